@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/question.h"
+#include "stores/estimate.h"
+#include "winter/demand.h"
+#include "winter/larder.h"
+
+#include <map>
+#include <memory>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace winterlarder::advice {
+
+enum class Verdict { Harvest, Leave, Feed, Unite, CannotSay };
+
+//! A number, date or word a reason or caution is said with; the words are the application's.
+using Detail = std::variant<double, Mass, Volume, Temperature, Date, std::string>;
+
+//! One reason or caution: an id of shared/rules/cautions.csv and what it is to be said with, by name.
+struct Remark {
+    std::string id;
+    std::map<std::string, Detail> details;
+};
+
+enum class OptionKind { Leave, TakeNow, TakeInSpring, Feed, MoveCombs };
+
+//! One thing that can be done, over the same winters as all the others.
+struct Option {
+    OptionKind kind = OptionKind::Leave;
+    Mass amount{0};       //!< kg of stores taken (take), fed (feed) or given (move)
+    Mass storesAfter{0};  //!< at the asking day, the change counted
+    Share runOut;
+    Share touchReserve;
+    Spread<Mass> springReserve;
+    Spread<Mass> springSurplus; //!< above the reserve at first forage
+    std::vector<winter::StoresStep> steps;
+};
+
+struct HarvestAdvice {
+    Mass upTo{0};
+    std::vector<int> combs; //!< positions in ColonyQuestion::combs
+    Mass combsHold{0};
+};
+
+enum class Look { Heft, Weigh, LookThroughWindow, CountCombs, Open };
+struct AnotherLook {
+    bool worthIt = false;
+    std::optional<Look> which;
+    std::string about;          //!< "stores", "bees", "forage", "flow": the input that would change the verdict; empty: none
+    double narrowsFromKg = 0;   //!< width of the 10-90 % band of what is missing or spare now ...
+    double narrowsToKg = 0;     //!< ... and after that observation
+};
+
+struct MonthUse {
+    int year = 0, month = 0;
+    Spread<Mass> use;
+};
+
+//! Combs of stores from a colony of the yard that can spare them.
+struct CombGift {
+    std::string from, to;
+    std::vector<int> combs; //!< positions in the donor's combs
+    Mass honey{0};
+};
+
+//! The whole answer for one colony. Numbers that cannot be known are missing.
+struct Advice {
+    Verdict verdict = Verdict::CannotSay;
+    std::vector<RefusalKind> refusals;
+    std::optional<stores::StoresEstimate> estimate; //!< at the asking day
+    std::optional<Spread<BeeCount>> bees;
+    std::optional<Spread<Mass>> use;
+    std::vector<MonthUse> useByMonth;
+    std::optional<Mass> need;
+    std::optional<Spread<Mass>> springReserve; //!< under the recommended option
+    std::optional<Share> runOut, touchReserve;  //!< left as it is
+    std::optional<HarvestAdvice> harvest;
+    std::optional<feeding::FeedingPlan> feed;
+    std::vector<Option> options;
+    AnotherLook anotherLook;
+    std::vector<Remark> cautions, reasons;
+    std::vector<CombGift> gifts;                //!< given or received, where a yard's colonies were weighed together
+    std::optional<Mass> freeRoom;
+    climate::SeasonDates season;
+    std::optional<double> lockedInDays;         //!< 90 % quantile of the longest locked-in run
+    Mass storesSd{0};                           //!< as used in every share (early look counted)
+    int winters = 0;
+    std::uint64_t seed = 0;
+};
+
+//! What an answer was computed from, kept so that other options can be laid over the same winters at once.
+struct Workings {
+    std::shared_ptr<const winter::DemandEnsemble> ensemble;
+    winter::AutumnFlow flow;
+};
+
+struct Answer {
+    Advice advice;
+    Workings workings; //!< ensemble empty where no answer could be given
+};
+
+//! Weighs one colony alone. Nothing comes back when stopped. Never throws for what a keeper may enter.
+std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
+                            int threads = 1, std::stop_token stop = {}, const winter::ProgressSink& progress = {});
+
+//! Stores and bees today without options: what `stores` answers.
+struct StoresToday {
+    std::optional<stores::StoresEstimate> estimate;
+    std::optional<Spread<BeeCount>> bees;
+    std::optional<std::vector<stores::CombStores>> combs;
+    std::optional<Mass> freeRoom;
+};
+
+//! Takes what is needed to share combs out within a yard: small, so that a thousand answers can wait for their neighbours.
+struct YardMember {
+    ColonyQuestion question;
+    Advice advice;
+    winter::WinterLosses losses; //!< with the case's flow, from the asking day
+};
+//! Adds gifts of combs (and the option MoveCombs to those who receive) among healthy colonies of one yard; donors keep
+//! their own need. Changes the members' advice in place.
+void shareCombs(std::vector<YardMember*>& yard);
+
+} // namespace winterlarder::advice

@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "calendar/date.h"
+#include "quantity/quantity.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+//! What a keeper records, as plain values: no computation, no database. The case file, the book and the window all speak in
+//! these. Field names, units and limits are those of shared/fields.csv.
+namespace winterlarder::book {
+
+enum class FlowStrength { None, Trickle, Fair, Strong };
+enum class Shell { Timber, ThickTimber, Wrapped, Polystyrene, Straw };
+enum class BeeKind { Dark, Carniolan, Buckfast, Italian };
+enum class HeftWord { Light, Fair, Heavy };
+enum class FeederKind { Round, Top, Box, Contact, Frame, End };
+enum class FeedKind { Syrup, Fondant, DrySugar };
+
+//! Where the bees stand: exactly one of a station, coordinates, or an own climate.
+struct OwnClimateRecord {
+    double latitude = 0;
+    std::array<double, 12> monthlyMeanC{};
+    std::optional<double> longitude, dailySdWinter, dailySdSummer, lag1, seasonOffsetSd;
+    bool operator==(const OwnClimateRecord&) const = default;
+};
+struct Coordinates {
+    double latitude = 0, longitude = 0;
+    bool operator==(const Coordinates&) const = default;
+};
+struct SiteRecord {
+    std::variant<std::string, Coordinates, OwnClimateRecord> where; //!< the string is a station id
+    std::optional<double> elevationM;
+    FlowStrength autumnFlow = FlowStrength::None;
+    bool operator==(const SiteRecord&) const = default;
+};
+
+//! Own comb measures of a hive nobody ships a format for.
+struct OwnFormat {
+    Length combWidth, combHeight;
+    std::optional<Length> bottomWidth;
+    int combsPerBox = 0;
+    Length pitch;
+    bool operator==(const OwnFormat&) const = default;
+};
+using FormatChoice = std::variant<std::string, OwnFormat>; //!< the string is an id of the shipped formats
+
+struct BoxRecord {
+    FormatChoice format;
+    std::optional<int> combs; //!< places in this box; nothing = the format's combs per box
+    bool super = false;
+    bool operator==(const BoxRecord&) const = default;
+};
+struct HiveRecord {
+    std::vector<BoxRecord> boxes; //!< from the floor up, at least one
+    Shell shell = Shell::Timber;
+    bool topInsulation = false;
+    bool treated = false; //!< medicine was given while this honey was in the hive
+    bool nucleus = false; //!< kept small on purpose
+    std::optional<Mass> tare;
+    bool operator==(const HiveRecord&) const = default;
+};
+
+struct BeesRecord {
+    //! Exactly one is given, or none: then the bees are not known.
+    std::optional<double> count, coveredCombs, seams;
+    std::optional<double> logSd; //!< replaces the default of the kind of count
+    std::optional<double> broodCells;
+    std::optional<BeeKind> kind;
+    std::optional<bool> queenSeen, eggsSeen;
+    bool trouble = false; //!< signs of disease
+    bool operator==(const BeesRecord&) const = default;
+    bool known() const { return count || coveredCombs || seams; }
+};
+
+//! One built comb as looked at. Shares of the face area; nothing = the key was not written (0 for the arithmetic, except that
+//! unsaid brood is not zero brood).
+struct CombRecord {
+    std::optional<double> capped, open, brood, pollen;
+    std::optional<std::string> format; //!< another outline than the box's
+    std::optional<Length> width;       //!< bar pitch
+    double built = 1;
+    int facesSeen = 2; //!< 0 = present but not looked at
+    bool inSuper = false;
+    bool fed = false;
+    bool oldNest = false;
+    bool operator==(const CombRecord&) const = default;
+};
+struct QuickCountRecord {
+    double fullOfStores = 0, half = 0, cappedShare = 1;
+    bool operator==(const QuickCountRecord&) const = default;
+};
+using CombsRecord = std::variant<std::monostate, std::vector<CombRecord>, QuickCountRecord>;
+
+struct ScaleReading {
+    Mass gross;
+    bool operator==(const ScaleReading&) const = default;
+};
+struct LiftReading {
+    std::vector<Mass> sides; //!< one or two
+    bool operator==(const LiftReading&) const = default;
+};
+struct WeighingRecord {
+    Date date;
+    std::variant<ScaleReading, LiftReading, HeftWord> reading;
+    bool operator==(const WeighingRecord&) const = default;
+};
+
+struct FeedRecord {
+    Date date;
+    FeedKind kind = FeedKind::Syrup;
+    std::optional<Mass> sugar;
+    std::optional<Volume> syrup;
+    std::optional<std::string> ratio; //!< "3:2", by mass; with syrup
+    std::optional<Mass> fondant;
+    bool operator==(const FeedRecord&) const = default;
+};
+struct HarvestRecord {
+    Date date;
+    Mass honey;
+    bool operator==(const HarvestRecord&) const = default;
+};
+
+struct SeasonRecord {
+    std::optional<Date> lastIncome, broodStop, broodRestart, buildup, forage, feedAdvisedBy, syrupDeadline, syrupRefused;
+    bool operator==(const SeasonRecord&) const = default;
+};
+struct FeederRecord {
+    FeederKind kind = FeederKind::Round;
+    std::optional<Volume> capacity;
+    bool operator==(const FeederRecord&) const = default;
+};
+struct WishRecord {
+    double shortRisk = 0.2;
+    Mass reserve = kilograms(4);
+    int visitEveryDays = 3;
+    std::vector<int> visitWeekdays; //!< ISO 8601, 1 = Monday .. 7 = Sunday; empty = any day
+    bool operator==(const WishRecord&) const = default;
+};
+
+//! One colony, one question: what a case file holds.
+struct ColonyCase {
+    std::optional<std::string> colony, yard;
+    Date asOf;
+    std::optional<Date> lookedOn;
+    SiteRecord site;
+    HiveRecord hive;
+    BeesRecord bees;
+    CombsRecord combs;
+    std::vector<WeighingRecord> weighings;
+    std::optional<double> moisturePercent;
+    std::vector<FeedRecord> feeds;
+    std::vector<HarvestRecord> harvests;
+    SeasonRecord season;
+    std::optional<FeederRecord> feeder;
+    WishRecord wish;
+    bool operator==(const ColonyCase&) const = default;
+};
+
+} // namespace winterlarder::book

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "calendar/season_day.h"
+#include "quantity/quantity.h"
+#include "support/outcome.h"
+
+#include <array>
+#include <vector>
+
+namespace winterlarder::climate {
+
+//! How daily means scatter round the annual curve. Standard deviations in K.
+struct Variability {
+    double dailySdWinter = 0;  //!< sw: of daily means in the cold season
+    double dailySdSummer = 0;  //!< ss
+    double lag1 = 0;           //!< rho1: correlation of consecutive days in the cold season
+    double seasonOffsetSd = 0; //!< so: of a whole season's mean beyond what the daily process explains
+    bool operator==(const Variability&) const = default;
+};
+
+//! The normal of each day of a 365-day year at one place: the mean-preserving periodic cubic spline through twelve
+//! monthly means (the mean over each month of its daily normals is the month's mean, to 1e-9), with the scatter round it
+//! and the latitude that sets day length. Immutable. Tested: tests/climate/climate_curve_test.cpp.
+class ClimateCurve {
+public:
+    //! monthlyMeans January first. Input problems: a mean outside -60..45 degC or not finite, latitude outside -90..90.
+    static Outcome<ClimateCurve> fromMonthlyMeans(const std::array<Temperature, 12>& monthlyMeans, double latitude,
+                                                  const Variability& variability);
+    //! Every day the same: an indoor winter, and the closed-form twin of the simulation.
+    static ClimateCurve constant(Temperature everyDay, double latitude, const Variability& variability);
+
+    double latitude() const { return latitude_; }
+    Hemisphere hemisphere() const { return hemisphereOf(latitude_); }
+    const Variability& variability() const { return variability_; }
+    //! Normal (long-term mean) of a day.
+    Temperature normal(SeasonDay day) const;
+    //! The lowest of the 365 normals.
+    Temperature coldestNormal() const;
+    //! Standard deviation of one day's mean within a season [K]: sqrt(max(0.25, (ss + (sw - ss) c)^2 - so^2)),
+    //! c = 0.5 + 0.5 cos(2 pi (w - 14) / 365).
+    TemperatureDifference dailySd(SeasonDay day) const;
+    //! Correlation of the daily process within a season: clamp((rho1 sw^2 - so^2) / (sw^2 - so^2), 0, 0.95).
+    double dailyPersistence() const;
+    //! Hours from sunrise to sunset (Forsythe et al. 1995, p = 0.8333 degrees); 0 or 24 beyond the polar circles.
+    Hours dayLength(SeasonDay day) const;
+
+private:
+    std::array<double, daysInYear> normalC_{}; //!< by day of year
+    double latitude_ = 0;
+    Variability variability_;
+};
+
+//! Length of the day of year (0..364) at a latitude, p in degrees below the horizon.
+Hours dayLength(double latitude, int dayOfYear, double p = 0.8333);
+
+} // namespace winterlarder::climate

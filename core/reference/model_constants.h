@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+namespace winterlarder {
+
+//! Every constant of the winter model and the season rules, read from shared/model/constants.csv (symbol, value, unit,
+//! range, mark, source). The members are plain doubles because their units are compound; each states its own.
+//! There are no default values: a ModelConstants comes from the file (loadReference) and nowhere else.
+struct ModelConstants {
+    // energy and bees
+    double honeyEnergy;       //!< e_h [J/g]
+    double beeMass;           //!< m_b [kg]
+    double restingFloor;      //!< q0 [W/kg]
+    double sizeLawMass;       //!< M0 [kg]
+    double sizeExponent;      //!< x
+    double restlessFrom;      //!< T_a [degC]
+    double restlessSlope;     //!< s [W/kg/K]
+    double restlessCeiling;   //!< q_max [W/kg]
+    double clusterConductance; //!< g [W/kg/K]
+    double coreTemperature;   //!< T_c [degC]
+    double broodTemperature;  //!< T_b [degC]
+    double broodConductance;  //!< g_b [W/K/cell^(2/3)]
+    double broodForFullCore;  //!< B_c [cells]
+    double honeyPerWorker;    //!< c_b [g]
+    double broodSurvival;     //!< sv
+    // laying
+    double autumnLaying;      //!< e_a [eggs/bee/day]
+    double autumnDecline;     //!< d_a [d]
+    double winterLaying;      //!< e_w [eggs/day]
+    double winterLayingBees;  //!< N_w [bees]
+    double springLayingPerBee; //!< e_s [eggs/bee/day]
+    double queenLimit;        //!< e_max [eggs/day]
+    double springRamp;        //!< d_s [d]
+    double burstStrength;     //!< k_e
+    double burstShare;        //!< p_e, share of winters
+    double eggFloor;          //!< 0.2: share of e_w laid at the start of the winter ramp and through a winter without a gap
+    // death
+    double winterDeath;       //!< mu_w [1/d]
+    double autumnDeath;       //!< mu_a [1/d]
+    double broodDeath;        //!< mu_s [1/d]
+    double fullBroodNest;     //!< r_m [cells/bee]
+    // income
+    double income;            //!< A [g/d per 10,000 bees]
+    double bloomHalfWidth;    //!< d_f [d]
+    double backgroundIncome;  //!< phi, class C only
+    // weather and season
+    double diurnalHalfRange;  //!< dT [K]
+    double springShift;       //!< ph [d/K]
+    double daysPastForage;    //!< H [d]
+    double lockedInBelow;     //!< T_l, daily maximum [degC]
+    // season rules: thresholds and standard deviations
+    double incomeEndTemperature;   //!< 13.0 degC
+    double incomeEndDayLength;     //!< 10.8 h
+    double incomeEndSd;            //!< 20 d
+    double feedByTemperature;      //!< 13.5 degC
+    double feedBySd;               //!< 12 d
+    double syrupTemperature;       //!< 11.0 degC
+    double syrupSd;                //!< 6 d
+    double syrupRefusedTemperature; //!< 9.0 degC
+    double syrupRefusedSd;         //!< 6 d
+    double broodlessBelow;         //!< 10.0 degC, lowest normal
+    double broodlessGap;           //!< 21 d
+    double broodStopTemperature;   //!< 11.0 degC
+    double broodStopDayLength;     //!< 10.4 h
+    double broodStopSd;            //!< 12 d
+    double broodRestartDay;        //!< w = 10
+    double broodRestartSd;         //!< 20 d
+    double buildupTemperature;     //!< 6.0 degC
+    double buildupDayLength;       //!< 11.0 h
+    double buildupSd;              //!< 9 d
+    double forageTemperature;      //!< 10.0 degC
+    double forageDayLength;        //!< 11.6 h
+    double forageSd;               //!< 9 d
+    double confinedBelow;          //!< 5 degC, lowest normal (class A below, B from it)
+    // spreads of the draws (SD of the logarithm)
+    double beesSd;            //!< 0.15, covered combs
+    double heatSd;            //!< 0.15
+    double broodSd;           //!< 0.30
+    double deathSd;           //!< 0.30
+};
+
+} // namespace winterlarder

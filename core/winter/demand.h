@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "reference/model_constants.h"
+#include "support/outcome.h"
+#include "winter/question.h"
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <stop_token>
+#include <vector>
+
+namespace winterlarder::winter {
+
+//! Means over all winters of one simulated day. Bees at the start of the day, brood after laying.
+struct DayMeans {
+    double temperatureC = 0;
+    double eggs = 0;
+    double bees = 0;
+    double broodCells = 0;
+    double adultPowerW = 0;
+    double broodPowerW = 0;
+    double useG = 0;        //!< food eaten, all causes
+    double broodFoodG = 0;  //!< of that, to rear brood
+    double incomeG = 0;     //!< spring and background income; autumn flow is not in it
+};
+
+//! What one winter drew, kept for grouping and for reading dates.
+struct WinterDraw {
+    double beesFactor = 1; //!< X_bees
+    double seasonOffsetK = 0;
+    int broodStop = 0, broodRestart = 0, buildup = 0, forage = 0; //!< season days after drawing and rounding
+    double lastIncome = 0;                                        //!< season day, not rounded
+    double usedToForageKg = 0;
+    int longestLockedIn = 0; //!< days before forage with T + dT below the locked-in limit, longest run
+};
+
+//! Demand of every simulated winter: rows are days, columns are winters, cumulative kg from the start day. No stores
+//! are in it, and the autumn flow stands apart (at strength 1), so one ensemble answers every option and every flow.
+//! Immutable once made; cheap to move, not copied by accident.
+class DemandEnsemble {
+public:
+    DemandEnsemble(SeasonDay first, int days, int winters);
+    DemandEnsemble(DemandEnsemble&&) = default;
+    DemandEnsemble& operator=(DemandEnsemble&&) = default;
+
+    SeasonDay firstDay() const { return first_; }
+    SeasonDay lastDay() const { return first_ + (days_ - 1); }
+    int days() const { return days_; }
+    int winters() const { return winters_; }
+    bool covers(SeasonDay day) const { return day >= first_ && day <= lastDay(); }
+
+    //! Food eaten less spring and background income, to the end of the day [kg]; may fall below 0.
+    std::span<const float> netLoss(SeasonDay day) const { return row(netLoss_, day); }
+    //! Food eaten to the end of the day [kg].
+    std::span<const float> used(SeasonDay day) const { return row(used_, day); }
+    //! Autumn income at flow strength 1 to the end of the day [kg].
+    std::span<const float> autumnIncome(SeasonDay day) const { return row(autumnIncome_, day); }
+    //! Adult bees at the start of the day.
+    std::span<const float> bees(SeasonDay day) const { return row(bees_, day); }
+    std::span<const WinterDraw> draws() const { return draws_; }
+    const DayMeans& means(SeasonDay day) const;
+    //! The forage day before anything is drawn: the run's end is 45 days past it.
+    SeasonDay medianForage() const { return medianForage_; }
+
+private:
+    friend class EnsembleWriter;
+    std::span<const float> row(const std::vector<float>& matrix, SeasonDay day) const;
+    SeasonDay first_;
+    SeasonDay medianForage_{};
+    int days_;
+    int winters_;
+    std::vector<float> netLoss_, used_, autumnIncome_, bees_; //!< [day][winter]
+    std::vector<DayMeans> means_;
+    std::vector<WinterDraw> draws_;
+};
+
+//! Told the share of work done, 0..1, now and then, from any worker thread; may be empty.
+using ProgressSink = std::function<void(double)>;
+
+//! Simulates the ensemble (model specification, sections 5 and 6). The same question, seed and number of winters give the same digits whatever
+//! `threads` is (0 = all cores). Nothing comes back when stopped. Throws ContractViolation on a question outside the model's limits: start outside
+//! -153..180, season not derivable, bees not above 0.
+std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
+                                       int threads = 1, std::stop_token stop = {}, const ProgressSink& progress = {});
+
+//! The single noiseless winter with median constants: no draws, no daily noise, T = normal + question.offset, spring and
+//! forage moved by -ph x offset. For tests and hand checks, 3-11 % below the ensemble's median; never for advice.
+DemandEnsemble simulateCentral(const WinterQuestion& question, const ModelConstants& constants);
+
+//! Last day the model runs to: min(180, max(forage + 45, start)).
+SeasonDay runEnd(const WinterQuestion& question, const ModelConstants& constants);
+
+} // namespace winterlarder::winter

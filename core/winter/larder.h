@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "quantity/quantity.h"
+#include "winter/demand.h"
+
+#include <vector>
+
+namespace winterlarder::winter {
+
+//! Autumn income as the keeper describes it: strength 0 none, 0.1 trickle, 0.3 fair, 1 strong.
+struct AutumnFlow {
+    double strength = 0;
+    std::optional<SeasonDay> lastDay; //!< a strong flow stops 14 days after the asking day
+    std::optional<Mass> room;         //!< cumulative income of a winter is cut here; nothing = no cut
+};
+
+//! A change of the stores on a day: a feed (> 0) or a harvest (< 0), in kg of ripe stores, counted from that day on.
+struct StoresStep {
+    SeasonDay day;
+    Mass change;
+};
+
+//! What the colony is thought to have on the asking day: a normal spread cut at 0.
+struct StoresLevel {
+    Mass mean;
+    Mass sd;
+    std::vector<StoresStep> steps; //!< later feeds and harvests, by day
+};
+
+//! Per winter, loss counted from the start of the asking day [kg]: net of income, feeds taken off.
+struct WinterLosses {
+    std::vector<double> largest;             //!< max(0, largest net loss) to the end of the run
+    std::vector<double> largestBeforeForage; //!< the same to the last day before that winter's forage
+    std::vector<double> atForage;            //!< net loss at the last day before forage
+    std::vector<double> used;                //!< food eaten to forage
+};
+
+//! Losses of every winter from `from` on under a flow, with dated steps laid in. With `touchFrom` only days from there
+//! on count towards the largest loss (a feed under way must not count as a shortage yet).
+WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const AutumnFlow& flow,
+                        const std::vector<StoresStep>& steps = {}, std::optional<SeasonDay> touchFrom = {});
+
+//! Mean over winters of P(S <= loss + margin), S normal with the level's mean and SD, cut at 0; its standard error is the
+//! SD of the winters' values over sqrt(n). `strictly` asks P(S < loss + margin), which differs only where SD is 0.
+Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly);
+
+//! 10th, 50th and 90th percentile of max(0, S - loss at forage) over winters and S together; a starved winter counts 0.
+Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd);
+
+//! Quantile by linear interpolation between order statistics, position q (n - 1). Values need not be sorted.
+double quantile(std::vector<double> values, double q);
+
+//! What becomes of one level of stores over those winters.
+struct LarderOutcome {
+    Share runsOut;
+    Share touchesReserve;
+    Spread<Mass> atForage;
+};
+LarderOutcome follow(const WinterLosses& losses, Mass mean, Mass sd, Mass reserve);
+
+} // namespace winterlarder::winter
