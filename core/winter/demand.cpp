@@ -9,6 +9,7 @@
 #include "winter/winter_dates.h"
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 #include <cmath>
 #include <thread>
@@ -30,13 +31,13 @@ DemandEnsemble::DemandEnsemble(SeasonDay first, int days, int winters)
     : first_(first), days_(days), winters_(winters), means_(static_cast<std::size_t>(days)),
       draws_(static_cast<std::size_t>(winters)) {
     const std::size_t cells = static_cast<std::size_t>(days) * static_cast<std::size_t>(winters);
-    for (auto* matrix : {&netLoss_, &used_, &autumnIncome_, &bees_}) matrix->resize(cells);
+    for (auto* matrix : {&netLoss_, &used_, &autumnIncome_, &bees_}) *matrix = std::make_unique_for_overwrite<float[]>(cells);
 }
 
-std::span<const float> DemandEnsemble::row(const std::vector<float>& matrix, SeasonDay day) const {
+std::span<const float> DemandEnsemble::row(const Matrix& matrix, SeasonDay day) const {
     require(covers(day), "day {} is outside the simulated days {}..{}", day.w, first_.w, lastDay().w);
     const auto width = static_cast<std::size_t>(winters_);
-    return {matrix.data() + static_cast<std::size_t>(day - first_) * width, width};
+    return {matrix.get() + static_cast<std::size_t>(day - first_) * width, width};
 }
 
 const DayMeans& DemandEnsemble::means(SeasonDay day) const {
@@ -113,7 +114,7 @@ void drawWeather(const KernelSetting& s, std::uint64_t seed, std::uint32_t first
     Lanes z{};
     for (std::size_t i = 0; i < lanes; ++i)
         z[i] = uniform(seed, Luck::Weather, 0, firstWinter + static_cast<std::uint32_t>(i), firstWeatherIndex);
-    inverseNormals(z);
+    inverseNormals(z.all());
     luck.weather.resize(static_cast<std::size_t>(s.end - s.start + 1));
     std::array<Lanes, 2> news{};
     for (int day = firstSeasonDay.w; day <= s.end; ++day) {
@@ -126,8 +127,8 @@ void drawWeather(const KernelSetting& s, std::uint64_t seed, std::uint32_t first
                 news[0][i] = pair[0];
                 news[1][i] = pair[1];
             }
-            inverseNormals(news[0]);
-            inverseNormals(news[1]);
+            inverseNormals(news[0].all());
+            inverseNormals(news[1].all());
         }
         for (std::size_t i = 0; i < lanes; ++i) z[i] = s.persistence * z[i] + spread * news[index % 2][i];
     }

@@ -33,10 +33,10 @@ EnsembleWriter::EnsembleWriter(DemandEnsemble& ensemble, SeasonDay medianForage)
 BlockOutput EnsembleWriter::output(int firstWinter, int lanes) {
     const auto at = static_cast<std::size_t>(firstWinter);
     BlockOutput output;
-    output.netLoss = ensemble_.netLoss_.data() + at;
-    output.used = ensemble_.used_.data() + at;
-    output.autumnIncome = ensemble_.autumnIncome_.data() + at;
-    output.bees = ensemble_.bees_.data() + at;
+    output.netLoss = ensemble_.netLoss_.get() + at;
+    output.used = ensemble_.used_.get() + at;
+    output.autumnIncome = ensemble_.autumnIncome_.get() + at;
+    output.bees = ensemble_.bees_.get() + at;
     output.stride = static_cast<std::size_t>(ensemble_.winters());
     output.lanes = lanes;
     output.sums.reserve(static_cast<std::size_t>(ensemble_.days()));

@@ -4,6 +4,7 @@
 #include "winter/heat_law.h"
 
 #include <algorithm>
+#include <array>
 
 // Wider vectors where the processor has them; contraction is off, so the digits are the same with all of them.
 #if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__) && defined(__OPTIMIZE__) && \
@@ -54,14 +55,15 @@ WINTERLARDER_INLINE double springEggs(double day, double bees, double ew, double
 }
 
 WINTERLARDER_CLONES
-void oneDay(const KernelSetting& s, const BlockLuck& luck, int day, int slot, BlockState& state, DayResult& result) {
-    const ModelConstants& k = *s.constants;
+void oneDay(const KernelSetting& s, const BlockLuck& __restrict luck, int day, int slot, BlockState& __restrict state,
+            DayResult& __restrict result) {
+    const ModelConstants k = *s.constants; // a copy nothing can write to, so that it may stay in registers
     const double d = day;
     const double normal = s.normalC[static_cast<std::size_t>(day - s.start)];
     const double sd = s.dailySdK[static_cast<std::size_t>(day - s.start)];
     const Lanes& z = luck.weather[static_cast<std::size_t>(day - s.start)];
-    Lanes& eggsToday = state.laid[static_cast<std::size_t>(slot)]; // holds the eggs of 21 days ago until overwritten
-    const Lanes& fed = state.laid[static_cast<std::size_t>((slot + feedingAge) % broodAges)];
+    Lanes& __restrict eggsToday = state.laid[static_cast<std::size_t>(slot)]; // the eggs of 21 days ago until overwritten
+    const Lanes& __restrict fed = state.laid[static_cast<std::size_t>((slot + feedingAge) % broodAges)];
 
     for (std::size_t i = 0; i < laneCount; ++i) {
         const double t = normal + luck.offsetK[i] + sd * z[i];

@@ -3,14 +3,23 @@
 
 #include "winter/demand.h"
 
-#include <array>
+#include <cstddef>
+#include <span>
 #include <vector>
 
 namespace winterlarder::winter {
 
 //! Winters simulated together: one cache line of each row of the ensemble.
 inline constexpr int laneCount = 16;
-using Lanes = std::array<double, laneCount>;
+struct alignas(64) Lanes {
+    double lane[laneCount];
+    double& operator[](std::size_t i) { return lane[i]; }
+    const double& operator[](std::size_t i) const { return lane[i]; }
+    void fill(double value) {
+        for (double& each : lane) each = value;
+    }
+    std::span<double> all() { return lane; }
+};
 
 //! Everything that is the same for all winters of a question, one entry a day from the first day of the season year on
 //! (weather) or from the start day on.
