@@ -12,9 +12,9 @@ namespace winterlarder::feeding {
 
 namespace {
 
-constexpr Mass notWorthAVisit{0.05};     // of stores
-constexpr Volume smallestLateDose{0.5};  // where the last day cuts a dose shorter, it is left out
-constexpr Volume portion{5};             // at a visit, but for the top feeder
+constexpr Mass notWorthAVisit{0.05};    // of stores
+constexpr Volume smallestLateDose{0.5}; // where the last day cuts a dose shorter, it is left out
+constexpr Volume portion{5};            // at a visit, but for the top feeder
 constexpr Mass fondantLot{15};
 constexpr int fondantLotDays = 21;
 constexpr int checkAfterDays = 10;
@@ -29,7 +29,8 @@ Volume uptakeOn(const FeedingQuestion& question, SeasonDay day) {
 
 Volume takenBetween(const FeedingQuestion& question, SeasonDay first, SeasonDay last) {
     Volume taken{0};
-    for (SeasonDay day = first; day <= last; day = day + 1) taken += uptakeOn(question, day);
+    for (SeasonDay day = first; day <= last; day = day + 1)
+        taken += uptakeOn(question, day);
     return taken;
 }
 
@@ -164,7 +165,8 @@ Visit fondantVisit(const FeedingQuestion& question, SeasonDay day, Mass fondant)
     return visit;
 }
 
-// Lots of 15 kg, each laid on when the one before is eaten; what would come after first forage is laid on with the last.
+// Lots of 15 kg, each laid on when the one before is eaten; what would come after first forage is laid on with the
+// last.
 std::vector<Visit> layOnFondant(const FeedingQuestion& question, const KeepersDays& keeper, Mass stores,
                                 SeasonDay first) {
     std::vector<Visit> visits;
@@ -214,16 +216,17 @@ void addSyrup(FeedingPlan& plan, const FeedingQuestion& question, const KeepersD
     if (doses.visits.empty()) return;
     plan.visits = doses.visits;
     Mass sugar{0};
-    for (const Visit& visit : doses.visits) sugar += visit.sugar;
+    for (const Visit& visit : doses.visits)
+        sugar += visit.sugar;
     plan.syrup = mixForSugar(sugar, plan.ratio).value();
     const SeasonDay first = doses.visits.front().day, lastDose = doses.visits.back().day, taken = doses.taken.value();
-    plan.crystallisingGPerKg =
-        mostCrystals(question, plan.syrup.massPercent, first, plan.lastDay.value_or(taken));
+    plan.crystallisingGPerKg = mostCrystals(question, plan.syrup.massPercent, first, plan.lastDay.value_or(taken));
     plan.visits.push_back(checkVisit(question, keeper, lastDose, taken));
 }
 
 void addFondant(FeedingPlan& plan, const std::vector<Visit>& visits) {
-    for (const Visit& visit : visits) plan.fondant += visit.fondant;
+    for (const Visit& visit : visits)
+        plan.fondant += visit.fondant;
     plan.visits.insert(plan.visits.end(), visits.begin(), visits.end());
 }
 
@@ -243,7 +246,8 @@ FeedingPlan planFeeding(const FeedingQuestion& question) {
         addFondant(plan, layOnFondant(question, keeper, doses.storesLeft, firstFondantDay(question, keeper, doses)));
     std::stable_sort(plan.visits.begin(), plan.visits.end(),
                      [](const Visit& one, const Visit& other) { return one.day < other.day; });
-    for (const Visit& visit : plan.visits) plan.stores += visit.stores;
+    for (const Visit& visit : plan.visits)
+        plan.stores += visit.stores;
     return plan;
 }
 
