@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "feeding/schedule.h"
+#include "feeding/feeding_cases.h"
 #include "support/require.h"
 
 #include <cmath>
@@ -71,11 +71,6 @@ TEST(Uptake, OfFewerThanNoBeesIsABrokenPromise) {
 }
 
 // ---- which ratio ----------------------------------------------------------------------------------------------------
-
-// A year that cools by 0.1 K a day from 25 C on 1 August is made of two flat climates here: what counts is the count.
-climate::ClimateCurve everyDay(double celsiusMean) {
-    return climate::ClimateCurve::constant(celsius(celsiusMean), 50, climate::Variability{});
-}
 
 TEST(RatioAdvice, ThinWhileFiveWarmWeeksRemain) {
     const auto warm = everyDay(11.5); // daily maximum 15.5
