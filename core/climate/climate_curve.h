@@ -6,7 +6,6 @@
 #include "support/outcome.h"
 
 #include <array>
-#include <vector>
 
 namespace winterlarder::climate {
 
@@ -24,7 +23,8 @@ struct Variability {
 //! and the latitude that sets day length. Immutable. Tested: tests/climate/climate_curve_test.cpp.
 class ClimateCurve {
 public:
-    //! monthlyMeans January first. Input problems: a mean outside -60..45 degC or not finite, latitude outside -90..90.
+    //! monthlyMeans January first. Input problems: a mean outside -60..45 degC or not finite, latitude outside -90..90,
+    //! a standard deviation negative or not finite, a lag-1 correlation outside -1..1. All are listed.
     static Outcome<ClimateCurve> fromMonthlyMeans(const std::array<Temperature, 12>& monthlyMeans, double latitude,
                                                   const Variability& variability);
     //! Every day the same: an indoor winter, and the closed-form twin of the simulation.
@@ -40,7 +40,8 @@ public:
     //! Standard deviation of one day's mean within a season [K]: sqrt(max(0.25, (ss + (sw - ss) c)^2 - so^2)),
     //! c = 0.5 + 0.5 cos(2 pi (w - 14) / 365).
     TemperatureDifference dailySd(SeasonDay day) const;
-    //! Correlation of the daily process within a season: clamp((rho1 sw^2 - so^2) / (sw^2 - so^2), 0, 0.95).
+    //! Correlation of the daily process within a season: clamp((rho1 sw^2 - so^2) / (sw^2 - so^2), 0, 0.95);
+    //! 0 where the season offset leaves the daily process no variance (so >= sw).
     double dailyPersistence() const;
     //! Hours from sunrise to sunset (Forsythe et al. 1995, p = 0.8333 degrees); 0 or 24 beyond the polar circles.
     Hours dayLength(SeasonDay day) const;
@@ -51,7 +52,10 @@ private:
     Variability variability_;
 };
 
-//! Length of the day of year (0..364) at a latitude, p in degrees below the horizon.
+//! Time the sun's centre is higher than p degrees below the horizon on a day of the year (0..364) at a latitude [degrees
+//! north]: the CBM formula of Forsythe, Rykiel, Stahl, Wu and Schoolfield 1995, Ecological Modelling 80:87-95. p = 0.8333 is
+//! sunrise to sunset as almanacs print it (upper limb, refraction). 0 or 24 beyond the polar circles.
+//! Tested: tests/climate/day_length_test.cpp.
 Hours dayLength(double latitude, int dayOfYear, double p = 0.8333);
 
 } // namespace winterlarder::climate

@@ -21,11 +21,14 @@ struct RecordSummary {
     int gaps = 0;  //!< missing days between the first and the last
 };
 
-//! A climate from daily means (one a date, any order): monthly means over the days there are (a month with fewer than 20 days in all
-//! is a problem, as is a record shorter than 365 days); SDs of day minus curve over December-February and June-August
-//! (south: swapped); lag 1 over consecutive winter days; season offset from the spread of winter means beyond what that daily
-//! process explains, none under 8 winters. Doubles and values outside -60..45 degC are problems.
-//! Tested: tests/climate/daily_record_test.cpp (Seattle 2010 hourly file, Nottingham Castle 1920-39, synthetic AR(1) truth).
+//! A climate from daily means (one a date, any order): monthly means over the days there are (a month with fewer than 20
+//! days in all is a problem, as is a record of fewer than 365 days); SDs of day minus curve over December-February and
+//! June-August (south: swapped); lag 1 over consecutive winter days (none where fewer than 20 pairs are consecutive).
+//! Season offset: the so for which an AR(1) process of variance sw^2 - so^2 and lag-1 correlation
+//! (lag1 sw^2 - so^2) / (sw^2 - so^2), with an offset of SD so on each winter, gives winter means of the variance found; 0
+//! where the daily process alone gives it; none under 8 winters (a winter counts from 60 days on).
+//! Problems: doubles, values not finite or outside -60..45 degC, latitude outside -90..90; all are listed.
+//! Tested: tests/climate/daily_record_test.cpp (synthetic AR(1) truth; Seattle 2012-2015).
 Outcome<RecordSummary> summarise(const std::vector<DailyMean>& record, double latitude);
 
 } // namespace winterlarder::climate

@@ -7,7 +7,6 @@
 #include "support/outcome.h"
 
 #include <optional>
-#include <vector>
 
 namespace winterlarder::climate {
 
@@ -50,18 +49,33 @@ struct SeasonDates {
 //! Tested: tests/climate/season_test.cpp against the dates of all shipped stations.
 SeasonDates deriveSeason(const ClimateCurve& curve, const ModelConstants& constants);
 
+//! True where lastIncome is derived and fell on the first day searched (-153) or forage on the last (165).
+bool restsOnSearchLimit(const SeasonDates& dates);
+
 //! Dates a user gave, as season days of the winter asked about.
 struct GivenDates {
     std::optional<SeasonDay> lastIncome, broodStop, broodRestart, buildup, forage, feedAdvisedBy, syrupDeadline,
         syrupRefused;
 };
 
+//! Shortest times between the dates that follow one another [d]: buildup after broodRestart, forage after buildup.
+inline constexpr int daysFromRestartToBuildup = 7;
+inline constexpr int daysFromBuildupToForage = 7;
+//! Where laying never stops, the model counts as if it stopped and began again on this day, the winter solstice.
+inline constexpr SeasonDay solstice{-11};
+
 //! Lays the given dates over the derived ones. Given dates keep their rule's SD; one on or before asOf is exact. Order kept:
-//! broodStop <= broodRestart, buildup >= broodRestart + 7, forage >= buildup + 7, feedAdvisedBy <= syrupDeadline <=
-//! syrupRefused. A derived date in conflict with a given one is moved just far enough (ClimateMoved); two given dates in
-//! conflict are a problem naming both (Problem::detail; the place is the caller's to fill in). Both brood dates given where
-//! laying never stops make it stop; one alone there is a problem; a day outside -153..180 is a problem.
+//! broodStop <= broodRestart, buildup >= broodRestart + 7, forage >= buildup + 7 (the solstice stands for broodRestart where
+//! laying never stops), feedAdvisedBy <= syrupDeadline <= syrupRefused (a missing one of these three counts as later than
+//! any day). A derived date in conflict with a given one is moved just far enough (ClimateMoved), dates between two given
+//! ones included; two given dates in conflict are a problem, and so is a given date that pushes a derived one out of
+//! -153..180. Both brood dates given where laying never stops make it stop (class Dearth becomes Flying); one alone there is
+//! a problem; a given day outside -153..180 is a problem. All problems are listed. Problem::detail begins with the key of
+//! the date at fault in the case file ("brood_restart") and names the other; days are calendar dates where the winter is
+//! told, season days otherwise; the place is the caller's to fill in. Whether a simulation starts after a given forage is the
+//! caller's to check. Tested: tests/climate/given_dates_test.cpp.
 Outcome<SeasonDates> applyGivenDates(const SeasonDates& derived, const GivenDates& given, SeasonDay asOf,
-                                     const ModelConstants& constants);
+                                     const ModelConstants& constants,
+                                     const std::optional<Winter>& winter = std::nullopt);
 
 } // namespace winterlarder::climate

@@ -6,6 +6,7 @@
 #include "winter/question.h"
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <span>
 #include <stop_token>
@@ -66,12 +67,13 @@ public:
 
 private:
     friend class EnsembleWriter;
-    std::span<const float> row(const std::vector<float>& matrix, SeasonDay day) const;
+    using Matrix = std::unique_ptr<float[]>; //!< [day][winter], not cleared: every cell is written once
+    std::span<const float> row(const Matrix& matrix, SeasonDay day) const;
     SeasonDay first_;
     SeasonDay medianForage_{};
     int days_;
     int winters_;
-    std::vector<float> netLoss_, used_, autumnIncome_, bees_; //!< [day][winter]
+    Matrix netLoss_, used_, autumnIncome_, bees_;
     std::vector<DayMeans> means_;
     std::vector<WinterDraw> draws_;
 };

@@ -21,13 +21,6 @@ struct StoresStep {
     Mass change;
 };
 
-//! What the colony is thought to have on the asking day: a normal spread cut at 0.
-struct StoresLevel {
-    Mass mean;
-    Mass sd;
-    std::vector<StoresStep> steps; //!< later feeds and harvests, by day
-};
-
 //! Per winter, loss counted from the start of the asking day [kg]: net of income, feeds taken off.
 struct WinterLosses {
     std::vector<double> largest;             //!< max(0, largest net loss) to the end of the run
@@ -50,6 +43,8 @@ Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd);
 
 //! Quantile by linear interpolation between order statistics, position q (n - 1). Values need not be sorted.
 double quantile(std::vector<double> values, double q);
+//! The same of values already in ascending order.
+double sortedQuantile(const std::vector<double>& sorted, double q);
 
 //! What becomes of one level of stores over those winters.
 struct LarderOutcome {

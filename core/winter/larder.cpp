@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "winter/larder.h"
+
+#include "support/require.h"
+#include "winter/normal.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace winterlarder::winter {
+
+namespace {
+
+// Feeds and harvests laid in to the end of a day [kg].
+double stepsUntil(const std::vector<StoresStep>& steps, SeasonDay day) {
+    double total = 0;
+    for (const auto& step : steps)
+        if (step.day <= day) total += step.change.value();
+    return total;
+}
+
+// Cumulative autumn income of one day for all winters at a strength, cut at the room there was.
+class FlowRow {
+public:
+    FlowRow(const DemandEnsemble& ensemble, const AutumnFlow& flow) : ensemble_(ensemble), flow_(flow) {}
+
+    bool any() const { return flow_.strength > 0; }
+    double at(SeasonDay day, std::size_t winter) const {
+        const SeasonDay until = flow_.lastDay ? std::min(day, *flow_.lastDay) : day;
+        if (until < ensemble_.firstDay()) return 0;
+        const double income = flow_.strength * static_cast<double>(ensemble_.autumnIncome(until)[winter]);
+        return flow_.room ? std::min(income, flow_.room->value()) : income;
+    }
+
+private:
+    const DemandEnsemble& ensemble_;
+    const AutumnFlow& flow_;
+};
+
+// Net loss of every winter at the end of a day, autumn flow counted; 0 the day before the first.
+void lossAt(const DemandEnsemble& ensemble, const FlowRow& flow, SeasonDay day, std::vector<double>& loss) {
+    if (day < ensemble.firstDay()) {
+        std::fill(loss.begin(), loss.end(), 0.0);
+        return;
+    }
+    const auto net = ensemble.netLoss(day);
+    for (std::size_t i = 0; i < loss.size(); ++i) loss[i] = static_cast<double>(net[i]);
+    if (flow.any())
+        for (std::size_t i = 0; i < loss.size(); ++i) loss[i] -= flow.at(day, i);
+}
+
+double usedBefore(const DemandEnsemble& ensemble, SeasonDay day, std::size_t winter) {
+    return day <= ensemble.firstDay() ? 0.0 : static_cast<double>(ensemble.used(day - 1)[winter]);
+}
+
+} // namespace
+
+WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const AutumnFlow& flow,
+                        const std::vector<StoresStep>& steps, std::optional<SeasonDay> touchFrom) {
+    require(from >= ensemble.firstDay() && from <= ensemble.lastDay(), "day {} is outside the simulated days", from.w);
+    const auto count = static_cast<std::size_t>(ensemble.winters());
+    const FlowRow flowRow(ensemble, flow);
+    const SeasonDay counting = touchFrom ? std::max(from, *touchFrom) : from;
+    WinterLosses losses;
+    const double nothingYet = touchFrom ? -std::numeric_limits<double>::infinity() : 0;
+    losses.largest.assign(count, nothingYet);
+    losses.largestBeforeForage.assign(count, nothingYet);
+    losses.atForage.assign(count, 0);
+    losses.used.assign(count, 0);
+    std::vector<double> base(count), loss(count);
+    lossAt(ensemble, flowRow, from - 1, base);
+    const auto draws = ensemble.draws();
+    for (SeasonDay day = from; day <= ensemble.lastDay(); day = day + 1) {
+        lossAt(ensemble, flowRow, day, loss);
+        const double fed = stepsUntil(steps, day);
+        for (std::size_t i = 0; i < count; ++i) {
+            const double now = loss[i] - base[i] - fed;
+            if (day.w < draws[i].forage) losses.atForage[i] = now;
+            if (day < counting) continue;
+            losses.largest[i] = std::max(losses.largest[i], now);
+            if (day.w < draws[i].forage) losses.largestBeforeForage[i] = std::max(losses.largestBeforeForage[i], now);
+        }
+    }
+    for (std::size_t i = 0; i < count; ++i) {
+        const SeasonDay last = std::min(SeasonDay{draws[i].forage - 1}, ensemble.lastDay());
+        if (last >= from)
+            losses.used[i] = static_cast<double>(ensemble.used(last)[i]) - usedBefore(ensemble, from, i);
+    }
+    return losses;
+}
+
+Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly) {
+    require(!largestLoss.empty(), "no winters to take a share of");
+    const double mu = mean.value(), spread = sd.value();
+    double sum = 0, squares = 0;
+    for (double loss : largestLoss) {
+        const double limit = loss + margin.value();
+        double p = 0;
+        if (spread > 0)
+            p = limit < 0 || (strictly && limit == 0) ? 0 : normalBelow((limit - mu) / spread);
+        else
+            p = (strictly ? std::max(0.0, mu) < limit : std::max(0.0, mu) <= limit) ? 1 : 0;
+        sum += p;
+        squares += p * p;
+    }
+    const double n = static_cast<double>(largestLoss.size());
+    const double share = sum / n;
+    const double variance = n > 1 ? std::max(0.0, (squares - n * share * share) / (n - 1)) : 0;
+    return {share, std::sqrt(variance / n)};
+}
+
+namespace {
+
+// Share of winters and stores with less than x left at forage.
+double shareBelow(const WinterLosses& losses, double mu, double sd, double x) {
+    double sum = 0;
+    for (std::size_t i = 0; i < losses.atForage.size(); ++i) {
+        const double limit = std::max(losses.largestBeforeForage[i], losses.atForage[i] + x);
+        sum += sd > 0 ? normalBelow((limit - mu) / sd) : (std::max(0.0, mu) <= limit ? 1 : 0);
+    }
+    return sum / static_cast<double>(losses.atForage.size());
+}
+
+// Bisection with secant steps on a function that never falls; the answer to 1 g.
+double storesQuantile(const WinterLosses& losses, double mu, double sd, double q) {
+    double low = 0, high = 1;
+    if (shareBelow(losses, mu, sd, 0) >= q) return 0;
+    while (shareBelow(losses, mu, sd, high) < q && high < 1e4) high *= 2;
+    while (high - low > 5e-4) {
+        const double middle = 0.5 * (low + high);
+        (shareBelow(losses, mu, sd, middle) < q ? low : high) = middle;
+    }
+    return 0.5 * (low + high);
+}
+
+Spread<Mass> knownStoresAtForage(const WinterLosses& losses, double mu) {
+    std::vector<double> left(losses.atForage.size());
+    for (std::size_t i = 0; i < left.size(); ++i)
+        left[i] = mu <= losses.largestBeforeForage[i] ? 0 : std::max(0.0, mu - losses.atForage[i]);
+    std::sort(left.begin(), left.end());
+    return {kilograms(sortedQuantile(left, 0.1)), kilograms(sortedQuantile(left, 0.5)), kilograms(sortedQuantile(left, 0.9))};
+}
+
+} // namespace
+
+Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd) {
+    require(!losses.atForage.empty(), "no winters to take stores of");
+    if (sd.value() <= 0) return knownStoresAtForage(losses, mean.value());
+    const auto at = [&](double q) { return kilograms(storesQuantile(losses, mean.value(), sd.value(), q)); };
+    return {at(0.1), at(0.5), at(0.9)};
+}
+
+double sortedQuantile(const std::vector<double>& sorted, double q) {
+    require(!sorted.empty() && q >= 0 && q <= 1, "quantile {} of {} values", q, sorted.size());
+    const double position = q * static_cast<double>(sorted.size() - 1);
+    const auto below = static_cast<std::size_t>(position);
+    const auto above = std::min(below + 1, sorted.size() - 1);
+    return sorted[below] + (position - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+}
+
+double quantile(std::vector<double> values, double q) {
+    std::sort(values.begin(), values.end());
+    return sortedQuantile(values, q);
+}
+
+LarderOutcome follow(const WinterLosses& losses, Mass mean, Mass sd, Mass reserve) {
+    return {shareShort(losses.largest, mean, sd, kilograms(0), false), shareShort(losses.largest, mean, sd, reserve, true),
+            storesAtForage(losses, mean, sd)};
+}
+
+} // namespace winterlarder::winter
