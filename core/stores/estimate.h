@@ -16,13 +16,13 @@ struct StoresEstimate {
     Mass sd;
     Spread<Mass> spread; //!< mean -/+ 1.2816 SD, cut at 0
     std::vector<EvidenceShare> shares;
-    bool contradictory = false; //!< two pieces differ by more than 3 sqrt(sa^2 + sb^2)
+    bool contradictory = false;                          //!< two pieces differ by more than 3 sqrt(sa^2 + sb^2)
     std::string firstContradicting, secondContradicting; //!< kinds of the two that differ most
 };
 
-//! Combines pieces that all speak of the same day by inverse variance, relative errors taken at the combined value (two passes).
-//! Contradiction: the answer is the pieces' wider spread (lowest low to highest high), its middle and the SD that fits it.
-//! Nothing for an empty list.
+//! Combines pieces that all speak of the same day by inverse variance, relative errors taken at the combined value (two
+//! passes). Contradiction: the answer is the pieces' wider spread (lowest low to highest high), its middle and the SD
+//! that fits it. Nothing for an empty list.
 std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces);
 
 } // namespace winterlarder::stores

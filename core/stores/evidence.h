@@ -24,7 +24,17 @@ struct Comb {
     bool fed = false;
     bool oldNest = false;
     double empty() const { return 1 - capped - open - brood - pollen; }
+    bool lookedAt() const { return facesSeen > 0; }
 };
+
+//! Built face area of a comb [dm2], one face.
+Area areaOf(const Comb& comb);
+//! What a comb would hold sealed from edge to edge [kg], with the honey share of a comb given by shares.
+Mass capacityOf(const Comb& comb);
+
+//! The combs with those not looked at given the mean shares of their box's looked-at combs (else of all looked-at
+//! combs); all else stays, facesSeen too. Nothing where no comb was looked at. Tested: tests/stores/evidence_test.cpp.
+std::optional<std::vector<Comb>> withUnseenFilled(const std::vector<Comb>& combs);
 
 //! "About so many combs full, so many half, so much of it capped."
 struct QuickCount {
@@ -33,26 +43,43 @@ struct QuickCount {
     double cappedShare = 1;
 };
 
-//! The factor on open stores (ripe equivalent): 0.25 when under 7 days have passed since the last feed or income, else 0.65.
+//! The factor on open stores (ripe equivalent): 0.25 (0.1-0.45) when under 7 days have passed since the last feed or
+//! income, else 0.65 (0.4-0.9). Derived: depth of fill x dry matter; there is no published rule.
 double openFactor(bool freshlyFilled);
 
 struct CombStores {
     Mass capped;
     Mass open; //!< as ripe-honey equivalent
     double relativeSd = 0.15;
+    Mass total() const { return capped + open; }
 };
-//! Stores of each comb, in order; combs not looked at get the mean shares of their box's looked-at combs (else of all looked-at combs).
-//! Nothing where no comb was looked at.
+//! Stores of each comb, in order: honey per dm2 x area x (capped, open factor x open). One standard deviation of the
+//! mass: 15 % with both faces seen (area 10 %, fill 11 %), 20 % with one, 35 % unseen. Unseen combs: see
+//! withUnseenFilled. Nothing where no comb was looked at. Tested: tests/stores/evidence_test.cpp, comb_checks_test.cpp.
 std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& combs, double openFactor);
 
-//! What one piece of evidence says about the stores on its day: typical with one standard deviation. `relative` part scales with the combined value.
+//! What one piece of evidence says about the stores on its day: typical with one standard deviation. `relative` part
+//! scales with the combined value.
 struct Evidence {
     std::string kind; //!< "combs", "quick count", "scale", "two-sided lift", "one-sided lift", "heft"
     Date date;
-    Mass typical;
+    Mass typical;          //!< a weighing may fall below 0: the spread is cut there, not the mean
     double relativeSd = 0; //!< of the stores
     Mass absoluteSd{0};    //!< in quadrature
     Mass sd(Mass at) const;
 };
+
+//! All combs of one look together. SD = sum of each comb's (the observer errs the same way on all of them), and in
+//! quadrature 0.1 kg of rounding a comb, independent. Nothing where no comb was looked at. Tested:
+//! tests/stores/evidence_test.cpp.
+std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double openFactor, Date date);
+
+//! Honey of a comb called full in a quick count [kg]: with rims, phi 0.78. Mixed boxes: the first box from the floor
+//! stands for all.
+Mass quickFullComb(const hive::CombFormat& firstBox);
+
+//! A quick count: (full + half / 2) x full comb x (capped share + open factor x the rest), 20 % (judgement). A count of
+//! nothing is still only good to a quarter of a comb. Tested: tests/stores/evidence_test.cpp.
+Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, Date date);
 
 } // namespace winterlarder::stores

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stores/estimate.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace winterlarder::stores {
+
+namespace {
+
+constexpr double tenthPercentile = 1.2816;
+constexpr double contradictionDistance = 3;
+constexpr double exactKg = 0.001; // an error below a gram is no error; keeps the weights finite
+
+struct Weighted {
+    double mean = 0;
+    double sd = 0;
+    std::vector<double> weights;
+};
+
+Spread<Mass> cutSpread(Mass mean, Mass sd) {
+    const auto cut = [](Mass mass) { return std::max(kilograms(0), mass); };
+    return {cut(mean - tenthPercentile * sd), cut(mean), cut(mean + tenthPercentile * sd)};
+}
+
+std::vector<double> sdAtOwnValue(const std::vector<Evidence>& pieces) {
+    std::vector<double> sds;
+    for (const Evidence& piece : pieces)
+        sds.push_back(piece.sd(piece.typical).value());
+    return sds;
+}
+
+std::vector<double> sdAt(const std::vector<Evidence>& pieces, double combined) {
+    std::vector<double> sds;
+    for (const Evidence& piece : pieces)
+        sds.push_back(piece.sd(kilograms(std::max(0.0, combined))).value());
+    return sds;
+}
+
+Weighted inverseVariance(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
+    Weighted result;
+    double precision = 0;
+    for (const double sd : sds) {
+        const double counted = std::max(sd, exactKg);
+        result.weights.push_back(1 / (counted * counted));
+        precision += result.weights.back();
+    }
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        result.weights[i] /= precision;
+        result.mean += result.weights[i] * pieces[i].typical.value();
+    }
+    result.sd = 1 / std::sqrt(precision);
+    return result;
+}
+
+//! The pair that differs most beyond what both allow, named in an order that does not depend on the list's.
+struct Contradiction {
+    double times = 0; //!< difference in joint standard deviations
+    std::string first, second;
+};
+
+std::optional<Contradiction> worstContradiction(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
+    std::optional<Contradiction> worst;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        for (std::size_t j = i + 1; j < pieces.size(); ++j) {
+            const double joint = std::max(std::hypot(sds[i], sds[j]), exactKg);
+            const double times = std::abs((pieces[i].typical - pieces[j].typical).value()) / joint;
+            if (times <= contradictionDistance) continue;
+            const auto names = std::minmax(pieces[i].kind, pieces[j].kind);
+            const Contradiction found{times, names.first, names.second};
+            const auto rank = [](const Contradiction& c) { return std::tie(c.times, c.second, c.first); };
+            if (!worst || rank(*worst) < rank(found)) worst = found;
+        }
+    }
+    return worst;
+}
+
+StoresEstimate widest(const std::vector<Evidence>& pieces, const Contradiction& contradiction) {
+    StoresEstimate estimate;
+    double low = pieces.front().typical.value(), high = low;
+    for (const Evidence& piece : pieces) {
+        const double reach = tenthPercentile * piece.sd(piece.typical).value();
+        low = std::min(low, std::max(0.0, piece.typical.value() - reach));
+        high = std::max(high, piece.typical.value() + reach);
+    }
+    low = std::max(0.0, low);
+    high = std::max(0.0, high);
+    estimate.mean = kilograms((low + high) / 2);
+    estimate.sd = kilograms((high - low) / 2 / tenthPercentile);
+    estimate.contradictory = true;
+    estimate.firstContradicting = contradiction.first;
+    estimate.secondContradicting = contradiction.second;
+    return estimate;
+}
+
+} // namespace
+
+std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces) {
+    if (pieces.empty()) return std::nullopt;
+    const Weighted firstPass = inverseVariance(pieces, sdAtOwnValue(pieces));
+    const std::vector<double> sds = pieces.size() == 1 ? sdAtOwnValue(pieces) : sdAt(pieces, firstPass.mean);
+    const Weighted secondPass = inverseVariance(pieces, sds);
+    const auto contradiction = worstContradiction(pieces, sds);
+
+    StoresEstimate estimate;
+    if (contradiction)
+        estimate = widest(pieces, *contradiction);
+    else
+        std::tie(estimate.mean, estimate.sd) = std::pair(kilograms(secondPass.mean), kilograms(secondPass.sd));
+    if (pieces.size() == 1) estimate.sd = pieces.front().sd(pieces.front().typical);
+    estimate.spread = cutSpread(estimate.mean, estimate.sd);
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        estimate.shares.push_back({pieces[i], cutSpread(pieces[i].typical, pieces[i].sd(pieces[i].typical)),
+                                   contradiction ? 0 : secondPass.weights[i]});
+    return estimate;
+}
+
+} // namespace winterlarder::stores

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stores/weighing.h"
+
+#include "stores/bees.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::stores {
+
+namespace {
+
+constexpr Mass weighedTareSd = kilograms(1);
+constexpr double twoSidesRead = 0.98;
+constexpr Mass twoSidesSd = kilograms(0.7);
+constexpr double oneSideSd = 0.11;
+constexpr double oneSideSdLongHive = 0.05;
+constexpr Mass broodPerArea = grams(120);   // per dm2 of comb, both faces
+constexpr Mass beeBreadPerFace = grams(95); // per dm2 of one face
+constexpr double facesPerComb = 2;
+constexpr double heftSd = 0.35;
+constexpr double usualShareOfComb = 0.6;
+constexpr int usualCombsOfLongHive = 10;
+
+const char* nameOf(WeighingKind kind) {
+    switch (kind) {
+    case WeighingKind::Scale:
+        return "scale";
+    case WeighingKind::TwoSidedLift:
+        return "two-sided lift";
+    case WeighingKind::OneSidedLift:
+        break;
+    }
+    return "one-sided lift";
+}
+
+Mass grossOf(WeighingKind kind, Mass reading) {
+    return kind == WeighingKind::TwoSidedLift ? reading / twoSidesRead : reading;
+}
+
+//! Error of the lifting alone, on top of the scale's and the tare's.
+Mass liftSd(WeighingKind kind, Mass gross, bool longHive) {
+    switch (kind) {
+    case WeighingKind::Scale:
+        return kilograms(0);
+    case WeighingKind::TwoSidedLift:
+        return twoSidesSd;
+    case WeighingKind::OneSidedLift:
+        break;
+    }
+    return gross * (longHive ? oneSideSdLongHive : oneSideSd);
+}
+
+} // namespace
+
+Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive, Date date) {
+    const Mass gross = grossOf(kind, reading);
+    const Mass notStores = load.tare.mass + load.beeMass * load.bees.count + broodMass(load.broodCells) +
+                           load.beeBread + load.waxNotInTare;
+    const Mass scaleSd = load.tare.sd > kilograms(0) ? std::max(load.tare.sd, weighedTareSd) : weighedTareSd;
+    const double sd = std::hypot(scaleSd.value(), liftSd(kind, gross, longHive).value());
+    return {nameOf(kind), date, gross - notStores, 0, kilograms(sd)};
+}
+
+Mass broodMass(BeeCount cells) { return broodPerArea * (cells.count / (facesPerComb * cellsPerSquareDecimetre)); }
+
+std::optional<Mass> beeBreadOnCombs(const std::vector<Comb>& combs) {
+    const auto filled = withUnseenFilled(combs);
+    if (!filled) return std::nullopt;
+    Mass beeBread{0};
+    for (const Comb& comb : *filled)
+        beeBread += beeBreadPerFace * (comb.pollen * areaOf(comb).value() * facesPerComb);
+    return beeBread > kilograms(0) ? std::optional(beeBread) : std::nullopt;
+}
+
+double heftFactor(HeftWord word) {
+    switch (word) {
+    case HeftWord::Light:
+        return 0.5;
+    case HeftWord::Fair:
+        return 0.9;
+    case HeftWord::Heavy:
+        break;
+    }
+    return 1.3;
+}
+
+Mass usualWinterStores(const std::vector<hive::CombFormat>& boxes) {
+    Mass usual{0};
+    for (const hive::CombFormat& box : boxes) {
+        const int combs = box.combsPerBox >= hive::longHiveCombs ? usualCombsOfLongHive : box.combsPerBox;
+        usual += quickFullComb(box) * (usualShareOfComb * combs);
+    }
+    return usual;
+}
+
+Evidence evidenceOfHeft(double heftFactor, Mass usualStores, Date date) {
+    return {"heft", date, usualStores * heftFactor, heftSd, kilograms(0)};
+}
+
+} // namespace winterlarder::stores

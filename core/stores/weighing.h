@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "stores/evidence.h"
+#include "stores/tare.h"
+
+#include <optional>
+#include <vector>
+
+namespace winterlarder::stores {
+
+//! How a hive was weighed, and so what the reading is: a scale's gross weight, the sum of two opposite sides lifted one
+//! after the other, or one side doubled.
+enum class WeighingKind { Scale, TwoSidedLift, OneSidedLift };
+
+//! What is in or on a weighed hive that is not stores.
+struct HiveLoad {
+    Tare tare;
+    BeeCount bees;                  //!< adults on the day of the weighing
+    Mass beeMass;                   //!< of one adult, the model's m_b
+    BeeCount broodCells;            //!< on that day; what is not known must be modelled, not left 0
+    Mass beeBread = kilograms(0.7); //!< 0.1-2 kg where not recorded
+    Mass waxNotInTare{0};           //!< see waxOf; 0 where the hive was weighed with its combs
+};
+
+//! Stores from a weighing: gross - tare - bees - brood - bee bread - wax outside the tare; may come out below 0.
+//! SD: 1.0 kg with a weighed tare, the tare's own else. Two sides lifted read 2 % low (corrected) and add 0.7 kg; one
+//! side doubled adds 11 % of the gross weight, 5 % where a long hive is lifted at front and back: F = W (1/2 + e/L),
+//! centre of mass e = 25 mm off the middle, L = 460 mm between the points. All in quadrature. Tested:
+//! tests/stores/weighing_test.cpp.
+Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive, Date date);
+
+//! Brood [kg]: 120 g per dm2 of comb, 800 cells with both faces, so 0.15 g a cell. Derived for sealed brood; open brood
+//! is lighter, by less than the weighing's spread.
+Mass broodMass(BeeCount cells);
+
+//! Bee bread [kg] from recorded pollen: 95 g per dm2 of one face (measured), two faces. Nothing where no comb has any:
+//! not recorded. Never counted as honey. Tested: tests/stores/weighing_test.cpp.
+std::optional<Mass> beeBreadOnCombs(const std::vector<Comb>& combs);
+
+//! A hive lifted and judged.
+enum class HeftWord { Light, Fair, Heavy };
+//! Share of the usual winter stores the word stands for: 0.5, 0.9, 1.3 (judgement).
+double heftFactor(HeftWord word);
+
+//! Usual winter stores [kg]: 0.6 x honey per dm2 (phi 0.78) x comb area x combs x boxes; of a box with 16 combs or more
+//! ten count (judgement). Boxes with combsPerBox = places. Tested: tests/stores/weighing_test.cpp.
+Mass usualWinterStores(const std::vector<hive::CombFormat>& boxes);
+
+//! A heft word: factor x usual stores, 35 % (judgement).
+Evidence evidenceOfHeft(double heftFactor, Mass usualStores, Date date);
+
+} // namespace winterlarder::stores
