@@ -15,8 +15,9 @@
 namespace winterlarder {
 
 //! How far a shipped number can be trusted.
-enum class Mark { Measured, Handbook, Published, Derived, CommonPractice, Memory, Judgement };
-std::string_view name(Mark mark); //!< "measured", "handbook", "published", "derived", "common practice", "memory", "judgement"
+//! Fitted: chosen so that the model meets published check values.
+enum class Mark { Measured, Handbook, Published, Derived, Fitted, CommonPractice, Memory, Judgement };
+std::string_view name(Mark mark); //!< "measured", "handbook", "published", "derived", "fitted", "common practice", "memory", "judgement"
 
 //! A publication, data set or practice that shipped numbers come from (shared/sources.csv).
 struct Source {
@@ -61,9 +62,11 @@ struct HiveFormat {
     std::string note;
 };
 
-//! A caution or a reason the advice may give: its id and the sources behind it (shared/rules/cautions.csv).
+//! A caution, a reason or a refusal the advice may give: its id and the sources behind it (shared/rules/cautions.csv).
 struct CautionRule {
+    enum class Kind { Caution, Reason, Refusal };
     std::string id;
+    Kind kind = Kind::Caution;
     std::vector<std::string> sources; //!< ids of Source, the first is the one shown
 };
 
@@ -76,6 +79,7 @@ struct PublishedRule {
     std::string value;
     std::string unit;
     std::string source;
+    char quality = 'C'; //!< A paper, law or measurement; B official body, institute, association, textbook; C common practice
     Mark mark = Mark::Published;
 };
 
@@ -89,6 +93,7 @@ struct FieldLimits {
     std::optional<double> step;
     std::string defaultText;
     std::vector<std::string> choices; //!< for "choice"
+    std::vector<std::string> sources; //!< ids of Source behind the default or the factors, may be none
     std::string note;
 };
 
@@ -110,7 +115,8 @@ struct ReferenceData {
 };
 
 //! Reads and strictly checks the data folder (shared/). Every fault of every file is listed with file, line, column and
-//! what would be right: unknown or missing columns, numbers out of range, ids that do not resolve, doubles.
+//! what would be right: unknown or missing columns, numbers out of range, ids that do not resolve, doubles. The check
+//! values in shared/reference/ are not kept, but the sources they name are checked and counted in Source::usedBy.
 //! Tested: tests/reference.
 Outcome<ReferenceData> loadReference(const std::filesystem::path& folder);
 

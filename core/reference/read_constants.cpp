@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "reference/shipped_files.h"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace winterlarder {
+
+namespace {
+
+constexpr auto constantsFile = "model/constants.csv";
+
+struct Constant {
+    std::string_view name;
+    std::string_view unit;
+    double ModelConstants::*member;
+};
+
+constexpr std::array constants = std::to_array<Constant>({
+    {"honeyEnergy", "J/g", &ModelConstants::honeyEnergy},
+    {"beeMass", "kg", &ModelConstants::beeMass},
+    {"restingFloor", "W/kg", &ModelConstants::restingFloor},
+    {"sizeLawMass", "kg", &ModelConstants::sizeLawMass},
+    {"sizeExponent", "1", &ModelConstants::sizeExponent},
+    {"restlessFrom", "degC", &ModelConstants::restlessFrom},
+    {"restlessSlope", "W/kg/K", &ModelConstants::restlessSlope},
+    {"restlessCeiling", "W/kg", &ModelConstants::restlessCeiling},
+    {"clusterConductance", "W/kg/K", &ModelConstants::clusterConductance},
+    {"coreTemperature", "degC", &ModelConstants::coreTemperature},
+    {"broodTemperature", "degC", &ModelConstants::broodTemperature},
+    {"broodConductance", "W/K/cell^(2/3)", &ModelConstants::broodConductance},
+    {"broodForFullCore", "cells", &ModelConstants::broodForFullCore},
+    {"honeyPerWorker", "g", &ModelConstants::honeyPerWorker},
+    {"broodSurvival", "1", &ModelConstants::broodSurvival},
+    {"autumnLaying", "eggs/bee/day", &ModelConstants::autumnLaying},
+    {"autumnDecline", "d", &ModelConstants::autumnDecline},
+    {"winterLaying", "eggs/day", &ModelConstants::winterLaying},
+    {"winterLayingBees", "bees", &ModelConstants::winterLayingBees},
+    {"springLayingPerBee", "eggs/bee/day", &ModelConstants::springLayingPerBee},
+    {"queenLimit", "eggs/day", &ModelConstants::queenLimit},
+    {"springRamp", "d", &ModelConstants::springRamp},
+    {"burstStrength", "1", &ModelConstants::burstStrength},
+    {"burstShare", "1", &ModelConstants::burstShare},
+    {"eggFloor", "1", &ModelConstants::eggFloor},
+    {"winterDeath", "1/d", &ModelConstants::winterDeath},
+    {"autumnDeath", "1/d", &ModelConstants::autumnDeath},
+    {"broodDeath", "1/d", &ModelConstants::broodDeath},
+    {"fullBroodNest", "cells/bee", &ModelConstants::fullBroodNest},
+    {"income", "g/d per 10,000 bees", &ModelConstants::income},
+    {"bloomHalfWidth", "d", &ModelConstants::bloomHalfWidth},
+    {"backgroundIncome", "1", &ModelConstants::backgroundIncome},
+    {"diurnalHalfRange", "K", &ModelConstants::diurnalHalfRange},
+    {"springShift", "d/K", &ModelConstants::springShift},
+    {"daysPastForage", "d", &ModelConstants::daysPastForage},
+    {"lockedInBelow", "degC", &ModelConstants::lockedInBelow},
+    {"incomeEndTemperature", "degC", &ModelConstants::incomeEndTemperature},
+    {"incomeEndDayLength", "h", &ModelConstants::incomeEndDayLength},
+    {"incomeEndSd", "d", &ModelConstants::incomeEndSd},
+    {"feedByTemperature", "degC", &ModelConstants::feedByTemperature},
+    {"feedBySd", "d", &ModelConstants::feedBySd},
+    {"syrupTemperature", "degC", &ModelConstants::syrupTemperature},
+    {"syrupSd", "d", &ModelConstants::syrupSd},
+    {"syrupRefusedTemperature", "degC", &ModelConstants::syrupRefusedTemperature},
+    {"syrupRefusedSd", "d", &ModelConstants::syrupRefusedSd},
+    {"broodlessBelow", "degC", &ModelConstants::broodlessBelow},
+    {"broodlessGap", "d", &ModelConstants::broodlessGap},
+    {"broodStopTemperature", "degC", &ModelConstants::broodStopTemperature},
+    {"broodStopDayLength", "h", &ModelConstants::broodStopDayLength},
+    {"broodStopSd", "d", &ModelConstants::broodStopSd},
+    {"broodRestartDay", "season day", &ModelConstants::broodRestartDay},
+    {"broodRestartSd", "d", &ModelConstants::broodRestartSd},
+    {"buildupTemperature", "degC", &ModelConstants::buildupTemperature},
+    {"buildupDayLength", "h", &ModelConstants::buildupDayLength},
+    {"buildupSd", "d", &ModelConstants::buildupSd},
+    {"forageTemperature", "degC", &ModelConstants::forageTemperature},
+    {"forageDayLength", "h", &ModelConstants::forageDayLength},
+    {"forageSd", "d", &ModelConstants::forageSd},
+    {"confinedBelow", "degC", &ModelConstants::confinedBelow},
+    {"beesSd", "1", &ModelConstants::beesSd},
+    {"heatSd", "1", &ModelConstants::heatSd},
+    {"broodSd", "1", &ModelConstants::broodSd},
+    {"deathSd", "1", &ModelConstants::deathSd},
+});
+static_assert(sizeof(ModelConstants) == constants.size() * sizeof(double), "every constant is read from the file");
+
+const Constant* constantNamed(std::string_view name) {
+    const auto found = std::find_if(constants.begin(), constants.end(), [&](const Constant& c) { return c.name == name; });
+    return found == constants.end() ? nullptr : &*found;
+}
+
+void checkUnit(CheckedTable& checked, std::size_t row, const Constant& constant) {
+    const CsvCell& at = checked.cell(row, "unit");
+    if (at.text != constant.unit)
+        checked.fault(at, fmt::format("{} has the unit {}", constant.name, at.text), fmt::format("give it in {}", constant.unit));
+}
+
+void checkRange(CheckedTable& checked, std::size_t row, std::string_view name, double value) {
+    const auto low = checked.optionalNumber(row, "low");
+    const auto high = checked.optionalNumber(row, "high");
+    if ((low && value < *low) || (high && value > *high))
+        checked.fault(checked.cell(row, "value"), fmt::format("{} {} lies outside its own range", name, value),
+                      fmt::format("a number from {} to {}", low.value_or(value), high.value_or(value)));
+}
+
+void listMissing(CheckedTable& checked, const std::vector<std::string>& seen) {
+    for (const Constant& constant : constants)
+        if (std::find(seen.begin(), seen.end(), constant.name) == seen.end())
+            checked.fault(checked.table().header().front(), fmt::format("constant {} is missing", constant.name),
+                          "a row for every constant of the model");
+}
+
+} // namespace
+
+ModelConstants readConstants(ShippedFolder& folder, SourceUses& uses) {
+    ModelConstants values{};
+    auto table = folder.table(constantsFile);
+    if (!table) return values;
+    CheckedTable checked(std::move(*table),
+                         {"name", "symbol", "value", "unit", "low", "high", "mark", "source", "meaning"}, folder.problems);
+    std::vector<std::string> seen;
+    for (std::size_t row = 0; row < checked.rows(); ++row) {
+        seen.push_back(checked.uniqueId(row, "name"));
+        const double value = checked.number(row, "value");
+        checked.mark(row, "mark");
+        checked.text(row, "source");
+        checked.text(row, "meaning");
+        uses.refer(checked, row, "source", constantsFile);
+        checkRange(checked, row, seen.back(), value);
+        if (const Constant* constant = constantNamed(seen.back())) {
+            values.*(constant->member) = value;
+            checkUnit(checked, row, *constant);
+        } else {
+            checked.fault(checked.cell(row, "name"), fmt::format("constant {} is not known", seen.back()),
+                          "the name of a constant of the model");
+        }
+    }
+    if (checked.rows() > 0) listMissing(checked, seen);
+    return values;
+}
+
+} // namespace winterlarder
