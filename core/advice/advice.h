@@ -10,6 +10,7 @@
 #include <memory>
 #include <stop_token>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace winterlarder::advice {
@@ -106,20 +107,28 @@ struct Answer {
 std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                             int threads = 1, std::stop_token stop = {}, const winter::ProgressSink& progress = {});
 
-//! Stores and bees today without options: what `stores` answers.
+//! Stores and bees today without options: what `stores` answers. Where a winter can be simulated observations are carried to the
+//! asking day; else they stand as they were seen.
 struct StoresToday {
     std::optional<stores::StoresEstimate> estimate;
+    std::vector<stores::Evidence> seen; //!< the pieces as they were on their own day, in the estimate's order
     std::optional<Spread<BeeCount>> bees;
     std::optional<std::vector<stores::CombStores>> combs;
     std::optional<Mass> freeRoom;
 };
+StoresToday storesToday(const ColonyQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
+                        int threads = 1);
 
 //! Takes what is needed to share combs out within a yard: small, so that a thousand answers can wait for their neighbours.
 struct YardMember {
     ColonyQuestion question;
     Advice advice;
-    winter::WinterLosses losses; //!< with the case's flow, from the asking day
+    winter::WinterLosses losses;           //!< with the case's flow, from the asking day
+    std::vector<double> lossesWithoutFlow; //!< largest loss without autumn flow: what may be given away is found on it
 };
+//! What shareCombs needs of an answer; the ensemble may then be let go. Losses empty where no answer was given.
+YardMember yardMember(const ColonyQuestion& question, const Answer& answer);
+
 //! Adds gifts of combs (and the option MoveCombs to those who receive) among healthy colonies of one yard; donors keep
 //! their own need. Changes the members' advice in place.
 void shareCombs(std::vector<YardMember*>& yard);

@@ -22,8 +22,7 @@ struct Reckoning {
     winter::WinterLosses withFlow, withoutFlow;
     Wish wish;
     Amounts amounts;
-
-    const ModelConstants& k() const { return constants; }
+    bool harvestable = false; //!< see mayHarvest()
 };
 
 //! The winter to simulate for a question that may be answered: from the earliest observation, at most to the season's first day.

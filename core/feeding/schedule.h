@@ -37,7 +37,7 @@ RatioAdvice adviseRatio(const climate::ClimateCurve& curve, SeasonDay today, std
 
 enum class VisitKind { Syrup, Fondant, Check };
 struct Visit {
-    SeasonDay day;
+    SeasonDay day{};
     Date date;
     VisitKind kind = VisitKind::Syrup;
     Mass sugar{0};
@@ -48,17 +48,17 @@ struct Visit {
 
 //! Everything a feeding plan depends on.
 struct FeedingQuestion {
-    Mass storesWanted;                 //!< kg of ripe stores to be gained, > 0
-    Winter winter;
-    SeasonDay today;
+    Mass storesWanted{0};              //!< kg of ripe stores to be gained, > 0
+    Winter winter{Hemisphere::North, 2000};
+    SeasonDay today{};                 //!< -153..180
     const climate::ClimateCurve* curve = nullptr;
-    climate::SeasonDates season;
-    BeeCount bees;
-    Feeder feeder;
-    std::optional<Mass> freeRoom;      //!< ripe stores the combs still hold; nothing = not known
-    int visitEveryDays = 3;
-    std::vector<int> visitWeekdays;    //!< ISO 1..7, empty = any
-    std::optional<Ratio> ratio;        //!< the keeper's own; nothing = advised
+    climate::SeasonDates season{};
+    BeeCount bees{};
+    Feeder feeder{};
+    std::optional<Mass> freeRoom{};    //!< ripe stores the combs still hold; nothing = not known
+    int visitEveryDays = 3;            //!< days from one visit to the next at least; under 1 counts as 1
+    std::vector<int> visitWeekdays{};  //!< ISO 1..7, empty = any
+    std::optional<Ratio> ratio{};      //!< the keeper's own; nothing = advised
     TemperatureDifference diurnalHalfRange{4};
 };
 

@@ -90,6 +90,15 @@ WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const Au
     return losses;
 }
 
+std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay to) {
+    const FlowRow flowRow(ensemble, flow);
+    std::vector<double> before(static_cast<std::size_t>(ensemble.winters())), loss(before.size());
+    lossAt(ensemble, flowRow, from - 1, before);
+    lossAt(ensemble, flowRow, to - 1, loss);
+    for (std::size_t i = 0; i < loss.size(); ++i) loss[i] -= before[i];
+    return loss;
+}
+
 Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly) {
     require(!largestLoss.empty(), "no winters to take a share of");
     const double mu = mean.value(), spread = sd.value();

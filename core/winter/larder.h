@@ -34,6 +34,9 @@ struct WinterLosses {
 WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const AutumnFlow& flow,
                         const std::vector<StoresStep>& steps = {}, std::optional<SeasonDay> touchFrom = {});
 
+//! Net loss of every winter from the start of one day to the start of a later one, autumn flow counted [kg].
+std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay to);
+
 //! Mean over winters of P(S <= loss + margin), S normal with the level's mean and SD, cut at 0; its standard error is the
 //! SD of the winters' values over sqrt(n). `strictly` asks P(S < loss + margin), which differs only where SD is 0.
 Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly);

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/evidence_today.h"
+
+#include "stores/bees.h"
+#include "stores/room.h"
+#include "stores/weighing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace winterlarder::advice {
+
+namespace {
+
+constexpr double tenth = 1.2816;
+
+SeasonDay dayOf(const stores::Evidence& piece, const ColonyQuestion& question) {
+    return std::max(question.winter.seasonDay(piece.date), firstSeasonDay);
+}
+
+double mean(std::span<const float> values) {
+    return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+}
+
+struct Inhabitants {
+    BeeCount bees, brood;
+};
+
+Inhabitants inhabitantsOn(SeasonDay day, const ColonyQuestion& question, const winter::DemandEnsemble* ensemble) {
+    if (ensemble && ensemble->covers(day)) return {{mean(ensemble->bees(day))}, {ensemble->means(day).broodCells}};
+    return {question.bees.value_or(BeeCount{0}), question.brood.value_or(BeeCount{0})};
+}
+
+stores::WeighingKind kindOf(WeighedHive::Kind kind) {
+    switch (kind) {
+    case WeighedHive::Kind::TwoSidedLift: return stores::WeighingKind::TwoSidedLift;
+    case WeighedHive::Kind::OneSidedLift: return stores::WeighingKind::OneSidedLift;
+    default: return stores::WeighingKind::Scale;
+    }
+}
+
+stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question, const ModelConstants& constants,
+                            const winter::DemandEnsemble* ensemble) {
+    if (weighing.kind == WeighedHive::Kind::Heft)
+        return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, weighing.date);
+    const Inhabitants living = inhabitantsOn(std::max(weighing.day, firstSeasonDay), question, ensemble);
+    stores::HiveLoad load;
+    load.tare = {question.tare, question.tareSd};
+    load.bees = living.bees;
+    load.beeMass = kilograms(constants.beeMass);
+    load.broodCells = living.brood;
+    if (question.beeBread) load.beeBread = *question.beeBread;
+    return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, weighing.date);
+}
+
+double givenAfter(const ColonyQuestion& question, SeasonDay day) {
+    double total = 0;
+    for (const auto& feed : question.feeds)
+        if (feed.day > day) total += feed.stores.value();
+    for (const auto& harvest : question.harvests)
+        if (harvest.day > day) total -= harvest.honey.value();
+    return total;
+}
+
+} // namespace
+
+std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const ModelConstants& constants,
+                                           const winter::DemandEnsemble* ensemble) {
+    std::vector<stores::Evidence> seen;
+    const Date looked = question.winter.date(question.lookedOn);
+    const double factor = stores::openFactor(question.freshlyFilled);
+    if (const auto visit = stores::evidenceOfVisit(question.combs, factor, looked)) seen.push_back(*visit);
+    if (question.quick && question.quickFullComb)
+        seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, looked));
+    for (const auto& weighing : question.weighings)
+        if (question.bees || weighing.kind == WeighedHive::Kind::Heft) // bees weigh a kilogram or two
+            seen.push_back(evidenceOf(weighing, question, constants, ensemble));
+    return seen;
+}
+
+LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay from, SeasonDay to) {
+    if (to <= from) return {kilograms(0), kilograms(0)};
+    std::vector<double> losses = winter::netLossBetween(ensemble, flow, from, to);
+    std::sort(losses.begin(), losses.end());
+    const double band = winter::sortedQuantile(losses, 0.9) - winter::sortedQuantile(losses, 0.1);
+    return {kilograms(winter::sortedQuantile(losses, 0.5)), kilograms(band / (2 * tenth))};
+}
+
+std::vector<stores::Evidence> carriedToAsking(const ColonyQuestion& question, std::vector<stores::Evidence> seen,
+                                              const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow) {
+    for (auto& piece : seen) {
+        const SeasonDay day = dayOf(piece, question);
+        const LossBetween loss = lossBetween(ensemble, flow, day, question.asOf);
+        piece.typical = piece.typical - loss.median + kilograms(givenAfter(question, day));
+        piece.absoluteSd = kilograms(std::hypot(piece.absoluteSd.value(), loss.sd.value()));
+    }
+    return seen;
+}
+
+std::optional<Mass> freeRoomAtLook(const ColonyQuestion& question) {
+    std::optional<int> days;
+    if (question.season.syrupDeadline) days = std::max(0, question.season.syrupDeadline->day - question.lookedOn);
+    return stores::freeRoom({question.combs, question.coveredCombs, stores::openFactor(question.freshlyFilled), days});
+}
+
+} // namespace winterlarder::advice

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/options.h"
+
+#include "stores/harvest.h"
+
+#include <algorithm>
+
+namespace winterlarder::advice {
+
+namespace {
+
+Spread<Mass> aboveReserve(const Spread<Mass>& stores, Mass reserve) {
+    const auto above = [&](Mass mass) { return std::max(kilograms(0), mass - reserve); };
+    return {above(stores.low), above(stores.typical), above(stores.high)};
+}
+
+Option optionOn(const winter::WinterLosses& losses, const Wish& wish, OptionKind kind, Mass amount, Mass storesAfter) {
+    const auto outcome = winter::follow(losses, storesAfter, wish.sd, wish.reserve);
+    Option option;
+    option.kind = kind;
+    option.amount = amount;
+    option.storesAfter = storesAfter;
+    option.runOut = outcome.runsOut;
+    option.touchReserve = outcome.touchesReserve;
+    option.springReserve = outcome.atForage;
+    option.springSurplus = aboveReserve(outcome.atForage, wish.reserve);
+    return option;
+}
+
+} // namespace
+
+Option leaveOption(const Reckoning& r) {
+    return optionOn(r.withFlow, r.wish, OptionKind::Leave, kilograms(0), r.wish.mean);
+}
+
+Option takeOption(const Reckoning& r, Mass amount) {
+    return optionOn(r.withFlow, r.wish, OptionKind::TakeNow, amount, std::max(kilograms(0), r.wish.mean - amount));
+}
+
+Option springOption(const Reckoning&, const Option& leave) {
+    Option option = leave;
+    option.kind = OptionKind::TakeInSpring;
+    option.amount = leave.springSurplus.typical;
+    return option;
+}
+
+Option giveOption(const winter::WinterLosses& losses, const Wish& wish, Mass amount) {
+    return optionOn(losses, wish, OptionKind::MoveCombs, amount, wish.mean + amount);
+}
+
+std::vector<winter::StoresStep> stepsOf(const feeding::FeedingPlan& plan) {
+    std::vector<winter::StoresStep> steps;
+    for (const auto& visit : plan.visits)
+        if (visit.stores.value() > 0) steps.push_back({visit.day, visit.stores});
+    return steps;
+}
+
+Option feedOption(const Reckoning& r, const feeding::FeedingPlan& plan) {
+    const auto steps = stepsOf(plan);
+    const SeasonDay last = steps.empty() ? r.question.asOf : steps.back().day;
+    const auto fed = winter::lossesFrom(r.ensemble, r.question.asOf, r.flow, steps);
+    const auto afterwards = winter::lossesFrom(r.ensemble, r.question.asOf, r.flow, steps, last + 1);
+    Option option = optionOn(fed, r.wish, OptionKind::Feed, plan.stores, r.wish.mean);
+    option.storesAfter = r.wish.mean + plan.stores;
+    option.touchReserve = winter::shareShort(afterwards.largest, r.wish.mean, r.wish.sd, r.wish.reserve, true);
+    option.steps = steps;
+    return option;
+}
+
+feeding::FeedingPlan planFor(const Reckoning& r, Mass stores) {
+    const ColonyQuestion& q = r.question;
+    feeding::FeedingQuestion feeding{stores, q.winter, q.asOf};
+    feeding.curve = &q.site->curve;
+    feeding.season = q.season;
+    feeding.bees = {winter::quantile({r.ensemble.bees(q.asOf).begin(), r.ensemble.bees(q.asOf).end()}, 0.5)};
+    feeding.feeder = q.feeder;
+    feeding.freeRoom = r.roomNow;
+    feeding.visitEveryDays = q.visitEveryDays;
+    feeding.visitWeekdays = q.visitWeekdays;
+    feeding.diurnalHalfRange = kelvins(r.constants.diurnalHalfRange);
+    return feeding::planFeeding(feeding);
+}
+
+HarvestAdvice harvestOf(const Reckoning& r, Mass upTo) {
+    HarvestAdvice advice{upTo, {}, kilograms(0)};
+    const ColonyQuestion& q = r.question;
+    if (q.combs.empty()) return advice;
+    const auto order =
+        stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
+    for (const auto& comb : stores::takeUpTo(order, upTo)) {
+        advice.combs.push_back(comb.position);
+        advice.combsHold += comb.honey;
+    }
+    return advice;
+}
+
+} // namespace winterlarder::advice

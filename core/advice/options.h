@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/reckoning.h"
+
+namespace winterlarder::advice {
+
+//! Leave everything as it is.
+Option leaveOption(const Reckoning& reckoning);
+//! Take an amount off today.
+Option takeOption(const Reckoning& reckoning, Mass amount);
+//! Leave it for winter and take the surplus at first forage: the same winters as leaving.
+Option springOption(const Reckoning& reckoning, const Option& leave);
+//! Feed by the dated visits of a plan.
+Option feedOption(const Reckoning& reckoning, const feeding::FeedingPlan& plan);
+//! Give combs of stores today.
+Option giveOption(const winter::WinterLosses& losses, const Wish& wish, Mass amount);
+
+//! The steps a feeding plan makes in the stores.
+std::vector<winter::StoresStep> stepsOf(const feeding::FeedingPlan& plan);
+
+//! The plan that brings so much of stores into the hive.
+feeding::FeedingPlan planFor(const Reckoning& reckoning, Mass stores);
+
+//! Combs to take for a harvest of at most `upTo`.
+HarvestAdvice harvestOf(const Reckoning& reckoning, Mass upTo);
+
+} // namespace winterlarder::advice

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/reckoning.h"
+
+#include <algorithm>
+
+namespace winterlarder::advice {
+
+namespace {
+
+SeasonDay earliestObservation(const ColonyQuestion& question) {
+    SeasonDay first = std::min(question.asOf, question.lookedOn);
+    for (const auto& weighing : question.weighings) first = std::min(first, weighing.day);
+    return std::max(first, firstSeasonDay);
+}
+
+bool storesKnown(const ColonyQuestion& question) {
+    const bool looked = std::any_of(question.combs.begin(), question.combs.end(),
+                                    [](const stores::Comb& comb) { return comb.lookedAt(); });
+    return looked || question.quick || !question.weighings.empty();
+}
+
+} // namespace
+
+winter::WinterQuestion winterQuestion(const ColonyQuestion& question) {
+    winter::WinterQuestion asked{earliestObservation(question), question.season, question.site->curve};
+    asked.shellFactor = question.shellFactor;
+    asked.raceFactor = question.raceFactor;
+    asked.bees = *question.bees;
+    asked.beesLogSd = question.beesLogSd;
+    asked.brood = question.brood;
+    asked.colonyStream = question.stream;
+    return asked;
+}
+
+winter::AutumnFlow autumnFlow(const ColonyQuestion& question, std::optional<Mass> freeRoom) {
+    return {question.flowStrength, question.flowLastDay, freeRoom};
+}
+
+std::vector<RefusalKind> refusalsOf(const ColonyQuestion& question) {
+    std::vector<RefusalKind> refusals = question.refusals;
+    const auto refuse = [&](RefusalKind kind) {
+        if (std::find(refusals.begin(), refusals.end(), kind) == refusals.end()) refusals.push_back(kind);
+    };
+    if (question.bees && question.bees->count <= 0) refuse(RefusalKind::NoColony);
+    if (!question.bees) refuse(RefusalKind::BeesUnknown);
+    if (!storesKnown(question)) refuse(RefusalKind::StoresUnknown);
+    if (question.asOf > lastSimulatedDay) refuse(RefusalKind::OutOfSeason);
+    if (question.site && !question.season.derivable()) refuse(RefusalKind::SeasonNotDerivable);
+    if (question.season.forage && question.asOf >= question.season.forage->day) refuse(RefusalKind::AfterForage);
+    std::sort(refusals.begin(), refusals.end());
+    return refusals;
+}
+
+} // namespace winterlarder::advice

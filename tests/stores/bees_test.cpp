@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stores/bees.h"
+
+#include "stores/sample_combs.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace winterlarder::stores {
+namespace {
+
+using namespace samples;
+
+std::vector<Comb> boxOf(const hive::CombFormat& format, int count, bool inSuper = false) {
+    std::vector<Comb> combs;
+    for (int place = 0; place < count; ++place) {
+        combs.push_back(comb(format, place, 0.5));
+        combs.back().inSuper = inSuper;
+    }
+    return combs;
+}
+
+TEST(Bees, ACoveredCombIsTwoFaces) {
+    EXPECT_NEAR(beesOnCombs(8.5, {}, deep()).count, 8.5 * 2 * 1100, 1e-9);
+    EXPECT_NEAR(beesOnCombs(8.5, boxOf(deep(), 10), deep()).count, 8.5 * 2 * 1100, 1e-9);
+}
+
+TEST(Bees, ASeamIsOneFaceOfEachNeighbour) {
+    EXPECT_EQ(beesFrom(BeesSeen::Seams, 6, {}, deep()), beesFrom(BeesSeen::CoveredCombs, 6, {}, deep()));
+    EXPECT_EQ(beesFrom(BeesSeen::Counted, 12345, {}, deep()).count, 12345);
+}
+
+TEST(Bees, MixedBroodBoxesCountWithTheirMean) {
+    auto combs = boxOf(deep(), 10);
+    for (const Comb& above : boxOf(medium(), 10))
+        combs.push_back(above);
+    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * (1100 + 754), 1e-9);
+}
+
+TEST(Bees, FillTheBroodBoxBeforeTheSuper) {
+    auto combs = boxOf(deep(), 10);
+    for (const Comb& above : boxOf(medium(), 10, true))
+        combs.push_back(above);
+    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9);
+    EXPECT_NEAR(beesOnCombs(12, combs, deep()).count, 10 * 2 * 1100 + 2 * 2 * 754, 1e-9);
+    EXPECT_NEAR(coveredCombsOf({10 * 2 * 1100 + 2 * 2 * 754}, combs, deep()), 12, 1e-9);
+}
+
+TEST(Bees, HalfBuiltCombsCarryHalf) {
+    auto combs = boxOf(deep(), 1);
+    combs.front().built = 0.5;
+    EXPECT_NEAR(beesOnCombs(1, combs, deep()).count, 1100, 1e-9);
+}
+
+TEST(Bees, SpreadDependsOnHowTheyWereCounted) {
+    EXPECT_EQ(defaultLogSd(BeesSeen::Counted), 0.05);
+    EXPECT_EQ(defaultLogSd(BeesSeen::CoveredCombs), 0.15);
+    EXPECT_EQ(defaultLogSd(BeesSeen::Seams), 0.21);
+    const Spread<BeeCount> spread = spreadOf({10000}, 0.15);
+    EXPECT_NEAR(spread.low.count, 10000 * std::exp(-1.2816 * 0.15), 1e-6);
+    EXPECT_NEAR(spread.high.count, 10000 * std::exp(1.2816 * 0.15), 1e-6);
+    EXPECT_EQ(spread.typical.count, 10000);
+}
+
+TEST(Brood, IsShareTimesAreaTimesCells) {
+    auto combs = boxOf(deep(), 2);
+    combs.front().brood = 0.3;
+    combs.front().broodSaid = true;
+    EXPECT_NEAR(broodOnCombs(combs)->count, 0.3 * 8.774 * 2 * 400, 1e-6);
+}
+
+TEST(Brood, SaidToBeNoneIsNone) {
+    auto combs = boxOf(deep(), 2);
+    combs.front().broodSaid = true;
+    EXPECT_EQ(broodOnCombs(combs)->count, 0);
+}
+
+TEST(Brood, NotSaidIsNotZero) { EXPECT_FALSE(broodOnCombs(boxOf(deep(), 10))); }
+
+TEST(Brood, UnseenCombsTakeTheMean) {
+    auto combs = boxOf(deep(), 2);
+    combs.front().brood = 0.3;
+    combs.front().broodSaid = true;
+    combs.push_back(unseen(deep(), 2));
+    EXPECT_NEAR(broodOnCombs(combs)->count, (0.3 + 0.15) * 8.774 * 2 * 400, 1e-6);
+}
+
+TEST(NestWidth, MoreThanThreeCombsToSpareIsTooWide) {
+    EXPECT_FALSE(nestTooWide(boxOf(deep(), 10), 7));
+    EXPECT_TRUE(nestTooWide(boxOf(deep(), 10), 6.9));
+}
+
+RC_GTEST_PROP(BeesProperty, CoveredCombsAndBeesAreInverse, ()) {
+    const auto combs = anyCombs();
+    const double covered = *rc::gen::inRange(0, 200) / 10.0;
+    RC_ASSERT(std::abs(coveredCombsOf(beesOnCombs(covered, combs, deep()), combs, deep()) - covered) < 1e-9);
+}
+
+} // namespace
+} // namespace winterlarder::stores

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stores/evidence.h"
+
+#include "stores/sample_combs.h"
+#include "support/require.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace winterlarder::stores {
+namespace {
+
+using namespace samples;
+
+constexpr double deepArea = 8.774; // dm2
+
+TEST(StoresOfCombs, CountsCappedWholeAndOpenByItsFactor) {
+    const auto stores = storesOfCombs({comb(deep(), 0, 0.7, 0.1)}, 0.65);
+    ASSERT_TRUE(stores);
+    EXPECT_NEAR(stores->front().capped.value(), 0.7 * sealedPerArea * deepArea, 1e-4);
+    EXPECT_NEAR(stores->front().open.value(), 0.65 * 0.1 * sealedPerArea * deepArea, 1e-4);
+    EXPECT_EQ(stores->front().relativeSd, 0.15);
+}
+
+TEST(StoresOfCombs, CombsOfSupersAreFilledBetter) {
+    Comb inSuper = comb(deep(), 0, 1);
+    inSuper.inSuper = true;
+    const auto stores = storesOfCombs({comb(deep(), 0, 1), inSuper}, 0.65);
+    EXPECT_NEAR((*stores)[1].capped / (*stores)[0].capped, 0.88 / 0.84, 1e-9);
+}
+
+TEST(StoresOfCombs, HalfBuiltCombsHoldHalf) {
+    Comb half = comb(deep(), 0, 1);
+    half.built = 0.5;
+    const auto stores = storesOfCombs({comb(deep(), 0, 1), half}, 0.65);
+    EXPECT_NEAR((*stores)[1].capped.value(), (*stores)[0].capped.value() / 2, 1e-12);
+}
+
+TEST(StoresOfCombs, SpreadGrowsWithFacesNotSeen) {
+    Comb oneFace = comb(deep(), 1, 0.5);
+    oneFace.facesSeen = 1;
+    const auto stores = storesOfCombs({comb(deep(), 0, 0.5), oneFace, unseen(deep(), 2)}, 0.65);
+    EXPECT_EQ((*stores)[1].relativeSd, 0.20);
+    EXPECT_EQ((*stores)[2].relativeSd, 0.35);
+}
+
+TEST(StoresOfCombs, UnseenCombsTakeTheMeanOfTheirBox) {
+    Comb above = comb(deep(), 0, 1);
+    above.box = 1;
+    const auto stores = storesOfCombs({comb(deep(), 0, 0.2), comb(deep(), 1, 0.6), unseen(deep(), 2), above}, 0.65);
+    EXPECT_NEAR((*stores)[2].capped / (*stores)[0].capped, 2, 1e-9); // mean of 0.2 and 0.6
+}
+
+TEST(StoresOfCombs, UnseenCombsOfAnUnseenBoxTakeTheMeanOfAll) {
+    const auto stores = storesOfCombs({comb(deep(), 0, 0.2), comb(deep(), 1, 0.6), unseen(deep(), 0, 1)}, 0.65);
+    EXPECT_NEAR((*stores)[2].capped / (*stores)[0].capped, 2, 1e-9);
+}
+
+TEST(StoresOfCombs, NothingSeenIsNothingKnown) {
+    EXPECT_FALSE(storesOfCombs({unseen(deep(), 0), unseen(deep(), 1)}, 0.65));
+    EXPECT_FALSE(storesOfCombs({}, 0.65));
+    EXPECT_FALSE(evidenceOfVisit({unseen(deep(), 0)}, 0.65, day(9, 10)));
+}
+
+TEST(OpenFactor, IsLowWhileFreshlyFilled) {
+    EXPECT_EQ(openFactor(true), 0.25);
+    EXPECT_EQ(openFactor(false), 0.65);
+}
+
+TEST(Visit, ErrsTheSameWayOnAllCombsAndRoundsOnEach) {
+    std::vector<Comb> combs;
+    for (int place = 0; place < 9; ++place)
+        combs.push_back(comb(deep(), place, 0.5));
+    const auto visit = evidenceOfVisit(combs, 0.65, day(9, 10));
+    ASSERT_TRUE(visit);
+    EXPECT_EQ(visit->kind, "combs");
+    EXPECT_EQ(visit->date, day(9, 10));
+    EXPECT_NEAR(visit->typical.value(), 9 * 0.5 * sealedPerArea * deepArea, 1e-3);
+    EXPECT_NEAR(visit->relativeSd, 0.15, 1e-12);
+    EXPECT_NEAR(visit->absoluteSd.value(), 0.3, 1e-12); // 0.1 kg x sqrt(9)
+    EXPECT_NEAR(visit->sd(visit->typical).value(), std::hypot(0.15 * visit->typical.value(), 0.3), 1e-9);
+}
+
+TEST(Visit, SpreadIsTheSumOverCombs) {
+    Comb oneFace = comb(deep(), 1, 1);
+    oneFace.facesSeen = 1;
+    const auto visit = evidenceOfVisit({comb(deep(), 0, 0.5), oneFace}, 0.65, day(9, 10));
+    EXPECT_NEAR(visit->relativeSd, (0.5 * 0.15 + 1 * 0.20) / 1.5, 1e-9);
+}
+
+TEST(Visit, EmptyCombsStillLeaveDoubt) {
+    const auto visit = evidenceOfVisit({comb(deep(), 0, 0), comb(deep(), 1, 0)}, 0.65, day(9, 10));
+    EXPECT_EQ(visit->typical, kilograms(0));
+    EXPECT_NEAR(visit->relativeSd, 0.15, 1e-12);
+    EXPECT_NEAR(visit->sd(kilograms(0)).value(), 0.1 * std::sqrt(2.0), 1e-12);
+}
+
+TEST(QuickCountEvidence, HalfIsHalfACombAndOpenIsDiscounted) {
+    const Mass full = quickFullComb(deep());
+    EXPECT_NEAR(full.value(), sealedPerArea * 0.78 / 0.84 * deepArea, 1e-4);
+    const Evidence count = evidenceOfCount({6, 2, 0.8}, full, 0.65, day(9, 10));
+    EXPECT_EQ(count.kind, "quick count");
+    EXPECT_NEAR(count.typical.value(), full.value() * 7 * (0.8 + 0.2 * 0.65), 1e-9);
+    EXPECT_NEAR(count.sd(count.typical).value(), 0.2 * count.typical.value(), 1e-12);
+}
+
+TEST(QuickCountEvidence, NoCombCountedIsNotCertainty) {
+    const Evidence count = evidenceOfCount({0, 0, 1}, kilograms(2.4), 0.65, day(9, 10));
+    EXPECT_EQ(count.typical, kilograms(0));
+    EXPECT_NEAR(count.sd(count.typical).value(), 0.6, 1e-12);
+}
+
+TEST(QuickCountEvidence, ImpossibleCountsAreRefused) {
+    EXPECT_THROW(evidenceOfCount({-1, 0, 1}, kilograms(2), 0.65, day(9, 10)), ContractViolation);
+    EXPECT_THROW(evidenceOfCount({1, 0, 1.2}, kilograms(2), 0.65, day(9, 10)), ContractViolation);
+}
+
+RC_GTEST_PROP(CombProperty, ZonesSumToOneSeenOrNot, ()) {
+    const auto filled = withUnseenFilled(anyCombs());
+    RC_ASSERT(filled.has_value());
+    for (const Comb& comb : *filled) {
+        RC_ASSERT(std::abs(comb.capped + comb.open + comb.brood + comb.pollen + comb.empty() - 1) < 1e-12);
+        RC_ASSERT(comb.empty() > -1e-12);
+    }
+}
+
+RC_GTEST_PROP(CombProperty, FillingInChangesOnlyUnseenCombs, ()) {
+    const auto combs = anyCombs();
+    const auto filled = withUnseenFilled(combs);
+    for (std::size_t i = 0; i < combs.size(); ++i) {
+        RC_ASSERT((*filled)[i].facesSeen == combs[i].facesSeen);
+        if (combs[i].lookedAt()) RC_ASSERT((*filled)[i].capped == combs[i].capped);
+    }
+}
+
+RC_GTEST_PROP(CombProperty, MoreCappedNeverLowersStores, ()) {
+    auto combs = anyCombs();
+    const double factor = *rc::gen::inRange(0, 101) / 100.0;
+    const auto before = evidenceOfVisit(combs, factor, day(9, 10));
+    const auto which = *rc::gen::inRange<std::size_t>(0, combs.size());
+    const double share = *rc::gen::inRange(0, 101) / 100.0;
+    const double sealed = share * combs[which].open, filled = share * std::max(0.0, combs[which].empty());
+    combs[which].open -= sealed;
+    combs[which].capped += sealed + filled;
+    RC_ASSERT(evidenceOfVisit(combs, factor, day(9, 10))->typical >= before->typical - kilograms(1e-9));
+}
+
+} // namespace
+} // namespace winterlarder::stores
