@@ -14,12 +14,8 @@ int isoWeekday(Date date) {
 }
 
 KeepersDays::KeepersDays(Winter winter, std::vector<int> weekdays) : winter_(winter), weekdays_(std::move(weekdays)) {
-<<<<<<< HEAD
-    for (const int weekday : weekdays_) require(weekday >= 1 && weekday <= 7, "{} is no day of the week", weekday);
-=======
     for (const int weekday : weekdays_)
         require(weekday >= 1 && weekday <= 7, "{} is no day of the week", weekday);
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
 }
 
 bool KeepersDays::comesOn(SeasonDay day) const {

@@ -12,15 +12,9 @@ namespace winterlarder::feeding {
 
 namespace {
 
-<<<<<<< HEAD
-constexpr Mass notWorthAVisit{0.05};     // of stores
-constexpr Volume smallestLateDose{0.5};  // where the last day cuts a dose shorter, it is left out
-constexpr Volume portion{5};             // at a visit, but for the top feeder
-=======
 constexpr Mass notWorthAVisit{0.05};    // of stores
 constexpr Volume smallestLateDose{0.5}; // where the last day cuts a dose shorter, it is left out
 constexpr Volume portion{5};            // at a visit, but for the top feeder
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
 constexpr Mass fondantLot{15};
 constexpr int fondantLotDays = 21;
 constexpr int checkAfterDays = 10;
@@ -35,12 +29,8 @@ Volume uptakeOn(const FeedingQuestion& question, SeasonDay day) {
 
 Volume takenBetween(const FeedingQuestion& question, SeasonDay first, SeasonDay last) {
     Volume taken{0};
-<<<<<<< HEAD
-    for (SeasonDay day = first; day <= last; day = day + 1) taken += uptakeOn(question, day);
-=======
     for (SeasonDay day = first; day <= last; day = day + 1)
         taken += uptakeOn(question, day);
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
     return taken;
 }
 
@@ -175,12 +165,8 @@ Visit fondantVisit(const FeedingQuestion& question, SeasonDay day, Mass fondant)
     return visit;
 }
 
-<<<<<<< HEAD
-// Lots of 15 kg, each laid on when the one before is eaten; what would come after first forage is laid on with the last.
-=======
 // Lots of 15 kg, each laid on when the one before is eaten; what would come after first forage is laid on with the
 // last.
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
 std::vector<Visit> layOnFondant(const FeedingQuestion& question, const KeepersDays& keeper, Mass stores,
                                 SeasonDay first) {
     std::vector<Visit> visits;
@@ -230,29 +216,17 @@ void addSyrup(FeedingPlan& plan, const FeedingQuestion& question, const KeepersD
     if (doses.visits.empty()) return;
     plan.visits = doses.visits;
     Mass sugar{0};
-<<<<<<< HEAD
-    for (const Visit& visit : doses.visits) sugar += visit.sugar;
-    plan.syrup = mixForSugar(sugar, plan.ratio).value();
-    const SeasonDay first = doses.visits.front().day, lastDose = doses.visits.back().day, taken = doses.taken.value();
-    plan.crystallisingGPerKg =
-        mostCrystals(question, plan.syrup.massPercent, first, plan.lastDay.value_or(taken));
-=======
     for (const Visit& visit : doses.visits)
         sugar += visit.sugar;
     plan.syrup = mixForSugar(sugar, plan.ratio).value();
     const SeasonDay first = doses.visits.front().day, lastDose = doses.visits.back().day, taken = doses.taken.value();
     plan.crystallisingGPerKg = mostCrystals(question, plan.syrup.massPercent, first, plan.lastDay.value_or(taken));
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
     plan.visits.push_back(checkVisit(question, keeper, lastDose, taken));
 }
 
 void addFondant(FeedingPlan& plan, const std::vector<Visit>& visits) {
-<<<<<<< HEAD
-    for (const Visit& visit : visits) plan.fondant += visit.fondant;
-=======
     for (const Visit& visit : visits)
         plan.fondant += visit.fondant;
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
     plan.visits.insert(plan.visits.end(), visits.begin(), visits.end());
 }
 
@@ -272,12 +246,8 @@ FeedingPlan planFeeding(const FeedingQuestion& question) {
         addFondant(plan, layOnFondant(question, keeper, doses.storesLeft, firstFondantDay(question, keeper, doses)));
     std::stable_sort(plan.visits.begin(), plan.visits.end(),
                      [](const Visit& one, const Visit& other) { return one.day < other.day; });
-<<<<<<< HEAD
-    for (const Visit& visit : plan.visits) plan.stores += visit.stores;
-=======
     for (const Visit& visit : plan.visits)
         plan.stores += visit.stores;
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
     return plan;
 }
 

@@ -9,17 +9,12 @@
 #include <cmath>
 #include <fmt/format.h>
 #include <optional>
-<<<<<<< HEAD
-=======
 #include <utility>
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
 
 namespace winterlarder::feeding {
 
 namespace {
 
-<<<<<<< HEAD
-=======
 Problem inputProblem(std::string detail, std::string remedy) {
     Problem problem;
     problem.detail = std::move(detail);
@@ -27,7 +22,6 @@ Problem inputProblem(std::string detail, std::string remedy) {
     return problem;
 }
 
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
 // A ratio as written --------------------------------------------------------------------------------------------------
 
 std::string_view trimmed(std::string_view text) {
@@ -51,15 +45,6 @@ double byMass(double sugar, double water, RatioBasis basis) {
 }
 
 Problem notARatio(std::string_view text) {
-<<<<<<< HEAD
-    return {ProblemKind::Input, {}, fmt::format("\"{}\" is not a ratio of sugar to water", text),
-            "two numbers above 0 with a colon between them, such as 3:2 or 1:0.63"};
-}
-
-Problem tooThick(std::string_view text) {
-    return {ProblemKind::Input, {}, fmt::format("\"{}\" is more than 80 % sugar, which no longer flows", text),
-            "at most 4:1 by mass; syrup for winter stores is 3:2 or 2:1"};
-=======
     return inputProblem(fmt::format("\"{}\" is not a ratio of sugar to water", text),
                         "two numbers above 0 with a colon between them, such as 3:2 or 1:0.63");
 }
@@ -67,7 +52,6 @@ Problem tooThick(std::string_view text) {
 Problem tooThick(std::string_view text) {
     return inputProblem(fmt::format("\"{}\" is more than 80 % sugar, which no longer flows", text),
                         "at most 4:1 by mass; syrup for winter stores is 3:2 or 2:1");
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
 }
 
 // Density -------------------------------------------------------------------------------------------------------------
@@ -136,11 +120,7 @@ double massFractionOf(const Ratio& ratio) { return ratio.sugarPerWater / (1 + ra
 bool isAmount(double amount) { return std::isfinite(amount) && amount >= 0; }
 
 Problem notAnAmount(double amount, std::string_view what) {
-<<<<<<< HEAD
-    return {ProblemKind::Input, {}, fmt::format("{} cannot be {}", what, amount), "0 or more"};
-=======
     return inputProblem(fmt::format("{} cannot be {}", what, amount), "0 or more");
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
 }
 
 } // namespace
@@ -159,13 +139,8 @@ Outcome<Ratio> parseRatio(std::string_view text, RatioBasis basis) {
 
 Outcome<double> syrupDensity(double massPercent) {
     if (!(massPercent >= 0 && massPercent <= 80))
-<<<<<<< HEAD
-        return Problem{ProblemKind::Input, {}, fmt::format("the density of {} % sugar is not known", massPercent),
-                       "0 to 80 % sugar by mass"};
-=======
         return inputProblem(fmt::format("the density of {} % sugar is not known", massPercent),
                             "0 to 80 % sugar by mass");
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
     if (massPercent < 40) return thinDensity(massPercent);
     if (massPercent <= 76) return usualDensity(massPercent);
     return thickDensity(massPercent);
@@ -192,13 +167,8 @@ Outcome<Syrup> mixForStores(Mass stores, const Ratio& ratio) {
     if (!isAmount(stores.value())) return notAnAmount(stores.value(), "stores");
     const double gained = ratio.sugarPerWater > 0 ? storesPerKgSugar(massFractionOf(ratio)) : 0;
     if (gained <= 0)
-<<<<<<< HEAD
-        return Problem{ProblemKind::Input, {}, fmt::format("syrup of {} is too thin to become stores", ratio.printed),
-                       "3:2 or 2:1 by mass for winter stores"};
-=======
         return inputProblem(fmt::format("syrup of {} is too thin to become stores", ratio.printed),
                             "3:2 or 2:1 by mass for winter stores");
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
     return mixForSugar(stores / gained, ratio);
 }
 
@@ -220,12 +190,7 @@ double storesPerKgSugar(double massFraction) {
 
 Outcome<double> saturation(Temperature at) {
     if (!(at.value() >= 0 && at.value() <= 100))
-<<<<<<< HEAD
-        return Problem{ProblemKind::Input, {}, fmt::format("how much sugar dissolves at {} C is not known", at.value()),
-                       "0 to 100 C"};
-=======
         return inputProblem(fmt::format("how much sugar dissolves at {} C is not known", at.value()), "0 to 100 C");
->>>>>>> a63cf68b212c3cb5e6dac4ef32d62bee1573dd35
     return saturationWithin(at.value());
 }
 
