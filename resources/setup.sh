@@ -42,7 +42,7 @@ install_packages() {
     say "All packages are installed"
     return
   fi
-  say "Installing $(printf '%s\n' "$missing" | wc -l) packages:" $missing
+  say "Installing what is missing:" $missing
   as_root env DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=600 update
   # shellcheck disable=SC2086  # one word a package
   as_root env DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=600 install --yes --no-install-recommends $missing
