@@ -124,7 +124,8 @@ RC_GTEST_PROP(ReachProperty, WithinAndBeyondAreAll, ()) {
     const auto combs = anyCombs();
     const double covered = *rc::gen::inRange(1, 120) / 10.0;
     Mass all{0};
-    for (const CombStores& each : *storesOfCombs(combs, 0.65))
+    const auto stores = storesOfCombs(combs, 0.65);
+    for (const CombStores& each : *stores)
         all += each.total();
     const auto reach = clusterReach(combs, {deep()}, covered, 0.65);
     RC_ASSERT(std::abs((reach->within + reach->beyond - all).value()) < 1e-9);

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 #include <map>
 #include <optional>
+#include <stdexcept>
 #include <string>
 #include <vector>
 

@@ -17,8 +17,7 @@ using checks::CombChecks;
 using checks::says;
 using testing::ElementsAreArray;
 
-// One standard deviation of how full a comb called full is, with the observer's 10 % in area (18 of 19 independent
-// values lie within it or are named below).
+// One standard deviation of a comb record with both faces seen: area 10 %, fill 11 %.
 constexpr double fillSd = 0.15;
 
 // Rows the formula misses by more than that, and by how much: a Dadant comb printed lighter than others print it, one

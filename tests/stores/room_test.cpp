@@ -69,7 +69,8 @@ RC_GTEST_PROP(FreeRoomProperty, RoomAndStoresFillTheCombs, ()) {
         capacity += capacityOf(comb);
         pollen += capacityOf(comb) * comb.pollen;
     }
-    for (const CombStores& comb : *storesOfCombs(combs, 0.65))
+    const auto held = storesOfCombs(combs, 0.65);
+    for (const CombStores& comb : *held)
         stores += comb.total();
     const Mass room = *freeRoom({combs, 0, 0.65, std::nullopt});
     RC_ASSERT(std::abs((room + stores + pollen - capacity).value()) < 1e-9);
