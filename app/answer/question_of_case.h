@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/question.h"
+#include "book/records.h"
+#include "exchange/case_file.h"
+#include "reference/reference.h"
+#include "support/outcome.h"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace winterlarder::answer {
+
+//! A colony's records made into the plain values the models take. Where it cannot be answered but nothing is at fault
+//! (too far from a station, no bees known, ...) the question says so in `refusals`. Problems: given dates in conflict,
+//! a climate outside the model's limits, more bees than it knows - each at its place in the case.
+//! `positionInBatch` (from 0) is the random stream of a colony without a name. Tested: tests/answer/question_of_case_test.cpp.
+Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
+                                           const ReferenceData& reference, std::uint64_t positionInBatch);
+
+//! A question read from the text of a case, and the records it was made from.
+struct ReadQuestion {
+    book::ColonyCase record;
+    advice::ColonyQuestion question;
+};
+
+//! Reads a case and makes its question: every fault of both steps in one list, by place.
+Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
+                                   std::uint64_t positionInBatch, int firstLine = 1);
+
+//! Bees beyond this are outside the model's limits.
+inline constexpr double mostBees = 100000;
+
+} // namespace winterlarder::answer

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/line_reader.h"
+
+namespace winterlarder::exchange {
+
+// False at the end of the stream.
+bool LineReader::readOne(TextLine& line) {
+    line = {};
+    std::streambuf& buffer = *stream_.rdbuf();
+    constexpr int end = std::char_traits<char>::eof();
+    int c = buffer.sbumpc();
+    if (c == end) return false;
+    for (; c != end && c != '\n'; c = buffer.sbumpc()) {
+        if (line.tooLong) continue;
+        if (line.text.size() >= longest_) {
+            line.tooLong = true;
+            line.text = {};
+        } else {
+            line.text += static_cast<char>(c);
+        }
+    }
+    line.number = ++number_;
+    return true;
+}
+
+std::optional<TextLine> LineReader::next() {
+    TextLine line;
+    while (readOne(line))
+        if (line.tooLong || line.text.find_first_not_of(" \t\r") != std::string::npos) return line;
+    return std::nullopt;
+}
+
+} // namespace winterlarder::exchange
