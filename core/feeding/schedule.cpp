@@ -131,7 +131,7 @@ SyrupDoses doseSyrup(const FeedingQuestion& question, const KeepersDays& keeper,
     return doses;
 }
 
-// Where laying the feed out ends: the crystals a cold night may bring.
+// Grams per kg of sugar on the coldest likely night of these days.
 double mostCrystals(const FeedingQuestion& question, double massPercent, SeasonDay first, SeasonDay last) {
     constexpr double tenthPercentile = 1.28;
     const double seasonSd = question.curve->variability().seasonOffsetSd;

@@ -23,10 +23,11 @@ struct Feeder {
 
 //! Litres a day at a daily maximum of 18 C and more by bees: linear between 2,000: 0.1, 5,000: 0.3, 10,000: 2, 20,000 and
 //! more: 4 (common practice), 0 at 0 bees; falling linearly to nothing at 13 C (10 C where the feeder touches the cluster).
+//! Half of it where the feeder is slow. Tested: tests/feeding/uptake_test.cpp.
 Volume uptakePerDay(BeeCount bees, Temperature dailyMaximum, const Feeder& feeder);
 
 //! The ratio advised for winter stores and why: 3:2 while at least five weeks of days with a normal daily maximum (mean + 4 K)
-//! above 15 C remain before the last day, else 2:1.
+//! above 15 C remain up to the last day, else 2:1. No last day: the whole year counts. Tested: tests/feeding/uptake_test.cpp.
 struct RatioAdvice {
     Ratio ratio;
     int warmDaysLeft = 0;
@@ -79,12 +80,22 @@ struct FeedingPlan {
     std::optional<SeasonDay> lastDay;  //!< syrupDeadline; nothing = syrup all winter
     std::vector<Visit> visits;         //!< by day; a check 10 days after the last syrup dose, not later than syrupRefused
     FeedingLimits limits;
-    double crystallisingGPerKg = 0;    //!< up to, at the lowest likely daily minimum (normal - 4 - 1.28 SD) between first visit and last day
+    double crystallisingGPerKg = 0;    //!< up to, at the lowest likely daily minimum (normal - 4 - 1.28 SD of a day's mean over all years) from the
+                                   //!< first visit to the last day
     Mass stores{0};                    //!< planned in all
 };
 
-//! Doses: min(feeder, what is left, 5 L unless the top feeder, room left); next visit when taken, on the keeper's days. Everything liquid is taken
-//! by the last day at the uptake of the normal daily maximum; the rest becomes fondant. Nothing liquid after the last day.
+//! Syrup first, then fondant for what cannot be had as syrup; the stores planned are those wanted, to 0.05 kg.
+//! - A dose is min(feeder, 5 L unless the top feeder, what is left, room left, what is still taken by the last day at the uptake of
+//!   the normal daily maximum). Sugar of a full feeder is weighed out in steps of 0.1 kg. A dose the last day cuts below
+//!   0.5 L is left out (judgement).
+//! - The next visit comes when a dose is gone, not sooner than visitEveryDays and on the keeper's weekdays; the first
+//!   today or on the next such weekday.
+//! - Nothing liquid after syrupDeadline; without one the plan ends with first forage.
+//! - Fondant lies on when the last syrup is gone, today where there is none, in lots of 15 kg, each for three weeks.
+//! - The check comes 10 days after the last dose or when it is gone, not later than syrupRefused.
+//! ContractViolation without a curve, for stores of 0 or less, for a day outside -153..180, for a ratio mixForSugar refuses.
+//! Tested: tests/feeding/schedule_test.cpp (by hand), schedule_properties_test.cpp, calendar_rules_test.cpp (last days).
 FeedingPlan planFeeding(const FeedingQuestion& question);
 
 } // namespace winterlarder::feeding

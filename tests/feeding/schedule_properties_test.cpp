@@ -21,30 +21,33 @@ std::optional<climate::SeasonDate> firstBelow(const climate::ClimateCurve& curve
     return std::nullopt;
 }
 
+// Over the whole span from the first run on, not only near its beginning.
+int within(int from, int before) { return *rc::gen::resize(rc::kNominalSize, rc::gen::inRange(from, before)); }
+
 Feeder anyFeeder() {
     const bool small = *rc::gen::arbitrary<bool>(), top = !small && *rc::gen::arbitrary<bool>();
-    const double capacity = *rc::gen::inRange(0, 150) / 10.0;
+    const double capacity = within(0, 150) / 10.0;
     return {litres(capacity), top, small, small};
 }
 
 AnyCase anyCase() {
     const double latitude = *rc::gen::element(-38.0, 45.0, 60.0);
     auto curve = std::make_shared<const climate::ClimateCurve>(
-        yearOf(*rc::gen::inRange(-20, 200) / 10.0, *rc::gen::inRange(10, 150) / 10.0, latitude));
-    FeedingQuestion question{kilograms(*rc::gen::inRange(1, 601) / 10.0),
-                             Winter(hemisphereOf(latitude), *rc::gen::inRange(2024, 2032)),
-                             SeasonDay{*rc::gen::inRange(-153, 181)}};
+        yearOf(within(-20, 200) / 10.0, within(10, 150) / 10.0, latitude));
+    FeedingQuestion question{kilograms(within(1, 601) / 10.0), Winter(hemisphereOf(latitude), within(2024, 2032)),
+                             SeasonDay{within(-153, 181)}};
     question.curve = curve.get();
     question.season.feedAdvisedBy = firstBelow(*curve, 13.5);
     question.season.syrupDeadline = firstBelow(*curve, 11);
     question.season.syrupRefused = firstBelow(*curve, 9);
-    question.season.forage = on(*rc::gen::inRange(40, 165));
-    question.bees = {double(*rc::gen::inRange(0, 40000))};
+    question.season.forage = on(within(40, 165));
+    question.bees = {double(within(0, 40000))};
     question.feeder = anyFeeder();
-    if (*rc::gen::arbitrary<bool>()) question.freeRoom = kilograms(*rc::gen::inRange(0, 300) / 10.0);
-    question.visitEveryDays = *rc::gen::inRange(1, 22);
-    question.visitWeekdays = *rc::gen::container<std::vector<int>>(*rc::gen::inRange(0, 4), rc::gen::inRange(1, 8));
-    if (*rc::gen::arbitrary<bool>()) question.ratio = Ratio{*rc::gen::inRange(60, 300) / 100.0, "own"};
+    if (*rc::gen::arbitrary<bool>()) question.freeRoom = kilograms(within(0, 300) / 10.0);
+    question.visitEveryDays = within(1, 22);
+    question.visitWeekdays =
+        *rc::gen::container<std::vector<int>>(*rc::gen::inRange<std::size_t>(0, 4), rc::gen::inRange(1, 8));
+    if (*rc::gen::arbitrary<bool>()) question.ratio = Ratio{within(60, 300) / 100.0, "own"};
     return {curve, question};
 }
 
