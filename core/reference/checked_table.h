@@ -41,6 +41,7 @@ public:
     Mark mark(std::size_t row, std::string_view column);
 
     void fault(const CsvCell& at, std::string detail, std::string remedy);
+    std::size_t faults() const { return problems_.size(); } //!< listed so far, those of earlier files included
 
 private:
     void checkColumns(const std::vector<std::string>& columns);

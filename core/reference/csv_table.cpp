@@ -48,9 +48,9 @@ public:
 
 private:
     std::size_t endOfPiece(std::size_t from) const {
-        const char ends[] = {delimiter_, '\n', '\r', '\0'};
-        const auto end = text_.find_first_of(ends, from);
-        return end == std::string_view::npos ? text_.size() : end + 1;
+        std::size_t end = from;
+        while (end < text_.size() && !isEnd(text_[end])) ++end;
+        return std::min(end + 1, text_.size());
     }
 
     bool feed(std::size_t from, std::size_t to) {
@@ -65,11 +65,12 @@ private:
             ++line_;
             lineStart_ = to;
         }
-        if (!insideQuotes()) startCell(to);
+        if (isEnd(text_[to - 1]) && !insideQuotes()) startCell(to);
         return true;
     }
 
-    // A piece ends inside a cell only where its delimiter or line end is quoted.
+    bool isEnd(char c) const { return c == delimiter_ || c == '\n' || c == '\r'; }
+    // A delimiter or line end inside quotation marks ends no cell.
     bool insideQuotes() const { return parser_.quoted != 0; }
 
     void startCell(std::size_t at) {
@@ -94,8 +95,10 @@ private:
         row_.push_back({std::string(text), cellLine_, cellColumn_});
     }
     void endRow() {
+        const std::size_t cells = row_.size();
         rows_.push_back(std::move(row_));
         row_ = {};
+        row_.reserve(cells);
     }
 
     std::string_view text_;

@@ -95,12 +95,16 @@ void checkUnit(CheckedTable& checked, std::size_t row, const Constant& constant)
         checked.fault(at, fmt::format("{} has the unit {}", constant.name, at.text), fmt::format("give it in {}", constant.unit));
 }
 
-void checkRange(CheckedTable& checked, std::size_t row, std::string_view name, double value) {
+double readValue(CheckedTable& checked, std::size_t row, std::string_view name) {
+    const std::size_t before = checked.faults();
+    const double value = checked.number(row, "value");
+    if (checked.faults() > before) return value;
     const auto low = checked.optionalNumber(row, "low");
     const auto high = checked.optionalNumber(row, "high");
     if ((low && value < *low) || (high && value > *high))
         checked.fault(checked.cell(row, "value"), fmt::format("{} {} lies outside its own range", name, value),
                       fmt::format("a number from {} to {}", low.value_or(value), high.value_or(value)));
+    return value;
 }
 
 void listMissing(CheckedTable& checked, const std::vector<std::string>& seen) {
@@ -121,12 +125,11 @@ ModelConstants readConstants(ShippedFolder& folder, SourceUses& uses) {
     std::vector<std::string> seen;
     for (std::size_t row = 0; row < checked.rows(); ++row) {
         seen.push_back(checked.uniqueId(row, "name"));
-        const double value = checked.number(row, "value");
+        const double value = readValue(checked, row, seen.back());
         checked.mark(row, "mark");
         checked.text(row, "source");
         checked.text(row, "meaning");
         uses.refer(checked, row, "source", constantsFile);
-        checkRange(checked, row, seen.back(), value);
         if (const Constant* constant = constantNamed(seen.back())) {
             values.*(constant->member) = value;
             checkUnit(checked, row, *constant);

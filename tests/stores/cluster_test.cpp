@@ -87,7 +87,6 @@ TEST(Reach, GoesUpButNotDown) {
     combs[14].brood = combs[15].brood = 0.5;
     EXPECT_EQ(clusterReach(combs, {deep(), deep()}, 4, 0.65)->within, kilograms(0)) << "stores below";
     combs[14].brood = combs[15].brood = 0;
-    combs[4].brood = combs[5].brood = 0.0;
     combs[4].capped = combs[5].capped = 0;
     combs[4].brood = combs[5].brood = 0.5;
     for (auto i = 10U; i < 20; ++i)

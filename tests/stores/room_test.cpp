@@ -3,6 +3,7 @@
 
 #include "stores/sample_combs.h"
 
+#include <cmath>
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
@@ -63,7 +64,8 @@ RC_GTEST_PROP(FreeRoomProperty, FilledCellsNeverAddRoom, ()) {
 RC_GTEST_PROP(FreeRoomProperty, RoomAndStoresFillTheCombs, ()) {
     auto combs = anyCombs();
     Mass capacity{0}, pollen{0}, stores{0};
-    for (const Comb& comb : *withUnseenFilled(combs)) {
+    const auto filled = withUnseenFilled(combs);
+    for (const Comb& comb : *filled) {
         capacity += capacityOf(comb);
         pollen += capacityOf(comb) * comb.pollen;
     }

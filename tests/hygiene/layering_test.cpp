@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Includes point down only, and every library has the one place where it may appear.
+#include "hygiene/source_tree.h"
+
+#include <gtest/gtest.h>
+#include <map>
+#include <set>
+
+namespace {
+
+using Folders = std::set<std::string>;
+
+// Which folders of core/ a folder may include besides itself.
+const std::map<std::string, Folders>& mayInclude() {
+    static const std::map<std::string, Folders> table = [] {
+        const Folders ground = {"quantity", "calendar", "support"};
+        Folders climate = ground, models, advice, report, book = ground, exchange;
+        climate.insert("reference");
+        models = climate;
+        models.insert({"climate", "hive"});
+        advice = models;
+        advice.insert({"stores", "winter", "feeding"});
+        report = advice;
+        report.insert("advice");
+        book.insert("reference");
+        exchange = book;
+        exchange.insert("book");
+        return std::map<std::string, Folders>{
+            {"quantity", ground}, {"calendar", ground}, {"support", ground}, {"reference", ground},
+            {"climate", climate}, {"hive", climate},    {"stores", models},  {"winter", models},
+            {"feeding", models},  {"advice", advice},   {"report", report},  {"book", book},
+            {"exchange", exchange}};
+    }();
+    return table;
+}
+
+TEST(Layering, EveryFolderOfCoreHasItsPlace) {
+    for (const std::string& path : hygiene::cppFiles("core"))
+        EXPECT_TRUE(mayInclude().contains(hygiene::folderBelow("core", path))) << path << " lies in a folder the table does not know";
+}
+
+TEST(Layering, IncludesOfCorePointDownOnly) {
+    int seen = 0;
+    for (const std::string& path : hygiene::cppFiles("core")) {
+        const std::string own = hygiene::folderBelow("core", path);
+        const auto allowed = mayInclude().find(own);
+        if (allowed == mayInclude().end()) continue;
+        for (const std::string& include : hygiene::includes(path)) {
+            if (!include.starts_with('"')) continue;
+            ++seen;
+            const std::string folder = include.substr(1, include.find('/') - 1);
+            EXPECT_TRUE(folder == own || allowed->second.contains(folder)) << path << " includes " << include;
+        }
+    }
+    EXPECT_GT(seen, 20);
+}
+
+TEST(Layering, CoreNamesItsHeadersByFolder) {
+    for (const std::string& path : hygiene::cppFiles("core"))
+        for (const std::string& include : hygiene::includes(path))
+            if (include.starts_with('"')) {
+                const std::string named = "core/" + include.substr(1, include.size() - 2);
+                EXPECT_TRUE(std::filesystem::exists(hygiene::projectFolder() / named)) << path << " includes " << include;
+            }
+}
+
+struct LibraryPlace {
+    std::string library;              //!< as a regular expression over what stands between the delimiters
+    std::vector<std::string> allowed; //!< beginnings of paths
+    std::vector<std::string> endings; //!< of paths
+};
+
+const std::vector<LibraryPlace> libraryPlaces = {
+    {"SQLiteCpp/.*|sqlite3\\.h", {"core/book/"}, {".cpp"}},
+    {"boost/date_time.*", {"core/calendar/"}, {".cpp"}},
+    {"csv\\.h", {"core/exchange/", "core/reference/"}, {".cpp"}},
+    // Reading JSON; writing it is open to the command line.
+    {"nlohmann/.*|rapidjson/(document|reader|schema|pointer|error).*", {"core/exchange/", "core/reference/"}, {".cpp", ".h"}},
+    {"libical.*", {"core/exchange/"}, {".cpp"}},
+    {"Random123/.*", {"core/winter/"}, {".cpp", ".h"}},
+    {"qcustomplot\\.h", {"app/plots/"}, {".cpp", ".h"}},
+    {"CLI/.*", {"app/cli/"}, {".cpp", ".h"}},
+    {"Q[A-Z].*|Qt[A-Z]?.*|q[a-z]+\\.h", {"app/"}, {".cpp", ".h"}},
+};
+
+bool mayStand(const LibraryPlace& place, const std::string& path) {
+    const bool folder = std::any_of(place.allowed.begin(), place.allowed.end(),
+                                    [&](const std::string& begin) { return path.starts_with(begin); });
+    return folder && hygiene::endsWithAny(path, place.endings);
+}
+
+TEST(Layering, EveryLibraryStaysInItsPlace) {
+    std::vector<std::string> paths = hygiene::cppFiles("core");
+    const std::vector<std::string> app = hygiene::cppFiles("app");
+    paths.insert(paths.end(), app.begin(), app.end());
+    int seen = 0;
+    for (const LibraryPlace& place : libraryPlaces) {
+        const std::regex library(place.library);
+        for (const std::string& path : paths)
+            for (const std::string& include : hygiene::includes(path))
+                if (std::regex_match(include.substr(1, include.size() - 2), library)) {
+                    ++seen;
+                    EXPECT_TRUE(mayStand(place, path)) << path << " includes " << include;
+                }
+    }
+    EXPECT_GT(seen, 1);
+}
+
+// The words and the answers serve both programs; only the window may draw.
+TEST(Layering, AnswersAndWordsAndTheCommandLineNeedNoWindow) {
+    const std::regex drawing("Q(Widget|Application|Painter|Pixmap|Image|Color|Font|Brush|Pen|MainWindow|Label|Layout|Dialog).*");
+    for (const std::string folder : {"app/answer", "app/text", "app/cli"})
+        for (const std::string& path : hygiene::cppFiles(folder))
+            for (const std::string& include : hygiene::includes(path))
+                EXPECT_FALSE(std::regex_match(include.substr(1, include.size() - 2), drawing)) << path << " includes " << include;
+}
+
+} // namespace
