@@ -296,8 +296,10 @@ void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, 
     question.asOf = where.winter.seasonDay(record.asOf);
     question.lookedOn = dayOf(record.lookedOn.value_or(record.asOf), where.winter);
     question.site = where.site;
-    question.season = where.season;
-    if (!where.site) question.refusals.push_back(RefusalKind::FarFromStations);
+    if (where.site)
+        question.season = where.season;
+    else
+        question.refusals.push_back(RefusalKind::FarFromStations);
 }
 
 void fillEvents(ColonyQuestion& question, const book::ColonyCase& record) {

@@ -51,6 +51,17 @@ private:
     std::vector<std::size_t> starts_;
 };
 
+constexpr const char* tooLargeDetail = "the number is too large";
+constexpr const char* tooLargeRemedy = "a number below 1.8e308";
+
+// A number out of a double's range is too small for it, and so nothing, rather than too large.
+bool vanishes(std::string_view digits) {
+    long double number = 0;
+    const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+    if (read.ec == std::errc()) return number > -1 && number < 1;
+    return digits.find("e-") != std::string_view::npos || digits.find("E-") != std::string_view::npos;
+}
+
 // Builds the tree from the reader's events. A token begins at the first byte after the previous one that is neither
 // white space nor a comma or colon.
 class TreeBuilder {
@@ -68,9 +79,10 @@ public:
     bool RawNumber(const char*, rapidjson::SizeType, bool) {
         const std::size_t start = tokenStart();
         const std::string_view digits = text_.substr(start, stream_.Tell() - start);
-        return scalar([digits](JsonValue& value) {
+        return scalar([&](JsonValue& value) {
             value.kind = JsonValue::Kind::Number;
-            std::from_chars(digits.data(), digits.data() + digits.size(), value.number);
+            const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), value.number);
+            if (read.ec == std::errc::result_out_of_range && !vanishes(digits)) tooLarge(value.position);
         });
     }
     // Never called: numbers come as text.
@@ -94,10 +106,15 @@ public:
     Problems problems;
     bool tooDeep = false;
 
-private:
+    //! Where the token after the last one told begins.
     std::size_t tokenStart() const {
         const std::size_t start = text_.find_first_not_of(" \t\r\n,:", end_);
         return start == std::string_view::npos ? text_.size() : start;
+    }
+
+private:
+    void tooLarge(Position position) {
+        problems.push_back({ProblemKind::Input, {file_, position.line, position.column}, tooLargeDetail, tooLargeRemedy});
     }
     template <class Fill>
     bool scalar(Fill fill) {
@@ -114,14 +131,14 @@ private:
         JsonValue value;
         value.kind = kind;
         value.position = lines_.position(tokenStart());
-        end_ = stream_.Tell();
+        end_ = tokenStart() + 1; // the reader tells of brackets before it takes them
         open_.push_back(std::move(value));
         return true;
     }
     bool close() {
         JsonValue value = std::move(open_.back());
         open_.pop_back();
-        end_ = stream_.Tell();
+        end_ = tokenStart() + 1;
         place(std::move(value));
         return true;
     }
@@ -233,16 +250,17 @@ JsonReading readJson(std::string_view given, const std::string& file, int firstL
         rapidjson::GenericReader<rapidjson::UTF8<>, rapidjson::UTF8<>> reader;
         const auto result = reader.Parse<parseFlags>(stream, builder);
         if (result.Code() == rapidjson::kParseErrorNumberTooBig && huge < mostHugeNumbers) {
-            fault(result.Offset(), "the number is too large", "a number below 1.8e308");
+            fault(result.Offset(), tooLargeDetail, tooLargeRemedy);
             blankNumber(text, result.Offset());
             continue;
         }
         reading.problems.insert(reading.problems.end(), builder.problems.begin(), builder.problems.end());
         if (builder.tooDeep)
-            fault(stream.Tell() - 1, fmt::format("nested deeper than {} levels", deepestNesting),
+            fault(builder.tokenStart(), fmt::format("nested deeper than {} levels", deepestNesting),
                   "a case as described in the manual");
         else if (result.IsError())
-            fault(result.Offset(), sentence(rapidjson::GetParseError_En(result.Code())), remedy(result.Code()));
+            fault(result.Code() == rapidjson::kParseErrorValueInvalid ? builder.tokenStart() : result.Offset(),
+                  sentence(rapidjson::GetParseError_En(result.Code())), remedy(result.Code()));
         else if (stream.Tell() < text.size())
             fault(stream.Tell(), "a zero byte in the text", "text in UTF-8");
         else

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/case_sections.h"
-#include "exchange/json_output.h"
 
 #include <fmt/format.h>
 
@@ -15,7 +14,7 @@ void checkShares(const book::CombRecord& comb, Position position, const std::str
     const double sum =
         comb.capped.value_or(0) + comb.open.value_or(0) + comb.brood.value_or(0) + comb.pollen.value_or(0);
     if (sum > 1 + shareTolerance)
-        context.fault(position, fmt::format("the shares of {} add up to {}", path, shortestNumber(sum)),
+        context.fault(position, fmt::format("the shares of {} add up to {:.6g}", path, sum),
                       "capped, open, brood and pollen together at most 1");
 }
 

@@ -22,7 +22,9 @@ constexpr std::size_t longestWord = 64;
 // Lower is nearer; nothing like it gives the length of the word or more.
 int remoteness(const std::string& written, const std::string& known) {
     const int edits = editDistance(written, known);
-    const bool inside = written.size() >= 3 && known.find(written) != std::string::npos;
+    constexpr std::size_t telling = 3; // letters
+    const bool inside = (written.size() >= telling && known.find(written) != std::string::npos) ||
+                        (known.size() >= telling && written.find(known) != std::string::npos);
     return inside ? std::min(edits, 1) : edits;
 }
 

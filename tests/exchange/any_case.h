@@ -94,7 +94,7 @@ inline book::CombRecord anyComb() {
     comb.open = maybe<double>(quarter);
     comb.brood = maybe<double>(quarter);
     comb.pollen = maybe<double>(quarter);
-    if (coin()) comb.format = "dadant-blatt";
+    if (coin()) comb.format = "dadant-blatt-10";
     comb.width = maybe<Length>([] { return millimetres(within(25, 60)); });
     comb.built = within(0, 1);
     comb.facesSeen = *rc::gen::inRange(0, 3);

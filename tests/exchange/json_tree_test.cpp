@@ -71,7 +71,7 @@ INSTANTIATE_TEST_SUITE_P(
                       Fault{"{\"a\": @nan}", "Invalid value"}, Fault{"{\"a\": @Infinity}", "Invalid value"},
                       Fault{"{\"a\":\n @1e999}", "too large"}, Fault{"{\"a\": 1, @\"a\": 2}", "first at 1:2"},
                       Fault{"[1, 2@", "Missing a comma"}, Fault{"{\"a\": \"@\xff\"}", "UTF-8"},
-                      Fault{"{'@a': 1}", ""}, Fault{"{\"a\" @1}", "colon"}, Fault{"[1.@]", "fraction"},
+                      Fault{"{@'a': 1}", "double quotes"}, Fault{"{\"a\" @1}", "colon"}, Fault{"[1.@]", "fraction"},
                       Fault{std::string("[1]@\0", 5), "zero byte"}));
 
 TEST(JsonTree, SeveralHugeNumbersAndDoubledKeysAreAllListed) {

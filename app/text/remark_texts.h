@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+namespace winterlarder::text {
+
+//! Words of one remark. %{name} is a detail, %{name:2} one with so many decimals, %{name:season}, %{name:evidence},
+//! %{name:flow} the name of a key; %n the whole number named by `countOf`.
+struct RemarkText {
+    const char* id;      //!< of the remark; after a slash a variant of it
+    const char* text;
+    const char* countOf = nullptr; //!< detail that %n stands for
+    const char* forOne = nullptr;  //!< the text where that is 1
+};
+
+const std::vector<RemarkText>& cautionTexts();
+const std::vector<RemarkText>& reasonTexts();
+
+} // namespace winterlarder::text

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/remarks.h"
+
+#include "text/remark_texts.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace winterlarder::text {
+
+namespace {
+
+using advice::Detail;
+using advice::Remark;
+
+const Detail* detailOf(const Remark& remark, const std::string& name) {
+    const auto found = remark.details.find(name);
+    return found == remark.details.end() ? nullptr : &found->second;
+}
+
+const std::string* textOf(const Remark& remark, const std::string& name) {
+    const Detail* detail = detailOf(remark, name);
+    return detail ? std::get_if<std::string>(detail) : nullptr;
+}
+
+std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
+    const Detail* detail = detailOf(remark, name);
+    const Mass* value = detail ? std::get_if<Mass>(detail) : nullptr;
+    return value ? std::optional(*value) : std::nullopt;
+}
+
+// Which of several texts an id has is said with.
+std::string variantOf(const Remark& remark) {
+    if (remark.id == "moisture" && !detailOf(remark, "water")) return "/unmeasured";
+    if ((remark.id == "station-used" || remark.id == "far-from-stations") && !detailOf(remark, "km")) return "/unmeasured";
+    if (remark.id == "stores-carried-forward" && massOf(remark, "used").value_or(kilograms(0)).value() < 0) return "/gained";
+    if (const std::string* from = textOf(remark, "from"); remark.id == "move-combs-first" && (!from || from->empty())) return "/unnamed";
+    if (const std::string* word = textOf(remark, "class"); remark.id == "middle-winter-class" && word) return "/" + *word;
+    return "";
+}
+
+const RemarkText* find(const std::string& key) {
+    for (const auto* texts : {&cautionTexts(), &reasonTexts()})
+        for (const RemarkText& candidate : *texts)
+            if (candidate.id == key) return &candidate;
+    return nullptr;
+}
+
+QString inWords(const std::string& word, const QString& how) {
+    if (how == QLatin1String("season")) return seasonDate(word);
+    if (how == QLatin1String("evidence")) return evidence(word);
+    if (how == QLatin1String("flow")) return flow(word);
+    return QString::fromStdString(word);
+}
+
+QString inWords(const Detail& detail, const QString& how, const WordStyle& style) {
+    if (const auto* value = std::get_if<Mass>(&detail)) return mass(*value, style);
+    if (const auto* value = std::get_if<Volume>(&detail)) return volume(*value, style);
+    if (const auto* value = std::get_if<Date>(&detail)) return date(*value, style);
+    if (const auto* value = std::get_if<Temperature>(&detail)) return QString::fromStdString(format(*value, style.numbers, 1));
+    if (const auto* value = std::get_if<std::string>(&detail)) return inWords(*value, how);
+    const double value = std::get<double>(detail);
+    return how == QLatin1String("0") ? count(value, style) : number(value, how.toInt(), style);
+}
+
+// Puts every detail in its place; a detail that is missing leaves its name to be seen.
+QString filled(const QString& text, const Remark& remark, const WordStyle& style) {
+    QString result;
+    qsizetype at = 0;
+    for (;;) {
+        const qsizetype open = text.indexOf(QLatin1String("%{"), at);
+        if (open < 0) return result + text.mid(at);
+        const qsizetype close = text.indexOf(QLatin1Char('}'), open);
+        const QStringList parts = text.mid(open + 2, close - open - 2).split(QLatin1Char(':'));
+        result += text.mid(at, open - at);
+        const Detail* detail = detailOf(remark, parts[0].toStdString());
+        result += detail ? inWords(*detail, parts.value(1), style) : parts[0];
+        at = close + 1;
+    }
+}
+
+int countOf(const Remark& remark, const RemarkText& text) {
+    const Detail* detail = text.countOf ? detailOf(remark, text.countOf) : nullptr;
+    const double* value = detail ? std::get_if<double>(detail) : nullptr;
+    return value ? static_cast<int>(std::lround(*value)) : -1;
+}
+
+} // namespace
+
+QString sentence(const Remark& remark, const WordStyle& style) {
+    const RemarkText* text = find(remark.id + variantOf(remark));
+    if (!text) return QString::fromStdString(remark.id);
+    Remark shown = remark;
+    if (const auto used = massOf(remark, "used"); used && used->value() < 0) shown.details["gained"] = -*used;
+    const int n = countOf(remark, *text);
+    const char* source = n == 1 && text->forOne ? text->forOne : text->text;
+    return filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
+}
+
+std::vector<std::string> idsWithWords() {
+    std::vector<std::string> ids;
+    for (const auto* texts : {&cautionTexts(), &reasonTexts()})
+        for (const RemarkText& text : *texts) {
+            const std::string id = std::string(text.id).substr(0, std::string(text.id).find('/'));
+            if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
+        }
+    return ids;
+}
+
+} // namespace winterlarder::text

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/style.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <cmath>
+
+namespace winterlarder::text {
+
+namespace {
+
+QString of(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+double toHundreds(double bees) { return std::round(bees / 100) * 100; }
+
+} // namespace
+
+QString mass(Mass mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
+QString mass(const Spread<Mass>& mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
+QString volume(Volume volume, const WordStyle& style) { return of(format(volume, style.numbers, 1)); }
+QString count(double number, const WordStyle& style) { return style.locale.toString(number, 'f', 0); }
+
+QString bees(const Spread<BeeCount>& bees, const WordStyle& style) {
+    return QStringLiteral("%1 (%2\u2013%3)")
+        .arg(count(toHundreds(bees.typical.count), style), count(toHundreds(bees.low.count), style),
+             count(toHundreds(bees.high.count), style));
+}
+
+QString number(double number, int decimals, const WordStyle& style) {
+    return of(formatNumber(number, style.numbers, decimals));
+}
+
+QString date(Date date, const WordStyle& style) {
+    return style.locale.toString(QDate(date.year(), date.month(), date.day()), QStringLiteral("d MMMM yyyy"));
+}
+
+QString month(int year, int month, const WordStyle& style) {
+    return style.locale.toString(QDate(year, month, 1), QStringLiteral("MMMM yyyy"));
+}
+
+QString ofHundred(const Share& share, const WordStyle& style) {
+    const double rounded = std::round(share.share * 100);
+    if (rounded == 0 && share.share > 0) return QCoreApplication::translate("Words", "under 1 of 100");
+    return QCoreApplication::translate("Words", "%1 of 100").arg(count(rounded, style));
+}
+
+} // namespace winterlarder::text

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "calendar/date.h"
+#include "quantity/text.h"
+
+#include <QLocale>
+#include <QString>
+
+namespace winterlarder::text {
+
+//! How numbers and dates look in sentences: one style is handed to every function here.
+struct WordStyle {
+    NumberStyle numbers;
+    QLocale locale{QLocale::English, QLocale::UnitedKingdom};
+};
+
+QString mass(Mass mass, const WordStyle& style);                  //!< "12.3 kg"
+QString mass(const Spread<Mass>& mass, const WordStyle& style);   //!< "12.3 kg (9.8–15.1)"
+QString volume(Volume volume, const WordStyle& style);            //!< "7.8 L"
+QString bees(const Spread<BeeCount>& bees, const WordStyle& style); //!< "12,300 (9,900–15,200)", to the nearest hundred
+QString count(double number, const WordStyle& style);             //!< "12,300", grouped
+QString number(double number, int decimals, const WordStyle& style);
+QString date(Date date, const WordStyle& style);                  //!< "19 May 2027"
+QString month(int year, int month, const WordStyle& style);       //!< "October 2026"
+//! "17 of 100", rounded; "under 1 of 100" where anything is left of it.
+QString ofHundred(const Share& share, const WordStyle& style);
+
+} // namespace winterlarder::text

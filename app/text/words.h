@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+#include "climate/season.h"
+#include "text/style.h"
+
+#include <QString>
+#include <string>
+
+//! Names and whole sentences for what the core says in ids and numbers. Every text can be translated; none is glued from
+//! pieces. Tested: tests/answer/words_test.cpp.
+namespace winterlarder::text {
+
+QString verdict(advice::Verdict verdict);     //!< "harvest", "leave", "feed", "unite", "cannot say"
+QString option(advice::OptionKind kind);      //!< "leave it as it is"
+QString look(advice::Look look);              //!< "heft the hive"
+QString visit(feeding::VisitKind kind);       //!< "syrup"
+QString winterClass(climate::WinterClass kind); //!< "a confined winter"
+//! Name of a date of the season by its key in the case file: "forage" -> "first forage".
+QString seasonDate(const std::string& key);
+//! Name of a kind of evidence: "scale" -> "the weight on the scale".
+QString evidence(const std::string& kind);
+//! Name of an autumn flow by its word in the case file.
+QString flow(const std::string& word);
+//! Where a date comes from: "climate", "climate, moved", "case".
+QString origin(climate::DateOrigin origin);
+
+//! What to do, in one sentence a person would say.
+QString headline(const advice::Advice& advice, const WordStyle& style);
+//! How often it goes wrong if left alone, out of 100 simulated winters; empty where it cannot be said.
+QString riskSentence(const advice::Advice& advice, double reserveKg, const WordStyle& style);
+//! Whether another look is worth it, and which.
+QString lookSentence(const advice::AnotherLook& look, const WordStyle& style);
+
+} // namespace winterlarder::text
