@@ -161,6 +161,21 @@ DailyUse splitUse(const winter::DayMeans& means) {
     return {warmth * (1 - broodShare), warmth * broodShare, means.broodFoodG, means.temperatureC, means.incomeG};
 }
 
+std::vector<PlacedDot> stackDots(const std::vector<double>& ascending, double rowHeight) {
+    std::vector<PlacedDot> dots;
+    std::size_t from = 0;
+    while (from < ascending.size()) {
+        std::size_t to = from;
+        while (to < ascending.size() && ascending[to] < ascending[from] + rowHeight) ++to;
+        if (to == from) to = from + 1;
+        const double sum = std::accumulate(ascending.begin() + static_cast<std::ptrdiff_t>(from), ascending.begin() + static_cast<std::ptrdiff_t>(to), 0.0);
+        for (std::size_t i = from; i < to; ++i)
+            dots.push_back({ascending[i], static_cast<int>(i - from), sum / static_cast<double>(to - from)});
+        from = to;
+    }
+    return dots;
+}
+
 WinterPicture pictureOf(const advice::ColonyQuestion& question, const advice::Answer& answer) {
     WinterPicture picture;
     const auto& ensemble = answer.workings.ensemble;

@@ -97,6 +97,15 @@ OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter
 //! Splits the day's mean use by its causes: brood food as simulated, warmth by the share of power spent on brood.
 DailyUse splitUse(const winter::DayMeans& means);
 
+//! A dot of a quantile dotplot: the value it stands at and how many dots stand beside it already.
+struct PlacedDot {
+    double value = 0;
+    int column = 0;
+    double height = 0; //!< middle of the row of dots it belongs to
+};
+//! Stacks ascending values into rows no closer than `rowHeight`, each row standing at the mean of its values.
+std::vector<PlacedDot> stackDots(const std::vector<double>& ascending, double rowHeight);
+
 //! The whole picture of an answer; empty where there are no workings.
 WinterPicture pictureOf(const advice::ColonyQuestion& question, const advice::Answer& answer);
 
