@@ -16,7 +16,7 @@ public:
     //! The whole answer; a null pointer when stopped; problems where the records contradict each other.
     virtual Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const = 0;
 
-    //! Looks over a yard's answers together (combs that could be given from one colony to another). Nothing: no difference.
+    //! Looks over a yard's answers together (combs that could be given from one colony to another): as many answers, in their order.
     virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const = 0;
 };
 

@@ -26,6 +26,7 @@ struct AnsweredColony {
     advice::Answer answer;
     std::optional<std::vector<stores::CombStores>> combs; //!< in the order of the record's combs
     WinterPicture picture;                                //!< empty where no answer could be given
+    std::shared_ptr<const AnsweredColony> alone;          //!< as weighed alone, where the yard's other colonies changed it
 };
 using AnsweredPointer = std::shared_ptr<const AnsweredColony>;
 
