@@ -32,18 +32,17 @@ void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, b
     waiting_.notify_one();
 }
 
-bool Reckoning::next(const std::stop_token& end, Request& request) {
+std::optional<Reckoning::Request> Reckoning::next(const std::stop_token& end) {
     std::unique_lock lock(mutex_);
-    if (!waiting_.wait(lock, end, [this] { return !queue_.empty(); })) return false;
-    request = std::move(queue_.front());
+    if (!waiting_.wait(lock, end, [this] { return !queue_.empty(); })) return std::nullopt;
+    running_ = std::move(queue_.front());
     queue_.pop_front();
-    running_ = request;
-    return true;
+    return running_;
 }
 
 void Reckoning::work(const std::stop_token& end) {
-    Request request;
-    while (next(end, request)) {
+    while (const auto taken = next(end)) {
+        const Request& request = *taken;
         Outcome<AnsweredPointer> outcome = AnsweredPointer();
         try {
             outcome = adviser_->answer(request.record, request.position, request.stop.get_token());

@@ -41,7 +41,7 @@ private:
         std::stop_source stop;
     };
     void work(const std::stop_token& end);
-    bool next(const std::stop_token& end, Request& request);
+    std::optional<Request> next(const std::stop_token& end);
     void deliver(const Request& request, const Outcome<AnsweredPointer>& outcome);
 
     std::shared_ptr<const Adviser> adviser_;
