@@ -110,7 +110,8 @@ QVariant YardListModel::yardData(int role) const {
     case ColonyRole: return QVariant::fromValue(ColonyId{});
     case IconRole: return QStringLiteral("yard");
     case DueRole: {
-        const QString colonies = tr("%n colonies", nullptr, static_cast<int>(yard_->colonies().size()));
+        const auto count = static_cast<int>(yard_->colonies().size());
+        const QString colonies = count == 1 ? tr("One colony") : tr("%n colonies", nullptr, count);
         const int due = dueThisWeek();
         return due == 0 ? tr("%1, nothing due this week").arg(colonies) : tr("%1, %2 due this week").arg(colonies, QLocale().toString(due));
     }

@@ -110,7 +110,7 @@ void LookPage::connectFields() {
         if (const auto* comb = chosenComb()) {
             auto changed = *comb;
             changed.facesSeen = static_cast<int>(value);
-            editComb(changed, tr("%n faces seen", nullptr, changed.facesSeen), QStringLiteral("faces"));
+            editComb(changed, tr("faces seen: %1").arg(changed.facesSeen), QStringLiteral("faces"));
         }
     });
     connect(width_, &QDoubleSpinBox::valueChanged, this, [this](double value) {

@@ -26,7 +26,7 @@ QString yardSentence(const YardPlan& plan) {
     if (plan.waiting > 0) parts << tr("%n being worked out", plan.waiting);
     const int all = plan.feed + plan.unite + plan.harvest + plan.leave + plan.cannotSay + plan.waiting;
     if (all == 0) return QCoreApplication::translate("YardView", "No colony is open.");
-    return tr("%n colonies: %1.", all).arg(parts.join(QStringLiteral(", ")));
+    return (all == 1 ? tr("One colony: %1.", all) : tr("%n colonies: %1.", all)).arg(parts.join(QStringLiteral(", ")));
 }
 
 QString yardSmallLine(const YardPlan& plan) {
@@ -38,8 +38,10 @@ QString yardSmallLine(const YardPlan& plan) {
 }
 
 QString giftWords(const advice::CombGift& gift) {
-    return QCoreApplication::translate("YardView", "%n comb(s) of %1 from %2 to %3, before any sugar is bought", nullptr, static_cast<int>(gift.combs.size()))
-        .arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to));
+    const auto combs = static_cast<int>(gift.combs.size());
+    const QString said = combs == 1 ? QCoreApplication::translate("YardView", "one comb (%1) from %2 to %3")
+                                     : QCoreApplication::translate("YardView", "%n combs (%1) from %2 to %3", nullptr, combs);
+    return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to));
 }
 
 YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
