@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/colony.h"
+
+#include <stop_token>
+#include <vector>
+
+namespace winterlarder::desk {
+
+//! Turns records into an answer; called from a worker thread, so an adviser is used through const calls only.
+class Adviser {
+public:
+    virtual ~Adviser() = default;
+
+    //! The whole answer; a null pointer when stopped; problems where the records contradict each other.
+    virtual Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const = 0;
+
+    //! Looks over a yard's answers together (combs that could be given from one colony to another): as many answers, in their order.
+    virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const = 0;
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/arguments.h"
+
+#include <QCoreApplication>
+
+namespace winterlarder::desk {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Arguments", text);
+}
+
+// Takes the value of an option written "--name VALUE" or "--name=VALUE".
+bool takeValue(const QStringList& given, qsizetype& at, const QString& name, std::optional<QString>& value, QString& fault) {
+    const QString& word = given[at];
+    if (word.startsWith(name + QLatin1Char('='))) {
+        value = word.mid(name.size() + 1);
+    } else if (word == name) {
+        if (at + 1 < given.size()) value = given[++at];
+        else fault = tr("%1 needs a folder after it").arg(name);
+    } else {
+        return false;
+    }
+    if (fault.isEmpty() && (!value || value->isEmpty())) fault = tr("%1 needs a folder after it").arg(name);
+    return true;
+}
+
+} // namespace
+
+Arguments readArguments(const QStringList& given) {
+    Arguments arguments;
+    bool onlyFiles = false;
+    for (qsizetype at = 1; at < given.size(); ++at) {
+        const QString& word = given[at];
+        if (onlyFiles || !word.startsWith(QLatin1Char('-')) || word == QLatin1String("-")) arguments.files << word;
+        else if (word == QLatin1String("--")) onlyFiles = true;
+        else if (word == QLatin1String("--version")) arguments.version = true;
+        else if (word == QLatin1String("--help") || word == QLatin1String("-h")) arguments.help = true;
+        else if (takeValue(given, at, QStringLiteral("--pictures"), arguments.pictures, arguments.fault)) continue;
+        else if (takeValue(given, at, QStringLiteral("--data"), arguments.data, arguments.fault)) continue;
+        else if (arguments.fault.isEmpty()) arguments.fault = tr("unknown option %1; --help lists them").arg(word);
+    }
+    return arguments;
+}
+
+QString helpText() {
+    return tr("Usage: winterlarder [FILE...]\n"
+              "       winterlarder --pictures FOLDER [FILE...]\n\n"
+              "Opens colonies (case files) on the desk; without files, the demo yard: six invented\n"
+              "colonies in an orchard. Will what is in the hive last until the first forage?\n\n"
+              "  --pictures FOLDER  write the window, each colony's winter picture and the yard sheet\n"
+              "                     into the folder, print their names, and end; needs no display\n"
+              "  --data FOLDER      take the shipped data from another folder\n"
+              "  --version          say which version this is\n"
+              "  --help             say this\n");
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+
+namespace winterlarder::desk {
+
+//! What the window was started with.
+struct Arguments {
+    QStringList files;                //!< case files; none: the demo yard
+    std::optional<QString> pictures;  //!< folder to write pictures into instead of showing a window
+    std::optional<QString> data;      //!< another folder of shipped data
+    bool version = false;
+    bool help = false;
+    QString fault;                    //!< what is wrong with them; empty if nothing
+};
+//! Reads them; the program's own name first. Tested: tests/app/arguments_test.cpp.
+Arguments readArguments(const QStringList& given);
+QString helpText();
+
+} // namespace winterlarder::desk

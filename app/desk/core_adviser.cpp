@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/core_adviser.h"
+
+#include "answer/question_of_case.h"
+
+namespace winterlarder::desk {
+
+CoreAdviser::CoreAdviser(std::shared_ptr<const ReferenceData> reference, winter::Sampling sampling, int threads)
+    : reference_(std::move(reference)), sampling_(sampling), threads_(threads) {}
+
+Outcome<AnsweredPointer> CoreAdviser::answer(const book::ColonyCase& record, int position, std::stop_token stop) const {
+    auto question = answer::questionOf(record, {}, *reference_, static_cast<std::uint64_t>(position));
+    if (!question.ok()) return question.problems();
+    auto weighed = advice::weigh(*question, reference_->constants, sampling_, threads_, stop);
+    if (!weighed) return AnsweredPointer();
+    auto made = std::make_shared<AnsweredColony>(AnsweredColony{record, std::move(*question), std::move(*weighed), {}, {}, nullptr});
+    if (!made->question.combs.empty())
+        made->combs = stores::storesOfCombs(made->question.combs, stores::openFactor(made->question.freshlyFilled));
+    made->picture = pictureOf(made->question, made->answer);
+    return AnsweredPointer(std::move(made));
+}
+
+std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPointer>& yard) const {
+    std::vector<AnsweredPointer> alone;
+    for (const auto& colony : yard) alone.push_back(colony->alone ? colony->alone : colony);
+    std::vector<advice::YardMember> members;
+    for (const auto& colony : alone) {
+        const auto& workings = colony->answer.workings;
+        auto losses = workings.ensemble ? winter::lossesFrom(*workings.ensemble, colony->question.asOf, workings.flow) : winter::WinterLosses{};
+        members.push_back({colony->question, colony->answer.advice, std::move(losses)});
+    }
+    std::vector<advice::YardMember*> together;
+    for (auto& member : members) together.push_back(&member);
+    advice::shareCombs(together);
+
+    std::vector<AnsweredPointer> shared;
+    for (std::size_t i = 0; i < alone.size(); ++i) {
+        if (members[i].advice.gifts.empty()) {
+            shared.push_back(alone[i]);
+            continue;
+        }
+        auto made = std::make_shared<AnsweredColony>(*alone[i]);
+        made->alone = alone[i];
+        made->answer.advice = std::move(members[i].advice);
+        made->picture = pictureOf(made->question, made->answer);
+        shared.push_back(std::move(made));
+    }
+    return shared;
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/arguments.h"
+#include "desk/main_window.h"
+#include "desk/pictures.h"
+#include "desk/qt_types.h"
+#include "widgets/icons.h"
+
+#include <QApplication>
+#include <QStyleFactory>
+#include <QTimer>
+
+#include <cstdio>
+
+namespace {
+
+using namespace winterlarder;
+using namespace winterlarder::desk;
+
+void say(std::FILE* stream, const QString& text) {
+    std::fputs(text.toUtf8().constData(), stream);
+}
+
+int report(const Problems& problems) {
+    bool file = false;
+    for (const auto& problem : problems) {
+        say(stderr, QString::fromStdString(describe(problem)) + QLatin1Char('\n'));
+        file = file || problem.kind == ProblemKind::File;
+    }
+    return file ? 3 : 2;
+}
+
+QStringList wordsOf(int count, char** given) {
+    QStringList words;
+    for (int i = 0; i < count; ++i) words << QString::fromLocal8Bit(given[i]);
+    return words;
+}
+
+int writeAndEnd(QApplication& application, MainWindow& window, const QString& folder) {
+    QObject::connect(&window, &MainWindow::becameSettled, &application, [&] {
+        const auto written = writePictures(window, folder);
+        if (!written.ok()) return application.exit(report(written.problems()));
+        for (const QString& path : *written) say(stdout, path + QLatin1Char('\n'));
+        application.exit(window.openingProblems().empty() ? 0 : report(window.openingProblems()));
+    }, Qt::QueuedConnection);
+    window.begin();
+    return application.exec();
+}
+
+} // namespace
+
+int main(int count, char** given) {
+    const Arguments arguments = readArguments(wordsOf(count, given));
+    if (!arguments.fault.isEmpty()) {
+        say(stderr, QStringLiteral("winterlarder: ") + arguments.fault + QLatin1Char('\n'));
+        return 2;
+    }
+    if (arguments.help) return say(stdout, helpText()), 0;
+    if (arguments.version) return say(stdout, QStringLiteral("winterlarder " WINTERLARDER_VERSION "\n")), 0;
+    if (arguments.pictures && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+
+    QApplication application(count, given);
+    QApplication::setApplicationName(QStringLiteral("winterlarder"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Winterlarder"));
+    QApplication::setApplicationVersion(QStringLiteral(WINTERLARDER_VERSION));
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    openResources();
+    registerQtTypes();
+
+    MainWindow window(arguments);
+    window.show();
+    if (arguments.pictures) return writeAndEnd(application, window, *arguments.pictures);
+    QTimer::singleShot(0, &window, &MainWindow::begin);
+    return application.exec();
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/colony_view.h"
+#include "desk/main_window.h"
+#include "widgets/look_page.h"
+#include "widgets/picture_panel.h"
+
+#include <QActionGroup>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QTabWidget>
+
+namespace winterlarder::desk {
+
+void MainWindow::buildMenus() {
+    buildBookMenu();
+    buildEditMenu();
+    buildViewMenu();
+    buildHelpMenu();
+}
+
+void MainWindow::buildBookMenu() {
+    auto* menu = menuBar()->addMenu(tr("&Yard"));
+    menu->addAction(tr("&Open colonies\u2026"), QKeySequence::Open, this, &MainWindow::openFilesByHand);
+    menu->addSeparator();
+    menu->addAction(tr("&Print yard sheet\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet);
+    menu->addAction(tr("Save yard sheet as P&DF\u2026"), this, &MainWindow::saveYardSheet);
+    menu->addAction(tr("Save winter &picture\u2026"), this, [this] { colonyView_->picture()->saveAs(); });
+    menu->addSeparator();
+    menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
+}
+
+void MainWindow::buildEditMenu() {
+    auto* menu = menuBar()->addMenu(tr("&Edit"));
+    auto* undo = yard_.edits()->createUndoAction(this, tr("&Undo:"));
+    undo->setShortcut(QKeySequence::Undo);
+    auto* redo = yard_.edits()->createRedoAction(this, tr("&Redo:"));
+    redo->setShortcut(QKeySequence::Redo);
+    menu->addAction(undo);
+    menu->addAction(redo);
+    menu->addSeparator();
+    menu->addAction(tr("&Copy the picture's numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this, [this] { colonyView_->picture()->copyNumbers(); });
+}
+
+void MainWindow::buildViewMenu() {
+    auto* menu = menuBar()->addMenu(tr("&View"));
+    auto* order = new QActionGroup(this);
+    const auto addOrder = [&](const QString& text, YardOrder wanted) {
+        auto* action = menu->addAction(text, this, [this, wanted] { model_->setOrder(wanted); });
+        action->setCheckable(true);
+        action->setChecked(wanted == model_->order());
+        order->addAction(action);
+    };
+    addOrder(tr("Most &urgent first"), YardOrder::Urgency);
+    addOrder(tr("By &name"), YardOrder::Name);
+    menu->addSeparator();
+    auto* colours = new QActionGroup(this);
+    const auto addColours = [&](const QString& text, ColourWish wanted) {
+        auto* action = menu->addAction(text, this, [this, wanted] { wishColours(wanted); });
+        action->setCheckable(true);
+        action->setChecked(wanted == colourWish_);
+        colours->addAction(action);
+    };
+    addColours(tr("Colours as the &system's"), ColourWish::AsSystem);
+    addColours(tr("&Light"), ColourWish::Light);
+    addColours(tr("&Dark"), ColourWish::Dark);
+    menu->addSeparator();
+    const auto addPage = [&](const QString& text, int page, Qt::Key key) {
+        menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->pages()->setCurrentIndex(page); });
+    };
+    addPage(tr("&In the hive"), 0, Qt::Key_1);
+    addPage(tr("&Comb by comb"), 1, Qt::Key_2);
+    addPage(tr("&Feeding"), 2, Qt::Key_3);
+    menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
+}
+
+void MainWindow::buildHelpMenu() {
+    auto* menu = menuBar()->addMenu(tr("&Help"));
+    menu->addAction(tr("&Why this answer?"), QKeySequence(Qt::Key_F1), this, [this] { explain(model_->colonyAt(list_->currentIndex().row())); });
+    menu->addAction(tr("&About Winterlarder"), this, [this] {
+        QMessageBox::about(this, tr("About Winterlarder"),
+                           tr("<h3>Winterlarder %1</h3><p>Will what is in the hive last until the first reliable forage?</p>"
+                              "<p>Where disease or medicines are concerned, the bee inspector, the vet and local law come first.</p>"
+                              "<p>Free software under the GNU General Public License, version 3 or later.</p>").arg(QStringLiteral(WINTERLARDER_VERSION)));
+    });
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/reckoning.h"
+
+#include <exception>
+
+namespace winterlarder::desk {
+
+Reckoning::Reckoning(std::shared_ptr<const Adviser> adviser, QObject* parent)
+    : QObject(parent), adviser_(std::move(adviser)), worker_([this](const std::stop_token& end) { work(end); }) {}
+
+Reckoning::~Reckoning() {
+    worker_.request_stop();
+    {
+        const std::lock_guard lock(mutex_);
+        queue_.clear();
+        if (running_) running_->stop.request_stop();
+    }
+    waiting_.notify_all();
+    worker_.join();
+}
+
+void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, bool first) {
+    Request request{id, position, ++lastNumber_, record, {}};
+    newest_[id] = request.number;
+    {
+        const std::lock_guard lock(mutex_);
+        std::erase_if(queue_, [id](const Request& waiting) { return waiting.id == id; });
+        if (running_ && running_->id == id) running_->stop.request_stop();
+        if (first) queue_.push_front(std::move(request));
+        else queue_.push_back(std::move(request));
+    }
+    waiting_.notify_one();
+}
+
+std::optional<Reckoning::Request> Reckoning::next(const std::stop_token& end) {
+    std::unique_lock lock(mutex_);
+    if (!waiting_.wait(lock, end, [this] { return !queue_.empty(); })) return std::nullopt;
+    running_ = std::move(queue_.front());
+    queue_.pop_front();
+    return running_;
+}
+
+void Reckoning::work(const std::stop_token& end) {
+    while (const auto taken = next(end)) {
+        const Request& request = *taken;
+        Outcome<AnsweredPointer> outcome = AnsweredPointer();
+        try {
+            outcome = adviser_->answer(request.record, request.position, request.stop.get_token());
+        } catch (const std::exception& failure) {
+            outcome = Problem{ProblemKind::Input, {}, failure.what(), {}};
+        }
+        {
+            const std::lock_guard lock(mutex_);
+            running_.reset();
+        }
+        if (request.stop.stop_requested()) continue;
+        QMetaObject::invokeMethod(this, [this, request, outcome] { deliver(request, outcome); }, Qt::QueuedConnection);
+    }
+}
+
+void Reckoning::deliver(const Request& request, const Outcome<AnsweredPointer>& outcome) {
+    const auto newest = newest_.find(request.id);
+    if (newest == newest_.end() || newest->second != request.number) return;
+    newest_.erase(newest);
+    if (!outcome.ok()) emit contradicted(request.id, request.record, outcome.problems());
+    else if (outcome.value()) emit answered(request.id, outcome.value());
+    if (newest_.empty()) emit idleAgain();
+}
+
+} // namespace winterlarder::desk

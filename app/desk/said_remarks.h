@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+#include "reference/reference.h"
+#include "widgets/why_window.h"
+
+namespace winterlarder::desk {
+
+//! Reasons or cautions in words, each with the citation of the source shown for it.
+std::vector<SaidRemark> saidRemarks(const std::vector<advice::Remark>& remarks, const ReferenceData& reference);
+
+} // namespace winterlarder::desk

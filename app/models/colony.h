@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+#include "book/records.h"
+#include "plots/winter_series.h"
+#include "support/outcome.h"
+
+#include <compare>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace winterlarder::desk {
+
+//! Names a colony for as long as the window lives; edits, models and requests hold it, never pointers.
+struct ColonyId {
+    int number = 0;
+    auto operator<=>(const ColonyId&) const = default;
+};
+
+//! A colony's records with everything computed from them: one immutable whole, made in the background and swapped in.
+struct AnsweredColony {
+    book::ColonyCase record; //!< exactly what was asked; an answer whose record is no longer the colony's is stale
+    advice::ColonyQuestion question;
+    advice::Answer answer;
+    std::optional<std::vector<stores::CombStores>> combs; //!< in the order of the record's combs
+    WinterPicture picture;                                //!< empty where no answer could be given
+    std::shared_ptr<const AnsweredColony> alone;          //!< as weighed alone, where the yard's other colonies changed it
+};
+using AnsweredPointer = std::shared_ptr<const AnsweredColony>;
+
+} // namespace winterlarder::desk

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/comb_table_model.h"
+
+#include "models/comb_edits.h"
+#include "models/words.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::desk {
+
+namespace {
+
+std::optional<Zone> zoneOf(int column) {
+    switch (column) {
+    case CombTableModel::CappedColumn: return Zone::Capped;
+    case CombTableModel::OpenColumn: return Zone::Open;
+    case CombTableModel::BroodColumn: return Zone::Brood;
+    case CombTableModel::BreadColumn: return Zone::BeeBread;
+    default: return std::nullopt;
+    }
+}
+
+bool isFlag(int column) {
+    return column == CombTableModel::FedColumn || column == CombTableModel::OldNestColumn;
+}
+
+bool withNumber(book::CombRecord& comb, int column, double value) {
+    if (const auto zone = zoneOf(column)) {
+        if (value < 0 || value > 100) return false;
+        comb = withShare(comb, *zone, value / 100);
+    } else if (column == CombTableModel::BuiltColumn) {
+        if (value < 1 || value > 100) return false;
+        comb.built = value / 100;
+    } else if (column == CombTableModel::FacesColumn) {
+        if (value < 0 || value > 2 || value != std::floor(value)) return false;
+        comb.facesSeen = static_cast<int>(value);
+    } else if (column == CombTableModel::WidthColumn) {
+        if (value < 25 || value > 60) return false;
+        comb.width = millimetres(value);
+    } else {
+        return false;
+    }
+    return true;
+}
+
+} // namespace
+
+CombTableModel::CombTableModel(QObject* parent) : QAbstractTableModel(parent) {}
+
+void CombTableModel::show(const book::ColonyCase& record, AnsweredPointer answered, bool current) {
+    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
+    std::vector<book::CombRecord> shown = combs ? *combs : std::vector<book::CombRecord>();
+    const bool sameShape = shown.size() == combs_.size();
+    if (!sameShape) beginResetModel();
+    combs_ = std::move(shown);
+    answered_ = std::move(answered);
+    current_ = current;
+    if (!sameShape) endResetModel();
+    else if (!combs_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+}
+
+void CombTableModel::clear() {
+    beginResetModel();
+    combs_.clear();
+    answered_.reset();
+    endResetModel();
+}
+
+int CombTableModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(combs_.size());
+}
+
+int CombTableModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QString CombTableModel::place(std::size_t row) const {
+    if (!answered_ || row >= answered_->question.combs.size()) return QLocale().toString(static_cast<int>(row) + 1);
+    const auto& comb = answered_->question.combs[row];
+    return answered_->question.boxes.size() > 1 ? tr("box %1, comb %2").arg(comb.box + 1).arg(comb.place + 1) : tr("comb %1").arg(comb.place + 1);
+}
+
+QString CombTableModel::honey(std::size_t row) const {
+    if (!current_ || !answered_ || !answered_->combs || row >= answered_->combs->size()) return QStringLiteral("\u2026");
+    const auto& comb = (*answered_->combs)[row];
+    const double typical = (comb.capped + comb.open).value();
+    const double reach = 1.2816 * std::hypot(typical * comb.relativeSd, 0.1);
+    const QLocale locale;
+    return tr("%1 kg (%2 to %3)").arg(locale.toString(typical, 'f', 1), locale.toString(std::max(0.0, typical - reach), 'f', 1), locale.toString(typical + reach, 'f', 1));
+}
+
+QVariant CombTableModel::shown(std::size_t row, Column column) const {
+    const auto& comb = combs_[row];
+    if (const auto zone = zoneOf(column)) return comb.facesSeen == 0 ? QStringLiteral("\u2013") : words::percent(shareOf(comb, *zone));
+    switch (column) {
+    case PlaceColumn: return place(row);
+    case EmptyColumn: return comb.facesSeen == 0 ? QStringLiteral("\u2013") : words::percent(emptyShare(comb));
+    case BuiltColumn: return words::percent(comb.built);
+    case FacesColumn: return comb.facesSeen;
+    case WidthColumn: return tr("%1 mm").arg(QLocale().toString(edited(row, WidthColumn).toDouble(), 'f', 0));
+    case HoneyColumn: return honey(row);
+    default: return {};
+    }
+}
+
+QVariant CombTableModel::edited(std::size_t row, Column column) const {
+    const auto& comb = combs_[row];
+    if (const auto zone = zoneOf(column)) return std::round(1000 * shareOf(comb, *zone)) / 10;
+    switch (column) {
+    case BuiltColumn: return std::round(1000 * comb.built) / 10;
+    case FacesColumn: return static_cast<double>(comb.facesSeen);
+    case WidthColumn:
+        if (comb.width) return comb.width->value();
+        return answered_ && row < answered_->question.combs.size() ? answered_->question.combs[row].format.pitch.value() : 35.0;
+    default: return {};
+    }
+}
+
+QVariant CombTableModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const auto row = static_cast<std::size_t>(index.row());
+    const auto column = static_cast<Column>(index.column());
+    switch (role) {
+    case Qt::DisplayRole: return shown(row, column);
+    case Qt::EditRole: return (flags(index) & Qt::ItemIsEditable) ? edited(row, column) : shown(row, column);
+    case Qt::AccessibleTextRole:
+        return tr("%1, %2: %3").arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(), shown(row, column).toString());
+    case Qt::TextAlignmentRole: return QVariant(column == PlaceColumn ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
+    case Qt::CheckStateRole:
+        if (!isFlag(index.column())) return {};
+        return static_cast<int>((column == FedColumn ? combs_[row].fed : combs_[row].oldNest) ? Qt::Checked : Qt::Unchecked);
+    default: return {};
+    }
+}
+
+bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !wish_) return false;
+    const auto row = static_cast<std::size_t>(index.row());
+    auto changed = combs_;
+    const QString header = headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString();
+    QString name;
+    if (role == Qt::CheckStateRole && isFlag(index.column())) {
+        const bool on = value.toInt() == Qt::Checked;
+        (index.column() == FedColumn ? changed[row].fed : changed[row].oldNest) = on;
+        name = on ? tr("%1: %2").arg(place(row), header) : tr("%1: not %2").arg(place(row), header);
+    } else if (role == Qt::EditRole) {
+        bool isNumber = false;
+        const double number = value.toDouble(&isNumber);
+        if (!isNumber || !withNumber(changed[row], index.column(), number)) return false;
+        name = tr("%1: %2 %3").arg(place(row), header, QLocale().toString(number, 'g', 4));
+    } else {
+        return false;
+    }
+    wish_(std::move(changed), name, QStringLiteral("combs/%1/%2").arg(index.row()).arg(index.column()));
+    return true;
+}
+
+Qt::ItemFlags CombTableModel::flags(const QModelIndex& index) const {
+    Qt::ItemFlags known = QAbstractTableModel::flags(index);
+    if (!index.isValid()) return known;
+    const int column = index.column();
+    if (isFlag(column)) return known | Qt::ItemIsUserCheckable;
+    if (column != PlaceColumn && column != EmptyColumn && column != HoneyColumn) known |= Qt::ItemIsEditable;
+    return known;
+}
+
+QVariant CombTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (role != Qt::DisplayRole) return {};
+    if (orientation == Qt::Vertical) return section + 1;
+    if (const auto zone = zoneOf(section)) return words::zone(*zone);
+    switch (section) {
+    case PlaceColumn: return tr("comb");
+    case EmptyColumn: return tr("empty");
+    case BuiltColumn: return tr("built");
+    case FacesColumn: return tr("faces seen");
+    case WidthColumn: return tr("bar width");
+    case FedColumn: return tr("took syrup");
+    case OldNestColumn: return tr("old nest");
+    case HoneyColumn: return tr("honey");
+    default: return {};
+    }
+}
+
+} // namespace winterlarder::desk

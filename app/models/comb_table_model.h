@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/colony.h"
+
+#include <QAbstractTableModel>
+
+#include <functional>
+
+namespace winterlarder::desk {
+
+//! The look as a table: a row a comb. It holds a copy of the records to show; what is typed goes out as a wish and comes back with
+//! the records. Tested with QAbstractItemModelTester: tests/app/comb_table_model_test.cpp.
+class CombTableModel : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Column { PlaceColumn, CappedColumn, OpenColumn, BroodColumn, BreadColumn, EmptyColumn, BuiltColumn, FacesColumn, WidthColumn,
+                  FedColumn, OldNestColumn, HoneyColumn, ColumnCount };
+    //! Asks for records with comb `comb` changed: the new combs, the step's name, and the field's key.
+    using Wish = std::function<void(std::vector<book::CombRecord> combs, const QString& name, const QString& field)>;
+
+    explicit CombTableModel(QObject* parent = nullptr);
+
+    //! Shows a colony; `answered` may be of other records (`current` false): then only its outlines are used.
+    void show(const book::ColonyCase& record, AnsweredPointer answered, bool current);
+    void clear();
+    void setWish(Wish wish) { wish_ = std::move(wish); }
+    const std::vector<book::CombRecord>& combs() const { return combs_; }
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role) override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    QString place(std::size_t row) const;
+    QVariant shown(std::size_t row, Column column) const;
+    QVariant edited(std::size_t row, Column column) const;
+    QString honey(std::size_t row) const;
+
+    std::vector<book::CombRecord> combs_;
+    AnsweredPointer answered_;
+    bool current_ = false;
+    Wish wish_;
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/job_table_model.h"
+
+#include "models/words.h"
+
+#include <QCoreApplication>
+
+namespace winterlarder::desk {
+
+QString jobWords(JobKind kind) {
+    const auto tr = [](const char* text) { return QCoreApplication::translate("JobTableModel", text); };
+    switch (kind) {
+    case JobKind::Syrup: return tr("feed syrup, in the evening");
+    case JobKind::Fondant: return tr("lay on fondant, touching the cluster");
+    case JobKind::Check: return tr("look: combs sealed? weigh, feeder off, mouse guard on");
+    case JobKind::TakeHoney: return tr("take honey off, before feeding or treating");
+    case JobKind::Unite: return tr("unite with a healthy neighbour");
+    case JobKind::Weigh: return tr("weigh again when the last forage is over");
+    case JobKind::CountBees: return tr("count the combs the bees cover");
+    case JobKind::RecordStores: return tr("look at the stores, or weigh");
+    }
+    return {};
+}
+
+QString jobAmount(const PlannedJob& job) {
+    const auto tr = [](const char* text) { return QCoreApplication::translate("JobTableModel", text); };
+    if (job.kind == JobKind::Syrup) return tr("%1 of syrup (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
+    if (job.kind == JobKind::Fondant) return words::kilograms(job.fondant);
+    if (job.kind == JobKind::TakeHoney) return tr("up to %1").arg(words::kilograms(job.honey));
+    return {};
+}
+
+JobTableModel::JobTableModel(QObject* parent) : QAbstractTableModel(parent) {}
+
+void JobTableModel::show(std::vector<PlannedJob> jobs) {
+    beginResetModel();
+    jobs_ = std::move(jobs);
+    endResetModel();
+}
+
+int JobTableModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(jobs_.size());
+}
+
+int JobTableModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant JobTableModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const auto& job = jobs_[static_cast<std::size_t>(index.row())];
+    if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole) return {};
+    switch (index.column()) {
+    case DateColumn: return job.date ? words::dateWithWeekday(*job.date) : tr("any day");
+    case ColonyColumn: return job.colony;
+    case WhatColumn: return jobWords(job.kind);
+    case AmountColumn: return jobAmount(job);
+    default: return {};
+    }
+}
+
+QVariant JobTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
+    switch (section) {
+    case DateColumn: return tr("day");
+    case ColonyColumn: return tr("colony");
+    case WhatColumn: return tr("what");
+    case AmountColumn: return tr("how much");
+    default: return {};
+    }
+}
+
+} // namespace winterlarder::desk

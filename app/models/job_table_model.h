@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/yard_plan.h"
+
+#include <QAbstractTableModel>
+
+namespace winterlarder::desk {
+
+//! Jobs by day as a table; with or without the colony's name. Tested with QAbstractItemModelTester: tests/app/yard_plan_test.cpp.
+class JobTableModel : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Column { DateColumn, ColonyColumn, WhatColumn, AmountColumn, ColumnCount };
+    explicit JobTableModel(QObject* parent = nullptr);
+
+    void show(std::vector<PlannedJob> jobs);
+    const std::vector<PlannedJob>& jobs() const { return jobs_; }
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    std::vector<PlannedJob> jobs_;
+};
+
+QString jobWords(JobKind kind);
+QString jobAmount(const PlannedJob& job);
+
+} // namespace winterlarder::desk

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/comb_edits.h"
+#include "models/due.h"
+#include "models/yard.h"
+
+#include <QDate>
+#include <QString>
+
+//! The window's own words and the form of its numbers. Each sentence is whole, never glued from pieces. Tested:
+//! tests/app/words_test.cpp.
+namespace winterlarder::desk::words {
+
+QString kilograms(Mass mass);              //!< "2.6 kg"
+QString wholeKilograms(Mass mass);         //!< "29 kg"
+QString spread(const Spread<Mass>& mass);  //!< "29 kg (24 to 34)"
+QString litres(Volume volume);             //!< "7.8 L"
+QString percent(double share);             //!< "85 %"
+QString ofHundred(const Share& share);     //!< "17", a count out of 100 simulated winters
+QString bees(const Spread<BeeCount>& bees); //!< "15,000 (12,000 to 18,500)"
+QString date(Date date);                   //!< "19 May"
+QString dateWithWeekday(Date date);        //!< "Tue 15 Sept"
+QString longDate(Date date);               //!< "12 September 2026"
+QDate toQDate(Date date);
+
+QString verdict(const advice::Advice& advice);     //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
+QString verdictName(advice::Verdict verdict);      //!< one word
+QString iconName(advice::Verdict verdict);         //!< of the verdict's drawing; each has a silhouette of its own
+QString zone(Zone zone);
+QString due(const Due& due, Date today);
+QString option(advice::OptionKind kind);
+QString optionWithAmount(const advice::Option& option);
+QString seasonMark(SeasonMarkKind kind);
+QString evidence(const std::string& kind);
+QString visitKind(feeding::VisitKind kind);
+QString look(advice::Look look);
+
+//! What a person would say first.
+QString answerSentence(const AnsweredColony& colony);
+//! How often it goes wrong, left alone and as advised, out of 100 simulated winters.
+QString riskLine(const AnsweredColony& colony);
+//! Whether another look would change the answer, and which.
+QString lookLine(const AnsweredColony& colony);
+
+} // namespace winterlarder::desk::words

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/yard_list_model.h"
+
+#include "models/due.h"
+#include "models/words.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::desk {
+
+YardListModel::YardListModel(Yard* yard, QObject* parent) : QAbstractListModel(parent), yard_(yard) {
+    for (const auto& colony : yard_->colonies()) rows_.push_back(colony.id);
+    connect(yard_, &Yard::colonyAdded, this, &YardListModel::added);
+    connect(yard_, &Yard::recordChanged, this, &YardListModel::refresh);
+    connect(yard_, &Yard::answerChanged, this, &YardListModel::refresh);
+}
+
+int YardListModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size()) + 1;
+}
+
+ColonyId YardListModel::colonyAt(int row) const {
+    return row >= 1 && row <= static_cast<int>(rows_.size()) ? rows_[static_cast<std::size_t>(row - 1)] : ColonyId{};
+}
+
+int YardListModel::rowOf(ColonyId id) const {
+    const auto found = std::find(rows_.begin(), rows_.end(), id);
+    return found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()) + 1;
+}
+
+void YardListModel::added(ColonyId id) {
+    const int row = rowCount();
+    beginInsertRows({}, row, row);
+    rows_.push_back(id);
+    endInsertRows();
+}
+
+void YardListModel::refresh(ColonyId id) {
+    const auto* colony = yard_->find(id);
+    if (colony && !colony->pending) arrange();
+    emit dataChanged(index(0), index(rowCount() - 1));
+}
+
+void YardListModel::setOrder(YardOrder order) {
+    order_ = order;
+    arrange();
+}
+
+void YardListModel::arrange() {
+    auto sorted = rows_;
+    const auto before = [this](ColonyId a, ColonyId b) {
+        const auto* one = yard_->find(a);
+        const auto* other = yard_->find(b);
+        if (order_ == YardOrder::Name)
+            return QString::localeAwareCompare(QString::fromStdString(one->record.colony.value_or("")),
+                                               QString::fromStdString(other->record.colony.value_or(""))) < 0;
+        if (!one->answered || !other->answered) return one->answered != nullptr && other->answered == nullptr;
+        return moreUrgent(*one->answered, *other->answered);
+    };
+    std::stable_sort(sorted.begin(), sorted.end(), before);
+    if (sorted == rows_) return;
+    emit layoutAboutToBeChanged({}, QAbstractItemModel::VerticalSortHint);
+    const auto old = persistentIndexList();
+    std::vector<ColonyId> held;
+    for (const auto& index : old) held.push_back(colonyAt(index.row()));
+    rows_ = std::move(sorted);
+    QModelIndexList moved;
+    for (std::size_t i = 0; i < held.size(); ++i) moved.append(index(rowOf(held[i])));
+    changePersistentIndexList(old, moved);
+    emit layoutChanged({}, QAbstractItemModel::VerticalSortHint);
+}
+
+double YardListModel::scale() const {
+    double most = 10;
+    for (const auto& colony : yard_->colonies()) {
+        if (!colony.answered) continue;
+        const auto& advice = colony.answered->answer.advice;
+        if (advice.estimate) most = std::max(most, advice.estimate->spread.high.value());
+        if (advice.need) most = std::max(most, advice.need->value());
+    }
+    return std::ceil(most / 5) * 5;
+}
+
+int YardListModel::dueThisWeek() const {
+    const auto today = yard_->asOf();
+    if (!today) return 0;
+    int count = 0;
+    for (const auto& colony : yard_->colonies()) {
+        if (!colony.answered) continue;
+        const auto due = dueOf(*colony.answered);
+        if (due.date && due.date->daysSince(*today) <= 7) ++count;
+    }
+    return count;
+}
+
+QVariant YardListModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (index.row() == 0) return yardData(role);
+    const auto* colony = yard_->find(colonyAt(index.row()));
+    return colony ? colonyData(*colony, role) : QVariant();
+}
+
+QVariant YardListModel::yardData(int role) const {
+    switch (role) {
+    case Qt::DisplayRole: return yard_->title();
+    case Qt::AccessibleTextRole: return tr("%1, the whole yard: %2").arg(yard_->title(), yardData(DueRole).toString());
+    case ColonyRole: return QVariant::fromValue(ColonyId{});
+    case IconRole: return QStringLiteral("yard");
+    case DueRole: {
+        const auto count = static_cast<int>(yard_->colonies().size());
+        const QString colonies = count == 1 ? tr("One colony") : tr("%n colonies", nullptr, count);
+        const int due = dueThisWeek();
+        return due == 0 ? tr("%1, nothing due this week").arg(colonies) : tr("%1, %2 due this week").arg(colonies, QLocale().toString(due));
+    }
+    default: return {};
+    }
+}
+
+QString YardListModel::spoken(const ColonyEntry& colony) const {
+    const QString name = colonyData(colony, Qt::DisplayRole).toString();
+    if (!colony.answered || !colony.answered->answer.advice.estimate)
+        return tr("%1: %2, %3").arg(name, colonyData(colony, VerdictRole).toString(), colonyData(colony, DueRole).toString());
+    return tr("%1: %2, %3; %4 in the hive")
+        .arg(name, colonyData(colony, VerdictRole).toString(), colonyData(colony, DueRole).toString(), words::spread(colony.answered->answer.advice.estimate->spread));
+}
+
+QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
+    switch (role) {
+    case Qt::DisplayRole: return colony.record.colony ? QString::fromStdString(*colony.record.colony) : tr("Colony without a name");
+    case Qt::AccessibleTextRole: return spoken(colony);
+    case Qt::ToolTipRole: return spoken(colony);
+    case ColonyRole: return QVariant::fromValue(colony.id);
+    case PendingRole: return colony.pending;
+    case ScaleRole: return scale();
+    default: break;
+    }
+    if (!colony.problems.empty()) {
+        if (role == VerdictRole) return tr("records disagree");
+        if (role == IconRole) return words::iconName(advice::Verdict::CannotSay);
+        return {};
+    }
+    if (!colony.answered) return role == VerdictRole ? QVariant(QStringLiteral("\u2026")) : QVariant();
+    const auto& advice = colony.answered->answer.advice;
+    switch (role) {
+    case StoresRole: return advice.estimate ? QVariant(advice.estimate->spread.typical.value()) : QVariant();
+    case LowRole: return advice.estimate ? QVariant(advice.estimate->spread.low.value()) : QVariant();
+    case HighRole: return advice.estimate ? QVariant(advice.estimate->spread.high.value()) : QVariant();
+    case NeedRole: return advice.need ? QVariant(advice.need->value()) : QVariant();
+    case VerdictRole: return words::verdict(advice);
+    case IconRole: return words::iconName(advice.verdict);
+    case DueRole: return words::due(dueOf(*colony.answered), colony.record.asOf);
+    default: return {};
+    }
+}
+
+} // namespace winterlarder::desk

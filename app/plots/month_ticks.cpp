@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/month_ticks.h"
+
+#include <QLocale>
+#include <qcustomplot.h>
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+QSharedPointer<QCPAxisTickerText> monthTicks(const Winter& winter, int first, int last) {
+    QSharedPointer<QCPAxisTickerText> ticks(new QCPAxisTickerText);
+    const QLocale locale;
+    for (int day = std::max(first, firstSeasonDay.w); day <= std::min(last, lastSeasonDay.w); ++day) {
+        const Date date = winter.date(SeasonDay{day});
+        if (date.day() != 1) continue;
+        const QString month = locale.standaloneMonthName(date.month(), QLocale::ShortFormat);
+        ticks->addTick(day, date.month() == 1 ? QStringLiteral("%1 %2").arg(month).arg(date.year()) : month);
+    }
+    return ticks;
+}
+
+} // namespace winterlarder::desk

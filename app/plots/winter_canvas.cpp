@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/winter_canvas.h"
+
+#include "plots/month_ticks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr auto overlayLayer = "reading";
+constexpr int dotSize = 8;
+
+} // namespace
+
+QColor optionColour(advice::OptionKind kind, const Colours& colours) {
+    switch (kind) {
+    case advice::OptionKind::Leave: return colours.winter;
+    case advice::OptionKind::TakeNow: return colours.stores;
+    case advice::OptionKind::TakeInSpring: return colours.broodFood;
+    case advice::OptionKind::Feed: return colours.temperature;
+    case advice::OptionKind::MoveCombs: return colours.quietText;
+    }
+    return colours.winter;
+}
+
+WinterCanvas::WinterCanvas(QCustomPlot* plot) : plot_(plot) {
+    plot_->setAntialiasedElements(QCP::aeAll);
+    plot_->setNoAntialiasingOnDrag(true);
+    plot_->addLayer(overlayLayer, plot_->layer("legend"), QCustomPlot::limAbove);
+    plot_->layer(overlayLayer)->setMode(QCPLayer::lmBuffered);
+    setUpAxes();
+    connect(plot_, &QCustomPlot::afterLayout, this, &WinterCanvas::fitToSize);
+}
+
+void WinterCanvas::setUpAxes() {
+    auto* layout = plot_->plotLayout();
+    layout->clear();
+    layout->setRowSpacing(2);
+    layout->setColumnSpacing(4);
+    stores_ = new QCPAxisRect(plot_);
+    dots_ = new QCPAxisRect(plot_, false);
+    use_ = new QCPAxisRect(plot_);
+    layout->addElement(0, 0, stores_);
+    layout->addElement(0, 1, dots_);
+    layout->addElement(1, 0, use_);
+    layout->setRowStretchFactor(0, 2.5);
+    layout->setRowStretchFactor(1, 1);
+    layout->setColumnStretchFactor(0, 6.4);
+    layout->setColumnStretchFactor(1, 1);
+
+    auto* sides = new QCPMarginGroup(plot_);
+    stores_->setMarginGroup(QCP::msLeft | QCP::msRight, sides);
+    use_->setMarginGroup(QCP::msLeft | QCP::msRight, sides);
+    auto* heights = new QCPMarginGroup(plot_);
+    stores_->setMarginGroup(QCP::msTop | QCP::msBottom, heights);
+    dots_->setMarginGroup(QCP::msTop | QCP::msBottom, heights);
+    stores_->setMinimumMargins({6, 4, 4, 4});
+    use_->setMinimumMargins({6, 4, 4, 2});
+    dots_->setMinimumMargins({2, 4, 6, 4});
+
+    stores_->axis(QCPAxis::atBottom)->setTickLabels(true);
+    use_->axis(QCPAxis::atRight)->setVisible(true);
+    stores_->axis(QCPAxis::atLeft)->setLabel(QObject::tr("stores, kg"));
+    use_->axis(QCPAxis::atLeft)->setLabel(QObject::tr("eaten, g a day"));
+    use_->axis(QCPAxis::atRight)->setLabel(QObject::tr("air, \u00b0C"));
+    use_->axis(QCPAxis::atLeft)->ticker()->setTickCount(3);
+    use_->axis(QCPAxis::atRight)->ticker()->setTickCount(3);
+    dots_->addAxis(QCPAxis::atLeft)->setVisible(false);
+    dots_->addAxis(QCPAxis::atBottom)->setVisible(false);
+
+    useLegend_ = new QCPLegend;
+    use_->insetLayout()->addElement(useLegend_, Qt::AlignTop | Qt::AlignHCenter);
+    useLegend_->setLayer("legend");
+    useLegend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
+    useLegend_->setWrap(0);
+    useLegend_->setMargins({6, 1, 6, 1});
+    useLegend_->setBorderPen(Qt::NoPen);
+    useLegend_->setIconSize(14, 9);
+    useLegend_->setColumnSpacing(12);
+    use_->insetLayout()->setMargins({4, 0, 4, 0});
+}
+
+void WinterCanvas::colourAxis(QCPAxis* axis, const Colours& colours, bool grid) {
+    axis->setBasePen(QPen(colours.cardEdge, 1));
+    axis->setTickPen(QPen(colours.cardEdge, 1));
+    axis->setSubTickPen(Qt::NoPen);
+    axis->setTickLabelColor(colours.quietText);
+    axis->setLabelColor(colours.quietText);
+    axis->setTickLabelFont(plot_->font());
+    axis->setLabelFont(plot_->font());
+    axis->setTickLengthOut(4);
+    axis->setTickLengthIn(0);
+    axis->grid()->setVisible(grid);
+    axis->grid()->setPen(QPen(colours.grid, 1));
+    axis->grid()->setZeroLinePen(QPen(colours.grid, 1));
+}
+
+void WinterCanvas::colourAll(const Colours& colours) {
+    plot_->setBackground(QBrush(colours.card));
+    for (auto* rect : {stores_, use_}) {
+        colourAxis(rect->axis(QCPAxis::atLeft), colours, true);
+        colourAxis(rect->axis(QCPAxis::atBottom), colours, false);
+        colourAxis(rect->axis(QCPAxis::atRight), colours, false);
+        colourAxis(rect->axis(QCPAxis::atTop), colours, false);
+    }
+    stores_->axis(QCPAxis::atRight)->setVisible(false);
+    stores_->axis(QCPAxis::atTop)->setVisible(false);
+    use_->axis(QCPAxis::atTop)->setVisible(false);
+    useLegend_->setTextColor(colours.quietText);
+    QColor ground = colours.card;
+    ground.setAlphaF(0.86F);
+    useLegend_->setBrush(ground);
+    useLegend_->setFont(plot_->font());
+}
+
+void WinterCanvas::removeDrawn() {
+    dayInStores_ = nullptr;
+    dayInUse_ = nullptr;
+    markLabels_.clear();
+    dotColumns_.clear();
+    useLegend_->clearItems();
+    plot_->clearItems();
+    plot_->clearPlottables();
+}
+
+void WinterCanvas::clear(const Colours& colours) {
+    removeDrawn();
+    colourAll(colours);
+    plot_->replot();
+}
+
+void WinterCanvas::setTitle(const QString& title, const Colours& colours) {
+    if (!title_) {
+        plot_->plotLayout()->insertRow(0);
+        QFont font = plot_->font();
+        font.setPointSizeF(font.pointSizeF() * 1.25);
+        font.setBold(true);
+        title_ = new QCPTextElement(plot_, title, font);
+        title_->setTextFlags(Qt::AlignLeft | Qt::TextWordWrap);
+        title_->setMargins({10, 6, 10, 4});
+        plot_->plotLayout()->addElement(0, 0, title_);
+        plot_->plotLayout()->setRowStretchFactor(0, 0.001);
+        plot_->plotLayout()->setRowStretchFactor(1, 2.5);
+        plot_->plotLayout()->setRowStretchFactor(2, 1);
+    }
+    title_->setText(title);
+    title_->setTextColor(colours.text);
+}
+
+void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options) {
+    double first = picture.first.w - 3;
+    highestKg_ = std::max(2 * picture.reserveKg, picture.storesToday.high.value());
+    for (const auto& point : picture.evidence) {
+        first = std::min(first, point.day.w - 3.0);
+        highestKg_ = std::max(highestKg_, point.stores.high.value());
+    }
+    for (const auto& option : picture.options) {
+        if (!options.contains(option.kind)) continue;
+        for (const auto& line : option.lines)
+            for (const double kg : line.kilograms) highestKg_ = std::max(highestKg_, kg);
+        for (const double kg : option.dots) highestKg_ = std::max(highestKg_, kg);
+    }
+    days_ = QCPRange(first, picture.last.w);
+    const auto months = monthTicks(picture.winter, static_cast<int>(first), picture.last.w);
+    for (auto* rect : {stores_, use_}) {
+        rect->axis(QCPAxis::atBottom)->setRange(days_);
+        rect->axis(QCPAxis::atBottom)->setTicker(months);
+    }
+    stores_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
+    dots_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
+}
+
+void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, const Colours& colours) {
+    removeDrawn();
+    colourAll(colours);
+    scaleAxes(picture, options);
+    drawReserve(picture, colours);
+    drawMarks(picture, colours);
+    for (const auto& option : picture.options) {
+        if (!options.contains(option.kind)) continue;
+        drawOption(option, picture, colours);
+        drawDots(option, picture, colours);
+    }
+    drawEvidence(picture, colours);
+    drawUse(picture, colours);
+    if (title_) title_->setTextColor(colours.text);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void WinterCanvas::fitToSize() {
+    placeMarkLabels();
+    placeDots();
+}
+
+std::optional<SeasonDay> WinterCanvas::dayAt(QPointF point) const {
+    if (plot_->plottableCount() == 0) return std::nullopt;
+    const auto left = stores_->left();
+    const auto right = stores_->right();
+    if (point.x() < left || point.x() > right) return std::nullopt;
+    return SeasonDay{static_cast<int>(std::lround(stores_->axis(QCPAxis::atBottom)->pixelToCoord(point.x())))};
+}
+
+void WinterCanvas::markDay(std::optional<SeasonDay> day) {
+    for (auto** line : {&dayInStores_, &dayInUse_}) {
+        if (*line) plot_->removeItem(*line);
+        *line = nullptr;
+    }
+    if (day) {
+        const QColor colour = stores_->axis(QCPAxis::atLeft)->tickLabelColor();
+        const auto add = [&](QCPAxisRect* rect) {
+            auto* line = new QCPItemStraightLine(plot_);
+            line->setLayer(overlayLayer);
+            line->setClipAxisRect(rect);
+            for (auto* position : {line->point1, line->point2}) {
+                position->setAxes(rect->axis(QCPAxis::atBottom), rect->axis(QCPAxis::atLeft));
+                position->setAxisRect(rect);
+            }
+            line->point1->setCoords(day->w, 0);
+            line->point2->setCoords(day->w, 1);
+            line->setPen(QPen(colour, 1.2));
+            return line;
+        };
+        dayInStores_ = add(stores_);
+        dayInUse_ = add(use_);
+    }
+    plot_->layer(overlayLayer)->replot();
+}
+
+} // namespace winterlarder::desk

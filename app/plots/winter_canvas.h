@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plots/winter_series.h"
+#include "widgets/colours.h"
+
+#include <qcustomplot.h>
+
+#include <set>
+#include <vector>
+
+namespace winterlarder::desk {
+
+//! Draws a winter picture onto a plot: the axes once, everything else anew for each picture.
+class WinterCanvas : public QObject {
+public:
+    explicit WinterCanvas(QCustomPlot* plot);
+
+    void draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, const Colours& colours);
+    void clear(const Colours& colours);
+    void setTitle(const QString& title, const Colours& colours);
+    //! A line through both panels at a day; nothing takes it away.
+    void markDay(std::optional<SeasonDay> day);
+    std::optional<SeasonDay> dayAt(QPointF point) const;
+
+private:
+    struct MarkLabel {
+        QCPItemText* text;
+        double day;
+    };
+    struct DotColumn {
+        QCPGraph* open;
+        QCPGraph* filled;
+        QCPItemText* title;
+        std::vector<double> values;
+        double reserve;
+    };
+    void setUpAxes();
+    void colourAxis(QCPAxis* axis, const Colours& colours, bool grid);
+    void colourAll(const Colours& colours);
+    void removeDrawn();
+    void scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options);
+    void drawReserve(const WinterPicture& picture, const Colours& colours);
+    void drawOption(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
+    void drawEvidence(const WinterPicture& picture, const Colours& colours);
+    void drawMarks(const WinterPicture& picture, const Colours& colours);
+    void drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
+    void drawUse(const WinterPicture& picture, const Colours& colours);
+    QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QColor& fill, const QString& name, QCPGraph* below);
+    void fitToSize();
+    void placeMarkLabels();
+    void placeDots();
+
+    QCustomPlot* plot_;
+    QCPAxisRect* stores_ = nullptr;
+    QCPAxisRect* dots_ = nullptr;
+    QCPAxisRect* use_ = nullptr;
+    QCPLegend* useLegend_ = nullptr;
+    QCPTextElement* title_ = nullptr;
+    QCPItemStraightLine* dayInStores_ = nullptr;
+    QCPItemStraightLine* dayInUse_ = nullptr;
+    std::vector<MarkLabel> markLabels_;
+    std::vector<DotColumn> dotColumns_;
+    double highestKg_ = 10;
+    QCPRange days_;
+};
+
+//! Line colour of an option over the same winters.
+QColor optionColour(advice::OptionKind kind, const Colours& colours);
+
+} // namespace winterlarder::desk

@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/words.h"
+#include "plots/winter_canvas.h"
+
+#include <QFontMetricsF>
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr double dotPitch = 8.5; // pixels from dot to dot
+constexpr double dotDiameter = 6.6;
+constexpr double bandHalfWidth = 1.2816; // standard deviations: ten to ninety of a hundred
+
+void anchor(QCPItemPosition* position, QCPAxisRect* rect, double day, double y, bool yAsShareOfRect) {
+    position->setAxisRect(rect);
+    position->setAxes(rect->axis(QCPAxis::atBottom), rect->axis(QCPAxis::atLeft));
+    position->setTypeX(QCPItemPosition::ptPlotCoords);
+    position->setTypeY(yAsShareOfRect ? QCPItemPosition::ptAxisRectRatio : QCPItemPosition::ptPlotCoords);
+    position->setCoords(day, y);
+}
+
+QVector<double> daysFrom(SeasonDay first, std::size_t count) {
+    QVector<double> days;
+    for (std::size_t i = 0; i < count; ++i) days.append(first.w + static_cast<double>(i));
+    return days;
+}
+
+} // namespace
+
+void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colours) {
+    auto* under = new QCPItemRect(plot_);
+    under->setLayer("background");
+    under->setClipAxisRect(stores_);
+    anchor(under->topLeft, stores_, days_.lower, picture.reserveKg, false);
+    anchor(under->bottomRight, stores_, days_.upper, 0, false);
+    under->setPen(Qt::NoPen);
+    under->setBrush(colours.reserveFill);
+
+    for (const double kg : {picture.reserveKg, 0.0}) {
+        auto* line = new QCPItemLine(plot_);
+        line->setClipAxisRect(stores_);
+        line->setLayer("grid");
+        anchor(line->start, stores_, days_.lower, kg, false);
+        anchor(line->end, stores_, days_.upper, kg, false);
+        line->setPen(QPen(colours.reserve, kg > 0 ? 1.2 : 1.8));
+    }
+    auto* label = new QCPItemText(plot_);
+    label->setClipToAxisRect(false);
+    anchor(label->position, stores_, days_.lower, picture.reserveKg, false);
+    label->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
+    label->setPadding({5, 2, 0, 0});
+    label->setText(QObject::tr("reserve %1").arg(words::wholeKilograms(Mass(picture.reserveKg))));
+    label->setColor(colours.reserve);
+    label->setFont(plot_->font());
+}
+
+void WinterCanvas::drawOption(const OptionPicture& option, const WinterPicture& picture, const Colours& colours) {
+    for (const auto& line : option.lines) {
+        auto* graph = plot_->addGraph(stores_->axis(QCPAxis::atBottom), stores_->axis(QCPAxis::atLeft));
+        graph->setData(daysFrom(picture.first, line.kilograms.size()), QVector<double>(line.kilograms.begin(), line.kilograms.end()), true);
+        QColor colour = line.touchesReserve ? colours.shortWinter : optionColour(option.kind, colours);
+        if (!line.touchesReserve) colour.setAlphaF(0.78F);
+        QPen pen(colour, line.touchesReserve ? 1.7 : 1.15);
+        if (line.touchesReserve) pen.setDashPattern({5, 3});
+        graph->setPen(pen);
+        graph->removeFromLegend(useLegend_);
+    }
+}
+
+void WinterCanvas::drawEvidence(const WinterPicture& picture, const Colours& colours) {
+    QVector<double> days, kg, down, up;
+    for (const auto& point : picture.evidence) {
+        days.append(point.day.w);
+        kg.append(point.stores.typical.value());
+        down.append((point.stores.typical - point.stores.low).value());
+        up.append((point.stores.high - point.stores.typical).value());
+    }
+    auto* graph = plot_->addGraph(stores_->axis(QCPAxis::atBottom), stores_->axis(QCPAxis::atLeft));
+    graph->setData(days, kg);
+    graph->setLineStyle(QCPGraph::lsNone);
+    graph->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, colours.error, colours.error, 7));
+    auto* bars = new QCPErrorBars(graph->keyAxis(), graph->valueAxis());
+    bars->setDataPlottable(graph);
+    bars->setData(down, up);
+    bars->setPen(QPen(colours.error, 1.4));
+    bars->setWhiskerWidth(7);
+    bars->setSymbolGap(4);
+}
+
+void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colours) {
+    for (const auto& mark : picture.marks) {
+        auto* line = new QCPItemLine(plot_);
+        line->setClipAxisRect(stores_);
+        line->setLayer("grid");
+        anchor(line->start, stores_, mark.day.w, 0, true);
+        anchor(line->end, stores_, mark.day.w, 1, true);
+        line->setPen(QPen(colours.mark, 1, Qt::DotLine));
+        if (mark.sdDays > 0) {
+            auto* band = new QCPItemRect(plot_);
+            band->setLayer("grid");
+            band->setClipAxisRect(stores_);
+            anchor(band->topLeft, stores_, mark.day.w - bandHalfWidth * mark.sdDays, 0.972, true);
+            anchor(band->bottomRight, stores_, mark.day.w + bandHalfWidth * mark.sdDays, 0.996, true);
+            band->setPen(QPen(colours.mark, 0.8));
+            QColor fill = colours.band;
+            fill.setAlphaF(0.8F);
+            band->setBrush(fill);
+        }
+        auto* label = new QCPItemText(plot_);
+        label->setClipToAxisRect(false);
+        anchor(label->position, stores_, mark.day.w, 0, true);
+        label->setText(QObject::tr("%1 %2").arg(words::seasonMark(mark.kind), words::date(picture.winter.date(mark.day))));
+        label->setFont(plot_->font());
+        label->setColor(colours.quietText);
+        label->setBrush(colours.card);
+        label->setPadding({3, 0, 3, 0});
+        markLabels_.push_back({label, static_cast<double>(mark.day.w)});
+    }
+}
+
+// Each label takes the first line on which it meets no other; the scale then leaves room for all lines above the stores.
+void WinterCanvas::placeMarkLabels() {
+    const QFontMetricsF metrics(plot_->font());
+    const double tall = metrics.height() + 1;
+    std::vector<std::vector<std::pair<double, double>>> taken;
+    for (const auto& mark : markLabels_) {
+        const double at = stores_->axis(QCPAxis::atBottom)->coordToPixel(mark.day);
+        const double wide = metrics.horizontalAdvance(mark.text->text()) + 10;
+        const bool leftwards = at + wide > stores_->right();
+        const std::pair span = leftwards ? std::pair(at - wide, at + 2) : std::pair(at - 2, at + wide);
+        std::size_t row = 0;
+        while (row < taken.size() && std::any_of(taken[row].begin(), taken[row].end(), [&](const auto& other) {
+            return span.first < other.second && other.first < span.second; })) ++row;
+        if (row == taken.size()) taken.emplace_back();
+        taken[row].push_back(span);
+        mark.text->setPositionAlignment((leftwards ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
+        mark.text->position->setCoords(mark.day, (2 + static_cast<double>(row) * tall) / std::max(1, stores_->height()));
+    }
+    const double head = (static_cast<double>(taken.size()) * tall + 10) / std::max(1, stores_->height());
+    const double top = highestKg_ / std::max(0.3, 1 - head);
+    stores_->axis(QCPAxis::atLeft)->setRange(0, top);
+    dots_->axis(QCPAxis::atLeft)->setRange(0, top);
+}
+
+void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours) {
+    const auto add = [&](const QColor& pen, const QBrush& fill) {
+        auto* graph = plot_->addGraph(dots_->axis(QCPAxis::atBottom), dots_->axis(QCPAxis::atLeft));
+        graph->setLineStyle(QCPGraph::lsNone);
+        graph->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(pen, 1.3), fill, dotDiameter));
+        return graph;
+    };
+    auto* title = new QCPItemText(plot_);
+    title->setClipToAxisRect(false);
+    title->position->setAxisRect(dots_);
+    title->position->setAxes(dots_->axis(QCPAxis::atBottom), dots_->axis(QCPAxis::atLeft));
+    title->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
+    title->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
+    title->setTextAlignment(Qt::AlignLeft);
+    title->setFont(plot_->font());
+    title->setColor(colours.quietText);
+    title->setText(dotColumns_.empty() ? QObject::tr("at first forage,\n1 dot = 2 in 100\n%1").arg(words::option(option.kind))
+                                       : QStringLiteral("\n\n%1").arg(words::option(option.kind)));
+    dotColumns_.push_back({add(optionColour(option.kind, colours), Qt::NoBrush), add(colours.shortWinter, colours.shortWinter), title, option.dots,
+                           picture.reserveKg});
+}
+
+void WinterCanvas::placeDots() {
+    if (dotColumns_.empty()) return;
+    const double width = std::max(1, dots_->width());
+    dots_->axis(QCPAxis::atBottom)->setRange(0, width);
+    auto* scale = dots_->axis(QCPAxis::atLeft);
+    const double perPixel = scale->range().size() / std::max(1, dots_->height());
+    const double share = width / static_cast<double>(dotColumns_.size());
+    for (std::size_t i = 0; i < dotColumns_.size(); ++i) {
+        auto& column = dotColumns_[i];
+        const auto stacked = stackDots(column.values, dotPitch * perPixel);
+        int longest = 1;
+        for (const auto& dot : stacked) longest = std::max(longest, dot.column + 1);
+        const double pitch = std::min(dotPitch, (share - 8) / longest);
+        QVector<double> openX, openY, filledX, filledY;
+        for (const auto& dot : stacked) {
+            const double x = static_cast<double>(i) * share + 6 + dot.column * pitch;
+            const bool low = dot.value < column.reserve;
+            (low ? filledX : openX).append(x);
+            (low ? filledY : openY).append(dot.height);
+        }
+        column.open->setData(openX, openY);
+        column.filled->setData(filledX, filledY);
+        column.title->position->setCoords(static_cast<double>(i) * share, 0.005);
+    }
+}
+
+QCPGraph* WinterCanvas::useArea(const QVector<double>& days, const QVector<double>& grams, const QColor& fill, const QString& name, QCPGraph* below) {
+    auto* graph = plot_->addGraph(use_->axis(QCPAxis::atBottom), use_->axis(QCPAxis::atLeft));
+    graph->setData(days, grams, true);
+    graph->setPen(QPen(fill.darker(115), 1));
+    graph->setBrush(fill);
+    graph->setName(name);
+    if (below) graph->setChannelFillGraph(below);
+    graph->addToLegend(useLegend_);
+    return graph;
+}
+
+void WinterCanvas::drawUse(const WinterPicture& picture, const Colours& colours) {
+    QVector<double> adults, warmth, food, air;
+    for (const auto& day : picture.daily) {
+        adults.append(day.adults);
+        warmth.append(day.adults + day.broodWarmth);
+        food.append(day.adults + day.broodWarmth + day.broodFood);
+        air.append(day.temperatureC);
+    }
+    const auto days = daysFrom(picture.first, picture.daily.size());
+    auto* base = useArea(days, adults, colours.adults, QObject::tr("adult bees"), nullptr);
+    auto* middle = useArea(days, warmth, colours.broodWarmth, QObject::tr("warmth for brood"), base);
+    useArea(days, food, colours.broodFood, QObject::tr("food for brood"), middle);
+    auto* temperature = plot_->addGraph(use_->axis(QCPAxis::atBottom), use_->axis(QCPAxis::atRight));
+    temperature->setData(days, air, true);
+    temperature->setPen(QPen(colours.temperature, 1.6, Qt::DashDotLine));
+    temperature->setName(QObject::tr("air, mean of the day"));
+    temperature->addToLegend(useLegend_);
+    const double most = food.isEmpty() ? 1 : *std::max_element(food.begin(), food.end());
+    use_->axis(QCPAxis::atLeft)->setRange(0, std::max(1.0, most * 1.35));
+    if (air.isEmpty()) return;
+    const auto [coldest, warmest] = std::minmax_element(air.begin(), air.end());
+    use_->axis(QCPAxis::atRight)->setRange(std::floor(*coldest) - 1, std::ceil(*warmest) + 6);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/winter_plot.h"
+
+#include "models/words.h"
+#include "plots/winter_canvas.h"
+
+#include <QFileInfo>
+#include <QKeyEvent>
+#include <QLocale>
+#include <QMouseEvent>
+#include <QSvgGenerator>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+namespace {
+
+QString kg(double kilograms) {
+    return QLocale().toString(kilograms, 'f', 1);
+}
+
+bool saveSvg(QCustomPlot& plot, const QString& path, QSize size) {
+    QSvgGenerator generator;
+    generator.setFileName(path);
+    generator.setSize(size);
+    generator.setViewBox(QRect(QPoint(0, 0), size));
+    QCPPainter painter;
+    if (!painter.begin(&generator)) return false;
+    painter.setMode(QCPPainter::pmVectorized);
+    painter.setMode(QCPPainter::pmNoCaching);
+    plot.toPainter(&painter, size.width(), size.height());
+    painter.end();
+    return QFileInfo(path).size() > 0;
+}
+
+} // namespace
+
+WinterPlot::WinterPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Winter picture: stores through the winter"));
+    plot_->setFocusPolicy(Qt::NoFocus);
+    plot_->setMouseTracking(true);
+    plot_->installEventFilter(this);
+    plot_->setAccessibleName(tr("Drawing of the winters"));
+    canvas_ = std::make_unique<WinterCanvas>(plot_);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(plot_);
+}
+
+WinterPlot::~WinterPlot() = default;
+
+void WinterPlot::show(std::shared_ptr<const WinterPicture> picture) {
+    picture_ = std::move(picture);
+    day_.reset();
+    redraw();
+}
+
+void WinterPlot::showOptions(const std::set<advice::OptionKind>& options) {
+    if (options == options_) return;
+    options_ = options;
+    redraw();
+}
+
+void WinterPlot::setTitle(const QString& title) {
+    canvas_->setTitle(title, coloursOf(palette()));
+}
+
+void WinterPlot::setColours(const Colours& colours) {
+    setPalette(paletteIn(colours));
+}
+
+void WinterPlot::redraw() {
+    const auto& colours = coloursOf(palette());
+    plot_->setFont(font());
+    if (!picture_ || picture_->empty()) canvas_->clear(colours);
+    else canvas_->draw(*picture_, options_, colours);
+}
+
+void WinterPlot::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) redraw();
+}
+
+QString WinterPlot::readout(SeasonDay day) const {
+    if (!picture_ || picture_->empty() || day < picture_->first || day > picture_->last) return {};
+    const auto at = static_cast<std::size_t>(day - picture_->first);
+    const auto& use = picture_->daily[at];
+    const QLocale locale;
+    const QString eaten = tr("eats %1 g a day (adults %2, warmth for brood %3, food for brood %4) at %5 \u00b0C")
+                              .arg(locale.toString(use.adults + use.broodWarmth + use.broodFood, 'f', 0), locale.toString(use.adults, 'f', 0),
+                                   locale.toString(use.broodWarmth, 'f', 0), locale.toString(use.broodFood, 'f', 0), locale.toString(use.temperatureC, 'f', 0));
+    for (const auto& option : picture_->options) {
+        if (!options_.contains(option.kind)) continue;
+        const auto& reading = option.readings[at];
+        return tr("%1, %2: %3 kg (%4 to %5), under the reserve in %6 of 100 winters; %7")
+            .arg(words::date(picture_->winter.date(day)), words::option(option.kind), kg(reading.middle), kg(reading.low), kg(reading.high),
+                 words::ofHundred({reading.shareBelowReserve, 0}), eaten);
+    }
+    return tr("%1: %2").arg(words::date(picture_->winter.date(day)), eaten);
+}
+
+QString WinterPlot::numbers() const {
+    if (!picture_ || picture_->empty()) return {};
+    QStringList lines;
+    QStringList head{tr("date")};
+    for (const auto& option : picture_->options) {
+        if (!options_.contains(option.kind)) continue;
+        const QString name = words::option(option.kind);
+        head << tr("%1: low kg").arg(name) << tr("%1: middle kg").arg(name) << tr("%1: high kg").arg(name) << tr("%1: under reserve, of 100").arg(name);
+    }
+    head << tr("adults g") << tr("warmth for brood g") << tr("food for brood g") << tr("air \u00b0C");
+    lines << head.join(QLatin1Char('\t'));
+    for (std::size_t at = 0; at < picture_->daily.size(); ++at) {
+        QStringList row{QString::fromStdString(picture_->winter.date(picture_->first + static_cast<int>(at)).iso())};
+        for (const auto& option : picture_->options) {
+            if (!options_.contains(option.kind)) continue;
+            const auto& reading = option.readings[at];
+            row << kg(reading.low) << kg(reading.middle) << kg(reading.high) << kg(100 * reading.shareBelowReserve);
+        }
+        const auto& use = picture_->daily[at];
+        row << kg(use.adults) << kg(use.broodWarmth) << kg(use.broodFood) << kg(use.temperatureC);
+        lines << row.join(QLatin1Char('\t'));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+bool WinterPlot::save(const QString& path, QSize size) {
+    if (!picture_ || picture_->empty()) return false;
+    const QString form = QFileInfo(path).suffix().toLower();
+    if (form == QLatin1String("svg")) return saveSvg(*plot_, path, size);
+    if (form == QLatin1String("pdf")) return plot_->savePdf(path, size.width(), size.height(), QCP::epAllowCosmetic);
+    return plot_->savePng(path, size.width(), size.height(), 2.0);
+}
+
+void WinterPlot::readDay(std::optional<SeasonDay> day) {
+    if (day && picture_ && !picture_->empty()) day = std::clamp(*day, picture_->first, picture_->last);
+    if (day == day_) return;
+    day_ = day;
+    canvas_->markDay(day_);
+    const QString text = day_ ? readout(*day_) : QString();
+    setAccessibleDescription(text);
+    emit dayRead(text);
+}
+
+void WinterPlot::keyPressEvent(QKeyEvent* event) {
+    if (!picture_ || picture_->empty()) return QWidget::keyPressEvent(event);
+    const int step = event->modifiers() & Qt::ControlModifier ? 30 : event->modifiers() & Qt::ShiftModifier ? 7 : 1;
+    const SeasonDay from = day_.value_or(picture_->first);
+    switch (event->key()) {
+    case Qt::Key_Left: readDay(from - step); return;
+    case Qt::Key_Right: readDay(from + step); return;
+    case Qt::Key_Home: readDay(picture_->first); return;
+    case Qt::Key_End: readDay(picture_->last); return;
+    case Qt::Key_Escape: readDay(std::nullopt); return;
+    default: QWidget::keyPressEvent(event);
+    }
+}
+
+void WinterPlot::focusOutEvent(QFocusEvent* event) {
+    readDay(std::nullopt);
+    QWidget::focusOutEvent(event);
+}
+
+bool WinterPlot::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == plot_ && event->type() == QEvent::MouseMove && picture_ && !picture_->empty())
+        readDay(canvas_->dayAt(static_cast<QMouseEvent*>(event)->position()));
+    if (watched == plot_ && event->type() == QEvent::Leave) readDay(std::nullopt);
+    return QWidget::eventFilter(watched, event);
+}
+
+bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options, const QString& title,
+                      const QString& path, QSize size) {
+    WinterPlot plot;
+    plot.setColours(lightColours());
+    plot.resize(size);
+    plot.setTitle(title);
+    plot.showOptions(options);
+    plot.show(std::move(picture));
+    return plot.save(path, size);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plots/winter_series.h"
+#include "widgets/colours.h"
+
+#include <QWidget>
+
+#include <memory>
+#include <set>
+
+class QCustomPlot;
+
+namespace winterlarder::desk {
+
+class WinterCanvas;
+
+//! The winter picture: stores of twenty winters from today to first forage, fifty dots at the right, the season's dates, and below
+//! them what is eaten and how cold it is. Left and right arrow read out a day, as does the pointer.
+//! Tested: tests/app/winter_plot_test.cpp.
+class WinterPlot : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WinterPlot(QWidget* parent = nullptr);
+    ~WinterPlot() override;
+
+    void show(std::shared_ptr<const WinterPicture> picture);
+    void showOptions(const std::set<advice::OptionKind>& options);
+    const std::set<advice::OptionKind>& options() const { return options_; }
+    void setColours(const Colours& colours);
+    void setTitle(const QString& title); //!< above the picture; used on paper
+    const WinterPicture* picture() const { return picture_.get(); }
+
+    //! What the picture says of a day, as one line.
+    QString readout(SeasonDay day) const;
+    //! Days, stores of the options shown, use and temperature as tab-separated text.
+    QString numbers() const;
+    //! Writes the picture; the form follows the name's ending: png, svg or pdf.
+    bool save(const QString& path, QSize size);
+
+    QSize sizeHint() const override { return {980, 420}; }
+    QSize minimumSizeHint() const override { return {460, 260}; }
+
+signals:
+    void dayRead(const QString& text); //!< empty when the pointer has left
+
+protected:
+    void changeEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void redraw();
+    void readDay(std::optional<SeasonDay> day);
+
+    std::shared_ptr<const WinterPicture> picture_;
+    std::set<advice::OptionKind> options_{advice::OptionKind::Leave};
+    QCustomPlot* plot_;
+    std::unique_ptr<WinterCanvas> canvas_;
+    std::optional<SeasonDay> day_;
+};
+
+//! Writes a picture in the light colours of paper, whatever the screen is.
+bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options, const QString& title,
+                      const QString& path, QSize size = {1200, 680});
+
+} // namespace winterlarder::desk

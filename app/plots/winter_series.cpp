@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/winter_series.h"
+
+#include "support/require.h"
+#include "winter/normal.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr double goldenShare = 0.6180339887498949; // 1 / golden ratio
+
+double incomeTo(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay day, std::size_t column) {
+    if (flow.strength <= 0) return 0;
+    if (flow.lastDay && day > *flow.lastDay) day = *flow.lastDay;
+    if (!ensemble.covers(day)) return 0;
+    const double income = flow.strength * static_cast<double>(ensemble.autumnIncome(day)[column]);
+    return flow.room ? std::min(income, flow.room->value()) : income;
+}
+
+double lossTo(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay day, std::size_t column) {
+    if (!ensemble.covers(day)) return 0;
+    return static_cast<double>(ensemble.netLoss(day)[column]) - incomeTo(ensemble, flow, day, column);
+}
+
+double changedBy(const std::vector<winter::StoresStep>& steps, SeasonDay day) {
+    double change = 0;
+    for (const auto& step : steps)
+        if (step.day <= day) change += step.change.value();
+    return change;
+}
+
+double storesOn(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const PairedWinter& pair,
+                double changed, SeasonDay first, SeasonDay day) {
+    const auto column = static_cast<std::size_t>(pair.winter);
+    const double loss = lossTo(ensemble, flow, day, column) - lossTo(ensemble, flow, first - 1, column);
+    return std::max(0.0, pair.startKg + changed - loss);
+}
+
+std::optional<SeasonDay> touchCountsFrom(const advice::Option& option) {
+    if (option.kind != advice::OptionKind::Feed || option.steps.empty()) return std::nullopt;
+    SeasonDay latest = option.steps.front().day;
+    for (const auto& step : option.steps) latest = std::max(latest, step.day);
+    return latest + 1;
+}
+
+std::vector<double> evenQuantiles(std::vector<double> values, int count) {
+    std::vector<double> picked;
+    if (values.empty()) return picked;
+    std::sort(values.begin(), values.end());
+    for (int k = 0; k < count; ++k) {
+        const double position = (k + 0.5) / count * static_cast<double>(values.size()) - 0.5;
+        const double kept = std::clamp(position, 0.0, static_cast<double>(values.size() - 1));
+        const auto below = static_cast<std::size_t>(kept);
+        const auto above = std::min(below + 1, values.size() - 1);
+        picked.push_back(std::lerp(values[below], values[above], kept - static_cast<double>(below)));
+    }
+    return picked;
+}
+
+DayReading readingOf(std::vector<double>& stores, double reserveKg) {
+    const auto at = [&stores](double share) {
+        const auto place = static_cast<std::ptrdiff_t>(share * static_cast<double>(stores.size() - 1));
+        std::nth_element(stores.begin(), stores.begin() + place, stores.end());
+        return stores[static_cast<std::size_t>(place)];
+    };
+    const auto below = std::count_if(stores.begin(), stores.end(), [reserveKg](double kg) { return kg < reserveKg; });
+    return {at(0.1), at(0.5), at(0.9), static_cast<double>(below) / static_cast<double>(stores.size())};
+}
+
+void addMark(std::vector<SeasonMark>& marks, SeasonMarkKind kind, const std::optional<climate::SeasonDate>& date) {
+    if (date) marks.push_back({kind, date->day, date->exact ? 0.0 : date->sdDays});
+}
+
+std::vector<SeasonMark> marksOf(const climate::SeasonDates& season, SeasonDay first) {
+    std::vector<SeasonMark> marks;
+    addMark(marks, SeasonMarkKind::LastIncome, season.lastIncome);
+    addMark(marks, SeasonMarkKind::SyrupDeadline, season.syrupDeadline);
+    addMark(marks, SeasonMarkKind::BroodStop, season.broodStop);
+    addMark(marks, SeasonMarkKind::BroodRestart, season.broodRestart);
+    addMark(marks, SeasonMarkKind::Buildup, season.buildup);
+    addMark(marks, SeasonMarkKind::Forage, season.forage);
+    std::erase_if(marks, [first](const SeasonMark& mark) { return mark.day < first; });
+    std::stable_sort(marks.begin(), marks.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
+    return marks;
+}
+
+std::vector<EvidencePoint> evidenceOf(const advice::ColonyQuestion& question, const advice::Advice& advice) {
+    std::vector<EvidencePoint> points;
+    if (!advice.estimate) return points;
+    for (const auto& share : advice.estimate->shares)
+        if (question.winter.contains(share.evidence.date))
+            points.push_back({share.evidence.date, question.winter.seasonDay(share.evidence.date), share.evidence.kind, share.says});
+    return points;
+}
+
+} // namespace
+
+std::vector<PairedWinter> pairWithStores(int winters, Mass mean, Mass sd) {
+    std::vector<PairedWinter> pairs;
+    pairs.reserve(static_cast<std::size_t>(std::max(0, winters)));
+    for (int i = 0; i < winters; ++i) {
+        const double whole = 0.5 + static_cast<double>(i) * goldenShare;
+        const double share = std::clamp(whole - std::floor(whole), 1e-6, 1 - 1e-6);
+        pairs.push_back({i, std::max(0.0, mean.value() + sd.value() * winter::inverseNormal(share))});
+    }
+    return pairs;
+}
+
+std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const std::vector<double>& largestLoss, int count) {
+    require(pairs.size() == largestLoss.size(), "{} winters but {} losses", pairs.size(), largestLoss.size());
+    std::vector<PairedWinter> ordered = pairs;
+    const auto left = [&largestLoss](const PairedWinter& pair) {
+        return pair.startKg - largestLoss[static_cast<std::size_t>(pair.winter)];
+    };
+    std::stable_sort(ordered.begin(), ordered.end(), [&left](const auto& a, const auto& b) { return left(a) < left(b); });
+    if (static_cast<int>(ordered.size()) <= count) return ordered;
+    std::vector<PairedWinter> picked;
+    for (int group = 0; group < count; ++group) {
+        const double middle = (group + 0.5) / count * static_cast<double>(ordered.size());
+        picked.push_back(ordered[static_cast<std::size_t>(middle)]);
+    }
+    return picked;
+}
+
+OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
+                            const std::vector<PairedWinter>& everyPair, const std::vector<PairedWinter>& drawn,
+                            const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg) {
+    OptionPicture picture;
+    picture.kind = option.kind;
+    const auto losses = winter::lossesFrom(ensemble, first, flow, option.steps);
+    const auto counted = touchCountsFrom(option);
+    const auto touching = counted ? winter::lossesFrom(ensemble, first, flow, option.steps, counted) : losses;
+    for (const auto& pair : drawn) {
+        const auto column = static_cast<std::size_t>(pair.winter);
+        WinterLine line{pair.winter, {}, pair.startKg < touching.largest[column] + reserveKg, pair.startKg <= losses.largest[column]};
+        for (SeasonDay day = first; day <= last; day = day + 1)
+            line.kilograms.push_back(storesOn(ensemble, flow, pair, changedBy(option.steps, day), first, day));
+        picture.lines.push_back(std::move(line));
+    }
+    std::vector<double> stores(everyPair.size());
+    for (std::size_t i = 0; i < everyPair.size(); ++i)
+        stores[i] = std::max(0.0, everyPair[i].startKg - losses.atForage[i]);
+    picture.dots = evenQuantiles(stores, drawnDots);
+    for (SeasonDay day = first; day <= last; day = day + 1) {
+        const double changed = changedBy(option.steps, day);
+        for (std::size_t i = 0; i < everyPair.size(); ++i) stores[i] = storesOn(ensemble, flow, everyPair[i], changed, first, day);
+        picture.readings.push_back(readingOf(stores, reserveKg));
+    }
+    return picture;
+}
+
+DailyUse splitUse(const winter::DayMeans& means) {
+    const double power = means.adultPowerW + means.broodPowerW;
+    const double warmth = std::max(0.0, means.useG - means.broodFoodG);
+    const double broodShare = power > 0 ? means.broodPowerW / power : 0;
+    return {warmth * (1 - broodShare), warmth * broodShare, means.broodFoodG, means.temperatureC, means.incomeG};
+}
+
+std::vector<PlacedDot> stackDots(const std::vector<double>& ascending, double rowHeight) {
+    std::vector<PlacedDot> dots;
+    std::size_t from = 0;
+    while (from < ascending.size()) {
+        std::size_t to = from;
+        while (to < ascending.size() && ascending[to] < ascending[from] + rowHeight) ++to;
+        if (to == from) to = from + 1;
+        const double sum = std::accumulate(ascending.begin() + static_cast<std::ptrdiff_t>(from), ascending.begin() + static_cast<std::ptrdiff_t>(to), 0.0);
+        for (std::size_t i = from; i < to; ++i)
+            dots.push_back({ascending[i], static_cast<int>(i - from), sum / static_cast<double>(to - from)});
+        from = to;
+    }
+    return dots;
+}
+
+WinterPicture pictureOf(const advice::ColonyQuestion& question, const advice::Answer& answer) {
+    WinterPicture picture;
+    const auto& ensemble = answer.workings.ensemble;
+    if (!ensemble || !answer.advice.estimate || ensemble->winters() == 0) return picture;
+    picture.winter = question.winter;
+    picture.first = question.asOf;
+    picture.last = std::min(ensemble->lastDay(), ensemble->medianForage() + daysDrawnPastForage);
+    picture.reserveKg = question.reserve.value();
+    picture.storesToday = answer.advice.estimate->spread;
+    picture.winters = ensemble->winters();
+    for (SeasonDay day = picture.first; day <= picture.last; day = day + 1)
+        picture.daily.push_back(splitUse(ensemble->means(day)));
+    picture.marks = marksOf(answer.advice.season, picture.first);
+    picture.evidence = evidenceOf(question, answer.advice);
+
+    const auto pairs = pairWithStores(ensemble->winters(), answer.advice.estimate->mean, answer.advice.storesSd);
+    const auto losses = winter::lossesFrom(*ensemble, question.asOf, answer.workings.flow);
+    const auto drawn = standFor(pairs, losses.largest, drawnWinters);
+    for (const auto& option : answer.advice.options)
+        picture.options.push_back(pictureOption(*ensemble, answer.workings.flow, pairs, drawn, option, picture.first,
+                                                picture.last, picture.reserveKg));
+    return picture;
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/answer_panel.h"
+
+#include "models/words.h"
+#include "widgets/card.h"
+#include "widgets/colours.h"
+#include "widgets/icons.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
+    icon_ = new QLabel(this);
+    icon_->setAccessibleName(tr("Verdict"));
+    sentence_ = new QLabel(this);
+    sentence_->setWordWrap(true);
+    sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    sentence_->setAccessibleName(tr("Answer"));
+    risk_ = quietLabel(this);
+    risk_->setAccessibleName(tr("Chances"));
+    look_ = quietLabel(this);
+    look_->setAccessibleName(tr("Another look"));
+    why_ = new QPushButton(tr("&Why?"), this);
+    why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
+    connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
+
+    auto* words = new QVBoxLayout;
+    words->setSpacing(3);
+    words->addWidget(sentence_);
+    words->addWidget(risk_);
+    words->addWidget(look_);
+    auto* across = new QHBoxLayout(this);
+    across->setContentsMargins(2, 2, 2, 2);
+    across->setSpacing(12);
+    across->addWidget(icon_, 0, Qt::AlignTop);
+    across->addLayout(words, 1);
+    across->addWidget(why_, 0, Qt::AlignTop);
+    enlarge();
+}
+
+void AnswerPanel::enlarge() {
+    QFont big = font();
+    big.setPointSizeF(big.pointSizeF() * 1.45);
+    big.setBold(true);
+    sentence_->setFont(big);
+}
+
+void AnswerPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) enlarge();
+    if ((event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) && !iconName_.isEmpty())
+        icon_->setPixmap(drawnIcon(iconName_, coloursOf(palette()).text, 26, devicePixelRatioF()));
+}
+
+void AnswerPanel::show(const ColonyEntry& colony) {
+    why_->setEnabled(colony.answered && !colony.pending && colony.problems.empty());
+    if (!colony.problems.empty()) {
+        QStringList all;
+        for (const auto& problem : colony.problems) all << QString::fromStdString(describe(problem));
+        say(tr("These records disagree; put one of them right."), all.join(QLatin1Char('\n')));
+        return;
+    }
+    if (!colony.answered || colony.pending) {
+        say(tr("Working it out\u2026"), tr("The winters are being simulated from what you have written."));
+        return;
+    }
+    const auto& answered = *colony.answered;
+    iconName_ = words::iconName(answered.answer.advice.verdict);
+    icon_->setPixmap(drawnIcon(iconName_, coloursOf(palette()).text, 26, devicePixelRatioF()));
+    icon_->setAccessibleDescription(words::verdictName(answered.answer.advice.verdict));
+    icon_->show();
+    why_->show();
+    sentence_->setText(words::answerSentence(answered));
+    risk_->setText(words::riskLine(answered));
+    risk_->setVisible(!risk_->text().isEmpty());
+    look_->setText(words::lookLine(answered));
+    look_->setVisible(!look_->text().isEmpty());
+}
+
+void AnswerPanel::say(const QString& sentence, const QString& small) {
+    icon_->hide();
+    iconName_.clear();
+    why_->setVisible(false);
+    sentence_->setText(sentence);
+    risk_->setText(small);
+    risk_->setVisible(!small.isEmpty());
+    look_->hide();
+}
+
+} // namespace winterlarder::desk

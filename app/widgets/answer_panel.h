@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/yard.h"
+
+#include <QPushButton>
+#include <QWidget>
+
+class QLabel;
+
+namespace winterlarder::desk {
+
+//! The answer: one sentence a person would say, and under it how sure it is and whether another look would change it.
+class AnswerPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit AnswerPanel(QWidget* parent = nullptr);
+
+    void show(const ColonyEntry& colony);
+    //! For the yard as a whole, or while nothing is open.
+    void say(const QString& sentence, const QString& small);
+
+signals:
+    void whyAsked();
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void enlarge();
+
+    QLabel* icon_;
+    QLabel* sentence_;
+    QLabel* risk_;
+    QLabel* look_;
+    QPushButton* why_;
+    QString iconName_;
+};
+
+} // namespace winterlarder::desk

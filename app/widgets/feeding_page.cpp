@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/feeding_page.h"
+
+#include "models/words.h"
+#include "widgets/card.h"
+#include "widgets/job_table.h"
+
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("FeedingPage", text);
+}
+
+std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
+    std::vector<PlannedJob> jobs;
+    Yard alone;
+    const auto id = alone.add(colony.record);
+    alone.takeAnswer(id, colony.answered);
+    for (const auto& job : planOf(alone).jobs) jobs.push_back(job);
+    return jobs;
+}
+
+} // namespace
+
+QString recipeWords(const feeding::FeedingPlan& plan) {
+    QStringList lines;
+    if (plan.syrup.sugar > Mass(0.05))
+        lines << tr("%1 of white sugar into %2 of water: %3 of syrup, %4 by mass")
+                     .arg(words::kilograms(plan.syrup.sugar), words::litres(plan.syrup.water), words::litres(plan.syrup.volume), QString::fromStdString(plan.ratio.printed));
+    if (plan.fondant > Mass(0.05)) lines << tr("%1 of fondant, touching the cluster").arg(words::kilograms(plan.fondant));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString ratioWords(const feeding::FeedingPlan& plan) {
+    if (plan.syrup.sugar <= Mass(0.05)) return {};
+    const QString days = QLocale().toString(plan.advised.warmDaysLeft);
+    if (plan.advised.thin)
+        return tr("Thin enough to take quickly: %1 days with more than 15 \u00b0C at their warmest are usual before the last day, time to ripen it.").arg(days);
+    return tr("Thick, because only %1 days with more than 15 \u00b0C at their warmest are usual before the last day: less water to drive off.").arg(days);
+}
+
+QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
+    QStringList said;
+    if (plan.lastDay && plan.syrup.sugar > Mass(0.05))
+        said << tr("Nothing liquid after %1: what is taken later no longer ripens.").arg(words::date(winter.date(*plan.lastDay)));
+    const auto& limits = plan.limits;
+    if (limits.roomFull) said << tr("The combs have no room for more: take a full comb out, or add drawn comb, before feeding on.");
+    if (limits.deadlinePassed) said << tr("It is too late for syrup; fondant instead.");
+    if (limits.tooSlow) said << tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
+    if (limits.afterAdvised) said << tr("Part of it comes later than is best: begin at once.");
+    if (limits.smallLotsOnly) said << tr("Thick syrup in lots of one litre might still be taken, but may stay open.");
+    if (plan.crystallisingGPerKg > 1)
+        said << tr("On the coldest likely night up to %1 g of each kg of sugar may fall out: warm the syrup, give it in small lots.").arg(QLocale().toString(plan.crystallisingGPerKg, 'f', 0));
+    return said;
+}
+
+FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
+    recipe_ = new QLabel(this);
+    recipe_->setWordWrap(true);
+    recipe_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    recipe_->setAccessibleName(FeedingPage::tr("Recipe"));
+    QFont big = font();
+    big.setPointSizeF(big.pointSizeF() * 1.2);
+    big.setBold(true);
+    recipe_->setFont(big);
+    why_ = quietLabel(this);
+    limits_ = new QLabel(this);
+    limits_->setWordWrap(true);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(8);
+    left->addWidget(recipe_);
+    left->addWidget(why_);
+    left->addWidget(limits_);
+    left->addStretch(1);
+    visits_ = jobTable(this, model_, false, FeedingPage::tr("Visits, by day"));
+    auto* across = new QHBoxLayout(this);
+    across->setContentsMargins(16, 14, 14, 10);
+    across->setSpacing(22);
+    across->addLayout(left, 4);
+    across->addWidget(visits_, 6);
+    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+}
+
+void FeedingPage::show(ColonyId id) {
+    colony_ = id;
+    refresh();
+}
+
+void FeedingPage::refresh() {
+    const auto* colony = yard_->find(colony_);
+    if (!colony) return;
+    if (!colony->answered || colony->pending) return showNothing(FeedingPage::tr("Working it out\u2026"));
+    const auto& advice = colony->answered->answer.advice;
+    if (!advice.feed) {
+        return showNothing(advice.verdict == advice::Verdict::CannotSay
+                               ? FeedingPage::tr("Whether to feed cannot be said yet. Once it can, the recipe, the visits and the last day stand here.")
+                               : FeedingPage::tr("No feeding is needed. If that changes, the recipe, the visits and the last day stand here."));
+    }
+    showPlan(*colony);
+}
+
+void FeedingPage::showNothing(const QString& why) {
+    recipe_->setVisible(false);
+    why_->setText(why);
+    why_->setVisible(true);
+    limits_->setVisible(false);
+    visits_->setVisible(false);
+    model_->show({});
+}
+
+void FeedingPage::showPlan(const ColonyEntry& colony) {
+    const auto& advice = colony.answered->answer.advice;
+    const bool unite = advice.verdict == advice::Verdict::Unite;
+    recipe_->setVisible(true);
+    recipe_->setText(recipeWords(*advice.feed));
+    why_->setText(unite ? FeedingPage::tr("Only if it is wintered alone after all; better to unite it.") : ratioWords(*advice.feed));
+    why_->setVisible(!why_->text().isEmpty());
+    limits_->setText(limitWords(*advice.feed, colony.answered->question.winter).join(QStringLiteral("\n\n")));
+    limits_->setVisible(!limits_->text().isEmpty());
+    model_->show(jobsOf(colony));
+    visits_->setVisible(!model_->jobs().empty());
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/fields.h"
+
+#include "models/words.h"
+
+#include <QComboBox>
+#include <QDateEdit>
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+
+namespace winterlarder::desk {
+
+QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit) {
+    auto* field = new QDoubleSpinBox(parent);
+    field->setRange(least, most);
+    field->setSingleStep(step);
+    field->setDecimals(decimals);
+    if (!unit.isEmpty()) field->setSuffix(QStringLiteral(" ") + unit);
+    field->setKeyboardTracking(false);
+    field->setAccessibleName(name);
+    field->setToolTip(name);
+    field->setAlignment(Qt::AlignRight);
+    return field;
+}
+
+void setQuietly(QDoubleSpinBox* field, double value) {
+    const QSignalBlocker quiet(field);
+    field->setValue(value);
+}
+
+BeesField::BeesField(QWidget* parent) : QWidget(parent) {
+    kind_ = new QComboBox(this);
+    kind_->setAccessibleName(tr("How the bees were counted"));
+    kind_->addItem(tr("not counted"), static_cast<int>(BeesToldBy::NotTold));
+    kind_->addItem(tr("combs covered"), static_cast<int>(BeesToldBy::CoveredCombs));
+    kind_->addItem(tr("seams of bees"), static_cast<int>(BeesToldBy::Seams));
+    kind_->addItem(tr("bees"), static_cast<int>(BeesToldBy::Count));
+    number_ = numberField(this, tr("Number of combs, seams or bees"), 0, 100000, 0.5, 1, {});
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(number_);
+    layout->addWidget(kind_);
+    setFocusProxy(number_);
+    connect(kind_, &QComboBox::activated, this, [this] {
+        fit(static_cast<BeesToldBy>(kind_->currentData().toInt()));
+        tell();
+    });
+    connect(number_, &QDoubleSpinBox::valueChanged, this, &BeesField::tell);
+}
+
+void BeesField::fit(BeesToldBy kind) {
+    const QSignalBlocker quiet(number_);
+    const bool single = kind == BeesToldBy::Count;
+    number_->setDecimals(single ? 0 : 1);
+    number_->setSingleStep(single ? 500 : 0.5);
+    number_->setMaximum(single ? 100000 : 60);
+    number_->setVisible(kind != BeesToldBy::NotTold);
+}
+
+void BeesField::show(const book::BeesRecord& bees) {
+    const auto kind = beesToldBy(bees);
+    fit(kind);
+    kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
+    setQuietly(number_, beesTold(bees));
+}
+
+void BeesField::tell() {
+    emit told(static_cast<BeesToldBy>(kind_->currentData().toInt()), number_->value());
+}
+
+WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
+    kind_ = new QComboBox(this);
+    kind_->setAccessibleName(tr("How the hive was weighed"));
+    kind_->addItem(tr("not weighed"), static_cast<int>(WeighedBy::NotWeighed));
+    kind_->addItem(tr("on a scale"), static_cast<int>(WeighedBy::Scale));
+    kind_->addItem(tr("both sides lifted"), static_cast<int>(WeighedBy::BothSides));
+    kind_->addItem(tr("one side lifted"), static_cast<int>(WeighedBy::OneSide));
+    kind_->addItem(tr("hefted"), static_cast<int>(WeighedBy::Heft));
+    first_ = numberField(this, tr("Weight, all of the hive or the left side"), 0, 300, 0.5, 1, tr("kg"));
+    second_ = numberField(this, tr("Weight, right side"), 0, 300, 0.5, 1, tr("kg"));
+    heft_ = new QComboBox(this);
+    heft_->setAccessibleName(tr("How heavy it felt"));
+    heft_->addItem(tr("light"), static_cast<int>(book::HeftWord::Light));
+    heft_->addItem(tr("fair"), static_cast<int>(book::HeftWord::Fair));
+    heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));
+    on_ = new QLabel(tr("on"), this);
+    date_ = new QDateEdit(this);
+    date_->setCalendarPopup(true);
+    date_->setDisplayFormat(tr("d MMM yyyy"));
+    date_->setAccessibleName(tr("Day of weighing"));
+    date_->setKeyboardTracking(false);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_}) layout->addWidget(part);
+    connect(kind_, &QComboBox::activated, this, [this] {
+        fit(static_cast<WeighedBy>(kind_->currentData().toInt()));
+        tell();
+    });
+    connect(heft_, &QComboBox::activated, this, &WeighingField::tell);
+    connect(first_, &QDoubleSpinBox::valueChanged, this, &WeighingField::tell);
+    connect(second_, &QDoubleSpinBox::valueChanged, this, &WeighingField::tell);
+    connect(date_, &QDateEdit::dateChanged, this, &WeighingField::tell);
+}
+
+void WeighingField::fit(WeighedBy kind) {
+    const bool number = kind == WeighedBy::Scale || kind == WeighedBy::BothSides || kind == WeighedBy::OneSide;
+    first_->setVisible(number);
+    second_->setVisible(kind == WeighedBy::BothSides);
+    heft_->setVisible(kind == WeighedBy::Heft);
+    on_->setVisible(kind != WeighedBy::NotWeighed);
+    date_->setVisible(kind != WeighedBy::NotWeighed);
+}
+
+void WeighingField::show(const book::ColonyCase& record) {
+    const QSignalBlocker quietDate(date_);
+    const auto kind = weighedBy(record);
+    fit(kind);
+    kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
+    date_->setDateRange(words::toQDate(record.asOf.plusDays(-60)), words::toQDate(record.asOf));
+    const auto weighing = newestWeighing(record);
+    date_->setDate(words::toQDate(weighing ? weighing->date : record.asOf));
+    if (!weighing) return;
+    if (const auto* scale = std::get_if<book::ScaleReading>(&weighing->reading)) setQuietly(first_, scale->gross.value());
+    if (const auto* heft = std::get_if<book::HeftWord>(&weighing->reading)) heft_->setCurrentIndex(heft_->findData(static_cast<int>(*heft)));
+    if (const auto* lift = std::get_if<book::LiftReading>(&weighing->reading)) {
+        setQuietly(first_, lift->sides.front().value());
+        if (lift->sides.size() > 1) setQuietly(second_, lift->sides[1].value());
+    }
+}
+
+void WeighingField::tell() {
+    const auto kind = static_cast<WeighedBy>(kind_->currentData().toInt());
+    const QDate day = date_->date();
+    const auto date = Date::of(day.year(), day.month(), day.day());
+    const Mass first = kilograms(first_->value());
+    // A weight of nothing is a weight not read yet.
+    const bool read = kind == WeighedBy::Heft || first.value() > 0;
+    if (kind == WeighedBy::NotWeighed) return emit weighed(std::nullopt);
+    if (!date || !read) return;
+    if (kind == WeighedBy::Scale) emit weighed(book::WeighingRecord{*date, book::ScaleReading{first}});
+    if (kind == WeighedBy::OneSide) emit weighed(book::WeighingRecord{*date, book::LiftReading{{first}}});
+    if (kind == WeighedBy::BothSides && second_->value() > 0)
+        emit weighed(book::WeighingRecord{*date, book::LiftReading{{first, kilograms(second_->value())}}});
+    if (kind == WeighedBy::Heft) emit weighed(book::WeighingRecord{*date, static_cast<book::HeftWord>(heft_->currentData().toInt())});
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/colony_edits.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QDateEdit;
+class QDoubleSpinBox;
+class QLabel;
+
+namespace winterlarder::desk {
+
+//! A field for a number with its unit; hands out a value only when it was changed by hand.
+QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit);
+//! Sets a field without it telling that it was changed.
+void setQuietly(QDoubleSpinBox* field, double value);
+
+//! The bees as they were told: a number and what was counted.
+class BeesField : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit BeesField(QWidget* parent = nullptr);
+    void show(const book::BeesRecord& bees);
+    QDoubleSpinBox* number() const { return number_; }
+    QComboBox* kind() const { return kind_; }
+
+signals:
+    void told(winterlarder::desk::BeesToldBy kind, double value);
+
+private:
+    void fit(BeesToldBy kind);
+    void tell();
+    QComboBox* kind_;
+    QDoubleSpinBox* number_;
+};
+
+//! The newest weighing: how, how much, and when.
+class WeighingField : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WeighingField(QWidget* parent = nullptr);
+    void show(const book::ColonyCase& record);
+    QComboBox* kind() const { return kind_; }
+    QDoubleSpinBox* gross() const { return first_; }
+
+signals:
+    void weighed(const std::optional<winterlarder::book::WeighingRecord>& weighing);
+
+private:
+    void fit(WeighedBy kind);
+    void tell();
+    QComboBox* kind_;
+    QDoubleSpinBox* first_;
+    QDoubleSpinBox* second_;
+    QComboBox* heft_;
+    QLabel* on_;
+    QDateEdit* date_;
+};
+
+} // namespace winterlarder::desk

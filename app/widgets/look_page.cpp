@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/look_page.h"
+
+#include "models/colony_edits.h"
+#include "models/words.h"
+#include "widgets/card.h"
+#include "widgets/comb_drawing.h"
+#include "widgets/fields.h"
+#include "widgets/zone_legend.h"
+
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
+    heading_ = quietLabel(this, false);
+    drawing_ = new CombDrawing(this);
+    nothing_ = quietLabel(this);
+    nothing_->setAlignment(Qt::AlignCenter);
+
+    auto* head = new QHBoxLayout;
+    head->addWidget(heading_, 1);
+    head->addWidget(new ZoneLegend(this));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(14, 10, 14, 8);
+    layout->setSpacing(6);
+    layout->addLayout(head);
+    layout->addWidget(drawing_, 1);
+    layout->addWidget(nothing_, 1);
+    layout->addWidget(buildCombFields());
+    layout->addWidget(buildRecordFields());
+    evidence_ = quietLabel(this);
+    evidence_->setAccessibleName(tr("Where the figure for the stores comes from"));
+    layout->addWidget(evidence_);
+    connectFields();
+    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+}
+
+QWidget* LookPage::buildCombFields() {
+    combFields_ = new QWidget(this);
+    auto* row = new QHBoxLayout(combFields_);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(5);
+    combName_ = new QLabel(combFields_);
+    row->addWidget(combName_);
+    row->addSpacing(6);
+    const auto add = [&](QDoubleSpinBox* field, const QString& name) {
+        auto* label = quietLabel(combFields_, false);
+        label->setText(name);
+        label->setBuddy(field);
+        row->addWidget(label);
+        row->addWidget(field);
+        row->addSpacing(5);
+    };
+    for (const auto zone : allZones) {
+        shares_[zone] = numberField(combFields_, tr("Share of the comb: %1").arg(words::zone(zone)), 0, 100, 5, 0, tr("%"));
+        add(shares_[zone], words::zone(zone));
+    }
+    built_ = numberField(combFields_, tr("Share of the comb that is built"), 1, 100, 5, 0, tr("%"));
+    faces_ = numberField(combFields_, tr("Faces of the comb seen"), 0, 2, 1, 0, {});
+    width_ = numberField(combFields_, tr("Bar width"), 25, 60, 1, 0, tr("mm"));
+    add(built_, tr("built"));
+    add(faces_, tr("faces seen"));
+    add(width_, tr("bar"));
+    row->addStretch(1);
+    return combFields_;
+}
+
+QWidget* LookPage::buildRecordFields() {
+    auto* fields = new QWidget(this);
+    auto* row = new QHBoxLayout(fields);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(6);
+    bees_ = new BeesField(fields);
+    weighing_ = new WeighingField(fields);
+    row->addWidget(new QLabel(tr("Bees:"), fields));
+    row->addWidget(bees_);
+    row->addSpacing(18);
+    row->addWidget(new QLabel(tr("Weighed:"), fields));
+    row->addWidget(weighing_);
+    row->addStretch(1);
+    return fields;
+}
+
+void LookPage::connectFields() {
+    connect(drawing_, &CombDrawing::combChosen, this, [this](int comb) {
+        showComb();
+        emit combChosen(comb);
+    });
+    for (const auto& entry : shares_) {
+        const Zone zone = entry.first;
+        connect(entry.second, &QDoubleSpinBox::valueChanged, this, [this, zone](double value) {
+            if (const auto* comb = chosenComb())
+                editComb(withShare(*comb, zone, value / 100), tr("%1 %2").arg(words::percent(value / 100), words::zone(zone)), words::zone(zone));
+        });
+    }
+    connect(built_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
+        if (const auto* comb = chosenComb()) {
+            auto changed = *comb;
+            changed.built = value / 100;
+            editComb(changed, tr("%1 built").arg(words::percent(value / 100)), QStringLiteral("built"));
+        }
+    });
+    connect(faces_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
+        if (const auto* comb = chosenComb()) {
+            auto changed = *comb;
+            changed.facesSeen = static_cast<int>(value);
+            editComb(changed, tr("faces seen: %1").arg(changed.facesSeen), QStringLiteral("faces"));
+        }
+    });
+    connect(width_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
+        if (const auto* comb = chosenComb()) {
+            auto changed = *comb;
+            changed.width = millimetres(value);
+            editComb(changed, tr("bar %1 mm").arg(QLocale().toString(value, 'f', 0)), QStringLiteral("width"));
+        }
+    });
+    connect(bees_, &BeesField::told, this, [this](BeesToldBy kind, double value) {
+        if (const auto* colony = yard_->find(colony_)) yard_->edit(colony_, withBees(colony->record, kind, value), tr("the bees"), QStringLiteral("bees"));
+    });
+    connect(weighing_, &WeighingField::weighed, this, [this](const std::optional<book::WeighingRecord>& weighing) {
+        if (const auto* colony = yard_->find(colony_))
+            yard_->edit(colony_, withNewestWeighing(colony->record, weighing), tr("the weighing"), QStringLiteral("weighing"));
+    });
+}
+
+void LookPage::show(ColonyId id) {
+    if (colony_ != id) drawing_->choose(-1);
+    colony_ = id;
+    refresh();
+}
+
+QString LookPage::heading(const ColonyEntry& colony) const {
+    const QString day = words::date(colony.record.lookedOn.value_or(colony.record.asOf));
+    const auto boxes = colony.record.hive.boxes.size();
+    if (boxes > 1) return tr("Look of %1, seen from behind; boxes as they stand.").arg(day);
+    if (colony.answered && colony.answered->question.longHive) return tr("Look of %1, from the entrance end.").arg(day);
+    return tr("Look of %1, seen from behind.").arg(day);
+}
+
+void LookPage::refresh() {
+    const auto* colony = yard_->find(colony_);
+    if (!colony) return;
+    heading_->setText(heading(*colony));
+    drawing_->show(drawnCombs(colony->record, colony->answered.get(), !colony->pending));
+    const bool listed = std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs);
+    const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
+    drawing_->setVisible(listed);
+    combFields_->setVisible(listed);
+    nothing_->setVisible(!listed);
+    nothing_->setText(quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
+                            : tr("No comb was looked at. Here the combs would hang as you saw them, with what each holds."));
+    bees_->show(colony->record.bees);
+    weighing_->show(colony->record);
+    showComb();
+    showEvidence(*colony);
+}
+
+const book::CombRecord* LookPage::chosenComb() const {
+    const auto* colony = yard_->find(colony_);
+    if (!colony) return nullptr;
+    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&colony->record.combs);
+    const int chosen = drawing_->chosen();
+    return combs && chosen >= 0 && chosen < static_cast<int>(combs->size()) ? &(*combs)[static_cast<std::size_t>(chosen)] : nullptr;
+}
+
+void LookPage::showComb() {
+    const auto* comb = chosenComb();
+    combFields_->setEnabled(comb != nullptr);
+    if (!comb) return;
+    const auto* colony = yard_->find(colony_);
+    const auto chosen = static_cast<std::size_t>(drawing_->chosen());
+    combName_->setText(tr("Comb %1:").arg(chosen + 1));
+    if (colony->answered && chosen < colony->answered->question.combs.size()) {
+        const auto& known = colony->answered->question.combs[chosen];
+        if (colony->record.hive.boxes.size() > 1) combName_->setText(tr("Box %1, comb %2:").arg(known.box + 1).arg(known.place + 1));
+        setQuietly(width_, known.format.pitch.value());
+    }
+    for (const auto& [zone, field] : shares_) setQuietly(field, 100 * shareOf(*comb, zone));
+    setQuietly(built_, 100 * comb->built);
+    setQuietly(faces_, comb->facesSeen);
+    if (comb->width) setQuietly(width_, comb->width->value());
+}
+
+void LookPage::editComb(const book::CombRecord& comb, const QString& what, const QString& field) {
+    const auto* colony = yard_->find(colony_);
+    if (!colony || !chosenComb()) return;
+    auto combs = std::get<std::vector<book::CombRecord>>(colony->record.combs);
+    const int chosen = drawing_->chosen();
+    combs[static_cast<std::size_t>(chosen)] = comb;
+    yard_->edit(colony_, withCombs(colony->record, std::move(combs)), tr("comb %1 to %2").arg(chosen + 1).arg(what),
+                QStringLiteral("combs/%1/%2").arg(chosen).arg(field));
+}
+
+void LookPage::showEvidence(const ColonyEntry& colony) {
+    if (!colony.answered || colony.pending || !colony.answered->answer.advice.estimate) return evidence_->setText({});
+    const auto& advice = colony.answered->answer.advice;
+    QStringList pieces;
+    for (const auto& share : advice.estimate->shares)
+        pieces << tr("%1 %2 (%3)").arg(words::evidence(share.evidence.kind), words::kilograms(share.says.typical), words::date(share.evidence.date));
+    const QString stores = tr("Stores %1: %2.").arg(words::spread(advice.estimate->spread), pieces.join(tr("; ")));
+    evidence_->setText(advice.bees ? tr("%1 Bees about %2.").arg(stores, words::bees(*advice.bees)) : stores);
+}
+
+} // namespace winterlarder::desk

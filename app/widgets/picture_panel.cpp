@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/picture_panel.h"
+
+#include "models/words.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QMenu>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
+    plot_ = new WinterPlot(this);
+    caption_ = quietLabel(this);
+    caption_->setMinimumHeight(2 * caption_->fontMetrics().height() + 2);
+    caption_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    offerLabel_ = quietLabel(this, false);
+    offerLabel_->setText(tr("Show:"));
+    keep_ = new QToolButton(this);
+    keep_->setText(tr("Keep"));
+    keep_->setAccessibleName(tr("Keep the picture or its numbers"));
+    keep_->setPopupMode(QToolButton::InstantPopup);
+    auto* menu = new QMenu(keep_);
+    menu->addAction(tr("&Save picture\u2026"), this, &PicturePanel::saveAs);
+    menu->addAction(tr("&Copy numbers"), this, &PicturePanel::copyNumbers);
+    keep_->setMenu(menu);
+
+    auto* below = new QHBoxLayout;
+    below->setContentsMargins(10, 0, 8, 6);
+    below->setSpacing(6);
+    below->addWidget(caption_, 1);
+    below->addWidget(offerLabel_);
+    chipRow_ = new QHBoxLayout;
+    chipRow_->setSpacing(6);
+    below->addLayout(chipRow_);
+    below->addWidget(keep_);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(6, 6, 6, 0);
+    layout->setSpacing(0);
+    layout->addWidget(plot_, 1);
+    layout->addLayout(below);
+    connect(plot_, &WinterPlot::dayRead, this, [this](const QString& text) { caption_->setText(text.isEmpty() ? caption() : text); });
+}
+
+QPushButton* PicturePanel::chip(advice::OptionKind kind) const {
+    const auto found = chips_.find(kind);
+    return found == chips_.end() ? nullptr : found->second;
+}
+
+QString PicturePanel::caption() const {
+    if (!shown_ || shown_->picture.empty()) return tr("No winter can be simulated from what is known.");
+    return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones touch the reserve.").arg(QLocale().toString(shown_->picture.winters));
+}
+
+void PicturePanel::show(const ColonyEntry& colony) {
+    // While an answer is made the old picture is greyed, never shown as if it were the new one.
+    plot_->setEnabled(!colony.pending);
+    if (!colony.answered || colony.pending || !colony.problems.empty()) {
+        if (!colony.answered || !colony.problems.empty() || colony_ != colony.id) plot_->show(nullptr);
+        caption_->setText(colony.problems.empty() ? tr("Simulating the winters\u2026") : QString());
+        colony_ = colony.id;
+        return;
+    }
+    if (colony_ != colony.id) wanted_ = {advice::OptionKind::Leave};
+    colony_ = colony.id;
+    shown_ = colony.answered;
+    offer(shown_->answer.advice);
+    plot_->showOptions(wanted_);
+    plot_->show(std::shared_ptr<const WinterPicture>(shown_, &shown_->picture));
+    caption_->setText(caption());
+}
+
+void PicturePanel::offer(const advice::Advice& advice) {
+    for (auto& [kind, button] : chips_) button->hide();
+    for (const auto& option : advice.options) {
+        auto*& button = chips_[option.kind];
+        if (!button) {
+            button = new QPushButton(this);
+            button->setProperty("chip", true);
+            button->setCheckable(true);
+            connect(button, &QPushButton::clicked, this, &PicturePanel::layOver);
+            chipRow_->addWidget(button);
+        }
+        button->setText(words::option(option.kind));
+        button->setToolTip(words::optionWithAmount(option));
+        button->setAccessibleName(tr("Show: %1").arg(words::optionWithAmount(option)));
+        button->setChecked(wanted_.contains(option.kind));
+        button->show();
+    }
+    offerLabel_->setVisible(!advice.options.empty());
+    keep_->setEnabled(!advice.options.empty());
+}
+
+void PicturePanel::layOver() {
+    std::set<advice::OptionKind> chosen;
+    for (const auto& [kind, button] : chips_)
+        if (button->isVisibleTo(this) && button->isChecked()) chosen.insert(kind);
+    if (chosen.empty()) {
+        chosen.insert(advice::OptionKind::Leave);
+        if (auto* leave = chip(advice::OptionKind::Leave)) leave->setChecked(true);
+    }
+    wanted_ = chosen;
+    plot_->showOptions(wanted_);
+}
+
+void PicturePanel::saveAs() {
+    if (!shown_ || shown_->picture.empty()) return;
+    const QString name = QString::fromStdString(shown_->record.colony.value_or("winter"));
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save picture"), name + QStringLiteral(".png"), tr("Pictures (*.png *.svg *.pdf)"));
+    if (path.isEmpty()) return;
+    const auto picture = std::shared_ptr<const WinterPicture>(shown_, &shown_->picture);
+    if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path))
+        QMessageBox::warning(this, tr("Not saved"), tr("The picture could not be written to %1. Choose another folder.").arg(path));
+}
+
+void PicturePanel::copyNumbers() {
+    QApplication::clipboard()->setText(plot_->numbers());
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/yard_view.h"
+
+#include "models/words.h"
+#include "widgets/answer_panel.h"
+#include "widgets/card.h"
+#include "widgets/job_table.h"
+
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+QString yardSentence(const YardPlan& plan) {
+    const auto tr = [](const char* text, int n) { return QCoreApplication::translate("YardView", text, nullptr, n); };
+    QStringList parts;
+    if (plan.feed > 0) parts << tr("%n to feed", plan.feed);
+    if (plan.unite > 0) parts << tr("%n to unite", plan.unite);
+    if (plan.harvest > 0) parts << tr("%n with honey to spare", plan.harvest);
+    if (plan.leave > 0) parts << tr("%n to leave alone", plan.leave);
+    if (plan.cannotSay > 0) parts << tr("%n not known enough", plan.cannotSay);
+    if (plan.waiting > 0) parts << tr("%n being worked out", plan.waiting);
+    const int all = plan.feed + plan.unite + plan.harvest + plan.leave + plan.cannotSay + plan.waiting;
+    if (all == 0) return QCoreApplication::translate("YardView", "No colony is open.");
+    return (all == 1 ? tr("One colony: %1.", all) : tr("%n colonies: %1.", all)).arg(parts.join(QStringLiteral(", ")));
+}
+
+QString yardSmallLine(const YardPlan& plan) {
+    const auto tr = [](const char* text) { return QCoreApplication::translate("YardView", text); };
+    if (plan.lastSyrupDay)
+        return tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed all colonies on the same evening.")
+            .arg(words::kilograms(plan.sugar), words::date(*plan.lastSyrupDay));
+    return {};
+}
+
+QString giftWords(const advice::CombGift& gift) {
+    const auto combs = static_cast<int>(gift.combs.size());
+    const QString said = combs == 1 ? QCoreApplication::translate("YardView", "one comb (%1) from %2 to %3")
+                                     : QCoreApplication::translate("YardView", "%n combs (%1) from %2 to %3", nullptr, combs);
+    return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to));
+}
+
+YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
+    answer_ = new AnswerPanel(this);
+    table_ = jobTable(this, model_, true, tr("Everything to do, by day"));
+    auto* plan = new Card(this);
+    auto* planLayout = new QVBoxLayout(plan);
+    planLayout->setContentsMargins(12, 10, 12, 10);
+    auto* title = new QLabel(tr("Plan"), plan);
+    QFont bold = font();
+    bold.setBold(true);
+    title->setFont(bold);
+    planLayout->addWidget(title);
+    planLayout->addWidget(table_, 1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(12);
+    layout->addWidget(answer_);
+    layout->addWidget(buildTotals());
+    layout->addWidget(plan, 1);
+    connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
+        emit colonyChosen(model_->jobs()[static_cast<std::size_t>(index.row())].id);
+    });
+    connect(yard_, &Yard::colonyAdded, this, &YardView::refresh);
+    connect(yard_, &Yard::answerChanged, this, &YardView::refresh);
+    refresh();
+}
+
+QWidget* YardView::buildTotals() {
+    auto* all = new QWidget(this);
+    auto* across = new QHBoxLayout(all);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(12);
+    const auto add = [&](const QString& title) {
+        auto* card = new Card(all);
+        auto* inside = new QVBoxLayout(card);
+        inside->setContentsMargins(14, 10, 14, 10);
+        inside->setSpacing(2);
+        auto* head = quietLabel(card, false);
+        head->setText(title);
+        auto* figure = new QLabel(card);
+        figure->setWordWrap(true);
+        figure->setAccessibleName(title);
+        QFont big = font();
+        big.setPointSizeF(big.pointSizeF() * 1.25);
+        big.setBold(true);
+        figure->setFont(big);
+        inside->addWidget(head);
+        inside->addWidget(figure);
+        across->addWidget(card, 1);
+        return figure;
+    };
+    sugar_ = add(tr("White sugar to buy"));
+    fondant_ = add(tr("Fondant to buy"));
+    honey_ = add(tr("Honey that may come off"));
+    gifts_ = add(tr("Combs to move within the yard"));
+    QFont plain = font();
+    gifts_->setFont(plain);
+    return all;
+}
+
+void YardView::showTotals(const YardPlan& plan) {
+    sugar_->setText(plan.sugar > Mass(0.05) ? tr("%1, with %2 of water").arg(words::kilograms(plan.sugar), words::litres(plan.water)) : tr("none"));
+    fondant_->setText(plan.fondant > Mass(0.05) ? words::kilograms(plan.fondant) : tr("none"));
+    honey_->setText(plan.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.honey)) : tr("none"));
+    QStringList gifts;
+    for (const auto& gift : plan.gifts) gifts << giftWords(gift);
+    gifts_->setText(gifts.isEmpty() ? tr("none") : gifts.join(QLatin1Char('\n')));
+}
+
+void YardView::refresh() {
+    const auto plan = planOf(*yard_);
+    answer_->say(yardSentence(plan), yardSmallLine(plan));
+    showTotals(plan);
+    model_->show(plan.jobs);
+}
+
+} // namespace winterlarder::desk

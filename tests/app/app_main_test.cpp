@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/qt_types.h"
+#include "widgets/icons.h"
+
+#include <QApplication>
+#include <QLocale>
+#include <QStyleFactory>
+#include <gtest/gtest.h>
+
+// The tests of the window draw into memory: no display is needed, and none is disturbed.
+int main(int count, char** given) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    testing::InitGoogleTest(&count, given);
+    QApplication application(count, given);
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    winterlarder::desk::openResources();
+    winterlarder::desk::registerQtTypes();
+    return RUN_ALL_TESTS();
+}

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/invented.h"
+#include "models/comb_table_model.h"
+#include "models/job_table_model.h"
+#include "models/yard_list_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+#include <gtest/gtest.h>
+
+namespace winterlarder::desk {
+
+using invented::answered;
+using invented::colony;
+
+TEST(Yard, AnEditIsOneNamedStepAndUndoRestoresTheRecords) {
+    Yard yard;
+    const auto id = yard.add(colony("A"));
+    const auto before = yard.find(id)->record;
+    auto after = before;
+    after.bees.coveredCombs = 5;
+    yard.edit(id, after, QStringLiteral("the bees"));
+    EXPECT_EQ(yard.edits()->undoText(), QStringLiteral("the bees"));
+    EXPECT_EQ(yard.find(id)->record, after);
+    yard.edits()->undo();
+    EXPECT_EQ(yard.find(id)->record, before);
+    yard.edits()->redo();
+    EXPECT_EQ(yard.find(id)->record, after);
+}
+
+TEST(Yard, NothingChangedIsNoStep) {
+    Yard yard;
+    const auto id = yard.add(colony("A"));
+    yard.edit(id, yard.find(id)->record, QStringLiteral("nothing"));
+    EXPECT_EQ(yard.edits()->count(), 0);
+}
+
+TEST(Yard, StepsOnOneFieldMergeAndOthersDoNot) {
+    Yard yard;
+    const auto id = yard.add(colony("A", 4));
+    const auto edit = [&](double covered, const QString& field) {
+        auto record = yard.find(id)->record;
+        record.bees.coveredCombs = covered;
+        yard.edit(id, record, QStringLiteral("bees"), field);
+    };
+    edit(5, QStringLiteral("bees"));
+    edit(6, QStringLiteral("bees"));
+    EXPECT_EQ(yard.edits()->count(), 1);
+    edit(7, QStringLiteral("other"));
+    EXPECT_EQ(yard.edits()->count(), 2);
+    yard.edits()->undo();
+    yard.edits()->undo();
+    EXPECT_EQ(yard.find(id)->record.bees.coveredCombs, 4);
+}
+
+TEST(Yard, AStaleAnswerIsRefused) {
+    Yard yard;
+    const auto id = yard.add(colony("A"));
+    const auto old = answered(yard.find(id)->record);
+    auto after = yard.find(id)->record;
+    after.bees.coveredCombs = 3;
+    yard.edit(id, after, QStringLiteral("bees"));
+    EXPECT_FALSE(yard.takeAnswer(id, old));
+    EXPECT_TRUE(yard.find(id)->pending);
+    EXPECT_TRUE(yard.takeAnswer(id, answered(after)));
+    EXPECT_FALSE(yard.find(id)->pending);
+    EXPECT_FALSE(yard.takeAnswer(ColonyId{99}, old)) << "the colony is gone";
+}
+
+TEST(Due, EachVerdictHasItsDay) {
+    const auto record = colony("A");
+    const auto due = [&](advice::Verdict verdict) { return dueOf(*answered(record, {verdict})); };
+    EXPECT_EQ(due(advice::Verdict::Feed).date, invented::day("2026-09-14"));
+    EXPECT_EQ(due(advice::Verdict::Harvest).date, invented::day("2026-09-25"));
+    EXPECT_EQ(due(advice::Verdict::Leave).date, invented::day("2026-09-28"));
+    EXPECT_EQ(due(advice::Verdict::Unite).date, invented::day("2026-10-07"));
+    EXPECT_EQ(due(advice::Verdict::CannotSay).kind, DueKind::CountBees);
+}
+
+TEST(YardListModel, TheYardComesFirstThenTheMostUrgent) {
+    Yard yard;
+    YardListModel model(&yard);
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    const auto leave = yard.add(colony("Apple"));
+    const auto feed = yard.add(colony("Pear"));
+    yard.takeAnswer(leave, answered(yard.find(leave)->record, {advice::Verdict::Leave}));
+    yard.takeAnswer(feed, answered(yard.find(feed)->record, {advice::Verdict::Feed, 9, 20}));
+    ASSERT_EQ(model.rowCount(), 3);
+    EXPECT_EQ(model.colonyAt(0), ColonyId{});
+    EXPECT_EQ(model.index(0).data().toString(), QStringLiteral("Test orchard"));
+    EXPECT_EQ(model.colonyAt(1), feed);
+    EXPECT_EQ(model.index(1).data(YardListModel::VerdictRole).toString(), QStringLiteral("feed 6.0 kg sugar"));
+    EXPECT_EQ(model.index(1).data(YardListModel::NeedRole).toDouble(), 20);
+    model.setOrder(YardOrder::Name);
+    EXPECT_EQ(model.colonyAt(1), leave);
+}
+
+TEST(YardListModel, ARowFollowsItsColonyWhenTheOrderChanges) {
+    Yard yard;
+    YardListModel model(&yard);
+    const auto first = yard.add(colony("A"));
+    const auto second = yard.add(colony("B"));
+    const QPersistentModelIndex held(model.index(2));
+    yard.takeAnswer(first, answered(yard.find(first)->record, {advice::Verdict::Leave}));
+    yard.takeAnswer(second, answered(yard.find(second)->record, {advice::Verdict::Feed}));
+    EXPECT_EQ(model.colonyAt(held.row()), second);
+    EXPECT_EQ(held.row(), 1);
+}
+
+TEST(CombTableModel, TypedSharesGoOutAsAWishAndComeBackWithTheRecords) {
+    CombTableModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    auto record = colony("A");
+    model.show(record, answered(record), true);
+    std::vector<book::CombRecord> wished;
+    QString name;
+    model.setWish([&](std::vector<book::CombRecord> combs, const QString& step, const QString&) {
+        wished = std::move(combs);
+        name = step;
+    });
+    const auto cell = model.index(1, CombTableModel::CappedColumn);
+    EXPECT_EQ(cell.data().toString(), QStringLiteral("50 %"));
+    ASSERT_TRUE(model.setData(cell, 60.0, Qt::EditRole));
+    EXPECT_EQ(wished.at(1).capped, 0.6);
+    EXPECT_EQ(name, QStringLiteral("comb 2: capped 60"));
+    EXPECT_EQ(cell.data().toString(), QStringLiteral("50 %")) << "nothing changes before the records do";
+    record.combs = wished;
+    model.show(record, nullptr, false);
+    EXPECT_EQ(model.index(1, CombTableModel::CappedColumn).data().toString(), QStringLiteral("60 %"));
+    EXPECT_EQ(model.index(1, CombTableModel::HoneyColumn).data().toString(), QStringLiteral("\u2026")) << "an old figure is not shown";
+}
+
+TEST(CombTableModel, RefusesWhatCannotBe) {
+    CombTableModel model;
+    const auto record = colony("A");
+    model.show(record, answered(record), true);
+    bool asked = false;
+    model.setWish([&](auto, auto, auto) { asked = true; });
+    EXPECT_FALSE(model.setData(model.index(0, CombTableModel::CappedColumn), 101.0, Qt::EditRole));
+    EXPECT_FALSE(model.setData(model.index(0, CombTableModel::CappedColumn), QStringLiteral("much"), Qt::EditRole));
+    EXPECT_FALSE(model.setData(model.index(0, CombTableModel::FacesColumn), 1.5, Qt::EditRole));
+    EXPECT_FALSE(model.setData(model.index(0, CombTableModel::WidthColumn), 90.0, Qt::EditRole));
+    EXPECT_FALSE(model.setData(model.index(0, CombTableModel::HoneyColumn), 3.0, Qt::EditRole));
+    EXPECT_FALSE(asked);
+    EXPECT_TRUE(model.setData(model.index(0, CombTableModel::FedColumn), Qt::Checked, Qt::CheckStateRole));
+    EXPECT_TRUE(asked);
+}
+
+TEST(CombTableModel, RowsComeAndGoWithTheColony) {
+    CombTableModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    const auto record = colony("A");
+    model.show(record, answered(record), true);
+    EXPECT_EQ(model.rowCount(), 4);
+    auto bare = record;
+    bare.combs = std::monostate();
+    model.show(bare, answered(bare), true);
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST(YardPlan, AddsUpWhatTheYardAsksFor) {
+    Yard yard;
+    const auto add = [&](const char* name, advice::Verdict verdict) {
+        const auto id = yard.add(colony(name));
+        yard.takeAnswer(id, answered(yard.find(id)->record, {verdict}));
+    };
+    add("A", advice::Verdict::Feed);
+    add("B", advice::Verdict::Feed);
+    add("C", advice::Verdict::Harvest);
+    add("D", advice::Verdict::Unite);
+    add("E", advice::Verdict::Leave);
+    yard.add(colony("F"));
+    const auto plan = planOf(yard);
+    EXPECT_DOUBLE_EQ(plan.sugar.value(), 12) << "a colony that is to be united is not fed on its own";
+    EXPECT_DOUBLE_EQ(plan.honey.value(), 3.1);
+    EXPECT_EQ(plan.lastSyrupDay, invented::day("2026-10-07"));
+    EXPECT_EQ(plan.waiting, 1);
+    ASSERT_EQ(plan.jobs.size(), 7U);
+    for (std::size_t i = 1; i < plan.jobs.size(); ++i) EXPECT_LE(*plan.jobs[i - 1].date, *plan.jobs[i].date);
+    JobTableModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.show(plan.jobs);
+    EXPECT_EQ(model.rowCount(), 7);
+    EXPECT_EQ(model.index(0, JobTableModel::ColonyColumn).data().toString(), QStringLiteral("A"));
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/reckoning.h"
+
+#include "app/invented.h"
+
+#include <QSignalSpy>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace winterlarder::desk {
+
+using std::chrono::milliseconds;
+
+TEST(Reckoning, TheNewestRequestOfAColonyWins) {
+    const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(60));
+    Reckoning reckoning(adviser);
+    std::vector<AnsweredPointer> answers;
+    QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId, const AnsweredPointer& answer) { answers.push_back(answer); });
+    QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
+    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 5), true);
+    QTest::qWait(15);
+    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 6), true);
+    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 7), true);
+    ASSERT_TRUE(idle.wait(5000));
+    ASSERT_EQ(answers.size(), 1U) << "older requests are dropped, not answered late";
+    EXPECT_EQ(answers.front()->record.bees.coveredCombs, 7);
+    EXPECT_EQ(adviser->stopped, 1) << "the one under way was stopped";
+    EXPECT_EQ(adviser->asked, 2) << "the one waiting was never begun";
+}
+
+TEST(Reckoning, AColonyLookedAtGoesFirst) {
+    const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(20));
+    Reckoning reckoning(adviser);
+    std::vector<int> order;
+    QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
+    QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
+    for (int i = 1; i <= 4; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), false);
+    QTest::qWait(5);
+    reckoning.ask(ColonyId{9}, 9, invented::colony("B"), true);
+    ASSERT_TRUE(idle.wait(5000));
+    ASSERT_EQ(order.size(), 5U);
+    EXPECT_LE(std::find(order.begin(), order.end(), 9) - order.begin(), 1);
+}
+
+TEST(Reckoning, EndsAtOnceWhileWorkIsUnderWay) {
+    const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(20000));
+    const auto began = std::chrono::steady_clock::now();
+    {
+        Reckoning reckoning(adviser);
+        reckoning.ask(ColonyId{1}, 0, invented::colony("A"), true);
+        QTest::qWait(20);
+    }
+    EXPECT_LT(std::chrono::steady_clock::now() - began, std::chrono::seconds(10));
+}
+
+} // namespace winterlarder::desk

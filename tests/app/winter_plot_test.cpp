@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/winter_plot.h"
+
+#include "app/invented.h"
+
+#include <QFile>
+#include <QImage>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace winterlarder::desk {
+
+namespace {
+
+std::shared_ptr<const WinterPicture> picture() {
+    const auto colony = invented::demoAnswers().at(0);
+    return {colony, &colony->picture};
+}
+
+int different(const QImage& one, const QImage& other) {
+    int count = 0;
+    for (int y = 0; y < one.height(); ++y)
+        for (int x = 0; x < one.width(); ++x) count += one.pixel(x, y) != other.pixel(x, y);
+    return count;
+}
+
+} // namespace
+
+TEST(WinterPlot, ReadsOutADay) {
+    WinterPlot plot;
+    plot.show(picture());
+    const QString text = plot.readout(picture()->first + 30);
+    EXPECT_TRUE(text.startsWith(QStringLiteral("14 Oct"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("of 100 winters")));
+    EXPECT_TRUE(plot.readout(picture()->last + 1).isEmpty());
+}
+
+TEST(WinterPlot, ArrowKeysReadDays) {
+    WinterPlot plot;
+    plot.resize(900, 400);
+    plot.show(picture());
+    QSignalSpy read(&plot, &WinterPlot::dayRead);
+    QTest::keyClick(&plot, Qt::Key_Right);
+    QTest::keyClick(&plot, Qt::Key_Right, Qt::ShiftModifier);
+    ASSERT_EQ(read.count(), 2);
+    EXPECT_TRUE(read.at(0).front().toString().startsWith(QStringLiteral("15 Sept"))) << read.at(0).front().toString().toStdString();
+    EXPECT_TRUE(read.at(1).front().toString().startsWith(QStringLiteral("22 Sept")));
+    QTest::keyClick(&plot, Qt::Key_Escape);
+    EXPECT_TRUE(read.at(2).front().toString().isEmpty());
+}
+
+TEST(WinterPlot, NumbersHaveARowADayAndAColumnAnOption) {
+    WinterPlot plot;
+    plot.show(picture());
+    const QStringList rows = plot.numbers().split(QLatin1Char('\n'));
+    EXPECT_EQ(rows.size(), static_cast<qsizetype>(picture()->daily.size()) + 1);
+    EXPECT_EQ(rows[0].split(QLatin1Char('\t')).size(), 1 + 4 + 4);
+    EXPECT_TRUE(rows[1].startsWith(QStringLiteral("2026-09-14\t")));
+    plot.showOptions({advice::OptionKind::Leave, advice::OptionKind::TakeNow});
+    EXPECT_EQ(plot.numbers().split(QLatin1Char('\n'))[0].split(QLatin1Char('\t')).size(), 1 + 2 * 4 + 4);
+}
+
+TEST(WinterPlot, DarkAndLightDifferAndOptionsAreDrawn) {
+    WinterPlot plot;
+    plot.resize(900, 420);
+    plot.setColours(lightColours());
+    plot.show(picture());
+    const QImage light = plot.grab().toImage();
+    EXPECT_EQ(light.pixelColor(2, 2), lightColours().card);
+    plot.setColours(darkColours());
+    const QImage dark = plot.grab().toImage();
+    EXPECT_EQ(dark.pixelColor(2, 2), darkColours().card);
+    plot.showOptions({advice::OptionKind::Leave, advice::OptionKind::TakeNow});
+    EXPECT_GT(different(dark, plot.grab().toImage()), 500);
+}
+
+TEST(WinterPlot, SavesEachFormAndIsLightOnPaper) {
+    const QTemporaryDir folder;
+    for (const char* form : {"png", "svg", "pdf"}) {
+        const QString path = folder.filePath(QStringLiteral("picture.%1").arg(QLatin1String(form)));
+        ASSERT_TRUE(savePaperPicture(picture(), {advice::OptionKind::Leave}, QStringLiteral("Title"), path)) << form;
+        EXPECT_GT(QFile(path).size(), 5000) << form;
+    }
+    EXPECT_GT(QImage(folder.filePath(QStringLiteral("picture.png"))).pixelColor(3, 3).lightness(), 240);
+    EXPECT_FALSE(savePaperPicture(picture(), {advice::OptionKind::Leave}, {}, QStringLiteral("/nowhere/at/all.svg")));
+}
+
+} // namespace winterlarder::desk

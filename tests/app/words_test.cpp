@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/words.h"
+
+#include "app/invented.h"
+#include "desk/arguments.h"
+
+#include <gtest/gtest.h>
+
+namespace winterlarder::desk {
+
+using advice::Verdict;
+
+namespace {
+
+std::string sentence(Verdict verdict) {
+    return words::answerSentence(*invented::answered(invented::colony("A"), {verdict, 20, 18})).toStdString();
+}
+
+} // namespace
+
+TEST(Words, AnswersAreWholeSentences) {
+    EXPECT_EQ(sentence(Verdict::Leave), "Leave it alone: about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
+    EXPECT_EQ(sentence(Verdict::Harvest), "One comb may come off (2.6 kg): about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
+    EXPECT_EQ(sentence(Verdict::Feed), "Feed 6.0 kg of sugar as syrup by 7 Oct: about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
+    EXPECT_EQ(sentence(Verdict::CannotSay), "It cannot be said until the bees are counted: how many combs do they cover?");
+}
+
+TEST(Words, ChancesAreCountsOutOfAHundredWinters) {
+    EXPECT_EQ(words::ofHundred({0.17, 0}).toStdString(), "17");
+    EXPECT_EQ(words::ofHundred({0.003, 0}).toStdString(), "fewer than 1");
+    EXPECT_EQ(words::ofHundred({0, 0}).toStdString(), "0");
+    EXPECT_EQ(words::riskLine(*invented::answered(invented::colony("A"))).toStdString(),
+              "Left alone it touches the 4 kg reserve in 17 and runs out in 4 of 100 simulated winters.");
+}
+
+TEST(Words, NumbersHaveUnitAndSpread) {
+    EXPECT_EQ(words::spread({kilograms(24), kilograms(29), kilograms(34)}).toStdString(), "29 kg (24 to 34)");
+    EXPECT_EQ(words::bees({{12000}, {15020}, {18500}}).toStdString(), "15,000 (12,000 to 18,500)");
+    EXPECT_EQ(words::date(invented::day("2027-05-19")).toStdString(), "19 May");
+}
+
+TEST(Words, DueTodayIsSaidSo) {
+    const auto today = invented::day("2026-09-14");
+    EXPECT_EQ(words::due({DueKind::Syrup, today}, today).toStdString(), "first syrup today");
+    EXPECT_EQ(words::due({DueKind::Syrup, today.plusDays(3)}, today).toStdString(), "next syrup 17 Sept");
+}
+
+TEST(Arguments, FilesFoldersAndFaults) {
+    const auto read = [](std::initializer_list<const char*> given) {
+        QStringList list{QStringLiteral("winterlarder")};
+        for (const char* word : given) list << QString::fromLatin1(word);
+        return readArguments(list);
+    };
+    EXPECT_EQ(read({"a.json", "b.json"}).files.size(), 2);
+    EXPECT_EQ(read({"--pictures", "out"}).pictures, QStringLiteral("out"));
+    EXPECT_EQ(read({"--pictures=out", "a.json"}).pictures, QStringLiteral("out"));
+    EXPECT_FALSE(read({"--pictures"}).fault.isEmpty());
+    EXPECT_FALSE(read({"--pictures="}).fault.isEmpty());
+    EXPECT_FALSE(read({"--picture"}).fault.isEmpty());
+    EXPECT_TRUE(read({"--version"}).version);
+    EXPECT_EQ(read({"--", "--version"}).files, QStringList{QStringLiteral("--version")});
+}
+
+} // namespace winterlarder::desk
