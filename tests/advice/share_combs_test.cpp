@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/colonies.h"
+
+#include <set>
+
+namespace winterlarder::advice {
+
+namespace {
+
+YardMember member(ColonyQuestion q, const char* name) {
+    q.colony = name;
+    q.yard = "Yard";
+    q.stream = winter::colonyStream(name);
+    return yardMember(q, *weigh(q, constants(), quick, 2));
+}
+
+struct Yard {
+    YardMember rich = member(colony({.capped = 0.9, .combs = 20, .covered = 9}), "Rich");
+    YardMember poor = member(colony({.capped = 0.35}), "Poor");
+    void share() {
+        std::vector<YardMember*> members{&rich, &poor};
+        shareCombs(members);
+    }
+};
+
+} // namespace
+
+TEST(ShareCombs, StoresGoFromTheRichToThePoorBeforeSugarIsBought) {
+    Yard yard;
+    ASSERT_EQ(yard.rich.advice.verdict, Verdict::Harvest);
+    ASSERT_EQ(yard.poor.advice.verdict, Verdict::Feed);
+    yard.share();
+    ASSERT_EQ(yard.poor.advice.gifts.size(), 1u);
+    const CombGift& gift = yard.poor.advice.gifts.front();
+    EXPECT_EQ(gift.from, "Rich");
+    EXPECT_EQ(gift.to, "Poor");
+    EXPECT_TRUE(says(yard.poor.advice.reasons, "move-combs-first"));
+    EXPECT_TRUE(says(yard.poor.advice.cautions, "move-combs"));
+    const Option* moved = option(yard.poor.advice, OptionKind::MoveCombs);
+    ASSERT_NE(moved, nullptr);
+    EXPECT_EQ(moved->amount, gift.honey);
+    EXPECT_LT(moved->runOut.share, yard.poor.advice.runOut->share);
+}
+
+TEST(ShareCombs, TheDonorKeepsItsOwnNeed) {
+    Yard yard;
+    yard.share();
+    EXPECT_LE(yard.poor.advice.gifts.front().honey, yard.rich.advice.harvest->upTo);
+    const std::set<int> combs(yard.poor.advice.gifts.front().combs.begin(), yard.poor.advice.gifts.front().combs.end());
+    EXPECT_EQ(combs.size(), yard.poor.advice.gifts.front().combs.size());
+}
+
+TEST(ShareCombs, NothingMovesInAYardWithSignsOfDisease) {
+    Yard yard;
+    yard.rich.question.trouble = true;
+    yard.share();
+    EXPECT_TRUE(yard.poor.advice.gifts.empty());
+    EXPECT_EQ(option(yard.poor.advice, OptionKind::MoveCombs), nullptr);
+}
+
+TEST(ShareCombs, CombsMustFitTheReceiver) {
+    Yard yard;
+    for (auto& box : yard.poor.question.boxes) box.outline.height = millimetres(135);
+    yard.share();
+    EXPECT_TRUE(yard.poor.advice.gifts.empty());
+}
+
+TEST(ShareCombs, AMemberWithoutAnAnswerIsPassedOver) {
+    Yard yard;
+    auto unknown = colony({});
+    unknown.bees.reset();
+    YardMember silent = member(unknown, "Silent");
+    std::vector<YardMember*> members{&yard.rich, &silent, &yard.poor};
+    shareCombs(members);
+    EXPECT_TRUE(silent.advice.gifts.empty());
+    EXPECT_FALSE(yard.poor.advice.gifts.empty());
+}
+
+} // namespace winterlarder::advice
