@@ -41,19 +41,6 @@ hive::CombFormat boxFormat(const book::BoxRecord& box, const ReferenceData& refe
     return format;
 }
 
-// Share of a single timber wall's loss [1]; judgement from measured conductances.
-double shellFactor(book::Shell shell, bool topInsulation) {
-    const double insulated = topInsulation ? 0.85 : 1.0;
-    switch (shell) {
-    case book::Shell::Timber: return insulated;
-    case book::Shell::ThickTimber: return 0.6 * insulated;
-    case book::Shell::Wrapped:
-    case book::Shell::Polystyrene: return 0.7;
-    case book::Shell::Straw: return 0.4;
-    }
-    return 1.0;
-}
-
 stores::Walls walls(book::Shell shell) {
     if (shell == book::Shell::Polystyrene) return stores::Walls::Polystyrene;
     return shell == book::Shell::Straw ? stores::Walls::Other : stores::Walls::Timber;
@@ -120,11 +107,6 @@ void fillTare(ColonyQuestion& question, const book::HiveRecord& record) {
 }
 
 // ---- bees ---------------------------------------------------------------------------------------------------------
-
-double raceFactor(const std::optional<book::BeeKind>& kind) {
-    if (kind == book::BeeKind::Dark) return 0.9;
-    return kind == book::BeeKind::Italian ? 1.1 : 1.0;
-}
 
 struct Seen {
     stores::BeesSeen how;
@@ -319,6 +301,23 @@ void sortByPlace(Problems& problems) {
 }
 
 } // namespace
+
+double shellFactor(book::Shell shell, bool topInsulation) {
+    const double insulated = topInsulation ? 0.85 : 1.0;
+    switch (shell) {
+    case book::Shell::Timber: return insulated;
+    case book::Shell::ThickTimber: return 0.6 * insulated;
+    case book::Shell::Wrapped:
+    case book::Shell::Polystyrene: return 0.7;
+    case book::Shell::Straw: return 0.4;
+    }
+    return 1.0;
+}
+
+double raceFactor(const std::optional<book::BeeKind>& kind) {
+    if (kind == book::BeeKind::Dark) return 0.9;
+    return kind == book::BeeKind::Italian ? 1.1 : 1.0;
+}
 
 Outcome<ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
                                    const ReferenceData& reference, std::uint64_t positionInBatch) {

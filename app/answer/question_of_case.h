@@ -8,6 +8,7 @@
 #include "support/outcome.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -29,6 +30,12 @@ struct ReadQuestion {
 //! Reads a case and makes its question: every fault of both steps in one list, by place.
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine = 1);
+
+//! Heat factor h of a hive's walls: timber 1.0, thick timber 0.6, wrapped and polystyrene 0.7, straw 0.4; insulation above
+//! the combs multiplies the two timbers by 0.85 (judgement, from measured conductances).
+double shellFactor(book::Shell shell, bool topInsulation);
+//! Use relative to the carniolan's: dark 0.9, italian 1.1, others and not known 1.0 (size judgement).
+double raceFactor(const std::optional<book::BeeKind>& kind);
 
 //! Bees beyond this are outside the model's limits.
 inline constexpr double mostBees = 100000;

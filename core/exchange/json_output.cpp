@@ -3,6 +3,7 @@
 
 #include "support/require.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -34,6 +35,23 @@ bool Json::empty() const {
     return std::get<Object>(value_).empty();
 }
 
+bool Json::plain() const { return !std::holds_alternative<List>(value_) && !std::holds_alternative<Object>(value_); }
+
+template <class Writer>
+void Json::writeList(Writer& writer, const List& items) const {
+    constexpr bool indented = !std::is_same_v<Writer, rapidjson::Writer<rapidjson::StringBuffer>>;
+    if (indented && std::all_of(items.begin(), items.end(), [](const Json& item) { return item.plain(); })) {
+        std::string line = "[";
+        for (const Json& item : items) line += (line.size() > 1 ? ", " : "") + item.compact();
+        line += "]";
+        writer.RawValue(line.data(), line.size(), rapidjson::kArrayType);
+        return;
+    }
+    writer.StartArray();
+    for (const Json& item : items) item.write(writer);
+    writer.EndArray();
+}
+
 template <class Writer>
 void Json::write(Writer& writer) const {
     if (const auto* flag = std::get_if<bool>(&value_)) {
@@ -46,9 +64,7 @@ void Json::write(Writer& writer) const {
     } else if (const auto* text = std::get_if<std::string>(&value_)) {
         writer.String(text->data(), lengthOf(*text));
     } else if (const auto* items = std::get_if<List>(&value_)) {
-        writer.StartArray();
-        for (const Json& item : *items) item.write(writer);
-        writer.EndArray();
+        writeList(writer, *items);
     } else if (const auto* members = std::get_if<Object>(&value_)) {
         writer.StartObject();
         for (const auto& member : *members) {
@@ -72,7 +88,6 @@ std::string Json::pretty() const {
     rapidjson::StringBuffer buffer;
     rapidjson::PrettyWriter<rapidjson::StringBuffer> writer(buffer);
     writer.SetIndent(' ', 2);
-    writer.SetFormatOptions(rapidjson::kFormatSingleLineArray);
     write(writer);
     return std::string(buffer.GetString(), buffer.GetSize()) + '\n';
 }

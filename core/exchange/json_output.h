@@ -45,12 +45,15 @@ public:
 
     //! On one line.
     std::string compact() const;
-    //! Indented by two, a line feed at the end.
+    //! Indented by two, lists of plain values on one line, a line feed at the end.
     std::string pretty() const;
 
 private:
+    bool plain() const; //!< neither list nor object
     template <class Writer>
     void write(Writer& writer) const;
+    template <class Writer>
+    void writeList(Writer& writer, const List& items) const;
     std::variant<std::monostate, bool, double, std::uint64_t, std::string, List, Object> value_;
 };
 

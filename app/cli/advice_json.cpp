@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/advice_json.h"
+
+#include "cli/json_values.h"
+#include "text/remarks.h"
+#include "text/words.h"
+
+#include <fmt/format.h>
+
+namespace winterlarder::cli {
+
+using exchange::Json;
+
+namespace {
+
+std::optional<Spread<Mass>> storesSpread(const advice::Advice& advice) {
+    return advice.estimate ? std::optional(advice.estimate->spread) : std::nullopt;
+}
+
+Json monthsJson(const std::vector<advice::MonthUse>& months) {
+    Json list = Json::list();
+    for (const advice::MonthUse& month : months) {
+        Json entry = Json::object();
+        entry.add("month", fmt::format("{:04}-{:02}", month.year, month.month));
+        addSpread(entry, month.use);
+        list.push(std::move(entry));
+    }
+    return list;
+}
+
+Json positions(const std::vector<int>& combs) {
+    Json list = Json::list();
+    for (int comb : combs) list.push(comb);
+    return list;
+}
+
+Json harvestJson(const std::optional<advice::HarvestAdvice>& harvest) {
+    if (!harvest) return {};
+    return Json::object()
+        .add("up_to_kg", json(harvest->upTo))
+        .add("combs", positions(harvest->combs))
+        .add("combs_hold_kg", json(harvest->combsHold));
+}
+
+Json visitsJson(const std::vector<feeding::Visit>& visits) {
+    Json list = Json::list();
+    for (const feeding::Visit& visit : visits)
+        list.push(Json::object()
+                      .add("date", visit.date.iso())
+                      .add("kind", word(visit.kind))
+                      .add("sugar_kg", json(visit.sugar))
+                      .add("syrup_l", visit.syrup.value())
+                      .add("fondant_kg", json(visit.fondant)));
+    return list;
+}
+
+std::string_view feedKind(const feeding::FeedingPlan& plan) {
+    const bool syrup = plan.syrup.sugar.value() > 0, fondant = plan.fondant.value() > 0;
+    if (syrup && fondant) return "both";
+    return fondant ? "fondant" : "syrup";
+}
+
+Json feedJson(const std::optional<feeding::FeedingPlan>& plan, const Winter& winter) {
+    if (!plan) return {};
+    Json feed = Json::object();
+    feed.add("kind", feedKind(*plan))
+        .add("sugar_kg", json(plan->syrup.sugar))
+        .add("water_l", plan->syrup.water.value())
+        .add("syrup_l", plan->syrup.volume.value())
+        .add("ratio", plan->ratio.printed)
+        .add("fondant_kg", json(plan->fondant))
+        .add("last_day", plan->lastDay ? Json(winter.date(*plan->lastDay).iso()) : Json())
+        .add("visits", visitsJson(plan->visits))
+        .add("stores_kg", json(plan->stores));
+    return feed;
+}
+
+Json optionsJson(const std::vector<advice::Option>& options) {
+    Json list = Json::list();
+    for (const advice::Option& option : options)
+        list.push(Json::object()
+                      .add("name", word(option.kind))
+                      .add("amount_kg", json(option.amount))
+                      .add("stores_after_kg", json(option.storesAfter))
+                      .add("run_out", json(option.runOut))
+                      .add("touch_reserve", json(option.touchReserve))
+                      .add("spring_reserve_kg", json(option.springReserve)));
+    return list;
+}
+
+Json lookJson(const advice::Advice& advice, const text::WordStyle& style) {
+    const advice::AnotherLook& look = advice.anotherLook;
+    const bool said = advice.verdict != advice::Verdict::CannotSay;
+    return Json::object()
+        .add("worth_it", look.worthIt)
+        .add("which", look.which ? Json(word(*look.which)) : Json())
+        .add("why", said ? Json(text::lookSentence(look, style).toStdString()) : Json());
+}
+
+Json remarksJson(const std::vector<advice::Remark>& remarks, const ReferenceData& reference, const text::WordStyle& style) {
+    Json list = Json::list();
+    for (const advice::Remark& remark : remarks) {
+        const CautionRule* rule = reference.caution(remark.id);
+        list.push(Json::object()
+                      .add("id", remark.id)
+                      .add("text", text::sentence(remark, style).toStdString())
+                      .add("source", rule && !rule->sources.empty() ? Json(rule->sources.front()) : Json()));
+    }
+    return list;
+}
+
+Json giftsJson(const std::vector<advice::CombGift>& gifts) {
+    Json list = Json::list();
+    for (const advice::CombGift& gift : gifts)
+        list.push(Json::object()
+                      .add("from", gift.from)
+                      .add("to", gift.to)
+                      .add("combs", positions(gift.combs))
+                      .add("kg", json(gift.honey)));
+    return list;
+}
+
+void addNumbers(Json& answer, const advice::Advice& advice, const advice::ColonyQuestion& question) {
+    answer.add("stores_kg", jsonOrNull(storesSpread(advice)))
+        .add("bees", jsonOrNull(advice.bees))
+        .add("use_kg", jsonOrNull(advice.use))
+        .add("use_by_month_kg", monthsJson(advice.useByMonth))
+        .add("need_kg", jsonOrNull(advice.need))
+        .add("short_risk", question.shortRisk)
+        .add("reserve_kg", json(question.reserve))
+        .add("spring_reserve_kg", jsonOrNull(advice.springReserve))
+        .add("run_out", jsonOrNull(advice.runOut))
+        .add("touch_reserve", jsonOrNull(advice.touchReserve));
+}
+
+Json seasonJson(const advice::Advice& advice, const Winter& winter) {
+    Json season = Json::object();
+    season.add("winter_class", word(advice.season.winterClass));
+    addSeasonDates(season, advice.season, winter, true);
+    return season;
+}
+
+} // namespace
+
+Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question, const advice::Advice& advice,
+                const ReferenceData& reference, const text::WordStyle& style) {
+    Json answer = Json::object();
+    answer.add("colony", record.colony).add("yard", record.yard).add("as_of", record.asOf.iso());
+    answer.add("verdict", word(advice.verdict));
+    addNumbers(answer, advice, question);
+    answer.add("harvest", harvestJson(advice.harvest))
+        .add("feed", feedJson(advice.feed, question.winter))
+        .add("options", optionsJson(advice.options))
+        .add("another_look", lookJson(advice, style))
+        .add("cautions", remarksJson(advice.cautions, reference, style))
+        .add("reasons", remarksJson(advice.reasons, reference, style))
+        .add("combs_moved", giftsJson(advice.gifts))
+        .add("free_room_kg", jsonOrNull(advice.freeRoom))
+        .add("locked_in_days", advice.lockedInDays)
+        .add("season", seasonJson(advice, question.winter))
+        .add("seed", advice.seed)
+        .add("winters", advice.winters);
+    return answer;
+}
+
+} // namespace winterlarder::cli

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+#include "book/records.h"
+#include "exchange/json_output.h"
+#include "reference/reference.h"
+#include "text/style.h"
+
+namespace winterlarder::cli {
+
+//! An answer in the keys of the manual.
+exchange::Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question, const advice::Advice& advice,
+                          const ReferenceData& reference, const text::WordStyle& style);
+
+} // namespace winterlarder::cli

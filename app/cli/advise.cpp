@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/advice_json.h"
+#include "cli/advice_text.h"
+#include "cli/batch.h"
+#include "cli/commands.h"
+#include "exchange/line_reader.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <istream>
+#include <ostream>
+
+namespace winterlarder::cli {
+
+namespace {
+
+using exchange::Json;
+
+Json faultsJson(const BatchAnswer& answer) {
+    Json faults = Json::list();
+    for (const Problem& problem : answer.problems) faults.push(describe(problem));
+    return Json::object().add("case_at", answer.at).add("faults", std::move(faults));
+}
+
+Json answerJson(const BatchAnswer& answer, const Session& session) {
+    return adviceJson(*answer.record, answer.member->question, answer.member->advice, session.reference, session.style);
+}
+
+QString answerText(const BatchAnswer& answer, const Session& session) {
+    return adviceText(*answer.record, answer.member->question, answer.member->advice, session);
+}
+
+Status adviseOne(Session& session, const std::string& file) {
+    const auto text = textOf(file, session.in);
+    if (!text) return session.fail(text.problems());
+    const BatchAnswer answer =
+        answerOf({0, shownName(file), 0, *text, {}}, session.reference, session.sampling, session.threads);
+    if (!answer.problems.empty()) return session.fail(answer.problems);
+    if (session.json)
+        session.print(answerJson(answer, session));
+    else
+        session.print(answerText(answer, session));
+    return Status::Done;
+}
+
+// Shows the answers of a batch as they come and remembers how it went.
+class BatchOutput {
+public:
+    explicit BatchOutput(Session& session) : session_(session) {}
+    void show(const BatchAnswer& answer) {
+        if (!answer.problems.empty())
+            showFaults(answer);
+        else if (session_.json)
+            session_.out << answerJson(answer, session_).compact() << '\n';
+        else
+            showText(answerText(answer, session_));
+        session_.out.flush();
+    }
+    Status status() const { return statusOfAll_; }
+
+private:
+    void showFaults(const BatchAnswer& answer) {
+        const Status status = session_.fail(answer.problems);
+        if (statusOfAll_ != Status::WrongInput) statusOfAll_ = status;
+        if (session_.json)
+            session_.out << faultsJson(answer).compact() << '\n';
+        else
+            showText(QString::fromStdString(
+                fmt::format("{}: not answered, {} fault{}\n", answer.at, answer.problems.size(), answer.problems.size() == 1 ? "" : "s")));
+    }
+    void showText(const QString& text) {
+        if (shown_++ > 0) session_.out << '\n';
+        session_.print(text);
+    }
+    Session& session_;
+    Status statusOfAll_ = Status::Done;
+    int shown_ = 0;
+};
+
+void addLines(Batch& batch, std::uint64_t& position, std::istream& in) {
+    exchange::LineReader lines(in);
+    while (auto line = lines.next()) {
+        BatchItem item{position++, "<stdin>", line->number, std::move(line->text), {}};
+        if (line->tooLong)
+            item.problems = {{ProblemKind::Input, {"<stdin>", line->number, 1}, "the line is too long to be a case",
+                              fmt::format("at most {} bytes", exchange::longestLine)}};
+        batch.add(std::move(item));
+    }
+}
+
+void addFile(Batch& batch, std::uint64_t& position, const std::string& file, std::istream& in) {
+    BatchItem item{position++, file, 0, {}, {}};
+    auto text = textOf(file, in);
+    if (text)
+        item.text = *std::move(text);
+    else
+        item.problems = text.problems();
+    batch.add(std::move(item));
+}
+
+} // namespace
+
+Status advise(Session& session, const std::vector<std::string>& cases) {
+    if (std::count(cases.begin(), cases.end(), "-") > 1)
+        return session.fail({argumentProblem("\"-\" is given more than once", "standard input can be read once")});
+    if (cases.size() == 1 && cases.front() != "-") return adviseOne(session, cases.front());
+    BatchOutput output(session);
+    OrderedAnswers ordered([&](const BatchAnswer& answer) { output.show(answer); });
+    {
+        Batch batch(session.reference, session.sampling, session.threads, ordered);
+        std::uint64_t position = 0;
+        for (const std::string& file : cases) {
+            if (file == "-")
+                addLines(batch, position, session.in);
+            else
+                addFile(batch, position, file, session.in);
+        }
+    }
+    ordered.finish();
+    if (session.in.bad()) return session.fail({{ProblemKind::File, {"<stdin>", 0, 0}, "standard input cannot be read", ""}});
+    return output.status();
+}
+
+} // namespace winterlarder::cli

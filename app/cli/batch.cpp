@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/batch.h"
+
+#include <exception>
+#include <fmt/format.h>
+
+namespace winterlarder::cli {
+
+namespace {
+
+constexpr std::size_t waitingPerThread = 4;
+
+// Keeps of a weighed colony what showing it needs, and what its yard needs where it has one.
+advice::YardMember keptOf(advice::ColonyQuestion question, advice::Answer answer) {
+    if (!question.yard.empty()) return advice::yardMember(question, answer);
+    return {std::move(question), std::move(answer.advice), {}, {}};
+}
+
+} // namespace
+
+std::string BatchItem::at() const { return line > 0 ? fmt::format("{}:{}", file, line) : file; }
+
+BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
+    BatchAnswer answer{item.at(), item.problems, {}, {}};
+    if (!answer.problems.empty()) return answer;
+    try {
+        auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
+        if (!read) {
+            answer.problems = read.problems();
+            return answer;
+        }
+        auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
+        answer.record = std::move(read->record);
+        answer.member = keptOf(std::move(read->question), *std::move(weighed));
+    } catch (const std::exception& broken) {
+        answer.problems = {{ProblemKind::Input, {item.file, item.line, 0},
+                            fmt::format("this case could not be computed: {}", broken.what()),
+                            "please report it with the case"}};
+    }
+    return answer;
+}
+
+void OrderedAnswers::put(std::uint64_t position, BatchAnswer answer) {
+    waiting_.emplace(position, std::move(answer));
+    for (auto first = waiting_.begin(); !yardsOpen_ && first != waiting_.end() && first->first == next_;
+         first = waiting_.begin()) {
+        if (first->second.member && !first->second.member->question.yard.empty()) {
+            yardsOpen_ = true;
+            return;
+        }
+        show_(first->second);
+        waiting_.erase(first);
+        ++next_;
+    }
+}
+
+void OrderedAnswers::finish() {
+    std::map<std::string, std::vector<advice::YardMember*>> yards;
+    for (auto& entry : waiting_)
+        if (auto& member = entry.second.member; member && !member->question.yard.empty())
+            yards[member->question.yard].push_back(&*member);
+    for (auto& entry : yards) advice::shareCombs(entry.second);
+    for (const auto& entry : waiting_) show_(entry.second);
+    waiting_.clear();
+}
+
+Batch::Batch(const ReferenceData& reference, winter::Sampling sampling, int threads, OrderedAnswers& answers)
+    : reference_(reference), sampling_(sampling), answers_(answers),
+      most_(waitingPerThread * static_cast<std::size_t>(threads)) {
+    for (int i = 0; i < threads; ++i) workers_.emplace_back([this] { work(); });
+}
+
+Batch::~Batch() { finish(); }
+
+void Batch::add(BatchItem item) {
+    std::unique_lock lock(mutex_);
+    changed_.wait(lock, [this] { return unanswered_ < most_; });
+    ++unanswered_;
+    queue_.push_back(std::move(item));
+    changed_.notify_all();
+}
+
+void Batch::finish() {
+    {
+        const std::lock_guard lock(mutex_);
+        closed_ = true;
+    }
+    changed_.notify_all();
+    for (std::thread& worker : workers_) worker.join();
+    workers_.clear();
+}
+
+void Batch::work() {
+    std::unique_lock lock(mutex_);
+    for (;;) {
+        changed_.wait(lock, [this] { return closed_ || !queue_.empty(); });
+        if (queue_.empty()) return;
+        const BatchItem item = std::move(queue_.front());
+        queue_.pop_front();
+        lock.unlock();
+        BatchAnswer answer = answerOf(item, reference_, sampling_, 1);
+        lock.lock();
+        answers_.put(item.position, std::move(answer));
+        --unanswered_;
+        changed_.notify_all();
+    }
+}
+
+} // namespace winterlarder::cli

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/json_output.h"
+#include "reference/reference.h"
+#include "support/outcome.h"
+#include "text/style.h"
+#include "winter/question.h"
+
+#include <QString>
+#include <iosfwd>
+#include <string>
+
+namespace winterlarder::cli {
+
+//! Exit statuses of the program.
+enum class Status { Done = 0, WrongInput = 2, FileTrouble = 3 };
+
+//! Where a command reads and writes, and how its answer is to look.
+struct Session {
+    const ReferenceData& reference;
+    std::istream& in;
+    std::ostream& out;
+    std::ostream& err;
+    bool json = false;
+    bool colour = false;
+    winter::Sampling sampling{1, 2500};
+    int threads = 1;
+    text::WordStyle style;
+
+    //! One JSON document, indented.
+    void print(const exchange::Json& document);
+    void print(const QString& text);
+    //! The text in bold on a terminal.
+    QString strong(const QString& text) const;
+    //! Every problem on a line of standard error; the status they ask for.
+    Status fail(const Problems& problems);
+};
+
+//! 3 where only files are to blame, else 2.
+Status statusOf(const Problems& problems);
+
+//! An argument that cannot be understood: "winterlarder-cli: --ratio is ...; ...".
+Problem argumentProblem(std::string detail, std::string remedy);
+
+//! Text of a file, or of standard input for "-".
+Outcome<std::string> textOf(const std::string& file, std::istream& in);
+//! The name of a file in messages: "<stdin>" for "-".
+std::string shownName(const std::string& file);
+
+} // namespace winterlarder::cli

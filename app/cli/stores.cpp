@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/advice.h"
+#include "answer/question_of_case.h"
+#include "cli/commands.h"
+#include "cli/json_values.h"
+#include "cli/table.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+
+namespace winterlarder::cli {
+
+namespace {
+
+using exchange::Json;
+
+QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
+
+Json evidenceJson(const advice::StoresToday& today) {
+    Json list = Json::list();
+    if (!today.estimate) return list;
+    for (const stores::EvidenceShare& share : today.estimate->shares)
+        list.push(Json::object()
+                      .add("kind", share.evidence.kind)
+                      .add("date", share.evidence.date.iso())
+                      .add("stores_kg", json(share.says))
+                      .add("weight", share.weight));
+    return list;
+}
+
+Json combsJson(const advice::StoresToday& today) {
+    Json list = Json::list();
+    if (!today.combs) return list;
+    for (const stores::CombStores& comb : *today.combs)
+        list.push(Json::object().add("capped_kg", json(comb.capped)).add("open_kg", json(comb.open)));
+    return list;
+}
+
+Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today) {
+    Json answer = Json::object();
+    answer.add("colony", record.colony).add("as_of", record.asOf.iso());
+    answer.add("stores_kg", today.estimate ? json(today.estimate->spread) : Json())
+        .add("bees", jsonOrNull(today.bees))
+        .add("evidence", evidenceJson(today))
+        .add("contradictory", today.estimate && today.estimate->contradictory)
+        .add("combs", combsJson(today))
+        .add("free_room_kg", jsonOrNull(today.freeRoom));
+    return answer;
+}
+
+QString combsText(const std::vector<stores::CombStores>& combs, const text::WordStyle& style) {
+    TextTable table({tr(">Comb"), tr(">Capped"), tr(">Open, as ripe honey")});
+    for (std::size_t i = 0; i < combs.size(); ++i)
+        table.add({QString::number(i + 1), text::mass(combs[i].capped, style), text::mass(combs[i].open, style)});
+    return table.text();
+}
+
+QString evidenceText(const stores::StoresEstimate& estimate, const text::WordStyle& style) {
+    TextTable table({tr("What says so"), tr("Seen on"), tr(">Stores"), tr(">Weight")});
+    for (const stores::EvidenceShare& share : estimate.shares)
+        table.add({text::evidence(share.evidence.kind), text::date(share.evidence.date, style), text::mass(share.says, style),
+                   text::number(share.weight, 2, style)});
+    return table.text();
+}
+
+QString storesText(const book::ColonyCase& record, const advice::StoresToday& today, const Session& session) {
+    const QString name = record.colony ? shown(*record.colony) : tr("Colony without a name");
+    QString text = session.strong(tr("%1, %2").arg(name, text::date(record.asOf, session.style))) + QLatin1Char('\n');
+    FactList facts;
+    facts.add(tr("Stores"), today.estimate ? text::mass(today.estimate->spread, session.style) : tr("not known"));
+    facts.add(tr("Bees"), today.bees ? text::bees(*today.bees, session.style) : tr("not known"));
+    if (today.freeRoom) facts.add(tr("Room in the combs"), text::mass(*today.freeRoom, session.style));
+    text += facts.text();
+    if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, session.style);
+    if (today.estimate && today.estimate->contradictory)
+        text += wrapped(tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
+    if (today.combs && !today.combs->empty()) text += QLatin1Char('\n') + combsText(*today.combs, session.style);
+    return text;
+}
+
+} // namespace
+
+Status stores(Session& session, const std::string& caseFile) {
+    const auto text = textOf(caseFile, session.in);
+    if (!text) return session.fail(text.problems());
+    const auto read = answer::readQuestion(*text, shownName(caseFile), session.reference, 0);
+    if (!read) return session.fail(read.problems());
+    const auto today = advice::storesToday(read->question, session.reference.constants, session.sampling, session.threads);
+    if (session.json)
+        session.print(storesJson(read->record, today));
+    else
+        session.print(storesText(read->record, today, session));
+    return Status::Done;
+}
+
+} // namespace winterlarder::cli
