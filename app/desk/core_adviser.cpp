@@ -23,27 +23,26 @@ Outcome<AnsweredPointer> CoreAdviser::answer(const book::ColonyCase& record, int
 std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPointer>& yard) const {
     std::vector<AnsweredPointer> alone;
     for (const auto& colony : yard) alone.push_back(colony->alone ? colony->alone : colony);
+    // A colony nothing can be said of neither gives nor takes.
     std::vector<advice::YardMember> members;
-    for (const auto& colony : alone) {
-        const auto& workings = colony->answer.workings;
-        auto losses = workings.ensemble ? winter::lossesFrom(*workings.ensemble, colony->question.asOf, workings.flow) : winter::WinterLosses{};
-        members.push_back({colony->question, colony->answer.advice, std::move(losses)});
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < alone.size(); ++i) {
+        if (!alone[i]->answer.workings.ensemble) continue;
+        members.push_back(advice::yardMember(alone[i]->question, alone[i]->answer));
+        places.push_back(i);
     }
     std::vector<advice::YardMember*> together;
     for (auto& member : members) together.push_back(&member);
     advice::shareCombs(together);
 
-    std::vector<AnsweredPointer> shared;
-    for (std::size_t i = 0; i < alone.size(); ++i) {
-        if (members[i].advice.gifts.empty()) {
-            shared.push_back(alone[i]);
-            continue;
-        }
-        auto made = std::make_shared<AnsweredColony>(*alone[i]);
-        made->alone = alone[i];
+    std::vector<AnsweredPointer> shared = alone;
+    for (std::size_t i = 0; i < members.size(); ++i) {
+        if (members[i].advice.gifts.empty()) continue;
+        auto made = std::make_shared<AnsweredColony>(*alone[places[i]]);
+        made->alone = alone[places[i]];
         made->answer.advice = std::move(members[i].advice);
         made->picture = pictureOf(made->question, made->answer);
-        shared.push_back(std::move(made));
+        shared[places[i]] = std::move(made);
     }
     return shared;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/said_remarks.h"
 
+#include "text/remarks.h"
+
 namespace winterlarder::desk {
 
 namespace {
@@ -16,7 +18,7 @@ QString sourceOf(const std::string& id, const ReferenceData& reference) {
 
 std::vector<SaidRemark> saidRemarks(const std::vector<advice::Remark>& remarks, const ReferenceData& reference) {
     std::vector<SaidRemark> said;
-    for (const auto& remark : remarks) said.push_back({QString::fromStdString(remark.id), sourceOf(remark.id, reference)});
+    for (const auto& remark : remarks) said.push_back({text::sentence(remark, {}), sourceOf(remark.id, reference)});
     return said;
 }
 
