@@ -50,8 +50,8 @@ TEST(JsonOutput, OnOneLineAndIndented) {
 }
 
 TEST(JsonOutput, ThereIsNoNotANumber) {
-    EXPECT_THROW(Json(std::numeric_limits<double>::quiet_NaN()), ContractViolation);
-    EXPECT_THROW(Json(std::numeric_limits<double>::infinity()), ContractViolation);
+    EXPECT_THROW(Json{std::numeric_limits<double>::quiet_NaN()}, ContractViolation);
+    EXPECT_THROW(Json{std::numeric_limits<double>::infinity()}, ContractViolation);
 }
 
 } // namespace
