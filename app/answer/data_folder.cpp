@@ -24,7 +24,9 @@ Outcome<ReferenceData> loadShippedData(const DataFolderChoice& choice) {
     const auto folder = dataFolder(choice);
     std::error_code ignored;
     if (!std::filesystem::is_directory(folder, ignored))
-        return Problem{ProblemKind::File, {folder.string(), 0, 0}, "there is no such folder of shipped data",
+        return Problem{ProblemKind::File,
+                       {folder.string(), 0, 0},
+                       "there is no such folder of shipped data",
                        "name it with --data or in WINTERLARDER_DATA"};
     return loadReference(folder);
 }

@@ -17,8 +17,8 @@ struct DataFolderChoice {
     std::filesystem::path executable;                 //!< this program's own file
 };
 
-//! The folder of the shipped data: the option, else the environment, else <executable>/../share/winterlarder if it is there,
-//! else the source folder the program was built from. Tested: tests/answer/data_folder_test.cpp.
+//! The folder of the shipped data: the option, else the environment, else <executable>/../share/winterlarder if it is
+//! there, else the source folder the program was built from. Tested: tests/answer/data_folder_test.cpp.
 std::filesystem::path dataFolder(const DataFolderChoice& choice);
 
 //! The program's own file, empty where the system does not tell.

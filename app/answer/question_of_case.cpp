@@ -48,13 +48,13 @@ stores::Walls walls(book::Shell shell) {
 
 void fillHive(ColonyQuestion& question, const book::HiveRecord& record, const ReferenceData& reference) {
     require(!record.boxes.empty(), "a hive without a box");
-    for (const book::BoxRecord& box : record.boxes) question.boxes.push_back(boxFormat(box, reference));
+    for (const book::BoxRecord& box : record.boxes)
+        question.boxes.push_back(boxFormat(box, reference));
     question.shellFactor = shellFactor(record.shell, record.topInsulation);
     question.treated = record.treated;
     question.nucleus = record.nucleus;
-    question.longHive = std::any_of(question.boxes.begin(), question.boxes.end(), [](const hive::CombFormat& box) {
-        return box.combsPerBox >= hive::longHiveCombs;
-    });
+    question.longHive = std::any_of(question.boxes.begin(), question.boxes.end(),
+                                    [](const hive::CombFormat& box) { return box.combsPerBox >= hive::longHiveCombs; });
 }
 
 // ---- combs --------------------------------------------------------------------------------------------------------
@@ -138,8 +138,8 @@ void fillBees(ColonyQuestion& question, const book::BeesRecord& record, const ex
               Problems& problems) {
     if (const auto seen = beesSeen(record)) countBees(question, *seen, places, problems);
     if (record.logSd) question.beesLogSd = *record.logSd;
-    question.brood = record.broodCells ? std::optional(BeeCount{*record.broodCells})
-                                       : stores::broodOnCombs(question.combs);
+    question.brood =
+        record.broodCells ? std::optional(BeeCount{*record.broodCells}) : stores::broodOnCombs(question.combs);
     question.raceFactor = raceFactor(record.kind);
     question.queenSeen = record.queenSeen;
     question.eggsSeen = record.eggsSeen;
@@ -194,9 +194,15 @@ advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& qu
     feed.day = dayOfChange(record.date, lookedOn, question.winter);
     feed.liquid = record.kind == book::FeedKind::Syrup;
     switch (record.kind) {
-    case book::FeedKind::Syrup: feed.stores = storesOfSyrup(record); break;
-    case book::FeedKind::Fondant: feed.stores = feeding::storesPerKgFondant * *record.fondant; break;
-    case book::FeedKind::DrySugar: feed.stores = feeding::storesPerKgDrySugar * *record.sugar; break;
+    case book::FeedKind::Syrup:
+        feed.stores = storesOfSyrup(record);
+        break;
+    case book::FeedKind::Fondant:
+        feed.stores = feeding::storesPerKgFondant * *record.fondant;
+        break;
+    case book::FeedKind::DrySugar:
+        feed.stores = feeding::storesPerKgDrySugar * *record.sugar;
+        break;
     }
     return feed;
 }
@@ -207,7 +213,8 @@ void checkFeeds(const book::ColonyCase& record, const exchange::CasePlaces& plac
         const book::FeedRecord& feed = record.feeds[i];
         if (feed.kind != book::FeedKind::Syrup || !feed.ratio) continue;
         const auto ratio = feeding::parseRatio(*feed.ratio);
-        const auto syrup = ratio ? feeding::mixForSugar(kilograms(1), *ratio) : Outcome<feeding::Syrup>(ratio.problems());
+        const auto syrup =
+            ratio ? feeding::mixForSugar(kilograms(1), *ratio) : Outcome<feeding::Syrup>(ratio.problems());
         if (syrup) continue;
         Problem problem = syrup.problems().front();
         problem.place = places.of(fmt::format("feeds[{}].ratio", i));
@@ -219,7 +226,8 @@ void checkFeeds(const book::ColonyCase& record, const exchange::CasePlaces& plac
 // or the question is asked.
 bool freshlyFilled(const book::ColonyCase& record, const ColonyQuestion& question) {
     std::optional<SeasonDay> last;
-    for (const advice::GivenFeed& feed : question.feeds) last = last ? std::max(*last, feed.day) : feed.day;
+    for (const advice::GivenFeed& feed : question.feeds)
+        last = last ? std::max(*last, feed.day) : feed.day;
     if (record.site.autumnFlow != book::FlowStrength::None) {
         const SeasonDay end =
             question.season.lastIncome ? std::min(question.asOf, question.season.lastIncome->day) : question.asOf;
@@ -234,12 +242,22 @@ feeding::Feeder feederOf(const std::optional<book::FeederRecord>& record) {
     feeding::Feeder feeder;
     const book::FeederRecord chosen = record.value_or(book::FeederRecord{});
     switch (chosen.kind) {
-    case book::FeederKind::Round: feeder.capacity = litres(6); break;
-    case book::FeederKind::Top: feeder.capacity = litres(12), feeder.top = true; break;
-    case book::FeederKind::Box: feeder.capacity = litres(4); break;
-    case book::FeederKind::Contact: feeder.capacity = litres(2.8), feeder.slow = true; break;
+    case book::FeederKind::Round:
+        feeder.capacity = litres(6);
+        break;
+    case book::FeederKind::Top:
+        feeder.capacity = litres(12), feeder.top = true;
+        break;
+    case book::FeederKind::Box:
+        feeder.capacity = litres(4);
+        break;
+    case book::FeederKind::Contact:
+        feeder.capacity = litres(2.8), feeder.slow = true;
+        break;
     case book::FeederKind::Frame:
-    case book::FeederKind::End: feeder.capacity = litres(3), feeder.slow = true; break;
+    case book::FeederKind::End:
+        feeder.capacity = litres(3), feeder.slow = true;
+        break;
     }
     feeder.touchesCluster = feeder.slow;
     if (chosen.capacity) feeder.capacity = *chosen.capacity;
@@ -248,10 +266,14 @@ feeding::Feeder feederOf(const std::optional<book::FeederRecord>& record) {
 
 double strength(book::FlowStrength flow) {
     switch (flow) {
-    case book::FlowStrength::None: return 0;
-    case book::FlowStrength::Trickle: return 0.1;
-    case book::FlowStrength::Fair: return 0.3;
-    case book::FlowStrength::Strong: return 1;
+    case book::FlowStrength::None:
+        return 0;
+    case book::FlowStrength::Trickle:
+        return 0.1;
+    case book::FlowStrength::Fair:
+        return 0.3;
+    case book::FlowStrength::Strong:
+        return 1;
     }
     return 0;
 }
@@ -286,8 +308,10 @@ void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, 
 
 void fillEvents(ColonyQuestion& question, const book::ColonyCase& record) {
     const Date lookedOn = record.lookedOn.value_or(record.asOf);
-    for (const book::WeighingRecord& weighing : record.weighings) question.weighings.push_back(weighed(weighing, question));
-    for (const book::FeedRecord& feed : record.feeds) question.feeds.push_back(given(feed, question, lookedOn));
+    for (const book::WeighingRecord& weighing : record.weighings)
+        question.weighings.push_back(weighed(weighing, question));
+    for (const book::FeedRecord& feed : record.feeds)
+        question.feeds.push_back(given(feed, question, lookedOn));
     for (const book::HarvestRecord& harvest : record.harvests)
         question.harvests.push_back({dayOfChange(harvest.date, lookedOn, question.winter), harvest.honey});
     question.freshlyFilled = freshlyFilled(record, question);
@@ -305,11 +329,15 @@ void sortByPlace(Problems& problems) {
 double shellFactor(book::Shell shell, bool topInsulation) {
     const double insulated = topInsulation ? 0.85 : 1.0;
     switch (shell) {
-    case book::Shell::Timber: return insulated;
-    case book::Shell::ThickTimber: return 0.6 * insulated;
+    case book::Shell::Timber:
+        return insulated;
+    case book::Shell::ThickTimber:
+        return 0.6 * insulated;
     case book::Shell::Wrapped:
-    case book::Shell::Polystyrene: return 0.7;
-    case book::Shell::Straw: return 0.4;
+    case book::Shell::Polystyrene:
+        return 0.7;
+    case book::Shell::Straw:
+        return 0.4;
     }
     return 1.0;
 }

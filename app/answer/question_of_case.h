@@ -17,7 +17,8 @@ namespace winterlarder::answer {
 //! A colony's records made into the plain values the models take. Where it cannot be answered but nothing is at fault
 //! (too far from a station, no bees known, ...) the question says so in `refusals`. Problems: given dates in conflict,
 //! a climate outside the model's limits, more bees than it knows - each at its place in the case.
-//! `positionInBatch` (from 0) is the random stream of a colony without a name. Tested: tests/answer/question_of_case_test.cpp.
+//! `positionInBatch` (from 0) is the random stream of a colony without a name. Tested:
+//! tests/answer/question_of_case_test.cpp.
 Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
                                            const ReferenceData& reference, std::uint64_t positionInBatch);
 
@@ -31,8 +32,8 @@ struct ReadQuestion {
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine = 1);
 
-//! Heat factor h of a hive's walls: timber 1.0, thick timber 0.6, wrapped and polystyrene 0.7, straw 0.4; insulation above
-//! the combs multiplies the two timbers by 0.85 (judgement, from measured conductances).
+//! Heat factor h of a hive's walls: timber 1.0, thick timber 0.6, wrapped and polystyrene 0.7, straw 0.4; insulation
+//! above the combs multiplies the two timbers by 0.85 (judgement, from measured conductances).
 double shellFactor(book::Shell shell, bool topInsulation);
 //! Use relative to the carniolan's: dark 0.9, italian 1.1, others and not known 1.0 (size judgement).
 double raceFactor(const std::optional<book::BeeKind>& kind);

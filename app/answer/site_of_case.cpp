@@ -24,8 +24,8 @@ climate::OwnClimate ownClimate(const book::OwnClimateRecord& record) {
 Outcome<climate::Site> placeless(const book::SiteRecord& record, const ReferenceData& reference) {
     if (const auto* id = std::get_if<std::string>(&record.where)) {
         if (const Station* station = reference.station(*id)) return climate::siteAtStation(*station, record.elevationM);
-        return Problem{ProblemKind::Input, {}, fmt::format("no station \"{}\"", *id),
-                       "an id that the command \"stations\" lists"};
+        return Problem{
+            ProblemKind::Input, {}, fmt::format("no station \"{}\"", *id), "an id that the command \"stations\" lists"};
     }
     if (const auto* place = std::get_if<book::Coordinates>(&record.where))
         return climate::siteNear(reference, place->latitude, place->longitude, record.elevationM);
@@ -55,10 +55,11 @@ Outcome<climate::GivenDates> givenDates(const book::SeasonRecord& record, const 
         if (winter.contains(*date))
             given.*(row.second) = winter.seasonDay(*date);
         else
-            problems.push_back({ProblemKind::Input, places.of(fmt::format("season.{}", row.first.first)),
-                                fmt::format("\"{}\" {} is not a day of the winter asked about", row.first.first, date->iso()),
-                                fmt::format("a day from {} to {}", winter.date(firstSeasonDay).iso(),
-                                            winter.date(lastSimulatedDay).iso())});
+            problems.push_back(
+                {ProblemKind::Input, places.of(fmt::format("season.{}", row.first.first)),
+                 fmt::format("\"{}\" {} is not a day of the winter asked about", row.first.first, date->iso()),
+                 fmt::format("a day from {} to {}", winter.date(firstSeasonDay).iso(),
+                             winter.date(lastSimulatedDay).iso())});
     }
     if (!problems.empty()) return problems;
     return given;
@@ -73,7 +74,8 @@ Problem placed(Problem problem, const exchange::CasePlaces& places) {
     bool first = true;
     for (std::size_t i = 0; i < problem.detail.size();) {
         std::size_t end = i;
-        while (end < problem.detail.size() && isKeyByte(problem.detail[end])) ++end;
+        while (end < problem.detail.size() && isKeyByte(problem.detail[end]))
+            ++end;
         const std::string word = problem.detail.substr(i, end - i);
         const auto found = word.empty() ? places.byPath.end() : places.byPath.find("season." + word);
         if (found != places.byPath.end()) {
@@ -99,7 +101,8 @@ Outcome<climate::Site> siteOf(const book::SiteRecord& record, const exchange::Ca
     auto site = placeless(record, reference);
     if (site) return site;
     Problems problems = site.problems();
-    for (Problem& problem : problems) problem.place = places.of("site");
+    for (Problem& problem : problems)
+        problem.place = places.of("site");
     return problems;
 }
 
@@ -111,11 +114,13 @@ Outcome<SiteAndSeason> siteAndSeasonOf(const book::ColonyCase& record, const exc
     result.winter = Winter::containing(record.asOf, site->curve.hemisphere());
     const auto given = givenDates(record.season, result.winter, places);
     if (!given) return given.problems();
-    const auto dates = climate::applyGivenDates(climate::deriveSeason(site->curve, reference.constants), *given,
-                                                result.winter.seasonDay(record.asOf), reference.constants, result.winter);
+    const auto dates =
+        climate::applyGivenDates(climate::deriveSeason(site->curve, reference.constants), *given,
+                                 result.winter.seasonDay(record.asOf), reference.constants, result.winter);
     if (!dates) {
         Problems problems;
-        for (const Problem& problem : dates.problems()) problems.push_back(placed(problem, places));
+        for (const Problem& problem : dates.problems())
+            problems.push_back(placed(problem, places));
         return problems;
     }
     result.season = *dates;

@@ -30,7 +30,8 @@ Json monthsJson(const std::vector<advice::MonthUse>& months) {
 
 Json positions(const std::vector<int>& combs) {
     Json list = Json::list();
-    for (int comb : combs) list.push(comb);
+    for (int comb : combs)
+        list.push(comb);
     return list;
 }
 
@@ -97,7 +98,8 @@ Json lookJson(const advice::Advice& advice, const text::WordStyle& style) {
         .add("why", said ? Json(text::lookSentence(look, style).toStdString()) : Json());
 }
 
-Json remarksJson(const std::vector<advice::Remark>& remarks, const ReferenceData& reference, const text::WordStyle& style) {
+Json remarksJson(const std::vector<advice::Remark>& remarks, const ReferenceData& reference,
+                 const text::WordStyle& style) {
     Json list = Json::list();
     for (const advice::Remark& remark : remarks) {
         const CautionRule* rule = reference.caution(remark.id);

@@ -40,7 +40,8 @@ private:
     void title() {
         const QString name = record_.colony ? shown(*record_.colony) : tr("Colony without a name");
         const QString day = text::date(record_.asOf, style_);
-        text_ += session_.strong(record_.yard ? tr("%1, %2, %3").arg(name, shown(*record_.yard), day) : tr("%1, %2").arg(name, day));
+        text_ += session_.strong(record_.yard ? tr("%1, %2, %3").arg(name, shown(*record_.yard), day)
+                                              : tr("%1, %2").arg(name, day));
         text_ += QLatin1Char('\n') + session_.strong(text::headline(a_, style_)) + QLatin1Char('\n');
         const QString risk = text::riskSentence(a_, q_.reserve.value(), style_);
         if (!risk.isEmpty()) text_ += wrapped(risk, {});
@@ -58,7 +59,8 @@ private:
                                            text::ofHundred({q_.shortRisk, 0}, style_)));
         if (a_.springReserve) facts.add(tr("Left at first forage"), text::mass(*a_.springReserve, style_));
         if (a_.freeRoom) facts.add(tr("Room in the combs"), text::mass(*a_.freeRoom, style_));
-        for (const NamedDate& named : seasonDateKeys) date(facts, named);
+        for (const NamedDate& named : seasonDateKeys)
+            date(facts, named);
         heading(tr("Figures (10th to 90th percentile in brackets)"));
         text_ += facts.text();
     }
@@ -69,8 +71,9 @@ private:
         QString name = text::seasonDate(named.key);
         name[0] = name[0].toUpper();
         const QString origin = text::origin(date->origin);
-        facts.add(name, date->exact ? tr("%1 (%2, exact)").arg(on(date->day), origin)
-                                    : tr("%1 ± %2 days (%3)").arg(on(date->day), text::count(date->sdDays, style_), origin));
+        facts.add(name, date->exact
+                            ? tr("%1 (%2, exact)").arg(on(date->day), origin)
+                            : tr("%1 ± %2 days (%3)").arg(on(date->day), text::count(date->sdDays, style_), origin));
     }
 
     void months() {
@@ -85,9 +88,11 @@ private:
     void options() {
         if (a_.options.empty()) return;
         heading(tr("Options, over the same %1 simulated winters").arg(text::count(a_.winters, style_)));
-        TextTable table({tr("Option"), tr(">Amount"), tr(">Stores after"), tr(">Runs out"), tr(">Touches reserve"), tr(">Left at first forage")});
+        TextTable table({tr("Option"), tr(">Amount"), tr(">Stores after"), tr(">Runs out"), tr(">Touches reserve"),
+                         tr(">Left at first forage")});
         for (const advice::Option& option : a_.options)
-            table.add({text::option(option.kind), option.amount.value() > 0 ? text::mass(option.amount, style_) : QStringLiteral("-"),
+            table.add({text::option(option.kind),
+                       option.amount.value() > 0 ? text::mass(option.amount, style_) : QStringLiteral("-"),
                        text::mass(option.storesAfter, style_), text::ofHundred(option.runOut, style_),
                        text::ofHundred(option.touchReserve, style_), text::mass(option.springReserve, style_)});
         text_ += table.text();
@@ -101,7 +106,8 @@ private:
         if (plan.syrup.sugar.value() > 0) {
             facts.add(tr("Sugar"), text::mass(plan.syrup.sugar, style_));
             facts.add(tr("Water"), text::volume(plan.syrup.water, style_));
-            facts.add(tr("Syrup"), tr("%1, %2 by mass").arg(text::volume(plan.syrup.volume, style_), shown(plan.ratio.printed)));
+            facts.add(tr("Syrup"),
+                      tr("%1, %2 by mass").arg(text::volume(plan.syrup.volume, style_), shown(plan.ratio.printed)));
         }
         if (plan.fondant.value() > 0) facts.add(tr("Fondant"), text::mass(plan.fondant, style_));
         if (plan.lastDay) facts.add(tr("Last day for syrup"), on(*plan.lastDay));
@@ -122,34 +128,40 @@ private:
     // Combs count from 1 for a person.
     static QString listed(const std::vector<int>& combs) {
         QStringList words;
-        for (int comb : combs) words << QString::number(comb + 1);
+        for (int comb : combs)
+            words << QString::number(comb + 1);
         return words.join(QLatin1String(", "));
     }
 
     void combs() {
         if (a_.harvest && !a_.harvest->combs.empty()) {
             heading(tr("Harvest"));
-            text_ += wrapped(tr("Combs to take, counted as listed: %1 (%2).").arg(listed(a_.harvest->combs), text::mass(a_.harvest->combsHold, style_)),
+            text_ += wrapped(tr("Combs to take, counted as listed: %1 (%2).")
+                                 .arg(listed(a_.harvest->combs), text::mass(a_.harvest->combsHold, style_)),
                              QStringLiteral("  "));
         }
         if (a_.gifts.empty()) return;
         heading(tr("Combs to move within the yard"));
         for (const advice::CombGift& gift : a_.gifts)
-            text_ += wrapped(tr("From %1 to %2: combs %3 (%4).")
-                                 .arg(shown(gift.from), shown(gift.to), listed(gift.combs), text::mass(gift.honey, style_)),
-                             QStringLiteral("  "));
+            text_ +=
+                wrapped(tr("From %1 to %2: combs %3 (%4).")
+                            .arg(shown(gift.from), shown(gift.to), listed(gift.combs), text::mass(gift.honey, style_)),
+                        QStringLiteral("  "));
     }
 
     QString citation(const std::string& id) const {
         const CautionRule* rule = session_.reference.caution(id);
-        return rule && !rule->sources.empty() ? QStringLiteral(" [%1]").arg(QString::fromStdString(rule->sources.front())) : QString();
+        return rule && !rule->sources.empty()
+                   ? QStringLiteral(" [%1]").arg(QString::fromStdString(rule->sources.front()))
+                   : QString();
     }
 
     void remarks(const QString& words, const std::vector<advice::Remark>& remarks) {
         if (remarks.empty()) return;
         heading(words);
         for (const advice::Remark& remark : remarks)
-            text_ += wrapped(shown(text::sentence(remark, style_).toStdString()) + citation(remark.id), QStringLiteral("  - "));
+            text_ += wrapped(shown(text::sentence(remark, style_).toStdString()) + citation(remark.id),
+                             QStringLiteral("  - "));
     }
 
     const book::ColonyCase& record_;

@@ -18,7 +18,8 @@ using exchange::Json;
 
 Json faultsJson(const BatchAnswer& answer) {
     Json faults = Json::list();
-    for (const Problem& problem : answer.problems) faults.push(describe(problem));
+    for (const Problem& problem : answer.problems)
+        faults.push(describe(problem));
     return Json::object().add("case_at", answer.at).add("faults", std::move(faults));
 }
 
@@ -65,8 +66,9 @@ private:
         if (session_.json)
             session_.out << faultsJson(answer).compact() << '\n';
         else
-            showText(QString::fromStdString(
-                fmt::format("{}: not answered, {} fault{}\n", answer.at, answer.problems.size(), answer.problems.size() == 1 ? "" : "s")));
+            showText(
+                QString::fromStdString(fmt::format("{}: not answered, {} fault{}\n", answer.at, answer.problems.size(),
+                                                   answer.problems.size() == 1 ? "" : "s")));
     }
     void showText(const QString& text) {
         if (shown_++ > 0) session_.out << '\n';
@@ -82,7 +84,9 @@ void addLines(Batch& batch, std::uint64_t& position, std::istream& in) {
     while (auto line = lines.next()) {
         BatchItem item{position++, "<stdin>", line->number, std::move(line->text), {}};
         if (line->tooLong)
-            item.problems = {{ProblemKind::Input, {"<stdin>", line->number, 1}, "the line is too long to be a case",
+            item.problems = {{ProblemKind::Input,
+                              {"<stdin>", line->number, 1},
+                              "the line is too long to be a case",
                               fmt::format("at most {} bytes", exchange::longestLine)}};
         batch.add(std::move(item));
     }
@@ -117,7 +121,8 @@ Status advise(Session& session, const std::vector<std::string>& cases) {
         }
     }
     ordered.finish();
-    if (session.in.bad()) return session.fail({{ProblemKind::File, {"<stdin>", 0, 0}, "standard input cannot be read", ""}});
+    if (session.in.bad())
+        return session.fail({{ProblemKind::File, {"<stdin>", 0, 0}, "standard input cannot be read", ""}});
     return output.status();
 }
 

@@ -33,7 +33,8 @@ BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, wint
         answer.record = std::move(read->record);
         answer.member = keptOf(std::move(read->question), *std::move(weighed));
     } catch (const std::exception& broken) {
-        answer.problems = {{ProblemKind::Input, {item.file, item.line, 0},
+        answer.problems = {{ProblemKind::Input,
+                            {item.file, item.line, 0},
                             fmt::format("this case could not be computed: {}", broken.what()),
                             "please report it with the case"}};
     }
@@ -59,15 +60,18 @@ void OrderedAnswers::finish() {
     for (auto& entry : waiting_)
         if (auto& member = entry.second.member; member && !member->question.yard.empty())
             yards[member->question.yard].push_back(&*member);
-    for (auto& entry : yards) advice::shareCombs(entry.second);
-    for (const auto& entry : waiting_) show_(entry.second);
+    for (auto& entry : yards)
+        advice::shareCombs(entry.second);
+    for (const auto& entry : waiting_)
+        show_(entry.second);
     waiting_.clear();
 }
 
 Batch::Batch(const ReferenceData& reference, winter::Sampling sampling, int threads, OrderedAnswers& answers)
     : reference_(reference), sampling_(sampling), answers_(answers),
       most_(waitingPerThread * static_cast<std::size_t>(threads)) {
-    for (int i = 0; i < threads; ++i) workers_.emplace_back([this] { work(); });
+    for (int i = 0; i < threads; ++i)
+        workers_.emplace_back([this] { work(); });
 }
 
 Batch::~Batch() { finish(); }
@@ -86,7 +90,8 @@ void Batch::finish() {
         closed_ = true;
     }
     changed_.notify_all();
-    for (std::thread& worker : workers_) worker.join();
+    for (std::thread& worker : workers_)
+        worker.join();
     workers_.clear();
 }
 

@@ -24,8 +24,8 @@ struct BatchItem {
     std::string file;           //!< name for messages: "<stdin>" or the file's
     int line = 0;               //!< of standard input; 0: the whole file is the case
     std::string text;
-    Problems problems;          //!< what kept the text from being got at all
-    std::string at() const;     //!< "FILE" or "<stdin>:LINE"
+    Problems problems;      //!< what kept the text from being got at all
+    std::string at() const; //!< "FILE" or "<stdin>:LINE"
 };
 
 //! What became of it: faults, or an answer that stands alone, or one that waits for its yard.

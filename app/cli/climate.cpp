@@ -22,7 +22,8 @@ Json climateJson(const climate::OwnClimate& own) {
     object.add("latitude", own.latitude);
     if (own.longitude) object.add("longitude", *own.longitude);
     Json means = Json::list();
-    for (double mean : own.monthlyMeanC) means.push(mean);
+    for (double mean : own.monthlyMeanC)
+        means.push(mean);
     object.add("monthly_mean_c", std::move(means))
         .add("daily_sd_winter_c", own.dailySdWinterK)
         .add("daily_sd_summer_c", own.dailySdSummerK)
@@ -38,14 +39,16 @@ QString climateText(const climate::RecordSummary& summary, const text::WordStyle
     };
     FactList facts;
     facts.add(tr("Days"), tr("%1 in %2 calendar years, %3 missing between them")
-                              .arg(text::count(summary.days, style), text::count(summary.years, style), text::count(summary.gaps, style)));
+                              .arg(text::count(summary.days, style), text::count(summary.years, style),
+                                   text::count(summary.gaps, style)));
     facts.add(tr("Daily SD in winter, °C"), orUnknown(own.dailySdWinterK, 2));
     facts.add(tr("Daily SD in summer, °C"), orUnknown(own.dailySdSummerK, 2));
     facts.add(tr("Correlation of consecutive days"), orUnknown(own.lag1, 2));
     facts.add(tr("SD of a whole season, °C"), orUnknown(own.seasonOffsetSdK, 2));
     TextTable table({tr("Month"), tr(">Mean °C")});
     for (int month = 1; month <= 12; ++month)
-        table.add({style.locale.standaloneMonthName(month), text::number(own.monthlyMeanC[static_cast<std::size_t>(month - 1)], 2, style)});
+        table.add({style.locale.standaloneMonthName(month),
+                   text::number(own.monthlyMeanC[static_cast<std::size_t>(month - 1)], 2, style)});
     return facts.text() + QLatin1Char('\n') + table.text() +
            wrapped(tr("With --json this is printed as a site that a case file accepts."), QStringLiteral("  "));
 }
@@ -72,15 +75,18 @@ Status climate(Session& session, const ClimateOptions& options) {
     if (!problems.empty()) return session.fail(problems);
     const auto text = textOf(options.file, session.in);
     if (!text) return session.fail(text.problems());
-    const auto unit = options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
+    const auto unit =
+        options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
     const auto read = exchange::readDailyTemperatures(*text, shownName(options.file), *columns, unit);
     if (!read) return session.fail(read.problems());
     std::vector<climate::DailyMean> record;
-    for (const exchange::DailyTemperature& day : *read) record.push_back({day.date, day.meanC});
+    for (const exchange::DailyTemperature& day : *read)
+        record.push_back({day.date, day.meanC});
     auto summary = climate::summarise(record, options.latitude);
     if (!summary) {
         Problems found = summary.problems();
-        for (Problem& problem : found) problem.place.file = shownName(options.file);
+        for (Problem& problem : found)
+            problem.place.file = shownName(options.file);
         return session.fail(found);
     }
     summary->climate.longitude = options.longitude;

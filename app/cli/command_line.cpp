@@ -49,16 +49,22 @@ public:
         std::reverse(arguments.begin(), arguments.end());
         app_.parse(arguments);
     }
-    int explain(const CLI::ParseError& error, std::ostream& out, std::ostream& err) { return app_.exit(error, out, err); }
+    int explain(const CLI::ParseError& error, std::ostream& out, std::ostream& err) {
+        return app_.exit(error, out, err);
+    }
 
     //! What is wrong with the first word where it is no command; nothing where it is one, or an option, or missing.
     std::optional<Problem> unknownCommand(const std::vector<std::string>& arguments) const {
-        const auto word = std::find_if(arguments.begin(), arguments.end(), [](const std::string& a) { return a.rfind('-', 0) != 0; });
+        const auto word =
+            std::find_if(arguments.begin(), arguments.end(), [](const std::string& a) { return a.rfind('-', 0) != 0; });
         std::vector<std::string> commands;
-        for (const CLI::App* each : app_.get_subcommands({})) commands.push_back(each->get_name());
-        if (word != arguments.begin() || arguments.empty() || std::find(commands.begin(), commands.end(), *word) != commands.end())
+        for (const CLI::App* each : app_.get_subcommands({}))
+            commands.push_back(each->get_name());
+        if (word != arguments.begin() || arguments.empty() ||
+            std::find(commands.begin(), commands.end(), *word) != commands.end())
             return std::nullopt;
-        return argumentProblem(fmt::format("no command {}", exchange::inQuotes(*word)), exchange::suggestion(*word, commands));
+        return argumentProblem(fmt::format("no command {}", exchange::inQuotes(*word)),
+                               exchange::suggestion(*word, commands));
     }
 
     const Common& common() const { return common_; }
@@ -69,7 +75,8 @@ private:
         command->add_flag("--json", common_.json, "print one JSON document (JSON Lines for a batch)");
         command->add_option("--winters", common_.winters, "simulated winters (default 2500)")->type_name("N");
         command->add_option("--seed", common_.seed, "seed of the random numbers (default 1)")->type_name("N");
-        command->add_option("--threads", common_.threads, "threads at work (default: all cores); changes no digit")->type_name("N");
+        command->add_option("--threads", common_.threads, "threads at work (default: all cores); changes no digit")
+            ->type_name("N");
         optional(command, "--data", common_.data, "folder of the shipped data")->type_name("FOLDER");
     }
     CLI::App* command(const std::string& name, const std::string& does, Chosen run) {
@@ -79,37 +86,43 @@ private:
         return added;
     }
     template <class T>
-    static CLI::Option* optional(CLI::App* command, const std::string& name, std::optional<T>& target, const std::string& does) {
-        return command->add_option_function<T>(name, [&target](const T& value) { target = value; }, does);
+    static CLI::Option* optional(CLI::App* command, const std::string& name, std::optional<T>& target,
+                                 const std::string& does) {
+        return command->add_option_function<T>(
+            name, [&target](const T& value) { target = value; }, does);
     }
 
     void addAdvise() {
         auto* added = command("advise", "stores, need, verdict, feeding, harvest, cautions of one or several colonies",
-                                 [this](Session& session) { return advise(session, cases_); });
+                              [this](Session& session) { return advise(session, cases_); });
         added->add_option("CASE", cases_, "case files, or - for JSON Lines on standard input")->required();
     }
     void addUse() {
         auto* added = command("use", "what a colony eats between two days, by month and cause",
-                                 [this](Session& session) { return use(session, use_); });
+                              [this](Session& session) { return use(session, use_); });
         added->add_option("CASE", use_.caseFile, "case file, or - for standard input")->required();
-        added->add_option("--from", use_.from, "first day, YYYY-MM-DD, not before the look")->required()->type_name("DATE");
+        added->add_option("--from", use_.from, "first day, YYYY-MM-DD, not before the look")
+            ->required()
+            ->type_name("DATE");
         added->add_option("--to", use_.to, "last day, counted in")->required()->type_name("DATE");
         added->add_flag("--daily", use_.daily, "day by day as well");
         added->add_flag("--central", use_.central, "one noiseless winter with median constants");
     }
     void addHeat() {
-        auto* added = command("heat", "power and food of a colony on one day", [this](Session& session) { return heat(session, heat_); });
+        auto* added = command("heat", "power and food of a colony on one day",
+                              [this](Session& session) { return heat(session, heat_); });
         added->add_option("--bees", heat_.bees, "adult bees")->required()->type_name("N");
         added->add_option("--temperature", heat_.temperatureC, "mean of the day, degC")->required()->type_name("C");
         added->add_option("--brood", heat_.broodCells, "cells with brood of all ages (default 0)")->type_name("CELLS");
-        added->add_option("--shell", heat_.shell, "timber (default), thick-timber, wrapped, polystyrene, straw")->type_name("SHELL");
+        added->add_option("--shell", heat_.shell, "timber (default), thick-timber, wrapped, polystyrene, straw")
+            ->type_name("SHELL");
         added->add_flag("--top-insulation", heat_.topInsulation, "insulation above the combs");
         added->add_option("--kind", heat_.kind, "dark, carniolan (default), buckfast, italian")->type_name("KIND");
         added->add_flag("--steady", heat_.steady, "no swing between day and night");
     }
     void addStores() {
         auto* added = command("stores", "stores and bees of a colony today, and what each observation says",
-                                 [this](Session& session) { return stores(session, storesCase_); });
+                              [this](Session& session) { return stores(session, storesCase_); });
         added->add_option("CASE", storesCase_, "case file, or - for standard input")->required();
     }
     void addSyrup() {
@@ -118,19 +131,24 @@ private:
         optional(added, "--sugar", syrup_.sugarKg, "kilograms of sugar")->type_name("KG");
         optional(added, "--stores", syrup_.storesKg, "kilograms of stores wanted")->type_name("KG");
         added->add_option("--ratio", syrup_.ratio, "sugar to water, decimals allowed")->required()->type_name("A:B");
-        added->add_option("--by", syrup_.basis, "what the ratio counts: mass (default), volume, kg-l (kg to litres)")->type_name("BASIS");
+        added->add_option("--by", syrup_.basis, "what the ratio counts: mass (default), volume, kg-l (kg to litres)")
+            ->type_name("BASIS");
     }
     void addStations() {
-        auto* added = command("stations", "the shipped climate stations", [this](Session& session) { return stations(session, stations_); });
+        auto* added = command("stations", "the shipped climate stations",
+                              [this](Session& session) { return stations(session, stations_); });
         optional(added, "--near", stations_.near, "nearest first")->type_name("LAT,LON");
-        optional(added, "--find", stations_.find, "only those whose id, place or country holds the text")->type_name("TEXT");
+        optional(added, "--find", stations_.find, "only those whose id, place or country holds the text")
+            ->type_name("TEXT");
     }
     void addSeason() {
         auto* added = command("season", "cold-season curve and the dates derived from it",
                               [this](Session& session) { return season(session, season_); });
         optional(added, "STATION", season_.station, "id of a shipped station");
         optional(added, "--case", season_.caseFile, "the place and dates of a case instead")->type_name("CASE");
-        optional(added, "--winter", season_.winter, "the winter whose autumn lies in this year (default 2026, or the case's)")->type_name("YEAR");
+        optional(added, "--winter", season_.winter,
+                 "the winter whose autumn lies in this year (default 2026, or the case's)")
+            ->type_name("YEAR");
         added->add_flag("--daily", season_.daily, "every day of the curve");
     }
     void addClimate() {
@@ -139,12 +157,15 @@ private:
         added->add_option("FILE", climate_.file, "CSV table, or - for standard input")->required();
         added->add_option("--latitude", climate_.latitude, "degrees, north positive")->required()->type_name("D");
         optional(added, "--longitude", climate_.longitude, "degrees, east positive")->type_name("D");
-        added->add_option("--columns", climate_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")->type_name("NAMES");
+        added->add_option("--columns", climate_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")
+            ->type_name("NAMES");
         added->add_option("--unit", climate_.unit, "c (default) or f")->type_name("UNIT");
     }
     void addShipped() {
-        command("hive-formats", "the shipped hive formats with comb area and honey of a full comb", [](Session& session) { return hiveFormats(session); });
-        auto* added = command("sources", "where the shipped numbers come from", [this](Session& session) { return sources(session, source_); });
+        command("hive-formats", "the shipped hive formats with comb area and honey of a full comb",
+                [](Session& session) { return hiveFormats(session); });
+        auto* added = command("sources", "where the shipped numbers come from",
+                              [this](Session& session) { return sources(session, source_); });
         optional(added, "ID", source_, "only this source");
     }
 
@@ -205,18 +226,20 @@ int run(const std::vector<std::string>& arguments, const Surroundings& around) {
             line.explain(error, around.out, around.err);
             return status(Status::Done);
         }
-        const Problem wrong = line.unknownCommand(arguments).value_or(
-            argumentProblem(error.what(), "winterlarder-cli --help tells how"));
+        const Problem wrong =
+            line.unknownCommand(arguments).value_or(argumentProblem(error.what(), "winterlarder-cli --help tells how"));
         around.err << describe(wrong) << '\n';
         return status(Status::WrongInput);
     }
     const auto reference = answer::loadShippedData({line.common().data, around.dataFromEnvironment, around.executable});
     if (!reference) {
-        for (const Problem& problem : reference.problems()) around.err << describe(problem) << '\n';
+        for (const Problem& problem : reference.problems())
+            around.err << describe(problem) << '\n';
         return status(statusOf(reference.problems()));
     }
-    Session session{*reference, around.in, around.out, around.err, line.common().json, around.colour && !line.common().json,
-                    {1, 2500},  1,         {}};
+    Session session{
+        *reference, around.in, around.out, around.err, line.common().json, around.colour && !line.common().json,
+        {1, 2500},  1,         {}};
     if (const Problems problems = fillRun(session, line.common(), around.cores); !problems.empty())
         return status(session.fail(problems));
     return status(line.chosen()(session));

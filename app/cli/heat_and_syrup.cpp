@@ -22,8 +22,9 @@ QString tr(const char* text) { return QCoreApplication::translate("CommandLine",
 
 void checkRange(const char* option, double value, double low, double high, Problems& problems) {
     if (std::isfinite(value) && value >= low && value <= high) return;
-    problems.push_back(argumentProblem(fmt::format("{} is {}", option, exchange::shortestNumber(std::isfinite(value) ? value : 0)),
-                                       fmt::format("a number from {} to {}", low, high)));
+    problems.push_back(
+        argumentProblem(fmt::format("{} is {}", option, exchange::shortestNumber(std::isfinite(value) ? value : 0)),
+                        fmt::format("a number from {} to {}", low, high)));
 }
 
 // ---- heat -----------------------------------------------------------------------------------------------------------
@@ -56,8 +57,9 @@ QString heatText(const Warmth& warmth, const text::WordStyle& style) {
     facts.add(tr("Food"), tr("%1 g a day").arg(text::number(grams, 1, style)));
     if (warmth.bees > 0) {
         facts.add(tr("Food for each bee"), tr("%1 mg a day").arg(text::number(grams * 1000 / warmth.bees, 2, style)));
-        facts.add(tr("Power for each kg of bees"),
-                  tr("%1 W").arg(text::number(warmth.power.total().value() / (warmth.bees * warmth.beeMass), 2, style)));
+        facts.add(
+            tr("Power for each kg of bees"),
+            tr("%1 W").arg(text::number(warmth.power.total().value() / (warmth.bees * warmth.beeMass), 2, style)));
     }
     return facts.text();
 }
@@ -77,7 +79,8 @@ Outcome<feeding::Syrup> mix(const SyrupOptions& options, const feeding::Ratio& r
 }
 
 Problems atArguments(Problems problems) {
-    for (Problem& problem : problems) problem.place = {"winterlarder-cli", 0, 0};
+    for (Problem& problem : problems)
+        problem.place = {"winterlarder-cli", 0, 0};
     return problems;
 }
 
@@ -112,8 +115,9 @@ QString syrupText(const feeding::Syrup& syrup, const feeding::Ratio& ratio, cons
     facts.add(tr("Sugar"), kg(syrup.sugar));
     facts.add(tr("Water"), l(syrup.water));
     facts.add(tr("Syrup"), tr("%1, %2").arg(l(syrup.volume), kg(syrup.mass)));
-    facts.add(tr("Strength"), tr("%1 % sugar by mass, %2 kg/L at 20 °C")
-                                  .arg(text::number(syrup.massPercent, 1, style), text::number(syrup.densityKgPerL, 4, style)));
+    facts.add(tr("Strength"),
+              tr("%1 % sugar by mass, %2 kg/L at 20 °C")
+                  .arg(text::number(syrup.massPercent, 1, style), text::number(syrup.densityKgPerL, 4, style)));
     facts.add(tr("Stores gained"), tr("%1, ripened").arg(kg(syrup.stores)));
     return facts.text();
 }
@@ -127,17 +131,20 @@ Status heat(Session& session, const HeatOptions& options) {
     checkRange("--brood", options.broodCells, 0, 200000, problems);
     const auto shell = exchange::choiceOf(exchange::shellWords, options.shell);
     if (!shell)
-        problems.push_back(argumentProblem(fmt::format("--shell is {}", options.shell),
-                                           exchange::suggestion(options.shell, exchange::allWords(exchange::shellWords))));
+        problems.push_back(
+            argumentProblem(fmt::format("--shell is {}", options.shell),
+                            exchange::suggestion(options.shell, exchange::allWords(exchange::shellWords))));
     const auto kind = exchange::choiceOf(exchange::beeKindWords, options.kind);
     if (!kind)
-        problems.push_back(argumentProblem(fmt::format("--kind is {}", options.kind),
-                                           exchange::suggestion(options.kind, exchange::allWords(exchange::beeKindWords))));
+        problems.push_back(
+            argumentProblem(fmt::format("--kind is {}", options.kind),
+                            exchange::suggestion(options.kind, exchange::allWords(exchange::beeKindWords))));
     if (!problems.empty()) return session.fail(problems);
     const ModelConstants& k = session.reference.constants;
-    const auto power = winter::hivePower({options.bees}, {options.broodCells}, celsius(options.temperatureC),
-                                         kelvins(options.steady ? 0 : k.diurnalHalfRange),
-                                         answer::shellFactor(*shell, options.topInsulation), answer::raceFactor(kind), k);
+    const auto power =
+        winter::hivePower({options.bees}, {options.broodCells}, celsius(options.temperatureC),
+                          kelvins(options.steady ? 0 : k.diurnalHalfRange),
+                          answer::shellFactor(*shell, options.topInsulation), answer::raceFactor(kind), k);
     const Warmth warmth{power, winter::foodPerDay(power.total(), k), options.bees, k.beeMass};
     if (session.json)
         session.print(heatJson(warmth));

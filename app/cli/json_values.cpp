@@ -27,7 +27,10 @@ Json json(const Spread<Mass>& spread) {
 }
 
 Json json(const Spread<BeeCount>& spread) {
-    return Json::object().add("low", spread.low.count).add("typical", spread.typical.count).add("high", spread.high.count);
+    return Json::object()
+        .add("low", spread.low.count)
+        .add("typical", spread.typical.count)
+        .add("high", spread.high.count);
 }
 
 Json json(const Share& share) {
@@ -38,9 +41,12 @@ namespace {
 
 std::string_view word(climate::DateOrigin origin) {
     switch (origin) {
-    case climate::DateOrigin::Climate: return "climate";
-    case climate::DateOrigin::ClimateMoved: return "climate, moved";
-    case climate::DateOrigin::Case: return "case";
+    case climate::DateOrigin::Climate:
+        return "climate";
+    case climate::DateOrigin::ClimateMoved:
+        return "climate, moved";
+    case climate::DateOrigin::Case:
+        return "case";
     }
     return "";
 }
@@ -63,52 +69,74 @@ void addSeasonDates(Json& object, const climate::SeasonDates& season, const Wint
 
 std::string_view word(climate::WinterClass kind) {
     switch (kind) {
-    case climate::WinterClass::Confined: return "confined";
-    case climate::WinterClass::Flying: return "flying";
-    case climate::WinterClass::Dearth: return "dearth";
-    case climate::WinterClass::NotDerivable: return "not_derivable";
+    case climate::WinterClass::Confined:
+        return "confined";
+    case climate::WinterClass::Flying:
+        return "flying";
+    case climate::WinterClass::Dearth:
+        return "dearth";
+    case climate::WinterClass::NotDerivable:
+        return "not_derivable";
     }
     return "";
 }
 
 std::string_view word(advice::Verdict verdict) {
     switch (verdict) {
-    case advice::Verdict::Harvest: return "harvest";
-    case advice::Verdict::Leave: return "leave";
-    case advice::Verdict::Feed: return "feed";
-    case advice::Verdict::Unite: return "unite";
-    case advice::Verdict::CannotSay: return "cannot_say";
+    case advice::Verdict::Harvest:
+        return "harvest";
+    case advice::Verdict::Leave:
+        return "leave";
+    case advice::Verdict::Feed:
+        return "feed";
+    case advice::Verdict::Unite:
+        return "unite";
+    case advice::Verdict::CannotSay:
+        return "cannot_say";
     }
     return "";
 }
 
 std::string_view word(advice::OptionKind kind) {
     switch (kind) {
-    case advice::OptionKind::Leave: return "leave";
-    case advice::OptionKind::TakeNow: return "take_now";
-    case advice::OptionKind::TakeInSpring: return "take_in_spring";
-    case advice::OptionKind::Feed: return "feed";
-    case advice::OptionKind::MoveCombs: return "move_combs";
+    case advice::OptionKind::Leave:
+        return "leave";
+    case advice::OptionKind::TakeNow:
+        return "take_now";
+    case advice::OptionKind::TakeInSpring:
+        return "take_in_spring";
+    case advice::OptionKind::Feed:
+        return "feed";
+    case advice::OptionKind::MoveCombs:
+        return "move_combs";
     }
     return "";
 }
 
 std::string_view word(advice::Look look) {
     switch (look) {
-    case advice::Look::Heft: return "heft";
-    case advice::Look::Weigh: return "weigh";
-    case advice::Look::LookThroughWindow: return "look_through_window";
-    case advice::Look::CountCombs: return "count_combs";
-    case advice::Look::Open: return "open";
+    case advice::Look::Heft:
+        return "heft";
+    case advice::Look::Weigh:
+        return "weigh";
+    case advice::Look::LookThroughWindow:
+        return "look_through_window";
+    case advice::Look::CountCombs:
+        return "count_combs";
+    case advice::Look::Open:
+        return "open";
     }
     return "";
 }
 
 std::string_view word(feeding::VisitKind kind) {
     switch (kind) {
-    case feeding::VisitKind::Syrup: return "syrup";
-    case feeding::VisitKind::Fondant: return "fondant";
-    case feeding::VisitKind::Check: return "check";
+    case feeding::VisitKind::Syrup:
+        return "syrup";
+    case feeding::VisitKind::Fondant:
+        return "fondant";
+    case feeding::VisitKind::Check:
+        return "check";
     }
     return "";
 }

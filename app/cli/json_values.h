@@ -15,8 +15,7 @@ exchange::Json json(Mass mass);
 exchange::Json json(const Spread<Mass>& spread);
 exchange::Json json(const Spread<BeeCount>& spread);
 exchange::Json json(const Share& share);
-template <class T>
-exchange::Json jsonOrNull(const std::optional<T>& value) {
+template <class T> exchange::Json jsonOrNull(const std::optional<T>& value) {
     return value ? json(*value) : exchange::Json();
 }
 

@@ -34,8 +34,9 @@ int main(int count, char** given) {
     std::cin.tie(nullptr);
     try {
         const std::vector<std::string> arguments(given + 1, given + count);
-        const int status = winterlarder::cli::run(arguments, {std::cin, std::cout, std::cerr, environmentFolder(),
-                                                              winterlarder::answer::executableFile(), colourWanted(), cores()});
+        const int status =
+            winterlarder::cli::run(arguments, {std::cin, std::cout, std::cerr, environmentFolder(),
+                                               winterlarder::answer::executableFile(), colourWanted(), cores()});
         if (std::cout.flush()) return status;
         std::cerr << "standard output: cannot be written\n";
         return static_cast<int>(winterlarder::cli::Status::FileTrouble);

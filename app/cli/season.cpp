@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "climate/season.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
 #include "cli/json_values.h"
 #include "cli/table.h"
-#include "climate/season.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
 #include "text/words.h"
@@ -34,7 +34,8 @@ Outcome<Shown> ofStation(const Session& session, const std::string& id, int autu
     const Station* station = session.reference.station(id);
     if (!station) {
         std::vector<std::string> known;
-        for (const Station& each : session.reference.stations) known.push_back(each.id);
+        for (const Station& each : session.reference.stations)
+            known.push_back(each.id);
         const bool near = !exchange::nearWords(id, known).empty();
         return argumentProblem(fmt::format("no station {}", exchange::inQuotes(id)),
                                near ? exchange::suggestion(id, known) : "an id that \"stations\" lists");
@@ -52,7 +53,9 @@ Outcome<Shown> ofCase(const Session& session, const std::string& file, const std
     if (!read) return read.problems();
     const advice::ColonyQuestion& question = read->question;
     if (!question.site)
-        return Problem{ProblemKind::Input, {shownName(file), 0, 0}, "no climate station lies within 600 km of the place",
+        return Problem{ProblemKind::Input,
+                       {shownName(file), 0, 0},
+                       "no climate station lies within 600 km of the place",
                        "a climate of your own"};
     const Winter winter = autumn ? Winter(question.winter.hemisphere(), *autumn) : question.winter;
     return Shown{question.site->curve, question.season, winter, question.site->stationId};
@@ -77,11 +80,14 @@ Json daysJson(const Shown& shown) {
 QString note(const climate::SeasonDates& dates) {
     QStringList said;
     if (dates.winterClass == climate::WinterClass::NotDerivable)
-        said << tr("Neither temperature nor day length ever falls far enough: no season can be derived here, give its dates yourself.");
+        said << tr("Neither temperature nor day length ever falls far enough: no season can be derived here, give its "
+                   "dates yourself.");
     else if (!dates.broodless())
         said << tr("Laying never stops here, so there are no dates for its end and new start.");
-    if (dates.derivable() && !dates.syrupDeadline) said << tr("It never gets too cold for syrup to be taken and ripened.");
-    if (dates.derivable() && dates.syrupDeadline && !dates.syrupRefused) said << tr("It never gets too cold for syrup to be taken.");
+    if (dates.derivable() && !dates.syrupDeadline)
+        said << tr("It never gets too cold for syrup to be taken and ripened.");
+    if (dates.derivable() && dates.syrupDeadline && !dates.syrupRefused)
+        said << tr("It never gets too cold for syrup to be taken.");
     if (dates.atEdgeOfRules) said << tr("The season lies at the edge of the rules: compare its dates with your own.");
     return said.join(QLatin1Char(' '));
 }
@@ -103,15 +109,17 @@ QString curveText(const Shown& shown, const text::WordStyle& style, bool daily) 
         const Date date = shown.winter.date(day);
         if (!daily && date.day() != 1 && date.day() != 15) continue;
         table.add({text::date(date, style), text::number(shown.curve.normal(day).value(), 1, style),
-                   text::number(wholeSd(shown.curve, day), 1, style), text::number(shown.curve.dayLength(day).value(), 1, style)});
+                   text::number(wholeSd(shown.curve, day), 1, style),
+                   text::number(shown.curve.dayLength(day).value(), 1, style)});
     }
     return table.text();
 }
 
 QString seasonText(const Shown& shown, bool daily, const Session& session) {
-    QString text = session.strong(shown.station.empty() ? tr("Own climate: %1").arg(text::winterClass(shown.dates.winterClass))
-                                                        : tr("%1: %2").arg(QString::fromStdString(shown.station),
-                                                                           text::winterClass(shown.dates.winterClass)));
+    QString text =
+        session.strong(shown.station.empty() ? tr("Own climate: %1").arg(text::winterClass(shown.dates.winterClass))
+                                             : tr("%1: %2").arg(QString::fromStdString(shown.station),
+                                                                text::winterClass(shown.dates.winterClass)));
     text += QLatin1Char('\n');
     FactList facts;
     for (const NamedDate& named : seasonDateKeys) {
@@ -119,8 +127,10 @@ QString seasonText(const Shown& shown, bool daily, const Session& session) {
         QString name = text::seasonDate(named.key);
         name[0] = name[0].toUpper();
         if (!date) continue;
-        facts.add(name, tr("%1 ± %2 days (%3)").arg(text::date(shown.winter.date(date->day), session.style),
-                                                     text::count(date->exact ? 0 : date->sdDays, session.style), text::origin(date->origin)));
+        facts.add(name,
+                  tr("%1 ± %2 days (%3)")
+                      .arg(text::date(shown.winter.date(date->day), session.style),
+                           text::count(date->exact ? 0 : date->sdDays, session.style), text::origin(date->origin)));
     }
     text += facts.text();
     const QString why = note(shown.dates);

@@ -19,7 +19,8 @@ QString Session::strong(const QString& text) const {
 }
 
 Status Session::fail(const Problems& problems) {
-    for (const Problem& problem : problems) err << describe(problem) << '\n';
+    for (const Problem& problem : problems)
+        err << describe(problem) << '\n';
     return statusOf(problems);
 }
 

@@ -31,7 +31,8 @@ struct Coordinates {
 
 std::optional<double> degrees(std::string_view text, double most) {
     double value = 0;
-    while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
+    while (!text.empty() && text.front() == ' ')
+        text.remove_prefix(1);
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     const bool whole = error == std::errc() && end == text.data() + text.size();
     return whole && value >= -most && value <= most ? std::optional(value) : std::nullopt;
@@ -44,7 +45,8 @@ Outcome<Coordinates> coordinatesOf(const std::string& text) {
         const auto longitude = degrees(std::string_view(text).substr(comma + 1), 180);
         if (latitude && longitude) return Coordinates{*latitude, *longitude};
     }
-    return argumentProblem(fmt::format("--near is {}", text), "LAT,LON in degrees, north and east positive, such as 44.9,-64.2");
+    return argumentProblem(fmt::format("--near is {}", text),
+                           "LAT,LON in degrees, north and east positive, such as 44.9,-64.2");
 }
 
 bool holds(const std::string& text, const QString& wanted) { return of(text).contains(wanted, Qt::CaseInsensitive); }
@@ -74,12 +76,14 @@ Json stationJson(const ListedStation& listed) {
 }
 
 QString stationsText(const std::vector<ListedStation>& stations, const text::WordStyle& style) {
-    TextTable table({tr("Station"), tr("Place"), tr("Country"), tr(">Latitude"), tr(">Longitude"), tr(">Height"), tr(">Distance"), tr("Mark")});
+    TextTable table({tr("Station"), tr("Place"), tr("Country"), tr(">Latitude"), tr(">Longitude"), tr(">Height"),
+                     tr(">Distance"), tr("Mark")});
     for (const ListedStation& listed : stations) {
         const Station& s = *listed.station;
-        table.add({of(s.id), of(s.place), of(s.country), text::number(s.latitude, 2, style), text::number(s.longitude, 2, style),
-                   tr("%1 m").arg(text::number(s.elevationM, 0, style)),
-                   listed.distanceKm ? tr("%1 km").arg(text::number(*listed.distanceKm, 0, style)) : QString(), of(name(s.mark))});
+        table.add({of(s.id), of(s.place), of(s.country), text::number(s.latitude, 2, style),
+                   text::number(s.longitude, 2, style), tr("%1 m").arg(text::number(s.elevationM, 0, style)),
+                   listed.distanceKm ? tr("%1 km").arg(text::number(*listed.distanceKm, 0, style)) : QString(),
+                   of(name(s.mark))});
     }
     return table.text();
 }
@@ -99,12 +103,15 @@ Json formatJson(const HiveFormat& shipped) {
 }
 
 QString formatsText(const std::vector<HiveFormat>& formats, const text::WordStyle& style) {
-    TextTable table({tr("Format"), tr("Name"), tr(">Comb face"), tr(">Combs"), tr(">Pitch"), tr(">Full comb"), tr(">Bees a comb")});
+    TextTable table(
+        {tr("Format"), tr("Name"), tr(">Comb face"), tr(">Combs"), tr(">Pitch"), tr(">Full comb"), tr(">Bees a comb")});
     for (const HiveFormat& shipped : formats) {
         const hive::CombFormat format = hive::combFormat(shipped);
-        table.add({of(shipped.id), of(shipped.name), of(winterlarder::format(hive::faceArea(format.outline), style.numbers, 2)),
+        table.add({of(shipped.id), of(shipped.name),
+                   of(winterlarder::format(hive::faceArea(format.outline), style.numbers, 2)),
                    QString::number(shipped.combsPerBox), of(winterlarder::format(shipped.pitch, style.numbers, 1)),
-                   text::mass(hive::fullComb(format, hive::phiComb), style), text::count(2 * shipped.beesPerSide.count, style)});
+                   text::mass(hive::fullComb(format, hive::phiComb), style),
+                   text::count(2 * shipped.beesPerSide.count, style)});
     }
     return table.text();
 }
@@ -113,7 +120,8 @@ QString formatsText(const std::vector<HiveFormat>& formats, const text::WordStyl
 
 Json sourceJson(const Source& source) {
     Json used = Json::list();
-    for (const std::string& file : source.usedBy) used.push(file);
+    for (const std::string& file : source.usedBy)
+        used.push(file);
     return Json::object()
         .add("id", source.id)
         .add("citation", source.citation)
@@ -124,7 +132,8 @@ Json sourceJson(const Source& source) {
 
 QString sourceText(const Source& source, const Session& session) {
     QString files;
-    for (const std::string& file : source.usedBy) files += (files.isEmpty() ? QString() : QStringLiteral(", ")) + of(file);
+    for (const std::string& file : source.usedBy)
+        files += (files.isEmpty() ? QString() : QStringLiteral(", ")) + of(file);
     QString text = session.strong(of(source.id)) + QStringLiteral(" (%1)\n").arg(of(name(source.mark)));
     text += wrapped(of(source.citation), QStringLiteral("  "));
     return files.isEmpty() ? text : text + wrapped(tr("used by %1").arg(files), QStringLiteral("  "));
@@ -137,7 +146,8 @@ Status stations(Session& session, const StationsOptions& options) {
     if (options.near) {
         const auto place = coordinatesOf(*options.near);
         if (!place) return session.fail(place.problems());
-        for (const auto& near : climate::stationsByDistance(session.reference.stations, place->latitude, place->longitude))
+        for (const auto& near :
+             climate::stationsByDistance(session.reference.stations, place->latitude, place->longitude))
             if (matches(*near.station, options.find)) listed.push_back({near.station, near.distanceKm});
     } else {
         for (const Station& station : session.reference.stations)
@@ -148,7 +158,8 @@ Status stations(Session& session, const StationsOptions& options) {
         return Status::Done;
     }
     Json list = Json::list();
-    for (const ListedStation& station : listed) list.push(stationJson(station));
+    for (const ListedStation& station : listed)
+        list.push(stationJson(station));
     session.print(list);
     return Status::Done;
 }
@@ -159,7 +170,8 @@ Status hiveFormats(Session& session) {
         return Status::Done;
     }
     Json list = Json::list();
-    for (const HiveFormat& format : session.reference.formats) list.push(formatJson(format));
+    for (const HiveFormat& format : session.reference.formats)
+        list.push(formatJson(format));
     session.print(list);
     return Status::Done;
 }
@@ -170,10 +182,12 @@ Status sources(Session& session, const std::optional<std::string>& id) {
         if (!id || source.id == *id) listed.push_back(&source);
     if (listed.empty()) {
         std::vector<std::string> known;
-        for (const Source& source : session.reference.sources) known.push_back(source.id);
+        for (const Source& source : session.reference.sources)
+            known.push_back(source.id);
         const bool near = !exchange::nearWords(*id, known).empty();
-        return session.fail({argumentProblem(fmt::format("no source {}", exchange::inQuotes(*id)),
-                                             near ? exchange::suggestion(*id, known) : "an id that \"sources\" lists")});
+        return session.fail(
+            {argumentProblem(fmt::format("no source {}", exchange::inQuotes(*id)),
+                             near ? exchange::suggestion(*id, known) : "an id that \"sources\" lists")});
     }
     Json list = Json::list();
     for (const Source* source : listed) {

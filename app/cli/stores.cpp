@@ -58,8 +58,8 @@ QString combsText(const std::vector<stores::CombStores>& combs, const text::Word
 QString evidenceText(const stores::StoresEstimate& estimate, const text::WordStyle& style) {
     TextTable table({tr("What says so"), tr("Seen on"), tr(">Stores"), tr(">Weight")});
     for (const stores::EvidenceShare& share : estimate.shares)
-        table.add({text::evidence(share.evidence.kind), text::date(share.evidence.date, style), text::mass(share.says, style),
-                   text::number(share.weight, 2, style)});
+        table.add({text::evidence(share.evidence.kind), text::date(share.evidence.date, style),
+                   text::mass(share.says, style), text::number(share.weight, 2, style)});
     return table.text();
 }
 
@@ -85,7 +85,8 @@ Status stores(Session& session, const std::string& caseFile) {
     if (!text) return session.fail(text.problems());
     const auto read = answer::readQuestion(*text, shownName(caseFile), session.reference, 0);
     if (!read) return session.fail(read.problems());
-    const auto today = advice::storesToday(read->question, session.reference.constants, session.sampling, session.threads);
+    const auto today =
+        advice::storesToday(read->question, session.reference.constants, session.sampling, session.threads);
     if (session.json)
         session.print(storesJson(read->record, today));
     else

@@ -10,7 +10,8 @@ namespace {
 constexpr qsizetype lineWidth = 100;
 
 QString trimmedEnd(QString line) {
-    while (line.endsWith(QLatin1Char(' '))) line.chop(1);
+    while (line.endsWith(QLatin1Char(' ')))
+        line.chop(1);
     return line;
 }
 
@@ -30,7 +31,8 @@ QString TextTable::text() const {
     std::vector<qsizetype> widths;
     for (qsizetype column = 0; column < headings_.size(); ++column) {
         qsizetype width = headings_[column].size();
-        for (const QStringList& row : rows_) width = std::max(width, row.value(column).size());
+        for (const QStringList& row : rows_)
+            width = std::max(width, row.value(column).size());
         widths.push_back(width);
     }
     const auto line = [&](const QStringList& cells) {
@@ -38,12 +40,14 @@ QString TextTable::text() const {
         for (qsizetype column = 0; column < headings_.size(); ++column) {
             const auto index = static_cast<std::size_t>(column);
             const QString cell = cells.value(column);
-            result += QStringLiteral("  ") + (right_[index] ? cell.rightJustified(widths[index]) : cell.leftJustified(widths[index]));
+            result += QStringLiteral("  ") +
+                      (right_[index] ? cell.rightJustified(widths[index]) : cell.leftJustified(widths[index]));
         }
         return trimmedEnd(result) + QLatin1Char('\n');
     };
     QString result = line(headings_);
-    for (const QStringList& row : rows_) result += line(row);
+    for (const QStringList& row : rows_)
+        result += line(row);
     return result;
 }
 
@@ -53,7 +57,8 @@ void FactList::add(const QString& label, const QString& value) {
 
 QString FactList::text() const {
     qsizetype width = 0;
-    for (const auto& fact : facts_) width = std::max(width, fact.first.size());
+    for (const auto& fact : facts_)
+        width = std::max(width, fact.first.size());
     QString result;
     for (const auto& fact : facts_)
         result += wrapped(fact.second, QStringLiteral("  %1  ").arg(fact.first.leftJustified(width)));

@@ -34,7 +34,8 @@ struct MonthOfUse {
 // One run of the model read out between two days.
 class Use {
 public:
-    Use(const advice::ColonyQuestion& question, const ModelConstants& constants, winter::DemandEnsemble ensemble, Period period)
+    Use(const advice::ColonyQuestion& question, const ModelConstants& constants, winter::DemandEnsemble ensemble,
+        Period period)
         : q_(question), k_(constants), ensemble_(std::move(ensemble)),
           flow_(advice::autumnFlow(question, advice::freeRoomAtLook(question))), period_(period) {}
 
@@ -52,7 +53,8 @@ public:
     const winter::DayMeans& day(SeasonDay day) const { return ensemble_.means(day); }
     double sumKg(double (*gramsOf)(const winter::DayMeans&, const ModelConstants&)) const {
         double grams = 0;
-        for (SeasonDay d = period_.from; d <= period_.to; d = d + 1) grams += gramsOf(ensemble_.means(d), k_);
+        for (SeasonDay d = period_.from; d <= period_.to; d = d + 1)
+            grams += gramsOf(ensemble_.means(d), k_);
         return grams / 1000;
     }
     Spread<BeeCount> beesAtEnd() const {
@@ -65,7 +67,8 @@ public:
         std::vector<MonthOfUse> result;
         for (SeasonDay first = period_.from; first <= period_.to;) {
             SeasonDay last = first;
-            while (last < period_.to && date(last + 1).month() == date(first).month()) last = last + 1;
+            while (last < period_.to && date(last + 1).month() == date(first).month())
+                last = last + 1;
             const auto kg = eaten(first, last);
             result.push_back({date(first).year(), date(first).month(), spread(kg), mean(kg)});
             first = last + 1;
@@ -73,7 +76,8 @@ public:
         return result;
     }
     static Spread<Mass> spread(const std::vector<double>& kg) {
-        return {kilograms(winter::quantile(kg, 0.1)), kilograms(winter::quantile(kg, 0.5)), kilograms(winter::quantile(kg, 0.9))};
+        return {kilograms(winter::quantile(kg, 0.1)), kilograms(winter::quantile(kg, 0.5)),
+                kilograms(winter::quantile(kg, 0.9))};
     }
     static double mean(const std::vector<double>& values) {
         return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
@@ -90,8 +94,12 @@ private:
     Period period_;
 };
 
-double adultGrams(const winter::DayMeans& day, const ModelConstants& k) { return day.adultPowerW * secondsPerDay / k.honeyEnergy; }
-double broodHeatGrams(const winter::DayMeans& day, const ModelConstants& k) { return day.broodPowerW * secondsPerDay / k.honeyEnergy; }
+double adultGrams(const winter::DayMeans& day, const ModelConstants& k) {
+    return day.adultPowerW * secondsPerDay / k.honeyEnergy;
+}
+double broodHeatGrams(const winter::DayMeans& day, const ModelConstants& k) {
+    return day.broodPowerW * secondsPerDay / k.honeyEnergy;
+}
 double broodFoodGrams(const winter::DayMeans& day, const ModelConstants&) { return day.broodFoodG; }
 
 // Why the use of a colony cannot be simulated at all.
@@ -109,16 +117,18 @@ Problems refusals(const advice::ColonyQuestion& question, const std::string& fil
     return problems;
 }
 
-std::optional<SeasonDay> dayOf(const std::string& option, const std::string& text, const Winter& winter, Problems& problems) {
+std::optional<SeasonDay> dayOf(const std::string& option, const std::string& text, const Winter& winter,
+                               Problems& problems) {
     const auto date = Date::parse(text);
     if (!date) {
-        problems.push_back(argumentProblem(fmt::format("{} is {}, which is not a date", option, text), "a day as YYYY-MM-DD"));
+        problems.push_back(
+            argumentProblem(fmt::format("{} is {}, which is not a date", option, text), "a day as YYYY-MM-DD"));
         return std::nullopt;
     }
     if (winter.contains(*date)) return winter.seasonDay(*date);
-    problems.push_back(argumentProblem(fmt::format("{} {} is not a day of the winter asked about", option, text),
-                                       fmt::format("a day from {} to {}", winter.date(firstSeasonDay).iso(),
-                                                   winter.date(lastSimulatedDay).iso())));
+    problems.push_back(argumentProblem(
+        fmt::format("{} {} is not a day of the winter asked about", option, text),
+        fmt::format("a day from {} to {}", winter.date(firstSeasonDay).iso(), winter.date(lastSimulatedDay).iso())));
     return std::nullopt;
 }
 
@@ -134,7 +144,8 @@ Outcome<Period> periodOf(const UseOptions& options, const advice::ColonyQuestion
         problems.push_back(argumentProblem(fmt::format("--to {} is after the last day the model runs to", options.to),
                                            fmt::format("a day up to {}", iso(lastSimulatedDay))));
     if (from && to && *to < *from)
-        problems.push_back(argumentProblem(fmt::format("--to {} is before --from {}", options.to, options.from), "a later day"));
+        problems.push_back(
+            argumentProblem(fmt::format("--to {} is before --from {}", options.to, options.from), "a later day"));
     if (!problems.empty()) return problems;
     return Period{*from, *to};
 }
@@ -197,12 +208,14 @@ Json useJson(const Use& use, bool daily) {
 }
 
 QString daysText(const Use& use, const text::WordStyle& style) {
-    TextTable table({tr("Day"), tr(">Use g"), tr(">Income g"), tr(">Bees"), tr(">Brood cells"), tr(">Mean °C"), tr(">Power W")});
+    TextTable table(
+        {tr("Day"), tr(">Use g"), tr(">Income g"), tr(">Bees"), tr(">Brood cells"), tr(">Mean °C"), tr(">Power W")});
     for (SeasonDay day = use.period().from; day <= use.period().to; day = day + 1) {
         const winter::DayMeans& means = use.day(day);
         const auto number = [&](double value, int decimals) { return text::number(value, decimals, style); };
-        table.add({QString::fromStdString(use.date(day).iso()), number(means.useG, 1), number(1000 * use.incomeKg(day, day), 1),
-                   text::count(means.bees, style), text::count(means.broodCells, style), number(means.temperatureC, 1),
+        table.add({QString::fromStdString(use.date(day).iso()), number(means.useG, 1),
+                   number(1000 * use.incomeKg(day, day), 1), text::count(means.bees, style),
+                   text::count(means.broodCells, style), number(means.temperatureC, 1),
                    number(means.adultPowerW + means.broodPowerW, 2)});
     }
     return table.text();
@@ -212,8 +225,10 @@ QString useText(const Use& use, bool daily, const Session& session) {
     const auto [from, to] = use.period();
     const text::WordStyle& style = session.style;
     const auto kg = [&](double value) { return text::mass(kilograms(value), style); };
-    QString text = session.strong(tr("Use from %1 to %2").arg(text::date(use.date(from), style), text::date(use.date(to), style))) +
-                   QLatin1Char('\n');
+    QString text =
+        session.strong(
+            tr("Use from %1 to %2").arg(text::date(use.date(from), style), text::date(use.date(to), style))) +
+        QLatin1Char('\n');
     const auto eaten = use.eaten(from, to);
     FactList facts;
     facts.add(tr("Food eaten"), tr("%1, mean %2").arg(text::mass(Use::spread(eaten), style), kg(Use::mean(eaten))));

@@ -8,66 +8,135 @@ namespace winterlarder::text {
 const std::vector<RemarkText>& cautionTexts() {
     static const std::vector<RemarkText> texts{
         {"robbing-and-wasps",
-         QT_TRANSLATE_NOOP("Remark", "Work in the evening, all colonies of the yard on the same evening. Keep feeder and roof bee-tight, wipe up "
-                                     "every spill, and narrow the entrance: a slot 6 mm high and 70 to 120 mm wide, for a weak colony "
-                                     "one bee's width. Never scent the feed.")},
-        {"feed-inside", QT_TRANSLATE_NOOP("Remark", "Feed inside the hive only: feed in the open brings robbers and carries disease.")},
-        {"no-supers-while-feeding", QT_TRANSLATE_NOOP("Remark", "Take honey supers off before any syrup goes on, or syrup ends up in the honey.")},
-        {"not-for-people", QT_TRANSLATE_NOOP("Remark", "Honey stored while a colony was fed or treated is for the bees, not for people. After "
-                                                       "medicines the label, the vet and the law decide.")},
-        {"moisture", QT_TRANSLATE_NOOP("Remark", "The refractometer shows %{water:1} % water. Take honey of at most 18 %, measured on several "
-                                                 "combs; food law allows 20 %, heather 23 %.")},
-        {"moisture/unmeasured", QT_TRANSLATE_NOOP("Remark", "Measure the water with a refractometer on several combs before taking any: at most "
-                                                            "18 %. Food law allows 20 %, heather 23 %.")},
-        {"capped-share", QT_TRANSLATE_NOOP("Remark", "Take a comb only if at least two thirds of its stores are capped; under four fifths the honey "
-                                                     "may be too wet to keep.")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Work in the evening, all colonies of the yard on the same evening. Keep feeder and roof bee-tight, wipe "
+             "up "
+             "every spill, and narrow the entrance: a slot 6 mm high and 70 to 120 mm wide, for a weak colony "
+             "one bee's width. Never scent the feed.")},
+        {"feed-inside",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Feed inside the hive only: feed in the open brings robbers and carries disease.")},
+        {"no-supers-while-feeding",
+         QT_TRANSLATE_NOOP("Remark", "Take honey supers off before any syrup goes on, or syrup ends up in the honey.")},
+        {"not-for-people",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Honey stored while a colony was fed or treated is for the bees, not for people. After "
+                           "medicines the label, the vet and the law decide.")},
+        {"moisture",
+         QT_TRANSLATE_NOOP(
+             "Remark", "The refractometer shows %{water:1} % water. Take honey of at most 18 %, measured on several "
+                       "combs; food law allows 20 %, heather 23 %.")},
+        {"moisture/unmeasured",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Measure the water with a refractometer on several combs before taking any: at most "
+                           "18 %. Food law allows 20 %, heather 23 %.")},
+        {"capped-share",
+         QT_TRANSLATE_NOOP(
+             "Remark", "Take a comb only if at least two thirds of its stores are capped; under four fifths the honey "
+                       "may be too wet to keep.")},
         {"infants", QT_TRANSLATE_NOOP("Remark", "No honey for children under twelve months.")},
-        {"unknown-honey", QT_TRANSLATE_NOOP("Remark", "Never feed honey whose origin you do not know: it can carry foulbrood.")},
-        {"sugar-kind", QT_TRANSLATE_NOOP("Remark", "Use white granulated sugar only. Brown, raw and icing sugar and molasses hold what bees cannot "
-                                                   "digest in winter.")},
-        {"hmf-and-acid", QT_TRANSLATE_NOOP("Remark", "Do not boil syrup, and add no acid or vinegar: both make HMF, which poisons bees.")},
-        {"crystallising", QT_TRANSLATE_NOOP("Remark", "In the cold to be expected before the last day, up to %{g:0} g of sugar per kilogram may drop out of "
-                                                      "this syrup. Give it lukewarm and in lots that are soon taken.")},
-        {"drowning", QT_TRANSLATE_NOOP("Remark", "Lay floats or straw on the syrup of an open feeder, so that bees do not drown.")},
-        {"setting-stores", QT_TRANSLATE_NOOP("Remark", "Stores from ivy or rape set hard; heather honey and honeydew can scour bees that cannot fly. Where such "
-                                                       "stores come in, give some syrup on top; where the cold is long, replace those combs.")},
-        {"opening-cold", QT_TRANSLATE_NOOP("Remark", "It may be too cool to open: a full look from 15 °C, half a minute from 10 °C, in winter the lid alone "
-                                                     "from 7 °C.")},
-        {"weak-unite", QT_TRANSLATE_NOOP("Remark", "Unite healthy colonies only, a weak one with a weak one, never a sick one. In doubt ask the bee inspector "
+        {"unknown-honey",
+         QT_TRANSLATE_NOOP("Remark", "Never feed honey whose origin you do not know: it can carry foulbrood.")},
+        {"sugar-kind",
+         QT_TRANSLATE_NOOP(
+             "Remark", "Use white granulated sugar only. Brown, raw and icing sugar and molasses hold what bees cannot "
+                       "digest in winter.")},
+        {"hmf-and-acid",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Do not boil syrup, and add no acid or vinegar: both make HMF, which poisons bees.")},
+        {"crystallising",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "In the cold to be expected before the last day, up to %{g:0} g of sugar per kilogram may drop out of "
+             "this syrup. Give it lukewarm and in lots that are soon taken.")},
+        {"drowning",
+         QT_TRANSLATE_NOOP("Remark", "Lay floats or straw on the syrup of an open feeder, so that bees do not drown.")},
+        {"setting-stores",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Stores from ivy or rape set hard; heather honey and honeydew can scour bees that cannot fly. Where such "
+             "stores come in, give some syrup on top; where the cold is long, replace those combs.")},
+        {"opening-cold",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "It may be too cool to open: a full look from 15 °C, half a minute from 10 °C, in winter the lid alone "
+             "from 7 °C.")},
+        {"weak-unite", QT_TRANSLATE_NOOP("Remark", "Unite healthy colonies only, a weak one with a weak one, never a "
+                                                   "sick one. In doubt ask the bee inspector "
                                                    "first.")},
-        {"varroa-first", QT_TRANSLATE_NOOP("Remark", "Good stores do not save a colony treated too late: in a trial, colonies treated against varroa in July or August "
-                                                     "were lost a third less often. Count the mites; the label, your vet and the bee inspector decide on the means.")},
-        {"cluster-gap", QT_TRANSLATE_NOOP("Remark", "About %{within} lie within reach of the cluster, and a long cold spell may take %{needed}. Stores have to touch the bees, "
-                                                    "all on one side, without an empty comb between; in a long hive put the bees at one end.")},
-        {"top-insulation", QT_TRANSLATE_NOOP("Remark", "Where the cold is long, insulation above the combs saves food.")},
-        {"condensation", QT_TRANSLATE_NOOP("Remark", "Let moisture leave: entrance clear, hive tilted slightly forward, nothing cold and wet above the bees.")},
-        {"mouse-guard", QT_TRANSLATE_NOOP("Remark", "Fit a mouse guard with openings of 6 to 8 mm before days stay below 5 °C.")},
-        {"spring-starvation", QT_TRANSLATE_NOOP("Remark", "Most colonies that starve do so when brood grows in early spring (March and April in the north), not in "
-                                                          "midwinter. Heft again then.")},
-        {"emergency", QT_TRANSLATE_NOOP("Remark", "In an emergency lay 1 to 2.5 kg of fondant where it touches the cluster, and look again within two "
-                                                  "weeks.")},
-        {"heft", QT_TRANSLATE_NOOP("Remark", "Heft every two weeks; once brood has started, weigh every two to three weeks.")},
-        {"flow-not-sure", QT_TRANSLATE_NOOP("Remark", "The autumn flow counted here may fail. Weigh again when the last income is over.")},
-        {"excluder-off", QT_TRANSLATE_NOOP("Remark", "Where a super of stores stays on, take the queen excluder out before laying stops, or the queen is left below in "
+        {"varroa-first", QT_TRANSLATE_NOOP("Remark", "Good stores do not save a colony treated too late: in a trial, "
+                                                     "colonies treated against varroa in July or August "
+                                                     "were lost a third less often. Count the mites; the label, your "
+                                                     "vet and the bee inspector decide on the means.")},
+        {"cluster-gap",
+         QT_TRANSLATE_NOOP("Remark",
+                           "About %{within} lie within reach of the cluster, and a long cold spell may take %{needed}. "
+                           "Stores have to touch the bees, "
+                           "all on one side, without an empty comb between; in a long hive put the bees at one end.")},
+        {"top-insulation",
+         QT_TRANSLATE_NOOP("Remark", "Where the cold is long, insulation above the combs saves food.")},
+        {"condensation",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Let moisture leave: entrance clear, hive tilted slightly forward, nothing cold and wet above the bees.")},
+        {"mouse-guard",
+         QT_TRANSLATE_NOOP("Remark", "Fit a mouse guard with openings of 6 to 8 mm before days stay below 5 °C.")},
+        {"spring-starvation",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Most colonies that starve do so when brood grows in early spring (March and April in the north), not in "
+             "midwinter. Heft again then.")},
+        {"emergency",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "In an emergency lay 1 to 2.5 kg of fondant where it touches the cluster, and look again within two "
+             "weeks.")},
+        {"heft",
+         QT_TRANSLATE_NOOP("Remark", "Heft every two weeks; once brood has started, weigh every two to three weeks.")},
+        {"flow-not-sure",
+         QT_TRANSLATE_NOOP("Remark",
+                           "The autumn flow counted here may fail. Weigh again when the last income is over.")},
+        {"excluder-off", QT_TRANSLATE_NOOP("Remark", "Where a super of stores stays on, take the queen excluder out "
+                                                     "before laying stops, or the queen is left below in "
                                                      "the cold.")},
-        {"dead-out", QT_TRANSLATE_NOOP("Remark", "Close a dead hive the same day. Nothing of it goes to another colony until disease is ruled out; a notifiable disease "
+        {"dead-out", QT_TRANSLATE_NOOP("Remark", "Close a dead hive the same day. Nothing of it goes to another colony "
+                                                 "until disease is ruled out; a notifiable disease "
                                                  "has to be reported.")},
         {"lifting", QT_TRANSLATE_NOOP("Remark", "A full deep box weighs up to 40 kg: lift combs rather than boxes.")},
-        {"stings", QT_TRANSLATE_NOOP("Remark", "Stings can be dangerous: with an allergy never work alone, and keep the emergency number at hand.")},
-        {"hot-syrup", QT_TRANSLATE_NOOP("Remark", "Water of 50 to 60 °C dissolves sugar well enough; hotter syrup scalds, and spoils.")},
-        {"soft-comb", QT_TRANSLATE_NOOP("Remark", "Comb without a frame breaks easily: free its sides first, keep it vertical, begin at the empty end, and leave it alone "
+        {"stings",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Stings can be dangerous: with an allergy never work alone, and keep the emergency number at hand.")},
+        {"hot-syrup",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Water of 50 to 60 °C dissolves sugar well enough; hotter syrup scalds, and spoils.")},
+        {"soft-comb", QT_TRANSLATE_NOOP("Remark", "Comb without a frame breaks easily: free its sides first, keep it "
+                                                  "vertical, begin at the empty end, and leave it alone "
                                                   "in heat.")},
-        {"long-hive-feeding", QT_TRANSLATE_NOOP("Remark", "In a long hive the feeder goes behind the follower, and fondant stands as a slab beside the cluster, not over the "
+        {"long-hive-feeding", QT_TRANSLATE_NOOP("Remark", "In a long hive the feeder goes behind the follower, and "
+                                                          "fondant stands as a slab beside the cluster, not over the "
                                                           "bars.")},
-        {"pollen-short", QT_TRANSLATE_NOOP("Remark", "Only about %{pollen} of bee bread was seen. With under half a kilogram when laying stops, brood has little to start on: "
+        {"pollen-short", QT_TRANSLATE_NOOP("Remark", "Only about %{pollen} of bee bread was seen. With under half a "
+                                                     "kilogram when laying stops, brood has little to start on: "
                                                      "keep combs with pollen beside the nest.")},
-        {"queen-in-doubt", QT_TRANSLATE_NOOP("Remark", "Neither queen nor eggs were seen: make sure of a laying queen before anything else.")},
-        {"move-combs", QT_TRANSLATE_NOOP("Remark", "Combs move between healthy colonies only, in a yard without foulbrood: brush the bees off, work at dusk, and leave the "
+        {"queen-in-doubt",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Neither queen nor eggs were seen: make sure of a laying queen before anything else.")},
+        {"move-combs", QT_TRANSLATE_NOOP("Remark", "Combs move between healthy colonies only, in a yard without "
+                                                   "foulbrood: brush the bees off, work at dusk, and leave the "
                                                    "giver its own need.")},
-        {"early-look", QT_TRANSLATE_NOOP("Remark", "This is an early look, and rougher for it. Weigh again when the last income is over.")},
-        {"honey-bound", QT_TRANSLATE_NOOP("Remark", "More is left than spring needs: make room for the queen in time. Old winter feed never goes up into supers.")},
-        {"check-comb", QT_TRANSLATE_NOOP("Remark", "Whether a comb named here holds brood was not said: look before taking it, and leave it if it does.")},
-        {"local-rules", QT_TRANSLATE_NOOP("Remark", "Where disease, medicines or local law are concerned, the bee inspector, the vet and the law come first.")},
+        {"early-look",
+         QT_TRANSLATE_NOOP("Remark",
+                           "This is an early look, and rougher for it. Weigh again when the last income is over.")},
+        {"honey-bound", QT_TRANSLATE_NOOP("Remark", "More is left than spring needs: make room for the queen in time. "
+                                                    "Old winter feed never goes up into supers.")},
+        {"check-comb",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Whether a comb named here holds brood was not said: look before taking it, and leave it if it does.")},
+        {"local-rules", QT_TRANSLATE_NOOP("Remark", "Where disease, medicines or local law are concerned, the bee "
+                                                    "inspector, the vet and the law come first.")},
     };
     return texts;
 }

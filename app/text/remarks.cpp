@@ -35,10 +35,14 @@ std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
 // Which of several texts an id has is said with.
 std::string variantOf(const Remark& remark) {
     if (remark.id == "moisture" && !detailOf(remark, "water")) return "/unmeasured";
-    if ((remark.id == "station-used" || remark.id == "far-from-stations") && !detailOf(remark, "km")) return "/unmeasured";
-    if (remark.id == "stores-carried-forward" && massOf(remark, "used").value_or(kilograms(0)).value() < 0) return "/gained";
-    if (const std::string* from = textOf(remark, "from"); remark.id == "move-combs-first" && (!from || from->empty())) return "/unnamed";
-    if (const std::string* word = textOf(remark, "class"); remark.id == "middle-winter-class" && word) return "/" + *word;
+    if ((remark.id == "station-used" || remark.id == "far-from-stations") && !detailOf(remark, "km"))
+        return "/unmeasured";
+    if (remark.id == "stores-carried-forward" && massOf(remark, "used").value_or(kilograms(0)).value() < 0)
+        return "/gained";
+    if (const std::string* from = textOf(remark, "from"); remark.id == "move-combs-first" && (!from || from->empty()))
+        return "/unnamed";
+    if (const std::string* word = textOf(remark, "class"); remark.id == "middle-winter-class" && word)
+        return "/" + *word;
     return "";
 }
 
@@ -60,7 +64,8 @@ QString inWords(const Detail& detail, const QString& how, const WordStyle& style
     if (const auto* value = std::get_if<Mass>(&detail)) return mass(*value, style);
     if (const auto* value = std::get_if<Volume>(&detail)) return volume(*value, style);
     if (const auto* value = std::get_if<Date>(&detail)) return date(*value, style);
-    if (const auto* value = std::get_if<Temperature>(&detail)) return QString::fromStdString(format(*value, style.numbers, 1));
+    if (const auto* value = std::get_if<Temperature>(&detail))
+        return QString::fromStdString(format(*value, style.numbers, 1));
     if (const auto* value = std::get_if<std::string>(&detail)) return inWords(*value, how);
     const double value = std::get<double>(detail);
     constexpr double hundred = 100;

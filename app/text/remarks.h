@@ -10,9 +10,9 @@
 
 namespace winterlarder::text {
 
-//! The full sentence of a reason, caution or refusal, its details filled in. An id without words gives the id itself; a test
-//! holds that every id of shared/rules/cautions.csv has words and every id with words is there.
-//! Tested: tests/answer/remarks_test.cpp.
+//! The full sentence of a reason, caution or refusal, its details filled in. An id without words gives the id itself; a
+//! test holds that every id of shared/rules/cautions.csv has words and every id with words is there. Tested:
+//! tests/answer/remarks_test.cpp.
 QString sentence(const advice::Remark& remark, const WordStyle& style);
 
 //! Every id that has words, each once.

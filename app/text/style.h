@@ -15,14 +15,14 @@ struct WordStyle {
     QLocale locale{QLocale::English, QLocale::UnitedKingdom};
 };
 
-QString mass(Mass mass, const WordStyle& style);                  //!< "12.3 kg"
-QString mass(const Spread<Mass>& mass, const WordStyle& style);   //!< "12.3 kg (9.8–15.1)"
-QString volume(Volume volume, const WordStyle& style);            //!< "7.8 L"
+QString mass(Mass mass, const WordStyle& style);                    //!< "12.3 kg"
+QString mass(const Spread<Mass>& mass, const WordStyle& style);     //!< "12.3 kg (9.8–15.1)"
+QString volume(Volume volume, const WordStyle& style);              //!< "7.8 L"
 QString bees(const Spread<BeeCount>& bees, const WordStyle& style); //!< "12,300 (9,900–15,200)", to the nearest hundred
-QString count(double number, const WordStyle& style);             //!< "12,300", grouped
+QString count(double number, const WordStyle& style);               //!< "12,300", grouped
 QString number(double number, int decimals, const WordStyle& style);
-QString date(Date date, const WordStyle& style);                  //!< "19 May 2027"
-QString month(int year, int month, const WordStyle& style);       //!< "October 2026"
+QString date(Date date, const WordStyle& style);            //!< "19 May 2027"
+QString month(int year, int month, const WordStyle& style); //!< "October 2026"
 //! "17 of 100", rounded; "under 1 of 100" where anything is left of it.
 QString ofHundred(const Share& share, const WordStyle& style);
 

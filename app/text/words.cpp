@@ -13,21 +13,21 @@ QString tr(const char* text) { return QCoreApplication::translate("Words", text)
 
 using Row = std::pair<const char*, const char*>;
 
-template <std::size_t N>
-QString named(const std::array<Row, N>& rows, const std::string& key) {
+template <std::size_t N> QString named(const std::array<Row, N>& rows, const std::string& key) {
     for (const auto& [id, text] : rows)
         if (key == id) return tr(text);
     return QString::fromStdString(key);
 }
 
-constexpr std::array<Row, 8> seasonDates{{{"last_income", QT_TRANSLATE_NOOP("Words", "the last autumn income")},
-                                          {"brood_stop", QT_TRANSLATE_NOOP("Words", "the end of laying")},
-                                          {"brood_restart", QT_TRANSLATE_NOOP("Words", "the new start of laying")},
-                                          {"buildup", QT_TRANSLATE_NOOP("Words", "the build-up")},
-                                          {"forage", QT_TRANSLATE_NOOP("Words", "first forage")},
-                                          {"feed_advised_by", QT_TRANSLATE_NOOP("Words", "the end of feeding as advised")},
-                                          {"syrup_deadline", QT_TRANSLATE_NOOP("Words", "the last day for syrup")},
-                                          {"syrup_refused", QT_TRANSLATE_NOOP("Words", "the day syrup is no longer taken")}}};
+constexpr std::array<Row, 8> seasonDates{
+    {{"last_income", QT_TRANSLATE_NOOP("Words", "the last autumn income")},
+     {"brood_stop", QT_TRANSLATE_NOOP("Words", "the end of laying")},
+     {"brood_restart", QT_TRANSLATE_NOOP("Words", "the new start of laying")},
+     {"buildup", QT_TRANSLATE_NOOP("Words", "the build-up")},
+     {"forage", QT_TRANSLATE_NOOP("Words", "first forage")},
+     {"feed_advised_by", QT_TRANSLATE_NOOP("Words", "the end of feeding as advised")},
+     {"syrup_deadline", QT_TRANSLATE_NOOP("Words", "the last day for syrup")},
+     {"syrup_refused", QT_TRANSLATE_NOOP("Words", "the day syrup is no longer taken")}}};
 
 constexpr std::array<Row, 6> evidences{{{"combs", QT_TRANSLATE_NOOP("Words", "the comb record")},
                                         {"quick count", QT_TRANSLATE_NOOP("Words", "the count of full combs")},
@@ -47,7 +47,8 @@ QString feedHeadline(const feeding::FeedingPlan& plan, const WordStyle& style) {
         return tr("Feed %1 of sugar as syrup %2 and %3 of fondant.")
             .arg(mass(plan.syrup.sugar, style), QString::fromStdString(plan.ratio.printed), mass(plan.fondant, style));
     if (syrup)
-        return tr("Feed %1 of sugar as syrup %2.").arg(mass(plan.syrup.sugar, style), QString::fromStdString(plan.ratio.printed));
+        return tr("Feed %1 of sugar as syrup %2.")
+            .arg(mass(plan.syrup.sugar, style), QString::fromStdString(plan.ratio.printed));
     return tr("Feed %1 of fondant.").arg(mass(plan.fondant, style));
 }
 
@@ -68,52 +69,74 @@ QString whatHangs(const std::string& input) {
 
 QString verdict(advice::Verdict verdict) {
     switch (verdict) {
-    case advice::Verdict::Harvest: return tr("harvest");
-    case advice::Verdict::Leave: return tr("leave");
-    case advice::Verdict::Feed: return tr("feed");
-    case advice::Verdict::Unite: return tr("unite");
-    case advice::Verdict::CannotSay: return tr("cannot say");
+    case advice::Verdict::Harvest:
+        return tr("harvest");
+    case advice::Verdict::Leave:
+        return tr("leave");
+    case advice::Verdict::Feed:
+        return tr("feed");
+    case advice::Verdict::Unite:
+        return tr("unite");
+    case advice::Verdict::CannotSay:
+        return tr("cannot say");
     }
     return {};
 }
 
 QString option(advice::OptionKind kind) {
     switch (kind) {
-    case advice::OptionKind::Leave: return tr("leave it as it is");
-    case advice::OptionKind::TakeNow: return tr("take now");
-    case advice::OptionKind::TakeInSpring: return tr("take in spring");
-    case advice::OptionKind::Feed: return tr("feed");
-    case advice::OptionKind::MoveCombs: return tr("give combs of stores");
+    case advice::OptionKind::Leave:
+        return tr("leave it as it is");
+    case advice::OptionKind::TakeNow:
+        return tr("take now");
+    case advice::OptionKind::TakeInSpring:
+        return tr("take in spring");
+    case advice::OptionKind::Feed:
+        return tr("feed");
+    case advice::OptionKind::MoveCombs:
+        return tr("give combs of stores");
     }
     return {};
 }
 
 QString look(advice::Look look) {
     switch (look) {
-    case advice::Look::Heft: return tr("heft the hive");
-    case advice::Look::Weigh: return tr("weigh the hive");
-    case advice::Look::LookThroughWindow: return tr("look through the window or from above");
-    case advice::Look::CountCombs: return tr("count the full combs and the combs the bees cover");
-    case advice::Look::Open: return tr("open the hive and look at every comb");
+    case advice::Look::Heft:
+        return tr("heft the hive");
+    case advice::Look::Weigh:
+        return tr("weigh the hive");
+    case advice::Look::LookThroughWindow:
+        return tr("look through the window or from above");
+    case advice::Look::CountCombs:
+        return tr("count the full combs and the combs the bees cover");
+    case advice::Look::Open:
+        return tr("open the hive and look at every comb");
     }
     return {};
 }
 
 QString visit(feeding::VisitKind kind) {
     switch (kind) {
-    case feeding::VisitKind::Syrup: return tr("syrup");
-    case feeding::VisitKind::Fondant: return tr("fondant");
-    case feeding::VisitKind::Check: return tr("check");
+    case feeding::VisitKind::Syrup:
+        return tr("syrup");
+    case feeding::VisitKind::Fondant:
+        return tr("fondant");
+    case feeding::VisitKind::Check:
+        return tr("check");
     }
     return {};
 }
 
 QString winterClass(climate::WinterClass kind) {
     switch (kind) {
-    case climate::WinterClass::Confined: return tr("a confined winter");
-    case climate::WinterClass::Flying: return tr("a winter in which bees fly in most weeks");
-    case climate::WinterClass::Dearth: return tr("no winter, a dearth between the last and the first income");
-    case climate::WinterClass::NotDerivable: return tr("no season can be derived; give the dates yourself");
+    case climate::WinterClass::Confined:
+        return tr("a confined winter");
+    case climate::WinterClass::Flying:
+        return tr("a winter in which bees fly in most weeks");
+    case climate::WinterClass::Dearth:
+        return tr("no winter, a dearth between the last and the first income");
+    case climate::WinterClass::NotDerivable:
+        return tr("no season can be derived; give the dates yourself");
     }
     return {};
 }
@@ -124,20 +147,28 @@ QString flow(const std::string& word) { return named(flows, word); }
 
 QString origin(climate::DateOrigin origin) {
     switch (origin) {
-    case climate::DateOrigin::Climate: return tr("climate");
-    case climate::DateOrigin::ClimateMoved: return tr("climate, moved");
-    case climate::DateOrigin::Case: return tr("case");
+    case climate::DateOrigin::Climate:
+        return tr("climate");
+    case climate::DateOrigin::ClimateMoved:
+        return tr("climate, moved");
+    case climate::DateOrigin::Case:
+        return tr("case");
     }
     return {};
 }
 
 QString headline(const advice::Advice& advice, const WordStyle& style) {
     switch (advice.verdict) {
-    case advice::Verdict::CannotSay: return tr("This cannot be said: see the reasons.");
-    case advice::Verdict::Harvest: return harvestHeadline(*advice.harvest, style);
-    case advice::Verdict::Leave: return tr("Leave it as it is.");
-    case advice::Verdict::Feed: return feedHeadline(*advice.feed, style);
-    case advice::Verdict::Unite: return tr("Unite it with another colony, if both are healthy.");
+    case advice::Verdict::CannotSay:
+        return tr("This cannot be said: see the reasons.");
+    case advice::Verdict::Harvest:
+        return harvestHeadline(*advice.harvest, style);
+    case advice::Verdict::Leave:
+        return tr("Leave it as it is.");
+    case advice::Verdict::Feed:
+        return feedHeadline(*advice.feed, style);
+    case advice::Verdict::Unite:
+        return tr("Unite it with another colony, if both are healthy.");
     }
     return {};
 }
@@ -145,15 +176,18 @@ QString headline(const advice::Advice& advice, const WordStyle& style) {
 QString riskSentence(const advice::Advice& advice, double reserveKg, const WordStyle& style) {
     if (!advice.runOut || !advice.touchReserve) return {};
     return tr("Left as it is, stores touch the reserve of %1 in %2 simulated winters and run out in %3.")
-        .arg(mass(kilograms(reserveKg), style), ofHundred(*advice.touchReserve, style), ofHundred(*advice.runOut, style));
+        .arg(mass(kilograms(reserveKg), style), ofHundred(*advice.touchReserve, style),
+             ofHundred(*advice.runOut, style));
 }
 
 QString lookSentence(const advice::AnotherLook& another, const WordStyle& style) {
     if (!another.worthIt || !another.which)
         return tr("Another look would not change this answer: the bees need not be disturbed for it.");
     if (another.narrowsFromKg <= another.narrowsToKg)
-        return tr("Another look may change the answer, which hangs on %1: %2.").arg(whatHangs(another.about), look(*another.which));
-    return tr("Another look may change the answer, which hangs on %1: %2. It narrows what is missing or to spare from a band of %3 to one of %4.")
+        return tr("Another look may change the answer, which hangs on %1: %2.")
+            .arg(whatHangs(another.about), look(*another.which));
+    return tr("Another look may change the answer, which hangs on %1: %2. It narrows what is missing or to spare from "
+              "a band of %3 to one of %4.")
         .arg(whatHangs(another.about), look(*another.which), mass(kilograms(another.narrowsFromKg), style),
              mass(kilograms(another.narrowsToKg), style));
 }

@@ -8,14 +8,14 @@
 #include <QString>
 #include <string>
 
-//! Names and whole sentences for what the core says in ids and numbers. Every text can be translated; none is glued from
-//! pieces. Tested: tests/answer/words_test.cpp.
+//! Names and whole sentences for what the core says in ids and numbers. Every text can be translated; none is glued
+//! from pieces. Tested: tests/answer/words_test.cpp.
 namespace winterlarder::text {
 
-QString verdict(advice::Verdict verdict);     //!< "harvest", "leave", "feed", "unite", "cannot say"
-QString option(advice::OptionKind kind);      //!< "leave it as it is"
-QString look(advice::Look look);              //!< "heft the hive"
-QString visit(feeding::VisitKind kind);       //!< "syrup"
+QString verdict(advice::Verdict verdict);       //!< "harvest", "leave", "feed", "unite", "cannot say"
+QString option(advice::OptionKind kind);        //!< "leave it as it is"
+QString look(advice::Look look);                //!< "heft the hive"
+QString visit(feeding::VisitKind kind);         //!< "syrup"
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"
 //! Name of a date of the season by its key in the case file: "forage" -> "first forage".
 QString seasonDate(const std::string& key);

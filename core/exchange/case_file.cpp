@@ -19,18 +19,17 @@ void readForm(ObjectReader& reader, CaseContext& context) {
     if (form->kind != JsonValue::Kind::Number)
         context.wrongType(*form, "case", caseRemedy);
     else if (form->number != caseFileForm)
-        context.fault(form->position, fmt::format("\"case\" is {}", shortestNumber(form->number)), std::string(caseRemedy));
+        context.fault(form->position, fmt::format("\"case\" is {}", shortestNumber(form->number)),
+                      std::string(caseRemedy));
 }
 
 // Reads an object-valued part with `read`; nothing where it is missing or of another type.
-template <class Read>
-void withObject(ObjectReader& reader, std::string_view key, Read read) {
+template <class Read> void withObject(ObjectReader& reader, std::string_view key, Read read) {
     if (const JsonValue* value = reader.object(key)) read(*value);
 }
 
 // Runs one part and tells whether it added no fault.
-template <class Part>
-bool soundly(CaseContext& context, Part part) {
+template <class Part> bool soundly(CaseContext& context, Part part) {
     const std::size_t before = context.faults();
     part();
     return context.faults() == before;
@@ -52,7 +51,8 @@ void checkCombsFit(const book::ColonyCase& record, CaseContext& context) {
     };
     if (const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs))
         tooMany(static_cast<double>(combs->size()));
-    if (const auto* quick = std::get_if<book::QuickCountRecord>(&record.combs)) tooMany(quick->fullOfStores + quick->half);
+    if (const auto* quick = std::get_if<book::QuickCountRecord>(&record.combs))
+        tooMany(quick->fullOfStores + quick->half);
 }
 
 void checkCoveredCombs(const book::ColonyCase& record, CaseContext& context) {
@@ -61,8 +61,8 @@ void checkCoveredCombs(const book::ColonyCase& record, CaseContext& context) {
     if (*record.bees.coveredCombs <= static_cast<double>(combs->size())) return;
     context.fault(positionOf(context.places(), "bees.covered_combs"),
                   fmt::format("\"covered_combs\" is {}, but {} combs are listed at {}:{}",
-                              shortestNumber(*record.bees.coveredCombs), combs->size(), context.places().of("combs").line,
-                              context.places().of("combs").column),
+                              shortestNumber(*record.bees.coveredCombs), combs->size(),
+                              context.places().of("combs").line, context.places().of("combs").column),
                   "combs fully covered on both sides: not more than there are");
 }
 
@@ -90,8 +90,7 @@ Sound readDayAndSite(ObjectReader& reader, book::ColonyCase& record, CaseContext
     if (sound.site)
         context.winter = Winter::containing(record.asOf, hemisphereOf(latitudeOf(record.site, context.reference())));
     record.lookedOn = reader.date("looked_on");
-    if (record.lookedOn)
-        context.checkRecorded(*record.lookedOn, reader.find("looked_on")->position, "looked_on", true);
+    if (record.lookedOn) context.checkRecorded(*record.lookedOn, reader.find("looked_on")->position, "looked_on", true);
     return sound;
 }
 
@@ -125,9 +124,7 @@ void readWays(ObjectReader& reader, book::ColonyCase& record, Sound& sound, Case
     withObject(reader, "wish", [&](const JsonValue& value) { record.wish = readWish(value, context); });
 }
 
-book::ColonyCase emptyCase(Date asOf) {
-    return {{}, {}, asOf, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
-}
+book::ColonyCase emptyCase(Date asOf) { return {{}, {}, asOf, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}}; }
 
 // What stands in for as_of while the rest of a case without one is searched for faults.
 Date anyDay() { return *Date::of(2000, 9, 15); }

@@ -4,8 +4,8 @@
 #include "book/records.h"
 #include "exchange/object_reader.h"
 
-//! The parts of a case file, one function each. Each adds its faults to the reader's context and gives what it could read;
-//! nothing only where the part is unusable as a whole.
+//! The parts of a case file, one function each. Each adds its faults to the reader's context and gives what it could
+//! read; nothing only where the part is unusable as a whole.
 namespace winterlarder::exchange {
 
 std::optional<book::SiteRecord> readSite(const JsonValue& value, CaseContext& context);

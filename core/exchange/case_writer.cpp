@@ -10,8 +10,7 @@ namespace winterlarder::exchange {
 namespace {
 
 // Adds a member only where there is something to say.
-template <class T>
-void addIf(Json& object, std::string_view name, const std::optional<T>& value) {
+template <class T> void addIf(Json& object, std::string_view name, const std::optional<T>& value) {
     if (value) object.add(name, *value);
 }
 void addIf(Json& object, std::string_view name, const std::optional<Mass>& value) {
@@ -42,7 +41,8 @@ Json whereabouts(const book::SiteRecord& record) {
     site.add("latitude", own.latitude);
     addIf(site, "longitude", own.longitude);
     Json means = Json::list();
-    for (double mean : own.monthlyMeanC) means.push(mean);
+    for (double mean : own.monthlyMeanC)
+        means.push(mean);
     site.add("monthly_mean_c", std::move(means));
     addIf(site, "daily_sd_winter_c", own.dailySdWinter);
     addIf(site, "daily_sd_summer_c", own.dailySdSummer);
@@ -78,15 +78,16 @@ Json boxOf(const book::BoxRecord& record) {
 
 Json hiveOf(const book::HiveRecord& record) {
     Json hive = Json::object();
-    const bool alike = !record.boxes.empty() &&
-                       std::all_of(record.boxes.begin(), record.boxes.end(), [&](const book::BoxRecord& box) {
-                           return box == book::BoxRecord{record.boxes.front().format, {}, false};
-                       });
+    const bool alike =
+        !record.boxes.empty() && std::all_of(record.boxes.begin(), record.boxes.end(), [&](const book::BoxRecord& box) {
+            return box == book::BoxRecord{record.boxes.front().format, {}, false};
+        });
     if (alike) {
         hive.add("format", formatOf(record.boxes.front().format)).add("boxes", static_cast<int>(record.boxes.size()));
     } else {
         Json boxes = Json::list();
-        for (const book::BoxRecord& box : record.boxes) boxes.push(boxOf(box));
+        for (const book::BoxRecord& box : record.boxes)
+            boxes.push(boxOf(box));
         hive.add("boxes", std::move(boxes));
     }
     if (record.shell != book::Shell::Timber) hive.add("shell", wordOf(shellWords, record.shell));
@@ -130,7 +131,8 @@ Json combOf(const book::CombRecord& record) {
 void addCombs(Json& object, const book::CombsRecord& record) {
     if (const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record)) {
         Json list = Json::list();
-        for (const book::CombRecord& comb : *combs) list.push(combOf(comb));
+        for (const book::CombRecord& comb : *combs)
+            list.push(combOf(comb));
         object.add("combs", std::move(list));
     }
     if (const auto* quick = std::get_if<book::QuickCountRecord>(&record))
@@ -148,7 +150,8 @@ Json weighingOf(const book::WeighingRecord& record) {
     if (const auto* word = std::get_if<book::HeftWord>(&record.reading)) weighing.add("heft", wordOf(heftWords, *word));
     if (const auto* lift = std::get_if<book::LiftReading>(&record.reading)) {
         Json sides = Json::list();
-        for (Mass side : lift->sides) sides.push(side.value());
+        for (Mass side : lift->sides)
+            sides.push(side.value());
         weighing.add("lift_kg", lift->sides.size() == 1 ? Json(lift->sides.front().value()) : std::move(sides));
     }
     return weighing;
@@ -184,7 +187,8 @@ Json wishOf(const book::WishRecord& record) {
     if (record.reserve != usual.reserve) wish.add("reserve_kg", record.reserve.value());
     if (record.visitEveryDays != usual.visitEveryDays) wish.add("visit_every_days", record.visitEveryDays);
     Json days = Json::list();
-    for (int day : record.visitWeekdays) days.push(day);
+    for (int day : record.visitWeekdays)
+        days.push(day);
     if (!days.empty()) wish.add("visit_weekdays", std::move(days));
     return wish;
 }
@@ -193,7 +197,8 @@ template <class Record, class Write>
 void addList(Json& object, std::string_view name, const std::vector<Record>& records, Write write) {
     if (records.empty()) return;
     Json list = Json::list();
-    for (const Record& record : records) list.push(write(record));
+    for (const Record& record : records)
+        list.push(write(record));
     object.add(name, std::move(list));
 }
 

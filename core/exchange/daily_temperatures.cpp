@@ -55,11 +55,14 @@ struct Positions {
 Outcome<Positions> positionsIn(const CsvTable& table, const TemperatureColumns& columns) {
     Problems problems;
     std::vector<std::string> known;
-    for (const CsvCell& cell : table.header()) known.push_back(trimmed(cell.text));
+    for (const CsvCell& cell : table.header())
+        known.push_back(trimmed(cell.text));
     const auto missing = [&](const std::string& name) {
-        problems.push_back({ProblemKind::Input, {table.file(), table.header().front().line, 1},
-                            fmt::format("there is no column \"{}\"", name),
-                            suggestion(name, known) + "; name columns with date=...,mean=... or date=...,min=...,max=..."});
+        problems.push_back(
+            {ProblemKind::Input,
+             {table.file(), table.header().front().line, 1},
+             fmt::format("there is no column \"{}\"", name),
+             suggestion(name, known) + "; name columns with date=...,mean=... or date=...,min=...,max=..."});
     };
     Positions positions;
     const auto date = columnNamed(table, columns.date);
@@ -73,8 +76,10 @@ Outcome<Positions> positionsIn(const CsvTable& table, const TemperatureColumns& 
     }
     positions.minimum = columnNamed(table, columns.minimum);
     positions.maximum = columnNamed(table, columns.maximum);
-    if (!positions.minimum && !columns.mean.empty()) missing(columns.mean);
-    else if (!positions.minimum) missing(columns.minimum);
+    if (!positions.minimum && !columns.mean.empty())
+        missing(columns.mean);
+    else if (!positions.minimum)
+        missing(columns.minimum);
     if (positions.minimum && !positions.maximum) missing(columns.maximum);
     if (!problems.empty()) return problems;
     return positions;
@@ -87,7 +92,8 @@ public:
         : table_(table), positions_(positions), scale_(scale) {}
 
     Outcome<std::vector<DailyTemperature>> all() {
-        for (std::size_t row = 0; row < table_.rows(); ++row) read(row);
+        for (std::size_t row = 0; row < table_.rows(); ++row)
+            read(row);
         if (!problems_.empty()) return std::move(problems_);
         return std::move(days_);
     }
@@ -106,7 +112,8 @@ private:
             return std::nullopt;
         }
         const auto [earlier, fresh] = lines_.emplace(*date, cell.line);
-        if (!fresh) fault(cell, fmt::format("{} stands in line {} already", date->iso(), earlier->second), "each date once");
+        if (!fresh)
+            fault(cell, fmt::format("{} stands in line {} already", date->iso(), earlier->second), "each date once");
         return date;
     }
 
@@ -116,12 +123,14 @@ private:
         if (text.empty() || lowered(text) == "na") return std::nullopt;
         const auto number = numberFrom(text);
         if (!number) {
-            fault(cell, fmt::format("\"{}\" is not a number", cell.text), "a temperature with a decimal point, or an empty cell");
+            fault(cell, fmt::format("\"{}\" is not a number", cell.text),
+                  "a temperature with a decimal point, or an empty cell");
             return std::nullopt;
         }
         const double celsius = scale_ == TemperatureScale::Fahrenheit ? (*number - 32) / 1.8 : *number;
         if (celsius >= coldestC && celsius <= hottestC) return celsius;
-        fault(cell, fmt::format("{} is no air temperature", text), fmt::format("{} to {} degC, or an empty cell", coldestC, hottestC));
+        fault(cell, fmt::format("{} is no air temperature", text),
+              fmt::format("{} to {} degC, or an empty cell", coldestC, hottestC));
         return std::nullopt;
     }
 
@@ -130,7 +139,8 @@ private:
         const CsvCell& lowest = table_.cell(row, *positions_.minimum);
         const auto low = reading(lowest), high = reading(table_.cell(row, *positions_.maximum));
         if (!low || !high) return std::nullopt;
-        if (*low > *high) fault(lowest, "the minimum is above the maximum", "the lower reading in the column of minima");
+        if (*low > *high)
+            fault(lowest, "the minimum is above the maximum", "the lower reading in the column of minima");
         return (*low + *high) / 2;
     }
 
@@ -175,7 +185,8 @@ Outcome<TemperatureColumns> temperatureColumns(std::string_view text) {
     const bool pair = named.count("min") && named.count("max");
     const bool half = named.count("min") != named.count("max");
     if (problems.empty() && (half || pair == (named.count("mean") > 0)))
-        problems.push_back({ProblemKind::Input, {}, "neither the mean alone nor minimum and maximum are named", columnsRemedy});
+        problems.push_back(
+            {ProblemKind::Input, {}, "neither the mean alone nor minimum and maximum are named", columnsRemedy});
     if (!problems.empty()) return problems;
     TemperatureColumns columns;
     if (named.count("date")) columns.date = named["date"];
@@ -186,7 +197,8 @@ Outcome<TemperatureColumns> temperatureColumns(std::string_view text) {
 }
 
 Outcome<std::vector<DailyTemperature>> readDailyTemperatures(std::string_view text, const std::string& file,
-                                                             const TemperatureColumns& columns, TemperatureScale scale) {
+                                                             const TemperatureColumns& columns,
+                                                             TemperatureScale scale) {
     const auto table = CsvTable::parse(text, file, delimiterOf(text));
     if (!table) return table.problems();
     const auto positions = positionsIn(*table, columns);

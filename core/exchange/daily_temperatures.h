@@ -13,8 +13,8 @@ namespace winterlarder::exchange {
 //! Which columns of a table of daily temperatures are read: a date, and either the mean or the lowest and highest.
 struct TemperatureColumns {
     std::string date = "date";
-    std::string mean = "mean";    //!< empty: not used
-    std::string minimum = "min";  //!< empty: not used
+    std::string mean = "mean";   //!< empty: not used
+    std::string minimum = "min"; //!< empty: not used
     std::string maximum = "max";
 };
 
@@ -30,10 +30,10 @@ struct DailyTemperature {
     double meanC;
 };
 
-//! Reads a CSV table (commas, semicolons or tabs, told by its header line) of daily temperatures. Dates are YYYY-MM-DD or
-//! YYYY/MM/DD. An empty cell or NA is a day without a reading: a gap, no fault. Every bad row is listed with line and
-//! column: a date that is none or stands twice, a reading that is no number or outside -90..60 degC, a minimum above its
-//! maximum. Column names match without regard to case. Tested: tests/exchange/daily_temperatures_test.cpp.
+//! Reads a CSV table (commas, semicolons or tabs, told by its header line) of daily temperatures. Dates are YYYY-MM-DD
+//! or YYYY/MM/DD. An empty cell or NA is a day without a reading: a gap, no fault. Every bad row is listed with line
+//! and column: a date that is none or stands twice, a reading that is no number or outside -90..60 degC, a minimum
+//! above its maximum. Column names match without regard to case. Tested: tests/exchange/daily_temperatures_test.cpp.
 Outcome<std::vector<DailyTemperature>> readDailyTemperatures(std::string_view text, const std::string& file,
                                                              const TemperatureColumns& columns, TemperatureScale scale);
 

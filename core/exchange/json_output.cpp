@@ -37,23 +37,23 @@ bool Json::empty() const {
 
 bool Json::plain() const { return !std::holds_alternative<List>(value_) && !std::holds_alternative<Object>(value_); }
 
-template <class Writer>
-void Json::writeList(Writer& writer, const List& items) const {
+template <class Writer> void Json::writeList(Writer& writer, const List& items) const {
     constexpr bool indented = !std::is_same_v<Writer, rapidjson::Writer<rapidjson::StringBuffer>>;
     if (indented && std::all_of(items.begin(), items.end(), [](const Json& item) { return item.plain(); })) {
         std::string line = "[";
-        for (const Json& item : items) line += (line.size() > 1 ? ", " : "") + item.compact();
+        for (const Json& item : items)
+            line += (line.size() > 1 ? ", " : "") + item.compact();
         line += "]";
         writer.RawValue(line.data(), line.size(), rapidjson::kArrayType);
         return;
     }
     writer.StartArray();
-    for (const Json& item : items) item.write(writer);
+    for (const Json& item : items)
+        item.write(writer);
     writer.EndArray();
 }
 
-template <class Writer>
-void Json::write(Writer& writer) const {
+template <class Writer> void Json::write(Writer& writer) const {
     if (const auto* flag = std::get_if<bool>(&value_)) {
         writer.Bool(*flag);
     } else if (const auto* number = std::get_if<double>(&value_)) {

@@ -30,8 +30,7 @@ public:
     Json(std::string_view text) : value_(std::string(text)) {}
     Json(List items) : value_(std::move(items)) {}
     Json(Object members) : value_(std::move(members)) {}
-    template <class T>
-    Json(const std::optional<T>& value) {
+    template <class T> Json(const std::optional<T>& value) {
         if (value) *this = Json(*value);
     }
 
@@ -50,10 +49,8 @@ public:
 
 private:
     bool plain() const; //!< neither list nor object
-    template <class Writer>
-    void write(Writer& writer) const;
-    template <class Writer>
-    void writeList(Writer& writer, const List& items) const;
+    template <class Writer> void write(Writer& writer) const;
+    template <class Writer> void writeList(Writer& writer, const List& items) const;
     std::variant<std::monostate, bool, double, std::uint64_t, std::string, List, Object> value_;
 };
 

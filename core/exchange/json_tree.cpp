@@ -69,7 +69,9 @@ public:
     TreeBuilder(std::string_view text, const ByteStream& stream, const Lines& lines, std::string file)
         : text_(text), stream_(stream), lines_(lines), file_(std::move(file)) {}
 
-    bool Null() { return scalar([](JsonValue&) {}); }
+    bool Null() {
+        return scalar([](JsonValue&) {});
+    }
     bool Bool(bool flag) {
         return scalar([flag](JsonValue& value) { value.kind = JsonValue::Kind::Flag, value.flag = flag; });
     }
@@ -114,10 +116,10 @@ public:
 
 private:
     void tooLarge(Position position) {
-        problems.push_back({ProblemKind::Input, {file_, position.line, position.column}, tooLargeDetail, tooLargeRemedy});
+        problems.push_back(
+            {ProblemKind::Input, {file_, position.line, position.column}, tooLargeDetail, tooLargeRemedy});
     }
-    template <class Fill>
-    bool scalar(Fill fill) {
+    template <class Fill> bool scalar(Fill fill) {
         JsonValue value;
         value.position = lines_.position(tokenStart());
         fill(value);
@@ -155,12 +157,11 @@ private:
         keys_.pop_back();
         for (const JsonMember& earlier : object.members)
             if (earlier.name == member.name) {
-                problems.push_back(
-                    {ProblemKind::Input,
-                     {file_, member.position.line, member.position.column},
-                     fmt::format("the key {} is given twice, first at {}:{}", inQuotes(member.name),
-                                 earlier.position.line, earlier.position.column),
-                     "each key once"});
+                problems.push_back({ProblemKind::Input,
+                                    {file_, member.position.line, member.position.column},
+                                    fmt::format("the key {} is given twice, first at {}:{}", inQuotes(member.name),
+                                                earlier.position.line, earlier.position.column),
+                                    "each key once"});
                 return;
             }
         member.value = std::move(value);
@@ -179,18 +180,25 @@ private:
 std::string remedy(rapidjson::ParseErrorCode code) {
     using namespace rapidjson;
     switch (code) {
-    case kParseErrorDocumentEmpty: return "one JSON object that holds the case";
-    case kParseErrorDocumentRootNotSingular: return "one JSON object and nothing after it";
-    case kParseErrorStringInvalidEncoding: return "text in UTF-8";
-    case kParseErrorValueInvalid: return "a number, a text in double quotes, true, false, a list or an object";
-    case kParseErrorObjectMissName: return "a key in double quotes (no comma after the last member)";
-    default: return "well-formed JSON (RFC 8259)";
+    case kParseErrorDocumentEmpty:
+        return "one JSON object that holds the case";
+    case kParseErrorDocumentRootNotSingular:
+        return "one JSON object and nothing after it";
+    case kParseErrorStringInvalidEncoding:
+        return "text in UTF-8";
+    case kParseErrorValueInvalid:
+        return "a number, a text in double quotes, true, false, a list or an object";
+    case kParseErrorObjectMissName:
+        return "a key in double quotes (no comma after the last member)";
+    default:
+        return "well-formed JSON (RFC 8259)";
     }
 }
 
 std::string sentence(const char* message) {
     std::string text = message;
-    while (!text.empty() && text.back() == '.') text.pop_back();
+    while (!text.empty() && text.back() == '.')
+        text.pop_back();
     return "this is not JSON: " + text;
 }
 
@@ -204,30 +212,38 @@ void blankNumber(std::string& text, std::size_t offset) {
     text[offset] = '0';
 }
 
-constexpr unsigned parseFlags = rapidjson::kParseIterativeFlag | rapidjson::kParseValidateEncodingFlag |
-                                rapidjson::kParseNumbersAsStringsFlag;
+constexpr unsigned parseFlags =
+    rapidjson::kParseIterativeFlag | rapidjson::kParseValidateEncodingFlag | rapidjson::kParseNumbersAsStringsFlag;
 constexpr int mostHugeNumbers = 50;
 
 } // namespace
 
 std::string_view name(JsonValue::Kind kind) {
     switch (kind) {
-    case JsonValue::Kind::Null: return "null";
-    case JsonValue::Kind::Flag: return "true or false";
-    case JsonValue::Kind::Number: return "a number";
-    case JsonValue::Kind::Text: return "a text";
-    case JsonValue::Kind::List: return "a list";
-    case JsonValue::Kind::Object: return "an object";
+    case JsonValue::Kind::Null:
+        return "null";
+    case JsonValue::Kind::Flag:
+        return "true or false";
+    case JsonValue::Kind::Number:
+        return "a number";
+    case JsonValue::Kind::Text:
+        return "a text";
+    case JsonValue::Kind::List:
+        return "a list";
+    case JsonValue::Kind::Object:
+        return "an object";
     }
     return "";
 }
 
 std::string inQuotes(std::string_view text) {
     std::string result = "\"";
-    for (char c : text.substr(0, 60)) result += (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) ? '?' : c;
+    for (char c : text.substr(0, 60))
+        result += (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) ? '?' : c;
     // A cut in the middle of a character leaves no half of it behind.
     if (text.size() > 60) {
-        while (result.size() > 1 && (static_cast<unsigned char>(result.back()) & 0xC0) == 0x80) result.pop_back();
+        while (result.size() > 1 && (static_cast<unsigned char>(result.back()) & 0xC0) == 0x80)
+            result.pop_back();
         if (result.size() > 1 && static_cast<unsigned char>(result.back()) >= 0xC0) result.pop_back();
         result += "...";
     }

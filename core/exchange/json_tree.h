@@ -45,8 +45,8 @@ struct JsonReading {
 //! Deepest nesting that is read.
 inline constexpr std::size_t deepestNesting = 32;
 
-//! Reads one JSON text (RFC 8259, UTF-8 checked, a byte-order mark allowed). Lines are counted from `firstLine`. Faults with
-//! places: broken syntax, text after the end, bytes that are not UTF-8, nesting beyond deepestNesting, a key given
+//! Reads one JSON text (RFC 8259, UTF-8 checked, a byte-order mark allowed). Lines are counted from `firstLine`. Faults
+//! with places: broken syntax, text after the end, bytes that are not UTF-8, nesting beyond deepestNesting, a key given
 //! twice (both places), a number beyond the range of a double. Tested: tests/exchange/json_tree_test.cpp.
 JsonReading readJson(std::string_view text, const std::string& file, int firstLine = 1);
 

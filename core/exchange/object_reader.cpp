@@ -18,7 +18,8 @@ std::string unitOf(const FieldLimits& field) { return field.unit.empty() || fiel
 std::string allowed(const FieldLimits& field) {
     const std::string sort = field.type == "integer" ? "a whole number" : "a number";
     if (field.minimum && field.maximum)
-        return fmt::format("{} from {} to {}{}", sort, shortestNumber(*field.minimum), shortestNumber(*field.maximum), unitOf(field));
+        return fmt::format("{} from {} to {}{}", sort, shortestNumber(*field.minimum), shortestNumber(*field.maximum),
+                           unitOf(field));
     if (field.minimum) return fmt::format("{} of at least {}{}", sort, shortestNumber(*field.minimum), unitOf(field));
     if (field.maximum) return fmt::format("{} of at most {}{}", sort, shortestNumber(*field.maximum), unitOf(field));
     return sort;
@@ -34,10 +35,8 @@ constexpr int firstYear = 1800, lastYear = 2200;
 } // namespace
 
 void CaseContext::fault(Position position, std::string detail, std::string remedy) {
-    problems_.push_back({ProblemKind::Input,
-                         {places_.file, position.line, position.column},
-                         std::move(detail),
-                         std::move(remedy)});
+    problems_.push_back(
+        {ProblemKind::Input, {places_.file, position.line, position.column}, std::move(detail), std::move(remedy)});
 }
 
 const FieldLimits& CaseContext::limits(std::string_view field) const {
@@ -50,7 +49,8 @@ void CaseContext::wrongType(const JsonValue& value, std::string_view what, std::
     fault(value.position, fmt::format("{} is {}", inQuotes(what), name(value.kind)), std::string(wanted));
 }
 
-std::optional<double> CaseContext::checkedNumber(const JsonValue& value, std::string_view what, std::string_view field) {
+std::optional<double> CaseContext::checkedNumber(const JsonValue& value, std::string_view what,
+                                                 std::string_view field) {
     const FieldLimits& bounds = limits(field);
     if (value.kind != JsonValue::Kind::Number) {
         wrongType(value, what, allowed(bounds));
@@ -93,13 +93,15 @@ void CaseContext::checkRecorded(Date date, Position position, std::string_view w
     const int age = asOf->daysSince(date);
     if (age < 0)
         fault(position,
-              fmt::format("{} {} is later than \"as_of\" {} at {}", inQuotes(what), date.iso(), asOf->iso(), placeOf("as_of")),
+              fmt::format("{} {} is later than \"as_of\" {} at {}", inQuotes(what), date.iso(), asOf->iso(),
+                          placeOf("as_of")),
               "a day not later than as_of");
     else if (observation && age > oldestObservationDays)
-        fault(position,
-              fmt::format("{} {} is {} days before \"as_of\" {} at {}", inQuotes(what), date.iso(), age, asOf->iso(),
-                          placeOf("as_of")),
-              fmt::format("at most {} days before as_of: look again, or ask for an earlier day", oldestObservationDays));
+        fault(
+            position,
+            fmt::format("{} {} is {} days before \"as_of\" {} at {}", inQuotes(what), date.iso(), age, asOf->iso(),
+                        placeOf("as_of")),
+            fmt::format("at most {} days before as_of: look again, or ask for an earlier day", oldestObservationDays));
 }
 
 ObjectReader::ObjectReader(const JsonValue& object, std::string path, std::string fields, CaseContext& context)
@@ -128,7 +130,8 @@ const JsonValue* ObjectReader::find(std::string_view key) {
 
 const JsonValue* ObjectReader::demand(std::string_view key, std::string_view remedy) {
     const JsonValue* value = find(key);
-    if (!value) context_.fault(object_.position, fmt::format("the key {} is missing", inQuotes(key)), std::string(remedy));
+    if (!value)
+        context_.fault(object_.position, fmt::format("the key {} is missing", inQuotes(key)), std::string(remedy));
     return value;
 }
 
@@ -196,12 +199,13 @@ bool ObjectReader::oneOf(const std::vector<std::string_view>& keys, bool needed,
     }
     for (std::size_t i = 1; i < written.size(); ++i)
         context_.fault(written[i]->position,
-                       fmt::format("{} is given beside {} at {}:{}", inQuotes(written[i]->name), inQuotes(written[0]->name),
-                                   written[0]->position.line, written[0]->position.column),
+                       fmt::format("{} is given beside {} at {}:{}", inQuotes(written[i]->name),
+                                   inQuotes(written[0]->name), written[0]->position.line, written[0]->position.column),
                        std::string(remedy));
     if (written.empty() && needed) {
         std::string list;
-        for (std::string_view key : keys) list += (list.empty() ? "" : ", ") + inQuotes(key);
+        for (std::string_view key : keys)
+            list += (list.empty() ? "" : ", ") + inQuotes(key);
         context_.fault(object_.position, fmt::format("none of {} is given", list), std::string(remedy));
     }
     return written.size() == 1;

@@ -89,7 +89,8 @@ public:
     const JsonValue* object(std::string_view key) { return ofKind(key, JsonValue::Kind::Object); }
     const JsonValue* list(std::string_view key) { return ofKind(key, JsonValue::Kind::List); }
 
-    //! A fault where more than one of the keys is written (both places), or, if `needed`, none. True where exactly one is.
+    //! A fault where more than one of the keys is written (both places), or, if `needed`, none. True where exactly one
+    //! is.
     bool oneOf(const std::vector<std::string_view>& keys, bool needed, std::string_view remedy);
     //! A fault for the key if it is written.
     void forbid(std::string_view key, std::string_view because, std::string_view remedy);

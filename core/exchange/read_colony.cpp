@@ -74,7 +74,8 @@ book::BeesRecord readBees(const JsonValue& value, CaseContext& context) {
 book::CombsRecord readCombs(const JsonValue& value, CaseContext& context) {
     if (value.kind == JsonValue::Kind::Object) return quickCount(value, context);
     if (value.kind != JsonValue::Kind::List) {
-        context.wrongType(value, "combs", "a list of combs, or {\"full_of_stores\": ..., \"half\": ..., \"capped_share\": ...}");
+        context.wrongType(value, "combs",
+                          "a list of combs, or {\"full_of_stores\": ..., \"half\": ..., \"capped_share\": ...}");
         return std::monostate();
     }
     std::vector<book::CombRecord> combs;

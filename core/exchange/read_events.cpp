@@ -10,7 +10,8 @@ namespace {
 
 // Calls `read` for every object of a list; anything else in it is a fault.
 template <class Read>
-void eachObject(const JsonValue& value, std::string_view list, std::string_view example, CaseContext& context, Read read) {
+void eachObject(const JsonValue& value, std::string_view list, std::string_view example, CaseContext& context,
+                Read read) {
     if (value.kind != JsonValue::Kind::List) return context.wrongType(value, list, "a list");
     for (std::size_t i = 0; i < value.items.size(); ++i) {
         const std::string path = fmt::format("{}[{}]", list, i);
@@ -31,7 +32,8 @@ std::optional<Date> neededDate(ObjectReader& reader, bool observation) {
 std::optional<book::LiftReading> readLift(const JsonValue& value, CaseContext& context) {
     book::LiftReading lift;
     const auto side = [&](const JsonValue& number) {
-        if (const auto kg = context.checkedNumber(number, "lift_kg", "weighings.lift_kg")) lift.sides.push_back(kilograms(*kg));
+        if (const auto kg = context.checkedNumber(number, "lift_kg", "weighings.lift_kg"))
+            lift.sides.push_back(kilograms(*kg));
     };
     if (value.kind != JsonValue::Kind::List) {
         side(value);
@@ -42,7 +44,8 @@ std::optional<book::LiftReading> readLift(const JsonValue& value, CaseContext& c
                       "one value, or [left, right]");
         return std::nullopt;
     }
-    for (const JsonValue& number : value.items) side(number);
+    for (const JsonValue& number : value.items)
+        side(number);
     return lift.sides.size() == value.items.size() ? std::optional(lift) : std::nullopt;
 }
 
@@ -89,7 +92,8 @@ std::optional<book::FeedRecord> readFeed(const JsonValue& value, const std::stri
     const auto date = neededDate(reader, false);
     reader.demand("kind", "one of syrup, fondant and dry-sugar");
     const auto kind = reader.choice("kind", feedWords);
-    const auto sugar = reader.number("sugar_kg"), syrup = reader.number("syrup_l"), fondant = reader.number("fondant_kg");
+    const auto sugar = reader.number("sugar_kg"), syrup = reader.number("syrup_l"),
+               fondant = reader.number("fondant_kg");
     const auto ratio = readRatio(reader);
     if (kind) checkFeedMeasures(reader, *kind);
     reader.finish();
@@ -125,7 +129,8 @@ std::vector<book::WeighingRecord> readWeighings(const JsonValue& value, CaseCont
                    const auto date = neededDate(reader, true);
                    const auto reading = readReading(reader);
                    if (const JsonValue* moisture = reader.find("moisture_percent"))
-                       if (const auto percent = context.checkedNumber(*moisture, "moisture_percent", "moisture_percent"))
+                       if (const auto percent =
+                               context.checkedNumber(*moisture, "moisture_percent", "moisture_percent"))
                            moisturePercent = percent;
                    reader.finish();
                    if (date && reading) weighings.push_back({*date, *reading});

@@ -82,7 +82,8 @@ std::optional<std::vector<book::BoxRecord>> readBoxes(ObjectReader& hive) {
     hive.demand("format", formatRemedy);
     const auto format = formatChoice(hive);
     if (!format || (boxes && !count)) return std::nullopt;
-    return std::vector<book::BoxRecord>(static_cast<std::size_t>(count.value_or(1)), book::BoxRecord{*format, {}, false});
+    return std::vector<book::BoxRecord>(static_cast<std::size_t>(count.value_or(1)),
+                                        book::BoxRecord{*format, {}, false});
 }
 
 int placesOfBox(const book::BoxRecord& box, const ReferenceData& reference) {
@@ -98,7 +99,8 @@ std::optional<std::string> checkedFormat(const JsonValue& value, std::string_vie
     const auto id = context.checkedText(value, what);
     if (!id || context.reference().format(*id)) return id;
     std::vector<std::string> known;
-    for (const HiveFormat& format : context.reference().formats) known.push_back(format.id);
+    for (const HiveFormat& format : context.reference().formats)
+        known.push_back(format.id);
     context.fault(value.position, fmt::format("no hive format {}", inQuotes(*id)),
                   nearWords(*id, known).empty() ? std::string(formatRemedy) : suggestion(*id, known));
     return std::nullopt;
@@ -121,7 +123,8 @@ std::optional<book::HiveRecord> readHive(const JsonValue& value, CaseContext& co
 
 int placesOf(const book::HiveRecord& hive, const ReferenceData& reference) {
     int places = 0;
-    for (const book::BoxRecord& box : hive.boxes) places += placesOfBox(box, reference);
+    for (const book::BoxRecord& box : hive.boxes)
+        places += placesOfBox(box, reference);
     return places;
 }
 

@@ -15,7 +15,8 @@ std::optional<std::string> stationId(ObjectReader& site) {
     const auto id = site.text("station");
     if (!id || site.context().reference().station(*id)) return id;
     std::vector<std::string> known;
-    for (const Station& station : site.context().reference().stations) known.push_back(station.id);
+    for (const Station& station : site.context().reference().stations)
+        known.push_back(station.id);
     auto near = nearWords(*id, known);
     site.context().fault(site.find("station")->position, fmt::format("no station {}", inQuotes(*id)),
                          near.empty() ? "an id that the command \"stations\" lists" : suggestion(*id, known));
@@ -78,7 +79,8 @@ std::optional<decltype(book::SiteRecord::where)> whereabouts(ObjectReader& site)
     if (site.has("station")) {
         for (std::string_view key : {"latitude", "longitude", "monthly_mean_c"})
             site.oneOf({"station", key}, true, siteRemedy);
-        for (std::string_view key : scatterKeys) site.oneOf({"station", key}, true, siteRemedy);
+        for (std::string_view key : scatterKeys)
+            site.oneOf({"station", key}, true, siteRemedy);
         return stationId(site);
     }
     if (site.has("monthly_mean_c")) return ownClimate(site);

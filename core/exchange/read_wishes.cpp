@@ -53,10 +53,10 @@ std::optional<Date> readSeasonDate(ObjectReader& season, std::string_view key) {
     const auto& winter = season.context().winter;
     if (!date || !winter) return date;
     if (winter->contains(*date) && winter->seasonDay(*date) <= lastSimulatedDay) return date;
-    season.context().fault(season.find(key)->position,
-                           fmt::format("{} {} is not a day of the winter asked about", inQuotes(key), date->iso()),
-                           fmt::format("a day from {} to {}", winter->date(firstSeasonDay).iso(),
-                                       winter->date(lastSimulatedDay).iso()));
+    season.context().fault(
+        season.find(key)->position,
+        fmt::format("{} {} is not a day of the winter asked about", inQuotes(key), date->iso()),
+        fmt::format("a day from {} to {}", winter->date(firstSeasonDay).iso(), winter->date(lastSimulatedDay).iso()));
     return date;
 }
 

@@ -7,12 +7,14 @@
 
 namespace winterlarder::exchange {
 
-//! Edits between two words: insertion, deletion, substitution, two neighbours swapped (optimal string alignment), case ignored.
+//! Edits between two words: insertion, deletion, substitution, two neighbours swapped (optimal string alignment), case
+//! ignored.
 int editDistance(std::string_view a, std::string_view b);
 
 //! The known words nearest to what was written, best first, at most `most`; only those close enough to be meant
 //! (a third of the letters wrong, or one word inside the other). Tested: tests/exchange/suggestion_test.cpp.
-std::vector<std::string> nearWords(std::string_view written, const std::vector<std::string>& known, std::size_t most = 3);
+std::vector<std::string> nearWords(std::string_view written, const std::vector<std::string>& known,
+                                   std::size_t most = 3);
 
 //! `did you mean "forage"?`, or `known: a, b, c` where nothing is near.
 std::string suggestion(std::string_view written, const std::vector<std::string>& known);

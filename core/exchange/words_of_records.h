@@ -13,8 +13,7 @@
 //! The words case files use for the choices of book/records.h: one table each, read and written from the same rows.
 namespace winterlarder::exchange {
 
-template <class Choice, std::size_t N>
-using Words = std::array<std::pair<std::string_view, Choice>, N>;
+template <class Choice, std::size_t N> using Words = std::array<std::pair<std::string_view, Choice>, N>;
 
 inline constexpr Words<book::FlowStrength, 4> flowWords{{{"none", book::FlowStrength::None},
                                                          {"trickle", book::FlowStrength::Trickle},
@@ -47,17 +46,16 @@ constexpr std::optional<Choice> choiceOf(const Words<Choice, N>& words, std::str
     return std::nullopt;
 }
 
-template <class Choice, std::size_t N>
-constexpr std::string_view wordOf(const Words<Choice, N>& words, Choice choice) {
+template <class Choice, std::size_t N> constexpr std::string_view wordOf(const Words<Choice, N>& words, Choice choice) {
     for (const auto& [text, candidate] : words)
         if (candidate == choice) return text;
     return {};
 }
 
-template <class Choice, std::size_t N>
-std::vector<std::string> allWords(const Words<Choice, N>& words) {
+template <class Choice, std::size_t N> std::vector<std::string> allWords(const Words<Choice, N>& words) {
     std::vector<std::string> result;
-    for (const auto& row : words) result.emplace_back(row.first);
+    for (const auto& row : words)
+        result.emplace_back(row.first);
     return result;
 }
 

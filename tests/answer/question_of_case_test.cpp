@@ -19,7 +19,8 @@ using winterlarder::testing::shippedData;
 
 std::string with(const std::string& members, const std::string& site = R"({"station": "ca-halifax"})",
                  const std::string& hive = R"({"format": "langstroth-deep", "boxes": 2})") {
-    return R"({"case": 1, "as_of": "2026-09-12", "site": )" + site + ", \"hive\": " + hive + (members.empty() ? "" : ", " + members) + "}";
+    return R"({"case": 1, "as_of": "2026-09-12", "site": )" + site + ", \"hive\": " + hive +
+           (members.empty() ? "" : ", " + members) + "}";
 }
 
 ColonyQuestion question(const std::string& text, std::uint64_t position = 0) {
@@ -45,7 +46,8 @@ TEST(QuestionOfCase, PlaceAndTime) {
 }
 
 TEST(QuestionOfCase, ALookBeforeTheSeasonCountsOnItsFirstDay) {
-    const auto q = question(R"({"case": 1, "as_of": "2026-08-10", "looked_on": "2026-07-20", "site": {"station": "ca-halifax"},
+    const auto q =
+        question(R"({"case": 1, "as_of": "2026-08-10", "looked_on": "2026-07-20", "site": {"station": "ca-halifax"},
       "hive": {"format": "langstroth-deep"}, "feeds": [{"date": "2026-07-25", "kind": "fondant", "fondant_kg": 1}, {"date": "2026-07-10", "kind": "fondant", "fondant_kg": 1}]})");
     EXPECT_EQ(q.lookedOn, firstSeasonDay);
     EXPECT_GT(q.feeds[0].day, q.lookedOn) << "given after the look, so it counts";
@@ -64,7 +66,8 @@ TEST(QuestionOfCase, TooFarFromEveryStationIsARefusalNotAFault) {
 TEST(QuestionOfCase, ShellsAndKinds) {
     EXPECT_EQ(question(with("")).shellFactor, 1.0);
     const auto shell = [](const std::string& words) {
-        return question(with("", R"({"station": "ca-halifax"})", R"({"format": "langstroth-deep", )" + words + "}")).shellFactor;
+        return question(with("", R"({"station": "ca-halifax"})", R"({"format": "langstroth-deep", )" + words + "}"))
+            .shellFactor;
     };
     EXPECT_DOUBLE_EQ(shell(R"("top_insulation": true)"), 0.85);
     EXPECT_DOUBLE_EQ(shell(R"("shell": "thick-timber", "top_insulation": true)"), 0.6 * 0.85);
@@ -98,14 +101,17 @@ TEST(QuestionOfCase, MoreBeesThanTheModelKnowsIsAFaultAtItsPlace) {
 TEST(QuestionOfCase, BroodNotSaidIsNeverZero) {
     EXPECT_FALSE(question(with(R"("combs": [{"capped": 0.5}])")).brood);
     EXPECT_EQ(question(with(R"("combs": [{"capped": 0.5, "brood": 0}])")).brood->count, 0);
-    EXPECT_EQ(question(with(R"("bees": {"brood_cells": 300}, "combs": [{"brood": 0.5}])")).brood->count, 300) << "the count goes first";
+    EXPECT_EQ(question(with(R"("bees": {"brood_cells": 300}, "combs": [{"brood": 0.5}])")).brood->count, 300)
+        << "the count goes first";
     // Share 0.5 of 8.774 dm2, two faces of 400 cells/dm2.
     EXPECT_NEAR(question(with(R"("combs": [{"brood": 0.5}])")).brood->count, 0.5 * 4.28 * 2.05 * 2 * 400, 1e-6);
 }
 
 TEST(QuestionOfCase, CombsFillTheBoxesFromTheFloor) {
-    const auto q = question(with(R"("combs": [{}, {}, {"in_super": true}, {"width_mm": 38, "format": "dadant-blatt-10"}])", R"({"station": "ca-halifax"})",
-                                 R"({"boxes": [{"format": "langstroth-deep", "combs": 2}, {"format": "langstroth-medium", "super": true}]})"));
+    const auto q = question(with(
+        R"("combs": [{}, {}, {"in_super": true}, {"width_mm": 38, "format": "dadant-blatt-10"}])",
+        R"({"station": "ca-halifax"})",
+        R"({"boxes": [{"format": "langstroth-deep", "combs": 2}, {"format": "langstroth-medium", "super": true}]})"));
     ASSERT_EQ(q.combs.size(), 4u);
     EXPECT_EQ(q.boxes[0].combsPerBox, 2);
     EXPECT_EQ(q.combs[1].box, 0);
@@ -118,7 +124,8 @@ TEST(QuestionOfCase, CombsFillTheBoxesFromTheFloor) {
 }
 
 TEST(QuestionOfCase, WeighingsFeedsAndHarvests) {
-    const auto q = question(with(R"("weighings": [{"date": "2026-09-12", "lift_kg": 20}, {"date": "2026-09-12", "lift_kg": [20, 21]},
+    const auto q = question(
+        with(R"("weighings": [{"date": "2026-09-12", "lift_kg": 20}, {"date": "2026-09-12", "lift_kg": [20, 21]},
         {"date": "2026-09-12", "heft": "heavy"}], "harvests": [{"date": "2026-08-20", "kg": 7}],
         "feeds": [{"date": "2026-09-01", "kind": "syrup", "sugar_kg": 2, "ratio": "2:1"}, {"date": "2026-09-02", "kind": "fondant", "fondant_kg": 2},
                   {"date": "2026-09-03", "kind": "dry-sugar", "sugar_kg": 2}])"));
@@ -143,14 +150,16 @@ TEST(QuestionOfCase, OpenStoresAreFreshForAWeek) {
     };
     EXPECT_FALSE(fresh(""));
     EXPECT_TRUE(fresh(R"("feeds": [{"date": "2026-09-06", "kind": "syrup", "sugar_kg": 1}])"));
-    EXPECT_FALSE(fresh(R"("feeds": [{"date": "2026-09-05", "kind": "syrup", "sugar_kg": 1}])")) << "seven days have passed";
+    EXPECT_FALSE(fresh(R"("feeds": [{"date": "2026-09-05", "kind": "syrup", "sugar_kg": 1}])"))
+        << "seven days have passed";
     EXPECT_TRUE(fresh("", "trickle")) << "the flow is still on";
     EXPECT_FALSE(fresh(R"("season": {"last_income": "2026-09-01"})", "trickle")) << "it ended eleven days ago";
 }
 
 TEST(QuestionOfCase, FlowFeederAndWishes) {
-    const auto q = question(with(R"("feeder": {"kind": "frame", "capacity_l": 2}, "wish": {"short_risk": 0.1, "reserve_kg": 6, "visit_every_days": 5, "visit_weekdays": [6]})",
-                                 R"({"station": "ca-halifax", "autumn_flow": "strong"})"));
+    const auto q = question(with(
+        R"("feeder": {"kind": "frame", "capacity_l": 2}, "wish": {"short_risk": 0.1, "reserve_kg": 6, "visit_every_days": 5, "visit_weekdays": [6]})",
+        R"({"station": "ca-halifax", "autumn_flow": "strong"})"));
     EXPECT_EQ(q.flowStrength, 1);
     EXPECT_EQ(*q.flowLastDay - q.asOf, 14);
     EXPECT_EQ(q.feeder.capacity.value(), 2);
@@ -172,14 +181,16 @@ TEST(QuestionOfCase, StreamsComeFromTheNameElseThePosition) {
 }
 
 TEST(QuestionOfCase, AWeighedTareIsExactAGuessedOneIsNot) {
-    const auto weighed = question(with("", R"({"station": "ca-halifax"})", R"({"format": "langstroth-deep", "tare_kg": 21.5})"));
+    const auto weighed =
+        question(with("", R"({"station": "ca-halifax"})", R"({"format": "langstroth-deep", "tare_kg": 21.5})"));
     EXPECT_EQ(weighed.tare.value(), 21.5);
     EXPECT_EQ(weighed.tareSd.value(), 0);
     EXPECT_GT(question(with("")).tareSd.value(), 0);
 }
 
 TEST(QuestionOfCase, DatesInConflictNameBothPlaces) {
-    const auto found = problems("{\"case\": 1, \"as_of\": \"2026-09-12\", \"site\": {\"station\": \"ca-halifax\"}, \"hive\": {\"format\": \"langstroth-deep\"},\n"
+    const auto found = problems("{\"case\": 1, \"as_of\": \"2026-09-12\", \"site\": {\"station\": \"ca-halifax\"}, "
+                                "\"hive\": {\"format\": \"langstroth-deep\"},\n"
                                 "\"season\": {\"buildup\": \"2027-05-01\",\n  \"forage\": \"2027-05-02\"}}");
     ASSERT_EQ(found.size(), 1u);
     EXPECT_THAT(describe(found[0]), AllOf(HasSubstr("buildup"), HasSubstr("forage")));
@@ -188,7 +199,8 @@ TEST(QuestionOfCase, DatesInConflictNameBothPlaces) {
 }
 
 TEST(QuestionOfCase, DatesInConflictAreFoundBesideOtherFaults) {
-    const auto found = problems(with(R"("season": {"buildup": "2027-05-01", "forage": "2027-05-02"}, "wish": {"short_risk": 7})"));
+    const auto found =
+        problems(with(R"("season": {"buildup": "2027-05-01", "forage": "2027-05-02"}, "wish": {"short_risk": 7})"));
     EXPECT_EQ(found.size(), 2u);
 }
 
@@ -196,11 +208,14 @@ TEST(QuestionOfCase, OneBroodDateAloneWhereLayingNeverStopsIsAFault) {
     const auto found = problems(with(R"("season": {"brood_stop": "2026-12-01"})", R"({"station": "pt-lisbon"})"));
     ASSERT_EQ(found.size(), 1u);
     EXPECT_THAT(found[0].detail, HasSubstr("brood_stop"));
-    EXPECT_THAT(problems(with(R"("season": {"brood_stop": "2026-12-01", "brood_restart": "2027-01-11"})", R"({"station": "pt-lisbon"})")), IsEmpty());
+    EXPECT_THAT(problems(with(R"("season": {"brood_stop": "2026-12-01", "brood_restart": "2027-01-11"})",
+                              R"({"station": "pt-lisbon"})")),
+                IsEmpty());
 }
 
 TEST(QuestionOfCase, AnImpossibleSyrupIsAFaultOfItsRatio) {
-    const auto found = problems(with(R"("feeds": [{"date": "2026-09-01", "kind": "syrup", "sugar_kg": 2, "ratio": "9:1"}])"));
+    const auto found =
+        problems(with(R"("feeds": [{"date": "2026-09-01", "kind": "syrup", "sugar_kg": 2, "ratio": "9:1"}])"));
     ASSERT_EQ(found.size(), 1u);
     EXPECT_GT(found[0].place.column, 150);
 }

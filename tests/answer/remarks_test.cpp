@@ -16,7 +16,8 @@ std::string said(const Remark& remark) { return sentence(remark, {}).toStdString
 
 TEST(Remarks, EveryIdOfTheShippedTableHasWordsAndTheOtherWayRound) {
     std::vector<std::string> shipped;
-    for (const CautionRule& rule : shippedData().cautions) shipped.push_back(rule.id);
+    for (const CautionRule& rule : shippedData().cautions)
+        shipped.push_back(rule.id);
     EXPECT_THAT(idsWithWords(), ::testing::UnorderedElementsAreArray(shipped));
 }
 
@@ -24,13 +25,40 @@ TEST(Remarks, EveryIdOfTheShippedTableHasWordsAndTheOtherWayRound) {
 Remark withEverything(const std::string& id) {
     const Date day = *Date::of(2027, 5, 19);
     return {id,
-            {{"need", kilograms(20)}, {"reserve", kilograms(4)}, {"in", 20.0}, {"forage", day}, {"spare", kilograms(3)}, {"missing", kilograms(5)},
-             {"stores", kilograms(12)}, {"bees", 5000.0}, {"which", std::string("buildup")}, {"to", day}, {"first", std::string("scale")},
-             {"second", std::string("combs")}, {"days", 12.0}, {"ratio", std::string("3:2")}, {"room", kilograms(2)}, {"day", day},
-             {"fondant", kilograms(2)}, {"water", 19.0}, {"from", std::string("Row 1")}, {"kg", kilograms(4)}, {"combs", 2.0}, {"built", 14.0},
-             {"covered", 8.5}, {"open", kilograms(2)}, {"station", std::string("ca-halifax")}, {"km", 23.0}, {"kelvin", -0.4},
-             {"strength", std::string("trickle")}, {"used", kilograms(1)}, {"class", std::string("watch")}, {"g", 47.0}, {"within", kilograms(3)},
-             {"needed", kilograms(5)}, {"pollen", kilograms(0.3)}}};
+            {{"need", kilograms(20)},
+             {"reserve", kilograms(4)},
+             {"in", 20.0},
+             {"forage", day},
+             {"spare", kilograms(3)},
+             {"missing", kilograms(5)},
+             {"stores", kilograms(12)},
+             {"bees", 5000.0},
+             {"which", std::string("buildup")},
+             {"to", day},
+             {"first", std::string("scale")},
+             {"second", std::string("combs")},
+             {"days", 12.0},
+             {"ratio", std::string("3:2")},
+             {"room", kilograms(2)},
+             {"day", day},
+             {"fondant", kilograms(2)},
+             {"water", 19.0},
+             {"from", std::string("Row 1")},
+             {"kg", kilograms(4)},
+             {"combs", 2.0},
+             {"built", 14.0},
+             {"covered", 8.5},
+             {"open", kilograms(2)},
+             {"station", std::string("ca-halifax")},
+             {"km", 23.0},
+             {"kelvin", -0.4},
+             {"strength", std::string("trickle")},
+             {"used", kilograms(1)},
+             {"class", std::string("watch")},
+             {"g", 47.0},
+             {"within", kilograms(3)},
+             {"needed", kilograms(5)},
+             {"pollen", kilograms(0.3)}}};
 }
 
 TEST(Remarks, EverySentenceIsWhole) {
@@ -45,12 +73,15 @@ TEST(Remarks, EverySentenceIsWhole) {
 }
 
 TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
-    EXPECT_EQ(said(withEverything("need")),
-              "With 20.0 kg in the hive the stores touch the reserve of 4.0 kg before first forage, around 19 May 2027, in 20 of 100 simulated "
-              "winters.");
-    EXPECT_EQ(said(withEverything("date-moved")), "The derived date of the build-up gave way to a given one and is now 19 May 2027.");
-    EXPECT_EQ(said(withEverything("height-shift")), "For the height of the place all temperatures are shifted by -0.4 °C.");
-    EXPECT_EQ(said({"station-used", {{"station", std::string("ca-halifax")}}}), "The climate is that of station ca-halifax.");
+    EXPECT_EQ(said(withEverything("need")), "With 20.0 kg in the hive the stores touch the reserve of 4.0 kg before "
+                                            "first forage, around 19 May 2027, in 20 of 100 simulated "
+                                            "winters.");
+    EXPECT_EQ(said(withEverything("date-moved")),
+              "The derived date of the build-up gave way to a given one and is now 19 May 2027.");
+    EXPECT_EQ(said(withEverything("height-shift")),
+              "For the height of the place all temperatures are shifted by -0.4 °C.");
+    EXPECT_EQ(said({"station-used", {{"station", std::string("ca-halifax")}}}),
+              "The climate is that of station ca-halifax.");
     WordStyle pounds;
     pounds.numbers.system = UnitSystem::UnitedStates;
     EXPECT_EQ(sentence({"surplus", {{"spare", kilograms(1)}}}, pounds).toStdString(),
@@ -63,7 +94,8 @@ TEST(Remarks, OneAndManyAreSaidDifferently) {
     };
     EXPECT_THAT(carried(1), ::testing::HasSubstr("seen the day before"));
     EXPECT_THAT(carried(9), ::testing::HasSubstr("seen 9 days before"));
-    EXPECT_THAT(said({"stores-carried-forward", {{"days", 9.0}, {"used", kilograms(-0.5)}}}), ::testing::HasSubstr("0.5 kg brought in"));
+    EXPECT_THAT(said({"stores-carried-forward", {{"days", 9.0}, {"used", kilograms(-0.5)}}}),
+                ::testing::HasSubstr("0.5 kg brought in"));
 }
 
 TEST(Remarks, AnUnknownIdIsShownAsItStands) { EXPECT_EQ(said({"no-such-id", {}}), "no-such-id"); }

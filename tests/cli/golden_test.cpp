@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whole answers held against files in tests/cli/golden. Where the model is changed on purpose, run this program once with
-// WINTERLARDER_UPDATE_GOLDEN=1 and read the difference before it is kept.
+// Whole answers held against files in tests/cli/golden. Where the model is changed on purpose, run this program once
+// with WINTERLARDER_UPDATE_GOLDEN=1 and read the difference before it is kept.
 #include "cli/program.h"
 
 #include <cmath>
@@ -22,7 +22,9 @@ bool updating() {
     return wanted && std::string(wanted) == "1";
 }
 
-std::filesystem::path goldenFile(const std::string& name) { return std::filesystem::path(SOURCE_FOLDER "/tests/cli/golden") / name; }
+std::filesystem::path goldenFile(const std::string& name) {
+    return std::filesystem::path(SOURCE_FOLDER "/tests/cli/golden") / name;
+}
 
 // Numbers may differ by rounding between compilers; everything else is the same.
 void expectSame(const JsonValue& expected, const JsonValue& actual, const std::string& path) {
@@ -61,23 +63,28 @@ TEST_P(GoldenJson, IsPrinted) {
 
 INSTANTIATE_TEST_SUITE_P(
     CommandLine, GoldenText,
-    ::testing::Values(Golden{"spare.txt", "advise spare.json --winters 400"}, Golden{"light.txt", "advise light.json --winters 400"},
-                      Golden{"weak.txt", "advise weak.json --winters 400"}, Golden{"unsaid.txt", "advise unsaid.json"},
-                      Golden{"south.txt", "advise south.json --winters 400"},
-                      Golden{"use.txt", "use light.json --from 2026-09-05 --to 2026-09-30 --central --daily"},
-                      Golden{"stores.txt", "stores south.json --winters 400"}, Golden{"heat.txt", "heat --bees 9000 --temperature 3 --brood 2000"},
-                      Golden{"syrup.txt", "syrup --sugar 10 --ratio 3:2"}, Golden{"stations.txt", "stations --find canada"},
-                      Golden{"season.txt", "season au-melbourne --winter 2027"}, Golden{"source.txt", "sources southwick-1985"}));
+    ::testing::Values(
+        Golden{"spare.txt", "advise spare.json --winters 400"}, Golden{"light.txt", "advise light.json --winters 400"},
+        Golden{"weak.txt", "advise weak.json --winters 400"}, Golden{"unsaid.txt", "advise unsaid.json"},
+        Golden{"south.txt", "advise south.json --winters 400"},
+        Golden{"use.txt", "use light.json --from 2026-09-05 --to 2026-09-30 --central --daily"},
+        Golden{"stores.txt", "stores south.json --winters 400"},
+        Golden{"heat.txt", "heat --bees 9000 --temperature 3 --brood 2000"},
+        Golden{"syrup.txt", "syrup --sugar 10 --ratio 3:2"}, Golden{"stations.txt", "stations --find canada"},
+        Golden{"season.txt", "season au-melbourne --winter 2027"}, Golden{"source.txt", "sources southwick-1985"}));
 
 INSTANTIATE_TEST_SUITE_P(
     CommandLine, GoldenJson,
-    ::testing::Values(Golden{"spare.json", "advise spare.json --winters 400"}, Golden{"light.json", "advise light.json --winters 400"},
-                      Golden{"weak.json", "advise weak.json --winters 400"}, Golden{"unsaid.json", "advise unsaid.json"},
+    ::testing::Values(Golden{"spare.json", "advise spare.json --winters 400"},
+                      Golden{"light.json", "advise light.json --winters 400"},
+                      Golden{"weak.json", "advise weak.json --winters 400"},
+                      Golden{"unsaid.json", "advise unsaid.json"},
                       Golden{"south.json", "advise south.json --winters 400"},
                       Golden{"use.json", "use light.json --from 2026-09-05 --to 2026-09-30 --central --daily"},
                       Golden{"stores.json", "stores south.json --winters 400"},
                       Golden{"heat.json", "heat --bees 9000 --temperature 3 --brood 2000"},
-                      Golden{"syrup.json", "syrup --sugar 10 --ratio 3:2"}, Golden{"stations.json", "stations --near 44.9,-64.2 --find canada"},
+                      Golden{"syrup.json", "syrup --sugar 10 --ratio 3:2"},
+                      Golden{"stations.json", "stations --near 44.9,-64.2 --find canada"},
                       Golden{"season.json", "season pt-lisbon"}, Golden{"source.json", "sources southwick-1985"}));
 
 } // namespace

@@ -54,12 +54,13 @@ struct Ran {
 };
 
 //! Runs the built program as a shell would, in the folder of the test cases; `arguments` are shell words.
-inline Ran runProgram(const std::string& arguments, const std::string& input = "", const std::string& environment = "") {
+inline Ran runProgram(const std::string& arguments, const std::string& input = "",
+                      const std::string& environment = "") {
     const TemporaryFolder folder;
     const auto in = folder.file("in", input), out = folder.path() / "out", err = folder.path() / "err";
     const std::string command = "cd '" SOURCE_FOLDER "/tests/cli/cases' && env -u WINTERLARDER_DATA " + environment +
-                                " '" BUILD_FOLDER "/winterlarder-cli' " + arguments + " <'" + in.string() + "' >'" + out.string() +
-                                "' 2>'" + err.string() + "'";
+                                " '" BUILD_FOLDER "/winterlarder-cli' " + arguments + " <'" + in.string() + "' >'" +
+                                out.string() + "' 2>'" + err.string() + "'";
     const int ended = std::system(command.c_str());
     return {WIFEXITED(ended) ? WEXITSTATUS(ended) : -1, textOfFile(out), textOfFile(err)};
 }
@@ -95,7 +96,8 @@ inline const exchange::JsonValue& at(const exchange::JsonValue& whole, const std
 inline std::vector<std::string> linesOf(const std::string& text) {
     std::vector<std::string> lines;
     std::istringstream stream(text);
-    for (std::string line; std::getline(stream, line);) lines.push_back(line);
+    for (std::string line; std::getline(stream, line);)
+        lines.push_back(line);
     return lines;
 }
 

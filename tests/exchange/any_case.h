@@ -12,14 +12,13 @@ namespace winterlarder::testing {
 inline double within(int low, int high) { return *rc::gen::inRange(low * 100, high * 100 + 1) / 100.0; }
 inline bool coin() { return *rc::gen::arbitrary<bool>(); }
 
-template <class T, class Make>
-std::optional<T> maybe(Make make) {
+template <class T, class Make> std::optional<T> maybe(Make make) {
     return coin() ? std::optional<T>(make()) : std::nullopt;
 }
-template <class T>
-std::vector<T> some(int most, T (*make)()) {
+template <class T> std::vector<T> some(int most, T (*make)()) {
     std::vector<T> list;
-    for (int n = *rc::gen::inRange(0, most + 1); n > 0; --n) list.push_back(make());
+    for (int n = *rc::gen::inRange(0, most + 1); n > 0; --n)
+        list.push_back(make());
     return list;
 }
 
@@ -34,7 +33,8 @@ inline book::SiteRecord anySite() {
     if (sort == 2) {
         book::OwnClimateRecord own;
         own.latitude = within(1, 90);
-        for (double& mean : own.monthlyMeanC) mean = within(-60, 45);
+        for (double& mean : own.monthlyMeanC)
+            mean = within(-60, 45);
         own.longitude = maybe<double>([] { return within(-180, 180); });
         own.dailySdWinter = maybe<double>([] { return within(0, 15); });
         own.lag1 = maybe<double>([] { return within(0, 0) + 0.7; });
@@ -50,7 +50,10 @@ inline book::SiteRecord anySite() {
 
 inline book::FormatChoice anyFormat() {
     if (coin()) return std::string("langstroth-deep");
-    book::OwnFormat own{millimetres(within(50, 1000)), millimetres(within(50, 1000)), {}, *rc::gen::inRange(10, 61),
+    book::OwnFormat own{millimetres(within(50, 1000)),
+                        millimetres(within(50, 1000)),
+                        {},
+                        *rc::gen::inRange(10, 61),
                         millimetres(within(25, 60))};
     if (coin()) own.bottomWidth = millimetres(within(50, 1000));
     return own;
@@ -122,7 +125,8 @@ inline book::WeighingRecord anyWeighing() {
 inline book::FeedRecord anyFeed() {
     const int sort = *rc::gen::inRange(0, 4);
     const auto kg = kilograms(within(0, 100));
-    if (sort == 0) return {before(), book::FeedKind::Syrup, kg, {}, maybe<std::string>([] { return std::string("1:0.63"); }), {}};
+    if (sort == 0)
+        return {before(), book::FeedKind::Syrup, kg, {}, maybe<std::string>([] { return std::string("1:0.63"); }), {}};
     if (sort == 1) return {before(), book::FeedKind::Syrup, {}, litres(within(0, 100)), "3:2", {}};
     if (sort == 2) return {before(), book::FeedKind::Fondant, {}, {}, {}, kg};
     return {before(), book::FeedKind::DrySugar, kg, {}, {}, {}};

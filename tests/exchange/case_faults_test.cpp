@@ -25,7 +25,11 @@ std::string caseWith(const std::string& members) {
 void expectOneFault(const std::string& with, const std::string& words) {
     const auto text = marked(with);
     const auto reading = readCaseWithPlaces(text.text, "case.json", shippedData());
-    ASSERT_EQ(reading.problems.size(), 1u) << with << (reading.problems.empty() ? "" : "\n" + describe(reading.problems[0]) + "\n" + (reading.problems.size() > 1 ? describe(reading.problems[1]) : ""));
+    ASSERT_EQ(reading.problems.size(), 1u)
+        << with
+        << (reading.problems.empty() ? ""
+                                     : "\n" + describe(reading.problems[0]) + "\n" +
+                                           (reading.problems.size() > 1 ? describe(reading.problems[1]) : ""));
     const Problem& problem = reading.problems.front();
     EXPECT_EQ(problem.place, (Place{"case.json", text.line, text.column})) << describe(problem) << "\n" << with;
     EXPECT_THAT(describe(problem), HasSubstr(words)) << with;
@@ -37,7 +41,8 @@ TEST_P(CaseFault, IsOneLineAtItsPlace) { expectOneFault(caseWith(GetParam().with
 
 INSTANTIATE_TEST_SUITE_P(
     Keys, CaseFault,
-    ::testing::Values(Fault{R"(@"colny": "A")", "did you mean \"colony\"?"}, Fault{R"(@"harvest": [])", "did you mean \"harvests\"?"},
+    ::testing::Values(Fault{R"(@"colny": "A")", "did you mean \"colony\"?"},
+                      Fault{R"(@"harvest": [])", "did you mean \"harvests\"?"},
                       Fault{R"("colony": "A", @"colony": "B")", "given twice"}, Fault{R"("colony": @"")", "empty"},
                       Fault{R"("colony": @7)", "a text in double quotes"}, Fault{R"("colony": @null)", "null"},
                       Fault{R"("yard": @["Orchard"])", "a list"}, Fault{R"("bees": @[])", "an object"},
@@ -46,8 +51,10 @@ INSTANTIATE_TEST_SUITE_P(
 INSTANTIATE_TEST_SUITE_P(
     Dates, CaseFault,
     ::testing::Values(Fault{R"("looked_on": @"2026-09-13")", "later than \"as_of\" 2026-09-12 at 1:"},
-                      Fault{R"("looked_on": @"2026-07-13")", "61 days before"}, Fault{R"("looked_on": @"2026-02-30")", "not a date"},
-                      Fault{R"("looked_on": @"12.09.2026")", "YYYY-MM-DD"}, Fault{R"("looked_on": @20260912)", "YYYY-MM-DD"},
+                      Fault{R"("looked_on": @"2026-07-13")", "61 days before"},
+                      Fault{R"("looked_on": @"2026-02-30")", "not a date"},
+                      Fault{R"("looked_on": @"12.09.2026")", "YYYY-MM-DD"},
+                      Fault{R"("looked_on": @20260912)", "YYYY-MM-DD"},
                       Fault{R"("looked_on": @"1026-09-12")", "from 1800"},
                       Fault{R"("weighings": [{"date": @"2026-09-20", "gross_kg": 40}])", "later than"},
                       Fault{R"("weighings": [{"date": @"2026-07-01", "gross_kg": 40}])", "at most 60 days"},
@@ -57,24 +64,31 @@ INSTANTIATE_TEST_SUITE_P(
                       Fault{R"("season": {"forage": @"2027-07-19"})", "not a day of the winter asked about"},
                       Fault{R"("season": {@"first_forage": "2027-05-19"})", "did you mean \"forage\"?"}));
 
-INSTANTIATE_TEST_SUITE_P(
-    Bees, CaseFault,
-    ::testing::Values(Fault{R"("bees": {"count": 9000, @"seams": 5})", "beside \"count\" at 1:"}, Fault{R"("bees": {"count": @-1})", "0 to 100000"},
-                      Fault{R"("bees": {"count": @100001})", "0 to 100000"}, Fault{R"("bees": {"count": @"9000"})", "a text"},
-                      Fault{R"("bees": {"kind": @"carnolian"})", "did you mean \"carniolan\"?"},
-                      Fault{R"("bees": {"queen_seen": @"yes"})", "true or false"}, Fault{R"("bees": {"spread": @-0.1})", "from 0"},
-                      Fault{R"("bees": {"covered_combs": @2.5}, "combs": [{"capped": 0.5}, {}])", "2 combs are listed at 1:"}));
+INSTANTIATE_TEST_SUITE_P(Bees, CaseFault,
+                         ::testing::Values(Fault{R"("bees": {"count": 9000, @"seams": 5})", "beside \"count\" at 1:"},
+                                           Fault{R"("bees": {"count": @-1})", "0 to 100000"},
+                                           Fault{R"("bees": {"count": @100001})", "0 to 100000"},
+                                           Fault{R"("bees": {"count": @"9000"})", "a text"},
+                                           Fault{R"("bees": {"kind": @"carnolian"})", "did you mean \"carniolan\"?"},
+                                           Fault{R"("bees": {"queen_seen": @"yes"})", "true or false"},
+                                           Fault{R"("bees": {"spread": @-0.1})", "from 0"},
+                                           Fault{R"("bees": {"covered_combs": @2.5}, "combs": [{"capped": 0.5}, {}])",
+                                                 "2 combs are listed at 1:"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Combs, CaseFault,
     ::testing::Values(
         Fault{R"("combs": [@{"capped": 0.7, "open": 0.2, "brood": 0.1, "pollen": 0.1}])", "add up to 1.1"},
-        Fault{R"("combs": [{"capped": @1.5}])", "from 0 to 1"}, Fault{R"("combs": [{"faces_seen": @3}])", "from 0 to 2"},
-        Fault{R"("combs": [{"faces_seen": @1.5}])", "whole number"}, Fault{R"("combs": [{"width_mm": @24}])", "25 to 60 mm"},
+        Fault{R"("combs": [{"capped": @1.5}])", "from 0 to 1"},
+        Fault{R"("combs": [{"faces_seen": @3}])", "from 0 to 2"},
+        Fault{R"("combs": [{"faces_seen": @1.5}])", "whole number"},
+        Fault{R"("combs": [{"width_mm": @24}])", "25 to 60 mm"},
         Fault{R"("combs": [{"format": @"langstroth-dep"}])", "langstroth-deep"}, Fault{R"("combs": [@5])", "a comb"},
-        Fault{R"("combs": @"many")", "a list of combs"}, Fault{R"("combs": [{@"caped": 0.5}])", "did you mean \"capped\"?"},
+        Fault{R"("combs": @"many")", "a list of combs"},
+        Fault{R"("combs": [{@"caped": 0.5}])", "did you mean \"capped\"?"},
         Fault{R"("combs": @[{},{},{},{},{},{},{},{},{},{},{}])", "11 combs are listed, but the hive at 1:"},
-        Fault{R"("combs": @{"full_of_stores": 8, "half": 3})", "11 combs"}, Fault{R"("combs": @{"half": 3})", "\"full_of_stores\" is missing"},
+        Fault{R"("combs": @{"full_of_stores": 8, "half": 3})", "11 combs"},
+        Fault{R"("combs": @{"half": 3})", "\"full_of_stores\" is missing"},
         Fault{R"("combs": {"full_of_stores": 3, "capped_share": @2})", "from 0 to 1"}));
 
 INSTANTIATE_TEST_SUITE_P(
@@ -88,20 +102,23 @@ INSTANTIATE_TEST_SUITE_P(
         Fault{R"("weighings": [{"date": "2026-09-12", "lift_kg": [20, @-2]}])", "from 0 to 250 kg"},
         Fault{R"("feeds": [@{"date": "2026-09-01", "kind": "syrup"}])", "none of \"sugar_kg\", \"syrup_l\""},
         Fault{R"("feeds": [@{"date": "2026-09-01", "kind": "syrup", "syrup_l": 3}])", "\"ratio\" is missing"},
-        Fault{R"("feeds": [{"date": "2026-09-01", "kind": "syrup", "syrup_l": 3, "ratio": @"3-2"}])", "such as \"3:2\""},
+        Fault{R"("feeds": [{"date": "2026-09-01", "kind": "syrup", "syrup_l": 3, "ratio": @"3-2"}])",
+              "such as \"3:2\""},
         Fault{R"("feeds": [{"date": "2026-09-01", "kind": "syrup", "syrup_l": 3, "ratio": @"0:2"}])", "above 0"},
         Fault{R"("feeds": [{"date": "2026-09-01", "kind": "fondant", "fondant_kg": 2, @"ratio": "3:2"}])", "fondant"},
         Fault{R"("feeds": [@{"date": "2026-09-01", "kind": "dry-sugar"}])", "\"sugar_kg\" is missing"},
         Fault{R"("feeds": [@{"date": "2026-09-01", "sugar_kg": 2}])", "\"kind\" is missing"},
-        Fault{R"("harvests": [@{"date": "2026-09-01"}])", "\"kg\" is missing"}, Fault{R"("moisture_percent": @5)", "10 to 40 %"}));
+        Fault{R"("harvests": [@{"date": "2026-09-01"}])", "\"kg\" is missing"},
+        Fault{R"("moisture_percent": @5)", "10 to 40 %"}));
 
-INSTANTIATE_TEST_SUITE_P(
-    Ways, CaseFault,
-    ::testing::Values(Fault{R"("feeder": {"kind": @"bucket"})", "known: round, top, box, contact, frame, end"},
-                      Fault{R"("wish": {"short_risk": @1.5})", "from 0.001 to 0.999"},
-                      Fault{R"("wish": {"visit_every_days": @0})", "from 1"}, Fault{R"("wish": {"visit_weekdays": @6})", "a list"},
-                      Fault{R"("wish": {"visit_weekdays": ["sat", @6]})", "twice"},
-                      Fault{R"("wish": {"visit_weekdays": [@"someday"]})", "not a weekday"}));
+INSTANTIATE_TEST_SUITE_P(Ways, CaseFault,
+                         ::testing::Values(Fault{R"("feeder": {"kind": @"bucket"})",
+                                                 "known: round, top, box, contact, frame, end"},
+                                           Fault{R"("wish": {"short_risk": @1.5})", "from 0.001 to 0.999"},
+                                           Fault{R"("wish": {"visit_every_days": @0})", "from 1"},
+                                           Fault{R"("wish": {"visit_weekdays": @6})", "a list"},
+                                           Fault{R"("wish": {"visit_weekdays": ["sat", @6]})", "twice"},
+                                           Fault{R"("wish": {"visit_weekdays": [@"someday"]})", "not a weekday"}));
 
 class WholeCaseFault : public ::testing::TestWithParam<Fault> {};
 TEST_P(WholeCaseFault, IsOneLineAtItsPlace) { expectOneFault(GetParam().with, GetParam().words); }
@@ -123,43 +140,55 @@ INSTANTIATE_TEST_SUITE_P(
                       Fault{whole(R"({"case": @2, "as_of": "2026-09-12", SITE, HIVE})"), "\"case\" is 2"},
                       Fault{whole(R"({"case": @"1", "as_of": "2026-09-12", SITE, HIVE})"), "a text"},
                       Fault{whole(R"(@{"case": 1, SITE, HIVE})"), "\"as_of\" is missing"},
-                      Fault{whole(R"(@{CASE, HIVE})"), "\"site\" is missing"}, Fault{whole(R"(@{CASE, SITE})"), "\"hive\" is missing"},
-                      Fault{"@[1]", "a case is a list"}, Fault{"@", "empty"}));
+                      Fault{whole(R"(@{CASE, HIVE})"), "\"site\" is missing"},
+                      Fault{whole(R"(@{CASE, SITE})"), "\"hive\" is missing"}, Fault{"@[1]", "a case is a list"},
+                      Fault{"@", "empty"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Site, WholeCaseFault,
     ::testing::Values(
         Fault{whole("{CASE, HIVE,\n \"site\": @{}}"), "says nothing of where"},
         Fault{whole("{CASE, HIVE,\n \"site\": {\"station\": @\"ca-halifx\"}}"), "did you mean \"ca-halifax\""},
-        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"latitude\": 44}}"), "beside \"station\" at 1:"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"latitude\": 44}}"),
+              "beside \"station\" at 1:"},
         Fault{whole("{CASE, HIVE, \"site\": {@\"latitude\": 44}}"), "without \"longitude\""},
         Fault{whole("{CASE, HIVE, \"site\": {@\"longitude\": 44}}"), "without \"latitude\""},
         Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": @91, \"longitude\": 4}}"), "-90 to 90"},
         Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 9, \"longitude\": 4, @\"lag1\": 0.5}}"), "own climate"},
-        Fault{whole("{CASE, HIVE, \"site\": @{\"monthly_mean_c\": [1,2,3,4,5,6,7,8,9,10,11,12]}}"), "\"latitude\" is missing"},
-        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, \"monthly_mean_c\": @[1,2,3]}}"), "12 values, January first"},
-        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, \"monthly_mean_c\": [1,2,3,4,5,@46,7,8,9,10,11,12]}}"), "-60 to 45"},
-        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, \"monthly_mean_c\": [1,2,3,4,5,6,7,8,9,10,11,12], @\"elevation_m\": 5}}"),
+        Fault{whole("{CASE, HIVE, \"site\": @{\"monthly_mean_c\": [1,2,3,4,5,6,7,8,9,10,11,12]}}"),
+              "\"latitude\" is missing"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, \"monthly_mean_c\": @[1,2,3]}}"),
+              "12 values, January first"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, \"monthly_mean_c\": [1,2,3,4,5,@46,7,8,9,10,11,12]}}"),
+              "-60 to 45"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, \"monthly_mean_c\": [1,2,3,4,5,6,7,8,9,10,11,12], "
+                    "@\"elevation_m\": 5}}"),
               "beside monthly_mean_c"},
-        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", \"autumn_flow\": @\"strng\"}}"), "did you mean \"strong\"?"}));
+        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", \"autumn_flow\": @\"strng\"}}"),
+              "did you mean \"strong\"?"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Hive, WholeCaseFault,
     ::testing::Values(
         Fault{whole("{CASE, SITE, \"hive\": @{\"boxes\": 2}}"), "\"format\" is missing"},
-        Fault{whole("{CASE, SITE, \"hive\": {\"format\": @\"langstroth-dep\", \"boxes\": 2}}"), "did you mean \"langstroth-deep\""},
+        Fault{whole("{CASE, SITE, \"hive\": {\"format\": @\"langstroth-dep\", \"boxes\": 2}}"),
+              "did you mean \"langstroth-deep\""},
         Fault{whole("{CASE, SITE, \"hive\": {\"format\": \"langstroth-deep\", \"boxes\": @13}}"), "from 1 to 12"},
         Fault{whole("{CASE, SITE, \"hive\": {\"format\": \"langstroth-deep\", \"boxes\": @1.5}}"), "whole number"},
         Fault{whole("{CASE, SITE, \"hive\": {\"boxes\": @[]}}"), "0 boxes are listed"},
         Fault{whole("{CASE, SITE, \"hive\": {\"boxes\": [@{\"combs\": 10}]}}"), "\"format\" is missing"},
         Fault{whole("{CASE, SITE, \"hive\": {\"boxes\": [@10]}}"), "a box"},
-        Fault{whole("{CASE, SITE, \"hive\": {\"format\": {\"comb_width_mm\": @49, \"comb_height_mm\": 200, \"combs_per_box\": 20, \"pitch_mm\": 35}}}"),
+        Fault{whole("{CASE, SITE, \"hive\": {\"format\": {\"comb_width_mm\": @49, \"comb_height_mm\": 200, "
+                    "\"combs_per_box\": 20, \"pitch_mm\": 35}}}"),
               "50 to 1000 mm"},
-        Fault{whole("{CASE, SITE, \"hive\": {\"format\": {\"comb_width_mm\": 400, \"comb_height_mm\": 200, \"combs_per_box\": 20, \"pitch_mm\": @61}}}"),
+        Fault{whole("{CASE, SITE, \"hive\": {\"format\": {\"comb_width_mm\": 400, \"comb_height_mm\": 200, "
+                    "\"combs_per_box\": 20, \"pitch_mm\": @61}}}"),
               "25 to 60 mm"},
-        Fault{whole("{CASE, SITE, \"hive\": {\"format\": @{\"comb_width_mm\": 400, \"comb_height_mm\": 200, \"combs_per_box\": 20}}}"),
+        Fault{whole("{CASE, SITE, \"hive\": {\"format\": @{\"comb_width_mm\": 400, \"comb_height_mm\": 200, "
+                    "\"combs_per_box\": 20}}}"),
               "\"pitch_mm\" is missing"},
-        Fault{whole("{CASE, SITE, \"hive\": {\"format\": \"langstroth-deep\", \"shell\": @\"wood\"}}"), "known: timber"},
+        Fault{whole("{CASE, SITE, \"hive\": {\"format\": \"langstroth-deep\", \"shell\": @\"wood\"}}"),
+              "known: timber"},
         Fault{whole("{CASE, SITE, \"hive\": {\"format\": \"langstroth-deep\", \"tare_kg\": @-3}}"), "kg"}));
 
 TEST(CaseFaults, AllOfAFileAreListedInOrder) {
@@ -173,7 +202,8 @@ TEST(CaseFaults, AllOfAFileAreListedInOrder) {
 })",
                                             "f.json", shippedData());
     std::vector<int> lines;
-    for (const Problem& problem : reading.problems) lines.push_back(problem.place.line);
+    for (const Problem& problem : reading.problems)
+        lines.push_back(problem.place.line);
     EXPECT_THAT(lines, ::testing::ElementsAre(2, 3, 4, 5, 6, 6, 7));
     EXPECT_FALSE(reading.datesSound);
 }
@@ -185,7 +215,8 @@ TEST(CaseFaults, BrokenTextIsOneFaultAndNoCase) {
 }
 
 TEST(CaseFaults, PlacesFallBackToWhatHoldsThem) {
-    const auto reading = readCaseWithPlaces(caseWith("\"season\": {\"forage\": \"2027-05-19\"}"), "f.json", shippedData());
+    const auto reading =
+        readCaseWithPlaces(caseWith("\"season\": {\"forage\": \"2027-05-19\"}"), "f.json", shippedData());
     const Place forage = reading.places.of("season.forage");
     EXPECT_EQ(forage.line, 1);
     EXPECT_EQ(reading.places.of("season.buildup"), reading.places.of("season"));

@@ -87,7 +87,8 @@ TEST(CaseFile, BoxesAsAListWithOwnMeasures) {
       "hive": {"format": {"comb_width_mm": 430, "comb_height_mm": 200, "bottom_width_mm": 200, "combs_per_box": 28, "pitch_mm": 35},
                "boxes": [{"combs": 20}, {"format": "langstroth-medium", "super": true}], "nucleus": true, "treated": true}})");
     ASSERT_EQ(record.hive.boxes.size(), 2u);
-    EXPECT_EQ(std::get<book::OwnFormat>(record.hive.boxes[0].format).bottomWidth->value(), 200) << "the hive's own format";
+    EXPECT_EQ(std::get<book::OwnFormat>(record.hive.boxes[0].format).bottomWidth->value(), 200)
+        << "the hive's own format";
     EXPECT_EQ(record.hive.boxes[0].combs, 20);
     EXPECT_TRUE(record.hive.boxes[1].super);
     EXPECT_EQ(std::get<book::Coordinates>(record.site.where).longitude, -64.2);
@@ -107,7 +108,8 @@ TEST(CaseFile, BoundsAreAllowedThemselves) {
     EXPECT_EQ(read(with(R"("combs": [{"capped": 0.7, "open": 0.1, "brood": 0.1, "pollen": 0.1}])")).combs.index(), 1u)
         << "sums to one but for rounding";
     EXPECT_EQ(read(with(R"("bees": {"covered_combs": 2}, "combs": [{}, {}])")).bees.coveredCombs, 2);
-    EXPECT_EQ(read(with(R"("season": {"forage": "2027-06-30", "last_income": "2026-08-01"})")).season.forage->iso(), "2027-06-30");
+    EXPECT_EQ(read(with(R"("season": {"forage": "2027-06-30", "last_income": "2026-08-01"})")).season.forage->iso(),
+              "2027-06-30");
     EXPECT_EQ(read(with(R"("feeds": [{"date": "2025-01-01", "kind": "fondant", "fondant_kg": 1}])")).feeds.size(), 1u)
         << "an old feed is no fault";
 }
@@ -120,7 +122,9 @@ TEST(CaseFile, SouthernWintersSpanTheirOwnMonths) {
 
 TEST(CaseFile, MoistureStandsAloneOrWithAWeighing) {
     EXPECT_EQ(read(with(R"("moisture_percent": 17.5)")).moisturePercent, 17.5);
-    EXPECT_EQ(read(with(R"("weighings": [{"date": "2026-09-12", "heft": "fair", "moisture_percent": 18}])")).moisturePercent, 18);
+    EXPECT_EQ(
+        read(with(R"("weighings": [{"date": "2026-09-12", "heft": "fair", "moisture_percent": 18}])")).moisturePercent,
+        18);
 }
 
 RC_GTEST_PROP(CaseFile, WhatIsWrittenReadsBackTheSame, ()) {
@@ -133,14 +137,17 @@ RC_GTEST_PROP(CaseFile, WhatIsWrittenReadsBackTheSame, ()) {
 }
 
 TEST(CaseFile, WrittenInTheManualsOrderAndOnlyWhatWasSaid) {
-    EXPECT_EQ(writeCaseLine(read(with(""))),
-              R"({"case":1,"as_of":"2026-09-12","site":{"station":"ca-halifax"},"hive":{"format":"langstroth-deep","boxes":2}})");
+    EXPECT_EQ(
+        writeCaseLine(read(with(""))),
+        R"({"case":1,"as_of":"2026-09-12","site":{"station":"ca-halifax"},"hive":{"format":"langstroth-deep","boxes":2}})");
 }
 
 TEST(CaseFile, EveryFieldThatIsReadIsInTheDataDictionary) {
-    // Limits come from the dictionary by name; a missing one would be a ContractViolation on the first case that uses it.
-    for (const char* field : {"site.monthly_mean_c", "hive.format.pitch_mm", "hive.boxes", "hive.boxes.combs", "weighings.lift_kg",
-                              "feeds.fondant_kg", "harvests.kg", "moisture_percent", "wish.visit_weekdays", "combs.half"})
+    // Limits come from the dictionary by name; a missing one would be a ContractViolation on the first case that uses
+    // it.
+    for (const char* field :
+         {"site.monthly_mean_c", "hive.format.pitch_mm", "hive.boxes", "hive.boxes.combs", "weighings.lift_kg",
+          "feeds.fondant_kg", "harvests.kg", "moisture_percent", "wish.visit_weekdays", "combs.half"})
         EXPECT_NE(shippedData().field(field), nullptr) << field;
 }
 

@@ -25,7 +25,8 @@ TEST(DailyTemperatures, MeansAreReadAsTheyStand) {
 }
 
 TEST(DailyTemperatures, LowestAndHighestAreAveragedInEitherUnit) {
-    const auto days = read("day;TMIN;TMAX\n2020-01-01;32;50\n", "date=day,min=TMIN,max=TMAX", TemperatureScale::Fahrenheit);
+    const auto days =
+        read("day;TMIN;TMAX\n2020-01-01;32;50\n", "date=day,min=TMIN,max=TMAX", TemperatureScale::Fahrenheit);
     ASSERT_TRUE(days);
     EXPECT_DOUBLE_EQ(days->at(0).meanC, 5);
     EXPECT_DOUBLE_EQ(read("date\tmin\tmax\n2020-01-01\t2\t5\n")->at(0).meanC, 3.5);
@@ -38,7 +39,8 @@ TEST(DailyTemperatures, EmptyCellsAreGaps) {
 }
 
 TEST(DailyTemperatures, EveryBadRowIsListedWithLineAndColumn) {
-    const auto days = read("date,min,max\n2020-01-01,1,2\n2020-13-01,1,2\n2020-01-03,x,2\n2020-01-04,1,99\n2020-01-05,9,2\n2020-01-01,1,2\n");
+    const auto days = read("date,min,max\n2020-01-01,1,2\n2020-13-01,1,2\n2020-01-03,x,2\n2020-01-04,1,99\n2020-01-05,"
+                           "9,2\n2020-01-01,1,2\n");
     ASSERT_FALSE(days);
     const auto& problems = days.problems();
     ASSERT_EQ(problems.size(), 5u);
@@ -63,7 +65,8 @@ TEST(DailyTemperatures, ColumnsMustNameOneWayOfReading) {
     EXPECT_TRUE(temperatureColumns(""));
     EXPECT_TRUE(temperatureColumns("date=a,mean=b"));
     EXPECT_TRUE(temperatureColumns("min=a,max=b"));
-    for (const char* wrong : {"date=a", "date=a,min=b", "date=a,mean=b,min=c,max=d", "date=a,mean=b,mean=c", "mean", "mean=", "average=b", "mean=b,"})
+    for (const char* wrong : {"date=a", "date=a,min=b", "date=a,mean=b,min=c,max=d", "date=a,mean=b,mean=c", "mean",
+                              "mean=", "average=b", "mean=b,"})
         EXPECT_FALSE(temperatureColumns(wrong)) << wrong;
 }
 

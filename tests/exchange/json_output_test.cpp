@@ -31,7 +31,8 @@ RC_GTEST_PROP(JsonOutput, EveryDoubleReadsBackTheSame, (std::uint64_t bits)) {
 }
 
 RC_GTEST_PROP(JsonOutput, EveryTextReadsBackTheSame, (std::string text)) {
-    for (char& c : text) c = static_cast<char>(c & 0x7f);
+    for (char& c : text)
+        c = static_cast<char>(c & 0x7f);
     const auto reading = readJson(Json::list().compact() == "[]" ? Json(Json::List{Json(text)}).compact() : "", "f");
     RC_ASSERT(reading.value.has_value());
     RC_ASSERT(reading.value->items.at(0).text == text);

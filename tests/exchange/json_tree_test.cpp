@@ -65,14 +65,16 @@ TEST_P(JsonFault, IsShownAtItsPlace) {
     EXPECT_FALSE(problem.remedy.empty());
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    Json, JsonFault,
-    ::testing::Values(Fault{"@", "empty"}, Fault{"{\"a\": 1} @x", "nothing after it"}, Fault{"{\"a\": 1,\n @}", "Missing a name"},
-                      Fault{"{\"a\": @nan}", "Invalid value"}, Fault{"{\"a\": @Infinity}", "Invalid value"},
-                      Fault{"{\"a\":\n @1e999}", "too large"}, Fault{"{\"a\": 1, @\"a\": 2}", "first at 1:2"},
-                      Fault{"[1, 2@", "Missing a comma"}, Fault{"{\"a\": \"@\xff\"}", "UTF-8"},
-                      Fault{"{@'a': 1}", "double quotes"}, Fault{"{\"a\" @1}", "colon"}, Fault{"[1.@]", "fraction"},
-                      Fault{std::string("[1]@\0", 5), "zero byte"}));
+INSTANTIATE_TEST_SUITE_P(Json, JsonFault,
+                         ::testing::Values(Fault{"@", "empty"}, Fault{"{\"a\": 1} @x", "nothing after it"},
+                                           Fault{"{\"a\": 1,\n @}", "Missing a name"},
+                                           Fault{"{\"a\": @nan}", "Invalid value"},
+                                           Fault{"{\"a\": @Infinity}", "Invalid value"},
+                                           Fault{"{\"a\":\n @1e999}", "too large"},
+                                           Fault{"{\"a\": 1, @\"a\": 2}", "first at 1:2"},
+                                           Fault{"[1, 2@", "Missing a comma"}, Fault{"{\"a\": \"@\xff\"}", "UTF-8"},
+                                           Fault{"{@'a': 1}", "double quotes"}, Fault{"{\"a\" @1}", "colon"},
+                                           Fault{"[1.@]", "fraction"}, Fault{std::string("[1]@\0", 5), "zero byte"}));
 
 TEST(JsonTree, SeveralHugeNumbersAndDoubledKeysAreAllListed) {
     const auto reading = readJson("{\"a\": 1e400, \"b\": -2e308,\n \"c\": 3, \"c\": 4}", "f");
