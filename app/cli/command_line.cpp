@@ -2,6 +2,8 @@
 #include "cli/command_line.h"
 
 #include "answer/data_folder.h"
+#include "exchange/json_tree.h"
+#include "exchange/suggestion.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
@@ -48,6 +50,16 @@ public:
         app_.parse(arguments);
     }
     int explain(const CLI::ParseError& error, std::ostream& out, std::ostream& err) { return app_.exit(error, out, err); }
+
+    //! What is wrong with the first word where it is no command; nothing where it is one, or an option, or missing.
+    std::optional<Problem> unknownCommand(const std::vector<std::string>& arguments) const {
+        const auto word = std::find_if(arguments.begin(), arguments.end(), [](const std::string& a) { return a.rfind('-', 0) != 0; });
+        std::vector<std::string> commands;
+        for (const CLI::App* each : app_.get_subcommands({})) commands.push_back(each->get_name());
+        if (word != arguments.begin() || arguments.empty() || std::find(commands.begin(), commands.end(), *word) != commands.end())
+            return std::nullopt;
+        return argumentProblem(fmt::format("no command {}", exchange::inQuotes(*word)), exchange::suggestion(*word, commands));
+    }
 
     const Common& common() const { return common_; }
     const Chosen& chosen() const { return chosen_; }
@@ -193,7 +205,9 @@ int run(const std::vector<std::string>& arguments, const Surroundings& around) {
             line.explain(error, around.out, around.err);
             return status(Status::Done);
         }
-        around.err << "winterlarder-cli: " << error.what() << "; winterlarder-cli --help tells how\n";
+        const Problem wrong = line.unknownCommand(arguments).value_or(
+            argumentProblem(error.what(), "winterlarder-cli --help tells how"));
+        around.err << describe(wrong) << '\n';
         return status(Status::WrongInput);
     }
     const auto reference = answer::loadShippedData({line.common().data, around.dataFromEnvironment, around.executable});

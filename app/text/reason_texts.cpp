@@ -25,8 +25,8 @@ const std::vector<RemarkText>& reasonTexts() {
         {"nothing-to-spare", QT_TRANSLATE_NOOP("Remark", "The stores, about %{stores}, are close to the need of %{need}: nothing to take, nothing to feed.")},
         {"enough", QT_TRANSLATE_NOOP("Remark", "The stores, about %{stores}, cover the need of %{need}.")},
         {"short-of-stores", QT_TRANSLATE_NOOP("Remark", "%{missing} of stores are missing at the risk you accept.")},
-        {"weak-colony", QT_TRANSLATE_NOOP("Remark", "About %{bees:0} bees are too few to winter well alone; 7,000 before laying stops are the least.")},
-        {"small-colony", QT_TRANSLATE_NOOP("Remark", "About %{bees:0} bees are fewer than the 4,000 from which colonies have been measured: the figures are less sure.")},
+        {"weak-colony", QT_TRANSLATE_NOOP("Remark", "About %{bees:hundreds} bees are too few to winter well alone; 7,000 before laying stops are the least.")},
+        {"small-colony", QT_TRANSLATE_NOOP("Remark", "About %{bees:hundreds} bees are fewer than the 4,000 from which colonies have been measured: the figures are less sure.")},
         {"contradiction", QT_TRANSLATE_NOOP("Remark", "Two observations contradict each other: %{first:evidence} and %{second:evidence}. The answer spans both; look again before "
                                                       "taking any honey.")},
         {"stores-carried-forward", QT_TRANSLATE_NOOP("Remark", "The combs were seen %n days before the day asked about; the model counts %{used} used since."), "days",

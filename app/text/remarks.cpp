@@ -63,6 +63,8 @@ QString inWords(const Detail& detail, const QString& how, const WordStyle& style
     if (const auto* value = std::get_if<Temperature>(&detail)) return QString::fromStdString(format(*value, style.numbers, 1));
     if (const auto* value = std::get_if<std::string>(&detail)) return inWords(*value, how);
     const double value = std::get<double>(detail);
+    constexpr double hundred = 100;
+    if (how == QLatin1String("hundreds")) return count(std::round(value / hundred) * hundred, style);
     return how == QLatin1String("0") ? count(value, style) : number(value, how.toInt(), style);
 }
 

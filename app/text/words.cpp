@@ -57,7 +57,7 @@ QString harvestHeadline(const advice::HarvestAdvice& harvest, const WordStyle& s
         .arg(mass(harvest.upTo, style), mass(harvest.combsHold, style));
 }
 
-QString about(const std::string& input) {
+QString whatHangs(const std::string& input) {
     if (input == "bees") return tr("how many bees there are");
     if (input == "forage") return tr("when first forage comes");
     if (input == "flow") return tr("what the autumn flow still brings");
@@ -150,11 +150,11 @@ QString riskSentence(const advice::Advice& advice, double reserveKg, const WordS
 
 QString lookSentence(const advice::AnotherLook& another, const WordStyle& style) {
     if (!another.worthIt || !another.which)
-        return tr("Another look would not change the answer: the colony can be left alone.");
+        return tr("Another look would not change this answer: the bees need not be disturbed for it.");
     if (another.narrowsFromKg <= another.narrowsToKg)
-        return tr("Another look may change the answer, which hangs on %1: %2.").arg(about(another.about), look(*another.which));
+        return tr("Another look may change the answer, which hangs on %1: %2.").arg(whatHangs(another.about), look(*another.which));
     return tr("Another look may change the answer, which hangs on %1: %2. It narrows what is missing or to spare from a band of %3 to one of %4.")
-        .arg(about(another.about), look(*another.which), mass(kilograms(another.narrowsFromKg), style),
+        .arg(whatHangs(another.about), look(*another.which), mass(kilograms(another.narrowsFromKg), style),
              mass(kilograms(another.narrowsToKg), style));
 }
 

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/remarks.h"
+
+#include "exchange/shipped_data.h"
+#include "text/words.h"
+
+#include <gmock/gmock.h>
+
+namespace winterlarder::text {
+namespace {
+
+using advice::Remark;
+using winterlarder::testing::shippedData;
+
+std::string said(const Remark& remark) { return sentence(remark, {}).toStdString(); }
+
+TEST(Remarks, EveryIdOfTheShippedTableHasWordsAndTheOtherWayRound) {
+    std::vector<std::string> shipped;
+    for (const CautionRule& rule : shippedData().cautions) shipped.push_back(rule.id);
+    EXPECT_THAT(idsWithWords(), ::testing::UnorderedElementsAreArray(shipped));
+}
+
+// Every detail a remark is given by the core, so that no sentence is left with a hole.
+Remark withEverything(const std::string& id) {
+    const Date day = *Date::of(2027, 5, 19);
+    return {id,
+            {{"need", kilograms(20)}, {"reserve", kilograms(4)}, {"in", 20.0}, {"forage", day}, {"spare", kilograms(3)}, {"missing", kilograms(5)},
+             {"stores", kilograms(12)}, {"bees", 5000.0}, {"which", std::string("buildup")}, {"to", day}, {"first", std::string("scale")},
+             {"second", std::string("combs")}, {"days", 12.0}, {"ratio", std::string("3:2")}, {"room", kilograms(2)}, {"day", day},
+             {"fondant", kilograms(2)}, {"water", 19.0}, {"from", std::string("Row 1")}, {"kg", kilograms(4)}, {"combs", 2.0}, {"built", 14.0},
+             {"covered", 8.5}, {"open", kilograms(2)}, {"station", std::string("ca-halifax")}, {"km", 23.0}, {"kelvin", -0.4},
+             {"strength", std::string("trickle")}, {"used", kilograms(1)}, {"class", std::string("watch")}, {"g", 47.0}, {"within", kilograms(3)},
+             {"needed", kilograms(5)}, {"pollen", kilograms(0.3)}}};
+}
+
+TEST(Remarks, EverySentenceIsWhole) {
+    for (const std::string& id : idsWithWords()) {
+        const std::string text = said(withEverything(id));
+        EXPECT_NE(text, id);
+        EXPECT_THAT(text, ::testing::EndsWith(".")) << id;
+        EXPECT_EQ(text.find("%{"), std::string::npos) << text;
+        EXPECT_EQ(text.find("%n"), std::string::npos) << text;
+        EXPECT_EQ(text.find("  "), std::string::npos) << text;
+    }
+}
+
+TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
+    EXPECT_EQ(said(withEverything("need")),
+              "With 20.0 kg in the hive the stores touch the reserve of 4.0 kg before first forage, around 19 May 2027, in 20 of 100 simulated "
+              "winters.");
+    EXPECT_EQ(said(withEverything("date-moved")), "The derived date of the build-up gave way to a given one and is now 19 May 2027.");
+    EXPECT_EQ(said(withEverything("height-shift")), "For the height of the place all temperatures are shifted by -0.4 °C.");
+    EXPECT_EQ(said({"station-used", {{"station", std::string("ca-halifax")}}}), "The climate is that of station ca-halifax.");
+    WordStyle pounds;
+    pounds.numbers.system = UnitSystem::UnitedStates;
+    EXPECT_EQ(sentence({"surplus", {{"spare", kilograms(1)}}}, pounds).toStdString(),
+              "There are 2.2 lb more than the colony needs at the risk you accept.");
+}
+
+TEST(Remarks, OneAndManyAreSaidDifferently) {
+    const auto carried = [](double days) {
+        return said({"stores-carried-forward", {{"days", days}, {"used", kilograms(0.5)}}});
+    };
+    EXPECT_THAT(carried(1), ::testing::HasSubstr("seen the day before"));
+    EXPECT_THAT(carried(9), ::testing::HasSubstr("seen 9 days before"));
+    EXPECT_THAT(said({"stores-carried-forward", {{"days", 9.0}, {"used", kilograms(-0.5)}}}), ::testing::HasSubstr("0.5 kg brought in"));
+}
+
+TEST(Remarks, AnUnknownIdIsShownAsItStands) { EXPECT_EQ(said({"no-such-id", {}}), "no-such-id"); }
+
+TEST(Words, EveryChoiceHasAName) {
+    for (int i = 0; i < 5; ++i) {
+        EXPECT_FALSE(verdict(static_cast<advice::Verdict>(i)).isEmpty());
+        EXPECT_FALSE(option(static_cast<advice::OptionKind>(i)).isEmpty());
+        EXPECT_FALSE(look(static_cast<advice::Look>(i)).isEmpty());
+    }
+    EXPECT_EQ(seasonDate("syrup_deadline"), "the last day for syrup");
+    EXPECT_EQ(evidence("two-sided lift"), "the two sides lifted");
+    EXPECT_EQ(flow("fair"), "a fair flow");
+}
+
+TEST(Words, ChancesAreCountedOutOfAHundred) {
+    EXPECT_EQ(ofHundred({0.173, 0}, {}), "17 of 100");
+    EXPECT_EQ(ofHundred({0, 0}, {}), "0 of 100");
+    EXPECT_EQ(ofHundred({0.004, 0}, {}), "under 1 of 100");
+}
+
+TEST(Words, DatesAndNumbers) {
+    EXPECT_EQ(date(*Date::of(2027, 5, 9), {}), "9 May 2027");
+    EXPECT_EQ(month(2026, 10, {}), "October 2026");
+    EXPECT_EQ(bees({{9949}, {12345}, {15200}}, {}), "12,300 (9,900\u201315,200)");
+}
+
+} // namespace
+} // namespace winterlarder::text

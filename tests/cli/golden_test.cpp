@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Whole answers held against files in tests/cli/golden. Where the model is changed on purpose, run this program once with
+// WINTERLARDER_UPDATE_GOLDEN=1 and read the difference before it is kept.
+#include "cli/program.h"
+
+#include <cmath>
+#include <gmock/gmock.h>
+
+namespace winterlarder {
+namespace {
+
+using exchange::JsonValue;
+using namespace winterlarder::testing;
+
+struct Golden {
+    const char* name; // of the golden file
+    const char* arguments;
+};
+
+bool updating() {
+    const char* wanted = std::getenv("WINTERLARDER_UPDATE_GOLDEN");
+    return wanted && std::string(wanted) == "1";
+}
+
+std::filesystem::path goldenFile(const std::string& name) { return std::filesystem::path(SOURCE_FOLDER "/tests/cli/golden") / name; }
+
+// Numbers may differ by rounding between compilers; everything else is the same.
+void expectSame(const JsonValue& expected, const JsonValue& actual, const std::string& path) {
+    ASSERT_EQ(expected.kind, actual.kind) << path;
+    EXPECT_EQ(expected.text, actual.text) << path;
+    EXPECT_EQ(expected.flag, actual.flag) << path;
+    // Sums over thousands of single-precision values taken in another order differ by 1e-6 of themselves at most.
+    EXPECT_NEAR(expected.number, actual.number, 1e-9 + 1e-6 * std::abs(expected.number)) << path;
+    ASSERT_EQ(expected.items.size(), actual.items.size()) << path;
+    for (std::size_t i = 0; i < expected.items.size(); ++i)
+        expectSame(expected.items[i], actual.items[i], path + "." + std::to_string(i));
+    ASSERT_EQ(expected.members.size(), actual.members.size()) << path;
+    for (std::size_t i = 0; i < expected.members.size(); ++i) {
+        EXPECT_EQ(expected.members[i].name, actual.members[i].name) << path;
+        expectSame(expected.members[i].value, actual.members[i].value, path + "." + expected.members[i].name);
+    }
+}
+
+class GoldenText : public ::testing::TestWithParam<Golden> {};
+TEST_P(GoldenText, IsPrinted) {
+    const Ran ran = runProgram(GetParam().arguments);
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(ran.err, "");
+    if (updating()) std::ofstream(goldenFile(GetParam().name), std::ios::binary) << ran.out;
+    EXPECT_EQ(ran.out, textOfFile(goldenFile(GetParam().name)));
+}
+
+class GoldenJson : public ::testing::TestWithParam<Golden> {};
+TEST_P(GoldenJson, IsPrinted) {
+    const Ran ran = runProgram(std::string(GetParam().arguments) + " --json");
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(ran.err, "");
+    if (updating()) std::ofstream(goldenFile(GetParam().name), std::ios::binary) << ran.out;
+    expectSame(jsonOf(textOfFile(goldenFile(GetParam().name))), jsonOf(ran.out), "");
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    CommandLine, GoldenText,
+    ::testing::Values(Golden{"spare.txt", "advise spare.json --winters 400"}, Golden{"light.txt", "advise light.json --winters 400"},
+                      Golden{"weak.txt", "advise weak.json --winters 400"}, Golden{"unsaid.txt", "advise unsaid.json"},
+                      Golden{"south.txt", "advise south.json --winters 400"},
+                      Golden{"use.txt", "use light.json --from 2026-09-05 --to 2026-09-30 --central --daily"},
+                      Golden{"stores.txt", "stores south.json --winters 400"}, Golden{"heat.txt", "heat --bees 9000 --temperature 3 --brood 2000"},
+                      Golden{"syrup.txt", "syrup --sugar 10 --ratio 3:2"}, Golden{"stations.txt", "stations --find canada"},
+                      Golden{"season.txt", "season au-melbourne --winter 2027"}, Golden{"source.txt", "sources southwick-1985"}));
+
+INSTANTIATE_TEST_SUITE_P(
+    CommandLine, GoldenJson,
+    ::testing::Values(Golden{"spare.json", "advise spare.json --winters 400"}, Golden{"light.json", "advise light.json --winters 400"},
+                      Golden{"weak.json", "advise weak.json --winters 400"}, Golden{"unsaid.json", "advise unsaid.json"},
+                      Golden{"south.json", "advise south.json --winters 400"},
+                      Golden{"use.json", "use light.json --from 2026-09-05 --to 2026-09-30 --central --daily"},
+                      Golden{"stores.json", "stores south.json --winters 400"},
+                      Golden{"heat.json", "heat --bees 9000 --temperature 3 --brood 2000"},
+                      Golden{"syrup.json", "syrup --sugar 10 --ratio 3:2"}, Golden{"stations.json", "stations --near 44.9,-64.2 --find canada"},
+                      Golden{"season.json", "season pt-lisbon"}, Golden{"source.json", "sources southwick-1985"}));
+
+} // namespace
+} // namespace winterlarder
