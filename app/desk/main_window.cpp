@@ -199,8 +199,11 @@ void MainWindow::applyColours() {
     const bool dark = colourWish_ == ColourWish::Dark || (colourWish_ == ColourWish::AsSystem && isDark(QApplication::palette()));
     const auto& colours = dark ? darkColours() : lightColours();
     applyingColours_ = true;
-    setPalette(paletteIn(colours));
+    const QPalette palette = paletteIn(colours);
     setStyleSheet(styleSheetIn(colours));
+    setPalette(palette);
+    // Under a style sheet a palette does not reach the children by itself.
+    for (auto* child : findChildren<QWidget*>()) child->setPalette(palette);
     applyingColours_ = false;
 }
 

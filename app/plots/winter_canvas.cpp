@@ -71,6 +71,7 @@ void WinterCanvas::setUpAxes() {
     dots_->addAxis(QCPAxis::atLeft)->setVisible(false);
     dots_->addAxis(QCPAxis::atBottom)->setVisible(false);
 
+    plot_->setAutoAddPlottableToLegend(false); // only what is named below
     useLegend_ = new QCPLegend;
     use_->insetLayout()->addElement(useLegend_, Qt::AlignTop | Qt::AlignHCenter);
     useLegend_->setLayer("legend");
