@@ -32,6 +32,7 @@ MainWindow::MainWindow(Arguments arguments) : arguments_(std::move(arguments)) {
     applyColours();
     resize(1360, 900);
     choose({});
+    list_->setFocus();
 }
 
 MainWindow::~MainWindow() = default;
@@ -68,7 +69,7 @@ QWidget* MainWindow::buildYardPane() {
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setFrameShape(QFrame::NoFrame);
     auto* key = quietLabel(pane);
-    key->setText(tr("bar: stores today, its soft end as sure as the count\ntick: needed until first forage, with the reserve"));
+    key->setText(tr("bar: stores today, fading where unsure\ntick: needed until the first forage"));
     key->setContentsMargins(18, 4, 12, 10);
     auto* layout = new QVBoxLayout(pane);
     layout->setContentsMargins(0, 8, 0, 0);
@@ -199,11 +200,11 @@ void MainWindow::applyColours() {
     const bool dark = colourWish_ == ColourWish::Dark || (colourWish_ == ColourWish::AsSystem && isDark(QApplication::palette()));
     const auto& colours = dark ? darkColours() : lightColours();
     applyingColours_ = true;
-    const QPalette palette = paletteIn(colours);
+    wearColours(*this, colours);
     setStyleSheet(styleSheetIn(colours));
-    setPalette(palette);
     // Under a style sheet a palette does not reach the children by itself.
-    for (auto* child : findChildren<QWidget*>()) child->setPalette(palette);
+    const QPalette worn = paletteIn(colours);
+    for (auto* child : findChildren<QWidget*>()) child->setPalette(worn);
     applyingColours_ = false;
 }
 

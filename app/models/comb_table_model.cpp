@@ -127,7 +127,7 @@ QVariant CombTableModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole: return shown(row, column);
     case Qt::EditRole: return (flags(index) & Qt::ItemIsEditable) ? edited(row, column) : shown(row, column);
     case Qt::AccessibleTextRole:
-        return tr("%1, %2: %3").arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(), shown(row, column).toString());
+        return tr("%1, %2: %3").arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::ToolTipRole).toString(), shown(row, column).toString());
     case Qt::TextAlignmentRole: return QVariant(column == PlaceColumn ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
     case Qt::CheckStateRole:
         if (!isFlag(index.column())) return {};
@@ -140,7 +140,7 @@ bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, in
     if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !wish_) return false;
     const auto row = static_cast<std::size_t>(index.row());
     auto changed = combs_;
-    const QString header = headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString();
+    const QString header = headerData(index.column(), Qt::Horizontal, Qt::ToolTipRole).toString();
     QString name;
     if (role == Qt::CheckStateRole && isFlag(index.column())) {
         const bool on = value.toInt() == Qt::Checked;
@@ -167,9 +167,21 @@ Qt::ItemFlags CombTableModel::flags(const QModelIndex& index) const {
     return known;
 }
 
+QString CombTableModel::shortHeader(int section) const {
+    switch (section) {
+    case OpenColumn: return tr("open");
+    case BreadColumn: return tr("bread");
+    case FacesColumn: return tr("faces");
+    case WidthColumn: return tr("bar");
+    case FedColumn: return tr("fed");
+    default: return headerData(section, Qt::Horizontal, Qt::ToolTipRole).toString();
+    }
+}
+
 QVariant CombTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role != Qt::DisplayRole) return {};
-    if (orientation == Qt::Vertical) return section + 1;
+    if (orientation == Qt::Vertical) return role == Qt::DisplayRole ? QVariant(section + 1) : QVariant();
+    if (role == Qt::DisplayRole) return shortHeader(section);
+    if (role != Qt::ToolTipRole && role != Qt::AccessibleTextRole) return {};
     if (const auto zone = zoneOf(section)) return words::zone(*zone);
     switch (section) {
     case PlaceColumn: return tr("comb");

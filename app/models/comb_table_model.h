@@ -15,8 +15,8 @@ class CombTableModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { PlaceColumn, CappedColumn, OpenColumn, BroodColumn, BreadColumn, EmptyColumn, BuiltColumn, FacesColumn, WidthColumn,
-                  FedColumn, OldNestColumn, HoneyColumn, ColumnCount };
+    enum Column { PlaceColumn, HoneyColumn, CappedColumn, OpenColumn, BroodColumn, BreadColumn, EmptyColumn, BuiltColumn, FacesColumn, WidthColumn,
+                  FedColumn, OldNestColumn, ColumnCount };
     //! Asks for records with comb `comb` changed: the new combs, the step's name, and the field's key.
     using Wish = std::function<void(std::vector<book::CombRecord> combs, const QString& name, const QString& field)>;
 
@@ -40,6 +40,7 @@ private:
     QVariant shown(std::size_t row, Column column) const;
     QVariant edited(std::size_t row, Column column) const;
     QString honey(std::size_t row) const;
+    QString shortHeader(int section) const;
 
     std::vector<book::CombRecord> combs_;
     AnsweredPointer answered_;

@@ -12,7 +12,7 @@ QString jobWords(JobKind kind) {
     switch (kind) {
     case JobKind::Syrup: return tr("feed syrup, in the evening");
     case JobKind::Fondant: return tr("lay on fondant, touching the cluster");
-    case JobKind::Check: return tr("look: combs sealed? weigh, feeder off, mouse guard on");
+    case JobKind::Check: return tr("check: sealed? weigh, feeder off, mouse guard on");
     case JobKind::TakeHoney: return tr("take honey off, before feeding or treating");
     case JobKind::Unite: return tr("unite with a healthy neighbour");
     case JobKind::Weigh: return tr("weigh again when the last forage is over");
@@ -24,7 +24,7 @@ QString jobWords(JobKind kind) {
 
 QString jobAmount(const PlannedJob& job) {
     const auto tr = [](const char* text) { return QCoreApplication::translate("JobTableModel", text); };
-    if (job.kind == JobKind::Syrup) return tr("%1 of syrup (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
+    if (job.kind == JobKind::Syrup) return tr("%1 (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
     if (job.kind == JobKind::Fondant) return words::kilograms(job.fondant);
     if (job.kind == JobKind::TakeHoney) return tr("up to %1").arg(words::kilograms(job.honey));
     return {};

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
 
+#include "text/style.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -26,7 +28,7 @@ QString roundBees(BeeCount bees) {
 } // namespace
 
 QString kilograms(Mass mass) {
-    return tr("%1 kg").arg(number(mass.value(), 1));
+    return text::mass(mass, {});
 }
 
 QString wholeKilograms(Mass mass) {
@@ -38,7 +40,7 @@ QString spread(const Spread<Mass>& mass) {
 }
 
 QString litres(Volume volume) {
-    return tr("%1 L").arg(number(volume.value(), 1));
+    return text::volume(volume, {});
 }
 
 QString percent(double share) {

@@ -11,7 +11,6 @@ namespace winterlarder::desk {
 namespace {
 
 constexpr auto overlayLayer = "reading";
-constexpr int dotSize = 8;
 
 } // namespace
 
@@ -141,7 +140,8 @@ void WinterCanvas::setTitle(const QString& title, const Colours& colours) {
         font.setBold(true);
         title_ = new QCPTextElement(plot_, title, font);
         title_->setTextFlags(Qt::AlignLeft | Qt::TextWordWrap);
-        title_->setMargins({10, 6, 10, 4});
+        title_->setMargins({10, 8, 10, 6});
+        title_->setMinimumSize(100, 2 * QFontMetrics(font).height() + 2); // two lines; its width follows the picture's
         plot_->plotLayout()->addElement(0, 0, title_);
         plot_->plotLayout()->setRowStretchFactor(0, 0.001);
         plot_->plotLayout()->setRowStretchFactor(1, 2.5);
@@ -152,10 +152,10 @@ void WinterCanvas::setTitle(const QString& title, const Colours& colours) {
 }
 
 void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options) {
-    double first = picture.first.w - 3;
+    double first = picture.first.w - 5;
     highestKg_ = std::max(2 * picture.reserveKg, picture.storesToday.high.value());
     for (const auto& point : picture.evidence) {
-        first = std::min(first, point.day.w - 3.0);
+        first = std::min(first, point.day.w - 5.0);
         highestKg_ = std::max(highestKg_, point.stores.high.value());
     }
     for (const auto& option : picture.options) {

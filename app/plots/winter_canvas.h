@@ -26,7 +26,9 @@ public:
 private:
     struct MarkLabel {
         QCPItemText* text;
+        QCPItemLine* reach; //!< ten to ninety of a hundred winters, under the label; none where the date is known
         double day;
+        double reachDays;
     };
     struct DotColumn {
         QCPGraph* open;
@@ -45,6 +47,7 @@ private:
     void drawEvidence(const WinterPicture& picture, const Colours& colours);
     void drawMarks(const WinterPicture& picture, const Colours& colours);
     void drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
+    void drawDotsHeading(const Colours& colours);
     void drawUse(const WinterPicture& picture, const Colours& colours);
     QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QColor& fill, const QString& name, QCPGraph* below);
     void fitToSize();

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace winterlarder::desk {
 
@@ -51,8 +52,8 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
     auto* label = new QCPItemText(plot_);
     label->setClipToAxisRect(false);
     anchor(label->position, stores_, days_.lower, picture.reserveKg, false);
-    label->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
-    label->setPadding({5, 2, 0, 0});
+    label->setPositionAlignment(Qt::AlignLeft | Qt::AlignBottom);
+    label->setPadding({5, 0, 0, 1});
     label->setText(QObject::tr("reserve %1").arg(words::wholeKilograms(Mass(picture.reserveKg))));
     label->setColor(colours.reserve);
     label->setFont(plot_->font());
@@ -73,8 +74,9 @@ void WinterCanvas::drawOption(const OptionPicture& option, const WinterPicture& 
 
 void WinterCanvas::drawEvidence(const WinterPicture& picture, const Colours& colours) {
     QVector<double> days, kg, down, up;
+    std::map<int, int> onDay; // pieces of one day stand side by side
     for (const auto& point : picture.evidence) {
-        days.append(point.day.w);
+        days.append(point.day.w - 1.8 * onDay[point.day.w]++);
         kg.append(point.stores.typical.value());
         down.append((point.stores.typical - point.stores.low).value());
         up.append((point.stores.high - point.stores.typical).value());
@@ -99,16 +101,14 @@ void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colour
         anchor(line->start, stores_, mark.day.w, 0, true);
         anchor(line->end, stores_, mark.day.w, 1, true);
         line->setPen(QPen(colours.mark, 1, Qt::DotLine));
+        QCPItemLine* reach = nullptr;
         if (mark.sdDays > 0) {
-            auto* band = new QCPItemRect(plot_);
-            band->setLayer("grid");
-            band->setClipAxisRect(stores_);
-            anchor(band->topLeft, stores_, mark.day.w - bandHalfWidth * mark.sdDays, 0.972, true);
-            anchor(band->bottomRight, stores_, mark.day.w + bandHalfWidth * mark.sdDays, 0.996, true);
-            band->setPen(QPen(colours.mark, 0.8));
-            QColor fill = colours.band;
-            fill.setAlphaF(0.8F);
-            band->setBrush(fill);
+            reach = new QCPItemLine(plot_);
+            reach->setClipAxisRect(stores_);
+            reach->setLayer("grid");
+            anchor(reach->start, stores_, mark.day.w - bandHalfWidth * mark.sdDays, 0, true);
+            anchor(reach->end, stores_, mark.day.w + bandHalfWidth * mark.sdDays, 0, true);
+            reach->setPen(QPen(colours.band, 3, Qt::SolidLine, Qt::FlatCap));
         }
         auto* label = new QCPItemText(plot_);
         label->setClipToAxisRect(false);
@@ -118,14 +118,14 @@ void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colour
         label->setColor(colours.quietText);
         label->setBrush(colours.card);
         label->setPadding({3, 0, 3, 0});
-        markLabels_.push_back({label, static_cast<double>(mark.day.w)});
+        markLabels_.push_back({label, reach, static_cast<double>(mark.day.w), bandHalfWidth * mark.sdDays});
     }
 }
 
 // Each label takes the first line on which it meets no other; the scale then leaves room for all lines above the stores.
 void WinterCanvas::placeMarkLabels() {
     const QFontMetricsF metrics(plot_->font());
-    const double tall = metrics.height() + 1;
+    const double tall = metrics.height() + 5;
     std::vector<std::vector<std::pair<double, double>>> taken;
     for (const auto& mark : markLabels_) {
         const double at = stores_->axis(QCPAxis::atBottom)->coordToPixel(mark.day);
@@ -138,12 +138,32 @@ void WinterCanvas::placeMarkLabels() {
         if (row == taken.size()) taken.emplace_back();
         taken[row].push_back(span);
         mark.text->setPositionAlignment((leftwards ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
-        mark.text->position->setCoords(mark.day, (2 + static_cast<double>(row) * tall) / std::max(1, stores_->height()));
+        const double top = 2 + static_cast<double>(row) * tall;
+        const double height = std::max(1, stores_->height());
+        mark.text->position->setCoords(mark.day, top / height);
+        if (!mark.reach) continue;
+        mark.reach->start->setCoords(mark.day - mark.reachDays, (top + tall - 3) / height);
+        mark.reach->end->setCoords(mark.day + mark.reachDays, (top + tall - 3) / height);
     }
     const double head = (static_cast<double>(taken.size()) * tall + 10) / std::max(1, stores_->height());
     const double top = highestKg_ / std::max(0.3, 1 - head);
-    stores_->axis(QCPAxis::atLeft)->setRange(0, top);
-    dots_->axis(QCPAxis::atLeft)->setRange(0, top);
+    // A little below nothing, so that dots of empty hives are whole.
+    const double bottom = -top * (dotDiameter / 2 + 1) / std::max(1, stores_->height());
+    stores_->axis(QCPAxis::atLeft)->setRange(bottom, top);
+    dots_->axis(QCPAxis::atLeft)->setRange(bottom, top);
+}
+
+void WinterCanvas::drawDotsHeading(const Colours& colours) {
+    auto* heading = new QCPItemText(plot_);
+    heading->setClipToAxisRect(false);
+    heading->position->setAxisRect(dots_);
+    heading->position->setType(QCPItemPosition::ptAxisRectRatio);
+    heading->position->setCoords(0, 0.005);
+    heading->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
+    heading->setTextAlignment(Qt::AlignLeft);
+    heading->setFont(plot_->font());
+    heading->setColor(colours.quietText);
+    heading->setText(QObject::tr("at first forage,\n1 dot = 2 in 100"));
 }
 
 void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours) {
@@ -162,14 +182,15 @@ void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& pi
     title->setTextAlignment(Qt::AlignLeft);
     title->setFont(plot_->font());
     title->setColor(colours.quietText);
-    title->setText(dotColumns_.empty() ? QObject::tr("at first forage,\n1 dot = 2 in 100\n%1").arg(words::option(option.kind))
-                                       : QStringLiteral("\n\n%1").arg(words::option(option.kind)));
+    title->setText(words::option(option.kind));
+    if (dotColumns_.empty()) drawDotsHeading(colours);
     dotColumns_.push_back({add(optionColour(option.kind, colours), Qt::NoBrush), add(colours.shortWinter, colours.shortWinter), title, option.dots,
                            picture.reserveKg});
 }
 
 void WinterCanvas::placeDots() {
     if (dotColumns_.empty()) return;
+    const QFontMetricsF metrics(plot_->font());
     const double width = std::max(1, dots_->width());
     dots_->axis(QCPAxis::atBottom)->setRange(0, width);
     auto* scale = dots_->axis(QCPAxis::atLeft);
@@ -190,7 +211,15 @@ void WinterCanvas::placeDots() {
         }
         column.open->setData(openX, openY);
         column.filled->setData(filledX, filledY);
-        column.title->position->setCoords(static_cast<double>(i) * share, 0.005);
+        for (auto* graph : {column.open, column.filled}) {
+            auto style = graph->scatterStyle();
+            style.setSize(std::max(2.5, dotDiameter * pitch / dotPitch));
+            graph->setScatterStyle(style);
+        }
+        // A line to each name, so that none meets another.
+        const double wide = metrics.horizontalAdvance(column.title->text()) + 2;
+        const double x = std::clamp(static_cast<double>(i) * share, 0.0, std::max(0.0, width - wide));
+        column.title->position->setCoords(x, (2.2 + static_cast<double>(i)) * metrics.height() / std::max(1, dots_->height()));
     }
 }
 

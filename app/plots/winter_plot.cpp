@@ -65,15 +65,15 @@ void WinterPlot::showOptions(const std::set<advice::OptionKind>& options) {
 }
 
 void WinterPlot::setTitle(const QString& title) {
-    canvas_->setTitle(title, coloursOf(palette()));
+    canvas_->setTitle(title, coloursOf(*this));
 }
 
 void WinterPlot::setColours(const Colours& colours) {
-    setPalette(paletteIn(colours));
+    wearColours(*this, colours);
 }
 
 void WinterPlot::redraw() {
-    const auto& colours = coloursOf(palette());
+    const auto& colours = coloursOf(*this);
     plot_->setFont(font());
     if (!picture_ || picture_->empty()) canvas_->clear(colours);
     else canvas_->draw(*picture_, options_, colours);
@@ -81,7 +81,7 @@ void WinterPlot::redraw() {
 
 void WinterPlot::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) redraw();
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) redraw();
 }
 
 QString WinterPlot::readout(SeasonDay day) const {

@@ -53,7 +53,7 @@ void AnswerPanel::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange) enlarge();
     if ((event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) && !iconName_.isEmpty())
-        icon_->setPixmap(drawnIcon(iconName_, coloursOf(palette()).text, 26, devicePixelRatioF()));
+        icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, 26, devicePixelRatioF()));
 }
 
 void AnswerPanel::show(const ColonyEntry& colony) {
@@ -70,7 +70,7 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     }
     const auto& answered = *colony.answered;
     iconName_ = words::iconName(answered.answer.advice.verdict);
-    icon_->setPixmap(drawnIcon(iconName_, coloursOf(palette()).text, 26, devicePixelRatioF()));
+    icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, 26, devicePixelRatioF()));
     icon_->setAccessibleDescription(words::verdictName(answered.answer.advice.verdict));
     icon_->show();
     why_->show();
@@ -79,6 +79,7 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     risk_->setVisible(!risk_->text().isEmpty());
     look_->setText(words::lookLine(answered));
     look_->setVisible(!look_->text().isEmpty());
+    updateGeometry();
 }
 
 void AnswerPanel::say(const QString& sentence, const QString& small) {

@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/colours.h"
 
+#include <QVariant>
+#include <QWidget>
+
 #include <algorithm>
 #include <cmath>
 
 namespace winterlarder::desk {
 
 namespace {
+
+constexpr auto wornProperty = "winterlarderDark";
 
 Colours makeLight() {
     Colours c;
@@ -105,26 +110,30 @@ QMainWindow, QDialog, #desk { background: %desk; }
 QLabel { background: transparent; }
 #yardPane { background: %card; border: none; border-right: 1px solid %edge; }
 #yardPane QListView { background: transparent; border: none; outline: none; }
-.QFrame[card="true"] { background: %card; border: 1px solid %edge; border-radius: 7px; }
+QFrame[card="true"] { background: %card; border: 1px solid %edge; border-radius: 7px; }
 QLabel[quiet="true"] { color: %quiet; }
 QPushButton, QToolButton { background: %card; color: %text; border: 1px solid %edge; border-radius: 6px; padding: 4px 12px; }
 QPushButton:hover, QToolButton:hover { background: %hover; }
 QPushButton:focus, QToolButton:focus { border: 2px solid %accent; padding: 3px 11px; }
 QPushButton:checked, QToolButton:checked { background: %chosen; border-color: %accent; }
 QPushButton:disabled, QToolButton:disabled { color: %quiet; background: transparent; }
-QPushButton[chip="true"] { border-radius: 9px; padding: 1px 11px; }
-QPushButton[chip="true"]:focus { padding: 0px 10px; }
+QPushButton[chip="true"], QToolButton[chip="true"] { border-radius: 9px; padding: 1px 11px; }
+QPushButton[chip="true"]:focus, QToolButton[chip="true"]:focus { padding: 0px 10px; }
+QToolButton[chip="true"] { padding-right: 20px; }
+QToolButton[chip="true"]:focus { padding-right: 19px; }
+QToolButton::menu-indicator { subcontrol-position: right center; right: 7px; }
 QTabWidget::pane { background: %card; border: 1px solid %edge; border-radius: 7px; border-top-left-radius: 0px; top: -1px; }
 QTabBar { background: transparent; qproperty-drawBase: 0; }
 QTabBar::tab { background: transparent; color: %quiet; padding: 5px 16px; border: 1px solid transparent; }
 QTabBar::tab:selected { background: %card; color: %text; font-weight: bold; border: 1px solid %edge; border-bottom-color: %card;
   border-top-left-radius: 7px; border-top-right-radius: 7px; }
 QTabBar::tab:hover:!selected { color: %text; }
-QTabBar:focus::tab:selected, QTabBar::tab:selected:focus { border-top: 2px solid %accent; }
+QTabBar::tab:selected:focus { color: %accent; }
 QTableView { background: %card; alternate-background-color: %hover; border: none; gridline-color: %grid; selection-background-color: %chosen;
   selection-color: %text; }
 QHeaderView { background: %card; }
-QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 8px; }
+QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 8px; text-align: left; }
+QTableView::item { padding: 0 8px; border: none; }
 QScrollArea { background: transparent; border: none; }
 QToolTip { background: %card; color: %text; border: 1px solid %edge; padding: 3px; }
 QMenuBar { background: %desk; color: %text; }
@@ -155,8 +164,17 @@ bool isDark(const QPalette& palette) {
     return luminance(palette.color(QPalette::Window)) < 0.18;
 }
 
-const Colours& coloursOf(const QPalette& palette) {
-    return isDark(palette) ? darkColours() : lightColours();
+void wearColours(QWidget& widget, const Colours& colours) {
+    widget.setProperty(wornProperty, colours.dark);
+    widget.setPalette(paletteIn(colours));
+}
+
+const Colours& coloursOf(const QWidget& widget) {
+    for (const QWidget* each = &widget; each; each = each->parentWidget()) {
+        const QVariant dark = each->property(wornProperty);
+        if (dark.isValid()) return dark.toBool() ? darkColours() : lightColours();
+    }
+    return isDark(widget.palette()) ? darkColours() : lightColours();
 }
 
 QPalette paletteIn(const Colours& c) {

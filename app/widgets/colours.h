@@ -5,6 +5,8 @@
 #include <QPalette>
 #include <QString>
 
+class QWidget;
+
 namespace winterlarder::desk {
 
 //! Every colour of the window, by what it is for. Text keeps at least 4.5:1 against what it stands on; nothing is told by
@@ -24,8 +26,10 @@ const Colours& darkColours();
 
 //! Light or dark as a palette's window colour is.
 bool isDark(const QPalette& palette);
-//! Light or dark as the widget's own window colour is: what a painter asks.
-const Colours& coloursOf(const QPalette& palette);
+//! Says which colours a widget and everything inside it is painted in.
+void wearColours(QWidget& widget, const Colours& colours);
+//! The colours the widget or the nearest one around it wears (a style sheet may hide its palette); none: as its palette is.
+const Colours& coloursOf(const QWidget& widget);
 
 //! Qt's palette in these colours, for everything Qt draws by itself.
 QPalette paletteIn(const Colours& colours);

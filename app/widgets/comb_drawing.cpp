@@ -92,9 +92,15 @@ std::vector<CombDrawing::Slot> CombDrawing::layOut() const {
     }
     const double words = fontMetrics().height() + 4.0;
     const double across = (width() - rowLabelWidth()) / static_cast<double>(most) - gap;
-    const double down = (height() - static_cast<double>(shown.size()) * (words + gap)) / tallest;
+    const double down = (height() - static_cast<double>(shown.size()) * (words + gap) - 6) / tallest;
     const double scale = std::max(0.02, std::min({across / widest, down, 0.62}));
-    double top = 1;
+    double used = 0;
+    for (const auto& row : shown) {
+        double deep = 0;
+        for (const int comb : row.combs) deep = std::max(deep, combs_[static_cast<std::size_t>(comb)].look.outline.height.value());
+        used += deep * scale + words + gap;
+    }
+    double top = 5 + std::clamp((height() - used) / 2, 0.0, 24.0);
     for (const auto& row : shown) {
         double left = rowLabelWidth();
         double deep = 0;
@@ -128,7 +134,7 @@ QSize CombDrawing::minimumSizeHint() const {
 
 void CombDrawing::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& colours = coloursOf(palette());
+    const auto& colours = coloursOf(*this);
     int labelled = -1;
     for (const auto& place : layOut()) {
         const auto& comb = combs_[static_cast<std::size_t>(place.comb)];

@@ -28,7 +28,7 @@ void CombPortrait::paintEvent(QPaintEvent*) {
     const double wide = std::max(look_->outline.top.value(), look_->outline.bottom.value());
     const double scale = std::min((width() - 16) / wide, (height() - 16) / look_->outline.height.value());
     const QSizeF size(wide * scale, look_->outline.height.value() * scale);
-    paintComb(painter, *look_, QRectF(QPointF((width() - size.width()) / 2, 8), size), coloursOf(palette()), 8);
+    paintComb(painter, *look_, QRectF(QPointF((width() - size.width()) / 2, 8), size), coloursOf(*this), 8);
 }
 
 CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {

@@ -85,8 +85,8 @@ FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(16, 14, 14, 10);
     across->setSpacing(22);
-    across->addLayout(left, 4);
-    across->addWidget(visits_, 6);
+    across->addLayout(left, 3);
+    across->addWidget(visits_, 5);
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
 }

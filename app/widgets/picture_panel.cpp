@@ -26,6 +26,7 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     keep_ = new QToolButton(this);
     keep_->setText(tr("Keep"));
     keep_->setAccessibleName(tr("Keep the picture or its numbers"));
+    keep_->setProperty("chip", true);
     keep_->setPopupMode(QToolButton::InstantPopup);
     auto* menu = new QMenu(keep_);
     menu->addAction(tr("&Save picture\u2026"), this, &PicturePanel::saveAs);

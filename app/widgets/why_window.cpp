@@ -37,7 +37,7 @@ WhyWindow::WhyWindow(QWidget* parent) : QDialog(parent) {
 
 void WhyWindow::show(const QString& colony, const QString& answer, const std::vector<SaidRemark>& reasons, const std::vector<SaidRemark>& cautions) {
     setWindowTitle(tr("Why? %1").arg(colony));
-    const QString quiet = coloursOf(palette()).quietText.name();
+    const QString quiet = coloursOf(*this).quietText.name();
     browser_->setHtml(QStringLiteral("<h2>%1</h2>").arg(answer.toHtmlEscaped()) + listed(tr("Reasons"), reasons, quiet) + listed(tr("Mind"), cautions, quiet));
     QDialog::show();
     raise();

@@ -92,7 +92,7 @@ QSize YardDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelInd
 }
 
 void YardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    const auto& colours = coloursOf(option.palette);
+    const auto& colours = option.widget ? coloursOf(*option.widget) : lightColours();
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     paintGround(*painter, option, colours);

@@ -91,20 +91,21 @@ QWidget* YardView::buildTotals() {
         figure->setFont(big);
         inside->addWidget(head);
         inside->addWidget(figure);
+        inside->addStretch(1);
         across->addWidget(card, 1);
         return figure;
     };
     sugar_ = add(tr("White sugar to buy"));
     fondant_ = add(tr("Fondant to buy"));
     honey_ = add(tr("Honey that may come off"));
-    gifts_ = add(tr("Combs to move within the yard"));
+    gifts_ = add(tr("Combs to move before buying sugar"));
     QFont plain = font();
     gifts_->setFont(plain);
     return all;
 }
 
 void YardView::showTotals(const YardPlan& plan) {
-    sugar_->setText(plan.sugar > Mass(0.05) ? tr("%1, with %2 of water").arg(words::kilograms(plan.sugar), words::litres(plan.water)) : tr("none"));
+    sugar_->setText(plan.sugar > Mass(0.05) ? words::kilograms(plan.sugar) : tr("none"));
     fondant_->setText(plan.fondant > Mass(0.05) ? words::kilograms(plan.fondant) : tr("none"));
     honey_->setText(plan.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.honey)) : tr("none"));
     QStringList gifts;

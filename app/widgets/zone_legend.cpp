@@ -40,7 +40,7 @@ QSize ZoneLegend::sizeHint() const {
 
 void ZoneLegend::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& colours = coloursOf(palette());
+    const auto& colours = coloursOf(*this);
     double x = 0;
     for (const auto& entry : entries()) {
         const QRectF box(x + 0.5, (height() - swatch) / 2.0, swatch, swatch);
