@@ -158,10 +158,13 @@ void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice
         first = std::min(first, point.day.w - 5.0);
         highestKg_ = std::max(highestKg_, point.stores.high.value());
     }
+    // What comes in long after first forage may leave the picture at the top.
+    const auto counted = static_cast<std::size_t>(std::max(1, picture.last - picture.first - daysDrawnPastForage + 8));
     for (const auto& option : picture.options) {
         if (!options.contains(option.kind)) continue;
         for (const auto& line : option.lines)
-            for (const double kg : line.kilograms) highestKg_ = std::max(highestKg_, kg);
+            for (std::size_t day = 0; day < std::min(counted, line.kilograms.size()); ++day)
+                highestKg_ = std::max(highestKg_, line.kilograms[day]);
         for (const double kg : option.dots) highestKg_ = std::max(highestKg_, kg);
     }
     days_ = QCPRange(first, picture.last.w);

@@ -56,6 +56,9 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
     label->setPadding({5, 0, 0, 1});
     label->setText(QObject::tr("reserve %1").arg(words::wholeKilograms(Mass(picture.reserveKg))));
     label->setColor(colours.reserve);
+    QColor ground = colours.card;
+    ground.setAlphaF(0.8F);
+    label->setBrush(ground);
     label->setFont(plot_->font());
 }
 

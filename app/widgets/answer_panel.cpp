@@ -18,7 +18,6 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     icon_->setAccessibleName(tr("Verdict"));
     sentence_ = new QLabel(this);
     sentence_->setWordWrap(true);
-    sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     sentence_->setAccessibleName(tr("Answer"));
     risk_ = quietLabel(this);
     risk_->setAccessibleName(tr("Chances"));

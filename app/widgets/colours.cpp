@@ -107,7 +107,7 @@ double luminance(const QColor& colour) {
 
 constexpr auto sheet = R"(
 QMainWindow, QDialog, #desk { background: %desk; }
-QLabel { background: transparent; }
+QLabel { background: transparent; color: %text; }
 #yardPane { background: %card; border: none; border-right: 1px solid %edge; }
 #yardPane QListView { background: transparent; border: none; outline: none; }
 QFrame[card="true"] { background: %card; border: 1px solid %edge; border-radius: 7px; }
@@ -132,8 +132,8 @@ QTabBar::tab:selected:focus { color: %accent; }
 QTableView { background: %card; alternate-background-color: %hover; border: none; gridline-color: %grid; selection-background-color: %chosen;
   selection-color: %text; }
 QHeaderView { background: %card; }
-QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 8px; text-align: left; }
-QTableView::item { padding: 0 8px; border: none; }
+QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 6px; text-align: left; }
+QTableView::item { padding: 0 6px; border: none; }
 QScrollArea { background: transparent; border: none; }
 QToolTip { background: %card; color: %text; border: 1px solid %edge; padding: 3px; }
 QMenuBar { background: %desk; color: %text; }

@@ -14,7 +14,7 @@ namespace winterlarder::desk {
 
 CombPortrait::CombPortrait(QWidget* parent) : QWidget(parent) {
     setAccessibleName(tr("The comb of the row, drawn"));
-    setMinimumWidth(180);
+    setMinimumWidth(150);
 }
 
 void CombPortrait::show(const std::optional<CombLook>& look) {

@@ -17,7 +17,7 @@ class CombPortrait : public QWidget {
 public:
     explicit CombPortrait(QWidget* parent = nullptr);
     void show(const std::optional<CombLook>& look);
-    QSize sizeHint() const override { return {230, 150}; }
+    QSize sizeHint() const override { return {170, 150}; }
 
 protected:
     void paintEvent(QPaintEvent*) override;

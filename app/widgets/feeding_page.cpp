@@ -66,7 +66,6 @@ QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
 FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
     recipe_ = new QLabel(this);
     recipe_->setWordWrap(true);
-    recipe_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     recipe_->setAccessibleName(FeedingPage::tr("Recipe"));
     QFont big = font();
     big.setPointSizeF(big.pointSizeF() * 1.2);

@@ -22,7 +22,8 @@ QTableView* jobTable(QWidget* parent, JobTableModel* model, bool withColony, con
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table->horizontalHeader()->setStretchLastSection(true);
+    if (withColony) table->horizontalHeader()->setStretchLastSection(true);
+    else table->horizontalHeader()->setSectionResizeMode(JobTableModel::WhatColumn, QHeaderView::Stretch);
     table->setColumnHidden(JobTableModel::ColonyColumn, !withColony);
     return table;
 }

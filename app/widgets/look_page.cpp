@@ -6,6 +6,7 @@
 #include "widgets/card.h"
 #include "widgets/comb_drawing.h"
 #include "widgets/fields.h"
+#include "widgets/flow_layout.h"
 #include "widgets/zone_legend.h"
 
 #include <QDoubleSpinBox>
@@ -15,6 +16,21 @@
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
+
+namespace {
+
+// A name and its field, kept together where lines break.
+QWidget* named(QWidget* parent, QLabel* name, QWidget* field) {
+    auto* both = new QWidget(parent);
+    auto* layout = new QHBoxLayout(both);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(5);
+    layout->addWidget(name);
+    if (field) layout->addWidget(field);
+    return both;
+}
+
+} // namespace
 
 LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     heading_ = quietLabel(this, false);
@@ -43,19 +59,14 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
 
 QWidget* LookPage::buildCombFields() {
     combFields_ = new QWidget(this);
-    auto* row = new QHBoxLayout(combFields_);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(5);
+    auto* row = new FlowLayout(combFields_);
     combName_ = new QLabel(combFields_);
-    row->addWidget(combName_);
-    row->addSpacing(6);
+    row->addWidget(named(combFields_, combName_, nullptr));
     const auto add = [&](QDoubleSpinBox* field, const QString& name) {
         auto* label = quietLabel(combFields_, false);
         label->setText(name);
         label->setBuddy(field);
-        row->addWidget(label);
-        row->addWidget(field);
-        row->addSpacing(5);
+        row->addWidget(named(combFields_, label, field));
     };
     for (const auto zone : allZones) {
         shares_[zone] = numberField(combFields_, tr("Share of the comb: %1").arg(words::zone(zone)), 0, 100, 5, 0, tr("%"));
@@ -67,23 +78,16 @@ QWidget* LookPage::buildCombFields() {
     add(built_, tr("built"));
     add(faces_, tr("faces seen"));
     add(width_, tr("bar"));
-    row->addStretch(1);
     return combFields_;
 }
 
 QWidget* LookPage::buildRecordFields() {
     auto* fields = new QWidget(this);
-    auto* row = new QHBoxLayout(fields);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(6);
+    auto* row = new FlowLayout(fields, 22);
     bees_ = new BeesField(fields);
     weighing_ = new WeighingField(fields);
-    row->addWidget(new QLabel(tr("Bees:"), fields));
-    row->addWidget(bees_);
-    row->addSpacing(18);
-    row->addWidget(new QLabel(tr("Weighed:"), fields));
-    row->addWidget(weighing_);
-    row->addStretch(1);
+    row->addWidget(named(fields, new QLabel(tr("Bees:"), fields), bees_));
+    row->addWidget(named(fields, new QLabel(tr("Weighed:"), fields), weighing_));
     return fields;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/invented.h"
 #include "models/comb_table_model.h"
+#include "models/due.h"
 #include "models/job_table_model.h"
 #include "models/yard_list_model.h"
 
