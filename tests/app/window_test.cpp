@@ -153,7 +153,7 @@ TEST(WindowOnTheDemoYard, OptionsLieOverThePictureAndWhySaysItsReasons) {
         window.choose(colony.id);
         auto* take = window.colonyView()->picture()->chip(advice::OptionKind::TakeNow);
         ASSERT_NE(take, nullptr);
-        QTest::mouseClick(take, Qt::LeftButton);
+        QTest::mouseClick(static_cast<QWidget*>(take), Qt::LeftButton);
         EXPECT_TRUE(window.colonyView()->picture()->plot()->options().contains(advice::OptionKind::TakeNow));
         window.explain(colony.id);
         EXPECT_GT(window.whyWindow()->text().size(), 200);

@@ -73,6 +73,7 @@ TEST(WinterPlot, DarkAndLightDifferAndOptionsAreDrawn) {
     const QImage dark = plot.grab().toImage();
     EXPECT_EQ(dark.pixelColor(2, 2), darkColours().card);
     plot.showOptions({advice::OptionKind::Leave, advice::OptionKind::TakeNow});
+    QCoreApplication::processEvents();
     EXPECT_GT(different(dark, plot.grab().toImage()), 500);
 }
 

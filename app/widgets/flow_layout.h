@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QLayout>
+
+#include <vector>
+
+namespace winterlarder::desk {
+
+//! Lays widgets in a line and goes on in the next when it is full, as words do.
+class FlowLayout : public QLayout {
+public:
+    explicit FlowLayout(QWidget* parent, int across = 14, int down = 6);
+    ~FlowLayout() override;
+
+    void addItem(QLayoutItem* item) override;
+    int count() const override;
+    QLayoutItem* itemAt(int index) const override;
+    QLayoutItem* takeAt(int index) override;
+    Qt::Orientations expandingDirections() const override { return {}; }
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+    QSize sizeHint() const override;
+    QSize minimumSize() const override;
+    void setGeometry(const QRect& rect) override;
+
+private:
+    int place(const QRect& rect, bool really) const;
+
+    int across_, down_;
+    std::vector<QLayoutItem*> items_;
+};
+
+} // namespace winterlarder::desk
