@@ -4,22 +4,12 @@
 #include "advice/advice.h"
 #include "stores/bees.h"
 #include "support/require.h"
+#include "support/shipped.h"
 
 #include <gtest/gtest.h>
 #include <stdexcept>
 
 namespace winterlarder::advice {
-
-inline const ReferenceData& shipped() {
-    static const ReferenceData data = [] {
-        auto loaded = loadReference(SHARED_FOLDER);
-        if (!loaded) throw std::runtime_error(describe(loaded.problems().front()));
-        return std::move(loaded).value();
-    }();
-    return data;
-}
-
-inline const ModelConstants& constants() { return shipped().constants; }
 
 //! What the test colony is made of; every comb of its one box alike.
 struct Made {

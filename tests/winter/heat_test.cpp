@@ -43,7 +43,8 @@ TEST(Heat, FirstDayOfTheThreeDayExample) {
 
 TEST(Heat, NoBeesNoPower) {
     EXPECT_EQ(hivePower({0}, {0}, celsius(-10), kelvins(4), 1, 1, constants()).brood.value(), 0);
-    EXPECT_NEAR(powerAt(0, 0, -10), 0, 1e-100); }
+    EXPECT_NEAR(powerAt(0, 0, -10), 0, 1e-100);
+}
 
 RC_GTEST_PROP(HeatProperty, ColderNeverLowersBroodHeat, ()) {
     const double brood = *rc::gen::inRange(0, 30000);

@@ -3,8 +3,8 @@
 
 #include "climate/season.h"
 #include "climate/site.h"
-#include "reference/reference.h"
 #include "support/require.h"
+#include "support/shipped.h"
 #include "winter/demand.h"
 #include "winter/larder.h"
 
@@ -12,18 +12,6 @@
 #include <string>
 
 namespace winterlarder::winter {
-
-//! Shipped data, read once by each test program; a test that cannot read them fails.
-inline const ReferenceData& shipped() {
-    static const ReferenceData data = [] {
-        auto loaded = loadReference(SHARED_FOLDER);
-        if (!loaded) throw std::runtime_error(describe(loaded.problems().front()));
-        return std::move(loaded).value();
-    }();
-    return data;
-}
-
-inline const ModelConstants& constants() { return shipped().constants; }
 
 inline climate::ClimateCurve curveOf(const std::string& station) {
     const Station* found = shipped().station(station);
