@@ -8,12 +8,29 @@
 #include "widgets/look_page.h"
 #include "widgets/picture_panel.h"
 
+#include <QScrollArea>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
+
+namespace {
+
+// A page that can be scrolled where the window is too small for it.
+QWidget* withRoom(QWidget* page, QWidget* parent) {
+    auto* room = new QScrollArea(parent);
+    room->setWidgetResizable(true);
+    room->setFrameShape(QFrame::NoFrame);
+    room->setFocusPolicy(Qt::NoFocus);
+    page->setObjectName(QStringLiteral("page"));
+    room->setWidget(page);
+    room->viewport()->setObjectName(QStringLiteral("page"));
+    return room;
+}
+
+} // namespace
 
 ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     answer_ = new AnswerPanel(this);
@@ -24,17 +41,18 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     look_ = new LookPage(yard_, pages_);
     combTable_ = new CombTablePage(yard_, pages_);
     feeding_ = new FeedingPage(yard_, pages_);
-    pages_->addTab(look_, tr("&In the hive"));
+    pages_->addTab(withRoom(look_, pages_), tr("&In the hive"));
     pages_->addTab(combTable_, tr("&Comb by comb"));
-    pages_->addTab(feeding_, tr("&Feeding"));
+    pages_->addTab(withRoom(feeding_, pages_), tr("&Feeding"));
 
     auto* halves = new QSplitter(Qt::Vertical, this);
     halves->setChildrenCollapsible(false);
     halves->setHandleWidth(12);
     halves->addWidget(picture_);
     halves->addWidget(pages_);
-    halves->setStretchFactor(0, 5);
-    halves->setStretchFactor(1, 4);
+    halves->setStretchFactor(0, 1);
+    halves->setStretchFactor(1, 1);
+    halves->setSizes({410, 330});
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(10);

@@ -83,7 +83,7 @@ QString answerSentence(const AnsweredColony& colony) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest) return harvestSentence(colony);
     if (advice.verdict == advice::Verdict::Feed && advice.feed) return feedSentence(colony);
     if (advice.verdict == advice::Verdict::Unite)
-        return tr("Too few bees to winter alone (about %1): unite it with a healthy neighbour while it is mild.")
+        return tr("Too few bees to winter alone, about %1: unite it with a healthy neighbour while it is mild.")
             .arg(advice.bees ? bees(*advice.bees) : QString());
     return tr("Leave it alone: about %1 in the hive, %2 needed until the first forage around %3.")
         .arg(wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));

@@ -14,6 +14,10 @@ constexpr auto overlayLayer = "reading";
 
 } // namespace
 
+QString dotsHeading() {
+    return QObject::tr("at first forage,\n1 dot = 2 in 100");
+}
+
 QColor optionColour(advice::OptionKind kind, const Colours& colours) {
     switch (kind) {
     case advice::OptionKind::Leave: return colours.winter;
@@ -114,6 +118,7 @@ void WinterCanvas::colourAll(const Colours& colours) {
     ground.setAlphaF(0.86F);
     useLegend_->setBrush(ground);
     useLegend_->setFont(plot_->font());
+    dots_->setMinimumSize(QFontMetrics(plot_->font()).horizontalAdvance(dotsHeading().section(QLatin1Char('\n'), 1)) + 6, 50);
 }
 
 void WinterCanvas::removeDrawn() {

@@ -68,6 +68,7 @@ private:
     QCPRange days_;
 };
 
+QString dotsHeading();
 //! Line colour of an option over the same winters.
 QColor optionColour(advice::OptionKind kind, const Colours& colours);
 

@@ -50,6 +50,7 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
         line->setPen(QPen(colours.reserve, kg > 0 ? 1.2 : 1.8));
     }
     auto* label = new QCPItemText(plot_);
+    label->setLayer("axes"); // above the winters
     label->setClipToAxisRect(false);
     anchor(label->position, stores_, days_.lower, picture.reserveKg, false);
     label->setPositionAlignment(Qt::AlignLeft | Qt::AlignBottom);
@@ -114,6 +115,7 @@ void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colour
             reach->setPen(QPen(colours.band, 3, Qt::SolidLine, Qt::FlatCap));
         }
         auto* label = new QCPItemText(plot_);
+        label->setLayer("axes");
         label->setClipToAxisRect(false);
         anchor(label->position, stores_, mark.day.w, 0, true);
         label->setText(QObject::tr("%1 %2").arg(words::seasonMark(mark.kind), words::date(picture.winter.date(mark.day))));
@@ -166,7 +168,7 @@ void WinterCanvas::drawDotsHeading(const Colours& colours) {
     heading->setTextAlignment(Qt::AlignLeft);
     heading->setFont(plot_->font());
     heading->setColor(colours.quietText);
-    heading->setText(QObject::tr("at first forage,\n1 dot = 2 in 100"));
+    heading->setText(dotsHeading());
 }
 
 void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours) {

@@ -12,6 +12,7 @@
 #include <QFileInfo>
 #include <QFont>
 #include <QPrinter>
+#include <QAbstractTextDocumentLayout>
 #include <QTextDocument>
 
 namespace winterlarder::desk {
@@ -97,7 +98,10 @@ void printSheet(const QString& html, QPrinter& printer) {
     font.setPointSizeF(9);
     document.setDefaultFont(font);
     document.setDefaultStyleSheet(QStringLiteral("h1{font-size:16pt;} h2{font-size:12pt;} th{background-color:#eeeeee;} p{margin:3px 0;}"));
+    document.documentLayout()->setPaintDevice(&printer);
+    document.setDocumentMargin(0);
     document.setHtml(html);
+    document.setPageSize(printer.pageRect(QPrinter::DevicePixel).size());
     document.print(&printer);
 }
 

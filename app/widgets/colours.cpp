@@ -134,7 +134,7 @@ QTableView { background: %card; alternate-background-color: %hover; border: none
 QHeaderView { background: %card; }
 QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 6px; text-align: left; }
 QTableView::item { padding: 0 6px; border: none; }
-QScrollArea { background: transparent; border: none; }
+QScrollArea, #page { background: transparent; border: none; }
 QToolTip { background: %card; color: %text; border: 1px solid %edge; padding: 3px; }
 QMenuBar { background: %desk; color: %text; }
 QMenuBar::item { padding: 5px 11px; background: transparent; }

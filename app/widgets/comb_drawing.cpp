@@ -129,7 +129,7 @@ QSize CombDrawing::sizeHint() const {
 }
 
 QSize CombDrawing::minimumSizeHint() const {
-    return {320, static_cast<int>(std::max<std::size_t>(1, rows().size())) * (fontMetrics().height() + 34)};
+    return {320, static_cast<int>(std::max<std::size_t>(1, rows().size())) * (fontMetrics().height() + 42)};
 }
 
 void CombDrawing::paintEvent(QPaintEvent*) {

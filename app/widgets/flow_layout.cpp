@@ -60,18 +60,17 @@ void FlowLayout::setGeometry(const QRect& rect) {
 }
 
 int FlowLayout::place(const QRect& rect, bool really) const {
-    int x = rect.x(), y = rect.y(), tall = 0;
+    int x = rect.x(), y = rect.y();
+    const int tall = sizeHint().height();
     for (auto* item : items_) {
         if (item->isEmpty()) continue;
         const QSize size = item->sizeHint();
         if (x > rect.x() && x + size.width() > rect.right() + 1) {
             x = rect.x();
             y += tall + down_;
-            tall = 0;
         }
-        if (really) item->setGeometry(QRect(QPoint(x, y), size));
+        if (really) item->setGeometry(QRect(x, y, size.width(), tall));
         x += size.width() + across_;
-        tall = std::max(tall, size.height());
     }
     return y + tall - rect.y();
 }

@@ -7,7 +7,7 @@
 
 namespace winterlarder::desk {
 
-//! Lays widgets in a line and goes on in the next when it is full, as words do.
+//! Lays widgets in a line and goes on in the next when it is full, as words do. All lines are as tall as the tallest widget.
 class FlowLayout : public QLayout {
 public:
     explicit FlowLayout(QWidget* parent, int across = 14, int down = 6);

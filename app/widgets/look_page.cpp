@@ -27,6 +27,7 @@ QWidget* named(QWidget* parent, QLabel* name, QWidget* field) {
     layout->setSpacing(5);
     layout->addWidget(name);
     if (field) layout->addWidget(field);
+    layout->addStretch(1);
     return both;
 }
 
