@@ -4,6 +4,7 @@
 
 #include <cstdlib>
 #include <iostream>
+#include <malloc.h>
 #include <string_view>
 #include <thread>
 #include <unistd.h>
@@ -27,9 +28,16 @@ int cores() {
     return count > 0 ? static_cast<int>(count) : 1;
 }
 
+// A batch makes and drops an ensemble a colony; giving the pages back and asking for them again costs more than the winters.
+void keepMemory() {
+    mallopt(M_MMAP_THRESHOLD, 32 << 20);
+    mallopt(M_TRIM_THRESHOLD, 256 << 20);
+}
+
 } // namespace
 
 int main(int count, char** given) {
+    keepMemory();
     std::ios::sync_with_stdio(false);
     std::cin.tie(nullptr);
     try {
