@@ -126,7 +126,10 @@ template <> struct Codec<std::vector<int>> {
     static constexpr ColumnType type = ColumnType::Weekdays;
     static Value encode(const std::vector<int>& days) {
         std::string text;
-        for (const int day : days) text += (text.empty() ? "" : ",") + std::to_string(day);
+        for (const int day : days) {
+            if (!text.empty()) text += ',';
+            text += std::to_string(day);
+        }
         return text;
     }
     static std::optional<std::vector<int>> decode(const Value& value) {

@@ -29,11 +29,6 @@ StepState stateOf(const std::string& word) {
     return word == "done" ? StepState::Done : word == "undone" ? StepState::Undone : StepState::Abandoned;
 }
 
-Side sideOf(const Table& table, const Row& row) {
-    const auto lines = linesOf(table, row);
-    return {lines.begin(), lines.end()};
-}
-
 void write(Store& store, StepId step, std::size_t place, const EntryChange& change) {
     const auto& table = tableOf(change.kind);
     auto& add = store.statement("INSERT INTO step_changes (step, place, kind, entry, how, before, after) VALUES (?, ?, ?, ?, ?, ?, ?)");

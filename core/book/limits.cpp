@@ -30,12 +30,12 @@ std::optional<Problem> numberFault(const Column& column, double number, const Fi
     return std::nullopt;
 }
 
-std::optional<Problem> textFault(const Column& column, const std::string& text, const FieldLimits& limits) {
+std::optional<Problem> textFault(const Column& column, const std::string& text) {
     if (!isText(text)) return wrong(column, "is not readable text", "text in UTF-8 without zero bytes");
-    const auto length = static_cast<double>(characters(text));
-    if (limits.minimum && length < *limits.minimum) return wrong(column, "is empty", "write something");
-    if (limits.maximum && length > *limits.maximum)
-        return wrong(column, fmt::format("has {} characters", length), fmt::format("at most {}", *limits.maximum));
+    const auto length = static_cast<std::int64_t>(characters(text));
+    const auto [least, most] = textLength(column);
+    if (length < least) return wrong(column, "is empty", "write something");
+    if (length > most) return wrong(column, fmt::format("has {} characters", length), fmt::format("at most {}", most));
     return std::nullopt;
 }
 
@@ -72,6 +72,11 @@ void mustAgree(const Column& column, const FieldLimits& limits) {
 
 } // namespace
 
+TextLength textLength(const Column& column) {
+    if (column.name == "name") return {1, 200};
+    return {0, 2000000};
+}
+
 bool isText(std::string_view text) {
     while (!text.empty()) {
         const auto length = sequence(text);
@@ -96,8 +101,11 @@ Limits::Limits(const std::vector<FieldLimits>& fields) {
 }
 
 const FieldLimits& Limits::of(const Column& column) const {
-    static const FieldLimits reference{.name = "reference", .type = "integer", .unit = "", .minimum = 1.0, .maximum = {},
-                                       .step = {}, .defaultText = "", .choices = {}, .note = ""};
+    static const FieldLimits reference = [] {
+        FieldLimits limits;
+        limits.minimum = 1;
+        return limits;
+    }();
     if (column.refersTo) return reference;
     const auto found = fields_.find(column.field);
     require(found != fields_.end(), "fields.csv lacks {}", column.field);
@@ -113,7 +121,7 @@ std::optional<Problem> Limits::fault(const Column& column, const Value& value) c
     const auto* text = std::get_if<std::string>(&value);
     switch (column.type) {
     case ColumnType::Text:
-        return text ? textFault(column, *text, limits) : wrong(column, "is of another type", "text");
+        return text ? textFault(column, *text) : wrong(column, "is of another type", "text");
     case ColumnType::Number:
         if (const auto* number = std::get_if<double>(&value)) return numberFault(column, *number, limits);
         return wrong(column, "is of another type", range(limits));

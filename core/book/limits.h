@@ -39,6 +39,12 @@ struct CombinationRule {
 };
 const std::vector<CombinationRule>& combinationRules();
 
+//! How many characters a text may have: names are short and never empty, anything else may be as long as a small book.
+struct TextLength {
+    std::int64_t least, most;
+};
+TextLength textLength(const Column& column);
+
 //! True for well-formed UTF-8 without zero bytes.
 bool isText(std::string_view text);
 //! Number of characters (code points) of well-formed UTF-8.

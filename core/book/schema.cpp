@@ -32,7 +32,7 @@ std::string condition(const Column& column, const FieldLimits& limits) {
     switch (column.type) {
     case ColumnType::Number:
     case ColumnType::Integer: return between(name, limits);
-    case ColumnType::Text: return between(fmt::format("length({})", name), limits);
+    case ColumnType::Text: return fmt::format("length({}) BETWEEN {} AND {}", name, textLength(column).least, textLength(column).most);
     case ColumnType::Flag: return name + " IN (0, 1)";
     case ColumnType::Choice: return fmt::format("{} IN ('{}')", name, fmt::join(column.choices, "', '"));
     case ColumnType::Date: return name + " GLOB '[0-9][0-9][0-9][0-9]-[0-1][0-9]-[0-3][0-9]'";
