@@ -49,9 +49,18 @@ std::optional<Id<Entry>> someId(Dice& dice, const Known& known) {
     return Id<Entry>{dice.of(ids)};
 }
 
+//! Something stands in the book for every reference the kind cannot be without.
+inline bool possible(Kind kind, const Known& known) {
+    const auto& columns = tableOf(kind).columns;
+    return std::none_of(columns.begin(), columns.end(), [&](const Column& column) {
+        return column.refersTo && column.required && known.of(*column.refersTo).empty();
+    });
+}
+
 //! A random edit of the kind of entry: mostly changes, of one field or all.
 template <class Entry>
 std::optional<SingleEdit> someEditOf(Book& book, Dice& dice, const Known& known) {
+    if (!possible(kindOf<Entry>, known)) return std::nullopt;
     const auto what = dice.below(6);
     if (what == 0) return Add<Entry>{someEntry<Entry>(dice, limits(), known)};
     const auto id = someId<Entry>(dice, known);
