@@ -9,6 +9,7 @@
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 #include <algorithm>
+#include <charconv>
 #include <fmt/format.h>
 
 namespace winterlarder::book {
@@ -30,9 +31,17 @@ std::optional<Timestamp> timeOf(std::string name) {
     return Timestamp::parse(name);
 }
 
-files::path freeName(const files::path& folder, Timestamp now) {
-    auto name = folder / (nameOf(now) + ".larder");
-    for (int more = 2; files::exists(name); ++more) name = folder / fmt::format("{}-{}.larder", nameOf(now), more);
+//! Backups of the same second are numbered on, so that the newest is never taken for the oldest.
+files::path freeName(const files::path& book, Timestamp now) {
+    const auto folder = backupFolderOf(book);
+    const auto backups = backupsOf(book);
+    const auto newest = std::find_if(backups.begin(), backups.end(), [&](const Backup& backup) { return backup.at == now; });
+    if (newest == backups.end()) return folder / (nameOf(now) + ".larder");
+    const auto suffix = newest->file.stem().string().substr(nameLength);
+    int number = 1;
+    if (!suffix.empty()) std::from_chars(suffix.data() + 1, suffix.data() + suffix.size(), number);
+    auto name = folder / fmt::format("{}-{}.larder", nameOf(now), ++number);
+    while (files::exists(name)) name = folder / fmt::format("{}-{}.larder", nameOf(now), ++number);
     return name;
 }
 
@@ -92,7 +101,7 @@ Outcome<Backup> makeBackup(SQLite::Database& book, const files::path& file, Time
             files::remove(unfinished);
             return failed(file, "the copy is not sound (" + faults.front() + ")");
         }
-        const auto name = freeName(folder, now);
+        const auto name = freeName(file, now);
         files::rename(unfinished, name);
         syncFolder(folder);
         prune(file);

@@ -99,7 +99,11 @@ Problem refusal(const Book& book) {
 
 //! The first edit of a day is preceded by a backup. That one cannot be made does not keep the keeper from writing.
 std::vector<std::string> backUpOnceADay(BookInside& inside, Timestamp now) {
-    if (inside.lastBackup == now.date() || inside.store->number("SELECT count(*) FROM (SELECT 1 FROM steps LIMIT 1)") == 0) return {};
+    if (inside.lastBackup == now.date()) return {};
+    if (inside.store->number("SELECT count(*) FROM (SELECT 1 FROM steps LIMIT 1)") == 0) { // nothing was in it before
+        inside.lastBackup = now.date();
+        return {};
+    }
     const auto backup = makeBackup(inside.store->database(), inside.file, now);
     if (!backup) return {backup.problems().front().detail};
     inside.lastBackup = now.date();

@@ -27,6 +27,18 @@ TEST(Backup, TheFirstEditOfADayIsPrecededByOneAndTheLastTenAreKept) {
     EXPECT_THAT(must(yesterday.check()), testing::IsEmpty());
 }
 
+TEST(Backup, MoreThanTenWithinASecondKeepTheNewest) {
+    BookFolder folder;
+    auto book = newBook(folder / "a.larder");
+    for (int made = 1; made <= 25; ++made) {
+        edit(book, AddYard{orchard()});
+        const auto backup = must(book.backUp(morning));
+        EXPECT_EQ(backupsOf(book.file()).front().file, backup.file) << made;
+    }
+    ASSERT_EQ(backupsOf(book.file()).size(), backupsKept);
+    EXPECT_EQ(must(openBook(backupsOf(book.file()).back().file, true).all<Yard>()).size(), 16u);
+}
+
 TEST(Backup, ADayIsADayAcrossRestarts) {
     BookFolder folder;
     {

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "book/visitors.h"
 #include "support/furnished_book.h"
+
+#include "book/canonical.h"
 
 #include <atomic>
 #include <gmock/gmock.h>

@@ -3,10 +3,9 @@
 
 #include "book/book.h"
 
+#include <cstdlib>
 #include <filesystem>
-#include <fmt/format.h>
 #include <fstream>
-#include <gtest/gtest.h>
 #include <sstream>
 #include <stdexcept>
 #include <string>
@@ -25,12 +24,12 @@ inline const ReferenceData& shipped() {
     return data;
 }
 
-//! A new folder on the memory disk, gone with its owner.
+//! A new folder, on the memory disk unless said otherwise, gone with its owner.
 class BookFolder {
 public:
-    BookFolder() {
-        std::string name = "/dev/shm/winterlarder-test-XXXXXX";
-        if (!::mkdtemp(name.data())) throw std::runtime_error("no folder for the test in /dev/shm");
+    explicit BookFolder(const std::string& where = "/dev/shm") {
+        std::string name = where + "/winterlarder-test-XXXXXX";
+        if (!::mkdtemp(name.data())) throw std::runtime_error("no folder for the test in " + where);
         path_ = name;
     }
     ~BookFolder() {
