@@ -86,7 +86,7 @@ TEST(BookDocument, EveryFaultIsNamedWithItsPlace) {
                             testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("hive.boxes.combs is 99")),
                             testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("unknown key \"tempr\"")),
                             testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"2026-02-30\"")),
-                            testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"gross_kg\" is text")),
+                            testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"gross_kg\" is a text")),
                             testing::AllOf(testing::StartsWith("b.json:5:"), testing::HasSubstr("did you mean \"looks\"?")),
                             testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("there is no yard 3"))));
 }
