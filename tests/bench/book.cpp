@@ -3,6 +3,7 @@
 
 #include "book/case_of.h"
 
+#include <SQLiteCpp/Database.h>
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -43,6 +44,13 @@ double bareWrite(const std::filesystem::path& folder) {
     return time;
 }
 
+//! What SQLite itself takes with the book's settings (rollback journal, synchronous=EXTRA): one row in one table.
+double bareTransaction(const std::filesystem::path& folder) {
+    SQLite::Database database((folder / "bare.sqlite").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    database.exec("PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA; CREATE TABLE rows (text TEXT)");
+    return median(101, [&](int) { database.exec("INSERT INTO rows VALUES ('a row')"); });
+}
+
 void readAll(Book& book, ColonyId colony) {
     must(book.together([&] {
         must(book.of<Look>(colony));
@@ -81,6 +89,7 @@ int main(int argc, char** argv) {
     show("case of a colony", median(51, [&](int time) { must(caseOf(book, {time % colonies + 1}, day("2025-09-12"))); }), "ms");
     const auto bare = bareWrite(folder.path());
     show("4 KiB written and synced, bare", bare, "ms");
+    show("the smallest transaction of SQLite with these settings", bareTransaction(folder.path()), "ms");
     must(book.backUp(morning));
     const auto one = median(101, [&](int time) { edit(book, AddWeighing{weighingOf({time % colonies + 1}, day("2026-09-10"), 50)}); });
     show("an edit (a weighing)", one, "ms");
