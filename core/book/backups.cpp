@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "book/backups.h"
+
+#include "book/guard.h"
+#include "book/lock.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+#include <algorithm>
+#include <charconv>
+#include <fmt/format.h>
+
+namespace winterlarder::book {
+namespace {
+
+namespace files = std::filesystem;
+constexpr std::size_t nameLength = 20; // 2026-11-25T09-27-36Z
+
+std::string nameOf(Timestamp at) {
+    auto name = at.iso();
+    std::replace(name.begin(), name.end(), ':', '-');
+    return name;
+}
+
+std::optional<Timestamp> timeOf(std::string name) {
+    if (name.size() < nameLength) return std::nullopt;
+    name.resize(nameLength);
+    name[13] = name[16] = ':';
+    return Timestamp::parse(name);
+}
+
+//! Backups of the same second are numbered on, so that the newest is never taken for the oldest.
+files::path freeName(const files::path& book, Timestamp now) {
+    const auto folder = backupFolderOf(book);
+    const auto backups = backupsOf(book);
+    const auto newest = std::find_if(backups.begin(), backups.end(), [&](const Backup& backup) { return backup.at == now; });
+    if (newest == backups.end()) return folder / (nameOf(now) + ".larder");
+    const auto suffix = newest->file.stem().string().substr(nameLength);
+    int number = 1;
+    if (!suffix.empty()) std::from_chars(suffix.data() + 1, suffix.data() + suffix.size(), number);
+    auto name = folder / fmt::format("{}-{}.larder", nameOf(now), ++number);
+    while (files::exists(name)) name = folder / fmt::format("{}-{}.larder", nameOf(now), ++number);
+    return name;
+}
+
+Problem failed(const files::path& file, const std::string& why) {
+    return {ProblemKind::File, {file.string(), 0, 0}, "no backup could be made: " + why, "make room, or check the folder"};
+}
+
+void copyInto(SQLite::Database& book, const files::path& file) {
+    SQLite::Database copy(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    SQLite::Backup backup(copy, book);
+    backup.executeStep(-1);
+}
+
+std::vector<std::string> faultsOfFile(const files::path& file) {
+    SQLite::Database copy(file.string(), SQLite::OPEN_READONLY);
+    guard(copy, false);
+    return integrityFaults(copy);
+}
+
+void prune(const files::path& book) {
+    const auto backups = backupsOf(book);
+    for (std::size_t at = backupsKept; at < backups.size(); ++at) {
+        std::error_code ignored; // one too many is no harm
+        files::remove(backups[at].file, ignored);
+    }
+}
+
+} // namespace
+
+files::path backupFolderOf(const files::path& book) { return book.string() + "-backups"; }
+
+std::vector<Backup> backupsOf(const files::path& book) {
+    std::vector<Backup> backups;
+    std::error_code none;
+    for (const auto& file : files::directory_iterator(backupFolderOf(book), none)) {
+        const auto at = timeOf(file.path().filename().string());
+        std::error_code unknown;
+        if (at && file.path().extension() == ".larder" && file.is_regular_file(unknown))
+            backups.push_back({file.path(), *at, file.file_size(unknown)});
+    }
+    std::sort(backups.begin(), backups.end(), [](const Backup& one, const Backup& other) {
+        if (one.at != other.at) return one.at > other.at;
+        const auto name = one.file.filename().string(), second = other.file.filename().string();
+        return name.size() != second.size() ? name.size() > second.size() : name > second;
+    });
+    return backups;
+}
+
+Outcome<Backup> makeBackup(SQLite::Database& book, const files::path& file, Timestamp now) {
+    const auto folder = backupFolderOf(file);
+    const auto unfinished = folder / "unfinished";
+    try {
+        files::create_directories(folder);
+        files::remove(unfinished);
+        copyInto(book, unfinished);
+        if (const auto faults = faultsOfFile(unfinished); !faults.empty()) {
+            files::remove(unfinished);
+            return failed(file, "the copy is not sound (" + faults.front() + ")");
+        }
+        const auto name = freeName(file, now);
+        files::rename(unfinished, name);
+        syncFolder(folder);
+        prune(file);
+        return Backup{name, now, files::file_size(name)};
+    } catch (const std::exception& error) {
+        std::error_code ignored;
+        files::remove(unfinished, ignored);
+        return failed(file, error.what());
+    }
+}
+
+std::vector<std::string> integrityFaults(SQLite::Database& database) {
+    SQLite::Statement check(database, "PRAGMA integrity_check(20)");
+    std::vector<std::string> faults;
+    while (check.executeStep())
+        if (auto line = check.getColumn(0).getString(); line != "ok") faults.push_back(std::move(line));
+    return faults;
+}
+
+} // namespace winterlarder::book

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/timestamp.h"
+#include "support/outcome.h"
+
+#include <cstdint>
+#include <filesystem>
+#include <vector>
+
+namespace SQLite {
+class Database;
+}
+
+namespace winterlarder::book {
+
+inline constexpr std::size_t backupsKept = 10;
+
+//! A copy of a book beside it, in the folder "BOOK-backups", named after its moment.
+struct Backup {
+    std::filesystem::path file;
+    Timestamp at;
+    std::uintmax_t bytes = 0;
+};
+
+std::filesystem::path backupFolderOf(const std::filesystem::path& book);
+//! Newest first.
+std::vector<Backup> backupsOf(const std::filesystem::path& book);
+
+//! Copies the open book (SQLite's online backup), opens the copy again and checks its integrity, gives it its name only then, and
+//! removes the oldest beyond backupsKept. Tested: tests/book/backup_test.cpp.
+Outcome<Backup> makeBackup(SQLite::Database& book, const std::filesystem::path& file, Timestamp now);
+
+//! Everything "PRAGMA integrity_check" finds; empty = sound.
+std::vector<std::string> integrityFaults(SQLite::Database& database);
+
+} // namespace winterlarder::book

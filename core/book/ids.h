@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <compare>
+#include <cstdint>
+
+namespace winterlarder::book {
+
+//! Names one entry of the book for good: numbers are never given twice within a kind, not even after an undo, so an id that is
+//! kept (by a window, by a script) either finds its entry or finds nothing. Number 0 = the book has not given one yet.
+template <class Entry>
+struct Id {
+    std::int64_t number = 0;
+    auto operator<=>(const Id&) const = default;
+};
+
+struct Yard;
+struct Colony;
+struct Move;
+struct Fate;
+struct Housing;
+struct Look;
+struct Weighing;
+struct Feed;
+struct Harvest;
+struct Treatment;
+struct Manipulation;
+struct PlannedVisit;
+struct WinterOutcome;
+struct ActedAdvice;
+struct Step;
+
+using YardId = Id<Yard>;
+using ColonyId = Id<Colony>;
+using MoveId = Id<Move>;
+using FateId = Id<Fate>;
+using HousingId = Id<Housing>;
+using LookId = Id<Look>;
+using WeighingId = Id<Weighing>;
+using FeedId = Id<Feed>;
+using HarvestId = Id<Harvest>;
+using TreatmentId = Id<Treatment>;
+using ManipulationId = Id<Manipulation>;
+using PlannedVisitId = Id<PlannedVisit>;
+using WinterOutcomeId = Id<WinterOutcome>;
+using ActedAdviceId = Id<ActedAdvice>;
+using StepId = Id<Step>; //!< a step of the history
+
+//! Every kind of entry; what an entry refers to stands before it.
+enum class Kind {
+    Yard, Colony, Move, Fate, Housing, Look, Weighing, Feed, Harvest, Treatment, Manipulation, ActedAdvice, PlannedVisit,
+    WinterOutcome,
+};
+inline constexpr int kindCount = 14;
+
+} // namespace winterlarder::book

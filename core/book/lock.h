@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/timestamp.h"
+#include "support/outcome.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace winterlarder::book {
+
+//! Who opens a book, when, and on which machine: given by the caller, the core asks neither clock nor system.
+struct Opener {
+    std::string who;
+    std::string machine;
+    Timestamp now;
+};
+
+//! Who has a book open for writing.
+struct LockHolder {
+    std::string who;
+    std::string machine;
+    std::optional<Timestamp> since;
+    bool operator==(const LockHolder&) const = default;
+};
+
+//! The sign that a book is open for writing: a small file beside it, "BOOK.lock", that says by whom and since when. On one machine the
+//! system holds a lock on it that ends with the program, however it ends, so a killed program's sign is simply taken over. A sign
+//! left by another machine (a synced or network folder) cannot be proved stale and counts until somebody says it is.
+//! Tested: tests/book/lock_test.cpp.
+class BookLock {
+public:
+    enum class Failure { Held, CannotWrite };
+    struct Attempt;
+
+    //! Tries to take the lock of the book. `takeOver`: a sign of another machine is known to be stale.
+    static Attempt take(const std::filesystem::path& book, const Opener& opener, bool takeOver);
+
+    BookLock(BookLock&& other) noexcept;
+    BookLock& operator=(BookLock&& other) noexcept;
+    //! Removes the sign.
+    ~BookLock();
+
+private:
+    BookLock(std::filesystem::path file, int descriptor) : file_(std::move(file)), descriptor_(descriptor) {}
+    std::filesystem::path file_;
+    int descriptor_ = -1;
+};
+
+struct BookLock::Attempt {
+    std::optional<BookLock> lock;
+    std::optional<Failure> failure;
+    LockHolder holder; //!< where it is held; what its sign says
+};
+
+std::filesystem::path lockFileOf(const std::filesystem::path& book);
+
+//! Makes a rename or a new file in the folder last (fsync); false where the system cannot.
+bool syncFolder(const std::filesystem::path& folder);
+
+} // namespace winterlarder::book

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/book_folder.h"
+
+#include "book/case_of.h"
+
+#include <gmock/gmock.h>
+
+namespace {
+
+using namespace winterlarder;
+using namespace winterlarder::book;
+using namespace winterlarder::book::support;
+
+class CaseOf : public testing::Test {
+protected:
+    BookFolder folder;
+    Book book = newBook(folder / "a.larder");
+    ColonyId colony;
+
+    void SetUp() override {
+        auto yard = orchard();
+        yard.season.forage = DayOfYear{5, 19};
+        yard.season.broodStop = DayOfYear{10, 7};
+        yard.wish.shortRisk = 0.1;
+        edit(book, AddYard{yard});
+        auto kept = colonyIn({1}, "Row 2 east");
+        kept.beeKind = BeeKind::Carniolan;
+        kept.feeder = FeederRecord{FeederKind::Top, litres(8)};
+        colony = edit(book, AddColony{kept}).added<Colony>().value();
+    }
+    ColonyCase on(const char* date) { return must(caseOf(book, colony, day(date))); }
+};
+
+TEST_F(CaseOf, TakesTheLatestLookOnOrBeforeTheDayAndWhatCameSince) {
+    edit(book, AddLook{lookAt(colony, day("2026-08-20"))});
+    auto second = lookAt(colony, day("2026-09-10"));
+    second.bees.coveredCombs = 7;
+    second.moisturePercent = 17.5;
+    edit(book, AddLook{second});
+    edit(book, AddLook{lookAt(colony, day("2026-09-20"))});
+    edit(book, AddWeighing{weighingOf(colony, day("2026-09-08"), 54.5)});
+    edit(book, AddWeighing{weighingOf(colony, day("2026-09-11"), 55)});
+    edit(book, AddWeighing{weighingOf(colony, day("2026-09-13"), 56)});
+    edit(book, AddFeed{{.colony = colony, .feed = {day("2026-09-11"), FeedKind::Syrup, kilograms(3), litres(3.2), "3:2", {}}}});
+    edit(book, AddHarvest{{.colony = colony, .harvest = {day("2026-09-01"), kilograms(9)}}});
+    const auto record = on("2026-09-12");
+    EXPECT_EQ(record.colony, "Row 2 east");
+    EXPECT_EQ(record.yard, "Orchard");
+    EXPECT_EQ(record.lookedOn, day("2026-09-10"));
+    EXPECT_EQ(record.bees.coveredCombs, 7);
+    EXPECT_EQ(record.bees.kind, BeeKind::Carniolan);
+    EXPECT_EQ(record.moisturePercent, 17.5);
+    EXPECT_EQ(record.combs, second.combs);
+    ASSERT_EQ(record.weighings.size(), 1u);
+    EXPECT_EQ(record.weighings[0].date, day("2026-09-11"));
+    ASSERT_EQ(record.feeds.size(), 1u);
+    EXPECT_EQ(record.feeds[0].sugar, kilograms(3));
+    EXPECT_FALSE(record.feeds[0].syrup) << "a case says one amount";
+    EXPECT_TRUE(record.harvests.empty()) << "taken before the look";
+    EXPECT_EQ(record.wish.shortRisk, 0.1);
+    EXPECT_EQ(record.feeder, (FeederRecord{FeederKind::Top, litres(8)}));
+    EXPECT_EQ(record.season.broodStop, day("2026-10-07"));
+    EXPECT_EQ(record.season.forage, day("2027-05-19"));
+    EXPECT_EQ(on("2027-02-01").season.broodStop, day("2026-10-07")) << "the same winter, asked later";
+    EXPECT_EQ(on("2027-08-02").season.forage, day("2028-05-19")) << "the next winter";
+}
+
+TEST_F(CaseOf, OldObservationsSayNothing) {
+    edit(book, AddLook{lookAt(colony, day("2026-07-13"))});
+    EXPECT_FALSE(on("2026-09-12").lookedOn) << "61 days old";
+    EXPECT_FALSE(on("2026-09-12").bees.known());
+    EXPECT_EQ(on("2026-09-11").lookedOn, day("2026-07-13")) << "60 days old";
+    edit(book, AddWeighing{weighingOf(colony, day("2026-09-01"), 50)});
+    EXPECT_EQ(on("2026-09-12").weighings.size(), 1u) << "a weighing without a look";
+}
+
+TEST_F(CaseOf, ALookAtBothIsPreferredToALaterGlance) {
+    edit(book, AddLook{lookAt(colony, day("2026-09-10"))});
+    Look glance{.colony = colony, .date = day("2026-09-11")};
+    glance.bees.seams = 6;
+    edit(book, AddLook{glance});
+    EXPECT_EQ(on("2026-09-12").lookedOn, day("2026-09-10"));
+    EXPECT_EQ(on("2026-11-10").lookedOn, day("2026-09-11")) << "the full look is too old by then";
+}
+
+TEST_F(CaseOf, MedicineWithinAYearMarksTheHoney) {
+    EXPECT_FALSE(on("2026-09-12").hive.treated);
+    edit(book, AddTreatment{{.colony = colony, .date = day("2026-08-01"), .until = day("2026-08-20"), .what = "formic acid"}});
+    EXPECT_FALSE(on("2026-07-31").hive.treated) << "not yet given";
+    EXPECT_TRUE(on("2026-09-12").hive.treated);
+    EXPECT_TRUE(on("2027-08-20").hive.treated);
+    EXPECT_FALSE(on("2027-08-21").hive.treated);
+}
+
+TEST_F(CaseOf, HiveAndYardAreThoseOfTheDay) {
+    auto other = orchard();
+    other.name = "Shore";
+    edit(book, AddYard{other});
+    edit(book, AddMove{{.colony = colony, .date = day("2026-09-05"), .yard = {2}}});
+    auto three = twoDeeps();
+    three.boxes.push_back(three.boxes[0]);
+    edit(book, AddHousing{{.colony = colony, .date = day("2026-09-11"), .hive = three}});
+    EXPECT_EQ(on("2026-09-04").yard, "Orchard");
+    EXPECT_EQ(on("2026-09-12").yard, "Shore");
+    EXPECT_EQ(on("2026-09-12").hive.boxes.size(), 3u);
+    edit(book, AddLook{lookAt(colony, day("2026-09-10"))});
+    EXPECT_EQ(on("2026-09-12").hive.boxes.size(), 2u) << "combs were counted in the hive of that day";
+}
+
+TEST_F(CaseOf, DeadColoniesAreNotLiving) {
+    edit(book, AddColony{colonyIn({1}, "Two")});
+    edit(book, AddFate{{.colony = colony, .date = day("2026-09-10"), .fate = FateKind::Dead, .cause = "starved"}});
+    EXPECT_EQ(must(livingOn(book, day("2026-09-09"))).size(), 2u);
+    ASSERT_EQ(must(livingOn(book, day("2026-09-10"))).size(), 1u);
+    EXPECT_EQ(must(livingOn(book, day("2026-09-10")))[0].name, "Two");
+    EXPECT_FALSE(caseOf(book, {99}, day("2026-09-10")));
+}
+
+TEST(SeasonIn, TheSouthTurnsItsYearInJanuary) {
+    YardSeason season;
+    season.broodStop = DayOfYear{5, 10};
+    season.forage = DayOfYear{9, 20};
+    const auto dates = seasonIn(season, Hemisphere::South, day("2026-03-15"));
+    EXPECT_EQ(dates.broodStop, day("2026-05-10"));
+    EXPECT_EQ(dates.forage, day("2026-09-20"));
+}
+
+} // namespace

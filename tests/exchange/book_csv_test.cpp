@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/furnished_book.h"
+
+#include "exchange/book_csv.h"
+
+#include <clocale>
+#include <gmock/gmock.h>
+#include <rapidcheck/gtest.h>
+
+namespace {
+
+using namespace winterlarder;
+using namespace winterlarder::book;
+using namespace winterlarder::book::support;
+using namespace winterlarder::exchange;
+
+CsvPreview preview(Book& book, const std::string& table, const std::string& text) { return must(previewCsv(book, table, text, "t.csv", "Bo")); }
+
+std::vector<std::string> faultsOf(Book& book, const std::string& table, const std::string& text) {
+    const auto read = previewCsv(book, table, text, "t.csv", "Bo");
+    std::vector<std::string> faults;
+    if (!read)
+        for (const auto& problem : read.problems()) faults.push_back(describe(problem));
+    return faults;
+}
+
+Book bookOfOneColony(const BookFolder& folder) {
+    auto book = newBook(folder / "a.larder");
+    edit(book, AddYard{orchard()});
+    edit(book, AddColony{colonyIn({1}, "One")});
+    return book;
+}
+
+TEST(BookCsv, HeadersAreTheNamesOfTheDataDictionary) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
+    EXPECT_EQ(must(writeCsv(book, "weighings")),
+              "id,colony,records.date,weighings.gross_kg,weighings.lift_kg.1,weighings.lift_kg.2,weighings.heft,records.note,records.by\n"
+              "1,One,2026-09-10,54.5,,,,,Ada\n");
+    for (const auto& table : csvTables()) EXPECT_TRUE(writeCsv(book, table)) << table;
+    EXPECT_FALSE(writeCsv(book, "weights"));
+}
+
+//! Every table of a random book, written as CSV, carried into an empty book one after the other.
+RC_GTEST_PROP(BookCsv, ABookCarriedOverTableByTableIsTheSameBook, (std::uint64_t seed)) {
+    BookFolder folder;
+    auto book = newBook(folder / "a.larder");
+    furnish(book, seed, 2);
+    // CSV cannot tell an empty text from none: the one text that may be either is given a value.
+    for (auto yard : must(book.all<Yard>())) yard.currency = "CAD", edit(book, ChangeYard{yard});
+    for (auto feed : must(book.all<Feed>())) feed.feed.ratio = "3:2", edit(book, ChangeFeed{feed});
+    for (auto look : must(book.all<Look>()))
+        if (auto* combs = std::get_if<std::vector<CombRecord>>(&look.combs)) {
+            for (auto& comb : *combs) comb.format.reset();
+            edit(book, ChangeLook{look});
+        }
+    auto other = newBook(folder / "b.larder");
+    for (const auto& table : csvTables()) {
+        const auto read = preview(other, table, must(writeCsv(book, table)));
+        must(importCsv(other, read, later(1), "Bo"));
+        RC_ASSERT(must(writeCsv(other, table)) == must(writeCsv(book, table)));
+    }
+    RC_ASSERT(must(other.dump()) == must(book.dump()));
+}
+
+TEST(BookCsv, APreviewSaysWhatTheImportThenDoes) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
+    const auto read = preview(book, "weighings",
+                              "id,colony,date,gross_kg,note\n"
+                              "1,One,2026-09-10,55,\n"          // changes number 1
+                              ",One,2026-09-11,56,new\n"        // new
+                              ",One,2026-09-11,56,new\n"        // the same again
+                              ",#1,2026-09-12,57.25,\"a, \"\"b\"\"\"\n");
+    EXPECT_THAT(read.changed, testing::ElementsAre(2));
+    EXPECT_THAT(read.added, testing::ElementsAre(3, 5));
+    EXPECT_THAT(read.duplicates, testing::ElementsAre(4));
+    const auto before = must(book.dump());
+    must(importCsv(book, read, later(1), "Bo"));
+    const auto weighings = must(book.all<Weighing>());
+    ASSERT_EQ(weighings.size(), 3u);
+    EXPECT_EQ(std::get<ScaleReading>(weighings[0].weighing.reading).gross, kilograms(55));
+    EXPECT_EQ(weighings[0].by, "Ada") << "the file has no such column: it stays";
+    EXPECT_EQ(weighings[2].note, "a, \"b\"");
+    EXPECT_EQ(weighings[2].by, "Bo");
+    EXPECT_EQ(backupsOf(book.file()).size(), 1u);
+    const auto again = preview(book, "weighings", must(writeCsv(book, "weighings")));
+    EXPECT_TRUE(again.edit.targets.empty());
+    EXPECT_EQ(again.duplicates.size(), 3u);
+    must(book.undo(later(2), "Bo"));
+    EXPECT_EQ(must(book.dump()), before) << "one step";
+}
+
+TEST(BookCsv, EveryBadCellIsNamedWithRowAndColumn) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    const auto faults = faultsOf(book, "weighings",
+                                 "colony,date,gross_kg,heft\n"
+                                 "Two,2026-09-10,54.5,\n"
+                                 "One,10.9.2026,\"54,5\",\n"
+                                 "One,2026-09-10,900,light-ish\n");
+    EXPECT_THAT(faults, testing::ElementsAre(testing::StartsWith("t.csv:2:1: there is no colony \"Two\""),
+                                             testing::StartsWith("t.csv:3:5: records.date is \"10.9.2026\"; a date such as 2026-08-28"),
+                                             testing::StartsWith("t.csv:3:15: weighings.gross_kg is \"54,5\"; a number with a decimal point"),
+                                             testing::StartsWith("t.csv:4:16: weighings.gross_kg is 900"),
+                                             testing::StartsWith("t.csv:4:20: weighings.heft is \"light-ish\"")));
+    EXPECT_THAT(faultsOf(book, "weighings", "colony,gross_kg,wieght\nOne,5,6\n"),
+                testing::ElementsAre(testing::HasSubstr("unknown column \"wieght\""), testing::HasSubstr("records.date is missing")));
+    EXPECT_TRUE(must(book.all<Weighing>()).empty());
+}
+
+TEST(BookCsv, ANameThatIsThereTwiceNeedsItsNumber) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    edit(book, AddColony{colonyIn({1}, "One")});
+    edit(book, AddWeighing{weighingOf({2}, day("2026-09-10"), 54.5)});
+    EXPECT_THAT(must(writeCsv(book, "weighings")), testing::HasSubstr("1,#2,2026-09-10"));
+    EXPECT_THAT(faultsOf(book, "weighings", "colony,date,gross_kg\nOne,2026-09-10,54.5\n"),
+                testing::ElementsAre(testing::HasSubstr("2 of them are called \"One\"; say which, such as #1")));
+}
+
+TEST(BookCsv, CombsReplaceTheListOfTheirLook) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    edit(book, AddLook{{.colony = {1}, .date = day("2026-09-10")}});
+    const auto read = preview(book, "look_combs", "owner,place,capped,brood\n1,1,0.5,\n1,0,0.25,0.5\n");
+    must(importCsv(book, read, later(1), "Bo"));
+    const auto combs = std::get<std::vector<CombRecord>>(must(book.all<Look>()).at(0).combs);
+    ASSERT_EQ(combs.size(), 2u);
+    EXPECT_EQ(combs[0], comb(0.25, 0.5));
+    EXPECT_EQ(combs[1], comb(0.5));
+    EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n9,0,0.5\n"), testing::ElementsAre(testing::HasSubstr("there is no look")));
+}
+
+TEST(BookCsv, TheLocaleChangesNothing) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
+    const auto plain = must(writeCsv(book, "weighings"));
+    const std::string before = std::setlocale(LC_ALL, nullptr);
+    for (const char* locale : {"de_DE.UTF-8", "fr_FR.UTF-8", "tr_TR.UTF-8", "C"})
+        if (std::setlocale(LC_ALL, locale)) {
+            EXPECT_EQ(must(writeCsv(book, "weighings")), plain) << locale;
+            EXPECT_EQ(preview(book, "weighings", plain).duplicates.size(), 1u) << locale;
+        }
+    std::setlocale(LC_ALL, before.c_str());
+}
+
+} // namespace
