@@ -2,6 +2,7 @@
 #pragma once
 
 #include "advice/question.h"
+#include "reference/remark.h"
 #include "stores/estimate.h"
 #include "winter/demand.h"
 #include "winter/larder.h"
@@ -17,14 +18,8 @@ namespace winterlarder::advice {
 
 enum class Verdict { Harvest, Leave, Feed, Unite, CannotSay };
 
-//! A number, date or word a reason or caution is said with; the words are the application's.
-using Detail = std::variant<double, Mass, Volume, Temperature, Date, std::string>;
-
-//! One reason or caution: an id of shared/rules/cautions.csv and what it is to be said with, by name.
-struct Remark {
-    std::string id;
-    std::map<std::string, Detail> details;
-};
+using winterlarder::Detail;
+using winterlarder::Remark;
 
 enum class OptionKind { Leave, TakeNow, TakeInSpring, Feed, MoveCombs };
 
