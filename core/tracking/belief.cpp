@@ -13,6 +13,7 @@ namespace {
 
 constexpr double tenth = 1.2816;   // SDs from the middle to the 10th and 90th percentile
 constexpr double enoughWinters = 50; // effective, to tell what is expected
+constexpr std::size_t mostStarvedCases = 3;
 
 std::vector<std::size_t> byDate(const FollowQuestion& q) {
     std::vector<std::size_t> order;
@@ -26,10 +27,10 @@ std::vector<std::size_t> byDate(const FollowQuestion& q) {
 // Takes the observations in, one after the other.
 class Reweighing {
 public:
-    Reweighing(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& logProposal,
-               const ModelConstants& constants)
+    Reweighing(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& proposal,
+               const ModelConstants& constants, std::optional<SeasonDay> starved = std::nullopt)
         : q(question), p(paths), k(constants), unknowns(question, paths.winters(), constants), logLikelihood(paths.winters(), 0.0),
-          fixed(logProposal.empty() ? std::vector<double>(paths.winters(), 0.0) : logProposal) {}
+          fixed(proposal), starvedBy(starved) {}
 
     void takeAll() {
         for (std::size_t at : byDate(q)) {
@@ -45,12 +46,22 @@ public:
     const HivePaths& p;
     const ModelConstants& k;
     Unknowns unknowns;
-    std::vector<double> logLikelihood, fixed;
+    std::vector<double> logLikelihood;
+    const std::vector<double>& fixed;
+    std::optional<SeasonDay> starvedBy;
     std::vector<Judged> judged;
 
 private:
     void weigh(std::size_t at, const Observation& seen) {
-        Unknowns::Reading reading = unknowns.reading(seen, q, k);
+        Unknowns::Reading reading = unknowns.reading(seen, q, k, starvedBy && seen.day >= *starvedBy);
+        if (!starvedBy) judgeAndAllow(at, seen, reading);
+        std::vector<double> observed(p.winters());
+        for (std::size_t i = 0; i < observed.size(); ++i)
+            observed[i] = reading.value - Unknowns::winterPart(reading, p, seen.day, i);
+        unknowns.belief().observe(reading.sum, observed, reading.freshVariance, logLikelihood);
+    }
+
+    void judgeAndAllow(std::size_t at, const Observation& seen, Unknowns::Reading& reading) {
         Judged verdict = judge(at, seen, reading);
         confirmEarlier(verdict);
         if (std::abs(verdict.deviations) > k.contradictionLimit) {
@@ -59,10 +70,6 @@ private:
             reading = unknowns.reading(seen, q, k);
         }
         judged.push_back(verdict);
-        std::vector<double> observed(p.winters());
-        for (std::size_t i = 0; i < observed.size(); ++i)
-            observed[i] = reading.value - Unknowns::winterPart(reading, p, seen.day, i);
-        unknowns.belief().observe(reading.sum, observed, reading.freshVariance, logLikelihood);
     }
 
     // A weighing that agrees with what follows from one that contradicted makes that one believable.
@@ -98,20 +105,47 @@ private:
     }
 };
 
-// Weights of the particles: their winters', shared among the nodes by what only a node can tell.
-void weighParticles(const Reweighing& r, Belief& belief) {
+// The days of the last weighings, each of which may be the first of a hive that had starved; none where something contradicts.
+std::vector<SeasonDay> mayBeStarvedBy(const FollowQuestion& q, const std::vector<Judged>& judged) {
+    if (std::any_of(judged.begin(), judged.end(), [](const Judged& each) { return each.contradicts; })) return {};
+    std::vector<SeasonDay> days;
+    for (std::size_t at : byDate(q))
+        if (isWeighed(q.observations[at]) && (days.empty() || days.back() < q.observations[at].day))
+            days.push_back(q.observations[at].day);
+    if (days.size() > mostStarvedCases) days.erase(days.begin(), days.end() - mostStarvedCases);
+    return days;
+}
+
+// The last weighing before a day on which the hive still had stores in that case.
+std::optional<SeasonDay> weighedBefore(const FollowQuestion& q, std::optional<SeasonDay> day) {
+    std::optional<SeasonDay> last;
+    for (const auto& seen : q.observations)
+        if (isWeighed(seen) && seen.day <= q.today && (!day || seen.day < *day) && (!last || seen.day > *last)) last = seen.day;
+    return last;
+}
+
+// Weights of the particles: what their case makes of the readings, times what only a node can tell.
+void weighParticles(const FollowQuestion& q, const HivePaths& paths, const ModelConstants& k,
+                    const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& fixed, Belief& belief) {
     const auto nodes = static_cast<std::size_t>(belief.nodes);
-    std::vector<double> factor = nodeFactors(r.q, r.p, r.unknowns, r.k, belief);
-    for (std::size_t i = 0; i < r.p.winters(); ++i) {
-        double sum = 0;
-        for (std::size_t n = 0; n < nodes; ++n) sum += factor[i * nodes + n];
-        belief.logLikelihood[i] += std::log(sum / static_cast<double>(nodes));
-        belief.logWeight[i] = belief.logLikelihood[i] + r.fixed[i];
-        for (std::size_t n = 0; n < nodes; ++n) factor[i * nodes + n] /= sum > 0 ? sum : 1;
+    const auto factor = nodeFactors(q, paths, k, belief);
+    belief.logLikelihood.assign(paths.winters(), 0);
+    belief.logWeight.assign(paths.winters(), 0);
+    for (std::size_t i = 0; i < paths.winters(); ++i) {
+        double largest = caseLikelihood[0][i], sum = 0;
+        for (const auto& each : caseLikelihood) largest = std::max(largest, each[i]);
+        for (std::size_t c = 0; c < belief.parts.size(); ++c) {
+            const auto& part = belief.parts[c];
+            const double share = std::exp(caseLikelihood[c][i] - largest) / static_cast<double>(part.nodes);
+            for (std::size_t p = i * nodes + part.first; p < i * nodes + part.first + part.nodes; ++p)
+                sum += belief.weight[p] = share * factor[p];
+        }
+        belief.logLikelihood[i] = largest + std::log(sum);
+        belief.logWeight[i] = belief.logLikelihood[i] + fixed[i];
+        for (std::size_t p = i * nodes; p < (i + 1) * nodes; ++p) belief.weight[p] /= sum > 0 ? sum : 1;
     }
     const auto winters = normalised(belief.logWeight);
-    for (std::size_t particle = 0; particle < factor.size(); ++particle)
-        belief.weight[particle] = winters[belief.winterOf(particle)] * factor[particle];
+    for (std::size_t p = 0; p < belief.particles(); ++p) belief.weight[p] *= winters[belief.winterOf(p)];
     belief.effectiveWinters = effectiveSize(winters);
 }
 
@@ -127,14 +161,26 @@ double logMean(const std::vector<double>& logs) {
 
 Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& logProposal, std::uint64_t seed,
                const ModelConstants& constants) {
-    Reweighing reweighing(question, paths, logProposal, constants);
-    reweighing.takeAll();
+    const auto fixed = logProposal.empty() ? std::vector<double>(paths.winters(), 0.0) : logProposal;
     Belief belief;
-    belief.judged = reweighing.judged;
-    belief.logLikelihood = reweighing.logLikelihood;
-    belief.logWeight = reweighing.logLikelihood;
-    drawNodes(question, paths, reweighing.unknowns, seed, belief);
-    weighParticles(reweighing, belief);
+    std::vector<std::vector<double>> caseLikelihood;
+    std::vector<Unknowns> cases;
+    const auto take = [&](std::optional<SeasonDay> starvedBy, int nodes) {
+        Reweighing reweighing(question, paths, fixed, constants, starvedBy);
+        reweighing.takeAll();
+        if (!starvedBy) belief.judged = reweighing.judged;
+        const auto first = static_cast<std::size_t>(belief.nodes);
+        belief.parts.push_back({first, static_cast<std::size_t>(nodes), starvedBy, weighedBefore(question, starvedBy)});
+        belief.nodes += nodes;
+        caseLikelihood.push_back(std::move(reweighing.logLikelihood));
+        cases.push_back(std::move(reweighing.unknowns));
+    };
+    belief.nodes = 0;
+    take(std::nullopt, nodesPerWinter);
+    for (SeasonDay day : mayBeStarvedBy(question, belief.judged)) take(day, nodesPerStarvedCase);
+    drawNodes(question, paths, cases, seed, belief);
+    belief.logLikelihood = caseLikelihood.front();
+    weighParticles(question, paths, constants, caseLikelihood, fixed, belief);
     belief.logEvidence = logMean(belief.logWeight);
     return belief;
 }

@@ -5,6 +5,7 @@
 #include "tracking/weights.h"
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace winterlarder::tracking {
@@ -25,7 +26,9 @@ struct Judged {
 //! Likelihood. Given a winter, weighed observations are sums of normal unknowns (LinearBelief): their likelihood is exact, with the
 //! stores, the tare and the other lasting errors integrated out, so two weighings on one scale tell more of the loss between them
 //! than of the stores. Bees seen have a normal likelihood on the logarithm. Signs of life, flights and glimpses depend on whether a
-//! particle still has stores that day, and weigh the nodes; a weighing after a particle starved is judged at stores 0.
+//! particle still has stores that day, and weigh the nodes. A hive weighed after it starved weighs no stores: each of the last three
+//! weighings may be the first such one, so every winter has nodes for each of these cases, weighted by what the case makes of the
+//! readings and kept only where their stores run out in that time.
 //! Observations are taken in by date. One that lies contradictionLimit standard deviations from all that was expected contradicts
 //! every winter: a change nobody recorded is then allowed for just before it, and it is said.
 //! Nodes are stratified over the stores (Cochran 1977, systematic sampling), so a few of them leave the averages over winters
@@ -43,6 +46,11 @@ struct Belief {
         std::vector<double> kg;          //!< of each particle
     };
     std::vector<Change> changes;         //!< of stores, by day
+    struct Part {                        //!< nodes of a winter that share one case
+        std::size_t first = 0, nodes = 0;
+        std::optional<SeasonDay> starvedBy, notBefore; //!< weighed starved from this day on, with stores until that one
+    };
+    std::vector<Part> parts;
     std::vector<int> outDay;             //!< first season day at whose end nothing is left up to today; neverOut: there is some
     std::vector<Judged> judged;          //!< by date
     double effectiveWinters = 0;

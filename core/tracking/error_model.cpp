@@ -80,10 +80,11 @@ void Unknowns::allowUnexplained(SeasonDay before, const ModelConstants& constant
 }
 
 Unknowns::Reading Unknowns::reading(const Observation& observation, const FollowQuestion& q,
-                                    const ModelConstants& constants) const {
+                                    const ModelConstants& constants, bool starved) const {
     require(isWeighed(observation), "the observation of day {} is no weight", observation.day.w);
     Reading result;
-    result.sum.push_back({stores, 1});
+    result.starved = starved;
+    if (!starved) result.sum.push_back({stores, 1});
     if (const auto* weight = std::get_if<WeightSeen>(&observation.what)) {
         result.ofWeight = true;
         result.value = weight->reading.value();
@@ -112,7 +113,8 @@ Unknowns::Reading Unknowns::reading(const Observation& observation, const Follow
         result.freshVariance = squared(seen.sd.value());
     }
     for (const Change& change : changes_) {
-        if (change.day > observation.day || (!change.ofStores && !result.ofWeight)) continue;
+        const bool counts = change.ofStores ? !starved : result.ofWeight;
+        if (change.day > observation.day || !counts) continue;
         result.known += change.kg;
         if (change.error) result.sum.push_back({*change.error, 1});
     }
@@ -121,7 +123,8 @@ Unknowns::Reading Unknowns::reading(const Observation& observation, const Follow
 
 double Unknowns::winterPart(const Reading& reading, const HivePaths& paths, SeasonDay day, std::size_t winter) {
     const double life = reading.ofWeight ? paths.lifeKg(day, winter) : 0;
-    return reading.known + life - static_cast<double>(paths.lossUntil(paths.within(day) - 1, winter));
+    const double lost = reading.starved ? 0 : static_cast<double>(paths.lossUntil(paths.within(day) - 1, winter));
+    return reading.known + life - lost;
 }
 
 } // namespace winterlarder::tracking

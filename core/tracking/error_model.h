@@ -53,9 +53,11 @@ public:
         double value = 0;         //!< as read, corrected for what is known of the method [kg]
         double known = 0;         //!< the part that no winter changes [kg]
         bool ofWeight = false;    //!< bees and brood are on the scale too
+        bool starved = false;     //!< nothing was left by then: neither stores nor what changed them is in it
         double freshVariance = 0;
     };
-    Reading reading(const Observation& observation, const FollowQuestion& question, const ModelConstants& constants) const;
+    Reading reading(const Observation& observation, const FollowQuestion& question, const ModelConstants& constants,
+                    bool starved = false) const;
     //! What one winter makes of a reading, all unknowns at their means of that winter [kg].
     static double winterPart(const Reading& reading, const HivePaths& paths, SeasonDay day, std::size_t winter);
 

@@ -29,28 +29,29 @@ double stratum(std::size_t winter, std::size_t node, std::size_t nodes) {
     return winter::inverseNormal(std::clamp(p, 1e-6, 1 - 1e-6));
 }
 
-void drawUnknowns(const LinearBelief& normal, std::uint64_t seed, std::uint64_t stream, Belief& belief, std::size_t winters) {
+void drawCase(const LinearBelief& normal, std::uint64_t seed, std::uint64_t stream, const Belief::Part& part, std::size_t winters,
+              Belief& belief) {
     constexpr std::uint32_t firstIndex = 1u << 16; // beyond what the simulation draws
-    const auto nodes = static_cast<std::size_t>(belief.nodes);
     const auto root = normal.root();
-    belief.unknowns.assign(normal.size(), std::vector<double>(winters * nodes));
     std::vector<double> z(normal.size());
     for (std::size_t i = 0; i < winters; ++i)
-        for (std::size_t n = 0; n < nodes; ++n) {
+        for (std::size_t n = 0; n < part.nodes; ++n) {
+            const std::size_t node = part.first + n, p = i * static_cast<std::size_t>(belief.nodes) + node;
             for (std::size_t a = 0; a < z.size(); ++a) {
                 if (root[a][a] <= 0) continue;
-                const auto index = firstIndex + static_cast<std::uint32_t>(n * z.size() + a);
-                z[a] = a == 0 ? stratum(i, n, nodes)
+                const auto index = firstIndex + static_cast<std::uint32_t>(node * z.size() + a);
+                z[a] = a == 0 ? stratum(i, n, part.nodes)
                               : winter::normal(seed, winter::Luck::Colony, stream, static_cast<std::uint32_t>(i), index);
             }
             for (std::size_t a = 0; a < z.size(); ++a) {
                 double value = normal.mean(i, a);
                 for (std::size_t b = 0; b <= a; ++b) value += root[a][b] * z[b];
-                belief.unknowns[a][i * nodes + n] = value;
+                belief.unknowns[a][p] = value;
             }
         }
 }
 
+// All cases know the same changes; where one was allowed for there is one case only.
 void takeChanges(const Unknowns& unknowns, Belief& belief) {
     for (const auto& change : unknowns.changes()) {
         if (!change.ofStores) continue;
@@ -82,11 +83,14 @@ void followToToday(const FollowQuestion& q, const HivePaths& paths, Belief& beli
 
 } // namespace
 
-void drawNodes(const FollowQuestion& question, const HivePaths& paths, const Unknowns& unknowns, std::uint64_t seed, Belief& belief) {
-    belief.nodes = nodesPerWinter;
-    belief.weight.assign(paths.winters() * static_cast<std::size_t>(nodesPerWinter), 0.0);
-    drawUnknowns(unknowns.belief(), seed, question.winter.colonyStream, belief, paths.winters());
-    takeChanges(unknowns, belief);
+void drawNodes(const FollowQuestion& question, const HivePaths& paths, const std::vector<Unknowns>& cases, std::uint64_t seed,
+               Belief& belief) {
+    const std::size_t particles = paths.winters() * static_cast<std::size_t>(belief.nodes);
+    belief.weight.assign(particles, 0.0);
+    belief.unknowns.assign(cases.front().belief().size(), std::vector<double>(particles));
+    for (std::size_t c = 0; c < cases.size(); ++c)
+        drawCase(cases[c].belief(), seed, question.winter.colonyStream, belief.parts[c], paths.winters(), belief);
+    takeChanges(cases.front(), belief);
     followToToday(question, paths, belief);
 }
 
@@ -95,9 +99,8 @@ namespace {
 // Judges signs by what a particle still has.
 class Signs {
 public:
-    Signs(const FollowQuestion& question, const HivePaths& hivePaths, const Unknowns& unknowns, const ModelConstants& constants,
-          const Belief& drawn)
-        : q(question), paths(hivePaths), u(unknowns), k(constants), belief(drawn) {}
+    Signs(const HivePaths& hivePaths, const ModelConstants& constants, const Belief& drawn)
+        : paths(hivePaths), k(constants), belief(drawn) {}
 
     bool dead(const Observation& seen, std::size_t particle) const { return belief.outDay[particle] < seen.day.w; }
 
@@ -116,48 +119,53 @@ public:
             const double shown = winter::normalBelow((left - k.glimpseHalf) / k.glimpseSd);
             return comb->stores ? shown : 1 - shown;
         }
-        return isWeighed(seen) && dead(seen, particle) ? starvedWeighing(seen, particle) : 1;
+        return 1;
     }
 
 private:
-    // The normal likelihood went on as if stores fell below nothing; put right by the ratio at this particle.
-    double starvedWeighing(const Observation& seen, std::size_t particle) const {
-        const Unknowns::Reading reading = u.reading(seen, q, k);
-        double expected = Unknowns::winterPart(reading, paths, seen.day, belief.winterOf(particle));
-        for (const auto& part : reading.sum) expected += part.factor * belief.unknowns[part.unknown][particle];
-        const double asIf = reading.value - expected, truly = asIf + stores(seen, particle);
-        return std::exp(std::clamp(0.5 * (asIf * asIf - truly * truly) / reading.freshVariance, -700.0, 50.0));
-    }
-
-    const FollowQuestion& q;
     const HivePaths& paths;
-    const Unknowns& u;
     const ModelConstants& k;
     const Belief& belief;
 };
 
+// 1 where a particle ran out of stores in the time its case says, else 0.
+double fitsItsCase(const Belief::Part& part, int outDay) {
+    const bool hadStores = !part.notBefore || outDay >= part.notBefore->w;
+    const bool hasStarved = !part.starvedBy || outDay < part.starvedBy->w;
+    return hadStores && hasStarved ? 1 : 0;
+}
+
+std::vector<double> caseFactors(const Belief& belief) {
+    std::vector<double> factor(belief.particles());
+    const auto nodes = static_cast<std::size_t>(belief.nodes);
+    for (const auto& part : belief.parts)
+        for (std::size_t p = part.first; p < factor.size(); p += nodes)
+            for (std::size_t n = 0; n < part.nodes; ++n) factor[p + n] = fitsItsCase(part, belief.outDay[p + n]);
+    return factor;
+}
+
 } // namespace
 
-std::vector<double> nodeFactors(const FollowQuestion& question, const HivePaths& paths, const Unknowns& unknowns,
-                                const ModelConstants& constants, Belief& belief) {
-    const Signs signs(question, paths, unknowns, constants, belief);
-    std::vector<double> factor(belief.particles(), 1.0), each(belief.particles());
+std::vector<double> nodeFactors(const FollowQuestion& question, const HivePaths& paths, const ModelConstants& constants,
+                                Belief& belief) {
+    const Signs signs(paths, constants, belief);
+    std::vector<double> factor = caseFactors(belief), each(belief.particles());
     const auto winters = normalised(belief.logLikelihood);
     for (std::size_t at = 0; at < question.observations.size(); ++at) {
         const Observation& seen = question.observations[at];
-        if (seen.day < question.decided || seen.day > question.today || std::holds_alternative<DeadOut>(seen.what)) continue;
+        if (seen.day < question.decided || seen.day > question.today || isWeighed(seen) || std::holds_alternative<DeadOut>(seen.what))
+            continue;
         double before = 0, after = 0;
         for (std::size_t p = 0; p < each.size(); ++p) {
             each[p] = signs.factor(seen, p);
             before += winters[belief.winterOf(p)] * factor[p];
             after += winters[belief.winterOf(p)] * factor[p] * each[p];
         }
-        if (!isWeighed(seen) && after < explainable * before) {
+        if (after < explainable * before) {
             belief.judged.push_back({at, {}, 0, 0, true, false});
             continue;
         }
-        if (after > 0)
-            for (std::size_t p = 0; p < each.size(); ++p) factor[p] *= each[p];
+        for (std::size_t p = 0; p < each.size(); ++p) factor[p] *= each[p];
     }
     return factor;
 }

@@ -43,10 +43,10 @@ TEST(ErrorModel, SevenTenthsOfALiftsVarianceLasts) {
 }
 
 TEST(ErrorModel, StepsErrAsGivenOrAsTheirKind) {
-    EXPECT_EQ(stepSd({{0}, KnownStep::Kind::Feed, kilograms(6), std::nullopt}, constants()).value(), 0.3);
-    EXPECT_EQ(stepSd({{0}, KnownStep::Kind::Harvest, kilograms(-6), std::nullopt}, constants()).value(), 0.3);
-    EXPECT_EQ(stepSd({{0}, KnownStep::Kind::Equipment, kilograms(5), std::nullopt}, constants()).value(), 0.2);
-    EXPECT_EQ(stepSd({{0}, KnownStep::Kind::Feed, kilograms(6), kilograms(1)}, constants()).value(), 1);
+    EXPECT_NEAR(stepSd({{0}, KnownStep::Kind::Feed, kilograms(6), std::nullopt}, constants()).value(), 0.3, 1e-12);
+    EXPECT_NEAR(stepSd({{0}, KnownStep::Kind::Harvest, kilograms(-6), std::nullopt}, constants()).value(), 0.3, 1e-12);
+    EXPECT_NEAR(stepSd({{0}, KnownStep::Kind::Equipment, kilograms(5), std::nullopt}, constants()).value(), 0.2, 1e-12);
+    EXPECT_NEAR(stepSd({{0}, KnownStep::Kind::Feed, kilograms(6), kilograms(1)}, constants()).value(), 1, 1e-12);
 }
 
 TEST(ErrorModel, AWetHiveIsTakenLighterAndLessSurely) {

@@ -65,7 +65,7 @@ TEST(Forecast, DaysComeInOrder) {
 TEST(Forecast, AHiveWithPlentyTouchesNothing) {
     const auto q = oxfordColony(45, 1, -20);
     const auto now = forecastOf(q, asExpected(q), q.today);
-    EXPECT_EQ(now.touchReserve.share, 0);
+    EXPECT_LT(now.touchReserve.share, 0.005); // a winter in a thousand needs more than 40 kg
     EXPECT_FALSE(now.reserveBy.low);
     EXPECT_FALSE(now.outBy.low);
 }
