@@ -16,7 +16,7 @@ constexpr double fasterBelow = 0.2, slowerAbove = 0.8;
 
 const Observation* deadOut(const FollowQuestion& q) {
     for (const auto& seen : q.observations)
-        if (std::holds_alternative<DeadOut>(seen.what) && seen.day <= q.today) return &seen;
+        if (isDead(seen) && seen.day <= q.today) return &seen;
     return nullptr;
 }
 

@@ -52,7 +52,7 @@ private:
 
     void sayDead() {
         for (const auto& seen : q.observations)
-            if (std::holds_alternative<DeadOut>(seen.what)) return say("follow-dead", {{"day", seen.date}});
+            if (isDead(seen)) return say("follow-dead", {{"day", seen.date}});
     }
 
     void ahead() {

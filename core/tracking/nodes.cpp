@@ -119,6 +119,7 @@ public:
             const double shown = winter::normalBelow((left - k.glimpseHalf) / k.glimpseSd);
             return comb->stores ? shown : 1 - shown;
         }
+        if (std::holds_alternative<StarvedOut>(seen.what)) return dead(seen, particle) ? 1 : 0;
         return 1;
     }
 

@@ -12,4 +12,8 @@ bool showsAlive(const Observation& observation) {
     return std::holds_alternative<BeesSeen>(observation.what) || std::holds_alternative<ClusterSeen>(observation.what);
 }
 
+bool isDead(const Observation& observation) {
+    return std::holds_alternative<DeadOut>(observation.what) || std::holds_alternative<StarvedOut>(observation.what);
+}
+
 } // namespace winterlarder::tracking

@@ -45,10 +45,15 @@ struct CombGlimpsed {
 //! The colony is dead.
 struct DeadOut {};
 
+//! Dead with no stores left: it ran out before that day. Counts for learning; a winter that is followed ends with DeadOut.
+struct StarvedOut {};
+
 struct Observation {
     SeasonDay day; //!< counted at the start of the day; feeds and harvests of the same day are in it
     Date date;
-    std::variant<WeightSeen, HeftSeen, StoresSeen, BeesSeen, ClusterSeen, FlyingSeen, CombGlimpsed, DeadOut> what;
+    std::variant<WeightSeen, HeftSeen, StoresSeen, BeesSeen, ClusterSeen, FlyingSeen, CombGlimpsed, DeadOut,
+                 StarvedOut>
+        what;
     bool wet = false; //!< rain or snow lay on the hive; weighings only
 };
 
@@ -64,5 +69,6 @@ struct KnownStep {
 bool isWeighed(const Observation& observation);
 //! Whether it shows the colony alive for certain (a flight may be robbers').
 bool showsAlive(const Observation& observation);
+bool isDead(const Observation& observation);
 
 } // namespace winterlarder::tracking
