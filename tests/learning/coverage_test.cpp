@@ -42,14 +42,15 @@ TEST(Coverage, OneWinterMovesALittleFiveALot) {
     EXPECT_LT(sdOne, 0.2);
 }
 
-// The learned mean and spread of a single winter are those of the exact posterior.
+// The learned mean and spread of a single winter are those of the exact posterior; where too few winters count they are drawn again.
 TEST(Coverage, OneWinterLearnedIsTheExactPosterior) {
     const SyntheticKeepers what{6, 1, 2500, 14};
     const auto keepers = inventKeepers(what);
-    const Learner learner(what);
     const ExactPosterior exact(what);
     for (const auto& keeper : keepers) {
-        const auto use = learner.learned(keeper, 1).use;
+        const PastWinter past{asked(keeper.winters[0]), std::nullopt};
+        const auto evidence = *evidenceOf(past, constants(), {what.seed, what.winters}, 2);
+        const auto use = learn({{1, 1, evidence}}, constants()).colonies.at(1).use;
         const auto truth = ExactPosterior::use(exact.posterior(keeper, 1));
         // Two ensembles in each of which some 150 winters count: four standard errors of a mean are 4 sd sqrt(2 / 150).
         EXPECT_NEAR(use.logMean, truth.logMean, 4 * truth.logSd * std::sqrt(2.0 / 150));
