@@ -179,6 +179,8 @@ void describe(V& v, Yard& yard) {
     v.field("yards.currency", yard.currency);
     v.field("yards.sugar_price_per_kg", yard.sugarPricePerKg);
     v.field("yards.bag_kg", yard.bag);
+    v.field("yards.learn", yard.learn);
+    v.field("yards.learn_since", yard.learnSince);
 }
 
 template <class V>
@@ -239,6 +241,7 @@ void describe(V& v, Weighing& entry) {
     v.field("weighings.lift_kg", reading.firstLift, 1);
     v.field("weighings.lift_kg", reading.secondLift, 2);
     v.field("weighings.heft", reading.heft);
+    v.field("weighings.wet", entry.wet);
     if constexpr (V::reads) entry.weighing.reading = readingOf(reading);
 }
 
@@ -269,6 +272,7 @@ void describe(V& v, Manipulation& manipulation) {
     v.field("manipulations.what", manipulation.what);
     v.field("manipulations.count", manipulation.count);
     v.reference("to_colony", manipulation.toColony);
+    v.field("manipulations.weight_change_kg", manipulation.weightChange);
 }
 
 template <class V>
@@ -299,6 +303,26 @@ void describe(V& v, WinterOutcome& outcome) {
     v.field("winter_outcomes.stores_left_kg", outcome.storesLeft);
 }
 
+template <class V>
+void describe(V& v, Sighting& sighting) {
+    v.field("sightings.saw", sighting.saw);
+    v.field("bees.seams", sighting.seams);
+    v.field("sightings.stores", sighting.stores);
+}
+
+template <class V>
+void describe(V& v, DayTemperature& day) {
+    v.field("records.date", day.date);
+    v.field("weather_logs.mean_c", day.meanC);
+}
+
+template <class V>
+void describe(V& v, WeatherLog& log) {
+    v.reference("yard", log.yard);
+    v.field("weather_logs.origin", log.origin);
+    v.list("days", log.days);
+}
+
 inline Date& dateOf(Weighing& entry) { return entry.weighing.date; }
 inline Date& dateOf(Feed& entry) { return entry.feed.date; }
 inline Date& dateOf(Harvest& entry) { return entry.harvest.date; }
@@ -308,7 +332,7 @@ Date& dateOf(Entry& entry) {
 }
 
 template <class Entry>
-inline constexpr bool isRecord = !std::is_same_v<Entry, Yard> && !std::is_same_v<Entry, Colony>;
+inline constexpr bool isRecord = requires(Entry entry) { entry.colony; };
 
 //! The whole entry: of which colony and day where it is a record, what it says, note and writer.
 template <class V, class Entry>

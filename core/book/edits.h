@@ -23,7 +23,8 @@ namespace winterlarder::book {
 template <class Entry> struct Add { Entry entry; };
 //! The entry of that id becomes this one.
 template <class Entry> struct Change { Entry entry; };
-//! The entry goes; with a colony go all of its records. A yard goes only when no colony stands in it or came from it.
+//! The entry goes; with a colony go all of its records. With a yard go its weather logs; it goes only when no colony stands in
+//! it or came from it.
 template <class Entry> struct Remove { Id<Entry> id; };
 
 using AddYard = Add<Yard>;                           using ChangeYard = Change<Yard>;                           using RemoveYard = Remove<Yard>;
@@ -40,6 +41,8 @@ using AddManipulation = Add<Manipulation>;           using ChangeManipulation = 
 using AddActedAdvice = Add<ActedAdvice>;             using ChangeActedAdvice = Change<ActedAdvice>;             using RemoveActedAdvice = Remove<ActedAdvice>;
 using AddPlannedVisit = Add<PlannedVisit>;           using ChangePlannedVisit = Change<PlannedVisit>;           using RemovePlannedVisit = Remove<PlannedVisit>;
 using AddWinterOutcome = Add<WinterOutcome>;         using ChangeWinterOutcome = Change<WinterOutcome>;         using RemoveWinterOutcome = Remove<WinterOutcome>;
+using AddSighting = Add<Sighting>;                   using ChangeSighting = Change<Sighting>;                   using RemoveSighting = Remove<Sighting>;
+using AddWeatherLog = Add<WeatherLog>;               using ChangeWeatherLog = Change<WeatherLog>;               using RemoveWeatherLog = Remove<WeatherLog>;
 
 // ---- verbs of their own ---------------------------------------------------------------------------------------------------
 
@@ -64,7 +67,7 @@ using SingleEdit = std::variant<
     RemoveWeighing, AddFeed, ChangeFeed, RemoveFeed, AddHarvest, ChangeHarvest, RemoveHarvest, AddTreatment, ChangeTreatment,
     RemoveTreatment, AddManipulation, ChangeManipulation, RemoveManipulation, AddActedAdvice, ChangeActedAdvice, RemoveActedAdvice,
     AddPlannedVisit, ChangePlannedVisit, RemovePlannedVisit, AddWinterOutcome, ChangeWinterOutcome, RemoveWinterOutcome,
-    ChangeComb, MarkVisitDone, SkipVisit, AcceptAdvice, ChangeHive, MoveCombs, UniteColonies>;
+    AddSighting, ChangeSighting, RemoveSighting, AddWeatherLog, ChangeWeatherLog, RemoveWeatherLog, ChangeComb, MarkVisitDone, SkipVisit, AcceptAdvice, ChangeHive, MoveCombs, UniteColonies>;
 
 //! Several verbs as one step of the history ("remove the five marked looks").
 struct Together { std::string verb; std::vector<SingleEdit> edits; };

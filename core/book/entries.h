@@ -39,6 +39,8 @@ struct Yard {
     std::optional<std::string> currency{};     //!< ISO 4217, "CAD"
     std::optional<double> sugarPricePerKg{};   //!< in that currency
     std::optional<Mass> bag{};                 //!< what one bag of sugar holds
+    bool learn = true;                         //!< past winters of these bees correct the forecast
+    std::optional<Date> learnSince{};          //!< only winters from this day on are learned from
     std::string note{};
     std::string by{}; //!< who wrote it down; filled in by the book when empty. The same in every entry below
     bool operator==(const Yard&) const = default;
@@ -126,6 +128,7 @@ struct Weighing {
     WeighingId id{};
     ColonyId colony{};
     WeighingRecord weighing;
+    bool wet = false; //!< rain or snow lay on the hive
     std::string note{};
     std::string by{};
     bool operator==(const Weighing&) const = default;
@@ -173,6 +176,7 @@ struct Manipulation {
     ManipulationKind what = ManipulationKind::CombsAdded;
     std::optional<int> count{};
     std::optional<ColonyId> toColony{};
+    std::optional<Mass> weightChange{}; //!< what the hive became heavier (> 0) or lighter by, where it was weighed
     std::string note{};
     std::string by{};
     bool operator==(const Manipulation&) const = default;
@@ -225,9 +229,41 @@ struct WinterOutcome {
     bool operator==(const WinterOutcome&) const = default;
 };
 
+//! What a glance from outside, or under the crown board, told in winter.
+enum class SightingKind { Flying, Cluster, Stores, Dead };
+
+struct Sighting {
+    SightingId id{};
+    ColonyId colony{};
+    Date date;
+    SightingKind saw = SightingKind::Flying;
+    std::optional<double> seams{};  //!< the cluster filled; with Cluster
+    std::optional<bool> stores{};   //!< sealed stores were in sight beside the bees
+    std::string note{};
+    std::string by{};
+    bool operator==(const Sighting&) const = default;
+};
+
+struct DayTemperature {
+    Date date;
+    double meanC = 0;
+    bool operator==(const DayTemperature&) const = default;
+};
+
+//! Daily mean temperatures of a yard, as the keeper has them: one import, one log. Where logs overlap the later one counts.
+struct WeatherLog {
+    WeatherLogId id{};
+    YardId yard{};
+    std::string origin{}; //!< where they come from: a file, a station
+    std::vector<DayTemperature> days{};
+    std::string note{};
+    std::string by{};
+    bool operator==(const WeatherLog&) const = default;
+};
+
 //! In the order of Kind.
 using EntryTypes = std::tuple<Yard, Colony, Move, Fate, Housing, Look, Weighing, Feed, Harvest, Treatment, Manipulation,
-                              ActedAdvice, PlannedVisit, WinterOutcome>;
+                              ActedAdvice, PlannedVisit, WinterOutcome, Sighting, WeatherLog>;
 static_assert(std::tuple_size_v<EntryTypes> == kindCount);
 
 template <class Entry> inline constexpr Kind kindOf{};
@@ -245,5 +281,7 @@ template <> inline constexpr Kind kindOf<Manipulation> = Kind::Manipulation;
 template <> inline constexpr Kind kindOf<ActedAdvice> = Kind::ActedAdvice;
 template <> inline constexpr Kind kindOf<PlannedVisit> = Kind::PlannedVisit;
 template <> inline constexpr Kind kindOf<WinterOutcome> = Kind::WinterOutcome;
+template <> inline constexpr Kind kindOf<Sighting> = Kind::Sighting;
+template <> inline constexpr Kind kindOf<WeatherLog> = Kind::WeatherLog;
 
 } // namespace winterlarder::book

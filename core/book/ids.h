@@ -28,6 +28,8 @@ struct Manipulation;
 struct PlannedVisit;
 struct WinterOutcome;
 struct ActedAdvice;
+struct Sighting;
+struct WeatherLog;
 struct Step;
 
 using YardId = Id<Yard>;
@@ -44,13 +46,15 @@ using ManipulationId = Id<Manipulation>;
 using PlannedVisitId = Id<PlannedVisit>;
 using WinterOutcomeId = Id<WinterOutcome>;
 using ActedAdviceId = Id<ActedAdvice>;
+using SightingId = Id<Sighting>;
+using WeatherLogId = Id<WeatherLog>;
 using StepId = Id<Step>; //!< a step of the history
 
 //! Every kind of entry; what an entry refers to stands before it.
 enum class Kind {
     Yard, Colony, Move, Fate, Housing, Look, Weighing, Feed, Harvest, Treatment, Manipulation, ActedAdvice, PlannedVisit,
-    WinterOutcome,
+    WinterOutcome, Sighting, WeatherLog,
 };
-inline constexpr int kindCount = 14;
+inline constexpr int kindCount = 16;
 
 } // namespace winterlarder::book

@@ -203,6 +203,8 @@ const std::vector<CombinationRule>& combinationRules() {
          "a feed without an amount", "give kg of sugar, L of syrup or kg of fondant"},
         {"treatments_order", "treatments", R"("until" IS NULL OR "until" >= "date")", "a treatment ends before it begins",
          "give a last day on or after the first"},
+        {"sightings_seams", "sightings", R"("saw" = 'cluster' OR "bees_seams" IS NULL)", "seams are counted of a cluster that was seen",
+         "leave the seams out, or say cluster"},
         {"fates_into", "fates", R"("fate" = 'united' OR "into" IS NULL)", "only a united colony goes into another",
          "leave the other colony out"},
     };

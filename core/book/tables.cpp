@@ -25,7 +25,9 @@ constexpr std::array<Names, kindCount> names{{{"yards", "yard"},
                                               {"manipulations", "manipulation"},
                                               {"acted_advice", "acted_advice"},
                                               {"planned_visits", "planned_visit"},
-                                              {"winter_outcomes", "winter_outcome"}}};
+                                              {"winter_outcomes", "winter_outcome"},
+                                              {"sightings", "sighting"},
+                                              {"weather_logs", "weather_log"}}};
 
 template <class Entry>
 Table tableFor() {

@@ -12,7 +12,7 @@
 //! The three walks over book/describe.h: list the columns, write a row, read a row.
 namespace winterlarder::book {
 
-//! An entry with nothing said, for listing columns and to be read into.
+//! An entry, or an item of its list, with nothing said, for listing columns and to be read into.
 template <class Entry>
 Entry blank() {
     const Date someDay = *Date::of(1970, 1, 1);
@@ -56,8 +56,8 @@ public:
     }
     template <class Item>
     void list(std::string_view name, std::vector<Item>&) {
-        ColumnList inner({"combs.", "hive.boxes.", "hive.", "photographs."});
-        Item item{};
+        ColumnList inner({"combs.", "hive.boxes.", "hive.", "photographs.", "records.", "weather_logs."});
+        Item item = blank<Item>();
         describe(inner, item);
         lists.push_back({std::string(name), {}, std::move(inner.columns)});
     }
@@ -126,7 +126,7 @@ public:
         if (!lists_ || listAt_ >= lists_->size()) return faults.emplace_back(name), void();
         for (const auto& values : (*lists_)[listAt_++]) {
             RowReader inner(values, nullptr);
-            Item item{};
+            Item item = blank<Item>();
             describe(inner, item);
             items.push_back(std::move(item));
             faults.insert(faults.end(), inner.faults.begin(), inner.faults.end());

@@ -29,6 +29,7 @@ template <> inline constexpr std::array<std::string_view, 4> wordsOf<Temper>{"ge
 template <>
 inline constexpr std::array<std::string_view, 6> wordsOf<ManipulationKind>{"combs-added",  "combs-removed", "combs-moved",
                                                                            "boxes-added", "boxes-removed", "boxes-moved"};
+template <> inline constexpr std::array<std::string_view, 4> wordsOf<SightingKind>{"flying", "cluster", "stores", "dead"};
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<VisitKind>{"syrup", "fondant", "check"};
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<VisitState>{"planned", "done", "skipped"};
 

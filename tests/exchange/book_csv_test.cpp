@@ -36,8 +36,8 @@ TEST(BookCsv, HeadersAreTheNamesOfTheDataDictionary) {
     auto book = bookOfOneColony(folder);
     edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
     EXPECT_EQ(must(writeCsv(book, "weighings")),
-              "id,colony,records.date,weighings.gross_kg,weighings.lift_kg.1,weighings.lift_kg.2,weighings.heft,records.note,records.by\n"
-              "1,One,2026-09-10,54.5,,,,,Ada\n");
+              "id,colony,records.date,weighings.gross_kg,weighings.lift_kg.1,weighings.lift_kg.2,weighings.heft,weighings.wet,records.note,records.by\n"
+              "1,One,2026-09-10,54.5,,,,false,,Ada\n");
     for (const auto& table : csvTables()) EXPECT_TRUE(writeCsv(book, table)) << table;
     EXPECT_FALSE(writeCsv(book, "weights"));
 }
@@ -132,6 +132,20 @@ TEST(BookCsv, CombsReplaceTheListOfTheirLook) {
     EXPECT_EQ(combs[0], comb(0.25, 0.5));
     EXPECT_EQ(combs[1], comb(0.5));
     EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n9,0,0.5\n"), testing::ElementsAre(testing::HasSubstr("there is no look")));
+}
+
+TEST(BookCsv, BoxesMayNameTheirColony) {
+    BookFolder folder;
+    auto book = newBook(folder / "a.larder");
+    edit(book, AddYard{orchard()});
+    edit(book, AddColony{colonyIn({1}, "One")});
+    const auto preview = must(previewCsv(book, "colony_boxes", "owner,hive.boxes.format\nOne,langstroth-deep\n#1,langstroth-medium\n", "b.csv", "Ada"));
+    must(importCsv(book, preview, later(1), "Ada"));
+    const auto boxes = must(book.find(ColonyId{1})).value().hive.boxes;
+    ASSERT_EQ(boxes.size(), 2u);
+    EXPECT_EQ(boxes[1].format, FormatChoice(std::string("langstroth-medium")));
+    EXPECT_THAT(describe(previewCsv(book, "colony_boxes", "owner,hive.boxes.format\nTwo,langstroth-deep\n", "b.csv", "Ada").problems().front()),
+                testing::HasSubstr("b.csv:2:1: there is no colony \"Two\""));
 }
 
 TEST(BookCsv, TheLocaleChangesNothing) {

@@ -41,6 +41,8 @@ template Manipulation someEntry(Dice&, const Limits&, const Known&);
 template ActedAdvice someEntry(Dice&, const Limits&, const Known&);
 template PlannedVisit someEntry(Dice&, const Limits&, const Known&);
 template WinterOutcome someEntry(Dice&, const Limits&, const Known&);
+template Sighting someEntry(Dice&, const Limits&, const Known&);
+template WeatherLog someEntry(Dice&, const Limits&, const Known&);
 
 namespace {
 

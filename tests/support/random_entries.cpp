@@ -96,6 +96,7 @@ void reconcile(Dice& dice, const std::vector<Column>& columns, Values& values) {
         if (form == 3) *at("heft") = std::string("heavy");
     }
     if (at("ratio") && at("sugar_kg")) *at("sugar_kg") = 3.5;
+    if (auto* saw = at("saw"); saw && *saw != Value{std::string("cluster")}) clear({"bees_seams"});
     if (auto* until = at("until"); until && !isNothing(*until)) *until = std::max(std::get<std::string>(*until), std::get<std::string>(*at("date")));
     if (auto* fate = at("fate"); fate && *fate != Value{std::string("united")}) clear({"into"});
 }
