@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/advice_text.h"
 
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "cli/table.h"
 #include "text/remarks.h"
 #include "text/words.h"
@@ -9,6 +9,8 @@
 #include <QCoreApplication>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "cli/advice_json.h"
+#include "answer/advice_json.h"
 #include "cli/advice_text.h"
 #include "cli/batch.h"
 #include "cli/commands.h"
@@ -11,6 +11,8 @@
 #include <ostream>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

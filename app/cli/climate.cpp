@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/commands.h"
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "cli/table.h"
 #include "climate/daily_record.h"
 #include "exchange/daily_temperatures.h"
@@ -10,6 +10,8 @@
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

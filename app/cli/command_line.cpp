@@ -2,6 +2,7 @@
 #include "cli/command_line.h"
 
 #include "answer/data_folder.h"
+#include "cli/book_line.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
 
@@ -22,9 +23,6 @@ struct Common {
     std::optional<std::string> data;
 };
 
-// A command that was chosen, to be run once the data are loaded.
-using Chosen = std::function<Status(Session&)>;
-
 class CommandLine {
 public:
     CommandLine() : app_("Winter stores of honey bee colonies: take honey, leave it, or feed.", "winterlarder-cli") {
@@ -43,6 +41,7 @@ public:
         addSeason();
         addClimate();
         addShipped();
+        addBook();
     }
 
     void parse(std::vector<std::string> arguments) {
@@ -53,18 +52,21 @@ public:
         return app_.exit(error, out, err);
     }
 
-    //! What is wrong with the first word where it is no command; nothing where it is one, or an option, or missing.
+    //! What is wrong with the first word (after `book`, the second) where it is no command; nothing where it is one, or an option, or
+    //! missing.
     std::optional<Problem> unknownCommand(const std::vector<std::string>& arguments) const {
-        const auto word =
-            std::find_if(arguments.begin(), arguments.end(), [](const std::string& a) { return a.rfind('-', 0) != 0; });
-        std::vector<std::string> commands;
-        for (const CLI::App* each : app_.get_subcommands({}))
-            commands.push_back(each->get_name());
-        if (word != arguments.begin() || arguments.empty() ||
-            std::find(commands.begin(), commands.end(), *word) != commands.end())
-            return std::nullopt;
-        return argumentProblem(fmt::format("no command {}", exchange::inQuotes(*word)),
-                               exchange::suggestion(*word, commands));
+        const CLI::App* place = &app_;
+        for (const std::string& word : arguments) {
+            if (word.rfind('-', 0) == 0) return std::nullopt;
+            std::vector<std::string> commands;
+            for (const CLI::App* each : place->get_subcommands([](const CLI::App*) { return true; }))
+                commands.push_back(each->get_name());
+            if (commands.empty()) return std::nullopt;
+            if (std::find(commands.begin(), commands.end(), word) == commands.end())
+                return argumentProblem(fmt::format("no command {}", exchange::inQuotes(word)), exchange::suggestion(word, commands));
+            place = place->get_subcommand(word);
+        }
+        return std::nullopt;
     }
 
     const Common& common() const { return common_; }
@@ -80,7 +82,10 @@ private:
         optional(command, "--data", common_.data, "folder of the shipped data")->type_name("FOLDER");
     }
     CLI::App* command(const std::string& name, const std::string& does, Chosen run) {
-        CLI::App* added = app_.add_subcommand(name, does);
+        return command(app_, name, does, std::move(run));
+    }
+    CLI::App* command(CLI::App& parent, const std::string& name, const std::string& does, Chosen run) {
+        CLI::App* added = parent.add_subcommand(name, does);
         addCommon(added);
         added->callback([this, run = std::move(run)] { chosen_ = run; });
         return added;
@@ -169,6 +174,14 @@ private:
         optional(added, "ID", source_, "only this source");
     }
 
+    void addBook() {
+        CLI::App* book = app_.add_subcommand("book", "a keeper's book: years of yards, colonies and records in one file");
+        book->require_subcommand(1);
+        book_.addTo(*book, [this](CLI::App& parent, const std::string& name, const std::string& does, Chosen run) {
+            return command(parent, name, does, std::move(run));
+        });
+    }
+
     CLI::App app_;
     Common common_;
     Chosen chosen_;
@@ -181,6 +194,7 @@ private:
     SeasonOptions season_;
     ClimateOptions climate_;
     std::optional<std::string> source_;
+    BookLine book_;
 };
 
 // A whole number between the limits of the data dictionary, else a problem.
@@ -239,7 +253,7 @@ int run(const std::vector<std::string>& arguments, const Surroundings& around) {
     }
     Session session{
         *reference, around.in, around.out, around.err, line.common().json, around.colour && !line.common().json,
-        {1, 2500},  1,         {}};
+        {1, 2500},  1,         {},         around.moment};
     if (const Problems problems = fillRun(session, line.common(), around.cores); !problems.empty())
         return status(session.fail(problems));
     return status(line.chosen()(session));

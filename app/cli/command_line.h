@@ -21,6 +21,7 @@ struct Surroundings {
     std::filesystem::path executable;
     bool colour = false; //!< standard output is a terminal and NO_COLOR is not set
     int cores = 1;
+    Moment moment;
 };
 
 //! Runs the program with its arguments (without its name); the exit status.

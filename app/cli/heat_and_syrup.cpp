@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "cli/table.h"
 #include "exchange/suggestion.h"
 #include "exchange/words_of_records.h"
@@ -13,6 +13,8 @@
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

@@ -3,8 +3,11 @@
 #include "cli/command_line.h"
 
 #include <cstdlib>
+#include <ctime>
 #include <iostream>
 #include <malloc.h>
+#include <pwd.h>
+#include <stdexcept>
 #include <string_view>
 #include <thread>
 #include <unistd.h>
@@ -34,6 +37,27 @@ void keepMemory() {
     mallopt(M_TRIM_THRESHOLD, 256 << 20);
 }
 
+std::string userName() {
+    for (const char* name : {"LOGNAME", "USER"})
+        if (const char* user = std::getenv(name); user && *user) return user;
+    const passwd* entry = getpwuid(getuid());
+    return entry && entry->pw_name ? entry->pw_name : "keeper";
+}
+
+std::string machineName() {
+    char name[256] = {};
+    return gethostname(name, sizeof name - 1) == 0 ? name : "this machine";
+}
+
+winterlarder::cli::Moment moment() {
+    const std::time_t now = std::time(nullptr);
+    std::tm local{};
+    localtime_r(&now, &local);
+    const auto today = winterlarder::Date::of(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
+    if (!today) throw std::runtime_error("the clock shows no day of this calendar");
+    return {{now}, *today, userName(), machineName()};
+}
+
 } // namespace
 
 int main(int count, char** given) {
@@ -44,7 +68,7 @@ int main(int count, char** given) {
         const std::vector<std::string> arguments(given + 1, given + count);
         const int status =
             winterlarder::cli::run(arguments, {std::cin, std::cout, std::cerr, environmentFolder(),
-                                               winterlarder::answer::executableFile(), colourWanted(), cores()});
+                                               winterlarder::answer::executableFile(), colourWanted(), cores(), moment()});
         if (std::cout.flush()) return status;
         std::cerr << "standard output: cannot be written\n";
         return static_cast<int>(winterlarder::cli::Status::FileTrouble);

@@ -2,7 +2,7 @@
 #include "climate/season.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "cli/table.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
@@ -13,6 +13,8 @@
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

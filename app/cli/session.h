@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "book/timestamp.h"
 #include "exchange/json_output.h"
 #include "reference/reference.h"
 #include "support/outcome.h"
@@ -16,6 +17,13 @@ namespace winterlarder::cli {
 //! Exit statuses of the program.
 enum class Status { Done = 0, WrongInput = 2, FileTrouble = 3 };
 
+//! When the program runs, who runs it, and on which machine.
+struct Moment {
+    book::Timestamp now;
+    Date today; //!< where the keeper is
+    std::string who, machine;
+};
+
 //! Where a command reads and writes, and how its answer is to look.
 struct Session {
     const ReferenceData& reference;
@@ -27,6 +35,7 @@ struct Session {
     winter::Sampling sampling{1, 2500};
     int threads = 1;
     text::WordStyle style;
+    Moment moment;
 
     //! One JSON document, indented.
     void print(const exchange::Json& document);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The commands that show what the program ships: stations, hive formats, sources.
 #include "cli/commands.h"
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "cli/table.h"
 #include "climate/site.h"
 #include "exchange/json_tree.h"
@@ -14,6 +14,8 @@
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

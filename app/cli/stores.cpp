@@ -2,13 +2,15 @@
 #include "advice/advice.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "cli/table.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

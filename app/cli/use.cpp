@@ -3,7 +3,7 @@
 #include "advice/reckoning.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "cli/table.h"
 
 #include <QCoreApplication>
@@ -11,6 +11,8 @@
 #include <numeric>
 
 namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
 
 namespace {
 

@@ -77,8 +77,10 @@ private:
         if (a.lockedInDays && *a.lockedInDays > 60) say("locked-in-long", {{"days", *a.lockedInDays}});
     }
 
+    //! The three months of meteorological winter, as long as build-up has not begun.
     bool inMidWinter() const {
-        return q.season.broodStop && q.asOf >= q.season.broodStop->day && q.asOf < q.season.buildup->day;
+        constexpr SeasonDay december{-31}, march{59};
+        return q.asOf >= december && q.asOf < march && q.season.broodStop && q.asOf < q.season.buildup->day;
     }
     const char* winterClassWord() const {
         const double kg = r.wish.mean.value();

@@ -82,9 +82,9 @@ Hemisphere hemisphereOfSite(const SiteRecord& site, const ReferenceData& referen
     return hemisphereOf(std::get<OwnClimateRecord>(site.where).latitude);
 }
 
-bool treatedBefore(const std::vector<Treatment>& treatments, Date asOf) {
+bool treatedSince(const std::vector<Treatment>& treatments, Date since, Date asOf) {
     return std::any_of(treatments.begin(), treatments.end(), [&](const Treatment& treatment) {
-        return treatment.date <= asOf && asOf.daysSince(treatment.until.value_or(asOf)) <= honeyMayBe;
+        return treatment.date <= asOf && treatment.until.value_or(asOf) >= since;
     });
 }
 
@@ -121,6 +121,11 @@ void addRecords(ColonyCase& record, const Records& from, Date asOf) {
 }
 
 } // namespace
+
+Date honeySince(Date asOf, Hemisphere hemisphere) {
+    constexpr int daysFromApril = 122; // 1 April to 1 August, the first day of the season year; 1 October to 29 January is two days less
+    return Winter::containing(asOf, hemisphere).date(firstSeasonDay).plusDays(-daysFromApril);
+}
 
 YardId yardOn(const Colony& colony, const std::vector<Move>& moves, Date day) {
     YardId yard = colony.yard;
@@ -159,8 +164,9 @@ Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
                       .bees = {}, .combs = {}, .weighings = {}, .moisturePercent = {}, .feeds = {}, .harvests = {},
                       .season = {}, .feeder = from.colony.feeder, .wish = yard.wish};
     record.hive = hiveOn(from.colony, from.housings, look && countedCombs(*look) ? look->date : asOf);
-    record.hive.treated = record.hive.treated || treatedBefore(from.treatments, asOf);
-    record.season = seasonIn(yard.season, hemisphereOfSite(yard.site, book.reference()), asOf);
+    const auto hemisphere = hemisphereOfSite(yard.site, book.reference());
+    record.hive.treated = record.hive.treated || treatedSince(from.treatments, honeySince(asOf, hemisphere), asOf);
+    record.season = seasonIn(yard.season, hemisphere, asOf);
     if (look) {
         record.lookedOn = look->date;
         record.bees = look->bees;

@@ -9,8 +9,9 @@ namespace winterlarder::book {
 //! Nothing observed longer before the day asked for than this says anything about it (the case file has the same limit).
 inline constexpr int oldestObservation = 60; //!< days
 
-//! Honey is taken to have been in the hive for so long before the day asked for: a treatment meanwhile counts as given to it.
-inline constexpr int honeyMayBe = 365; //!< days
+//! The first day whose honey may still be offered on `asOf`: 1 April (end of September in the south) before the winter that contains it. What
+//! older combs hold was winter stores and has been through one; a treatment that ended before does not touch this honey. Judgement.
+Date honeySince(Date asOf, Hemisphere hemisphere);
 
 //! The yard a colony stands in on a day: where it began, or where its last move on or before that day took it.
 YardId yardOn(const Colony& colony, const std::vector<Move>& moves, Date day);
@@ -23,7 +24,7 @@ SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf
 
 //! What the book knows of a colony on a day, as the case `advise` answers: the latest look on or before it that saw both bees and combs
 //! (else the latest that saw either), weighings since, feeds and harvests since, the yard's season and wish, the hive as it was at
-//! that look, `treated` where medicine was given within honeyMayBe. Records after the day do not exist yet. Problem: no such colony.
+//! that look, `treated` where a treatment had not ended by honeySince. Records after the day do not exist yet. Problem: no such colony.
 //! Tested: tests/book/case_of_test.cpp.
 Outcome<ColonyCase> caseOf(Book& book, ColonyId colony, Date asOf);
 

@@ -121,7 +121,7 @@ private:
         for (const auto& column : named_.columns()) known.push_back(column.header);
         for (std::size_t at = 0; at < csv_.header().size(); ++at)
             if (!used.contains(at)) fault(csv_.header()[at], fmt::format("unknown column {}", inQuotes(csv_.header()[at].text)), suggestion(csv_.header()[at].text, known));
-        if (named_.list && !key_ && !csv_.header().empty()) fault(csv_.header()[0], "the column owner is missing", "the number of the entry each row belongs to");
+        if (named_.list && !key_ && !csv_.header().empty()) fault(csv_.header()[0], "the column owner is missing", "the entry each row belongs to, by its number, or a colony by its name");
     }
 
     bool readBook() {
@@ -139,6 +139,14 @@ private:
         if (number && *number > 0) return *number;
         fault(at, fmt::format("{} is not a number of an entry", inQuotes(at.text)), "a whole number from 1");
         return 0;
+    }
+
+    //! The owner of an item: its number, or its name where its kind has names; 0 where it is neither.
+    std::int64_t ownerAt(const CsvCell& at) const {
+        if (const auto number = CsvReferences::numberOf(at.text)) return *number;
+        if (at.text.empty()) return 0;
+        const auto named = references_.find(named_.table->kind, at.text);
+        return named ? *named : 0;
     }
 
     Value valueAt(const Column& column, const CsvCell& at) {
@@ -222,8 +230,8 @@ private:
         std::map<std::int64_t, std::map<std::pair<std::int64_t, std::size_t>, Values>> items;
         std::map<std::int64_t, std::vector<int>> lines;
         for (std::size_t row = 0; row < csv_.rows() && key_; ++row) {
-            const auto owner = keyOf(row);
             const auto& keyCell = csv_.cell(row, *key_);
+            const auto owner = ownerAt(keyCell);
             if (!there_.contains(owner)) fault(keyCell, fmt::format("there is no {} {}", named_.table->singular, inQuotes(keyCell.text)), "name one that is in the book");
             const auto place = place_ ? CsvReferences::numberOf(csv_.cell(row, *place_).text) : std::int64_t{0};
             if (!place) fault(csv_.cell(row, *place_), "the place is not a number", "a whole number from 0");

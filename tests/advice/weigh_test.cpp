@@ -184,6 +184,12 @@ TEST(Weigh, InDearthClimatesNobodyIsUnitedAndTheAnswerSaysWhatItIs) {
     EXPECT_TRUE(says(advice.reasons, "dearth-climate"));
 }
 
+TEST(Weigh, TheThreeClassesOfMidwinterAreForMidwinterOnly) {
+    EXPECT_TRUE(says(adviceFor(colony({.asOf = "2027-01-14"})).reasons, "middle-winter-class"));
+    EXPECT_FALSE(says(adviceFor(colony({.asOf = "2026-10-20"})).reasons, "middle-winter-class")) << "laying has stopped, but it is autumn";
+    EXPECT_FALSE(says(adviceFor(colony({.asOf = "2027-03-14"})).reasons, "middle-winter-class"));
+}
+
 TEST(Weigh, MidwinterShortageBecomesFondant) {
     const auto advice = adviceFor(colony({.asOf = "2027-01-20", .capped = 0.1, .covered = 6}));
     ASSERT_EQ(advice.verdict, Verdict::Feed);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/furnished_book.h"
 
+#include "book/schema.h"
+
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 
 namespace {
@@ -210,6 +213,12 @@ TEST(Book, LongAndStrangeTextsAndDaysComeBackAsTheyWere) {
     const auto refused = book.apply(SingleEdit(AddLook{look}), morning, "Ada");
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.problems().at(0).detail, "look 3: records.note has 2100000 characters");
+}
+
+TEST(Book, ItsMimeTypeNamesTheSameApplication) {
+    const auto mime = bytesOf(SOURCE_FOLDER "/resources/org.winterlarder.Winterlarder.mime.xml");
+    EXPECT_THAT(mime, testing::HasSubstr(fmt::format("offset=\"68\" value=\"0x{:08X}\"", applicationId)));
+    EXPECT_THAT(mime, testing::HasSubstr(fmt::format("*{}", bookExtension)));
 }
 
 } // namespace

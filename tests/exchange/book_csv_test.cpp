@@ -134,6 +134,20 @@ TEST(BookCsv, CombsReplaceTheListOfTheirLook) {
     EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n9,0,0.5\n"), testing::ElementsAre(testing::HasSubstr("there is no look")));
 }
 
+TEST(BookCsv, BoxesMayNameTheirColony) {
+    BookFolder folder;
+    auto book = newBook(folder / "a.larder");
+    edit(book, AddYard{orchard()});
+    edit(book, AddColony{colonyIn({1}, "One")});
+    const auto preview = must(previewCsv(book, "colony_boxes", "owner,hive.boxes.format\nOne,langstroth-deep\n#1,langstroth-medium\n", "b.csv", "Ada"));
+    must(importCsv(book, preview, later(1), "Ada"));
+    const auto boxes = must(book.find(ColonyId{1})).value().hive.boxes;
+    ASSERT_EQ(boxes.size(), 2u);
+    EXPECT_EQ(boxes[1].format, FormatChoice(std::string("langstroth-medium")));
+    EXPECT_THAT(describe(previewCsv(book, "colony_boxes", "owner,hive.boxes.format\nTwo,langstroth-deep\n", "b.csv", "Ada").problems().front()),
+                testing::HasSubstr("b.csv:2:1: there is no colony \"Two\""));
+}
+
 TEST(BookCsv, TheLocaleChangesNothing) {
     BookFolder folder;
     auto book = bookOfOneColony(folder);

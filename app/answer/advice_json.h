@@ -7,10 +7,10 @@
 #include "reference/reference.h"
 #include "text/style.h"
 
-namespace winterlarder::cli {
+namespace winterlarder::answer {
 
 //! An answer in the keys of the manual.
 exchange::Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question,
                           const advice::Advice& advice, const ReferenceData& reference, const text::WordStyle& style);
 
-} // namespace winterlarder::cli
+} // namespace winterlarder::answer

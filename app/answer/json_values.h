@@ -9,7 +9,7 @@
 #include <vector>
 
 //! The values of the core as JSON, in the keys of the manual.
-namespace winterlarder::cli {
+namespace winterlarder::answer {
 
 exchange::Json json(Mass mass);
 exchange::Json json(const Spread<Mass>& spread);
@@ -38,4 +38,4 @@ struct NamedDate {
 };
 extern const std::array<NamedDate, 8> seasonDateKeys;
 
-} // namespace winterlarder::cli
+} // namespace winterlarder::answer

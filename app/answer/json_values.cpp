@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 
-namespace winterlarder::cli {
+namespace winterlarder::answer {
 
 using exchange::Json;
 
@@ -141,4 +141,4 @@ std::string_view word(feeding::VisitKind kind) {
     return "";
 }
 
-} // namespace winterlarder::cli
+} // namespace winterlarder::answer

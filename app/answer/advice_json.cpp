@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "cli/advice_json.h"
+#include "answer/advice_json.h"
 
-#include "cli/json_values.h"
+#include "answer/json_values.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
 #include <fmt/format.h>
 
-namespace winterlarder::cli {
+namespace winterlarder::answer {
 
 using exchange::Json;
 
@@ -165,4 +165,4 @@ Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& qu
     return answer;
 }
 
-} // namespace winterlarder::cli
+} // namespace winterlarder::answer

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Answers computed from a book: advice for every living colony, the case of one, advice acted on.
+#include "answer/acceptance.h"
+#include "answer/advice_json.h"
+#include "cli/advice_text.h"
+#include "cli/batch.h"
+#include "cli/book_commands.h"
+#include "cli/open_book.h"
+
+#include "book/case_of.h"
+#include "exchange/case_file.h"
+
+#include <fmt/format.h>
+#include <ostream>
+
+namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
+namespace {
+
+using exchange::Json;
+
+struct AskedColony {
+    book::Colony colony;
+    book::ColonyCase record;
+};
+
+Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAnswers& options, Date asOf) {
+    if (!options.colony) return book::livingOn(from, asOf);
+    auto colony = colonyOf(from, *options.colony);
+    if (!colony) return colony.problems();
+    return std::vector<book::Colony>{std::move(colony).value()};
+}
+
+Outcome<std::vector<AskedColony>> casesAsked(book::Book& from, const BookAnswers& options, Date asOf) {
+    auto colonies = coloniesAsked(from, options, asOf);
+    if (!colonies) return colonies.problems();
+    std::vector<AskedColony> asked;
+    for (auto& colony : *colonies) {
+        auto record = book::caseOf(from, colony.id, asOf);
+        if (!record) return record.problems();
+        asked.push_back({std::move(colony), std::move(record).value()});
+    }
+    return asked;
+}
+
+//! Shows the colonies' answers in their order.
+class BookOutput {
+public:
+    BookOutput(Session& session, const std::vector<AskedColony>& asked) : session_(session), asked_(asked) {}
+
+    void show(const BatchAnswer& answer) {
+        const std::string& name = asked_.at(shown_).colony.name;
+        if (!answer.problems.empty())
+            showFaults(answer, name);
+        else if (session_.json)
+            session_.out << adviceJson(*answer.record, answer.member->question, answer.member->advice, session_.reference, session_.style)
+                                .compact()
+                         << '\n';
+        else
+            showText(adviceText(*answer.record, answer.member->question, answer.member->advice, session_));
+        ++shown_;
+        session_.out.flush();
+    }
+    Status status() const { return status_; }
+
+private:
+    void showFaults(const BatchAnswer& answer, const std::string& name) {
+        status_ = session_.fail(answer.problems);
+        Json faults = Json::list();
+        for (const Problem& problem : answer.problems) faults.push(describe(problem));
+        if (session_.json)
+            session_.out << Json::object().add("colony", name).add("case_at", answer.at).add("faults", std::move(faults)).compact() << '\n';
+        else
+            showText(QString::fromStdString(fmt::format("{}: not answered\n", name)));
+    }
+    void showText(const QString& text) {
+        if (shown_ > 0) session_.out << '\n';
+        session_.print(text);
+    }
+
+    Session& session_;
+    const std::vector<AskedColony>& asked_;
+    std::size_t shown_ = 0;
+    Status status_ = Status::Done;
+};
+
+Status answerAll(Session& session, const BookAnswers& options, const std::vector<AskedColony>& asked) {
+    BookOutput output(session, asked);
+    OrderedAnswers ordered([&](const BatchAnswer& answer) { output.show(answer); });
+    {
+        Batch batch(session.reference, session.sampling, session.threads, ordered);
+        std::uint64_t position = 0;
+        for (const auto& each : asked)
+            batch.add({position++, fmt::format("{}: {}", options.file, each.colony.name), 0, exchange::writeCaseLine(each.record), {}});
+    }
+    ordered.finish();
+    return output.status();
+}
+
+Problem needsOneColony() { return argumentProblem("which colony was not said", "--colony NAME"); }
+
+} // namespace
+
+Status adviseBook(Session& session, const BookAnswers& options) {
+    const auto asOf = dayOrToday(session, "--as-of", options.asOf);
+    if (!asOf) return session.fail(asOf.problems());
+    auto opened = openBook(session, options, For::Reading);
+    if (!opened) return session.fail(opened.problems());
+    const auto asked = casesAsked(*opened, options, *asOf);
+    if (!asked) return session.fail(asked.problems());
+    if (asked->empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, asOf->iso());
+    return answerAll(session, options, *asked);
+}
+
+Status bookCase(Session& session, const BookAnswers& options) {
+    if (!options.colony) return session.fail({needsOneColony()});
+    const auto asOf = dayOrToday(session, "--as-of", options.asOf);
+    if (!asOf) return session.fail(asOf.problems());
+    auto opened = openBook(session, options, For::Reading);
+    if (!opened) return session.fail(opened.problems());
+    const auto asked = casesAsked(*opened, options, *asOf);
+    if (!asked) return session.fail(asked.problems());
+    session.out << exchange::writeCase(asked->front().record);
+    return Status::Done;
+}
+
+Status acceptAdvice(Session& session, const BookAnswers& options) {
+    if (!options.colony) return session.fail({needsOneColony()});
+    const auto asOf = dayOrToday(session, "--as-of", options.asOf);
+    if (!asOf) return session.fail(asOf.problems());
+    auto opened = openBook(session, options, For::Writing);
+    if (!opened) return session.fail(opened.problems());
+    const auto asked = casesAsked(*opened, options, *asOf);
+    if (!asked) return session.fail(asked.problems());
+    const auto& colony = asked->front().colony;
+    const BatchItem item{0, fmt::format("{}: {}", options.file, colony.name), 0, exchange::writeCaseLine(asked->front().record), {}};
+    const BatchAnswer answer = answerOf(item, session.reference, session.sampling, session.threads);
+    if (!answer.problems.empty()) return session.fail(answer.problems);
+    if (answer.member->advice.verdict == advice::Verdict::CannotSay)
+        return session.fail({{ProblemKind::Input, {item.file, 0, 0}, "there is no advice to act on: it cannot be said", "book advise tells why"}});
+    auto accepted = acceptanceOf(colony.id, *answer.record, answer.member->question, answer.member->advice, session.reference,
+                                         session.style);
+    return printId(session, opened->apply(book::SingleEdit(std::move(accepted)), session.moment.now, writerOf(session, options)),
+                   book::Kind::ActedAdvice);
+}
+
+} // namespace winterlarder::cli

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/book_line.h"
+
+#include "cli/book_commands.h"
+
+#include <CLI/CLI.hpp>
+
+namespace winterlarder::cli {
+namespace {
+
+template <class T>
+CLI::Option* optional(CLI::App* command, const std::string& name, std::optional<T>& target, const std::string& does, const char* type) {
+    return command->add_option_function<T>(name, [&target](const T& value) { target = value; }, does)->type_name(type);
+}
+
+void addBookFile(CLI::App* command, BookFile& options, bool writes) {
+    command->add_option("BOOK", options.file, "the book's file, such as windfall.larder")->required();
+    if (writes) optional(command, "--by", options.by, "who writes (default: the user of the system)", "NAME");
+}
+
+void addRecordOf(CLI::App* command, RecordOf& options) {
+    addBookFile(command, options, true);
+    command->add_option("--colony", options.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
+    command->add_option("--date", options.date, "day of the record, YYYY-MM-DD")->required()->type_name("DATE");
+    command->add_option("--note", options.note, "what else is to be remembered")->type_name("TEXT");
+}
+
+void addPlace(CLI::App* command, NewBook& options) {
+    command->add_option("--yard", options.yard, "name of the yard")->required()->type_name("NAME");
+    optional(command, "--station", options.station, "climate station it is near", "ID");
+    optional(command, "--latitude", options.latitude, "degrees, north positive; the nearest station is used", "D");
+    optional(command, "--longitude", options.longitude, "degrees, east positive", "D");
+    optional(command, "--elevation", options.elevation, "height in metres; shifts the station's temperatures", "M");
+}
+
+void addAnswerOptions(CLI::App* command, BookAnswers& options, bool writes) {
+    addBookFile(command, options, writes);
+    optional(command, "--as-of", options.asOf, "the day asked for (default: today); later records do not count", "DATE");
+    optional(command, "--colony", options.colony, "only this one", "NAME");
+}
+
+void addOther(CLI::App* command, const char* name, BookAndFile& options, const std::string& does, bool writes) {
+    addBookFile(command, options, writes);
+    command->add_option(name, options.other, does)->required();
+}
+
+} // namespace
+
+void BookLine::addTo(CLI::App& book, const AddCommand& add) {
+    addYards(book, add);
+    addColonies(book, add);
+    addLooks(book, add);
+    addStores(book, add);
+    addOthers(book, add);
+    addAnswers(book, add);
+    addStory(book, add);
+    addDocuments(book, add);
+    addCopies(book, add);
+}
+
+void BookLine::addYards(CLI::App& book, const AddCommand& add) {
+    auto* made = add(book, "new", "begin a book with its first yard", [this](Session& session) { return newBook(session, new_); });
+    addBookFile(made, new_, true);
+    addPlace(made, new_);
+    auto* yard = add(book, "add-yard", "a further yard", [this](Session& session) { return addYard(session, yard_); });
+    addBookFile(yard, yard_, true);
+    addPlace(yard, yard_);
+}
+
+void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
+    auto* colony = add(book, "add-colony", "a colony and its hive", [this](Session& session) { return addColony(session, colony_); });
+    addBookFile(colony, colony_, true);
+    colony->add_option("--name", colony_.name, "name of the colony")->required()->type_name("NAME");
+    colony->add_option("--format", colony_.format, "hive format, see winterlarder-cli hive-formats")->required()->type_name("ID");
+    optional(colony, "--boxes", colony_.boxes, "boxes of that format (default 1)", "K");
+    optional(colony, "--yard", colony_.yard, "where it stands, if the book has several yards", "NAME");
+    optional(colony, "--shell", colony_.shell, "timber (default), thick-timber, wrapped, polystyrene, straw", "SHELL");
+    colony->add_flag("--top-insulation", colony_.topInsulation, "insulation above the combs");
+    optional(colony, "--tare", colony_.tare, "weight of the hive with its empty combs", "KG");
+    optional(colony, "--feeder", colony_.feeder, "round, top, box, contact, frame, end", "KIND");
+    optional(colony, "--kind", colony_.kind, "bees: dark, carniolan, buckfast, italian", "KIND");
+    optional(colony, "--queen-year", colony_.queenYear, "year the queen was raised", "YEAR");
+    optional(colony, "--origin", colony_.origin, "where the colony came from", "TEXT");
+    optional(colony, "--since", colony_.since, "day the colony began", "DATE");
+}
+
+void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
+    auto* look = add(book, "add-look", "what was seen in a hive", [this](Session& session) { return addLook(session, look_); });
+    addRecordOf(look, look_);
+    optional(look, "--combs", look_.combs, "the combs of a case file as a JSON file, or - for standard input", "FILE");
+    auto* covered = optional(look, "--covered-combs", look_.coveredCombs, "combs covered with bees on both sides", "X");
+    auto* seams = optional(look, "--seams", look_.seams, "gaps between combs filled with bees", "X");
+    auto* count = optional(look, "--bees", look_.count, "bees, counted or weighed", "N");
+    covered->excludes(seams)->excludes(count);
+    seams->excludes(count);
+    optional(look, "--brood-cells", look_.broodCells, "cells with brood of all ages", "CELLS");
+    optional(look, "--moisture", look_.moisture, "water in the honey, percent", "PERCENT");
+    look->add_flag("--queen-seen", look_.queenSeen, "the queen was seen");
+    look->add_flag("--eggs-seen", look_.eggsSeen, "eggs were seen");
+    look->add_flag("--trouble", look_.trouble, "there are signs of disease");
+}
+
+void BookLine::addStores(CLI::App& book, const AddCommand& add) {
+    auto* weighing = add(book, "add-weighing", "a weight, a lift or a heft", [this](Session& session) { return addWeighing(session, weighing_); });
+    addRecordOf(weighing, weighing_);
+    optional(weighing, "--gross", weighing_.gross, "the whole hive on a scale", "KG");
+    weighing->add_option("--lift", weighing_.lift, "a side lifted, or both one after the other")->expected(1, 2)->type_name("KG");
+    optional(weighing, "--heft", weighing_.heft, "light, fair or heavy", "WORD");
+    weighing->add_flag("--wet", weighing_.wet, "rain or snow lay on the hive");
+    auto* feed = add(book, "add-feed", "syrup, fondant or dry sugar that was given", [this](Session& session) { return addFeed(session, feed_); });
+    addRecordOf(feed, feed_);
+    optional(feed, "--sugar", feed_.sugar, "sugar in it", "KG");
+    optional(feed, "--syrup", feed_.syrup, "litres of syrup, with --ratio", "L");
+    optional(feed, "--ratio", feed_.ratio, "sugar to water by mass", "A:B");
+    optional(feed, "--fondant", feed_.fondant, "fondant", "KG");
+    optional(feed, "--kind", feed_.kind, "syrup (default), fondant, dry-sugar", "KIND");
+    auto* harvest = add(book, "add-harvest", "honey that was taken", [this](Session& session) { return addHarvest(session, harvest_); });
+    addRecordOf(harvest, harvest_);
+    harvest->add_option("--kg", harvest_.kg, "honey")->required()->type_name("KG");
+    optional(harvest, "--combs", harvest_.combs, "combs taken", "N");
+    optional(harvest, "--moisture", harvest_.moisture, "water in the honey, percent", "PERCENT");
+}
+
+void BookLine::addOthers(CLI::App& book, const AddCommand& add) {
+    auto* treatment = add(book, "add-treatment", "medicine given; its honey is then not for people",
+                          [this](Session& session) { return addTreatment(session, treatment_); });
+    addRecordOf(treatment, treatment_);
+    treatment->add_option("--what", treatment_.what, "what was given")->required()->type_name("TEXT");
+    optional(treatment, "--until", treatment_.until, "its last day", "DATE");
+    auto* fate = add(book, "add-fate", "how a colony left: united, sold or dead", [this](Session& session) { return addFate(session, fate_); });
+    addRecordOf(fate, fate_);
+    fate->add_option("--fate", fate_.fate, "united, sold or dead")->required()->type_name("WORD");
+    optional(fate, "--into", fate_.into, "the colony it was united into", "NAME");
+    fate->add_option("--cause", fate_.cause, "what it died of")->type_name("TEXT");
+}
+
+void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
+    auto* advised = add(book, "advise", "the answer for every living colony, or one", [this](Session& session) { return adviseBook(session, advise_); });
+    addAnswerOptions(advised, advise_, false);
+    auto* asCase = add(book, "case", "a colony as a case file for advise", [this](Session& session) { return bookCase(session, case_); });
+    addAnswerOptions(asCase, case_, false);
+    auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
+                         [this](Session& session) { return acceptAdvice(session, accept_); });
+    addAnswerOptions(accepted, accept_, true);
+}
+
+void BookLine::addStory(CLI::App& book, const AddCommand& add) {
+    auto* story = add(book, "story", "every step of the book, newest first", [this](Session& session) { return bookStory(session, story_); });
+    addBookFile(story, story_, false);
+    story->add_option("--count", story_.count, "at most so many steps (default 100)")->type_name("N");
+    addBookFile(add(book, "info", "what the book holds", [this](Session& session) { return bookInfo(session, info_); }), info_, false);
+    addBookFile(add(book, "check", "look for damage; 0 = sound", [this](Session& session) { return checkBook(session, check_); }), check_, false);
+    addBookFile(add(book, "undo", "take the last step back", [this](Session& session) { return turnBook(session, undo_, true); }), undo_, true);
+    addBookFile(add(book, "redo", "do the step again that was undone last", [this](Session& session) { return turnBook(session, redo_, false); }),
+                redo_, true);
+}
+
+void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
+    auto* exported = add(book, "export", "the whole book as JSON (--json), or one table as CSV", [this](Session& session) { return exportBook(session, export_); });
+    addBookFile(exported, export_, false);
+    optional(exported, "--table", export_.table, "such as looks, look_combs, weighings", "NAME");
+    auto* imported = add(book, "import", "a JSON document in place of all there is, or CSV rows into one table; undoable",
+                         [this](Session& session) { return importBook(session, import_); });
+    addBookFile(imported, import_, true);
+    imported->add_option("FILE", import_.source, "document or table, or - for standard input")->required();
+    optional(imported, "--table", import_.table, "the table of a CSV file (default: its name)", "NAME");
+    imported->add_flag("--preview", import_.preview, "only say what a table would add");
+}
+
+void BookLine::addCopies(CLI::App& book, const AddCommand& add) {
+    addOther(add(book, "copy", "a compact copy in one file", [this](Session& session) { return copyBook(session, copy_); }), "NEW", copy_,
+             "file to write; never one that is there", false);
+    auto* backups = add(book, "backups", "the backups beside the book, newest first", [this](Session& session) { return bookBackups(session, backups_); });
+    addBookFile(backups, backups_, true);
+    backups->add_flag("--make", backups_.make, "make one now");
+    addOther(add(book, "restore", "the book as it was in a backup; undoable", [this](Session& session) { return restoreBook(session, restore_); }),
+             "BACKUP", restore_, "file, or its name as backups lists it", true);
+    addOther(add(book, "salvage", "what can be read of a damaged book, in a new one", [this](Session& session) { return salvageBook(session, salvage_); }),
+             "NEW", salvage_, "the new book's file", true);
+}
+
+} // namespace winterlarder::cli

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+//! What the command line said to the commands of `book`.
+namespace winterlarder::cli {
+
+//! The book, and who writes into it (the user of the system where not said).
+struct BookFile {
+    std::string file;
+    std::optional<std::string> by;
+};
+
+struct NewBook : BookFile {
+    std::string yard;
+    std::optional<std::string> station;
+    std::optional<double> latitude, longitude, elevation;
+};
+
+//! A yard more in a book that is there.
+using NewYard = NewBook;
+
+struct NewColony : BookFile {
+    std::string name, format;
+    std::optional<int> boxes;
+    std::optional<std::string> yard, shell, kind, origin, since, feeder;
+    std::optional<int> queenYear;
+    std::optional<double> tare;
+    bool topInsulation = false;
+};
+
+//! What every record of a colony says.
+struct RecordOf : BookFile {
+    std::string colony, date, note;
+};
+
+struct NewLook : RecordOf {
+    std::optional<std::string> combs;
+    std::optional<double> coveredCombs, seams, count, broodCells, moisture;
+    bool queenSeen = false, eggsSeen = false, trouble = false;
+};
+
+struct NewWeighing : RecordOf {
+    std::optional<double> gross;
+    std::vector<double> lift;
+    std::optional<std::string> heft;
+    bool wet = false;
+};
+
+struct NewFeed : RecordOf {
+    std::optional<std::string> kind, ratio;
+    std::optional<double> sugar, syrup, fondant;
+};
+
+struct NewHarvest : RecordOf {
+    double kg = 0;
+    std::optional<int> combs;
+    std::optional<double> moisture;
+};
+
+struct NewTreatment : RecordOf {
+    std::string what;
+    std::optional<std::string> until;
+};
+
+//! How a colony left: united into another, sold or dead.
+struct NewFate : RecordOf {
+    std::string fate;
+    std::optional<std::string> into;
+    std::string cause;
+};
+
+//! Answers out of the book on a day (today where not said), of one colony or all.
+struct BookAnswers : BookFile {
+    std::optional<std::string> asOf, colony;
+};
+
+struct BookStory : BookFile {
+    int count = 100;
+};
+
+struct BookExport : BookFile {
+    std::optional<std::string> table;
+};
+
+struct BookImport : BookFile {
+    std::string source;
+    std::optional<std::string> table;
+    bool preview = false;
+};
+
+//! A second file beside the book: the copy, the backup, the salvaged book.
+struct BookAndFile : BookFile {
+    std::string other;
+};
+
+struct BookBackups : BookFile {
+    bool make = false;
+};
+
+} // namespace winterlarder::cli

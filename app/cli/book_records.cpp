@@ -1,0 +1,291 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands that write one entry into a book: yards, colonies and their records.
+#include "cli/book_commands.h"
+#include "cli/open_book.h"
+
+#include "book/case_of.h"
+#include "book/words.h"
+#include "exchange/case_sections.h"
+#include "exchange/combs_file.h"
+#include "exchange/json_tree.h"
+#include "exchange/suggestion.h"
+
+#include <fmt/format.h>
+
+namespace winterlarder::cli {
+namespace {
+
+//! One of a choice's words, as the case file has them.
+template <class Choice>
+std::optional<Choice> choiceOption(const char* option, const std::optional<std::string>& word, Problems& problems) {
+    if (!word) return std::nullopt;
+    const auto choice = book::choiceOf<Choice>(*word);
+    if (!choice)
+        problems.push_back(argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(*word)),
+                                           exchange::suggestion(*word, book::allWords<Choice>())));
+    return choice;
+}
+
+template <class T>
+std::optional<T> orTell(Outcome<T> outcome, Problems& problems) {
+    if (outcome) return std::move(outcome).value();
+    problems.insert(problems.end(), outcome.problems().begin(), outcome.problems().end());
+    return std::nullopt;
+}
+
+std::vector<std::string> idsOf(const auto& shipped) {
+    std::vector<std::string> ids;
+    for (const auto& each : shipped) ids.push_back(each.id);
+    return ids;
+}
+
+Outcome<book::SiteRecord> siteOf(const Session& session, const NewBook& options) {
+    book::SiteRecord site;
+    site.elevationM = options.elevation;
+    const bool place = options.latitude || options.longitude;
+    if (options.station && place) return argumentProblem("--station and a place are both given", "one of the two");
+    if (options.station) {
+        if (!session.reference.station(*options.station))
+            return argumentProblem(fmt::format("there is no station {}", exchange::inQuotes(*options.station)),
+                                   exchange::suggestion(*options.station, idsOf(session.reference.stations)));
+        site.where = *options.station;
+        return site;
+    }
+    if (!options.latitude || !options.longitude)
+        return argumentProblem("where the yard is was not said", "--station ID, or --latitude D and --longitude D");
+    site.where = book::Coordinates{*options.latitude, *options.longitude};
+    return site;
+}
+
+Outcome<book::Yard> yardOf(const Session& session, const NewBook& options) {
+    auto site = siteOf(session, options);
+    if (!site) return site.problems();
+    book::Yard yard;
+    yard.name = options.yard;
+    yard.site = std::move(site).value();
+    return yard;
+}
+
+Outcome<book::YardId> yardFor(book::Book& from, const std::optional<std::string>& name) {
+    if (name) {
+        const auto named = from.yardNamed(*name);
+        if (!named) return named.problems();
+        return named->id;
+    }
+    const auto all = from.all<book::Yard>();
+    if (!all) return all.problems();
+    if (all->size() == 1) return all->front().id;
+    return argumentProblem(fmt::format("the book has {} yards", all->size()), all->empty() ? "book add-yard" : "--yard NAME");
+}
+
+book::HiveRecord hiveOf(const NewColony& options, std::optional<book::Shell> shell) {
+    book::HiveRecord hive;
+    hive.boxes.assign(static_cast<std::size_t>(options.boxes.value_or(1)), book::BoxRecord{options.format, {}, false});
+    hive.shell = shell.value_or(book::Shell::Timber);
+    hive.topInsulation = options.topInsulation;
+    if (options.tare) hive.tare = kilograms(*options.tare);
+    return hive;
+}
+
+constexpr int mostBoxes = 12; // as in a case file
+
+void checkHive(const Session& session, const NewColony& options, Problems& problems) {
+    if (!session.reference.format(options.format))
+        problems.push_back(argumentProblem(fmt::format("there is no hive format {}", exchange::inQuotes(options.format)),
+                                           exchange::suggestion(options.format, idsOf(session.reference.formats))));
+    if (const int boxes = options.boxes.value_or(1); boxes < 1 || boxes > mostBoxes)
+        problems.push_back(argumentProblem(fmt::format("--boxes is {}", boxes), fmt::format("1 to {}", mostBoxes)));
+}
+
+//! The colony and day a record is about.
+struct About {
+    book::ColonyId colony;
+    Date date;
+};
+
+//! Opens the book, finds colony and day, and lets `write` add the record.
+template <class Write>
+Status withColony(Session& session, const RecordOf& options, Write write) {
+    const auto date = dayOf("--date", options.date);
+    if (!date) return session.fail(date.problems());
+    auto opened = openBook(session, options, For::Writing);
+    if (!opened) return session.fail(opened.problems());
+    const auto colony = colonyOf(*opened, options.colony);
+    if (!colony) return session.fail(colony.problems());
+    return write(*opened, About{colony->id, *date});
+}
+
+Outcome<book::HiveRecord> hiveOnDay(book::Book& from, const About& about) {
+    const auto colony = from.find(about.colony);
+    if (!colony) return colony.problems();
+    const auto housings = from.of<book::Housing>(about.colony);
+    if (!housings) return housings.problems();
+    return book::hiveOn(**colony, *housings, about.date);
+}
+
+Outcome<book::CombsRecord> combsOfLook(Session& session, book::Book& from, const About& about, const NewLook& options) {
+    if (!options.combs) return book::CombsRecord{};
+    const auto text = textOf(*options.combs, session.in);
+    if (!text) return text.problems();
+    const auto hive = hiveOnDay(from, about);
+    if (!hive) return hive.problems();
+    return exchange::readCombsFile(*text, shownName(*options.combs), *hive, session.reference);
+}
+
+Problems coveredFault(const NewLook& options, const book::CombsRecord& record) {
+    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record);
+    if (!combs || !options.coveredCombs || *options.coveredCombs <= static_cast<double>(combs->size())) return {};
+    return {argumentProblem(fmt::format("--covered-combs is {}, but {} combs are listed", *options.coveredCombs, combs->size()),
+                            "combs fully covered on both sides: not more than there are")};
+}
+
+Outcome<decltype(book::WeighingRecord::reading)> readingOf(const NewWeighing& options) {
+    const int given = int(options.gross.has_value()) + int(!options.lift.empty()) + int(options.heft.has_value());
+    if (given != 1)
+        return argumentProblem("a weighing is said in one way", "one of --gross KG, --lift KG [KG], --heft light|fair|heavy");
+    if (options.gross) return decltype(book::WeighingRecord::reading)(book::ScaleReading{kilograms(*options.gross)});
+    if (options.heft) {
+        Problems problems;
+        if (const auto word = choiceOption<book::HeftWord>("--heft", options.heft, problems)) return decltype(book::WeighingRecord::reading)(*word);
+        return problems;
+    }
+    book::LiftReading lift;
+    for (const double side : options.lift) lift.sides.push_back(kilograms(side));
+    return decltype(book::WeighingRecord::reading)(std::move(lift));
+}
+
+Outcome<book::FeedKind> kindOfFeed(const NewFeed& options) {
+    const int given = int(options.sugar.has_value()) + int(options.syrup.has_value()) + int(options.fondant.has_value());
+    if (given != 1) return argumentProblem("a feed is said in one way", "one of --sugar KG, --syrup L, --fondant KG");
+    Problems problems;
+    const auto kind = choiceOption<book::FeedKind>("--kind", options.kind, problems);
+    if (!problems.empty()) return problems;
+    if (options.fondant && kind.value_or(book::FeedKind::Fondant) != book::FeedKind::Fondant)
+        return argumentProblem("--fondant is given for another kind of feed", "--kind fondant");
+    if (options.syrup && kind.value_or(book::FeedKind::Syrup) != book::FeedKind::Syrup)
+        return argumentProblem("--syrup is given for another kind of feed", "--kind syrup");
+    if (options.ratio && !exchange::isRatio(*options.ratio))
+        return argumentProblem(fmt::format("--ratio is {}", exchange::inQuotes(*options.ratio)), "A:B, sugar to water by mass, such as 3:2");
+    if (options.syrup && !options.ratio) return argumentProblem("--syrup is given without its ratio", "--ratio A:B, sugar to water by mass");
+    if (kind == book::FeedKind::Fondant && !options.fondant) return argumentProblem("fondant without its amount", "--fondant KG");
+    return kind.value_or(options.fondant ? book::FeedKind::Fondant : book::FeedKind::Syrup);
+}
+
+} // namespace
+
+Status newBook(Session& session, const NewBook& options) {
+    const auto yard = yardOf(session, options);
+    if (!yard) return session.fail(yard.problems());
+    auto made = book::Book::create(options.file, session.reference, openingOf(session, options, For::Writing));
+    if (!made) return session.fail(made.problems());
+    const Status status = addAndPrint(session, *made, options, *yard);
+    if (status != Status::Done) std::filesystem::remove(options.file);
+    return status;
+}
+
+Status addYard(Session& session, const NewYard& options) {
+    const auto yard = yardOf(session, options);
+    if (!yard) return session.fail(yard.problems());
+    auto opened = openBook(session, options, For::Writing);
+    if (!opened) return session.fail(opened.problems());
+    return addAndPrint(session, *opened, options, *yard);
+}
+
+Status addColony(Session& session, const NewColony& options) {
+    Problems problems;
+    book::Colony colony;
+    colony.name = options.name;
+    colony.hive = hiveOf(options, choiceOption<book::Shell>("--shell", options.shell, problems));
+    colony.beeKind = choiceOption<book::BeeKind>("--kind", options.kind, problems);
+    if (const auto feeder = choiceOption<book::FeederKind>("--feeder", options.feeder, problems))
+        colony.feeder = book::FeederRecord{*feeder, {}};
+    if (options.since) colony.since = orTell(dayOf("--since", *options.since), problems);
+    colony.queenYear = options.queenYear;
+    colony.origin = options.origin.value_or("");
+    checkHive(session, options, problems);
+    if (!problems.empty()) return session.fail(problems);
+    auto opened = openBook(session, options, For::Writing);
+    if (!opened) return session.fail(opened.problems());
+    const auto yard = yardFor(*opened, options.yard);
+    if (!yard) return session.fail(yard.problems());
+    colony.yard = *yard;
+    return addAndPrint(session, *opened, options, std::move(colony));
+}
+
+Status addLook(Session& session, const NewLook& options) {
+    return withColony(session, options, [&](book::Book& to, const About& about) {
+        auto combs = combsOfLook(session, to, about, options);
+        if (!combs) return session.fail(combs.problems());
+        if (const auto fault = coveredFault(options, *combs); !fault.empty()) return session.fail(fault);
+        book::Look look{.colony = about.colony, .date = about.date};
+        look.combs = std::move(combs).value();
+        look.bees.coveredCombs = options.coveredCombs;
+        look.bees.seams = options.seams;
+        look.bees.count = options.count;
+        look.bees.broodCells = options.broodCells;
+        look.bees.trouble = options.trouble;
+        if (options.queenSeen) look.bees.queenSeen = true;
+        if (options.eggsSeen) look.bees.eggsSeen = true;
+        look.moisturePercent = options.moisture;
+        look.note = options.note;
+        return addAndPrint(session, to, options, std::move(look));
+    });
+}
+
+Status addWeighing(Session& session, const NewWeighing& options) {
+    const auto reading = readingOf(options);
+    if (!reading) return session.fail(reading.problems());
+    return withColony(session, options, [&](book::Book& to, const About& about) {
+        return addAndPrint(session, to, options,
+                           book::Weighing{.colony = about.colony, .weighing = {about.date, *reading}, .wet = options.wet, .note = options.note});
+    });
+}
+
+Status addFeed(Session& session, const NewFeed& options) {
+    const auto kind = kindOfFeed(options);
+    if (!kind) return session.fail(kind.problems());
+    return withColony(session, options, [&](book::Book& to, const About& about) {
+        book::FeedRecord feed{about.date, *kind, {}, {}, options.ratio, {}};
+        if (options.sugar) feed.sugar = kilograms(*options.sugar);
+        if (options.syrup) feed.syrup = Volume(*options.syrup);
+        if (options.fondant) feed.fondant = kilograms(*options.fondant);
+        return addAndPrint(session, to, options, book::Feed{.colony = about.colony, .feed = std::move(feed), .note = options.note});
+    });
+}
+
+Status addHarvest(Session& session, const NewHarvest& options) {
+    return withColony(session, options, [&](book::Book& to, const About& about) {
+        book::Harvest harvest{.colony = about.colony, .harvest = {about.date, kilograms(options.kg)}, .note = options.note};
+        harvest.combs = options.combs;
+        harvest.moisturePercent = options.moisture;
+        return addAndPrint(session, to, options, std::move(harvest));
+    });
+}
+
+Status addTreatment(Session& session, const NewTreatment& options) {
+    Problems problems;
+    std::optional<Date> until;
+    if (options.until) until = orTell(dayOf("--until", *options.until), problems);
+    if (!problems.empty()) return session.fail(problems);
+    return withColony(session, options, [&](book::Book& to, const About& about) {
+        return addAndPrint(session, to, options,
+                           book::Treatment{.colony = about.colony, .date = about.date, .until = until, .what = options.what, .note = options.note});
+    });
+}
+
+Status addFate(Session& session, const NewFate& options) {
+    Problems problems;
+    const auto fate = choiceOption<book::FateKind>("--fate", options.fate, problems);
+    if (!fate) return session.fail(problems);
+    return withColony(session, options, [&](book::Book& to, const About& about) {
+        book::Fate entry{.colony = about.colony, .date = about.date, .fate = *fate, .cause = options.cause, .note = options.note};
+        if (options.into) {
+            const auto into = colonyOf(to, *options.into);
+            if (!into) return session.fail(into.problems());
+            entry.into = into->id;
+        }
+        return addAndPrint(session, to, options, std::move(entry));
+    });
+}
+
+} // namespace winterlarder::cli

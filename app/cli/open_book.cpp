@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/open_book.h"
+
+#include "exchange/json_tree.h"
+#include "exchange/suggestion.h"
+
+#include <algorithm>
+#include <charconv>
+#include <fmt/format.h>
+#include <ostream>
+
+namespace winterlarder::cli {
+namespace {
+
+std::optional<std::int64_t> numberIn(std::string_view text) {
+    if (text.starts_with('#')) text.remove_prefix(1);
+    std::int64_t number = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    return error == std::errc() && end == text.data() + text.size() && number > 0 ? std::optional(number) : std::nullopt;
+}
+
+std::string suggestedColonies(book::Book& from, const std::string& written) {
+    const auto all = from.all<book::Colony>();
+    if (!all) return {};
+    if (all->empty()) return "add one with book add-colony";
+    std::vector<std::string> names;
+    for (const auto& colony : *all) names.push_back(colony.name);
+    return exchange::suggestion(written, names);
+}
+
+} // namespace
+
+std::string writerOf(const Session& session, const BookFile& options) { return options.by.value_or(session.moment.who); }
+
+book::Opening openingOf(const Session& session, const BookFile& options, For purpose) {
+    return {{writerOf(session, options), session.moment.machine, session.moment.now}, purpose == For::Reading, false};
+}
+
+Outcome<book::Book> openBook(Session& session, const BookFile& options, For purpose) {
+    auto opened = book::Book::open(options.file, session.reference, openingOf(session, options, purpose));
+    if (!opened) return opened;
+    for (const auto& notice : opened->notices()) session.err << options.file << ": " << notice << '\n';
+    if (purpose == For::Writing && !opened->writable())
+        return Problem{ProblemKind::File, {options.file, 0, 0}, opened->whyReadOnly(), "nothing was written"};
+    return opened;
+}
+
+Outcome<book::Colony> colonyOf(book::Book& from, const std::string& nameOrNumber) {
+    auto named = from.colonyNamed(nameOrNumber);
+    if (named) return named;
+    if (const auto number = numberIn(nameOrNumber)) {
+        auto found = from.find(book::ColonyId{*number});
+        if (!found) return found.problems();
+        if (*found) return **std::move(found);
+    }
+    auto problem = named.problems().front();
+    if (problem.kind == ProblemKind::Input) {
+        problem.place = {"winterlarder-cli", 0, 0};
+        if (problem.detail.starts_with("there is no")) problem.remedy = suggestedColonies(from, nameOrNumber);
+    }
+    return problem;
+}
+
+Outcome<Date> dayOf(const char* option, const std::string& text) {
+    if (const auto date = Date::parse(text)) return *date;
+    return argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(text)), "a day such as 2026-09-12");
+}
+
+Outcome<Date> dayOrToday(const Session& session, const char* option, const std::optional<std::string>& text) {
+    if (text) return dayOf(option, *text);
+    return session.moment.today;
+}
+
+Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind) {
+    if (!applied) return session.fail(applied.problems());
+    for (const auto& notice : applied->notices) session.err << notice << '\n';
+    const auto added = std::find_if(applied->touched.begin(), applied->touched.end(), [&](const book::Touched& touched) {
+        return touched.kind == kind && touched.how == book::ChangeHow::Add;
+    });
+    if (added == applied->touched.end()) throw std::logic_error("an added entry is not among what the edit touched");
+    if (session.json)
+        session.print(exchange::Json::object().add("id", static_cast<double>(added->id)));
+    else
+        session.out << added->id << '\n';
+    return Status::Done;
+}
+
+} // namespace winterlarder::cli

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/book.h"
+#include "cli/book_options.h"
+#include "cli/session.h"
+
+#include <optional>
+#include <string>
+
+//! What the commands of `book` share: opening, naming colonies, days, writing one edit.
+namespace winterlarder::cli {
+
+enum class For { Reading, Writing };
+
+book::Opening openingOf(const Session& session, const BookFile& options, For purpose);
+std::string writerOf(const Session& session, const BookFile& options);
+
+//! The book, its notices told. Problem: no such book, damaged, or not writable where it is to be written.
+Outcome<book::Book> openBook(Session& session, const BookFile& options, For purpose);
+
+//! The colony of that name, or of that number ("7", "#7") where none has the name.
+Outcome<book::Colony> colonyOf(book::Book& from, const std::string& nameOrNumber);
+
+//! The day an option names. Problem: not a day.
+Outcome<Date> dayOf(const char* option, const std::string& text);
+Outcome<Date> dayOrToday(const Session& session, const char* option, const std::optional<std::string>& text);
+
+//! Applies the edit; the number of the entry that is new, printed once it is on disk.
+template <class Entry>
+Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry);
+
+Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind);
+
+template <class Entry>
+Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry) {
+    return printId(session,
+                   to.apply(book::SingleEdit(book::Add<Entry>{std::move(entry)}), session.moment.now, writerOf(session, options)),
+                   book::kindOf<Entry>);
+}
+
+} // namespace winterlarder::cli
