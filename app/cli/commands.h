@@ -55,6 +55,13 @@ struct ClimateOptions {
 };
 Status climate(Session& session, const ClimateOptions& options);
 
+struct ScaleOptions {
+    std::string file;
+    std::optional<std::string> delimiter, decimal, date, time, weight, unit, dateOrder, timeZone, clock;
+    bool daily = false;
+};
+Status scale(Session& session, const ScaleOptions& options);
+
 Status hiveFormats(Session& session);
 Status sources(Session& session, const std::optional<std::string>& id);
 

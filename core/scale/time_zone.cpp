@@ -21,15 +21,21 @@ std::int32_t TimeZone::offsetAt(std::int64_t moment) const {
 }
 
 std::int64_t TimeZone::momentOf(std::int64_t local) const {
-    // The first change that lies ahead of this clock time under the offset that held until it.
+    // A change lies behind a clock time once the clock shows more than either offset would at that moment.
     std::int32_t offset = before_;
-    const auto changed = std::partition_point(changes_.begin(), changes_.end(), [&](const OffsetChange& change) {
-        const std::int32_t until = &change == changes_.data() ? before_ : (&change - 1)->offset;
-        return change.from + std::max(until, change.offset) <= local;
-    });
-    if (changed != changes_.begin()) offset = std::prev(changed)->offset;
-    // Between change and change + gap, both offsets are thinkable: the one before is the earlier moment of a doubled hour.
+    for (const OffsetChange& change : changes_) {
+        if (change.from + std::max(offset, change.offset) > local) break;
+        offset = change.offset;
+    }
     return local - offset;
+}
+
+std::int64_t TimeZone::laterMomentOf(std::int64_t local) const {
+    std::int64_t moment = momentOf(local);
+    for (const OffsetChange& change : changes_)
+        if (local - change.offset >= change.from && offsetAt(local - change.offset) == change.offset)
+            moment = std::max(moment, local - change.offset);
+    return moment;
 }
 
 } // namespace winterlarder::scale

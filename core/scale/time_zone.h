@@ -26,6 +26,8 @@ public:
     //! The moment at which a clock shows this. Of the two of an hour that comes twice, the earlier; for an hour that is left out, the
     //! moment it would be had the clock not been put forward yet.
     std::int64_t momentOf(std::int64_t local) const;
+    //! The later of two; the same as momentOf where there is one.
+    std::int64_t laterMomentOf(std::int64_t local) const;
 
 private:
     std::int32_t before_;
