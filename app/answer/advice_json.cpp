@@ -13,6 +13,56 @@ using exchange::Json;
 
 namespace {
 
+Json visitsJson(const std::vector<feeding::Visit>& visits) {
+    Json list = Json::list();
+    for (const feeding::Visit& visit : visits)
+        list.push(Json::object()
+                      .add("date", visit.date.iso())
+                      .add("kind", word(visit.kind))
+                      .add("sugar_kg", json(visit.sugar))
+                      .add("syrup_l", visit.syrup.value())
+                      .add("fondant_kg", json(visit.fondant)));
+    return list;
+}
+
+std::string_view feedKind(const feeding::FeedingPlan& plan) {
+    const bool syrup = plan.syrup.sugar.value() > 0, fondant = plan.fondant.value() > 0;
+    if (syrup && fondant) return "both";
+    return fondant ? "fondant" : "syrup";
+}
+
+} // namespace
+
+Json feedJson(const std::optional<feeding::FeedingPlan>& plan, const Winter& winter) {
+    if (!plan) return {};
+    Json feed = Json::object();
+    feed.add("kind", feedKind(*plan))
+        .add("sugar_kg", json(plan->syrup.sugar))
+        .add("water_l", plan->syrup.water.value())
+        .add("syrup_l", plan->syrup.volume.value())
+        .add("ratio", plan->ratio.printed)
+        .add("fondant_kg", json(plan->fondant))
+        .add("last_day", plan->lastDay ? Json(winter.date(*plan->lastDay).iso()) : Json())
+        .add("visits", visitsJson(plan->visits))
+        .add("stores_kg", json(plan->stores));
+    return feed;
+}
+
+Json remarksJson(const std::vector<advice::Remark>& remarks, const ReferenceData& reference,
+                 const text::WordStyle& style) {
+    Json list = Json::list();
+    for (const advice::Remark& remark : remarks) {
+        const CautionRule* rule = reference.caution(remark.id);
+        list.push(Json::object()
+                      .add("id", remark.id)
+                      .add("text", text::sentence(remark, style).toStdString())
+                      .add("source", rule && !rule->sources.empty() ? Json(rule->sources.front()) : Json()));
+    }
+    return list;
+}
+
+namespace {
+
 std::optional<Spread<Mass>> storesSpread(const advice::Advice& advice) {
     return advice.estimate ? std::optional(advice.estimate->spread) : std::nullopt;
 }
@@ -43,39 +93,6 @@ Json harvestJson(const std::optional<advice::HarvestAdvice>& harvest) {
         .add("combs_hold_kg", json(harvest->combsHold));
 }
 
-Json visitsJson(const std::vector<feeding::Visit>& visits) {
-    Json list = Json::list();
-    for (const feeding::Visit& visit : visits)
-        list.push(Json::object()
-                      .add("date", visit.date.iso())
-                      .add("kind", word(visit.kind))
-                      .add("sugar_kg", json(visit.sugar))
-                      .add("syrup_l", visit.syrup.value())
-                      .add("fondant_kg", json(visit.fondant)));
-    return list;
-}
-
-std::string_view feedKind(const feeding::FeedingPlan& plan) {
-    const bool syrup = plan.syrup.sugar.value() > 0, fondant = plan.fondant.value() > 0;
-    if (syrup && fondant) return "both";
-    return fondant ? "fondant" : "syrup";
-}
-
-Json feedJson(const std::optional<feeding::FeedingPlan>& plan, const Winter& winter) {
-    if (!plan) return {};
-    Json feed = Json::object();
-    feed.add("kind", feedKind(*plan))
-        .add("sugar_kg", json(plan->syrup.sugar))
-        .add("water_l", plan->syrup.water.value())
-        .add("syrup_l", plan->syrup.volume.value())
-        .add("ratio", plan->ratio.printed)
-        .add("fondant_kg", json(plan->fondant))
-        .add("last_day", plan->lastDay ? Json(winter.date(*plan->lastDay).iso()) : Json())
-        .add("visits", visitsJson(plan->visits))
-        .add("stores_kg", json(plan->stores));
-    return feed;
-}
-
 Json optionsJson(const std::vector<advice::Option>& options) {
     Json list = Json::list();
     for (const advice::Option& option : options)
@@ -96,19 +113,6 @@ Json lookJson(const advice::Advice& advice, const text::WordStyle& style) {
         .add("worth_it", look.worthIt)
         .add("which", look.which ? Json(word(*look.which)) : Json())
         .add("why", said ? Json(text::lookSentence(look, style).toStdString()) : Json());
-}
-
-Json remarksJson(const std::vector<advice::Remark>& remarks, const ReferenceData& reference,
-                 const text::WordStyle& style) {
-    Json list = Json::list();
-    for (const advice::Remark& remark : remarks) {
-        const CautionRule* rule = reference.caution(remark.id);
-        list.push(Json::object()
-                      .add("id", remark.id)
-                      .add("text", text::sentence(remark, style).toStdString())
-                      .add("source", rule && !rule->sources.empty() ? Json(rule->sources.front()) : Json()));
-    }
-    return list;
 }
 
 Json giftsJson(const std::vector<advice::CombGift>& gifts) {

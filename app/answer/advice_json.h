@@ -13,4 +13,10 @@ namespace winterlarder::answer {
 exchange::Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question,
                           const advice::Advice& advice, const ReferenceData& reference, const text::WordStyle& style);
 
+//! A feeding plan; null where there is none.
+exchange::Json feedJson(const std::optional<feeding::FeedingPlan>& plan, const Winter& winter);
+
+//! Reasons or cautions: {"id", "text", "source"}.
+exchange::Json remarksJson(const std::vector<Remark>& remarks, const ReferenceData& reference, const text::WordStyle& style);
+
 } // namespace winterlarder::answer

@@ -25,6 +25,14 @@ Status bookCase(Session& session, const BookAnswers& options);
 //! Freezes the advice of one colony in the book and plans its visits.
 Status acceptAdvice(Session& session, const BookAnswers& options);
 
+//! How the winter of every living colony goes. Tested: tests/cli/follow_test.cpp.
+Status followBook(Session& session, const BookFollow& options);
+Status addOutcome(Session& session, const NewOutcome& options);
+//! What past winters taught, and how good their forecasts were.
+Status learnedBook(Session& session, const BookAnswers& options);
+//! What is due, as an iCalendar file.
+Status bookCalendar(Session& session, const BookAnswers& options);
+
 Status bookStory(Session& session, const BookStory& options);
 Status bookInfo(Session& session, const BookFile& options);
 Status checkBook(Session& session, const BookFile& options);

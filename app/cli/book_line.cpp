@@ -54,6 +54,7 @@ void BookLine::addTo(CLI::App& book, const AddCommand& add) {
     addOthers(book, add);
     addWinter(book, add);
     addAnswers(book, add);
+    addFollowing(book, add);
     addStory(book, add);
     addDocuments(book, add);
     addCopies(book, add);
@@ -160,6 +161,25 @@ void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
     auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
                          [this](Session& session) { return acceptAdvice(session, accept_); });
     addAnswerOptions(accepted, accept_, true);
+}
+
+void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
+    auto* followed = add(book, "follow", "how the winter of every living colony goes: forecast then and now, what to do",
+                         [this](Session& session) { return followBook(session, follow_); });
+    addAnswerOptions(followed, follow_, false);
+    followed->add_flag("--daily", follow_.daily, "every day in the JSON, not every seventh");
+    followed->add_flag("--without-learning", follow_.withoutLearning, "leave out what past winters taught");
+    auto* outcome = add(book, "outcome", "how a winter ended", [this](Session& session) { return addOutcome(session, outcome_); });
+    addRecordOf(outcome, outcome_);
+    auto* alive = outcome->add_flag("--alive", outcome_.alive, "the colony lives");
+    outcome->add_flag("--dead", outcome_.dead, "it died")->excludes(alive);
+    optional(outcome, "--covered-combs", outcome_.coveredCombs, "combs its bees cover", "X");
+    optional(outcome, "--stores", outcome_.stores, "stores left", "KG");
+    addAnswerOptions(add(book, "learned", "what past winters taught, and how good their forecasts were",
+                         [this](Session& session) { return learnedBook(session, learned_); }),
+                     learned_, false);
+    addAnswerOptions(add(book, "calendar", "what is due as an iCalendar file", [this](Session& session) { return bookCalendar(session, calendar_); }),
+                     calendar_, false);
 }
 
 void BookLine::addStory(CLI::App& book, const AddCommand& add) {

@@ -30,6 +30,7 @@ private:
     void addOthers(CLI::App& book, const AddCommand& add);
     void addWinter(CLI::App& book, const AddCommand& add);
     void addAnswers(CLI::App& book, const AddCommand& add);
+    void addFollowing(CLI::App& book, const AddCommand& add);
     void addStory(CLI::App& book, const AddCommand& add);
     void addDocuments(CLI::App& book, const AddCommand& add);
     void addCopies(CLI::App& book, const AddCommand& add);
@@ -44,7 +45,9 @@ private:
     NewFate fate_;
     NewSighting sighting_;
     NewWeather weather_;
-    BookAnswers advise_, case_, accept_;
+    BookAnswers advise_, case_, accept_, learned_, calendar_;
+    BookFollow follow_;
+    NewOutcome outcome_;
     BookStory story_;
     BookFile info_, check_, undo_, redo_;
     BookExport export_;

@@ -91,6 +91,17 @@ struct BookAnswers : BookFile {
     std::optional<std::string> asOf, colony;
 };
 
+//! How winters go; what was learned is left out where not wanted.
+struct BookFollow : BookAnswers {
+    bool daily = false, withoutLearning = false;
+};
+
+//! How a winter ended.
+struct NewOutcome : RecordOf {
+    bool alive = false, dead = false;
+    std::optional<double> coveredCombs, stores;
+};
+
 struct BookStory : BookFile {
     int count = 100;
 };

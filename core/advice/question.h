@@ -100,6 +100,7 @@ struct ColonyQuestion {
     std::vector<int> visitWeekdays;
 
     std::uint64_t stream = 0;
+    std::optional<winter::LearnedMultipliers> learned; //!< from past winters of these bees; nothing: as the model says
 };
 
 } // namespace winterlarder::advice

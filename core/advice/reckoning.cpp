@@ -29,6 +29,7 @@ winter::WinterQuestion winterQuestion(const ColonyQuestion& question) {
     asked.beesLogSd = question.beesLogSd;
     asked.brood = question.brood;
     asked.colonyStream = question.stream;
+    asked.learned = question.learned;
     return asked;
 }
 

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/follow_json.h"
+
+#include "answer/advice_json.h"
+#include "answer/json_values.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::answer {
+
+using exchange::Json;
+
+std::string_view word(tracking::FollowState state) {
+    switch (state) {
+    case tracking::FollowState::OnCourse: return "on_course";
+    case tracking::FollowState::EatingFaster: return "eating_faster";
+    case tracking::FollowState::EatingSlower: return "eating_slower";
+    case tracking::FollowState::ActNow: return "act_now";
+    case tracking::FollowState::Dead: return "dead";
+    case tracking::FollowState::CannotSay: return "cannot_say";
+    }
+    return "";
+}
+
+namespace {
+
+struct KindWord {
+    std::string_view operator()(const tracking::WeightSeen& seen) const {
+        if (seen.kind == stores::WeighingKind::Scale) return "scale";
+        return seen.kind == stores::WeighingKind::TwoSidedLift ? "two-sided lift" : "one-sided lift";
+    }
+    std::string_view operator()(const tracking::HeftSeen&) const { return "heft"; }
+    std::string_view operator()(const tracking::StoresSeen&) const { return "combs"; }
+    std::string_view operator()(const tracking::BeesSeen&) const { return "bees"; }
+    std::string_view operator()(const tracking::ClusterSeen&) const { return "cluster"; }
+    std::string_view operator()(const tracking::FlyingSeen&) const { return "flying"; }
+    std::string_view operator()(const tracking::CombGlimpsed&) const { return "glimpse"; }
+    std::string_view operator()(const tracking::DeadOut&) const { return "dead"; }
+    std::string_view operator()(const tracking::StarvedOut&) const { return "dead"; }
+};
+
+class FollowDocument {
+public:
+    FollowDocument(const FollowedColony& colony, const tracking::Following& following, const ReferenceData& data,
+                   const text::WordStyle& style)
+        : q(*colony.question), f(following), reference(data), style_(style) {}
+
+    void fill(Json& answer, bool daily) const {
+        answer.add("decided", iso(q.decided))
+            .add("state", word(f.state))
+            .add("position", f.position)
+            .add("short_risk", q.shortRisk)
+            .add("reserve_kg", json(q.reserve));
+        forecast(answer, f.now);
+        answer.add("reserve_by", daySpread(f.now.reserveBy))
+            .add("out_by", daySpread(f.now.outBy))
+            .add("forage", Json::object().add("low", iso(f.now.forage.low)).add("typical", iso(f.now.forage.typical)).add("high", iso(f.now.forage.high)));
+        Json autumn = Json::object();
+        forecast(autumn, f.autumn);
+        answer.add("autumn", std::move(autumn)).add("feed", feed()).add("next_weighing", nextWeighing()).add("spring", spring());
+        answer.add("observations", observations()).add("days", days(daily));
+        answer.add("learned", learned())
+            .add("effective_winters", f.effectiveWinters)
+            .add("drawn_again", f.drawnAgain)
+            .add("reasons", remarksJson(f.reasons, reference, style_))
+            .add("cautions", remarksJson(f.cautions, reference, style_));
+    }
+
+private:
+    std::string iso(SeasonDay day) const { return q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)).iso(); }
+    Json day(const std::optional<SeasonDay>& at) const { return at ? Json(iso(*at)) : Json(); }
+    Json daySpread(const tracking::DaySpread& days) const {
+        return Json::object().add("low", day(days.low)).add("typical", day(days.typical)).add("high", day(days.high));
+    }
+
+    static void forecast(Json& into, const tracking::Forecast& forecast) {
+        into.add("stores_kg", json(forecast.today))
+            .add("lost_kg", json(forecast.lost))
+            .add("out", json(forecast.out))
+            .add("run_out", json(forecast.runOut))
+            .add("touch_reserve", json(forecast.touchReserve))
+            .add("spring_reserve_kg", json(forecast.atForage));
+    }
+
+    Json feed() const {
+        if (!f.feed) return {};
+        Json lots = Json::list();
+        for (const auto& lot : f.feed->lots) lots.push(Json::object().add("date", lot.date.iso()).add("fondant_kg", json(lot.fondant)));
+        return Json::object()
+            .add("stores_kg", json(f.feed->stores))
+            .add("by", iso(f.feed->by))
+            .add("until", iso(f.feed->until))
+            .add("plan", feedJson(f.feed->plan, q.year))
+            .add("fondant_kg", json(f.feed->fondant))
+            .add("dry_sugar_kg", json(f.feed->drySugar))
+            .add("lots", std::move(lots));
+    }
+
+    Json nextWeighing() const {
+        if (!f.nextWeighing) return {};
+        return Json::object().add("date", f.nextWeighing->date.iso()).add("changes", f.nextWeighing->changes);
+    }
+
+    Json spring() const {
+        if (!f.spring) return {};
+        Json combs = Json::list();
+        for (int comb : f.spring->combs) combs.push(comb);
+        return Json::object()
+            .add("carries", iso(f.spring->carries.typical))
+            .add("leave_kg", json(f.spring->leave))
+            .add("surplus_kg", json(f.spring->surplus))
+            .add("queen_room_kg", jsonOrNull(f.spring->queenRoom))
+            .add("may_take", f.spring->mayTake)
+            .add("combs", std::move(combs));
+    }
+
+    Json observations() const {
+        Json list = Json::list();
+        for (std::size_t i = 0; i < q.observations.size(); ++i) {
+            const auto& seen = q.observations[i];
+            Json entry = Json::object();
+            entry.add("date", seen.date.iso()).add("kind", kindOf(seen));
+            if (seen.wet) entry.add("wet", true);
+            const auto judged = std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
+            if (judged != f.judged.end()) {
+                if (tracking::isWeighed(seen))
+                    entry.add("seen_kg", judged->seen)
+                        .add("expected_kg", Json::object()
+                                                .add("low", judged->expected.low)
+                                                .add("typical", judged->expected.typical)
+                                                .add("high", judged->expected.high));
+                entry.add("contradicts", judged->contradicts);
+            }
+            list.push(std::move(entry));
+        }
+        return list;
+    }
+
+    Json days(bool daily) const {
+        Json list = Json::list();
+        for (std::size_t i = 0; i < f.now.bands.size() && i < f.autumn.bands.size(); i += daily ? 1 : 7)
+            list.push(Json::object()
+                          .add("date", iso(f.now.bands[i].day))
+                          .add("autumn_kg", json(f.autumn.bands[i].stores))
+                          .add("now_kg", json(f.now.bands[i].stores))
+                          .add("out", f.now.bands[i].out));
+        return list;
+    }
+
+    Json learned() const {
+        if (!q.winter.learned) return {};
+        const auto& l = *q.winter.learned;
+        return Json::object()
+            .add("use", multiplierJson({std::log(l.use), l.useLogSd}))
+            .add("death", multiplierJson({std::log(l.death), l.deathLogSd}));
+    }
+
+    const tracking::FollowQuestion& q;
+    const tracking::Following& f;
+    const ReferenceData& reference;
+    const text::WordStyle& style_;
+};
+
+Json begun(const FollowedColony& colony, Date asOf) {
+    return Json::object().add("colony", colony.colony.name).add("yard", colony.autumn.yard).add("as_of", asOf.iso());
+}
+
+} // namespace
+
+std::string_view kindOf(const tracking::Observation& observation) { return std::visit(KindWord{}, observation.what); }
+
+Json multiplierJson(const learning::Lasting& lasting) {
+    constexpr double tenth = 1.2816;
+    return Json::object()
+        .add("low", std::exp(lasting.logMean - tenth * lasting.logSd))
+        .add("typical", lasting.median())
+        .add("high", std::exp(lasting.logMean + tenth * lasting.logSd));
+}
+
+Json followJson(const FollowedColony& colony, const tracking::Following& following, Date asOf, bool daily,
+                const ReferenceData& reference, const text::WordStyle& style) {
+    Json answer = begun(colony, asOf);
+    FollowDocument(colony, following, reference, style).fill(answer, daily);
+    answer.add("seed", colony.advice.seed).add("winters", following.winters);
+    return answer;
+}
+
+Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference, const text::WordStyle& style) {
+    Json answer = begun(colony, asOf);
+    answer.add("decided", nullptr)
+        .add("state", word(tracking::FollowState::CannotSay))
+        .add("reasons", remarksJson(colony.advice.reasons, reference, style))
+        .add("cautions", Json::list());
+    return answer;
+}
+
+} // namespace winterlarder::answer

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "answer/followed_colony.h"
+#include "exchange/json_output.h"
+#include "reference/reference.h"
+#include "text/style.h"
+
+namespace winterlarder::answer {
+
+std::string_view word(tracking::FollowState state); //!< "on_course", "eating_faster", "eating_slower", "act_now", "dead", "cannot_say"
+//! "scale", "two-sided lift", "one-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead".
+std::string_view kindOf(const tracking::Observation& observation);
+
+//! How a colony's winter goes, in the keys of the manual; `days` with every day instead of every seventh.
+exchange::Json followJson(const FollowedColony& colony, const tracking::Following& following, Date asOf, bool daily,
+                          const ReferenceData& reference, const text::WordStyle& style);
+//! The same for a colony that cannot be followed: state cannot_say, the reasons of its autumn's answer.
+exchange::Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference, const text::WordStyle& style);
+
+//! A lasting multiplier: 10th, 50th and 90th percentile.
+exchange::Json multiplierJson(const learning::Lasting& lasting);
+
+} // namespace winterlarder::answer

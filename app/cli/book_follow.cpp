@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A winter out of the book: followed, its outcome, what was learned, and what is due as a calendar.
+#include "answer/follow_json.h"
+#include "answer/learned_book.h"
+#include "cli/book_commands.h"
+#include "cli/follow_text.h"
+#include "cli/open_book.h"
+#include "cli/table.h"
+
+#include "book/case_of.h"
+#include "exchange/calendar_file.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+#include <ostream>
+
+namespace winterlarder::cli {
+
+using namespace winterlarder::answer;
+using exchange::Json;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
+
+struct Asked {
+    book::Book book;
+    Date asOf;
+    std::vector<book::Colony> colonies;
+    std::optional<BookLearned> learned;
+    std::vector<PastColonyWinter> past;
+};
+
+// The colonies asked for: one by name, living or not; else all that live.
+Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const std::optional<std::string>& name, Date asOf) {
+    if (!name) return book::livingOn(from, asOf);
+    auto colony = colonyOf(from, *name);
+    if (!colony) return colony.problems();
+    return std::vector<book::Colony>{std::move(colony).value()};
+}
+
+Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional<std::string>& asOfText,
+                     const std::optional<std::string>& colony, bool learn) {
+    const auto asOf = dayOrToday(session, "--as-of", asOfText);
+    if (!asOf) return asOf.problems();
+    auto opened = openBook(session, file, For::Reading);
+    if (!opened) return opened.problems();
+    Asked result{std::move(opened).value(), *asOf, {}, std::nullopt, {}};
+    auto colonies = coloniesAsked(result.book, colony, *asOf);
+    if (!colonies) return colonies.problems();
+    result.colonies = std::move(colonies).value();
+    if (!learn) return result;
+    auto past = pastWintersOf(result.book, *asOf, session.sampling, session.threads);
+    if (!past) return past.problems();
+    result.past = std::move(past).value();
+    result.learned = learnedFrom(result.past, session.reference.constants, session.sampling, session.threads);
+    return result;
+}
+
+struct Followed {
+    FollowedColony colony;
+    std::optional<tracking::Following> following;
+};
+
+Outcome<Followed> followOne(Session& session, Asked& from, const book::Colony& colony) {
+    auto followed = followedColony(from.book, colony.id, from.asOf, from.learned ? &*from.learned : nullptr, session.sampling, session.threads);
+    if (!followed) return followed.problems();
+    Followed result{std::move(followed).value(), std::nullopt};
+    if (result.colony.question)
+        result.following = tracking::follow(*result.colony.question, session.reference.constants, session.sampling, session.threads);
+    return result;
+}
+
+void show(Session& session, const Followed& followed, Date asOf, bool daily, bool first) {
+    if (session.json) {
+        const Json answer = followed.following ? followJson(followed.colony, *followed.following, asOf, daily, session.reference, session.style)
+                                               : notFollowedJson(followed.colony, asOf, session.reference, session.style);
+        session.out << answer.compact() << '\n';
+        return;
+    }
+    if (!first) session.out << '\n';
+    session.print(followed.following ? followText(followed.colony, *followed.following, asOf, session)
+                                     : notFollowedText(followed.colony, asOf, session));
+}
+
+} // namespace
+
+Status followBook(Session& session, const BookFollow& options) {
+    auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
+    if (!from) return session.fail(from.problems());
+    if (from->colonies.empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, from->asOf.iso());
+    Status status = Status::Done;
+    bool first = true;
+    for (const auto& colony : from->colonies) {
+        const auto followed = followOne(session, *from, colony);
+        if (!followed) {
+            status = session.fail(followed.problems());
+            continue;
+        }
+        show(session, *followed, from->asOf, options.daily, first);
+        first = false;
+    }
+    return status;
+}
+
+Status addOutcome(Session& session, const NewOutcome& options) {
+    if (options.alive == options.dead) return session.fail({argumentProblem("how the winter ended was not said", "--alive or --dead")});
+    const auto date = dayOf("--date", options.date);
+    if (!date) return session.fail(date.problems());
+    auto opened = openBook(session, options, For::Writing);
+    if (!opened) return session.fail(opened.problems());
+    const auto colony = colonyOf(*opened, options.colony);
+    if (!colony) return session.fail(colony.problems());
+    book::WinterOutcome outcome{.colony = colony->id, .date = *date, .alive = options.alive, .coveredCombs = options.coveredCombs, .note = options.note};
+    if (options.stores) outcome.storesLeft = kilograms(*options.stores);
+    return addAndPrint(session, *opened, options, std::move(outcome));
+}
+
+namespace {
+
+Json pairJson(const learning::LastingPair& pair) {
+    return Json::object().add("use", multiplierJson(pair.use)).add("death", multiplierJson(pair.death));
+}
+
+Json scoreJson(const ScoredWinter& scored) {
+    const auto& s = scored.score;
+    return Json::object()
+        .add("colony", scored.winter->name)
+        .add("winter", scored.winter->autumn)
+        .add("date", scored.winter->winter.question.year.date(s.day).iso())
+        .add("observed_kg", s.observed)
+        .add("forecast_kg", Json::object().add("low", s.low).add("typical", s.typical).add("high", s.high))
+        .add("inside", s.inside())
+        .add("score_kg", s.score)
+        .add("handbook_score_kg", s.handbookScore);
+}
+
+Json learnedJson(Asked& from, const std::vector<ScoredWinter>& scored, const learning::ScoreSummary& summary) {
+    Json colonies = Json::list(), yards = Json::list(), scores = Json::list();
+    for (const auto& colony : from.colonies)
+        if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number)); own != from.learned->bees.colonies.end())
+            colonies.push(pairJson(own->second).add("colony", colony.name));
+    for (const auto& [yard, shift] : from.learned->forage) {
+        const auto found = from.book.find(book::YardId{yard});
+        const std::string name = found && *found ? (*found)->name : std::string();
+        yards.push(Json::object().add("yard", name).add("forage_shift_days", shift.meanDays).add("sd_days", shift.sdDays).add("years", shift.years));
+    }
+    for (const auto& each : scored) scores.push(scoreJson(each));
+    return Json::object()
+        .add("winters", from.learned->bees.winters)
+        .add("keeper", from.learned->bees.winters > 0 ? pairJson(from.learned->bees.keeper) : Json())
+        .add("colonies", std::move(colonies))
+        .add("yards", std::move(yards))
+        .add("forecasts", Json::object()
+                              .add("count", summary.forecasts)
+                              .add("inside", summary.inside)
+                              .add("score_kg", summary.score)
+                              .add("handbook_score_kg", summary.handbookScore))
+        .add("scores", std::move(scores));
+}
+
+QString percentLine(const QString& what, const learning::Lasting& lasting, const text::WordStyle& style) {
+    const double percent = 100 * (lasting.median() - 1);
+    const QString size = text::number(std::abs(percent), 0, style);
+    const QString spread = text::number(100 * lasting.logSd, 0, style);
+    return (percent >= 0 ? tr("%1 %2 % more than the model says (SD %3 %)") : tr("%1 %2 % less than the model says (SD %3 %)"))
+        .arg(what, size, spread);
+}
+
+QString learnedText(const Asked& from, const learning::ScoreSummary& summary, const Session& session) {
+    const auto& style = session.style;
+    if (from.learned->bees.winters == 0) return tr("Nothing has been learned yet: no past winter says anything.") + QLatin1Char('\n');
+    QString text = session.strong(tr("Learned from %1 winters of colonies").arg(from.learned->bees.winters)) + QLatin1Char('\n');
+    text += QStringLiteral("  ") + percentLine(tr("They eat"), from.learned->bees.keeper.use, style) + QLatin1Char('\n');
+    text += QStringLiteral("  ") + percentLine(tr("They lose bees"), from.learned->bees.keeper.death, style) + QLatin1Char('\n');
+    TextTable table({tr("Colony"), tr(">Use"), tr(">Deaths")});
+    for (const auto& colony : from.colonies)
+        if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number)); own != from.learned->bees.colonies.end())
+            table.add({shown(colony.name), text::number(own->second.use.median(), 2, style), text::number(own->second.death.median(), 2, style)});
+    text += table.text();
+    if (summary.forecasts == 0) return text;
+    return text + wrapped(tr("%1 forecasts can be compared with what happened: %2 of them lay within the band of nine in ten. Their mean score is "
+                             "%3, that of a handbook's %4 a winter is %5 (smaller is better).")
+                              .arg(summary.forecasts)
+                              .arg(static_cast<int>(std::lround(summary.inside * summary.forecasts)))
+                              .arg(text::mass(kilograms(summary.score), style), text::mass(handbookUse, style),
+                                   text::mass(kilograms(summary.handbookScore), style)),
+                          {});
+}
+
+} // namespace
+
+Status learnedBook(Session& session, const BookAnswers& options) {
+    auto from = asked(session, options, options.asOf, options.colony, true);
+    if (!from) return session.fail(from.problems());
+    const auto scored = scoredFrom(from->past, session.reference.constants, session.sampling, session.threads);
+    std::vector<learning::ForecastScore> scores;
+    for (const auto& each : scored) scores.push_back(each.score);
+    const auto summary = learning::summarise(scores);
+    if (session.json)
+        session.print(learnedJson(*from, scored, summary));
+    else
+        session.print(learnedText(*from, summary, session));
+    return Status::Done;
+}
+
+namespace {
+
+std::string visitWords(const book::PlannedVisit& visit, const text::WordStyle& style) {
+    switch (visit.what) {
+    case book::VisitKind::Syrup:
+        return (visit.syrup ? tr("Syrup, %1").arg(text::volume(*visit.syrup, style)) : tr("Syrup")).toStdString();
+    case book::VisitKind::Fondant:
+        return (visit.fondant ? tr("Fondant, %1").arg(text::mass(*visit.fondant, style)) : tr("Fondant")).toStdString();
+    case book::VisitKind::Check: break;
+    }
+    return tr("Check the feeding").toStdString();
+}
+
+// What is due for one colony: planned visits from the day on, the next weighing, feeding that cannot wait.
+Outcome<bool> addDue(Session& session, Asked& from, const book::Colony& colony, std::vector<exchange::DueOn>& due) {
+    const auto id = [&](const std::string& what) { return fmt::format("{}-{}@winterlarder", what, colony.id.number); };
+    const auto visits = from.book.of<book::PlannedVisit>(colony.id);
+    if (!visits) return visits.problems();
+    for (const auto& visit : *visits)
+        if (visit.state == book::VisitState::Planned && visit.date >= from.asOf)
+            due.push_back({fmt::format("visit-{}@winterlarder", visit.id.number), visit.date,
+                           fmt::format("{}: {}", colony.name, visitWords(visit, session.style)), visit.note});
+    const auto followed = followOne(session, from, colony);
+    if (!followed) return followed.problems();
+    if (!followed->following) return true;
+    const auto& f = *followed->following;
+    const auto& q = *followed->colony.question;
+    const std::string headline = followHeadline(q, f, session.style).toStdString();
+    if (f.nextWeighing)
+        due.push_back({id("weighing"), f.nextWeighing->date, fmt::format("{}: {}", colony.name, tr("weigh again").toStdString()), headline});
+    if (f.state == tracking::FollowState::ActNow)
+        due.push_back({id("feed"), q.year.date(f.feed->by), fmt::format("{}: {}", colony.name, tr("feed").toStdString()), headline});
+    return true;
+}
+
+} // namespace
+
+Status bookCalendar(Session& session, const BookAnswers& options) {
+    auto from = asked(session, options, options.asOf, options.colony, true);
+    if (!from) return session.fail(from.problems());
+    std::vector<exchange::DueOn> due;
+    for (const auto& colony : from->colonies)
+        if (const auto added = addDue(session, *from, colony, due); !added) return session.fail(added.problems());
+    std::stable_sort(due.begin(), due.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
+    session.out << exchange::calendarFile(tr("Bees").toStdString(), due, session.moment.now);
+    return Status::Done;
+}
+
+} // namespace winterlarder::cli

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/follow_text.h"
+
+#include "answer/follow_json.h"
+#include "cli/table.h"
+#include "text/remarks.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace winterlarder::cli {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
+
+class FollowText {
+public:
+    FollowText(const answer::FollowedColony& colony, const tracking::Following& following, const Session& session)
+        : q(*colony.question), f(following), style_(session.style), session_(session) {}
+
+    QString all() {
+        figures();
+        feeding();
+        seen();
+        return text_;
+    }
+
+private:
+    void heading(const QString& words) { text_ += QLatin1Char('\n') + session_.strong(words) + QLatin1Char('\n'); }
+    QString on(SeasonDay day) const { return text::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_); }
+    QString kg(double value) const { return text::mass(kilograms(value), style_); }
+
+    void figures() {
+        TextTable table({QString(), tr(">Forecast in autumn"), tr(">Forecast now")});
+        const auto& then = f.autumn;
+        const auto& now = f.now;
+        table.add({tr("Stores today"), text::mass(then.today, style_), text::mass(now.today, style_)});
+        table.add({tr("Lost since"), text::mass(then.lost, style_), text::mass(now.lost, style_)});
+        table.add({tr("Left at first forage"), text::mass(then.atForage, style_), text::mass(now.atForage, style_)});
+        table.add({tr("Touch the reserve"), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
+        table.add({tr("Run out"), text::ofHundred(then.runOut, style_), text::ofHundred(now.runOut, style_)});
+        text_ += table.text();
+        FactList facts;
+        if (now.reserveBy.low) facts.add(tr("Reserve touched"), between(now.reserveBy));
+        if (now.outBy.low) facts.add(tr("Nothing left"), between(now.outBy));
+        facts.add(tr("First forage"), tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
+        text_ += facts.text();
+    }
+
+    // A tenth, half and nine tenths of what is believed, as far as it comes to that.
+    QString between(const tracking::DaySpread& days) const {
+        const QString early = tr("from %1").arg(on(*days.low));
+        return days.typical ? tr("%1, half by %2").arg(early, on(*days.typical)) : early;
+    }
+
+    void feeding() {
+        if (!f.feed) return;
+        heading(tr("Feed"));
+        FactList facts;
+        facts.add(tr("Stores to be gained"), text::mass(f.feed->stores, style_));
+        facts.add(tr("Begin by"), on(f.feed->by));
+        facts.add(tr("Go on until"), on(f.feed->until));
+        if (f.feed->fondant.value() > 0) facts.add(tr("Fondant"), text::mass(f.feed->fondant, style_));
+        text_ += facts.text();
+        TextTable table({tr("Day"), tr("What"), tr(">Amount")});
+        for (const auto& lot : f.feed->lots) table.add({text::date(lot.date, style_), tr("fondant"), text::mass(lot.fondant, style_)});
+        if (f.feed->plan)
+            for (const auto& visit : f.feed->plan->visits)
+                table.add({text::date(visit.date, style_), text::visit(visit.kind),
+                           visit.syrup.value() > 0 ? text::volume(visit.syrup, style_)
+                                                   : (visit.fondant.value() > 0 ? text::mass(visit.fondant, style_) : QString())});
+        text_ += table.text();
+    }
+
+    void seen() {
+        if (q.observations.empty()) return;
+        heading(tr("Seen since"));
+        TextTable table({tr("Day"), tr("What"), tr(">Read"), tr(">Expected")});
+        for (std::size_t i = 0; i < q.observations.size(); ++i) {
+            const auto& observation = q.observations[i];
+            const auto judged = std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
+            const bool weighed = judged != f.judged.end() && tracking::isWeighed(observation);
+            const QString expected = weighed ? tr("%1 to %2").arg(kg(judged->expected.low), kg(judged->expected.high)) : QString();
+            const std::string_view kind = answer::kindOf(observation);
+            table.add({text::date(observation.date, style_), QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())),
+                       weighed ? kg(judged->seen) : QString(), expected});
+        }
+        text_ += table.text();
+    }
+
+    const tracking::FollowQuestion& q;
+    const tracking::Following& f;
+    const text::WordStyle& style_;
+    const Session& session_;
+    QString text_;
+};
+
+QString remarks(const QString& words, const std::vector<Remark>& remarks, const Session& session) {
+    if (remarks.empty()) return {};
+    QString text = QLatin1Char('\n') + session.strong(words) + QLatin1Char('\n');
+    for (const Remark& remark : remarks) {
+        const CautionRule* rule = session.reference.caution(remark.id);
+        const QString source = rule && !rule->sources.empty() ? QStringLiteral(" [%1]").arg(QString::fromStdString(rule->sources.front())) : QString();
+        text += wrapped(shown(text::sentence(remark, session.style).toStdString()) + source, QStringLiteral("  - "));
+    }
+    return text;
+}
+
+QString title(const answer::FollowedColony& colony, Date asOf, const Session& session) {
+    return session.strong(tr("%1, %2, %3").arg(shown(colony.colony.name), shown(colony.autumn.yard), text::date(asOf, session.style))) +
+           QLatin1Char('\n');
+}
+
+} // namespace
+
+QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const text::WordStyle& style) {
+    const auto on = [&](SeasonDay day) { return text::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style); };
+    switch (f.state) {
+    case tracking::FollowState::OnCourse: return tr("On course.");
+    case tracking::FollowState::EatingFaster:
+        return f.now.reserveBy.typical ? tr("Less is left than planned: the reserve is likely gone by %1.").arg(on(*f.now.reserveBy.typical))
+                                       : tr("Less is left than planned.");
+    case tracking::FollowState::EatingSlower: return tr("More is left than planned.");
+    case tracking::FollowState::ActNow:
+        return f.feed->plan ? tr("Act now: feed %1 of stores, begin by %2.").arg(text::mass(f.feed->stores, style), on(f.feed->by))
+                            : tr("Act now: %1 of fondant, the first by %2.").arg(text::mass(f.feed->fondant, style), on(f.feed->by));
+    case tracking::FollowState::Dead: return tr("The colony is dead.");
+    case tracking::FollowState::CannotSay: return tr("It cannot be said: what was seen contradicts every winter.");
+    }
+    return {};
+}
+
+QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf, const Session& session) {
+    QString text = title(colony, asOf, session);
+    text += session.strong(followHeadline(*colony.question, following, session.style)) + QLatin1Char('\n');
+    if (following.state != tracking::FollowState::Dead) text += FollowText(colony, following, session).all();
+    text += remarks(tr("Reasons"), following.reasons, session);
+    return text + remarks(tr("Cautions"), following.cautions, session);
+}
+
+QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session) {
+    return title(colony, asOf, session) + session.strong(tr("It cannot be followed.")) + QLatin1Char('\n') +
+           remarks(tr("Reasons"), colony.advice.reasons, session);
+}
+
+} // namespace winterlarder::cli

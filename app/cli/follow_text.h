@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "answer/followed_colony.h"
+#include "cli/session.h"
+
+namespace winterlarder::cli {
+
+//! How a colony's winter goes, for a person: what to do, forecast then and now, dates, feeding, what was seen, reasons, cautions.
+QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf, const Session& session);
+//! A colony that cannot be followed, and why.
+QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session);
+//! What to do, in one sentence.
+QString followHeadline(const tracking::FollowQuestion& question, const tracking::Following& following, const text::WordStyle& style);
+
+} // namespace winterlarder::cli
