@@ -2,6 +2,7 @@
 #pragma once
 
 #include "cli/book_options.h"
+#include "cli/commands.h"
 #include "cli/session.h"
 
 //! The commands of `book`. Those that write print the id of what is new, once it is on disk; those that only read open the book
@@ -18,6 +19,7 @@ Status addHarvest(Session& session, const NewHarvest& options);
 Status addTreatment(Session& session, const NewTreatment& options);
 Status addSighting(Session& session, const NewSighting& options);
 Status addWeather(Session& session, const NewWeather& options);
+Status addScaleLog(Session& session, const NewScaleLog& options, const ScaleOptions& log);
 Status addFate(Session& session, const NewFate& options);
 
 Status adviseBook(Session& session, const BookAnswers& options);

@@ -8,7 +8,8 @@
 #include "exchange/book_document.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
-#include "text/story.h"
+#include "text/kind_words.h"
+#include "text/step_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -61,10 +62,10 @@ Json stepJson(const book::Step& step) {
     return std::move(object.add("changes", std::move(changes)));
 }
 
-QString storyText(const std::vector<book::Step>& steps) {
+QString storyText(const std::vector<book::Step>& steps, const text::WordStyle& style) {
     TextTable table({tr("When"), tr("What"), tr("Who"), tr("State")});
     for (const auto& step : steps)
-        table.add({of(step.at.iso()), text::stepTitle(step), shown(step.who), text::stepState(step.state)});
+        table.add({of(step.at.iso()), text::stepName(step, style), shown(step.who), text::stepState(step.state)});
     return table.text();
 }
 
@@ -160,7 +161,7 @@ Status bookStory(Session& session, const BookStory& options) {
     if (!opened) return session.fail(opened.problems());
     const auto steps = opened->story(options.count);
     if (!steps) return session.fail(steps.problems());
-    if (!session.json) return session.print(storyText(*steps)), Status::Done;
+    if (!session.json) return session.print(storyText(*steps, session.style)), Status::Done;
     Json list = Json::list();
     for (const auto& step : *steps) list.push(stepJson(step));
     session.print(list);

@@ -46,6 +46,18 @@ void addOther(CLI::App* command, const char* name, BookAndFile& options, const s
 
 } // namespace
 
+void addScaleOptions(CLI::App* command, ScaleOptions& options) {
+    optional(command, "--delimiter", options.delimiter, "comma, semicolon, tab", "SIGN");
+    optional(command, "--decimal", options.decimal, "comma or point", "SIGN");
+    optional(command, "--time", options.time, "column of the times, by name or number", "COLUMN");
+    optional(command, "--date", options.date, "column of the dates, where they stand apart", "COLUMN");
+    optional(command, "--weight", options.weight, "column of the weights", "COLUMN");
+    optional(command, "--unit", options.unit, "kg, g or lb", "UNIT");
+    optional(command, "--date-order", options.dateOrder, "dmy, mdy or ymd", "ORDER");
+    optional(command, "--time-zone", options.timeZone, "where the hive stands: America/Halifax, UTC, +02:00", "ZONE");
+    optional(command, "--clock", options.clock, "what the logger's clock shows, where that is another zone", "ZONE");
+}
+
 void BookLine::addTo(CLI::App& book, const AddCommand& add) {
     addYards(book, add);
     addColonies(book, add);
@@ -151,6 +163,14 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     optional(weather, "--yard", weather_.yard, "whose, if the book has several yards", "NAME");
     weather->add_option("--columns", weather_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")->type_name("NAMES");
     weather->add_option("--unit", weather_.unit, "c (default) or f")->type_name("UNIT");
+    auto* log = add(book, "add-scale-log", "a few weighings and every feed, harvest and change of equipment out of a scale's log",
+                    [this](Session& session) { return addScaleLog(session, scaleLog_, scale_); });
+    addBookFile(log, scaleLog_, true);
+    log->add_option("FILE", scale_.file, "CSV table of times and weights, or - for standard input")->required();
+    log->add_option("--colony", scaleLog_.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
+    optional(log, "--ratio", scaleLog_.ratio, "of the syrup fed meanwhile, sugar to water by mass", "A:B");
+    log->add_flag("--preview", scaleLog_.preview, "only say what would be added");
+    addScaleOptions(log, scale_);
 }
 
 void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {

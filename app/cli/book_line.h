@@ -2,6 +2,7 @@
 #pragma once
 
 #include "cli/book_options.h"
+#include "cli/commands.h"
 #include "cli/session.h"
 
 #include <functional>
@@ -15,6 +16,9 @@ namespace winterlarder::cli {
 
 //! A command that was chosen, to be run once the data are loaded.
 using Chosen = std::function<Status(Session&)>;
+
+//! The options that say how the log of a scale is written, as `scale` takes them.
+void addScaleOptions(CLI::App* command, ScaleOptions& options);
 
 //! The commands of `book` as the command line reads them.
 class BookLine {
@@ -45,6 +49,8 @@ private:
     NewFate fate_;
     NewSighting sighting_;
     NewWeather weather_;
+    NewScaleLog scaleLog_;
+    ScaleOptions scale_;
     BookAnswers advise_, case_, accept_, learned_, calendar_;
     BookFollow follow_;
     NewOutcome outcome_;

@@ -79,6 +79,13 @@ struct NewWeather : BookFile {
     std::optional<std::string> yard;
 };
 
+//! The log of a scale under a hive.
+struct NewScaleLog : BookFile {
+    std::string colony;
+    std::optional<std::string> ratio; //!< of the syrup that was fed meanwhile
+    bool preview = false;
+};
+
 //! How a colony left: united into another, sold or dead.
 struct NewFate : RecordOf {
     std::string fate;

@@ -171,15 +171,7 @@ private:
         auto* added = command("scale", "daily weights, months and steps from the log of a hive scale",
                               [this](Session& session) { return scale(session, scale_); });
         added->add_option("FILE", scale_.file, "CSV table of times and weights, or - for standard input")->required();
-        optional(added, "--delimiter", scale_.delimiter, "comma, semicolon, tab")->type_name("SIGN");
-        optional(added, "--decimal", scale_.decimal, "comma or point")->type_name("SIGN");
-        optional(added, "--time", scale_.time, "column of the times, by name or number")->type_name("COLUMN");
-        optional(added, "--date", scale_.date, "column of the dates, where they stand apart")->type_name("COLUMN");
-        optional(added, "--weight", scale_.weight, "column of the weights")->type_name("COLUMN");
-        optional(added, "--unit", scale_.unit, "kg, g or lb")->type_name("UNIT");
-        optional(added, "--date-order", scale_.dateOrder, "dmy, mdy or ymd")->type_name("ORDER");
-        optional(added, "--time-zone", scale_.timeZone, "where the hive stands: America/Halifax, UTC, +02:00")->type_name("ZONE");
-        optional(added, "--clock", scale_.clock, "what the logger's clock shows, where that is another zone")->type_name("ZONE");
+        addScaleOptions(added, scale_);
         added->add_flag("--daily", scale_.daily, "every day's weight as well (--json always has them)");
     }
     void addShipped() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "answer/scale_answer.h"
 #include "calendar/date.h"
 #include "cli/session.h"
 
@@ -61,6 +62,8 @@ struct ScaleOptions {
     bool daily = false;
 };
 Status scale(Session& session, const ScaleOptions& options);
+//! What a log tells; problems are those of the arguments and of the file.
+Outcome<answer::ScaleAnswer> readScale(Session& session, const ScaleOptions& options);
 
 Status hiveFormats(Session& session);
 Status sources(Session& session, const std::optional<std::string>& id);

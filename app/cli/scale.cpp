@@ -215,18 +215,22 @@ QString scaleText(const ScaleAnswer& answer, bool daily, const text::WordStyle& 
 
 } // namespace
 
-Status scale(Session& session, const ScaleOptions& options) {
+Outcome<ScaleAnswer> readScale(Session& session, const ScaleOptions& options) {
     const auto asked = logOptions(options);
-    if (!asked) return session.fail(asked.problems());
+    if (!asked) return asked.problems();
     auto log = readLog(session, options.file, *asked);
-    if (!log) return session.fail(log.problems());
-    const auto found = answer::answerOf(std::move(log).value(), {options.timeZone, options.clock});
-    if (!found) {
-        Problems problems = found.problems();
-        for (Problem& problem : problems)
-            problem.place.file = "winterlarder-cli";
-        return session.fail(problems);
-    }
+    if (!log) return log.problems();
+    auto found = answer::answerOf(std::move(log).value(), {options.timeZone, options.clock});
+    if (found) return found;
+    Problems problems = found.problems();
+    for (Problem& problem : problems)
+        problem.place.file = "winterlarder-cli";
+    return problems;
+}
+
+Status scale(Session& session, const ScaleOptions& options) {
+    const auto found = readScale(session, options);
+    if (!found) return session.fail(found.problems());
     if (session.json)
         session.print(answer::json(*found));
     else

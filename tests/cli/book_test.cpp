@@ -3,6 +3,7 @@
 #include "book/book.h"
 #include "cli/program.h"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 
 namespace winterlarder {
@@ -68,6 +69,34 @@ TEST_F(BookCommands, WinterIsWrittenDownToo) {
     const auto good = folder.file("good.csv", "date;min;max\n2026-11-01;0;8\n2026-11-02;-2.5;6\n");
     EXPECT_EQ(done("add-weather", "'" + good.string() + "'"), "1\n");
     EXPECT_EQ(at(jsonOf(dump()), "weather_logs.0.days.1.mean_c").number, 1.75);
+}
+
+//! Six weeks of hourly weights: 40 kg, 30 g less a day, and a box of 6 kg taken off on 21 September.
+std::string scaleLog() {
+    std::string log = "time,weight_kg\n";
+    for (int hour = 0; hour < 45 * 24; ++hour) {
+        const auto day = Date::of(2026, 9, 1)->plusDays(hour / 24);
+        const double weight = 40 - 0.03 * hour / 24 - (hour >= 20 * 24 + 15 ? 6 : 0);
+        log += fmt::format("{} {:02}:00,{:.3f}\n", day.iso(), hour % 24, weight);
+    }
+    return log;
+}
+
+TEST_F(BookCommands, AScalesLogBecomesAFewRecordsAsOneStep) {
+    furnish();
+    const auto before = dump();
+    const auto log = "'" + folder.file("scale.csv", scaleLog()).string() + "' --colony Pear ";
+    const auto preview = jsonOf(done("add-scale-log", log + "--preview --json"));
+    EXPECT_EQ(dump(), before);
+    EXPECT_GE(at(preview, "weighings").number, 4);
+    EXPECT_EQ(at(preview, "harvests").number + at(preview, "manipulations").number, 1);
+    EXPECT_EQ(jsonOf(done("add-scale-log", log + "--json")).members.front().value.number, at(preview, "weighings").number);
+    const auto again = jsonOf(done("add-scale-log", log + "--json"));
+    EXPECT_EQ(at(again, "weighings").number, 0) << "what is there already is not added twice";
+    EXPECT_EQ(at(again, "left_out").number, at(preview, "weighings").number + 1);
+    EXPECT_EQ(done("check"), "sound\n");
+    done("undo");
+    EXPECT_EQ(dump(), before);
 }
 
 TEST_F(BookCommands, AdviseAnswersEveryLivingColonyOnALine) {
@@ -146,7 +175,7 @@ TEST_F(BookCommands, TablesGoOutAndComeInAsCsv) {
 TEST_F(BookCommands, StoryUndoAndRedo) {
     furnish();
     const auto before = dump();
-    EXPECT_THAT(linesOf(done("story")).at(1), HasSubstr("weighing added"));
+    EXPECT_THAT(linesOf(done("story")).at(1), HasSubstr("add a weighing"));
     const auto newest = jsonOf(done("story", "--json --count 1"));
     ASSERT_THAT(newest.items, SizeIs(1));
     EXPECT_EQ(at(newest, "0.verb").text, "add weighing");
