@@ -83,15 +83,19 @@ inline tracking::FollowQuestion asked(const SyntheticWinter& winter) {
     return q;
 }
 
-//! Learns as the program does, all winters over one ensemble.
+//! Learns as the program does, but all winters over one first ensemble; where too few of it count they are drawn again.
 class Learner {
 public:
     explicit Learner(const SyntheticKeepers& what)
-        : ensemble_(*winter::simulate(withBrood(), constants(), {what.seed + 1, what.winters}, 2)),
+        : sampling_{what.seed + 1, what.winters}, ensemble_(*winter::simulate(withBrood(), constants(), {what.seed + 1, what.winters}, 2)),
           paths_(ensemble_, {}, keepersQuestion().decided, constants()) {}
 
     WinterEvidence evidence(const SyntheticWinter& winter) const {
-        return evidenceIn(tracking::reweigh(asked(winter), paths_, {}, 1, constants()), ensemble_.draws(), constants());
+        const auto question = asked(winter);
+        const auto belief = tracking::reweigh(question, paths_, {}, 1, constants());
+        if (belief.effectiveWinters < constants().redrawBelow * sampling_.winters)
+            return *evidenceOf({question, std::nullopt}, constants(), sampling_, 2);
+        return evidenceIn(belief, ensemble_.draws(), constants());
     }
     LastingPair learned(const SyntheticKeeper& keeper, int years) const {
         std::vector<ColonyWinter> winters;
@@ -105,6 +109,7 @@ private:
         q.keepBrood = true;
         return q;
     }
+    winter::Sampling sampling_;
     winter::DemandEnsemble ensemble_;
     tracking::HivePaths paths_;
 };
