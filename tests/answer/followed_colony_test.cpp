@@ -85,6 +85,15 @@ TEST_F(FollowedColonyTest, FeedsHarvestsAndEquipmentAreSteps) {
     EXPECT_TRUE(questionOn("2026-09-21").steps.empty()) << "later records do not exist yet";
 }
 
+TEST_F(FollowedColonyTest, WithoutAPlanWhatWasFedInAutumnIsOne) {
+    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2026-09-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2027-02-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    const auto q = questionOn("2027-03-01");
+    ASSERT_EQ(q.planned.size(), 1u);
+    EXPECT_NEAR(q.planned[0].change.value(), 0.85 * 2, 1e-9);
+    EXPECT_EQ(q.steps.size(), 2u);
+}
+
 TEST_F(FollowedColonyTest, OfManyWeighingsOneInTenDaysCounts) {
     for (int i = 1; i <= 25; ++i)
         edit(book, book::AddWeighing{weighingOf(colony, day("2026-12-01").plusDays(i), 50 - 0.1 * i)});
