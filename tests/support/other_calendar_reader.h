@@ -31,7 +31,7 @@ inline std::pair<int, std::string> readByAnother(const std::string& calendar) {
         "          event['DTSTAMP'].dt.strftime('%Y%m%dT%H%M%SZ'), sep='|')\n";
     const auto program = std::filesystem::path(path).replace_extension(".py");
     std::ofstream(program) << script;
-    FILE* pipe = popen(("PYTHONIOENCODING=utf-8 python3 '" + program.string() + "' '" + path.string() + "' 2>&1").c_str(), "r");
+    FILE* pipe = popen(("PYTHONIOENCODING=utf-8 /usr/bin/python3 '" + program.string() + "' '" + path.string() + "' 2>&1").c_str(), "r");
     std::string said;
     for (int c = 0; pipe && (c = std::fgetc(pipe)) != EOF;) said += static_cast<char>(c);
     const int ended = pipe ? pclose(pipe) : -1;
