@@ -26,6 +26,15 @@ bool takeValue(const QStringList& given, qsizetype& at, const QString& name, std
     return true;
 }
 
+bool takeDay(const QStringList& given, qsizetype& at, Arguments& arguments) {
+    std::optional<QString> day;
+    QString fault;
+    if (!takeValue(given, at, QStringLiteral("--day"), day, fault)) return false;
+    if (day) arguments.day = Date::parse(day->toStdString());
+    if (!arguments.day) arguments.fault = tr("--day needs a day after it, as 2026-09-14");
+    return true;
+}
+
 } // namespace
 
 Arguments readArguments(const QStringList& given) {
@@ -36,9 +45,11 @@ Arguments readArguments(const QStringList& given) {
         if (onlyFiles || !word.startsWith(QLatin1Char('-')) || word == QLatin1String("-")) arguments.files << word;
         else if (word == QLatin1String("--")) onlyFiles = true;
         else if (word == QLatin1String("--version")) arguments.version = true;
+        else if (word == QLatin1String("--demo")) arguments.demo = true;
         else if (word == QLatin1String("--help") || word == QLatin1String("-h")) arguments.help = true;
         else if (takeValue(given, at, QStringLiteral("--pictures"), arguments.pictures, arguments.fault)) continue;
         else if (takeValue(given, at, QStringLiteral("--data"), arguments.data, arguments.fault)) continue;
+        else if (takeDay(given, at, arguments)) continue;
         else if (arguments.fault.isEmpty()) arguments.fault = tr("unknown option %1; --help lists them").arg(word);
     }
     return arguments;
@@ -47,8 +58,10 @@ Arguments readArguments(const QStringList& given) {
 QString helpText() {
     return tr("Usage: winterlarder [FILE...]\n"
               "       winterlarder --pictures FOLDER [FILE...]\n\n"
-              "Opens colonies (case files) on the desk; without files, the demo yard: six invented\n"
-              "colonies in an orchard. Will what is in the hive last until the first forage?\n\n"
+              "Opens a book, or colonies from case files, on the desk; without files, the book last open.\n"
+              "Will what is in the hive last until the first forage?\n\n"
+              "  --demo             open the demo yard: six invented colonies in an orchard\n"
+              "  --day DAY          ask about this day (2026-09-14) instead of today\n"
               "  --pictures FOLDER  write the window, each colony's winter picture and the yard sheet\n"
               "                     into the folder, print their names, and end; needs no display\n"
               "  --data FOLDER      take the shipped data from another folder\n"

@@ -9,12 +9,6 @@
 
 namespace winterlarder::desk {
 
-void MainWindow::openFilesByHand() {
-    const QStringList files = QFileDialog::getOpenFileNames(this, tr("Open colonies"), {}, tr("Case files (*.json);;All files (*)"));
-    if (files.isEmpty() || !reference_) return;
-    receive(openFiles(files, reference_));
-}
-
 void MainWindow::saveYardSheet() {
     const QString path = QFileDialog::getSaveFileName(this, tr("Save yard sheet"), yard_.title() + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
     if (path.isEmpty() || saveSheet(yardSheet(yard_), path)) return;

@@ -41,7 +41,7 @@ int writeAndEnd(QApplication& application, MainWindow& window, const QString& fo
         if (!written.ok()) return application.exit(report(written.problems()));
         for (const QString& path : *written) say(stdout, path + QLatin1Char('\n'));
         application.exit(window.openingProblems().empty() ? 0 : report(window.openingProblems()));
-    }, Qt::QueuedConnection);
+    }, static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
     window.begin();
     return application.exec();
 }

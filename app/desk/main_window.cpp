@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/main_window.h"
 
+#include "desk/answering.h"
 #include "desk/colony_view.h"
-#include "desk/core_adviser.h"
-#include "desk/reckoning.h"
 #include "desk/said_remarks.h"
 #include "models/words.h"
+#include "widgets/banner.h"
 #include "widgets/card.h"
 #include "widgets/colours.h"
 #include "widgets/icons.h"
@@ -14,23 +14,30 @@
 #include "widgets/yard_view.h"
 
 #include <QApplication>
+#include <QComboBox>
+#include <QDateEdit>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenuBar>
 #include <QMessageBox>
 #include <QStackedWidget>
+#include <QTemporaryDir>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
 
-MainWindow::MainWindow(Arguments arguments) : arguments_(std::move(arguments)) {
+MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::move(arguments)), book_(std::move(scribe)), yard_(&book_) {
     setWindowTitle(tr("Winterlarder"));
     setWindowIcon(applicationIcon());
+    answering_ = new Answering(&yard_, this);
     buildPanes();
     buildMenus();
     connectYard();
+    connectBook();
     applyColours();
     resize(1360, 900);
+    yard_.showDay(arguments_.day.value_or(words::fromQDate(QDate::currentDate())));
     choose({});
     list_->setFocus();
 }
@@ -40,6 +47,7 @@ MainWindow::~MainWindow() = default;
 void MainWindow::buildPanes() {
     auto* desk = new QWidget(this);
     desk->setObjectName(QStringLiteral("desk"));
+    banner_ = new Banner(desk);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
     right_ = new QStackedWidget(desk);
@@ -48,12 +56,44 @@ void MainWindow::buildPanes() {
     auto* framed = new QVBoxLayout;
     framed->setContentsMargins(18, 14, 18, 14);
     framed->addWidget(right_);
-    auto* across = new QHBoxLayout(desk);
+    auto* across = new QHBoxLayout;
     across->setContentsMargins(0, 0, 0, 0);
     across->setSpacing(0);
     across->addWidget(buildYardPane());
     across->addLayout(framed, 1);
+    auto* down = new QVBoxLayout(desk);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(0);
+    down->addWidget(banner_);
+    down->addLayout(across, 1);
     setCentralWidget(desk);
+}
+
+QWidget* MainWindow::buildYardHead() {
+    auto* head = new QWidget(this);
+    yards_ = new QComboBox(head);
+    yards_->setAccessibleName(tr("Which yard"));
+    yards_->hide();
+    day_ = new QDateEdit(head);
+    day_->setCalendarPopup(true);
+    day_->setDisplayFormat(tr("d MMMM yyyy"));
+    day_->setAccessibleName(tr("Day asked about"));
+    day_->setToolTip(tr("The day asked about: what was written down later does not count yet"));
+    day_->setKeyboardTracking(false);
+    day_->setDateRange(QDate(1900, 1, 1), QDate(2200, 12, 31));
+    auto* label = quietLabel(head, false);
+    label->setText(tr("as of"));
+    label->setBuddy(day_);
+    auto* across = new QHBoxLayout;
+    across->addWidget(label);
+    across->addWidget(day_, 1);
+    auto* down = new QVBoxLayout(head);
+    down->setContentsMargins(16, 2, 12, 2);
+    down->addWidget(yards_);
+    down->addLayout(across);
+    connect(yards_, &QComboBox::activated, this, [this](int at) { yard_.showYard({yards_->itemData(at).toLongLong()}); });
+    connect(day_, &QDateEdit::dateChanged, this, [this](QDate day) { yard_.showDay(words::fromQDate(day)); });
+    return head;
 }
 
 QWidget* MainWindow::buildYardPane() {
@@ -73,6 +113,7 @@ QWidget* MainWindow::buildYardPane() {
     key->setContentsMargins(18, 4, 12, 10);
     auto* layout = new QVBoxLayout(pane);
     layout->setContentsMargins(0, 8, 0, 0);
+    layout->addWidget(buildYardHead());
     layout->addWidget(list_, 1);
     layout->addWidget(key);
     pane->setFixedWidth(std::max(290, fontMetrics().averageCharWidth() * 42));
@@ -81,75 +122,42 @@ QWidget* MainWindow::buildYardPane() {
 
 void MainWindow::connectYard() {
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MainWindow::showChosen);
+    connect(model_, &QAbstractItemModel::modelReset, this, [this] { choose(colonyView_->colony()); });
     connect(yardView_, &YardView::colonyChosen, this, &MainWindow::choose);
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
-    connect(&yard_, &Yard::recordChanged, this, [this](ColonyId id) { ask(id, true); });
+    connect(&yard_, &Yard::coloniesChanged, this, &MainWindow::showHead);
+    connect(&yard_, &Yard::unreadable, this, &MainWindow::tell);
+    connect(&yard_, &Yard::settledDown, this, &MainWindow::tellIfSettled);
+    connect(answering_, &Answering::idleAgain, this, &MainWindow::tellIfSettled);
 }
 
-void MainWindow::begin() {
-    begun_ = true;
-    opener_ = std::jthread([this, arguments = arguments_] {
-        auto opened = std::make_shared<Opened>(openAll(arguments));
-        QMetaObject::invokeMethod(this, [this, opened] { receive(std::move(*opened)); }, Qt::QueuedConnection);
-    });
-}
-
-void MainWindow::receive(Opened opened) {
-    begun_ = false;
-    if (opened.reference && !reference_) {
-        reference_ = opened.reference;
-        const auto cores = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
-        useAdviser(std::make_shared<CoreAdviser>(reference_, deskSampling, cores));
-    }
-    addColonies(std::move(opened.records));
-    tell(opened.problems);
-    if (settled()) emit becameSettled();
+void MainWindow::useReference(std::shared_ptr<const ReferenceData> reference) {
+    reference_ = std::move(reference);
+    book_.useReference(reference_);
 }
 
 void MainWindow::useAdviser(std::shared_ptr<const Adviser> adviser) {
-    adviser_ = std::move(adviser);
-    reckoning_ = std::make_unique<Reckoning>(adviser_);
-    connect(reckoning_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answered) { yard_.takeAnswer(id, answered); });
-    connect(reckoning_.get(), &Reckoning::contradicted, this,
-            [this](ColonyId id, const book::ColonyCase& record, const Problems& problems) { yard_.takeProblems(id, record, problems); });
-    connect(reckoning_.get(), &Reckoning::idleAgain, this, &MainWindow::shareOutWhenIdle);
-    for (const auto& colony : yard_.colonies()) ask(colony.id, false);
-}
-
-void MainWindow::addColonies(std::vector<book::ColonyCase> records) {
-    for (auto& record : records) ask(yard_.add(std::move(record)), false);
-    const auto today = yard_.asOf();
-    setWindowTitle(today ? tr("%1, %2 \u2013 Winterlarder").arg(yard_.title(), words::longDate(*today)) : tr("Winterlarder"));
-}
-
-void MainWindow::ask(ColonyId id, bool first) {
-    const auto* colony = yard_.find(id);
-    if (reckoning_ && colony && colony->pending) reckoning_->ask(id, yard_.position(id), colony->record, first);
-}
-
-// Once every colony has its answer, the yard is looked over as a whole: combs that could go from one to another.
-void MainWindow::shareOutWhenIdle() {
-    std::vector<ColonyId> ids;
-    std::vector<AnsweredPointer> answers;
-    for (const auto& colony : yard_.colonies()) {
-        if (colony.pending || !colony.answered || !colony.problems.empty()) continue;
-        ids.push_back(colony.id);
-        answers.push_back(colony.answered);
-    }
-    sharing_ = true;
-    sharer_ = std::jthread([this, ids, answers, adviser = adviser_] {
-        auto shared = adviser->shareOut(answers);
-        QMetaObject::invokeMethod(this, [this, ids, answers, shared = std::move(shared)] {
-            sharing_ = false;
-            for (std::size_t i = 0; i < shared.size() && i < ids.size(); ++i)
-                if (shared[i] != answers[i]) yard_.takeAnswer(ids[i], shared[i]);
-            if (settled()) emit becameSettled();
-        }, Qt::QueuedConnection);
-    });
+    answering_->useAdviser(std::move(adviser));
 }
 
 bool MainWindow::settled() const {
-    return !begun_ && !sharing_ && (!reckoning_ || reckoning_->idle());
+    return !begun_ && book_.idle() && !yard_.busy() && answering_->idle();
+}
+
+void MainWindow::tellIfSettled() {
+    if (settled()) emit becameSettled();
+}
+
+// Which yard, which day, and both in the window's title.
+void MainWindow::showHead() {
+    const auto day = yard_.asOf();
+    const QSignalBlocker quiet(day_);
+    if (day) day_->setDate(words::toQDate(*day));
+    yards_->clear();
+    for (const auto& each : yard_.yards()) yards_->addItem(QString::fromStdString(each.name), static_cast<qlonglong>(each.id.number));
+    if (const auto* shown = yard_.shownYard()) yards_->setCurrentIndex(yards_->findData(static_cast<qlonglong>(shown->id.number)));
+    yards_->setVisible(yards_->count() > 1);
+    setWindowTitle(day ? tr("%1, %2 \u2013 Winterlarder").arg(yard_.title(), words::longDate(*day)) : tr("Winterlarder"));
 }
 
 void MainWindow::choose(ColonyId id) {
@@ -159,6 +167,7 @@ void MainWindow::choose(ColonyId id) {
 
 void MainWindow::showChosen() {
     const auto id = model_->colonyAt(list_->currentIndex().row());
+    yard_.look(id);
     if (!yard_.find(id)) {
         right_->setCurrentWidget(yardView_);
         return;
@@ -183,12 +192,9 @@ void MainWindow::explain(ColonyId id) {
 void MainWindow::tell(const Problems& problems) {
     if (problems.empty()) return;
     openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
-    if (arguments_.pictures) return;
     QStringList lines;
     for (const auto& problem : problems) lines << QString::fromStdString(describe(problem));
-    auto* box = new QMessageBox(QMessageBox::Warning, tr("Not everything could be opened"), lines.join(QLatin1Char('\n')), QMessageBox::Ok, this);
-    box->setAttribute(Qt::WA_DeleteOnClose);
-    box->open();
+    banner_->say(QStringLiteral("problems"), tr("Not everything could be opened.\n%1").arg(lines.join(QLatin1Char('\n'))));
 }
 
 void MainWindow::wishColours(ColourWish wish) {

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "desk/opening.h"
+#include "desk/settings.h"
+#include "models/open_book.h"
 #include "models/yard.h"
 #include "models/yard_list_model.h"
 
@@ -10,41 +12,56 @@
 
 #include <thread>
 
+class QAction;
+class QComboBox;
+class QDateEdit;
 class QLabel;
+class QMenu;
 class QStackedWidget;
+class QTemporaryDir;
 
 namespace winterlarder::desk {
 
 class Adviser;
+class Answering;
+class Banner;
 class ColonyView;
-class Reckoning;
 class WhyWindow;
 class YardView;
 
-enum class ColourWish { AsSystem, Light, Dark };
-
-//! The window: the yard at the left, the answer with its picture and pages at the right. Reading and computing happen on other
-//! threads; the window is painted before either begins.
+//! The window: the yard at the left, the answer with its picture and pages at the right. Reading, writing and computing happen on
+//! other threads; the window is painted before any begins.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 
 public:
-    explicit MainWindow(Arguments arguments);
+    explicit MainWindow(Arguments arguments, Scribe scribe = Scribe::ofThisComputer());
     ~MainWindow() override;
 
     //! Begins to read what was named; call once after the window is shown.
     void begin();
+    void useReference(std::shared_ptr<const ReferenceData> reference);
     //! Takes an adviser (tests bring their own) and asks it about every colony.
     void useAdviser(std::shared_ptr<const Adviser> adviser);
-    void addColonies(std::vector<book::ColonyCase> records);
+
+    // ---- books -------------------------------------------------------------------------------------------------------
+    void openBook(const QString& file, bool readOnly = false, bool takeOver = false);
+    //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
+    void openCases(std::vector<book::ColonyCase> records);
+    bool isTemporary() const; //!< the book at hand goes with the window
 
     Yard* yard() { return &yard_; }
+    OpenBook* book() { return &book_; }
     YardListModel* yardList() { return model_; }
     QListView* yardPane() { return list_; }
     ColonyView* colonyView() { return colonyView_; }
     YardView* yardView() { return yardView_; }
+    Banner* banner() { return banner_; }
+    QDateEdit* dayField() { return day_; }
+    QAction* undoAction() { return undo_; }
+    QAction* redoAction() { return redo_; }
     WhyWindow* whyWindow();
-    bool settled() const; //!< everything read and every colony answered
+    bool settled() const; //!< everything read and written, and every colony answered
 
     const Problems& openingProblems() const { return openingProblems_; }
 
@@ -52,7 +69,8 @@ public:
     void wishColours(ColourWish wish);
 
 public slots:
-    void openFilesByHand();
+    void openByHand();
+    void copyByHand();
     void saveYardSheet();
     void printYardSheet();
     void explain(winterlarder::desk::ColonyId id);
@@ -66,37 +84,52 @@ protected:
 private:
     void buildPanes();
     QWidget* buildYardPane();
+    QWidget* buildYardHead();
     void buildMenus();
     void buildBookMenu();
     void buildEditMenu();
     void buildViewMenu();
     void buildHelpMenu();
     void connectYard();
+    void connectBook();
     void receive(Opened opened);
-    void ask(ColonyId id, bool first);
-    void shareOutWhenIdle();
+    void openFirst(Opened opened);
+    void listRecentBooks();
+    void showState();
+    void showAccess();
+    void showHead();
+    void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);
+    void salvageByHand(const QString& file);
+    void salvage(const QString& damaged, const QString& into);
     void showChosen();
     void applyColours();
     void tell(const Problems& problems);
+    void tellIfSettled();
 
     Arguments arguments_;
+    std::unique_ptr<QTemporaryDir> temporary_; //!< of books made from case files
+    int temporaryBooks_ = 0;
+    OpenBook book_;
     Yard yard_;
+    Banner* banner_ = nullptr;
     YardListModel* model_ = nullptr;
     QListView* list_ = nullptr;
+    QComboBox* yards_ = nullptr;
+    QDateEdit* day_ = nullptr;
     QStackedWidget* right_ = nullptr;
     YardView* yardView_ = nullptr;
     ColonyView* colonyView_ = nullptr;
     WhyWindow* why_ = nullptr;
+    QAction* undo_ = nullptr;
+    QAction* redo_ = nullptr;
+    QMenu* recent_ = nullptr;
+    Answering* answering_ = nullptr;
     std::shared_ptr<const ReferenceData> reference_;
-    std::shared_ptr<const Adviser> adviser_;
-    std::unique_ptr<Reckoning> reckoning_;
-    ColourWish colourWish_ = ColourWish::AsSystem;
+    ColourWish colourWish_ = settings::colours();
     bool applyingColours_ = false;
-    bool sharing_ = false;
     bool begun_ = false;
     Problems openingProblems_;
     std::jthread opener_;
-    std::jthread sharer_;
 };
 
 } // namespace winterlarder::desk

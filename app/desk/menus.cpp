@@ -20,8 +20,12 @@ void MainWindow::buildMenus() {
 }
 
 void MainWindow::buildBookMenu() {
-    auto* menu = menuBar()->addMenu(tr("&Yard"));
-    menu->addAction(tr("&Open colonies\u2026"), QKeySequence::Open, this, &MainWindow::openFilesByHand);
+    auto* menu = menuBar()->addMenu(tr("&Book"));
+    menu->addAction(tr("&Open\u2026"), QKeySequence::Open, this, &MainWindow::openByHand);
+    recent_ = menu->addMenu(tr("Open &recent"));
+    listRecentBooks();
+    menu->addAction(tr("&Copy the book to\u2026"), this, &MainWindow::copyByHand);
+    menu->addAction(tr("C&lose the book"), QKeySequence::Close, this, [this] { book_.close(); });
     menu->addSeparator();
     menu->addAction(tr("&Print yard sheet\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet);
     menu->addAction(tr("Save yard sheet as P&DF\u2026"), this, &MainWindow::saveYardSheet);
@@ -32,12 +36,8 @@ void MainWindow::buildBookMenu() {
 
 void MainWindow::buildEditMenu() {
     auto* menu = menuBar()->addMenu(tr("&Edit"));
-    auto* undo = yard_.edits()->createUndoAction(this, tr("&Undo:"));
-    undo->setShortcut(QKeySequence::Undo);
-    auto* redo = yard_.edits()->createRedoAction(this, tr("&Redo:"));
-    redo->setShortcut(QKeySequence::Redo);
-    menu->addAction(undo);
-    menu->addAction(redo);
+    undo_ = menu->addAction(tr("&Undo"), QKeySequence::Undo, this, [this] { book_.undo(); });
+    redo_ = menu->addAction(tr("&Redo"), QKeySequence::Redo, this, [this] { book_.redo(); });
     menu->addSeparator();
     menu->addAction(tr("&Copy the picture's numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this, [this] { colonyView_->picture()->copyNumbers(); });
 }
@@ -56,7 +56,10 @@ void MainWindow::buildViewMenu() {
     menu->addSeparator();
     auto* colours = new QActionGroup(this);
     const auto addColours = [&](const QString& text, ColourWish wanted) {
-        auto* action = menu->addAction(text, this, [this, wanted] { wishColours(wanted); });
+        auto* action = menu->addAction(text, this, [this, wanted] {
+            settings::chooseColours(wanted);
+            wishColours(wanted);
+        });
         action->setCheckable(true);
         action->setChecked(wanted == colourWish_);
         colours->addAction(action);

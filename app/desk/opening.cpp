@@ -2,6 +2,7 @@
 #include "desk/opening.h"
 
 #include "answer/data_folder.h"
+#include "book/book.h"
 #include "exchange/case_file.h"
 
 #include <QDir>
@@ -48,16 +49,20 @@ QStringList demoFiles(const QString& dataFolder) {
 Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> reference) {
     Opened opened;
     opened.reference = std::move(reference);
-    for (const QString& path : files) readInto(opened, path);
+    for (const QString& path : files) {
+        if (path.endsWith(QLatin1String(book::bookExtension))) opened.books << path;
+        else readInto(opened, path);
+    }
     return opened;
 }
 
 Opened openAll(const Arguments& arguments) {
     const auto choice = choiceOf(arguments);
     auto reference = answer::loadShippedData(choice);
-    if (!reference.ok()) return {nullptr, {}, reference.problems()};
+    if (!reference.ok()) return {nullptr, {}, {}, reference.problems()};
     const QString folder = QString::fromStdString(answer::dataFolder(choice).string());
-    const QStringList files = arguments.files.isEmpty() ? demoFiles(folder) : arguments.files;
+    const bool demo = arguments.demo || (arguments.pictures && arguments.files.isEmpty());
+    const QStringList files = demo ? demoFiles(folder) : arguments.files;
     return openFiles(files, std::make_shared<const ReferenceData>(std::move(reference).value()));
 }
 

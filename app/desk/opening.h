@@ -16,10 +16,11 @@ namespace winterlarder::desk {
 struct Opened {
     std::shared_ptr<const ReferenceData> reference;
     std::vector<book::ColonyCase> records; //!< of the files without fault, in their order
+    QStringList books;                     //!< book files, not opened yet
     Problems problems;
 };
 
-//! Where the shipped data are looked for, by arguments, environment and the program's own place.
+//! The demo yard where asked for (or pictures without files). Where the shipped data are looked for, by arguments, environment and the program's own place.
 Opened openAll(const Arguments& arguments);
 //! Reads more case files with data already there.
 Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> reference);

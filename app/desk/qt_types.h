@@ -12,6 +12,7 @@ inline void registerQtTypes() {
     qRegisterMetaType<ColonyId>("winterlarder::desk::ColonyId");
     qRegisterMetaType<AnsweredPointer>("winterlarder::desk::AnsweredPointer");
     qRegisterMetaType<Problems>("winterlarder::Problems");
+    qRegisterMetaType<BookChange>("winterlarder::desk::BookChange");
 }
 
 } // namespace winterlarder::desk

@@ -32,6 +32,17 @@ void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, b
     waiting_.notify_one();
 }
 
+void Reckoning::keepOnly(const std::set<ColonyId>& wanted) {
+    const bool waited = !idle();
+    std::erase_if(newest_, [&](const auto& each) { return !wanted.contains(each.first); });
+    {
+        const std::lock_guard lock(mutex_);
+        std::erase_if(queue_, [&](const Request& waiting) { return !wanted.contains(waiting.id); });
+        if (running_ && !wanted.contains(running_->id)) running_->stop.request_stop();
+    }
+    if (waited && idle()) emit idleAgain();
+}
+
 std::optional<Reckoning::Request> Reckoning::next(const std::stop_token& end) {
     std::unique_lock lock(mutex_);
     if (!waiting_.wait(lock, end, [this] { return !queue_.empty(); })) return std::nullopt;

@@ -9,6 +9,7 @@
 #include <deque>
 #include <map>
 #include <mutex>
+#include <set>
 #include <thread>
 
 namespace winterlarder::desk {
@@ -25,6 +26,8 @@ public:
 
     //! Asks for an answer; `first` puts it before those that wait (the colony being looked at).
     void ask(ColonyId id, int position, const book::ColonyCase& record, bool first);
+    //! Requests for other colonies than these are dropped: their yard is no longer shown.
+    void keepOnly(const std::set<ColonyId>& wanted);
     bool idle() const { return newest_.empty(); }
 
 signals:

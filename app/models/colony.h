@@ -2,22 +2,21 @@
 #pragma once
 
 #include "advice/advice.h"
+#include "book/ids.h"
 #include "book/records.h"
 #include "plots/winter_series.h"
 #include "support/outcome.h"
 
-#include <compare>
+#include <QMetaType>
+
 #include <memory>
 #include <optional>
 #include <vector>
 
 namespace winterlarder::desk {
 
-//! Names a colony for as long as the window lives; edits, models and requests hold it, never pointers.
-struct ColonyId {
-    int number = 0;
-    auto operator<=>(const ColonyId&) const = default;
-};
+//! Names a colony by its number in the book; edits, models and requests hold it, never pointers. Number 0: none.
+using ColonyId = book::ColonyId;
 
 //! A colony's records with everything computed from them: one immutable whole, made in the background and swapped in.
 struct AnsweredColony {
@@ -31,3 +30,5 @@ struct AnsweredColony {
 using AnsweredPointer = std::shared_ptr<const AnsweredColony>;
 
 } // namespace winterlarder::desk
+
+Q_DECLARE_METATYPE(winterlarder::desk::ColonyId)

@@ -139,22 +139,17 @@ QVariant CombTableModel::data(const QModelIndex& index, int role) const {
 bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, int role) {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !wish_) return false;
     const auto row = static_cast<std::size_t>(index.row());
-    auto changed = combs_;
-    const QString header = headerData(index.column(), Qt::Horizontal, Qt::ToolTipRole).toString();
-    QString name;
+    auto changed = combs_[row];
     if (role == Qt::CheckStateRole && isFlag(index.column())) {
-        const bool on = value.toInt() == Qt::Checked;
-        (index.column() == FedColumn ? changed[row].fed : changed[row].oldNest) = on;
-        name = on ? tr("%1: %2").arg(place(row), header) : tr("%1: not %2").arg(place(row), header);
+        (index.column() == FedColumn ? changed.fed : changed.oldNest) = value.toInt() == Qt::Checked;
     } else if (role == Qt::EditRole) {
         bool isNumber = false;
         const double number = value.toDouble(&isNumber);
-        if (!isNumber || !withNumber(changed[row], index.column(), number)) return false;
-        name = tr("%1: %2 %3").arg(place(row), header, QLocale().toString(number, 'g', 4));
+        if (!isNumber || !withNumber(changed, index.column(), number)) return false;
     } else {
         return false;
     }
-    wish_(std::move(changed), name, QStringLiteral("combs/%1/%2").arg(index.row()).arg(index.column()));
+    wish_(row, changed);
     return true;
 }
 

@@ -17,8 +17,8 @@ class CombTableModel : public QAbstractTableModel {
 public:
     enum Column { PlaceColumn, HoneyColumn, CappedColumn, OpenColumn, BroodColumn, BreadColumn, EmptyColumn, BuiltColumn, FacesColumn, WidthColumn,
                   FedColumn, OldNestColumn, ColumnCount };
-    //! Asks for records with comb `comb` changed: the new combs, the step's name, and the field's key.
-    using Wish = std::function<void(std::vector<book::CombRecord> combs, const QString& name, const QString& field)>;
+    //! Asks for the comb at a place to become another.
+    using Wish = std::function<void(std::size_t place, const book::CombRecord& comb)>;
 
     explicit CombTableModel(QObject* parent = nullptr);
 

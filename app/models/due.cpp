@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/due.h"
 
-#include <algorithm>
-#include <tuple>
-
 namespace winterlarder::desk {
 
 namespace {
@@ -56,12 +53,9 @@ Due dueOf(const AnsweredColony& colony) {
     return {};
 }
 
-bool moreUrgent(const AnsweredColony& one, const AnsweredColony& other) {
-    const auto key = [](const AnsweredColony& colony) {
-        const auto due = dueOf(colony);
-        return std::tuple(!due.date.has_value(), due.date ? due.date->iso() : std::string(), rank(colony.answer.advice.verdict));
-    };
-    return key(one) < key(other);
+UrgencyKey urgencyOf(const AnsweredColony& colony) {
+    const auto due = dueOf(colony);
+    return {!due.date.has_value(), due.date, rank(colony.answer.advice.verdict)};
 }
 
 } // namespace winterlarder::desk

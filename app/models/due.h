@@ -20,6 +20,13 @@ struct Due {
 Due dueOf(const AnsweredColony& colony);
 
 //! Order of urgency, smaller first: earliest due day, then feed, unite, cannot say, harvest, leave.
-bool moreUrgent(const AnsweredColony& one, const AnsweredColony& other);
+struct UrgencyKey {
+    bool noDay = true;
+    std::optional<Date> day;
+    int rank = 0;
+    auto operator<=>(const UrgencyKey&) const = default;
+    static UrgencyKey last() { return {true, std::nullopt, 99}; } //!< of a colony without an answer
+};
+UrgencyKey urgencyOf(const AnsweredColony& colony);
 
 } // namespace winterlarder::desk

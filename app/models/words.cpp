@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
 
+#include "support/require.h"
 #include "text/style.h"
 
 #include <QCoreApplication>
@@ -13,12 +14,26 @@ namespace winterlarder::desk::words {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("words", text);
+QString tr(const char* text, const char* meaning = nullptr) {
+    return QCoreApplication::translate("words", text, meaning);
 }
 
 QString number(double value, int decimals) {
     return QLocale().toString(std::abs(value) < 0.5 * std::pow(10.0, -decimals) ? 0.0 : value, 'f', decimals);
+}
+
+text::WordStyle& chosenStyle() {
+    static text::WordStyle style{{'.', UnitSystem::Metric}, QLocale()};
+    return style;
+}
+
+QString massSymbol() {
+    const auto unit = symbol(massUnit(chosenStyle().numbers.system));
+    return QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size()));
+}
+
+QString wholeMass(Mass mass) {
+    return number(valueIn(mass, massUnit(chosenStyle().numbers.system)), 0);
 }
 
 QString roundBees(BeeCount bees) {
@@ -27,20 +42,31 @@ QString roundBees(BeeCount bees) {
 
 } // namespace
 
+const text::WordStyle& style() {
+    auto& style = chosenStyle();
+    style.locale = QLocale();
+    style.numbers.decimalPoint = QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.';
+    return style;
+}
+
+void useUnits(UnitSystem system) {
+    chosenStyle().numbers.system = system;
+}
+
 QString kilograms(Mass mass) {
-    return text::mass(mass, {});
+    return text::mass(mass, style());
 }
 
 QString wholeKilograms(Mass mass) {
-    return tr("%1 kg").arg(number(mass.value(), 0));
+    return tr("%1 %2", "amount unit").arg(wholeMass(mass), massSymbol());
 }
 
 QString spread(const Spread<Mass>& mass) {
-    return tr("%1 kg (%2 to %3)").arg(number(mass.typical.value(), 0), number(mass.low.value(), 0), number(mass.high.value(), 0));
+    return tr("%1 (%2 to %3)").arg(wholeKilograms(mass.typical), wholeMass(mass.low), wholeMass(mass.high));
 }
 
 QString litres(Volume volume) {
-    return text::volume(volume, {});
+    return text::volume(volume, style());
 }
 
 QString percent(double share) {
@@ -59,6 +85,12 @@ QString bees(const Spread<BeeCount>& bees) {
 
 QDate toQDate(Date date) {
     return {date.year(), date.month(), date.day()};
+}
+
+Date fromQDate(QDate date) {
+    const auto made = Date::of(date.year(), date.month(), date.day());
+    require(made.has_value(), "{} is no day", date.toString(Qt::ISODate).toStdString());
+    return *made;
 }
 
 QString date(Date date) {

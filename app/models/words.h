@@ -4,6 +4,7 @@
 #include "models/comb_edits.h"
 #include "models/due.h"
 #include "models/yard.h"
+#include "text/style.h"
 
 #include <QDate>
 #include <QString>
@@ -11,6 +12,10 @@
 //! The window's own words and the form of its numbers. Each sentence is whole, never glued from pieces. Tested:
 //! tests/app/words_test.cpp.
 namespace winterlarder::desk::words {
+
+//! The units and the locale all of the window's words are in; as with QLocale::setDefault, chosen once for the whole window.
+const text::WordStyle& style();
+void useUnits(UnitSystem system);
 
 QString kilograms(Mass mass);              //!< "2.6 kg"
 QString wholeKilograms(Mass mass);         //!< "29 kg"
@@ -23,6 +28,7 @@ QString date(Date date);                   //!< "19 May"
 QString dateWithWeekday(Date date);        //!< "Tue 15 Sept"
 QString longDate(Date date);               //!< "12 September 2026"
 QDate toQDate(Date date);
+Date fromQDate(QDate date);
 
 QString verdict(const advice::Advice& advice);     //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
 QString verdictName(advice::Verdict verdict);      //!< one word

@@ -1,20 +1,64 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard.h"
 
-#include "models/record_edit.h"
-
 #include <algorithm>
+#include <utility>
 
 namespace winterlarder::desk {
 
-Yard::Yard(QObject* parent) : QObject(parent) {}
+namespace {
 
-ColonyId Yard::add(book::ColonyCase record) {
-    const ColonyId id{nextNumber_++};
-    colonies_.push_back({id, std::move(record), nullptr, true, {}});
-    emit colonyAdded(id);
-    return id;
+book::ColonyCase blank(Date day) {
+    return {.colony = {}, .yard = {}, .asOf = day, .lookedOn = {}, .site = {}, .hive = {}, .bees = {}, .combs = {}, .weighings = {},
+            .moisturePercent = {}, .feeds = {}, .harvests = {}, .season = {}, .feeder = {}, .wish = {}};
 }
+
+void replace(std::vector<book::Look>& looks, const book::Look& look) {
+    for (auto& each : looks)
+        if (each.id == look.id) each = look;
+}
+
+// What a case says of the look it rests on.
+void showLook(book::ColonyCase& record, const book::Look& look) {
+    const auto kind = record.bees.kind;
+    record.lookedOn = look.date;
+    record.bees = look.bees;
+    if (!record.bees.kind) record.bees.kind = kind;
+    record.combs = look.combs;
+    record.moisturePercent = look.moisturePercent;
+}
+
+void showWeighing(book::ColonyCase& record, const std::optional<book::WeighingRecord>& before, const book::WeighingRecord& after) {
+    const auto found = before ? std::find(record.weighings.begin(), record.weighings.end(), *before) : record.weighings.end();
+    if (found != record.weighings.end()) *found = after;
+    else if (!before) record.weighings.push_back(after);
+}
+
+} // namespace
+
+Yard::Yard(OpenBook* book, QObject* parent) : QObject(parent), book_(book) {
+    if (!book_) return;
+    connect(book_, &OpenBook::opened, this, [this] {
+        clear();
+        readAgain({true, {}, {}});
+    });
+    connect(book_, &OpenBook::closed, this, [this] {
+        clear();
+        emit coloniesChanged();
+    });
+    connect(book_, &OpenBook::changed, this, &Yard::readAgain);
+}
+
+void Yard::clear() {
+    colonies_.clear();
+    yards_.clear();
+    shown_ = {};
+    open_ = {};
+    records_.reset();
+    stale_ = {};
+}
+
+// ---- what is shown ---------------------------------------------------------------------------------------------------
 
 ColonyEntry* Yard::entry(ColonyId id) {
     const auto found = std::find_if(colonies_.begin(), colonies_.end(), [id](const auto& colony) { return colony.id == id; });
@@ -30,31 +74,178 @@ int Yard::position(ColonyId id) const {
     return colony ? static_cast<int>(colony - colonies_.data()) : -1;
 }
 
+const book::Yard* Yard::shownYard() const {
+    const auto found = std::find_if(yards_.begin(), yards_.end(), [this](const auto& yard) { return yard.id == shown_; });
+    return found == yards_.end() ? nullptr : &*found;
+}
+
 QString Yard::title() const {
+    if (const auto* yard = shownYard()) return QString::fromStdString(yard->name);
     for (const auto& colony : colonies_)
         if (colony.record.yard && !colony.record.yard->empty()) return QString::fromStdString(*colony.record.yard);
     return tr("The yard");
 }
 
 std::optional<Date> Yard::asOf() const {
-    std::optional<Date> latest;
-    for (const auto& colony : colonies_) latest = latest ? std::max(*latest, colony.record.asOf) : colony.record.asOf;
-    return latest;
+    return colonies_.empty() && yards_.empty() ? std::nullopt : day_;
 }
 
-void Yard::edit(ColonyId id, book::ColonyCase after, const QString& name, const QString& field) {
-    const auto* colony = find(id);
-    if (!colony || colony->record == after) return;
-    edits_.push(new RecordEdit(*this, id, colony->record, std::move(after), name, field));
+const ColonyRecords* Yard::records(ColonyId id) const {
+    return records_ && id == open_ && records_->colony.id == id ? &*records_ : nullptr;
 }
 
-void Yard::replaceRecord(ColonyId id, const book::ColonyCase& record) {
+// ---- what is chosen --------------------------------------------------------------------------------------------------
+
+void Yard::showDay(Date day) {
+    if (day_ == day) return;
+    day_ = day;
+    readAgain({true, {}, {}});
+}
+
+void Yard::showYard(book::YardId id) {
+    if (shown_ == id) return;
+    shown_ = id;
+    readAgain({true, {}, {}});
+}
+
+void Yard::look(ColonyId id) {
+    if (open_ == id) return;
+    open_ = id;
+    records_.reset();
+    if (id != ColonyId{}) readAgain({false, {id}, {}});
+}
+
+// ---- edits -----------------------------------------------------------------------------------------------------------
+
+void Yard::apply(book::Edit edit, OpenBook::Done done) {
+    if (writable()) book_->apply(std::move(edit), std::move(done));
+}
+
+void Yard::editShown(book::Edit edit, const std::function<void(ColonyEntry&, ColonyRecords*)>& show, ColonyId id) {
     auto* colony = entry(id);
-    if (!colony || colony->record == record) return;
-    colony->record = record;
+    if (!colony || !writable()) return;
+    const auto before = colony->record;
+    show(*colony, const_cast<ColonyRecords*>(records(id)));
+    ++underWay_;
+    book_->apply(std::move(edit), [this, id](const Problems& problems) {
+        --underWay_;
+        if (!problems.empty()) readAgain({false, {id}, {}});
+    });
+    if (colony->record == before) return;
     colony->problems.clear();
-    colony->pending = !(colony->answered && colony->answered->record == record);
+    colony->pending = !(colony->answered && colony->answered->record == colony->record);
     emit recordChanged(id);
+}
+
+book::Look Yard::lookToEdit(ColonyId id) const {
+    const auto* colony = find(id);
+    const auto* records = this->records(id);
+    if (colony && records)
+        if (const auto* look = lookOfCase(*records, colony->record)) return *look;
+    return book::Look{.colony = id, .date = day_.value_or(*Date::of(2000, 1, 1))};
+}
+
+void Yard::changeComb(ColonyId id, std::size_t place, const book::CombRecord& comb) {
+    auto look = lookToEdit(id);
+    auto* combs = std::get_if<std::vector<book::CombRecord>>(&look.combs);
+    if (look.id == book::LookId{} || !combs || place >= combs->size() || (*combs)[place] == comb) return;
+    (*combs)[place] = comb;
+    editShown(book::SingleEdit(book::ChangeComb{look.id, place, comb}), [&look](ColonyEntry& colony, ColonyRecords* records) {
+        showLook(colony.record, look);
+        if (records) replace(records->looks, look);
+    }, id);
+}
+
+void Yard::writeLook(const book::Look& look) {
+    const bool added = look.id == book::LookId{};
+    const auto before = lookToEdit(look.colony);
+    if (!added && before == look) return;
+    const bool shown = before.id == look.id;
+    editShown(added ? book::SingleEdit(book::AddLook{look}) : book::SingleEdit(book::ChangeLook{look}), [&](ColonyEntry& colony, ColonyRecords* records) {
+        if (shown) showLook(colony.record, look);
+        if (records && !added) replace(records->looks, look);
+    }, look.colony);
+}
+
+void Yard::writeWeighing(const book::Weighing& weighing) {
+    const bool added = weighing.id == book::WeighingId{};
+    editShown(added ? book::SingleEdit(book::AddWeighing{weighing}) : book::SingleEdit(book::ChangeWeighing{weighing}), [&](ColonyEntry& colony, ColonyRecords* records) {
+        std::optional<book::WeighingRecord> before;
+        if (records)
+            for (auto& each : records->weighings)
+                if (each.id == weighing.id) before = std::exchange(each, weighing).weighing;
+        if (added || before) showWeighing(colony.record, before, weighing.weighing);
+    }, weighing.colony);
+}
+
+// ---- what comes from outside -----------------------------------------------------------------------------------------
+
+void Yard::readAgain(const BookChange& change) {
+    stale_.everything = stale_.everything || change.everything || change.added;
+    stale_.colonies.insert(change.colonies.begin(), change.colonies.end());
+    if (underWay_ == 0) read();
+}
+
+void Yard::read() {
+    if (!book_ || !book_->isOpen() || !day_ || (!stale_.everything && stale_.colonies.empty())) return;
+    YardRequest request{.yard = shown_, .day = *day_, .open = open_, .only = {}};
+    if (!stale_.everything) request.only = stale_.colonies;
+    stale_ = {};
+    ++reading_;
+    book_->ask([this, request](book::Book& book) -> BookWorker::Finish {
+        auto reading = std::make_shared<YardReading>(readYard(book, request));
+        return [this, request, reading] {
+            --reading_;
+            const bool stale = underWay_ > 0 || request.day != day_ || request.yard != shown_;
+            if (stale) readAgain({!request.only, request.only.value_or(std::set<ColonyId>{}), {}});
+            else takeReading(std::move(*reading));
+            if (!busy()) emit settledDown();
+        };
+    });
+}
+
+void Yard::put(ColonyEntry& entry, Outcome<book::ColonyCase> record, bool& changed) {
+    changed = false;
+    if (!record.ok()) {
+        entry.problems = record.problems();
+        entry.pending = false;
+        changed = true;
+        return;
+    }
+    if (entry.record == *record) return;
+    entry.record = std::move(record).value();
+    entry.problems.clear();
+    entry.pending = !(entry.answered && entry.answered->record == entry.record);
+    changed = true;
+}
+
+void Yard::takeReading(YardReading reading) {
+    if (!reading.problems.empty()) emit unreadable(reading.problems);
+    day_ = reading.day;
+    std::vector<ColonyEntry> next;
+    std::vector<ColonyId> changed;
+    for (auto& [id, record] : reading.colonies) {
+        const auto* known = find(id);
+        if (!known && !reading.whole) continue;
+        ColonyEntry made = known ? *known : ColonyEntry{.id = id, .record = blank(reading.day), .answered = nullptr};
+        bool other = false;
+        put(made, std::move(record), other);
+        if (other || !known) changed.push_back(id);
+        if (reading.whole) next.push_back(std::move(made));
+        else *entry(id) = std::move(made);
+    }
+    if (reading.whole) {
+        colonies_ = std::move(next);
+        yards_ = std::move(reading.yards);
+        shown_ = reading.shown;
+        emit coloniesChanged();
+    }
+    for (const auto id : changed) emit recordChanged(id);
+    if (!reading.open) return;
+    const auto id = reading.open->colony.id;
+    if (id != open_) return;
+    records_ = std::move(reading.open);
+    emit recordsChanged(id);
 }
 
 bool Yard::takeAnswer(ColonyId id, const AnsweredPointer& answered) {

@@ -2,64 +2,97 @@
 #pragma once
 
 #include "models/colony.h"
+#include "models/open_book.h"
+#include "models/yard_reading.h"
 
 #include <QObject>
 #include <QString>
-#include <QUndoStack>
 
 #include <vector>
 
 namespace winterlarder::desk {
 
-//! One colony of the yard as the window holds it: its records now, and the newest answer that belongs to them.
+//! One colony of the yard as the window holds it: what the book knows of it on the day, and the newest answer that belongs to that.
 struct ColonyEntry {
     ColonyId id;
     book::ColonyCase record;
     AnsweredPointer answered; //!< of an earlier record while `pending`
     bool pending = true;      //!< the records changed after the answer was made
-    Problems problems;        //!< why there is no answer, where the records contradict each other
+    Problems problems{};      //!< why there is no answer, where the records contradict each other
 };
 
-//! The colonies on the desk. Records change through edits only; answers come from outside and are taken only if they
-//! were made from the records as they are now. Tested: tests/app/yard_test.cpp.
+//! The colonies of one yard of the book, on one day. Edits go to the book, are shown at once, and are taken back where the book
+//! refuses them; answers come from outside and are taken only if they were made from the records as they are now.
+//! Tested: tests/app/yard_test.cpp.
 class Yard : public QObject {
     Q_OBJECT
 
 public:
-    explicit Yard(QObject* parent = nullptr);
+    //! Without a book it shows what it is given and edits nothing.
+    explicit Yard(OpenBook* book = nullptr, QObject* parent = nullptr);
 
-    ColonyId add(book::ColonyCase record);
+    // ---- what is shown -----------------------------------------------------------------------------------------------
     const std::vector<ColonyEntry>& colonies() const { return colonies_; }
     //! Nothing where the colony is gone.
     const ColonyEntry* find(ColonyId id) const;
-    int position(ColonyId id) const; //!< -1 where the colony is gone
-    QString title() const;           //!< the yard's name, or what stands for one
-    std::optional<Date> asOf() const; //!< latest asking day
+    int position(ColonyId id) const;  //!< -1 where the colony is gone
+    QString title() const;            //!< the yard's name, or what stands for one
+    std::optional<Date> asOf() const; //!< the day asked for; nothing while nothing is open
+    const std::vector<book::Yard>& yards() const { return yards_; }
+    const book::Yard* shownYard() const; //!< nothing where the book has none
+    //! Everything of the colony being looked at; nothing until it is read.
+    const ColonyRecords* records(ColonyId id) const;
+    bool writable() const { return book_ && book_->writable(); }
+    bool busy() const { return underWay_ > 0 || reading_ > 0; } //!< edits or readings are not done yet
+    OpenBook* book() const { return book_; }
 
-    //! Changes records as one named, undoable step; a change of nothing is no step. Consecutive steps with the same
-    //! non-empty `field` of one colony become one.
-    void edit(ColonyId id, book::ColonyCase after, const QString& name, const QString& field = {});
-    QUndoStack* edits() { return &edits_; }
+    // ---- what is chosen ----------------------------------------------------------------------------------------------
+    void showDay(Date day);
+    void showYard(book::YardId id);
+    void look(ColonyId id); //!< the colony being looked at: its whole records are read
 
-    //! Takes an answer; false where it is stale.
+    // ---- edits -------------------------------------------------------------------------------------------------------
+    //! Any edit of the book; what it changes is shown once it is made.
+    void apply(book::Edit edit, OpenBook::Done done = {});
+    //! These are shown at once.
+    void changeComb(ColonyId id, std::size_t place, const book::CombRecord& comb);
+    void writeLook(const book::Look& look);             //!< id 0: a new one
+    void writeWeighing(const book::Weighing& weighing); //!< id 0: a new one
+    //! The look an edit of this colony's combs or bees goes to: the one its case rests on, else a new one on the day.
+    book::Look lookToEdit(ColonyId id) const;
+
+    // ---- what comes from outside -------------------------------------------------------------------------------------
+    void takeReading(YardReading reading);
+    //! False where it is stale.
     bool takeAnswer(ColonyId id, const AnsweredPointer& answered);
     void takeProblems(ColonyId id, const book::ColonyCase& record, Problems problems);
 
 signals:
-    void colonyAdded(winterlarder::desk::ColonyId id);
+    void coloniesChanged(); //!< other colonies, another yard or another day
     void recordChanged(winterlarder::desk::ColonyId id);
     void answerChanged(winterlarder::desk::ColonyId id);
+    void recordsChanged(winterlarder::desk::ColonyId id); //!< the whole records of the colony being looked at were read anew
+    void settledDown();                                   //!< no edit and no reading is under way
+    void unreadable(const winterlarder::Problems& problems);
 
 private:
-    friend class RecordEdit;
-    void replaceRecord(ColonyId id, const book::ColonyCase& record);
+    void clear();
+    void readAgain(const BookChange& change);
+    void read();
+    void editShown(book::Edit edit, const std::function<void(ColonyEntry&, ColonyRecords*)>& show, ColonyId id);
+    void put(ColonyEntry& entry, Outcome<book::ColonyCase> record, bool& changed);
     ColonyEntry* entry(ColonyId id);
 
+    OpenBook* book_;
     std::vector<ColonyEntry> colonies_;
-    QUndoStack edits_;
-    int nextNumber_ = 1;
+    std::vector<book::Yard> yards_;
+    book::YardId shown_{};
+    std::optional<Date> day_;
+    ColonyId open_{};
+    std::optional<ColonyRecords> records_;
+    BookChange stale_; //!< what is still to be read
+    int underWay_ = 0; //!< edits shown but not yet told as made
+    int reading_ = 0;
 };
 
 } // namespace winterlarder::desk
-
-Q_DECLARE_METATYPE(winterlarder::desk::ColonyId)

@@ -8,12 +8,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace winterlarder::desk {
 
 YardListModel::YardListModel(Yard* yard, QObject* parent) : QAbstractListModel(parent), yard_(yard) {
     for (const auto& colony : yard_->colonies()) rows_.push_back(colony.id);
-    connect(yard_, &Yard::colonyAdded, this, &YardListModel::added);
+    connect(yard_, &Yard::coloniesChanged, this, &YardListModel::anew);
     connect(yard_, &Yard::recordChanged, this, &YardListModel::refresh);
     connect(yard_, &Yard::answerChanged, this, &YardListModel::refresh);
 }
@@ -31,11 +32,21 @@ int YardListModel::rowOf(ColonyId id) const {
     return found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()) + 1;
 }
 
-void YardListModel::added(ColonyId id) {
-    const int row = rowCount();
-    beginInsertRows({}, row, row);
-    rows_.push_back(id);
-    endInsertRows();
+// Colonies that stay keep their row, and a view its place.
+void YardListModel::anew() {
+    std::vector<ColonyId> now;
+    for (const auto id : rows_)
+        if (yard_->find(id)) now.push_back(id);
+    for (const auto& colony : yard_->colonies())
+        if (std::find(rows_.begin(), rows_.end(), colony.id) == rows_.end()) now.push_back(colony.id);
+    if (now == rows_) {
+        emit dataChanged(index(0), index(rowCount() - 1));
+        return;
+    }
+    beginResetModel();
+    rows_ = std::move(now);
+    sortRows(rows_);
+    endResetModel();
 }
 
 void YardListModel::refresh(ColonyId id) {
@@ -49,18 +60,21 @@ void YardListModel::setOrder(YardOrder order) {
     arrange();
 }
 
+void YardListModel::sortRows(std::vector<ColonyId>& rows) const {
+    std::map<ColonyId, QString> names;
+    std::map<ColonyId, UrgencyKey> urgency;
+    for (const auto& colony : yard_->colonies()) {
+        names[colony.id] = QString::fromStdString(colony.record.colony.value_or(""));
+        urgency[colony.id] = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
+    }
+    std::stable_sort(rows.begin(), rows.end(), [&](ColonyId a, ColonyId b) {
+        return order_ == YardOrder::Name ? QString::localeAwareCompare(names[a], names[b]) < 0 : urgency[a] < urgency[b];
+    });
+}
+
 void YardListModel::arrange() {
     auto sorted = rows_;
-    const auto before = [this](ColonyId a, ColonyId b) {
-        const auto* one = yard_->find(a);
-        const auto* other = yard_->find(b);
-        if (order_ == YardOrder::Name)
-            return QString::localeAwareCompare(QString::fromStdString(one->record.colony.value_or("")),
-                                               QString::fromStdString(other->record.colony.value_or(""))) < 0;
-        if (!one->answered || !other->answered) return one->answered != nullptr && other->answered == nullptr;
-        return moreUrgent(*one->answered, *other->answered);
-    };
-    std::stable_sort(sorted.begin(), sorted.end(), before);
+    sortRows(sorted);
     if (sorted == rows_) return;
     emit layoutAboutToBeChanged({}, QAbstractItemModel::VerticalSortHint);
     const auto old = persistentIndexList();

@@ -41,9 +41,10 @@ public:
     int rowOf(ColonyId id) const;     //!< 0 where it is gone or the yard is meant
 
 private:
-    void added(ColonyId id);
+    void anew();
     void refresh(ColonyId id);
     void arrange();
+    void sortRows(std::vector<ColonyId>& rows) const;
     QVariant colonyData(const ColonyEntry& colony, int role) const;
     QVariant yardData(int role) const;
     QString spoken(const ColonyEntry& colony) const;

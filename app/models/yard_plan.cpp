@@ -71,14 +71,25 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
         if (gift.to == colony.record.colony.value_or("")) plan.gifts.push_back(gift);
 }
 
+void sortByDay(std::vector<PlannedJob>& jobs) {
+    const auto key = [](const PlannedJob& job) { return std::tuple(!job.date.has_value(), job.date ? job.date->iso() : std::string()); };
+    std::stable_sort(jobs.begin(), jobs.end(), [&key](const auto& a, const auto& b) { return key(a) < key(b); });
+}
+
 } // namespace
 
 YardPlan planOf(const Yard& yard) {
     YardPlan plan;
     for (const auto& colony : yard.colonies()) addColony(plan, colony);
-    const auto key = [](const PlannedJob& job) { return std::tuple(!job.date.has_value(), job.date ? job.date->iso() : std::string()); };
-    std::stable_sort(plan.jobs.begin(), plan.jobs.end(), [&key](const auto& a, const auto& b) { return key(a) < key(b); });
+    sortByDay(plan.jobs);
     return plan;
+}
+
+std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
+    YardPlan plan;
+    addColony(plan, colony);
+    sortByDay(plan.jobs);
+    return std::move(plan.jobs);
 }
 
 } // namespace winterlarder::desk

@@ -36,5 +36,7 @@ struct YardPlan {
 
 //! Tested: tests/app/yard_plan_test.cpp.
 YardPlan planOf(const Yard& yard);
+//! The jobs at one colony alone, by day.
+std::vector<PlannedJob> jobsOf(const ColonyEntry& colony);
 
 } // namespace winterlarder::desk

@@ -111,7 +111,10 @@ QLabel { background: transparent; color: %text; }
 #yardPane { background: %card; border: none; border-right: 1px solid %edge; }
 #yardPane QListView { background: transparent; border: none; outline: none; }
 QFrame[card="true"] { background: %card; border: 1px solid %edge; border-radius: 7px; }
+#banner { background: %chosen; border: none; border-bottom: 1px solid %edge; }
 QLabel[quiet="true"] { color: %quiet; }
+QLabel[fault="true"] { color: %fault; font-weight: bold; }
+QLineEdit[faulty="true"] { border: 2px solid %fault; }
 QPushButton, QToolButton { background: %card; color: %text; border: 1px solid %edge; border-radius: 6px; padding: 4px 12px; }
 QPushButton:hover, QToolButton:hover { background: %hover; }
 QPushButton:focus, QToolButton:focus { border: 2px solid %accent; padding: 3px 11px; }
@@ -210,6 +213,7 @@ QString styleSheetIn(const Colours& c) {
     put("%chosen", c.chosen);
     put("%accent", c.accent);
     put("%grid", c.grid);
+    put("%fault", c.reserve);
     return text;
 }
 

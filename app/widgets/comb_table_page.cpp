@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/comb_table_page.h"
 
-#include "models/colony_edits.h"
 #include "widgets/comb_drawing.h"
 
 #include <QHBoxLayout>
@@ -33,9 +32,7 @@ void CombPortrait::paintEvent(QPaintEvent*) {
 
 CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     model_ = new CombTableModel(this);
-    model_->setWish([this](std::vector<book::CombRecord> combs, const QString& name, const QString& field) {
-        if (const auto* colony = yard_->find(colony_)) yard_->edit(colony_, withCombs(colony->record, std::move(combs)), name, field);
-    });
+    model_->setWish([this](std::size_t place, const book::CombRecord& comb) { yard_->changeComb(colony_, place, comb); });
     table_ = new QTableView(this);
     table_->setModel(model_);
     table_->setAccessibleName(tr("The look as a table, a row a comb"));

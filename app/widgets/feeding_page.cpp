@@ -20,15 +20,6 @@ QString tr(const char* text) {
     return QCoreApplication::translate("FeedingPage", text);
 }
 
-std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
-    std::vector<PlannedJob> jobs;
-    Yard alone;
-    const auto id = alone.add(colony.record);
-    alone.takeAnswer(id, colony.answered);
-    for (const auto& job : planOf(alone).jobs) jobs.push_back(job);
-    return jobs;
-}
-
 } // namespace
 
 QString recipeWords(const feeding::FeedingPlan& plan) {

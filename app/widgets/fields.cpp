@@ -115,14 +115,13 @@ void WeighingField::fit(WeighedBy kind) {
     date_->setVisible(kind != WeighedBy::NotWeighed);
 }
 
-void WeighingField::show(const book::ColonyCase& record) {
+void WeighingField::show(const std::optional<book::WeighingRecord>& weighing, Date asOf) {
     const QSignalBlocker quietDate(date_);
-    const auto kind = weighedBy(record);
+    const auto kind = weighedBy(weighing);
     fit(kind);
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
-    date_->setDateRange(words::toQDate(record.asOf.plusDays(-60)), words::toQDate(record.asOf));
-    const auto weighing = newestWeighing(record);
-    date_->setDate(words::toQDate(weighing ? weighing->date : record.asOf));
+    date_->setDateRange(words::toQDate(asOf.plusDays(-60)), words::toQDate(asOf));
+    date_->setDate(words::toQDate(weighing ? weighing->date : asOf));
     if (!weighing) return;
     if (const auto* scale = std::get_if<book::ScaleReading>(&weighing->reading)) setQuietly(first_, scale->gross.value());
     if (const auto* heft = std::get_if<book::HeftWord>(&weighing->reading)) heft_->setCurrentIndex(heft_->findData(static_cast<int>(*heft)));

@@ -43,7 +43,8 @@ class WeighingField : public QWidget {
 
 public:
     explicit WeighingField(QWidget* parent = nullptr);
-    void show(const book::ColonyCase& record);
+    //! `asOf`: the latest day a weighing may be of.
+    void show(const std::optional<book::WeighingRecord>& weighing, Date asOf);
     QComboBox* kind() const { return kind_; }
     QDoubleSpinBox* gross() const { return first_; }
 

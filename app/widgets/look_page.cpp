@@ -56,6 +56,7 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     connectFields();
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
 }
 
 QWidget* LookPage::buildCombFields() {
@@ -100,38 +101,38 @@ void LookPage::connectFields() {
     for (const auto& entry : shares_) {
         const Zone zone = entry.first;
         connect(entry.second, &QDoubleSpinBox::valueChanged, this, [this, zone](double value) {
-            if (const auto* comb = chosenComb())
-                editComb(withShare(*comb, zone, value / 100), tr("%1 %2").arg(words::percent(value / 100), words::zone(zone)), words::zone(zone));
+            if (const auto* comb = chosenComb()) editComb(withShare(*comb, zone, value / 100));
         });
     }
-    connect(built_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
-        if (const auto* comb = chosenComb()) {
-            auto changed = *comb;
-            changed.built = value / 100;
-            editComb(changed, tr("%1 built").arg(words::percent(value / 100)), QStringLiteral("built"));
-        }
-    });
-    connect(faces_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
-        if (const auto* comb = chosenComb()) {
-            auto changed = *comb;
-            changed.facesSeen = static_cast<int>(value);
-            editComb(changed, tr("faces seen: %1").arg(changed.facesSeen), QStringLiteral("faces"));
-        }
-    });
-    connect(width_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
-        if (const auto* comb = chosenComb()) {
-            auto changed = *comb;
-            changed.width = millimetres(value);
-            editComb(changed, tr("bar %1 mm").arg(QLocale().toString(value, 'f', 0)), QStringLiteral("width"));
-        }
-    });
+    connect(built_, &QDoubleSpinBox::valueChanged, this, [this](double value) { changeChosen([value](auto& comb) { comb.built = value / 100; }); });
+    connect(faces_, &QDoubleSpinBox::valueChanged, this, [this](double value) { changeChosen([value](auto& comb) { comb.facesSeen = static_cast<int>(value); }); });
+    connect(width_, &QDoubleSpinBox::valueChanged, this, [this](double value) { changeChosen([value](auto& comb) { comb.width = millimetres(value); }); });
     connect(bees_, &BeesField::told, this, [this](BeesToldBy kind, double value) {
-        if (const auto* colony = yard_->find(colony_)) yard_->edit(colony_, withBees(colony->record, kind, value), tr("the bees"), QStringLiteral("bees"));
+        auto look = yard_->lookToEdit(colony_);
+        look.bees = withBees(look.bees, kind, value);
+        yard_->writeLook(look);
     });
-    connect(weighing_, &WeighingField::weighed, this, [this](const std::optional<book::WeighingRecord>& weighing) {
-        if (const auto* colony = yard_->find(colony_))
-            yard_->edit(colony_, withNewestWeighing(colony->record, weighing), tr("the weighing"), QStringLiteral("weighing"));
-    });
+    connect(weighing_, &WeighingField::weighed, this, &LookPage::writeWeighing);
+}
+
+void LookPage::changeChosen(const std::function<void(book::CombRecord&)>& change) {
+    if (const auto* comb = chosenComb()) {
+        auto changed = *comb;
+        change(changed);
+        editComb(changed);
+    }
+}
+
+void LookPage::writeWeighing(const std::optional<book::WeighingRecord>& weighing) {
+    const auto* colony = yard_->find(colony_);
+    const auto* records = yard_->records(colony_);
+    if (!colony || !records) return;
+    const auto* newest = newestWeighing(*records, colony->record.asOf);
+    if (!weighing && newest) return yard_->apply(book::SingleEdit(book::RemoveWeighing{newest->id}));
+    if (!weighing) return;
+    auto written = newest ? *newest : book::Weighing{.colony = colony_, .weighing = *weighing};
+    written.weighing = *weighing;
+    yard_->writeWeighing(written);
 }
 
 void LookPage::show(ColonyId id) {
@@ -161,7 +162,10 @@ void LookPage::refresh() {
     nothing_->setText(quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
                             : tr("No comb was looked at. Here the combs would hang as you saw them, with what each holds."));
     bees_->show(colony->record.bees);
-    weighing_->show(colony->record);
+    const auto* records = yard_->records(colony_);
+    const auto* weighing = records ? newestWeighing(*records, colony->record.asOf) : nullptr;
+    weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);
+    for (QWidget* field : std::initializer_list<QWidget*>{combFields_, bees_, weighing_}) field->setEnabled(yard_->writable());
     showComb();
     showEvidence(*colony);
 }
@@ -176,7 +180,7 @@ const book::CombRecord* LookPage::chosenComb() const {
 
 void LookPage::showComb() {
     const auto* comb = chosenComb();
-    combFields_->setEnabled(comb != nullptr);
+    combFields_->setEnabled(comb != nullptr && yard_->writable());
     if (!comb) return;
     const auto* colony = yard_->find(colony_);
     const auto chosen = static_cast<std::size_t>(drawing_->chosen());
@@ -192,14 +196,8 @@ void LookPage::showComb() {
     if (comb->width) setQuietly(width_, comb->width->value());
 }
 
-void LookPage::editComb(const book::CombRecord& comb, const QString& what, const QString& field) {
-    const auto* colony = yard_->find(colony_);
-    if (!colony || !chosenComb()) return;
-    auto combs = std::get<std::vector<book::CombRecord>>(colony->record.combs);
-    const int chosen = drawing_->chosen();
-    combs[static_cast<std::size_t>(chosen)] = comb;
-    yard_->edit(colony_, withCombs(colony->record, std::move(combs)), tr("comb %1 to %2").arg(chosen + 1).arg(what),
-                QStringLiteral("combs/%1/%2").arg(chosen).arg(field));
+void LookPage::editComb(const book::CombRecord& comb) {
+    if (chosenComb()) yard_->changeComb(colony_, static_cast<std::size_t>(drawing_->chosen()), comb);
 }
 
 void LookPage::showEvidence(const ColonyEntry& colony) {

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <map>
 
 class QDoubleSpinBox;
@@ -41,7 +42,9 @@ private:
     void showEvidence(const ColonyEntry& colony);
     QString heading(const ColonyEntry& colony) const;
     const book::CombRecord* chosenComb() const;
-    void editComb(const book::CombRecord& comb, const QString& what, const QString& field);
+    void editComb(const book::CombRecord& comb);
+    void changeChosen(const std::function<void(book::CombRecord&)>& change);
+    void writeWeighing(const std::optional<book::WeighingRecord>& weighing);
     void connectFields();
 
     Yard* yard_;

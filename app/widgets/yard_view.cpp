@@ -65,7 +65,7 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
         emit colonyChosen(model_->jobs()[static_cast<std::size_t>(index.row())].id);
     });
-    connect(yard_, &Yard::colonyAdded, this, &YardView::refresh);
+    connect(yard_, &Yard::coloniesChanged, this, &YardView::refresh);
     connect(yard_, &Yard::answerChanged, this, &YardView::refresh);
     refresh();
 }

@@ -74,6 +74,9 @@ struct ModelConstants {
     double confinedBelow;          //!< 5 degC, lowest normal (class A below, B from it)
     // spreads of the draws (SD of the logarithm)
     double beesSd;            //!< 0.15, covered combs
+    double combAreaSd;        //!< 0.10, area of a zone judged by eye, both faces
+    double photographAreaSd;  //!< 0.03, area of a zone traced on a photograph
+    double combFillSd;        //!< 0.11, honey in a given area of sealed comb
     double heatSd;            //!< 0.15
     double broodSd;           //!< 0.30
     double deathSd;           //!< 0.30

@@ -4,7 +4,9 @@
 
 #include <QApplication>
 #include <QLocale>
+#include <QSettings>
 #include <QStyleFactory>
+#include <QTemporaryDir>
 #include <gtest/gtest.h>
 
 // The tests of the window draw into memory: no display is needed, and none is disturbed.
@@ -14,6 +16,9 @@ int main(int count, char** given) {
     QApplication application(count, given);
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    // The keeper's own settings are never touched.
+    const QTemporaryDir settings;
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
     winterlarder::desk::openResources();
     winterlarder::desk::registerQtTypes();
     return RUN_ALL_TESTS();

@@ -31,7 +31,7 @@ TEST(Reckoning, TheNewestRequestOfAColonyWins) {
 TEST(Reckoning, AColonyLookedAtGoesFirst) {
     const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(20));
     Reckoning reckoning(adviser);
-    std::vector<int> order;
+    std::vector<std::int64_t> order;
     QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
     QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
     for (int i = 1; i <= 4; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), false);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/invented.h"
+#include "app/book_desk.h"
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
 #include "desk/pictures.h"
@@ -17,6 +17,7 @@
 #include "widgets/yard_view.h"
 
 #include <QAccessible>
+#include <QAction>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QLabel>
@@ -35,17 +36,18 @@ using std::chrono::milliseconds;
 
 class Window : public testing::Test {
 protected:
-    Window() : window({}) {
+    Window() : window({}, invented::scribe()) {
+        window.useReference(invented::shipped());
         window.useAdviser(std::make_shared<invented::SlowAdviser>(milliseconds(5)));
-        window.addColonies({invented::colony("Apple"), invented::colony("Pear")});
+        window.openCases({invented::colony("Apple"), invented::colony("Pear")});
         window.show();
         settle();
-        apple = window.yard()->colonies()[0].id;
+        apple = window.yard()->colonies().at(0).id;
         window.choose(apple);
+        settle();
     }
     void settle() {
-        for (int i = 0; i < 1000 && !window.settled(); ++i) QTest::qWait(5);
-        ASSERT_TRUE(window.settled());
+        ASSERT_TRUE(invented::waitFor([this] { return window.settled(); }));
     }
     const ColonyEntry& entry() { return *window.yard()->find(apple); }
     QString answer() {
@@ -71,9 +73,11 @@ TEST_F(Window, AnEditLeadsToANewAnswerAndUndoRestoresTheOldOne) {
     EXPECT_FALSE(answer().startsWith(QStringLiteral("Feed"))) << "an old answer is never shown as the new one";
     settle();
     EXPECT_TRUE(answer().startsWith(QStringLiteral("Leave"))) << answer().toStdString();
-    EXPECT_EQ(window.yard()->edits()->undoText(), QStringLiteral("comb 4 to 100 % capped"));
-    while (window.yard()->edits()->canUndo()) window.yard()->edits()->undo();
-    settle();
+    EXPECT_EQ(window.undoAction()->text().toStdString(), "&Undo: comb 4: capped 100 %, comb 4: open nectar 0 %, comb 4: bee bread 0 %");
+    for (int comb = 0; comb < 4; ++comb) {
+        window.undoAction()->trigger();
+        settle();
+    }
     EXPECT_EQ(entry().record, before->record);
     EXPECT_TRUE(answer().startsWith(QStringLiteral("Feed")));
 }
@@ -98,7 +102,9 @@ TEST_F(Window, BeesAndWeighingAreEditedInPlace) {
     weighing->gross()->setValue(41.5);
     ASSERT_EQ(entry().record.weighings.size(), 1U);
     EXPECT_EQ(std::get<book::ScaleReading>(entry().record.weighings[0].reading).gross.value(), 41.5);
-    window.yard()->edits()->undo();
+    settle();
+    window.undoAction()->trigger();
+    settle();
     EXPECT_TRUE(entry().record.weighings.empty());
 }
 
@@ -142,11 +148,13 @@ TEST_F(Window, DarkAndLightByWish) {
 }
 
 TEST(WindowOnTheDemoYard, OptionsLieOverThePictureAndWhySaysItsReasons) {
-    MainWindow window({});
+    Arguments demo;
+    demo.demo = true;
+    MainWindow window(demo, invented::scribe());
     window.show();
     window.begin();
     QSignalSpy settled(&window, &MainWindow::becameSettled);
-    ASSERT_TRUE(settled.wait(60000));
+    ASSERT_TRUE(invented::waitFor([&] { return window.settled() || settled.wait(1000); }));
     ASSERT_EQ(window.yard()->colonies().size(), 6U);
     for (const auto& colony : window.yard()->colonies()) {
         if (colony.answered->answer.advice.verdict != advice::Verdict::Harvest) continue;
@@ -193,7 +201,7 @@ TEST(Icons, EachVerdictHasADrawingOfItsOwn) {
 
 TEST(YardSheet, HoldsEveryColonyAndEveryJob) {
     Yard yard;
-    const auto id = yard.add(invented::colony("Apple & <Pear>"));
+    const auto id = invented::add(yard, invented::colony("Apple & <Pear>"));
     yard.takeAnswer(id, invented::answered(yard.find(id)->record, {advice::Verdict::Feed, 9, 20}));
     const QString sheet = yardSheet(yard);
     EXPECT_TRUE(sheet.contains(QStringLiteral("Apple &amp; &lt;Pear&gt;")));

@@ -31,9 +31,9 @@ const std::map<std::string, Folders>& mayInclude() {
         exchange.insert("book");
         return std::map<std::string, Folders>{
             {"quantity", ground}, {"calendar", ground}, {"support", ground}, {"reference", ground},
-            {"climate", climate}, {"hive", climate},    {"stores", models},  {"winter", models},
-            {"feeding", models},  {"tracking", tracking}, {"learning", learning}, {"advice", advice},   {"report", report},  {"book", book},
-            {"exchange", exchange}};
+            {"climate", climate}, {"hive", climate},    {"scale", climate},  {"stores", models},
+            {"winter", models},   {"feeding", models},  {"tracking", tracking}, {"learning", learning},
+            {"advice", advice},   {"report", report},   {"book", book},      {"exchange", exchange}};
     }();
     return table;
 }

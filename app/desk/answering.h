@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "desk/adviser.h"
+#include "models/yard.h"
+
+#include <QObject>
+
+#include <thread>
+
+namespace winterlarder::desk {
+
+class Reckoning;
+
+//! Keeps the yard's answers up to date: asks for each colony whose records changed, and once all are answered looks the yard over as
+//! a whole. Nothing is asked before an adviser is there.
+class Answering : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Answering(Yard* yard, QObject* parent = nullptr);
+    ~Answering() override;
+
+    void useAdviser(std::shared_ptr<const Adviser> adviser);
+    const std::shared_ptr<const Adviser>& adviser() const { return adviser_; }
+    bool idle() const;
+
+signals:
+    void idleAgain();
+
+private:
+    void askAll();
+    void ask(ColonyId id, bool first);
+    void shareOut();
+    void takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked, const std::vector<AnsweredPointer>& shared);
+
+    Yard* yard_;
+    std::shared_ptr<const Adviser> adviser_;
+    std::unique_ptr<Reckoning> reckoning_;
+    bool sharing_ = false;
+    bool shareAgain_ = false;
+    std::jthread sharer_;
+};
+
+} // namespace winterlarder::desk

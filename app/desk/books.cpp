@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "book/salvage.h"
+#include "desk/answering.h"
+#include "desk/core_adviser.h"
+#include "desk/main_window.h"
+#include "models/cases_as_entries.h"
+#include "models/words.h"
+#include "text/step_words.h"
+#include "widgets/banner.h"
+
+#include <QAction>
+#include <QDateTime>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLocale>
+#include <QMenu>
+#include <QTemporaryDir>
+
+#include <algorithm>
+
+//! What the window does with books: which is open, how it is open, and what came of that.
+namespace winterlarder::desk {
+
+namespace {
+
+QString linesOf(const Problems& problems) {
+    QStringList lines;
+    for (const auto& problem : problems) lines << QString::fromStdString(describe(problem));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString namedBy(const book::LockHolder& holder, const QString& since) {
+    const QString who = holder.who.empty() ? MainWindow::tr("somebody") : QString::fromStdString(holder.who);
+    const QString machine = QString::fromStdString(holder.machine);
+    if (machine.isEmpty() || since.isEmpty()) return who;
+    return MainWindow::tr("%1 on %2, since %3").arg(who, machine, since);
+}
+
+QString whyReadOnly(const BookState& state) {
+    switch (state.access) {
+    case book::Access::Writable: return {};
+    case book::Access::AskedReadOnly: return MainWindow::tr("This book was opened for reading only.");
+    case book::Access::MediumReadOnly: return MainWindow::tr("This book lies where nothing can be written, so it can only be read. Copy it to where it can be changed.");
+    case book::Access::NewerVersion: return MainWindow::tr("A newer version of Winterlarder made this book; this one can only read it.");
+    case book::Access::OpenElsewhere: break;
+    }
+    const auto& since = state.holder.since;
+    const QString when = since ? QLocale().toString(QDateTime::fromSecsSinceEpoch(since->seconds), QLocale::ShortFormat) : QString();
+    return MainWindow::tr("This book is open elsewhere (%1), so here it can only be read.").arg(namedBy(state.holder, when));
+}
+
+} // namespace
+
+// ---- opening ---------------------------------------------------------------------------------------------------------
+
+void MainWindow::begin() {
+    begun_ = true;
+    opener_ = std::jthread([this, arguments = arguments_] {
+        auto opened = std::make_shared<Opened>(openAll(arguments));
+        QMetaObject::invokeMethod(this, [this, opened] { receive(std::move(*opened)); }, Qt::QueuedConnection);
+    });
+}
+
+void MainWindow::receive(Opened opened) {
+    begun_ = false;
+    if (opened.reference && !reference_) {
+        useReference(opened.reference);
+        const auto cores = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
+        useAdviser(std::make_shared<CoreAdviser>(reference_, deskSampling, cores));
+    }
+    tell(opened.problems);
+    if (reference_) openFirst(std::move(opened));
+    tellIfSettled();
+}
+
+void MainWindow::openFirst(Opened opened) {
+    if (!opened.records.empty()) return openCases(std::move(opened.records));
+    if (!opened.books.isEmpty()) return openBook(opened.books.front());
+    if (!arguments_.files.isEmpty() || arguments_.pictures) return;
+    const auto recent = settings::recentBooks();
+    if (!recent.isEmpty() && QFileInfo::exists(recent.front())) openBook(recent.front());
+}
+
+void MainWindow::openBook(const QString& file, bool readOnly, bool takeOver) {
+    book_.open(file, readOnly, takeOver);
+}
+
+void MainWindow::openCases(std::vector<book::ColonyCase> records) {
+    if (records.empty()) return;
+    if (!temporary_) temporary_ = std::make_unique<QTemporaryDir>();
+    Date day = records.front().asOf;
+    for (const auto& record : records) day = std::max(day, record.asOf);
+    yard_.showDay(arguments_.day.value_or(day));
+    const QString file = temporary_->filePath(QStringLiteral("cases-%1%2").arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
+    book_.create(file, [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); });
+}
+
+bool MainWindow::isTemporary() const {
+    return temporary_ && book_.isOpen() && book_.state()->file.startsWith(temporary_->path());
+}
+
+void MainWindow::openByHand() {
+    const QStringList files = QFileDialog::getOpenFileNames(this, tr("Open"), {}, tr("Books and case files (*.larder *.json);;All files (*)"));
+    if (files.isEmpty() || !reference_) return;
+    receive(openFiles(files, reference_));
+}
+
+// ---- what came of it -------------------------------------------------------------------------------------------------
+
+void MainWindow::connectBook() {
+    connect(&book_, &OpenBook::opened, this, [this] {
+        for (const char* matter : {"problems", "refused", "notices", "salvage"}) banner_->hush(QLatin1String(matter));
+        if (!isTemporary()) settings::noteRecentBook(book_.state()->file);
+        listRecentBooks();
+    });
+    connect(&book_, &OpenBook::stateChanged, this, &MainWindow::showState);
+    connect(&book_, &OpenBook::openFailed, this, &MainWindow::tellNotOpened);
+    connect(&book_, &OpenBook::refused, this, [this](const Problems& problems) {
+        banner_->say(QStringLiteral("refused"), tr("This could not be written down; the book is as it was before.\n%1").arg(linesOf(problems)));
+    });
+    connect(&book_, &OpenBook::noticed, this, [this](const QStringList& notices) { banner_->say(QStringLiteral("notices"), notices.join(QLatin1Char('\n'))); });
+    connect(&book_, &OpenBook::copied, this, [this](const QString& copy) {
+        banner_->say(QStringLiteral("notices"), tr("The book was copied to %1.").arg(copy), {{tr("Open the copy"), [this, copy] { openBook(copy); }}});
+    });
+    connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
+    showState();
+}
+
+void MainWindow::showState() {
+    const auto& state = book_.state();
+    const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, {}) : QString(); };
+    const QString undo = state ? name(state->undo) : QString(), redo = state ? name(state->redo) : QString();
+    undo_->setEnabled(!undo.isEmpty());
+    undo_->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
+    redo_->setEnabled(!redo.isEmpty());
+    redo_->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
+    showAccess();
+}
+
+void MainWindow::showAccess() {
+    const auto& state = book_.state();
+    if (!state || state->writable()) banner_->hush(QStringLiteral("access"));
+    if (!state || !isTemporary()) banner_->hush(QStringLiteral("temporary"));
+    if (!state) return;
+    if (!state->writable() && banner_->said(QStringLiteral("access")) != whyReadOnly(*state)) {
+        std::vector<Banner::Action> actions{{tr("Try again"), [this, file = state->file] { openBook(file); }}, {tr("Copy it\u2026"), [this] { copyByHand(); }}};
+        if (state->access == book::Access::OpenElsewhere && QString::fromStdString(state->holder.machine) != book_.scribe().machine)
+            actions.push_back({tr("It is closed there: take over"), [this, file = state->file] { openBook(file, false, true); }});
+        banner_->say(QStringLiteral("access"), whyReadOnly(*state), actions, false);
+    }
+    if (isTemporary() && !arguments_.pictures && banner_->said(QStringLiteral("temporary")).isEmpty())
+        banner_->say(QStringLiteral("temporary"), tr("Opened from case files: what you change is kept only until the window closes."),
+                     {{tr("Keep it as a book\u2026"), [this] { copyByHand(); }}});
+}
+
+void MainWindow::tellNotOpened(const QString& file, const Problems& problems, bool salvageable) {
+    openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
+    if (!QFileInfo::exists(file)) settings::forgetRecentBook(file);
+    listRecentBooks();
+    std::vector<Banner::Action> actions;
+    if (salvageable) actions.push_back({tr("Salvage what is readable\u2026"), [this, file] { salvageByHand(file); }});
+    banner_->say(QStringLiteral("problems"), tr("The book could not be opened.\n%1").arg(linesOf(problems)), actions);
+    tellIfSettled();
+}
+
+void MainWindow::salvageByHand(const QString& file) {
+    const QFileInfo damaged(file);
+    const QString proposal = damaged.dir().filePath(tr("%1 salvaged%2").arg(damaged.completeBaseName(), QLatin1String(book::bookExtension)));
+    const QString into = QFileDialog::getSaveFileName(this, tr("Salvage into a new book"), proposal, tr("Books (*.larder)"));
+    if (!into.isEmpty()) salvage(file, into);
+}
+
+void MainWindow::salvage(const QString& damaged, const QString& into) {
+    const auto outcome = book::salvage(damaged.toStdString(), into.toStdString(), *reference_, book_.scribe().opener());
+    if (!outcome.ok()) return banner_->say(QStringLiteral("problems"), linesOf(outcome.problems()));
+    QStringList lost;
+    for (const auto& line : outcome->lost) lost << QString::fromStdString(line);
+    openBook(into);
+    connect(&book_, &OpenBook::opened, this, [this, lost] {
+        banner_->say(QStringLiteral("salvage"), lost.isEmpty() ? tr("Everything in the damaged book was saved into this one; the damaged file was not touched.")
+                                                                : tr("What could be read is in this book; the damaged file was not touched. Lost:\n%1").arg(lost.join(QLatin1Char('\n'))));
+    }, Qt::SingleShotConnection);
+}
+
+// ---- by hand ---------------------------------------------------------------------------------------------------------
+
+void MainWindow::copyByHand() {
+    if (!book_.isOpen()) return;
+    const QString proposal = yard_.title() + QLatin1String(book::bookExtension);
+    const QString copy = QFileDialog::getSaveFileName(this, tr("Copy the book to"), proposal, tr("Books (*.larder)"));
+    if (copy.isEmpty()) return;
+    const bool kept = isTemporary();
+    book_.copyTo(copy);
+    // A book that would go with the window lives on in its copy.
+    if (kept) openBook(copy);
+}
+
+void MainWindow::listRecentBooks() {
+    recent_->clear();
+    for (const QString& file : settings::recentBooks()) {
+        const QFileInfo info(file);
+        recent_->addAction(tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path()), this, [this, file] { openBook(file); });
+    }
+    recent_->setEnabled(!recent_->isEmpty());
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/settings.h"
+
+#include <QFileInfo>
+#include <QLocale>
+#include <QSettings>
+
+namespace winterlarder::desk::settings {
+
+namespace {
+
+constexpr int mostRecent = 8;
+
+QSettings kept() {
+    return QSettings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("winterlarder"), QStringLiteral("winterlarder"));
+}
+
+template <class Choice>
+Choice chosen(const char* key, Choice otherwise, int most) {
+    bool isNumber = false;
+    auto settings = kept();
+    const int value = settings.value(QLatin1String(key)).toInt(&isNumber);
+    return isNumber && value >= 0 && value <= most ? static_cast<Choice>(value) : otherwise;
+}
+
+void write(const char* key, const QVariant& value) {
+    auto settings = kept();
+    settings.setValue(QLatin1String(key), value);
+}
+
+UnitSystem systemUnits() {
+    switch (QLocale().measurementSystem()) {
+    case QLocale::ImperialUSSystem: return UnitSystem::UnitedStates;
+    default: return UnitSystem::Metric;
+    }
+}
+
+} // namespace
+
+QStringList recentBooks() {
+    return kept().value(QStringLiteral("books/recent")).toStringList();
+}
+
+void noteRecentBook(const QString& file) {
+    auto books = recentBooks();
+    const QString whole = QFileInfo(file).absoluteFilePath();
+    books.removeAll(whole);
+    books.prepend(whole);
+    write("books/recent", books.mid(0, mostRecent));
+}
+
+void forgetRecentBook(const QString& file) {
+    auto books = recentBooks();
+    books.removeAll(QFileInfo(file).absoluteFilePath());
+    write("books/recent", books);
+}
+
+UnitSystem units() { return chosen("units", systemUnits(), 2); }
+void chooseUnits(UnitSystem system) { write("units", static_cast<int>(system)); }
+ColourWish colours() { return chosen("colours", ColourWish::AsSystem, 2); }
+void chooseColours(ColourWish wish) { write("colours", static_cast<int>(wish)); }
+QString keeper() { return kept().value(QStringLiteral("keeper")).toString(); }
+void chooseKeeper(const QString& name) { write("keeper", name); }
+
+} // namespace winterlarder::desk::settings

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "quantity/text.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace winterlarder::desk {
+
+enum class ColourWish { AsSystem, Light, Dark };
+
+//! What this keeper chose on this computer; nothing of it is in the book. Kept in the user's own settings file.
+//! Tested: tests/app/settings_test.cpp.
+namespace settings {
+
+QStringList recentBooks(); //!< newest first, at most eight
+void noteRecentBook(const QString& file);
+void forgetRecentBook(const QString& file);
+
+UnitSystem units(); //!< not chosen yet: as the system's language and country
+void chooseUnits(UnitSystem system);
+ColourWish colours();
+void chooseColours(ColourWish wish);
+QString keeper(); //!< who signs edits; empty: the system's user
+void chooseKeeper(const QString& name);
+
+} // namespace settings
+
+} // namespace winterlarder::desk

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/cases_as_entries.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+namespace {
+
+std::optional<book::DayOfYear> dayOfYear(const std::optional<Date>& date) {
+    if (!date) return std::nullopt;
+    return book::DayOfYear::of(date->month(), date->isLeapDay() ? 28 : date->day());
+}
+
+book::YardSeason seasonOf(const book::SeasonRecord& season) {
+    return {dayOfYear(season.lastIncome), dayOfYear(season.broodStop),     dayOfYear(season.broodRestart),  dayOfYear(season.buildup),
+            dayOfYear(season.forage),     dayOfYear(season.feedAdvisedBy), dayOfYear(season.syrupDeadline), dayOfYear(season.syrupRefused)};
+}
+
+book::Yard yardOf(const book::ColonyCase& record) {
+    return {.name = record.yard.value_or("Yard"), .site = record.site, .season = seasonOf(record.season), .wish = record.wish};
+}
+
+bool anythingSeen(const book::ColonyCase& record) {
+    return !(record.bees == book::BeesRecord{}) || !std::holds_alternative<std::monostate>(record.combs) || record.moisturePercent;
+}
+
+class Writer {
+public:
+    Writer(book::YardId nextYard, book::ColonyId nextColony) : nextYard_(nextYard), nextColony_(nextColony) {}
+
+    void write(const book::ColonyCase& record) {
+        const auto yard = standsIn(record);
+        const auto id = nextColony_;
+        ++nextColony_.number;
+        const auto name = record.colony.value_or(fmt::format("Colony {}", ++nameless_));
+        step.edits.push_back(book::AddColony{{.yard = yard, .name = name, .hive = record.hive, .feeder = record.feeder}});
+        if (anythingSeen(record))
+            step.edits.push_back(book::AddLook{{.colony = id, .date = record.lookedOn.value_or(record.asOf), .bees = record.bees, .combs = record.combs,
+                                                .moisturePercent = record.moisturePercent}});
+        for (const auto& weighing : record.weighings) step.edits.push_back(book::AddWeighing{{.colony = id, .weighing = weighing}});
+        for (const auto& feed : record.feeds) step.edits.push_back(book::AddFeed{{.colony = id, .feed = feed}});
+        for (const auto& harvest : record.harvests) step.edits.push_back(book::AddHarvest{{.colony = id, .harvest = harvest}});
+    }
+
+    book::Together step{"open case files", {}};
+
+private:
+    // Colonies of one name of yard and one place, season and wish stand together.
+    book::YardId standsIn(const book::ColonyCase& record) {
+        const auto wanted = yardOf(record);
+        for (const auto& made : yards_) {
+            auto same = made;
+            same.id = {};
+            if (same == wanted) return made.id;
+        }
+        yards_.push_back(wanted);
+        yards_.back().id = nextYard_;
+        ++nextYard_.number;
+        step.edits.push_back(book::AddYard{wanted});
+        return yards_.back().id;
+    }
+
+    book::YardId nextYard_;
+    book::ColonyId nextColony_;
+    std::vector<book::Yard> yards_;
+    int nameless_ = 0;
+};
+
+} // namespace
+
+book::Together entriesOfCases(const std::vector<book::ColonyCase>& cases, book::YardId nextYard, book::ColonyId nextColony) {
+    Writer writer(nextYard, nextColony);
+    for (const auto& record : cases) writer.write(record);
+    return std::move(writer.step);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/edits.h"
+#include "book/records.h"
+
+#include <vector>
+
+namespace winterlarder::desk {
+
+//! Case files as what a book would hold: a yard for every place, its colonies, and for each the look, the weighings, feeds and
+//! harvests the case tells of. One step. `nextYard` and `nextColony` are the numbers the book gives next (Book::nextId).
+//! book::caseOf of a book so made gives the case back, but for weighings older than its look and dates outside their winter.
+//! Tested: tests/app/cases_as_entries_test.cpp.
+book::Together entriesOfCases(const std::vector<book::ColonyCase>& cases, book::YardId nextYard, book::ColonyId nextColony);
+
+} // namespace winterlarder::desk

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/record_rows.h"
+
+#include "models/colony_edits.h"
+#include "models/words.h"
+#include "text/choice_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+
+#include <algorithm>
+#include <tuple>
+
+namespace winterlarder::desk {
+
+namespace {
+
+QString tr(const char* text, int n = -1) {
+    return QCoreApplication::translate("RecordRows", text, nullptr, n);
+}
+
+QString of(const std::string& text) { return QString::fromStdString(text); }
+QString plain(double number) { return QLocale().toString(number, 'g', 6); }
+
+QString beesWords(const book::BeesRecord& bees) {
+    switch (beesToldBy(bees)) {
+    case BeesToldBy::CoveredCombs: return tr("bees on %1 combs").arg(plain(beesTold(bees)));
+    case BeesToldBy::Seams: return tr("%1 seams of bees").arg(plain(beesTold(bees)));
+    case BeesToldBy::Count: return tr("%1 bees").arg(QLocale().toString(beesTold(bees), 'f', 0));
+    case BeesToldBy::NotTold: break;
+    }
+    return {};
+}
+
+QString combsWords(const book::CombsRecord& combs) {
+    if (const auto* list = std::get_if<std::vector<book::CombRecord>>(&combs)) {
+        const auto count = static_cast<int>(list->size());
+        return count == 1 ? tr("one comb looked at") : tr("%n combs looked at", count);
+    }
+    if (const auto* quick = std::get_if<book::QuickCountRecord>(&combs))
+        return tr("%1 combs full, %2 half full, by count").arg(plain(quick->fullOfStores), plain(quick->half));
+    return {};
+}
+
+void saidIf(QStringList& said, const std::optional<bool>& fact, const QString& yes, const QString& no) {
+    if (fact) said << (*fact ? yes : no);
+}
+
+QString details(const book::Look& look) {
+    QStringList said{combsWords(look.combs), beesWords(look.bees)};
+    saidIf(said, look.bees.queenSeen, tr("queen seen"), tr("queen not seen"));
+    saidIf(said, look.bees.eggsSeen, tr("eggs"), tr("no eggs"));
+    saidIf(said, look.sealedBrood, tr("sealed brood"), tr("no sealed brood"));
+    saidIf(said, look.pollenComingIn, tr("pollen coming in"), tr("no pollen coming in"));
+    if (look.temper) said << text::choice(*look.temper);
+    if (look.bees.trouble) said << tr("signs of disease");
+    said << of(look.troubleSigns) << of(look.note);
+    said.removeAll(QString());
+    return said.join(tr("; "));
+}
+
+QString withNote(const QString& said, const std::string& note) {
+    return note.empty() ? said : said.isEmpty() ? of(note) : tr("%1; %2").arg(said, of(note));
+}
+
+QString details(const book::Weighing& weighing) {
+    const auto& reading = weighing.weighing.reading;
+    QString said;
+    if (const auto* scale = std::get_if<book::ScaleReading>(&reading)) said = tr("on a scale: %1").arg(words::kilograms(scale->gross));
+    if (const auto* heft = std::get_if<book::HeftWord>(&reading)) said = tr("hefted: %1").arg(text::choice(*heft));
+    if (const auto* lift = std::get_if<book::LiftReading>(&reading))
+        said = lift->sides.size() > 1 ? tr("both sides lifted: %1 and %2").arg(words::kilograms(lift->sides[0]), words::kilograms(lift->sides[1]))
+                                      : tr("one side lifted: %1").arg(words::kilograms(lift->sides[0]));
+    return withNote(said, weighing.note);
+}
+
+QString details(const book::Feed& feed) {
+    QStringList said{text::choice(feed.feed.kind)};
+    if (feed.feed.sugar) said << tr("%1 of sugar").arg(words::kilograms(*feed.feed.sugar));
+    if (feed.feed.syrup) said << (feed.feed.ratio ? tr("%1, %2 by weight").arg(words::litres(*feed.feed.syrup), of(*feed.feed.ratio)) : words::litres(*feed.feed.syrup));
+    if (feed.feed.fondant) said << words::kilograms(*feed.feed.fondant);
+    return withNote(said.join(tr(", ")), feed.note);
+}
+
+QString details(const book::Harvest& harvest) {
+    QString said = words::kilograms(harvest.harvest.honey);
+    if (harvest.combs) said = *harvest.combs == 1 ? tr("%1 on one comb").arg(said) : tr("%1 on %n combs", *harvest.combs).arg(said);
+    return withNote(said, harvest.note);
+}
+
+QString details(const book::Treatment& treatment) {
+    const QString until = treatment.until ? tr("%1, until %2").arg(of(treatment.what), words::date(*treatment.until)) : tr("%1, not ended yet").arg(of(treatment.what));
+    return withNote(until, treatment.note);
+}
+
+QString details(const book::Manipulation& work) {
+    const QString said = work.count ? tr("%1: %2").arg(text::choice(work.what), QLocale().toString(*work.count)) : text::choice(work.what);
+    return withNote(said, work.note);
+}
+
+QString details(const book::Fate& fate) {
+    return withNote(fate.cause.empty() ? text::choice(fate.fate) : tr("%1: %2").arg(text::choice(fate.fate), of(fate.cause)), fate.note);
+}
+
+QString details(const book::Housing& housing) {
+    const auto boxes = static_cast<int>(housing.hive.boxes.size());
+    return withNote(boxes == 1 ? tr("one box, %1").arg(text::choice(housing.hive.shell)) : tr("%n boxes, %1", boxes).arg(text::choice(housing.hive.shell)), housing.note);
+}
+
+QString details(const book::Move& move) { return withNote(tr("to another yard"), move.note); }
+
+QString details(const book::ActedAdvice& advice) {
+    return withNote(tr("%1; from %n simulated winters", advice.winters).arg(of(advice.verdict)), advice.note);
+}
+
+QString details(const book::PlannedVisit& visit) {
+    QStringList said{text::choice(visit.what)};
+    if (visit.sugar) said << tr("%1 of sugar").arg(words::kilograms(*visit.sugar));
+    if (visit.syrup) said << words::litres(*visit.syrup);
+    if (visit.fondant) said << words::kilograms(*visit.fondant);
+    const QString what = said.join(tr(", "));
+    const QString state = visit.doneOn ? tr("%1 on %2").arg(text::choice(visit.state), words::date(*visit.doneOn)) : text::choice(visit.state);
+    return withNote(tr("%1: %2").arg(state, what), visit.note);
+}
+
+QString details(const book::WinterOutcome& outcome) {
+    QStringList said{outcome.alive ? tr("alive") : tr("dead")};
+    if (outcome.coveredCombs) said << tr("bees on %1 combs").arg(plain(*outcome.coveredCombs));
+    if (outcome.storesLeft) said << tr("%1 of stores left").arg(words::kilograms(*outcome.storesLeft));
+    return withNote(said.join(tr(", ")), outcome.note);
+}
+
+QString kindName(book::Kind kind) {
+    switch (kind) {
+    case book::Kind::Yard: return tr("yard");
+    case book::Kind::Colony: return tr("colony");
+    case book::Kind::Move: return tr("moved");
+    case book::Kind::Fate: return tr("left the book");
+    case book::Kind::Housing: return tr("hive");
+    case book::Kind::Look: return tr("look");
+    case book::Kind::Weighing: return tr("weighing");
+    case book::Kind::Feed: return tr("fed");
+    case book::Kind::Harvest: return tr("harvest");
+    case book::Kind::Treatment: return tr("treatment");
+    case book::Kind::Manipulation: return tr("work on the hive");
+    case book::Kind::ActedAdvice: return tr("advice taken");
+    case book::Kind::PlannedVisit: return tr("visit");
+    case book::Kind::WinterOutcome: return tr("winter");
+    }
+    return {};
+}
+
+Date dateOf(const book::Weighing& entry) { return entry.weighing.date; }
+Date dateOf(const book::Feed& entry) { return entry.feed.date; }
+Date dateOf(const book::Harvest& entry) { return entry.harvest.date; }
+template <class Entry>
+Date dateOf(const Entry& entry) {
+    return entry.date;
+}
+
+bool onlyNote(const book::Look& look) {
+    return look.bees == book::BeesRecord{} && std::holds_alternative<std::monostate>(look.combs) && !look.note.empty();
+}
+
+QString nameOf(const book::Look& look) { return onlyNote(look) ? tr("note") : kindName(book::Kind::Look); }
+template <class Entry>
+QString nameOf(const Entry&) {
+    return kindName(book::kindOf<Entry>);
+}
+
+template <class Entry>
+void addRows(std::vector<RecordRow>& rows, const std::vector<Entry>& entries) {
+    for (const auto& entry : entries) rows.push_back({dateOf(entry), book::kindOf<Entry>, entry.id.number, nameOf(entry), details(entry)});
+}
+
+} // namespace
+
+std::vector<RecordRow> recordRows(const ColonyRecords& records) {
+    std::vector<RecordRow> rows;
+    addRows(rows, records.moves);
+    addRows(rows, records.fates);
+    addRows(rows, records.housings);
+    addRows(rows, records.looks);
+    addRows(rows, records.weighings);
+    addRows(rows, records.feeds);
+    addRows(rows, records.harvests);
+    addRows(rows, records.treatments);
+    addRows(rows, records.manipulations);
+    addRows(rows, records.advices);
+    addRows(rows, records.visits);
+    addRows(rows, records.outcomes);
+    std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return std::tuple(b.date, a.kind, b.id) < std::tuple(a.date, b.kind, a.id); });
+    return rows;
+}
+
+std::vector<RecordRow> recordRows(const ColonyRecords& records, const std::vector<book::Kind>& kinds) {
+    auto rows = recordRows(records);
+    std::erase_if(rows, [&](const RecordRow& row) { return std::find(kinds.begin(), kinds.end(), row.kind) == kinds.end(); });
+    return rows;
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/open_book.h"
+
+#include <QAbstractTableModel>
+
+#include <vector>
+
+namespace winterlarder::desk {
+
+//! The steps of the book's history, newest first: when, by whom, what; taken back or not. Reads on as it is scrolled.
+//! Tested with QAbstractItemModelTester: tests/app/record_rows_test.cpp.
+class StepListModel : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Column { WhenColumn, WhoColumn, WhatColumn, StateColumn, ColumnCount };
+    explicit StepListModel(OpenBook* book, QObject* parent = nullptr);
+
+    //! Reads the newest steps anew.
+    void refresh();
+    const std::vector<book::Step>& steps() const { return steps_; }
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    bool canFetchMore(const QModelIndex& parent) const override;
+    void fetchMore(const QModelIndex& parent) override;
+
+private:
+    void read(std::optional<book::StepId> before);
+
+    OpenBook* book_;
+    std::vector<book::Step> steps_;
+    bool more_ = false;
+    int asked_ = 0; //!< number of the newest request: older answers are thrown away
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/colony_records.h"
+
+#include <optional>
+#include <set>
+#include <utility>
+#include <vector>
+
+namespace winterlarder::desk {
+
+//! What is to be read of a book for the window.
+struct YardRequest {
+    book::YardId yard{};      //!< 0, or gone: the first
+    Date day;                 //!< colonies living and standing there on this day
+    book::ColonyId open{};    //!< the colony whose whole records are wanted; 0: none
+    std::optional<std::set<book::ColonyId>> only{}; //!< nothing: the whole yard anew
+};
+
+//! A yard on a day, read at one moment; or only some of its colonies.
+struct YardReading {
+    bool whole = true;
+    Date day;
+    std::vector<book::Yard> yards; //!< of a whole reading
+    book::YardId shown{};
+    std::vector<std::pair<book::ColonyId, Outcome<book::ColonyCase>>> colonies;
+    std::optional<ColonyRecords> open;
+    Problems problems; //!< the book could not be read
+};
+
+//! Tested: tests/app/yard_test.cpp.
+YardReading readYard(book::Book& book, const YardRequest& request);
+
+} // namespace winterlarder::desk

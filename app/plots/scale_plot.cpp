@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/scale_plot.h"
+
+#include "plots/month_ticks.h"
+
+#include <QEvent>
+#include <QVBoxLayout>
+#include <qcustomplot.h>
+
+namespace winterlarder::desk {
+
+ScalePlot::ScalePlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+    setAccessibleName(tr("Model against measurement"));
+    plot_->setFocusPolicy(Qt::NoFocus);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(plot_);
+}
+
+void ScalePlot::show(const ScaleSeries& series, const Winter& winter) {
+    series_ = series;
+    winter_ = winter;
+    any_ = true;
+    setAccessibleDescription(tr("%n measurements", nullptr, static_cast<int>(series.measured.size())));
+    redraw();
+}
+
+void ScalePlot::clear() {
+    any_ = false;
+    setAccessibleDescription({});
+    redraw();
+}
+
+void ScalePlot::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) redraw();
+}
+
+void ScalePlot::drawBand() {
+    if (series_.expected.empty()) return;
+    const auto& colours = coloursOf(*this);
+    QVector<double> days, low, high;
+    for (const auto& day : series_.expected) {
+        days.append(day.day);
+        low.append(day.low);
+        high.append(day.high);
+    }
+    auto* bottom = plot_->addGraph();
+    auto* top = plot_->addGraph();
+    bottom->setData(days, low);
+    top->setData(days, high);
+    QColor fill = colours.winter;
+    fill.setAlphaF(0.22F);
+    top->setBrush(fill);
+    top->setChannelFillGraph(bottom);
+    for (auto* edge : {bottom, top}) edge->setPen(QPen(colours.winter, 1.2));
+}
+
+void ScalePlot::drawMeasured() {
+    const auto& colours = coloursOf(*this);
+    QVector<double> days, kg, down, up;
+    for (const auto& point : series_.measured) {
+        days.append(point.day.w);
+        kg.append(point.stores.typical.value());
+        down.append((point.stores.typical - point.stores.low).value());
+        up.append((point.stores.high - point.stores.typical).value());
+    }
+    auto* points = plot_->addGraph();
+    points->setData(days, kg);
+    points->setLineStyle(QCPGraph::lsNone);
+    points->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, colours.error, colours.error, 7));
+    auto* bars = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
+    bars->setDataPlottable(points);
+    bars->setData(down, up);
+    bars->setPen(QPen(colours.error, 1.4));
+}
+
+void ScalePlot::redraw() {
+    const auto& colours = coloursOf(*this);
+    plot_->clearPlottables();
+    plot_->setBackground(colours.card);
+    for (auto* axis : {plot_->xAxis, plot_->yAxis}) {
+        axis->setBasePen(QPen(colours.mark));
+        axis->setTickPen(QPen(colours.mark));
+        axis->setSubTicks(false);
+        axis->setTickLabelColor(colours.quietText);
+        axis->setLabelColor(colours.quietText);
+        axis->grid()->setPen(QPen(colours.grid));
+        axis->setVisible(any_);
+    }
+    if (any_) {
+        drawBand();
+        drawMeasured();
+        plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 5, series_.last + 5));
+        plot_->xAxis->setRange(series_.first - 5, series_.last + 5);
+        plot_->yAxis->setRange(0, series_.mostKg * 1.08);
+        plot_->yAxis->setLabel(tr("stores, kg"));
+    }
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/records.h"
+#include "reference/reference.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QCheckBox;
+class QComboBox;
+class QPushButton;
+class QSpinBox;
+class QVBoxLayout;
+
+namespace winterlarder::desk {
+
+//! The boxes of a hive as they stand, the topmost first: the format, how many combs hang in each, and whether it is a super.
+//! Tested: tests/app/entry_forms_test.cpp.
+class BoxesField : public QWidget {
+    Q_OBJECT
+
+public:
+    BoxesField(QWidget* parent, const ReferenceData& reference);
+
+    void show(const std::vector<book::BoxRecord>& boxes); //!< from the floor up
+    std::vector<book::BoxRecord> boxes() const;           //!< from the floor up
+    QPushButton* addButton() const { return add_; }
+
+private:
+    struct Line {
+        QWidget* whole;
+        QComboBox* format;
+        QSpinBox* combs;
+        QCheckBox* super;
+        QPushButton* away;
+    };
+    void addLine(const book::BoxRecord& box);
+    void removeLine(const QWidget* line);
+    void name();
+
+    const ReferenceData& reference_;
+    QVBoxLayout* down_;
+    QPushButton* add_;
+    std::vector<Line> lines_; //!< from the floor up
+    std::vector<book::OwnFormat> own_; //!< own measures, offered beside the shipped formats
+};
+
+//! The shipped hive formats, for a choice: names, each with its id; "own measures" for those given.
+void offerFormats(QComboBox* box, const ReferenceData& reference);
+
+} // namespace winterlarder::desk

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/entry_form.h"
+
+#include "models/words.h"
+#include "widgets/card.h"
+
+#include <QCheckBox>
+#include <QDateEdit>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPointer>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialog(parent), yard_(yard) {
+    setWindowTitle(title);
+    setAttribute(Qt::WA_DeleteOnClose);
+    form_ = new QFormLayout;
+    form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    fault_ = new QLabel(this);
+    fault_->setWordWrap(true);
+    fault_->setProperty("fault", true);
+    fault_->setAccessibleName(tr("What is wrong"));
+    fault_->hide();
+    auto* buttons = new QDialogButtonBox(this);
+    saveButton_ = buttons->addButton(tr("&Write down"), QDialogButtonBox::AcceptRole);
+    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+    connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::save);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* down = new QVBoxLayout(this);
+    down->addLayout(form_);
+    down->addWidget(fault_);
+    down->addStretch(1);
+    down->addWidget(buttons);
+    setMinimumWidth(fontMetrics().averageCharWidth() * 64);
+}
+
+void EntryForm::add(const QString& label, QWidget* field) {
+    auto* name = new QLabel(label, this);
+    name->setBuddy(field);
+    form_->addRow(name, field);
+    if (field->accessibleName().isEmpty()) field->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+}
+
+void EntryForm::say(const QString& words) {
+    auto* label = quietLabel(this);
+    label->setText(words);
+    form_->addRow(label);
+}
+
+QuantityField* EntryForm::quantity(const QString& label, QuantityField::Kind kind, const char* field, std::optional<double> value) {
+    auto* quantity = new QuantityField(this, QString(label).remove(QLatin1Char('&')), kind, yard_->book()->reference()->field(field));
+    quantity->show(value);
+    quantities_.push_back(quantity);
+    add(label, quantity);
+    return quantity;
+}
+
+QDateEdit* EntryForm::day(const QString& label, Date day) {
+    auto* field = new QDateEdit(words::toQDate(day), this);
+    field->setCalendarPopup(true);
+    field->setDisplayFormat(tr("d MMM yyyy"));
+    add(label, field);
+    return field;
+}
+
+QLineEdit* EntryForm::line(const QString& label, const std::string& text) {
+    auto* field = new QLineEdit(QString::fromStdString(text), this);
+    add(label, field);
+    return field;
+}
+
+QPlainTextEdit* EntryForm::lines(const QString& label, const std::string& text) {
+    auto* field = new QPlainTextEdit(QString::fromStdString(text), this);
+    field->setTabChangesFocus(true);
+    field->setFixedHeight(field->fontMetrics().height() * 4);
+    add(label, field);
+    return field;
+}
+
+QCheckBox* EntryForm::flag(const QString& label, bool on) {
+    auto* field = new QCheckBox(label, this);
+    field->setChecked(on);
+    form_->addRow(QString(), field);
+    return field;
+}
+
+QComboBox* EntryForm::choiceBox(const QString& label) {
+    auto* box = new QComboBox(this);
+    add(label, box);
+    return box;
+}
+
+QComboBox* EntryForm::maybe(const QString& label, std::optional<bool> said) {
+    return choice<int>(label, {{tr("not said"), -1}, {tr("yes"), 1}, {tr("no"), 0}}, said ? (*said ? 1 : 0) : -1);
+}
+
+QString EntryForm::fault() const {
+    return fault_->isHidden() ? QString() : fault_->text();
+}
+
+void EntryForm::save() {
+    QString wrong;
+    for (auto* field : quantities_)
+        if (wrong.isEmpty() && field->isVisibleTo(this) && !field->fault().isEmpty()) {
+            wrong = tr("%1: %2").arg(field->accessibleName(), field->fault());
+            field->setFocus();
+        }
+    if (!wrong.isEmpty() || !edit_) return showFault(wrong);
+    auto made = edit_();
+    if (const auto* fault = std::get_if<QString>(&made)) return showFault(*fault);
+    saveButton_->setEnabled(false);
+    yard_->apply(std::get<book::Edit>(std::move(made)), [form = QPointer<EntryForm>(this)](const Problems& problems) {
+        if (!form) return;
+        form->saveButton_->setEnabled(true);
+        if (problems.empty()) return form->accept();
+        form->showFault(QString::fromStdString(describe(problems.front())));
+    });
+}
+
+void EntryForm::showFault(const QString& wrong) {
+    fault_->setText(wrong);
+    fault_->setVisible(!wrong.isEmpty());
+}
+
+std::optional<bool> said(const QComboBox* maybe) {
+    const auto value = chosen<int>(maybe);
+    return value < 0 ? std::nullopt : std::optional(value == 1);
+}
+
+Date dayOf(const QDateEdit* field) {
+    return words::fromQDate(field->date());
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/yard.h"
+#include "widgets/quantity_field.h"
+
+#include <QComboBox>
+#include <QDialog>
+
+#include <functional>
+#include <utility>
+#include <variant>
+#include <vector>
+
+class QCheckBox;
+class QDateEdit;
+class QFormLayout;
+class QLabel;
+class QPlainTextEdit;
+class QPushButton;
+
+namespace winterlarder::desk {
+
+//! A form for one entry of the book: named fields, what is wrong with them said below, and nothing written until it is right. It is
+//! filled in by widgets/entry_forms.h. Tested: tests/app/entry_forms_test.cpp.
+class EntryForm : public QDialog {
+    Q_OBJECT
+
+public:
+    EntryForm(QWidget* parent, const QString& title, Yard* yard);
+
+    // ---- fields, in their order --------------------------------------------------------------------------------------
+    //! `field`: the entry of shared/fields.csv that limits it.
+    QuantityField* quantity(const QString& label, QuantityField::Kind kind, const char* field, std::optional<double> value);
+    QDateEdit* day(const QString& label, Date day);
+    QLineEdit* line(const QString& label, const std::string& text);
+    QPlainTextEdit* lines(const QString& label, const std::string& text);
+    QCheckBox* flag(const QString& label, bool on);
+    QComboBox* maybe(const QString& label, std::optional<bool> said); //!< not said, yes, no
+    template <class Choice>
+    QComboBox* choice(const QString& label, const std::vector<std::pair<QString, Choice>>& choices, Choice chosen) {
+        auto* box = choiceBox(label);
+        for (const auto& [words, each] : choices) box->addItem(words, QVariant::fromValue(static_cast<qlonglong>(each)));
+        box->setCurrentIndex(box->findData(QVariant::fromValue(static_cast<qlonglong>(chosen))));
+        return box;
+    }
+    void add(const QString& label, QWidget* field);
+    void say(const QString& words); //!< a line of explanation
+
+    //! What is to be done to the book, or what is wrong with what was typed.
+    using Made = std::variant<book::Edit, QString>;
+    void setEdit(std::function<Made()> edit) { edit_ = std::move(edit); }
+    QPushButton* saveButton() const { return saveButton_; }
+    QString fault() const; //!< as shown
+
+public slots:
+    //! Closes once the book has it; where the book refuses, the form stays as it was filled in.
+    void save();
+
+private:
+    QComboBox* choiceBox(const QString& label);
+
+    void showFault(const QString& wrong);
+
+    Yard* yard_;
+    QFormLayout* form_;
+    QLabel* fault_;
+    QPushButton* saveButton_;
+    std::vector<QuantityField*> quantities_;
+    std::function<Made()> edit_;
+};
+
+template <class Choice>
+Choice chosen(const QComboBox* box) {
+    return static_cast<Choice>(box->currentData().toLongLong());
+}
+std::optional<bool> said(const QComboBox* maybe);
+Date dayOf(const QDateEdit* field);
+
+} // namespace winterlarder::desk

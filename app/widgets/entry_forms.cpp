@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/entry_forms.h"
+
+#include "models/colony_edits.h"
+#include "text/choice_words.h"
+
+#include <QCheckBox>
+#include <QCoreApplication>
+#include <QDateEdit>
+#include <QPlainTextEdit>
+
+namespace winterlarder::desk {
+
+namespace {
+
+using Kind = QuantityField::Kind;
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("EntryForms", text);
+}
+
+template <class Entry>
+EntryForm::Made written(const Entry& entry) {
+    const bool added = entry.id == book::Id<Entry>{};
+    return book::Edit(added ? book::SingleEdit(book::Add<Entry>{entry}) : book::SingleEdit(book::Change<Entry>{entry}));
+}
+
+std::optional<Mass> mass(const QuantityField* field) {
+    const auto value = field->value();
+    return value ? std::optional(Mass(*value)) : std::nullopt;
+}
+
+std::optional<Volume> volume(const QuantityField* field) {
+    const auto value = field->value();
+    return value ? std::optional(Volume(*value)) : std::nullopt;
+}
+
+template <class Quantity>
+std::optional<double> number(const std::optional<Quantity>& quantity) {
+    return quantity ? std::optional(quantity->value()) : std::nullopt;
+}
+
+std::string plain(const QPlainTextEdit* field) { return field->toPlainText().trimmed().toStdString(); }
+std::string plain(const QLineEdit* field) { return field->text().trimmed().toStdString(); }
+
+// Fields apart from each other, shown only where the choice wants them.
+void showOnly(QWidget* field, bool shown) {
+    field->setVisible(shown);
+    for (auto* label : field->parentWidget()->findChildren<QLabel*>())
+        if (label->buddy() == field) label->setVisible(shown);
+}
+
+} // namespace
+
+EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
+    auto* form = new EntryForm(parent, look.id.number ? tr("Change the look") : tr("A new look"), yard);
+    auto* day = form->day(tr("&Day"), look.date);
+    auto* toldBy = form->choice<BeesToldBy>(tr("&Bees"), {{tr("not counted"), BeesToldBy::NotTold}, {tr("combs covered"), BeesToldBy::CoveredCombs},
+                                                          {tr("seams of bees"), BeesToldBy::Seams}, {tr("bees, counted"), BeesToldBy::Count}}, beesToldBy(look.bees));
+    auto* told = form->quantity(tr("&How many"), Kind::Number, "bees.count", beesToldBy(look.bees) == BeesToldBy::NotTold ? std::nullopt : std::optional(beesTold(look.bees)));
+    auto* queen = form->maybe(tr("&Queen seen"), look.bees.queenSeen);
+    auto* eggs = form->maybe(tr("&Eggs seen"), look.bees.eggsSeen);
+    auto* sealed = form->maybe(tr("&Sealed brood seen"), look.sealedBrood);
+    auto* pollen = form->maybe(tr("&Pollen coming in"), look.pollenComingIn);
+    std::vector<std::pair<QString, int>> tempers{{tr("not said"), -1}};
+    for (const auto& [words, each] : text::choices<book::Temper>()) tempers.emplace_back(words, static_cast<int>(each));
+    auto* temper = form->choice<int>(tr("&Temper"), tempers, look.temper ? static_cast<int>(*look.temper) : -1);
+    auto* water = form->quantity(tr("&Water in the honey, %"), Kind::Number, "moisture_percent", look.moisturePercent);
+    auto* trouble = form->flag(tr("Signs of &disease"), look.bees.trouble);
+    auto* signs = form->line(tr("&Which signs"), look.troubleSigns);
+    auto* note = form->lines(tr("&Note"), look.note);
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = look;
+        const auto how = chosen<BeesToldBy>(toldBy);
+        if (how != BeesToldBy::NotTold && !told->value()) return tr("How many bees, combs or seams were there?");
+        now.date = dayOf(day);
+        now.bees = withBees(now.bees, how, told->value().value_or(0));
+        now.bees.queenSeen = said(queen);
+        now.bees.eggsSeen = said(eggs);
+        now.bees.trouble = trouble->isChecked();
+        now.sealedBrood = said(sealed);
+        now.pollenComingIn = said(pollen);
+        const int temperChosen = chosen<int>(temper);
+        now.temper = temperChosen < 0 ? std::nullopt : std::optional(static_cast<book::Temper>(temperChosen));
+        now.moisturePercent = water->value();
+        now.troubleSigns = plain(signs);
+        now.note = plain(note);
+        return written(now);
+    });
+    form->open();
+    return form;
+}
+
+EntryForm* askForNote(QWidget* parent, Yard* yard, const book::Look& look) {
+    auto* form = new EntryForm(parent, tr("A note"), yard);
+    auto* day = form->day(tr("&Day"), look.date);
+    auto* note = form->lines(tr("&Note"), look.note);
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = look;
+        now.date = dayOf(day);
+        now.note = plain(note);
+        if (now.note.empty()) return tr("Nothing was written.");
+        return written(now);
+    });
+    form->open();
+    note->setFocus();
+    return form;
+}
+
+EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& weighing) {
+    auto* form = new EntryForm(parent, weighing.id.number ? tr("Change the weighing") : tr("A new weighing"), yard);
+    const auto& reading = weighing.weighing.reading;
+    const auto* scale = std::get_if<book::ScaleReading>(&reading);
+    const auto* lift = std::get_if<book::LiftReading>(&reading);
+    const auto* heft = std::get_if<book::HeftWord>(&reading);
+    const bool unread = weighing.id == book::WeighingId{};
+    auto* day = form->day(tr("&Day"), weighing.weighing.date);
+    auto* how = form->choice<WeighedBy>(tr("&How"), {{tr("on a scale"), WeighedBy::Scale}, {tr("both sides lifted"), WeighedBy::BothSides},
+                                                     {tr("one side lifted"), WeighedBy::OneSide}, {tr("hefted"), WeighedBy::Heft}}, weighedBy(weighing.weighing));
+    const auto side = [&](std::size_t at) { return lift && lift->sides.size() > at ? std::optional(lift->sides[at].value()) : std::nullopt; };
+    auto* gross = form->quantity(tr("&Whole hive"), Kind::Mass, "weighings.gross_kg", scale && !unread ? std::optional(scale->gross.value()) : std::nullopt);
+    auto* one = form->quantity(tr("&One side"), Kind::Mass, "weighings.lift_kg", side(0));
+    auto* other = form->quantity(tr("The o&ther side"), Kind::Mass, "weighings.lift_kg", side(1));
+    auto* felt = form->choice(tr("It &felt"), text::choices<book::HeftWord>(), heft ? *heft : book::HeftWord::Fair);
+    auto* note = form->lines(tr("&Note"), weighing.note);
+    const auto fit = [=] {
+        const auto by = chosen<WeighedBy>(how);
+        showOnly(gross, by == WeighedBy::Scale);
+        showOnly(one, by == WeighedBy::OneSide || by == WeighedBy::BothSides);
+        showOnly(other, by == WeighedBy::BothSides);
+        showOnly(felt, by == WeighedBy::Heft);
+    };
+    QObject::connect(how, &QComboBox::currentIndexChanged, form, fit);
+    fit();
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = weighing;
+        now.weighing.date = dayOf(day);
+        now.note = plain(note);
+        const auto missing = [] { return tr("How much did it weigh?"); };
+        switch (chosen<WeighedBy>(how)) {
+        case WeighedBy::Scale:
+            if (!gross->value()) return missing();
+            now.weighing.reading = book::ScaleReading{*mass(gross)};
+            break;
+        case WeighedBy::BothSides:
+            if (!one->value() || !other->value()) return missing();
+            now.weighing.reading = book::LiftReading{{*mass(one), *mass(other)}};
+            break;
+        case WeighedBy::OneSide:
+            if (!one->value()) return missing();
+            now.weighing.reading = book::LiftReading{{*mass(one)}};
+            break;
+        default: now.weighing.reading = chosen<book::HeftWord>(felt);
+        }
+        return written(now);
+    });
+    form->open();
+    return form;
+}
+
+EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
+    auto* form = new EntryForm(parent, feed.id.number ? tr("Change the feed") : tr("What was fed"), yard);
+    auto* day = form->day(tr("&Day"), feed.feed.date);
+    auto* kind = form->choice(tr("&What"), text::choices<book::FeedKind>(), feed.feed.kind);
+    auto* sugar = form->quantity(tr("&Sugar in it"), Kind::Mass, "feeds.sugar_kg", number(feed.feed.sugar));
+    auto* syrup = form->quantity(tr("or s&yrup"), Kind::Volume, "feeds.syrup_l", number(feed.feed.syrup));
+    auto* ratio = form->line(tr("s&ugar to water, by weight"), feed.feed.ratio.value_or(feed.id.number ? "" : "3:2"));
+    auto* fondant = form->quantity(tr("&Fondant"), Kind::Mass, "feeds.fondant_kg", number(feed.feed.fondant));
+    auto* note = form->lines(tr("&Note"), feed.note);
+    const auto fit = [=] {
+        const auto what = chosen<book::FeedKind>(kind);
+        showOnly(sugar, what != book::FeedKind::Fondant);
+        showOnly(syrup, what == book::FeedKind::Syrup);
+        showOnly(ratio, what == book::FeedKind::Syrup);
+        showOnly(fondant, what == book::FeedKind::Fondant);
+    };
+    QObject::connect(kind, &QComboBox::currentIndexChanged, form, fit);
+    fit();
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = feed;
+        const auto what = chosen<book::FeedKind>(kind);
+        const bool liquid = what == book::FeedKind::Syrup;
+        now.feed = {dayOf(day), what, {}, {}, {}, {}};
+        if (what == book::FeedKind::Fondant) now.feed.fondant = mass(fondant);
+        else now.feed.sugar = mass(sugar);
+        if (liquid) now.feed.syrup = volume(syrup);
+        if (liquid && now.feed.syrup && !plain(ratio).empty()) now.feed.ratio = plain(ratio);
+        if (!now.feed.sugar && !now.feed.syrup && !now.feed.fondant) return tr("How much was fed?");
+        now.note = plain(note);
+        return written(now);
+    });
+    form->open();
+    return form;
+}
+
+EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harvest) {
+    auto* form = new EntryForm(parent, harvest.id.number ? tr("Change the harvest") : tr("What was taken"), yard);
+    const bool unsaid = harvest.id == book::HarvestId{};
+    auto* day = form->day(tr("&Day"), harvest.harvest.date);
+    auto* honey = form->quantity(tr("&Honey"), Kind::Mass, "harvests.kg", unsaid ? std::nullopt : std::optional(harvest.harvest.honey.value()));
+    auto* combs = form->quantity(tr("&Combs"), Kind::Whole, "harvests.combs", harvest.combs ? std::optional<double>(*harvest.combs) : std::nullopt);
+    auto* water = form->quantity(tr("&Water in it, %"), Kind::Number, "moisture_percent", harvest.moisturePercent);
+    auto* note = form->lines(tr("&Note"), harvest.note);
+    honey->require(true);
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = harvest;
+        now.harvest = {dayOf(day), *mass(honey)};
+        now.combs = combs->value() ? std::optional(static_cast<int>(*combs->value())) : std::nullopt;
+        now.moisturePercent = water->value();
+        now.note = plain(note);
+        return written(now);
+    });
+    form->open();
+    return form;
+}
+
+EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& treatment) {
+    auto* form = new EntryForm(parent, treatment.id.number ? tr("Change the treatment") : tr("A treatment"), yard);
+    auto* day = form->day(tr("&From"), treatment.date);
+    auto* ended = form->flag(tr("It is &over"), treatment.until.has_value());
+    auto* until = form->day(tr("&Until"), treatment.until.value_or(treatment.date));
+    auto* what = form->line(tr("&What was given"), treatment.what);
+    auto* note = form->lines(tr("&Note"), treatment.note);
+    form->say(tr("Used only to warn about the honey. Which medicine may be given, how and when, the label, the vet and local law say."));
+    until->setEnabled(ended->isChecked());
+    QObject::connect(ended, &QCheckBox::toggled, until, &QWidget::setEnabled);
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = treatment;
+        now.date = dayOf(day);
+        now.until = ended->isChecked() ? std::optional(dayOf(until)) : std::nullopt;
+        now.what = plain(what);
+        now.note = plain(note);
+        if (now.what.empty()) return tr("What was given?");
+        if (now.until && *now.until < now.date) return tr("It ends before it begins.");
+        return written(now);
+    });
+    form->open();
+    return form;
+}
+
+EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome& outcome) {
+    auto* form = new EntryForm(parent, tr("How the winter went"), yard);
+    auto* day = form->day(tr("&Found out on"), outcome.date);
+    auto* alive = form->flag(tr("It is &alive"), outcome.alive);
+    auto* covered = form->quantity(tr("&Combs covered with bees"), Kind::Number, "bees.covered_combs", outcome.coveredCombs);
+    auto* left = form->quantity(tr("&Stores left"), Kind::Mass, "winter_outcomes.stores_left_kg", number(outcome.storesLeft));
+    auto* note = form->lines(tr("&Note"), outcome.note);
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = outcome;
+        now.date = dayOf(day);
+        now.alive = alive->isChecked();
+        now.coveredCombs = covered->value();
+        now.storesLeft = mass(left);
+        now.note = plain(note);
+        return written(now);
+    });
+    form->open();
+    return form;
+}
+
+book::Look newLook(const ColonyRecords& records, Date day) {
+    book::Look look{.colony = records.colony.id, .date = day};
+    const auto* last = lastLook(records, day);
+    if (last) look.combs = last->combs;
+    return look;
+}
+
+std::vector<book::CombRecord> emptyCombs(const book::HiveRecord& hive, const ReferenceData& reference) {
+    std::vector<book::CombRecord> combs;
+    for (const auto& box : hive.boxes) {
+        const auto* id = std::get_if<std::string>(&box.format);
+        const auto* format = id ? reference.format(*id) : nullptr;
+        const int own = id ? 0 : std::get<book::OwnFormat>(box.format).combsPerBox;
+        const int places = box.combs.value_or(format ? format->combsPerBox : own);
+        for (int place = 0; place < places; ++place) {
+            book::CombRecord comb;
+            comb.inSuper = box.super;
+            combs.push_back(comb);
+        }
+    }
+    return combs;
+}
+
+} // namespace winterlarder::desk

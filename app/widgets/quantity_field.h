@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "quantity/text.h"
+#include "reference/reference.h"
+
+#include <QLineEdit>
+
+#include <optional>
+
+namespace winterlarder::desk {
+
+//! A field that takes a quantity as people type it ("1,5 kg", "3 lb 4 oz", "12"), within the limits of shared/fields.csv. What cannot
+//! be read stays as it was typed, marked, with what would be right. Tested: tests/app/quantity_field_test.cpp.
+class QuantityField : public QLineEdit {
+    Q_OBJECT
+
+public:
+    enum class Kind { Mass, Volume, Length, Number, Whole }; //!< values in kg, L, mm, or as they are
+
+    //! `limits` may be nothing: any amount of 0 or more.
+    QuantityField(QWidget* parent, const QString& name, Kind kind, const FieldLimits* limits);
+
+    void show(std::optional<double> value);
+    //! Nothing where it is empty or faulty.
+    std::optional<double> value() const;
+    QString fault() const; //!< empty where it is empty or right
+    //! Whether something must be there.
+    void require(bool required) { required_ = required; check(); }
+
+signals:
+    void told(std::optional<double> value); //!< another value was entered, or it was emptied
+
+private:
+    std::optional<double> read(QString& fault) const;
+    QString written(double value) const;
+    QString withinLimits(double value) const;
+    void check();
+    void finish();
+
+    Kind kind_;
+    std::optional<FieldLimits> limits_;
+    std::optional<double> last_;
+    bool required_ = false;
+};
+
+} // namespace winterlarder::desk
