@@ -74,6 +74,7 @@ public:
         const auto plain = questionOf(planned, {}, reference, 0);
         if (!plain) return plain.problems();
         for (const auto& feed : plain->feeds) question.planned.push_back({feed.day, feed.stores});
+        if (!actedOn()) planWhatWasDone(question);
         return true;
     }
 
@@ -89,6 +90,16 @@ private:
     bool accepted(book::ActedAdviceId id) const {
         return std::any_of(records.advices.begin(), records.advices.end(),
                            [&](const book::ActedAdvice& each) { return each.id == id && each.date == decided_; });
+    }
+    bool actedOn() const {
+        return std::any_of(records.advices.begin(), records.advices.end(),
+                           [&](const book::ActedAdvice& each) { return each.date == decided_; });
+    }
+    // Nothing was planned in the book: what was fed and taken before the solstice is what the keeper had in mind.
+    static void planWhatWasDone(tracking::FollowQuestion& question) {
+        for (const auto& step : question.steps)
+            if (step.kind != tracking::KnownStep::Kind::Equipment && step.day <= solstice)
+                question.planned.push_back({step.day, step.change});
     }
     static book::FeedRecord oneAmount(book::FeedRecord feed) {
         if (feed.sugar) feed.syrup.reset(), feed.fondant.reset();

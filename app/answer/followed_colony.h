@@ -29,8 +29,9 @@ struct FollowedColony {
 
 //! Followed from the day of the last advice acted on in that winter, else from the last look before the solstice that saw bees and
 //! combs, else from the first after it. What was written down later, up to the day, becomes steps (feeds, harvests, weights changed) and
-//! observations: weighings (where there are more than one in ten days, the last of them), sightings, later looks, a death. The winter's
-//! end is an observation too unless `withEnd` is false. Measured days of the yard's weather count from the season's first day on.
+//! observations: weighings (where there are more than one in ten days, the last of them), sightings, later looks, a death. The
+//! plan is the visits of that advice; without one, what was fed and taken before the solstice. The winter's end is an observation too unless
+//! `withEnd` is false. Measured days of the yard's weather count from the season's first day on.
 //! Problems: those of the book and of the case. Tested: tests/answer/followed_colony_test.cpp.
 Outcome<FollowedColony> followedColony(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned,
                                        winter::Sampling sampling, int threads, bool withEnd = true);

@@ -26,7 +26,7 @@ Outcome<std::vector<PastColonyWinter>> pastWintersOf(book::Book& from, Date asOf
 //! Winters simulated for learning: a thousand tell as much as the answer's own number does.
 inline constexpr int learningWinters = 1000;
 
-//! Learns from them. Nothing where stopped. Tested: tests/answer/learned_book_test.cpp.
+//! Learns from them. Nothing where stopped. Tested: tests/answer/followed_colony_test.cpp.
 std::optional<BookLearned> learnedFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
                                        winter::Sampling sampling, int threads, std::stop_token stop = {});
 
@@ -38,7 +38,7 @@ struct ScoredWinter {
 std::vector<ScoredWinter> scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
                                      winter::Sampling sampling, int threads);
 
-//! What a handbook gives for a winter: 15 kg, the middle of the published regional targets (13 to 20 kg in most of Europe).
-inline constexpr Mass handbookUse = kilograms(15);
+//! What a handbook gives for the food of a winter: the sum of Bocquet's monthly figures from October to April (source bocquet).
+inline constexpr Mass handbookUse = kilograms(13.1);
 
 } // namespace winterlarder::answer

@@ -10,6 +10,7 @@ namespace {
 
 constexpr double storesLeftSd = 0.15, storesLeftRoundingKg = 0.5;
 constexpr double nothingLeftKg = 0.5;
+constexpr double fewestDraws = 8; // effective; fewer say nothing
 
 std::optional<SeasonDay> lastSignOfLife(const tracking::FollowQuestion& question) {
     std::optional<SeasonDay> last;
@@ -40,16 +41,20 @@ void tellLife(const WinterEnd& end, tracking::FollowQuestion& question) {
     }
 }
 
-// Mean and covariance of (ln use, ln death), as information.
+// Mean and covariance of (ln use, ln death), as information. A covariance from so many effective draws makes its inverse too large by
+// (n - 1)/(n - 4) in two dimensions (Hartlap et al. 2007, Astronomy and Astrophysics 464:399), and the mean errs by 1/n of it.
 struct Moments {
-    double u = 0, d = 0, uu = 0, ud = 0, dd = 0;
+    double u = 0, d = 0, uu = 0, ud = 0, dd = 0, draws = 0;
+
+    double trusted() const { return draws > fewestDraws ? (draws - 4) / (draws - 1) / (1 + 1 / draws) : 0; }
 
     WinterEvidence information() const {
-        const double det = uu * dd - ud * ud;
+        if (trusted() <= 0) return {};
+        const double scale = trusted() / (uu * dd - ud * ud);
         WinterEvidence result;
-        result.useUse = dd / det;
-        result.useDeath = -ud / det;
-        result.deathDeath = uu / det;
+        result.useUse = scale * dd;
+        result.useDeath = -scale * ud;
+        result.deathDeath = scale * uu;
         result.use = result.useUse * u + result.useDeath * d;
         result.death = result.useDeath * u + result.deathDeath * d;
         return result;
@@ -58,6 +63,7 @@ struct Moments {
 
 Moments momentsOf(const std::vector<double>& weights, std::span<const winter::WinterDraw> draws) {
     Moments m;
+    m.draws = tracking::effectiveSize(weights);
     for (std::size_t i = 0; i < weights.size(); ++i) {
         m.u += weights[i] * std::log(draws[i].lastingUse);
         m.d += weights[i] * std::log(draws[i].lastingDeath);
@@ -119,6 +125,7 @@ WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter
         drawnAgain = drawnAgain || std::abs(proposal[i]) > 1e-9;
     }
     const WinterEvidence with = momentsOf(tracking::normalised(belief.logWeight), draws).information();
+    if (!with.saysAnything()) return {};
     const auto squared = [](double x) { return x * x; };
     const WinterEvidence unknown{1 / squared(constants.lastingUseSd), 0, 1 / squared(constants.lastingDeathSd), 0, 0};
     // The same draws without the likelihood: their noise cancels. Not so where they were drawn again around what was learned.

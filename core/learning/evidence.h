@@ -45,7 +45,8 @@ tracking::FollowQuestion asTold(const PastWinter& winter);
 winter::LearnedMultipliers unknownKeeper(const ModelConstants& constants);
 
 //! What a belief over winters drawn with unknownKeeper() says of their multipliers: the moments of (u, d) with and without the
-//! likelihood, their difference in information form, no direction with less than none. Tested: tests/learning/evidence_test.cpp.
+//! likelihood, their difference in information form, no direction with less than none; what few effective winters cannot tell is taken
+//! off. Tested: tests/learning/evidence_test.cpp.
 WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter::WinterDraw> draws, const ModelConstants& constants);
 
 //! Tracks a past winter and reads its evidence. Nothing where stopped.

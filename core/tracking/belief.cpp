@@ -81,9 +81,7 @@ private:
 
     Judged judge(std::size_t at, const Observation& seen, const Unknowns::Reading& reading) const {
         const double power = temperingPower(logLikelihood, fixed, std::min(enoughWinters, 0.5 * static_cast<double>(p.winters())));
-        std::vector<double> logs(p.winters());
-        for (std::size_t i = 0; i < logs.size(); ++i) logs[i] = power * logLikelihood[i] + fixed[i];
-        const auto weights = normalised(logs);
+        const auto weights = normalised(tempered(logLikelihood, fixed, power));
         double mean = 0, squares = 0;
         for (std::size_t i = 0; i < weights.size(); ++i) {
             const double expected =
@@ -114,6 +112,14 @@ std::vector<SeasonDay> mayBeStarvedBy(const FollowQuestion& q, const std::vector
             days.push_back(q.observations[at].day);
     if (days.size() > mostStarvedCases) days.erase(days.begin(), days.end() - mostStarvedCases);
     return days;
+}
+
+// Whether a case can count in any winter: e^-20 of the other one in none is as good as never.
+bool thinkable(const std::vector<double>& likelihood, const std::vector<double>& never) {
+    constexpr double hopeless = -20;
+    for (std::size_t i = 0; i < likelihood.size(); ++i)
+        if (likelihood[i] - never[i] > hopeless) return true;
+    return false;
 }
 
 // The last weighing before a day on which the hive still had stores in that case.
@@ -168,6 +174,7 @@ Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std
     const auto take = [&](std::optional<SeasonDay> starvedBy, int nodes) {
         Reweighing reweighing(question, paths, fixed, constants, starvedBy);
         reweighing.takeAll();
+        if (starvedBy && !thinkable(reweighing.logLikelihood, caseLikelihood.front())) return;
         if (!starvedBy) belief.judged = reweighing.judged;
         const auto first = static_cast<std::size_t>(belief.nodes);
         belief.parts.push_back({first, static_cast<std::size_t>(nodes), starvedBy, weighedBefore(question, starvedBy)});

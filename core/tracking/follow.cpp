@@ -33,7 +33,6 @@ bool urgent(const FollowQuestion& q, const Following& f) {
 }
 
 FollowState stateOf(const FollowQuestion& q, const Following& f) {
-    if (deadOut(q)) return FollowState::Dead;
     if (inDoubt(f)) return FollowState::CannotSay;
     if (urgent(q, f)) return FollowState::ActNow;
     if (f.position < fasterBelow) return FollowState::EatingFaster;
@@ -62,9 +61,11 @@ void requireInOrder(const FollowQuestion& q) {
 
 } // namespace
 
-std::optional<Following> follow(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
+std::optional<Following> follow(const FollowQuestion& given, const ModelConstants& constants, winter::Sampling sampling,
                                 int threads, std::stop_token stop) {
-    requireInOrder(question);
+    requireInOrder(given);
+    FollowQuestion question = given;
+    question.today = std::min(given.today, winter::runEnd(given.winter, constants));
     const auto tracked = track(question, constants, sampling, threads, stop);
     if (!tracked) return std::nullopt;
     const auto planned = trackPlan(question, constants, sampling, *tracked, threads, stop);
@@ -78,14 +79,14 @@ std::optional<Following> follow(const FollowQuestion& question, const ModelConst
     f.now = forecastOf(question, *tracked, question.today);
     f.position = positionOf(question, *planned, f.now.today.typical);
     const Reckoned reckoned{question, constants, *planned, *tracked, f};
-    const bool living = !deadOut(question);
+    const bool living = !deadOut(given);
     if (const Mass missing = living ? missingNow(reckoned) : kilograms(0); missing.value() >= leastFeedKg)
         f.feed = feedNow(reckoned, missing);
     if (living) {
         f.nextWeighing = nextWeighing(reckoned);
         f.spring = springAdvice(reckoned);
     }
-    f.state = stateOf(question, f);
+    f.state = deadOut(given) ? FollowState::Dead : stateOf(question, f);
     f.reasons = followReasons(reckoned);
     f.cautions = followCautions(reckoned);
     return f;

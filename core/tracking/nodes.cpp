@@ -75,6 +75,8 @@ void followToToday(const FollowQuestion& q, const HivePaths& paths, Belief& beli
         for (; change != belief.changes.end() && change->day <= day; ++change)
             for (std::size_t p = 0; p < level.size(); ++p) level[p] += change->kg[p];
         const float* loss = paths.lossRow(day);
+        const double most = static_cast<double>(*std::max_element(loss, loss + paths.winters()));
+        if (most < *std::min_element(level.begin(), level.end())) continue;
         for (std::size_t i = 0; i < paths.winters(); ++i)
             for (std::size_t p = i * nodes; p < (i + 1) * nodes; ++p)
                 if (belief.outDay[p] == Belief::neverOut && level[p] <= static_cast<double>(loss[i])) belief.outDay[p] = day.w;

@@ -4,13 +4,15 @@
 #include "tracking/redraw.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace winterlarder::tracking {
 
 namespace {
 
 constexpr int mostRounds = 5;
-constexpr double temperedShare = 0.25; // of the winters that count when a proposal is fitted
+constexpr double temperedShare = 0.25; // of the winters that count when the first proposal is fitted
+constexpr double fewestFitted = 20;
 constexpr std::uint64_t roundStep = 0x9e3779b97f4a7c15ULL;
 
 winter::WinterQuestion withBrood(winter::WinterQuestion question) {
@@ -25,6 +27,12 @@ std::vector<winter::WinterLuck> firstLuck(const winter::WinterQuestion& question
     return luck;
 }
 
+// Nothing is known of days after the run's end.
+FollowQuestion withinRun(FollowQuestion question, const ModelConstants& constants) {
+    question.today = std::min(question.today, winter::runEnd(question.winter, constants));
+    return question;
+}
+
 Tracked believing(const FollowQuestion& question, const ModelConstants& constants, winter::DemandEnsemble&& ensemble,
                   const std::vector<double>& logProposal, std::uint64_t seed) {
     Tracked tracked;
@@ -34,18 +42,18 @@ Tracked believing(const FollowQuestion& question, const ModelConstants& constant
     return tracked;
 }
 
-LuckProposal fitted(const Belief& belief, const std::vector<winter::WinterLuck>& luck, const std::vector<double>& logProposal) {
-    const double least = temperedShare * static_cast<double>(luck.size());
-    const double power = temperingPower(belief.logLikelihood, logProposal, least);
-    std::vector<double> logs(luck.size());
-    for (std::size_t i = 0; i < logs.size(); ++i) logs[i] = power * belief.logLikelihood[i] + logProposal[i];
-    return LuckProposal(luck, normalised(logs));
+// The first fit is to a broad share of the winters, each later one to half as many: the proposal closes in on what was learned.
+LuckProposal fitted(const Belief& belief, const std::vector<winter::WinterLuck>& luck, const std::vector<double>& logProposal, int round) {
+    const double share = temperedShare * static_cast<double>(luck.size()) / std::exp2(round - 1);
+    const double power = temperingPower(belief.logLikelihood, logProposal, std::max(share, fewestFitted));
+    return LuckProposal(luck, normalised(tempered(belief.logLikelihood, logProposal, power)));
 }
 
 } // namespace
 
-std::optional<Tracked> track(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling, int threads,
+std::optional<Tracked> track(const FollowQuestion& given, const ModelConstants& constants, winter::Sampling sampling, int threads,
                              std::stop_token stop) {
+    const FollowQuestion question = withinRun(given, constants);
     const auto asked = withBrood(question.winter);
     auto simulated = winter::simulate(asked, constants, sampling, threads, stop);
     if (!simulated) return std::nullopt;
@@ -55,7 +63,7 @@ std::optional<Tracked> track(const FollowQuestion& question, const ModelConstant
     std::vector<double> logProposal(static_cast<std::size_t>(sampling.winters), 0.0);
     for (int round = 1; round <= mostRounds && tracked.belief.effectiveWinters < enough; ++round) {
         if (luck.empty()) luck = firstLuck(asked, sampling);
-        const LuckProposal proposal = fitted(tracked.belief, luck, logProposal);
+        const LuckProposal proposal = fitted(tracked.belief, luck, logProposal, round);
         const std::uint64_t seed = sampling.seed + roundStep * static_cast<std::uint64_t>(round);
         luck = proposal.draw(seed, asked.colonyStream, luck.size());
         for (std::size_t i = 0; i < luck.size(); ++i) logProposal[i] = proposal.logRatio(luck[i]);

@@ -19,11 +19,12 @@ struct Tracked {
 
 //! Reweighs an ensemble by the observations, and draws it again where too few winters are left to count.
 //! Winters are equal to begin with (a proposal may be given in `luck` terms only from inside). While the effective number of winters is
-//! below redrawBelow of all, at most five times: the likelihood is tempered until a quarter of the winters count, a normal is fitted
+//! below redrawBelow of all, at most five times: the likelihood is tempered until a quarter of the winters count (half as many in each
+//! further round), a normal is fitted
 //! to their luck (winter::WinterLuck; covariance widened by a fifth, shrunk towards none between parts), nine tenths of the winters are
 //! drawn from it and one tenth as at first (a defensive mixture: weights stay bounded by ten; Hesterberg 1995, Technometrics 37:185),
 //! simulated, and weighted by likelihood x prior / mixture. The result says how many count and how often it drew again.
-//! `question.winter.keepBrood` is taken as set. Nothing where stopped. Tested: tests/tracking/track_test.cpp.
+//! `question.winter.keepBrood` is taken as set; days after the run's end count as its last. Nothing where stopped. Tested: tests/tracking/track_test.cpp.
 std::optional<Tracked> track(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                              int threads = 1, std::stop_token stop = {});
 

@@ -32,12 +32,17 @@ double effectiveSize(const std::vector<double>& weights) {
 namespace {
 
 double sizeAt(double power, const std::vector<double>& logLikelihood, const std::vector<double>& fixed) {
-    std::vector<double> logs(logLikelihood.size());
-    for (std::size_t i = 0; i < logs.size(); ++i) logs[i] = std::isinf(logLikelihood[i]) ? logLikelihood[i] : power * logLikelihood[i] + fixed[i];
-    return effectiveSize(normalised(logs));
+    return effectiveSize(normalised(tempered(logLikelihood, fixed, power)));
 }
 
 } // namespace
+
+std::vector<double> tempered(const std::vector<double>& logLikelihood, const std::vector<double>& fixed, double power) {
+    std::vector<double> logs(logLikelihood.size());
+    for (std::size_t i = 0; i < logs.size(); ++i)
+        logs[i] = std::isinf(logLikelihood[i]) ? logLikelihood[i] : power * logLikelihood[i] + fixed[i];
+    return logs;
+}
 
 double temperingPower(const std::vector<double>& logLikelihood, const std::vector<double>& fixed, double least) {
     if (sizeAt(1, logLikelihood, fixed) >= least) return 1;

@@ -15,6 +15,9 @@ std::vector<double> normalised(const std::vector<double>& logWeights);
 //! Effective sample size (sum w)^2 / sum w^2 (Kish 1965), between 1 and the number of weights.
 double effectiveSize(const std::vector<double>& weights);
 
+//! power x likelihood + fixed, winter by winter; what is impossible stays so.
+std::vector<double> tempered(const std::vector<double>& logLikelihood, const std::vector<double>& fixed, double power);
+
 //! The largest power 0..1 of the likelihood at which the weights exp(power x likelihood + fixed) still have an effective size of at
 //! least `least`; by bisection. 1 where the whole likelihood leaves as much.
 double temperingPower(const std::vector<double>& logLikelihood, const std::vector<double>& fixed, double least);

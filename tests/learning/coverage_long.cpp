@@ -6,7 +6,7 @@ namespace winterlarder::learning {
 namespace {
 
 TEST(CoverageLong, FiveHundredKeepersFiveWinters) {
-    const auto covered = coverage({500, 5, 2500, 21});
+    const auto covered = coverage({500, 5, 1000, 21});
     RecordProperty("use", std::to_string(covered.use));
     RecordProperty("death", std::to_string(covered.death));
     EXPECT_GE(covered.use, 0.75);
@@ -17,7 +17,7 @@ TEST(CoverageLong, FiveHundredKeepersFiveWinters) {
 }
 
 TEST(CoverageLong, ForecastsAfterThreeWintersAreWithinFivePercentOfTheExactPosteriors) {
-    const auto scores = scoresAfterThree({500, 4, 2500, 22});
+    const auto scores = scoresAfterThree({500, 4, 1500, 22});
     EXPECT_LE(scores.learned, 1.05 * scores.exact);
     EXPECT_LT(scores.learned, scores.unlearned);
     std::printf("mean ranked score: learned %.4f, exact %.4f, nothing learned %.4f kg\n", scores.learned, scores.exact, scores.unlearned);

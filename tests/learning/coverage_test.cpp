@@ -7,11 +7,11 @@
 namespace winterlarder::learning {
 namespace {
 
-// 120 keepers, three winters each: four standard errors of a share of 0.8 are 0.146.
+// 50 keepers, three winters each: three standard errors of a share of 0.8 are 0.17.
 TEST(Coverage, AnIntervalOfFourFifthsHoldsTheTruthFourTimesInFive) {
-    const auto covered = coverage({120, 3, 500, 11});
-    EXPECT_NEAR(covered.use, 0.8, 0.146);
-    EXPECT_NEAR(covered.death, 0.8, 0.146);
+    const auto covered = coverage({50, 3, 300, 11});
+    EXPECT_NEAR(covered.use, 0.8, 0.17);
+    EXPECT_NEAR(covered.death, 0.8, 0.17);
     RecordProperty("use", std::to_string(covered.use));
 }
 
@@ -23,7 +23,7 @@ TEST(Coverage, ForecastsAreAsGoodAsTheExactPosteriors) {
 
 // One winter moves a little, five a lot, and the interval narrows each time.
 TEST(Coverage, OneWinterMovesALittleFiveALot) {
-    const SyntheticKeepers what{12, 5, 800, 13};
+    const SyntheticKeepers what{10, 5, 300, 13};
     const auto keepers = inventKeepers(what);
     const Learner learner(what);
     double one = 0, five = 0, sdOne = 0, sdFive = 0, truth = 0;
@@ -72,7 +72,7 @@ constexpr double chiSquareOneInAThousand = 27.88; // 9 degrees of freedom
 
 // Rank histograms: where the truth lies in the forecast, before and after two weighings, is evenly spread.
 TEST(RankHistogram, IsFlatBeforeAndAfterWeighings) {
-    const SyntheticKeepers what{400, 1, 700, 15};
+    const SyntheticKeepers what{300, 1, 600, 15};
     auto q = keepersQuestion();
     q.winter.keepBrood = true;
     const auto ensemble = *winter::simulate(q.winter, constants(), {99, what.winters}, 2);

@@ -83,15 +83,19 @@ inline tracking::FollowQuestion asked(const SyntheticWinter& winter) {
     return q;
 }
 
-//! Learns as the program does, all winters over one ensemble.
+//! Learns as the program does, but all winters over one first ensemble; where too few of it count they are drawn again.
 class Learner {
 public:
     explicit Learner(const SyntheticKeepers& what)
-        : ensemble_(*winter::simulate(withBrood(), constants(), {what.seed + 1, what.winters}, 2)),
+        : sampling_{what.seed + 1, what.winters}, ensemble_(*winter::simulate(withBrood(), constants(), {what.seed + 1, what.winters}, 2)),
           paths_(ensemble_, {}, keepersQuestion().decided, constants()) {}
 
     WinterEvidence evidence(const SyntheticWinter& winter) const {
-        return evidenceIn(tracking::reweigh(asked(winter), paths_, {}, 1, constants()), ensemble_.draws(), constants());
+        const auto question = asked(winter);
+        const auto belief = tracking::reweigh(question, paths_, {}, 1, constants());
+        if (belief.effectiveWinters < constants().redrawBelow * sampling_.winters)
+            return *evidenceOf({question, std::nullopt}, constants(), sampling_, 2);
+        return evidenceIn(belief, ensemble_.draws(), constants());
     }
     LastingPair learned(const SyntheticKeeper& keeper, int years) const {
         std::vector<ColonyWinter> winters;
@@ -105,6 +109,7 @@ private:
         q.keepBrood = true;
         return q;
     }
+    winter::Sampling sampling_;
     winter::DemandEnsemble ensemble_;
     tracking::HivePaths paths_;
 };
@@ -124,9 +129,8 @@ public:
             auto q = keepersQuestion().winter;
             q.keepBrood = true;
             q.learned = winter::LearnedMultipliers{1, 0, std::exp(deathOf(death)), 0};
-            ensembles_.push_back(*winter::simulate(q, constants(), {what.seed + 2, what.winters}, 2));
+            tabulate(*winter::simulate(q, constants(), {what.seed + 2, what.winters}, 2), death);
         }
-        tabulateForecasts();
     }
 
     //! ln likelihood of a winter in every cell.
@@ -134,17 +138,21 @@ public:
         Grid result(static_cast<std::size_t>(useCells) * deathCells);
         const double common = 1 + (1 - 0.09), fresh = 0.09; // stores and tare together, and the reading
         for (int death = 0; death < deathCells; ++death) {
-            const auto& e = ensembles_[static_cast<std::size_t>(death)];
+            const auto& table = tables_[static_cast<std::size_t>(death)];
             for (int use = 0; use < useCells; ++use) {
                 const double factor = std::exp(useOf(use));
                 double sum = 0;
                 for (std::size_t i = 0; i < n_; ++i) {
-                    double r[3];
-                    for (std::size_t k = 0; k < 3; ++k) r[k] = w.gross[k] - 45.7 - life(e, weighingDays[k], i) + loss(e, weighingDays[k] - 1, i, factor);
-                    const double total = r[0] + r[1] + r[2], squares = r[0] * r[0] + r[1] * r[1] + r[2] * r[2];
+                    const Row& row = table[i];
+                    double total = 0, squares = 0;
+                    for (std::size_t k = 0; k < 3; ++k) {
+                        const double r = w.gross[k] - 45.7 - row.rest[k] + factor * row.eaten[k];
+                        total += r;
+                        squares += r * r;
+                    }
                     // Inverse of common x ones + fresh x identity (Sherman-Morrison).
                     const double square = (squares - common / (fresh + 3 * common) * total * total) / fresh;
-                    const double bees = std::log(w.covered / static_cast<double>(e.bees({weighingDays[2]})[i])) / 0.15;
+                    const double bees = (std::log(w.covered) - row.logBees) / 0.15;
                     sum += std::exp(-0.5 * (square + bees * bees));
                 }
                 result[at(use, death)] = std::log(sum + 1e-300);
@@ -198,25 +206,37 @@ private:
     static constexpr std::size_t bins = 1000;
     static constexpr double binKg = 0.06;
 
-    static double life(const winter::DemandEnsemble& e, int day, std::size_t i) {
-        return 0.000115 * static_cast<double>(e.bees({day})[i]) + 0.00015 * static_cast<double>(e.brood({day})[i]);
+    //! What a winter weighs on the three days beside stores and tare: bees, brood and income, and what it had eaten.
+    struct Row {
+        std::array<double, 3> rest{}, eaten{};
+        double logBees = 0;
+    };
+    static double income(const winter::DemandEnsemble& e, int endOf, std::size_t i) {
+        return static_cast<double>(e.used({endOf})[i]) - static_cast<double>(e.netLoss({endOf})[i]);
     }
-    static double loss(const winter::DemandEnsemble& e, int endOf, std::size_t i, double factor) {
-        const double eaten = static_cast<double>(e.used({endOf})[i]), income = eaten - static_cast<double>(e.netLoss({endOf})[i]);
-        return factor * eaten - income;
-    }
-    void tabulateForecasts() {
-        forecast_.assign(static_cast<std::size_t>(useCells) * deathCells, std::vector<double>(bins, 0.0));
-        for (int d = 0; d < deathCells; ++d)
-            for (int u = 0; u < useCells; ++u)
-                for (std::size_t i = 0; i < n_; ++i) {
-                    const double kg = loss(ensembles_[static_cast<std::size_t>(d)], scoredDay, i, std::exp(useOf(u)));
-                    const auto b = static_cast<std::size_t>(std::clamp((kg + 10) / binKg, 0.0, bins - 1.0));
-                    forecast_[at(u, d)][b] += 1.0 / static_cast<double>(n_);
-                }
+    void tabulate(const winter::DemandEnsemble& e, int death) {
+        std::vector<Row> table(n_);
+        for (std::size_t i = 0; i < n_; ++i) {
+            for (std::size_t k = 0; k < 3; ++k) {
+                const int day = weighingDays[k];
+                const double life = 0.000115 * static_cast<double>(e.bees({day})[i]) + 0.00015 * static_cast<double>(e.brood({day})[i]);
+                table[i].rest[k] = life + income(e, day - 1, i);
+                table[i].eaten[k] = static_cast<double>(e.used({day - 1})[i]);
+            }
+            table[i].logBees = std::log(static_cast<double>(e.bees({weighingDays[2]})[i]));
+        }
+        tables_.push_back(std::move(table));
+        for (int use = 0; use < useCells; ++use) {
+            forecast_.resize(std::max(forecast_.size(), at(use, death) + 1), std::vector<double>(bins, 0.0));
+            for (std::size_t i = 0; i < n_; ++i) {
+                const double kg = std::exp(useOf(use)) * static_cast<double>(e.used({scoredDay})[i]) - income(e, scoredDay, i);
+                const auto b = static_cast<std::size_t>(std::clamp((kg + 10) / binKg, 0.0, bins - 1.0));
+                forecast_[at(use, death)][b] += 1.0 / static_cast<double>(n_);
+            }
+        }
     }
     std::size_t n_;
-    std::vector<winter::DemandEnsemble> ensembles_;
+    std::vector<std::vector<Row>> tables_; //!< [death][winter]
     std::vector<std::vector<double>> forecast_; //!< [cell][bin]
 };
 

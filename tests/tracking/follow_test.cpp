@@ -130,6 +130,13 @@ TEST(Follow, WhatLiesAheadOfTodayIsNotKnown) {
     EXPECT_EQ(f.state, FollowState::OnCourse);
 }
 
+TEST(Follow, AfterTheRunsEndItIsAsOnItsLastDay) {
+    auto q = oxfordColony(24, 1, 205);
+    EXPECT_NE(followed(q).state, FollowState::Dead);
+    q.observations = {on(q, 200, DeadOut{})};
+    EXPECT_EQ(followed(q).state, FollowState::Dead);
+}
+
 TEST(Follow, AskedBeforeItWasDecidedIsAnError) {
     EXPECT_THROW(followed(oxfordColony(18, 1, -93)), ContractViolation);
 }

@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/followed_colony.h"
+
+#include "answer/learned_book.h"
+#include "support/book_folder.h"
+
+#include <gmock/gmock.h>
+
+namespace winterlarder::answer {
+namespace {
+
+using namespace book::support;
+using book::ColonyId;
+
+const winter::Sampling few{1, 300};
+
+class FollowedColonyTest : public ::testing::Test {
+protected:
+    BookFolder folder;
+    book::Book book = newBook(folder / "a.larder");
+    ColonyId colony;
+
+    void SetUp() override {
+        edit(book, book::AddYard{orchard()});
+        auto kept = colonyIn({1}, "Pear");
+        kept.hive.tare = kilograms(24);
+        colony = *edit(book, book::AddColony{kept}).added<book::Colony>();
+        look("2026-09-20");
+    }
+    void look(const char* date) {
+        auto seen = lookAt(colony, day(date));
+        seen.combs = std::vector<book::CombRecord>(11, comb(0.8));
+        edit(book, book::AddLook{seen});
+    }
+    FollowedColony on(const char* date, bool withEnd = true) {
+        return must(followedColony(book, colony, day(date), nullptr, few, 2, withEnd));
+    }
+    tracking::FollowQuestion questionOn(const char* date) { return *on(date).question; }
+};
+
+TEST_F(FollowedColonyTest, FollowsFromTheAutumnsLookAndItsEstimate) {
+    const auto followed = on("2027-01-15");
+    ASSERT_TRUE(followed.question);
+    const auto& q = *followed.question;
+    EXPECT_EQ(q.year.date(q.decided), day("2026-09-20"));
+    EXPECT_EQ(q.year.date(q.today), day("2027-01-15"));
+    EXPECT_EQ(q.stores.mean, followed.advice.estimate->mean);
+    EXPECT_EQ(q.stores.sd, followed.advice.storesSd);
+    EXPECT_EQ(q.stores.weighedShare, 0);
+    EXPECT_EQ(q.tare.mass.value(), 24);
+    EXPECT_TRUE(q.observations.empty());
+}
+
+TEST_F(FollowedColonyTest, ALookInSpringIsEvidenceNotTheStart) {
+    look("2027-03-20");
+    const auto q = questionOn("2027-03-25");
+    EXPECT_EQ(q.year.date(q.decided), day("2026-09-20"));
+    ASSERT_EQ(q.observations.size(), 2u);
+    EXPECT_TRUE(std::holds_alternative<tracking::StoresSeen>(q.observations[0].what));
+    EXPECT_TRUE(std::holds_alternative<tracking::BeesSeen>(q.observations[1].what));
+}
+
+TEST_F(FollowedColonyTest, AdviceActedOnIsTheStartAndItsVisitsThePlan) {
+    book::ActedAdvice advice{.colony = colony, .date = day("2026-09-22"), .verdict = "feed", .inputs = "{}", .answer = "{}", .seed = 1, .winters = 300};
+    book::PlannedVisit visit{.colony = colony, .date = day("2026-09-24"), .what = book::VisitKind::Syrup, .sugar = kilograms(3)};
+    edit(book, book::AcceptAdvice{advice, {visit}});
+    const auto q = questionOn("2026-12-01");
+    EXPECT_EQ(q.year.date(q.decided), day("2026-09-22"));
+    ASSERT_EQ(q.planned.size(), 1u);
+    EXPECT_NEAR(q.planned[0].change.value(), 3 * 1.045, 0.02); // stores of 3:2 syrup a kg of sugar
+}
+
+TEST_F(FollowedColonyTest, FeedsHarvestsAndEquipmentAreSteps) {
+    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2026-09-15"), book::FeedKind::Fondant, {}, {}, {}, kilograms(1)}}}); // before
+    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2026-09-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    edit(book, book::AddHarvest{{.colony = colony, .harvest = {day("2026-09-26"), kilograms(1.5)}}});
+    edit(book, book::AddManipulation{{.colony = colony, .date = day("2026-09-27"), .what = book::ManipulationKind::BoxesRemoved, .weightChange = kilograms(-7)}});
+    edit(book, book::AddManipulation{{.colony = colony, .date = day("2026-09-28"), .what = book::ManipulationKind::CombsMoved}}); // not weighed
+    const auto steps = questionOn("2026-12-01").steps;
+    ASSERT_EQ(steps.size(), 3u);
+    EXPECT_NEAR(steps[0].change.value(), 0.85 * 2, 1e-9);
+    EXPECT_EQ(steps[1].change.value(), -1.5);
+    EXPECT_EQ(steps[2].kind, tracking::KnownStep::Kind::Equipment);
+    EXPECT_EQ(steps[2].change.value(), -7);
+    EXPECT_TRUE(questionOn("2026-09-21").steps.empty()) << "later records do not exist yet";
+}
+
+TEST_F(FollowedColonyTest, WithoutAPlanWhatWasFedInAutumnIsOne) {
+    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2026-09-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2027-02-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    const auto q = questionOn("2027-03-01");
+    ASSERT_EQ(q.planned.size(), 1u);
+    EXPECT_NEAR(q.planned[0].change.value(), 0.85 * 2, 1e-9);
+    EXPECT_EQ(q.steps.size(), 2u);
+}
+
+TEST_F(FollowedColonyTest, OfManyWeighingsOneInTenDaysCounts) {
+    for (int i = 1; i <= 25; ++i)
+        edit(book, book::AddWeighing{weighingOf(colony, day("2026-12-01").plusDays(i), 50 - 0.1 * i)});
+    const auto seen = questionOn("2027-01-15").observations;
+    ASSERT_EQ(seen.size(), 3u);
+    EXPECT_EQ(seen[0].date, day("2026-12-11"));
+    EXPECT_EQ(seen[2].date, day("2026-12-26"));
+}
+
+TEST_F(FollowedColonyTest, WeighingsKeepTheirKindAndTheWet) {
+    book::Weighing lift{.colony = colony, .weighing = {day("2026-12-01"), book::LiftReading{{kilograms(20)}}}};
+    lift.wet = true;
+    edit(book, book::AddWeighing{lift});
+    edit(book, book::AddWeighing{{.colony = colony, .weighing = {day("2026-12-02"), book::HeftWord::Light}}});
+    const auto seen = questionOn("2027-01-15").observations;
+    ASSERT_EQ(seen.size(), 2u);
+    const auto& weight = std::get<tracking::WeightSeen>(seen[0].what);
+    EXPECT_EQ(weight.kind, stores::WeighingKind::OneSidedLift);
+    EXPECT_EQ(weight.reading.value(), 40);
+    EXPECT_TRUE(seen[0].wet);
+    EXPECT_GT(std::get<tracking::HeftSeen>(seen[1].what).standsFor.value(), 5);
+}
+
+TEST_F(FollowedColonyTest, StoresWeighedInAutumnShareTheirTare) {
+    edit(book, book::AddWeighing{weighingOf(colony, day("2026-09-20"), 50)});
+    EXPECT_GT(questionOn("2027-01-15").stores.weighedShare, 0.3);
+}
+
+TEST_F(FollowedColonyTest, TheYardsTemperaturesAreMeasuredDays) {
+    book::WeatherLog first{.yard = {1}}, second{.yard = {1}};
+    first.days = {{day("2026-11-01"), 5}, {day("2026-11-02"), 6}};
+    second.days = {{day("2026-11-02"), 7}, {day("2027-05-01"), 9}};
+    edit(book, book::AddWeatherLog{first});
+    edit(book, book::AddWeatherLog{second});
+    const auto days = questionOn("2026-12-01").winter.weatherSoFar;
+    ASSERT_EQ(days.size(), 2u);
+    EXPECT_EQ(days[1].meanC, 7) << "the later log counts; a day after the asking day does not exist yet";
+}
+
+TEST_F(FollowedColonyTest, AnOutcomeIsSeenAndCanBeLeftOut) {
+    edit(book, book::AddWinterOutcome{{.colony = colony, .date = day("2027-04-10"), .alive = true, .coveredCombs = 6, .storesLeft = kilograms(9)}});
+    const auto with = on("2027-04-20"), without = on("2027-04-20", false);
+    EXPECT_EQ(with.question->observations.size(), 2u);
+    EXPECT_TRUE(without.question->observations.empty());
+    ASSERT_TRUE(without.end);
+    EXPECT_TRUE(without.end->alive);
+    EXPECT_GT(without.end->bees->count, 5000);
+    EXPECT_EQ(without.end->storesLeft->value(), 9);
+    EXPECT_FALSE(on("2027-04-09").end);
+}
+
+TEST_F(FollowedColonyTest, ADeathIsSeen) {
+    edit(book, book::AddFate{{.colony = colony, .date = day("2027-02-01"), .fate = book::FateKind::Dead}});
+    const auto followed = on("2027-02-10");
+    EXPECT_TRUE(std::any_of(followed.question->observations.begin(), followed.question->observations.end(), tracking::isDead));
+    EXPECT_FALSE(followed.end->alive);
+}
+
+TEST_F(FollowedColonyTest, WithoutALookItCannotBeFollowed) {
+    const ColonyId other = *edit(book, book::AddColony{colonyIn({1}, "Quince")}).added<book::Colony>();
+    const auto followed = must(followedColony(book, other, day("2027-01-15"), nullptr, few, 2));
+    EXPECT_FALSE(followed.question);
+    EXPECT_FALSE(followed.advice.reasons.empty());
+}
+
+class LearnedBookTest : public FollowedColonyTest {
+protected:
+    std::vector<PastColonyWinter> pastOn(const char* date) { return must(pastWintersOf(book, day(date), few, 2)); }
+    void outcome(const char* date, double kg) {
+        edit(book, book::AddWinterOutcome{{.colony = colony, .date = day(date), .alive = true, .coveredCombs = 7, .storesLeft = kilograms(kg)}});
+    }
+};
+
+TEST_F(LearnedBookTest, OnlyWintersThatArePastAndSayAnything) {
+    EXPECT_TRUE(pastOn("2027-10-01").empty()) << "nothing was seen after the decision";
+    outcome("2027-04-10", 14);
+    EXPECT_TRUE(pastOn("2027-04-20").empty()) << "this winter is not over";
+    const auto past = pastOn("2027-10-01");
+    ASSERT_EQ(past.size(), 1u);
+    EXPECT_EQ(past[0].autumn, 2026);
+    EXPECT_EQ(past[0].name, "Pear");
+}
+
+TEST_F(LearnedBookTest, MuchLeftMeansLittleEaten) {
+    outcome("2027-04-10", 18);
+    look("2027-09-20");
+    const auto learned = *learnedFrom(pastOn("2027-10-01"), book.reference().constants, few, 2);
+    EXPECT_EQ(learned.bees.winters, 1);
+    EXPECT_LT(learned.bees.colonies.at(static_cast<std::uint64_t>(colony.number)).use.logMean, 0);
+    const auto followed = must(followedColony(book, colony, day("2027-12-01"), &learned, few, 2));
+    ASSERT_TRUE(followed.question->winter.learned);
+    EXPECT_LT(followed.question->winter.learned->use, 1);
+}
+
+TEST_F(LearnedBookTest, AYardCanBeSwitchedOffAndBegunAnew) {
+    outcome("2027-04-10", 14);
+    auto yard = *must(book.find(book::YardId{1}));
+    yard.learn = false;
+    edit(book, book::ChangeYard{yard});
+    EXPECT_TRUE(pastOn("2027-10-01").empty());
+    yard.learn = true;
+    yard.learnSince = day("2027-01-01");
+    edit(book, book::ChangeYard{yard});
+    EXPECT_TRUE(pastOn("2027-10-01").empty());
+    yard.learnSince = day("2026-01-01");
+    edit(book, book::ChangeYard{yard});
+    EXPECT_EQ(pastOn("2027-10-01").size(), 1u);
+}
+
+TEST_F(LearnedBookTest, ForecastsAreScored) {
+    outcome("2027-04-10", 14);
+    const auto past = pastOn("2027-10-01");
+    const auto scored = scoredFrom(past, book.reference().constants, few, 2);
+    ASSERT_EQ(scored.size(), 1u);
+    EXPECT_EQ(scored[0].score.observed, 14);
+    EXPECT_LT(scored[0].score.low, scored[0].score.high);
+}
+
+} // namespace
+} // namespace winterlarder::answer

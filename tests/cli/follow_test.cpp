@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Winters out of the book: follow, outcome, learned, calendar.
+#include "cli/program.h"
+#include "support/other_calendar_reader.h"
+
+#include <gmock/gmock.h>
+
+namespace winterlarder {
+namespace {
+
+using ::testing::AnyOf;
+using ::testing::HasSubstr;
+using namespace winterlarder::testing;
+
+class FollowCommands : public ::testing::Test {
+protected:
+    Ran book(const std::string& command, const std::string& arguments = "") {
+        return runProgram("book " + command + " '" + (folder.path() / "windfall.larder").string() + "' " + arguments, "", "USER=ada LOGNAME=ada");
+    }
+    std::string done(const std::string& command, const std::string& arguments = "") {
+        const auto ran = book(command, arguments);
+        EXPECT_EQ(ran.status, 0) << command << ' ' << arguments << '\n' << ran.err;
+        return ran.out;
+    }
+    void furnish(const std::string& capped = "0.8") {
+        done("new", "--yard Orchard --station ca-halifax");
+        done("add-colony", "--name Pear --format langstroth-deep --boxes 2 --tare 24");
+        std::string list = "[";
+        for (int i = 0; i < 20; ++i) list += std::string(i ? ", " : "") + "{\"capped\": " + (i < 12 ? capped : "0") + "}";
+        combs = folder.file("combs.json", list + "]").string();
+        look("2026-09-20");
+    }
+    void look(const std::string& date) {
+        done("add-look", "--colony Pear --date " + date + " --covered-combs 9 --combs '" + combs + "'");
+    }
+    exchange::JsonValue follow(const std::string& asOf, const std::string& more = "") {
+        return jsonOf(done("follow", "--colony Pear --json --winters 500 --as-of " + asOf + " " + more));
+    }
+    void weigh(const std::string& date, double gross) { done("add-weighing", "--colony Pear --date " + date + " --gross " + std::to_string(gross)); }
+    //! What the scale is expected to show that day, from the document itself.
+    double expected(const std::string& date) {
+        weigh(date, 45);
+        const double typical = at(follow(date), "observations.0.expected_kg.typical").number;
+        done("undo");
+        return typical;
+    }
+
+    TemporaryFolder folder;
+    std::string combs;
+};
+
+TEST_F(FollowCommands, AWinterAsForecastIsOnCourse) {
+    furnish();
+    weigh("2027-01-10", expected("2027-01-10"));
+    const auto answer = follow("2027-01-15");
+    EXPECT_EQ(at(answer, "state").text, "on_course");
+    EXPECT_EQ(at(answer, "decided").text, "2026-09-20");
+    EXPECT_EQ(at(answer, "observations.0.kind").text, "scale");
+    EXPECT_FALSE(at(answer, "observations.0.contradicts").flag);
+    EXPECT_NEAR(at(answer, "stores_kg.typical").number, at(answer, "autumn.stores_kg.typical").number, 1.5);
+    EXPECT_EQ(at(answer, "days.1.date").text, "2026-09-27");
+    EXPECT_EQ(at(follow("2027-01-15", "--daily"), "days.1.date").text, "2026-09-21");
+    EXPECT_EQ(at(answer, "forage.typical").text.substr(0, 4), "2027");
+    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-01-15"), HasSubstr("On course"));
+}
+
+TEST_F(FollowCommands, ALightHiveMustBeFed) {
+    furnish("0.45");
+    weigh("2027-02-10", expected("2027-02-10") - 2.5);
+    const auto answer = follow("2027-02-12");
+    EXPECT_EQ(at(answer, "state").text, "act_now");
+    EXPECT_GT(at(answer, "feed.fondant_kg").number, 0);
+    EXPECT_EQ(at(answer, "feed.lots.0.date").text, "2027-02-12");
+    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-02-12"), HasSubstr("Act now"));
+    const double before = at(answer, "stores_kg.typical").number;
+    done("add-feed", "--colony Pear --date 2027-02-13 --fondant 5");
+    EXPECT_NEAR(at(follow("2027-02-14"), "stores_kg.typical").number, before + 0.85 * 5, 0.4) << "what was fed counts";
+}
+
+TEST_F(FollowCommands, EveryKindOfSightingCounts) {
+    furnish();
+    done("add-sighting", "--colony Pear --date 2027-01-05 --saw flying");
+    done("add-sighting", "--colony Pear --date 2027-01-15 --saw cluster --seams 5 --stores-in-sight");
+    done("add-sighting", "--colony Pear --date 2027-01-25 --saw stores --no-stores-in-sight");
+    done("add-weighing", "--colony Pear --date 2027-02-01 --heft light");
+    auto answer = follow("2027-02-02");
+    std::string kinds;
+    for (const auto& seen : at(answer, "observations").items) kinds += at(seen, "kind").text + ' ';
+    EXPECT_EQ(kinds, "heft flying cluster glimpse glimpse ");
+    done("add-sighting", "--colony Pear --date 2027-02-03 --saw dead");
+    EXPECT_EQ(at(follow("2027-02-04"), "state").text, "dead");
+    EXPECT_EQ(at(follow("2027-02-02"), "state").text, at(answer, "state").text) << "later records do not count";
+}
+
+TEST_F(FollowCommands, TheYardsWeatherCounts) {
+    furnish();
+    std::string table = "date,mean\n";
+    for (int day = 1; day <= 30; ++day) table += "2026-11-" + std::string(day < 10 ? "0" : "") + std::to_string(day) + ",-6\n";
+    const auto file = folder.file("weather.csv", table);
+    done("add-weather", "'" + file.string() + "'");
+    const auto answer = follow("2026-12-01");
+    bool said = false;
+    for (const auto& reason : at(answer, "reasons").items) said = said || at(reason, "id").text == "weather-so-far";
+    EXPECT_TRUE(said);
+}
+
+TEST_F(FollowCommands, AColonyNobodyLookedIntoCannotBeFollowed) {
+    furnish();
+    done("add-colony", "--name Quince --format langstroth-deep");
+    const auto answer = jsonOf(done("follow", "--colony Quince --json --winters 300 --as-of 2027-01-15"));
+    EXPECT_EQ(at(answer, "state").text, "cannot_say");
+    EXPECT_FALSE(at(answer, "reasons").items.empty());
+    EXPECT_THAT(done("follow", "--colony Quince --winters 300 --as-of 2027-01-15"), HasSubstr("cannot be followed"));
+}
+
+TEST_F(FollowCommands, OutcomesAreWrittenDownAndLearnedFrom) {
+    furnish();
+    EXPECT_EQ(book("outcome", "--colony Pear --date 2027-04-10").status, 2);
+    EXPECT_EQ(book("outcome", "--colony Pear --date 2027-04-10 --alive --dead").status, 2);
+    weigh("2027-03-01", expected("2027-03-01") + 2);
+    EXPECT_EQ(done("outcome", "--colony Pear --date 2027-04-10 --alive --covered-combs 8 --stores 14"), "1\n");
+    EXPECT_EQ(at(follow("2027-03-15"), "learned").kind, exchange::JsonValue::Kind::Null) << "nothing is past yet";
+    look("2027-09-20");
+    const auto learned = jsonOf(done("learned", "--json --winters 500 --as-of 2027-10-01"));
+    EXPECT_EQ(at(learned, "winters").number, 1);
+    EXPECT_LT(at(learned, "colonies.0.use.typical").number, 1) << "it was heavier than forecast";
+    EXPECT_EQ(at(learned, "forecasts.count").number, 1);
+    EXPECT_GT(at(learned, "scores.0.score_kg").number, 0);
+    EXPECT_THAT(done("learned", "--winters 500 --as-of 2027-10-01"), HasSubstr("less than the model says"));
+    const auto answer = follow("2027-12-01");
+    EXPECT_EQ(at(answer, "learned.use.typical").number, at(learned, "colonies.0.use.typical").number);
+    EXPECT_EQ(at(follow("2027-12-01", "--without-learning"), "learned").kind, exchange::JsonValue::Kind::Null);
+}
+
+TEST_F(FollowCommands, WhatIsDueIsACalendar) {
+    furnish("0.62");
+    done("accept", "--colony Pear --as-of 2026-09-21 --winters 300");
+    const std::string calendar = done("calendar", "--winters 500 --as-of 2026-09-22");
+    const auto [status, said] = readByAnother(calendar);
+    EXPECT_EQ(status, 0) << said << calendar;
+    EXPECT_THAT(said, AnyOf(HasSubstr("Pear: Syrup"), HasSubstr("Pear: Check"), HasSubstr("Pear: weigh again")));
+}
+
+} // namespace
+} // namespace winterlarder
