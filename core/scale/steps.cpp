@@ -35,8 +35,11 @@ public:
 
     Jumps find() {
         const std::vector<Break> breaks = withoutReturns(joined(changes()));
-        for (const Break& one : breaks)
-            measure(one);
+        for (std::size_t i = 0; i < breaks.size(); ++i) {
+            lastUntouched_ = readings_.size() - 1;
+            if (i + 1 < breaks.size()) lastUntouched_ = lastBefore(breaks[i + 1]);
+            measure(breaks[i]);
+        }
         return std::move(found_);
     }
 
@@ -136,6 +139,12 @@ private:
         return {largest - 1, largest};
     }
 
+    // The last reading that is surely before a break.
+    std::size_t lastBefore(const Break& one) const {
+        const Level& level = levels_[one.before];
+        return fast() && level.first > 0 ? level.first - 1 : level.end - 1;
+    }
+
     // ---- its size
 
     std::int64_t sideSeconds() const { return std::max<std::int64_t>(secondsAnHour, interval_ * 5 / 2); }
@@ -156,7 +165,7 @@ private:
         const std::int64_t begin = readings_[edges.lastBefore].moment, end = readings_[edges.firstAfter].moment;
         std::size_t first = edges.lastBefore, last = edges.firstAfter;
         while (first > 0 && begin - readings_[first - 1].moment <= sideSeconds() && readings_[first - 1].moment >= settled_) --first;
-        while (last + 1 < readings_.size() && readings_[last + 1].moment - end <= sideSeconds()) ++last;
+        while (last < lastUntouched_ && readings_[last + 1].moment - end <= sideSeconds()) ++last;
         const std::int64_t middle = begin + (end - begin) / 2;
         const Line before = lineThrough(first, edges.lastBefore, middle), after = lineThrough(edges.firstAfter, last, middle);
         if (end - begin > std::max(longGap, interval_ * 5 / 2)) return after.at(hours(end - middle)) - before.at(hours(begin - middle));
@@ -205,6 +214,7 @@ private:
     std::int64_t interval_;
     UsualChange usual_;
     std::int64_t settled_ = INT64_MIN; // end of the last disturbance
+    std::size_t lastUntouched_ = 0;    // reading before the next
     Jumps found_;
 };
 
