@@ -18,7 +18,7 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-constexpr double mostly = 0.8; // of a column's cells show what it holds
+constexpr double mostly = 0.5; // of a column's cells show what it holds
 
 std::string lowered(std::string_view text) {
     std::string small(text);
