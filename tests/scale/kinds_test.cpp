@@ -55,6 +55,16 @@ TEST(Kinds, WhatCameAndWentIsEquipment) {
                 {{StepKind::Equipment, StepRule::CameAndWent}, {StepKind::Equipment, StepRule::CameAndWent}});
 }
 
+TEST(Kinds, WhatWasTakenOffAndPutBackIsEquipment) {
+    expectKinds(yearWith({{secondsOf(2018, 9, 3, 10), -31}, {secondsOf(2018, 9, 4, 16), 31.1}}),
+                {{StepKind::Equipment, StepRule::CameAndWent}, {StepKind::Equipment, StepRule::CameAndWent}});
+}
+
+TEST(Kinds, ASuperThatComesOffAsHeavyAsItWentOnAfterAFlowIsAHarvestUnlessItIsTheSameToAQuarterKilogram) {
+    expectKinds(yearWith({{secondsOf(2018, 6, 14, 10), 7}, {secondsOf(2018, 7, 24, 10), -7.6}}),
+                {{StepKind::Equipment, StepRule::RoomInAFlow}, {StepKind::Harvest, StepRule::TookWhatCameIn}});
+}
+
 TEST(Kinds, MoreThanAFeederHoldsIsEquipment) {
     expectKinds(yearWith({{secondsOf(2018, 9, 1, 10), 19}}), {{StepKind::Equipment, StepRule::TooMuchForFood}});
 }
