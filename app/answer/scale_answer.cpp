@@ -117,8 +117,10 @@ bool allUtc(const exchange::ScaleLog& log) {
 
 Outcome<scale::TimeZone> timeZoneNamed(const std::string& name, std::int64_t from, std::int64_t to) {
     if (const auto offset = fixedOffset(name)) return scale::TimeZone::fixed(*offset);
-    const QTimeZone zone{QByteArray::fromStdString(name)};
-    if (name.empty() || !zone.isValid()) return noZone(name);
+    // Asked for first: a zone can also be made of a rule, and nearly any word is one.
+    const QByteArray id = QByteArray::fromStdString(name);
+    if (!QTimeZone::isTimeZoneIdAvailable(id)) return noZone(name);
+    const QTimeZone zone(id);
     std::vector<scale::OffsetChange> changes;
     for (const QTimeZone::OffsetData& change : zone.transitions(atMoment(from), atMoment(to))) {
         const scale::OffsetChange next{change.atUtc.toSecsSinceEpoch(), change.offsetFromUtc};

@@ -18,7 +18,7 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-constexpr double mostly = 0.8; // of a column's cells show what it holds
+constexpr double mostly = 0.5; // of a column's cells show what it holds
 
 std::string lowered(std::string_view text) {
     std::string small(text);
@@ -88,7 +88,7 @@ public:
         }
     }
 
-    //! How much was found: 2 time and weight, 1 time, 0 nothing.
+    //! How much was found: 0 nothing, 1 several times, 2 a time, 3 several weights beside it, 4 time and weight.
     int score() const { return score_; }
 
     Outcome<FoundColumns> find() {
@@ -96,7 +96,7 @@ public:
         lookAtColumns();
         const bool time = findTime();
         const bool weight = time && findWeight();
-        score_ = (time ? 1 : 0) + (weight ? 1 : 0);
+        score_ = weight ? 4 : (time ? 2 : 0) + (several_ ? 1 : 0);
         if (!problems_.empty()) return problems_;
         found_.columns.decimal = decimal();
         return found_;
@@ -144,6 +144,12 @@ private:
 
     void problem(std::string detail, std::string remedy) {
         problems_.push_back({ProblemKind::Input, {file_, 0, 0}, std::move(detail), std::move(remedy)});
+    }
+
+    bool several(std::string detail, const char* option) {
+        several_ = true;
+        problem(std::move(detail), fmt::format("{} with one of them", option));
+        return false;
     }
 
     // The column an option names: by header, else by number.
@@ -204,8 +210,7 @@ private:
         if (times.size() == 1) return setTime(times[0], ToldBy::Content), true;
         if (times.size() > 1) {
             if (const auto one = byWords(times, timeWords)) return setTime(*one, ToldBy::Header), true;
-            problem(fmt::format("more than one column holds times: {}", shownColumns(times)), "--time with one of them");
-            return false;
+            return several(fmt::format("more than one column holds times: {}", shownColumns(times)), "--time");
         }
         return findDateBeside();
     }
@@ -216,20 +221,16 @@ private:
             return false;
         }
         const auto one = dates.size() == 1 ? std::optional<std::size_t>(dates[0]) : byWords(dates, timeWords);
-        if (!one) {
-            problem(fmt::format("more than one column holds dates: {}", shownColumns(dates)), "--date with one of them");
-            return false;
-        }
+        if (!one) return several(fmt::format("more than one column holds dates: {}", shownColumns(dates)), "--date");
+
         if (found_.columns.time.number > 0) return setDate(*one, ToldBy::Content), true;
         setDate(*one, dates.size() == 1 ? ToldBy::Content : ToldBy::Header);
         return findClockBeside(found_.columns.date->told);
     }
     bool findClockBeside(ToldBy told) {
         const auto clocks = all([&](std::size_t i) { return columns_[i].isClock(); });
-        if (clocks.size() > 1) {
-            problem(fmt::format("more than one column holds times of day: {}", shownColumns(clocks)), "--time with one of them");
-            return false;
-        }
+        if (clocks.size() > 1) return several(fmt::format("more than one column holds times of day: {}", shownColumns(clocks)), "--time");
+
         if (clocks.size() == 1) return setTime(clocks[0], ToldBy::Content), true;
         setTime(*found_.date, told);
         found_.date.reset();
@@ -271,10 +272,9 @@ private:
         return askForWeight(telling.empty() ? numbers : telling);
     }
     bool askForWeight(const std::vector<std::size_t>& some) {
-        if (some.empty())
-            problem("no column holds weights", "a column of numbers, one a row; --delimiter or --weight where there is one");
-        else
-            problem(fmt::format("more than one column may hold the weight: {}", shownColumns(some)), "--weight with one of them");
+        if (!some.empty())
+            return several(fmt::format("more than one column may hold the weight: {}", shownColumns(some)), "--weight");
+        problem("no column holds weights", "a column of numbers, one a row; --delimiter or --weight where there is one");
         return false;
     }
 
@@ -307,6 +307,7 @@ private:
     std::vector<Column> columns_;
     FoundColumns found_;
     Problems problems_;
+    bool several_ = false;
     int score_ = 0;
 };
 

@@ -39,6 +39,13 @@ struct DayWeight {
 //! weight rises by 0.15 kg from its first to its last hours is wet. Tested: tests/scale/days_test.cpp.
 std::vector<DayWeight> dayWeights(const std::vector<Reading>& readings, const Jumps& found);
 
+//! Sharpens the jumps by the days they fall on. With its jump out, a day should change as the days round it do: where a day between two dry
+//! nights holds one jump and five or more of the ten days round it hold none, the difference from their median is shared between the jump
+//! (its standard error) and the day (their scatter, at least 5 g), as the squares of both say. In winter, when every day is like the next, the
+//! nights then tell the jump; in a flow, nothing changes. Nor does it where the difference is beyond three of both errors together:
+//! then the day was no day like the others.
+void sharpen(Jumps& found, const std::vector<DayWeight>& days, const std::vector<Reading>& readings);
+
 enum class MonthEnd { Known, FirstMissing, LastMissing, BothMissing };
 
 //! First to first of the month.

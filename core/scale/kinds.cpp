@@ -30,20 +30,23 @@ private:
 
     static double kg(const Step& step) { return step.jump.change.value(); }
 
-    // What was put on and taken off again, nearest first.
+    // What was put on and taken off again, or taken off and put back within the week, nearest first.
     void pairUp() {
-        for (std::size_t off = 0; off < steps_.size(); ++off) {
-            if (kg(steps_[off]) >= 0) continue;
-            for (std::size_t on = off; on-- > 0;) {
-                if (steps_[off].date.daysSince(steps_[on].date) > 200) break;
-                if (partner_[on] || kg(steps_[on]) <= 0) continue;
-                const double rest = std::abs(kg(steps_[on]) + kg(steps_[off]));
-                if (rest > std::max(0.4, 0.1 * kg(steps_[on])) || rest > 0.5 * kg(steps_[on])) continue;
-                partner_[on] = off;
-                partner_[off] = on;
+        for (std::size_t second = 0; second < steps_.size(); ++second)
+            for (std::size_t first = second; first-- > 0 && daysBetween(first, second) <= 200;) {
+                if (partner_[first] || !belong(first, second)) continue;
+                partner_[first] = second;
+                partner_[second] = first;
                 break;
             }
-        }
+    }
+    int daysBetween(std::size_t first, std::size_t second) const { return steps_[second].date.daysSince(steps_[first].date); }
+    bool belong(std::size_t first, std::size_t second) const {
+        const double one = kg(steps_[first]), other = kg(steps_[second]), size = std::abs(one), rest = std::abs(one + other);
+        if (one * other >= 0 || rest > 0.5 * size) return false;
+        if (one < 0) return daysBetween(first, second) <= 7 && rest <= std::max(0.4, 0.02 * size);
+        const bool filled = nectarBetween(steps_[first].date, steps_[second].date) >= 0.5 * size;
+        return rest <= (filled ? 0.25 : std::max(0.4, 0.1 * size));
     }
 
     std::size_t firstDayFrom(Date date) const {

@@ -12,7 +12,8 @@ enum class StepKind { Equipment, Feed, Harvest, Unknown };
 
 //! Which rule gave a step its kind; all of them judgement.
 enum class StepRule {
-    CameAndWent,     //!< equipment: as much was put on and taken off again within 200 days (to 0.4 kg or a tenth)
+    CameAndWent,     //!< equipment: as much was put on and taken off again within 200 days (to 0.4 kg or a tenth; to 0.25 kg where half of
+                     //!< it came in as nectar meanwhile), or taken off and put back within a week (to 0.4 kg or a fiftieth)
     AfterFeed,       //!< equipment: up to 3 kg taken off within 60 days of a feed, the feeder
     ShrankLikeSyrup, //!< feed: up to 16 kg, in the next ten days lost eight hundredths of it and 0.15 kg beyond what was eaten before
     NothingComesIn,  //!< feed: 1 to 16 kg while the colony lives on its stores before and after

@@ -18,7 +18,8 @@ struct Line {
     double level = 0; //!< at x = 0
     double at(double x) const { return level + slope * x; }
 };
-//! Slope 0 where all points share one x, and for a single point. `steepest` bounds the slope both ways.
+//! Slope 0 where all points share one x, for a single point, and where it is less than two of its standard errors (as their scatter, by its
+//! median, gives it): a level is then the better guide beyond the points. `steepest` bounds the slope both ways.
 Line robustLine(const std::vector<double>& x, const std::vector<double>& y, double steepest);
 
 } // namespace winterlarder::scale

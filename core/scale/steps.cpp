@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/steps.h"
 
-#include "scale/median.h"
+#include "scale/side.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,9 +15,7 @@ constexpr std::int64_t together = secondsAnHour;    // changes within this are o
 constexpr std::int64_t comesBack = 3 * secondsAnHour;
 constexpr std::int64_t longGap = 3 * secondsAnHour; // no line is drawn across
 constexpr double aboveUsual = 2.5;
-constexpr double steepestKgAnHour = 2.0;
 constexpr std::int64_t longestWork = 2 * secondsAnHour; // what goes on for longer is no work at the hive but a flow
-constexpr std::size_t mostPoints = 60; // of a line
 
 double hours(std::int64_t seconds) { return static_cast<double>(seconds) / static_cast<double>(secondsAnHour); }
 
@@ -35,8 +33,11 @@ public:
 
     Jumps find() {
         const std::vector<Break> breaks = withoutReturns(joined(changes()));
-        for (const Break& one : breaks)
-            measure(one);
+        for (std::size_t i = 0; i < breaks.size(); ++i) {
+            lastUntouched_ = readings_.size() - 1;
+            if (i + 1 < breaks.size()) lastUntouched_ = lastBefore(breaks[i + 1]);
+            measure(breaks[i]);
+        }
         return std::move(found_);
     }
 
@@ -136,31 +137,23 @@ private:
         return {largest - 1, largest};
     }
 
-    // ---- its size
-
-    std::int64_t sideSeconds() const { return std::max<std::int64_t>(secondsAnHour, interval_ * 5 / 2); }
-
-    // Line through the readings first..last (at most an hour's worth away from `at`), hours counted from `zero`.
-    Line lineThrough(std::size_t first, std::size_t last, std::int64_t zero) const {
-        std::vector<double> x, y;
-        const std::size_t stride = (last - first) / mostPoints + 1;
-        for (std::size_t i = first; i <= last; i += stride) {
-            x.push_back(hours(readings_[i].moment - zero));
-            y.push_back(readings_[i].weight.value());
-        }
-        const bool tooShort = fast() && readings_[last].moment - readings_[first].moment < 20 * 60;
-        return robustLine(x, y, tooShort ? 0 : steepestKgAnHour);
+    // The last reading that is surely before a break.
+    std::size_t lastBefore(const Break& one) const {
+        const Level& level = levels_[one.before];
+        return fast() && level.first > 0 ? level.first - 1 : level.end - 1;
     }
 
-    double sizeOf(const Edges& edges) const {
+    // ---- its size
+
+    ToldWeight sizeOf(const Edges& edges) const {
         const std::int64_t begin = readings_[edges.lastBefore].moment, end = readings_[edges.firstAfter].moment;
-        std::size_t first = edges.lastBefore, last = edges.firstAfter;
-        while (first > 0 && begin - readings_[first - 1].moment <= sideSeconds() && readings_[first - 1].moment >= settled_) --first;
-        while (last + 1 < readings_.size() && readings_[last + 1].moment - end <= sideSeconds()) ++last;
         const std::int64_t middle = begin + (end - begin) / 2;
-        const Line before = lineThrough(first, edges.lastBefore, middle), after = lineThrough(edges.firstAfter, last, middle);
-        if (end - begin > std::max(longGap, interval_ * 5 / 2)) return after.at(hours(end - middle)) - before.at(hours(begin - middle));
-        return after.level - before.level;
+        const bool carry = end - begin <= std::max(longGap, interval_ * 5 / 2);
+        const Side before{edges.lastBefore, std::min(settledReading_, edges.lastBefore)};
+        const Side after{edges.firstAfter, std::max(lastUntouched_, edges.firstAfter)};
+        const ToldWeight now = weightToldBy(readings_, after, middle, interval_, carry);
+        const ToldWeight then = weightToldBy(readings_, before, middle, interval_, carry);
+        return {now.weight - then.weight, kilograms(std::hypot(now.error.value(), then.error.value()))};
     }
 
     double farthest(const Edges& edges) const {
@@ -189,22 +182,24 @@ private:
         if (creeps(one)) return;
         const Edges at = edges(one);
         const std::int64_t begin = readings_[at.lastBefore].moment, end = readings_[at.firstAfter].moment;
-        const double size = sizeOf(at);
+        const ToldWeight told = sizeOf(at);
+        const double size = told.weight.value();
         const double natural = size > 0 ? naturalRise(hours(end - begin)) : naturalFall(hours(end - begin));
         const double enough = one.single ? 0.8 * one.threshold : std::max(one.threshold, natural);
         if (std::abs(size) >= enough)
-            found_.jumps.push_back({begin, end, kilograms(size)});
+            found_.jumps.push_back({begin, end, told.weight, told.error});
         else if (!one.single && wentAway(at, farthest(at), one.threshold))
             found_.disturbed.push_back({Stretch::Kind::Disturbed, readings_[at.lastBefore + 1].moment,
                                         readings_[at.firstAfter - 1].moment, kilograms(farthest(at))});
-        settled_ = end;
+        settledReading_ = at.firstAfter;
     }
 
     const std::vector<Reading>& readings_;
     const std::vector<Level>& levels_;
     std::int64_t interval_;
     UsualChange usual_;
-    std::int64_t settled_ = INT64_MIN; // end of the last disturbance
+    std::size_t settledReading_ = 0; // first after the last disturbance
+    std::size_t lastUntouched_ = 0;  // last before the next
     Jumps found_;
 };
 

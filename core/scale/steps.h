@@ -13,6 +13,7 @@ struct Jump {
     std::int64_t begin = 0; //!< moment of the last reading before it
     std::int64_t end = 0;   //!< moment of the first reading after it
     Mass change{0};
+    Mass error{0}; //!< its standard error, from the scatter of the readings
     std::int64_t middle() const { return begin + (end - begin) / 2; }
     bool operator==(const Jump&) const = default;
 };
@@ -46,9 +47,9 @@ inline constexpr double smallestJumpKg = 0.5;
 //! Finds jumps. From one level to the next (or the next but one) the weight changes by more than the largest of smallestJumpKg, what is
 //! natural in that time, and 2.5 times the usual largest change of these days. Changes within an hour of each other are one disturbance;
 //! one that is undone within three hours, or by the next reading of a sparse log, leaves no jump, nor
-//! does a rise that goes on for more than two hours with no part that stands out, a flow. A jump's size is the distance,
-//! half-way through the disturbance, of two robust lines: through the hour before and the hour after (levels alone where a gap of
-//! more than three hours lies between). Tested: tests/scale/steps_test.cpp.
+//! does a rise that goes on for more than two hours with no part that stands out, a flow. A jump's size is the distance
+//! of what the two sides say of its middle (scale/side.h; levels alone where a gap of more than three hours lies between).
+//! Tested: tests/scale/steps_test.cpp.
 Jumps findJumps(const std::vector<Reading>& readings, const std::vector<Level>& levels);
 
 //! Takes rises of at most 2 kg out of the jumps whose level a day to a day and a half later (jumps in between taken out) is back by six

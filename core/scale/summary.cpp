@@ -42,6 +42,7 @@ Summary summarise(std::vector<Reading> readings, bool wallClock) {
     const auto levels = levelsOf(ordered.readings);
     Jumps found = findJumps(ordered.readings, levels);
     setRainApart(found, levels);
+    sharpen(found, dayWeights(ordered.readings, found), ordered.readings);
     summary.days = dayWeights(ordered.readings, found);
     summary.months = monthChanges(summary.days);
     summary.steps = stepsOf(found.jumps, summary.days, ordered.readings);

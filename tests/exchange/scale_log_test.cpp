@@ -126,7 +126,7 @@ TEST(ScaleLogs, TwoDigitYearsStandAtTheEndThatVariesLess) {
 }
 
 TEST(ScaleLogs, RowsThatCannotBeReadAreLeftOutWithLineAndReason) {
-    const ScaleLog log = must("time,weight\n2018-10-13 14:05,52.7\nyesterday,52.7\n2018-10-14 14:05,\n2018-10-14 14:10,NaN\n2018-10-14 14:15,inf\n"
+    const ScaleLog log = must("time,weight_kg\n2018-10-13 14:05,52.7\nyesterday,52.7\n2018-10-14 14:05,\n2018-10-14 14:10,NaN\n2018-10-14 14:15,inf\n"
                               "2018-10-14 14:20,abc\n2018-02-30 14:05,52.7\n2018-10-15 14:05,99999\n,52.7\n2018-10-15 14:10\n"
                               "2018-10-15T14:15:00Z,52.7\n\"2018-10-15 14:20,52.7\n2018-10-15 14:25,1e308\n2018-10-15 14:30,-9999\n2018-10-16 14:05,52.6\n");
     ASSERT_EQ(log.rows.size(), 2u);
