@@ -19,7 +19,7 @@ using PlaceChoice = decltype(book::SiteRecord::where);
 
 //! "45.1, -64.5", "45,1 -64,5", "45.1 N 64.5 W" as coordinates; nothing where it is none. Tested: tests/app/place_field_test.cpp.
 std::optional<book::Coordinates> readCoordinates(const QString& text);
-//! Stations whose place or country begins with, then holds, what was typed; at most `most`.
+//! Stations whose town begins with, then whose town, region or country holds, what was typed; at most `most`.
 std::vector<const Station*> stationsNamed(const ReferenceData& reference, const QString& text, int most);
 
 //! Where the bees stand: a place searched by name among the shipped stations, or coordinates, which take the nearest.
@@ -51,7 +51,7 @@ private:
     QLabel* said_;
 };
 
-//! The place in words: "Halifax, Canada", "45.10, -64.50; nearest station Greenwood, 12 km", "own climate".
+//! The place in words: "Halifax (Canada, Nova Scotia)", "45.10, -64.50; nearest station Halifax ..., 92 km", "own climate".
 QString placeWords(const PlaceChoice& place, const ReferenceData& reference);
 
 } // namespace winterlarder::desk

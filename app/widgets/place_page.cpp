@@ -15,7 +15,7 @@
 #include <QGridLayout>
 #include <QLocale>
 #include <QPlainTextEdit>
-#include <QSignalBlocker>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -38,8 +38,23 @@ QLabel* heading(QWidget* parent, const QString& words) {
 } // namespace
 
 PlacePage::PlacePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
-    connect(yard_, &Yard::coloniesChanged, this, &PlacePage::refresh);
-    connect(yard_, &Yard::answerChanged, this, &PlacePage::refresh);
+    connect(yard_, &Yard::coloniesChanged, this, &PlacePage::refreshSoon);
+    connect(yard_, &Yard::answerChanged, this, &PlacePage::refreshSoon);
+}
+
+// Once for many changes, and only while it is looked at.
+void PlacePage::refreshSoon() {
+    if (soon_ || !isVisible()) return;
+    soon_ = true;
+    QTimer::singleShot(0, this, [this] {
+        soon_ = false;
+        refresh();
+    });
+}
+
+void PlacePage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
 }
 
 // The fields need the shipped limits, so they are made once those are there.
@@ -277,7 +292,7 @@ void PlacePage::showClimate(const book::Yard& yard) {
     curve_->show(site->curve, Winter::containing(yard_->asOf().value_or(*Date::of(2000, 10, 1)), site->curve.hemisphere()));
     const auto* station = site->stationId.empty() ? nullptr : reference.station(site->stationId);
     const auto* source = station ? reference.source(station->source) : nullptr;
-    QString said = station ? tr("Curve of %1, %2 m.").arg(QString::fromStdString(station->place), QLocale().toString(station->elevationM, 'f', 0)) : tr("Your own temperatures.");
+    QString said = station ? tr("Curve of %1, %2 m.").arg(placeWords(PlaceChoice(station->id), reference), QLocale().toString(station->elevationM, 'f', 0)) : tr("Your own temperatures.");
     if (site->heightShiftK != 0) said = tr("%1 Corrected by %2 \u00b0C for the height.").arg(said, QLocale().toString(site->heightShiftK, 'f', 1));
     if (source) said = tr("%1 Source: %2").arg(said, QString::fromStdString(source->citation));
     said_->setText(said);

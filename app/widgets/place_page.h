@@ -40,6 +40,9 @@ public:
     QCheckBox* ownClimate() const { return own_; }
     QuantityField* monthField(int month) const { return months_.at(static_cast<std::size_t>(month)); }
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     //! A date of the season: the climate's, or the keeper's own for every year.
     struct SeasonField {
@@ -52,6 +55,7 @@ private:
     using Change = std::function<void(book::Yard&)>;
 
     void build();
+    void refreshSoon();
     QLayout* buildWhere();
     QLayout* buildSeason();
     QLayout* buildWishes();
@@ -66,6 +70,7 @@ private:
 
     Yard* yard_;
     bool built_ = false;
+    bool soon_ = false;
     bool showing_ = false;
     QLineEdit* name_ = nullptr;
     PlaceField* place_ = nullptr;

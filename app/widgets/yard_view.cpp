@@ -122,7 +122,7 @@ QWidget* YardView::buildTotals() {
         auto* inside = new QVBoxLayout(card);
         inside->setContentsMargins(14, 10, 14, 10);
         inside->setSpacing(2);
-        auto* head = quietLabel(card, false);
+        auto* head = quietLabel(card);
         head->setText(title);
         auto* figure = new QLabel(card);
         figure->setWordWrap(true);

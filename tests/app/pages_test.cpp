@@ -31,7 +31,7 @@ TEST_F(WindowDesk, FromNothingToAnAnswer) {
     QTest::mouseClick(start->beginButton(), Qt::LeftButton);
     EXPECT_FALSE(start->fault().isEmpty()) << "it says what is missing";
     QTest::keyClicks(start->place()->search(), QStringLiteral("halif"));
-    ASSERT_GT(start->place()->found()->count(), 0);
+    ASSERT_GT(start->place()->found()->count(), 0) << start->place()->search()->text().toStdString();
     QTest::keyClick(start->place()->search(), Qt::Key_Return);
     type(start->yard(), "Below the hill");
     QTest::mouseClick(start->beginButton(), Qt::LeftButton);
@@ -129,7 +129,7 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     ASSERT_TRUE(plan->isVisible());
     QTest::mouseClick(plan, Qt::LeftButton);
     settle();
-    ASSERT_EQ(records().advices.size(), 1U);
+    ASSERT_EQ(records().advices.size(), 1U) << window.banner()->said(QStringLiteral("refused")).toStdString();
     ASSERT_EQ(records().visits.size(), 2U);
     auto* feeding = window.colonyView()->feeding();
     window.colonyView()->pages()->setCurrentIndex(2);
