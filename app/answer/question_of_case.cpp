@@ -70,6 +70,8 @@ stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& plac
     comb.pollen = record.pollen.value_or(0);
     comb.broodSaid = record.brood.has_value();
     comb.facesSeen = record.facesSeen;
+    comb.throughWindow = record.throughWindow;
+    comb.measured = record.measured;
     comb.fed = record.fed;
     comb.oldNest = record.oldNest;
     return comb;

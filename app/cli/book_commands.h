@@ -16,6 +16,8 @@ Status addWeighing(Session& session, const NewWeighing& options);
 Status addFeed(Session& session, const NewFeed& options);
 Status addHarvest(Session& session, const NewHarvest& options);
 Status addTreatment(Session& session, const NewTreatment& options);
+Status addSighting(Session& session, const NewSighting& options);
+Status addWeather(Session& session, const NewWeather& options);
 Status addFate(Session& session, const NewFate& options);
 
 Status adviseBook(Session& session, const BookAnswers& options);

@@ -52,6 +52,7 @@ void BookLine::addTo(CLI::App& book, const AddCommand& add) {
     addLooks(book, add);
     addStores(book, add);
     addOthers(book, add);
+    addWinter(book, add);
     addAnswers(book, add);
     addStory(book, add);
     addDocuments(book, add);
@@ -132,6 +133,23 @@ void BookLine::addOthers(CLI::App& book, const AddCommand& add) {
     fate->add_option("--fate", fate_.fate, "united, sold or dead")->required()->type_name("WORD");
     optional(fate, "--into", fate_.into, "the colony it was united into", "NAME");
     fate->add_option("--cause", fate_.cause, "what it died of")->type_name("TEXT");
+}
+
+void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
+    auto* sighting = add(book, "add-sighting", "a glance in winter: bees flying, the cluster, stores, a dead-out",
+                         [this](Session& session) { return addSighting(session, sighting_); });
+    addRecordOf(sighting, sighting_);
+    sighting->add_option("--saw", sighting_.saw, "flying, cluster, stores or dead")->required()->type_name("WORD");
+    optional(sighting, "--seams", sighting_.seams, "gaps between combs the cluster fills", "X");
+    auto* stores = sighting->add_flag("--stores-in-sight", sighting_.storesInSight, "sealed stores were in sight beside the bees");
+    sighting->add_flag("--no-stores-in-sight", sighting_.noStoresInSight, "there were none")->excludes(stores);
+    auto* weather = add(book, "add-weather", "daily temperatures of a yard from a CSV table; they replace simulated days already past",
+                        [this](Session& session) { return addWeather(session, weather_); });
+    addBookFile(weather, weather_, true);
+    weather->add_option("FILE", weather_.source, "CSV table, or - for standard input")->required();
+    optional(weather, "--yard", weather_.yard, "whose, if the book has several yards", "NAME");
+    weather->add_option("--columns", weather_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")->type_name("NAMES");
+    weather->add_option("--unit", weather_.unit, "c (default) or f")->type_name("UNIT");
 }
 
 void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {

@@ -28,6 +28,7 @@ private:
     void addLooks(CLI::App& book, const AddCommand& add);
     void addStores(CLI::App& book, const AddCommand& add);
     void addOthers(CLI::App& book, const AddCommand& add);
+    void addWinter(CLI::App& book, const AddCommand& add);
     void addAnswers(CLI::App& book, const AddCommand& add);
     void addStory(CLI::App& book, const AddCommand& add);
     void addDocuments(CLI::App& book, const AddCommand& add);
@@ -41,6 +42,8 @@ private:
     NewHarvest harvest_;
     NewTreatment treatment_;
     NewFate fate_;
+    NewSighting sighting_;
+    NewWeather weather_;
     BookAnswers advise_, case_, accept_;
     BookStory story_;
     BookFile info_, check_, undo_, redo_;

@@ -66,6 +66,19 @@ struct NewTreatment : RecordOf {
     std::optional<std::string> until;
 };
 
+//! A glance in winter, from outside or under the crown board.
+struct NewSighting : RecordOf {
+    std::string saw;
+    std::optional<double> seams;
+    bool storesInSight = false, noStoresInSight = false;
+};
+
+//! Daily temperatures of a yard from a CSV file.
+struct NewWeather : BookFile {
+    std::string source, columns, unit = "c";
+    std::optional<std::string> yard;
+};
+
 //! How a colony left: united into another, sold or dead.
 struct NewFate : RecordOf {
     std::string fate;

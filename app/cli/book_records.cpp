@@ -7,6 +7,7 @@
 #include "book/words.h"
 #include "exchange/case_sections.h"
 #include "exchange/combs_file.h"
+#include "exchange/daily_temperatures.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
 
@@ -271,6 +272,36 @@ Status addTreatment(Session& session, const NewTreatment& options) {
         return addAndPrint(session, to, options,
                            book::Treatment{.colony = about.colony, .date = about.date, .until = until, .what = options.what, .note = options.note});
     });
+}
+
+Status addSighting(Session& session, const NewSighting& options) {
+    Problems problems;
+    const auto saw = choiceOption<book::SightingKind>("--saw", options.saw, problems);
+    if (!saw) return session.fail(problems);
+    return withColony(session, options, [&](book::Book& to, const About& about) {
+        book::Sighting sighting{.colony = about.colony, .date = about.date, .saw = *saw, .seams = options.seams, .note = options.note};
+        if (options.storesInSight || options.noStoresInSight) sighting.stores = options.storesInSight;
+        return addAndPrint(session, to, options, std::move(sighting));
+    });
+}
+
+Status addWeather(Session& session, const NewWeather& options) {
+    const auto columns = exchange::temperatureColumns(options.columns);
+    if (!columns) return session.fail({argumentProblem("--columns: " + columns.problems().front().detail, columns.problems().front().remedy)});
+    if (options.unit != "c" && options.unit != "f")
+        return session.fail({argumentProblem(fmt::format("--unit is {}", exchange::inQuotes(options.unit)), "c or f")});
+    const auto text = textOf(options.source, session.in);
+    if (!text) return session.fail(text.problems());
+    const auto scale = options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
+    const auto days = exchange::readDailyTemperatures(*text, shownName(options.source), *columns, scale);
+    if (!days) return session.fail(days.problems());
+    auto opened = openBook(session, options, For::Writing);
+    if (!opened) return session.fail(opened.problems());
+    const auto yard = yardFor(*opened, options.yard);
+    if (!yard) return session.fail(yard.problems());
+    book::WeatherLog log{.yard = *yard, .origin = shownName(options.source)};
+    for (const auto& day : *days) log.days.push_back({day.date, day.meanC});
+    return addAndPrint(session, *opened, options, std::move(log));
 }
 
 Status addFate(Session& session, const NewFate& options) {

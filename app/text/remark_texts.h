@@ -17,5 +17,6 @@ struct RemarkText {
 
 const std::vector<RemarkText>& cautionTexts();
 const std::vector<RemarkText>& reasonTexts();
+const std::vector<RemarkText>& followTexts(); //!< of a winter that is followed
 
 } // namespace winterlarder::text

@@ -41,13 +41,14 @@ std::string variantOf(const Remark& remark) {
         return "/gained";
     if (const std::string* from = textOf(remark, "from"); remark.id == "move-combs-first" && (!from || from->empty()))
         return "/unnamed";
-    if (const std::string* word = textOf(remark, "class"); remark.id == "middle-winter-class" && word)
+    const bool classed = remark.id == "middle-winter-class" || remark.id.rfind("learned-", 0) == 0;
+    if (const std::string* word = textOf(remark, "class"); classed && word)
         return "/" + *word;
     return "";
 }
 
 const RemarkText* find(const std::string& key) {
-    for (const auto* texts : {&cautionTexts(), &reasonTexts()})
+    for (const auto* texts : {&cautionTexts(), &reasonTexts(), &followTexts()})
         for (const RemarkText& candidate : *texts)
             if (candidate.id == key) return &candidate;
     return nullptr;
@@ -109,7 +110,7 @@ QString sentence(const Remark& remark, const WordStyle& style) {
 
 std::vector<std::string> idsWithWords() {
     std::vector<std::string> ids;
-    for (const auto* texts : {&cautionTexts(), &reasonTexts()})
+    for (const auto* texts : {&cautionTexts(), &reasonTexts(), &followTexts()})
         for (const RemarkText& text : *texts) {
             const std::string id = std::string(text.id).substr(0, std::string(text.id).find('/'));
             if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);

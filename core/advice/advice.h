@@ -2,6 +2,7 @@
 #pragma once
 
 #include "advice/question.h"
+#include "reference/remark.h"
 #include "stores/estimate.h"
 #include "winter/demand.h"
 #include "winter/larder.h"
@@ -17,24 +18,8 @@ namespace winterlarder::advice {
 
 enum class Verdict { Harvest, Leave, Feed, Unite, CannotSay };
 
-//! A number, date or word a reason or caution is said with; the words are the application's.
-struct Detail : std::variant<double, Mass, Volume, Temperature, Date, std::string> {
-    Detail() = default;
-    // Overloads instead of the variant's converting constructor: that one asks the units library whether a mass is a volume,
-    // which clang takes as an error.
-    Detail(double value) : variant(std::in_place_type<double>, value) {}
-    Detail(Mass value) : variant(std::in_place_type<Mass>, value) {}
-    Detail(Volume value) : variant(std::in_place_type<Volume>, value) {}
-    Detail(Temperature value) : variant(std::in_place_type<Temperature>, value) {}
-    Detail(Date value) : variant(std::in_place_type<Date>, value) {}
-    Detail(std::string value) : variant(std::in_place_type<std::string>, std::move(value)) {}
-};
-
-//! One reason or caution: an id of shared/rules/cautions.csv and what it is to be said with, by name.
-struct Remark {
-    std::string id;
-    std::map<std::string, Detail> details;
-};
+using winterlarder::Detail;
+using winterlarder::Remark;
 
 enum class OptionKind { Leave, TakeNow, TakeInSpring, Feed, MoveCombs };
 

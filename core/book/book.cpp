@@ -109,7 +109,7 @@ Outcome<std::unique_ptr<Store>> openChecked(const files::path& file, OpenMode mo
             try {
                 bringUpToDate(*store, static_cast<int>(version), ours, file, now, notices);
             } catch (const std::exception&) {
-                notices.push_back("some entries are outside what may be entered today; the book keeps its older limits");
+                notices.emplace_back("some entries are outside what may be entered today; the book keeps its older limits");
             }
         }
         store->closeSchema();

@@ -142,6 +142,8 @@ void describe(V& v, CombRecord& comb) {
     v.field("combs.width_mm", comb.width);
     v.field("combs.built", comb.built);
     v.field("combs.faces_seen", comb.facesSeen);
+    v.field("combs.through_window", comb.throughWindow);
+    v.field("combs.measured", comb.measured);
     v.field("combs.in_super", comb.inSuper);
     v.field("combs.fed", comb.fed);
     v.field("combs.old_nest", comb.oldNest);

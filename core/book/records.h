@@ -86,6 +86,8 @@ struct CombRecord {
     std::optional<Length> width;       //!< bar pitch
     double built = 1;
     int facesSeen = 2; //!< 0 = present but not looked at
+    bool throughWindow = false; //!< seen only through a window in the hive
+    bool measured = false; //!< shares traced on a photograph, not judged by eye
     bool inSuper = false;
     bool fed = false;
     bool oldNest = false;

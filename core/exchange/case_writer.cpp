@@ -122,6 +122,8 @@ Json combOf(const book::CombRecord& record) {
     addIf(comb, "width_mm", record.width);
     if (record.built != 1) comb.add("built", record.built);
     if (record.facesSeen != 2) comb.add("faces_seen", record.facesSeen);
+    addFlag(comb, "through_window", record.throughWindow);
+    addFlag(comb, "measured", record.measured);
     addFlag(comb, "in_super", record.inSuper);
     addFlag(comb, "fed", record.fed);
     addFlag(comb, "old_nest", record.oldNest);

@@ -33,6 +33,8 @@ std::optional<book::CombRecord> readComb(const JsonValue& value, const std::stri
     if (const auto width = reader.number("width_mm")) comb.width = millimetres(*width);
     comb.built = reader.number("built").value_or(1);
     comb.facesSeen = reader.integer("faces_seen").value_or(2);
+    comb.throughWindow = reader.flag("through_window", false);
+    comb.measured = reader.flag("measured", false);
     comb.inSuper = reader.flag("in_super", false);
     comb.fed = reader.flag("fed", false);
     comb.oldNest = reader.flag("old_nest", false);

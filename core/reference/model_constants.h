@@ -74,9 +74,37 @@ struct ModelConstants {
     double confinedBelow;          //!< 5 degC, lowest normal (class A below, B from it)
     // spreads of the draws (SD of the logarithm)
     double beesSd;            //!< 0.15, covered combs
+    double combAreaSd;        //!< 0.10, area of a zone judged by eye, both faces
+    double photographAreaSd;  //!< 0.03, area of a zone traced on a photograph
+    double combFillSd;        //!< 0.11, honey in a given area of sealed comb
     double heatSd;            //!< 0.15
     double broodSd;           //!< 0.30
     double deathSd;           //!< 0.30
+    // observations after the decision (core/tracking)
+    double scaleReadingSd;    //!< 0.3 kg, new at each reading
+    double liftTwoSidesSd;    //!< 0.7 kg more, new at each lift
+    double liftOneSideSd;     //!< 0.11 of the gross weight
+    double liftOneSideLongHiveSd; //!< 0.05 of the gross weight
+    double heftSd;            //!< 0.35 of what the word stands for
+    double lastingErrorShare; //!< 0.7 of the variance of the last three is the same each time
+    double wetHiveExtra;      //!< 1 kg
+    double wetHiveSd;         //!< 1 kg
+    double clusterSeenSd;     //!< 0.35, SD of the logarithm of the bees
+    double flyingThoughDead;  //!< 0.05, a chance
+    double glimpseHalf;       //!< 3 kg of stores
+    double glimpseSd;         //!< 2 kg
+    double feedStepSd;        //!< 0.05 of the amount
+    double equipmentSd;       //!< 0.2 kg
+    double unexplainedSd;     //!< 8 kg
+    double contradictionLimit; //!< 4 SD
+    double redrawBelow;       //!< 0.1, effective share of the winters
+    // what lasts from winter to winter (core/learning)
+    double lastingUseSd;      //!< 0.20, SD of the logarithm
+    double lastingDeathSd;    //!< 0.20
+    double lastingForageSd;   //!< 5 d
+    double lastingKeeperShare; //!< 0.5 of the lasting variance
+    double lastingYardShare;  //!< 0.2 of it
+    double forageSeenSd;      //!< 4 d
 };
 
 } // namespace winterlarder

@@ -12,13 +12,16 @@ namespace {
 constexpr double bothFacesSd = 0.15;
 constexpr double oneFaceSd = 0.20;
 constexpr double unseenSd = 0.35;
+constexpr double bothFacesMeasuredSd = 0.115;
+constexpr double oneFaceMeasuredSd = 0.175;
 constexpr double quickCountSd = 0.20;
 constexpr Mass roundingPerComb = kilograms(0.1);
 constexpr double finestCount = 0.25;
 
 double relativeSdOf(const Comb& comb) {
-    if (comb.facesSeen >= 2) return bothFacesSd;
-    return comb.facesSeen == 1 ? oneFaceSd : unseenSd;
+    if (!comb.lookedAt() || comb.throughWindow) return unseenSd;
+    if (comb.facesSeen == 1) return comb.measured ? oneFaceMeasuredSd : oneFaceSd;
+    return comb.measured ? bothFacesMeasuredSd : bothFacesSd;
 }
 
 struct MeanShares {

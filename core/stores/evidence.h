@@ -20,6 +20,8 @@ struct Comb {
     double capped = 0, open = 0, brood = 0, pollen = 0;
     bool broodSaid = false; //!< the record speaks of brood at all
     int facesSeen = 2;
+    bool throughWindow = false; //!< seen only through a window
+    bool measured = false; //!< shares traced on a photograph
     bool inSuper = false;
     bool fed = false;
     bool oldNest = false;
@@ -54,8 +56,8 @@ struct CombStores {
     Mass total() const { return capped + open; }
 };
 //! Stores of each comb, in order: honey per dm2 x area x (capped, open factor x open). One standard deviation of the
-//! mass: 15 % with both faces seen (area 10 %, fill 11 %), 20 % with one, 35 % unseen. Unseen combs: see
-//! withUnseenFilled. Nothing where no comb was looked at. Tested: tests/stores/evidence_test.cpp, comb_checks_test.cpp.
+//! mass: 15 % with both faces seen (area 10 %, fill 11 %), 20 % with one, 35 % unseen or through a window; traced on a photograph 11.5 % and
+//! 17.5 % (area 3 %, the fill and the face not seen err as before; derived). Unseen combs: see withUnseenFilled. Nothing where no comb was looked at. Tested: tests/stores/evidence_test.cpp, comb_checks_test.cpp.
 std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& combs, double openFactor);
 
 //! What one piece of evidence says about the stores on its day: typical with one standard deviation. `relative` part

@@ -10,8 +10,6 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr Mass weighedTareSd = kilograms(1);
-constexpr double twoSidesRead = 0.98;
 constexpr Mass twoSidesSd = kilograms(0.7);
 constexpr double oneSideSd = 0.11;
 constexpr double oneSideSdLongHive = 0.05;

@@ -30,6 +30,11 @@ struct HiveLoad {
 //! tests/stores/weighing_test.cpp.
 Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive, Date date);
 
+//! The error of a scale's weight where the keeper weighed the empty hive: pollen, wood and wax that change, reading.
+inline constexpr Mass weighedTareSd = kilograms(1);
+//! Two sides lifted one after the other read so much of the weight.
+inline constexpr double twoSidesRead = 0.98;
+
 //! Brood [kg]: 120 g per dm2 of comb, 800 cells with both faces, so 0.15 g a cell. Derived for sealed brood; open brood
 //! is lighter, by less than the weighing's spread.
 Mass broodMass(BeeCount cells);

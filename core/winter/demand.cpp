@@ -5,11 +5,10 @@
 #include "winter/draws.h"
 #include "winter/ensemble_writer.h"
 #include "winter/kernel.h"
-#include "winter/normal.h"
+#include "winter/weather.h"
 #include "winter/winter_dates.h"
 
 #include <algorithm>
-#include <array>
 #include <atomic>
 #include <cmath>
 #include <thread>
@@ -22,16 +21,32 @@ std::uint64_t colonyStream(std::string_view name) {
     return hash;
 }
 
+double yearlySd(double all, double lasting) { return std::sqrt(std::max(0.0, all * all - lasting * lasting)); }
+
+WinterLuck drawnLuck(std::uint64_t seed, std::uint64_t stream, std::uint32_t winter) {
+    const auto weather = [&](std::uint32_t index) { return normal(seed, Luck::Weather, 0, winter, index); };
+    const auto colony = [&](std::uint32_t index) { return normal(seed, Luck::Colony, stream, winter, index); };
+    return {{colony(beesIndex), colony(heatIndex), colony(broodIndex), colony(deathIndex), colony(broodStopIndex),
+             colony(broodRestartIndex), weather(seasonOffsetIndex), weather(springEarlinessIndex), weather(forageIndex),
+             colony(lastingUseIndex), colony(lastingDeathIndex)}};
+}
+
 SeasonDay runEnd(const WinterQuestion& question, const ModelConstants& constants) {
     const int past = question.season.forage->day.w + static_cast<int>(constants.daysPastForage);
     return {std::min(lastSimulatedDay.w, std::max(past, question.start.w))};
 }
 
-DemandEnsemble::DemandEnsemble(SeasonDay first, int days, int winters)
+DemandEnsemble::DemandEnsemble(SeasonDay first, int days, int winters, bool keepBrood)
     : first_(first), days_(days), winters_(winters), means_(static_cast<std::size_t>(days)),
       draws_(static_cast<std::size_t>(winters)) {
     const std::size_t cells = static_cast<std::size_t>(days) * static_cast<std::size_t>(winters);
     for (auto* matrix : {&netLoss_, &used_, &autumnIncome_, &bees_}) *matrix = std::make_unique_for_overwrite<float[]>(cells);
+    if (keepBrood) brood_ = std::make_unique_for_overwrite<float[]>(cells);
+}
+
+std::span<const float> DemandEnsemble::brood(SeasonDay day) const {
+    require(keepsBrood(), "the brood of these winters was not kept");
+    return row(brood_, day);
 }
 
 std::span<const float> DemandEnsemble::row(const Matrix& matrix, SeasonDay day) const {
@@ -52,6 +67,11 @@ void requireAnswerable(const WinterQuestion& q) {
     require(q.season.derivable(), "the season has no build-up or no forage date");
     require(q.bees.count >= 0 && std::isfinite(q.bees.count), "{} bees", q.bees.count);
     require(!q.brood || q.brood->count >= 0, "a negative number of brood cells");
+    for (std::size_t i = 0; i < q.weatherSoFar.size(); ++i) {
+        const MeasuredDay& day = q.weatherSoFar[i];
+        require(std::isfinite(day.meanC), "a measured temperature that is no number");
+        require(i == 0 || q.weatherSoFar[i - 1].day < day.day, "measured day {} comes twice or too late", day.day.w);
+    }
 }
 
 KernelSetting settingFor(const WinterQuestion& q, const ModelConstants& constants) {
@@ -84,54 +104,35 @@ void takeDates(const WinterDraw& draw, std::size_t lane, BlockLuck& luck) {
     luck.bees[lane] = draw.beesFactor;
 }
 
-// One winter's luck from the generator: dates, factors, offset.
-WinterDraw drawWinter(const WinterQuestion& q, const ModelConstants& k, std::uint64_t seed, std::uint32_t winter,
-                      std::size_t lane, BlockLuck& luck) {
-    const auto weather = [&](std::uint32_t index) { return normal(seed, Luck::Weather, 0, winter, index); };
-    const auto colony = [&](std::uint32_t index) {
-        return normal(seed, Luck::Colony, q.colonyStream, winter, index);
-    };
-    WinterDraw draw;
-    draw.beesFactor = std::exp(q.beesLogSd * colony(beesIndex));
-    draw.seasonOffsetK = q.curve.variability().seasonOffsetSd * weather(seasonOffsetIndex);
-    drawDates(q, k,
-              {draw.seasonOffsetK, weather(springEarlinessIndex), weather(forageIndex), weather(lastIncomeIndex),
-               colony(broodStopIndex), colony(broodRestartIndex)},
-              draw);
-    takeDates(draw, lane, luck);
-    luck.heat[lane] = std::exp(k.heatSd * colony(heatIndex));
-    luck.brood[lane] = std::exp(k.broodSd * colony(broodIndex));
-    luck.death[lane] = std::exp(k.deathSd * colony(deathIndex));
-    luck.burst[lane] = uniform(seed, Luck::Colony, q.colonyStream, winter, burstIndex) < k.burstShare ? 1 : 0;
-    return draw;
+// Luck of the colony in one winter: what it draws, on top of what lasts where that was learned.
+void takeColonyLuck(const WinterQuestion& q, const ModelConstants& k, const WinterLuck& z, std::size_t lane, BlockLuck& luck,
+                    WinterDraw& draw) {
+    const bool learned = q.learned.has_value();
+    const auto yearly = [&](double all, double lasting) { return learned ? yearlySd(all, lasting) : all; };
+    if (learned) {
+        draw.lastingUse = q.learned->use * std::exp(q.learned->useLogSd * z[WinterLuck::LastingUse]);
+        draw.lastingDeath = q.learned->death * std::exp(q.learned->deathLogSd * z[WinterLuck::LastingDeath]);
+    }
+    luck.use[lane] = draw.lastingUse;
+    luck.heat[lane] = std::exp(yearly(k.heatSd, k.lastingUseSd) * z[WinterLuck::Heat]);
+    luck.brood[lane] = std::exp(yearly(k.broodSd, k.lastingUseSd) * z[WinterLuck::Brood]);
+    luck.death[lane] = draw.lastingDeath * std::exp(yearly(k.deathSd, k.lastingDeathSd) * z[WinterLuck::Death]);
 }
 
-// The day chain of the site's weather runs from the first season day whatever the start, so a later start meets the
-// same weather. Two days come from one call of the generator.
-void drawWeather(const KernelSetting& s, std::uint64_t seed, std::uint32_t firstWinter, BlockLuck& luck) {
-    constexpr std::size_t lanes = laneCount;
-    const double spread = std::sqrt(1 - s.persistence * s.persistence);
-    Lanes z{};
-    for (std::size_t i = 0; i < lanes; ++i)
-        z[i] = uniform(seed, Luck::Weather, 0, firstWinter + static_cast<std::uint32_t>(i), firstWeatherIndex);
-    inverseNormals(z.all());
-    luck.weather.resize(static_cast<std::size_t>(s.end - s.start + 1));
-    std::array<Lanes, 2> news{};
-    for (int day = firstSeasonDay.w; day <= s.end; ++day) {
-        if (day >= s.start) luck.weather[static_cast<std::size_t>(day - s.start)] = z;
-        const auto index = dailyWeatherIndex + static_cast<std::uint32_t>(day - firstSeasonDay.w);
-        if (index % 2 == 0) {
-            for (std::size_t i = 0; i < lanes; ++i) {
-                const auto pair =
-                    uniformPair(seed, Luck::Weather, 0, firstWinter + static_cast<std::uint32_t>(i), index);
-                news[0][i] = pair[0];
-                news[1][i] = pair[1];
-            }
-            inverseNormals(news[0].all());
-            inverseNormals(news[1].all());
-        }
-        for (std::size_t i = 0; i < lanes; ++i) z[i] = s.persistence * z[i] + spread * news[index % 2][i];
-    }
+// One winter made of its luck: dates, factors, offset.
+WinterDraw makeWinter(const WinterQuestion& q, const ModelConstants& k, const SeasonOffset& offset, const WinterLuck& z,
+                      std::uint64_t seed, std::uint32_t winter, std::size_t lane, BlockLuck& luck) {
+    WinterDraw draw;
+    draw.beesFactor = std::exp(q.beesLogSd * z[WinterLuck::Bees]);
+    draw.seasonOffsetK = offset.meanK + offset.sdK * z[WinterLuck::SeasonOffset];
+    drawDates(q, k,
+              {draw.seasonOffsetK, z[WinterLuck::SpringEarliness], z[WinterLuck::Forage],
+               normal(seed, Luck::Weather, 0, winter, lastIncomeIndex), z[WinterLuck::BroodStop], z[WinterLuck::BroodRestart]},
+              draw);
+    takeDates(draw, lane, luck);
+    takeColonyLuck(q, k, z, lane, luck, draw);
+    luck.burst[lane] = uniform(seed, Luck::Colony, q.colonyStream, winter, burstIndex) < k.burstShare ? 1 : 0;
+    return draw;
 }
 
 } // namespace
@@ -139,19 +140,22 @@ void drawWeather(const KernelSetting& s, std::uint64_t seed, std::uint32_t first
 // Knows where in the ensemble a block writes.
 class BlockRun {
 public:
-    BlockRun(const WinterQuestion& q, const ModelConstants& k, Sampling sampling, DemandEnsemble& ensemble)
-        : question_(q), constants_(k), sampling_(sampling), setting_(settingFor(q, k)), writer_(ensemble, q.season.forage->day) {}
+    BlockRun(const WinterQuestion& q, const ModelConstants& k, Sampling sampling, std::span<const WinterLuck> given,
+             DemandEnsemble& ensemble)
+        : question_(q), constants_(k), sampling_(sampling), given_(given), offset_(seasonOffset(q)), setting_(settingFor(q, k)),
+          writer_(ensemble, q.season.forage->day) {}
 
     void operator()(int block) {
         BlockLuck luck{};
         const int first = block * laneCount;
         const int lanes = std::min(laneCount, sampling_.winters - first);
         for (int i = 0; i < laneCount; ++i) {
-            const WinterDraw draw = drawWinter(question_, constants_, sampling_.seed, static_cast<std::uint32_t>(first + i),
+            const auto winter = static_cast<std::uint32_t>(first + i);
+            const WinterDraw draw = makeWinter(question_, constants_, offset_, luckOf(winter), sampling_.seed, winter,
                                                static_cast<std::size_t>(i), luck);
             if (i < lanes) writer_.draw(first + i) = draw;
         }
-        drawWeather(setting_, sampling_.seed, static_cast<std::uint32_t>(first), luck);
+        drawWeather(question_, setting_, sampling_.seed, static_cast<std::uint32_t>(first), luck);
         BlockOutput output = writer_.output(first, lanes);
         runBlock(setting_, luck, output);
         writer_.finish(block, first, std::move(output));
@@ -160,9 +164,15 @@ public:
     void complete() { writer_.complete(); }
 
 private:
+    WinterLuck luckOf(std::uint32_t winter) const {
+        return winter < given_.size() ? given_[winter] : drawnLuck(sampling_.seed, question_.colonyStream, winter);
+    }
+
     const WinterQuestion& question_;
     const ModelConstants& constants_;
     Sampling sampling_;
+    std::span<const WinterLuck> given_; //!< empty: all are drawn
+    SeasonOffset offset_;
     KernelSetting setting_;
     EnsembleWriter writer_;
 };
@@ -184,33 +194,46 @@ void runBlocks(BlockRun& run, int blocks, int threads, const std::stop_token& st
     work();
 }
 
+std::optional<DemandEnsemble> run(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
+                                  std::span<const WinterLuck> given, int threads, const std::stop_token& stop,
+                                  const ProgressSink& progress) {
+    requireAnswerable(question);
+    require(sampling.winters > 0, "{} winters", sampling.winters);
+    const int days = runEnd(question, constants) - question.start + 1;
+    DemandEnsemble ensemble(question.start, days, sampling.winters, question.keepBrood);
+    BlockRun blockRun(question, constants, sampling, given, ensemble);
+    const int blocks = (sampling.winters + laneCount - 1) / laneCount;
+    runBlocks(blockRun, blocks, threads, stop, progress);
+    if (stop.stop_requested()) return std::nullopt;
+    blockRun.complete();
+    return ensemble;
+}
+
 } // namespace
 
 std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
                                        int threads, std::stop_token stop, const ProgressSink& progress) {
-    requireAnswerable(question);
-    require(sampling.winters > 0, "{} winters", sampling.winters);
-    const int days = runEnd(question, constants) - question.start + 1;
-    DemandEnsemble ensemble(question.start, days, sampling.winters);
-    BlockRun run(question, constants, sampling, ensemble);
-    const int blocks = (sampling.winters + laneCount - 1) / laneCount;
-    runBlocks(run, blocks, threads, stop, progress);
-    if (stop.stop_requested()) return std::nullopt;
-    run.complete();
-    return ensemble;
+    return run(question, constants, sampling, {}, threads, stop, progress);
+}
+
+std::optional<DemandEnsemble> simulateWith(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
+                                           std::span<const WinterLuck> luck, int threads, std::stop_token stop) {
+    require(luck.size() == static_cast<std::size_t>(std::max(0, sampling.winters)), "luck for {} of {} winters", luck.size(),
+            sampling.winters);
+    return run(question, constants, sampling, luck, threads, stop, {});
 }
 
 DemandEnsemble simulateCentral(const WinterQuestion& question, const ModelConstants& constants) {
     requireAnswerable(question);
     const KernelSetting setting = settingFor(question, constants);
-    DemandEnsemble ensemble(question.start, setting.end - setting.start + 1, 1);
+    DemandEnsemble ensemble(question.start, setting.end - setting.start + 1, 1, question.keepBrood);
     EnsembleWriter writer(ensemble, question.season.forage->day);
     WinterDraw& draw = writer.draw(0);
     draw.seasonOffsetK = question.offset.value();
     drawDates(question, constants, {draw.seasonOffsetK, 0, 0, 0, 0, 0}, draw);
 
     BlockLuck luck{};
-    for (auto* ones : {&luck.bees, &luck.heat, &luck.brood, &luck.death}) ones->fill(1);
+    for (auto* ones : {&luck.bees, &luck.heat, &luck.brood, &luck.death, &luck.use}) ones->fill(1);
     for (std::size_t i = 0; i < laneCount; ++i) takeDates(draw, i, luck);
     luck.weather.assign(setting.normalC.size(), Lanes{});
     BlockOutput output = writer.output(0, 1);

@@ -3,6 +3,7 @@
 
 #include "reference/model_constants.h"
 #include "support/outcome.h"
+#include "winter/luck.h"
 #include "winter/question.h"
 
 #include <functional>
@@ -30,6 +31,7 @@ struct DayMeans {
 //! What one winter drew, kept for grouping and for reading dates.
 struct WinterDraw {
     double beesFactor = 1; //!< X_bees
+    double lastingUse = 1, lastingDeath = 1; //!< learned multipliers as drawn; 1 where nothing was learned
     double seasonOffsetK = 0;
     int broodStop = 0, broodRestart = 0, buildup = 0, forage = 0; //!< season days after drawing and rounding
     double lastIncome = 0;                                        //!< season day, not rounded
@@ -42,7 +44,7 @@ struct WinterDraw {
 //! Immutable once made; cheap to move, not copied by accident.
 class DemandEnsemble {
 public:
-    DemandEnsemble(SeasonDay first, int days, int winters);
+    DemandEnsemble(SeasonDay first, int days, int winters, bool keepBrood = false);
     DemandEnsemble(DemandEnsemble&&) = default;
     DemandEnsemble& operator=(DemandEnsemble&&) = default;
 
@@ -60,6 +62,9 @@ public:
     std::span<const float> autumnIncome(SeasonDay day) const { return row(autumnIncome_, day); }
     //! Adult bees at the start of the day.
     std::span<const float> bees(SeasonDay day) const { return row(bees_, day); }
+    //! Brood cells of all ages after laying; ContractViolation where it was not kept.
+    std::span<const float> brood(SeasonDay day) const;
+    bool keepsBrood() const { return brood_ != nullptr; }
     std::span<const WinterDraw> draws() const { return draws_; }
     const DayMeans& means(SeasonDay day) const;
     //! The forage day before anything is drawn: the run's end is 45 days past it.
@@ -73,7 +78,7 @@ private:
     SeasonDay medianForage_{};
     int days_;
     int winters_;
-    Matrix netLoss_, used_, autumnIncome_, bees_;
+    Matrix netLoss_, used_, autumnIncome_, bees_, brood_;
     std::vector<DayMeans> means_;
     std::vector<WinterDraw> draws_;
 };
@@ -83,9 +88,14 @@ using ProgressSink = std::function<void(double)>;
 
 //! Simulates the ensemble (model specification, sections 5 and 6). The same question, seed and number of winters give the same digits whatever
 //! `threads` is (0 = all cores). Nothing comes back when stopped. Throws ContractViolation on a question outside the model's limits: start outside
-//! -153..180, season not derivable, bees not above 0.
+//! -153..180, season not derivable, bees not above 0, measured days not ascending or not finite.
 std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
                                        int threads = 1, std::stop_token stop = {}, const ProgressSink& progress = {});
+
+//! The same with the luck of each winter given instead of drawn (one entry a winter): winters drawn again around what was learned.
+//! Daily weather, burst and last income stay those of the sampling. Tested: tests/winter/learned_test.cpp.
+std::optional<DemandEnsemble> simulateWith(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
+                                           std::span<const WinterLuck> luck, int threads = 1, std::stop_token stop = {});
 
 //! The single noiseless winter with median constants: no draws, no daily noise, T = normal + question.offset, spring and
 //! forage moved by -ph x offset. For tests and hand checks, 3-11 % below the ensemble's median; never for advice.

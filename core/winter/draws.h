@@ -30,6 +30,8 @@ inline constexpr std::uint32_t deathIndex = 3;
 inline constexpr std::uint32_t broodStopIndex = 4;
 inline constexpr std::uint32_t broodRestartIndex = 5;
 inline constexpr std::uint32_t burstIndex = 6;
+inline constexpr std::uint32_t lastingUseIndex = 7;   //!< counts only where something was learned
+inline constexpr std::uint32_t lastingDeathIndex = 8;
 
 //! Uniform on (0, 1), 53 bits.
 double uniform(std::uint64_t seed, Luck luck, std::uint64_t stream, std::uint32_t winter, std::uint32_t index);

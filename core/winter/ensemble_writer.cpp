@@ -37,6 +37,7 @@ BlockOutput EnsembleWriter::output(int firstWinter, int lanes) {
     output.used = ensemble_.used_.get() + at;
     output.autumnIncome = ensemble_.autumnIncome_.get() + at;
     output.bees = ensemble_.bees_.get() + at;
+    if (ensemble_.brood_) output.brood = ensemble_.brood_.get() + at;
     output.stride = static_cast<std::size_t>(ensemble_.winters());
     output.lanes = lanes;
     output.sums.reserve(static_cast<std::size_t>(ensemble_.days()));

@@ -83,9 +83,10 @@ void oneDay(const KernelSetting& s, const BlockLuck& __restrict luck, int day, i
         const double brood = lane::larger(0.0, state.broodTotal[i] + eggs - eggsToday[i]);
 
         const HeatLaw heat = heatLaw(bees, brood, t, k.diurnalHalfRange, s.shell, s.race, k);
-        const double adults = luck.heat[i] * heat.adults;
-        const double rearing = k.honeyPerWorker * k.broodSurvival * fed[i];
-        const double use = (adults + heat.brood) * 86400.0 / k.honeyEnergy + rearing;
+        const double adults = luck.use[i] * (luck.heat[i] * heat.adults);
+        const double nest = luck.use[i] * heat.brood;
+        const double rearing = luck.use[i] * (k.honeyPerWorker * k.broodSurvival * fed[i]);
+        const double use = (adults + nest) * 86400.0 / k.honeyEnergy + rearing;
 
         const double flying = k.income * (bees / 10000) * lane::clamp01((t - incomeFromC) / incomeFullOverK);
         const double bloom = lane::clamp01((d - luck.forage[i] + k.bloomHalfWidth) / (2 * k.bloomHalfWidth));
@@ -116,7 +117,7 @@ void oneDay(const KernelSetting& s, const BlockLuck& __restrict luck, int day, i
         result.temperature[i] = t;
         result.eggs[i] = eggs;
         result.adultPower[i] = adults;
-        result.broodPower[i] = heat.brood;
+        result.broodPower[i] = nest;
         result.use[i] = use;
         result.broodFood[i] = rearing;
         result.income[i] = income;
@@ -173,6 +174,7 @@ void runBlock(const KernelSetting& setting, const BlockLuck& luck, BlockOutput& 
         write(output.used + at, state.used, output.lanes);
         write(output.autumnIncome + at, state.autumnIncome, output.lanes);
         write(output.bees + at, result.beesAtStart, output.lanes);
+        if (output.brood) write(output.brood + at, result.brood, output.lanes);
         output.sums.push_back(sums(result, output.lanes));
     }
     output.usedToForageKg = state.usedToForage;

@@ -36,6 +36,7 @@ struct KernelSetting {
 //! What differs between the winters of one block.
 struct BlockLuck {
     Lanes bees, heat, brood, death, burst, offsetK;
+    Lanes use; //!< multiplier on everything eaten: 1 unless something was learned
     Lanes broodStop, broodRestart, buildup, forage, lastIncome;
     std::vector<Lanes> weather; //!< [day - start], the standardised daily anomaly z
 };
@@ -46,6 +47,7 @@ struct BlockOutput {
     float* used = nullptr;
     float* autumnIncome = nullptr;
     float* bees = nullptr;
+    float* brood = nullptr; //!< nothing: not kept
     std::size_t stride = 0; //!< floats from one day to the next
     int lanes = laneCount;  //!< winters of this block that exist
     std::vector<DayMeans> sums;

@@ -9,8 +9,23 @@
 #include <cstdint>
 #include <optional>
 #include <string_view>
+#include <vector>
 
 namespace winterlarder::winter {
+
+//! Mean of one day that is past, measured by the keeper.
+struct MeasuredDay {
+    SeasonDay day;
+    double meanC = 0;
+};
+
+//! What was learned from past winters of these bees: lasting multipliers on the food eaten and on the death of bees, log-normal
+//! round their medians. The yearly spreads of heat, brood and death give up the variance that lasts (yearlySd()).
+struct LearnedMultipliers {
+    double use = 1, useLogSd = 0;
+    double death = 1, deathLogSd = 0;
+    bool operator==(const LearnedMultipliers&) const = default;
+};
 
 //! What is taken as given about one winter of one colony before any dice are thrown. Nothing in it speaks of stores:
 //! how much a colony eats does not depend on how much it has.
@@ -25,6 +40,11 @@ struct WinterQuestion {
     std::optional<BeeCount> brood;   //!< cells of all ages on the start day; nothing = not known (never zero)
     std::uint64_t colonyStream = 0;  //!< the colony's own random stream (see colonyStream())
     TemperatureDifference offset{0}; //!< fixed season offset added in central runs (tests and hand checks)
+    //! The weather so far, ascending, one entry a day, gaps allowed. Those days are as measured in every winter, the days between
+    //! and after are drawn on from them, and the season's offset is drawn as far as they leave it open. Drawn winters only.
+    std::vector<MeasuredDay> weatherSoFar;
+    std::optional<LearnedMultipliers> learned; //!< nothing: as if no winter had been before, to the last digit
+    bool keepBrood = false;          //!< the brood of every winter is kept too; a hive's weight needs it
 };
 
 //! How many winters are drawn and from which seed: same pair, same numbers, on any number of threads.
@@ -32,6 +52,9 @@ struct Sampling {
     std::uint64_t seed;
     int winters;
 };
+
+//! Yearly part of a spread once a lasting part is known apart: sqrt(max(0, all^2 - lasting^2)).
+double yearlySd(double all, double lasting);
 
 //! Random stream of a colony: FNV-1a 64 of its UTF-8 name; a nameless colony uses its position in the batch, from 0.
 //! Colony streams and the weather of the site are drawn from separate ranges, so no name or position meets the weather.

@@ -107,6 +107,12 @@ TEST(QuestionOfCase, BroodNotSaidIsNeverZero) {
     EXPECT_NEAR(question(with(R"("combs": [{"brood": 0.5}])")).brood->count, 0.5 * 4.28 * 2.05 * 2 * 400, 1e-6);
 }
 
+TEST(QuestionOfCase, SaysHowACombWasSeen) {
+    EXPECT_TRUE(question(with(R"("combs": [{"capped": 0.5, "through_window": true}])")).combs.front().throughWindow);
+    EXPECT_TRUE(question(with(R"("combs": [{"capped": 0.5, "measured": true}])")).combs.front().measured);
+    EXPECT_FALSE(question(with(R"("combs": [{"capped": 0.5}])")).combs.front().measured);
+}
+
 TEST(QuestionOfCase, CombsFillTheBoxesFromTheFloor) {
     const auto q = question(with(
         R"("combs": [{}, {}, {"in_super": true}, {"width_mm": 38, "format": "dadant-blatt-10"}])",

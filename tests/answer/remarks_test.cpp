@@ -54,11 +54,22 @@ Remark withEverything(const std::string& id) {
              {"kelvin", -0.4},
              {"strength", std::string("trickle")},
              {"used", kilograms(1)},
-             {"class", std::string("watch")},
+             {"class", std::string(id.rfind("learned-", 0) == 0 ? "more" : "watch")},
              {"g", 47.0},
              {"within", kilograms(3)},
              {"needed", kilograms(5)},
-             {"pollen", kilograms(0.3)}}};
+             {"pollen", kilograms(0.3)},
+             {"planned", kilograms(11)},
+             {"seen", kilograms(31)},
+             {"low", kilograms(35)},
+             {"high", kilograms(39)},
+             {"change", kilograms(6)},
+             {"winters", 40.0},
+             {"percent", 12.0},
+             {"temperature", celsius(4)},
+             {"sugar", kilograms(3)},
+             {"leave", kilograms(4)},
+             {"surplus", kilograms(5)}}};
 }
 
 TEST(Remarks, EverySentenceIsWhole) {

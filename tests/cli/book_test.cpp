@@ -58,6 +58,18 @@ TEST_F(BookCommands, EachPrintsTheNewRecordsId) {
     EXPECT_EQ(done("check"), "sound\n");
 }
 
+TEST_F(BookCommands, WinterIsWrittenDownToo) {
+    furnish();
+    EXPECT_EQ(done("add-sighting", "--colony Pear --date 2027-01-10 --saw cluster --seams 4.5 --stores-in-sight"), "1\n");
+    EXPECT_EQ(done("add-sighting", "--colony Pear --date 2027-02-10 --saw flying"), "2\n");
+    EXPECT_EQ(book("add-sighting", "--colony Pear --date 2027-02-10 --saw flying --seams 3").status, 2) << "seams are of a cluster";
+    const auto csv = folder.file("weather.csv", "date;min;max\n2026-11-01;0;8\n2026-11-02;-2,5;6\n");
+    EXPECT_EQ(book("add-weather", "'" + csv.string() + "'").status, 2) << "a decimal comma is no number here";
+    const auto good = folder.file("good.csv", "date;min;max\n2026-11-01;0;8\n2026-11-02;-2.5;6\n");
+    EXPECT_EQ(done("add-weather", "'" + good.string() + "'"), "1\n");
+    EXPECT_EQ(at(jsonOf(dump()), "weather_logs.0.days.1.mean_c").number, 1.75);
+}
+
 TEST_F(BookCommands, AdviseAnswersEveryLivingColonyOnALine) {
     furnish();
     const auto lines = linesOf(done("advise", "--as-of 2026-09-12 --json --winters 300"));

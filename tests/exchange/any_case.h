@@ -101,6 +101,8 @@ inline book::CombRecord anyComb() {
     comb.width = maybe<Length>([] { return millimetres(within(25, 60)); });
     comb.built = within(0, 1);
     comb.facesSeen = *rc::gen::inRange(0, 3);
+    comb.throughWindow = coin();
+    comb.measured = coin();
     comb.inSuper = coin();
     comb.fed = coin();
     comb.oldNest = coin();

@@ -14,12 +14,16 @@ using Folders = std::set<std::string>;
 const std::map<std::string, Folders>& mayInclude() {
     static const std::map<std::string, Folders> table = [] {
         const Folders ground = {"quantity", "calendar", "support"};
-        Folders climate = ground, models, advice, report, book = ground, exchange;
+        Folders climate = ground, models, tracking, learning, advice, report, book = ground, exchange;
         climate.insert("reference");
         models = climate;
         models.insert({"climate", "hive"});
-        advice = models;
-        advice.insert({"stores", "winter", "feeding"});
+        tracking = models;
+        tracking.insert({"stores", "winter", "feeding"});
+        learning = tracking;
+        learning.insert("tracking");
+        advice = learning;
+        advice.insert("learning");
         report = advice;
         report.insert("advice");
         book.insert("reference");
@@ -27,9 +31,9 @@ const std::map<std::string, Folders>& mayInclude() {
         exchange.insert("book");
         return std::map<std::string, Folders>{
             {"quantity", ground}, {"calendar", ground}, {"support", ground}, {"reference", ground},
-            {"climate", climate}, {"hive", climate},    {"stores", models},  {"winter", models},
-            {"feeding", models},  {"advice", advice},   {"report", report},  {"book", book},
-            {"exchange", exchange}};
+            {"climate", climate}, {"hive", climate},    {"scale", climate},  {"stores", models},
+            {"winter", models},   {"feeding", models},  {"tracking", tracking}, {"learning", learning},
+            {"advice", advice},   {"report", report},   {"book", book},      {"exchange", exchange}};
     }();
     return table;
 }

@@ -2,6 +2,7 @@
 #include "stores/evidence.h"
 
 #include "stores/sample_combs.h"
+#include "support/shipped.h"
 #include "support/require.h"
 
 #include <cmath>
@@ -43,6 +44,39 @@ TEST(StoresOfCombs, SpreadGrowsWithFacesNotSeen) {
     const auto stores = storesOfCombs({comb(deep(), 0, 0.5), oneFace, unseen(deep(), 2)}, 0.65);
     EXPECT_EQ((*stores)[1].relativeSd, 0.20);
     EXPECT_EQ((*stores)[2].relativeSd, 0.35);
+}
+
+TEST(StoresOfCombs, AreasFromAPhotographAreSurer) {
+    std::vector<Comb> combs = {comb(deep(), 0, 0.5), comb(deep(), 1, 0.5), unseen(deep(), 2)};
+    for (Comb& each : combs) each.measured = true;
+    combs[1].facesSeen = 1;
+    const auto stores = storesOfCombs(combs, 0.65);
+    EXPECT_EQ((*stores)[0].relativeSd, 0.115);
+    EXPECT_EQ((*stores)[1].relativeSd, 0.175);
+    EXPECT_EQ((*stores)[2].relativeSd, 0.35) << "what was not seen was not measured";
+}
+
+TEST(StoresOfCombs, AWindowLeavesItsOwnSharesAndTheDoubtOfNotLooking) {
+    Comb window = comb(deep(), 1, 1);
+    window.facesSeen = 1;
+    window.throughWindow = window.measured = true;
+    const auto stores = storesOfCombs({comb(deep(), 0, 0.5), window}, 0.65);
+    EXPECT_EQ((*stores)[1].relativeSd, 0.35);
+    EXPECT_NEAR((*stores)[1].capped / (*stores)[0].capped, 2, 1e-9);
+}
+
+//! The rounded spreads are those of shared/model/constants.csv in quadrature, to half a percentage point.
+TEST(StoresOfCombs, SpreadsAreAreaAndFillInQuadrature) {
+    const auto& constants = shipped().constants;
+    Comb judged = comb(deep(), 0, 0.5), traced = judged;
+    traced.measured = true;
+    const auto stores = storesOfCombs({judged, traced}, 0.65);
+    EXPECT_NEAR((*stores)[0].relativeSd, std::hypot(constants.combAreaSd, constants.combFillSd), 0.005);
+    EXPECT_NEAR((*stores)[1].relativeSd, std::hypot(constants.photographAreaSd, constants.combFillSd), 0.005);
+    judged.facesSeen = traced.facesSeen = 1;
+    const auto oneFace = storesOfCombs({judged, traced}, 0.65);
+    const double otherFace = std::sqrt(0.20 * 0.20 - 0.15 * 0.15);
+    EXPECT_NEAR((*oneFace)[1].relativeSd, std::hypot(0.115, otherFace), 0.005) << "the face not seen errs as before";
 }
 
 TEST(StoresOfCombs, UnseenCombsTakeTheMeanOfTheirBox) {

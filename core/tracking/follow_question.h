@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "feeding/schedule.h"
+#include "stores/evidence.h"
+#include "stores/tare.h"
+#include "tracking/observation.h"
+#include "winter/larder.h"
+#include "winter/question.h"
+
+#include <optional>
+#include <vector>
+
+namespace winterlarder::tracking {
+
+//! What was believed of the stores on the day of the decision. Where weighings took part in that belief, later ones share part of
+//! their error: the same tare, the same side lifted, the same arms; the shares are the weights those pieces had (0..1, see
+//! stores::EvidenceShare). With them S and each lasting error are negatively correlated: cov = -share x variance of that error.
+struct StoresAtDecision {
+    Mass mean{0};
+    Mass sd{0};
+    double weighedShare = 0; //!< of scales and lifts together: they share the tare
+    double oneSideShare = 0;
+    double heftShare = 0;
+};
+
+//! All that following one colony through one winter needs, as plain values.
+struct FollowQuestion {
+    winter::WinterQuestion winter;          //!< starts on or before `decided`; keepBrood is set for you
+    Winter year{Hemisphere::North, 2000};   //!< for dates
+    SeasonDay decided;                      //!< day of the autumn's answer
+    SeasonDay today;                        //!< on or after it; no observation or step later than this counts
+    StoresAtDecision stores;
+    winter::AutumnFlow flow;
+    std::vector<winter::StoresStep> planned; //!< feeds and harvests the autumn's answer counted on
+    std::vector<KnownStep> steps;            //!< what was done since
+    std::vector<Observation> observations;   //!< any order
+
+    // the hive on the scale
+    stores::Tare tare;                       //!< SD 0: weighed by the keeper
+    Mass beeBread = kilograms(0.7);
+    bool longHive = false;
+
+    // the keeper's wish and ways
+    double shortRisk = 0.2;
+    Mass reserve = kilograms(4);
+    feeding::Feeder feeder;
+    std::optional<Mass> freeRoom;            //!< on the day of the decision
+    int visitEveryDays = 3;
+    std::vector<int> visitWeekdays;
+
+    // what may be taken in spring
+    std::vector<hive::CombFormat> boxes;     //!< from the floor up
+    std::vector<stores::Comb> combs;         //!< as last looked at; empty: not listed
+    double coveredCombs = 0;
+    bool treated = false;                    //!< medicine was given while this honey was in the hive
+};
+
+} // namespace winterlarder::tracking

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tracking/answer_parts.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::tracking {
+
+namespace {
+
+constexpr double fullLookFromC = 15;
+constexpr double fewWinters = 100;
+constexpr double worthSayingPercent = 2;
+
+const Observation* lastFlight(const FollowQuestion& q) {
+    const Observation* last = nullptr;
+    for (const auto& seen : q.observations)
+        if (seen.day <= q.today && (!last || seen.day >= last->day)) last = &seen;
+    return last && std::holds_alternative<FlyingSeen>(last->what) ? last : nullptr;
+}
+
+class Reasons {
+public:
+    explicit Reasons(const Reckoned& reckoned) : r(reckoned), q(reckoned.question), f(reckoned.following) {}
+
+    std::vector<Remark> all() {
+        state();
+        if (f.state != FollowState::Dead) ahead();
+        evidence();
+        model();
+        if (f.spring) spring();
+        return std::move(said);
+    }
+
+private:
+    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
+    Date date(SeasonDay day) const { return q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)); }
+
+    void state() {
+        const std::map<std::string, Detail> stores{{"stores", f.now.today.typical}, {"planned", f.autumn.today.typical}};
+        switch (f.state) {
+        case FollowState::Dead: return sayDead();
+        case FollowState::CannotSay: return;
+        case FollowState::ActNow:
+            say("follow-act-now", {{"stores", f.feed->stores}, {"day", date(f.feed->by)}});
+            [[fallthrough]];
+        default: break;
+        }
+        if (f.position < 0.2) return say("follow-faster", stores);
+        say(f.position > 0.8 ? "follow-slower" : "follow-course", stores);
+    }
+
+    void sayDead() {
+        for (const auto& seen : q.observations)
+            if (isDead(seen)) return say("follow-dead", {{"day", seen.date}});
+    }
+
+    void ahead() {
+        if (f.now.reserveBy.typical || f.now.touchReserve.share > q.shortRisk) {
+            const auto& by = f.now.reserveBy;
+            const SeasonDay day = by.typical.value_or(by.low.value_or(q.today));
+            say("follow-reserve-by", {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}});
+        }
+        if (f.nextWeighing)
+            say("next-weighing", {{"day", f.nextWeighing->date}});
+        else
+            say("no-more-weighing");
+    }
+
+    void evidence() {
+        for (const Judged& each : f.judged) {
+            if (!each.contradicts) continue;
+            const Observation& seen = q.observations[each.observation];
+            if (!isWeighed(seen)) {
+                say("sign-contradicts", {{"day", seen.date}});
+            } else if (each.confirmed) {
+                say("unexplained-change", {{"day", seen.date}, {"change", kilograms(std::abs(each.seen - each.expected.typical))}});
+            } else {
+                say("weighing-contradicts", {{"day", seen.date},
+                                             {"seen", kilograms(each.seen)},
+                                             {"low", kilograms(std::max(0.0, each.expected.low))},
+                                             {"high", kilograms(std::max(0.0, each.expected.high))}});
+            }
+        }
+        for (const auto& seen : q.observations)
+            if (seen.wet && isWeighed(seen) && seen.day <= q.today) say("wet-weighing", {{"day", seen.date}});
+    }
+
+    void model() {
+        if (f.drawnAgain > 0) say("drawn-again");
+        if (f.effectiveWinters < std::min(fewWinters, 0.5 * f.winters)) say("few-winters", {{"winters", std::floor(f.effectiveWinters)}});
+        if (!q.winter.weatherSoFar.empty())
+            say("weather-so-far", {{"days", static_cast<double>(q.winter.weatherSoFar.size())}});
+        if (q.winter.learned) {
+            learned("learned-use", q.winter.learned->use);
+            learned("learned-death", q.winter.learned->death);
+        }
+    }
+
+    void learned(const std::string& id, double factor) {
+        const double percent = 100 * std::abs(factor - 1);
+        if (percent < worthSayingPercent) return;
+        say(id, {{"percent", percent}, {"class", std::string(factor > 1 ? "more" : "less")}});
+    }
+
+    void spring() {
+        say("spring-carries", {{"day", date(f.spring->carries.typical)}});
+        say("spring-leave", {{"leave", f.spring->leave}});
+        if (f.spring->surplus.typical.value() >= 0.5) say("spring-surplus", {{"surplus", f.spring->surplus.typical}});
+        if (f.spring->queenRoom) say("queen-room", {{"room", *f.spring->queenRoom}});
+    }
+
+    const Reckoned& r;
+    const FollowQuestion& q;
+    const Following& f;
+    std::vector<Remark> said;
+};
+
+class Cautions {
+public:
+    explicit Cautions(const Reckoned& reckoned) : r(reckoned), q(reckoned.question), f(reckoned.following) {}
+
+    std::vector<Remark> all() {
+        if (f.state == FollowState::Dead) return {{"dead-out", {}}, {"local-rules", {}}};
+        looking();
+        if (f.feed) feeding();
+        if (lastFlight(q)) say("flight-may-be-robbers");
+        if (f.spring) spring();
+        say("local-rules");
+        return std::move(said);
+    }
+
+private:
+    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
+    double maximumToday() const { return q.winter.curve.normal(q.today).value() + r.constants.diurnalHalfRange; }
+
+    void looking() {
+        const bool cold = maximumToday() < fullLookFromC;
+        if (cold) say("look-from-outside", {{"temperature", celsius(maximumToday())}});
+        if (cold && f.feed) say("opening-cold");
+        say("heft");
+    }
+
+    void feeding() {
+        say("unknown-honey");
+        if (f.feed->plan) {
+            say("feed-inside");
+            say("robbing-and-wasps");
+            return;
+        }
+        say(q.longHive ? "fondant-long-hive" : "fondant-on-cluster");
+        say("emergency");
+        say("dry-sugar", {{"sugar", f.feed->drySugar}});
+    }
+
+    void spring() {
+        if (q.treated)
+            say("treated-honey");
+        else
+            say("spring-not-this-honey");
+        say("old-feed-stays-down");
+        say("cold-spell", {{"leave", f.spring->leave}});
+    }
+
+    const Reckoned& r;
+    const FollowQuestion& q;
+    const Following& f;
+    std::vector<Remark> said;
+};
+
+} // namespace
+
+std::vector<Remark> followReasons(const Reckoned& r) { return Reasons(r).all(); }
+std::vector<Remark> followCautions(const Reckoned& r) { return Cautions(r).all(); }
+
+} // namespace winterlarder::tracking

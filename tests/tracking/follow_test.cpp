@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tracking/winters.h"
+
+#include "stores/bees.h"
+
+#include <algorithm>
+
+namespace winterlarder::tracking {
+namespace {
+
+Following followed(const FollowQuestion& q) { return *follow(q, constants(), quick, 2); }
+
+bool says(const std::vector<Remark>& remarks, std::string_view id) {
+    return std::any_of(remarks.begin(), remarks.end(), [&](const Remark& remark) { return remark.id == id; });
+}
+
+TEST(Follow, NothingSeenIsOnCourse) {
+    const auto f = followed(oxfordColony(24, 1, 0));
+    EXPECT_EQ(f.state, FollowState::OnCourse);
+    EXPECT_NEAR(f.position, 0.5, 0.02);
+    EXPECT_FALSE(f.feed);
+    EXPECT_TRUE(says(f.reasons, "follow-course"));
+    EXPECT_NEAR(f.now.touchReserve.share, f.autumn.touchReserve.share, 0.02);
+}
+
+TEST(Follow, AsForecastIsOnCourse) {
+    auto q = oxfordColony(19, 1, 5);
+    q.observations = {weighed(q, 0, expectedGross(q, 0))};
+    EXPECT_EQ(followed(q).state, FollowState::OnCourse);
+}
+
+TEST(Follow, LighterThanForecastEatsFaster) {
+    auto q = oxfordColony(22, 1, 5);
+    q.tare.sd = kilograms(0.5);
+    q.observations = {weighed(q, 0, expectedGross(q, 0) - 2)};
+    const auto f = followed(q);
+    EXPECT_EQ(f.state, FollowState::EatingFaster);
+    EXPECT_LT(f.position, 0.2);
+    EXPECT_GT(f.now.touchReserve.share, f.autumn.touchReserve.share);
+    EXPECT_TRUE(says(f.reasons, "follow-faster"));
+}
+
+TEST(Follow, HeavierThanForecastEatsSlower) {
+    auto q = oxfordColony(19, 1, 5);
+    q.tare.sd = kilograms(0.5);
+    q.observations = {weighed(q, 0, expectedGross(q, 0) + 2)};
+    EXPECT_EQ(followed(q).state, FollowState::EatingSlower);
+}
+
+// In January, with the stores nearly gone: fondant, in lots that touch the cluster, until forage.
+TEST(Follow, StoresNearlyGoneMeansFondantNow) {
+    auto q = oxfordColony(9, 1, 20);
+    q.observations = {weighed(q, 20, expectedGross(q, 20))};
+    const auto f = followed(q);
+    ASSERT_EQ(f.state, FollowState::ActNow);
+    ASSERT_TRUE(f.feed);
+    EXPECT_FALSE(f.feed->plan);
+    EXPECT_GE(f.feed->fondant.value(), f.feed->stores.value() / 0.85);
+    EXPECT_NEAR(f.feed->drySugar.value(), f.feed->stores.value() / 1.05, 0.1);
+    double lots = 0;
+    for (const auto& lot : f.feed->lots) lots += lot.fondant.value();
+    EXPECT_NEAR(lots, f.feed->fondant.value(), 1e-9);
+    EXPECT_EQ(f.feed->lots.front().day, q.today);
+    for (std::size_t i = 1; i < f.feed->lots.size(); ++i) EXPECT_GE(f.feed->lots[i].day - f.feed->lots[i - 1].day, 15);
+    EXPECT_LE(f.feed->lots.back().day, f.feed->until);
+    EXPECT_TRUE(says(f.cautions, "fondant-on-cluster"));
+    EXPECT_TRUE(says(f.cautions, "look-from-outside"));
+    EXPECT_TRUE(says(f.reasons, "follow-act-now"));
+}
+
+TEST(Follow, TheFeedIsTheLeastThatKeepsTheRisk) {
+    auto q = oxfordColony(11, 1, 20);
+    const auto feed = followed(q).feed;
+    ASSERT_TRUE(feed);
+    const auto shareWith = [&](double kg) {
+        auto fed = q;
+        fed.steps = {{q.today, KnownStep::Kind::Feed, kilograms(kg), kilograms(0)}};
+        fed.today = q.today + 1;
+        const auto now = forecastOf(fed, *track(fed, constants(), quick, 2), fed.today);
+        return (now.touchReserve.share - now.out.share) / (1 - now.out.share); // of those that live
+    };
+    EXPECT_LE(shareWith(feed->stores.value()), 0.2 + 0.005); // one day more has passed
+    EXPECT_GT(shareWith(feed->stores.value() - 0.2), 0.2 - 0.005);
+}
+
+TEST(Follow, InAutumnItIsSyrup) {
+    const auto f = followed(oxfordColony(10, 1, -90));
+    ASSERT_TRUE(f.feed);
+    ASSERT_TRUE(f.feed->plan);
+    EXPECT_GT(f.feed->plan->syrup.sugar.value(), 0);
+    EXPECT_TRUE(f.feed->lots.empty());
+}
+
+TEST(Follow, LongHivesGetTheirFondantBesideTheCluster) {
+    auto q = oxfordColony(9, 1, 20);
+    q.longHive = true;
+    EXPECT_TRUE(says(followed(q).cautions, "fondant-long-hive"));
+}
+
+TEST(Follow, ADeadOutIsDead) {
+    auto q = oxfordColony(15, 1, 20);
+    q.observations = {on(q, 10, DeadOut{})};
+    const auto f = followed(q);
+    EXPECT_EQ(f.state, FollowState::Dead);
+    EXPECT_FALSE(f.feed);
+    EXPECT_FALSE(f.nextWeighing);
+    EXPECT_TRUE(says(f.reasons, "follow-dead"));
+    EXPECT_TRUE(says(f.cautions, "dead-out"));
+}
+
+TEST(Follow, AContradictionCannotBeSaidUntilConfirmed) {
+    auto q = oxfordColony(18, 1, 30);
+    q.tare.sd = kilograms(0.5);
+    q.observations = {weighed(q, 0, expectedGross(q, 0) - 10)};
+    auto f = followed(q);
+    EXPECT_EQ(f.state, FollowState::CannotSay);
+    EXPECT_TRUE(says(f.reasons, "weighing-contradicts"));
+    q.observations.push_back(weighed(q, 20, expectedGross(q, 20) - 10));
+    f = followed(q);
+    EXPECT_EQ(f.state, FollowState::ActNow);
+    EXPECT_TRUE(says(f.reasons, "unexplained-change"));
+}
+
+TEST(Follow, WhatLiesAheadOfTodayIsNotKnown) {
+    auto q = oxfordColony(18, 1, 0);
+    q.observations = {weighed(q, 10, 3)};
+    q.steps = {{{10}, KnownStep::Kind::Feed, kilograms(9), std::nullopt}};
+    const auto f = followed(q);
+    EXPECT_TRUE(f.judged.empty());
+    EXPECT_EQ(f.state, FollowState::OnCourse);
+}
+
+TEST(Follow, AskedBeforeItWasDecidedIsAnError) {
+    EXPECT_THROW(followed(oxfordColony(18, 1, -93)), ContractViolation);
+}
+
+TEST(Follow, FeedsPlannedInAutumnBelongToThePlan) {
+    auto q = oxfordColony(12, 1, 0);
+    q.planned = {{{-85}, kilograms(7)}};
+    q.steps = {{{-85}, KnownStep::Kind::Feed, kilograms(7), std::nullopt}};
+    EXPECT_EQ(followed(q).state, FollowState::OnCourse);
+    q.steps.clear(); // planned and never given
+    EXPECT_NE(followed(q).state, FollowState::OnCourse);
+}
+
+TEST(NextWeighing, IsWorthItWhereItChangesTheDecision) {
+    const auto near = followed(oxfordColony(16, 2, -20)); // right at the need
+    ASSERT_TRUE(near.nextWeighing);
+    EXPECT_GE(near.nextWeighing->day, (SeasonDay{-13}));
+    EXPECT_GE(near.nextWeighing->changes, 0.1);
+    const auto plenty = followed(oxfordColony(40, 1, -20));
+    EXPECT_FALSE(plenty.nextWeighing);
+    EXPECT_TRUE(says(plenty.reasons, "no-more-weighing"));
+}
+
+TEST(Spring, SaysWhatToLeaveAndWhatMayBeTaken) {
+    auto q = oxfordColony(30, 1, 80);
+    const auto format = hive::combFormat(*shipped().format("langstroth-deep"));
+    q.boxes = {format, format};
+    for (int i = 0; i < 20; ++i) {
+        stores::Comb comb{format, i / 10, i % 10};
+        comb.capped = 0.9;
+        comb.fed = i == 19; // took syrup
+        q.combs.push_back(comb);
+    }
+    q.coveredCombs = 6;
+    auto f = followed(q);
+    ASSERT_TRUE(f.spring);
+    EXPECT_GE(f.spring->leave.value(), 4);
+    EXPECT_GT(f.spring->surplus.typical.value(), 3);
+    EXPECT_FALSE(f.spring->combs.empty());
+    for (int comb : f.spring->combs) EXPECT_NE(comb, 19);
+    EXPECT_TRUE(says(f.cautions, "old-feed-stays-down"));
+    EXPECT_TRUE(says(f.reasons, "spring-surplus"));
+    q.treated = true;
+    f = followed(q);
+    EXPECT_FALSE(f.spring->mayTake);
+    EXPECT_TRUE(f.spring->combs.empty());
+    EXPECT_TRUE(says(f.cautions, "treated-honey"));
+}
+
+TEST(Spring, IsNotSpokenOfInMidwinter) { EXPECT_FALSE(followed(oxfordColony(20, 1, 0)).spring); }
+
+TEST(Spring, FullCombsLeaveTheQueenLittleRoom) {
+    auto q = oxfordColony(30, 1, 80);
+    const auto format = hive::combFormat(*shipped().format("langstroth-deep"));
+    q.boxes = {format};
+    for (int i = 0; i < 10; ++i) q.combs.push_back({format, 0, i});
+    const auto f = followed(q);
+    ASSERT_TRUE(f.spring && f.spring->queenRoom);
+    EXPECT_GT(f.spring->queenRoom->value(), 0);
+    for (int i = 0; i < 30; ++i) q.combs.push_back({format, 0, i});
+    EXPECT_FALSE(followed(q).spring->queenRoom);
+}
+
+// Where the winter is cold a colder one so far costs more, and the days measured are the same in every winter. (Where it is mild a
+// cold one saves brood.)
+TEST(Follow, TheWeatherSoFarCounts) {
+    auto q = oxfordColony(18, 1, 0);
+    q.winter = winter::questionAt("ca-winnipeg", 13000, -92);
+    const auto loss = [&](double kelvin) {
+        q.winter.weatherSoFar.clear();
+        for (int day = -92; day < 0; ++day) q.winter.weatherSoFar.push_back({{day}, q.winter.curve.normal({day}).value() + kelvin});
+        return followed(q).now.lost.typical.value();
+    };
+    EXPECT_GT(loss(-6), loss(0) + 0.1);
+}
+
+} // namespace
+} // namespace winterlarder::tracking
