@@ -66,6 +66,8 @@ struct Wanted {
 inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wanted) {
     advice::Advice made;
     made.verdict = wanted.verdict;
+    made.winters = 100;
+    made.seed = 1;
     stores::StoresEstimate estimate;
     estimate.mean = kilograms(wanted.storesKg);
     estimate.sd = kilograms(2);
