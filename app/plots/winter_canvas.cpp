@@ -81,7 +81,7 @@ void WinterCanvas::setUpAxes() {
     useLegend_->setLayer("legend");
     useLegend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
     useLegend_->setWrap(0);
-    useLegend_->setMargins({6, 1, 6, 1});
+    useLegend_->setMargins({6, 1, 6, 7});
     useLegend_->setBorderPen(Qt::NoPen);
     useLegend_->setIconSize(14, 9);
     useLegend_->setColumnSpacing(12);

@@ -46,6 +46,8 @@ void BoxesField::addLine(const book::BoxRecord& box) {
     } else {
         line.format->setCurrentIndex(line.format->findData(QString::fromStdString(std::get<std::string>(box.format))));
     }
+    line.format->setMinimumContentsLength(18);
+    line.format->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     line.combs->setRange(0, 40);
     line.combs->setSpecialValueText(tr("as usual"));
     line.combs->setPrefix(tr("combs: "));

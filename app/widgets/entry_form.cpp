@@ -20,6 +20,7 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     setWindowTitle(title);
     setAttribute(Qt::WA_DeleteOnClose);
     form_ = new QFormLayout;
+    form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     fault_ = new QLabel(this);
     fault_->setWordWrap(true);

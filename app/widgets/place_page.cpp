@@ -6,6 +6,7 @@
 #include "plots/curve_plot.h"
 #include "text/choice_words.h"
 #include "widgets/card.h"
+#include "widgets/flow_layout.h"
 #include "widgets/place_field.h"
 
 #include <QCheckBox>
@@ -63,10 +64,12 @@ void PlacePage::build() {
     curve_ = new CurvePlot(this);
     said_ = quietLabel(this);
     auto* left = new QVBoxLayout;
+    left->setSpacing(6);
     left->addLayout(buildWhere());
     left->addLayout(buildWishes());
     left->addStretch(1);
     auto* right = new QVBoxLayout;
+    right->setSpacing(6);
     right->addLayout(buildSeason());
     right->addWidget(curve_, 1);
     right->addWidget(said_);
@@ -194,9 +197,10 @@ QLayout* PlacePage::buildWishes() {
     currency_->setMaxLength(3);
     currency_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
     learn_ = new QCheckBox(tr("past winters of these bees correct the forecast"), this);
-    auto* weekdays = new QHBoxLayout;
+    auto* weekdayRow = new QWidget(this);
+    auto* weekdays = new FlowLayout(weekdayRow, 8);
     for (int day = 1; day <= 7; ++day) {
-        auto* box = new QCheckBox(QLocale().dayName(day, QLocale::ShortFormat), this);
+        auto* box = new QCheckBox(QLocale().dayName(day, QLocale::ShortFormat), weekdayRow);
         box->setAccessibleName(tr("Visits on %1").arg(QLocale().dayName(day)));
         connect(box, &QCheckBox::toggled, this, [this] {
             change([this](book::Yard& yard) {
@@ -209,11 +213,12 @@ QLayout* PlacePage::buildWishes() {
         weekdays->addWidget(box);
     }
     auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->addRow(heading(this, tr("What you wish")));
     form->addRow(tr("winters of 100 that may touch the reserve"), risk_);
     form->addRow(tr("reserve"), reserve_);
     form->addRow(tr("days between visits"), visits_);
-    form->addRow(tr("visits only on (none: any day)"), weekdays);
+    form->addRow(tr("visits only on (none: any day)"), weekdayRow);
     form->addRow(tr("sugar, a kilogram costs"), price_);
     form->addRow(tr("currency"), currency_);
     form->addRow(tr("a bag holds"), bag_);

@@ -3,6 +3,7 @@
 
 #include "widgets/card.h"
 #include "widgets/entry_forms.h"
+#include "widgets/flow_layout.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -88,6 +89,7 @@ RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::ve
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->horizontalHeader()->setHighlightSections(false);
+    table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table_->installEventFilter(this);
     empty_ = quietLabel(this);
     empty_->setText(whenEmpty);
@@ -97,15 +99,17 @@ RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::ve
     connect(change_, &QPushButton::clicked, this, &RecordList::changeChosen);
     connect(remove_, &QPushButton::clicked, this, &RecordList::removeChosen);
     connect(table_, &QTableView::doubleClicked, this, &RecordList::changeChosen);
-    buttons_ = new QHBoxLayout;
-    buttons_->addStretch(1);
-    buttons_->addWidget(change_);
-    buttons_->addWidget(remove_);
+    addRow_ = new QWidget(this);
+    adds_ = new FlowLayout(addRow_, 6);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(addRow_, 1);
+    buttons->addWidget(change_, 0, Qt::AlignBottom);
+    buttons->addWidget(remove_, 0, Qt::AlignBottom);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->addWidget(table_, 1);
     down->addWidget(empty_, 1);
-    down->addLayout(buttons_);
+    down->addLayout(buttons);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         change_->setEnabled(chosenRow() && yard_->writable());
         remove_->setEnabled(chosenRow() && yard_->writable());
@@ -115,9 +119,9 @@ RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::ve
 }
 
 QPushButton* RecordList::addButton(const QString& words, std::function<void()> act) {
-    auto* button = new QPushButton(words, this);
+    auto* button = new QPushButton(words, addRow_);
     connect(button, &QPushButton::clicked, this, [act = std::move(act)] { act(); });
-    buttons_->insertWidget(static_cast<int>(adding_.size()), button);
+    adds_->addWidget(button);
     button->setEnabled(yard_->writable() && yard_->records(colony_));
     adding_.push_back(button);
     return button;

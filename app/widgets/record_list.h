@@ -7,11 +7,12 @@
 #include <QTableView>
 #include <QWidget>
 
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 
 namespace winterlarder::desk {
+
+class FlowLayout;
 
 //! Entries of the colony being looked at, of some kinds or all: to be changed (Enter, double click) or removed (Delete), with buttons
 //! for new ones. Empty it says what belongs there. Tested: tests/app/pages_test.cpp.
@@ -40,7 +41,8 @@ private:
     RecordListModel* model_;
     QTableView* table_;
     QLabel* empty_;
-    QHBoxLayout* buttons_;
+    QWidget* addRow_;
+    FlowLayout* adds_;
     QPushButton* change_;
     QPushButton* remove_;
     std::vector<QPushButton*> adding_;

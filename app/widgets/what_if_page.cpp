@@ -55,11 +55,13 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     buttons->addWidget(back_);
     buttons->addStretch(1);
     auto* left = new QVBoxLayout;
+    left->setSpacing(10);
     left->addWidget(lead);
     left->addLayout(buildAmounts());
     left->addLayout(buildDemand());
     left->addStretch(1);
     auto* right = new QVBoxLayout;
+    right->setSpacing(10);
     for (QWidget* each : std::initializer_list<QWidget*>{chances_, recipe_, state_}) right->addWidget(each);
     right->addStretch(1);
     right->addLayout(buttons);
@@ -94,6 +96,7 @@ QWidget* WhatIfPage::sliderWith(QSpinBox* number, const QString& name) {
 
 QLayout* WhatIfPage::buildAmounts() {
     auto* grid = new QGridLayout;
+    grid->setColumnMinimumWidth(0, fontMetrics().averageCharWidth() * 24);
     const auto add = [&](int row, const QString& words) {
         auto* field = numberField(this, words, 0, mostAmount(), 0.5, 1, unitName());
         field->setKeyboardTracking(true);
@@ -111,6 +114,7 @@ QLayout* WhatIfPage::buildAmounts() {
 
 QLayout* WhatIfPage::buildDemand() {
     auto* grid = new QGridLayout;
+    grid->setColumnMinimumWidth(0, fontMetrics().averageCharWidth() * 24);
     const auto add = [&](int row, const QString& words, int least, int most, const QString& unit) {
         auto* field = new QSpinBox(this);
         field->setRange(least, most);
