@@ -8,8 +8,8 @@
 #include "exchange/book_document.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
-#include "text/kind_words.h"
 #include "text/step_words.h"
+#include "text/story.h"
 
 #include <QCoreApplication>
 #include <algorithm>

@@ -175,7 +175,7 @@ TEST_F(BookCommands, TablesGoOutAndComeInAsCsv) {
 TEST_F(BookCommands, StoryUndoAndRedo) {
     furnish();
     const auto before = dump();
-    EXPECT_THAT(linesOf(done("story")).at(1), HasSubstr("add a weighing"));
+    EXPECT_THAT(linesOf(done("story")).at(1), HasSubstr("weighing added"));
     const auto newest = jsonOf(done("story", "--json --count 1"));
     ASSERT_THAT(newest.items, SizeIs(1));
     EXPECT_EQ(at(newest, "0.verb").text, "add weighing");

@@ -6,11 +6,15 @@
 #include <QString>
 #include <string_view>
 
-//! Words for what a book holds. Tested: tests/answer/kind_words_test.cpp.
+//! Words for a book's history. Tested: tests/answer/story_test.cpp.
 namespace winterlarder::text {
 
-QString kindPlural(book::Kind kind); //!< "looks"
+//! What a step did, by its verb: "look added". A verb this program does not know is shown as it is.
+QString stepTitle(const book::Step& step);
+QString verbTitle(const std::string& verb);
 QString stepState(book::StepState state);
+QString kindName(book::Kind kind);   //!< "look"
+QString kindPlural(book::Kind kind); //!< "looks"
 
 //! The words of documents, never translated: "done", "undone", "abandoned"; "add", "change", "remove".
 std::string_view wordOf(book::StepState state);
