@@ -35,7 +35,7 @@ std::map<std::string, std::string> commandsByFolder() {
     document.Parse(json.c_str());
     std::map<std::string, std::string> commands;
     if (!document.IsArray()) return commands;
-    const std::regex ofOneFile(R"(\s-o\s+\S+|\s-c\s+\S+|\s-M[DFT]\s+\S*|^\S*ccache\s+|\s-MD\b)");
+    const std::regex ofOneFile(R"(\s-o\s+\S+|\s-c\s+\S+|\s-M[DFT]\s+\S*|^.*ccache\s+|\s-MD\b|\s-include\s+\S*cmake_pch\.hxx|\s-Winvalid-pch\b)");
     for (const auto& entry : document.GetArray()) {
         const auto file = std::filesystem::path(entry["file"].GetString()).lexically_relative(hygiene::projectFolder());
         const std::string folder = file.parent_path().generic_string();
