@@ -98,51 +98,54 @@ Status answerAll(Session& session, const BookAnswers& options, const std::vector
     return output.status();
 }
 
-Problem needsOneColony() { return argumentProblem("which colony was not said", "--colony NAME"); }
+//! Opens the book, reads the cases asked for and hands them to `answer`.
+template <class Answer>
+Status withCases(Session& session, const BookAnswers& options, For purpose, Answer answer) {
+    const auto asOf = dayOrToday(session, "--as-of", options.asOf);
+    if (!asOf) return session.fail(asOf.problems());
+    auto opened = openBook(session, options, purpose);
+    if (!opened) return session.fail(opened.problems());
+    const auto asked = casesAsked(*opened, options, *asOf);
+    if (!asked) return session.fail(asked.problems());
+    return answer(*opened, *asked, *asOf);
+}
+
+//! The same for a single colony, which must be named.
+template <class Answer>
+Status withOneCase(Session& session, const BookAnswers& options, For purpose, Answer answer) {
+    if (!options.colony) return session.fail({argumentProblem("which colony was not said", "--colony NAME")});
+    return withCases(session, options, purpose,
+                     [&](book::Book& from, const std::vector<AskedColony>& asked, Date) { return answer(from, asked.front()); });
+}
 
 } // namespace
 
 Status adviseBook(Session& session, const BookAnswers& options) {
-    const auto asOf = dayOrToday(session, "--as-of", options.asOf);
-    if (!asOf) return session.fail(asOf.problems());
-    auto opened = openBook(session, options, For::Reading);
-    if (!opened) return session.fail(opened.problems());
-    const auto asked = casesAsked(*opened, options, *asOf);
-    if (!asked) return session.fail(asked.problems());
-    if (asked->empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, asOf->iso());
-    return answerAll(session, options, *asked);
+    return withCases(session, options, For::Reading, [&](book::Book&, const std::vector<AskedColony>& asked, Date asOf) {
+        if (asked.empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, asOf.iso());
+        return answerAll(session, options, asked);
+    });
 }
 
 Status bookCase(Session& session, const BookAnswers& options) {
-    if (!options.colony) return session.fail({needsOneColony()});
-    const auto asOf = dayOrToday(session, "--as-of", options.asOf);
-    if (!asOf) return session.fail(asOf.problems());
-    auto opened = openBook(session, options, For::Reading);
-    if (!opened) return session.fail(opened.problems());
-    const auto asked = casesAsked(*opened, options, *asOf);
-    if (!asked) return session.fail(asked.problems());
-    session.out << exchange::writeCase(asked->front().record);
-    return Status::Done;
+    return withOneCase(session, options, For::Reading, [&](book::Book&, const AskedColony& asked) {
+        session.out << exchange::writeCase(asked.record);
+        return Status::Done;
+    });
 }
 
 Status acceptAdvice(Session& session, const BookAnswers& options) {
-    if (!options.colony) return session.fail({needsOneColony()});
-    const auto asOf = dayOrToday(session, "--as-of", options.asOf);
-    if (!asOf) return session.fail(asOf.problems());
-    auto opened = openBook(session, options, For::Writing);
-    if (!opened) return session.fail(opened.problems());
-    const auto asked = casesAsked(*opened, options, *asOf);
-    if (!asked) return session.fail(asked.problems());
-    const auto& colony = asked->front().colony;
-    const BatchItem item{0, fmt::format("{}: {}", options.file, colony.name), 0, exchange::writeCaseLine(asked->front().record), {}};
-    const BatchAnswer answer = answerOf(item, session.reference, session.sampling, session.threads);
-    if (!answer.problems.empty()) return session.fail(answer.problems);
-    if (answer.member->advice.verdict == advice::Verdict::CannotSay)
-        return session.fail({{ProblemKind::Input, {item.file, 0, 0}, "there is no advice to act on: it cannot be said", "book advise tells why"}});
-    auto accepted = acceptanceOf(colony.id, *answer.record, answer.member->question, answer.member->advice, session.reference,
-                                         session.style);
-    return printId(session, opened->apply(book::SingleEdit(std::move(accepted)), session.moment.now, writerOf(session, options)),
-                   book::Kind::ActedAdvice);
+    return withOneCase(session, options, For::Writing, [&](book::Book& to, const AskedColony& asked) {
+        const BatchItem item{0, fmt::format("{}: {}", options.file, asked.colony.name), 0, exchange::writeCaseLine(asked.record), {}};
+        const BatchAnswer answer = answerOf(item, session.reference, session.sampling, session.threads);
+        if (!answer.problems.empty()) return session.fail(answer.problems);
+        if (answer.member->advice.verdict == advice::Verdict::CannotSay)
+            return session.fail({{ProblemKind::Input, {item.file, 0, 0}, "there is no advice to act on: it cannot be said", "book advise tells why"}});
+        auto accepted = acceptanceOf(asked.colony.id, *answer.record, answer.member->question, answer.member->advice, session.reference,
+                                     session.style);
+        return printId(session, to.apply(book::SingleEdit(std::move(accepted)), session.moment.now, writerOf(session, options)),
+                       book::Kind::ActedAdvice);
+    });
 }
 
 } // namespace winterlarder::cli
