@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve_plot.h"
 
+#include "plots/fresh_plot.h"
 #include "plots/month_ticks.h"
 #include "widgets/colours.h"
 
@@ -37,17 +38,7 @@ void CurvePlot::changeEvent(QEvent* event) {
 
 void CurvePlot::redraw() {
     const auto& colours = coloursOf(*this);
-    plot_->clearPlottables();
-    plot_->setBackground(colours.card);
-    for (auto* axis : {plot_->xAxis, plot_->yAxis}) {
-        axis->setBasePen(QPen(colours.mark));
-        axis->setTickPen(QPen(colours.mark));
-        axis->setSubTicks(false);
-        axis->setTickLabelColor(colours.quietText);
-        axis->setLabelColor(colours.quietText);
-        axis->grid()->setPen(QPen(colours.grid));
-        axis->setVisible(curve_.has_value());
-    }
+    makeFresh(*plot_, colours, curve_.has_value());
     if (curve_) {
         QVector<double> days, normal, low, high;
         for (int day = firstSeasonDay.w; day <= lastSeasonDay.w; ++day) {

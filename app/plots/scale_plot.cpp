@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/scale_plot.h"
 
+#include "plots/fresh_plot.h"
 #include "plots/month_ticks.h"
 
 #include <QEvent>
@@ -76,18 +77,7 @@ void ScalePlot::drawMeasured() {
 }
 
 void ScalePlot::redraw() {
-    const auto& colours = coloursOf(*this);
-    plot_->clearPlottables();
-    plot_->setBackground(colours.card);
-    for (auto* axis : {plot_->xAxis, plot_->yAxis}) {
-        axis->setBasePen(QPen(colours.mark));
-        axis->setTickPen(QPen(colours.mark));
-        axis->setSubTicks(false);
-        axis->setTickLabelColor(colours.quietText);
-        axis->setLabelColor(colours.quietText);
-        axis->grid()->setPen(QPen(colours.grid));
-        axis->setVisible(any_);
-    }
+    makeFresh(*plot_, coloursOf(*this), any_);
     if (any_) {
         drawBand();
         drawMeasured();
