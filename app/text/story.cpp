@@ -105,8 +105,6 @@ QString verbTitle(const std::string& verb) {
     return QString::fromStdString(verb);
 }
 
-QString stepTitle(const book::Step& step) { return verbTitle(step.verb); }
-
 QString stepState(book::StepState state) {
     switch (state) {
     case book::StepState::Done: return tr("done");

@@ -6,11 +6,10 @@
 #include <QString>
 #include <string_view>
 
-//! Words for a book's history. Tested: tests/answer/story_test.cpp.
+//! Words for a book's history. Tested: tests/app/step_words_test.cpp, tests/cli/book_test.cpp.
 namespace winterlarder::text {
 
-//! What a step did, by its verb: "look added". A verb this program does not know is shown as it is.
-QString stepTitle(const book::Step& step);
+//! What a verb did: "look added". A verb this program does not know is shown as it is.
 QString verbTitle(const std::string& verb);
 QString stepState(book::StepState state);
 QString kindName(book::Kind kind);   //!< "look"
