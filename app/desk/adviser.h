@@ -16,6 +16,11 @@ public:
     //! The whole answer; a null pointer when stopped; problems where the records contradict each other.
     virtual Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const = 0;
 
+    //! The same over few winters, for a first sight of what is tried out.
+    virtual Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const {
+        return answer(record, position, std::move(stop));
+    }
+
     //! Looks over a yard's answers together (combs that could be given from one colony to another): as many answers, in their order.
     virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const = 0;
 };

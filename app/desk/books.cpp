@@ -6,7 +6,9 @@
 #include "models/cases_as_entries.h"
 #include "models/words.h"
 #include "text/step_words.h"
+#include "widgets/backups_dialog.h"
 #include "widgets/banner.h"
+#include "widgets/import_dialog.h"
 
 #include <QAction>
 #include <QDateTime>
@@ -15,6 +17,8 @@
 #include <QFileInfo>
 #include <QLocale>
 #include <QMenu>
+#include <QRegularExpression>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 
 #include <algorithm>
@@ -96,6 +100,30 @@ void MainWindow::openCases(std::vector<book::ColonyCase> records) {
     book_.create(file, [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); });
 }
 
+void MainWindow::beginBook(const Beginning& beginning) {
+    useUnits(beginning.units);
+    settings::chooseUsualHive(beginning.format, beginning.boxes);
+    const QString folder = bookFolder_.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) : bookFolder_;
+    QDir().mkpath(folder);
+    QString name = beginning.yard;
+    name.replace(QRegularExpression(QStringLiteral("[/\\\\:*?\"<>|]")), QStringLiteral("-"));
+    QString file = QDir(folder).filePath(name + QLatin1String(book::bookExtension));
+    for (int number = 2; QFileInfo::exists(file); ++number) file = QDir(folder).filePath(QStringLiteral("%1 %2%3").arg(name).arg(number).arg(QLatin1String(book::bookExtension)));
+    book_.create(file, [beginning](book::YardId, book::ColonyId) {
+        return book::Together{"begin the yard", {book::AddYard{{.name = beginning.yard.toStdString(), .site = {beginning.place, std::nullopt, book::FlowStrength::None}}}}};
+    });
+    connect(&book_, &OpenBook::opened, this, [this, file] {
+        banner_->say(QStringLiteral("notices"), tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
+    }, Qt::SingleShotConnection);
+}
+
+void MainWindow::openDemo() {
+    Arguments demo = arguments_;
+    demo.files.clear();
+    demo.demo = true;
+    receive(openAll(demo));
+}
+
 bool MainWindow::isTemporary() const {
     return temporary_ && book_.isOpen() && book_.state()->file.startsWith(temporary_->path());
 }
@@ -128,6 +156,8 @@ void MainWindow::connectBook() {
 }
 
 void MainWindow::showState() {
+    yardPane_->setVisible(book_.isOpen());
+    if (!book_.isOpen() || right_->currentWidget() == start_) showChosen();
     const auto& state = book_.state();
     const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, {}) : QString(); };
     const QString undo = state ? name(state->undo) : QString(), redo = state ? name(state->redo) : QString();
@@ -194,6 +224,16 @@ void MainWindow::copyByHand() {
     book_.copyTo(copy);
     // A book that would go with the window lives on in its copy.
     if (kept) openBook(copy);
+}
+
+void MainWindow::importByHand() {
+    if (!book_.isOpen()) return;
+    const QString file = QFileDialog::getOpenFileName(this, tr("Import"), {}, tr("Tables and whole books (*.csv *.json);;All files (*)"));
+    if (!file.isEmpty()) (new ImportDialog(&book_, file, this))->open();
+}
+
+void MainWindow::showBackups() {
+    if (book_.isOpen()) (new BackupsDialog(&book_, this))->open();
 }
 
 void MainWindow::listRecentBooks() {

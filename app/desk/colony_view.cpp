@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/colony_view.h"
 
+#include "answer/acceptance.h"
+#include "desk/trying.h"
+#include "models/words.h"
 #include "widgets/answer_panel.h"
 #include "widgets/comb_drawing.h"
 #include "widgets/comb_table_page.h"
 #include "widgets/feeding_page.h"
 #include "widgets/look_page.h"
 #include "widgets/picture_panel.h"
+#include "widgets/scale_page.h"
+#include "widgets/story_page.h"
+#include "widgets/what_if_page.h"
 
 #include <QScrollArea>
 #include <QSplitter>
@@ -43,7 +49,13 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     feeding_ = new FeedingPage(yard_, pages_);
     pages_->addTab(withRoom(look_, pages_), tr("&In the hive"));
     pages_->addTab(combTable_, tr("&Comb by comb"));
+    scale_ = new ScalePage(yard_, pages_);
+    story_ = new StoryPage(yard_, pages_);
     pages_->addTab(withRoom(feeding_, pages_), tr("&Feeding"));
+    pages_->addTab(withRoom(scale_, pages_), tr("On the &scale"));
+    pages_->addTab(story_, tr("S&tory"));
+    whatIf_ = new WhatIfPage(yard_, pages_);
+    pages_->addTab(withRoom(whatIf_, pages_), tr("What i&f"));
 
     auto* halves = new QSplitter(Qt::Vertical, this);
     halves->setChildrenCollapsible(false);
@@ -59,11 +71,42 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     layout->addWidget(answer_);
     layout->addWidget(halves, 1);
 
+    connectPages();
+}
+
+ColonyView::~ColonyView() = default;
+
+void ColonyView::connectPages() {
     connect(answer_, &AnswerPanel::whyAsked, this, [this] { emit whyAsked(colony_); });
+    connect(answer_, &AnswerPanel::planAsked, this, &ColonyView::acceptAdvice);
     connect(look_, &LookPage::combChosen, combTable_, &CombTablePage::chooseComb);
     connect(combTable_, &CombTablePage::combChosen, look_->drawing(), &CombDrawing::choose);
+    connect(whatIf_, &WhatIfPage::tried, picture_, &PicturePanel::tryOut);
+    connect(whatIf_, &WhatIfPage::demandWished, this, [this](int position, const book::ColonyCase& record) {
+        if (trying_) trying_->ask(position, record);
+    });
+    connect(whatIf_, &WhatIfPage::demandDropped, this, [this] { if (trying_) trying_->cancel(); });
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+}
+
+void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {
+    trying_ = std::make_unique<Trying>(std::move(adviser));
+    connect(trying_.get(), &Trying::previewed, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, true); });
+    connect(trying_.get(), &Trying::answered, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, false); });
+    connect(trying_.get(), &Trying::contradicted, whatIf_, &WhatIfPage::takeProblems);
+}
+
+bool ColonyView::idle() const {
+    return !trying_ || trying_->idle();
+}
+
+// The advice as it stands is kept in the book with all it was computed from, its visits planned.
+void ColonyView::acceptAdvice() {
+    const auto* colony = yard_->find(colony_);
+    if (!colony || !colony->answered || colony->pending || !yard_->writable()) return;
+    const auto& answered = *colony->answered;
+    yard_->apply(book::SingleEdit(answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style())));
 }
 
 void ColonyView::show(ColonyId id) {
@@ -71,14 +114,18 @@ void ColonyView::show(ColonyId id) {
     look_->show(id);
     combTable_->show(id);
     feeding_->show(id);
+    scale_->show(id);
+    story_->show(id);
     refresh();
 }
 
 void ColonyView::refresh() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
+    answer_->offerPlan(yard_->writable());
     answer_->show(*colony);
     picture_->show(*colony);
+    whatIf_->show(colony_); // what is tried goes on over the new answer
 }
 
 } // namespace winterlarder::desk

@@ -5,15 +5,22 @@
 
 #include <QWidget>
 
+#include <memory>
+
 class QTabWidget;
 
 namespace winterlarder::desk {
 
+class Adviser;
 class AnswerPanel;
 class CombTablePage;
 class FeedingPage;
 class LookPage;
 class PicturePanel;
+class ScalePage;
+class StoryPage;
+class Trying;
+class WhatIfPage;
 
 //! Everything about one colony: the answer, the winter picture, and the pages below it.
 class ColonyView : public QWidget {
@@ -21,12 +28,21 @@ class ColonyView : public QWidget {
 
 public:
     explicit ColonyView(Yard* yard, QWidget* parent = nullptr);
+    ~ColonyView() override;
 
     void show(ColonyId id);
     ColonyId colony() const { return colony_; }
     PicturePanel* picture() const { return picture_; }
     LookPage* look() const { return look_; }
     CombTablePage* combTable() const { return combTable_; }
+    FeedingPage* feeding() const { return feeding_; }
+    ScalePage* scale() const { return scale_; }
+    StoryPage* story() const { return story_; }
+    WhatIfPage* whatIf() const { return whatIf_; }
+    AnswerPanel* answer() const { return answer_; }
+    //! What is tried out with another demand is asked of this adviser.
+    void useAdviser(std::shared_ptr<const Adviser> adviser);
+    bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
 
 signals:
@@ -34,6 +50,8 @@ signals:
 
 private:
     void refresh();
+    void connectPages();
+    void acceptAdvice();
 
     Yard* yard_;
     ColonyId colony_;
@@ -43,6 +61,10 @@ private:
     LookPage* look_;
     CombTablePage* combTable_;
     FeedingPage* feeding_;
+    ScalePage* scale_;
+    StoryPage* story_;
+    WhatIfPage* whatIf_;
+    std::unique_ptr<Trying> trying_;
 };
 
 } // namespace winterlarder::desk

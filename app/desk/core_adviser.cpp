@@ -3,15 +3,25 @@
 
 #include "answer/question_of_case.h"
 
+#include <algorithm>
+
 namespace winterlarder::desk {
 
 CoreAdviser::CoreAdviser(std::shared_ptr<const ReferenceData> reference, winter::Sampling sampling, int threads)
     : reference_(std::move(reference)), sampling_(sampling), threads_(threads) {}
 
 Outcome<AnsweredPointer> CoreAdviser::answer(const book::ColonyCase& record, int position, std::stop_token stop) const {
+    return answerOver(sampling_, record, position, stop);
+}
+
+Outcome<AnsweredPointer> CoreAdviser::preview(const book::ColonyCase& record, int position, std::stop_token stop) const {
+    return answerOver({sampling_.seed, std::min(sampling_.winters, previewWinters)}, record, position, stop);
+}
+
+Outcome<AnsweredPointer> CoreAdviser::answerOver(winter::Sampling sampling, const book::ColonyCase& record, int position, const std::stop_token& stop) const {
     auto question = answer::questionOf(record, {}, *reference_, static_cast<std::uint64_t>(position));
     if (!question.ok()) return question.problems();
-    auto weighed = advice::weigh(*question, reference_->constants, sampling_, threads_, stop);
+    auto weighed = advice::weigh(*question, reference_->constants, sampling, threads_, stop);
     if (!weighed) return AnsweredPointer();
     auto made = std::make_shared<AnsweredColony>(AnsweredColony{record, std::move(*question), std::move(*weighed), {}, {}, nullptr});
     if (!made->question.combs.empty())

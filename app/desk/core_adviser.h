@@ -12,9 +12,12 @@ public:
     CoreAdviser(std::shared_ptr<const ReferenceData> reference, winter::Sampling sampling, int threads);
 
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override;
+    Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const override;
 
 private:
+    Outcome<AnsweredPointer> answerOver(winter::Sampling sampling, const book::ColonyCase& record, int position, const std::stop_token& stop) const;
+
     std::shared_ptr<const ReferenceData> reference_;
     winter::Sampling sampling_;
     int threads_;
@@ -22,5 +25,6 @@ private:
 
 //! As many winters as the command line uses, from the same seed: window and command line say the same.
 inline constexpr winter::Sampling deskSampling{1, 2500};
+inline constexpr int previewWinters = 500;
 
 } // namespace winterlarder::desk

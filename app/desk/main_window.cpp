@@ -28,6 +28,7 @@
 namespace winterlarder::desk {
 
 MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::move(arguments)), book_(std::move(scribe)), yard_(&book_) {
+    words::useUnits(settings::units());
     setWindowTitle(tr("Winterlarder"));
     setWindowIcon(applicationIcon());
     answering_ = new Answering(&yard_, this);
@@ -51,6 +52,8 @@ void MainWindow::buildPanes() {
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
     right_ = new QStackedWidget(desk);
+    start_ = new StartPage(desk);
+    right_->addWidget(start_);
     right_->addWidget(yardView_);
     right_->addWidget(colonyView_);
     auto* framed = new QVBoxLayout;
@@ -116,6 +119,7 @@ QWidget* MainWindow::buildYardPane() {
     layout->addWidget(buildYardHead());
     layout->addWidget(list_, 1);
     layout->addWidget(key);
+    yardPane_ = pane;
     pane->setFixedWidth(std::max(290, fontMetrics().averageCharWidth() * 42));
     return pane;
 }
@@ -123,6 +127,10 @@ QWidget* MainWindow::buildYardPane() {
 void MainWindow::connectYard() {
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MainWindow::showChosen);
     connect(model_, &QAbstractItemModel::modelReset, this, [this] { choose(colonyView_->colony()); });
+    connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
+    connect(start_, &StartPage::begun, this, &MainWindow::beginBook);
+    connect(start_, &StartPage::openAsked, this, &MainWindow::openByHand);
+    connect(start_, &StartPage::demoAsked, this, &MainWindow::openDemo);
     connect(yardView_, &YardView::colonyChosen, this, &MainWindow::choose);
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
     connect(&yard_, &Yard::coloniesChanged, this, &MainWindow::showHead);
@@ -134,14 +142,26 @@ void MainWindow::connectYard() {
 void MainWindow::useReference(std::shared_ptr<const ReferenceData> reference) {
     reference_ = std::move(reference);
     book_.useReference(reference_);
+    start_->useReference(reference_);
 }
 
 void MainWindow::useAdviser(std::shared_ptr<const Adviser> adviser) {
+    colonyView_->useAdviser(adviser);
     answering_->useAdviser(std::move(adviser));
 }
 
 bool MainWindow::settled() const {
     return !begun_ && book_.idle() && !yard_.busy() && answering_->idle();
+}
+
+// Every word and number is made anew in the other units.
+void MainWindow::useUnits(UnitSystem system) {
+    settings::chooseUnits(system);
+    words::useUnits(system);
+    model_->setOrder(model_->order());
+    list_->viewport()->update();
+    yardView_->refresh();
+    if (yard_.find(colonyView_->colony())) colonyView_->show(colonyView_->colony());
 }
 
 void MainWindow::tellIfSettled() {
@@ -169,7 +189,7 @@ void MainWindow::showChosen() {
     const auto id = model_->colonyAt(list_->currentIndex().row());
     yard_.look(id);
     if (!yard_.find(id)) {
-        right_->setCurrentWidget(yardView_);
+        right_->setCurrentWidget(book_.isOpen() ? static_cast<QWidget*>(yardView_) : start_);
         return;
     }
     colonyView_->show(id);

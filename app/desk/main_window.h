@@ -6,6 +6,7 @@
 #include "models/open_book.h"
 #include "models/yard.h"
 #include "models/yard_list_model.h"
+#include "widgets/start_page.h"
 
 #include <QListView>
 #include <QMainWindow>
@@ -48,6 +49,12 @@ public:
     void openBook(const QString& file, bool readOnly = false, bool takeOver = false);
     //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
     void openCases(std::vector<book::ColonyCase> records);
+    //! A new book in the folder where books are kept, with one empty yard.
+    void beginBook(const Beginning& beginning);
+    void openDemo();
+    void keepBooksIn(const QString& folder) { bookFolder_ = folder; }
+    //! What can be read of a damaged book becomes a new one, and is opened.
+    void salvage(const QString& damaged, const QString& into);
     bool isTemporary() const; //!< the book at hand goes with the window
 
     Yard* yard() { return &yard_; }
@@ -56,6 +63,7 @@ public:
     QListView* yardPane() { return list_; }
     ColonyView* colonyView() { return colonyView_; }
     YardView* yardView() { return yardView_; }
+    StartPage* startPage() { return start_; }
     Banner* banner() { return banner_; }
     QDateEdit* dayField() { return day_; }
     QAction* undoAction() { return undo_; }
@@ -71,6 +79,12 @@ public:
 public slots:
     void openByHand();
     void copyByHand();
+    void importByHand();
+    void showBackups();
+    void newColony();
+    void newYard();
+    void removeColony();
+    void useUnits(winterlarder::UnitSystem system);
     void saveYardSheet();
     void printYardSheet();
     void explain(winterlarder::desk::ColonyId id);
@@ -88,6 +102,7 @@ private:
     void buildMenus();
     void buildBookMenu();
     void buildEditMenu();
+    void buildColonyMenu();
     void buildViewMenu();
     void buildHelpMenu();
     void connectYard();
@@ -97,10 +112,10 @@ private:
     void listRecentBooks();
     void showState();
     void showAccess();
+    void offerColonyMenu();
     void showHead();
     void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);
     void salvageByHand(const QString& file);
-    void salvage(const QString& damaged, const QString& into);
     void showChosen();
     void applyColours();
     void tell(const Problems& problems);
@@ -113,16 +128,20 @@ private:
     Yard yard_;
     Banner* banner_ = nullptr;
     YardListModel* model_ = nullptr;
+    QWidget* yardPane_ = nullptr;
     QListView* list_ = nullptr;
     QComboBox* yards_ = nullptr;
     QDateEdit* day_ = nullptr;
     QStackedWidget* right_ = nullptr;
+    StartPage* start_ = nullptr;
     YardView* yardView_ = nullptr;
     ColonyView* colonyView_ = nullptr;
     WhyWindow* why_ = nullptr;
     QAction* undo_ = nullptr;
     QAction* redo_ = nullptr;
     QMenu* recent_ = nullptr;
+    QMenu* colonyMenu_ = nullptr;
+    QString bookFolder_;
     Answering* answering_ = nullptr;
     std::shared_ptr<const ReferenceData> reference_;
     ColourWish colourWish_ = settings::colours();

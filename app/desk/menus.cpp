@@ -15,6 +15,7 @@ namespace winterlarder::desk {
 void MainWindow::buildMenus() {
     buildBookMenu();
     buildEditMenu();
+    buildColonyMenu();
     buildViewMenu();
     buildHelpMenu();
 }
@@ -24,6 +25,10 @@ void MainWindow::buildBookMenu() {
     menu->addAction(tr("&Open\u2026"), QKeySequence::Open, this, &MainWindow::openByHand);
     recent_ = menu->addMenu(tr("Open &recent"));
     listRecentBooks();
+    menu->addAction(tr("&New book\u2026"), QKeySequence::New, this, [this] { book_.close(); });
+    menu->addAction(tr("New &yard in this book\u2026"), this, &MainWindow::newYard);
+    menu->addAction(tr("&Import\u2026"), this, &MainWindow::importByHand);
+    menu->addAction(tr("&Backups\u2026"), this, &MainWindow::showBackups);
     menu->addAction(tr("&Copy the book to\u2026"), this, &MainWindow::copyByHand);
     menu->addAction(tr("C&lose the book"), QKeySequence::Close, this, [this] { book_.close(); });
     menu->addSeparator();
@@ -68,12 +73,25 @@ void MainWindow::buildViewMenu() {
     addColours(tr("&Light"), ColourWish::Light);
     addColours(tr("&Dark"), ColourWish::Dark);
     menu->addSeparator();
+    auto* units = new QActionGroup(this);
+    const auto addUnits = [&](const QString& text, UnitSystem wanted) {
+        auto* action = menu->addAction(text, this, [this, wanted] { useUnits(wanted); });
+        action->setCheckable(true);
+        action->setChecked(wanted == settings::units());
+        units->addAction(action);
+    };
+    addUnits(tr("&Kilograms and litres"), UnitSystem::Metric);
+    addUnits(tr("Pounds and &US gallons"), UnitSystem::UnitedStates);
+    addUnits(tr("Pounds and i&mperial gallons"), UnitSystem::Imperial);
+    menu->addSeparator();
     const auto addPage = [&](const QString& text, int page, Qt::Key key) {
         menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->pages()->setCurrentIndex(page); });
     };
     addPage(tr("&In the hive"), 0, Qt::Key_1);
     addPage(tr("&Comb by comb"), 1, Qt::Key_2);
     addPage(tr("&Feeding"), 2, Qt::Key_3);
+    addPage(tr("On the &scale"), 3, Qt::Key_4);
+    addPage(tr("S&tory"), 4, Qt::Key_5);
     menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
 }
 

@@ -5,6 +5,8 @@
 #include <QLocale>
 #include <QSettings>
 
+#include <algorithm>
+
 namespace winterlarder::desk::settings {
 
 namespace {
@@ -57,6 +59,21 @@ void forgetRecentBook(const QString& file) {
 
 UnitSystem units() { return chosen("units", systemUnits(), 2); }
 void chooseUnits(UnitSystem system) { write("units", static_cast<int>(system)); }
+book::HiveRecord usualHive(const ReferenceData& reference) {
+    const auto settings = kept();
+    const std::string chosen = settings.value(QStringLiteral("hive/format")).toString().toStdString();
+    const std::string format = reference.format(chosen) ? chosen : reference.formats.front().id;
+    const int boxes = std::clamp(settings.value(QStringLiteral("hive/boxes"), 1).toInt(), 1, 6);
+    book::HiveRecord hive;
+    for (int box = 0; box < boxes; ++box) hive.boxes.push_back({format, std::nullopt, false});
+    return hive;
+}
+
+void chooseUsualHive(const QString& format, int boxes) {
+    write("hive/format", format);
+    write("hive/boxes", boxes);
+}
+
 ColourWish colours() { return chosen("colours", ColourWish::AsSystem, 2); }
 void chooseColours(ColourWish wish) { write("colours", static_cast<int>(wish)); }
 QString keeper() { return kept().value(QStringLiteral("keeper")).toString(); }

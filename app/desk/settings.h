@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "book/records.h"
 #include "quantity/text.h"
+#include "reference/reference.h"
 
 #include <QString>
 #include <QStringList>
@@ -20,6 +22,8 @@ void forgetRecentBook(const QString& file);
 
 UnitSystem units(); //!< not chosen yet: as the system's language and country
 void chooseUnits(UnitSystem system);
+book::HiveRecord usualHive(const ReferenceData& reference); //!< what a new colony is proposed to live in
+void chooseUsualHive(const QString& format, int boxes);
 ColourWish colours();
 void chooseColours(ColourWish wish);
 QString keeper(); //!< who signs edits; empty: the system's user

@@ -44,6 +44,8 @@ std::optional<book::ColonyId> ownerOf(book::Book& book, const book::Touched& tou
     case Kind::ActedAdvice: return ownerOf<book::ActedAdvice>(book, touched.id);
     case Kind::PlannedVisit: return ownerOf<book::PlannedVisit>(book, touched.id);
     case Kind::WinterOutcome: return ownerOf<book::WinterOutcome>(book, touched.id);
+    case Kind::Sighting: return ownerOf<book::Sighting>(book, touched.id);
+    case Kind::WeatherLog: return std::nullopt;
     }
     return std::nullopt;
 }
@@ -71,6 +73,7 @@ Outcome<std::optional<ColonyRecords>> recordsOf(book::Book& book, book::ColonyId
         readInto(records->advices, book, id, problems);
         readInto(records->visits, book, id, problems);
         readInto(records->outcomes, book, id, problems);
+        readInto(records->sightings, book, id, problems);
     });
     if (!read.ok()) return read.problems();
     if (!problems.empty()) return problems;

@@ -25,6 +25,7 @@ struct ColonyRecords {
     std::vector<book::ActedAdvice> advices;
     std::vector<book::PlannedVisit> visits;
     std::vector<book::WinterOutcome> outcomes;
+    std::vector<book::Sighting> sightings;
 };
 
 //! Nothing where the colony is gone.

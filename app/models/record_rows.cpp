@@ -4,6 +4,7 @@
 #include "models/colony_edits.h"
 #include "models/words.h"
 #include "text/choice_words.h"
+#include "text/story.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -131,24 +132,11 @@ QString details(const book::WinterOutcome& outcome) {
     return withNote(said.join(tr(", ")), outcome.note);
 }
 
-QString kindName(book::Kind kind) {
-    switch (kind) {
-    case book::Kind::Yard: return tr("yard");
-    case book::Kind::Colony: return tr("colony");
-    case book::Kind::Move: return tr("moved");
-    case book::Kind::Fate: return tr("left the book");
-    case book::Kind::Housing: return tr("hive");
-    case book::Kind::Look: return tr("look");
-    case book::Kind::Weighing: return tr("weighing");
-    case book::Kind::Feed: return tr("fed");
-    case book::Kind::Harvest: return tr("harvest");
-    case book::Kind::Treatment: return tr("treatment");
-    case book::Kind::Manipulation: return tr("work on the hive");
-    case book::Kind::ActedAdvice: return tr("advice taken");
-    case book::Kind::PlannedVisit: return tr("visit");
-    case book::Kind::WinterOutcome: return tr("winter");
-    }
-    return {};
+QString details(const book::Sighting& sighting) {
+    QStringList said{text::choice(sighting.saw)};
+    if (sighting.seams) said << tr("%1 seams of bees").arg(plain(*sighting.seams));
+    saidIf(said, sighting.stores, tr("stores in sight"), tr("no stores in sight"));
+    return withNote(said.join(tr(", ")), sighting.note);
 }
 
 Date dateOf(const book::Weighing& entry) { return entry.weighing.date; }
@@ -163,10 +151,10 @@ bool onlyNote(const book::Look& look) {
     return look.bees == book::BeesRecord{} && std::holds_alternative<std::monostate>(look.combs) && !look.note.empty();
 }
 
-QString nameOf(const book::Look& look) { return onlyNote(look) ? tr("note") : kindName(book::Kind::Look); }
+QString nameOf(const book::Look& look) { return onlyNote(look) ? tr("note") : text::kindName(book::Kind::Look); }
 template <class Entry>
 QString nameOf(const Entry&) {
-    return kindName(book::kindOf<Entry>);
+    return text::kindName(book::kindOf<Entry>);
 }
 
 template <class Entry>
@@ -190,6 +178,7 @@ std::vector<RecordRow> recordRows(const ColonyRecords& records) {
     addRows(rows, records.advices);
     addRows(rows, records.visits);
     addRows(rows, records.outcomes);
+    addRows(rows, records.sightings);
     std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return std::tuple(b.date, a.kind, b.id) < std::tuple(a.date, b.kind, a.id); });
     return rows;
 }

@@ -178,6 +178,17 @@ void Yard::writeWeighing(const book::Weighing& weighing) {
     }, weighing.colony);
 }
 
+void Yard::writeYard(const book::Yard& yard) {
+    if (!writable()) return;
+    for (auto& each : yards_)
+        if (each.id == yard.id) each = yard;
+    ++underWay_;
+    book_->apply(book::SingleEdit(book::ChangeYard{yard}), [this](const Problems& problems) {
+        --underWay_;
+        if (!problems.empty()) readAgain({true, {}, {}});
+    });
+}
+
 // ---- what comes from outside -----------------------------------------------------------------------------------------
 
 void Yard::readAgain(const BookChange& change) {

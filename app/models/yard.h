@@ -58,6 +58,7 @@ public:
     void changeComb(ColonyId id, std::size_t place, const book::CombRecord& comb);
     void writeLook(const book::Look& look);             //!< id 0: a new one
     void writeWeighing(const book::Weighing& weighing); //!< id 0: a new one
+    void writeYard(const book::Yard& yard);             //!< one that is there
     //! The look an edit of this colony's combs or bees goes to: the one its case rests on, else a new one on the day.
     book::Look lookToEdit(ColonyId id) const;
 

@@ -76,7 +76,8 @@ void WinterCanvas::setUpAxes() {
 
     plot_->setAutoAddPlottableToLegend(false); // only what is named below
     useLegend_ = new QCPLegend;
-    use_->insetLayout()->addElement(useLegend_, Qt::AlignTop | Qt::AlignHCenter);
+    layout->addElement(2, 0, useLegend_); // below its panel: it covers nothing
+    layout->setRowStretchFactor(2, 0.001);
     useLegend_->setLayer("legend");
     useLegend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
     useLegend_->setWrap(0);
@@ -84,7 +85,6 @@ void WinterCanvas::setUpAxes() {
     useLegend_->setBorderPen(Qt::NoPen);
     useLegend_->setIconSize(14, 9);
     useLegend_->setColumnSpacing(12);
-    use_->insetLayout()->setMargins({4, 0, 4, 0});
 }
 
 void WinterCanvas::colourAxis(QCPAxis* axis, const Colours& colours, bool grid) {

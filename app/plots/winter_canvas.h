@@ -49,7 +49,7 @@ private:
     void drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
     void drawDotsHeading(const Colours& colours);
     void drawUse(const WinterPicture& picture, const Colours& colours);
-    QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QColor& fill, const QString& name, QCPGraph* below);
+    QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill, const QString& name, QCPGraph* below);
     void fitToSize();
     void placeMarkLabels();
     void placeDots();

@@ -228,10 +228,39 @@ void WinterCanvas::placeDots() {
     }
 }
 
-QCPGraph* WinterCanvas::useArea(const QVector<double>& days, const QVector<double>& grams, const QColor& fill, const QString& name, QCPGraph* below) {
+namespace {
+
+enum class UsePattern { Plain, Dotted, Striped };
+
+// Colour and pattern, so that the parts can be told apart in grey.
+QBrush patterned(const QColor& colour, UsePattern pattern) {
+    if (pattern == UsePattern::Plain) return QBrush(colour);
+    constexpr int size = 12;
+    QPixmap tile(size, size);
+    tile.fill(colour);
+    QPainter painter(&tile);
+    painter.setRenderHint(QPainter::Antialiasing, pattern == UsePattern::Dotted);
+    const QColor ink = colour.lightnessF() > 0.5F ? colour.darker(165) : colour.lighter(165);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ink);
+    if (pattern == UsePattern::Dotted) {
+        painter.drawEllipse(QPointF(3, 3), 1.4, 1.4);
+        painter.drawEllipse(QPointF(9, 9), 1.4, 1.4);
+    } else {
+        painter.fillRect(QRect(0, 0, 3, size), ink);
+    }
+    painter.end();
+    QBrush brush(tile);
+    brush.setColor(colour);
+    return brush;
+}
+
+} // namespace
+
+QCPGraph* WinterCanvas::useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill, const QString& name, QCPGraph* below) {
     auto* graph = plot_->addGraph(use_->axis(QCPAxis::atBottom), use_->axis(QCPAxis::atLeft));
     graph->setData(days, grams, true);
-    graph->setPen(QPen(fill.darker(115), 1));
+    graph->setPen(QPen(fill.color().darker(115), 1));
     graph->setBrush(fill);
     graph->setName(name);
     if (below) graph->setChannelFillGraph(below);
@@ -248,9 +277,9 @@ void WinterCanvas::drawUse(const WinterPicture& picture, const Colours& colours)
         air.append(day.temperatureC);
     }
     const auto days = daysFrom(picture.first, picture.daily.size());
-    auto* base = useArea(days, adults, colours.adults, QObject::tr("adult bees"), nullptr);
-    auto* middle = useArea(days, warmth, colours.broodWarmth, QObject::tr("warmth for brood"), base);
-    useArea(days, food, colours.broodFood, QObject::tr("food for brood"), middle);
+    auto* base = useArea(days, adults, patterned(colours.adults, UsePattern::Plain), QObject::tr("adult bees"), nullptr);
+    auto* middle = useArea(days, warmth, patterned(colours.broodWarmth, UsePattern::Dotted), QObject::tr("warmth for brood"), base);
+    useArea(days, food, patterned(colours.broodFood, UsePattern::Striped), QObject::tr("food for brood"), middle);
     auto* temperature = plot_->addGraph(use_->axis(QCPAxis::atBottom), use_->axis(QCPAxis::atRight));
     temperature->setData(days, air, true);
     temperature->setPen(QPen(colours.temperature, 1.6, Qt::DashDotLine));

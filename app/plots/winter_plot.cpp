@@ -93,7 +93,7 @@ QString WinterPlot::readout(SeasonDay day) const {
                               .arg(locale.toString(use.adults + use.broodWarmth + use.broodFood, 'f', 0), locale.toString(use.adults, 'f', 0),
                                    locale.toString(use.broodWarmth, 'f', 0), locale.toString(use.broodFood, 'f', 0), locale.toString(use.temperatureC, 'f', 0));
     for (const auto& option : picture_->options) {
-        if (!options_.contains(option.kind)) continue;
+        if (!options_.contains(option.kind) || at >= option.readings.size()) continue;
         const auto& reading = option.readings[at];
         return tr("%1, %2: %3 kg (%4 to %5), under the reserve in %6 of 100 winters; %7")
             .arg(words::date(picture_->winter.date(day)), words::option(option.kind), kg(reading.middle), kg(reading.low), kg(reading.high),
@@ -117,7 +117,7 @@ QString WinterPlot::numbers() const {
         QStringList row{QString::fromStdString(picture_->winter.date(picture_->first + static_cast<int>(at)).iso())};
         for (const auto& option : picture_->options) {
             if (!options_.contains(option.kind)) continue;
-            const auto& reading = option.readings[at];
+            const auto reading = at < option.readings.size() ? option.readings[at] : DayReading();
             row << kg(reading.low) << kg(reading.middle) << kg(reading.high) << kg(100 * reading.shareBelowReserve);
         }
         const auto& use = picture_->daily[at];

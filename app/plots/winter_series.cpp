@@ -41,6 +41,14 @@ double storesOn(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow
     return std::max(0.0, pair.startKg + changed - loss);
 }
 
+// What an option changes and when; honey taken, or combs given, today are a step of today.
+std::vector<winter::StoresStep> stepsOf(const advice::Option& option, SeasonDay today) {
+    if (!option.steps.empty()) return option.steps;
+    if (option.kind == advice::OptionKind::TakeNow) return {{today, -option.amount}};
+    if (option.kind == advice::OptionKind::MoveCombs) return {{today, option.amount}};
+    return {};
+}
+
 std::optional<SeasonDay> touchCountsFrom(const advice::Option& option) {
     if (option.kind != advice::OptionKind::Feed || option.steps.empty()) return std::nullopt;
     SeasonDay latest = option.steps.front().day;
@@ -129,25 +137,27 @@ std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const
 
 OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
                             const std::vector<PairedWinter>& everyPair, const std::vector<PairedWinter>& drawn,
-                            const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg) {
+                            const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg, Readings readings) {
     OptionPicture picture;
     picture.kind = option.kind;
-    const auto losses = winter::lossesFrom(ensemble, first, flow, option.steps);
+    const auto steps = stepsOf(option, first);
+    const auto losses = winter::lossesFrom(ensemble, first, flow, steps);
     const auto counted = touchCountsFrom(option);
-    const auto touching = counted ? winter::lossesFrom(ensemble, first, flow, option.steps, counted) : losses;
+    const auto touching = counted ? winter::lossesFrom(ensemble, first, flow, steps, counted) : losses;
     for (const auto& pair : drawn) {
         const auto column = static_cast<std::size_t>(pair.winter);
         WinterLine line{pair.winter, {}, pair.startKg < touching.largest[column] + reserveKg, pair.startKg <= losses.largest[column]};
         for (SeasonDay day = first; day <= last; day = day + 1)
-            line.kilograms.push_back(storesOn(ensemble, flow, pair, changedBy(option.steps, day), first, day));
+            line.kilograms.push_back(storesOn(ensemble, flow, pair, changedBy(steps, day), first, day));
         picture.lines.push_back(std::move(line));
     }
     std::vector<double> stores(everyPair.size());
     for (std::size_t i = 0; i < everyPair.size(); ++i)
         stores[i] = std::max(0.0, everyPair[i].startKg - losses.atForage[i]);
     picture.dots = evenQuantiles(stores, drawnDots);
+    if (readings == Readings::None) return picture;
     for (SeasonDay day = first; day <= last; day = day + 1) {
-        const double changed = changedBy(option.steps, day);
+        const double changed = changedBy(steps, day);
         for (std::size_t i = 0; i < everyPair.size(); ++i) stores[i] = storesOn(ensemble, flow, everyPair[i], changed, first, day);
         picture.readings.push_back(readingOf(stores, reserveKg));
     }

@@ -89,10 +89,14 @@ struct WinterPicture {
 //! Days drawn past the median first forage.
 inline constexpr int daysDrawnPastForage = 21;
 
+//! Whether every day of every winter is read out too (the costly part).
+enum class Readings { EveryDay, None };
+
 //! The lines of one option: stores of each pair, day by day, with its steps, its flow and the reserve it may touch.
 OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
                             const std::vector<PairedWinter>& everyPair, const std::vector<PairedWinter>& drawn,
-                            const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg);
+                            const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg,
+                            Readings readings = Readings::EveryDay);
 
 //! Splits the day's mean use by its causes: brood food as simulated, warmth by the share of power spent on brood.
 DailyUse splitUse(const winter::DayMeans& means);

@@ -132,4 +132,14 @@ QString choice(book::VisitState state) {
     return {};
 }
 
+QString choice(book::SightingKind saw) {
+    switch (saw) {
+    case book::SightingKind::Flying: return tr("bees flying");
+    case book::SightingKind::Cluster: return tr("the cluster");
+    case book::SightingKind::Stores: return tr("stores under the cover");
+    case book::SightingKind::Dead: return tr("dead");
+    }
+    return {};
+}
+
 } // namespace winterlarder::text

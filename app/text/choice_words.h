@@ -24,6 +24,7 @@ QString choice(book::Temper temper);
 QString choice(book::ManipulationKind what);
 QString choice(book::VisitKind what);
 QString choice(book::VisitState state);
+QString choice(book::SightingKind saw);
 
 //! Every choice with its words, in the order of its enumerators.
 template <class Choice>

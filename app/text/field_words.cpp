@@ -103,6 +103,13 @@ constexpr FieldWords fields[] = {
     {"inputs", QT_TRANSLATE_NOOP("Fields", "what it was computed from")},
     {"answer", QT_TRANSLATE_NOOP("Fields", "the whole answer")},
     {"run_seed", QT_TRANSLATE_NOOP("Fields", "seed")},
+    {"learn", QT_TRANSLATE_NOOP("Fields", "past winters are learned from"), Form::Flag},
+    {"learn_since", QT_TRANSLATE_NOOP("Fields", "learned from since"), Form::Day},
+    {"wet", QT_TRANSLATE_NOOP("Fields", "wet hive"), Form::Flag},
+    {"weight_change_kg", QT_TRANSLATE_NOOP("Fields", "change of weight"), Form::Mass},
+    {"saw", QT_TRANSLATE_NOOP("Fields", "seen")},
+    {"stores", QT_TRANSLATE_NOOP("Fields", "stores in sight"), Form::Flag},
+    {"mean_c", QT_TRANSLATE_NOOP("Fields", "mean temperature")},
     {"run_winters", QT_TRANSLATE_NOOP("Fields", "simulated winters")},
     {"program_version", QT_TRANSLATE_NOOP("Fields", "version of the program")},
     {"feeds_sugar_kg", QT_TRANSLATE_NOOP("Fields", "sugar"), Form::Mass},
@@ -162,13 +169,14 @@ bool hasFieldName(const std::string& column) {
 QString fieldName(const std::string& column) {
     const auto all = parts(column);
     if (all.size() == 2 && all[1] == QLatin1String("size"))
-        return all[0] == QLatin1String("boxes") ? tr("number of boxes") : all[0] == QLatin1String("combs") ? tr("number of combs") : tr("number of photographs");
+        return all[0] == QLatin1String("boxes") ? tr("number of boxes") : all[0] == QLatin1String("combs") ? tr("number of combs") : all[0] == QLatin1String("days") ? tr("number of days") : tr("number of photographs");
     const auto* field = plainField(all.last());
     const QString name = field ? tr(field->words) : QString::fromStdString(column);
     if (all.size() < 3) return name;
     const QString place = QString::number(all[1].toInt() + 1);
     if (all[0] == QLatin1String("combs")) return tr("comb %1: %2").arg(place, name);
     if (all[0] == QLatin1String("boxes")) return tr("box %1: %2").arg(place, name);
+    if (all[0] == QLatin1String("days")) return tr("day %1: %2").arg(place, name);
     return tr("%2 %1").arg(place, name);
 }
 

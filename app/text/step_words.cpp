@@ -2,6 +2,7 @@
 #include "text/step_words.h"
 
 #include "text/field_words.h"
+#include "text/story.h"
 
 #include <QCoreApplication>
 
@@ -17,62 +18,10 @@ struct VerbWords {
     const char* words;
 };
 
+// What only the window does; all else is in text/story.h.
 constexpr VerbWords verbs[] = {
-    {"add yard", QT_TRANSLATE_NOOP("Steps", "add a yard")},
-    {"change yard", QT_TRANSLATE_NOOP("Steps", "change the yard")},
-    {"remove yard", QT_TRANSLATE_NOOP("Steps", "remove a yard")},
-    {"add colony", QT_TRANSLATE_NOOP("Steps", "add a colony")},
-    {"change colony", QT_TRANSLATE_NOOP("Steps", "change the colony")},
-    {"remove colony", QT_TRANSLATE_NOOP("Steps", "remove a colony")},
-    {"add move", QT_TRANSLATE_NOOP("Steps", "move a colony")},
-    {"change move", QT_TRANSLATE_NOOP("Steps", "change a move")},
-    {"remove move", QT_TRANSLATE_NOOP("Steps", "remove a move")},
-    {"add fate", QT_TRANSLATE_NOOP("Steps", "write what became of a colony")},
-    {"change fate", QT_TRANSLATE_NOOP("Steps", "change what became of a colony")},
-    {"remove fate", QT_TRANSLATE_NOOP("Steps", "take a colony back into the book")},
-    {"add housing", QT_TRANSLATE_NOOP("Steps", "give another hive")},
-    {"change housing", QT_TRANSLATE_NOOP("Steps", "change the hive")},
-    {"remove housing", QT_TRANSLATE_NOOP("Steps", "remove a change of hive")},
-    {"add look", QT_TRANSLATE_NOOP("Steps", "add a look")},
-    {"change look", QT_TRANSLATE_NOOP("Steps", "change the look")},
-    {"remove look", QT_TRANSLATE_NOOP("Steps", "remove a look")},
-    {"add weighing", QT_TRANSLATE_NOOP("Steps", "add a weighing")},
-    {"change weighing", QT_TRANSLATE_NOOP("Steps", "change a weighing")},
-    {"remove weighing", QT_TRANSLATE_NOOP("Steps", "remove a weighing")},
-    {"add feed", QT_TRANSLATE_NOOP("Steps", "write down a feed")},
-    {"change feed", QT_TRANSLATE_NOOP("Steps", "change a feed")},
-    {"remove feed", QT_TRANSLATE_NOOP("Steps", "remove a feed")},
-    {"add harvest", QT_TRANSLATE_NOOP("Steps", "write down a harvest")},
-    {"change harvest", QT_TRANSLATE_NOOP("Steps", "change a harvest")},
-    {"remove harvest", QT_TRANSLATE_NOOP("Steps", "remove a harvest")},
-    {"add treatment", QT_TRANSLATE_NOOP("Steps", "write down a treatment")},
-    {"change treatment", QT_TRANSLATE_NOOP("Steps", "change a treatment")},
-    {"remove treatment", QT_TRANSLATE_NOOP("Steps", "remove a treatment")},
-    {"add manipulation", QT_TRANSLATE_NOOP("Steps", "write down work on the hive")},
-    {"change manipulation", QT_TRANSLATE_NOOP("Steps", "change work on the hive")},
-    {"remove manipulation", QT_TRANSLATE_NOOP("Steps", "remove work on the hive")},
-    {"add acted_advice", QT_TRANSLATE_NOOP("Steps", "keep an advice")},
-    {"change acted_advice", QT_TRANSLATE_NOOP("Steps", "change a kept advice")},
-    {"remove acted_advice", QT_TRANSLATE_NOOP("Steps", "remove a kept advice")},
-    {"add planned_visit", QT_TRANSLATE_NOOP("Steps", "plan a visit")},
-    {"change planned_visit", QT_TRANSLATE_NOOP("Steps", "change a planned visit")},
-    {"remove planned_visit", QT_TRANSLATE_NOOP("Steps", "remove a planned visit")},
-    {"add winter_outcome", QT_TRANSLATE_NOOP("Steps", "write how the winter went")},
-    {"change winter_outcome", QT_TRANSLATE_NOOP("Steps", "change how the winter went")},
-    {"remove winter_outcome", QT_TRANSLATE_NOOP("Steps", "remove how the winter went")},
-    {"change comb", QT_TRANSLATE_NOOP("Steps", "change a comb")},
-    {"mark visit done", QT_TRANSLATE_NOOP("Steps", "tick off a visit")},
-    {"skip visit", QT_TRANSLATE_NOOP("Steps", "skip a visit")},
-    {"accept advice", QT_TRANSLATE_NOOP("Steps", "make the advice the plan")},
-    {"change hive", QT_TRANSLATE_NOOP("Steps", "change boxes or combs")},
-    {"move combs", QT_TRANSLATE_NOOP("Steps", "move combs to another colony")},
-    {"unite colonies", QT_TRANSLATE_NOOP("Steps", "unite two colonies")},
-    {"restore backup", QT_TRANSLATE_NOOP("Steps", "restore a backup")},
-    {"import document", QT_TRANSLATE_NOOP("Steps", "import a book")},
-    {"salvage", QT_TRANSLATE_NOOP("Steps", "salvage a damaged book")},
-    {"open case files", QT_TRANSLATE_NOOP("Steps", "open case files")},
-    {"begin the yard", QT_TRANSLATE_NOOP("Steps", "begin the yard")},
-    {"remove records", QT_TRANSLATE_NOOP("Steps", "remove records")},
+    {"open case files", QT_TRANSLATE_NOOP("Steps", "case files opened")},
+    {"begin the yard", QT_TRANSLATE_NOOP("Steps", "yard begun")},
 };
 
 QString tr(const char* words, int n = -1) { return QCoreApplication::translate("Steps", words, nullptr, n); }
@@ -100,16 +49,11 @@ QString lineOf(const std::string& name, const book::StepChange& change, const Wo
     return field;
 }
 
-bool isTableImport(const std::string& verb) { return verb.starts_with("import ") && !find(verb); }
-
 } // namespace
-
-bool hasVerbName(const std::string& verb) { return find(verb) != nullptr || isTableImport(verb); }
 
 QString verbName(const std::string& verb) {
     const auto* words = find(verb);
-    if (isTableImport(verb)) return tr("import a table");
-    return words ? tr(words->words) : QString::fromStdString(verb);
+    return words ? tr(words->words) : verbTitle(verb);
 }
 
 QString stepName(const book::Step& step, const WordStyle& style) {

@@ -10,10 +10,8 @@
 
 namespace winterlarder::text {
 
-//! What a step did, in a few words: "change the look", "unite two colonies". A verb without words gives itself; a test walks
-//! every verb of book/edits.h. Tested: tests/app/step_words_test.cpp.
+//! What a step did, by its verb: "look added", also for what only the window does. Tested: tests/app/step_words_test.cpp.
 QString verbName(const std::string& verb);
-bool hasVerbName(const std::string& verb);
 
 //! The step for a menu: what it did, and where at most three values changed, which: "comb 4: capped 80 %".
 QString stepName(const book::Step& step, const WordStyle& style);

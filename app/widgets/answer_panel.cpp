@@ -26,6 +26,15 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     why_ = new QPushButton(tr("&Why?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
+    plan_ = new QPushButton(tr("Make it the &plan"), this);
+    plan_->setToolTip(tr("Keeps this advice in the book with all it was computed from, and plans its visits"));
+    plan_->setProperty("accent", true);
+    plan_->hide();
+    connect(plan_, &QPushButton::clicked, this, &AnswerPanel::planAsked);
+    auto* buttons = new QVBoxLayout;
+    buttons->addWidget(why_);
+    buttons->addWidget(plan_);
+    buttons->addStretch(1);
 
     auto* words = new QVBoxLayout;
     words->setSpacing(3);
@@ -37,7 +46,7 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     across->setSpacing(12);
     across->addWidget(icon_, 0, Qt::AlignTop);
     across->addLayout(words, 1);
-    across->addWidget(why_, 0, Qt::AlignTop);
+    across->addLayout(buttons);
     enlarge();
 }
 
@@ -55,7 +64,12 @@ void AnswerPanel::changeEvent(QEvent* event) {
         icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, 26, devicePixelRatioF()));
 }
 
+void AnswerPanel::offerPlan(bool offered) {
+    planOffered_ = offered;
+}
+
 void AnswerPanel::show(const ColonyEntry& colony) {
+    plan_->hide();
     why_->setEnabled(colony.answered && !colony.pending && colony.problems.empty());
     if (!colony.problems.empty()) {
         QStringList all;
@@ -73,6 +87,7 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     icon_->setAccessibleDescription(words::verdictName(answered.answer.advice.verdict));
     icon_->show();
     why_->show();
+    plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
     sentence_->setText(words::answerSentence(answered));
     risk_->setText(words::riskLine(answered));
     risk_->setVisible(!risk_->text().isEmpty());
@@ -85,6 +100,7 @@ void AnswerPanel::say(const QString& sentence, const QString& small) {
     icon_->hide();
     iconName_.clear();
     why_->setVisible(false);
+    plan_->setVisible(false);
     sentence_->setText(sentence);
     risk_->setText(small);
     risk_->setVisible(!small.isEmpty());

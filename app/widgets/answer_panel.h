@@ -21,8 +21,13 @@ public:
     //! For the yard as a whole, or while nothing is open.
     void say(const QString& sentence, const QString& small);
 
+    QPushButton* planButton() const { return plan_; }
+    //! Whether the advice can be made the plan: the book can be written.
+    void offerPlan(bool offered);
+
 signals:
     void whyAsked();
+    void planAsked();
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -35,6 +40,8 @@ private:
     QLabel* risk_;
     QLabel* look_;
     QPushButton* why_;
+    QPushButton* plan_;
+    bool planOffered_ = false;
     QString iconName_;
 };
 

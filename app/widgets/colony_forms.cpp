@@ -2,6 +2,7 @@
 #include "text/choice_words.h"
 #include "widgets/boxes_field.h"
 #include "widgets/entry_forms.h"
+#include "widgets/place_field.h"
 
 #include <QCheckBox>
 #include <QCoreApplication>
@@ -151,6 +152,25 @@ EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
         return book::Edit(added ? book::SingleEdit(book::AddFate{now}) : book::SingleEdit(book::ChangeFate{now}));
     });
     form->open();
+    return form;
+}
+
+EntryForm* askForYard(QWidget* parent, Yard* yard, const book::Yard& added) {
+    auto* form = new EntryForm(parent, tr("A new yard"), yard);
+    auto* name = form->line(tr("&Name"), added.name);
+    auto* place = new PlaceField(form);
+    place->useReference(yard->book()->reference());
+    form->add(tr("&Where it is"), place);
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = added;
+        now.name = plain(name);
+        if (now.name.empty()) return tr("The yard needs a name.");
+        if (!place->place()) return tr("Choose a station from the list, or type latitude and longitude.");
+        now.site.where = *place->place();
+        return book::Edit(book::SingleEdit(book::AddYard{now}));
+    });
+    form->open();
+    name->setFocus();
     return form;
 }
 

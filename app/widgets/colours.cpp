@@ -120,6 +120,9 @@ QPushButton:hover, QToolButton:hover { background: %hover; }
 QPushButton:focus, QToolButton:focus { border: 2px solid %accent; padding: 3px 11px; }
 QPushButton:checked, QToolButton:checked { background: %chosen; border-color: %accent; }
 QPushButton:disabled, QToolButton:disabled { color: %quiet; background: transparent; }
+QPushButton[accent="true"] { background: %accent; color: %inkOnAccent; border-color: %accent; }
+QPushButton[accent="true"]:focus { border: 2px solid %text; }
+QPushButton[accent="true"]:disabled { background: transparent; color: %quiet; }
 QPushButton[chip="true"], QToolButton[chip="true"] { border-radius: 9px; padding: 1px 11px; }
 QPushButton[chip="true"]:focus, QToolButton[chip="true"]:focus { padding: 0px 10px; }
 QToolButton[chip="true"] { padding-right: 20px; }
@@ -211,6 +214,7 @@ QString styleSheetIn(const Colours& c) {
     put("%text", c.text);
     put("%quiet", c.quietText);
     put("%chosen", c.chosen);
+    put("%inkOnAccent", c.accentText);
     put("%accent", c.accent);
     put("%grid", c.grid);
     put("%fault", c.reserve);

@@ -121,6 +121,7 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
     auto* gross = form->quantity(tr("&Whole hive"), Kind::Mass, "weighings.gross_kg", scale && !unread ? std::optional(scale->gross.value()) : std::nullopt);
     auto* one = form->quantity(tr("&One side"), Kind::Mass, "weighings.lift_kg", side(0));
     auto* other = form->quantity(tr("The o&ther side"), Kind::Mass, "weighings.lift_kg", side(1));
+    auto* wet = form->flag(tr("Rain or snow lay &on it"), weighing.wet);
     auto* felt = form->choice(tr("It &felt"), text::choices<book::HeftWord>(), heft ? *heft : book::HeftWord::Fair);
     auto* note = form->lines(tr("&Note"), weighing.note);
     const auto fit = [=] {
@@ -135,6 +136,7 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
     form->setEdit([=]() -> EntryForm::Made {
         auto now = weighing;
         now.weighing.date = dayOf(day);
+        now.wet = wet->isChecked();
         now.note = plain(note);
         const auto missing = [] { return tr("How much did it weigh?"); };
         switch (chosen<WeighedBy>(how)) {
@@ -251,6 +253,29 @@ EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome&
         now.alive = alive->isChecked();
         now.coveredCombs = covered->value();
         now.storesLeft = mass(left);
+        now.note = plain(note);
+        return written(now);
+    });
+    form->open();
+    return form;
+}
+
+EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sighting) {
+    auto* form = new EntryForm(parent, tr("A glance in winter"), yard);
+    auto* day = form->day(tr("&Day"), sighting.date);
+    auto* saw = form->choice(tr("What was &seen"), text::choices<book::SightingKind>(), sighting.saw);
+    auto* seams = form->quantity(tr("Seams the cluster &fills"), Kind::Number, "bees.seams", sighting.seams);
+    auto* stores = form->maybe(tr("Sealed s&tores in sight"), sighting.stores);
+    auto* note = form->lines(tr("&Note"), sighting.note);
+    const auto fit = [=] { showOnly(seams, chosen<book::SightingKind>(saw) == book::SightingKind::Cluster); };
+    QObject::connect(saw, &QComboBox::currentIndexChanged, form, fit);
+    fit();
+    form->setEdit([=]() -> EntryForm::Made {
+        auto now = sighting;
+        now.date = dayOf(day);
+        now.saw = chosen<book::SightingKind>(saw);
+        now.seams = now.saw == book::SightingKind::Cluster ? seams->value() : std::nullopt;
+        now.stores = said(stores);
         now.note = plain(note);
         return written(now);
     });

@@ -14,6 +14,7 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed);
 EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harvest);
 EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& treatment);
 EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome& outcome);
+EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sighting);
 
 //! A colony's own data; a new colony asks for its hive too.
 EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony);
@@ -23,6 +24,9 @@ EntryForm* askForHive(QWidget* parent, Yard* yard, const book::Housing& housing)
 EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate);
 //! Another yard from a day on.
 EntryForm* askForMove(QWidget* parent, Yard* yard, const book::Move& move);
+
+//! A new yard.
+EntryForm* askForYard(QWidget* parent, Yard* yard, const book::Yard& added);
 
 //! A new look on a day: the combs of the last one to begin with, the bees to be counted anew.
 book::Look newLook(const ColonyRecords& records, Date day);

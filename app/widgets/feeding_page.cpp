@@ -3,12 +3,15 @@
 
 #include "models/words.h"
 #include "widgets/card.h"
+#include "widgets/entry_forms.h"
 #include "widgets/job_table.h"
+#include "widgets/record_list.h"
 
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -55,15 +58,27 @@ QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
 }
 
 FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
-    recipe_ = new QLabel(this);
+    buildGiven();
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(16, 12, 14, 10);
+    down->setSpacing(10);
+    down->addWidget(buildAdvised(), 3);
+    down->addWidget(given_, 2);
+    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+}
+
+QWidget* FeedingPage::buildAdvised() {
+    auto* advised = new QWidget(this);
+    recipe_ = new QLabel(advised);
     recipe_->setWordWrap(true);
     recipe_->setAccessibleName(FeedingPage::tr("Recipe"));
     QFont big = font();
     big.setPointSizeF(big.pointSizeF() * 1.2);
     big.setBold(true);
     recipe_->setFont(big);
-    why_ = quietLabel(this);
-    limits_ = new QLabel(this);
+    why_ = quietLabel(advised);
+    limits_ = new QLabel(advised);
     limits_->setWordWrap(true);
     auto* left = new QVBoxLayout;
     left->setSpacing(8);
@@ -71,18 +86,59 @@ FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     left->addWidget(why_);
     left->addWidget(limits_);
     left->addStretch(1);
-    visits_ = jobTable(this, model_, false, FeedingPage::tr("Visits, by day"));
-    auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(16, 14, 14, 10);
+    visits_ = jobTable(advised, model_, false, FeedingPage::tr("Visits, by day"));
+    visits_->setMinimumHeight(fontMetrics().height() * 7);
+    auto* across = new QHBoxLayout(advised);
+    across->setContentsMargins(0, 0, 0, 0);
     across->setSpacing(22);
     across->addLayout(left, 3);
     across->addWidget(visits_, 5);
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    return advised;
+}
+
+void FeedingPage::buildGiven() {
+    given_ = new RecordList(this, yard_, FeedingPage::tr("What was fed, and visits planned"), {book::Kind::Feed, book::Kind::PlannedVisit},
+                            FeedingPage::tr("Nothing was fed yet. What you give, and the visits of a plan you made yours, stand here."));
+    given_->addButton(FeedingPage::tr("&Fed\u2026"), [this] {
+        askForFeed(this, yard_, {.colony = colony_, .feed = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::FeedKind::Syrup, {}, {}, {}, {}}});
+    });
+    done_ = given_->addButton(FeedingPage::tr("Visit &made"), [this] { markDone(); });
+    skip_ = given_->addButton(FeedingPage::tr("S&kip the visit"), [this] { skip(); });
+    given_->setMinimumHeight(fontMetrics().height() * 9);
+    const auto fit = [this] {
+        const auto visit = chosenVisit();
+        const bool planned = visit && visit->state == book::VisitState::Planned && yard_->writable();
+        done_->setEnabled(planned);
+        skip_->setEnabled(planned);
+    };
+    connect(given_->table()->selectionModel(), &QItemSelectionModel::currentRowChanged, this, fit);
+    connect(given_->model(), &QAbstractItemModel::modelReset, this, fit, Qt::QueuedConnection);
+}
+
+std::optional<book::PlannedVisit> FeedingPage::chosenVisit() const {
+    const auto* records = yard_->records(colony_);
+    const auto& rows = given_->model()->rows();
+    const int at = given_->table()->currentIndex().row();
+    if (!records || at < 0 || at >= static_cast<int>(rows.size()) || rows[static_cast<std::size_t>(at)].kind != book::Kind::PlannedVisit) return std::nullopt;
+    for (const auto& visit : records->visits)
+        if (visit.id.number == rows[static_cast<std::size_t>(at)].id) return visit;
+    return std::nullopt;
+}
+
+// It was made on the day asked about.
+void FeedingPage::markDone() {
+    const auto visit = chosenVisit();
+    if (visit) yard_->apply(book::SingleEdit(book::MarkVisitDone{visit->id, yard_->asOf().value_or(visit->date), std::nullopt}));
+}
+
+void FeedingPage::skip() {
+    const auto visit = chosenVisit();
+    if (visit) yard_->apply(book::SingleEdit(book::SkipVisit{visit->id}));
 }
 
 void FeedingPage::show(ColonyId id) {
     colony_ = id;
+    given_->show(id);
     refresh();
 }
 

@@ -7,20 +7,30 @@
 #include <QWidget>
 
 class QLabel;
+class QPushButton;
 class QTableView;
 
 namespace winterlarder::desk {
 
-//! Feeding: what to mix, on which visits it is given, and the last day for it.
+class RecordList;
+
+//! Feeding: what to mix, on which visits it is given, the last day for it; and what was given.
 class FeedingPage : public QWidget {
     Q_OBJECT
 
 public:
     explicit FeedingPage(Yard* yard, QWidget* parent = nullptr);
     void show(ColonyId id);
+    RecordList* given() const { return given_; }
+    QPushButton* doneButton() const { return done_; }
 
 private:
     void refresh();
+    QWidget* buildAdvised();
+    void buildGiven();
+    std::optional<book::PlannedVisit> chosenVisit() const;
+    void markDone();
+    void skip();
     void showNothing(const QString& why);
     void showPlan(const ColonyEntry& colony);
 
@@ -30,6 +40,9 @@ private:
     QLabel* why_;
     QLabel* limits_;
     QWidget* visits_;
+    RecordList* given_;
+    QPushButton* done_;
+    QPushButton* skip_;
     JobTableModel* model_;
 };
 

@@ -12,7 +12,7 @@ QTableView* jobTable(QWidget* parent, JobTableModel* model, bool withColony, con
     table->setAccessibleName(name);
     table->setShowGrid(false);
     table->setAlternatingRowColors(true);
-    table->setWordWrap(false);
+    table->setWordWrap(true);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setSelectionMode(QAbstractItemView::SingleSelection);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -22,8 +22,10 @@ QTableView* jobTable(QWidget* parent, JobTableModel* model, bool withColony, con
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    if (withColony) table->horizontalHeader()->setStretchLastSection(true);
-    else table->horizontalHeader()->setSectionResizeMode(JobTableModel::WhatColumn, QHeaderView::Stretch);
+    // What does not fit into its line goes on in the next: nothing is cut.
+    table->horizontalHeader()->setSectionResizeMode(JobTableModel::WhatColumn, QHeaderView::Stretch);
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table->verticalHeader()->setMinimumSectionSize(table->fontMetrics().height() + 10);
     table->setColumnHidden(JobTableModel::ColonyColumn, !withColony);
     return table;
 }

@@ -5,6 +5,7 @@
 #include "models/words.h"
 #include "widgets/card.h"
 #include "widgets/comb_drawing.h"
+#include "widgets/entry_forms.h"
 #include "widgets/fields.h"
 #include "widgets/flow_layout.h"
 #include "widgets/zone_legend.h"
@@ -13,6 +14,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
@@ -39,13 +41,10 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     nothing_ = quietLabel(this);
     nothing_->setAlignment(Qt::AlignCenter);
 
-    auto* head = new QHBoxLayout;
-    head->addWidget(heading_, 1);
-    head->addWidget(new ZoneLegend(this));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(14, 10, 14, 8);
     layout->setSpacing(6);
-    layout->addLayout(head);
+    layout->addLayout(buildHead());
     layout->addWidget(drawing_, 1);
     layout->addWidget(nothing_, 1);
     layout->addWidget(buildCombFields());
@@ -57,6 +56,37 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+}
+
+QLayout* LookPage::buildHead() {
+    newLook_ = new QPushButton(tr("&New look"), this);
+    newLook_->setToolTip(tr("A new look of the day asked about; its combs begin as they were last seen"));
+    lookDetails_ = new QPushButton(tr("Queen, temper, &note\u2026"), this);
+    hive_ = new QPushButton(tr("Hi&ve\u2026"), this);
+    connect(newLook_, &QPushButton::clicked, this, &LookPage::beginLook);
+    connect(lookDetails_, &QPushButton::clicked, this, [this] { askForLook(this, yard_, yard_->lookToEdit(colony_)); });
+    connect(hive_, &QPushButton::clicked, this, [this] {
+        const auto* colony = yard_->find(colony_);
+        if (colony) askForHive(this, yard_, {.colony = colony_, .date = colony->record.asOf, .hive = colony->record.hive});
+    });
+    auto* head = new QHBoxLayout;
+    head->addWidget(heading_, 1);
+    head->addWidget(new ZoneLegend(this));
+    for (auto* button : {newLook_, lookDetails_, hive_}) {
+        button->setProperty("chip", true);
+        head->addWidget(button);
+    }
+    return head;
+}
+
+// As last seen where there was a look before, else the empty combs of the hive.
+void LookPage::beginLook() {
+    const auto* colony = yard_->find(colony_);
+    const auto* records = yard_->records(colony_);
+    if (!colony || !records || !yard_->writable()) return;
+    auto look = newLook(*records, colony->record.asOf);
+    if (std::holds_alternative<std::monostate>(look.combs)) look.combs = emptyCombs(colony->record.hive, *yard_->book()->reference());
+    yard_->writeLook(look);
 }
 
 QWidget* LookPage::buildCombFields() {
@@ -142,7 +172,8 @@ void LookPage::show(ColonyId id) {
 }
 
 QString LookPage::heading(const ColonyEntry& colony) const {
-    const QString day = words::date(colony.record.lookedOn.value_or(colony.record.asOf));
+    if (!colony.record.lookedOn) return tr("Not looked at lately.");
+    const QString day = words::date(*colony.record.lookedOn);
     const auto boxes = colony.record.hive.boxes.size();
     if (boxes > 1) return tr("Look of %1, seen from behind; boxes as they stand.").arg(day);
     if (colony.answered && colony.answered->question.longHive) return tr("Look of %1, from the entrance end.").arg(day);
@@ -160,12 +191,13 @@ void LookPage::refresh() {
     combFields_->setVisible(listed);
     nothing_->setVisible(!listed);
     nothing_->setText(quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
-                            : tr("No comb was looked at. Here the combs would hang as you saw them, with what each holds."));
+                            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the combs here as they were last seen; write on each what it holds, and count the combs the bees cover."));
     bees_->show(colony->record.bees);
     const auto* records = yard_->records(colony_);
     const auto* weighing = records ? newestWeighing(*records, colony->record.asOf) : nullptr;
     weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);
-    for (QWidget* field : std::initializer_list<QWidget*>{combFields_, bees_, weighing_}) field->setEnabled(yard_->writable());
+    for (QWidget* field : std::initializer_list<QWidget*>{combFields_, bees_, weighing_, lookDetails_, hive_}) field->setEnabled(yard_->writable() && records);
+    newLook_->setEnabled(yard_->writable() && records && colony->record.lookedOn != colony->record.asOf);
     showComb();
     showEvidence(*colony);
 }

@@ -11,6 +11,7 @@
 
 class QDoubleSpinBox;
 class QLabel;
+class QPushButton;
 
 namespace winterlarder::desk {
 
@@ -29,6 +30,8 @@ public:
     CombDrawing* drawing() const { return drawing_; }
     BeesField* bees() const { return bees_; }
     WeighingField* weighing() const { return weighing_; }
+    QPushButton* newLookButton() const { return newLook_; }
+    QPushButton* detailsButton() const { return lookDetails_; }
     QDoubleSpinBox* share(Zone zone) const { return shares_.at(zone); }
 
 signals:
@@ -37,6 +40,8 @@ signals:
 private:
     QWidget* buildCombFields();
     QWidget* buildRecordFields();
+    QLayout* buildHead();
+    void beginLook();
     void refresh();
     void showComb();
     void showEvidence(const ColonyEntry& colony);
@@ -50,6 +55,9 @@ private:
     Yard* yard_;
     ColonyId colony_;
     QLabel* heading_;
+    QPushButton* newLook_;
+    QPushButton* lookDetails_;
+    QPushButton* hive_;
     CombDrawing* drawing_;
     QLabel* nothing_;
     QWidget* combFields_;

@@ -56,6 +56,7 @@ QPushButton* PicturePanel::chip(advice::OptionKind kind) const {
 }
 
 QString PicturePanel::caption() const {
+    if (!trial_.isEmpty()) return trial_;
     if (!shown_ || shown_->picture.empty()) return tr("No winter can be simulated from what is known.");
     return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones touch the reserve.").arg(QLocale().toString(shown_->picture.winters));
 }
@@ -72,10 +73,28 @@ void PicturePanel::show(const ColonyEntry& colony) {
     if (colony_ != colony.id) wanted_ = {advice::OptionKind::Leave};
     colony_ = colony.id;
     shown_ = colony.answered;
+    trial_.clear();
     offer(shown_->answer.advice);
+    showOwn();
+}
+
+void PicturePanel::showOwn() {
     plot_->showOptions(wanted_);
     plot_->show(std::shared_ptr<const WinterPicture>(shown_, &shown_->picture));
     caption_->setText(caption());
+}
+
+void PicturePanel::tryOut(const std::shared_ptr<const WinterPicture>& picture, const QString& caption) {
+    if (!shown_) return;
+    const bool tried = picture != nullptr;
+    trial_ = tried ? caption : QString();
+    for (auto& [kind, button] : chips_) button->setEnabled(!tried);
+    if (!tried) return showOwn();
+    std::set<advice::OptionKind> all;
+    for (const auto& option : picture->options) all.insert(option.kind);
+    plot_->showOptions(all);
+    plot_->show(picture);
+    caption_->setText(trial_);
 }
 
 void PicturePanel::offer(const advice::Advice& advice) {

@@ -21,6 +21,8 @@ public:
     explicit PicturePanel(QWidget* parent = nullptr);
 
     void show(const ColonyEntry& colony);
+    //! Shows what is tried out in place of the options; nothing: the answer's own picture again.
+    void tryOut(const std::shared_ptr<const WinterPicture>& picture, const QString& caption);
     WinterPlot* plot() const { return plot_; }
     //! Options at hand, by kind; each button shows and hides its winters.
     QPushButton* chip(advice::OptionKind kind) const;
@@ -33,6 +35,7 @@ private:
     void offer(const advice::Advice& advice);
     void layOver();
     QString caption() const;
+    void showOwn();
 
     WinterPlot* plot_;
     QLabel* caption_;
@@ -41,6 +44,7 @@ private:
     QToolButton* keep_;
     std::map<advice::OptionKind, QPushButton*> chips_;
     AnsweredPointer shown_;
+    QString trial_; //!< caption of what is tried out; empty: nothing is
     ColonyId colony_;
     std::set<advice::OptionKind> wanted_{advice::OptionKind::Leave};
 };

@@ -43,6 +43,7 @@ void openRecord(QWidget* parent, Yard* yard, ColonyId colony, book::Kind kind, s
     case book::Kind::Harvest: return openIn(records->harvests, id, with(askForHarvest));
     case book::Kind::Treatment: return openIn(records->treatments, id, with(askForTreatment));
     case book::Kind::WinterOutcome: return openIn(records->outcomes, id, with(askForOutcome));
+    case book::Kind::Sighting: return openIn(records->sightings, id, with(askForSighting));
     default: return;
     }
 }
@@ -62,8 +63,10 @@ std::optional<book::SingleEdit> removalOf(book::Kind kind, std::int64_t id) {
     case Kind::ActedAdvice: return RemoveActedAdvice{{id}};
     case Kind::PlannedVisit: return RemovePlannedVisit{{id}};
     case Kind::WinterOutcome: return RemoveWinterOutcome{{id}};
+    case Kind::Sighting: return RemoveSighting{{id}};
     case Kind::Yard:
-    case Kind::Colony: return std::nullopt;
+    case Kind::Colony:
+    case Kind::WeatherLog: return std::nullopt;
     }
     return std::nullopt;
 }

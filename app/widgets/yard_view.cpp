@@ -5,12 +5,17 @@
 #include "widgets/answer_panel.h"
 #include "widgets/card.h"
 #include "widgets/job_table.h"
+#include "widgets/place_page.h"
 
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTabWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
@@ -46,28 +51,65 @@ QString giftWords(const advice::CombGift& gift) {
 
 YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
     answer_ = new AnswerPanel(this);
-    table_ = jobTable(this, model_, true, tr("Everything to do, by day"));
-    auto* plan = new Card(this);
-    auto* planLayout = new QVBoxLayout(plan);
-    planLayout->setContentsMargins(12, 10, 12, 10);
-    auto* title = new QLabel(tr("Plan"), plan);
-    QFont bold = font();
-    bold.setBold(true);
-    title->setFont(bold);
-    planLayout->addWidget(title);
-    planLayout->addWidget(table_, 1);
+    place_ = new PlacePage(yard_, this);
+    place_->setObjectName(QStringLiteral("page"));
+    auto* room = new QScrollArea(this);
+    room->setWidgetResizable(true);
+    room->setFrameShape(QFrame::NoFrame);
+    room->setFocusPolicy(Qt::NoFocus);
+    room->setWidget(place_);
+    room->viewport()->setObjectName(QStringLiteral("page"));
+    pages_ = new QTabWidget(this);
+    pages_->setAccessibleName(tr("Pages of the yard"));
+    pages_->addTab(buildPlan(), tr("&Plan"));
+    pages_->addTab(room, tr("P&lace"));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(12);
     layout->addWidget(answer_);
-    layout->addWidget(buildTotals());
-    layout->addWidget(plan, 1);
+    layout->addWidget(pages_, 1);
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
         emit colonyChosen(model_->jobs()[static_cast<std::size_t>(index.row())].id);
     });
     connect(yard_, &Yard::coloniesChanged, this, &YardView::refresh);
-    connect(yard_, &Yard::answerChanged, this, &YardView::refresh);
+    // Many answers may come at once; the plan is added up once for all of them.
+    auto* soon = new QTimer(this);
+    soon->setSingleShot(true);
+    connect(soon, &QTimer::timeout, this, &YardView::refresh);
+    connect(yard_, &Yard::answerChanged, soon, [soon] { if (!soon->isActive()) soon->start(0); });
     refresh();
+}
+
+QWidget* YardView::buildPlan() {
+    auto* plan = new QWidget(this);
+    table_ = jobTable(plan, model_, true, tr("Everything to do, by day"));
+    full_ = new QWidget(plan);
+    auto* full = new QVBoxLayout(full_);
+    full->setContentsMargins(0, 0, 0, 0);
+    full->setSpacing(10);
+    full->addWidget(buildTotals());
+    full->addWidget(table_, 1);
+    auto* down = new QVBoxLayout(plan);
+    down->setContentsMargins(12, 10, 12, 10);
+    down->addWidget(full_, 1);
+    down->addWidget(buildEmpty(), 1);
+    return plan;
+}
+
+// An empty yard shows how to begin.
+QWidget* YardView::buildEmpty() {
+    empty_ = new Card(this);
+    auto* words = new QLabel(tr("The yard is empty. Add a colony: its name and the hive it lives in. Then write down one look \u2013 which combs hold honey, and how many the bees "
+                                "cover \u2013 and the answer stands here: whether it lasts, what to feed, or what may come off."), empty_);
+    words->setWordWrap(true);
+    addColony_ = new QPushButton(tr("&Add a colony\u2026"), empty_);
+    connect(addColony_, &QPushButton::clicked, this, &YardView::colonyWanted);
+    auto* down = new QVBoxLayout(empty_);
+    down->setContentsMargins(24, 24, 24, 24);
+    down->addWidget(words);
+    down->addWidget(addColony_, 0, Qt::AlignLeft);
+    down->addStretch(1);
+    return empty_;
 }
 
 QWidget* YardView::buildTotals() {
@@ -118,6 +160,10 @@ void YardView::refresh() {
     answer_->say(yardSentence(plan), yardSmallLine(plan));
     showTotals(plan);
     model_->show(plan.jobs);
+    const bool none = yard_->colonies().empty();
+    full_->setVisible(!none);
+    empty_->setVisible(none);
+    addColony_->setEnabled(yard_->writable());
 }
 
 } // namespace winterlarder::desk

@@ -8,11 +8,14 @@
 
 class QGridLayout;
 class QLabel;
+class QPushButton;
+class QTabWidget;
 class QTableView;
 
 namespace winterlarder::desk {
 
 class AnswerPanel;
+class PlacePage;
 
 //! The yard as a whole: what it asks for, what to buy, what can come off, and every visit by day.
 class YardView : public QWidget {
@@ -25,11 +28,18 @@ public:
     QTableView* table() const { return table_; }
     const JobTableModel* model() const { return model_; }
 
+    QTabWidget* pages() const { return pages_; }
+    PlacePage* place() const { return place_; }
+    QPushButton* addColonyButton() const { return addColony_; }
+
 signals:
+    void colonyWanted(); //!< a new one
     void colonyChosen(winterlarder::desk::ColonyId id);
 
 private:
     QWidget* buildTotals();
+    QWidget* buildEmpty();
+    QWidget* buildPlan();
     void showTotals(const YardPlan& plan);
 
     Yard* yard_;
@@ -40,6 +50,11 @@ private:
     QLabel* gifts_;
     JobTableModel* model_;
     QTableView* table_;
+    QTabWidget* pages_;
+    PlacePage* place_;
+    QWidget* full_;
+    QWidget* empty_;
+    QPushButton* addColony_;
 };
 
 //! The yard's state in a sentence.

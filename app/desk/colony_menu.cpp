@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/colony_view.h"
+#include "desk/main_window.h"
+#include "widgets/entry_forms.h"
+#include "widgets/look_page.h"
+
+#include <QMenu>
+#include <QMenuBar>
+#include <QPushButton>
+#include <QTabWidget>
+
+//! Everything that can be written down of a colony, from the menu.
+namespace winterlarder::desk {
+
+void MainWindow::buildColonyMenu() {
+    colonyMenu_ = menuBar()->addMenu(tr("&Colony"));
+    auto* menu = colonyMenu_;
+    const auto today = [this] { return yard_.asOf().value_or(*Date::of(2000, 1, 1)); };
+    const auto of = [this] { return colonyView_->colony(); };
+    const auto add = [&](const QString& words, auto act) { menu->addAction(words, this, act)->setData(true); };
+    menu->addAction(tr("&New colony\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this, &MainWindow::newColony);
+    menu->addSeparator();
+    add(tr("New &look"), [this] {
+        colonyView_->pages()->setCurrentIndex(0);
+        colonyView_->look()->newLookButton()->click();
+    });
+    add(tr("&Weigh\u2026"), [this, today, of] { askForWeighing(this, &yard_, {.colony = of(), .weighing = {today(), book::ScaleReading{}}}); });
+    add(tr("&Fed\u2026"), [this, today, of] { askForFeed(this, &yard_, {.colony = of(), .feed = {today(), book::FeedKind::Syrup, {}, {}, {}, {}}}); });
+    add(tr("&Harvest\u2026"), [this, today, of] { askForHarvest(this, &yard_, {.colony = of(), .harvest = {today(), Mass(0)}}); });
+    add(tr("&Treatment\u2026"), [this, today, of] { askForTreatment(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("A &glance in winter\u2026"), [this, today, of] { askForSighting(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("N&ote\u2026"), [this, today, of] { askForNote(this, &yard_, {.colony = of(), .date = today()}); });
+    menu->addSeparator();
+    add(tr("&Name, queen, feeder\u2026"), [this, of] {
+        if (const auto* records = yard_.records(of())) askForColony(this, &yard_, records->colony);
+    });
+    add(tr("Hi&ve\u2026"), [this, today, of] {
+        if (const auto* colony = yard_.find(of())) askForHive(this, &yard_, {.colony = of(), .date = today(), .hive = colony->record.hive});
+    });
+    add(tr("To another &yard\u2026"), [this, today, of] {
+        if (const auto* shown = yard_.shownYard()) askForMove(this, &yard_, {.colony = of(), .date = today(), .yard = shown->id});
+    });
+    add(tr("What became of &it\u2026"), [this, today, of] { askForFate(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("&Remove it with all its records"), [this] { removeColony(); });
+    connect(menu, &QMenu::aboutToShow, this, &MainWindow::offerColonyMenu);
+    // Shortcuts must work again once the menu is closed, whatever it offered.
+    connect(menu, &QMenu::aboutToHide, this, [this] {
+        for (auto* action : colonyMenu_->actions()) action->setEnabled(true);
+    }, Qt::QueuedConnection);
+}
+
+void MainWindow::offerColonyMenu() {
+    const bool chosen = yard_.find(colonyView_->colony()) && list_->currentIndex().row() > 0;
+    for (auto* action : colonyMenu_->actions()) action->setEnabled(yard_.writable() && (chosen || !action->data().toBool()));
+}
+
+void MainWindow::newColony() {
+    const auto* shown = yard_.shownYard();
+    if (!shown || !reference_ || !yard_.writable()) return;
+    book::Colony colony{.yard = shown->id, .hive = settings::usualHive(*reference_)};
+    askForColony(this, &yard_, colony);
+    connect(&book_, &OpenBook::changed, this, [this](const BookChange& change) {
+        if (!change.added) return;
+        connect(&yard_, &Yard::settledDown, this, [this, id = *change.added] { choose(id); }, Qt::SingleShotConnection);
+    }, Qt::SingleShotConnection);
+}
+
+void MainWindow::newYard() {
+    if (!yard_.writable() || !reference_) return;
+    askForYard(this, &yard_, {});
+    connect(&book_, &OpenBook::changed, this, [this] {
+        connect(&yard_, &Yard::settledDown, this, [this] {
+            if (!yard_.yards().empty()) yard_.showYard(yard_.yards().back().id);
+        }, Qt::SingleShotConnection);
+    }, Qt::SingleShotConnection);
+}
+
+// It can be undone, so it is not asked twice.
+void MainWindow::removeColony() {
+    const auto id = colonyView_->colony();
+    if (yard_.find(id)) yard_.apply(book::SingleEdit(book::RemoveColony{id}));
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/trying.h"
+
+#include "desk/reckoning.h"
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr ColonyId tried{1}; // one thing is tried at a time
+
+//! Answers over few winters.
+class Previewing : public Adviser {
+public:
+    explicit Previewing(std::shared_ptr<const Adviser> adviser) : adviser_(std::move(adviser)) {}
+    Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override {
+        return adviser_->preview(record, position, std::move(stop));
+    }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const override { return yard; }
+
+private:
+    std::shared_ptr<const Adviser> adviser_;
+};
+
+} // namespace
+
+Trying::Trying(std::shared_ptr<const Adviser> adviser, QObject* parent)
+    : QObject(parent), preview_(std::make_unique<Reckoning>(std::make_shared<Previewing>(adviser))), full_(std::make_unique<Reckoning>(adviser)),
+      asked_{.colony = {}, .yard = {}, .asOf = *Date::of(2000, 1, 1), .lookedOn = {}, .site = {}, .hive = {}, .bees = {}, .combs = {}, .weighings = {},
+             .moisturePercent = {}, .feeds = {}, .harvests = {}, .season = {}, .feeder = {}, .wish = {}} {
+    connect(preview_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answer) {
+        emit previewed(answer);
+        full_->ask(id, position_, asked_, true);
+    });
+    connect(full_.get(), &Reckoning::answered, this, [this](ColonyId, const AnsweredPointer& answer) { emit answered(answer); });
+    for (auto* each : {preview_.get(), full_.get()})
+        connect(each, &Reckoning::contradicted, this, [this](ColonyId, const book::ColonyCase&, const Problems& problems) { emit contradicted(problems); });
+}
+
+Trying::~Trying() = default;
+
+void Trying::ask(int position, const book::ColonyCase& record) {
+    position_ = position;
+    asked_ = record;
+    full_->keepOnly({});
+    preview_->ask(tried, position, record, true);
+}
+
+void Trying::cancel() {
+    const bool busy = !idle();
+    preview_->keepOnly({});
+    full_->keepOnly({});
+    if (busy) emit cancelled();
+}
+
+bool Trying::idle() const {
+    return preview_->idle() && full_->idle();
+}
+
+} // namespace winterlarder::desk

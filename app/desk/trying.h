@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "desk/adviser.h"
+
+#include <QObject>
+
+#include <memory>
+
+namespace winterlarder::desk {
+
+class Reckoning;
+
+//! Answers what is tried out with another demand: a preview over few winters first, then the full answer. Only the newest wish is
+//! answered; older ones are stopped, and what they bring late is thrown away. Tested: tests/app/trying_test.cpp.
+class Trying : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Trying(std::shared_ptr<const Adviser> adviser, QObject* parent = nullptr);
+    ~Trying() override;
+
+    void ask(int position, const book::ColonyCase& record);
+    void cancel();
+    bool idle() const;
+
+signals:
+    void previewed(winterlarder::desk::AnsweredPointer answered);
+    void answered(winterlarder::desk::AnsweredPointer answered);
+    void contradicted(winterlarder::Problems problems);
+    void cancelled();
+
+private:
+    std::unique_ptr<Reckoning> preview_, full_;
+    book::ColonyCase asked_;
+    int position_ = 0;
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/what_if.h"
+
+#include "feeding/syrup.h"
+#include "winter/larder.h"
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr double usualSugarShare = 0.6; // 3:2 by mass
+
+void scale(std::optional<double>& number, double factor) {
+    if (number) *number *= factor;
+}
+
+std::vector<winter::StoresStep> stepsOf(const WhatIf& wish, const std::optional<feeding::FeedingPlan>& plan, SeasonDay today) {
+    std::vector<winter::StoresStep> steps;
+    if (wish.take > Mass(0)) steps.push_back({today, -wish.take});
+    if (plan)
+        for (const auto& visit : plan->visits)
+            if (visit.stores > Mass(0)) steps.push_back({visit.day, visit.stores});
+    return steps;
+}
+
+Spread<Mass> aboveReserve(const Spread<Mass>& stores, Mass reserve) {
+    const auto above = [&](Mass mass) { return std::max(Mass(0), mass - reserve); };
+    return {above(stores.low), above(stores.typical), above(stores.high)};
+}
+
+} // namespace
+
+book::ColonyCase caseWith(const book::ColonyCase& record, const advice::ColonyQuestion& question, const WhatIf& wish) {
+    auto changed = record;
+    if (wish.wrapped) changed.hive.shell = book::Shell::Wrapped;
+    const double factor = 1 + wish.beesPercent / 100;
+    scale(changed.bees.count, factor);
+    scale(changed.bees.coveredCombs, factor);
+    scale(changed.bees.seams, factor);
+    if (wish.forageDaysLater != 0 && question.season.forage)
+        changed.season.forage = question.winter.date(std::min(question.season.forage->day + wish.forageDaysLater, lastSimulatedDay));
+    return changed;
+}
+
+std::optional<Trials> Trials::of(AnsweredPointer base, const ModelConstants& constants) {
+    if (!base || !base->answer.workings.ensemble || !base->answer.advice.estimate || base->picture.empty()) return std::nullopt;
+    return Trials(std::move(base), constants.diurnalHalfRange);
+}
+
+Trials::Trials(AnsweredPointer base, double diurnalHalfRange) : base_(std::move(base)), diurnalHalfRange_(diurnalHalfRange) {
+    const auto& ensemble = *base_->answer.workings.ensemble;
+    const auto& advice = base_->answer.advice;
+    pairs_ = pairWithStores(ensemble.winters(), advice.estimate->mean, advice.storesSd);
+    losses_ = winter::lossesFrom(ensemble, base_->question.asOf, base_->answer.workings.flow);
+    drawn_ = standFor(pairs_, losses_.largest, drawnWinters);
+}
+
+std::optional<feeding::FeedingPlan> Trials::planFor(Mass sugar) const {
+    const auto& q = base_->question;
+    if (sugar <= Mass(0) || !q.site) return std::nullopt;
+    const auto bees = base_->answer.workings.ensemble->bees(q.asOf);
+    feeding::FeedingQuestion asked{sugar * feeding::storesPerKgSugar(usualSugarShare), q.winter, q.asOf};
+    asked.curve = &q.site->curve;
+    asked.season = q.season;
+    asked.bees = {winter::quantile({bees.begin(), bees.end()}, 0.5)};
+    asked.feeder = q.feeder;
+    asked.freeRoom = base_->answer.advice.freeRoom;
+    asked.visitEveryDays = q.visitEveryDays;
+    asked.visitWeekdays = q.visitWeekdays;
+    asked.diurnalHalfRange = TemperatureDifference(diurnalHalfRange_);
+    return feeding::planFeeding(asked);
+}
+
+Trials::Trial Trials::tryOut(const WhatIf& wish) const {
+    const auto& q = base_->question;
+    const auto& answer = base_->answer;
+    const auto& ensemble = *answer.workings.ensemble;
+    Trial trial;
+    trial.plan = planFor(wish.sugar);
+    auto& option = trial.option;
+    option.kind = trial.plan ? advice::OptionKind::Feed : advice::OptionKind::TakeNow;
+    option.amount = trial.plan ? trial.plan->stores : wish.take;
+    option.steps = stepsOf(wish, trial.plan, q.asOf);
+    const Mass mean = std::max(Mass(0), answer.advice.estimate->mean);
+    const auto losses = winter::lossesFrom(ensemble, q.asOf, answer.workings.flow, option.steps);
+    const auto outcome = winter::follow(losses, mean, answer.advice.storesSd, q.reserve);
+    option.storesAfter = std::max(Mass(0), mean - wish.take);
+    option.runOut = outcome.runsOut;
+    option.touchReserve = outcome.touchesReserve;
+    if (trial.plan && !option.steps.empty()) {
+        const auto afterwards = winter::lossesFrom(ensemble, q.asOf, answer.workings.flow, option.steps, option.steps.back().day + 1);
+        option.touchReserve = winter::shareShort(afterwards.largest, mean, answer.advice.storesSd, q.reserve, true);
+    }
+    option.springReserve = outcome.atForage;
+    option.springSurplus = aboveReserve(outcome.atForage, q.reserve);
+    auto picture = std::make_shared<WinterPicture>(base_->picture);
+    std::erase_if(picture->options, [](const OptionPicture& each) { return each.kind != advice::OptionKind::Leave; });
+    if (wish.changesAmounts())
+        picture->options.push_back(pictureOption(ensemble, answer.workings.flow, pairs_, drawn_, option, picture->first, picture->last, picture->reserveKg, Readings::None));
+    trial.picture = std::move(picture);
+    return trial;
+}
+
+advice::Advice adviceOf(const Trials::Trial& trial, const AnsweredColony& base, const WhatIf& wish) {
+    auto advice = base.answer.advice;
+    advice.feed = trial.plan;
+    advice.harvest.reset();
+    if (wish.take > Mass(0)) advice.harvest = advice::HarvestAdvice{wish.take, {}, Mass(0)};
+    advice.verdict = trial.plan ? advice::Verdict::Feed : wish.take > Mass(0) ? advice::Verdict::Harvest : advice::Verdict::Leave;
+    advice.springReserve = trial.option.springReserve;
+    std::erase_if(advice.options, [](const auto& option) { return option.kind != advice::OptionKind::Leave; });
+    if (wish.changesAmounts()) advice.options.push_back(trial.option);
+    return advice;
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/open_book.h"
+
+#include <QDialog>
+
+class QListWidget;
+class QPushButton;
+
+namespace winterlarder::desk {
+
+//! The backups beside the book, newest first: one can be made now, and any restored, which can be undone.
+//! Tested: tests/app/import_test.cpp.
+class BackupsDialog : public QDialog {
+    Q_OBJECT
+
+public:
+    explicit BackupsDialog(OpenBook* book, QWidget* parent = nullptr);
+    QListWidget* list() const { return list_; }
+    QPushButton* makeButton() const { return make_; }
+    QPushButton* restoreButton() const { return restore_; }
+
+private:
+    void refresh();
+    void make();
+    void restore();
+
+    OpenBook* book_;
+    QListWidget* list_;
+    QPushButton* make_;
+    QPushButton* restore_;
+};
+
+} // namespace winterlarder::desk

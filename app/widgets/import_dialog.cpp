@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/import_dialog.h"
+
+#include "exchange/book_csv.h"
+#include "exchange/book_document.h"
+#include "widgets/card.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QFileInfo>
+#include <QFormLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPointer>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+QString tableOfFile(const QString& file) {
+    const QString name = QFileInfo(file).completeBaseName().toLower().replace(QLatin1Char('-'), QLatin1Char('_'));
+    QString best;
+    for (const auto& table : exchange::csvTables()) {
+        const QString each = QString::fromStdString(table);
+        if (name.contains(each) && each.size() > best.size()) best = each;
+    }
+    return best;
+}
+
+ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent) : QDialog(parent), book_(book), file_(file) {
+    setWindowTitle(tr("Import %1").arg(QFileInfo(file).fileName()));
+    setAttribute(Qt::WA_DeleteOnClose);
+    table_ = new QComboBox(this);
+    table_->setAccessibleName(tr("What the table holds"));
+    for (const auto& table : exchange::csvTables()) table_->addItem(QString::fromStdString(table));
+    said_ = new QLabel(this);
+    said_->setWordWrap(true);
+    said_->setAccessibleName(tr("What would be imported"));
+    faults_ = new QListWidget(this);
+    faults_->setAccessibleName(tr("What is wrong in the file, by line and column"));
+    faults_->setWordWrap(true);
+    auto* buttons = new QDialogButtonBox(this);
+    import_ = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
+    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+    auto* form = new QFormLayout;
+    form->addRow(tr("the table holds"), table_);
+    auto* down = new QVBoxLayout(this);
+    down->addLayout(form);
+    down->addWidget(said_);
+    down->addWidget(faults_, 1);
+    down->addWidget(buttons);
+    resize(620, 380);
+    connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::carryOut);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    QFile read(file);
+    if (read.open(QIODevice::ReadOnly)) text_ = read.readAll().toStdString();
+    whole_ = file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive);
+    form->setRowVisible(table_, !whole_);
+    if (const QString named = tableOfFile(file); !named.isEmpty()) table_->setCurrentText(named);
+    connect(table_, &QComboBox::currentIndexChanged, this, &ImportDialog::preview);
+    preview();
+}
+
+QString ImportDialog::said() const { return said_->text(); }
+
+void ImportDialog::preview() {
+    previewed_.reset();
+    faults_->clear();
+    faults_->hide();
+    import_->setEnabled(false);
+    said_->setText(tr("Reading\u2026"));
+    if (whole_) previewBook();
+    else previewTable();
+}
+
+void ImportDialog::previewTable() {
+    const int number = ++asked_;
+    book_->ask([self = QPointer<ImportDialog>(this), number, text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(),
+                who = book_->scribe().who.toStdString()](book::Book& book) -> BookWorker::Finish {
+        auto made = std::make_shared<Outcome<exchange::CsvPreview>>(exchange::previewCsv(book, table, text, file, who));
+        return [self, number, made] {
+            if (!self || number != self->asked_) return;
+            if (!made->ok()) return self->showFaults(made->problems());
+            self->previewed_ = std::shared_ptr<const exchange::CsvPreview>(made, &made->value());
+            self->showTable(**made);
+        };
+    });
+}
+
+void ImportDialog::showTable(const exchange::CsvPreview& preview) {
+    const auto count = [](const std::vector<int>& lines) { return static_cast<int>(lines.size()); };
+    said_->setText(tr("%1; %2; %3. Everything or nothing is imported, as one step that can be undone; a backup is made first.")
+                       .arg(tr("%n new", nullptr, count(preview.added)), tr("%n changed", nullptr, count(preview.changed)), tr("%n said already, left out", nullptr, count(preview.duplicates))));
+    import_->setEnabled(book_->writable() && (!preview.added.empty() || !preview.changed.empty()));
+}
+
+void ImportDialog::previewBook() {
+    const auto read = exchange::readBook(text_, file_.toStdString(), *book_->reference());
+    if (!read.ok()) return showFaults(read.problems());
+    said_->setText(tr("A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.", nullptr,
+                      static_cast<int>(read->size())));
+    import_->setEnabled(book_->writable());
+}
+
+void ImportDialog::showFaults(const Problems& problems) {
+    said_->setText(tr("Nothing can be imported before this is put right in the file: %n faults.", nullptr, static_cast<int>(problems.size())));
+    for (const auto& problem : problems) faults_->addItem(QString::fromStdString(describe(problem)));
+    faults_->show();
+}
+
+void ImportDialog::carryOut() {
+    import_->setEnabled(false);
+    const auto done = [self = QPointer<ImportDialog>(this)](const Problems& problems) {
+        if (!self) return;
+        if (problems.empty()) self->accept();
+        else self->showFaults(problems);
+    };
+    if (whole_) {
+        book_->change([text = text_, file = file_.toStdString()](book::Book& book, book::Timestamp now, const std::string& who) {
+            return exchange::importBook(book, text, file, now, who);
+        }, done);
+    } else if (previewed_) {
+        book_->change([preview = previewed_](book::Book& book, book::Timestamp now, const std::string& who) { return exchange::importCsv(book, *preview, now, who); }, done);
+    }
+}
+
+} // namespace winterlarder::desk

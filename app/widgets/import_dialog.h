@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/open_book.h"
+
+#include <QDialog>
+
+#include <memory>
+
+class QComboBox;
+class QLabel;
+class QListWidget;
+class QPushButton;
+
+namespace winterlarder::exchange {
+struct CsvPreview;
+}
+
+namespace winterlarder::desk {
+
+//! Import with a preview: which entries a table (CSV) or a whole book (JSON) would add or change, or everything that is wrong with it. What is
+//! previewed is what is imported, as one step that can be undone; a backup is made first. Tested: tests/app/import_test.cpp.
+class ImportDialog : public QDialog {
+    Q_OBJECT
+
+public:
+    ImportDialog(OpenBook* book, const QString& file, QWidget* parent = nullptr);
+    QComboBox* table() const { return table_; }
+    QPushButton* importButton() const { return import_; }
+    QString said() const;
+    QListWidget* faults() const { return faults_; }
+
+private:
+    void preview();
+    void previewTable();
+    void previewBook();
+    void showFaults(const Problems& problems);
+    void showTable(const exchange::CsvPreview& preview);
+    void carryOut();
+
+    OpenBook* book_;
+    QString file_;
+    std::string text_;
+    bool whole_ = false; //!< a whole book as a JSON document
+    std::shared_ptr<const exchange::CsvPreview> previewed_;
+    int asked_ = 0;
+    QComboBox* table_;
+    QLabel* said_;
+    QListWidget* faults_;
+    QPushButton* import_;
+};
+
+//! The table a file's name speaks of: "weighings-2026.csv" -> "weighings"; empty where none.
+QString tableOfFile(const QString& file);
+
+} // namespace winterlarder::desk

@@ -1,0 +1,320 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/place_page.h"
+
+#include "answer/site_of_case.h"
+#include "models/words.h"
+#include "plots/curve_plot.h"
+#include "text/choice_words.h"
+#include "widgets/card.h"
+#include "widgets/place_field.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDateEdit>
+#include <QFormLayout>
+#include <QGridLayout>
+#include <QLocale>
+#include <QPlainTextEdit>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+namespace {
+
+using Kind = QuantityField::Kind;
+constexpr int everyYear = 2001; // any year without a leap day
+
+QLabel* heading(QWidget* parent, const QString& words) {
+    auto* label = new QLabel(words, parent);
+    QFont font = label->font();
+    font.setBold(true);
+    label->setFont(font);
+    return label;
+}
+
+} // namespace
+
+PlacePage::PlacePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
+    connect(yard_, &Yard::coloniesChanged, this, &PlacePage::refresh);
+    connect(yard_, &Yard::answerChanged, this, &PlacePage::refresh);
+}
+
+// The fields need the shipped limits, so they are made once those are there.
+void PlacePage::build() {
+    built_ = true;
+    curve_ = new CurvePlot(this);
+    said_ = quietLabel(this);
+    auto* left = new QVBoxLayout;
+    left->addLayout(buildWhere());
+    left->addLayout(buildWishes());
+    left->addStretch(1);
+    auto* right = new QVBoxLayout;
+    right->addLayout(buildSeason());
+    right->addWidget(curve_, 1);
+    right->addWidget(said_);
+    auto* across = new QHBoxLayout(this);
+    across->setContentsMargins(16, 12, 16, 10);
+    across->setSpacing(26);
+    across->addLayout(left, 1);
+    across->addLayout(right, 1);
+}
+
+QuantityField* PlacePage::quantity(const QString& name, Kind kind, const char* field) {
+    return new QuantityField(this, name, kind, yard_->book()->reference()->field(field));
+}
+
+QLayout* PlacePage::buildWhere() {
+    name_ = new QLineEdit(this);
+    name_->setAccessibleName(tr("Name of the yard"));
+    place_ = new PlaceField(this);
+    place_->useReference(yard_->book()->reference());
+    elevation_ = quantity(tr("Height above the sea, m"), Kind::Number, "site.elevation_m");
+    flow_ = new QComboBox(this);
+    flow_->setAccessibleName(tr("Autumn flow still to come"));
+    for (const auto& [words, each] : text::choices<book::FlowStrength>()) flow_->addItem(words, static_cast<int>(each));
+    own_ = new QCheckBox(tr("I have my own temperatures of this place"), this);
+    ownFields_ = new QWidget(this);
+    ownFields_->setLayout(buildOwnClimate());
+    notes_ = new QPlainTextEdit(this);
+    notes_->setAccessibleName(tr("What flowers here, and when"));
+    notes_->setTabChangesFocus(true);
+    notes_->setFixedHeight(fontMetrics().height() * 4);
+    auto* form = new QFormLayout;
+    form->addRow(heading(this, tr("Where it is")));
+    form->addRow(tr("name"), name_);
+    form->addRow(tr("place"), place_);
+    form->addRow(tr("height, m"), elevation_);
+    form->addRow(QString(), own_);
+    form->addRow(ownFields_);
+    form->addRow(tr("autumn flow"), flow_);
+    form->addRow(tr("forage"), notes_);
+    connect(name_, &QLineEdit::editingFinished, this, [this] {
+        if (!name_->text().trimmed().isEmpty()) change([this](book::Yard& yard) { yard.name = name_->text().trimmed().toStdString(); });
+    });
+    connect(place_, &PlaceField::chosen, this, [this] { change([this](book::Yard& yard) { yard.site.where = *place_->place(); }); });
+    connect(elevation_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
+    connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = static_cast<book::FlowStrength>(flow_->currentData().toInt()); }); });
+    connect(own_, &QCheckBox::toggled, this, [this](bool on) {
+        ownFields_->setVisible(on);
+        if (on) writeOwnClimate();
+    });
+    connect(notes_, &QPlainTextEdit::textChanged, this, [this] { change([this](book::Yard& yard) { yard.forageNotes = notes_->toPlainText().toStdString(); }); });
+    return form;
+}
+
+QLayout* PlacePage::buildOwnClimate() {
+    auto* grid = new QGridLayout;
+    grid->setContentsMargins(0, 0, 0, 0);
+    latitude_ = quantity(tr("Latitude"), Kind::Number, "site.latitude");
+    grid->addWidget(new QLabel(tr("latitude"), this), 0, 0);
+    grid->addWidget(latitude_, 0, 1, 1, 2);
+    connect(latitude_, &QuantityField::told, this, &PlacePage::writeOwnClimate);
+    const QLocale locale;
+    for (int month = 0; month < 12; ++month) {
+        const QString name = locale.standaloneMonthName(month + 1, QLocale::ShortFormat);
+        auto* field = quantity(tr("Mean temperature of %1, \u00b0C").arg(locale.standaloneMonthName(month + 1)), Kind::Number, "site.monthly_mean_c");
+        field->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
+        auto* label = quietLabel(this, false);
+        label->setText(name);
+        const int row = 1 + 2 * (month / 6), column = month % 6;
+        grid->addWidget(label, row, column);
+        grid->addWidget(field, row + 1, column);
+        connect(field, &QuantityField::told, this, &PlacePage::writeOwnClimate);
+        months_.push_back(field);
+    }
+    return grid;
+}
+
+void PlacePage::addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
+                          std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
+    const int row = grid->rowCount();
+    SeasonField field{date, derived, new QCheckBox(words, this), new QDateEdit(this), quietLabel(this, false)};
+    field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
+    field.day->setDisplayFormat(tr("d MMMM"));
+    field.day->setAccessibleName(tr("Day: %1").arg(words));
+    field.day->setKeyboardTracking(false);
+    grid->addWidget(field.own, row, 0);
+    grid->addWidget(field.day, row, 1);
+    grid->addWidget(field.said, row, 2);
+    const auto write = [this, field] {
+        if (showing_) return;
+        field.day->setEnabled(field.own->isChecked());
+        const QDate day = field.day->date();
+        const auto own = field.own->isChecked() ? book::DayOfYear::of(day.month(), day.day()) : std::nullopt;
+        change([&](book::Yard& yard) { yard.season.*field.date = own; });
+    };
+    connect(field.own, &QCheckBox::toggled, this, write);
+    connect(field.day, &QDateEdit::dateChanged, this, write);
+    season_.push_back(field);
+}
+
+QLayout* PlacePage::buildSeason() {
+    using Own = book::YardSeason;
+    using Derived = climate::SeasonDates;
+    auto* grid = new QGridLayout;
+    grid->addWidget(heading(this, tr("The dates this winter turns on; tick those you know better")), 0, 0, 1, 3);
+    addSeason(grid, tr("last income"), &Own::lastIncome, &Derived::lastIncome);
+    addSeason(grid, tr("advised end of feeding"), &Own::feedAdvisedBy, &Derived::feedAdvisedBy);
+    addSeason(grid, tr("last day for syrup"), &Own::syrupDeadline, &Derived::syrupDeadline);
+    addSeason(grid, tr("syrup no longer taken"), &Own::syrupRefused, &Derived::syrupRefused);
+    addSeason(grid, tr("laying stops"), &Own::broodStop, &Derived::broodStop);
+    addSeason(grid, tr("laying restarts"), &Own::broodRestart, &Derived::broodRestart);
+    addSeason(grid, tr("build-up"), &Own::buildup, &Derived::buildup);
+    addSeason(grid, tr("first forage"), &Own::forage, &Derived::forage);
+    grid->setColumnStretch(2, 1);
+    return grid;
+}
+
+QLayout* PlacePage::buildWishes() {
+    risk_ = new QuantityField(this, tr("Winters of a hundred that may touch the reserve"), Kind::Number, nullptr);
+    reserve_ = quantity(tr("Reserve never to be touched"), Kind::Mass, "wish.reserve_kg");
+    visits_ = quantity(tr("Days between visits"), Kind::Whole, "wish.visit_every_days");
+    price_ = quantity(tr("Price of a kilogram of sugar"), Kind::Number, "yards.sugar_price_per_kg");
+    bag_ = quantity(tr("Sugar in a bag"), Kind::Mass, "yards.bag_kg");
+    currency_ = new QLineEdit(this);
+    currency_->setAccessibleName(tr("Currency, three letters"));
+    currency_->setMaxLength(3);
+    currency_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
+    learn_ = new QCheckBox(tr("past winters of these bees correct the forecast"), this);
+    auto* weekdays = new QHBoxLayout;
+    for (int day = 1; day <= 7; ++day) {
+        auto* box = new QCheckBox(QLocale().dayName(day, QLocale::ShortFormat), this);
+        box->setAccessibleName(tr("Visits on %1").arg(QLocale().dayName(day)));
+        connect(box, &QCheckBox::toggled, this, [this] {
+            change([this](book::Yard& yard) {
+                yard.wish.visitWeekdays.clear();
+                for (int at = 0; at < 7; ++at)
+                    if (weekdays_[static_cast<std::size_t>(at)]->isChecked()) yard.wish.visitWeekdays.push_back(at + 1);
+            });
+        });
+        weekdays_.push_back(box);
+        weekdays->addWidget(box);
+    }
+    auto* form = new QFormLayout;
+    form->addRow(heading(this, tr("What you wish")));
+    form->addRow(tr("winters of 100 that may touch the reserve"), risk_);
+    form->addRow(tr("reserve"), reserve_);
+    form->addRow(tr("days between visits"), visits_);
+    form->addRow(tr("visits only on (none: any day)"), weekdays);
+    form->addRow(tr("sugar, a kilogram costs"), price_);
+    form->addRow(tr("currency"), currency_);
+    form->addRow(tr("a bag holds"), bag_);
+    form->addRow(QString(), learn_);
+    connect(risk_, &QuantityField::told, this, [this](std::optional<double> value) {
+        if (value) change([value](book::Yard& yard) { yard.wish.shortRisk = *value / 100; });
+    });
+    connect(reserve_, &QuantityField::told, this, [this](std::optional<double> value) {
+        if (value) change([value](book::Yard& yard) { yard.wish.reserve = Mass(*value); });
+    });
+    connect(visits_, &QuantityField::told, this, [this](std::optional<double> value) {
+        if (value) change([value](book::Yard& yard) { yard.wish.visitEveryDays = static_cast<int>(*value); });
+    });
+    connect(price_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.sugarPricePerKg = value; }); });
+    connect(bag_, &QuantityField::told, this, [this](std::optional<double> value) {
+        change([value](book::Yard& yard) { yard.bag = value ? std::optional(Mass(*value)) : std::nullopt; });
+    });
+    connect(currency_, &QLineEdit::editingFinished, this, [this] {
+        const std::string letters = currency_->text().trimmed().toUpper().toStdString();
+        change([&](book::Yard& yard) { yard.currency = letters.empty() ? std::nullopt : std::optional(letters); });
+    });
+    connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& yard) { yard.learn = on; }); });
+    return form;
+}
+
+void PlacePage::change(const Change& change) {
+    const auto* shown = yard_->shownYard();
+    if (showing_ || !shown || !yard_->writable()) return;
+    auto changed = *shown;
+    change(changed);
+    if (!(changed == *shown)) yard_->writeYard(changed);
+}
+
+// Once all twelve months and the latitude are there; till then the station goes on.
+void PlacePage::writeOwnClimate() {
+    if (showing_ || !own_->isChecked() || !latitude_->value()) return;
+    book::OwnClimateRecord own;
+    if (const auto* shown = yard_->shownYard())
+        if (const auto* before = std::get_if<book::OwnClimateRecord>(&shown->site.where)) own = *before;
+    own.latitude = *latitude_->value();
+    for (std::size_t month = 0; month < 12; ++month) {
+        const auto mean = months_[month]->value();
+        if (!mean) return;
+        own.monthlyMeanC[month] = *mean;
+    }
+    change([&own](book::Yard& yard) { yard.site.where = own; });
+}
+
+void PlacePage::showSeason(const book::Yard& yard) {
+    const climate::SeasonDates* derived = nullptr;
+    Winter winter(Hemisphere::North, 2000);
+    for (const auto& colony : yard_->colonies())
+        if (!derived && colony.answered) {
+            derived = &colony.answered->answer.advice.season;
+            winter = colony.answered->question.winter;
+        }
+    for (const auto& field : season_) {
+        const auto& own = yard.season.*field.date;
+        field.own->setChecked(own.has_value());
+        field.day->setEnabled(own.has_value() && yard_->writable());
+        const auto* date = derived && (derived->*field.derived) ? &*(derived->*field.derived) : nullptr;
+        const QDate climateDay = date ? words::toQDate(winter.date(date->day)) : QDate(everyYear, 10, 1);
+        const int day = own ? own->day : climateDay.day(), month = own ? own->month : climateDay.month();
+        field.day->setDate(QDate(everyYear, month, std::min(day, QDate(everyYear, month, 1).daysInMonth())));
+        field.said->setText(!date ? tr("not known") : date->exact ? words::date(winter.date(date->day)) : tr("%1, give or take %n days", nullptr, static_cast<int>(date->sdDays + 0.5)).arg(words::date(winter.date(date->day))));
+    }
+}
+
+void PlacePage::showClimate(const book::Yard& yard) {
+    const auto& reference = *yard_->book()->reference();
+    const auto site = answer::siteOf(yard.site, {}, reference);
+    if (!site.ok()) {
+        curve_->clear();
+        return said_->setText(QString::fromStdString(describe(site.problems().front())));
+    }
+    curve_->show(site->curve, Winter::containing(yard_->asOf().value_or(*Date::of(2000, 10, 1)), site->curve.hemisphere()));
+    const auto* station = site->stationId.empty() ? nullptr : reference.station(site->stationId);
+    const auto* source = station ? reference.source(station->source) : nullptr;
+    QString said = station ? tr("Curve of %1, %2 m.").arg(QString::fromStdString(station->place), QLocale().toString(station->elevationM, 'f', 0)) : tr("Your own temperatures.");
+    if (site->heightShiftK != 0) said = tr("%1 Corrected by %2 \u00b0C for the height.").arg(said, QLocale().toString(site->heightShiftK, 'f', 1));
+    if (source) said = tr("%1 Source: %2").arg(said, QString::fromStdString(source->citation));
+    said_->setText(said);
+}
+
+void PlacePage::refresh() {
+    const auto* shown = yard_->shownYard();
+    setEnabled(shown != nullptr);
+    if (!shown || !yard_->book() || !yard_->book()->reference()) return;
+    if (!built_) build();
+    showing_ = true;
+    const bool writable = yard_->writable();
+    for (auto* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) child->setEnabled(writable || child == curve_);
+    if (!name_->hasFocus()) name_->setText(QString::fromStdString(shown->name));
+    place_->show(shown->site.where);
+    elevation_->show(shown->site.elevationM);
+    flow_->setCurrentIndex(flow_->findData(static_cast<int>(shown->site.autumnFlow)));
+    const auto* own = std::get_if<book::OwnClimateRecord>(&shown->site.where);
+    if (own) {
+        own_->setChecked(true);
+        latitude_->show(own->latitude);
+        for (std::size_t month = 0; month < 12; ++month) months_[month]->show(own->monthlyMeanC[month]);
+    }
+    ownFields_->setVisible(own_->isChecked());
+    if (notes_->toPlainText().toStdString() != shown->forageNotes && !notes_->hasFocus()) notes_->setPlainText(QString::fromStdString(shown->forageNotes));
+    risk_->show(100 * shown->wish.shortRisk);
+    reserve_->show(shown->wish.reserve.value());
+    visits_->show(shown->wish.visitEveryDays);
+    for (int day = 1; day <= 7; ++day)
+        weekdays_[static_cast<std::size_t>(day - 1)]->setChecked(std::find(shown->wish.visitWeekdays.begin(), shown->wish.visitWeekdays.end(), day) != shown->wish.visitWeekdays.end());
+    price_->show(shown->sugarPricePerKg);
+    bag_->show(shown->bag ? std::optional(shown->bag->value()) : std::nullopt);
+    if (!currency_->hasFocus()) currency_->setText(QString::fromStdString(shown->currency.value_or("")));
+    learn_->setChecked(shown->learn);
+    showSeason(*shown);
+    showClimate(*shown);
+    showing_ = false;
+}
+
+} // namespace winterlarder::desk

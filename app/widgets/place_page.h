@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/yard.h"
+#include "widgets/quantity_field.h"
+
+#include <QWidget>
+
+#include <functional>
+#include <map>
+#include <vector>
+
+class QCheckBox;
+class QComboBox;
+class QDateEdit;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+
+namespace winterlarder::desk {
+
+class CurvePlot;
+class PlaceField;
+
+//! Place: where the yard is, its climate, the dates its winter turns on, the keeper's wishes, and what sugar costs. Each change is
+//! written to the book at once. Tested: tests/app/place_page_test.cpp.
+class PlacePage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit PlacePage(Yard* yard, QWidget* parent = nullptr);
+    void refresh();
+
+    QLineEdit* name() const { return name_; }
+    PlaceField* place() const { return place_; }
+    QuantityField* elevation() const { return elevation_; }
+    QuantityField* reserve() const { return reserve_; }
+    QuantityField* risk() const { return risk_; }
+    QCheckBox* ownClimate() const { return own_; }
+    QuantityField* monthField(int month) const { return months_.at(static_cast<std::size_t>(month)); }
+
+private:
+    //! A date of the season: the climate's, or the keeper's own for every year.
+    struct SeasonField {
+        std::optional<book::DayOfYear> book::YardSeason::*date;
+        std::optional<climate::SeasonDate> climate::SeasonDates::*derived;
+        QCheckBox* own;
+        QDateEdit* day;
+        QLabel* said;
+    };
+    using Change = std::function<void(book::Yard&)>;
+
+    void build();
+    QLayout* buildWhere();
+    QLayout* buildSeason();
+    QLayout* buildWishes();
+    QLayout* buildOwnClimate();
+    QuantityField* quantity(const QString& name, QuantityField::Kind kind, const char* field);
+    void addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
+                   std::optional<climate::SeasonDate> climate::SeasonDates::*derived);
+    void change(const Change& change);
+    void writeOwnClimate();
+    void showSeason(const book::Yard& yard);
+    void showClimate(const book::Yard& yard);
+
+    Yard* yard_;
+    bool built_ = false;
+    bool showing_ = false;
+    QLineEdit* name_ = nullptr;
+    PlaceField* place_ = nullptr;
+    QuantityField* elevation_ = nullptr;
+    QComboBox* flow_ = nullptr;
+    QCheckBox* own_ = nullptr;
+    QWidget* ownFields_ = nullptr;
+    QuantityField* latitude_ = nullptr;
+    std::vector<QuantityField*> months_;
+    std::vector<SeasonField> season_;
+    QuantityField *risk_ = nullptr, *reserve_ = nullptr, *visits_ = nullptr, *price_ = nullptr, *bag_ = nullptr;
+    std::vector<QCheckBox*> weekdays_;
+    QLineEdit* currency_ = nullptr;
+    QPlainTextEdit* notes_ = nullptr;
+    QCheckBox* learn_ = nullptr;
+    CurvePlot* curve_ = nullptr;
+    QLabel* said_ = nullptr;
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/book_desk.h"
+#include "models/record_list_model.h"
+#include "models/step_list_model.h"
+#include "models/words.h"
+#include "text/choice_words.h"
+#include "widgets/boxes_field.h"
+#include "widgets/place_field.h"
+#include "widgets/quantity_field.h"
+
+#include <QAbstractItemModelTester>
+#include <QPushButton>
+
+#include <set>
+
+namespace winterlarder::desk {
+
+using Kind = QuantityField::Kind;
+
+namespace {
+
+std::optional<double> typed(Kind kind, const char* field, const char* text) {
+    QuantityField widget(nullptr, QStringLiteral("amount"), kind, invented::shipped()->field(field));
+    widget.setText(QString::fromUtf8(text));
+    return widget.fault().isEmpty() ? widget.value() : std::nullopt;
+}
+
+} // namespace
+
+TEST(QuantityField, TakesWhatPeopleType) {
+    EXPECT_EQ(typed(Kind::Mass, "feeds.sugar_kg", "1,5 kg"), 1.5);
+    EXPECT_EQ(typed(Kind::Mass, "feeds.sugar_kg", "750 g"), 0.75);
+    EXPECT_NEAR(typed(Kind::Mass, "feeds.sugar_kg", "3 lb 4 oz").value_or(0), 1.474, 0.001) << "pound and ounce, 1959";
+    EXPECT_NEAR(typed(Kind::Volume, "feeds.syrup_l", "2 US gal").value_or(0), 7.571, 0.001);
+    EXPECT_EQ(typed(Kind::Whole, "harvests.combs", "3"), 3);
+    EXPECT_EQ(typed(Kind::Mass, "feeds.sugar_kg", ""), std::nullopt);
+}
+
+TEST(QuantityField, WhatCannotBeIsSaidAndStays) {
+    QuantityField field(nullptr, QStringLiteral("weight"), Kind::Mass, invented::shipped()->field("weighings.gross_kg"));
+    for (const char* wrong : {"heavy", "-3", "5 miles", "1 2 3", "100000 kg"}) {
+        field.setText(QString::fromUtf8(wrong));
+        EXPECT_FALSE(field.fault().isEmpty()) << wrong;
+        EXPECT_EQ(field.text(), QString::fromUtf8(wrong));
+        EXPECT_EQ(field.accessibleDescription(), field.fault()) << "a screen reader hears it too";
+    }
+    EXPECT_EQ(typed(Kind::Whole, "harvests.combs", "2.5"), std::nullopt);
+    field.clear();
+    EXPECT_TRUE(field.fault().isEmpty());
+    field.require(true);
+    EXPECT_FALSE(field.fault().isEmpty());
+}
+
+TEST(QuantityField, ShowsTheUnitsChosen) {
+    words::useUnits(UnitSystem::Imperial);
+    QuantityField field(nullptr, QStringLiteral("weight"), Kind::Mass, invented::shipped()->field("weighings.gross_kg"));
+    field.show(10);
+    EXPECT_EQ(field.text().toStdString(), "22.0 lb");
+    EXPECT_EQ(words::spread({kilograms(20), kilograms(25), kilograms(30)}).toStdString(), "55 lb (44 to 66)");
+    words::useUnits(UnitSystem::Metric);
+    field.show(10);
+    EXPECT_EQ(field.text().toStdString(), "10.0 kg");
+}
+
+TEST(PlaceField, ReadsCoordinatesAsPeopleWriteThem) {
+    const auto is = [](const char* text, double latitude, double longitude) {
+        const auto read = readCoordinates(QString::fromUtf8(text));
+        return read && std::abs(read->latitude - latitude) < 1e-9 && std::abs(read->longitude - longitude) < 1e-9;
+    };
+    EXPECT_TRUE(is("45.1, -64.5", 45.1, -64.5));
+    EXPECT_TRUE(is("45.1 N 64.5 W", 45.1, -64.5));
+    EXPECT_TRUE(is("45,1 -64,5", 45.1, -64.5));
+    EXPECT_TRUE(is("33.9\u00b0 S, 18.4\u00b0 E", -33.9, 18.4));
+    for (const char* none : {"Halifax", "45", "95, 10", "45, 190", ""}) EXPECT_FALSE(readCoordinates(QString::fromUtf8(none))) << none;
+}
+
+TEST(PlaceField, FindsStationsByTheirBeginningFirst) {
+    const auto found = stationsNamed(*invented::shipped(), QStringLiteral("hal"), 6);
+    ASSERT_FALSE(found.empty());
+    EXPECT_TRUE(QString::fromStdString(found.front()->place).startsWith(QStringLiteral("Hal")));
+    EXPECT_TRUE(stationsNamed(*invented::shipped(), QStringLiteral("no such place"), 6).empty());
+    EXPECT_TRUE(placeWords(book::Coordinates{44.6, -63.6}, *invented::shipped()).contains(QStringLiteral("Halifax")));
+}
+
+TEST(BoxesField, GivesBackTheBoxesItShows) {
+    BoxesField field(nullptr, *invented::shipped());
+    const std::vector<book::BoxRecord> boxes{{std::string("langstroth-deep"), 10, false}, {std::string("langstroth-medium"), std::nullopt, true},
+                                             {book::OwnFormat{millimetres(300), millimetres(250), millimetres(200), 12, millimetres(36)}, std::nullopt, false}};
+    field.show(boxes);
+    EXPECT_EQ(field.boxes(), boxes);
+    QTest::mouseClick(field.addButton(), Qt::LeftButton);
+    ASSERT_EQ(field.boxes().size(), 4U);
+    EXPECT_EQ(field.boxes()[3], field.boxes()[2]) << "one more like the topmost";
+}
+
+TEST(ChoiceWords, EveryChoiceHasWordsOfItsOwn) {
+    const auto hold = [](const auto& choices) {
+        std::set<QString> seen;
+        for (const auto& [words, each] : choices) {
+            EXPECT_FALSE(words.isEmpty());
+            EXPECT_TRUE(seen.insert(words).second) << words.toStdString();
+        }
+    };
+    hold(text::choices<book::Shell>());
+    hold(text::choices<book::FeederKind>());
+    hold(text::choices<book::FeedKind>());
+    hold(text::choices<book::FateKind>());
+    hold(text::choices<book::ManipulationKind>());
+    hold(text::choices<book::SightingKind>());
+    hold(text::choices<book::Temper>());
+    hold(text::choices<book::QueenColour>());
+}
+
+TEST_F(invented::BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
+    open({invented::colony("A")});
+    RecordListModel records;
+    const QAbstractItemModelTester tester(&records, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    StepListModel steps(&book);
+    const QAbstractItemModelTester stepTester(&steps, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    yard.apply(book::SingleEdit(book::AddFeed{{.colony = first().id, .feed = {invented::day("2026-09-13"), book::FeedKind::Syrup, kilograms(2), {}, {}, {}}}}));
+    settle();
+    records.show(recordRows(*yard.records(first().id)));
+    ASSERT_EQ(records.rowCount(), 2);
+    EXPECT_EQ(records.index(0, RecordListModel::DetailsColumn).data().toString().toStdString(), "syrup, 2.0 kg of sugar");
+    EXPECT_EQ(records.rows()[0].date, invented::day("2026-09-13"));
+    steps.refresh();
+    settle();
+    ASSERT_EQ(steps.rowCount(), 2);
+    EXPECT_EQ(steps.index(0, StepListModel::WhatColumn).data().toString().toStdString(), "feed added");
+    EXPECT_EQ(steps.index(0, StepListModel::WhoColumn).data().toString().toStdString(), "keeper");
+}
+
+} // namespace winterlarder::desk

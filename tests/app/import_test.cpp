@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/import_dialog.h"
+
+#include "app/book_desk.h"
+#include "exchange/book_document.h"
+#include "widgets/backups_dialog.h"
+
+#include <QComboBox>
+#include <QListWidget>
+#include <QPointer>
+#include <QPushButton>
+
+namespace winterlarder::desk {
+
+using invented::BookDesk;
+using invented::colony;
+
+namespace {
+
+QString written(const QTemporaryDir& folder, const char* name, const std::string& text) {
+    QFile file(folder.filePath(QString::fromLatin1(name)));
+    EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(text.data(), static_cast<qint64>(text.size()));
+    return file.fileName();
+}
+
+} // namespace
+
+TEST_F(BookDesk, ATableIsPreviewedThenImportedAsOneStep) {
+    open({colony("A")});
+    const QString file = written(folder, "weighings.csv", "colony,date,gross_kg\nA,2026-09-13,41.5\nA,2026-09-14,41.2\n");
+    QPointer<ImportDialog> dialog = new ImportDialog(&book, file);
+    EXPECT_EQ(dialog->table()->currentText(), QStringLiteral("weighings"));
+    settle();
+    EXPECT_TRUE(dialog->said().startsWith(QStringLiteral("2 new"))) << dialog->said().toStdString();
+    EXPECT_TRUE(yard.records(first().id)->weighings.empty()) << "a preview writes nothing";
+    QTest::mouseClick(dialog->importButton(), Qt::LeftButton);
+    settle();
+    EXPECT_EQ(yard.records(first().id)->weighings.size(), 2U);
+    book.undo();
+    settle();
+    EXPECT_TRUE(yard.records(first().id)->weighings.empty());
+}
+
+TEST_F(BookDesk, EveryFaultOfATableIsListedAndNothingImported) {
+    open({colony("A")});
+    QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "weighings.csv", "colony,date,gross_kg\nA,2026-09-31,41.5\nA,2026-09-14,heavy\n"));
+    settle();
+    EXPECT_FALSE(dialog->importButton()->isEnabled());
+    EXPECT_EQ(dialog->faults()->count(), 2);
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral(":2:"))) << dialog->faults()->item(0)->text().toStdString();
+    delete dialog;
+}
+
+TEST_F(BookDesk, AWholeBookIsImportedAndTakenBack) {
+    open({colony("A")});
+    std::string document;
+    {
+        const QTemporaryDir other;
+        auto made = invented::bookOf(other.filePath(QStringLiteral("other.larder")), {colony("B"), colony("C")});
+        document = exchange::writeBook(made).value();
+    }
+    QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "other.json", document));
+    settle();
+    ASSERT_TRUE(dialog->importButton()->isEnabled()) << dialog->said().toStdString();
+    QTest::mouseClick(dialog->importButton(), Qt::LeftButton);
+    settle();
+    EXPECT_EQ(yard.colonies().size(), 2U);
+    book.undo();
+    settle();
+    ASSERT_EQ(yard.colonies().size(), 1U);
+    EXPECT_EQ(first().record.colony, "A");
+}
+
+TEST_F(BookDesk, ABackupIsMadeListedAndRestored) {
+    open({colony("A")});
+    const auto before = first().record;
+    QPointer<BackupsDialog> dialog = new BackupsDialog(&book);
+    const int there = dialog->list()->count();
+    QTest::mouseClick(dialog->makeButton(), Qt::LeftButton);
+    settle();
+    ASSERT_GE(dialog->list()->count(), std::max(1, there));
+    auto look = yard.lookToEdit(first().id);
+    look.bees.coveredCombs = 3;
+    yard.writeLook(look);
+    settle();
+    ASSERT_NE(first().record, before);
+    dialog->list()->setCurrentRow(0);
+    QTest::mouseClick(dialog->restoreButton(), Qt::LeftButton);
+    settle();
+    EXPECT_EQ(first().record, before);
+    book.undo();
+    settle();
+    EXPECT_EQ(first().record.bees.coveredCombs, 3);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_desk.h"
+#include "widgets/answer_panel.h"
+#include "widgets/feeding_page.h"
+#include "widgets/look_page.h"
+#include "widgets/place_page.h"
+#include "widgets/record_list.h"
+#include "widgets/scale_page.h"
+#include "widgets/start_page.h"
+#include "widgets/story_page.h"
+#include "widgets/what_if_page.h"
+#include "widgets/yard_view.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QSpinBox>
+#include <QTabWidget>
+
+namespace winterlarder::desk {
+
+using invented::colony;
+using invented::WindowDesk;
+
+TEST_F(WindowDesk, FromNothingToAnAnswer) {
+    answerReally();
+    auto* start = window.startPage();
+    ASSERT_TRUE(start->isVisible());
+    QTest::mouseClick(start->beginButton(), Qt::LeftButton);
+    EXPECT_FALSE(start->fault().isEmpty()) << "it says what is missing";
+    QTest::keyClicks(start->place()->search(), QStringLiteral("halif"));
+    ASSERT_GT(start->place()->found()->count(), 0);
+    QTest::keyClick(start->place()->search(), Qt::Key_Return);
+    type(start->yard(), "Below the hill");
+    QTest::mouseClick(start->beginButton(), Qt::LeftButton);
+    window.yard()->showDay(invented::day("2026-09-14"));
+    settle();
+    ASSERT_TRUE(window.book()->isOpen());
+    EXPECT_EQ(window.yard()->title(), QStringLiteral("Below the hill"));
+    EXPECT_EQ(window.book()->state()->file, folder.filePath(QStringLiteral("Below the hill.larder")));
+    ASSERT_TRUE(window.yardView()->addColonyButton()->isVisible());
+
+    QTest::mouseClick(window.yardView()->addColonyButton(), Qt::LeftButton);
+    auto* form = this->form();
+    QTest::mouseClick(form->saveButton(), Qt::LeftButton);
+    EXPECT_FALSE(form->fault().isEmpty()) << "a colony needs a name";
+    type(field<QLineEdit>(form, "Name"), "Apple");
+    write(form);
+    ASSERT_EQ(window.yard()->colonies().size(), 1U);
+    look(0);
+    QTest::mouseClick(window.colonyView()->look()->newLookButton(), Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().looks.size(), 1U);
+    EXPECT_TRUE(std::holds_alternative<std::vector<book::CombRecord>>(entry().record.combs)) << "the combs of an empty hive hang there";
+    window.colonyView()->look()->drawing();
+    for (std::size_t comb = 0; comb < 10; ++comb) {
+        auto record = std::get<std::vector<book::CombRecord>>(entry().record.combs)[comb];
+        record.capped = 0.7;
+        window.yard()->changeComb(entry().id, comb, record);
+    }
+    auto look = window.yard()->lookToEdit(entry().id);
+    look.bees.coveredCombs = 8;
+    window.yard()->writeLook(look);
+    settle();
+    ASSERT_TRUE(entry().answered);
+    EXPECT_NE(entry().answered->answer.advice.verdict, advice::Verdict::CannotSay);
+}
+
+TEST_F(WindowDesk, AWeightIsTypedAsPeopleTypeIt) {
+    answerSlowly();
+    open({colony("A")});
+    auto* scale = window.colonyView()->scale();
+    window.colonyView()->pages()->setCurrentIndex(3);
+    QTest::mouseClick(scale->weighings()->findChildren<QPushButton*>().at(2), Qt::LeftButton);
+    auto* form = this->form();
+    auto* gross = field<QuantityField>(form, "Whole hive");
+    type(gross, "about forty");
+    QTest::mouseClick(form->saveButton(), Qt::LeftButton);
+    EXPECT_FALSE(form->fault().isEmpty());
+    EXPECT_EQ(gross->text(), QStringLiteral("about forty")) << "nothing typed is lost";
+    type(gross, "900 kg");
+    EXPECT_FALSE(gross->fault().isEmpty()) << "outside the limits";
+    type(gross, "88 lb 3 oz");
+    write(form);
+    ASSERT_EQ(records().weighings.size(), 1U);
+    EXPECT_NEAR(std::get<book::ScaleReading>(records().weighings[0].weighing.reading).gross.value(), 40.0, 0.01);
+    EXPECT_EQ(scale->weighings()->model()->rowCount(), 1);
+    EXPECT_EQ(entry().record.weighings.size(), 1U);
+    undo();
+    EXPECT_TRUE(records().weighings.empty());
+}
+
+TEST_F(WindowDesk, TheStoryIsReadAddedToChangedAndTakenBack) {
+    answerSlowly();
+    open({colony("A")});
+    auto* story = window.colonyView()->story();
+    window.colonyView()->pages()->setCurrentWidget(story);
+    ASSERT_EQ(story->records()->model()->rowCount(), 1);
+    QTest::mouseClick(story->records()->findChildren<QPushButton*>()[2], Qt::LeftButton);
+    auto* form = this->form();
+    field<QPlainTextEdit>(form, "Note")->setPlainText(QStringLiteral("Wasps at the entrance"));
+    write(form);
+    ASSERT_EQ(story->records()->model()->rowCount(), 2);
+    EXPECT_TRUE(story->records()->model()->index(0, RecordListModel::DetailsColumn).data().toString().contains(QStringLiteral("Wasps"))) << "newest first";
+    auto* table = story->records()->table();
+    table->setCurrentIndex(story->records()->model()->index(0, 0));
+    table->setFocus();
+    QTest::keyClick(table, Qt::Key_Return);
+    form = this->form();
+    field<QPlainTextEdit>(form, "Note")->setPlainText(QStringLiteral("Hornets at the entrance"));
+    write(form);
+    EXPECT_TRUE(story->records()->model()->index(0, RecordListModel::DetailsColumn).data().toString().contains(QStringLiteral("Hornets")));
+    QTest::keyClick(table, Qt::Key_Delete);
+    settle();
+    EXPECT_EQ(story->records()->model()->rowCount(), 1);
+    undo();
+    EXPECT_EQ(story->records()->model()->rowCount(), 2);
+    story->which()->setCurrentIndex(1);
+    settle();
+    EXPECT_GE(story->steps()->model()->rowCount(), 4) << "every step is in the history";
+}
+
+TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
+    answerSlowly();
+    open({colony("A")});
+    auto* plan = window.colonyView()->answer()->planButton();
+    ASSERT_TRUE(plan->isVisible());
+    QTest::mouseClick(plan, Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().advices.size(), 1U);
+    ASSERT_EQ(records().visits.size(), 2U);
+    auto* feeding = window.colonyView()->feeding();
+    window.colonyView()->pages()->setCurrentIndex(2);
+    ASSERT_EQ(feeding->given()->model()->rowCount(), 2);
+    feeding->given()->table()->setCurrentIndex(feeding->given()->model()->index(1, 0));
+    ASSERT_TRUE(feeding->doneButton()->isEnabled());
+    QTest::mouseClick(feeding->doneButton(), Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().feeds.size(), 1U) << "a feeding visit made is a feed";
+    EXPECT_EQ(records().feeds[0].feed.sugar, kilograms(3));
+    undo();
+    undo();
+    EXPECT_TRUE(records().visits.empty());
+    EXPECT_TRUE(records().advices.empty());
+}
+
+TEST_F(WindowDesk, WhatIsTriedOutFollowsTheHandAndStaysUnwritten) {
+    answerReally();
+    { const auto made = invented::bookOf(file(), invented::demoYard()); }
+    openFile();
+    auto* page = window.colonyView()->whatIf();
+    const auto before = records();
+    const QString alone = page->said();
+    page->take()->setValue(8);
+    EXPECT_NE(page->said(), alone);
+    EXPECT_EQ(page->wish().take, kilograms(8));
+    EXPECT_TRUE(page->planButton()->isEnabled());
+    const QString taken = page->said();
+    page->bees()->setValue(10);
+    EXPECT_FALSE(page->planButton()->isEnabled()) << "not before the full answer is there";
+    page->bees()->setValue(-10);
+    settle();
+    EXPECT_TRUE(page->planButton()->isEnabled());
+    EXPECT_NE(page->said(), taken);
+    EXPECT_EQ(window.undoAction()->text(), QStringLiteral("&Undo: case files opened")) << "nothing was written";
+    QTest::mouseClick(page->backButton(), Qt::LeftButton);
+    EXPECT_EQ(page->said(), alone);
+    page->take()->setValue(3);
+    QTest::mouseClick(page->planButton(), Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().advices.size(), before.advices.size() + 1);
+    EXPECT_EQ(records().advices.back().verdict, "harvest");
+}
+
+TEST_F(WindowDesk, ThePlaceIsChangedFieldByField) {
+    answerSlowly();
+    open({colony("A")});
+    window.choose({});
+    window.yardView()->pages()->setCurrentIndex(1);
+    settle();
+    auto* place = window.yardView()->place();
+    type(place->reserve(), "12 ounces of gold");
+    QTest::keyClick(place->reserve(), Qt::Key_Return);
+    EXPECT_FALSE(place->reserve()->fault().isEmpty());
+    EXPECT_EQ(entry().record.wish.reserve, kilograms(4));
+    type(place->reserve(), "5,5");
+    QTest::keyClick(place->reserve(), Qt::Key_Return);
+    settle();
+    EXPECT_EQ(window.yard()->colonies()[0].record.wish.reserve, kilograms(5.5));
+    type(place->elevation(), "200");
+    QTest::keyClick(place->elevation(), Qt::Key_Return);
+    settle();
+    EXPECT_EQ(window.yard()->colonies()[0].record.site.elevationM, 200);
+    undo();
+    undo();
+    EXPECT_EQ(window.yard()->colonies()[0].record.wish.reserve, kilograms(4));
+    EXPECT_EQ(place->reserve()->text(), QStringLiteral("4.0 kg"));
+}
+
+TEST_F(WindowDesk, ABookOpenElsewhereSaysSoAndTakesNoEdits) {
+    answerSlowly();
+    const auto other = invented::bookOf(file(), {colony("A")});
+    openFile();
+    EXPECT_TRUE(window.banner()->said(QStringLiteral("access")).contains(QStringLiteral("keeper"))) << window.banner()->said(QStringLiteral("access")).toStdString();
+    EXPECT_FALSE(window.undoAction()->isEnabled());
+    EXPECT_FALSE(window.colonyView()->look()->newLookButton()->isEnabled());
+    EXPECT_FALSE(window.colonyView()->answer()->planButton()->isVisible());
+    EXPECT_FALSE(window.colonyView()->look()->share(Zone::Capped)->isEnabled());
+}
+
+TEST_F(WindowDesk, ADamagedBookIsSalvagedIntoANewOne) {
+    answerSlowly();
+    { const auto made = invented::bookOf(file(), {colony("A"), colony("B")}); }
+    QFile damaged(file());
+    ASSERT_TRUE(damaged.open(QIODevice::ReadWrite));
+    damaged.write("no longer a header");
+    damaged.close();
+    window.openBook(file());
+    settle();
+    EXPECT_FALSE(window.book()->isOpen());
+    EXPECT_FALSE(window.banner()->said(QStringLiteral("problems")).isEmpty());
+    const QString saved = folder.filePath(QStringLiteral("saved.larder"));
+    window.salvage(file(), saved);
+    settle();
+    ASSERT_TRUE(window.book()->isOpen());
+    EXPECT_EQ(window.yard()->colonies().size(), 2U);
+    EXPECT_FALSE(window.banner()->said(QStringLiteral("salvage")).isEmpty());
+}
+
+TEST_F(WindowDesk, TheBookLastOpenIsOfferedAgain) {
+    answerSlowly();
+    open({colony("A")});
+    EXPECT_EQ(settings::recentBooks().value(0), file());
+    settings::forgetRecentBook(file());
+    EXPECT_FALSE(settings::recentBooks().contains(file()));
+}
+
+TEST_F(WindowDesk, EveryPageNamesWhatTakesTheFocus) {
+    answerSlowly();
+    const auto walk = [this](const char* page) {
+        for (auto* widget : window.findChildren<QWidget*>()) {
+            if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible() || widget->focusProxy() || widget->objectName().startsWith(QStringLiteral("qt_"))) continue;
+            auto* spoken = QAccessible::queryAccessibleInterface(widget);
+            ASSERT_NE(spoken, nullptr) << widget->metaObject()->className();
+            EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty())
+                << widget->metaObject()->className() << " in " << widget->parentWidget()->metaObject()->className() << " on " << page;
+        }
+    };
+    walk("the first page");
+    open({colony("A")});
+    for (int page = 0; page < window.colonyView()->pages()->count(); ++page) {
+        window.colonyView()->pages()->setCurrentIndex(page);
+        QTest::qWait(5);
+        walk(window.colonyView()->pages()->tabText(page).toUtf8().constData());
+    }
+    window.choose({});
+    for (const int page : {0, 1}) {
+        window.yardView()->pages()->setCurrentIndex(page);
+        QTest::qWait(5);
+        walk("the yard");
+    }
+}
+
+TEST_F(WindowDesk, LongAndRightToLeftNamesKeepTheWindowInShape) {
+    answerSlowly();
+    const std::string longName = "The very long name of a colony that somebody once gave it in a moment of great joy and never shortened again";
+    open({colony(longName.c_str()), colony("\u05DB\u05D5\u05D5\u05E8\u05EA \u05D4\u05EA\u05E4\u05D5\u05D7")});
+    window.resize(1024, 700);
+    settle();
+    EXPECT_LE(window.minimumSizeHint().width(), 1024);
+    EXPECT_LE(window.minimumSizeHint().height(), 700);
+    look(1);
+    EXPECT_EQ(entry().record.colony, "\u05DB\u05D5\u05D5\u05E8\u05EA \u05D4\u05EA\u05E4\u05D5\u05D7");
+}
+
+TEST_F(WindowDesk, ThreeHundredColoniesAreAnsweredWhileTheWindowGoesOn) {
+    answerSlowly();
+    std::vector<book::ColonyCase> many;
+    for (int i = 0; i < 300; ++i) many.push_back(colony(("Colony " + std::to_string(i)).c_str()));
+    { const auto made = invented::bookOf(file(), many); }
+    window.yard()->showDay(invented::day("2026-09-14"));
+    window.openBook(file());
+    qint64 longest = 0;
+    QElapsedTimer since;
+    since.start();
+    while (!(window.book()->isOpen() && window.settled()) && since.elapsed() < 60000) {
+        QElapsedTimer one;
+        one.start();
+        QCoreApplication::processEvents();
+        longest = std::max(longest, one.elapsed());
+        QTest::qSleep(1);
+    }
+    ASSERT_EQ(window.yard()->colonies().size(), 300U);
+    EXPECT_TRUE(window.settled());
+    RecordProperty("longest_block_ms", static_cast<int>(longest));
+    for (const auto& each : window.yard()->colonies()) EXPECT_FALSE(each.pending);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/what_if.h"
+
+#include "app/book_desk.h"
+#include "desk/trying.h"
+#include "plots/scale_series.h"
+
+#include <QElapsedTimer>
+#include <QSignalSpy>
+
+namespace winterlarder::desk {
+
+namespace {
+
+AnsweredPointer answeredDemo() {
+    for (const auto& answer : invented::demoAnswers())
+        if (answer->answer.workings.ensemble) return answer;
+    return nullptr;
+}
+
+} // namespace
+
+TEST(WhatIf, NothingTriedIsTheAnswerItself) {
+    const auto base = answeredDemo();
+    const auto trials = Trials::of(base, invented::shipped()->constants);
+    ASSERT_TRUE(trials);
+    const auto trial = trials->tryOut({});
+    EXPECT_DOUBLE_EQ(trial.option.runOut.share, base->answer.advice.runOut->share);
+    EXPECT_DOUBLE_EQ(trial.option.touchReserve.share, base->answer.advice.touchReserve->share);
+    EXPECT_EQ(trial.picture->options.size(), 1U);
+}
+
+TEST(WhatIf, TakingMoreNeverHelpsAndFeedingMoreNeverHarms) {
+    const auto trials = Trials::of(answeredDemo(), invented::shipped()->constants);
+    ASSERT_TRUE(trials);
+    double before = -1, left = 1e9;
+    for (const double kg : {0.0, 2.0, 5.0, 9.0, 15.0}) {
+        const auto trial = trials->tryOut({.take = kilograms(kg)});
+        EXPECT_GE(trial.option.touchReserve.share, before);
+        EXPECT_LE(trial.option.springReserve.typical.value(), left);
+        before = trial.option.touchReserve.share;
+        left = trial.option.springReserve.typical.value();
+    }
+    before = 2;
+    for (const double kg : {0.0, 1.0, 3.0, 6.0}) {
+        const auto trial = trials->tryOut({.sugar = kilograms(kg)});
+        EXPECT_LE(trial.option.runOut.share, before + 1e-12);
+        before = trial.option.runOut.share;
+    }
+}
+
+TEST(WhatIf, ThePictureIsOfWhatIsTried) {
+    const auto trials = Trials::of(answeredDemo(), invented::shipped()->constants);
+    const auto trial = trials->tryOut({.take = kilograms(4)});
+    ASSERT_EQ(trial.picture->options.size(), 2U);
+    const auto& alone = trial.picture->options[0].lines[10].kilograms;
+    const auto& taken = trial.picture->options[1].lines[10].kilograms;
+    EXPECT_NEAR(alone.front() - taken.front(), 4, 1e-9) << "four kilograms less from the first day";
+}
+
+TEST(WhatIf, AnotherDemandIsAnotherCase) {
+    const auto base = answeredDemo();
+    const auto changed = caseWith(base->record, base->question, {.wrapped = true, .beesPercent = -10, .forageDaysLater = 7});
+    EXPECT_EQ(changed.hive.shell, book::Shell::Wrapped);
+    EXPECT_DOUBLE_EQ(changed.bees.coveredCombs.value_or(0), 0.9 * base->record.bees.coveredCombs.value_or(0));
+    EXPECT_EQ(changed.season.forage, base->question.winter.date(base->question.season.forage->day + 7));
+}
+
+TEST(WhatIf, BecomesAdviceWithItsVisits) {
+    const auto base = answeredDemo();
+    const auto trials = Trials::of(base, invented::shipped()->constants);
+    const WhatIf wish{.sugar = kilograms(3)};
+    const auto advice = adviceOf(trials->tryOut(wish), *base, wish);
+    EXPECT_EQ(advice.verdict, advice::Verdict::Feed);
+    ASSERT_TRUE(advice.feed);
+    EXPECT_FALSE(advice.feed->visits.empty());
+}
+
+TEST(Trying, APreviewComesFirstAndOnlyTheNewestIsAnswered) {
+    const auto adviser = std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(30));
+    Trying trying(adviser);
+    std::vector<double> previewed, answered;
+    QObject::connect(&trying, &Trying::previewed, [&](const AnsweredPointer& answer) { previewed.push_back(answer->record.bees.coveredCombs.value_or(0)); });
+    QObject::connect(&trying, &Trying::answered, [&](const AnsweredPointer& answer) { answered.push_back(answer->record.bees.coveredCombs.value_or(0)); });
+    for (const double covered : {4.0, 5.0, 6.0}) {
+        trying.ask(0, invented::colony("A", covered));
+        QTest::qWait(10);
+    }
+    ASSERT_TRUE(invented::waitFor([&] { return trying.idle(); }));
+    EXPECT_EQ(previewed, std::vector<double>{6});
+    EXPECT_EQ(answered, std::vector<double>{6});
+}
+
+TEST(Trying, CancelledBringsNothing) {
+    Trying trying(std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(40)));
+    QSignalSpy answered(&trying, &Trying::answered), previewed(&trying, &Trying::previewed), cancelled(&trying, &Trying::cancelled);
+    trying.ask(0, invented::colony("A"));
+    QTest::qWait(10);
+    trying.cancel();
+    EXPECT_TRUE(trying.idle());
+    QTest::qWait(120);
+    EXPECT_EQ(cancelled.count(), 1);
+    EXPECT_EQ(previewed.count() + answered.count(), 0);
+}
+
+TEST(ScaleSeries, HoldsWhatWasMeasuredAndWhatIsExpected) {
+    const auto base = answeredDemo();
+    const auto series = scaleSeries(base->picture);
+    EXPECT_EQ(series.measured.size(), base->picture.evidence.size());
+    ASSERT_EQ(series.expected.size(), 76U);
+    EXPECT_DOUBLE_EQ(series.expected.front().day, base->picture.first.w);
+    for (const auto& day : series.expected) {
+        EXPECT_LE(day.low, day.high);
+        EXPECT_LE(day.high, series.mostKg);
+    }
+    EXPECT_LE(series.first, base->picture.first.w);
+}
+
+} // namespace winterlarder::desk
