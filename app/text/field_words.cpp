@@ -128,6 +128,8 @@ constexpr FieldWords fields[] = {
     {"width_mm", QT_TRANSLATE_NOOP("Fields", "bar width, mm")},
     {"built", QT_TRANSLATE_NOOP("Fields", "built"), Form::Share},
     {"faces_seen", QT_TRANSLATE_NOOP("Fields", "faces seen")},
+    {"through_window", QT_TRANSLATE_NOOP("Fields", "seen through a window"), Form::Flag},
+    {"measured", QT_TRANSLATE_NOOP("Fields", "measured on a photograph"), Form::Flag},
     {"in_super", QT_TRANSLATE_NOOP("Fields", "in a super"), Form::Flag},
     {"fed", QT_TRANSLATE_NOOP("Fields", "took syrup"), Form::Flag},
     {"old_nest", QT_TRANSLATE_NOOP("Fields", "old nest"), Form::Flag},
