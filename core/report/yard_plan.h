@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+#include "report/sheet.h"
+
+#include <optional>
+#include <vector>
+
+namespace winterlarder::report {
+
+//! A colony as the yard plan sees it; both outlive the call.
+struct PlannedColony {
+    const advice::ColonyQuestion* question = nullptr;
+    const advice::Advice* advice = nullptr;
+};
+
+//! What the keeper pays for sugar, as far as it is known.
+struct SugarPrice {
+    std::optional<double> perKg;
+    std::string currency; //!< ISO 4217
+    std::optional<Mass> bag;
+};
+
+//! The yard on one or two pages. Sections, each only where there is something to say:
+//!   to-buy    facts sugar, bags, cost, water, fondant, honey-to-take, last-syrup-day
+//!   visits    table day, colony, what, amount, sugar, done; by day, then as the yard lists its colonies
+//!   colonies  table colony, verdict, stores, needed, bees, touches-reserve, runs-out
+//!   gifts     table from, to, combs, honey
+//!   to-mix    table colony, ratio, sugar, water, syrup
+//!   cautions  of all colonies, each once, with their sources
+//! A colony that is to be united is not fed on its own. Tested: tests/report/sheets_test.cpp.
+Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price,
+               const ReferenceData& reference);
+
+} // namespace winterlarder::report
