@@ -82,6 +82,7 @@ void CombEntry::measure() {
     const int chosen = drawing_->chosen();
     if (chosen < 0 || !editable_) return;
     PhotographWindow window(drawing_->combs()[static_cast<std::size_t>(chosen)], this);
+    window.offerPictures(pictures_);
     if (window.exec() == QDialog::Accepted) emit combMeasured(chosen, window.measured(), window.pictures());
 }
 

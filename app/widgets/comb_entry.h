@@ -3,6 +3,7 @@
 
 #include "widgets/drawn_combs.h"
 
+#include <QStringList>
 #include <QWidget>
 
 class QLabel;
@@ -25,6 +26,8 @@ public:
     explicit CombEntry(QWidget* parent = nullptr);
 
     void show(const book::ColonyCase& record, const AnsweredColony* answered, bool current, bool editable);
+    //! Where the photographs of this look lie.
+    void offerPictures(const QStringList& paths) { pictures_ = paths; }
     CombDrawing* drawing() const { return drawing_; }
     CombStrip* strip() const { return strip_; }
     CombFields* fields() const { return fields_; }
@@ -49,6 +52,7 @@ private:
     CombFields* fields_;
     CombQuickForm* quick_;
     QWidget* listed_;
+    QStringList pictures_;
     bool editable_ = false;
 };
 

@@ -95,6 +95,8 @@ void LookPage::beginLook() {
     auto look = newLook(*records, colony->record.asOf);
     if (std::holds_alternative<std::monostate>(look.combs)) look.combs = emptyCombs(colony->record.hive, *yard_->book()->reference());
     yard_->writeLook(look);
+    drawing()->choose(0);
+    drawing()->setFocus();
 }
 
 QWidget* LookPage::buildRecordFields() {
@@ -139,6 +141,15 @@ void LookPage::writeMeasured(int comb, const book::CombRecord& record, const QSt
     yard_->writeLook(look);
 }
 
+QStringList LookPage::picturesOfLook() const {
+    const auto* book = yard_->book();
+    if (!book || !book->state()) return {};
+    const QDir folder = QFileInfo(book->state()->file).absoluteDir();
+    QStringList paths;
+    for (const auto& kept : yard_->lookToEdit(colony_).photographs) paths << folder.absoluteFilePath(QString::fromStdString(kept));
+    return paths;
+}
+
 void LookPage::writeWeighing(const std::optional<book::WeighingRecord>& weighing) {
     const auto* colony = yard_->find(colony_);
     const auto* records = yard_->records(colony_);
@@ -173,6 +184,7 @@ void LookPage::refresh() {
     const auto* records = yard_->records(colony_);
     const bool editable = yard_->writable() && records;
     combs_->show(colony->record, colony->answered.get(), !colony->pending, editable);
+    combs_->offerPictures(picturesOfLook());
     const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
     nothing_->setVisible(!std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs));
     nothing_->setText(quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")

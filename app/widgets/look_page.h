@@ -44,6 +44,7 @@ private:
     void showEvidence(const ColonyEntry& colony);
     QString heading(const ColonyEntry& colony) const;
     void writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs);
+    QStringList picturesOfLook() const;
     void writeWeighing(const std::optional<book::WeighingRecord>& weighing);
     void connectFields();
 

@@ -90,7 +90,6 @@ void PhotographWindow::restore(std::vector<std::vector<PhotographedFace>>& from,
     faces_ = from.back();
     from.pop_back();
     if (curve_ && *curve_ >= face().tracings.size()) curve_.reset();
-    if (step_ == Step::Trace && face().picture.isNull()) step_ = Step::Mark;
     showPicture();
 }
 
@@ -112,13 +111,12 @@ void PhotographWindow::showFace(int shown) {
     shownFace_ = std::clamp(shown, 0, 1);
     const QSignalBlocker quiet(facesBar_);
     facesBar_->setCurrentIndex(shownFace_);
-    if (face().picture.isNull()) step_ = Step::Mark;
     curve_.reset();
     pickKind(kind_);
 }
 
 void PhotographWindow::showStep(Step step) {
-    step_ = step == Step::Trace && planeOf(comb_.format.outline, face()) && !face().picture.isNull() ? Step::Trace : Step::Mark;
+    step_ = step;
     showPicture();
 }
 
@@ -139,11 +137,23 @@ void PhotographWindow::beginCurve() {
     showPicture();
 }
 
+bool PhotographWindow::traceable() const {
+    return !face().picture.isNull() && planeOf(comb_.format.outline, face()).has_value();
+}
+
+void PhotographWindow::rectifyAnew() {
+    const std::pair from(face().picture.cacheKey(), face().marks);
+    if (rectified_ && from == rectifiedFrom_) return;
+    rectified_ = rectify(comb_.format.outline, face(), pixelsPerMm);
+    rectifiedFrom_ = from;
+}
+
 void PhotographWindow::showPicture() {
+    if (!traceable()) step_ = Step::Mark;
     const bool tracing = step_ == Step::Trace;
     const QSignalBlocker quietSteps(steps_), quietMarks(markedBy_);
     steps_->setCurrentIndex(tracing ? 1 : 0);
-    steps_->setTabEnabled(1, planeOf(comb_.format.outline, face()).has_value() && !face().picture.isNull());
+    steps_->setTabEnabled(1, traceable());
     markedBy_->setCurrentIndex(markedBy_->findData(static_cast<int>(face().markedBy)));
     markedBy_->setVisible(!tracing && markedBy_->count() > 1 && !face().picture.isNull());
     kindsRow_->setVisible(tracing);
@@ -152,7 +162,7 @@ void PhotographWindow::showPicture() {
                                                           : tr("Drag the points: where the comb begins and ends at the bar, low on either side, and its lowest point. Zoom with the wheel."));
     std::vector<PhotographView::Point> points;
     if (tracing) {
-        rectified_ = rectify(comb_.format.outline, face(), pixelsPerMm);
+        rectifyAnew();
         view_->showPicture(rectified_->picture);
         if (const auto* traced = curve())
             for (const auto& point : traced->points) points.push_back({rectified_->pixel(point), tr("point %1 of %2").arg(points.size() + 1).arg(nameOf(kind_))});
@@ -205,7 +215,7 @@ void PhotographWindow::movePoint(int point, QPointF at, bool finished) {
         before_.push_back(*moving_);
         after_.clear();
         moving_.reset();
-        steps_->setTabEnabled(1, planeOf(comb_.format.outline, face()).has_value());
+        steps_->setTabEnabled(1, traceable());
     }
     showCurves();
     showReadout();

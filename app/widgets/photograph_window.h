@@ -6,7 +6,9 @@
 
 #include <QDialog>
 
-#include <map>
+#include <optional>
+#include <utility>
+#include <vector>
 
 class QButtonGroup;
 class QComboBox;
@@ -31,6 +33,9 @@ public:
 
     //! Takes a picture for the face shown; false, and says why, where it cannot be read.
     bool openPicture(const QString& path);
+    //! Pictures the look already has; they can be opened again without a search for them.
+    void offerPictures(const QStringList& paths);
+    QPushButton* openButton() const { return open_; }
     void showFace(int face); //!< 0 or 1
     void showStep(Step step);
     Step step() const { return step_; }
@@ -63,6 +68,8 @@ private:
     hive::Tracing* curve(); //!< the one points go into; nothing where none of the kind is begun
     void keep();            //!< for undo
     void restore(std::vector<std::vector<PhotographedFace>>& from, std::vector<std::vector<PhotographedFace>>& to);
+    bool traceable() const; //!< there is a picture, and its marks tell where the comb is
+    void rectifyAnew();     //!< where picture or marks changed since
     void showPicture();     //!< marks or tracings anew
     void showCurves();
     void showReadout();
@@ -79,10 +86,12 @@ private:
     hive::TracedKind kind_ = hive::TracedKind::Capped;
     std::optional<std::size_t> curve_; //!< of the shown face
     std::optional<Rectified> rectified_;
+    std::pair<qint64, std::vector<QPointF>> rectifiedFrom_; //!< which picture, and its marks
 
     QTabBar* facesBar_;
     QTabBar* steps_;
     QComboBox* markedBy_;
+    QPushButton* open_;
     QLabel* hint_;
     QButtonGroup* kinds_;
     QWidget* kindsRow_;

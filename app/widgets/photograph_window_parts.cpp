@@ -10,8 +10,9 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QHBoxLayout>
-#include <QMessageBox>
+#include <QMenu>
 #include <QPushButton>
 #include <QStandardPaths>
 #include <QTabBar>
@@ -68,9 +69,9 @@ QLayout* PhotographWindow::buildHead() {
     markedBy_->setAccessibleName(tr("What is marked"));
     markedBy_->addItem(tr("four corners"), static_cast<int>(MarkedBy::Corners));
     if (usualMarks(comb_.format.outline) == MarkedBy::Hanging) markedBy_->addItem(tr("bar ends, sides and lowest point"), static_cast<int>(MarkedBy::Hanging));
-    auto* open = new QPushButton(tr("&Open picture\u2026"), this);
-    open->setAutoDefault(false);
-    connect(open, &QPushButton::clicked, this, &PhotographWindow::askForPicture);
+    open_ = new QPushButton(tr("&Open picture\u2026"), this);
+    open_->setAutoDefault(false);
+    connect(open_, &QPushButton::clicked, this, &PhotographWindow::askForPicture);
     connect(facesBar_, &QTabBar::currentChanged, this, &PhotographWindow::showFace);
     connect(steps_, &QTabBar::currentChanged, this, [this](int step) { showStep(step == 1 ? Step::Trace : Step::Mark); });
     connect(markedBy_, &QComboBox::activated, this, [this] {
@@ -83,7 +84,7 @@ QLayout* PhotographWindow::buildHead() {
     });
     auto* head = new QHBoxLayout;
     head->addWidget(facesBar_);
-    head->addWidget(open);
+    head->addWidget(open_);
     head->addStretch(1);
     head->addWidget(markedBy_);
     head->addWidget(steps_);
@@ -151,6 +152,15 @@ void PhotographWindow::askForPicture() {
     const QString folder = face().path.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::PicturesLocation) : face().path;
     const QString path = QFileDialog::getOpenFileName(this, tr("A photograph of the comb"), folder, tr("Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff)"));
     if (!path.isEmpty()) openPicture(path);
+}
+
+void PhotographWindow::offerPictures(const QStringList& paths) {
+    if (paths.isEmpty()) return;
+    auto* menu = new QMenu(open_);
+    for (const auto& path : paths) menu->addAction(QFileInfo(path).fileName(), this, [this, path] { openPicture(path); });
+    menu->addSeparator();
+    menu->addAction(tr("Another picture\u2026"), this, &PhotographWindow::askForPicture);
+    open_->setMenu(menu);
 }
 
 bool PhotographWindow::openPicture(const QString& path) {

@@ -160,7 +160,7 @@ void gatherSources(Sheet& sheet) {
 Sheet colonySheet(const ColonyQuestion& question, const Advice& advice, const ReferenceData& reference) {
     Sheet sheet{question.colony, question.yard, question.winter.date(question.asOf), {}, {}};
     Section picture{"picture"};
-    picture.winterPicture = advice.winters > 0;
+    picture.winterPicture = !advice.options.empty();
     Section reasons{"reasons"}, cautions{"cautions"};
     reasons.remarks = withSources(advice.reasons, reference);
     cautions.remarks = withSources(advice.cautions, reference);

@@ -15,30 +15,13 @@ namespace {
 
 using advice::Verdict;
 
-struct Totals {
-    Mass sugar{0}, fondant{0}, honey{0};
-    Volume water{0};
-    std::optional<Date> lastSyrupDay; //!< the earliest of all
-};
-
-Totals totalsOf(const std::vector<PlannedColony>& colonies) {
-    Totals totals;
-    for (const auto& colony : colonies) {
-        const auto& advice = *colony.advice;
-        if (advice.verdict == Verdict::Harvest && advice.harvest) totals.honey = totals.honey + advice.harvest->upTo;
-        if (advice.verdict != Verdict::Feed || !advice.feed) continue;
-        const auto& feed = *advice.feed;
-        totals.sugar = totals.sugar + feed.syrup.sugar;
-        totals.water = totals.water + feed.syrup.water;
-        totals.fondant = totals.fondant + feed.fondant;
-        if (!feed.lastDay || feed.syrup.sugar <= Mass(0)) continue;
-        const Date last = colony.question->winter.date(*feed.lastDay);
-        totals.lastSyrupDay = totals.lastSyrupDay ? std::min(*totals.lastSyrupDay, last) : last;
-    }
+YardTotals totalsOf(const std::vector<PlannedColony>& colonies) {
+    YardTotals totals;
+    for (const auto& colony : colonies) add(totals, colony);
     return totals;
 }
 
-Section toBuy(const Totals& totals, const SugarPrice& price) {
+Section toBuy(const YardTotals& totals, const SugarPrice& price) {
     Section section{"to-buy"};
     if (totals.sugar > Mass(0)) {
         section.facts.push_back({"sugar", Cell(totals.sugar)});
@@ -129,6 +112,19 @@ Section cautions(const std::vector<PlannedColony>& colonies, const ReferenceData
 }
 
 } // namespace
+
+void add(YardTotals& totals, const PlannedColony& colony) {
+    const auto& advice = *colony.advice;
+    if (advice.verdict == Verdict::Harvest && advice.harvest) totals.honey = totals.honey + advice.harvest->upTo;
+    if (advice.verdict != Verdict::Feed || !advice.feed) return;
+    const auto& feed = *advice.feed;
+    totals.sugar = totals.sugar + feed.syrup.sugar;
+    totals.water = totals.water + feed.syrup.water;
+    totals.fondant = totals.fondant + feed.fondant;
+    if (!feed.lastDay || feed.syrup.sugar <= Mass(0)) return;
+    const Date last = colony.question->winter.date(*feed.lastDay);
+    totals.lastSyrupDay = totals.lastSyrupDay ? std::min(*totals.lastSyrupDay, last) : last;
+}
 
 Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price, const ReferenceData& reference) {
     Sheet sheet{yard, {}, date, {}, {}};

@@ -15,6 +15,15 @@ struct PlannedColony {
     const advice::Advice* advice = nullptr;
 };
 
+//! What the answers of a yard add up to: what is fed where feeding is the verdict, what may come off where harvest is.
+struct YardTotals {
+    Mass sugar{0}, fondant{0}, honey{0};
+    Volume water{0};
+    std::optional<Date> lastSyrupDay; //!< the earliest of the colonies that are fed syrup
+};
+//! Adds one colony. A colony that is to be united is not fed on its own. Tested: tests/report/sheets_test.cpp.
+void add(YardTotals& totals, const PlannedColony& colony);
+
 //! What the keeper pays for sugar, as far as it is known.
 struct SugarPrice {
     std::optional<double> perKg;
@@ -29,7 +38,7 @@ struct SugarPrice {
 //!   gifts     table from, to, combs, honey
 //!   to-mix    table colony, ratio, sugar, water, syrup
 //!   cautions  of all colonies, each once, with their sources
-//! A colony that is to be united is not fed on its own. Tested: tests/report/sheets_test.cpp.
+//! Tested: tests/report/sheets_test.cpp.
 Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price,
                const ReferenceData& reference);
 

@@ -146,7 +146,8 @@ TEST(YardPlan, EveryVisitOfEveryColonyIsThereByDay) {
 }
 
 TEST(YardPlan, WhatIsToBeBoughtAddsUp) {
-    const auto* buy = plan({1.2, "CAD", kilograms(10)}).section("to-buy");
+    const auto sheet = plan({1.2, "CAD", kilograms(10)});
+    const auto* buy = sheet.section("to-buy");
     const Mass sugar = poor().advice.feed->syrup.sugar;
     EXPECT_EQ(value<Mass>(fact(buy, "sugar")), sugar);
     EXPECT_EQ(value<Count>(fact(buy, "bags")).number, std::ceil(sugar.value() / 10));
