@@ -90,7 +90,7 @@ void MainWindow::buildViewMenu() {
         units->addAction(action);
     };
     addUnits(tr("&Kilograms and litres"), UnitSystem::Metric);
-    addUnits(tr("Pounds and &US gallons"), UnitSystem::UnitedStates);
+    addUnits(tr("Pounds and US &gallons"), UnitSystem::UnitedStates);
     addUnits(tr("Pounds and i&mperial gallons"), UnitSystem::Imperial);
     menu->addSeparator();
     const auto addPage = [&](const QString& text, int page, Qt::Key key) {
@@ -99,7 +99,7 @@ void MainWindow::buildViewMenu() {
     addPage(tr("&In the hive"), 0, Qt::Key_1);
     addPage(tr("&Comb by comb"), 1, Qt::Key_2);
     addPage(tr("&Feeding"), 2, Qt::Key_3);
-    addPage(tr("On the &scale"), 3, Qt::Key_4);
+    addPage(tr("On the sc&ale"), 3, Qt::Key_4);
     addPage(tr("S&tory"), 4, Qt::Key_5);
     menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
 }

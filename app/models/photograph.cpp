@@ -28,8 +28,12 @@ double apart(hive::PlanePoint a, hive::PlanePoint b) {
     return std::hypot(a.x - b.x, a.y - b.y);
 }
 
-QTransform transformOf(const hive::ProjectiveMap& map) {
-    const auto& m = map.matrix();
+// A projective map does not care for a common factor; QTransform does: what has a small or negative third part it takes to lie behind
+// the eye and leaves out. So the factor is such that the third part is 1 at a place that is seen.
+QTransform transformOf(const hive::ProjectiveMap& map, QPointF seen) {
+    auto m = map.matrix();
+    const double third = m[6] * seen.x() + m[7] * seen.y() + m[8];
+    for (double& each : m) each /= third;
     return {m[0], m[3], m[6], m[1], m[4], m[7], m[2], m[5], m[8]};
 }
 
@@ -111,7 +115,7 @@ std::optional<Rectified> rectify(const hive::Outline& outline, const Photographe
     QPainter painter(&rectified.picture);
     painter.setRenderHints(QPainter::SmoothPixmapTransform | QPainter::Antialiasing);
     const QTransform toPixels = QTransform::fromTranslate(wide / 2, rectifiedEdge) * QTransform::fromScale(pixelsPerMm, pixelsPerMm);
-    painter.setTransform(transformOf(*toPlane) * toPixels);
+    painter.setTransform(transformOf(*toPlane, face.marks.front()) * toPixels);
     painter.drawImage(QPointF(0, 0), face.picture);
     return rectified;
 }

@@ -23,7 +23,8 @@ constexpr double dotsPerPoint = dotsPerInch / 72;
 constexpr double largestLetters = 9, smallestLetters = 6.5, stepDown = 0.25; // points
 constexpr double footerPoints = 7;
 const QMarginsF margins(14, 12, 14, 12); // mm
-constexpr double pictureShare = 0.40;    // of its width
+constexpr double pictureShare = 0.38;    // of its width
+constexpr double pictureDotsPerInch = 140; // of its letters: finer than a screen's, so that they are as large as the sheet's
 
 int dots(double points) {
     return static_cast<int>(points * dotsPerPoint);
@@ -32,7 +33,7 @@ int dots(double points) {
 QString styleSheet(double points) {
     return QStringLiteral("body{color:#000000;} h1{font-size:%1px;margin:0;} h2{font-size:%2px;margin-top:%3px;margin-bottom:%6px;} p{margin-top:%6px;margin-bottom:%6px;}"
                           "th{background-color:#e6e6e6;font-weight:bold;} .quiet{color:#333333;} .answer{font-size:%2px;font-weight:bold;}"
-                          ".small{font-size:%4px;color:#222222;} small{font-size:%4px;} td,th{padding-left:%5px;padding-right:%5px;}")
+                          ".small{font-size:%4px;color:#222222;} table{margin-bottom:%5px;} small{font-size:%4px;} td,th{padding-left:%5px;padding-right:%5px;}")
         .arg(dots(points * 1.7))
         .arg(dots(points * 1.2))
         .arg(dots(points * 0.8))
@@ -83,7 +84,7 @@ private:
     }
     void addPicture(const Paper& paper, QString& html) {
         const double tall = room_.width() * pictureShare;
-        const double screen = 96 / dotsPerInch;
+        const double screen = pictureDotsPerInch / dotsPerInch;
         if (picture_.isNull()) picture_ = paper.picture(QSizeF(room_.width() * screen, tall * screen).toSize());
         document_->addResource(QTextDocument::ImageResource, QUrl(QStringLiteral("picture")), picture_);
         html.replace(QStringLiteral("<img src='picture'>"), QStringLiteral("<img src='picture' width='%1' height='%2'>").arg(room_.width(), 0, 'f', 0).arg(tall, 0, 'f', 0));

@@ -16,7 +16,7 @@ struct Paper {
     QString html;
     QString footer;      //!< at the foot of each page, left of the page number
     int wantedPages = 1; //!< letters are made smaller, down to 6.5 points, until it fits
-    //! The winter picture, drawn anew for the room it gets [px at 96 per inch]; nothing where the sheet has none.
+    //! The winter picture, drawn anew for the room it gets [px at 140 per inch]; nothing where the sheet has none.
     std::function<QImage(QSize)> picture{};
 };
 

@@ -14,7 +14,7 @@ struct SheetSentences {
     QStringList below; //!< how often it goes wrong, whether another look is worth it
 };
 
-//! A sheet as HTML for QTextDocument: black on white, legible in grey, reasons and cautions side by side with numbers of their
+//! A sheet as HTML for QTextDocument: black on white, legible in grey, reasons and cautions in two columns with numbers of their
 //! sources, the sources at the end. The winter picture is named "picture". `reference` has the citations.
 QString htmlOf(const report::Sheet& sheet, const SheetSentences& sentences, const ReferenceData& reference);
 

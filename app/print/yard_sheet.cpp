@@ -7,10 +7,13 @@
 #include "print/sheet_html.h"
 #include "report/colony_sheet.h"
 #include "report/yard_plan.h"
+#include "widgets/colours.h"
 #include "widgets/yard_view.h"
 
 #include <QCoreApplication>
 #include <QTemporaryDir>
+
+#include <algorithm>
 
 namespace winterlarder::desk {
 
@@ -24,6 +27,17 @@ QString footerOf(const QString& name, Date date) {
     return tr("%1, %2").arg(name, words::longDate(date));
 }
 
+// The ground a card has on the screen would be printed as a haze of dots.
+QImage onWhite(QImage picture) {
+    picture = picture.convertToFormat(QImage::Format_RGB32);
+    const QRgb ground = lightColours().card.rgb();
+    for (int y = 0; y < picture.height(); ++y) {
+        auto* line = reinterpret_cast<QRgb*>(picture.scanLine(y));
+        std::replace(line, line + picture.width(), ground, qRgb(255, 255, 255));
+    }
+    return picture;
+}
+
 // Twice as fine as it is laid out, which is what paper shows.
 QImage drawn(const AnsweredPointer& answered, QSize size) {
     const QTemporaryDir folder;
@@ -33,7 +47,7 @@ QImage drawn(const AnsweredPointer& answered, QSize size) {
     if (answered->answer.advice.verdict == advice::Verdict::Feed) options.insert(advice::OptionKind::Feed);
     if (answered->answer.advice.verdict == advice::Verdict::Harvest) options.insert(advice::OptionKind::TakeNow);
     if (!savePaperPicture(picture, options, {}, path, size)) return {};
-    return QImage(path);
+    return onWhite(QImage(path));
 }
 
 report::SugarPrice priceOf(const book::Yard* yard) {

@@ -32,7 +32,9 @@ CombDrawing::CombDrawing(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setAccessibleName(tr("The combs of the hive"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
 // ---- what is shown --------------------------------------------------------------------------------------------------------
@@ -84,7 +86,7 @@ DrawnComb CombDrawing::shown(int comb) const {
 
 // ---- where it is drawn ----------------------------------------------------------------------------------------------------
 
-CombWords CombDrawing::wordsAround() const {
+CombWords CombDrawing::wordsAround(int width) const {
     CombWords words;
     words.rowLabel = fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0;
     const auto widest = [this](bool broken) {
@@ -96,19 +98,19 @@ CombWords CombDrawing::wordsAround() const {
     };
     std::size_t most = 1;
     for (const auto& row : rowsOf(placesOf(combs_))) most = std::max(most, row.combs.size());
-    const double room = (width() - words.rowLabel) / static_cast<double>(most) - 2;
+    const double room = (width - words.rowLabel) / static_cast<double>(most) - 2;
     const bool broken = widest(false) > room;
     words.widest = widest(broken);
-    words.below = fontMetrics().height() * (broken ? 2.0 : 1.0) + 4;
+    words.below = fontMetrics().height() * (broken ? 2.0 : 1.0) + 6;
     return words;
 }
 
 std::vector<CombSlot> CombDrawing::slots_() const {
-    return layOut(placesOf(combs_), size(), wordsAround());
+    return layOut(placesOf(combs_), size(), wordsAround(width()));
 }
 
 int CombDrawing::combAt(QPointF point) const {
-    const auto words = wordsAround();
+    const auto words = wordsAround(width());
     for (const auto& slot : slots_())
         if (slot.drawn.adjusted(-around, -2, around, words.below).contains(point)) return slot.comb;
     return -1;
@@ -120,8 +122,12 @@ QRectF CombDrawing::faceOf(int comb) const {
     return {};
 }
 
+int CombDrawing::heightForWidth(int width) const {
+    return std::max(minimumSizeHint().height(), static_cast<int>(std::ceil(heightFor(placesOf(combs_), width, wordsAround(width)))));
+}
+
 QSize CombDrawing::sizeHint() const {
-    return {760, static_cast<int>(rowsOf(placesOf(combs_)).size()) * 92 + 10};
+    return {760, heightForWidth(760)};
 }
 
 QSize CombDrawing::minimumSizeHint() const {
@@ -139,7 +145,7 @@ void CombDrawing::paintRowLabels(QPainter& painter, const std::vector<CombSlot>&
         const auto& comb = at(slot.comb);
         if (labelled == comb.box) continue;
         labelled = comb.box;
-        painter.drawText(QRectF(0, slot.drawn.top(), wordsAround().rowLabel, slot.drawn.height()), Qt::AlignLeft | Qt::AlignVCenter,
+        painter.drawText(QRectF(0, slot.drawn.top(), wordsAround(width()).rowLabel, slot.drawn.height()), Qt::AlignLeft | Qt::AlignVCenter,
                          comb.inSuper ? tr("super") : tr("box %1").arg(comb.box + 1));
     }
 }
@@ -175,7 +181,7 @@ bool CombDrawing::event(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int comb = combAt(help->pos());
-        if (comb >= 0) QToolTip::showText(help->globalPos(), at(comb).spoken, this);
+        if (comb >= 0) QToolTip::showText(help->globalPos(), QString(at(comb).spoken).replace(QStringLiteral(": "), QStringLiteral("\n")).replace(QStringLiteral("; "), QStringLiteral("\n")), this);
         else QToolTip::hideText();
         return true;
     }

@@ -41,12 +41,15 @@ public:
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
-    bool hasHeightForWidth() const override { return false; }
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
 
 signals:
     void combChosen(int comb);
     void combWished(const winterlarder::desk::CombWish& wish);
     void fieldPicked(winterlarder::desk::CombField field);
+    //! The chosen comb as the hand has dragged it so far; nothing is asked for yet.
+    void combDragged(const winterlarder::desk::DrawnComb& comb);
 
 protected:
     void paintEvent(QPaintEvent*) override;
@@ -69,7 +72,7 @@ private:
     };
 
     std::vector<CombSlot> slots_() const;
-    CombWords wordsAround() const;
+    CombWords wordsAround(int width) const;
     const DrawnComb& at(int comb) const { return combs_[static_cast<std::size_t>(comb)]; }
     DrawnComb shown(int comb) const; //!< as dragged, where it is being dragged
     void paintSlot(QPainter& painter, const CombSlot& slot) const;

@@ -88,6 +88,7 @@ void CombDrawing::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape && drag_) {
         drag_.reset();
         update();
+        emit combDragged(at(chosen_));
         return;
     }
     if (moveByKey(event->key())) return;
@@ -149,6 +150,7 @@ void CombDrawing::drag(QPointF point) {
     if (drag.edge == CombEdge::Built) share = std::max(share, smallestBuilt);
     drag.record = withShare(comb.record, fieldOf(drag.edge), share);
     update();
+    emit combDragged(shown(drag.comb));
 }
 
 void CombDrawing::letGo() {

@@ -8,10 +8,17 @@
 #include "widgets/photograph_window.h"
 #include "widgets/zone_legend.h"
 
+#include <QBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
+
+namespace {
+
+constexpr int narrowestStrip = 300; // px
+
+} // namespace
 
 CombEntry::CombEntry(QWidget* parent) : QWidget(parent) {
     listed_ = new QWidget(this);
@@ -23,8 +30,11 @@ CombEntry::CombEntry(QWidget* parent) : QWidget(parent) {
     auto* inside = new QVBoxLayout(listed_);
     inside->setContentsMargins(0, 0, 0, 0);
     inside->setSpacing(4);
-    inside->addWidget(legend_);
-    inside->addWidget(strip_);
+    top_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    top_->setSpacing(6);
+    top_->addWidget(legend_, 0, Qt::AlignLeft | Qt::AlignTop);
+    top_->addWidget(strip_, 1);
+    inside->addLayout(top_);
     inside->addWidget(drawing_, 1);
     inside->addWidget(fields_);
     auto* layout = new QVBoxLayout(this);
@@ -32,6 +42,12 @@ CombEntry::CombEntry(QWidget* parent) : QWidget(parent) {
     layout->addWidget(listed_, 1);
     layout->addWidget(quick_);
     connectParts();
+}
+
+void CombEntry::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool wide = width() >= legend_->sizeHint().width() + narrowestStrip;
+    top_->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 void CombEntry::connectParts() {
@@ -45,6 +61,7 @@ void CombEntry::connectParts() {
         showChosen();
         emit combChanged(wish.comb, wish.record);
     });
+    connect(drawing_, &CombDrawing::combDragged, this, &CombEntry::showInNumbers);
     connect(drawing_, &CombDrawing::fieldPicked, legend_, &ZoneLegend::pick);
     connect(legend_, &ZoneLegend::picked, this, [this](CombField field) {
         drawing_->pick(field);
@@ -56,7 +73,7 @@ void CombEntry::connectParts() {
     connect(quick_, &CombQuickForm::counted, this, &CombEntry::counted);
 }
 
-void CombEntry::show(const book::ColonyCase& record, const AnsweredColony* answered, bool current, bool editable) {
+void CombEntry::show(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference, bool editable) {
     editable_ = editable;
     const bool listed = std::holds_alternative<std::vector<book::CombRecord>>(record.combs);
     const auto* count = std::get_if<book::QuickCountRecord>(&record.combs);
@@ -65,16 +82,19 @@ void CombEntry::show(const book::ColonyCase& record, const AnsweredColony* answe
     quick_->setEnabled(editable);
     if (!listed) quick_->show(count ? *count : book::QuickCountRecord{});
     drawing_->setEditable(editable);
-    drawing_->show(drawnCombs(record, answered, current));
+    drawing_->show(drawnCombs(record, answered, reference));
     strip_->show(drawing_->combs(), drawing_->chosen());
     showChosen();
 }
 
 void CombEntry::showChosen() {
     const int chosen = drawing_->chosen();
+    showInNumbers(chosen >= 0 ? std::optional(drawing_->combs()[static_cast<std::size_t>(chosen)]) : std::nullopt);
+}
+
+void CombEntry::showInNumbers(const std::optional<DrawnComb>& comb) {
     const auto& combs = drawing_->combs();
-    const bool several = !combs.empty() && combs.back().box > 0;
-    fields_->show(chosen >= 0 ? std::optional(combs[static_cast<std::size_t>(chosen)]) : std::nullopt, several);
+    fields_->show(comb, !combs.empty() && combs.back().box > 0);
     if (!editable_) fields_->setEnabled(false);
 }
 

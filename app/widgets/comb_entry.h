@@ -6,7 +6,7 @@
 #include <QStringList>
 #include <QWidget>
 
-class QLabel;
+class QBoxLayout;
 
 namespace winterlarder::desk {
 
@@ -25,7 +25,7 @@ class CombEntry : public QWidget {
 public:
     explicit CombEntry(QWidget* parent = nullptr);
 
-    void show(const book::ColonyCase& record, const AnsweredColony* answered, bool current, bool editable);
+    void show(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference, bool editable);
     //! Where the photographs of this look lie.
     void offerPictures(const QStringList& paths) { pictures_ = paths; }
     CombDrawing* drawing() const { return drawing_; }
@@ -41,9 +41,13 @@ signals:
     //! A comb measured on photographs, and where they lie.
     void combMeasured(int comb, const winterlarder::book::CombRecord& record, const QStringList& photographs);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void connectParts();
     void showChosen();
+    void showInNumbers(const std::optional<DrawnComb>& comb);
     void measure();
 
     ZoneLegend* legend_;
@@ -52,6 +56,7 @@ private:
     CombFields* fields_;
     CombQuickForm* quick_;
     QWidget* listed_;
+    QBoxLayout* top_; //!< legend and hive from above, side by side where there is room
     QStringList pictures_;
     bool editable_ = false;
 };

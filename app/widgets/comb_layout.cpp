@@ -11,6 +11,9 @@ constexpr std::size_t longestRow = 12;
 constexpr double gap = 10;
 constexpr double largestScale = 0.62; // px per mm
 constexpr double smallestScale = 0.02;
+constexpr double comfortableScale = 0.36;
+constexpr double above = 5, below = 1; // px free at the edges
+constexpr double ring = 4;             // px a mark around a comb takes
 
 double widthOf(const hive::Outline& outline) {
     return std::max(outline.top.value(), outline.bottom.value());
@@ -39,6 +42,10 @@ Extent extentOf(const std::vector<CombRow>& rows, const std::vector<CombPlace>& 
     return extent;
 }
 
+double acrossEach(const Extent& extent, double width, const CombWords& words) {
+    return (width - words.rowLabel) / static_cast<double>(extent.most) - gap;
+}
+
 } // namespace
 
 std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs) {
@@ -60,25 +67,33 @@ std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs) {
     return rows;
 }
 
+double heightFor(const std::vector<CombPlace>& combs, double width, const CombWords& words) {
+    const auto rows = rowsOf(combs);
+    if (rows.empty()) return 0;
+    const auto extent = extentOf(rows, combs);
+    const double scale = std::clamp(acrossEach(extent, width, words) / extent.widest, smallestScale, comfortableScale);
+    return extent.tallest * scale + static_cast<double>(rows.size()) * (words.below + gap) + above + below;
+}
+
 std::vector<CombSlot> layOut(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words) {
     const auto rows = rowsOf(combs);
     std::vector<CombSlot> slots_;
     if (rows.empty()) return slots_;
     const auto extent = extentOf(rows, combs);
     const auto count = static_cast<double>(rows.size());
-    const double across = (size.width() - words.rowLabel) / static_cast<double>(extent.most) - gap;
-    const double down = (size.height() - count * (words.below + gap) - 6) / extent.tallest;
+    const double across = acrossEach(extent, size.width(), words);
+    const double down = (size.height() - count * (words.below + gap) - above - below) / extent.tallest;
     const double scale = std::max(smallestScale, std::min({across / extent.widest, down, largestScale}));
     const double step = std::max(extent.widest * scale + gap, std::min(across + gap, words.widest + gap));
     const double used = extent.tallest * scale + count * (words.below + gap);
-    double top = 5 + std::clamp((size.height() - used) / 2, 0.0, 24.0);
+    double top = above + std::clamp((size.height() - used - above) / 2, 0.0, 24.0);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         double left = words.rowLabel;
         for (const int comb : rows[i].combs) {
             const auto& outline = combs[static_cast<std::size_t>(comb)].outline;
             const double wide = widthOf(outline) * scale;
             const QRectF drawn(left + (step - gap - wide) / 2, top, wide, outline.height.value() * scale);
-            slots_.push_back({comb, drawn, QRectF(left - gap / 2, drawn.bottom() + 1, step, words.below)});
+            slots_.push_back({comb, drawn, QRectF(left - gap / 2, drawn.bottom() + ring, step, words.below - ring)});
             left += step;
         }
         top += extent.deep[i] * scale + words.below + gap;

@@ -40,6 +40,9 @@ struct CombWords {
 //! All combs to one scale, filling the size; in the order of rowsOf. Tested: tests/app/comb_layout_test.cpp.
 std::vector<CombSlot> layOut(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words);
 
+//! The height at which combs are as large as a width lets them be, or comfortably large where it lets them be larger.
+double heightFor(const std::vector<CombPlace>& combs, double width, const CombWords& words);
+
 //! The comb beside, above or below another; the same one at the edge.
 int combBeside(const std::vector<CombRow>& rows, int comb, int rowsDown);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/drawn_combs.h"
 
+#include "answer/question_of_case.h"
 #include "models/words.h"
 
 #include <QCoreApplication>
@@ -103,17 +104,16 @@ std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, co
     return drawn;
 }
 
-std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, bool) {
+std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference) {
     const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    if (!combs || !answered) return {};
-    const auto& question = answered->question;
-    const double openFactor = stores::openFactor(question.freshlyFilled);
-    auto drawn = hung(*combs, question.boxes, openFactor);
-    for (std::size_t i = 0; i < drawn.size(); ++i) {
-        const auto box = static_cast<std::size_t>(drawn[i].box);
-        drawn[i].inSuper = drawn[i].inSuper || (box < record.hive.boxes.size() && record.hive.boxes[box].super);
-        // A comb of another outline than its box's: the answer knows it.
-        if (drawn[i].record.format && i < question.combs.size()) drawn[i].format.outline = question.combs[i].format.outline;
+    if (!combs || record.hive.boxes.empty()) return {};
+    const double openFactor = stores::openFactor(answered && answered->question.freshlyFilled);
+    auto drawn = hung(*combs, answer::boxesOf(record.hive, reference), openFactor);
+    for (auto& each : drawn) {
+        each.inSuper = each.inSuper || record.hive.boxes[static_cast<std::size_t>(each.box)].super;
+        // A comb of another outline than its box's.
+        const auto* own = each.record.format ? reference.format(*each.record.format) : nullptr;
+        if (own) each.format.outline = hive::combFormat(*own).outline;
     }
     completeAll(drawn, openFactor);
     return drawn;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/colony.h"
+#include "reference/reference.h"
 #include "widgets/comb_layout.h"
 #include "widgets/comb_painter.h"
 
@@ -26,9 +27,9 @@ struct DrawnComb {
     QString spoken;    //!< what a screen reader says: name, every share, kilograms
 };
 
-//! The combs of a colony in their order, in the hive of its answer. Kilograms are those of the records as they are now, whether
-//! the answer is or not. Tested: tests/app/drawn_combs_test.cpp.
-std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, bool current);
+//! The combs of a colony in their order, with kilograms, from its records alone, so that nobody waits for an answer to see them; the
+//! answer, where there is one, says what open stores count for. Tested: tests/app/comb_entry_test.cpp.
+std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference);
 //! The same from a hive's boxes, from the floor up.
 std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor);
 

@@ -38,6 +38,10 @@ QWidget* named(QWidget* parent, QLabel* name, QWidget* field) {
     return both;
 }
 
+const ReferenceData* referenceOf(const OpenBook* book) {
+    return book ? book->reference().get() : nullptr;
+}
+
 QString fromBook(const OpenBook* book, const QString& path) {
     if (!book || !book->state()) return path;
     return QFileInfo(book->state()->file).absoluteDir().relativeFilePath(QFileInfo(path).absoluteFilePath());
@@ -183,7 +187,7 @@ void LookPage::refresh() {
     heading_->setText(heading(*colony));
     const auto* records = yard_->records(colony_);
     const bool editable = yard_->writable() && records;
-    combs_->show(colony->record, colony->answered.get(), !colony->pending, editable);
+    if (const auto* reference = referenceOf(yard_->book())) combs_->show(colony->record, colony->answered.get(), *reference, editable);
     combs_->offerPictures(picturesOfLook());
     const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
     nothing_->setVisible(!std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs));

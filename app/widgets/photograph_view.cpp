@@ -108,10 +108,11 @@ void PhotographView::paintEvent(QPaintEvent*) {
         return;
     }
     painter.setRenderHints(QPainter::SmoothPixmapTransform | QPainter::Antialiasing);
+    if (zoom_ < 1) painter.drawPixmap(QRectF(offset_, QSizeF(picture_.size()) * zoom_), shrunk(), QRectF(shrunk().rect()));
     painter.save();
     painter.translate(offset_);
     painter.scale(zoom_, zoom_);
-    painter.drawImage(QPointF(0, 0), picture_);
+    if (zoom_ >= 1) painter.drawImage(QPointF(0, 0), picture_);
     for (const auto& curve : curves_) {
         QPen pen = curve.pen;
         pen.setCosmetic(true);
@@ -133,6 +134,16 @@ void PhotographView::paintEvent(QPaintEvent*) {
         painter.drawRect(rect().adjusted(1, 1, -1, -1));
     }
     if (loupe_) paintLoupe(painter);
+}
+
+const QPixmap& PhotographView::shrunk() const {
+    const QSize wanted = (QSizeF(picture_.size()) * zoom_ * devicePixelRatioF()).toSize().expandedTo({1, 1});
+    const std::pair from(picture_.cacheKey(), wanted);
+    if (shrunk_.isNull() || from != shrunkFrom_) {
+        shrunk_ = QPixmap::fromImage(picture_.scaled(wanted, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
+        shrunkFrom_ = from;
+    }
+    return shrunk_;
 }
 
 // In the corner away from the point, so that neither hand nor loupe hides it.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QImage>
+#include <QPixmap>
 #include <QPainterPath>
 #include <QPen>
 #include <QWidget>
@@ -70,7 +71,12 @@ private:
     void paintLoupe(QPainter& painter) const;
     void announce();
 
+    //! The picture as large as it is shown, kept until that changes: scaling a phone's picture takes longer than a frame.
+    const QPixmap& shrunk() const;
+
     QImage picture_;
+    mutable QPixmap shrunk_;
+    mutable std::pair<qint64, QSize> shrunkFrom_;
     std::vector<Point> points_;
     std::vector<Curve> curves_;
     bool mayAdd_ = false;

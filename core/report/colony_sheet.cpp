@@ -60,7 +60,7 @@ Section answerSection(const ColonyQuestion& question, const Advice& advice) {
 
 Section optionsSection(const Advice& advice) {
     Section options{"options"};
-    options.table.columns = {"option", "amount", "touches-reserve", "runs-out", "at-first-forage"};
+    options.table.columns = {"option", "stores-changed", "touches-reserve", "runs-out", "at-first-forage"};
     for (const auto& option : advice.options)
         options.table.rows.push_back({Cell(Word{optionId(option.kind)}), option.amount > nothingWorthSaying ? Cell(option.amount) : Cell(),
                                       Cell(option.touchReserve), Cell(option.runOut), Cell(option.springReserve)});

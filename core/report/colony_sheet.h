@@ -9,7 +9,7 @@ namespace winterlarder::report {
 //! One colony on one page. Sections, each only where there is something to say:
 //!   answer    facts verdict, stores, needed, reserve, bees, first-forage, touches-reserve, runs-out; take or feed amounts; by
 //!   picture   the winter picture
-//!   options   table option, amount, touches-reserve, runs-out, at-first-forage
+//!   options   table option, stores-changed (ripe stores, not sugar), touches-reserve, runs-out, at-first-forage
 //!   evidence  table evidence, day, says
 //!   take      the combs that may come off: table box, comb; fact combs-hold
 //!   feeding   facts ratio, sugar, water, syrup, fondant, last-day; table day, what, syrup, sugar, fondant, done

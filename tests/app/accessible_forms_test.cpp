@@ -71,7 +71,7 @@ TEST_F(Forms, EveryFormNamesWhatTakesTheFocusAndTabReachesIt) {
         {"feed", [&] { return askForFeed(&window, yard, {.colony = id, .feed = {today, book::FeedKind::Syrup, {}, {}, {}, {}}}); }},
         {"harvest", [&] { return askForHarvest(&window, yard, {.colony = id, .harvest = {today, Mass(0)}}); }},
         {"treatment", [&] { return askForTreatment(&window, yard, {.colony = id, .date = today}); }},
-        {"outcome", [&] { return askForOutcome(&window, yard, {.colony = id}); }},
+        {"outcome", [&] { return askForOutcome(&window, yard, {.colony = id, .date = today}); }},
         {"sighting", [&] { return askForSighting(&window, yard, {.colony = id, .date = today}); }},
         {"colony", [&] { return askForColony(&window, yard, records().colony); }},
         {"new colony", [&] { return askForColony(&window, yard, {.yard = yard->shownYard()->id, .hive = entry().record.hive}); }},

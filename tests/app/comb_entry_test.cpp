@@ -25,10 +25,10 @@ class Entry : public testing::Test {
 protected:
     Entry() : record(invented::colony("Apple")), answered(invented::answered(record)) {
         entry.resize(1000, 420);
-        entry.show(record, answered.get(), true, true);
+        entry.show(record, answered.get(), *invented::shipped(), true);
         QObject::connect(&entry, &CombEntry::combChanged, &entry, [this](int comb, const book::CombRecord& changed) {
             std::get<std::vector<book::CombRecord>>(record.combs)[static_cast<std::size_t>(comb)] = changed;
-            entry.show(record, answered.get(), false, true);
+            entry.show(record, answered.get(), *invented::shipped(), true);
         });
         static_cast<QWidget&>(entry).show();
         entry.activateWindow();
@@ -57,6 +57,28 @@ TEST_F(Entry, DrawingStripFieldsAndLegendShowTheSame) {
     EXPECT_NEAR(shareOf(entry.drawing()->combs()[2].record, Zone::Open), 0.25, 1e-9);
 }
 
+TEST_F(Entry, NumbersFollowTheHandWhileItDrags) {
+    auto* hand = static_cast<QWidget*>(entry.drawing());
+    const auto face = entry.drawing()->faceOf(1);
+    entry.drawing()->choose(1);
+    const CombLevels levels(entry.drawing()->combs()[1].format.outline, fillingOf(comb(1)));
+    const QPoint edge = placeOf({0, levels.archAt(CombEdge::Capped, 0)}, face).toPoint();
+    const double before = entry.fields()->share(Zone::Capped)->value();
+    QTest::mousePress(hand, Qt::LeftButton, {}, edge);
+    QTest::mouseMove(hand, edge - QPoint(0, 12));
+    EXPECT_LT(entry.fields()->share(Zone::Capped)->value(), before);
+    EXPECT_NEAR(shareOf(comb(1), Zone::Capped), 0.5, 1e-9) << "nothing is written before the hand lets go";
+    QTest::keyClick(hand, Qt::Key_Escape);
+    EXPECT_EQ(entry.fields()->share(Zone::Capped)->value(), before);
+    QTest::mouseRelease(hand, Qt::LeftButton, {}, edge);
+}
+
+TEST_F(Entry, CombsAreShownBeforeAnyAnswer) {
+    entry.show(record, nullptr, *invented::shipped(), true);
+    ASSERT_EQ(entry.drawing()->combs().size(), 4U);
+    EXPECT_TRUE(entry.drawing()->combs()[0].kilograms.startsWith(QStringLiteral("2."))) << entry.drawing()->combs()[0].kilograms.toStdString();
+}
+
 TEST_F(Entry, KilogramsFollowBeforeTheAnswerDoes) {
     const QString before = entry.drawing()->combs()[0].kilograms;
     QTest::keyClicks(static_cast<QWidget*>(entry.drawing()), QStringLiteral("c2"));
@@ -65,7 +87,7 @@ TEST_F(Entry, KilogramsFollowBeforeTheAnswerDoes) {
 
 TEST_F(Entry, CombsThatWereOnlyCountedAreCountedHere) {
     record.combs = book::QuickCountRecord{5, 1, 0.8};
-    entry.show(record, answered.get(), true, true);
+    entry.show(record, answered.get(), *invented::shipped(), true);
     EXPECT_TRUE(entry.quickForm()->isVisible());
     EXPECT_FALSE(entry.drawing()->isVisible());
     QSignalSpy counted(&entry, &CombEntry::counted);
@@ -75,7 +97,7 @@ TEST_F(Entry, CombsThatWereOnlyCountedAreCountedHere) {
 }
 
 TEST_F(Entry, WhereItMayNotBeEditedNothingIs) {
-    entry.show(record, answered.get(), true, false);
+    entry.show(record, answered.get(), *invented::shipped(), false);
     EXPECT_FALSE(entry.fields()->isEnabled());
     QTest::keyClicks(static_cast<QWidget*>(entry.drawing()), QStringLiteral("c2"));
     EXPECT_NEAR(shareOf(comb(0), Zone::Capped), 0.8, 1e-9);

@@ -46,8 +46,22 @@ RC_GTEST_PROP(CombLayout, NoCombLiesOutsideOrOnAnotherAndAllAreToOneScale, ()) {
         RC_ASSERT(std::abs(own - scale) < 1e-9);
         RC_ASSERT(std::abs(laid[i].drawn.width() / outline.top.value() - scale) < 1e-9);
         RC_ASSERT(laid[i].drawn.left() >= 60 - 1e-9);
+        RC_ASSERT(laid[i].drawn.right() <= size.width() + 1e-9);
         for (std::size_t j = 0; j < i; ++j) RC_ASSERT(!laid[i].drawn.intersects(laid[j].drawn));
     }
+}
+
+RC_GTEST_PROP(CombLayout, AtTheHeightForAWidthTheWidthDecides, ()) {
+    const int combs = *rc::gen::inRange(1, 40);
+    const double width = *rc::gen::inRange(400, 1600);
+    const auto places = box(0, combs, *rc::gen::element(deep, sloping));
+    const CombWords words{60, 32, 70};
+    const double height = heightFor(places, width, words);
+    const auto laid = layOut(places, {width, height}, words), taller = layOut(places, {width, height + 2}, words);
+    RC_ASSERT(laid.back().words.bottom() <= height + 1);
+    const double scale = laid[0].drawn.height() / places[0].outline.height.value();
+    RC_ASSERT(scale <= 0.36 + 1e-9);
+    if (scale < 0.36 - 1e-9) RC_ASSERT(std::abs(taller[0].drawn.height() - laid[0].drawn.height()) < 1e-9);
 }
 
 TEST(CombLayout, BesideInAShorterRowIsItsLast) {

@@ -12,7 +12,7 @@ namespace {
 // Types into one comb as the drawing would.
 class Typist {
 public:
-    explicit Typist(book::CombRecord comb) : comb(std::move(comb)) {}
+    explicit Typist(book::CombRecord begun) : comb(std::move(begun)) {}
     Typist& type(const char* keys, bool shift = false) {
         for (const QChar key : QString::fromLatin1(keys)) {
             const auto answer = typing.type(QString(key), shift, 0, comb);

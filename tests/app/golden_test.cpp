@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/book_desk.h"
 #include "app/golden.h"
 #include "app/hanging.h"
 #include "models/yard_list_model.h"
@@ -35,7 +36,7 @@ protected:
     }
 };
 
-std::string nameOf(const testing::TestParamInfo<Wear>& wear) {
+std::string wornBy(const testing::TestParamInfo<Wear>& wear) {
     const char* names[] = {"Light", "Dark", "Grey"};
     return names[static_cast<int>(wear.param)];
 }
@@ -97,7 +98,7 @@ TEST_P(Golden, TheYardList) {
     expect(list, QStringLiteral("yard"));
 }
 
-INSTANTIATE_TEST_SUITE_P(Pictures, Golden, testing::Values(Wear::Light, Wear::Dark, Wear::Grey), nameOf);
+INSTANTIATE_TEST_SUITE_P(Pictures, Golden, testing::Values(Wear::Light, Wear::Dark, Wear::Grey), wornBy);
 
 TEST(GoldenPictures, AMovedZoneWouldBeSeen) {
     CombDrawing drawing;

@@ -24,17 +24,17 @@ inline book::CombRecord unseen() {
 //! A drawing whose wishes are granted: the records change and are shown anew, as by the book.
 class Desk {
 public:
-    Desk(std::vector<book::CombRecord> records, std::vector<hive::CombFormat> boxes, QSize size = {1040, 240})
-        : records(std::move(records)), boxes_(std::move(boxes)) {
+    Desk(std::vector<book::CombRecord> hung, std::vector<hive::CombFormat> boxes, QSize size = {1040, 240})
+        : records(std::move(hung)), boxes_(std::move(boxes)) {
         drawing.resize(size);
         QObject::connect(&drawing, &CombDrawing::combWished, &drawing, [this](const CombWish& wish) {
             wishes.push_back(wish);
             if (!grants) return show();
-            this->records[static_cast<std::size_t>(wish.comb)] = wish.record;
+            records[static_cast<std::size_t>(wish.comb)] = wish.record;
             show();
         });
         show();
-        drawing.show();
+        drawing.setVisible(true);
         drawing.activateWindow();
         drawing.setFocus();
         QTest::qWait(1);
