@@ -48,8 +48,7 @@ stores::Walls walls(book::Shell shell) {
 
 void fillHive(ColonyQuestion& question, const book::HiveRecord& record, const ReferenceData& reference) {
     require(!record.boxes.empty(), "a hive without a box");
-    for (const book::BoxRecord& box : record.boxes)
-        question.boxes.push_back(boxFormat(box, reference));
+    question.boxes = boxesOf(record, reference);
     question.shellFactor = shellFactor(record.shell, record.topInsulation);
     question.treated = record.treated;
     question.nucleus = record.nucleus;
@@ -347,6 +346,12 @@ double shellFactor(book::Shell shell, bool topInsulation) {
 double raceFactor(const std::optional<book::BeeKind>& kind) {
     if (kind == book::BeeKind::Dark) return 0.9;
     return kind == book::BeeKind::Italian ? 1.1 : 1.0;
+}
+
+std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference) {
+    std::vector<hive::CombFormat> boxes;
+    for (const book::BoxRecord& box : hive.boxes) boxes.push_back(boxFormat(box, reference));
+    return boxes;
 }
 
 Outcome<ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,

@@ -22,6 +22,10 @@ namespace winterlarder::answer {
 Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
                                            const ReferenceData& reference, std::uint64_t positionInBatch);
 
+//! The boxes of a hive from the floor up, each in a shipped format or by the keeper's own measures. Tested:
+//! tests/answer/question_of_case_test.cpp (as part of a question).
+std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference);
+
 //! A question read from the text of a case, and the records it was made from.
 struct ReadQuestion {
     book::ColonyCase record;

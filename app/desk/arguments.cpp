@@ -62,7 +62,7 @@ QString helpText() {
               "Will what is in the hive last until the first forage?\n\n"
               "  --demo             open the demo yard: six invented colonies in an orchard\n"
               "  --day DAY          ask about this day (2026-09-14) instead of today\n"
-              "  --pictures FOLDER  write the window, each colony's winter picture and the yard sheet\n"
+              "  --pictures FOLDER  write the window, each colony's winter picture and sheet, and the yard plan\n"
               "                     into the folder, print their names, and end; needs no display\n"
               "  --data FOLDER      take the shipped data from another folder\n"
               "  --version          say which version this is\n"

@@ -31,7 +31,7 @@ void MainWindow::buildColonyMenu() {
     add(tr("A &glance in winter\u2026"), [this, today, of] { askForSighting(this, &yard_, {.colony = of(), .date = today()}); });
     add(tr("N&ote\u2026"), [this, today, of] { askForNote(this, &yard_, {.colony = of(), .date = today()}); });
     menu->addSeparator();
-    add(tr("&Name, queen, feeder\u2026"), [this, of] {
+    add(tr("Name, &queen, feeder\u2026"), [this, of] {
         if (const auto* records = yard_.records(of())) askForColony(this, &yard_, records->colony);
     });
     add(tr("Hi&ve\u2026"), [this, today, of] {

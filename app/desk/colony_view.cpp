@@ -64,7 +64,7 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     halves->addWidget(pages_);
     halves->setStretchFactor(0, 1);
     halves->setStretchFactor(1, 1);
-    halves->setSizes({410, 330});
+    halves->setSizes({380, 360});
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(10);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/colony_view.h"
 #include "desk/main_window.h"
 #include "print/yard_sheet.h"
 
@@ -9,16 +10,44 @@
 
 namespace winterlarder::desk {
 
-void MainWindow::saveYardSheet() {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save yard sheet"), yard_.title() + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
-    if (path.isEmpty() || saveSheet(yardSheet(yard_), path)) return;
+namespace {
+
+void printByHand(QWidget* parent, const Paper& paper) {
+    QPrinter printer(QPrinter::HighResolution);
+    QPrintDialog dialog(&printer, parent);
+    if (dialog.exec() == QDialog::Accepted) printSheet(paper, printer);
+}
+
+} // namespace
+
+void MainWindow::savePaper(const Paper& paper, const QString& name) {
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save sheet"), name + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+    if (path.isEmpty() || saveSheet(paper, path)) return;
     QMessageBox::warning(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
 }
 
+std::optional<Paper> MainWindow::shownColonySheet() const {
+    const auto* colony = yard_.find(colonyView_->colony());
+    if (!colony || !reference_ || list_->currentIndex().row() < 1) return std::nullopt;
+    return colonySheet(*colony, *reference_);
+}
+
+void MainWindow::saveYardSheet() {
+    savePaper(yardSheet(yard_), yard_.title());
+}
+
 void MainWindow::printYardSheet() {
-    QPrinter printer(QPrinter::HighResolution);
-    QPrintDialog dialog(&printer, this);
-    if (dialog.exec() == QDialog::Accepted) printSheet(yardSheet(yard_), printer);
+    printByHand(this, yardSheet(yard_));
+}
+
+void MainWindow::saveColonySheet() {
+    const auto paper = shownColonySheet();
+    if (paper) savePaper(*paper, QString::fromStdString(yard_.find(colonyView_->colony())->record.colony.value_or("")));
+}
+
+void MainWindow::printColonySheet() {
+    const auto paper = shownColonySheet();
+    if (paper) printByHand(this, *paper);
 }
 
 } // namespace winterlarder::desk

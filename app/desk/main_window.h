@@ -6,12 +6,15 @@
 #include "models/open_book.h"
 #include "models/yard.h"
 #include "models/yard_list_model.h"
+#include "print/paper.h"
 #include "widgets/start_page.h"
 
 #include <QListView>
 #include <QMainWindow>
 
+#include <optional>
 #include <thread>
+#include <vector>
 
 class QAction;
 class QComboBox;
@@ -87,6 +90,8 @@ public slots:
     void useUnits(winterlarder::UnitSystem system);
     void saveYardSheet();
     void printYardSheet();
+    void saveColonySheet();
+    void printColonySheet();
     void explain(winterlarder::desk::ColonyId id);
 
 signals:
@@ -121,6 +126,8 @@ private:
     void applyColours();
     void tell(const Problems& problems);
     void tellIfSettled();
+    std::optional<Paper> shownColonySheet() const; //!< nothing where the yard is shown or the answer is still awaited
+    void savePaper(const Paper& paper, const QString& name);
 
     Arguments arguments_;
     std::unique_ptr<QTemporaryDir> temporary_; //!< of books made from case files
@@ -142,6 +149,7 @@ private:
     QAction* redo_ = nullptr;
     QMenu* recent_ = nullptr;
     QMenu* colonyMenu_ = nullptr;
+    std::vector<QAction*> ofOneColony_; //!< of the book's menu
     QString bookFolder_;
     Answering* answering_ = nullptr;
     std::shared_ptr<const ReferenceData> reference_;

@@ -32,9 +32,18 @@ void MainWindow::buildBookMenu() {
     menu->addAction(tr("&Copy the book to\u2026"), this, &MainWindow::copyByHand);
     menu->addAction(tr("C&lose the book"), QKeySequence::Close, this, [this] { book_.close(); });
     menu->addSeparator();
-    menu->addAction(tr("&Print yard sheet\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet);
-    menu->addAction(tr("Save yard sheet as P&DF\u2026"), this, &MainWindow::saveYardSheet);
-    menu->addAction(tr("Save winter &picture\u2026"), this, [this] { colonyView_->picture()->saveAs(); });
+    menu->addAction(tr("&Print yard plan\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet);
+    menu->addAction(tr("Save yard plan as P&DF\u2026"), this, &MainWindow::saveYardSheet);
+    ofOneColony_ = {menu->addAction(tr("Print colony &sheet\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, &MainWindow::printColonySheet),
+                    menu->addAction(tr("Save colony sheet as PD&F\u2026"), this, &MainWindow::saveColonySheet)};
+    connect(menu, &QMenu::aboutToShow, this, [this] {
+        for (auto* action : ofOneColony_) action->setEnabled(shownColonySheet().has_value());
+    });
+    // A shortcut must work again once the menu is closed; it does nothing where there is no sheet.
+    connect(menu, &QMenu::aboutToHide, this, [this] {
+        for (auto* action : ofOneColony_) action->setEnabled(true);
+    }, Qt::QueuedConnection);
+    menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] { colonyView_->picture()->saveAs(); });
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
@@ -81,7 +90,7 @@ void MainWindow::buildViewMenu() {
         units->addAction(action);
     };
     addUnits(tr("&Kilograms and litres"), UnitSystem::Metric);
-    addUnits(tr("Pounds and &US gallons"), UnitSystem::UnitedStates);
+    addUnits(tr("Pounds and US &gallons"), UnitSystem::UnitedStates);
     addUnits(tr("Pounds and i&mperial gallons"), UnitSystem::Imperial);
     menu->addSeparator();
     const auto addPage = [&](const QString& text, int page, Qt::Key key) {
@@ -90,7 +99,7 @@ void MainWindow::buildViewMenu() {
     addPage(tr("&In the hive"), 0, Qt::Key_1);
     addPage(tr("&Comb by comb"), 1, Qt::Key_2);
     addPage(tr("&Feeding"), 2, Qt::Key_3);
-    addPage(tr("On the &scale"), 3, Qt::Key_4);
+    addPage(tr("On the sc&ale"), 3, Qt::Key_4);
     addPage(tr("S&tory"), 4, Qt::Key_5);
     menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
 }

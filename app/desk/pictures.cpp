@@ -15,11 +15,11 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString fileName(const ColonyEntry& colony, int position) {
+QString fileName(const QString& what, const ColonyEntry& colony, int position) {
     QString name = QString::fromStdString(colony.record.colony.value_or("")).toLower().simplified();
     QString plain;
     for (const QChar letter : name) plain += letter.isLetterOrNumber() ? letter : QLatin1Char('-');
-    return QStringLiteral("winter-%1-%2").arg(position + 1).arg(plain.isEmpty() ? QStringLiteral("colony") : plain);
+    return QStringLiteral("%1-%2-%3").arg(what).arg(position + 1).arg(plain.isEmpty() ? QStringLiteral("colony") : plain);
 }
 
 // What a person would look at first: the colony with honey to spare, else the first.
@@ -63,8 +63,19 @@ void writeColony(const ColonyEntry& colony, int position, Writer& writer) {
     const auto picture = std::shared_ptr<const WinterPicture>(colony.answered, &colony.answered->picture);
     const QString title = QStringLiteral("%1. %2").arg(QString::fromStdString(colony.record.colony.value_or("")), words::answerSentence(*colony.answered));
     for (const QString& form : {QStringLiteral("png"), QStringLiteral("svg")}) {
-        const QString name = fileName(colony, position) + QLatin1Char('.') + form;
+        const QString name = fileName(QStringLiteral("winter"), colony, position) + QLatin1Char('.') + form;
         writer.note(savePaperPicture(picture, {advice::OptionKind::Leave}, title, writer.path(name)), name);
+    }
+}
+
+void writeSheets(MainWindow& window, Writer& writer) {
+    const auto& yard = *window.yard();
+    const auto write = [&writer](const Paper& paper, const QString& name) { writer.note(saveSheet(paper, writer.path(name)), name); };
+    write(yardSheet(yard), QStringLiteral("yard-plan.pdf"));
+    int position = 0;
+    for (const auto& colony : yard.colonies()) {
+        const QString name = fileName(QStringLiteral("sheet"), colony, position++) + QStringLiteral(".pdf");
+        if (const auto paper = colonySheet(colony, *yard.book()->reference())) write(*paper, name);
     }
 }
 
@@ -77,7 +88,7 @@ Outcome<QStringList> writePictures(MainWindow& window, const QString& folder) {
     writeWindow(window, writer, ColourWish::Dark, QStringLiteral("dark"));
     int position = 0;
     for (const auto& colony : window.yard()->colonies()) writeColony(colony, position++, writer);
-    writer.note(saveSheet(yardSheet(*window.yard()), writer.path(QStringLiteral("yard-sheet.pdf"))), QStringLiteral("yard-sheet.pdf"));
+    writeSheets(window, writer);
     return writer.outcome();
 }
 

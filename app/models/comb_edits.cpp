@@ -27,6 +27,12 @@ double tidy(double share) {
     return std::round(share * 1e6) / 1e6;
 }
 
+book::CombRecord judged(book::CombRecord comb) {
+    if (comb.facesSeen == 0) comb = withSeen(comb, Seen::BothFaces);
+    comb.measured = false;
+    return comb;
+}
+
 } // namespace
 
 double shareOf(const book::CombRecord& comb, Zone zone) {
@@ -51,6 +57,41 @@ book::CombRecord withShare(const book::CombRecord& comb, Zone zone, double share
         if (given > 0) field(changed, giving) = tidy(shareOf(changed, giving) - given);
         excess -= given;
     }
+    return judged(changed);
+}
+
+book::CombRecord withBuilt(const book::CombRecord& comb, double built) {
+    book::CombRecord changed = comb;
+    changed.built = std::clamp(built, 0.0, 1.0);
+    return judged(changed);
+}
+
+book::CombRecord emptied(const book::CombRecord& comb) {
+    book::CombRecord changed = comb;
+    for (const auto zone : allZones) field(changed, zone) = 0;
+    return judged(changed);
+}
+
+book::CombRecord withContentsOf(const book::CombRecord& comb, const book::CombRecord& other) {
+    book::CombRecord changed = comb;
+    for (const auto zone : allZones) field(changed, zone) = field(other, zone);
+    changed.built = other.built;
+    changed.facesSeen = other.facesSeen;
+    changed.throughWindow = other.throughWindow;
+    changed.measured = false;
+    return changed;
+}
+
+Seen seenOf(const book::CombRecord& comb) {
+    if (comb.facesSeen <= 0) return Seen::NotAtAll;
+    if (comb.throughWindow) return Seen::ThroughWindow;
+    return comb.facesSeen == 1 ? Seen::OneFace : Seen::BothFaces;
+}
+
+book::CombRecord withSeen(const book::CombRecord& comb, Seen seen) {
+    book::CombRecord changed = comb;
+    changed.facesSeen = seen == Seen::BothFaces ? 2 : seen == Seen::NotAtAll ? 0 : 1;
+    changed.throughWindow = seen == Seen::ThroughWindow;
     return changed;
 }
 

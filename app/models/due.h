@@ -2,21 +2,21 @@
 #pragma once
 
 #include "models/colony.h"
+#include "report/visits.h"
 
 #include <optional>
 
 namespace winterlarder::desk {
 
-enum class DueKind { Syrup, Fondant, TakeHoney, Unite, Weigh, CountBees, RecordStores, Nothing };
+using DueKind = report::TaskKind;
 
 //! What a colony wants next, and when.
 struct Due {
-    DueKind kind = DueKind::Nothing;
-    std::optional<Date> date; //!< nothing: no day is pressing
+    std::optional<DueKind> kind; //!< nothing: nothing is due
+    std::optional<Date> date;    //!< nothing: no day is pressing
 };
 
-//! Feed: the first dose; unite: before laying stops; harvest: while it is still mild, by the advised end of feeding; leave: weigh
-//! when income ends; cannot say: whatever is not known. Tested: tests/app/models_test.cpp.
+//! The first of the tasks of report::tasksOf that is more than a check. Tested: tests/app/models_test.cpp.
 Due dueOf(const AnsweredColony& colony);
 
 //! Order of urgency, smaller first: earliest due day, then feed, unite, cannot say, harvest, leave.

@@ -150,7 +150,8 @@ QString zone(Zone zone) {
 QString due(const Due& due, Date today) {
     const bool now = due.date && *due.date <= today;
     const QString day = due.date ? date(*due.date) : QString();
-    switch (due.kind) {
+    if (!due.kind) return tr("nothing due");
+    switch (*due.kind) {
     case DueKind::Syrup: return now ? tr("first syrup today") : tr("next syrup %1").arg(day);
     case DueKind::Fondant: return now ? tr("fondant today") : tr("fondant %1").arg(day);
     case DueKind::TakeHoney: return due.date ? tr("by %1").arg(day) : tr("when you like");
@@ -158,7 +159,7 @@ QString due(const Due& due, Date today) {
     case DueKind::Weigh: return due.date ? tr("weigh again %1").arg(day) : tr("heft every two weeks");
     case DueKind::CountBees: return tr("count the bees");
     case DueKind::RecordStores: return tr("look at the stores");
-    case DueKind::Nothing: return tr("nothing due");
+    case DueKind::Check: return now ? tr("check today") : tr("check %1").arg(day);
     }
     return {};
 }

@@ -1,34 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_plan.h"
 
-#include "models/due.h"
-
 #include <algorithm>
 #include <tuple>
 
 namespace winterlarder::desk {
 
 namespace {
-
-JobKind jobKind(feeding::VisitKind kind) {
-    switch (kind) {
-    case feeding::VisitKind::Syrup: return JobKind::Syrup;
-    case feeding::VisitKind::Fondant: return JobKind::Fondant;
-    case feeding::VisitKind::Check: return JobKind::Check;
-    }
-    return JobKind::Check;
-}
-
-std::optional<JobKind> jobKind(DueKind kind) {
-    switch (kind) {
-    case DueKind::TakeHoney: return JobKind::TakeHoney;
-    case DueKind::Unite: return JobKind::Unite;
-    case DueKind::Weigh: return JobKind::Weigh;
-    case DueKind::CountBees: return JobKind::CountBees;
-    case DueKind::RecordStores: return JobKind::RecordStores;
-    default: return std::nullopt;
-    }
-}
 
 void count(YardPlan& plan, advice::Verdict verdict) {
     switch (verdict) {
@@ -40,19 +18,6 @@ void count(YardPlan& plan, advice::Verdict verdict) {
     }
 }
 
-void addFeeding(YardPlan& plan, const ColonyEntry& colony, const QString& name) {
-    const auto& feed = *colony.answered->answer.advice.feed;
-    plan.sugar = plan.sugar + feed.syrup.sugar;
-    plan.water = plan.water + feed.syrup.water;
-    plan.fondant = plan.fondant + feed.fondant;
-    if (feed.lastDay && feed.syrup.sugar > Mass(0)) {
-        const Date last = colony.answered->question.winter.date(*feed.lastDay);
-        plan.lastSyrupDay = plan.lastSyrupDay ? std::min(*plan.lastSyrupDay, last) : last;
-    }
-    for (const auto& visit : feed.visits)
-        plan.jobs.push_back({visit.date, colony.id, name, jobKind(visit.kind), visit.sugar, visit.syrup, visit.fondant, Mass(0)});
-}
-
 void addColony(YardPlan& plan, const ColonyEntry& colony) {
     if (!colony.answered) {
         ++plan.waiting;
@@ -61,12 +26,8 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
     const auto& advice = colony.answered->answer.advice;
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     count(plan, advice.verdict);
-    // A colony that is to be united is not fed on its own.
-    if (advice.verdict == advice::Verdict::Feed && advice.feed) addFeeding(plan, colony, name);
-    const Mass honey = advice.verdict == advice::Verdict::Harvest && advice.harvest ? advice.harvest->upTo : Mass(0);
-    plan.honey = plan.honey + honey;
-    const auto due = dueOf(*colony.answered);
-    if (const auto kind = jobKind(due.kind)) plan.jobs.push_back({due.date, colony.id, name, *kind, Mass(0), Volume(0), Mass(0), honey});
+    report::add(plan.totals, {&colony.answered->question, &advice});
+    for (const auto& task : report::tasksOf(colony.answered->question, advice)) plan.jobs.push_back({task, colony.id, name});
     for (const auto& gift : advice.gifts)
         if (gift.to == colony.record.colony.value_or("")) plan.gifts.push_back(gift);
 }

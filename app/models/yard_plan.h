@@ -2,34 +2,25 @@
 #pragma once
 
 #include "models/yard.h"
+#include "report/visits.h"
+#include "report/yard_plan.h"
 
-#include <string>
 #include <vector>
 
 namespace winterlarder::desk {
 
-enum class JobKind { Syrup, Fondant, Check, TakeHoney, Unite, Weigh, CountBees, RecordStores };
+using JobKind = report::TaskKind;
 
-//! One thing to do at one colony on one day; nothing for a date = no day is pressing.
-struct PlannedJob {
-    std::optional<Date> date;
+//! One thing to do at one colony.
+struct PlannedJob : report::Task {
     ColonyId id;
     QString colony;
-    JobKind kind = JobKind::Check;
-    Mass sugar{0};
-    Volume syrup{0};
-    Mass fondant{0};
-    Mass honey{0};
 };
 
-//! Everything the yard asks for, added up.
+//! Everything the yard asks for, added up as on the printed plan.
 struct YardPlan {
     std::vector<PlannedJob> jobs; //!< by day, then by colony
-    Mass sugar{0};
-    Volume water{0};
-    Mass fondant{0};
-    Mass honey{0};
-    std::optional<Date> lastSyrupDay; //!< the earliest of the colonies that are fed syrup
+    report::YardTotals totals;
     int feed = 0, harvest = 0, leave = 0, unite = 0, cannotSay = 0, waiting = 0;
     std::vector<advice::CombGift> gifts;
 };

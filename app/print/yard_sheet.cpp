@@ -1,118 +1,85 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/yard_sheet.h"
 
-#include "models/due.h"
-#include "models/job_table_model.h"
 #include "models/words.h"
 #include "models/yard_plan.h"
-#include "widgets/feeding_page.h"
+#include "plots/winter_plot.h"
+#include "print/sheet_html.h"
+#include "report/colony_sheet.h"
+#include "report/yard_plan.h"
+#include "widgets/colours.h"
 #include "widgets/yard_view.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
-#include <QFont>
-#include <QPrinter>
-#include <QAbstractTextDocumentLayout>
-#include <QTextDocument>
+#include <QTemporaryDir>
+
+#include <algorithm>
 
 namespace winterlarder::desk {
 
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("YardSheet", text);
+    return QCoreApplication::translate("Sheet", text);
 }
 
-QString row(const QStringList& cells, const QString& tag = QStringLiteral("td")) {
-    QString html = QStringLiteral("<tr>");
-    for (const auto& cell : cells) html += QStringLiteral("<%1>%2</%1>").arg(tag, cell.toHtmlEscaped());
-    return html + QStringLiteral("</tr>");
+QString footerOf(const QString& name, Date date) {
+    return tr("%1, %2").arg(name, words::longDate(date));
 }
 
-QString colonyRow(const ColonyEntry& colony) {
-    const QString name = QString::fromStdString(colony.record.colony.value_or(""));
-    if (!colony.answered) return row({name, QString(), QString(), tr("not worked out"), QString()});
-    const auto& advice = colony.answered->answer.advice;
-    return row({name, advice.estimate ? words::spread(advice.estimate->spread) : tr("not known"), advice.need ? words::wholeKilograms(*advice.need) : tr("not known"),
-                words::verdict(advice), words::due(dueOf(*colony.answered), colony.record.asOf)});
-}
-
-QString coloniesTable(const Yard& yard) {
-    QString html = QStringLiteral("<table width='100%' cellpadding='4' cellspacing='0' border='1' style='border-collapse:collapse'>");
-    html += row({tr("colony"), tr("in the hive"), tr("needed"), tr("what"), tr("when")}, QStringLiteral("th"));
-    for (const auto& colony : yard.colonies()) html += colonyRow(colony);
-    return html + QStringLiteral("</table>");
-}
-
-QString jobsTable(const YardPlan& plan) {
-    QString html = QStringLiteral("<table width='100%' cellpadding='4' cellspacing='0' border='1' style='border-collapse:collapse'>");
-    html += row({tr("day"), tr("colony"), tr("what"), tr("how much"), tr("done")}, QStringLiteral("th"));
-    for (const auto& job : plan.jobs)
-        html += row({job.date ? words::dateWithWeekday(*job.date) : tr("any day"), job.colony, jobWords(job.kind), jobAmount(job), QString()});
-    return html + QStringLiteral("</table>");
-}
-
-QString recipes(const Yard& yard) {
-    QString html;
-    for (const auto& colony : yard.colonies()) {
-        if (!colony.answered || colony.answered->answer.advice.verdict != advice::Verdict::Feed || !colony.answered->answer.advice.feed) continue;
-        html += QStringLiteral("<p><b>%1.</b> %2. %3</p>")
-                    .arg(QString::fromStdString(colony.record.colony.value_or("")).toHtmlEscaped(),
-                         recipeWords(*colony.answered->answer.advice.feed).toHtmlEscaped(),
-                         limitWords(*colony.answered->answer.advice.feed, colony.answered->question.winter).join(QLatin1Char(' ')).toHtmlEscaped());
+// The ground a card has on the screen would be printed as a haze of dots.
+QImage onWhite(QImage picture) {
+    picture = picture.convertToFormat(QImage::Format_RGB32);
+    const QRgb ground = lightColours().card.rgb();
+    for (int y = 0; y < picture.height(); ++y) {
+        auto* line = reinterpret_cast<QRgb*>(picture.scanLine(y));
+        std::replace(line, line + picture.width(), ground, qRgb(255, 255, 255));
     }
-    return html;
+    return picture;
 }
 
-QString answers(const Yard& yard) {
-    QString html;
-    for (const auto& colony : yard.colonies()) {
-        if (!colony.answered) continue;
-        html += QStringLiteral("<p><b>%1.</b> %2 %3</p>")
-                    .arg(QString::fromStdString(colony.record.colony.value_or("")).toHtmlEscaped(), words::answerSentence(*colony.answered).toHtmlEscaped(),
-                         words::riskLine(*colony.answered).toHtmlEscaped());
-    }
-    return html;
+// Twice as fine as it is laid out, which is what paper shows.
+QImage drawn(const AnsweredPointer& answered, QSize size) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("picture.png"));
+    const auto picture = std::shared_ptr<const WinterPicture>(answered, &answered->picture);
+    std::set<advice::OptionKind> options{advice::OptionKind::Leave};
+    if (answered->answer.advice.verdict == advice::Verdict::Feed) options.insert(advice::OptionKind::Feed);
+    if (answered->answer.advice.verdict == advice::Verdict::Harvest) options.insert(advice::OptionKind::TakeNow);
+    if (!savePaperPicture(picture, options, {}, path, size)) return {};
+    return onWhite(QImage(path));
+}
+
+report::SugarPrice priceOf(const book::Yard* yard) {
+    if (!yard) return {};
+    return {yard->sugarPricePerKg, yard->currency.value_or(""), yard->bag};
 }
 
 } // namespace
 
-QString yardSheet(const Yard& yard) {
+Paper yardSheet(const Yard& yard, const ReferenceData* reference) {
+    static const ReferenceData nothing{};
+    if (!reference && yard.book()) reference = yard.book()->reference().get();
+    const auto& known = reference ? *reference : nothing;
+    std::vector<report::PlannedColony> colonies;
+    for (const auto& colony : yard.colonies())
+        if (colony.answered) colonies.push_back({&colony.answered->question, &colony.answered->answer.advice});
+    const auto date = yard.asOf();
+    if (!date) return {};
     const auto plan = planOf(yard);
-    const auto today = yard.asOf();
-    QString html = QStringLiteral("<html><body style='color:#000000'>");
-    html += QStringLiteral("<h1>%1</h1><p>%2</p>").arg(yard.title().toHtmlEscaped(), today ? words::longDate(*today) : QString());
-    html += QStringLiteral("<p><b>%1</b> %2</p>").arg(yardSentence(plan).toHtmlEscaped(), yardSmallLine(plan).toHtmlEscaped());
-    html += QStringLiteral("<h2>%1</h2>").arg(tr("The colonies")) + coloniesTable(yard) + answers(yard);
-    html += QStringLiteral("<h2>%1</h2>").arg(tr("Everything to do, by day")) + jobsTable(plan);
-    const QString mixed = recipes(yard);
-    if (!mixed.isEmpty()) html += QStringLiteral("<h2>%1</h2>").arg(tr("To mix")) + mixed;
-    html += QStringLiteral("<p>%1</p>").arg(tr("Feed in the evening and inside the hive, entrances narrowed, no supers on. Where disease or medicines are concerned, the bee "
-                                              "inspector, the vet and local law come first. No honey for infants under one year."));
-    return html + QStringLiteral("</body></html>");
+    const auto sheet = report::yardPlan(yard.title().toStdString(), *date, colonies, priceOf(yard.shownYard()), known);
+    return {print::htmlOf(sheet, {yardSentence(plan), {yardSmallLine(plan)}}, known), footerOf(yard.title(), *date), 2, {}};
 }
 
-void printSheet(const QString& html, QPrinter& printer) {
-    QTextDocument document;
-    QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPointSizeF(9);
-    document.setDefaultFont(font);
-    document.setDefaultStyleSheet(QStringLiteral("h1{font-size:16pt;} h2{font-size:12pt;} th{background-color:#eeeeee;} p{margin:3px 0;}"));
-    document.documentLayout()->setPaintDevice(&printer);
-    document.setDocumentMargin(0);
-    document.setHtml(html);
-    document.setPageSize(printer.pageRect(QPrinter::DevicePixel).size());
-    document.print(&printer);
-}
-
-bool saveSheet(const QString& html, const QString& path) {
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setOutputFormat(QPrinter::PdfFormat);
-    printer.setOutputFileName(path);
-    printer.setPageSize(QPageSize(QPageSize::A4));
-    printer.setPageMargins(QMarginsF(14, 14, 14, 14), QPageLayout::Millimeter);
-    printSheet(html, printer);
-    return QFileInfo(path).size() > 0;
+std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData& reference) {
+    if (!colony.answered || colony.pending) return std::nullopt;
+    const auto answered = colony.answered;
+    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference);
+    const QString name = QString::fromStdString(sheet.title);
+    Paper paper{print::htmlOf(sheet, {words::answerSentence(*answered), {words::riskLine(*answered), words::lookLine(*answered)}}, reference),
+                footerOf(name, sheet.date), 1, {}};
+    if (!answered->picture.empty()) paper.picture = [answered](QSize size) { return drawn(answered, size); };
+    return paper;
 }
 
 } // namespace winterlarder::desk

@@ -2,20 +2,15 @@
 #pragma once
 
 #include "models/yard.h"
-
-#include <QString>
-
-class QPagedPaintDevice;
-class QPrinter;
+#include "print/paper.h"
 
 namespace winterlarder::desk {
 
-//! The yard on paper: what to buy, a row a colony, every visit by day, and cautions; always dark on light, legible in grey.
-QString yardSheet(const Yard& yard);
+//! The yard plan on one or two pages: what to buy and bring, every visit by day, a row a colony, and cautions; with the price of
+//! sugar as the yard has it. Sources are cited from the book's reference data, or from `reference` where the yard has no book.
+Paper yardSheet(const Yard& yard, const ReferenceData* reference = nullptr);
 
-//! Lays a sheet out on paper, page after page.
-void printSheet(const QString& html, QPrinter& printer);
-//! Writes it as PDF on A4; false where the file cannot be written.
-bool saveSheet(const QString& html, const QString& path);
+//! One colony on one page, with its winter picture; nothing where it has no answer yet.
+std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData& reference);
 
 } // namespace winterlarder::desk

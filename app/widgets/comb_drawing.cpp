@@ -2,6 +2,7 @@
 #include "widgets/comb_drawing.h"
 
 #include "models/words.h"
+#include "widgets/comb_drawing_accessible.h"
 
 #include <QAccessible>
 #include <QHelpEvent>
@@ -16,20 +17,38 @@
 namespace winterlarder::desk {
 
 namespace {
-constexpr int longestRow = 12;
-constexpr double gap = 8;
+
+constexpr double around = 4; // a comb is hit this close to it
+
+QString lineBroken(const QString& honey, bool broken) {
+    QString text = honey;
+    return broken ? text.replace(QStringLiteral(" ("), QStringLiteral("\n(")) : text;
 }
+
+} // namespace
 
 CombDrawing::CombDrawing(QWidget* parent) : QWidget(parent) {
+    speakCombDrawings();
     setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
     setAccessibleName(tr("The combs of the hive"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
+// ---- what is shown --------------------------------------------------------------------------------------------------------
+
 void CombDrawing::show(std::vector<DrawnComb> combs) {
+    const bool otherCombs = combs.size() != combs_.size();
     combs_ = std::move(combs);
     if (chosen_ >= static_cast<int>(combs_.size())) chosen_ = static_cast<int>(combs_.size()) - 1;
     if (chosen_ < 0 && !combs_.empty()) chosen_ = 0;
+    if (otherCombs) {
+        drag_.reset();
+        hovered_.reset();
+        typing_.forget();
+    }
     announce();
     updateGeometry();
     update();
@@ -42,168 +61,127 @@ void CombDrawing::choose(int comb) {
     announce();
     update();
     emit combChosen(chosen_);
+    if (hasFocus() && chosen_ >= 0) {
+        QAccessibleEvent focused(this, QAccessible::Focus);
+        focused.setChild(chosen_);
+        QAccessible::updateAccessibility(&focused);
+    }
 }
 
 void CombDrawing::announce() {
-    const QString said = chosen_ >= 0 ? combs_[static_cast<std::size_t>(chosen_)].spoken : tr("No comb is recorded");
-    if (said == accessibleDescription()) return;
-    setAccessibleDescription(said);
+    const QString said = chosen_ >= 0 ? at(chosen_).spoken : tr("No comb is recorded");
+    if (said != accessibleDescription()) setAccessibleDescription(said);
 }
 
-std::vector<CombDrawing::Row> CombDrawing::rows() const {
-    std::vector<Row> made;
-    for (int i = 0; i < static_cast<int>(combs_.size()); ++i) {
-        const int box = combs_[static_cast<std::size_t>(i)].box;
-        if (made.empty() || made.back().box != box) made.push_back({box, {}});
-        made.back().combs.push_back(i);
-    }
-    std::vector<Row> shown;
-    for (auto row = made.rbegin(); row != made.rend(); ++row) {
-        const auto count = row->combs.size();
-        const auto parts = (count + longestRow - 1) / longestRow;
-        const auto each = (count + parts - 1) / parts;
-        for (std::size_t from = 0; from < count; from += each) {
-            const auto to = std::min(count, from + each);
-            shown.push_back({row->box, {row->combs.begin() + static_cast<std::ptrdiff_t>(from), row->combs.begin() + static_cast<std::ptrdiff_t>(to)}});
-        }
-    }
-    return shown;
+void CombDrawing::pick(CombField field) {
+    if (field == typing_.picked()) return;
+    typing_.pick(field);
+    emit fieldPicked(field);
 }
 
-double CombDrawing::rowLabelWidth() const {
-    return fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0;
+DrawnComb CombDrawing::shown(int comb) const {
+    if (drag_ && drag_->comb == comb && drag_->record) return redrawn(at(comb), *drag_->record);
+    return at(comb);
 }
 
-std::vector<CombDrawing::Slot> CombDrawing::layOut() const {
-    const auto shown = rows();
-    std::vector<Slot> places;
-    if (shown.empty()) return places;
+// ---- where it is drawn ----------------------------------------------------------------------------------------------------
+
+CombWords CombDrawing::wordsAround(int width) const {
+    CombWords words;
+    words.rowLabel = fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0;
+    const auto widest = [this](bool broken) {
+        double wide = 0;
+        for (const auto& comb : combs_)
+            for (const auto& line : lineBroken(comb.kilograms, broken).split(QLatin1Char('\n')))
+                wide = std::max(wide, fontMetrics().horizontalAdvance(line) + 2.0);
+        return wide;
+    };
     std::size_t most = 1;
-    double tallest = 0, widest = 1;
-    for (const auto& row : shown) {
-        most = std::max(most, row.combs.size());
-        double deep = 0;
-        for (const int comb : row.combs) {
-            const auto& outline = combs_[static_cast<std::size_t>(comb)].look.outline;
-            deep = std::max(deep, outline.height.value());
-            widest = std::max({widest, outline.top.value(), outline.bottom.value()});
-        }
-        tallest += deep;
-    }
-    const double words = fontMetrics().height() + 4.0;
-    const double across = (width() - rowLabelWidth()) / static_cast<double>(most) - gap;
-    const double down = (height() - static_cast<double>(shown.size()) * (words + gap) - 6) / tallest;
-    const double scale = std::max(0.02, std::min({across / widest, down, 0.62}));
-    double used = 0;
-    for (const auto& row : shown) {
-        double deep = 0;
-        for (const int comb : row.combs) deep = std::max(deep, combs_[static_cast<std::size_t>(comb)].look.outline.height.value());
-        used += deep * scale + words + gap;
-    }
-    double top = 5 + std::clamp((height() - used) / 2, 0.0, 24.0);
-    for (const auto& row : shown) {
-        double left = rowLabelWidth();
-        double deep = 0;
-        for (const int comb : row.combs) {
-            const auto& outline = combs_[static_cast<std::size_t>(comb)].look.outline;
-            const double wide = std::max(outline.top.value(), outline.bottom.value()) * scale;
-            const QRectF face(left, top, wide, outline.height.value() * scale);
-            const double step = widest * scale + gap;
-            places.push_back({comb, face, QRectF(left - gap / 2, face.bottom() + 1, step, words)});
-            left += std::max(step, std::min(across + gap, 92.0));
-            deep = std::max(deep, face.height());
-        }
-        top += deep + words + gap;
-    }
-    return places;
+    for (const auto& row : rowsOf(placesOf(combs_))) most = std::max(most, row.combs.size());
+    const double room = (width - words.rowLabel) / static_cast<double>(most) - 2;
+    const bool broken = widest(false) > room;
+    words.widest = widest(broken);
+    words.below = fontMetrics().height() * (broken ? 2.0 : 1.0) + 6;
+    return words;
+}
+
+std::vector<CombSlot> CombDrawing::slots_() const {
+    return layOut(placesOf(combs_), size(), wordsAround(width()));
 }
 
 int CombDrawing::combAt(QPointF point) const {
-    for (const auto& place : layOut())
-        if (place.face.adjusted(-gap / 2, -2, gap / 2, place.words.height()).contains(point)) return place.comb;
+    const auto words = wordsAround(width());
+    for (const auto& slot : slots_())
+        if (slot.drawn.adjusted(-around, -2, around, words.below).contains(point)) return slot.comb;
     return -1;
 }
 
+QRectF CombDrawing::faceOf(int comb) const {
+    for (const auto& slot : slots_())
+        if (slot.comb == comb) return faceIn(slot.drawn);
+    return {};
+}
+
+int CombDrawing::heightForWidth(int width) const {
+    return std::max(minimumSizeHint().height(), static_cast<int>(std::ceil(heightFor(placesOf(combs_), width, wordsAround(width)))));
+}
+
 QSize CombDrawing::sizeHint() const {
-    return {760, static_cast<int>(rows().size()) * 84 + 10};
+    return {760, heightForWidth(760)};
 }
 
 QSize CombDrawing::minimumSizeHint() const {
-    return {320, static_cast<int>(std::max<std::size_t>(1, rows().size())) * (fontMetrics().height() + 42)};
+    const auto rows = std::max<std::size_t>(1, rowsOf(placesOf(combs_)).size());
+    return {320, static_cast<int>(rows) * (fontMetrics().height() + 46)};
+}
+
+// ---- painting -------------------------------------------------------------------------------------------------------------
+
+void CombDrawing::paintRowLabels(QPainter& painter, const std::vector<CombSlot>& places) const {
+    painter.setFont(font());
+    painter.setPen(coloursOf(*this).quietText);
+    int labelled = -1;
+    for (const auto& slot : places) {
+        const auto& comb = at(slot.comb);
+        if (labelled == comb.box) continue;
+        labelled = comb.box;
+        painter.drawText(QRectF(0, slot.drawn.top(), wordsAround(width()).rowLabel, slot.drawn.height()), Qt::AlignLeft | Qt::AlignVCenter,
+                         comb.inSuper ? tr("super") : tr("box %1").arg(comb.box + 1));
+    }
+}
+
+void CombDrawing::paintSlot(QPainter& painter, const CombSlot& slot) const {
+    const auto& colours = coloursOf(*this);
+    const auto comb = shown(slot.comb);
+    auto look = comb.look;
+    look.chosen = slot.comb == chosen_;
+    if (drag_ && drag_->moving && drag_->comb == slot.comb) look.grip = drag_->edge;
+    else if (hovered_ && hovered_->first == slot.comb) look.grip = hovered_->second;
+    paintComb(painter, look, slot.drawn, colours, std::clamp(slot.drawn.width() / 15, 3.6, 6.0));
+    painter.setPen(look.chosen ? colours.text : colours.quietText);
+    QFont chosenFont = font();
+    chosenFont.setUnderline(look.chosen);
+    painter.setFont(chosenFont);
+    const bool broken = slot.words.height() > 1.5 * fontMetrics().height();
+    painter.drawText(slot.words, Qt::AlignHCenter | Qt::AlignTop | Qt::TextDontClip, lineBroken(comb.kilograms, broken));
+    if (!look.chosen || !hasFocus()) return;
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(colours.accent, 2));
+    painter.drawRoundedRect(slot.drawn.adjusted(-3.5, -3.5, 3.5, 3.5), 3, 3);
 }
 
 void CombDrawing::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& colours = coloursOf(*this);
-    int labelled = -1;
-    for (const auto& place : layOut()) {
-        const auto& comb = combs_[static_cast<std::size_t>(place.comb)];
-        auto look = comb.look;
-        look.chosen = place.comb == chosen_;
-        paintComb(painter, look, place.face, colours, std::clamp(place.face.width() / 15, 3.6, 6.0));
-        painter.setPen(look.chosen ? colours.text : colours.quietText);
-        QFont font = this->font();
-        font.setBold(look.chosen);
-        painter.setFont(font);
-        const QRectF words(place.face.center().x() - place.words.width() / 2, place.words.top(), place.words.width(), place.words.height());
-        painter.drawText(words, Qt::AlignHCenter | Qt::AlignTop, comb.kilograms);
-        if (labelled != comb.box) {
-            labelled = comb.box;
-            painter.setFont(this->font());
-            painter.setPen(colours.quietText);
-            painter.drawText(QRectF(0, place.face.top(), rowLabelWidth(), place.face.height()), Qt::AlignLeft | Qt::AlignVCenter,
-                             comb.inSuper ? tr("super") : tr("box %1").arg(comb.box + 1));
-        }
-        if (look.chosen && hasFocus()) {
-            painter.setBrush(Qt::NoBrush);
-            painter.setPen(QPen(colours.accent, 2));
-            painter.drawRoundedRect(place.face.adjusted(-3.5, -3.5, 3.5, 3.5), 3, 3);
-        }
-    }
-}
-
-void CombDrawing::mousePressEvent(QMouseEvent* event) {
-    const int comb = combAt(event->position());
-    if (comb >= 0) choose(comb);
-}
-
-void CombDrawing::moveBy(int combs) {
-    if (combs_.empty()) return;
-    choose(std::clamp(chosen_ + combs, 0, static_cast<int>(combs_.size()) - 1));
-}
-
-void CombDrawing::moveRow(int rowsDown) {
-    const auto shown = rows();
-    for (std::size_t i = 0; i < shown.size(); ++i) {
-        const auto& combs = shown[i].combs;
-        const auto found = std::find(combs.begin(), combs.end(), chosen_);
-        if (found == combs.end()) continue;
-        const auto target = static_cast<std::ptrdiff_t>(i) + rowsDown;
-        if (target < 0 || target >= static_cast<std::ptrdiff_t>(shown.size())) return;
-        const auto& next = shown[static_cast<std::size_t>(target)].combs;
-        const auto column = std::min<std::ptrdiff_t>(found - combs.begin(), static_cast<std::ptrdiff_t>(next.size()) - 1);
-        choose(next[static_cast<std::size_t>(column)]);
-        return;
-    }
-}
-
-void CombDrawing::keyPressEvent(QKeyEvent* event) {
-    switch (event->key()) {
-    case Qt::Key_Left: moveBy(-1); return;
-    case Qt::Key_Right: moveBy(1); return;
-    case Qt::Key_Up: moveRow(-1); return;
-    case Qt::Key_Down: moveRow(1); return;
-    case Qt::Key_Home: choose(0); return;
-    case Qt::Key_End: choose(static_cast<int>(combs_.size()) - 1); return;
-    default: QWidget::keyPressEvent(event);
-    }
+    const auto places = slots_();
+    paintRowLabels(painter, places);
+    for (const auto& slot : places) paintSlot(painter, slot);
 }
 
 bool CombDrawing::event(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int comb = combAt(help->pos());
-        if (comb >= 0) QToolTip::showText(help->globalPos(), combs_[static_cast<std::size_t>(comb)].spoken, this);
+        if (comb >= 0) QToolTip::showText(help->globalPos(), QString(at(comb).spoken).replace(QStringLiteral(": "), QStringLiteral("\n")).replace(QStringLiteral("; "), QStringLiteral("\n")), this);
         else QToolTip::hideText();
         return true;
     }

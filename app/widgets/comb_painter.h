@@ -12,12 +12,18 @@ namespace winterlarder::desk {
 struct CombLook {
     hive::Outline outline;
     CombFilling filling;
-    bool unseen = false; //!< present but not looked at
+    Seen seen = Seen::BothFaces;
+    bool measured = false;
     bool chosen = false;
+    std::optional<CombEdge> grip; //!< this edge is under the pointer or being dragged
 };
 
+//! Where the face of a comb lies in the rectangle it is painted into: below its bar, a little narrower.
+QRectF faceIn(const QRectF& into);
+
 //! Paints a comb hanging from its bar into a rectangle (bar included). The rectangle has the proportions of the comb; `cell` is the
-//! size of the pattern [px].
+//! size of the pattern [px]. How it was seen is told by marks on the bar: a disc for each face, a ring for a face not seen, a
+//! square for a window, a lens for a photograph.
 void paintComb(QPainter& painter, const CombLook& look, const QRectF& into, const Colours& colours, double cell = 5);
 
 } // namespace winterlarder::desk

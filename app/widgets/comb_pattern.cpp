@@ -3,6 +3,7 @@
 
 #include <QPainter>
 #include <QPixmap>
+#include <QPixmapCache>
 
 #include <cmath>
 
@@ -59,12 +60,19 @@ QBrush patternOf(std::optional<Zone> zone, const Colours& colours, double pixelR
     const auto inks = inksOf(zone, colours);
     const int width = qMax(3, qRound(cell * pixelRatio));
     const int height = qMax(4, qRound(cell * 1.732 * pixelRatio));
-    QPixmap tile(width, height);
+    const QString key = QStringLiteral("winterlarder/zone/%1/%2/%3/%4/%5").arg(zone ? static_cast<int>(*zone) : -1).arg(inks.ground.name(), inks.ink.name()).arg(width).arg(height);
+    QPixmap tile;
+    if (QPixmapCache::find(key, &tile)) {
+        tile.setDevicePixelRatio(pixelRatio);
+        return QBrush(tile);
+    }
+    tile = QPixmap(width, height);
     tile.fill(inks.ground);
     QPainter painter(&tile);
     painter.setRenderHint(QPainter::Antialiasing);
     drawMotif(painter, zone, inks.ink, width, height / 2.0);
     painter.end();
+    QPixmapCache::insert(key, tile);
     tile.setDevicePixelRatio(pixelRatio);
     return QBrush(tile);
 }

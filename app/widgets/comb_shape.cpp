@@ -3,146 +3,130 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
-#include <limits>
 #include <vector>
 
 namespace winterlarder::desk {
 
 namespace {
 
-// The face in units of its own: x from -1 to 1 across the wider side, y from 0 at the bar to 1 at the lower edge.
-struct Point {
-    double x, y;
-};
-using Field = std::function<double(Point)>;
+constexpr int steps = 64;
 
-constexpr int columns = 96;
-constexpr int rows = 72;
-constexpr double archSag = 0.16;  // how much lower the honey arch comes at the sides
-constexpr double roundEdge = 0.35; // how much shallower a part-built comb is at the sides
-
-struct Face {
-    double halfTop, halfBottom; // of the wider side
-    double half(double y) const { return std::lerp(halfTop, halfBottom, y); }
-    bool has(Point p) const { return std::abs(p.x) <= half(p.y); }
-};
-
-std::vector<Point> pointsOf(const Face& face) {
-    std::vector<Point> points;
-    for (int row = 0; row < rows; ++row)
-        for (int column = 0; column < columns; ++column) {
-            const Point p{-1 + (column + 0.5) * 2 / columns, (row + 0.5) / rows};
-            if (face.has(p)) points.push_back(p);
-        }
-    return points;
+// Where along x a zone is drawn from: even steps, and the corners of the outline.
+std::vector<double> evenSteps(const CombLevels& levels) {
+    std::vector<double> xs;
+    for (int i = 0; i <= steps; ++i) xs.push_back(-1 + 2.0 * i / steps);
+    for (const double y : {0.0, 1.0})
+        for (const double side : {-1.0, 1.0}) xs.push_back(side * levels.halfWidthAt(y));
+    std::sort(xs.begin(), xs.end());
+    return xs;
 }
 
-// Takes the `count` points with the lowest field out of `points`; answers the level that separates them.
-double takeLowest(std::vector<Point>& points, const Field& field, double count) {
-    const auto wanted = std::min(points.size(), static_cast<std::size_t>(std::max(0.0, std::round(count))));
-    if (wanted == 0) return -std::numeric_limits<double>::infinity();
-    std::sort(points.begin(), points.end(), [&field](Point a, Point b) { return field(a) < field(b); });
-    const double below = field(points[wanted - 1]);
-    const double above = wanted < points.size() ? field(points[wanted]) : below + 1;
-    points.erase(points.begin(), points.begin() + static_cast<std::ptrdiff_t>(wanted));
-    return wanted < points.size() + wanted ? (below + above) / 2 : below + 1;
+// Close steps where an ellipse turns round.
+std::vector<double> roundSteps(double reach) {
+    std::vector<double> xs;
+    for (int i = 0; i <= steps; ++i) xs.push_back(-reach * std::cos(M_PI * i / steps));
+    return xs;
 }
 
-double archField(Point p) {
-    return p.y - archSag * p.x * p.x;
-}
-
-double edgeField(Point p) {
-    return p.y + roundEdge * p.x * p.x;
-}
-
-QPointF place(Point p, const QRectF& into) {
-    return {into.left() + (p.x + 1) / 2 * into.width(), into.top() + p.y * into.height()};
-}
-
-// Everything above the curve y = level + bend x^2.
-QPainterPath above(double level, double bend, const QRectF& into) {
-    QPainterPath path;
-    if (!std::isfinite(level)) return path;
-    path.moveTo(place({-1.1, -1}, into));
-    for (int i = 0; i <= 48; ++i) {
-        const double x = -1.1 + 2.2 * i / 48;
-        path.lineTo(place({x, level + bend * x * x}, into));
+template <class Top, class Bottom>
+QPainterPath between(const std::vector<double>& xs, const Top& top, const Bottom& bottom, const QRectF& into) {
+    std::vector<QPointF> upper, lower;
+    for (const double x : xs) {
+        if (std::abs(x) > 1) continue;
+        const double from = top(x), to = bottom(x);
+        if (to < from) continue;
+        upper.push_back(placeOf({x, from}, into));
+        lower.push_back(placeOf({x, to}, into));
     }
-    path.lineTo(place({1.1, -1}, into));
+    QPainterPath path;
+    if (upper.size() < 2) return path;
+    path.moveTo(upper.front());
+    for (std::size_t i = 1; i < upper.size(); ++i) path.lineTo(upper[i]);
+    for (auto point = lower.rbegin(); point != lower.rend(); ++point) path.lineTo(*point);
     path.closeSubpath();
     return path;
 }
 
-QPainterPath trapezoid(const Face& face, const QRectF& into) {
+QPainterPath outlineOf(const CombLevels& levels, const QRectF& into) {
+    const double top = levels.halfWidthAt(0), bottom = levels.halfWidthAt(1);
     QPainterPath path;
-    path.moveTo(place({-face.halfTop, 0}, into));
-    path.lineTo(place({face.halfTop, 0}, into));
-    path.lineTo(place({face.halfBottom, 1}, into));
-    path.lineTo(place({-face.halfBottom, 1}, into));
+    path.moveTo(placeOf({-top, 0}, into));
+    path.lineTo(placeOf({top, 0}, into));
+    path.lineTo(placeOf({bottom, 1}, into));
+    path.lineTo(placeOf({-bottom, 1}, into));
     path.closeSubpath();
     return path;
 }
 
-struct Nest {
-    Point middle;
-    double width; // of the ellipse against its height
-    double field(Point p) const { return std::hypot((p.x - middle.x) / width, p.y - middle.y); }
-    QPainterPath within(double level, const QRectF& into) const {
-        QPainterPath path;
-        if (!std::isfinite(level)) return path;
-        const double across = level * width * into.width() / 2;
-        path.addEllipse(place(middle, into), across, level * into.height());
-        return path;
-    }
-};
+double nestHalfHeight(const CombLevels& levels, double reach, double x) {
+    const double across = x / levels.nestWidening();
+    return std::sqrt(std::max(0.0, reach * reach - across * across));
+}
 
-Nest nestBelow(const std::vector<Point>& points, const Face& face) {
-    double top = 1, bottom = 0;
-    for (const auto& p : points) {
-        if (std::abs(p.x) > 0.05) continue;
-        top = std::min(top, p.y);
-        bottom = std::max(bottom, p.y);
-    }
-    const double middle = std::lerp(top, std::max(top, bottom), 0.54);
-    const double deep = std::max(0.2, bottom - top) / 2;
-    return {{0, middle}, std::clamp(face.half(middle) * 0.8 / deep, 0.9, 2.2)};
+QPainterPath nest(const CombLevels& levels, CombEdge edge, const QRectF& into) {
+    const double reach = levels.nestReach(edge), middle = levels.nestMiddle().y;
+    if (reach <= 0) return {};
+    const auto top = [&](double x) {
+        return std::max({levels.column(x).first, levels.archAt(CombEdge::Open, x), middle - nestHalfHeight(levels, reach, x)});
+    };
+    const auto bottom = [&](double x) { return std::min(levels.column(x).second, middle + nestHalfHeight(levels, reach, x)); };
+    auto xs = roundSteps(reach * levels.nestWidening());
+    for (const double x : evenSteps(levels))
+        if (std::abs(x) < reach * levels.nestWidening()) xs.push_back(x);
+    std::sort(xs.begin(), xs.end());
+    return between(xs, top, bottom, into);
 }
 
 } // namespace
 
-CombShape shapeOf(const hive::Outline& outline, const CombFilling& filling, const QRectF& into) {
-    const double wide = std::max({outline.top.value(), outline.bottom.value(), 1.0});
-    const Face face{outline.top.value() / wide, outline.bottom.value() / wide};
-    auto points = pointsOf(face);
-    const double built = std::clamp(filling.built, 0.0, 1.0);
+QPointF placeOf(CombPoint p, const QRectF& into) {
+    return {into.left() + (p.x + 1) / 2 * into.width(), into.top() + p.y * into.height()};
+}
 
+CombPoint combPointAt(QPointF place, const QRectF& into) {
+    return {2 * (place.x() - into.left()) / into.width() - 1, (place.y() - into.top()) / into.height()};
+}
+
+CombShape shapeOf(const CombLevels& levels, const QRectF& into) {
+    const auto xs = evenSteps(levels);
+    const auto from = [&](double x) { return levels.column(x).first; };
+    const auto to = [&](double x) { return levels.column(x).second; };
+    const auto arch = [&](CombEdge edge) {
+        return [&levels, edge](double x) {
+            const auto column = levels.column(x);
+            return std::clamp(levels.archAt(edge, x), column.first, column.second);
+        };
+    };
     CombShape shape;
-    shape.full = trapezoid(face, into);
-    shape.comb = shape.full;
-    if (built < 0.999) {
-        auto bare = points;
-        const double level = takeLowest(bare, edgeField, built * static_cast<double>(points.size()));
-        std::erase_if(points, [level](Point p) { return edgeField(p) >= level; });
-        shape.comb = shape.full.intersected(above(level, -roundEdge, into));
+    shape.full = outlineOf(levels, into);
+    shape.comb = between(xs, from, to, into);
+    shape.capped = between(xs, from, arch(CombEdge::Capped), into);
+    shape.open = between(xs, arch(CombEdge::Capped), arch(CombEdge::Open), into);
+    shape.brood = nest(levels, CombEdge::Brood, into);
+    if (levels.nestReach(CombEdge::BeeBread) > levels.nestReach(CombEdge::Brood)) {
+        shape.beeBread = nest(levels, CombEdge::BeeBread, into);
+        shape.beeBread.addPath(shape.brood);
+        shape.beeBread.setFillRule(Qt::OddEvenFill);
     }
-    const auto all = static_cast<double>(points.size());
-    const double cappedLevel = takeLowest(points, archField, filling.capped * all);
-    const double openLevel = std::max(cappedLevel, takeLowest(points, archField, filling.open * all));
-    const auto nest = nestBelow(points, face);
-    const auto nestField = [&nest](Point p) { return nest.field(p); };
-    const double broodLevel = takeLowest(points, nestField, filling.brood * all);
-    const double breadLevel = filling.beeBread > 0 ? takeLowest(points, nestField, filling.beeBread * all) : broodLevel;
-
-    const auto stores = above(openLevel, archSag, into);
-    shape.capped = above(cappedLevel, archSag, into).intersected(shape.comb);
-    shape.open = stores.subtracted(above(cappedLevel, archSag, into)).intersected(shape.comb);
-    const auto broodNest = nest.within(broodLevel, into);
-    const auto below = shape.comb.subtracted(stores);
-    shape.brood = broodNest.intersected(below);
-    shape.beeBread = nest.within(breadLevel, into).subtracted(broodNest).intersected(below);
     return shape;
+}
+
+CombShape shapeOf(const hive::Outline& outline, const CombFilling& filling, const QRectF& into) {
+    return shapeOf(CombLevels(outline, filling), into);
+}
+
+QPainterPath edgeLine(const CombLevels& levels, CombEdge edge, const QRectF& into) {
+    if (edge == CombEdge::Brood || edge == CombEdge::BeeBread) return nest(levels, edge, into);
+    QPainterPath line;
+    for (const double x : evenSteps(levels)) {
+        const auto [from, to] = levels.column(x);
+        if (to <= from) continue;
+        const double y = edge == CombEdge::Built ? to : std::clamp(levels.archAt(edge, x), from, to);
+        const auto point = placeOf({x, y}, into);
+        if (line.isEmpty()) line.moveTo(point);
+        else line.lineTo(point);
+    }
+    return line;
 }
 
 } // namespace winterlarder::desk

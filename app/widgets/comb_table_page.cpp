@@ -79,8 +79,9 @@ void CombTablePage::chooseComb(int comb) {
 void CombTablePage::drawComb() {
     const auto* colony = yard_->find(colony_);
     const int row = std::max(0, table_->currentIndex().row());
-    if (!colony) return portrait_->show(std::nullopt);
-    const auto combs = drawnCombs(colony->record, colony->answered.get(), !colony->pending);
+    const auto* reference = yard_->book() ? yard_->book()->reference().get() : nullptr;
+    if (!colony || !reference) return portrait_->show(std::nullopt);
+    const auto combs = drawnCombs(colony->record, colony->answered.get(), *reference);
     if (row >= static_cast<int>(combs.size())) return portrait_->show(std::nullopt);
     portrait_->setAccessibleDescription(combs[static_cast<std::size_t>(row)].spoken);
     portrait_->show(combs[static_cast<std::size_t>(row)].look);

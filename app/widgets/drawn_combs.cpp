@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "models/comb_edits.h"
-#include "widgets/comb_drawing.h"
+#include "widgets/drawn_combs.h"
+
+#include "answer/question_of_case.h"
 #include "models/words.h"
 
 #include <QCoreApplication>
@@ -11,48 +12,127 @@ namespace winterlarder::desk {
 
 namespace {
 
-CombFilling fillingOf(const book::CombRecord& comb) {
-    return {comb.built, comb.capped.value_or(0), comb.open.value_or(0), comb.brood.value_or(0), comb.pollen.value_or(0)};
-}
+constexpr double tenPercentile = 1.2816;
+constexpr double roundingKg = 0.1; // of one comb, as in core/stores
 
 QString tr(const char* text) {
     return QCoreApplication::translate("CombDrawing", text);
 }
 
-QString spokenOf(const DrawnComb& drawn, const book::CombRecord& comb) {
-    const QString where = drawn.inSuper ? tr("Comb %1 of the super").arg(drawn.place + 1) : tr("Comb %1 of box %2").arg(drawn.place + 1).arg(drawn.box + 1);
-    if (comb.facesSeen == 0) return tr("%1: not looked at").arg(where);
-    return tr("%1: capped %2, open nectar %3, brood %4, bee bread %5, empty %6; %7")
-        .arg(where, words::percent(shareOf(comb, Zone::Capped)), words::percent(shareOf(comb, Zone::Open)), words::percent(shareOf(comb, Zone::Brood)),
-             words::percent(shareOf(comb, Zone::BeeBread)), words::percent(emptyShare(comb)), drawn.kilograms);
+stores::Comb storesComb(const DrawnComb& drawn) {
+    stores::Comb comb;
+    comb.format = drawn.format;
+    comb.box = drawn.box;
+    comb.place = drawn.place;
+    comb.built = drawn.record.built;
+    comb.capped = shareOf(drawn.record, Zone::Capped);
+    comb.open = shareOf(drawn.record, Zone::Open);
+    comb.brood = shareOf(drawn.record, Zone::Brood);
+    comb.pollen = shareOf(drawn.record, Zone::BeeBread);
+    comb.facesSeen = drawn.record.facesSeen;
+    comb.throughWindow = drawn.record.throughWindow;
+    comb.measured = drawn.record.measured;
+    comb.inSuper = drawn.inSuper;
+    return comb;
+}
+
+QString honeyOf(const stores::CombStores& stores) {
+    const double typical = stores.total().value();
+    const double reach = tenPercentile * std::hypot(typical * stores.relativeSd, roundingKg);
+    return text::mass(Spread<Mass>{kilograms(std::max(0.0, typical - reach)), kilograms(typical), kilograms(typical + reach)}, words::style());
+}
+
+QString nameOf(const DrawnComb& drawn) {
+    if (drawn.inSuper) return tr("Comb %1 of the super").arg(drawn.place + 1);
+    return tr("Comb %1 of box %2").arg(drawn.place + 1).arg(drawn.box + 1);
+}
+
+QString sureness(const DrawnComb& drawn) {
+    switch (seenOf(drawn.record)) {
+    case Seen::OneFace: return tr("one face seen");
+    case Seen::ThroughWindow: return tr("seen through a window");
+    default: return drawn.record.measured ? tr("measured on a photograph") : tr("both faces seen");
+    }
+}
+
+QString spokenOf(const DrawnComb& drawn) {
+    const auto& comb = drawn.record;
+    if (comb.facesSeen == 0) return tr("%1: not looked at, taken as the mean of the others; %2").arg(drawn.name, drawn.kilograms);
+    return tr("%1: capped %2, open nectar %3, brood %4, bee bread %5, empty %6; %7; %8")
+        .arg(drawn.name, words::percent(shareOf(comb, Zone::Capped)), words::percent(shareOf(comb, Zone::Open)), words::percent(shareOf(comb, Zone::Brood)),
+             words::percent(shareOf(comb, Zone::BeeBread)), words::percent(emptyShare(comb)), sureness(drawn), drawn.kilograms);
+}
+
+void complete(DrawnComb& drawn, const std::optional<stores::CombStores>& honey) {
+    drawn.look = {drawn.format.outline, fillingOf(drawn.record), seenOf(drawn.record), drawn.record.measured, false, {}};
+    drawn.kilograms = honey ? honeyOf(*honey) : QStringLiteral("\u2013");
+    drawn.name = nameOf(drawn);
+    drawn.spoken = spokenOf(drawn);
+}
+
+void completeAll(std::vector<DrawnComb>& drawn, double openFactor) {
+    std::vector<stores::Comb> combs;
+    for (const auto& each : drawn) combs.push_back(storesComb(each));
+    const auto honey = stores::storesOfCombs(combs, openFactor);
+    for (std::size_t i = 0; i < drawn.size(); ++i) complete(drawn[i], honey ? std::optional((*honey)[i]) : std::nullopt);
+}
+
+std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor) {
+    std::vector<DrawnComb> drawn;
+    std::size_t next = 0;
+    for (std::size_t box = 0; box < boxes.size(); ++box)
+        for (int place = 0; place < boxes[box].combsPerBox && next < combs.size(); ++place, ++next) {
+            DrawnComb each;
+            each.record = combs[next];
+            each.format = boxes[box];
+            if (each.record.width) each.format.pitch = *each.record.width;
+            each.box = static_cast<int>(box);
+            each.place = place;
+            each.inSuper = each.record.inSuper;
+            each.longHive = boxes[box].combsPerBox >= hive::longHiveCombs;
+            each.openFactor = openFactor;
+            drawn.push_back(std::move(each));
+        }
+    return drawn;
 }
 
 } // namespace
 
-std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, bool current) {
-    std::vector<DrawnComb> drawn;
-    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    if (!combs || !answered) return drawn;
-    const auto& known = answered->question.combs;
-    for (std::size_t i = 0; i < combs->size() && i < known.size(); ++i) {
-        const auto& comb = (*combs)[i];
-        DrawnComb each;
-        each.look = {known[i].format.outline, fillingOf(comb), comb.facesSeen == 0, false};
-        each.box = known[i].box;
-        each.place = known[i].place;
-        each.widthMm = comb.width ? comb.width->value() : known[i].format.pitch.value();
-        const auto box = static_cast<std::size_t>(known[i].box);
-        each.inSuper = box < record.hive.boxes.size() && record.hive.boxes[box].super;
-        if (current && answered->combs && i < answered->combs->size()) {
-            const auto& stores = (*answered->combs)[i];
-            each.kilograms = words::kilograms(stores.capped + stores.open);
-        } else {
-            each.kilograms = QStringLiteral("\u2026");
-        }
-        each.spoken = spokenOf(each, comb);
-        drawn.push_back(std::move(each));
-    }
+std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor) {
+    auto drawn = hung(combs, boxes, openFactor);
+    completeAll(drawn, openFactor);
     return drawn;
+}
+
+std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference) {
+    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
+    if (!combs || record.hive.boxes.empty()) return {};
+    const double openFactor = stores::openFactor(answered && answered->question.freshlyFilled);
+    auto drawn = hung(*combs, answer::boxesOf(record.hive, reference), openFactor);
+    for (auto& each : drawn) {
+        each.inSuper = each.inSuper || record.hive.boxes[static_cast<std::size_t>(each.box)].super;
+        // A comb of another outline than its box's.
+        const auto* own = each.record.format ? reference.format(*each.record.format) : nullptr;
+        if (own) each.format.outline = hive::combFormat(*own).outline;
+    }
+    completeAll(drawn, openFactor);
+    return drawn;
+}
+
+DrawnComb redrawn(const DrawnComb& comb, const book::CombRecord& record) {
+    auto changed = comb;
+    changed.record = record;
+    if (record.width) changed.format.pitch = *record.width;
+    changed.inSuper = comb.inSuper || record.inSuper;
+    const auto honey = stores::storesOfCombs({storesComb(changed)}, comb.openFactor);
+    complete(changed, honey ? std::optional(honey->front()) : std::nullopt);
+    return changed;
+}
+
+std::vector<CombPlace> placesOf(const std::vector<DrawnComb>& combs) {
+    std::vector<CombPlace> places;
+    for (const auto& comb : combs) places.push_back({comb.format.outline, comb.box});
+    return places;
 }
 
 } // namespace winterlarder::desk

@@ -5,17 +5,22 @@
 #include "models/words.h"
 #include "widgets/card.h"
 #include "widgets/comb_drawing.h"
+#include "widgets/comb_entry.h"
+#include "widgets/comb_fields.h"
 #include "widgets/entry_forms.h"
 #include "widgets/fields.h"
 #include "widgets/flow_layout.h"
-#include "widgets/zone_legend.h"
 
+#include <QDir>
 #include <QDoubleSpinBox>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace winterlarder::desk {
 
@@ -33,11 +38,20 @@ QWidget* named(QWidget* parent, QLabel* name, QWidget* field) {
     return both;
 }
 
+const ReferenceData* referenceOf(const OpenBook* book) {
+    return book ? book->reference().get() : nullptr;
+}
+
+QString fromBook(const OpenBook* book, const QString& path) {
+    if (!book || !book->state()) return path;
+    return QFileInfo(book->state()->file).absoluteDir().relativeFilePath(QFileInfo(path).absoluteFilePath());
+}
+
 } // namespace
 
 LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     heading_ = quietLabel(this, false);
-    drawing_ = new CombDrawing(this);
+    combs_ = new CombEntry(this);
     nothing_ = quietLabel(this);
     nothing_->setAlignment(Qt::AlignCenter);
 
@@ -45,9 +59,8 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     layout->setContentsMargins(14, 10, 14, 8);
     layout->setSpacing(6);
     layout->addLayout(buildHead());
-    layout->addWidget(drawing_, 1);
-    layout->addWidget(nothing_, 1);
-    layout->addWidget(buildCombFields());
+    layout->addWidget(nothing_);
+    layout->addWidget(combs_, 1);
     layout->addWidget(buildRecordFields());
     evidence_ = quietLabel(this);
     evidence_->setAccessibleName(tr("Where the figure for the stores comes from"));
@@ -71,7 +84,6 @@ QLayout* LookPage::buildHead() {
     });
     auto* head = new QHBoxLayout;
     head->addWidget(heading_, 1);
-    head->addWidget(new ZoneLegend(this));
     for (auto* button : {newLook_, lookDetails_, hive_}) {
         button->setProperty("chip", true);
         head->addWidget(button);
@@ -87,30 +99,8 @@ void LookPage::beginLook() {
     auto look = newLook(*records, colony->record.asOf);
     if (std::holds_alternative<std::monostate>(look.combs)) look.combs = emptyCombs(colony->record.hive, *yard_->book()->reference());
     yard_->writeLook(look);
-}
-
-QWidget* LookPage::buildCombFields() {
-    combFields_ = new QWidget(this);
-    auto* row = new FlowLayout(combFields_);
-    combName_ = new QLabel(combFields_);
-    row->addWidget(named(combFields_, combName_, nullptr));
-    const auto add = [&](QDoubleSpinBox* field, const QString& name) {
-        auto* label = quietLabel(combFields_, false);
-        label->setText(name);
-        label->setBuddy(field);
-        row->addWidget(named(combFields_, label, field));
-    };
-    for (const auto zone : allZones) {
-        shares_[zone] = numberField(combFields_, tr("Share of the comb: %1").arg(words::zone(zone)), 0, 100, 5, 0, tr("%"));
-        add(shares_[zone], words::zone(zone));
-    }
-    built_ = numberField(combFields_, tr("Share of the comb that is built"), 1, 100, 5, 0, tr("%"));
-    faces_ = numberField(combFields_, tr("Faces of the comb seen"), 0, 2, 1, 0, {});
-    width_ = numberField(combFields_, tr("Bar width"), 25, 60, 1, 0, tr("mm"));
-    add(built_, tr("built"));
-    add(faces_, tr("faces seen"));
-    add(width_, tr("bar"));
-    return combFields_;
+    drawing()->choose(0);
+    drawing()->setFocus();
 }
 
 QWidget* LookPage::buildRecordFields() {
@@ -124,19 +114,16 @@ QWidget* LookPage::buildRecordFields() {
 }
 
 void LookPage::connectFields() {
-    connect(drawing_, &CombDrawing::combChosen, this, [this](int comb) {
-        showComb();
-        emit combChosen(comb);
+    connect(combs_, &CombEntry::combChosen, this, &LookPage::combChosen);
+    connect(combs_, &CombEntry::combChanged, this, [this](int comb, const book::CombRecord& record) {
+        yard_->changeComb(colony_, static_cast<std::size_t>(comb), record);
     });
-    for (const auto& entry : shares_) {
-        const Zone zone = entry.first;
-        connect(entry.second, &QDoubleSpinBox::valueChanged, this, [this, zone](double value) {
-            if (const auto* comb = chosenComb()) editComb(withShare(*comb, zone, value / 100));
-        });
-    }
-    connect(built_, &QDoubleSpinBox::valueChanged, this, [this](double value) { changeChosen([value](auto& comb) { comb.built = value / 100; }); });
-    connect(faces_, &QDoubleSpinBox::valueChanged, this, [this](double value) { changeChosen([value](auto& comb) { comb.facesSeen = static_cast<int>(value); }); });
-    connect(width_, &QDoubleSpinBox::valueChanged, this, [this](double value) { changeChosen([value](auto& comb) { comb.width = millimetres(value); }); });
+    connect(combs_, &CombEntry::counted, this, [this](const book::QuickCountRecord& count) {
+        auto look = yard_->lookToEdit(colony_);
+        look.combs = count;
+        yard_->writeLook(look);
+    });
+    connect(combs_, &CombEntry::combMeasured, this, &LookPage::writeMeasured);
     connect(bees_, &BeesField::told, this, [this](BeesToldBy kind, double value) {
         auto look = yard_->lookToEdit(colony_);
         look.bees = withBees(look.bees, kind, value);
@@ -145,12 +132,26 @@ void LookPage::connectFields() {
     connect(weighing_, &WeighingField::weighed, this, &LookPage::writeWeighing);
 }
 
-void LookPage::changeChosen(const std::function<void(book::CombRecord&)>& change) {
-    if (const auto* comb = chosenComb()) {
-        auto changed = *comb;
-        change(changed);
-        editComb(changed);
+// The photograph stays with the look; what lies beside the book is named from the book's folder.
+void LookPage::writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs) {
+    auto look = yard_->lookToEdit(colony_);
+    auto* combs = std::get_if<std::vector<book::CombRecord>>(&look.combs);
+    if (!combs || comb < 0 || comb >= static_cast<int>(combs->size())) return;
+    (*combs)[static_cast<std::size_t>(comb)] = record;
+    for (const auto& path : photographs) {
+        const auto kept = fromBook(yard_->book(), path).toStdString();
+        if (std::find(look.photographs.begin(), look.photographs.end(), kept) == look.photographs.end()) look.photographs.push_back(kept);
     }
+    yard_->writeLook(look);
+}
+
+QStringList LookPage::picturesOfLook() const {
+    const auto* book = yard_->book();
+    if (!book || !book->state()) return {};
+    const QDir folder = QFileInfo(book->state()->file).absoluteDir();
+    QStringList paths;
+    for (const auto& kept : yard_->lookToEdit(colony_).photographs) paths << folder.absoluteFilePath(QString::fromStdString(kept));
+    return paths;
 }
 
 void LookPage::writeWeighing(const std::optional<book::WeighingRecord>& weighing) {
@@ -166,7 +167,7 @@ void LookPage::writeWeighing(const std::optional<book::WeighingRecord>& weighing
 }
 
 void LookPage::show(ColonyId id) {
-    if (colony_ != id) drawing_->choose(-1);
+    if (colony_ != id) drawing()->choose(-1);
     colony_ = id;
     refresh();
 }
@@ -184,52 +185,28 @@ void LookPage::refresh() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
     heading_->setText(heading(*colony));
-    drawing_->show(drawnCombs(colony->record, colony->answered.get(), !colony->pending));
-    const bool listed = std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs);
-    const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
-    drawing_->setVisible(listed);
-    combFields_->setVisible(listed);
-    nothing_->setVisible(!listed);
-    nothing_->setText(quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
-                            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the combs here as they were last seen; write on each what it holds, and count the combs the bees cover."));
-    bees_->show(colony->record.bees);
     const auto* records = yard_->records(colony_);
+    const bool editable = yard_->writable() && records;
+    if (const auto* reference = referenceOf(yard_->book())) combs_->show(colony->record, colony->answered.get(), *reference, editable);
+    combs_->offerPictures(picturesOfLook());
+    const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
+    nothing_->setVisible(!std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs));
+    nothing_->setText(quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
+                            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the combs here as they were last seen; write on each what it holds, and count the combs the bees cover. Or only count them:"));
+    bees_->show(colony->record.bees);
     const auto* weighing = records ? newestWeighing(*records, colony->record.asOf) : nullptr;
     weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);
-    for (QWidget* field : std::initializer_list<QWidget*>{combFields_, bees_, weighing_, lookDetails_, hive_}) field->setEnabled(yard_->writable() && records);
-    newLook_->setEnabled(yard_->writable() && records && colony->record.lookedOn != colony->record.asOf);
-    showComb();
+    for (QWidget* field : std::initializer_list<QWidget*>{bees_, weighing_, lookDetails_, hive_}) field->setEnabled(editable);
+    newLook_->setEnabled(editable && colony->record.lookedOn != colony->record.asOf);
     showEvidence(*colony);
 }
 
-const book::CombRecord* LookPage::chosenComb() const {
-    const auto* colony = yard_->find(colony_);
-    if (!colony) return nullptr;
-    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&colony->record.combs);
-    const int chosen = drawing_->chosen();
-    return combs && chosen >= 0 && chosen < static_cast<int>(combs->size()) ? &(*combs)[static_cast<std::size_t>(chosen)] : nullptr;
+CombDrawing* LookPage::drawing() const {
+    return combs_->drawing();
 }
 
-void LookPage::showComb() {
-    const auto* comb = chosenComb();
-    combFields_->setEnabled(comb != nullptr && yard_->writable());
-    if (!comb) return;
-    const auto* colony = yard_->find(colony_);
-    const auto chosen = static_cast<std::size_t>(drawing_->chosen());
-    combName_->setText(tr("Comb %1:").arg(chosen + 1));
-    if (colony->answered && chosen < colony->answered->question.combs.size()) {
-        const auto& known = colony->answered->question.combs[chosen];
-        if (colony->record.hive.boxes.size() > 1) combName_->setText(tr("Box %1, comb %2:").arg(known.box + 1).arg(known.place + 1));
-        setQuietly(width_, known.format.pitch.value());
-    }
-    for (const auto& [zone, field] : shares_) setQuietly(field, 100 * shareOf(*comb, zone));
-    setQuietly(built_, 100 * comb->built);
-    setQuietly(faces_, comb->facesSeen);
-    if (comb->width) setQuietly(width_, comb->width->value());
-}
-
-void LookPage::editComb(const book::CombRecord& comb) {
-    if (chosenComb()) yard_->changeComb(colony_, static_cast<std::size_t>(drawing_->chosen()), comb);
+QDoubleSpinBox* LookPage::share(Zone zone) const {
+    return combs_->fields()->share(zone);
 }
 
 void LookPage::showEvidence(const ColonyEntry& colony) {

@@ -6,9 +6,6 @@
 
 #include <QWidget>
 
-#include <functional>
-#include <map>
-
 class QDoubleSpinBox;
 class QLabel;
 class QPushButton;
@@ -17,6 +14,7 @@ namespace winterlarder::desk {
 
 class BeesField;
 class CombDrawing;
+class CombEntry;
 class WeighingField;
 
 //! In the hive: the combs face on, the chosen comb's shares, the bees and the newest weighing, all editable.
@@ -27,28 +25,26 @@ public:
     explicit LookPage(Yard* yard, QWidget* parent = nullptr);
 
     void show(ColonyId id);
-    CombDrawing* drawing() const { return drawing_; }
+    CombDrawing* drawing() const;
+    CombEntry* combs() const { return combs_; }
     BeesField* bees() const { return bees_; }
     WeighingField* weighing() const { return weighing_; }
     QPushButton* newLookButton() const { return newLook_; }
     QPushButton* detailsButton() const { return lookDetails_; }
-    QDoubleSpinBox* share(Zone zone) const { return shares_.at(zone); }
+    QDoubleSpinBox* share(Zone zone) const;
 
 signals:
     void combChosen(int comb);
 
 private:
-    QWidget* buildCombFields();
     QWidget* buildRecordFields();
     QLayout* buildHead();
     void beginLook();
     void refresh();
-    void showComb();
     void showEvidence(const ColonyEntry& colony);
     QString heading(const ColonyEntry& colony) const;
-    const book::CombRecord* chosenComb() const;
-    void editComb(const book::CombRecord& comb);
-    void changeChosen(const std::function<void(book::CombRecord&)>& change);
+    void writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs);
+    QStringList picturesOfLook() const;
     void writeWeighing(const std::optional<book::WeighingRecord>& weighing);
     void connectFields();
 
@@ -58,14 +54,8 @@ private:
     QPushButton* newLook_;
     QPushButton* lookDetails_;
     QPushButton* hive_;
-    CombDrawing* drawing_;
+    CombEntry* combs_;
     QLabel* nothing_;
-    QWidget* combFields_;
-    QLabel* combName_;
-    std::map<Zone, QDoubleSpinBox*> shares_;
-    QDoubleSpinBox* faces_;
-    QDoubleSpinBox* width_;
-    QDoubleSpinBox* built_;
     BeesField* bees_;
     WeighingField* weighing_;
     QLabel* evidence_;

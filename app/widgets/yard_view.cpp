@@ -36,9 +36,9 @@ QString yardSentence(const YardPlan& plan) {
 
 QString yardSmallLine(const YardPlan& plan) {
     const auto tr = [](const char* text) { return QCoreApplication::translate("YardView", text); };
-    if (plan.lastSyrupDay)
+    if (plan.totals.lastSyrupDay)
         return tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed all colonies on the same evening.")
-            .arg(words::kilograms(plan.sugar), words::date(*plan.lastSyrupDay));
+            .arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
     return {};
 }
 
@@ -147,9 +147,9 @@ QWidget* YardView::buildTotals() {
 }
 
 void YardView::showTotals(const YardPlan& plan) {
-    sugar_->setText(plan.sugar > Mass(0.05) ? words::kilograms(plan.sugar) : tr("none"));
-    fondant_->setText(plan.fondant > Mass(0.05) ? words::kilograms(plan.fondant) : tr("none"));
-    honey_->setText(plan.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.honey)) : tr("none"));
+    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(plan.totals.sugar) : tr("none"));
+    fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::kilograms(plan.totals.fondant) : tr("none"));
+    honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.totals.honey)) : tr("none"));
     QStringList gifts;
     for (const auto& gift : plan.gifts) gifts << giftWords(gift);
     gifts_->setText(gifts.isEmpty() ? tr("none") : gifts.join(QLatin1Char('\n')));

@@ -128,9 +128,9 @@ TEST(YardPlan, AddsUpWhatTheYardAsksFor) {
     addNamed("E", advice::Verdict::Leave);
     add(yard, colony("F"));
     const auto plan = planOf(yard);
-    EXPECT_DOUBLE_EQ(plan.sugar.value(), 12) << "a colony that is to be united is not fed on its own";
-    EXPECT_DOUBLE_EQ(plan.honey.value(), 3.1);
-    EXPECT_EQ(plan.lastSyrupDay, invented::day("2026-10-07"));
+    EXPECT_DOUBLE_EQ(plan.totals.sugar.value(), 12) << "a colony that is to be united is not fed on its own";
+    EXPECT_DOUBLE_EQ(plan.totals.honey.value(), 3.1);
+    EXPECT_EQ(plan.totals.lastSyrupDay, invented::day("2026-10-07"));
     EXPECT_EQ(plan.waiting, 1);
     ASSERT_EQ(plan.jobs.size(), 7U);
     for (std::size_t i = 1; i < plan.jobs.size(); ++i) EXPECT_LE(*plan.jobs[i - 1].date, *plan.jobs[i].date);

@@ -203,9 +203,9 @@ TEST(YardSheet, HoldsEveryColonyAndEveryJob) {
     Yard yard;
     const auto id = invented::add(yard, invented::colony("Apple & <Pear>"));
     yard.takeAnswer(id, invented::answered(yard.find(id)->record, {advice::Verdict::Feed, 9, 20}));
-    const QString sheet = yardSheet(yard);
-    EXPECT_TRUE(sheet.contains(QStringLiteral("Apple &amp; &lt;Pear&gt;")));
-    EXPECT_TRUE(sheet.contains(QStringLiteral("Buy 6.0 kg of white sugar")));
+    const Paper sheet = yardSheet(yard);
+    EXPECT_TRUE(sheet.html.contains(QStringLiteral("Apple &amp; &lt;Pear&gt;")));
+    EXPECT_TRUE(sheet.html.contains(QStringLiteral("Buy 6.0 kg of white sugar")));
     const QTemporaryDir folder;
     EXPECT_TRUE(saveSheet(sheet, folder.filePath(QStringLiteral("sheet.pdf"))));
 }

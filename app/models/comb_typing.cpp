@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/comb_typing.h"
+
+#include "models/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr CombField allFields[] = {CombField::Capped, CombField::Open, CombField::Brood, CombField::BeeBread, CombField::Built};
+constexpr double step = 0.05;
+
+QString tr(const char* text, const char* meaning = nullptr) {
+    return QCoreApplication::translate("CombTyping", text, meaning);
+}
+
+bool isKey(const QString& typed, const QString& key) {
+    return QString::compare(typed, key, Qt::CaseInsensitive) == 0;
+}
+
+QString keyOf(CombField field) {
+    switch (field) {
+    case CombField::Capped: return QStringLiteral("capped");
+    case CombField::Open: return QStringLiteral("open");
+    case CombField::Brood: return QStringLiteral("brood");
+    case CombField::BeeBread: return QStringLiteral("pollen");
+    case CombField::Built: break;
+    }
+    return QStringLiteral("built");
+}
+
+QString seenStep(Seen seen) {
+    switch (seen) {
+    case Seen::BothFaces: return tr("both faces seen");
+    case Seen::OneFace: return tr("one face seen");
+    case Seen::ThroughWindow: return tr("seen through a window");
+    case Seen::NotAtAll: break;
+    }
+    return tr("not looked at");
+}
+
+Seen nextSeen(Seen seen) {
+    switch (seen) {
+    case Seen::BothFaces: return Seen::OneFace;
+    case Seen::OneFace: return Seen::NotAtAll;
+    default: return Seen::BothFaces;
+    }
+}
+
+} // namespace
+
+std::optional<Zone> zoneOf(CombField field) {
+    switch (field) {
+    case CombField::Capped: return Zone::Capped;
+    case CombField::Open: return Zone::Open;
+    case CombField::Brood: return Zone::Brood;
+    case CombField::BeeBread: return Zone::BeeBread;
+    case CombField::Built: break;
+    }
+    return std::nullopt;
+}
+
+CombField fieldOf(Zone zone) {
+    for (const auto field : allFields)
+        if (zoneOf(field) == zone) return field;
+    return CombField::Built;
+}
+
+double shareOf(const book::CombRecord& comb, CombField field) {
+    const auto zone = zoneOf(field);
+    return zone ? shareOf(comb, *zone) : comb.built;
+}
+
+book::CombRecord withShare(const book::CombRecord& comb, CombField field, double share) {
+    const auto zone = zoneOf(field);
+    return zone ? withShare(comb, *zone, share) : withBuilt(comb, share);
+}
+
+QString nameOf(CombField field) {
+    const auto zone = zoneOf(field);
+    return zone ? words::zone(*zone) : tr("built");
+}
+
+QString letterOf(CombField field) {
+    switch (field) {
+    case CombField::Capped: return tr("C", "key that picks capped stores");
+    case CombField::Open: return tr("O", "key that picks open nectar");
+    case CombField::Brood: return tr("B", "key that picks brood");
+    case CombField::BeeBread: return tr("P", "key that picks bee bread (pollen)");
+    case CombField::Built: break;
+    }
+    return tr("U", "key that picks how much is built");
+}
+
+QString shareStep(CombField field, double share) {
+    return tr("%1 %2", "so much of a zone, as in 70 % capped").arg(words::percent(share), nameOf(field));
+}
+
+void CombTyping::pick(CombField field) {
+    picked_ = field;
+    tenths_.reset();
+    before_.reset();
+}
+
+void CombTyping::entered(const book::CombRecord& record) {
+    last_ = record;
+    before_.reset();
+    tenths_.reset();
+}
+
+void CombTyping::forget() {
+    last_.reset();
+    before_.reset();
+    tenths_.reset();
+}
+
+CombWish CombTyping::done(CombWish wish) {
+    last_ = wish.record;
+    return wish;
+}
+
+CombWish CombTyping::share(double value, int comb, const book::CombRecord& from) {
+    return done({comb, withShare(from, picked_, value), shareStep(picked_, value), keyOf(picked_)});
+}
+
+CombWish CombTyping::digit(int value, int comb, const book::CombRecord& record) {
+    const bool goesOn = before_ && typedInto_ == comb && after_ == record;
+    if (!goesOn) {
+        before_ = record;
+        typedInto_ = comb;
+        tenths_.reset();
+    }
+    const double said = tenths_ ? *tenths_ / 10.0 + value / 100.0 : value / 10.0;
+    if (tenths_) tenths_.reset();
+    else tenths_ = value;
+    auto wish = share(said, comb, *before_);
+    after_ = wish.record;
+    return wish;
+}
+
+CombTyping::Answer CombTyping::type(const QString& text, bool shift, int comb, const book::CombRecord& record) {
+    if (text.size() != 1) return {};
+    const QChar key = text.front();
+    if (key.isDigit()) return {true, digit(key.digitValue(), comb, record)};
+    for (const auto field : allFields) {
+        if (!isKey(text, letterOf(field))) continue;
+        pick(field);
+        if (!shift || !zoneOf(field)) return {true, std::nullopt};
+        return {true, share(std::min(1.0, shareOf(record, field) + emptyShare(record)), comb, record)};
+    }
+    if (key == QLatin1Char('+') || key == QLatin1Char('-')) {
+        const double by = key == QLatin1Char('+') ? step : -step;
+        return {true, share(std::clamp(shareOf(record, picked_) + by, 0.0, 1.0), comb, record)};
+    }
+    if (isKey(text, tr("E", "key that empties a comb"))) return emptyComb(comb, record);
+    std::optional<Seen> seen;
+    if (isKey(text, tr("F", "key for the faces seen"))) seen = nextSeen(seenOf(record));
+    if (isKey(text, tr("W", "key for seen through a window")))
+        seen = seenOf(record) == Seen::ThroughWindow ? Seen::BothFaces : Seen::ThroughWindow;
+    if (!seen) return {};
+    return {true, done({comb, withSeen(record, *seen), seenStep(*seen), QStringLiteral("seen")})};
+}
+
+CombTyping::Answer CombTyping::emptyComb(int comb, const book::CombRecord& record) {
+    return {true, done({comb, emptied(record), tr("empty"), QStringLiteral("emptied")})};
+}
+
+CombTyping::Answer CombTyping::repeat(int comb, const book::CombRecord& record, const book::CombRecord* before) {
+    if (!last_ && !before) return {true, std::nullopt};
+    const auto& other = last_ ? *last_ : *before;
+    return {true, done({comb, withContentsOf(record, other), tr("the same as the last one"), QStringLiteral("repeated")})};
+}
+
+} // namespace winterlarder::desk

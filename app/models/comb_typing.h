@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/comb_edits.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace winterlarder::desk {
+
+//! What digits set: a zone, or how much of the outline is built.
+enum class CombField { Capped, Open, Brood, BeeBread, Built };
+std::optional<Zone> zoneOf(CombField field);
+CombField fieldOf(Zone zone);
+double shareOf(const book::CombRecord& comb, CombField field);
+book::CombRecord withShare(const book::CombRecord& comb, CombField field, double share);
+//! "capped", "built".
+QString nameOf(CombField field);
+//! The key that picks it, as printed on the keyboard; translated with the names.
+QString letterOf(CombField field);
+
+//! A comb to be changed, as the drawing asks for it.
+struct CombWish {
+    int comb = -1;
+    book::CombRecord record;
+    QString what;  //!< "70 % capped"
+    QString field; //!< wishes of one field of one comb in a row are one step
+};
+
+//! Typing on the comb drawing. A letter picks a zone and it stays picked from comb to comb; with Shift it gives it all the cells
+//! that are empty. A digit sets tenths, a second one refines it to hundredths, a third begins anew. All digits typed
+//! after another start from the comb as it was before the first, so that a mistyped one costs the other zones nothing.
+//! Plus and minus change it by 5 %. F goes through how the comb was seen, W is the window, E or Delete empties the comb.
+//! Tested: tests/app/comb_typing_test.cpp.
+class CombTyping {
+public:
+    CombField picked() const { return picked_; }
+    void pick(CombField field);
+
+    //! What a key does to the comb as it is now; nothing where it changes none (it may still pick).
+    struct Answer {
+        bool taken = false;
+        std::optional<CombWish> wish;
+    };
+    Answer type(const QString& text, bool shift, int comb, const book::CombRecord& record);
+    Answer emptyComb(int comb, const book::CombRecord& record);
+    //! The comb holds what the comb entered last holds (else `before`).
+    Answer repeat(int comb, const book::CombRecord& record, const book::CombRecord* before);
+    //! A comb was entered by other means; repeating repeats it.
+    void entered(const book::CombRecord& record);
+    //! Another colony, another look: nothing to repeat.
+    void forget();
+
+private:
+    CombWish digit(int value, int comb, const book::CombRecord& record);
+    CombWish share(double value, int comb, const book::CombRecord& from);
+    CombWish done(CombWish wish);
+
+    CombField picked_ = CombField::Capped;
+    std::optional<book::CombRecord> last_;   //!< what repeating repeats
+    int typedInto_ = -1;
+    std::optional<book::CombRecord> before_; //!< the comb before the first digit
+    std::optional<book::CombRecord> after_;  //!< what typing made of it
+    std::optional<int> tenths_;              //!< a first digit that may be refined
+};
+
+//! "70 % capped", the name of a step.
+QString shareStep(CombField field, double share);
+
+} // namespace winterlarder::desk

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/sheet_html.h"
+
+#include "models/words.h"
+#include "print/sheet_words.h"
+#include "text/remarks.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <vector>
+
+namespace winterlarder::desk::print {
+
+namespace {
+
+constexpr double lettersInHalf = 66; // of a line in half the page's width, at the sizes sheets are printed in
+
+QString element(const char* tag, const QString& text, const char* kind = "") {
+    const QString name = QString::fromLatin1(tag);
+    const QString attribute = *kind ? QStringLiteral(" class='%1'").arg(QString::fromLatin1(kind)) : QString();
+    return QStringLiteral("<%1%2>%3</%1>").arg(name, attribute, text.toHtmlEscaped());
+}
+
+QString heading(const std::string& section) {
+    return element("h2", headingOf(section));
+}
+
+QString factsOf(const report::Section& section, const std::vector<std::string>& without = {}) {
+    QStringList said;
+    for (const auto& fact : section.facts)
+        if (std::find(without.begin(), without.end(), fact.id) == without.end())
+            said << QStringLiteral("%1&nbsp;<b>%2</b>").arg(nameOf(fact.id).toHtmlEscaped(), textOf(fact.value).toHtmlEscaped());
+    return said.isEmpty() ? QString() : QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
+}
+
+QString cellOf(const report::Cell& cell) {
+    return QStringLiteral("<td align='%1'>%2</td>").arg(standsRight(cell) ? QStringLiteral("right") : QStringLiteral("left"), textOf(cell).toHtmlEscaped());
+}
+
+// A column nothing stands in is left out, but for the one to be ticked by hand.
+std::vector<std::size_t> columnsShown(const report::Table& table) {
+    std::vector<std::size_t> shown;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const bool said = std::any_of(table.rows.begin(), table.rows.end(), [i](const auto& row) { return !row[i].empty(); });
+        if (said || table.columns[i] == "done") shown.push_back(i);
+    }
+    return shown;
+}
+
+bool columnStandsRight(const report::Table& table, std::size_t column) {
+    return std::any_of(table.rows.begin(), table.rows.end(), [column](const auto& row) { return standsRight(row[column]); });
+}
+
+QString tableOf(const report::Table& table) {
+    if (table.rows.empty()) return {};
+    const auto shown = columnsShown(table);
+    QString html = QStringLiteral("<table width='100%' cellpadding='6' cellspacing='0' border='2' style='border-collapse:collapse'><thead><tr>");
+    for (const auto i : shown)
+        html += QStringLiteral("<th align='%1'>%2</th>").arg(columnStandsRight(table, i) ? QStringLiteral("right") : QStringLiteral("left"), nameOf(table.columns[i]).toHtmlEscaped());
+    html += QStringLiteral("</tr></thead>");
+    for (const auto& row : table.rows) {
+        html += QStringLiteral("<tr>");
+        for (const auto i : shown) html += cellOf(row[i]);
+        html += QStringLiteral("</tr>");
+    }
+    return html + QStringLiteral("</table>");
+}
+
+// A paragraph and about how many lines it takes in half a page's width.
+struct Paragraph {
+    QString html;
+    double lines = 0;
+};
+
+void addRemarks(std::vector<Paragraph>& paragraphs, const report::Section* section, const report::Sheet& sheet) {
+    if (!section) return;
+    paragraphs.push_back({heading(section->id), 2});
+    for (const auto& remark : section->remarks) {
+        const auto number = std::find(sheet.sources.begin(), sheet.sources.end(), remark.source) - sheet.sources.begin() + 1;
+        const QString source = remark.source.empty() ? QString() : QStringLiteral(" <small>[%1]</small>").arg(number);
+        const QString said = text::sentence(remark.remark, words::style());
+        paragraphs.push_back({QStringLiteral("<p>%1%2</p>").arg(said.toHtmlEscaped(), source), std::ceil(static_cast<double>(said.size() + 5) / lettersInHalf) + 0.2});
+    }
+}
+
+// In two columns of about the same length, read down the left one first; a heading stays with what follows it.
+QString inTwoColumns(const std::vector<Paragraph>& paragraphs) {
+    if (paragraphs.empty()) return {};
+    const double all = std::accumulate(paragraphs.begin(), paragraphs.end(), 0.0, [](double sum, const Paragraph& each) { return sum + each.lines; });
+    QString columns[2];
+    double before = 0;
+    bool right = false;
+    for (const auto& each : paragraphs) {
+        right = right || before + each.lines / 2 > all / 2;
+        columns[right ? 1 : 0] += each.html;
+        before += each.lines;
+    }
+    return QStringLiteral("<table width='100%' cellpadding='0' cellspacing='0' border='0'><tr><td width='49%' valign='top'>%1</td><td width='2%'></td><td width='49%' valign='top'>%2</td></tr></table>")
+        .arg(columns[0], columns[1]);
+}
+
+QString remarksOf(const report::Sheet& sheet) {
+    std::vector<Paragraph> paragraphs;
+    addRemarks(paragraphs, sheet.section("reasons"), sheet);
+    addRemarks(paragraphs, sheet.section("cautions"), sheet);
+    return inTwoColumns(paragraphs);
+}
+
+QString sourcesOf(const report::Sheet& sheet, const ReferenceData& reference) {
+    if (sheet.sources.empty()) return {};
+    QStringList said;
+    for (std::size_t i = 0; i < sheet.sources.size(); ++i) {
+        const auto* source = reference.source(sheet.sources[i]);
+        said << QStringLiteral("[%1]&nbsp;%2").arg(i + 1).arg(QString::fromStdString(source ? source->citation : sheet.sources[i]).toHtmlEscaped());
+    }
+    return heading("sources") + QStringLiteral("<p class='small'>%1</p>").arg(said.join(QStringLiteral(" &#160; ")));
+}
+
+QString listed(const report::Section* section) {
+    return section ? heading(section->id) + factsOf(*section) + tableOf(section->table) : QString();
+}
+
+QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
+    const QString date = words::longDate(sheet.date);
+    QString html = element("h1", QString::fromStdString(sheet.title));
+    html += element("p", sheet.yard.empty() ? date : QStringLiteral("%1, %2").arg(QString::fromStdString(sheet.yard), date), "quiet");
+    html += element("p", sentences.answer, "answer");
+    for (const auto& line : sentences.below)
+        if (!line.isEmpty()) html += element("p", line);
+    return html;
+}
+
+} // namespace
+
+QString htmlOf(const report::Sheet& sheet, const SheetSentences& sentences, const ReferenceData& reference) {
+    QString html = QStringLiteral("<html><body>") + top(sheet, sentences);
+    if (const auto* answer = sheet.section("answer")) html += factsOf(*answer, {"verdict"}); // the sentence above said it
+    if (const auto* picture = sheet.section("picture"); picture && picture->winterPicture) html += QStringLiteral("<p><img src='picture'></p>");
+    for (const auto* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "feeding", "take", "options", "evidence", "season"}) html += listed(sheet.section(id));
+    return html + remarksOf(sheet) + sourcesOf(sheet, reference) + QStringLiteral("</body></html>");
+}
+
+} // namespace winterlarder::desk::print

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/sheet_words.h"
+
+#include "models/words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <cmath>
+#include <map>
+
+namespace winterlarder::desk::print {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Sheet", text);
+}
+
+using Words = std::map<std::string, const char*>;
+
+QString found(const Words& words, const std::string& id) {
+    const auto at = words.find(id);
+    return at == words.end() ? QString::fromStdString(id) : tr(at->second);
+}
+
+QString roughDate(const report::RoughDate& date) {
+    if (date.sdDays < 0.5) return words::date(date.date);
+    return tr("%1, give or take %2 days").arg(words::date(date.date)).arg(static_cast<int>(std::lround(date.sdDays)));
+}
+
+QString money(const report::Money& money) {
+    return QLocale().toCurrencyString(money.amount, QString::fromStdString(money.currency));
+}
+
+} // namespace
+
+QString headingOf(const std::string& section) {
+    static const Words words{
+        {"answer", QT_TRANSLATE_NOOP("Sheet", "The answer")},
+        {"picture", QT_TRANSLATE_NOOP("Sheet", "The winter")},
+        {"options", QT_TRANSLATE_NOOP("Sheet", "What can be done, on the same winters")},
+        {"evidence", QT_TRANSLATE_NOOP("Sheet", "What the stores rest on")},
+        {"take", QT_TRANSLATE_NOOP("Sheet", "Combs that may come off")},
+        {"feeding", QT_TRANSLATE_NOOP("Sheet", "Feeding")},
+        {"season", QT_TRANSLATE_NOOP("Sheet", "The season here")},
+        {"reasons", QT_TRANSLATE_NOOP("Sheet", "Why")},
+        {"cautions", QT_TRANSLATE_NOOP("Sheet", "Mind")},
+        {"to-buy", QT_TRANSLATE_NOOP("Sheet", "To buy and to bring")},
+        {"visits", QT_TRANSLATE_NOOP("Sheet", "Everything to do, by day")},
+        {"colonies", QT_TRANSLATE_NOOP("Sheet", "The colonies")},
+        {"gifts", QT_TRANSLATE_NOOP("Sheet", "Combs to give to a neighbour")},
+        {"to-mix", QT_TRANSLATE_NOOP("Sheet", "To mix")},
+        {"sources", QT_TRANSLATE_NOOP("Sheet", "Sources")},
+    };
+    return found(words, section);
+}
+
+QString nameOf(const std::string& fact) {
+    static const Words words{
+        {"verdict", QT_TRANSLATE_NOOP("Sheet", "verdict")},
+        {"take", QT_TRANSLATE_NOOP("Sheet", "honey that may come off")},
+        {"feed-sugar", QT_TRANSLATE_NOOP("Sheet", "sugar to feed")},
+        {"feed-fondant", QT_TRANSLATE_NOOP("Sheet", "fondant to feed")},
+        {"stores", QT_TRANSLATE_NOOP("Sheet", "in the hive")},
+        {"needed", QT_TRANSLATE_NOOP("Sheet", "needed")},
+        {"reserve", QT_TRANSLATE_NOOP("Sheet", "reserve")},
+        {"bees", QT_TRANSLATE_NOOP("Sheet", "bees")},
+        {"first-forage", QT_TRANSLATE_NOOP("Sheet", "first forage")},
+        {"touches-reserve", QT_TRANSLATE_NOOP("Sheet", "touches the reserve in")},
+        {"runs-out", QT_TRANSLATE_NOOP("Sheet", "runs out in")},
+        {"next", QT_TRANSLATE_NOOP("Sheet", "next visit")},
+        {"combs-hold", QT_TRANSLATE_NOOP("Sheet", "together they hold")},
+        {"ratio", QT_TRANSLATE_NOOP("Sheet", "sugar to water by weight")},
+        {"sugar", QT_TRANSLATE_NOOP("Sheet", "sugar")},
+        {"water", QT_TRANSLATE_NOOP("Sheet", "water")},
+        {"syrup", QT_TRANSLATE_NOOP("Sheet", "syrup")},
+        {"fondant", QT_TRANSLATE_NOOP("Sheet", "fondant")},
+        {"last-day", QT_TRANSLATE_NOOP("Sheet", "last day for syrup")},
+        {"last-income", QT_TRANSLATE_NOOP("Sheet", "last income")},
+        {"feed-advised-by", QT_TRANSLATE_NOOP("Sheet", "feeding done by")},
+        {"syrup-deadline", QT_TRANSLATE_NOOP("Sheet", "last day for syrup")},
+        {"brood-stop", QT_TRANSLATE_NOOP("Sheet", "laying stops")},
+        {"brood-restart", QT_TRANSLATE_NOOP("Sheet", "laying restarts")},
+        {"buildup", QT_TRANSLATE_NOOP("Sheet", "build-up")},
+        {"forage", QT_TRANSLATE_NOOP("Sheet", "first forage")},
+        {"bags", QT_TRANSLATE_NOOP("Sheet", "bags of sugar")},
+        {"cost", QT_TRANSLATE_NOOP("Sheet", "sugar costs about")},
+        {"honey-to-take", QT_TRANSLATE_NOOP("Sheet", "honey that may come off")},
+        {"last-syrup-day", QT_TRANSLATE_NOOP("Sheet", "last day for syrup, of the earliest colony")},
+        {"option", QT_TRANSLATE_NOOP("Sheet", "what is done")},
+        {"amount", QT_TRANSLATE_NOOP("Sheet", "how much")},
+        {"stores-changed", QT_TRANSLATE_NOOP("Sheet", "stores taken or added")},
+        {"at-first-forage", QT_TRANSLATE_NOOP("Sheet", "left at first forage")},
+        {"evidence", QT_TRANSLATE_NOOP("Sheet", "by")},
+        {"day", QT_TRANSLATE_NOOP("Sheet", "day")},
+        {"says", QT_TRANSLATE_NOOP("Sheet", "says")},
+        {"box", QT_TRANSLATE_NOOP("Sheet", "box")},
+        {"comb", QT_TRANSLATE_NOOP("Sheet", "comb")},
+        {"what", QT_TRANSLATE_NOOP("Sheet", "what")},
+        {"done", QT_TRANSLATE_NOOP("Sheet", "done")},
+        {"colony", QT_TRANSLATE_NOOP("Sheet", "colony")},
+        {"from", QT_TRANSLATE_NOOP("Sheet", "from")},
+        {"to", QT_TRANSLATE_NOOP("Sheet", "to")},
+        {"combs", QT_TRANSLATE_NOOP("Sheet", "combs")},
+        {"honey", QT_TRANSLATE_NOOP("Sheet", "honey")},
+    };
+    return found(words, fact);
+}
+
+QString wordOf(const std::string& id) {
+    static const Words words{
+        {"harvest", QT_TRANSLATE_NOOP("Sheet", "take honey")},
+        {"leave", QT_TRANSLATE_NOOP("Sheet", "leave as it is")},
+        {"feed", QT_TRANSLATE_NOOP("Sheet", "feed")},
+        {"unite", QT_TRANSLATE_NOOP("Sheet", "unite")},
+        {"cannot-say", QT_TRANSLATE_NOOP("Sheet", "cannot be said")},
+        {"take-now", QT_TRANSLATE_NOOP("Sheet", "take now")},
+        {"take-in-spring", QT_TRANSLATE_NOOP("Sheet", "take in spring")},
+        {"move-combs", QT_TRANSLATE_NOOP("Sheet", "combs from a neighbour")},
+        {"syrup", QT_TRANSLATE_NOOP("Sheet", "syrup, in the evening")},
+        {"fondant", QT_TRANSLATE_NOOP("Sheet", "fondant, touching the cluster")},
+        {"check", QT_TRANSLATE_NOOP("Sheet", "check: sealed? weigh, feeder off, mouse guard on")},
+        {"take-honey", QT_TRANSLATE_NOOP("Sheet", "take honey off, before feeding or treating")},
+        {"weigh", QT_TRANSLATE_NOOP("Sheet", "weigh when the last forage is over")},
+        {"count-bees", QT_TRANSLATE_NOOP("Sheet", "count the combs the bees cover")},
+        {"record-stores", QT_TRANSLATE_NOOP("Sheet", "look at the stores, or weigh")},
+        {"any-day", QT_TRANSLATE_NOOP("Sheet", "any day")},
+        {"not-known", QT_TRANSLATE_NOOP("Sheet", "not known")},
+        {"combs", QT_TRANSLATE_NOOP("Sheet", "combs looked at")},
+        {"quick count", QT_TRANSLATE_NOOP("Sheet", "combs counted")},
+        {"scale", QT_TRANSLATE_NOOP("Sheet", "scale")},
+        {"two-sided lift", QT_TRANSLATE_NOOP("Sheet", "both sides lifted")},
+        {"one-sided lift", QT_TRANSLATE_NOOP("Sheet", "one side lifted")},
+        {"heft", QT_TRANSLATE_NOOP("Sheet", "hefted")},
+    };
+    return found(words, id);
+}
+
+QString textOf(const report::Cell& cell) {
+    using namespace report;
+    if (const auto* own = std::get_if<std::string>(&cell)) return QString::fromStdString(*own);
+    if (const auto* word = std::get_if<Word>(&cell)) return wordOf(word->id);
+    if (const auto* count = std::get_if<Count>(&cell)) return QLocale().toString(count->number, 'f', count->decimals);
+    if (const auto* amount = std::get_if<Money>(&cell)) return money(*amount);
+    if (const auto* mass = std::get_if<Mass>(&cell)) return words::kilograms(*mass);
+    if (const auto* volume = std::get_if<Volume>(&cell)) return words::litres(*volume);
+    if (const auto* date = std::get_if<Date>(&cell)) return words::dateWithWeekday(*date);
+    if (const auto* rough = std::get_if<RoughDate>(&cell)) return roughDate(*rough);
+    if (const auto* share = std::get_if<Share>(&cell)) return tr("%1 of 100").arg(words::ofHundred(*share));
+    if (const auto* spread = std::get_if<Spread<Mass>>(&cell)) return words::spread(*spread);
+    if (const auto* bees = std::get_if<Spread<BeeCount>>(&cell)) return words::bees(*bees);
+    return {};
+}
+
+bool standsRight(const report::Cell& cell) {
+    return std::holds_alternative<report::Count>(cell) || std::holds_alternative<Mass>(cell) || std::holds_alternative<Volume>(cell) ||
+           std::holds_alternative<Share>(cell) || std::holds_alternative<report::Money>(cell);
+}
+
+} // namespace winterlarder::desk::print

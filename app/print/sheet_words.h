@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "report/sheet.h"
+
+#include <QString>
+
+namespace winterlarder::desk::print {
+
+//! Heading of a section, name of a fact, heading of a column, by their ids; an id without words gives the id itself. Tested:
+//! every id of both sheets has words, tests/app/paper_test.cpp.
+QString headingOf(const std::string& section);
+QString nameOf(const std::string& fact);
+QString wordOf(const std::string& id);
+
+//! What stands in a place of the sheet, in the window's units and locale.
+QString textOf(const report::Cell& cell);
+//! Numbers stand to the right.
+bool standsRight(const report::Cell& cell);
+
+} // namespace winterlarder::desk::print

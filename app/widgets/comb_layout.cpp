@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/comb_layout.h"
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr std::size_t longestRow = 12;
+constexpr double gap = 10;
+constexpr double largestScale = 0.62; // px per mm
+constexpr double smallestScale = 0.02;
+constexpr double comfortableScale = 0.36;
+constexpr double above = 5, below = 1; // px free at the edges
+constexpr double ring = 4;             // px a mark around a comb takes
+
+double widthOf(const hive::Outline& outline) {
+    return std::max(outline.top.value(), outline.bottom.value());
+}
+
+struct Extent {
+    std::size_t most = 1;  //!< combs in a row
+    double tallest = 0;    //!< all rows [mm]
+    double widest = 1;     //!< of one comb [mm]
+    std::vector<double> deep; //!< of each row [mm]
+};
+
+Extent extentOf(const std::vector<CombRow>& rows, const std::vector<CombPlace>& combs) {
+    Extent extent;
+    for (const auto& row : rows) {
+        extent.most = std::max(extent.most, row.combs.size());
+        double deep = 0;
+        for (const int comb : row.combs) {
+            const auto& outline = combs[static_cast<std::size_t>(comb)].outline;
+            deep = std::max(deep, outline.height.value());
+            extent.widest = std::max(extent.widest, widthOf(outline));
+        }
+        extent.deep.push_back(deep);
+        extent.tallest += deep;
+    }
+    return extent;
+}
+
+double acrossEach(const Extent& extent, double width, const CombWords& words) {
+    return (width - words.rowLabel) / static_cast<double>(extent.most) - gap;
+}
+
+} // namespace
+
+std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs) {
+    std::vector<CombRow> boxes;
+    for (std::size_t i = 0; i < combs.size(); ++i) {
+        if (boxes.empty() || boxes.back().box != combs[i].box) boxes.push_back({combs[i].box, {}});
+        boxes.back().combs.push_back(static_cast<int>(i));
+    }
+    std::vector<CombRow> rows;
+    for (auto box = boxes.rbegin(); box != boxes.rend(); ++box) {
+        const auto count = box->combs.size();
+        const auto parts = (count + longestRow - 1) / longestRow;
+        const auto each = (count + parts - 1) / parts;
+        for (std::size_t from = 0; from < count; from += each) {
+            const auto to = std::min(count, from + each);
+            rows.push_back({box->box, {box->combs.begin() + static_cast<std::ptrdiff_t>(from), box->combs.begin() + static_cast<std::ptrdiff_t>(to)}});
+        }
+    }
+    return rows;
+}
+
+double heightFor(const std::vector<CombPlace>& combs, double width, const CombWords& words) {
+    const auto rows = rowsOf(combs);
+    if (rows.empty()) return 0;
+    const auto extent = extentOf(rows, combs);
+    const double scale = std::clamp(acrossEach(extent, width, words) / extent.widest, smallestScale, comfortableScale);
+    return extent.tallest * scale + static_cast<double>(rows.size()) * (words.below + gap) + above + below;
+}
+
+std::vector<CombSlot> layOut(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words) {
+    const auto rows = rowsOf(combs);
+    std::vector<CombSlot> slots_;
+    if (rows.empty()) return slots_;
+    const auto extent = extentOf(rows, combs);
+    const auto count = static_cast<double>(rows.size());
+    const double across = acrossEach(extent, size.width(), words);
+    const double down = (size.height() - count * (words.below + gap) - above - below) / extent.tallest;
+    const double scale = std::max(smallestScale, std::min({across / extent.widest, down, largestScale}));
+    const double step = std::max(extent.widest * scale + gap, std::min(across + gap, words.widest + gap));
+    const double used = extent.tallest * scale + count * (words.below + gap);
+    double top = above + std::clamp((size.height() - used - above) / 2, 0.0, 24.0);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        double left = words.rowLabel;
+        for (const int comb : rows[i].combs) {
+            const auto& outline = combs[static_cast<std::size_t>(comb)].outline;
+            const double wide = widthOf(outline) * scale;
+            const QRectF drawn(left + (step - gap - wide) / 2, top, wide, outline.height.value() * scale);
+            slots_.push_back({comb, drawn, QRectF(left - gap / 2, drawn.bottom() + ring, step, words.below - ring)});
+            left += step;
+        }
+        top += extent.deep[i] * scale + words.below + gap;
+    }
+    return slots_;
+}
+
+int combBeside(const std::vector<CombRow>& rows, int comb, int rowsDown) {
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const auto& combs = rows[i].combs;
+        const auto found = std::find(combs.begin(), combs.end(), comb);
+        if (found == combs.end()) continue;
+        const auto target = static_cast<std::ptrdiff_t>(i) + rowsDown;
+        if (target < 0 || target >= static_cast<std::ptrdiff_t>(rows.size())) return comb;
+        const auto& next = rows[static_cast<std::size_t>(target)].combs;
+        return next[static_cast<std::size_t>(std::min<std::ptrdiff_t>(found - combs.begin(), static_cast<std::ptrdiff_t>(next.size()) - 1))];
+    }
+    return comb;
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/photograph.h"
+#include "widgets/drawn_combs.h"
+
+#include <QDialog>
+
+#include <optional>
+#include <utility>
+#include <vector>
+
+class QButtonGroup;
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTabBar;
+
+namespace winterlarder::desk {
+
+class PhotographView;
+
+//! Measuring a comb on photographs of its faces: open a picture, mark where the comb is, trace its zones over the picture brought
+//! into the comb's true outline. Shares follow every point. Nothing is changed until they are taken. Tested:
+//! tests/app/photograph_window_test.cpp.
+class PhotographWindow : public QDialog {
+    Q_OBJECT
+
+public:
+    enum class Step { Mark, Trace };
+
+    PhotographWindow(const DrawnComb& comb, QWidget* parent = nullptr);
+
+    //! Takes a picture for the face shown; false, and says why, where it cannot be read.
+    bool openPicture(const QString& path);
+    //! Pictures the look already has; they can be opened again without a search for them.
+    void offerPictures(const QStringList& paths);
+    QPushButton* openButton() const { return open_; }
+    void showFace(int face); //!< 0 or 1
+    void showStep(Step step);
+    Step step() const { return step_; }
+    void pickKind(hive::TracedKind kind);
+    void beginCurve(); //!< another patch of the picked kind
+
+    PhotographView* view() const { return view_; }
+    const std::vector<PhotographedFace>& faces() const { return faces_; }
+    //! The comb with what was measured so far, and the pictures it was measured on.
+    book::CombRecord measured() const;
+    QStringList pictures() const;
+    QString readout() const; //!< what is said of it
+    QPushButton* takeButton() const { return take_; }
+
+public slots:
+    void undo();
+    void redo();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QLayout* buildHead();
+    QLayout* buildKinds();
+    QLayout* buildFoot();
+    void connectView();
+    void askForPicture();
+    PhotographedFace& face() { return faces_[static_cast<std::size_t>(shownFace_)]; }
+    const PhotographedFace& face() const { return faces_[static_cast<std::size_t>(shownFace_)]; }
+    hive::Tracing* curve(); //!< the one points go into; nothing where none of the kind is begun
+    void keep();            //!< for undo
+    void restore(std::vector<std::vector<PhotographedFace>>& from, std::vector<std::vector<PhotographedFace>>& to);
+    bool traceable() const; //!< there is a picture, and its marks tell where the comb is
+    void rectifyAnew();     //!< where picture or marks changed since
+    void showPicture();     //!< marks or tracings anew
+    void showCurves();
+    void showReadout();
+    void movePoint(int point, QPointF at, bool finished);
+    void addPoint(QPointF at);
+    void removePoint(int point);
+
+    DrawnComb comb_;
+    std::vector<PhotographedFace> faces_{2};
+    std::vector<std::vector<PhotographedFace>> before_, after_;
+    std::optional<std::vector<PhotographedFace>> moving_; //!< as it was before the point began to move
+    int shownFace_ = 0;
+    Step step_ = Step::Mark;
+    hive::TracedKind kind_ = hive::TracedKind::Capped;
+    std::optional<std::size_t> curve_; //!< of the shown face
+    std::optional<Rectified> rectified_;
+    std::pair<qint64, std::vector<QPointF>> rectifiedFrom_; //!< which picture, and its marks
+
+    QTabBar* facesBar_;
+    QTabBar* steps_;
+    QComboBox* markedBy_;
+    QPushButton* open_;
+    QLabel* hint_;
+    QButtonGroup* kinds_;
+    QWidget* kindsRow_;
+    PhotographView* view_;
+    QLabel* readout_;
+    QPushButton* take_;
+};
+
+//! "capped", "the comb itself".
+QString nameOf(hive::TracedKind kind);
+
+} // namespace winterlarder::desk

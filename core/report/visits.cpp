@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "report/visits.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace winterlarder::report {
+
+namespace {
+
+using advice::Advice;
+using advice::ColonyQuestion;
+
+std::optional<Date> comingDate(const ColonyQuestion& question, const std::optional<climate::SeasonDate>& date) {
+    if (!date || date->day < question.asOf) return std::nullopt;
+    return question.winter.date(date->day);
+}
+
+TaskKind kindOf(feeding::VisitKind kind) {
+    switch (kind) {
+    case feeding::VisitKind::Syrup: return TaskKind::Syrup;
+    case feeding::VisitKind::Fondant: return TaskKind::Fondant;
+    case feeding::VisitKind::Check: return TaskKind::Check;
+    }
+    return TaskKind::Check;
+}
+
+std::vector<Task> feedingTasks(const Advice& advice) {
+    std::vector<Task> tasks;
+    if (!advice.feed) return tasks;
+    for (const auto& visit : advice.feed->visits) {
+        Task task;
+        task.date = visit.date;
+        task.kind = kindOf(visit.kind);
+        task.sugar = visit.sugar;
+        task.syrup = visit.syrup;
+        task.fondant = visit.fondant;
+        tasks.push_back(task);
+    }
+    return tasks;
+}
+
+Task task(TaskKind kind, std::optional<Date> date, Mass honey = Mass(0)) {
+    Task made;
+    made.kind = kind;
+    made.date = date;
+    made.honey = honey;
+    return made;
+}
+
+std::vector<Task> whatIsUnknown(const ColonyQuestion& question, const Advice& advice) {
+    const Date today = question.winter.date(question.asOf);
+    for (const auto refusal : advice.refusals) {
+        if (refusal == advice::RefusalKind::BeesUnknown) return {task(TaskKind::CountBees, today)};
+        if (refusal == advice::RefusalKind::StoresUnknown) return {task(TaskKind::RecordStores, today)};
+    }
+    return {};
+}
+
+} // namespace
+
+std::string idOf(TaskKind kind) {
+    switch (kind) {
+    case TaskKind::Syrup: return "syrup";
+    case TaskKind::Fondant: return "fondant";
+    case TaskKind::Check: return "check";
+    case TaskKind::TakeHoney: return "take-honey";
+    case TaskKind::Unite: return "unite";
+    case TaskKind::Weigh: return "weigh";
+    case TaskKind::CountBees: return "count-bees";
+    case TaskKind::RecordStores: return "record-stores";
+    }
+    return {};
+}
+
+std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) {
+    switch (advice.verdict) {
+    case advice::Verdict::Feed: return feedingTasks(advice);
+    case advice::Verdict::Unite: return {task(TaskKind::Unite, comingDate(question, advice.season.broodStop))};
+    case advice::Verdict::Harvest:
+        return {task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy), advice.harvest ? advice.harvest->upTo : Mass(0))};
+    case advice::Verdict::Leave: return {task(TaskKind::Weigh, comingDate(question, advice.season.lastIncome))};
+    case advice::Verdict::CannotSay: return whatIsUnknown(question, advice);
+    }
+    return {};
+}
+
+} // namespace winterlarder::report

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+
+#include <optional>
+#include <vector>
+
+namespace winterlarder::report {
+
+//! What may be done at a colony on a visit.
+enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, Weigh, CountBees, RecordStores };
+std::string idOf(TaskKind kind); //!< "syrup", "take-honey"
+
+//! One thing to do at one colony; nothing for a date = no day is pressing.
+struct Task {
+    std::optional<Date> date;
+    TaskKind kind = TaskKind::Check;
+    Mass sugar{0};
+    Volume syrup{0};
+    Mass fondant{0};
+    Mass honey{0};
+};
+
+//! All an answer asks to be done, by day: every feeding visit and the check after it; else honey to take by the advised end of
+//! feeding, uniting before laying stops, a weighing when income ends, or what must be found out first. Tested:
+//! tests/report/sheets_test.cpp.
+std::vector<Task> tasksOf(const advice::ColonyQuestion& question, const advice::Advice& advice);
+
+} // namespace winterlarder::report

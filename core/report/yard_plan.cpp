@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "report/yard_plan.h"
+
+#include "report/colony_sheet.h"
+#include "report/visits.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <tuple>
+
+namespace winterlarder::report {
+
+namespace {
+
+using advice::Verdict;
+
+YardTotals totalsOf(const std::vector<PlannedColony>& colonies) {
+    YardTotals totals;
+    for (const auto& colony : colonies) add(totals, colony);
+    return totals;
+}
+
+Section toBuy(const YardTotals& totals, const SugarPrice& price) {
+    Section section{"to-buy"};
+    if (totals.sugar > Mass(0)) {
+        section.facts.push_back({"sugar", Cell(totals.sugar)});
+        if (price.bag && *price.bag > Mass(0)) section.facts.push_back({"bags", Cell(Count{std::ceil(totals.sugar.value() / price.bag->value() - 1e-9)})});
+        if (price.perKg) section.facts.push_back({"cost", Cell(Money{totals.sugar.value() * *price.perKg, price.currency})});
+        section.facts.push_back({"water", Cell(totals.water)});
+    }
+    if (totals.fondant > Mass(0)) section.facts.push_back({"fondant", Cell(totals.fondant)});
+    if (totals.honey > Mass(0)) section.facts.push_back({"honey-to-take", Cell(totals.honey)});
+    if (totals.lastSyrupDay) section.facts.push_back({"last-syrup-day", Cell(*totals.lastSyrupDay)});
+    return section;
+}
+
+Cell amountOf(const Task& task) {
+    if (task.syrup > Volume(0)) return task.syrup;
+    if (task.fondant > Mass(0)) return task.fondant;
+    return task.honey > Mass(0) ? Cell(task.honey) : Cell();
+}
+
+Section visits(const std::vector<PlannedColony>& colonies) {
+    struct Line {
+        Task task;
+        std::string colony;
+    };
+    std::vector<Line> lines;
+    for (const auto& colony : colonies)
+        for (const auto& task : tasksOf(*colony.question, *colony.advice)) lines.push_back({task, colony.question->colony});
+    std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) {
+        if (a.task.date.has_value() != b.task.date.has_value()) return a.task.date.has_value();
+        return a.task.date && *a.task.date < *b.task.date;
+    });
+    Section section{"visits"};
+    section.table.columns = {"day", "colony", "what", "amount", "sugar", "done"};
+    for (const auto& line : lines)
+        section.table.rows.push_back({line.task.date ? Cell(*line.task.date) : Cell(Word{"any-day"}), Cell(line.colony), Cell(Word{idOf(line.task.kind)}),
+                                      amountOf(line.task), line.task.sugar > Mass(0) ? Cell(line.task.sugar) : Cell(), Cell()});
+    return section;
+}
+
+template <class Value>
+Cell known(const std::optional<Value>& value) {
+    return value ? Cell(*value) : Cell(Word{"not-known"});
+}
+
+Section colonyList(const std::vector<PlannedColony>& colonies) {
+    Section section{"colonies"};
+    section.table.columns = {"colony", "verdict", "stores", "needed", "bees", "touches-reserve", "runs-out"};
+    for (const auto& colony : colonies) {
+        const auto& advice = *colony.advice;
+        section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{idOf(advice.verdict)}),
+                                      advice.estimate ? Cell(advice.estimate->spread) : Cell(Word{"not-known"}), known(advice.need), known(advice.bees),
+                                      known(advice.touchReserve), known(advice.runOut)});
+    }
+    return section;
+}
+
+// Each gift stands with its giver and its taker; it is listed where it is taken.
+Section gifts(const std::vector<PlannedColony>& colonies) {
+    Section section{"gifts"};
+    section.table.columns = {"from", "to", "combs", "honey"};
+    for (const auto& colony : colonies)
+        for (const auto& gift : colony.advice->gifts)
+            if (gift.to == colony.question->colony)
+                section.table.rows.push_back({Cell(gift.from), Cell(gift.to), Cell(Count{static_cast<double>(gift.combs.size())}), Cell(gift.honey)});
+    return section;
+}
+
+Section toMix(const std::vector<PlannedColony>& colonies) {
+    Section section{"to-mix"};
+    section.table.columns = {"colony", "ratio", "sugar", "water", "syrup"};
+    for (const auto& colony : colonies) {
+        const auto& advice = *colony.advice;
+        if (advice.verdict != Verdict::Feed || !advice.feed || advice.feed->syrup.sugar <= Mass(0)) continue;
+        const auto& syrup = advice.feed->syrup;
+        section.table.rows.push_back({Cell(colony.question->colony), Cell(advice.feed->ratio.printed), Cell(syrup.sugar), Cell(syrup.water), Cell(syrup.volume)});
+    }
+    return section;
+}
+
+// Cautions about one colony's own numbers stay on its sheet; what is said here holds for all.
+Section cautions(const std::vector<PlannedColony>& colonies, const ReferenceData& reference) {
+    Section section{"cautions"};
+    std::set<std::string> said;
+    for (const auto& colony : colonies)
+        for (const auto& remark : withSources(colony.advice->cautions, reference))
+            if (remark.remark.details.empty() && said.insert(remark.remark.id).second) section.remarks.push_back(remark);
+    return section;
+}
+
+} // namespace
+
+void add(YardTotals& totals, const PlannedColony& colony) {
+    const auto& advice = *colony.advice;
+    if (advice.verdict == Verdict::Harvest && advice.harvest) totals.honey = totals.honey + advice.harvest->upTo;
+    if (advice.verdict != Verdict::Feed || !advice.feed) return;
+    const auto& feed = *advice.feed;
+    totals.sugar = totals.sugar + feed.syrup.sugar;
+    totals.water = totals.water + feed.syrup.water;
+    totals.fondant = totals.fondant + feed.fondant;
+    if (!feed.lastDay || feed.syrup.sugar <= Mass(0)) return;
+    const Date last = colony.question->winter.date(*feed.lastDay);
+    totals.lastSyrupDay = totals.lastSyrupDay ? std::min(*totals.lastSyrupDay, last) : last;
+}
+
+Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price, const ReferenceData& reference) {
+    Sheet sheet{yard, {}, date, {}, {}};
+    for (auto& section : {toBuy(totalsOf(colonies), price), visits(colonies), colonyList(colonies), gifts(colonies), toMix(colonies), cautions(colonies, reference)})
+        if (!section.facts.empty() || !section.table.rows.empty() || !section.remarks.empty()) sheet.sections.push_back(section);
+    gatherSources(sheet);
+    return sheet;
+}
+
+} // namespace winterlarder::report

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+#include "report/sheet.h"
+
+#include <optional>
+#include <vector>
+
+namespace winterlarder::report {
+
+//! A colony as the yard plan sees it; both outlive the call.
+struct PlannedColony {
+    const advice::ColonyQuestion* question = nullptr;
+    const advice::Advice* advice = nullptr;
+};
+
+//! What the answers of a yard add up to: what is fed where feeding is the verdict, what may come off where harvest is.
+struct YardTotals {
+    Mass sugar{0}, fondant{0}, honey{0};
+    Volume water{0};
+    std::optional<Date> lastSyrupDay; //!< the earliest of the colonies that are fed syrup
+};
+//! Adds one colony. A colony that is to be united is not fed on its own. Tested: tests/report/sheets_test.cpp.
+void add(YardTotals& totals, const PlannedColony& colony);
+
+//! What the keeper pays for sugar, as far as it is known.
+struct SugarPrice {
+    std::optional<double> perKg;
+    std::string currency; //!< ISO 4217
+    std::optional<Mass> bag;
+};
+
+//! The yard on one or two pages. Sections, each only where there is something to say:
+//!   to-buy    facts sugar, bags, cost, water, fondant, honey-to-take, last-syrup-day
+//!   visits    table day, colony, what, amount, sugar, done; by day, then as the yard lists its colonies
+//!   colonies  table colony, verdict, stores, needed, bees, touches-reserve, runs-out
+//!   gifts     table from, to, combs, honey
+//!   to-mix    table colony, ratio, sugar, water, syrup
+//!   cautions  of all colonies, each once, with their sources
+//! Tested: tests/report/sheets_test.cpp.
+Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price,
+               const ReferenceData& reference);
+
+} // namespace winterlarder::report

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_desk.h"
+#include "widgets/backups_dialog.h"
+#include "widgets/entry_forms.h"
+#include "widgets/import_dialog.h"
+#include "widgets/why_window.h"
+
+#include <QFile>
+#include <QLabel>
+#include <QMenuBar>
+
+#include <functional>
+#include <map>
+#include <set>
+
+//! Every form and dialog, walked as a screen reader and a keyboard walk it.
+namespace winterlarder::desk {
+
+namespace {
+
+using invented::colony;
+
+class Forms : public invented::WindowDesk {
+protected:
+    static bool takesFocus(const QWidget* widget) {
+        return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && !widget->focusProxy() && !widget->objectName().startsWith(QStringLiteral("qt_"));
+    }
+    //! Names of all that takes the focus; a failure for each without one.
+    static std::multiset<QString> namesIn(QWidget* dialog, const char* what) {
+        std::multiset<QString> names;
+        for (auto* widget : dialog->findChildren<QWidget*>()) {
+            if (!takesFocus(widget)) continue;
+            auto* spoken = QAccessible::queryAccessibleInterface(widget);
+            const QString name = spoken ? spoken->text(QAccessible::Name) : QString();
+            EXPECT_FALSE(name.isEmpty()) << widget->metaObject()->className() << " in " << widget->parentWidget()->metaObject()->className() << " of " << what;
+            names.insert(name);
+        }
+        EXPECT_FALSE(names.empty()) << what << " has nothing to type into";
+        return names;
+    }
+    //! Tab comes round to every widget that takes the focus by Tab.
+    static void expectTabReachesAll(QWidget* dialog, const char* what) {
+        std::set<QWidget*> reached;
+        auto* first = dialog->nextInFocusChain();
+        for (auto* at = first; at && !reached.count(at); at = at->nextInFocusChain()) reached.insert(at);
+        for (auto* widget : dialog->findChildren<QWidget*>())
+            if (takesFocus(widget) && (widget->focusPolicy() & Qt::TabFocus)) EXPECT_TRUE(reached.count(widget)) << widget->metaObject()->className() << " of " << what;
+    }
+    void walk(QDialog* dialog, const char* what) {
+        dialog->show();
+        QTest::qWait(2);
+        namesIn(dialog, what);
+        expectTabReachesAll(dialog, what);
+        dialog->close();
+        QTest::qWait(2);
+    }
+};
+
+} // namespace
+
+TEST_F(Forms, EveryFormNamesWhatTakesTheFocusAndTabReachesIt) {
+    answerSlowly();
+    open({colony("Apple")});
+    auto* yard = window.yard();
+    const auto today = invented::day("2026-09-14");
+    const auto id = entry().id;
+    const std::vector<std::pair<const char*, std::function<EntryForm*()>>> forms{
+        {"look", [&] { return askForLook(&window, yard, yard->lookToEdit(id)); }},
+        {"note", [&] { return askForNote(&window, yard, {.colony = id, .date = today}); }},
+        {"weighing", [&] { return askForWeighing(&window, yard, {.colony = id, .weighing = {today, book::ScaleReading{}}}); }},
+        {"feed", [&] { return askForFeed(&window, yard, {.colony = id, .feed = {today, book::FeedKind::Syrup, {}, {}, {}, {}}}); }},
+        {"harvest", [&] { return askForHarvest(&window, yard, {.colony = id, .harvest = {today, Mass(0)}}); }},
+        {"treatment", [&] { return askForTreatment(&window, yard, {.colony = id, .date = today}); }},
+        {"outcome", [&] { return askForOutcome(&window, yard, {.colony = id, .date = today}); }},
+        {"sighting", [&] { return askForSighting(&window, yard, {.colony = id, .date = today}); }},
+        {"colony", [&] { return askForColony(&window, yard, records().colony); }},
+        {"new colony", [&] { return askForColony(&window, yard, {.yard = yard->shownYard()->id, .hive = entry().record.hive}); }},
+        {"hive", [&] { return askForHive(&window, yard, {.colony = id, .date = today, .hive = entry().record.hive}); }},
+        {"fate", [&] { return askForFate(&window, yard, {.colony = id, .date = today}); }},
+        {"move", [&] { return askForMove(&window, yard, {.colony = id, .date = today, .yard = yard->shownYard()->id}); }},
+        {"yard", [&] { return askForYard(&window, yard, {}); }},
+    };
+    for (const auto& [what, ask] : forms) walk(ask(), what);
+}
+
+TEST_F(Forms, DialogsToo) {
+    answerSlowly();
+    open({colony("Apple")});
+    QFile table(folder.filePath(QStringLiteral("weighings.csv")));
+    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+    table.write("colony,date,gross_kg\nApple,2026-09-14,41.5\n");
+    table.close();
+    walk(new ImportDialog(window.book(), table.fileName(), &window), "import");
+    walk(new BackupsDialog(window.book(), &window), "backups");
+    window.explain(entry().id);
+    auto* why = window.whyWindow();
+    EXPECT_TRUE(why->isVisible());
+    namesIn(why, "why");
+}
+
+TEST_F(Forms, AFieldWithoutANameWouldBeFound) {
+    QDialog bare(&window);
+    new QLineEdit(&bare);
+    bare.show();
+    auto* spoken = QAccessible::queryAccessibleInterface(bare.findChild<QLineEdit*>());
+    ASSERT_NE(spoken, nullptr);
+    EXPECT_TRUE(spoken->text(QAccessible::Name).isEmpty()) << "names are not made up by the toolkit, so the walks above can fail";
+}
+
+TEST_F(Forms, EveryMenuIsOpenedByAKeyAndNoKeyServesTwo) {
+    answerSlowly();
+    open({colony("Apple")});
+    std::map<QString, QString> shortcuts;
+    for (auto* top : window.menuBar()->actions()) {
+        EXPECT_TRUE(top->text().contains(QLatin1Char('&'))) << top->text().toStdString();
+        std::map<QChar, QString> letters;
+        for (auto* action : top->menu()->actions()) {
+            if (action->isSeparator()) continue;
+            const auto at = action->text().indexOf(QLatin1Char('&'));
+            if (at >= 0) {
+                const QChar letter = action->text().at(at + 1).toLower();
+                EXPECT_TRUE(letters.emplace(letter, action->text()).second) << action->text().toStdString() << " and " << letters[letter].toStdString();
+            }
+            for (const auto& key : action->shortcuts())
+                EXPECT_TRUE(shortcuts.emplace(key.toString(), action->text()).second) << action->text().toStdString() << " and " << shortcuts[key.toString()].toStdString();
+        }
+    }
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/hanging.h"
+#include "app/photographed.h"
+#include "widgets/comb_entry.h"
+#include "widgets/comb_fields.h"
+#include "widgets/comb_quick_form.h"
+#include "widgets/photograph_window.h"
+#include "widgets/comb_strip.h"
+#include "widgets/photograph_view.h"
+#include "widgets/zone_legend.h"
+
+#include <QApplication>
+#include <QDoubleSpinBox>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTimer>
+#include <gtest/gtest.h>
+
+namespace winterlarder::desk {
+
+namespace {
+
+class Entry : public testing::Test {
+protected:
+    Entry() : record(invented::colony("Apple")), answered(invented::answered(record)) {
+        entry.resize(1000, 420);
+        entry.show(record, answered.get(), *invented::shipped(), true);
+        QObject::connect(&entry, &CombEntry::combChanged, &entry, [this](int comb, const book::CombRecord& changed) {
+            std::get<std::vector<book::CombRecord>>(record.combs)[static_cast<std::size_t>(comb)] = changed;
+            entry.show(record, answered.get(), *invented::shipped(), true);
+        });
+        static_cast<QWidget&>(entry).show();
+        entry.activateWindow();
+        entry.drawing()->setFocus();
+        QTest::qWait(1);
+    }
+    const book::CombRecord& comb(std::size_t place) { return std::get<std::vector<book::CombRecord>>(record.combs)[place]; }
+    book::ColonyCase record;
+    AnsweredPointer answered;
+    CombEntry entry;
+};
+
+} // namespace
+
+TEST_F(Entry, DrawingStripFieldsAndLegendShowTheSame) {
+    QTest::keyClicks(static_cast<QWidget*>(entry.drawing()), QStringLiteral("b2"));
+    EXPECT_NEAR(shareOf(comb(0), Zone::Brood), 0.2, 1e-9);
+    EXPECT_EQ(entry.fields()->share(Zone::Brood)->value(), 20);
+    QTest::mouseClick(static_cast<QWidget*>(entry.strip()), Qt::LeftButton, {}, entry.strip()->slab(2).center().toPoint());
+    EXPECT_EQ(entry.drawing()->chosen(), 2);
+    EXPECT_EQ(entry.fields()->share(Zone::Capped)->value(), 30);
+    QTest::mouseClick(static_cast<QWidget*>(entry.legend()), Qt::LeftButton, {}, entry.legend()->placeOf(CombField::Open).center().toPoint());
+    EXPECT_EQ(entry.drawing()->picked(), CombField::Open);
+    entry.fields()->share(Zone::Open)->setValue(25);
+    EXPECT_NEAR(shareOf(comb(2), Zone::Open), 0.25, 1e-9);
+    EXPECT_NEAR(shareOf(entry.drawing()->combs()[2].record, Zone::Open), 0.25, 1e-9);
+}
+
+TEST_F(Entry, NumbersFollowTheHandWhileItDrags) {
+    auto* hand = static_cast<QWidget*>(entry.drawing());
+    const auto face = entry.drawing()->faceOf(1);
+    entry.drawing()->choose(1);
+    const CombLevels levels(entry.drawing()->combs()[1].format.outline, fillingOf(comb(1)));
+    const QPoint edge = placeOf({0, levels.archAt(CombEdge::Capped, 0)}, face).toPoint();
+    const double before = entry.fields()->share(Zone::Capped)->value();
+    QTest::mousePress(hand, Qt::LeftButton, {}, edge);
+    QTest::mouseMove(hand, edge - QPoint(0, 12));
+    EXPECT_LT(entry.fields()->share(Zone::Capped)->value(), before);
+    EXPECT_NEAR(shareOf(comb(1), Zone::Capped), 0.5, 1e-9) << "nothing is written before the hand lets go";
+    QTest::keyClick(hand, Qt::Key_Escape);
+    EXPECT_EQ(entry.fields()->share(Zone::Capped)->value(), before);
+    QTest::mouseRelease(hand, Qt::LeftButton, {}, edge);
+}
+
+TEST_F(Entry, CombsAreShownBeforeAnyAnswer) {
+    entry.show(record, nullptr, *invented::shipped(), true);
+    ASSERT_EQ(entry.drawing()->combs().size(), 4U);
+    EXPECT_TRUE(entry.drawing()->combs()[0].kilograms.startsWith(QStringLiteral("2."))) << entry.drawing()->combs()[0].kilograms.toStdString();
+}
+
+TEST_F(Entry, KilogramsFollowBeforeTheAnswerDoes) {
+    const QString before = entry.drawing()->combs()[0].kilograms;
+    QTest::keyClicks(static_cast<QWidget*>(entry.drawing()), QStringLiteral("c2"));
+    EXPECT_NE(entry.drawing()->combs()[0].kilograms, before);
+}
+
+TEST_F(Entry, CombsThatWereOnlyCountedAreCountedHere) {
+    record.combs = book::QuickCountRecord{5, 1, 0.8};
+    entry.show(record, answered.get(), *invented::shipped(), true);
+    EXPECT_TRUE(entry.quickForm()->isVisible());
+    EXPECT_FALSE(entry.drawing()->isVisible());
+    QSignalSpy counted(&entry, &CombEntry::counted);
+    entry.quickForm()->half()->setValue(3);
+    ASSERT_EQ(counted.size(), 1);
+    EXPECT_EQ(counted[0][0].value<book::QuickCountRecord>().half, 3);
+}
+
+TEST_F(Entry, WhereItMayNotBeEditedNothingIs) {
+    entry.show(record, answered.get(), *invented::shipped(), false);
+    EXPECT_FALSE(entry.fields()->isEnabled());
+    QTest::keyClicks(static_cast<QWidget*>(entry.drawing()), QStringLiteral("c2"));
+    EXPECT_NEAR(shareOf(comb(0), Zone::Capped), 0.8, 1e-9);
+}
+
+TEST_F(Entry, ACombIsMeasuredOnAPhotograph) {
+    using namespace photographed;
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("a.png"));
+    const Comb comb{"honey", hanging::frame().outline, {1, 0.5, 0, 0, 0}};
+    ASSERT_TRUE(photograph(comb, View{}).save(path));
+    QSignalSpy measured(&entry, &CombEntry::combMeasured);
+    entry.drawing()->choose(1);
+    QTimer::singleShot(0, [&] {
+        auto* window = qobject_cast<PhotographWindow*>(QApplication::activeModalWidget());
+        ASSERT_NE(window, nullptr);
+        ASSERT_TRUE(window->openPicture(path));
+        window->showStep(PhotographWindow::Step::Trace);
+        for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit window->view()->pointAdded(at);
+        QTest::mouseClick(window->takeButton(), Qt::LeftButton);
+    });
+    QTest::mouseClick(entry.fields()->photographButton(), Qt::LeftButton);
+    ASSERT_EQ(measured.size(), 1);
+    EXPECT_EQ(measured[0][0].toInt(), 1);
+    EXPECT_TRUE(measured[0][1].value<book::CombRecord>().measured);
+    EXPECT_EQ(measured[0][2].toStringList(), QStringList{path});
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "widgets/comb_layout.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+namespace winterlarder::desk {
+
+namespace {
+
+const hive::Outline deep{millimetres(428), millimetres(428), millimetres(205)};
+const hive::Outline sloping{millimetres(440), millimetres(210), millimetres(230)};
+
+std::vector<CombPlace> box(int number, int combs, const hive::Outline& outline) {
+    return std::vector<CombPlace>(static_cast<std::size_t>(combs), CombPlace{outline, number});
+}
+
+} // namespace
+
+TEST(CombLayout, TheUpperBoxIsAboveAndALongHiveRunsOverRows) {
+    auto two = box(0, 10, deep);
+    for (const auto& each : box(1, 10, deep)) two.push_back(each);
+    const auto rows = rowsOf(two);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].box, 1);
+    EXPECT_EQ(rows[1].combs.front(), 0);
+    const auto longHive = rowsOf(box(0, 26, sloping));
+    ASSERT_EQ(longHive.size(), 3U);
+    EXPECT_EQ(longHive[0].combs.front(), 0) << "from the entrance end";
+    EXPECT_EQ(longHive[0].combs.size(), 9U);
+}
+
+RC_GTEST_PROP(CombLayout, NoCombLiesOutsideOrOnAnotherAndAllAreToOneScale, ()) {
+    const int combs = *rc::gen::inRange(1, 40);
+    const QSizeF size(*rc::gen::inRange(400, 1600), *rc::gen::inRange(200, 700));
+    auto places = box(0, combs, *rc::gen::element(deep, sloping));
+    if (*rc::gen::arbitrary<bool>()) places.push_back({sloping, 1});
+    const CombWords words{60, 18, 70};
+    const auto laid = layOut(places, size, words);
+    RC_ASSERT(laid.size() == places.size());
+    double scale = 0;
+    for (std::size_t i = 0; i < laid.size(); ++i) {
+        const auto& outline = places[static_cast<std::size_t>(laid[i].comb)].outline;
+        const double own = laid[i].drawn.height() / outline.height.value();
+        if (scale == 0) scale = own;
+        RC_ASSERT(std::abs(own - scale) < 1e-9);
+        RC_ASSERT(std::abs(laid[i].drawn.width() / outline.top.value() - scale) < 1e-9);
+        RC_ASSERT(laid[i].drawn.left() >= 60 - 1e-9);
+        RC_ASSERT(laid[i].drawn.right() <= size.width() + 1e-9);
+        for (std::size_t j = 0; j < i; ++j) RC_ASSERT(!laid[i].drawn.intersects(laid[j].drawn));
+    }
+}
+
+RC_GTEST_PROP(CombLayout, AtTheHeightForAWidthTheWidthDecides, ()) {
+    const int combs = *rc::gen::inRange(1, 40);
+    const double width = *rc::gen::inRange(400, 1600);
+    const auto places = box(0, combs, *rc::gen::element(deep, sloping));
+    const CombWords words{60, 32, 70};
+    const double height = heightFor(places, width, words);
+    const auto laid = layOut(places, {width, height}, words), taller = layOut(places, {width, height + 2}, words);
+    RC_ASSERT(laid.back().words.bottom() <= height + 1);
+    const double scale = laid[0].drawn.height() / places[0].outline.height.value();
+    RC_ASSERT(scale <= 0.36 + 1e-9);
+    if (scale < 0.36 - 1e-9) RC_ASSERT(std::abs(taller[0].drawn.height() - laid[0].drawn.height()) < 1e-9);
+}
+
+TEST(CombLayout, BesideInAShorterRowIsItsLast) {
+    auto places = box(0, 10, deep);
+    for (const auto& each : box(1, 4, deep)) places.push_back(each);
+    const auto rows = rowsOf(places);
+    EXPECT_EQ(combBeside(rows, 2, -1), 12);
+    EXPECT_EQ(combBeside(rows, 8, -1), 13);
+    EXPECT_EQ(combBeside(rows, 12, -1), 12) << "nothing is above";
+    EXPECT_EQ(combBeside(rows, 12, 1), 2);
+}
+
+} // namespace winterlarder::desk
