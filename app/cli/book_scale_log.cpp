@@ -4,9 +4,9 @@
 #include "cli/open_book.h"
 #include "cli/table.h"
 
+#include "cli/tr.h"
 #include "feeding/syrup.h"
 
-#include <QCoreApplication>
 #include <fmt/format.h>
 #include <ostream>
 #include <set>
@@ -15,8 +15,6 @@ namespace winterlarder::cli {
 namespace {
 
 using exchange::Json;
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 constexpr const char* origin = "from the scale's log";
 

@@ -3,17 +3,15 @@
 
 #include "answer/follow_json.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace winterlarder::cli {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 class FollowText {
 public:
