@@ -22,6 +22,7 @@ constexpr double dotsPerInch = 288; // what the sheet is laid out in: fine enoug
 constexpr double dotsPerPoint = dotsPerInch / 72;
 constexpr double largestLetters = 9, smallestLetters = 6.5, stepDown = 0.25; // points
 constexpr double footerPoints = 7;
+constexpr double hopeless = 2.5; // so many times the pages wanted are not saved by small letters: they stay large
 const QMarginsF margins(14, 12, 14, 12); // mm
 constexpr double pictureShare = 0.38;    // of its width
 constexpr double pictureDotsPerInch = 140; // of its letters: finer than a screen's, so that they are as large as the sheet's
@@ -52,7 +53,7 @@ public:
     LaidOut(const Paper& paper, const QSizeF& room) : room_(room) {
         for (double points = largestLetters; points >= smallestLetters - 1e-9; points -= stepDown) {
             lay(paper, points);
-            if (document_->pageCount() <= paper.wantedPages) break;
+            if (document_->pageCount() <= paper.wantedPages || document_->pageCount() > hopeless * paper.wantedPages) break;
         }
         keepHeadingsWithWhatFollows();
     }

@@ -9,7 +9,7 @@ namespace winterlarder::desk {
 
 //! The hive from above: a slab a comb, as thick as its bar is wide, all boxes as they stand, filled from the front as its zones are
 //! (stores, brood, empty). A click chooses. It shows what the comb drawing says; the keyboard works there. Tested:
-//! tests/app/comb_strip_test.cpp.
+//! tests/app/comb_drawing_test.cpp.
 class CombStrip : public QWidget {
     Q_OBJECT
 

@@ -9,7 +9,7 @@ namespace winterlarder::desk {
 namespace {
 
 const hive::Outline deep{millimetres(428), millimetres(428), millimetres(205)};
-const hive::Outline sloping{millimetres(440), millimetres(210), millimetres(230)};
+const hive::Outline leaning{millimetres(440), millimetres(210), millimetres(230)};
 
 std::vector<CombPlace> box(int number, int combs, const hive::Outline& outline) {
     return std::vector<CombPlace>(static_cast<std::size_t>(combs), CombPlace{outline, number});
@@ -24,7 +24,7 @@ TEST(CombLayout, TheUpperBoxIsAboveAndALongHiveRunsOverRows) {
     ASSERT_EQ(rows.size(), 2U);
     EXPECT_EQ(rows[0].box, 1);
     EXPECT_EQ(rows[1].combs.front(), 0);
-    const auto longHive = rowsOf(box(0, 26, sloping));
+    const auto longHive = rowsOf(box(0, 26, leaning));
     ASSERT_EQ(longHive.size(), 3U);
     EXPECT_EQ(longHive[0].combs.front(), 0) << "from the entrance end";
     EXPECT_EQ(longHive[0].combs.size(), 9U);
@@ -33,8 +33,8 @@ TEST(CombLayout, TheUpperBoxIsAboveAndALongHiveRunsOverRows) {
 RC_GTEST_PROP(CombLayout, NoCombLiesOutsideOrOnAnotherAndAllAreToOneScale, ()) {
     const int combs = *rc::gen::inRange(1, 40);
     const QSizeF size(*rc::gen::inRange(400, 1600), *rc::gen::inRange(200, 700));
-    auto places = box(0, combs, *rc::gen::element(deep, sloping));
-    if (*rc::gen::arbitrary<bool>()) places.push_back({sloping, 1});
+    auto places = box(0, combs, *rc::gen::element(deep, leaning));
+    if (*rc::gen::arbitrary<bool>()) places.push_back({leaning, 1});
     const CombWords words{60, 18, 70};
     const auto laid = layOut(places, size, words);
     RC_ASSERT(laid.size() == places.size());
@@ -54,7 +54,7 @@ RC_GTEST_PROP(CombLayout, NoCombLiesOutsideOrOnAnotherAndAllAreToOneScale, ()) {
 RC_GTEST_PROP(CombLayout, AtTheHeightForAWidthTheWidthDecides, ()) {
     const int combs = *rc::gen::inRange(1, 40);
     const double width = *rc::gen::inRange(400, 1600);
-    const auto places = box(0, combs, *rc::gen::element(deep, sloping));
+    const auto places = box(0, combs, *rc::gen::element(deep, leaning));
     const CombWords words{60, 32, 70};
     const double height = heightFor(places, width, words);
     const auto laid = layOut(places, {width, height}, words), taller = layOut(places, {width, height + 2}, words);

@@ -37,7 +37,7 @@ struct Seen20 {
 };
 
 // An invented look in the second week of September: brood nest below, honey above, no two neighbours of the nest alike.
-constexpr Seen20 look[] = {
+constexpr Seen20 visited[] = {
     {0.9, 0, 0, 0},     {0.7, 0.2, 0, 0},   {0.4, 0.1, 0.2, 0.2}, {0.2, 0.1, 0.5, 0.1}, {0.2, 0, 0.6, 0.1},
     {0.2, 0, 0.6, 0.1}, {0.2, 0.1, 0.5, 0.1}, {0.4, 0.1, 0.3, 0.1}, {0.7, 0.1, 0, 0.1},   {0.9, 0, 0, 0},
     {0.8, 0.2, 0, 0},   {0.8, 0.2, 0, 0},   {0.9, 0.1, 0, 0},     {1, 0, 0, 0},         {1, 0, 0, 0},
@@ -54,10 +54,10 @@ TEST(Visit, TwentyCombsTakeAtMostOneHundredAndTwentyKeystrokes) {
     keys.type("8o2> ").type("1c9>").type("C>").type("  ").type("95o05>").type("1c9> ").type("6o2");
     for (std::size_t i = 0; i < 20; ++i) {
         SCOPED_TRACE(i);
-        EXPECT_NEAR(shareOf(desk.record(i), Zone::Capped), look[i].capped, 1e-9);
-        EXPECT_NEAR(shareOf(desk.record(i), Zone::Open), look[i].open, 1e-9);
-        EXPECT_NEAR(shareOf(desk.record(i), Zone::Brood), look[i].brood, 1e-9);
-        EXPECT_NEAR(shareOf(desk.record(i), Zone::BeeBread), look[i].pollen, 1e-9);
+        EXPECT_NEAR(shareOf(desk.record(i), Zone::Capped), visited[i].capped, 1e-9);
+        EXPECT_NEAR(shareOf(desk.record(i), Zone::Open), visited[i].open, 1e-9);
+        EXPECT_NEAR(shareOf(desk.record(i), Zone::Brood), visited[i].brood, 1e-9);
+        EXPECT_NEAR(shareOf(desk.record(i), Zone::BeeBread), visited[i].pollen, 1e-9);
         EXPECT_EQ(desk.record(i).facesSeen, 2);
     }
     std::cout << "a look of twenty combs: " << keys.strokes << " keystrokes\n";
