@@ -27,6 +27,9 @@ class Adviser;
 class Answering;
 class Banner;
 class ColonyView;
+class Following;
+class LatestWork;
+class Learning;
 class WhyWindow;
 class YardView;
 
@@ -44,6 +47,11 @@ public:
     void useReference(std::shared_ptr<const ReferenceData> reference);
     //! Takes an adviser (tests bring their own) and asks it about every colony.
     void useAdviser(std::shared_ptr<const Adviser> adviser);
+
+    //! Writes what is due for the yard's colonies, as an iCalendar file.
+    void writeCalendar(const QString& file);
+    //! Follows the winter of the colony looked at, and learns from past ones, in the background.
+    void followWinters(winter::Sampling sampling, int threads);
 
     // ---- books -------------------------------------------------------------------------------------------------------
     void openBook(const QString& file, bool readOnly = false, bool takeOver = false);
@@ -86,6 +94,7 @@ public slots:
     void removeColony();
     void useUnits(winterlarder::UnitSystem system);
     void saveYardSheet();
+    void saveCalendar();
     void printYardSheet();
     void explain(winterlarder::desk::ColonyId id);
 
@@ -143,6 +152,9 @@ private:
     QMenu* colonyMenu_ = nullptr;
     QString bookFolder_;
     Answering* answering_ = nullptr;
+    Following* following_ = nullptr; //!< nothing until followWinters()
+    Learning* learning_ = nullptr;
+    LatestWork* calendar_ = nullptr; //!< nothing until one is asked for
     std::shared_ptr<const ReferenceData> reference_;
     ColourWish colourWish_ = settings::colours();
     bool applyingColours_ = false;

@@ -34,6 +34,7 @@ void MainWindow::buildBookMenu() {
     menu->addSeparator();
     menu->addAction(tr("&Print yard sheet\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet);
     menu->addAction(tr("Save yard sheet as P&DF\u2026"), this, &MainWindow::saveYardSheet);
+    menu->addAction(tr("Save what is due as a calen&dar\u2026"), this, &MainWindow::saveCalendar);
     menu->addAction(tr("Save winter &picture\u2026"), this, [this] { colonyView_->picture()->saveAs(); });
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
