@@ -6,7 +6,7 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 program=${1:-build/release/winterlarder}
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
-QT_QPA_PLATFORM=offscreen "$program" --pictures "$folder" demo/*.json >/dev/null
+QT_QPA_PLATFORM=offscreen "$program" --pictures "$folder" >/dev/null
 mkdir -p resources/pictures
 cp "$folder/window-light.png" resources/pictures/window.png
 cp "$folder/window-dark.png" resources/pictures/window-dark.png

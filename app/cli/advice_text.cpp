@@ -3,18 +3,16 @@
 
 #include "answer/json_values.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
-#include <QCoreApplication>
 
 namespace winterlarder::cli {
 
 using namespace winterlarder::answer;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 // Writes the parts of one answer, one after the other.
 class AnswerText {

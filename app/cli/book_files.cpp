@@ -4,6 +4,7 @@
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "exchange/book_csv.h"
 #include "exchange/book_document.h"
 #include "exchange/json_tree.h"
@@ -23,7 +24,6 @@ namespace {
 namespace files = std::filesystem;
 using exchange::Json;
 
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 QString of(const std::string& text) { return QString::fromStdString(text); }
 
 //! Says what an edit without a new id did: how many entries it touched.

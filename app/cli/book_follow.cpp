@@ -9,12 +9,12 @@
 #include "cli/table.h"
 
 #include "book/case_of.h"
+#include "cli/tr.h"
 #include "exchange/calendar_file.h"
 #include "text/follow_words.h"
 #include "text/learned_words.h"
 #include "text/words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
@@ -26,8 +26,6 @@ using namespace winterlarder::answer;
 using exchange::Json;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 struct Asked {
     book::Book book;

@@ -4,8 +4,9 @@
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
 #include "cli/table.h"
+#include "cli/tr.h"
+#include "feeding/syrup.h"
 
-#include <QCoreApplication>
 #include <fmt/format.h>
 #include <ostream>
 
@@ -16,8 +17,6 @@ using namespace winterlarder::answer;
 namespace {
 
 using exchange::Json;
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 Status told(Session& session, const ScaleRecords& records) {
     if (session.json)

@@ -2,11 +2,11 @@
 #include "cli/commands.h"
 #include "answer/json_values.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "climate/daily_record.h"
 #include "exchange/daily_temperatures.h"
 #include "exchange/suggestion.h"
 
-#include <QCoreApplication>
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
@@ -16,8 +16,6 @@ using namespace winterlarder::answer;
 namespace {
 
 using exchange::Json;
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 Json climateJson(const climate::OwnClimate& own) {
     Json object = Json::object();

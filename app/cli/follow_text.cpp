@@ -3,18 +3,16 @@
 
 #include "answer/follow_json.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "text/follow_words.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace winterlarder::cli {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 class FollowText {
 public:

@@ -3,12 +3,12 @@
 #include "cli/commands.h"
 #include "answer/json_values.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "exchange/suggestion.h"
 #include "exchange/words_of_records.h"
 #include "feeding/syrup.h"
 #include "winter/heat.h"
 
-#include <QCoreApplication>
 #include <cmath>
 #include <fmt/format.h>
 
@@ -19,8 +19,6 @@ using namespace winterlarder::answer;
 namespace {
 
 using exchange::Json;
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 void checkRange(const char* option, double value, double low, double high, Problems& problems) {
     if (std::isfinite(value) && value >= low && value <= high) return;

@@ -3,10 +3,10 @@
 
 #include "answer/scale_answer.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "exchange/json_tree.h"
 #include "text/scale_words.h"
 
-#include <QCoreApplication>
 #include <cmath>
 #include <filesystem>
 #include <fmt/format.h>
@@ -20,8 +20,6 @@ namespace {
 using answer::ScaleAnswer;
 
 constexpr std::size_t mostLines = 12; // of a list in text
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 // ---- what the command line said
 

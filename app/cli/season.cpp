@@ -4,11 +4,11 @@
 #include "cli/commands.h"
 #include "answer/json_values.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
 #include "text/words.h"
 
-#include <QCoreApplication>
 #include <cmath>
 #include <fmt/format.h>
 
@@ -19,8 +19,6 @@ using namespace winterlarder::answer;
 namespace {
 
 using exchange::Json;
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 constexpr int usualWinter = 2026;
 

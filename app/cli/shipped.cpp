@@ -3,12 +3,12 @@
 #include "cli/commands.h"
 #include "answer/json_values.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "climate/site.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
 #include "hive/hive.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
@@ -21,7 +21,6 @@ namespace {
 
 using exchange::Json;
 
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 QString of(const std::string& text) { return QString::fromStdString(text); }
 QString of(std::string_view text) { return of(std::string(text)); }
 

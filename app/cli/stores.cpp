@@ -4,9 +4,9 @@
 #include "cli/commands.h"
 #include "answer/json_values.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 #include "text/words.h"
 
-#include <QCoreApplication>
 
 namespace winterlarder::cli {
 
@@ -15,8 +15,6 @@ using namespace winterlarder::answer;
 namespace {
 
 using exchange::Json;
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 Json evidenceJson(const advice::StoresToday& today) {
     Json list = Json::list();

@@ -5,8 +5,8 @@
 #include "cli/commands.h"
 #include "answer/json_values.h"
 #include "cli/table.h"
+#include "cli/tr.h"
 
-#include <QCoreApplication>
 #include <fmt/format.h>
 #include <numeric>
 
@@ -17,8 +17,6 @@ using namespace winterlarder::answer;
 namespace {
 
 using exchange::Json;
-
-QString tr(const char* text) { return QCoreApplication::translate("CommandLine", text); }
 
 constexpr double secondsPerDay = 86400;
 

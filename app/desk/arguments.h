@@ -21,7 +21,7 @@ struct Arguments {
     bool help = false;
     QString fault;                    //!< what is wrong with them; empty if nothing
 };
-//! Reads them; the program's own name first. Tested: tests/app/arguments_test.cpp.
+//! Reads them; the program's own name first. Tested: tests/app/words_test.cpp.
 Arguments readArguments(const QStringList& given);
 QString helpText();
 

@@ -13,11 +13,13 @@
 #include <QAction>
 #include <QDateTime>
 #include <QDir>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLocale>
 #include <QMenu>
 #include <QRegularExpression>
+#include <QStackedWidget>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
@@ -80,6 +82,7 @@ void MainWindow::receive(Opened opened) {
 }
 
 void MainWindow::openFirst(Opened opened) {
+    if (!opened.demo.isEmpty()) return openCopyOfDemo(opened.demo);
     if (!opened.records.empty()) return openCases(std::move(opened.records));
     if (!opened.books.isEmpty()) return openBook(opened.books.front());
     if (!arguments_.files.isEmpty() || arguments_.pictures) return;
@@ -99,6 +102,15 @@ void MainWindow::openCases(std::vector<book::ColonyCase> records) {
     yard_.showDay(arguments_.day.value_or(day));
     const QString file = temporary_->filePath(QStringLiteral("cases-%1%2").arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
     book_.create(file, [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); });
+}
+
+void MainWindow::openCopyOfDemo(const QString& demo) {
+    if (!temporary_) temporary_ = std::make_unique<QTemporaryDir>();
+    const QString copy = temporary_->filePath(QStringLiteral("demo-%1%2").arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
+    QFile::copy(demo, copy);
+    QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+    yard_.showDay(arguments_.day.value_or(demoDay));
+    openBook(copy);
 }
 
 void MainWindow::beginBook(const Beginning& beginning) {
@@ -181,7 +193,7 @@ void MainWindow::showAccess() {
         banner_->say(QStringLiteral("access"), whyReadOnly(*state), actions, false);
     }
     if (isTemporary() && !arguments_.pictures && banner_->said(QStringLiteral("temporary")).isEmpty())
-        banner_->say(QStringLiteral("temporary"), tr("Opened from case files: what you change is kept only until the window closes."),
+        banner_->say(QStringLiteral("temporary"), tr("This yard is here to be tried out: what you change is kept only until the window closes."),
                      {{tr("Keep it as a book\u2026"), [this] { copyByHand(); }}});
 }
 

@@ -118,6 +118,7 @@ private:
     void connectBook();
     void receive(Opened opened);
     void openFirst(Opened opened);
+    void openCopyOfDemo(const QString& demo);
     void listRecentBooks();
     void showState();
     void showAccess();

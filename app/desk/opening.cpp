@@ -5,7 +5,6 @@
 #include "book/book.h"
 #include "exchange/case_file.h"
 
-#include <QDir>
 #include <QFile>
 
 namespace winterlarder::desk {
@@ -34,17 +33,15 @@ void readInto(Opened& opened, const QString& path) {
     else opened.problems.insert(opened.problems.end(), record.problems().begin(), record.problems().end());
 }
 
-} // namespace
-
-QStringList demoFiles(const QString& dataFolder) {
-    for (const QString& folder : {dataFolder + QStringLiteral("/demo"), dataFolder + QStringLiteral("/../demo")}) {
-        const QDir demo(folder);
-        QStringList files;
-        for (const QString& name : demo.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) files << demo.filePath(name);
-        if (!files.isEmpty()) return files;
-    }
-    return {};
+// Beside the shipped data where installed, else beside the program, where the build makes it.
+Outcome<QString> findDemo(const answer::DataFolderChoice& choice) {
+    const std::string name = std::string("demo/orchard") + book::bookExtension;
+    for (const auto& folder : {answer::dataFolder(choice), choice.executable.parent_path()})
+        if (std::filesystem::exists(folder / name)) return QString::fromStdString((folder / name).string());
+    return Problem{ProblemKind::File, {name, 0, 0}, "the demo book is not there", "make it with demo/make-book"};
 }
+
+} // namespace
 
 Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> reference) {
     Opened opened;
@@ -59,11 +56,12 @@ Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> 
 Opened openAll(const Arguments& arguments) {
     const auto choice = choiceOf(arguments);
     auto reference = answer::loadShippedData(choice);
-    if (!reference.ok()) return {nullptr, {}, {}, reference.problems()};
-    const QString folder = QString::fromStdString(answer::dataFolder(choice).string());
-    const bool demo = arguments.demo || (arguments.pictures && arguments.files.isEmpty());
-    const QStringList files = demo ? demoFiles(folder) : arguments.files;
-    return openFiles(files, std::make_shared<const ReferenceData>(std::move(reference).value()));
+    if (!reference.ok()) return {nullptr, {}, {}, {}, reference.problems()};
+    auto data = std::make_shared<const ReferenceData>(std::move(reference).value());
+    if (!arguments.demo && !(arguments.pictures && arguments.files.isEmpty())) return openFiles(arguments.files, std::move(data));
+    const auto demo = findDemo(choice);
+    if (!demo.ok()) return {std::move(data), {}, {}, {}, demo.problems()};
+    return {std::move(data), {}, {}, *demo, {}};
 }
 
 } // namespace winterlarder::desk

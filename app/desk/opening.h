@@ -17,15 +17,17 @@ struct Opened {
     std::shared_ptr<const ReferenceData> reference;
     std::vector<book::ColonyCase> records; //!< of the files without fault, in their order
     QStringList books;                     //!< book files, not opened yet
+    QString demo;                          //!< the demo book as it was built, where the demo is asked for
     Problems problems;
 };
 
-//! The demo yard where asked for (or pictures without files). Where the shipped data are looked for, by arguments, environment and the program's own place.
+//! The demo yard where asked for (or pictures without files). Where the shipped data and the demo book are looked for, by arguments,
+//! environment and the program's own place. Tested: tests/app/demo_test.cpp.
 Opened openAll(const Arguments& arguments);
 //! Reads more case files with data already there.
 Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> reference);
 
-//! The demo yard's case files: beside the shipped data where installed, else in the source folder.
-QStringList demoFiles(const QString& dataFolder);
+//! The day the demo yard is looked at: that of its last looks.
+inline const Date demoDay = *Date::of(2026, 9, 14);
 
 } // namespace winterlarder::desk

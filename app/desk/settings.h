@@ -13,7 +13,7 @@ namespace winterlarder::desk {
 enum class ColourWish { AsSystem, Light, Dark };
 
 //! What this keeper chose on this computer; nothing of it is in the book. Kept in the user's own settings file.
-//! Tested: tests/app/settings_test.cpp.
+//! Tested: tests/app/pages_test.cpp.
 namespace settings {
 
 QStringList recentBooks(); //!< newest first, at most eight

@@ -12,7 +12,7 @@ namespace winterlarder::desk {
 class Reckoning;
 
 //! Answers what is tried out with another demand: a preview over few winters first, then the full answer. Only the newest wish is
-//! answered; older ones are stopped, and what they bring late is thrown away. Tested: tests/app/trying_test.cpp.
+//! answered; older ones are stopped, and what they bring late is thrown away. Tested: tests/app/what_if_test.cpp.
 class Trying : public QObject {
     Q_OBJECT
 

@@ -16,7 +16,7 @@
 namespace winterlarder::desk {
 
 //! Carries out work on one book, in the order asked, on a thread of its own: the window never waits for a disk. What is asked is
-//! always done, also when the window closes meanwhile. Lives on the interface thread. Tested: tests/app/book_worker_test.cpp.
+//! always done, also when the window closes meanwhile. Lives on the interface thread. Tested: tests/app/yard_test.cpp.
 class BookWorker : public QObject {
     Q_OBJECT
 

@@ -41,6 +41,6 @@ const book::Look* lastLook(const ColonyRecords& records, Date day);
 //! Colonies that touched entries belong to; nothing where it cannot be told (an entry is gone, a yard changed): all may be.
 std::optional<std::set<book::ColonyId>> coloniesOf(book::Book& book, const std::vector<book::Touched>& touched);
 
-// Tested: tests/app/colony_records_test.cpp.
+// Tested: tests/app/yard_test.cpp.
 
 } // namespace winterlarder::desk

@@ -10,7 +10,7 @@
 namespace winterlarder::desk {
 
 //! The look as a table: a row a comb. It holds a copy of the records to show; what is typed goes out as a wish and comes back with
-//! the records. Tested with QAbstractItemModelTester: tests/app/comb_table_model_test.cpp.
+//! the records. Tested with QAbstractItemModelTester: tests/app/models_test.cpp.
 class CombTableModel : public QAbstractTableModel {
     Q_OBJECT
 

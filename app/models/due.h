@@ -16,7 +16,7 @@ struct Due {
 };
 
 //! Feed: the first dose; unite: before laying stops; harvest: while it is still mild, by the advised end of feeding; leave: weigh
-//! when income ends; cannot say: whatever is not known. Tested: tests/app/due_test.cpp.
+//! when income ends; cannot say: whatever is not known. Tested: tests/app/models_test.cpp.
 Due dueOf(const AnsweredColony& colony);
 
 //! Order of urgency, smaller first: earliest due day, then feed, unite, cannot say, harvest, leave.

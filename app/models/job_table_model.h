@@ -7,7 +7,7 @@
 
 namespace winterlarder::desk {
 
-//! Jobs by day as a table; with or without the colony's name. Tested with QAbstractItemModelTester: tests/app/yard_plan_test.cpp.
+//! Jobs by day as a table; with or without the colony's name. Tested with QAbstractItemModelTester: tests/app/models_test.cpp.
 class JobTableModel : public QAbstractTableModel {
     Q_OBJECT
 

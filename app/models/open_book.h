@@ -43,7 +43,7 @@ struct BookChange {
 };
 
 //! The book the window works on. Edits are on disk when changed() comes; one that cannot be made comes back through refused() and the
-//! book is as before. Other programs' changes are noticed within two seconds. Tested: tests/app/open_book_test.cpp.
+//! book is as before. Other programs' changes are noticed within two seconds. Tested: tests/app/yard_test.cpp.
 class OpenBook : public QObject {
     Q_OBJECT
 

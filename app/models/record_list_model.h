@@ -7,7 +7,7 @@
 
 namespace winterlarder::desk {
 
-//! Entries of a colony as a table: day, what, details. Tested with QAbstractItemModelTester: tests/app/record_rows_test.cpp.
+//! Entries of a colony as a table: day, what, details. Tested with QAbstractItemModelTester: tests/app/fields_test.cpp.
 class RecordListModel : public QAbstractTableModel {
     Q_OBJECT
 

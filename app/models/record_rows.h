@@ -20,7 +20,7 @@ struct RecordRow {
 };
 
 //! Everything recorded of a colony, newest first; of one day in the order of writing, the last one first.
-//! Tested: tests/app/record_rows_test.cpp.
+//! Tested: tests/app/fields_test.cpp.
 std::vector<RecordRow> recordRows(const ColonyRecords& records);
 //! Of these kinds only.
 std::vector<RecordRow> recordRows(const ColonyRecords& records, const std::vector<book::Kind>& kinds);

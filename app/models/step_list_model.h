@@ -10,7 +10,7 @@
 namespace winterlarder::desk {
 
 //! The steps of the book's history, newest first: when, by whom, what; taken back or not. Reads on as it is scrolled.
-//! Tested with QAbstractItemModelTester: tests/app/record_rows_test.cpp.
+//! Tested with QAbstractItemModelTester: tests/app/fields_test.cpp.
 class StepListModel : public QAbstractTableModel {
     Q_OBJECT
 

@@ -12,7 +12,7 @@ namespace winterlarder::desk {
 enum class YardOrder { Urgency, Name };
 
 //! The yard and its colonies, one row each; the yard itself is the first row. Rows keep their place while an answer is being
-//! computed. Tested with QAbstractItemModelTester: tests/app/yard_list_model_test.cpp.
+//! computed. Tested with QAbstractItemModelTester: tests/app/models_test.cpp.
 class YardListModel : public QAbstractListModel {
     Q_OBJECT
 

@@ -34,7 +34,7 @@ struct YardPlan {
     std::vector<advice::CombGift> gifts;
 };
 
-//! Tested: tests/app/yard_plan_test.cpp.
+//! Tested: tests/app/models_test.cpp.
 YardPlan planOf(const Yard& yard);
 //! The jobs at one colony alone, by day.
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony);

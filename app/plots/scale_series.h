@@ -21,7 +21,7 @@ struct ScaleSeries {
     double mostKg = 10;
 };
 
-//! `daysAhead`: how far past the asking day the band is shown. Empty where there is neither. Tested: tests/app/scale_series_test.cpp.
+//! `daysAhead`: how far past the asking day the band is shown. Empty where there is neither. Tested: tests/app/what_if_test.cpp.
 ScaleSeries scaleSeries(const WinterPicture& picture, int daysAhead = 75);
 
 } // namespace winterlarder::desk

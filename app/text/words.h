@@ -9,7 +9,7 @@
 #include <string>
 
 //! Names and whole sentences for what the core says in ids and numbers. Every text can be translated; none is glued
-//! from pieces. Tested: tests/answer/words_test.cpp.
+//! from pieces. Tested: tests/app/words_test.cpp.
 namespace winterlarder::text {
 
 QString verdict(advice::Verdict verdict);       //!< "harvest", "leave", "feed", "unite", "cannot say"

@@ -11,7 +11,7 @@ class QVBoxLayout;
 namespace winterlarder::desk {
 
 //! What the keeper must know while working, above everything else: one line a matter, with what can be done about it. Lines stand until
-//! the matter is over or they are put away. Tested: tests/app/banner_test.cpp.
+//! the matter is over or they are put away. Tested: tests/app/pages_test.cpp.
 class Banner : public QFrame {
     Q_OBJECT
 

@@ -17,7 +17,7 @@ class QVBoxLayout;
 namespace winterlarder::desk {
 
 //! The boxes of a hive as they stand, the topmost first: the format, how many combs hang in each, and whether it is a super.
-//! Tested: tests/app/entry_forms_test.cpp.
+//! Tested: tests/app/fields_test.cpp.
 class BoxesField : public QWidget {
     Q_OBJECT
 

@@ -10,7 +10,7 @@ class QWidget;
 namespace winterlarder::desk {
 
 //! Every colour of the window, by what it is for. Text keeps at least 4.5:1 against what it stands on; nothing is told by
-//! colour alone (patterns, dashes and shapes say the same). Tested: tests/app/colours_test.cpp.
+//! colour alone (patterns, dashes and shapes say the same). Tested: tests/app/window_test.cpp.
 struct Colours {
     bool dark = false;
     QColor desk, card, cardEdge, hover;        //!< behind everything, panels, their edge, under the pointer

@@ -22,7 +22,7 @@ class QPushButton;
 namespace winterlarder::desk {
 
 //! A form for one entry of the book: named fields, what is wrong with them said below, and nothing written until it is right. It is
-//! filled in by widgets/entry_forms.h. Tested: tests/app/entry_forms_test.cpp.
+//! filled in by widgets/entry_forms.h. Tested: tests/app/fields_test.cpp.
 class EntryForm : public QDialog {
     Q_OBJECT
 

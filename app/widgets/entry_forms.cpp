@@ -7,6 +7,7 @@
 #include <QCheckBox>
 #include <QCoreApplication>
 #include <QDateEdit>
+#include <QLabel>
 #include <QPlainTextEdit>
 
 namespace winterlarder::desk {

@@ -6,7 +6,7 @@
 namespace winterlarder::desk {
 
 //! The forms for everything a keeper writes down of a colony. Each opens over `parent` and is written to the yard's book; an entry
-//! with id 0 is a new one. Tested: tests/app/entry_forms_test.cpp.
+//! with id 0 is a new one. Tested: tests/app/fields_test.cpp.
 EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look); //!< all but its combs, which are drawn
 EntryForm* askForNote(QWidget* parent, Yard* yard, const book::Look& look);
 EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& weighing);

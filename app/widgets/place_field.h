@@ -17,7 +17,7 @@ namespace winterlarder::desk {
 
 using PlaceChoice = decltype(book::SiteRecord::where);
 
-//! "45.1, -64.5", "45,1 -64,5", "45.1 N 64.5 W" as coordinates; nothing where it is none. Tested: tests/app/place_field_test.cpp.
+//! "45.1, -64.5", "45,1 -64,5", "45.1 N 64.5 W" as coordinates; nothing where it is none. Tested: tests/app/fields_test.cpp.
 std::optional<book::Coordinates> readCoordinates(const QString& text);
 //! Stations whose town begins with, then whose town, region or country holds, what was typed; at most `most`.
 std::vector<const Station*> stationsNamed(const ReferenceData& reference, const QString& text, int most);

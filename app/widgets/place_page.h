@@ -25,7 +25,7 @@ class PlaceField;
 class WeatherPart;
 
 //! Place: where the yard is, its climate, the dates its winter turns on, the keeper's wishes, and what sugar costs. Each change is
-//! written to the book at once. Tested: tests/app/place_page_test.cpp.
+//! written to the book at once. Tested: tests/app/pages_test.cpp.
 class PlacePage : public QWidget {
     Q_OBJECT
 

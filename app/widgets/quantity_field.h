@@ -11,7 +11,7 @@
 namespace winterlarder::desk {
 
 //! A field that takes a quantity as people type it ("1,5 kg", "3 lb 4 oz", "12"), within the limits of shared/fields.csv. What cannot
-//! be read stays as it was typed, marked, with what would be right. Tested: tests/app/quantity_field_test.cpp.
+//! be read stays as it was typed, marked, with what would be right. Tested: tests/app/fields_test.cpp.
 class QuantityField : public QLineEdit {
     Q_OBJECT
 

@@ -24,7 +24,7 @@ struct Beginning {
     UnitSystem units = UnitSystem::Metric;
 };
 
-//! The first page: three questions and a new book, or one that is there already. Tested: tests/app/start_page_test.cpp.
+//! The first page: three questions and a new book, or one that is there already. Tested: tests/app/pages_test.cpp.
 class StartPage : public QWidget {
     Q_OBJECT
 

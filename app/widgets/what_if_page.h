@@ -17,7 +17,7 @@ namespace winterlarder::desk {
 
 //! What if: amounts and demand to be tried out by sliders, the chances in words beside them; nothing is written down until it is made the
 //! plan. Amounts are laid over the winters at hand; another demand is asked for and comes back through takeAnswer().
-//! Tested: tests/app/what_if_page_test.cpp.
+//! Tested: tests/app/what_if_test.cpp.
 class WhatIfPage : public QWidget {
     Q_OBJECT
 

@@ -2,6 +2,7 @@
 #include "advice/another_look.h"
 
 #include "advice/verdict.h"
+#include "quantity/normal_law.h"
 
 #include <algorithm>
 #include <array>
@@ -12,7 +13,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double tenth = 1.2816; // SDs from the middle to the 10th and 90th percentile
 
 // One observation that could be made: what it costs rises down the list, and how well it tells stores and bees.
 struct PossibleLook {
@@ -100,15 +100,15 @@ bool possibleHere(const Reckoning& r, const PossibleLook& look) {
 
 // What would still move the verdict after an observation is how far the better-known mean may turn out to lie.
 AnotherLook lookForStores(const Reckoning& r, const Part& all, Verdict verdict) {
-    AnotherLook answer{true, std::nullopt, "stores", 2 * tenth * r.estimate.sd.value(), 0};
+    AnotherLook answer{true, std::nullopt, "stores", 2 * tenthPercentile * r.estimate.sd.value(), 0};
     double best = r.estimate.sd.value();
     for (const auto& look : possibleLooks) {
         if (!possibleHere(r, look)) continue;
         const double after = sdAfter(r, look);
-        const bool settles = storesSettle(r, all, verdict, tenth * after, earlySd(r));
+        const bool settles = storesSettle(r, all, verdict, tenthPercentile * after, earlySd(r));
         if (!settles && after >= 0.98 * best) continue;
         answer.which = look.look;
-        answer.narrowsToKg = 2 * tenth * after;
+        answer.narrowsToKg = 2 * tenthPercentile * after;
         best = after;
         if (settles) break;
     }
@@ -155,11 +155,11 @@ bool changesWithFlow(const Reckoning& r, Verdict verdict, double bees) {
 AnotherLook anotherLook(const Reckoning& r, Verdict verdict) {
     const Part all{r.withFlow.largest, r.withoutFlow.largest, typicalBees(r)};
     if (r.estimate.contradictory) {
-        AnotherLook weigh{true, Look::Weigh, "stores", 2 * tenth * r.estimate.sd.value(), 0};
-        weigh.narrowsToKg = 2 * tenth * sdAfter(r, possibleLooks[1]);
+        AnotherLook weigh{true, Look::Weigh, "stores", 2 * tenthPercentile * r.estimate.sd.value(), 0};
+        weigh.narrowsToKg = 2 * tenthPercentile * sdAfter(r, possibleLooks[1]);
         return weigh;
     }
-    if (!storesSettle(r, all, verdict, tenth * r.estimate.sd.value(), earlySd(r))) {
+    if (!storesSettle(r, all, verdict, tenthPercentile * r.estimate.sd.value(), earlySd(r))) {
         const AnotherLook stores = lookForStores(r, all, verdict);
         if (stores.worthIt) return stores;
     }
@@ -170,8 +170,8 @@ AnotherLook anotherLook(const Reckoning& r, Verdict verdict) {
     }
     const bool incomeAhead = r.question.season.lastIncome && r.question.season.lastIncome->day > r.question.asOf;
     if (incomeAhead && changesWithFlow(r, verdict, all.bees)) {
-        const double band = 2 * tenth * r.estimate.sd.value();
-        return {true, Look::Weigh, "flow", band, 2 * tenth * sdAfter(r, possibleLooks[1])};
+        const double band = 2 * tenthPercentile * r.estimate.sd.value();
+        return {true, Look::Weigh, "flow", band, 2 * tenthPercentile * sdAfter(r, possibleLooks[1])};
     }
     const auto byForage = fifths(r, [](const winter::WinterDraw& draw) { return draw.forage; });
     if (changesOver(r, byForage, verdict)) return {false, std::nullopt, "forage", 0, 0};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/evidence_today.h"
 
+#include "quantity/normal_law.h"
 #include "stores/bees.h"
 #include "stores/room.h"
 #include "stores/weighing.h"
@@ -13,7 +14,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double tenth = 1.2816;
 
 SeasonDay dayOf(const stores::Evidence& piece, const ColonyQuestion& question) {
     return std::max(question.winter.seasonDay(piece.date), firstSeasonDay);
@@ -84,7 +84,7 @@ LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::Au
     std::vector<double> losses = winter::netLossBetween(ensemble, flow, from, to);
     std::sort(losses.begin(), losses.end());
     const double band = winter::sortedQuantile(losses, 0.9) - winter::sortedQuantile(losses, 0.1);
-    return {kilograms(winter::sortedQuantile(losses, 0.5)), kilograms(band / (2 * tenth))};
+    return {kilograms(winter::sortedQuantile(losses, 0.5)), kilograms(band / (2 * tenthPercentile))};
 }
 
 std::vector<stores::Evidence> carriedToAsking(const ColonyQuestion& question, std::vector<stores::Evidence> seen,

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/book_inside.h"
 #include "book/canonical.h"
-#include "book/visitors.h"
+#include "book/describe.h"
+#include "book/entry_rows.h"
 
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>
@@ -109,30 +110,14 @@ Outcome<std::vector<Entry>> Book::of(ColonyId colony) {
     });
 }
 
-#define WINTERLARDER_ENTRY(Entry)                                                                                              \
+#define WINTERLARDER_READS_OF(Entry)                                                                                           \
     template Outcome<std::optional<Entry>> Book::find(Id<Entry>);                                                              \
     template Outcome<std::vector<Entry>> Book::all();
-#define WINTERLARDER_RECORD(Entry)                                                                                             \
-    WINTERLARDER_ENTRY(Entry)                                                                                                  \
-    template Outcome<std::vector<Entry>> Book::of(ColonyId);
-WINTERLARDER_ENTRY(Yard)
-WINTERLARDER_ENTRY(Colony)
-WINTERLARDER_RECORD(Move)
-WINTERLARDER_RECORD(Fate)
-WINTERLARDER_RECORD(Housing)
-WINTERLARDER_RECORD(Look)
-WINTERLARDER_RECORD(Weighing)
-WINTERLARDER_RECORD(Feed)
-WINTERLARDER_RECORD(Harvest)
-WINTERLARDER_RECORD(Treatment)
-WINTERLARDER_RECORD(Manipulation)
-WINTERLARDER_RECORD(ActedAdvice)
-WINTERLARDER_RECORD(PlannedVisit)
-WINTERLARDER_RECORD(WinterOutcome)
-WINTERLARDER_RECORD(Sighting)
-WINTERLARDER_ENTRY(WeatherLog)
-#undef WINTERLARDER_RECORD
-#undef WINTERLARDER_ENTRY
+#define WINTERLARDER_READS_BY_COLONY(Entry) template Outcome<std::vector<Entry>> Book::of(ColonyId);
+WINTERLARDER_FOR_ENTRIES(WINTERLARDER_READS_OF)
+WINTERLARDER_FOR_RECORDS(WINTERLARDER_READS_BY_COLONY)
+#undef WINTERLARDER_READS_OF
+#undef WINTERLARDER_READS_BY_COLONY
 
 Outcome<Yard> Book::yardNamed(const std::string& name) { return named<Yard>(all<Yard>(), name); }
 Outcome<Colony> Book::colonyNamed(const std::string& name) { return named<Colony>(all<Colony>(), name); }

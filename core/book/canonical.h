@@ -12,7 +12,7 @@
 //!
 //! An entry is one line per value that is there, "name value", the names sorted: a column's name, or "combs.3.capped" for an item
 //! of a list ("combs.size" counts them). Text is in double quotes with \n, \r, \" and \\ escaped; numbers are the shortest form
-//! that reads back the same. Tested: tests/book/canonical_test.cpp.
+//! that reads back the same. Tested: tests/book/tables_test.cpp.
 namespace winterlarder::book {
 
 //! Name -> value as text; a value that is not there has no name.

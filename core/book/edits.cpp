@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/edits.h"
 
-#include "book/visitors.h"
+#include "book/entry_rows.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -171,19 +171,41 @@ struct VerbName {
 
 } // namespace
 
+template <class Verb>
+    requires isAmong<Verb, AnyVerb>
+SingleEdit::SingleEdit(Verb verb) : AnyVerb(std::in_place_type<Verb>, std::move(verb)) {}
+#define WINTERLARDER_VERBS_OF(Entry)                                                                                           \
+    template SingleEdit::SingleEdit(Add<Entry>);                                                                               \
+    template SingleEdit::SingleEdit(Change<Entry>);                                                                            \
+    template SingleEdit::SingleEdit(Remove<Entry>);
+WINTERLARDER_FOR_ENTRIES(WINTERLARDER_VERBS_OF)
+#undef WINTERLARDER_VERBS_OF
+template SingleEdit::SingleEdit(ChangeComb);
+template SingleEdit::SingleEdit(MarkVisitDone);
+template SingleEdit::SingleEdit(SkipVisit);
+template SingleEdit::SingleEdit(AcceptAdvice);
+template SingleEdit::SingleEdit(ChangeHive);
+template SingleEdit::SingleEdit(MoveCombs);
+template SingleEdit::SingleEdit(UniteColonies);
+SingleEdit::SingleEdit(const SingleEdit&) = default;
+SingleEdit::SingleEdit(SingleEdit&&) noexcept = default;
+SingleEdit& SingleEdit::operator=(const SingleEdit&) = default;
+SingleEdit& SingleEdit::operator=(SingleEdit&&) noexcept = default;
+SingleEdit::~SingleEdit() = default;
+
 std::string verbOf(const Edit& edit) {
     if (const auto* together = std::get_if<Together>(&edit)) return together->verb;
     if (const auto* put = std::get_if<PutEntries>(&edit)) return put->verb;
-    return std::visit(VerbName{}, std::get<SingleEdit>(edit));
+    return std::visit(VerbName{}, static_cast<const AnyVerb&>(std::get<SingleEdit>(edit)));
 }
 
 Outcome<std::vector<Target>> targetsOf(const Edit& edit, const std::string& who, EditReader& reader) {
     if (const auto* put = std::get_if<PutEntries>(&edit)) return put->targets;
     Expansion expansion(who, reader);
     if (const auto* together = std::get_if<Together>(&edit))
-        for (const auto& single : together->edits) std::visit(expansion, single);
+        for (const auto& single : together->edits) std::visit(expansion, static_cast<const AnyVerb&>(single));
     else
-        std::visit(expansion, std::get<SingleEdit>(edit));
+        std::visit(expansion, static_cast<const AnyVerb&>(std::get<SingleEdit>(edit)));
     if (!expansion.problems.empty()) return expansion.problems;
     return std::move(expansion.targets);
 }

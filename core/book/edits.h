@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <variant>
 #include <vector>
 
@@ -60,14 +61,29 @@ struct MoveCombs { Manipulation done; std::optional<Housing> from{}, to{}; };
 //! The first colony is united into the second on that day.
 struct UniteColonies { ColonyId from, into; Date on; std::string note{}; };
 
-//! A single verb.
-using SingleEdit = std::variant<
+using AnyVerb = std::variant<
     AddYard, ChangeYard, RemoveYard, AddColony, ChangeColony, RemoveColony, AddMove, ChangeMove, RemoveMove, AddFate, ChangeFate,
     RemoveFate, AddHousing, ChangeHousing, RemoveHousing, AddLook, ChangeLook, RemoveLook, AddWeighing, ChangeWeighing,
     RemoveWeighing, AddFeed, ChangeFeed, RemoveFeed, AddHarvest, ChangeHarvest, RemoveHarvest, AddTreatment, ChangeTreatment,
     RemoveTreatment, AddManipulation, ChangeManipulation, RemoveManipulation, AddActedAdvice, ChangeActedAdvice, RemoveActedAdvice,
     AddPlannedVisit, ChangePlannedVisit, RemovePlannedVisit, AddWinterOutcome, ChangeWinterOutcome, RemoveWinterOutcome,
-    AddSighting, ChangeSighting, RemoveSighting, AddWeatherLog, ChangeWeatherLog, RemoveWeatherLog, ChangeComb, MarkVisitDone, SkipVisit, AcceptAdvice, ChangeHive, MoveCombs, UniteColonies>;
+    AddSighting, ChangeSighting, RemoveSighting, AddWeatherLog, ChangeWeatherLog, RemoveWeatherLog,
+    ChangeComb, MarkVisitDone, SkipVisit, AcceptAdvice, ChangeHive, MoveCombs, UniteColonies>;
+
+template <class Verb, class Verbs> inline constexpr bool isAmong = false;
+template <class Verb, class... Verbs> inline constexpr bool isAmong<Verb, std::variant<Verbs...>> = (std::is_same_v<Verb, Verbs> || ...);
+
+//! A single verb. Made, copied and dropped in edits.cpp only: so many alternatives take a compiler seconds wherever they are.
+struct SingleEdit : AnyVerb {
+    template <class Verb>
+        requires isAmong<Verb, AnyVerb>
+    SingleEdit(Verb verb);
+    SingleEdit(const SingleEdit& other);
+    SingleEdit(SingleEdit&& other) noexcept;
+    SingleEdit& operator=(const SingleEdit& other);
+    SingleEdit& operator=(SingleEdit&& other) noexcept;
+    ~SingleEdit();
+};
 
 //! Several verbs as one step of the history ("remove the five marked looks").
 struct Together { std::string verb; std::vector<SingleEdit> edits; };

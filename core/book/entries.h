@@ -285,3 +285,9 @@ template <> inline constexpr Kind kindOf<Sighting> = Kind::Sighting;
 template <> inline constexpr Kind kindOf<WeatherLog> = Kind::WeatherLog;
 
 } // namespace winterlarder::book
+
+//! For lists of explicit instantiations: apply(Entry) for every record of a colony, and for every entry.
+#define WINTERLARDER_FOR_RECORDS(apply)                                                                                        \
+    apply(Move) apply(Fate) apply(Housing) apply(Look) apply(Weighing) apply(Feed) apply(Harvest) apply(Treatment)             \
+    apply(Manipulation) apply(ActedAdvice) apply(PlannedVisit) apply(WinterOutcome) apply(Sighting)
+#define WINTERLARDER_FOR_ENTRIES(apply) apply(Yard) apply(Colony) WINTERLARDER_FOR_RECORDS(apply) apply(WeatherLog)

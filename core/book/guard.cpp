@@ -12,7 +12,7 @@ namespace {
 
 constexpr int longestValue = 32 * 1024 * 1024;
 
-constexpr std::array<std::pair<int, int>, 10> limits{{
+constexpr std::array<std::pair<int, int>, 10> sqliteLimits{{
     {SQLITE_LIMIT_LENGTH, longestValue},
     {SQLITE_LIMIT_SQL_LENGTH, 100000},
     {SQLITE_LIMIT_COLUMN, 200},
@@ -65,7 +65,7 @@ void guard(SQLite::Database& database, bool writing) {
     configure(handle, SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0);
     configure(handle, SQLITE_DBCONFIG_DQS_DDL, 0);
     configure(handle, SQLITE_DBCONFIG_DQS_DML, 0);
-    for (const auto& [limit, value] : limits) sqlite3_limit(handle, limit, value);
+    for (const auto& [limit, value] : sqliteLimits) sqlite3_limit(handle, limit, value);
     sqlite3_limit(handle, SQLITE_LIMIT_WORKER_THREADS, 0);
     database.exec("PRAGMA mmap_size = 0; PRAGMA cell_size_check = ON; PRAGMA temp_store = MEMORY; PRAGMA cache_size = -8000");
     if (writing) database.exec("PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA; PRAGMA foreign_keys = ON");

@@ -53,7 +53,7 @@ struct EntryChange {
     std::optional<Row> before, after;
 };
 
-// The rest is the inside of book/book.h. Tested: tests/book/history_test.cpp.
+// The rest is the inside of book/book.h. Tested: tests/book/book_test.cpp.
 
 struct Signature {
     Timestamp now;

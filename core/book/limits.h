@@ -12,7 +12,7 @@
 namespace winterlarder::book {
 
 //! What shared/fields.csv allows in each column of the book. The same limits become the CHECK constraints of the file
-//! (book/schema.h), so that a value no window would take cannot enter by another door. Tested: tests/book/limits_test.cpp.
+//! (book/schema.h), so that a value no window would take cannot enter by another door. Tested: tests/book/tables_test.cpp.
 class Limits {
 public:
     //! ContractViolation where the dictionary lacks a field of the book, or has other choices than the program.

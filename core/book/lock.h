@@ -28,7 +28,7 @@ struct LockHolder {
 //! The sign that a book is open for writing: a small file beside it, "BOOK.lock", that says by whom and since when. On one machine the
 //! system holds a lock on it that ends with the program, however it ends, so a killed program's sign is simply taken over. A sign
 //! left by another machine (a synced or network folder) cannot be proved stale and counts until somebody says it is.
-//! Tested: tests/book/lock_test.cpp.
+//! Tested: tests/book/access_test.cpp.
 class BookLock {
 public:
     enum class Failure { Held, CannotWrite };

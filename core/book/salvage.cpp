@@ -3,7 +3,7 @@
 
 #include "book/damaged_file.h"
 #include "book/limits.h"
-#include "book/visitors.h"
+#include "book/entry_rows.h"
 #include "support/require.h"
 
 #include <algorithm>

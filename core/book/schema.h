@@ -25,7 +25,7 @@ struct SchemaPart {
     bool operator==(const SchemaPart&) const = default;
 };
 
-//! Every table and index of a new book, in the order they are made. Tested: tests/book/schema_test.cpp.
+//! Every table and index of a new book, in the order they are made. Tested: tests/book/tables_test.cpp.
 std::vector<SchemaPart> schemaOf(const Limits& limits);
 
 //! The statement with every number replaced by "#": equal for two schemas that differ in nothing but limits.

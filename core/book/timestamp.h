@@ -12,7 +12,7 @@
 namespace winterlarder::book {
 
 //! A moment, in whole seconds since 1970-01-01 00:00 UTC (leap seconds not counted). The book never asks a clock: whoever
-//! opens or edits it says what time it is. Tested: tests/book/timestamp_test.cpp.
+//! opens or edits it says what time it is. Tested: tests/book/tables_test.cpp.
 struct Timestamp {
     std::int64_t seconds = 0;
     auto operator<=>(const Timestamp&) const = default;

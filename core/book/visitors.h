@@ -154,27 +154,4 @@ private:
     std::size_t at_ = 0, listAt_ = 0;
 };
 
-//! The entry as a row; its id is not part of it.
-template <class Entry>
-Row rowOf(Entry entry) {
-    RowWriter writer;
-    describeWhole(writer, entry);
-    return std::move(writer.row);
-}
-
-//! The entry of a row; where a value is not one of its column's, all such columns (a damaged or foreign file).
-template <class Entry>
-Outcome<Entry> entryOf(std::int64_t id, const Row& row) {
-    Entry entry = blank<Entry>();
-    entry.id = {id};
-    RowReader reader(row.values, &row.lists);
-    describeWhole(reader, entry);
-    if (reader.faults.empty()) return entry;
-    Problems problems;
-    for (const auto& field : reader.faults)
-        problems.push_back({ProblemKind::File, {}, fmt::format("{} {}: {} is damaged", tableOf(kindOf<Entry>).singular, id, field),
-                            "salvage the book"});
-    return problems;
-}
-
 } // namespace winterlarder::book

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "climate/climate_curve.h"
 
+#include "climate/angles.h"
+#include "climate/months.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -13,12 +15,9 @@ namespace {
 
 constexpr std::size_t months = 12;
 constexpr std::array<int, months> monthLengths{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-constexpr std::array<const char*, months> monthNames{"January", "February", "March",     "April",   "May",      "June",
-                                                     "July",    "August",   "September", "October", "November", "December"};
 using Monthly = std::array<double, months>;
 
 constexpr double pi = std::numbers::pi;
-constexpr double radians(double degrees) { return degrees * pi / 180.0; }
 
 constexpr std::size_t before(std::size_t month) { return month == 0 ? months - 1 : month - 1; }
 constexpr double lengthOf(std::size_t month) { return monthLengths[month]; }
@@ -107,10 +106,6 @@ std::array<double, daysInYear> dailyNormals(const Monthly& means) {
         start = end;
     }
     return normals;
-}
-
-Problem inputProblem(std::string detail, std::string remedy) {
-    return {ProblemKind::Input, {}, std::move(detail), std::move(remedy)};
 }
 
 void checkMeans(const std::array<Temperature, months>& means, Problems& problems) {

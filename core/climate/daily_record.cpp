@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "climate/daily_record.h"
 
+#include "climate/months.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -17,9 +19,6 @@ constexpr int fewestDaysOfAMonth = 20;
 constexpr int fewestDaysOfAWinter = 60;
 constexpr int fewestWinters = 8;
 constexpr std::size_t fewestPairs = 20;
-constexpr std::array<const char*, 12> monthNames{"January", "February", "March",     "April",   "May",      "June",
-                                                 "July",    "August",   "September", "October", "November", "December"};
-
 void addProblem(Problems& problems, std::string detail, std::string remedy) {
     problems.push_back({ProblemKind::Input, {}, std::move(detail), std::move(remedy)});
 }

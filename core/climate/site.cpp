@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "climate/site.h"
 
+#include "climate/angles.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -17,11 +18,6 @@ constexpr double lowestPlaceM = -500;
 constexpr double highestPlaceM = 9000;
 constexpr Variability usualVariability{4.0, 3.0, 0.80, 0.5}; // judgement
 
-constexpr double radians(double degrees) { return degrees * std::numbers::pi / 180.0; }
-
-Problem inputProblem(std::string detail, std::string remedy) {
-    return {ProblemKind::Input, {}, std::move(detail), std::move(remedy)};
-}
 
 void checkCoordinates(double latitude, std::optional<double> longitude, Problems& problems) {
     if (!(latitude >= -90 && latitude <= 90))

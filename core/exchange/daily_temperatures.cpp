@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/daily_temperatures.h"
 
+#include "exchange/letters.h"
 #include "exchange/suggestion.h"
 #include "reference/csv_table.h"
 
@@ -15,12 +16,6 @@ namespace {
 
 // The lowest and highest ever read on the ground lie well within these.
 constexpr double coldestC = -90, hottestC = 60;
-
-std::string lowered(std::string text) {
-    for (char& c : text)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
 
 std::string trimmed(const std::string& text) {
     const auto first = text.find_first_not_of(" \t");

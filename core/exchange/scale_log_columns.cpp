@@ -2,6 +2,7 @@
 #include "exchange/scale_log_columns.h"
 
 #include "exchange/json_tree.h"
+#include "exchange/letters.h"
 #include "exchange/scale_log_cells.h"
 #include "exchange/suggestion.h"
 
@@ -20,13 +21,6 @@ using Cells = std::vector<std::string>;
 
 constexpr double mostly = 0.5; // of a column's cells show what it holds
 
-std::string lowered(std::string_view text) {
-    std::string small(text);
-    for (char& c : small)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return small;
-}
-
 template <std::size_t N> bool holdsAny(std::string_view text, const std::array<const char*, N>& words) {
     const std::string small = lowered(text);
     return std::any_of(words.begin(), words.end(), [&](const char* word) { return small.find(word) != std::string::npos; });
@@ -40,7 +34,7 @@ constexpr std::array<const char*, 14> otherWords = {"temp", "hum", "feucht", "ba
 constexpr std::array<const char*, 12> timeWords = {"time", "date", "datum", "zeit", "fecha", "hora", "heure", "data", "tid", "klok", "moment", "stamp"};
 
 // What the cells of one column look like.
-struct Column {
+struct ColumnLook {
     std::size_t cells = 0, times = 0, dates = 0, clocks = 0, unixTimes = 0, numbers = 0;
     bool counter = true, still = true;
     std::optional<double> first, last;
@@ -74,9 +68,9 @@ struct Column {
     }
 };
 
-class Table {
+class LogTable {
 public:
-    Table(const std::vector<std::string>& lines, const std::vector<int>& numbers, const std::string& file, char delimiter,
+    LogTable(const std::vector<std::string>& lines, const std::vector<int>& numbers, const std::string& file, char delimiter,
           const ScaleLogOptions& options)
         : numbers_(numbers), file_(file), options_(options) {
         found_.columns.delimiter = delimiter;
@@ -304,7 +298,7 @@ private:
     const ScaleLogOptions& options_;
     std::vector<Cells> rows_;
     Cells header_;
-    std::vector<Column> columns_;
+    std::vector<ColumnLook> columns_;
     FoundColumns found_;
     Problems problems_;
     bool several_ = false;
@@ -319,14 +313,14 @@ Outcome<FoundColumns> findColumns(const std::vector<std::string>& lines, const s
     int score = -1;
     for (const char delimiter : {';', '\t', ',', '|'}) {
         if (options.delimiter && *options.delimiter != delimiter) continue;
-        Table table(lines, numbers, file, delimiter, options);
+        LogTable table(lines, numbers, file, delimiter, options);
         auto found = table.find();
         if (table.score() <= score) continue;
         score = table.score();
         best = std::move(found);
     }
     if (best) return *best;
-    Table table(lines, numbers, file, options.delimiter.value_or(','), options);
+    LogTable table(lines, numbers, file, options.delimiter.value_or(','), options);
     return table.find();
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/scale_log_columns.h"
 
+#include "exchange/letters.h"
+
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -9,15 +11,6 @@ namespace winterlarder::exchange {
 
 namespace {
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-
-std::string lowered(std::string_view text) {
-    std::string small(text);
-    for (char& c : small)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return small;
-}
 
 std::optional<MassUnit> unitOfWord(std::string_view word) {
     for (const char* name : {"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm"})

@@ -2,16 +2,13 @@
 #include "exchange/scale_log_time.h"
 
 #include "calendar/date.h"
+#include "exchange/letters.h"
 
 #include <array>
 
 namespace winterlarder::exchange {
 
 namespace {
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 // A place in the text that moves on as parts are read.
 class Cursor {

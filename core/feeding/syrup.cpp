@@ -15,13 +15,6 @@ namespace winterlarder::feeding {
 
 namespace {
 
-Problem inputProblem(std::string detail, std::string remedy) {
-    Problem problem;
-    problem.detail = std::move(detail);
-    problem.remedy = std::move(remedy);
-    return problem;
-}
-
 // A ratio as written --------------------------------------------------------------------------------------------------
 
 std::string_view trimmed(std::string_view text) {

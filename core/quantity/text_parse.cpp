@@ -12,10 +12,6 @@ namespace winterlarder {
 
 namespace {
 
-Problem inputProblem(std::string detail, std::string remedy) {
-    return {ProblemKind::Input, {}, std::move(detail), std::move(remedy)};
-}
-
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isMark(char c) { return c == '.' || c == ','; }
 

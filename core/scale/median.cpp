@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/median.h"
 
+#include "quantity/normal_law.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -26,7 +27,6 @@ double levelOf(const std::vector<double>& x, const std::vector<double>& y, doubl
 }
 
 double standardErrorOfSlope(const std::vector<double>& x, const std::vector<double>& y, const Line& line) {
-    constexpr double normalScatter = 1.4826; // standard deviation of a normal law over its median deviation
     std::vector<double> away;
     double mean = 0, spread = 0;
     for (std::size_t i = 0; i < x.size(); ++i) {

@@ -10,6 +10,7 @@
 namespace winterlarder::scale {
 
 inline constexpr std::int64_t secondsAnHour = 3600;
+inline double hours(std::int64_t seconds) { return static_cast<double>(seconds) / static_cast<double>(secondsAnHour); }
 inline constexpr std::int64_t secondsADay = 86400;
 
 //! One reading of the scale. `moment` runs evenly: seconds since 1970-01-01 00:00 UTC where that is known, else seconds of the log's own

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/days.h"
 
+#include "quantity/normal_law.h"
 #include "scale/median.h"
 
 #include <algorithm>
@@ -13,7 +14,6 @@ namespace {
 
 constexpr std::int32_t daysEachWay = 5;
 constexpr std::size_t fewestDays = 5;
-constexpr double normalScatter = 1.4826; // standard deviation of a normal law over its median deviation
 constexpr double leastScatterKg = 0.005;
 constexpr double likeTheOthers = 3; // standard errors
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/side.h"
 
+#include "quantity/normal_law.h"
 #include "scale/median.h"
 
 #include <algorithm>
@@ -15,8 +16,6 @@ constexpr double steepestKgAnHour = 2.0;
 constexpr std::size_t mostPoints = 48;      // of a line
 constexpr double medianOverMean = 1.2533;   // standard error of a median over that of a mean, normal scatter
 constexpr double agreement = 1.5;           // standard errors
-
-double hours(std::int64_t seconds) { return static_cast<double>(seconds) / static_cast<double>(secondsAnHour); }
 
 class SideReader {
 public:
@@ -61,7 +60,6 @@ private:
         for (std::size_t i = 2; i < std::min<std::size_t>(most(), 200); ++i)
             seconds.push_back(std::abs(reading(i).weight.value() - 2 * reading(i - 1).weight.value() + reading(i - 2).weight.value()));
         if (seconds.empty()) return 0;
-        constexpr double normalScatter = 1.4826; // standard deviation of a normal law over its median deviation
         return normalScatter * median(seconds) / std::sqrt(6.0);
     }
 

@@ -17,8 +17,6 @@ constexpr std::int64_t longGap = 3 * secondsAnHour; // no line is drawn across
 constexpr double aboveUsual = 2.5;
 constexpr std::int64_t longestWork = 2 * secondsAnHour; // what goes on for longer is no work at the hive but a flow
 
-double hours(std::int64_t seconds) { return static_cast<double>(seconds) / static_cast<double>(secondsAnHour); }
-
 // Levels on both sides of something that is not natural.
 struct Break {
     std::size_t before = 0, after = 0;

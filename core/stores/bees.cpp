@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/bees.h"
 
+#include "quantity/normal_law.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -10,8 +11,6 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double facesPerComb = 2;
-constexpr double tenthPercentile = 1.2816;
 constexpr double combsToSpare = 3;
 
 struct FacesOfPart {

@@ -36,6 +36,7 @@ Spread<BeeCount> spreadOf(BeeCount bees, double logSd);
 //! tests/stores/bees_test.cpp.
 std::optional<BeeCount> broodOnCombs(const std::vector<Comb>& combs);
 inline constexpr double cellsPerSquareDecimetre = 400; //!< one face
+inline constexpr double facesPerComb = 2;
 
 //! Built combs exceed the covered ones by more than three: a reason to narrow the nest (follower, dummy, supers off).
 //! Common practice. Tested: tests/stores/bees_test.cpp.

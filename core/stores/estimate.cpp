@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/estimate.h"
 
+#include "quantity/normal_law.h"
+
 #include <algorithm>
 #include <cmath>
 #include <tuple>
@@ -9,7 +11,6 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double tenthPercentile = 1.2816;
 constexpr double contradictionDistance = 3;
 constexpr double exactKg = 0.001; // an error below a gram is no error; keeps the weights finite
 

@@ -15,7 +15,6 @@ constexpr double oneSideSd = 0.11;
 constexpr double oneSideSdLongHive = 0.05;
 constexpr Mass broodPerArea = grams(120);   // per dm2 of comb, both faces
 constexpr Mass beeBreadPerFace = grams(95); // per dm2 of one face
-constexpr double facesPerComb = 2;
 constexpr double heftSd = 0.35;
 constexpr double usualShareOfComb = 0.6;
 constexpr int usualCombsOfLongHive = 10;

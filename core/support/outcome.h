@@ -37,6 +37,11 @@ std::string describe(const Problem& problem);
 
 using Problems = std::vector<Problem>;
 
+//! A fault in what the user wrote, where no place is known.
+inline Problem inputProblem(std::string detail, std::string remedy) {
+    return {ProblemKind::Input, {}, std::move(detail), std::move(remedy)};
+}
+
 //! A value, or the list of everything that kept us from making it. Expected failures travel as values; see require()
 //! for programmer errors.
 template <class T>

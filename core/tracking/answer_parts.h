@@ -23,7 +23,7 @@ WinterFeed feedNow(const Reckoned& r, Mass stores);
 
 //! The first day, weekly from a week on until a week before forage, at which one more weighing would change whether to feed in at
 //! least a tenth of what is believed: particles are sorted by what they would weigh (reading error counted) into tenths, in each the
-//! decision is found again. Nothing where no weighing changes anything. Tested: tests/tracking/next_weighing_test.cpp.
+//! decision is found again. Nothing where no weighing changes anything. Tested: tests/tracking/follow_test.cpp.
 std::optional<NextWeighing> nextWeighing(const Reckoned& r);
 inline constexpr double worthWeighing = 0.1;
 

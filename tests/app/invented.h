@@ -152,7 +152,10 @@ inline std::shared_ptr<const ReferenceData> shipped() {
 }
 
 inline std::vector<book::ColonyCase> demoYard() {
-    return openFiles(demoFiles(QStringLiteral(SHARED_FOLDER)), shipped()).records;
+    const QDir cases(QStringLiteral(SOURCE_FOLDER "/tests/support/cases"));
+    QStringList files;
+    for (const QString& name : cases.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) files << cases.filePath(name);
+    return openFiles(files, shipped()).records;
 }
 
 //! The demo yard's answers over few winters, made once.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "book/visitors.h"
+#include "book/entry_rows.h"
 #include "support/furnished_book.h"
 
 #include "book/canonical.h"

@@ -129,4 +129,16 @@ TEST(Scripts, KnowTheirOptions) {
     }
 }
 
+TEST(Files, TestsThatCommentsNameAreThere) {
+    static const std::regex named(R"(tests/[a-z0-9_/]+\.cpp)");
+    int seen = 0;
+    for (const char* below : {"core", "app"})
+        for (const std::string& path : hygiene::cppFiles(below)) {
+            const std::string text = hygiene::text(path);
+            for (auto name = std::sregex_iterator(text.begin(), text.end(), named); name != std::sregex_iterator(); ++name, ++seen)
+                EXPECT_TRUE(std::filesystem::exists(hygiene::projectFolder() / name->str())) << path << " names " << name->str();
+        }
+    EXPECT_GT(seen, 50);
+}
+
 } // namespace

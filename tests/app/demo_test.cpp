@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/book_desk.h"
+#include "desk/main_window.h"
+#include "widgets/banner.h"
+
+#include <QAction>
+#include <QCryptographicHash>
+#include <QFile>
+#include <gtest/gtest.h>
+
+namespace winterlarder::desk {
+namespace {
+
+QByteArray digestOf(const QString& file) {
+    QFile open(file);
+    if (!open.open(QIODevice::ReadOnly)) return {};
+    return QCryptographicHash::hash(open.readAll(), QCryptographicHash::Sha256);
+}
+
+TEST(Demo, OpensACopyOfTheBookThatWasBuiltOnItsOwnDay) {
+    const QString built = QStringLiteral(BUILD_FOLDER "/demo/orchard.larder");
+    const QByteArray before = digestOf(built);
+    ASSERT_FALSE(before.isEmpty());
+    Arguments arguments;
+    arguments.demo = true;
+    arguments.data = QStringLiteral(SHARED_FOLDER);
+    MainWindow window(arguments, invented::scribe());
+    window.show();
+    window.begin();
+    ASSERT_TRUE(invented::waitFor([&window] { return window.yard()->colonies().size() == 6 && window.settled(); }));
+    EXPECT_EQ(window.yard()->asOf(), demoDay);
+    EXPECT_TRUE(window.isTemporary());
+    EXPECT_FALSE(window.banner()->said(QStringLiteral("temporary")).isEmpty());
+    EXPECT_EQ(window.yard()->colonies().front().record.colony, "Gravenstein");
+    ASSERT_TRUE(window.book()->state());
+    EXPECT_TRUE(window.book()->state()->writable());
+
+    book::Yard yard{.id = {1}, .name = "Another name"};
+    yard.site = window.yard()->colonies().front().record.site;
+    window.book()->apply(book::SingleEdit(book::ChangeYard{yard}));
+    ASSERT_TRUE(invented::waitFor([&window] { return window.settled() && window.undoAction()->isEnabled(); }));
+    EXPECT_EQ(digestOf(built), before) << "the book that was built is never written into";
+}
+
+TEST(Demo, IsFoundBesideTheProgram) {
+    Arguments arguments;
+    arguments.demo = true;
+    const auto found = openAll(arguments);
+    EXPECT_EQ(found.demo, QStringLiteral(BUILD_FOLDER "/demo/orchard.larder"));
+    EXPECT_TRUE(found.problems.empty());
+    EXPECT_TRUE(found.books.isEmpty());
+    EXPECT_TRUE(found.records.empty());
+}
+
+} // namespace
+} // namespace winterlarder::desk
