@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/advice_json.h"
 
+#include "answer/follow_json.h"
 #include "answer/json_values.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
+#include <cmath>
 #include <fmt/format.h>
 
 namespace winterlarder::answer {
@@ -146,6 +148,21 @@ Json seasonJson(const advice::Advice& advice, const Winter& winter) {
     return season;
 }
 
+// Learned values are there only in answers out of a book that learned something.
+void addLearned(Json& answer, const advice::ColonyQuestion& question) {
+    const auto& from = question.learnedFrom;
+    if (!question.learned && from.forageYears == 0) return;
+    Json learned = Json::object();
+    if (question.learned) {
+        const auto& l = *question.learned;
+        learned.add("winters", from.winters)
+            .add("use", multiplierJson({std::log(l.use), l.useLogSd}))
+            .add("death", multiplierJson({std::log(l.death), l.deathLogSd}));
+    }
+    if (from.forageYears > 0) learned.add("forage_years", from.forageYears).add("forage_shift_days", from.forageShiftDays);
+    answer.add("learned", std::move(learned));
+}
+
 } // namespace
 
 Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question, const advice::Advice& advice,
@@ -166,6 +183,7 @@ Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& qu
         .add("season", seasonJson(advice, question.winter))
         .add("seed", advice.seed)
         .add("winters", advice.winters);
+    addLearned(answer, question);
     return answer;
 }
 

@@ -3,6 +3,7 @@
 
 #include "advice/reckoning.h"
 #include "answer/question_of_case.h"
+#include "answer/site_of_case.h"
 #include "book/case_of.h"
 #include "stores/bees.h"
 #include "stores/evidence.h"
@@ -254,6 +255,7 @@ tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const
     q.combs = asked.combs;
     q.coveredCombs = asked.coveredCombs;
     q.treated = asked.treated;
+    q.learnedFrom = asked.learnedFrom;
     return q;
 }
 
@@ -286,43 +288,75 @@ void tellEnd(tracking::FollowQuestion& question, const std::optional<learning::W
 
 } // namespace
 
-void useLearned(advice::ColonyQuestion& question, const BookLearned& learned, book::YardId yard, book::ColonyId colony,
-                const ModelConstants& constants) {
-    question.learned = learned.bees.multipliers(static_cast<std::uint64_t>(yard.number), static_cast<std::uint64_t>(colony.number));
-    if (const auto shift = learned.forage.find(yard.number); shift != learned.forage.end())
-        question.season = learning::withForage(question.season, shift->second, constants);
+std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::YardId yard, book::ColonyId colony) {
+    if (!learned.yards.contains(yard.number)) return std::nullopt;
+    book::LearnedRecord record;
+    const auto factors = learned.bees.multipliers(static_cast<std::uint64_t>(yard.number), static_cast<std::uint64_t>(colony.number));
+    if (factors && learned.winters > 0) {
+        record.winters = learned.winters;
+        record.use = factors->use, record.useLogSd = factors->useLogSd;
+        record.death = factors->death, record.deathLogSd = factors->deathLogSd;
+    }
+    if (const auto shift = learned.forage.find(yard.number); shift != learned.forage.end() && shift->second.years > 0) {
+        record.forageYears = shift->second.years;
+        record.forageShiftDays = shift->second.meanDays, record.forageShiftSdDays = shift->second.sdDays;
+    }
+    return record == book::LearnedRecord{} ? std::nullopt : std::optional(record);
 }
 
-Outcome<FollowedColony> followedColony(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned,
-                                       winter::Sampling sampling, int threads, bool withEnd) {
-    const auto records = winterRecordsOf(from, colony, asOf);
-    if (!records) return records.problems();
-    const auto& reference = from.reference();
-    const auto now = book::caseOf(from, colony, asOf);
-    if (!now) return now.problems();
-    const auto asked = questionOf(*now, {}, reference, static_cast<std::uint64_t>(colony.number));
-    if (!asked) return asked.problems();
-    const Winter winter = asked->winter;
-    const Date decided = decidedOn(*records, winter, asOf);
-    const auto autumn = book::caseOf(from, colony, decided);
-    if (!autumn) return autumn.problems();
-    auto question = questionOf(*autumn, {}, reference, static_cast<std::uint64_t>(colony.number));
-    if (!question) return question.problems();
-    if (learned) useLearned(*question, *learned, records->yard, colony, reference.constants);
+Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned) {
+    auto record = book::caseOf(from, colony, asOf);
+    if (!record || !learned) return record;
+    const auto kept = from.find(colony);
+    const auto moves = from.of<book::Move>(colony);
+    if (!kept) return kept.problems();
+    if (!moves) return moves.problems();
+    if (*kept) record->learned = learnedOf(*learned, book::yardOn(**kept, *moves, asOf), colony);
+    return record;
+}
 
-    FollowedColony result{records->colony, std::move(*question), {}, std::nullopt, std::nullopt};
-    result.advice = advice::weigh(result.autumn, reference.constants, sampling, threads)->advice;
+Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned) {
+    auto records = winterRecordsOf(from, colony, asOf);
+    if (!records) return records.problems();
+    auto now = book::caseOf(from, colony, asOf);
+    if (!now) return now.problems();
+    const auto where = siteAndSeasonOf(*now, {}, from.reference());
+    if (!where) return where.problems();
+    const Date decided = decidedOn(*records, where->winter, asOf);
+    auto autumn = learnedCase(from, colony, decided, learned);
+    if (!autumn) return autumn.problems();
+    return FollowReading{std::move(records).value(), asOf, decided, where->winter, std::move(now).value(), std::move(autumn).value()};
+}
+
+Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                       bool withEnd, std::stop_token stop) {
+    const auto& records = reading.records;
+    const Winter& winter = reading.winter;
+    auto question = questionOf(reading.autumn, {}, reference, static_cast<std::uint64_t>(records.colony.id.number));
+    if (!question) return question.problems();
+    FollowedColony result{records.colony, std::move(*question), {}, std::nullopt, std::nullopt};
+    auto weighed = advice::weigh(result.autumn, reference.constants, sampling, threads, stop);
+    if (!weighed) return result;
+    result.advice = std::move(weighed->advice);
     if (!result.advice.refusals.empty() || !result.advice.estimate) return result;
-    result.end = endOf(*records, result.autumn, decided);
-    tracking::FollowQuestion follow = questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(asOf)));
-    follow.treated = follow.treated || now->hive.treated;
-    follow.winter.weatherSoFar = measuredDays(*records, winter);
-    Afterwards afterwards(*records, *autumn, winter, decided, asOf, reference);
+    result.end = endOf(records, result.autumn, reading.decided);
+    tracking::FollowQuestion follow =
+        questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)));
+    follow.treated = follow.treated || reading.now.hive.treated;
+    follow.winter.weatherSoFar = measuredDays(records, winter);
+    Afterwards afterwards(records, reading.autumn, winter, reading.decided, reading.asOf, reference);
     for (const auto& filled : {afterwards.fill(follow, result.autumn), afterwards.fillPlan(follow)})
         if (!filled) return filled.problems();
     if (withEnd) tellEnd(follow, result.end);
     result.question = std::move(follow);
     return result;
+}
+
+Outcome<FollowedColony> followedColony(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned,
+                                       winter::Sampling sampling, int threads, bool withEnd) {
+    const auto reading = readToFollow(from, colony, asOf, learned);
+    if (!reading) return reading.problems();
+    return followedColony(*reading, from.reference(), sampling, threads, withEnd);
 }
 
 } // namespace winterlarder::answer

@@ -9,13 +9,34 @@
 
 #include <map>
 #include <optional>
+#include <set>
+#include <stop_token>
 
 namespace winterlarder::answer {
 
-//! What was learned out of a book: of the keeper's bees, and of first forage yard by yard.
+//! What was learned out of a book: of the keeper's bees, and of first forage yard by yard. Plain values, to be shown, kept or thrown away.
 struct BookLearned {
     learning::KeeperLearned bees;
     std::map<std::int64_t, learning::ForageShift> forage; //!< by the yard's number
+    std::set<std::int64_t> yards;                         //!< that learn: what was learned is used there alone
+    int winters = 0;                                      //!< years of which some winter told of the bees
+};
+
+//! What was learned of a colony in a yard, as it goes into its case; nothing where the yard does not learn or nothing was learned.
+std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::YardId yard, book::ColonyId colony);
+
+//! The case of a colony on a day with what was learned of it: the one way from a book to a question. `learned` may be nothing.
+Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
+
+//! All that following a colony on a day needs of the book, read at one moment.
+struct FollowReading {
+    WinterRecords records;
+    Date asOf, decided;
+    Winter winter{Hemisphere::North, 2000};
+    book::ColonyCase now, autumn; //!< of the day, and of the day it was decided on
+    bool operator==(const FollowReading& other) const {
+        return records == other.records && asOf == other.asOf && decided == other.decided && now == other.now && autumn == other.autumn;
+    }
 };
 
 //! A colony of the book made ready to be followed through the winter that contains a day.
@@ -28,16 +49,18 @@ struct FollowedColony {
 };
 
 //! Followed from the day of the last advice acted on in that winter, else from the last look before the solstice that saw bees and
-//! combs, else from the first after it. What was written down later, up to the day, becomes steps (feeds, harvests, weights changed) and
+//! combs, else from the first after it. `learned` (of the book, may be nothing) goes into the autumn's case. Problems: those of the book.
+Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
+
+//! What was written down after the decision, up to the day, becomes steps (feeds, harvests, weights changed) and
 //! observations: weighings (where there are more than one in ten days, the last of them), sightings, later looks, a death. The
 //! plan is the visits of that advice; without one, what was fed and taken before the solstice. The winter's end is an observation too unless
 //! `withEnd` is false. Measured days of the yard's weather count from the season's first day on.
-//! Problems: those of the book and of the case. Tested: tests/answer/followed_colony_test.cpp.
+//! Problems: those of the case. Where stopped there is no question. Tested: tests/answer/followed_colony_test.cpp.
+Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                       bool withEnd = true, std::stop_token stop = {});
+//! Both in one.
 Outcome<FollowedColony> followedColony(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned,
                                        winter::Sampling sampling, int threads, bool withEnd = true);
-
-//! Lays what was learned into a question about a colony of a yard.
-void useLearned(advice::ColonyQuestion& question, const BookLearned& learned, book::YardId yard, book::ColonyId colony,
-                const ModelConstants& constants);
 
 } // namespace winterlarder::answer

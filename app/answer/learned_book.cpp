@@ -46,53 +46,79 @@ std::vector<learning::DayWeight> scaleWeights(const tracking::FollowQuestion& qu
     return weights;
 }
 
+// Winters of one colony before the one that contains the day.
+void readColony(book::Book& from, const book::Colony& colony, Date asOf, const std::map<std::int64_t, YardLearning>& yards, BookPast& past) {
+    const auto today = readToFollow(from, colony.id, asOf, nullptr);
+    if (!today) return;
+    for (int autumn : autumnsOf(today->records, today->winter.hemisphere())) {
+        if (autumn >= today->winter.autumn() || autumn < today->winter.autumn() - mostPastWinters) continue;
+        auto then = readToFollow(from, colony.id, Winter(today->winter.hemisphere(), autumn).date(winterIsOver), nullptr);
+        if (!then) continue;
+        const auto yard = yards.find(then->records.yard.number);
+        if (yard == yards.end() || !yard->second.learns || (yard->second.since && then->decided < *yard->second.since)) continue;
+        past.winters.push_back({colony.id, colony.name, then->records.yard, autumn, std::move(then).value()});
+    }
+}
+
 } // namespace
 
-Outcome<std::vector<PastColonyWinter>> pastWintersOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads) {
+Outcome<BookPast> readPast(book::Book& from, Date asOf) {
     const auto yards = yardsOf(from);
     if (!yards) return yards.problems();
     const auto colonies = from.all<book::Colony>();
     if (!colonies) return colonies.problems();
-    std::vector<PastColonyWinter> past;
-    for (const auto& colony : *colonies) {
-        const auto records = winterRecordsOf(from, colony.id, asOf);
-        if (!records) return records.problems();
-        if (records->looks.empty()) continue;
-        const auto today = followedColony(from, colony.id, asOf, nullptr, {sampling.seed, 16}, 1, false);
-        if (!today) continue; // a faulty case is told where it is asked about, not here
-        const Winter now = today->autumn.winter;
-        for (int autumn : autumnsOf(*records, now.hemisphere())) {
-            if (autumn >= now.autumn() || autumn < now.autumn() - mostPastWinters) continue;
-            const Date over = Winter(now.hemisphere(), autumn).date(winterIsOver);
-            auto followed = followedColony(from, colony.id, over, nullptr, {sampling.seed, learningWinters}, threads, false);
-            if (!followed || !tells(*followed)) continue;
-            const auto then = winterRecordsOf(from, colony.id, over);
-            if (!then) return then.problems();
-            const auto yard = yards->find(then->yard.number);
-            const Date decided = followed->autumn.winter.date(followed->autumn.asOf);
-            if (yard == yards->end() || !yard->second.learns || (yard->second.since && decided < *yard->second.since)) continue;
-            past.push_back({colony.id, colony.name, then->yard, autumn, {std::move(*followed->question), followed->end}});
-        }
-    }
-    std::stable_sort(past.begin(), past.end(),
-                     [](const PastColonyWinter& a, const PastColonyWinter& b) { return a.autumn < b.autumn; });
+    BookPast past;
+    for (const auto& [id, yard] : *yards)
+        if (yard.learns) past.yards.insert(id);
+    for (const auto& colony : *colonies) readColony(from, colony, asOf, *yards, past);
+    std::stable_sort(past.winters.begin(), past.winters.end(),
+                     [](const PastReading& a, const PastReading& b) { return a.autumn < b.autumn; });
     return past;
 }
 
-std::optional<BookLearned> learnedFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
-                                       winter::Sampling sampling, int threads, std::stop_token stop) {
+std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                             std::stop_token stop) {
+    auto followed = followedColony(past.reading, reference, {sampling.seed, learningWinters}, threads, false, stop);
+    if (!followed || !tells(*followed)) return std::nullopt;
+    return PastColonyWinter{past.colony, past.name, past.yard, past.autumn, {std::move(*followed->question), followed->end},
+                            handbookFor(*followed->autumn.site, reference)};
+}
+
+Outcome<std::vector<PastColonyWinter>> pastWintersOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads) {
+    const auto past = readPast(from, asOf);
+    if (!past) return past.problems();
+    std::vector<PastColonyWinter> winters;
+    for (const auto& reading : past->winters)
+        if (auto winter = pastWinterOf(reading, from.reference(), sampling, threads)) winters.push_back(std::move(*winter));
+    return winters;
+}
+
+std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConstants& constants, winter::Sampling sampling, int threads,
+                                 bool withScore, std::stop_token stop) {
+    const winter::Sampling fewer{sampling.seed, learningWinters};
+    const auto says = learning::evidenceOf(past.winter, constants, fewer, threads, stop);
+    if (!says) return std::nullopt;
+    WinterTold told{*says, learning::forageTurn(scaleWeights(past.winter.question), constants), std::nullopt};
+    if (withScore) told.score = learning::scoreOf(past.winter, past.handbook.use, constants, fewer, threads, stop);
+    return told;
+}
+
+BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told, const std::set<std::int64_t>& yards,
+                  const ModelConstants& constants) {
     std::vector<learning::ColonyWinter> evidence;
     std::map<std::int64_t, std::vector<learning::ForageSeen>> turns;
     std::map<std::int64_t, const tracking::FollowQuestion*> lastQuestion;
-    for (const auto& past : winters) {
-        const auto says = learning::evidenceOf(past.winter, constants, {sampling.seed, learningWinters}, threads, stop);
-        if (!says) return std::nullopt;
-        evidence.push_back({static_cast<std::uint64_t>(past.yard.number), static_cast<std::uint64_t>(past.colony.number), *says});
-        const auto& question = past.winter.question;
-        lastQuestion[past.yard.number] = &question;
-        if (const auto turn = learning::forageTurn(scaleWeights(question), constants)) turns[past.yard.number].push_back(*turn);
+    std::set<int> autumns;
+    for (std::size_t i = 0; i < winters.size(); ++i) {
+        const auto& past = *winters[i];
+        evidence.push_back({static_cast<std::uint64_t>(past.yard.number), static_cast<std::uint64_t>(past.colony.number), told[i].evidence});
+        if (told[i].evidence.saysAnything()) autumns.insert(past.autumn);
+        lastQuestion[past.yard.number] = &past.winter.question;
+        if (told[i].turn) turns[past.yard.number].push_back(*told[i].turn);
     }
     BookLearned learned;
+    learned.yards = yards;
+    learned.winters = static_cast<int>(autumns.size());
     learned.bees = learning::learn(evidence, constants);
     for (const auto& [yard, seen] : turns) {
         const auto& winter = lastQuestion.at(yard)->winter;
@@ -101,11 +127,37 @@ std::optional<BookLearned> learnedFrom(const std::vector<PastColonyWinter>& wint
     return learned;
 }
 
+std::optional<BookLearned> learnedFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
+                                       winter::Sampling sampling, int threads, std::stop_token stop) {
+    std::vector<const PastColonyWinter*> pointers;
+    std::vector<WinterTold> told;
+    std::set<std::int64_t> yards;
+    for (const auto& past : winters) {
+        auto says = toldBy(past, constants, sampling, threads, false, stop);
+        if (!says) return std::nullopt;
+        pointers.push_back(&past);
+        told.push_back(std::move(*says));
+        yards.insert(past.yard.number);
+    }
+    return addUp(pointers, told, yards, constants);
+}
+
+Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads) {
+    const auto past = readPast(from, asOf);
+    if (!past) return past.problems();
+    LearnedBook result;
+    for (const auto& reading : past->winters)
+        if (auto winter = pastWinterOf(reading, from.reference(), sampling, threads)) result.winters.push_back(std::move(*winter));
+    result.learned = *learnedFrom(result.winters, from.reference().constants, sampling, threads);
+    result.learned.yards = past->yards;
+    return result;
+}
+
 std::vector<ScoredWinter> scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
                                      winter::Sampling sampling, int threads) {
     std::vector<ScoredWinter> scored;
     for (const auto& past : winters)
-        if (const auto score = learning::scoreOf(past.winter, handbookUse, constants, {sampling.seed, learningWinters}, threads))
+        if (const auto score = learning::scoreOf(past.winter, past.handbook.use, constants, {sampling.seed, learningWinters}, threads))
             scored.push_back({&past, *score});
     return scored;
 }

@@ -2,13 +2,35 @@
 #pragma once
 
 #include "answer/followed_colony.h"
+#include "answer/handbook.h"
 #include "learning/scores.h"
 
+#include <set>
 #include <stop_token>
 #include <string>
 #include <vector>
 
 namespace winterlarder::answer {
+
+//! One past winter of a colony as the book tells of it.
+struct PastReading {
+    book::ColonyId colony{};
+    std::string name;
+    book::YardId yard{};
+    int autumn = 0; //!< year the winter began
+    FollowReading reading;
+    bool operator==(const PastReading&) const = default;
+};
+
+//! All a book tells of past winters, and the yards that learn.
+struct BookPast {
+    std::vector<PastReading> winters; //!< by autumn
+    std::set<std::int64_t> yards;
+};
+
+//! The winters before the one that contains a day, of all colonies, in yards that learn and not before their learnSince. Reads only:
+//! nothing is simulated. Records that contradict each other are told where they are asked about, not here.
+Outcome<BookPast> readPast(book::Book& from, Date asOf);
 
 //! One past winter of a colony, ready to be learned from.
 struct PastColonyWinter {
@@ -17,18 +39,42 @@ struct PastColonyWinter {
     book::YardId yard{};
     int autumn = 0; //!< year the winter began
     learning::PastWinter winter;
+    HandbookFigure handbook; //!< of its region
 };
 
-//! The winters before the one that contains a day, of all colonies, in yards that learn and not before their learnSince. A winter counts
-//! where it can be followed and something was seen after the decision, or its end is known.
+//! A winter counts where it can be followed and something was seen after the decision, or its end is known; nothing else.
+std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                             std::stop_token stop = {});
+//! Reads and makes them all.
 Outcome<std::vector<PastColonyWinter>> pastWintersOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads);
 
 //! Winters simulated for learning: a thousand tell as much as the answer's own number does.
 inline constexpr int learningWinters = 1000;
 
-//! Learns from them. Nothing where stopped. Tested: tests/answer/followed_colony_test.cpp.
+//! What one winter tells: of the bees, of first forage, and how good its forecast was (nothing learned; nothing where it was not weighed).
+struct WinterTold {
+    learning::WinterEvidence evidence;
+    std::optional<learning::ForageSeen> turn;
+    std::optional<learning::ForecastScore> score;
+};
+//! Nothing where stopped. The score is left out unless asked for.
+std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConstants& constants, winter::Sampling sampling, int threads,
+                                 bool withScore, std::stop_token stop = {});
+
+//! Adds up what winters told, in the order they came; `told` beside `winters`. Used in the yards that learn.
+BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told, const std::set<std::int64_t>& yards,
+                  const ModelConstants& constants);
+
+//! Learns from winters, for the yards they were in. Nothing where stopped. Tested: tests/answer/followed_colony_test.cpp.
 std::optional<BookLearned> learnedFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
                                        winter::Sampling sampling, int threads, std::stop_token stop = {});
+
+//! A book's past and what it taught.
+struct LearnedBook {
+    std::vector<PastColonyWinter> winters;
+    BookLearned learned;
+};
+Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads);
 
 //! How good the forecasts of those winters were, nothing learned; winters without a weighing are left out.
 struct ScoredWinter {
@@ -37,8 +83,5 @@ struct ScoredWinter {
 };
 std::vector<ScoredWinter> scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
                                      winter::Sampling sampling, int threads);
-
-//! What a handbook gives for the food of a winter: the sum of Bocquet's monthly figures from October to April (source bocquet).
-inline constexpr Mass handbookUse = kilograms(13.1);
 
 } // namespace winterlarder::answer

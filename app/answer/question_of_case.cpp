@@ -282,6 +282,13 @@ double strength(book::FlowStrength flow) {
 // A strong flow lasts so long at most.
 constexpr int strongFlowDays = 14;
 
+// The shift of first forage is in the season already.
+void fillLearned(ColonyQuestion& question, const book::LearnedRecord& record) {
+    if (record.winters > 0)
+        question.learned = winter::LearnedMultipliers{record.use, record.useLogSd, record.death, record.deathLogSd};
+    question.learnedFrom = {record.winters, record.forageYears, record.forageShiftDays};
+}
+
 void fillWays(ColonyQuestion& question, const book::ColonyCase& record, std::uint64_t positionInBatch) {
     question.flowStrength = strength(record.site.autumnFlow);
     if (record.site.autumnFlow == book::FlowStrength::Strong) question.flowLastDay = question.asOf + strongFlowDays;
@@ -293,6 +300,7 @@ void fillWays(ColonyQuestion& question, const book::ColonyCase& record, std::uin
     question.moisturePercent = record.moisturePercent;
     question.colony = record.colony.value_or("");
     question.yard = record.yard.value_or("");
+    if (record.learned) fillLearned(question, *record.learned);
     question.stream = record.colony ? winter::colonyStream(*record.colony) : positionInBatch;
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/site_of_case.h"
 
+#include "learning/keeper.h"
+
 #include <array>
 #include <fmt/format.h>
 #include <utility>
@@ -124,6 +126,9 @@ Outcome<SiteAndSeason> siteAndSeasonOf(const book::ColonyCase& record, const exc
         return problems;
     }
     result.season = *dates;
+    if (record.learned)
+        result.season = learning::withForage(
+            *dates, {record.learned->forageShiftDays, record.learned->forageShiftSdDays, record.learned->forageYears}, reference.constants);
     const bool ownClimateGiven = std::holds_alternative<book::OwnClimateRecord>(record.site.where);
     if (!ownClimateGiven) result.stationKm = site->distanceKm;
     if (!result.stationKm || *result.stationKm <= climate::farthestStationKm) result.site = *std::move(site);

@@ -24,6 +24,7 @@ struct WinterRecords {
     std::vector<book::Sighting> sightings;
     std::vector<book::Fate> fates;
     std::vector<book::DayTemperature> weather; //!< of the yard, ascending, one a day; later logs count
+    bool operator==(const WinterRecords&) const = default;
 };
 
 //! Records of a colony that are dated on or before a day. Problems: those of the book, no such colony.

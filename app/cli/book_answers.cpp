@@ -2,6 +2,7 @@
 // Answers computed from a book: advice for every living colony, the case of one, advice acted on.
 #include "answer/acceptance.h"
 #include "answer/advice_json.h"
+#include "answer/learned_book.h"
 #include "cli/advice_text.h"
 #include "cli/batch.h"
 #include "cli/book_commands.h"
@@ -32,12 +33,18 @@ Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAns
     return std::vector<book::Colony>{std::move(colony).value()};
 }
 
-Outcome<std::vector<AskedColony>> casesAsked(book::Book& from, const BookAnswers& options, Date asOf) {
+Outcome<std::vector<AskedColony>> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf) {
     auto colonies = coloniesAsked(from, options, asOf);
     if (!colonies) return colonies.problems();
+    std::optional<LearnedBook> past;
+    if (!options.withoutLearning) {
+        auto learned = learnOf(from, asOf, session.sampling, session.threads);
+        if (!learned) return learned.problems();
+        past = std::move(learned).value();
+    }
     std::vector<AskedColony> asked;
     for (auto& colony : *colonies) {
-        auto record = book::caseOf(from, colony.id, asOf);
+        auto record = learnedCase(from, colony.id, asOf, past ? &past->learned : nullptr);
         if (!record) return record.problems();
         asked.push_back({std::move(colony), std::move(record).value()});
     }
@@ -105,7 +112,7 @@ Status withCases(Session& session, const BookAnswers& options, For purpose, Answ
     if (!asOf) return session.fail(asOf.problems());
     auto opened = openBook(session, options, purpose);
     if (!opened) return session.fail(opened.problems());
-    const auto asked = casesAsked(*opened, options, *asOf);
+    const auto asked = casesAsked(session, *opened, options, *asOf);
     if (!asked) return session.fail(asked.problems());
     return answer(*opened, *asked, *asOf);
 }

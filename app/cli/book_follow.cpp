@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A winter out of the book: followed, its outcome, what was learned, and what is due as a calendar.
+#include "answer/due_looks.h"
 #include "answer/follow_json.h"
 #include "answer/learned_book.h"
 #include "cli/book_commands.h"
@@ -10,6 +11,8 @@
 #include "book/case_of.h"
 #include "cli/tr.h"
 #include "exchange/calendar_file.h"
+#include "text/follow_words.h"
+#include "text/learned_words.h"
 #include "text/words.h"
 
 #include <algorithm>
@@ -51,10 +54,10 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     if (!colonies) return colonies.problems();
     result.colonies = std::move(colonies).value();
     if (!learn) return result;
-    auto past = pastWintersOf(result.book, *asOf, session.sampling, session.threads);
-    if (!past) return past.problems();
-    result.past = std::move(past).value();
-    result.learned = learnedFrom(result.past, session.reference.constants, session.sampling, session.threads);
+    auto learned = learnOf(result.book, *asOf, session.sampling, session.threads);
+    if (!learned) return learned.problems();
+    result.past = std::move(learned->winters);
+    result.learned = std::move(learned->learned);
     return result;
 }
 
@@ -133,7 +136,12 @@ Json scoreJson(const ScoredWinter& scored) {
         .add("forecast_kg", Json::object().add("low", s.low).add("typical", s.typical).add("high", s.high))
         .add("inside", s.inside())
         .add("score_kg", s.score)
-        .add("handbook_score_kg", s.handbookScore);
+        .add("handbook_score_kg", s.handbookScore)
+        .add("handbook", Json::object()
+                             .add("region", scored.winter->handbook.region)
+                             .add("to_have_kg", scored.winter->handbook.toHave.value())
+                             .add("use_kg", scored.winter->handbook.use.value())
+                             .add("source", scored.winter->handbook.source));
 }
 
 Json learnedJson(Asked& from, const std::vector<ScoredWinter>& scored, const learning::ScoreSummary& summary) {
@@ -160,33 +168,18 @@ Json learnedJson(Asked& from, const std::vector<ScoredWinter>& scored, const lea
         .add("scores", std::move(scores));
 }
 
-QString percentLine(const QString& what, const learning::Lasting& lasting, const text::WordStyle& style) {
-    const double percent = 100 * (lasting.median() - 1);
-    const QString size = text::number(std::abs(percent), 0, style);
-    const QString spread = text::number(100 * lasting.logSd, 0, style);
-    return (percent >= 0 ? tr("%1 %2 % more than the model says (SD %3 %)") : tr("%1 %2 % less than the model says (SD %3 %)"))
-        .arg(what, size, spread);
-}
-
 QString learnedText(const Asked& from, const learning::ScoreSummary& summary, const Session& session) {
     const auto& style = session.style;
-    if (from.learned->bees.winters == 0) return tr("Nothing has been learned yet: no past winter says anything.") + QLatin1Char('\n');
-    QString text = session.strong(tr("Learned from %1 winters of colonies").arg(from.learned->bees.winters)) + QLatin1Char('\n');
-    text += QStringLiteral("  ") + percentLine(tr("They eat"), from.learned->bees.keeper.use, style) + QLatin1Char('\n');
-    text += QStringLiteral("  ") + percentLine(tr("They lose bees"), from.learned->bees.keeper.death, style) + QLatin1Char('\n');
+    if (from.learned->bees.winters == 0) return text::nothingLearned() + QLatin1Char('\n');
+    QString text = session.strong(text::learnedHeading(from.learned->bees.winters)) + QLatin1Char('\n');
+    for (const QString& line : text::learnedLines(from.learned->bees.keeper, style)) text += QStringLiteral("  ") + line + QLatin1Char('\n');
     TextTable table({tr("Colony"), tr(">Use"), tr(">Deaths")});
     for (const auto& colony : from.colonies)
         if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number)); own != from.learned->bees.colonies.end())
             table.add({shown(colony.name), text::number(own->second.use.median(), 2, style), text::number(own->second.death.median(), 2, style)});
     text += table.text();
     if (summary.forecasts == 0) return text;
-    return text + wrapped(tr("%1 forecasts can be compared with what happened: %2 of them lay within the band of nine in ten. Their mean score is "
-                             "%3, that of a handbook's %4 a winter is %5 (smaller is better).")
-                              .arg(summary.forecasts)
-                              .arg(static_cast<int>(std::lround(summary.inside * summary.forecasts)))
-                              .arg(text::mass(kilograms(summary.score), style), text::mass(handbookUse, style),
-                                   text::mass(kilograms(summary.handbookScore), style)),
-                          {});
+    return text + wrapped(text::scoreSentence(summary, style), {});
 }
 
 } // namespace
@@ -205,51 +198,18 @@ Status learnedBook(Session& session, const BookAnswers& options) {
     return Status::Done;
 }
 
-namespace {
-
-std::string visitWords(const book::PlannedVisit& visit, const text::WordStyle& style) {
-    switch (visit.what) {
-    case book::VisitKind::Syrup:
-        return (visit.syrup ? tr("Syrup, %1").arg(text::volume(*visit.syrup, style)) : tr("Syrup")).toStdString();
-    case book::VisitKind::Fondant:
-        return (visit.fondant ? tr("Fondant, %1").arg(text::mass(*visit.fondant, style)) : tr("Fondant")).toStdString();
-    case book::VisitKind::Check: break;
-    }
-    return tr("Check the feeding").toStdString();
-}
-
-// What is due for one colony: planned visits from the day on, the next weighing, feeding that cannot wait.
-Outcome<bool> addDue(Session& session, Asked& from, const book::Colony& colony, std::vector<exchange::DueOn>& due) {
-    const auto id = [&](const std::string& what) { return fmt::format("{}-{}@winterlarder", what, colony.id.number); };
-    const auto visits = from.book.of<book::PlannedVisit>(colony.id);
-    if (!visits) return visits.problems();
-    for (const auto& visit : *visits)
-        if (visit.state == book::VisitState::Planned && visit.date >= from.asOf)
-            due.push_back({fmt::format("visit-{}@winterlarder", visit.id.number), visit.date,
-                           fmt::format("{}: {}", colony.name, visitWords(visit, session.style)), visit.note});
-    const auto followed = followOne(session, from, colony);
-    if (!followed) return followed.problems();
-    if (!followed->following) return true;
-    const auto& f = *followed->following;
-    const auto& q = *followed->colony.question;
-    const std::string headline = followHeadline(q, f, session.style).toStdString();
-    if (f.nextWeighing)
-        due.push_back({id("weighing"), f.nextWeighing->date, fmt::format("{}: {}", colony.name, tr("weigh again").toStdString()), headline});
-    if (f.state == tracking::FollowState::ActNow)
-        due.push_back({id("feed"), q.year.date(f.feed->by), fmt::format("{}: {}", colony.name, tr("feed").toStdString()), headline});
-    return true;
-}
-
-} // namespace
-
 Status bookCalendar(Session& session, const BookAnswers& options) {
-    auto from = asked(session, options, options.asOf, options.colony, true);
+    auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
     if (!from) return session.fail(from.problems());
-    std::vector<exchange::DueOn> due;
-    for (const auto& colony : from->colonies)
-        if (const auto added = addDue(session, *from, colony, due); !added) return session.fail(added.problems());
-    std::stable_sort(due.begin(), due.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
-    session.out << exchange::calendarFile(tr("Bees").toStdString(), due, session.moment.now);
+    std::vector<FollowReading> readings;
+    for (const auto& colony : from->colonies) {
+        auto reading = readToFollow(from->book, colony.id, from->asOf, from->learned ? &*from->learned : nullptr);
+        if (!reading) return session.fail(reading.problems());
+        readings.push_back(std::move(reading).value());
+    }
+    const auto due = dueLooks(readings, session.reference, session.sampling, session.threads, session.style);
+    if (!due) return session.fail(due.problems());
+    session.out << exchange::calendarFile(text::calendarName(), *due, session.moment.now);
     return Status::Done;
 }
 

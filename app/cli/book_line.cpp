@@ -39,6 +39,11 @@ void addAnswerOptions(CLI::App* command, BookAnswers& options, bool writes) {
     optional(command, "--colony", options.colony, "only this one", "NAME");
 }
 
+void addLearnedAnswerOptions(CLI::App* command, BookAnswers& options, bool writes) {
+    addAnswerOptions(command, options, writes);
+    command->add_flag("--without-learning", options.withoutLearning, "leave out what past winters taught");
+}
+
 void addOther(CLI::App* command, const char* name, BookAndFile& options, const std::string& does, bool writes) {
     addBookFile(command, options, writes);
     command->add_option(name, options.other, does)->required();
@@ -175,20 +180,19 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
 
 void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
     auto* advised = add(book, "advise", "the answer for every living colony, or one", [this](Session& session) { return adviseBook(session, advise_); });
-    addAnswerOptions(advised, advise_, false);
+    addLearnedAnswerOptions(advised, advise_, false);
     auto* asCase = add(book, "case", "a colony as a case file for advise", [this](Session& session) { return bookCase(session, case_); });
-    addAnswerOptions(asCase, case_, false);
+    addLearnedAnswerOptions(asCase, case_, false);
     auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
                          [this](Session& session) { return acceptAdvice(session, accept_); });
-    addAnswerOptions(accepted, accept_, true);
+    addLearnedAnswerOptions(accepted, accept_, true);
 }
 
 void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     auto* followed = add(book, "follow", "how the winter of every living colony goes: forecast then and now, what to do",
                          [this](Session& session) { return followBook(session, follow_); });
-    addAnswerOptions(followed, follow_, false);
+    addLearnedAnswerOptions(followed, follow_, false);
     followed->add_flag("--daily", follow_.daily, "every day in the JSON, not every seventh");
-    followed->add_flag("--without-learning", follow_.withoutLearning, "leave out what past winters taught");
     auto* outcome = add(book, "outcome", "how a winter ended", [this](Session& session) { return addOutcome(session, outcome_); });
     addRecordOf(outcome, outcome_);
     auto* alive = outcome->add_flag("--alive", outcome_.alive, "the colony lives");

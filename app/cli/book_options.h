@@ -96,11 +96,12 @@ struct NewFate : RecordOf {
 //! Answers out of the book on a day (today where not said), of one colony or all.
 struct BookAnswers : BookFile {
     std::optional<std::string> asOf, colony;
+    bool withoutLearning = false; //!< what past winters taught is left out
 };
 
-//! How winters go; what was learned is left out where not wanted.
+//! How winters go.
 struct BookFollow : BookAnswers {
-    bool daily = false, withoutLearning = false;
+    bool daily = false;
 };
 
 //! How a winter ended.

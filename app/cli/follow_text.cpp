@@ -4,6 +4,7 @@
 #include "answer/follow_json.h"
 #include "cli/table.h"
 #include "cli/tr.h"
+#include "text/follow_words.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
@@ -113,26 +114,9 @@ QString title(const answer::FollowedColony& colony, Date asOf, const Session& se
 
 } // namespace
 
-QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const text::WordStyle& style) {
-    const auto on = [&](SeasonDay day) { return text::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style); };
-    switch (f.state) {
-    case tracking::FollowState::OnCourse: return tr("On course.");
-    case tracking::FollowState::EatingFaster:
-        return f.now.reserveBy.typical ? tr("Less is left than planned: the reserve is likely gone by %1.").arg(on(*f.now.reserveBy.typical))
-                                       : tr("Less is left than planned.");
-    case tracking::FollowState::EatingSlower: return tr("More is left than planned.");
-    case tracking::FollowState::ActNow:
-        return f.feed->plan ? tr("Act now: feed %1 of stores, begin by %2.").arg(text::mass(f.feed->stores, style), on(f.feed->by))
-                            : tr("Act now: %1 of fondant, the first by %2.").arg(text::mass(f.feed->fondant, style), on(f.feed->by));
-    case tracking::FollowState::Dead: return tr("The colony is dead.");
-    case tracking::FollowState::CannotSay: return tr("It cannot be said: what was seen contradicts every winter.");
-    }
-    return {};
-}
-
 QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf, const Session& session) {
     QString text = title(colony, asOf, session);
-    text += session.strong(followHeadline(*colony.question, following, session.style)) + QLatin1Char('\n');
+    text += session.strong(text::followHeadline(*colony.question, following, session.style)) + QLatin1Char('\n');
     if (following.state != tracking::FollowState::Dead) text += FollowText(colony, following, session).all();
     text += remarks(tr("Reasons"), following.reasons, session);
     return text + remarks(tr("Cautions"), following.cautions, session);

@@ -10,7 +10,5 @@ namespace winterlarder::cli {
 QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf, const Session& session);
 //! A colony that cannot be followed, and why.
 QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session);
-//! What to do, in one sentence.
-QString followHeadline(const tracking::FollowQuestion& question, const tracking::Following& following, const text::WordStyle& style);
 
 } // namespace winterlarder::cli

@@ -74,6 +74,7 @@ void MainWindow::receive(Opened opened) {
         useReference(opened.reference);
         const auto cores = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
         useAdviser(std::make_shared<CoreAdviser>(reference_, deskSampling, cores));
+        followWinters(deskSampling, cores);
     }
     tell(opened.problems);
     if (reference_) openFirst(std::move(opened));

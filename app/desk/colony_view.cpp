@@ -88,6 +88,7 @@ void ColonyView::connectPages() {
     connect(whatIf_, &WhatIfPage::demandDropped, this, [this] { if (trying_) trying_->cancel(); });
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) showAnswer(); });
 }
 
 void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {
@@ -119,11 +120,20 @@ void ColonyView::show(ColonyId id) {
     refresh();
 }
 
-void ColonyView::refresh() {
+// A winter that is followed gives its own answer.
+void ColonyView::showAnswer() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
     answer_->offerPlan(yard_->writable());
-    answer_->show(*colony);
+    const auto followed = yard_->followed(colony_);
+    if (followed && followed->leads()) answer_->show(*followed);
+    else answer_->show(*colony);
+}
+
+void ColonyView::refresh() {
+    const auto* colony = yard_->find(colony_);
+    if (!colony) return;
+    showAnswer();
     picture_->show(*colony);
     whatIf_->show(colony_); // what is tried goes on over the new answer
 }

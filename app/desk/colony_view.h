@@ -50,6 +50,7 @@ signals:
 
 private:
     void refresh();
+    void showAnswer();
     void connectPages();
     void acceptAdvice();
 

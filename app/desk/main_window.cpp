@@ -3,8 +3,10 @@
 
 #include "desk/answering.h"
 #include "desk/colony_view.h"
+#include "desk/following.h"
 #include "desk/said_remarks.h"
 #include "models/words.h"
+#include "text/follow_words.h"
 #include "widgets/banner.h"
 #include "widgets/card.h"
 #include "widgets/colours.h"
@@ -150,8 +152,16 @@ void MainWindow::useAdviser(std::shared_ptr<const Adviser> adviser) {
     answering_->useAdviser(std::move(adviser));
 }
 
+void MainWindow::followWinters(winter::Sampling sampling, int threads) {
+    following_ = new Following(&yard_, sampling, threads, this);
+    learning_ = new Learning(&yard_, sampling, threads, this);
+    connect(following_, &Following::idleAgain, this, &MainWindow::tellIfSettled);
+    connect(learning_, &Learning::idleAgain, this, &MainWindow::tellIfSettled);
+}
+
 bool MainWindow::settled() const {
-    return !begun_ && book_.idle() && !yard_.busy() && answering_->idle();
+    const bool followed = !following_ || (following_->idle() && learning_->idle());
+    return !begun_ && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
 }
 
 // Every word and number is made anew in the other units.
@@ -203,6 +213,12 @@ WhyWindow* MainWindow::whyWindow() {
 
 void MainWindow::explain(ColonyId id) {
     const auto* colony = yard_.find(id);
+    if (const auto followed = yard_.followed(id); colony && followed && followed->leads() && reference_) {
+        const auto& f = *followed->following;
+        return whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")),
+                                 text::followHeadline(*followed->colony.question, f, words::style()), saidRemarks(f.reasons, *reference_),
+                                 saidRemarks(f.cautions, *reference_));
+    }
     if (!colony || !colony->answered || colony->pending || !reference_) return;
     const auto& advice = colony->answered->answer.advice;
     whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")), words::answerSentence(*colony->answered),

@@ -30,6 +30,9 @@ class Adviser;
 class Answering;
 class Banner;
 class ColonyView;
+class Following;
+class LatestWork;
+class Learning;
 class WhyWindow;
 class YardView;
 
@@ -47,6 +50,11 @@ public:
     void useReference(std::shared_ptr<const ReferenceData> reference);
     //! Takes an adviser (tests bring their own) and asks it about every colony.
     void useAdviser(std::shared_ptr<const Adviser> adviser);
+
+    //! Writes what is due for the yard's colonies, as an iCalendar file.
+    void writeCalendar(const QString& file);
+    //! Follows the winter of the colony looked at, and learns from past ones, in the background.
+    void followWinters(winter::Sampling sampling, int threads);
 
     // ---- books -------------------------------------------------------------------------------------------------------
     void openBook(const QString& file, bool readOnly = false, bool takeOver = false);
@@ -89,6 +97,7 @@ public slots:
     void removeColony();
     void useUnits(winterlarder::UnitSystem system);
     void saveYardSheet();
+    void saveCalendar();
     void printYardSheet();
     void saveColonySheet();
     void printColonySheet();
@@ -152,6 +161,9 @@ private:
     std::vector<QAction*> ofOneColony_; //!< of the book's menu
     QString bookFolder_;
     Answering* answering_ = nullptr;
+    Following* following_ = nullptr; //!< nothing until followWinters()
+    Learning* learning_ = nullptr;
+    LatestWork* calendar_ = nullptr; //!< nothing until one is asked for
     std::shared_ptr<const ReferenceData> reference_;
     ColourWish colourWish_ = settings::colours();
     bool applyingColours_ = false;

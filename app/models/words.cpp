@@ -126,6 +126,12 @@ QString verdict(const advice::Advice& advice) {
     return verdictName(advice.verdict);
 }
 
+advice::Verdict likeness(tracking::FollowState state) {
+    using State = tracking::FollowState;
+    if (state == State::OnCourse || state == State::EatingSlower) return advice::Verdict::Leave;
+    return state == State::ActNow || state == State::EatingFaster ? advice::Verdict::Feed : advice::Verdict::CannotSay;
+}
+
 QString iconName(advice::Verdict verdict) {
     switch (verdict) {
     case advice::Verdict::Harvest: return QStringLiteral("harvest");

@@ -32,6 +32,8 @@ Date fromQDate(QDate date);
 
 QString verdict(const advice::Advice& advice);     //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
 QString verdictName(advice::Verdict verdict);      //!< one word
+//! The verdict whose drawing stands for a state of a followed winter: leave it, feed it, it cannot be said.
+advice::Verdict likeness(tracking::FollowState state);
 QString iconName(advice::Verdict verdict);         //!< of the verdict's drawing; each has a silhouette of its own
 QString zone(Zone zone);
 QString due(const Due& due, Date today);

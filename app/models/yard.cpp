@@ -34,6 +34,12 @@ void showWeighing(book::ColonyCase& record, const std::optional<book::WeighingRe
     else if (!before) record.weighings.push_back(after);
 }
 
+// Past winters are others only for a day of another winter, whichever hemisphere.
+bool sameWinter(Date one, Date other) {
+    const auto same = [&](Hemisphere hemisphere) { return Winter::containing(one, hemisphere).autumn() == Winter::containing(other, hemisphere).autumn(); };
+    return same(Hemisphere::North) && same(Hemisphere::South);
+}
+
 } // namespace
 
 Yard::Yard(OpenBook* book, QObject* parent) : QObject(parent), book_(book) {
@@ -55,7 +61,18 @@ void Yard::clear() {
     shown_ = {};
     open_ = {};
     records_.reset();
+    followed_.clear();
+    past_.reset();
     stale_ = {};
+}
+
+void Yard::forgetFollowed(ColonyId id) {
+    if (followed_.erase(id) > 0) emit followedChanged(id);
+}
+
+void Yard::forgetAllFollowed() {
+    const auto known = std::exchange(followed_, {});
+    for (const auto& each : known) emit followedChanged(each.first);
 }
 
 // ---- what is shown ---------------------------------------------------------------------------------------------------
@@ -99,6 +116,11 @@ const ColonyRecords* Yard::records(ColonyId id) const {
 void Yard::showDay(Date day) {
     if (day_ == day) return;
     day_ = day;
+    forgetAllFollowed();
+    if (past_ && past_->asOf && !sameWinter(*past_->asOf, day)) {
+        past_.reset();
+        emit pastChanged();
+    }
     readAgain({true, {}, {}});
 }
 
@@ -131,6 +153,7 @@ void Yard::editShown(book::Edit edit, const std::function<void(ColonyEntry&, Col
         --underWay_;
         if (!problems.empty()) readAgain({false, {id}, {}});
     });
+    forgetFollowed(id);
     if (colony->record == before) return;
     colony->problems.clear();
     colony->pending = !(colony->answered && colony->answered->record == colony->record);
@@ -199,7 +222,7 @@ void Yard::readAgain(const BookChange& change) {
 
 void Yard::read() {
     if (!book_ || !book_->isOpen() || !day_ || (!stale_.everything && stale_.colonies.empty())) return;
-    YardRequest request{.yard = shown_, .day = *day_, .open = open_, .only = {}};
+    YardRequest request{.yard = shown_, .day = *day_, .open = open_, .only = {}, .past = past_};
     if (!stale_.everything) request.only = stale_.colonies;
     stale_ = {};
     ++reading_;
@@ -207,7 +230,7 @@ void Yard::read() {
         auto reading = std::make_shared<YardReading>(readYard(book, request));
         return [this, request, reading] {
             --reading_;
-            const bool stale = underWay_ > 0 || request.day != day_ || request.yard != shown_;
+            const bool stale = underWay_ > 0 || request.day != day_ || request.yard != shown_ || request.past != past_;
             if (stale) readAgain({!request.only, request.only.value_or(std::set<ColonyId>{}), {}});
             else takeReading(std::move(*reading));
             if (!busy()) emit settledDown();
@@ -245,6 +268,9 @@ void Yard::takeReading(YardReading reading) {
         if (reading.whole) next.push_back(std::move(made));
         else *entry(id) = std::move(made);
     }
+    std::vector<ColonyId> anew;
+    for (const auto& each : reading.colonies)
+        if (reading.whole || find(each.first)) anew.push_back(each.first);
     if (reading.whole) {
         colonies_ = std::move(next);
         yards_ = std::move(reading.yards);
@@ -252,11 +278,14 @@ void Yard::takeReading(YardReading reading) {
         emit coloniesChanged();
     }
     for (const auto id : changed) emit recordChanged(id);
-    if (!reading.open) return;
-    const auto id = reading.open->colony.id;
-    if (id != open_) return;
-    records_ = std::move(reading.open);
-    emit recordsChanged(id);
+    takeRecords(std::move(reading.open));
+    for (const auto id : anew) emit followWanted(id);
+}
+
+void Yard::takeRecords(std::optional<ColonyRecords> records) {
+    if (!records || records->colony.id != open_) return;
+    records_ = std::move(records);
+    emit recordsChanged(open_);
 }
 
 bool Yard::takeAnswer(ColonyId id, const AnsweredPointer& answered) {
@@ -275,6 +304,18 @@ void Yard::takeProblems(ColonyId id, const book::ColonyCase& record, Problems pr
     colony->problems = std::move(problems);
     colony->pending = false;
     emit answerChanged(id);
+}
+
+void Yard::takeFollowed(ColonyId id, const FollowedPointer& followed) {
+    if (!find(id) || !followed || followed->reading.asOf != day_) return;
+    followed_[id] = followed;
+    emit followedChanged(id);
+}
+
+void Yard::takePast(const PastPointer& past) {
+    past_ = past;
+    emit pastChanged();
+    readAgain({true, {}, {}});
 }
 
 } // namespace winterlarder::desk

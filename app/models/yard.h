@@ -2,12 +2,14 @@
 #pragma once
 
 #include "models/colony.h"
+#include "models/followed_winter.h"
 #include "models/open_book.h"
 #include "models/yard_reading.h"
 
 #include <QObject>
 #include <QString>
 
+#include <map>
 #include <vector>
 
 namespace winterlarder::desk {
@@ -42,6 +44,13 @@ public:
     const book::Yard* shownYard() const; //!< nothing where the book has none
     //! Everything of the colony being looked at; nothing until it is read.
     const ColonyRecords* records(ColonyId id) const;
+    ColonyId openColony() const { return open_; } //!< the colony being looked at
+    //! How its winter goes; nothing until that is worked out, or where it cannot be.
+    FollowedPointer followed(ColonyId id) const {
+        const auto found = followed_.find(id);
+        return found == followed_.end() ? nullptr : found->second;
+    }
+    const PastPointer& past() const { return past_; } //!< what past winters taught; nothing until that is worked out
     bool writable() const { return book_ && book_->writable(); }
     bool busy() const { return underWay_ > 0 || reading_ > 0; } //!< edits or readings are not done yet
     OpenBook* book() const { return book_; }
@@ -67,19 +76,28 @@ public:
     //! False where it is stale.
     bool takeAnswer(ColonyId id, const AnsweredPointer& answered);
     void takeProblems(ColonyId id, const book::ColonyCase& record, Problems problems);
+    void takeFollowed(ColonyId id, const FollowedPointer& followed);
+    void forgetFollowed(ColonyId id); //!< it was overtaken
+    //! What was learned goes into every colony's records; they are read anew.
+    void takePast(const PastPointer& past);
 
 signals:
     void coloniesChanged(); //!< other colonies, another yard or another day
     void recordChanged(winterlarder::desk::ColonyId id);
     void answerChanged(winterlarder::desk::ColonyId id);
     void recordsChanged(winterlarder::desk::ColonyId id); //!< the whole records of the colony being looked at were read anew
+    void followedChanged(winterlarder::desk::ColonyId id); //!< how its winter goes is known anew, or no longer
+    void followWanted(winterlarder::desk::ColonyId id); //!< what is known of its winter is to be worked out (again)
+    void pastChanged();
     void settledDown();                                   //!< no edit and no reading is under way
     void unreadable(const winterlarder::Problems& problems);
 
 private:
     void clear();
+    void forgetAllFollowed();
     void readAgain(const BookChange& change);
     void read();
+    void takeRecords(std::optional<ColonyRecords> records);
     void editShown(book::Edit edit, const std::function<void(ColonyEntry&, ColonyRecords*)>& show, ColonyId id);
     void put(ColonyEntry& entry, Outcome<book::ColonyCase> record, bool& changed);
     ColonyEntry* entry(ColonyId id);
@@ -91,6 +109,8 @@ private:
     std::optional<Date> day_;
     ColonyId open_{};
     std::optional<ColonyRecords> records_;
+    std::map<ColonyId, FollowedPointer> followed_; //!< as far as they are worked out
+    PastPointer past_;
     BookChange stale_; //!< what is still to be read
     int underWay_ = 0; //!< edits shown but not yet told as made
     int reading_ = 0;

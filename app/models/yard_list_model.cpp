@@ -3,6 +3,7 @@
 
 #include "models/due.h"
 #include "models/words.h"
+#include "text/follow_words.h"
 
 #include <QLocale>
 
@@ -17,6 +18,7 @@ YardListModel::YardListModel(Yard* yard, QObject* parent) : QAbstractListModel(p
     connect(yard_, &Yard::coloniesChanged, this, &YardListModel::anew);
     connect(yard_, &Yard::recordChanged, this, &YardListModel::refresh);
     connect(yard_, &Yard::answerChanged, this, &YardListModel::refresh);
+    connect(yard_, &Yard::followedChanged, this, &YardListModel::refresh);
 }
 
 int YardListModel::rowCount(const QModelIndex& parent) const {
@@ -141,6 +143,25 @@ QString YardListModel::spoken(const ColonyEntry& colony) const {
         .arg(name, colonyData(colony, VerdictRole).toString(), colonyData(colony, DueRole).toString(), words::spread(colony.answered->answer.advice.estimate->spread));
 }
 
+// A winter that is followed: how it goes, in place of the autumn's question asked again.
+QVariant YardListModel::followedData(const FollowedWinter& followed, int role) const {
+    const auto& q = *followed.colony.question;
+    const auto& f = *followed.following;
+    const bool living = f.state != tracking::FollowState::Dead;
+    switch (role) {
+    case StoresRole: return living ? QVariant(f.now.today.typical.value()) : QVariant();
+    case LowRole: return living ? QVariant(f.now.today.low.value()) : QVariant();
+    case HighRole: return living ? QVariant(f.now.today.high.value()) : QVariant();
+    case VerdictRole: return text::followState(f.state);
+    case IconRole: return words::iconName(words::likeness(f.state));
+    case DueRole:
+        if (f.state == tracking::FollowState::ActNow) return tr("feed by %1").arg(words::date(q.year.date(f.feed->by)));
+        if (living && f.nextWeighing) return tr("weigh by %1").arg(words::date(f.nextWeighing->date));
+        return QString();
+    default: return {};
+    }
+}
+
 QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     switch (role) {
     case Qt::DisplayRole: return colony.record.colony ? QString::fromStdString(*colony.record.colony) : tr("Colony without a name");
@@ -151,6 +172,7 @@ QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     case ScaleRole: return scale();
     default: break;
     }
+    if (const auto followed = yard_->followed(colony.id); followed && followed->leads()) return followedData(*followed, role);
     if (!colony.problems.empty()) {
         if (role == VerdictRole) return tr("records disagree");
         if (role == IconRole) return words::iconName(advice::Verdict::CannotSay);

@@ -45,6 +45,7 @@ private:
     void refresh(ColonyId id);
     void arrange();
     void sortRows(std::vector<ColonyId>& rows) const;
+    QVariant followedData(const FollowedWinter& followed, int role) const;
     QVariant colonyData(const ColonyEntry& colony, int role) const;
     QVariant yardData(int role) const;
     QString spoken(const ColonyEntry& colony) const;

@@ -44,7 +44,7 @@ YardReading readYard(book::Book& book, const YardRequest& request) {
     } else {
         ids.assign(request.only->begin(), request.only->end());
     }
-    for (const auto id : ids) reading.colonies.emplace_back(id, book::caseOf(book, id, request.day));
+    for (const auto id : ids) reading.colonies.emplace_back(id, answer::learnedCase(book, id, request.day, request.past ? &request.past->learned : nullptr));
     if (request.open != book::ColonyId{} && (reading.whole || request.only->contains(request.open))) {
         auto records = recordsOf(book, request.open);
         if (records.ok()) reading.open = std::move(records).value();

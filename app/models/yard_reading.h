@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/colony_records.h"
+#include "models/followed_winter.h"
 
 #include <optional>
 #include <set>
@@ -16,6 +17,7 @@ struct YardRequest {
     Date day;                 //!< colonies living and standing there on this day
     book::ColonyId open{};    //!< the colony whose whole records are wanted; 0: none
     std::optional<std::set<book::ColonyId>> only{}; //!< nothing: the whole yard anew
+    PastPointer past{};       //!< what was learned goes into the cases; nothing: not known
 };
 
 //! A yard on a day, read at one moment; or only some of its colonies.

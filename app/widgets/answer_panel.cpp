@@ -2,6 +2,7 @@
 #include "widgets/answer_panel.h"
 
 #include "models/words.h"
+#include "text/follow_words.h"
 #include "widgets/card.h"
 #include "widgets/colours.h"
 #include "widgets/icons.h"
@@ -82,16 +83,35 @@ void AnswerPanel::show(const ColonyEntry& colony) {
         return;
     }
     const auto& answered = *colony.answered;
-    iconName_ = words::iconName(answered.answer.advice.verdict);
-    icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, 26, devicePixelRatioF()));
-    icon_->setAccessibleDescription(words::verdictName(answered.answer.advice.verdict));
-    icon_->show();
+    showIcon(words::iconName(answered.answer.advice.verdict), words::verdictName(answered.answer.advice.verdict));
     why_->show();
     plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
     sentence_->setText(words::answerSentence(answered));
     risk_->setText(words::riskLine(answered));
     risk_->setVisible(!risk_->text().isEmpty());
     look_->setText(words::lookLine(answered));
+    look_->setVisible(!look_->text().isEmpty());
+    updateGeometry();
+}
+
+void AnswerPanel::showIcon(const QString& name, const QString& meaning) {
+    iconName_ = name;
+    icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, 26, devicePixelRatioF()));
+    icon_->setAccessibleDescription(meaning);
+    icon_->show();
+}
+
+void AnswerPanel::show(const FollowedWinter& followed) {
+    const auto& q = *followed.colony.question;
+    const auto& f = *followed.following;
+    plan_->hide();
+    why_->setEnabled(true);
+    why_->show();
+    showIcon(words::iconName(words::likeness(f.state)), text::followState(f.state));
+    sentence_->setText(text::followHeadline(q, f, words::style()));
+    risk_->setText(text::followRisk(q, f, words::style()));
+    risk_->setVisible(!risk_->text().isEmpty());
+    look_->setText(text::followNext(q, f, words::style()));
     look_->setVisible(!look_->text().isEmpty());
     updateGeometry();
 }

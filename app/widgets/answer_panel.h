@@ -18,6 +18,8 @@ public:
     explicit AnswerPanel(QWidget* parent = nullptr);
 
     void show(const ColonyEntry& colony);
+    //! A winter that is followed: how it goes.
+    void show(const FollowedWinter& followed);
     //! For the yard as a whole, or while nothing is open.
     void say(const QString& sentence, const QString& small);
 
@@ -34,6 +36,7 @@ protected:
 
 private:
     void enlarge();
+    void showIcon(const QString& name, const QString& meaning);
 
     QLabel* icon_;
     QLabel* sentence_;

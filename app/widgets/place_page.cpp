@@ -8,6 +8,7 @@
 #include "widgets/card.h"
 #include "widgets/flow_layout.h"
 #include "widgets/place_field.h"
+#include "widgets/weather_part.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -73,6 +74,8 @@ void PlacePage::build() {
     right->addLayout(buildSeason());
     right->addWidget(curve_, 1);
     right->addWidget(said_);
+    weather_ = new WeatherPart(yard_, this);
+    right->addWidget(weather_);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(16, 12, 16, 10);
     across->setSpacing(26);
@@ -334,6 +337,7 @@ void PlacePage::refresh() {
     learn_->setChecked(shown->learn);
     showSeason(*shown);
     showClimate(*shown);
+    weather_->refresh();
     showing_ = false;
 }
 

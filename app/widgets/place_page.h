@@ -22,6 +22,7 @@ namespace winterlarder::desk {
 
 class CurvePlot;
 class PlaceField;
+class WeatherPart;
 
 //! Place: where the yard is, its climate, the dates its winter turns on, the keeper's wishes, and what sugar costs. Each change is
 //! written to the book at once. Tested: tests/app/pages_test.cpp.
@@ -37,6 +38,7 @@ public:
     QuantityField* elevation() const { return elevation_; }
     QuantityField* reserve() const { return reserve_; }
     QuantityField* risk() const { return risk_; }
+    WeatherPart* weather() const { return weather_; }
     QCheckBox* ownClimate() const { return own_; }
     QuantityField* monthField(int month) const { return months_.at(static_cast<std::size_t>(month)); }
 
@@ -88,6 +90,7 @@ private:
     QCheckBox* learn_ = nullptr;
     CurvePlot* curve_ = nullptr;
     QLabel* said_ = nullptr;
+    WeatherPart* weather_ = nullptr;
 };
 
 } // namespace winterlarder::desk

@@ -4,8 +4,11 @@
 #include "plots/scale_plot.h"
 #include "widgets/card.h"
 #include "widgets/entry_forms.h"
+#include "widgets/follow_panel.h"
 #include "widgets/record_list.h"
+#include "widgets/scale_log_dialog.h"
 
+#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -13,32 +16,51 @@
 namespace winterlarder::desk {
 
 ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
-    weighings_ = new RecordList(this, yard_, tr("Weighings, newest first"), {book::Kind::Weighing},
+    weighings_ = new RecordList(this, yard_, tr("Weighings and glances, newest first"), {book::Kind::Weighing, book::Kind::Sighting, book::Kind::WinterOutcome},
                                 tr("The hive was not weighed yet. A hand scale under one side, or a heft, already narrows what is in it."));
     weighings_->addButton(tr("&Weigh\u2026"), [this] {
         askForWeighing(this, yard_, {.colony = colony_, .weighing = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::ScaleReading{}}});
     });
+    weighings_->addButton(tr("A scale's &log\u2026"), [this] {
+        const QString file = QFileDialog::getOpenFileName(this, tr("The log of a scale"), {}, tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
+        if (!file.isEmpty()) (new ScaleLogDialog(yard_, colony_, file, this))->open();
+    });
+    weighings_->addButton(tr("A &glance\u2026"), [this] {
+        askForSighting(this, yard_, {.colony = colony_, .date = yard_->asOf().value_or(*Date::of(2000, 1, 1))});
+    });
+    weighings_->addButton(tr("How the winter &went\u2026"), [this] {
+        askForOutcome(this, yard_, {.colony = colony_, .date = yard_->asOf().value_or(*Date::of(2000, 1, 1))});
+    });
     plot_ = new ScalePlot(this);
     caption_ = quietLabel(this);
-    beside_ = new QVBoxLayout;
-    beside_->addWidget(plot_, 1);
-    beside_->addWidget(caption_);
+    follow_ = new FollowPanel(yard_, this);
+    auto* beside = new QVBoxLayout;
+    beside->addWidget(plot_, 1);
+    beside->addWidget(caption_);
+    beside->addWidget(follow_, 3);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(12, 8, 12, 8);
     across->setSpacing(16);
     across->addWidget(weighings_, 1);
-    across->addLayout(beside_, 1);
+    across->addLayout(beside, 1);
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
 }
 
 void ScalePage::show(ColonyId id) {
     colony_ = id;
     weighings_->show(id);
+    follow_->show(id);
     refresh();
 }
 
+// Before a winter is followed the picture is the model from the day on; then it is that winter's.
 void ScalePage::refresh() {
+    const auto followed = yard_->followed(colony_);
+    const bool following = followed && followed->begun();
+    plot_->setVisible(!following);
+    caption_->setVisible(!following);
     const auto* colony = yard_->find(colony_);
     const bool known = colony && colony->answered && !colony->pending && !colony->answered->picture.empty();
     caption_->setText(known ? tr("Points: stores as weighed and seen, with eighty in a hundred odds. Band: what eighty of a hundred simulated winters leave.")

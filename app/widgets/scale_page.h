@@ -6,14 +6,15 @@
 #include <QWidget>
 
 class QLabel;
-class QVBoxLayout;
 
 namespace winterlarder::desk {
 
+class FollowPanel;
 class RecordList;
 class ScalePlot;
 
-//! On the scale: every weighing and heft, to be added to and changed, and the model against what was measured.
+//! On the scale: every weighing and heft, to be added to and changed, and the model against what was measured; once a winter is
+//! followed, how it goes.
 class ScalePage : public QWidget {
     Q_OBJECT
 
@@ -21,8 +22,7 @@ public:
     explicit ScalePage(Yard* yard, QWidget* parent = nullptr);
     void show(ColonyId id);
     RecordList* weighings() const { return weighings_; }
-    //! Where what the winter's weighings say of the model has its place: under the picture.
-    QVBoxLayout* besidePicture() const { return beside_; }
+    FollowPanel* followed() const { return follow_; }
 
 private:
     void refresh();
@@ -32,7 +32,7 @@ private:
     RecordList* weighings_;
     ScalePlot* plot_;
     QLabel* caption_;
-    QVBoxLayout* beside_;
+    FollowPanel* follow_;
 };
 
 } // namespace winterlarder::desk

@@ -2,6 +2,7 @@
 #include "widgets/story_page.h"
 
 #include "widgets/entry_forms.h"
+#include "widgets/past_page.h"
 #include "widgets/record_list.h"
 
 #include <QComboBox>
@@ -15,7 +16,7 @@ namespace winterlarder::desk {
 StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     which_ = new QComboBox(this);
     which_->setAccessibleName(tr("What to read"));
-    which_->addItems({tr("everything written down of this colony"), tr("every step of the whole book")});
+    which_->addItems({tr("everything written down of this colony"), tr("every step of the whole book"), tr("past forecasts against what happened")});
     records_ = new RecordList(this, yard_, tr("Everything written down of this colony, newest first"), {}, tr("Nothing is written down yet. Looks, weighings, feeds, harvests, treatments and notes will stand here."));
     const auto today = [this] { return yard_->asOf().value_or(*Date::of(2000, 1, 1)); };
     records_->addButton(tr("&Note\u2026"), [this, today] { askForNote(this, yard_, {.colony = colony_, .date = today()}); });
@@ -27,6 +28,8 @@ StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     stack_ = new QStackedWidget(this);
     stack_->addWidget(records_);
     stack_->addWidget(steps_);
+    past_ = new PastPage(yard_, this);
+    stack_->addWidget(past_);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(12, 8, 12, 8);
     down->addWidget(which_, 0, Qt::AlignLeft);

@@ -12,9 +12,11 @@ class QTableView;
 
 namespace winterlarder::desk {
 
+class PastPage;
 class RecordList;
 
-//! Story: everything recorded of the colony, newest first, to be changed and added to; or the history of the book, step by step.
+//! Story: everything recorded of the colony, newest first, to be changed and added to; or the history of the book, step by step; or past
+//! forecasts against what happened.
 class StoryPage : public QWidget {
     Q_OBJECT
 
@@ -24,6 +26,7 @@ public:
     void show(ColonyId id);
     RecordList* records() const { return records_; }
     QTableView* steps() const { return steps_; }
+    PastPage* past() const { return past_; }
     QComboBox* which() const { return which_; }
 
 protected:
@@ -40,6 +43,7 @@ private:
     RecordList* records_;
     StepListModel* stepModel_;
     QTableView* steps_;
+    PastPage* past_;
 };
 
 } // namespace winterlarder::desk

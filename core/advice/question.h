@@ -10,6 +10,7 @@
 #include "reference/reference.h"
 #include "stores/evidence.h"
 #include "winter/larder.h"
+#include "winter/learned_remarks.h"
 #include "winter/question.h"
 
 #include <optional>
@@ -101,6 +102,7 @@ struct ColonyQuestion {
 
     std::uint64_t stream = 0;
     std::optional<winter::LearnedMultipliers> learned; //!< from past winters of these bees; nothing: as the model says
+    winter::LearnedFrom learnedFrom;                   //!< what to say of that
 };
 
 } // namespace winterlarder::advice

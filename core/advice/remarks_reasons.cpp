@@ -47,6 +47,7 @@ public:
         harvest();
         colony();
         place();
+        for (auto& remark : winter::learnedRemarks(q.learned, q.learnedFrom)) said.push_back(std::move(remark));
         return std::move(said);
     }
 

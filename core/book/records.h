@@ -145,6 +145,17 @@ struct WishRecord {
     bool operator==(const WishRecord&) const = default;
 };
 
+//! What past winters taught of a colony and its yard, as it goes into a question: lasting multipliers on the food eaten and on bees lost
+//! with the SD of their logarithms, and how much later than its climate's date first forage comes.
+struct LearnedRecord {
+    int winters = 0; //!< that were learned from; 0: the multipliers do not count
+    double use = 1, useLogSd = 0;
+    double death = 1, deathLogSd = 0;
+    int forageYears = 0; //!< springs the shift was learned from; 0: it does not count
+    double forageShiftDays = 0, forageShiftSdDays = 0;
+    bool operator==(const LearnedRecord&) const = default;
+};
+
 //! One colony, one question: what a case file holds.
 struct ColonyCase {
     std::optional<std::string> colony, yard;
@@ -161,6 +172,7 @@ struct ColonyCase {
     SeasonRecord season;
     std::optional<FeederRecord> feeder;
     WishRecord wish;
+    std::optional<LearnedRecord> learned{}; //!< out of a book whose yard learns; nothing: the model as it stands
     bool operator==(const ColonyCase&) const = default;
 };
 

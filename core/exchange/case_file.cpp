@@ -122,6 +122,7 @@ void readWays(ObjectReader& reader, book::ColonyCase& record, Sound& sound, Case
     });
     withObject(reader, "feeder", [&](const JsonValue& value) { record.feeder = readFeeder(value, context); });
     withObject(reader, "wish", [&](const JsonValue& value) { record.wish = readWish(value, context); });
+    withObject(reader, "learned", [&](const JsonValue& value) { record.learned = readLearned(value, context); });
 }
 
 book::ColonyCase emptyCase(Date asOf) { return {{}, {}, asOf, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}}; }

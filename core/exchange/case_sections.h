@@ -27,6 +27,7 @@ std::vector<book::HarvestRecord> readHarvests(const JsonValue& value, CaseContex
 book::SeasonRecord readSeason(const JsonValue& value, CaseContext& context);
 book::FeederRecord readFeeder(const JsonValue& value, CaseContext& context);
 book::WishRecord readWish(const JsonValue& value, CaseContext& context);
+book::LearnedRecord readLearned(const JsonValue& value, CaseContext& context);
 
 //! "3:2": two numbers above 0, at most 1000, with a colon between.
 bool isRatio(std::string_view text);

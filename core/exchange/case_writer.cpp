@@ -215,6 +215,21 @@ Json harvestOf(const book::HarvestRecord& record) {
     return Json::object().add("date", record.date.iso()).add("kg", record.honey.value());
 }
 
+Json learnedOf(const book::LearnedRecord& record) {
+    Json learned = Json::object();
+    if (record.winters > 0)
+        learned.add("winters", record.winters)
+            .add("use", record.use)
+            .add("use_spread", record.useLogSd)
+            .add("death", record.death)
+            .add("death_spread", record.deathLogSd);
+    if (record.forageYears > 0)
+        learned.add("forage_years", record.forageYears)
+            .add("forage_shift_days", record.forageShiftDays)
+            .add("forage_shift_sd_days", record.forageShiftSdDays);
+    return learned;
+}
+
 Json caseOf(const book::ColonyCase& record) {
     Json whole = Json::object();
     whole.add("case", caseFileForm);
@@ -232,6 +247,7 @@ Json caseOf(const book::ColonyCase& record) {
     addPart(whole, "season", seasonOf(record.season));
     if (record.feeder) whole.add("feeder", feederOf(*record.feeder));
     addPart(whole, "wish", wishOf(record.wish));
+    if (record.learned) addPart(whole, "learned", learnedOf(*record.learned));
     return whole;
 }
 

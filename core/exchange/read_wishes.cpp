@@ -97,4 +97,19 @@ book::WishRecord readWish(const JsonValue& value, CaseContext& context) {
     return wish;
 }
 
+book::LearnedRecord readLearned(const JsonValue& value, CaseContext& context) {
+    ObjectReader reader(value, "learned", "learned", context);
+    book::LearnedRecord learned;
+    learned.winters = reader.integer("winters").value_or(0);
+    learned.use = reader.number("use").value_or(1);
+    learned.useLogSd = reader.number("use_spread").value_or(0);
+    learned.death = reader.number("death").value_or(1);
+    learned.deathLogSd = reader.number("death_spread").value_or(0);
+    learned.forageYears = reader.integer("forage_years").value_or(0);
+    learned.forageShiftDays = reader.number("forage_shift_days").value_or(0);
+    learned.forageShiftSdDays = reader.number("forage_shift_sd_days").value_or(0);
+    reader.finish();
+    return learned;
+}
+
 } // namespace winterlarder::exchange

@@ -6,7 +6,7 @@
 namespace winterlarder::scale {
 
 //! Middle of the values, the mean of the two in the middle where their number is even; the values are left in another order.
-//! ContractViolation where there are none. Tested: tests/scale/median_test.cpp.
+//! ContractViolation where there are none. Tested: tests/scale/levels_test.cpp.
 double median(std::vector<double>& values);
 //! The same, the lower of the two in the middle.
 double lowerMedian(std::vector<double>& values);

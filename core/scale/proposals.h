@@ -35,7 +35,7 @@ struct Proposals {
 
 //! A few weighings say as much as the whole log: its first and last day, the first of each month, the day of a step (its night lies before it)
 //! and the day after. Only nights are offered (no Basis::Day) unless the log has nothing else; a wet night is, and says so. Records: one for
-//! each step, none for what came and went within three days. Tested: tests/scale/proposals_test.cpp.
+//! each step, none for what came and went within three days. Tested: tests/scale/kinds_test.cpp.
 Proposals propose(const Summary& summary);
 
 } // namespace winterlarder::scale

@@ -30,7 +30,7 @@ struct Summary {
 };
 
 //! From readings in the order of their file. A constant added to all weights changes no step and no month; weights may be of any scale,
-//! tared or not. Nothing to sum up (no readings) gives an empty summary. Tested: tests/scale/summary_test.cpp, properties_test.cpp.
+//! tared or not. Nothing to sum up (no readings) gives an empty summary. Tested: tests/scale/properties_test.cpp, steps_test.cpp, days_test.cpp.
 Summary summarise(std::vector<Reading> readings, bool wallClock);
 
 } // namespace winterlarder::scale

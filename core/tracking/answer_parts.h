@@ -30,6 +30,9 @@ inline constexpr double worthWeighing = 0.1;
 //! From 45 days before first forage on.
 std::optional<SpringAdvice> springAdvice(const Reckoned& r);
 
+//! Every weighing, heft and estimate so far as stores. Tested: tests/tracking/follow_test.cpp.
+std::vector<SeenStores> seenStores(const Reckoned& r);
+
 //! Why it is said, and what to mind. Details by name:
 //!   follow-course, follow-faster, follow-slower   stores (Mass, likely now), planned (Mass)
 //!   follow-reserve-by        day (Date: half of what is believed), in (double: of 100 that touch it)
@@ -41,7 +44,7 @@ std::optional<SpringAdvice> springAdvice(const Reckoned& r);
 //!   drawn-again, few-winters winters (double)
 //!   wet-weighing             day (Date)
 //!   weather-so-far           days (double)
-//!   learned-use, learned-death   percent (double, > 0), class (text: more, less)
+//!   learned-use, learned-death, learned-forage   as winter::learnedRemarks says
 //!   next-weighing            day (Date)       no-more-weighing: none
 //!   spring-carries           day (Date)
 //!   spring-leave             leave (Mass)

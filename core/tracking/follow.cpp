@@ -80,6 +80,7 @@ std::optional<Following> follow(const FollowQuestion& given, const ModelConstant
     f.position = positionOf(question, *planned, f.now.today.typical);
     const Reckoned reckoned{question, constants, *planned, *tracked, f};
     const bool living = !deadOut(given);
+    f.seen = seenStores(reckoned);
     if (const Mass missing = living ? missingNow(reckoned) : kilograms(0); missing.value() >= leastFeedKg)
         f.feed = feedNow(reckoned, missing);
     if (living) {

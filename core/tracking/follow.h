@@ -49,6 +49,13 @@ struct SpringAdvice {
     bool mayTake = true;            //!< false: the hive was treated meanwhile
 };
 
+//! A weighing or an estimate as stores: the reading less what else is believed to hang on it, with one standard deviation.
+struct SeenStores {
+    std::size_t observation = 0; //!< place in the question's list
+    SeasonDay day;
+    Mass stores{0}, sd{0};
+};
+
 //! How a colony's winter goes.
 struct Following {
     FollowState state = FollowState::CannotSay;
@@ -59,6 +66,7 @@ struct Following {
     std::optional<NextWeighing> nextWeighing;
     std::optional<SpringAdvice> spring;
     std::vector<Judged> judged;
+    std::vector<SeenStores> seen; //!< the weighed ones among them, by date
     double effectiveWinters = 0;
     int winters = 0;
     int drawnAgain = 0;

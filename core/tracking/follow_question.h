@@ -6,6 +6,7 @@
 #include "stores/tare.h"
 #include "tracking/observation.h"
 #include "winter/larder.h"
+#include "winter/learned_remarks.h"
 #include "winter/question.h"
 
 #include <optional>
@@ -48,6 +49,8 @@ struct FollowQuestion {
     std::optional<Mass> freeRoom;            //!< on the day of the decision
     int visitEveryDays = 3;
     std::vector<int> visitWeekdays;
+
+    winter::LearnedFrom learnedFrom;         //!< what to say of winter.learned
 
     // what may be taken in spring
     std::vector<hive::CombFormat> boxes;     //!< from the floor up

@@ -10,7 +10,6 @@ namespace {
 
 constexpr double fullLookFromC = 15;
 constexpr double fewWinters = 100;
-constexpr double worthSayingPercent = 2;
 
 const Observation* lastFlight(const FollowQuestion& q) {
     const Observation* last = nullptr;
@@ -91,16 +90,7 @@ private:
         if (f.effectiveWinters < std::min(fewWinters, 0.5 * f.winters)) say("few-winters", {{"winters", std::floor(f.effectiveWinters)}});
         if (!q.winter.weatherSoFar.empty())
             say("weather-so-far", {{"days", static_cast<double>(q.winter.weatherSoFar.size())}});
-        if (q.winter.learned) {
-            learned("learned-use", q.winter.learned->use);
-            learned("learned-death", q.winter.learned->death);
-        }
-    }
-
-    void learned(const std::string& id, double factor) {
-        const double percent = 100 * std::abs(factor - 1);
-        if (percent < worthSayingPercent) return;
-        say(id, {{"percent", percent}, {"class", std::string(factor > 1 ? "more" : "less")}});
+        for (auto& remark : winter::learnedRemarks(q.winter.learned, q.learnedFrom)) said.push_back(std::move(remark));
     }
 
     void spring() {

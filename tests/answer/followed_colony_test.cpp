@@ -2,6 +2,8 @@
 #include "answer/followed_colony.h"
 
 #include "answer/learned_book.h"
+#include "answer/question_of_case.h"
+#include "book/case_of.h"
 #include "support/book_folder.h"
 
 #include <gmock/gmock.h>
@@ -210,6 +212,43 @@ TEST_F(LearnedBookTest, ForecastsAreScored) {
     ASSERT_EQ(scored.size(), 1u);
     EXPECT_EQ(scored[0].score.observed, 14);
     EXPECT_LT(scored[0].score.low, scored[0].score.high);
+}
+
+// One way from the book to a question: what was learned is in the case, and the case alone says it.
+TEST_F(LearnedBookTest, WhatWasLearnedGoesIntoTheCase) {
+    outcome("2027-04-10", 18);
+    look("2027-09-20");
+    const auto learned = must(learnOf(book, day("2027-10-01"), few, 2)).learned;
+    const auto record = must(learnedCase(book, colony, day("2027-10-01"), &learned));
+    ASSERT_TRUE(record.learned);
+    EXPECT_EQ(record.learned->winters, 1);
+    EXPECT_LT(record.learned->use, 1);
+    const auto question = must(questionOf(record, {}, book.reference(), 0));
+    ASSERT_TRUE(question.learned);
+    EXPECT_EQ(question.learned->use, record.learned->use);
+    EXPECT_EQ(question.learnedFrom.winters, 1);
+    EXPECT_EQ(must(learnedCase(book, colony, day("2027-10-01"), nullptr)), must(book::caseOf(book, colony, day("2027-10-01"))));
+
+    auto yard = *must(book.find(book::YardId{1}));
+    yard.learn = false;
+    edit(book, book::ChangeYard{yard});
+    const auto off = must(learnOf(book, day("2027-10-01"), few, 2)).learned;
+    EXPECT_FALSE(must(learnedCase(book, colony, day("2027-10-01"), &off)).learned) << "switched off";
+    BookLearned elsewhere = learned;
+    elsewhere.yards = {2};
+    EXPECT_FALSE(learnedOf(elsewhere, {1}, colony)) << "what was learned in other yards is not used in one that does not learn";
+}
+
+TEST_F(LearnedBookTest, AShiftOfForageMovesTheSeason) {
+    auto record = must(book::caseOf(book, colony, day("2026-10-01")));
+    const auto plain = must(questionOf(record, {}, book.reference(), 0));
+    record.learned = book::LearnedRecord{.forageYears = 3, .forageShiftDays = 6.2, .forageShiftSdDays = 2};
+    const auto shifted = must(questionOf(record, {}, book.reference(), 0));
+    EXPECT_EQ(shifted.season.forage->day - plain.season.forage->day, 6);
+    EXPECT_FALSE(shifted.learned) << "no winter told of the bees";
+    EXPECT_EQ(shifted.learnedFrom.forageYears, 3);
+    record.season.forage = plain.winter.date(plain.season.forage->day);
+    EXPECT_EQ(must(questionOf(record, {}, book.reference(), 0)).season.forage->day, plain.season.forage->day) << "a day the keeper gave stays";
 }
 
 } // namespace

@@ -54,7 +54,8 @@ Remark withEverything(const std::string& id) {
              {"kelvin", -0.4},
              {"strength", std::string("trickle")},
              {"used", kilograms(1)},
-             {"class", std::string(id.rfind("learned-", 0) == 0 ? "more" : "watch")},
+             {"class", std::string(id == "learned-forage" ? "later" : id.rfind("learned-", 0) == 0 ? "more" : "watch")},
+             {"springs", 3.0},
              {"g", 47.0},
              {"within", kilograms(3)},
              {"needed", kilograms(5)},
@@ -107,6 +108,15 @@ TEST(Remarks, OneAndManyAreSaidDifferently) {
     EXPECT_THAT(carried(9), ::testing::HasSubstr("seen 9 days before"));
     EXPECT_THAT(said({"stores-carried-forward", {{"days", 9.0}, {"used", kilograms(-0.5)}}}),
                 ::testing::HasSubstr("0.5 kg brought in"));
+}
+
+TEST(Remarks, WhatWasLearnedIsSaidWithItsNumbers) {
+    const Remark less{"learned-use", {{"percent", 12.3}, {"class", std::string("less")}, {"winters", 3.0}}};
+    EXPECT_EQ(said(less), "Over 3 winters these bees ate 12 % less than the model says; used from now on.");
+    const Remark once{"learned-use", {{"percent", 12.3}, {"class", std::string("less")}, {"winters", 1.0}}};
+    EXPECT_EQ(said(once), "Over one winter these bees ate, as far as it tells, 12 % less than the model says; used from now on.");
+    EXPECT_EQ(said({"learned-forage", {{"days", 4.24}, {"class", std::string("later")}, {"springs", 2.0}}}),
+              "Going by 2 springs, first forage comes 4.2 days later here than the climate says; used from now on.");
 }
 
 TEST(Remarks, AnUnknownIdIsShownAsItStands) { EXPECT_EQ(said({"no-such-id", {}}), "no-such-id"); }

@@ -141,5 +141,30 @@ TEST_F(FollowCommands, WhatIsDueIsACalendar) {
     EXPECT_THAT(said, AnyOf(HasSubstr("Pear: Syrup"), HasSubstr("Pear: Check"), HasSubstr("Pear: weigh again")));
 }
 
+// The answer of autumn uses what past winters taught, says so, and can do without.
+TEST_F(FollowCommands, AdviceUsesWhatWasLearnedAndSaysSo) {
+    furnish();
+    weigh("2027-03-01", expected("2027-03-01") + 3);
+    done("outcome", "--colony Pear --date 2027-04-10 --alive --covered-combs 8 --stores 16");
+    look("2027-09-20");
+    const std::string asked = "--colony Pear --winters 500 --as-of 2027-09-25 ";
+    const auto taught = jsonOf(done("advise", asked + "--json")), plain = jsonOf(done("advise", asked + "--json --without-learning"));
+    EXPECT_EQ(memberOf(plain, "learned"), nullptr);
+    EXPECT_EQ(at(taught, "learned.winters").number, 1);
+    EXPECT_LT(at(taught, "learned.use.typical").number, 1);
+    EXPECT_LT(at(taught, "learned.use.low").number, at(taught, "learned.use.high").number);
+    EXPECT_LT(at(taught, "use_kg.typical").number, at(plain, "use_kg.typical").number);
+    bool said = false;
+    for (const auto& reason : at(taught, "reasons").items) said = said || at(reason, "id").text == "learned-use";
+    EXPECT_TRUE(said);
+    EXPECT_THAT(done("advise", asked), HasSubstr("less than the model says; used from now on"));
+    EXPECT_EQ(done("advise", asked + "--json"), done("advise", asked + "--json")) << "the same to the last digit";
+    // It goes out with the case, and gives the same answer there.
+    const auto file = folder.file("case.json", done("case", asked));
+    const auto alone = jsonOf(runProgram("advise '" + file.string() + "' --winters 500 --json").out);
+    EXPECT_EQ(at(alone, "need_kg").number, at(taught, "need_kg").number);
+    EXPECT_EQ(at(alone, "learned.use.typical").number, at(taught, "learned.use.typical").number);
+}
+
 } // namespace
 } // namespace winterlarder

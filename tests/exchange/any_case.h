@@ -154,6 +154,17 @@ inline book::WishRecord anyWish() {
     return wish;
 }
 
+inline book::LearnedRecord anyLearned() {
+    book::LearnedRecord learned{.winters = *rc::gen::inRange(1, 20), .use = within(1, 3), .useLogSd = within(0, 1)};
+    learned.death = within(1, 3);
+    learned.deathLogSd = within(0, 1);
+    learned.forageYears = *rc::gen::inRange(0, 20);
+    if (learned.forageYears == 0) return learned;
+    learned.forageShiftDays = within(-20, 20);
+    learned.forageShiftSdDays = within(0, 9);
+    return learned;
+}
+
 inline book::ColonyCase anyCase() {
     return {maybe<std::string>([] { return std::string("Row 2 \"east\" \xC3\xA9\n"); }),
             maybe<std::string>([] { return std::string("Orchard"); }),
@@ -171,7 +182,8 @@ inline book::ColonyCase anyCase() {
             maybe<book::FeederRecord>([] {
                 return book::FeederRecord{book::FeederKind::Frame, maybe<Volume>([] { return litres(within(1, 50)); })};
             }),
-            anyWish()};
+            anyWish(),
+            maybe<book::LearnedRecord>(anyLearned)};
 }
 
 } // namespace winterlarder::testing

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
+#include <rapidcheck/gtest.h>
 #include <sstream>
 
 namespace {
@@ -170,6 +171,41 @@ TEST(ScaleLogs, ALineOfAMegabyteIsPassedOver) {
     EXPECT_EQ(log.rows.size(), 2u);
     ASSERT_EQ(log.faults.size(), 1u);
     EXPECT_EQ(log.faults[0], (ScaleLogFault{3, RowFault::TooLong, ""}));
+}
+
+// Pieces of logs in any order: read or refused, never broken, and what is read lies within the limits.
+RC_GTEST_PROP(ScaleLogs, OfAnyTextAreReadOrRefused, ()) {
+    const auto pieces = *rc::gen::container<std::vector<std::string>>(rc::gen::element<std::string>(
+        "2018-10-13 14:05", "13.10.2018 14:05", "10/13/18", "14:05", "1539439500", "T", "Z", "+02:00", ",", ";", "\t", "|", "\n", "\r\n", "\"", "52.7",
+        "52,7", "-1", "kg", "time", "weight", "NaN", "1e999", "99999999999999999999", "#", " ", "\xff", "0000-00-00 99:99", "2018-02-30 01:00"));
+    std::string text;
+    for (const std::string& piece : pieces) text += piece;
+    const auto log = read(text);
+    if (!log) {
+        RC_ASSERT(!log.problems().empty());
+        RC_ASSERT(!log.problems().front().remedy.empty());
+        return;
+    }
+    RC_ASSERT(!log->rows.empty());
+    for (const ScaleLogRow& row : log->rows) RC_ASSERT(row.kg >= lightestKg && row.kg <= heaviestKg && row.line > 0);
+}
+
+RC_GTEST_PROP(ScaleLogs, InPoundsAndKilogramsAreTheSameHive, ()) {
+    std::string inKg = "time,weight_kg\n", inLb = "time,weight_lb\n";
+    const int rows = *rc::gen::inRange(1, 60);
+    for (int row = 0; row < rows; ++row) {
+        const double kg = *rc::gen::inRange(-20'000, 200'000) / 1000.0;
+        const std::string time = fmt::format("2018-10-{:02} {:02}:00,", 1 + row / 24, row % 24);
+        inKg += time + fmt::format("{}\n", kg);
+        inLb += time + fmt::format("{}\n", kg / 0.45359237);
+    }
+    const auto metric = read(inKg), pounds = read(inLb);
+    RC_ASSERT(metric.ok() && pounds.ok());
+    RC_ASSERT(metric->rows.size() == pounds->rows.size());
+    for (std::size_t i = 0; i < metric->rows.size(); ++i) {
+        RC_ASSERT(std::abs(metric->rows[i].kg - pounds->rows[i].kg) < 1e-9);
+        RC_ASSERT(metric->rows[i].seconds == pounds->rows[i].seconds);
+    }
 }
 
 } // namespace

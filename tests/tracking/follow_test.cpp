@@ -213,5 +213,33 @@ TEST(Follow, TheWeatherSoFarCounts) {
     EXPECT_GT(loss(-6), loss(0) + 0.1);
 }
 
+// A reading is stores with the rest taken off it: a kilogram more on the scale is a kilogram more of stores, as far as tare and bees are known.
+TEST(Follow, WeighingsAreShownAsStores) {
+    auto q = oxfordColony(19, 1, 20);
+    q.tare.sd = kilograms(0.5);
+    const double gross = expectedGross(q, 10);
+    q.observations = {weighed(q, 10, gross)};
+    const auto first = followed(q).seen;
+    ASSERT_EQ(first.size(), 1u);
+    EXPECT_EQ(first[0].day, SeasonDay{10});
+    EXPECT_GT(first[0].sd.value(), 0.1);
+    q.observations = {weighed(q, 10, gross + 1)};
+    EXPECT_NEAR(followed(q).seen[0].stores.value() - first[0].stores.value(), 1, 0.35) << "part of it is laid to tare and bees";
+    q.observations = {on(q, 10, StoresSeen{kilograms(12), kilograms(0.5)})};
+    EXPECT_NEAR(followed(q).seen[0].stores.value(), 12, 1e-9);
+}
+
+// What was fed between the decision and the weighing is stores too.
+TEST(Follow, AFeedBetweenIsPartOfTheStoresWeighed) {
+    auto q = oxfordColony(19, 1, 20);
+    q.tare.sd = kilograms(0.5);
+    const double gross = expectedGross(q, 10);
+    q.observations = {weighed(q, 10, gross)};
+    const double without = followed(q).seen[0].stores.value();
+    q.steps = {{SeasonDay{0}, KnownStep::Kind::Feed, kilograms(3), kilograms(0.1)}};
+    q.observations = {weighed(q, 10, gross + 3)};
+    EXPECT_NEAR(followed(q).seen[0].stores.value(), without + 3, 0.3);
+}
+
 } // namespace
 } // namespace winterlarder::tracking

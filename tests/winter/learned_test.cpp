@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "winter/learned_remarks.h"
 #include "winter/places.h"
 
 #include <cmath>
@@ -83,6 +84,19 @@ TEST(GivenLuck, MovesItsWinter) {
     const auto winters = *simulateWith(q, constants(), {1, 2}, luck);
     EXPECT_GT(winters.used({60})[1], winters.used({60})[0]);
     EXPECT_THROW(static_cast<void>(simulateWith(q, constants(), {1, 3}, luck)), ContractViolation);
+}
+
+TEST(Learned, IsSaidInRemarks) {
+    EXPECT_TRUE(learnedRemarks(std::nullopt, {}).empty());
+    const auto said = learnedRemarks(LearnedMultipliers{0.88, 0.1, 1.01, 0.1}, {3, 2, -4.2});
+    ASSERT_EQ(said.size(), 2u) << "one per cent of deaths is not worth a word";
+    EXPECT_EQ(said[0].id, "learned-use");
+    EXPECT_EQ(std::get<std::string>(said[0].details.at("class")), "less");
+    EXPECT_NEAR(std::get<double>(said[0].details.at("percent")), 12, 1e-9);
+    EXPECT_EQ(std::get<double>(said[0].details.at("winters")), 3);
+    EXPECT_EQ(said[1].id, "learned-forage");
+    EXPECT_EQ(std::get<std::string>(said[1].details.at("class")), "earlier");
+    EXPECT_EQ(std::get<std::string>(learnedRemarks(LearnedMultipliers{1.01, 0.1, 1.3, 0.1}, {1, 0, 0})[0].details.at("class")), "same");
 }
 
 } // namespace

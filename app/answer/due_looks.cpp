@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/due_looks.h"
+
+#include "text/follow_words.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace winterlarder::answer {
+
+namespace {
+
+class Due {
+public:
+    Due(const FollowReading& asked, const text::WordStyle& style) : reading(asked), colony(asked.records.colony), style_(style) {}
+
+    void visits(std::vector<exchange::DueOn>& due) const {
+        for (const auto& visit : reading.records.visits)
+            if (visit.state == book::VisitState::Planned && visit.date >= reading.asOf)
+                due.push_back({fmt::format("visit-{}@winterlarder", visit.id.number), visit.date, titled(text::dueVisit(visit, style_)), visit.note});
+    }
+    void looks(std::vector<exchange::DueOn>& due, const tracking::FollowQuestion& q, const tracking::Following& f) const {
+        const std::string headline = text::followHeadline(q, f, style_).toStdString();
+        if (f.nextWeighing) due.push_back({id("weighing"), f.nextWeighing->date, titled(text::dueWeighing()), headline});
+        if (f.state == tracking::FollowState::ActNow) due.push_back({id("feed"), q.year.date(f.feed->by), titled(text::dueFeeding()), headline});
+    }
+
+private:
+    std::string titled(const QString& what) const { return fmt::format("{}: {}", colony.name, what.toStdString()); }
+    std::string id(const char* what) const { return fmt::format("{}-{}@winterlarder", what, colony.id.number); }
+
+    const FollowReading& reading;
+    const book::Colony& colony;
+    const text::WordStyle& style_;
+};
+
+} // namespace
+
+Outcome<std::vector<exchange::DueOn>> dueLooks(const std::vector<FollowReading>& readings, const ReferenceData& reference,
+                                               winter::Sampling sampling, int threads, const text::WordStyle& style, std::stop_token stop) {
+    std::vector<exchange::DueOn> due;
+    for (const auto& reading : readings) {
+        const Due one(reading, style);
+        one.visits(due);
+        const auto colony = followedColony(reading, reference, sampling, threads, true, stop);
+        if (!colony) return colony.problems();
+        if (!colony->question) continue;
+        const auto following = tracking::follow(*colony->question, reference.constants, sampling, threads, stop);
+        if (following) one.looks(due, *colony->question, *following);
+    }
+    std::stable_sort(due.begin(), due.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
+    return due;
+}
+
+} // namespace winterlarder::answer

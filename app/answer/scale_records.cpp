@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/scale_records.h"
+
+#include <set>
+#include <utility>
+
+namespace winterlarder::answer {
+
+namespace {
+
+constexpr const char* origin = "from the scale's log";
+
+//! What is in the book of the colony already: a day's weighing and a day's record are not added twice.
+struct Known {
+    std::set<Date> weighed, fed, harvested, worked;
+};
+
+Outcome<Known> knownOf(book::Book& from, book::ColonyId colony) {
+    const auto weighings = from.of<book::Weighing>(colony);
+    if (!weighings) return weighings.problems();
+    const auto feeds = from.of<book::Feed>(colony);
+    if (!feeds) return feeds.problems();
+    const auto harvests = from.of<book::Harvest>(colony);
+    if (!harvests) return harvests.problems();
+    const auto works = from.of<book::Manipulation>(colony);
+    if (!works) return works.problems();
+    Known known;
+    for (const auto& each : *weighings) known.weighed.insert(each.weighing.date);
+    for (const auto& each : *feeds) known.fed.insert(each.feed.date);
+    for (const auto& each : *harvests) known.harvested.insert(each.harvest.date);
+    for (const auto& each : *works) known.worked.insert(each.date);
+    return known;
+}
+
+//! Records out of the proposals. A feed is syrup of the ratio; where none is said only its weight is known, and it stays a change of weight.
+class Records {
+public:
+    Records(book::ColonyId colony, std::optional<feeding::Ratio> ratio, const Known& known)
+        : colony_(colony), ratio_(std::move(ratio)), known_(known) {}
+
+    void add(const scale::ProposedWeighing& proposed) {
+        if (known_.weighed.contains(proposed.date)) return void(++made.left);
+        made.edits.emplace_back(book::AddWeighing{{.colony = colony_,
+                                              .weighing = {proposed.date, book::ScaleReading{proposed.gross}},
+                                              .wet = proposed.wet,
+                                              .note = origin}});
+        ++made.weighings;
+    }
+    void add(const scale::ProposedRecord& proposed) {
+        switch (proposed.sort) {
+        case scale::ProposedRecord::Sort::Harvest: return addHarvest(proposed);
+        case scale::ProposedRecord::Sort::Feed: return ratio_ ? addFeed(proposed) : addWork(proposed, "fed, of what is not known; from the scale's log");
+        case scale::ProposedRecord::Sort::Manipulation: return addWork(proposed, origin);
+        }
+    }
+    ScaleRecords made;
+
+private:
+    void addHarvest(const scale::ProposedRecord& proposed) {
+        if (known_.harvested.contains(proposed.date)) return void(++made.left);
+        made.edits.emplace_back(book::AddHarvest{{.colony = colony_, .harvest = {proposed.date, -proposed.change}, .note = origin}});
+        ++made.harvests;
+    }
+    void addFeed(const scale::ProposedRecord& proposed) {
+        if (known_.fed.contains(proposed.date)) return void(++made.left);
+        const double sugarShare = ratio_->sugarPerWater / (1 + ratio_->sugarPerWater);
+        book::FeedRecord feed{proposed.date, book::FeedKind::Syrup, proposed.change * sugarShare, {}, ratio_->printed, {}};
+        made.edits.emplace_back(book::AddFeed{{.colony = colony_, .feed = std::move(feed), .note = origin}});
+        ++made.feeds;
+    }
+    void addWork(const scale::ProposedRecord& proposed, const char* note) {
+        if (known_.worked.contains(proposed.date)) return void(++made.left);
+        const auto what = proposed.change > Mass(0) ? book::ManipulationKind::BoxesAdded : book::ManipulationKind::BoxesRemoved;
+        made.edits.emplace_back(book::AddManipulation{
+            {.colony = colony_, .date = proposed.date, .what = what, .weightChange = proposed.change, .note = note}});
+        ++made.works;
+    }
+
+    book::ColonyId colony_;
+    std::optional<feeding::Ratio> ratio_;
+    const Known& known_;
+};
+
+} // namespace
+
+Outcome<ScaleRecords> scaleRecordsOf(book::Book& from, book::ColonyId colony, const scale::Proposals& proposals,
+                                     const std::optional<feeding::Ratio>& ratio) {
+    const auto known = knownOf(from, colony);
+    if (!known) return known.problems();
+    Records records(colony, ratio, *known);
+    for (const auto& weighing : proposals.weighings) records.add(weighing);
+    for (const auto& record : proposals.records) records.add(record);
+    return std::move(records.made);
+}
+
+} // namespace winterlarder::answer

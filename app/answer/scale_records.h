@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/book.h"
+#include "feeding/syrup.h"
+#include "scale/proposals.h"
+
+#include <optional>
+#include <vector>
+
+namespace winterlarder::answer {
+
+//! What a scale's log adds to the book of a colony: a few weighings and every feed, harvest and change of equipment, as one step.
+struct ScaleRecords {
+    std::vector<book::SingleEdit> edits;
+    int weighings = 0, feeds = 0, harvests = 0, works = 0;
+    int left = 0; //!< on days of which the book has such a record already: not added twice
+    book::Together asOneStep() const { return {"add scale log", edits}; }
+};
+
+//! A feed is syrup of the ratio; where none is said only its weight is known, and it stays a change of weight. Problems: those of the book.
+//! Tested: tests/cli/book_test.cpp, tests/app/scale_log_dialog_test.cpp.
+Outcome<ScaleRecords> scaleRecordsOf(book::Book& from, book::ColonyId colony, const scale::Proposals& proposals,
+                                     const std::optional<feeding::Ratio>& ratio);
+
+} // namespace winterlarder::answer

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/due_looks.h"
+#include "desk/core_adviser.h"
+#include "desk/main_window.h"
+#include "models/latest_work.h"
+#include "models/words.h"
+#include "text/follow_words.h"
+#include "widgets/banner.h"
+
+#include <QFileDialog>
+#include <QSaveFile>
+
+namespace winterlarder::desk {
+
+namespace {
+
+bool save(const QString& file, const std::string& text) {
+    QSaveFile to(file);
+    return to.open(QIODevice::WriteOnly) && to.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && to.commit();
+}
+
+} // namespace
+
+void MainWindow::saveCalendar() {
+    if (!book_.isOpen()) return;
+    const QString file = QFileDialog::getSaveFileName(this, tr("Due looks as a calendar"), yard_.title() + QStringLiteral(".ics"), tr("Calendars (*.ics)"));
+    if (!file.isEmpty()) writeCalendar(file);
+}
+
+// Read on the book's thread, computed on another; the file is written once it is whole.
+void MainWindow::writeCalendar(const QString& file) {
+    const auto day = yard_.asOf();
+    if (!day || !reference_) return;
+    if (!calendar_) {
+        calendar_ = new LatestWork(this);
+        connect(calendar_, &LatestWork::idleAgain, this, &MainWindow::tellIfSettled);
+    }
+    std::vector<ColonyId> ids;
+    for (const auto& colony : yard_.colonies()) ids.push_back(colony.id);
+    book_.ask([this, file, ids, day = *day, past = yard_.past()](book::Book& book) -> BookWorker::Finish {
+        std::vector<answer::FollowReading> readings;
+        for (const auto id : ids)
+            if (auto reading = answer::readToFollow(book, id, day, past ? &past->learned : nullptr)) readings.push_back(std::move(reading).value());
+        return [this, file, readings] {
+            calendar_->ask([this, file, readings, reference = reference_, style = words::style(), now = book_.scribe().now()](std::stop_token stop) -> LatestWork::Finish {
+                const auto due = answer::dueLooks(readings, *reference, deskSampling, 1, style, stop);
+                const bool saved = due.ok() && !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), *due, now));
+                return [this, file, saved] {
+                    banner_->say(QStringLiteral("calendar"), saved ? tr("What is due is in %1.").arg(file)
+                                                                   : tr("The calendar could not be written to %1. Choose another folder.").arg(file));
+                };
+            });
+        };
+    });
+}
+
+} // namespace winterlarder::desk

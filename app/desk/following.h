@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/latest_work.h"
+#include "models/yard.h"
+#include "winter/question.h"
+
+#include <QTimer>
+
+#include <deque>
+
+namespace winterlarder::desk {
+
+//! Follows the winters of the yard's colonies, the one being looked at first: read on the book's thread, computed on one of its own. In
+//! autumn, while the winter is still decided, only that one. What the records, the day or what was learned have overtaken is never
+//! shown. Tested: tests/app/following_test.cpp.
+class Following : public QObject {
+    Q_OBJECT
+
+public:
+    Following(Yard* yard, winter::Sampling sampling, int threads, QObject* parent = nullptr);
+    bool idle() const { return reading_ == 0 && current_ == ColonyId{} && queue_.empty(); }
+
+signals:
+    void idleAgain();
+
+private:
+    void want(ColonyId id);
+    void keepOnlyThere();
+    void next();
+    void compute(const answer::FollowReading& reading, ColonyId id, quint64 number);
+    void finished(quint64 number, ColonyId id, const FollowedPointer& followed);
+
+    Yard* yard_;
+    winter::Sampling sampling_;
+    int threads_;
+    std::deque<ColonyId> queue_;
+    ColonyId current_{}; //!< being read or computed; 0: none
+    int reading_ = 0;
+    quint64 asked_ = 0;
+    LatestWork work_;
+};
+
+//! Learns from the past winters of the book at hand, again after every change; a winter whose records are as they were is not computed
+//! again. Tested: tests/app/following_test.cpp.
+class Learning : public QObject {
+    Q_OBJECT
+
+public:
+    Learning(Yard* yard, winter::Sampling sampling, int threads, QObject* parent = nullptr);
+    bool idle() const { return !soon_.isActive() && reading_ == 0 && work_.idle(); }
+
+signals:
+    void idleAgain();
+
+private:
+    struct Known {
+        answer::PastReading reading;
+        std::optional<answer::PastColonyWinter> winter; //!< nothing: it says nothing
+        answer::WinterTold told;
+    };
+    using Cache = std::vector<std::shared_ptr<const Known>>;
+
+    void learnSoon();
+    void read();
+    void compute(const answer::BookPast& past, Date day);
+    void tellIfIdle();
+
+    Yard* yard_;
+    winter::Sampling sampling_;
+    int threads_;
+    QTimer soon_;
+    int reading_ = 0;
+    quint64 asked_ = 0;
+    std::optional<Date> day_;
+    std::shared_ptr<const Cache> cache_ = std::make_shared<Cache>();
+    LatestWork work_;
+};
+
+} // namespace winterlarder::desk

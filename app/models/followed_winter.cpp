@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/followed_winter.h"
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr SeasonDay november{-61};
+
+} // namespace
+
+bool followLeads(const answer::FollowReading& reading) {
+    return reading.asOf > reading.decided && reading.winter.seasonDay(reading.asOf) >= november;
+}
+
+} // namespace winterlarder::desk

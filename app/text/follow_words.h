@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/entries.h"
+#include "text/style.h"
+#include "tracking/follow.h"
+
+#include <QString>
+
+#include <string>
+#include <string_view>
+
+//! Words of a winter that is followed, the same on the command line and in the window. Tested: tests/cli/follow_test.cpp,
+//! tests/app/follow_words_test.cpp.
+namespace winterlarder::text {
+
+//! How it goes, in one sentence: "On course.", "Act now: 2.5 kg of fondant, the first by 26 January 2027."
+QString followHeadline(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style);
+//! The state in two words.
+QString followState(tracking::FollowState state);
+//! How often it goes wrong from here, as forecast in autumn and now.
+QString followRisk(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style);
+//! When to look next; why not, where no look is worth it.
+QString followNext(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style);
+//! What was seen: "scale", "two-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead" as words.
+QString seenKind(std::string_view kind);
+
+//! Titles of what is due, for a calendar.
+QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style);
+QString dueWeighing();
+QString dueFeeding();
+std::string calendarName();
+
+} // namespace winterlarder::text

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/yard.h"
+
+#include <QWidget>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace winterlarder::desk {
+
+class FollowPlot;
+
+//! How the colony's winter goes: the state in a sentence, what was forecast in autumn and what is forecast now with the points, the dates
+//! that matter, what to feed, the safe way, spring. Says so while it is worked out, and why where there is nothing to follow.
+//! Tested: tests/app/follow_panel_test.cpp.
+class FollowPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FollowPanel(Yard* yard, QWidget* parent = nullptr);
+    void show(ColonyId id);
+    QString said() const; //!< everything it says, line by line
+
+private:
+    void refresh();
+    void say(const QString& headline, const QString& small);
+    void showSections(const FollowedWinter& followed);
+
+    Yard* yard_;
+    ColonyId colony_;
+    QLabel* headline_;
+    QLabel* risk_;
+    QLabel* next_;
+    FollowPlot* plot_;
+    QLabel* key_;
+    QVBoxLayout* sections_;
+    std::vector<QLabel*> lines_;
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "models/yard.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace winterlarder::desk {
+
+//! The weather so far of a yard: which days were measured, more of them from a table, the last table taken out again.
+//! Tested: tests/app/weather_part_test.cpp.
+class WeatherPart : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WeatherPart(Yard* yard, QWidget* parent = nullptr);
+    void refresh();
+    QString said() const;
+    QPushButton* addButton() const { return add_; }
+    QPushButton* removeButton() const { return remove_; }
+    void importFile(const QString& file); //!< opens the dialog on it
+
+private:
+    void askForFile();
+    void removeLast();
+    void show(const std::vector<book::WeatherLog>& logs);
+
+    Yard* yard_;
+    book::WeatherLogId last_{};
+    int asked_ = 0;
+    QLabel* said_;
+    QPushButton* add_;
+    QPushButton* remove_;
+};
+
+//! Daily temperatures from a CSV table, with a preview.
+class WeatherDialog : public QDialog {
+    Q_OBJECT
+
+public:
+    WeatherDialog(Yard* yard, const QString& file, QWidget* parent = nullptr);
+    QLineEdit* columns() const { return columns_; }
+    QComboBox* unit() const { return unit_; }
+    QPushButton* importButton() const { return import_; }
+    QString said() const;
+
+private:
+    void preview();
+    void carryOut();
+
+    Yard* yard_;
+    QString file_;
+    std::string text_;
+    std::vector<book::DayTemperature> days_;
+    QLineEdit* columns_;
+    QComboBox* unit_;
+    QLabel* said_;
+    QPushButton* import_;
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,290 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A winter followed in the window, what was learned, and what comes in from tables.
+#include "app/window_desk.h"
+#include "models/follow_sections.h"
+#include "models/latest_work.h"
+#include "models/past_forecast_model.h"
+#include "models/yard_list_model.h"
+#include "plots/follow_series.h"
+#include "widgets/answer_panel.h"
+#include "widgets/follow_panel.h"
+#include "widgets/past_page.h"
+#include "widgets/place_page.h"
+#include "widgets/record_list.h"
+#include "widgets/scale_log_dialog.h"
+#include "widgets/scale_page.h"
+#include "widgets/story_page.h"
+#include "widgets/weather_part.h"
+#include "widgets/yard_view.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QTableView>
+#include <QTextStream>
+
+#include <atomic>
+
+namespace winterlarder::desk {
+
+using invented::WindowDesk;
+
+TEST(LatestWork, OnlyTheNewestIsFinished) {
+    LatestWork work;
+    std::atomic<int> begun{0}, stopped{0};
+    QStringList finished;
+    const auto ask = [&](const QString& name) {
+        work.ask([&, name](std::stop_token stop) -> LatestWork::Finish {
+            ++begun;
+            for (int i = 0; i < 20 && !stop.stop_requested(); ++i) std::this_thread::sleep_for(std::chrono::milliseconds(2));
+            if (stop.stop_requested()) ++stopped;
+            return [&finished, name] { finished << name; };
+        });
+    };
+    ask(QStringLiteral("first"));
+    ASSERT_TRUE(invented::waitFor([&] { return begun > 0; }));
+    ask(QStringLiteral("second"));
+    ask(QStringLiteral("third"));
+    ASSERT_TRUE(invented::waitFor([&] { return work.idle(); }));
+    EXPECT_EQ(finished, QStringList{QStringLiteral("third")});
+    EXPECT_EQ(begun, 2) << "the second was dropped before it began";
+    EXPECT_EQ(stopped, 1);
+    ask(QStringLiteral("fourth"));
+    work.cancel();
+    QTest::qWait(60);
+    EXPECT_EQ(finished.size(), 1) << "what is cancelled brings nothing late";
+}
+
+namespace {
+
+// One hive weighed well in autumn: twelve of twenty combs full.
+book::ColonyCase heavyHive(const char* name) {
+    auto record = invented::colony(name, 8);
+    record.hive.boxes = {{"langstroth-deep", std::nullopt, false}, {"langstroth-deep", std::nullopt, false}};
+    record.hive.tare = kilograms(24);
+    std::vector<book::CombRecord> combs(20, invented::comb(0, 0, 0, 0));
+    for (std::size_t i = 0; i < 12; ++i) combs[i] = invented::comb(0.8, 0, 0, 0);
+    record.combs = combs;
+    return record;
+}
+
+} // namespace
+
+class FollowDesk : public WindowDesk {
+protected:
+    void openFollowing(const char* on) {
+        answerReally();
+        window.followWinters({1, 300}, 1);
+        { const auto made = invented::bookOf(file(), {heavyHive("Pear")}); }
+        openFile();
+        window.yard()->showDay(invented::day(on));
+        settle();
+    }
+    void weigh(const char* date, double gross) {
+        window.yard()->writeWeighing({.colony = entry().id, .weighing = {invented::day(date), book::ScaleReading{kilograms(gross)}}});
+        settle();
+    }
+    FollowedPointer followed() { return window.yard()->followed(entry().id); }
+    FollowPanel* panel() { return window.colonyView()->scale()->followed(); }
+    QString sentence() { return field<QLabel>(window.colonyView()->answer(), "Answer")->text(); }
+    QString inList(int role) {
+        auto* list = window.yardList();
+        return list->index(list->rowOf(entry().id)).data(role).toString();
+    }
+    double expectedGross(const char* date) {
+        weigh(date, 45);
+        const double typical = followed()->following->judged.at(0).expected.typical;
+        undo();
+        return typical;
+    }
+    QString table(const char* name, const QString& text) {
+        QFile made(folder.filePath(QString::fromLatin1(name)));
+        EXPECT_TRUE(made.open(QIODevice::WriteOnly));
+        made.write(text.toUtf8());
+        return made.fileName();
+    }
+};
+
+TEST_F(FollowDesk, InAutumnTheDecisionIsTheAnswer) {
+    openFollowing("2026-09-14");
+    ASSERT_TRUE(followed());
+    EXPECT_FALSE(followed()->leads());
+    EXPECT_FALSE(sentence().startsWith(QStringLiteral("On course")));
+}
+
+TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
+    openFollowing("2027-01-20");
+    ASSERT_TRUE(followed() && followed()->leads());
+    EXPECT_EQ(sentence(), QStringLiteral("On course."));
+    EXPECT_EQ(inList(YardListModel::VerdictRole), QStringLiteral("on course")) << "the yard's list says the same";
+    const double usual = expectedGross("2027-01-18");
+    weigh("2027-01-18", usual - 5);
+    EXPECT_EQ(followed()->following->state, tracking::FollowState::EatingFaster);
+    EXPECT_TRUE(sentence().startsWith(QStringLiteral("Eating faster than planned"))) << sentence().toStdString();
+    const QString said = panel()->said();
+    for (const char* part : {"Eating faster", "Dates that matter", "First forage around", "The safe way", "do not open", "Seen since", "scale"})
+        EXPECT_TRUE(said.contains(QLatin1String(part))) << part << "\n" << said.toStdString();
+    undo();
+    EXPECT_EQ(sentence(), QStringLiteral("On course.")) << "undone";
+    weigh("2027-01-18", usual - 14);
+    EXPECT_EQ(followed()->following->state, tracking::FollowState::ActNow);
+    EXPECT_TRUE(sentence().contains(QStringLiteral("fondant"))) << sentence().toStdString();
+    EXPECT_TRUE(panel()->said().contains(QStringLiteral("of fondant")));
+    EXPECT_EQ(inList(YardListModel::VerdictRole), QStringLiteral("act now"));
+    EXPECT_TRUE(inList(YardListModel::DueRole).startsWith(QStringLiteral("feed by")));
+}
+
+TEST_F(FollowDesk, WhatIsOvertakenIsNotShown) {
+    openFollowing("2027-01-20");
+    ASSERT_TRUE(followed());
+    window.yard()->showDay(invented::day("2027-02-20"));
+    EXPECT_FALSE(followed()) << "another day: nothing until it is worked out";
+    EXPECT_TRUE(panel()->said().startsWith(QStringLiteral("Following the winter")));
+    settle();
+    ASSERT_TRUE(followed());
+    EXPECT_EQ(followed()->reading.asOf, invented::day("2027-02-20"));
+}
+
+// The colony looked at is followed first, then all others of the yard; in autumn only the one looked at.
+TEST_F(FollowDesk, EveryColonyOfTheYardIsFollowedInWinter) {
+    answerReally();
+    window.followWinters({1, 200}, 1);
+    { const auto made = invented::bookOf(file(), {heavyHive("Pear"), heavyHive("Quince"), heavyHive("Medlar")}); }
+    openFile();
+    const auto followedOnes = [&] {
+        int count = 0;
+        for (const auto& colony : window.yard()->colonies()) count += window.yard()->followed(colony.id) ? 1 : 0;
+        return count;
+    };
+    EXPECT_EQ(followedOnes(), 1);
+    window.yard()->showDay(invented::day("2027-01-20"));
+    settle();
+    EXPECT_EQ(followedOnes(), 3);
+    const auto kept = window.yard()->followed(window.yard()->colonies().at(1).id);
+    look(1);
+    EXPECT_EQ(followed(), kept) << "nothing changed: nothing is computed again";
+}
+
+TEST_F(FollowDesk, ThePictureHasBothForecastsAndThePoints) {
+    openFollowing("2027-01-20");
+    weigh("2027-01-18", expectedGross("2027-01-18"));
+    const auto series = followSeries(*followed());
+    ASSERT_FALSE(series.autumn.empty());
+    ASSERT_FALSE(series.now.empty());
+    EXPECT_EQ(series.autumn.front().day, series.first);
+    EXPECT_EQ(series.now.front().day, series.today);
+    EXPECT_EQ(series.autumn.back().day, series.now.back().day);
+    for (const auto& band : series.now) {
+        EXPECT_LE(band.low, band.middle);
+        EXPECT_LE(band.middle, band.high);
+        EXPECT_LE(band.high, series.mostKg);
+    }
+    ASSERT_EQ(series.seen.size(), 1u);
+    EXPECT_GT(series.seen[0].sd, 0);
+    EXPECT_LT(series.forageLow, series.forageHigh);
+    auto nothing = *followed();
+    nothing.following.reset();
+    EXPECT_TRUE(followSeries(nothing).now.empty());
+    EXPECT_TRUE(followSections(nothing).empty());
+}
+
+TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
+    openFollowing("2027-01-20");
+    weigh("2027-03-01", expectedGross("2027-01-18") - 2);
+    window.yard()->apply(book::SingleEdit(book::AddWinterOutcome{
+        {.colony = entry().id, .date = invented::day("2027-04-15"), .alive = true, .coveredCombs = 7, .storesLeft = kilograms(17)}}));
+    settle();
+    auto look = book::Look{.colony = entry().id, .date = invented::day("2027-09-12")};
+    look.bees.coveredCombs = 8;
+    look.combs = heavyHive("Pear").combs;
+    window.yard()->writeLook(look);
+    window.yard()->showDay(invented::day("2027-09-14"));
+    settle();
+    auto* past = window.colonyView()->story()->past();
+    ASSERT_TRUE(window.yard()->past());
+    EXPECT_EQ(past->table()->model()->rowCount(), 1) << past->said().toStdString();
+    EXPECT_TRUE(past->said().contains(QStringLiteral("than the model says"))) << past->said().toStdString();
+    EXPECT_TRUE(past->said().contains(QStringLiteral("handbook")));
+    ASSERT_TRUE(entry().record.learned) << "the answer uses it";
+    EXPECT_TRUE(entry().answered->question.learned);
+    EXPECT_EQ(entry().record.learned->winters, 1);
+
+    past->learnSwitch()->setChecked(false);
+    settle();
+    EXPECT_FALSE(entry().record.learned) << "switched off";
+    EXPECT_FALSE(entry().answered->question.learned);
+    undo();
+    EXPECT_TRUE(entry().record.learned);
+    past->forgetButton()->click();
+    settle();
+    EXPECT_FALSE(entry().record.learned) << "begun anew";
+    EXPECT_TRUE(past->said().contains(QStringLiteral("since 14 September 2027"))) << past->said().toStdString();
+    past->rememberButton()->click();
+    settle();
+    EXPECT_TRUE(entry().record.learned);
+}
+
+TEST_F(FollowDesk, DailyTemperaturesComeInFromATableAndGoAgain) {
+    openFollowing("2026-12-10");
+    window.choose({});
+    window.yardView()->pages()->setCurrentIndex(1);
+    settle();
+    auto* weather = window.yardView()->place()->weather();
+    ASSERT_TRUE(weather);
+    QString days = QStringLiteral("date,mean\n");
+    for (int day = 1; day <= 30; ++day) days += QStringLiteral("2026-11-%1,-6\n").arg(day, 2, 10, QLatin1Char('0'));
+    weather->importFile(table("weather.csv", days));
+    auto* dialog = weather->findChild<WeatherDialog*>();
+    ASSERT_TRUE(dialog);
+    EXPECT_TRUE(dialog->said().startsWith(QStringLiteral("Days: 30,"))) << dialog->said().toStdString();
+    dialog->importButton()->click();
+    settle();
+    ASSERT_TRUE(invented::waitFor([&] { return weather->said().startsWith(QStringLiteral("Days measured: 30,")); })) << weather->said().toStdString();
+    look(0);
+    EXPECT_EQ(followed()->colony.question->winter.weatherSoFar.size(), 30u);
+    undo();
+    EXPECT_TRUE(followed()->colony.question->winter.weatherSoFar.empty());
+    WeatherDialog broken(window.yard(), table("broken.csv", QStringLiteral("date,mean\n2026-11-01,warm\n")));
+    EXPECT_FALSE(broken.importButton()->isEnabled());
+    EXPECT_TRUE(broken.said().contains(QStringLiteral(":2:"))) << broken.said().toStdString();
+}
+
+TEST_F(FollowDesk, AScalesLogIsShownConfirmedAndTakenBack) {
+    openFollowing("2026-12-10");
+    QString log = QStringLiteral("time,weight_kg\n");
+    for (int hour = 0; hour < 45 * 24; ++hour) {
+        const auto day = invented::day("2026-10-20").plusDays(hour / 24);
+        log += QStringLiteral("%1 %2:00,%3\n").arg(QString::fromStdString(day.iso())).arg(hour % 24, 2, 10, QLatin1Char('0')).arg(55 - 0.03 * hour / 24 - (hour >= 20 * 24 + 15 ? 6 : 0), 0, 'f', 3);
+    }
+    auto* dialog = new ScaleLogDialog(window.yard(), entry().id, table("log.csv", log));
+    dialog->show();
+    ASSERT_TRUE(invented::waitFor([&] { return dialog->importButton()->isEnabled(); })) << dialog->said().toStdString();
+    for (const char* part : {"weight_kg", "in kg", "Days: 45,", "Steps found", "To be written down"})
+        EXPECT_TRUE(dialog->said().contains(QLatin1String(part))) << part << "\n" << dialog->said().toStdString();
+    const auto before = records().weighings.size();
+    dialog->importButton()->click();
+    ASSERT_TRUE(invented::waitFor([&] { return records().weighings.size() > before; }));
+    settle();
+    EXPECT_EQ(records().manipulations.size() + records().harvests.size(), 1u);
+    undo();
+    EXPECT_EQ(records().weighings.size(), before) << "one step takes it back";
+    ScaleLogDialog none(window.yard(), entry().id, folder.filePath(QStringLiteral("nothing.csv")));
+    ASSERT_TRUE(invented::waitFor([&] { return none.idle(); }));
+    EXPECT_TRUE(none.said().contains(QStringLiteral("cannot be opened"))) << none.said().toStdString();
+}
+
+TEST_F(FollowDesk, WhatIsDueIsWrittenAsACalendar) {
+    openFollowing("2027-01-20");
+    weigh("2027-01-18", expectedGross("2027-01-18") - 14);
+    const QString to = folder.filePath(QStringLiteral("due.ics"));
+    window.writeCalendar(to);
+    ASSERT_TRUE(invented::waitFor([&] { return !window.banner()->said(QStringLiteral("calendar")).isEmpty(); }));
+    QFile made(to);
+    ASSERT_TRUE(made.open(QIODevice::ReadOnly));
+    const auto text = made.readAll();
+    EXPECT_TRUE(text.startsWith("BEGIN:VCALENDAR"));
+    EXPECT_TRUE(text.contains("SUMMARY:Pear: feed")) << text.toStdString();
+}
+
+} // namespace winterlarder::desk
