@@ -118,6 +118,7 @@ void WinterCanvas::colourAll(const Colours& colours) {
     ground.setAlphaF(0.86F);
     useLegend_->setBrush(ground);
     useLegend_->setFont(plot_->font());
+    useLegend_->setMinimumSize(0, QFontMetrics(plot_->font()).height() + 6);
     dots_->setMinimumSize(QFontMetrics(plot_->font()).horizontalAdvance(dotsHeading().section(QLatin1Char('\n'), 1)) + 6, 50);
 }
 

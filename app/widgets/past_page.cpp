@@ -57,9 +57,9 @@ PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     down->addWidget(said_);
     down->addWidget(row);
     down->addWidget(table_, 1);
-    connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& yard) { yard.learn = on; }); });
-    connect(forget_, &QPushButton::clicked, this, [this] { change([day = yard_->asOf()](book::Yard& yard) { yard.learnSince = day; }); });
-    connect(remember_, &QPushButton::clicked, this, [this] { change([](book::Yard& yard) { yard.learnSince.reset(); }); });
+    connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& changed) { changed.learn = on; }); });
+    connect(forget_, &QPushButton::clicked, this, [this] { change([day = yard_->asOf()](book::Yard& changed) { changed.learnSince = day; }); });
+    connect(remember_, &QPushButton::clicked, this, [this] { change([](book::Yard& changed) { changed.learnSince.reset(); }); });
     connect(yard_, &Yard::pastChanged, this, &PastPage::refresh);
     connect(yard_, &Yard::coloniesChanged, this, &PastPage::refresh);
     refresh();
