@@ -20,11 +20,11 @@ namespace {
 
 constexpr double dotsPerInch = 288; // what the sheet is laid out in: fine enough that letters need no rounding
 constexpr double dotsPerPoint = dotsPerInch / 72;
-constexpr double largestLetters = 9, smallestLetters = 6.5, stepDown = 0.25; // points
+constexpr double largestLetters = 9, smallestLetters = 6.25, stepDown = 0.25; // points
 constexpr double footerPoints = 7;
-constexpr double hopeless = 2.5; // so many times the pages wanted are not saved by small letters: they stay large
+constexpr double hopeless = 3; // so many times the pages wanted are not saved by small letters: they stay large
 const QMarginsF margins(14, 12, 14, 12); // mm
-constexpr double pictureShare = 0.38;    // of its width
+constexpr double pictureShare = 0.33;    // of its width
 constexpr double pictureDotsPerInch = 140; // of its letters: finer than a screen's, so that they are as large as the sheet's
 
 int dots(double points) {

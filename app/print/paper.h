@@ -15,7 +15,7 @@ namespace winterlarder::desk {
 struct Paper {
     QString html;
     QString footer;      //!< at the foot of each page, left of the page number
-    int wantedPages = 1; //!< letters are made smaller, down to 6.5 points, until it fits; not where it never would
+    int wantedPages = 1; //!< letters are made smaller, down to 6.25 points, until it fits; not where it never would
     //! The winter picture, drawn anew for the room it gets [px at 140 per inch]; nothing where the sheet has none.
     std::function<QImage(QSize)> picture{};
 };

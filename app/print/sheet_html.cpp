@@ -121,6 +121,15 @@ QString listed(const report::Section* section) {
     return section ? heading(section->id) + factsOf(*section) + tableOf(section->table) : QString();
 }
 
+// In one line: "combs looked at 9 kg (7 to 11), Sun 13 Sep".
+QString inOneLine(const report::Section* section) {
+    if (!section) return {};
+    QStringList said;
+    for (const auto& row : section->table.rows)
+        said << QStringLiteral("%1&nbsp;<b>%2</b>, %3").arg(textOf(row[0]).toHtmlEscaped(), textOf(row[2]).toHtmlEscaped(), textOf(row[1]).toHtmlEscaped());
+    return heading(section->id) + QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
+}
+
 QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
     const QString date = words::longDate(sheet.date);
     QString html = element("h1", QString::fromStdString(sheet.title));
@@ -137,7 +146,8 @@ QString htmlOf(const report::Sheet& sheet, const SheetSentences& sentences, cons
     QString html = QStringLiteral("<html><body>") + top(sheet, sentences);
     if (const auto* answer = sheet.section("answer")) html += factsOf(*answer, {"verdict"}); // the sentence above said it
     if (const auto* picture = sheet.section("picture"); picture && picture->winterPicture) html += QStringLiteral("<p><img src='picture'></p>");
-    for (const auto* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "feeding", "take", "options", "evidence", "season"}) html += listed(sheet.section(id));
+    for (const auto* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "feeding", "take", "options"}) html += listed(sheet.section(id));
+    html += inOneLine(sheet.section("evidence")) + listed(sheet.section("season"));
     return html + remarksOf(sheet) + sourcesOf(sheet, reference) + QStringLiteral("</body></html>");
 }
 

@@ -26,7 +26,7 @@ QString found(const Words& words, const std::string& id) {
 
 QString roughDate(const report::RoughDate& date) {
     if (date.sdDays < 0.5) return words::date(date.date);
-    return tr("%1, give or take %2 days").arg(words::date(date.date)).arg(static_cast<int>(std::lround(date.sdDays)));
+    return tr("%1 \u00b1 %2 days").arg(words::date(date.date)).arg(static_cast<int>(std::lround(date.sdDays)));
 }
 
 QString money(const report::Money& money) {

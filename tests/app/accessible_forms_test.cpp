@@ -16,8 +16,6 @@
 //! Every form and dialog, walked as a screen reader and a keyboard walk it.
 namespace winterlarder::desk {
 
-namespace {
-
 using invented::colony;
 
 class Forms : public invented::WindowDesk {
@@ -55,8 +53,6 @@ protected:
         QTest::qWait(2);
     }
 };
-
-} // namespace
 
 TEST_F(Forms, EveryFormNamesWhatTakesTheFocusAndTabReachesIt) {
     answerSlowly();

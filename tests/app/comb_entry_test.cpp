@@ -19,8 +19,6 @@
 
 namespace winterlarder::desk {
 
-namespace {
-
 class Entry : public testing::Test {
 protected:
     Entry() : record(invented::colony("Apple")), answered(invented::answered(record)) {
@@ -40,8 +38,6 @@ protected:
     AnsweredPointer answered;
     CombEntry entry;
 };
-
-} // namespace
 
 TEST_F(Entry, DrawingStripFieldsAndLegendShowTheSame) {
     QTest::keyClicks(static_cast<QWidget*>(entry.drawing()), QStringLiteral("b2"));

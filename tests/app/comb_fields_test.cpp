@@ -11,8 +11,6 @@
 
 namespace winterlarder::desk {
 
-namespace {
-
 class Fields : public testing::Test {
 protected:
     Fields() {
@@ -22,8 +20,6 @@ protected:
     CombFields fields;
     std::vector<book::CombRecord> wishes;
 };
-
-} // namespace
 
 TEST_F(Fields, AShareIsTyped) {
     auto* capped = fields.share(Zone::Capped);

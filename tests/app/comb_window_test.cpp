@@ -19,8 +19,6 @@
 //! Combs entered in the whole window, as a keeper does: with the hand, with the keys alone, and from a photograph.
 namespace winterlarder::desk {
 
-namespace {
-
 using invented::colony;
 
 class CombWindow : public invented::WindowDesk {
@@ -40,6 +38,8 @@ protected:
         QTest::mouseRelease(hand, Qt::LeftButton, {}, to);
     }
 };
+
+namespace {
 
 book::ColonyCase twoBoxesNeverLookedAt() {
     auto record = colony("Apple");

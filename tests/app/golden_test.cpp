@@ -12,8 +12,6 @@
 
 namespace winterlarder::desk {
 
-namespace {
-
 enum class Wear { Light, Dark, Grey };
 
 class Golden : public testing::TestWithParam<Wear> {
@@ -35,6 +33,8 @@ protected:
         golden::expectPicture(GetParam() == Wear::Grey ? golden::inGrey(made) : made, QStringLiteral("%1-%2").arg(name, QLatin1String(suffix[static_cast<int>(GetParam())])));
     }
 };
+
+namespace {
 
 std::string wornBy(const testing::TestParamInfo<Wear>& wear) {
     const char* names[] = {"Light", "Dark", "Grey"};

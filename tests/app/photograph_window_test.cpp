@@ -11,8 +11,6 @@
 
 namespace winterlarder::desk {
 
-namespace {
-
 using namespace photographed;
 
 class Photograph : public testing::Test {
@@ -48,8 +46,6 @@ protected:
     DrawnComb drawn;
     PhotographWindow window;
 };
-
-} // namespace
 
 TEST_F(Photograph, IsOpenedMarkedTracedAndTaken) {
     EXPECT_FALSE(window.takeButton()->isEnabled());
