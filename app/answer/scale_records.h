@@ -19,7 +19,7 @@ struct ScaleRecords {
 };
 
 //! A feed is syrup of the ratio; where none is said only its weight is known, and it stays a change of weight. Problems: those of the book.
-//! Tested: tests/cli/book_test.cpp, tests/app/scale_log_dialog_test.cpp.
+//! Tested: tests/cli/book_test.cpp, tests/app/following_test.cpp.
 Outcome<ScaleRecords> scaleRecordsOf(book::Book& from, book::ColonyId colony, const scale::Proposals& proposals,
                                      const std::optional<feeding::Ratio>& ratio);
 

@@ -43,7 +43,7 @@ void MainWindow::buildBookMenu() {
     connect(menu, &QMenu::aboutToHide, this, [this] {
         for (auto* action : ofOneColony_) action->setEnabled(true);
     }, Qt::QueuedConnection);
-    menu->addAction(tr("Save what is due as a calenda&r\u2026"), this, &MainWindow::saveCalendar);
+    menu->addAction(tr("Save what is due as a c&alendar\u2026"), this, &MainWindow::saveCalendar);
     menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] { colonyView_->picture()->saveAs(); });
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);

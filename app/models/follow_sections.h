@@ -16,7 +16,7 @@ struct FollowSection {
 
 //! All that is said of a followed winter under its picture: the dates that matter, what to feed, the safe way to look or feed at this
 //! temperature, spring, and what was seen beside what was expected. A section with nothing to say is left out.
-//! Tested: tests/app/follow_sections_test.cpp.
+//! Tested: tests/app/following_test.cpp.
 std::vector<FollowSection> followSections(const FollowedWinter& followed);
 
 } // namespace winterlarder::desk

@@ -13,7 +13,7 @@
 namespace winterlarder::desk {
 
 //! Does the newest piece of work on a thread of its own: what was asked before and has not begun is dropped, what is under way is
-//! stopped, and what it brings late is thrown away. Lives on the thread that made it. Tested: tests/app/latest_work_test.cpp.
+//! stopped, and what it brings late is thrown away. Lives on the thread that made it. Tested: tests/app/following_test.cpp.
 class LatestWork : public QObject {
     Q_OBJECT
 

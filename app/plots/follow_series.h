@@ -29,7 +29,7 @@ struct FollowSeries {
 };
 
 //! Bands until nine tenths of the winters have forage; the forecast of now from today on. Empty where nothing is followed.
-//! Tested: tests/app/follow_series_test.cpp.
+//! Tested: tests/app/following_test.cpp.
 FollowSeries followSeries(const FollowedWinter& followed);
 
 } // namespace winterlarder::desk

@@ -11,7 +11,7 @@
 #include <string_view>
 
 //! Words of a winter that is followed, the same on the command line and in the window. Tested: tests/cli/follow_test.cpp,
-//! tests/app/follow_words_test.cpp.
+//! tests/app/following_test.cpp.
 namespace winterlarder::text {
 
 //! How it goes, in one sentence: "On course.", "Act now: 2.5 kg of fondant, the first by 26 January 2027."

@@ -14,7 +14,7 @@ class FollowPlot;
 
 //! How the colony's winter goes: the state in a sentence, what was forecast in autumn and what is forecast now with the points, the dates
 //! that matter, what to feed, the safe way, spring. Says so while it is worked out, and why where there is nothing to follow.
-//! Tested: tests/app/follow_panel_test.cpp.
+//! Tested: tests/app/following_test.cpp.
 class FollowPanel : public QWidget {
     Q_OBJECT
 

@@ -17,7 +17,7 @@ namespace winterlarder::desk {
 class PastForecastModel;
 
 //! Past forecasts against what happened, what was learned from them, and whether that is used: switched on and off, begun anew.
-//! Tested: tests/app/past_page_test.cpp.
+//! Tested: tests/app/following_test.cpp.
 class PastPage : public QWidget {
     Q_OBJECT
 

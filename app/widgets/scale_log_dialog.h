@@ -18,7 +18,7 @@ class QTextBrowser;
 namespace winterlarder::desk {
 
 //! The log of a scale under a hive: what was understood of its file is shown and can be put right, then the steps found in it and what
-//! would be written down; only then it is, as one step that can be undone. Tested: tests/app/scale_log_dialog_test.cpp.
+//! would be written down; only then it is, as one step that can be undone. Tested: tests/app/following_test.cpp.
 class ScaleLogDialog : public QDialog {
     Q_OBJECT
 

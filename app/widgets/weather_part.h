@@ -13,7 +13,7 @@ class QPushButton;
 namespace winterlarder::desk {
 
 //! The weather so far of a yard: which days were measured, more of them from a table, the last table taken out again.
-//! Tested: tests/app/weather_part_test.cpp.
+//! Tested: tests/app/following_test.cpp.
 class WeatherPart : public QWidget {
     Q_OBJECT
 

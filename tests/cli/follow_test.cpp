@@ -157,7 +157,7 @@ TEST_F(FollowCommands, AdviceUsesWhatWasLearnedAndSaysSo) {
     bool said = false;
     for (const auto& reason : at(taught, "reasons").items) said = said || at(reason, "id").text == "learned-use";
     EXPECT_TRUE(said);
-    EXPECT_THAT(done("advise", asked), HasSubstr("less than the model says; used from now on"));
+    EXPECT_THAT(done("advise", asked), HasSubstr("less than the model says; used from now\n    on"));
     EXPECT_EQ(done("advise", asked + "--json"), done("advise", asked + "--json")) << "the same to the last digit";
     // It goes out with the case, and gives the same answer there.
     const auto file = folder.file("case.json", done("case", asked));
