@@ -96,7 +96,8 @@ void LookPage::beginLook() {
     const auto* colony = yard_->find(colony_);
     const auto* records = yard_->records(colony_);
     if (!colony || !records || !yard_->writable()) return;
-    auto look = newLook(*records, colony->record.asOf);
+    // A look of today that has no combs yet (only bees were counted) gets them.
+    auto look = colony->record.lookedOn == colony->record.asOf ? yard_->lookToEdit(colony_) : newLook(*records, colony->record.asOf);
     if (std::holds_alternative<std::monostate>(look.combs)) look.combs = emptyCombs(colony->record.hive, *yard_->book()->reference());
     yard_->writeLook(look);
     drawing()->choose(0);
@@ -197,7 +198,8 @@ void LookPage::refresh() {
     const auto* weighing = records ? newestWeighing(*records, colony->record.asOf) : nullptr;
     weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);
     for (QWidget* field : std::initializer_list<QWidget*>{bees_, weighing_, lookDetails_, hive_}) field->setEnabled(editable);
-    newLook_->setEnabled(editable && colony->record.lookedOn != colony->record.asOf);
+    const bool bare = std::holds_alternative<std::monostate>(colony->record.combs);
+    newLook_->setEnabled(editable && (bare || colony->record.lookedOn != colony->record.asOf));
     showEvidence(*colony);
 }
 

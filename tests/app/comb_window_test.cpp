@@ -84,6 +84,7 @@ TEST_F(CombWindow, ALookOfTwentyCombsIsWrittenWithTheKeysAlone) {
     look()->newLookButton()->setFocus();
     press(Qt::Key_Space);
     settle();
+    ASSERT_EQ(records().looks.size(), 1U) << "the bees were counted today; their look gets the combs";
     ASSERT_EQ(drawing()->combs().size(), 20U);
     ASSERT_EQ(window.focusWidget(), drawing()) << "the keys go to the combs of the new look";
     // Honey above, a nest below; every comb of its own, four keys each at most.
