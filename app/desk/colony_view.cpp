@@ -126,8 +126,11 @@ void ColonyView::showAnswer() {
     if (!colony) return;
     answer_->offerPlan(yard_->writable());
     const auto followed = yard_->followed(colony_);
-    if (followed && followed->leads()) answer_->show(*followed);
+    const bool leads = followed && followed->leads();
+    if (leads) answer_->show(*followed);
     else answer_->show(*colony);
+    // The picture of a followed winter is on the page "On the scale"; an empty one of autumn's question would say nothing.
+    picture_->setVisible(!(leads && colony->answered && colony->answered->picture.empty()));
 }
 
 void ColonyView::refresh() {

@@ -38,6 +38,12 @@ QString harvestSentence(const AnsweredColony& colony) {
     if (combs == 0)
         return tr("Up to %1 of honey may come off: about %2 in the hive, %3 needed until the first forage around %4.")
             .arg(kilograms(advice.harvest->upTo), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+    if (advice.harvest->upTo - advice.harvest->combsHold < Mass(0.1)) {
+        const QString all = combs == 1
+            ? tr("One comb may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.")
+            : QCoreApplication::translate("words", "%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.", nullptr, combs);
+        return all.arg(kilograms(advice.harvest->combsHold), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+    }
     const QString said = combs == 1
         ? tr("One comb may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.")
         : QCoreApplication::translate("words", "%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.", nullptr, combs);

@@ -92,6 +92,8 @@ void YardListModel::arrange() {
 double YardListModel::scale() const {
     double most = 10;
     for (const auto& colony : yard_->colonies()) {
+        if (const auto followed = yard_->followed(colony.id); followed && followed->leads())
+            most = std::max(most, followed->following->now.today.high.value());
         if (!colony.answered) continue;
         const auto& advice = colony.answered->answer.advice;
         if (advice.estimate) most = std::max(most, advice.estimate->spread.high.value());
@@ -152,6 +154,7 @@ QVariant YardListModel::followedData(const FollowedWinter& followed, int role) c
     case StoresRole: return living ? QVariant(f.now.today.typical.value()) : QVariant();
     case LowRole: return living ? QVariant(f.now.today.low.value()) : QVariant();
     case HighRole: return living ? QVariant(f.now.today.high.value()) : QVariant();
+    case NeedRole: return living ? QVariant((f.now.today.typical - f.now.atForage.typical + q.reserve).value()) : QVariant();
     case VerdictRole: return text::followState(f.state);
     case IconRole: return words::iconName(words::likeness(f.state));
     case DueRole:
