@@ -50,7 +50,7 @@ QString fromBook(const OpenBook* book, const QString& path) {
 } // namespace
 
 LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
-    heading_ = quietLabel(this, false);
+    heading_ = quietLabel(this); // broken where the window is narrow
     combs_ = new CombEntry(this);
     nothing_ = quietLabel(this);
     nothing_->setAlignment(Qt::AlignCenter);
