@@ -24,6 +24,39 @@ Due dueOf(const AnsweredColony& colony) {
     return {};
 }
 
+std::vector<report::Task> tasksOf(const FollowedWinter& followed) {
+    std::vector<report::Task> tasks;
+    const auto& winter = *followed.following;
+    if (winter.feed)
+        for (const auto& lot : winter.feed->lots) {
+            report::Task& task = tasks.emplace_back();
+            task.kind = report::TaskKind::Fondant;
+            task.date = lot.date;
+            task.fondant = lot.fondant;
+        }
+    if (winter.feed && winter.feed->plan)
+        for (const auto& visit : winter.feed->plan->visits) {
+            report::Task& task = tasks.emplace_back();
+            task.kind = report::TaskKind::Syrup;
+            task.date = visit.date;
+            task.sugar = visit.sugar;
+            task.syrup = visit.syrup;
+        }
+    if (winter.nextWeighing && winter.state != tracking::FollowState::Dead) {
+        report::Task& task = tasks.emplace_back();
+        task.kind = report::TaskKind::Weigh;
+        task.date = winter.nextWeighing->date;
+    }
+    return tasks;
+}
+
+UrgencyKey urgencyOf(const FollowedWinter& followed) {
+    const auto tasks = tasksOf(followed);
+    if (tasks.empty()) return {true, std::nullopt, rank(advice::Verdict::Leave)};
+    const bool now = followed.following->state == tracking::FollowState::ActNow;
+    return {false, tasks.front().date, rank(now ? advice::Verdict::Feed : advice::Verdict::Leave)};
+}
+
 UrgencyKey urgencyOf(const AnsweredColony& colony) {
     const auto due = dueOf(colony);
     return {!due.date.has_value(), due.date, rank(colony.answer.advice.verdict)};

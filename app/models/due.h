@@ -2,9 +2,11 @@
 #pragma once
 
 #include "models/colony.h"
+#include "models/followed_winter.h"
 #include "report/visits.h"
 
 #include <optional>
+#include <vector>
 
 namespace winterlarder::desk {
 
@@ -19,6 +21,9 @@ struct Due {
 //! The first of the tasks of report::tasksOf that is more than a check. Tested: tests/app/models_test.cpp.
 Due dueOf(const AnsweredColony& colony);
 
+//! What a followed winter asks for, by day: the lots to lay on, and the next weighing that is worth it. Tested: tests/app/following_test.cpp.
+std::vector<report::Task> tasksOf(const FollowedWinter& followed);
+
 //! Order of urgency, smaller first: earliest due day, then feed, unite, cannot say, harvest, leave.
 struct UrgencyKey {
     bool noDay = true;
@@ -28,5 +33,6 @@ struct UrgencyKey {
     static UrgencyKey last() { return {true, std::nullopt, 99}; } //!< of a colony without an answer
 };
 UrgencyKey urgencyOf(const AnsweredColony& colony);
+UrgencyKey urgencyOf(const FollowedWinter& followed);
 
 } // namespace winterlarder::desk

@@ -67,7 +67,9 @@ void YardListModel::sortRows(std::vector<ColonyId>& rows) const {
     std::map<ColonyId, UrgencyKey> urgency;
     for (const auto& colony : yard_->colonies()) {
         names[colony.id] = QString::fromStdString(colony.record.colony.value_or(""));
-        urgency[colony.id] = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
+        const auto followed = yard_->followed(colony.id);
+        if (followed && followed->leads()) urgency[colony.id] = urgencyOf(*followed);
+        else urgency[colony.id] = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
     }
     std::stable_sort(rows.begin(), rows.end(), [&](ColonyId a, ColonyId b) {
         return order_ == YardOrder::Name ? QString::localeAwareCompare(names[a], names[b]) < 0 : urgency[a] < urgency[b];
@@ -107,9 +109,14 @@ int YardListModel::dueThisWeek() const {
     if (!today) return 0;
     int count = 0;
     for (const auto& colony : yard_->colonies()) {
-        if (!colony.answered) continue;
-        const auto due = dueOf(*colony.answered);
-        if (due.date && due.date->daysSince(*today) <= 7) ++count;
+        std::optional<Date> day;
+        if (const auto followed = yard_->followed(colony.id); followed && followed->leads()) {
+            const auto tasks = tasksOf(*followed);
+            if (!tasks.empty()) day = tasks.front().date;
+        } else if (colony.answered) {
+            day = dueOf(*colony.answered).date;
+        }
+        if (day && day->daysSince(*today) <= 7) ++count;
     }
     return count;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_plan.h"
 
+#include "models/due.h"
+
 #include <algorithm>
 #include <tuple>
 
@@ -32,6 +34,16 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
         if (gift.to == colony.record.colony.value_or("")) plan.gifts.push_back(gift);
 }
 
+void addFollowed(YardPlan& plan, const ColonyEntry& colony, const FollowedWinter& followed) {
+    ++plan.followed[followed.following->state];
+    const QString name = QString::fromStdString(colony.record.colony.value_or(""));
+    for (const auto& task : tasksOf(followed)) {
+        plan.jobs.push_back({task, colony.id, name});
+        plan.totals.sugar += task.sugar;
+        plan.totals.fondant += task.fondant;
+    }
+}
+
 void sortByDay(std::vector<PlannedJob>& jobs) {
     const auto key = [](const PlannedJob& job) { return std::tuple(!job.date.has_value(), job.date ? job.date->iso() : std::string()); };
     std::stable_sort(jobs.begin(), jobs.end(), [&key](const auto& a, const auto& b) { return key(a) < key(b); });
@@ -41,7 +53,11 @@ void sortByDay(std::vector<PlannedJob>& jobs) {
 
 YardPlan planOf(const Yard& yard) {
     YardPlan plan;
-    for (const auto& colony : yard.colonies()) addColony(plan, colony);
+    for (const auto& colony : yard.colonies()) {
+        const auto followed = yard.followed(colony.id);
+        if (followed && followed->leads()) addFollowed(plan, colony, *followed);
+        else addColony(plan, colony);
+    }
     sortByDay(plan.jobs);
     return plan;
 }

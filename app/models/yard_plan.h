@@ -5,6 +5,7 @@
 #include "report/visits.h"
 #include "report/yard_plan.h"
 
+#include <map>
 #include <vector>
 
 namespace winterlarder::desk {
@@ -22,12 +23,13 @@ struct YardPlan {
     std::vector<PlannedJob> jobs; //!< by day, then by colony
     report::YardTotals totals;
     int feed = 0, harvest = 0, leave = 0, unite = 0, cannotSay = 0, waiting = 0;
+    std::map<tracking::FollowState, int> followed; //!< colonies whose winter is followed, by how it goes; they count nowhere else
     std::vector<advice::CombGift> gifts;
 };
 
 //! Tested: tests/app/models_test.cpp.
 YardPlan planOf(const Yard& yard);
-//! The jobs at one colony alone, by day.
+//! The jobs the answer about one colony asks for, by day.
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony);
 
 } // namespace winterlarder::desk

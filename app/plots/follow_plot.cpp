@@ -118,7 +118,7 @@ void FollowPlot::redraw() {
         drawNow();
         drawMarks();
         drawSeen();
-        plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 4, series_.last + 4));
+        plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 4, series_.last + 4, true));
         plot_->xAxis->setRange(series_.first - 4, series_.last + 4);
         plot_->yAxis->setRange(0, series_.mostKg * 1.08);
         plot_->yAxis->setLabel(tr("stores, kg"));

@@ -81,7 +81,7 @@ void ScalePlot::redraw() {
     if (any_) {
         drawBand();
         drawMeasured();
-        plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 5, series_.last + 5));
+        plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 5, series_.last + 5, true));
         plot_->xAxis->setRange(series_.first - 5, series_.last + 5);
         plot_->yAxis->setRange(0, series_.mostKg * 1.08);
         plot_->yAxis->setLabel(tr("stores, kg"));

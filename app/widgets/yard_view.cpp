@@ -28,8 +28,20 @@ QString yardSentence(const YardPlan& plan) {
     if (plan.harvest > 0) parts << tr("%n with honey to spare", plan.harvest);
     if (plan.leave > 0) parts << tr("%n to leave alone", plan.leave);
     if (plan.cannotSay > 0) parts << tr("%n not known enough", plan.cannotSay);
+    int all = plan.feed + plan.unite + plan.harvest + plan.leave + plan.cannotSay + plan.waiting;
+    for (const auto& [state, count] : plan.followed) {
+        using State = tracking::FollowState;
+        all += count;
+        switch (state) {
+        case State::OnCourse: parts << tr("%n on course", count); break;
+        case State::EatingFaster: parts << tr("%n eating faster than planned", count); break;
+        case State::EatingSlower: parts << tr("%n eating less than planned", count); break;
+        case State::ActNow: parts << tr("%n to be fed now", count); break;
+        case State::Dead: parts << tr("%n dead", count); break;
+        case State::CannotSay: parts << tr("%n that must be weighed again", count); break;
+        }
+    }
     if (plan.waiting > 0) parts << tr("%n being worked out", plan.waiting);
-    const int all = plan.feed + plan.unite + plan.harvest + plan.leave + plan.cannotSay + plan.waiting;
     if (all == 0) return QCoreApplication::translate("YardView", "No colony is open.");
     return (all == 1 ? tr("One colony: %1.", all) : tr("%n colonies: %1.", all)).arg(parts.join(QStringLiteral(", ")));
 }
@@ -77,6 +89,7 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     soon->setSingleShot(true);
     connect(soon, &QTimer::timeout, this, &YardView::refresh);
     connect(yard_, &Yard::answerChanged, soon, [soon] { if (!soon->isActive()) soon->start(0); });
+    connect(yard_, &Yard::followedChanged, soon, [soon] { if (!soon->isActive()) soon->start(0); });
     refresh();
 }
 

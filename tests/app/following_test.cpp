@@ -5,6 +5,7 @@
 #include "models/latest_work.h"
 #include "models/past_forecast_model.h"
 #include "models/yard_list_model.h"
+#include "models/yard_plan.h"
 #include "plots/follow_series.h"
 #include "widgets/answer_panel.h"
 #include "widgets/follow_panel.h"
@@ -161,6 +162,16 @@ TEST_F(FollowDesk, EveryColonyOfTheYardIsFollowedInWinter) {
     window.yard()->showDay(invented::day("2027-01-20"));
     settle();
     EXPECT_EQ(followedOnes(), 3);
+    const auto plan = planOf(*window.yard());
+    int counted = 0;
+    for (const auto& each : plan.followed) counted += each.second;
+    EXPECT_EQ(counted, 3);
+    EXPECT_EQ(plan.cannotSay, 0);
+    for (const auto& job : plan.jobs) {
+        EXPECT_NE(job.kind, JobKind::CountBees) << "nobody opens a hive in January to count";
+        EXPECT_NE(job.kind, JobKind::RecordStores);
+    }
+    EXPECT_TRUE(yardSentence(plan).startsWith(QStringLiteral("3 colonies: "))) << yardSentence(plan).toStdString();
     const auto kept = window.yard()->followed(window.yard()->colonies().at(1).id);
     look(1);
     EXPECT_EQ(followed(), kept) << "nothing changed: nothing is computed again";
