@@ -165,7 +165,7 @@ QVariant YardListModel::followedData(const FollowedWinter& followed, int role) c
     case VerdictRole: return text::followState(f.state);
     case IconRole: return words::iconName(words::likeness(f.state));
     case DueRole:
-        if (f.state == tracking::FollowState::ActNow) return tr("feed by %1").arg(words::date(q.year.date(f.feed->by)));
+        if (living && f.feed) return tr("feed by %1").arg(words::date(q.year.date(f.feed->by)));
         if (living && f.nextWeighing) return tr("weigh by %1").arg(words::date(f.nextWeighing->date));
         return QString();
     default: return {};

@@ -60,7 +60,7 @@ void CurvePlot::redraw() {
         top->setChannelFillGraph(bottom);
         for (auto* edge : {bottom, top}) edge->setPen(Qt::NoPen);
         middle->setPen(QPen(colours.winter, 2));
-        plot_->xAxis->setTicker(monthTicks(winter_, firstSeasonDay.w, lastSeasonDay.w));
+        plot_->xAxis->setTicker(monthTicks(winter_, firstSeasonDay.w, lastSeasonDay.w, true));
         plot_->xAxis->setRange(firstSeasonDay.w, lastSeasonDay.w);
         plot_->yAxis->rescale();
         plot_->yAxis->setLabel(tr("air, \u00b0C"));

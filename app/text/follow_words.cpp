@@ -33,13 +33,25 @@ QString actSentence(const tracking::FollowQuestion& q, const tracking::Following
     return tr("Act now: %1 of fondant by %2.").arg(mass(f.feed->fondant, style), by);
 }
 
+// What autumn already left short stays short, however well the winter goes.
+QString shortSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, bool less) {
+    const QString by = on(q, f.feed->by, style);
+    if (f.feed->plan)
+        return (less ? tr("Eating less than planned, but still short: feed %1 of stores, begin by %2.") : tr("On course, but short: feed %1 of stores, begin by %2."))
+            .arg(mass(f.feed->stores, style), by);
+    return (less ? tr("Eating less than planned, but still short: %1 of fondant, begin by %2.") : tr("On course, but short: %1 of fondant, begin by %2."))
+        .arg(mass(f.feed->fondant, style), by);
+}
+
 } // namespace
 
 QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
     switch (f.state) {
-    case tracking::FollowState::OnCourse: return tr("On course.");
+    case tracking::FollowState::OnCourse: return f.feed ? shortSentence(q, f, style, false) : tr("On course.");
     case tracking::FollowState::EatingFaster: return fasterSentence(q, f, style);
-    case tracking::FollowState::EatingSlower: return tr("Eating less than planned: more is left than was forecast.");
+    case tracking::FollowState::EatingSlower:
+        if (f.feed) return shortSentence(q, f, style, true);
+        return tr("Eating less than planned: more is left than was forecast.");
     case tracking::FollowState::ActNow: return actSentence(q, f, style);
     case tracking::FollowState::Dead: return tr("The colony is dead.");
     case tracking::FollowState::CannotSay: return tr("It cannot be said: what was seen contradicts every winter.");

@@ -7,6 +7,7 @@
 #include "models/yard_list_model.h"
 #include "models/yard_plan.h"
 #include "plots/follow_series.h"
+#include "text/follow_words.h"
 #include "widgets/answer_panel.h"
 #include "widgets/follow_panel.h"
 #include "widgets/past_page.h"
@@ -119,6 +120,11 @@ TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
     ASSERT_TRUE(followed() && followed()->leads());
     EXPECT_EQ(sentence(), QStringLiteral("On course."));
     EXPECT_EQ(inList(YardListModel::VerdictRole), QStringLiteral("on course")) << "the yard's list says the same";
+    auto lacking = *followed()->following;
+    lacking.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = SeasonDay{followed()->colony.question->today.w + 20}};
+    EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}), QStringLiteral("On course, but short: 2.5 kg of fondant, begin by 9 February 2027."));
+    lacking.state = tracking::FollowState::EatingSlower;
+    EXPECT_TRUE(text::followHeadline(*followed()->colony.question, lacking, {}).startsWith(QStringLiteral("Eating less than planned, but still short: ")));
     const double usual = expectedGross("2027-01-18");
     weigh("2027-01-18", usual - 5);
     EXPECT_EQ(followed()->following->state, tracking::FollowState::EatingFaster);
