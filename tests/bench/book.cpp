@@ -38,8 +38,8 @@ double bareWrite(const std::filesystem::path& folder, bool atTheEnd) {
     const auto file = folder / "bare";
     const int descriptor = ::open(file.c_str(), O_RDWR | O_CREAT | O_TRUNC, 0644);
     const std::string page(4096, 'p');
-    const auto time = median(101, [&](int time) {
-        if (::pwrite(descriptor, page.data(), page.size(), atTheEnd ? 4096L * time : 0) != 4096 || ::fsync(descriptor) != 0) std::perror("fsync");
+    const auto time = median(101, [&](int turn) {
+        if (::pwrite(descriptor, page.data(), page.size(), atTheEnd ? 4096L * turn : 0) != 4096 || ::fsync(descriptor) != 0) std::perror("fsync");
     });
     ::close(descriptor);
     return time;
