@@ -34,7 +34,8 @@ Status printTouched(Session& session, const Outcome<book::Applied>& applied) {
     if (session.json)
         session.print(Json::object().add("touched", count));
     else
-        session.print(QCoreApplication::translate("CommandLine", "%n entries changed\n", nullptr, count));
+        session.print(count == 1 ? QCoreApplication::translate("CommandLine", "One entry changed\n")
+                                 : QCoreApplication::translate("CommandLine", "%n entries changed\n", nullptr, count));
     return Status::Done;
 }
 

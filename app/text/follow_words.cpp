@@ -27,6 +27,9 @@ QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Follow
 
 QString actSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
     const QString by = on(q, f.feed->by, style);
+    if (f.now.out.share > 0.5)
+        return tr("Act now: the stores have most likely run out. See today from outside whether it lives; if so lay on %1 of fondant at once.")
+            .arg(mass(f.feed->lots.empty() ? f.feed->fondant : f.feed->lots.front().fondant, style));
     if (f.feed->plan) return tr("Act now: feed %1 of stores, begin by %2.").arg(mass(f.feed->stores, style), by);
     if (f.feed->lots.size() > 1)
         return tr("Act now: %1 of fondant, the first %2 by %3.").arg(mass(f.feed->fondant, style), mass(f.feed->lots.front().fondant, style), by);

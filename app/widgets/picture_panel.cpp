@@ -79,6 +79,7 @@ void PicturePanel::show(const ColonyEntry& colony) {
 }
 
 void PicturePanel::showOwn() {
+    plot_->setVisible(!shown_->picture.empty()); // axes without a winter would say nothing
     plot_->showOptions(wanted_);
     plot_->show(std::shared_ptr<const WinterPicture>(shown_, &shown_->picture));
     caption_->setText(caption());
@@ -92,6 +93,7 @@ void PicturePanel::tryOut(const std::shared_ptr<const WinterPicture>& picture, c
     if (!tried) return showOwn();
     std::set<advice::OptionKind> all;
     for (const auto& option : picture->options) all.insert(option.kind);
+    plot_->setVisible(true);
     plot_->showOptions(all);
     plot_->show(picture);
     caption_->setText(trial_);

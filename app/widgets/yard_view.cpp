@@ -49,7 +49,7 @@ QString yardSentence(const YardPlan& plan) {
 QString yardSmallLine(const YardPlan& plan) {
     const auto tr = [](const char* text) { return QCoreApplication::translate("YardView", text); };
     if (plan.totals.lastSyrupDay)
-        return tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed all colonies on the same evening.")
+        return tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
             .arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
     return {};
 }

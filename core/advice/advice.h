@@ -125,7 +125,7 @@ struct YardMember {
 YardMember yardMember(const ColonyQuestion& question, const Answer& answer);
 
 //! Adds gifts of combs (and the option MoveCombs to those who receive) among healthy colonies of one yard; donors keep
-//! their own need. Changes the members' advice in place.
+//! their own need, and what they give is no longer theirs to take off as honey. Changes the members' advice in place.
 void shareCombs(std::vector<YardMember*>& yard);
 
 } // namespace winterlarder::advice

@@ -97,6 +97,27 @@ void addCaution(Advice& advice) {
     if (!said) advice.cautions.push_back({"move-combs", {}});
 }
 
+// What is given to a neighbour cannot be taken off as honey too.
+void keepBackWhatWasGiven(const Donor& donor) {
+    Advice& advice = donor.member->advice;
+    if (!advice.harvest) return;
+    Mass given{0};
+    for (const CombGift& gift : advice.gifts)
+        if (gift.from == donor.member->question.colony) given += gift.honey;
+    if (given.value() <= 0) return;
+    HarvestAdvice left{std::max(kilograms(0), advice.harvest->upTo - given), {}, kilograms(0)};
+    for (const auto& comb : stores::takeUpTo(donor.combs, left.upTo)) {
+        left.combs.push_back(comb.position);
+        left.combsHold += comb.honey;
+    }
+    if (left.upTo.value() >= leastAmountKg) {
+        advice.harvest = std::move(left);
+        return;
+    }
+    advice.harvest.reset();
+    advice.verdict = Verdict::Leave;
+}
+
 } // namespace
 
 YardMember yardMember(const ColonyQuestion& question, const Answer& answer) {
@@ -126,6 +147,7 @@ void shareCombs(std::vector<YardMember*>& yard) {
         receiver->advice.options.push_back(giveOption(receiver->losses, wish, given));
         addCaution(receiver->advice);
     }
+    for (const Donor& donor : donors) keepBackWhatWasGiven(donor);
 }
 
 } // namespace winterlarder::advice

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/colonies.h"
 
+#include <gmock/gmock.h>
 #include <set>
 
 namespace winterlarder::advice {
@@ -44,8 +45,19 @@ TEST(ShareCombs, StoresGoFromTheRichToThePoorBeforeSugarIsBought) {
 
 TEST(ShareCombs, TheDonorKeepsItsOwnNeed) {
     Yard yard;
+    const Mass spare = yard.rich.advice.harvest->upTo;
     yard.share();
-    EXPECT_LE(yard.poor.advice.gifts.front().honey, yard.rich.advice.harvest->upTo);
+    const Mass given = yard.poor.advice.gifts.front().honey;
+    EXPECT_LE(given, spare);
+    if (spare - given < kilograms(0.5)) {
+        EXPECT_FALSE(yard.rich.advice.harvest);
+        EXPECT_EQ(yard.rich.advice.verdict, Verdict::Leave);
+    } else {
+        ASSERT_TRUE(yard.rich.advice.harvest) << "what is left over may still be taken";
+        EXPECT_NEAR(yard.rich.advice.harvest->upTo.value(), (spare - given).value(), 1e-9);
+        for (const int comb : yard.rich.advice.harvest->combs)
+            EXPECT_THAT(yard.poor.advice.gifts.front().combs, testing::Not(testing::Contains(comb))) << "no comb goes two ways";
+    }
     const std::set<int> combs(yard.poor.advice.gifts.front().combs.begin(), yard.poor.advice.gifts.front().combs.end());
     EXPECT_EQ(combs.size(), yard.poor.advice.gifts.front().combs.size());
 }
