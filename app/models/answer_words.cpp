@@ -95,7 +95,18 @@ QString answerSentence(const AnsweredColony& colony) {
         .arg(wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
 }
 
-QString riskLine(const AnsweredColony& colony) {
+namespace {
+
+// What goes to neighbours is said before what is left to take.
+QString givenLine(const AnsweredColony& colony) {
+    QStringList lines;
+    for (const auto& gift : colony.answer.advice.gifts)
+        if (gift.from == colony.question.colony)
+            lines << tr("%1 in combs go to %2 first, who is short; they are no longer to spare.").arg(kilograms(gift.honey), QString::fromStdString(gift.to));
+    return lines.join(QLatin1Char(' '));
+}
+
+QString ownRisk(const AnsweredColony& colony) {
     const auto& advice = colony.answer.advice;
     if (!advice.touchReserve || !advice.runOut) return {};
     const QString reserve = wholeKilograms(colony.question.reserve);
@@ -110,6 +121,13 @@ QString riskLine(const AnsweredColony& colony) {
                  ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
     return tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; fed, in %4 and %5.")
         .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut), ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
+}
+
+} // namespace
+
+QString riskLine(const AnsweredColony& colony) {
+    const QString given = givenLine(colony), risk = ownRisk(colony);
+    return given.isEmpty() ? risk : risk + QLatin1Char(' ') + given;
 }
 
 QString lookLine(const AnsweredColony& colony) {
