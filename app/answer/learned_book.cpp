@@ -84,13 +84,21 @@ std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const Refe
                             handbookFor(*followed->autumn.site, reference)};
 }
 
+namespace {
+
+std::vector<PastColonyWinter> wintersOf(const BookPast& past, const ReferenceData& reference, winter::Sampling sampling, int threads) {
+    std::vector<PastColonyWinter> winters;
+    for (const auto& reading : past.winters)
+        if (auto winter = pastWinterOf(reading, reference, sampling, threads)) winters.push_back(std::move(*winter));
+    return winters;
+}
+
+} // namespace
+
 Outcome<std::vector<PastColonyWinter>> pastWintersOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads) {
     const auto past = readPast(from, asOf);
     if (!past) return past.problems();
-    std::vector<PastColonyWinter> winters;
-    for (const auto& reading : past->winters)
-        if (auto winter = pastWinterOf(reading, from.reference(), sampling, threads)) winters.push_back(std::move(*winter));
-    return winters;
+    return wintersOf(*past, from.reference(), sampling, threads);
 }
 
 std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConstants& constants, winter::Sampling sampling, int threads,
@@ -146,8 +154,7 @@ Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampl
     const auto past = readPast(from, asOf);
     if (!past) return past.problems();
     LearnedBook result;
-    for (const auto& reading : past->winters)
-        if (auto winter = pastWinterOf(reading, from.reference(), sampling, threads)) result.winters.push_back(std::move(*winter));
+    result.winters = wintersOf(*past, from.reference(), sampling, threads);
     result.learned = *learnedFrom(result.winters, from.reference().constants, sampling, threads);
     result.learned.yards = past->yards;
     return result;

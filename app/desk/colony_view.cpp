@@ -125,12 +125,11 @@ void ColonyView::showAnswer() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
     answer_->offerPlan(yard_->writable());
-    const auto followed = yard_->followed(colony_);
-    const bool leads = followed && followed->leads();
-    if (leads) answer_->show(*followed);
+    const auto leading = yard_->leading(colony_);
+    if (leading) answer_->show(*leading);
     else answer_->show(*colony);
     // The picture of a followed winter is on the page "On the scale"; an empty one of autumn's question would say nothing.
-    picture_->setVisible(!(leads && colony->answered && colony->answered->picture.empty()));
+    picture_->setVisible(!(leading && colony->answered && colony->answered->picture.empty()));
 }
 
 void ColonyView::refresh() {

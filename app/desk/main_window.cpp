@@ -213,7 +213,7 @@ WhyWindow* MainWindow::whyWindow() {
 
 void MainWindow::explain(ColonyId id) {
     const auto* colony = yard_.find(id);
-    if (const auto followed = yard_.followed(id); colony && followed && followed->leads() && reference_) {
+    if (const auto followed = yard_.leading(id); colony && followed && reference_) {
         const auto& f = *followed->following;
         return whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")),
                                  text::followHeadline(*followed->colony.question, f, words::style()), saidRemarks(f.reasons, *reference_),

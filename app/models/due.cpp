@@ -50,11 +50,15 @@ std::vector<report::Task> tasksOf(const FollowedWinter& followed) {
     return tasks;
 }
 
-UrgencyKey urgencyOf(const FollowedWinter& followed) {
+Due dueOf(const FollowedWinter& followed) {
     const auto tasks = tasksOf(followed);
-    if (tasks.empty()) return {true, std::nullopt, rank(advice::Verdict::Leave)};
-    const bool now = followed.following->state == tracking::FollowState::ActNow;
-    return {false, tasks.front().date, rank(now ? advice::Verdict::Feed : advice::Verdict::Leave)};
+    return tasks.empty() ? Due{} : Due{tasks.front().kind, tasks.front().date};
+}
+
+UrgencyKey urgencyOf(const FollowedWinter& followed) {
+    const auto due = dueOf(followed);
+    const bool now = due.kind && followed.following->state == tracking::FollowState::ActNow;
+    return {!due.date.has_value(), due.date, rank(now ? advice::Verdict::Feed : advice::Verdict::Leave)};
 }
 
 UrgencyKey urgencyOf(const AnsweredColony& colony) {

@@ -23,6 +23,8 @@ Due dueOf(const AnsweredColony& colony);
 
 //! What a followed winter asks for, by day: the lots to lay on, and the next weighing that is worth it. Tested: tests/app/following_test.cpp.
 std::vector<report::Task> tasksOf(const FollowedWinter& followed);
+//! The first of them.
+Due dueOf(const FollowedWinter& followed);
 
 //! Order of urgency, smaller first: earliest due day, then feed, unite, cannot say, harvest, leave.
 struct UrgencyKey {

@@ -50,6 +50,11 @@ public:
         const auto found = followed_.find(id);
         return found == followed_.end() ? nullptr : found->second;
     }
+    //! The same, where it is the answer to give; nothing where autumn's question still is.
+    FollowedPointer leading(ColonyId id) const {
+        auto one = followed(id);
+        return one && one->leads() ? one : nullptr;
+    }
     const PastPointer& past() const { return past_; } //!< what past winters taught; nothing until that is worked out
     bool writable() const { return book_ && book_->writable(); }
     bool busy() const { return underWay_ > 0 || reading_ > 0; } //!< edits or readings are not done yet

@@ -67,8 +67,7 @@ void YardListModel::sortRows(std::vector<ColonyId>& rows) const {
     std::map<ColonyId, UrgencyKey> urgency;
     for (const auto& colony : yard_->colonies()) {
         names[colony.id] = QString::fromStdString(colony.record.colony.value_or(""));
-        const auto followed = yard_->followed(colony.id);
-        if (followed && followed->leads()) urgency[colony.id] = urgencyOf(*followed);
+        if (const auto followed = yard_->leading(colony.id)) urgency[colony.id] = urgencyOf(*followed);
         else urgency[colony.id] = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
     }
     std::stable_sort(rows.begin(), rows.end(), [&](ColonyId a, ColonyId b) {
@@ -94,7 +93,7 @@ void YardListModel::arrange() {
 double YardListModel::scale() const {
     double most = 10;
     for (const auto& colony : yard_->colonies()) {
-        if (const auto followed = yard_->followed(colony.id); followed && followed->leads())
+        if (const auto followed = yard_->leading(colony.id))
             most = std::max(most, followed->following->now.today.high.value());
         if (!colony.answered) continue;
         const auto& advice = colony.answered->answer.advice;
@@ -110,12 +109,8 @@ int YardListModel::dueThisWeek() const {
     int count = 0;
     for (const auto& colony : yard_->colonies()) {
         std::optional<Date> day;
-        if (const auto followed = yard_->followed(colony.id); followed && followed->leads()) {
-            const auto tasks = tasksOf(*followed);
-            if (!tasks.empty()) day = tasks.front().date;
-        } else if (colony.answered) {
-            day = dueOf(*colony.answered).date;
-        }
+        if (const auto followed = yard_->leading(colony.id)) day = dueOf(*followed).date;
+        else if (colony.answered) day = dueOf(*colony.answered).date;
         if (day && day->daysSince(*today) <= 7) ++count;
     }
     return count;
@@ -182,7 +177,7 @@ QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     case ScaleRole: return scale();
     default: break;
     }
-    if (const auto followed = yard_->followed(colony.id); followed && followed->leads()) return followedData(*followed, role);
+    if (const auto followed = yard_->leading(colony.id)) return followedData(*followed, role);
     if (!colony.problems.empty()) {
         if (role == VerdictRole) return tr("records disagree");
         if (role == IconRole) return words::iconName(advice::Verdict::CannotSay);

@@ -54,8 +54,7 @@ void sortByDay(std::vector<PlannedJob>& jobs) {
 YardPlan planOf(const Yard& yard) {
     YardPlan plan;
     for (const auto& colony : yard.colonies()) {
-        const auto followed = yard.followed(colony.id);
-        if (followed && followed->leads()) addFollowed(plan, colony, *followed);
+        if (const auto followed = yard.leading(colony.id)) addFollowed(plan, colony, *followed);
         else addColony(plan, colony);
     }
     sortByDay(plan.jobs);

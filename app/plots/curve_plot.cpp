@@ -1,23 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve_plot.h"
 
-#include "plots/fresh_plot.h"
 #include "plots/month_ticks.h"
 #include "widgets/colours.h"
 
-#include <QEvent>
-#include <QVBoxLayout>
 #include <qcustomplot.h>
 
 namespace winterlarder::desk {
 
-CurvePlot::CurvePlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
-    setAccessibleName(tr("Temperatures of the year at this place"));
-    plot_->setFocusPolicy(Qt::NoFocus);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(plot_);
-}
+CurvePlot::CurvePlot(QWidget* parent) : SmallPlot(tr("Temperatures of the year at this place"), parent) {}
 
 void CurvePlot::show(const climate::ClimateCurve& curve, const Winter& winter) {
     curve_ = curve;
@@ -31,41 +22,32 @@ void CurvePlot::clear() {
     redraw();
 }
 
-void CurvePlot::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) redraw();
-}
-
-void CurvePlot::redraw() {
+void CurvePlot::draw() {
     const auto& colours = coloursOf(*this);
-    makeFresh(*plot_, colours, curve_.has_value());
-    if (curve_) {
-        QVector<double> days, normal, low, high;
-        for (int day = firstSeasonDay.w; day <= lastSeasonDay.w; ++day) {
-            const double mean = curve_->normal({day}).value(), sd = curve_->dailySd({day}).value();
-            days.append(day);
-            normal.append(mean);
-            low.append(mean - 2 * sd);
-            high.append(mean + 2 * sd);
-        }
-        auto* bottom = plot_->addGraph();
-        auto* top = plot_->addGraph();
-        auto* middle = plot_->addGraph();
-        bottom->setData(days, low, true);
-        top->setData(days, high, true);
-        middle->setData(days, normal, true);
-        QColor fill = colours.winter;
-        fill.setAlphaF(0.18F);
-        top->setBrush(fill);
-        top->setChannelFillGraph(bottom);
-        for (auto* edge : {bottom, top}) edge->setPen(Qt::NoPen);
-        middle->setPen(QPen(colours.winter, 2));
-        plot_->xAxis->setTicker(monthTicks(winter_, firstSeasonDay.w, lastSeasonDay.w, true));
-        plot_->xAxis->setRange(firstSeasonDay.w, lastSeasonDay.w);
-        plot_->yAxis->rescale();
-        plot_->yAxis->setLabel(tr("air, \u00b0C"));
+    QVector<double> days, normal, low, high;
+    for (int day = firstSeasonDay.w; day <= lastSeasonDay.w; ++day) {
+        const double mean = curve_->normal({day}).value(), sd = curve_->dailySd({day}).value();
+        days.append(day);
+        normal.append(mean);
+        low.append(mean - 2 * sd);
+        high.append(mean + 2 * sd);
     }
-    plot_->replot(QCustomPlot::rpQueuedReplot);
+    auto* bottom = plot_->addGraph();
+    auto* top = plot_->addGraph();
+    auto* middle = plot_->addGraph();
+    bottom->setData(days, low, true);
+    top->setData(days, high, true);
+    middle->setData(days, normal, true);
+    QColor fill = colours.winter;
+    fill.setAlphaF(0.18F);
+    top->setBrush(fill);
+    top->setChannelFillGraph(bottom);
+    for (auto* edge : {bottom, top}) edge->setPen(Qt::NoPen);
+    middle->setPen(QPen(colours.winter, 2));
+    plot_->xAxis->setTicker(monthTicks(winter_, firstSeasonDay.w, lastSeasonDay.w, true));
+    plot_->xAxis->setRange(firstSeasonDay.w, lastSeasonDay.w);
+    plot_->yAxis->rescale();
+    plot_->yAxis->setLabel(tr("air, \u00b0C"));
 }
 
 } // namespace winterlarder::desk

@@ -3,17 +3,14 @@
 
 #include "calendar/season_day.h"
 #include "climate/climate_curve.h"
-
-#include <QWidget>
+#include "plots/small_plot.h"
 
 #include <optional>
-
-class QCustomPlot;
 
 namespace winterlarder::desk {
 
 //! The year's temperatures at a place: the normal of every day and two standard deviations of single days round it.
-class CurvePlot : public QWidget {
+class CurvePlot : public SmallPlot {
     Q_OBJECT
 
 public:
@@ -23,12 +20,9 @@ public:
     QSize sizeHint() const override { return {420, 200}; }
     QSize minimumSizeHint() const override { return {240, 140}; }
 
-protected:
-    void changeEvent(QEvent* event) override;
-
 private:
-    void redraw();
-    QCustomPlot* plot_;
+    bool any() const override { return curve_.has_value(); }
+    void draw() override;
     std::optional<climate::ClimateCurve> curve_;
     Winter winter_{Hemisphere::North, 2000};
 };

@@ -1,23 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/follow_plot.h"
 
-#include "plots/fresh_plot.h"
 #include "plots/month_ticks.h"
 #include "widgets/colours.h"
 
-#include <QEvent>
-#include <QVBoxLayout>
 #include <qcustomplot.h>
 
 namespace winterlarder::desk {
 
-FollowPlot::FollowPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
-    setAccessibleName(tr("Forecast of autumn, forecast of now, and what was weighed"));
-    plot_->setFocusPolicy(Qt::NoFocus);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(plot_);
-}
+FollowPlot::FollowPlot(QWidget* parent) : SmallPlot(tr("Forecast of autumn, forecast of now, and what was weighed"), parent) {}
 
 void FollowPlot::show(const FollowSeries& series, const Winter& winter) {
     series_ = series;
@@ -31,11 +22,6 @@ void FollowPlot::clear() {
     any_ = false;
     setAccessibleDescription({});
     redraw();
-}
-
-void FollowPlot::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) redraw();
 }
 
 namespace {
@@ -111,19 +97,15 @@ void FollowPlot::drawMarks() {
     addLine(*plot_, {double(series_.forage), double(series_.forage)}, {0, top}, QPen(colours.mark, 1.2, Qt::DashDotLine));
 }
 
-void FollowPlot::redraw() {
-    makeFresh(*plot_, coloursOf(*this), any_);
-    if (any_) {
-        drawAutumn();
-        drawNow();
-        drawMarks();
-        drawSeen();
-        plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 4, series_.last + 4, true));
-        plot_->xAxis->setRange(series_.first - 4, series_.last + 4);
-        plot_->yAxis->setRange(0, series_.mostKg * 1.08);
-        plot_->yAxis->setLabel(tr("stores, kg"));
-    }
-    plot_->replot(QCustomPlot::rpQueuedReplot);
+void FollowPlot::draw() {
+    drawAutumn();
+    drawNow();
+    drawMarks();
+    drawSeen();
+    plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 4, series_.last + 4, true));
+    plot_->xAxis->setRange(series_.first - 4, series_.last + 4);
+    plot_->yAxis->setRange(0, series_.mostKg * 1.08);
+    plot_->yAxis->setLabel(tr("stores, kg"));
 }
 
 } // namespace winterlarder::desk

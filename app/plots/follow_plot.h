@@ -2,16 +2,13 @@
 #pragma once
 
 #include "plots/follow_series.h"
-
-#include <QWidget>
-
-class QCustomPlot;
+#include "plots/small_plot.h"
 
 namespace winterlarder::desk {
 
 //! A followed winter: the autumn's forecast in broken lines, the forecast of now as a band, what was weighed as points with error bars,
 //! the reserve as a line, today and first forage marked.
-class FollowPlot : public QWidget {
+class FollowPlot : public SmallPlot {
     Q_OBJECT
 
 public:
@@ -21,17 +18,14 @@ public:
     QSize sizeHint() const override { return {460, 260}; }
     QSize minimumSizeHint() const override { return {260, 190}; }
 
-protected:
-    void changeEvent(QEvent* event) override;
-
 private:
-    void redraw();
+    bool any() const override { return any_; }
+    void draw() override;
     void drawAutumn();
     void drawNow();
     void drawSeen();
     void drawMarks();
 
-    QCustomPlot* plot_;
     FollowSeries series_;
     Winter winter_{Hemisphere::North, 2000};
     bool any_ = false;

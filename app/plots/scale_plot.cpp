@@ -1,22 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/scale_plot.h"
 
-#include "plots/fresh_plot.h"
 #include "plots/month_ticks.h"
 
-#include <QEvent>
-#include <QVBoxLayout>
 #include <qcustomplot.h>
 
 namespace winterlarder::desk {
 
-ScalePlot::ScalePlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
-    setAccessibleName(tr("Model against measurement"));
-    plot_->setFocusPolicy(Qt::NoFocus);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(plot_);
-}
+ScalePlot::ScalePlot(QWidget* parent) : SmallPlot(tr("Model against measurement"), parent) {}
 
 void ScalePlot::show(const ScaleSeries& series, const Winter& winter) {
     series_ = series;
@@ -30,11 +21,6 @@ void ScalePlot::clear() {
     any_ = false;
     setAccessibleDescription({});
     redraw();
-}
-
-void ScalePlot::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) redraw();
 }
 
 void ScalePlot::drawBand() {
@@ -76,17 +62,13 @@ void ScalePlot::drawMeasured() {
     bars->setPen(QPen(colours.error, 1.4));
 }
 
-void ScalePlot::redraw() {
-    makeFresh(*plot_, coloursOf(*this), any_);
-    if (any_) {
-        drawBand();
-        drawMeasured();
-        plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 5, series_.last + 5, true));
-        plot_->xAxis->setRange(series_.first - 5, series_.last + 5);
-        plot_->yAxis->setRange(0, series_.mostKg * 1.08);
-        plot_->yAxis->setLabel(tr("stores, kg"));
-    }
-    plot_->replot(QCustomPlot::rpQueuedReplot);
+void ScalePlot::draw() {
+    drawBand();
+    drawMeasured();
+    plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 5, series_.last + 5, true));
+    plot_->xAxis->setRange(series_.first - 5, series_.last + 5);
+    plot_->yAxis->setRange(0, series_.mostKg * 1.08);
+    plot_->yAxis->setLabel(tr("stores, kg"));
 }
 
 } // namespace winterlarder::desk

@@ -2,16 +2,13 @@
 #pragma once
 
 #include "plots/scale_series.h"
+#include "plots/small_plot.h"
 #include "widgets/colours.h"
-
-#include <QWidget>
-
-class QCustomPlot;
 
 namespace winterlarder::desk {
 
 //! The model against what was weighed and seen: the band of eighty in a hundred winters, measurements as points with error bars.
-class ScalePlot : public QWidget {
+class ScalePlot : public SmallPlot {
     Q_OBJECT
 
 public:
@@ -21,15 +18,12 @@ public:
     QSize sizeHint() const override { return {420, 220}; }
     QSize minimumSizeHint() const override { return {240, 150}; }
 
-protected:
-    void changeEvent(QEvent* event) override;
-
 private:
-    void redraw();
+    bool any() const override { return any_; }
+    void draw() override;
     void drawBand();
     void drawMeasured();
 
-    QCustomPlot* plot_;
     ScaleSeries series_;
     Winter winter_{Hemisphere::North, 2000};
     bool any_ = false;

@@ -127,14 +127,8 @@ QString wordOf(const std::string& id) {
         {"record-stores", QT_TRANSLATE_NOOP("Sheet", "look at the stores, or weigh")},
         {"any-day", QT_TRANSLATE_NOOP("Sheet", "any day")},
         {"not-known", QT_TRANSLATE_NOOP("Sheet", "not known")},
-        {"combs", QT_TRANSLATE_NOOP("Sheet", "combs looked at")},
-        {"quick count", QT_TRANSLATE_NOOP("Sheet", "combs counted")},
-        {"scale", QT_TRANSLATE_NOOP("Sheet", "scale")},
-        {"two-sided lift", QT_TRANSLATE_NOOP("Sheet", "both sides lifted")},
-        {"one-sided lift", QT_TRANSLATE_NOOP("Sheet", "one side lifted")},
-        {"heft", QT_TRANSLATE_NOOP("Sheet", "hefted")},
     };
-    return found(words, id);
+    return words.contains(id) ? found(words, id) : words::evidence(id);
 }
 
 QString textOf(const report::Cell& cell) {

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plots/small_plot.h"
+
+#include "widgets/colours.h"
+
+#include <QEvent>
+#include <QVBoxLayout>
+#include <qcustomplot.h>
+
+namespace winterlarder::desk {
+
+namespace {
+
+void makeFresh(QCustomPlot& plot, const Colours& colours, bool axes) {
+    plot.clearPlottables();
+    plot.setBackground(colours.card);
+    for (auto* axis : {plot.xAxis, plot.yAxis}) {
+        axis->setBasePen(QPen(colours.mark));
+        axis->setTickPen(QPen(colours.mark));
+        axis->setSubTicks(false);
+        axis->setTickLabelColor(colours.quietText);
+        axis->setLabelColor(colours.quietText);
+        axis->grid()->setPen(QPen(colours.grid));
+        axis->setVisible(axes);
+    }
+}
+
+} // namespace
+
+SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+    setAccessibleName(accessibleName);
+    plot_->setFocusPolicy(Qt::NoFocus);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(plot_);
+}
+
+void SmallPlot::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) redraw();
+}
+
+void SmallPlot::redraw() {
+    makeFresh(*plot_, coloursOf(*this), any());
+    if (any()) draw();
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+} // namespace winterlarder::desk
