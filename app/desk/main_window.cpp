@@ -172,6 +172,10 @@ void MainWindow::useUnits(UnitSystem system) {
     list_->viewport()->update();
     yardView_->refresh();
     if (yard_.find(colonyView_->colony())) colonyView_->show(colonyView_->colony());
+    for (auto* each : findChildren<QWidget*>()) {
+        QEvent change(QEvent::LocaleChange);
+        QApplication::sendEvent(each, &change);
+    }
 }
 
 void MainWindow::tellIfSettled() {

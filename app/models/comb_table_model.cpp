@@ -38,8 +38,9 @@ bool withNumber(book::CombRecord& comb, int column, double value) {
         if (value < 0 || value > 2 || value != std::floor(value)) return false;
         comb.facesSeen = static_cast<int>(value);
     } else if (column == CombTableModel::WidthColumn) {
-        if (value < 25 || value > 60) return false;
-        comb.width = millimetres(value);
+        const Length width = lengthOf(value, words::shownLength());
+        if (width < millimetres(25) || width > millimetres(60)) return false;
+        comb.width = width;
     } else {
         return false;
     }
@@ -88,8 +89,12 @@ QString CombTableModel::honey(std::size_t row) const {
     const auto& comb = (*answered_->combs)[row];
     const double typical = (comb.capped + comb.open).value();
     const double reach = 1.2816 * std::hypot(typical * comb.relativeSd, 0.1);
-    const QLocale locale;
-    return tr("%1 kg (%2 to %3)").arg(locale.toString(typical, 'f', 1), locale.toString(std::max(0.0, typical - reach), 'f', 1), locale.toString(typical + reach, 'f', 1));
+    return words::fineSpread({Mass(std::max(0.0, typical - reach)), Mass(typical), Mass(typical + reach)});
+}
+
+Length CombTableModel::widthOf(std::size_t row) const {
+    if (combs_[row].width) return *combs_[row].width;
+    return answered_ && row < answered_->question.combs.size() ? answered_->question.combs[row].format.pitch : millimetres(35);
 }
 
 QVariant CombTableModel::shown(std::size_t row, Column column) const {
@@ -100,7 +105,7 @@ QVariant CombTableModel::shown(std::size_t row, Column column) const {
     case EmptyColumn: return comb.facesSeen == 0 ? QStringLiteral("\u2013") : words::percent(emptyShare(comb));
     case BuiltColumn: return words::percent(comb.built);
     case FacesColumn: return comb.facesSeen;
-    case WidthColumn: return tr("%1 mm").arg(QLocale().toString(edited(row, WidthColumn).toDouble(), 'f', 0));
+    case WidthColumn: return words::length(widthOf(row));
     case HoneyColumn: return honey(row);
     default: return {};
     }
@@ -113,8 +118,7 @@ QVariant CombTableModel::edited(std::size_t row, Column column) const {
     case BuiltColumn: return std::round(1000 * comb.built) / 10;
     case FacesColumn: return static_cast<double>(comb.facesSeen);
     case WidthColumn:
-        if (comb.width) return comb.width->value();
-        return answered_ && row < answered_->question.combs.size() ? answered_->question.combs[row].format.pitch.value() : 35.0;
+        return std::round(100 * valueIn(widthOf(row), words::shownLength())) / 100;
     default: return {};
     }
 }

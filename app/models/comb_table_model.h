@@ -39,6 +39,7 @@ private:
     QString place(std::size_t row) const;
     QVariant shown(std::size_t row, Column column) const;
     QVariant edited(std::size_t row, Column column) const;
+    Length widthOf(std::size_t row) const;
     QString honey(std::size_t row) const;
     QString shortHeader(int section) const;
 

@@ -27,13 +27,12 @@ text::WordStyle& chosenStyle() {
     return style;
 }
 
-QString massSymbol() {
-    const auto unit = symbol(massUnit(chosenStyle().numbers.system));
-    return QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size()));
+QString of(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
 }
 
-QString wholeMass(Mass mass) {
-    return number(valueIn(mass, massUnit(chosenStyle().numbers.system)), 0);
+QString massIn(Mass mass, int decimals) {
+    return number(valueIn(mass, shownMass()), decimals);
 }
 
 QString roundBees(BeeCount bees) {
@@ -53,16 +52,61 @@ void useUnits(UnitSystem system) {
     chosenStyle().numbers.system = system;
 }
 
+MassUnit shownMass() {
+    return massUnit(chosenStyle().numbers.system);
+}
+
+MassUnit shownSmallMass() {
+    return chosenStyle().numbers.system == UnitSystem::Metric ? MassUnit::Gram : MassUnit::Ounce;
+}
+
+TemperatureUnit shownTemperature() {
+    return temperatureUnit(chosenStyle().numbers.system);
+}
+
+LengthUnit shownLength() {
+    return lengthUnit(chosenStyle().numbers.system);
+}
+
+QString name(MassUnit unit) {
+    return of(symbol(unit));
+}
+
+QString name(TemperatureUnit unit) {
+    return of(symbol(unit));
+}
+
 QString kilograms(Mass mass) {
     return text::mass(mass, style());
 }
 
 QString wholeKilograms(Mass mass) {
-    return tr("%1 %2", "amount unit").arg(wholeMass(mass), massSymbol());
+    return tr("%1 %2", "amount unit").arg(massIn(mass, 0), name(shownMass()));
 }
 
 QString spread(const Spread<Mass>& mass) {
-    return tr("%1 (%2 to %3)").arg(wholeKilograms(mass.typical), wholeMass(mass.low), wholeMass(mass.high));
+    return tr("%1 (%2 to %3)").arg(wholeKilograms(mass.typical), massIn(mass.low, 0), massIn(mass.high, 0));
+}
+
+QString fineSpread(const Spread<Mass>& mass) {
+    return tr("%1 (%2 to %3)").arg(kilograms(mass.typical), massIn(mass.low, 1), massIn(mass.high, 1));
+}
+
+QString smallMass(Mass mass) {
+    const auto unit = shownSmallMass();
+    return of(format(mass, unit, style().numbers, unit == MassUnit::Gram ? 0 : 1));
+}
+
+QString temperature(Temperature reading, int decimals) {
+    return of(format(reading, style().numbers, decimals));
+}
+
+QString temperatureShift(TemperatureDifference shift) {
+    return text::kelvins(shift.value(), style());
+}
+
+QString length(Length length) {
+    return of(format(length, style().numbers, shownLength() == LengthUnit::Inch ? 2 : 0));
 }
 
 QString litres(Volume volume) {

@@ -17,10 +17,23 @@ namespace winterlarder::desk::words {
 const text::WordStyle& style();
 void useUnits(UnitSystem system);
 
+//! The units quantities are shown in, and their names: food of a day is small, so it is in g or oz.
+MassUnit shownMass();
+MassUnit shownSmallMass();
+TemperatureUnit shownTemperature();
+LengthUnit shownLength();
+QString name(MassUnit unit);        //!< "kg"
+QString name(TemperatureUnit unit); //!< "\u00b0C"
+
 QString kilograms(Mass mass);              //!< "2.6 kg"
 QString wholeKilograms(Mass mass);         //!< "29 kg"
 QString spread(const Spread<Mass>& mass);  //!< "29 kg (24 to 34)"
+QString fineSpread(const Spread<Mass>& mass); //!< "2.6 kg (2.1 to 3.1)"
+QString smallMass(Mass mass);              //!< "12 g", or "0.4 oz"
+QString temperature(Temperature reading, int decimals); //!< "-6 \u00b0C", or "21 \u00b0F"
+QString temperatureShift(TemperatureDifference shift);  //!< "-0.7 \u00b0C", or "-1.3 \u00b0F"
 QString litres(Volume volume);             //!< "7.8 L"
+QString length(Length length);             //!< "35 mm", or "1.38 in"
 QString percent(double share);             //!< "85 %"
 QString ofHundred(const Share& share);     //!< "17", a count out of 100 simulated winters
 QString bees(const Spread<BeeCount>& bees); //!< "15,000 (12,000 to 18,500)"

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/curve_plot.h"
 
+#include "models/words.h"
 #include "plots/month_ticks.h"
+#include "plots/unit_ticks.h"
 #include "widgets/colours.h"
 
 #include <qcustomplot.h>
@@ -13,7 +15,7 @@ CurvePlot::CurvePlot(QWidget* parent) : SmallPlot(tr("Temperatures of the year a
 void CurvePlot::show(const climate::ClimateCurve& curve, const Winter& winter) {
     curve_ = curve;
     winter_ = winter;
-    setAccessibleDescription(tr("coldest day of the year %1 \u00b0C on average").arg(locale().toString(curve.coldestNormal().value(), 'f', 1)));
+    setAccessibleDescription(tr("coldest day of the year %1 on average").arg(words::temperature(curve.coldestNormal(), 1)));
     redraw();
 }
 
@@ -47,7 +49,7 @@ void CurvePlot::draw() {
     plot_->xAxis->setTicker(monthTicks(winter_, firstSeasonDay.w, lastSeasonDay.w, true));
     plot_->xAxis->setRange(firstSeasonDay.w, lastSeasonDay.w);
     plot_->yAxis->rescale();
-    plot_->yAxis->setLabel(tr("air, \u00b0C"));
+    showAir(*plot_->yAxis);
 }
 
 } // namespace winterlarder::desk

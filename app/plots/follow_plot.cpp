@@ -2,6 +2,7 @@
 #include "plots/follow_plot.h"
 
 #include "plots/month_ticks.h"
+#include "plots/unit_ticks.h"
 #include "widgets/colours.h"
 
 #include <qcustomplot.h>
@@ -105,7 +106,7 @@ void FollowPlot::draw() {
     plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 4, series_.last + 4, true));
     plot_->xAxis->setRange(series_.first - 4, series_.last + 4);
     plot_->yAxis->setRange(0, series_.mostKg * 1.08);
-    plot_->yAxis->setLabel(tr("stores, kg"));
+    showStores(*plot_->yAxis);
 }
 
 } // namespace winterlarder::desk

@@ -2,6 +2,7 @@
 #include "plots/scale_plot.h"
 
 #include "plots/month_ticks.h"
+#include "plots/unit_ticks.h"
 
 #include <qcustomplot.h>
 
@@ -68,7 +69,7 @@ void ScalePlot::draw() {
     plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 5, series_.last + 5, true));
     plot_->xAxis->setRange(series_.first - 5, series_.last + 5);
     plot_->yAxis->setRange(0, series_.mostKg * 1.08);
-    plot_->yAxis->setLabel(tr("stores, kg"));
+    showStores(*plot_->yAxis);
 }
 
 } // namespace winterlarder::desk

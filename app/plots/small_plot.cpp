@@ -37,7 +37,7 @@ SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(p
 
 void SmallPlot::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) redraw();
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::LocaleChange) redraw();
 }
 
 void SmallPlot::redraw() {

@@ -7,8 +7,8 @@ class QCustomPlot;
 
 namespace winterlarder::desk {
 
-//! A small plot of one pair of axes: ground, axes and grid in the window's colours, drawn anew when those change, blank where there is
-//! nothing to draw.
+//! A small plot of one pair of axes: ground, axes and grid in the window's colours, drawn anew when those or the units change, blank
+//! where there is nothing to draw.
 class SmallPlot : public QWidget {
 protected:
     SmallPlot(const QString& accessibleName, QWidget* parent);

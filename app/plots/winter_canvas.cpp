@@ -2,6 +2,7 @@
 #include "plots/winter_canvas.h"
 
 #include "plots/month_ticks.h"
+#include "plots/unit_ticks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -66,9 +67,6 @@ void WinterCanvas::setUpAxes() {
 
     stores_->axis(QCPAxis::atBottom)->setTickLabels(true);
     use_->axis(QCPAxis::atRight)->setVisible(true);
-    stores_->axis(QCPAxis::atLeft)->setLabel(QObject::tr("stores, kg"));
-    use_->axis(QCPAxis::atLeft)->setLabel(QObject::tr("eaten, g a day"));
-    use_->axis(QCPAxis::atRight)->setLabel(QObject::tr("air, \u00b0C"));
     use_->axis(QCPAxis::atLeft)->ticker()->setTickCount(3);
     use_->axis(QCPAxis::atRight)->ticker()->setTickCount(3);
     dots_->addAxis(QCPAxis::atLeft)->setVisible(false);
@@ -179,6 +177,9 @@ void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice
         rect->axis(QCPAxis::atBottom)->setRange(days_);
         rect->axis(QCPAxis::atBottom)->setTicker(months);
     }
+    showStores(*stores_->axis(QCPAxis::atLeft));
+    showFoodOfADay(*use_->axis(QCPAxis::atLeft));
+    showAir(*use_->axis(QCPAxis::atRight));
     stores_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
     dots_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
 }

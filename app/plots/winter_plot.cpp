@@ -17,8 +17,16 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString kg(double kilograms) {
-    return QLocale().toString(kilograms, 'f', 1);
+QString oneDecimal(double value) {
+    return QLocale().toString(value, 'f', 1);
+}
+
+QString shownKg(double kilograms) {
+    return oneDecimal(valueIn(Mass(kilograms), words::shownMass()));
+}
+
+QString shownGrams(double value) {
+    return oneDecimal(valueIn(grams(value), words::shownSmallMass()));
 }
 
 bool saveSvg(QCustomPlot& plot, const QString& path, QSize size) {
@@ -81,23 +89,25 @@ void WinterPlot::redraw() {
 
 void WinterPlot::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) redraw();
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange ||
+        event->type() == QEvent::LocaleChange)
+        redraw();
 }
 
 QString WinterPlot::readout(SeasonDay day) const {
     if (!picture_ || picture_->empty() || day < picture_->first || day > picture_->last) return {};
     const auto at = static_cast<std::size_t>(day - picture_->first);
     const auto& use = picture_->daily[at];
-    const QLocale locale;
-    const QString eaten = tr("eats %1 g a day (adults %2, warmth for brood %3, food for brood %4) at %5 \u00b0C")
-                              .arg(locale.toString(use.adults + use.broodWarmth + use.broodFood, 'f', 0), locale.toString(use.adults, 'f', 0),
-                                   locale.toString(use.broodWarmth, 'f', 0), locale.toString(use.broodFood, 'f', 0), locale.toString(use.temperatureC, 'f', 0));
+    const QString eaten = tr("eats %1 a day (adults %2, warmth for brood %3, food for brood %4) at %5")
+                              .arg(words::smallMass(grams(use.adults + use.broodWarmth + use.broodFood)), words::smallMass(grams(use.adults)),
+                                   words::smallMass(grams(use.broodWarmth)), words::smallMass(grams(use.broodFood)),
+                                   words::temperature(celsius(use.temperatureC), 0));
     for (const auto& option : picture_->options) {
         if (!options_.contains(option.kind) || at >= option.readings.size()) continue;
         const auto& reading = option.readings[at];
-        return tr("%1, %2: %3 kg (%4 to %5), under the reserve in %6 of 100 winters; %7")
-            .arg(words::date(picture_->winter.date(day)), words::option(option.kind), kg(reading.middle), kg(reading.low), kg(reading.high),
-                 words::ofHundred({reading.shareBelowReserve, 0}), eaten);
+        return tr("%1, %2: %3, under the reserve in %4 of 100 winters; %5")
+            .arg(words::date(picture_->winter.date(day)), words::option(option.kind),
+                 words::fineSpread({Mass(reading.low), Mass(reading.middle), Mass(reading.high)}), words::ofHundred({reading.shareBelowReserve, 0}), eaten);
     }
     return tr("%1: %2").arg(words::date(picture_->winter.date(day)), eaten);
 }
@@ -106,22 +116,26 @@ QString WinterPlot::numbers() const {
     if (!picture_ || picture_->empty()) return {};
     QStringList lines;
     QStringList head{tr("date")};
+    const QString mass = words::name(words::shownMass()), food = words::name(words::shownSmallMass());
     for (const auto& option : picture_->options) {
         if (!options_.contains(option.kind)) continue;
         const QString name = words::option(option.kind);
-        head << tr("%1: low kg").arg(name) << tr("%1: middle kg").arg(name) << tr("%1: high kg").arg(name) << tr("%1: under reserve, of 100").arg(name);
+        head << tr("%1: low, %2").arg(name, mass) << tr("%1: middle, %2").arg(name, mass) << tr("%1: high, %2").arg(name, mass)
+             << tr("%1: under reserve, of 100").arg(name);
     }
-    head << tr("adults g") << tr("warmth for brood g") << tr("food for brood g") << tr("air \u00b0C");
+    head << tr("adults, %1").arg(food) << tr("warmth for brood, %1").arg(food) << tr("food for brood, %1").arg(food)
+         << tr("air, %1").arg(words::name(words::shownTemperature()));
     lines << head.join(QLatin1Char('\t'));
     for (std::size_t at = 0; at < picture_->daily.size(); ++at) {
         QStringList row{QString::fromStdString(picture_->winter.date(picture_->first + static_cast<int>(at)).iso())};
         for (const auto& option : picture_->options) {
             if (!options_.contains(option.kind)) continue;
             const auto reading = at < option.readings.size() ? option.readings[at] : DayReading();
-            row << kg(reading.low) << kg(reading.middle) << kg(reading.high) << kg(100 * reading.shareBelowReserve);
+            row << shownKg(reading.low) << shownKg(reading.middle) << shownKg(reading.high) << oneDecimal(100 * reading.shareBelowReserve);
         }
         const auto& use = picture_->daily[at];
-        row << kg(use.adults) << kg(use.broodWarmth) << kg(use.broodFood) << kg(use.temperatureC);
+        row << shownGrams(use.adults) << shownGrams(use.broodWarmth) << shownGrams(use.broodFood)
+            << oneDecimal(valueIn(celsius(use.temperatureC), words::shownTemperature()));
         lines << row.join(QLatin1Char('\t'));
     }
     return lines.join(QLatin1Char('\n'));

@@ -12,7 +12,7 @@ const std::vector<RemarkText>& cautionTexts() {
              "Remark",
              "Work in the evening, all colonies of the yard on the same evening. Keep feeder and roof bee-tight, wipe "
              "up "
-             "every spill, and narrow the entrance: a slot 6 mm high and 70 to 120 mm wide, for a weak colony "
+             "every spill, and narrow the entrance: a slot %{=6 mm} high and %{=70 mm} to %{=120 mm} wide, for a weak colony "
              "one bee's width. Never scent the feed.")},
         {"feed-inside",
          QT_TRANSLATE_NOOP("Remark",
@@ -60,8 +60,8 @@ const std::vector<RemarkText>& cautionTexts() {
         {"opening-cold",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "It may be too cool to open: a full look from 15 °C, half a minute from 10 °C, in winter the lid alone "
-             "from 7 °C.")},
+             "It may be too cool to open: a full look from %{=15 °C}, half a minute from %{=10 °C}, in winter the lid alone "
+             "from %{=7 °C}.")},
         {"weak-unite", QT_TRANSLATE_NOOP("Remark", "Unite healthy colonies only, a weak one with a weak one, never a "
                                                    "sick one. In doubt ask the bee inspector "
                                                    "first.")},
@@ -81,7 +81,7 @@ const std::vector<RemarkText>& cautionTexts() {
              "Remark",
              "Let moisture leave: entrance clear, hive tilted slightly forward, nothing cold and wet above the bees.")},
         {"mouse-guard",
-         QT_TRANSLATE_NOOP("Remark", "Fit a mouse guard with openings of 6 to 8 mm before days stay below 5 °C.")},
+         QT_TRANSLATE_NOOP("Remark", "Fit a mouse guard with openings of %{=6 mm} to %{=8 mm} before days stay below %{=5 °C}.")},
         {"spring-starvation",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -90,7 +90,7 @@ const std::vector<RemarkText>& cautionTexts() {
         {"emergency",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "In an emergency lay 1 to 2.5 kg of fondant where it touches the cluster, and look again within two "
+             "In an emergency lay %{=1 kg} to %{=2.5 kg} of fondant where it touches the cluster, and look again within two "
              "weeks.")},
         {"heft",
          QT_TRANSLATE_NOOP("Remark", "Heft every two weeks; once brood has started, weigh every two to three weeks.")},
@@ -103,14 +103,14 @@ const std::vector<RemarkText>& cautionTexts() {
         {"dead-out", QT_TRANSLATE_NOOP("Remark", "Close a dead hive the same day. Nothing of it goes to another colony "
                                                  "until disease is ruled out; a notifiable disease "
                                                  "has to be reported.")},
-        {"lifting", QT_TRANSLATE_NOOP("Remark", "A full deep box weighs up to 40 kg: lift combs rather than boxes.")},
+        {"lifting", QT_TRANSLATE_NOOP("Remark", "A full deep box weighs up to %{=40 kg}: lift combs rather than boxes.")},
         {"stings",
          QT_TRANSLATE_NOOP(
              "Remark",
              "Stings can be dangerous: with an allergy never work alone, and keep the emergency number at hand.")},
         {"hot-syrup",
          QT_TRANSLATE_NOOP("Remark",
-                           "Water of 50 to 60 °C dissolves sugar well enough; hotter syrup scalds, and spoils.")},
+                           "Water of %{=50 °C} to %{=60 °C} dissolves sugar well enough; hotter syrup scalds, and spoils.")},
         {"soft-comb", QT_TRANSLATE_NOOP("Remark", "Comb without a frame breaks easily: free its sides first, keep it "
                                                   "vertical, begin at the empty end, and leave it alone "
                                                   "in heat.")},

@@ -10,7 +10,7 @@ const std::vector<RemarkText>& followTexts() {
         {"look-from-outside",
          QT_TRANSLATE_NOOP("Remark",
                            "At a daily maximum of about %{temperature} weigh or heft from outside and do not open: a dry, still "
-                           "day, no knocking, the hive set down gently. From 7 °C the lid alone may be lifted, from 10 °C for half a "
+                           "day, no knocking, the hive set down gently. From %{=7 °C} the lid alone may be lifted, from %{=10 °C} for half a "
                            "minute with the cluster left as it is.")},
         {"fondant-on-cluster",
          QT_TRANSLATE_NOOP("Remark",

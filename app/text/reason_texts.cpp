@@ -64,11 +64,11 @@ const std::vector<RemarkText>& reasonTexts() {
              "Remark",
              "The combs were seen the day before the day asked about; the model counts %{gained} brought in since.")},
         {"middle-winter-class/feed",
-         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are under 4 kg: feed now.")},
+         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are under %{=4 kg}: feed now.")},
         {"middle-winter-class/watch",
-         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are between 4 and 8 kg: watch this colony.")},
+         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are between %{=4 kg} and %{=8 kg}: watch this colony.")},
         {"middle-winter-class/fine",
-         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are over 8 kg: that is fine for now.")},
+         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are over %{=8 kg}: that is fine for now.")},
         {"locked-in-long",
          QT_TRANSLATE_NOOP("Remark", "Cold may lock the bees in for %n days on end, when nothing can be fed: be "
                                      "cautious and plan for a short risk of 10 of 100."),
@@ -135,7 +135,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of station %{station}, %{km:0} km away.")},
         {"station-used/unmeasured", QT_TRANSLATE_NOOP("Remark", "The climate is that of station %{station}.")},
         {"height-shift",
-         QT_TRANSLATE_NOOP("Remark", "For the height of the place all temperatures are shifted by %{kelvin:1} °C.")},
+         QT_TRANSLATE_NOOP("Remark", "For the height of the place all temperatures are shifted by %{kelvin:kelvins}.")},
         {"flow-assumed", QT_TRANSLATE_NOOP("Remark", "An autumn flow is counted in: %{strength:flow}.")},
     };
     return texts;

@@ -70,6 +70,7 @@ QString inWords(const Detail& detail, const QString& how, const WordStyle& style
     if (const auto* value = std::get_if<std::string>(&detail)) return inWords(*value, how);
     const double value = std::get<double>(detail);
     constexpr double hundred = 100;
+    if (how == QLatin1String("kelvins")) return kelvins(value, style);
     if (how == QLatin1String("hundreds")) return count(std::round(value / hundred) * hundred, style);
     return how == QLatin1String("0") ? count(value, style) : number(value, how.toInt(), style);
 }
@@ -85,7 +86,8 @@ QString filled(const QString& text, const Remark& remark, const WordStyle& style
         const QStringList parts = text.mid(open + 2, close - open - 2).split(QLatin1Char(':'));
         result += text.mid(at, open - at);
         const Detail* detail = detailOf(remark, parts[0].toStdString());
-        result += detail ? inWords(*detail, parts.value(1), style) : parts[0];
+        if (parts[0].startsWith(QLatin1Char('='))) result += quantity(parts[0].mid(1), style);
+        else result += detail ? inWords(*detail, parts.value(1), style) : parts[0];
         at = close + 1;
     }
 }

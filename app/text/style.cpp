@@ -30,6 +30,23 @@ QString number(double number, int decimals, const WordStyle& style) {
     return of(formatNumber(number, style.numbers, decimals));
 }
 
+QString quantity(const QString& metric, const WordStyle& style) {
+    const std::string written = metric.toStdString();
+    const auto point = metric.indexOf(QLatin1Char('.'));
+    const int said = point < 0 ? 0 : static_cast<int>(metric.indexOf(QLatin1Char(' ')) - point - 1);
+    const bool asWritten = style.numbers.system == UnitSystem::Metric;
+    if (const auto mass = parseMass(written, MassUnit::Kilogram)) return of(format(*mass, style.numbers, asWritten ? said : *mass < kilograms(5) ? 1 : 0));
+    if (const auto length = parseLength(written, LengthUnit::Millimetre)) return of(format(*length, style.numbers, asWritten ? said : *length < millimetres(50) ? 2 : 1));
+    if (const auto reading = parseTemperature(written, TemperatureUnit::Celsius)) return of(format(*reading, style.numbers, said));
+    return metric;
+}
+
+QString kelvins(double difference, const WordStyle& style) {
+    const auto unit = temperatureUnit(style.numbers.system);
+    const double perKelvin = unit == TemperatureUnit::Fahrenheit ? 1.8 : 1;
+    return QStringLiteral("%1 %2").arg(number(difference * perKelvin, 1, style), of(std::string(symbol(unit))));
+}
+
 QString date(Date date, const WordStyle& style) {
     return style.locale.toString(QDate(date.year(), date.month(), date.day()), QStringLiteral("d MMMM yyyy"));
 }

@@ -5,6 +5,7 @@
 #include "widgets/card.h"
 #include "widgets/fields.h"
 #include "widgets/flow_layout.h"
+#include "widgets/quantity_field.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -33,14 +34,7 @@ CombFields::CombFields(QWidget* parent) : QWidget(parent) {
         if (comb_) tell(withBuilt(comb_->record, value / 100));
     });
     buildSeen();
-    width_ = numberField(this, tr("Bar width"), 25, 60, 0.5, 1, tr("mm"));
-    add(width_, tr("bar"));
-    connect(width_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
-        if (!comb_) return;
-        auto changed = comb_->record;
-        changed.width = millimetres(value);
-        tell(changed);
-    });
+    buildWidth();
     photograph_ = new QPushButton(tr("Measure on a &photograph\u2026"), this);
     photograph_->setProperty("chip", true);
     row->addWidget(photograph_);
@@ -75,6 +69,21 @@ void CombFields::buildSeen() {
     });
 }
 
+void CombFields::buildWidth() {
+    FieldLimits limits;
+    limits.minimum = 25;
+    limits.maximum = 60;
+    width_ = new QuantityField(this, tr("Bar width"), QuantityField::Kind::Length, &limits);
+    width_->setMaximumWidth(fontMetrics().averageCharWidth() * 10);
+    add(width_, tr("bar"));
+    connect(width_, &QuantityField::told, this, [this](std::optional<double> value) {
+        if (!comb_ || !value) return;
+        auto changed = comb_->record;
+        changed.width = millimetres(*value);
+        tell(changed);
+    });
+}
+
 void CombFields::tell(const book::CombRecord& comb) {
     if (!(comb == comb_->record)) emit wished(comb);
 }
@@ -88,7 +97,7 @@ void CombFields::show(const std::optional<DrawnComb>& comb, bool severalBoxes) {
     for (const auto& [zone, field] : shares_) setQuietly(field, 100 * shareOf(record, zone));
     empty_->setText(record.measured ? tr("empty %1, measured").arg(words::percent(emptyShare(record))) : tr("empty %1").arg(words::percent(emptyShare(record))));
     setQuietly(built_, 100 * record.built);
-    setQuietly(width_, comb->format.pitch.value());
+    width_->show(comb->format.pitch.value());
     const QSignalBlocker quiet(seen_);
     seen_->setCurrentIndex(seen_->findData(static_cast<int>(seenOf(record))));
 }

@@ -15,6 +15,8 @@ class QPushButton;
 
 namespace winterlarder::desk {
 
+class QuantityField;
+
 //! The chosen comb in numbers: each share, what is built, how it was seen, its bar's width; and the way to measure it on a
 //! photograph. Tested: tests/app/comb_fields_test.cpp.
 class CombFields : public QWidget {
@@ -27,7 +29,7 @@ public:
     void show(const std::optional<DrawnComb>& comb, bool severalBoxes);
     QDoubleSpinBox* share(Zone zone) const { return shares_.at(zone); }
     QDoubleSpinBox* built() const { return built_; }
-    QDoubleSpinBox* barWidth() const { return width_; }
+    QuantityField* barWidth() const { return width_; }
     QComboBox* seen() const { return seen_; }
     QPushButton* photographButton() const { return photograph_; }
 
@@ -37,6 +39,7 @@ signals:
 
 private:
     void buildSeen();
+    void buildWidth();
     void add(QWidget* field, const QString& name);
     void tell(const book::CombRecord& comb);
 
@@ -46,7 +49,7 @@ private:
     QLabel* empty_;
     QDoubleSpinBox* built_;
     QComboBox* seen_;
-    QDoubleSpinBox* width_;
+    QuantityField* width_;
     QPushButton* photograph_;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/comb_strip.h"
 
+#include "models/words.h"
 #include "widgets/comb_pattern.h"
 
 #include <QHelpEvent>
@@ -40,7 +41,7 @@ void CombStrip::show(const std::vector<DrawnComb>& combs, int chosen) {
     double wide = 0;
     for (const auto& comb : combs_)
         if (comb.box == 0) wide += comb.format.pitch.value();
-    setAccessibleDescription(tr("%n combs, the lowest box %1 mm from side to side", nullptr, static_cast<int>(combs_.size())).arg(wide, 0, 'f', 0));
+    setAccessibleDescription(tr("%n combs, the lowest box %1 from side to side", nullptr, static_cast<int>(combs_.size())).arg(words::length(Length(wide))));
     updateGeometry();
     update();
 }
@@ -117,7 +118,7 @@ bool CombStrip::event(QEvent* event) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int comb = combAt(help->pos());
         if (comb >= 0)
-            QToolTip::showText(help->globalPos(), tr("%1, bar %2 mm").arg(combs_[static_cast<std::size_t>(comb)].name).arg(combs_[static_cast<std::size_t>(comb)].format.pitch.value(), 0, 'f', 0), this);
+            QToolTip::showText(help->globalPos(), tr("%1, bar %2").arg(combs_[static_cast<std::size_t>(comb)].name, words::length(combs_[static_cast<std::size_t>(comb)].format.pitch)), this);
         else QToolTip::hideText();
         return true;
     }

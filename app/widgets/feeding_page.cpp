@@ -36,10 +36,10 @@ QString recipeWords(const feeding::FeedingPlan& plan) {
 
 QString ratioWords(const feeding::FeedingPlan& plan) {
     if (plan.syrup.sugar <= Mass(0.05)) return {};
-    const QString days = QLocale().toString(plan.advised.warmDaysLeft);
+    const QString days = QLocale().toString(plan.advised.warmDaysLeft), warm = words::temperature(celsius(15), 0);
     if (plan.advised.thin)
-        return tr("Thin enough to take quickly: %1 days with more than 15 \u00b0C at their warmest are usual before the last day, time to ripen it.").arg(days);
-    return tr("Thick, because only %1 days with more than 15 \u00b0C at their warmest are usual before the last day: less water to drive off.").arg(days);
+        return tr("Thin enough to take quickly: %1 days with more than %2 at their warmest are usual before the last day, time to ripen it.").arg(days, warm);
+    return tr("Thick, because only %1 days with more than %2 at their warmest are usual before the last day: less water to drive off.").arg(days, warm);
 }
 
 QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
@@ -51,9 +51,9 @@ QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
     if (limits.deadlinePassed) said << tr("It is too late for syrup; fondant instead.");
     if (limits.tooSlow) said << tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
     if (limits.afterAdvised) said << tr("Part of it comes later than is best: begin at once.");
-    if (limits.smallLotsOnly) said << tr("Thick syrup in lots of one litre might still be taken, but may stay open.");
+    if (limits.smallLotsOnly) said << tr("Thick syrup in lots of %1 might still be taken, but may stay open.").arg(words::litres(litres(1)));
     if (plan.crystallisingGPerKg > 1)
-        said << tr("On the coldest likely night up to %1 g of each kg of sugar may fall out: warm the syrup, give it in small lots.").arg(QLocale().toString(plan.crystallisingGPerKg, 'f', 0));
+        said << tr("On the coldest likely night up to %1 of 100 parts of the sugar may set as crystals: warm the syrup, give it in small lots.").arg(QLocale().toString(plan.crystallisingGPerKg / 10, 'f', 0));
     return said;
 }
 

@@ -2,6 +2,7 @@
 #include "widgets/fields.h"
 
 #include "models/words.h"
+#include "widgets/quantity_field.h"
 
 #include <QComboBox>
 #include <QDateEdit>
@@ -45,8 +46,12 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     layout->addWidget(kind_);
     setFocusProxy(number_);
     connect(kind_, &QComboBox::activated, this, [this] {
-        fit(static_cast<BeesToldBy>(kind_->currentData().toInt()));
-        tell();
+        const auto kind = static_cast<BeesToldBy>(kind_->currentData().toInt());
+        fit(kind);
+        // No number yet is not "no bees".
+        if (kind == BeesToldBy::NotTold || number_->value() > 0) return tell();
+        number_->setFocus();
+        number_->selectAll();
     });
     connect(number_, &QDoubleSpinBox::valueChanged, this, &BeesField::tell);
 }
@@ -71,6 +76,19 @@ void BeesField::tell() {
     emit told(static_cast<BeesToldBy>(kind_->currentData().toInt()), number_->value());
 }
 
+namespace {
+
+QuantityField* weightField(QWidget* parent, const QString& name) {
+    FieldLimits limits;
+    limits.minimum = 0;
+    limits.maximum = 500;
+    auto* field = new QuantityField(parent, name, QuantityField::Kind::Mass, &limits);
+    field->setMaximumWidth(field->fontMetrics().averageCharWidth() * 11);
+    return field;
+}
+
+} // namespace
+
 WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     kind_ = new QComboBox(this);
     kind_->setAccessibleName(tr("How the hive was weighed"));
@@ -79,8 +97,8 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     kind_->addItem(tr("both sides lifted"), static_cast<int>(WeighedBy::BothSides));
     kind_->addItem(tr("one side lifted"), static_cast<int>(WeighedBy::OneSide));
     kind_->addItem(tr("hefted"), static_cast<int>(WeighedBy::Heft));
-    first_ = numberField(this, tr("Weight, all of the hive or the left side"), 0, 300, 0.5, 1, tr("kg"));
-    second_ = numberField(this, tr("Weight, right side"), 0, 300, 0.5, 1, tr("kg"));
+    first_ = weightField(this, tr("Weight, all of the hive or the left side"));
+    second_ = weightField(this, tr("Weight, right side"));
     heft_ = new QComboBox(this);
     heft_->setAccessibleName(tr("How heavy it felt"));
     heft_->addItem(tr("light"), static_cast<int>(book::HeftWord::Light));
@@ -101,8 +119,8 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
         tell();
     });
     connect(heft_, &QComboBox::activated, this, &WeighingField::tell);
-    connect(first_, &QDoubleSpinBox::valueChanged, this, &WeighingField::tell);
-    connect(second_, &QDoubleSpinBox::valueChanged, this, &WeighingField::tell);
+    connect(first_, &QuantityField::told, this, &WeighingField::tell);
+    connect(second_, &QuantityField::told, this, &WeighingField::tell);
     connect(date_, &QDateEdit::dateChanged, this, &WeighingField::tell);
 }
 
@@ -123,11 +141,11 @@ void WeighingField::show(const std::optional<book::WeighingRecord>& weighing, Da
     date_->setDateRange(words::toQDate(asOf.plusDays(-60)), words::toQDate(asOf));
     date_->setDate(words::toQDate(weighing ? weighing->date : asOf));
     if (!weighing) return;
-    if (const auto* scale = std::get_if<book::ScaleReading>(&weighing->reading)) setQuietly(first_, scale->gross.value());
+    if (const auto* scale = std::get_if<book::ScaleReading>(&weighing->reading)) first_->show(scale->gross.value());
     if (const auto* heft = std::get_if<book::HeftWord>(&weighing->reading)) heft_->setCurrentIndex(heft_->findData(static_cast<int>(*heft)));
     if (const auto* lift = std::get_if<book::LiftReading>(&weighing->reading)) {
-        setQuietly(first_, lift->sides.front().value());
-        if (lift->sides.size() > 1) setQuietly(second_, lift->sides[1].value());
+        first_->show(lift->sides.front().value());
+        second_->show(lift->sides.size() > 1 ? std::optional(lift->sides[1].value()) : std::nullopt);
     }
 }
 
@@ -135,15 +153,14 @@ void WeighingField::tell() {
     const auto kind = static_cast<WeighedBy>(kind_->currentData().toInt());
     const QDate day = date_->date();
     const auto date = Date::of(day.year(), day.month(), day.day());
-    const Mass first = kilograms(first_->value());
+    const Mass first = kilograms(first_->value().value_or(0)), second = kilograms(second_->value().value_or(0));
     // A weight of nothing is a weight not read yet.
     const bool read = kind == WeighedBy::Heft || first.value() > 0;
     if (kind == WeighedBy::NotWeighed) return emit weighed(std::nullopt);
     if (!date || !read) return;
     if (kind == WeighedBy::Scale) emit weighed(book::WeighingRecord{*date, book::ScaleReading{first}});
     if (kind == WeighedBy::OneSide) emit weighed(book::WeighingRecord{*date, book::LiftReading{{first}}});
-    if (kind == WeighedBy::BothSides && second_->value() > 0)
-        emit weighed(book::WeighingRecord{*date, book::LiftReading{{first, kilograms(second_->value())}}});
+    if (kind == WeighedBy::BothSides && second.value() > 0) emit weighed(book::WeighingRecord{*date, book::LiftReading{{first, second}}});
     if (kind == WeighedBy::Heft) emit weighed(book::WeighingRecord{*date, static_cast<book::HeftWord>(heft_->currentData().toInt())});
 }
 

@@ -12,6 +12,8 @@ class QLabel;
 
 namespace winterlarder::desk {
 
+class QuantityField;
+
 //! A field for a number with its unit; hands out a value only when it was changed by hand.
 QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit);
 //! Sets a field without it telling that it was changed.
@@ -46,7 +48,7 @@ public:
     //! `asOf`: the latest day a weighing may be of.
     void show(const std::optional<book::WeighingRecord>& weighing, Date asOf);
     QComboBox* kind() const { return kind_; }
-    QDoubleSpinBox* gross() const { return first_; }
+    QuantityField* gross() const { return first_; }
 
 signals:
     void weighed(const std::optional<winterlarder::book::WeighingRecord>& weighing);
@@ -55,8 +57,8 @@ private:
     void fit(WeighedBy kind);
     void tell();
     QComboBox* kind_;
-    QDoubleSpinBox* first_;
-    QDoubleSpinBox* second_;
+    QuantityField* first_;
+    QuantityField* second_;
     QComboBox* heft_;
     QLabel* on_;
     QDateEdit* date_;

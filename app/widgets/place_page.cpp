@@ -136,8 +136,8 @@ QLayout* PlacePage::buildOwnClimate() {
     const QLocale locale;
     for (int month = 0; month < 12; ++month) {
         const QString name = locale.standaloneMonthName(month + 1, QLocale::ShortFormat);
-        auto* field = quantity(tr("Mean temperature of %1, \u00b0C").arg(locale.standaloneMonthName(month + 1)), Kind::Number, "site.monthly_mean_c");
-        field->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
+        auto* field = quantity(tr("Mean temperature of %1").arg(locale.standaloneMonthName(month + 1)), Kind::Temperature, "site.monthly_mean_c");
+        field->setMaximumWidth(fontMetrics().averageCharWidth() * 11);
         auto* label = quietLabel(this, false);
         label->setText(name);
         const int row = 1 + 2 * (month / 6), column = month % 6;
@@ -301,7 +301,7 @@ void PlacePage::showClimate(const book::Yard& yard) {
     const auto* station = site->stationId.empty() ? nullptr : reference.station(site->stationId);
     const auto* source = station ? reference.source(station->source) : nullptr;
     QString said = station ? tr("Curve of %1, %2 m.").arg(placeWords(PlaceChoice(station->id), reference), QLocale().toString(station->elevationM, 'f', 0)) : tr("Your own temperatures.");
-    if (site->heightShiftK != 0) said = tr("%1 Corrected by %2 \u00b0C for the height.").arg(said, QLocale().toString(site->heightShiftK, 'f', 1));
+    if (site->heightShiftK != 0) said = tr("%1 Corrected by %2 for the height.").arg(said, words::temperatureShift(kelvins(site->heightShiftK)));
     if (source) said = tr("%1 Source: %2").arg(said, QString::fromStdString(source->citation));
     said_->setText(said);
 }

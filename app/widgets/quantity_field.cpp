@@ -3,6 +3,7 @@
 
 #include "models/words.h"
 
+#include <QEvent>
 #include <QStyle>
 
 namespace winterlarder::desk {
@@ -23,6 +24,7 @@ QString QuantityField::written(double value) const {
     case Kind::Mass: return plain(format(Mass(value), style, 1));
     case Kind::Volume: return plain(format(Volume(value), style, 1));
     case Kind::Length: return plain(format(Length(value), style, style.system == UnitSystem::Metric ? 0 : 2));
+    case Kind::Temperature: return plain(format(Temperature(value), style, 1));
     case Kind::Whole: return QString::number(value, 'f', 0);
     case Kind::Number: break;
     }
@@ -30,6 +32,11 @@ QString QuantityField::written(double value) const {
     while (text.endsWith(QLatin1Char('0'))) text.chop(1);
     if (!text.back().isDigit()) text.chop(1);
     return text;
+}
+
+void QuantityField::changeEvent(QEvent* event) {
+    QLineEdit::changeEvent(event);
+    if (event->type() == QEvent::LocaleChange && !isModified()) show(last_);
 }
 
 void QuantityField::show(std::optional<double> value) {
@@ -73,6 +80,7 @@ std::optional<double> QuantityField::read(QString& fault) const {
     case Kind::Mass: take(parseMass(typed, massUnit(style.system), style)); break;
     case Kind::Volume: take(parseVolume(typed, volumeUnit(style.system), style)); break;
     case Kind::Length: take(parseLength(typed, lengthUnit(style.system), style)); break;
+    case Kind::Temperature: take(parseTemperature(typed, temperatureUnit(style.system), style)); break;
     case Kind::Number:
     case Kind::Whole: {
         bool right = false;

@@ -16,7 +16,7 @@ class QuantityField : public QLineEdit {
     Q_OBJECT
 
 public:
-    enum class Kind { Mass, Volume, Length, Number, Whole }; //!< values in kg, L, mm, or as they are
+    enum class Kind { Mass, Volume, Length, Temperature, Number, Whole }; //!< values in kg, L, mm, degC, or as they are
 
     //! `limits` may be nothing: any amount of 0 or more.
     QuantityField(QWidget* parent, const QString& name, Kind kind, const FieldLimits* limits);
@@ -27,6 +27,9 @@ public:
     QString fault() const; //!< empty where it is empty or right
     //! Whether something must be there.
     void require(bool required) { required_ = required; check(); }
+
+protected:
+    void changeEvent(QEvent* event) override; //!< in other units it shows the same quantity
 
 signals:
     void told(std::optional<double> value); //!< another value was entered, or it was emptied

@@ -144,9 +144,9 @@ void WeatherDialog::preview() {
     if (days_.empty()) return said_->setText(tr("No day with a temperature is in it."));
     std::sort(days_.begin(), days_.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
     const auto coldest = std::min_element(days_.begin(), days_.end(), [](const auto& a, const auto& b) { return a.meanC < b.meanC; });
-    said_->setText(tr("Days: %1, %2 to %3, the coldest %4 \u00b0C. They hold for every colony of the yard; where tables overlap the later one counts.")
+    said_->setText(tr("Days: %1, %2 to %3, the coldest %4. They hold for every colony of the yard; where tables overlap the later one counts.")
                        .arg(days_.size())
-                       .arg(words::longDate(days_.front().date), words::longDate(days_.back().date), QLocale().toString(coldest->meanC, 'f', 1)));
+                       .arg(words::longDate(days_.front().date), words::longDate(days_.back().date), words::temperature(celsius(coldest->meanC), 1)));
     import_->setEnabled(yard_->writable());
 }
 

@@ -9,6 +9,7 @@
 
 #include <QCheckBox>
 #include <QDoubleSpinBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -22,14 +23,9 @@ namespace {
 
 constexpr int stepsPerUnit = 10; // a slider moves by a tenth
 
-double mostAmount() { return valueIn(kilograms(25), massUnit(words::style().numbers.system)); }
+double mostAmount() { return valueIn(kilograms(25), words::shownMass()); }
 
-Mass massIn(const QDoubleSpinBox* field) { return massOf(field->value(), massUnit(words::style().numbers.system)); }
-
-QString unitName() {
-    const auto unit = symbol(massUnit(words::style().numbers.system));
-    return QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size()));
-}
+Mass massIn(const QDoubleSpinBox* field) { return massOf(field->value(), words::shownMass()); }
 
 book::ColonyCase noCase() {
     return {.colony = {}, .yard = {}, .asOf = *Date::of(2000, 1, 1), .lookedOn = {}, .site = {}, .hive = {}, .bees = {}, .combs = {}, .weighings = {},
@@ -76,6 +72,7 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
 QWidget* WhatIfPage::sliderWith(QDoubleSpinBox* number, const QString& name) {
     auto* slider = new QSlider(Qt::Horizontal, this);
     slider->setRange(0, static_cast<int>(number->maximum() * stepsPerUnit));
+    sliders_[number] = slider;
     slider->setAccessibleName(tr("Slider: %1").arg(name));
     connect(slider, &QSlider::valueChanged, number, [number](int value) { number->setValue(static_cast<double>(value) / stepsPerUnit); });
     connect(number, &QDoubleSpinBox::valueChanged, slider, [slider](double value) {
@@ -98,7 +95,7 @@ QLayout* WhatIfPage::buildAmounts() {
     auto* grid = new QGridLayout;
     grid->setColumnMinimumWidth(0, fontMetrics().averageCharWidth() * 24);
     const auto add = [&](int row, const QString& words) {
-        auto* field = numberField(this, words, 0, mostAmount(), 0.5, 1, unitName());
+        auto* field = numberField(this, words, 0, mostAmount(), 0.5, 1, words::name(words::shownMass()));
         field->setKeyboardTracking(true);
         auto* label = new QLabel(words, this);
         label->setBuddy(field);
@@ -148,6 +145,18 @@ void WhatIfPage::show(ColonyId id) {
     if (colony_ != id) reset();
     colony_ = id;
     refresh();
+}
+
+// Amounts in the units chosen; what was tried is begun anew.
+void WhatIfPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::LocaleChange) return;
+    reset();
+    for (auto* field : {take_, sugar_}) {
+        field->setMaximum(mostAmount());
+        field->setSuffix(QLatin1Char(' ') + words::name(words::shownMass()));
+        sliders_.at(field)->setMaximum(static_cast<int>(mostAmount() * stepsPerUnit));
+    }
 }
 
 QString WhatIfPage::said() const { return chances_->text(); }

@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <map>
+
 class QCheckBox;
 class QDoubleSpinBox;
 class QLabel;
@@ -45,6 +47,9 @@ signals:
     //! What the picture is to show; nothing: the answer itself.
     void tried(const std::shared_ptr<const winterlarder::desk::WinterPicture>& picture, const QString& caption);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     QLayout* buildAmounts();
     QLayout* buildDemand();
@@ -68,6 +73,7 @@ private:
     book::ColonyCase wished_;          //!< the case the demand wished was asked with
     bool preview_ = false;
     QDoubleSpinBox *take_, *sugar_;
+    std::map<QDoubleSpinBox*, QSlider*> sliders_;
     QCheckBox* wrapped_;
     QSpinBox *bees_, *forage_;
     QLabel *chances_, *recipe_, *state_;

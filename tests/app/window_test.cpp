@@ -13,6 +13,7 @@
 #include "widgets/icons.h"
 #include "widgets/look_page.h"
 #include "widgets/picture_panel.h"
+#include "widgets/quantity_field.h"
 #include "widgets/why_window.h"
 #include "widgets/yard_view.h"
 
@@ -99,7 +100,8 @@ TEST_F(Window, BeesAndWeighingAreEditedInPlace) {
     weighing->kind()->setCurrentIndex(weighing->kind()->findData(static_cast<int>(WeighedBy::Scale)));
     emit weighing->kind()->activated(weighing->kind()->currentIndex());
     EXPECT_TRUE(entry().record.weighings.empty()) << "a weight not yet typed is no weighing";
-    weighing->gross()->setValue(41.5);
+    QTest::keyClicks(weighing->gross(), QStringLiteral("41,5 kg"));
+    QTest::keyClick(weighing->gross(), Qt::Key_Return);
     ASSERT_EQ(entry().record.weighings.size(), 1U);
     EXPECT_EQ(std::get<book::ScaleReading>(entry().record.weighings[0].reading).gross.value(), 41.5);
     settle();

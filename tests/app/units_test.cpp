@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_desk.h"
+#include "models/words.h"
+#include "plots/winter_plot.h"
+#include "widgets/quantity_field.h"
+#include "widgets/what_if_page.h"
+
+#include <QAbstractItemView>
+#include <QAbstractSpinBox>
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QMenuBar>
+#include <QRegularExpression>
+#include <QSlider>
+#include <QTabWidget>
+
+namespace winterlarder::desk {
+
+namespace {
+
+using invented::WindowDesk;
+
+class Units : public WindowDesk {
+protected:
+    ~Units() override { useUnits("&Kilograms and litres"); }
+    void useUnits(const char* menuText) {
+        for (auto* action : window.findChildren<QAction*>())
+            if (action->text() == QLatin1String(menuText)) return action->trigger();
+        ADD_FAILURE() << menuText << " is in no menu";
+    }
+    // Everything that can be read on the page shown now.
+    QStringList read() {
+        QStringList all;
+        for (auto* label : window.findChildren<QLabel*>()) all << label->text() << label->accessibleDescription();
+        for (auto* field : window.findChildren<QuantityField*>()) all << field->text() << field->accessibleName();
+        for (auto* spin : window.findChildren<QAbstractSpinBox*>()) all << spin->text();
+        for (auto* view : window.findChildren<QAbstractItemView*>()) {
+            if (!view->model()) continue;
+            for (int row = 0; row < view->model()->rowCount(); ++row)
+                for (int column = 0; column < view->model()->columnCount(); ++column) all << view->model()->index(row, column).data().toString();
+        }
+        for (auto* plot : window.findChildren<WinterPlot*>())
+            if (plot->picture()) all << plot->readout(plot->picture()->first + 40) << plot->numbers().section(QLatin1Char('\n'), 0, 0);
+        return all;
+    }
+};
+
+} // namespace
+
+TEST_F(Units, NoPageIsLeftInKilogramsOrCelsius) {
+    answerReally();
+    auto record = invented::colony("Apple");
+    record.weighings = {{invented::day("2026-09-12"), book::ScaleReading{kilograms(41.5)}}};
+    record.feeds = {{.date = invented::day("2026-09-01"), .sugar = kilograms(2)}};
+    open({record});
+    useUnits("Pounds and US &gallons");
+    settle();
+    const QRegularExpression metric(QString::fromUtf8("\\d (kg|g|°C|mm|L)\\b|(stores|low|middle|high), kg|, g\\b|, °C"));
+    auto* pages = window.colonyView()->pages();
+    int quantities = 0;
+    for (int page = 0; page < pages->count(); ++page) {
+        pages->setCurrentIndex(page);
+        settle();
+        for (const auto& text : read()) {
+            EXPECT_FALSE(metric.match(text).hasMatch()) << pages->tabText(page).toStdString() << ": " << text.toStdString();
+            quantities += text.contains(QRegularExpression(QString::fromUtf8("\\d (lb|oz|°F|in|US gal)\\b")));
+        }
+    }
+    EXPECT_GT(quantities, 30) << "the pages speak of quantities at all";
+    window.choose({});
+    settle();
+    for (const auto& text : read()) EXPECT_FALSE(metric.match(text).hasMatch()) << "yard: " << text.toStdString();
+}
+
+TEST_F(Units, WhatIsTypedIsInTheUnitsShown) {
+    answerSlowly();
+    open({invented::colony("Apple")});
+    useUnits("Pounds and US &gallons");
+    auto* take = window.findChild<WhatIfPage*>()->take();
+    EXPECT_EQ(take->suffix(), QStringLiteral(" lb"));
+    EXPECT_NEAR(take->maximum(), 25 / 0.45359237, 0.06);
+    useUnits("&Kilograms and litres");
+    EXPECT_EQ(take->suffix(), QStringLiteral(" kg"));
+    EXPECT_EQ(take->maximum(), 25);
+}
+
+TEST(UnitWords, QuantitiesWithinSentencesFollow) {
+    text::WordStyle style;
+    EXPECT_EQ(text::quantity(QStringLiteral("2.5 kg"), style).toStdString(), "2.5 kg");
+    EXPECT_EQ(text::quantity(QString::fromUtf8("15 °C"), style).toStdString(), "15 °C");
+    style.numbers.system = UnitSystem::UnitedStates;
+    EXPECT_EQ(text::quantity(QStringLiteral("2.5 kg"), style).toStdString(), "5.5 lb");
+    EXPECT_EQ(text::quantity(QStringLiteral("40 kg"), style).toStdString(), "88 lb");
+    EXPECT_EQ(text::quantity(QStringLiteral("6 mm"), style).toStdString(), "0.24 in");
+    EXPECT_EQ(text::quantity(QString::fromUtf8("15 °C"), style).toStdString(), "59 °F");
+    EXPECT_EQ(text::quantity(QStringLiteral("three combs"), style).toStdString(), "three combs");
+    EXPECT_EQ(text::kelvins(-0.5, style).toStdString(), "-0.9 °F") << "a difference has no offset";
+}
+
+} // namespace winterlarder::desk
