@@ -102,7 +102,7 @@ QString givenLine(const AnsweredColony& colony) {
     QStringList lines;
     for (const auto& gift : colony.answer.advice.gifts)
         if (gift.from == colony.question.colony)
-            lines << tr("%1 in combs go to %2 first, who is short; they are no longer to spare.").arg(kilograms(gift.honey), QString::fromStdString(gift.to));
+            lines << tr("First %2, who is short, is to have %1 of it in combs.").arg(kilograms(gift.honey), QString::fromStdString(gift.to));
     return lines.join(QLatin1Char(' '));
 }
 

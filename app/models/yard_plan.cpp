@@ -40,6 +40,7 @@ void addFollowed(YardPlan& plan, const ColonyEntry& colony, const FollowedWinter
     for (const auto& task : tasksOf(followed)) {
         plan.jobs.push_back({task, colony.id, name});
         plan.totals.sugar += task.sugar;
+        plan.totals.sugarOnceCombsMoved += task.sugar;
         plan.totals.fondant += task.fondant;
     }
 }

@@ -147,18 +147,22 @@ OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter
     for (const auto& pair : drawn) {
         const auto column = static_cast<std::size_t>(pair.winter);
         WinterLine line{pair.winter, {}, pair.startKg < touching.largest[column] + reserveKg, pair.startKg <= losses.largest[column]};
-        for (SeasonDay day = first; day <= last; day = day + 1)
+        for (SeasonDay day = first; day <= last && (line.kilograms.empty() || line.kilograms.back() > 0); day = day + 1)
             line.kilograms.push_back(storesOn(ensemble, flow, pair, changedBy(steps, day), first, day));
         picture.lines.push_back(std::move(line));
     }
     std::vector<double> stores(everyPair.size());
     for (std::size_t i = 0; i < everyPair.size(); ++i)
-        stores[i] = std::max(0.0, everyPair[i].startKg - losses.atForage[i]);
+        stores[i] = everyPair[i].startKg <= losses.largest[i] ? 0 : std::max(0.0, everyPair[i].startKg - losses.atForage[i]);
     picture.dots = evenQuantiles(stores, drawnDots);
     if (readings == Readings::None) return picture;
+    std::vector<char> starved(everyPair.size(), 0);
     for (SeasonDay day = first; day <= last; day = day + 1) {
         const double changed = changedBy(steps, day);
-        for (std::size_t i = 0; i < everyPair.size(); ++i) stores[i] = storesOn(ensemble, flow, everyPair[i], changed, first, day);
+        for (std::size_t i = 0; i < everyPair.size(); ++i) {
+            stores[i] = starved[i] ? 0 : storesOn(ensemble, flow, everyPair[i], changed, first, day);
+            starved[i] = stores[i] <= 0;
+        }
         picture.readings.push_back(readingOf(stores, reserveKg));
     }
     return picture;

@@ -27,7 +27,8 @@ std::vector<PairedWinter> pairWithStores(int winters, Mass mean, Mass sd);
 //! largest loss), the middle one of each group. Fewer winters than `count`: all of them. Poorest first.
 std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const std::vector<double>& largestLoss, int count);
 
-//! One drawn winter: stores at the end of each day from the asking day [kg], never below 0.
+//! One drawn winter: stores at the end of each day from the asking day [kg]; it ends with the day that leaves nothing, for a starved
+//! colony gathers no more.
 struct WinterLine {
     int winter = 0;
     std::vector<double> kilograms;
@@ -35,7 +36,8 @@ struct WinterLine {
     bool runsOut = false;
 };
 
-//! Stores over the winters on one day: 10th, 50th and 90th percentile [kg] and the share of winters under the reserve.
+//! Stores over the winters on one day: 10th, 50th and 90th percentile [kg] and the share of winters under the reserve. What has starved
+//! counts with nothing from then on.
 struct DayReading {
     double low = 0, middle = 0, high = 0;
     double shareBelowReserve = 0;

@@ -73,6 +73,7 @@ QString nameOf(const std::string& fact) {
         {"combs-hold", QT_TRANSLATE_NOOP("Sheet", "together they hold")},
         {"ratio", QT_TRANSLATE_NOOP("Sheet", "sugar to water by weight")},
         {"sugar", QT_TRANSLATE_NOOP("Sheet", "sugar")},
+        {"sugar-once-combs-moved", QT_TRANSLATE_NOOP("Sheet", "sugar, once the combs have moved")},
         {"water", QT_TRANSLATE_NOOP("Sheet", "water")},
         {"syrup", QT_TRANSLATE_NOOP("Sheet", "syrup")},
         {"fondant", QT_TRANSLATE_NOOP("Sheet", "fondant")},

@@ -18,6 +18,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <tuple>
+
 namespace winterlarder::desk {
 
 QString yardSentence(const YardPlan& plan) {
@@ -48,6 +50,9 @@ QString yardSentence(const YardPlan& plan) {
 
 QString yardSmallLine(const YardPlan& plan) {
     const auto tr = [](const char* text) { return QCoreApplication::translate("YardView", text); };
+    if (plan.totals.lastSyrupDay && plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05))
+        return tr("Buy %1 of white sugar once the combs have moved, %2 if they stay; the last syrup must be taken by %3. Feed in the evening, all that are due on a day the same evening.")
+            .arg(words::kilograms(plan.totals.sugarOnceCombsMoved), words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
     if (plan.totals.lastSyrupDay)
         return tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
             .arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
@@ -146,26 +151,33 @@ QWidget* YardView::buildTotals() {
         figure->setFont(big);
         inside->addWidget(head);
         inside->addWidget(figure);
+        auto* more = quietLabel(card);
+        more->hide();
+        inside->addWidget(more);
         inside->addStretch(1);
         across->addWidget(card, 1);
-        return figure;
+        return std::pair(figure, more);
     };
-    sugar_ = add(tr("White sugar to buy"));
-    fondant_ = add(tr("Fondant to buy"));
-    honey_ = add(tr("Honey that may come off"));
-    gifts_ = add(tr("Combs to move before buying sugar"));
+    std::tie(sugar_, sugarElse_) = add(tr("White sugar to buy"));
+    fondant_ = add(tr("Fondant to buy")).first;
+    honey_ = add(tr("Honey that may come off")).first;
+    gifts_ = add(tr("Combs to move before buying sugar")).first;
     QFont plain = font();
     gifts_->setFont(plain);
     return all;
 }
 
 void YardView::showTotals(const YardPlan& plan) {
-    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(plan.totals.sugar) : tr("none"));
+    const bool combsSave = plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05);
+    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(combsSave ? plan.totals.sugarOnceCombsMoved : plan.totals.sugar) : tr("none"));
+    sugarElse_->setVisible(combsSave);
+    sugarElse_->setText(tr("%1 if the combs stay").arg(words::kilograms(plan.totals.sugar)));
     fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::kilograms(plan.totals.fondant) : tr("none"));
     honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.totals.honey)) : tr("none"));
     QStringList gifts;
     for (const auto& gift : plan.gifts) gifts << giftWords(gift);
-    gifts_->setText(gifts.isEmpty() ? tr("none") : gifts.join(QLatin1Char('\n')));
+    if (plan.waiting > 0) gifts_->setText(QStringLiteral("\u2026"));
+    else gifts_->setText(gifts.isEmpty() ? tr("none") : gifts.join(QLatin1Char('\n')));
 }
 
 void YardView::refresh() {

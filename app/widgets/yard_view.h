@@ -45,6 +45,7 @@ private:
     Yard* yard_;
     AnswerPanel* answer_;
     QLabel* sugar_;
+    QLabel* sugarElse_; //!< what it would be if no comb moved
     QLabel* fondant_;
     QLabel* honey_;
     QLabel* gifts_;

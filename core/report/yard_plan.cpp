@@ -21,6 +21,16 @@ YardTotals totalsOf(const std::vector<PlannedColony>& colonies) {
     return totals;
 }
 
+// Combs replace what they bring of the stores planned; the rest is fed as before.
+double stillFed(const PlannedColony& colony) {
+    const auto& advice = *colony.advice;
+    Mass given{0};
+    for (const auto& gift : advice.gifts)
+        if (gift.to == colony.question->colony) given += gift.honey;
+    if (advice.feed->stores <= Mass(0)) return 1;
+    return std::clamp(1 - given.value() / advice.feed->stores.value(), 0.0, 1.0);
+}
+
 Section toBuy(const YardTotals& totals, const SugarPrice& price) {
     Section section{"to-buy"};
     if (totals.sugar > Mass(0)) {
@@ -28,6 +38,7 @@ Section toBuy(const YardTotals& totals, const SugarPrice& price) {
         if (price.bag && *price.bag > Mass(0)) section.facts.push_back({"bags", Cell(Count{std::ceil(totals.sugar.value() / price.bag->value() - 1e-9)})});
         if (price.perKg) section.facts.push_back({"cost", Cell(Money{totals.sugar.value() * *price.perKg, price.currency})});
         section.facts.push_back({"water", Cell(totals.water)});
+        if (totals.sugarOnceCombsMoved < totals.sugar) section.facts.push_back({"sugar-once-combs-moved", Cell(totals.sugarOnceCombsMoved)});
     }
     if (totals.fondant > Mass(0)) section.facts.push_back({"fondant", Cell(totals.fondant)});
     if (totals.honey > Mass(0)) section.facts.push_back({"honey-to-take", Cell(totals.honey)});
@@ -119,6 +130,7 @@ void add(YardTotals& totals, const PlannedColony& colony) {
     if (advice.verdict != Verdict::Feed || !advice.feed) return;
     const auto& feed = *advice.feed;
     totals.sugar = totals.sugar + feed.syrup.sugar;
+    totals.sugarOnceCombsMoved += feed.syrup.sugar * stillFed(colony);
     totals.water = totals.water + feed.syrup.water;
     totals.fondant = totals.fondant + feed.fondant;
     if (!feed.lastDay || feed.syrup.sugar <= Mass(0)) return;

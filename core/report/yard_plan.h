@@ -19,6 +19,7 @@ struct PlannedColony {
 struct YardTotals {
     Mass sugar{0}, fondant{0}, honey{0};
     Volume water{0};
+    Mass sugarOnceCombsMoved{0}; //!< of the sugar, what is still wanted when the combs given in the yard have gone over
     std::optional<Date> lastSyrupDay; //!< the earliest of the colonies that are fed syrup
 };
 //! Adds one colony. A colony that is to be united is not fed on its own. Tested: tests/report/sheets_test.cpp.

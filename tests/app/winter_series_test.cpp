@@ -136,6 +136,21 @@ TEST_P(DemoPictures, StoresNeverFallBelowTheFloorAndDaysAreInOrder) {
     EXPECT_FALSE(picture.evidence.empty());
 }
 
+TEST_P(DemoPictures, AStarvedColonyGathersNoMore) {
+    for (const auto& each : colony().picture.options) {
+        int starved = 0;
+        for (const auto& line : each.lines) {
+            const auto nothing = std::find(line.kilograms.begin(), line.kilograms.end(), 0.0);
+            if (nothing == line.kilograms.end()) continue;
+            ++starved;
+            EXPECT_EQ(nothing + 1, line.kilograms.end()) << "the line ends where the stores do";
+        }
+        const bool allGone = std::any_of(each.readings.begin(), each.readings.end(), [](const auto& reading) { return reading.high == 0; });
+        if (allGone) EXPECT_EQ(each.readings.back().high, 0) << "what ended in nine of ten winters does not come back";
+        EXPECT_LE(std::count_if(each.lines.begin(), each.lines.end(), [](const auto& line) { return line.runsOut; }), starved);
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(Yard, DemoPictures, testing::Range(0, 6));
 
 TEST(DemoYard, EveryVerdictOfAWorkingYardOccurs) {

@@ -156,6 +156,20 @@ TEST(YardPlan, WhatIsToBeBoughtAddsUp) {
     EXPECT_EQ(fact(plan().section("to-buy"), "cost"), nullptr) << "no price, no cost";
 }
 
+TEST(YardPlan, CombsThatComeSaveSugar) {
+    auto helped = poor();
+    const Mass half = helped.advice.feed->stores / 2;
+    helped.advice.gifts.push_back({"Gravenstein", "Russet", {0, 1}, half});
+    const std::vector<PlannedColony> one{{&helped.question, &helped.advice}};
+    const auto sheet = yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped());
+    const Mass sugar = helped.advice.feed->syrup.sugar;
+    EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "sugar")), sugar) << "what is needed if no comb is moved";
+    EXPECT_NEAR(value<Mass>(fact(sheet.section("to-buy"), "sugar-once-combs-moved")).value(), sugar.value() / 2, 1e-9);
+    EXPECT_EQ(fact(plan().section("to-buy"), "sugar-once-combs-moved"), nullptr) << "no combs, no saving";
+    helped.advice.gifts.front().honey = helped.advice.feed->stores * 2;
+    EXPECT_EQ(value<Mass>(fact(yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped()).section("to-buy"), "sugar-once-combs-moved")).value(), 0);
+}
+
 TEST(YardPlan, CautionsAreSaidOnceForAll) {
     const auto sheet = plan();
     const auto* cautions = sheet.section("cautions");
