@@ -4,15 +4,14 @@
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
 #include "cli/table.h"
-#include "cli/tr.h"
 #include "exchange/book_csv.h"
 #include "exchange/book_document.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
+#include "text/contexts.h"
 #include "text/step_words.h"
 #include "text/story.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <filesystem>
 #include <fmt/format.h>
@@ -34,8 +33,8 @@ Status printTouched(Session& session, const Outcome<book::Applied>& applied) {
     if (session.json)
         session.print(Json::object().add("touched", count));
     else
-        session.print(count == 1 ? QCoreApplication::translate("CommandLine", "One entry changed\n")
-                                 : QCoreApplication::translate("CommandLine", "%n entries changed\n", nullptr, count));
+        session.print(count == 1 ? say::CommandLine::tr("One entry changed\n")
+                                 : say::CommandLine::tr("%n entries changed\n", nullptr, count));
     return Status::Done;
 }
 
@@ -64,7 +63,7 @@ Json stepJson(const book::Step& step) {
 }
 
 QString storyText(const std::vector<book::Step>& steps, const text::WordStyle& style) {
-    TextTable table({tr("When"), tr("What"), tr("Who"), tr("State")});
+    TextTable table({say::CommandLine::tr("When"), say::CommandLine::tr("What"), say::CommandLine::tr("Who"), say::CommandLine::tr("State")});
     for (const auto& step : steps)
         table.add({of(step.at.iso()), text::stepName(step, style), shown(step.who), text::stepState(step.state)});
     return table.text();
@@ -82,11 +81,11 @@ Json infoJson(const book::BookInfo& info, const book::Book& from) {
 
 QString infoText(const book::BookInfo& info) {
     FactList facts;
-    facts.add(tr("File"), shown(info.file.string()));
-    facts.add(tr("Size"), tr("%1 bytes").arg(info.bytes));
-    facts.add(tr("Form"), QString::number(info.schemaVersion));
-    if (info.madeAt) facts.add(tr("Begun"), tr("%1 by %2").arg(of(info.madeAt->iso()), shown(info.madeBy)));
-    facts.add(tr("Steps"), QString::number(info.steps));
+    facts.add(say::CommandLine::tr("File"), shown(info.file.string()));
+    facts.add(say::CommandLine::tr("Size"), say::CommandLine::tr("%1 bytes").arg(info.bytes));
+    facts.add(say::CommandLine::tr("Form"), QString::number(info.schemaVersion));
+    if (info.madeAt) facts.add(say::CommandLine::tr("Begun"), say::CommandLine::tr("%1 by %2").arg(of(info.madeAt->iso()), shown(info.madeBy)));
+    facts.add(say::CommandLine::tr("Steps"), QString::number(info.steps));
     for (const auto& [kind, count] : info.entries)
         if (count > 0) facts.add(text::kindPlural(kind), QString::number(count));
     return facts.text();
@@ -119,7 +118,7 @@ Status showPreview(Session& session, const exchange::CsvPreview& preview) {
                           .add("changed", lines(preview.changed))
                           .add("duplicates", lines(preview.duplicates)));
     else
-        session.print(tr("new: %1 lines, changed: %2, already in the book and left out: %3\n")
+        session.print(say::CommandLine::tr("new: %1 lines, changed: %2, already in the book and left out: %3\n")
                           .arg(preview.added.size())
                           .arg(preview.changed.size())
                           .arg(preview.duplicates.size()));
@@ -192,7 +191,7 @@ Status checkBook(Session& session, const BookFile& options) {
     if (session.json)
         session.print(Json::object().add("sound", true));
     else
-        session.print(tr("sound\n"));
+        session.print(say::CommandLine::tr("sound\n"));
     return Status::Done;
 }
 
@@ -247,7 +246,7 @@ Status bookBackups(Session& session, const BookBackups& options) {
         if (!made) return session.fail(made.problems());
     } else if (!files::exists(options.file))
         return session.fail({{ProblemKind::File, {options.file, 0, 0}, "there is no such file", "name a book"}});
-    TextTable table({tr("When"), tr(">Bytes"), tr("File")});
+    TextTable table({say::CommandLine::tr("When"), say::CommandLine::tr(">Bytes"), say::CommandLine::tr("File")});
     Json list = Json::list();
     for (const auto& backup : book::backupsOf(options.file)) {
         table.add({of(backup.at.iso()), QString::number(backup.bytes), shown(backup.file.filename().string())});
@@ -284,7 +283,7 @@ Status salvageBook(Session& session, const BookAndFile& options) {
         return Status::Done;
     }
     session.print(facts.text());
-    for (const auto& sentence : saved->lost) session.print(tr("lost: %1\n").arg(shown(sentence)));
+    for (const auto& sentence : saved->lost) session.print(say::CommandLine::tr("lost: %1\n").arg(shown(sentence)));
     return Status::Done;
 }
 

@@ -9,8 +9,8 @@
 #include "cli/table.h"
 
 #include "book/case_of.h"
-#include "cli/tr.h"
 #include "exchange/calendar_file.h"
+#include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/learned_words.h"
 #include "text/words.h"
@@ -173,7 +173,7 @@ QString learnedText(const Asked& from, const learning::ScoreSummary& summary, co
     if (from.learned->bees.winters == 0) return text::nothingLearned() + QLatin1Char('\n');
     QString text = session.strong(text::learnedHeading(from.learned->bees.winters)) + QLatin1Char('\n');
     for (const QString& line : text::learnedLines(from.learned->bees.keeper, style)) text += QStringLiteral("  ") + line + QLatin1Char('\n');
-    TextTable table({tr("Colony"), tr(">Use"), tr(">Deaths")});
+    TextTable table({say::CommandLine::tr("Colony"), say::CommandLine::tr(">Use"), say::CommandLine::tr(">Deaths")});
     for (const auto& colony : from.colonies)
         if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number)); own != from.learned->bees.colonies.end())
             table.add({shown(colony.name), text::number(own->second.use.median(), 2, style), text::number(own->second.death.median(), 2, style)});

@@ -4,8 +4,8 @@
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
 #include "cli/table.h"
-#include "cli/tr.h"
 #include "feeding/syrup.h"
+#include "text/contexts.h"
 
 #include <fmt/format.h>
 #include <ostream>
@@ -27,7 +27,7 @@ Status told(Session& session, const ScaleRecords& records) {
                           .add("manipulations", records.works)
                           .add("left_out", records.left));
     else
-        session.print(tr("weighings: %1, feeds: %2, harvests: %3, changes of equipment: %4; on days the book has already: %5\n")
+        session.print(say::CommandLine::tr("weighings: %1, feeds: %2, harvests: %3, changes of equipment: %4; on days the book has already: %5\n")
                           .arg(records.weighings)
                           .arg(records.feeds)
                           .arg(records.harvests)

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "cli/commands.h"
 #include "answer/json_values.h"
+#include "cli/commands.h"
 #include "cli/table.h"
-#include "cli/tr.h"
 #include "climate/daily_record.h"
 #include "exchange/daily_temperatures.h"
 #include "exchange/suggestion.h"
+#include "text/contexts.h"
 
 #include <fmt/format.h>
 
@@ -35,22 +35,22 @@ Json climateJson(const climate::OwnClimate& own) {
 QString climateText(const climate::RecordSummary& summary, const text::WordStyle& style) {
     const climate::OwnClimate& own = summary.climate;
     const auto orUnknown = [&](const std::optional<double>& value, int decimals) {
-        return value ? text::number(*value, decimals, style) : tr("too few years to tell");
+        return value ? text::number(*value, decimals, style) : say::CommandLine::tr("too few years to tell");
     };
     FactList facts;
-    facts.add(tr("Days"), tr("%1 in %2 calendar years, %3 missing between them")
+    facts.add(say::CommandLine::tr("Days"), say::CommandLine::tr("%1 in %2 calendar years, %3 missing between them")
                               .arg(text::count(summary.days, style), text::count(summary.years, style),
                                    text::count(summary.gaps, style)));
-    facts.add(tr("Daily SD in winter, °C"), orUnknown(own.dailySdWinterK, 2));
-    facts.add(tr("Daily SD in summer, °C"), orUnknown(own.dailySdSummerK, 2));
-    facts.add(tr("Correlation of consecutive days"), orUnknown(own.lag1, 2));
-    facts.add(tr("SD of a whole season, °C"), orUnknown(own.seasonOffsetSdK, 2));
-    TextTable table({tr("Month"), tr(">Mean °C")});
+    facts.add(say::CommandLine::tr("Daily SD in winter, °C"), orUnknown(own.dailySdWinterK, 2));
+    facts.add(say::CommandLine::tr("Daily SD in summer, °C"), orUnknown(own.dailySdSummerK, 2));
+    facts.add(say::CommandLine::tr("Correlation of consecutive days"), orUnknown(own.lag1, 2));
+    facts.add(say::CommandLine::tr("SD of a whole season, °C"), orUnknown(own.seasonOffsetSdK, 2));
+    TextTable table({say::CommandLine::tr("Month"), say::CommandLine::tr(">Mean °C")});
     for (int month = 1; month <= 12; ++month)
         table.add({style.locale.standaloneMonthName(month),
                    text::number(own.monthlyMeanC[static_cast<std::size_t>(month - 1)], 2, style)});
     return facts.text() + QLatin1Char('\n') + table.text() +
-           wrapped(tr("With --json this is printed as a site that a case file accepts."), QStringLiteral("  "));
+           wrapped(say::CommandLine::tr("With --json this is printed as a site that a case file accepts."), QStringLiteral("  "));
 }
 
 Problems argumentProblems(const ClimateOptions& options) {

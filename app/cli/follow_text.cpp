@@ -3,7 +3,7 @@
 
 #include "answer/follow_json.h"
 #include "cli/table.h"
-#include "cli/tr.h"
+#include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/remarks.h"
 #include "text/words.h"
@@ -32,39 +32,39 @@ private:
     QString kg(double value) const { return text::mass(kilograms(value), style_); }
 
     void figures() {
-        TextTable table({QString(), tr(">Forecast in autumn"), tr(">Forecast now")});
+        TextTable table({QString(), say::CommandLine::tr(">Forecast in autumn"), say::CommandLine::tr(">Forecast now")});
         const auto& then = f.autumn;
         const auto& now = f.now;
-        table.add({tr("Stores today"), text::mass(then.today, style_), text::mass(now.today, style_)});
-        table.add({tr("Lost since"), text::mass(then.lost, style_), text::mass(now.lost, style_)});
-        table.add({tr("Left at first forage"), text::mass(then.atForage, style_), text::mass(now.atForage, style_)});
-        table.add({tr("Touch the reserve"), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
-        table.add({tr("Run out"), text::ofHundred(then.runOut, style_), text::ofHundred(now.runOut, style_)});
+        table.add({say::CommandLine::tr("Stores today"), text::mass(then.today, style_), text::mass(now.today, style_)});
+        table.add({say::CommandLine::tr("Lost since"), text::mass(then.lost, style_), text::mass(now.lost, style_)});
+        table.add({say::CommandLine::tr("Left at first forage"), text::mass(then.atForage, style_), text::mass(now.atForage, style_)});
+        table.add({say::CommandLine::tr("Touch the reserve"), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
+        table.add({say::CommandLine::tr("Run out"), text::ofHundred(then.runOut, style_), text::ofHundred(now.runOut, style_)});
         text_ += table.text();
         FactList facts;
-        if (now.reserveBy.low) facts.add(tr("Reserve touched"), between(now.reserveBy));
-        if (now.outBy.low) facts.add(tr("Nothing left"), between(now.outBy));
-        facts.add(tr("First forage"), tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
+        if (now.reserveBy.low) facts.add(say::CommandLine::tr("Reserve touched"), between(now.reserveBy));
+        if (now.outBy.low) facts.add(say::CommandLine::tr("Nothing left"), between(now.outBy));
+        facts.add(say::CommandLine::tr("First forage"), say::CommandLine::tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
         text_ += facts.text();
     }
 
     // A tenth, half and nine tenths of what is believed, as far as it comes to that.
     QString between(const tracking::DaySpread& days) const {
-        const QString early = tr("from %1").arg(on(*days.low));
-        return days.typical ? tr("%1, half by %2").arg(early, on(*days.typical)) : early;
+        const QString early = say::CommandLine::tr("from %1").arg(on(*days.low));
+        return days.typical ? say::CommandLine::tr("%1, half by %2").arg(early, on(*days.typical)) : early;
     }
 
     void feeding() {
         if (!f.feed) return;
-        heading(tr("Feed"));
+        heading(say::CommandLine::tr("Feed"));
         FactList facts;
-        facts.add(tr("Stores to be gained"), text::mass(f.feed->stores, style_));
-        facts.add(tr("Begin by"), on(f.feed->by));
-        facts.add(tr("Go on until"), on(f.feed->until));
-        if (f.feed->fondant.value() > 0) facts.add(tr("Fondant"), text::mass(f.feed->fondant, style_));
+        facts.add(say::CommandLine::tr("Stores to be gained"), text::mass(f.feed->stores, style_));
+        facts.add(say::CommandLine::tr("Begin by"), on(f.feed->by));
+        facts.add(say::CommandLine::tr("Go on until"), on(f.feed->until));
+        if (f.feed->fondant.value() > 0) facts.add(say::CommandLine::tr("Fondant"), text::mass(f.feed->fondant, style_));
         text_ += facts.text();
-        TextTable table({tr("Day"), tr("What"), tr(">Amount")});
-        for (const auto& lot : f.feed->lots) table.add({text::date(lot.date, style_), tr("fondant"), text::mass(lot.fondant, style_)});
+        TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Amount")});
+        for (const auto& lot : f.feed->lots) table.add({text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::mass(lot.fondant, style_)});
         if (f.feed->plan)
             for (const auto& visit : f.feed->plan->visits)
                 table.add({text::date(visit.date, style_), text::visit(visit.kind),
@@ -75,13 +75,13 @@ private:
 
     void seen() {
         if (q.observations.empty()) return;
-        heading(tr("Seen since"));
-        TextTable table({tr("Day"), tr("What"), tr(">Read"), tr(">Expected")});
+        heading(say::CommandLine::tr("Seen since"));
+        TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Read"), say::CommandLine::tr(">Expected")});
         for (std::size_t i = 0; i < q.observations.size(); ++i) {
             const auto& observation = q.observations[i];
             const auto judged = std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
             const bool weighed = judged != f.judged.end() && tracking::isWeighed(observation);
-            const QString expected = weighed ? tr("%1 to %2").arg(kg(judged->expected.low), kg(judged->expected.high)) : QString();
+            const QString expected = weighed ? say::CommandLine::tr("%1 to %2").arg(kg(judged->expected.low), kg(judged->expected.high)) : QString();
             const std::string_view kind = answer::kindOf(observation);
             table.add({text::date(observation.date, style_), QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())),
                        weighed ? kg(judged->seen) : QString(), expected});
@@ -108,7 +108,7 @@ QString remarks(const QString& words, const std::vector<Remark>& remarks, const 
 }
 
 QString title(const answer::FollowedColony& colony, Date asOf, const Session& session) {
-    return session.strong(tr("%1, %2, %3").arg(shown(colony.colony.name), shown(colony.autumn.yard), text::date(asOf, session.style))) +
+    return session.strong(say::CommandLine::tr("%1, %2, %3").arg(shown(colony.colony.name), shown(colony.autumn.yard), text::date(asOf, session.style))) +
            QLatin1Char('\n');
 }
 
@@ -118,13 +118,13 @@ QString followText(const answer::FollowedColony& colony, const tracking::Followi
     QString text = title(colony, asOf, session);
     text += session.strong(text::followHeadline(*colony.question, following, session.style)) + QLatin1Char('\n');
     if (following.state != tracking::FollowState::Dead) text += FollowText(colony, following, session).all();
-    text += remarks(tr("Reasons"), following.reasons, session);
-    return text + remarks(tr("Cautions"), following.cautions, session);
+    text += remarks(say::CommandLine::tr("Reasons"), following.reasons, session);
+    return text + remarks(say::CommandLine::tr("Cautions"), following.cautions, session);
 }
 
 QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session) {
-    return title(colony, asOf, session) + session.strong(tr("It cannot be followed.")) + QLatin1Char('\n') +
-           remarks(tr("Reasons"), colony.advice.reasons, session);
+    return title(colony, asOf, session) + session.strong(say::CommandLine::tr("It cannot be followed.")) + QLatin1Char('\n') +
+           remarks(say::CommandLine::tr("Reasons"), colony.advice.reasons, session);
 }
 
 } // namespace winterlarder::cli

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/json_values.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "answer/json_values.h"
 #include "cli/table.h"
-#include "cli/tr.h"
 #include "exchange/suggestion.h"
 #include "exchange/words_of_records.h"
 #include "feeding/syrup.h"
+#include "text/contexts.h"
 #include "winter/heat.h"
 
 #include <cmath>
@@ -51,15 +51,15 @@ QString heatText(const Warmth& warmth, const text::WordStyle& style) {
     const auto watts = [&](Power power) { return QString::fromStdString(format(power, style.numbers, 2)); };
     const double grams = warmth.food.value() * 1000;
     FactList facts;
-    facts.add(tr("Power"), watts(warmth.power.total()));
-    facts.add(tr("  adult bees"), watts(warmth.power.adults));
-    facts.add(tr("  brood nest"), watts(warmth.power.brood));
-    facts.add(tr("Food"), tr("%1 g a day").arg(text::number(grams, 1, style)));
+    facts.add(say::CommandLine::tr("Power"), watts(warmth.power.total()));
+    facts.add(say::CommandLine::tr("  adult bees"), watts(warmth.power.adults));
+    facts.add(say::CommandLine::tr("  brood nest"), watts(warmth.power.brood));
+    facts.add(say::CommandLine::tr("Food"), say::CommandLine::tr("%1 g a day").arg(text::number(grams, 1, style)));
     if (warmth.bees > 0) {
-        facts.add(tr("Food for each bee"), tr("%1 mg a day").arg(text::number(grams * 1000 / warmth.bees, 2, style)));
+        facts.add(say::CommandLine::tr("Food for each bee"), say::CommandLine::tr("%1 mg a day").arg(text::number(grams * 1000 / warmth.bees, 2, style)));
         facts.add(
-            tr("Power for each kg of bees"),
-            tr("%1 W").arg(text::number(warmth.power.total().value() / (warmth.bees * warmth.beeMass), 2, style)));
+            say::CommandLine::tr("Power for each kg of bees"),
+            say::CommandLine::tr("%1 W").arg(text::number(warmth.power.total().value() / (warmth.bees * warmth.beeMass), 2, style)));
     }
     return facts.text();
 }
@@ -111,14 +111,14 @@ QString syrupText(const feeding::Syrup& syrup, const feeding::Ratio& ratio, cons
     const auto kg = [&](Mass mass) { return QString::fromStdString(format(mass, style.numbers, 2)); };
     const auto l = [&](Volume volume) { return QString::fromStdString(format(volume, style.numbers, 2)); };
     FactList facts;
-    facts.add(tr("Ratio"), tr("%1 sugar to water, by mass").arg(QString::fromStdString(ratio.printed)));
-    facts.add(tr("Sugar"), kg(syrup.sugar));
-    facts.add(tr("Water"), l(syrup.water));
-    facts.add(tr("Syrup"), tr("%1, %2").arg(l(syrup.volume), kg(syrup.mass)));
-    facts.add(tr("Strength"),
-              tr("%1 % sugar by mass, %2 kg/L at 20 °C")
+    facts.add(say::CommandLine::tr("Ratio"), say::CommandLine::tr("%1 sugar to water, by mass").arg(QString::fromStdString(ratio.printed)));
+    facts.add(say::CommandLine::tr("Sugar"), kg(syrup.sugar));
+    facts.add(say::CommandLine::tr("Water"), l(syrup.water));
+    facts.add(say::CommandLine::tr("Syrup"), say::CommandLine::tr("%1, %2").arg(l(syrup.volume), kg(syrup.mass)));
+    facts.add(say::CommandLine::tr("Strength"),
+              say::CommandLine::tr("%1 % sugar by mass, %2 kg/L at 20 °C")
                   .arg(text::number(syrup.massPercent, 1, style), text::number(syrup.densityKgPerL, 4, style)));
-    facts.add(tr("Stores gained"), tr("%1, ripened").arg(kg(syrup.stores)));
+    facts.add(say::CommandLine::tr("Stores gained"), say::CommandLine::tr("%1, ripened").arg(kg(syrup.stores)));
     return facts.text();
 }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "climate/season.h"
+#include "answer/json_values.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "answer/json_values.h"
 #include "cli/table.h"
-#include "cli/tr.h"
+#include "climate/season.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
+#include "text/contexts.h"
 #include "text/words.h"
 
 #include <cmath>
@@ -80,15 +80,15 @@ Json daysJson(const Shown& shown) {
 QString note(const climate::SeasonDates& dates) {
     QStringList said;
     if (dates.winterClass == climate::WinterClass::NotDerivable)
-        said << tr("Neither temperature nor day length ever falls far enough: no season can be derived here, give its "
+        said << say::CommandLine::tr("Neither temperature nor day length ever falls far enough: no season can be derived here, give its "
                    "dates yourself.");
     else if (!dates.broodless())
-        said << tr("Laying never stops here, so there are no dates for its end and new start.");
+        said << say::CommandLine::tr("Laying never stops here, so there are no dates for its end and new start.");
     if (dates.derivable() && !dates.syrupDeadline)
-        said << tr("It never gets too cold for syrup to be taken and ripened.");
+        said << say::CommandLine::tr("It never gets too cold for syrup to be taken and ripened.");
     if (dates.derivable() && dates.syrupDeadline && !dates.syrupRefused)
-        said << tr("It never gets too cold for syrup to be taken.");
-    if (dates.atEdgeOfRules) said << tr("The season lies at the edge of the rules: compare its dates with your own.");
+        said << say::CommandLine::tr("It never gets too cold for syrup to be taken.");
+    if (dates.atEdgeOfRules) said << say::CommandLine::tr("The season lies at the edge of the rules: compare its dates with your own.");
     return said.join(QLatin1Char(' '));
 }
 
@@ -104,7 +104,7 @@ Json seasonJson(const Shown& shown, bool daily) {
 }
 
 QString curveText(const Shown& shown, const text::WordStyle& style, bool daily) {
-    TextTable table({tr("Day"), tr(">Mean °C"), tr(">± SD"), tr(">Day length h")});
+    TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">Mean °C"), say::CommandLine::tr(">± SD"), say::CommandLine::tr(">Day length h")});
     for (SeasonDay day = firstSeasonDay; day <= lastSeasonDay; day = day + 1) {
         const Date date = shown.winter.date(day);
         if (!daily && date.day() != 1 && date.day() != 15) continue;
@@ -117,8 +117,8 @@ QString curveText(const Shown& shown, const text::WordStyle& style, bool daily) 
 
 QString seasonText(const Shown& shown, bool daily, const Session& session) {
     QString text =
-        session.strong(shown.station.empty() ? tr("Own climate: %1").arg(text::winterClass(shown.dates.winterClass))
-                                             : tr("%1: %2").arg(QString::fromStdString(shown.station),
+        session.strong(shown.station.empty() ? say::CommandLine::tr("Own climate: %1").arg(text::winterClass(shown.dates.winterClass))
+                                             : say::CommandLine::tr("%1: %2").arg(QString::fromStdString(shown.station),
                                                                 text::winterClass(shown.dates.winterClass)));
     text += QLatin1Char('\n');
     FactList facts;
@@ -128,7 +128,7 @@ QString seasonText(const Shown& shown, bool daily, const Session& session) {
         name[0] = name[0].toUpper();
         if (!date) continue;
         facts.add(name,
-                  tr("%1 ± %2 days (%3)")
+                  say::CommandLine::tr("%1 ± %2 days (%3)")
                       .arg(text::date(shown.winter.date(date->day), session.style),
                            text::count(date->exact ? 0 : date->sdDays, session.style), text::origin(date->origin)));
     }

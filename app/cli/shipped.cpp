@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The commands that show what the program ships: stations, hive formats, sources.
-#include "cli/commands.h"
 #include "answer/json_values.h"
+#include "cli/commands.h"
 #include "cli/table.h"
-#include "cli/tr.h"
 #include "climate/site.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
 #include "hive/hive.h"
+#include "text/contexts.h"
 
 #include <algorithm>
 #include <charconv>
@@ -77,13 +77,13 @@ Json stationJson(const ListedStation& listed) {
 }
 
 QString stationsText(const std::vector<ListedStation>& stations, const text::WordStyle& style) {
-    TextTable table({tr("Station"), tr("Place"), tr("Country"), tr(">Latitude"), tr(">Longitude"), tr(">Height"),
-                     tr(">Distance"), tr("Mark")});
+    TextTable table({say::CommandLine::tr("Station"), say::CommandLine::tr("Place"), say::CommandLine::tr("Country"), say::CommandLine::tr(">Latitude"), say::CommandLine::tr(">Longitude"), say::CommandLine::tr(">Height"),
+                     say::CommandLine::tr(">Distance"), say::CommandLine::tr("Mark")});
     for (const ListedStation& listed : stations) {
         const Station& s = *listed.station;
         table.add({of(s.id), of(s.place), of(s.country), text::number(s.latitude, 2, style),
-                   text::number(s.longitude, 2, style), tr("%1 m").arg(text::number(s.elevationM, 0, style)),
-                   listed.distanceKm ? tr("%1 km").arg(text::number(*listed.distanceKm, 0, style)) : QString(),
+                   text::number(s.longitude, 2, style), say::CommandLine::tr("%1 m").arg(text::number(s.elevationM, 0, style)),
+                   listed.distanceKm ? say::CommandLine::tr("%1 km").arg(text::number(*listed.distanceKm, 0, style)) : QString(),
                    of(name(s.mark))});
     }
     return table.text();
@@ -105,7 +105,7 @@ Json formatJson(const HiveFormat& shipped) {
 
 QString formatsText(const std::vector<HiveFormat>& formats, const text::WordStyle& style) {
     TextTable table(
-        {tr("Format"), tr("Name"), tr(">Comb face"), tr(">Combs"), tr(">Pitch"), tr(">Full comb"), tr(">Bees a comb")});
+        {say::CommandLine::tr("Format"), say::CommandLine::tr("Name"), say::CommandLine::tr(">Comb face"), say::CommandLine::tr(">Combs"), say::CommandLine::tr(">Pitch"), say::CommandLine::tr(">Full comb"), say::CommandLine::tr(">Bees a comb")});
     for (const HiveFormat& shipped : formats) {
         const hive::CombFormat format = hive::combFormat(shipped);
         table.add({of(shipped.id), of(shipped.name),
@@ -137,7 +137,7 @@ QString sourceText(const Source& source, const Session& session) {
         files += (files.isEmpty() ? QString() : QStringLiteral(", ")) + of(file);
     QString text = session.strong(of(source.id)) + QStringLiteral(" (%1)\n").arg(of(name(source.mark)));
     text += wrapped(of(source.citation), QStringLiteral("  "));
-    return files.isEmpty() ? text : text + wrapped(tr("used by %1").arg(files), QStringLiteral("  "));
+    return files.isEmpty() ? text : text + wrapped(say::CommandLine::tr("used by %1").arg(files), QStringLiteral("  "));
 }
 
 } // namespace

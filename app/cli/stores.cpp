@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/advice.h"
+#include "answer/json_values.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "answer/json_values.h"
 #include "cli/table.h"
-#include "cli/tr.h"
+#include "text/contexts.h"
 #include "text/words.h"
 
 
@@ -49,14 +49,14 @@ Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today
 }
 
 QString combsText(const std::vector<stores::CombStores>& combs, const text::WordStyle& style) {
-    TextTable table({tr(">Comb"), tr(">Capped"), tr(">Open, as ripe honey")});
+    TextTable table({say::CommandLine::tr(">Comb"), say::CommandLine::tr(">Capped"), say::CommandLine::tr(">Open, as ripe honey")});
     for (std::size_t i = 0; i < combs.size(); ++i)
         table.add({QString::number(i + 1), text::mass(combs[i].capped, style), text::mass(combs[i].open, style)});
     return table.text();
 }
 
 QString evidenceText(const stores::StoresEstimate& estimate, const text::WordStyle& style) {
-    TextTable table({tr("What says so"), tr("Seen on"), tr(">Stores"), tr(">Weight")});
+    TextTable table({say::CommandLine::tr("What says so"), say::CommandLine::tr("Seen on"), say::CommandLine::tr(">Stores"), say::CommandLine::tr(">Weight")});
     for (const stores::EvidenceShare& share : estimate.shares)
         table.add({text::evidence(share.evidence.kind), text::date(share.evidence.date, style),
                    text::mass(share.says, style), text::number(share.weight, 2, style)});
@@ -64,16 +64,16 @@ QString evidenceText(const stores::StoresEstimate& estimate, const text::WordSty
 }
 
 QString storesText(const book::ColonyCase& record, const advice::StoresToday& today, const Session& session) {
-    const QString name = record.colony ? shown(*record.colony) : tr("Colony without a name");
-    QString text = session.strong(tr("%1, %2").arg(name, text::date(record.asOf, session.style))) + QLatin1Char('\n');
+    const QString name = record.colony ? shown(*record.colony) : say::CommandLine::tr("Colony without a name");
+    QString text = session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, session.style))) + QLatin1Char('\n');
     FactList facts;
-    facts.add(tr("Stores"), today.estimate ? text::mass(today.estimate->spread, session.style) : tr("not known"));
-    facts.add(tr("Bees"), today.bees ? text::bees(*today.bees, session.style) : tr("not known"));
-    if (today.freeRoom) facts.add(tr("Room in the combs"), text::mass(*today.freeRoom, session.style));
+    facts.add(say::CommandLine::tr("Stores"), today.estimate ? text::mass(today.estimate->spread, session.style) : say::CommandLine::tr("not known"));
+    facts.add(say::CommandLine::tr("Bees"), today.bees ? text::bees(*today.bees, session.style) : say::CommandLine::tr("not known"));
+    if (today.freeRoom) facts.add(say::CommandLine::tr("Room in the combs"), text::mass(*today.freeRoom, session.style));
     text += facts.text();
     if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, session.style);
     if (today.estimate && today.estimate->contradictory)
-        text += wrapped(tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
+        text += wrapped(say::CommandLine::tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
     if (today.combs && !today.combs->empty()) text += QLatin1Char('\n') + combsText(*today.combs, session.style);
     return text;
 }

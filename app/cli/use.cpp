@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/evidence_today.h"
 #include "advice/reckoning.h"
+#include "answer/json_values.h"
 #include "answer/question_of_case.h"
 #include "cli/commands.h"
-#include "answer/json_values.h"
 #include "cli/table.h"
-#include "cli/tr.h"
+#include "text/contexts.h"
 
 #include <fmt/format.h>
 #include <numeric>
@@ -209,7 +209,7 @@ Json useJson(const Use& use, bool daily) {
 
 QString daysText(const Use& use, const text::WordStyle& style) {
     TextTable table(
-        {tr("Day"), tr(">Use g"), tr(">Income g"), tr(">Bees"), tr(">Brood cells"), tr(">Mean °C"), tr(">Power W")});
+        {say::CommandLine::tr("Day"), say::CommandLine::tr(">Use g"), say::CommandLine::tr(">Income g"), say::CommandLine::tr(">Bees"), say::CommandLine::tr(">Brood cells"), say::CommandLine::tr(">Mean °C"), say::CommandLine::tr(">Power W")});
     for (SeasonDay day = use.period().from; day <= use.period().to; day = day + 1) {
         const winter::DayMeans& means = use.day(day);
         const auto number = [&](double value, int decimals) { return text::number(value, decimals, style); };
@@ -227,18 +227,18 @@ QString useText(const Use& use, bool daily, const Session& session) {
     const auto kg = [&](double value) { return text::mass(kilograms(value), style); };
     QString text =
         session.strong(
-            tr("Use from %1 to %2").arg(text::date(use.date(from), style), text::date(use.date(to), style))) +
+            say::CommandLine::tr("Use from %1 to %2").arg(text::date(use.date(from), style), text::date(use.date(to), style))) +
         QLatin1Char('\n');
     const auto eaten = use.eaten(from, to);
     FactList facts;
-    facts.add(tr("Food eaten"), tr("%1, mean %2").arg(text::mass(Use::spread(eaten), style), kg(Use::mean(eaten))));
-    facts.add(tr("  adult bees"), kg(use.sumKg(adultGrams)));
-    facts.add(tr("  warmth for brood"), kg(use.sumKg(broodHeatGrams)));
-    facts.add(tr("  food for brood"), kg(use.sumKg(broodFoodGrams)));
-    facts.add(tr("Income"), kg(use.incomeKg(from, to)));
-    facts.add(tr("Bees at the end"), text::bees(use.beesAtEnd(), style));
+    facts.add(say::CommandLine::tr("Food eaten"), say::CommandLine::tr("%1, mean %2").arg(text::mass(Use::spread(eaten), style), kg(Use::mean(eaten))));
+    facts.add(say::CommandLine::tr("  adult bees"), kg(use.sumKg(adultGrams)));
+    facts.add(say::CommandLine::tr("  warmth for brood"), kg(use.sumKg(broodHeatGrams)));
+    facts.add(say::CommandLine::tr("  food for brood"), kg(use.sumKg(broodFoodGrams)));
+    facts.add(say::CommandLine::tr("Income"), kg(use.incomeKg(from, to)));
+    facts.add(say::CommandLine::tr("Bees at the end"), text::bees(use.beesAtEnd(), style));
     text += facts.text() + QLatin1Char('\n');
-    TextTable table({tr("Month"), tr(">Use"), tr(">Mean")});
+    TextTable table({say::CommandLine::tr("Month"), say::CommandLine::tr(">Use"), say::CommandLine::tr(">Mean")});
     for (const MonthOfUse& month : use.months())
         table.add({text::month(month.year, month.month, style), text::mass(month.use, style), kg(month.meanKg)});
     text += table.text();

@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/arguments.h"
 
-#include <QCoreApplication>
+#include "text/contexts.h"
 
 namespace winterlarder::desk {
 
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Arguments", text);
-}
 
 // Takes the value of an option written "--name VALUE" or "--name=VALUE".
 bool takeValue(const QStringList& given, qsizetype& at, const QString& name, std::optional<QString>& value, QString& fault) {
@@ -18,11 +14,11 @@ bool takeValue(const QStringList& given, qsizetype& at, const QString& name, std
         value = word.mid(name.size() + 1);
     } else if (word == name) {
         if (at + 1 < given.size()) value = given[++at];
-        else fault = tr("%1 needs a folder after it").arg(name);
+        else fault = say::Arguments::tr("%1 needs a folder after it").arg(name);
     } else {
         return false;
     }
-    if (fault.isEmpty() && (!value || value->isEmpty())) fault = tr("%1 needs a folder after it").arg(name);
+    if (fault.isEmpty() && (!value || value->isEmpty())) fault = say::Arguments::tr("%1 needs a folder after it").arg(name);
     return true;
 }
 
@@ -31,7 +27,7 @@ bool takeDay(const QStringList& given, qsizetype& at, Arguments& arguments) {
     QString fault;
     if (!takeValue(given, at, QStringLiteral("--day"), day, fault)) return false;
     if (day) arguments.day = Date::parse(day->toStdString());
-    if (!arguments.day) arguments.fault = tr("--day needs a day after it, as 2026-09-14");
+    if (!arguments.day) arguments.fault = say::Arguments::tr("--day needs a day after it, as 2026-09-14");
     return true;
 }
 
@@ -50,13 +46,13 @@ Arguments readArguments(const QStringList& given) {
         else if (takeValue(given, at, QStringLiteral("--pictures"), arguments.pictures, arguments.fault)) continue;
         else if (takeValue(given, at, QStringLiteral("--data"), arguments.data, arguments.fault)) continue;
         else if (takeDay(given, at, arguments)) continue;
-        else if (arguments.fault.isEmpty()) arguments.fault = tr("unknown option %1; --help lists them").arg(word);
+        else if (arguments.fault.isEmpty()) arguments.fault = say::Arguments::tr("unknown option %1; --help lists them").arg(word);
     }
     return arguments;
 }
 
 QString helpText() {
-    return tr("Usage: winterlarder [FILE...]\n"
+    return say::Arguments::tr("Usage: winterlarder [FILE...]\n"
               "       winterlarder --pictures FOLDER [FILE...]\n\n"
               "Opens a book, or colonies from case files, on the desk; without files, the book last open.\n"
               "Will what is in the hive last until the first forage?\n\n"

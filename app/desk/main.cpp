@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/arguments.h"
+#include "desk/language.h"
 #include "desk/main_window.h"
 #include "desk/pictures.h"
 #include "desk/qt_types.h"
@@ -64,6 +65,7 @@ int main(int count, char** given) {
     QApplication::setApplicationVersion(QStringLiteral(WINTERLARDER_VERSION));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     openResources();
+    speakLanguageOf(QLocale(), application);
     registerQtTypes();
 
     MainWindow window(arguments);

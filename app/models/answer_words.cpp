@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
 
-#include <QCoreApplication>
+#include "text/contexts.h"
 
 #include <algorithm>
 
@@ -9,25 +9,21 @@ namespace winterlarder::desk::words {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("words", text);
-}
-
 QString forageDate(const AnsweredColony& colony) {
     const auto& forage = colony.answer.advice.season.forage;
     return forage ? date(colony.question.winter.date(forage->day)) : QString();
 }
 
 QString cannotSay(const advice::Advice& advice) {
-    if (advice.refusals.empty()) return tr("It cannot be said yet.");
+    if (advice.refusals.empty()) return say::WindowWords::tr("It cannot be said yet.");
     switch (advice.refusals.front()) {
-    case advice::RefusalKind::FarFromStations: return tr("It cannot be said: no weather station is near enough to speak for this place.");
-    case advice::RefusalKind::NoColony: return tr("There are no bees to winter.");
-    case advice::RefusalKind::BeesUnknown: return tr("It cannot be said until the bees are counted: how many combs do they cover?");
-    case advice::RefusalKind::StoresUnknown: return tr("It cannot be said until the stores are known: look at the combs, or heft or weigh the hive.");
-    case advice::RefusalKind::OutOfSeason: return tr("It is too early: winter stores are judged from August on.");
-    case advice::RefusalKind::SeasonNotDerivable: return tr("It cannot be said: this place's season cannot be told from its climate. Give the dates.");
-    case advice::RefusalKind::AfterForage: return tr("The bees have forage again: this winter is over.");
+    case advice::RefusalKind::FarFromStations: return say::WindowWords::tr("It cannot be said: no weather station is near enough to speak for this place.");
+    case advice::RefusalKind::NoColony: return say::WindowWords::tr("There are no bees to winter.");
+    case advice::RefusalKind::BeesUnknown: return say::WindowWords::tr("It cannot be said until the bees are counted: how many combs do they cover?");
+    case advice::RefusalKind::StoresUnknown: return say::WindowWords::tr("It cannot be said until the stores are known: look at the combs, or heft or weigh the hive.");
+    case advice::RefusalKind::OutOfSeason: return say::WindowWords::tr("It is too early: winter stores are judged from August on.");
+    case advice::RefusalKind::SeasonNotDerivable: return say::WindowWords::tr("It cannot be said: this place's season cannot be told from its climate. Give the dates.");
+    case advice::RefusalKind::AfterForage: return say::WindowWords::tr("The bees have forage again: this winter is over.");
     }
     return {};
 }
@@ -36,17 +32,17 @@ QString harvestSentence(const AnsweredColony& colony) {
     const auto& advice = colony.answer.advice;
     const auto combs = static_cast<int>(advice.harvest->combs.size());
     if (combs == 0)
-        return tr("Up to %1 of honey may come off: about %2 in the hive, %3 needed until the first forage around %4.")
+        return say::WindowWords::tr("Up to %1 of honey may come off: about %2 in the hive, %3 needed until the first forage around %4.")
             .arg(kilograms(advice.harvest->upTo), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
     if (advice.harvest->upTo - advice.harvest->combsHold < Mass(0.1)) {
         const QString all = combs == 1
-            ? tr("One comb may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.")
-            : QCoreApplication::translate("words", "%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.", nullptr, combs);
+            ? say::WindowWords::tr("One comb may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.")
+            : say::WindowWords::tr("%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.", nullptr, combs);
         return all.arg(kilograms(advice.harvest->combsHold), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
     }
     const QString said = combs == 1
-        ? tr("One comb may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.")
-        : QCoreApplication::translate("words", "%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.", nullptr, combs);
+        ? say::WindowWords::tr("One comb may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.")
+        : say::WindowWords::tr("%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.", nullptr, combs);
     return said.arg(kilograms(advice.harvest->combsHold), kilograms(advice.harvest->upTo), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
 }
 
@@ -57,15 +53,15 @@ QString feedSentence(const AnsweredColony& colony) {
     const bool syrup = feed.syrup.sugar > Mass(0.05);
     const bool fondant = feed.fondant > Mass(0.05);
     if (syrup && fondant)
-        return tr("Feed %1 of sugar as syrup by %2, then %3 of fondant: about %4 in the hive, %5 needed until the first forage around %6.")
+        return say::WindowWords::tr("Feed %1 of sugar as syrup by %2, then %3 of fondant: about %4 in the hive, %5 needed until the first forage around %6.")
             .arg(kilograms(feed.syrup.sugar), lastDay, kilograms(feed.fondant), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
     if (fondant)
-        return tr("Feed %1 of fondant: about %2 in the hive, %3 needed until the first forage around %4.")
+        return say::WindowWords::tr("Feed %1 of fondant: about %2 in the hive, %3 needed until the first forage around %4.")
             .arg(kilograms(feed.fondant), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
     if (lastDay.isEmpty())
-        return tr("Feed %1 of sugar as syrup: about %2 in the hive, %3 needed until the first forage around %4.")
+        return say::WindowWords::tr("Feed %1 of sugar as syrup: about %2 in the hive, %3 needed until the first forage around %4.")
             .arg(kilograms(feed.syrup.sugar), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
-    return tr("Feed %1 of sugar as syrup by %2: about %3 in the hive, %4 needed until the first forage around %5.")
+    return say::WindowWords::tr("Feed %1 of sugar as syrup by %2: about %3 in the hive, %4 needed until the first forage around %5.")
         .arg(kilograms(feed.syrup.sugar), lastDay, wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
 }
 
@@ -75,10 +71,10 @@ const advice::Option* find(const advice::Advice& advice, advice::OptionKind kind
 }
 
 QString about(const std::string& input) {
-    if (input == "stores") return tr("how much is in the hive");
-    if (input == "bees") return tr("how many bees there are");
-    if (input == "forage") return tr("when the first forage comes");
-    return tr("what the autumn still brings");
+    if (input == "stores") return say::WindowWords::tr("how much is in the hive");
+    if (input == "bees") return say::WindowWords::tr("how many bees there are");
+    if (input == "forage") return say::WindowWords::tr("when the first forage comes");
+    return say::WindowWords::tr("what the autumn still brings");
 }
 
 } // namespace
@@ -89,9 +85,9 @@ QString answerSentence(const AnsweredColony& colony) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest) return harvestSentence(colony);
     if (advice.verdict == advice::Verdict::Feed && advice.feed) return feedSentence(colony);
     if (advice.verdict == advice::Verdict::Unite)
-        return tr("Too few bees to winter alone, about %1: unite it with a healthy neighbour while it is mild.")
+        return say::WindowWords::tr("Too few bees to winter alone, about %1: unite it with a healthy neighbour while it is mild.")
             .arg(advice.bees ? bees(*advice.bees) : QString());
-    return tr("Leave it alone: about %1 in the hive, %2 needed until the first forage around %3.")
+    return say::WindowWords::tr("Leave it alone: about %1 in the hive, %2 needed until the first forage around %3.")
         .arg(wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
 }
 
@@ -102,7 +98,7 @@ QString givenLine(const AnsweredColony& colony) {
     QStringList lines;
     for (const auto& gift : colony.answer.advice.gifts)
         if (gift.from == colony.question.colony)
-            lines << tr("First %2, who is short, is to have %1 of it in combs.").arg(kilograms(gift.honey), QString::fromStdString(gift.to));
+            lines << say::WindowWords::tr("First %2, who is short, is to have %1 of it in combs.").arg(kilograms(gift.honey), QString::fromStdString(gift.to));
     return lines.join(QLatin1Char(' '));
 }
 
@@ -110,16 +106,16 @@ QString ownRisk(const AnsweredColony& colony) {
     const auto& advice = colony.answer.advice;
     if (!advice.touchReserve || !advice.runOut) return {};
     const QString reserve = wholeKilograms(colony.question.reserve);
-    const QString alone = tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters.")
+    const QString alone = say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters.")
                               .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut));
     const bool take = advice.verdict == advice::Verdict::Harvest;
     const auto* chosen = find(advice, take ? advice::OptionKind::TakeNow : advice::OptionKind::Feed);
     if (!chosen || advice.verdict == advice::Verdict::Leave) return alone;
     if (take)
-        return tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; with %4 off, in %5 and %6.")
+        return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; with %4 off, in %5 and %6.")
             .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut), kilograms(chosen->amount),
                  ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
-    return tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; fed, in %4 and %5.")
+    return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; fed, in %4 and %5.")
         .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut), ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
 }
 
@@ -135,8 +131,8 @@ QString lookLine(const AnsweredColony& colony) {
     if (advice.verdict == advice::Verdict::CannotSay) return {};
     const auto& another = advice.anotherLook;
     if (!another.worthIt || !another.which)
-        return tr("Another look is not worth it: no likely count of bees or stores would change this.");
-    return tr("Another look is worth it: this turns on %1. %2: what is missing or spare, known within %3 now, would be known within %4.")
+        return say::WindowWords::tr("Another look is not worth it: no likely count of bees or stores would change this.");
+    return say::WindowWords::tr("Another look is worth it: this turns on %1. %2: what is missing or spare, known within %3 now, would be known within %4.")
         .arg(about(another.about), look(*another.which), kilograms(Mass(another.narrowsFromKg)), kilograms(Mass(another.narrowsToKg)));
 }
 

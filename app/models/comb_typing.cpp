@@ -2,8 +2,7 @@
 #include "models/comb_typing.h"
 
 #include "models/words.h"
-
-#include <QCoreApplication>
+#include "text/contexts.h"
 
 #include <algorithm>
 
@@ -13,10 +12,6 @@ namespace {
 
 constexpr CombField allFields[] = {CombField::Capped, CombField::Open, CombField::Brood, CombField::BeeBread, CombField::Built};
 constexpr double step = 0.05;
-
-QString tr(const char* text, const char* meaning = nullptr) {
-    return QCoreApplication::translate("CombTyping", text, meaning);
-}
 
 bool isKey(const QString& typed, const QString& key) {
     return QString::compare(typed, key, Qt::CaseInsensitive) == 0;
@@ -35,12 +30,12 @@ QString keyOf(CombField field) {
 
 QString seenStep(Seen seen) {
     switch (seen) {
-    case Seen::BothFaces: return tr("both faces seen");
-    case Seen::OneFace: return tr("one face seen");
-    case Seen::ThroughWindow: return tr("seen through a window");
+    case Seen::BothFaces: return say::CombTyping::tr("both faces seen");
+    case Seen::OneFace: return say::CombTyping::tr("one face seen");
+    case Seen::ThroughWindow: return say::CombTyping::tr("seen through a window");
     case Seen::NotAtAll: break;
     }
-    return tr("not looked at");
+    return say::CombTyping::tr("not looked at");
 }
 
 Seen nextSeen(Seen seen) {
@@ -82,22 +77,22 @@ book::CombRecord withShare(const book::CombRecord& comb, CombField field, double
 
 QString nameOf(CombField field) {
     const auto zone = zoneOf(field);
-    return zone ? words::zone(*zone) : tr("built");
+    return zone ? words::zone(*zone) : say::CombTyping::tr("built");
 }
 
 QString letterOf(CombField field) {
     switch (field) {
-    case CombField::Capped: return tr("C", "key that picks capped stores");
-    case CombField::Open: return tr("O", "key that picks open nectar");
-    case CombField::Brood: return tr("B", "key that picks brood");
-    case CombField::BeeBread: return tr("P", "key that picks bee bread (pollen)");
+    case CombField::Capped: return say::CombTyping::tr("C", "key that picks capped stores");
+    case CombField::Open: return say::CombTyping::tr("O", "key that picks open nectar");
+    case CombField::Brood: return say::CombTyping::tr("B", "key that picks brood");
+    case CombField::BeeBread: return say::CombTyping::tr("P", "key that picks bee bread (pollen)");
     case CombField::Built: break;
     }
-    return tr("U", "key that picks how much is built");
+    return say::CombTyping::tr("U", "key that picks how much is built");
 }
 
 QString shareStep(CombField field, double share) {
-    return tr("%1 %2", "so much of a zone, as in 70 % capped").arg(words::percent(share), nameOf(field));
+    return say::CombTyping::tr("%1 %2", "so much of a zone, as in 70 % capped").arg(words::percent(share), nameOf(field));
 }
 
 void CombTyping::pick(CombField field) {
@@ -156,23 +151,23 @@ CombTyping::Answer CombTyping::type(const QString& text, bool shift, int comb, c
         const double by = key == QLatin1Char('+') ? step : -step;
         return {true, share(std::clamp(shareOf(record, picked_) + by, 0.0, 1.0), comb, record)};
     }
-    if (isKey(text, tr("E", "key that empties a comb"))) return emptyComb(comb, record);
+    if (isKey(text, say::CombTyping::tr("E", "key that empties a comb"))) return emptyComb(comb, record);
     std::optional<Seen> seen;
-    if (isKey(text, tr("F", "key for the faces seen"))) seen = nextSeen(seenOf(record));
-    if (isKey(text, tr("W", "key for seen through a window")))
+    if (isKey(text, say::CombTyping::tr("F", "key for the faces seen"))) seen = nextSeen(seenOf(record));
+    if (isKey(text, say::CombTyping::tr("W", "key for seen through a window")))
         seen = seenOf(record) == Seen::ThroughWindow ? Seen::BothFaces : Seen::ThroughWindow;
     if (!seen) return {};
     return {true, done({comb, withSeen(record, *seen), seenStep(*seen), QStringLiteral("seen")})};
 }
 
 CombTyping::Answer CombTyping::emptyComb(int comb, const book::CombRecord& record) {
-    return {true, done({comb, emptied(record), tr("empty"), QStringLiteral("emptied")})};
+    return {true, done({comb, emptied(record), say::CombTyping::tr("empty"), QStringLiteral("emptied")})};
 }
 
 CombTyping::Answer CombTyping::repeat(int comb, const book::CombRecord& record, const book::CombRecord* before) {
     if (!last_ && !before) return {true, std::nullopt};
     const auto& other = last_ ? *last_ : *before;
-    return {true, done({comb, withContentsOf(record, other), tr("the same as the last one"), QStringLiteral("repeated")})};
+    return {true, done({comb, withContentsOf(record, other), say::CombTyping::tr("the same as the last one"), QStringLiteral("repeated")})};
 }
 
 } // namespace winterlarder::desk

@@ -3,10 +3,9 @@
 
 #include "answer/follow_json.h"
 #include "models/words.h"
+#include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/remarks.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -20,17 +19,16 @@ public:
 
     std::vector<FollowSection> all() {
         if (f.state != tracking::FollowState::Dead) {
-            add(tr("Dates that matter"), dates());
-            add(tr("To feed"), feeding());
+            add(say::FollowSections::tr("Dates that matter"), dates());
+            add(say::FollowSections::tr("To feed"), feeding());
         }
-        add(tr("The safe way"), remarks(f.cautions));
-        if (f.spring) add(tr("In spring"), spring());
-        add(tr("Seen since the decision"), seen());
+        add(say::FollowSections::tr("The safe way"), remarks(f.cautions));
+        if (f.spring) add(say::FollowSections::tr("In spring"), spring());
+        add(say::FollowSections::tr("Seen since the decision"), seen());
         return std::move(sections);
     }
 
 private:
-    static QString tr(const char* text, int n = -1) { return QCoreApplication::translate("FollowSections", text, nullptr, n); }
     QString on(SeasonDay day) const { return words::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay))); }
     static QString kg(double value) { return words::kilograms(Mass(value)); }
     void add(const QString& heading, const QStringList& lines) {
@@ -42,12 +40,12 @@ private:
         const auto& now = f.now;
         if (now.reserveBy.low)
             lines << (now.reserveBy.typical
-                          ? tr("The reserve is touched from %1 in a tenth of these winters, by %2 in half.").arg(on(*now.reserveBy.low), on(*now.reserveBy.typical))
-                          : tr("The reserve is touched from %1 in a tenth of these winters.").arg(on(*now.reserveBy.low)));
+                          ? say::FollowSections::tr("The reserve is touched from %1 in a tenth of these winters, by %2 in half.").arg(on(*now.reserveBy.low), on(*now.reserveBy.typical))
+                          : say::FollowSections::tr("The reserve is touched from %1 in a tenth of these winters.").arg(on(*now.reserveBy.low)));
         if (now.outBy.low)
-            lines << (now.outBy.typical ? tr("Nothing is left from %1 in a tenth, by %2 in half.").arg(on(*now.outBy.low), on(*now.outBy.typical))
-                                        : tr("Nothing is left from %1 in a tenth.").arg(on(*now.outBy.low)));
-        lines << tr("First forage around %1 (%2 to %3); about %4 left by then.")
+            lines << (now.outBy.typical ? say::FollowSections::tr("Nothing is left from %1 in a tenth, by %2 in half.").arg(on(*now.outBy.low), on(*now.outBy.typical))
+                                        : say::FollowSections::tr("Nothing is left from %1 in a tenth.").arg(on(*now.outBy.low)));
+        lines << say::FollowSections::tr("First forage around %1 (%2 to %3); about %4 left by then.")
                      .arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high), words::spread(now.atForage));
         return lines;
     }
@@ -56,13 +54,13 @@ private:
         QStringList lines;
         if (!f.feed) return lines;
         const auto& feed = *f.feed;
-        lines << tr("%1 of stores to be gained; begin by %2, go on until %3.").arg(words::kilograms(feed.stores), on(feed.by), on(feed.until));
+        lines << say::FollowSections::tr("%1 of stores to be gained; begin by %2, go on until %3.").arg(words::kilograms(feed.stores), on(feed.by), on(feed.until));
         if (feed.plan)
             for (const auto& visit : feed.plan->visits)
-                lines << tr("%1: %2 %3").arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind),
+                lines << say::FollowSections::tr("%1: %2 %3").arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind),
                                              visit.syrup.value() > 0 ? words::litres(visit.syrup)
                                                                      : visit.fondant.value() > 0 ? words::kilograms(visit.fondant) : QString());
-        for (const auto& lot : feed.lots) lines << tr("%1: %2 of fondant").arg(words::dateWithWeekday(lot.date), words::kilograms(lot.fondant));
+        for (const auto& lot : feed.lots) lines << say::FollowSections::tr("%1: %2 of fondant").arg(words::dateWithWeekday(lot.date), words::kilograms(lot.fondant));
         return lines;
     }
 
@@ -75,17 +73,17 @@ private:
     QStringList spring() const {
         const auto& s = *f.spring;
         QStringList lines;
-        lines << tr("Forage should carry it from about %1 (%2 to %3).").arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
-        lines << tr("Leave %1 for a cold spell until forage is steady.").arg(words::kilograms(s.leave));
-        lines << (s.surplus.typical.value() >= 0.5 ? tr("Above that about %1 should be left and may come out.").arg(words::spread(s.surplus))
-                                                   : tr("There will be nothing to spare."));
-        if (s.queenRoom) lines << tr("Take out about %1 of full combs, so that the queen has room.").arg(words::kilograms(*s.queenRoom));
+        lines << say::FollowSections::tr("Forage should carry it from about %1 (%2 to %3).").arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
+        lines << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::kilograms(s.leave));
+        lines << (s.surplus.typical.value() >= 0.5 ? say::FollowSections::tr("Above that about %1 should be left and may come out.").arg(words::spread(s.surplus))
+                                                   : say::FollowSections::tr("There will be nothing to spare."));
+        if (s.queenRoom) lines << say::FollowSections::tr("Take out about %1 of full combs, so that the queen has room.").arg(words::kilograms(*s.queenRoom));
         if (!s.mayTake)
-            lines << tr("None of it is honey to eat: the hive was treated meanwhile.");
+            lines << say::FollowSections::tr("None of it is honey to eat: the hive was treated meanwhile.");
         else if (!s.combs.empty())
-            lines << tr("Combs that may be taken: %1 (they took no syrup and were not in a treated hive).").arg(places(s.combs));
+            lines << say::FollowSections::tr("Combs that may be taken: %1 (they took no syrup and were not in a treated hive).").arg(places(s.combs));
         else
-            lines << tr("No comb is known to be honey that may be taken: combs that took syrup are for the bees.");
+            lines << say::FollowSections::tr("No comb is known to be honey that may be taken: combs that took syrup are for the bees.");
         return lines;
     }
     static QString places(const std::vector<int>& combs) {
@@ -101,11 +99,11 @@ private:
             const auto judged = std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
             const QString day = words::date(observation.date), kind = text::seenKind(answer::kindOf(observation));
             if (judged == f.judged.end() || !tracking::isWeighed(observation)) {
-                lines << tr("%1: %2").arg(day, kind);
+                lines << say::FollowSections::tr("%1: %2").arg(day, kind);
                 continue;
             }
-            const QString line = judged->contradicts ? tr("%1: %2, %3, where %4 to %5 was expected: it contradicts every winter.")
-                                                     : tr("%1: %2, %3, where %4 to %5 was expected.");
+            const QString line = judged->contradicts ? say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected: it contradicts every winter.")
+                                                     : say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected.");
             lines << line.arg(day, kind, kg(judged->seen), kg(std::max(0.0, judged->expected.low)), kg(std::max(0.0, judged->expected.high)));
         }
         return lines;

@@ -3,30 +3,26 @@
 
 #include "models/words.h"
 
-#include <QCoreApplication>
-
 namespace winterlarder::desk {
 
 QString jobWords(JobKind kind) {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("JobTableModel", text); };
     switch (kind) {
-    case JobKind::Syrup: return tr("feed syrup, in the evening");
-    case JobKind::Fondant: return tr("lay on fondant, touching the cluster");
-    case JobKind::Check: return tr("check: sealed? weigh, feeder off, mouse guard on");
-    case JobKind::TakeHoney: return tr("take honey off, before feeding or treating");
-    case JobKind::Unite: return tr("unite with a healthy neighbour");
-    case JobKind::Weigh: return tr("weigh again when the last forage is over");
-    case JobKind::CountBees: return tr("count the combs the bees cover");
-    case JobKind::RecordStores: return tr("look at the stores, or weigh");
+    case JobKind::Syrup: return JobTableModel::tr("feed syrup, in the evening");
+    case JobKind::Fondant: return JobTableModel::tr("lay on fondant, touching the cluster");
+    case JobKind::Check: return JobTableModel::tr("check: sealed? weigh, feeder off, mouse guard on");
+    case JobKind::TakeHoney: return JobTableModel::tr("take honey off, before feeding or treating");
+    case JobKind::Unite: return JobTableModel::tr("unite with a healthy neighbour");
+    case JobKind::Weigh: return JobTableModel::tr("weigh again when the last forage is over");
+    case JobKind::CountBees: return JobTableModel::tr("count the combs the bees cover");
+    case JobKind::RecordStores: return JobTableModel::tr("look at the stores, or weigh");
     }
     return {};
 }
 
 QString jobAmount(const PlannedJob& job) {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("JobTableModel", text); };
-    if (job.kind == JobKind::Syrup) return tr("%1 (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
+    if (job.kind == JobKind::Syrup) return JobTableModel::tr("%1 (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
     if (job.kind == JobKind::Fondant) return words::kilograms(job.fondant);
-    if (job.kind == JobKind::TakeHoney) return tr("up to %1").arg(words::kilograms(job.honey));
+    if (job.kind == JobKind::TakeHoney) return JobTableModel::tr("up to %1").arg(words::kilograms(job.honey));
     return {};
 }
 

@@ -63,7 +63,7 @@ Outcome<book::Book> filled(Outcome<book::Book> made, const OpenBook::FirstEntrie
     return applied.ok() ? std::move(made) : Outcome<book::Book>(applied.problems());
 }
 
-QStringList words(const std::vector<std::string>& lines) {
+QStringList toStrings(const std::vector<std::string>& lines) {
     QStringList all;
     for (const auto& line : lines) all << QString::fromStdString(line);
     return all;
@@ -99,7 +99,7 @@ void OpenBook::adopt(const QString& file, const Make& make, const FirstEntries& 
         book.reset();
         book.emplace(std::move(made).value());
         *seen = book->dataVersion();
-        return [this, state = stateOf(*book), notices = words(book->notices())] {
+        return [this, state = stateOf(*book), notices = toStrings(book->notices())] {
             state_ = state;
             watch_->start();
             emit opened();
@@ -162,7 +162,7 @@ void OpenBook::tell(const Outcome<book::Applied>& outcome, const BookChange& cha
         return;
     }
     emit changed(change);
-    if (!outcome->notices.empty()) emit noticed(words(outcome->notices));
+    if (!outcome->notices.empty()) emit noticed(toStrings(outcome->notices));
 }
 
 void OpenBook::take(BookState state) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/photograph.h"
 
-#include <QCoreApplication>
+#include "text/contexts.h"
+
 #include <QImageReader>
 #include <QPainter>
 #include <QTransform>
@@ -15,10 +16,6 @@ namespace {
 
 constexpr int largestSide = 4000; // px; a phone's picture is made no larger than this in memory
 constexpr double rectifiedEdge = 12; // mm
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Photograph", text);
-}
 
 hive::PlanePoint plane(QPointF point) {
     return {point.x(), point.y()};
@@ -52,9 +49,9 @@ bool PhotographedFace::traced() const {
 }
 
 QStringList markNames(MarkedBy markedBy) {
-    if (markedBy == MarkedBy::Corners) return {tr("top left corner"), tr("top right corner"), tr("bottom right corner"), tr("bottom left corner")};
-    return {tr("left end of the comb at the bar"), tr("right end of the comb at the bar"), tr("somewhere low on the left side"), tr("somewhere low on the right side"),
-            tr("lowest point")};
+    if (markedBy == MarkedBy::Corners) return {say::Photograph::tr("top left corner"), say::Photograph::tr("top right corner"), say::Photograph::tr("bottom right corner"), say::Photograph::tr("bottom left corner")};
+    return {say::Photograph::tr("left end of the comb at the bar"), say::Photograph::tr("right end of the comb at the bar"), say::Photograph::tr("somewhere low on the left side"), say::Photograph::tr("somewhere low on the right side"),
+            say::Photograph::tr("lowest point")};
 }
 
 std::optional<QImage> readUpright(const QString& path, QString& fault) {
@@ -64,7 +61,7 @@ std::optional<QImage> readUpright(const QString& path, QString& fault) {
     if (size.isValid() && std::max(size.width(), size.height()) > largestSide) reader.setScaledSize(size.scaled(largestSide, largestSide, Qt::KeepAspectRatio));
     const QImage picture = reader.read();
     if (!picture.isNull()) return picture.convertToFormat(QImage::Format_RGB32);
-    fault = tr("%1 is no picture that can be read (%2). Choose a JPEG or PNG file.").arg(path, reader.errorString());
+    fault = say::Photograph::tr("%1 is no picture that can be read (%2). Choose a JPEG or PNG file.").arg(path, reader.errorString());
     return std::nullopt;
 }
 

@@ -4,9 +4,9 @@
 #include "models/colony_edits.h"
 #include "models/words.h"
 #include "text/choice_words.h"
+#include "text/contexts.h"
 #include "text/story.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
 
@@ -17,18 +17,14 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString tr(const char* text, int n = -1) {
-    return QCoreApplication::translate("RecordRows", text, nullptr, n);
-}
-
 QString of(const std::string& text) { return QString::fromStdString(text); }
 QString plain(double number) { return QLocale().toString(number, 'g', 6); }
 
 QString beesWords(const book::BeesRecord& bees) {
     switch (beesToldBy(bees)) {
-    case BeesToldBy::CoveredCombs: return tr("bees on %1 combs").arg(plain(beesTold(bees)));
-    case BeesToldBy::Seams: return tr("%1 seams of bees").arg(plain(beesTold(bees)));
-    case BeesToldBy::Count: return tr("%1 bees").arg(QLocale().toString(beesTold(bees), 'f', 0));
+    case BeesToldBy::CoveredCombs: return say::RecordRows::tr("bees on %1 combs").arg(plain(beesTold(bees)));
+    case BeesToldBy::Seams: return say::RecordRows::tr("%1 seams of bees").arg(plain(beesTold(bees)));
+    case BeesToldBy::Count: return say::RecordRows::tr("%1 bees").arg(QLocale().toString(beesTold(bees), 'f', 0));
     case BeesToldBy::NotTold: break;
     }
     return {};
@@ -37,10 +33,10 @@ QString beesWords(const book::BeesRecord& bees) {
 QString combsWords(const book::CombsRecord& combs) {
     if (const auto* list = std::get_if<std::vector<book::CombRecord>>(&combs)) {
         const auto count = static_cast<int>(list->size());
-        return count == 1 ? tr("one comb looked at") : tr("%n combs looked at", count);
+        return count == 1 ? say::RecordRows::tr("one comb looked at") : say::RecordRows::tr("%n combs looked at", nullptr, count);
     }
     if (const auto* quick = std::get_if<book::QuickCountRecord>(&combs))
-        return tr("%1 combs full, %2 half full, by count").arg(plain(quick->fullOfStores), plain(quick->half));
+        return say::RecordRows::tr("%1 combs full, %2 half full, by count").arg(plain(quick->fullOfStores), plain(quick->half));
     return {};
 }
 
@@ -50,93 +46,93 @@ void saidIf(QStringList& said, const std::optional<bool>& fact, const QString& y
 
 QString details(const book::Look& look) {
     QStringList said{combsWords(look.combs), beesWords(look.bees)};
-    saidIf(said, look.bees.queenSeen, tr("queen seen"), tr("queen not seen"));
-    saidIf(said, look.bees.eggsSeen, tr("eggs"), tr("no eggs"));
-    saidIf(said, look.sealedBrood, tr("sealed brood"), tr("no sealed brood"));
-    saidIf(said, look.pollenComingIn, tr("pollen coming in"), tr("no pollen coming in"));
+    saidIf(said, look.bees.queenSeen, say::RecordRows::tr("queen seen"), say::RecordRows::tr("queen not seen"));
+    saidIf(said, look.bees.eggsSeen, say::RecordRows::tr("eggs"), say::RecordRows::tr("no eggs"));
+    saidIf(said, look.sealedBrood, say::RecordRows::tr("sealed brood"), say::RecordRows::tr("no sealed brood"));
+    saidIf(said, look.pollenComingIn, say::RecordRows::tr("pollen coming in"), say::RecordRows::tr("no pollen coming in"));
     if (look.temper) said << text::choice(*look.temper);
-    if (look.bees.trouble) said << tr("signs of disease");
+    if (look.bees.trouble) said << say::RecordRows::tr("signs of disease");
     said << of(look.troubleSigns) << of(look.note);
     said.removeAll(QString());
-    return said.join(tr("; "));
+    return said.join(say::RecordRows::tr("; "));
 }
 
 QString withNote(const QString& said, const std::string& note) {
-    return note.empty() ? said : said.isEmpty() ? of(note) : tr("%1; %2").arg(said, of(note));
+    return note.empty() ? said : said.isEmpty() ? of(note) : say::RecordRows::tr("%1; %2").arg(said, of(note));
 }
 
 QString details(const book::Weighing& weighing) {
     const auto& reading = weighing.weighing.reading;
     QString said;
-    if (const auto* scale = std::get_if<book::ScaleReading>(&reading)) said = tr("on a scale: %1").arg(words::kilograms(scale->gross));
-    if (const auto* heft = std::get_if<book::HeftWord>(&reading)) said = tr("hefted: %1").arg(text::choice(*heft));
+    if (const auto* scale = std::get_if<book::ScaleReading>(&reading)) said = say::RecordRows::tr("on a scale: %1").arg(words::kilograms(scale->gross));
+    if (const auto* heft = std::get_if<book::HeftWord>(&reading)) said = say::RecordRows::tr("hefted: %1").arg(text::choice(*heft));
     if (const auto* lift = std::get_if<book::LiftReading>(&reading))
-        said = lift->sides.size() > 1 ? tr("both sides lifted: %1 and %2").arg(words::kilograms(lift->sides[0]), words::kilograms(lift->sides[1]))
-                                      : tr("one side lifted: %1").arg(words::kilograms(lift->sides[0]));
+        said = lift->sides.size() > 1 ? say::RecordRows::tr("both sides lifted: %1 and %2").arg(words::kilograms(lift->sides[0]), words::kilograms(lift->sides[1]))
+                                      : say::RecordRows::tr("one side lifted: %1").arg(words::kilograms(lift->sides[0]));
     return withNote(said, weighing.note);
 }
 
 QString details(const book::Feed& feed) {
     QStringList said{text::choice(feed.feed.kind)};
-    if (feed.feed.sugar) said << tr("%1 of sugar").arg(words::kilograms(*feed.feed.sugar));
-    if (feed.feed.syrup) said << (feed.feed.ratio ? tr("%1, %2 by weight").arg(words::litres(*feed.feed.syrup), of(*feed.feed.ratio)) : words::litres(*feed.feed.syrup));
+    if (feed.feed.sugar) said << say::RecordRows::tr("%1 of sugar").arg(words::kilograms(*feed.feed.sugar));
+    if (feed.feed.syrup) said << (feed.feed.ratio ? say::RecordRows::tr("%1, %2 by weight").arg(words::litres(*feed.feed.syrup), of(*feed.feed.ratio)) : words::litres(*feed.feed.syrup));
     if (feed.feed.fondant) said << words::kilograms(*feed.feed.fondant);
-    return withNote(said.join(tr(", ")), feed.note);
+    return withNote(said.join(say::RecordRows::tr(", ")), feed.note);
 }
 
 QString details(const book::Harvest& harvest) {
     QString said = words::kilograms(harvest.harvest.honey);
-    if (harvest.combs) said = *harvest.combs == 1 ? tr("%1 on one comb").arg(said) : tr("%1 on %n combs", *harvest.combs).arg(said);
+    if (harvest.combs) said = *harvest.combs == 1 ? say::RecordRows::tr("%1 on one comb").arg(said) : say::RecordRows::tr("%1 on %n combs", nullptr, *harvest.combs).arg(said);
     return withNote(said, harvest.note);
 }
 
 QString details(const book::Treatment& treatment) {
-    const QString until = treatment.until ? tr("%1, until %2").arg(of(treatment.what), words::date(*treatment.until)) : tr("%1, not ended yet").arg(of(treatment.what));
+    const QString until = treatment.until ? say::RecordRows::tr("%1, until %2").arg(of(treatment.what), words::date(*treatment.until)) : say::RecordRows::tr("%1, not ended yet").arg(of(treatment.what));
     return withNote(until, treatment.note);
 }
 
 QString details(const book::Manipulation& work) {
-    const QString said = work.count ? tr("%1: %2").arg(text::choice(work.what), QLocale().toString(*work.count)) : text::choice(work.what);
+    const QString said = work.count ? say::RecordRows::tr("%1: %2").arg(text::choice(work.what), QLocale().toString(*work.count)) : text::choice(work.what);
     return withNote(said, work.note);
 }
 
 QString details(const book::Fate& fate) {
-    return withNote(fate.cause.empty() ? text::choice(fate.fate) : tr("%1: %2").arg(text::choice(fate.fate), of(fate.cause)), fate.note);
+    return withNote(fate.cause.empty() ? text::choice(fate.fate) : say::RecordRows::tr("%1: %2").arg(text::choice(fate.fate), of(fate.cause)), fate.note);
 }
 
 QString details(const book::Housing& housing) {
     const auto boxes = static_cast<int>(housing.hive.boxes.size());
-    return withNote(boxes == 1 ? tr("one box, %1").arg(text::choice(housing.hive.shell)) : tr("%n boxes, %1", boxes).arg(text::choice(housing.hive.shell)), housing.note);
+    return withNote(boxes == 1 ? say::RecordRows::tr("one box, %1").arg(text::choice(housing.hive.shell)) : say::RecordRows::tr("%n boxes, %1", nullptr, boxes).arg(text::choice(housing.hive.shell)), housing.note);
 }
 
-QString details(const book::Move& move) { return withNote(tr("to another yard"), move.note); }
+QString details(const book::Move& move) { return withNote(say::RecordRows::tr("to another yard"), move.note); }
 
 QString details(const book::ActedAdvice& advice) {
-    return withNote(tr("%1; from %n simulated winters", advice.winters).arg(of(advice.verdict)), advice.note);
+    return withNote(say::RecordRows::tr("%1; from %n simulated winters", nullptr, advice.winters).arg(of(advice.verdict)), advice.note);
 }
 
 QString details(const book::PlannedVisit& visit) {
     QStringList said{text::choice(visit.what)};
-    if (visit.sugar) said << tr("%1 of sugar").arg(words::kilograms(*visit.sugar));
+    if (visit.sugar) said << say::RecordRows::tr("%1 of sugar").arg(words::kilograms(*visit.sugar));
     if (visit.syrup) said << words::litres(*visit.syrup);
     if (visit.fondant) said << words::kilograms(*visit.fondant);
-    const QString what = said.join(tr(", "));
-    const QString state = visit.doneOn ? tr("%1 on %2").arg(text::choice(visit.state), words::date(*visit.doneOn)) : text::choice(visit.state);
-    return withNote(tr("%1: %2").arg(state, what), visit.note);
+    const QString what = said.join(say::RecordRows::tr(", "));
+    const QString state = visit.doneOn ? say::RecordRows::tr("%1 on %2").arg(text::choice(visit.state), words::date(*visit.doneOn)) : text::choice(visit.state);
+    return withNote(say::RecordRows::tr("%1: %2").arg(state, what), visit.note);
 }
 
 QString details(const book::WinterOutcome& outcome) {
-    QStringList said{outcome.alive ? tr("alive") : tr("dead")};
-    if (outcome.coveredCombs) said << tr("bees on %1 combs").arg(plain(*outcome.coveredCombs));
-    if (outcome.storesLeft) said << tr("%1 of stores left").arg(words::kilograms(*outcome.storesLeft));
-    return withNote(said.join(tr(", ")), outcome.note);
+    QStringList said{outcome.alive ? say::RecordRows::tr("alive") : say::RecordRows::tr("dead")};
+    if (outcome.coveredCombs) said << say::RecordRows::tr("bees on %1 combs").arg(plain(*outcome.coveredCombs));
+    if (outcome.storesLeft) said << say::RecordRows::tr("%1 of stores left").arg(words::kilograms(*outcome.storesLeft));
+    return withNote(said.join(say::RecordRows::tr(", ")), outcome.note);
 }
 
 QString details(const book::Sighting& sighting) {
     QStringList said{text::choice(sighting.saw)};
-    if (sighting.seams) said << tr("%1 seams of bees").arg(plain(*sighting.seams));
-    saidIf(said, sighting.stores, tr("stores in sight"), tr("no stores in sight"));
-    return withNote(said.join(tr(", ")), sighting.note);
+    if (sighting.seams) said << say::RecordRows::tr("%1 seams of bees").arg(plain(*sighting.seams));
+    saidIf(said, sighting.stores, say::RecordRows::tr("stores in sight"), say::RecordRows::tr("no stores in sight"));
+    return withNote(said.join(say::RecordRows::tr(", ")), sighting.note);
 }
 
 Date dateOf(const book::Weighing& entry) { return entry.weighing.date; }
@@ -151,7 +147,7 @@ bool onlyNote(const book::Look& look) {
     return look.bees == book::BeesRecord{} && std::holds_alternative<std::monostate>(look.combs) && !look.note.empty();
 }
 
-QString nameOf(const book::Look& look) { return onlyNote(look) ? tr("note") : text::kindName(book::Kind::Look); }
+QString nameOf(const book::Look& look) { return onlyNote(look) ? say::RecordRows::tr("note") : text::kindName(book::Kind::Look); }
 template <class Entry>
 QString nameOf(const Entry&) {
     return text::kindName(book::kindOf<Entry>);

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/paper.h"
 
+#include "text/contexts.h"
+
 #include <QAbstractTextDocumentLayout>
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QPainter>
 #include <QPdfWriter>
@@ -117,7 +118,7 @@ void paintFooter(QPainter& painter, const QString& text, int page, int pages, co
     painter.setPen(Qt::black);
     const QRectF foot(0, room.height() + dots(3), room.width(), dots(footerPoints * 1.6));
     painter.drawText(foot, Qt::AlignLeft | Qt::AlignTop, text);
-    painter.drawText(foot, Qt::AlignRight | Qt::AlignTop, QCoreApplication::translate("Sheet", "page %1 of %2").arg(page + 1).arg(pages));
+    painter.drawText(foot, Qt::AlignRight | Qt::AlignTop, say::Sheet::tr("page %1 of %2").arg(page + 1).arg(pages));
 }
 
 QSizeF inches(const QPageLayout& layout) {

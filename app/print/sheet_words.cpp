@@ -2,8 +2,8 @@
 #include "print/sheet_words.h"
 
 #include "models/words.h"
+#include "text/contexts.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 
 #include <cmath>
@@ -13,20 +13,16 @@ namespace winterlarder::desk::print {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Sheet", text);
-}
-
 using Words = std::map<std::string, const char*>;
 
 QString found(const Words& words, const std::string& id) {
     const auto at = words.find(id);
-    return at == words.end() ? QString::fromStdString(id) : tr(at->second);
+    return at == words.end() ? QString::fromStdString(id) : say::Sheet::tr(at->second);
 }
 
 QString roughDate(const report::RoughDate& date) {
     if (date.sdDays < 0.5) return words::date(date.date);
-    return tr("%1 \u00b1 %2 days").arg(words::date(date.date)).arg(static_cast<int>(std::lround(date.sdDays)));
+    return say::Sheet::tr("%1 \u00b1 %2 days").arg(words::date(date.date)).arg(static_cast<int>(std::lround(date.sdDays)));
 }
 
 QString money(const report::Money& money) {
@@ -142,7 +138,7 @@ QString textOf(const report::Cell& cell) {
     if (const auto* volume = std::get_if<Volume>(&cell)) return words::litres(*volume);
     if (const auto* date = std::get_if<Date>(&cell)) return words::dateWithWeekday(*date);
     if (const auto* rough = std::get_if<RoughDate>(&cell)) return roughDate(*rough);
-    if (const auto* share = std::get_if<Share>(&cell)) return tr("%1 of 100").arg(words::ofHundred(*share));
+    if (const auto* share = std::get_if<Share>(&cell)) return say::Sheet::tr("%1 of 100").arg(words::ofHundred(*share));
     if (const auto* spread = std::get_if<Spread<Mass>>(&cell)) return words::spread(*spread);
     if (const auto* bees = std::get_if<Spread<BeeCount>>(&cell)) return words::bees(*bees);
     return {};

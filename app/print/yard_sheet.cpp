@@ -7,10 +7,10 @@
 #include "print/sheet_html.h"
 #include "report/colony_sheet.h"
 #include "report/yard_plan.h"
+#include "text/contexts.h"
 #include "widgets/colours.h"
 #include "widgets/yard_view.h"
 
-#include <QCoreApplication>
 #include <QTemporaryDir>
 
 #include <algorithm>
@@ -19,12 +19,8 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Sheet", text);
-}
-
 QString footerOf(const QString& name, Date date) {
-    return tr("%1, %2").arg(name, words::longDate(date));
+    return say::Sheet::tr("%1, %2").arg(name, words::longDate(date));
 }
 
 // The ground a card has on the screen would be printed as a haze of dots.

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/field_words.h"
 
-#include <QCoreApplication>
+#include "text/contexts.h"
+
 #include <QStringList>
 
 #include <algorithm>
@@ -142,8 +143,6 @@ constexpr FieldWords fields[] = {
     {"super", QT_TRANSLATE_NOOP("Fields", "a super"), Form::Flag},
 };
 
-QString tr(const char* words) { return QCoreApplication::translate("Fields", words); }
-
 const FieldWords* plainField(const QString& column) {
     // The twelve months share their words.
     const QString name = column.startsWith(QLatin1String("site_monthly_mean_c")) ? QStringLiteral("site_monthly_mean_c") : column;
@@ -171,15 +170,15 @@ bool hasFieldName(const std::string& column) {
 QString fieldName(const std::string& column) {
     const auto all = parts(column);
     if (all.size() == 2 && all[1] == QLatin1String("size"))
-        return all[0] == QLatin1String("boxes") ? tr("number of boxes") : all[0] == QLatin1String("combs") ? tr("number of combs") : all[0] == QLatin1String("days") ? tr("number of days") : tr("number of photographs");
+        return all[0] == QLatin1String("boxes") ? say::Fields::tr("number of boxes") : all[0] == QLatin1String("combs") ? say::Fields::tr("number of combs") : all[0] == QLatin1String("days") ? say::Fields::tr("number of days") : say::Fields::tr("number of photographs");
     const auto* field = plainField(all.last());
-    const QString name = field ? tr(field->words) : QString::fromStdString(column);
+    const QString name = field ? say::Fields::tr(field->words) : QString::fromStdString(column);
     if (all.size() < 3) return name;
     const QString place = QString::number(all[1].toInt() + 1);
-    if (all[0] == QLatin1String("combs")) return tr("comb %1: %2").arg(place, name);
-    if (all[0] == QLatin1String("boxes")) return tr("box %1: %2").arg(place, name);
-    if (all[0] == QLatin1String("days")) return tr("day %1: %2").arg(place, name);
-    return tr("%2 %1").arg(place, name);
+    if (all[0] == QLatin1String("combs")) return say::Fields::tr("comb %1: %2").arg(place, name);
+    if (all[0] == QLatin1String("boxes")) return say::Fields::tr("box %1: %2").arg(place, name);
+    if (all[0] == QLatin1String("days")) return say::Fields::tr("day %1: %2").arg(place, name);
+    return say::Fields::tr("%2 %1").arg(place, name);
 }
 
 QString fieldValue(const std::string& column, const std::string& text, const WordStyle& style) {
@@ -188,10 +187,10 @@ QString fieldValue(const std::string& column, const std::string& text, const Wor
     if (!field) return plain;
     const double value = plain.toDouble();
     switch (field->form) {
-    case Form::Share: return tr("%1 %").arg(count(100 * value, style));
+    case Form::Share: return say::Fields::tr("%1 %").arg(count(100 * value, style));
     case Form::Mass: return mass(Mass(value), style);
     case Form::Volume: return volume(Volume(value), style);
-    case Form::Flag: return value != 0 ? tr("yes") : tr("no");
+    case Form::Flag: return value != 0 ? say::Fields::tr("yes") : say::Fields::tr("no");
     case Form::Day:
         if (const auto day = Date::parse(plain.toStdString())) return date(*day, style);
         return plain;

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/learned_words.h"
 
+#include "text/contexts.h"
 #include "text/words.h"
-
-#include <QCoreApplication>
 
 #include <cmath>
 
@@ -11,19 +10,17 @@ namespace winterlarder::text {
 
 namespace {
 
-QString tr(const char* text, int n = -1) { return QCoreApplication::translate("Learned", text, nullptr, n); }
-
 QString factorLine(const char* more, const char* less, const learning::Lasting& lasting, const WordStyle& style) {
     const double percent = 100 * (lasting.median() - 1);
-    return tr(percent >= 0 ? more : less).arg(number(std::abs(percent), 0, style), number(100 * lasting.logSd, 0, style));
+    return say::Learned::tr(percent >= 0 ? more : less).arg(number(std::abs(percent), 0, style), number(100 * lasting.logSd, 0, style));
 }
 
 } // namespace
 
-QString nothingLearned() { return tr("Nothing has been learned yet: no past winter says anything."); }
+QString nothingLearned() { return say::Learned::tr("Nothing has been learned yet: no past winter says anything."); }
 
 QString learnedHeading(int winters) {
-    return winters == 1 ? tr("Learned from one winter of a colony") : tr("Learned from %n winters of colonies", winters);
+    return winters == 1 ? say::Learned::tr("Learned from one winter of a colony") : say::Learned::tr("Learned from %n winters of colonies", nullptr, winters);
 }
 
 QStringList learnedLines(const learning::LastingPair& keeper, const WordStyle& style) {
@@ -35,22 +32,22 @@ QStringList learnedLines(const learning::LastingPair& keeper, const WordStyle& s
 
 QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& style) {
     const QString days = number(std::abs(shift.meanDays), 1, style), sd = number(shift.sdDays, 1, style);
-    const char* later = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days later than the climate says (SD %2; %n springs).");
-    const char* earlier = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days earlier than the climate says (SD %2; %n springs).");
+    const char* later = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days later than the climate says (SD %2; %n springs).");
+    const char* earlier = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days earlier than the climate says (SD %2; %n springs).");
     const char* laterOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days later than the climate says (SD %2; one spring).");
     const char* earlierOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days earlier than the climate says (SD %2; one spring).");
     const bool once = shift.years == 1;
-    return tr(shift.meanDays >= 0 ? (once ? laterOnce : later) : (once ? earlierOnce : earlier), shift.years).arg(days, sd);
+    return say::Learned::tr(shift.meanDays >= 0 ? (once ? laterOnce : later) : (once ? earlierOnce : earlier), nullptr, shift.years).arg(days, sd);
 }
 
 QString scoreSentence(const learning::ScoreSummary& summary, const WordStyle& style) {
     const QString inside = count(summary.inside * summary.forecasts, style);
     const QString own = mass(kilograms(summary.score), style), handbook = mass(kilograms(summary.handbookScore), style);
     const QString said = summary.forecasts == 1
-        ? tr("One forecast can be compared with what happened: %1 lay within its band of nine in ten. Its score is %2, that of the region's "
+        ? say::Learned::tr("One forecast can be compared with what happened: %1 lay within its band of nine in ten. Its score is %2, that of the region's "
              "handbook figure %3 (how far off, smaller is better).")
-        : tr("%n forecasts can be compared with what happened: %1 lay within their bands of nine in ten. Their mean score is %2, that of the "
-             "region's handbook figure %3 (how far off, smaller is better).", summary.forecasts);
+        : say::Learned::tr("%n forecasts can be compared with what happened: %1 lay within their bands of nine in ten. Their mean score is %2, that of the "
+             "region's handbook figure %3 (how far off, smaller is better).", nullptr, summary.forecasts);
     return said.arg(inside, own, handbook);
 }
 

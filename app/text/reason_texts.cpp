@@ -50,13 +50,13 @@ const std::vector<RemarkText>& reasonTexts() {
                                                       "%{second:evidence}. The answer spans both; look again before "
                                                       "taking any honey.")},
         {"stores-carried-forward",
-         QT_TRANSLATE_NOOP(
+         QT_TRANSLATE_N_NOOP(
              "Remark", "The combs were seen %n days before the day asked about; the model counts %{used} used since."),
          "days",
          QT_TRANSLATE_NOOP(
              "Remark", "The combs were seen the day before the day asked about; the model counts %{used} used since.")},
         {"stores-carried-forward/gained",
-         QT_TRANSLATE_NOOP(
+         QT_TRANSLATE_N_NOOP(
              "Remark",
              "The combs were seen %n days before the day asked about; the model counts %{gained} brought in since."),
          "days",
@@ -70,14 +70,14 @@ const std::vector<RemarkText>& reasonTexts() {
         {"middle-winter-class/fine",
          QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are over %{=8 kg}: that is fine for now.")},
         {"locked-in-long",
-         QT_TRANSLATE_NOOP("Remark", "Cold may lock the bees in for %n days on end, when nothing can be fed: be "
+         QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end, when nothing can be fed: be "
                                      "cautious and plan for a short risk of 10 of 100."),
          "days"},
         // feeding
-        {"ratio-thin", QT_TRANSLATE_NOOP("Remark", "Syrup 3:2 by mass: %n warm days are left to ripen it."), "days",
+        {"ratio-thin", QT_TRANSLATE_N_NOOP("Remark", "Syrup 3:2 by mass: %n warm days are left to ripen it."), "days",
          QT_TRANSLATE_NOOP("Remark", "Syrup 3:2 by mass: one warm day is left to ripen it.")},
         {"ratio-thick",
-         QT_TRANSLATE_NOOP("Remark",
+         QT_TRANSLATE_N_NOOP("Remark",
                            "Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off."),
          "days",
          QT_TRANSLATE_NOOP("Remark",
@@ -110,10 +110,10 @@ const std::vector<RemarkText>& reasonTexts() {
         {"autumn-flow-not-harvested",
          QT_TRANSLATE_NOOP("Remark", "Honey the autumn flow has yet to bring is never counted for harvest.")},
         {"move-combs-first",
-         QT_TRANSLATE_NOOP("Remark", "Before buying sugar: %n combs with about %{kg} can come from %{from}."), "combs",
+         QT_TRANSLATE_N_NOOP("Remark", "Before buying sugar: %n combs with about %{kg} can come from %{from}."), "combs",
          QT_TRANSLATE_NOOP("Remark", "Before buying sugar: one comb with about %{kg} can come from %{from}.")},
         {"move-combs-first/unnamed",
-         QT_TRANSLATE_NOOP("Remark",
+         QT_TRANSLATE_N_NOOP("Remark",
                            "Before buying sugar: %n combs with about %{kg} can come from another colony of the yard."),
          "combs",
          QT_TRANSLATE_NOOP("Remark",

@@ -47,7 +47,7 @@ std::string variantOf(const Remark& remark) {
     return "";
 }
 
-const RemarkText* find(const std::string& key) {
+const RemarkText* textWithKey(const std::string& key) {
     for (const auto* texts : {&cautionTexts(), &reasonTexts(), &followTexts()})
         for (const RemarkText& candidate : *texts)
             if (candidate.id == key) return &candidate;
@@ -101,7 +101,7 @@ int countOf(const Remark& remark, const RemarkText& text) {
 } // namespace
 
 QString sentence(const Remark& remark, const WordStyle& style) {
-    const RemarkText* text = find(remark.id + variantOf(remark));
+    const RemarkText* text = textWithKey(remark.id + variantOf(remark));
     if (!text) return QString::fromStdString(remark.id);
     Remark shown = remark;
     if (const auto used = massOf(remark, "used"); used && used->value() < 0) shown.details["gained"] = -*used;

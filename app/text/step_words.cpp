@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/step_words.h"
 
+#include "text/contexts.h"
 #include "text/field_words.h"
 #include "text/story.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <iterator>
@@ -19,22 +18,20 @@ struct VerbWords {
 };
 
 // What only the window does; all else is in text/story.h.
-constexpr VerbWords verbs[] = {
+constexpr VerbWords verbsWithValues[] = {
     {"open case files", QT_TRANSLATE_NOOP("Steps", "case files opened")},
     {"begin the yard", QT_TRANSLATE_NOOP("Steps", "yard begun")},
 };
 
-QString tr(const char* words, int n = -1) { return QCoreApplication::translate("Steps", words, nullptr, n); }
-
-const VerbWords* find(const std::string& verb) {
-    const auto* found = std::find_if(std::begin(verbs), std::end(verbs), [&](const VerbWords& each) { return verb == each.verb; });
-    return found == std::end(verbs) ? nullptr : found;
+const VerbWords* wordsOfVerb(const std::string& verb) {
+    const auto* found = std::find_if(std::begin(verbsWithValues), std::end(verbsWithValues), [&](const VerbWords& each) { return verb == each.verb; });
+    return found == std::end(verbsWithValues) ? nullptr : found;
 }
 
 constexpr std::size_t fewValues = 3;
 
 QString changedTo(const std::string& name, const std::optional<std::string>& value, const WordStyle& style) {
-    return value ? tr("%1 %2").arg(fieldName(name), fieldValue(name, *value, style)) : tr("%1 taken out").arg(fieldName(name));
+    return value ? say::Steps::tr("%1 %2").arg(fieldName(name), fieldValue(name, *value, style)) : say::Steps::tr("%1 taken out").arg(fieldName(name));
 }
 
 QString lineOf(const std::string& name, const book::StepChange& change, const WordStyle& style) {
@@ -43,17 +40,17 @@ QString lineOf(const std::string& name, const book::StepChange& change, const Wo
     const bool was = before != change.before.end() && before->second;
     const bool is = after != change.after.end() && after->second;
     const QString field = fieldName(name);
-    if (was && is) return tr("%1: from %2 to %3").arg(field, fieldValue(name, *before->second, style), fieldValue(name, *after->second, style));
-    if (is) return tr("%1: %2").arg(field, fieldValue(name, *after->second, style));
-    if (was) return tr("%1: was %2").arg(field, fieldValue(name, *before->second, style));
+    if (was && is) return say::Steps::tr("%1: from %2 to %3").arg(field, fieldValue(name, *before->second, style), fieldValue(name, *after->second, style));
+    if (is) return say::Steps::tr("%1: %2").arg(field, fieldValue(name, *after->second, style));
+    if (was) return say::Steps::tr("%1: was %2").arg(field, fieldValue(name, *before->second, style));
     return field;
 }
 
 } // namespace
 
 QString verbName(const std::string& verb) {
-    const auto* words = find(verb);
-    return words ? tr(words->words) : verbTitle(verb);
+    const auto* words = wordsOfVerb(verb);
+    return words ? say::Steps::tr(words->words) : verbTitle(verb);
 }
 
 QString stepName(const book::Step& step, const WordStyle& style) {
@@ -61,7 +58,7 @@ QString stepName(const book::Step& step, const WordStyle& style) {
     if (!one || step.changes[0].after.empty() || step.changes[0].after.size() > fewValues) return verbName(step.verb);
     QStringList said;
     for (const auto& [name, value] : step.changes[0].after) said << changedTo(name, value, style);
-    return said.join(tr(", "));
+    return said.join(say::Steps::tr(", "));
 }
 
 QStringList stepLines(const book::Step& step, const WordStyle& style, int most) {
@@ -73,7 +70,7 @@ QStringList stepLines(const book::Step& step, const WordStyle& style, int most) 
             if (lines.size() < most) lines << lineOf(name, change, style);
             else ++more;
         }
-    if (more > 0) lines << (more == 1 ? tr("and one more") : tr("and %n more", more));
+    if (more > 0) lines << (more == 1 ? say::Steps::tr("and one more") : say::Steps::tr("and %n more", nullptr, more));
     return lines;
 }
 

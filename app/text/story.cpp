@@ -2,15 +2,13 @@
 #include "text/story.h"
 
 #include "book/row.h"
+#include "text/contexts.h"
 
-#include <QCoreApplication>
 #include <array>
 #include <map>
 
 namespace winterlarder::text {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("Story", text); }
 
 struct KindWords {
     const char *one, *many, *added, *changed, *removed;
@@ -100,22 +98,22 @@ std::optional<book::Kind> importedKind(const std::string& verb) {
 QString verbTitle(const std::string& verb) {
     static const auto verbs = allVerbs();
     const auto known = verbs.find(verb);
-    if (known != verbs.end()) return tr(known->second);
-    if (const auto kind = importedKind(verb)) return tr("imported: %1").arg(kindPlural(*kind));
+    if (known != verbs.end()) return say::Story::tr(known->second);
+    if (const auto kind = importedKind(verb)) return say::Story::tr("imported: %1").arg(kindPlural(*kind));
     return QString::fromStdString(verb);
 }
 
 QString stepState(book::StepState state) {
     switch (state) {
-    case book::StepState::Done: return tr("done");
-    case book::StepState::Undone: return tr("undone");
-    case book::StepState::Abandoned: return tr("undone for good");
+    case book::StepState::Done: return say::Story::tr("done");
+    case book::StepState::Undone: return say::Story::tr("undone");
+    case book::StepState::Abandoned: return say::Story::tr("undone for good");
     }
     return {};
 }
 
-QString kindName(book::Kind kind) { return tr(wordsFor(kind).one); }
-QString kindPlural(book::Kind kind) { return tr(wordsFor(kind).many); }
+QString kindName(book::Kind kind) { return say::Story::tr(wordsFor(kind).one); }
+QString kindPlural(book::Kind kind) { return say::Story::tr(wordsFor(kind).many); }
 
 std::string_view wordOf(book::StepState state) {
     constexpr std::string_view words[] = {"done", "undone", "abandoned"};

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/style.h"
 
-#include <QCoreApplication>
+#include "text/contexts.h"
+
 #include <QDate>
 #include <cmath>
 
@@ -57,8 +58,8 @@ QString month(int year, int month, const WordStyle& style) {
 
 QString ofHundred(const Share& share, const WordStyle& style) {
     const double rounded = std::round(share.share * 100);
-    if (rounded == 0 && share.share > 0) return QCoreApplication::translate("Words", "under 1 of 100");
-    return QCoreApplication::translate("Words", "%1 of 100").arg(count(rounded, style));
+    if (rounded == 0 && share.share > 0) return say::Words::tr("under 1 of 100");
+    return say::Words::tr("%1 of 100").arg(count(rounded, style));
 }
 
 } // namespace winterlarder::text

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/words.h"
 
-#include <QCoreApplication>
+#include "text/contexts.h"
+
 #include <array>
 #include <utility>
 
@@ -9,13 +10,11 @@ namespace winterlarder::text {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Words", text); }
-
 using Row = std::pair<const char*, const char*>;
 
 template <std::size_t N> QString named(const std::array<Row, N>& rows, const std::string& key) {
     for (const auto& [id, text] : rows)
-        if (key == id) return tr(text);
+        if (key == id) return say::Words::tr(text);
     return QString::fromStdString(key);
 }
 
@@ -44,25 +43,25 @@ constexpr std::array<Row, 4> flows{{{"none", QT_TRANSLATE_NOOP("Words", "none")}
 QString feedHeadline(const feeding::FeedingPlan& plan, const WordStyle& style) {
     const bool syrup = plan.syrup.sugar.value() > 0, fondant = plan.fondant.value() > 0;
     if (syrup && fondant)
-        return tr("Feed %1 of sugar as syrup %2 and %3 of fondant.")
+        return say::Words::tr("Feed %1 of sugar as syrup %2 and %3 of fondant.")
             .arg(mass(plan.syrup.sugar, style), QString::fromStdString(plan.ratio.printed), mass(plan.fondant, style));
     if (syrup)
-        return tr("Feed %1 of sugar as syrup %2.")
+        return say::Words::tr("Feed %1 of sugar as syrup %2.")
             .arg(mass(plan.syrup.sugar, style), QString::fromStdString(plan.ratio.printed));
-    return tr("Feed %1 of fondant.").arg(mass(plan.fondant, style));
+    return say::Words::tr("Feed %1 of fondant.").arg(mass(plan.fondant, style));
 }
 
 QString harvestHeadline(const advice::HarvestAdvice& harvest, const WordStyle& style) {
-    if (harvest.combs.empty()) return tr("Up to %1 may be taken.").arg(mass(harvest.upTo, style));
-    return tr("Up to %1 may be taken; the combs named hold %2.")
+    if (harvest.combs.empty()) return say::Words::tr("Up to %1 may be taken.").arg(mass(harvest.upTo, style));
+    return say::Words::tr("Up to %1 may be taken; the combs named hold %2.")
         .arg(mass(harvest.upTo, style), mass(harvest.combsHold, style));
 }
 
 QString whatHangs(const std::string& input) {
-    if (input == "bees") return tr("how many bees there are");
-    if (input == "forage") return tr("when first forage comes");
-    if (input == "flow") return tr("what the autumn flow still brings");
-    return tr("what stores there are");
+    if (input == "bees") return say::Words::tr("how many bees there are");
+    if (input == "forage") return say::Words::tr("when first forage comes");
+    if (input == "flow") return say::Words::tr("what the autumn flow still brings");
+    return say::Words::tr("what stores there are");
 }
 
 } // namespace
@@ -70,15 +69,15 @@ QString whatHangs(const std::string& input) {
 QString verdict(advice::Verdict verdict) {
     switch (verdict) {
     case advice::Verdict::Harvest:
-        return tr("harvest");
+        return say::Words::tr("harvest");
     case advice::Verdict::Leave:
-        return tr("leave");
+        return say::Words::tr("leave");
     case advice::Verdict::Feed:
-        return tr("feed");
+        return say::Words::tr("feed");
     case advice::Verdict::Unite:
-        return tr("unite");
+        return say::Words::tr("unite");
     case advice::Verdict::CannotSay:
-        return tr("cannot say");
+        return say::Words::tr("cannot say");
     }
     return {};
 }
@@ -86,15 +85,15 @@ QString verdict(advice::Verdict verdict) {
 QString option(advice::OptionKind kind) {
     switch (kind) {
     case advice::OptionKind::Leave:
-        return tr("leave it as it is");
+        return say::Words::tr("leave it as it is");
     case advice::OptionKind::TakeNow:
-        return tr("take now");
+        return say::Words::tr("take now");
     case advice::OptionKind::TakeInSpring:
-        return tr("take in spring");
+        return say::Words::tr("take in spring");
     case advice::OptionKind::Feed:
-        return tr("feed");
+        return say::Words::tr("feed");
     case advice::OptionKind::MoveCombs:
-        return tr("give combs of stores");
+        return say::Words::tr("give combs of stores");
     }
     return {};
 }
@@ -102,15 +101,15 @@ QString option(advice::OptionKind kind) {
 QString look(advice::Look look) {
     switch (look) {
     case advice::Look::Heft:
-        return tr("heft the hive");
+        return say::Words::tr("heft the hive");
     case advice::Look::Weigh:
-        return tr("weigh the hive");
+        return say::Words::tr("weigh the hive");
     case advice::Look::LookThroughWindow:
-        return tr("look through the window or from above");
+        return say::Words::tr("look through the window or from above");
     case advice::Look::CountCombs:
-        return tr("count the full combs and the combs the bees cover");
+        return say::Words::tr("count the full combs and the combs the bees cover");
     case advice::Look::Open:
-        return tr("open the hive and look at every comb");
+        return say::Words::tr("open the hive and look at every comb");
     }
     return {};
 }
@@ -118,11 +117,11 @@ QString look(advice::Look look) {
 QString visit(feeding::VisitKind kind) {
     switch (kind) {
     case feeding::VisitKind::Syrup:
-        return tr("syrup");
+        return say::Words::tr("syrup");
     case feeding::VisitKind::Fondant:
-        return tr("fondant");
+        return say::Words::tr("fondant");
     case feeding::VisitKind::Check:
-        return tr("check");
+        return say::Words::tr("check");
     }
     return {};
 }
@@ -130,13 +129,13 @@ QString visit(feeding::VisitKind kind) {
 QString winterClass(climate::WinterClass kind) {
     switch (kind) {
     case climate::WinterClass::Confined:
-        return tr("a confined winter");
+        return say::Words::tr("a confined winter");
     case climate::WinterClass::Flying:
-        return tr("a winter in which bees fly in most weeks");
+        return say::Words::tr("a winter in which bees fly in most weeks");
     case climate::WinterClass::Dearth:
-        return tr("no winter, a dearth between the last and the first income");
+        return say::Words::tr("no winter, a dearth between the last and the first income");
     case climate::WinterClass::NotDerivable:
-        return tr("no season can be derived; give the dates yourself");
+        return say::Words::tr("no season can be derived; give the dates yourself");
     }
     return {};
 }
@@ -148,11 +147,11 @@ QString flow(const std::string& word) { return named(flows, word); }
 QString origin(climate::DateOrigin origin) {
     switch (origin) {
     case climate::DateOrigin::Climate:
-        return tr("climate");
+        return say::Words::tr("climate");
     case climate::DateOrigin::ClimateMoved:
-        return tr("climate, moved");
+        return say::Words::tr("climate, moved");
     case climate::DateOrigin::Case:
-        return tr("case");
+        return say::Words::tr("case");
     }
     return {};
 }
@@ -160,33 +159,33 @@ QString origin(climate::DateOrigin origin) {
 QString headline(const advice::Advice& advice, const WordStyle& style) {
     switch (advice.verdict) {
     case advice::Verdict::CannotSay:
-        return tr("This cannot be said: see the reasons.");
+        return say::Words::tr("This cannot be said: see the reasons.");
     case advice::Verdict::Harvest:
         return harvestHeadline(*advice.harvest, style);
     case advice::Verdict::Leave:
-        return tr("Leave it as it is.");
+        return say::Words::tr("Leave it as it is.");
     case advice::Verdict::Feed:
         return feedHeadline(*advice.feed, style);
     case advice::Verdict::Unite:
-        return tr("Unite it with another colony, if both are healthy.");
+        return say::Words::tr("Unite it with another colony, if both are healthy.");
     }
     return {};
 }
 
 QString riskSentence(const advice::Advice& advice, double reserveKg, const WordStyle& style) {
     if (!advice.runOut || !advice.touchReserve) return {};
-    return tr("Left as it is, stores touch the reserve of %1 in %2 simulated winters and run out in %3.")
+    return say::Words::tr("Left as it is, stores touch the reserve of %1 in %2 simulated winters and run out in %3.")
         .arg(mass(kilograms(reserveKg), style), ofHundred(*advice.touchReserve, style),
              ofHundred(*advice.runOut, style));
 }
 
 QString lookSentence(const advice::AnotherLook& another, const WordStyle& style) {
     if (!another.worthIt || !another.which)
-        return tr("Another look would not change this answer: the bees need not be disturbed for it.");
+        return say::Words::tr("Another look would not change this answer: the bees need not be disturbed for it.");
     if (another.narrowsFromKg <= another.narrowsToKg)
-        return tr("Another look may change the answer, which hangs on %1: %2.")
+        return say::Words::tr("Another look may change the answer, which hangs on %1: %2.")
             .arg(whatHangs(another.about), look(*another.which));
-    return tr("Another look may change the answer, which hangs on %1: %2. It narrows what is missing or to spare from "
+    return say::Words::tr("Another look may change the answer, which hangs on %1: %2. It narrows what is missing or to spare from "
               "a band of %3 to one of %4.")
         .arg(whatHangs(another.about), look(*another.which), mass(kilograms(another.narrowsFromKg), style),
              mass(kilograms(another.narrowsToKg), style));

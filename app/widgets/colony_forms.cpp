@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/choice_words.h"
+#include "text/contexts.h"
 #include "widgets/boxes_field.h"
 #include "widgets/entry_forms.h"
 #include "widgets/place_field.h"
 
 #include <QCheckBox>
-#include <QCoreApplication>
 #include <QDateEdit>
 #include <QPlainTextEdit>
 
@@ -13,14 +13,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-using Kind = QuantityField::Kind;
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("EntryForms", text);
-}
-
-std::string plain(const QPlainTextEdit* field) { return field->toPlainText().trimmed().toStdString(); }
-std::string plain(const QLineEdit* field) { return field->text().trimmed().toStdString(); }
+using Quantity = QuantityField::Kind;
 
 //! Fields of a hive, shared by the colony it began in and every later one.
 struct HiveFields {
@@ -33,11 +26,11 @@ struct HiveFields {
     HiveFields(EntryForm* form, Yard* yard, const book::HiveRecord& hive) {
         boxes = new BoxesField(form, *yard->book()->reference());
         boxes->show(hive.boxes);
-        form->add(tr("&Boxes, as they stand"), boxes);
-        shell = form->choice(tr("&Walls"), text::choices<book::Shell>(), hive.shell);
-        top = form->flag(tr("Insulated on &top"), hive.topInsulation);
-        nucleus = form->flag(tr("Kept &small on purpose"), hive.nucleus);
-        tare = form->quantity(tr("&Empty weight, if known"), Kind::Mass, "hive.tare_kg", hive.tare ? std::optional(hive.tare->value()) : std::nullopt);
+        form->add(say::EntryForms::tr("&Boxes, as they stand"), boxes);
+        shell = form->choice(say::EntryForms::tr("&Walls"), text::choices<book::Shell>(), hive.shell);
+        top = form->flag(say::EntryForms::tr("Insulated on &top"), hive.topInsulation);
+        nucleus = form->flag(say::EntryForms::tr("Kept &small on purpose"), hive.nucleus);
+        tare = form->quantity(say::EntryForms::tr("&Empty weight, if known"), Quantity::Mass, "hive.tare_kg", hive.tare ? std::optional(hive.tare->value()) : std::nullopt);
     }
     book::HiveRecord read(book::HiveRecord hive) const {
         hive.boxes = boxes->boxes();
@@ -51,7 +44,7 @@ struct HiveFields {
 
 template <class Choice>
 std::vector<std::pair<QString, int>> orNotSaid() {
-    std::vector<std::pair<QString, int>> all{{tr("not said"), -1}};
+    std::vector<std::pair<QString, int>> all{{say::EntryForms::tr("not said"), -1}};
     for (const auto& [words, each] : text::choices<Choice>()) all.emplace_back(words, static_cast<int>(each));
     return all;
 }
@@ -71,21 +64,21 @@ int orNot(const std::optional<Choice>& choice) {
 
 EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony) {
     const bool added = colony.id == book::ColonyId{};
-    auto* form = new EntryForm(parent, added ? tr("A new colony") : tr("The colony"), yard);
-    auto* name = form->line(tr("&Name"), colony.name);
+    auto* form = new EntryForm(parent, added ? say::EntryForms::tr("A new colony") : say::EntryForms::tr("The colony"), yard);
+    auto* name = form->line(say::EntryForms::tr("&Name"), colony.name);
     const auto hive = added ? std::make_shared<HiveFields>(form, yard, colony.hive) : nullptr;
-    auto* bees = form->choice<int>(tr("&Kind of bees"), orNotSaid<book::BeeKind>(), orNot(colony.beeKind));
-    auto* year = form->quantity(tr("Year of the &queen"), Kind::Whole, "colonies.queen_year", colony.queenYear ? std::optional<double>(*colony.queenYear) : std::nullopt);
-    auto* colour = form->choice<int>(tr("&Colour of her mark, if another than her year's"), orNotSaid<book::QueenColour>(), orNot(colony.queenColour));
-    auto* feeder = form->choice<int>(tr("&Feeder"), orNotSaid<book::FeederKind>(), colony.feeder ? static_cast<int>(colony.feeder->kind) : -1);
-    auto* holds = form->quantity(tr("It &holds"), Kind::Volume, "feeder.capacity_l",
+    auto* bees = form->choice<int>(say::EntryForms::tr("&Kind of bees"), orNotSaid<book::BeeKind>(), orNot(colony.beeKind));
+    auto* year = form->quantity(say::EntryForms::tr("Year of the &queen"), Quantity::Whole, "colonies.queen_year", colony.queenYear ? std::optional<double>(*colony.queenYear) : std::nullopt);
+    auto* colour = form->choice<int>(say::EntryForms::tr("&Colour of her mark, if another than her year's"), orNotSaid<book::QueenColour>(), orNot(colony.queenColour));
+    auto* feeder = form->choice<int>(say::EntryForms::tr("&Feeder"), orNotSaid<book::FeederKind>(), colony.feeder ? static_cast<int>(colony.feeder->kind) : -1);
+    auto* holds = form->quantity(say::EntryForms::tr("It &holds"), Quantity::Volume, "feeder.capacity_l",
                                  colony.feeder && colony.feeder->capacity ? std::optional(colony.feeder->capacity->value()) : std::nullopt);
-    auto* origin = form->line(tr("Where it came f&rom"), colony.origin);
-    auto* note = form->lines(tr("N&ote"), colony.note);
+    auto* origin = form->line(say::EntryForms::tr("Where it came f&rom"), colony.origin);
+    auto* note = form->lines(say::EntryForms::tr("N&ote"), colony.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = colony;
         now.name = plain(name);
-        if (now.name.empty()) return tr("The colony needs a name.");
+        if (now.name.empty()) return say::EntryForms::tr("The colony needs a name.");
         if (hive) now.hive = hive->read(now.hive);
         now.beeKind = chosenOrNot<book::BeeKind>(bees);
         now.queenYear = year->value() ? std::optional(static_cast<int>(*year->value())) : std::nullopt;
@@ -103,10 +96,10 @@ EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony)
 }
 
 EntryForm* askForHive(QWidget* parent, Yard* yard, const book::Housing& housing) {
-    auto* form = new EntryForm(parent, tr("The hive"), yard);
-    auto* day = form->day(tr("From this &day on"), housing.date);
+    auto* form = new EntryForm(parent, say::EntryForms::tr("The hive"), yard);
+    auto* day = form->day(say::EntryForms::tr("From this &day on"), housing.date);
     const auto hive = std::make_shared<HiveFields>(form, yard, housing.hive);
-    auto* note = form->lines(tr("&Note"), housing.note);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), housing.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = housing;
         now.date = dayOf(day);
@@ -120,16 +113,16 @@ EntryForm* askForHive(QWidget* parent, Yard* yard, const book::Housing& housing)
 }
 
 EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
-    auto* form = new EntryForm(parent, tr("What became of it"), yard);
-    auto* day = form->day(tr("&Day"), fate.date);
-    auto* what = form->choice(tr("&What"), text::choices<book::FateKind>(), fate.fate);
+    auto* form = new EntryForm(parent, say::EntryForms::tr("What became of it"), yard);
+    auto* day = form->day(say::EntryForms::tr("&Day"), fate.date);
+    auto* what = form->choice(say::EntryForms::tr("&What"), text::choices<book::FateKind>(), fate.fate);
     std::vector<std::pair<QString, std::int64_t>> others;
     for (const auto& each : yard->colonies())
         if (each.id != fate.colony) others.emplace_back(QString::fromStdString(each.record.colony.value_or("")), each.id.number);
-    auto* into = form->choice<std::int64_t>(tr("&Into"), others, fate.into ? fate.into->number : others.empty() ? 0 : others.front().second);
-    auto* cause = form->line(tr("&Of what, as far as is known"), fate.cause);
-    auto* note = form->lines(tr("&Note"), fate.note);
-    form->say(tr("The colony leaves the yard from this day on; everything written of it stays in the book. Where disease may be the cause, the bee inspector comes first."));
+    auto* into = form->choice<std::int64_t>(say::EntryForms::tr("&Into"), others, fate.into ? fate.into->number : others.empty() ? 0 : others.front().second);
+    auto* cause = form->line(say::EntryForms::tr("&Of what, as far as is known"), fate.cause);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), fate.note);
+    form->say(say::EntryForms::tr("The colony leaves the yard from this day on; everything written of it stays in the book. Where disease may be the cause, the bee inspector comes first."));
     const auto fit = [=] {
         into->setEnabled(chosen<book::FateKind>(what) == book::FateKind::United);
         cause->setEnabled(chosen<book::FateKind>(what) == book::FateKind::Dead);
@@ -144,7 +137,7 @@ EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
         now.cause = now.fate == book::FateKind::Dead ? plain(cause) : std::string();
         now.into.reset();
         if (now.fate == book::FateKind::United) {
-            if (into->currentIndex() < 0) return tr("Into which colony?");
+            if (into->currentIndex() < 0) return say::EntryForms::tr("Into which colony?");
             now.into = book::ColonyId{chosen<std::int64_t>(into)};
         }
         const bool added = now.id == book::FateId{};
@@ -156,16 +149,16 @@ EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
 }
 
 EntryForm* askForYard(QWidget* parent, Yard* yard, const book::Yard& added) {
-    auto* form = new EntryForm(parent, tr("A new yard"), yard);
-    auto* name = form->line(tr("&Name"), added.name);
+    auto* form = new EntryForm(parent, say::EntryForms::tr("A new yard"), yard);
+    auto* name = form->line(say::EntryForms::tr("&Name"), added.name);
     auto* place = new PlaceField(form);
     place->useReference(yard->book()->reference());
-    form->add(tr("&Where it is"), place);
+    form->add(say::EntryForms::tr("&Where it is"), place);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = added;
         now.name = plain(name);
-        if (now.name.empty()) return tr("The yard needs a name.");
-        if (!place->place()) return tr("Choose a station from the list, or type latitude and longitude.");
+        if (now.name.empty()) return say::EntryForms::tr("The yard needs a name.");
+        if (!place->place()) return say::EntryForms::tr("Choose a station from the list, or type latitude and longitude.");
         now.site.where = *place->place();
         return book::Edit(book::SingleEdit(book::AddYard{now}));
     });
@@ -175,12 +168,12 @@ EntryForm* askForYard(QWidget* parent, Yard* yard, const book::Yard& added) {
 }
 
 EntryForm* askForMove(QWidget* parent, Yard* yard, const book::Move& move) {
-    auto* form = new EntryForm(parent, tr("To another yard"), yard);
-    auto* day = form->day(tr("From this &day on"), move.date);
+    auto* form = new EntryForm(parent, say::EntryForms::tr("To another yard"), yard);
+    auto* day = form->day(say::EntryForms::tr("From this &day on"), move.date);
     std::vector<std::pair<QString, std::int64_t>> yards;
     for (const auto& each : yard->yards()) yards.emplace_back(QString::fromStdString(each.name), each.id.number);
-    auto* to = form->choice<std::int64_t>(tr("It stands &in"), yards, move.yard.number);
-    auto* note = form->lines(tr("&Note"), move.note);
+    auto* to = form->choice<std::int64_t>(say::EntryForms::tr("It stands &in"), yards, move.yard.number);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), move.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = move;
         now.date = dayOf(day);

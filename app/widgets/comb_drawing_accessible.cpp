@@ -6,7 +6,6 @@
 
 #include <QAccessible>
 #include <QAccessibleWidget>
-#include <QCoreApplication>
 #include <QPointer>
 
 #include <cmath>
@@ -14,10 +13,6 @@
 namespace winterlarder::desk {
 
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CombDrawing", text);
-}
 
 // Something of the drawing that is no widget: one comb, or one zone of it.
 class Part : public QAccessibleInterface {
@@ -67,7 +62,7 @@ public:
         if (!isValid()) return {};
         if (kind == QAccessible::Name) return words::zone(zone_);
         if (kind == QAccessible::Value) return words::percent(shareOf(comb().record, zone_));
-        if (kind == QAccessible::Description) return tr("Share of the comb: %1").arg(words::zone(zone_));
+        if (kind == QAccessible::Description) return CombDrawing::tr("Share of the comb: %1").arg(words::zone(zone_));
         return {};
     }
     void* interface_cast(QAccessible::InterfaceType type) override {

@@ -26,7 +26,7 @@ void paintZones(QPainter& painter, const CombShape& shape, const Colours& colour
     fill(painter, shape.capped, patternOf(Zone::Capped, colours, ratio, cell));
 }
 
-void paintBar(QPainter& painter, const QRectF& into, const Colours& colours) {
+void paintTopBar(QPainter& painter, const QRectF& into, const Colours& colours) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours.wood);
     painter.drawRoundedRect(QRectF(into.left(), into.top(), into.width(), barThickness(into)), 1.5, 1.5);
@@ -105,7 +105,7 @@ void paintComb(QPainter& painter, const CombLook& look, const QRectF& into, cons
     }
     paintSeen(painter, look, shape.comb.boundingRect(), colours);
     paintNotLookedAt(painter, look, shape, face, colours);
-    paintBar(painter, into, colours);
+    paintTopBar(painter, into, colours);
     painter.restore();
 }
 

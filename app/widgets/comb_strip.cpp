@@ -17,7 +17,7 @@ namespace {
 
 constexpr double rowHeight = 16;
 constexpr double rowGap = 3;
-constexpr double largestScale = 0.7; // px per mm of bar width
+constexpr double largestStripScale = 0.7; // px per mm of bar width
 
 // What fills a slab, from the front.
 std::vector<std::pair<std::optional<Zone>, double>> partsOf(const DrawnComb& comb) {
@@ -73,7 +73,7 @@ QRectF CombStrip::slab(int comb) const {
         length += each.format.pitch.value();
     }
     if (lengths.empty() || comb < 0 || comb >= static_cast<int>(combs_.size())) return {};
-    const double scale = std::min(largestScale, (width() - rowLabel() - 2) / *std::max_element(lengths.begin(), lengths.end()));
+    const double scale = std::min(largestStripScale, (width() - rowLabel() - 2) / *std::max_element(lengths.begin(), lengths.end()));
     const auto& wanted = combs_[static_cast<std::size_t>(comb)];
     return {rowLabel() + before * scale, (boxes() - 1 - wanted.box) * (rowHeight + rowGap) + 1, wanted.format.pitch.value() * scale, rowHeight - 1};
 }

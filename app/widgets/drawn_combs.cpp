@@ -3,8 +3,7 @@
 
 #include "answer/question_of_case.h"
 #include "models/words.h"
-
-#include <QCoreApplication>
+#include "text/contexts.h"
 
 #include <cmath>
 
@@ -14,10 +13,6 @@ namespace {
 
 constexpr double tenPercentile = 1.2816;
 constexpr double roundingKg = 0.1; // of one comb, as in core/stores
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CombDrawing", text);
-}
 
 stores::Comb storesComb(const DrawnComb& drawn) {
     stores::Comb comb;
@@ -43,22 +38,22 @@ QString honeyOf(const stores::CombStores& stores) {
 }
 
 QString nameOf(const DrawnComb& drawn) {
-    if (drawn.inSuper) return tr("Comb %1 of the super").arg(drawn.place + 1);
-    return tr("Comb %1 of box %2").arg(drawn.place + 1).arg(drawn.box + 1);
+    if (drawn.inSuper) return say::DrawnCombs::tr("Comb %1 of the super").arg(drawn.place + 1);
+    return say::DrawnCombs::tr("Comb %1 of box %2").arg(drawn.place + 1).arg(drawn.box + 1);
 }
 
 QString sureness(const DrawnComb& drawn) {
     switch (seenOf(drawn.record)) {
-    case Seen::OneFace: return tr("one face seen");
-    case Seen::ThroughWindow: return tr("seen through a window");
-    default: return drawn.record.measured ? tr("measured on a photograph") : tr("both faces seen");
+    case Seen::OneFace: return say::DrawnCombs::tr("one face seen");
+    case Seen::ThroughWindow: return say::DrawnCombs::tr("seen through a window");
+    default: return drawn.record.measured ? say::DrawnCombs::tr("measured on a photograph") : CombDrawing::tr("both faces seen");
     }
 }
 
 QString spokenOf(const DrawnComb& drawn) {
     const auto& comb = drawn.record;
-    if (comb.facesSeen == 0) return tr("%1: not looked at, taken as the mean of the others; %2").arg(drawn.name, drawn.kilograms);
-    return tr("%1: capped %2, open nectar %3, brood %4, bee bread %5, empty %6; %7; %8")
+    if (comb.facesSeen == 0) return say::DrawnCombs::tr("%1: not looked at, taken as the mean of the others; %2").arg(drawn.name, drawn.kilograms);
+    return say::DrawnCombs::tr("%1: capped %2, open nectar %3, brood %4, bee bread %5, empty %6; %7; %8")
         .arg(drawn.name, words::percent(shareOf(comb, Zone::Capped)), words::percent(shareOf(comb, Zone::Open)), words::percent(shareOf(comb, Zone::Brood)),
              words::percent(shareOf(comb, Zone::BeeBread)), words::percent(emptyShare(comb)), sureness(drawn), drawn.kilograms);
 }

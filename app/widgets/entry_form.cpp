@@ -16,6 +16,14 @@
 
 namespace winterlarder::desk {
 
+std::string plain(const QLineEdit* field) {
+    return field->text().trimmed().toStdString();
+}
+
+std::string plain(const QPlainTextEdit* field) {
+    return field->toPlainText().trimmed().toStdString();
+}
+
 EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialog(parent), yard_(yard) {
     setWindowTitle(title);
     setAttribute(Qt::WA_DeleteOnClose);

@@ -21,6 +21,10 @@ class QPushButton;
 
 namespace winterlarder::desk {
 
+//! What was typed, without blanks at its ends.
+std::string plain(const QLineEdit* field);
+std::string plain(const QPlainTextEdit* field);
+
 //! A form for one entry of the book: named fields, what is wrong with them said below, and nothing written until it is right. It is
 //! filled in by widgets/entry_forms.h. Tested: tests/app/fields_test.cpp.
 class EntryForm : public QDialog {

@@ -3,9 +3,9 @@
 
 #include "models/colony_edits.h"
 #include "text/choice_words.h"
+#include "text/contexts.h"
 
 #include <QCheckBox>
-#include <QCoreApplication>
 #include <QDateEdit>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -14,11 +14,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-using Kind = QuantityField::Kind;
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("EntryForms", text);
-}
+using Quantity = QuantityField::Kind;
 
 template <class Entry>
 EntryForm::Made written(const Entry& entry) {
@@ -41,9 +37,6 @@ std::optional<double> number(const std::optional<Quantity>& quantity) {
     return quantity ? std::optional(quantity->value()) : std::nullopt;
 }
 
-std::string plain(const QPlainTextEdit* field) { return field->toPlainText().trimmed().toStdString(); }
-std::string plain(const QLineEdit* field) { return field->text().trimmed().toStdString(); }
-
 // Fields apart from each other, shown only where the choice wants them.
 void showOnly(QWidget* field, bool shown) {
     field->setVisible(shown);
@@ -54,26 +47,26 @@ void showOnly(QWidget* field, bool shown) {
 } // namespace
 
 EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
-    auto* form = new EntryForm(parent, look.id.number ? tr("Change the look") : tr("A new look"), yard);
-    auto* day = form->day(tr("&Day"), look.date);
-    auto* toldBy = form->choice<BeesToldBy>(tr("&Bees"), {{tr("not counted"), BeesToldBy::NotTold}, {tr("combs covered"), BeesToldBy::CoveredCombs},
-                                                          {tr("seams of bees"), BeesToldBy::Seams}, {tr("bees, counted"), BeesToldBy::Count}}, beesToldBy(look.bees));
-    auto* told = form->quantity(tr("&How many"), Kind::Number, "bees.count", beesToldBy(look.bees) == BeesToldBy::NotTold ? std::nullopt : std::optional(beesTold(look.bees)));
-    auto* queen = form->maybe(tr("&Queen seen"), look.bees.queenSeen);
-    auto* eggs = form->maybe(tr("&Eggs seen"), look.bees.eggsSeen);
-    auto* sealed = form->maybe(tr("&Sealed brood seen"), look.sealedBrood);
-    auto* pollen = form->maybe(tr("&Pollen coming in"), look.pollenComingIn);
-    std::vector<std::pair<QString, int>> tempers{{tr("not said"), -1}};
+    auto* form = new EntryForm(parent, look.id.number ? say::EntryForms::tr("Change the look") : say::EntryForms::tr("A new look"), yard);
+    auto* day = form->day(say::EntryForms::tr("&Day"), look.date);
+    auto* toldBy = form->choice<BeesToldBy>(say::EntryForms::tr("&Bees"), {{say::EntryForms::tr("not counted"), BeesToldBy::NotTold}, {say::EntryForms::tr("combs covered"), BeesToldBy::CoveredCombs},
+                                                          {say::EntryForms::tr("seams of bees"), BeesToldBy::Seams}, {say::EntryForms::tr("bees, counted"), BeesToldBy::Count}}, beesToldBy(look.bees));
+    auto* told = form->quantity(say::EntryForms::tr("&How many"), Quantity::Number, "bees.count", beesToldBy(look.bees) == BeesToldBy::NotTold ? std::nullopt : std::optional(beesTold(look.bees)));
+    auto* queen = form->maybe(say::EntryForms::tr("&Queen seen"), look.bees.queenSeen);
+    auto* eggs = form->maybe(say::EntryForms::tr("&Eggs seen"), look.bees.eggsSeen);
+    auto* sealed = form->maybe(say::EntryForms::tr("&Sealed brood seen"), look.sealedBrood);
+    auto* pollen = form->maybe(say::EntryForms::tr("&Pollen coming in"), look.pollenComingIn);
+    std::vector<std::pair<QString, int>> tempers{{say::EntryForms::tr("not said"), -1}};
     for (const auto& [words, each] : text::choices<book::Temper>()) tempers.emplace_back(words, static_cast<int>(each));
-    auto* temper = form->choice<int>(tr("&Temper"), tempers, look.temper ? static_cast<int>(*look.temper) : -1);
-    auto* water = form->quantity(tr("&Water in the honey, %"), Kind::Number, "moisture_percent", look.moisturePercent);
-    auto* trouble = form->flag(tr("Signs of &disease"), look.bees.trouble);
-    auto* signs = form->line(tr("&Which signs"), look.troubleSigns);
-    auto* note = form->lines(tr("&Note"), look.note);
+    auto* temper = form->choice<int>(say::EntryForms::tr("&Temper"), tempers, look.temper ? static_cast<int>(*look.temper) : -1);
+    auto* water = form->quantity(say::EntryForms::tr("&Water in the honey, %"), Quantity::Number, "moisture_percent", look.moisturePercent);
+    auto* trouble = form->flag(say::EntryForms::tr("Signs of &disease"), look.bees.trouble);
+    auto* signs = form->line(say::EntryForms::tr("&Which signs"), look.troubleSigns);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), look.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = look;
         const auto how = chosen<BeesToldBy>(toldBy);
-        if (how != BeesToldBy::NotTold && !told->value()) return tr("How many bees, combs or seams were there?");
+        if (how != BeesToldBy::NotTold && !told->value()) return say::EntryForms::tr("How many bees, combs or seams were there?");
         now.date = dayOf(day);
         now.bees = withBees(now.bees, how, told->value().value_or(0));
         now.bees.queenSeen = said(queen);
@@ -93,14 +86,14 @@ EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
 }
 
 EntryForm* askForNote(QWidget* parent, Yard* yard, const book::Look& look) {
-    auto* form = new EntryForm(parent, tr("A note"), yard);
-    auto* day = form->day(tr("&Day"), look.date);
-    auto* note = form->lines(tr("&Note"), look.note);
+    auto* form = new EntryForm(parent, say::EntryForms::tr("A note"), yard);
+    auto* day = form->day(say::EntryForms::tr("&Day"), look.date);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), look.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = look;
         now.date = dayOf(day);
         now.note = plain(note);
-        if (now.note.empty()) return tr("Nothing was written.");
+        if (now.note.empty()) return say::EntryForms::tr("Nothing was written.");
         return written(now);
     });
     form->open();
@@ -109,22 +102,22 @@ EntryForm* askForNote(QWidget* parent, Yard* yard, const book::Look& look) {
 }
 
 EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& weighing) {
-    auto* form = new EntryForm(parent, weighing.id.number ? tr("Change the weighing") : tr("A new weighing"), yard);
+    auto* form = new EntryForm(parent, weighing.id.number ? say::EntryForms::tr("Change the weighing") : say::EntryForms::tr("A new weighing"), yard);
     const auto& reading = weighing.weighing.reading;
     const auto* scale = std::get_if<book::ScaleReading>(&reading);
     const auto* lift = std::get_if<book::LiftReading>(&reading);
     const auto* heft = std::get_if<book::HeftWord>(&reading);
     const bool unread = weighing.id == book::WeighingId{};
-    auto* day = form->day(tr("&Day"), weighing.weighing.date);
-    auto* how = form->choice<WeighedBy>(tr("&How"), {{tr("on a scale"), WeighedBy::Scale}, {tr("both sides lifted"), WeighedBy::BothSides},
-                                                     {tr("one side lifted"), WeighedBy::OneSide}, {tr("hefted"), WeighedBy::Heft}}, weighedBy(weighing.weighing));
+    auto* day = form->day(say::EntryForms::tr("&Day"), weighing.weighing.date);
+    auto* how = form->choice<WeighedBy>(say::EntryForms::tr("&How"), {{say::EntryForms::tr("on a scale"), WeighedBy::Scale}, {say::EntryForms::tr("both sides lifted"), WeighedBy::BothSides},
+                                                     {say::EntryForms::tr("one side lifted"), WeighedBy::OneSide}, {say::EntryForms::tr("hefted"), WeighedBy::Heft}}, weighedBy(weighing.weighing));
     const auto side = [&](std::size_t at) { return lift && lift->sides.size() > at ? std::optional(lift->sides[at].value()) : std::nullopt; };
-    auto* gross = form->quantity(tr("&Whole hive"), Kind::Mass, "weighings.gross_kg", scale && !unread ? std::optional(scale->gross.value()) : std::nullopt);
-    auto* one = form->quantity(tr("&One side"), Kind::Mass, "weighings.lift_kg", side(0));
-    auto* other = form->quantity(tr("The o&ther side"), Kind::Mass, "weighings.lift_kg", side(1));
-    auto* wet = form->flag(tr("Rain or snow lay &on it"), weighing.wet);
-    auto* felt = form->choice(tr("It &felt"), text::choices<book::HeftWord>(), heft ? *heft : book::HeftWord::Fair);
-    auto* note = form->lines(tr("&Note"), weighing.note);
+    auto* gross = form->quantity(say::EntryForms::tr("&Whole hive"), Quantity::Mass, "weighings.gross_kg", scale && !unread ? std::optional(scale->gross.value()) : std::nullopt);
+    auto* one = form->quantity(say::EntryForms::tr("&One side"), Quantity::Mass, "weighings.lift_kg", side(0));
+    auto* other = form->quantity(say::EntryForms::tr("The o&ther side"), Quantity::Mass, "weighings.lift_kg", side(1));
+    auto* wet = form->flag(say::EntryForms::tr("Rain or snow lay &on it"), weighing.wet);
+    auto* felt = form->choice(say::EntryForms::tr("It &felt"), text::choices<book::HeftWord>(), heft ? *heft : book::HeftWord::Fair);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), weighing.note);
     const auto fit = [=] {
         const auto by = chosen<WeighedBy>(how);
         showOnly(gross, by == WeighedBy::Scale);
@@ -139,7 +132,7 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
         now.weighing.date = dayOf(day);
         now.wet = wet->isChecked();
         now.note = plain(note);
-        const auto missing = [] { return tr("How much did it weigh?"); };
+        const auto missing = [] { return say::EntryForms::tr("How much did it weigh?"); };
         switch (chosen<WeighedBy>(how)) {
         case WeighedBy::Scale:
             if (!gross->value()) return missing();
@@ -162,14 +155,14 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
 }
 
 EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
-    auto* form = new EntryForm(parent, feed.id.number ? tr("Change the feed") : tr("What was fed"), yard);
-    auto* day = form->day(tr("&Day"), feed.feed.date);
-    auto* kind = form->choice(tr("&What"), text::choices<book::FeedKind>(), feed.feed.kind);
-    auto* sugar = form->quantity(tr("&Sugar in it"), Kind::Mass, "feeds.sugar_kg", number(feed.feed.sugar));
-    auto* syrup = form->quantity(tr("or s&yrup"), Kind::Volume, "feeds.syrup_l", number(feed.feed.syrup));
-    auto* ratio = form->line(tr("s&ugar to water, by weight"), feed.feed.ratio.value_or(feed.id.number ? "" : "3:2"));
-    auto* fondant = form->quantity(tr("&Fondant"), Kind::Mass, "feeds.fondant_kg", number(feed.feed.fondant));
-    auto* note = form->lines(tr("&Note"), feed.note);
+    auto* form = new EntryForm(parent, feed.id.number ? say::EntryForms::tr("Change the feed") : say::EntryForms::tr("What was fed"), yard);
+    auto* day = form->day(say::EntryForms::tr("&Day"), feed.feed.date);
+    auto* kind = form->choice(say::EntryForms::tr("&What"), text::choices<book::FeedKind>(), feed.feed.kind);
+    auto* sugar = form->quantity(say::EntryForms::tr("&Sugar in it"), Quantity::Mass, "feeds.sugar_kg", number(feed.feed.sugar));
+    auto* syrup = form->quantity(say::EntryForms::tr("or s&yrup"), Quantity::Volume, "feeds.syrup_l", number(feed.feed.syrup));
+    auto* ratio = form->line(say::EntryForms::tr("s&ugar to water, by weight"), feed.feed.ratio.value_or(feed.id.number ? "" : "3:2"));
+    auto* fondant = form->quantity(say::EntryForms::tr("&Fondant"), Quantity::Mass, "feeds.fondant_kg", number(feed.feed.fondant));
+    auto* note = form->lines(say::EntryForms::tr("&Note"), feed.note);
     const auto fit = [=] {
         const auto what = chosen<book::FeedKind>(kind);
         showOnly(sugar, what != book::FeedKind::Fondant);
@@ -188,7 +181,7 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
         else now.feed.sugar = mass(sugar);
         if (liquid) now.feed.syrup = volume(syrup);
         if (liquid && now.feed.syrup && !plain(ratio).empty()) now.feed.ratio = plain(ratio);
-        if (!now.feed.sugar && !now.feed.syrup && !now.feed.fondant) return tr("How much was fed?");
+        if (!now.feed.sugar && !now.feed.syrup && !now.feed.fondant) return say::EntryForms::tr("How much was fed?");
         now.note = plain(note);
         return written(now);
     });
@@ -197,13 +190,13 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
 }
 
 EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harvest) {
-    auto* form = new EntryForm(parent, harvest.id.number ? tr("Change the harvest") : tr("What was taken"), yard);
+    auto* form = new EntryForm(parent, harvest.id.number ? say::EntryForms::tr("Change the harvest") : say::EntryForms::tr("What was taken"), yard);
     const bool unsaid = harvest.id == book::HarvestId{};
-    auto* day = form->day(tr("&Day"), harvest.harvest.date);
-    auto* honey = form->quantity(tr("&Honey"), Kind::Mass, "harvests.kg", unsaid ? std::nullopt : std::optional(harvest.harvest.honey.value()));
-    auto* combs = form->quantity(tr("&Combs"), Kind::Whole, "harvests.combs", harvest.combs ? std::optional<double>(*harvest.combs) : std::nullopt);
-    auto* water = form->quantity(tr("&Water in it, %"), Kind::Number, "moisture_percent", harvest.moisturePercent);
-    auto* note = form->lines(tr("&Note"), harvest.note);
+    auto* day = form->day(say::EntryForms::tr("&Day"), harvest.harvest.date);
+    auto* honey = form->quantity(say::EntryForms::tr("&Honey"), Quantity::Mass, "harvests.kg", unsaid ? std::nullopt : std::optional(harvest.harvest.honey.value()));
+    auto* combs = form->quantity(say::EntryForms::tr("&Combs"), Quantity::Whole, "harvests.combs", harvest.combs ? std::optional<double>(*harvest.combs) : std::nullopt);
+    auto* water = form->quantity(say::EntryForms::tr("&Water in it, %"), Quantity::Number, "moisture_percent", harvest.moisturePercent);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), harvest.note);
     honey->require(true);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = harvest;
@@ -218,13 +211,13 @@ EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harve
 }
 
 EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& treatment) {
-    auto* form = new EntryForm(parent, treatment.id.number ? tr("Change the treatment") : tr("A treatment"), yard);
-    auto* day = form->day(tr("&From"), treatment.date);
-    auto* ended = form->flag(tr("It is &over"), treatment.until.has_value());
-    auto* until = form->day(tr("&Until"), treatment.until.value_or(treatment.date));
-    auto* what = form->line(tr("&What was given"), treatment.what);
-    auto* note = form->lines(tr("&Note"), treatment.note);
-    form->say(tr("Used only to warn about the honey. Which medicine may be given, how and when, the label, the vet and local law say."));
+    auto* form = new EntryForm(parent, treatment.id.number ? say::EntryForms::tr("Change the treatment") : say::EntryForms::tr("A treatment"), yard);
+    auto* day = form->day(say::EntryForms::tr("&From"), treatment.date);
+    auto* ended = form->flag(say::EntryForms::tr("It is &over"), treatment.until.has_value());
+    auto* until = form->day(say::EntryForms::tr("&Until"), treatment.until.value_or(treatment.date));
+    auto* what = form->line(say::EntryForms::tr("&What was given"), treatment.what);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), treatment.note);
+    form->say(say::EntryForms::tr("Used only to warn about the honey. Which medicine may be given, how and when, the label, the vet and local law say."));
     until->setEnabled(ended->isChecked());
     QObject::connect(ended, &QCheckBox::toggled, until, &QWidget::setEnabled);
     form->setEdit([=]() -> EntryForm::Made {
@@ -233,8 +226,8 @@ EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& t
         now.until = ended->isChecked() ? std::optional(dayOf(until)) : std::nullopt;
         now.what = plain(what);
         now.note = plain(note);
-        if (now.what.empty()) return tr("What was given?");
-        if (now.until && *now.until < now.date) return tr("It ends before it begins.");
+        if (now.what.empty()) return say::EntryForms::tr("What was given?");
+        if (now.until && *now.until < now.date) return say::EntryForms::tr("It ends before it begins.");
         return written(now);
     });
     form->open();
@@ -242,12 +235,12 @@ EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& t
 }
 
 EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome& outcome) {
-    auto* form = new EntryForm(parent, tr("How the winter went"), yard);
-    auto* day = form->day(tr("&Found out on"), outcome.date);
-    auto* alive = form->flag(tr("It is &alive"), outcome.alive);
-    auto* covered = form->quantity(tr("&Combs covered with bees"), Kind::Number, "bees.covered_combs", outcome.coveredCombs);
-    auto* left = form->quantity(tr("&Stores left"), Kind::Mass, "winter_outcomes.stores_left_kg", number(outcome.storesLeft));
-    auto* note = form->lines(tr("&Note"), outcome.note);
+    auto* form = new EntryForm(parent, say::EntryForms::tr("How the winter went"), yard);
+    auto* day = form->day(say::EntryForms::tr("&Found out on"), outcome.date);
+    auto* alive = form->flag(say::EntryForms::tr("It is &alive"), outcome.alive);
+    auto* covered = form->quantity(say::EntryForms::tr("&Combs covered with bees"), Quantity::Number, "bees.covered_combs", outcome.coveredCombs);
+    auto* left = form->quantity(say::EntryForms::tr("&Stores left"), Quantity::Mass, "winter_outcomes.stores_left_kg", number(outcome.storesLeft));
+    auto* note = form->lines(say::EntryForms::tr("&Note"), outcome.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = outcome;
         now.date = dayOf(day);
@@ -262,12 +255,12 @@ EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome&
 }
 
 EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sighting) {
-    auto* form = new EntryForm(parent, tr("A glance in winter"), yard);
-    auto* day = form->day(tr("&Day"), sighting.date);
-    auto* saw = form->choice(tr("What was &seen"), text::choices<book::SightingKind>(), sighting.saw);
-    auto* seams = form->quantity(tr("Seams the cluster &fills"), Kind::Number, "bees.seams", sighting.seams);
-    auto* stores = form->maybe(tr("Sealed s&tores in sight"), sighting.stores);
-    auto* note = form->lines(tr("&Note"), sighting.note);
+    auto* form = new EntryForm(parent, say::EntryForms::tr("A glance in winter"), yard);
+    auto* day = form->day(say::EntryForms::tr("&Day"), sighting.date);
+    auto* saw = form->choice(say::EntryForms::tr("What was &seen"), text::choices<book::SightingKind>(), sighting.saw);
+    auto* seams = form->quantity(say::EntryForms::tr("Seams the cluster &fills"), Quantity::Number, "bees.seams", sighting.seams);
+    auto* stores = form->maybe(say::EntryForms::tr("Sealed s&tores in sight"), sighting.stores);
+    auto* note = form->lines(say::EntryForms::tr("&Note"), sighting.note);
     const auto fit = [=] { showOnly(seams, chosen<book::SightingKind>(saw) == book::SightingKind::Cluster); };
     QObject::connect(saw, &QComboBox::currentIndexChanged, form, fit);
     fit();

@@ -7,7 +7,6 @@
 #include "widgets/job_table.h"
 #include "widgets/record_list.h"
 
-#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
@@ -19,18 +18,14 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("FeedingPage", text);
-}
-
 } // namespace
 
 QString recipeWords(const feeding::FeedingPlan& plan) {
     QStringList lines;
     if (plan.syrup.sugar > Mass(0.05))
-        lines << tr("%1 of white sugar into %2 of water: %3 of syrup, %4 by mass")
+        lines << FeedingPage::tr("%1 of white sugar into %2 of water: %3 of syrup, %4 by mass")
                      .arg(words::kilograms(plan.syrup.sugar), words::litres(plan.syrup.water), words::litres(plan.syrup.volume), QString::fromStdString(plan.ratio.printed));
-    if (plan.fondant > Mass(0.05)) lines << tr("%1 of fondant, touching the cluster").arg(words::kilograms(plan.fondant));
+    if (plan.fondant > Mass(0.05)) lines << FeedingPage::tr("%1 of fondant, touching the cluster").arg(words::kilograms(plan.fondant));
     return lines.join(QLatin1Char('\n'));
 }
 
@@ -38,22 +33,22 @@ QString ratioWords(const feeding::FeedingPlan& plan) {
     if (plan.syrup.sugar <= Mass(0.05)) return {};
     const QString days = QLocale().toString(plan.advised.warmDaysLeft), warm = words::temperature(celsius(15), 0);
     if (plan.advised.thin)
-        return tr("Thin enough to take quickly: %1 days with more than %2 at their warmest are usual before the last day, time to ripen it.").arg(days, warm);
-    return tr("Thick, because only %1 days with more than %2 at their warmest are usual before the last day: less water to drive off.").arg(days, warm);
+        return FeedingPage::tr("Thin enough to take quickly: %1 days with more than %2 at their warmest are usual before the last day, time to ripen it.").arg(days, warm);
+    return FeedingPage::tr("Thick, because only %1 days with more than %2 at their warmest are usual before the last day: less water to drive off.").arg(days, warm);
 }
 
 QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
     QStringList said;
     if (plan.lastDay && plan.syrup.sugar > Mass(0.05))
-        said << tr("Nothing liquid after %1: what is taken later no longer ripens.").arg(words::date(winter.date(*plan.lastDay)));
+        said << FeedingPage::tr("Nothing liquid after %1: what is taken later no longer ripens.").arg(words::date(winter.date(*plan.lastDay)));
     const auto& limits = plan.limits;
-    if (limits.roomFull) said << tr("The combs have no room for more: take a full comb out, or add drawn comb, before feeding on.");
-    if (limits.deadlinePassed) said << tr("It is too late for syrup; fondant instead.");
-    if (limits.tooSlow) said << tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
-    if (limits.afterAdvised) said << tr("Part of it comes later than is best: begin at once.");
-    if (limits.smallLotsOnly) said << tr("Thick syrup in lots of %1 might still be taken, but may stay open.").arg(words::litres(litres(1)));
+    if (limits.roomFull) said << FeedingPage::tr("The combs have no room for more: take a full comb out, or add drawn comb, before feeding on.");
+    if (limits.deadlinePassed) said << FeedingPage::tr("It is too late for syrup; fondant instead.");
+    if (limits.tooSlow) said << FeedingPage::tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
+    if (limits.afterAdvised) said << FeedingPage::tr("Part of it comes later than is best: begin at once.");
+    if (limits.smallLotsOnly) said << FeedingPage::tr("Thick syrup in lots of %1 might still be taken, but may stay open.").arg(words::litres(litres(1)));
     if (plan.crystallisingGPerKg > 1)
-        said << tr("On the coldest likely night up to %1 of 100 parts of the sugar may set as crystals: warm the syrup, give it in small lots.").arg(QLocale().toString(plan.crystallisingGPerKg / 10, 'f', 0));
+        said << FeedingPage::tr("On the coldest likely night up to %1 of 100 parts of the sugar may set as crystals: warm the syrup, give it in small lots.").arg(QLocale().toString(plan.crystallisingGPerKg / 10, 'f', 0));
     return said;
 }
 

@@ -26,7 +26,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-using Kind = QuantityField::Kind;
+using Quantity = QuantityField::Kind;
 constexpr int everyYear = 2001; // any year without a leap day
 
 QLabel* heading(QWidget* parent, const QString& words) {
@@ -83,7 +83,7 @@ void PlacePage::build() {
     across->addLayout(right, 1);
 }
 
-QuantityField* PlacePage::quantity(const QString& name, Kind kind, const char* field) {
+QuantityField* PlacePage::quantity(const QString& name, QuantityField::Kind kind, const char* field) {
     return new QuantityField(this, name, kind, yard_->book()->reference()->field(field));
 }
 
@@ -92,7 +92,7 @@ QLayout* PlacePage::buildWhere() {
     name_->setAccessibleName(tr("Name of the yard"));
     place_ = new PlaceField(this);
     place_->useReference(yard_->book()->reference());
-    elevation_ = quantity(tr("Height above the sea, m"), Kind::Number, "site.elevation_m");
+    elevation_ = quantity(tr("Height above the sea, m"), Quantity::Number, "site.elevation_m");
     flow_ = new QComboBox(this);
     flow_->setAccessibleName(tr("Autumn flow still to come"));
     for (const auto& [words, each] : text::choices<book::FlowStrength>()) flow_->addItem(words, static_cast<int>(each));
@@ -129,14 +129,14 @@ QLayout* PlacePage::buildWhere() {
 QLayout* PlacePage::buildOwnClimate() {
     auto* grid = new QGridLayout;
     grid->setContentsMargins(0, 0, 0, 0);
-    latitude_ = quantity(tr("Latitude"), Kind::Number, "site.latitude");
+    latitude_ = quantity(tr("Latitude"), Quantity::Number, "site.latitude");
     grid->addWidget(new QLabel(tr("latitude"), this), 0, 0);
     grid->addWidget(latitude_, 0, 1, 1, 2);
     connect(latitude_, &QuantityField::told, this, &PlacePage::writeOwnClimate);
     const QLocale locale;
     for (int month = 0; month < 12; ++month) {
         const QString name = locale.standaloneMonthName(month + 1, QLocale::ShortFormat);
-        auto* field = quantity(tr("Mean temperature of %1").arg(locale.standaloneMonthName(month + 1)), Kind::Temperature, "site.monthly_mean_c");
+        auto* field = quantity(tr("Mean temperature of %1").arg(locale.standaloneMonthName(month + 1)), Quantity::Temperature, "site.monthly_mean_c");
         field->setMaximumWidth(fontMetrics().averageCharWidth() * 11);
         auto* label = quietLabel(this, false);
         label->setText(name);
@@ -190,11 +190,11 @@ QLayout* PlacePage::buildSeason() {
 }
 
 QLayout* PlacePage::buildWishes() {
-    risk_ = new QuantityField(this, tr("Winters of a hundred that may touch the reserve"), Kind::Number, nullptr);
-    reserve_ = quantity(tr("Reserve never to be touched"), Kind::Mass, "wish.reserve_kg");
-    visits_ = quantity(tr("Days between visits"), Kind::Whole, "wish.visit_every_days");
-    price_ = quantity(tr("Price of a kilogram of sugar"), Kind::Number, "yards.sugar_price_per_kg");
-    bag_ = quantity(tr("Sugar in a bag"), Kind::Mass, "yards.bag_kg");
+    risk_ = new QuantityField(this, tr("Winters of a hundred that may touch the reserve"), Quantity::Number, nullptr);
+    reserve_ = quantity(tr("Reserve never to be touched"), Quantity::Mass, "wish.reserve_kg");
+    visits_ = quantity(tr("Days between visits"), Quantity::Whole, "wish.visit_every_days");
+    price_ = quantity(tr("Price of a kilogram of sugar"), Quantity::Number, "yards.sugar_price_per_kg");
+    bag_ = quantity(tr("Sugar in a bag"), Quantity::Mass, "yards.bag_kg");
     currency_ = new QLineEdit(this);
     currency_->setAccessibleName(tr("Currency, three letters"));
     currency_->setMaxLength(3);

@@ -7,7 +7,6 @@
 #include "widgets/job_table.h"
 #include "widgets/place_page.h"
 
-#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
@@ -23,46 +22,44 @@
 namespace winterlarder::desk {
 
 QString yardSentence(const YardPlan& plan) {
-    const auto tr = [](const char* text, int n) { return QCoreApplication::translate("YardView", text, nullptr, n); };
     QStringList parts;
-    if (plan.feed > 0) parts << tr("%n to feed", plan.feed);
-    if (plan.unite > 0) parts << tr("%n to unite", plan.unite);
-    if (plan.harvest > 0) parts << tr("%n with honey to spare", plan.harvest);
-    if (plan.leave > 0) parts << tr("%n to leave alone", plan.leave);
-    if (plan.cannotSay > 0) parts << tr("%n not known enough", plan.cannotSay);
+    if (plan.feed > 0) parts << YardView::tr("%n to feed", nullptr, plan.feed);
+    if (plan.unite > 0) parts << YardView::tr("%n to unite", nullptr, plan.unite);
+    if (plan.harvest > 0) parts << YardView::tr("%n with honey to spare", nullptr, plan.harvest);
+    if (plan.leave > 0) parts << YardView::tr("%n to leave alone", nullptr, plan.leave);
+    if (plan.cannotSay > 0) parts << YardView::tr("%n not known enough", nullptr, plan.cannotSay);
     int all = plan.feed + plan.unite + plan.harvest + plan.leave + plan.cannotSay + plan.waiting;
     for (const auto& [state, count] : plan.followed) {
         using State = tracking::FollowState;
         all += count;
         switch (state) {
-        case State::OnCourse: parts << tr("%n on course", count); break;
-        case State::EatingFaster: parts << tr("%n eating faster than planned", count); break;
-        case State::EatingSlower: parts << tr("%n eating less than planned", count); break;
-        case State::ActNow: parts << tr("%n to be fed now", count); break;
-        case State::Dead: parts << tr("%n dead", count); break;
-        case State::CannotSay: parts << tr("%n that must be weighed again", count); break;
+        case State::OnCourse: parts << YardView::tr("%n on course", nullptr, count); break;
+        case State::EatingFaster: parts << YardView::tr("%n eating faster than planned", nullptr, count); break;
+        case State::EatingSlower: parts << YardView::tr("%n eating less than planned", nullptr, count); break;
+        case State::ActNow: parts << YardView::tr("%n to be fed now", nullptr, count); break;
+        case State::Dead: parts << YardView::tr("%n dead", nullptr, count); break;
+        case State::CannotSay: parts << YardView::tr("%n that must be weighed again", nullptr, count); break;
         }
     }
-    if (plan.waiting > 0) parts << tr("%n being worked out", plan.waiting);
-    if (all == 0) return QCoreApplication::translate("YardView", "No colony is open.");
-    return (all == 1 ? tr("One colony: %1.", all) : tr("%n colonies: %1.", all)).arg(parts.join(QStringLiteral(", ")));
+    if (plan.waiting > 0) parts << YardView::tr("%n being worked out", nullptr, plan.waiting);
+    if (all == 0) return YardView::tr("No colony is open.");
+    return (all == 1 ? YardView::tr("One colony: %1.") : YardView::tr("%n colonies: %1.", nullptr, all)).arg(parts.join(QStringLiteral(", ")));
 }
 
 QString yardSmallLine(const YardPlan& plan) {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("YardView", text); };
     if (plan.totals.lastSyrupDay && plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05))
-        return tr("Buy %1 of white sugar once the combs have moved, %2 if they stay; the last syrup must be taken by %3. Feed in the evening, all that are due on a day the same evening.")
+        return YardView::tr("Buy %1 of white sugar once the combs have moved, %2 if they stay; the last syrup must be taken by %3. Feed in the evening, all that are due on a day the same evening.")
             .arg(words::kilograms(plan.totals.sugarOnceCombsMoved), words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
     if (plan.totals.lastSyrupDay)
-        return tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
+        return YardView::tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
             .arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
     return {};
 }
 
 QString giftWords(const advice::CombGift& gift) {
     const auto combs = static_cast<int>(gift.combs.size());
-    const QString said = combs == 1 ? QCoreApplication::translate("YardView", "one comb (%1) from %2 to %3")
-                                     : QCoreApplication::translate("YardView", "%n combs (%1) from %2 to %3", nullptr, combs);
+    const QString said = combs == 1 ? YardView::tr("one comb (%1) from %2 to %3")
+                                     : YardView::tr("%n combs (%1) from %2 to %3", nullptr, combs);
     return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to));
 }
 

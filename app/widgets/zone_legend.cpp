@@ -15,7 +15,7 @@ namespace winterlarder::desk {
 namespace {
 
 constexpr int swatch = 14;
-constexpr int gap = 14;
+constexpr int legendGap = 14;
 constexpr int near = 4;
 
 struct Entry {
@@ -33,7 +33,7 @@ std::vector<Entry> entries(const QFontMetrics& metrics) {
     for (auto& entry : all) {
         entry.left = x;
         entry.wide = swatch + near + metrics.horizontalAdvance(entry.name) + near + metrics.horizontalAdvance(entry.key) + 8;
-        x += entry.wide + gap;
+        x += entry.wide + legendGap;
     }
     return all;
 }

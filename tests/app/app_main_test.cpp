@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/language.h"
 #include "desk/qt_types.h"
 #include "widgets/icons.h"
 
@@ -20,6 +21,7 @@ int main(int count, char** given) {
     const QTemporaryDir settings;
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
     winterlarder::desk::openResources();
+    winterlarder::desk::speakLanguageOf(QLocale(), application);
     winterlarder::desk::registerQtTypes();
     return RUN_ALL_TESTS();
 }

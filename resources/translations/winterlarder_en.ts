@@ -1,0 +1,403 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en_GB" sourcelanguage="en">
+<context>
+    <name>CommandLine</name>
+    <message numerus="yes">
+        <source>%n entries changed
+</source>
+        <translation>
+            <numerusform>One entry changed
+</numerusform>
+            <numerusform>%n entries changed
+</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Learned</name>
+    <message numerus="yes">
+        <source>Learned from %n winters of colonies</source>
+        <translation>
+            <numerusform>Learned from one winter of a colony</numerusform>
+            <numerusform>Learned from %n winters of colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>First forage comes %1 days later than the climate says (SD %2; %n springs).</source>
+        <translation>
+            <numerusform>First forage comes %1 days later than the climate says (SD %2; one spring).</numerusform>
+            <numerusform>First forage comes %1 days later than the climate says (SD %2; %n springs).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>First forage comes %1 days earlier than the climate says (SD %2; %n springs).</source>
+        <translation>
+            <numerusform>First forage comes %1 days earlier than the climate says (SD %2; one spring).</numerusform>
+            <numerusform>First forage comes %1 days earlier than the climate says (SD %2; %n springs).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n forecasts can be compared with what happened: %1 lay within their bands of nine in ten. Their mean score is %2, that of the region&apos;s handbook figure %3 (how far off, smaller is better).</source>
+        <translation>
+            <numerusform>One forecast can be compared with what happened: %1 lay within its band of nine in ten. Its score is %2, that of the region&apos;s handbook figure %3 (how far off, smaller is better).</numerusform>
+            <numerusform>%n forecasts can be compared with what happened: %1 lay within their bands of nine in ten. Their mean score is %2, that of the region&apos;s handbook figure %3 (how far off, smaller is better).</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RecordRows</name>
+    <message numerus="yes">
+        <source>%n combs looked at</source>
+        <translation>
+            <numerusform>one comb looked at</numerusform>
+            <numerusform>%n combs looked at</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 on %n combs</source>
+        <translation>
+            <numerusform>%1 on one comb</numerusform>
+            <numerusform>%1 on %n combs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n boxes, %1</source>
+        <translation>
+            <numerusform>one box, %1</numerusform>
+            <numerusform>%n boxes, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; from %n simulated winters</source>
+        <translation>
+            <numerusform>%1; from one simulated winter</numerusform>
+            <numerusform>%1; from %n simulated winters</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Remark</name>
+    <message numerus="yes">
+        <source>Measured temperatures of %n days stand for the weather so far.</source>
+        <translation>
+            <numerusform>Measured temperatures of one day stand for the weather so far.</numerusform>
+            <numerusform>Measured temperatures of %n days stand for the weather so far.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Over %n winters these bees ate %{percent:0} % more than the model says; used from now on.</source>
+        <translation>
+            <numerusform>Over one winter these bees ate %{percent:0} % more than the model says; used from now on.</numerusform>
+            <numerusform>Over %n winters these bees ate %{percent:0} % more than the model says; used from now on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Over %n winters these bees ate %{percent:0} % less than the model says; used from now on.</source>
+        <translation>
+            <numerusform>Over one winter these bees ate %{percent:0} % less than the model says; used from now on.</numerusform>
+            <numerusform>Over %n winters these bees ate %{percent:0} % less than the model says; used from now on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Over %n winters these bees ate what the model says, within 2 %.</source>
+        <translation>
+            <numerusform>Over one winter these bees ate what the model says, within 2 %.</numerusform>
+            <numerusform>Over %n winters these bees ate what the model says, within 2 %.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Over %n winters they lost bees %{percent:0} % faster than the model says; used from now on.</source>
+        <translation>
+            <numerusform>Over one winter they lost bees %{percent:0} % faster than the model says; used from now on.</numerusform>
+            <numerusform>Over %n winters they lost bees %{percent:0} % faster than the model says; used from now on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Over %n winters they lost bees %{percent:0} % more slowly than the model says; used from now on.</source>
+        <translation>
+            <numerusform>Over one winter they lost bees %{percent:0} % more slowly than the model says; used from now on.</numerusform>
+            <numerusform>Over %n winters they lost bees %{percent:0} % more slowly than the model says; used from now on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Going by %n springs, first forage comes %{days:1} days later here than the climate says; used from now on.</source>
+        <translation>
+            <numerusform>Going by one spring, first forage comes %{days:1} days later here than the climate says; used from now on.</numerusform>
+            <numerusform>Going by %n springs, first forage comes %{days:1} days later here than the climate says; used from now on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Going by %n springs, first forage comes %{days:1} days earlier here than the climate says; used from now on.</source>
+        <translation>
+            <numerusform>Going by one spring, first forage comes %{days:1} days earlier here than the climate says; used from now on.</numerusform>
+            <numerusform>Going by %n springs, first forage comes %{days:1} days earlier here than the climate says; used from now on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The combs were seen %n days before the day asked about; the model counts %{used} used since.</source>
+        <translation>
+            <numerusform>The combs were seen one day before the day asked about; the model counts %{used} used since.</numerusform>
+            <numerusform>The combs were seen %n days before the day asked about; the model counts %{used} used since.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The combs were seen %n days before the day asked about; the model counts %{gained} brought in since.</source>
+        <translation>
+            <numerusform>The combs were seen one day before the day asked about; the model counts %{gained} brought in since.</numerusform>
+            <numerusform>The combs were seen %n days before the day asked about; the model counts %{gained} brought in since.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cold may lock the bees in for %n days on end, when nothing can be fed: be cautious and plan for a short risk of 10 of 100.</source>
+        <translation>
+            <numerusform>Cold may lock the bees in for a day on end, when nothing can be fed: be cautious and plan for a short risk of 10 of 100.</numerusform>
+            <numerusform>Cold may lock the bees in for %n days on end, when nothing can be fed: be cautious and plan for a short risk of 10 of 100.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Syrup 3:2 by mass: %n warm days are left to ripen it.</source>
+        <translation>
+            <numerusform>Syrup 3:2 by mass: one warm day is left to ripen it.</numerusform>
+            <numerusform>Syrup 3:2 by mass: %n warm days are left to ripen it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off.</source>
+        <translation>
+            <numerusform>Syrup 2:1 by mass: with one warm day left the bees should have less water to drive off.</numerusform>
+            <numerusform>Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Before buying sugar: %n combs with about %{kg} can come from %{from}.</source>
+        <translation>
+            <numerusform>Before buying sugar: one comb with about %{kg} can come from %{from}.</numerusform>
+            <numerusform>Before buying sugar: %n combs with about %{kg} can come from %{from}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Before buying sugar: %n combs with about %{kg} can come from another colony of the yard.</source>
+        <translation>
+            <numerusform>Before buying sugar: one comb with about %{kg} can come from another colony of the yard.</numerusform>
+            <numerusform>Before buying sugar: %n combs with about %{kg} can come from another colony of the yard.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Steps</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and one more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>WindowWords</name>
+    <message numerus="yes">
+        <source>%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.</source>
+        <translation>
+            <numerusform>One comb may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.</numerusform>
+            <numerusform>%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.</source>
+        <translation>
+            <numerusform>One comb may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.</numerusform>
+            <numerusform>%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::CombStrip</name>
+    <message numerus="yes">
+        <source>%n combs, the lowest box %1 from side to side</source>
+        <translation>
+            <numerusform>one comb, the lowest box %1 from side to side</numerusform>
+            <numerusform>%n combs, the lowest box %1 from side to side</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::ImportDialog</name>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>one new</numerusform>
+            <numerusform>%n new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changed</source>
+        <translation>
+            <numerusform>one changed</numerusform>
+            <numerusform>%n changed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n said already, left out</source>
+        <translation>
+            <numerusform>one said already, left out</numerusform>
+            <numerusform>%n said already, left out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.</source>
+        <translation>
+            <numerusform>A whole book of one entry. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.</numerusform>
+            <numerusform>A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing can be imported before this is put right in the file: %n faults.</source>
+        <translation>
+            <numerusform>Nothing can be imported before this is put right in the file: one fault.</numerusform>
+            <numerusform>Nothing can be imported before this is put right in the file: %n faults.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::PlacePage</name>
+    <message numerus="yes">
+        <source>%1, give or take %n days</source>
+        <translation>
+            <numerusform>%1, give or take a day</numerusform>
+            <numerusform>%1, give or take %n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::ScalePlot</name>
+    <message numerus="yes">
+        <source>%n measurements</source>
+        <translation>
+            <numerusform>one measurement</numerusform>
+            <numerusform>%n measurements</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::WeatherDialog</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and one more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::YardListModel</name>
+    <message numerus="yes">
+        <source>%n colonies</source>
+        <translation>
+            <numerusform>One colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::YardView</name>
+    <message numerus="yes">
+        <source>%n to feed</source>
+        <translation>
+            <numerusform>one to feed</numerusform>
+            <numerusform>%n to feed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to unite</source>
+        <translation>
+            <numerusform>one to unite</numerusform>
+            <numerusform>%n to unite</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with honey to spare</source>
+        <translation>
+            <numerusform>one with honey to spare</numerusform>
+            <numerusform>%n with honey to spare</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to leave alone</source>
+        <translation>
+            <numerusform>one to leave alone</numerusform>
+            <numerusform>%n to leave alone</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not known enough</source>
+        <translation>
+            <numerusform>one not known enough</numerusform>
+            <numerusform>%n not known enough</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on course</source>
+        <translation>
+            <numerusform>one on course</numerusform>
+            <numerusform>%n on course</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n eating faster than planned</source>
+        <translation>
+            <numerusform>one eating faster than planned</numerusform>
+            <numerusform>%n eating faster than planned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n eating less than planned</source>
+        <translation>
+            <numerusform>one eating less than planned</numerusform>
+            <numerusform>%n eating less than planned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be fed now</source>
+        <translation>
+            <numerusform>one to be fed now</numerusform>
+            <numerusform>%n to be fed now</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dead</source>
+        <translation>
+            <numerusform>one dead</numerusform>
+            <numerusform>%n dead</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n that must be weighed again</source>
+        <translation>
+            <numerusform>one that must be weighed again</numerusform>
+            <numerusform>%n that must be weighed again</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n being worked out</source>
+        <translation>
+            <numerusform>one being worked out</numerusform>
+            <numerusform>%n being worked out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colonies: %1.</source>
+        <translation>
+            <numerusform>One colony: %1.</numerusform>
+            <numerusform>%n colonies: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n combs (%1) from %2 to %3</source>
+        <translation>
+            <numerusform>one comb (%1) from %2 to %3</numerusform>
+            <numerusform>%n combs (%1) from %2 to %3</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>
