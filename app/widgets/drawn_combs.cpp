@@ -46,7 +46,7 @@ QString sureness(const DrawnComb& drawn) {
     switch (seenOf(drawn.record)) {
     case Seen::OneFace: return say::DrawnCombs::tr("one face seen");
     case Seen::ThroughWindow: return say::DrawnCombs::tr("seen through a window");
-    default: return drawn.record.measured ? say::DrawnCombs::tr("measured on a photograph") : CombDrawing::tr("both faces seen");
+    default: return drawn.record.measured ? say::DrawnCombs::tr("measured on a photograph") : say::DrawnCombs::tr("both faces seen");
     }
 }
 
