@@ -129,7 +129,12 @@ void ColonyView::showAnswer() {
     if (leading) answer_->show(*leading);
     else answer_->show(*colony);
     // The picture of a followed winter is on the page "On the scale"; an empty one of autumn's question would say nothing.
-    picture_->setVisible(!(leading && colony->answered && colony->answered->picture.empty()));
+    picture_->setVisible(pictureWanted_ && !(leading && colony->answered && colony->answered->picture.empty()));
+}
+
+void ColonyView::wantPicture(bool wanted) {
+    pictureWanted_ = wanted;
+    showAnswer();
 }
 
 void ColonyView::refresh() {

@@ -44,6 +44,7 @@ public:
     void useAdviser(std::shared_ptr<const Adviser> adviser);
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
+    void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);
@@ -66,6 +67,7 @@ private:
     StoryPage* story_;
     WhatIfPage* whatIf_;
     std::unique_ptr<Trying> trying_;
+    bool pictureWanted_ = true;
 };
 
 } // namespace winterlarder::desk

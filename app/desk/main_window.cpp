@@ -10,6 +10,7 @@
 #include "widgets/banner.h"
 #include "widgets/card.h"
 #include "widgets/colours.h"
+#include "widgets/fields.h"
 #include "widgets/icons.h"
 #include "widgets/why_window.h"
 #include "widgets/yard_delegate.h"
@@ -79,12 +80,9 @@ QWidget* MainWindow::buildYardHead() {
     yards_ = new QComboBox(head);
     yards_->setAccessibleName(tr("Which yard"));
     yards_->hide();
-    day_ = new QDateEdit(head);
-    day_->setCalendarPopup(true);
+    day_ = desk::dayField(head, tr("Day asked about"));
     day_->setDisplayFormat(tr("d MMMM yyyy"));
-    day_->setAccessibleName(tr("Day asked about"));
     day_->setToolTip(tr("The day asked about: what was written down later does not count yet"));
-    day_->setKeyboardTracking(false);
     day_->setDateRange(QDate(1900, 1, 1), QDate(2200, 12, 31));
     auto* label = quietLabel(head, false);
     label->setText(tr("as of"));

@@ -94,6 +94,11 @@ void MainWindow::buildViewMenu() {
     addUnits(tr("Pounds and US &gallons"), UnitSystem::UnitedStates);
     addUnits(tr("Pounds and i&mperial gallons"), UnitSystem::Imperial);
     menu->addSeparator();
+    auto* picture = menu->addAction(tr("&Winter picture"), QKeySequence(Qt::Key_F8));
+    picture->setCheckable(true);
+    picture->setChecked(true);
+    connect(picture, &QAction::toggled, colonyView_, &ColonyView::wantPicture);
+    menu->addSeparator();
     const auto addPage = [&](const QString& text, int page, Qt::Key key) {
         menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->pages()->setCurrentIndex(page); });
     };

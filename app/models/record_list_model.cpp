@@ -28,7 +28,7 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::AccessibleTextRole) return tr("%1, %2: %3").arg(words::longDate(row.date), row.what, row.details);
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
-    case DateColumn: return words::longDate(row.date);
+    case DateColumn: return words::dateWithYear(row.date);
     case WhatColumn: return row.what;
     case DetailsColumn: return row.details;
     default: return {};

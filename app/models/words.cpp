@@ -68,6 +68,14 @@ QString name(MassUnit unit) {
     return utf8(symbol(unit));
 }
 
+QString name(VolumeUnit unit) {
+    return utf8(symbol(unit));
+}
+
+QString name(LengthUnit unit) {
+    return utf8(symbol(unit));
+}
+
 QString name(TemperatureUnit unit) {
     return utf8(symbol(unit));
 }
@@ -139,6 +147,10 @@ QString date(Date date) {
 
 QString dateWithWeekday(Date date) {
     return QLocale().toString(toQDate(date), say::WindowWords::tr("ddd d MMM"));
+}
+
+QString dateWithYear(Date date) {
+    return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMM yyyy"));
 }
 
 QString longDate(Date date) {

@@ -23,6 +23,8 @@ MassUnit shownSmallMass();
 TemperatureUnit shownTemperature();
 LengthUnit shownLength();
 QString name(MassUnit unit);        //!< "kg"
+QString name(VolumeUnit unit);      //!< "L"
+QString name(LengthUnit unit);      //!< "mm"
 QString name(TemperatureUnit unit); //!< "\u00b0C"
 
 QString kilograms(Mass mass);              //!< "2.6 kg"
@@ -39,6 +41,7 @@ QString ofHundred(const Share& share);     //!< "17", a count out of 100 simulat
 QString bees(const Spread<BeeCount>& bees); //!< "15,000 (12,000 to 18,500)"
 QString date(Date date);                   //!< "19 May"
 QString dateWithWeekday(Date date);        //!< "Tue 15 Sept"
+QString dateWithYear(Date date);           //!< "12 Sept 2026"
 QString longDate(Date date);               //!< "12 September 2026"
 QDate toQDate(Date date);
 Date fromQDate(QDate date);

@@ -116,8 +116,28 @@ void WinterCanvas::colourAll(const Colours& colours) {
     ground.setAlphaF(0.86F);
     useLegend_->setBrush(ground);
     useLegend_->setFont(plot_->font());
-    useLegend_->setMinimumSize(0, QFontMetrics(plot_->font()).height() + 6);
+    useLegend_->setMinimumSize(legendSize());
     dots_->setMinimumSize(QFontMetrics(plot_->font()).horizontalAdvance(dotsHeading().section(QLatin1Char('\n'), 1)) + 6, 50);
+}
+
+QSize WinterCanvas::legendSize() const {
+    return {0, useShown_ ? QFontMetrics(plot_->font()).height() + 6 : 0};
+}
+
+void WinterCanvas::showUse(bool shown) {
+    if (shown == useShown_) return;
+    useShown_ = shown;
+    use_->setVisible(shown);
+    use_->setAutoMargins(shown ? QCP::msAll : QCP::msNone);
+    if (!shown) use_->setMargins({});
+    use_->setMinimumSize(50, shown ? 50 : 0);
+    useLegend_->setVisible(shown);
+    useLegend_->setMargins(shown ? QMargins(6, 1, 6, 7) : QMargins());
+    useLegend_->setMinimumSize(legendSize());
+    for (QCPLayoutElement* part : std::initializer_list<QCPLayoutElement*>{use_, useLegend_}) {
+        part->setSizeConstraintRect(QCPLayoutElement::scrOuterRect);
+        part->setMaximumSize(QWIDGETSIZE_MAX, shown ? QWIDGETSIZE_MAX : 0);
+    }
 }
 
 void WinterCanvas::removeDrawn() {

@@ -22,6 +22,7 @@ public:
     //! A line through both panels at a day; nothing takes it away.
     void markDay(std::optional<SeasonDay> day);
     std::optional<SeasonDay> dayAt(QPointF point) const;
+    void showUse(bool shown); //!< what is eaten and how cold it is, below the stores
 
 private:
     struct MarkLabel {
@@ -51,6 +52,7 @@ private:
     void drawUse(const WinterPicture& picture, const Colours& colours);
     QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill, const QString& name, QCPGraph* below);
     void fitToSize();
+    QSize legendSize() const;
     void placeMarkLabels();
     void placeDots();
 
@@ -65,6 +67,7 @@ private:
     std::vector<MarkLabel> markLabels_;
     std::vector<DotColumn> dotColumns_;
     double highestKg_ = 10;
+    bool useShown_ = true;
     QCPRange days_;
 };
 

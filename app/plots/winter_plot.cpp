@@ -94,6 +94,11 @@ void WinterPlot::changeEvent(QEvent* event) {
         redraw();
 }
 
+void WinterPlot::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    canvas_->showUse(height() >= 18 * fontMetrics().height());
+}
+
 QString WinterPlot::readout(SeasonDay day) const {
     if (!picture_ || picture_->empty() || day < picture_->first || day > picture_->last) return {};
     const auto at = static_cast<std::size_t>(day - picture_->first);

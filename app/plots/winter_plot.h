@@ -40,13 +40,14 @@ public:
     bool save(const QString& path, QSize size);
 
     QSize sizeHint() const override { return {980, 420}; }
-    QSize minimumSizeHint() const override { return {460, 260}; }
+    QSize minimumSizeHint() const override { return {460, 150}; }
 
 signals:
     void dayRead(const QString& text); //!< empty when the pointer has left
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override; //!< where there is little height the stores get all of it
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -46,7 +46,9 @@ void BoxesField::addLine(const book::BoxRecord& box) {
     } else {
         line.format->setCurrentIndex(line.format->findData(QString::fromStdString(std::get<std::string>(box.format))));
     }
-    line.format->setMinimumContentsLength(18);
+    line.format->setMinimumContentsLength(26);
+    line.format->setToolTip(line.format->currentText());
+    connect(line.format, &QComboBox::currentTextChanged, line.format, &QComboBox::setToolTip);
     line.format->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     line.combs->setRange(0, 40);
     line.combs->setSpecialValueText(tr("as usual"));

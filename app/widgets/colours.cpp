@@ -141,6 +141,7 @@ QHeaderView { background: %card; }
 QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 6px; text-align: left; }
 QTableView::item { padding: 0 6px; border: none; }
 QScrollArea, #page { background: transparent; border: none; }
+QCalendarWidget { min-width: 320px; }
 QToolTip { background: %card; color: %text; border: 1px solid %edge; padding: 3px; }
 QMenuBar { background: %desk; color: %text; }
 QMenuBar::item { padding: 5px 11px; background: transparent; }

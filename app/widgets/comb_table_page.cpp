@@ -58,6 +58,11 @@ CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yar
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
 }
 
+void CombTablePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    portrait_->setVisible(width() > 110 * fontMetrics().averageCharWidth());
+}
+
 void CombTablePage::show(ColonyId id) {
     colony_ = id;
     refresh();

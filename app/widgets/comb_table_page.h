@@ -41,6 +41,9 @@ public:
 signals:
     void combChosen(int comb);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override; //!< the drawing gives way where there is little width
+
 private:
     void refresh();
     void drawComb();

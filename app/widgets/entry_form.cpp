@@ -3,6 +3,7 @@
 
 #include "models/words.h"
 #include "widgets/card.h"
+#include "widgets/fields.h"
 
 #include <QCheckBox>
 #include <QDateEdit>
@@ -70,9 +71,8 @@ QuantityField* EntryForm::quantity(const QString& label, QuantityField::Kind kin
 }
 
 QDateEdit* EntryForm::day(const QString& label, Date day) {
-    auto* field = new QDateEdit(words::toQDate(day), this);
-    field->setCalendarPopup(true);
-    field->setDisplayFormat(tr("d MMM yyyy"));
+    auto* field = dayField(this, label);
+    field->setDate(words::toQDate(day));
     add(label, field);
     return field;
 }

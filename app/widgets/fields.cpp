@@ -2,6 +2,7 @@
 #include "widgets/fields.h"
 
 #include "models/words.h"
+#include "text/contexts.h"
 #include "widgets/quantity_field.h"
 
 #include <QComboBox>
@@ -23,6 +24,15 @@ QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, 
     field->setAccessibleName(name);
     field->setToolTip(name);
     field->setAlignment(Qt::AlignRight);
+    return field;
+}
+
+QDateEdit* dayField(QWidget* parent, const QString& name) {
+    auto* field = new QDateEdit(parent);
+    field->setCalendarPopup(true);
+    field->setDisplayFormat(say::Fields::tr("d MMM yyyy"));
+    field->setKeyboardTracking(false);
+    field->setAccessibleName(name);
     return field;
 }
 
@@ -105,11 +115,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     heft_->addItem(tr("fair"), static_cast<int>(book::HeftWord::Fair));
     heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));
     on_ = new QLabel(tr("on"), this);
-    date_ = new QDateEdit(this);
-    date_->setCalendarPopup(true);
-    date_->setDisplayFormat(tr("d MMM yyyy"));
-    date_->setAccessibleName(tr("Day of weighing"));
-    date_->setKeyboardTracking(false);
+    date_ = dayField(this, tr("Day of weighing"));
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);

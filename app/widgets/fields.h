@@ -16,6 +16,8 @@ class QuantityField;
 
 //! A field for a number with its unit; hands out a value only when it was changed by hand.
 QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit);
+//! A field for a day.
+QDateEdit* dayField(QWidget* parent, const QString& name);
 //! Sets a field without it telling that it was changed.
 void setQuietly(QDoubleSpinBox* field, double value);
 

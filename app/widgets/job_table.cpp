@@ -2,13 +2,28 @@
 #include "widgets/job_table.h"
 
 #include <QHeaderView>
+#include <QStyledItemDelegate>
 #include <QTableView>
 
 namespace winterlarder::desk {
 
+namespace {
+
+//! Room above and below what goes over several lines.
+class RoomyLines : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        return QStyledItemDelegate::sizeHint(option, index) + QSize(0, 8);
+    }
+};
+
+} // namespace
+
 QTableView* jobTable(QWidget* parent, JobTableModel* model, bool withColony, const QString& name) {
     auto* table = new QTableView(parent);
     table->setModel(model);
+    table->setItemDelegate(new RoomyLines(table));
     table->setAccessibleName(name);
     table->setShowGrid(false);
     table->setAlternatingRowColors(true);

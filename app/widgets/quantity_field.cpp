@@ -12,9 +12,22 @@ QuantityField::QuantityField(QWidget* parent, const QString& name, Kind kind, co
     if (limits) limits_ = *limits;
     setAccessibleName(name);
     setMaximumWidth(fontMetrics().averageCharWidth() * 22);
+    nameUnit();
     connect(this, &QLineEdit::textChanged, this, &QuantityField::check);
     connect(this, &QLineEdit::editingFinished, this, &QuantityField::finish);
     check();
+}
+
+void QuantityField::nameUnit() {
+    const auto system = words::style().numbers.system;
+    switch (kind_) {
+    case Kind::Mass: return setPlaceholderText(words::name(words::shownMass()));
+    case Kind::Volume: return setPlaceholderText(words::name(volumeUnit(system)));
+    case Kind::Length: return setPlaceholderText(words::name(words::shownLength()));
+    case Kind::Temperature: return setPlaceholderText(words::name(words::shownTemperature()));
+    case Kind::Number:
+    case Kind::Whole: return;
+    }
 }
 
 QString QuantityField::written(double value) const {
@@ -36,7 +49,9 @@ QString QuantityField::written(double value) const {
 
 void QuantityField::changeEvent(QEvent* event) {
     QLineEdit::changeEvent(event);
-    if (event->type() == QEvent::LocaleChange && !isModified()) show(last_);
+    if (event->type() != QEvent::LocaleChange) return;
+    nameUnit();
+    if (!isModified()) show(last_);
 }
 
 void QuantityField::show(std::optional<double> value) {

@@ -38,6 +38,7 @@ private:
     std::optional<double> read(QString& fault) const;
     QString written(double value) const;
     QString withinLimits(double value) const;
+    void nameUnit(); //!< in the empty field
     void check();
     void finish();
 

@@ -38,14 +38,20 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     beside->addWidget(plot_, 1);
     beside->addWidget(caption_);
     beside->addWidget(follow_, 3);
-    auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(12, 8, 12, 8);
-    across->setSpacing(16);
-    across->addWidget(weighings_, 1);
-    across->addLayout(beside, 1);
+    halves_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
+    halves_->setContentsMargins(12, 8, 12, 8);
+    halves_->setSpacing(16);
+    halves_->addWidget(weighings_, 1);
+    halves_->addLayout(beside, 1);
+    weighings_->setMinimumHeight(9 * fontMetrics().height());
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+}
+
+void ScalePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    halves_->setDirection(width() < 115 * fontMetrics().averageCharWidth() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 void ScalePage::show(ColonyId id) {

@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLabel;
 
 namespace winterlarder::desk {
@@ -24,6 +25,9 @@ public:
     RecordList* weighings() const { return weighings_; }
     FollowPanel* followed() const { return follow_; }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override; //!< one half below the other where there is little width
+
 private:
     void refresh();
 
@@ -33,6 +37,7 @@ private:
     ScalePlot* plot_;
     QLabel* caption_;
     FollowPanel* follow_;
+    QBoxLayout* halves_;
 };
 
 } // namespace winterlarder::desk

@@ -226,21 +226,21 @@
     <message numerus="yes">
         <source>%n new</source>
         <translation>
-            <numerusform>one new</numerusform>
+            <numerusform>%n new</numerusform>
             <numerusform>%n new</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n changed</source>
         <translation>
-            <numerusform>one changed</numerusform>
+            <numerusform>%n changed</numerusform>
             <numerusform>%n changed</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n said already, left out</source>
         <translation>
-            <numerusform>one said already, left out</numerusform>
+            <numerusform>%n said already, left out</numerusform>
             <numerusform>%n said already, left out</numerusform>
         </translation>
     </message>
@@ -304,84 +304,84 @@
     <message numerus="yes">
         <source>%n to feed</source>
         <translation>
-            <numerusform>one to feed</numerusform>
+            <numerusform>%n to feed</numerusform>
             <numerusform>%n to feed</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to unite</source>
         <translation>
-            <numerusform>one to unite</numerusform>
+            <numerusform>%n to unite</numerusform>
             <numerusform>%n to unite</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n with honey to spare</source>
         <translation>
-            <numerusform>one with honey to spare</numerusform>
+            <numerusform>%n with honey to spare</numerusform>
             <numerusform>%n with honey to spare</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to leave alone</source>
         <translation>
-            <numerusform>one to leave alone</numerusform>
+            <numerusform>%n to leave alone</numerusform>
             <numerusform>%n to leave alone</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n not known enough</source>
         <translation>
-            <numerusform>one not known enough</numerusform>
+            <numerusform>%n not known enough</numerusform>
             <numerusform>%n not known enough</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n on course</source>
         <translation>
-            <numerusform>one on course</numerusform>
+            <numerusform>%n on course</numerusform>
             <numerusform>%n on course</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n eating faster than planned</source>
         <translation>
-            <numerusform>one eating faster than planned</numerusform>
+            <numerusform>%n eating faster than planned</numerusform>
             <numerusform>%n eating faster than planned</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n eating less than planned</source>
         <translation>
-            <numerusform>one eating less than planned</numerusform>
+            <numerusform>%n eating less than planned</numerusform>
             <numerusform>%n eating less than planned</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to be fed now</source>
         <translation>
-            <numerusform>one to be fed now</numerusform>
+            <numerusform>%n to be fed now</numerusform>
             <numerusform>%n to be fed now</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n dead</source>
         <translation>
-            <numerusform>one dead</numerusform>
+            <numerusform>%n dead</numerusform>
             <numerusform>%n dead</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n that must be weighed again</source>
         <translation>
-            <numerusform>one that must be weighed again</numerusform>
+            <numerusform>%n that must be weighed again</numerusform>
             <numerusform>%n that must be weighed again</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n being worked out</source>
         <translation>
-            <numerusform>one being worked out</numerusform>
+            <numerusform>%n being worked out</numerusform>
             <numerusform>%n being worked out</numerusform>
         </translation>
     </message>
