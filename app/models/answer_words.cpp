@@ -112,10 +112,10 @@ QString ownRisk(const AnsweredColony& colony) {
     const auto* chosen = find(advice, take ? advice::OptionKind::TakeNow : advice::OptionKind::Feed);
     if (!chosen || advice.verdict == advice::Verdict::Leave) return alone;
     if (take)
-        return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; with %4 off, in %5 and %6.")
+        return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; with %4 off it touches it in %5 and runs out in %6.")
             .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut), kilograms(chosen->amount),
                  ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
-    return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; fed, in %4 and %5.")
+    return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; fed, it touches it in %4 and runs out in %5.")
         .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut), ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
 }
 
