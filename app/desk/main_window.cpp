@@ -10,6 +10,7 @@
 #include "widgets/banner.h"
 #include "widgets/card.h"
 #include "widgets/colours.h"
+#include "widgets/fields.h"
 #include "widgets/icons.h"
 #include "widgets/why_window.h"
 #include "widgets/yard_delegate.h"
@@ -77,7 +78,7 @@ void MainWindow::buildPanes() {
 QWidget* MainWindow::buildYardHead() {
     auto* head = new QWidget(this);
     yards_ = new QComboBox(head);
-    yards_->setAccessibleName(tr("Which yard"));
+    nameChoice(yards_, tr("Which yard"));
     yards_->hide();
     day_ = new QDateEdit(head);
     day_->setCalendarPopup(true);

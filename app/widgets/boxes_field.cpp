@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/boxes_field.h"
 
+#include "widgets/fields.h"
+
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -78,7 +80,7 @@ void BoxesField::name() {
     int number = 0;
     for (const auto& line : lines_) {
         ++number;
-        line.format->setAccessibleName(tr("Format of box %1 from the floor").arg(number));
+        nameChoice(line.format, tr("Format of box %1 from the floor").arg(number));
         line.combs->setAccessibleName(tr("Combs in box %1").arg(number));
         line.super->setAccessibleName(tr("Box %1 is a super").arg(number));
         line.away->setAccessibleName(tr("Take box %1 off").arg(number));

@@ -72,7 +72,7 @@ QWidget* FeedingPage::buildAdvised() {
     auto* advised = new QWidget(this);
     recipe_ = new QLabel(advised);
     recipe_->setWordWrap(true);
-    recipe_->setAccessibleName(FeedingPage::tr("Recipe"));
+    recipe_->setAccessibleDescription(FeedingPage::tr("Recipe"));
     QFont big = font();
     big.setPointSizeF(big.pointSizeF() * 1.2);
     big.setBold(true);

@@ -25,6 +25,11 @@ QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, 
     return field;
 }
 
+void nameChoice(QComboBox* choice, const QString& name) {
+    choice->setAccessibleName(name);
+    choice->setAccessibleDescription(name);
+}
+
 void setQuietly(QDoubleSpinBox* field, double value) {
     const QSignalBlocker quiet(field);
     field->setValue(value);
@@ -32,7 +37,7 @@ void setQuietly(QDoubleSpinBox* field, double value) {
 
 BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     kind_ = new QComboBox(this);
-    kind_->setAccessibleName(tr("How the bees were counted"));
+    nameChoice(kind_, tr("How the bees were counted"));
     kind_->addItem(tr("not counted"), static_cast<int>(BeesToldBy::NotTold));
     kind_->addItem(tr("combs covered"), static_cast<int>(BeesToldBy::CoveredCombs));
     kind_->addItem(tr("seams of bees"), static_cast<int>(BeesToldBy::Seams));
@@ -73,7 +78,7 @@ void BeesField::tell() {
 
 WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     kind_ = new QComboBox(this);
-    kind_->setAccessibleName(tr("How the hive was weighed"));
+    nameChoice(kind_, tr("How the hive was weighed"));
     kind_->addItem(tr("not weighed"), static_cast<int>(WeighedBy::NotWeighed));
     kind_->addItem(tr("on a scale"), static_cast<int>(WeighedBy::Scale));
     kind_->addItem(tr("both sides lifted"), static_cast<int>(WeighedBy::BothSides));
@@ -82,7 +87,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     first_ = numberField(this, tr("Weight, all of the hive or the left side"), 0, 300, 0.5, 1, tr("kg"));
     second_ = numberField(this, tr("Weight, right side"), 0, 300, 0.5, 1, tr("kg"));
     heft_ = new QComboBox(this);
-    heft_->setAccessibleName(tr("How heavy it felt"));
+    nameChoice(heft_, tr("How heavy it felt"));
     heft_->addItem(tr("light"), static_cast<int>(book::HeftWord::Light));
     heft_->addItem(tr("fair"), static_cast<int>(book::HeftWord::Fair));
     heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));

@@ -63,7 +63,7 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     layout->addWidget(combs_, 1);
     layout->addWidget(buildRecordFields());
     evidence_ = quietLabel(this);
-    evidence_->setAccessibleName(tr("Where the figure for the stores comes from"));
+    evidence_->setAccessibleDescription(tr("Where the figure for the stores comes from"));
     layout->addWidget(evidence_);
     connectFields();
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });

@@ -42,7 +42,7 @@ PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     said_ = new QLabel(this);
     said_->setWordWrap(true);
     said_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    said_->setAccessibleName(tr("What past winters taught"));
+    said_->setAccessibleDescription(tr("What past winters taught"));
     learn_ = new QCheckBox(tr("&Past winters of these bees correct the forecast in this yard"), this);
     since_ = quietLabel(this, false);
     forget_ = new QPushButton(tr("&Begin anew from today"), this);

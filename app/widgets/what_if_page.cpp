@@ -43,10 +43,10 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     lead->setText(tr("Move a slider: the picture above and the chances here follow. Nothing is written down until you make it the plan."));
     chances_ = new QLabel(this);
     chances_->setWordWrap(true);
-    chances_->setAccessibleName(tr("Chances of what is tried"));
+    chances_->setAccessibleDescription(tr("Chances of what is tried"));
     recipe_ = quietLabel(this);
     state_ = quietLabel(this);
-    state_->setAccessibleName(tr("State of the reckoning"));
+    state_->setAccessibleDescription(tr("State of the reckoning"));
     plan_ = new QPushButton(tr("Make this the &plan"), this);
     plan_->setProperty("accent", true);
     back_ = new QPushButton(tr("&Back to what is"), this);

@@ -4,10 +4,13 @@
 #include "widgets/entry_forms.h"
 #include "widgets/import_dialog.h"
 #include "widgets/why_window.h"
+#include "widgets/yard_view.h"
 
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QMenuBar>
+#include <QTabWidget>
 
 #include <functional>
 #include <map>
@@ -44,11 +47,30 @@ protected:
         for (auto* widget : dialog->findChildren<QWidget*>())
             if (takesFocus(widget) && (widget->focusPolicy() & Qt::TabFocus)) EXPECT_TRUE(reached.count(widget)) << widget->metaObject()->className() << " of " << what;
     }
+    //! What a label says is what a screen reader reads, whatever the label is for.
+    static void expectWordsAreSpoken(QWidget* in, const char* what) {
+        for (auto* label : in->findChildren<QLabel*>()) {
+            if (!label->isVisible() || label->text().isEmpty()) continue;
+            const QString said = QAccessible::queryAccessibleInterface(label)->text(QAccessible::Name);
+            EXPECT_EQ(said, QString(label->text()).remove(QLatin1Char('&'))) << "of " << what;
+        }
+    }
+    //! Where the name of a choice is asked for, the toolkit says what is chosen; a label beside it or a description says of what.
+    static void expectChoicesAreNamed(QWidget* in, const char* what) {
+        for (auto* choice : in->findChildren<QComboBox*>()) {
+            if (!choice->isVisible()) continue;
+            auto* spoken = QAccessible::queryAccessibleInterface(choice);
+            const bool labelled = !spoken->relations(QAccessible::Label).empty();
+            EXPECT_TRUE(labelled || !spoken->text(QAccessible::Description).isEmpty()) << choice->currentText().toStdString() << " of " << what;
+        }
+    }
     void walk(QDialog* dialog, const char* what) {
         dialog->show();
         QTest::qWait(2);
         namesIn(dialog, what);
         expectTabReachesAll(dialog, what);
+        expectWordsAreSpoken(dialog, what);
+        expectChoicesAreNamed(dialog, what);
         dialog->close();
         QTest::qWait(2);
     }
@@ -92,6 +114,27 @@ TEST_F(Forms, DialogsToo) {
     auto* why = window.whyWindow();
     EXPECT_TRUE(why->isVisible());
     namesIn(why, "why");
+}
+
+TEST_F(Forms, EveryPageOfTheWindowSaysItsWordsAndNamesItsChoices) {
+    answerSlowly();
+    const auto expectAll = [this](const QString& page) {
+        expectWordsAreSpoken(&window, qPrintable(page));
+        expectChoicesAreNamed(&window, qPrintable(page));
+    };
+    expectAll(QStringLiteral("the first start"));
+    open({colony("Apple"), colony("Pear")});
+    auto* pages = window.colonyView()->pages();
+    for (int page = 0; page < pages->count(); ++page) {
+        pages->setCurrentIndex(page);
+        expectAll(pages->tabText(page));
+    }
+    window.choose({});
+    for (auto* yardPages : window.yardView()->findChildren<QTabWidget*>())
+        for (int page = 0; page < yardPages->count(); ++page) {
+            yardPages->setCurrentIndex(page);
+            expectAll(yardPages->tabText(page));
+        }
 }
 
 TEST_F(Forms, AFieldWithoutANameWouldBeFound) {
