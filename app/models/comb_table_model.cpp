@@ -88,8 +88,7 @@ QString CombTableModel::honey(std::size_t row) const {
     const auto& comb = (*answered_->combs)[row];
     const double typical = (comb.capped + comb.open).value();
     const double reach = 1.2816 * std::hypot(typical * comb.relativeSd, 0.1);
-    const QLocale locale;
-    return tr("%1 kg (%2 to %3)").arg(locale.toString(typical, 'f', 1), locale.toString(std::max(0.0, typical - reach), 'f', 1), locale.toString(typical + reach, 'f', 1));
+    return text::mass(Spread<Mass>{kilograms(std::max(0.0, typical - reach)), kilograms(typical), kilograms(typical + reach)}, words::style());
 }
 
 QVariant CombTableModel::shown(std::size_t row, Column column) const {

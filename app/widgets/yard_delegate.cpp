@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/yard_delegate.h"
 
+#include "models/words.h"
 #include "models/yard_list_model.h"
 #include "widgets/colours.h"
 #include "widgets/icons.h"
 
 #include <QLinearGradient>
-#include <QLocale>
 #include <QPainter>
 
 #include <algorithm>
@@ -118,7 +118,7 @@ void YardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
 
     painter->setFont(option.font);
     const QVariant stores = index.data(YardListModel::StoresRole);
-    const int amountWidth = QFontMetrics(option.font).horizontalAdvance(tr("%1 kg").arg(88)) + 4;
+    const int amountWidth = QFontMetrics(option.font).horizontalAdvance(words::wholeKilograms(kilograms(88))) + 4;
     const int middle = inside.top() + nameHeight + 2;
     if (stores.isValid()) {
         painter->setOpacity(pending ? 0.45 : 1);
@@ -126,7 +126,7 @@ void YardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
         painter->setOpacity(1);
         painter->setPen(colours.text);
         painter->drawText(QRect(inside.right() - amountWidth, middle, amountWidth + 1, line), Qt::AlignRight | Qt::AlignVCenter,
-                          pending ? QStringLiteral("\u2026") : tr("%1 kg").arg(QLocale().toString(stores.toDouble(), 'f', 0)));
+                          pending ? QStringLiteral("\u2026") : words::wholeKilograms(Mass(stores.toDouble())));
     }
     const int last = middle + line + 2;
     painter->setPen(colours.quietText);
