@@ -24,7 +24,7 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     risk_->setAccessibleDescription(tr("Chances"));
     look_ = quietLabel(this);
     look_->setAccessibleDescription(tr("Another look"));
-    why_ = new QPushButton(tr("&Why?"), this);
+    why_ = new QPushButton(tr("Wh&y?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
     plan_ = new QPushButton(tr("Make it the &plan"), this);

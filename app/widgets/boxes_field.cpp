@@ -23,7 +23,7 @@ BoxesField::BoxesField(QWidget* parent, const ReferenceData& reference) : QWidge
     down_ = new QVBoxLayout(this);
     down_->setContentsMargins(0, 0, 0, 0);
     down_->setSpacing(3);
-    add_ = new QPushButton(tr("&One more box on top"), this);
+    add_ = new QPushButton(tr("One more bo&x on top"), this);
     connect(add_, &QPushButton::clicked, this, [this] {
         addLine(lines_.empty() ? book::BoxRecord{reference_.formats.front().id, {}, false} : boxes().back());
         name();

@@ -28,7 +28,7 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     fault_->setAccessibleDescription(tr("What is wrong"));
     fault_->hide();
     auto* buttons = new QDialogButtonBox(this);
-    saveButton_ = buttons->addButton(tr("&Write down"), QDialogButtonBox::AcceptRole);
+    saveButton_ = buttons->addButton(tr("W&rite down"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

@@ -67,8 +67,8 @@ EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
     for (const auto& [words, each] : text::choices<book::Temper>()) tempers.emplace_back(words, static_cast<int>(each));
     auto* temper = form->choice<int>(tr("&Temper"), tempers, look.temper ? static_cast<int>(*look.temper) : -1);
     auto* water = form->quantity(tr("&Water in the honey, %"), Kind::Number, "moisture_percent", look.moisturePercent);
-    auto* trouble = form->flag(tr("Signs of &disease"), look.bees.trouble);
-    auto* signs = form->line(tr("&Which signs"), look.troubleSigns);
+    auto* trouble = form->flag(tr("S&igns of disease"), look.bees.trouble);
+    auto* signs = form->line(tr("Which si&gns"), look.troubleSigns);
     auto* note = form->lines(tr("&Note"), look.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = look;

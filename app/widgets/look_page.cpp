@@ -74,8 +74,8 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
 QLayout* LookPage::buildHead() {
     newLook_ = new QPushButton(tr("&New look"), this);
     newLook_->setToolTip(tr("A new look of the day asked about; its combs begin as they were last seen"));
-    lookDetails_ = new QPushButton(tr("Queen, temper, &note\u2026"), this);
-    hive_ = new QPushButton(tr("Hi&ve\u2026"), this);
+    lookDetails_ = new QPushButton(tr("&Queen, temper, note\u2026"), this);
+    hive_ = new QPushButton(tr("Hive\u2026"), this);
     connect(newLook_, &QPushButton::clicked, this, &LookPage::beginLook);
     connect(lookDetails_, &QPushButton::clicked, this, [this] { askForLook(this, yard_, yard_->lookToEdit(colony_)); });
     connect(hive_, &QPushButton::clicked, this, [this] {

@@ -75,7 +75,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     fault_->hide();
     down->addWidget(fault_);
 
-    begin_ = new QPushButton(tr("&Begin the book"), inside);
+    begin_ = new QPushButton(tr("Be&gin the book"), inside);
     begin_->setProperty("accent", true);
     auto* open = new QPushButton(tr("&Open a book or case files\u2026"), inside);
     auto* demo = new QPushButton(tr("&Look round in an invented yard"), inside);

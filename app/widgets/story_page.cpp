@@ -22,7 +22,7 @@ StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     const auto today = [this] { return yard_->asOf().value_or(*Date::of(2000, 1, 1)); };
     records_->addButton(tr("&Note\u2026"), [this, today] { askForNote(this, yard_, {.colony = colony_, .date = today()}); });
     records_->addButton(tr("Ha&rvest\u2026"), [this, today] { askForHarvest(this, yard_, {.colony = colony_, .harvest = {today(), Mass(0)}}); });
-    records_->addButton(tr("Trea&tment\u2026"), [this, today] { askForTreatment(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("Treat&ment\u2026"), [this, today] { askForTreatment(this, yard_, {.colony = colony_, .date = today()}); });
     records_->addButton(tr("How the &winter went\u2026"), [this, today] { askForOutcome(this, yard_, {.colony = colony_, .date = today()}); });
     records_->addButton(tr("What became of it\u2026"), [this, today] { askForFate(this, yard_, {.colony = colony_, .date = today()}); });
     buildSteps();

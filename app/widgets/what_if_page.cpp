@@ -47,9 +47,9 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     recipe_ = quietLabel(this);
     state_ = quietLabel(this);
     state_->setAccessibleDescription(tr("State of the reckoning"));
-    plan_ = new QPushButton(tr("Make this the &plan"), this);
+    plan_ = new QPushButton(tr("Ma&ke this the plan"), this);
     plan_->setProperty("accent", true);
-    back_ = new QPushButton(tr("&Back to what is"), this);
+    back_ = new QPushButton(tr("Back to &what is"), this);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(plan_);
     buttons->addWidget(back_);
@@ -129,7 +129,7 @@ QLayout* WhatIfPage::buildDemand() {
     };
     bees_ = add(0, tr("more or fewer bees"), -10, 10, tr(" %"));
     forage_ = add(1, tr("forage comes later by"), 0, 21, tr(" days"));
-    wrapped_ = new QCheckBox(tr("the hive is &wrapped"), this);
+    wrapped_ = new QCheckBox(tr("the hive is wrappe&d"), this);
     grid->addWidget(wrapped_, 2, 0, 1, 3);
     return grid;
 }

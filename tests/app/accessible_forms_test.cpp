@@ -10,6 +10,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QMenuBar>
+#include <QTabBar>
 #include <QTabWidget>
 
 #include <functional>
@@ -47,6 +48,32 @@ protected:
         for (auto* widget : dialog->findChildren<QWidget*>())
             if (takesFocus(widget) && (widget->focusPolicy() & Qt::TabFocus)) EXPECT_TRUE(reached.count(widget)) << widget->metaObject()->className() << " of " << what;
     }
+    //! Letters that press, focus or open something now, and what.
+    static std::multimap<QChar, QString> lettersIn(QWidget* in) {
+        std::multimap<QChar, QString> letters;
+        const auto note = [&letters](const QString& text) {
+            const auto at = text.indexOf(QLatin1Char('&'));
+            if (at >= 0) letters.emplace(text.at(at + 1).toLower(), text);
+        };
+        for (auto* bar : in->findChildren<QMenuBar*>())
+            for (auto* action : bar->actions()) note(action->text());
+        for (auto* bar : in->findChildren<QTabBar*>())
+            for (int tab = 0; bar->isVisible() && tab < bar->count(); ++tab) note(bar->tabText(tab));
+        for (auto* button : in->findChildren<QAbstractButton*>())
+            if (button->isVisible()) note(button->text());
+        for (auto* label : in->findChildren<QLabel*>())
+            if (label->isVisible() && label->buddy()) note(label->text());
+        return letters;
+    }
+    //! A letter that serves two only moves the focus between them and presses neither.
+    static void expectLettersDiffer(QWidget* in, const char* what) {
+        const auto letters = lettersIn(in);
+        for (auto each = letters.begin(); each != letters.end(); each = letters.upper_bound(each->first)) {
+            QStringList served;
+            for (auto [at, end] = letters.equal_range(each->first); at != end; ++at) served << at->second;
+            EXPECT_EQ(served.size(), 1) << served.join(QStringLiteral(" | ")).toStdString() << " of " << what;
+        }
+    }
     //! What a label says is what a screen reader reads, whatever the label is for.
     static void expectWordsAreSpoken(QWidget* in, const char* what) {
         for (auto* label : in->findChildren<QLabel*>()) {
@@ -71,6 +98,7 @@ protected:
         expectTabReachesAll(dialog, what);
         expectWordsAreSpoken(dialog, what);
         expectChoicesAreNamed(dialog, what);
+        expectLettersDiffer(dialog, what);
         dialog->close();
         QTest::qWait(2);
     }
@@ -121,6 +149,7 @@ TEST_F(Forms, EveryPageOfTheWindowSaysItsWordsAndNamesItsChoices) {
     const auto expectAll = [this](const QString& page) {
         expectWordsAreSpoken(&window, qPrintable(page));
         expectChoicesAreNamed(&window, qPrintable(page));
+        expectLettersDiffer(&window, qPrintable(page));
     };
     expectAll(QStringLiteral("the first start"));
     open({colony("Apple"), colony("Pear")});
