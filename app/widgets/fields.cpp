@@ -48,7 +48,6 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     layout->setSpacing(4);
     layout->addWidget(number_);
     layout->addWidget(kind_);
-    setFocusProxy(number_);
     connect(kind_, &QComboBox::activated, this, [this] {
         fit(static_cast<BeesToldBy>(kind_->currentData().toInt()));
         tell();

@@ -166,6 +166,30 @@ TEST_F(Forms, EveryPageOfTheWindowSaysItsWordsAndNamesItsChoices) {
         }
 }
 
+// Pressed, not followed through the chain: a key may be held up where the chain goes on.
+TEST_F(Forms, TheTabKeyComesRoundEveryPageOfAColony) {
+    answerSlowly();
+    auto bare = colony("Apple");
+    bare.bees = {};
+    open({bare});
+    window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    auto* pages = window.colonyView()->pages();
+    for (int page = 0; page < pages->count(); ++page) {
+        pages->setCurrentIndex(page);
+        window.yardPane()->setFocus();
+        std::set<QWidget*> reached;
+        for (int pressed = 0; pressed < 200 && (pressed == 0 || QApplication::focusWidget() != window.yardPane()); ++pressed) {
+            reached.insert(QApplication::focusWidget());
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        }
+        EXPECT_EQ(QApplication::focusWidget(), window.yardPane()) << "held up on " << pages->tabText(page).toStdString();
+        for (auto* widget : window.findChildren<QWidget*>())
+            if (takesFocus(widget) && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus))
+                EXPECT_TRUE(reached.count(widget)) << widget->metaObject()->className() << " of " << pages->tabText(page).toStdString();
+    }
+}
+
 TEST_F(Forms, AFieldWithoutANameWouldBeFound) {
     QDialog bare(&window);
     new QLineEdit(&bare);
