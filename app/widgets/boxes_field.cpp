@@ -65,6 +65,11 @@ void BoxesField::addLine(const book::BoxRecord& box) {
     }, Qt::QueuedConnection);
     lines_.push_back(line);
     down_->insertWidget(1, whole);
+    QWidget* before = add_;
+    for (QWidget* part : std::initializer_list<QWidget*>{line.format, line.combs, line.super, line.away}) {
+        setTabOrder(before, part);
+        before = part;
+    }
 }
 
 void BoxesField::removeLine(const QWidget* whole) {

@@ -51,6 +51,7 @@ QString fromBook(const OpenBook* book, const QString& path) {
 
 LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     heading_ = quietLabel(this); // broken where the window is narrow
+    auto* head = buildHead();
     combs_ = new CombEntry(this);
     nothing_ = quietLabel(this);
     nothing_->setAlignment(Qt::AlignCenter);
@@ -58,7 +59,7 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(14, 10, 14, 8);
     layout->setSpacing(6);
-    layout->addLayout(buildHead());
+    layout->addLayout(head);
     layout->addWidget(nothing_);
     layout->addWidget(combs_, 1);
     layout->addWidget(buildRecordFields());
