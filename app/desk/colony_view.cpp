@@ -48,14 +48,14 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     combTable_ = new CombTablePage(yard_, pages_);
     feeding_ = new FeedingPage(yard_, pages_);
     pages_->addTab(withRoom(look_, pages_), tr("&In the hive"));
-    pages_->addTab(combTable_, tr("&Comb by comb"));
+    pages_->addTab(combTable_, tr("C&omb by comb"));
     scale_ = new ScalePage(yard_, pages_);
     story_ = new StoryPage(yard_, pages_);
     pages_->addTab(withRoom(feeding_, pages_), tr("&Feeding"));
     pages_->addTab(withRoom(scale_, pages_), tr("On the &scale"));
     pages_->addTab(story_, tr("S&tory"));
     whatIf_ = new WhatIfPage(yard_, pages_);
-    pages_->addTab(withRoom(whatIf_, pages_), tr("What i&f"));
+    pages_->addTab(withRoom(whatIf_, pages_), tr("Wh&at if"));
 
     auto* halves = new QSplitter(Qt::Vertical, this);
     halves->setChildrenCollapsible(false);

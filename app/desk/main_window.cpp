@@ -52,6 +52,7 @@ void MainWindow::buildPanes() {
     auto* desk = new QWidget(this);
     desk->setObjectName(QStringLiteral("desk"));
     banner_ = new Banner(desk);
+    auto* yardPane = buildYardPane(); // made in the order it is read, which is the order of the Tab key
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
     right_ = new QStackedWidget(desk);
@@ -65,7 +66,7 @@ void MainWindow::buildPanes() {
     auto* across = new QHBoxLayout;
     across->setContentsMargins(0, 0, 0, 0);
     across->setSpacing(0);
-    across->addWidget(buildYardPane());
+    across->addWidget(yardPane);
     across->addLayout(framed, 1);
     auto* down = new QVBoxLayout(desk);
     down->setContentsMargins(0, 0, 0, 0);
@@ -78,7 +79,7 @@ void MainWindow::buildPanes() {
 QWidget* MainWindow::buildYardHead() {
     auto* head = new QWidget(this);
     yards_ = new QComboBox(head);
-    yards_->setAccessibleName(tr("Which yard"));
+    nameChoice(yards_, tr("Which yard"));
     yards_->hide();
     day_ = desk::dayField(head, tr("Day asked about"));
     day_->setDisplayFormat(tr("d MMMM yyyy"));
@@ -102,6 +103,7 @@ QWidget* MainWindow::buildYardHead() {
 QWidget* MainWindow::buildYardPane() {
     auto* pane = new QFrame(this);
     pane->setObjectName(QStringLiteral("yardPane"));
+    auto* head = buildYardHead();
     model_ = new YardListModel(&yard_, this);
     list_ = new QListView(pane);
     list_->setModel(model_);
@@ -116,7 +118,7 @@ QWidget* MainWindow::buildYardPane() {
     key->setContentsMargins(18, 4, 12, 10);
     auto* layout = new QVBoxLayout(pane);
     layout->setContentsMargins(0, 8, 0, 0);
-    layout->addWidget(buildYardHead());
+    layout->addWidget(head);
     layout->addWidget(list_, 1);
     layout->addWidget(key);
     yardPane_ = pane;

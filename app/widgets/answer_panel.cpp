@@ -19,12 +19,12 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     icon_->setAccessibleName(tr("Verdict"));
     sentence_ = new QLabel(this);
     sentence_->setWordWrap(true);
-    sentence_->setAccessibleName(tr("Answer"));
+    sentence_->setAccessibleDescription(tr("Answer"));
     risk_ = quietLabel(this);
-    risk_->setAccessibleName(tr("Chances"));
+    risk_->setAccessibleDescription(tr("Chances"));
     look_ = quietLabel(this);
-    look_->setAccessibleName(tr("Another look"));
-    why_ = new QPushButton(tr("&Why?"), this);
+    look_->setAccessibleDescription(tr("Another look"));
+    why_ = new QPushButton(tr("Wh&y?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
     plan_ = new QPushButton(tr("Make it the &plan"), this);

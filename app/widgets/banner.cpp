@@ -25,7 +25,7 @@ void Banner::say(const QString& matter, const QString& words, const std::vector<
     label->setObjectName(QStringLiteral("bannerWords"));
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
-    label->setAccessibleName(tr("Notice"));
+    label->setAccessibleDescription(tr("Notice"));
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     across->addWidget(label, 1);
     for (const auto& action : actions) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/boxes_field.h"
 
+#include "widgets/fields.h"
+
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -21,7 +23,7 @@ BoxesField::BoxesField(QWidget* parent, const ReferenceData& reference) : QWidge
     down_ = new QVBoxLayout(this);
     down_->setContentsMargins(0, 0, 0, 0);
     down_->setSpacing(3);
-    add_ = new QPushButton(tr("&One more box on top"), this);
+    add_ = new QPushButton(tr("One more bo&x on top"), this);
     connect(add_, &QPushButton::clicked, this, [this] {
         addLine(lines_.empty() ? book::BoxRecord{reference_.formats.front().id, {}, false} : boxes().back());
         name();
@@ -65,6 +67,11 @@ void BoxesField::addLine(const book::BoxRecord& box) {
     }, Qt::QueuedConnection);
     lines_.push_back(line);
     down_->insertWidget(1, whole);
+    QWidget* before = add_;
+    for (QWidget* part : std::initializer_list<QWidget*>{line.format, line.combs, line.super, line.away}) {
+        setTabOrder(before, part);
+        before = part;
+    }
 }
 
 void BoxesField::removeLine(const QWidget* whole) {
@@ -80,7 +87,7 @@ void BoxesField::name() {
     int number = 0;
     for (const auto& line : lines_) {
         ++number;
-        line.format->setAccessibleName(tr("Format of box %1 from the floor").arg(number));
+        nameChoice(line.format, tr("Format of box %1 from the floor").arg(number));
         line.combs->setAccessibleName(tr("Combs in box %1").arg(number));
         line.super->setAccessibleName(tr("Box %1 is a super").arg(number));
         line.away->setAccessibleName(tr("Take box %1 off").arg(number));

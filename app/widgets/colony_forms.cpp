@@ -73,7 +73,7 @@ EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony)
     auto* feeder = form->choice<int>(say::EntryForms::tr("&Feeder"), orNotSaid<book::FeederKind>(), colony.feeder ? static_cast<int>(colony.feeder->kind) : -1);
     auto* holds = form->quantity(say::EntryForms::tr("It &holds"), Quantity::Volume, "feeder.capacity_l",
                                  colony.feeder && colony.feeder->capacity ? std::optional(colony.feeder->capacity->value()) : std::nullopt);
-    auto* origin = form->line(say::EntryForms::tr("Where it came f&rom"), colony.origin);
+    auto* origin = form->line(say::EntryForms::tr("Where it ca&me from"), colony.origin);
     auto* note = form->lines(say::EntryForms::tr("N&ote"), colony.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = colony;

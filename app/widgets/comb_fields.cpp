@@ -35,7 +35,7 @@ CombFields::CombFields(QWidget* parent) : QWidget(parent) {
     });
     buildSeen();
     buildWidth();
-    photograph_ = new QPushButton(tr("Measure on a &photograph\u2026"), this);
+    photograph_ = new QPushButton(tr("Measure on a photo&graph\u2026"), this);
     photograph_->setProperty("chip", true);
     row->addWidget(photograph_);
     connect(photograph_, &QPushButton::clicked, this, &CombFields::photographAsked);

@@ -29,8 +29,8 @@ CombQuickForm::CombQuickForm(QWidget* parent) : QWidget(parent) {
         connect(field, &QDoubleSpinBox::valueChanged, this, &CombQuickForm::tell);
     };
     add(full_, tr("combs f&ull"));
-    add(half_, tr("combs &half full"));
-    add(capped_, tr("of it &capped"));
+    add(half_, tr("combs half fu&ll"));
+    add(capped_, tr("of it cappe&d"));
     auto* sureness = quietLabel(this);
     sureness->setText(tr("A count is good to about 20 %, a look at both faces of each comb to 15 %. Room for feed and combs to take are only known from a look."));
     auto* layout = new QVBoxLayout(this);

@@ -34,10 +34,10 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     fault_ = new QLabel(this);
     fault_->setWordWrap(true);
     fault_->setProperty("fault", true);
-    fault_->setAccessibleName(tr("What is wrong"));
+    fault_->setAccessibleDescription(tr("What is wrong"));
     fault_->hide();
     auto* buttons = new QDialogButtonBox(this);
-    saveButton_ = buttons->addButton(tr("&Write down"), QDialogButtonBox::AcceptRole);
+    saveButton_ = buttons->addButton(tr("W&rite down"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

@@ -60,8 +60,8 @@ EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
     for (const auto& [words, each] : text::choices<book::Temper>()) tempers.emplace_back(words, static_cast<int>(each));
     auto* temper = form->choice<int>(say::EntryForms::tr("&Temper"), tempers, look.temper ? static_cast<int>(*look.temper) : -1);
     auto* water = form->quantity(say::EntryForms::tr("&Water in the honey, %"), Quantity::Number, "moisture_percent", look.moisturePercent);
-    auto* trouble = form->flag(say::EntryForms::tr("Signs of &disease"), look.bees.trouble);
-    auto* signs = form->line(say::EntryForms::tr("&Which signs"), look.troubleSigns);
+    auto* trouble = form->flag(say::EntryForms::tr("S&igns of disease"), look.bees.trouble);
+    auto* signs = form->line(say::EntryForms::tr("Which si&gns"), look.troubleSigns);
     auto* note = form->lines(say::EntryForms::tr("&Note"), look.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = look;

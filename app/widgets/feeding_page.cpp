@@ -67,7 +67,7 @@ QWidget* FeedingPage::buildAdvised() {
     auto* advised = new QWidget(this);
     recipe_ = new QLabel(advised);
     recipe_->setWordWrap(true);
-    recipe_->setAccessibleName(FeedingPage::tr("Recipe"));
+    recipe_->setAccessibleDescription(FeedingPage::tr("Recipe"));
     QFont big = font();
     big.setPointSizeF(big.pointSizeF() * 1.2);
     big.setBold(true);
@@ -94,7 +94,7 @@ QWidget* FeedingPage::buildAdvised() {
 void FeedingPage::buildGiven() {
     given_ = new RecordList(this, yard_, FeedingPage::tr("What was fed, and visits planned"), {book::Kind::Feed, book::Kind::PlannedVisit},
                             FeedingPage::tr("Nothing was fed yet. What you give, and the visits of a plan you made yours, stand here."));
-    given_->addButton(FeedingPage::tr("&Fed\u2026"), [this] {
+    given_->addButton(FeedingPage::tr("Fe&d\u2026"), [this] {
         askForFeed(this, yard_, {.colony = colony_, .feed = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::FeedKind::Syrup, {}, {}, {}, {}}});
     });
     done_ = given_->addButton(FeedingPage::tr("Visit &made"), [this] { markDone(); });

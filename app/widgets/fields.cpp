@@ -36,6 +36,11 @@ QDateEdit* dayField(QWidget* parent, const QString& name) {
     return field;
 }
 
+void nameChoice(QComboBox* choice, const QString& name) {
+    choice->setAccessibleName(name);
+    choice->setAccessibleDescription(name);
+}
+
 void setQuietly(QDoubleSpinBox* field, double value) {
     const QSignalBlocker quiet(field);
     field->setValue(value);
@@ -43,7 +48,7 @@ void setQuietly(QDoubleSpinBox* field, double value) {
 
 BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     kind_ = new QComboBox(this);
-    kind_->setAccessibleName(tr("How the bees were counted"));
+    nameChoice(kind_, tr("How the bees were counted"));
     kind_->addItem(tr("not counted"), static_cast<int>(BeesToldBy::NotTold));
     kind_->addItem(tr("combs covered"), static_cast<int>(BeesToldBy::CoveredCombs));
     kind_->addItem(tr("seams of bees"), static_cast<int>(BeesToldBy::Seams));
@@ -54,7 +59,6 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     layout->setSpacing(4);
     layout->addWidget(number_);
     layout->addWidget(kind_);
-    setFocusProxy(number_);
     connect(kind_, &QComboBox::activated, this, [this] {
         const auto kind = static_cast<BeesToldBy>(kind_->currentData().toInt());
         fit(kind);
@@ -101,7 +105,7 @@ QuantityField* weightField(QWidget* parent, const QString& name) {
 
 WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     kind_ = new QComboBox(this);
-    kind_->setAccessibleName(tr("How the hive was weighed"));
+    nameChoice(kind_, tr("How the hive was weighed"));
     kind_->addItem(tr("not weighed"), static_cast<int>(WeighedBy::NotWeighed));
     kind_->addItem(tr("on a scale"), static_cast<int>(WeighedBy::Scale));
     kind_->addItem(tr("both sides lifted"), static_cast<int>(WeighedBy::BothSides));
@@ -110,7 +114,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     first_ = weightField(this, tr("Weight, all of the hive or the left side"));
     second_ = weightField(this, tr("Weight, right side"));
     heft_ = new QComboBox(this);
-    heft_->setAccessibleName(tr("How heavy it felt"));
+    nameChoice(heft_, tr("How heavy it felt"));
     heft_->addItem(tr("light"), static_cast<int>(book::HeftWord::Light));
     heft_->addItem(tr("fair"), static_cast<int>(book::HeftWord::Fair));
     heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));

@@ -18,6 +18,8 @@ class QuantityField;
 QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit);
 //! A field for a day.
 QDateEdit* dayField(QWidget* parent, const QString& name);
+//! Names a choice. On Linux the toolkit says what is chosen where its name is asked for, so the name is said as a description too.
+void nameChoice(QComboBox* choice, const QString& name);
 //! Sets a field without it telling that it was changed.
 void setQuietly(QDoubleSpinBox* field, double value);
 

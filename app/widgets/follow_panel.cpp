@@ -28,7 +28,7 @@ QLabel* boldLabel(QWidget* parent) {
 
 FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     headline_ = boldLabel(this);
-    headline_->setAccessibleName(tr("How the winter goes"));
+    headline_->setAccessibleDescription(tr("How the winter goes"));
     risk_ = quietLabel(this);
     next_ = quietLabel(this);
     plot_ = new FollowPlot(this);
@@ -97,7 +97,7 @@ void FollowPanel::showSections(const FollowedWinter& followed) {
         lines->setWordWrap(true);
         lines->setTextFormat(Qt::PlainText);
         lines->setTextInteractionFlags(Qt::TextSelectableByMouse);
-        lines->setAccessibleName(section.heading);
+        lines->setAccessibleDescription(section.heading);
         lines->setText(section.lines.join(QLatin1Char('\n')));
         sections_->addWidget(lines);
         lines_.push_back(lines);

@@ -36,7 +36,7 @@ ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent)
     for (const auto& table : exchange::csvTables()) table_->addItem(QString::fromStdString(table));
     said_ = new QLabel(this);
     said_->setWordWrap(true);
-    said_->setAccessibleName(tr("What would be imported"));
+    said_->setAccessibleDescription(tr("What would be imported"));
     faults_ = new QListWidget(this);
     faults_->setAccessibleName(tr("What is wrong in the file, by line and column"));
     faults_->setWordWrap(true);

@@ -51,6 +51,7 @@ QString fromBook(const OpenBook* book, const QString& path) {
 
 LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     heading_ = quietLabel(this); // broken where the window is narrow
+    auto* head = buildHead();
     combs_ = new CombEntry(this);
     nothing_ = quietLabel(this);
     nothing_->setAlignment(Qt::AlignCenter);
@@ -58,12 +59,12 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(14, 10, 14, 8);
     layout->setSpacing(6);
-    layout->addLayout(buildHead());
+    layout->addLayout(head);
     layout->addWidget(nothing_);
     layout->addWidget(combs_, 1);
     layout->addWidget(buildRecordFields());
     evidence_ = quietLabel(this);
-    evidence_->setAccessibleName(tr("Where the figure for the stores comes from"));
+    evidence_->setAccessibleDescription(tr("Where the figure for the stores comes from"));
     layout->addWidget(evidence_);
     connectFields();
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
@@ -74,8 +75,8 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
 QLayout* LookPage::buildHead() {
     newLook_ = new QPushButton(tr("&New look"), this);
     newLook_->setToolTip(tr("A new look of the day asked about; its combs begin as they were last seen"));
-    lookDetails_ = new QPushButton(tr("Queen, temper, &note\u2026"), this);
-    hive_ = new QPushButton(tr("Hi&ve\u2026"), this);
+    lookDetails_ = new QPushButton(tr("&Queen, temper, note\u2026"), this);
+    hive_ = new QPushButton(tr("Hive\u2026"), this);
     connect(newLook_, &QPushButton::clicked, this, &LookPage::beginLook);
     connect(lookDetails_, &QPushButton::clicked, this, [this] { askForLook(this, yard_, yard_->lookToEdit(colony_)); });
     connect(hive_, &QPushButton::clicked, this, [this] {

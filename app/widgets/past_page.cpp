@@ -42,12 +42,12 @@ PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     said_ = new QLabel(this);
     said_->setWordWrap(true);
     said_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    said_->setAccessibleName(tr("What past winters taught"));
-    learn_ = new QCheckBox(tr("&Past winters of these bees correct the forecast in this yard"), this);
+    said_->setAccessibleDescription(tr("What past winters taught"));
+    learn_ = new QCheckBox(tr("Past wi&nters of these bees correct the forecast in this yard"), this);
     since_ = quietLabel(this, false);
-    forget_ = new QPushButton(tr("&Begin anew from today"), this);
+    forget_ = new QPushButton(tr("Begin ane&w from today"), this);
     forget_->setToolTip(tr("Winters decided before the day asked about are no longer learned from; nothing is deleted"));
-    remember_ = new QPushButton(tr("Learn from &all winters again"), this);
+    remember_ = new QPushButton(tr("&Learn from all winters again"), this);
     table_ = forecastTable(this, model_);
     auto* row = new QWidget(this);
     auto* across = new FlowLayout(row, 8);

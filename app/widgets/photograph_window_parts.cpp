@@ -2,6 +2,7 @@
 #include "models/comb_typing.h"
 #include "widgets/card.h"
 #include "widgets/comb_pattern.h"
+#include "widgets/fields.h"
 #include "widgets/flow_layout.h"
 #include "widgets/photograph_view.h"
 #include "widgets/photograph_window.h"
@@ -66,7 +67,7 @@ QLayout* PhotographWindow::buildHead() {
     facesBar_ = tabs(this, tr("Face of the comb"), {tr("One face"), tr("The other face")});
     steps_ = tabs(this, tr("Step"), {tr("1 Mark the comb"), tr("2 Trace the zones")});
     markedBy_ = new QComboBox(this);
-    markedBy_->setAccessibleName(tr("What is marked"));
+    nameChoice(markedBy_, tr("What is marked"));
     markedBy_->addItem(tr("four corners"), static_cast<int>(MarkedBy::Corners));
     if (usualMarks(comb_.format.outline) == MarkedBy::Hanging) markedBy_->addItem(tr("bar ends, sides and lowest point"), static_cast<int>(MarkedBy::Hanging));
     open_ = new QPushButton(tr("&Open picture\u2026"), this);
@@ -120,7 +121,7 @@ QLayout* PhotographWindow::buildKinds() {
 
 QLayout* PhotographWindow::buildFoot() {
     readout_ = quietLabel(this);
-    readout_->setAccessibleName(tr("What was measured"));
+    readout_->setAccessibleDescription(tr("What was measured"));
     auto* undoButton = new QPushButton(tr("&Undo"), this);
     auto* redoButton = new QPushButton(tr("&Redo"), this);
     for (auto* button : {undoButton, redoButton}) button->setAutoDefault(false);

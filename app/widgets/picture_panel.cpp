@@ -116,8 +116,19 @@ void PicturePanel::offer(const advice::Advice& advice) {
         button->setChecked(wanted_.contains(option.kind));
         button->show();
     }
+    orderTabs();
     offerLabel_->setVisible(!advice.options.empty());
     keep_->setEnabled(!advice.options.empty());
+}
+
+// Made last, the options would be reached last.
+void PicturePanel::orderTabs() {
+    QWidget* before = plot_;
+    for (int place = 0; place < chipRow_->count(); ++place) {
+        setTabOrder(before, chipRow_->itemAt(place)->widget());
+        before = chipRow_->itemAt(place)->widget();
+    }
+    setTabOrder(before, keep_);
 }
 
 void PicturePanel::layOver() {

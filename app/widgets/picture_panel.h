@@ -33,6 +33,7 @@ public slots:
 
 private:
     void offer(const advice::Advice& advice);
+    void orderTabs();
     void layOver();
     QString caption() const;
     void showOwn();

@@ -93,7 +93,7 @@ PlaceField::PlaceField(QWidget* parent) : QWidget(parent) {
     found_->setAccessibleName(tr("Climate stations found"));
     found_->hide();
     said_ = quietLabel(this);
-    said_->setAccessibleName(tr("The place chosen"));
+    said_->setAccessibleDescription(tr("The place chosen"));
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
     down->setSpacing(3);

@@ -94,8 +94,8 @@ RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::ve
     empty_ = quietLabel(this);
     empty_->setText(whenEmpty);
     empty_->setAlignment(Qt::AlignCenter);
-    change_ = new QPushButton(tr("C&hange\u2026"), this);
-    remove_ = new QPushButton(tr("&Remove"), this);
+    change_ = new QPushButton(tr("Change\u2026"), this);
+    remove_ = new QPushButton(tr("Remove"), this);
     connect(change_, &QPushButton::clicked, this, &RecordList::changeChosen);
     connect(remove_, &QPushButton::clicked, this, &RecordList::removeChosen);
     connect(table_, &QTableView::doubleClicked, this, &RecordList::changeChosen);

@@ -81,7 +81,7 @@ ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file,
     form->addRow(tr("clock of the place"), zone_);
     form->addRow(tr("syrup"), ratio_);
     auto* buttons = new QDialogButtonBox(this);
-    import_ = buttons->addButton(tr("&Write down"), QDialogButtonBox::AcceptRole);
+    import_ = buttons->addButton(tr("W&rite down"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     auto* down = new QVBoxLayout(this);
     down->addLayout(form);

@@ -4,6 +4,7 @@
 #include "models/words.h"
 #include "widgets/boxes_field.h"
 #include "widgets/card.h"
+#include "widgets/fields.h"
 
 #include <QComboBox>
 #include <QLineEdit>
@@ -54,7 +55,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
 
     down->addWidget(heading(inside, tr("2. What hive do they live in?"), 1.1));
     format_ = new QComboBox(inside);
-    format_->setAccessibleName(tr("Hive format"));
+    nameChoice(format_, tr("Hive format"));
     boxes_ = new QSpinBox(inside);
     boxes_->setRange(1, 6);
     boxes_->setValue(2);
@@ -70,11 +71,11 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     fault_ = new QLabel(inside);
     fault_->setProperty("fault", true);
     fault_->setWordWrap(true);
-    fault_->setAccessibleName(tr("What is wrong"));
+    fault_->setAccessibleDescription(tr("What is wrong"));
     fault_->hide();
     down->addWidget(fault_);
 
-    begin_ = new QPushButton(tr("&Begin the book"), inside);
+    begin_ = new QPushButton(tr("Be&gin the book"), inside);
     begin_->setProperty("accent", true);
     auto* open = new QPushButton(tr("&Open a book or case files\u2026"), inside);
     auto* demo = new QPushButton(tr("&Look round in an invented yard"), inside);

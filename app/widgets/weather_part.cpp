@@ -26,7 +26,7 @@ namespace winterlarder::desk {
 
 WeatherPart::WeatherPart(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     said_ = quietLabel(this);
-    said_->setAccessibleName(tr("The weather so far"));
+    said_->setAccessibleDescription(tr("The weather so far"));
     add_ = new QPushButton(tr("&Daily temperatures\u2026"), this);
     add_->setToolTip(tr("Your own daily temperatures since autumn stand in for the simulated days that are past"));
     remove_ = new QPushButton(tr("Take the last table out"), this);
@@ -99,7 +99,7 @@ WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) :
     unit_->addItems({tr("\u00b0C"), tr("\u00b0F")});
     said_ = new QLabel(this);
     said_->setWordWrap(true);
-    said_->setAccessibleName(tr("What would be imported"));
+    said_->setAccessibleDescription(tr("What would be imported"));
     auto* buttons = new QDialogButtonBox(this);
     import_ = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);

@@ -39,13 +39,13 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     lead->setText(tr("Move a slider: the picture above and the chances here follow. Nothing is written down until you make it the plan."));
     chances_ = new QLabel(this);
     chances_->setWordWrap(true);
-    chances_->setAccessibleName(tr("Chances of what is tried"));
+    chances_->setAccessibleDescription(tr("Chances of what is tried"));
     recipe_ = quietLabel(this);
     state_ = quietLabel(this);
-    state_->setAccessibleName(tr("State of the reckoning"));
-    plan_ = new QPushButton(tr("Make this the &plan"), this);
+    state_->setAccessibleDescription(tr("State of the reckoning"));
+    plan_ = new QPushButton(tr("Ma&ke this the plan"), this);
     plan_->setProperty("accent", true);
-    back_ = new QPushButton(tr("&Back to what is"), this);
+    back_ = new QPushButton(tr("Back to &what is"), this);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(plan_);
     buttons->addWidget(back_);
@@ -126,7 +126,7 @@ QLayout* WhatIfPage::buildDemand() {
     };
     bees_ = add(0, tr("more or fewer bees"), -10, 10, tr(" %"));
     forage_ = add(1, tr("forage comes later by"), 0, 21, tr(" days"));
-    wrapped_ = new QCheckBox(tr("the hive is &wrapped"), this);
+    wrapped_ = new QCheckBox(tr("the hive is wrappe&d"), this);
     grid->addWidget(wrapped_, 2, 0, 1, 3);
     return grid;
 }

@@ -141,7 +141,7 @@ QWidget* YardView::buildTotals() {
         head->setText(title);
         auto* figure = new QLabel(card);
         figure->setWordWrap(true);
-        figure->setAccessibleName(title);
+        figure->setAccessibleDescription(title);
         QFont big = font();
         big.setPointSizeF(big.pointSizeF() * 1.25);
         big.setBold(true);

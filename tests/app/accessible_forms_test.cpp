@@ -1,14 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
 #include "widgets/backups_dialog.h"
+#include "widgets/boxes_field.h"
 #include "widgets/entry_forms.h"
 #include "widgets/import_dialog.h"
 #include "widgets/why_window.h"
+#include "widgets/yard_view.h"
 
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QMenuBar>
+#include <QTabBar>
+#include <QTabWidget>
 
+#include <algorithm>
 #include <functional>
 #include <map>
 #include <set>
@@ -44,11 +50,70 @@ protected:
         for (auto* widget : dialog->findChildren<QWidget*>())
             if (takesFocus(widget) && (widget->focusPolicy() & Qt::TabFocus)) EXPECT_TRUE(reached.count(widget)) << widget->metaObject()->className() << " of " << what;
     }
+    //! Letters that press, focus or open something now, and what.
+    static std::multimap<QChar, QString> lettersIn(QWidget* in) {
+        std::multimap<QChar, QString> letters;
+        const auto note = [&letters](const QString& text) {
+            const auto at = text.indexOf(QLatin1Char('&'));
+            if (at >= 0) letters.emplace(text.at(at + 1).toLower(), text);
+        };
+        for (auto* bar : in->findChildren<QMenuBar*>())
+            for (auto* action : bar->actions()) note(action->text());
+        for (auto* bar : in->findChildren<QTabBar*>())
+            for (int tab = 0; bar->isVisible() && tab < bar->count(); ++tab) note(bar->tabText(tab));
+        for (auto* button : in->findChildren<QAbstractButton*>())
+            if (button->isVisible()) note(button->text());
+        for (auto* label : in->findChildren<QLabel*>())
+            if (label->isVisible() && label->buddy()) note(label->text());
+        return letters;
+    }
+    //! A letter that serves two only moves the focus between them and presses neither.
+    static void expectLettersDiffer(QWidget* in, const char* what) {
+        const auto letters = lettersIn(in);
+        for (auto each = letters.begin(); each != letters.end(); each = letters.upper_bound(each->first)) {
+            QStringList served;
+            for (auto [at, end] = letters.equal_range(each->first); at != end; ++at) served << at->second;
+            EXPECT_EQ(served.size(), 1) << served.join(QStringLiteral(" | ")).toStdString() << " of " << what;
+        }
+    }
+    //! What a label says is what a screen reader reads, whatever the label is for.
+    static void expectWordsAreSpoken(QWidget* in, const char* what) {
+        for (auto* label : in->findChildren<QLabel*>()) {
+            if (!label->isVisible() || label->text().isEmpty()) continue;
+            const QString said = QAccessible::queryAccessibleInterface(label)->text(QAccessible::Name);
+            EXPECT_EQ(said, QString(label->text()).remove(QLatin1Char('&'))) << "of " << what;
+        }
+    }
+    //! Where the name of a choice is asked for, the toolkit says what is chosen; a label beside it or a description says of what.
+    static void expectChoicesAreNamed(QWidget* in, const char* what) {
+        for (auto* choice : in->findChildren<QComboBox*>()) {
+            if (!choice->isVisible()) continue;
+            auto* spoken = QAccessible::queryAccessibleInterface(choice);
+            const bool labelled = !spoken->relations(QAccessible::Label).empty();
+            EXPECT_TRUE(labelled || !spoken->text(QAccessible::Description).isEmpty()) << choice->currentText().toStdString() << " of " << what;
+        }
+    }
+    //! Where the Tab key comes on its way round the window, pressed and not followed through the chain: a key may be held up where that
+    //! goes on. At most two hundred.
+    std::vector<QWidget*> pressedThrough(QWidget* from) {
+        window.activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+        from->setFocus();
+        std::vector<QWidget*> walked;
+        do {
+            walked.push_back(QApplication::focusWidget());
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        } while (QApplication::focusWidget() != from && walked.size() < 200);
+        return walked;
+    }
     void walk(QDialog* dialog, const char* what) {
         dialog->show();
         QTest::qWait(2);
         namesIn(dialog, what);
         expectTabReachesAll(dialog, what);
+        expectWordsAreSpoken(dialog, what);
+        expectChoicesAreNamed(dialog, what);
+        expectLettersDiffer(dialog, what);
         dialog->close();
         QTest::qWait(2);
     }
@@ -92,6 +157,74 @@ TEST_F(Forms, DialogsToo) {
     auto* why = window.whyWindow();
     EXPECT_TRUE(why->isVisible());
     namesIn(why, "why");
+}
+
+TEST_F(Forms, EveryPageOfTheWindowSaysItsWordsAndNamesItsChoices) {
+    answerSlowly();
+    const auto expectAll = [this](const QString& page) {
+        expectWordsAreSpoken(&window, qPrintable(page));
+        expectChoicesAreNamed(&window, qPrintable(page));
+        expectLettersDiffer(&window, qPrintable(page));
+    };
+    expectAll(QStringLiteral("the first start"));
+    open({colony("Apple"), colony("Pear")});
+    auto* pages = window.colonyView()->pages();
+    for (int page = 0; page < pages->count(); ++page) {
+        pages->setCurrentIndex(page);
+        expectAll(pages->tabText(page));
+    }
+    window.choose({});
+    for (auto* yardPages : window.yardView()->findChildren<QTabWidget*>())
+        for (int page = 0; page < yardPages->count(); ++page) {
+            yardPages->setCurrentIndex(page);
+            expectAll(yardPages->tabText(page));
+        }
+}
+
+TEST_F(Forms, TheTabKeyComesRoundEveryPageOfAColony) {
+    answerSlowly();
+    auto bare = colony("Apple");
+    bare.bees = {};
+    open({bare});
+    auto* pages = window.colonyView()->pages();
+    for (int page = 0; page < pages->count(); ++page) {
+        pages->setCurrentIndex(page);
+        const auto walked = pressedThrough(window.yardPane());
+        EXPECT_EQ(QApplication::focusWidget(), window.yardPane()) << "held up on " << pages->tabText(page).toStdString();
+        for (auto* widget : window.findChildren<QWidget*>())
+            if (takesFocus(widget) && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus))
+                EXPECT_NE(std::find(walked.begin(), walked.end(), widget), walked.end()) << widget->metaObject()->className() << " of " << pages->tabText(page).toStdString();
+    }
+}
+
+TEST_F(Forms, TheTabKeyGoesAsThePageIsRead) {
+    answerReally();
+    open({colony("Apple")});
+    QStringList names;
+    for (auto* widget : pressedThrough(window.yardPane())) names << widget->accessibleName();
+    qsizetype last = -1;
+    for (const char* next : {"The yard and its colonies", "Why? Reasons and cautions with their sources", "Winter picture: stores through the winter", "Show: leave as it is",
+                             "Keep the picture or its numbers", "The combs of the hive", "Share of the comb: capped", "How the bees were counted", "Day asked about"}) {
+        const auto at = names.indexOf(QLatin1String(next));
+        EXPECT_GT(at, last) << next << " in " << names.join(QStringLiteral(", ")).toStdString();
+        last = at;
+    }
+}
+
+TEST_F(Forms, ABoxAddedIsReachedWithTheOthers) {
+    answerSlowly();
+    open({colony("Apple")});
+    auto* form = askForHive(&window, window.yard(), {.colony = entry().id, .date = invented::day("2026-09-14"), .hive = entry().record.hive});
+    auto* boxes = form->findChild<BoxesField*>();
+    QWidget* at = boxes->findChild<QPushButton*>();
+    QTest::mouseClick(at, Qt::LeftButton);
+    QApplication::processEvents();
+    for (const char* next : {"Format of box 2 from the floor", "Combs in box 2", "Box 2 is a super", "Take box 2 off", "Format of box 1 from the floor"}) {
+        do at = at->nextInFocusChain();
+        while (!takesFocus(at));
+        EXPECT_EQ(at->accessibleName().toStdString(), next);
+    }
+    form->reject();
 }
 
 TEST_F(Forms, AFieldWithoutANameWouldBeFound) {

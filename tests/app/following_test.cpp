@@ -89,7 +89,11 @@ protected:
     }
     FollowedPointer followed() { return window.yard()->followed(entry().id); }
     FollowPanel* panel() { return window.colonyView()->scale()->followed(); }
-    QString sentence() { return field<QLabel>(window.colonyView()->answer(), "Answer")->text(); }
+    QString sentence() {
+        for (auto* label : window.colonyView()->answer()->findChildren<QLabel*>())
+            if (label->accessibleDescription() == QStringLiteral("Answer")) return label->text();
+        return {};
+    }
     QString inList(int role) {
         auto* list = window.yardList();
         return list->index(list->rowOf(entry().id)).data(role).toString();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
 #include "widgets/answer_panel.h"
+#include "widgets/comb_table_page.h"
 #include "widgets/feeding_page.h"
 #include "widgets/look_page.h"
 #include "widgets/place_page.h"
@@ -197,6 +198,16 @@ TEST_F(WindowDesk, ThePlaceIsChangedFieldByField) {
     undo();
     EXPECT_EQ(window.yard()->colonies()[0].record.wish.reserve, kilograms(4));
     EXPECT_EQ(place->reserve()->text(), QStringLiteral("4.0 kg"));
+}
+
+TEST_F(WindowDesk, TheTableOfCombsWeighsInTheUnitsOfTheKeeper) {
+    answerReally();
+    open({colony("Apple")});
+    const auto honey = [this] { return window.colonyView()->combTable()->model()->index(0, CombTableModel::HoneyColumn).data().toString(); };
+    EXPECT_TRUE(honey().contains(QStringLiteral(" kg ("))) << honey().toStdString();
+    window.useUnits(UnitSystem::UnitedStates);
+    EXPECT_TRUE(honey().contains(QStringLiteral(" lb ("))) << honey().toStdString();
+    window.useUnits(UnitSystem::Metric);
 }
 
 TEST_F(WindowDesk, ABookOpenElsewhereSaysSoAndTakesNoEdits) {

@@ -53,7 +53,7 @@ protected:
     const ColonyEntry& entry() { return *window.yard()->find(apple); }
     QString answer() {
         for (auto* label : window.colonyView()->findChildren<QLabel*>())
-            if (label->accessibleName() == QStringLiteral("Answer")) return label->text();
+            if (label->accessibleDescription() == QStringLiteral("Answer")) return label->text();
         return {};
     }
     MainWindow window;

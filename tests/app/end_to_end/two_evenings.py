@@ -1,0 +1,176 @@
+#!/usr/bin/python3 -B
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""From the first start to an answer, and again from the written book: the real program on a screen of its own, used with keys and
+mouse, heard as a screen reader hears it, and checked against the command line."""
+
+import argparse
+import os
+import shutil
+import signal
+import sys
+import traceback
+
+from needed import end_where_something_is_missing
+
+end_where_something_is_missing()
+
+import hands  # noqa: E402  all that follows needs what was looked for
+from keeper import Keeper  # noqa: E402
+from own_desk import OwnDesk  # noqa: E402
+from picture import save_screen  # noqa: E402
+from written_book import WrittenBook, difference  # noqa: E402
+
+DAY = "2026-09-14"
+YARD = "Quince lane"
+COLONY = "Bramble"
+LAST = 10  # the place of the last comb
+LIMIT = 100  # seconds for all of it
+
+
+# ---- the first evening ---------------------------------------------------------------------------------------------------
+
+
+def answer_three_questions(keeper):
+    keeper.write_into("text", "Where the bees stand", "halif")
+    keeper.program.find("list item", "Halifax")
+    hands.keys("Return")
+    keeper.program.find("label", "Climate: Halifax")
+    keeper.write_into("text", "Name of the yard", YARD)
+    keeper.choose("Hive format", "u", "US Modified Dadant brood")
+    keeper.write_into("spin button", "Boxes in winter", "1")
+    keeper.check_next("kilograms and litres", "pounds and US gallons")
+    keeper.press("Begin the book")
+    notice = keeper.program.find("label", "Your book is kept in").get_name()
+    return notice.removeprefix("Your book is kept in ").split(". Everything")[0]
+
+
+def add_colony(keeper):
+    keeper.press("Add a colony")
+    keeper.write_into("text", "Name", COLONY)
+    keeper.write_down("A new colony")
+    keeper.program.find("list item", f"{COLONY}: cannot say")
+
+
+def look_at_combs(keeper):
+    """Ten combs by keys alone: brood under honey on three, honey on seven."""
+    keeper.press("New look")
+    assert len(keeper.combs()) == 11, f"a box of this hive holds eleven combs, not {len(keeper.combs())}"
+    hands.keys("b", "6", "c", "2", "Right", "space", "space")
+    keeper.await_comb(2, "capped 20 %, open nectar 0 %, brood 60 %")
+    hands.keys("c", "6", "5", "Right", *["space"] * 6)
+    keeper.await_comb(9, "capped 65 %, open nectar 0 %, brood 0 %")
+
+
+def count_bees(keeper):
+    keeper.choose("How the bees were counted", "c", "combs covered")
+    keeper.write_into("spin button", "Number of combs, seams or bees", "7")
+    hands.keys("Return")
+
+
+def fill_last_comb(keeper):
+    """With the mouse: the honey is drawn down from under the top bar."""
+    keeper.drag_within_comb(LAST, 0.01, 0.4)
+    keeper.await_other_comb(LAST, "capped 0 %")
+
+
+def first_evening(keeper):
+    keeper.sit_down()
+    file = answer_three_questions(keeper)
+    add_colony(keeper)
+    keeper.await_answer("It cannot be said until the bees are counted")
+    look_at_combs(keeper)
+    count_bees(keeper)
+    without_last = keeper.await_answer("Feed")
+    fill_last_comb(keeper)
+    answer = keeper.await_answer("Feed", other_than=without_last)
+    combs = keeper.combs()
+    keeper.quit()
+    return file, answer, without_last, combs
+
+
+# ---- the second evening --------------------------------------------------------------------------------------------------
+
+
+def find_again(keeper, answer, combs):
+    keeper.sit_down()
+    keeper.program.find("list item", f"{YARD}, the whole yard")
+    keeper.tab_to("list", "The yard and its colonies")
+    hands.keys("Down")
+    found = keeper.await_answer("Feed")
+    assert found == answer, f"the first evening it was answered\n  {answer}\nand the second\n  {found}"
+    assert keeper.combs() == combs, difference("the combs of the first evening and of the second", combs, keeper.combs())
+
+
+def undo_last_comb(keeper, answer, without_last, combs):
+    hands.keys("ctrl+z")
+    keeper.await_comb(LAST, "capped 0 %")
+    undone = keeper.await_answer("Feed", other_than=answer)
+    assert undone == without_last, f"before the last comb it was answered\n  {without_last}\nand with it undone\n  {undone}"
+    others = keeper.combs()[:LAST]
+    assert others == combs[:LAST], difference("the other combs before and after undoing", combs[:LAST], others)
+
+
+def second_evening(keeper, answer, without_last, combs):
+    find_again(keeper, answer, combs)
+    undo_last_comb(keeper, answer, without_last, combs)
+    keeper.quit()
+
+
+# ---- around it -----------------------------------------------------------------------------------------------------------
+
+
+def two_evenings(keeper, cli):
+    file, answer, without_last, combs = first_evening(keeper)
+    book = WrittenBook(cli, file, COLONY, DAY)
+    book.must_say(answer)
+    book.must_hold(combs)
+    second_evening(keeper, answer, without_last, combs)
+    book.must_say(without_last)
+    book.must_hold(combs[:LAST] + ["Comb 11: capped 0 %, open nectar 0 %, brood 0 %"])
+    print(f"read, written, found again and undone: {answer}")
+
+
+def leave_traces(desk, keeper, folder):
+    """For whoever looks for the fault: the screen, the accessibility tree and the book."""
+    save_screen(os.path.join(desk.framebuffer, "Xvfb_screen0"), os.path.join(folder, "screen.png"))
+    if keeper.program and keeper.process.poll() is None:
+        with open(os.path.join(folder, "tree.txt"), "w", encoding="utf-8") as file:
+            file.write(keeper.program.dump())
+    documents = os.path.join(desk.folder, "Documents")
+    if os.path.isdir(documents):
+        shutil.copytree(documents, os.path.join(folder, "Documents"))
+
+
+def out_of_time(*_):
+    raise TimeoutError(f"it was not done within {LIMIT} s")
+
+
+def run(options):
+    shutil.rmtree(options.traces, ignore_errors=True)
+    os.makedirs(options.traces)
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit("ended from outside"))
+    signal.signal(signal.SIGALRM, out_of_time)
+    signal.alarm(LIMIT)
+    with OwnDesk() as desk:
+        keeper = Keeper(desk, [options.program, "--day", DAY], os.path.join(options.traces, "program.log"))
+        try:
+            two_evenings(keeper, options.cli)
+            return 0
+        except Exception as fault:
+            signal.alarm(0)
+            traceback.print_exc()
+            print(f"\nFAILED: {fault}\nThe screen, the accessibility tree and the book of that moment: {options.traces}", file=sys.stderr)
+            leave_traces(desk, keeper, options.traces)
+            return 1
+
+
+def read_options():
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--program", required=True, help="the window's executable")
+    parser.add_argument("--cli", required=True, help="winterlarder-cli")
+    parser.add_argument("--traces", required=True, help="folder for what a failure leaves; it is emptied")
+    return parser.parse_args()
+
+
+if __name__ == "__main__":
+    sys.exit(run(read_options()))
