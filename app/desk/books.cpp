@@ -61,15 +61,28 @@ QString whyReadOnly(const BookState& state) {
 // ---- opening ---------------------------------------------------------------------------------------------------------
 
 void MainWindow::begin() {
-    begun_ = true;
-    opener_ = std::jthread([this, arguments = arguments_] {
-        auto opened = std::make_shared<Opened>(openAll(arguments));
-        QMetaObject::invokeMethod(this, [this, opened] { receive(std::move(*opened)); }, Qt::QueuedConnection);
+    openBeside([arguments = arguments_] { return openAll(arguments); });
+}
+
+// What has to be read first is read beside the window; one thing at a time.
+void MainWindow::openBeside(std::function<Opened()> read) {
+    beside([this, read = std::move(read)] {
+        auto opened = std::make_shared<Opened>(read());
+        return [this, opened] { receive(std::move(*opened)); };
+    });
+}
+
+void MainWindow::beside(std::function<std::function<void()>()> work) {
+    if (std::exchange(besideBusy_, true)) return;
+    beside_ = std::jthread([this, work = std::move(work)] {
+        QMetaObject::invokeMethod(this, [this, take = work()] {
+            besideBusy_ = false;
+            take();
+        }, Qt::QueuedConnection);
     });
 }
 
 void MainWindow::receive(Opened opened) {
-    begun_ = false;
     if (opened.reference && !reference_) {
         useReference(opened.reference);
         const auto cores = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
@@ -134,7 +147,7 @@ void MainWindow::openDemo() {
     Arguments demo = arguments_;
     demo.files.clear();
     demo.demo = true;
-    receive(openAll(demo));
+    openBeside([demo] { return openAll(demo); });
 }
 
 bool MainWindow::isTemporary() const {
@@ -144,7 +157,7 @@ bool MainWindow::isTemporary() const {
 void MainWindow::openByHand() {
     const QStringList files = QFileDialog::getOpenFileNames(this, tr("Open"), {}, tr("Books and case files (*.larder *.json);;All files (*)"));
     if (files.isEmpty() || !reference_) return;
-    receive(openFiles(files, reference_));
+    openBeside([files, reference = reference_] { return openFiles(files, reference); });
 }
 
 // ---- what came of it -------------------------------------------------------------------------------------------------
@@ -215,8 +228,19 @@ void MainWindow::salvageByHand(const QString& file) {
 }
 
 void MainWindow::salvage(const QString& damaged, const QString& into) {
-    const auto outcome = book::salvage(damaged.toStdString(), into.toStdString(), *reference_, book_.scribe().opener());
-    if (!outcome.ok()) return banner_->say(QStringLiteral("problems"), linesOf(outcome.problems()));
+    banner_->say(QStringLiteral("salvage"), tr("Reading what can still be read of %1\u2026").arg(QFileInfo(damaged).fileName()));
+    beside([this, damaged, into, reference = reference_, opener = book_.scribe().opener()] {
+        auto outcome = std::make_shared<Outcome<book::Salvaged>>(book::salvage(damaged.toStdString(), into.toStdString(), *reference, opener));
+        return [this, into, outcome] { takeSalvaged(into, *outcome); };
+    });
+}
+
+void MainWindow::takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome) {
+    banner_->hush(QStringLiteral("salvage"));
+    if (!outcome.ok()) {
+        banner_->say(QStringLiteral("problems"), linesOf(outcome.problems()));
+        return tellIfSettled();
+    }
     QStringList lost;
     for (const auto& line : outcome->lost) lost << QString::fromStdString(line);
     openBook(into);

@@ -161,7 +161,7 @@ void MainWindow::followWinters(winter::Sampling sampling, int threads) {
 
 bool MainWindow::settled() const {
     const bool followed = !following_ || (following_->idle() && learning_->idle());
-    return !begun_ && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
+    return !besideBusy_ && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
 }
 
 // Every word and number is made anew in the other units.

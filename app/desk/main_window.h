@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "book/salvage.h"
 #include "desk/opening.h"
 #include "desk/settings.h"
 #include "models/open_book.h"
@@ -12,6 +13,7 @@
 #include <QListView>
 #include <QMainWindow>
 
+#include <functional>
 #include <optional>
 #include <thread>
 #include <vector>
@@ -131,6 +133,10 @@ private:
     void showHead();
     void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);
     void salvageByHand(const QString& file);
+    void takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome);
+    void openBeside(std::function<Opened()> read);
+    //! Runs the work beside the window and what it hands back in the window; while one runs another is not begun.
+    void beside(std::function<std::function<void()>()> work);
     void showChosen();
     void applyColours();
     void tell(const Problems& problems);
@@ -167,9 +173,9 @@ private:
     std::shared_ptr<const ReferenceData> reference_;
     ColourWish colourWish_ = settings::colours();
     bool applyingColours_ = false;
-    bool begun_ = false;
+    bool besideBusy_ = false;
     Problems openingProblems_;
-    std::jthread opener_;
+    std::jthread beside_; //!< reads and salvages; last, so that it ends first
 };
 
 } // namespace winterlarder::desk
