@@ -42,7 +42,7 @@ QString yardSentence(const YardPlan& plan) {
         }
     }
     if (plan.waiting > 0) parts << tr("%n being worked out", plan.waiting);
-    if (all == 0) return QCoreApplication::translate("YardView", "No colony is open.");
+    if (all == 0) return QCoreApplication::translate("YardView", "No colony stands in this yard yet.");
     return (all == 1 ? tr("One colony: %1.", all) : tr("%n colonies: %1.", all)).arg(parts.join(QStringLiteral(", ")));
 }
 
