@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/small_plot.h"
 
+#include "plots/spoken_plot.h"
 #include "widgets/colours.h"
 
 #include <QEvent>
@@ -29,6 +30,7 @@ void makeFresh(QCustomPlot& plot, const Colours& colours, bool axes) {
 
 SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
     setAccessibleName(accessibleName);
+    speakAsChart(*this);
     plot_->setFocusPolicy(Qt::NoFocus);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

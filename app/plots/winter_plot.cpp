@@ -2,6 +2,7 @@
 #include "plots/winter_plot.h"
 
 #include "models/words.h"
+#include "plots/spoken_plot.h"
 #include "plots/winter_canvas.h"
 
 #include <QFileInfo>
@@ -48,6 +49,7 @@ bool saveSvg(QCustomPlot& plot, const QString& path, QSize size) {
 WinterPlot::WinterPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Winter picture: stores through the winter"));
+    speakAsChart(*this);
     plot_->setFocusPolicy(Qt::NoFocus);
     plot_->setMouseTracking(true);
     plot_->installEventFilter(this);

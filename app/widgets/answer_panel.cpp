@@ -21,7 +21,6 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     sentence_->setWordWrap(true);
     sentence_->setAccessibleDescription(tr("Answer"));
     risk_ = quietLabel(this);
-    risk_->setAccessibleDescription(tr("Chances"));
     look_ = quietLabel(this);
     look_->setAccessibleDescription(tr("Another look"));
     why_ = new QPushButton(tr("Wh&y?"), this);
@@ -87,8 +86,7 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     why_->show();
     plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
     sentence_->setText(words::answerSentence(answered));
-    risk_->setText(words::riskLine(answered));
-    risk_->setVisible(!risk_->text().isEmpty());
+    saySmall(words::riskLine(answered), tr("Chances"));
     look_->setText(words::lookLine(answered));
     look_->setVisible(!look_->text().isEmpty());
     updateGeometry();
@@ -109,8 +107,7 @@ void AnswerPanel::show(const FollowedWinter& followed) {
     why_->show();
     showIcon(words::iconName(words::likeness(f.state)), text::followState(f.state));
     sentence_->setText(text::followHeadline(q, f, words::style()));
-    risk_->setText(text::followRisk(q, f, words::style()));
-    risk_->setVisible(!risk_->text().isEmpty());
+    saySmall(text::followRisk(q, f, words::style()), tr("Chances"));
     look_->setText(text::followNext(q, f, words::style()));
     look_->setVisible(!look_->text().isEmpty());
     updateGeometry();
@@ -122,9 +119,14 @@ void AnswerPanel::say(const QString& sentence, const QString& small) {
     why_->setVisible(false);
     plan_->setVisible(false);
     sentence_->setText(sentence);
-    risk_->setText(small);
-    risk_->setVisible(!small.isEmpty());
+    saySmall(small, {});
     look_->hide();
+}
+
+void AnswerPanel::saySmall(const QString& words, const QString& what) {
+    risk_->setText(words);
+    risk_->setAccessibleDescription(what);
+    risk_->setVisible(!words.isEmpty());
 }
 
 } // namespace winterlarder::desk

@@ -37,6 +37,7 @@ protected:
 private:
     void enlarge();
     void showIcon(const QString& name, const QString& meaning);
+    void saySmall(const QString& words, const QString& what);
 
     QLabel* icon_;
     QLabel* sentence_;

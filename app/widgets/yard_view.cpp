@@ -42,7 +42,7 @@ QString yardSentence(const YardPlan& plan) {
         }
     }
     if (plan.waiting > 0) parts << YardView::tr("%n being worked out", nullptr, plan.waiting);
-    if (all == 0) return YardView::tr("No colony is open.");
+    if (all == 0) return YardView::tr("No colony stands in this yard yet.");
     return (all == 1 ? YardView::tr("One colony: %1.") : YardView::tr("%n colonies: %1.", nullptr, all)).arg(parts.join(QStringLiteral(", ")));
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/invented.h"
 
+#include <QAccessible>
 #include <QFile>
 #include <QImage>
 #include <QSignalSpy>
@@ -35,6 +36,14 @@ TEST(WinterPlot, ReadsOutADay) {
     EXPECT_TRUE(text.startsWith(QStringLiteral("14 Oct"))) << text.toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("of 100 winters")));
     EXPECT_TRUE(plot.readout(picture()->last + 1).isEmpty());
+}
+
+TEST(WinterPlot, AScreenReaderCallsItAChart) {
+    WinterPlot plot;
+    const auto* spoken = QAccessible::queryAccessibleInterface(&plot);
+    ASSERT_NE(spoken, nullptr);
+    EXPECT_EQ(spoken->role(), QAccessible::Chart);
+    EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty());
 }
 
 TEST(WinterPlot, ArrowKeysReadDays) {
