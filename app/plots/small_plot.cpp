@@ -29,8 +29,8 @@ void makeFresh(QCustomPlot& plot, const Colours& colours, bool axes) {
 } // namespace
 
 SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
-    setAccessibleName(accessibleName);
     speakAsChart(*this);
+    setAccessibleName(accessibleName);
     plot_->setFocusPolicy(Qt::NoFocus);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

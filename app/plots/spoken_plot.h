@@ -5,7 +5,7 @@ class QWidget;
 
 namespace winterlarder::desk {
 
-//! Has a screen reader call the widget a chart. Tested: tests/app/winter_plot_test.cpp.
+//! Has a screen reader call the widget a chart; to be said before its accessible name. Tested: tests/app/winter_plot_test.cpp.
 void speakAsChart(QWidget& widget);
 
 } // namespace winterlarder::desk

@@ -48,8 +48,8 @@ bool saveSvg(QCustomPlot& plot, const QString& path, QSize size) {
 
 WinterPlot::WinterPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Winter picture: stores through the winter"));
     speakAsChart(*this);
+    setAccessibleName(tr("Winter picture: stores through the winter"));
     plot_->setFocusPolicy(Qt::NoFocus);
     plot_->setMouseTracking(true);
     plot_->installEventFilter(this);
