@@ -58,6 +58,7 @@ QString inWords(const std::string& word, const QString& how) {
     if (how == QLatin1String("season")) return seasonDate(word);
     if (how == QLatin1String("evidence")) return evidence(word);
     if (how == QLatin1String("flow")) return flow(word);
+    if (how == QLatin1String("town")) return town(word);
     return QString::fromStdString(word);
 }
 

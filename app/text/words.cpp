@@ -3,6 +3,7 @@
 
 #include "text/contexts.h"
 
+#include <QStringList>
 #include <array>
 #include <utility>
 
@@ -189,6 +190,17 @@ QString lookSentence(const advice::AnotherLook& another, const WordStyle& style)
               "a band of %3 to one of %4.")
         .arg(whatHangs(another.about), look(*another.which), mass(kilograms(another.narrowsFromKg), style),
              mass(kilograms(another.narrowsToKg), style));
+}
+
+// The town stands after the country and sometimes a state: "us-co-denver".
+QString town(const std::string& stationId) {
+    QStringList parts = QString::fromStdString(stationId).split(QLatin1Char('-'));
+    constexpr int stateLetters = 2;
+    if (parts.size() > 1) parts.removeFirst();
+    if (parts.size() > 1 && parts.front().size() == stateLetters) parts.removeFirst();
+    for (QString& part : parts)
+        if (!part.isEmpty()) part.front() = part.front().toUpper();
+    return parts.join(QLatin1Char(' '));
 }
 
 } // namespace winterlarder::text

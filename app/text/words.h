@@ -23,6 +23,8 @@ QString seasonDate(const std::string& key);
 QString evidence(const std::string& kind);
 //! Name of an autumn flow by its word in the case file.
 QString flow(const std::string& word);
+//! The town a station stands in, by the station's id: "ca-halifax" -> "Halifax".
+QString town(const std::string& stationId);
 //! Where a date comes from: "climate", "climate, moved", "case".
 QString origin(climate::DateOrigin origin);
 

@@ -2,6 +2,7 @@
 #include "widgets/place_field.h"
 
 #include "climate/site.h"
+#include "text/words.h"
 #include "widgets/card.h"
 
 #include <QKeyEvent>
@@ -17,23 +18,8 @@ namespace {
 
 constexpr int mostFound = 6;
 
-// The town stands in the station's id, after its country and sometimes a state: "ca-halifax", "us-co-denver".
-QString townOf(const Station& station) {
-    QStringList parts = QString::fromStdString(station.id).split(QLatin1Char('-'));
-    constexpr int stateLetters = 2;
-    parts.removeFirst();
-    if (parts.size() > 1 && parts.front().size() == stateLetters) parts.removeFirst();
-    QString town = parts.join(QLatin1Char(' '));
-    bool begins = true;
-    for (QChar& letter : town) {
-        if (begins) letter = letter.toUpper();
-        begins = letter == QLatin1Char(' ');
-    }
-    return town;
-}
-
 QString nameOf(const Station& station) {
-    return PlaceField::tr("%1 (%2)").arg(townOf(station), QString::fromStdString(station.place));
+    return PlaceField::tr("%1 (%2)").arg(text::town(station.id), QString::fromStdString(station.place));
 }
 
 std::optional<double> degrees(const QString& number, const QString& side, double most) {

@@ -93,7 +93,7 @@ TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
     EXPECT_EQ(said(withEverything("height-shift")),
               "For the height of the place all temperatures are shifted by -0.4 °C.");
     EXPECT_EQ(said({"station-used", {{"station", std::string("ca-halifax")}}}),
-              "The climate is that of station ca-halifax.");
+              "The climate is that of Halifax.");
     WordStyle pounds;
     pounds.numbers.system = UnitSystem::UnitedStates;
     EXPECT_EQ(sentence({"surplus", {{"spare", kilograms(1)}}}, pounds).toStdString(),
