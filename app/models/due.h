@@ -4,6 +4,7 @@
 #include "models/colony.h"
 #include "models/followed_winter.h"
 #include "report/visits.h"
+#include "report/yard_plan.h"
 
 #include <optional>
 #include <vector>
@@ -23,6 +24,8 @@ Due dueOf(const AnsweredColony& colony);
 
 //! What a followed winter asks for, by day: the lots to lay on, and the next weighing that is worth it. Tested: tests/app/following_test.cpp.
 std::vector<report::Task> tasksOf(const FollowedWinter& followed);
+//! The followed winter as the printed plan shows it.
+report::FollowedPlan plannedOf(const FollowedWinter& followed);
 //! The first of them.
 Due dueOf(const FollowedWinter& followed);
 

@@ -37,12 +37,9 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
 void addFollowed(YardPlan& plan, const ColonyEntry& colony, const FollowedWinter& followed) {
     ++plan.followed[followed.following->state];
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
-    for (const auto& task : tasksOf(followed)) {
-        plan.jobs.push_back({task, colony.id, name});
-        plan.totals.sugar += task.sugar;
-        plan.totals.sugarOnceCombsMoved += task.sugar;
-        plan.totals.fondant += task.fondant;
-    }
+    const report::PlannedColony planned{nullptr, nullptr, plannedOf(followed)};
+    report::add(plan.totals, planned);
+    for (const auto& task : planned.followed->tasks) plan.jobs.push_back({task, colony.id, name});
 }
 
 void sortByDay(std::vector<PlannedJob>& jobs) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/yard_sheet.h"
 
+#include "models/due.h"
 #include "models/words.h"
 #include "models/yard_plan.h"
 #include "plots/winter_plot.h"
@@ -58,8 +59,11 @@ Paper yardSheet(const Yard& yard, const ReferenceData* reference) {
     if (!reference && yard.book()) reference = yard.book()->reference().get();
     const auto& known = reference ? *reference : nothing;
     std::vector<report::PlannedColony> colonies;
-    for (const auto& colony : yard.colonies())
-        if (colony.answered) colonies.push_back({&colony.answered->question, &colony.answered->answer.advice});
+    for (const auto& colony : yard.colonies()) {
+        if (!colony.answered) continue;
+        auto& planned = colonies.emplace_back(report::PlannedColony{&colony.answered->question, &colony.answered->answer.advice});
+        if (const auto leading = yard.leading(colony.id)) planned.followed = plannedOf(*leading);
+    }
     const auto date = yard.asOf();
     if (!date) return {};
     const auto plan = planOf(yard);

@@ -52,6 +52,10 @@ Cell amountOf(const Task& task) {
     return task.honey > Mass(0) ? Cell(task.honey) : Cell();
 }
 
+std::vector<Task> tasksOfPlanned(const PlannedColony& colony) {
+    return colony.followed ? colony.followed->tasks : tasksOf(*colony.question, *colony.advice);
+}
+
 Section visits(const std::vector<PlannedColony>& colonies) {
     struct Line {
         Task task;
@@ -59,7 +63,7 @@ Section visits(const std::vector<PlannedColony>& colonies) {
     };
     std::vector<Line> lines;
     for (const auto& colony : colonies)
-        for (const auto& task : tasksOf(*colony.question, *colony.advice)) lines.push_back({task, colony.question->colony});
+        for (const auto& task : tasksOfPlanned(colony)) lines.push_back({task, colony.question->colony});
     std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) {
         if (a.task.date.has_value() != b.task.date.has_value()) return a.task.date.has_value();
         return a.task.date && *a.task.date < *b.task.date;
@@ -81,6 +85,10 @@ Section colonyList(const std::vector<PlannedColony>& colonies) {
     Section section{"colonies"};
     section.table.columns = {"colony", "verdict", "stores", "needed", "bees", "touches-reserve", "runs-out"};
     for (const auto& colony : colonies) {
+        if (const auto& followed = colony.followed) {
+            section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{followed->state}), Cell(followed->stores), Cell(), Cell(), Cell(followed->touchReserve), Cell(followed->runOut)});
+            continue;
+        }
         const auto& advice = *colony.advice;
         section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{idOf(advice.verdict)}),
                                       advice.estimate ? Cell(advice.estimate->spread) : Cell(Word{"not-known"}), known(advice.need), known(advice.bees),
@@ -95,7 +103,7 @@ Section gifts(const std::vector<PlannedColony>& colonies) {
     section.table.columns = {"from", "to", "combs", "honey"};
     for (const auto& colony : colonies)
         for (const auto& gift : colony.advice->gifts)
-            if (gift.to == colony.question->colony)
+            if (!colony.followed && gift.to == colony.question->colony)
                 section.table.rows.push_back({Cell(gift.from), Cell(gift.to), Cell(Count{static_cast<double>(gift.combs.size())}), Cell(gift.honey)});
     return section;
 }
@@ -105,7 +113,7 @@ Section toMix(const std::vector<PlannedColony>& colonies) {
     section.table.columns = {"colony", "ratio", "sugar", "water", "syrup"};
     for (const auto& colony : colonies) {
         const auto& advice = *colony.advice;
-        if (advice.verdict != Verdict::Feed || !advice.feed || advice.feed->syrup.sugar <= Mass(0)) continue;
+        if (colony.followed || advice.verdict != Verdict::Feed || !advice.feed || advice.feed->syrup.sugar <= Mass(0)) continue;
         const auto& syrup = advice.feed->syrup;
         section.table.rows.push_back({Cell(colony.question->colony), Cell(advice.feed->ratio.printed), Cell(syrup.sugar), Cell(syrup.water), Cell(syrup.volume)});
     }
@@ -125,6 +133,14 @@ Section cautions(const std::vector<PlannedColony>& colonies, const ReferenceData
 } // namespace
 
 void add(YardTotals& totals, const PlannedColony& colony) {
+    if (colony.followed) {
+        for (const auto& task : colony.followed->tasks) {
+            totals.sugar += task.sugar;
+            totals.sugarOnceCombsMoved += task.sugar;
+            totals.fondant += task.fondant;
+        }
+        return;
+    }
     const auto& advice = *colony.advice;
     if (advice.verdict == Verdict::Harvest && advice.harvest) totals.honey = totals.honey + advice.harvest->upTo;
     if (advice.verdict != Verdict::Feed || !advice.feed) return;

@@ -3,16 +3,26 @@
 
 #include "advice/advice.h"
 #include "report/sheet.h"
+#include "report/visits.h"
 
 #include <optional>
 #include <vector>
 
 namespace winterlarder::report {
 
+//! How a winter that is followed goes, and what it asks for in place of the autumn's advice.
+struct FollowedPlan {
+    std::string state; //!< a word: "on-course", "eating-faster", "eating-slower", "act-now", "dead", "cannot-say"
+    Spread<Mass> stores;
+    Share touchReserve, runOut;
+    std::vector<Task> tasks;
+};
+
 //! A colony as the yard plan sees it; both outlive the call.
 struct PlannedColony {
     const advice::ColonyQuestion* question = nullptr;
     const advice::Advice* advice = nullptr;
+    std::optional<FollowedPlan> followed{};
 };
 
 //! What the answers of a yard add up to: what is fed where feeding is the verdict, what may come off where harvest is.

@@ -180,6 +180,21 @@ TEST(YardPlan, CautionsAreSaidOnceForAll) {
     EXPECT_EQ(std::adjacent_find(ids.begin(), ids.end()), ids.end());
 }
 
+TEST(YardPlan, AFollowedWinterAsksForItsOwnVisits) {
+    Task fondant;
+    fondant.kind = TaskKind::Fondant;
+    fondant.date = Date::parse("2027-01-20");
+    fondant.fondant = kilograms(2.5);
+    PlannedColony followed{&poor().question, &poor().advice, FollowedPlan{"act-now", {kilograms(2), kilograms(3), kilograms(4)}, {0.8, 0.01}, {0.5, 0.01}, {fondant}}};
+    const auto sheet = yardPlan("", *Date::parse("2027-01-15"), {followed}, {}, shipped());
+    EXPECT_EQ(fact(sheet.section("to-buy"), "sugar"), nullptr) << "the autumn's syrup is past";
+    EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "fondant")), kilograms(2.5));
+    ASSERT_EQ(sheet.section("visits")->table.rows.size(), 1U);
+    EXPECT_EQ(std::get<Word>(sheet.section("visits")->table.rows[0][2]).id, "fondant");
+    EXPECT_EQ(std::get<Word>(sheet.section("colonies")->table.rows[0][1]).id, "act-now");
+    EXPECT_EQ(sheet.section("to-mix"), nullptr);
+}
+
 TEST(Tasks, AColonyThatIsUnitedIsNotFed) {
     auto weak = poor();
     weak.advice.verdict = Verdict::Unite;
