@@ -8,6 +8,7 @@
 #include "text/step_words.h"
 #include "widgets/backups_dialog.h"
 #include "widgets/banner.h"
+#include "widgets/documents.h"
 #include "widgets/import_dialog.h"
 
 #include <QAction>
@@ -185,7 +186,7 @@ void MainWindow::showState() {
     yardPane_->setVisible(book_.isOpen());
     if (!book_.isOpen() || right_->currentWidget() == start_) showChosen();
     const auto& state = book_.state();
-    const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, {}) : QString(); };
+    const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, words::style()) : QString(); };
     const QString undo = state ? name(state->undo) : QString(), redo = state ? name(state->redo) : QString();
     undo_->setEnabled(!undo.isEmpty());
     undo_->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
@@ -254,7 +255,7 @@ void MainWindow::takeSalvaged(const QString& into, const Outcome<book::Salvaged>
 
 void MainWindow::copyByHand() {
     if (!book_.isOpen()) return;
-    const QString proposal = yard_.title() + QLatin1String(book::bookExtension);
+    const QString proposal = inDocuments(yard_.title() + QLatin1String(book::bookExtension));
     const QString copy = QFileDialog::getSaveFileName(this, tr("Copy the book to"), proposal, tr("Books (*.larder)"));
     if (copy.isEmpty()) return;
     const bool kept = isTemporary();

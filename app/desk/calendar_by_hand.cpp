@@ -6,6 +6,7 @@
 #include "models/words.h"
 #include "text/follow_words.h"
 #include "widgets/banner.h"
+#include "widgets/documents.h"
 
 #include <QFileDialog>
 #include <QSaveFile>
@@ -23,7 +24,7 @@ bool save(const QString& file, const std::string& text) {
 
 void MainWindow::saveCalendar() {
     if (!book_.isOpen()) return;
-    const QString file = QFileDialog::getSaveFileName(this, tr("Due looks as a calendar"), yard_.title() + QStringLiteral(".ics"), tr("Calendars (*.ics)"));
+    const QString file = QFileDialog::getSaveFileName(this, tr("Due looks as a calendar"), inDocuments(yard_.title() + QStringLiteral(".ics")), tr("Calendars (*.ics)"));
     if (!file.isEmpty()) writeCalendar(file);
 }
 

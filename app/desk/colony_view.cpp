@@ -20,6 +20,8 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace winterlarder::desk {
 
 namespace {
@@ -107,7 +109,8 @@ void ColonyView::acceptAdvice() {
     const auto* colony = yard_->find(colony_);
     if (!colony || !colony->answered || colony->pending || !yard_->writable()) return;
     const auto& answered = *colony->answered;
-    yard_->apply(book::SingleEdit(answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style())));
+    yard_->apply(book::SingleEdit(answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style())),
+                 [this](const Problems& problems) { if (problems.empty()) emit told(tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped.")); });
 }
 
 void ColonyView::show(ColonyId id) {
@@ -120,6 +123,15 @@ void ColonyView::show(ColonyId id) {
     refresh();
 }
 
+int ColonyView::visitsOpen() const {
+    const auto* records = yard_->records(colony_);
+    const auto day = yard_->asOf();
+    if (!records || !day) return 0;
+    return static_cast<int>(std::count_if(records->visits.begin(), records->visits.end(), [&](const book::PlannedVisit& visit) {
+        return visit.state == book::VisitState::Planned && visit.date < *day;
+    }));
+}
+
 // A winter that is followed gives its own answer.
 void ColonyView::showAnswer() {
     const auto* colony = yard_->find(colony_);
@@ -128,6 +140,8 @@ void ColonyView::showAnswer() {
     const auto leading = yard_->leading(colony_);
     if (leading) answer_->show(*leading);
     else answer_->show(*colony);
+    if (const int open = visitsOpen(); open > 0)
+        answer_->remind(tr("%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.", nullptr, open));
     // The picture of a followed winter is on the page "On the scale"; an empty one of autumn's question would say nothing.
     picture_->setVisible(pictureWanted_ && !(leading && colony->answered && colony->answered->picture.empty()));
 }

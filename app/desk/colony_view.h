@@ -48,12 +48,14 @@ public:
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);
+    void told(const QString& notice); //!< what was done, for the keeper to know
 
 private:
     void refresh();
     void showAnswer();
     void connectPages();
     void acceptAdvice();
+    int visitsOpen() const; //!< planned for a day that is past
 
     Yard* yard_;
     ColonyId colony_;

@@ -2,6 +2,7 @@
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
 #include "print/yard_sheet.h"
+#include "widgets/documents.h"
 
 #include <QFileDialog>
 #include <QMessageBox>
@@ -21,7 +22,7 @@ void printByHand(QWidget* parent, const Paper& paper) {
 } // namespace
 
 void MainWindow::savePaper(const Paper& paper, const QString& name) {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save sheet"), name + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")), tr("PDF (*.pdf)"));
     if (path.isEmpty() || saveSheet(paper, path)) return;
     QMessageBox::warning(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
 }

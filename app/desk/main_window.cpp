@@ -5,6 +5,7 @@
 #include "desk/colony_view.h"
 #include "desk/following.h"
 #include "desk/said_remarks.h"
+#include "desk/undo_keys.h"
 #include "models/words.h"
 #include "text/follow_words.h"
 #include "widgets/banner.h"
@@ -37,6 +38,7 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     answering_ = new Answering(&yard_, this);
     buildPanes();
     buildMenus();
+    qApp->installEventFilter(new UndoKeys(this));
     connectYard();
     connectBook();
     applyColours();
@@ -55,6 +57,7 @@ void MainWindow::buildPanes() {
     auto* yardPane = buildYardPane(); // made in the order it is read, which is the order of the Tab key
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
+    connect(colonyView_, &ColonyView::told, this, [this](const QString& notice) { banner_->say(QStringLiteral("notices"), notice); });
     right_ = new QStackedWidget(desk);
     start_ = new StartPage(desk);
     right_->addWidget(start_);

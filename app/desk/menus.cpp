@@ -88,6 +88,7 @@ void MainWindow::buildViewMenu() {
         auto* action = menu->addAction(text, this, [this, wanted] { useUnits(wanted); });
         action->setCheckable(true);
         action->setChecked(wanted == settings::units());
+        connect(menu, &QMenu::aboutToShow, action, [action, wanted] { action->setChecked(wanted == settings::units()); }); // the first start asks too
         units->addAction(action);
     };
     addUnits(tr("&Kilograms and litres"), UnitSystem::Metric);
@@ -107,6 +108,7 @@ void MainWindow::buildViewMenu() {
     addPage(tr("&Feeding"), 2, Qt::Key_3);
     addPage(tr("On the sc&ale"), 3, Qt::Key_4);
     addPage(tr("S&tory"), 4, Qt::Key_5);
+    addPage(tr("W&hat if"), 5, Qt::Key_6);
     menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
 }
 

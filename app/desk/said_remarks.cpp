@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/said_remarks.h"
 
+#include "models/words.h"
 #include "text/remarks.h"
 
 namespace winterlarder::desk {
@@ -18,7 +19,7 @@ QString sourceOf(const std::string& id, const ReferenceData& reference) {
 
 std::vector<SaidRemark> saidRemarks(const std::vector<advice::Remark>& remarks, const ReferenceData& reference) {
     std::vector<SaidRemark> said;
-    for (const auto& remark : remarks) said.push_back({text::sentence(remark, {}), sourceOf(remark.id, reference)});
+    for (const auto& remark : remarks) said.push_back({text::sentence(remark, words::style()), sourceOf(remark.id, reference)});
     return said;
 }
 

@@ -130,6 +130,9 @@ QString lookLine(const AnsweredColony& colony) {
     const auto& advice = colony.answer.advice;
     if (advice.verdict == advice::Verdict::CannotSay) return {};
     const auto& another = advice.anotherLook;
+    const bool mayFlow = colony.question.flowStrength <= 0 && colony.question.season.lastIncome && colony.question.asOf < colony.question.season.lastIncome->day;
+    if (mayFlow && (!another.worthIt || !another.which))
+        return say::WindowWords::tr("Another look at combs or bees is not worth it. But nothing is counted that the autumn may still bring: if the bees do find something, say so in the yard's Place.");
     if (!another.worthIt || !another.which)
         return say::WindowWords::tr("Another look is not worth it: no likely count of bees or stores would change this.");
     return say::WindowWords::tr("Another look is worth it: this turns on %1. %2: what is missing or spare, known within %3 now, would be known within %4.")

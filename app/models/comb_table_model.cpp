@@ -81,6 +81,7 @@ int CombTableModel::columnCount(const QModelIndex& parent) const {
 QString CombTableModel::place(std::size_t row) const {
     if (!answered_ || row >= answered_->question.combs.size()) return QLocale().toString(static_cast<int>(row) + 1);
     const auto& comb = answered_->question.combs[row];
+    if (comb.inSuper) return tr("super, comb %1").arg(comb.place + 1);
     return answered_->question.boxes.size() > 1 ? tr("box %1, comb %2").arg(comb.box + 1).arg(comb.place + 1) : tr("comb %1").arg(comb.place + 1);
 }
 

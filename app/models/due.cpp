@@ -48,7 +48,7 @@ std::vector<report::Task> tasksOf(const FollowedWinter& followed) {
         }
     if (winter.nextWeighing && winter.state != tracking::FollowState::Dead) {
         report::Task& task = tasks.emplace_back();
-        task.kind = report::TaskKind::Weigh;
+        task.kind = report::TaskKind::WeighAgain;
         task.date = winter.nextWeighing->date;
     }
     return tasks;

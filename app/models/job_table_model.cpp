@@ -12,6 +12,7 @@ QString jobWords(JobKind kind) {
     case JobKind::Check: return JobTableModel::tr("check: sealed? weigh, feeder off, mouse guard on");
     case JobKind::TakeHoney: return JobTableModel::tr("take honey off, before feeding or treating");
     case JobKind::Unite: return JobTableModel::tr("unite with a healthy neighbour");
+    case JobKind::WeighAgain: return JobTableModel::tr("weigh again");
     case JobKind::Weigh: return JobTableModel::tr("weigh again when the last forage is over");
     case JobKind::CountBees: return JobTableModel::tr("count the combs the bees cover");
     case JobKind::RecordStores: return JobTableModel::tr("look at the stores, or weigh");

@@ -3,6 +3,8 @@
 
 #include "models/words.h"
 
+#include <cmath>
+
 #include <algorithm>
 
 namespace winterlarder::desk {
@@ -41,7 +43,7 @@ QVariant PastForecastModel::data(const QModelIndex& index, int role) const {
     case ForecastColumn: return tr("%1 (%2 to %3)").arg(kg(score.typical), kg(score.low), kg(score.high));
     case SeenColumn: return kg(score.observed);
     case InsideColumn: return score.inside() ? tr("yes") : tr("no");
-    case ScoreColumn: return kg(score.score);
+    case ScoreColumn: return kg(std::abs(score.typical - score.observed));
     case HandbookColumn: return kg(score.handbookScore);
     default: return {};
     }
@@ -57,7 +59,7 @@ QVariant PastForecastModel::headerData(int section, Qt::Orientation orientation,
     case ForecastColumn: return full ? tr("What the autumn's forecast said this reading would be; in brackets nine in ten") : tr("forecast");
     case SeenColumn: return full ? tr("What was weighed or found") : tr("happened");
     case InsideColumn: return full ? tr("Whether it lay within the band of nine in ten") : tr("within");
-    case ScoreColumn: return full ? tr("How far off the forecast was, its spread counted (ranked probability score); smaller is better") : tr("off by");
+    case ScoreColumn: return full ? tr("How far the middle of the forecast was from what happened") : tr("off by");
     case HandbookColumn: return full ? tr("How far off the region's handbook figure was") : tr("handbook off by");
     default: return {};
     }

@@ -214,6 +214,7 @@ QString due(const Due& due, Date today) {
     case DueKind::Fondant: return now ? say::WindowWords::tr("fondant today") : say::WindowWords::tr("fondant %1").arg(day);
     case DueKind::TakeHoney: return due.date ? say::WindowWords::tr("by %1").arg(day) : say::WindowWords::tr("when you like");
     case DueKind::Unite: return due.date ? say::WindowWords::tr("before %1").arg(day) : say::WindowWords::tr("soon");
+    case DueKind::WeighAgain:
     case DueKind::Weigh: return due.date ? say::WindowWords::tr("weigh again %1").arg(day) : say::WindowWords::tr("heft every two weeks");
     case DueKind::CountBees: return say::WindowWords::tr("count the bees");
     case DueKind::RecordStores: return say::WindowWords::tr("look at the stores");

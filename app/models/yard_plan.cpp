@@ -66,4 +66,11 @@ std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
     return std::move(plan.jobs);
 }
 
+std::vector<PlannedJob> jobsOf(const FollowedWinter& followed, ColonyId id) {
+    std::vector<PlannedJob> jobs;
+    for (const auto& task : tasksOf(followed)) jobs.push_back({task, id, {}});
+    sortByDay(jobs);
+    return jobs;
+}
+
 } // namespace winterlarder::desk

@@ -31,5 +31,7 @@ struct YardPlan {
 YardPlan planOf(const Yard& yard);
 //! The jobs the answer about one colony asks for, by day.
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony);
+//! Those a followed winter asks for.
+std::vector<PlannedJob> jobsOf(const FollowedWinter& followed, ColonyId id);
 
 } // namespace winterlarder::desk

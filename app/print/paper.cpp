@@ -139,7 +139,7 @@ void paintOn(Device& device, const Paper& paper) {
 }
 
 QPageLayout a4() {
-    return {QPageSize(QPageSize::A4), QPageLayout::Portrait, margins, QPageLayout::Millimeter};
+    return {QPageSize(words::style().numbers.system == UnitSystem::UnitedStates ? QPageSize::Letter : QPageSize::A4), QPageLayout::Portrait, margins, QPageLayout::Millimeter};
 }
 
 } // namespace

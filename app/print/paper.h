@@ -23,9 +23,9 @@ struct Paper {
 //! Lays a sheet out on paper, page after page: no heading is left alone at the foot of a page, tables repeat theirs on the next.
 //! Tested: tests/app/paper_test.cpp.
 void printSheet(const Paper& paper, QPrinter& printer);
-//! Writes it as PDF on A4; false where the file cannot be written.
+//! Writes it as PDF on A4, or Letter where the units are those of the United States; false where the file cannot be written.
 bool saveSheet(const Paper& paper, const QString& path);
-//! How many pages it takes on A4.
+//! How many pages it takes.
 int pagesOf(const Paper& paper);
 
 } // namespace winterlarder::desk

@@ -125,6 +125,7 @@ QString wordOf(const std::string& id) {
         {"check", QT_TRANSLATE_NOOP("Sheet", "check: sealed? weigh, feeder off, mouse guard on")},
         {"take-honey", QT_TRANSLATE_NOOP("Sheet", "take honey off, before feeding or treating")},
         {"weigh", QT_TRANSLATE_NOOP("Sheet", "weigh when the last forage is over")},
+        {"weigh-again", QT_TRANSLATE_NOOP("Sheet", "weigh again")},
         {"count-bees", QT_TRANSLATE_NOOP("Sheet", "count the combs the bees cover")},
         {"record-stores", QT_TRANSLATE_NOOP("Sheet", "look at the stores, or weigh")},
         {"any-day", QT_TRANSLATE_NOOP("Sheet", "any day")},

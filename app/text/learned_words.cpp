@@ -17,7 +17,7 @@ QString factorLine(const char* more, const char* less, const learning::Lasting& 
 
 } // namespace
 
-QString nothingLearned() { return say::Learned::tr("Nothing has been learned yet: no past winter says anything."); }
+QString nothingLearned() { return say::Learned::tr("Nothing has been learned yet. A winter counts once it is over: what was weighed and how it went is used from July on (January in the south)."); }
 
 QString learnedHeading(int winters) {
     return winters == 1 ? say::Learned::tr("Learned from one winter of a colony") : say::Learned::tr("Learned from %n winters of colonies", nullptr, winters);

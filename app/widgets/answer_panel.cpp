@@ -68,6 +68,13 @@ void AnswerPanel::offerPlan(bool offered) {
     planOffered_ = offered;
 }
 
+void AnswerPanel::remind(const QString& text) {
+    if (text.isEmpty()) return;
+    look_->setText(look_->text().isEmpty() || look_->isHidden() ? text : look_->text() + QLatin1Char('\n') + text);
+    look_->show();
+    updateGeometry();
+}
+
 void AnswerPanel::show(const ColonyEntry& colony) {
     plan_->hide();
     why_->setEnabled(colony.answered && !colony.pending && colony.problems.empty());

@@ -55,8 +55,14 @@ int CombStrip::boxes() const {
     return combs_.empty() ? 0 : combs_.back().box + 1;
 }
 
+QString CombStrip::rowName(const DrawnComb& comb) {
+    return comb.inSuper ? tr("super") : comb.longHive ? tr("entrance") : tr("box %1").arg(comb.box + 1);
+}
+
 double CombStrip::rowLabel() const {
-    return fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0;
+    double widest = fontMetrics().horizontalAdvance(tr("box %1").arg(2));
+    for (const auto& comb : combs_) widest = std::max<double>(widest, fontMetrics().horizontalAdvance(rowName(comb)));
+    return widest + 12;
 }
 
 QSize CombStrip::sizeHint() const {
@@ -103,8 +109,7 @@ void CombStrip::paintEvent(QPaintEvent*) {
         if (labelled == comb.box) continue;
         labelled = comb.box;
         painter.setPen(colours.quietText);
-        const QString label = comb.inSuper ? tr("super") : comb.longHive ? tr("entrance") : tr("box %1").arg(comb.box + 1);
-        painter.drawText(QRectF(0, place.top(), rowLabel(), place.height()), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, label);
+        painter.drawText(QRectF(0, place.top(), rowLabel(), place.height()), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, rowName(comb));
     }
 }
 

@@ -33,6 +33,7 @@ protected:
 
 private:
     int boxes() const;
+    static QString rowName(const DrawnComb& comb);
     double rowLabel() const;
 
     std::vector<DrawnComb> combs_;

@@ -2,6 +2,8 @@
 #include "widgets/feeding_page.h"
 
 #include "models/words.h"
+#include "models/yard_plan.h"
+#include "text/follow_words.h"
 #include "widgets/card.h"
 #include "widgets/entry_forms.h"
 #include "widgets/job_table.h"
@@ -13,6 +15,8 @@
 #include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace winterlarder::desk {
 
@@ -61,6 +65,7 @@ FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     down->addWidget(given_, 2);
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
 }
 
 QWidget* FeedingPage::buildAdvised() {
@@ -120,10 +125,10 @@ std::optional<book::PlannedVisit> FeedingPage::chosenVisit() const {
     return std::nullopt;
 }
 
-// It was made on the day asked about.
+// It was made on the day it was planned for, or on the day asked about where that comes first.
 void FeedingPage::markDone() {
     const auto visit = chosenVisit();
-    if (visit) yard_->apply(book::SingleEdit(book::MarkVisitDone{visit->id, yard_->asOf().value_or(visit->date), std::nullopt}));
+    if (visit) yard_->apply(book::SingleEdit(book::MarkVisitDone{visit->id, std::min(visit->date, yard_->asOf().value_or(visit->date)), std::nullopt}));
 }
 
 void FeedingPage::skip() {
@@ -140,6 +145,7 @@ void FeedingPage::show(ColonyId id) {
 void FeedingPage::refresh() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
+    if (const auto leading = yard_->leading(colony_)) return showFollowed(*leading);
     if (!colony->answered || colony->pending) return showNothing(FeedingPage::tr("Working it out\u2026"));
     const auto& advice = colony->answered->answer.advice;
     if (!advice.feed) {
@@ -157,6 +163,18 @@ void FeedingPage::showNothing(const QString& why) {
     limits_->setVisible(false);
     visits_->setVisible(false);
     model_->show({});
+}
+
+// A winter that is followed says itself what it wants.
+void FeedingPage::showFollowed(const FollowedWinter& followed) {
+    const auto& winter = *followed.following;
+    recipe_->setVisible(true);
+    recipe_->setText(text::followHeadline(*followed.colony.question, winter, words::style()));
+    why_->setText(text::followRisk(*followed.colony.question, winter, words::style()));
+    why_->setVisible(true);
+    limits_->setVisible(false);
+    model_->show(jobsOf(followed, colony_));
+    visits_->setVisible(!model_->jobs().empty());
 }
 
 void FeedingPage::showPlan(const ColonyEntry& colony) {

@@ -33,6 +33,7 @@ private:
     void skip();
     void showNothing(const QString& why);
     void showPlan(const ColonyEntry& colony);
+    void showFollowed(const FollowedWinter& followed);
 
     Yard* yard_;
     ColonyId colony_;

@@ -10,9 +10,20 @@
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QSignalBlocker>
 
 namespace winterlarder::desk {
+
+namespace {
+
+// What was entered is the book's: the field itself has nothing left to take back.
+void calmAfterEntry(QAbstractSpinBox* field) {
+    auto* line = field->findChild<QLineEdit*>();
+    QObject::connect(field, &QAbstractSpinBox::editingFinished, line, [line] { line->setModified(false); });
+}
+
+} // namespace
 
 QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit) {
     auto* field = new QDoubleSpinBox(parent);
@@ -24,6 +35,7 @@ QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, 
     field->setAccessibleName(name);
     field->setToolTip(name);
     field->setAlignment(Qt::AlignRight);
+    calmAfterEntry(field);
     return field;
 }
 
@@ -33,6 +45,7 @@ QDateEdit* dayField(QWidget* parent, const QString& name) {
     field->setDisplayFormat(say::Fields::tr("d MMM yyyy"));
     field->setKeyboardTracking(false);
     field->setAccessibleName(name);
+    calmAfterEntry(field);
     return field;
 }
 
@@ -126,6 +139,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_}) layout->addWidget(part);
     connect(kind_, &QComboBox::activated, this, [this] {
         fit(static_cast<WeighedBy>(kind_->currentData().toInt()));
+        if (!first_->isHidden()) first_->setFocus();
         tell();
     });
     connect(heft_, &QComboBox::activated, this, &WeighingField::tell);

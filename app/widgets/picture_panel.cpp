@@ -2,6 +2,7 @@
 #include "widgets/picture_panel.h"
 
 #include "models/words.h"
+#include "widgets/documents.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -146,7 +147,7 @@ void PicturePanel::layOver() {
 void PicturePanel::saveAs() {
     if (!shown_ || shown_->picture.empty()) return;
     const QString name = QString::fromStdString(shown_->record.colony.value_or("winter"));
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save picture"), name + QStringLiteral(".png"), tr("Pictures (*.png *.svg *.pdf)"));
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save picture"), inDocuments(name + QStringLiteral(".png")), tr("Pictures (*.png *.svg *.pdf)"));
     if (path.isEmpty()) return;
     const auto picture = std::shared_ptr<const WinterPicture>(shown_, &shown_->picture);
     if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path))

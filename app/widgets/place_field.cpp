@@ -121,8 +121,9 @@ void PlaceField::look(const QString& text) {
     }
     found_->setVisible(found_->count() > 0);
     if (found_->count() > 0) found_->setFixedHeight(found_->sizeHintForRow(0) * found_->count() + 2 * found_->frameWidth() + 2);
-    if (!text.trimmed().isEmpty() && found_->count() == 0) said_->setText(tr("No station of that name ships with the program. Try a larger town, or type latitude and longitude."));
-    else say();
+    if (text.trimmed().size() > 2 && found_->count() == 0) said_->setText(tr("No station of that name ships with the program. Try a larger town, or type latitude and longitude, as 43.05, -76.15: the nearest climate is used."));
+    else return say();
+    said_->setVisible(true);
 }
 
 void PlaceField::take(int row) {

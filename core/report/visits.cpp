@@ -67,6 +67,7 @@ std::string idOf(TaskKind kind) {
     case TaskKind::TakeHoney: return "take-honey";
     case TaskKind::Unite: return "unite";
     case TaskKind::Weigh: return "weigh";
+    case TaskKind::WeighAgain: return "weigh-again";
     case TaskKind::CountBees: return "count-bees";
     case TaskKind::RecordStores: return "record-stores";
     }

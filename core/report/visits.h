@@ -9,7 +9,7 @@
 namespace winterlarder::report {
 
 //! What may be done at a colony on a visit.
-enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, Weigh, CountBees, RecordStores };
+enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, Weigh, CountBees, RecordStores, WeighAgain };
 std::string idOf(TaskKind kind); //!< "syrup", "take-honey"
 
 //! One thing to do at one colony; nothing for a date = no day is pressing.

@@ -20,7 +20,7 @@ inline Scribe scribe(const char* who = "keeper") {
 
 template <class Done>
 bool waitFor(Done done) {
-    for (int i = 0; i < 2000 && !done(); ++i) QTest::qWait(5);
+    for (int i = 0; i < 8000 && !done(); ++i) QTest::qWait(5);
     return done();
 }
 
