@@ -47,12 +47,14 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void redraw();
+    void fillCanvas();
     void readDay(std::optional<SeasonDay> day);
 
     std::shared_ptr<const WinterPicture> picture_;
@@ -60,6 +62,7 @@ private:
     QCustomPlot* plot_;
     std::unique_ptr<WinterCanvas> canvas_;
     std::optional<SeasonDay> day_;
+    bool stale_ = true; //!< what is on the canvas is not what is to be shown
 };
 
 //! Writes a picture in the light colours of paper, whatever the screen is.
