@@ -44,6 +44,8 @@ public:
     void useAdviser(std::shared_ptr<const Adviser> adviser);
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
+    //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.
+    bool hasHeightForWidth() const override { return false; }
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);

@@ -126,7 +126,7 @@ void showAmounts(Keeper& keeper) {
 
 void showWaits(Keeper& keeper) {
     auto& window = keeper.window();
-    window.choose(window.yard()->colonies().at(20).id);
+    window.choose(window.yard()->colonies().front().id);
     settle(keeper);
     showEdit(keeper);
     showDemand(keeper);
