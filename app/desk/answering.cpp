@@ -2,12 +2,14 @@
 #include "desk/answering.h"
 
 #include "desk/reckoning.h"
+#include "models/background.h"
 
 namespace winterlarder::desk {
 
 Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard) {
     connect(yard_, &Yard::coloniesChanged, this, &Answering::askAll);
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { ask(id, true); });
+    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { ask(id, id == yard_->openColony()); });
+    connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (reckoning_) reckoning_->hurry(id); });
 }
 
 Answering::~Answering() = default;
@@ -54,6 +56,7 @@ void Answering::shareOut() {
     }
     sharing_ = true;
     sharer_ = std::jthread([this, ids, answers, adviser = adviser_] {
+        keepPace(Pace::Slow);
         auto shared = adviser->shareOut(answers);
         QMetaObject::invokeMethod(this, [this, ids, answers, shared = std::move(shared)] { takeShared(ids, answers, shared); }, Qt::QueuedConnection);
     });

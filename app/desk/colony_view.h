@@ -45,6 +45,8 @@ public:
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
     void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
+    //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.
+    bool hasHeightForWidth() const override { return false; }
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/reckoning.h"
 
+#include <algorithm>
 #include <exception>
 
 namespace winterlarder::desk {
 
-Reckoning::Reckoning(std::shared_ptr<const Adviser> adviser, QObject* parent)
-    : QObject(parent), adviser_(std::move(adviser)), worker_([this](const std::stop_token& end) { work(end); }) {}
+Reckoning::Reckoning(std::shared_ptr<const Adviser> adviser, Pace pace, QObject* parent)
+    : QObject(parent), adviser_(std::move(adviser)), worker_([this, pace](const std::stop_token& end) {
+          keepPace(pace);
+          work(end);
+      }) {}
 
 Reckoning::~Reckoning() {
     worker_.request_stop();
@@ -20,16 +24,36 @@ Reckoning::~Reckoning() {
 }
 
 void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, bool first) {
-    Request request{id, position, ++lastNumber_, record, {}};
+    Request request{id, position, ++lastNumber_, record, {}, first};
     newest_[id] = request.number;
     {
         const std::lock_guard lock(mutex_);
         std::erase_if(queue_, [id](const Request& waiting) { return waiting.id == id; });
         if (running_ && running_->id == id) running_->stop.request_stop();
+        else if (first) interruptForFirst();
         if (first) queue_.push_front(std::move(request));
         else queue_.push_back(std::move(request));
     }
     waiting_.notify_one();
+}
+
+// Called with the lock held. What goes first itself is not interrupted, so that many of these do not keep each other from an end.
+void Reckoning::interruptForFirst() {
+    if (!running_ || running_->first || running_->stop.stop_requested()) return;
+    running_->stop.request_stop();
+    queue_.push_front(*running_);
+    queue_.front().stop = std::stop_source();
+}
+
+void Reckoning::hurry(ColonyId id) {
+    const std::lock_guard lock(mutex_);
+    const auto found = std::find_if(queue_.begin(), queue_.end(), [id](const Request& waiting) { return waiting.id == id; });
+    if (found == queue_.end()) return;
+    auto hurried = std::move(*found);
+    queue_.erase(found);
+    hurried.first = true;
+    interruptForFirst();
+    queue_.push_front(std::move(hurried));
 }
 
 void Reckoning::keepOnly(const std::set<ColonyId>& wanted) {

@@ -25,7 +25,8 @@ private:
 } // namespace
 
 Trying::Trying(std::shared_ptr<const Adviser> adviser, QObject* parent)
-    : QObject(parent), preview_(std::make_unique<Reckoning>(std::make_shared<Previewing>(adviser))), full_(std::make_unique<Reckoning>(adviser)),
+    : QObject(parent), preview_(std::make_unique<Reckoning>(std::make_shared<Previewing>(adviser), Pace::Prompt)),
+      full_(std::make_unique<Reckoning>(adviser, Pace::Prompt)),
       asked_{.colony = {}, .yard = {}, .asOf = *Date::of(2000, 1, 1), .lookedOn = {}, .site = {}, .hive = {}, .bees = {}, .combs = {}, .weighings = {},
              .moisturePercent = {}, .feeds = {}, .harvests = {}, .season = {}, .feeder = {}, .wish = {}} {
     connect(preview_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answer) {

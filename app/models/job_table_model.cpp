@@ -30,6 +30,10 @@ QString jobAmount(const PlannedJob& job) {
 JobTableModel::JobTableModel(QObject* parent) : QAbstractTableModel(parent) {}
 
 void JobTableModel::show(std::vector<PlannedJob> jobs) {
+    if (jobs == jobs_ && !jobs_.empty()) {
+        emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1)); // the words may be others: another unit
+        return;
+    }
     beginResetModel();
     jobs_ = std::move(jobs);
     endResetModel();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/latest_work.h"
 
+#include "models/background.h"
+
 #include <exception>
 
 namespace winterlarder::desk {
@@ -40,6 +42,7 @@ void LatestWork::cancel() {
 }
 
 void LatestWork::run(const std::stop_token& end) {
+    keepPace(Pace::Slow);
     for (;;) {
         Request request;
         {

@@ -43,7 +43,7 @@ void addFollowed(YardPlan& plan, const ColonyEntry& colony, const FollowedWinter
 }
 
 void sortByDay(std::vector<PlannedJob>& jobs) {
-    const auto key = [](const PlannedJob& job) { return std::tuple(!job.date.has_value(), job.date ? job.date->iso() : std::string()); };
+    const auto key = [](const PlannedJob& job) { return std::tuple(!job.date.has_value(), job.date); };
     std::stable_sort(jobs.begin(), jobs.end(), [&key](const auto& a, const auto& b) { return key(a) < key(b); });
 }
 

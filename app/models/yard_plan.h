@@ -16,6 +16,7 @@ using JobKind = report::TaskKind;
 struct PlannedJob : report::Task {
     ColonyId id;
     QString colony;
+    bool operator==(const PlannedJob&) const = default;
 };
 
 //! Everything the yard asks for, added up as on the printed plan.

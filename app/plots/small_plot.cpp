@@ -7,6 +7,7 @@
 #include <QEvent>
 #include <QVBoxLayout>
 #include <qcustomplot.h>
+#include <utility>
 
 namespace winterlarder::desk {
 
@@ -35,6 +36,8 @@ SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(p
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);
+    plot_->setPlottingHint(QCP::phImmediateRefresh, false); // painted with the rest of the window, once
+    connect(plot_, &QCustomPlot::beforeReplot, this, &SmallPlot::fill);
 }
 
 void SmallPlot::changeEvent(QEvent* event) {
@@ -42,10 +45,20 @@ void SmallPlot::changeEvent(QEvent* event) {
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::LocaleChange) redraw();
 }
 
+void SmallPlot::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) redraw();
+}
+
 void SmallPlot::redraw() {
+    stale_ = true;
+    if (isVisible() || isWindow()) plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void SmallPlot::fill() {
+    if (!std::exchange(stale_, false)) return;
     makeFresh(*plot_, coloursOf(*this), any());
     if (any()) draw();
-    plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
 } // namespace winterlarder::desk

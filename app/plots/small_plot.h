@@ -13,12 +13,18 @@ class SmallPlot : public QWidget {
 protected:
     SmallPlot(const QString& accessibleName, QWidget* parent);
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
     virtual bool any() const = 0; //!< whether there is something to draw
     virtual void draw() = 0;      //!< onto the empty plot
-    void redraw();
+    void redraw(); //!< once for all that changes in a turn; while it is not seen, not at all
 
     QCustomPlot* plot_;
+
+private:
+    void fill();
+
+    bool stale_ = true; //!< what is on the plot is not what is to be shown
 };
 
 } // namespace winterlarder::desk

@@ -33,6 +33,7 @@ QColor optionColour(advice::OptionKind kind, const Colours& colours) {
 WinterCanvas::WinterCanvas(QCustomPlot* plot) : plot_(plot) {
     plot_->setAntialiasedElements(QCP::aeAll);
     plot_->setNoAntialiasingOnDrag(true);
+    plot_->setPlottingHint(QCP::phImmediateRefresh, false); // painted with the rest of the window, once
     plot_->addLayer(overlayLayer, plot_->layer("legend"), QCustomPlot::limAbove);
     plot_->layer(overlayLayer)->setMode(QCPLayer::lmBuffered);
     setUpAxes();
@@ -153,7 +154,6 @@ void WinterCanvas::removeDrawn() {
 void WinterCanvas::clear(const Colours& colours) {
     removeDrawn();
     colourAll(colours);
-    plot_->replot();
 }
 
 void WinterCanvas::setTitle(const QString& title, const Colours& colours) {
@@ -218,7 +218,6 @@ void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::Opt
     drawEvidence(picture, colours);
     drawUse(picture, colours);
     if (title_) title_->setTextColor(colours.text);
-    plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
 void WinterCanvas::fitToSize() {

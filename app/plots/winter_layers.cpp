@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
+#include "plots/bends.h"
 #include "plots/winter_canvas.h"
 
 #include <QFontMetricsF>
@@ -12,6 +13,7 @@ namespace winterlarder::desk {
 
 namespace {
 
+constexpr double unseenShare = 1 / 1500.0; // of the scale: a fifth of a pixel or less
 constexpr double dotPitch = 8.5; // pixels from dot to dot
 constexpr double dotDiameter = 6.6;
 constexpr double bandHalfWidth = 1.2816; // standard deviations: ten to ninety of a hundred
@@ -22,6 +24,12 @@ void anchor(QCPItemPosition* position, QCPAxisRect* rect, double day, double y, 
     position->setTypeX(QCPItemPosition::ptPlotCoords);
     position->setTypeY(yAsShareOfRect ? QCPItemPosition::ptAxisRectRatio : QCPItemPosition::ptPlotCoords);
     position->setCoords(day, y);
+}
+
+// A see-through colour takes several times as long to draw.
+QColor mixed(const QColor& colour, float share, const QColor& ground) {
+    const auto mix = [share](float one, float other) { return share * one + (1 - share) * other; };
+    return QColor::fromRgbF(mix(colour.redF(), ground.redF()), mix(colour.greenF(), ground.greenF()), mix(colour.blueF(), ground.blueF()));
 }
 
 QVector<double> daysFrom(SeasonDay first, std::size_t count) {
@@ -66,9 +74,13 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
 void WinterCanvas::drawOption(const OptionPicture& option, const WinterPicture& picture, const Colours& colours) {
     for (const auto& line : option.lines) {
         auto* graph = plot_->addGraph(stores_->axis(QCPAxis::atBottom), stores_->axis(QCPAxis::atLeft));
-        graph->setData(daysFrom(picture.first, line.kilograms.size()), QVector<double>(line.kilograms.begin(), line.kilograms.end()), true);
-        QColor colour = line.touchesReserve ? colours.shortWinter : optionColour(option.kind, colours);
-        if (!line.touchesReserve) colour.setAlphaF(0.78F);
+        QVector<double> days, kilograms;
+        for (const std::size_t at : bendsOf(line.kilograms, highestKg_ * unseenShare)) {
+            days.append(picture.first.w + static_cast<double>(at));
+            kilograms.append(line.kilograms[at]);
+        }
+        graph->setData(days, kilograms, true);
+        const QColor colour = line.touchesReserve ? colours.shortWinter : mixed(optionColour(option.kind, colours), 0.78F, colours.card);
         QPen pen(colour, line.touchesReserve ? 1.7 : 1.15);
         if (line.touchesReserve) pen.setDashPattern({5, 3});
         graph->setPen(pen);

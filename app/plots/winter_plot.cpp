@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace winterlarder::desk {
 
@@ -55,6 +56,7 @@ WinterPlot::WinterPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot
     plot_->installEventFilter(this);
     plot_->setAccessibleName(tr("Drawing of the winters"));
     canvas_ = std::make_unique<WinterCanvas>(plot_);
+    connect(plot_, &QCustomPlot::beforeReplot, this, &WinterPlot::fillCanvas);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);
@@ -63,6 +65,7 @@ WinterPlot::WinterPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot
 WinterPlot::~WinterPlot() = default;
 
 void WinterPlot::show(std::shared_ptr<const WinterPicture> picture) {
+    if (picture == picture_) return;
     picture_ = std::move(picture);
     day_.reset();
     redraw();
@@ -82,7 +85,19 @@ void WinterPlot::setColours(const Colours& colours) {
     wearColours(*this, colours);
 }
 
+// Once for all that changes in a turn; while the page is not seen, not at all.
 void WinterPlot::redraw() {
+    stale_ = true;
+    if (isVisible() || isWindow()) plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void WinterPlot::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) redraw();
+}
+
+void WinterPlot::fillCanvas() {
+    if (!std::exchange(stale_, false)) return;
     const auto& colours = coloursOf(*this);
     plot_->setFont(font());
     if (!picture_ || picture_->empty()) canvas_->clear(colours);
@@ -150,6 +165,7 @@ QString WinterPlot::numbers() const {
 
 bool WinterPlot::save(const QString& path, QSize size) {
     if (!picture_ || picture_->empty()) return false;
+    fillCanvas();
     const QString form = QFileInfo(path).suffix().toLower();
     if (form == QLatin1String("svg")) return saveSvg(*plot_, path, size);
     if (form == QLatin1String("pdf")) return plot_->savePdf(path, size.width(), size.height(), QCP::epAllowCosmetic);

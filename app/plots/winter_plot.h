@@ -48,12 +48,14 @@ signals:
 protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override; //!< where there is little height the stores get all of it
+    void showEvent(QShowEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void redraw();
+    void fillCanvas();
     void readDay(std::optional<SeasonDay> day);
 
     std::shared_ptr<const WinterPicture> picture_;
@@ -61,6 +63,7 @@ private:
     QCustomPlot* plot_;
     std::unique_ptr<WinterCanvas> canvas_;
     std::optional<SeasonDay> day_;
+    bool stale_ = true; //!< what is on the canvas is not what is to be shown
 };
 
 //! Writes a picture in the light colours of paper, whatever the screen is.

@@ -6,7 +6,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
+#include <span>
 
 namespace winterlarder::desk {
 
@@ -14,18 +16,25 @@ namespace {
 
 constexpr double goldenShare = 0.6180339887498949; // 1 / golden ratio
 
-double incomeTo(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay day, std::size_t column) {
-    if (flow.strength <= 0) return 0;
-    if (flow.lastDay && day > *flow.lastDay) day = *flow.lastDay;
-    if (!ensemble.covers(day)) return 0;
-    const double income = flow.strength * static_cast<double>(ensemble.autumnIncome(day)[column]);
-    return flow.room ? std::min(income, flow.room->value()) : income;
-}
+// Net loss of every winter to the end of one day, autumn flow taken off [kg]; 0 where the day is not simulated.
+class LossTo {
+public:
+    LossTo(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay day)
+        : strength_(flow.strength), room_(flow.room ? flow.room->value() : std::numeric_limits<double>::infinity()) {
+        if (ensemble.covers(day)) net_ = ensemble.netLoss(day);
+        const SeasonDay until = flow.lastDay ? std::min(day, *flow.lastDay) : day;
+        if (strength_ > 0 && ensemble.covers(day) && ensemble.covers(until)) income_ = ensemble.autumnIncome(until);
+    }
+    double operator[](std::size_t winter) const {
+        if (net_.empty()) return 0;
+        const double loss = static_cast<double>(net_[winter]);
+        return income_.empty() ? loss : loss - std::min(strength_ * static_cast<double>(income_[winter]), room_);
+    }
 
-double lossTo(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay day, std::size_t column) {
-    if (!ensemble.covers(day)) return 0;
-    return static_cast<double>(ensemble.netLoss(day)[column]) - incomeTo(ensemble, flow, day, column);
-}
+private:
+    double strength_, room_;
+    std::span<const float> net_, income_;
+};
 
 double changedBy(const std::vector<winter::StoresStep>& steps, SeasonDay day) {
     double change = 0;
@@ -34,11 +43,9 @@ double changedBy(const std::vector<winter::StoresStep>& steps, SeasonDay day) {
     return change;
 }
 
-double storesOn(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const PairedWinter& pair,
-                double changed, SeasonDay first, SeasonDay day) {
-    const auto column = static_cast<std::size_t>(pair.winter);
-    const double loss = lossTo(ensemble, flow, day, column) - lossTo(ensemble, flow, first - 1, column);
-    return std::max(0.0, pair.startKg + changed - loss);
+double storesLeft(const PairedWinter& pair, double changed, const LossTo& before, const LossTo& now) {
+    const auto winter = static_cast<std::size_t>(pair.winter);
+    return std::max(0.0, pair.startKg + changed - (now[winter] - before[winter]));
 }
 
 // What an option changes and when; honey taken, or combs given, today are a step of today.
@@ -70,14 +77,15 @@ std::vector<double> evenQuantiles(std::vector<double> values, int count) {
     return picked;
 }
 
+// Each percentile is looked for where the middle has left it.
 DayReading readingOf(std::vector<double>& stores, double reserveKg) {
-    const auto at = [&stores](double share) {
-        const auto place = static_cast<std::ptrdiff_t>(share * static_cast<double>(stores.size() - 1));
-        std::nth_element(stores.begin(), stores.begin() + place, stores.end());
-        return stores[static_cast<std::size_t>(place)];
-    };
     const auto below = std::count_if(stores.begin(), stores.end(), [reserveKg](double kg) { return kg < reserveKg; });
-    return {at(0.1), at(0.5), at(0.9), static_cast<double>(below) / static_cast<double>(stores.size())};
+    const auto at = [&stores](double share) { return stores.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(stores.size() - 1)); };
+    const auto low = at(0.1), middle = at(0.5), high = at(0.9);
+    std::nth_element(stores.begin(), middle, stores.end());
+    if (low < middle) std::nth_element(stores.begin(), low, middle);
+    if (high > middle) std::nth_element(middle + 1, high, stores.end());
+    return {*low, *middle, *high, static_cast<double>(below) / static_cast<double>(stores.size())};
 }
 
 void addMark(std::vector<SeasonMark>& marks, SeasonMarkKind kind, const std::optional<climate::SeasonDate>& date) {
@@ -144,12 +152,16 @@ OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter
     const auto losses = winter::lossesFrom(ensemble, first, flow, steps);
     const auto counted = touchCountsFrom(option);
     const auto touching = counted ? winter::lossesFrom(ensemble, first, flow, steps, counted) : losses;
+    const LossTo before(ensemble, flow, first - 1);
     for (const auto& pair : drawn) {
         const auto column = static_cast<std::size_t>(pair.winter);
-        WinterLine line{pair.winter, {}, pair.startKg < touching.largest[column] + reserveKg, pair.startKg <= losses.largest[column]};
-        for (SeasonDay day = first; day <= last && (line.kilograms.empty() || line.kilograms.back() > 0); day = day + 1)
-            line.kilograms.push_back(storesOn(ensemble, flow, pair, changedBy(steps, day), first, day));
-        picture.lines.push_back(std::move(line));
+        picture.lines.push_back({pair.winter, {}, pair.startKg < touching.largest[column] + reserveKg, pair.startKg <= losses.largest[column]});
+    }
+    for (SeasonDay day = first; day <= last; day = day + 1) {
+        const LossTo now(ensemble, flow, day);
+        const double changed = changedBy(steps, day);
+        for (std::size_t i = 0; i < drawn.size(); ++i)
+            if (auto& left = picture.lines[i].kilograms; left.empty() || left.back() > 0) left.push_back(storesLeft(drawn[i], changed, before, now));
     }
     std::vector<double> stores(everyPair.size());
     for (std::size_t i = 0; i < everyPair.size(); ++i)
@@ -158,9 +170,10 @@ OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter
     if (readings == Readings::None) return picture;
     std::vector<char> starved(everyPair.size(), 0);
     for (SeasonDay day = first; day <= last; day = day + 1) {
+        const LossTo now(ensemble, flow, day);
         const double changed = changedBy(steps, day);
         for (std::size_t i = 0; i < everyPair.size(); ++i) {
-            stores[i] = starved[i] ? 0 : storesOn(ensemble, flow, everyPair[i], changed, first, day);
+            stores[i] = starved[i] ? 0 : storesLeft(everyPair[i], changed, before, now);
             starved[i] = stores[i] <= 0;
         }
         picture.readings.push_back(readingOf(stores, reserveKg));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/paper.h"
 
+#include "models/words.h"
 #include "text/contexts.h"
 
 #include <QAbstractTextDocumentLayout>

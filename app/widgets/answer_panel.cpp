@@ -14,6 +14,12 @@
 
 namespace winterlarder::desk {
 
+namespace {
+
+constexpr int iconSize = 26;
+
+} // namespace
+
 AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     icon_ = new QLabel(this);
     icon_->setAccessibleName(tr("Verdict"));
@@ -29,7 +35,8 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     plan_ = new QPushButton(tr("Make it the &plan"), this);
     plan_->setToolTip(tr("Keeps this advice in the book with all it was computed from, and plans its visits"));
     plan_->setProperty("accent", true);
-    plan_->hide();
+    for (QWidget* each : std::initializer_list<QWidget*>{icon_, look_, why_, plan_}) each->hide(); // until there is an answer
+    icon_->setFixedSize(iconSize, iconSize);
     connect(plan_, &QPushButton::clicked, this, &AnswerPanel::planAsked);
     auto* buttons = new QVBoxLayout;
     buttons->addWidget(why_);
@@ -61,7 +68,7 @@ void AnswerPanel::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange) enlarge();
     if ((event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) && !iconName_.isEmpty())
-        icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, 26, devicePixelRatioF()));
+        icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, iconSize, devicePixelRatioF()));
 }
 
 void AnswerPanel::offerPlan(bool offered) {
@@ -76,8 +83,6 @@ void AnswerPanel::remind(const QString& text) {
 }
 
 void AnswerPanel::show(const ColonyEntry& colony) {
-    plan_->hide();
-    why_->setEnabled(colony.answered && !colony.pending && colony.problems.empty());
     if (!colony.problems.empty()) {
         QStringList all;
         for (const auto& problem : colony.problems) all << QString::fromStdString(describe(problem));
@@ -89,8 +94,10 @@ void AnswerPanel::show(const ColonyEntry& colony) {
         return;
     }
     const auto& answered = *colony.answered;
+    why_->setEnabled(true);
     showIcon(words::iconName(answered.answer.advice.verdict), words::verdictName(answered.answer.advice.verdict));
     why_->show();
+    plan_->setEnabled(true);
     plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
     sentence_->setText(words::answerSentence(answered));
     saySmall(words::riskLine(answered), tr("Chances"));
@@ -101,7 +108,7 @@ void AnswerPanel::show(const ColonyEntry& colony) {
 
 void AnswerPanel::showIcon(const QString& name, const QString& meaning) {
     iconName_ = name;
-    icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, 26, devicePixelRatioF()));
+    icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, iconSize, devicePixelRatioF()));
     icon_->setAccessibleDescription(meaning);
     icon_->show();
 }
@@ -120,14 +127,16 @@ void AnswerPanel::show(const FollowedWinter& followed) {
     updateGeometry();
 }
 
+// What belongs to an answer keeps its place till the next one comes: the window below does not jump.
 void AnswerPanel::say(const QString& sentence, const QString& small) {
-    icon_->hide();
+    icon_->clear();
+    icon_->setAccessibleDescription({});
     iconName_.clear();
-    why_->setVisible(false);
-    plan_->setVisible(false);
+    why_->setEnabled(false);
+    plan_->setEnabled(false);
     sentence_->setText(sentence);
     saySmall(small, {});
-    look_->hide();
+    look_->clear();
 }
 
 void AnswerPanel::saySmall(const QString& words, const QString& what) {

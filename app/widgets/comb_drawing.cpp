@@ -157,7 +157,7 @@ void CombDrawing::paintSlot(QPainter& painter, const CombSlot& slot) const {
     look.chosen = slot.comb == chosen_;
     if (drag_ && drag_->moving && drag_->comb == slot.comb) look.grip = drag_->edge;
     else if (hovered_ && hovered_->first == slot.comb) look.grip = hovered_->second;
-    paintComb(painter, look, slot.drawn, colours, std::clamp(slot.drawn.width() / 15, 3.6, 6.0));
+    painted_.paint(painter, slot.comb, look, slot.drawn, colours, std::clamp(slot.drawn.width() / 15, 3.6, 6.0));
     painter.setPen(look.chosen ? colours.text : colours.quietText);
     QFont chosenFont = font();
     chosenFont.setUnderline(look.chosen);

@@ -3,6 +3,7 @@
 
 #include "models/comb_typing.h"
 #include "widgets/drawn_combs.h"
+#include "widgets/painted_combs.h"
 
 #include <QWidget>
 
@@ -88,6 +89,7 @@ private:
     void announce();
 
     std::vector<DrawnComb> combs_;
+    mutable PaintedCombs painted_;
     int chosen_ = -1;
     bool editable_ = true;
     CombTyping typing_;

@@ -16,6 +16,7 @@ struct CombLook {
     bool measured = false;
     bool chosen = false;
     std::optional<CombEdge> grip; //!< this edge is under the pointer or being dragged
+    bool operator==(const CombLook&) const = default;
 };
 
 //! Where the face of a comb lies in the rectangle it is painted into: below its bar, a little narrower.

@@ -86,7 +86,7 @@ QWidget* FeedingPage::buildAdvised() {
     left->addWidget(why_);
     left->addWidget(limits_);
     left->addStretch(1);
-    visits_ = jobTable(advised, model_, false, FeedingPage::tr("Visits, by day"));
+    visits_ = new JobTable(advised, model_, false, FeedingPage::tr("Visits, by day"));
     visits_->setMinimumHeight(fontMetrics().height() * 7);
     auto* across = new QHBoxLayout(advised);
     across->setContentsMargins(0, 0, 0, 0);

@@ -53,13 +53,14 @@ void FollowPanel::show(ColonyId id) {
     refresh();
 }
 
-void FollowPanel::say(const QString& headline, const QString& small) {
+void FollowPanel::say(const QString& headline, const QString& small, const QString& next, bool withPlot) {
     headline_->setText(headline);
     risk_->setText(small);
     risk_->setVisible(!small.isEmpty());
-    next_->hide();
-    plot_->hide();
-    key_->hide();
+    next_->setText(next);
+    next_->setVisible(!next.isEmpty());
+    plot_->setVisible(withPlot);
+    key_->setVisible(withPlot);
     for (auto* line : lines_) line->deleteLater();
     lines_.clear();
 }
@@ -76,12 +77,8 @@ void FollowPanel::refresh() {
         return say(tr("This winter is still to be decided."), tr("From the day after the decision on, every weighing and glance is held against its forecast here."));
     const auto& q = *followed->colony.question;
     const auto& f = *followed->following;
-    say(text::followHeadline(q, f, words::style()), text::followRisk(q, f, words::style()));
-    next_->setText(text::followNext(q, f, words::style()));
-    next_->setVisible(!next_->text().isEmpty());
     const bool living = f.state != tracking::FollowState::Dead;
-    plot_->setVisible(living);
-    key_->setVisible(living);
+    say(text::followHeadline(q, f, words::style()), text::followRisk(q, f, words::style()), text::followNext(q, f, words::style()), living);
     if (living) plot_->show(followSeries(*followed), q.year);
     showSections(*followed);
 }

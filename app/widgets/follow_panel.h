@@ -25,7 +25,7 @@ public:
 
 private:
     void refresh();
-    void say(const QString& headline, const QString& small);
+    void say(const QString& headline, const QString& small, const QString& next = {}, bool withPlot = false);
     void showSections(const FollowedWinter& followed);
 
     Yard* yard_;

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/job_table.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QStyledItemDelegate>
-#include <QTableView>
+
+#include <set>
+#include <tuple>
 
 namespace winterlarder::desk {
 
@@ -20,29 +23,83 @@ public:
 
 } // namespace
 
-QTableView* jobTable(QWidget* parent, JobTableModel* model, bool withColony, const QString& name) {
-    auto* table = new QTableView(parent);
-    table->setModel(model);
-    table->setItemDelegate(new RoomyLines(table));
-    table->setAccessibleName(name);
-    table->setShowGrid(false);
-    table->setAlternatingRowColors(true);
-    table->setWordWrap(true);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 10);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    // What does not fit into its line goes on in the next: nothing is cut.
-    table->horizontalHeader()->setSectionResizeMode(JobTableModel::WhatColumn, QHeaderView::Stretch);
-    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table->verticalHeader()->setMinimumSectionSize(table->fontMetrics().height() + 10);
-    table->setColumnHidden(JobTableModel::ColonyColumn, !withColony);
-    return table;
+JobTable::JobTable(QWidget* parent, JobTableModel* model, bool withColony, const QString& name) : QTableView(parent), jobs_(model) {
+    setModel(model);
+    setItemDelegate(new RoomyLines(this));
+    setAccessibleName(name);
+    setShowGrid(false);
+    setAlternatingRowColors(true);
+    setWordWrap(true);
+    setSelectionBehavior(QAbstractItemView::SelectRows);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setTabKeyNavigation(false);
+    verticalHeader()->hide();
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    horizontalHeader()->setSectionResizeMode(JobTableModel::WhatColumn, QHeaderView::Stretch);
+    setColumnHidden(JobTableModel::ColonyColumn, !withColony);
+    connect(model, &QAbstractItemModel::modelReset, this, &JobTable::fit);
+    connect(model, &QAbstractItemModel::dataChanged, this, &JobTable::fit);
+    fit();
+}
+
+void JobTable::changeEvent(QEvent* event) {
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fit();
+}
+
+void JobTable::updateGeometries() {
+    QTableView::updateGeometries();
+    if (columnWidth(JobTableModel::WhatColumn) != fitted_) fitHeights();
+}
+
+void JobTable::fit() {
+    fitWidths();
+    fitHeights();
+}
+
+QSize JobTable::sizeIn(const QModelIndex& index, int width) const {
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    option.rect = QRect(0, 0, width, 1); // of no width: not broken into lines
+    return itemDelegate()->sizeHint(option, index);
+}
+
+// Of rows that say the same in the column one is measured.
+template <class Said>
+void JobTable::fitWidth(JobTableModel::Column column, Said said) {
+    std::set<decltype(said(jobs_->jobs().front()))> measured;
+    QModelIndex widest;
+    int advance = 0;
+    for (int row = 0; row < jobs_->rowCount(); ++row) {
+        if (!measured.insert(said(jobs_->jobs()[static_cast<std::size_t>(row)])).second) continue;
+        const auto index = jobs_->index(row, column);
+        const int wide = fontMetrics().horizontalAdvance(index.data().toString());
+        if (wide > advance) widest = index;
+        advance = std::max(advance, wide);
+    }
+    const int words = widest.isValid() ? sizeIn(widest, 0).width() : 0;
+    setColumnWidth(column, std::max(words, horizontalHeader()->sectionSizeHint(column)));
+}
+
+void JobTable::fitWidths() {
+    fitWidth(JobTableModel::DateColumn, [](const PlannedJob& job) { return job.date; });
+    fitWidth(JobTableModel::ColonyColumn, [](const PlannedJob& job) { return job.id; });
+    fitWidth(JobTableModel::AmountColumn, [](const PlannedJob& job) { return std::tuple(job.kind, job.sugar, job.syrup, job.fondant, job.honey); });
+}
+
+// All rows are as tall as the tallest words need, so that none need be measured to know where another is.
+void JobTable::fitHeights() {
+    fitted_ = columnWidth(JobTableModel::WhatColumn);
+    int tallest = fontMetrics().height() + 10;
+    std::set<JobKind> measured;
+    for (int row = 0; row < jobs_->rowCount(); ++row)
+        if (measured.insert(jobs_->jobs()[static_cast<std::size_t>(row)].kind).second)
+            tallest = std::max(tallest, sizeIn(jobs_->index(row, JobTableModel::WhatColumn), fitted_).height());
+    verticalHeader()->setDefaultSectionSize(tallest);
 }
 
 } // namespace winterlarder::desk

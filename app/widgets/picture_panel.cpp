@@ -101,7 +101,9 @@ void PicturePanel::tryOut(const std::shared_ptr<const WinterPicture>& picture, c
 }
 
 void PicturePanel::offer(const advice::Advice& advice) {
-    for (auto& [kind, button] : chips_) button->hide();
+    // Shown and hidden only where that changes: each time the whole window is laid out.
+    for (auto& [kind, button] : chips_)
+        if (std::none_of(advice.options.begin(), advice.options.end(), [&](const auto& option) { return option.kind == kind; })) button->hide();
     for (const auto& option : advice.options) {
         auto*& button = chips_[option.kind];
         if (!button) {

@@ -38,6 +38,8 @@ public:
     QPushButton* beginButton() const { return begin_; }
     QRadioButton* unitsButton(UnitSystem system) const;
     QString fault() const;
+    //! As with ColonyView.
+    bool hasHeightForWidth() const override { return false; }
 
 signals:
     void begun(const winterlarder::desk::Beginning& beginning);

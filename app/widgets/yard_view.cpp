@@ -21,6 +21,12 @@
 
 namespace winterlarder::desk {
 
+namespace {
+
+constexpr int restMilliseconds = 200; // between two refreshes while answers come
+
+} // namespace
+
 QString yardSentence(const YardPlan& plan) {
     QStringList parts;
     if (plan.feed > 0) parts << YardView::tr("%n to feed", nullptr, plan.feed);
@@ -85,19 +91,34 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
         emit colonyChosen(model_->jobs()[static_cast<std::size_t>(index.row())].id);
     });
-    connect(yard_, &Yard::coloniesChanged, this, &YardView::refresh);
-    // Many answers may come at once; the plan is added up once for all of them.
-    auto* soon = new QTimer(this);
-    soon->setSingleShot(true);
-    connect(soon, &QTimer::timeout, this, &YardView::refresh);
-    connect(yard_, &Yard::answerChanged, soon, [soon] { if (!soon->isActive()) soon->start(0); });
-    connect(yard_, &Yard::followedChanged, soon, [soon] { if (!soon->isActive()) soon->start(0); });
+    soon_ = new QTimer(this);
+    soon_->setSingleShot(true);
+    connect(soon_, &QTimer::timeout, this, &YardView::refresh);
+    connect(yard_, &Yard::coloniesChanged, this, [this] {
+        stale_ = true;
+        if (isVisible()) refresh();
+    });
+    connect(yard_, &Yard::answerChanged, this, &YardView::refreshSoon);
+    connect(yard_, &Yard::followedChanged, this, &YardView::refreshSoon);
     refresh();
+}
+
+// Many answers may come after each other; the plan is added up once for all of them, and only while it is looked at.
+void YardView::refreshSoon() {
+    stale_ = true;
+    if (!isVisible() || soon_->isActive()) return;
+    const bool lately = refreshed_.isValid() && refreshed_.elapsed() < restMilliseconds;
+    soon_->start(lately ? restMilliseconds : 0);
+}
+
+void YardView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) refresh();
 }
 
 QWidget* YardView::buildPlan() {
     auto* plan = new QWidget(this);
-    table_ = jobTable(plan, model_, true, tr("Everything to do, by day"));
+    table_ = new JobTable(plan, model_, true, tr("Everything to do, by day"));
     full_ = new QWidget(plan);
     auto* full = new QVBoxLayout(full_);
     full->setContentsMargins(0, 0, 0, 0);
@@ -178,6 +199,8 @@ void YardView::showTotals(const YardPlan& plan) {
 }
 
 void YardView::refresh() {
+    stale_ = false;
+    refreshed_.start();
     const auto plan = planOf(*yard_);
     answer_->say(yardSentence(plan), yardSmallLine(plan));
     showTotals(plan);

@@ -4,6 +4,7 @@
 #include "models/job_table_model.h"
 #include "models/yard.h"
 
+#include <QElapsedTimer>
 #include <QWidget>
 
 class QGridLayout;
@@ -11,6 +12,7 @@ class QLabel;
 class QPushButton;
 class QTabWidget;
 class QTableView;
+class QTimer;
 
 namespace winterlarder::desk {
 
@@ -24,19 +26,25 @@ class YardView : public QWidget {
 public:
     explicit YardView(Yard* yard, QWidget* parent = nullptr);
 
-    void refresh();
+    void refresh(); //!< at once
     QTableView* table() const { return table_; }
     const JobTableModel* model() const { return model_; }
 
     QTabWidget* pages() const { return pages_; }
     PlacePage* place() const { return place_; }
     QPushButton* addColonyButton() const { return addColony_; }
+    //! As with ColonyView.
+    bool hasHeightForWidth() const override { return false; }
 
 signals:
     void colonyWanted(); //!< a new one
     void colonyChosen(winterlarder::desk::ColonyId id);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
+    void refreshSoon();
     QWidget* buildTotals();
     QWidget* buildEmpty();
     QWidget* buildPlan();
@@ -56,6 +64,9 @@ private:
     QWidget* full_;
     QWidget* empty_;
     QPushButton* addColony_;
+    QTimer* soon_;
+    QElapsedTimer refreshed_;
+    bool stale_ = true; //!< something changed since the last refresh
 };
 
 //! The yard's state in a sentence.

@@ -20,6 +20,7 @@ struct Task {
     Volume syrup{0};
     Mass fondant{0};
     Mass honey{0};
+    bool operator==(const Task&) const = default;
 };
 
 //! All an answer asks to be done, by day: every feeding visit and the check after it; else honey to take by the advised end of

@@ -20,34 +20,35 @@ double stepsUntil(const std::vector<StoresStep>& steps, SeasonDay day) {
     return total;
 }
 
-// Cumulative autumn income of one day for all winters at a strength, cut at the room there was.
-class FlowRow {
-public:
-    FlowRow(const DemandEnsemble& ensemble, const AutumnFlow& flow) : ensemble_(ensemble), flow_(flow) {}
-
-    bool any() const { return flow_.strength > 0; }
-    double at(SeasonDay day, std::size_t winter) const {
-        const SeasonDay until = flow_.lastDay ? std::min(day, *flow_.lastDay) : day;
-        if (until < ensemble_.firstDay()) return 0;
-        const double income = flow_.strength * static_cast<double>(ensemble_.autumnIncome(until)[winter]);
-        return flow_.room ? std::min(income, flow_.room->value()) : income;
-    }
-
-private:
-    const DemandEnsemble& ensemble_;
-    const AutumnFlow& flow_;
-};
+// Takes the autumn income up to a day off the losses of all winters: at its strength, to the last day of the flow, cut at the room there was.
+void takeOffFlow(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay day, std::vector<double>& loss) {
+    const SeasonDay until = flow.lastDay ? std::min(day, *flow.lastDay) : day;
+    if (flow.strength <= 0 || until < ensemble.firstDay()) return;
+    const auto income = ensemble.autumnIncome(until);
+    const double room = flow.room ? flow.room->value() : std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0; i < loss.size(); ++i) loss[i] -= std::min(flow.strength * static_cast<double>(income[i]), room);
+}
 
 // Net loss of every winter at the end of a day, autumn flow counted; 0 the day before the first.
-void lossAt(const DemandEnsemble& ensemble, const FlowRow& flow, SeasonDay day, std::vector<double>& loss) {
+void lossAt(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay day, std::vector<double>& loss) {
     if (day < ensemble.firstDay()) {
         std::fill(loss.begin(), loss.end(), 0.0);
         return;
     }
     const auto net = ensemble.netLoss(day);
     for (std::size_t i = 0; i < loss.size(); ++i) loss[i] = static_cast<double>(net[i]);
-    if (flow.any())
-        for (std::size_t i = 0; i < loss.size(); ++i) loss[i] -= flow.at(day, i);
+    takeOffFlow(ensemble, flow, day, loss);
+}
+
+// The winters by their last day before forage, or of the run where that comes first; by day from `from`, earlier ones left out.
+std::vector<std::vector<std::size_t>> byLastDay(const DemandEnsemble& ensemble, SeasonDay from) {
+    std::vector<std::vector<std::size_t>> winters(static_cast<std::size_t>(ensemble.lastDay() - from) + 1);
+    const auto draws = ensemble.draws();
+    for (std::size_t i = 0; i < draws.size(); ++i) {
+        const SeasonDay last = std::min(SeasonDay{draws[i].forage - 1}, ensemble.lastDay());
+        if (last >= from) winters[static_cast<std::size_t>(last - from)].push_back(i);
+    }
+    return winters;
 }
 
 double usedBefore(const DemandEnsemble& ensemble, SeasonDay day, std::size_t winter) {
@@ -60,7 +61,6 @@ WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const Au
                         const std::vector<StoresStep>& steps, std::optional<SeasonDay> touchFrom) {
     require(from >= ensemble.firstDay() && from <= ensemble.lastDay(), "day {} is outside the simulated days", from.w);
     const auto count = static_cast<std::size_t>(ensemble.winters());
-    const FlowRow flowRow(ensemble, flow);
     const SeasonDay counting = touchFrom ? std::max(from, *touchFrom) : from;
     WinterLosses losses;
     const double nothingYet = touchFrom ? -std::numeric_limits<double>::infinity() : 0;
@@ -68,33 +68,28 @@ WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const Au
     losses.largestBeforeForage.assign(count, nothingYet);
     losses.atForage.assign(count, 0);
     losses.used.assign(count, 0);
+    const auto ending = byLastDay(ensemble, from);
     std::vector<double> base(count), loss(count);
-    lossAt(ensemble, flowRow, from - 1, base);
-    const auto draws = ensemble.draws();
+    lossAt(ensemble, flow, from - 1, base);
     for (SeasonDay day = from; day <= ensemble.lastDay(); day = day + 1) {
-        lossAt(ensemble, flowRow, day, loss);
+        lossAt(ensemble, flow, day, loss);
         const double fed = stepsUntil(steps, day);
-        for (std::size_t i = 0; i < count; ++i) {
-            const double now = loss[i] - base[i] - fed;
-            if (day.w < draws[i].forage) losses.atForage[i] = now;
-            if (day < counting) continue;
-            losses.largest[i] = std::max(losses.largest[i], now);
-            if (day.w < draws[i].forage) losses.largestBeforeForage[i] = std::max(losses.largestBeforeForage[i], now);
+        for (std::size_t i = 0; i < count; ++i) loss[i] = loss[i] - base[i] - fed;
+        if (day >= counting)
+            for (std::size_t i = 0; i < count; ++i) losses.largest[i] = std::max(losses.largest[i], loss[i]);
+        for (const std::size_t i : ending[static_cast<std::size_t>(day - from)]) {
+            losses.atForage[i] = loss[i];
+            losses.largestBeforeForage[i] = losses.largest[i];
+            losses.used[i] = static_cast<double>(ensemble.used(day)[i]) - usedBefore(ensemble, from, i);
         }
-    }
-    for (std::size_t i = 0; i < count; ++i) {
-        const SeasonDay last = std::min(SeasonDay{draws[i].forage - 1}, ensemble.lastDay());
-        if (last >= from)
-            losses.used[i] = static_cast<double>(ensemble.used(last)[i]) - usedBefore(ensemble, from, i);
     }
     return losses;
 }
 
 std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay to) {
-    const FlowRow flowRow(ensemble, flow);
     std::vector<double> before(static_cast<std::size_t>(ensemble.winters())), loss(before.size());
-    lossAt(ensemble, flowRow, from - 1, before);
-    lossAt(ensemble, flowRow, to - 1, loss);
+    lossAt(ensemble, flow, from - 1, before);
+    lossAt(ensemble, flow, to - 1, loss);
     for (std::size_t i = 0; i < loss.size(); ++i) loss[i] -= before[i];
     return loss;
 }

@@ -212,6 +212,16 @@
     </message>
 </context>
 <context>
+    <name>winterlarder::desk::ColonyView</name>
+    <message numerus="yes">
+        <source>%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.</source>
+        <translation>
+            <numerusform>One planned visit is past and neither ticked off nor skipped (page Feeding); until then it counts as not made.</numerusform>
+            <numerusform>%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>winterlarder::desk::CombStrip</name>
     <message numerus="yes">
         <source>%n combs, the lowest box %1 from side to side</source>

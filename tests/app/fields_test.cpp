@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/book_desk.h"
+#include "desk/undo_keys.h"
 #include "models/record_list_model.h"
 #include "models/step_list_model.h"
 #include "models/words.h"
 #include "text/choice_words.h"
 #include "widgets/boxes_field.h"
+#include "widgets/fields.h"
 #include "widgets/place_field.h"
 #include "widgets/quantity_field.h"
 
 #include <QAbstractItemModelTester>
+#include <QDoubleSpinBox>
+#include <QKeyEvent>
 #include <QPushButton>
+#include <QTest>
 
 #include <set>
 
@@ -129,6 +134,30 @@ TEST_F(BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
     ASSERT_EQ(steps.rowCount(), 2);
     EXPECT_EQ(steps.index(0, StepListModel::WhatColumn).data().toString().toStdString(), "feed added");
     EXPECT_EQ(steps.index(0, StepListModel::WhoColumn).data().toString().toStdString(), "keeper");
+}
+
+// Whether a field is left out when the key for undo comes, so that the book takes a step back.
+bool goesToTheBook(QWidget* field) {
+    UndoKeys keys;
+    QKeyEvent undo(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+    return keys.eventFilter(field, &undo);
+}
+
+TEST(UndoKeys, TakeLettersBackOnlyWhileTheyAreNotEntered) {
+    QWidget parent;
+    auto* field = numberField(&parent, QStringLiteral("share"), 0, 100, 5, 0, QStringLiteral("%"));
+    EXPECT_TRUE(goesToTheBook(field));
+    field->selectAll();
+    QTest::keyClicks(field, QStringLiteral("43"));
+    EXPECT_FALSE(goesToTheBook(field)) << "typed, not entered";
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(field->value(), 43);
+    EXPECT_TRUE(goesToTheBook(field));
+    QLineEdit line(&parent);
+    QTest::keyClicks(&line, QStringLiteral("a name"));
+    EXPECT_FALSE(goesToTheBook(&line));
+    QKeyEvent other(QEvent::ShortcutOverride, Qt::Key_Q, Qt::ControlModifier);
+    EXPECT_FALSE(UndoKeys().eventFilter(field, &other));
 }
 
 } // namespace winterlarder::desk

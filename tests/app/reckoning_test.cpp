@@ -42,6 +42,25 @@ TEST(Reckoning, AColonyLookedAtGoesFirst) {
     EXPECT_LE(std::find(order.begin(), order.end(), 9) - order.begin(), 1);
 }
 
+TEST(Reckoning, WhatGoesFirstInterruptsTheOthersAndTheyGoOnInTheirOrder) {
+    const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(60));
+    for (const bool hurried : {false, true}) {
+        Reckoning reckoning(adviser);
+        adviser->stopped = 0;
+        std::vector<std::int64_t> order;
+        QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
+        QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
+        for (int i = 1; i <= 3; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), false);
+        QTest::qWait(15);
+        if (hurried) reckoning.hurry(ColonyId{3});
+        else reckoning.ask(ColonyId{3}, 3, invented::colony("A"), true);
+        reckoning.hurry(ColonyId{8}); // nothing was asked for it
+        ASSERT_TRUE(idle.wait(5000));
+        EXPECT_EQ(order, (std::vector<std::int64_t>{3, 1, 2}));
+        EXPECT_EQ(adviser->stopped, 1);
+    }
+}
+
 TEST(Reckoning, EndsAtOnceWhileWorkIsUnderWay) {
     const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(20000));
     const auto began = std::chrono::steady_clock::now();

@@ -10,6 +10,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <gtest/gtest.h>
+#include <qcustomplot.h>
 
 namespace winterlarder::desk {
 
@@ -79,11 +80,35 @@ TEST(WinterPlot, DarkAndLightDifferAndOptionsAreDrawn) {
     const QImage light = plot.grab().toImage();
     EXPECT_EQ(light.pixelColor(2, 2), lightColours().card);
     plot.setColours(darkColours());
+    QCoreApplication::processEvents(); // drawn once for all that changes in a turn
     const QImage dark = plot.grab().toImage();
     EXPECT_EQ(dark.pixelColor(2, 2), darkColours().card);
     plot.showOptions({advice::OptionKind::Leave, advice::OptionKind::TakeNow});
     QCoreApplication::processEvents();
     EXPECT_GT(different(dark, plot.grab().toImage()), 500);
+}
+
+TEST(WinterPlot, IsPlottedOnceForAllThatChangesAndOnlyWhileItIsSeen) {
+    QWidget page;
+    page.resize(900, 420);
+    WinterPlot plot(&page);
+    QCoreApplication::processEvents();
+    int plotted = 0;
+    QObject::connect(plot.findChild<QCustomPlot*>(), &QCustomPlot::beforeReplot, [&] { ++plotted; });
+    plot.show(picture());
+    QCoreApplication::processEvents();
+    EXPECT_EQ(plotted, 0);
+    page.show();
+    QCoreApplication::processEvents();
+    EXPECT_GT(plotted, 0);
+    EXPECT_GT(plot.findChild<QCustomPlot*>()->plottableCount(), drawnWinters);
+    plotted = 0;
+    plot.showOptions({advice::OptionKind::Leave, advice::OptionKind::TakeNow});
+    plot.showOptions({advice::OptionKind::TakeNow});
+    plot.show(nullptr);
+    plot.show(picture());
+    QCoreApplication::processEvents();
+    EXPECT_EQ(plotted, 1);
 }
 
 TEST(WinterPlot, SavesEachFormAndIsLightOnPaper) {

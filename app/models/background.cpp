@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/background.h"
+
+#include <QtGlobal>
+
+#ifdef Q_OS_LINUX
+#include <sys/resource.h>
+#endif
+
+namespace winterlarder::desk {
+
+void keepPace([[maybe_unused]] Pace pace) {
+#ifdef Q_OS_LINUX
+    // Here niceness is a thread's own, and 0 means the calling one.
+    ::setpriority(PRIO_PROCESS, 0, pace == Pace::Prompt ? 2 : pace == Pace::Steady ? 7 : 15);
+#endif
+}
+
+} // namespace winterlarder::desk
