@@ -46,9 +46,22 @@ QString harvestSentence(const AnsweredColony& colony) {
     return said.arg(kilograms(advice.harvest->combsHold), kilograms(advice.harvest->upTo), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
 }
 
+// On average it would do; what is fed covers that nobody knows the stores so well.
+QString feedToBeSafe(const AnsweredColony& colony) {
+    const auto& advice = colony.answer.advice;
+    const auto& feed = *advice.feed;
+    const QString there = wholeKilograms(advice.estimate->mean), need = wholeKilograms(*advice.need), forage = forageDate(colony);
+    if (feed.syrup.sugar <= Mass(0.05))
+        return say::WindowWords::tr("Feed %1 of fondant to be safe: about %2 in the hive for the %3 needed until the first forage around %4, but known only roughly.")
+            .arg(kilograms(feed.fondant), there, need, forage);
+    return say::WindowWords::tr("Feed %1 of sugar as syrup to be safe: about %2 in the hive for the %3 needed until the first forage around %4, but known only roughly.")
+        .arg(kilograms(feed.syrup.sugar), there, need, forage);
+}
+
 QString feedSentence(const AnsweredColony& colony) {
     const auto& advice = colony.answer.advice;
     const auto& feed = *advice.feed;
+    if (*advice.need <= advice.estimate->mean) return feedToBeSafe(colony);
     const QString lastDay = feed.lastDay ? date(colony.question.winter.date(*feed.lastDay)) : QString();
     const bool syrup = feed.syrup.sugar > Mass(0.05);
     const bool fondant = feed.fondant > Mass(0.05);

@@ -124,6 +124,7 @@ TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
     ASSERT_TRUE(followed() && followed()->leads());
     EXPECT_EQ(sentence(), QStringLiteral("On course."));
     EXPECT_EQ(inList(YardListModel::VerdictRole), QStringLiteral("on course")) << "the yard's list says the same";
+    EXPECT_FALSE(small("Whether to feed cannot be said yet")) << "nor does the page Feeding contradict it";
     auto lacking = *followed()->following;
     lacking.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = SeasonDay{followed()->colony.question->today.w + 20}};
     EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}), QStringLiteral("On course, but short: 2.5 kg of fondant, begin by 9 February 2027."));

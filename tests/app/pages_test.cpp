@@ -23,6 +23,7 @@
 namespace winterlarder::desk {
 
 using invented::colony;
+using invented::day;
 using invented::WindowDesk;
 
 TEST_F(WindowDesk, FromNothingToAnAnswer) {
@@ -132,6 +133,11 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     settle();
     ASSERT_EQ(records().advices.size(), 1U) << window.banner()->said(QStringLiteral("refused")).toStdString();
     ASSERT_EQ(records().visits.size(), 2U);
+    EXPECT_TRUE(window.banner()->said(QStringLiteral("notices")).contains(QStringLiteral("the plan now"))) << "it says that it was done";
+    const Date planned = std::min(records().visits[0].date, records().visits[1].date);
+    window.yard()->showDay(day("2026-10-30"));
+    settle();
+    EXPECT_TRUE(small("2 planned visits are past")) << "what was not ticked off is named";
     auto* feeding = window.colonyView()->feeding();
     window.colonyView()->pages()->setCurrentIndex(2);
     ASSERT_EQ(feeding->given()->model()->rowCount(), 2);
@@ -141,6 +147,8 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     settle();
     ASSERT_EQ(records().feeds.size(), 1U) << "a feeding visit made is a feed";
     EXPECT_EQ(records().feeds[0].feed.sugar, kilograms(3));
+    EXPECT_EQ(records().feeds[0].feed.date, planned) << "made when it was planned, unless said otherwise";
+    EXPECT_TRUE(small("One planned visit is past"));
     undo();
     undo();
     EXPECT_TRUE(records().visits.empty());

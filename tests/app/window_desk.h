@@ -10,6 +10,7 @@
 #include <QAccessible>
 #include <QAction>
 #include <QApplication>
+#include <QLabel>
 #include <QPushButton>
 
 //! The whole window on a book in a folder of its own, for tests that go through it as a keeper does.
@@ -75,6 +76,12 @@ protected:
     void undo() {
         window.undoAction()->trigger();
         settle();
+    }
+
+    //! Whether some label of the colony says so.
+    bool small(const char* words) {
+        const auto labels = window.colonyView()->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) { return label->text().contains(QString::fromUtf8(words)); });
     }
 
     QTemporaryDir folder;

@@ -21,7 +21,9 @@ std::string sentence(Verdict verdict) {
 TEST(Words, AnswersAreWholeSentences) {
     EXPECT_EQ(sentence(Verdict::Leave), "Leave it alone: about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
     EXPECT_EQ(sentence(Verdict::Harvest), "One comb may come off (2.6 kg of the 3.1 kg to spare): about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
-    EXPECT_EQ(sentence(Verdict::Feed), "Feed 6.0 kg of sugar as syrup by 7 Oct: about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
+    EXPECT_EQ(sentence(Verdict::Feed), "Feed 6.0 kg of sugar as syrup to be safe: about 20 kg in the hive for the 18 kg needed until the first forage around 19 May, but known only roughly.");
+    EXPECT_EQ(words::answerSentence(*invented::answered(invented::colony("A"), {Verdict::Feed, 20, 22})).toStdString(),
+              "Feed 6.0 kg of sugar as syrup by 7 Oct: about 20 kg in the hive, 22 kg needed until the first forage around 19 May.");
     EXPECT_EQ(sentence(Verdict::CannotSay), "It cannot be said until the bees are counted: how many combs do they cover?");
 }
 
