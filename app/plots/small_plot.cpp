@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/small_plot.h"
 
+#include "plots/late_plot.h"
 #include "widgets/colours.h"
 
 #include <QEvent>
 #include <QVBoxLayout>
 #include <qcustomplot.h>
-#include <utility>
 
 namespace winterlarder::desk {
 
@@ -34,8 +34,7 @@ SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(p
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);
-    plot_->setPlottingHint(QCP::phImmediateRefresh, false); // painted with the rest of the window, once
-    connect(plot_, &QCustomPlot::beforeReplot, this, &SmallPlot::fill);
+    late_ = new LatePlot(plot_, this, [this] { fill(); });
 }
 
 void SmallPlot::changeEvent(QEvent* event) {
@@ -43,18 +42,9 @@ void SmallPlot::changeEvent(QEvent* event) {
     if (event->type() == QEvent::PaletteChange) redraw();
 }
 
-void SmallPlot::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) redraw();
-}
-
-void SmallPlot::redraw() {
-    stale_ = true;
-    if (isVisible() || isWindow()) plot_->replot(QCustomPlot::rpQueuedReplot);
-}
+void SmallPlot::redraw() { late_->change(); }
 
 void SmallPlot::fill() {
-    if (!std::exchange(stale_, false)) return;
     makeFresh(*plot_, coloursOf(*this), any());
     if (any()) draw();
 }

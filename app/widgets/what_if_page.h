@@ -45,6 +45,9 @@ signals:
     //! What the picture is to show; nothing: the answer itself.
     void tried(const std::shared_ptr<const winterlarder::desk::WinterPicture>& picture, const QString& caption);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     QLayout* buildAmounts();
     QLayout* buildDemand();
@@ -67,6 +70,7 @@ private:
     std::optional<Trials::Trial> trial_;
     book::ColonyCase wished_;          //!< the case the demand wished was asked with
     bool preview_ = false;
+    bool stale_ = true; //!< something changed since the last refresh
     QDoubleSpinBox *take_, *sugar_;
     QCheckBox* wrapped_;
     QSpinBox *bees_, *forage_;
