@@ -259,14 +259,14 @@ void Yard::takeReading(YardReading reading) {
     std::vector<ColonyEntry> next;
     std::vector<ColonyId> changed;
     for (auto& [id, record] : reading.colonies) {
-        const auto* known = find(id);
+        auto* known = entry(id);
         if (!known && !reading.whole) continue;
-        ColonyEntry made = known ? *known : ColonyEntry{.id = id, .record = blank(reading.day), .answered = nullptr};
+        ColonyEntry made = known ? std::move(*known) : ColonyEntry{.id = id, .record = blank(reading.day), .answered = nullptr};
         bool other = false;
         put(made, std::move(record), other);
         if (other || !known) changed.push_back(id);
         if (reading.whole) next.push_back(std::move(made));
-        else *entry(id) = std::move(made);
+        else *known = std::move(made);
     }
     std::vector<ColonyId> anew;
     for (const auto& each : reading.colonies)

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_list_model.h"
 
-#include "models/due.h"
 #include "models/words.h"
 #include "text/follow_words.h"
 
@@ -9,12 +8,16 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <set>
+#include <utility>
 
 namespace winterlarder::desk {
 
 YardListModel::YardListModel(Yard* yard, QObject* parent) : QAbstractListModel(parent), yard_(yard) {
-    for (const auto& colony : yard_->colonies()) rows_.push_back(colony.id);
+    for (const auto& colony : yard_->colonies()) {
+        rows_.push_back(colony.id);
+        places_[colony.id] = placeOf(colony);
+    }
     connect(yard_, &Yard::coloniesChanged, this, &YardListModel::anew);
     connect(yard_, &Yard::recordChanged, this, &YardListModel::refresh);
     connect(yard_, &Yard::answerChanged, this, &YardListModel::refresh);
@@ -36,15 +39,16 @@ int YardListModel::rowOf(ColonyId id) const {
 
 // Colonies that stay keep their row, and a view its place.
 void YardListModel::anew() {
+    places_.clear();
+    for (const auto& colony : yard_->colonies()) places_[colony.id] = placeOf(colony);
     std::vector<ColonyId> now;
     for (const auto id : rows_)
-        if (yard_->find(id)) now.push_back(id);
+        if (places_.contains(id)) now.push_back(id);
+    std::set<ColonyId> kept(now.begin(), now.end());
     for (const auto& colony : yard_->colonies())
-        if (std::find(rows_.begin(), rows_.end(), colony.id) == rows_.end()) now.push_back(colony.id);
-    if (now == rows_) {
-        emit dataChanged(index(0), index(rowCount() - 1));
-        return;
-    }
+        if (!kept.contains(colony.id)) now.push_back(colony.id);
+    if (now == rows_) return tellAll();
+    forgetSums();
     beginResetModel();
     rows_ = std::move(now);
     sortRows(rows_);
@@ -53,8 +57,28 @@ void YardListModel::anew() {
 
 void YardListModel::refresh(ColonyId id) {
     const auto* colony = yard_->find(id);
-    if (colony && !colony->pending) arrange();
+    if (colony && !colony->pending) {
+        const auto before = std::exchange(places_[id], placeOf(*colony));
+        if (before != places_[id]) arrange();
+    }
+    tellAll();
+}
+
+void YardListModel::forgetSums() {
+    scale_.reset();
+    dueThisWeek_.reset();
+}
+
+// The bars share a scale, so any row may look otherwise.
+void YardListModel::tellAll() {
+    forgetSums();
     emit dataChanged(index(0), index(rowCount() - 1));
+}
+
+YardListModel::Place YardListModel::placeOf(const ColonyEntry& colony) const {
+    const QString name = QString::fromStdString(colony.record.colony.value_or(""));
+    if (const auto followed = yard_->leading(colony.id)) return {urgencyOf(*followed), name};
+    return {colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last(), name};
 }
 
 void YardListModel::setOrder(YardOrder order) {
@@ -63,15 +87,9 @@ void YardListModel::setOrder(YardOrder order) {
 }
 
 void YardListModel::sortRows(std::vector<ColonyId>& rows) const {
-    std::map<ColonyId, QString> names;
-    std::map<ColonyId, UrgencyKey> urgency;
-    for (const auto& colony : yard_->colonies()) {
-        names[colony.id] = QString::fromStdString(colony.record.colony.value_or(""));
-        if (const auto followed = yard_->leading(colony.id)) urgency[colony.id] = urgencyOf(*followed);
-        else urgency[colony.id] = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
-    }
-    std::stable_sort(rows.begin(), rows.end(), [&](ColonyId a, ColonyId b) {
-        return order_ == YardOrder::Name ? QString::localeAwareCompare(names[a], names[b]) < 0 : urgency[a] < urgency[b];
+    std::stable_sort(rows.begin(), rows.end(), [this](ColonyId a, ColonyId b) {
+        const auto &one = places_.at(a), &other = places_.at(b);
+        return order_ == YardOrder::Name ? QString::localeAwareCompare(one.name, other.name) < 0 : one.urgency < other.urgency;
     });
 }
 
@@ -91,6 +109,7 @@ void YardListModel::arrange() {
 }
 
 double YardListModel::scale() const {
+    if (scale_) return *scale_;
     double most = 10;
     for (const auto& colony : yard_->colonies()) {
         if (const auto followed = yard_->leading(colony.id))
@@ -100,12 +119,14 @@ double YardListModel::scale() const {
         if (advice.estimate) most = std::max(most, advice.estimate->spread.high.value());
         if (advice.need) most = std::max(most, advice.need->value());
     }
-    return std::ceil(most / 5) * 5;
+    scale_ = std::ceil(most / 5) * 5;
+    return *scale_;
 }
 
 int YardListModel::dueThisWeek() const {
     const auto today = yard_->asOf();
     if (!today) return 0;
+    if (dueThisWeek_) return *dueThisWeek_;
     int count = 0;
     for (const auto& colony : yard_->colonies()) {
         std::optional<Date> day;
@@ -113,6 +134,7 @@ int YardListModel::dueThisWeek() const {
         else if (colony.answered) day = dueOf(*colony.answered).date;
         if (day && day->daysSince(*today) <= 7) ++count;
     }
+    dueThisWeek_ = count;
     return count;
 }
 

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "models/due.h"
 #include "models/yard.h"
 
 #include <QAbstractListModel>
 
+#include <map>
+#include <optional>
 #include <vector>
 
 namespace winterlarder::desk {
@@ -41,10 +44,19 @@ public:
     int rowOf(ColonyId id) const;     //!< 0 where it is gone or the yard is meant
 
 private:
+    //! What a colony is sorted by.
+    struct Place {
+        UrgencyKey urgency;
+        QString name;
+        bool operator==(const Place&) const = default;
+    };
     void anew();
     void refresh(ColonyId id);
     void arrange();
     void sortRows(std::vector<ColonyId>& rows) const;
+    Place placeOf(const ColonyEntry& colony) const;
+    void tellAll();
+    void forgetSums();
     QVariant followedData(const FollowedWinter& followed, int role) const;
     QVariant colonyData(const ColonyEntry& colony, int role) const;
     QVariant yardData(int role) const;
@@ -55,6 +67,9 @@ private:
     Yard* yard_;
     YardOrder order_ = YardOrder::Urgency;
     std::vector<ColonyId> rows_;
+    std::map<ColonyId, Place> places_;     //!< of every colony, as it was last told
+    mutable std::optional<double> scale_;  //!< worked out when first asked for after a change
+    mutable std::optional<int> dueThisWeek_;
 };
 
 } // namespace winterlarder::desk

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/small_plot.h"
 
+#include "plots/late_plot.h"
 #include "plots/spoken_plot.h"
 #include "widgets/colours.h"
 
 #include <QEvent>
 #include <QVBoxLayout>
 #include <qcustomplot.h>
-#include <utility>
 
 namespace winterlarder::desk {
 
@@ -36,8 +36,7 @@ SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(p
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);
-    plot_->setPlottingHint(QCP::phImmediateRefresh, false); // painted with the rest of the window, once
-    connect(plot_, &QCustomPlot::beforeReplot, this, &SmallPlot::fill);
+    late_ = new LatePlot(plot_, this, [this] { fill(); });
 }
 
 void SmallPlot::changeEvent(QEvent* event) {
@@ -45,18 +44,9 @@ void SmallPlot::changeEvent(QEvent* event) {
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::LocaleChange) redraw();
 }
 
-void SmallPlot::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) redraw();
-}
-
-void SmallPlot::redraw() {
-    stale_ = true;
-    if (isVisible() || isWindow()) plot_->replot(QCustomPlot::rpQueuedReplot);
-}
+void SmallPlot::redraw() { late_->change(); }
 
 void SmallPlot::fill() {
-    if (!std::exchange(stale_, false)) return;
     makeFresh(*plot_, coloursOf(*this), any());
     if (any()) draw();
 }

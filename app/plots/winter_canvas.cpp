@@ -33,7 +33,6 @@ QColor optionColour(advice::OptionKind kind, const Colours& colours) {
 WinterCanvas::WinterCanvas(QCustomPlot* plot) : plot_(plot) {
     plot_->setAntialiasedElements(QCP::aeAll);
     plot_->setNoAntialiasingOnDrag(true);
-    plot_->setPlottingHint(QCP::phImmediateRefresh, false); // painted with the rest of the window, once
     plot_->addLayer(overlayLayer, plot_->layer("legend"), QCustomPlot::limAbove);
     plot_->layer(overlayLayer)->setMode(QCPLayer::lmBuffered);
     setUpAxes();

@@ -2,6 +2,7 @@
 #include "plots/winter_plot.h"
 
 #include "models/words.h"
+#include "plots/late_plot.h"
 #include "plots/spoken_plot.h"
 #include "plots/winter_canvas.h"
 
@@ -13,7 +14,6 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <utility>
 
 namespace winterlarder::desk {
 
@@ -56,7 +56,7 @@ WinterPlot::WinterPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot
     plot_->installEventFilter(this);
     plot_->setAccessibleName(tr("Drawing of the winters"));
     canvas_ = std::make_unique<WinterCanvas>(plot_);
-    connect(plot_, &QCustomPlot::beforeReplot, this, &WinterPlot::fillCanvas);
+    late_ = new LatePlot(plot_, this, [this] { fillCanvas(); });
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);
@@ -85,19 +85,9 @@ void WinterPlot::setColours(const Colours& colours) {
     wearColours(*this, colours);
 }
 
-// Once for all that changes in a turn; while the page is not seen, not at all.
-void WinterPlot::redraw() {
-    stale_ = true;
-    if (isVisible() || isWindow()) plot_->replot(QCustomPlot::rpQueuedReplot);
-}
-
-void WinterPlot::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (stale_) redraw();
-}
+void WinterPlot::redraw() { late_->change(); }
 
 void WinterPlot::fillCanvas() {
-    if (!std::exchange(stale_, false)) return;
     const auto& colours = coloursOf(*this);
     plot_->setFont(font());
     if (!picture_ || picture_->empty()) canvas_->clear(colours);
@@ -165,7 +155,7 @@ QString WinterPlot::numbers() const {
 
 bool WinterPlot::save(const QString& path, QSize size) {
     if (!picture_ || picture_->empty()) return false;
-    fillCanvas();
+    late_->fillNow();
     const QString form = QFileInfo(path).suffix().toLower();
     if (form == QLatin1String("svg")) return saveSvg(*plot_, path, size);
     if (form == QLatin1String("pdf")) return plot_->savePdf(path, size.width(), size.height(), QCP::epAllowCosmetic);

@@ -13,6 +13,7 @@ class QCustomPlot;
 
 namespace winterlarder::desk {
 
+class LatePlot;
 class WinterCanvas;
 
 //! The winter picture: stores of twenty winters from today to first forage, fifty dots at the right, the season's dates, and below
@@ -48,7 +49,6 @@ signals:
 protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override; //!< where there is little height the stores get all of it
-    void showEvent(QShowEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -61,9 +61,9 @@ private:
     std::shared_ptr<const WinterPicture> picture_;
     std::set<advice::OptionKind> options_{advice::OptionKind::Leave};
     QCustomPlot* plot_;
+    LatePlot* late_;
     std::unique_ptr<WinterCanvas> canvas_;
     std::optional<SeasonDay> day_;
-    bool stale_ = true; //!< what is on the canvas is not what is to be shown
 };
 
 //! Writes a picture in the light colours of paper, whatever the screen is.

@@ -90,9 +90,11 @@ void AnswerPanel::show(const ColonyEntry& colony) {
         return;
     }
     if (!colony.answered || colony.pending) {
+        if (isVisible()) setMinimumHeight(height()); // till the answer is there: the window below does not jump
         say(tr("Working it out\u2026"), tr("The winters are being simulated from what you have written."));
         return;
     }
+    setMinimumHeight(0);
     const auto& answered = *colony.answered;
     why_->setEnabled(true);
     showIcon(words::iconName(answered.answer.advice.verdict), words::verdictName(answered.answer.advice.verdict));
@@ -116,6 +118,7 @@ void AnswerPanel::showIcon(const QString& name, const QString& meaning) {
 void AnswerPanel::show(const FollowedWinter& followed) {
     const auto& q = *followed.colony.question;
     const auto& f = *followed.following;
+    setMinimumHeight(0);
     plan_->hide();
     why_->setEnabled(true);
     why_->show();
@@ -127,7 +130,7 @@ void AnswerPanel::show(const FollowedWinter& followed) {
     updateGeometry();
 }
 
-// What belongs to an answer keeps its place till the next one comes: the window below does not jump.
+// What belongs to an answer keeps its place till the next one comes.
 void AnswerPanel::say(const QString& sentence, const QString& small) {
     icon_->clear();
     icon_->setAccessibleDescription({});

@@ -50,6 +50,7 @@ void CombDrawing::show(std::vector<DrawnComb> combs) {
         typing_.forget();
     }
     announce();
+    measureWords();
     updateGeometry();
     update();
 }
@@ -86,9 +87,7 @@ DrawnComb CombDrawing::shown(int comb) const {
 
 // ---- where it is drawn ----------------------------------------------------------------------------------------------------
 
-CombWords CombDrawing::wordsAround(int width) const {
-    CombWords words;
-    words.rowLabel = fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0;
+void CombDrawing::measureWords() {
     const auto widest = [this](bool broken) {
         double wide = 0;
         for (const auto& comb : combs_)
@@ -96,11 +95,23 @@ CombWords CombDrawing::wordsAround(int width) const {
                 wide = std::max(wide, fontMetrics().horizontalAdvance(line) + 2.0);
         return wide;
     };
+    widestWhole_ = widest(false);
+    widestBroken_ = widest(true);
+}
+
+void CombDrawing::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) measureWords();
+}
+
+CombWords CombDrawing::wordsAround(int width) const {
+    CombWords words;
+    words.rowLabel = fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0;
     std::size_t most = 1;
     for (const auto& row : rowsOf(placesOf(combs_))) most = std::max(most, row.combs.size());
     const double room = (width - words.rowLabel) / static_cast<double>(most) - 2;
-    const bool broken = widest(false) > room;
-    words.widest = widest(broken);
+    const bool broken = widestWhole_ > room;
+    words.widest = broken ? widestBroken_ : widestWhole_;
     words.below = fontMetrics().height() * (broken ? 2.0 : 1.0) + 6;
     return words;
 }

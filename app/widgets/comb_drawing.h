@@ -54,6 +54,7 @@ signals:
 
 protected:
     void paintEvent(QPaintEvent*) override;
+    void changeEvent(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
@@ -72,6 +73,7 @@ private:
         std::optional<book::CombRecord> record; //!< as dragged so far
     };
 
+    void measureWords();
     std::vector<CombSlot> slots_() const;
     CombWords wordsAround(int width) const;
     const DrawnComb& at(int comb) const { return combs_[static_cast<std::size_t>(comb)]; }
@@ -90,6 +92,7 @@ private:
 
     std::vector<DrawnComb> combs_;
     mutable PaintedCombs painted_;
+    double widestWhole_ = 0, widestBroken_ = 0; //!< of the words below the combs, in one line and in two
     int chosen_ = -1;
     bool editable_ = true;
     CombTyping typing_;

@@ -38,6 +38,7 @@ void CombDrawing::wish(const CombWish& wish) {
     const auto index = static_cast<std::size_t>(wish.comb);
     if (!editable_ || wish.record == combs_[index].record) return;
     combs_[index] = redrawn(combs_[index], wish.record);
+    measureWords();
     announce();
     update();
     emit combWished(wish);

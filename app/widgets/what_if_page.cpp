@@ -162,6 +162,8 @@ void WhatIfPage::changeEvent(QEvent* event) {
 QString WhatIfPage::said() const { return chances_->text(); }
 
 void WhatIfPage::reset() {
+    own_.reset();
+    if (wish_ == WhatIf{}) return refresh();
     const bool demand = wish_.changesDemand();
     wish_ = {};
     for (QObject* field : std::initializer_list<QObject*>{take_, sugar_, bees_, forage_, wrapped_}) field->blockSignals(true);
@@ -171,12 +173,19 @@ void WhatIfPage::reset() {
     for (QObject* field : std::initializer_list<QObject*>{take_, sugar_, bees_, forage_, wrapped_}) field->blockSignals(false);
     for (auto* slider : findChildren<QSlider*>()) slider->setValue(0);
     if (demand) emit demandDropped();
-    own_.reset();
+    emit tried(nullptr, {});
     refresh();
 }
 
-// The records or their answer changed: what is tried stands on the new ones.
+void WhatIfPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
+// The records or their answer changed: what is tried stands on the new ones. Where nothing is tried and nobody looks it waits.
 void WhatIfPage::refresh() {
+    stale_ = !isVisible() && wish_ == WhatIf{};
+    if (stale_) return;
     const auto* colony = yard_->find(colony_);
     const bool known = colony && colony->answered && !colony->pending && yard_->book() && yard_->book()->reference();
     setEnabled(known);
@@ -190,13 +199,15 @@ void WhatIfPage::refresh() {
 void WhatIfPage::readAmounts() {
     wish_.take = massIn(take_);
     wish_.sugar = massIn(sugar_);
-    tryOut();
+    if (stale_) refresh();
+    else tryOut();
 }
 
 void WhatIfPage::readDemand() {
     wish_.wrapped = wrapped_->isChecked();
     wish_.beesPercent = bees_->value();
     wish_.forageDaysLater = forage_->value();
+    if (stale_) return refresh();
     const auto* colony = yard_->find(colony_);
     if (!own_ || !colony) return;
     if (!wish_.changesDemand()) {

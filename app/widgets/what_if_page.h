@@ -49,6 +49,7 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
 private:
     QLayout* buildAmounts();
@@ -72,6 +73,7 @@ private:
     std::optional<Trials::Trial> trial_;
     book::ColonyCase wished_;          //!< the case the demand wished was asked with
     bool preview_ = false;
+    bool stale_ = true; //!< something changed since the last refresh
     QDoubleSpinBox *take_, *sugar_;
     std::map<QDoubleSpinBox*, QSlider*> sliders_;
     QCheckBox* wrapped_;

@@ -160,6 +160,7 @@ TEST_F(WindowDesk, WhatIsTriedOutFollowsTheHandAndStaysUnwritten) {
     { const auto made = invented::bookOf(file(), invented::demoYard()); }
     openFile();
     auto* page = window.colonyView()->whatIf();
+    window.colonyView()->pages()->setCurrentIndex(5);
     const auto before = records();
     const QString alone = page->said();
     page->take()->setValue(8);
@@ -181,6 +182,37 @@ TEST_F(WindowDesk, WhatIsTriedOutFollowsTheHandAndStaysUnwritten) {
     settle();
     ASSERT_EQ(records().advices.size(), before.advices.size() + 1);
     EXPECT_EQ(records().advices.back().verdict, "harvest");
+}
+
+TEST_F(WindowDesk, WhatCouldBeTriedOutFollowsTheRecordsAlsoWhileNobodyLooks) {
+    answerReally();
+    { const auto made = invented::bookOf(file(), invented::demoYard()); }
+    openFile();
+    auto* page = window.colonyView()->whatIf();
+    auto* pages = window.colonyView()->pages();
+    pages->setCurrentIndex(5);
+    const QString first = page->said();
+    pages->setCurrentIndex(0);
+    look(1);
+    pages->setCurrentIndex(5);
+    const QString second = page->said();
+    EXPECT_NE(second, first) << "another colony";
+    page->take()->setValue(2);
+    const QString taken = page->said();
+    pages->setCurrentIndex(0);
+    auto changed = window.yard()->lookToEdit(entry().id);
+    changed.bees.coveredCombs = 4;
+    window.yard()->writeLook(changed);
+    settle();
+    EXPECT_EQ(page->take()->value(), 2);
+    EXPECT_NE(page->said(), taken) << "what is tried goes on over the new answer";
+    look(0);
+    EXPECT_EQ(page->take()->value(), 0) << "of another colony nothing is tried";
+    page->take()->setValue(2);
+    EXPECT_NE(page->said(), first);
+    QTest::mouseClick(page->backButton(), Qt::LeftButton);
+    pages->setCurrentIndex(5);
+    EXPECT_EQ(page->said(), first);
 }
 
 TEST_F(WindowDesk, ThePlaceIsChangedFieldByField) {
