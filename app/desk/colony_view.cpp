@@ -3,6 +3,7 @@
 
 #include "answer/acceptance.h"
 #include "desk/trying.h"
+#include "models/colony_edits.h"
 #include "models/words.h"
 #include "widgets/answer_panel.h"
 #include "widgets/comb_drawing.h"
@@ -109,7 +110,10 @@ void ColonyView::acceptAdvice() {
     const auto* colony = yard_->find(colony_);
     if (!colony || !colony->answered || colony->pending || !yard_->writable()) return;
     const auto& answered = *colony->answered;
-    yard_->apply(book::SingleEdit(answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style())),
+    const auto* records = yard_->records(colony_);
+    if (!records) return;
+    const auto accepted = answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style());
+    yard_->apply(planInstead(accepted, *records, answered.record.asOf),
                  [this](const Problems& problems) { if (problems.empty()) emit told(tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped.")); });
 }
 

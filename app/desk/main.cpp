@@ -37,6 +37,7 @@ QStringList wordsOf(int count, char** given) {
 }
 
 int writeAndEnd(QApplication& application, MainWindow& window, const QString& folder) {
+    window.resize(1360, 900); // whatever the screen
     QObject::connect(&window, &MainWindow::becameSettled, &application, [&] {
         const auto written = writePictures(window, folder);
         if (!written.ok()) return application.exit(report(written.problems()));

@@ -25,6 +25,7 @@
 #include <QLabel>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QTemporaryDir>
 #include <QVBoxLayout>
@@ -42,7 +43,7 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     connectYard();
     connectBook();
     applyColours();
-    resize(1360, 900);
+    resize(QSize(1360, 900).boundedTo(screen()->availableSize()));
     yard_.showDay(arguments_.day.value_or(words::fromQDate(QDate::currentDate())));
     choose({});
     list_->setFocus();
@@ -246,13 +247,15 @@ void MainWindow::wishColours(ColourWish wish) {
 }
 
 void MainWindow::applyColours() {
+    applyingColours_ = true;
+    QApplication::setPalette(QPalette()); // what the system has
     const bool dark = colourWish_ == ColourWish::Dark || (colourWish_ == ColourWish::AsSystem && isDark(QApplication::palette()));
     const auto& colours = dark ? darkColours() : lightColours();
-    applyingColours_ = true;
     wearColours(*this, colours);
     setStyleSheet(styleSheetIn(colours));
     // Under a style sheet a palette does not reach the children by itself.
     const QPalette worn = paletteIn(colours);
+    QApplication::setPalette(worn); // for what is made later
     for (auto* child : findChildren<QWidget*>()) child->setPalette(worn);
     applyingColours_ = false;
 }

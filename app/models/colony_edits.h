@@ -20,4 +20,7 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing);
 
 // Tested: tests/app/colony_edits_test.cpp.
 
+//! The advice made the plan, in place of what an earlier plan still wants from this day on.
+book::Edit planInstead(const book::AcceptAdvice& accepted, const ColonyRecords& records, Date asOf);
+
 } // namespace winterlarder::desk

@@ -3,6 +3,7 @@
 
 #include "models/words.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include <algorithm>
@@ -40,7 +41,7 @@ QVariant PastForecastModel::data(const QModelIndex& index, int role) const {
     case WinterColumn: return QStringLiteral("%1/%2").arg(forecast.autumn).arg((forecast.autumn + 1) % 100, 2, 10, QLatin1Char('0'));
     case ColonyColumn: return forecast.name;
     case DayColumn: return words::date(forecast.date);
-    case ForecastColumn: return tr("%1 (%2 to %3)").arg(kg(score.typical), kg(score.low), kg(score.high));
+    case ForecastColumn: return tr("%1 (%2 to %3)").arg(kg(std::max(0.0, score.typical)), kg(std::max(0.0, score.low)), kg(std::max(0.0, score.high)));
     case SeenColumn: return kg(score.observed);
     case InsideColumn: return score.inside() ? tr("yes") : tr("no");
     case ScoreColumn: return kg(std::abs(score.typical - score.observed));

@@ -124,8 +124,8 @@ QSize WinterCanvas::legendSize() const {
     return {0, useShown_ ? QFontMetrics(plot_->font()).height() + 6 : 0};
 }
 
-void WinterCanvas::showUse(bool shown) {
-    if (shown == useShown_) return;
+bool WinterCanvas::showUse(bool shown) {
+    if (shown == useShown_) return false;
     useShown_ = shown;
     use_->setVisible(shown);
     use_->setAutoMargins(shown ? QCP::msAll : QCP::msNone);
@@ -138,6 +138,7 @@ void WinterCanvas::showUse(bool shown) {
         part->setSizeConstraintRect(QCPLayoutElement::scrOuterRect);
         part->setMaximumSize(QWIDGETSIZE_MAX, shown ? QWIDGETSIZE_MAX : 0);
     }
+    return true;
 }
 
 void WinterCanvas::removeDrawn() {

@@ -22,7 +22,7 @@ public:
     //! A line through both panels at a day; nothing takes it away.
     void markDay(std::optional<SeasonDay> day);
     std::optional<SeasonDay> dayAt(QPointF point) const;
-    void showUse(bool shown); //!< what is eaten and how cold it is, below the stores
+    bool showUse(bool shown); //!< what is eaten and how cold it is, below the stores; whether that is new
 
 private:
     struct MarkLabel {

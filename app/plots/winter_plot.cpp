@@ -103,7 +103,7 @@ void WinterPlot::changeEvent(QEvent* event) {
 
 void WinterPlot::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    canvas_->showUse(height() >= 18 * fontMetrics().height());
+    if (canvas_->showUse(height() >= 20 * fontMetrics().height())) redraw();
 }
 
 QString WinterPlot::readout(SeasonDay day) const {

@@ -2,6 +2,7 @@
 #include "widgets/what_if_page.h"
 
 #include "answer/acceptance.h"
+#include "models/colony_edits.h"
 #include "models/words.h"
 #include "widgets/card.h"
 #include "widgets/feeding_page.h"
@@ -268,7 +269,8 @@ void WhatIfPage::makePlan() {
     if (!trial_ || !own_ || !yard_->book()) return;
     const auto& base = trials_->base();
     const auto advice = adviceOf(*trial_, base, wish_);
-    yard_->apply(book::SingleEdit(answer::acceptanceOf(colony_, base.record, base.question, advice, *yard_->book()->reference(), words::style())));
+    const auto accepted = answer::acceptanceOf(colony_, base.record, base.question, advice, *yard_->book()->reference(), words::style());
+    if (const auto* records = yard_->records(colony_)) yard_->apply(planInstead(accepted, *records, base.record.asOf));
     reset();
 }
 

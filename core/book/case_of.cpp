@@ -178,6 +178,21 @@ Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
     return record;
 }
 
+namespace {
+
+// A winter's outcome tells a death too; a month later the colony is no longer asked about, unless it was looked at since.
+bool diedInWinter(Reading& reading, ColonyId colony, Date day) {
+    constexpr int daysShown = 30;
+    std::optional<Date> died;
+    for (const auto& outcome : reading.of<WinterOutcome>(colony))
+        if (!outcome.alive && outcome.date.plusDays(daysShown) < day) died = outcome.date;
+    if (!died) return false;
+    const auto looks = reading.of<Look>(colony);
+    return std::none_of(looks.begin(), looks.end(), [&](const Look& look) { return look.date > *died && look.date <= day; });
+}
+
+} // namespace
+
 Outcome<std::vector<Colony>> livingOn(Book& book, Date day) {
     Reading reading(book);
     std::vector<Colony> living;
@@ -186,7 +201,9 @@ Outcome<std::vector<Colony>> livingOn(Book& book, Date day) {
         if (!all) reading.problems = all.problems();
         else
             for (const auto& colony : *all)
-                if (colony.since.value_or(day) <= day && !fateOn(reading.of<Fate>(colony.id), day)) living.push_back(colony);
+                if (colony.since.value_or(day) <= day && !fateOn(reading.of<Fate>(colony.id), day) &&
+                    !diedInWinter(reading, colony.id, day))
+                    living.push_back(colony);
     });
     if (!read) return read.problems();
     if (!reading.problems.empty()) return reading.problems;

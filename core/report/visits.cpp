@@ -80,7 +80,10 @@ std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) 
     case advice::Verdict::Unite: return {task(TaskKind::Unite, comingDate(question, advice.season.broodStop))};
     case advice::Verdict::Harvest:
         return {task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy), advice.harvest ? advice.harvest->upTo : Mass(0))};
-    case advice::Verdict::Leave: return {task(TaskKind::Weigh, comingDate(question, advice.season.lastIncome))};
+    case advice::Verdict::Leave: {
+        const auto lastIncome = comingDate(question, advice.season.lastIncome);
+        return {task(lastIncome ? TaskKind::Weigh : TaskKind::WeighAgain, lastIncome)};
+    }
     case advice::Verdict::CannotSay: return whatIsUnknown(question, advice);
     }
     return {};

@@ -134,6 +134,10 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     ASSERT_EQ(records().advices.size(), 1U) << window.banner()->said(QStringLiteral("refused")).toStdString();
     ASSERT_EQ(records().visits.size(), 2U);
     EXPECT_TRUE(window.banner()->said(QStringLiteral("notices")).contains(QStringLiteral("the plan now"))) << "it says that it was done";
+    QTest::mouseClick(plan, Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().visits.size(), 2U) << "pressed again it is planned again, not twice";
+    undo();
     const Date planned = std::min(records().visits[0].date, records().visits[1].date);
     window.yard()->showDay(day("2026-10-30"));
     settle();

@@ -21,6 +21,7 @@ protected:
     WindowDesk() : window({}, scribe()) {
         window.useReference(shipped());
         window.keepBooksIn(folder.path());
+        window.resize(1360, 900); // whatever the screen of the tests is
         window.show();
     }
     void answerSlowly() { window.useAdviser(std::make_shared<SlowAdviser>(std::chrono::milliseconds(5))); }

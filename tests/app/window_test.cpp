@@ -41,6 +41,7 @@ protected:
         window.useReference(invented::shipped());
         window.useAdviser(std::make_shared<invented::SlowAdviser>(milliseconds(5)));
         window.openCases({invented::colony("Apple"), invented::colony("Pear")});
+        window.resize(1360, 900);
         window.show();
         settle();
         apple = window.yard()->colonies().at(0).id;

@@ -117,6 +117,14 @@ TEST_F(CaseOf, DeadColoniesAreNotLiving) {
     EXPECT_FALSE(caseOf(book, {99}, day("2026-09-10")));
 }
 
+TEST_F(CaseOf, AColonyThatDiedInWinterIsNotAskedAboutInTheNextAutumn) {
+    edit(book, AddWinterOutcome{{.colony = {1}, .date = day("2027-04-20"), .alive = false}});
+    EXPECT_EQ(must(livingOn(book, day("2027-04-25"))).size(), 1U) << "for a month it stands there as dead";
+    EXPECT_TRUE(must(livingOn(book, day("2027-09-01"))).empty());
+    edit(book, AddLook{lookAt({1}, day("2027-06-10"))});
+    EXPECT_EQ(must(livingOn(book, day("2027-09-01"))).size(), 1U) << "the hive is lived in again";
+}
+
 TEST(SeasonIn, TheSouthTurnsItsYearInJanuary) {
     YardSeason season;
     season.broodStop = DayOfYear{5, 10};
