@@ -81,6 +81,7 @@ void WinterCanvas::setUpAxes() {
     useLegend_->setWrap(0);
     useLegend_->setMargins({6, 1, 6, 7});
     useLegend_->setBorderPen(Qt::NoPen);
+    useLegend_->setSizeConstraintRect(QCPLayoutElement::scrOuterRect);
     useLegend_->setIconSize(14, 9);
     useLegend_->setColumnSpacing(12);
 }
@@ -121,7 +122,8 @@ void WinterCanvas::colourAll(const Colours& colours) {
 }
 
 QSize WinterCanvas::legendSize() const {
-    return {0, useShown_ ? QFontMetrics(plot_->font()).height() + 6 : 0};
+    constexpr int margins = 8;
+    return {0, useShown_ ? QFontMetrics(plot_->font()).height() + 6 + margins : 0};
 }
 
 bool WinterCanvas::showUse(bool shown) {
@@ -134,10 +136,8 @@ bool WinterCanvas::showUse(bool shown) {
     useLegend_->setVisible(shown);
     useLegend_->setMargins(shown ? QMargins(6, 1, 6, 7) : QMargins());
     useLegend_->setMinimumSize(legendSize());
-    for (QCPLayoutElement* part : std::initializer_list<QCPLayoutElement*>{use_, useLegend_}) {
-        part->setSizeConstraintRect(QCPLayoutElement::scrOuterRect);
-        part->setMaximumSize(QWIDGETSIZE_MAX, shown ? QWIDGETSIZE_MAX : 0);
-    }
+    use_->setSizeConstraintRect(shown ? QCPLayoutElement::scrInnerRect : QCPLayoutElement::scrOuterRect);
+    for (QCPLayoutElement* part : std::initializer_list<QCPLayoutElement*>{use_, useLegend_}) part->setMaximumSize(QWIDGETSIZE_MAX, shown ? QWIDGETSIZE_MAX : 0);
     return true;
 }
 
