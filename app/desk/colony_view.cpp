@@ -143,6 +143,7 @@ void ColonyView::showAnswer() {
     answer_->offerPlan(yard_->writable());
     const auto leading = yard_->leading(colony_);
     if (leading) answer_->show(*leading);
+    else if (yard_->awaitsFollowing(colony_)) answer_->showFollowing();
     else answer_->show(*colony);
     if (const int open = visitsOpen(); open > 0)
         answer_->remind(tr("%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.", nullptr, open));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/following.h"
 
+#include <utility>
+
 namespace winterlarder::desk {
 
 Following::Following(Yard* yard, winter::Sampling sampling, int threads, QObject* parent)
@@ -19,6 +21,7 @@ void Following::keepOnlyThere() {
 
 // The colony being looked at goes before all others, also one under way.
 void Following::want(ColonyId id) {
+    yard_->awaitFollowed(id);
     std::erase(queue_, id);
     const bool first = id == yard_->openColony();
     if (current_ != ColonyId{} && (first || current_ == id)) {
@@ -36,7 +39,7 @@ void Following::next() {
     const auto day = yard_->asOf();
     if (current_ != ColonyId{}) return;
     if (queue_.empty() || !day || !yard_->book()) {
-        queue_.clear();
+        for (const auto id : std::exchange(queue_, {})) yard_->followedTold(id);
         if (idle()) emit idleAgain();
         return;
     }
@@ -76,6 +79,7 @@ void Following::finished(quint64 number, ColonyId id, const FollowedPointer& fol
     if (number != asked_) return;
     current_ = {};
     if (followed) yard_->takeFollowed(id, followed);
+    yard_->followedTold(id);
     next();
 }
 

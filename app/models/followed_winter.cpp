@@ -10,7 +10,11 @@ constexpr SeasonDay november{-61};
 } // namespace
 
 bool followLeads(const answer::FollowReading& reading) {
-    return reading.asOf > reading.decided && reading.winter.seasonDay(reading.asOf) >= november;
+    return reading.asOf > reading.decided && mayLead(reading.winter, reading.asOf);
+}
+
+bool mayLead(const Winter& winter, Date asOf) {
+    return winter.contains(asOf) && winter.seasonDay(asOf) >= november;
 }
 
 } // namespace winterlarder::desk

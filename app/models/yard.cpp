@@ -62,12 +62,25 @@ void Yard::clear() {
     open_ = {};
     records_.reset();
     followed_.clear();
+    awaited_.clear();
     past_.reset();
     stale_ = {};
 }
 
 void Yard::forgetFollowed(ColonyId id) {
     if (followed_.erase(id) > 0) emit followedChanged(id);
+}
+
+bool Yard::awaitsFollowing(ColonyId id) const {
+    const auto* colony = find(id);
+    if (!colony || !colony->answered || !day_ || !awaited_.contains(id) || followed(id)) return false;
+    return mayLead(colony->answered->question.winter, *day_);
+}
+
+void Yard::awaitFollowed(ColonyId id) { awaited_.insert(id); }
+
+void Yard::followedTold(ColonyId id) {
+    if (awaited_.erase(id) > 0) emit followedChanged(id);
 }
 
 void Yard::forgetAllFollowed() {

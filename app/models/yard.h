@@ -10,6 +10,7 @@
 #include <QString>
 
 #include <map>
+#include <set>
 #include <vector>
 
 namespace winterlarder::desk {
@@ -55,6 +56,8 @@ public:
         auto one = followed(id);
         return one && one->leads() ? one : nullptr;
     }
+    //! Whether it is still to be told if a winter leads: until then autumn's question is no answer.
+    bool awaitsFollowing(ColonyId id) const;
     const PastPointer& past() const { return past_; } //!< what past winters taught; nothing until that is worked out
     bool writable() const { return book_ && book_->writable(); }
     bool busy() const { return underWay_ > 0 || reading_ > 0; } //!< edits or readings are not done yet
@@ -83,6 +86,8 @@ public:
     void takeProblems(ColonyId id, const book::ColonyCase& record, Problems problems);
     void takeFollowed(ColonyId id, const FollowedPointer& followed);
     void forgetFollowed(ColonyId id); //!< it was overtaken
+    void awaitFollowed(ColonyId id);  //!< it will be told by followedTold()
+    void followedTold(ColonyId id);
     //! What was learned goes into every colony's records; they are read anew.
     void takePast(const PastPointer& past);
 
@@ -115,6 +120,7 @@ private:
     ColonyId open_{};
     std::optional<ColonyRecords> records_;
     std::map<ColonyId, FollowedPointer> followed_; //!< as far as they are worked out
+    std::set<ColonyId> awaited_; //!< whose winter is being worked out
     PastPointer past_;
     BookChange stale_; //!< what is still to be read
     int underWay_ = 0; //!< edits shown but not yet told as made

@@ -195,7 +195,7 @@ QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     case Qt::AccessibleTextRole: return spoken(colony);
     case Qt::ToolTipRole: return spoken(colony);
     case ColonyRole: return QVariant::fromValue(colony.id);
-    case PendingRole: return colony.pending;
+    case PendingRole: return colony.pending || yard_->awaitsFollowing(colony.id);
     case ScaleRole: return scale();
     default: break;
     }

@@ -53,6 +53,7 @@ YardPlan planOf(const Yard& yard) {
     YardPlan plan;
     for (const auto& colony : yard.colonies()) {
         if (const auto followed = yard.leading(colony.id)) addFollowed(plan, colony, *followed);
+        else if (yard.awaitsFollowing(colony.id)) ++plan.waiting;
         else addColony(plan, colony);
     }
     sortByDay(plan.jobs);

@@ -108,6 +108,10 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     updateGeometry();
 }
 
+void AnswerPanel::showFollowing() {
+    say(tr("Working it out\u2026"), tr("How this winter goes is being worked out from what was weighed and seen."));
+}
+
 void AnswerPanel::showIcon(const QString& name, const QString& meaning) {
     iconName_ = name;
     icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, iconSize, devicePixelRatioF()));

@@ -25,6 +25,7 @@ public:
 
     QPushButton* planButton() const { return plan_; }
     //! Whether the advice can be made the plan: the book can be written.
+    void showFollowing(); //!< how the winter goes is being worked out
     void offerPlan(bool offered);
     void remind(const QString& text); //!< below the rest, until something else is shown
 

@@ -100,7 +100,7 @@ void FeedingPage::buildGiven() {
     given_ = new RecordList(this, yard_, FeedingPage::tr("What was fed, and visits planned"), {book::Kind::Feed, book::Kind::PlannedVisit},
                             FeedingPage::tr("Nothing was fed yet. What you give, and the visits of a plan you made yours, stand here."));
     given_->addButton(FeedingPage::tr("Fe&d\u2026"), [this] {
-        askForFeed(this, yard_, {.colony = colony_, .feed = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::FeedKind::Syrup, {}, {}, {}, {}}});
+        askForFeed(this, yard_, {.colony = colony_, .feed = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::FeedKind::Syrup, {}, {}, ratioAdvised(), {}}});
     });
     done_ = given_->addButton(FeedingPage::tr("Visit &made"), [this] { markDone(); });
     skip_ = given_->addButton(FeedingPage::tr("S&kip the visit"), [this] { skip(); });
@@ -113,6 +113,12 @@ void FeedingPage::buildGiven() {
     };
     connect(given_->table()->selectionModel(), &QItemSelectionModel::currentRowChanged, this, fit);
     connect(given_->model(), &QAbstractItemModel::modelReset, this, fit, Qt::QueuedConnection);
+}
+
+std::optional<std::string> FeedingPage::ratioAdvised() const {
+    const auto* colony = yard_->find(colony_);
+    if (!colony || !colony->answered || !colony->answered->answer.advice.feed) return std::nullopt;
+    return colony->answered->answer.advice.feed->ratio.printed;
 }
 
 std::optional<book::PlannedVisit> FeedingPage::chosenVisit() const {
@@ -146,7 +152,7 @@ void FeedingPage::refresh() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
     if (const auto leading = yard_->leading(colony_)) return showFollowed(*leading);
-    if (!colony->answered || colony->pending) return showNothing(FeedingPage::tr("Working it out\u2026"));
+    if (!colony->answered || colony->pending || yard_->awaitsFollowing(colony_)) return showNothing(FeedingPage::tr("Working it out\u2026"));
     const auto& advice = colony->answered->answer.advice;
     if (!advice.feed) {
         return showNothing(advice.verdict == advice::Verdict::CannotSay

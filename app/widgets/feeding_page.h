@@ -29,6 +29,7 @@ private:
     QWidget* buildAdvised();
     void buildGiven();
     std::optional<book::PlannedVisit> chosenVisit() const;
+    std::optional<std::string> ratioAdvised() const; //!< what a feed is proposed with
     void markDone();
     void skip();
     void showNothing(const QString& why);

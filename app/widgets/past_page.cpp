@@ -8,6 +8,7 @@
 #include "widgets/flow_layout.h"
 
 #include <QCheckBox>
+#include <QEvent>
 #include <QHeaderView>
 #include <QPushButton>
 #include <QTableView>
@@ -91,6 +92,11 @@ QStringList PastPage::lines() const {
             lines << text::forageShiftLine(shift->second, style);
     if (past->summary.forecasts > 0) lines << text::scoreSentence(past->summary, style);
     return lines;
+}
+
+void PastPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LocaleChange) refresh();
 }
 
 void PastPage::refresh() {

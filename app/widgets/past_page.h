@@ -30,6 +30,9 @@ public:
     QPushButton* rememberButton() const { return remember_; }
     QTableView* table() const { return table_; }
 
+protected:
+    void changeEvent(QEvent* event) override; //!< in other units it says the same
+
 private:
     void change(const std::function<void(book::Yard&)>& change);
     QStringList lines() const;
