@@ -83,7 +83,7 @@ void showDemand(Keeper& keeper) {
     auto* page = window.colonyView()->whatIf();
     QLabel* state = nullptr;
     for (auto* each : page->findChildren<QLabel*>())
-        if (each->accessibleName() == QStringLiteral("State of the reckoning")) state = each;
+        if (each->accessibleDescription() == QStringLiteral("State of the reckoning")) state = each;
     Painted painted(plotOf(window));
     std::vector<double> first, full;
     for (int time = 0; time < 20; ++time) {
