@@ -12,7 +12,7 @@ namespace winterlarder::desk {
 void keepPace([[maybe_unused]] Pace pace) {
 #ifdef Q_OS_LINUX
     // Here niceness is a thread's own, and 0 means the calling one.
-    ::setpriority(PRIO_PROCESS, 0, pace == Pace::Prompt ? 2 : pace == Pace::Steady ? 7 : 15);
+    ::setpriority(PRIO_PROCESS, 0, pace == Pace::Prompt ? 1 : pace == Pace::Steady ? 4 : 8);
 #endif
 }
 

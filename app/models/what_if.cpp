@@ -84,21 +84,18 @@ Trials::Trial Trials::tryOut(const WhatIf& wish) const {
     option.amount = trial.plan ? trial.plan->stores : wish.take;
     option.steps = stepsOf(wish, trial.plan, q.asOf);
     const Mass mean = std::max(Mass(0), answer.advice.estimate->mean);
-    const auto losses = winter::lossesFrom(ensemble, q.asOf, answer.workings.flow, option.steps);
-    const auto outcome = winter::follow(losses, mean, answer.advice.storesSd, q.reserve);
+    const auto losses = lossesUnder(ensemble, answer.workings.flow, option, q.asOf);
+    const auto outcome = winter::follow(losses.all, mean, answer.advice.storesSd, q.reserve);
     option.storesAfter = std::max(Mass(0), mean - wish.take);
     option.runOut = outcome.runsOut;
     option.touchReserve = outcome.touchesReserve;
-    if (trial.plan && !option.steps.empty()) {
-        const auto afterwards = winter::lossesFrom(ensemble, q.asOf, answer.workings.flow, option.steps, option.steps.back().day + 1);
-        option.touchReserve = winter::shareShort(afterwards.largest, mean, answer.advice.storesSd, q.reserve, true);
-    }
+    if (trial.plan) option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, q.reserve, true);
     option.springReserve = outcome.atForage;
     option.springSurplus = aboveReserve(outcome.atForage, q.reserve);
     auto picture = std::make_shared<WinterPicture>(base_->picture);
     std::erase_if(picture->options, [](const OptionPicture& each) { return each.kind != advice::OptionKind::Leave; });
     if (wish.changesAmounts())
-        picture->options.push_back(pictureOption(ensemble, answer.workings.flow, pairs_, drawn_, option, picture->first, picture->last, picture->reserveKg, Readings::None));
+        picture->options.push_back(pictureOption(ensemble, answer.workings.flow, losses, pairs_, drawn_, option, picture->first, picture->last, picture->reserveKg, Readings::None));
     trial.picture = std::move(picture);
     return trial;
 }

@@ -143,19 +143,24 @@ std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const
     return picked;
 }
 
-OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
+OptionLosses lossesUnder(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const advice::Option& option, SeasonDay today) {
+    const auto steps = stepsOf(option, today);
+    auto all = winter::lossesFrom(ensemble, today, flow, steps);
+    const auto counted = touchCountsFrom(option);
+    auto touching = counted ? winter::lossesFrom(ensemble, today, flow, steps, counted).largest : all.largest;
+    return {std::move(all), std::move(touching)};
+}
+
+OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const OptionLosses& losses,
                             const std::vector<PairedWinter>& everyPair, const std::vector<PairedWinter>& drawn,
                             const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg, Readings readings) {
     OptionPicture picture;
     picture.kind = option.kind;
     const auto steps = stepsOf(option, first);
-    const auto losses = winter::lossesFrom(ensemble, first, flow, steps);
-    const auto counted = touchCountsFrom(option);
-    const auto touching = counted ? winter::lossesFrom(ensemble, first, flow, steps, counted) : losses;
     const LossTo before(ensemble, flow, first - 1);
     for (const auto& pair : drawn) {
         const auto column = static_cast<std::size_t>(pair.winter);
-        picture.lines.push_back({pair.winter, {}, pair.startKg < touching.largest[column] + reserveKg, pair.startKg <= losses.largest[column]});
+        picture.lines.push_back({pair.winter, {}, pair.startKg < losses.touching[column] + reserveKg, pair.startKg <= losses.all.largest[column]});
     }
     for (SeasonDay day = first; day <= last; day = day + 1) {
         const LossTo now(ensemble, flow, day);
@@ -165,7 +170,7 @@ OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter
     }
     std::vector<double> stores(everyPair.size());
     for (std::size_t i = 0; i < everyPair.size(); ++i)
-        stores[i] = everyPair[i].startKg <= losses.largest[i] ? 0 : std::max(0.0, everyPair[i].startKg - losses.atForage[i]);
+        stores[i] = everyPair[i].startKg <= losses.all.largest[i] ? 0 : std::max(0.0, everyPair[i].startKg - losses.all.atForage[i]);
     picture.dots = evenQuantiles(stores, drawnDots);
     if (readings == Readings::None) return picture;
     std::vector<char> starved(everyPair.size(), 0);
@@ -222,8 +227,8 @@ WinterPicture pictureOf(const advice::ColonyQuestion& question, const advice::An
     const auto losses = winter::lossesFrom(*ensemble, question.asOf, answer.workings.flow);
     const auto drawn = standFor(pairs, losses.largest, drawnWinters);
     for (const auto& option : answer.advice.options)
-        picture.options.push_back(pictureOption(*ensemble, answer.workings.flow, pairs, drawn, option, picture.first,
-                                                picture.last, picture.reserveKg));
+        picture.options.push_back(pictureOption(*ensemble, answer.workings.flow, lossesUnder(*ensemble, answer.workings.flow, option, picture.first),
+                                                pairs, drawn, option, picture.first, picture.last, picture.reserveKg));
     return picture;
 }
 

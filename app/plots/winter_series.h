@@ -94,8 +94,16 @@ inline constexpr int daysDrawnPastForage = 21;
 //! Whether every day of every winter is read out too (the costly part).
 enum class Readings { EveryDay, None };
 
+//! What is lost under an option in every winter [kg], and the largest loss that counts towards touching the reserve: none does while
+//! syrup is still fed.
+struct OptionLosses {
+    winter::WinterLosses all;
+    std::vector<double> touching;
+};
+OptionLosses lossesUnder(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const advice::Option& option, SeasonDay today);
+
 //! The lines of one option: stores of each pair, day by day, with its steps, its flow and the reserve it may touch.
-OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
+OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const OptionLosses& losses,
                             const std::vector<PairedWinter>& everyPair, const std::vector<PairedWinter>& drawn,
                             const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg,
                             Readings readings = Readings::EveryDay);

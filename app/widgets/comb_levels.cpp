@@ -8,16 +8,16 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr int columns = 160;
+constexpr int columns = 80; // of half a comb; the other half is its mirror image
 constexpr double archSag = 0.16;   // how much lower the honey arch comes at the sides
 constexpr double roundEdge = 0.35; // how much shallower a part-built comb is at the sides
 constexpr double wholeComb = 2;    // a level below every outline
-constexpr int halvings = 40;
+constexpr int halvings = 20; // to a millionth of the depth
 
 template <class Height>
 double overColumns(const Height& height) {
     double sum = 0;
-    for (int i = 0; i < columns; ++i) sum += std::max(0.0, height(-1 + (i + 0.5) * 2 / columns));
+    for (int i = 0; i < columns; ++i) sum += std::max(0.0, height((i + 0.5) / columns));
     return sum * 2 / columns;
 }
 

@@ -69,7 +69,7 @@ void showEdit(Keeper& keeper) {
         settle(keeper);
         const auto start = Clock::now();
         painted.await([&] { return !window.yard()->find(window.colonyView()->colony())->pending; });
-        QTest::keyClick(drawing, time % 2 ? Qt::Key_3 : Qt::Key_5);
+        QTest::keyClick(drawing, time % 2 ? Qt::Key_2 : Qt::Key_1);
         keeper.application().waitFor([&] { return painted.done(); });
         times.push_back(millisecondsSince(start));
     }
