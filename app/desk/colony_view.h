@@ -49,6 +49,7 @@ public:
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);
+    void wintersWanted(winterlarder::desk::ColonyId id); //!< of its answer, which were let go
 
 private:
     void refresh();
