@@ -21,6 +21,12 @@ public:
         return answer(record, position, std::move(stop));
     }
 
+    //! An answer again, the same but for its winters, which it had let go, and the picture of all its options; nothing where stopped.
+    virtual AnsweredPointer recall(const AnsweredPointer& answered, std::stop_token stop) const {
+        (void)stop;
+        return answered;
+    }
+
     //! Looks over a yard's answers together (combs that could be given from one colony to another): as many answers, in their order.
     virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const = 0;
 };

@@ -2,6 +2,7 @@
 #include "desk/answering.h"
 
 #include "desk/reckoning.h"
+#include "desk/sparing.h"
 #include "models/background.h"
 
 namespace winterlarder::desk {
@@ -9,13 +10,14 @@ namespace winterlarder::desk {
 Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard) {
     connect(yard_, &Yard::coloniesChanged, this, &Answering::askAll);
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { ask(id, id == yard_->openColony()); });
-    connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (reckoning_) reckoning_->hurry(id); });
+    connect(yard_, &Yard::recordsChanged, this, &Answering::prefer);
+    connect(&recalling_, &LatestWork::idleAgain, this, &Answering::tellIfIdle);
 }
 
 Answering::~Answering() = default;
 
 void Answering::useAdviser(std::shared_ptr<const Adviser> adviser) {
-    adviser_ = std::move(adviser);
+    adviser_ = std::make_shared<Sparing>(std::move(adviser));
     reckoning_ = std::make_unique<Reckoning>(adviser_);
     connect(reckoning_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answered) { yard_->takeAnswer(id, answered); });
     connect(reckoning_.get(), &Reckoning::contradicted, this,
@@ -25,7 +27,11 @@ void Answering::useAdviser(std::shared_ptr<const Adviser> adviser) {
 }
 
 bool Answering::idle() const {
-    return !sharing_ && (!reckoning_ || reckoning_->idle());
+    return !sharing_ && recalling_.idle() && (!reckoning_ || reckoning_->idle());
+}
+
+void Answering::tellIfIdle() {
+    if (idle()) emit idleAgain();
 }
 
 void Answering::askAll() {
@@ -39,6 +45,25 @@ void Answering::askAll() {
 void Answering::ask(ColonyId id, bool first) {
     const auto* colony = yard_->find(id);
     if (reckoning_ && colony && colony->pending && colony->problems.empty()) reckoning_->ask(id, yard_->position(id), colony->record, first);
+}
+
+// The colony looked at is answered before others; the picture of what its neighbours give may still be to be made.
+void Answering::prefer(ColonyId id) {
+    if (reckoning_) reckoning_->hurry(id);
+    const auto* colony = yard_->find(id);
+    if (colony && colony->answered && colony->answered->picture.options.size() < colony->answered->answer.advice.options.size()) recall(id);
+}
+
+void Answering::recall(ColonyId id) {
+    const auto* colony = yard_->find(id);
+    if (!adviser_ || !colony || colony->pending || !colony->answered || colony->answered->picture.empty() || wintersOf(*colony->answered)) return;
+    recalling_.ask([this, id, answered = colony->answered, adviser = adviser_](std::stop_token stop) -> LatestWork::Finish {
+        auto recalled = adviser->recall(answered, std::move(stop));
+        return [this, id, answered, recalled] {
+            const auto* now = yard_->find(id);
+            if (now && now->answered == answered) yard_->takeAnswer(id, recalled);
+        };
+    });
 }
 
 // Once every colony has its answer, the yard is looked over as a whole: combs that could go from one to another.
@@ -66,8 +91,9 @@ void Answering::takeShared(const std::vector<ColonyId>& ids, const std::vector<A
     sharing_ = false;
     for (std::size_t i = 0; i < shared.size() && i < ids.size(); ++i)
         if (shared[i] != asked[i]) yard_->takeAnswer(ids[i], shared[i]);
+    prefer(yard_->openColony());
     if (std::exchange(shareAgain_, false) && reckoning_->idle()) return shareOut();
-    if (idle()) emit idleAgain();
+    tellIfIdle();
 }
 
 } // namespace winterlarder::desk

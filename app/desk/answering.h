@@ -2,6 +2,7 @@
 #pragma once
 
 #include "desk/adviser.h"
+#include "models/latest_work.h"
 #include "models/yard.h"
 
 #include <QObject>
@@ -24,12 +25,16 @@ public:
     void useAdviser(std::shared_ptr<const Adviser> adviser);
     const std::shared_ptr<const Adviser>& adviser() const { return adviser_; }
     bool idle() const;
+    //! The answer's winters are wanted again, if they were let go: something is to be laid over them.
+    void recall(ColonyId id);
 
 signals:
     void idleAgain();
 
 private:
     void askAll();
+    void prefer(ColonyId id);
+    void tellIfIdle();
     void ask(ColonyId id, bool first);
     void shareOut();
     void takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked, const std::vector<AnsweredPointer>& shared);
@@ -40,6 +45,7 @@ private:
     bool sharing_ = false;
     bool shareAgain_ = false;
     std::jthread sharer_;
+    LatestWork recalling_{nullptr, Pace::Steady};
 };
 
 } // namespace winterlarder::desk

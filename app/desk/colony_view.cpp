@@ -89,6 +89,7 @@ void ColonyView::connectPages() {
         if (trying_) trying_->ask(position, record);
     });
     connect(whatIf_, &WhatIfPage::demandDropped, this, [this] { if (trying_) trying_->cancel(); });
+    connect(whatIf_, &WhatIfPage::wintersWanted, this, [this] { emit wintersWanted(colony_); });
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) showAnswer(); });

@@ -51,6 +51,7 @@ public:
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);
     void told(const QString& notice); //!< what was done, for the keeper to know
+    void wintersWanted(winterlarder::desk::ColonyId id); //!< of its answer, which were let go
 
 private:
     void refresh();

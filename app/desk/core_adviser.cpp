@@ -30,29 +30,63 @@ Outcome<AnsweredPointer> CoreAdviser::answerOver(winter::Sampling sampling, cons
     return AnsweredPointer(std::move(made));
 }
 
+// The same question and seed give the same winters.
+AnsweredPointer CoreAdviser::recall(const AnsweredPointer& answered, std::stop_token stop) const {
+    auto weighed = advice::weigh(answered->question, reference_->constants, sampling_, threads_, std::move(stop));
+    if (!weighed) return nullptr;
+    auto made = std::make_shared<AnsweredColony>(*answered);
+    made->answer.workings = std::move(weighed->workings);
+    made->picture = pictureOf(made->question, made->answer);
+    return made;
+}
+
+namespace {
+
+std::shared_ptr<const advice::YardMember> memberOf(const AnsweredColony& colony) {
+    if (colony.member || !colony.answer.workings.ensemble) return colony.member;
+    return std::make_shared<advice::YardMember>(advice::yardMember(colony.question, colony.answer));
+}
+
+bool same(const std::vector<advice::CombGift>& some, const std::vector<advice::CombGift>& others) {
+    return std::equal(some.begin(), some.end(), others.begin(), others.end(), [](const auto& a, const auto& b) {
+        return a.from == b.from && a.to == b.to && a.combs == b.combs && a.honey == b.honey;
+    });
+}
+
+// What the yard made of an answer. Where its winters were let go the picture goes without the options that came with the yard.
+AnsweredPointer amongOthers(const AnsweredPointer& alone, const AnsweredColony& before, advice::Advice shared) {
+    auto made = std::make_shared<AnsweredColony>(*alone);
+    made->alone = alone;
+    made->answer.advice = std::move(shared);
+    advice::Answer whole{made->answer.advice, {wintersOf(before), made->answer.workings.flow}};
+    if (!whole.workings.ensemble) whole.workings.ensemble = wintersOf(*alone);
+    if (whole.workings.ensemble) made->picture = pictureOf(made->question, whole);
+    return made;
+}
+
+} // namespace
+
 std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPointer>& yard) const {
-    std::vector<AnsweredPointer> alone;
-    for (const auto& colony : yard) alone.push_back(colony->alone ? colony->alone : colony);
+    std::vector<AnsweredPointer> shared;
+    for (const auto& colony : yard) shared.push_back(colony->alone ? colony->alone : colony);
     // A colony nothing can be said of neither gives nor takes.
     std::vector<advice::YardMember> members;
     std::vector<std::size_t> places;
-    for (std::size_t i = 0; i < alone.size(); ++i) {
-        if (!alone[i]->answer.workings.ensemble) continue;
-        members.push_back(advice::yardMember(alone[i]->question, alone[i]->answer));
+    for (std::size_t i = 0; i < shared.size(); ++i) {
+        const auto member = memberOf(*shared[i]);
+        if (!member || member->losses.largest.empty()) continue;
+        members.push_back(*member);
         places.push_back(i);
     }
     std::vector<advice::YardMember*> together;
     for (auto& member : members) together.push_back(&member);
     advice::shareCombs(together);
 
-    std::vector<AnsweredPointer> shared = alone;
     for (std::size_t i = 0; i < members.size(); ++i) {
         if (members[i].advice.gifts.empty()) continue;
-        auto made = std::make_shared<AnsweredColony>(*alone[places[i]]);
-        made->alone = alone[places[i]];
-        made->answer.advice = std::move(members[i].advice);
-        made->picture = pictureOf(made->question, made->answer);
-        shared[places[i]] = std::move(made);
+        const auto& before = yard[places[i]];
+        const bool known = before->alone && same(before->answer.advice.gifts, members[i].advice.gifts);
+        shared[places[i]] = known ? before : amongOthers(shared[places[i]], *before, std::move(members[i].advice));
     }
     return shared;
 }

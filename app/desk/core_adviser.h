@@ -13,6 +13,7 @@ public:
 
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const override;
+    AnsweredPointer recall(const AnsweredPointer& answered, std::stop_token stop) const override;
     std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const override;
 
 private:

@@ -139,6 +139,7 @@ void MainWindow::connectYard() {
     connect(start_, &StartPage::demoAsked, this, &MainWindow::openDemo);
     connect(yardView_, &YardView::colonyChosen, this, &MainWindow::choose);
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
+    connect(colonyView_, &ColonyView::wintersWanted, answering_, &Answering::recall);
     connect(&yard_, &Yard::coloniesChanged, this, &MainWindow::showHead);
     connect(&yard_, &Yard::unreadable, this, &MainWindow::tell);
     connect(&yard_, &Yard::settledDown, this, &MainWindow::tellIfSettled);

@@ -26,8 +26,16 @@ struct AnsweredColony {
     std::optional<std::vector<stores::CombStores>> combs; //!< in the order of the record's combs
     WinterPicture picture;                                //!< empty where no answer could be given
     std::shared_ptr<const AnsweredColony> alone;          //!< as weighed alone, where the yard's other colonies changed it
+    std::shared_ptr<const advice::YardMember> member{};   //!< what sharing combs out needs of it; nothing: not made yet
+    std::weak_ptr<const winter::DemandEnsemble> winters{}; //!< of an answer that let them go: there while anybody keeps them
 };
 using AnsweredPointer = std::shared_ptr<const AnsweredColony>;
+
+//! The winters an answer was computed from; nothing where there are none or they were let go.
+inline std::shared_ptr<const winter::DemandEnsemble> wintersOf(const AnsweredColony& colony) {
+    const auto& own = colony.answer.workings.ensemble;
+    return own ? own : colony.winters.lock();
+}
 
 } // namespace winterlarder::desk
 

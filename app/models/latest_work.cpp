@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/latest_work.h"
 
-#include "models/background.h"
-
 #include <exception>
 
 namespace winterlarder::desk {
 
-LatestWork::LatestWork(QObject* parent) : QObject(parent), worker_([this](const std::stop_token& end) { run(end); }) {}
+LatestWork::LatestWork(QObject* parent, Pace pace) : QObject(parent), worker_([this, pace](const std::stop_token& end) { run(end, pace); }) {}
 
 LatestWork::~LatestWork() {
     worker_.request_stop();
@@ -41,8 +39,8 @@ void LatestWork::cancel() {
     if (waited) emit idleAgain();
 }
 
-void LatestWork::run(const std::stop_token& end) {
-    keepPace(Pace::Slow);
+void LatestWork::run(const std::stop_token& end, Pace pace) {
+    keepPace(pace);
     for (;;) {
         Request request;
         {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "models/background.h"
+
 #include <QObject>
 
 #include <condition_variable>
@@ -21,7 +23,7 @@ public:
     using Finish = std::function<void()>; //!< carried out on the owner's thread; may be empty
     using Work = std::function<Finish(std::stop_token)>;
 
-    explicit LatestWork(QObject* parent = nullptr);
+    explicit LatestWork(QObject* parent = nullptr, Pace pace = Pace::Slow);
     ~LatestWork() override;
 
     void ask(Work work);
@@ -38,7 +40,7 @@ private:
         Work work;
         std::stop_source stop;
     };
-    void run(const std::stop_token& end);
+    void run(const std::stop_token& end, Pace pace);
     void deliver(quint64 number, const Finish& finish);
 
     quint64 newest_ = 0;     //!< touched on the owner's thread only

@@ -45,12 +45,15 @@ book::ColonyCase caseWith(const book::ColonyCase& record, const advice::ColonyQu
 }
 
 std::optional<Trials> Trials::of(AnsweredPointer base, const ModelConstants& constants) {
-    if (!base || !base->answer.workings.ensemble || !base->answer.advice.estimate || base->picture.empty()) return std::nullopt;
-    return Trials(std::move(base), constants.diurnalHalfRange);
+    if (!base || !base->answer.advice.estimate || base->picture.empty()) return std::nullopt;
+    auto winters = wintersOf(*base);
+    if (!winters) return std::nullopt;
+    return Trials(std::move(base), std::move(winters), constants.diurnalHalfRange);
 }
 
-Trials::Trials(AnsweredPointer base, double diurnalHalfRange) : base_(std::move(base)), diurnalHalfRange_(diurnalHalfRange) {
-    const auto& ensemble = *base_->answer.workings.ensemble;
+Trials::Trials(AnsweredPointer base, std::shared_ptr<const winter::DemandEnsemble> winters, double diurnalHalfRange)
+    : base_(std::move(base)), winters_(std::move(winters)), diurnalHalfRange_(diurnalHalfRange) {
+    const auto& ensemble = *winters_;
     const auto& advice = base_->answer.advice;
     pairs_ = pairWithStores(ensemble.winters(), advice.estimate->mean, advice.storesSd);
     losses_ = winter::lossesFrom(ensemble, base_->question.asOf, base_->answer.workings.flow);
@@ -60,7 +63,7 @@ Trials::Trials(AnsweredPointer base, double diurnalHalfRange) : base_(std::move(
 std::optional<feeding::FeedingPlan> Trials::planFor(Mass sugar) const {
     const auto& q = base_->question;
     if (sugar <= Mass(0) || !q.site) return std::nullopt;
-    const auto bees = base_->answer.workings.ensemble->bees(q.asOf);
+    const auto bees = winters_->bees(q.asOf);
     feeding::FeedingQuestion asked{sugar * feeding::storesPerKgSugar(usualSugarShare), q.winter, q.asOf};
     asked.curve = &q.site->curve;
     asked.season = q.season;
@@ -76,7 +79,7 @@ std::optional<feeding::FeedingPlan> Trials::planFor(Mass sugar) const {
 Trials::Trial Trials::tryOut(const WhatIf& wish) const {
     const auto& q = base_->question;
     const auto& answer = base_->answer;
-    const auto& ensemble = *answer.workings.ensemble;
+    const auto& ensemble = *winters_;
     Trial trial;
     trial.plan = planFor(wish.sugar);
     auto& option = trial.option;

@@ -29,7 +29,7 @@ book::ColonyCase caseWith(const book::ColonyCase& record, const advice::ColonyQu
 //! One answer's winters, made ready for amounts to be laid over them many times a second.
 class Trials {
 public:
-    //! Nothing can be tried where no answer could be given.
+    //! Nothing can be tried where no answer could be given, or its winters were let go.
     static std::optional<Trials> of(AnsweredPointer base, const ModelConstants& constants);
 
     struct Trial {
@@ -41,10 +41,11 @@ public:
     const AnsweredColony& base() const { return *base_; }
 
 private:
-    Trials(AnsweredPointer base, double diurnalHalfRange);
+    Trials(AnsweredPointer base, std::shared_ptr<const winter::DemandEnsemble> winters, double diurnalHalfRange);
     std::optional<feeding::FeedingPlan> planFor(Mass sugar) const;
 
     AnsweredPointer base_;
+    std::shared_ptr<const winter::DemandEnsemble> winters_;
     double diurnalHalfRange_;
     std::vector<PairedWinter> pairs_, drawn_;
     winter::WinterLosses losses_;

@@ -192,7 +192,9 @@ void WhatIfPage::refresh() {
     setEnabled(known);
     if (!known || colony->answered == own_) return tryOut();
     own_ = colony->answered;
-    trials_ = Trials::of(own_, yard_->book()->reference()->constants);
+    ownTrials_ = Trials::of(own_, yard_->book()->reference()->constants);
+    trials_ = ownTrials_;
+    if (!ownTrials_ && !own_->picture.empty()) emit wintersWanted();
     if (wish_.changesDemand()) readDemand();
     else tryOut();
 }
@@ -214,7 +216,7 @@ void WhatIfPage::readDemand() {
     if (!wish_.changesDemand()) {
         emit demandDropped();
         preview_ = false;
-        trials_ = Trials::of(own_, yard_->book()->reference()->constants);
+        trials_ = ownTrials_;
         return tryOut();
     }
     wished_ = caseWith(own_->record, own_->question, wish_);
@@ -240,7 +242,8 @@ void WhatIfPage::tryOut() {
     back_->setEnabled(any);
     plan_->setEnabled(false);
     if (!trials_ || !isEnabled()) {
-        chances_->setText(tr("Nothing can be tried before there is an answer."));
+        const bool soon = isEnabled() && own_ && !own_->picture.empty();
+        chances_->setText(soon ? tr("Simulating the winters\u2026") : tr("Nothing can be tried before there is an answer."));
         recipe_->clear();
         state_->clear();
         return;

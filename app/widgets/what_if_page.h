@@ -44,6 +44,7 @@ public:
 signals:
     void demandWished(int position, const winterlarder::book::ColonyCase& record);
     void demandDropped();
+    void wintersWanted(); //!< those of the answer were let go
     //! What the picture is to show; nothing: the answer itself.
     void tried(const std::shared_ptr<const winterlarder::desk::WinterPicture>& picture, const QString& caption);
 
@@ -69,6 +70,7 @@ private:
     ColonyId colony_;
     WhatIf wish_;
     AnsweredPointer own_;              //!< the colony's answer the page stands on
+    std::optional<Trials> ownTrials_;  //!< of that answer; nothing while its winters are not there
     std::optional<Trials> trials_;     //!< of the answer with the demand wished
     std::optional<Trials::Trial> trial_;
     book::ColonyCase wished_;          //!< the case the demand wished was asked with
