@@ -4,11 +4,14 @@
 #include "answer/acceptance.h"
 #include "desk/trying.h"
 #include "models/colony_edits.h"
+#include "models/use_parts.h"
 #include "models/words.h"
 #include "widgets/answer_panel.h"
 #include "widgets/comb_drawing.h"
 #include "widgets/comb_table_page.h"
 #include "widgets/feeding_page.h"
+#include "widgets/follow_panel.h"
+#include "widgets/grounds_popup.h"
 #include "widgets/look_page.h"
 #include "widgets/picture_panel.h"
 #include "widgets/scale_page.h"
@@ -82,6 +85,10 @@ ColonyView::~ColonyView() = default;
 void ColonyView::connectPages() {
     connect(answer_, &AnswerPanel::whyAsked, this, [this] { emit whyAsked(colony_); });
     connect(answer_, &AnswerPanel::planAsked, this, &ColonyView::acceptAdvice);
+    connect(answer_, &AnswerPanel::numberAsked, this, &ColonyView::explainNumber);
+    connect(look_, &LookPage::numberAsked, this, &ColonyView::explainNumber);
+    connect(feeding_, &FeedingPage::numberAsked, this, &ColonyView::explainNumber);
+    connect(scale_->followed(), &FollowPanel::numberAsked, this, &ColonyView::explainNumber);
     connect(look_, &LookPage::combChosen, combTable_, &CombTablePage::chooseComb);
     connect(combTable_, &CombTablePage::combChosen, look_->drawing(), &CombDrawing::choose);
     connect(whatIf_, &WhatIfPage::tried, picture_, &PicturePanel::tryOut);
@@ -116,6 +123,26 @@ void ColonyView::acceptAdvice() {
     const auto accepted = answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style());
     yard_->apply(planInstead(accepted, *records, answered.record.asOf),
                  [this](const Problems& problems) { if (problems.empty()) emit told(tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped.")); });
+}
+
+// A winter that is followed has numbers of its own; all others are of autumn's question.
+std::optional<text::Grounds> ColonyView::groundsShown(text::AskedNumber number) const {
+    const auto* colony = yard_->find(colony_);
+    const auto reference = yard_->book() ? yard_->book()->reference() : nullptr;
+    if (!colony || !reference) return std::nullopt;
+    const auto followed = yard_->followed(colony_);
+    if (followed && followed->following)
+        if (auto grounds = text::groundsOf(number, *followed->colony.question, *followed->following, *reference, words::style())) return grounds;
+    if (!colony->answered) return std::nullopt;
+    const auto& answered = *colony->answered;
+    return text::groundsOf(number, {answered.question, answered.answer.advice, usePartsOf(answered.picture, answered.answer.advice.season)}, *reference, words::style());
+}
+
+void ColonyView::explainNumber(text::AskedNumber number, QPoint under) {
+    const auto grounds = groundsShown(number);
+    if (!grounds) return;
+    if (!grounds_) grounds_ = new GroundsPopup(this);
+    grounds_->show(*grounds, *yard_->book()->reference(), under);
 }
 
 void ColonyView::show(ColonyId id) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/yard.h"
+#include "text/grounds.h"
 
 #include <QWidget>
 
@@ -15,6 +16,7 @@ class Adviser;
 class AnswerPanel;
 class CombTablePage;
 class FeedingPage;
+class GroundsPopup;
 class LookPage;
 class PicturePanel;
 class ScalePage;
@@ -44,6 +46,7 @@ public:
     void useAdviser(std::shared_ptr<const Adviser> adviser);
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
+    GroundsPopup* grounds() const { return grounds_; } //!< how a number was got; nothing until one was asked about
     void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
     //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.
     bool hasHeightForWidth() const override { return false; }
@@ -58,6 +61,8 @@ private:
     void showAnswer();
     void connectPages();
     void acceptAdvice();
+    void explainNumber(text::AskedNumber number, QPoint under);
+    std::optional<text::Grounds> groundsShown(text::AskedNumber number) const;
     int visitsOpen() const; //!< planned for a day that is past
 
     Yard* yard_;
@@ -71,6 +76,7 @@ private:
     ScalePage* scale_;
     StoryPage* story_;
     WhatIfPage* whatIf_;
+    GroundsPopup* grounds_ = nullptr;
     std::unique_ptr<Trying> trying_;
     bool pictureWanted_ = true;
 };

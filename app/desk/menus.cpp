@@ -99,6 +99,12 @@ void MainWindow::buildViewMenu() {
     picture->setCheckable(true);
     picture->setChecked(true);
     connect(picture, &QAction::toggled, colonyView_, &ColonyView::wantPicture);
+    const auto addDays = [&](const QString& text, const QKeySequence& keys, void (WinterPlot::*see)()) {
+        menu->addAction(text, keys, this, [this, see] { (colonyView_->picture()->plot()->*see)(); });
+    };
+    addDays(tr("F&ewer days in the picture"), QKeySequence(Qt::CTRL | Qt::Key_Plus), &WinterPlot::seeFewerDays);
+    addDays(tr("M&ore days in the picture"), QKeySequence(Qt::CTRL | Qt::Key_Minus), &WinterPlot::seeMoreDays);
+    addDays(tr("The whole winte&r"), QKeySequence(Qt::CTRL | Qt::Key_9), &WinterPlot::seeWholeWinter);
     menu->addSeparator();
     const auto addPage = [&](const QString& text, int page, Qt::Key key) {
         menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->pages()->setCurrentIndex(page); });

@@ -9,9 +9,19 @@ namespace winterlarder::desk::words {
 
 namespace {
 
-QString forageDate(const AnsweredColony& colony) {
+using text::AskedNumber;
+
+QString forageDate(const AnsweredColony& colony, text::NumberForm form) {
     const auto& forage = colony.answer.advice.season.forage;
-    return forage ? date(colony.question.winter.date(forage->day)) : QString();
+    return forage ? form(AskedNumber::Forage, date(colony.question.winter.date(forage->day))) : QString();
+}
+
+QString storesSaid(const AnsweredColony& colony, text::NumberForm form) {
+    return form(AskedNumber::Stores, wholeKilograms(colony.answer.advice.estimate->mean));
+}
+
+QString needSaid(const AnsweredColony& colony, text::NumberForm form) {
+    return form(AskedNumber::Need, wholeKilograms(*colony.answer.advice.need));
 }
 
 QString cannotSay(const advice::Advice& advice) {
@@ -28,54 +38,54 @@ QString cannotSay(const advice::Advice& advice) {
     return {};
 }
 
-QString harvestSentence(const AnsweredColony& colony) {
+QString harvestSentence(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     const auto combs = static_cast<int>(advice.harvest->combs.size());
     if (combs == 0)
         return say::WindowWords::tr("Up to %1 of honey may come off: about %2 in the hive, %3 needed until the first forage around %4.")
-            .arg(kilograms(advice.harvest->upTo), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+            .arg(form(AskedNumber::Spare, kilograms(advice.harvest->upTo)), storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
     if (advice.harvest->upTo - advice.harvest->combsHold < Mass(0.1)) {
         const QString all = combs == 1
             ? say::WindowWords::tr("One comb may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.")
             : say::WindowWords::tr("%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.", nullptr, combs);
-        return all.arg(kilograms(advice.harvest->combsHold), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+        return all.arg(form(AskedNumber::CombsOff, kilograms(advice.harvest->combsHold)), storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
     }
     const QString said = combs == 1
         ? say::WindowWords::tr("One comb may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.")
         : say::WindowWords::tr("%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.", nullptr, combs);
-    return said.arg(kilograms(advice.harvest->combsHold), kilograms(advice.harvest->upTo), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+    return said.arg(form(AskedNumber::CombsOff, kilograms(advice.harvest->combsHold)), form(AskedNumber::Spare, kilograms(advice.harvest->upTo)), storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
 }
 
 // On average it would do; what is fed covers that nobody knows the stores so well.
-QString feedToBeSafe(const AnsweredColony& colony) {
+QString feedToBeSafe(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     const auto& feed = *advice.feed;
-    const QString there = wholeKilograms(advice.estimate->mean), need = wholeKilograms(*advice.need), forage = forageDate(colony);
+    const QString there = storesSaid(colony, form), needed = needSaid(colony, form), forage = forageDate(colony, form);
     if (feed.syrup.sugar <= Mass(0.05))
         return say::WindowWords::tr("Feed %1 of fondant to be safe: about %2 in the hive for the %3 needed until the first forage around %4, but known only roughly.")
-            .arg(kilograms(feed.fondant), there, need, forage);
+            .arg(form(AskedNumber::Fondant, kilograms(feed.fondant)), there, needed, forage);
     return say::WindowWords::tr("Feed %1 of sugar as syrup to be safe: about %2 in the hive for the %3 needed until the first forage around %4, but known only roughly.")
-        .arg(kilograms(feed.syrup.sugar), there, need, forage);
+        .arg(form(AskedNumber::Sugar, kilograms(feed.syrup.sugar)), there, needed, forage);
 }
 
-QString feedSentence(const AnsweredColony& colony) {
+QString feedSentence(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     const auto& feed = *advice.feed;
-    if (*advice.need <= advice.estimate->mean) return feedToBeSafe(colony);
-    const QString lastDay = feed.lastDay ? date(colony.question.winter.date(*feed.lastDay)) : QString();
+    if (*advice.need <= advice.estimate->mean) return feedToBeSafe(colony, form);
+    const QString lastDay = feed.lastDay ? form(AskedNumber::LastDay, date(colony.question.winter.date(*feed.lastDay))) : QString();
     const bool syrup = feed.syrup.sugar > Mass(0.05);
     const bool fondant = feed.fondant > Mass(0.05);
     if (syrup && fondant)
         return say::WindowWords::tr("Feed %1 of sugar as syrup by %2, then %3 of fondant: about %4 in the hive, %5 needed until the first forage around %6.")
-            .arg(kilograms(feed.syrup.sugar), lastDay, kilograms(feed.fondant), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+            .arg(form(AskedNumber::Sugar, kilograms(feed.syrup.sugar)), lastDay, form(AskedNumber::Fondant, kilograms(feed.fondant)), storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
     if (fondant)
         return say::WindowWords::tr("Feed %1 of fondant: about %2 in the hive, %3 needed until the first forage around %4.")
-            .arg(kilograms(feed.fondant), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+            .arg(form(AskedNumber::Fondant, kilograms(feed.fondant)), storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
     if (lastDay.isEmpty())
         return say::WindowWords::tr("Feed %1 of sugar as syrup: about %2 in the hive, %3 needed until the first forage around %4.")
-            .arg(kilograms(feed.syrup.sugar), wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+            .arg(form(AskedNumber::Sugar, kilograms(feed.syrup.sugar)), storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
     return say::WindowWords::tr("Feed %1 of sugar as syrup by %2: about %3 in the hive, %4 needed until the first forage around %5.")
-        .arg(kilograms(feed.syrup.sugar), lastDay, wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+        .arg(form(AskedNumber::Sugar, kilograms(feed.syrup.sugar)), lastDay, storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
 }
 
 const advice::Option* find(const advice::Advice& advice, advice::OptionKind kind) {
@@ -92,54 +102,56 @@ QString about(const std::string& input) {
 
 } // namespace
 
-QString answerSentence(const AnsweredColony& colony) {
+QString answerSentence(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     if (advice.verdict == advice::Verdict::CannotSay || !advice.estimate || !advice.need) return cannotSay(advice);
-    if (advice.verdict == advice::Verdict::Harvest && advice.harvest) return harvestSentence(colony);
-    if (advice.verdict == advice::Verdict::Feed && advice.feed) return feedSentence(colony);
+    if (advice.verdict == advice::Verdict::Harvest && advice.harvest) return harvestSentence(colony, form);
+    if (advice.verdict == advice::Verdict::Feed && advice.feed) return feedSentence(colony, form);
     if (advice.verdict == advice::Verdict::Unite)
         return say::WindowWords::tr("Too few bees to winter alone, about %1: unite it with a healthy neighbour while it is mild.")
-            .arg(advice.bees ? bees(*advice.bees) : QString());
+            .arg(advice.bees ? form(AskedNumber::Bees, bees(*advice.bees)) : QString());
     return say::WindowWords::tr("Leave it alone: about %1 in the hive, %2 needed until the first forage around %3.")
-        .arg(wholeKilograms(advice.estimate->mean), wholeKilograms(*advice.need), forageDate(colony));
+        .arg(storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
 }
 
 namespace {
 
 // What goes to neighbours is said before what is left to take.
-QString givenLine(const AnsweredColony& colony) {
+QString givenLine(const AnsweredColony& colony, text::NumberForm form) {
     QStringList lines;
     for (const auto& gift : colony.answer.advice.gifts)
         if (gift.from == colony.question.colony)
-            lines << say::WindowWords::tr("First %2, who is short, is to have %1 of it in combs.").arg(kilograms(gift.honey), QString::fromStdString(gift.to));
+            lines << say::WindowWords::tr("First %2, who is short, is to have %1 of it in combs.").arg(form(AskedNumber::Given, kilograms(gift.honey)), QString::fromStdString(gift.to));
     return lines.join(QLatin1Char(' '));
 }
 
-QString ownRisk(const AnsweredColony& colony) {
+QString ownRisk(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     if (!advice.touchReserve || !advice.runOut) return {};
-    const QString reserve = wholeKilograms(colony.question.reserve);
+    const QString reserve = form(AskedNumber::Reserve, wholeKilograms(colony.question.reserve));
+    const QString touches = form(AskedNumber::TouchesAlone, ofHundred(*advice.touchReserve)), runsOut = form(AskedNumber::RunsOutAlone, ofHundred(*advice.runOut));
     const QString alone = say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters.")
-                              .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut));
+                              .arg(reserve, touches, runsOut);
     const bool take = advice.verdict == advice::Verdict::Harvest;
     const auto* chosen = find(advice, take ? advice::OptionKind::TakeNow : advice::OptionKind::Feed);
     if (!chosen || advice.verdict == advice::Verdict::Leave) return alone;
+    const QString asAdvised = form(AskedNumber::TouchesAsAdvised, ofHundred(chosen->touchReserve)), outAsAdvised = form(AskedNumber::RunsOutAsAdvised, ofHundred(chosen->runOut));
     if (take)
         return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; with %4 off it touches it in %5 and runs out in %6.")
-            .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut), kilograms(chosen->amount),
-                 ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
+            .arg(reserve, touches, runsOut, form(AskedNumber::Spare, kilograms(chosen->amount)),
+                 asAdvised, outAsAdvised);
     return say::WindowWords::tr("Left alone it touches the %1 reserve in %2 and runs out in %3 of 100 simulated winters; fed, it touches it in %4 and runs out in %5.")
-        .arg(reserve, ofHundred(*advice.touchReserve), ofHundred(*advice.runOut), ofHundred(chosen->touchReserve), ofHundred(chosen->runOut));
+        .arg(reserve, touches, runsOut, asAdvised, outAsAdvised);
 }
 
 } // namespace
 
-QString riskLine(const AnsweredColony& colony) {
-    const QString given = givenLine(colony), risk = ownRisk(colony);
+QString riskLine(const AnsweredColony& colony, text::NumberForm form) {
+    const QString given = givenLine(colony, form), risk = ownRisk(colony, form);
     return given.isEmpty() ? risk : risk + QLatin1Char(' ') + given;
 }
 
-QString lookLine(const AnsweredColony& colony) {
+QString lookLine(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     if (advice.verdict == advice::Verdict::CannotSay) return {};
     const auto& another = advice.anotherLook;
@@ -149,7 +161,7 @@ QString lookLine(const AnsweredColony& colony) {
     if (!another.worthIt || !another.which)
         return say::WindowWords::tr("Another look is not worth it: no likely count of bees or stores would change this.");
     return say::WindowWords::tr("Another look is worth it: this turns on %1. %2: what is missing or spare, known within %3 now, would be known within %4.")
-        .arg(about(another.about), look(*another.which), kilograms(Mass(another.narrowsFromKg)), kilograms(Mass(another.narrowsToKg)));
+        .arg(about(another.about), look(*another.which), form(AskedNumber::KnownNow, kilograms(Mass(another.narrowsFromKg))), form(AskedNumber::KnownThen, kilograms(Mass(another.narrowsToKg))));
 }
 
 } // namespace winterlarder::desk::words

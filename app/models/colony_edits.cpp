@@ -40,4 +40,8 @@ book::Edit planInstead(const book::AcceptAdvice& accepted, const ColonyRecords& 
     return step;
 }
 
+book::MarkVisitDone madeOnItsDay(book::PlannedVisitId visit, Date planned, std::optional<Date> asOf) {
+    return {visit, std::min(planned, asOf.value_or(planned)), std::nullopt};
+}
+
 } // namespace winterlarder::desk

@@ -23,4 +23,7 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing);
 //! The advice made the plan, in place of what an earlier plan still wants from this day on.
 book::Edit planInstead(const book::AcceptAdvice& accepted, const ColonyRecords& records, Date asOf);
 
+//! A visit ticked off: made on the day it was planned for, or on the day asked about where that comes first.
+book::MarkVisitDone madeOnItsDay(book::PlannedVisitId visit, Date planned, std::optional<Date> asOf);
+
 } // namespace winterlarder::desk

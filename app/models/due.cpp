@@ -28,6 +28,12 @@ Due dueOf(const AnsweredColony& colony) {
     return {};
 }
 
+std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits) {
+    for (const auto& visit : visits)
+        if (visit.what != book::VisitKind::Check) return Due{visit.what == book::VisitKind::Syrup ? DueKind::Syrup : DueKind::Fondant, visit.date};
+    return std::nullopt;
+}
+
 std::vector<report::Task> tasksOf(const FollowedWinter& followed) {
     std::vector<report::Task> tasks;
     const auto& winter = *followed.following;

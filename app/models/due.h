@@ -22,6 +22,9 @@ struct Due {
 //! The first of the tasks of report::tasksOf that is more than a check. Tested: tests/app/models_test.cpp.
 Due dueOf(const AnsweredColony& colony);
 
+//! The first of the visits planned that is more than a check; nothing where none is. Tested: tests/app/models_test.cpp.
+std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits);
+
 //! What a followed winter asks for, by day: the lots to lay on, and the next weighing that is worth it. Tested: tests/app/following_test.cpp.
 std::vector<report::Task> tasksOf(const FollowedWinter& followed);
 //! The followed winter as the printed plan shows it.

@@ -15,6 +15,7 @@ QString jobWords(JobKind kind) {
     case JobKind::WeighAgain: return JobTableModel::tr("weigh again");
     case JobKind::Weigh: return JobTableModel::tr("weigh again when the last forage is over");
     case JobKind::CountBees: return JobTableModel::tr("count the combs the bees cover");
+    case JobKind::MoveCombs: return JobTableModel::tr("hang in combs from a neighbour, before feeding");
     case JobKind::RecordStores: return JobTableModel::tr("look at the stores, or weigh");
     }
     return {};
@@ -23,8 +24,16 @@ QString jobWords(JobKind kind) {
 QString jobAmount(const PlannedJob& job) {
     if (job.kind == JobKind::Syrup) return JobTableModel::tr("%1 (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
     if (job.kind == JobKind::Fondant) return words::kilograms(job.fondant);
+    if (job.kind == JobKind::MoveCombs)
+        return (job.combs == 1 ? JobTableModel::tr("one comb (%1) from %2") : JobTableModel::tr("%n combs (%1) from %2", nullptr, job.combs))
+            .arg(words::kilograms(job.honey), QString::fromStdString(job.from));
     if (job.kind == JobKind::TakeHoney) return JobTableModel::tr("up to %1").arg(words::kilograms(job.honey));
     return {};
+}
+
+QString jobWhose(const PlannedJob& job) {
+    if (!job.visit) return JobTableModel::tr("advised");
+    return job.past ? JobTableModel::tr("your plan, past") : JobTableModel::tr("your plan");
 }
 
 JobTableModel::JobTableModel(QObject* parent) : QAbstractTableModel(parent) {}
@@ -57,6 +66,7 @@ QVariant JobTableModel::data(const QModelIndex& index, int role) const {
     case ColonyColumn: return job.colony;
     case WhatColumn: return jobWords(job.kind);
     case AmountColumn: return jobAmount(job);
+    case WhoseColumn: return jobWhose(job);
     default: return {};
     }
 }
@@ -68,6 +78,7 @@ QVariant JobTableModel::headerData(int section, Qt::Orientation orientation, int
     case ColonyColumn: return tr("colony");
     case WhatColumn: return tr("what");
     case AmountColumn: return tr("how much");
+    case WhoseColumn: return tr("whose");
     default: return {};
     }
 }

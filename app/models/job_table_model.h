@@ -7,12 +7,12 @@
 
 namespace winterlarder::desk {
 
-//! Jobs by day as a table; with or without the colony's name. Tested with QAbstractItemModelTester: tests/app/models_test.cpp.
+//! Jobs by day as a table; with or without the colony's name and whose they are. Tested with QAbstractItemModelTester: tests/app/models_test.cpp.
 class JobTableModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { DateColumn, ColonyColumn, WhatColumn, AmountColumn, ColumnCount };
+    enum Column { DateColumn, ColonyColumn, WhatColumn, AmountColumn, WhoseColumn, ColumnCount };
     explicit JobTableModel(QObject* parent = nullptr);
 
     void show(std::vector<PlannedJob> jobs);
@@ -29,5 +29,6 @@ private:
 
 QString jobWords(JobKind kind);
 QString jobAmount(const PlannedJob& job);
+QString jobWhose(const PlannedJob& job); //!< "your plan", or as advised
 
 } // namespace winterlarder::desk

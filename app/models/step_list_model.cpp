@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/step_list_model.h"
 
+#include "models/step_subject.h"
 #include "models/words.h"
 #include "text/step_words.h"
 
@@ -25,16 +26,20 @@ void StepListModel::read(std::optional<book::StepId> before) {
     book_->ask([this, number, before](book::Book& book) -> BookWorker::Finish {
         auto read = book.story(page, before);
         auto steps = read.ok() ? std::move(read).value() : std::vector<book::Step>();
-        return [this, number, before, steps = std::move(steps)] {
+        std::vector<QString> subjects;
+        for (const auto& step : steps) subjects.push_back(subjectOf(book, step));
+        return [this, number, before, steps = std::move(steps), subjects = std::move(subjects)] {
             if (number != asked_) return;
             more_ = static_cast<int>(steps.size()) == page;
             if (!before) {
                 beginResetModel();
                 steps_ = steps;
+                subjects_ = subjects;
                 endResetModel();
             } else if (!steps.empty()) {
                 beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(steps.size()) - 1);
                 steps_.insert(steps_.end(), steps.begin(), steps.end());
+                subjects_.insert(subjects_.end(), subjects.begin(), subjects.end());
                 endInsertRows();
             }
         };
@@ -67,6 +72,7 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
     switch (index.column()) {
     case WhenColumn: return QLocale().toString(QDateTime::fromSecsSinceEpoch(step.at.seconds), QLocale::ShortFormat);
     case WhoColumn: return QString::fromStdString(step.who);
+    case WhomColumn: return subjects_[static_cast<std::size_t>(index.row())];
     case WhatColumn: return text::stepName(step, words::style());
     case StateColumn: return step.state == book::StepState::Done ? QString() : step.state == book::StepState::Undone ? tr("taken back") : tr("taken back for good");
     default: return {};
@@ -78,6 +84,7 @@ QVariant StepListModel::headerData(int section, Qt::Orientation orientation, int
     switch (section) {
     case WhenColumn: return tr("when");
     case WhoColumn: return tr("by");
+    case WhomColumn: return tr("colony");
     case WhatColumn: return tr("what was changed");
     default: return QString();
     }

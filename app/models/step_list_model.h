@@ -9,13 +9,13 @@
 
 namespace winterlarder::desk {
 
-//! The steps of the book's history, newest first: when, by whom, what; taken back or not. Reads on as it is scrolled.
+//! The steps of the book's history, newest first: when, by whom, at which colony, what; taken back or not. Reads on as it is scrolled.
 //! Tested with QAbstractItemModelTester: tests/app/fields_test.cpp.
 class StepListModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { WhenColumn, WhoColumn, WhatColumn, StateColumn, ColumnCount };
+    enum Column { WhenColumn, WhoColumn, WhomColumn, WhatColumn, StateColumn, ColumnCount };
     explicit StepListModel(OpenBook* book, QObject* parent = nullptr);
 
     //! Reads the newest steps anew.
@@ -34,6 +34,7 @@ private:
 
     OpenBook* book_;
     std::vector<book::Step> steps_;
+    std::vector<QString> subjects_; //!< of each step: the colonies it was about
     bool more_ = false;
     int asked_ = 0; //!< number of the newest request: older answers are thrown away
 };

@@ -209,14 +209,20 @@ QString due(const Due& due, Date today) {
     const bool now = due.date && *due.date <= today;
     const QString day = due.date ? date(*due.date) : QString();
     if (!due.kind) return say::WindowWords::tr("nothing due");
+    const bool late = due.date && *due.date < today; // of a plan; what is advised is never late
     switch (*due.kind) {
-    case DueKind::Syrup: return now ? say::WindowWords::tr("first syrup today") : say::WindowWords::tr("next syrup %1").arg(day);
-    case DueKind::Fondant: return now ? say::WindowWords::tr("fondant today") : say::WindowWords::tr("fondant %1").arg(day);
+    case DueKind::Syrup:
+        if (late) return say::WindowWords::tr("syrup was due %1").arg(day);
+        return now ? say::WindowWords::tr("syrup today") : say::WindowWords::tr("next syrup %1").arg(day);
+    case DueKind::Fondant:
+        if (late) return say::WindowWords::tr("fondant was due %1").arg(day);
+        return now ? say::WindowWords::tr("fondant today") : say::WindowWords::tr("fondant %1").arg(day);
     case DueKind::TakeHoney: return due.date ? say::WindowWords::tr("by %1").arg(day) : say::WindowWords::tr("when you like");
     case DueKind::Unite: return due.date ? say::WindowWords::tr("before %1").arg(day) : say::WindowWords::tr("soon");
     case DueKind::WeighAgain:
     case DueKind::Weigh: return due.date ? say::WindowWords::tr("weigh again %1").arg(day) : say::WindowWords::tr("heft every two weeks");
     case DueKind::CountBees: return say::WindowWords::tr("count the bees");
+    case DueKind::MoveCombs: return now ? say::WindowWords::tr("combs to it today") : say::WindowWords::tr("combs to it %1").arg(day);
     case DueKind::RecordStores: return say::WindowWords::tr("look at the stores");
     case DueKind::Check: return now ? say::WindowWords::tr("check today") : say::WindowWords::tr("check %1").arg(day);
     }

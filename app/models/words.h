@@ -4,6 +4,7 @@
 #include "models/comb_edits.h"
 #include "models/due.h"
 #include "models/yard.h"
+#include "text/asked.h"
 #include "text/style.h"
 
 #include <QDate>
@@ -61,10 +62,10 @@ QString visitKind(feeding::VisitKind kind);
 QString look(advice::Look look);
 
 //! What a person would say first.
-QString answerSentence(const AnsweredColony& colony);
+QString answerSentence(const AnsweredColony& colony, text::NumberForm form = text::plainly);
 //! How often it goes wrong, left alone and as advised, out of 100 simulated winters.
-QString riskLine(const AnsweredColony& colony);
+QString riskLine(const AnsweredColony& colony, text::NumberForm form = text::plainly);
 //! Whether another look would change the answer, and which.
-QString lookLine(const AnsweredColony& colony);
+QString lookLine(const AnsweredColony& colony, text::NumberForm form = text::plainly);
 
 } // namespace winterlarder::desk::words

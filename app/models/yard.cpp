@@ -271,12 +271,14 @@ void Yard::takeReading(YardReading reading) {
     day_ = reading.day;
     std::vector<ColonyEntry> next;
     std::vector<ColonyId> changed;
+    bool visitsOther = false;
     for (auto& [id, record] : reading.colonies) {
         auto* known = entry(id);
         if (!known && !reading.whole) continue;
         ColonyEntry made = known ? std::move(*known) : ColonyEntry{.id = id, .record = blank(reading.day), .answered = nullptr};
         bool other = false;
         put(made, std::move(record), other);
+        visitsOther = std::exchange(made.visits, std::move(reading.visits[id])) != made.visits || visitsOther;
         if (other || !known) changed.push_back(id);
         if (reading.whole) next.push_back(std::move(made));
         else *known = std::move(made);
@@ -291,6 +293,7 @@ void Yard::takeReading(YardReading reading) {
         emit coloniesChanged();
     }
     for (const auto id : changed) emit recordChanged(id);
+    if (visitsOther) emit visitsChanged();
     takeRecords(std::move(reading.open));
     for (const auto id : anew) emit followWanted(id);
 }

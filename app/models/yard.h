@@ -22,6 +22,7 @@ struct ColonyEntry {
     AnsweredPointer answered; //!< of an earlier record while `pending`
     bool pending = true;      //!< the records changed after the answer was made
     Problems problems{};      //!< why there is no answer, where the records contradict each other
+    std::vector<book::PlannedVisit> visits{}; //!< planned, neither made nor skipped, by day
 };
 
 //! The colonies of one yard of the book, on one day. Edits go to the book, are shown at once, and are taken back where the book
@@ -97,6 +98,7 @@ signals:
     void answerChanged(winterlarder::desk::ColonyId id);
     void recordsChanged(winterlarder::desk::ColonyId id); //!< the whole records of the colony being looked at were read anew
     void followedChanged(winterlarder::desk::ColonyId id); //!< how its winter goes is known anew, or no longer
+    void visitsChanged(); //!< of any colony
     void followWanted(winterlarder::desk::ColonyId id); //!< what is known of its winter is to be worked out (again)
     void pastChanged();
     void settledDown();                                   //!< no edit and no reading is under way

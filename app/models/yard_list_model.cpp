@@ -22,6 +22,12 @@ YardListModel::YardListModel(Yard* yard, QObject* parent) : QAbstractListModel(p
     connect(yard_, &Yard::recordChanged, this, &YardListModel::refresh);
     connect(yard_, &Yard::answerChanged, this, &YardListModel::refresh);
     connect(yard_, &Yard::followedChanged, this, &YardListModel::refresh);
+    connect(yard_, &Yard::visitsChanged, this, [this] {
+        for (const auto& colony : yard_->colonies())
+            if (!colony.pending) places_[colony.id] = placeOf(colony);
+        arrange();
+        tellAll();
+    });
 }
 
 int YardListModel::rowCount(const QModelIndex& parent) const {
@@ -78,7 +84,14 @@ void YardListModel::tellAll() {
 YardListModel::Place YardListModel::placeOf(const ColonyEntry& colony) const {
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     if (const auto followed = yard_->leading(colony.id)) return {urgencyOf(*followed), name};
-    return {colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last(), name};
+    auto urgency = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
+    if (const auto planned = dueOf(colony.visits)) std::tie(urgency.noDay, urgency.day) = std::pair(false, planned->date);
+    return {urgency, name};
+}
+
+Due YardListModel::dueShown(const ColonyEntry& colony) const {
+    if (const auto planned = dueOf(colony.visits)) return *planned;
+    return colony.answered ? dueOf(*colony.answered) : Due{};
 }
 
 void YardListModel::setOrder(YardOrder order) {
@@ -131,7 +144,7 @@ int YardListModel::dueThisWeek() const {
     for (const auto& colony : yard_->colonies()) {
         std::optional<Date> day;
         if (const auto followed = yard_->leading(colony.id)) day = dueOf(*followed).date;
-        else if (colony.answered) day = dueOf(*colony.answered).date;
+        else day = dueShown(colony).date;
         if (day && day->daysSince(*today) <= 7) ++count;
     }
     dueThisWeek_ = count;
@@ -214,7 +227,7 @@ QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     case NeedRole: return advice.need ? QVariant(advice.need->value()) : QVariant();
     case VerdictRole: return words::verdict(advice);
     case IconRole: return words::iconName(advice.verdict);
-    case DueRole: return words::due(dueOf(*colony.answered), colony.record.asOf);
+    case DueRole: return words::due(dueShown(colony), colony.record.asOf);
     default: return {};
     }
 }

@@ -55,6 +55,7 @@ private:
     void arrange();
     void sortRows(std::vector<ColonyId>& rows) const;
     Place placeOf(const ColonyEntry& colony) const;
+    Due dueShown(const ColonyEntry& colony) const; //!< of the keeper's plan where there is one
     void tellAll();
     void forgetSums();
     QVariant followedData(const FollowedWinter& followed, int role) const;

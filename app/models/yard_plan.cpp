@@ -4,6 +4,7 @@
 #include "models/due.h"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
 
 namespace winterlarder::desk {
@@ -20,26 +21,50 @@ void count(YardPlan& plan, advice::Verdict verdict) {
     }
 }
 
+PlannedJob jobOf(const book::PlannedVisit& visit, const QString& colony, Date today) {
+    PlannedJob job{{}, visit.colony, colony, visit.id, visit.date < today};
+    job.date = visit.date;
+    switch (visit.what) {
+    case book::VisitKind::Syrup: job.kind = JobKind::Syrup; break;
+    case book::VisitKind::Fondant: job.kind = JobKind::Fondant; break;
+    case book::VisitKind::Check: job.kind = JobKind::Check; break;
+    }
+    job.sugar = visit.sugar.value_or(Mass(0));
+    job.syrup = visit.syrup.value_or(Volume(0));
+    job.fondant = visit.fondant.value_or(Mass(0));
+    return job;
+}
+
+// What is planned, then what is advised beyond it.
+void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report::Task>& advised) {
+    const QString name = QString::fromStdString(colony.record.colony.value_or(""));
+    std::set<JobKind> planned;
+    for (const auto& visit : colony.visits) {
+        plan.jobs.push_back(jobOf(visit, name, colony.record.asOf));
+        planned.insert(plan.jobs.back().kind);
+    }
+    for (const auto& task : advised)
+        if (!planned.contains(task.kind)) plan.jobs.push_back({task, colony.id, name});
+}
+
 void addColony(YardPlan& plan, const ColonyEntry& colony) {
     if (!colony.answered) {
         ++plan.waiting;
         return;
     }
     const auto& advice = colony.answered->answer.advice;
-    const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     count(plan, advice.verdict);
     report::add(plan.totals, {&colony.answered->question, &advice});
-    for (const auto& task : report::tasksOf(colony.answered->question, advice)) plan.jobs.push_back({task, colony.id, name});
+    addJobs(plan, colony, report::tasksOf(colony.answered->question, advice));
     for (const auto& gift : advice.gifts)
         if (gift.to == colony.record.colony.value_or("")) plan.gifts.push_back(gift);
 }
 
 void addFollowed(YardPlan& plan, const ColonyEntry& colony, const FollowedWinter& followed) {
     ++plan.followed[followed.following->state];
-    const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     const report::PlannedColony planned{nullptr, nullptr, plannedOf(followed)};
     report::add(plan.totals, planned);
-    for (const auto& task : planned.followed->tasks) plan.jobs.push_back({task, colony.id, name});
+    addJobs(plan, colony, planned.followed->tasks);
 }
 
 void sortByDay(std::vector<PlannedJob>& jobs) {
@@ -61,10 +86,11 @@ YardPlan planOf(const Yard& yard) {
 }
 
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
-    YardPlan plan;
-    addColony(plan, colony);
-    sortByDay(plan.jobs);
-    return std::move(plan.jobs);
+    std::vector<PlannedJob> jobs;
+    if (!colony.answered) return jobs;
+    for (const auto& task : report::tasksOf(colony.answered->question, colony.answered->answer.advice)) jobs.push_back({task, colony.id, {}});
+    sortByDay(jobs);
+    return jobs;
 }
 
 std::vector<PlannedJob> jobsOf(const FollowedWinter& followed, ColonyId id) {

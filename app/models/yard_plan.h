@@ -12,16 +12,18 @@ namespace winterlarder::desk {
 
 using JobKind = report::TaskKind;
 
-//! One thing to do at one colony.
+//! One thing to do at one colony: as advised, or as the keeper made it the plan.
 struct PlannedJob : report::Task {
     ColonyId id;
     QString colony;
+    std::optional<book::PlannedVisitId> visit{}; //!< nothing: advised
+    bool past = false;                           //!< planned for a day before the one asked about, and neither made nor skipped
     bool operator==(const PlannedJob&) const = default;
 };
 
 //! Everything the yard asks for, added up as on the printed plan.
 struct YardPlan {
-    std::vector<PlannedJob> jobs; //!< by day, then by colony
+    std::vector<PlannedJob> jobs; //!< by day, then by colony; what is planned stands in place of what is advised of its kind
     report::YardTotals totals;
     int feed = 0, harvest = 0, leave = 0, unite = 0, cannotSay = 0, waiting = 0;
     std::map<tracking::FollowState, int> followed; //!< colonies whose winter is followed, by how it goes; they count nowhere else

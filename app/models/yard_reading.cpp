@@ -33,10 +33,24 @@ std::vector<book::ColonyId> standingThere(YardReading& reading, book::Book& book
     return ids;
 }
 
+// All at once for a whole yard, else of each colony.
+void readVisits(YardReading& reading, book::Book& book, const std::vector<book::ColonyId>& ids) {
+    const auto take = [&reading](const Outcome<std::vector<book::PlannedVisit>>& visits) {
+        if (!visits.ok()) return note(reading.problems, visits.problems());
+        for (const auto& visit : *visits)
+            if (visit.state == book::VisitState::Planned) reading.visits[visit.colony].push_back(visit);
+    };
+    if (reading.whole) take(book.all<book::PlannedVisit>());
+    else
+        for (const auto id : ids) take(book.of<book::PlannedVisit>(id));
+    for (auto& [id, visits] : reading.visits)
+        std::stable_sort(visits.begin(), visits.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
+}
+
 } // namespace
 
 YardReading readYard(book::Book& book, const YardRequest& request) {
-    YardReading reading{.whole = !request.only, .day = request.day, .yards = {}, .shown = request.yard, .colonies = {}, .open = {}, .problems = {}};
+    YardReading reading{.whole = !request.only, .day = request.day, .yards = {}, .shown = request.yard, .colonies = {}, .visits = {}, .open = {}, .problems = {}};
     std::vector<book::ColonyId> ids;
     if (reading.whole) {
         readYards(reading, book, request.yard);
@@ -45,6 +59,7 @@ YardReading readYard(book::Book& book, const YardRequest& request) {
         ids.assign(request.only->begin(), request.only->end());
     }
     for (const auto id : ids) reading.colonies.emplace_back(id, answer::learnedCase(book, id, request.day, request.past ? &request.past->learned : nullptr));
+    readVisits(reading, book, ids);
     if (request.open != book::ColonyId{} && (reading.whole || request.only->contains(request.open))) {
         auto records = recordsOf(book, request.open);
         if (records.ok()) reading.open = std::move(records).value();

@@ -4,6 +4,7 @@
 #include "models/colony_records.h"
 #include "models/followed_winter.h"
 
+#include <map>
 #include <optional>
 #include <set>
 #include <utility>
@@ -27,6 +28,7 @@ struct YardReading {
     std::vector<book::Yard> yards; //!< of a whole reading
     book::YardId shown{};
     std::vector<std::pair<book::ColonyId, Outcome<book::ColonyCase>>> colonies;
+    std::map<book::ColonyId, std::vector<book::PlannedVisit>> visits; //!< planned, neither made nor skipped, by day; of the colonies read
     std::optional<ColonyRecords> open;
     Problems problems; //!< the book could not be read
 };

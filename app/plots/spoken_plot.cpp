@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/spoken_plot.h"
 
+#include <QWidget>
 #include <QAccessibleWidget>
 #include <QVariant>
 

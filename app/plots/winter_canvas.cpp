@@ -175,27 +175,14 @@ void WinterCanvas::setTitle(const QString& title, const Colours& colours) {
     title_->setTextColor(colours.text);
 }
 
-void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options) {
-    double first = picture.first.w - 5;
-    highestKg_ = std::max(2 * picture.reserveKg, picture.storesToday.high.value());
-    for (const auto& point : picture.evidence) {
-        first = std::min(first, point.day.w - 5.0);
-        highestKg_ = std::max(highestKg_, point.stores.high.value());
-    }
-    // What comes in long after first forage may leave the picture at the top.
-    const auto counted = static_cast<std::size_t>(std::max(1, picture.last - picture.first - daysDrawnPastForage + 8));
-    for (const auto& option : picture.options) {
-        if (!options.contains(option.kind)) continue;
-        for (const auto& line : option.lines)
-            for (std::size_t day = 0; day < std::min(counted, line.kilograms.size()); ++day)
-                highestKg_ = std::max(highestKg_, line.kilograms[day]);
-        for (const double kg : option.dots) highestKg_ = std::max(highestKg_, kg);
-    }
-    days_ = QCPRange(first, picture.last.w);
-    const auto months = monthTicks(picture.winter, static_cast<int>(first), picture.last.w);
+void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen) {
+    days_ = seen;
+    highestKg_ = highestSeen(picture, options, seen);
+    const int wide = QFontMetrics(plot_->font()).horizontalAdvance(QStringLiteral("30 Sept 2027"));
+    const auto ticks = dayTicks(picture.winter, static_cast<int>(std::ceil(seen.first)), static_cast<int>(std::floor(seen.last)), plot_->width() / std::max(1, wide));
     for (auto* rect : {stores_, use_}) {
-        rect->axis(QCPAxis::atBottom)->setRange(days_);
-        rect->axis(QCPAxis::atBottom)->setTicker(months);
+        rect->axis(QCPAxis::atBottom)->setRange(seen.first, seen.last);
+        rect->axis(QCPAxis::atBottom)->setTicker(ticks);
     }
     showStores(*stores_->axis(QCPAxis::atLeft));
     showFoodOfADay(*use_->axis(QCPAxis::atLeft));
@@ -204,10 +191,10 @@ void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice
     dots_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
 }
 
-void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, const Colours& colours) {
+void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen, const Colours& colours) {
     removeDrawn();
     colourAll(colours);
-    scaleAxes(picture, options);
+    scaleAxes(picture, options, seen);
     drawReserve(picture, colours);
     drawMarks(picture, colours);
     for (const auto& option : picture.options) {
@@ -232,6 +219,10 @@ std::optional<SeasonDay> WinterCanvas::dayAt(QPointF point) const {
     if (point.x() < left || point.x() > right) return std::nullopt;
     return SeasonDay{static_cast<int>(std::lround(stores_->axis(QCPAxis::atBottom)->pixelToCoord(point.x())))};
 }
+
+double WinterCanvas::placeAt(double x) const { return stores_->axis(QCPAxis::atBottom)->pixelToCoord(x); }
+
+double WinterCanvas::daysIn(double pixels) const { return placeAt(pixels) - placeAt(0); }
 
 void WinterCanvas::markDay(std::optional<SeasonDay> day) {
     for (auto** line : {&dayInStores_, &dayInUse_}) {

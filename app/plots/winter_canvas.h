@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "plots/winter_series.h"
+#include "plots/day_window.h"
 #include "widgets/colours.h"
 
 #include <qcustomplot.h>
@@ -16,12 +16,14 @@ class WinterCanvas : public QObject {
 public:
     explicit WinterCanvas(QCustomPlot* plot);
 
-    void draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, const Colours& colours);
+    void draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen, const Colours& colours);
     void clear(const Colours& colours);
     void setTitle(const QString& title, const Colours& colours);
     //! A line through both panels at a day; nothing takes it away.
     void markDay(std::optional<SeasonDay> day);
     std::optional<SeasonDay> dayAt(QPointF point) const;
+    double placeAt(double x) const; //!< on the time axis
+    double daysIn(double pixels) const;
     bool showUse(bool shown); //!< what is eaten and how cold it is, below the stores; whether that is new
 
 private:
@@ -42,7 +44,7 @@ private:
     void colourAxis(QCPAxis* axis, const Colours& colours, bool grid);
     void colourAll(const Colours& colours);
     void removeDrawn();
-    void scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options);
+    void scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen);
     void drawReserve(const WinterPicture& picture, const Colours& colours);
     void drawOption(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
     void drawEvidence(const WinterPicture& picture, const Colours& colours);
@@ -68,7 +70,7 @@ private:
     std::vector<DotColumn> dotColumns_;
     double highestKg_ = 10;
     bool useShown_ = true;
-    QCPRange days_;
+    DayWindow days_;
 };
 
 QString dotsHeading();

@@ -44,8 +44,8 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
     auto* under = new QCPItemRect(plot_);
     under->setLayer("background");
     under->setClipAxisRect(stores_);
-    anchor(under->topLeft, stores_, days_.lower, picture.reserveKg, false);
-    anchor(under->bottomRight, stores_, days_.upper, 0, false);
+    anchor(under->topLeft, stores_, days_.first, picture.reserveKg, false);
+    anchor(under->bottomRight, stores_, days_.last, 0, false);
     under->setPen(Qt::NoPen);
     under->setBrush(colours.reserveFill);
 
@@ -53,14 +53,14 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
         auto* line = new QCPItemLine(plot_);
         line->setClipAxisRect(stores_);
         line->setLayer("grid");
-        anchor(line->start, stores_, days_.lower, kg, false);
-        anchor(line->end, stores_, days_.upper, kg, false);
+        anchor(line->start, stores_, days_.first, kg, false);
+        anchor(line->end, stores_, days_.last, kg, false);
         line->setPen(QPen(colours.reserve, kg > 0 ? 1.2 : 1.8));
     }
     auto* label = new QCPItemText(plot_);
     label->setLayer("axes"); // above the winters
     label->setClipToAxisRect(false);
-    anchor(label->position, stores_, days_.lower, picture.reserveKg, false);
+    anchor(label->position, stores_, days_.first, picture.reserveKg, false);
     label->setPositionAlignment(Qt::AlignLeft | Qt::AlignBottom);
     label->setPadding({5, 0, 0, 1});
     label->setText(QObject::tr("reserve %1").arg(words::wholeKilograms(Mass(picture.reserveKg))));
@@ -148,6 +148,10 @@ void WinterCanvas::placeMarkLabels() {
     const double tall = metrics.height() + 5;
     std::vector<std::vector<std::pair<double, double>>> taken;
     for (const auto& mark : markLabels_) {
+        const bool seen = days_.first <= mark.day && mark.day <= days_.last;
+        mark.text->setVisible(seen);
+        if (mark.reach) mark.reach->setVisible(seen);
+        if (!seen) continue;
         const double at = stores_->axis(QCPAxis::atBottom)->coordToPixel(mark.day);
         const double wide = metrics.horizontalAdvance(mark.text->text()) + 10;
         const bool leftwards = at + wide > stores_->right();

@@ -12,12 +12,16 @@
 #include <QMouseEvent>
 #include <QSvgGenerator>
 #include <QVBoxLayout>
+#include <QWheelEvent>
 
 #include <algorithm>
+#include <cmath>
 
 namespace winterlarder::desk {
 
 namespace {
+
+constexpr double oneStep = 1.5; // so many times the days, a key or a notch of the wheel
 
 QString oneDecimal(double value) {
     return QLocale().toString(value, 'f', 1);
@@ -91,7 +95,7 @@ void WinterPlot::fillCanvas() {
     const auto& colours = coloursOf(*this);
     plot_->setFont(font());
     if (!picture_ || picture_->empty()) canvas_->clear(colours);
-    else canvas_->draw(*picture_, options_, colours);
+    else canvas_->draw(*picture_, options_, shownDays(), colours);
 }
 
 void WinterPlot::changeEvent(QEvent* event) {
@@ -103,7 +107,7 @@ void WinterPlot::changeEvent(QEvent* event) {
 
 void WinterPlot::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (canvas_->showUse(height() >= 20 * fontMetrics().height())) redraw();
+    if (canvas_->showUse(height() >= 20 * fontMetrics().height()) || seen_) redraw(); // dates stand closer where there is room
 }
 
 QString WinterPlot::readout(SeasonDay day) const {
@@ -166,6 +170,7 @@ void WinterPlot::readDay(std::optional<SeasonDay> day) {
     if (day && picture_ && !picture_->empty()) day = std::clamp(*day, picture_->first, picture_->last);
     if (day == day_) return;
     day_ = day;
+    if (day_ && seen_) see(reaching(shownDays(), wholeWinter(*picture_), day_->w));
     canvas_->markDay(day_);
     const QString text = day_ ? readout(*day_) : QString();
     setAccessibleDescription(text);
@@ -181,8 +186,19 @@ void WinterPlot::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Right: readDay(from + step); return;
     case Qt::Key_Home: readDay(picture_->first); return;
     case Qt::Key_End: readDay(picture_->last); return;
-    case Qt::Key_Escape: readDay(std::nullopt); return;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Escape: day_ ? readDay(std::nullopt) : seeWholeWinter(); return;
+    default:
+        if (!seeByKey(event->key())) QWidget::keyPressEvent(event);
+    }
+}
+
+bool WinterPlot::seeByKey(int key) {
+    switch (key) {
+    case Qt::Key_Plus:
+    case Qt::Key_Equal: seeFewerDays(); return true;
+    case Qt::Key_Minus: seeMoreDays(); return true;
+    case Qt::Key_0: seeWholeWinter(); return true;
+    default: return false;
     }
 }
 
@@ -191,21 +207,85 @@ void WinterPlot::focusOutEvent(QFocusEvent* event) {
     QWidget::focusOutEvent(event);
 }
 
+DayWindow WinterPlot::shownDays() const {
+    const auto whole = wholeWinter(*picture_);
+    return seen_ ? fitted(*seen_, whole) : whole;
+}
+
+void WinterPlot::see(std::optional<DayWindow> days) {
+    if (days == seen_) return;
+    seen_ = days;
+    plot_->setCursor(seen_ ? Qt::OpenHandCursor : Qt::ArrowCursor);
+    redraw();
+    emit seenChanged();
+}
+
+void WinterPlot::stretch(double factor, double about) {
+    if (!picture_ || picture_->empty()) return;
+    const auto whole = wholeWinter(*picture_);
+    const auto wanted = stretched(shownDays(), whole, factor, about);
+    see(wanted.days() > whole.days() - 0.5 ? std::nullopt : std::optional(wanted));
+}
+
+void WinterPlot::stretchAboutDay(double factor) {
+    if (!picture_ || picture_->empty()) return;
+    const auto days = shownDays();
+    stretch(factor, day_ ? day_->w : (days.first + days.last) / 2);
+}
+
+void WinterPlot::seeFewerDays() { stretchAboutDay(1 / oneStep); }
+void WinterPlot::seeMoreDays() { stretchAboutDay(oneStep); }
+
+void WinterPlot::moveDays(double days) {
+    if (!seen_) return;
+    const auto shown = shownDays();
+    see(fitted({shown.first + days, shown.last + days}, wholeWinter(*picture_)));
+}
+
+void WinterPlot::wheelOnPlot(const QWheelEvent& event) {
+    const QPoint turned = event.angleDelta();
+    if (turned.y() != 0) stretch(std::pow(oneStep, -turned.y() / double(QWheelEvent::DefaultDeltasPerStep)), canvas_->placeAt(event.position().x()));
+    else moveDays(-canvas_->daysIn(turned.x()) / 2);
+}
+
+void WinterPlot::drag(double x) {
+    moveDays(canvas_->daysIn(*dragFrom_ - x));
+    dragFrom_ = x;
+}
+
+// Whether the event is used up.
+bool WinterPlot::mouseOnPlot(QEvent* event) {
+    const auto x = [&] { return static_cast<QMouseEvent*>(event)->position().x(); };
+    switch (event->type()) {
+    case QEvent::MouseButtonPress:
+        if (seen_ && static_cast<QMouseEvent*>(event)->button() == Qt::LeftButton) dragFrom_ = x();
+        return false;
+    case QEvent::MouseMove:
+        if (dragFrom_) drag(x());
+        else readDay(canvas_->dayAt(static_cast<QMouseEvent*>(event)->position()));
+        return false;
+    case QEvent::MouseButtonRelease: dragFrom_.reset(); return false;
+    case QEvent::MouseButtonDblClick: seeWholeWinter(); return true;
+    case QEvent::Wheel: wheelOnPlot(*static_cast<QWheelEvent*>(event)); return true;
+    default: return false;
+    }
+}
+
 bool WinterPlot::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == plot_ && event->type() == QEvent::MouseMove && picture_ && !picture_->empty())
-        readDay(canvas_->dayAt(static_cast<QMouseEvent*>(event)->position()));
     if (watched == plot_ && event->type() == QEvent::Leave) readDay(std::nullopt);
+    if (watched == plot_ && picture_ && !picture_->empty() && mouseOnPlot(event)) return true;
     return QWidget::eventFilter(watched, event);
 }
 
 bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options, const QString& title,
-                      const QString& path, QSize size) {
+                      const QString& path, std::optional<DayWindow> seen, QSize size) {
     WinterPlot plot;
     plot.setColours(lightColours());
     plot.resize(size);
     plot.setTitle(title);
     plot.showOptions(options);
     plot.show(std::move(picture));
+    plot.see(seen);
     return plot.save(path, size);
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "plots/winter_series.h"
+#include "plots/day_window.h"
 #include "widgets/colours.h"
 
 #include <QWidget>
@@ -17,7 +17,8 @@ class LatePlot;
 class WinterCanvas;
 
 //! The winter picture: stores of twenty winters from today to first forage, fifty dots at the right, the season's dates, and below
-//! them what is eaten and how cold it is. Left and right arrow read out a day, as does the pointer.
+//! them what is eaten and how cold it is. Left and right arrow read out a day, as does the pointer; the wheel, plus and minus show fewer or
+//! more days, dragging moves along them, a double click or 0 shows the whole winter again.
 //! Tested: tests/app/winter_plot_test.cpp.
 class WinterPlot : public QWidget {
     Q_OBJECT
@@ -33,6 +34,13 @@ public:
     void setTitle(const QString& title); //!< above the picture; used on paper
     const WinterPicture* picture() const { return picture_.get(); }
 
+    //! The days that are seen; nothing: the whole winter. Kept from one picture to the next.
+    std::optional<DayWindow> seen() const { return seen_; }
+    void see(std::optional<DayWindow> days);
+    void seeFewerDays(); //!< about the day read out, or the middle
+    void seeMoreDays();
+    void seeWholeWinter() { see(std::nullopt); }
+
     //! What the picture says of a day, as one line.
     QString readout(SeasonDay day) const;
     //! Days, stores of the options shown, use and temperature as tab-separated text.
@@ -45,6 +53,7 @@ public:
 
 signals:
     void dayRead(const QString& text); //!< empty when the pointer has left
+    void seenChanged(); //!< other days are seen
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -57,6 +66,14 @@ private:
     void redraw();
     void fillCanvas();
     void readDay(std::optional<SeasonDay> day);
+    DayWindow shownDays() const;
+    void stretch(double factor, double about);
+    void stretchAboutDay(double factor);
+    void moveDays(double days);
+    bool seeByKey(int key);
+    bool mouseOnPlot(QEvent* event);
+    void wheelOnPlot(const QWheelEvent& event);
+    void drag(double x);
 
     std::shared_ptr<const WinterPicture> picture_;
     std::set<advice::OptionKind> options_{advice::OptionKind::Leave};
@@ -64,10 +81,12 @@ private:
     LatePlot* late_;
     std::unique_ptr<WinterCanvas> canvas_;
     std::optional<SeasonDay> day_;
+    std::optional<DayWindow> seen_;
+    std::optional<double> dragFrom_; //!< where the pointer was when it last moved the days
 };
 
-//! Writes a picture in the light colours of paper, whatever the screen is.
+//! Writes a picture in the light colours of paper, whatever the screen is; all its days where none are named.
 bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options, const QString& title,
-                      const QString& path, QSize size = {1200, 680});
+                      const QString& path, std::optional<DayWindow> seen = {}, QSize size = {1200, 680});
 
 } // namespace winterlarder::desk

@@ -43,7 +43,7 @@ QImage drawn(const AnsweredPointer& answered, QSize size) {
     std::set<advice::OptionKind> options{advice::OptionKind::Leave};
     if (answered->answer.advice.verdict == advice::Verdict::Feed) options.insert(advice::OptionKind::Feed);
     if (answered->answer.advice.verdict == advice::Verdict::Harvest) options.insert(advice::OptionKind::TakeNow);
-    if (!savePaperPicture(picture, options, {}, path, size)) return {};
+    if (!savePaperPicture(picture, options, {}, path, {}, size)) return {};
     return onWhite(QImage(path));
 }
 
@@ -52,21 +52,29 @@ report::SugarPrice priceOf(const book::Yard* yard) {
     return {yard->sugarPricePerKg, yard->currency.value_or(""), yard->bag};
 }
 
+std::vector<report::Task> tasksAt(const YardPlan& plan, ColonyId colony) {
+    std::vector<report::Task> tasks;
+    for (const auto& job : plan.jobs)
+        if (job.id == colony) tasks.push_back(job);
+    return tasks;
+}
+
 } // namespace
 
 Paper yardSheet(const Yard& yard, const ReferenceData* reference) {
     static const ReferenceData nothing{};
     if (!reference && yard.book()) reference = yard.book()->reference().get();
     const auto& known = reference ? *reference : nothing;
+    const auto plan = planOf(yard);
     std::vector<report::PlannedColony> colonies;
     for (const auto& colony : yard.colonies()) {
         if (!colony.answered) continue;
         auto& planned = colonies.emplace_back(report::PlannedColony{&colony.answered->question, &colony.answered->answer.advice});
         if (const auto leading = yard.leading(colony.id)) planned.followed = plannedOf(*leading);
+        planned.tasks = tasksAt(plan, colony.id);
     }
     const auto date = yard.asOf();
     if (!date) return {};
-    const auto plan = planOf(yard);
     const auto sheet = report::yardPlan(yard.title().toStdString(), *date, colonies, priceOf(yard.shownYard()), known);
     return {print::htmlOf(sheet, {yardSentence(plan), {yardSmallLine(plan)}}, known), footerOf(yard.title(), *date), 2, {}};
 }

@@ -18,7 +18,7 @@ const std::vector<RemarkText>& cautionTexts() {
          QT_TRANSLATE_NOOP("Remark",
                            "Feed inside the hive only: feed in the open brings robbers and carries disease.")},
         {"no-supers-while-feeding",
-         QT_TRANSLATE_NOOP("Remark", "Take honey supers off before any syrup goes on, or syrup ends up in the honey.")},
+         QT_TRANSLATE_NOOP("Remark", "Take supers whose honey is meant for people off before any syrup goes on, or syrup ends up in it.")},
         {"not-for-people",
          QT_TRANSLATE_NOOP("Remark",
                            "Honey stored while a colony was fed or treated is for the bees, not for people. After "
@@ -97,8 +97,8 @@ const std::vector<RemarkText>& cautionTexts() {
         {"flow-not-sure",
          QT_TRANSLATE_NOOP("Remark",
                            "The autumn flow counted here may fail. Weigh again when the last income is over.")},
-        {"excluder-off", QT_TRANSLATE_NOOP("Remark", "Where a super of stores stays on, take the queen excluder out "
-                                                     "before laying stops, or the queen is left below in "
+        {"excluder-off", QT_TRANSLATE_NOOP("Remark", "Where a super stays on as winter food, and not for harvest, take the queen excluder "
+                                                     "out before laying stops, or the queen is left below in "
                                                      "the cold.")},
         {"dead-out", QT_TRANSLATE_NOOP("Remark", "Close a dead hive the same day. Nothing of it goes to another colony "
                                                  "until disease is ruled out; a notifiable disease "

@@ -37,7 +37,7 @@ const std::vector<RemarkText>& followTexts() {
         {"cold-spell",
          QT_TRANSLATE_NOOP("Remark", "Most colonies starve in spring, not in midwinter. With brood in every comb a week of cold "
                                      "rain can empty a hive: leave %{leave} until forage is steady.")},
-        {"follow-course", QT_TRANSLATE_NOOP("Remark", "On course: about %{stores} are left; the autumn's forecast for today was %{planned}.")},
+        {"follow-course", QT_TRANSLATE_NOOP("Remark", "As forecast: about %{stores} are left; the autumn expected %{planned} for today.")},
         {"follow-faster", QT_TRANSLATE_NOOP("Remark", "Less is left than was forecast: about %{stores}, where the autumn expected %{planned} for today.")},
         {"follow-slower", QT_TRANSLATE_NOOP("Remark", "More is left than was forecast: about %{stores}, where the autumn expected %{planned} for today.")},
         {"follow-act-now", QT_TRANSLATE_NOOP("Remark", "Feed what makes %{stores} of stores, and begin by %{day}.")},
@@ -48,7 +48,8 @@ const std::vector<RemarkText>& followTexts() {
         {"no-more-weighing", QT_TRANSLATE_NOOP("Remark", "No further weighing before forage would change what to do.")},
         {"weighing-contradicts",
          QT_TRANSLATE_NOOP("Remark", "The weighing of %{day} contradicts every simulated winter: it says %{seen}, where %{low} to %{high} was "
-                                     "expected. Weigh again and look for a lid, a box or a stone that was on or off, and for robbers.")},
+                                     "expected. Weigh again, and look for a feed that was not written down or ticked off, for a lid, a box or a stone that was on or off, and for "
+                                     "robbers.")},
         {"unexplained-change",
          QT_TRANSLATE_NOOP("Remark", "Before %{day} the hive changed by about %{change} more than any winter explains, and a later weighing "
                                      "agrees. The forecast goes on from there.")},

@@ -14,45 +14,45 @@ QString on(const tracking::FollowQuestion& q, SeasonDay day, const WordStyle& st
     return date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style);
 }
 
-QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
+QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
     if (f.now.reserveBy.typical)
-        return say::Following::tr("Eating faster than planned: the reserve is likely gone by %1.").arg(on(q, *f.now.reserveBy.typical, style));
+        return say::Following::tr("Eating faster than planned: the reserve is likely gone by %1.").arg(form(AskedNumber::ReserveGone, on(q, *f.now.reserveBy.typical, style)));
     if (f.now.reserveBy.low)
-        return say::Following::tr("Eating faster than planned: the reserve may be gone from %1 on.").arg(on(q, *f.now.reserveBy.low, style));
+        return say::Following::tr("Eating faster than planned: the reserve may be gone from %1 on.").arg(form(AskedNumber::ReserveGone, on(q, *f.now.reserveBy.low, style)));
     return say::Following::tr("Eating faster than planned, but it should last.");
 }
 
-QString actSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
-    const QString by = on(q, f.feed->by, style);
+QString actSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+    const QString by = form(AskedNumber::FeedBy, on(q, f.feed->by, style));
     if (f.now.out.share > 0.5)
         return say::Following::tr("Act now: the stores have most likely run out. See today from outside whether it lives; if so lay on %1 of fondant at once.")
-            .arg(mass(f.feed->lots.empty() ? f.feed->fondant : f.feed->lots.front().fondant, style));
-    if (f.feed->plan) return say::Following::tr("Act now: feed %1 of stores, begin by %2.").arg(mass(f.feed->stores, style), by);
+            .arg(form(AskedNumber::FeedNow, mass(f.feed->lots.empty() ? f.feed->fondant : f.feed->lots.front().fondant, style)));
+    if (f.feed->plan) return say::Following::tr("Act now: feed %1 of stores, begin by %2.").arg(form(AskedNumber::FeedNow, mass(f.feed->stores, style)), by);
     if (f.feed->lots.size() > 1)
-        return say::Following::tr("Act now: %1 of fondant, the first %2 by %3.").arg(mass(f.feed->fondant, style), mass(f.feed->lots.front().fondant, style), by);
-    return say::Following::tr("Act now: %1 of fondant by %2.").arg(mass(f.feed->fondant, style), by);
+        return say::Following::tr("Act now: %1 of fondant, the first %2 by %3.").arg(form(AskedNumber::FeedNow, mass(f.feed->fondant, style)), form(AskedNumber::FeedNow, mass(f.feed->lots.front().fondant, style)), by);
+    return say::Following::tr("Act now: %1 of fondant by %2.").arg(form(AskedNumber::FeedNow, mass(f.feed->fondant, style)), by);
 }
 
 // What autumn already left short stays short, however well the winter goes.
-QString shortSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, bool less) {
-    const QString by = on(q, f.feed->by, style);
+QString shortSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form, bool less) {
+    const QString by = form(AskedNumber::FeedBy, on(q, f.feed->by, style));
     if (f.feed->plan)
         return (less ? say::Following::tr("Eating less than planned, but still short: feed %1 of stores, begin by %2.") : say::Following::tr("On course, but short: feed %1 of stores, begin by %2."))
-            .arg(mass(f.feed->stores, style), by);
+            .arg(form(AskedNumber::FeedNow, mass(f.feed->stores, style)), by);
     return (less ? say::Following::tr("Eating less than planned, but still short: %1 of fondant, begin by %2.") : say::Following::tr("On course, but short: %1 of fondant, begin by %2."))
-        .arg(mass(f.feed->fondant, style), by);
+        .arg(form(AskedNumber::FeedNow, mass(f.feed->fondant, style)), by);
 }
 
 } // namespace
 
-QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
+QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
     switch (f.state) {
-    case tracking::FollowState::OnCourse: return f.feed ? shortSentence(q, f, style, false) : say::Following::tr("On course.");
-    case tracking::FollowState::EatingFaster: return fasterSentence(q, f, style);
+    case tracking::FollowState::OnCourse: return f.feed ? shortSentence(q, f, style, form, false) : say::Following::tr("On course.");
+    case tracking::FollowState::EatingFaster: return fasterSentence(q, f, style, form);
     case tracking::FollowState::EatingSlower:
-        if (f.feed) return shortSentence(q, f, style, true);
+        if (f.feed) return shortSentence(q, f, style, form, true);
         return say::Following::tr("Eating less than planned: more is left than was forecast.");
-    case tracking::FollowState::ActNow: return actSentence(q, f, style);
+    case tracking::FollowState::ActNow: return actSentence(q, f, style, form);
     case tracking::FollowState::Dead: return say::Following::tr("The colony is dead.");
     case tracking::FollowState::CannotSay: return say::Following::tr("It cannot be said: what was seen contradicts every winter.");
     }
@@ -71,21 +71,23 @@ QString followState(tracking::FollowState state) {
     return {};
 }
 
-QString followRisk(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
+QString followRisk(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
     if (f.state == tracking::FollowState::Dead) return {};
     return say::Following::tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen touch the %3 reserve "
               "and %5 run out (as forecast in autumn: %6 and %7).")
-        .arg(mass(f.now.today, style), mass(f.autumn.today.typical, style), mass(q.reserve, style), ofHundred(f.now.touchReserve, style),
-             ofHundred(f.now.runOut, style), ofHundred(f.autumn.touchReserve, style), ofHundred(f.autumn.runOut, style));
+        .arg(form(AskedNumber::LeftToday, mass(f.now.today, style)), form(AskedNumber::ExpectedToday, mass(f.autumn.today.typical, style)),
+             form(AskedNumber::Reserve, mass(q.reserve, style)), form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
+             form(AskedNumber::RunsOutNow, ofHundred(f.now.runOut, style)), form(AskedNumber::TouchedInAutumn, ofHundred(f.autumn.touchReserve, style)),
+             form(AskedNumber::RanOutInAutumn, ofHundred(f.autumn.runOut, style)));
 }
 
-QString followNext(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
+QString followNext(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
     if (f.state == tracking::FollowState::Dead) return {};
-    if (f.state == tracking::FollowState::CannotSay) return say::Following::tr("Weigh it again, and look for a lid, a box or a stone that was on or off.");
+    if (f.state == tracking::FollowState::CannotSay) return say::Following::tr("Weigh it again, and look for a feed that was not written down or ticked off, and for a lid, a box or a stone that was on or off.");
     if (f.nextWeighing)
         return say::Following::tr("Weigh again by %1: in %2 of 100 cases that would change what to do.")
-            .arg(date(f.nextWeighing->date, style), count(100 * f.nextWeighing->changes, style));
-    const auto forage = on(q, f.now.forage.typical, style);
+            .arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)), form(AskedNumber::WeighingChanges, count(100 * f.nextWeighing->changes, style)));
+    const auto forage = form(AskedNumber::ForageNow, on(q, f.now.forage.typical, style));
     return say::Following::tr("No further weighing before forage (around %1) would change what to do.").arg(forage);
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "book/entries.h"
+#include "text/asked.h"
 #include "text/style.h"
 #include "tracking/follow.h"
 
@@ -15,13 +16,16 @@
 namespace winterlarder::text {
 
 //! How it goes, in one sentence: "On course.", "Act now: 2.5 kg of fondant, the first by 26 January 2027."
-QString followHeadline(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style);
+QString followHeadline(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style,
+                       NumberForm form = plainly);
 //! The state in two words.
 QString followState(tracking::FollowState state);
 //! How often it goes wrong from here, as forecast in autumn and now.
-QString followRisk(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style);
+QString followRisk(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style,
+                       NumberForm form = plainly);
 //! When to look next; why not, where no look is worth it.
-QString followNext(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style);
+QString followNext(const tracking::FollowQuestion& question, const tracking::Following& following, const WordStyle& style,
+                       NumberForm form = plainly);
 //! What was seen: "scale", "two-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead" as words.
 QString seenKind(std::string_view kind);
 

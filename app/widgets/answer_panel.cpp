@@ -23,12 +23,12 @@ constexpr int iconSize = 26;
 AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     icon_ = new QLabel(this);
     icon_->setAccessibleName(tr("Verdict"));
-    sentence_ = new QLabel(this);
-    sentence_->setWordWrap(true);
+    sentence_ = new AskableLabel(this);
     sentence_->setAccessibleDescription(tr("Answer"));
-    risk_ = quietLabel(this);
-    look_ = quietLabel(this);
+    risk_ = quietAskable(this);
+    look_ = quietAskable(this);
     look_->setAccessibleDescription(tr("Another look"));
+    for (auto* label : {sentence_, risk_, look_}) connect(label, &AskableLabel::asked, this, &AnswerPanel::numberAsked);
     why_ = new QPushButton(tr("Wh&y?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
@@ -77,7 +77,7 @@ void AnswerPanel::offerPlan(bool offered) {
 
 void AnswerPanel::remind(const QString& text) {
     if (text.isEmpty()) return;
-    look_->setText(look_->text().isEmpty() || look_->isHidden() ? text : look_->text() + QLatin1Char('\n') + text);
+    look_->say(lookSaid_.isEmpty() || look_->isHidden() ? text : lookSaid_ + QLatin1Char('\n') + text);
     look_->show();
     updateGeometry();
 }
@@ -101,10 +101,9 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     why_->show();
     plan_->setEnabled(true);
     plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
-    sentence_->setText(words::answerSentence(answered));
-    saySmall(words::riskLine(answered), tr("Chances"));
-    look_->setText(words::lookLine(answered));
-    look_->setVisible(!look_->text().isEmpty());
+    sentence_->say(words::answerSentence(answered, text::askably));
+    saySmall(words::riskLine(answered, text::askably), tr("Chances"));
+    sayOfLook(words::lookLine(answered, text::askably));
     updateGeometry();
 }
 
@@ -127,10 +126,9 @@ void AnswerPanel::show(const FollowedWinter& followed) {
     why_->setEnabled(true);
     why_->show();
     showIcon(words::iconName(words::likeness(f.state)), text::followState(f.state));
-    sentence_->setText(text::followHeadline(q, f, words::style()));
-    saySmall(text::followRisk(q, f, words::style()), tr("Chances"));
-    look_->setText(text::followNext(q, f, words::style()));
-    look_->setVisible(!look_->text().isEmpty());
+    sentence_->say(text::followHeadline(q, f, words::style(), text::askably));
+    saySmall(text::followRisk(q, f, words::style(), text::askably), tr("Chances"));
+    sayOfLook(text::followNext(q, f, words::style(), text::askably));
     updateGeometry();
 }
 
@@ -141,13 +139,20 @@ void AnswerPanel::say(const QString& sentence, const QString& small) {
     iconName_.clear();
     why_->setEnabled(false);
     plan_->setEnabled(false);
-    sentence_->setText(sentence);
+    sentence_->say(sentence);
     saySmall(small, {});
-    look_->clear();
+    lookSaid_.clear();
+    look_->say({});
+}
+
+void AnswerPanel::sayOfLook(const QString& words) {
+    lookSaid_ = words;
+    look_->say(words);
+    look_->setVisible(!words.isEmpty());
 }
 
 void AnswerPanel::saySmall(const QString& words, const QString& what) {
-    risk_->setText(words);
+    risk_->say(words);
     risk_->setAccessibleDescription(what);
     risk_->setVisible(!words.isEmpty());
 }

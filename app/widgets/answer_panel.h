@@ -2,11 +2,11 @@
 #pragma once
 
 #include "models/yard.h"
+#include "widgets/askable_label.h"
 
 #include <QPushButton>
 #include <QWidget>
 
-class QLabel;
 
 namespace winterlarder::desk {
 
@@ -32,6 +32,7 @@ public:
 signals:
     void whyAsked();
     void planAsked();
+    void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -40,15 +41,17 @@ private:
     void enlarge();
     void showIcon(const QString& name, const QString& meaning);
     void saySmall(const QString& words, const QString& what);
+    void sayOfLook(const QString& words);
 
     QLabel* icon_;
-    QLabel* sentence_;
-    QLabel* risk_;
-    QLabel* look_;
+    AskableLabel* sentence_;
+    AskableLabel* risk_;
+    AskableLabel* look_;
     QPushButton* why_;
     QPushButton* plan_;
     bool planOffered_ = false;
     QString iconName_;
+    QString lookSaid_; //!< without what is reminded of
 };
 
 } // namespace winterlarder::desk

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/feeding_page.h"
 
+#include "models/colony_edits.h"
 #include "models/words.h"
 #include "models/yard_plan.h"
 #include "text/follow_words.h"
@@ -20,16 +21,12 @@
 
 namespace winterlarder::desk {
 
-namespace {
-
-} // namespace
-
-QString recipeWords(const feeding::FeedingPlan& plan) {
+QString recipeWords(const feeding::FeedingPlan& plan, text::NumberForm form) {
     QStringList lines;
     if (plan.syrup.sugar > Mass(0.05))
         lines << FeedingPage::tr("%1 of white sugar into %2 of water: %3 of syrup, %4 by mass")
-                     .arg(words::kilograms(plan.syrup.sugar), words::litres(plan.syrup.water), words::litres(plan.syrup.volume), QString::fromStdString(plan.ratio.printed));
-    if (plan.fondant > Mass(0.05)) lines << FeedingPage::tr("%1 of fondant, touching the cluster").arg(words::kilograms(plan.fondant));
+                     .arg(form(text::AskedNumber::Sugar, words::kilograms(plan.syrup.sugar)), words::litres(plan.syrup.water), words::litres(plan.syrup.volume), QString::fromStdString(plan.ratio.printed));
+    if (plan.fondant > Mass(0.05)) lines << FeedingPage::tr("%1 of fondant, touching the cluster").arg(form(text::AskedNumber::Fondant, words::kilograms(plan.fondant)));
     return lines.join(QLatin1Char('\n'));
 }
 
@@ -70,14 +67,14 @@ FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
 
 QWidget* FeedingPage::buildAdvised() {
     auto* advised = new QWidget(this);
-    recipe_ = new QLabel(advised);
-    recipe_->setWordWrap(true);
+    recipe_ = new AskableLabel(advised);
     recipe_->setAccessibleDescription(FeedingPage::tr("Recipe"));
     QFont big = font();
     big.setPointSizeF(big.pointSizeF() * 1.2);
     big.setBold(true);
     recipe_->setFont(big);
-    why_ = quietLabel(advised);
+    why_ = quietAskable(advised);
+    for (auto* label : {recipe_, why_}) connect(label, &AskableLabel::asked, this, &FeedingPage::numberAsked);
     limits_ = new QLabel(advised);
     limits_->setWordWrap(true);
     auto* left = new QVBoxLayout;
@@ -131,10 +128,9 @@ std::optional<book::PlannedVisit> FeedingPage::chosenVisit() const {
     return std::nullopt;
 }
 
-// It was made on the day it was planned for, or on the day asked about where that comes first.
 void FeedingPage::markDone() {
     const auto visit = chosenVisit();
-    if (visit) yard_->apply(book::SingleEdit(book::MarkVisitDone{visit->id, std::min(visit->date, yard_->asOf().value_or(visit->date)), std::nullopt}));
+    if (visit) yard_->apply(book::SingleEdit(madeOnItsDay(visit->id, visit->date, yard_->asOf())));
 }
 
 void FeedingPage::skip() {
@@ -164,7 +160,7 @@ void FeedingPage::refresh() {
 
 void FeedingPage::showNothing(const QString& why) {
     recipe_->setVisible(false);
-    why_->setText(why);
+    why_->say(why);
     why_->setVisible(true);
     limits_->setVisible(false);
     visits_->setVisible(false);
@@ -175,8 +171,8 @@ void FeedingPage::showNothing(const QString& why) {
 void FeedingPage::showFollowed(const FollowedWinter& followed) {
     const auto& winter = *followed.following;
     recipe_->setVisible(true);
-    recipe_->setText(text::followHeadline(*followed.colony.question, winter, words::style()));
-    why_->setText(text::followRisk(*followed.colony.question, winter, words::style()));
+    recipe_->say(text::followHeadline(*followed.colony.question, winter, words::style(), text::askably));
+    why_->say(text::followRisk(*followed.colony.question, winter, words::style(), text::askably));
     why_->setVisible(true);
     limits_->setVisible(false);
     model_->show(jobsOf(followed, colony_));
@@ -187,9 +183,10 @@ void FeedingPage::showPlan(const ColonyEntry& colony) {
     const auto& advice = colony.answered->answer.advice;
     const bool unite = advice.verdict == advice::Verdict::Unite;
     recipe_->setVisible(true);
-    recipe_->setText(recipeWords(*advice.feed));
-    why_->setText(unite ? FeedingPage::tr("Only if it is wintered alone after all; better to unite it.") : ratioWords(*advice.feed));
-    why_->setVisible(!why_->text().isEmpty());
+    recipe_->say(recipeWords(*advice.feed, text::askably));
+    const QString why = unite ? FeedingPage::tr("Only if it is wintered alone after all; better to unite it.") : ratioWords(*advice.feed);
+    why_->say(why);
+    why_->setVisible(!why.isEmpty());
     limits_->setText(limitWords(*advice.feed, colony.answered->question.winter).join(QStringLiteral("\n\n")));
     limits_->setVisible(!limits_->text().isEmpty());
     model_->show(jobsOf(colony));

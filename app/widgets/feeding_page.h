@@ -3,10 +3,10 @@
 
 #include "models/job_table_model.h"
 #include "models/yard.h"
+#include "widgets/askable_label.h"
 
 #include <QWidget>
 
-class QLabel;
 class QPushButton;
 class QTableView;
 
@@ -24,6 +24,9 @@ public:
     RecordList* given() const { return given_; }
     QPushButton* doneButton() const { return done_; }
 
+signals:
+    void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
+
 private:
     void refresh();
     QWidget* buildAdvised();
@@ -38,8 +41,8 @@ private:
 
     Yard* yard_;
     ColonyId colony_;
-    QLabel* recipe_;
-    QLabel* why_;
+    AskableLabel* recipe_;
+    AskableLabel* why_;
     QLabel* limits_;
     QWidget* visits_;
     RecordList* given_;
@@ -49,7 +52,7 @@ private:
 };
 
 //! The recipe in one line: sugar and water, what it makes, and its ratio by mass.
-QString recipeWords(const feeding::FeedingPlan& plan);
+QString recipeWords(const feeding::FeedingPlan& plan, text::NumberForm form = text::plainly);
 //! Why this ratio.
 QString ratioWords(const feeding::FeedingPlan& plan);
 //! What limits the plan and what to mind, a sentence each.

@@ -15,11 +15,14 @@ namespace winterlarder::desk {
 
 namespace {
 
+QFont bold(QFont font) {
+    font.setBold(true);
+    return font;
+}
+
 QLabel* boldLabel(QWidget* parent) {
     auto* label = new QLabel(parent);
-    QFont font = label->font();
-    font.setBold(true);
-    label->setFont(font);
+    label->setFont(bold(label->font()));
     label->setWordWrap(true);
     return label;
 }
@@ -27,10 +30,11 @@ QLabel* boldLabel(QWidget* parent) {
 } // namespace
 
 FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
-    headline_ = boldLabel(this);
+    headline_ = new AskableLabel(this);
+    headline_->setFont(bold(headline_->font()));
     headline_->setAccessibleDescription(tr("How the winter goes"));
-    risk_ = quietLabel(this);
-    next_ = quietLabel(this);
+    risk_ = quietAskable(this);
+    next_ = quietAskable(this);
     plot_ = new FollowPlot(this);
     key_ = quietLabel(this);
     key_->setText(tr("Broken lines: what eighty of a hundred winters left, as forecast in autumn. Band: what eighty of a hundred that fit leave from "
@@ -39,7 +43,10 @@ FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     sections_->setSpacing(3);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(0, 0, 0, 0);
-    for (auto* label : {headline_, risk_, next_}) down->addWidget(label);
+    for (auto* label : {headline_, risk_, next_}) {
+        down->addWidget(label);
+        connect(label, &AskableLabel::asked, this, &FollowPanel::numberAsked);
+    }
     down->addWidget(plot_, 1);
     down->addWidget(key_);
     down->addLayout(sections_);
@@ -54,10 +61,10 @@ void FollowPanel::show(ColonyId id) {
 }
 
 void FollowPanel::say(const QString& headline, const QString& small, const QString& next, bool withPlot) {
-    headline_->setText(headline);
-    risk_->setText(small);
+    headline_->say(headline);
+    risk_->say(small);
     risk_->setVisible(!small.isEmpty());
-    next_->setText(next);
+    next_->say(next);
     next_->setVisible(!next.isEmpty());
     plot_->setVisible(withPlot);
     key_->setVisible(withPlot);
@@ -78,7 +85,8 @@ void FollowPanel::refresh() {
     const auto& q = *followed->colony.question;
     const auto& f = *followed->following;
     const bool living = f.state != tracking::FollowState::Dead;
-    say(text::followHeadline(q, f, words::style()), text::followRisk(q, f, words::style()), text::followNext(q, f, words::style()), living);
+    say(text::followHeadline(q, f, words::style(), text::askably), text::followRisk(q, f, words::style(), text::askably),
+        text::followNext(q, f, words::style(), text::askably), living);
     if (living) plot_->show(followSeries(*followed), q.year);
     showSections(*followed);
 }
@@ -102,7 +110,7 @@ void FollowPanel::showSections(const FollowedWinter& followed) {
 }
 
 QString FollowPanel::said() const {
-    QStringList all{headline_->text(), risk_->text(), next_->text()};
+    QStringList all{headline_->said(), risk_->said(), next_->said()};
     for (const auto* line : lines_) all << line->text();
     return all.join(QLatin1Char('\n'));
 }

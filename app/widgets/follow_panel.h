@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/yard.h"
+#include "widgets/askable_label.h"
 
 #include <QWidget>
 
@@ -23,6 +24,9 @@ public:
     void show(ColonyId id);
     QString said() const; //!< everything it says, line by line
 
+signals:
+    void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
+
 private:
     void refresh();
     void say(const QString& headline, const QString& small, const QString& next = {}, bool withPlot = false);
@@ -30,9 +34,9 @@ private:
 
     Yard* yard_;
     ColonyId colony_;
-    QLabel* headline_;
-    QLabel* risk_;
-    QLabel* next_;
+    AskableLabel* headline_;
+    AskableLabel* risk_;
+    AskableLabel* next_;
     FollowPlot* plot_;
     QLabel* key_;
     QVBoxLayout* sections_;

@@ -40,7 +40,7 @@ JobTable::JobTable(QWidget* parent, JobTableModel* model, bool withColony, const
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setSectionResizeMode(JobTableModel::WhatColumn, QHeaderView::Stretch);
-    setColumnHidden(JobTableModel::ColonyColumn, !withColony);
+    for (const int column : {JobTableModel::ColonyColumn, JobTableModel::WhoseColumn}) setColumnHidden(column, !withColony);
     connect(model, &QAbstractItemModel::modelReset, this, &JobTable::fit);
     connect(model, &QAbstractItemModel::dataChanged, this, &JobTable::fit);
     fit();
@@ -88,7 +88,8 @@ void JobTable::fitWidth(JobTableModel::Column column, Said said) {
 void JobTable::fitWidths() {
     fitWidth(JobTableModel::DateColumn, [](const PlannedJob& job) { return job.date; });
     fitWidth(JobTableModel::ColonyColumn, [](const PlannedJob& job) { return job.id; });
-    fitWidth(JobTableModel::AmountColumn, [](const PlannedJob& job) { return std::tuple(job.kind, job.sugar, job.syrup, job.fondant, job.honey); });
+    fitWidth(JobTableModel::AmountColumn, [](const PlannedJob& job) { return std::tuple(job.kind, job.sugar, job.syrup, job.fondant, job.honey, job.combs, job.from); });
+    fitWidth(JobTableModel::WhoseColumn, [](const PlannedJob& job) { return std::pair(job.visit.has_value(), job.past); });
 }
 
 // All rows are as tall as the tallest words need, so that none need be measured to know where another is.

@@ -63,7 +63,8 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     layout->addWidget(nothing_);
     layout->addWidget(combs_, 1);
     layout->addWidget(buildRecordFields());
-    evidence_ = quietLabel(this);
+    evidence_ = quietAskable(this);
+    connect(evidence_, &AskableLabel::asked, this, &LookPage::numberAsked);
     evidence_->setAccessibleDescription(tr("Where the figure for the stores comes from"));
     layout->addWidget(evidence_);
     connectFields();
@@ -213,13 +214,13 @@ QDoubleSpinBox* LookPage::share(Zone zone) const {
 }
 
 void LookPage::showEvidence(const ColonyEntry& colony) {
-    if (!colony.answered || colony.pending || !colony.answered->answer.advice.estimate) return evidence_->setText({});
+    if (!colony.answered || colony.pending || !colony.answered->answer.advice.estimate) return evidence_->say({});
     const auto& advice = colony.answered->answer.advice;
     QStringList pieces;
     for (const auto& share : advice.estimate->shares)
         pieces << tr("%1 %2 (%3)").arg(words::evidence(share.evidence.kind), words::kilograms(share.says.typical), words::date(share.evidence.date));
-    const QString stores = tr("Stores %1: %2.").arg(words::spread(advice.estimate->spread), pieces.join(tr("; ")));
-    evidence_->setText(advice.bees ? tr("%1 Bees about %2.").arg(stores, words::bees(*advice.bees)) : stores);
+    const QString stores = tr("Stores %1: %2.").arg(text::askably(text::AskedNumber::Stores, words::spread(advice.estimate->spread)), pieces.join(tr("; ")));
+    evidence_->say(advice.bees ? tr("%1 Bees about %2.").arg(stores, text::askably(text::AskedNumber::Bees, words::bees(*advice.bees))) : stores);
 }
 
 } // namespace winterlarder::desk

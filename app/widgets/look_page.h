@@ -3,6 +3,7 @@
 
 #include "models/comb_edits.h"
 #include "models/yard.h"
+#include "widgets/askable_label.h"
 
 #include <QWidget>
 
@@ -35,6 +36,7 @@ public:
 
 signals:
     void combChosen(int comb);
+    void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
 
 private:
     QWidget* buildRecordFields();
@@ -58,7 +60,7 @@ private:
     QLabel* nothing_;
     BeesField* bees_;
     WeighingField* weighing_;
-    QLabel* evidence_;
+    AskableLabel* evidence_;
 };
 
 } // namespace winterlarder::desk

@@ -15,6 +15,9 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <cmath>
+
 namespace winterlarder::desk {
 
 PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
@@ -34,10 +37,21 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     menu->addAction(tr("&Copy numbers"), this, &PicturePanel::copyNumbers);
     keep_->setMenu(menu);
 
+    whole_ = new QPushButton(tr("Whole winter"), this);
+    whole_->setProperty("chip", true);
+    whole_->setToolTip(tr("Shows all days again (0)"));
+    whole_->hide();
+    connect(whole_, &QPushButton::clicked, plot_, &WinterPlot::seeWholeWinter);
+    more_ = addDaysButton(QStringLiteral("\u2212"), tr("Show more days (-)"), &WinterPlot::seeMoreDays);
+    fewer_ = addDaysButton(QStringLiteral("+"), tr("Show fewer days (+)"), &WinterPlot::seeFewerDays);
+
     auto* below = new QHBoxLayout;
     below->setContentsMargins(10, 0, 8, 6);
     below->setSpacing(6);
     below->addWidget(caption_, 1);
+    below->addWidget(whole_);
+    below->addWidget(more_);
+    below->addWidget(fewer_);
     below->addWidget(offerLabel_);
     chipRow_ = new QHBoxLayout;
     chipRow_->setSpacing(6);
@@ -49,6 +63,23 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     layout->addWidget(plot_, 1);
     layout->addLayout(below);
     connect(plot_, &WinterPlot::dayRead, this, [this](const QString& text) { caption_->setText(text.isEmpty() ? caption() : text); });
+    connect(plot_, &WinterPlot::seenChanged, this, &PicturePanel::showSeen);
+}
+
+QPushButton* PicturePanel::addDaysButton(const QString& sign, const QString& name, void (WinterPlot::*see)()) {
+    auto* button = new QPushButton(sign, this);
+    button->setProperty("chip", true);
+    button->setToolTip(name);
+    button->setAccessibleName(name);
+    button->setAutoRepeat(true);
+    connect(button, &QPushButton::clicked, plot_, see);
+    return button;
+}
+
+void PicturePanel::showSeen() {
+    if (whole_->hasFocus() && !plot_->seen()) plot_->setFocus();
+    whole_->setVisible(plot_->seen().has_value());
+    caption_->setText(caption());
 }
 
 QPushButton* PicturePanel::chip(advice::OptionKind kind) const {
@@ -59,7 +90,13 @@ QPushButton* PicturePanel::chip(advice::OptionKind kind) const {
 QString PicturePanel::caption() const {
     if (!trial_.isEmpty()) return trial_;
     if (!shown_ || shown_->picture.empty()) return tr("No winter can be simulated from what is known.");
-    return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones touch the reserve.").arg(QLocale().toString(shown_->picture.winters));
+    const auto& picture = shown_->picture;
+    const QString winters = QLocale().toString(picture.winters);
+    const auto seen = plot_->seen();
+    if (!seen) return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones touch the reserve.").arg(winters);
+    const auto dateAt = [&](double place) { return words::date(picture.winter.date(std::clamp(SeasonDay{static_cast<int>(std::lround(place))}, firstSeasonDay, lastSeasonDay))); };
+    return tr("%2 to %3: twenty of %1 winters, each standing for five in a hundred; dashed ones touch the reserve.")
+        .arg(winters, dateAt(seen->first), dateAt(seen->last));
 }
 
 void PicturePanel::show(const ColonyEntry& colony) {
@@ -71,7 +108,10 @@ void PicturePanel::show(const ColonyEntry& colony) {
         colony_ = colony.id;
         return;
     }
-    if (colony_ != colony.id) wanted_ = {advice::OptionKind::Leave};
+    if (colony_ != colony.id) {
+        wanted_ = {advice::OptionKind::Leave};
+        plot_->seeWholeWinter();
+    }
     colony_ = colony.id;
     shown_ = colony.answered;
     trial_.clear();
@@ -121,12 +161,15 @@ void PicturePanel::offer(const advice::Advice& advice) {
     }
     orderTabs();
     offerLabel_->setVisible(!advice.options.empty());
-    keep_->setEnabled(!advice.options.empty());
+    for (QWidget* each : std::initializer_list<QWidget*>{keep_, more_, fewer_}) each->setEnabled(!advice.options.empty());
 }
 
 // Made last, the options would be reached last.
 void PicturePanel::orderTabs() {
-    QWidget* before = plot_;
+    setTabOrder(plot_, whole_);
+    setTabOrder(whole_, more_);
+    setTabOrder(more_, fewer_);
+    QWidget* before = fewer_;
     for (int place = 0; place < chipRow_->count(); ++place) {
         setTabOrder(before, chipRow_->itemAt(place)->widget());
         before = chipRow_->itemAt(place)->widget();
@@ -152,7 +195,7 @@ void PicturePanel::saveAs() {
     const QString path = QFileDialog::getSaveFileName(this, tr("Save picture"), inDocuments(name + QStringLiteral(".png")), tr("Pictures (*.png *.svg *.pdf)"));
     if (path.isEmpty()) return;
     const auto picture = std::shared_ptr<const WinterPicture>(shown_, &shown_->picture);
-    if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path))
+    if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path, plot_->seen()))
         QMessageBox::warning(this, tr("Not saved"), tr("The picture could not be written to %1. Choose another folder.").arg(path));
 }
 

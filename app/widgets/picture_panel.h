@@ -33,6 +33,8 @@ public slots:
 
 private:
     void offer(const advice::Advice& advice);
+    QPushButton* addDaysButton(const QString& sign, const QString& name, void (WinterPlot::*see)());
+    void showSeen();
     void orderTabs();
     void layOver();
     QString caption() const;
@@ -42,6 +44,9 @@ private:
     QLabel* caption_;
     QLabel* offerLabel_;
     QHBoxLayout* chipRow_;
+    QPushButton* more_;
+    QPushButton* fewer_;
+    QPushButton* whole_; //!< there while only some days are seen
     QToolButton* keep_;
     std::map<advice::OptionKind, QPushButton*> chips_;
     AnsweredPointer shown_;

@@ -13,13 +13,7 @@ namespace {
 
 QString listed(const QString& title, const std::vector<SaidRemark>& remarks, const QString& quiet) {
     if (remarks.empty()) return {};
-    QString html = QStringLiteral("<h3>%1</h3>").arg(title.toHtmlEscaped());
-    for (const auto& remark : remarks) {
-        html += QStringLiteral("<p style='margin-bottom:2px'>%1</p>").arg(remark.text.toHtmlEscaped());
-        if (!remark.source.isEmpty())
-            html += QStringLiteral("<p style='margin-top:0;margin-left:14px;color:%1'><small>%2</small></p>").arg(quiet, remark.source.toHtmlEscaped());
-    }
-    return html;
+    return QStringLiteral("<h3>%1</h3>").arg(title.toHtmlEscaped()) + htmlOf(remarks, quiet);
 }
 
 } // namespace

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "widgets/said_remark.h"
+
 #include <QDialog>
 
 #include <vector>
@@ -8,12 +10,6 @@
 class QTextBrowser;
 
 namespace winterlarder::desk {
-
-//! A reason or caution as it is said, and where it comes from.
-struct SaidRemark {
-    QString text;
-    QString source;
-};
 
 //! Why?: the reasons and cautions behind an answer, each with its source.
 class WhyWindow : public QDialog {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/yard_view.h"
 
+#include "models/colony_edits.h"
 #include "models/words.h"
 #include "widgets/answer_panel.h"
 #include "widgets/card.h"
@@ -99,6 +100,7 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
         if (isVisible()) refresh();
     });
     connect(yard_, &Yard::answerChanged, this, &YardView::refreshSoon);
+    connect(yard_, &Yard::visitsChanged, this, &YardView::refreshSoon);
     connect(yard_, &Yard::followedChanged, this, &YardView::refreshSoon);
     refresh();
 }
@@ -125,11 +127,47 @@ QWidget* YardView::buildPlan() {
     full->setSpacing(10);
     full->addWidget(buildTotals());
     full->addWidget(table_, 1);
+    full->addWidget(buildVisitButtons());
     auto* down = new QVBoxLayout(plan);
     down->setContentsMargins(12, 10, 12, 10);
     down->addWidget(full_, 1);
     down->addWidget(buildEmpty(), 1);
     return plan;
+}
+
+// What a plan holds is ticked off here too.
+QWidget* YardView::buildVisitButtons() {
+    auto* row = new QWidget(full_);
+    auto* across = new QHBoxLayout(row);
+    across->setContentsMargins(0, 0, 0, 0);
+    auto* hint = quietLabel(row);
+    hint->setText(tr("\u201cAdvised\u201d is what today's answers ask for; \u201cMake it the plan\u201d on a colony's page makes it yours. Enter on a row opens its colony."));
+    made_ = new QPushButton(tr("Visit &made"), row);
+    skip_ = new QPushButton(tr("S&kip the visit"), row);
+    across->addWidget(hint, 1);
+    for (auto* button : {made_, skip_}) across->addWidget(button);
+    connect(made_, &QPushButton::clicked, this, [this] {
+        if (const auto* job = chosenVisit()) yard_->apply(book::SingleEdit(madeOnItsDay(*job->visit, *job->date, yard_->asOf())));
+    });
+    connect(skip_, &QPushButton::clicked, this, [this] {
+        if (const auto* job = chosenVisit()) yard_->apply(book::SingleEdit(book::SkipVisit{*job->visit}));
+    });
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &YardView::fitVisitButtons);
+    connect(model_, &QAbstractItemModel::modelReset, this, &YardView::fitVisitButtons, Qt::QueuedConnection);
+    fitVisitButtons();
+    return row;
+}
+
+const PlannedJob* YardView::chosenVisit() const {
+    const int row = table_->currentIndex().row();
+    if (row < 0 || row >= model_->rowCount()) return nullptr;
+    const auto& job = model_->jobs()[static_cast<std::size_t>(row)];
+    return job.visit ? &job : nullptr;
+}
+
+void YardView::fitVisitButtons() {
+    const bool planned = chosenVisit() && yard_->writable();
+    for (auto* button : {made_, skip_}) button->setEnabled(planned);
 }
 
 // An empty yard shows how to begin.

@@ -33,6 +33,8 @@ public:
     QTabWidget* pages() const { return pages_; }
     PlacePage* place() const { return place_; }
     QPushButton* addColonyButton() const { return addColony_; }
+    QPushButton* madeButton() const { return made_; }
+    QPushButton* skipButton() const { return skip_; }
     //! As with ColonyView.
     bool hasHeightForWidth() const override { return false; }
 
@@ -48,7 +50,10 @@ private:
     QWidget* buildTotals();
     QWidget* buildEmpty();
     QWidget* buildPlan();
+    QWidget* buildVisitButtons();
     void showTotals(const YardPlan& plan);
+    void fitVisitButtons();
+    const PlannedJob* chosenVisit() const; //!< nothing where the row chosen is only advised
 
     Yard* yard_;
     AnswerPanel* answer_;
@@ -64,6 +69,8 @@ private:
     QWidget* full_;
     QWidget* empty_;
     QPushButton* addColony_;
+    QPushButton* made_;
+    QPushButton* skip_;
     QTimer* soon_;
     QElapsedTimer refreshed_;
     bool stale_ = true; //!< something changed since the last refresh

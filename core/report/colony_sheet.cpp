@@ -101,9 +101,11 @@ Section feedingSection(const ColonyQuestion& question, const Advice& advice) {
     }
     if (plan.fondant > nothingWorthSaying) feeding.facts.push_back({"fondant", Cell(plan.fondant)});
     feeding.table.columns = {"day", "what", "syrup", "sugar", "fondant", "done"};
-    for (const auto& task : tasksOf(question, advice))
+    for (const auto& task : tasksOf(question, advice)) {
+        if (task.kind == TaskKind::MoveCombs) continue; // in a section of its own
         feeding.table.rows.push_back({task.date ? Cell(*task.date) : Cell(), Cell(Word{idOf(task.kind)}), task.syrup > Volume(0) ? Cell(task.syrup) : Cell(),
                                       task.sugar > Mass(0) ? Cell(task.sugar) : Cell(), task.fondant > Mass(0) ? Cell(task.fondant) : Cell(), Cell()});
+    }
     return feeding;
 }
 

@@ -25,8 +25,23 @@ TaskKind kindOf(feeding::VisitKind kind) {
     return TaskKind::Check;
 }
 
-std::vector<Task> feedingTasks(const Advice& advice) {
+// Combs from a neighbour hang in before the first feed.
+std::vector<Task> combTasks(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks;
+    for (const auto& gift : advice.gifts) {
+        if (gift.to != question.colony) continue;
+        Task& task = tasks.emplace_back();
+        task.kind = TaskKind::MoveCombs;
+        task.date = advice.feed && !advice.feed->visits.empty() ? std::optional(advice.feed->visits.front().date) : std::nullopt;
+        task.honey = gift.honey;
+        task.combs = static_cast<int>(gift.combs.size());
+        task.from = gift.from;
+    }
+    return tasks;
+}
+
+std::vector<Task> feedingTasks(const ColonyQuestion& question, const Advice& advice) {
+    std::vector<Task> tasks = combTasks(question, advice);
     if (!advice.feed) return tasks;
     for (const auto& visit : advice.feed->visits) {
         Task task;
@@ -70,13 +85,14 @@ std::string idOf(TaskKind kind) {
     case TaskKind::WeighAgain: return "weigh-again";
     case TaskKind::CountBees: return "count-bees";
     case TaskKind::RecordStores: return "record-stores";
+    case TaskKind::MoveCombs: return "move-combs";
     }
     return {};
 }
 
 std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) {
     switch (advice.verdict) {
-    case advice::Verdict::Feed: return feedingTasks(advice);
+    case advice::Verdict::Feed: return feedingTasks(question, advice);
     case advice::Verdict::Unite: return {task(TaskKind::Unite, comingDate(question, advice.season.broodStop))};
     case advice::Verdict::Harvest:
         return {task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy), advice.harvest ? advice.harvest->upTo : Mass(0))};

@@ -4,12 +4,13 @@
 #include "advice/advice.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace winterlarder::report {
 
 //! What may be done at a colony on a visit.
-enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, Weigh, CountBees, RecordStores, WeighAgain };
+enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, Weigh, CountBees, RecordStores, WeighAgain, MoveCombs };
 std::string idOf(TaskKind kind); //!< "syrup", "take-honey"
 
 //! One thing to do at one colony; nothing for a date = no day is pressing.
@@ -20,10 +21,12 @@ struct Task {
     Volume syrup{0};
     Mass fondant{0};
     Mass honey{0};
+    int combs = 0;    //!< to hang in ...
+    std::string from; //!< ... from this colony
     bool operator==(const Task&) const = default;
 };
 
-//! All an answer asks to be done, by day: every feeding visit and the check after it; else honey to take by the advised end of
+//! All an answer asks to be done, by day: combs that come from a neighbour, then every feeding visit and the check after it; else honey to take by the advised end of
 //! feeding, uniting before laying stops, a weighing when income ends, or what must be found out first. Tested:
 //! tests/report/sheets_test.cpp.
 std::vector<Task> tasksOf(const advice::ColonyQuestion& question, const advice::Advice& advice);

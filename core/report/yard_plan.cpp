@@ -53,6 +53,7 @@ Cell amountOf(const Task& task) {
 }
 
 std::vector<Task> tasksOfPlanned(const PlannedColony& colony) {
+    if (colony.tasks) return *colony.tasks;
     return colony.followed ? colony.followed->tasks : tasksOf(*colony.question, *colony.advice);
 }
 

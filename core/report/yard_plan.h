@@ -23,6 +23,7 @@ struct PlannedColony {
     const advice::ColonyQuestion* question = nullptr;
     const advice::Advice* advice = nullptr;
     std::optional<FollowedPlan> followed{};
+    std::optional<std::vector<Task>> tasks{}; //!< to be done, where that is not just what the advice asks for: the keeper has a plan
 };
 
 //! What the answers of a yard add up to: what is fed where feeding is the verdict, what may come off where harvest is.

@@ -15,6 +15,16 @@
     </message>
 </context>
 <context>
+    <name>Grounds</name>
+    <message numerus="yes">
+        <source>%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.</source>
+        <translation>
+            <numerusform>One comb that holds no brood, is capped enough, took no syrup and is not of the old brood nest weighs no more than what is to spare.</numerusform>
+            <numerusform>%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Learned</name>
     <message numerus="yes">
         <source>Learned from %n winters of colonies</source>
@@ -266,6 +276,16 @@
         <translation>
             <numerusform>Nothing can be imported before this is put right in the file: one fault.</numerusform>
             <numerusform>Nothing can be imported before this is put right in the file: %n faults.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::JobTableModel</name>
+    <message numerus="yes">
+        <source>%n combs (%1) from %2</source>
+        <translation>
+            <numerusform>one comb (%1) from %2</numerusform>
+            <numerusform>%n combs (%1) from %2</numerusform>
         </translation>
     </message>
 </context>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
+#include "widgets/askable_label.h"
 #include "widgets/backups_dialog.h"
 #include "widgets/boxes_field.h"
 #include "widgets/entry_forms.h"
@@ -80,8 +81,10 @@ protected:
     static void expectWordsAreSpoken(QWidget* in, const char* what) {
         for (auto* label : in->findChildren<QLabel*>()) {
             if (!label->isVisible() || label->text().isEmpty()) continue;
+            const auto* askable = qobject_cast<AskableLabel*>(label);
+            const QString shown = askable ? askable->said() : QString(label->text()).remove(QLatin1Char('&'));
             const QString said = QAccessible::queryAccessibleInterface(label)->text(QAccessible::Name);
-            EXPECT_EQ(said, QString(label->text()).remove(QLatin1Char('&'))) << "of " << what;
+            EXPECT_EQ(said.toStdString(), shown.toStdString()) << "of " << what;
         }
     }
     //! Where the name of a choice is asked for, the toolkit says what is chosen; a label beside it or a description says of what.

@@ -133,6 +133,17 @@ TEST_F(BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
     settle();
     ASSERT_EQ(steps.rowCount(), 2);
     EXPECT_EQ(steps.index(0, StepListModel::WhatColumn).data().toString().toStdString(), "feed added");
+    EXPECT_EQ(steps.index(0, StepListModel::WhomColumn).data().toString().toStdString(), "A");
+    const auto fed = yard.records(first().id)->feeds.at(0).id;
+    yard.apply(book::SingleEdit(book::RemoveFeed{fed}));
+    settle();
+    steps.refresh();
+    settle();
+    EXPECT_EQ(steps.index(0, StepListModel::WhomColumn).data().toString().toStdString(), "A") << "what is gone was still somebody's";
+    yard.apply(book::SingleEdit(book::AddFeed{{.colony = first().id, .feed = {invented::day("2026-09-13"), book::FeedKind::Syrup, kilograms(2), {}, {}, {}}}}));
+    settle();
+    steps.refresh();
+    settle();
     EXPECT_EQ(steps.index(0, StepListModel::WhoColumn).data().toString().toStdString(), "keeper");
 }
 

@@ -8,6 +8,7 @@
 #include "models/yard_plan.h"
 #include "plots/follow_series.h"
 #include "text/follow_words.h"
+#include "text/grounds.h"
 #include "widgets/answer_panel.h"
 #include "widgets/follow_panel.h"
 #include "widgets/past_page.h"
@@ -117,6 +118,31 @@ TEST_F(FollowDesk, InAutumnTheDecisionIsTheAnswer) {
     ASSERT_TRUE(followed());
     EXPECT_FALSE(followed()->leads());
     EXPECT_FALSE(sentence().startsWith(QStringLiteral("On course")));
+}
+
+TEST_F(FollowDesk, EveryNumberOfAFollowedWinterCanBeAskedAbout) {
+    openFollowing("2027-01-20");
+    weigh("2027-01-10", expectedGross("2027-01-10") - 9);
+    ASSERT_TRUE(followed() && followed()->leads());
+    const auto& q = *followed()->colony.question;
+    const auto& f = *followed()->following;
+    int asked = 0;
+    for (const QString& said : {text::followHeadline(q, f, words::style(), text::askably), text::followRisk(q, f, words::style(), text::askably),
+                                text::followNext(q, f, words::style(), text::askably)})
+        for (const auto& part : text::partsOf(said)) {
+            if (!part.number) continue;
+            const auto grounds = text::groundsOf(*part.number, q, f, *invented::shipped(), words::style());
+            ASSERT_TRUE(grounds) << part.text.toStdString();
+            EXPECT_FALSE(grounds->lines.empty()) << grounds->title.toStdString();
+            for (const auto& line : grounds->lines) {
+                EXPECT_FALSE(line.said.contains(QLatin1Char('%'))) << line.said.toStdString();
+                for (const auto& id : line.sources) EXPECT_NE(invented::shipped()->source(id), nullptr) << id;
+            }
+            ++asked;
+        }
+    EXPECT_GE(asked, 7);
+    const auto left = text::groundsOf(text::AskedNumber::LeftToday, q, f, *invented::shipped(), words::style());
+    EXPECT_TRUE(left->lines.front().said.contains(QStringLiteral("10 January 2027"))) << "what was weighed is told";
 }
 
 TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {

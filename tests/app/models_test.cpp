@@ -139,6 +139,51 @@ TEST(YardPlan, AddsUpWhatTheYardAsksFor) {
     model.show(plan.jobs);
     EXPECT_EQ(model.rowCount(), 7);
     EXPECT_EQ(model.index(0, JobTableModel::ColonyColumn).data().toString(), QStringLiteral("A"));
+    EXPECT_EQ(model.index(0, JobTableModel::WhoseColumn).data().toString(), QStringLiteral("advised"));
+}
+
+TEST(YardPlan, WhatIsPlannedStandsInPlaceOfWhatIsAdvised) {
+    Yard yard;
+    const auto id = invented::add(yard, colony("A"));
+    yard.takeAnswer(id, answered(yard.find(id)->record, {advice::Verdict::Feed}));
+    const auto advised = jobsOf(*yard.find(id));
+    ASSERT_TRUE(std::all_of(advised.begin(), advised.end(), [](const auto& job) { return job.kind == JobKind::Syrup; }));
+    ASSERT_FALSE(advised.empty());
+    book::PlannedVisit late{.id = {7}, .colony = id, .date = invented::day("2026-09-12"), .what = book::VisitKind::Syrup, .sugar = kilograms(2)};
+    book::PlannedVisit next = late, check = late;
+    check.id = {9};
+    check.date = invented::day("2026-10-01");
+    check.what = book::VisitKind::Check;
+    check.sugar.reset();
+    next.id = {8};
+    next.date = invented::day("2026-09-20");
+    QSignalSpy told(&yard, &Yard::visitsChanged);
+    const YardReading planned{.whole = true, .day = yard.find(id)->record.asOf, .yards = {}, .shown = {}, .colonies = {{id, yard.find(id)->record}},
+                              .visits = {{id, {late, next, check}}}, .open = {}, .problems = {}};
+    YardListModel list(&yard);
+    const QAbstractItemModelTester tester(&list, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    yard.takeReading(planned);
+    EXPECT_EQ(told.count(), 1);
+    yard.takeReading(planned);
+    EXPECT_EQ(told.count(), 1) << "nothing changed";
+    const auto plan = planOf(yard);
+    ASSERT_EQ(plan.jobs.size(), 3U) << "the advised syrup gives way";
+    EXPECT_EQ(plan.jobs[0].visit, book::PlannedVisitId{7});
+    EXPECT_TRUE(plan.jobs[0].past);
+    EXPECT_EQ(plan.jobs[0].sugar, kilograms(2));
+    EXPECT_EQ(plan.jobs[1].visit, book::PlannedVisitId{8});
+    EXPECT_FALSE(plan.jobs[1].past);
+    EXPECT_EQ(plan.jobs[2].kind, JobKind::Check);
+    JobTableModel model;
+    model.show(plan.jobs);
+    EXPECT_EQ(model.index(0, JobTableModel::WhoseColumn).data().toString(), QStringLiteral("your plan, past"));
+    EXPECT_EQ(model.index(1, JobTableModel::WhoseColumn).data().toString(), QStringLiteral("your plan"));
+    EXPECT_EQ(list.index(1).data(YardListModel::DueRole).toString(), QStringLiteral("syrup was due 12 Sept"));
+    EXPECT_EQ(jobsOf(*yard.find(id)), advised) << "of one colony: what its answer asks for";
+    YardReading checked = planned;
+    checked.visits = {{id, {check}}};
+    yard.takeReading(checked);
+    EXPECT_EQ(planOf(yard).jobs.size(), advised.size() + 1) << "what is not planned stays as advised";
 }
 
 } // namespace winterlarder::desk

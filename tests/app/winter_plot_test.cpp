@@ -12,6 +12,8 @@
 #include <gtest/gtest.h>
 #include <qcustomplot.h>
 
+#include <cmath>
+
 namespace winterlarder::desk {
 
 namespace {
@@ -59,6 +61,67 @@ TEST(WinterPlot, ArrowKeysReadDays) {
     EXPECT_TRUE(read.at(1).front().toString().startsWith(QStringLiteral("22 Sept")));
     QTest::keyClick(&plot, Qt::Key_Escape);
     EXPECT_TRUE(read.at(2).front().toString().isEmpty());
+}
+
+TEST(WinterPlot, KeysShowFewerDaysAndTheDayReadStaysAmongThem) {
+    WinterPlot plot;
+    plot.resize(900, 400);
+    plot.show(picture());
+    QSignalSpy changed(&plot, &WinterPlot::seenChanged);
+    QTest::keyClick(&plot, Qt::Key_End);
+    for (int i = 0; i < 4; ++i) QTest::keyClick(&plot, Qt::Key_Plus);
+    ASSERT_TRUE(plot.seen());
+    EXPECT_NEAR(plot.seen()->days(), wholeWinter(*picture()).days() / std::pow(1.5, 4), 0.01);
+    EXPECT_GE(plot.seen()->last, picture()->last.w);
+    QTest::keyClick(&plot, Qt::Key_Home);
+    EXPECT_LE(plot.seen()->first, picture()->first.w);
+    for (int i = 0; i < 4; ++i) QTest::keyClick(&plot, Qt::Key_Minus);
+    EXPECT_FALSE(plot.seen());
+    QTest::keyClick(&plot, Qt::Key_Plus);
+    QTest::keyClick(&plot, Qt::Key_0);
+    EXPECT_FALSE(plot.seen());
+    EXPECT_GE(changed.count(), 10);
+}
+
+TEST(WinterPlot, TheWheelShowsFewerDaysDraggingMovesThemADoubleClickShowsAll) {
+    WinterPlot plot;
+    plot.resize(900, 400);
+    plot.show(picture());
+    plot.QWidget::show();
+    QCoreApplication::processEvents();
+    auto* drawn = plot.findChild<QCustomPlot*>();
+    const auto turn = [&](QPoint at, QPoint delta) {
+        QWheelEvent wheel(at, drawn->mapToGlobal(at), {}, delta, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+        QCoreApplication::sendEvent(drawn, &wheel);
+        QCoreApplication::processEvents();
+    };
+    const QPoint middle(drawn->width() / 2, drawn->height() / 3);
+    turn(middle, {0, 360});
+    ASSERT_TRUE(plot.seen());
+    const auto before = *plot.seen();
+    EXPECT_NEAR(before.days(), wholeWinter(*picture()).days() / std::pow(1.5, 3), 0.01);
+    const auto range = drawn->axisRect(0)->axis(QCPAxis::atBottom)->range();
+    EXPECT_NEAR(range.lower, before.first, 1e-9);
+    EXPECT_NEAR(range.upper, before.last, 1e-9);
+
+    QTest::mousePress(drawn, Qt::LeftButton, {}, middle);
+    QTest::mouseMove(drawn, middle - QPoint(50, 0));
+    QTest::mouseRelease(drawn, Qt::LeftButton, {}, middle - QPoint(50, 0));
+    EXPECT_GT(plot.seen()->first, before.first);
+    EXPECT_NEAR(plot.seen()->days(), before.days(), 1e-9);
+    QTest::mouseDClick(drawn, Qt::LeftButton, {}, middle);
+    EXPECT_FALSE(plot.seen());
+}
+
+TEST(WinterPlot, TheDaysSeenAreKeptFromOnePictureToTheNext) {
+    WinterPlot plot;
+    plot.resize(900, 400);
+    plot.show(picture());
+    plot.see(DayWindow{picture()->first.w + 10.0, picture()->first.w + 60.0});
+    plot.show(nullptr);
+    plot.show(picture());
+    ASSERT_TRUE(plot.seen());
+    EXPECT_DOUBLE_EQ(plot.seen()->days(), 50);
 }
 
 TEST(WinterPlot, NumbersHaveARowADayAndAColumnAnOption) {

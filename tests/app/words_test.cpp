@@ -43,8 +43,10 @@ TEST(Words, NumbersHaveUnitAndSpread) {
 
 TEST(Words, DueTodayIsSaidSo) {
     const auto today = invented::day("2026-09-14");
-    EXPECT_EQ(words::due({DueKind::Syrup, today}, today).toStdString(), "first syrup today");
+    EXPECT_EQ(words::due({DueKind::Syrup, today}, today).toStdString(), "syrup today");
     EXPECT_EQ(words::due({DueKind::Syrup, today.plusDays(3)}, today).toStdString(), "next syrup 17 Sept");
+    EXPECT_EQ(words::due({DueKind::Syrup, today.plusDays(-2)}, today).toStdString(), "syrup was due 12 Sept");
+    EXPECT_EQ(words::due({DueKind::MoveCombs, today}, today).toStdString(), "combs to it today");
 }
 
 TEST(Arguments, FilesFoldersAndFaults) {

@@ -170,6 +170,32 @@ TEST(YardPlan, CombsThatComeSaveSugar) {
     EXPECT_EQ(value<Mass>(fact(yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped()).section("to-buy"), "sugar-once-combs-moved")).value(), 0);
 }
 
+TEST(YardPlan, CombsAreMovedBeforeTheFirstFeed) {
+    auto helped = poor();
+    helped.advice.gifts.push_back({"Gravenstein", "Russet", {0, 1}, kilograms(3)});
+    const auto tasks = tasksOf(helped.question, helped.advice);
+    ASSERT_EQ(tasks.size(), tasksOf(poor().question, poor().advice).size() + 1);
+    EXPECT_EQ(tasks[0].kind, TaskKind::MoveCombs);
+    EXPECT_EQ(tasks[0].date, helped.advice.feed->visits.front().date);
+    EXPECT_EQ(tasks[0].honey, kilograms(3));
+    EXPECT_EQ(tasks[0].combs, 2);
+    EXPECT_EQ(tasks[0].from, "Gravenstein");
+    auto giver = poor();
+    giver.advice.gifts.push_back({"Russet", "Pippin", {0}, kilograms(1)});
+    EXPECT_EQ(tasksOf(giver.question, giver.advice).front().kind, TaskKind::Syrup) << "it is listed where it is taken";
+}
+
+TEST(YardPlan, WhatTheKeeperPlannedStandsInPlaceOfTheAdvice) {
+    Task fondant;
+    fondant.kind = TaskKind::Fondant;
+    fondant.date = Date::parse("2026-10-20");
+    fondant.fondant = kilograms(2.5);
+    const PlannedColony planned{&poor().question, &poor().advice, {}, std::vector{fondant}};
+    const auto sheet = yardPlan("", *Date::parse("2026-09-14"), {planned}, {}, shipped());
+    ASSERT_EQ(sheet.section("visits")->table.rows.size(), 1U);
+    EXPECT_EQ(std::get<Word>(sheet.section("visits")->table.rows[0][2]).id, "fondant");
+}
+
 TEST(YardPlan, CautionsAreSaidOnceForAll) {
     const auto sheet = plan();
     const auto* cautions = sheet.section("cautions");
