@@ -1,7 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/colony_edits.h"
 
+#include <algorithm>
+#include <cstdlib>
+
 namespace winterlarder::desk {
+
+namespace {
+
+constexpr int daysBesidePlan = 3;
+
+book::VisitKind visitKindOf(book::FeedKind kind) {
+    return kind == book::FeedKind::Fondant ? book::VisitKind::Fondant : book::VisitKind::Syrup;
+}
+
+// The nearest open visit of its kind; nothing where none is near.
+const book::PlannedVisit* visitOf(const book::Feed& feed, const std::vector<book::PlannedVisit>& visits) {
+    const auto daysOff = [&](const book::PlannedVisit& visit) { return std::abs(visit.date.daysSince(feed.feed.date)); };
+    const book::PlannedVisit* nearest = nullptr;
+    for (const auto& visit : visits) {
+        const bool fits = visit.colony == feed.colony && visit.state == book::VisitState::Planned && visit.what == visitKindOf(feed.feed.kind);
+        if (fits && daysOff(visit) <= daysBesidePlan && (!nearest || daysOff(visit) < daysOff(*nearest))) nearest = &visit;
+    }
+    return nearest;
+}
+
+} // namespace
 
 BeesToldBy beesToldBy(const book::BeesRecord& bees) {
     if (bees.coveredCombs) return BeesToldBy::CoveredCombs;
@@ -38,6 +62,16 @@ book::Edit planInstead(const book::AcceptAdvice& accepted, const ColonyRecords& 
         if (visit.state == book::VisitState::Planned && visit.date >= asOf) step.edits.emplace_back(book::RemovePlannedVisit{visit.id});
     step.edits.emplace_back(accepted);
     return step;
+}
+
+book::Edit feedGiven(const book::Feed& feed, const std::vector<book::PlannedVisit>& visits) {
+    if (feed.id != book::FeedId{}) return book::SingleEdit(book::ChangeFeed{feed});
+    const auto* visit = visitOf(feed, visits);
+    if (!visit) return book::SingleEdit(book::AddFeed{feed});
+    auto made = *visit;
+    made.state = book::VisitState::Done;
+    made.doneOn = feed.feed.date;
+    return book::Together{book::verbOf(book::SingleEdit(book::AddFeed{feed})), {book::AddFeed{feed}, book::ChangePlannedVisit{made}}};
 }
 
 book::MarkVisitDone madeOnItsDay(book::PlannedVisitId visit, Date planned, std::optional<Date> asOf) {

@@ -23,6 +23,9 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing);
 //! The advice made the plan, in place of what an earlier plan still wants from this day on.
 book::Edit planInstead(const book::AcceptAdvice& accepted, const ColonyRecords& records, Date asOf);
 
+//! A feed written down. A new one ticks off the visit that was planned for its kind within three days of it, in the same step.
+book::Edit feedGiven(const book::Feed& feed, const std::vector<book::PlannedVisit>& visits);
+
 //! A visit ticked off: made on the day it was planned for, or on the day asked about where that comes first.
 book::MarkVisitDone madeOnItsDay(book::PlannedVisitId visit, Date planned, std::optional<Date> asOf);
 

@@ -183,7 +183,8 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
         if (liquid && now.feed.syrup && !plain(ratio).empty()) now.feed.ratio = plain(ratio);
         if (!now.feed.sugar && !now.feed.syrup && !now.feed.fondant) return say::EntryForms::tr("How much was fed?");
         now.note = plain(note);
-        return written(now);
+        const auto* colony = yard->find(now.colony);
+        return feedGiven(now, colony ? colony->visits : std::vector<book::PlannedVisit>{});
     });
     form->open();
     return form;
