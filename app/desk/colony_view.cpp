@@ -130,12 +130,21 @@ std::optional<text::Grounds> ColonyView::groundsShown(text::AskedNumber number) 
     const auto* colony = yard_->find(colony_);
     const auto reference = yard_->book() ? yard_->book()->reference() : nullptr;
     if (!colony || !reference) return std::nullopt;
+    if (number == text::AskedNumber::Comb) return groundsOfChosenComb();
     const auto followed = yard_->followed(colony_);
     if (followed && followed->following)
         if (auto grounds = text::groundsOf(number, *followed->colony.question, *followed->following, *reference, words::style())) return grounds;
     if (!colony->answered) return std::nullopt;
     const auto& answered = *colony->answered;
     return text::groundsOf(number, {answered.question, answered.answer.advice, usePartsOf(answered.picture, answered.answer.advice.season)}, *reference, words::style());
+}
+
+std::optional<text::Grounds> ColonyView::groundsOfChosenComb() const {
+    const auto& combs = look_->drawing()->combs();
+    const int chosen = look_->drawing()->chosen();
+    if (chosen < 0 || chosen >= static_cast<int>(combs.size())) return std::nullopt;
+    const auto& comb = combs[static_cast<std::size_t>(chosen)];
+    return text::groundsOfComb(comb.name, comb.kilograms, storesComb(comb), comb.openFactor, words::style());
 }
 
 void ColonyView::explainNumber(text::AskedNumber number, QPoint under) {

@@ -62,6 +62,7 @@ private:
     void connectPages();
     void acceptAdvice();
     void explainNumber(text::AskedNumber number, QPoint under);
+    std::optional<text::Grounds> groundsOfChosenComb() const;
     std::optional<text::Grounds> groundsShown(text::AskedNumber number) const;
     int visitsOpen() const; //!< planned for a day that is past
 

@@ -11,7 +11,7 @@ namespace winterlarder::text {
 
 enum class AskedNumber {
     // autumn's question
-    Stores, Need, Forage, Spare, CombsOff, Sugar, Fondant, LastDay, Reserve, Bees,
+    Stores, Comb, Need, Forage, Spare, CombsOff, Sugar, Fondant, LastDay, Reserve, Bees,
     TouchesAlone, RunsOutAlone, TouchesAsAdvised, RunsOutAsAdvised, Given, KnownNow, KnownThen,
     // a winter that is followed
     LeftToday, ExpectedToday, TouchesNow, RunsOutNow, TouchedInAutumn, RanOutInAutumn, FeedNow, FeedBy, ReserveGone, WeighBy, WeighingChanges, ForageNow

@@ -3,6 +3,7 @@
 
 #include "advice/advice.h"
 #include "reference/reference.h"
+#include "stores/evidence.h"
 #include "text/asked.h"
 #include "text/style.h"
 #include "tracking/follow.h"
@@ -36,6 +37,9 @@ struct AutumnGrounds {
 };
 //! Nothing where the number is not of such an answer, or the answer does not have it.
 std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style);
+
+//! How the stores of one comb were got. `holds`: its kilograms as shown; `name`: "Comb 4 of box 2".
+Grounds groundsOfComb(const QString& name, const QString& holds, const stores::Comb& comb, double openFactor, const WordStyle& style);
 
 //! The same for a winter that is followed.
 std::optional<Grounds> groundsOf(AskedNumber number, const tracking::FollowQuestion& question, const tracking::Following& following,

@@ -69,6 +69,7 @@ void CombEntry::connectParts() {
     });
     connect(strip_, &CombStrip::combChosen, drawing_, &CombDrawing::choose);
     connect(fields_, &CombFields::wished, this, [this](const book::CombRecord& comb) { emit combChanged(drawing_->chosen(), comb); });
+    connect(fields_, &CombFields::numberAsked, this, &CombEntry::numberAsked);
     connect(fields_, &CombFields::photographAsked, this, &CombEntry::measure);
     connect(quick_, &CombQuickForm::counted, this, &CombEntry::counted);
 }

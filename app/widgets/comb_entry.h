@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "text/asked.h"
 #include "widgets/drawn_combs.h"
 
 #include <QStringList>
@@ -35,6 +36,7 @@ public:
     ZoneLegend* legend() const { return legend_; }
 
 signals:
+    void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
     void combChosen(int comb);
     void combChanged(int comb, const winterlarder::book::CombRecord& record);
     void counted(const winterlarder::book::QuickCountRecord& count);

@@ -35,6 +35,10 @@ CombFields::CombFields(QWidget* parent) : QWidget(parent) {
     });
     buildSeen();
     buildWidth();
+    holds_ = quietAskable(this);
+    holds_->setWordWrap(false);
+    row->addWidget(holds_);
+    connect(holds_, &AskableLabel::asked, this, &CombFields::numberAsked);
     photograph_ = new QPushButton(tr("Measure on a photo&graph\u2026"), this);
     photograph_->setProperty("chip", true);
     row->addWidget(photograph_);
@@ -98,6 +102,7 @@ void CombFields::show(const std::optional<DrawnComb>& comb, bool severalBoxes) {
     for (const auto& [zone, field] : shares_) setQuietly(field, 100 * shareOf(record, zone));
     empty_->setText(record.measured ? tr("empty %1, measured").arg(words::percent(emptyShare(record))) : tr("empty %1").arg(words::percent(emptyShare(record))));
     setQuietly(built_, 100 * record.built);
+    holds_->say(tr("holds %1").arg(text::askably(text::AskedNumber::Comb, comb->kilograms)));
     width_->show(comb->format.pitch.value());
     const QSignalBlocker quiet(seen_);
     seen_->setCurrentIndex(seen_->findData(static_cast<int>(seenOf(record))));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/comb_typing.h"
+#include "widgets/askable_label.h"
 #include "widgets/drawn_combs.h"
 
 #include <QWidget>
@@ -36,6 +37,7 @@ public:
 signals:
     void wished(const winterlarder::book::CombRecord& comb);
     void photographAsked();
+    void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
 
 private:
     void buildSeen();
@@ -47,6 +49,7 @@ private:
     QLabel* name_;
     std::map<Zone, QDoubleSpinBox*> shares_;
     QLabel* empty_;
+    AskableLabel* holds_;
     QDoubleSpinBox* built_;
     QComboBox* seen_;
     QuantityField* width_;

@@ -14,23 +14,6 @@ namespace {
 constexpr double tenPercentile = 1.2816;
 constexpr double roundingKg = 0.1; // of one comb, as in core/stores
 
-stores::Comb storesComb(const DrawnComb& drawn) {
-    stores::Comb comb;
-    comb.format = drawn.format;
-    comb.box = drawn.box;
-    comb.place = drawn.place;
-    comb.built = drawn.record.built;
-    comb.capped = shareOf(drawn.record, Zone::Capped);
-    comb.open = shareOf(drawn.record, Zone::Open);
-    comb.brood = shareOf(drawn.record, Zone::Brood);
-    comb.pollen = shareOf(drawn.record, Zone::BeeBread);
-    comb.facesSeen = drawn.record.facesSeen;
-    comb.throughWindow = drawn.record.throughWindow;
-    comb.measured = drawn.record.measured;
-    comb.inSuper = drawn.inSuper;
-    return comb;
-}
-
 QString honeyOf(const stores::CombStores& stores) {
     const double typical = stores.total().value();
     const double reach = tenPercentile * std::hypot(typical * stores.relativeSd, roundingKg);
@@ -92,6 +75,23 @@ std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const st
 }
 
 } // namespace
+
+stores::Comb storesComb(const DrawnComb& drawn) {
+    stores::Comb comb;
+    comb.format = drawn.format;
+    comb.box = drawn.box;
+    comb.place = drawn.place;
+    comb.built = drawn.record.built;
+    comb.capped = shareOf(drawn.record, Zone::Capped);
+    comb.open = shareOf(drawn.record, Zone::Open);
+    comb.brood = shareOf(drawn.record, Zone::Brood);
+    comb.pollen = shareOf(drawn.record, Zone::BeeBread);
+    comb.facesSeen = drawn.record.facesSeen;
+    comb.throughWindow = drawn.record.throughWindow;
+    comb.measured = drawn.record.measured;
+    comb.inSuper = drawn.inSuper;
+    return comb;
+}
 
 std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor) {
     auto drawn = hung(combs, boxes, openFactor);

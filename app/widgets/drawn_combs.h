@@ -33,6 +33,9 @@ std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const Answered
 //! The same from a hive's boxes, from the floor up.
 std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor);
 
+//! The comb as stores are reckoned from it.
+stores::Comb storesComb(const DrawnComb& drawn);
+
 //! The comb with other records in the same place, as while it is dragged.
 DrawnComb redrawn(const DrawnComb& comb, const book::CombRecord& record);
 

@@ -281,7 +281,7 @@ EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sig
 book::Look newLook(const ColonyRecords& records, Date day) {
     book::Look look{.colony = records.colony.id, .date = day};
     const auto* last = lastLook(records, day);
-    if (last) look.combs = last->combs;
+    if (last && day.daysSince(last->date) <= book::oldestObservation) look.combs = last->combs;
     return look;
 }
 

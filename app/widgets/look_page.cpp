@@ -70,12 +70,13 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     connectFields();
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
 }
 
 QLayout* LookPage::buildHead() {
     newLook_ = new QPushButton(tr("&New look"), this);
-    newLook_->setToolTip(tr("A new look of the day asked about; its combs begin as they were last seen"));
+    newLook_->setToolTip(tr("A new look of the day asked about; its combs begin as they were seen within the last sixty days, else empty"));
     lookDetails_ = new QPushButton(tr("&Queen, temper, note\u2026"), this);
     hive_ = new QPushButton(tr("Hive\u2026"), this);
     connect(newLook_, &QPushButton::clicked, this, &LookPage::beginLook);
@@ -93,7 +94,7 @@ QLayout* LookPage::buildHead() {
     return head;
 }
 
-// As last seen where there was a look before, else the empty combs of the hive.
+// As last seen where that is not long ago, else the empty combs of the hive.
 void LookPage::beginLook() {
     const auto* colony = yard_->find(colony_);
     const auto* records = yard_->records(colony_);
@@ -126,6 +127,7 @@ void LookPage::connectFields() {
         look.combs = count;
         yard_->writeLook(look);
     });
+    connect(combs_, &CombEntry::numberAsked, this, &LookPage::numberAsked);
     connect(combs_, &CombEntry::combMeasured, this, &LookPage::writeMeasured);
     connect(bees_, &BeesField::told, this, [this](BeesToldBy kind, double value) {
         auto look = yard_->lookToEdit(colony_);
@@ -194,8 +196,11 @@ void LookPage::refresh() {
     combs_->offerPictures(picturesOfLook());
     const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
     nothing_->setVisible(!std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs));
-    nothing_->setText(quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
-                            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the combs here as they were last seen; write on each what it holds, and count the combs the bees cover. Or only count them:"));
+    const bool winter = yard_->leading(colony_) != nullptr;
+    nothing_->setText(winter ? tr("In the cold leave the hive closed: what can be told from outside (its weight, its heft, bees flying, a glance under the lid) is written down on the page On the scale. "
+                                  "Once it is warm enough to open, \u201cNew look\u201d hangs the hive's combs here. Or only count them:")
+                      : quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
+                            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the hive's empty combs here; write on each what it holds, and count the combs the bees cover. Or only count them:"));
     bees_->show(colony->record.bees);
     const auto* weighing = records ? newestWeighing(*records, colony->record.asOf) : nullptr;
     weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);

@@ -5,6 +5,7 @@
 #include "models/step_list_model.h"
 #include "models/words.h"
 #include "text/choice_words.h"
+#include "widgets/entry_forms.h"
 #include "widgets/boxes_field.h"
 #include "widgets/fields.h"
 #include "widgets/place_field.h"
@@ -145,6 +146,12 @@ TEST_F(BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
     steps.refresh();
     settle();
     EXPECT_EQ(steps.index(0, StepListModel::WhoColumn).data().toString().toStdString(), "keeper");
+}
+
+TEST(NewLook, BeginsAsTheCombsWereSeenLatelyAndNeverAsLastYear) {
+    ColonyRecords records{.colony = {.id = {1}}, .looks = {{.id = {1}, .colony = {1}, .date = invented::day("2026-08-01"), .combs = std::vector{invented::comb(0.8, 0, 0, 0)}}}};
+    EXPECT_EQ(newLook(records, invented::day("2026-09-30")).combs, records.looks[0].combs) << "sixty days ago";
+    EXPECT_TRUE(std::holds_alternative<std::monostate>(newLook(records, invented::day("2026-10-01")).combs)) << "what was seen longer ago is no evidence of today";
 }
 
 // Whether a field is left out when the key for undo comes, so that the book takes a step back.
