@@ -74,11 +74,12 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant StepListModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
+    if ((role != Qt::DisplayRole && role != Qt::ToolTipRole) || orientation != Qt::Horizontal) return {};
+    const bool full = role == Qt::ToolTipRole;
     switch (section) {
-    case WhenColumn: return tr("when");
-    case WhoColumn: return tr("by");
-    case WhatColumn: return tr("what was changed");
+    case WhenColumn: return full ? tr("When it was written into the book") : tr("when");
+    case WhoColumn: return full ? tr("Who wrote it") : tr("by");
+    case WhatColumn: return full ? tr("What was changed; the newest first") : tr("what was changed");
     default: return QString();
     }
 }
