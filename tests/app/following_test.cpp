@@ -239,11 +239,12 @@ TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
     window.colonyView()->story()->which()->setCurrentIndex(2);
     QTest::qWait(1);
     const QAbstractItemView* table = past->table();
+    EXPECT_LE(past->table()->horizontalHeader()->length(), past->table()->viewport()->width()) << "all of it is seen at once";
     for (int column = 0; column < PastForecastModel::ColumnCount; ++column) {
         EXPECT_GE(past->table()->columnWidth(column), table->sizeHintForColumn(column)) << "cut off: column " << column;
+        EXPECT_NE(past->table()->horizontalHeader()->sectionResizeMode(column), QHeaderView::Stretch) << "it would be squeezed before any other";
         EXPECT_FALSE(past->table()->model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString().isEmpty());
     }
-    EXPECT_LE(past->table()->horizontalHeader()->length(), past->table()->viewport()->width()) << "all of it is seen at once";
     ASSERT_TRUE(entry().record.learned) << "the answer uses it";
     EXPECT_TRUE(entry().answered->question.learned);
     EXPECT_EQ(entry().record.learned->winters, 1);

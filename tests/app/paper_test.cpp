@@ -96,7 +96,7 @@ TEST(ColonyPaper, ThePictureGivesWayBeforeASecondPageIsBegun) {
         auto& reasons = longer->answer.advice.reasons;
         if (reasons.size() + longer->answer.advice.cautions.size() < 25) continue;
         ++many;
-        for (int i = 0; i < 3; ++i) reasons.push_back(reasons.front());
+        for (int i = 0; i < 8; ++i) reasons.push_back(reasons.front());
         auto entry = colony;
         entry.answered = longer;
         const auto paper = colonySheet(entry, *invented::shipped());
