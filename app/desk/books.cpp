@@ -31,6 +31,10 @@ namespace winterlarder::desk {
 
 namespace {
 
+QString bookSuffix() {
+    return QString::fromLatin1(book::bookExtension).mid(1);
+}
+
 QString linesOf(const Problems& problems) {
     QStringList lines;
     for (const auto& problem : problems) lines << QString::fromStdString(describe(problem));
@@ -172,12 +176,11 @@ void MainWindow::connectBook() {
     connect(&book_, &OpenBook::stateChanged, this, &MainWindow::showState);
     connect(&book_, &OpenBook::openFailed, this, &MainWindow::tellNotOpened);
     connect(&book_, &OpenBook::refused, this, [this](const Problems& problems) {
+        keeping_.clear();
         banner_->say(QStringLiteral("refused"), tr("This could not be written down; the book is as it was before.\n%1").arg(linesOf(problems)));
     });
     connect(&book_, &OpenBook::noticed, this, [this](const QStringList& notices) { banner_->say(QStringLiteral("notices"), notices.join(QLatin1Char('\n'))); });
-    connect(&book_, &OpenBook::copied, this, [this](const QString& copy) {
-        banner_->say(QStringLiteral("notices"), tr("The book was copied to %1.").arg(copy), {{tr("Open the copy"), [this, copy] { openBook(copy); }}});
-    });
+    connect(&book_, &OpenBook::copied, this, &MainWindow::takeCopy);
     connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
     showState();
 }
@@ -224,7 +227,7 @@ void MainWindow::tellNotOpened(const QString& file, const Problems& problems, bo
 void MainWindow::salvageByHand(const QString& file) {
     const QFileInfo damaged(file);
     const QString proposal = damaged.dir().filePath(tr("%1 salvaged%2").arg(damaged.completeBaseName(), QLatin1String(book::bookExtension)));
-    const QString into = QFileDialog::getSaveFileName(this, tr("Salvage into a new book"), proposal, tr("Books (*.larder)"));
+    const QString into = askForNewFile(this, tr("Salvage into a new book"), proposal, tr("Books (*.larder)"), bookSuffix());
     if (!into.isEmpty()) salvage(file, into);
 }
 
@@ -256,12 +259,24 @@ void MainWindow::takeSalvaged(const QString& into, const Outcome<book::Salvaged>
 void MainWindow::copyByHand() {
     if (!book_.isOpen()) return;
     const QString proposal = inDocuments(yard_.title() + QLatin1String(book::bookExtension));
-    const QString copy = QFileDialog::getSaveFileName(this, tr("Copy the book to"), proposal, tr("Books (*.larder)"));
-    if (copy.isEmpty()) return;
-    const bool kept = isTemporary();
-    book_.copyTo(copy);
-    // A book that would go with the window lives on in its copy.
-    if (kept) openBook(copy);
+    // A file that is there is refused, so to write over it is not offered.
+    const QString copy = askForNewFile(this, tr("Copy the book to"), proposal, tr("Books (*.larder)"), bookSuffix(), QFileDialog::DontConfirmOverwrite);
+    if (!copy.isEmpty()) copyBookTo(copy);
+}
+
+void MainWindow::copyBookTo(const QString& file) {
+    if (isTemporary()) keeping_ = file;
+    book_.copyTo(file);
+}
+
+void MainWindow::takeCopy(const QString& copy) {
+    if (std::exchange(keeping_, {}) != copy)
+        return banner_->say(QStringLiteral("notices"), tr("The book was copied to %1.").arg(copy), {{tr("Open the copy"), [this, copy] { openBook(copy); }}});
+    openBook(copy);
+    connect(&book_, &OpenBook::opened, this, [this, copy] {
+        banner_->say(QStringLiteral("notices"), tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(copy));
+        list_->setFocus();
+    }, Qt::SingleShotConnection);
 }
 
 void MainWindow::importByHand() {

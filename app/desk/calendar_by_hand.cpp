@@ -8,7 +8,6 @@
 #include "widgets/banner.h"
 #include "widgets/documents.h"
 
-#include <QFileDialog>
 #include <QSaveFile>
 
 namespace winterlarder::desk {
@@ -24,7 +23,7 @@ bool save(const QString& file, const std::string& text) {
 
 void MainWindow::saveCalendar() {
     if (!book_.isOpen()) return;
-    const QString file = QFileDialog::getSaveFileName(this, tr("Due looks as a calendar"), inDocuments(yard_.title() + QStringLiteral(".ics")), tr("Calendars (*.ics)"));
+    const QString file = askForNewFile(this, tr("Due looks as a calendar"), inDocuments(yard_.title() + QStringLiteral(".ics")), tr("Calendars (*.ics)"), QStringLiteral("ics"));
     if (!file.isEmpty()) writeCalendar(file);
 }
 

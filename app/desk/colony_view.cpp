@@ -7,6 +7,7 @@
 #include "models/use_parts.h"
 #include "models/words.h"
 #include "widgets/answer_panel.h"
+#include "widgets/card.h"
 #include "widgets/comb_drawing.h"
 #include "widgets/comb_table_page.h"
 #include "widgets/feeding_page.h"
@@ -18,7 +19,6 @@
 #include "widgets/story_page.h"
 #include "widgets/what_if_page.h"
 
-#include <QScrollArea>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -27,22 +27,6 @@
 #include <algorithm>
 
 namespace winterlarder::desk {
-
-namespace {
-
-// A page that can be scrolled where the window is too small for it.
-QWidget* withRoom(QWidget* page, QWidget* parent) {
-    auto* room = new QScrollArea(parent);
-    room->setWidgetResizable(true);
-    room->setFrameShape(QFrame::NoFrame);
-    room->setFocusPolicy(Qt::NoFocus);
-    page->setObjectName(QStringLiteral("page"));
-    room->setWidget(page);
-    room->viewport()->setObjectName(QStringLiteral("page"));
-    return room;
-}
-
-} // namespace
 
 ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     answer_ = new AnswerPanel(this);

@@ -4,7 +4,6 @@
 #include "print/yard_sheet.h"
 #include "widgets/documents.h"
 
-#include <QFileDialog>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -22,7 +21,7 @@ void printByHand(QWidget* parent, const Paper& paper) {
 } // namespace
 
 void MainWindow::savePaper(const Paper& paper, const QString& name) {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")), tr("PDF (*.pdf)"));
+    const QString path = askForNewFile(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")), tr("PDF (*.pdf)"), QStringLiteral("pdf"));
     if (path.isEmpty() || saveSheet(paper, path)) return;
     QMessageBox::warning(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
 }
@@ -34,11 +33,11 @@ std::optional<Paper> MainWindow::shownColonySheet() const {
 }
 
 void MainWindow::saveYardSheet() {
-    savePaper(yardSheet(yard_), yard_.title());
+    savePaper(yardSheet(yard_, model_->inOrder()), yard_.title());
 }
 
 void MainWindow::printYardSheet() {
-    printByHand(this, yardSheet(yard_));
+    printByHand(this, yardSheet(yard_, model_->inOrder()));
 }
 
 void MainWindow::saveColonySheet() {

@@ -133,6 +133,8 @@ QWidget* MainWindow::buildYardPane() {
 void MainWindow::connectYard() {
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MainWindow::showChosen);
     connect(model_, &QAbstractItemModel::modelReset, this, [this] { choose(colonyView_->colony()); });
+    // The same colonies of another book: no row changes, but what is looked at is to be read from that one.
+    connect(&yard_, &Yard::coloniesChanged, this, [this] { yard_.look(model_->colonyAt(list_->currentIndex().row())); });
     connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
     connect(start_, &StartPage::begun, this, &MainWindow::beginBook);
     connect(start_, &StartPage::openAsked, this, &MainWindow::openByHand);

@@ -69,6 +69,8 @@ public:
     //! What can be read of a damaged book becomes a new one, and is opened.
     void salvage(const QString& damaged, const QString& into);
     bool isTemporary() const; //!< the book at hand goes with the window
+    //! Into a new file, never over one that is there; a book that would go with the window lives on in its copy.
+    void copyBookTo(const QString& file);
 
     Yard* yard() { return &yard_; }
     OpenBook* book() { return &book_; }
@@ -131,6 +133,7 @@ private:
     void showAccess();
     void offerColonyMenu();
     void showHead();
+    void takeCopy(const QString& copy);
     void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);
     void salvageByHand(const QString& file);
     void takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome);
@@ -146,6 +149,7 @@ private:
 
     Arguments arguments_;
     std::unique_ptr<QTemporaryDir> temporary_; //!< of books made from case files
+    QString keeping_; //!< the copy a temporary book is to live on in; empty where none is being made
     int temporaryBooks_ = 0;
     OpenBook book_;
     Yard yard_;

@@ -71,7 +71,7 @@ void writeColony(const ColonyEntry& colony, int position, Writer& writer) {
 void writeSheets(MainWindow& window, Writer& writer) {
     const auto& yard = *window.yard();
     const auto write = [&writer](const Paper& paper, const QString& name) { writer.note(saveSheet(paper, writer.path(name)), name); };
-    write(yardSheet(yard), QStringLiteral("yard-plan.pdf"));
+    write(yardSheet(yard, window.yardList()->inOrder()), QStringLiteral("yard-plan.pdf"));
     int position = 0;
     for (const auto& colony : yard.colonies()) {
         const QString name = fileName(QStringLiteral("sheet"), colony, position++) + QStringLiteral(".pdf");

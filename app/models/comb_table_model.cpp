@@ -132,7 +132,7 @@ QVariant CombTableModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole: return shown(row, column);
     case Qt::EditRole: return (flags(index) & Qt::ItemIsEditable) ? edited(row, column) : shown(row, column);
     case Qt::AccessibleTextRole:
-        return tr("%1, %2: %3").arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::ToolTipRole).toString(), shown(row, column).toString());
+        return tr("%1, %2: %3").arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::AccessibleTextRole).toString(), shown(row, column).toString());
     case Qt::TextAlignmentRole: return QVariant(column == PlaceColumn ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
     case Qt::CheckStateRole:
         if (!isFlag(index.column())) return {};
@@ -174,14 +174,31 @@ QString CombTableModel::shortHeader(int section) const {
     case FacesColumn: return tr("faces");
     case WidthColumn: return tr("bar");
     case FedColumn: return tr("fed");
-    default: return headerData(section, Qt::Horizontal, Qt::ToolTipRole).toString();
+    default: return headerData(section, Qt::Horizontal, Qt::AccessibleTextRole).toString();
+    }
+}
+
+// What stands in a column, in a sentence.
+QString CombTableModel::explained(int section) const {
+    if (const auto zone = zoneOf(section)) return tr("Share of the built comb that is %1, both faces together").arg(words::zone(*zone));
+    switch (section) {
+    case PlaceColumn: return tr("Where the comb hangs: counted from the left, seen from behind, or from the entrance of a long hive");
+    case EmptyColumn: return tr("What is left of the built comb when all else is taken off");
+    case BuiltColumn: return tr("How much of the frame, or below the bar, is comb");
+    case FacesColumn: return tr("Faces that were looked at; the fewer, the wider the spread");
+    case WidthColumn: return tr("From the middle of this comb to the middle of the next; thicker combs hold more");
+    case FedColumn: return tr("This comb took syrup: what is in it is for the bees alone");
+    case OldNestColumn: return tr("Brood was reared in it for years, so its cells hold less");
+    case HoneyColumn: return tr("Honey and nectar in the comb; in brackets nine in ten");
+    default: return {};
     }
 }
 
 QVariant CombTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation == Qt::Vertical) return role == Qt::DisplayRole ? QVariant(section + 1) : QVariant();
     if (role == Qt::DisplayRole) return shortHeader(section);
-    if (role != Qt::ToolTipRole && role != Qt::AccessibleTextRole) return {};
+    if (role == Qt::ToolTipRole) return explained(section);
+    if (role != Qt::AccessibleTextRole) return {};
     if (const auto zone = zoneOf(section)) return words::zone(*zone);
     switch (section) {
     case PlaceColumn: return tr("comb");

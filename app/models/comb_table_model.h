@@ -42,6 +42,7 @@ private:
     Length widthOf(std::size_t row) const;
     QString honey(std::size_t row) const;
     QString shortHeader(int section) const;
+    QString explained(int section) const;
 
     std::vector<book::CombRecord> combs_;
     AnsweredPointer answered_;

@@ -72,13 +72,14 @@ QVariant JobTableModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant JobTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
+    if ((role != Qt::DisplayRole && role != Qt::ToolTipRole) || orientation != Qt::Horizontal) return {};
+    const bool full = role == Qt::ToolTipRole;
     switch (section) {
-    case DateColumn: return tr("day");
-    case ColonyColumn: return tr("colony");
-    case WhatColumn: return tr("what");
-    case AmountColumn: return tr("how much");
-    case WhoseColumn: return tr("whose");
+    case DateColumn: return full ? tr("The day it is due") : tr("day");
+    case ColonyColumn: return full ? tr("The colony it is for") : tr("colony");
+    case WhatColumn: return full ? tr("What is to be done") : tr("what");
+    case AmountColumn: return full ? tr("How much syrup, fondant or honey; in brackets the sugar it takes") : tr("how much");
+    case WhoseColumn: return full ? tr("Your plan, or what today's answers advise") : tr("whose");
     default: return {};
     }
 }

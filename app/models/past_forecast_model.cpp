@@ -6,8 +6,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include <algorithm>
-
 namespace winterlarder::desk {
 
 PastForecastModel::PastForecastModel(QObject* parent) : QAbstractTableModel(parent) {}
@@ -41,7 +39,7 @@ QVariant PastForecastModel::data(const QModelIndex& index, int role) const {
     case WinterColumn: return QStringLiteral("%1/%2").arg(forecast.autumn).arg((forecast.autumn + 1) % 100, 2, 10, QLatin1Char('0'));
     case ColonyColumn: return forecast.name;
     case DayColumn: return words::date(forecast.date);
-    case ForecastColumn: return tr("%1 (%2 to %3)").arg(kg(std::max(0.0, score.typical)), kg(std::max(0.0, score.low)), kg(std::max(0.0, score.high)));
+    case ForecastColumn: return words::fineSpread({Mass(std::max(0.0, score.low)), Mass(std::max(0.0, score.typical)), Mass(std::max(0.0, score.high))});
     case SeenColumn: return kg(score.observed);
     case InsideColumn: return score.inside() ? tr("yes") : tr("no");
     case ScoreColumn: return kg(std::abs(score.typical - score.observed));
@@ -54,14 +52,14 @@ QVariant PastForecastModel::headerData(int section, Qt::Orientation orientation,
     if (orientation != Qt::Horizontal || (role != Qt::DisplayRole && role != Qt::ToolTipRole)) return {};
     const bool full = role == Qt::ToolTipRole;
     switch (section) {
-    case WinterColumn: return tr("winter");
-    case ColonyColumn: return tr("colony");
-    case DayColumn: return tr("day");
+    case WinterColumn: return full ? tr("The autumn the forecast was made in, and the year after") : tr("winter");
+    case ColonyColumn: return full ? tr("The colony it was made for") : tr("colony");
+    case DayColumn: return full ? tr("The day of the reading it is compared with") : tr("day");
     case ForecastColumn: return full ? tr("What the autumn's forecast said this reading would be; in brackets nine in ten") : tr("forecast");
     case SeenColumn: return full ? tr("What was weighed or found") : tr("happened");
     case InsideColumn: return full ? tr("Whether it lay within the band of nine in ten") : tr("within");
     case ScoreColumn: return full ? tr("How far the middle of the forecast was from what happened") : tr("off by");
-    case HandbookColumn: return full ? tr("How far off the region's handbook figure was") : tr("handbook off by");
+    case HandbookColumn: return full ? tr("How far off the region's handbook figure was") : tr("handbook\noff by");
     default: return {};
     }
 }

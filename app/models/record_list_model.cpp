@@ -36,11 +36,12 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
+    if ((role != Qt::DisplayRole && role != Qt::ToolTipRole) || orientation != Qt::Horizontal) return {};
+    const bool full = role == Qt::ToolTipRole;
     switch (section) {
-    case DateColumn: return tr("day");
-    case WhatColumn: return tr("what");
-    case DetailsColumn: return tr("details");
+    case DateColumn: return full ? tr("The day it is of") : tr("day");
+    case WhatColumn: return full ? tr("What kind of entry it is") : tr("what");
+    case DetailsColumn: return full ? tr("What was written down") : tr("details");
     default: return {};
     }
 }

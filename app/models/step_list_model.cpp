@@ -80,12 +80,13 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant StepListModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
+    if ((role != Qt::DisplayRole && role != Qt::ToolTipRole) || orientation != Qt::Horizontal) return {};
+    const bool full = role == Qt::ToolTipRole;
     switch (section) {
-    case WhenColumn: return tr("when");
-    case WhoColumn: return tr("by");
-    case WhomColumn: return tr("colony");
-    case WhatColumn: return tr("what was changed");
+    case WhenColumn: return full ? tr("When it was written into the book") : tr("when");
+    case WhoColumn: return full ? tr("Who wrote it") : tr("by");
+    case WhomColumn: return full ? tr("The colony or yard it is about") : tr("colony");
+    case WhatColumn: return full ? tr("What was changed; the newest first") : tr("what was changed");
     default: return QString();
     }
 }

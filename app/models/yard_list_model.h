@@ -40,6 +40,7 @@ public:
 
     void setOrder(YardOrder order);
     YardOrder order() const { return order_; }
+    const std::vector<ColonyId>& inOrder() const { return rows_; } //!< the colonies as they stand in the list
     ColonyId colonyAt(int row) const; //!< id 0 for the yard's row
     int rowOf(ColonyId id) const;     //!< 0 where it is gone or the yard is meant
 

@@ -26,7 +26,7 @@ constexpr double largestLetters = 9, smallestLetters = 6.25, stepDown = 0.25; //
 constexpr double footerPoints = 7;
 constexpr double hopeless = 3; // so many times the pages wanted are not saved by small letters: they stay large
 const QMarginsF margins(14, 12, 14, 12); // mm
-constexpr double pictureShare = 0.33;    // of its width
+constexpr double pictureShares[] = {0.33, 0.29, 0.25}; // of its width: lower where small letters do not save the page
 constexpr double pictureDotsPerInch = 140; // of its letters: finer than a screen's, so that they are as large as the sheet's
 
 int dots(double points) {
@@ -53,11 +53,10 @@ QSizeF roomOn(const QSizeF& pageInInches) {
 class LaidOut {
 public:
     LaidOut(const Paper& paper, const QSizeF& room) : room_(room) {
-        for (double points = largestLetters; points >= smallestLetters - 1e-9; points -= stepDown) {
-            lay(paper, points);
-            if (document_->pageCount() <= paper.wantedPages || document_->pageCount() > hopeless * paper.wantedPages) break;
-        }
-        keepHeadingsWithWhatFollows();
+        for (double points = largestLetters; points >= smallestLetters - 1e-9; points -= stepDown)
+            if (settledAt(paper, points, pictureShares[0])) return;
+        for (const double share : pictureShares)
+            if (paper.picture && settledAt(paper, smallestLetters, share)) return;
     }
     int pages() const { return document_->pageCount(); }
     void paintPage(QPainter& painter, int page) const {
@@ -72,7 +71,13 @@ public:
     }
 
 private:
-    void lay(const Paper& paper, double points) {
+    // Fits, or never will.
+    bool settledAt(const Paper& paper, double points, double share) {
+        lay(paper, points, share);
+        keepHeadingsWithWhatFollows();
+        return document_->pageCount() <= paper.wantedPages || document_->pageCount() > hopeless * paper.wantedPages;
+    }
+    void lay(const Paper& paper, double points, double share) {
         document_ = std::make_unique<QTextDocument>();
         QFont font(QStringLiteral("DejaVu Sans"));
         font.setPixelSize(dots(points)); // points would depend on the screen
@@ -81,14 +86,16 @@ private:
         document_->setDefaultStyleSheet(styleSheet(points));
         document_->setDocumentMargin(0);
         QString html = paper.html;
-        if (paper.picture) addPicture(paper, html);
+        if (paper.picture) addPicture(paper, html, share);
         document_->setHtml(html);
         document_->setPageSize(room_);
     }
-    void addPicture(const Paper& paper, QString& html) {
-        const double tall = room_.width() * pictureShare;
+    void addPicture(const Paper& paper, QString& html, double share) {
+        const double tall = room_.width() * share;
         const double screen = pictureDotsPerInch / dotsPerInch;
-        if (picture_.isNull()) picture_ = paper.picture(QSizeF(room_.width() * screen, tall * screen).toSize());
+        const QSize wanted = QSizeF(room_.width() * screen, tall * screen).toSize();
+        if (pictured_ != wanted) picture_ = paper.picture(wanted);
+        pictured_ = wanted;
         document_->addResource(QTextDocument::ImageResource, QUrl(QStringLiteral("picture")), picture_);
         html.replace(QStringLiteral("<img src='picture'>"), QStringLiteral("<img src='picture' width='%1' height='%2'>").arg(room_.width(), 0, 'f', 0).arg(tall, 0, 'f', 0));
     }
@@ -109,6 +116,7 @@ private:
 
     QSizeF room_;
     QImage picture_;
+    QSize pictured_; //!< that the picture was made for
     std::unique_ptr<QTextDocument> document_;
 };
 

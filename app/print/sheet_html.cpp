@@ -34,8 +34,17 @@ QString factsOf(const report::Section& section, const std::vector<std::string>& 
     return said.isEmpty() ? QString() : QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
 }
 
+// A number stays with its unit, and what stands in brackets in one line.
+QString unbroken(QString text) {
+    if (text.isEmpty() || !text.front().isDigit()) return text;
+    const auto bracket = text.indexOf(QLatin1Char('('));
+    for (qsizetype i = 1; i < text.size(); ++i)
+        if (text[i] == QLatin1Char(' ') && ((bracket >= 0 && i > bracket) || text[i - 1].isDigit()) && i + 1 != bracket) text[i] = QChar::Nbsp;
+    return text;
+}
+
 QString cellOf(const report::Cell& cell) {
-    return QStringLiteral("<td align='%1'>%2</td>").arg(standsRight(cell) ? QStringLiteral("right") : QStringLiteral("left"), textOf(cell).toHtmlEscaped());
+    return QStringLiteral("<td align='%1'>%2</td>").arg(standsRight(cell) ? QStringLiteral("right") : QStringLiteral("left"), unbroken(textOf(cell)).toHtmlEscaped());
 }
 
 // A column nothing stands in is left out, but for the one to be ticked by hand.

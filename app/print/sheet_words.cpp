@@ -26,7 +26,7 @@ QString roughDate(const report::RoughDate& date) {
 }
 
 QString money(const report::Money& money) {
-    return QLocale().toCurrencyString(money.amount, QString::fromStdString(money.currency));
+    return QStringLiteral("%1\u00a0%2").arg(QLocale().toString(money.amount, 'f', 2), QString::fromStdString(money.currency));
 }
 
 } // namespace

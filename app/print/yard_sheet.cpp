@@ -15,6 +15,7 @@
 #include <QTemporaryDir>
 
 #include <algorithm>
+#include <map>
 
 namespace winterlarder::desk {
 
@@ -47,6 +48,19 @@ QImage drawn(const AnsweredPointer& answered, QSize size) {
     return onWhite(QImage(path));
 }
 
+std::vector<const ColonyEntry*> inOrder(const Yard& yard, const std::vector<ColonyId>& order) {
+    std::map<ColonyId, std::size_t> places;
+    for (std::size_t place = 0; place < order.size(); ++place) places.emplace(order[place], place);
+    std::vector<const ColonyEntry*> colonies;
+    for (const auto& colony : yard.colonies()) colonies.push_back(&colony);
+    const auto placeOf = [&](const ColonyEntry* colony) {
+        const auto found = places.find(colony->id);
+        return found == places.end() ? order.size() : found->second;
+    };
+    std::stable_sort(colonies.begin(), colonies.end(), [&](const auto* a, const auto* b) { return placeOf(a) < placeOf(b); });
+    return colonies;
+}
+
 report::SugarPrice priceOf(const book::Yard* yard) {
     if (!yard) return {};
     return {yard->sugarPricePerKg, yard->currency.value_or(""), yard->bag};
@@ -61,17 +75,17 @@ std::vector<report::Task> tasksAt(const YardPlan& plan, ColonyId colony) {
 
 } // namespace
 
-Paper yardSheet(const Yard& yard, const ReferenceData* reference) {
+Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const ReferenceData* reference) {
     static const ReferenceData nothing{};
     if (!reference && yard.book()) reference = yard.book()->reference().get();
     const auto& known = reference ? *reference : nothing;
     const auto plan = planOf(yard);
     std::vector<report::PlannedColony> colonies;
-    for (const auto& colony : yard.colonies()) {
-        if (!colony.answered) continue;
-        auto& planned = colonies.emplace_back(report::PlannedColony{&colony.answered->question, &colony.answered->answer.advice});
-        if (const auto leading = yard.leading(colony.id)) planned.followed = plannedOf(*leading);
-        planned.tasks = tasksAt(plan, colony.id);
+    for (const auto* colony : inOrder(yard, order)) {
+        if (!colony->answered) continue;
+        auto& planned = colonies.emplace_back(report::PlannedColony{&colony->answered->question, &colony->answered->answer.advice});
+        if (const auto leading = yard.leading(colony->id)) planned.followed = plannedOf(*leading);
+        planned.tasks = tasksAt(plan, colony->id);
     }
     const auto date = yard.asOf();
     if (!date) return {};

@@ -24,18 +24,18 @@ QString learnedHeading(int winters) {
 }
 
 QStringList learnedLines(const learning::LastingPair& keeper, const WordStyle& style) {
-    return {factorLine(QT_TRANSLATE_NOOP("Learned", "They eat %1 % more than the model says (SD %2 %)."),
-                       QT_TRANSLATE_NOOP("Learned", "They eat %1 % less than the model says (SD %2 %)."), keeper.use, style),
-            factorLine(QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % faster than the model says (SD %2 %)."),
-                       QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % more slowly than the model says (SD %2 %)."), keeper.death, style)};
+    return {factorLine(QT_TRANSLATE_NOOP("Learned", "They eat %1 % more than the model says (give or take %2 %)."),
+                       QT_TRANSLATE_NOOP("Learned", "They eat %1 % less than the model says (give or take %2 %)."), keeper.use, style),
+            factorLine(QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % faster than the model says (give or take %2 %)."),
+                       QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % more slowly than the model says (give or take %2 %)."), keeper.death, style)};
 }
 
 QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& style) {
     const QString days = number(std::abs(shift.meanDays), 1, style), sd = number(shift.sdDays, 1, style);
-    const char* later = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days later than the climate says (SD %2; %n springs).");
-    const char* earlier = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days earlier than the climate says (SD %2; %n springs).");
-    const char* laterOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days later than the climate says (SD %2; one spring).");
-    const char* earlierOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days earlier than the climate says (SD %2; one spring).");
+    const char* later = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days later than the climate says (give or take %2; %n springs).");
+    const char* earlier = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days earlier than the climate says (give or take %2; %n springs).");
+    const char* laterOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days later than the climate says (give or take %2; one spring).");
+    const char* earlierOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days earlier than the climate says (give or take %2; one spring).");
     const bool once = shift.years == 1;
     return say::Learned::tr(shift.meanDays >= 0 ? (once ? laterOnce : later) : (once ? earlierOnce : earlier), nullptr, shift.years).arg(days, sd);
 }

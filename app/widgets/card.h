@@ -3,6 +3,7 @@
 
 #include <QFrame>
 #include <QLabel>
+#include <QScrollArea>
 
 namespace winterlarder::desk {
 
@@ -21,6 +22,18 @@ inline QLabel* quietLabel(QWidget* parent, bool wraps = true) {
     label->setProperty("quiet", true);
     label->setWordWrap(wraps);
     return label;
+}
+
+//! A page that can be scrolled where the window is too small for it.
+inline QScrollArea* withRoom(QWidget* page, QWidget* parent) {
+    auto* room = new QScrollArea(parent);
+    room->setWidgetResizable(true);
+    room->setFrameShape(QFrame::NoFrame);
+    room->setFocusPolicy(Qt::NoFocus);
+    page->setObjectName(QStringLiteral("page"));
+    room->setWidget(page);
+    room->viewport()->setObjectName(QStringLiteral("page"));
+    return room;
 }
 
 } // namespace winterlarder::desk

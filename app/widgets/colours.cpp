@@ -127,6 +127,9 @@ QPushButton[chip="true"], QToolButton[chip="true"] { border-radius: 9px; padding
 QPushButton[chip="true"]:focus, QToolButton[chip="true"]:focus { padding: 0px 10px; }
 QToolButton[chip="true"] { padding-right: 20px; }
 QToolButton[chip="true"]:focus { padding-right: 19px; }
+QFileDialog QToolButton, QTabBar QToolButton, QPageSetupDialog QToolButton { padding: 2px; border-radius: 4px; }
+QFileDialog QToolButton:focus, QTabBar QToolButton:focus { padding: 1px; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QToolButton::menu-indicator { subcontrol-position: right center; right: 7px; }
 QTabWidget::pane { background: %card; border: 1px solid %edge; border-radius: 7px; border-top-left-radius: 0px; top: -1px; }
 QTabBar { background: transparent; qproperty-drawBase: 0; }

@@ -69,7 +69,7 @@ void CombDrawing::repeatLast() {
 
 bool CombDrawing::moveByKey(int key) {
     const int last = static_cast<int>(combs_.size()) - 1;
-    const auto rows = [this](int down) { return combBeside(rowsOf(placesOf(combs_)), chosen_, down); };
+    const auto rows = [this](int down) { return combBeside(rowsIn(placesOf(combs_), size(), wordsAround(width())), chosen_, down); };
     switch (key) {
     case Qt::Key_Left: choose(std::max(0, chosen_ - 1)); return true;
     case Qt::Key_Right:

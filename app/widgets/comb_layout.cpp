@@ -2,12 +2,14 @@
 #include "widgets/comb_layout.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace winterlarder::desk {
 
 namespace {
 
-constexpr std::size_t longestRow = 12;
+constexpr std::size_t shortestRow = 4; // that a longer one is broken into
+constexpr double clearly = 1.2;        // so many times larger is worth a broken row
 constexpr double gap = 10;
 constexpr double largestScale = 0.62; // px per mm
 constexpr double smallestScale = 0.02;
@@ -46,9 +48,14 @@ double acrossEach(const Extent& extent, double width, const CombWords& words) {
     return (width - words.rowLabel) / static_cast<double>(extent.most) - gap;
 }
 
+double scaleIn(const Extent& extent, QSizeF size, const CombWords& words) {
+    const double down = (size.height() - static_cast<double>(extent.deep.size()) * (words.below + gap) - above - below) / extent.tallest;
+    return std::max(smallestScale, std::min({acrossEach(extent, size.width(), words) / extent.widest, down, largestScale}));
+}
+
 } // namespace
 
-std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs) {
+std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs, std::size_t most) {
     std::vector<CombRow> boxes;
     for (std::size_t i = 0; i < combs.size(); ++i) {
         if (boxes.empty() || boxes.back().box != combs[i].box) boxes.push_back({combs[i].box, {}});
@@ -57,7 +64,7 @@ std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs) {
     std::vector<CombRow> rows;
     for (auto box = boxes.rbegin(); box != boxes.rend(); ++box) {
         const auto count = box->combs.size();
-        const auto parts = (count + longestRow - 1) / longestRow;
+        const auto parts = (count + most - 1) / most;
         const auto each = (count + parts - 1) / parts;
         for (std::size_t from = 0; from < count; from += each) {
             const auto to = std::min(count, from + each);
@@ -75,15 +82,29 @@ double heightFor(const std::vector<CombPlace>& combs, double width, const CombWo
     return extent.tallest * scale + static_cast<double>(rows.size()) * (words.below + gap) + above + below;
 }
 
+std::vector<CombRow> rowsIn(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words) {
+    auto best = rowsOf(combs);
+    if (best.empty()) return best;
+    const auto unbroken = extentOf(best, combs);
+    double scale = scaleIn(unbroken, size, words);
+    for (std::size_t most = unbroken.most - 1; most >= shortestRow; --most) {
+        auto rows = rowsOf(combs, most);
+        const double larger = scaleIn(extentOf(rows, combs), size, words);
+        if (larger < clearly * scale) continue;
+        best = std::move(rows);
+        scale = larger;
+    }
+    return best;
+}
+
 std::vector<CombSlot> layOut(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words) {
-    const auto rows = rowsOf(combs);
+    const auto rows = rowsIn(combs, size, words);
     std::vector<CombSlot> slots_;
     if (rows.empty()) return slots_;
     const auto extent = extentOf(rows, combs);
     const auto count = static_cast<double>(rows.size());
     const double across = acrossEach(extent, size.width(), words);
-    const double down = (size.height() - count * (words.below + gap) - above - below) / extent.tallest;
-    const double scale = std::max(smallestScale, std::min({across / extent.widest, down, largestScale}));
+    const double scale = scaleIn(extent, size, words);
     const double step = std::max(extent.widest * scale + gap, std::min(across + gap, words.widest + gap));
     const double used = extent.tallest * scale + count * (words.below + gap);
     double top = above + std::clamp((size.height() - used - above) / 2, 0.0, 24.0);

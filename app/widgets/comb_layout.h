@@ -21,8 +21,8 @@ struct CombRow {
     int box = 0;
     std::vector<int> combs;
 };
-//! Highest box first; boxes of more than twelve combs run over several rows from the entrance end.
-std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs);
+//! Highest box first; boxes of more combs than `most` run over several rows from the entrance end, of as equal length as can be.
+std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs, std::size_t most = 12);
 
 //! Where one comb and the words below it are drawn.
 struct CombSlot {
@@ -37,7 +37,9 @@ struct CombWords {
     double below = 16;    //!< height of the words below a comb
     double widest = 60;   //!< width of the widest of them
 };
-//! All combs to one scale, filling the size; in the order of rowsOf. Tested: tests/app/comb_layout_test.cpp.
+//! The rows that are drawn in a size: a box is broken into shorter ones where that makes its combs clearly larger.
+std::vector<CombRow> rowsIn(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words);
+//! All combs to one scale, filling the size; in the order of rowsIn. Tested: tests/app/comb_layout_test.cpp.
 std::vector<CombSlot> layOut(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words);
 
 //! The height at which combs are as large as a width lets them be, or comfortably large where it lets them be larger.

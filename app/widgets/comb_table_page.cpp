@@ -30,6 +30,12 @@ void CombPortrait::paintEvent(QPaintEvent*) {
     paintComb(painter, *look_, QRectF(QPointF((width() - size.width()) / 2, 8), size), coloursOf(*this), 8);
 }
 
+namespace {
+
+constexpr int spareWidth = 60; // px around the table
+
+} // namespace
+
 CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     model_ = new CombTableModel(this);
     model_->setWish([this](std::size_t place, const book::CombRecord& comb) { yard_->changeComb(colony_, place, comb); });
@@ -60,7 +66,7 @@ CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yar
 
 void CombTablePage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    portrait_->setVisible(width() > 110 * fontMetrics().averageCharWidth());
+    portrait_->setVisible(width() > table_->horizontalHeader()->length() + portrait_->minimumWidth() + spareWidth);
 }
 
 void CombTablePage::show(ColonyId id) {

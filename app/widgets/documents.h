@@ -2,6 +2,8 @@
 #pragma once
 
 #include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QStandardPaths>
 
 namespace winterlarder::desk {
@@ -9,6 +11,17 @@ namespace winterlarder::desk {
 //! Where a new file of that name is proposed: among the keeper's documents.
 inline QString inDocuments(const QString& name) {
     return QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).filePath(name);
+}
+
+//! Asks for the name of a file to write; one typed without a suffix gets `suffix` ("pdf") before it is asked whether to write over it.
+//! Nothing where the keeper does not want to.
+inline QString askForNewFile(QWidget* parent, const QString& title, const QString& proposal, const QString& filter, const QString& suffix, QFileDialog::Options options = {}) {
+    QFileDialog dialog(parent, title, QFileInfo(proposal).path(), filter);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setOptions(options);
+    dialog.setDefaultSuffix(suffix);
+    dialog.selectFile(QFileInfo(proposal).fileName());
+    return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
 }
 
 } // namespace winterlarder::desk

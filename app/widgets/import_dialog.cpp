@@ -14,6 +14,7 @@
 #include <QListWidget>
 #include <QPointer>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
@@ -27,6 +28,21 @@ QString tableOfFile(const QString& file) {
     }
     return best;
 }
+
+namespace {
+
+// Notes before it and the line itself.
+std::string columnNames(const std::string& text) {
+    std::size_t begin = 0;
+    while (begin < text.size() && text[begin] == '#') {
+        const auto end = text.find('\n', begin);
+        if (end == text.npos) return text;
+        begin = end + 1;
+    }
+    return text.substr(0, text.find('\n', begin));
+}
+
+} // namespace
 
 ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent) : QDialog(parent), book_(book), file_(file) {
     setWindowTitle(tr("Import %1").arg(QFileInfo(file).fileName()));
@@ -54,12 +70,16 @@ ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent)
     connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::carryOut);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     QFile read(file);
-    if (read.open(QIODevice::ReadOnly)) text_ = read.readAll().toStdString();
+    const bool readable = read.open(QIODevice::ReadOnly);
+    if (readable) text_ = read.readAll().toStdString();
     whole_ = file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive);
     form->setRowVisible(table_, !whole_);
-    if (const QString named = tableOfFile(file); !named.isEmpty()) table_->setCurrentText(named);
+    const QString named = tableOfFile(file);
+    if (!named.isEmpty()) table_->setCurrentText(named);
     connect(table_, &QComboBox::currentIndexChanged, this, &ImportDialog::preview);
-    preview();
+    if (!readable) showFaults({{ProblemKind::File, {file.toStdString(), 0, 0}, "cannot be read: " + read.errorString().toStdString(), {}}});
+    else if (named.isEmpty() && !whole_) guessTable();
+    else preview();
 }
 
 QString ImportDialog::said() const { return said_->text(); }
@@ -72,6 +92,30 @@ void ImportDialog::preview() {
     said_->setText(tr("Reading\u2026"));
     if (whole_) previewBook();
     else previewTable();
+}
+
+// The table that finds the fewest faults in the line of column names.
+void ImportDialog::guessTable() {
+    const int number = ++asked_;
+    import_->setEnabled(false);
+    said_->setText(tr("Reading\u2026"));
+    book_->ask([self = QPointer<ImportDialog>(this), number, text = columnNames(text_), file = file_.toStdString(), who = book_->scribe().who.toStdString()](book::Book& book) -> BookWorker::Finish {
+        QString best;
+        std::size_t fewest = 0;
+        for (const auto& table : exchange::csvTables()) {
+            const auto tried = exchange::previewCsv(book, table, text, file, who);
+            const std::size_t faults = tried.ok() ? 0 : tried.problems().size();
+            if (!best.isEmpty() && faults >= fewest) continue;
+            best = QString::fromStdString(table);
+            fewest = faults;
+        }
+        return [self, number, best] {
+            if (!self || number != self->asked_) return;
+            const QSignalBlocker quiet(self->table_);
+            self->table_->setCurrentText(best);
+            self->preview();
+        };
+    });
 }
 
 void ImportDialog::previewTable() {
@@ -104,6 +148,7 @@ void ImportDialog::previewBook() {
 }
 
 void ImportDialog::showFaults(const Problems& problems) {
+    import_->setEnabled(false);
     said_->setText(tr("Nothing can be imported before this is put right in the file: %n faults.", nullptr, static_cast<int>(problems.size())));
     for (const auto& problem : problems) faults_->addItem(QString::fromStdString(describe(problem)));
     faults_->show();

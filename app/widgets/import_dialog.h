@@ -31,6 +31,7 @@ public:
     QListWidget* faults() const { return faults_; }
 
 private:
+    void guessTable(); //!< by its columns, where the file's name does not tell
     void preview();
     void previewTable();
     void previewBook();

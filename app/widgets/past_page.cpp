@@ -20,6 +20,8 @@ namespace winterlarder::desk {
 
 namespace {
 
+constexpr int leastRows = 6; // of the table that are seen, its header one or two of them
+
 QTableView* forecastTable(QWidget* parent, PastForecastModel* model) {
     auto* table = new QTableView(parent);
     table->setModel(model);
@@ -33,7 +35,8 @@ QTableView* forecastTable(QWidget* parent, PastForecastModel* model) {
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table->horizontalHeader()->setSectionResizeMode(PastForecastModel::ColonyColumn, QHeaderView::Stretch);
+    table->horizontalHeader()->setStretchLastSection(true);
+    table->setMinimumHeight(leastRows * table->verticalHeader()->defaultSectionSize());
     return table;
 }
 

@@ -20,6 +20,9 @@ constexpr double dot = 5;     // its radius
 constexpr double loupeRadius = 74;
 constexpr double loupeZoom = 4; // against the view, at least
 constexpr double mostZoom = 16;
+constexpr double seenEdge = 30; // px from the edge that a point moved by keys keeps
+constexpr double fastSteps = 10;
+constexpr QColor chosenColour(80, 150, 220);
 
 } // namespace
 
@@ -56,6 +59,7 @@ void PhotographView::choosePoint(int point) {
     if (kept == chosen_) return;
     chosen_ = kept;
     announce();
+    if (chosen_ >= 0) reveal(points_[static_cast<std::size_t>(chosen_)].at);
     update();
     emit pointChosen(chosen_);
 }
@@ -84,6 +88,20 @@ void PhotographView::zoomAt(QPointF place, double factor) {
     zoom_ = wanted;
     offset_ = place - kept * zoom_;
     fitted_ = false;
+    update();
+}
+
+void PhotographView::zoomAtChosen(double factor) {
+    const bool any = chosen_ >= 0 && chosen_ < static_cast<int>(points_.size());
+    zoomAt(any ? toWidget(points_[static_cast<std::size_t>(chosen_)].at) : QPointF(rect().center()), factor);
+}
+
+void PhotographView::reveal(QPointF at) {
+    const QPointF shown = toWidget(at);
+    const QPointF seen(std::clamp(shown.x(), std::min(seenEdge, width() / 2.0), std::max(width() - seenEdge, width() / 2.0)),
+                       std::clamp(shown.y(), std::min(seenEdge, height() / 2.0), std::max(height() - seenEdge, height() / 2.0)));
+    if (fitted_ || seen == shown) return;
+    offset_ += seen - shown;
     update();
 }
 
@@ -124,9 +142,12 @@ void PhotographView::paintEvent(QPaintEvent*) {
     for (int i = 0; i < static_cast<int>(points_.size()); ++i) {
         const QPointF at = toWidget(points_[static_cast<std::size_t>(i)].at);
         const bool chosen = i == chosen_;
-        painter.setBrush(chosen ? QBrush(Qt::white) : QBrush(QColor(255, 255, 255, 120)));
-        painter.setPen(QPen(Qt::black, chosen ? 3 : 1.5));
-        painter.drawEllipse(at, chosen ? dot + 1.5 : dot, chosen ? dot + 1.5 : dot);
+        const double radius = chosen ? dot + 1.5 : dot;
+        painter.setBrush(chosen ? QBrush(chosenColour) : QBrush(Qt::white));
+        painter.setPen(QPen(lightEdge, chosen ? 5 : 3.5));
+        painter.drawEllipse(at, radius, radius);
+        painter.setPen(QPen(ink, chosen ? 2.5 : 1.5));
+        painter.drawEllipse(at, radius, radius);
     }
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);
@@ -190,28 +211,29 @@ int PhotographView::pointAt(QPointF place) const {
     return nearest;
 }
 
-void PhotographView::move(int point, QPointF at, bool finished) {
-    const QPointF kept(std::clamp(at.x(), -0.25 * picture_.width(), 1.25 * picture_.width()), std::clamp(at.y(), -0.25 * picture_.height(), 1.25 * picture_.height()));
-    points_[static_cast<std::size_t>(point)].at = kept;
+QPointF PhotographView::kept(QPointF at) const {
+    return {std::clamp(at.x(), -0.25 * picture_.width(), 1.25 * picture_.width()), std::clamp(at.y(), -0.25 * picture_.height(), 1.25 * picture_.height())};
+}
+
+void PhotographView::put(int point, QPointF at) {
+    points_[static_cast<std::size_t>(point)].at = at;
     announce();
     update();
-    emit pointMoved(point, kept, finished);
 }
 
 void PhotographView::mousePressEvent(QMouseEvent* event) {
     if (picture_.isNull()) return;
-    const bool pans = event->button() == Qt::RightButton || event->button() == Qt::MiddleButton || (event->modifiers() & Qt::ControlModifier);
+    loupe_ = false; // of keys
+    const int point = pointAt(event->position());
+    const bool left = event->button() == Qt::LeftButton;
+    const bool pans = event->button() == Qt::RightButton || event->button() == Qt::MiddleButton || (event->modifiers() & Qt::ControlModifier) || (left && point < 0 && !mayAdd_);
     if (pans) {
         panFrom_ = event->position() - offset_;
         setCursor(Qt::ClosedHandCursor);
         return;
     }
-    if (event->button() != Qt::LeftButton) return;
-    const int point = pointAt(event->position());
-    if (point < 0) {
-        if (mayAdd_) emit pointAdded(toPicture(event->position()));
-        return;
-    }
+    if (!left) return;
+    if (point < 0) return emit pointAdded(toPicture(event->position()));
     choosePoint(point);
     moving_ = loupe_ = true;
     grip_ = toWidget(points_[static_cast<std::size_t>(point)].at) - event->position();
@@ -224,9 +246,10 @@ void PhotographView::mouseMoveEvent(QMouseEvent* event) {
         fitted_ = false;
         update();
     } else if (moving_) {
-        move(chosen_, toPicture(event->position() + grip_), false);
+        put(chosen_, kept(toPicture(event->position() + grip_)));
+        emit pointMoved(chosen_, points_[static_cast<std::size_t>(chosen_)].at, false);
     } else {
-        setCursor(pointAt(event->position()) >= 0 ? Qt::SizeAllCursor : mayAdd_ ? Qt::CrossCursor : Qt::ArrowCursor);
+        setCursor(pointAt(event->position()) >= 0 ? Qt::SizeAllCursor : mayAdd_ ? Qt::CrossCursor : Qt::OpenHandCursor);
     }
 }
 
@@ -236,33 +259,48 @@ void PhotographView::mouseReleaseEvent(QMouseEvent* event) {
         unsetCursor();
     } else if (moving_) {
         moving_ = loupe_ = false;
-        move(chosen_, toPicture(event->position() + grip_), true);
+        put(chosen_, kept(toPicture(event->position() + grip_)));
+        emit pointMoved(chosen_, points_[static_cast<std::size_t>(chosen_)].at, true);
     }
 }
 
 // ---- keys -----------------------------------------------------------------------------------------------------------------
 
+// A pixel of the screen, so that a step is seen however large the picture; closer in, one of the picture.
 void PhotographView::moveByKey(QPointF by) {
     if (chosen_ < 0 || chosen_ >= static_cast<int>(points_.size())) return;
     loupe_ = true;
-    move(chosen_, points_[static_cast<std::size_t>(chosen_)].at + by, true);
+    put(chosen_, kept(points_[static_cast<std::size_t>(chosen_)].at + by * std::max(1.0, 1 / zoom_)));
+    const QPointF at = points_[static_cast<std::size_t>(chosen_)].at;
+    reveal(at);
+    emit pointNudged(chosen_, at);
+}
+
+// Where the chosen point is, to be moved on from there.
+void PhotographView::addByKey() {
+    if (!mayAdd_) return;
+    const bool any = chosen_ >= 0 && chosen_ < static_cast<int>(points_.size());
+    emit pointAddedAfter(any ? chosen_ : -1, any ? points_[static_cast<std::size_t>(chosen_)].at : toPicture(rect().center()));
 }
 
 void PhotographView::keyPressEvent(QKeyEvent* event) {
-    const double step = event->modifiers() & Qt::ShiftModifier ? 10 : 1;
-    const QPointF middle = rect().center();
+    const bool shift = event->modifiers() & Qt::ShiftModifier;
+    const double step = shift ? fastSteps : 1;
     const int count = static_cast<int>(points_.size());
     switch (event->key()) {
     case Qt::Key_Left: return moveByKey({-step, 0});
     case Qt::Key_Right: return moveByKey({step, 0});
     case Qt::Key_Up: return moveByKey({0, -step});
     case Qt::Key_Down: return moveByKey({0, step});
-    case Qt::Key_Space: return count > 0 ? choosePoint((chosen_ + 1) % count) : void();
-    case Qt::Key_Insert: return mayAdd_ ? emit pointAdded(toPicture(middle)) : void();
+    case Qt::Key_Space: return count > 0 ? choosePoint((chosen_ + (shift ? count - 1 : 1)) % count) : void();
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+    case Qt::Key_Insert: return addByKey();
     case Qt::Key_Delete:
     case Qt::Key_Backspace: return chosen_ >= 0 ? emit pointRemoved(chosen_) : void();
-    case Qt::Key_Plus: return zoomAt(count > 0 && chosen_ >= 0 ? toWidget(points_[static_cast<std::size_t>(chosen_)].at) : middle, 1.25);
-    case Qt::Key_Minus: return zoomAt(middle, 0.8);
+    case Qt::Key_Plus:
+    case Qt::Key_Equal: return zoomAtChosen(zoomStep);
+    case Qt::Key_Minus: return zoomAtChosen(1 / zoomStep);
     case Qt::Key_0: return fit();
     default: QWidget::keyPressEvent(event);
     }

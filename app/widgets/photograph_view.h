@@ -13,8 +13,9 @@
 namespace winterlarder::desk {
 
 //! A picture with points that can be moved and curves drawn over it. The wheel, plus and minus zoom; a drag with the right or middle
-//! button, or with Control, moves the picture; 0 shows all of it. Arrows move the chosen point by a pixel of the picture, with
-//! Shift by ten; Space goes to the next point, Delete takes it away. A loupe shows what is under the point that is being moved.
+//! button, with Control, or anywhere beside the points where none can be added, moves the picture; 0 shows all of it. Arrows move the
+//! chosen point by a pixel of the screen (never less than one of the picture), with Shift by ten; Space goes to the next point, with
+//! Shift to the one before, Return adds one after the chosen, Delete takes it away. A loupe shows what is under the point being moved.
 //! Tested: tests/app/photograph_window_test.cpp.
 class PhotographView : public QWidget {
     Q_OBJECT
@@ -30,6 +31,10 @@ public:
         QBrush fill;
     };
 
+    static constexpr double zoomStep = 1.25;
+    //! Of lines over the picture: dark, with a light edge, so that it is seen on honey, on brood and on new comb alike.
+    static constexpr QColor ink{34, 24, 12}, lightEdge{255, 255, 255, 220};
+
     explicit PhotographView(QWidget* parent = nullptr);
 
     void showPicture(const QImage& picture);
@@ -41,6 +46,7 @@ public:
 
     void fit();
     void zoomAt(QPointF place, double factor);
+    void zoomAtChosen(double factor); //!< at the middle where no point is chosen
     double zoom() const { return zoom_; }
     QPointF toWidget(QPointF picture) const { return offset_ + picture * zoom_; }
     QPointF toPicture(QPointF widget) const { return (widget - offset_) / zoom_; }
@@ -49,8 +55,10 @@ public:
     QSize minimumSizeHint() const override { return {320, 220}; }
 
 signals:
-    void pointMoved(int point, QPointF at, bool finished); //!< finished: the hand let go, or a key moved it
+    void pointMoved(int point, QPointF at, bool finished); //!< finished: the hand let go
+    void pointNudged(int point, QPointF at);               //!< a key moved it
     void pointAdded(QPointF at);
+    void pointAddedAfter(int point, QPointF at); //!< -1: the first
     void pointRemoved(int point);
     void pointChosen(int point);
 
@@ -66,8 +74,11 @@ protected:
 
 private:
     int pointAt(QPointF place) const; //!< -1 where none is near
-    void move(int point, QPointF at, bool finished);
+    QPointF kept(QPointF at) const; //!< near the picture
+    void put(int point, QPointF at);
     void moveByKey(QPointF by);
+    void addByKey();
+    void reveal(QPointF at); //!< moves the picture until the place is seen
     void paintLoupe(QPainter& painter) const;
     void announce();
 

@@ -7,6 +7,7 @@
 #include <QDialog>
 
 #include <optional>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -14,6 +15,7 @@ class QButtonGroup;
 class QComboBox;
 class QLabel;
 class QPushButton;
+class QStackedWidget;
 class QTabBar;
 
 namespace winterlarder::desk {
@@ -21,8 +23,9 @@ namespace winterlarder::desk {
 class PhotographView;
 
 //! Measuring a comb on photographs of its faces: open a picture, mark where the comb is, trace its zones over the picture brought
-//! into the comb's true outline. Shares follow every point. Nothing is changed until they are taken. Tested:
-//! tests/app/photograph_window_test.cpp.
+//! into the comb's true outline. Shares follow every point. Nothing is changed until they are taken, and nothing traced is thrown away
+//! unasked. What is said above and below the picture keeps its room, so that the picture stays where it is while it is traced.
+//! Tested: tests/app/photograph_window_test.cpp.
 class PhotographWindow : public QDialog {
     Q_OBJECT
 
@@ -48,19 +51,27 @@ public:
     book::CombRecord measured() const;
     QStringList pictures() const;
     QString readout() const; //!< what is said of it
+    QString hint() const;    //!< what is to be done now, or what went wrong
     QPushButton* takeButton() const { return take_; }
+    QPushButton* undoButton() const { return undoButton_; }
+    QPushButton* redoButton() const { return redoButton_; }
+    QTabBar* stepsBar() const { return steps_; }
 
 public slots:
     void undo();
     void redo();
+    void reject() override; //!< asks first where something was traced
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     QLayout* buildHead();
+    QWidget* buildTools();
     QLayout* buildKinds();
     QLayout* buildFoot();
+    QLayout* buildButtons();
     void connectView();
     void askForPicture();
     PhotographedFace& face() { return faces_[static_cast<std::size_t>(shownFace_)]; }
@@ -73,14 +84,25 @@ private:
     void showPicture();     //!< marks or tracings anew
     void showCurves();
     void showReadout();
+    void showUndo();
+    void say(const QString& words, bool fault);
+    static std::vector<QString> everyHint();
+    QString whatToDo() const; //!< the one for now
+    void pickByHand(hive::TracedKind kind); //!< the picked kind again: the patch before
+    bool setPoint(int point, QPointF at);
     void movePoint(int point, QPointF at, bool finished);
+    void nudgePoint(int point, QPointF at);
     void addPoint(QPointF at);
+    void addPointAfter(int point, QPointF at);
+    hive::Tracing& curveToGrow(); //!< begun where there is none
     void removePoint(int point);
 
     DrawnComb comb_;
     std::vector<PhotographedFace> faces_{2};
     std::vector<std::vector<PhotographedFace>> before_, after_;
     std::optional<std::vector<PhotographedFace>> moving_; //!< as it was before the point began to move
+    using Nudged = std::tuple<int, Step, std::optional<std::size_t>, int>; //!< face, step, curve, point
+    std::optional<Nudged> nudged_; //!< what keys moved last: a row of such steps is undone as one
     int shownFace_ = 0;
     Step step_ = Step::Mark;
     hive::TracedKind kind_ = hive::TracedKind::Capped;
@@ -94,10 +116,12 @@ private:
     QPushButton* open_;
     QLabel* hint_;
     QButtonGroup* kinds_;
-    QWidget* kindsRow_;
+    QStackedWidget* tools_; //!< of the step
     PhotographView* view_;
     QLabel* readout_;
     QPushButton* take_;
+    QPushButton* undoButton_;
+    QPushButton* redoButton_;
 };
 
 //! "capped", "the comb itself".

@@ -27,6 +27,7 @@ namespace winterlarder::desk {
 namespace {
 
 using Quantity = QuantityField::Kind;
+constexpr int columnGap = 26; // px
 constexpr int everyYear = 2001; // any year without a leap day
 
 QLabel* heading(QWidget* parent, const QString& words) {
@@ -34,6 +35,7 @@ QLabel* heading(QWidget* parent, const QString& words) {
     QFont font = label->font();
     font.setBold(true);
     label->setFont(font);
+    label->setWordWrap(true);
     return label;
 }
 
@@ -76,11 +78,34 @@ void PlacePage::build() {
     right->addWidget(said_);
     weather_ = new WeatherPart(yard_, this);
     right->addWidget(weather_);
-    auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(16, 12, 16, 10);
-    across->setSpacing(26);
-    across->addLayout(left, 1);
-    across->addLayout(right, 1);
+    columns_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
+    columns_->setContentsMargins(16, 12, 16, 10);
+    columns_->setSpacing(columnGap);
+    columns_->addLayout(left, 1);
+    columns_->addLayout(right, 1);
+}
+
+void PlacePage::arrange() {
+    if (!columns_) return;
+    const int both = columns_->itemAt(0)->minimumSize().width() + columns_->itemAt(1)->minimumSize().width() + columnGap;
+    const bool beside = width() >= both + columns_->contentsMargins().left() + columns_->contentsMargins().right();
+    const auto wanted = beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
+    if (columns_->direction() == wanted) return;
+    columns_->setDirection(wanted);
+    updateGeometry();
+}
+
+void PlacePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+// As narrow as one column: the other goes below it.
+QSize PlacePage::minimumSizeHint() const {
+    if (!columns_) return QWidget::minimumSizeHint();
+    const QMargins margins = columns_->contentsMargins();
+    const int widest = std::max(columns_->itemAt(0)->minimumSize().width(), columns_->itemAt(1)->minimumSize().width());
+    return {widest + margins.left() + margins.right(), columns_->minimumSize().height()};
 }
 
 QuantityField* PlacePage::quantity(const QString& name, QuantityField::Kind kind, const char* field) {

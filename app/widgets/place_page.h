@@ -10,6 +10,7 @@
 #include <map>
 #include <vector>
 
+class QBoxLayout;
 class QCheckBox;
 class QComboBox;
 class QDateEdit;
@@ -25,7 +26,7 @@ class PlaceField;
 class WeatherPart;
 
 //! Place: where the yard is, its climate, the dates its winter turns on, the keeper's wishes, and what sugar costs. Each change is
-//! written to the book at once. Tested: tests/app/pages_test.cpp.
+//! written to the book at once. Two columns, one below the other where the window is too narrow for both. Tested: tests/app/pages_test.cpp.
 class PlacePage : public QWidget {
     Q_OBJECT
 
@@ -40,10 +41,12 @@ public:
     QuantityField* risk() const { return risk_; }
     WeatherPart* weather() const { return weather_; }
     QCheckBox* ownClimate() const { return own_; }
+    QSize minimumSizeHint() const override;
     QuantityField* monthField(int month) const { return months_.at(static_cast<std::size_t>(month)); }
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     //! A date of the season: the climate's, or the keeper's own for every year.
@@ -57,6 +60,7 @@ private:
     using Change = std::function<void(book::Yard&)>;
 
     void build();
+    void arrange(); //!< beside or below each other, as there is room
     void refreshSoon();
     QLayout* buildWhere();
     QLayout* buildSeason();
@@ -74,6 +78,7 @@ private:
     bool built_ = false;
     bool soon_ = false;
     bool showing_ = false;
+    QBoxLayout* columns_ = nullptr;
     QLineEdit* name_ = nullptr;
     PlaceField* place_ = nullptr;
     QuantityField* elevation_ = nullptr;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/story_page.h"
 
+#include "widgets/card.h"
 #include "widgets/entry_forms.h"
 #include "widgets/fields.h"
 #include "widgets/past_page.h"
@@ -30,7 +31,7 @@ StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     stack_->addWidget(records_);
     stack_->addWidget(steps_);
     past_ = new PastPage(yard_, this);
-    stack_->addWidget(past_);
+    stack_->addWidget(withRoom(past_, stack_));
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(12, 8, 12, 8);
     down->addWidget(which_, 0, Qt::AlignLeft);

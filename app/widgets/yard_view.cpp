@@ -12,7 +12,6 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QTabWidget>
 #include <QTableView>
 #include <QTimer>
@@ -73,17 +72,10 @@ QString giftWords(const advice::CombGift& gift) {
 YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
     answer_ = new AnswerPanel(this);
     place_ = new PlacePage(yard_, this);
-    place_->setObjectName(QStringLiteral("page"));
-    auto* room = new QScrollArea(this);
-    room->setWidgetResizable(true);
-    room->setFrameShape(QFrame::NoFrame);
-    room->setFocusPolicy(Qt::NoFocus);
-    room->setWidget(place_);
-    room->viewport()->setObjectName(QStringLiteral("page"));
     pages_ = new QTabWidget(this);
     pages_->setAccessibleName(tr("Pages of the yard"));
     pages_->addTab(buildPlan(), tr("&Plan"));
-    pages_->addTab(room, tr("P&lace"));
+    pages_->addTab(withRoom(place_, pages_), tr("P&lace"));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(12);

@@ -34,17 +34,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>First forage comes %1 days later than the climate says (SD %2; %n springs).</source>
+        <source>First forage comes %1 days later than the climate says (give or take %2; %n springs).</source>
         <translation>
-            <numerusform>First forage comes %1 days later than the climate says (SD %2; one spring).</numerusform>
-            <numerusform>First forage comes %1 days later than the climate says (SD %2; %n springs).</numerusform>
+            <numerusform>First forage comes %1 days later than the climate says (give or take %2; one spring).</numerusform>
+            <numerusform>First forage comes %1 days later than the climate says (give or take %2; %n springs).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>First forage comes %1 days earlier than the climate says (SD %2; %n springs).</source>
+        <source>First forage comes %1 days earlier than the climate says (give or take %2; %n springs).</source>
         <translation>
-            <numerusform>First forage comes %1 days earlier than the climate says (SD %2; one spring).</numerusform>
-            <numerusform>First forage comes %1 days earlier than the climate says (SD %2; %n springs).</numerusform>
+            <numerusform>First forage comes %1 days earlier than the climate says (give or take %2; one spring).</numerusform>
+            <numerusform>First forage comes %1 days earlier than the climate says (give or take %2; %n springs).</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -64,6 +64,20 @@ RC_GTEST_PROP(CombLayout, AtTheHeightForAWidthTheWidthDecides, ()) {
     if (scale < 0.36 - 1e-9) RC_ASSERT(std::abs(taller[0].drawn.height() - laid[0].drawn.height()) < 1e-9);
 }
 
+TEST(CombLayout, ALongRowIsBrokenWhereThatMakesItsCombsClearlyLarger) {
+    const auto places = box(0, 10, deep);
+    const CombWords words{60, 18, 70};
+    const auto low = layOut(places, {1000, 130}, words), high = layOut(places, {1000, 300}, words);
+    EXPECT_EQ(rowsIn(places, {1000, 130}, words).size(), 1U);
+    const auto rows = rowsIn(places, {1000, 300}, words);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].combs.size(), 5U);
+    EXPECT_GT(high[0].drawn.height(), 1.8 * low[0].drawn.height());
+    EXPECT_LE(high.back().words.bottom(), 300);
+    EXPECT_GT(high[5].drawn.top(), high[0].drawn.bottom()) << "drawn as the rows say";
+    EXPECT_EQ(combBeside(rows, 2, 1), 7) << "and gone through by keys as they are drawn";
+}
+
 TEST(CombLayout, BesideInAShorterRowIsItsLast) {
     auto places = box(0, 10, deep);
     for (const auto& each : box(1, 4, deep)) places.push_back(each);

@@ -23,6 +23,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFile>
+#include <QHeaderView>
 #include <QLabel>
 #include <QTableView>
 #include <QTextStream>
@@ -259,6 +260,17 @@ TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
     EXPECT_EQ(past->table()->model()->rowCount(), 1) << past->said().toStdString();
     EXPECT_TRUE(past->said().contains(QStringLiteral("than the model says"))) << past->said().toStdString();
     EXPECT_TRUE(past->said().contains(QStringLiteral("handbook")));
+    window.resize(1024, 700);
+    window.colonyView()->pages()->setCurrentIndex(4);
+    window.colonyView()->story()->which()->setCurrentIndex(2);
+    QTest::qWait(1);
+    const QAbstractItemView* table = past->table();
+    EXPECT_LE(past->table()->horizontalHeader()->length(), past->table()->viewport()->width()) << "all of it is seen at once";
+    for (int column = 0; column < PastForecastModel::ColumnCount; ++column) {
+        EXPECT_GE(past->table()->columnWidth(column), table->sizeHintForColumn(column)) << "cut off: column " << column;
+        EXPECT_NE(past->table()->horizontalHeader()->sectionResizeMode(column), QHeaderView::Stretch) << "it would be squeezed before any other";
+        EXPECT_FALSE(past->table()->model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString().isEmpty());
+    }
     ASSERT_TRUE(entry().record.learned) << "the answer uses it";
     EXPECT_TRUE(entry().answered->question.learned);
     EXPECT_EQ(entry().record.learned->winters, 1);

@@ -42,6 +42,27 @@ TEST_F(BookDesk, ATableIsPreviewedThenImportedAsOneStep) {
     EXPECT_TRUE(yard.records(first().id)->weighings.empty());
 }
 
+TEST_F(BookDesk, ATableWhoseNameSaysNothingIsKnownByItsColumns) {
+    open({colony("A")});
+    for (const auto& [text, table] : {std::pair("colony,date,gross_kg\nA,2026-09-13,41.5\n", "weighings"), std::pair("colony,date,kg,combs\nA,2026-09-13,4,2\n", "harvests")}) {
+        QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "numbers.csv", text));
+        settle();
+        EXPECT_EQ(dialog->table()->currentText(), QLatin1String(table));
+        EXPECT_TRUE(dialog->said().startsWith(QStringLiteral("1 new"))) << dialog->said().toStdString();
+        delete dialog;
+    }
+}
+
+TEST_F(BookDesk, AFileThatCannotBeReadIsSaid) {
+    open({colony("A")});
+    QPointer<ImportDialog> dialog = new ImportDialog(&book, folder.filePath(QStringLiteral("none.csv")));
+    settle();
+    EXPECT_FALSE(dialog->importButton()->isEnabled());
+    ASSERT_EQ(dialog->faults()->count(), 1);
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("cannot be read"))) << dialog->faults()->item(0)->text().toStdString();
+    delete dialog;
+}
+
 TEST_F(BookDesk, EveryFaultOfATableIsListedAndNothingImported) {
     open({colony("A")});
     QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "weighings.csv", "colony,date,gross_kg\nA,2026-09-31,41.5\nA,2026-09-14,heavy\n"));

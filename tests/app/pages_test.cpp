@@ -9,6 +9,7 @@
 #include "widgets/scale_page.h"
 #include "widgets/start_page.h"
 #include "widgets/story_page.h"
+#include "widgets/weather_part.h"
 #include "widgets/what_if_page.h"
 #include "widgets/yard_view.h"
 
@@ -266,6 +267,58 @@ TEST_F(WindowDesk, TheTableOfCombsWeighsInTheUnitsOfTheKeeper) {
     window.useUnits(UnitSystem::UnitedStates);
     EXPECT_TRUE(honey().contains(QStringLiteral(" lb ("))) << honey().toStdString();
     window.useUnits(UnitSystem::Metric);
+}
+
+TEST_F(WindowDesk, AYardTriedOutIsKeptAsABookWhileAColonyIsLookedAt) {
+    answerSlowly();
+    window.openCases({colony("Apple"), colony("Pear")});
+    settle();
+    look(1);
+    ASSERT_TRUE(window.isTemporary());
+    ASSERT_NE(window.yard()->records(entry().id), nullptr);
+    window.copyBookTo(file());
+    settle();
+    ASSERT_FALSE(window.isTemporary());
+    EXPECT_EQ(window.book()->state()->file, file());
+    EXPECT_TRUE(window.banner()->said(QStringLiteral("notices")).contains(file())) << "it says where the book is";
+    ASSERT_NE(window.yard()->records(entry().id), nullptr) << "the same colony is read from the other book";
+    EXPECT_TRUE(window.colonyView()->look()->newLookButton()->isEnabled());
+}
+
+TEST_F(WindowDesk, AYardTriedOutIsNotGivenUpForABookThatIsThere) {
+    { const auto made = invented::bookOf(file(), {colony("Another")}); }
+    answerSlowly();
+    window.openCases({colony("Apple"), colony("Pear")});
+    settle();
+    window.copyBookTo(file());
+    settle();
+    EXPECT_TRUE(window.isTemporary());
+    EXPECT_EQ(window.yard()->colonies().size(), 2U);
+    EXPECT_FALSE(window.banner()->said(QStringLiteral("refused")).isEmpty());
+    const QString elsewhere = folder.filePath(QStringLiteral("elsewhere.larder"));
+    window.copyBookTo(elsewhere);
+    settle();
+    EXPECT_EQ(window.book()->state()->file, elsewhere);
+}
+
+TEST_F(WindowDesk, ThePlaceFitsANarrowWindow) {
+    answerSlowly();
+    open({colony("Apple")});
+    window.choose({});
+    window.yardView()->pages()->setCurrentIndex(1);
+    settle();
+    auto* place = window.yardView()->place();
+    const auto seen = [place] { return place->parentWidget()->width(); };
+    EXPECT_EQ(place->width(), seen());
+    const int beside = place->weather()->mapTo(place, QPoint()).x();
+    EXPECT_GT(beside, place->width() / 3) << "two columns where there is room";
+    window.resize(1024, 700);
+    QTest::qWait(50);
+    EXPECT_EQ(place->width(), seen()) << "nothing is out of sight at the side";
+    EXPECT_LT(place->weather()->mapTo(place, QPoint()).x(), place->width() / 3) << "one below the other";
+    window.resize(1360, 900);
+    QTest::qWait(50);
+    EXPECT_EQ(place->weather()->mapTo(place, QPoint()).x(), beside);
 }
 
 TEST_F(WindowDesk, ABookOpenElsewhereSaysSoAndTakesNoEdits) {

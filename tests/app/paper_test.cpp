@@ -11,6 +11,7 @@
 #include <QProcess>
 #include <QTemporaryDir>
 #include <QTextDocument>
+#include <QRegularExpression>
 #include <gtest/gtest.h>
 
 #include <set>
@@ -88,8 +89,36 @@ TEST(ColonyPaper, EveryDemoColonyFitsOnOnePageWithVerdictAmountsAndPicture) {
     }
 }
 
+TEST(ColonyPaper, ThePictureGivesWayBeforeASecondPageIsBegun) {
+    int many = 0;
+    for (const auto& colony : demoColonies()) {
+        const auto longer = std::make_shared<AnsweredColony>(*colony.answered);
+        auto& reasons = longer->answer.advice.reasons;
+        if (reasons.size() + longer->answer.advice.cautions.size() < 25) continue;
+        ++many;
+        for (int i = 0; i < 8; ++i) reasons.push_back(reasons.front());
+        auto entry = colony;
+        entry.answered = longer;
+        const auto paper = colonySheet(entry, *invented::shipped());
+        ASSERT_TRUE(paper);
+        EXPECT_EQ(pagesOf(*paper), 1) << paper->footer.toStdString();
+    }
+    EXPECT_GT(many, 0);
+}
+
+TEST(YardPaper, NumbersStayWithTheirUnitsAndBrackets) {
+    const QString html = yardSheet(demoYard(), {}, invented::shipped().get()).html;
+    const auto table = html.indexOf(print::headingOf("colonies"));
+    ASSERT_GE(table, 0);
+    const QString colonies = html.mid(table, html.indexOf(QStringLiteral("</table>"), table) - table);
+    EXPECT_TRUE(colonies.contains(QStringLiteral("\u00a0kg"))) << colonies.left(800).toStdString();
+    EXPECT_TRUE(colonies.contains(QStringLiteral("\u00a0to\u00a0")));
+    EXPECT_FALSE(colonies.contains(QStringLiteral(" kg")));
+    EXPECT_FALSE(colonies.contains(QRegularExpression(QStringLiteral("\\([^)]* ")))) << "no break inside brackets";
+}
+
 TEST(YardPaper, TheDemoYardTakesAtMostTwoPagesAndNamesEveryVisit) {
-    const auto paper = yardSheet(demoYard(), invented::shipped().get());
+    const auto paper = yardSheet(demoYard(), {}, invented::shipped().get());
     const DemoPaper sheet(paper);
     EXPECT_LE(sheet.pages, 2);
     EXPECT_EQ(sheet.pdfPages(), sheet.pages);
@@ -99,6 +128,20 @@ TEST(YardPaper, TheDemoYardTakesAtMostTwoPagesAndNamesEveryVisit) {
             for (const auto& visit : feed->visits) EXPECT_TRUE(sheet.text.contains(spaced(words::dateWithWeekday(visit.date))));
     }
     EXPECT_TRUE(sheet.text.contains(QStringLiteral("To buy and to bring")));
+}
+
+TEST(YardPaper, ColoniesStandInTheOrderOfTheWindowsList) {
+    const auto& colonies = demoYard().colonies();
+    const std::vector<ColonyId> order{colonies[4].id, colonies[2].id, colonies[0].id};
+    const auto name = [&](std::size_t at) { return QString::fromStdString(*colonies[at].record.colony); };
+    const QString html = yardSheet(demoYard(), order, invented::shipped().get()).html;
+    const auto table = html.indexOf(print::headingOf("colonies"));
+    ASSERT_GE(table, 0);
+    const auto row = [&](std::size_t at) { return html.indexOf(name(at), table); };
+    EXPECT_LT(row(4), row(2));
+    EXPECT_LT(row(2), row(0));
+    EXPECT_LT(row(0), row(1)) << "who is not named comes after";
+    EXPECT_LT(row(1), row(3));
 }
 
 // The colour a card has on the screen would be a haze on paper; lines stay dark enough without their colours.
@@ -151,7 +194,7 @@ TEST(Paper, ALongYardRunsOverPagesAndRepeatsItsHeadings) {
         const auto id = invented::add(yard, invented::colony(("Colony " + std::to_string(i)).c_str()));
         yard.takeAnswer(id, invented::answered(yard.find(id)->record, {advice::Verdict::Feed, 9, 20}));
     }
-    const DemoPaper sheet(yardSheet(yard, invented::shipped().get()));
+    const DemoPaper sheet(yardSheet(yard, {}, invented::shipped().get()));
     EXPECT_GT(sheet.pages, 3);
     EXPECT_EQ(sheet.pdfPages(), sheet.pages);
     EXPECT_GT(sheet.text.count(QStringLiteral("day colony what")), 1) << sheet.text.left(400).toStdString();
@@ -166,7 +209,7 @@ TEST(Paper, NoHeadingIsLeftAloneAtTheFootOfAPage) {
         const auto id = invented::add(yard, invented::colony(("Colony " + std::to_string(i)).c_str()));
         yard.takeAnswer(id, invented::answered(yard.find(id)->record, {advice::Verdict::Feed, 9, 20}));
         if (i < 30 || i % 6) continue;
-        const DemoPaper sheet(yardSheet(yard, invented::shipped().get()));
+        const DemoPaper sheet(yardSheet(yard, {}, invented::shipped().get()));
         for (int page = 1; page < sheet.pages; ++page) {
             const QString number = QString::number(page);
             auto lines = DemoPaper::read({QStringLiteral("-layout"), QStringLiteral("-f"), number, QStringLiteral("-l"), number, sheet.path, QStringLiteral("-")}, QStringLiteral("pdftotext"))
@@ -179,7 +222,7 @@ TEST(Paper, NoHeadingIsLeftAloneAtTheFootOfAPage) {
 }
 
 TEST(Paper, WhereItCannotBeWrittenItSaysSo) {
-    EXPECT_FALSE(saveSheet(yardSheet(demoYard()), QStringLiteral("/no/such/folder/sheet.pdf")));
+    EXPECT_FALSE(saveSheet(yardSheet(demoYard(), {}), QStringLiteral("/no/such/folder/sheet.pdf")));
 }
 
 TEST(SheetWords, EveryIdOfASheetHasWords) {

@@ -206,7 +206,7 @@ TEST(YardSheet, HoldsEveryColonyAndEveryJob) {
     Yard yard;
     const auto id = invented::add(yard, invented::colony("Apple & <Pear>"));
     yard.takeAnswer(id, invented::answered(yard.find(id)->record, {advice::Verdict::Feed, 9, 20}));
-    const Paper sheet = yardSheet(yard);
+    const Paper sheet = yardSheet(yard, {});
     EXPECT_TRUE(sheet.html.contains(QStringLiteral("Apple &amp; &lt;Pear&gt;")));
     EXPECT_TRUE(sheet.html.contains(QStringLiteral("Buy 6.0 kg of white sugar")));
     const QTemporaryDir folder;
