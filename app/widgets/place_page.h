@@ -36,6 +36,7 @@ public:
     QLineEdit* name() const { return name_; }
     PlaceField* place() const { return place_; }
     QuantityField* elevation() const { return elevation_; }
+    QuantityField* price() const { return price_; }
     QuantityField* reserve() const { return reserve_; }
     QuantityField* risk() const { return risk_; }
     WeatherPart* weather() const { return weather_; }
@@ -44,6 +45,7 @@ public:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override; //!< words and heights in other units
 
 private:
     //! A date of the season: the climate's, or the keeper's own for every year.
@@ -67,6 +69,7 @@ private:
                    std::optional<climate::SeasonDate> climate::SeasonDates::*derived);
     void change(const Change& change);
     void writeOwnClimate();
+    void namePrice();
     void showSeason(const book::Yard& yard);
     void showClimate(const book::Yard& yard);
 
@@ -84,6 +87,7 @@ private:
     std::vector<QuantityField*> months_;
     std::vector<SeasonField> season_;
     QuantityField *risk_ = nullptr, *reserve_ = nullptr, *visits_ = nullptr, *price_ = nullptr, *bag_ = nullptr;
+    QLabel* priceOf_ = nullptr;
     std::vector<QCheckBox*> weekdays_;
     QLineEdit* currency_ = nullptr;
     QPlainTextEdit* notes_ = nullptr;
