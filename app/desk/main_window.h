@@ -20,7 +20,6 @@
 
 class QAction;
 class QComboBox;
-class QDateEdit;
 class QLabel;
 class QMenu;
 class QStackedWidget;
@@ -32,6 +31,7 @@ class Adviser;
 class Answering;
 class Banner;
 class ColonyView;
+class DayField;
 class Following;
 class LatestWork;
 class Learning;
@@ -78,7 +78,7 @@ public:
     YardView* yardView() { return yardView_; }
     StartPage* startPage() { return start_; }
     Banner* banner() { return banner_; }
-    QDateEdit* dayField() { return day_; }
+    DayField* dayField() { return day_; }
     QAction* undoAction() { return undo_; }
     QAction* redoAction() { return redo_; }
     WhyWindow* whyWindow();
@@ -154,7 +154,7 @@ private:
     QWidget* yardPane_ = nullptr;
     QListView* list_ = nullptr;
     QComboBox* yards_ = nullptr;
-    QDateEdit* day_ = nullptr;
+    DayField* day_ = nullptr;
     QStackedWidget* right_ = nullptr;
     StartPage* start_ = nullptr;
     YardView* yardView_ = nullptr;

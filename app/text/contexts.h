@@ -11,6 +11,7 @@ struct Arguments { Q_DECLARE_TR_FUNCTIONS(Arguments) };
 struct Choices { Q_DECLARE_TR_FUNCTIONS(Choices) };
 struct CombTyping { Q_DECLARE_TR_FUNCTIONS(CombTyping) };
 struct CommandLine { Q_DECLARE_TR_FUNCTIONS(CommandLine) };
+struct Days { Q_DECLARE_TR_FUNCTIONS(Days) };
 struct DrawnCombs { Q_DECLARE_TR_FUNCTIONS(DrawnCombs) };
 struct EntryForms { Q_DECLARE_TR_FUNCTIONS(EntryForms) };
 struct Fields { Q_DECLARE_TR_FUNCTIONS(Fields) };

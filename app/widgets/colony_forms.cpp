@@ -2,11 +2,11 @@
 #include "text/choice_words.h"
 #include "text/contexts.h"
 #include "widgets/boxes_field.h"
+#include "widgets/day_field.h"
 #include "widgets/entry_forms.h"
 #include "widgets/place_field.h"
 
 #include <QCheckBox>
-#include <QDateEdit>
 #include <QPlainTextEdit>
 
 namespace winterlarder::desk {
@@ -102,7 +102,7 @@ EntryForm* askForHive(QWidget* parent, Yard* yard, const book::Housing& housing)
     auto* note = form->lines(say::EntryForms::tr("&Note"), housing.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = housing;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.hive = hive->read(now.hive);
         now.note = plain(note);
         const bool added = now.id == book::HousingId{};
@@ -131,7 +131,7 @@ EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
     fit();
     form->setEdit([=]() -> EntryForm::Made {
         auto now = fate;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.fate = chosen<book::FateKind>(what);
         now.note = plain(note);
         now.cause = now.fate == book::FateKind::Dead ? plain(cause) : std::string();
@@ -176,7 +176,7 @@ EntryForm* askForMove(QWidget* parent, Yard* yard, const book::Move& move) {
     auto* note = form->lines(say::EntryForms::tr("&Note"), move.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = move;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.yard = {chosen<std::int64_t>(to)};
         now.note = plain(note);
         const bool added = now.id == book::MoveId{};

@@ -125,6 +125,8 @@ QPushButton[accent="true"]:focus { border: 2px solid %text; }
 QPushButton[accent="true"]:disabled { background: transparent; color: %quiet; }
 QPushButton[chip="true"], QToolButton[chip="true"] { border-radius: 9px; padding: 1px 11px; }
 QPushButton[chip="true"]:focus, QToolButton[chip="true"]:focus { padding: 0px 10px; }
+QToolButton[calendar="true"] { padding: 1px 3px; border-radius: 4px; }
+QToolButton[calendar="true"]:focus { padding: 0px 2px; }
 QToolButton[chip="true"] { padding-right: 20px; }
 QToolButton[chip="true"]:focus { padding-right: 19px; }
 QToolButton::menu-indicator { subcontrol-position: right center; right: 7px; }

@@ -6,13 +6,14 @@
 #include "plots/curve_plot.h"
 #include "text/choice_words.h"
 #include "widgets/card.h"
+#include "widgets/day_field.h"
 #include "widgets/flow_layout.h"
 #include "widgets/place_field.h"
 #include "widgets/weather_part.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
+#include <QEvent>
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QLocale>
@@ -157,23 +158,22 @@ QLayout* PlacePage::buildOwnClimate() {
 void PlacePage::addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
                           std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
     const int row = grid->rowCount();
-    SeasonField field{date, derived, new QCheckBox(words, this), new QDateEdit(this), quietLabel(this, false)};
+    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)), quietLabel(this, false)};
     field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
-    field.day->setDisplayFormat(tr("d MMMM"));
-    field.day->setAccessibleName(tr("Day: %1").arg(words));
-    field.day->setKeyboardTracking(false);
+    field.day->leaveOutTheYear();
+    field.day->setRange(Date::of(everyYear, 1, 1), Date::of(everyYear, 12, 31));
     grid->addWidget(field.own, row, 0);
     grid->addWidget(field.day, row, 1);
     grid->addWidget(field.said, row, 2);
     const auto write = [this, field] {
         if (showing_) return;
         field.day->setEnabled(field.own->isChecked());
-        const QDate day = field.day->date();
+        const Date day = field.day->day();
         const auto own = field.own->isChecked() ? book::DayOfYear::of(day.month(), day.day()) : std::nullopt;
         change([&](book::Yard& yard) { yard.season.*field.date = own; });
     };
     connect(field.own, &QCheckBox::toggled, this, write);
-    connect(field.day, &QDateEdit::dateChanged, this, write);
+    connect(field.day, &DayField::told, this, write);
     season_.push_back(field);
 }
 
@@ -298,7 +298,7 @@ void PlacePage::showSeason(const book::Yard& yard) {
         const auto* date = derived && (derived->*field.derived) ? &*(derived->*field.derived) : nullptr;
         const QDate climateDay = date ? words::toQDate(winter.date(date->day)) : QDate(everyYear, 10, 1);
         const int day = own ? own->day : climateDay.day(), month = own ? own->month : climateDay.month();
-        field.day->setDate(QDate(everyYear, month, std::min(day, QDate(everyYear, month, 1).daysInMonth())));
+        field.day->show(*Date::of(everyYear, month, std::min(day, QDate(everyYear, month, 1).daysInMonth())));
         field.said->setText(!date ? tr("not known") : date->exact ? words::date(winter.date(date->day)) : tr("%1, give or take %n days", nullptr, static_cast<int>(date->sdDays + 0.5)).arg(words::date(winter.date(date->day))));
     }
 }

@@ -12,7 +12,6 @@
 
 class QCheckBox;
 class QComboBox;
-class QDateEdit;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
@@ -21,6 +20,7 @@ class QPlainTextEdit;
 namespace winterlarder::desk {
 
 class CurvePlot;
+class DayField;
 class PlaceField;
 class WeatherPart;
 
@@ -53,7 +53,7 @@ private:
         std::optional<book::DayOfYear> book::YardSeason::*date;
         std::optional<climate::SeasonDate> climate::SeasonDates::*derived;
         QCheckBox* own;
-        QDateEdit* day;
+        DayField* day;
         QLabel* said;
     };
     using Change = std::function<void(book::Yard&)>;
