@@ -32,6 +32,12 @@ struct HiveFields {
         nucleus = form->flag(say::EntryForms::tr("Kept &small on purpose"), hive.nucleus);
         tare = form->quantity(say::EntryForms::tr("&Empty weight, if known"), Quantity::Mass, "hive.tare_kg", hive.tare ? std::optional(hive.tare->value()) : std::nullopt);
     }
+    //! What is wrong with the boxes, with the focus on it.
+    QString fault() const {
+        const QString wrong = boxes->fault();
+        if (!wrong.isEmpty()) boxes->goToFault();
+        return wrong;
+    }
     book::HiveRecord read(book::HiveRecord hive) const {
         hive.boxes = boxes->boxes();
         hive.shell = chosen<book::Shell>(shell);
@@ -79,6 +85,7 @@ EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony)
         auto now = colony;
         now.name = plain(name);
         if (now.name.empty()) return say::EntryForms::tr("The colony needs a name.");
+        if (const QString wrong = hive ? hive->fault() : QString(); !wrong.isEmpty()) return wrong;
         if (hive) now.hive = hive->read(now.hive);
         now.beeKind = chosenOrNot<book::BeeKind>(bees);
         now.queenYear = year->value() ? std::optional(static_cast<int>(*year->value())) : std::nullopt;
@@ -101,6 +108,7 @@ EntryForm* askForHive(QWidget* parent, Yard* yard, const book::Housing& housing)
     const auto hive = std::make_shared<HiveFields>(form, yard, housing.hive);
     auto* note = form->lines(say::EntryForms::tr("&Note"), housing.note);
     form->setEdit([=]() -> EntryForm::Made {
+        if (const QString wrong = hive->fault(); !wrong.isEmpty()) return wrong;
         auto now = housing;
         now.date = day->day();
         now.hive = hive->read(now.hive);

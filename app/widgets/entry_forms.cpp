@@ -286,6 +286,16 @@ book::Look newLook(const ColonyRecords& records, Date day) {
     return look;
 }
 
+book::Housing housingOn(const ColonyRecords& records, Date day) {
+    book::Housing now{.colony = records.colony.id, .date = day, .hive = records.colony.hive};
+    for (const auto& housing : records.housings) {
+        if (housing.date > day) break;
+        now.hive = housing.hive;
+        if (housing.date == day) now = housing;
+    }
+    return now;
+}
+
 std::vector<book::CombRecord> emptyCombs(const book::HiveRecord& hive, const ReferenceData& reference) {
     std::vector<book::CombRecord> combs;
     for (const auto& box : hive.boxes) {
