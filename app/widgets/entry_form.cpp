@@ -34,17 +34,22 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     fault_->setProperty("fault", true);
     fault_->setAccessibleDescription(tr("What is wrong"));
     fault_->hide();
+    auto* down = new QVBoxLayout(this);
+    down->addLayout(form_);
+    down->addWidget(fault_);
+    down->addStretch(1);
+    setMinimumWidth(fontMetrics().averageCharWidth() * 64);
+}
+
+// Made once all fields are, so that the Tab key comes to them last.
+void EntryForm::setEdit(std::function<Made()> edit) {
+    edit_ = std::move(edit);
     auto* buttons = new QDialogButtonBox(this);
     saveButton_ = buttons->addButton(tr("W&rite down"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* down = new QVBoxLayout(this);
-    down->addLayout(form_);
-    down->addWidget(fault_);
-    down->addStretch(1);
-    down->addWidget(buttons);
-    setMinimumWidth(fontMetrics().averageCharWidth() * 64);
+    layout()->addWidget(buttons);
 }
 
 void EntryForm::add(const QString& label, QWidget* field) {

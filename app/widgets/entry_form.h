@@ -54,8 +54,8 @@ public:
 
     //! What is to be done to the book, or what is wrong with what was typed.
     using Made = std::variant<book::Edit, QString>;
-    void setEdit(std::function<Made()> edit) { edit_ = std::move(edit); }
-    QPushButton* saveButton() const { return saveButton_; }
+    void setEdit(std::function<Made()> edit); //!< once, after all fields
+    QPushButton* saveButton() const { return saveButton_; } //!< nothing before setEdit()
     QString fault() const; //!< as shown
 
 public slots:
@@ -71,7 +71,7 @@ private:
     Yard* yard_;
     QFormLayout* form_;
     QLabel* fault_;
-    QPushButton* saveButton_;
+    QPushButton* saveButton_ = nullptr;
     std::vector<QuantityField*> quantities_;
     std::vector<DayField*> days_;
     std::function<Made()> edit_;

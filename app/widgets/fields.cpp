@@ -61,6 +61,7 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     layout->setSpacing(4);
     layout->addWidget(number_);
     layout->addWidget(kind_);
+    setTabOrder(number_, kind_);
     connect(kind_, &QComboBox::activated, this, [this] {
         const auto kind = static_cast<BeesToldBy>(kind_->currentData().toInt());
         fit(kind);

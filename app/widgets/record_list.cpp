@@ -122,6 +122,7 @@ QPushButton* RecordList::addButton(const QString& words, std::function<void()> a
     auto* button = new QPushButton(words, addRow_);
     connect(button, &QPushButton::clicked, this, [act = std::move(act)] { act(); });
     adds_->addWidget(button);
+    setTabOrder(adding_.empty() ? static_cast<QWidget*>(table_) : adding_.back(), button);
     button->setEnabled(yard_->writable() && yard_->records(colony_));
     adding_.push_back(button);
     return button;
