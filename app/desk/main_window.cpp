@@ -55,8 +55,8 @@ MainWindow::~MainWindow() = default;
 void MainWindow::buildPanes() {
     auto* desk = new QWidget(this);
     desk->setObjectName(QStringLiteral("desk"));
-    banner_ = new Banner(desk);
     auto* yardPane = buildYardPane(); // made in the order it is read, which is the order of the Tab key
+    banner_ = new Banner(desk, yardPane);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
     connect(colonyView_, &ColonyView::told, this, [this](const QString& notice) { banner_->say(QStringLiteral("notices"), notice); });

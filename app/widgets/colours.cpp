@@ -112,6 +112,7 @@ QLabel { background: transparent; color: %text; }
 #yardPane QListView { background: transparent; border: none; outline: none; }
 QFrame[card="true"] { background: %card; border: 1px solid %edge; border-radius: 7px; }
 #banner { background: %chosen; border: none; border-bottom: 1px solid %edge; }
+#notices { background: %chosen; border: 1px solid %accent; border-radius: 7px; }
 QLabel[quiet="true"] { color: %quiet; }
 QLabel[fault="true"] { color: %fault; font-weight: bold; }
 QLineEdit[faulty="true"] { border: 2px solid %fault; }
