@@ -33,6 +33,7 @@ class Banner;
 class ColonyView;
 class DayField;
 class Following;
+class HelpWindow;
 class LatestWork;
 class Learning;
 class WhyWindow;
@@ -103,6 +104,8 @@ public slots:
     void printYardSheet();
     void saveColonySheet();
     void printColonySheet();
+    void showWords();
+    void showKeys();
     void explain(winterlarder::desk::ColonyId id);
 
 signals:
@@ -160,6 +163,8 @@ private:
     YardView* yardView_ = nullptr;
     ColonyView* colonyView_ = nullptr;
     WhyWindow* why_ = nullptr;
+    HelpWindow* words_ = nullptr; //!< nothing until one is asked for
+    HelpWindow* keys_ = nullptr;
     QAction* undo_ = nullptr;
     QAction* redo_ = nullptr;
     QMenu* recent_ = nullptr;

@@ -17,6 +17,7 @@ struct EntryForms { Q_DECLARE_TR_FUNCTIONS(EntryForms) };
 struct Fields { Q_DECLARE_TR_FUNCTIONS(Fields) };
 struct FollowSections { Q_DECLARE_TR_FUNCTIONS(FollowSections) };
 struct Following { Q_DECLARE_TR_FUNCTIONS(Following) };
+struct Glossary { Q_DECLARE_TR_FUNCTIONS(Glossary) };
 struct Learned { Q_DECLARE_TR_FUNCTIONS(Learned) };
 struct Photograph { Q_DECLARE_TR_FUNCTIONS(Photograph) };
 struct RecordRows { Q_DECLARE_TR_FUNCTIONS(RecordRows) };

@@ -207,6 +207,13 @@ void DayField::openCalendar() {
     popup->openAt(*line_);
 }
 
+std::vector<NamedKeys> DayField::namedKeys() {
+    return {{{Qt::Key_Up, Qt::Key_Down}, tr("the next day, or the day before")},
+            {{Qt::Key_PageUp, Qt::Key_PageDown}, tr("a month later or earlier")},
+            {{Qt::ALT | Qt::Key_Down}, tr("opens the calendar")},
+            {{Qt::Key_Return, Qt::Key_Enter}, tr("takes what was typed")}};
+}
+
 bool DayField::eventFilter(QObject* watched, QEvent* event) {
     if (watched != line_ || event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "text/day_text.h"
+#include "widgets/named_keys.h"
 
 #include <QWidget>
 
@@ -37,6 +38,8 @@ public:
     QLineEdit* line() const { return line_; }
     QToolButton* calendarButton() const { return button_; }
     void openCalendar();
+
+    static std::vector<NamedKeys> namedKeys();
 
 signals:
     void told(winterlarder::Date day); //!< another day was entered by hand

@@ -248,6 +248,15 @@ void PhotographView::moveByKey(QPointF by) {
     move(chosen_, points_[static_cast<std::size_t>(chosen_)].at + by, true);
 }
 
+std::vector<NamedKeys> PhotographView::namedKeys() {
+    return {{{Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down}, tr("moves the point; with Shift ten times as far")},
+            {{Qt::Key_Space}, tr("the next point")},
+            {{Qt::Key_Insert}, tr("a new point in the middle")},
+            {{Qt::Key_Delete, Qt::Key_Backspace}, tr("takes the point away")},
+            {{Qt::Key_Plus, Qt::Key_Minus}, tr("larger or smaller")},
+            {{Qt::Key_0}, tr("the whole picture")}};
+}
+
 void PhotographView::keyPressEvent(QKeyEvent* event) {
     const double step = event->modifiers() & Qt::ShiftModifier ? 10 : 1;
     const QPointF middle = rect().center();

@@ -166,6 +166,10 @@ void RecordList::removeChosen() {
     if (const auto edit = removalOf(row->kind, row->id)) yard_->apply(*edit);
 }
 
+std::vector<NamedKeys> RecordList::namedKeys() {
+    return {{{Qt::Key_Return, Qt::Key_Enter}, tr("opens the entry")}, {{Qt::Key_Delete}, tr("takes the entry out of the book; undo brings it back")}};
+}
+
 bool RecordList::eventFilter(QObject* watched, QEvent* event) {
     if (watched == table_ && event->type() == QEvent::KeyPress) {
         const int key = static_cast<QKeyEvent*>(event)->key();
