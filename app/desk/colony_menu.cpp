@@ -35,7 +35,7 @@ void MainWindow::buildColonyMenu() {
         if (const auto* records = yard_.records(of())) askForColony(this, &yard_, records->colony);
     });
     add(tr("Hi&ve\u2026"), [this, today, of] {
-        if (const auto* colony = yard_.find(of())) askForHive(this, &yard_, {.colony = of(), .date = today(), .hive = colony->record.hive});
+        if (const auto* records = yard_.records(of())) askForHive(this, &yard_, housingOn(*records, today()));
     });
     add(tr("To another &yard\u2026"), [this, today, of] {
         if (const auto* shown = yard_.shownYard()) askForMove(this, &yard_, {.colony = of(), .date = today(), .yard = shown->id});

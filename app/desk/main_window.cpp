@@ -11,6 +11,7 @@
 #include "widgets/banner.h"
 #include "widgets/card.h"
 #include "widgets/colours.h"
+#include "widgets/day_field.h"
 #include "widgets/fields.h"
 #include "widgets/icons.h"
 #include "widgets/why_window.h"
@@ -19,10 +20,10 @@
 
 #include <QApplication>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QScreen>
@@ -54,8 +55,8 @@ MainWindow::~MainWindow() = default;
 void MainWindow::buildPanes() {
     auto* desk = new QWidget(this);
     desk->setObjectName(QStringLiteral("desk"));
-    banner_ = new Banner(desk);
     auto* yardPane = buildYardPane(); // made in the order it is read, which is the order of the Tab key
+    banner_ = new Banner(desk, yardPane);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
     connect(colonyView_, &ColonyView::told, this, [this](const QString& notice) { banner_->say(QStringLiteral("notices"), notice); });
@@ -85,22 +86,23 @@ QWidget* MainWindow::buildYardHead() {
     yards_ = new QComboBox(head);
     nameChoice(yards_, tr("Which yard"));
     yards_->hide();
-    day_ = desk::dayField(head, tr("Day asked about"));
-    day_->setDisplayFormat(tr("d MMMM yyyy"));
+    day_ = new DayField(head, tr("Day asked about"));
+    day_->setForm(tr("d MMMM yyyy"));
     day_->setToolTip(tr("The day asked about: what was written down later does not count yet"));
-    day_->setDateRange(QDate(1900, 1, 1), QDate(2200, 12, 31));
+    day_->setRange(Date::of(1900, 1, 1), Date::of(2200, 12, 31));
     auto* label = quietLabel(head, false);
     label->setText(tr("as of"));
     label->setBuddy(day_);
+    label->setFixedHeight(day_->line()->sizeHint().height()); // beside the day, whatever is said below that
     auto* across = new QHBoxLayout;
-    across->addWidget(label);
+    across->addWidget(label, 0, Qt::AlignTop);
     across->addWidget(day_, 1);
     auto* down = new QVBoxLayout(head);
     down->setContentsMargins(16, 2, 12, 2);
     down->addWidget(yards_);
     down->addLayout(across);
     connect(yards_, &QComboBox::activated, this, [this](int at) { yard_.showYard({yards_->itemData(at).toLongLong()}); });
-    connect(day_, &QDateEdit::dateChanged, this, [this](QDate day) { yard_.showDay(words::fromQDate(day)); });
+    connect(day_, &DayField::told, &yard_, &Yard::showDay);
     return head;
 }
 
@@ -192,8 +194,7 @@ void MainWindow::tellIfSettled() {
 // Which yard, which day, and both in the window's title.
 void MainWindow::showHead() {
     const auto day = yard_.asOf();
-    const QSignalBlocker quiet(day_);
-    if (day) day_->setDate(words::toQDate(*day));
+    if (day) day_->show(*day);
     yards_->clear();
     for (const auto& each : yard_.yards()) yards_->addItem(QString::fromStdString(each.name), static_cast<qlonglong>(each.id.number));
     if (const auto* shown = yard_.shownYard()) yards_->setCurrentIndex(yards_->findData(static_cast<qlonglong>(shown->id.number)));

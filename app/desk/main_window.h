@@ -20,7 +20,6 @@
 
 class QAction;
 class QComboBox;
-class QDateEdit;
 class QLabel;
 class QMenu;
 class QStackedWidget;
@@ -32,7 +31,9 @@ class Adviser;
 class Answering;
 class Banner;
 class ColonyView;
+class DayField;
 class Following;
+class HelpWindow;
 class LatestWork;
 class Learning;
 class WhyWindow;
@@ -80,7 +81,7 @@ public:
     YardView* yardView() { return yardView_; }
     StartPage* startPage() { return start_; }
     Banner* banner() { return banner_; }
-    QDateEdit* dayField() { return day_; }
+    DayField* dayField() { return day_; }
     QAction* undoAction() { return undo_; }
     QAction* redoAction() { return redo_; }
     WhyWindow* whyWindow();
@@ -105,6 +106,8 @@ public slots:
     void printYardSheet();
     void saveColonySheet();
     void printColonySheet();
+    void showWords();
+    void showKeys();
     void explain(winterlarder::desk::ColonyId id);
 
 signals:
@@ -158,12 +161,14 @@ private:
     QWidget* yardPane_ = nullptr;
     QListView* list_ = nullptr;
     QComboBox* yards_ = nullptr;
-    QDateEdit* day_ = nullptr;
+    DayField* day_ = nullptr;
     QStackedWidget* right_ = nullptr;
     StartPage* start_ = nullptr;
     YardView* yardView_ = nullptr;
     ColonyView* colonyView_ = nullptr;
     WhyWindow* why_ = nullptr;
+    HelpWindow* words_ = nullptr; //!< nothing until one is asked for
+    HelpWindow* keys_ = nullptr;
     QAction* undo_ = nullptr;
     QAction* redo_ = nullptr;
     QMenu* recent_ = nullptr;

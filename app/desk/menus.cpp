@@ -7,7 +7,6 @@
 #include <QActionGroup>
 #include <QMenu>
 #include <QMenuBar>
-#include <QMessageBox>
 #include <QTabWidget>
 
 namespace winterlarder::desk {
@@ -116,17 +115,6 @@ void MainWindow::buildViewMenu() {
     addPage(tr("S&tory"), 4, Qt::Key_5);
     addPage(tr("W&hat if"), 5, Qt::Key_6);
     menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
-}
-
-void MainWindow::buildHelpMenu() {
-    auto* menu = menuBar()->addMenu(tr("&Help"));
-    menu->addAction(tr("&Why this answer?"), QKeySequence(Qt::Key_F1), this, [this] { explain(model_->colonyAt(list_->currentIndex().row())); });
-    menu->addAction(tr("&About Winterlarder"), this, [this] {
-        QMessageBox::about(this, tr("About Winterlarder"),
-                           tr("<h3>Winterlarder %1</h3><p>Will what is in the hive last until the first reliable forage?</p>"
-                              "<p>Where disease or medicines are concerned, the bee inspector, the vet and local law come first.</p>"
-                              "<p>Free software under the GNU General Public License, version 3 or later.</p>").arg(QStringLiteral(WINTERLARDER_VERSION)));
-    });
 }
 
 } // namespace winterlarder::desk

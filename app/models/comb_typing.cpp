@@ -46,6 +46,10 @@ Seen nextSeen(Seen seen) {
     }
 }
 
+QString emptyLetter() { return say::CombTyping::tr("E", "key that empties a comb"); }
+QString facesLetter() { return say::CombTyping::tr("F", "key for the faces seen"); }
+QString windowLetter() { return say::CombTyping::tr("W", "key for seen through a window"); }
+
 } // namespace
 
 std::optional<Zone> zoneOf(CombField field) {
@@ -151,13 +155,30 @@ CombTyping::Answer CombTyping::type(const QString& text, bool shift, int comb, c
         const double by = key == QLatin1Char('+') ? step : -step;
         return {true, share(std::clamp(shareOf(record, picked_) + by, 0.0, 1.0), comb, record)};
     }
-    if (isKey(text, say::CombTyping::tr("E", "key that empties a comb"))) return emptyComb(comb, record);
+    if (isKey(text, emptyLetter())) return emptyComb(comb, record);
     std::optional<Seen> seen;
-    if (isKey(text, say::CombTyping::tr("F", "key for the faces seen"))) seen = nextSeen(seenOf(record));
-    if (isKey(text, say::CombTyping::tr("W", "key for seen through a window")))
+    if (isKey(text, facesLetter())) seen = nextSeen(seenOf(record));
+    if (isKey(text, windowLetter()))
         seen = seenOf(record) == Seen::ThroughWindow ? Seen::BothFaces : Seen::ThroughWindow;
     if (!seen) return {};
     return {true, done({comb, withSeen(record, *seen), seenStep(*seen), QStringLiteral("seen")})};
+}
+
+std::vector<std::pair<QStringList, QString>> typingKeys() {
+    std::vector<std::pair<QStringList, QString>> keys;
+    for (const auto field : allFields) keys.push_back({{letterOf(field)}, say::CombTyping::tr("picks %1: digits set its share").arg(nameOf(field))});
+    QStringList whole;
+    for (const auto field : allFields)
+        if (zoneOf(field)) whole << QStringLiteral("Shift+") + letterOf(field);
+    keys.push_back({whole, say::CombTyping::tr("gives the zone all cells that are empty")});
+    QStringList digits;
+    for (int digit = 0; digit <= 9; ++digit) digits << QString::number(digit);
+    keys.push_back({digits, say::CombTyping::tr("the share in tenths; a second digit makes it finer: 7 is 70 %, 75 is 75 %")});
+    keys.push_back({{QStringLiteral("+"), QStringLiteral("-")}, say::CombTyping::tr("5 % more or less")});
+    keys.push_back({{emptyLetter(), QStringLiteral("Del"), QStringLiteral("Backspace")}, say::CombTyping::tr("empties the comb")});
+    keys.push_back({{facesLetter()}, say::CombTyping::tr("both faces seen, one, or none")});
+    keys.push_back({{windowLetter()}, say::CombTyping::tr("seen through a window, or not")});
+    return keys;
 }
 
 CombTyping::Answer CombTyping::emptyComb(int comb, const book::CombRecord& record) {

@@ -6,6 +6,8 @@
 #include <QString>
 
 #include <optional>
+#include <utility>
+#include <vector>
 
 namespace winterlarder::desk {
 
@@ -64,6 +66,9 @@ private:
     std::optional<book::CombRecord> after_;  //!< what typing made of it
     std::optional<int> tenths_;              //!< a first digit that may be refined
 };
+
+//! Every key that types on a comb, as printed on the keyboard ("Shift+C"), with what it does; keys that do one thing together.
+std::vector<std::pair<QStringList, QString>> typingKeys();
 
 //! "70 % capped", the name of a step.
 QString shareStep(CombField field, double share);

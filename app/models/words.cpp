@@ -64,6 +64,10 @@ LengthUnit shownLength() {
     return lengthUnit(chosenStyle().numbers.system);
 }
 
+LengthUnit shownHeight() {
+    return chosenStyle().numbers.system == UnitSystem::Metric ? LengthUnit::Metre : LengthUnit::Foot;
+}
+
 QString name(MassUnit unit) {
     return utf8(symbol(unit));
 }
@@ -115,6 +119,20 @@ QString length(Length length) {
 
 QString litres(Volume volume) {
     return text::volume(volume, style());
+}
+
+QString area(Area area) {
+    return utf8(format(area, style().numbers, areaUnit(style().numbers.system) == AreaUnit::SquareInch ? 0 : 1));
+}
+
+QString height(double metres) {
+    const double shown = valueIn(lengthOf(metres, LengthUnit::Metre), shownHeight());
+    const bool half = shownHeight() == LengthUnit::Metre && std::abs(shown - std::round(shown)) >= 0.05;
+    return QString::fromStdString(format(lengthOf(metres, LengthUnit::Metre), shownHeight(), style().numbers, half ? 1 : 0));
+}
+
+QString distance(double kilometres) {
+    return text::distance(kilometres, style());
 }
 
 QString percent(double share) {

@@ -23,6 +23,7 @@ MassUnit shownMass();
 MassUnit shownSmallMass();
 TemperatureUnit shownTemperature();
 LengthUnit shownLength();
+LengthUnit shownHeight(); //!< of places
 QString name(MassUnit unit);        //!< "kg"
 QString name(VolumeUnit unit);      //!< "L"
 QString name(LengthUnit unit);      //!< "mm"
@@ -37,6 +38,9 @@ QString temperature(Temperature reading, int decimals); //!< "-6 \u00b0C", or "2
 QString temperatureShift(TemperatureDifference shift);  //!< "-0.7 \u00b0C", or "-1.3 \u00b0F"
 QString litres(Volume volume);             //!< "7.8 L"
 QString length(Length length);             //!< "35 mm", or "1.38 in"
+QString area(Area area);                   //!< "8.8 dm\u00b2", or "136 sq in"
+QString height(double metres);            //!< above the sea: "120 m", "12.5 m", or "394 ft"
+QString distance(double kilometres);      //!< "92 km", or "57 miles"
 QString percent(double share);             //!< "85 %"
 QString ofHundred(const Share& share);     //!< "17", a count out of 100 simulated winters
 QString bees(const Spread<BeeCount>& bees); //!< "15,000 (12,000 to 18,500)"

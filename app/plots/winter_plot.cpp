@@ -177,6 +177,14 @@ void WinterPlot::readDay(std::optional<SeasonDay> day) {
     emit dayRead(text);
 }
 
+std::vector<NamedKeys> WinterPlot::namedKeys() {
+    return {{{Qt::Key_Left, Qt::Key_Right}, tr("reads out the day before or the next day")},
+            {{Qt::SHIFT | Qt::Key_Left, Qt::SHIFT | Qt::Key_Right}, tr("a week")},
+            {{Qt::CTRL | Qt::Key_Left, Qt::CTRL | Qt::Key_Right}, tr("a month")},
+            {{Qt::Key_Home, Qt::Key_End}, tr("the first or the last day")},
+            {{Qt::Key_Escape}, tr("reads out no day")}};
+}
+
 void WinterPlot::keyPressEvent(QKeyEvent* event) {
     if (!picture_ || picture_->empty()) return QWidget::keyPressEvent(event);
     const int step = event->modifiers() & Qt::ControlModifier ? 30 : event->modifiers() & Qt::ShiftModifier ? 7 : 1;

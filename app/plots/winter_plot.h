@@ -3,6 +3,7 @@
 
 #include "plots/day_window.h"
 #include "widgets/colours.h"
+#include "widgets/named_keys.h"
 
 #include <QWidget>
 
@@ -50,6 +51,8 @@ public:
 
     QSize sizeHint() const override { return {980, 420}; }
     QSize minimumSizeHint() const override { return {460, 150}; }
+
+    static std::vector<NamedKeys> namedKeys();
 
 signals:
     void dayRead(const QString& text); //!< empty when the pointer has left

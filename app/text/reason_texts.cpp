@@ -8,12 +8,12 @@ namespace winterlarder::text {
 const std::vector<RemarkText>& reasonTexts() {
     static const std::vector<RemarkText> texts{
         // why no answer is given
-        {"far-from-stations", QT_TRANSLATE_NOOP("Remark", "The nearest climate station is %{km:0} km away, and beyond "
-                                                          "600 km none speaks for a place: give a climate of your "
+        {"far-from-stations", QT_TRANSLATE_NOOP("Remark", "The nearest climate station is %{km:distance} away, and beyond "
+                                                          "%{=600 km} none speaks for a place: give a climate of your "
                                                           "own.")},
         {"far-from-stations/unmeasured",
          QT_TRANSLATE_NOOP("Remark",
-                           "No climate station lies within 600 km of the place: give a climate of your own.")},
+                           "No climate station lies within %{=600 km} of the place: give a climate of your own.")},
         {"no-colony", QT_TRANSLATE_NOOP("Remark", "There are no bees in the hive.")},
         {"bees-unknown",
          QT_TRANSLATE_NOOP("Remark",
@@ -132,7 +132,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"date-moved",
          QT_TRANSLATE_NOOP("Remark", "The derived date of %{which:season} gave way to a given one and is now %{to}.")},
         {"season-overrides", QT_TRANSLATE_NOOP("Remark", "Dates of the season were given and not derived.")},
-        {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of %{station:town}, %{km:0} km away.")},
+        {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of %{station:town}, %{km:distance} away.")},
         {"station-used/unmeasured", QT_TRANSLATE_NOOP("Remark", "The climate is that of %{station:town}.")},
         {"height-shift",
          QT_TRANSLATE_NOOP("Remark", "For the height of the place all temperatures are shifted by %{kelvin:kelvins}.")},

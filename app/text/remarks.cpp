@@ -72,6 +72,7 @@ QString inWords(const Detail& detail, const QString& how, const WordStyle& style
     const double value = std::get<double>(detail);
     constexpr double hundred = 100;
     if (how == QLatin1String("kelvins")) return kelvins(value, style);
+    if (how == QLatin1String("distance")) return distance(value, style);
     if (how == QLatin1String("hundreds")) return count(std::round(value / hundred) * hundred, style);
     return how == QLatin1String("0") ? count(value, style) : number(value, how.toInt(), style);
 }

@@ -36,10 +36,17 @@ QString quantity(const QString& metric, const WordStyle& style) {
     const auto point = metric.indexOf(QLatin1Char('.'));
     const int said = point < 0 ? 0 : static_cast<int>(metric.indexOf(QLatin1Char(' ')) - point - 1);
     const bool asWritten = style.numbers.system == UnitSystem::Metric;
+    if (metric.endsWith(QLatin1String(" km"))) return distance(metric.chopped(3).toDouble(), style);
     if (const auto mass = parseMass(written, MassUnit::Kilogram)) return of(format(*mass, style.numbers, asWritten ? said : *mass < kilograms(5) ? 1 : 0));
     if (const auto length = parseLength(written, LengthUnit::Millimetre)) return of(format(*length, style.numbers, asWritten ? said : *length < millimetres(50) ? 2 : 1));
     if (const auto reading = parseTemperature(written, TemperatureUnit::Celsius)) return of(format(*reading, style.numbers, said));
     return metric;
+}
+
+QString distance(double kilometres, const WordStyle& style) {
+    constexpr double kilometresInAMile = 1.609344;
+    if (style.numbers.system == UnitSystem::Metric) return say::Words::tr("%1 km").arg(count(kilometres, style));
+    return say::Words::tr("%n miles", nullptr, static_cast<int>(std::round(kilometres / kilometresInAMile)));
 }
 
 QString kelvins(double difference, const WordStyle& style) {

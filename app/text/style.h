@@ -21,8 +21,9 @@ QString volume(Volume volume, const WordStyle& style);              //!< "7.8 L"
 QString bees(const Spread<BeeCount>& bees, const WordStyle& style); //!< "12,300 (9,900–15,200)", to the nearest hundred
 QString count(double number, const WordStyle& style);               //!< "12,300", grouped
 QString number(double number, int decimals, const WordStyle& style);
-//! A quantity written in kg, mm or degC ("2.5 kg"), in the units shown: "2.5 kg", or "5.5 lb". Written otherwise it stays as it is.
+//! A quantity written in kg, mm, km or degC ("2.5 kg"), in the units shown: "2.5 kg", or "5.5 lb". Written otherwise it stays as it is.
 QString quantity(const QString& metric, const WordStyle& style);
+QString distance(double kilometres, const WordStyle& style); //!< "92 km", or "57 miles"
 QString kelvins(double difference, const WordStyle& style); //!< "-0.7 °C", or "-1.3 °F"
 QString date(Date date, const WordStyle& style);            //!< "19 May 2027"
 QString month(int year, int month, const WordStyle& style); //!< "October 2026"

@@ -1,23 +1,40 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/banner.h"
 
+#include <QAccessible>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace winterlarder::desk {
 
-Banner::Banner(QWidget* parent) : QFrame(parent) {
-    setObjectName(QStringLiteral("banner"));
-    lines_ = new QVBoxLayout(this);
-    lines_->setContentsMargins(18, 6, 12, 6);
-    lines_->setSpacing(4);
-    hide();
+namespace {
+
+constexpr int noticeMargin = 14; // px kept free around notices
+constexpr int noticeLetters = 90; // in a line of theirs
+
+QVBoxLayout* noticeLines(QFrame* frame, const char* name) {
+    frame->setObjectName(QLatin1String(name));
+    auto* lines = new QVBoxLayout(frame);
+    lines->setContentsMargins(18, 6, 12, 6);
+    lines->setSpacing(4);
+    frame->hide();
+    return lines;
 }
 
-void Banner::say(const QString& matter, const QString& words, const std::vector<Action>& actions, bool mayGo) {
-    hush(matter);
+} // namespace
+
+Banner::Banner(QWidget* desk, const QWidget* beside) : QFrame(desk), beside_(beside), notices_(new QFrame(desk)) {
+    noticeLines(this, "banner");
+    noticeLines(notices_, "notices");
+    desk->installEventFilter(this);
+}
+
+QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) {
     auto* line = new QWidget(this);
     auto* across = new QHBoxLayout(line);
     across->setContentsMargins(0, 0, 0, 0);
@@ -33,25 +50,54 @@ void Banner::say(const QString& matter, const QString& words, const std::vector<
         connect(button, &QPushButton::clicked, this, [act = action.act] { act(); }, Qt::QueuedConnection);
         across->addWidget(button);
     }
+    return line;
+}
+
+void Banner::say(const QString& matter, const QString& words, const std::vector<Action>& actions, bool mayGo) {
+    hush(matter);
+    auto* line = this->line(words, actions);
     if (mayGo) {
         auto* away = new QPushButton(tr("Put away"), line);
         away->setAccessibleName(tr("Put this notice away: %1").arg(words));
         connect(away, &QPushButton::clicked, this, [this, matter] { hush(matter); }, Qt::QueuedConnection);
-        across->addWidget(away);
+        line->layout()->addWidget(away);
     }
-    lines_->addWidget(line);
+    auto* frame = mayGo ? notices_ : this;
+    frame->layout()->addWidget(line);
     byMatter_[matter] = line;
     line->show();
-    show();
+    frame->show();
+    lay();
+    QAccessibleEvent heard(line->findChild<QLabel*>(), QAccessible::Alert);
+    QAccessible::updateAccessibility(&heard);
 }
 
 void Banner::hush(const QString& matter) {
     const auto found = byMatter_.find(matter);
     if (found == byMatter_.end()) return;
-    found->second->hide();
-    found->second->deleteLater();
+    auto* line = found->second;
+    auto* frame = line->parentWidget();
     byMatter_.erase(found);
-    setVisible(!byMatter_.empty());
+    line->hide();
+    line->deleteLater();
+    frame->setVisible(std::any_of(byMatter_.begin(), byMatter_.end(), [frame](const auto& each) { return each.second->parentWidget() == frame; }));
+    lay();
+}
+
+// Over the foot of the page, as wide as its words want and no wider than the page.
+void Banner::lay() {
+    if (notices_->isHidden()) return;
+    const auto* desk = notices_->parentWidget();
+    const int left = beside_->isVisibleTo(desk) ? beside_->geometry().right() + 1 : 0, room = desk->width() - left - 2 * noticeMargin;
+    const int wide = std::min(room, fontMetrics().averageCharWidth() * noticeLetters);
+    const int high = notices_->layout()->totalHeightForWidth(wide);
+    notices_->setGeometry(left + noticeMargin + (room - wide) / 2, std::max(0, desk->height() - high - noticeMargin), wide, high);
+    notices_->raise();
+}
+
+bool Banner::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) lay();
+    return QFrame::eventFilter(watched, event);
 }
 
 QString Banner::said(const QString& matter) const {

@@ -10,8 +10,9 @@ class QVBoxLayout;
 
 namespace winterlarder::desk {
 
-//! What the keeper must know while working, above everything else: one line a matter, with what can be done about it. Lines stand until
-//! the matter is over or they are put away. Tested: tests/app/pages_test.cpp.
+//! What the keeper must know while working: one line a matter, with what can be done about it. What lasts as long as its matter stands
+//! above everything else; what can be put away lies over the foot of the page, so that nothing beneath moves when it comes or goes.
+//! Tested: tests/app/banner_test.cpp.
 class Banner : public QFrame {
     Q_OBJECT
 
@@ -21,14 +22,23 @@ public:
         std::function<void()> act;
     };
 
-    explicit Banner(QWidget* parent = nullptr);
+    //! Notices lie over `desk`, on the right of `beside`.
+    Banner(QWidget* desk, const QWidget* beside);
     //! Says something about a matter, in place of what was said of it before. `mayGo`: it can be put away by hand.
     void say(const QString& matter, const QString& words, const std::vector<Action>& actions = {}, bool mayGo = true);
     void hush(const QString& matter);
     QString said(const QString& matter) const; //!< empty where nothing is
+    QFrame* notices() const { return notices_; }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    QVBoxLayout* lines_;
+    QWidget* line(const QString& words, const std::vector<Action>& actions);
+    void lay(); //!< the notices over the desk
+
+    const QWidget* beside_;
+    QFrame* notices_;
     std::map<QString, QWidget*> byMatter_;
 };
 

@@ -2,6 +2,7 @@
 #include "widgets/boxes_field.h"
 
 #include "widgets/fields.h"
+#include "widgets/own_measures.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -13,6 +14,17 @@
 #include <algorithm>
 
 namespace winterlarder::desk {
+
+namespace {
+
+constexpr int ownChoice = -1; // every other choice is the id of a format
+constexpr int mostCombs = 60; // as shared/fields.csv has it
+
+bool isOwn(const QVariant& choice) {
+    return choice.userType() != QMetaType::QString;
+}
+
+} // namespace
 
 void offerFormats(QComboBox* box, const ReferenceData& reference) {
     for (const auto& format : reference.formats)
@@ -39,36 +51,59 @@ void BoxesField::show(const std::vector<book::BoxRecord>& boxes) {
 
 void BoxesField::addLine(const book::BoxRecord& box) {
     auto* whole = new QWidget(this);
-    Line line{whole, new QComboBox(whole), new QSpinBox(whole), new QCheckBox(tr("super"), whole), new QPushButton(tr("Off"), whole)};
+    Line line{whole, new OwnMeasures(whole, reference_), new QComboBox(whole), new QSpinBox(whole), new QCheckBox(tr("super"), whole), new QPushButton(tr("Off"), whole)};
     offerFormats(line.format, reference_);
-    if (const auto* own = std::get_if<book::OwnFormat>(&box.format)) {
-        own_.push_back(*own);
-        line.format->addItem(tr("own measures"), static_cast<int>(own_.size()) - 1);
-        line.format->setCurrentIndex(line.format->count() - 1);
-    } else {
-        line.format->setCurrentIndex(line.format->findData(QString::fromStdString(std::get<std::string>(box.format))));
-    }
+    line.format->addItem(tr("own measures"), ownChoice);
+    const auto* own = std::get_if<book::OwnFormat>(&box.format);
+    if (own) line.own->show(*own);
+    line.format->setCurrentIndex(line.format->findData(own ? QVariant(ownChoice) : QVariant(QString::fromStdString(std::get<std::string>(box.format)))));
     line.format->setMinimumContentsLength(26);
     line.format->setToolTip(line.format->currentText());
-    connect(line.format, &QComboBox::currentTextChanged, line.format, &QComboBox::setToolTip);
     line.format->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    line.combs->setRange(0, 40);
+    line.combs->setRange(0, mostCombs);
     line.combs->setSpecialValueText(tr("as usual"));
     line.combs->setPrefix(tr("combs: "));
     line.combs->setValue(box.combs.value_or(0));
     line.super->setChecked(box.super);
-    auto* across = new QHBoxLayout(whole);
-    across->setContentsMargins(0, 0, 0, 0);
+    line.own->showAsSuper(box.super);
+    line.own->setVisible(own != nullptr);
+    auto* across = new QHBoxLayout;
     across->addWidget(line.format, 1);
     for (QWidget* part : std::initializer_list<QWidget*>{line.combs, line.super, line.away}) across->addWidget(part);
-    connect(line.away, &QPushButton::clicked, this, [this, whole] {
+    auto* down = new QVBoxLayout(whole);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(3);
+    down->addLayout(across);
+    down->addWidget(line.own);
+    connectLine(line);
+    lines_.push_back(line);
+    down_->insertWidget(1, whole);
+    orderTab(line);
+}
+
+void BoxesField::connectLine(const Line& line) {
+    connect(line.format, &QComboBox::currentTextChanged, line.format, &QComboBox::setToolTip);
+    connect(line.format, &QComboBox::currentIndexChanged, this, [this, line, before = line.format->currentData()]() mutable {
+        const auto choice = line.format->currentData();
+        // Own measures begin as those of the format they take the place of.
+        const bool first = isOwn(choice) && line.own->format() == book::OwnFormat{};
+        if (const auto* format = first ? reference_.format(before.toString().toStdString()) : nullptr) line.own->show(measuresOf(*format));
+        line.own->setVisible(isOwn(choice));
+        before = choice;
+    });
+    connect(line.super, &QCheckBox::toggled, line.own, &OwnMeasures::showAsSuper);
+    connect(line.away, &QPushButton::clicked, this, [this, whole = line.whole] {
         removeLine(whole);
         name();
     }, Qt::QueuedConnection);
-    lines_.push_back(line);
-    down_->insertWidget(1, whole);
+}
+
+// As it is read: the line, then what stands below it.
+void BoxesField::orderTab(const Line& line) {
     QWidget* before = add_;
-    for (QWidget* part : std::initializer_list<QWidget*>{line.format, line.combs, line.super, line.away}) {
+    std::vector<QWidget*> parts{line.format, line.combs, line.super, line.away};
+    for (QWidget* field : line.own->fields()) parts.push_back(field);
+    for (QWidget* part : parts) {
         setTabOrder(before, part);
         before = part;
     }
@@ -90,6 +125,7 @@ void BoxesField::name() {
         nameChoice(line.format, tr("Format of box %1 from the floor").arg(number));
         line.combs->setAccessibleName(tr("Combs in box %1").arg(number));
         line.super->setAccessibleName(tr("Box %1 is a super").arg(number));
+        line.own->name(number);
         line.away->setAccessibleName(tr("Take box %1 off").arg(number));
         line.away->setEnabled(lines_.size() > 1);
     }
@@ -99,11 +135,28 @@ std::vector<book::BoxRecord> BoxesField::boxes() const {
     std::vector<book::BoxRecord> boxes;
     for (const auto& line : lines_) {
         const auto choice = line.format->currentData();
-        const bool shipped = choice.userType() == QMetaType::QString;
-        const book::FormatChoice format = shipped ? book::FormatChoice(choice.toString().toStdString()) : book::FormatChoice(own_[static_cast<std::size_t>(choice.toInt())]);
+        const book::FormatChoice format = isOwn(choice) ? book::FormatChoice(line.own->format()) : book::FormatChoice(choice.toString().toStdString());
         boxes.push_back({format, line.combs->value() > 0 ? std::optional(line.combs->value()) : std::nullopt, line.super->isChecked()});
     }
     return boxes;
+}
+
+QString BoxesField::fault() const {
+    int number = 0;
+    for (const auto& line : lines_) {
+        ++number;
+        if (const QString wrong = isOwn(line.format->currentData()) ? line.own->fault() : QString(); !wrong.isEmpty()) return tr("Box %1 from the floor, %2").arg(QString::number(number), wrong);
+    }
+    return {};
+}
+
+void BoxesField::goToFault() {
+    for (const auto& line : lines_)
+        if (auto* field = isOwn(line.format->currentData()) ? line.own->faultyField() : nullptr) return field->setFocus();
+}
+
+OwnMeasures* BoxesField::measures(int box) const {
+    return lines_.at(static_cast<std::size_t>(box)).own;
 }
 
 } // namespace winterlarder::desk

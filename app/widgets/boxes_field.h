@@ -16,7 +16,10 @@ class QVBoxLayout;
 
 namespace winterlarder::desk {
 
-//! The boxes of a hive as they stand, the topmost first: the format, how many combs hang in each, and whether it is a super.
+class OwnMeasures;
+
+//! The boxes of a hive as they stand, the topmost first: the format or the keeper's own measures, how many combs hang in each, and
+//! whether it is a super.
 //! Tested: tests/app/fields_test.cpp.
 class BoxesField : public QWidget {
     Q_OBJECT
@@ -26,11 +29,16 @@ public:
 
     void show(const std::vector<book::BoxRecord>& boxes); //!< from the floor up
     std::vector<book::BoxRecord> boxes() const;           //!< from the floor up
+    //! What is wrong with the own measures of some box; empty where all is right.
+    QString fault() const;
+    void goToFault(); //!< puts the focus there
+    OwnMeasures* measures(int box) const; //!< of a box, from the floor up, from 0
     QPushButton* addButton() const { return add_; }
 
 private:
     struct Line {
         QWidget* whole;
+        OwnMeasures* own; //!< seen where own measures are chosen
         QComboBox* format;
         QSpinBox* combs;
         QCheckBox* super;
@@ -38,16 +46,17 @@ private:
     };
     void addLine(const book::BoxRecord& box);
     void removeLine(const QWidget* line);
+    void connectLine(const Line& line);
+    void orderTab(const Line& line);
     void name();
 
     const ReferenceData& reference_;
     QVBoxLayout* down_;
     QPushButton* add_;
     std::vector<Line> lines_; //!< from the floor up
-    std::vector<book::OwnFormat> own_; //!< own measures, offered beside the shipped formats
 };
 
-//! The shipped hive formats, for a choice: names, each with its id; "own measures" for those given.
+//! The shipped hive formats, for a choice: names, each with its id.
 void offerFormats(QComboBox* box, const ReferenceData& reference);
 
 } // namespace winterlarder::desk

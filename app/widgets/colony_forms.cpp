@@ -2,11 +2,11 @@
 #include "text/choice_words.h"
 #include "text/contexts.h"
 #include "widgets/boxes_field.h"
+#include "widgets/day_field.h"
 #include "widgets/entry_forms.h"
 #include "widgets/place_field.h"
 
 #include <QCheckBox>
-#include <QDateEdit>
 #include <QPlainTextEdit>
 
 namespace winterlarder::desk {
@@ -31,6 +31,12 @@ struct HiveFields {
         top = form->flag(say::EntryForms::tr("Insulated on &top"), hive.topInsulation);
         nucleus = form->flag(say::EntryForms::tr("Kept &small on purpose"), hive.nucleus);
         tare = form->quantity(say::EntryForms::tr("&Empty weight, if known"), Quantity::Mass, "hive.tare_kg", hive.tare ? std::optional(hive.tare->value()) : std::nullopt);
+    }
+    //! What is wrong with the boxes, with the focus on it.
+    QString fault() const {
+        const QString wrong = boxes->fault();
+        if (!wrong.isEmpty()) boxes->goToFault();
+        return wrong;
     }
     book::HiveRecord read(book::HiveRecord hive) const {
         hive.boxes = boxes->boxes();
@@ -79,6 +85,7 @@ EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony)
         auto now = colony;
         now.name = plain(name);
         if (now.name.empty()) return say::EntryForms::tr("The colony needs a name.");
+        if (const QString wrong = hive ? hive->fault() : QString(); !wrong.isEmpty()) return wrong;
         if (hive) now.hive = hive->read(now.hive);
         now.beeKind = chosenOrNot<book::BeeKind>(bees);
         now.queenYear = year->value() ? std::optional(static_cast<int>(*year->value())) : std::nullopt;
@@ -101,8 +108,9 @@ EntryForm* askForHive(QWidget* parent, Yard* yard, const book::Housing& housing)
     const auto hive = std::make_shared<HiveFields>(form, yard, housing.hive);
     auto* note = form->lines(say::EntryForms::tr("&Note"), housing.note);
     form->setEdit([=]() -> EntryForm::Made {
+        if (const QString wrong = hive->fault(); !wrong.isEmpty()) return wrong;
         auto now = housing;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.hive = hive->read(now.hive);
         now.note = plain(note);
         const bool added = now.id == book::HousingId{};
@@ -131,7 +139,7 @@ EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
     fit();
     form->setEdit([=]() -> EntryForm::Made {
         auto now = fate;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.fate = chosen<book::FateKind>(what);
         now.note = plain(note);
         now.cause = now.fate == book::FateKind::Dead ? plain(cause) : std::string();
@@ -176,7 +184,7 @@ EntryForm* askForMove(QWidget* parent, Yard* yard, const book::Move& move) {
     auto* note = form->lines(say::EntryForms::tr("&Note"), move.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = move;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.yard = {chosen<std::int64_t>(to)};
         now.note = plain(note);
         const bool added = now.id == book::MoveId{};

@@ -112,6 +112,7 @@ QLabel { background: transparent; color: %text; }
 #yardPane QListView { background: transparent; border: none; outline: none; }
 QFrame[card="true"] { background: %card; border: 1px solid %edge; border-radius: 7px; }
 #banner { background: %chosen; border: none; border-bottom: 1px solid %edge; }
+#notices { background: %chosen; border: 1px solid %accent; border-radius: 7px; }
 QLabel[quiet="true"] { color: %quiet; }
 QLabel[fault="true"] { color: %fault; font-weight: bold; }
 QLineEdit[faulty="true"] { border: 2px solid %fault; }
@@ -125,6 +126,8 @@ QPushButton[accent="true"]:focus { border: 2px solid %text; }
 QPushButton[accent="true"]:disabled { background: transparent; color: %quiet; }
 QPushButton[chip="true"], QToolButton[chip="true"] { border-radius: 9px; padding: 1px 11px; }
 QPushButton[chip="true"]:focus, QToolButton[chip="true"]:focus { padding: 0px 10px; }
+QToolButton[calendar="true"] { padding: 1px 3px; border-radius: 4px; }
+QToolButton[calendar="true"]:focus { padding: 0px 2px; }
 QToolButton[chip="true"] { padding-right: 20px; }
 QToolButton[chip="true"]:focus { padding-right: 19px; }
 QFileDialog QToolButton, QTabBar QToolButton, QPageSetupDialog QToolButton { padding: 2px; border-radius: 4px; }

@@ -3,6 +3,7 @@
 
 #include "models/comb_typing.h"
 #include "widgets/drawn_combs.h"
+#include "widgets/named_keys.h"
 #include "widgets/painted_combs.h"
 
 #include <QWidget>
@@ -44,6 +45,8 @@ public:
     QSize minimumSizeHint() const override;
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
+
+    static std::vector<NamedKeys> namedKeys();
 
 signals:
     void combChosen(int comb);

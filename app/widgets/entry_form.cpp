@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/entry_form.h"
 
-#include "models/words.h"
 #include "widgets/card.h"
-#include "widgets/fields.h"
+#include "widgets/day_field.h"
 
 #include <QCheckBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -36,17 +34,22 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     fault_->setProperty("fault", true);
     fault_->setAccessibleDescription(tr("What is wrong"));
     fault_->hide();
+    auto* down = new QVBoxLayout(this);
+    down->addLayout(form_);
+    down->addWidget(fault_);
+    down->addStretch(1);
+    setMinimumWidth(fontMetrics().averageCharWidth() * 64);
+}
+
+// Made once all fields are, so that the Tab key comes to them last.
+void EntryForm::setEdit(std::function<Made()> edit) {
+    edit_ = std::move(edit);
     auto* buttons = new QDialogButtonBox(this);
     saveButton_ = buttons->addButton(tr("W&rite down"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* down = new QVBoxLayout(this);
-    down->addLayout(form_);
-    down->addWidget(fault_);
-    down->addStretch(1);
-    down->addWidget(buttons);
-    setMinimumWidth(fontMetrics().averageCharWidth() * 64);
+    layout()->addWidget(buttons);
 }
 
 void EntryForm::add(const QString& label, QWidget* field) {
@@ -70,9 +73,10 @@ QuantityField* EntryForm::quantity(const QString& label, QuantityField::Kind kin
     return quantity;
 }
 
-QDateEdit* EntryForm::day(const QString& label, Date day) {
-    auto* field = dayField(this, label);
-    field->setDate(words::toQDate(day));
+DayField* EntryForm::day(const QString& label, Date day) {
+    auto* field = new DayField(this, QString(label).remove(QLatin1Char('&')));
+    field->show(day);
+    days_.push_back(field);
     add(label, field);
     return field;
 }
@@ -112,13 +116,22 @@ QString EntryForm::fault() const {
     return fault_->isHidden() ? QString() : fault_->text();
 }
 
-void EntryForm::save() {
+QString EntryForm::faultOfFields() {
+    QWidget* faulty = nullptr;
     QString wrong;
-    for (auto* field : quantities_)
-        if (wrong.isEmpty() && field->isVisibleTo(this) && !field->fault().isEmpty()) {
-            wrong = tr("%1: %2").arg(field->accessibleName(), field->fault());
-            field->setFocus();
-        }
+    const auto note = [&](QWidget* field, const QString& fault) {
+        if (faulty || fault.isEmpty() || !field->isVisibleTo(this) || !field->isEnabled()) return;
+        faulty = field;
+        wrong = tr("%1: %2").arg(field->accessibleName(), fault);
+    };
+    for (auto* field : days_) note(field, field->take() ? QString() : field->fault());
+    for (auto* field : quantities_) note(field, field->fault());
+    if (faulty) faulty->setFocus();
+    return wrong;
+}
+
+void EntryForm::save() {
+    const QString wrong = faultOfFields();
     if (!wrong.isEmpty() || !edit_) return showFault(wrong);
     auto made = edit_();
     if (const auto* fault = std::get_if<QString>(&made)) return showFault(*fault);
@@ -139,10 +152,6 @@ void EntryForm::showFault(const QString& wrong) {
 std::optional<bool> said(const QComboBox* maybe) {
     const auto value = chosen<int>(maybe);
     return value < 0 ? std::nullopt : std::optional(value == 1);
-}
-
-Date dayOf(const QDateEdit* field) {
-    return words::fromQDate(field->date());
 }
 
 } // namespace winterlarder::desk

@@ -13,13 +13,14 @@
 #include <vector>
 
 class QCheckBox;
-class QDateEdit;
 class QFormLayout;
 class QLabel;
 class QPlainTextEdit;
 class QPushButton;
 
 namespace winterlarder::desk {
+
+class DayField;
 
 //! What was typed, without blanks at its ends.
 std::string plain(const QLineEdit* field);
@@ -36,7 +37,7 @@ public:
     // ---- fields, in their order --------------------------------------------------------------------------------------
     //! `field`: the entry of shared/fields.csv that limits it.
     QuantityField* quantity(const QString& label, QuantityField::Kind kind, const char* field, std::optional<double> value);
-    QDateEdit* day(const QString& label, Date day);
+    DayField* day(const QString& label, Date day);
     QLineEdit* line(const QString& label, const std::string& text);
     QPlainTextEdit* lines(const QString& label, const std::string& text);
     QCheckBox* flag(const QString& label, bool on);
@@ -53,8 +54,8 @@ public:
 
     //! What is to be done to the book, or what is wrong with what was typed.
     using Made = std::variant<book::Edit, QString>;
-    void setEdit(std::function<Made()> edit) { edit_ = std::move(edit); }
-    QPushButton* saveButton() const { return saveButton_; }
+    void setEdit(std::function<Made()> edit); //!< once, after all fields
+    QPushButton* saveButton() const { return saveButton_; } //!< nothing before setEdit()
     QString fault() const; //!< as shown
 
 public slots:
@@ -64,13 +65,15 @@ public slots:
 private:
     QComboBox* choiceBox(const QString& label);
 
+    QString faultOfFields(); //!< the first, with the focus on it
     void showFault(const QString& wrong);
 
     Yard* yard_;
     QFormLayout* form_;
     QLabel* fault_;
-    QPushButton* saveButton_;
+    QPushButton* saveButton_ = nullptr;
     std::vector<QuantityField*> quantities_;
+    std::vector<DayField*> days_;
     std::function<Made()> edit_;
 };
 
@@ -79,6 +82,5 @@ Choice chosen(const QComboBox* box) {
     return static_cast<Choice>(box->currentData().toLongLong());
 }
 std::optional<bool> said(const QComboBox* maybe);
-Date dayOf(const QDateEdit* field);
 
 } // namespace winterlarder::desk

@@ -4,9 +4,9 @@
 #include "models/colony_edits.h"
 #include "text/choice_words.h"
 #include "text/contexts.h"
+#include "widgets/day_field.h"
 
 #include <QCheckBox>
-#include <QDateEdit>
 #include <QLabel>
 #include <QPlainTextEdit>
 
@@ -67,7 +67,7 @@ EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
         auto now = look;
         const auto how = chosen<BeesToldBy>(toldBy);
         if (how != BeesToldBy::NotTold && !told->value()) return say::EntryForms::tr("How many bees, combs or seams were there?");
-        now.date = dayOf(day);
+        now.date = day->day();
         now.bees = withBees(now.bees, how, told->value().value_or(0));
         now.bees.queenSeen = said(queen);
         now.bees.eggsSeen = said(eggs);
@@ -91,7 +91,7 @@ EntryForm* askForNote(QWidget* parent, Yard* yard, const book::Look& look) {
     auto* note = form->lines(say::EntryForms::tr("&Note"), look.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = look;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.note = plain(note);
         if (now.note.empty()) return say::EntryForms::tr("Nothing was written.");
         return written(now);
@@ -129,7 +129,7 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
     fit();
     form->setEdit([=]() -> EntryForm::Made {
         auto now = weighing;
-        now.weighing.date = dayOf(day);
+        now.weighing.date = day->day();
         now.wet = wet->isChecked();
         now.note = plain(note);
         const auto missing = [] { return say::EntryForms::tr("How much did it weigh?"); };
@@ -176,7 +176,7 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
         auto now = feed;
         const auto what = chosen<book::FeedKind>(kind);
         const bool liquid = what == book::FeedKind::Syrup;
-        now.feed = {dayOf(day), what, {}, {}, {}, {}};
+        now.feed = {day->day(), what, {}, {}, {}, {}};
         if (what == book::FeedKind::Fondant) now.feed.fondant = mass(fondant);
         else now.feed.sugar = mass(sugar);
         if (liquid) now.feed.syrup = volume(syrup);
@@ -201,7 +201,7 @@ EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harve
     honey->require(true);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = harvest;
-        now.harvest = {dayOf(day), *mass(honey)};
+        now.harvest = {day->day(), *mass(honey)};
         now.combs = combs->value() ? std::optional(static_cast<int>(*combs->value())) : std::nullopt;
         now.moisturePercent = water->value();
         now.note = plain(note);
@@ -220,11 +220,13 @@ EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& t
     auto* note = form->lines(say::EntryForms::tr("&Note"), treatment.note);
     form->say(say::EntryForms::tr("Used only to warn about the honey. Which medicine may be given, how and when, the label, the vet and local law say."));
     until->setEnabled(ended->isChecked());
+    until->setRange(treatment.date, std::nullopt);
+    QObject::connect(day, &DayField::told, until, [until](Date from) { until->setRange(from, std::nullopt); });
     QObject::connect(ended, &QCheckBox::toggled, until, &QWidget::setEnabled);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = treatment;
-        now.date = dayOf(day);
-        now.until = ended->isChecked() ? std::optional(dayOf(until)) : std::nullopt;
+        now.date = day->day();
+        now.until = ended->isChecked() ? std::optional(until->day()) : std::nullopt;
         now.what = plain(what);
         now.note = plain(note);
         if (now.what.empty()) return say::EntryForms::tr("What was given?");
@@ -244,7 +246,7 @@ EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome&
     auto* note = form->lines(say::EntryForms::tr("&Note"), outcome.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = outcome;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.alive = alive->isChecked();
         now.coveredCombs = covered->value();
         now.storesLeft = mass(left);
@@ -267,7 +269,7 @@ EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sig
     fit();
     form->setEdit([=]() -> EntryForm::Made {
         auto now = sighting;
-        now.date = dayOf(day);
+        now.date = day->day();
         now.saw = chosen<book::SightingKind>(saw);
         now.seams = now.saw == book::SightingKind::Cluster ? seams->value() : std::nullopt;
         now.stores = said(stores);
@@ -283,6 +285,16 @@ book::Look newLook(const ColonyRecords& records, Date day) {
     const auto* last = lastLook(records, day);
     if (last && day.daysSince(last->date) <= book::oldestObservation) look.combs = last->combs;
     return look;
+}
+
+book::Housing housingOn(const ColonyRecords& records, Date day) {
+    book::Housing now{.colony = records.colony.id, .date = day, .hive = records.colony.hive};
+    for (const auto& housing : records.housings) {
+        if (housing.date > day) break;
+        now.hive = housing.hive;
+        if (housing.date == day) now = housing;
+    }
+    return now;
 }
 
 std::vector<book::CombRecord> emptyCombs(const book::HiveRecord& hive, const ReferenceData& reference) {

@@ -2,11 +2,10 @@
 #include "widgets/fields.h"
 
 #include "models/words.h"
-#include "text/contexts.h"
+#include "widgets/day_field.h"
 #include "widgets/quantity_field.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -39,16 +38,6 @@ QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, 
     return field;
 }
 
-QDateEdit* dayField(QWidget* parent, const QString& name) {
-    auto* field = new QDateEdit(parent);
-    field->setCalendarPopup(true);
-    field->setDisplayFormat(say::Fields::tr("d MMM yyyy"));
-    field->setKeyboardTracking(false);
-    field->setAccessibleName(name);
-    calmAfterEntry(field);
-    return field;
-}
-
 void nameChoice(QComboBox* choice, const QString& name) {
     choice->setAccessibleName(name);
     choice->setAccessibleDescription(name);
@@ -72,6 +61,7 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     layout->setSpacing(4);
     layout->addWidget(number_);
     layout->addWidget(kind_);
+    setTabOrder(number_, kind_);
     connect(kind_, &QComboBox::activated, this, [this] {
         const auto kind = static_cast<BeesToldBy>(kind_->currentData().toInt());
         fit(kind);
@@ -132,7 +122,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     heft_->addItem(tr("fair"), static_cast<int>(book::HeftWord::Fair));
     heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));
     on_ = new QLabel(tr("on"), this);
-    date_ = dayField(this, tr("Day of weighing"));
+    date_ = new DayField(this, tr("Day of weighing"));
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
@@ -145,7 +135,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     connect(heft_, &QComboBox::activated, this, &WeighingField::tell);
     connect(first_, &QuantityField::told, this, &WeighingField::tell);
     connect(second_, &QuantityField::told, this, &WeighingField::tell);
-    connect(date_, &QDateEdit::dateChanged, this, &WeighingField::tell);
+    connect(date_, &DayField::told, this, &WeighingField::tell);
 }
 
 void WeighingField::fit(WeighedBy kind) {
@@ -158,12 +148,11 @@ void WeighingField::fit(WeighedBy kind) {
 }
 
 void WeighingField::show(const std::optional<book::WeighingRecord>& weighing, Date asOf) {
-    const QSignalBlocker quietDate(date_);
     const auto kind = weighedBy(weighing);
     fit(kind);
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
-    date_->setDateRange(words::toQDate(asOf.plusDays(-60)), words::toQDate(asOf));
-    date_->setDate(words::toQDate(weighing ? weighing->date : asOf));
+    date_->setRange(asOf.plusDays(-60), asOf);
+    date_->show(weighing ? weighing->date : asOf);
     if (!weighing) return;
     if (const auto* scale = std::get_if<book::ScaleReading>(&weighing->reading)) first_->show(scale->gross.value());
     if (const auto* heft = std::get_if<book::HeftWord>(&weighing->reading)) heft_->setCurrentIndex(heft_->findData(static_cast<int>(*heft)));
@@ -175,17 +164,16 @@ void WeighingField::show(const std::optional<book::WeighingRecord>& weighing, Da
 
 void WeighingField::tell() {
     const auto kind = static_cast<WeighedBy>(kind_->currentData().toInt());
-    const QDate day = date_->date();
-    const auto date = Date::of(day.year(), day.month(), day.day());
+    const Date date = date_->day();
     const Mass first = kilograms(first_->value().value_or(0)), second = kilograms(second_->value().value_or(0));
     // A weight of nothing is a weight not read yet.
     const bool read = kind == WeighedBy::Heft || first.value() > 0;
     if (kind == WeighedBy::NotWeighed) return emit weighed(std::nullopt);
-    if (!date || !read) return;
-    if (kind == WeighedBy::Scale) emit weighed(book::WeighingRecord{*date, book::ScaleReading{first}});
-    if (kind == WeighedBy::OneSide) emit weighed(book::WeighingRecord{*date, book::LiftReading{{first}}});
-    if (kind == WeighedBy::BothSides && second.value() > 0) emit weighed(book::WeighingRecord{*date, book::LiftReading{{first, second}}});
-    if (kind == WeighedBy::Heft) emit weighed(book::WeighingRecord{*date, static_cast<book::HeftWord>(heft_->currentData().toInt())});
+    if (!read) return;
+    if (kind == WeighedBy::Scale) emit weighed(book::WeighingRecord{date, book::ScaleReading{first}});
+    if (kind == WeighedBy::OneSide) emit weighed(book::WeighingRecord{date, book::LiftReading{{first}}});
+    if (kind == WeighedBy::BothSides && second.value() > 0) emit weighed(book::WeighingRecord{date, book::LiftReading{{first, second}}});
+    if (kind == WeighedBy::Heft) emit weighed(book::WeighingRecord{date, static_cast<book::HeftWord>(heft_->currentData().toInt())});
 }
 
 } // namespace winterlarder::desk

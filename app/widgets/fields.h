@@ -6,18 +6,16 @@
 #include <QWidget>
 
 class QComboBox;
-class QDateEdit;
 class QDoubleSpinBox;
 class QLabel;
 
 namespace winterlarder::desk {
 
+class DayField;
 class QuantityField;
 
 //! A field for a number with its unit; hands out a value only when it was changed by hand.
 QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit);
-//! A field for a day.
-QDateEdit* dayField(QWidget* parent, const QString& name);
 //! Names a choice. On Linux the toolkit says what is chosen where its name is asked for, so the name is said as a description too.
 void nameChoice(QComboBox* choice, const QString& name);
 //! Sets a field without it telling that it was changed.
@@ -53,6 +51,7 @@ public:
     void show(const std::optional<book::WeighingRecord>& weighing, Date asOf);
     QComboBox* kind() const { return kind_; }
     QuantityField* gross() const { return first_; }
+    DayField* day() const { return date_; }
 
 signals:
     void weighed(const std::optional<winterlarder::book::WeighingRecord>& weighing);
@@ -65,7 +64,7 @@ private:
     QuantityField* second_;
     QComboBox* heft_;
     QLabel* on_;
-    QDateEdit* date_;
+    DayField* date_;
 };
 
 } // namespace winterlarder::desk

@@ -83,7 +83,8 @@ QLayout* LookPage::buildHead() {
     connect(lookDetails_, &QPushButton::clicked, this, [this] { askForLook(this, yard_, yard_->lookToEdit(colony_)); });
     connect(hive_, &QPushButton::clicked, this, [this] {
         const auto* colony = yard_->find(colony_);
-        if (colony) askForHive(this, yard_, {.colony = colony_, .date = colony->record.asOf, .hive = colony->record.hive});
+        const auto* records = yard_->records(colony_);
+        if (colony && records) askForHive(this, yard_, housingOn(*records, colony->record.asOf));
     });
     auto* head = new QHBoxLayout;
     head->addWidget(heading_, 1);

@@ -283,6 +283,15 @@ void PhotographView::addByKey() {
     emit pointAddedAfter(any ? chosen_ : -1, any ? points_[static_cast<std::size_t>(chosen_)].at : toPicture(rect().center()));
 }
 
+std::vector<NamedKeys> PhotographView::namedKeys() {
+    return {{{Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down}, tr("moves the point; with Shift ten times as far")},
+            {{Qt::Key_Space}, tr("the next point")},
+            {{Qt::Key_Insert}, tr("a new point in the middle")},
+            {{Qt::Key_Delete, Qt::Key_Backspace}, tr("takes the point away")},
+            {{Qt::Key_Plus, Qt::Key_Minus}, tr("larger or smaller")},
+            {{Qt::Key_0}, tr("the whole picture")}};
+}
+
 void PhotographView::keyPressEvent(QKeyEvent* event) {
     const bool shift = event->modifiers() & Qt::ShiftModifier;
     const double step = shift ? fastSteps : 1;

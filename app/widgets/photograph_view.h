@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "widgets/named_keys.h"
+
 #include <QImage>
 #include <QPixmap>
 #include <QPainterPath>
@@ -53,6 +55,8 @@ public:
 
     QSize sizeHint() const override { return {760, 460}; }
     QSize minimumSizeHint() const override { return {320, 220}; }
+
+    static std::vector<NamedKeys> namedKeys();
 
 signals:
     void pointMoved(int point, QPointF at, bool finished); //!< finished: the hand let go

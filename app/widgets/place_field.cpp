@@ -2,6 +2,7 @@
 #include "widgets/place_field.h"
 
 #include "climate/site.h"
+#include "models/words.h"
 #include "text/words.h"
 #include "widgets/card.h"
 
@@ -66,7 +67,7 @@ QString placeWords(const PlaceChoice& place, const ReferenceData& reference) {
     const QString where = PlaceField::tr("%1, %2").arg(locale.toString(coordinates->latitude, 'f', 2), locale.toString(coordinates->longitude, 'f', 2));
     const auto near = climate::stationsByDistance(reference.stations, coordinates->latitude, coordinates->longitude);
     if (near.empty()) return where;
-    return PlaceField::tr("%1; nearest station %2, %3 km").arg(where, nameOf(*near.front().station), locale.toString(near.front().distanceKm, 'f', 0));
+    return PlaceField::tr("%1; nearest station %2, %3").arg(where, nameOf(*near.front().station), words::distance(near.front().distanceKm));
 }
 
 PlaceField::PlaceField(QWidget* parent) : QWidget(parent) {
@@ -138,6 +139,11 @@ void PlaceField::take(int row) {
 void PlaceField::say() {
     said_->setText(place_ && reference_ ? tr("Climate: %1").arg(placeWords(*place_, *reference_)) : QString());
     said_->setVisible(!said_->text().isEmpty());
+}
+
+void PlaceField::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LocaleChange) say();
 }
 
 // Enter takes the first found; down goes into the list.

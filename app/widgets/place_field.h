@@ -43,6 +43,7 @@ private:
     void take(int row);
     void say();
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void changeEvent(QEvent* event) override; //!< distances in other units
 
     std::shared_ptr<const ReferenceData> reference_;
     std::optional<PlaceChoice> place_;

@@ -6,13 +6,14 @@
 #include "plots/curve_plot.h"
 #include "text/choice_words.h"
 #include "widgets/card.h"
+#include "widgets/day_field.h"
 #include "widgets/flow_layout.h"
 #include "widgets/place_field.h"
 #include "widgets/weather_part.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
+#include <QEvent>
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QLocale>
@@ -59,6 +60,11 @@ void PlacePage::refreshSoon() {
 void PlacePage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     refresh();
+}
+
+void PlacePage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LocaleChange) refreshSoon();
 }
 
 // The fields need the shipped limits, so they are made once those are there.
@@ -117,13 +123,13 @@ QLayout* PlacePage::buildWhere() {
     name_->setAccessibleName(tr("Name of the yard"));
     place_ = new PlaceField(this);
     place_->useReference(yard_->book()->reference());
-    elevation_ = quantity(tr("Height above the sea, m"), Quantity::Number, "site.elevation_m");
-    flow_ = new QComboBox(this);
-    flow_->setAccessibleName(tr("Autumn flow still to come"));
-    for (const auto& [words, each] : text::choices<book::FlowStrength>()) flow_->addItem(words, static_cast<int>(each));
+    elevation_ = quantity(tr("Height above the sea"), Quantity::Height, "site.elevation_m");
     own_ = new QCheckBox(tr("I have my own temperatures of this place"), this);
     ownFields_ = new QWidget(this);
     ownFields_->setLayout(buildOwnClimate());
+    flow_ = new QComboBox(this);
+    flow_->setAccessibleName(tr("Autumn flow still to come"));
+    for (const auto& [words, each] : text::choices<book::FlowStrength>()) flow_->addItem(words, static_cast<int>(each));
     notes_ = new QPlainTextEdit(this);
     notes_->setAccessibleName(tr("What flowers here, and when"));
     notes_->setTabChangesFocus(true);
@@ -132,7 +138,7 @@ QLayout* PlacePage::buildWhere() {
     form->addRow(heading(this, tr("Where it is")));
     form->addRow(tr("name"), name_);
     form->addRow(tr("place"), place_);
-    form->addRow(tr("height, m"), elevation_);
+    form->addRow(tr("height"), elevation_);
     form->addRow(QString(), own_);
     form->addRow(ownFields_);
     form->addRow(tr("autumn flow"), flow_);
@@ -177,23 +183,22 @@ QLayout* PlacePage::buildOwnClimate() {
 void PlacePage::addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
                           std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
     const int row = grid->rowCount();
-    SeasonField field{date, derived, new QCheckBox(words, this), new QDateEdit(this), quietLabel(this, false)};
+    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)), quietLabel(this, false)};
     field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
-    field.day->setDisplayFormat(tr("d MMMM"));
-    field.day->setAccessibleName(tr("Day: %1").arg(words));
-    field.day->setKeyboardTracking(false);
+    field.day->leaveOutTheYear();
+    field.day->setRange(Date::of(everyYear, 1, 1), Date::of(everyYear, 12, 31));
     grid->addWidget(field.own, row, 0);
     grid->addWidget(field.day, row, 1);
     grid->addWidget(field.said, row, 2);
     const auto write = [this, field] {
         if (showing_) return;
         field.day->setEnabled(field.own->isChecked());
-        const QDate day = field.day->date();
+        const Date day = field.day->day();
         const auto own = field.own->isChecked() ? book::DayOfYear::of(day.month(), day.day()) : std::nullopt;
         change([&](book::Yard& yard) { yard.season.*field.date = own; });
     };
     connect(field.own, &QCheckBox::toggled, this, write);
-    connect(field.day, &QDateEdit::dateChanged, this, write);
+    connect(field.day, &DayField::told, this, write);
     season_.push_back(field);
 }
 
@@ -218,13 +223,6 @@ QLayout* PlacePage::buildWishes() {
     risk_ = new QuantityField(this, tr("Winters of a hundred that may touch the reserve"), Quantity::Number, nullptr);
     reserve_ = quantity(tr("Reserve never to be touched"), Quantity::Mass, "wish.reserve_kg");
     visits_ = quantity(tr("Days between visits"), Quantity::Whole, "wish.visit_every_days");
-    price_ = quantity(tr("Price of a kilogram of sugar"), Quantity::Number, "yards.sugar_price_per_kg");
-    bag_ = quantity(tr("Sugar in a bag"), Quantity::Mass, "yards.bag_kg");
-    currency_ = new QLineEdit(this);
-    currency_->setAccessibleName(tr("Currency, three letters"));
-    currency_->setMaxLength(3);
-    currency_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
-    learn_ = new QCheckBox(tr("past winters of these bees correct the forecast"), this);
     auto* weekdayRow = new QWidget(this);
     auto* weekdays = new FlowLayout(weekdayRow, 8);
     for (int day = 1; day <= 7; ++day) {
@@ -240,6 +238,13 @@ QLayout* PlacePage::buildWishes() {
         weekdays_.push_back(box);
         weekdays->addWidget(box);
     }
+    price_ = quantity(tr("Price of sugar"), Quantity::PricePerMass, "yards.sugar_price_per_kg");
+    currency_ = new QLineEdit(this);
+    currency_->setAccessibleName(tr("Currency, three letters"));
+    currency_->setMaxLength(3);
+    currency_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
+    bag_ = quantity(tr("Sugar in a bag"), Quantity::Mass, "yards.bag_kg");
+    learn_ = new QCheckBox(tr("past winters of these bees correct the forecast"), this);
     auto* form = new QFormLayout;
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->addRow(heading(this, tr("What you wish")));
@@ -247,7 +252,8 @@ QLayout* PlacePage::buildWishes() {
     form->addRow(tr("reserve"), reserve_);
     form->addRow(tr("days between visits"), visits_);
     form->addRow(tr("visits only on (none: any day)"), weekdayRow);
-    form->addRow(tr("sugar, a kilogram costs"), price_);
+    priceOf_ = new QLabel(this);
+    form->addRow(priceOf_, price_);
     form->addRow(tr("currency"), currency_);
     form->addRow(tr("a bag holds"), bag_);
     form->addRow(QString(), learn_);
@@ -270,6 +276,13 @@ QLayout* PlacePage::buildWishes() {
     });
     connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& yard) { yard.learn = on; }); });
     return form;
+}
+
+// A price is that of the unit sugar is weighed in.
+void PlacePage::namePrice() {
+    const bool pounds = words::shownMass() == MassUnit::Pound;
+    priceOf_->setText(pounds ? tr("sugar, a pound costs") : tr("sugar, a kilogram costs"));
+    price_->setAccessibleName(pounds ? tr("Price of a pound of sugar") : tr("Price of a kilogram of sugar"));
 }
 
 void PlacePage::change(const Change& change) {
@@ -310,7 +323,7 @@ void PlacePage::showSeason(const book::Yard& yard) {
         const auto* date = derived && (derived->*field.derived) ? &*(derived->*field.derived) : nullptr;
         const QDate climateDay = date ? words::toQDate(winter.date(date->day)) : QDate(everyYear, 10, 1);
         const int day = own ? own->day : climateDay.day(), month = own ? own->month : climateDay.month();
-        field.day->setDate(QDate(everyYear, month, std::min(day, QDate(everyYear, month, 1).daysInMonth())));
+        field.day->show(*Date::of(everyYear, month, std::min(day, QDate(everyYear, month, 1).daysInMonth())));
         field.said->setText(!date ? tr("not known") : date->exact ? words::date(winter.date(date->day)) : tr("%1, give or take %n days", nullptr, static_cast<int>(date->sdDays + 0.5)).arg(words::date(winter.date(date->day))));
     }
 }
@@ -325,7 +338,7 @@ void PlacePage::showClimate(const book::Yard& yard) {
     curve_->show(site->curve, Winter::containing(yard_->asOf().value_or(*Date::of(2000, 10, 1)), site->curve.hemisphere()));
     const auto* station = site->stationId.empty() ? nullptr : reference.station(site->stationId);
     const auto* source = station ? reference.source(station->source) : nullptr;
-    QString said = station ? tr("Curve of %1, %2 m.").arg(placeWords(PlaceChoice(station->id), reference), QLocale().toString(station->elevationM, 'f', 0)) : tr("Your own temperatures.");
+    QString said = station ? tr("Curve of %1, %2 above the sea.").arg(placeWords(PlaceChoice(station->id), reference), words::height(station->elevationM)) : tr("Your own temperatures.");
     if (site->heightShiftK != 0) said = tr("%1 Corrected by %2 for the height.").arg(said, words::temperatureShift(kelvins(site->heightShiftK)));
     if (source) said = tr("%1 Source: %2").arg(said, QString::fromStdString(source->citation));
     said_->setText(said);
@@ -356,6 +369,7 @@ void PlacePage::refresh() {
     visits_->show(shown->wish.visitEveryDays);
     for (int day = 1; day <= 7; ++day)
         weekdays_[static_cast<std::size_t>(day - 1)]->setChecked(std::find(shown->wish.visitWeekdays.begin(), shown->wish.visitWeekdays.end(), day) != shown->wish.visitWeekdays.end());
+    namePrice();
     price_->show(shown->sugarPricePerKg);
     bag_->show(shown->bag ? std::optional(shown->bag->value()) : std::nullopt);
     if (!currency_->hasFocus()) currency_->setText(QString::fromStdString(shown->currency.value_or("")));

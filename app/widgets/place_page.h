@@ -13,7 +13,6 @@
 class QBoxLayout;
 class QCheckBox;
 class QComboBox;
-class QDateEdit;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
@@ -22,6 +21,7 @@ class QPlainTextEdit;
 namespace winterlarder::desk {
 
 class CurvePlot;
+class DayField;
 class PlaceField;
 class WeatherPart;
 
@@ -37,6 +37,7 @@ public:
     QLineEdit* name() const { return name_; }
     PlaceField* place() const { return place_; }
     QuantityField* elevation() const { return elevation_; }
+    QuantityField* price() const { return price_; }
     QuantityField* reserve() const { return reserve_; }
     QuantityField* risk() const { return risk_; }
     WeatherPart* weather() const { return weather_; }
@@ -47,6 +48,7 @@ public:
 protected:
     void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override; //!< words and heights in other units
 
 private:
     //! A date of the season: the climate's, or the keeper's own for every year.
@@ -54,7 +56,7 @@ private:
         std::optional<book::DayOfYear> book::YardSeason::*date;
         std::optional<climate::SeasonDate> climate::SeasonDates::*derived;
         QCheckBox* own;
-        QDateEdit* day;
+        DayField* day;
         QLabel* said;
     };
     using Change = std::function<void(book::Yard&)>;
@@ -71,6 +73,7 @@ private:
                    std::optional<climate::SeasonDate> climate::SeasonDates::*derived);
     void change(const Change& change);
     void writeOwnClimate();
+    void namePrice();
     void showSeason(const book::Yard& yard);
     void showClimate(const book::Yard& yard);
 
@@ -89,6 +92,7 @@ private:
     std::vector<QuantityField*> months_;
     std::vector<SeasonField> season_;
     QuantityField *risk_ = nullptr, *reserve_ = nullptr, *visits_ = nullptr, *price_ = nullptr, *bag_ = nullptr;
+    QLabel* priceOf_ = nullptr;
     std::vector<QCheckBox*> weekdays_;
     QLineEdit* currency_ = nullptr;
     QPlainTextEdit* notes_ = nullptr;

@@ -6,7 +6,31 @@
 #include <QEvent>
 #include <QStyle>
 
+#include <cmath>
+
 namespace winterlarder::desk {
+
+namespace {
+
+bool isWhole(double value) {
+    return std::abs(value - std::round(value)) < 0.05;
+}
+
+double kilogramsIn(MassUnit unit) {
+    return massOf(1, unit).value();
+}
+
+// A place may lie below the sea, which no other length does.
+Outcome<Length> parseHeight(const std::string& typed, const NumberStyle& style) {
+    for (const std::string_view minus : {"-", "\u2212"})
+        if (typed.starts_with(minus)) {
+            const auto deep = parseHeight(typed.substr(minus.size()), style);
+            return deep ? Outcome<Length>(-*deep) : deep;
+        }
+    return parseLength(typed, words::shownHeight(), style);
+}
+
+} // namespace
 
 QuantityField::QuantityField(QWidget* parent, const QString& name, Kind kind, const FieldLimits* limits) : QLineEdit(parent), kind_(kind) {
     if (limits) limits_ = *limits;
@@ -24,7 +48,9 @@ void QuantityField::nameUnit() {
     case Kind::Mass: return setPlaceholderText(words::name(words::shownMass()));
     case Kind::Volume: return setPlaceholderText(words::name(volumeUnit(system)));
     case Kind::Length: return setPlaceholderText(words::name(words::shownLength()));
+    case Kind::Height: return setPlaceholderText(words::name(words::shownHeight()));
     case Kind::Temperature: return setPlaceholderText(words::name(words::shownTemperature()));
+    case Kind::PricePerMass: return setPlaceholderText(tr("for a %1").arg(words::name(words::shownMass())));
     case Kind::Number:
     case Kind::Whole: return;
     }
@@ -36,8 +62,10 @@ QString QuantityField::written(double value) const {
     switch (kind_) {
     case Kind::Mass: return plain(format(Mass(value), style, 1));
     case Kind::Volume: return plain(format(Volume(value), style, 1));
-    case Kind::Length: return plain(format(Length(value), style, style.system == UnitSystem::Metric ? 0 : 2));
+    case Kind::Length: return plain(format(Length(value), style, style.system != UnitSystem::Metric ? 2 : isWhole(value) ? 0 : 1));
     case Kind::Temperature: return plain(format(Temperature(value), style, 1));
+    case Kind::Height: return words::height(value);
+    case Kind::PricePerMass: return plain(formatNumber(value * kilogramsIn(words::shownMass()), style, 2));
     case Kind::Whole: return QString::number(value, 'f', 0);
     case Kind::Number: break;
     }
@@ -82,9 +110,14 @@ QString QuantityField::withinLimits(double value) const {
     return tr("It must be between %1 and %2.").arg(written(least), written(most));
 }
 
+bool QuantityField::showsLast() const {
+    return last_ && text().trimmed() == written(*last_);
+}
+
 std::optional<double> QuantityField::read(QString& fault) const {
     const std::string typed = text().trimmed().toStdString();
     if (typed.empty()) return std::nullopt;
+    if (showsLast()) return last_;
     const auto style = words::style().numbers;
     std::optional<double> value;
     const auto take = [&](const auto& outcome) {
@@ -95,14 +128,19 @@ std::optional<double> QuantityField::read(QString& fault) const {
     case Kind::Mass: take(parseMass(typed, massUnit(style.system), style)); break;
     case Kind::Volume: take(parseVolume(typed, volumeUnit(style.system), style)); break;
     case Kind::Length: take(parseLength(typed, lengthUnit(style.system), style)); break;
+    case Kind::Height:
+        take(parseHeight(typed, style));
+        if (value) value = valueIn(Length(*value), LengthUnit::Metre);
+        break;
     case Kind::Temperature: take(parseTemperature(typed, temperatureUnit(style.system), style)); break;
+    case Kind::PricePerMass:
     case Kind::Number:
     case Kind::Whole: {
         bool right = false;
         const double number = text().trimmed().replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&right);
         if (!right) fault = tr("This is not a number.");
         else if (kind_ == Kind::Whole && number != static_cast<double>(static_cast<long long>(number))) fault = tr("It must be a whole number.");
-        else value = number;
+        else value = kind_ == Kind::PricePerMass ? number / kilogramsIn(words::shownMass()) : number;
         break;
     }
     }

@@ -16,7 +16,8 @@ class QuantityField : public QLineEdit {
     Q_OBJECT
 
 public:
-    enum class Kind { Mass, Volume, Length, Temperature, Number, Whole }; //!< values in kg, L, mm, degC, or as they are
+    //! Values in kg, L, mm, m above the sea, degC, money for a kilogram, or as they are.
+    enum class Kind { Mass, Volume, Length, Height, Temperature, PricePerMass, Number, Whole };
 
     //! `limits` may be nothing: any amount of 0 or more.
     QuantityField(QWidget* parent, const QString& name, Kind kind, const FieldLimits* limits);
@@ -36,6 +37,7 @@ signals:
 
 private:
     std::optional<double> read(QString& fault) const;
+    bool showsLast() const; //!< what is typed is what was shown: rounded, and still the same quantity
     QString written(double value) const;
     QString withinLimits(double value) const;
     void nameUnit(); //!< in the empty field

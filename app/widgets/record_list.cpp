@@ -122,6 +122,7 @@ QPushButton* RecordList::addButton(const QString& words, std::function<void()> a
     auto* button = new QPushButton(words, addRow_);
     connect(button, &QPushButton::clicked, this, [act = std::move(act)] { act(); });
     adds_->addWidget(button);
+    setTabOrder(adding_.empty() ? static_cast<QWidget*>(table_) : adding_.back(), button);
     button->setEnabled(yard_->writable() && yard_->records(colony_));
     adding_.push_back(button);
     return button;
@@ -163,6 +164,10 @@ void RecordList::removeChosen() {
     const auto* row = chosenRow();
     if (!row || !yard_->writable()) return;
     if (const auto edit = removalOf(row->kind, row->id)) yard_->apply(*edit);
+}
+
+std::vector<NamedKeys> RecordList::namedKeys() {
+    return {{{Qt::Key_Return, Qt::Key_Enter}, tr("opens the entry")}, {{Qt::Key_Delete}, tr("takes the entry out of the book; undo brings it back")}};
 }
 
 bool RecordList::eventFilter(QObject* watched, QEvent* event) {

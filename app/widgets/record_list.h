@@ -3,6 +3,7 @@
 
 #include "models/record_list_model.h"
 #include "models/yard.h"
+#include "widgets/named_keys.h"
 
 #include <QTableView>
 #include <QWidget>
@@ -30,6 +31,7 @@ public:
     void changeChosen();
     void removeChosen();
     bool eventFilter(QObject* watched, QEvent* event) override;
+    static std::vector<NamedKeys> namedKeys();
 
 private:
     void refresh();

@@ -73,6 +73,7 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
 QWidget* WhatIfPage::sliderWith(QDoubleSpinBox* number, const QString& name) {
     auto* slider = new QSlider(Qt::Horizontal, this);
     slider->setRange(0, static_cast<int>(number->maximum() * stepsPerUnit));
+    setTabOrder(slider, number);
     sliders_[number] = slider;
     slider->setAccessibleName(tr("Slider: %1").arg(name));
     connect(slider, &QSlider::valueChanged, number, [number](int value) { number->setValue(static_cast<double>(value) / stepsPerUnit); });
@@ -85,6 +86,7 @@ QWidget* WhatIfPage::sliderWith(QDoubleSpinBox* number, const QString& name) {
 
 QWidget* WhatIfPage::sliderWith(QSpinBox* number, const QString& name) {
     auto* slider = new QSlider(Qt::Horizontal, this);
+    setTabOrder(slider, number);
     slider->setRange(number->minimum(), number->maximum());
     slider->setAccessibleName(tr("Slider: %1").arg(name));
     connect(slider, &QSlider::valueChanged, number, &QSpinBox::setValue);

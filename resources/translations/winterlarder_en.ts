@@ -222,6 +222,16 @@
     </message>
 </context>
 <context>
+    <name>Words</name>
+    <message numerus="yes">
+        <source>%n miles</source>
+        <translation>
+            <numerusform>%n mile</numerusform>
+            <numerusform>%n miles</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>winterlarder::desk::ColonyView</name>
     <message numerus="yes">
         <source>%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.</source>

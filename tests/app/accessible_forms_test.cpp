@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/every_form.h"
 #include "app/window_desk.h"
 #include "widgets/askable_label.h"
 #include "widgets/backups_dialog.h"
@@ -125,26 +126,7 @@ protected:
 TEST_F(Forms, EveryFormNamesWhatTakesTheFocusAndTabReachesIt) {
     answerSlowly();
     open({colony("Apple")});
-    auto* yard = window.yard();
-    const auto today = invented::day("2026-09-14");
-    const auto id = entry().id;
-    const std::vector<std::pair<const char*, std::function<EntryForm*()>>> forms{
-        {"look", [&] { return askForLook(&window, yard, yard->lookToEdit(id)); }},
-        {"note", [&] { return askForNote(&window, yard, {.colony = id, .date = today}); }},
-        {"weighing", [&] { return askForWeighing(&window, yard, {.colony = id, .weighing = {today, book::ScaleReading{}}}); }},
-        {"feed", [&] { return askForFeed(&window, yard, {.colony = id, .feed = {today, book::FeedKind::Syrup, {}, {}, {}, {}}}); }},
-        {"harvest", [&] { return askForHarvest(&window, yard, {.colony = id, .harvest = {today, Mass(0)}}); }},
-        {"treatment", [&] { return askForTreatment(&window, yard, {.colony = id, .date = today}); }},
-        {"outcome", [&] { return askForOutcome(&window, yard, {.colony = id, .date = today}); }},
-        {"sighting", [&] { return askForSighting(&window, yard, {.colony = id, .date = today}); }},
-        {"colony", [&] { return askForColony(&window, yard, records().colony); }},
-        {"new colony", [&] { return askForColony(&window, yard, {.yard = yard->shownYard()->id, .hive = entry().record.hive}); }},
-        {"hive", [&] { return askForHive(&window, yard, {.colony = id, .date = today, .hive = entry().record.hive}); }},
-        {"fate", [&] { return askForFate(&window, yard, {.colony = id, .date = today}); }},
-        {"move", [&] { return askForMove(&window, yard, {.colony = id, .date = today, .yard = yard->shownYard()->id}); }},
-        {"yard", [&] { return askForYard(&window, yard, {}); }},
-    };
-    for (const auto& [what, ask] : forms) walk(ask(), what);
+    for (const auto& [what, ask] : invented::everyForm(window, entry().id)) walk(ask(), what);
 }
 
 TEST_F(Forms, DialogsToo) {

@@ -3,7 +3,9 @@
 #include "models/words.h"
 #include "plots/winter_plot.h"
 #include "widgets/quantity_field.h"
+#include "widgets/place_page.h"
 #include "widgets/what_if_page.h"
+#include "widgets/yard_view.h"
 
 #include <QAbstractItemView>
 #include <QAbstractSpinBox>
@@ -84,6 +86,63 @@ TEST_F(Units, WhatIsTypedIsInTheUnitsShown) {
     EXPECT_EQ(take->maximum(), 25);
 }
 
+TEST_F(Units, HeightsAreInFeetAndPricesForAPoundWherePoundsAreShown) {
+    answerSlowly();
+    open({invented::colony("Apple")});
+    window.choose({});
+    window.yardView()->pages()->setCurrentIndex(1);
+    settle();
+    auto* place = window.yardView()->place();
+    const auto enter = [this](QLineEdit* field, const char* text) {
+        type(field, text);
+        QTest::keyClick(field, Qt::Key_Return);
+        settle();
+    };
+    const auto height = [this] { return window.yard()->shownYard()->site.elevationM.value_or(-1); };
+    const auto price = [this] { return window.yard()->shownYard()->sugarPricePerKg.value_or(-1); };
+    enter(place->elevation(), "400 ft");
+    EXPECT_NEAR(height(), 121.92, 1e-9) << "a foot is 0.3048 m, 1959";
+    EXPECT_EQ(place->elevation()->text().toStdString(), "121.9 m");
+    enter(place->elevation(), "-3");
+    EXPECT_EQ(height(), -3) << "a place below the sea";
+    enter(place->elevation(), "120 m");
+    enter(place->price(), "1.29");
+    ASSERT_EQ(price(), 1.29);
+    for (const char* units : {"Pounds and US &gallons", "Pounds and i&mperial gallons"}) {
+        useUnits(units);
+        QTest::qWait(10);
+        settle();
+        EXPECT_EQ(place->elevation()->text().toStdString(), "394 ft");
+        EXPECT_EQ(place->price()->text().toStdString(), "0.59") << "a pound is 0.45359237 kg";
+        EXPECT_TRUE(read().contains(QStringLiteral("sugar, a pound costs")));
+        EXPECT_FALSE(read().contains(QStringLiteral("sugar, a kilogram costs")));
+        EXPECT_TRUE(read().filter(QRegularExpression(QStringLiteral("\\d (m|km)\\b"))).isEmpty()) << read().filter(QRegularExpression(QStringLiteral("\\d (m|km)\\b"))).join(QLatin1Char('|')).toStdString();
+        // Typed again as it is shown it is still what it was.
+        enter(place->elevation(), "394 ft");
+        enter(place->price(), "0.59");
+        EXPECT_EQ(height(), 120);
+        EXPECT_EQ(price(), 1.29);
+    }
+    enter(place->price(), "0.60");
+    EXPECT_NEAR(price(), 0.60 / 0.45359237, 1e-9);
+    enter(place->elevation(), "1000");
+    EXPECT_NEAR(height(), 304.8, 1e-9) << "a bare number is in the unit shown";
+    useUnits("&Kilograms and litres");
+    QTest::qWait(10);
+    settle();
+    EXPECT_EQ(place->price()->text().toStdString(), "1.32");
+    EXPECT_EQ(place->elevation()->text().toStdString(), "304.8 m");
+    EXPECT_TRUE(read().contains(QStringLiteral("sugar, a kilogram costs")));
+}
+
+TEST(UnitWords, PlacesAreFarInMilesWherePoundsAreShown) {
+    EXPECT_EQ(words::distance(92).toStdString(), "92 km");
+    words::useUnits(UnitSystem::Imperial);
+    EXPECT_EQ(words::distance(92).toStdString(), "57 miles");
+    EXPECT_EQ(words::distance(1.6).toStdString(), "1 mile");
+    words::useUnits(UnitSystem::Metric);
+}
+
 TEST(UnitWords, QuantitiesWithinSentencesFollow) {
     text::WordStyle style;
     EXPECT_EQ(text::quantity(QStringLiteral("2.5 kg"), style).toStdString(), "2.5 kg");
@@ -93,6 +152,7 @@ TEST(UnitWords, QuantitiesWithinSentencesFollow) {
     EXPECT_EQ(text::quantity(QStringLiteral("40 kg"), style).toStdString(), "88 lb");
     EXPECT_EQ(text::quantity(QStringLiteral("6 mm"), style).toStdString(), "0.24 in");
     EXPECT_EQ(text::quantity(QString::fromUtf8("15 °C"), style).toStdString(), "59 °F");
+    EXPECT_EQ(text::quantity(QStringLiteral("600 km"), style).toStdString(), "373 miles");
     EXPECT_EQ(text::quantity(QStringLiteral("three combs"), style).toStdString(), "three combs");
     EXPECT_EQ(text::kelvins(-0.5, style).toStdString(), "-0.9 °F") << "a difference has no offset";
 }

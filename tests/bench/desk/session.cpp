@@ -4,6 +4,7 @@
 #include "desk/colony_view.h"
 #include "widgets/comb_drawing.h"
 #include "widgets/comb_table_page.h"
+#include "widgets/day_field.h"
 #include "widgets/fields.h"
 #include "widgets/look_page.h"
 #include "widgets/picture_panel.h"
@@ -15,7 +16,6 @@
 
 #include <QAction>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QMenuBar>
 #include <QPushButton>
@@ -191,7 +191,7 @@ void lookAtTheYard(Keeper& keeper) {
 
 void anotherDay(Keeper& keeper) {
     keeper.begin("another day: everything anew");
-    keeper.focus(keeper.window().dayField());
+    keeper.focus(keeper.window().dayField()->line());
     keeper.key(Qt::Key_Up, {}, 4000);
     keeper.focus(keeper.window().yardPane());
     keeper.keys(Qt::Key_Down, 6, 400);

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_desk.h"
+#include "desk/colony_view.h"
+#include "widgets/yard_view.h"
+
+#include <QTabWidget>
+
+namespace winterlarder::desk {
+
+using invented::colony;
+
+class Notices : public invented::WindowDesk {
+protected:
+    //! Where everything stands that can be seen, but for the notices themselves.
+    std::map<const QWidget*, QRect> places() {
+        QTest::qWait(20);
+        std::map<const QWidget*, QRect> places;
+        for (const auto* each : window.findChildren<QWidget*>())
+            if (each->isVisible() && each != window.banner()->notices() && !window.banner()->notices()->isAncestorOf(each)) places[each] = QRect(each->mapTo(&window, QPoint(0, 0)), each->size());
+        return places;
+    }
+    QPushButton* putAway() {
+        for (auto* each : window.banner()->notices()->findChildren<QPushButton*>())
+            if (each->isVisible() && each->text() == QStringLiteral("Put away")) return each;
+        return nullptr;
+    }
+};
+
+TEST_F(Notices, ComeAndGoWithoutAnythingElseMoving) {
+    answerReally();
+    open({colony("Apple"), colony("Pear", 3)});
+    const auto before = places();
+    ASSERT_GT(before.size(), 40U);
+    emit window.book()->noticed({QStringLiteral("A backup was made."), QStringLiteral("Another program had the book open.")});
+    auto* notices = window.banner()->notices();
+    ASSERT_TRUE(notices->isVisible());
+    EXPECT_EQ(places(), before) << "it lies over the page";
+    const QRect there(notices->mapTo(&window, QPoint(0, 0)), notices->size());
+    EXPECT_TRUE(window.rect().contains(there));
+    EXPECT_GE(there.left(), window.colonyView()->mapTo(&window, QPoint(0, 0)).x() - 18) << "over the page, not over the yard";
+    EXPECT_GE(notices->findChild<QLabel*>()->height(), 2 * window.fontMetrics().height()) << "both lines can be read";
+    QTest::mouseClick(putAway(), Qt::LeftButton);
+    QTest::qWait(5);
+    EXPECT_FALSE(notices->isVisible());
+    EXPECT_EQ(places(), before);
+}
+
+TEST_F(Notices, ArePutAwayByTheKeyboardAndStayInAWindowMadeSmaller) {
+    answerSlowly();
+    open({colony("Apple")});
+    window.banner()->say(QStringLiteral("notices"), QString(QStringLiteral("Something long was said here. ")).repeated(12));
+    window.resize(1000, 640);
+    QTest::qWait(20);
+    auto* notices = window.banner()->notices();
+    EXPECT_TRUE(window.rect().contains(QRect(notices->mapTo(&window, QPoint(0, 0)), notices->size())));
+    auto* label = notices->findChild<QLabel*>();
+    EXPECT_GE(label->height(), label->heightForWidth(label->width()));
+    window.banner()->say(QStringLiteral("calendar"), QStringLiteral("What is due is in a file."));
+    EXPECT_EQ(window.banner()->said(QStringLiteral("calendar")).toStdString(), "What is due is in a file.");
+    for (int left = 2; left > 0; --left) {
+        ASSERT_NE(putAway(), nullptr);
+        putAway()->setFocus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+        QTest::qWait(5);
+        EXPECT_EQ(notices->isVisible(), left == 2);
+    }
+}
+
+TEST_F(Notices, WhatLastsStandsAboveEverything) {
+    answerSlowly();
+    open({colony("Apple")});
+    window.banner()->say(QStringLiteral("access"), QStringLiteral("The book is open elsewhere."), {}, false);
+    QTest::qWait(20);
+    EXPECT_FALSE(window.banner()->notices()->isVisible());
+    ASSERT_TRUE(window.banner()->isVisible());
+    EXPECT_LE(window.banner()->mapTo(&window, QPoint(0, window.banner()->height())).y(), window.colonyView()->mapTo(&window, QPoint(0, 0)).y());
+    EXPECT_EQ(putAway(), nullptr);
+    window.banner()->hush(QStringLiteral("access"));
+    EXPECT_FALSE(window.banner()->isVisible());
+}
+
+} // namespace winterlarder::desk
