@@ -48,6 +48,8 @@ OwnMeasures::OwnMeasures(QWidget* parent, const ReferenceData& reference) : QWid
     grid->setColumnStretch(2, 1);
     said_ = new QLabel(this);
     said_->setWordWrap(true);
+    said_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    said_->setMinimumHeight(2 * said_->fontMetrics().lineSpacing() + 2); // so that nothing moves when it is said in one line or two
     grid->addWidget(said_, static_cast<int>(fields_.size()), 0, 1, 3);
     refresh();
 }

@@ -39,6 +39,7 @@ TEST_F(Notices, ComeAndGoWithoutAnythingElseMoving) {
     EXPECT_TRUE(window.rect().contains(there));
     EXPECT_GE(there.left(), window.colonyView()->mapTo(&window, QPoint(0, 0)).x() - 18) << "over the page, not over the yard";
     EXPECT_GE(notices->findChild<QLabel*>()->height(), 2 * window.fontMetrics().height()) << "both lines can be read";
+    ASSERT_NE(putAway(), nullptr);
     QTest::mouseClick(putAway(), Qt::LeftButton);
     QTest::qWait(5);
     EXPECT_FALSE(notices->isVisible());

@@ -110,8 +110,9 @@ TEST_F(Days, UpAndDownGoByDaysAndPagesByMonths) {
     EXPECT_EQ(asOf(), "2026-09-13");
     QTest::keyClick(line, Qt::Key_PageUp);
     EXPECT_EQ(asOf(), "2026-10-13");
-    QTest::keyClick(line, Qt::Key_PageDown);
-    QTest::keyClick(line, Qt::Key_PageDown);
+    QTest::keyClick(line, Qt::Key_PageUp);
+    EXPECT_EQ(asOf(), "2026-11-13");
+    for (int months = 3; months > 0; --months) QTest::keyClick(line, Qt::Key_PageDown);
     EXPECT_EQ(asOf(), "2026-08-13");
     typeDay(window.dayField(), "31 Aug 2026");
     QTest::keyClick(line, Qt::Key_PageUp);
@@ -149,6 +150,11 @@ TEST_F(Days, TheCalendarIsWhollyOnTheScreenAndGivesTheDayChosen) {
 TEST_F(Days, AFormIsNotWrittenWithADayThatIsNone) {
     auto* form = askForNote(&window, window.yard(), {.colony = entry().id, .date = day("2026-09-14")});
     auto* field = form->findChild<DayField*>();
+    form->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(form));
+    form->findChild<QPlainTextEdit*>()->setFocus();
+    field->line()->setFocus(Qt::TabFocusReason);
+    EXPECT_EQ(field->line()->selectedText(), field->line()->text()) << "come to by the keyboard it is typed over";
     const auto looks = records().looks.size();
     QTest::keyClicks(form->findChild<QPlainTextEdit*>(), QStringLiteral("wasps"));
     typeDay(field, "31 June");
