@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "book/edits.h"
 #include "book/records.h"
+#include "models/colony_records.h"
 
 #include <optional>
 

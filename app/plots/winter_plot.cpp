@@ -182,7 +182,9 @@ std::vector<NamedKeys> WinterPlot::namedKeys() {
             {{Qt::SHIFT | Qt::Key_Left, Qt::SHIFT | Qt::Key_Right}, tr("a week")},
             {{Qt::CTRL | Qt::Key_Left, Qt::CTRL | Qt::Key_Right}, tr("a month")},
             {{Qt::Key_Home, Qt::Key_End}, tr("the first or the last day")},
-            {{Qt::Key_Escape}, tr("reads out no day")}};
+            {{Qt::Key_Plus, Qt::Key_Minus}, tr("fewer or more days")},
+            {{Qt::Key_0}, tr("the whole winter")},
+            {{Qt::Key_Escape}, tr("reads out no day; once more: the whole winter")}};
 }
 
 void WinterPlot::keyPressEvent(QKeyEvent* event) {

@@ -54,11 +54,12 @@ QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
 }
 
 FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
+    auto* advised = buildAdvised();
     buildGiven();
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(16, 12, 14, 10);
     down->setSpacing(10);
-    down->addWidget(buildAdvised(), 3);
+    down->addWidget(advised, 3);
     down->addWidget(given_, 2);
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });

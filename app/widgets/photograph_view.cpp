@@ -286,7 +286,7 @@ void PhotographView::addByKey() {
 std::vector<NamedKeys> PhotographView::namedKeys() {
     return {{{Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down}, tr("moves the point; with Shift ten times as far")},
             {{Qt::Key_Space}, tr("the next point")},
-            {{Qt::Key_Insert}, tr("a new point in the middle")},
+            {{Qt::Key_Insert, Qt::Key_Return}, tr("a new point in the middle")},
             {{Qt::Key_Delete, Qt::Key_Backspace}, tr("takes the point away")},
             {{Qt::Key_Plus, Qt::Key_Minus}, tr("larger or smaller")},
             {{Qt::Key_0}, tr("the whole picture")}};
