@@ -188,6 +188,7 @@ void MainWindow::connectBook() {
 void MainWindow::showState() {
     yardPane_->setVisible(book_.isOpen());
     if (!book_.isOpen() || right_->currentWidget() == start_) showChosen();
+    for (auto* action : ofABook_) action->setEnabled(book_.isOpen());
     const auto& state = book_.state();
     const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, words::style()) : QString(); };
     const QString undo = state ? name(state->undo) : QString(), redo = state ? name(state->redo) : QString();

@@ -2,6 +2,7 @@
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
 #include "print/yard_sheet.h"
+#include "widgets/banner.h"
 #include "widgets/documents.h"
 
 #include <QMessageBox>
@@ -22,7 +23,8 @@ void printByHand(QWidget* parent, const Paper& paper) {
 
 void MainWindow::savePaper(const Paper& paper, const QString& name) {
     const QString path = askForNewFile(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")), tr("PDF (*.pdf)"), QStringLiteral("pdf"));
-    if (path.isEmpty() || saveSheet(paper, path)) return;
+    if (path.isEmpty()) return;
+    if (saveSheet(paper, path)) return banner_->say(QStringLiteral("notices"), tr("The sheet was written to %1.").arg(path));
     QMessageBox::warning(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
 }
 

@@ -173,6 +173,7 @@ private:
     QAction* redo_ = nullptr;
     QMenu* recent_ = nullptr;
     QMenu* colonyMenu_ = nullptr;
+    std::vector<QAction*> ofABook_; //!< offered where one is open
     std::vector<QAction*> ofOneColony_; //!< of the book's menu
     QString bookFolder_;
     Answering* answering_ = nullptr;

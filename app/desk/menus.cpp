@@ -25,14 +25,14 @@ void MainWindow::buildBookMenu() {
     recent_ = menu->addMenu(tr("Open &recent"));
     listRecentBooks();
     menu->addAction(tr("&New book\u2026"), QKeySequence::New, this, [this] { book_.close(); });
-    menu->addAction(tr("New &yard in this book\u2026"), this, &MainWindow::newYard);
-    menu->addAction(tr("&Import\u2026"), this, &MainWindow::importByHand);
-    menu->addAction(tr("&Backups\u2026"), this, &MainWindow::showBackups);
-    menu->addAction(tr("&Copy the book to\u2026"), this, &MainWindow::copyByHand);
-    menu->addAction(tr("C&lose the book"), QKeySequence::Close, this, [this] { book_.close(); });
+    ofABook_ = {menu->addAction(tr("New &yard in this book\u2026"), this, &MainWindow::newYard),
+                menu->addAction(tr("&Import\u2026"), this, &MainWindow::importByHand),
+                menu->addAction(tr("&Backups\u2026"), this, &MainWindow::showBackups),
+                menu->addAction(tr("&Copy the book to\u2026"), this, &MainWindow::copyByHand),
+                menu->addAction(tr("C&lose the book"), QKeySequence::Close, this, [this] { book_.close(); })};
     menu->addSeparator();
-    menu->addAction(tr("&Print yard plan\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet);
-    menu->addAction(tr("Save yard plan as P&DF\u2026"), this, &MainWindow::saveYardSheet);
+    ofABook_.push_back(menu->addAction(tr("&Print yard plan\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet));
+    ofABook_.push_back(menu->addAction(tr("Save yard plan as P&DF\u2026"), this, &MainWindow::saveYardSheet));
     ofOneColony_ = {menu->addAction(tr("Print colony &sheet\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, &MainWindow::printColonySheet),
                     menu->addAction(tr("Save colony sheet as PD&F\u2026"), this, &MainWindow::saveColonySheet)};
     connect(menu, &QMenu::aboutToShow, this, [this] {
@@ -42,8 +42,8 @@ void MainWindow::buildBookMenu() {
     connect(menu, &QMenu::aboutToHide, this, [this] {
         for (auto* action : ofOneColony_) action->setEnabled(true);
     }, Qt::QueuedConnection);
-    menu->addAction(tr("Save what is due as a c&alendar\u2026"), this, &MainWindow::saveCalendar);
-    menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] { colonyView_->picture()->saveAs(); });
+    ofABook_.push_back(menu->addAction(tr("Save what is due as a c&alendar\u2026"), this, &MainWindow::saveCalendar));
+    ofOneColony_.push_back(menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] { if (shownColonySheet()) colonyView_->picture()->saveAs(); }));
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }

@@ -292,7 +292,7 @@ bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::s
     WinterPlot plot;
     plot.setColours(lightColours());
     plot.resize(size);
-    plot.setTitle(title);
+    if (!title.isEmpty()) plot.setTitle(title); // an empty one would take its room
     plot.showOptions(options);
     plot.show(std::move(picture));
     plot.see(seen);

@@ -14,6 +14,7 @@ namespace winterlarder::desk::print {
 
 namespace {
 
+constexpr double lettersInPage = 100, paddingLetters = 2, doneLetters = 6;
 constexpr double lettersInHalf = 66; // of a line in half the page's width, at the sizes sheets are printed in
 
 QString element(const char* tag, const QString& text, const char* kind = "") {
@@ -61,12 +62,44 @@ bool columnStandsRight(const report::Table& table, std::size_t column) {
     return std::any_of(table.rows.begin(), table.rows.end(), [column](const auto& row) { return standsRight(row[column]); });
 }
 
+// Letters of the longest piece that is not broken, and of the whole.
+struct Letters {
+    double piece = 0, whole = 0;
+    void add(const QString& text) {
+        whole = std::max(whole, static_cast<double>(text.size()));
+        for (const auto& each : text.split(QLatin1Char(' '))) piece = std::max(piece, static_cast<double>(each.size()));
+    }
+};
+
+// Hundredths of the width a column: room for its longest piece first, what is left to those that have to break their lines.
+std::vector<double> widthsOf(const report::Table& table, const std::vector<std::size_t>& shown) {
+    std::vector<Letters> letters;
+    for (const auto column : shown) {
+        Letters all{table.columns[column] == "done" ? doneLetters : 0.0, 0};
+        all.add(nameOf(table.columns[column]));
+        for (const auto& row : table.rows) all.add(unbroken(textOf(row[column])));
+        letters.push_back({all.piece + paddingLetters, std::max(all.piece, all.whole) + paddingLetters});
+    }
+    const auto sum = [&](double Letters::*member) {
+        return std::accumulate(letters.begin(), letters.end(), 0.0, [member](double all, const Letters& each) { return all + each.*member; });
+    };
+    const double pieces = sum(&Letters::piece), wholes = sum(&Letters::whole);
+    const double spare = std::clamp((lettersInPage - pieces) / std::max(1.0, wholes - pieces), 0.0, 1.0);
+    std::vector<double> widths;
+    double used = 0;
+    for (const auto& each : letters) used += widths.emplace_back(std::lerp(each.piece, each.whole, spare));
+    for (auto& width : widths) width *= 100 / used;
+    return widths;
+}
+
 QString tableOf(const report::Table& table) {
     if (table.rows.empty()) return {};
     const auto shown = columnsShown(table);
+    const auto widths = widthsOf(table, shown);
     QString html = QStringLiteral("<table width='100%' cellpadding='6' cellspacing='0' border='2' style='border-collapse:collapse'><thead><tr>");
-    for (const auto i : shown)
-        html += QStringLiteral("<th align='%1'>%2</th>").arg(columnStandsRight(table, i) ? QStringLiteral("right") : QStringLiteral("left"), nameOf(table.columns[i]).toHtmlEscaped());
+    for (std::size_t at = 0; at < shown.size(); ++at)
+        html += QStringLiteral("<th align='%1' width='%2%'>%3</th>")
+                    .arg(columnStandsRight(table, shown[at]) ? QStringLiteral("right") : QStringLiteral("left")).arg(widths[at], 0, 'f', 1).arg(nameOf(table.columns[shown[at]]).toHtmlEscaped());
     html += QStringLiteral("</tr></thead>");
     for (const auto& row : table.rows) {
         html += QStringLiteral("<tr>");

@@ -27,11 +27,12 @@ BackupsDialog::BackupsDialog(OpenBook* book, QWidget* parent) : QDialog(parent),
     down->addWidget(lead);
     down->addWidget(list_, 1);
     down->addWidget(buttons);
+    buttons->button(QDialogButtonBox::Close)->setDefault(true);
     resize(480, 360);
     connect(make_, &QPushButton::clicked, this, &BackupsDialog::make);
     connect(restore_, &QPushButton::clicked, this, &BackupsDialog::restore);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(list_, &QListWidget::currentRowChanged, this, [this](int row) { restore_->setEnabled(row >= 0 && book_->writable()); });
+    connect(list_, &QListWidget::currentRowChanged, this, [this](int row) { restore_->setEnabled(row >= 0 && !list_->item(row)->data(Qt::UserRole).isNull() && book_->writable()); });
     refresh();
 }
 
@@ -41,11 +42,14 @@ void BackupsDialog::refresh() {
     make_->setEnabled(book_->isOpen());
     if (!book_->isOpen()) return;
     const QLocale locale;
-    for (const auto& backup : book::backupsOf(book_->state()->file.toStdString())) {
+    const auto backups = book::backupsOf(book_->state()->file.toStdString());
+    if (backups.empty()) (new QListWidgetItem(tr("There is none yet; the first edit of a day makes one."), list_))->setFlags(Qt::NoItemFlags);
+    for (const auto& backup : backups) {
         auto* item = new QListWidgetItem(tr("%1 (%2)").arg(locale.toString(QDateTime::fromSecsSinceEpoch(backup.at.seconds), QLocale::ShortFormat),
                                                            locale.formattedDataSize(static_cast<qint64>(backup.bytes))), list_);
         item->setData(Qt::UserRole, QString::fromStdString(backup.file.string()));
     }
+    list_->setFocus();
 }
 
 void BackupsDialog::make() {

@@ -93,6 +93,21 @@ TEST_F(BookDesk, AWholeBookIsImportedAndTakenBack) {
     EXPECT_EQ(first().record.colony, "A");
 }
 
+TEST_F(BookDesk, ThatThereIsNoBackupYetIsSaid) {
+    book.create(file(), {});
+    settle();
+    QPointer<BackupsDialog> dialog = new BackupsDialog(&book);
+    ASSERT_EQ(dialog->list()->count(), 1);
+    EXPECT_TRUE(dialog->list()->item(0)->text().contains(QStringLiteral("none yet")));
+    dialog->list()->setCurrentRow(0);
+    EXPECT_FALSE(dialog->restoreButton()->isEnabled());
+    QTest::mouseClick(dialog->makeButton(), Qt::LeftButton);
+    settle();
+    dialog->list()->setCurrentRow(0);
+    EXPECT_TRUE(dialog->restoreButton()->isEnabled());
+    delete dialog;
+}
+
 TEST_F(BookDesk, ABackupIsMadeListedAndRestored) {
     open({colony("A")});
     const auto before = first().record;

@@ -117,6 +117,18 @@ TEST(YardPaper, NumbersStayWithTheirUnitsAndBrackets) {
     EXPECT_FALSE(colonies.contains(QRegularExpression(QStringLiteral("\\([^)]* ")))) << "no break inside brackets";
 }
 
+TEST(YardPaper, NoNumberIsBroken) {
+    const DemoPaper sheet(yardSheet(demoYard(), {}, invented::shipped().get()));
+    const QString text = sheet.read({QStringLiteral("-layout"), sheet.path, QStringLiteral("-")}, QStringLiteral("pdftotext"));
+    for (const auto& colony : demoColonies()) {
+        const auto& advice = colony.answered->answer.advice;
+        if (!advice.bees) continue;
+        const QString bees = words::bees(*advice.bees);
+        QString bracket = bees.mid(bees.indexOf(QLatin1Char('('))).simplified();
+        EXPECT_TRUE(QString(text).replace(QChar::Nbsp, QLatin1Char(' ')).contains(bracket)) << bracket.toStdString() << " in\n" << text.toStdString();
+    }
+}
+
 TEST(YardPaper, TheDemoYardTakesAtMostTwoPagesAndNamesEveryVisit) {
     const auto paper = yardSheet(demoYard(), {}, invented::shipped().get());
     const DemoPaper sheet(paper);
@@ -161,6 +173,9 @@ TEST(ColonyPaper, ItsPictureStandsOnWhiteAndIsLegibleInGrey) {
         EXPECT_GT(white / pixels, 0.5);
         EXPECT_GT(dark / pixels, 0.01);
         EXPECT_EQ(picture.constScanLine(0)[0], 255);
+        int blank = 0;
+        while (std::all_of(picture.constScanLine(blank), picture.constScanLine(blank) + picture.width(), [](uchar grey) { return grey > 200; })) ++blank;
+        EXPECT_LT(blank, picture.height() / 12) << "no room is left for a title it does not have";
     }
 }
 
