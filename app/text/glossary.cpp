@@ -34,6 +34,9 @@ ExplainedSection aboutCombs() {
              {say::Glossary::tr("combs covered"), say::Glossary::tr("Combs covered by bees on both sides. One side covered counts as a half.")},
              {say::Glossary::tr("cluster"), say::Glossary::tr("The ball in which bees keep each other warm in the cold. It can only eat what it touches.")},
              {say::Glossary::tr("Kept small on purpose"), say::Glossary::tr("A small colony that is meant to be small, such as one with a spare queen. It is not judged weak for it.")},
+             {say::Glossary::tr("follower"), say::Glossary::tr("A board that hangs like a comb and closes off the empty part of a hive.")},
+             {say::Glossary::tr("robbers"), say::Glossary::tr("Bees of other colonies, or wasps, that carry stores away from a hive too weak to defend itself.")},
+             {say::Glossary::tr("cleansing flights"), say::Glossary::tr("Short flights on mild winter days; bees do not soil the hive.")},
              {say::Glossary::tr("fondant"), say::Glossary::tr("A stiff sugar dough. Bees can eat it in the cold, when syrup is no longer taken.")}}};
 }
 
@@ -62,6 +65,7 @@ ExplainedSection aboutChance() {
              {say::Glossary::tr("SD"), say::Glossary::tr("Standard deviation, a measure of spread. About two cases of three lie within one SD of the figure, nineteen of twenty within two.")},
              {say::Glossary::tr("nine in ten"), say::Glossary::tr("A band so wide that nine of ten cases lie in it.")},
              {say::Glossary::tr("eighty of a hundred"), say::Glossary::tr("A band so wide that eight of ten winters lie in it; one of ten lies above and one below.")},
+             {say::Glossary::tr("percentile"), say::Glossary::tr("One case of ten lies below the 10th percentile, nine of ten lie below the 90th.")},
              {say::Glossary::tr("Another look"), say::Glossary::tr("Whether opening the hive again could change the advice, and which look would tell most.")}}};
 }
 

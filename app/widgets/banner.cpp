@@ -61,6 +61,7 @@ void Banner::say(const QString& matter, const QString& words, const std::vector<
         away->setAccessibleName(tr("Put this notice away: %1").arg(words));
         connect(away, &QPushButton::clicked, this, [this, matter] { hush(matter); }, Qt::QueuedConnection);
         line->layout()->addWidget(away);
+        for (auto* button : line->findChildren<QPushButton*>()) button->setFocusPolicy(Qt::TabFocus); // pressed by the mouse, the keys stay where they were
     }
     auto* frame = mayGo ? notices_ : this;
     frame->layout()->addWidget(line);

@@ -214,14 +214,7 @@ std::vector<NamedKeys> DayField::namedKeys() {
             {{Qt::Key_Return, Qt::Key_Enter}, tr("takes what was typed")}};
 }
 
-// Come to by the keyboard, the day is typed over; what is being typed is not.
-void DayField::chooseAll(Qt::FocusReason reason) {
-    const bool bySight = reason == Qt::MouseFocusReason || reason == Qt::PopupFocusReason || reason == Qt::ActiveWindowFocusReason;
-    if (!bySight && !line_->isModified()) line_->selectAll();
-}
-
 bool DayField::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == line_ && event->type() == QEvent::FocusIn) chooseAll(static_cast<QFocusEvent*>(event)->reason());
     if (watched != line_ || event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
     const bool alt = key->modifiers() & Qt::AltModifier;

@@ -52,7 +52,6 @@ private:
     text::DayRead read() const;
     QString written(Date day) const;
     void tell(Date day);
-    void chooseAll(Qt::FocusReason reason);
     void step(int days, int months);
     void say(const QString& wrong);
     void fitWords();

@@ -76,6 +76,7 @@ QuantityField* EntryForm::quantity(const QString& label, QuantityField::Kind kin
 DayField* EntryForm::day(const QString& label, Date day) {
     auto* field = new DayField(this, QString(label).remove(QLatin1Char('&')));
     field->show(day);
+    field->line()->selectAll(); // where the form opens with it, it is typed over
     days_.push_back(field);
     add(label, field);
     return field;

@@ -126,7 +126,8 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
-    for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_}) layout->addWidget(part);
+    for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_}) layout->addWidget(part, 0, Qt::AlignTop); // what is said below the day moves nothing
+    on_->setFixedHeight(first_->sizeHint().height());
     connect(kind_, &QComboBox::activated, this, [this] {
         fit(static_cast<WeighedBy>(kind_->currentData().toInt()));
         if (!first_->isHidden()) first_->setFocus();

@@ -32,8 +32,11 @@ QWidget* named(QWidget* parent, QLabel* name, QWidget* field) {
     auto* layout = new QHBoxLayout(both);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(5);
-    layout->addWidget(name);
-    if (field) layout->addWidget(field);
+    layout->addWidget(name, 0, Qt::AlignTop);
+    if (field) {
+        name->setFixedHeight(field->sizeHint().height());
+        layout->addWidget(field, 0, Qt::AlignTop);
+    }
     layout->addStretch(1);
     return both;
 }

@@ -40,7 +40,9 @@ TEST_F(Notices, ComeAndGoWithoutAnythingElseMoving) {
     EXPECT_GE(there.left(), window.colonyView()->mapTo(&window, QPoint(0, 0)).x() - 18) << "over the page, not over the yard";
     EXPECT_GE(notices->findChild<QLabel*>()->height(), 2 * window.fontMetrics().height()) << "both lines can be read";
     ASSERT_NE(putAway(), nullptr);
+    window.yardPane()->setFocus();
     QTest::mouseClick(putAway(), Qt::LeftButton);
+    EXPECT_EQ(window.focusWidget(), window.yardPane()) << "the keys stay where they were";
     QTest::qWait(5);
     EXPECT_FALSE(notices->isVisible());
     EXPECT_EQ(places(), before);

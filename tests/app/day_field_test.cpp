@@ -150,11 +150,7 @@ TEST_F(Days, TheCalendarIsWhollyOnTheScreenAndGivesTheDayChosen) {
 TEST_F(Days, AFormIsNotWrittenWithADayThatIsNone) {
     auto* form = askForNote(&window, window.yard(), {.colony = entry().id, .date = day("2026-09-14")});
     auto* field = form->findChild<DayField*>();
-    form->activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(form));
-    form->findChild<QPlainTextEdit*>()->setFocus();
-    field->line()->setFocus(Qt::TabFocusReason);
-    EXPECT_EQ(field->line()->selectedText(), field->line()->text()) << "come to by the keyboard it is typed over";
+    EXPECT_EQ(field->line()->selectedText().toStdString(), "14 Sept 2026") << "where the form opens with it, it is typed over";
     const auto looks = records().looks.size();
     QTest::keyClicks(form->findChild<QPlainTextEdit*>(), QStringLiteral("wasps"));
     typeDay(field, "31 June");
