@@ -83,7 +83,11 @@ void ColonyView::connectPages() {
     connect(whatIf_, &WhatIfPage::wintersWanted, this, [this] { emit wintersWanted(colony_); });
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) showAnswer(); });
+    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) {
+        if (id != colony_) return;
+        showAnswer();
+        whatIf_->show(colony_); // nothing can be tried on a winter under way
+    });
 }
 
 void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {

@@ -11,6 +11,7 @@ namespace {
 constexpr std::size_t shortestRow = 4; // that a longer one is broken into
 constexpr double clearly = 1.2;        // so many times larger is worth a broken row
 constexpr double gap = 10;
+constexpr double apartWords = 2; // px between the words below two combs
 constexpr double largestScale = 0.62; // px per mm
 constexpr double smallestScale = 0.02;
 constexpr double comfortableScale = 0.36;
@@ -74,8 +75,20 @@ std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs, std::size_t mos
     return rows;
 }
 
+namespace {
+
+// As long as the words below the combs have room beside each other.
+std::vector<CombRow> rowsWithRoom(const std::vector<CombPlace>& combs, double width, const CombWords& words) {
+    auto rows = rowsOf(combs);
+    if (rows.empty()) return rows;
+    for (std::size_t most = extentOf(rows, combs).most; most > shortestRow && acrossEach(extentOf(rows, combs), width, words) + gap < words.widest + apartWords;) rows = rowsOf(combs, --most);
+    return rows;
+}
+
+} // namespace
+
 double heightFor(const std::vector<CombPlace>& combs, double width, const CombWords& words) {
-    const auto rows = rowsOf(combs);
+    const auto rows = rowsWithRoom(combs, width, words);
     if (rows.empty()) return 0;
     const auto extent = extentOf(rows, combs);
     const double scale = std::clamp(acrossEach(extent, width, words) / extent.widest, smallestScale, comfortableScale);
@@ -83,7 +96,7 @@ double heightFor(const std::vector<CombPlace>& combs, double width, const CombWo
 }
 
 std::vector<CombRow> rowsIn(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words) {
-    auto best = rowsOf(combs);
+    auto best = rowsWithRoom(combs, size.width(), words);
     if (best.empty()) return best;
     const auto unbroken = extentOf(best, combs);
     double scale = scaleIn(unbroken, size, words);

@@ -8,10 +8,13 @@
 #include "widgets/record_list.h"
 #include "widgets/scale_log_dialog.h"
 
+#include <QEvent>
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace winterlarder::desk {
 
@@ -41,7 +44,10 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     halves_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
     halves_->setContentsMargins(12, 8, 12, 8);
     halves_->setSpacing(16);
-    halves_->addWidget(weighings_, 1);
+    auto* listed = new QVBoxLayout;
+    listed->addWidget(weighings_, 1);
+    listed->addStretch(0);
+    halves_->addLayout(listed, 1);
     halves_->addLayout(beside, 1);
     weighings_->setMinimumHeight(9 * fontMetrics().height());
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
@@ -51,7 +57,26 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
 
 void ScalePage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    halves_->setDirection(width() < 115 * fontMetrics().averageCharWidth() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    arrange();
+}
+
+bool ScalePage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize) arrange();
+    return QWidget::eventFilter(watched, event);
+}
+
+void ScalePage::arrange() {
+    const bool beside = width() >= 115 * fontMetrics().averageCharWidth();
+    halves_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    const QMargins around = halves_->contentsMargins();
+    const int seen = parentWidget()->height() - around.top() - around.bottom();
+    weighings_->setMaximumHeight(beside ? std::max(weighings_->minimumHeight(), seen) : QWIDGETSIZE_MAX);
+}
+
+void ScalePage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    parentWidget()->installEventFilter(this); // a second time is the first
+    arrange();
 }
 
 void ScalePage::show(ColonyId id) {

@@ -26,9 +26,14 @@ public:
     FollowPanel* followed() const { return follow_; }
 
 protected:
-    void resizeEvent(QResizeEvent* event) override; //!< one half below the other where there is little width
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override; //!< what the page is seen through became another size
 
 private:
+    //! One half below the other where there is little width; else the weighings are as tall as what is seen, however much stands
+    //! beside them, so that their buttons are not below the edge.
+    void arrange();
     void refresh();
 
     Yard* yard_;

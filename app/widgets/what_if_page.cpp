@@ -185,13 +185,19 @@ void WhatIfPage::showEvent(QShowEvent* event) {
     if (stale_) refresh();
 }
 
+// The autumn's question has no winters to try anything on any more.
+bool WhatIfPage::isUnderWay() const {
+    const auto* colony = yard_->find(colony_);
+    return colony && colony->answered && colony->answered->picture.empty() && yard_->leading(colony_);
+}
+
 // The records or their answer changed: what is tried stands on the new ones. Where nothing is tried and nobody looks it waits.
 void WhatIfPage::refresh() {
     stale_ = !isVisible() && wish_ == WhatIf{};
     if (stale_) return;
     const auto* colony = yard_->find(colony_);
     const bool known = colony && colony->answered && !colony->pending && yard_->book() && yard_->book()->reference();
-    setEnabled(known);
+    setEnabled(known && !isUnderWay());
     if (!known || colony->answered == own_) return tryOut();
     own_ = colony->answered;
     ownTrials_ = Trials::of(own_, yard_->book()->reference()->constants);
@@ -245,7 +251,9 @@ void WhatIfPage::tryOut() {
     plan_->setEnabled(false);
     if (!trials_ || !isEnabled()) {
         const bool soon = isEnabled() && own_ && !own_->picture.empty();
-        chances_->setText(soon ? tr("Simulating the winters\u2026") : tr("Nothing can be tried before there is an answer."));
+        chances_->setText(soon         ? tr("Simulating the winters\u2026")
+                          : isUnderWay() ? tr("What can be tried is the autumn's question; this winter is under way. The page \u201cOn the scale\u201d says how it goes and what to do.")
+                                         : tr("Nothing can be tried before there is an answer."));
         recipe_->clear();
         state_->clear();
         return;

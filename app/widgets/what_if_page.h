@@ -62,6 +62,7 @@ private:
     void readDemand();
     void reset();
     void refresh();
+    bool isUnderWay() const;
     void tryOut();
     void say(const Trials::Trial& trial);
     void makePlan();

@@ -78,6 +78,15 @@ TEST(CombLayout, ALongRowIsBrokenWhereThatMakesItsCombsClearlyLarger) {
     EXPECT_EQ(combBeside(rows, 2, 1), 7) << "and gone through by keys as they are drawn";
 }
 
+TEST(CombLayout, WordsBelowTheCombsHaveRoomBesideEachOther) {
+    const auto places = box(0, 10, deep);
+    const CombWords words{45, 32, 58};
+    const double height = heightFor(places, 450, words);
+    EXPECT_GT(rowsIn(places, {450, height}, words).size(), 1U);
+    for (const auto& slot : layOut(places, {450, height}, words)) EXPECT_GE(slot.words.width(), words.widest);
+    EXPECT_EQ(rowsIn(places, {760, heightFor(places, 760, words)}, words).size(), 1U) << "where there is room the row stays whole";
+}
+
 TEST(CombLayout, BesideInAShorterRowIsItsLast) {
     auto places = box(0, 10, deep);
     for (const auto& each : box(1, 4, deep)) places.push_back(each);

@@ -18,6 +18,7 @@
 #include "widgets/scale_page.h"
 #include "widgets/story_page.h"
 #include "widgets/weather_part.h"
+#include "widgets/what_if_page.h"
 #include "widgets/yard_view.h"
 
 #include <QCheckBox>
@@ -146,12 +147,29 @@ TEST_F(FollowDesk, EveryNumberOfAFollowedWinterCanBeAskedAbout) {
     EXPECT_TRUE(left->lines.front().said.contains(QStringLiteral("10 January 2027"))) << "what was weighed is told";
 }
 
+TEST_F(FollowDesk, TheButtonsBesideALongWinterAreSeen) {
+    openFollowing("2027-01-20");
+    window.colonyView()->pages()->setCurrentIndex(3);
+    const auto* page = window.colonyView()->scale();
+    for (const int tall : {900, 650, 900}) {
+        window.resize(1360, tall);
+        QTest::qWait(20);
+        const int seen = page->parentWidget()->height();
+        if (tall == 650) ASSERT_GT(page->height(), seen) << "else nothing is out of sight anyway";
+        for (const auto* button : page->weighings()->findChildren<QPushButton*>())
+            if (button->isVisible()) EXPECT_LE(button->mapTo(page, QPoint(0, button->height())).y(), seen) << button->text().toStdString() << " at " << tall;
+    }
+}
+
 TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
     openFollowing("2027-01-20");
     ASSERT_TRUE(followed() && followed()->leads());
     EXPECT_EQ(sentence(), QStringLiteral("On course."));
     EXPECT_EQ(inList(YardListModel::VerdictRole), QStringLiteral("on course")) << "the yard's list says the same";
     EXPECT_FALSE(small("Whether to feed cannot be said yet")) << "nor does the page Feeding contradict it";
+    window.colonyView()->pages()->setCurrentIndex(5);
+    EXPECT_FALSE(window.colonyView()->whatIf()->isEnabled());
+    EXPECT_TRUE(window.colonyView()->whatIf()->said().contains(QStringLiteral("under way"))) << window.colonyView()->whatIf()->said().toStdString();
     auto lacking = *followed()->following;
     lacking.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = SeasonDay{followed()->colony.question->today.w + 20}};
     EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}), QStringLiteral("On course, but short: 2.5 kg of fondant, begin by 9 February 2027."));
