@@ -5,6 +5,7 @@
 #include "desk/colony_view.h"
 #include "desk/following.h"
 #include "desk/said_remarks.h"
+#include "desk/still_fields.h"
 #include "desk/undo_keys.h"
 #include "models/words.h"
 #include "text/follow_words.h"
@@ -41,6 +42,7 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     buildPanes();
     buildMenus();
     qApp->installEventFilter(new UndoKeys(this));
+    qApp->installEventFilter(new StillFields(this));
     connectYard();
     connectBook();
     applyColours();
