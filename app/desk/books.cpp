@@ -144,7 +144,7 @@ void MainWindow::beginBook(const Beginning& beginning) {
         return book::Together{"begin the yard", {book::AddYard{{.name = beginning.yard.toStdString(), .site = {beginning.place, std::nullopt, book::FlowStrength::None}}}}};
     });
     connect(&book_, &OpenBook::opened, this, [this, file] {
-        banner_->say(QStringLiteral("notices"), tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
+        banner_->mention(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
     }, Qt::SingleShotConnection);
 }
 
@@ -212,7 +212,7 @@ void MainWindow::showAccess() {
     }
     if (isTemporary() && !arguments_.pictures && banner_->said(QStringLiteral("temporary")).isEmpty())
         banner_->say(QStringLiteral("temporary"), tr("This yard is here to be tried out: what you change is kept only until the window closes."),
-                     {{tr("Keep it as a book\u2026"), [this] { copyByHand(); }}});
+                     {{tr("Keep it as a book\u2026"), [this] { copyByHand(); }}}, false);
 }
 
 void MainWindow::tellNotOpened(const QString& file, const Problems& problems, bool salvageable) {
@@ -275,7 +275,7 @@ void MainWindow::takeCopy(const QString& copy) {
         return banner_->say(QStringLiteral("notices"), tr("The book was copied to %1.").arg(copy), {{tr("Open the copy"), [this, copy] { openBook(copy); }}});
     openBook(copy);
     connect(&book_, &OpenBook::opened, this, [this, copy] {
-        banner_->say(QStringLiteral("notices"), tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(copy));
+        banner_->mention(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(copy));
         list_->setFocus();
     }, Qt::SingleShotConnection);
 }

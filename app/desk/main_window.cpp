@@ -61,7 +61,7 @@ void MainWindow::buildPanes() {
     banner_ = new Banner(desk, yardPane);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
-    connect(colonyView_, &ColonyView::told, this, [this](const QString& notice) { banner_->say(QStringLiteral("notices"), notice); });
+    connect(colonyView_, &ColonyView::told, this, [this](const QString& notice) { banner_->mention(notice); });
     right_ = new QStackedWidget(desk);
     start_ = new StartPage(desk);
     right_->addWidget(start_);

@@ -6,15 +6,18 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <chrono>
 
 namespace winterlarder::desk {
 
 namespace {
 
 constexpr int noticeMargin = 14; // px kept free around notices
+constexpr std::chrono::seconds mentionedFor{30};
 constexpr int noticeLetters = 90; // in a line of theirs
 
 QVBoxLayout* noticeLines(QFrame* frame, const char* name) {
@@ -32,6 +35,10 @@ Banner::Banner(QWidget* desk, const QWidget* beside) : QFrame(desk), beside_(bes
     noticeLines(this, "banner");
     noticeLines(notices_, "notices");
     desk->installEventFilter(this);
+    passing_ = new QTimer(this);
+    passing_->setSingleShot(true);
+    passing_->setInterval(mentionedFor);
+    connect(passing_, &QTimer::timeout, this, [this] { hush(QStringLiteral("notices")); });
 }
 
 QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) {
@@ -55,6 +62,7 @@ QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) 
 
 void Banner::say(const QString& matter, const QString& words, const std::vector<Action>& actions, bool mayGo) {
     hush(matter);
+    if (matter == QLatin1String("notices")) passing_->stop(); // of what was mentioned before
     auto* line = this->line(words, actions);
     if (mayGo) {
         auto* away = new QPushButton(tr("Put away"), line);
@@ -71,6 +79,11 @@ void Banner::say(const QString& matter, const QString& words, const std::vector<
     lay();
     QAccessibleEvent heard(line->findChild<QLabel*>(), QAccessible::Alert);
     QAccessible::updateAccessibility(&heard);
+}
+
+void Banner::mention(const QString& words) {
+    say(QStringLiteral("notices"), words);
+    passing_->start();
 }
 
 void Banner::hush(const QString& matter) {

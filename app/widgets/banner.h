@@ -8,6 +8,8 @@
 
 class QVBoxLayout;
 
+class QTimer;
+
 namespace winterlarder::desk {
 
 //! What the keeper must know while working: one line a matter, with what can be done about it. What lasts as long as its matter stands
@@ -26,9 +28,12 @@ public:
     Banner(QWidget* desk, const QWidget* beside);
     //! Says something about a matter, in place of what was said of it before. `mayGo`: it can be put away by hand.
     void say(const QString& matter, const QString& words, const std::vector<Action>& actions = {}, bool mayGo = true);
+    //! Says what was done, under the matter "notices", until it is put away or half a minute has passed: it lies over what is worked at.
+    void mention(const QString& words);
     void hush(const QString& matter);
     QString said(const QString& matter) const; //!< empty where nothing is
     QFrame* notices() const { return notices_; }
+    QTimer* passing() const { return passing_; }
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -40,6 +45,7 @@ private:
     const QWidget* beside_;
     QFrame* notices_;
     std::map<QString, QWidget*> byMatter_;
+    QTimer* passing_; //!< till what was mentioned goes
 };
 
 } // namespace winterlarder::desk

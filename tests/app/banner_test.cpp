@@ -4,6 +4,7 @@
 #include "widgets/yard_view.h"
 
 #include <QTabWidget>
+#include <QTimer>
 
 namespace winterlarder::desk {
 
@@ -67,6 +68,22 @@ TEST_F(Notices, ArePutAwayByTheKeyboardAndStayInAWindowMadeSmaller) {
         QTest::qWait(5);
         EXPECT_EQ(notices->isVisible(), left == 2);
     }
+}
+
+TEST_F(Notices, WhatIsOnlyMentionedGoesByItselfAndNothingElseDoes) {
+    answerSlowly();
+    open({colony("Apple")});
+    auto* banner = window.banner();
+    banner->passing()->setInterval(30);
+    banner->say(QStringLiteral("refused"), QStringLiteral("This could not be written down."));
+    banner->mention(QStringLiteral("The sheet was written."));
+    EXPECT_EQ(banner->said(QStringLiteral("notices")).toStdString(), "The sheet was written.");
+    EXPECT_TRUE(invented::waitFor([&] { return banner->said(QStringLiteral("notices")).isEmpty(); }));
+    EXPECT_FALSE(banner->said(QStringLiteral("refused")).isEmpty()) << "what went wrong stays till it was read";
+    banner->mention(QStringLiteral("The sheet was written."));
+    banner->say(QStringLiteral("notices"), QStringLiteral("A backup could not be made."));
+    QTest::qWait(80);
+    EXPECT_FALSE(banner->said(QStringLiteral("notices")).isEmpty()) << "said in its place, it does not go with it";
 }
 
 TEST_F(Notices, WhatLastsStandsAboveEverything) {

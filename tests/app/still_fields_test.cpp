@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
+#include "widgets/day_field.h"
 #include "widgets/fields.h"
 #include "widgets/look_page.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -39,7 +39,7 @@ TEST_F(WindowDesk, ScrollingThePageChangesNoFieldOnTheWay) {
     const auto before = entry().record;
     const double number = bees->number()->value(), capped = share->value();
     const int kind = bees->kind()->currentIndex();
-    const QDate day = window.dayField()->date();
+    const Date day = window.dayField()->day();
     int moved = 0;
     for (QWidget* field : std::initializer_list<QWidget*>{bees->kind(), bees->number(), share}) {
         scroll->verticalScrollBar()->setValue(0);
@@ -47,13 +47,13 @@ TEST_F(WindowDesk, ScrollingThePageChangesNoFieldOnTheWay) {
         moved += scroll->verticalScrollBar()->value() > 0;
         EXPECT_FALSE(field->hasFocus());
     }
-    turnWheel(window.dayField());
+    turnWheel(window.dayField()->line());
     settle();
     EXPECT_EQ(moved, 3) << "the page was scrolled instead";
     EXPECT_EQ(bees->kind()->currentIndex(), kind);
     EXPECT_EQ(bees->number()->value(), number);
     EXPECT_EQ(share->value(), capped);
-    EXPECT_EQ(window.dayField()->date(), day);
+    EXPECT_EQ(window.dayField()->day(), day);
     EXPECT_EQ(entry().record, before);
     window.activateWindow();
     bees->number()->setFocus();
