@@ -69,6 +69,7 @@ public:
         book::ColonyCase planned = bare();
         for (const auto& visit : records.visits) {
             if (!visit.advice || !accepted(*visit.advice) || !winter.contains(visit.date) || visit.date < decided_) continue;
+            if (visit.doneOn && *visit.doneOn <= decided_) continue; // what was fed by then is in the stores of the decision
             if (visit.fondant) planned.feeds.push_back({visit.date, book::FeedKind::Fondant, {}, {}, {}, visit.fondant});
             if (visit.sugar) planned.feeds.push_back({visit.date, book::FeedKind::Syrup, visit.sugar, {}, {}, {}});
         }

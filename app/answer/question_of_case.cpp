@@ -190,9 +190,10 @@ Mass storesOfSyrup(const book::FeedRecord& record) {
     return syrup ? syrup->stores : kilograms(0);
 }
 
-advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& question, Date lookedOn) {
+advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& question, Date lookedOn, bool afterLook) {
     advice::GivenFeed feed;
     feed.day = dayOfChange(record.date, lookedOn, question.winter);
+    if (afterLook && record.date == lookedOn) feed.day = question.lookedOn + 1; // counts on top of what was seen
     feed.liquid = record.kind == book::FeedKind::Syrup;
     switch (record.kind) {
     case book::FeedKind::Syrup:
@@ -320,7 +321,7 @@ void fillEvents(ColonyQuestion& question, const book::ColonyCase& record) {
     for (const book::WeighingRecord& weighing : record.weighings)
         question.weighings.push_back(weighed(weighing, question));
     for (const book::FeedRecord& feed : record.feeds)
-        question.feeds.push_back(given(feed, question, lookedOn));
+        question.feeds.push_back(given(feed, question, lookedOn, record.fedAfterLook));
     for (const book::HarvestRecord& harvest : record.harvests)
         question.harvests.push_back({dayOfChange(harvest.date, lookedOn, question.winter), harvest.honey});
     question.freshlyFilled = freshlyFilled(record, question);

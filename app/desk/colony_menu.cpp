@@ -29,6 +29,7 @@ void MainWindow::buildColonyMenu() {
     add(tr("&Harvest\u2026"), [this, today, of] { askForHarvest(this, &yard_, {.colony = of(), .harvest = {today(), Mass(0)}}); });
     add(tr("&Treatment\u2026"), [this, today, of] { askForTreatment(this, &yard_, {.colony = of(), .date = today()}); });
     add(tr("A &glance in winter\u2026"), [this, today, of] { askForSighting(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("How the wint&er went\u2026"), [this, today, of] { askForOutcome(this, &yard_, {.colony = of(), .date = today()}); });
     add(tr("N&ote\u2026"), [this, today, of] { askForNote(this, &yard_, {.colony = of(), .date = today()}); });
     menu->addSeparator();
     add(tr("Name, &queen, feeder\u2026"), [this, of] {

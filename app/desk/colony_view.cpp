@@ -83,6 +83,7 @@ void ColonyView::connectPages() {
     connect(whatIf_, &WhatIfPage::wintersWanted, this, [this] { emit wintersWanted(colony_); });
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    connect(yard_, &Yard::visitsChanged, this, &ColonyView::showAnswer);
     connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) {
         if (id != colony_) return;
         showAnswer();
@@ -161,6 +162,12 @@ int ColonyView::visitsOpen() const {
     }));
 }
 
+int ColonyView::visitsComing() const {
+    const auto* colony = yard_->find(colony_);
+    if (!colony) return 0;
+    return static_cast<int>(std::count_if(colony->visits.begin(), colony->visits.end(), [&](const book::PlannedVisit& visit) { return visit.date >= colony->record.asOf; }));
+}
+
 // A winter that is followed gives its own answer.
 void ColonyView::showAnswer() {
     const auto* colony = yard_->find(colony_);
@@ -172,6 +179,7 @@ void ColonyView::showAnswer() {
     else answer_->show(*colony);
     if (const int open = visitsOpen(); open > 0)
         answer_->remind(tr("%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.", nullptr, open));
+    if (const int coming = visitsComing(); coming > 0) answer_->remind(tr("%n visits of your plan are still to come (page Feeding).", nullptr, coming));
     // The picture of a followed winter is on the page "On the scale"; an empty one of autumn's question would say nothing.
     picture_->setVisible(pictureWanted_ && !(leading && colony->answered && colony->answered->picture.empty()));
 }

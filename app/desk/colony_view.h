@@ -65,6 +65,7 @@ private:
     std::optional<text::Grounds> groundsOfChosenComb() const;
     std::optional<text::Grounds> groundsShown(text::AskedNumber number) const;
     int visitsOpen() const; //!< planned for a day that is past
+    int visitsComing() const;
 
     Yard* yard_;
     ColonyId colony_;

@@ -51,7 +51,10 @@ void MainWindow::buildBookMenu() {
 void MainWindow::buildEditMenu() {
     auto* menu = menuBar()->addMenu(tr("&Edit"));
     undo_ = menu->addAction(tr("&Undo"), QKeySequence::Undo, this, [this] { book_.undo(); });
-    redo_ = menu->addAction(tr("&Redo"), QKeySequence::Redo, this, [this] { book_.redo(); });
+    redo_ = menu->addAction(tr("&Redo"), this, [this] { book_.redo(); });
+    auto keys = QKeySequence::keyBindings(QKeySequence::Redo);
+    if (const QKeySequence often(Qt::CTRL | Qt::Key_Y); !keys.contains(often)) keys << often;
+    redo_->setShortcuts(keys);
     menu->addSeparator();
     menu->addAction(tr("&Copy the picture's numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this, [this] { colonyView_->picture()->copyNumbers(); });
 }

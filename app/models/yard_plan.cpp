@@ -47,6 +47,13 @@ void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report
         if (!planned.contains(task.kind)) plan.jobs.push_back({task, colony.id, name});
 }
 
+// Where the keeper has a plan, it says what is to be done.
+report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs) {
+    report::PlannedColony planned{&colony.answered->question, &colony.answered->answer.advice};
+    if (!colony.visits.empty()) planned.tasks = tasksAmong(jobs, colony.id);
+    return planned;
+}
+
 void addColony(YardPlan& plan, const ColonyEntry& colony) {
     if (!colony.answered) {
         ++plan.waiting;
@@ -54,8 +61,8 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
     }
     const auto& advice = colony.answered->answer.advice;
     count(plan, advice.verdict);
-    report::add(plan.totals, {&colony.answered->question, &advice});
     addJobs(plan, colony, report::tasksOf(colony.answered->question, advice));
+    report::add(plan.totals, plannedColony(colony, plan.jobs));
     for (const auto& gift : advice.gifts)
         if (gift.to == colony.record.colony.value_or("")) plan.gifts.push_back(gift);
 }
@@ -74,6 +81,13 @@ void sortByDay(std::vector<PlannedJob>& jobs) {
 
 } // namespace
 
+std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony) {
+    std::vector<report::Task> tasks;
+    for (const auto& job : jobs)
+        if (job.id == colony) tasks.push_back(job);
+    return tasks;
+}
+
 YardPlan planOf(const Yard& yard) {
     YardPlan plan;
     for (const auto& colony : yard.colonies()) {
@@ -86,11 +100,10 @@ YardPlan planOf(const Yard& yard) {
 }
 
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
-    std::vector<PlannedJob> jobs;
-    if (!colony.answered) return jobs;
-    for (const auto& task : report::tasksOf(colony.answered->question, colony.answered->answer.advice)) jobs.push_back({task, colony.id, {}});
-    sortByDay(jobs);
-    return jobs;
+    YardPlan plan;
+    if (colony.answered) addJobs(plan, colony, report::tasksOf(colony.answered->question, colony.answered->answer.advice));
+    sortByDay(plan.jobs);
+    return std::move(plan.jobs);
 }
 
 std::vector<PlannedJob> jobsOf(const FollowedWinter& followed, ColonyId id) {

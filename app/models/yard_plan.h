@@ -32,7 +32,9 @@ struct YardPlan {
 
 //! Tested: tests/app/models_test.cpp.
 YardPlan planOf(const Yard& yard);
-//! The jobs the answer about one colony asks for, by day.
+//! The tasks of one colony among them, in their order.
+std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony);
+//! The jobs of one colony, by day: what is planned, and what its answer asks for beyond that.
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony);
 //! Those a followed winter asks for.
 std::vector<PlannedJob> jobsOf(const FollowedWinter& followed, ColonyId id);

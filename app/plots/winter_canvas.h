@@ -57,6 +57,7 @@ private:
     QSize legendSize() const;
     void placeMarkLabels();
     void placeDots();
+    double topForDots() const;
 
     QCustomPlot* plot_;
     QCPAxisRect* stores_ = nullptr;

@@ -16,6 +16,7 @@ namespace {
 constexpr double unseenShare = 1 / 1500.0; // of the scale: a fifth of a pixel or less
 constexpr double dotPitch = 8.5; // pixels from dot to dot
 constexpr double dotDiameter = 6.6;
+constexpr double headingLines = 2.2; // of text over the names of the options
 constexpr double bandHalfWidth = 1.2816; // standard deviations: ten to ninety of a hundred
 
 void anchor(QCPItemPosition* position, QCPAxisRect* rect, double day, double y, bool yAsShareOfRect) {
@@ -170,11 +171,20 @@ void WinterCanvas::placeMarkLabels() {
         mark.reach->end->setCoords(mark.day + mark.reachDays, (top + tall - 3) / height);
     }
     const double head = (static_cast<double>(taken.size()) * tall + 10) / std::max(1, stores_->height());
-    const double top = highestKg_ / std::max(0.3, 1 - head);
+    const double top = std::max(highestKg_ / std::max(0.3, 1 - head), topForDots());
     // A little below nothing, so that dots of empty hives are whole.
     const double bottom = -top * (dotDiameter / 2 + 1) / std::max(1, stores_->height());
     stores_->axis(QCPAxis::atLeft)->setRange(bottom, top);
     dots_->axis(QCPAxis::atLeft)->setRange(bottom, top);
+}
+
+// The scale on which no dot reaches into the words above the dots.
+double WinterCanvas::topForDots() const {
+    double highest = 0;
+    for (const auto& column : dotColumns_)
+        if (!column.values.empty()) highest = std::max(highest, column.values.back());
+    const double words = (headingLines + static_cast<double>(dotColumns_.size())) * QFontMetricsF(plot_->font()).height() + dotDiameter;
+    return highest / std::max(0.3, 1 - words / std::max(1, dots_->height()));
 }
 
 void WinterCanvas::drawDotsHeading(const Colours& colours) {
@@ -243,7 +253,7 @@ void WinterCanvas::placeDots() {
         // A line to each name, so that none meets another.
         const double wide = metrics.horizontalAdvance(column.title->text()) + 2;
         const double x = std::clamp(static_cast<double>(i) * share, 0.0, std::max(0.0, width - wide));
-        column.title->position->setCoords(x, (2.2 + static_cast<double>(i)) * metrics.height() / std::max(1, dots_->height()));
+        column.title->position->setCoords(x, (headingLines + static_cast<double>(i)) * metrics.height() / std::max(1, dots_->height()));
     }
 }
 

@@ -114,18 +114,19 @@ QString WinterPlot::readout(SeasonDay day) const {
     if (!picture_ || picture_->empty() || day < picture_->first || day > picture_->last) return {};
     const auto at = static_cast<std::size_t>(day - picture_->first);
     const auto& use = picture_->daily[at];
-    const QString eaten = tr("eats %1 a day (adults %2, warmth for brood %3, food for brood %4) at %5")
+    const QString eaten = tr("a living colony eats %1 a day (adults %2, warmth for brood %3, food for brood %4) at %5")
                               .arg(words::smallMass(grams(use.adults + use.broodWarmth + use.broodFood)), words::smallMass(grams(use.adults)),
                                    words::smallMass(grams(use.broodWarmth)), words::smallMass(grams(use.broodFood)),
                                    words::temperature(celsius(use.temperatureC), 0));
+    QStringList said{words::date(picture_->winter.date(day))};
     for (const auto& option : picture_->options) {
         if (!options_.contains(option.kind) || at >= option.readings.size()) continue;
         const auto& reading = option.readings[at];
-        return tr("%1, %2: %3, under the reserve in %4 of 100 winters; %5")
-            .arg(words::date(picture_->winter.date(day)), words::option(option.kind),
-                 words::fineSpread({Mass(reading.low), Mass(reading.middle), Mass(reading.high)}), words::ofHundred({reading.shareBelowReserve, 0}), eaten);
+        said << tr("%1 %2, under the reserve in %3 of 100 winters")
+                    .arg(words::option(option.kind), words::fineSpread({Mass(reading.low), Mass(reading.middle), Mass(reading.high)}), words::ofHundred({reading.shareBelowReserve, 0}));
     }
-    return tr("%1: %2").arg(words::date(picture_->winter.date(day)), eaten);
+    said << eaten;
+    return said.join(tr("; "));
 }
 
 QString WinterPlot::numbers() const {

@@ -66,13 +66,6 @@ report::SugarPrice priceOf(const book::Yard* yard) {
     return {yard->sugarPricePerKg, yard->currency.value_or(""), yard->bag};
 }
 
-std::vector<report::Task> tasksAt(const YardPlan& plan, ColonyId colony) {
-    std::vector<report::Task> tasks;
-    for (const auto& job : plan.jobs)
-        if (job.id == colony) tasks.push_back(job);
-    return tasks;
-}
-
 } // namespace
 
 Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const ReferenceData* reference) {
@@ -85,7 +78,7 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
         if (!colony->answered) continue;
         auto& planned = colonies.emplace_back(report::PlannedColony{&colony->answered->question, &colony->answered->answer.advice});
         if (const auto leading = yard.leading(colony->id)) planned.followed = plannedOf(*leading);
-        planned.tasks = tasksAt(plan, colony->id);
+        if (!colony->visits.empty()) planned.tasks = tasksAmong(plan.jobs, colony->id);
     }
     const auto date = yard.asOf();
     if (!date) return {};
@@ -96,7 +89,8 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
 std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData& reference) {
     if (!colony.answered || colony.pending) return std::nullopt;
     const auto answered = colony.answered;
-    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference);
+    const auto planned = colony.visits.empty() ? std::nullopt : std::optional(tasksAmong(jobsOf(colony), colony.id));
+    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference, planned);
     const QString name = QString::fromStdString(sheet.title);
     Paper paper{print::htmlOf(sheet, {words::answerSentence(*answered), {words::riskLine(*answered), words::lookLine(*answered)}}, reference),
                 footerOf(name, sheet.date), 1, {}};

@@ -43,6 +43,7 @@ private:
     std::optional<Grounds> shareOf(const std::optional<Share>& share, bool touches, bool asAdvised);
     void eaten();
     void demandRules();
+    void missing();
     void piece(const stores::EvidenceShare& share);
     void rulesOfEvidence();
     const advice::Option* option(advice::OptionKind kind) const;
@@ -98,7 +99,7 @@ void AutumnWriter::eaten() {
     if (!use_) return line(say::Grounds::tr("From %1 to first forage the bees eat %2 in %3 simulated winters.").arg(today(), use, winters));
     line(say::Grounds::tr("From %1 to first forage the bees eat %2 in %3 simulated winters: on average %4 the adult bees, %5 to warm brood, %6 to feed it.")
              .arg(today(), use, winters, mass(use_->adults, style_), mass(use_->broodWarmth, style_), mass(use_->broodFood, style_)));
-    if (use_->income > Mass(0.05)) line(say::Grounds::tr("Meanwhile they bring in %1 on average.").arg(mass(use_->income, style_)));
+    if (use_->income > Mass(0.05)) line(say::Grounds::tr("Before first forage, mostly in early spring, they bring in %1 on average.").arg(mass(use_->income, style_)));
 }
 
 void AutumnWriter::demandRules() {
@@ -162,10 +163,19 @@ std::optional<Grounds> AutumnWriter::combsOff() {
     return under(say::Grounds::tr("Honey in the combs that may come off: %1").arg(mass(a_.harvest->combsHold, style_)));
 }
 
+// What is missing is not just the need less the stores.
+void AutumnWriter::missing() {
+    remarks({"short-of-stores"});
+    if (a_.estimate && a_.need)
+        line(say::Grounds::tr("That is what brings the risk down to yours though the stores are only known to be %1: by so much more, or less, than the need of %2 less their middle.")
+                 .arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
+    remarks({"move-combs-first"});
+}
+
 std::optional<Grounds> AutumnWriter::sugar() {
     if (!a_.feed || a_.feed->syrup.sugar <= Mass(0)) return std::nullopt;
     const auto& syrup = a_.feed->syrup;
-    remarks({"short-of-stores", "move-combs-first"});
+    missing();
     line(say::Grounds::tr("A kilogram of white sugar fed as %1 becomes %2 kg of ripe stores: the water goes down to 18 parts of 100, and driving it off costs the bees food.")
              .arg(QString::fromStdString(a_.feed->ratio.printed), number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)), {"curth-1981"});
     line(say::Grounds::tr("%1 of sugar in %2 of water make %3 of syrup, which become %4 of stores.")
@@ -176,7 +186,8 @@ std::optional<Grounds> AutumnWriter::sugar() {
 
 std::optional<Grounds> AutumnWriter::fondant() {
     if (!a_.feed || a_.feed->fondant <= Mass(0)) return std::nullopt;
-    remarks({"short-of-stores", "deadline-passed", "too-slow"});
+    missing();
+    remarks({"deadline-passed", "too-slow"});
     line(say::Grounds::tr("Fondant is for what can no longer be had as syrup."));
     line(say::Grounds::tr("A kilogram of fondant becomes %1 kg of stores; kept low on purpose.").arg(number(feeding::storesPerKgFondant, 2, style_)), {"judgement"});
     return under(say::Grounds::tr("Fondant to feed: %1").arg(mass(a_.feed->fondant, style_)));

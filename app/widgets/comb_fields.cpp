@@ -28,7 +28,7 @@ CombFields::CombFields(QWidget* parent) : QWidget(parent) {
     }
     empty_ = quietLabel(this, false);
     row->addWidget(empty_);
-    built_ = numberField(this, tr("Share of the comb that is built"), 1, 100, 5, 0, tr("%"));
+    built_ = numberField(this, tr("Share of the comb that is built"), 0, 100, 5, 0, tr("%"));
     add(built_, tr("built"));
     connect(built_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
         if (comb_) tell(withBuilt(comb_->record, value / 100));

@@ -84,6 +84,14 @@ void FollowPanel::refresh() {
         return say(tr("This winter is still to be decided."), tr("From the day after the decision on, every weighing and glance is held against its forecast here."));
     const auto& q = *followed->colony.question;
     const auto& f = *followed->following;
+    if (!followed->leads()) {
+        say(tr("On the way into winter: about %1 left, where the forecast expected %2.")
+                .arg(text::askably(text::AskedNumber::LeftToday, text::mass(f.now.today, words::style())),
+                     text::askably(text::AskedNumber::ExpectedToday, text::mass(f.autumn.today.typical, words::style()))),
+            tr("Until winter begins what to do is said above, from what is known today; then it is said here too."), {}, f.state != tracking::FollowState::Dead);
+        plot_->show(followSeries(*followed), q.year);
+        return;
+    }
     const bool living = f.state != tracking::FollowState::Dead;
     say(text::followHeadline(q, f, words::style(), text::askably), text::followRisk(q, f, words::style(), text::askably),
         text::followNext(q, f, words::style(), text::askably), living);

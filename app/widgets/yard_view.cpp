@@ -17,6 +17,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <cmath>
 #include <tuple>
 
 namespace winterlarder::desk {
@@ -67,6 +68,16 @@ QString giftWords(const advice::CombGift& gift) {
     const QString said = combs == 1 ? YardView::tr("one comb (%1) from %2 to %3")
                                      : YardView::tr("%n combs (%1) from %2 to %3", nullptr, combs);
     return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to));
+}
+
+QString costWords(const book::Yard& yard, Mass sugar) {
+    const int bags = yard.bag && *yard.bag > Mass(0) ? static_cast<int>(std::ceil(sugar.value() / yard.bag->value() - 1e-9)) : 0;
+    const QString held = yard.bag ? words::kilograms(*yard.bag) : QString();
+    const QString cost = yard.sugarPricePerKg ? QStringLiteral("%1\u00a0%2").arg(QLocale().toString(sugar.value() * *yard.sugarPricePerKg, 'f', 2), QString::fromStdString(yard.currency.value_or(""))) : QString();
+    if (bags == 0 && cost.isEmpty()) return {};
+    if (bags == 0) return YardView::tr("costs %1").arg(cost);
+    const QString said = bags == 1 ? YardView::tr("one bag of %1").arg(held) : YardView::tr("%n bags of %1", nullptr, bags).arg(held);
+    return cost.isEmpty() ? said : YardView::tr("%1; the sugar itself costs %2").arg(said, cost);
 }
 
 YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
@@ -218,8 +229,12 @@ QWidget* YardView::buildTotals() {
 void YardView::showTotals(const YardPlan& plan) {
     const bool combsSave = plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05);
     sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(combsSave ? plan.totals.sugarOnceCombsMoved : plan.totals.sugar) : tr("none"));
-    sugarElse_->setVisible(combsSave);
-    sugarElse_->setText(tr("%1 if the combs stay").arg(words::kilograms(plan.totals.sugar)));
+    QStringList more;
+    if (combsSave) more << tr("%1 if the combs stay").arg(words::kilograms(plan.totals.sugar));
+    if (const auto* yard = yard_->shownYard(); yard && plan.totals.sugar > Mass(0.05)) more << costWords(*yard, combsSave ? plan.totals.sugarOnceCombsMoved : plan.totals.sugar);
+    more.removeAll({});
+    sugarElse_->setVisible(!more.isEmpty());
+    sugarElse_->setText(more.join(QLatin1Char('\n')));
     fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::kilograms(plan.totals.fondant) : tr("none"));
     honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.totals.honey)) : tr("none"));
     QStringList gifts;

@@ -116,6 +116,8 @@ void addRecords(ColonyCase& record, const Records& from, Date asOf) {
     }
     for (const auto& entry : from.feeds)
         if (entry.feed.date >= first && entry.feed.date <= asOf) record.feeds.push_back(oneAmount(entry.feed));
+    // A hive is fed in the evening, once it was looked at.
+    record.fedAfterLook = std::any_of(record.feeds.begin(), record.feeds.end(), [&](const FeedRecord& feed) { return feed.date == record.lookedOn; });
     for (const auto& entry : from.harvests)
         if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(entry.harvest);
 }

@@ -172,6 +172,7 @@ struct ColonyCase {
     SeasonRecord season;
     std::optional<FeederRecord> feeder;
     WishRecord wish;
+    bool fedAfterLook = false; //!< feeds of the day of the look came after it and are not in what was seen
     std::optional<LearnedRecord> learned{}; //!< out of a book whose yard learns; nothing: the model as it stands
     bool operator==(const ColonyCase&) const = default;
 };

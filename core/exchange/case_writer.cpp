@@ -237,6 +237,7 @@ Json caseOf(const book::ColonyCase& record) {
     addIf(whole, "yard", record.yard);
     whole.add("as_of", record.asOf.iso());
     addIf(whole, "looked_on", record.lookedOn);
+    if (record.fedAfterLook) whole.add("fed_after_look", true);
     whole.add("site", siteOf(record.site)).add("hive", hiveOf(record.hive));
     addPart(whole, "bees", beesOf(record.bees));
     addCombs(whole, record.combs);

@@ -42,7 +42,7 @@ std::optional<Date> dayOf(const ColonyQuestion& question, const std::optional<cl
     return date ? std::optional(question.winter.date(date->day)) : std::nullopt;
 }
 
-Section answerSection(const ColonyQuestion& question, const Advice& advice) {
+Section answerSection(const ColonyQuestion& question, const Advice& advice, const std::vector<Task>& tasks) {
     Section answer{"answer"};
     answer.facts.push_back({"verdict", Cell(Word{idOf(advice.verdict)})});
     addAmounts(answer, advice);
@@ -53,7 +53,6 @@ Section answerSection(const ColonyQuestion& question, const Advice& advice) {
     add(answer, "first-forage", dayOf(question, advice.season.forage));
     add(answer, "touches-reserve", advice.touchReserve);
     add(answer, "runs-out", advice.runOut);
-    const auto tasks = tasksOf(question, advice);
     if (!tasks.empty() && tasks.front().date) answer.facts.push_back({"next", Cell(*tasks.front().date)});
     return answer;
 }
@@ -88,7 +87,7 @@ Section takeSection(const ColonyQuestion& question, const Advice& advice) {
     return take;
 }
 
-Section feedingSection(const ColonyQuestion& question, const Advice& advice) {
+Section feedingSection(const ColonyQuestion& question, const Advice& advice, const std::vector<Task>& tasks) {
     Section feeding{"feeding"};
     if (advice.verdict != Verdict::Feed || !advice.feed) return feeding;
     const auto& plan = *advice.feed;
@@ -101,7 +100,7 @@ Section feedingSection(const ColonyQuestion& question, const Advice& advice) {
     }
     if (plan.fondant > nothingWorthSaying) feeding.facts.push_back({"fondant", Cell(plan.fondant)});
     feeding.table.columns = {"day", "what", "syrup", "sugar", "fondant", "done"};
-    for (const auto& task : tasksOf(question, advice)) {
+    for (const auto& task : tasks) {
         if (task.kind == TaskKind::MoveCombs) continue; // in a section of its own
         feeding.table.rows.push_back({task.date ? Cell(*task.date) : Cell(), Cell(Word{idOf(task.kind)}), task.syrup > Volume(0) ? Cell(task.syrup) : Cell(),
                                       task.sugar > Mass(0) ? Cell(task.sugar) : Cell(), task.fondant > Mass(0) ? Cell(task.fondant) : Cell(), Cell()});
@@ -159,15 +158,16 @@ void gatherSources(Sheet& sheet) {
                 sheet.sources.push_back(remark.source);
 }
 
-Sheet colonySheet(const ColonyQuestion& question, const Advice& advice, const ReferenceData& reference) {
+Sheet colonySheet(const ColonyQuestion& question, const Advice& advice, const ReferenceData& reference, const std::optional<std::vector<Task>>& planned) {
+    const auto tasks = planned ? *planned : tasksOf(question, advice);
     Sheet sheet{question.colony, question.yard, question.winter.date(question.asOf), {}, {}};
     Section picture{"picture"};
     picture.winterPicture = !advice.options.empty();
     Section reasons{"reasons"}, cautions{"cautions"};
     reasons.remarks = withSources(advice.reasons, reference);
     cautions.remarks = withSources(advice.cautions, reference);
-    for (auto& section : {answerSection(question, advice), picture, optionsSection(advice), takeSection(question, advice),
-                          feedingSection(question, advice), evidenceSection(advice), seasonSection(question, advice), reasons, cautions})
+    for (auto& section : {answerSection(question, advice, tasks), picture, optionsSection(advice), takeSection(question, advice),
+                          feedingSection(question, advice, tasks), evidenceSection(advice), seasonSection(question, advice), reasons, cautions})
         if (!saysNothing(section)) sheet.sections.push_back(section);
     gatherSources(sheet);
     return sheet;

@@ -3,6 +3,7 @@
 
 #include "advice/advice.h"
 #include "report/sheet.h"
+#include "report/visits.h"
 
 namespace winterlarder::report {
 
@@ -16,7 +17,8 @@ namespace winterlarder::report {
 //!   season    facts by date, each with what it may be off by
 //!   reasons, cautions  with their sources
 //! Tested: tests/report/sheets_test.cpp.
-Sheet colonySheet(const advice::ColonyQuestion& question, const advice::Advice& advice, const ReferenceData& reference);
+Sheet colonySheet(const advice::ColonyQuestion& question, const advice::Advice& advice, const ReferenceData& reference,
+                  const std::optional<std::vector<Task>>& planned = {});
 
 //! Remarks with the first source of each.
 std::vector<SourcedRemark> withSources(const std::vector<Remark>& remarks, const ReferenceData& reference);

@@ -31,6 +31,28 @@ double stillFed(const PlannedColony& colony) {
     return std::clamp(1 - given.value() / advice.feed->stores.value(), 0.0, 1.0);
 }
 
+//! What is still to be given: by the keeper's plan where there is one, else as advised.
+struct Fed {
+    Mass sugar{0}, fondant{0};
+};
+
+Fed fedAt(const PlannedColony& colony) {
+    Fed fed;
+    const auto& advice = *colony.advice;
+    if (colony.tasks)
+        for (const auto& task : *colony.tasks) {
+            fed.sugar += task.sugar;
+            fed.fondant += task.fondant;
+        }
+    else if (advice.verdict == Verdict::Feed && advice.feed) fed = {advice.feed->syrup.sugar, advice.feed->fondant};
+    return fed;
+}
+
+// Of the syrup advised; more than one where more is planned.
+double shareOfAdvised(Mass sugar, const feeding::FeedingPlan& feed) {
+    return feed.syrup.sugar > Mass(0) ? sugar.value() / feed.syrup.sugar.value() : 0;
+}
+
 Section toBuy(const YardTotals& totals, const SugarPrice& price) {
     Section section{"to-buy"};
     if (totals.sugar > Mass(0)) {
@@ -116,7 +138,9 @@ Section toMix(const std::vector<PlannedColony>& colonies) {
         const auto& advice = *colony.advice;
         if (colony.followed || advice.verdict != Verdict::Feed || !advice.feed || advice.feed->syrup.sugar <= Mass(0)) continue;
         const auto& syrup = advice.feed->syrup;
-        section.table.rows.push_back({Cell(colony.question->colony), Cell(advice.feed->ratio.printed), Cell(syrup.sugar), Cell(syrup.water), Cell(syrup.volume)});
+        const double share = shareOfAdvised(fedAt(colony).sugar, *advice.feed);
+        if (share <= 0) continue;
+        section.table.rows.push_back({Cell(colony.question->colony), Cell(advice.feed->ratio.printed), Cell(syrup.sugar * share), Cell(syrup.water * share), Cell(syrup.volume * share)});
     }
     return section;
 }
@@ -144,13 +168,14 @@ void add(YardTotals& totals, const PlannedColony& colony) {
     }
     const auto& advice = *colony.advice;
     if (advice.verdict == Verdict::Harvest && advice.harvest) totals.honey = totals.honey + advice.harvest->upTo;
-    if (advice.verdict != Verdict::Feed || !advice.feed) return;
+    const Fed fed = fedAt(colony);
+    totals.sugar += fed.sugar;
+    totals.fondant += fed.fondant;
+    totals.sugarOnceCombsMoved += advice.feed ? fed.sugar * stillFed(colony) : fed.sugar;
+    if (!advice.feed) return;
     const auto& feed = *advice.feed;
-    totals.sugar = totals.sugar + feed.syrup.sugar;
-    totals.sugarOnceCombsMoved += feed.syrup.sugar * stillFed(colony);
-    totals.water = totals.water + feed.syrup.water;
-    totals.fondant = totals.fondant + feed.fondant;
-    if (!feed.lastDay || feed.syrup.sugar <= Mass(0)) return;
+    totals.water += feed.syrup.water * shareOfAdvised(fed.sugar, feed);
+    if (!feed.lastDay || fed.sugar <= Mass(0)) return;
     const Date last = colony.question->winter.date(*feed.lastDay);
     totals.lastSyrupDay = totals.lastSyrupDay ? std::min(*totals.lastSyrupDay, last) : last;
 }

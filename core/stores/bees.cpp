@@ -15,17 +15,19 @@ constexpr double combsToSpare = 3;
 
 struct FacesOfPart {
     double combs = 0;
-    double beesPerComb = 0; //!< mean, both faces
+    double beesPerComb = 0; //!< both faces; mean weighted by what is built, for bees hang where there is comb
 };
 
 FacesOfPart partOf(const std::vector<Comb>& combs, bool inSuper) {
     FacesOfPart part;
+    double built = 0;
     for (const Comb& comb : combs) {
-        if (comb.inSuper != inSuper) continue;
-        part.beesPerComb += facesPerComb * comb.format.beesPerSide.count * comb.built;
+        if (comb.inSuper != inSuper || comb.built <= 0) continue;
+        part.beesPerComb += comb.built * facesPerComb * comb.format.beesPerSide.count * comb.built;
         part.combs += 1;
+        built += comb.built;
     }
-    if (part.combs > 0) part.beesPerComb /= part.combs;
+    if (built > 0) part.beesPerComb /= built;
     return part;
 }
 

@@ -16,7 +16,7 @@ enum class BeesSeen { Counted, CoveredCombs, Seams };
 double defaultLogSd(BeesSeen how);
 
 //! Adult bees on so many fully covered combs (both faces). Faces hold what the comb's format says (130 bees per dm2 for
-//! an outline of the keeper's own) x its built share. Where combs are listed: the mean of those outside supers for as
+//! an outline of the keeper's own) x its built share. Where combs are listed: the mean, weighted by built shares (a bare bar carries no cluster), of those outside supers for as
 //! many combs as there are of them, the mean of the supers' combs for the rest (the cluster sits in the brood boxes
 //! first); none listed: the first box from the floor stands for all. Tested: tests/stores/bees_test.cpp.
 BeeCount beesOnCombs(double coveredCombs, const std::vector<Comb>& combs, const hive::CombFormat& firstBox);

@@ -240,6 +240,13 @@
             <numerusform>%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n visits of your plan are still to come (page Feeding).</source>
+        <translation>
+            <numerusform>One visit of your plan is still to come (page Feeding).</numerusform>
+            <numerusform>%n visits of your plan are still to come (page Feeding).</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>winterlarder::desk::CombStrip</name>
@@ -437,6 +444,13 @@
         <translation>
             <numerusform>one comb (%1) from %2 to %3</numerusform>
             <numerusform>%n combs (%1) from %2 to %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bags of %1</source>
+        <translation>
+            <numerusform>one bag of %1</numerusform>
+            <numerusform>%n bags of %1</numerusform>
         </translation>
     </message>
 </context>

@@ -54,6 +54,16 @@ TEST(QuestionOfCase, ALookBeforeTheSeasonCountsOnItsFirstDay) {
     EXPECT_EQ(q.feeds[1].day, q.lookedOn) << "given before the look, so it does not";
 }
 
+TEST(QuestionOfCase, AFeedOfTheEveningAfterTheLookCountsOnTopOfWhatWasSeen) {
+    const auto fed = [](const char* after) {
+        return question(std::string(R"({"case": 1, "as_of": "2026-09-12", "looked_on": "2026-09-12", "site": {"station": "ca-halifax"}, )") + after +
+                            R"("hive": {"format": "langstroth-deep"}, "feeds": [{"date": "2026-09-12", "kind": "fondant", "fondant_kg": 1}]})");
+    };
+    EXPECT_EQ(fed("").feeds[0].day, fed("").lookedOn) << "unless it is said it was in what was seen";
+    const auto q = fed(R"("fed_after_look": true, )");
+    EXPECT_GT(q.feeds[0].day, q.lookedOn);
+}
+
 TEST(QuestionOfCase, TooFarFromEveryStationIsARefusalNotAFault) {
     const auto q = question(with("", R"({"latitude": -48.0, "longitude": -120.0})"));
     EXPECT_THAT(q.refusals, ElementsAre(RefusalKind::FarFromStations));

@@ -39,6 +39,8 @@ TEST(WinterPlot, ReadsOutADay) {
     EXPECT_TRUE(text.startsWith(QStringLiteral("14 Oct"))) << text.toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("of 100 winters")));
     EXPECT_TRUE(plot.readout(picture()->last + 1).isEmpty());
+    plot.showOptions({advice::OptionKind::Leave, advice::OptionKind::TakeNow});
+    EXPECT_EQ(plot.readout(picture()->first + 30).count(QStringLiteral("of 100 winters")), 2) << "each option shown is read out";
 }
 
 TEST(WinterPlot, AScreenReaderCallsItAChart) {

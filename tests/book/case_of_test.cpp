@@ -65,6 +65,16 @@ TEST_F(CaseOf, TakesTheLatestLookOnOrBeforeTheDayAndWhatCameSince) {
     EXPECT_EQ(on("2027-08-02").season.forage, day("2028-05-19")) << "the next winter";
 }
 
+TEST_F(CaseOf, AFeedOfTheDayOfTheLookCameInTheEvening) {
+    edit(book, AddLook{lookAt(colony, day("2026-09-12"))});
+    EXPECT_FALSE(on("2026-09-12").fedAfterLook) << "nothing was fed";
+    edit(book, AddFeed{{.colony = colony, .feed = {day("2026-09-11"), FeedKind::Syrup, kilograms(1), {}, "3:2", {}}}});
+    EXPECT_FALSE(on("2026-09-12").fedAfterLook) << "what was fed before was seen";
+    edit(book, AddFeed{{.colony = colony, .feed = {day("2026-09-12"), FeedKind::Syrup, kilograms(3), {}, "3:2", {}}}});
+    EXPECT_TRUE(on("2026-09-12").fedAfterLook);
+    EXPECT_TRUE(on("2026-09-15").fedAfterLook) << "asked days later";
+}
+
 TEST_F(CaseOf, OldObservationsSayNothing) {
     edit(book, AddLook{lookAt(colony, day("2026-07-13"))});
     EXPECT_FALSE(on("2026-09-12").lookedOn) << "61 days old";

@@ -183,6 +183,7 @@ inline book::ColonyCase anyCase() {
                 return book::FeederRecord{book::FeederKind::Frame, maybe<Volume>([] { return litres(within(1, 50)); })};
             }),
             anyWish(),
+            *rc::gen::arbitrary<bool>(),
             maybe<book::LearnedRecord>(anyLearned)};
 }
 

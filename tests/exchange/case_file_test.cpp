@@ -104,6 +104,10 @@ TEST(CaseFile, AnOwnClimateMayLackItsSeasonOffset) {
 TEST(CaseFile, BoundsAreAllowedThemselves) {
     EXPECT_EQ(read(with(R"("looked_on": "2026-07-14")")).lookedOn->iso(), "2026-07-14") << "sixty days before";
     EXPECT_EQ(read(with(R"("looked_on": "2026-09-12")")).lookedOn->iso(), "2026-09-12");
+    EXPECT_FALSE(read(with(R"("looked_on": "2026-09-12")")).fedAfterLook);
+    const auto fed = read(with(R"("fed_after_look": true)"));
+    EXPECT_TRUE(fed.fedAfterLook);
+    EXPECT_TRUE(read(writeCase(fed)).fedAfterLook) << "and back again";
     EXPECT_EQ(read(with(R"("bees": {"count": 100000})")).bees.count, 100000);
     EXPECT_EQ(read(with(R"("combs": [{"capped": 0.7, "open": 0.1, "brood": 0.1, "pollen": 0.1}])")).combs.index(), 1u)
         << "sums to one but for rounding";

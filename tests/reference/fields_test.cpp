@@ -22,7 +22,7 @@ const FieldLimits& field(std::string_view name) {
 
 TEST(Fields, EveryKeyOfTheCaseFileIsThere) {
     for (const char* key :
-         {"case", "colony", "yard", "as_of", "looked_on", "site.station", "site.latitude", "site.longitude", "site.elevation_m",
+         {"case", "colony", "yard", "as_of", "looked_on", "fed_after_look", "site.station", "site.latitude", "site.longitude", "site.elevation_m",
           "site.monthly_mean_c", "site.daily_sd_winter_c", "site.daily_sd_summer_c", "site.lag1", "site.season_offset_sd_c",
           "site.autumn_flow", "hive.format", "hive.format.comb_width_mm", "hive.format.comb_height_mm",
           "hive.format.bottom_width_mm", "hive.format.combs_per_box", "hive.format.pitch_mm", "hive.boxes",

@@ -53,6 +53,16 @@ TEST(Bees, HalfBuiltCombsCarryHalf) {
     EXPECT_NEAR(beesOnCombs(1, combs, deep()).count, 1100, 1e-9);
 }
 
+TEST(Bees, BareBarsTakeNoneOfThem) {
+    auto combs = boxOf(deep(), 24);
+    for (std::size_t bar = 12; bar < 24; ++bar) combs[bar].built = 0;
+    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9) << "eight combs are covered, whatever else is not built";
+    for (std::size_t bar = 12; bar < 24; ++bar) combs[bar].built = 0.01;
+    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 0.011 * 8 * 2 * 1100);
+    for (auto& comb : combs) comb.built = 0;
+    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9) << "nothing is built as listed; the bees were seen all the same";
+}
+
 TEST(Bees, SpreadDependsOnHowTheyWereCounted) {
     EXPECT_EQ(defaultLogSd(BeesSeen::Counted), 0.05);
     EXPECT_EQ(defaultLogSd(BeesSeen::CoveredCombs), 0.15);
