@@ -2,6 +2,7 @@
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
 #include "widgets/entry_forms.h"
+#include "widgets/feeding_page.h"
 #include "widgets/look_page.h"
 
 #include <QMenu>
@@ -25,7 +26,7 @@ void MainWindow::buildColonyMenu() {
         colonyView_->look()->newLookButton()->click();
     });
     add(tr("&Weigh\u2026"), [this, today, of] { askForWeighing(this, &yard_, {.colony = of(), .weighing = {today(), book::ScaleReading{}}}); });
-    add(tr("&Fed\u2026"), [this, today, of] { askForFeed(this, &yard_, {.colony = of(), .feed = {today(), book::FeedKind::Syrup, {}, {}, {}, {}}}); });
+    add(tr("&Fed\u2026"), [this, today, of] { askForFeed(this, &yard_, {.colony = of(), .feed = {today(), book::FeedKind::Syrup, {}, {}, colonyView_->feeding()->ratioAdvised(), {}}}); });
     add(tr("&Harvest\u2026"), [this, today, of] { askForHarvest(this, &yard_, {.colony = of(), .harvest = {today(), Mass(0)}}); });
     add(tr("&Treatment\u2026"), [this, today, of] { askForTreatment(this, &yard_, {.colony = of(), .date = today()}); });
     add(tr("A &glance in winter\u2026"), [this, today, of] { askForSighting(this, &yard_, {.colony = of(), .date = today()}); });

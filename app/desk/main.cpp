@@ -4,6 +4,7 @@
 #include "desk/main_window.h"
 #include "desk/pictures.h"
 #include "desk/qt_types.h"
+#include "desk/settings.h"
 #include "widgets/icons.h"
 
 #include <QApplication>
@@ -70,6 +71,10 @@ int main(int count, char** given) {
     registerQtTypes();
 
     MainWindow window(arguments);
+    if (!arguments.pictures) {
+        window.restoreGeometry(settings::windowPlace()); // as it was left; an empty one changes nothing
+        QObject::connect(&application, &QApplication::aboutToQuit, &window, [&window] { settings::keepWindowPlace(window.saveGeometry()); });
+    }
     window.show();
     if (arguments.pictures) return writeAndEnd(application, window, *arguments.pictures);
     QTimer::singleShot(0, &window, &MainWindow::begin);

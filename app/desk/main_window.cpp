@@ -34,6 +34,12 @@
 
 namespace winterlarder::desk {
 
+namespace {
+
+constexpr QSize roomForFrame{16, 48}; // what the desktop draws around a window
+
+} // namespace
+
 MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::move(arguments)), book_(std::move(scribe)), yard_(&book_) {
     words::useUnits(settings::units());
     setWindowTitle(tr("Winterlarder"));
@@ -46,7 +52,7 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     connectYard();
     connectBook();
     applyColours();
-    resize(QSize(1360, 900).boundedTo(screen()->availableSize()));
+    resize(QSize(1360, 900).boundedTo(screen()->availableSize() - roomForFrame));
     yard_.showDay(arguments_.day.value_or(words::fromQDate(QDate::currentDate())));
     choose({});
     list_->setFocus();

@@ -5,6 +5,7 @@
 #include "quantity/text.h"
 #include "reference/reference.h"
 
+#include <QByteArray>
 #include <QString>
 #include <QStringList>
 
@@ -28,6 +29,8 @@ ColourWish colours();
 void chooseColours(ColourWish wish);
 QString keeper(); //!< who signs edits; empty: the system's user
 void chooseKeeper(const QString& name);
+QByteArray windowPlace(); //!< as QWidget::saveGeometry wrote it; empty: not kept yet
+void keepWindowPlace(const QByteArray& place);
 
 } // namespace settings
 

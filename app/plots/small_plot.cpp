@@ -23,6 +23,7 @@ void makeFresh(QCustomPlot& plot, const Colours& colours, bool axes) {
         axis->setTickLabelColor(colours.quietText);
         axis->setLabelColor(colours.quietText);
         axis->grid()->setPen(QPen(colours.grid));
+        axis->grid()->setZeroLinePen(QPen(colours.grid)); // the first of January is a day like others
         axis->setVisible(axes);
     }
 }

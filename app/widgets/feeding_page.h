@@ -23,6 +23,7 @@ public:
     void show(ColonyId id);
     RecordList* given() const { return given_; }
     QPushButton* doneButton() const { return done_; }
+    std::optional<std::string> ratioAdvised() const; //!< what a feed is proposed with
 
 signals:
     void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
@@ -32,7 +33,6 @@ private:
     QWidget* buildAdvised();
     void buildGiven();
     std::optional<book::PlannedVisit> chosenVisit() const;
-    std::optional<std::string> ratioAdvised() const; //!< what a feed is proposed with
     void markDone();
     void skip();
     void showNothing(const QString& why);

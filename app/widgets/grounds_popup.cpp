@@ -45,8 +45,11 @@ void GroundsPopup::show(const text::Grounds& grounds, const ReferenceData& refer
 
 // As wide as a line reads well, as high as its words, on the screen.
 void GroundsPopup::fit(QPoint under) {
-    const int width = fontMetrics().averageCharWidth() * 76;
-    browser_->document()->setTextWidth(width - 40);
+    constexpr int frames = 40;
+    const int widest = fontMetrics().averageCharWidth() * 76;
+    browser_->document()->setTextWidth(widest - frames);
+    const int width = std::min(widest, static_cast<int>(browser_->document()->idealWidth()) + frames);
+    browser_->document()->setTextWidth(width - frames);
     const QRect free = screen()->availableGeometry();
     const int height = std::min(static_cast<int>(browser_->document()->size().height()) + 24, free.height() * 2 / 3);
     resize(std::min(width, free.width()), height);

@@ -357,6 +357,8 @@ TEST_F(WindowDesk, TheBookLastOpenIsOfferedAgain) {
     EXPECT_EQ(settings::recentBooks().value(0), file());
     settings::forgetRecentBook(file());
     EXPECT_FALSE(settings::recentBooks().contains(file()));
+    settings::keepWindowPlace(window.saveGeometry());
+    EXPECT_EQ(settings::windowPlace(), window.saveGeometry());
 }
 
 TEST_F(WindowDesk, EveryPageNamesWhatTakesTheFocus) {
