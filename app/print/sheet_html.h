@@ -5,6 +5,7 @@
 #include "report/sheet.h"
 
 #include <QString>
+#include <QStringList>
 
 namespace winterlarder::desk::print {
 
