@@ -47,11 +47,11 @@ void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report
         if (!planned.contains(task.kind)) plan.jobs.push_back({task, colony.id, name});
 }
 
-// Where the keeper has a plan, it says what is to be done.
-report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs) {
-    report::PlannedColony planned{&colony.answered->question, &colony.answered->answer.advice};
-    if (!colony.visits.empty()) planned.tasks = tasksAmong(jobs, colony.id);
-    return planned;
+std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony) {
+    std::vector<report::Task> tasks;
+    for (const auto& job : jobs)
+        if (job.id == colony) tasks.push_back(job);
+    return tasks;
 }
 
 void addColony(YardPlan& plan, const ColonyEntry& colony) {
@@ -81,11 +81,10 @@ void sortByDay(std::vector<PlannedJob>& jobs) {
 
 } // namespace
 
-std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony) {
-    std::vector<report::Task> tasks;
-    for (const auto& job : jobs)
-        if (job.id == colony) tasks.push_back(job);
-    return tasks;
+report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs) {
+    report::PlannedColony planned{&colony.answered->question, &colony.answered->answer.advice};
+    if (!colony.visits.empty()) planned.tasks = tasksAmong(jobs, colony.id);
+    return planned;
 }
 
 YardPlan planOf(const Yard& yard) {

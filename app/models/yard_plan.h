@@ -32,8 +32,8 @@ struct YardPlan {
 
 //! Tested: tests/app/models_test.cpp.
 YardPlan planOf(const Yard& yard);
-//! The tasks of one colony among them, in their order.
-std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony);
+//! A colony as the printed plan sees it; where the keeper has a plan, the jobs say what is to be done. The entry outlives what is made.
+report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs);
 //! The jobs of one colony, by day: what is planned, and what its answer asks for beyond that.
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony);
 //! Those a followed winter asks for.

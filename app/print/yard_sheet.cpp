@@ -76,9 +76,8 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
     std::vector<report::PlannedColony> colonies;
     for (const auto* colony : inOrder(yard, order)) {
         if (!colony->answered) continue;
-        auto& planned = colonies.emplace_back(report::PlannedColony{&colony->answered->question, &colony->answered->answer.advice});
+        auto& planned = colonies.emplace_back(plannedColony(*colony, plan.jobs));
         if (const auto leading = yard.leading(colony->id)) planned.followed = plannedOf(*leading);
-        if (!colony->visits.empty()) planned.tasks = tasksAmong(plan.jobs, colony->id);
     }
     const auto date = yard.asOf();
     if (!date) return {};
@@ -89,8 +88,7 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
 std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData& reference) {
     if (!colony.answered || colony.pending) return std::nullopt;
     const auto answered = colony.answered;
-    const auto planned = colony.visits.empty() ? std::nullopt : std::optional(tasksAmong(jobsOf(colony), colony.id));
-    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference, planned);
+    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference, plannedColony(colony, jobsOf(colony)).tasks);
     const QString name = QString::fromStdString(sheet.title);
     Paper paper{print::htmlOf(sheet, {words::answerSentence(*answered), {words::riskLine(*answered), words::lookLine(*answered)}}, reference),
                 footerOf(name, sheet.date), 1, {}};

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/amounts.h"
+#include "quantity/normal_law.h"
 #include "text/contexts.h"
 #include "text/grounds.h"
 #include "text/grounds_parts.h"
@@ -14,19 +15,17 @@ namespace winterlarder::text {
 namespace {
 
 // Puts together the grounds of one number.
-class AutumnWriter {
+class AutumnWriter : GroundsWriter {
 public:
     AutumnWriter(const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style)
-        : q_(of.question), a_(of.advice), use_(of.use), reference_(reference), style_(style) {}
+        : GroundsWriter(reference, style), q_(of.question), a_(of.advice), use_(of.use) {}
 
     std::optional<Grounds> of(AskedNumber number);
 
 private:
     QString day(SeasonDay day) const { return date(q_.winter.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_); }
     QString today() const { return date(q_.winter.date(q_.asOf), style_); }
-    void line(const QString& said, std::vector<std::string> sources = {}) { lines_.push_back({said, std::move(sources)}); }
-    void remarks(std::initializer_list<const char*> ids);
-    std::optional<Grounds> under(const QString& title) { return Grounds{title, std::move(lines_)}; }
+    void reasons(std::initializer_list<const char*> ids) { remarks(a_.reasons, ids); }
 
     std::optional<Grounds> stores();
     std::optional<Grounds> need();
@@ -36,7 +35,6 @@ private:
     std::optional<Grounds> sugar();
     std::optional<Grounds> fondant();
     std::optional<Grounds> lastDay();
-    std::optional<Grounds> reserve();
     std::optional<Grounds> bees();
     std::optional<Grounds> given();
     std::optional<Grounds> known(double kg, bool then);
@@ -51,16 +49,7 @@ private:
     const advice::ColonyQuestion& q_;
     const advice::Advice& a_;
     const std::optional<UseParts>& use_;
-    const ReferenceData& reference_;
-    const WordStyle& style_;
-    std::vector<GroundsLine> lines_;
 };
-
-// The advice's own reasons belong to a number where they say how it came about.
-void AutumnWriter::remarks(std::initializer_list<const char*> ids) {
-    for (const auto& remark : a_.reasons)
-        if (std::any_of(ids.begin(), ids.end(), [&](const char* id) { return remark.id == id; })) lines_.push_back(lineOf(remark, reference_, style_));
-}
 
 void AutumnWriter::piece(const stores::EvidenceShare& share) {
     const QString seen = date(share.evidence.date, style_), kind = evidence(share.evidence.kind), says = mass(share.says, style_);
@@ -88,8 +77,8 @@ std::optional<Grounds> AutumnWriter::stores() {
     rulesOfEvidence();
     if (a_.estimate->shares.size() > 1 && !a_.estimate->contradictory)
         line(say::Grounds::tr("Each counts the more the more exact it is: by one over its variance."));
-    remarks({"contradiction", "stores-carried-forward", "open-stores-late"});
-    line(say::Grounds::tr("In 80 of 100 cases the truth lies between the two figures in brackets, in 10 below, in 10 above."));
+    reasons({"contradiction", "stores-carried-forward", "open-stores-late"});
+    bracketsLine();
     return under(say::Grounds::tr("Stores on %1: %2").arg(today(), mass(a_.estimate->spread, style_)));
 }
 
@@ -119,7 +108,7 @@ std::optional<Grounds> AutumnWriter::need() {
                  "Reserve and risk are yours to set, in the yard's Place.").arg(today(), mass(q_.reserve, style_), count(std::round(100 * q_.shortRisk), style_)));
     eaten();
     if (a_.bees) line(say::Grounds::tr("They are about %1 bees.").arg(text::bees(*a_.bees, style_)));
-    remarks({"station-used", "height-shift", "flow-assumed", "learned-use", "learned-death", "learned-forage", "locked-in-long", "season-overrides", "date-moved"});
+    reasons({"station-used", "height-shift", "flow-assumed", "learned-use", "learned-death", "learned-forage", "locked-in-long", "season-overrides", "date-moved"});
     demandRules();
     return under(say::Grounds::tr("Needed on %1 to last until first forage: %2").arg(today(), mass(*a_.need, style_)));
 }
@@ -127,17 +116,14 @@ std::optional<Grounds> AutumnWriter::need() {
 std::optional<Grounds> AutumnWriter::forage() {
     const auto& forage = a_.season.forage;
     if (!forage) return std::nullopt;
-    const auto& c = reference_.constants;
     switch (forage->origin) {
     case climate::DateOrigin::Case: line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate.")); break;
     case climate::DateOrigin::ClimateMoved: line(say::Grounds::tr("The day the climate gives was moved just far enough to follow a date given in the yard's Place.")); break;
-    case climate::DateOrigin::Climate:
-        line(say::Grounds::tr("The rule: the first day from which the air's daily mean of usual years stays above %1 and the day is longer than %2 hours.")
-                 .arg(temperatureAt(c.forageTemperature, style_), number(c.forageDayLength, 1, style_)), {"regional-calendars", "forsythe-1995"});
+    case climate::DateOrigin::Climate: forageRuleLine();
     }
-    remarks({"station-used", "height-shift", "learned-forage", "date-moved"});
+    reasons({"station-used", "height-shift", "learned-forage", "date-moved"});
     if (forage->exact || forage->sdDays <= 0) return under(say::Grounds::tr("First forage: %1").arg(day(forage->day)));
-    const int reach = static_cast<int>(std::lround(bandHalfWidth * forage->sdDays));
+    const int reach = static_cast<int>(std::lround(tenthPercentile * forage->sdDays));
     line(say::Grounds::tr("A warm or a cold spring moves it: every simulated winter has a first forage of its own."), {"regional-calendars"});
     return under(say::Grounds::tr("First forage: around %1 (%2 to %3 in 80 of 100 winters)").arg(day(forage->day), day(forage->day - reach), day(forage->day + reach)));
 }
@@ -149,7 +135,7 @@ std::optional<Grounds> AutumnWriter::spare() {
     line(say::Grounds::tr("The most that can come off, in steps of %1, with the reserve of %2 still touched in no more than %3 of 100 simulated winters.")
              .arg(mass(Mass(advice::amountStepKg), style_), mass(q_.reserve, style_), count(std::round(100 * q_.shortRisk), style_)));
     if (a_.estimate && a_.need) line(say::Grounds::tr("About %1 are in the hive, %2 are needed.").arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
-    remarks({"surplus", "autumn-flow-not-harvested", "no-comb-to-take", "quick-form-no-combs", "take-in-spring"});
+    reasons({"surplus", "autumn-flow-not-harvested", "no-comb-to-take", "quick-form-no-combs", "take-in-spring"});
     return under(say::Grounds::tr("To spare on %1: %2").arg(today(), mass(most, style_)));
 }
 
@@ -159,17 +145,17 @@ std::optional<Grounds> AutumnWriter::combsOff() {
                  static_cast<int>(a_.harvest->combs.size())), {"honey-course", "judgement"});
     line(say::Grounds::tr("To spare are %1.").arg(mass(a_.harvest->upTo, style_)));
     line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."), {"baudoux", "demuth-503"});
-    remarks({"fed-combs", "old-nest-combs", "treated-honey", "moist-honey"});
+    reasons({"fed-combs", "old-nest-combs", "treated-honey", "moist-honey"});
     return under(say::Grounds::tr("Honey in the combs that may come off: %1").arg(mass(a_.harvest->combsHold, style_)));
 }
 
 // What is missing is not just the need less the stores.
 void AutumnWriter::missing() {
-    remarks({"short-of-stores"});
+    reasons({"short-of-stores"});
     if (a_.estimate && a_.need)
         line(say::Grounds::tr("That is what brings the risk down to yours though the stores are only known to be %1: by so much more, or less, than the need of %2 less their middle.")
                  .arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
-    remarks({"move-combs-first"});
+    reasons({"move-combs-first"});
 }
 
 std::optional<Grounds> AutumnWriter::sugar() {
@@ -180,16 +166,16 @@ std::optional<Grounds> AutumnWriter::sugar() {
              .arg(QString::fromStdString(a_.feed->ratio.printed), number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)), {"curth-1981"});
     line(say::Grounds::tr("%1 of sugar in %2 of water make %3 of syrup, which become %4 of stores.")
              .arg(mass(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_), mass(syrup.stores, style_)), {"crc-sucrose"});
-    remarks({"ratio-thin", "ratio-thick", "ratio-own", "room-full", "too-slow", "after-advised", "small-lots"});
+    reasons({"ratio-thin", "ratio-thick", "ratio-own", "room-full", "too-slow", "after-advised", "small-lots"});
     return under(say::Grounds::tr("White sugar to feed: %1").arg(mass(syrup.sugar, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::fondant() {
     if (!a_.feed || a_.feed->fondant <= Mass(0)) return std::nullopt;
     missing();
-    remarks({"deadline-passed", "too-slow"});
+    reasons({"deadline-passed", "too-slow"});
     line(say::Grounds::tr("Fondant is for what can no longer be had as syrup."));
-    line(say::Grounds::tr("A kilogram of fondant becomes %1 kg of stores; kept low on purpose.").arg(number(feeding::storesPerKgFondant, 2, style_)), {"judgement"});
+    fondantLine();
     return under(say::Grounds::tr("Fondant to feed: %1").arg(mass(a_.feed->fondant, style_)));
 }
 
@@ -200,23 +186,17 @@ std::optional<Grounds> AutumnWriter::lastDay() {
     else
         line(say::Grounds::tr("The rule: the first day on which the air's daily mean of usual years is below %1. Later syrup is no longer taken and ripened for certain.")
                  .arg(temperatureAt(reference_.constants.syrupTemperature, style_)), {"moeller-1977", "common-practice"});
-    remarks({"station-used", "height-shift", "deadline-passed", "after-advised"});
+    reasons({"station-used", "height-shift", "deadline-passed", "after-advised"});
     if (deadline && deadline->sdDays > 0 && !deadline->exact)
-        line(say::Grounds::tr("A warm or a cold autumn moves it by some %1 days.").arg(count(std::round(bandHalfWidth * deadline->sdDays), style_)), {"winter-model"});
+        line(say::Grounds::tr("A warm or a cold autumn moves it by some %1 days.").arg(count(std::round(tenthPercentile * deadline->sdDays), style_)), {"winter-model"});
     return under(say::Grounds::tr("Last day for syrup: %1").arg(day(*a_.feed->lastDay)));
-}
-
-std::optional<Grounds> AutumnWriter::reserve() {
-    line(say::Grounds::tr("The reserve is yours to set, in the yard's Place: what you wish to be left at the worst moment before first forage."));
-    line(say::Grounds::tr("You accept that it is touched in %1 of 100 winters.").arg(count(std::round(100 * q_.shortRisk), style_)));
-    return under(say::Grounds::tr("Reserve: %1").arg(mass(q_.reserve, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::bees() {
     if (!a_.bees) return std::nullopt;
     line(say::Grounds::tr("From the combs or seams the bees cover, or the number given, carried to %1 by the model.").arg(today()), {"imdorf-liebefeld"});
-    line(say::Grounds::tr("In 80 of 100 cases the truth lies between the two figures in brackets, in 10 below, in 10 above."));
-    remarks({"weak-colony", "small-colony"});
+    bracketsLine();
+    reasons({"weak-colony", "small-colony"});
     return under(say::Grounds::tr("Bees on %1: %2").arg(today(), text::bees(*a_.bees, style_)));
 }
 
@@ -227,7 +207,7 @@ std::optional<Grounds> AutumnWriter::given() {
         all = all + gift.honey;
         line(say::Grounds::tr("%1 to %2, which lacks stores.").arg(mass(gift.honey, style_), QString::fromStdString(gift.to)));
     }
-    if (lines_.empty()) return std::nullopt;
+    if (all <= Mass(0)) return std::nullopt;
     line(say::Grounds::tr("Combs within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."), {"common-practice"});
     return under(say::Grounds::tr("Honey in combs to give: %1").arg(mass(all, style_)));
 }
@@ -253,7 +233,7 @@ std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, 
                  : say::Grounds::tr("Counted over %1 simulated winters: those in which nothing is left on some day before first forage.").arg(count(a_.winters, style_)));
     if (a_.estimate) line(say::Grounds::tr("Each begins with other stores, as widely spread as they are known: %1.").arg(mass(a_.estimate->spread, style_)));
     if (asAdvised) line(say::Grounds::tr("They are the same winters for everything that can be done, so the figures can be compared."));
-    line(say::Grounds::tr("Were other winters drawn, it would differ by some %1 of 100.").arg(number(std::max(0.1, 100 * share->standardError), 1, style_)));
+    otherWintersLine(*share);
     eaten();
     demandRules();
     const QString of = ofHundred(*share, style_);
@@ -273,7 +253,7 @@ std::optional<Grounds> AutumnWriter::of(AskedNumber number) {
     case AskedNumber::Sugar: return sugar();
     case AskedNumber::Fondant: return fondant();
     case AskedNumber::LastDay: return lastDay();
-    case AskedNumber::Reserve: return reserve();
+    case AskedNumber::Reserve: return ofReserve(q_.reserve, q_.shortRisk);
     case AskedNumber::Bees: return bees();
     case AskedNumber::Given: return given();
     case AskedNumber::KnownNow: return known(a_.anotherLook.narrowsFromKg, false);

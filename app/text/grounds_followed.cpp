@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "quantity/normal_law.h"
 #include "text/contexts.h"
 #include "text/grounds.h"
 #include "text/grounds_parts.h"
@@ -10,18 +11,16 @@ namespace winterlarder::text {
 
 namespace {
 
-class FollowedWriter {
+class FollowedWriter : GroundsWriter {
 public:
     FollowedWriter(const tracking::FollowQuestion& q, const tracking::Following& f, const ReferenceData& reference, const WordStyle& style)
-        : q_(q), f_(f), reference_(reference), style_(style) {}
+        : GroundsWriter(reference, style), q_(q), f_(f) {}
 
     std::optional<Grounds> of(AskedNumber number);
 
 private:
     QString day(SeasonDay day) const { return date(q_.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_); }
-    void line(const QString& said, std::vector<std::string> sources = {}) { lines_.push_back({said, std::move(sources)}); }
-    void remarks(std::initializer_list<const char*> ids);
-    std::optional<Grounds> under(const QString& title) { return Grounds{title, std::move(lines_)}; }
+    void reasons(std::initializer_list<const char*> ids) { remarks(f_.reasons, ids); }
 
     void winters();
     void seen();
@@ -33,29 +32,20 @@ private:
     std::optional<Grounds> reserveGone();
     std::optional<Grounds> weighBy(bool changes);
     std::optional<Grounds> forage();
-    std::optional<Grounds> reserve();
 
     const tracking::FollowQuestion& q_;
     const tracking::Following& f_;
-    const ReferenceData& reference_;
-    const WordStyle& style_;
-    std::vector<GroundsLine> lines_;
 };
-
-void FollowedWriter::remarks(std::initializer_list<const char*> ids) {
-    for (const auto& remark : f_.reasons)
-        if (std::any_of(ids.begin(), ids.end(), [&](const char* id) { return remark.id == id; })) lines_.push_back(lineOf(remark, reference_, style_));
-}
 
 void FollowedWriter::winters() {
     line(say::Grounds::tr("%1 winters were simulated from %2 on. What was seen since makes those that fit it count more; as many as %3 equal ones are left.")
              .arg(count(f_.winters, style_), day(q_.decided), count(std::round(f_.effectiveWinters), style_)), {"winter-model"});
-    remarks({"drawn-again", "few-winters", "weather-so-far", "unexplained-change", "weighing-contradicts", "learned-use", "learned-death"});
+    reasons({"drawn-again", "few-winters", "weather-so-far", "unexplained-change", "weighing-contradicts", "learned-use", "learned-death"});
 }
 
 void FollowedWriter::seen() {
     for (const auto& one : f_.seen) {
-        const Mass reach = bandHalfWidth * one.sd;
+        const Mass reach = tenthPercentile * one.sd;
         line(say::Grounds::tr("Weighed or judged on %1, as stores: %2.")
                  .arg(day(one.day), mass(Spread<Mass>{std::max(Mass(0), one.stores - reach), one.stores, one.stores + reach}, style_)));
     }
@@ -67,7 +57,7 @@ void FollowedWriter::seen() {
 std::optional<Grounds> FollowedWriter::leftToday() {
     seen();
     winters();
-    line(say::Grounds::tr("In 80 of 100 cases the truth lies between the two figures in brackets, in 10 below, in 10 above."));
+    bracketsLine();
     return under(say::Grounds::tr("Left on %1: %2").arg(day(q_.today), mass(f_.now.today, style_)));
 }
 
@@ -82,7 +72,7 @@ std::optional<Grounds> FollowedWriter::shareOf(const Share& share, bool touches,
                  : say::Grounds::tr("Counted over the winters: those in which nothing is left on some day before first forage."));
     if (inAutumn) line(say::Grounds::tr("As it was forecast on %1, before anything was seen since.").arg(day(q_.decided)), {"winter-model"});
     else winters();
-    line(say::Grounds::tr("Were other winters drawn, it would differ by some %1 of 100.").arg(number(std::max(0.1, 100 * share.standardError), 1, style_)));
+    otherWintersLine(share);
     const QString of = ofHundred(share, style_);
     if (touches) return under(inAutumn ? say::Grounds::tr("Touches the reserve, as forecast in autumn: %1 winters").arg(of) : say::Grounds::tr("Touches the reserve, if nothing is done: %1 winters").arg(of));
     return under(inAutumn ? say::Grounds::tr("Runs out, as forecast in autumn: %1 winters").arg(of) : say::Grounds::tr("Runs out, if nothing is done: %1 winters").arg(of));
@@ -96,7 +86,7 @@ std::optional<Grounds> FollowedWriter::feedNow() {
         line(say::Grounds::tr("Syrup can still be ripened; its visits stand on the page Feeding."));
         return under(say::Grounds::tr("Stores to be gained: %1").arg(mass(f_.feed->stores, style_)));
     }
-    line(say::Grounds::tr("A kilogram of fondant becomes %1 kg of stores; kept low on purpose.").arg(number(feeding::storesPerKgFondant, 2, style_)), {"judgement"});
+    fondantLine();
     line(say::Grounds::tr("In lots of about %1, some fifteen days apart, until first forage; larger where that would not do.").arg(mass(Mass(2.5), style_)), {"nbu-bpg7", "apisavoir"});
     for (const auto& lot : f_.feed->lots) line(say::Grounds::tr("%1 on %2.").arg(mass(lot.fondant, style_), date(lot.date, style_)));
     return under(say::Grounds::tr("Fondant to lay on: %1, for %2 of stores").arg(mass(f_.feed->fondant, style_), mass(f_.feed->stores, style_)));
@@ -108,7 +98,7 @@ std::optional<Grounds> FollowedWriter::feedBy() {
              ? say::Grounds::tr("A week before %1, when a tenth of the winters that fit what was seen are below the reserve if nothing is done; today, where that is past.")
                    .arg(day(*f_.now.reserveBy.low))
              : say::Grounds::tr("Within a week: little is known, and food laid on early does no harm."), {"judgement"});
-    remarks({"follow-reserve-by"});
+    reasons({"follow-reserve-by"});
     return under(say::Grounds::tr("Begin to feed by %1").arg(day(f_.feed->by)));
 }
 
@@ -132,18 +122,10 @@ std::optional<Grounds> FollowedWriter::weighBy(bool changes) {
 
 std::optional<Grounds> FollowedWriter::forage() {
     const auto& f = f_.now.forage;
-    const auto& c = reference_.constants;
-    line(say::Grounds::tr("The rule: the first day from which the air's daily mean of usual years stays above %1 and the day is longer than %2 hours.")
-             .arg(temperatureAt(c.forageTemperature, style_), number(c.forageDayLength, 1, style_)), {"regional-calendars", "forsythe-1995"});
+    forageRuleLine();
     line(say::Grounds::tr("What the colony was seen to eat makes winters with an early or a late spring count more, so colonies of one yard may differ."), {"winter-model"});
-    remarks({"learned-forage"});
+    reasons({"learned-forage"});
     return under(say::Grounds::tr("First forage: around %1 (%2 to %3 in 80 of 100 winters)").arg(day(f.typical), day(f.low), day(f.high)));
-}
-
-std::optional<Grounds> FollowedWriter::reserve() {
-    line(say::Grounds::tr("The reserve is yours to set, in the yard's Place: what you wish to be left at the worst moment before first forage."));
-    line(say::Grounds::tr("You accept that it is touched in %1 of 100 winters.").arg(count(std::round(100 * q_.shortRisk), style_)));
-    return under(say::Grounds::tr("Reserve: %1").arg(mass(q_.reserve, style_)));
 }
 
 std::optional<Grounds> FollowedWriter::of(AskedNumber number) {
@@ -160,7 +142,7 @@ std::optional<Grounds> FollowedWriter::of(AskedNumber number) {
     case AskedNumber::WeighBy: return weighBy(false);
     case AskedNumber::WeighingChanges: return weighBy(true);
     case AskedNumber::ForageNow: return forage();
-    case AskedNumber::Reserve: return reserve();
+    case AskedNumber::Reserve: return ofReserve(q_.reserve, q_.shortRisk);
     default: return std::nullopt;
     }
 }
