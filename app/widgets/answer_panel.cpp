@@ -77,8 +77,7 @@ void AnswerPanel::offerPlan(bool offered) {
 
 void AnswerPanel::remind(const QString& text) {
     if (text.isEmpty()) return;
-    look_->say(lookSaid_.isEmpty() || look_->isHidden() ? text : lookSaid_ + QLatin1Char('\n') + text);
-    look_->show();
+    sayOfLook(lookSaid_.isEmpty() ? text : lookSaid_ + QLatin1Char('\n') + text);
     updateGeometry();
 }
 
@@ -142,7 +141,7 @@ void AnswerPanel::say(const QString& sentence, const QString& small) {
     sentence_->say(sentence);
     saySmall(small, {});
     lookSaid_.clear();
-    look_->say({});
+    look_->say({}); // what belongs to an answer keeps its place
 }
 
 void AnswerPanel::sayOfLook(const QString& words) {

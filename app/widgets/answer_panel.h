@@ -51,7 +51,7 @@ private:
     QPushButton* plan_;
     bool planOffered_ = false;
     QString iconName_;
-    QString lookSaid_; //!< without what is reminded of
+    QString lookSaid_; //!< with its marks, and what is reminded of
 };
 
 } // namespace winterlarder::desk

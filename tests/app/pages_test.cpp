@@ -153,6 +153,11 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     EXPECT_TRUE(invented::waitFor([&] { return planned() == 1; })) << "ticked off from the yard's plan";
     undo();
     look(0);
+    const Date between = std::min(records().visits[0].date, records().visits[1].date).plusDays(1);
+    window.yard()->showDay(between);
+    settle();
+    EXPECT_TRUE(small("One planned visit is past")) << between.iso();
+    EXPECT_TRUE(small("One visit of your plan is still to come")) << "one reminder does not hide the other";
     const Date firstDay = std::min(records().visits[0].date, records().visits[1].date);
     window.yard()->showDay(day("2026-10-30"));
     settle();
