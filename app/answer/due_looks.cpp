@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/due_looks.h"
 
+#include "support/caught.h"
 #include "text/follow_words.h"
 
 #include <algorithm>
@@ -36,20 +37,26 @@ private:
 
 } // namespace
 
-Outcome<std::vector<exchange::DueOn>> dueLooks(const std::vector<FollowReading>& readings, const ReferenceData& reference,
-                                               winter::Sampling sampling, int threads, const text::WordStyle& style, std::stop_token stop) {
-    std::vector<exchange::DueOn> due;
+DueLooks dueLooks(const std::vector<FollowReading>& readings, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                  const text::WordStyle& style, std::stop_token stop) {
+    DueLooks result;
     for (const auto& reading : readings) {
         const Due one(reading, style);
-        one.visits(due);
-        const auto colony = followedColony(reading, reference, sampling, threads, true, stop);
-        if (!colony) return colony.problems();
-        if (!colony->question) continue;
-        const auto following = tracking::follow(*colony->question, reference.constants, sampling, threads, stop);
-        if (following) one.looks(due, *colony->question, *following);
+        const std::string& name = reading.records.colony.name;
+        one.visits(result.due);
+        const auto done = caught({}, fmt::format("what is due for {}", name), [&]() -> Outcome<bool> {
+            const auto colony = followedColony(reading, reference, sampling, threads, true, stop);
+            if (!colony) return colony.problems();
+            if (!colony->question) return true;
+            const auto following = tracking::follow(*colony->question, reference.constants, sampling, threads, stop);
+            if (following) one.looks(result.due, *colony->question, *following);
+            return !following || !following->fitsNoWinter;
+        });
+        if (!done) result.problems.insert(result.problems.end(), done.problems().begin(), done.problems().end());
+        else if (!*done) result.notes.push_back(name + ": the records of its winter fit none, so it is not known when to weigh or feed");
     }
-    std::stable_sort(due.begin(), due.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
-    return due;
+    std::stable_sort(result.due.begin(), result.due.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
+    return result;
 }
 
 } // namespace winterlarder::answer

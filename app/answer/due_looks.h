@@ -8,8 +8,14 @@
 namespace winterlarder::answer {
 
 //! What is due for followed colonies, by day: planned visits from the day on, the next weighing, feeding that cannot wait, each with how the
-//! winter goes. Problems: those of the cases. Nothing more where stopped. Tested: tests/cli/follow_test.cpp.
-Outcome<std::vector<exchange::DueOn>> dueLooks(const std::vector<FollowReading>& readings, const ReferenceData& reference,
+//! winter goes. A colony that cannot be computed is told in `problems`, one whose records fit no winter in `notes`, and the others go on.
+//! Nothing more where stopped. Tested: tests/cli/follow_test.cpp.
+struct DueLooks {
+    std::vector<exchange::DueOn> due;
+    Problems problems;
+    std::vector<std::string> notes;
+};
+DueLooks dueLooks(const std::vector<FollowReading>& readings, const ReferenceData& reference,
                                                winter::Sampling sampling, int threads, const text::WordStyle& style,
                                                std::stop_token stop = {});
 

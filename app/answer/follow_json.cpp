@@ -49,9 +49,16 @@ public:
     void fill(Json& answer, bool daily) const {
         answer.add("decided", iso(q.decided))
             .add("state", word(f.state))
-            .add("position", f.position)
+            .add("position", f.fitsNoWinter ? Json() : Json(f.position))
             .add("short_risk", q.shortRisk)
             .add("reserve_kg", json(q.reserve));
+        if (f.fitsNoWinter) answer.add("observations", observations());
+        else figures(answer, daily);
+        answer.add("reasons", remarksJson(f.reasons, reference, style_)).add("cautions", remarksJson(f.cautions, reference, style_));
+    }
+
+private:
+    void figures(Json& answer, bool daily) const {
         forecast(answer, f.now);
         answer.add("reserve_by", daySpread(f.now.reserveBy))
             .add("out_by", daySpread(f.now.outBy))
@@ -62,12 +69,9 @@ public:
         answer.add("observations", observations()).add("days", days(daily));
         answer.add("learned", learned())
             .add("effective_winters", f.effectiveWinters)
-            .add("drawn_again", f.drawnAgain)
-            .add("reasons", remarksJson(f.reasons, reference, style_))
-            .add("cautions", remarksJson(f.cautions, reference, style_));
+            .add("drawn_again", f.drawnAgain);
     }
 
-private:
     std::string iso(SeasonDay day) const { return q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)).iso(); }
     Json day(const std::optional<SeasonDay>& at) const { return at ? Json(iso(*at)) : Json(); }
     Json daySpread(const tracking::DaySpread& days) const {

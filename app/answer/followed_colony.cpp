@@ -184,6 +184,7 @@ private:
             book::ColonyCase seen = bare();
             seen.asOf = look.date;
             seen.lookedOn = look.date;
+            seen.hive = book::hiveOn(records.colony, records.housings, look.date);
             seen.season = {};
             seen.bees = look.bees;
             seen.combs = look.combs;
@@ -343,6 +344,7 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     result.end = endOf(records, result.autumn, reading.decided);
     tracking::FollowQuestion follow =
         questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)));
+    follow.year = winter;
     follow.treated = follow.treated || reading.now.hive.treated;
     follow.winter.weatherSoFar = measuredDays(records, winter);
     Afterwards afterwards(records, reading.autumn, winter, reading.decided, reading.asOf, reference);

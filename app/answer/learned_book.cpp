@@ -2,8 +2,10 @@
 #include "answer/learned_book.h"
 
 #include "book/case_of.h"
+#include "support/caught.h"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <set>
 
 namespace winterlarder::answer {
@@ -76,34 +78,19 @@ Outcome<BookPast> readPast(book::Book& from, Date asOf) {
     return past;
 }
 
+winter::Sampling forLearning(winter::Sampling asked) { return {asked.seed, std::min(asked.winters, learningWinters)}; }
+
 std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
                                              std::stop_token stop) {
-    auto followed = followedColony(past.reading, reference, {sampling.seed, learningWinters}, threads, false, stop);
+    auto followed = followedColony(past.reading, reference, forLearning(sampling), threads, false, stop);
     if (!followed || !tells(*followed)) return std::nullopt;
     return PastColonyWinter{past.colony, past.name, past.yard, past.autumn, {std::move(*followed->question), followed->end},
                             handbookFor(*followed->autumn.site, reference)};
 }
 
-namespace {
-
-std::vector<PastColonyWinter> wintersOf(const BookPast& past, const ReferenceData& reference, winter::Sampling sampling, int threads) {
-    std::vector<PastColonyWinter> winters;
-    for (const auto& reading : past.winters)
-        if (auto winter = pastWinterOf(reading, reference, sampling, threads)) winters.push_back(std::move(*winter));
-    return winters;
-}
-
-} // namespace
-
-Outcome<std::vector<PastColonyWinter>> pastWintersOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads) {
-    const auto past = readPast(from, asOf);
-    if (!past) return past.problems();
-    return wintersOf(*past, from.reference(), sampling, threads);
-}
-
 std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConstants& constants, winter::Sampling sampling, int threads,
                                  bool withScore, std::stop_token stop) {
-    const winter::Sampling fewer{sampling.seed, learningWinters};
+    const winter::Sampling fewer = forLearning(sampling);
     const auto says = learning::evidenceOf(past.winter, constants, fewer, threads, stop);
     if (!says) return std::nullopt;
     WinterTold told{*says, learning::forageTurn(scaleWeights(past.winter.question), constants), std::nullopt};
@@ -135,37 +122,54 @@ BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std
     return learned;
 }
 
-std::optional<BookLearned> learnedFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
-                                       winter::Sampling sampling, int threads, std::stop_token stop) {
-    std::vector<const PastColonyWinter*> pointers;
-    std::vector<WinterTold> told;
-    std::set<std::int64_t> yards;
-    for (const auto& past : winters) {
-        auto says = toldBy(past, constants, sampling, threads, false, stop);
-        if (!says) return std::nullopt;
-        pointers.push_back(&past);
-        told.push_back(std::move(*says));
-        yards.insert(past.yard.number);
-    }
-    return addUp(pointers, told, yards, constants);
+namespace {
+
+std::string winterName(const std::string& colony, int autumn) { return fmt::format("the winter of {} of {}", autumn, colony); }
+
+struct ToldWinter {
+    PastColonyWinter winter;
+    WinterTold told;
+};
+
+Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads) {
+    auto winter = pastWinterOf(reading, reference, sampling, threads);
+    if (!winter) return std::optional<ToldWinter>();
+    auto told = *toldBy(*winter, reference.constants, sampling, threads, false);
+    return std::optional(ToldWinter{std::move(*winter), std::move(told)});
 }
+
+} // namespace
 
 Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads) {
     const auto past = readPast(from, asOf);
     if (!past) return past.problems();
     LearnedBook result;
-    result.winters = wintersOf(*past, from.reference(), sampling, threads);
-    result.learned = *learnedFrom(result.winters, from.reference().constants, sampling, threads);
-    result.learned.yards = past->yards;
+    std::vector<WinterTold> told;
+    for (const auto& reading : past->winters) {
+        const std::string name = winterName(reading.name, reading.autumn);
+        auto one = caught({from.file().string(), 0, 0}, name, [&] { return toldWinter(reading, from.reference(), sampling, threads); });
+        if (!one) result.problems.push_back(one.problems().front());
+        if (!one || !*one) continue;
+        if ((*one)->told.evidence.fitsNoWinter) result.notes.push_back(name + ": its records fit no winter, so nothing was learned from it");
+        result.winters.push_back(std::move((*one)->winter));
+        told.push_back(std::move((*one)->told));
+    }
+    std::vector<const PastColonyWinter*> winters;
+    for (const auto& winter : result.winters) winters.push_back(&winter);
+    result.learned = addUp(winters, told, past->yards, from.reference().constants);
     return result;
 }
 
-std::vector<ScoredWinter> scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
-                                     winter::Sampling sampling, int threads) {
-    std::vector<ScoredWinter> scored;
-    for (const auto& past : winters)
-        if (const auto score = learning::scoreOf(past.winter, past.handbook.use, constants, {sampling.seed, learningWinters}, threads))
-            scored.push_back({&past, *score});
+ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants, winter::Sampling sampling, int threads) {
+    using Score = std::optional<learning::ForecastScore>;
+    ScoredWinters scored;
+    for (const auto& past : winters) {
+        const auto score = caught({}, winterName(past.name, past.autumn), [&]() -> Outcome<Score> {
+            return learning::scoreOf(past.winter, past.handbook.use, constants, forLearning(sampling), threads);
+        });
+        if (!score) scored.problems.push_back(score.problems().front());
+        else if (*score) scored.winters.push_back({&past, **score});
+    }
     return scored;
 }
 

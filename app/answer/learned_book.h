@@ -45,11 +45,10 @@ struct PastColonyWinter {
 //! A winter counts where it can be followed and something was seen after the decision, or its end is known; nothing else.
 std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
                                              std::stop_token stop = {});
-//! Reads and makes them all.
-Outcome<std::vector<PastColonyWinter>> pastWintersOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads);
 
-//! Winters simulated for learning: a thousand tell as much as the answer's own number does.
+//! Winters simulated for learning: a thousand tell as much as the answer's own number does; fewer where fewer are asked for.
 inline constexpr int learningWinters = 1000;
+winter::Sampling forLearning(winter::Sampling asked);
 
 //! What one winter tells: of the bees, of first forage, and how good its forecast was (nothing learned; nothing where it was not weighed).
 struct WinterTold {
@@ -65,15 +64,14 @@ std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConsta
 BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told, const std::set<std::int64_t>& yards,
                   const ModelConstants& constants);
 
-//! Learns from winters, for the yards they were in. Nothing where stopped. Tested: tests/answer/followed_colony_test.cpp.
-std::optional<BookLearned> learnedFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
-                                       winter::Sampling sampling, int threads, std::stop_token stop = {});
-
 //! A book's past and what it taught.
 struct LearnedBook {
     std::vector<PastColonyWinter> winters;
     BookLearned learned;
+    Problems problems;             //!< winters that could not be computed; they are left out of the rest
+    std::vector<std::string> notes; //!< winters whose records fit none, so that nothing was learned from them
 };
+//! Problems: those of the book. A winter that breaks never ends the others. Tested: tests/answer/followed_colony_test.cpp.
 Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads);
 
 //! How good the forecasts of those winters were, nothing learned; winters without a weighing are left out.
@@ -81,7 +79,11 @@ struct ScoredWinter {
     const PastColonyWinter* winter = nullptr;
     learning::ForecastScore score;
 };
-std::vector<ScoredWinter> scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants,
-                                     winter::Sampling sampling, int threads);
+struct ScoredWinters {
+    std::vector<ScoredWinter> winters;
+    Problems problems; //!< of winters that could not be computed
+};
+ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants, winter::Sampling sampling,
+                         int threads);
 
 } // namespace winterlarder::answer

@@ -149,22 +149,17 @@ void fillBees(ColonyQuestion& question, const book::BeesRecord& record, const ex
 
 // ---- days ---------------------------------------------------------------------------------------------------------
 
-// Season day of a record; one before the season's first day counts on that day.
-SeasonDay dayOf(Date date, const Winter& winter) {
-    return winter.contains(date) ? winter.seasonDay(date) : firstSeasonDay;
-}
-
-// As dayOf, but a feed or harvest later than the look stays later where both fall before the season's first day.
+// One before the season's first day counts on that day, but a feed or harvest later than the look stays later where both fall before the season's first day.
 SeasonDay dayOfChange(Date date, Date lookedOn, const Winter& winter) {
-    const SeasonDay day = dayOf(date, winter);
-    return date > lookedOn && day == firstSeasonDay && dayOf(lookedOn, winter) == firstSeasonDay ? day + 1 : day;
+    const SeasonDay day = winter.nearestSeasonDay(date);
+    return date > lookedOn && day == firstSeasonDay && winter.nearestSeasonDay(lookedOn) == firstSeasonDay ? day + 1 : day;
 }
 
 // ---- weighings, feeds, harvests -----------------------------------------------------------------------------------
 
 advice::WeighedHive weighed(const book::WeighingRecord& record, const ColonyQuestion& question) {
     using Kind = advice::WeighedHive::Kind;
-    advice::WeighedHive hive{Kind::Scale, dayOf(record.date, question.winter), record.date};
+    advice::WeighedHive hive{Kind::Scale, question.winter.nearestSeasonDay(record.date), record.date};
     hive.longHive = question.longHive;
     if (const auto* scale = std::get_if<book::ScaleReading>(&record.reading)) {
         hive.reading = scale->gross;
@@ -308,7 +303,7 @@ void fillWays(ColonyQuestion& question, const book::ColonyCase& record, std::uin
 void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, const SiteAndSeason& where) {
     question.winter = where.winter;
     question.asOf = where.winter.seasonDay(record.asOf);
-    question.lookedOn = dayOf(record.lookedOn.value_or(record.asOf), where.winter);
+    question.lookedOn = where.winter.nearestSeasonDay(record.lookedOn.value_or(record.asOf));
     question.site = where.site;
     if (where.site)
         question.season = where.season;
@@ -366,6 +361,7 @@ std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const Refere
 Outcome<ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
                                    const ReferenceData& reference, std::uint64_t positionInBatch) {
     Problems problems;
+    if (record.hive.boxes.empty()) return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
     const auto where = siteAndSeasonOf(record, places, reference);
     if (!where) problems = where.problems();
     ColonyQuestion question;
@@ -374,6 +370,7 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& record, const exchang
     fillTare(question, record.hive);
     fillBees(question, record.bees, places, problems);
     checkFeeds(record, places, problems);
+    for (Problem& problem : exchange::hiveFaults(record, places, &reference)) problems.push_back(std::move(problem));
     if (!problems.empty()) {
         sortByPlace(problems);
         return problems;

@@ -84,6 +84,7 @@ Outcome<WinterRecords> winterRecordsOf(book::Book& from, book::ColonyId colony, 
         found = true;
         records.colony = std::move(*entry);
         records.yard = reading.yard(records.colony);
+        reading.read(records.housings);
         reading.read(records.looks);
         reading.read(records.weighings);
         reading.read(records.feeds);

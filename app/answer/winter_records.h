@@ -13,6 +13,7 @@ namespace winterlarder::answer {
 struct WinterRecords {
     book::Colony colony;
     book::YardId yard{}; //!< where it stands on that day
+    std::vector<book::Housing> housings;
     std::vector<book::Look> looks;
     std::vector<book::Weighing> weighings;
     std::vector<book::Feed> feeds;

@@ -4,6 +4,7 @@
 #include "cli/batch.h"
 #include "cli/commands.h"
 #include "exchange/line_reader.h"
+#include "support/caught.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -18,11 +19,8 @@ namespace {
 
 using exchange::Json;
 
-Json faultsJson(const BatchAnswer& answer) {
-    Json faults = Json::list();
-    for (const Problem& problem : answer.problems)
-        faults.push(describe(problem));
-    return Json::object().add("case_at", answer.at).add("faults", std::move(faults));
+Json faultyCaseJson(const std::string& at, const Problems& problems) {
+    return Json::object().add("case_at", at).add("faults", problemsJson(problems));
 }
 
 Json answerJson(const BatchAnswer& answer, const Session& session) {
@@ -34,7 +32,7 @@ QString answerText(const BatchAnswer& answer, const Session& session) {
 }
 
 Status adviseOne(Session& session, const std::string& file) {
-    const auto text = textOf(file, session.in);
+    const auto text = textOf(file, session.in, limits::caseText);
     if (!text) return session.fail(text.problems());
     const BatchAnswer answer =
         answerOf({0, shownName(file), 0, *text, {}}, session.reference, session.sampling, session.threads);
@@ -51,30 +49,33 @@ class BatchOutput {
 public:
     explicit BatchOutput(Session& session) : session_(session) {}
     void show(const BatchAnswer& answer) {
-        if (!answer.problems.empty())
-            showFaults(answer);
+        const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
+        if (!said)
+            showFaults(answer.at, said.problems());
         else if (session_.json)
-            session_.out << answerJson(answer, session_).compact() << '\n';
+            session_.out << *said << '\n';
         else
-            showText(answerText(answer, session_));
+            showText(*said);
         session_.out.flush();
     }
     Status status() const { return statusOfAll_; }
 
 private:
-    void showFaults(const BatchAnswer& answer) {
-        const Status status = session_.fail(answer.problems);
-        if (statusOfAll_ != Status::WrongInput) statusOfAll_ = status;
-        if (session_.json)
-            session_.out << faultsJson(answer).compact() << '\n';
-        else
-            showText(
-                QString::fromStdString(fmt::format("{}: not answered, {} fault{}\n", answer.at, answer.problems.size(),
-                                                   answer.problems.size() == 1 ? "" : "s")));
+    Outcome<std::string> spoken(const BatchAnswer& answer) const {
+        return caught({answer.at, 0, 0}, "this answer", [&]() -> Outcome<std::string> {
+            return session_.json ? answerJson(answer, session_).compact() : answerText(answer, session_).toStdString();
+        });
     }
-    void showText(const QString& text) {
+    void showFaults(const std::string& at, const Problems& problems) {
+        statusOfAll_ = worse(statusOfAll_, session_.fail(problems));
+        if (session_.json)
+            session_.out << faultyCaseJson(at, problems).compact() << '\n';
+        else
+            showText(fmt::format("{}: not answered, {} fault{}\n", at, problems.size(), problems.size() == 1 ? "" : "s"));
+    }
+    void showText(const std::string& text) {
         if (shown_++ > 0) session_.out << '\n';
-        session_.print(text);
+        session_.out << text;
     }
     Session& session_;
     Status statusOfAll_ = Status::Done;
@@ -89,14 +90,14 @@ void addLines(Batch& batch, std::uint64_t& position, std::istream& in) {
             item.problems = {{ProblemKind::Input,
                               {"<stdin>", line->number, 1},
                               "the line is too long to be a case",
-                              fmt::format("at most {} bytes", exchange::longestLine)}};
+                              fmt::format("at most {}", limits::bytesInWords(limits::caseText.bytes))}};
         batch.add(std::move(item));
     }
 }
 
 void addFile(Batch& batch, std::uint64_t& position, const std::string& file, std::istream& in) {
     BatchItem item{position++, file, 0, {}, {}};
-    auto text = textOf(file, in);
+    auto text = textOf(file, in, limits::caseText);
     if (text)
         item.text = *std::move(text);
     else

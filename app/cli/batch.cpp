@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/batch.h"
 
-#include <exception>
+#include "support/caught.h"
+
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
@@ -16,6 +17,18 @@ advice::YardMember keptOf(advice::ColonyQuestion question, advice::Answer answer
     return {std::move(question), std::move(answer.advice), {}, {}};
 }
 
+struct WeighedCase {
+    book::ColonyCase record;
+    advice::YardMember member;
+};
+
+Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
+    auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
+    if (!read) return read.problems();
+    auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
+    return WeighedCase{std::move(read->record), keptOf(std::move(read->question), *std::move(weighed))};
+}
+
 } // namespace
 
 std::string BatchItem::at() const { return line > 0 ? fmt::format("{}:{}", file, line) : file; }
@@ -23,21 +36,13 @@ std::string BatchItem::at() const { return line > 0 ? fmt::format("{}:{}", file,
 BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
     BatchAnswer answer{item.at(), item.problems, {}, {}};
     if (!answer.problems.empty()) return answer;
-    try {
-        auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
-        if (!read) {
-            answer.problems = read.problems();
-            return answer;
-        }
-        auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
-        answer.record = std::move(read->record);
-        answer.member = keptOf(std::move(read->question), *std::move(weighed));
-    } catch (const std::exception& broken) {
-        answer.problems = {{ProblemKind::Input,
-                            {item.file, item.line, 0},
-                            fmt::format("this case could not be computed: {}", broken.what()),
-                            "please report it with the case"}};
+    auto weighed = caught({item.file, item.line, 0}, "this case", [&] { return weighedCase(item, reference, sampling, threads); });
+    if (!weighed) {
+        answer.problems = weighed.problems();
+        return answer;
     }
+    answer.record = std::move(weighed->record);
+    answer.member = std::move(weighed->member);
     return answer;
 }
 

@@ -10,6 +10,7 @@
 
 #include "book/case_of.h"
 #include "exchange/case_file.h"
+#include "support/caught.h"
 
 #include <fmt/format.h>
 #include <ostream>
@@ -21,9 +22,16 @@ namespace {
 
 using exchange::Json;
 
+//! A colony asked about and its case, or why there is none.
 struct AskedColony {
     book::Colony colony;
-    book::ColonyCase record;
+    Outcome<book::ColonyCase> record;
+};
+
+//! The colonies asked about, and how learning from their past went.
+struct AskedCases {
+    std::vector<AskedColony> colonies;
+    Status status = Status::Done;
 };
 
 Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAnswers& options, Date asOf) {
@@ -33,20 +41,21 @@ Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAns
     return std::vector<book::Colony>{std::move(colony).value()};
 }
 
-Outcome<std::vector<AskedColony>> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf) {
+Outcome<AskedCases> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf) {
     auto colonies = coloniesAsked(from, options, asOf);
     if (!colonies) return colonies.problems();
+    AskedCases asked;
     std::optional<LearnedBook> past;
     if (!options.withoutLearning) {
         auto learned = learnOf(from, asOf, session.sampling, session.threads);
         if (!learned) return learned.problems();
         past = std::move(learned).value();
+        if (!past->problems.empty()) asked.status = session.fail(past->problems);
     }
-    std::vector<AskedColony> asked;
     for (auto& colony : *colonies) {
-        auto record = learnedCase(from, colony.id, asOf, past ? &past->learned : nullptr);
-        if (!record) return record.problems();
-        asked.push_back({std::move(colony), std::move(record).value()});
+        auto record = caught({options.file, 0, 0}, fmt::format("the case of {}", colony.name),
+                             [&] { return learnedCase(from, colony.id, asOf, past ? &past->learned : nullptr); });
+        asked.colonies.push_back({std::move(colony), std::move(record)});
     }
     return asked;
 }
@@ -58,32 +67,36 @@ public:
 
     void show(const BatchAnswer& answer) {
         const std::string& name = asked_.at(shown_).colony.name;
-        if (!answer.problems.empty())
-            showFaults(answer, name);
+        const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
+        if (!said)
+            showFaults(answer.at, said.problems(), name);
         else if (session_.json)
-            session_.out << adviceJson(*answer.record, answer.member->question, answer.member->advice, session_.reference, session_.style)
-                                .compact()
-                         << '\n';
+            session_.out << *said << '\n';
         else
-            showText(adviceText(*answer.record, answer.member->question, answer.member->advice, session_));
+            showText(*said);
         ++shown_;
         session_.out.flush();
     }
     Status status() const { return status_; }
 
 private:
-    void showFaults(const BatchAnswer& answer, const std::string& name) {
-        status_ = session_.fail(answer.problems);
-        Json faults = Json::list();
-        for (const Problem& problem : answer.problems) faults.push(describe(problem));
-        if (session_.json)
-            session_.out << Json::object().add("colony", name).add("case_at", answer.at).add("faults", std::move(faults)).compact() << '\n';
-        else
-            showText(QString::fromStdString(fmt::format("{}: not answered\n", name)));
+    Outcome<std::string> spoken(const BatchAnswer& answer) const {
+        const auto& member = *answer.member;
+        return caught({answer.at, 0, 0}, "this answer", [&]() -> Outcome<std::string> {
+            return session_.json ? adviceJson(*answer.record, member.question, member.advice, session_.reference, session_.style).compact()
+                                 : adviceText(*answer.record, member.question, member.advice, session_).toStdString();
+        });
     }
-    void showText(const QString& text) {
+    void showFaults(const std::string& at, const Problems& problems, const std::string& name) {
+        status_ = worse(status_, session_.fail(problems));
+        if (session_.json)
+            session_.out << Json::object().add("colony", name).add("case_at", at).add("faults", problemsJson(problems)).compact() << '\n';
+        else
+            showText(fmt::format("{}: not answered\n", name));
+    }
+    void showText(const std::string& text) {
         if (shown_ > 0) session_.out << '\n';
-        session_.print(text);
+        session_.out << text;
     }
 
     Session& session_;
@@ -92,14 +105,20 @@ private:
     Status status_ = Status::Done;
 };
 
+BatchItem itemOf(const AskedColony& asked, const BookAnswers& options, std::uint64_t position) {
+    BatchItem item{position, fmt::format("{}: {}", options.file, asked.colony.name), 0, {}, {}};
+    if (asked.record) item.text = exchange::writeCaseLine(*asked.record);
+    else item.problems = placedAt(asked.record.problems(), item.file);
+    return item;
+}
+
 Status answerAll(Session& session, const BookAnswers& options, const std::vector<AskedColony>& asked) {
     BookOutput output(session, asked);
     OrderedAnswers ordered([&](const BatchAnswer& answer) { output.show(answer); });
     {
         Batch batch(session.reference, session.sampling, session.threads, ordered);
         std::uint64_t position = 0;
-        for (const auto& each : asked)
-            batch.add({position++, fmt::format("{}: {}", options.file, each.colony.name), 0, exchange::writeCaseLine(each.record), {}});
+        for (const auto& each : asked) batch.add(itemOf(each, options, position++));
     }
     ordered.finish();
     return output.status();
@@ -114,7 +133,7 @@ Status withCases(Session& session, const BookAnswers& options, For purpose, Answ
     if (!opened) return session.fail(opened.problems());
     const auto asked = casesAsked(session, *opened, options, *asOf);
     if (!asked) return session.fail(asked.problems());
-    return answer(*opened, *asked, *asOf);
+    return worse(asked->status, answer(*opened, asked->colonies, *asOf));
 }
 
 //! The same for a single colony, which must be named.
@@ -122,7 +141,10 @@ template <class Answer>
 Status withOneCase(Session& session, const BookAnswers& options, For purpose, Answer answer) {
     if (!options.colony) return session.fail({argumentProblem("which colony was not said", "--colony NAME")});
     return withCases(session, options, purpose,
-                     [&](book::Book& from, const std::vector<AskedColony>& asked, Date) { return answer(from, asked.front()); });
+                     [&](book::Book& from, const std::vector<AskedColony>& asked, Date) {
+                         const auto& one = asked.front();
+                         return one.record ? answer(from, one) : session.fail(one.record.problems());
+                     });
 }
 
 } // namespace
@@ -136,14 +158,14 @@ Status adviseBook(Session& session, const BookAnswers& options) {
 
 Status bookCase(Session& session, const BookAnswers& options) {
     return withOneCase(session, options, For::Reading, [&](book::Book&, const AskedColony& asked) {
-        session.out << exchange::writeCase(asked.record);
+        session.out << exchange::writeCase(*asked.record);
         return Status::Done;
     });
 }
 
 Status acceptAdvice(Session& session, const BookAnswers& options) {
     return withOneCase(session, options, For::Writing, [&](book::Book& to, const AskedColony& asked) {
-        const BatchItem item{0, fmt::format("{}: {}", options.file, asked.colony.name), 0, exchange::writeCaseLine(asked.record), {}};
+        const BatchItem item = itemOf(asked, options, 0);
         const BatchAnswer answer = answerOf(item, session.reference, session.sampling, session.threads);
         if (!answer.problems.empty()) return session.fail(answer.problems);
         if (answer.member->advice.verdict == advice::Verdict::CannotSay)

@@ -221,7 +221,7 @@ Status exportBook(Session& session, const BookExport& options) {
 }
 
 Status importBook(Session& session, const BookImport& options) {
-    const auto text = textOf(options.source, session.in);
+    const auto text = textOf(options.source, session.in, isCsv(options) ? limits::tableText : limits::documentText);
     if (!text) return session.fail(text.problems());
     if (!files::exists(options.file) && !isCsv(options) && !options.preview) return importIntoNew(session, options, *text);
     if (options.preview && !isCsv(options))

@@ -10,6 +10,7 @@
 
 #include "book/case_of.h"
 #include "exchange/calendar_file.h"
+#include "support/caught.h"
 #include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/learned_words.h"
@@ -33,6 +34,9 @@ struct Asked {
     std::vector<book::Colony> colonies;
     std::optional<BookLearned> learned;
     std::vector<PastColonyWinter> past;
+    Problems pastProblems;             //!< of past winters that could not be computed
+    std::vector<std::string> pastNotes; //!< of those nothing was learned from
+    Status status = Status::Done;
 };
 
 // The colonies asked for: one by name, living or not; else all that live.
@@ -49,7 +53,7 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     if (!asOf) return asOf.problems();
     auto opened = openBook(session, file, For::Reading);
     if (!opened) return opened.problems();
-    Asked result{std::move(opened).value(), *asOf, {}, std::nullopt, {}};
+    Asked result{std::move(opened).value(), *asOf, {}, std::nullopt, {}, {}, {}};
     auto colonies = coloniesAsked(result.book, colony, *asOf);
     if (!colonies) return colonies.problems();
     result.colonies = std::move(colonies).value();
@@ -58,6 +62,9 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     if (!learned) return learned.problems();
     result.past = std::move(learned->winters);
     result.learned = std::move(learned->learned);
+    result.pastNotes = std::move(learned->notes);
+    result.pastProblems = std::move(learned->problems);
+    if (!result.pastProblems.empty()) result.status = session.fail(result.pastProblems);
     return result;
 }
 
@@ -75,16 +82,17 @@ Outcome<Followed> followOne(Session& session, Asked& from, const book::Colony& c
     return result;
 }
 
-void show(Session& session, const Followed& followed, Date asOf, bool daily, bool first) {
-    if (session.json) {
-        const Json answer = followed.following ? followJson(followed.colony, *followed.following, asOf, daily, session.reference, session.style)
-                                               : notFollowedJson(followed.colony, asOf, session.reference, session.style);
-        session.out << answer.compact() << '\n';
-        return;
-    }
-    if (!first) session.out << '\n';
-    session.print(followed.following ? followText(followed.colony, *followed.following, asOf, session)
-                                     : notFollowedText(followed.colony, asOf, session));
+std::string spokenFaults(const Session& session, const book::Colony& colony, const Problems& problems) {
+    if (session.json) return Json::object().add("colony", colony.name).add("faults", problemsJson(problems)).compact() + "\n";
+    return fmt::format("{}: not followed\n", colony.name);
+}
+
+std::string spoken(const Session& session, const Followed& followed, Date asOf, bool daily) {
+    if (session.json)
+        return (followed.following ? followJson(followed.colony, *followed.following, asOf, daily, session.reference, session.style)
+                                   : notFollowedJson(followed.colony, asOf, session.reference, session.style)).compact() + "\n";
+    return (followed.following ? followText(followed.colony, *followed.following, asOf, session)
+                               : notFollowedText(followed.colony, asOf, session)).toStdString();
 }
 
 } // namespace
@@ -93,15 +101,18 @@ Status followBook(Session& session, const BookFollow& options) {
     auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
     if (!from) return session.fail(from.problems());
     if (from->colonies.empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, from->asOf.iso());
-    Status status = Status::Done;
+    Status status = from->status;
     bool first = true;
     for (const auto& colony : from->colonies) {
-        const auto followed = followOne(session, *from, colony);
-        if (!followed) {
-            status = session.fail(followed.problems());
-            continue;
-        }
-        show(session, *followed, from->asOf, options.daily, first);
+        const std::string place = fmt::format("{}: {}", options.file, colony.name);
+        const auto said = caught({place, 0, 0}, "its winter", [&]() -> Outcome<std::string> {
+            const auto followed = followOne(session, *from, colony);
+            if (!followed) return placedAt(followed.problems(), place);
+            return spoken(session, *followed, from->asOf, options.daily);
+        });
+        if (!said) status = worse(status, session.fail(said.problems()));
+        if (!session.json && !first) session.out << '\n';
+        session.out << (said ? *said : spokenFaults(session, colony, said.problems()));
         first = false;
     }
     return status;
@@ -155,6 +166,8 @@ Json learnedJson(Asked& from, const std::vector<ScoredWinter>& scored, const lea
         yards.push(Json::object().add("yard", name).add("forage_shift_days", shift.meanDays).add("sd_days", shift.sdDays).add("years", shift.years));
     }
     for (const auto& each : scored) scores.push(scoreJson(each));
+    Json notes = Json::list();
+    for (const auto& note : from.pastNotes) notes.push(note);
     return Json::object()
         .add("winters", from.learned->bees.winters)
         .add("keeper", from.learned->bees.winters > 0 ? pairJson(from.learned->bees.keeper) : Json())
@@ -165,7 +178,9 @@ Json learnedJson(Asked& from, const std::vector<ScoredWinter>& scored, const lea
                               .add("inside", summary.inside)
                               .add("score_kg", summary.score)
                               .add("handbook_score_kg", summary.handbookScore))
-        .add("scores", std::move(scores));
+        .add("scores", std::move(scores))
+        .add("not_learned_from", std::move(notes))
+        .add("faults", problemsJson(from.pastProblems));
 }
 
 QString learnedText(const Asked& from, const learning::ScoreSummary& summary, const Session& session) {
@@ -187,7 +202,11 @@ QString learnedText(const Asked& from, const learning::ScoreSummary& summary, co
 Status learnedBook(Session& session, const BookAnswers& options) {
     auto from = asked(session, options, options.asOf, options.colony, true);
     if (!from) return session.fail(from.problems());
-    const auto scored = scoredFrom(from->past, session.reference.constants, session.sampling, session.threads);
+    const auto scoring = scoredFrom(from->past, session.reference.constants, session.sampling, session.threads);
+    if (!scoring.problems.empty()) from->status = worse(from->status, session.fail(placedAt(scoring.problems, options.file)));
+    from->pastProblems.insert(from->pastProblems.end(), scoring.problems.begin(), scoring.problems.end());
+    for (const auto& note : from->pastNotes) session.err << fmt::format("{}: {}\n", options.file, note);
+    const auto& scored = scoring.winters;
     std::vector<learning::ForecastScore> scores;
     for (const auto& each : scored) scores.push_back(each.score);
     const auto summary = learning::summarise(scores);
@@ -195,22 +214,25 @@ Status learnedBook(Session& session, const BookAnswers& options) {
         session.print(learnedJson(*from, scored, summary));
     else
         session.print(learnedText(*from, summary, session));
-    return Status::Done;
+    return from->status;
 }
 
 Status bookCalendar(Session& session, const BookAnswers& options) {
     auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
     if (!from) return session.fail(from.problems());
     std::vector<FollowReading> readings;
+    Problems problems;
     for (const auto& colony : from->colonies) {
-        auto reading = readToFollow(from->book, colony.id, from->asOf, from->learned ? &*from->learned : nullptr);
-        if (!reading) return session.fail(reading.problems());
-        readings.push_back(std::move(reading).value());
+        auto reading = caught({options.file, 0, 0}, fmt::format("what is due for {}", colony.name),
+                              [&] { return readToFollow(from->book, colony.id, from->asOf, from->learned ? &*from->learned : nullptr); });
+        if (reading) readings.push_back(std::move(reading).value());
+        else problems.insert(problems.end(), reading.problems().begin(), reading.problems().end());
     }
-    const auto due = dueLooks(readings, session.reference, session.sampling, session.threads, session.style);
-    if (!due) return session.fail(due.problems());
-    session.out << exchange::calendarFile(text::calendarName(), *due, session.moment.now);
-    return Status::Done;
+    const auto looks = dueLooks(readings, session.reference, session.sampling, session.threads, session.style);
+    problems.insert(problems.end(), looks.problems.begin(), looks.problems.end());
+    for (const auto& note : looks.notes) session.err << fmt::format("{}: {}\n", options.file, note);
+    session.out << exchange::calendarFile(text::calendarName(), looks.due, session.moment.now);
+    return problems.empty() ? from->status : worse(from->status, session.fail(placedAt(std::move(problems), options.file)));
 }
 
 } // namespace winterlarder::cli

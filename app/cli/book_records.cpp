@@ -126,17 +126,21 @@ Outcome<book::HiveRecord> hiveOnDay(book::Book& from, const About& about) {
 
 Outcome<book::CombsRecord> combsOfLook(Session& session, book::Book& from, const About& about, const NewLook& options) {
     if (!options.combs) return book::CombsRecord{};
-    const auto text = textOf(*options.combs, session.in);
+    const auto text = textOf(*options.combs, session.in, limits::caseText);
     if (!text) return text.problems();
     const auto hive = hiveOnDay(from, about);
     if (!hive) return hive.problems();
     return exchange::readCombsFile(*text, shownName(*options.combs), *hive, session.reference);
 }
 
-Problems coveredFault(const NewLook& options, const book::CombsRecord& record) {
+Problems coveredFault(book::Book& from, const About& about, const NewLook& options, const book::CombsRecord& record) {
+    const auto hive = hiveOnDay(from, about);
+    if (!hive) return hive.problems();
     const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record);
-    if (!combs || !options.coveredCombs || *options.coveredCombs <= static_cast<double>(combs->size())) return {};
-    return {argumentProblem(fmt::format("--covered-combs is {}, but {} combs are listed", *options.coveredCombs, combs->size()),
+    const double most = combs ? static_cast<double>(combs->size()) : exchange::placesOf(*hive, from.reference());
+    if (!options.coveredCombs || *options.coveredCombs <= most) return {};
+    return {argumentProblem(combs ? fmt::format("--covered-combs is {}, but {} combs are listed", *options.coveredCombs, most)
+                                  : fmt::format("--covered-combs is {}, but the hive has {} places", *options.coveredCombs, most),
                             "combs fully covered on both sides: not more than there are")};
 }
 
@@ -217,7 +221,7 @@ Status addLook(Session& session, const NewLook& options) {
     return withColony(session, options, [&](book::Book& to, const About& about) {
         auto combs = combsOfLook(session, to, about, options);
         if (!combs) return session.fail(combs.problems());
-        if (const auto fault = coveredFault(options, *combs); !fault.empty()) return session.fail(fault);
+        if (const auto fault = coveredFault(to, about, options, *combs); !fault.empty()) return session.fail(fault);
         book::Look look{.colony = about.colony, .date = about.date};
         look.combs = std::move(combs).value();
         look.bees.coveredCombs = options.coveredCombs;
@@ -290,7 +294,7 @@ Status addWeather(Session& session, const NewWeather& options) {
     if (!columns) return session.fail({argumentProblem("--columns: " + columns.problems().front().detail, columns.problems().front().remedy)});
     if (options.unit != "c" && options.unit != "f")
         return session.fail({argumentProblem(fmt::format("--unit is {}", exchange::inQuotes(options.unit)), "c or f")});
-    const auto text = textOf(options.source, session.in);
+    const auto text = textOf(options.source, session.in, limits::tableText);
     if (!text) return session.fail(text.problems());
     const auto scale = options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
     const auto days = exchange::readDailyTemperatures(*text, shownName(options.source), *columns, scale);

@@ -73,7 +73,7 @@ Status climate(Session& session, const ClimateOptions& options) {
         for (const Problem& problem : columns.problems())
             problems.push_back(argumentProblem("--columns: " + problem.detail, problem.remedy));
     if (!problems.empty()) return session.fail(problems);
-    const auto text = textOf(options.file, session.in);
+    const auto text = textOf(options.file, session.in, limits::tableText);
     if (!text) return session.fail(text.problems());
     const auto unit =
         options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;

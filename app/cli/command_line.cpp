@@ -29,7 +29,7 @@ public:
         app_.set_version_flag("--version", "winterlarder-cli " WINTERLARDER_VERSION);
         app_.require_subcommand(1);
         app_.failure_message(CLI::FailureMessage::simple);
-        app_.footer("Exit status: 0 done, 2 input or arguments are wrong, 3 a file cannot be read or written.\n"
+        app_.footer("Exit status: 0 done, 2 input or arguments are wrong, 3 a file cannot be read or written, 70 an error of the program.\n"
                     "Cases are JSON files; \"-\" reads JSON Lines from standard input. See winterlarder-cli(1).");
         addCommon(&app_);
         addAdvise();

@@ -20,7 +20,7 @@ public:
         : q(*colony.question), f(following), style_(session.style), session_(session) {}
 
     QString all() {
-        figures();
+        if (!f.fitsNoWinter) figures();
         feeding();
         seen();
         return text_;

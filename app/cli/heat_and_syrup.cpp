@@ -23,7 +23,7 @@ using exchange::Json;
 void checkRange(const char* option, double value, double low, double high, Problems& problems) {
     if (std::isfinite(value) && value >= low && value <= high) return;
     problems.push_back(
-        argumentProblem(fmt::format("{} is {}", option, exchange::shortestNumber(std::isfinite(value) ? value : 0)),
+        argumentProblem(fmt::format("{} is {}", option, std::isfinite(value) ? exchange::shortestNumber(value) : fmt::format("{}, which is no number", value)),
                         fmt::format("a number from {} to {}", low, high)));
 }
 

@@ -54,7 +54,7 @@ winterlarder::cli::Moment moment() {
     std::tm local{};
     localtime_r(&now, &local);
     const auto today = winterlarder::Date::of(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
-    if (!today) throw std::runtime_error("the clock shows no day of this calendar");
+    if (!today || !today->inKnownYears()) throw std::runtime_error("the clock shows no day of this calendar");
     return {{now}, *today, userName(), machineName()};
 }
 
@@ -74,6 +74,6 @@ int main(int count, char** given) {
         return static_cast<int>(winterlarder::cli::Status::FileTrouble);
     } catch (const std::exception& broken) {
         std::cerr << "winterlarder-cli: a fault of the program: " << broken.what() << "; please report it\n";
-        return 70;
+        return static_cast<int>(winterlarder::cli::Status::OurFault);
     }
 }

@@ -63,7 +63,7 @@ Outcome<book::Colony> colonyOf(book::Book& from, const std::string& nameOrNumber
 
 Outcome<Date> dayOf(const char* option, const std::string& text) {
     if (const auto date = Date::parse(text)) return *date;
-    return argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(text)), "a day such as 2026-09-12");
+    return argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(text)), dateForm);
 }
 
 Outcome<Date> dayOrToday(const Session& session, const char* option, const std::optional<std::string>& text) {

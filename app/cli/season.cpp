@@ -47,7 +47,7 @@ Outcome<Shown> ofStation(const Session& session, const std::string& id, int autu
 }
 
 Outcome<Shown> ofCase(const Session& session, const std::string& file, const std::optional<int>& autumn) {
-    const auto text = textOf(file, session.in);
+    const auto text = textOf(file, session.in, limits::caseText);
     if (!text) return text.problems();
     const auto read = answer::readQuestion(*text, shownName(file), session.reference, 0);
     if (!read) return read.problems();
@@ -144,8 +144,8 @@ Status season(Session& session, const SeasonOptions& options) {
     Problems problems;
     if (options.station.has_value() == options.caseFile.has_value())
         problems.push_back(argumentProblem("a station and --case", "exactly one of the two"));
-    if (options.winter && (*options.winter < 1800 || *options.winter > 2200))
-        problems.push_back(argumentProblem(fmt::format("--winter is {}", *options.winter), "a year from 1800 to 2200"));
+    if (options.winter && (*options.winter < firstKnownYear || *options.winter > lastKnownYear))
+        problems.push_back(argumentProblem(fmt::format("--winter is {}", *options.winter), fmt::format("a year from {} to {}", firstKnownYear, lastKnownYear)));
     if (!problems.empty()) return session.fail(problems);
     const auto shown = options.station ? ofStation(session, *options.station, options.winter.value_or(usualWinter))
                                        : ofCase(session, *options.caseFile, options.winter);

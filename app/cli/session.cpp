@@ -4,8 +4,6 @@
 #include "reference/csv_table.h"
 
 #include <algorithm>
-#include <istream>
-#include <iterator>
 #include <ostream>
 
 namespace winterlarder::cli {
@@ -25,9 +23,29 @@ Status Session::fail(const Problems& problems) {
 }
 
 Status statusOf(const Problems& problems) {
-    const bool input = std::any_of(problems.begin(), problems.end(),
-                                   [](const Problem& problem) { return problem.kind == ProblemKind::Input; });
-    return input ? Status::WrongInput : Status::FileTrouble;
+    const auto some = [&](ProblemKind kind) {
+        return std::any_of(problems.begin(), problems.end(), [kind](const Problem& problem) { return problem.kind == kind; });
+    };
+    if (some(ProblemKind::Internal)) return Status::OurFault;
+    return some(ProblemKind::Input) ? Status::WrongInput : Status::FileTrouble;
+}
+
+Status worse(Status a, Status b) {
+    for (const Status status : {Status::OurFault, Status::WrongInput, Status::FileTrouble})
+        if (a == status || b == status) return status;
+    return Status::Done;
+}
+
+Problems placedAt(Problems problems, const std::string& file) {
+    for (Problem& problem : problems)
+        if (problem.place.file.empty()) problem.place.file = file;
+    return problems;
+}
+
+exchange::Json problemsJson(const Problems& problems) {
+    auto list = exchange::Json::list();
+    for (const Problem& problem : problems) list.push(describe(problem));
+    return list;
 }
 
 Problem argumentProblem(std::string detail, std::string remedy) {
@@ -36,11 +54,8 @@ Problem argumentProblem(std::string detail, std::string remedy) {
 
 std::string shownName(const std::string& file) { return file == "-" ? "<stdin>" : file; }
 
-Outcome<std::string> textOf(const std::string& file, std::istream& in) {
-    if (file != "-") return textOfFile(file);
-    std::string text{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-    if (in.bad()) return Problem{ProblemKind::File, {"<stdin>", 0, 0}, "standard input cannot be read", ""};
-    return text;
+Outcome<std::string> textOf(const std::string& file, std::istream& in, const limits::TextSize& most) {
+    return file == "-" ? textOfStream(in, shownName(file), most) : textOfFile(file, most);
 }
 
 } // namespace winterlarder::cli

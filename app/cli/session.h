@@ -4,6 +4,7 @@
 #include "book/timestamp.h"
 #include "exchange/json_output.h"
 #include "reference/reference.h"
+#include "support/input_limits.h"
 #include "support/outcome.h"
 #include "text/style.h"
 #include "winter/question.h"
@@ -15,7 +16,10 @@
 namespace winterlarder::cli {
 
 //! Exit statuses of the program.
-enum class Status { Done = 0, WrongInput = 2, FileTrouble = 3 };
+enum class Status { Done = 0, WrongInput = 2, FileTrouble = 3, OurFault = 70 };
+
+//! Of two parts of one command the status that tells more: an error of the program, then wrong input, then files.
+Status worse(Status a, Status b);
 
 //! When the program runs, who runs it, and on which machine.
 struct Moment {
@@ -46,14 +50,20 @@ struct Session {
     Status fail(const Problems& problems);
 };
 
-//! 3 where only files are to blame, else 2.
+//! 70 where the program itself is to blame, else 2, or 3 where only files are.
 Status statusOf(const Problems& problems);
+
+//! The problems, those without a place at a file.
+Problems placedAt(Problems problems, const std::string& file);
+
+//! The problems as a JSON list of sentences with their places.
+exchange::Json problemsJson(const Problems& problems);
 
 //! An argument that cannot be understood: "winterlarder-cli: --ratio is ...; ...".
 Problem argumentProblem(std::string detail, std::string remedy);
 
-//! Text of a file, or of standard input for "-".
-Outcome<std::string> textOf(const std::string& file, std::istream& in);
+//! Text of a file, or of standard input for "-"; refused where it is larger than allowed.
+Outcome<std::string> textOf(const std::string& file, std::istream& in, const limits::TextSize& most);
 //! The name of a file in messages: "<stdin>" for "-".
 std::string shownName(const std::string& file);
 

@@ -81,7 +81,7 @@ QString storesText(const book::ColonyCase& record, const advice::StoresToday& to
 } // namespace
 
 Status stores(Session& session, const std::string& caseFile) {
-    const auto text = textOf(caseFile, session.in);
+    const auto text = textOf(caseFile, session.in, limits::caseText);
     if (!text) return session.fail(text.problems());
     const auto read = answer::readQuestion(*text, shownName(caseFile), session.reference, 0);
     if (!read) return session.fail(read.problems());

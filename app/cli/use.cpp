@@ -122,7 +122,7 @@ std::optional<SeasonDay> dayOf(const std::string& option, const std::string& tex
     const auto date = Date::parse(text);
     if (!date) {
         problems.push_back(
-            argumentProblem(fmt::format("{} is {}, which is not a date", option, text), "a day as YYYY-MM-DD"));
+            argumentProblem(fmt::format("{} is {}, which is not a date", option, text), dateForm));
         return std::nullopt;
     }
     if (winter.contains(*date)) return winter.seasonDay(*date);
@@ -248,7 +248,7 @@ QString useText(const Use& use, bool daily, const Session& session) {
 } // namespace
 
 Status use(Session& session, const UseOptions& options) {
-    const auto text = textOf(options.caseFile, session.in);
+    const auto text = textOf(options.caseFile, session.in, limits::caseText);
     if (!text) return session.fail(text.problems());
     const std::string file = shownName(options.caseFile);
     const auto read = answer::readQuestion(*text, file, session.reference, 0);

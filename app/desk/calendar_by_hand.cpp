@@ -44,7 +44,7 @@ void MainWindow::writeCalendar(const QString& file) {
         return [this, file, readings] {
             calendar_->ask([this, file, readings, reference = reference_, style = words::style(), now = book_.scribe().now()](std::stop_token stop) -> LatestWork::Finish {
                 const auto due = answer::dueLooks(readings, *reference, deskSampling, 1, style, stop);
-                const bool saved = due.ok() && !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), *due, now));
+                const bool saved = !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
                 return [this, file, saved] {
                     banner_->say(QStringLiteral("calendar"), saved ? tr("What is due is in %1.").arg(file)
                                                                    : tr("The calendar could not be written to %1. Choose another folder.").arg(file));

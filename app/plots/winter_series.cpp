@@ -110,7 +110,7 @@ std::vector<EvidencePoint> evidenceOf(const advice::ColonyQuestion& question, co
     if (!advice.estimate) return points;
     for (const auto& share : advice.estimate->shares)
         if (question.winter.contains(share.evidence.date))
-            points.push_back({share.evidence.date, question.winter.seasonDay(share.evidence.date), share.evidence.kind, share.says});
+            points.push_back({share.evidence.date, question.winter.nearestSeasonDay(share.evidence.date), share.evidence.kind, share.says});
     return points;
 }
 

@@ -72,7 +72,7 @@ QString followState(tracking::FollowState state) {
 }
 
 QString followRisk(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
-    if (f.state == tracking::FollowState::Dead) return {};
+    if (f.state == tracking::FollowState::Dead || f.fitsNoWinter) return {};
     return say::Following::tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen touch the %3 reserve "
               "and %5 run out (as forecast in autumn: %6 and %7).")
         .arg(form(AskedNumber::LeftToday, mass(f.now.today, style)), form(AskedNumber::ExpectedToday, mass(f.autumn.today.typical, style)),
@@ -83,6 +83,7 @@ QString followRisk(const tracking::FollowQuestion& q, const tracking::Following&
 
 QString followNext(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
     if (f.state == tracking::FollowState::Dead) return {};
+    if (f.fitsNoWinter) return say::Following::tr("Look through what was written down of this winter: something was harvested, fed or weighed on another day or in another amount.");
     if (f.state == tracking::FollowState::CannotSay) return say::Following::tr("Weigh it again, and look for a feed that was not written down or ticked off, and for a lid, a box or a stone that was on or off.");
     if (f.nextWeighing)
         return say::Following::tr("Weigh again by %1: in %2 of 100 cases that would change what to do.")

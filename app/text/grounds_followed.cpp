@@ -40,7 +40,7 @@ private:
 void FollowedWriter::winters() {
     line(say::Grounds::tr("%1 winters were simulated from %2 on. What was seen since makes those that fit it count more; as many as %3 equal ones are left.")
              .arg(count(f_.winters, style_), day(q_.decided), count(std::round(f_.effectiveWinters), style_)), {"winter-model"});
-    reasons({"drawn-again", "few-winters", "weather-so-far", "unexplained-change", "weighing-contradicts", "learned-use", "learned-death"});
+    reasons({"drawn-again", "few-winters", "weather-so-far", "unexplained-change", "weighing-contradicts", "fits-no-winter", "learned-use", "learned-death"});
 }
 
 void FollowedWriter::seen() {

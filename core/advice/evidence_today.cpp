@@ -13,12 +13,6 @@
 namespace winterlarder::advice {
 
 namespace {
-
-
-SeasonDay dayOf(const stores::Evidence& piece, const ColonyQuestion& question) {
-    return std::max(question.winter.seasonDay(piece.date), firstSeasonDay);
-}
-
 double mean(std::span<const float> values) {
     return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
 }
@@ -44,7 +38,7 @@ stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& q
                             const winter::DemandEnsemble* ensemble) {
     if (weighing.kind == WeighedHive::Kind::Heft)
         return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, weighing.date);
-    const Inhabitants living = inhabitantsOn(std::max(weighing.day, firstSeasonDay), question, ensemble);
+    const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
     stores::HiveLoad load;
     load.tare = {question.tare, question.tareSd};
     load.bees = living.bees;
@@ -90,7 +84,7 @@ LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::Au
 std::vector<stores::Evidence> carriedToAsking(const ColonyQuestion& question, std::vector<stores::Evidence> seen,
                                               const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow) {
     for (auto& piece : seen) {
-        const SeasonDay day = dayOf(piece, question);
+        const SeasonDay day = question.winter.nearestSeasonDay(piece.date);
         const LossBetween loss = lossBetween(ensemble, flow, day, question.asOf);
         piece.typical = piece.typical - loss.median + kilograms(givenAfter(question, day));
         piece.absoluteSd = kilograms(std::hypot(piece.absoluteSd.value(), loss.sd.value()));

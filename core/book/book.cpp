@@ -114,6 +114,8 @@ Outcome<std::unique_ptr<Store>> openChecked(const files::path& file, OpenMode mo
         }
         store->closeSchema();
         return store;
+    } catch (const ContractViolation&) {
+        throw;
     } catch (const std::exception& error) {
         return problemOf(error, file);
     }

@@ -2,6 +2,7 @@
 #include "book/limits.h"
 
 #include "book/codec.h"
+#include "support/input_limits.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -73,8 +74,8 @@ void mustAgree(const Column& column, const FieldLimits& limits) {
 } // namespace
 
 TextLength textLength(const Column& column) {
-    if (column.name == "name") return {1, 200};
-    return {0, 2000000};
+    if (column.name == "name") return {1, limits::nameCharacters};
+    return {0, limits::textCharacters};
 }
 
 bool isText(std::string_view text) {
@@ -131,7 +132,7 @@ std::optional<Problem> Limits::fault(const Column& column, const Value& value) c
             return numberFault(column, static_cast<double>(*number), limits);
         return wrong(column, "is of another type", range(limits));
     case ColumnType::Flag: return formFault<bool>(column, value, "true or false");
-    case ColumnType::Date: return formFault<Date>(column, value, "a date such as 2026-08-28");
+    case ColumnType::Date: return formFault<Date>(column, value, dateForm);
     case ColumnType::DayOfYear: return formFault<DayOfYear>(column, value, "month and day such as 05-19, not 02-29");
     case ColumnType::Digits: return formFault<std::uint64_t>(column, value, "a whole number, 0 to 18446744073709551615");
     case ColumnType::Weekdays: return formFault<std::vector<int>>(column, value, "weekdays such as 1,4,6");

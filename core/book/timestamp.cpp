@@ -42,7 +42,7 @@ std::string Timestamp::iso() const {
 
 std::optional<Timestamp> Timestamp::parse(std::string_view iso) {
     if (iso.size() != 20 || iso[10] != 'T' || iso[13] != ':' || iso[16] != ':' || iso[19] != 'Z') return std::nullopt;
-    const auto day = Date::parse(iso.substr(0, 10));
+    const auto day = Date::parseAnyYear(iso.substr(0, 10));
     const auto hour = twoDigits(iso.substr(11, 2), 24);
     const auto minute = twoDigits(iso.substr(14, 2), 60);
     const auto second = twoDigits(iso.substr(17, 2), 60);

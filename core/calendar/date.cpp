@@ -35,6 +35,11 @@ std::optional<Date> Date::of(int year, int month, int day) {
 }
 
 std::optional<Date> Date::parse(std::string_view iso) {
+    const auto date = parseAnyYear(iso);
+    return date && date->inKnownYears() ? date : std::nullopt;
+}
+
+std::optional<Date> Date::parseAnyYear(std::string_view iso) {
     if (iso.size() != 10 || iso[4] != '-' || iso[7] != '-') return std::nullopt;
     int year = 0, month = 0, day = 0;
     if (!readDigits(iso.substr(0, 4), year) || !readDigits(iso.substr(5, 2), month) ||

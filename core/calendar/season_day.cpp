@@ -44,12 +44,19 @@ int yearsAfterAutumn(SeasonDay day, Hemisphere hemisphere) {
 
 Winter Winter::containing(Date date, Hemisphere hemisphere) {
     const SeasonDay day = seasonDayOf(date, hemisphere);
-    return Winter(hemisphere, date.year() - yearsAfterAutumn(day, hemisphere));
+    Winter winter(hemisphere, date.year() - yearsAfterAutumn(day, hemisphere));
+    winter.foundByLeapDay_ = date.isLeapDay();
+    return winter;
 }
 
 SeasonDay Winter::seasonDay(Date date) const {
     require(contains(date), "{} is not a day of the winter of {}", date.iso(), autumn_);
     return seasonDayOf(date, hemisphere_);
+}
+
+SeasonDay Winter::nearestSeasonDay(Date date) const {
+    if (contains(date)) return seasonDayOf(date, hemisphere_);
+    return date < this->date(firstSeasonDay) ? firstSeasonDay : lastSeasonDay;
 }
 
 Date Winter::date(SeasonDay day) const {
@@ -60,7 +67,7 @@ Date Winter::date(SeasonDay day) const {
     const auto date = Date::of(autumn_ + yearsAfterAutumn(day, hemisphere_), static_cast<int>(month),
                                j - monthStarts[month - 1] + 1);
     require(date.has_value(), "season day {} of {} is outside the calendar", day.w, autumn_);
-    return *date;
+    return foundByLeapDay_ && date->month() == 2 && date->day() == 28 ? date->plusDays(1) : *date;
 }
 
 } // namespace winterlarder

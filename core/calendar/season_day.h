@@ -38,7 +38,7 @@ int dayOfYear(SeasonDay day, Hemisphere hemisphere);
 class Winter {
 public:
     Winter(Hemisphere hemisphere, int autumn) : hemisphere_(hemisphere), autumn_(autumn) {}
-    //! The winter whose season days -153..211 contain the date.
+    //! The winter whose season days -153..211 contain the date. Where that is a 29 February, date() tells that day by it.
     static Winter containing(Date date, Hemisphere hemisphere);
 
     Hemisphere hemisphere() const { return hemisphere_; }
@@ -47,14 +47,17 @@ public:
     //! Season day of a date of this winter; ContractViolation where the date belongs to another winter.
     SeasonDay seasonDay(Date date) const;
     bool contains(Date date) const { return containing(date, hemisphere_) == *this; }
-    //! The date of a season day -153..211; never 29 February. ContractViolation outside.
+    //! Season day of any date: one before this winter counts as its first day, one after as its last.
+    SeasonDay nearestSeasonDay(Date date) const;
+    //! The date of a season day -153..211; 29 February only where the winter was found by it. ContractViolation outside.
     Date date(SeasonDay day) const;
 
-    bool operator==(const Winter&) const = default;
+    bool operator==(const Winter& other) const { return hemisphere_ == other.hemisphere_ && autumn_ == other.autumn_; }
 
 private:
     Hemisphere hemisphere_;
     int autumn_;
+    bool foundByLeapDay_ = false;
 };
 
 } // namespace winterlarder

@@ -119,8 +119,11 @@ private:
         std::vector<std::string> known{named_.list ? "owner" : "id"};
         if (named_.list) known.emplace_back("place");
         for (const auto& column : named_.columns()) known.push_back(column.header);
+        std::size_t unknown = 0;
         for (std::size_t at = 0; at < csv_.header().size(); ++at)
-            if (!used.contains(at)) fault(csv_.header()[at], fmt::format("unknown column {}", inQuotes(csv_.header()[at].text)), suggestion(csv_.header()[at].text, known));
+            if (!used.contains(at))
+                fault(csv_.header()[at], fmt::format("unknown column {}", inQuotes(csv_.header()[at].text)),
+                      unknown++ < limits::suggestedKeys ? suggestion(csv_.header()[at].text, known) : std::string());
         if (named_.list && !key_ && !csv_.header().empty()) fault(csv_.header()[0], "the column owner is missing", "the entry each row belongs to, by its number, or a colony by its name");
     }
 

@@ -53,12 +53,13 @@ public:
     void read(const JsonValue& document) {
         if (document.kind != JsonValue::Kind::Object) return fault(document.position, "the document is not an object", "begin it with {");
         bool form = false;
+        std::size_t unknown = 0;
         std::vector<std::string> known{"larder"};
         for (const auto& table : book::tables()) known.push_back(table.name);
         for (const auto& member : document.members) {
             if (member.name == "larder") form = isOurForm(member);
             else if (const auto kind = book::kindNamed(member.name)) readEntries(book::tableOf(*kind), member.value);
-            else fault(member.position, fmt::format("unknown key {}", inQuotes(member.name)), suggestion(member.name, known));
+            else fault(member.position, fmt::format("unknown key {}", inQuotes(member.name)), unknown++ < limits::suggestedKeys ? suggestion(member.name, known) : std::string());
         }
         if (!form && problems.empty())
             fault(document.position, "the key \"larder\" is missing", fmt::format("\"larder\": {}", bookDocumentForm));
@@ -178,9 +179,10 @@ private:
     }
 
     void refuseUnknown(const JsonValue& object, const std::vector<std::string>& known) {
+        std::size_t unknown = 0;
         for (const auto& one : object.members)
             if (std::find(known.begin(), known.end(), one.name) == known.end())
-                fault(one.position, fmt::format("unknown key {}", inQuotes(one.name)), suggestion(one.name, known));
+                fault(one.position, fmt::format("unknown key {}", inQuotes(one.name)), unknown++ < limits::suggestedKeys ? suggestion(one.name, known) : std::string());
     }
 
     void checkReferences() {
@@ -235,11 +237,13 @@ Outcome<std::string> writeBook(book::Book& from) {
 }
 
 Outcome<std::vector<Target>> readBook(std::string_view text, const std::string& file, const ReferenceData& reference) {
+    if (text.size() > limits::documentText.bytes) return limits::tooLarge({file}, limits::documentText);
     auto json = readJson(text, file);
     if (!json.value) return std::move(json.problems);
     DocumentReader reader(file, reference);
     reader.problems = std::move(json.problems);
     reader.read(*json.value);
+    json.value.reset();
     if (!reader.problems.empty()) return std::move(reader.problems);
     return reader.targets();
 }

@@ -102,7 +102,7 @@ std::string formOf(const book::Column& column) {
     case ColumnType::Integer: return "a whole number";
     case ColumnType::Flag: return "true or false";
     case ColumnType::Choice: return fmt::format("one of {}", fmt::join(column.choices, ", "));
-    case ColumnType::Date: return "a date such as 2026-08-28";
+    case ColumnType::Date: return dateForm;
     case ColumnType::DayOfYear: return "month and day such as 05-19";
     case ColumnType::Digits: return "a whole number in quotes";
     case ColumnType::Weekdays: return "weekdays such as 1,4,6";

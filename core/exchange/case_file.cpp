@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <limits>
 
 namespace winterlarder::exchange {
 
@@ -33,37 +34,6 @@ template <class Part> bool soundly(CaseContext& context, Part part) {
     const std::size_t before = context.faults();
     part();
     return context.faults() == before;
-}
-
-Position positionOf(const CasePlaces& places, std::string_view path) {
-    const Place place = places.of(path);
-    return {place.line, place.column};
-}
-
-void checkCombsFit(const book::ColonyCase& record, CaseContext& context) {
-    const int places = placesOf(record.hive, context.reference());
-    const auto tooMany = [&](double combs) {
-        if (combs > places)
-            context.fault(positionOf(context.places(), "combs"),
-                          fmt::format("{} combs are listed, but the hive at {}:{} has {} places", shortestNumber(combs),
-                                      context.places().of("hive").line, context.places().of("hive").column, places),
-                          "at most one comb a place");
-    };
-    if (const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs))
-        tooMany(static_cast<double>(combs->size()));
-    if (const auto* quick = std::get_if<book::QuickCountRecord>(&record.combs))
-        tooMany(quick->fullOfStores + quick->half);
-}
-
-void checkCoveredCombs(const book::ColonyCase& record, CaseContext& context) {
-    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    if (!combs || !record.bees.coveredCombs) return;
-    if (*record.bees.coveredCombs <= static_cast<double>(combs->size())) return;
-    context.fault(positionOf(context.places(), "bees.covered_combs"),
-                  fmt::format("\"covered_combs\" is {}, but {} combs are listed at {}:{}",
-                              shortestNumber(*record.bees.coveredCombs), combs->size(),
-                              context.places().of("combs").line, context.places().of("combs").column),
-                  "combs fully covered on both sides: not more than there are");
 }
 
 void sortByPlace(Problems& problems) {
@@ -105,8 +75,8 @@ void readHiveAndColony(ObjectReader& reader, book::ColonyCase& record, Sound& so
     sound.hive = sound.hive && reader.has("hive");
     withObject(reader, "bees", [&](const JsonValue& value) { record.bees = readBees(value, context); });
     if (const JsonValue* combs = reader.find("combs")) record.combs = readCombs(*combs, context);
-    if (sound.hive) checkCombsFit(record, context);
-    checkCoveredCombs(record, context);
+    for (Problem& problem : hiveFaults(record, context.places(), sound.hive ? &context.reference() : nullptr))
+        context.problems().push_back(std::move(problem));
 }
 
 void readEvents(ObjectReader& reader, book::ColonyCase& record, CaseContext& context) {
@@ -137,8 +107,8 @@ void readWhole(const JsonValue& value, CaseContext& context, CaseReading& readin
     reader.demand("as_of", "the day the question is asked, as YYYY-MM-DD");
     context.asOf = reader.date("as_of");
     book::ColonyCase record = emptyCase(context.asOf.value_or(anyDay()));
-    record.colony = reader.text("colony");
-    record.yard = reader.text("yard");
+    record.colony = reader.nameText("colony");
+    record.yard = reader.nameText("yard");
     Sound sound = readDayAndSite(reader, record, context);
     if (!sound.asOf) context.winter.reset();
     readHiveAndColony(reader, record, sound, context);
@@ -162,8 +132,45 @@ Place CasePlaces::of(std::string_view path) const {
     }
 }
 
+namespace {
+
+std::string shownPlace(const Place& place) { return place.line > 0 ? fmt::format(" at {}:{}", place.line, place.column) : std::string(); }
+
+// The combs said to be there, listed or counted.
+double combsSaid(const book::CombsRecord& combs) {
+    if (const auto* list = std::get_if<std::vector<book::CombRecord>>(&combs)) return static_cast<double>(list->size());
+    const auto* quick = std::get_if<book::QuickCountRecord>(&combs);
+    return quick ? quick->fullOfStores + quick->half : 0;
+}
+
+} // namespace
+
+Problems hiveFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference) {
+    Problems problems;
+    const auto fault = [&](std::string_view path, std::string detail, const char* remedy) {
+        problems.push_back({ProblemKind::Input, places.of(path), std::move(detail), remedy});
+    };
+    const double room = reference ? placesOf(record.hive, *reference) : std::numeric_limits<double>::infinity();
+    const std::string hive = fmt::format("the hive{} has {} places", shownPlace(places.of("hive")), room);
+    if (const double said = combsSaid(record.combs); said > room)
+        fault("combs", fmt::format("{} combs are listed, but {}", shortestNumber(said), hive), "at most one comb a place");
+    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
+    const double covered = record.bees.coveredCombs.value_or(0);
+    constexpr const char* remedy = "combs fully covered on both sides: not more than there are";
+    if (list && covered > static_cast<double>(list->size()))
+        fault("bees.covered_combs", fmt::format("\"covered_combs\" is {}, but {} combs are listed{}", shortestNumber(covered), list->size(),
+                                                shownPlace(places.of("combs"))), remedy);
+    else if (!list && covered > room)
+        fault("bees.covered_combs", fmt::format("\"covered_combs\" is {}, but {}", shortestNumber(covered), hive), remedy);
+    return problems;
+}
+
 CaseReading readCaseWithPlaces(std::string_view text, std::string file, const ReferenceData& reference, int firstLine) {
     CaseReading reading;
+    if (text.size() > limits::caseText.bytes) {
+        reading.problems = {limits::tooLarge({std::move(file), firstLine, 1}, limits::caseText)};
+        return reading;
+    }
     JsonReading json = readJson(text, file, firstLine);
     CaseContext context(reference, std::move(file));
     if (json.value && json.value->kind != JsonValue::Kind::Object)

@@ -39,6 +39,10 @@ struct CaseReading {
     bool datesSound = false;
 };
 
+//! What the hive cannot hold: more combs, or more of them covered with bees, than there are places or combs listed. Places that are not
+//! known are left out of the words. `reference` may be nothing where the hive could not be read.
+Problems hiveFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);
+
 //! Reads a case file strictly: unknown and doubled keys, wrong types, numbers outside the limits of shared/fields.csv,
 //! alternatives both given or none, shares summing to more than 1, more combs than places, dates that cannot be - all
 //! faults are listed, each with file, line and column. `firstLine` numbers the lines (JSON Lines).

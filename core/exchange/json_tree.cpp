@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
-#include <set>
+#include <unordered_map>
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wconversion"
 #include <rapidjson/error/en.h>
@@ -128,18 +128,22 @@ private:
         return true;
     }
     bool open(JsonValue::Kind kind) {
-        tooDeep = open_.size() >= deepestNesting;
+        tooDeep = open_.size() >= limits::jsonNesting;
         if (tooDeep) return false;
         JsonValue value;
         value.kind = kind;
         value.position = lines_.position(tokenStart());
         end_ = tokenStart() + 1; // the reader tells of brackets before it takes them
         open_.push_back(std::move(value));
+        keysSeen_.emplace_back();
         return true;
     }
     bool close() {
         JsonValue value = std::move(open_.back());
         open_.pop_back();
+        keysSeen_.pop_back();
+        value.items.shrink();
+        value.members.shrink();
         end_ = tokenStart() + 1;
         place(std::move(value));
         return true;
@@ -155,17 +159,30 @@ private:
     void addMember(JsonValue& object, JsonValue value) {
         JsonMember member = std::move(keys_.back());
         keys_.pop_back();
-        for (const JsonMember& earlier : object.members)
-            if (earlier.name == member.name) {
-                problems.push_back({ProblemKind::Input,
-                                    {file_, member.position.line, member.position.column},
-                                    fmt::format("the key {} is given twice, first at {}:{}", inQuotes(member.name),
-                                                earlier.position.line, earlier.position.column),
-                                    "each key once"});
-                return;
-            }
+        if (const auto earlier = whereSeen(object, member); earlier) {
+            problems.push_back({ProblemKind::Input,
+                                {file_, member.position.line, member.position.column},
+                                fmt::format("the key {} is given twice, first at {}:{}", inQuotes(member.name), earlier->line, earlier->column),
+                                "each key once"});
+            return;
+        }
         member.value = std::move(value);
         object.members.push_back(std::move(member));
+    }
+
+    // Where the key stood before in the object. A few keys are looked through; many are kept by name.
+    std::optional<Position> whereSeen(const JsonValue& object, const JsonMember& member) {
+        constexpr std::size_t few = 24;
+        auto& seen = keysSeen_.back();
+        if (object.members.size() < few) {
+            for (const JsonMember& earlier : object.members)
+                if (earlier.name == member.name) return earlier.position;
+            return std::nullopt;
+        }
+        if (seen.empty())
+            for (const JsonMember& earlier : object.members) seen.emplace(earlier.name, earlier.position);
+        const auto [at, fresh] = seen.emplace(member.name, member.position);
+        return fresh ? std::nullopt : std::optional(at->second);
     }
 
     std::string_view text_;
@@ -174,6 +191,7 @@ private:
     std::string file_;
     std::size_t end_ = 0; // of the previous token
     std::vector<JsonValue> open_;
+    std::vector<std::unordered_map<std::string, Position>> keysSeen_; // of each that is open
     std::vector<JsonMember> keys_; // of objects still open
 };
 
@@ -252,7 +270,8 @@ std::string inQuotes(std::string_view text) {
 
 JsonReading readJson(std::string_view given, const std::string& file, int firstLine) {
     constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
-    std::string text(given.substr(0, 3) == byteOrderMark ? given.substr(3) : given);
+    std::string_view text = given.substr(0, 3) == byteOrderMark ? given.substr(3) : given;
+    std::string blanked; // a copy, where there is anything to blank
     const Lines lines(text, firstLine);
     JsonReading reading;
     const auto fault = [&](std::size_t offset, std::string detail, std::string remedyText) {
@@ -267,12 +286,14 @@ JsonReading readJson(std::string_view given, const std::string& file, int firstL
         const auto result = reader.Parse<parseFlags>(stream, builder);
         if (result.Code() == rapidjson::kParseErrorNumberTooBig && huge < mostHugeNumbers) {
             fault(result.Offset(), tooLargeDetail, tooLargeRemedy);
-            blankNumber(text, result.Offset());
+            if (blanked.empty()) blanked = text;
+            blankNumber(blanked, result.Offset());
+            text = blanked;
             continue;
         }
         reading.problems.insert(reading.problems.end(), builder.problems.begin(), builder.problems.end());
         if (builder.tooDeep)
-            fault(builder.tokenStart(), fmt::format("nested deeper than {} levels", deepestNesting),
+            fault(builder.tokenStart(), fmt::format("nested deeper than {} levels", limits::jsonNesting),
                   "a case as described in the manual");
         else if (result.IsError())
             fault(result.Code() == rapidjson::kParseErrorValueInvalid ? builder.tokenStart() : result.Offset(),

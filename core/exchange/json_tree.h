@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "exchange/boxed_list.h"
+#include "support/input_limits.h"
 #include "support/outcome.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -21,14 +24,14 @@ struct JsonMember;
 
 //! A JSON value that knows where it stood, so that every later fault can be shown at its place.
 struct JsonValue {
-    enum class Kind { Null, Flag, Number, Text, List, Object };
+    enum class Kind : std::uint8_t { Null, Flag, Number, Text, List, Object };
     Kind kind = Kind::Null;
-    Position position;
     bool flag = false;
+    Position position;
     double number = 0;
     std::string text;
-    std::vector<JsonValue> items;
-    std::vector<JsonMember> members; //!< in the order written, doubles left out
+    BoxedList<JsonValue> items;
+    BoxedList<JsonMember> members; //!< in the order written, doubles left out
 };
 struct JsonMember {
     std::string name;
@@ -42,11 +45,8 @@ struct JsonReading {
     Problems problems;              //!< may be there beside a value: doubled keys, numbers too large
 };
 
-//! Deepest nesting that is read.
-inline constexpr std::size_t deepestNesting = 32;
-
 //! Reads one JSON text (RFC 8259, UTF-8 checked, a byte-order mark allowed). Lines are counted from `firstLine`. Faults
-//! with places: broken syntax, text after the end, bytes that are not UTF-8, nesting beyond deepestNesting, a key given
+//! with places: broken syntax, text after the end, bytes that are not UTF-8, nesting beyond limits::jsonNesting, a key given
 //! twice (both places), a number beyond the range of a double. Tested: tests/exchange/json_tree_test.cpp.
 JsonReading readJson(std::string_view text, const std::string& file, int firstLine = 1);
 

@@ -6,11 +6,15 @@ namespace winterlarder::exchange {
 // False at the end of the stream.
 bool LineReader::readOne(TextLine& line) {
     line = {};
+    if (ended_) return false;
     std::streambuf& buffer = *stream_.rdbuf();
     constexpr int end = std::char_traits<char>::eof();
     int c = buffer.sbumpc();
     if (c == end) return false;
+    std::size_t length = 0;
     for (; c != end && c != '\n'; c = buffer.sbumpc()) {
+        ended_ = ++length > passedOver_;
+        if (ended_) break;
         if (line.tooLong) continue;
         if (line.text.size() >= longest_) {
             line.tooLong = true;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/object_reader.h"
 
+#include "book/limits.h"
 #include "exchange/json_output.h"
 #include "exchange/suggestion.h"
 #include "support/require.h"
@@ -28,9 +29,6 @@ std::string allowed(const FieldLimits& field) {
 bool within(const FieldLimits& field, double number) {
     return (!field.minimum || number >= *field.minimum) && (!field.maximum || number <= *field.maximum);
 }
-
-// The years this program knows, so that sixty days before and a year after any date are still dates.
-constexpr int firstYear = 1800, lastYear = 2200;
 
 } // namespace
 
@@ -68,13 +66,17 @@ std::optional<Date> CaseContext::checkedDate(const JsonValue& value, std::string
         return std::nullopt;
     }
     const auto date = Date::parse(value.text);
-    if (date && date->year() >= firstYear && date->year() <= lastYear) return date;
+    if (date) return date;
     fault(value.position, fmt::format("{} is {}, which is not a date", inQuotes(what), inQuotes(value.text)),
-          fmt::format("a day of the calendar as YYYY-MM-DD, from {} to {}", firstYear, lastYear));
+          dateForm);
     return std::nullopt;
 }
 
 std::optional<std::string> CaseContext::checkedText(const JsonValue& value, std::string_view what) {
+    if (value.kind == JsonValue::Kind::Text && value.text.size() > static_cast<std::size_t>(limits::textCharacters)) {
+        fault(value.position, fmt::format("{} has {} bytes", inQuotes(what), value.text.size()), fmt::format("at most {}", limits::textCharacters));
+        return std::nullopt;
+    }
     if (value.kind == JsonValue::Kind::Text && !value.text.empty()) return value.text;
     if (value.kind == JsonValue::Kind::Text)
         fault(value.position, fmt::format("{} is empty", inQuotes(what)), "a text, or leave the key out");
@@ -169,6 +171,14 @@ std::optional<std::string> ObjectReader::text(std::string_view key) {
     return value ? context_.checkedText(*value, key) : std::nullopt;
 }
 
+std::optional<std::string> ObjectReader::nameText(std::string_view key) {
+    auto name = text(key);
+    const auto characters = name ? static_cast<std::int64_t>(book::characters(*name)) : 0;
+    if (characters <= limits::nameCharacters) return name;
+    context_.fault(find(key)->position, fmt::format("{} has {} characters", inQuotes(key), characters), fmt::format("at most {}", limits::nameCharacters));
+    return std::nullopt;
+}
+
 std::optional<Date> ObjectReader::date(std::string_view key) {
     const JsonValue* value = find(key);
     return value ? context_.checkedDate(*value, key) : std::nullopt;
@@ -217,12 +227,13 @@ void ObjectReader::forbid(std::string_view key, std::string_view because, std::s
 }
 
 void ObjectReader::finish() {
+    std::size_t unknown = 0;
     for (const JsonMember& candidate : object_.members)
         if (std::find(known_.begin(), known_.end(), candidate.name) == known_.end())
             context_.fault(candidate.position,
                            fmt::format("unknown key {}{}", inQuotes(candidate.name),
                                        path_.empty() ? "" : fmt::format(" in {}", inQuotes(path_))),
-                           suggestion(candidate.name, known_));
+                           unknown++ < limits::suggestedKeys ? suggestion(candidate.name, known_) : std::string());
 }
 
 } // namespace winterlarder::exchange

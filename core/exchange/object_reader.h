@@ -79,6 +79,8 @@ public:
     std::optional<bool> flag(std::string_view key);
     bool flag(std::string_view key, bool otherwise) { return flag(key).value_or(otherwise); }
     std::optional<std::string> text(std::string_view key);
+    //! A text of at most limits::nameCharacters.
+    std::optional<std::string> nameText(std::string_view key);
     std::optional<Date> date(std::string_view key);
     template <class Choice, std::size_t N>
     std::optional<Choice> choice(std::string_view key, const Words<Choice, N>& words) {

@@ -13,6 +13,8 @@ template <class Read>
 void eachObject(const JsonValue& value, std::string_view list, std::string_view example, CaseContext& context,
                 Read read) {
     if (value.kind != JsonValue::Kind::List) return context.wrongType(value, list, "a list");
+    if (value.items.size() > limits::listMembers)
+        return context.fault(value.position, fmt::format("{} has {} members", inQuotes(list), value.items.size()), fmt::format("at most {}", limits::listMembers));
     for (std::size_t i = 0; i < value.items.size(); ++i) {
         const std::string path = fmt::format("{}[{}]", list, i);
         if (value.items[i].kind != JsonValue::Kind::Object)

@@ -17,7 +17,6 @@ namespace {
 constexpr std::size_t firstLines = 1000; // columns are found by
 constexpr std::int64_t secondsADay = 86400;
 constexpr std::int32_t noon = 43200;
-constexpr std::size_t mostRows = 200'000'000;
 
 std::string shortened(std::string_view cell) {
     constexpr std::size_t most = 40;
@@ -121,6 +120,8 @@ public:
         takeAll();
         if (stream_.bad()) return Problem{ProblemKind::File, {file_, 0, 0}, "cannot be read to its end", "a file that can be read"};
         if (log_.rows.empty()) return noReadings();
+        if (log_.rows.size() > limits::logRows)
+            return problem(fmt::format("the log has more than {} readings", limits::logRows), fmt::format("at most {}: a part of it", limits::logRows));
         if (auto settled = settleDates(); !settled) return settled.problems();
         if (auto settled = settleUnit(); !settled) return settled.problems();
         if (log_.rows.empty()) return noReadings();
@@ -161,7 +162,7 @@ private:
         for (std::size_t i = found_.dataFrom; i < first_.size(); ++i)
             take(first_[i], numbers_[i], splitter);
         LogLine line;
-        while (log_.rows.size() < mostRows && lines_.next(line)) {
+        while (log_.rows.size() <= limits::logRows && lines_.next(line)) {
             if (line.tooLong) fault(line.number, RowFault::TooLong, {});
             if (line.tooLong || passedOver(line.text)) continue;
             ++log_.lines;

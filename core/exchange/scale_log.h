@@ -71,7 +71,7 @@ enum class RowFault {
     BadWeight,      //!< no number
     WeightOutside,  //!< below -50 kg or above 1000 kg
     Quotes,         //!< quotation marks do not balance
-    TooLong,        //!< the line is longer than longestLogLine
+    TooLong,        //!< the line is longer than limits::logLine
 };
 struct ScaleLogFault {
     std::int32_t line = 0;

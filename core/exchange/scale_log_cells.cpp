@@ -38,7 +38,8 @@ bool LogLines::fill() {
 
 void LogLines::keep(std::string_view part) {
     pending_ = true;
-    if (line_.size() + part.size() > longestLogLine) {
+    length_ += part.size();
+    if (line_.size() + part.size() > limits::logLine) {
         tooLong_ = true;
         line_.clear();
     } else if (!tooLong_) {
@@ -56,8 +57,13 @@ bool LogLines::finish(LogLine& line) {
 bool LogLines::next(LogLine& line) {
     line_.clear();
     tooLong_ = false;
+    if (length_ > limits::passedOver) return false;
+    length_ = 0;
+    const bool begun = number_ > 0;
     for (;;) {
+        if (length_ > limits::passedOver) return finish(line);
         if (at_ >= buffer_.size() && !fill()) return pending_ && finish(line);
+        if (sawZero_ && !begun) return false; // no text at all
         const char* begin = buffer_.data() + at_;
         const std::size_t left = buffer_.size() - at_;
         const auto* found = static_cast<const char*>(std::memchr(begin, end_, left));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "support/input_limits.h"
+
 #include <cstddef>
 #include <istream>
 #include <memory>
@@ -10,9 +12,6 @@
 
 //! Lines and cells of a log, one line at a time whatever its length.
 namespace winterlarder::exchange {
-
-//! A longer line is passed over without being kept.
-inline constexpr std::size_t longestLogLine = 64 * 1024;
 
 //! One line without its end; numbers count from 1.
 struct LogLine {
@@ -25,7 +24,7 @@ struct LogLine {
 class LogLines {
 public:
     explicit LogLines(std::istream& stream) : stream_(stream) {}
-    //! False at the end.
+    //! False at the end, and once one line is longer than limits::passedOver.
     bool next(LogLine& line);
     //! The file has a byte 0: no text, or text of two bytes a letter.
     bool sawZero() const { return sawZero_; }
@@ -39,6 +38,7 @@ private:
     std::size_t at_ = 0;
     int number_ = 0;
     char end_ = 0; //!< of lines, 0 = not known yet
+    std::size_t length_ = 0; //!< of the line so far, kept or not
     bool tooLong_ = false, pending_ = false, sawZero_ = false;
 };
 

@@ -156,6 +156,7 @@ bool zone(Cursor& cursor, TimeParts& time) {
 
 std::optional<TimeParts> bareNumber(std::string_view text) {
     const auto point = std::min(text.find('.'), text.size());
+    if (point > 14) return std::nullopt; // no form of a time has more digits, and a number of more would not fit
     std::int64_t value = 0;
     for (std::size_t i = 0; i < text.size(); ++i) {
         if (i == point) continue;

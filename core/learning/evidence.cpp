@@ -120,6 +120,7 @@ winter::LearnedMultipliers unknownKeeper(const ModelConstants& constants) {
 WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter::WinterDraw> draws, const ModelConstants& constants) {
     std::vector<double> proposal(belief.logWeight.size());
     bool drawnAgain = false;
+    if (belief.fitsNoWinter) return {.fitsNoWinter = true};
     for (std::size_t i = 0; i < proposal.size(); ++i) {
         proposal[i] = std::isinf(belief.logLikelihood[i]) ? 0 : belief.logWeight[i] - belief.logLikelihood[i];
         drawnAgain = drawnAgain || std::abs(proposal[i]) > 1e-9;

@@ -16,6 +16,7 @@ namespace winterlarder::learning {
 struct WinterEvidence {
     double useUse = 0, useDeath = 0, deathDeath = 0; //!< precision
     double use = 0, death = 0;                       //!< precision x mean
+    bool fitsNoWinter = false;                       //!< its records contradict each other, see tracking::Belief
     bool saysAnything() const { return useUse > 0 || deathDeath > 0; }
     WinterEvidence& operator+=(const WinterEvidence& other);
 };
@@ -46,7 +47,7 @@ winter::LearnedMultipliers unknownKeeper(const ModelConstants& constants);
 
 //! What a belief over winters drawn with unknownKeeper() says of their multipliers: the moments of (u, d) with and without the
 //! likelihood, their difference in information form, no direction with less than none; what few effective winters cannot tell is taken
-//! off. Tested: tests/learning/evidence_test.cpp.
+//! off; records that fit no winter say nothing. Tested: tests/learning/evidence_test.cpp.
 WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter::WinterDraw> draws, const ModelConstants& constants);
 
 //! Tracks a past winter and reads its evidence. Nothing where stopped.

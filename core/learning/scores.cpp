@@ -59,8 +59,7 @@ std::vector<double> readings(const tracking::FollowQuestion& question, const tra
                              const tracking::Observation& seen, const ModelConstants& constants) {
     constexpr std::uint32_t noiseIndex = 1u << 18;
     const auto& belief = tracked.belief;
-    const tracking::Unknowns unknowns(question, tracked.paths->winters(), constants);
-    const auto alive = unknowns.reading(seen, question, constants), starved = unknowns.reading(seen, question, constants, true);
+    const auto alive = belief.roster->reading(seen, question, constants), starved = belief.roster->reading(seen, question, constants, true);
     std::vector<double> values(belief.particles());
     for (std::size_t p = 0; p < values.size(); ++p) {
         const auto& reading = belief.outDay[p] < seen.day.w ? starved : alive;
@@ -75,8 +74,7 @@ std::vector<double> readings(const tracking::FollowQuestion& question, const tra
 // The handbook knows the stores of autumn, what was given since, and one number for the winter.
 double handbookReading(const tracking::FollowQuestion& question, const tracking::Tracked& tracked, const tracking::Observation& seen,
                        Mass use, const ModelConstants& constants) {
-    const tracking::Unknowns unknowns(question, tracked.paths->winters(), constants);
-    const auto reading = unknowns.reading(seen, question, constants);
+    const auto reading = tracked.belief.roster->reading(seen, question, constants);
     const double length = std::max(1, question.winter.season.forage->day - question.decided);
     const double past = std::clamp((seen.day - question.decided) / length, 0.0, 1.0);
     double life = 0;
@@ -90,7 +88,7 @@ double handbookReading(const tracking::FollowQuestion& question, const tracking:
 std::optional<ForecastScore> scoreOf(const PastWinter& winter, Mass handbookUse, const ModelConstants& constants,
                                      winter::Sampling sampling, int threads, std::stop_token stop) {
     if (winter.end && !winter.end->alive) return std::nullopt;
-    const tracking::FollowQuestion told = asTold(winter);
+    const tracking::FollowQuestion told = tracking::withinRun(asTold(winter), constants);
     const tracking::Observation* found = lastWeighed(told);
     if (!found) return std::nullopt;
     const tracking::Observation seen = *found;
@@ -100,10 +98,9 @@ std::optional<ForecastScore> scoreOf(const PastWinter& winter, Mass handbookUse,
     blind.today = seen.day;
     const auto tracked = tracking::track(blind, constants, sampling, threads, stop);
     if (!tracked) return std::nullopt;
-    const tracking::Unknowns unknowns(blind, tracked->paths->winters(), constants);
     const auto values = readings(blind, *tracked, seen, constants);
     const auto& weights = tracked->belief.weight;
-    ForecastScore score{seen.day, unknowns.reading(seen, blind, constants).value};
+    ForecastScore score{seen.day, tracked->belief.roster->reading(seen, blind, constants).value};
     score.low = weightedQuantile(values, weights, 0.05);
     score.typical = weightedQuantile(values, weights, 0.5);
     score.high = weightedQuantile(values, weights, 0.95);

@@ -27,7 +27,7 @@ struct ForecastScore {
 
 //! Scores the autumn's forecast of a past winter at its last weighing or stores left; what was fed and taken since is known to it.
 //! `handbookUse` is the kilograms a handbook gives for a winter of the region, spread evenly from the decision to first forage.
-//! Nothing where nothing was weighed, the colony was dead by then, or it was stopped.
+//! Nothing where nothing was weighed by the end of the simulated run, the colony was dead by then, or it was stopped.
 std::optional<ForecastScore> scoreOf(const PastWinter& winter, Mass handbookUse, const ModelConstants& constants,
                                      winter::Sampling sampling, int threads = 1, std::stop_token stop = {});
 

@@ -11,6 +11,7 @@
 #include <fmt/format.h>
 #include <fstream>
 #include <iterator>
+#include <unordered_set>
 
 namespace winterlarder {
 
@@ -115,14 +116,19 @@ private:
 };
 
 void checkHeader(const Row& header, const std::string& file, Problems& problems) {
+    if (header.size() > limits::tableColumns) {
+        problems.push_back({ProblemKind::Input, {file, header.front().line, 1}, fmt::format("the table has {} columns", header.size()),
+                            fmt::format("at most {}", limits::tableColumns)});
+        return;
+    }
+    std::unordered_set<std::string_view> seen;
     for (std::size_t i = 0; i < header.size(); ++i) {
         const Place place{file, header[i].line, header[i].column};
         if (header[i].text.empty())
             problems.push_back({ProblemKind::Input, place, "a column has no name", "name every column"});
-        for (std::size_t earlier = 0; earlier < i; ++earlier)
-            if (!header[i].text.empty() && header[earlier].text == header[i].text)
-                problems.push_back({ProblemKind::Input, place, fmt::format("column {} is there twice", header[i].text),
-                                    "name every column once"});
+        else if (!seen.insert(header[i].text).second)
+            problems.push_back({ProblemKind::Input, place, fmt::format("column {} is there twice", header[i].text),
+                                "name every column once"});
     }
 }
 
@@ -161,6 +167,7 @@ Problems emptyTable(const std::string& file, int line) {
 Outcome<CsvTable> CsvTable::parse(std::string_view text, std::string file, char delimiter) {
     CsvTable table;
     table.file_ = std::move(file);
+    if (text.size() > limits::tableText.bytes) return limits::tooLarge({table.file_}, limits::tableText);
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
     table.description_ = takeDescription(text);
     const int firstLine = static_cast<int>(table.description_.size()) + 1;
@@ -171,6 +178,7 @@ Outcome<CsvTable> CsvTable::parse(std::string_view text, std::string file, char 
     Problems problems;
     table.header_ = std::move(rows->front());
     checkHeader(table.header_, table.file_, problems);
+    if (table.header_.size() > limits::tableColumns) return problems;
     table.cells_.reserve((rows->size() - 1) * table.header_.size());
     for (std::size_t i = 1; i < rows->size(); ++i) {
         Row& row = (*rows)[i];
@@ -211,19 +219,25 @@ std::optional<double> numberFrom(std::string_view text) {
     return value;
 }
 
-Outcome<std::string> textOfFile(const std::filesystem::path& path) {
+Outcome<std::string> textOfStream(std::istream& stream, const std::string& file, const limits::TextSize& most) {
+    std::string text;
+    std::array<char, 65536> piece{};
+    while (stream.read(piece.data(), piece.size()) || stream.gcount() > 0) {
+        text.append(piece.data(), static_cast<std::size_t>(stream.gcount()));
+        if (text.size() > most.bytes) return limits::tooLarge({file}, most);
+    }
+    if (stream.bad()) return Problem{ProblemKind::File, {file}, "cannot be read", "a file that can be read"};
+    return text;
+}
+
+Outcome<std::string> textOfFile(const std::filesystem::path& path, const limits::TextSize& most) {
     const Place place{path.string()};
     std::error_code none;
     if (std::filesystem::is_directory(path, none))
         return Problem{ProblemKind::File, place, "this is a folder", "name a file"};
     std::ifstream stream(path, std::ios::binary);
     if (!stream) return Problem{ProblemKind::File, place, "cannot be opened", "a file that can be read"};
-    std::string text;
-    std::array<char, 65536> piece{};
-    while (stream.read(piece.data(), piece.size()) || stream.gcount() > 0)
-        text.append(piece.data(), static_cast<std::size_t>(stream.gcount()));
-    if (stream.bad()) return Problem{ProblemKind::File, place, "cannot be read", "a file that can be read"};
-    return text;
+    return textOfStream(stream, path.string(), most);
 }
 
 } // namespace winterlarder

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "support/input_limits.h"
 #include "support/outcome.h"
 
 #include <cstddef>
 #include <filesystem>
+#include <iosfwd>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,7 +22,8 @@ struct CsvCell {
 };
 
 //! A comma-separated table with a header row, read strictly: lines that open with # before the header are kept aside as the
-//! file's description, every row has as many cells as the header, no column is named twice, quotation marks balance.
+//! file's description, every row has as many cells as the header, no column is named twice, quotation marks balance,
+//! no more than limits::tableText and limits::tableColumns.
 //! Empty lines are passed over; a byte order mark and CR LF are accepted. Immutable. Tested: tests/reference/csv_table_test.cpp.
 class CsvTable {
 public:
@@ -53,7 +56,10 @@ private:
 //! A whole number or decimal fraction written with a point, nothing before or after it; nothing for anything else.
 std::optional<double> numberFrom(std::string_view text);
 
-//! The whole text of a file, or why it cannot be read.
-Outcome<std::string> textOfFile(const std::filesystem::path& path);
+//! The whole text of a file, or why it cannot be read. Reading ends where the text is larger than allowed, so no file fills the memory.
+Outcome<std::string> textOfFile(const std::filesystem::path& path, const limits::TextSize& most = limits::tableText);
+
+//! The same of a stream that has `file` for a name.
+Outcome<std::string> textOfStream(std::istream& stream, const std::string& file, const limits::TextSize& most);
 
 } // namespace winterlarder

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/days.h"
 
+#include "scale/dampness.h"
 #include "scale/median.h"
 
 #include <algorithm>
@@ -33,6 +34,7 @@ public:
             take(reading);
         close();
         fillChanges();
+        fillKinds();
         return std::move(days_);
     }
 
@@ -116,8 +118,16 @@ private:
             DayWeight& day = days_[i];
             if (days_[i + 1].date.daysSince(day.date) != 1) continue;
             day.change = days_[i + 1].withoutJumps - day.withoutJumps;
-            const bool heavier = day.change->value() >= nectarDayKg;
-            day.kind = !heavier ? DayKind::Eating : days_[i + 1].wet && !day.wet ? DayKind::Wet : DayKind::Nectar;
+        }
+    }
+    void fillKinds() {
+        const auto limits = nectarLimits(days_);
+        for (std::size_t i = 0; i + 1 < days_.size(); ++i) {
+            DayWeight& day = days_[i];
+            if (!day.change) continue;
+            const double gained = day.change->value();
+            const bool water = (days_[i + 1].wet && !day.wet) || gained < limits[i];
+            day.kind = gained < nectarDayKg ? DayKind::Eating : water ? DayKind::Wet : DayKind::Nectar;
         }
     }
 
@@ -169,12 +179,10 @@ private:
         if (*day.kind == DayKind::Nectar) {
             ++month.nectarDays;
             month.nectar += *day.change;
-        } else if (*day.kind == DayKind::Eating) {
-            ++month.eatingDays;
-            month.eaten -= *day.change;
-        } else {
-            ++month.wetDays;
+            return;
         }
+        month.eaten -= *day.change; // water that came goes again
+        ++(*day.kind == DayKind::Wet ? month.wetDays : month.eatingDays);
     }
     const std::vector<DayWeight>& days_;
 };

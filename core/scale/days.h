@@ -16,9 +16,9 @@ enum class Basis {
 };
 
 enum class DayKind {
-    Nectar, //!< more came in than was eaten: heavier by at least nectarDayKg the next night
+    Nectar, //!< more came in than was eaten: heavier the next night by at least nectarDayKg and by what dampness does (scale/dampness.h)
     Eating,
-    Wet, //!< heavier, but water may have done it
+    Wet, //!< heavier by nectarDayKg, but water may have done it
 };
 inline constexpr double nectarDayKg = 0.1; //!< judgement: less is lost in the scatter of two nights
 
@@ -53,7 +53,9 @@ struct MonthChange {
     int year = 0, month = 0;
     std::optional<Mass> change;        //!< jumps taken out; nothing where an end is missing
     MonthEnd ends = MonthEnd::Known;
-    Mass nectar{0}, eaten{0};          //!< sums over the days whose change is known, eaten positive
+    //! Sums over the days whose change is known, eaten positive: nectar less eaten is what these days changed by. Water that comes and goes
+    //! again is counted with eaten, where it cancels but for what lies on the hive at the ends of the month.
+    Mass nectar{0}, eaten{0};
     int nectarDays = 0, eatingDays = 0, wetDays = 0;
     int unknownDays = 0; //!< of the month's days: no weight then or on the next day
     bool byDay = false;  //!< an end is a weight of Basis::Day: foragers were out

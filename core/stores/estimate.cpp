@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string_view>
 #include <tuple>
 
 namespace winterlarder::stores {
@@ -61,10 +63,28 @@ struct Contradiction {
     std::string first, second;
 };
 
+// Of pieces of one kind and error only the lowest and the highest can differ most from anything.
+std::vector<std::size_t> outermost(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
+    std::map<std::pair<std::string_view, double>, std::pair<std::size_t, std::size_t>> ends;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        auto& [low, high] = ends.try_emplace({pieces[i].kind, sds[i]}, i, i).first->second;
+        if (pieces[i].typical < pieces[low].typical) low = i;
+        if (pieces[i].typical > pieces[high].typical) high = i;
+    }
+    std::vector<std::size_t> places;
+    for (const auto& each : ends) {
+        places.push_back(each.second.first);
+        if (each.second.second != each.second.first) places.push_back(each.second.second);
+    }
+    return places;
+}
+
 std::optional<Contradiction> worstContradiction(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
     std::optional<Contradiction> worst;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        for (std::size_t j = i + 1; j < pieces.size(); ++j) {
+    const auto places = outermost(pieces, sds);
+    for (const std::size_t i : places) {
+        for (const std::size_t j : places) {
+            if (j <= i) continue;
             const double joint = std::max(std::hypot(sds[i], sds[j]), exactKg);
             const double times = std::abs((pieces[i].typical - pieces[j].typical).value()) / joint;
             if (times <= contradictionDistance) continue;

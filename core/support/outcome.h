@@ -9,10 +9,11 @@
 
 namespace winterlarder {
 
-//! What sort of thing went wrong; decides the exit status of the command line (input 2, file 3).
+//! What sort of thing went wrong; decides the exit status of the command line (input 2, file 3, internal 70).
 enum class ProblemKind {
-    Input, //!< something the user wrote is wrong: a value, a key, an argument
-    File,  //!< a file cannot be read or written
+    Input,    //!< something the user wrote is wrong: a value, a key, an argument
+    File,     //!< a file cannot be read or written
+    Internal, //!< an error of the program itself; never told as the user's
 };
 
 //! Where in a file; line and column count from 1, 0 = not known. Columns count bytes.

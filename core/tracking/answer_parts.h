@@ -41,6 +41,7 @@ std::vector<SeenStores> seenStores(const Reckoned& r);
 //!   weighing-contradicts     day (Date), seen, low, high (Mass)
 //!   unexplained-change       day (Date), change (Mass)
 //!   sign-contradicts         day (Date)
+//!   fits-no-winter           day, decided (Date), had, given, taken (Mass)
 //!   drawn-again, few-winters winters (double)
 //!   wet-weighing             day (Date)
 //!   weather-so-far           days (double)

@@ -130,14 +130,13 @@ std::optional<SeasonDay> weighedBefore(const FollowQuestion& q, std::optional<Se
     return last;
 }
 
-// Weights of the particles: what their case makes of the readings, times what only a node can tell.
-void weighParticles(const FollowQuestion& q, const HivePaths& paths, const ModelConstants& k,
-                    const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& fixed, Belief& belief) {
-    const auto nodes = static_cast<std::size_t>(belief.nodes);
-    const auto factor = nodeFactors(q, paths, k, belief);
-    belief.logLikelihood.assign(paths.winters(), 0);
-    belief.logWeight.assign(paths.winters(), 0);
-    for (std::size_t i = 0; i < paths.winters(); ++i) {
+// Weights of the particles within their winters, and likelihoods of the winters: what each case makes of the readings, times what only a
+// node can tell. False where no particle of any winter can be.
+bool weighNodes(const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& factor, Belief& belief) {
+    const auto nodes = static_cast<std::size_t>(belief.nodes), winters = caseLikelihood.front().size();
+    belief.logLikelihood.assign(winters, 0);
+    bool some = false;
+    for (std::size_t i = 0; i < winters; ++i) {
         double largest = caseLikelihood[0][i], sum = 0;
         for (const auto& each : caseLikelihood) largest = std::max(largest, each[i]);
         for (std::size_t c = 0; c < belief.parts.size(); ++c) {
@@ -147,9 +146,19 @@ void weighParticles(const FollowQuestion& q, const HivePaths& paths, const Model
                 sum += belief.weight[p] = share * factor[p];
         }
         belief.logLikelihood[i] = largest + std::log(sum);
-        belief.logWeight[i] = belief.logLikelihood[i] + fixed[i];
         for (std::size_t p = i * nodes; p < (i + 1) * nodes; ++p) belief.weight[p] /= sum > 0 ? sum : 1;
+        some = some || sum > 0;
     }
+    return some;
+}
+
+void weighParticles(const FollowQuestion& q, const HivePaths& paths, const ModelConstants& k,
+                    const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& fixed, Belief& belief) {
+    const auto factor = nodeFactors(q, paths, k, belief);
+    belief.fitsNoWinter = !weighNodes(caseLikelihood, factor, belief);
+    if (belief.fitsNoWinter) weighNodes(caseLikelihood, std::vector<double>(factor.size(), 1), belief);
+    belief.logWeight = belief.logLikelihood;
+    for (std::size_t i = 0; i < fixed.size(); ++i) belief.logWeight[i] += fixed[i];
     const auto winters = normalised(belief.logWeight);
     for (std::size_t p = 0; p < belief.particles(); ++p) belief.weight[p] *= winters[belief.winterOf(p)];
     belief.effectiveWinters = effectiveSize(winters);
@@ -185,6 +194,7 @@ Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std
     belief.nodes = 0;
     take(std::nullopt, nodesPerWinter);
     for (SeasonDay day : mayBeStarvedBy(question, belief.judged)) take(day, nodesPerStarvedCase);
+    belief.roster = std::make_shared<const Unknowns>(cases.front());
     drawNodes(question, paths, cases, seed, belief);
     belief.logLikelihood = caseLikelihood.front();
     weighParticles(question, paths, constants, caseLikelihood, fixed, belief);

@@ -5,6 +5,7 @@
 #include "tracking/weights.h"
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -30,7 +31,8 @@ struct Judged {
 //! weighings may be the first such one, so every winter has nodes for each of these cases, weighted by what the case makes of the
 //! readings and kept only where their stores run out in that time.
 //! Observations are taken in by date. One that lies contradictionLimit standard deviations from all that was expected contradicts
-//! every winter: a change nobody recorded is then allowed for just before it, and it is said.
+//! every winter: a change nobody recorded is then allowed for just before it, and it is said. Where nothing at all fits (more was
+//! taken than was there, and stores were weighed later) it says so, and the particles count as if no weighing had shown stores.
 //! Nodes are stratified over the stores (Cochran 1977, systematic sampling), so a few of them leave the averages over winters
 //! unbiased. Tested: tests/tracking/belief_test.cpp (rejection sampling).
 struct Belief {
@@ -38,7 +40,8 @@ struct Belief {
     std::vector<double> logWeight;       //!< of each winter, likelihood and proposal, not normalised
     std::vector<double> logLikelihood;   //!< of each winter, likelihood alone
     std::vector<double> weight;          //!< of each particle; all sum to 1
-    std::vector<std::vector<double>> unknowns; //!< [unknown][particle], see Unknowns
+    std::shared_ptr<const Unknowns> roster; //!< which unknown is what; everything read off this belief goes by it
+    std::vector<std::vector<double>> unknowns; //!< [unknown][particle], see roster
     const std::vector<double>& stores() const { return unknowns[Unknowns::stores]; }   //!< at the start of the decision's day [kg]
     const std::vector<double>& tareError() const { return unknowns[Unknowns::tare]; }  //!< lasting [kg]
     struct Change {
@@ -53,6 +56,7 @@ struct Belief {
     std::vector<Part> parts;
     std::vector<int> outDay;             //!< first season day at whose end nothing is left up to today; neverOut: there is some
     std::vector<Judged> judged;          //!< by date
+    bool fitsNoWinter = false;           //!< by the records nothing was left before a day on which stores were weighed
     double effectiveWinters = 0;
     double logEvidence = 0;              //!< log of the mean likelihood over the winters
 

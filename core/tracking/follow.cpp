@@ -33,7 +33,7 @@ bool urgent(const FollowQuestion& q, const Following& f) {
 }
 
 FollowState stateOf(const FollowQuestion& q, const Following& f) {
-    if (inDoubt(f)) return FollowState::CannotSay;
+    if (f.fitsNoWinter || inDoubt(f)) return FollowState::CannotSay;
     if (urgent(q, f)) return FollowState::ActNow;
     if (f.position < fasterBelow) return FollowState::EatingFaster;
     return f.position > slowerAbove ? FollowState::EatingSlower : FollowState::OnCourse;
@@ -64,8 +64,7 @@ void requireInOrder(const FollowQuestion& q) {
 std::optional<Following> follow(const FollowQuestion& given, const ModelConstants& constants, winter::Sampling sampling,
                                 int threads, std::stop_token stop) {
     requireInOrder(given);
-    FollowQuestion question = given;
-    question.today = std::min(given.today, winter::runEnd(given.winter, constants));
+    const FollowQuestion question = withinRun(given, constants);
     const auto tracked = track(question, constants, sampling, threads, stop);
     if (!tracked) return std::nullopt;
     const auto planned = trackPlan(question, constants, sampling, *tracked, threads, stop);
@@ -75,11 +74,12 @@ std::optional<Following> follow(const FollowQuestion& given, const ModelConstant
     f.effectiveWinters = tracked->belief.effectiveWinters;
     f.drawnAgain = tracked->drawnAgain;
     f.judged = tracked->belief.judged;
+    f.fitsNoWinter = tracked->belief.fitsNoWinter;
     f.autumn = forecastOf(question, *planned, question.today);
-    f.now = forecastOf(question, *tracked, question.today);
+    f.now = f.fitsNoWinter ? f.autumn : forecastOf(question, *tracked, question.today);
     f.position = positionOf(question, *planned, f.now.today.typical);
     const Reckoned reckoned{question, constants, *planned, *tracked, f};
-    const bool living = !deadOut(given);
+    const bool living = !deadOut(given) && !f.fitsNoWinter;
     f.seen = seenStores(reckoned);
     if (const Mass missing = living ? missingNow(reckoned) : kilograms(0); missing.value() >= leastFeedKg)
         f.feed = feedNow(reckoned, missing);

@@ -66,6 +66,7 @@ struct Following {
     std::optional<NextWeighing> nextWeighing;
     std::optional<SpringAdvice> spring;
     std::vector<Judged> judged;
+    bool fitsNoWinter = false; //!< see Belief; `now` is then the autumn's forecast, and nothing is proposed
     std::vector<SeenStores> seen; //!< the weighed ones among them, by date
     double effectiveWinters = 0;
     int winters = 0;
@@ -74,7 +75,7 @@ struct Following {
 };
 
 //! Follows a colony. Order of states: dead; cannot say (a weighing contradicts every winter and none has confirmed it, or a sign of
-//! life does); act now (it must be fed: likely below the reserve, or below it within 21 days in a tenth of what is believed, or out of
+//! life does, or all records together fit none); act now (it must be fed: likely below the reserve, or below it within 21 days in a tenth of what is believed, or out of
 //! stores within 42 days in a tenth); else by `position`: below 0.2 eating faster than planned, above 0.8 slower, else on course.
 //! Nothing where stopped. Tested: tests/tracking/follow_test.cpp.
 std::optional<Following> follow(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,

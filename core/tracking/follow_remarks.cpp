@@ -24,7 +24,7 @@ public:
 
     std::vector<Remark> all() {
         state();
-        if (f.state != FollowState::Dead) ahead();
+        if (f.state != FollowState::Dead && !f.fitsNoWinter) ahead();
         evidence();
         model();
         if (f.spring) spring();
@@ -66,7 +66,21 @@ private:
             say("no-more-weighing");
     }
 
+    // The steps by which everything was gone, and the weighing that showed stores afterwards.
+    void fitsNoWinter() {
+        const Observation* weighed = nullptr;
+        double taken = 0, given = 0;
+        for (const auto& seen : q.observations)
+            if (isWeighed(seen) && seen.day <= q.today && (!weighed || seen.day > weighed->day)) weighed = &seen;
+        const SeasonDay until = weighed ? weighed->day : q.today;
+        for (const auto& step : q.steps)
+            if (step.day <= until && step.kind != KnownStep::Kind::Equipment) (step.change.value() < 0 ? taken : given) += std::abs(step.change.value());
+        say("fits-no-winter", {{"day", date(until)}, {"had", std::max(kilograms(0), q.stores.mean)}, {"decided", date(q.decided)},
+                               {"taken", kilograms(taken)}, {"given", kilograms(given)}});
+    }
+
     void evidence() {
+        if (f.fitsNoWinter) fitsNoWinter();
         for (const Judged& each : f.judged) {
             if (!each.contradicts) continue;
             const Observation& seen = q.observations[each.observation];

@@ -133,10 +133,13 @@ private:
             kilograms_.add(left, w);
             gone += out[p] ? w : 0;
             if (day >= from_ && left < q.reserve.value()) touch(p, day, w);
-            if (day.w == std::min(paths.forage(belief.winterOf(p)) - 1, paths.last().w)) atForage.add(left, w);
+            if (day == eveOfForage(belief.winterOf(p))) atForage.add(left, w);
         }
         forecast.bands.push_back({day, kilograms_.spread(), std::min(1.0, gone)});
     }
+
+    // Forage that came before the decision counts on that day: every winter has one such day.
+    SeasonDay eveOfForage(std::size_t winter) const { return std::clamp(SeasonDay{paths.forage(winter) - 1}, q.decided, paths.last()); }
 
     void finish() {
         forecast.runOut = shareOf(outDays.share(), belief.effectiveWinters);

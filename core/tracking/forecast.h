@@ -28,7 +28,7 @@ struct Forecast {
     Share out;                   //!< has run out before `from`
     Share runOut;                //!< runs out in this run, those that have included
     Share touchReserve;          //!< is below the reserve on some day from `from` on
-    Spread<Mass> atForage;       //!< at the last day before each winter's first forage
+    Spread<Mass> atForage;       //!< at the last day before each winter's first forage, not before the decision
     DaySpread reserveBy, outBy;  //!< first day from `from` on below the reserve; first day with nothing
     Spread<SeasonDay> forage;
 };

@@ -12,9 +12,8 @@ namespace {
 class Beside {
 public:
     Beside(const Reckoned& reckoned, const Observation& observation)
-        : r(reckoned), seen(observation), unknowns_(r.question, r.tracked.paths->winters(), r.constants),
-          reading_(unknowns_.reading(seen, r.question, r.constants)), known_(reading_.known) {
-        for (const auto& change : unknowns_.changes()) {
+        : r(reckoned), seen(observation), reading_(r.tracked.belief.roster->reading(seen, r.question, r.constants)), known_(reading_.known) {
+        for (const auto& change : r.tracked.belief.roster->changes()) {
             if (!change.ofStores || change.day > seen.day) continue;
             known_ -= change.kg;
             if (change.error) ofStores_.push_back(*change.error);
@@ -47,7 +46,6 @@ private:
 
     const Reckoned& r;
     const Observation& seen;
-    Unknowns unknowns_;
     Unknowns::Reading reading_;
     double known_;
     std::vector<std::size_t> ofStores_;

@@ -27,12 +27,6 @@ std::vector<winter::WinterLuck> firstLuck(const winter::WinterQuestion& question
     return luck;
 }
 
-// Nothing is known of days after the run's end.
-FollowQuestion withinRun(FollowQuestion question, const ModelConstants& constants) {
-    question.today = std::min(question.today, winter::runEnd(question.winter, constants));
-    return question;
-}
-
 Tracked believing(const FollowQuestion& question, const ModelConstants& constants, winter::DemandEnsemble&& ensemble,
                   const std::vector<double>& logProposal, std::uint64_t seed) {
     Tracked tracked;
@@ -50,6 +44,11 @@ LuckProposal fitted(const Belief& belief, const std::vector<winter::WinterLuck>&
 }
 
 } // namespace
+
+FollowQuestion withinRun(FollowQuestion question, const ModelConstants& constants) {
+    question.today = std::min(question.today, winter::runEnd(question.winter, constants));
+    return question;
+}
 
 std::optional<Tracked> track(const FollowQuestion& given, const ModelConstants& constants, winter::Sampling sampling, int threads,
                              std::stop_token stop) {
@@ -93,7 +92,7 @@ FollowQuestion asPlanned(FollowQuestion question) {
 
 std::optional<Tracked> trackPlan(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                                  const Tracked& tracked, int threads, std::stop_token stop) {
-    FollowQuestion plan = asPlanned(question);
+    FollowQuestion plan = withinRun(asPlanned(question), constants);
     const bool newWeather = !question.winter.weatherSoFar.empty();
     plan.winter.weatherSoFar.clear(); // nobody knew it then
     Tracked planned;

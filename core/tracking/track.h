@@ -28,6 +28,10 @@ struct Tracked {
 std::optional<Tracked> track(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                              int threads = 1, std::stop_token stop = {});
 
+//! The question with its today not after the end of the run: nothing is known of later days. track() and trackPlan() ask so themselves;
+//! whoever reads a day off the question beside what was tracked must ask so too.
+FollowQuestion withinRun(FollowQuestion question, const ModelConstants& constants);
+
 //! What was believed on the day of the decision: the same winters before any observation, with the steps planned then. `tracked` must
 //! come from the same question; its first ensemble is simulated again where it was drawn anew.
 std::optional<Tracked> trackPlan(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,

@@ -163,7 +163,7 @@ TEST_F(FollowedColonyTest, WithoutALookItCannotBeFollowed) {
 
 class LearnedBookTest : public FollowedColonyTest {
 protected:
-    std::vector<PastColonyWinter> pastOn(const char* date) { return must(pastWintersOf(book, day(date), few, 2)); }
+    std::vector<PastColonyWinter> pastOn(const char* date) { return must(learnOf(book, day(date), few, 2)).winters; }
     void outcome(const char* date, double kg) {
         edit(book, book::AddWinterOutcome{{.colony = colony, .date = day(date), .alive = true, .coveredCombs = 7, .storesLeft = kilograms(kg)}});
     }
@@ -182,7 +182,7 @@ TEST_F(LearnedBookTest, OnlyWintersThatArePastAndSayAnything) {
 TEST_F(LearnedBookTest, MuchLeftMeansLittleEaten) {
     outcome("2027-04-10", 18);
     look("2027-09-20");
-    const auto learned = *learnedFrom(pastOn("2027-10-01"), book.reference().constants, few, 2);
+    const auto learned = must(learnOf(book, day("2027-10-01"), few, 2)).learned;
     EXPECT_EQ(learned.bees.winters, 1);
     EXPECT_LT(learned.bees.colonies.at(static_cast<std::uint64_t>(colony.number)).use.logMean, 0);
     const auto followed = must(followedColony(book, colony, day("2027-12-01"), &learned, few, 2));
@@ -208,7 +208,7 @@ TEST_F(LearnedBookTest, AYardCanBeSwitchedOffAndBegunAnew) {
 TEST_F(LearnedBookTest, ForecastsAreScored) {
     outcome("2027-04-10", 14);
     const auto past = pastOn("2027-10-01");
-    const auto scored = scoredFrom(past, book.reference().constants, few, 2);
+    const auto scored = scoredFrom(past, book.reference().constants, few, 2).winters;
     ASSERT_EQ(scored.size(), 1u);
     EXPECT_EQ(scored[0].score.observed, 14);
     EXPECT_LT(scored[0].score.low, scored[0].score.high);

@@ -68,6 +68,10 @@ Remark withEverything(const std::string& id) {
              {"winters", 40.0},
              {"percent", 12.0},
              {"temperature", celsius(4)},
+             {"had", kilograms(12)},
+             {"decided", day},
+             {"given", kilograms(3)},
+             {"taken", kilograms(9)},
              {"sugar", kilograms(3)},
              {"leave", kilograms(4)},
              {"surplus", kilograms(5)}}};

@@ -138,5 +138,28 @@ TEST(SeasonDay, Arithmetic) {
     EXPECT_LT(SeasonDay{-72}, SeasonDay{10});
 }
 
+TEST(Winters, TakeADayOutsideAsTheirNearest) {
+    const Winter north(Hemisphere::North, 2026);
+    EXPECT_EQ(north.nearestSeasonDay(*Date::of(2026, 7, 31)), firstSeasonDay);
+    EXPECT_EQ(north.nearestSeasonDay(*Date::of(2026, 6, 2)), firstSeasonDay);
+    EXPECT_EQ(north.nearestSeasonDay(*Date::of(2026, 8, 1)), firstSeasonDay);
+    EXPECT_EQ(north.nearestSeasonDay(*Date::of(2026, 8, 2)), firstSeasonDay + 1);
+    EXPECT_EQ(north.nearestSeasonDay(*Date::of(2027, 7, 31)), lastSeasonDay);
+    EXPECT_EQ(north.nearestSeasonDay(*Date::of(2027, 8, 1)), lastSeasonDay);
+    EXPECT_EQ(Winter(Hemisphere::South, 2026).nearestSeasonDay(*Date::of(2026, 1, 28)), firstSeasonDay);
+}
+
+// 28 and 29 February are one season day; a winter asked about on the 29th tells it as that.
+TEST(Winters, FoundByALeapDayTellIt) {
+    const Winter found = Winter::containing(*Date::of(2028, 2, 29), Hemisphere::North);
+    const SeasonDay day = found.seasonDay(*Date::of(2028, 2, 29));
+    EXPECT_EQ(found.date(day), *Date::of(2028, 2, 29));
+    EXPECT_EQ(found.date(day - 1), *Date::of(2028, 2, 27));
+    EXPECT_EQ(found.date(day + 1), *Date::of(2028, 3, 1));
+    EXPECT_EQ(Winter::containing(*Date::of(2028, 2, 28), Hemisphere::North).date(day), *Date::of(2028, 2, 28));
+    EXPECT_EQ(found, Winter(Hemisphere::North, 2027));
+    EXPECT_TRUE(found.contains(*Date::of(2028, 2, 28)));
+}
+
 } // namespace
 } // namespace winterlarder

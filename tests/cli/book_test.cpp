@@ -218,7 +218,7 @@ TEST_F(BookCommands, MistakesAreNamedAndWriteNothing) {
         EXPECT_THAT(ran.err, HasSubstr(because)) << command << ' ' << arguments;
     };
     refused("add-weighing", "--colony Paer --date 2026-09-14 --gross 33", "did you mean \"Pear\"?");
-    refused("add-weighing", "--colony Pear --date 2026-02-30 --gross 33", "a day such as");
+    refused("add-weighing", "--colony Pear --date 2026-02-30 --gross 33", "a day of the calendar as");
     refused("add-weighing", "--colony Pear --date 2026-09-14", "one of --gross");
     refused("add-weighing", "--colony Pear --date 2026-09-14 --gross -3", "weighings.gross_kg is -3");
     refused("add-feed", "--colony Pear --date 2026-09-14 --syrup 3", "--ratio");

@@ -208,6 +208,35 @@ TEST(CaseFaults, AllOfAFileAreListedInOrder) {
     EXPECT_FALSE(reading.datesSound);
 }
 
+TEST(CaseFaults, MoreCoveredCombsThanPlacesWithoutAListOfCombs) {
+    expectOneFault(caseWith(R"("bees": {"covered_combs": @11})"), "\"covered_combs\" is 11, but the hive at 1:");
+    expectOneFault(caseWith(R"("bees": {"covered_combs": @10.5}, "combs": {"full_of_stores": 5, "half": 1, "capped_share": 1})"), "has 10 places");
+    EXPECT_TRUE(readCaseWithPlaces(caseWith(R"("bees": {"covered_combs": 10})"), "f.json", shippedData()).problems.empty());
+}
+
+// Each is named with its place; only the first ones are worth a search for near words.
+TEST(CaseFaults, AHundredThousandUnknownKeysAreAllNamed) {
+    std::string keys;
+    for (int i = 0; i < 100000; ++i) keys += (i ? ",\"colny" : "\"colny") + std::to_string(i) + "\": 1";
+    const auto reading = readCaseWithPlaces(caseWith(keys), "f.json", shippedData());
+    ASSERT_EQ(reading.problems.size(), 100000u);
+    EXPECT_THAT(describe(reading.problems.front()), HasSubstr("did you mean \"colony\"?"));
+    EXPECT_THAT(describe(reading.problems.back()), HasSubstr("unknown key \"colny99999\""));
+}
+
+TEST(CaseFaults, NothingIsLargerThanTheTableOfLimitsSays) {
+    std::string weighings = R"({"date": "2026-09-01", "heft": "fair"})";
+    for (std::size_t i = 0; i < limits::listMembers; ++i) weighings += R"(, {"date": "2026-09-01", "heft": "fair"})";
+    expectOneFault(caseWith(R"("weighings": @[)" + weighings + "]"), "\"weighings\" has 10001 members; at most 10000");
+    expectOneFault(caseWith("\"colony\": @\"" + std::string(201, 'a') + "\""), "\"colony\" has 201 characters; at most 200");
+    std::string twoBytes;
+    for (int i = 0; i < 200; ++i) twoBytes += "\xC3\xA9";
+    EXPECT_TRUE(readCaseWithPlaces(caseWith("\"yard\": \"" + twoBytes + "\""), "f.json", shippedData()).problems.empty());
+    const auto large = readCaseWithPlaces(caseWith(std::string(limits::caseText.bytes, ' ') + "\"colny\": 1"), "f.json", shippedData(), 7);
+    ASSERT_EQ(large.problems.size(), 1u);
+    EXPECT_EQ(describe(large.problems.front()), "f.json:7:1: this is larger than a case may be; at most 4 MiB");
+}
+
 TEST(CaseFaults, BrokenTextIsOneFaultAndNoCase) {
     const auto reading = readCaseWithPlaces("{\"case\": 1,", "f.json", shippedData());
     EXPECT_EQ(reading.problems.size(), 1u);

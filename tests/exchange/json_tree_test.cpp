@@ -86,15 +86,42 @@ TEST(JsonTree, SeveralHugeNumbersAndDoubledKeysAreAllListed) {
 }
 
 TEST(JsonTree, DeepNestingIsAFaultNotACrash) {
-    for (std::size_t depth : {deepestNesting + 1, std::size_t{200000}}) {
+    for (std::size_t depth : {limits::jsonNesting + 1, std::size_t{200000}}) {
         const auto reading = readJson(std::string(depth, '['), "f");
         ASSERT_EQ(reading.problems.size(), 1u);
         EXPECT_THAT(reading.problems[0].detail, HasSubstr("nested deeper"));
-        EXPECT_EQ(reading.problems[0].place.column, static_cast<int>(deepestNesting) + 1);
+        EXPECT_EQ(reading.problems[0].place.column, static_cast<int>(limits::jsonNesting) + 1);
     }
-    const std::string allowed = std::string(deepestNesting, '[') + std::string(deepestNesting, ']');
+    const std::string allowed = std::string(limits::jsonNesting, '[') + std::string(limits::jsonNesting, ']');
     EXPECT_TRUE(readJson(allowed, "f").problems.empty());
 }
+
+// Looked through one by one for each other, so many keys would take minutes.
+TEST(JsonTree, HundredsOfThousandsOfKeysEnd) {
+    constexpr int many = 300000;
+    std::string text = "{";
+    for (int i = 0; i < many; ++i) text += "\"key" + std::to_string(i) + "\": 1,\n";
+    const auto reading = readJson(text + "\"key7\": 2,\n\"key299999\": 3}", "f");
+    ASSERT_TRUE(reading.value);
+    EXPECT_EQ(reading.value->members.size(), static_cast<std::size_t>(many));
+    ASSERT_EQ(reading.problems.size(), 2u);
+    EXPECT_THAT(reading.problems[0].detail, HasSubstr("\"key7\" is given twice, first at 8:1"));
+    EXPECT_THAT(reading.problems[1].detail, HasSubstr("first at 300000:1"));
+}
+
+// The same keys twice in objects of every size: few are looked through, many are kept by name.
+TEST(JsonTree, DoubledKeysAreFoundHoweverMany) {
+    for (int keys = 1; keys < 60; ++keys) {
+        std::string text = "{";
+        for (int i = 0; i < keys; ++i) text += "\"k" + std::to_string(i) + "\": {\"k0\": 1, \"k0\": 2},";
+        for (int i = 0; i < keys; ++i) text += "\"k" + std::to_string(i) + (i + 1 < keys ? "\": 3," : "\": 3}");
+        const auto reading = readJson(text, "f");
+        EXPECT_EQ(reading.problems.size(), static_cast<std::size_t>(2 * keys)) << keys;
+        EXPECT_EQ(reading.value->members.size(), static_cast<std::size_t>(keys));
+    }
+}
+
+TEST(JsonTree, ValuesAreSmall) { EXPECT_LE(sizeof(JsonValue), 80u) << "a document holds millions"; }
 
 TEST(JsonTree, AByteOrderMarkIsPassedOver) { EXPECT_TRUE(readJson("\xEF\xBB\xBF{}", "f").problems.empty()); }
 

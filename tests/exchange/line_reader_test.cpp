@@ -34,6 +34,14 @@ TEST(LineReader, ALineTooLongIsToldAndNotKept) {
     EXPECT_EQ(reader.next()->text, std::string(10, 'y')) << "as long as is allowed";
 }
 
+TEST(LineReader, ALineThatDoesNotEndEndsTheReading) {
+    std::istringstream stream("short\n" + std::string(100, 'x') + "\nnext\n");
+    LineReader reader(stream, 10, 50);
+    EXPECT_FALSE(reader.next()->tooLong);
+    EXPECT_TRUE(reader.next()->tooLong);
+    EXPECT_FALSE(reader.next());
+}
+
 TEST(LineReader, NothingInAnEmptyStream) {
     std::istringstream stream("");
     EXPECT_FALSE(LineReader(stream).next());

@@ -77,6 +77,22 @@ TEST(ForecastScore, ADeadColonyScoresNothing) {
     EXPECT_FALSE(scoreOf(past, kilograms(13), constants(), tracking::quick, 2));
 }
 
+// Fed and weighed on one day after the simulated run has ended: there is no forecast of that day, and what was fed then is no part of any.
+TEST(ForecastScore, AWeighingAfterTheRunsEndIsNotScored) {
+    auto past = lastWinter(0);
+    const SeasonDay late = winter::runEnd(past.question.winter, constants()) + 5;
+    past.question.today = late;
+    past.question.steps = {{late, tracking::KnownStep::Kind::Feed, kilograms(3), std::nullopt}};
+    const auto before = scoreOf(past, kilograms(13), constants(), tracking::quick, 2);
+    past.question.observations.push_back(tracking::weighed(past.question, late.w, 38));
+    const auto after = scoreOf(past, kilograms(13), constants(), tracking::quick, 2);
+    ASSERT_TRUE(before && after);
+    EXPECT_EQ(after->day, SeasonDay{60});
+    EXPECT_EQ(after->observed, before->observed);
+    past.question.observations.erase(past.question.observations.begin());
+    EXPECT_FALSE(scoreOf(past, kilograms(13), constants(), tracking::quick, 2));
+}
+
 TEST(ForecastScore, SummaryIsTheMean) {
     const ForecastScore in{{0}, 5, 4, 5, 6, 0.5, 1, 2}, out{{0}, 9, 4, 5, 6, 1, 3, 4};
     const auto summary = summarise({in, out});

@@ -91,6 +91,14 @@ TEST(CsvTable, ListsColumnsNamedTwiceOrNotAtAll) {
                                                             "t.csv:1:10: a column has no name; name every column"));
 }
 
+TEST(CsvTable, RefusesMoreColumnsThanAnyTableHas) {
+    std::string header = "c0", twice = "c0";
+    for (int i = 1; i < 200000; ++i) header += ",c" + std::to_string(i);
+    for (std::size_t i = 1; i < limits::tableColumns; ++i) twice += ",c" + std::to_string(i / 2);
+    EXPECT_THAT(faults(header + "\n"), testing::ElementsAre("t.csv:1:1: the table has 200000 columns; at most 10000"));
+    EXPECT_EQ(faults(twice + "\n").size(), limits::tableColumns / 2) << "c0 twice and every second of the others";
+}
+
 TEST(CsvTable, RefusesUnbalancedQuotationMarks) {
     EXPECT_THAT(faults("id,kg\na,\"1\nb,2\n"),
                 testing::ElementsAre("t.csv:2:3: a quotation mark is never closed; "

@@ -75,6 +75,18 @@ TEST(Contradiction, AnswersTheWidestSpreadAndNamesBoth) {
         EXPECT_EQ(share.weight, 0);
 }
 
+// Looked at pair by pair, so many weighings would take minutes; kinds and errors repeat, and only their outermost can differ most.
+TEST(Contradiction, IsFoundAmongHundredsOfThousands) {
+    std::vector<Evidence> pieces;
+    for (int i = 0; i < 300000; ++i) pieces.push_back(piece("scale", 12 + 1e-6 * i, 0, 1 + 0.1 * (i % 40)));
+    EXPECT_FALSE(combine(pieces)->contradictory);
+    pieces[150000] = piece("heft", 30, 0, 0.5);
+    const auto estimate = combine(pieces);
+    EXPECT_TRUE(estimate->contradictory);
+    EXPECT_EQ(estimate->firstContradicting, "heft");
+    EXPECT_EQ(estimate->secondContradicting, "scale");
+}
+
 std::vector<Evidence> anyPieces(bool relative) {
     std::vector<Evidence> pieces;
     const int count = *rc::gen::inRange(1, 6);

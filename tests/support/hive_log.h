@@ -45,6 +45,7 @@ public:
     std::int64_t interval = 300;
     double startKg = 42, noiseKg = 0.02, resolutionKg = 0.01;
     double strength = 1; //!< of the flows
+    double dampKg = 0;   //!< what the wood's water does to a day's change in weeks without flight, give or take (standard deviation)
     std::vector<TrueStep> steps;
     std::vector<Shower> showers;
     std::vector<Lean> leans;
@@ -65,6 +66,7 @@ public:
             eaten_.push_back(cold ? 0.035 + 0.004 * std::abs(normal(random_)) : 0.18 + 0.03 * std::abs(normal(random_)));
             midnight_.push_back(midnight_.back() + income_.back() - eaten_.back());
         }
+        drawDampness(static_cast<std::size_t>(days));
         return *this;
     }
 
@@ -92,7 +94,7 @@ public:
         std::normal_distribution<double> noise(0, noiseKg);
         std::int32_t line = 1;
         for (std::int64_t at = begin; at < end; at += interval) {
-            const double kg = colonyKg(at) + stepsBy(at) + water(at) + leaning(at) + noise(random_);
+            const double kg = colonyKg(at) + stepsBy(at) + water(at) + dampness(at) + leaning(at) + noise(random_);
             all.push_back({at, kilograms(std::round(kg / resolutionKg) * resolutionKg), 0, ++line});
         }
         return all;
@@ -121,9 +123,22 @@ private:
         return sum;
     }
 
+    // Wood takes up water and gives it off again, so that nothing lasts: a fifth of it is gone each day.
+    void drawDampness(std::size_t days) {
+        damp_.assign(days + 1, 0);
+        if (dampKg <= 0) return;
+        std::normal_distribution<double> normal;
+        for (std::size_t day = 1; day <= days; ++day) damp_[day] = 0.8 * damp_[day - 1] + 0.95 * dampKg * normal(random_);
+    }
+    double dampness(std::int64_t at) const {
+        const auto day = static_cast<std::size_t>(scale::dayNumber(at) - firstDay_);
+        const double share = scale::secondOfDay(at) / 86400.0;
+        return damp_[day] + share * (damp_[day + 1] - damp_[day]);
+    }
+
     std::mt19937 random_;
     std::int32_t firstDay_ = 0;
-    std::vector<double> income_, eaten_, midnight_;
+    std::vector<double> income_, eaten_, midnight_, damp_;
 };
 
 } // namespace winterlarder::testing

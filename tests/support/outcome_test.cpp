@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/outcome.h"
+
+#include "support/caught.h"
+#include "support/input_limits.h"
 #include "support/require.h"
 
 #include <gtest/gtest.h>
@@ -54,6 +57,28 @@ TEST(Outcome, ReachesIntoItsValue) {
     Outcome<std::string> outcome(std::string("comb"));
     outcome->push_back('s');
     EXPECT_EQ(outcome->size(), 5u);
+}
+
+TEST(Caught, ASurpriseIsAProblemOfOurs) {
+    const auto fine = caught({"yard"}, "this", []() -> Outcome<int> { return 3; });
+    EXPECT_EQ(fine.value(), 3);
+    const auto refused = caught({"yard"}, "this", []() -> Outcome<int> { return inputProblem("no", "yes"); });
+    EXPECT_EQ(refused.problems(), Problems{inputProblem("no", "yes")});
+    const auto broken = caught({"yard", 4, 0}, "the winter of Pear", []() -> Outcome<int> {
+        require(false, "{} is odd", 3);
+        return 0;
+    });
+    ASSERT_EQ(broken.problems().size(), 1u);
+    EXPECT_EQ(broken.problems().front().kind, ProblemKind::Internal);
+    EXPECT_EQ(describe(broken.problems().front()), "yard:4: the winter of Pear could not be computed: 3 is odd; this is an error of the program, "
+                                                   "not of the records; please report it with them");
+}
+
+TEST(InputLimits, SayWhatAndHowMuch) {
+    EXPECT_EQ(limits::bytesInWords(4 * limits::mebi), "4 MiB");
+    EXPECT_EQ(limits::bytesInWords(64 * limits::kibi), "64 KiB");
+    EXPECT_EQ(limits::bytesInWords(100), "100 bytes");
+    EXPECT_EQ(describe(limits::tooLarge({"a.json"}, limits::caseText)), "a.json: this is larger than a case may be; at most 4 MiB");
 }
 
 TEST(Require, SaysWhatWasBroken) {

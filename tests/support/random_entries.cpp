@@ -8,7 +8,7 @@
 namespace winterlarder::book::support {
 namespace {
 
-Date someDay(Dice& dice) { return Date::of(1900, 1, 1)->plusDays(static_cast<int>(dice.below(110000))); }
+Date someDay(Dice& dice) { return Date::of(1900, 1, 1)->plusDays(static_cast<int>(dice.below(109000))); }
 
 //! A value within the limits of its column.
 Value someValue(Dice& dice, const Column& column, const Limits& limits, const Known& known) {

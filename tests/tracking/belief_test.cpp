@@ -181,6 +181,31 @@ TEST(Belief, ASignNoWinterExplainsIsLeftOutAndSaid) {
     EXPECT_NEAR(belief.effectiveWinters, quick.winters, 1e-6);
 }
 
+// More was taken than was there, and stores were weighed later: no particle can be, and that is said instead of counted.
+TEST(Belief, RecordsThatFitNoWinterAreSaid) {
+    auto q = oxfordColony(15, 1, 60);
+    q.steps = {{{-60}, KnownStep::Kind::Harvest, kilograms(-40), std::nullopt}};
+    q.observations = {weighed(q, 30, expectedGross(q, 30))};
+    const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
+    EXPECT_TRUE(belief.fitsNoWinter);
+    double sum = 0;
+    for (double weight : belief.weight) sum += weight;
+    EXPECT_NEAR(sum, 1, 1e-9) << "every particle counts for as much as its readings say";
+    q.steps.front().change = kilograms(-2);
+    EXPECT_FALSE(reweigh(q, oxfordPaths(), {}, 1, constants()).fitsNoWinter);
+}
+
+// The roster the particles were drawn by is the one they are read by.
+TEST(Belief, KeepsItsRoster) {
+    auto q = oxfordColony(15, 1, 30);
+    q.steps = {{{-60}, KnownStep::Kind::Feed, kilograms(5), std::nullopt}, {{20}, KnownStep::Kind::Feed, kilograms(1), std::nullopt},
+               {{40}, KnownStep::Kind::Feed, kilograms(1), std::nullopt}};
+    const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
+    ASSERT_TRUE(belief.roster);
+    EXPECT_EQ(belief.roster->belief().size(), belief.unknowns.size());
+    EXPECT_EQ(belief.roster->changes().size(), 2u) << "the feed of a day after today is none of it";
+}
+
 // Two fixed error sizes: the smaller pulls more. Rain on the hive, a heft word, a look at the combs.
 TEST(Belief, BetterEvidenceCountsForMore) {
     auto q = oxfordColony(15, 3, 0);
