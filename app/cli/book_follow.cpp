@@ -92,7 +92,7 @@ void show(Session& session, const Followed& followed, Date asOf, bool daily, boo
 Status followBook(Session& session, const BookFollow& options) {
     auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
     if (!from) return session.fail(from.problems());
-    if (from->colonies.empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, from->asOf.iso());
+    if (from->colonies.empty()) session.tell(fmt::format("{}: no colony is living on {}", options.file, from->asOf.iso()));
     Status status = Status::Done;
     bool first = true;
     for (const auto& colony : from->colonies) {
