@@ -151,7 +151,7 @@ Status withOneCase(Session& session, const BookAnswers& options, For purpose, An
 
 Status adviseBook(Session& session, const BookAnswers& options) {
     return withCases(session, options, For::Reading, [&](book::Book&, const std::vector<AskedColony>& asked, Date asOf) {
-        if (asked.empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, asOf.iso());
+        if (asked.empty()) session.tell(fmt::format("{}: no colony is living on {}", options.file, asOf.iso()));
         return answerAll(session, options, asked);
     });
 }

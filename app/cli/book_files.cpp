@@ -28,7 +28,7 @@ QString of(const std::string& text) { return QString::fromStdString(text); }
 //! Says what an edit without a new id did: how many entries it touched.
 Status printTouched(Session& session, const Outcome<book::Applied>& applied) {
     if (!applied) return session.fail(applied.problems());
-    for (const auto& notice : applied->notices) session.err << notice << '\n';
+    for (const auto& notice : applied->notices) session.tell(notice);
     const auto count = static_cast<int>(applied->touched.size());
     if (session.json)
         session.print(Json::object().add("touched", count));

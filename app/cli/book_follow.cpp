@@ -100,7 +100,7 @@ std::string spoken(const Session& session, const Followed& followed, Date asOf, 
 Status followBook(Session& session, const BookFollow& options) {
     auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
     if (!from) return session.fail(from.problems());
-    if (from->colonies.empty()) session.err << fmt::format("{}: no colony is living on {}\n", options.file, from->asOf.iso());
+    if (from->colonies.empty()) session.tell(fmt::format("{}: no colony is living on {}", options.file, from->asOf.iso()));
     Status status = from->status;
     bool first = true;
     for (const auto& colony : from->colonies) {
@@ -205,7 +205,7 @@ Status learnedBook(Session& session, const BookAnswers& options) {
     const auto scoring = scoredFrom(from->past, session.reference.constants, session.sampling, session.threads);
     if (!scoring.problems.empty()) from->status = worse(from->status, session.fail(placedAt(scoring.problems, options.file)));
     from->pastProblems.insert(from->pastProblems.end(), scoring.problems.begin(), scoring.problems.end());
-    for (const auto& note : from->pastNotes) session.err << fmt::format("{}: {}\n", options.file, note);
+    for (const auto& note : from->pastNotes) session.tell(fmt::format("{}: {}", options.file, note));
     const auto& scored = scoring.winters;
     std::vector<learning::ForecastScore> scores;
     for (const auto& each : scored) scores.push_back(each.score);
@@ -230,7 +230,7 @@ Status bookCalendar(Session& session, const BookAnswers& options) {
     }
     const auto looks = dueLooks(readings, session.reference, session.sampling, session.threads, session.style);
     problems.insert(problems.end(), looks.problems.begin(), looks.problems.end());
-    for (const auto& note : looks.notes) session.err << fmt::format("{}: {}\n", options.file, note);
+    for (const auto& note : looks.notes) session.tell(fmt::format("{}: {}", options.file, note));
     session.out << exchange::calendarFile(text::calendarName(), looks.due, session.moment.now);
     return problems.empty() ? from->status : worse(from->status, session.fail(placedAt(std::move(problems), options.file)));
 }

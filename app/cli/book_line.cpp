@@ -13,9 +13,25 @@ CLI::Option* optional(CLI::App* command, const std::string& name, std::optional<
     return command->add_option_function<T>(name, [&target](const T& value) { target = value; }, does)->type_name(type);
 }
 
-void addBookFile(CLI::App* command, BookFile& options, bool writes) {
+void addNameOfBook(CLI::App* command, BookFile& options) {
     command->add_option("BOOK", options.file, "the book's file, such as windfall.larder")->required();
-    if (writes) optional(command, "--by", options.by, "who writes (default: the user of the system)", "NAME");
+}
+
+void addWriter(CLI::App* command, BookFile& options) {
+    optional(command, "--by", options.by, "who writes (default: the user of the system)", "NAME");
+}
+
+void addBookFile(CLI::App* command, BookFile& options, bool writes) {
+    addNameOfBook(command, options);
+    if (!writes) return;
+    addWriter(command, options);
+    command->add_flag("--take-over", options.takeOver, "another machine's sign that the book is open there is stale");
+}
+
+//! A book that is made by the command.
+void addNewBookFile(CLI::App* command, BookFile& options) {
+    addNameOfBook(command, options);
+    addWriter(command, options);
 }
 
 void addRecordOf(CLI::App* command, RecordOf& options) {
@@ -79,7 +95,7 @@ void BookLine::addTo(CLI::App& book, const AddCommand& add) {
 
 void BookLine::addYards(CLI::App& book, const AddCommand& add) {
     auto* made = add(book, "new", "begin a book with its first yard", [this](Session& session) { return newBook(session, new_); });
-    addBookFile(made, new_, true);
+    addNewBookFile(made, new_);
     addPlace(made, new_);
     auto* yard = add(book, "add-yard", "a further yard", [this](Session& session) { return addYard(session, yard_); });
     addBookFile(yard, yard_, true);
@@ -237,8 +253,9 @@ void BookLine::addCopies(CLI::App& book, const AddCommand& add) {
     backups->add_flag("--make", backups_.make, "make one now");
     addOther(add(book, "restore", "the book as it was in a backup; undoable", [this](Session& session) { return restoreBook(session, restore_); }),
              "BACKUP", restore_, "file, or its name as backups lists it", true);
-    addOther(add(book, "salvage", "what can be read of a damaged book, in a new one", [this](Session& session) { return salvageBook(session, salvage_); }),
-             "NEW", salvage_, "the new book's file", true);
+    auto* salvaged = add(book, "salvage", "what can be read of a damaged book, in a new one", [this](Session& session) { return salvageBook(session, salvage_); });
+    addNewBookFile(salvaged, salvage_);
+    salvaged->add_option("NEW", salvage_.other, "the new book's file")->required();
 }
 
 } // namespace winterlarder::cli

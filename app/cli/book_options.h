@@ -12,6 +12,7 @@ namespace winterlarder::cli {
 struct BookFile {
     std::string file;
     std::optional<std::string> by;
+    bool takeOver = false; //!< it is open nowhere, whatever another machine's sign says
 };
 
 struct NewBook : BookFile {

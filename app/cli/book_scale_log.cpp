@@ -56,7 +56,7 @@ Status addScaleLog(Session& session, const NewScaleLog& options, const ScaleOpti
     if (options.preview || records->edits.empty()) return told(session, *records);
     const auto applied = opened->apply(records->asOneStep(), session.moment.now, writerOf(session, options));
     if (!applied) return session.fail(applied.problems());
-    for (const auto& notice : applied->notices) session.err << notice << '\n';
+    for (const auto& notice : applied->notices) session.tell(notice);
     return told(session, *records);
 }
 

@@ -2,6 +2,7 @@
 #include "cli/command_line.h"
 
 #include "answer/data_folder.h"
+#include "book/plain_text.h"
 #include "cli/book_line.h"
 #include "exchange/json_tree.h"
 #include "exchange/suggestion.h"
@@ -251,13 +252,13 @@ int run(const std::vector<std::string>& arguments, const Surroundings& around) {
         }
         const Problem wrong =
             line.unknownCommand(arguments).value_or(argumentProblem(error.what(), "winterlarder-cli --help tells how"));
-        around.err << describe(wrong) << '\n';
+        around.err << book::visible(describe(wrong)) << '\n';
         return status(Status::WrongInput);
     }
     const auto reference = answer::loadShippedData({line.common().data, around.dataFromEnvironment, around.executable});
     if (!reference) {
         for (const Problem& problem : reference.problems())
-            around.err << describe(problem) << '\n';
+            around.err << book::visible(describe(problem)) << '\n';
         return status(statusOf(reference.problems()));
     }
     Session session{

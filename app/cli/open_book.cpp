@@ -28,20 +28,27 @@ std::string suggestedColonies(book::Book& from, const std::string& written) {
     return exchange::suggestion(written, names);
 }
 
+//! A sign another machine left cannot be proved stale here; only the keeper can say that it is.
+std::string remedyOf(const Session& session, const book::Book& opened) {
+    const bool elsewhere = opened.access() == book::Access::OpenElsewhere && opened.holder().machine != session.moment.machine;
+    return elsewhere ? "nothing was written; where it is closed there, or that machine is gone or has another name now, say --take-over"
+                     : "nothing was written";
+}
+
 } // namespace
 
 std::string writerOf(const Session& session, const BookFile& options) { return options.by.value_or(session.moment.who); }
 
 book::Opening openingOf(const Session& session, const BookFile& options, For purpose) {
-    return {{writerOf(session, options), session.moment.machine, session.moment.now}, purpose == For::Reading, false};
+    return {{writerOf(session, options), session.moment.machine, session.moment.now}, purpose == For::Reading, options.takeOver};
 }
 
 Outcome<book::Book> openBook(Session& session, const BookFile& options, For purpose) {
     auto opened = book::Book::open(options.file, session.reference, openingOf(session, options, purpose));
     if (!opened) return opened;
-    for (const auto& notice : opened->notices()) session.err << options.file << ": " << notice << '\n';
+    for (const auto& notice : opened->notices()) session.tell(options.file + ": " + notice);
     if (purpose == For::Writing && !opened->writable())
-        return Problem{ProblemKind::File, {options.file, 0, 0}, opened->whyReadOnly(), "nothing was written"};
+        return Problem{ProblemKind::File, {options.file, 0, 0}, opened->whyReadOnly(), remedyOf(session, *opened)};
     return opened;
 }
 
@@ -73,7 +80,7 @@ Outcome<Date> dayOrToday(const Session& session, const char* option, const std::
 
 Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind) {
     if (!applied) return session.fail(applied.problems());
-    for (const auto& notice : applied->notices) session.err << notice << '\n';
+    for (const auto& notice : applied->notices) session.tell(notice);
     const auto added = std::find_if(applied->touched.begin(), applied->touched.end(), [&](const book::Touched& touched) {
         return touched.kind == kind && touched.how == book::ChangeHow::Add;
     });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/session.h"
 
+#include "book/plain_text.h"
 #include "reference/csv_table.h"
 
 #include <algorithm>
@@ -16,9 +17,11 @@ QString Session::strong(const QString& text) const {
     return colour ? QStringLiteral("\x1b[1m%1\x1b[0m").arg(text) : text;
 }
 
+void Session::tell(const std::string& sentence) { err << book::visible(sentence) << '\n'; }
+
 Status Session::fail(const Problems& problems) {
     for (const Problem& problem : problems)
-        err << describe(problem) << '\n';
+        tell(describe(problem));
     return statusOf(problems);
 }
 

@@ -46,6 +46,8 @@ struct Session {
     void print(const QString& text);
     //! The text in bold on a terminal.
     QString strong(const QString& text) const;
+    //! A line of standard error; what is in it from elsewhere cannot steer the terminal.
+    void tell(const std::string& sentence);
     //! Every problem on a line of standard error; the status they ask for.
     Status fail(const Problems& problems);
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/table.h"
 
+#include "book/plain_text.h"
+
 #include <algorithm>
 
 namespace winterlarder::cli {
@@ -82,10 +84,7 @@ QString wrapped(const QString& text, const QString& lead) {
 }
 
 QString shown(const std::string& text) {
-    QString result = QString::fromStdString(text);
-    for (QChar& c : result)
-        if (c.category() == QChar::Other_Control) c = QLatin1Char('?');
-    return result;
+    return QString::fromStdString(book::visible(text));
 }
 
 } // namespace winterlarder::cli

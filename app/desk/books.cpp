@@ -54,6 +54,8 @@ QString whyReadOnly(const BookState& state) {
     case book::Access::AskedReadOnly: return MainWindow::tr("This book was opened for reading only.");
     case book::Access::MediumReadOnly: return MainWindow::tr("This book lies where nothing can be written, so it can only be read. Copy it to where it can be changed.");
     case book::Access::NewerVersion: return MainWindow::tr("A newer version of Winterlarder made this book; this one can only read it.");
+    case book::Access::DiskFull: return MainWindow::tr("The disk is full, so this book can only be read. Make room and try again.");
+    case book::Access::ManyNames: return MainWindow::tr("The file of this book has a second name (a hard link), so it can only be read: a change under one name could not be taken back under the other. Copy it, or remove the other name.");
     case book::Access::OpenElsewhere: break;
     }
     const auto& since = state.holder.since;

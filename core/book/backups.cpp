@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/backups.h"
 
+#include "book/file_problems.h"
 #include "book/guard.h"
 #include "book/lock.h"
+#include "book/temporary_file.h"
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Column.h>
@@ -50,7 +52,7 @@ Problem failed(const files::path& file, const std::string& why) {
 }
 
 void copyInto(SQLite::Database& book, const files::path& file) {
-    SQLite::Database copy(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    SQLite::Database copy(file.string(), SQLite::OPEN_READWRITE);
     SQLite::Backup backup(copy, book);
     backup.executeStep(-1);
 }
@@ -61,17 +63,21 @@ std::vector<std::string> faultsOfFile(const files::path& file) {
     return integrityFaults(copy);
 }
 
-void prune(const files::path& book) {
-    const auto backups = backupsOf(book);
-    for (std::size_t at = backupsKept; at < backups.size(); ++at) {
+void prune(const files::path& book, const files::path& made, Timestamp now) {
+    auto others = backupsOf(book);
+    std::erase_if(others, [&](const Backup& backup) { return backup.file == made; });
+    std::stable_partition(others.begin(), others.end(), [&](const Backup& backup) { return !isAhead(backup.at, now); });
+    for (std::size_t at = backupsKept - 1; at < others.size(); ++at) {
         std::error_code ignored; // one too many is no harm
-        files::remove(backups[at].file, ignored);
+        files::remove(others[at].file, ignored);
     }
 }
 
 } // namespace
 
-files::path backupFolderOf(const files::path& book) { return book.string() + "-backups"; }
+files::path backupFolderOf(const files::path& book) { return fileBehind(book).string() + "-backups"; }
+
+bool isAhead(Timestamp at, Timestamp now) { return at.seconds - now.seconds > 86400; }
 
 std::vector<Backup> backupsOf(const files::path& book) {
     std::vector<Backup> backups;
@@ -92,24 +98,19 @@ std::vector<Backup> backupsOf(const files::path& book) {
 
 Outcome<Backup> makeBackup(SQLite::Database& book, const files::path& file, Timestamp now) {
     const auto folder = backupFolderOf(file);
-    const auto unfinished = folder / "unfinished";
     try {
         files::create_directories(folder);
-        files::remove(unfinished);
-        copyInto(book, unfinished);
-        if (const auto faults = faultsOfFile(unfinished); !faults.empty()) {
-            files::remove(unfinished);
+        files::remove(folder / "unfinished");
+        TemporaryFile unfinished(folder / "unfinished");
+        copyInto(book, unfinished.path());
+        if (const auto faults = faultsOfFile(unfinished.path()); !faults.empty())
             return failed(file, "the copy is not sound (" + faults.front() + ")");
-        }
         const auto name = freeName(file, now);
-        files::rename(unfinished, name);
-        syncFolder(folder);
-        prune(file);
+        if (!unfinished.giveName(name)) return failed(file, "there is a file " + name.string());
+        prune(file, name, now);
         return Backup{name, now, files::file_size(name)};
     } catch (const std::exception& error) {
-        std::error_code ignored;
-        files::remove(unfinished, ignored);
-        return failed(file, error.what());
+        return failed(file, problemOf(error, file).detail);
     }
 }
 

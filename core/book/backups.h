@@ -16,7 +16,7 @@ namespace winterlarder::book {
 
 inline constexpr std::size_t backupsKept = 10;
 
-//! A copy of a book beside it, in the folder "BOOK-backups", named after its moment.
+//! A copy of a book beside it (beside the file, where the name is a symbolic link), in the folder "BOOK-backups", named after its moment.
 struct Backup {
     std::filesystem::path file;
     Timestamp at;
@@ -27,8 +27,12 @@ std::filesystem::path backupFolderOf(const std::filesystem::path& book);
 //! Newest first.
 std::vector<Backup> backupsOf(const std::filesystem::path& book);
 
+//! Whether the moment is more than a day after now: the clock was ahead then, or is behind now.
+bool isAhead(Timestamp at, Timestamp now);
+
 //! Copies the open book (SQLite's online backup), opens the copy again and checks its integrity, gives it its name only then, and
-//! removes the oldest beyond backupsKept. Tested: tests/book/backup_test.cpp.
+//! removes the oldest beyond backupsKept: never the one just made, and those dated ahead of now before all others, for their true
+//! age is not known. An "unfinished" copy in the folder, which a crash has left, is written over. Tested: tests/book/backup_test.cpp.
 Outcome<Backup> makeBackup(SQLite::Database& book, const std::filesystem::path& file, Timestamp now);
 
 //! Everything "PRAGMA integrity_check" finds; empty = sound.

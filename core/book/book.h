@@ -31,6 +31,8 @@ enum class Access {
     OpenElsewhere,  //!< see Book::holder
     MediumReadOnly, //!< the file or its folder cannot be written
     NewerVersion,   //!< made by a newer release
+    DiskFull,       //!< no room for the sign that the book is open
+    ManyNames,      //!< the file has more than one hard link, see BookLock
 };
 
 struct Opening {
@@ -51,7 +53,7 @@ struct Applied {
     std::optional<StepId> step;    //!< the step of the history it is part of; nothing when it changed nothing, or merged away
     std::vector<Touched> touched;  //!< each entry once; empty = nothing changed, nothing was recorded
     PutEntries inverse;            //!< applying it restores what was there
-    std::vector<std::string> notices; //!< done, but the keeper should know: the daily backup failed
+    std::vector<std::string> notices; //!< done, but the keeper should know: the daily backup failed, backups are dated ahead of now
 
     //! Id of the first entry of the type that was added.
     template <class Entry>
@@ -78,8 +80,9 @@ class Book {
 public:
     //! Makes a new book; a file of that name is never overwritten. `reference` must outlive the book.
     static Outcome<Book> create(const std::filesystem::path& file, const ReferenceData& reference, const Opening& opening);
-    //! Opens a book, migrating an older one (a backup is made first). Problems: no such file, not a book, holds what no book
-    //! holds, damaged (see book/salvage.h).
+    //! Opens a book, migrating an older one (a backup is made first). A change that a killed program left half done is taken back, also
+    //! where the book is only to be read. Problems: no such file, not a book, holds what no book holds, damaged (see
+    //! book/salvage.h), an interrupted change that cannot be taken back.
     static Outcome<Book> open(const std::filesystem::path& file, const ReferenceData& reference, const Opening& opening);
 
     Book(Book&&) noexcept;

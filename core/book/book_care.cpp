@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/book_inside.h"
+#include "book/temporary_file.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -32,24 +33,17 @@ Outcome<Backup> Book::backUp(Timestamp now) {
 }
 
 Outcome<bool> Book::copyTo(const files::path& copy) {
+    const auto taken = fileProblem(copy, "there is a file of that name", "choose another name");
     std::error_code unknown;
-    if (files::exists(copy, unknown))
-        return Problem{ProblemKind::File, {copy.string(), 0, 0}, "there is a file of that name", "choose another name"};
+    if (files::exists(copy, unknown)) return taken;
     return guarded<bool>(*inside_, [&]() -> Outcome<bool> {
-        const files::path unfinished = copy.string() + ".new";
-        files::remove(unfinished);
-        try {
-            inside_->store->withSchemaOpen([&] {
-                SQLite::Statement vacuum(inside_->store->database(), "VACUUM INTO ?");
-                vacuum.bind(1, files::absolute(unfinished).string());
-                vacuum.exec();
-            });
-            files::rename(unfinished, copy);
-        } catch (...) {
-            files::remove(unfinished, unknown);
-            throw;
-        }
-        syncFolder(copy.parent_path());
+        TemporaryFile unfinished(copy.string() + ".new");
+        inside_->store->withSchemaOpen([&] {
+            SQLite::Statement vacuum(inside_->store->database(), "VACUUM INTO ?");
+            vacuum.bind(1, files::absolute(unfinished.path()).string());
+            vacuum.exec();
+        });
+        if (!unfinished.giveName(copy)) return taken;
         return true;
     });
 }

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/book_inside.h"
 
+#include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
+#include <algorithm>
 #include <fmt/format.h>
 #include <map>
 
@@ -33,10 +36,29 @@ Problems faultsOf(const Limits& limits, const std::vector<Target>& targets) {
     for (const auto& target : targets) {
         if (!target.row) continue;
         const auto& table = tableOf(target.kind);
+        if (target.id < 1 || target.id > largestId)
+            problems.push_back({ProblemKind::Input, {}, fmt::format("{} {}: no entry has that number", table.singular, target.id),
+                                fmt::format("1 to {}", largestId)});
         for (auto problem : limits.faults(table, *target.row)) {
             problem.detail = fmt::format("{} {}: {}", table.singular, target.id, problem.detail);
             problems.push_back(std::move(problem));
         }
+    }
+    return problems;
+}
+
+//! Names that were in the book before stay, whatever they hold; new ones must be fit to be shown anywhere.
+Problems faultsOfNewNames(Store& store, const std::vector<Target>& targets) {
+    Problems problems;
+    for (const auto& target : targets) {
+        const auto& table = tableOf(target.kind);
+        const auto name = table.column("name");
+        if (!target.row || !name) continue;
+        auto problem = faultOfNewName(table.columns[*name], target.row->values[*name]);
+        const auto present = problem ? store.row(target.kind, target.id) : std::nullopt;
+        if (!problem || (present && present->values[*name] == target.row->values[*name])) continue;
+        problem->detail = fmt::format("{} {}: {}", table.singular, target.id, problem->detail);
+        problems.push_back(*std::move(problem));
     }
     return problems;
 }
@@ -100,14 +122,27 @@ Problem refusal(const Book& book) {
 //! The first edit of a day is preceded by a backup. That one cannot be made does not keep the keeper from writing.
 std::vector<std::string> backUpOnceADay(BookInside& inside, Timestamp now) {
     if (inside.lastBackup == now.date()) return {};
-    if (inside.store->number("SELECT count(*) FROM (SELECT 1 FROM steps LIMIT 1)") == 0) { // nothing was in it before
-        inside.lastBackup = now.date();
-        return {};
-    }
-    const auto backup = makeBackup(inside.store->database(), inside.file, now);
-    if (!backup) return {backup.problems().front().detail};
+    const auto backups = backupsOf(inside.file);
+    const bool made = std::any_of(backups.begin(), backups.end(), [&](const Backup& backup) { return backup.at.date() == now.date(); });
+    const bool wasEmpty = inside.store->number("SELECT count(*) FROM (SELECT 1 FROM steps LIMIT 1)") == 0;
+    if (!made && !wasEmpty)
+        if (const auto backup = makeBackup(inside.store->database(), inside.file, now); !backup) return {backup.problems().front().detail};
     inside.lastBackup = now.date();
     return {};
+}
+
+//! Said once, with the first edit after the clock went back to before the last one: backups made meanwhile have dates to come.
+std::optional<std::string> backupsAhead(BookInside& inside, Timestamp now) {
+    auto& last = inside.store->statement("SELECT at FROM steps ORDER BY id DESC LIMIT 1");
+    const auto at = last.executeStep() ? Timestamp::parse(last.getColumn(0).getString()) : std::nullopt;
+    last.reset();
+    if (!at || !isAhead(*at, now)) return std::nullopt;
+    const auto backups = backupsOf(inside.file);
+    const auto ahead = std::count_if(backups.begin(), backups.end(), [&](const Backup& backup) { return isAhead(backup.at, now); });
+    if (ahead == 0) return std::nullopt;
+    return fmt::format("{} of the backups are dated ahead of now, the last {}: the clock was ahead when they were made, or is behind now; new "
+                       "backups take their places first",
+                       ahead, backups.front().at.iso());
 }
 
 } // namespace
@@ -116,6 +151,7 @@ Outcome<Applied> carryOut(BookInside& inside, Timestamp now, const Targets& targ
     return guarded<Applied>(inside, [&]() -> Outcome<Applied> {
         auto& store = *inside.store;
         auto notices = backUpOnceADay(inside, now);
+        if (auto notice = backupsAhead(inside, now)) notices.push_back(*std::move(notice));
         SQLite::Transaction all(store.database(), SQLite::TransactionBehavior::IMMEDIATE);
         store.run("PRAGMA defer_foreign_keys = ON");
         const auto wanted = targets();
@@ -135,7 +171,13 @@ Outcome<Applied> Book::apply(const Edit& edit, Timestamp now, const std::string&
     if (!writable()) return refusal(*this);
     auto& store = *inside_->store;
     StoreReader reader(store);
-    return carryOut(*inside_, now, [&] { return targetsOf(edit, who, reader); },
+    return carryOut(*inside_, now,
+                    [&]() -> Outcome<std::vector<Target>> {
+                        auto targets = targetsOf(edit, who, reader);
+                        if (!targets) return targets;
+                        if (auto problems = faultsOfNewNames(store, *targets); !problems.empty()) return problems;
+                        return targets;
+                    },
                     [&](const std::vector<EntryChange>& changes) -> std::optional<StepId> {
                         if (changes.empty()) return std::nullopt;
                         return record(store, {now, who}, verbOf(edit), changes);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "book/book.h"
+#include "book/file_problems.h"
 #include "book/limits.h"
 #include "book/store.h"
 #include "support/require.h"
@@ -28,12 +29,9 @@ struct BookInside {
     Access access = Access::Writable;
     LockHolder holder;
     std::vector<std::string> notices;
-    std::optional<Date> lastBackup;
+    std::optional<Date> lastBackup; //!< a day that is known to have its backup, or to need none
     bool inTogether = false;
 };
-
-//! What a failure of the file means for the keeper.
-Problem problemOf(const std::exception& error, const std::filesystem::path& file);
 
 //! Runs work on the store; what it throws becomes a problem, and no read is left open.
 template <class Result>
@@ -45,7 +43,7 @@ Outcome<Result> guarded(BookInside& inside, const std::function<Outcome<Result>(
         throw;
     } catch (const std::exception& error) {
         inside.store->resetStatements();
-        return problemOf(error, inside.file);
+        return problemOf(error, inside.file, inside.store->systemError());
     }
 }
 

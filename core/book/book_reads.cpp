@@ -57,6 +57,7 @@ template <class Entry>
 void checkRows(BookInside& inside, std::vector<std::string>& faults) {
     const auto& table = tableOf(kindOf<Entry>);
     inside.store->each(kindOf<Entry>, [&](std::int64_t id, Row row) {
+        if (id < 1 || id > largestId) faults.push_back(fmt::format("{} {}: its number is not from 1 to {}", table.singular, id, largestId));
         const auto entry = entryOf<Entry>(id, row);
         if (!entry)
             for (const auto& problem : entry.problems()) faults.push_back(problem.detail);
@@ -68,6 +69,15 @@ void checkRows(BookInside& inside, std::vector<std::string>& faults) {
 template <class... Entries>
 void checkAllRows(BookInside& inside, std::vector<std::string>& faults, std::tuple<Entries...>*) {
     (checkRows<Entries>(inside, faults), ...);
+}
+
+//! Numbers of the history, and the counts from which SQLite would go on, where a stranger wrote what no book does.
+void checkNumbers(Store& store, std::vector<std::string>& faults) {
+    for (const auto& id : store.texts(fmt::format("SELECT id FROM steps WHERE id NOT BETWEEN 1 AND {}", largestId)))
+        faults.push_back(fmt::format("step {} of the history: its number is not from 1 to {}", id, largestId));
+    for (const auto& table : store.texts(fmt::format("SELECT name FROM sqlite_sequence WHERE typeof(seq) <> 'integer' OR seq NOT BETWEEN 0 AND {}",
+                                                     largestId)))
+        faults.push_back(fmt::format("{}: the count of numbers given is not from 0 to {}", table, largestId));
 }
 
 void checkHistory(Store& store, std::vector<std::string>& faults) {
@@ -189,6 +199,7 @@ Outcome<std::vector<std::string>> Book::check() {
         for (const auto& table : inside_->store->texts("PRAGMA foreign_key_check"))
             faults.push_back(fmt::format("an entry of {} refers to one that is not there", table));
         checkAllRows(*inside_, faults, static_cast<EntryTypes*>(nullptr));
+        checkNumbers(*inside_->store, faults);
         checkHistory(*inside_->store, faults);
         return faults;
     });

@@ -16,7 +16,6 @@ namespace winterlarder::book {
 namespace {
 
 namespace files = std::filesystem;
-constexpr std::uint32_t pageSize = 4096;
 constexpr std::int64_t mostIds = 2000000; //!< no keeper has more of one kind; a damaged number may say anything
 
 void putNumber(std::string& header, std::size_t at, std::uint32_t number, std::size_t bytes) {
@@ -26,10 +25,10 @@ void putNumber(std::string& header, std::size_t at, std::uint32_t number, std::s
 
 //! The first 100 bytes of a book of so many pages (https://sqlite.org/fileformat2.html section 1.3): UTF-8, rollback journal, no
 //! free pages.
-std::string soundHeader(std::uint32_t pages) {
+std::string soundHeader(std::uint32_t pages, std::uint32_t pageSize) {
     std::string header(100, '\0');
     header.replace(0, 16, std::string("SQLite format 3\0", 16));
-    putNumber(header, 16, pageSize, 2);
+    putNumber(header, 16, pageSize == 65536 ? 1 : pageSize, 2);
     header[18] = header[19] = 1;
     header[21] = 64;
     header[22] = header[23] = 32;
@@ -44,11 +43,11 @@ std::string soundHeader(std::uint32_t pages) {
     return header;
 }
 
-void writeHeader(const files::path& copy) {
+void writeHeader(const files::path& copy, std::uint32_t pageSize) {
     const auto pages = (files::file_size(copy) + pageSize - 1) / pageSize;
     files::resize_file(copy, pages * pageSize);
     std::fstream file(copy, std::ios::binary | std::ios::in | std::ios::out);
-    const auto header = soundHeader(static_cast<std::uint32_t>(pages));
+    const auto header = soundHeader(static_cast<std::uint32_t>(pages), pageSize);
     file.write(header.data(), static_cast<std::streamsize>(header.size()));
     if (!file.flush()) throw std::runtime_error("the copy for salvage cannot be written");
 }
@@ -105,8 +104,8 @@ std::string runs(const std::vector<std::int64_t>& numbers) {
 
 } // namespace
 
-DamagedFile::DamagedFile(const files::path& copy, const std::vector<SchemaPart>& schema) {
-    writeHeader(copy);
+DamagedFile::DamagedFile(const files::path& copy, std::uint32_t pageSize, const std::vector<SchemaPart>& schema) {
+    writeHeader(copy, pageSize);
     putSchemaRight(*openBroken(copy), schema);
     database_ = openBroken(copy);
 }

@@ -26,9 +26,9 @@ struct ReadRows {
 
 class DamagedFile {
 public:
-    //! Opens a copy of a damaged book, which is changed: its header is written anew (a book's is always the same but for its size)
-    //! and its schema is put right where SQLite can still change it. Throws std::exception where that fails.
-    DamagedFile(const std::filesystem::path& copy, const std::vector<SchemaPart>& schema);
+    //! Opens a copy of a damaged book, which is changed: its header is written anew (a book's is always the same but for its size and that
+    //! of its pages) and its schema is put right where SQLite can still change it. Throws std::exception where that fails.
+    DamagedFile(const std::filesystem::path& copy, std::uint32_t pageSize, const std::vector<SchemaPart>& schema);
     ~DamagedFile();
 
     //! Everything of the kind: all at once where the table is sound, number by number where it is not.

@@ -136,13 +136,14 @@ std::optional<StepId> merge(Store& store, const Step& last, const Signature& sig
 StepId newStep(Store& store, const Signature& signature, const std::string& verb) {
     auto& abandon = store.statement("UPDATE steps SET state = 'abandoned' WHERE state = 'undone'");
     abandon.exec();
-    auto& add = store.statement("INSERT INTO steps (at, who, verb, state) VALUES (?, ?, ?, 'done')");
-    add.bind(1, signature.now.iso());
-    add.bind(2, signature.who);
-    add.bind(3, verb);
+    const StepId id{store.lastStep() + 1};
+    auto& add = store.statement("INSERT INTO steps (id, at, who, verb, state) VALUES (?, ?, ?, ?, 'done')");
+    add.bind(1, id.number);
+    add.bind(2, signature.now.iso());
+    add.bind(3, signature.who);
+    add.bind(4, verb);
     add.exec();
-    auto& id = store.statement("SELECT max(id) FROM steps");
-    return firstId(id).value();
+    return id;
 }
 
 void setState(Store& store, StepId id, bool done, const Signature& signature) {

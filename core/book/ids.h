@@ -50,6 +50,9 @@ using SightingId = Id<Sighting>;
 using WeatherLogId = Id<WeatherLog>;
 using StepId = Id<Step>; //!< a step of the history
 
+//! The largest number an entry may have, 2^53 - 1: the largest that JSON, and every program that reads it, keeps exactly.
+inline constexpr std::int64_t largestId = 9007199254740991;
+
 //! Every kind of entry; what an entry refers to stands before it.
 enum class Kind {
     Yard, Colony, Move, Fate, Housing, Look, Weighing, Feed, Harvest, Treatment, Manipulation, ActedAdvice, PlannedVisit,

@@ -48,24 +48,6 @@ std::optional<Problem> formFault(const Column& column, const Value& value, const
     return wrong(column, shown, form);
 }
 
-bool continues(unsigned char byte) { return (byte & 0xC0) == 0x80; }
-
-//! Bytes of the well-formed sequence at the start of the text; 0 where there is none.
-std::size_t sequence(std::string_view text) {
-    const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(text[at]); };
-    const auto first = byte(0);
-    if (first < 0x80) return first == 0 ? 0 : 1;
-    const std::size_t length = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
-    if (first < 0xC2 || first > 0xF4 || text.size() < length) return 0;
-    for (std::size_t at = 1; at < length; ++at)
-        if (!continues(byte(at))) return 0;
-    if (first == 0xE0 && byte(1) < 0xA0) return 0;
-    if (first == 0xED && byte(1) > 0x9F) return 0; // surrogates
-    if (first == 0xF0 && byte(1) < 0x90) return 0;
-    if (first == 0xF4 && byte(1) > 0x8F) return 0;
-    return length;
-}
-
 void mustAgree(const Column& column, const FieldLimits& limits) {
     require(column.choices.empty() || column.choices == limits.choices, "{} allows {} in fields.csv and {} in the book",
             column.field, limits.choices, column.choices);
@@ -78,18 +60,11 @@ TextLength textLength(const Column& column) {
     return {0, limits::textCharacters};
 }
 
-bool isText(std::string_view text) {
-    while (!text.empty()) {
-        const auto length = sequence(text);
-        if (length == 0) return false;
-        text.remove_prefix(length);
-    }
-    return true;
-}
-
-std::size_t characters(std::string_view text) {
-    return static_cast<std::size_t>(
-        std::count_if(text.begin(), text.end(), [](char byte) { return !continues(static_cast<unsigned char>(byte)); }));
+std::optional<Problem> faultOfNewName(const Column& column, const Value& value) {
+    const auto* text = std::get_if<std::string>(&value);
+    if (column.name != "name" || !text) return std::nullopt;
+    if (const auto fault = faultOfName(*text)) return wrong(column, *fault, "one line of letters, digits, blanks and signs");
+    return std::nullopt;
 }
 
 Limits::Limits(const std::vector<FieldLimits>& fields) {
@@ -105,6 +80,7 @@ const FieldLimits& Limits::of(const Column& column) const {
     static const FieldLimits reference = [] {
         FieldLimits limits;
         limits.minimum = 1;
+        limits.maximum = static_cast<double>(largestId);
         return limits;
     }();
     if (column.refersTo) return reference;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "book/plain_text.h"
 #include "book/row.h"
 #include "reference/reference.h"
 #include "support/outcome.h"
@@ -45,9 +46,8 @@ struct TextLength {
 };
 TextLength textLength(const Column& column);
 
-//! True for well-formed UTF-8 without zero bytes.
-bool isText(std::string_view text);
-//! Number of characters (code points) of well-formed UTF-8.
-std::size_t characters(std::string_view text);
+//! What is wrong with a value as the name of a yard or colony that is new or changed (book/plain_text.h); nothing for other columns.
+//! Not part of faults(): books of older releases may hold such names, and keep them.
+std::optional<Problem> faultOfNewName(const Column& column, const Value& value);
 
 } // namespace winterlarder::book

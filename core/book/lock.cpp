@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/lock.h"
 
-#include <algorithm>
+#include "book/file_problems.h"
+#include "book/plain_text.h"
+
 #include <array>
+#include <cerrno>
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <sstream>
@@ -14,9 +17,10 @@
 namespace winterlarder::book {
 namespace {
 
-std::string oneLine(std::string text) {
-    std::replace_if(text.begin(), text.end(), [](char sign) { return static_cast<unsigned char>(sign) < 0x20; }, ' ');
-    return text.substr(0, 200);
+std::string oneLine(const std::string& text) {
+    auto line = visible(text).substr(0, 200);
+    while (!isText(line)) line.pop_back(); // no half a character
+    return line;
 }
 
 std::string textOf(int descriptor) {
@@ -32,6 +36,8 @@ LockHolder holderOf(const std::string& text) {
     std::getline(lines, holder.who);
     std::getline(lines, holder.machine);
     std::getline(lines, since);
+    holder.who = oneLine(holder.who);
+    holder.machine = oneLine(holder.machine);
     holder.since = Timestamp::parse(since);
     return holder;
 }
@@ -49,15 +55,36 @@ bool sign(int descriptor, const Opener& opener) {
            ::pwrite(descriptor, text.data(), text.size(), 0) == static_cast<ssize_t>(text.size());
 }
 
+BookLock::Failure failureOf(int systemError) {
+    return isDiskFull(systemError) ? BookLock::Failure::DiskFull : BookLock::Failure::CannotWrite;
+}
+
 } // namespace
 
-std::filesystem::path lockFileOf(const std::filesystem::path& book) { return book.string() + ".lock"; }
+std::string saidOf(const LockHolder& holder) {
+    return fmt::format("by {}{}{}", holder.who.empty() ? "somebody" : holder.who, holder.machine.empty() ? "" : " on " + holder.machine,
+                       holder.since ? " since " + holder.since->iso() : "");
+}
+
+std::filesystem::path fileBehind(const std::filesystem::path& book) {
+    std::error_code unknown;
+    auto file = std::filesystem::weakly_canonical(std::filesystem::absolute(book), unknown);
+    return unknown ? std::filesystem::absolute(book) : file;
+}
+
+bool hasManyNames(const std::filesystem::path& book) {
+    std::error_code unknown;
+    const auto names = std::filesystem::hard_link_count(book, unknown);
+    return !unknown && names > 1;
+}
+
+std::filesystem::path lockFileOf(const std::filesystem::path& book) { return fileBehind(book).string() + ".lock"; }
 
 BookLock::Attempt BookLock::take(const std::filesystem::path& book, const Opener& opener, bool takeOver) {
     const auto file = lockFileOf(book);
     for (int attempt = 0; attempt < 100; ++attempt) {
         const int descriptor = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0644);
-        if (descriptor < 0) return {std::nullopt, Failure::CannotWrite, {}};
+        if (descriptor < 0) return {std::nullopt, failureOf(errno), {}};
         BookLock lock(file, descriptor);
         if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
             const auto holder = holderOf(textOf(descriptor));
@@ -73,7 +100,7 @@ BookLock::Attempt BookLock::take(const std::filesystem::path& book, const Opener
             ::close(std::exchange(lock.descriptor_, -1)); // the other machine's sign stays
             return {std::nullopt, Failure::Held, left};
         }
-        if (!sign(descriptor, opener)) return {std::nullopt, Failure::CannotWrite, {}};
+        if (!sign(descriptor, opener)) return {std::nullopt, failureOf(errno), {}};
         return {std::move(lock), std::nullopt, {}};
     }
     return {std::nullopt, Failure::CannotWrite, {}};
@@ -92,14 +119,6 @@ BookLock::~BookLock() {
     if (descriptor_ < 0) return;
     ::unlink(file_.c_str());
     ::close(descriptor_);
-}
-
-bool syncFolder(const std::filesystem::path& folder) {
-    const int descriptor = ::open(folder.empty() ? "." : folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (descriptor < 0) return false;
-    const bool synced = ::fsync(descriptor) == 0;
-    ::close(descriptor);
-    return synced;
 }
 
 } // namespace winterlarder::book

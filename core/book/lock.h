@@ -17,7 +17,7 @@ struct Opener {
     Timestamp now;
 };
 
-//! Who has a book open for writing.
+//! Who has a book open for writing; texts a stranger may have written, made harmless to show (book/plain_text.h).
 struct LockHolder {
     std::string who;
     std::string machine;
@@ -28,10 +28,12 @@ struct LockHolder {
 //! The sign that a book is open for writing: a small file beside it, "BOOK.lock", that says by whom and since when. On one machine the
 //! system holds a lock on it that ends with the program, however it ends, so a killed program's sign is simply taken over. A sign
 //! left by another machine (a synced or network folder) cannot be proved stale and counts until somebody says it is.
-//! Tested: tests/book/access_test.cpp.
+//! The lock is the file's, not the name's: every symbolic link leads to one sign, one journal and one folder of backups. Hard links
+//! cannot be followed that way (a change interrupted under one name is not taken back under the other), so a book
+//! with more than one of them is only read (Access::ManyNames). Tested: tests/book/access_test.cpp.
 class BookLock {
 public:
-    enum class Failure { Held, CannotWrite };
+    enum class Failure { Held, CannotWrite, DiskFull };
     struct Attempt;
 
     //! Tries to take the lock of the book. `takeOver`: a sign of another machine is known to be stale.
@@ -54,9 +56,14 @@ struct BookLock::Attempt {
     LockHolder holder; //!< where it is held; what its sign says
 };
 
-std::filesystem::path lockFileOf(const std::filesystem::path& book);
+//! "by Ada on the laptop since 2026-09-12T08:00:00Z", as far as it is known.
+std::string saidOf(const LockHolder& holder);
 
-//! Makes a rename or a new file in the folder last (fsync); false where the system cannot.
-bool syncFolder(const std::filesystem::path& folder);
+//! The file a name of a book leads to through symbolic links, as an absolute path.
+std::filesystem::path fileBehind(const std::filesystem::path& book);
+//! Whether the file has more than one hard link.
+bool hasManyNames(const std::filesystem::path& book);
+
+std::filesystem::path lockFileOf(const std::filesystem::path& book);
 
 } // namespace winterlarder::book

@@ -2,8 +2,11 @@
 #include "book/salvage.h"
 
 #include "book/damaged_file.h"
-#include "book/limits.h"
 #include "book/entry_rows.h"
+#include "book/file_problems.h"
+#include "book/limits.h"
+#include "book/raw_file.h"
+#include "book/temporary_file.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -15,26 +18,18 @@ namespace {
 
 namespace files = std::filesystem;
 
-//! A copy of a file that goes with its owner.
-class TemporaryCopy {
+//! A copy of a damaged book, with the journal beside it, to be read and changed.
+class WorkingCopy {
 public:
-    TemporaryCopy(const files::path& original, files::path copy) : copy_(std::move(copy)) {
-        files::copy_file(original, copy_, files::copy_options::overwrite_existing);
-        const files::path journal = original.string() + "-journal";
-        if (files::exists(journal)) files::copy_file(journal, copy_.string() + "-journal", files::copy_options::overwrite_existing);
-        files::permissions(copy_, files::perms::owner_read | files::perms::owner_write);
+    WorkingCopy(const RawFile& original, const files::path& originalPath, const files::path& wanted) : copy_(wanted) {
+        copySparse(original, copy_.path());
+        const files::path journal = originalPath.string() + "-journal";
+        if (files::exists(journal)) files::copy_file(journal, copy_.path().string() + "-journal");
     }
-    ~TemporaryCopy() {
-        std::error_code ignored;
-        files::remove(copy_, ignored);
-        files::remove(copy_.string() + "-journal", ignored);
-    }
-    TemporaryCopy(const TemporaryCopy&) = delete;
-    TemporaryCopy& operator=(const TemporaryCopy&) = delete;
-    const files::path& path() const { return copy_; }
+    const files::path& path() const { return copy_.path(); }
 
 private:
-    files::path copy_;
+    TemporaryFile copy_;
 };
 
 //! Makes a set of targets that belong together out of what could be read.
@@ -45,7 +40,7 @@ public:
     void take(const Table& table, ReadRows read) {
         lost.insert(lost.end(), read.lost.begin(), read.lost.end());
         for (auto& [id, row] : read.rows)
-            if (isSound(table, id, row)) keep(table, id, std::move(row));
+            if (isSound(table, id, row)) keep(table, id, withFitName(table, id, std::move(row)));
     }
 
     std::vector<Target> targets;
@@ -55,9 +50,20 @@ private:
     bool isSound(const Table& table, std::int64_t id, const Row& row) {
         const auto faults = limits_.faults(table, row);
         for (const auto& fault : faults) lost.push_back(fmt::format("{} {}: {}", table.singular, id, fault.detail));
-        if (id > 0 && faults.empty()) return true;
+        if (id >= 1 && id <= largestId && faults.empty()) return true;
         lost.push_back(fmt::format("{} {} is lost", table.singular, id));
         return false;
+    }
+
+    //! A name no new entry may have is kept as it is shown.
+    Row withFitName(const Table& table, std::int64_t id, Row row) {
+        const auto name = table.column("name");
+        if (!name || !faultOfNewName(table.columns[*name], row.values[*name])) return row;
+        auto& text = std::get<std::string>(row.values[*name]);
+        text = faultOfName(visible(text)) ? fmt::format("{} {}", table.singular, id) : visible(text);
+        if (characters(text) > static_cast<std::size_t>(textLength(table.columns[*name]).most)) text = fmt::format("{} {}", table.singular, id);
+        lost.push_back(fmt::format("{} {}: its name was not fit to be shown; it is now \"{}\"", table.singular, id, text));
+        return row;
     }
 
     void keep(const Table& table, std::int64_t id, Row row) {
@@ -78,7 +84,7 @@ private:
 
     //! Stands something in for a lost yard or colony that entries cannot be without.
     bool replace(Kind kind, std::int64_t id, const Column& column) {
-        if (!column.required || id <= 0) return false;
+        if (!column.required || id < 1 || id > largestId) return false;
         if (kind == Kind::Yard) {
             Yard yard;
             yard.name = fmt::format("lost yard {}", id);
@@ -123,13 +129,15 @@ Outcome<Salvaged> salvage(const files::path& damaged, const files::path& newBook
     const Limits limits(reference.fields);
     Sorting sorting(limits);
     try {
-        const TemporaryCopy copy(damaged, newBook.string() + ".salvage");
-        DamagedFile file(copy.path(), schemaOf(limits));
+        const RawFile original(damaged);
+        if (!holdsTables(original)) return failed("it holds no table of a book");
+        const WorkingCopy copy(original, damaged, newBook.string() + ".salvage");
+        DamagedFile file(copy.path(), pageSizeOf(original), schemaOf(limits));
         for (const auto& table : tables()) sorting.take(table, file.read(table));
     } catch (const ContractViolation&) {
         throw;
     } catch (const std::exception& error) {
-        return failed(error.what());
+        return failed(problemOf(error, damaged).detail);
     }
     if (sorting.targets.empty()) return failed("no entry can be read");
     auto book = Book::create(newBook, reference, {opener, false, false});

@@ -15,7 +15,7 @@ struct Salvaged {
     std::vector<std::string> lost;
 };
 
-//! Reads what can be read of a damaged book into a new one. The damaged file is copied first and never touched. Values outside their
+//! Reads what can be read of a damaged book into a new one. The damaged file is judged, then copied, and never touched. Values outside their
 //! limits and entries on unreadable pages are lost and listed; a colony whose yard is lost, or records whose colony is lost, are
 //! kept under a yard or colony named "lost yard N", "lost colony N". The new book's history begins with the salvage, which
 //! can be undone like any step; the history of edits stays behind.

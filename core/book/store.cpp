@@ -113,6 +113,8 @@ void Store::run(const std::string& sql) { database_->exec(sql); }
 
 bool Store::readOnly() const { return sqlite3_db_readonly(database_->getHandle(), "main") == 1; }
 
+int Store::systemError() const { return sqlite3_system_errno(database_->getHandle()); }
+
 void Store::closeSchema() { allowRowsOnly(*database_, true); }
 
 void Store::withSchemaOpen(const std::function<void()>& work) {
@@ -184,14 +186,30 @@ bool Store::exists(Kind kind, std::int64_t id) {
     return !numbers(one).empty();
 }
 
-std::int64_t Store::lastId(Kind kind) {
-    const auto& name = tableOf(kind).name;
-    auto& given = statement("SELECT max(seq) FROM sqlite_sequence WHERE name = ?");
-    given.bind(1, name);
-    const auto first = numbers(given);
-    const auto second = numbers(statement(fmt::format("SELECT max(id) FROM {}", quotedName(name))));
-    return std::max(first.empty() ? 0 : first[0], second.empty() ? 0 : second[0]);
+std::int64_t Store::lastNumber(const std::string& table, const std::string& allGiven) {
+    constexpr std::int64_t room = std::int64_t{1} << 32; // what may be added to a book before its numbers end
+    const auto largest = [&](const std::string& sql) {
+        const auto found = numbers(statement(sql));
+        return found.empty() ? 0 : found[0];
+    };
+    const auto given = largest(fmt::format("SELECT max(seq) FROM sqlite_sequence WHERE name = '{}'", table));
+    const auto present = largest(fmt::format("SELECT max(id) FROM {}", quotedName(table)));
+    if (std::max(given, present) <= largestId - room) return std::max({std::int64_t{0}, given, present});
+    auto above = largestId;
+    for (const auto one : numbers(statement(fmt::format("SELECT id FROM ({}) WHERE id BETWEEN 1 AND {} ORDER BY id DESC", allGiven, largestId)))) {
+        if (above - one > room) return one;
+        above = one;
+    }
+    return 0;
 }
+
+std::int64_t Store::lastId(Kind kind) {
+    const auto& table = tableOf(kind);
+    return lastNumber(table.name, fmt::format("SELECT id FROM {} UNION SELECT entry FROM step_changes WHERE kind = '{}'", quotedName(table.name),
+                                              table.singular));
+}
+
+std::int64_t Store::lastStep() { return lastNumber("steps", "SELECT id FROM steps UNION SELECT step FROM step_changes"); }
 
 void Store::each(Kind kind, const std::function<void(std::int64_t, Row)>& visit) {
     const auto& table = tableOf(kind);

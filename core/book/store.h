@@ -45,6 +45,8 @@ public:
     void run(const std::string& sql);
 
     bool readOnly() const;
+    //! The system's error behind the last one of this connection; 0 = none.
+    int systemError() const;
     //! From now on only reading and changing rows; until then the schema may be made.
     void closeSchema();
     //! Runs something that needs the schema open (migration, VACUUM INTO).
@@ -60,7 +62,10 @@ public:
     std::vector<std::int64_t> idsOf(Kind kind, std::int64_t colony); //!< by date, then id
     std::vector<std::int64_t> referring(Kind kind, const std::string& column, std::int64_t to);
     bool exists(Kind kind, std::int64_t id);
-    std::int64_t lastId(Kind kind); //!< the largest ever given; 0 = none
+    //! The number new entries of the kind are counted on from: the largest ever given, 0 = none. Numbers so near largestId that counting
+    //! on from them would end are passed over, and so are those beyond it that a stranger wrote; none is ever given twice.
+    std::int64_t lastId(Kind kind);
+    std::int64_t lastStep(); //!< the same for steps of the history
     //! Every row of a kind by id, lists included, in one pass.
     void each(Kind kind, const std::function<void(std::int64_t, Row)>& visit);
 
@@ -71,6 +76,7 @@ public:
 private:
     Store();
     void watchWork();
+    std::int64_t lastNumber(const std::string& table, const std::string& allGiven);
     std::vector<std::vector<Values>> lists(const Table& table, std::int64_t id);
     void insertItems(const ListTable& list, std::int64_t owner, const std::vector<Values>& items);
     static int countWork(void* store);

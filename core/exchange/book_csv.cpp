@@ -15,11 +15,14 @@ namespace winterlarder::exchange {
 namespace {
 
 using book::Column;
+using book::ColumnType;
 using book::Kind;
 using book::Row;
 using book::Table;
 using book::Value;
 using book::Values;
+
+constexpr std::int64_t farAbove = std::int64_t{1} << 32;
 
 //! The table of an entry, or of a list of one.
 struct Named {
@@ -54,6 +57,17 @@ std::string cell(const std::string& text) {
     return quoted + "\"";
 }
 
+//! Whether a spreadsheet would take the text for a formula, or would once its apostrophes were taken away.
+bool needsGuard(std::string_view text) {
+    const auto first = text.find_first_not_of('\'');
+    return first != text.npos && std::string_view("=+-@\t\r\n").find(text[first]) != std::string_view::npos;
+}
+
+std::string guarded(std::string text) { return needsGuard(text) ? "'" + text : text; }
+
+//! What the text was before it was guarded.
+std::string withoutGuard(const std::string& text) { return text.starts_with('\'') && needsGuard(text) ? text.substr(1) : text; }
+
 std::string line(std::vector<std::string> cells) {
     std::string text;
     for (const auto& one : cells) {
@@ -67,7 +81,8 @@ std::vector<std::string> cellsOf(const std::vector<Column>& columns, const Value
     std::vector<std::string> cells;
     for (std::size_t at = 0; at < columns.size(); ++at) {
         const auto* to = std::get_if<std::int64_t>(&values[at]);
-        cells.push_back(columns[at].refersTo && to ? references.textOf(*columns[at].refersTo, *to) : textOfValue(columns[at], values[at]));
+        if (columns[at].refersTo && to) cells.push_back(guarded(references.textOf(*columns[at].refersTo, *to)));
+        else cells.push_back(columns[at].type == ColumnType::Text ? guarded(textOfValue(columns[at], values[at])) : textOfValue(columns[at], values[at]));
     }
     return cells;
 }
@@ -138,9 +153,8 @@ private:
         if (!key_) return 0;
         const auto& at = csv_.cell(row, *key_);
         if (at.text.empty()) return 0;
-        const auto number = CsvReferences::numberOf(at.text);
-        if (number && *number > 0) return *number;
-        fault(at, fmt::format("{} is not a number of an entry", inQuotes(at.text)), "a whole number from 1");
+        if (const auto id = CsvReferences::idOf(at.text)) return *id;
+        fault(at, fmt::format("{} is not a number of an entry", inQuotes(at.text)), fmt::format("a whole number from 1 to {}", book::largestId));
         return 0;
     }
 
@@ -148,18 +162,18 @@ private:
     std::int64_t ownerAt(const CsvCell& at) const {
         if (const auto number = CsvReferences::numberOf(at.text)) return *number;
         if (at.text.empty()) return 0;
-        const auto named = references_.find(named_.table->kind, at.text);
+        const auto named = references_.find(named_.table->kind, withoutGuard(at.text));
         return named ? *named : 0;
     }
 
     Value valueAt(const Column& column, const CsvCell& at) {
         if (column.refersTo && !at.text.empty()) {
-            const auto to = references_.find(*column.refersTo, at.text);
+            const auto to = references_.find(*column.refersTo, withoutGuard(at.text));
             if (to) return *to;
             fault(at, to.problems().front().detail, to.problems().front().remedy);
             return {};
         }
-        auto value = valueOfText(column, at.text);
+        auto value = valueOfText(column, column.type == ColumnType::Text ? withoutGuard(at.text) : at.text);
         if (!value) {
             fault(at, fmt::format("{} is {}", column.header, inQuotes(at.text)), formOf(column));
             return {};
@@ -169,11 +183,19 @@ private:
         return std::move(*value);
     }
 
+    //! A name that is there already may stay; a new one must be fit to be shown.
+    void put(const Column& column, const CsvCell& at, Value& value) {
+        auto read = valueAt(column, at);
+        if (read != value)
+            if (const auto problem = book::faultOfNewName(column, read)) fault(at, problem->detail, problem->remedy);
+        value = std::move(read);
+    }
+
     //! Lays the cells of a line over values that hold where the file has no column.
     void read(std::size_t row, Values& values, bool isNew) {
         const auto& columns = named_.columns();
         for (std::size_t at = 0; at < columns.size(); ++at) {
-            if (at_[at]) values[at] = valueAt(columns[at], csv_.cell(row, *at_[at]));
+            if (at_[at]) put(columns[at], csv_.cell(row, *at_[at]), values[at]);
             else if (isNew && mustBeGiven(columns[at], limits_)) fault(csv_.cell(row, std::size_t{0}), fmt::format("{} is missing", columns[at].header), formOf(columns[at]));
         }
     }
@@ -224,7 +246,9 @@ private:
             problems_ = next.problems();
             return;
         }
-        auto number = std::max(*next, ids.empty() ? 0 : *ids.rbegin() + 1);
+        auto number = *next;
+        for (const auto id : ids) // ascending; what lies far above the others is passed over, so that numbers do not end
+            if (id >= number && id - number < farAbove) number = id + 1;
         for (auto& target : preview_.edit.targets)
             if (target.id == 0) target.id = number++;
     }

@@ -11,6 +11,8 @@
 //! CSV both ways for every kind of entry, and for the combs, boxes and photographs that belong to one. Header names are those of
 //! shared/fields.csv ("weighings.gross_kg"; reading takes "gross_kg" as well), UTF-8, decimal points, ISO dates, whatever the locale.
 //! A colony or yard is named; "#7" is the one of number 7, which is also written where a name is there twice.
+//! Text that a spreadsheet would take for a formula (its first sign =, +, -, @, a tab or a line break) is written with an apostrophe before
+//! it, which reading takes away again, so that what goes out comes back the same; numbers are never touched.
 namespace winterlarder::exchange {
 
 //! Every table that can be written and read: "yards", "looks", "look_combs", ...

@@ -38,7 +38,7 @@ Outcome<std::int64_t> CsvReferences::find(book::Kind kind, const std::string& te
     const auto what = book::tableOf(kind).singular;
     const auto* names = namesOf(kind);
     if (!names || text.front() == '#') {
-        if (const auto number = numberOf(text); number && *number > 0) return *number;
+        if (const auto id = idOf(text)) return *id;
         return Problem{ProblemKind::Input, {}, fmt::format("\"{}\" is no number of a {}", text, what), "such as #7"};
     }
     const auto count = names->ids.count(text);
@@ -53,6 +53,11 @@ std::optional<std::int64_t> CsvReferences::numberOf(std::string_view text) {
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     if (text.empty() || error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
     return number;
+}
+
+std::optional<std::int64_t> CsvReferences::idOf(std::string_view text) {
+    const auto number = numberOf(text);
+    return number && *number >= 1 && *number <= book::largestId ? number : std::nullopt;
 }
 
 } // namespace winterlarder::exchange

@@ -21,6 +21,8 @@ public:
 
     //! "#12" or "12".
     static std::optional<std::int64_t> numberOf(std::string_view text);
+    //! The same, where it is a number an entry can have.
+    static std::optional<std::int64_t> idOf(std::string_view text);
 
 private:
     struct Names {

@@ -29,7 +29,7 @@ void addValues(Json& object, const std::vector<Column>& columns, const Values& v
 
 Json jsonOfEntry(const Table& table, std::int64_t id, const Row& row) {
     auto entry = Json::object();
-    entry.add("id", static_cast<double>(id));
+    entry.add("id", jsonOfWhole(id));
     addValues(entry, table.columns, row.values);
     for (std::size_t list = 0; list < table.lists.size(); ++list) {
         if (row.lists[list].empty()) continue;
@@ -142,7 +142,9 @@ private:
             fault(found->value.position, fmt::format("\"{}\" is {}", column.name, name(found->value.kind)), formOf(column));
             return {};
         }
-        if (auto problem = limits_.fault(column, *value)) fault(found->value.position, problem->detail, problem->remedy);
+        auto problem = limits_.fault(column, *value);
+        if (!problem) problem = book::faultOfNewName(column, *value);
+        if (problem) fault(found->value.position, problem->detail, problem->remedy);
         return std::move(*value);
     }
 

@@ -74,7 +74,7 @@ Json listOf(Json items) { return typed("array").add("items", std::move(items)); 
 
 Json entrySchema(const book::Table& table, const book::Limits& limits) {
     ObjectSchema entry;
-    entry.add("id", typed("integer").add("minimum", 1), true);
+    entry.add("id", typed("integer").add("minimum", 1).add("maximum", jsonOfWhole(book::largestId)), true);
     entry.add(table.columns, limits);
     for (const auto& list : table.lists) {
         ObjectSchema item;

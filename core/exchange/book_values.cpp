@@ -92,7 +92,11 @@ Json jsonOfValue(const book::Column& column, const Value& value) {
     const auto* whole = std::get_if<std::int64_t>(&value);
     if (!whole) return nullptr;
     if (column.type == ColumnType::Flag) return *whole == 1;
-    return static_cast<double>(*whole);
+    return jsonOfWhole(*whole);
+}
+
+Json jsonOfWhole(std::int64_t number) {
+    return number < 0 ? Json(static_cast<double>(number)) : Json(static_cast<std::uint64_t>(number));
 }
 
 std::string formOf(const book::Column& column) {

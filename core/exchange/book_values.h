@@ -26,6 +26,8 @@ std::string textOfValue(const book::Column& column, const book::Value& value);
 //! The same for JSON: numbers, true and false, texts; null is nothing.
 std::optional<book::Value> valueOfJson(const book::Column& column, const JsonValue& value);
 Json jsonOfValue(const book::Column& column, const book::Value& value);
+//! A whole number with all its digits, also beyond what the program itself would read again.
+Json jsonOfWhole(std::int64_t number);
 
 //! What would be right: "a whole number", "true or false", ...
 std::string formOf(const book::Column& column);

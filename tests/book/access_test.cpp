@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/furnished_book.h"
+#include "support/odd_books.h"
+#include "support/system_calls.h"
 
 #include <SQLiteCpp/Database.h>
-#include <cstdlib>
 #include <gmock/gmock.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -78,29 +79,14 @@ TEST(Access, AskedForReadingOnlyItLeavesNoTrace) {
 }
 
 TEST(Access, WhereNothingCanBeWrittenItIsReadOnly) {
-    if (::geteuid() == 0) { // root may write anywhere: do it as somebody else
-        BookFolder folder;
-        { newBook(folder / "a.larder"); }
-        files::permissions(folder / "a.larder", files::perms(0444));
-        files::permissions(folder.path(), files::perms(0555));
-        const pid_t child = ::fork();
-        if (child == 0) {
-            if (::setuid(65534) != 0) ::_exit(1);
-            auto book = Book::open(folder / "a.larder", shipped(), opening());
-            const bool right = book && book->access() == Access::MediumReadOnly && !book->apply(SingleEdit(AddYard{orchard()}), morning, "Ada");
-            ::_exit(right ? 0 : 2);
-        }
-        int status = 0;
-        ::waitpid(child, &status, 0);
-        EXPECT_EQ(WEXITSTATUS(status), 0);
-        return;
-    }
     BookFolder folder;
     { newBook(folder / "a.larder"); }
+    files::permissions(folder / "a.larder", files::perms(0444));
     files::permissions(folder.path(), files::perms(0555));
-    auto book = openBook(folder / "a.larder");
-    EXPECT_EQ(book.access(), Access::MediumReadOnly);
-    EXPECT_FALSE(book.apply(SingleEdit(AddYard{orchard()}), morning, "Ada"));
+    EXPECT_TRUE(asBoundUser([&] {
+        auto book = openBook(folder / "a.larder");
+        return book.access() == Access::MediumReadOnly && !book.apply(SingleEdit(AddYard{orchard()}), morning, "Ada");
+    }));
 }
 
 TEST(Access, ABookOfANewerReleaseIsOnlyRead) {
@@ -162,6 +148,122 @@ TEST(Access, WhatABookDoesNotHoldIsRefused) {
         ASSERT_FALSE(opened) << surprise;
         EXPECT_THAT(opened.problems().at(0).detail, testing::StartsWith("this is not a book this program made")) << surprise;
     }
+}
+
+TEST(Access, EverySymbolicLinkLeadsToOneLockAndOneFolderOfBackups) {
+    BookFolder folder;
+    files::create_directory(folder / "elsewhere");
+    {
+        auto book = newBook(folder / "a.larder");
+        edit(book, AddYard{orchard()});
+    }
+    files::create_symlink(folder / "a.larder", folder / "elsewhere" / "link.larder");
+    files::create_directory_symlink(folder.path(), folder / "elsewhere" / "again");
+    const auto link = folder / "elsewhere" / "link.larder", again = folder / "elsewhere" / "again" / "a.larder";
+    for (const auto& name : {link, again}) {
+        EXPECT_EQ(lockFileOf(name), lockFileOf(folder / "a.larder"));
+        EXPECT_EQ(backupFolderOf(name), backupFolderOf(folder / "a.larder"));
+    }
+    {
+        auto first = openBook(link);
+        ASSERT_TRUE(first.writable());
+        EXPECT_TRUE(files::exists(folder / "a.larder.lock"));
+        EXPECT_EQ(openBook(folder / "a.larder").access(), Access::OpenElsewhere);
+        EXPECT_EQ(openBook(again).access(), Access::OpenElsewhere);
+        must(first.backUp(later(5)));
+    }
+    EXPECT_EQ(backupsOf(again).size(), 1u);
+    std::size_t beside = 0;
+    for (const auto& file : files::directory_iterator(folder / "elsewhere")) beside += file.is_symlink();
+    EXPECT_EQ(beside, 2u) << "nothing is put beside the links";
+}
+
+TEST(Access, ABookOfTwoHardLinksIsOnlyRead) {
+    BookFolder folder;
+    {
+        auto book = newBook(folder / "a.larder");
+        edit(book, AddYard{orchard()});
+    }
+    files::create_hard_link(folder / "a.larder", folder / "b.larder");
+    for (const char* name : {"a.larder", "b.larder"}) {
+        auto book = openBook(folder / name);
+        EXPECT_EQ(book.access(), Access::ManyNames);
+        EXPECT_THAT(book.whyReadOnly(), testing::HasSubstr("a second name (a hard link)"));
+        EXPECT_EQ(must(book.all<Yard>()).size(), 1u);
+        EXPECT_FALSE(book.apply(SingleEdit(AddYard{orchard()}), morning, "Ada"));
+        EXPECT_FALSE(files::exists(lockFileOf(folder / name)));
+    }
+    must(openBook(folder / "a.larder").copyTo(folder / "c.larder"));
+    EXPECT_TRUE(openBook(folder / "c.larder").writable()) << "a copy has one name";
+    files::remove(folder / "a.larder");
+    EXPECT_TRUE(openBook(folder / "b.larder").writable());
+}
+
+TEST(Access, AFullDiskIsSaidToBeFull) {
+    BookFolder folder;
+    { newBook(folder / "a.larder"); }
+    {
+        const NoRoomLeft full;
+        auto book = openBook(folder / "a.larder");
+        EXPECT_EQ(book.access(), Access::DiskFull);
+        EXPECT_THAT(book.whyReadOnly(), testing::HasSubstr("The disk is full"));
+        EXPECT_EQ(must(book.all<Yard>()).size(), 0u);
+    }
+    EXPECT_FALSE(files::exists(lockFileOf(folder / "a.larder")));
+    EXPECT_TRUE(openBook(folder / "a.larder").writable());
+}
+
+TEST(Access, ASignMayHoldAnythingAndIsShownHarmless) {
+    BookFolder folder;
+    { newBook(folder / "a.larder"); }
+    writeBytes(lockFileOf(folder / "a.larder"), "\x1b]0;Bo\x07\xFF\nthe \xE2\x80\xAElaptop\n2026-09-11T07:00:00Z\n");
+    const auto book = openBook(folder / "a.larder");
+    EXPECT_EQ(book.whyReadOnly(), "The book is open elsewhere: by \\u{1b}]0;Bo\\u{7}\\x{ff} on the \\u{202e}laptop since 2026-09-11T07:00:00Z.");
+}
+
+TEST(Access, AMachineOfAnyNameKnowsItsOwnSign) {
+    BookFolder folder;
+    { newBook(folder / "a.larder"); }
+    for (const std::string& machine : {std::string("a\tb\x1b"), std::string("\xFFx"), std::string(300, '\x01'), std::string(199, 'a') + "\xC3\xA9"}) {
+        files::path lock;
+        {
+            const auto book = must(Book::open(folder / "a.larder", shipped(), by("Bo", machine.c_str())));
+            ASSERT_TRUE(book.writable());
+            files::copy_file(lockFileOf(folder / "a.larder"), folder / "left");
+        }
+        files::rename(folder / "left", lockFileOf(folder / "a.larder"));
+        EXPECT_TRUE(must(Book::open(folder / "a.larder", shipped(), by("Ada", machine.c_str()))).writable());
+    }
+}
+
+//! Between opening the sign and locking it, the program that held it goes and another takes its place.
+TEST(Access, ALockOnASignThatWasReplacedIsNone) {
+    BookFolder folder;
+    { newBook(folder / "a.larder"); }
+    const auto sign = lockFileOf(folder / "a.larder");
+    std::optional<BookLock> other;
+    const BeforeNextLock replaced([&] {
+        files::remove(sign);
+        other = BookLock::take(folder / "a.larder", {"Bo", "test machine", morning}, false).lock;
+    });
+    const auto attempt = BookLock::take(folder / "a.larder", {"Ada", "test machine", morning}, false);
+    ASSERT_TRUE(other) << "the test needs another holder";
+    EXPECT_FALSE(attempt.lock);
+    EXPECT_EQ(attempt.failure, BookLock::Failure::Held);
+    EXPECT_EQ(attempt.holder.who, "Bo");
+    other.reset();
+    EXPECT_FALSE(files::exists(sign));
+}
+
+TEST(Access, ALockOnASignThatWasRemovedIsTakenAnew) {
+    BookFolder folder;
+    { newBook(folder / "a.larder"); }
+    const auto sign = lockFileOf(folder / "a.larder");
+    const BeforeNextLock removed([&] { files::remove(sign); });
+    const auto attempt = BookLock::take(folder / "a.larder", {"Ada", "test machine", morning}, false);
+    ASSERT_TRUE(attempt.lock);
+    EXPECT_TRUE(files::exists(sign)) << "others must see it";
+    EXPECT_EQ(openBook(folder / "a.larder").access(), Access::OpenElsewhere);
 }
 
 } // namespace

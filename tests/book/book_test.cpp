@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/furnished_book.h"
+#include "support/odd_books.h"
 
 #include "book/schema.h"
 
@@ -198,7 +199,7 @@ TEST(Book, LongAndStrangeTextsAndDaysComeBackAsTheyWere) {
     auto book = newBook(folder / "a.larder");
     edit(book, AddYard{orchard()});
     const std::vector<std::string> names{"'; DROP TABLE looks; --", "\xD7\x9B\xD7\x95\xD7\xA8\xD7\xAA", "\xF0\x9F\x90\x9D\xF0\x9F\x8D\xAF",
-                                         "\xE2\x80\xAEgnitset", "Row\n2"};
+                                         "#2", "=1+1"};
     for (const auto& name : names) edit(book, AddColony{colonyIn({1}, name)});
     for (const auto& name : names) EXPECT_EQ(must(book.colonyNamed(name)).name, name);
     for (const char* date : {"1900-01-01", "2200-12-31"}) {
@@ -213,6 +214,65 @@ TEST(Book, LongAndStrangeTextsAndDaysComeBackAsTheyWere) {
     const auto refused = book.apply(SingleEdit(AddLook{look}), morning, "Ada");
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.problems().at(0).detail, "look 3: records.note has 2100000 characters");
+}
+
+TEST(Book, NamesThatCannotBeShownAreRefusedOnEntry) {
+    BookFolder folder;
+    auto book = newBook(folder / "a.larder");
+    edit(book, AddYard{orchard()});
+    for (const char* name : {"\xE2\x80\xAEgnitset", "Row\n2", "\x1b[31mRow", " "}) {
+        const auto refused = book.apply(SingleEdit(AddColony{colonyIn({1}, name)}), morning, "Ada");
+        ASSERT_FALSE(refused) << name;
+        EXPECT_THAT(describe(refused.problems().front()), testing::StartsWith("colony 1: colonies.name "));
+        EXPECT_THAT(describe(refused.problems().front()), testing::EndsWith("; one line of letters, digits, blanks and signs"));
+        auto yard = must(book.find(YardId{1})).value();
+        yard.name = name;
+        EXPECT_FALSE(book.apply(SingleEdit(ChangeYard{yard}), morning, "Ada")) << name;
+    }
+    EXPECT_EQ(must(book.info()).steps, 1);
+}
+
+TEST(Book, NamesOfOlderBooksStayAndCanBeChangedToFitOnes) {
+    BookFolder folder;
+    {
+        auto book = newBook(folder / "a.larder");
+        edit(book, AddYard{orchard()});
+        edit(book, AddColony{colonyIn({1}, "One")});
+    }
+    runSql(folder / "a.larder", "UPDATE colonies SET name = 'Row' || char(10) || char(8238) || '2'");
+    auto book = openBook(folder / "a.larder");
+    EXPECT_THAT(must(book.check()), testing::IsEmpty());
+    const auto old = must(book.dump());
+    auto colony = must(book.find(ColonyId{1})).value();
+    colony.note = "by the brook";
+    edit(book, ChangeColony{colony});
+    colony.name = "Row 2";
+    edit(book, ChangeColony{colony});
+    EXPECT_EQ(must(book.colonyNamed("Row 2")).note, "by the brook");
+    must(book.undo(later(1), "Ada"));
+    must(book.undo(later(2), "Ada"));
+    EXPECT_EQ(must(book.dump()), old) << "taking back is no entry";
+    must(book.redo(later(3), "Ada"));
+    const auto backup = must(book.backUp(later(4)));
+    edit(book, RemoveColony{{1}});
+    must(book.restore(backup.file, later(5), "Ada"));
+    EXPECT_EQ(must(book.find(ColonyId{1})).value().note, "by the brook");
+}
+
+TEST(Book, EditsMadeAfterTheClockWentBackDoNotMerge) {
+    BookFolder folder;
+    auto book = newBook(folder / "a.larder");
+    auto yard = orchard();
+    yard.by = "Ada";
+    yard.id = edit(book, AddYard{yard}).added<Yard>().value();
+    yard.note = "b", must(book.apply(SingleEdit(ChangeYard{yard}), later(500), "Ada"));
+    yard.note = "c", must(book.apply(SingleEdit(ChangeYard{yard}), later(499), "Ada"));
+    const auto story = must(book.story(10));
+    ASSERT_EQ(story.size(), 3u);
+    EXPECT_EQ(story[0].at, later(499));
+    EXPECT_EQ(story[1].at, later(500)) << "when it was done stays as it was";
+    yard.note = "d", must(book.apply(SingleEdit(ChangeYard{yard}), later(499 + mergeSeconds), "Ada"));
+    EXPECT_EQ(must(book.story(10)).size(), 3u);
 }
 
 TEST(Book, ItsMimeTypeNamesTheSameApplication) {

@@ -3,6 +3,7 @@
 #include "book/book.h"
 #include "cli/program.h"
 
+#include <SQLiteCpp/Database.h>
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
@@ -249,6 +250,75 @@ TEST_F(BookCommands, WhileAWindowHasItOpenItCanStillBeRead) {
     const auto refused = book("add-weighing", "--colony Pear --date 2026-09-14 --gross 33");
     EXPECT_EQ(refused.status, 3);
     EXPECT_THAT(refused.err, HasSubstr("Bo"));
+}
+
+TEST_F(BookCommands, AnotherMachinesSignIsTakenOverWhenSaidToBeStale) {
+    furnish();
+    folder.file("windfall.larder.lock", "Bo\nthe \x1b[31mold laptop\x07\n2026-09-11T07:00:00Z\n");
+    const auto refused = book("add-weighing", "--colony Pear --date 2026-09-14 --gross 33");
+    EXPECT_EQ(refused.status, 3);
+    EXPECT_THAT(refused.err, HasSubstr("by Bo on the \\u{1b}[31mold laptop\\u{7} since 2026-09-11T07:00:00Z"));
+    EXPECT_THAT(refused.err, HasSubstr("where it is closed there, or that machine is gone or has another name now, say --take-over"));
+    EXPECT_THAT(refused.err, ::testing::Not(HasSubstr("\x1b"))) << "a sign cannot steer the terminal";
+    EXPECT_EQ(done("add-weighing", "--take-over --colony Pear --date 2026-09-14 --gross 33"), "2\n");
+    EXPECT_EQ(done("add-weighing", "--colony Pear --date 2026-09-15 --gross 33"), "3\n") << "once is enough";
+}
+
+TEST_F(BookCommands, WhatIsOpenHereIsNotTakenOver) {
+    furnish();
+    auto reference = loadReference(SHARED_FOLDER);
+    ASSERT_TRUE(reference);
+    char machine[256] = {};
+    ASSERT_EQ(gethostname(machine, sizeof machine - 1), 0);
+    const auto opened = book::Book::open(file(), *reference, {{"Bo", machine, book::Timestamp{1790000000}}, false, false});
+    ASSERT_TRUE(opened && opened->writable());
+    const auto refused = book("undo", "--take-over");
+    EXPECT_EQ(refused.status, 3);
+    EXPECT_THAT(refused.err, ::testing::AllOf(HasSubstr("Bo"), ::testing::Not(HasSubstr("--take-over"))));
+}
+
+TEST_F(BookCommands, NamesThatCannotBeShownAreRefusedAndThoseOfOlderBooksAreWrittenOut) {
+    furnish();
+    const auto refused = book("add-colony", "--format langstroth-deep --name \"$(printf 'P\\033[2Jlum')\"");
+    EXPECT_EQ(refused.status, 2);
+    EXPECT_THAT(refused.err, HasSubstr("colonies.name holds a control character (\\u{1b}); one line of letters, digits, blanks and signs"));
+    EXPECT_EQ(book("add-colony", "--format langstroth-deep --name ' '").status, 2);
+    EXPECT_EQ(book("new", "--station ca-halifax --yard ' '").status, 3) << "there is such a book";
+    SQLite::Database(file(), SQLite::OPEN_READWRITE).exec("UPDATE colonies SET name = 'Row' || char(27) || '[2J' || char(10) || char(8238) || '2'");
+    for (const std::string& command : {std::string("info"), std::string("check"), std::string("story"), std::string("advise --as-of 2026-09-12 --winters 200"),
+                                       std::string("follow --as-of 2026-12-12 --winters 200"), std::string("learned --as-of 2026-12-12")}) {
+        const auto space = command.find(' ');
+        const auto ran = book(command.substr(0, space), space == command.npos ? "" : command.substr(space));
+        EXPECT_EQ(ran.status, 0) << command << ran.err;
+        EXPECT_THAT(ran.out + ran.err, ::testing::Not(::testing::AnyOf(HasSubstr("\x1b"), HasSubstr("\xE2\x80\xAE")))) << command;
+        if (command.starts_with("advise")) EXPECT_THAT(ran.out, HasSubstr("Row\\u{1b}[2J\\u{a}\\u{202e}2"));
+    }
+}
+
+TEST_F(BookCommands, NumbersNearTheEndAreRefusedWithTheirPlaceAndFound) {
+    furnish();
+    const auto csv = folder.file("weighings.csv", "id,colony,date,gross_kg\n9223372036854775807,Pear,2026-09-12,34\n");
+    const auto refused = book("import", "'" + csv.string() + "'");
+    EXPECT_EQ(refused.status, 2);
+    EXPECT_THAT(refused.err, HasSubstr("weighings.csv:2:1: \"9223372036854775807\" is not a number of an entry"));
+    SQLite::Database(file(), SQLite::OPEN_READWRITE).exec("UPDATE sqlite_sequence SET seq = 9223372036854775807 WHERE name = 'weighings'");
+    EXPECT_EQ(done("add-weighing", "--colony Pear --date 2026-09-14 --gross 30"), "2\n");
+    EXPECT_EQ(done("add-weighing", "--colony Pear --date 2026-09-15 --gross 31"), "3\n");
+    const auto checked = book("check");
+    EXPECT_EQ(checked.status, 2);
+    EXPECT_THAT(checked.err, HasSubstr("weighings: the count of numbers given is not from 0 to 9007199254740991"));
+}
+
+TEST_F(BookCommands, ABookIsTheSameThroughALink) {
+    furnish();
+    const auto link = folder.path() / "link.larder";
+    std::filesystem::create_symlink(file(), link);
+    const auto before = jsonOf(done("backups", "--json")).items.size();
+    EXPECT_EQ(runProgram("book backups '" + link.string() + "' --make").status, 0);
+    EXPECT_EQ(jsonOf(done("backups", "--json")).items.size(), before + 1);
+    EXPECT_FALSE(std::filesystem::exists(link.string() + "-backups"));
+    const auto name = std::filesystem::path(at(jsonOf(done("backups", "--json")), "0.file").text).filename().string();
+    EXPECT_EQ(runProgram("book restore '" + link.string() + "' " + name).status, 0);
 }
 
 TEST_F(BookCommands, ADamagedBookIsSalvaged) {

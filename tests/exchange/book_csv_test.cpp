@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/furnished_book.h"
+#include "support/odd_books.h"
 
 #include "exchange/book_csv.h"
+#include "reference/csv_table.h"
 
 #include <clocale>
 #include <gmock/gmock.h>
@@ -160,6 +162,119 @@ TEST(BookCsv, TheLocaleChangesNothing) {
             EXPECT_EQ(preview(book, "weighings", plain).duplicates.size(), 1u) << locale;
         }
     std::setlocale(LC_ALL, before.c_str());
+}
+
+TEST(BookCsv, TextASpreadsheetWouldTakeForAFormulaIsWrittenSafely) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    edit(book, AddColony{colonyIn({1}, "=cmd|'/C calc'!A0")});
+    for (const char* note : {"+1", "-5 kg", "@SUM(A1)", "\tx", "\rx", "\nx", "'=1", "''@", "'tis", "5-3"}) {
+        auto weighing = weighingOf({2}, day("2026-09-10"), 54.5);
+        weighing.note = note;
+        edit(book, AddWeighing{weighing});
+    }
+    auto yard = must(book.find(YardId{1})).value();
+    yard.site.elevationM = -5;
+    edit(book, ChangeYard{yard});
+    const auto csv = must(writeCsv(book, "weighings"));
+    EXPECT_THAT(csv, testing::HasSubstr("\n1,'=cmd|'/C calc'!A0,2026-09-10,54.5,"));
+    for (const char* note : {",'+1,", ",'-5 kg,", ",'@SUM(A1),", ",'\tx,", ",\"'\rx\",", ",\"'\nx\",", ",''=1,", ",'''@,", ",'tis,", ",5-3,"})
+        EXPECT_THAT(csv, testing::HasSubstr(note));
+    EXPECT_THAT(must(writeCsv(book, "colonies")), testing::HasSubstr("\n2,Orchard,'=cmd|'/C calc'!A0,"));
+    EXPECT_THAT(must(writeCsv(book, "yards")), testing::HasSubstr(",-5,")) << "numbers stay numbers";
+    const auto before = must(book.dump());
+    for (const char* table : {"yards", "colonies", "weighings"}) EXPECT_TRUE(preview(book, table, must(writeCsv(book, table))).edit.targets.empty()) << table;
+    must(importCsv(book, preview(book, "weighings", "id,note\n1,=2\n2,\n"), later(1), "Bo"));
+    EXPECT_EQ(must(book.find(WeighingId{1}))->note, "=2") << "what was typed bare is taken as it is";
+    must(book.undo(later(2), "Bo"));
+    EXPECT_EQ(must(book.dump()), before);
+}
+
+std::string textOf(const std::vector<std::uint8_t>& choices, const std::vector<std::string>& signs) {
+    std::string text;
+    for (const auto choice : choices) text += signs[choice % signs.size()];
+    return text;
+}
+
+bool isFormula(const std::string& cell) { return !cell.empty() && std::string("=+-@\t\r\n").find(cell.front()) != std::string::npos; }
+
+//! Any text out of signs that matter comes back byte for byte, and no cell of text begins as a formula does.
+RC_GTEST_PROP(BookCsv, AnyTextComesBackByteForByte, (const std::vector<std::vector<std::uint8_t>>& texts)) {
+    const std::vector<std::string> signs{"=", "+", "-", "@", "'", "\t", "\r", "\n", "\"", ",", "a", " ", "#", "\xC3\xA9"};
+    const std::vector<std::string> nameSigns{"=", "+", "-", "@", "'", "\"", ",", "a", " ", "#", "\xC3\xA9"};
+    BookFolder folder;
+    auto book = newBook(folder / "a.larder");
+    edit(book, AddYard{orchard()});
+    Together all{"all", {}};
+    for (std::size_t at = 0; at < texts.size() && at < 8; ++at) {
+        auto colony = colonyIn({1}, textOf(texts[at], nameSigns) + "z");
+        colony.origin = colony.note = textOf(texts[at], signs);
+        all.edits.emplace_back(AddColony{colony});
+        auto weighing = weighingOf({static_cast<std::int64_t>(at) + 1}, day("2026-09-10"), 54.5);
+        weighing.note = textOf(texts[at], signs);
+        all.edits.emplace_back(AddWeighing{weighing});
+    }
+    must(book.apply(all, morning, "Ada"));
+    auto other = newBook(folder / "b.larder");
+    for (const auto& table : csvTables()) {
+        const auto text = must(writeCsv(book, table));
+        must(importCsv(other, preview(other, table, text), later(1), "Bo"));
+        RC_ASSERT(must(writeCsv(other, table)) == text);
+    }
+    RC_ASSERT(must(other.dump()) == must(book.dump()));
+    for (const char* table : {"colonies", "weighings"}) {
+        const auto csv = must(CsvTable::parse(must(writeCsv(book, table)), table));
+        for (std::size_t row = 0; row < csv.rows(); ++row)
+            for (const char* column : {"records.note", "colony", "colonies.name", "colonies.origin"})
+                if (csv.column(column)) RC_ASSERT(!isFormula(csv.cell(row, column).text));
+    }
+}
+
+TEST(BookCsv, NumbersNoEntryCanHaveAreRefusedWithTheirPlace) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    edit(book, AddLook{lookAt({1}, day("2026-09-10"))});
+    for (const std::string number : {"9223372036854775807", "9223372036854775808", "9007199254740992", "0", "-1", "#9007199254740992"}) {
+        SCOPED_TRACE(number);
+        EXPECT_THAT(faultsOf(book, "weighings", "id,colony,date,gross_kg\n" + number + ",One,2026-09-12,34\n"),
+                    testing::ElementsAre("t.csv:2:1: \"" + number + "\" is not a number of an entry; a whole number from 1 to 9007199254740991"));
+        EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n" + number + ",0,0.5\n"), testing::ElementsAre(testing::StartsWith("t.csv:2:1: ")));
+    }
+    EXPECT_THAT(faultsOf(book, "weighings", "colony,date,gross_kg\n#9007199254740992,2026-09-12,34\n"), testing::ElementsAre(testing::StartsWith("t.csv:2:1: ")));
+    EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n1,9223372036854775808,0.5\n"), testing::ElementsAre(testing::StartsWith("t.csv:2:3: ")));
+}
+
+TEST(BookCsv, TheLargestNumberLeavesRoomForMore) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    const auto read = preview(book, "weighings",
+                              "id,colony,date,gross_kg\n9007199254740991,One,2026-09-12,34\n,One,2026-09-13,35\n7,One,2026-09-14,36\n,One,2026-09-15,37\n");
+    must(importCsv(book, read, later(1), "Bo"));
+    edit(book, AddWeighing{weighingOf({1}, day("2026-09-16"), 38)});
+    std::vector<std::int64_t> ids;
+    for (const auto& weighing : must(book.all<Weighing>())) ids.push_back(weighing.id.number);
+    EXPECT_THAT(ids, testing::ElementsAre(7, 8, 9, 10, 9007199254740991));
+}
+
+TEST(BookCsv, NamesThatCannotBeShownAreRefusedWithTheirPlaceAndOldOnesStay) {
+    BookFolder folder;
+    { bookOfOneColony(folder); }
+    runSql(folder / "a.larder", "UPDATE colonies SET name = 'Row' || char(10) || '2'");
+    auto book = openBook(folder / "a.larder");
+    EXPECT_THAT(faultsOf(book, "colonies", "yard,name\nOrchard,\"a\tb\"\nOrchard,\" \"\nOrchard,fine\n"),
+                testing::ElementsAre(testing::StartsWith("t.csv:2:9: colonies.name holds a control character (\\u{9}); one line of"),
+                                     testing::StartsWith("t.csv:3:9: colonies.name is only blanks")));
+    EXPECT_TRUE(preview(book, "colonies", must(writeCsv(book, "colonies"))).edit.targets.empty());
+    must(importCsv(book, preview(book, "colonies", "id,name,note\n1,\"Row\n2\",by the brook\n"), later(1), "Bo"));
+    EXPECT_EQ(must(book.find(ColonyId{1}))->note, "by the brook");
+}
+
+TEST(BookCsv, AfterAClockThatWasAheadAnImportWorks) {
+    BookFolder folder;
+    auto book = bookOfOneColony(folder);
+    for (int made = 0; made < 12; ++made) must(book.backUp(later(31536000 + made * 86400)));
+    must(importCsv(book, preview(book, "weighings", "colony,date,gross_kg\nOne,2026-09-12,34\n"), later(1), "Bo"));
+    EXPECT_EQ(must(book.all<Weighing>()).size(), 1u);
 }
 
 } // namespace

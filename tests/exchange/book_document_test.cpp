@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/furnished_book.h"
 #include "support/json_schema.h"
+#include "support/odd_books.h"
 
 #include "exchange/book_document.h"
 #include "exchange/json_tree.h"
@@ -64,7 +65,10 @@ TEST(BookDocument, LargeSeedsAndStrangeTextsKeepEveryDigitAndSign) {
     BookFolder folder;
     auto book = newBook(folder / "a.larder");
     edit(book, AddYard{orchard()});
-    edit(book, AddColony{colonyIn({1}, "\xF0\x9F\x90\x9D \"Row\"\n\\2\t")});
+    edit(book, AddColony{colonyIn({1}, "\xF0\x9F\x90\x9D \"Row\" \\2")});
+    auto noted = weighingOf({1}, day("2026-09-12"), 54.5);
+    noted.note = "\xF0\x9F\x90\x9D \"Row\"\n\\2\t";
+    edit(book, AddWeighing{noted});
     edit(book, AddActedAdvice{{.colony = {1}, .date = day("2026-09-12"), .inputs = "{\"case\": 1}\n", .seed = ~std::uint64_t{0}, .winters = 2500}});
     auto other = newBook(folder / "b.larder");
     must(importBook(other, must(writeBook(book)), "b.json", later(1), "Bo"));
@@ -90,6 +94,33 @@ TEST(BookDocument, EveryFaultIsNamedWithItsPlace) {
                             testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"gross_kg\" is a text")),
                             testing::AllOf(testing::StartsWith("b.json:5:"), testing::HasSubstr("did you mean \"looks\"?")),
                             testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("there is no yard 3"))));
+}
+
+TEST(BookDocument, NumbersNoEntryCanHaveAreRefusedWithTheirPlace) {
+    for (const std::string number : {"9007199254740992", "9007199254740993", "9223372036854775807", "1e300", "0", "-1"}) {
+        const auto faults = faultsOf("{\"larder\": 1,\n\"yards\": [{\"id\": " + number + ", \"name\": \"Orchard\", \"site_station\": \"ca-halifax\"}]}");
+        EXPECT_THAT(faults, testing::ElementsAre(testing::StartsWith("b.json:2:18: "))) << number;
+    }
+    EXPECT_THAT(faultsOf("{\"larder\": 1,\n\"yards\": [{\"id\": 9007199254740991, \"name\": \"Orchard\", \"site_station\": \"ca-halifax\"}]}"), testing::IsEmpty());
+}
+
+TEST(BookDocument, NamesThatCannotBeShownAreRefusedWithTheirPlace) {
+    EXPECT_THAT(faultsOf("{\"larder\": 1,\n\"yards\": [{\"id\": 1, \"name\": \"Orch\\u001bard\", \"site_station\": \"ca-halifax\"}]}"),
+                testing::ElementsAre("b.json:2:29: yards.name holds a control character (\\u{1b}); one line of letters, digits, blanks and signs"));
+}
+
+//! A book of somebody else may hold such numbers: what is written is then exactly what it holds, and is not read again.
+TEST(BookDocument, ANumberOfNoBookIsWrittenWithEveryDigit) {
+    BookFolder folder;
+    {
+        auto book = newBook(folder / "a.larder");
+        edit(book, AddYard{orchard()});
+    }
+    runSql(folder / "a.larder", "UPDATE yards SET id = 9223372036854775807");
+    auto strange = openBook(folder / "a.larder", true);
+    const auto text = must(writeBook(strange));
+    EXPECT_THAT(text, testing::HasSubstr("{\"id\":9223372036854775807,"));
+    EXPECT_THAT(faultsOf(text), testing::ElementsAre(testing::HasSubstr("\"id\"")));
 }
 
 TEST(BookDocument, AFaultyDocumentChangesNothing) {

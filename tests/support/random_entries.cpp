@@ -14,7 +14,7 @@ Date someDay(Dice& dice) { return Date::of(1900, 1, 1)->plusDays(static_cast<int
 Value someValue(Dice& dice, const Column& column, const Limits& limits, const Known& known) {
     const auto& field = limits.of(column);
     switch (column.type) {
-    case ColumnType::Text: return column.name == "name" ? "n" + someText(dice) : someText(dice);
+    case ColumnType::Text: return column.name == "name" ? "n" + visible(someText(dice)) : someText(dice);
     case ColumnType::Number: return Codec<double>::encode(*field.minimum + dice.share() * (*field.maximum - *field.minimum));
     case ColumnType::Integer:
         return static_cast<std::int64_t>(*field.minimum) +
