@@ -48,14 +48,17 @@ install_packages() {
   as_root env DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=600 install --yes --no-install-recommends $missing
 }
 
-# build_release OPTION...: configures (with these options for cmake) and builds build/release.
-build_release() {
+# build_preset PRESET OPTION...: configures (with these options for cmake) and builds build/PRESET.
+build_preset() {
+  local preset=$1
   cd "$project"
-  say "Configuring build/release"
-  cmake --preset release "$@"
-  say "Building build/release (the first time takes some minutes)"
-  cmake --build --preset release
+  say "Configuring build/$preset"
+  cmake --preset "$@"
+  say "Building build/$preset (the first time takes some minutes)"
+  cmake --build --preset "$preset"
 }
+
+build_release() { build_preset release "$@"; }
 
 # A locale that can say everything the programs say.
 use_utf8() {

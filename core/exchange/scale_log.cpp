@@ -67,10 +67,9 @@ public:
         if (time.parts[1] > 12 && time.parts[0] <= 12 && monthFirst_++ == 0) monthFirstLine_ = line;
         if (time.digits[2] == 4) return;
         twoDigits_ = true;
-        for (const int i : {0, 2}) {
-            auto& range = range_[i / 2];
-            range.first = std::min<int>(range.first, time.parts[i]);
-            range.second = std::max<int>(range.second, time.parts[i]);
+        for (const std::size_t end : {0u, 1u}) { // the first part and the last
+            range_[end].first = std::min<int>(range_[end].first, time.parts[2 * end]);
+            range_[end].second = std::max<int>(range_[end].second, time.parts[2 * end]);
         }
     }
 

@@ -18,7 +18,7 @@ struct Judged {
     double seen = 0;             //!< the reading [kg]
     double deviations = 0;       //!< standard deviations from the expected middle; 0 where it is no weight
     bool contradicts = false;    //!< outside everything expected
-    bool confirmed = false;      //!< a later weighing agrees with it
+    bool confirmed = false;      //!< a later weighing lies within two standard deviations of what follows from it
 };
 
 //! What is believed of one colony: winters with weights, and within each the stores and errors that are normal given it, drawn as a

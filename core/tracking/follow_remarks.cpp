@@ -20,7 +20,7 @@ const Observation* lastFlight(const FollowQuestion& q) {
 
 class Reasons {
 public:
-    explicit Reasons(const Reckoned& reckoned) : r(reckoned), q(reckoned.question), f(reckoned.following) {}
+    explicit Reasons(const Reckoned& reckoned) : q(reckoned.question), f(reckoned.following) {}
 
     std::vector<Remark> all() {
         state();
@@ -114,7 +114,6 @@ private:
         if (f.spring->queenRoom) say("queen-room", {{"room", *f.spring->queenRoom}});
     }
 
-    const Reckoned& r;
     const FollowQuestion& q;
     const Following& f;
     std::vector<Remark> said;

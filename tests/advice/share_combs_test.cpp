@@ -62,6 +62,43 @@ TEST(ShareCombs, TheDonorKeepsItsOwnNeed) {
     EXPECT_EQ(combs.size(), yard.poor.advice.gifts.front().combs.size());
 }
 
+namespace {
+
+Mass givenBy(const YardMember& donor) {
+    Mass sum{0};
+    for (const CombGift& gift : donor.advice.gifts)
+        if (gift.from == donor.question.colony) sum += gift.honey;
+    return sum;
+}
+
+// Share of the donor's winters, without autumn flow, that would touch its reserve once so much was given.
+double touchingWithout(const YardMember& donor, Mass given) {
+    const auto& advice = donor.advice;
+    return winter::shareShort(donor.lossesWithoutFlow, advice.estimate->mean - given, advice.storesSd, donor.question.reserve, true).share;
+}
+
+} // namespace
+
+// Whole combs only, and however much the neighbours lack: what a donor keeps is enough for its own wish.
+TEST(ShareCombs, NoDonorGivesBeyondWhatItCanSpare) {
+    int gave = 0, keptCombsBack = 0;
+    for (const double capped : {0.55, 0.6, 0.65, 0.7, 0.8, 0.9}) {
+        YardMember donor = member(colony({.capped = capped, .combs = 20, .covered = 9}), "Donor");
+        YardMember first = member(colony({.capped = 0.1}), "First"), second = member(colony({.capped = 0.15}), "Second");
+        std::vector<YardMember*> members{&donor, &first, &second};
+        shareCombs(members);
+        const Mass given = givenBy(donor);
+        if (given.value() <= 0) continue;
+        ++gave;
+        EXPECT_LE(touchingWithout(donor, given), donor.question.shortRisk) << capped;
+        std::size_t combs = 0;
+        for (const CombGift& gift : donor.advice.gifts) combs += gift.combs.size();
+        keptCombsBack += combs < donor.question.combs.size();
+    }
+    EXPECT_GT(gave, 1) << "donors that can spare something";
+    EXPECT_EQ(keptCombsBack, gave) << "the neighbours lack more than any of them has";
+}
+
 TEST(ShareCombs, NothingMovesInAYardWithSignsOfDisease) {
     Yard yard;
     yard.rich.question.trouble = true;

@@ -3,6 +3,7 @@
 #include "advice/colonies.h"
 
 #include <cmath>
+#include <set>
 
 namespace winterlarder::advice {
 
@@ -34,9 +35,22 @@ TEST(Weigh, HarvestIsTheLargestAmountThatKeepsTheWishedRisk) {
 }
 
 TEST(Weigh, CombsToTakeFitTheAmount) {
-    const auto advice = adviceFor(rich());
-    EXPECT_FALSE(advice.harvest->combs.empty());
+    const auto q = rich();
+    const auto advice = adviceFor(q);
+    ASSERT_TRUE(advice.harvest);
+    ASSERT_FALSE(advice.harvest->combs.empty());
+    double hold = 0;
+    std::set<int> taken;
+    for (const int position : advice.harvest->combs) {
+        ASSERT_LT(position, static_cast<int>(q.combs.size()));
+        EXPECT_TRUE(taken.insert(position).second) << "comb " << position << " is taken twice";
+        const auto& comb = q.combs[static_cast<std::size_t>(position)];
+        hold += comb.capped * stores::capacityOf(comb).value(); // nothing open is on these combs
+    }
+    EXPECT_NEAR(advice.harvest->combsHold.value(), hold, 1e-9);
     EXPECT_LE(advice.harvest->combsHold, advice.harvest->upTo);
+    const double oneComb = hold / static_cast<double>(taken.size());
+    EXPECT_GT(hold + oneComb, advice.harvest->upTo.value()) << "another comb as full as these would still fit";
 }
 
 TEST(Weigh, FeedIsTheSmallestAmountThatReachesTheWishedRisk) {
@@ -59,11 +73,25 @@ TEST(Weigh, FeedingHelpsOnTheSameWinters) {
     EXPECT_GT(feed->springReserve.typical, option(advice, OptionKind::Leave)->springReserve.typical);
 }
 
+// Much is missing and a week is left: syrup as long as it may be given, and the rest another way.
 TEST(Weigh, NothingLiquidAfterTheLastDay) {
     auto q = poor();
+    const SeasonDay last = q.season.syrupDeadline->day;
+    q.asOf = q.lookedOn = last - 7;
     const auto advice = adviceFor(q);
-    for (const auto& visit : advice.feed->visits)
-        if (visit.syrup.value() > 0) EXPECT_LE(visit.day, q.season.syrupDeadline->day);
+    ASSERT_TRUE(advice.feed);
+    int liquid = 0;
+    for (const auto& visit : advice.feed->visits) {
+        if (visit.syrup.value() <= 0) continue;
+        ++liquid;
+        EXPECT_LE(visit.day, last);
+    }
+    EXPECT_GT(liquid, 0);
+    EXPECT_GT(advice.feed->fondant.value(), 0) << "so much does not go down as syrup in a week";
+    q.asOf = q.lookedOn = last + 1;
+    const auto tooLate = adviceFor(q);
+    ASSERT_TRUE(tooLate.feed);
+    for (const auto& visit : tooLate.feed->visits) EXPECT_EQ(visit.syrup.value(), 0) << visit.date.iso();
 }
 
 TEST(Weigh, AWeakColonyIsToBeUnitedAndItsFeedIsFilledAllTheSame) {

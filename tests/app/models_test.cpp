@@ -9,6 +9,9 @@
 #include <QSignalSpy>
 #include <gtest/gtest.h>
 
+#include <optional>
+#include <set>
+
 namespace winterlarder::desk {
 
 using invented::add;
@@ -29,14 +32,58 @@ TEST(Yard, AStaleAnswerIsRefused) {
     EXPECT_FALSE(yard.takeAnswer(ColonyId{99}, old)) << "the colony is gone";
 }
 
+namespace {
+
+//! The day an answer is due, where one date of its season lies five days later than at first.
+std::optional<Date> dueWith(advice::Verdict verdict, std::optional<climate::SeasonDate> climate::SeasonDates::*later) {
+    auto made = *answered(colony("A"), {verdict});
+    if (later) (made.answer.advice.season.*later)->day = (made.answer.advice.season.*later)->day + 5;
+    return dueOf(made).date;
+}
+
+constexpr std::optional<climate::SeasonDate> climate::SeasonDates::*seasonDates[] = {
+    &climate::SeasonDates::lastIncome, &climate::SeasonDates::broodStop, &climate::SeasonDates::feedAdvisedBy,
+    &climate::SeasonDates::syrupDeadline, &climate::SeasonDates::forage};
+
+int datesItWaitsFor(advice::Verdict verdict) {
+    int moved = 0;
+    for (const auto date : seasonDates) moved += dueWith(verdict, date) == dueWith(verdict, nullptr)->plusDays(5);
+    return moved;
+}
+
+} // namespace
+
+// Feeding is due when its plan begins, whatever the season; the other verdicts wait for one date each, and no two for the same.
 TEST(Due, EachVerdictHasItsDay) {
-    const auto record = colony("A");
-    const auto due = [&](advice::Verdict verdict) { return dueOf(*answered(record, {verdict})); };
-    EXPECT_EQ(due(advice::Verdict::Feed).date, invented::day("2026-09-14"));
-    EXPECT_EQ(due(advice::Verdict::Harvest).date, invented::day("2026-09-25"));
-    EXPECT_EQ(due(advice::Verdict::Leave).date, invented::day("2026-09-28"));
-    EXPECT_EQ(due(advice::Verdict::Unite).date, invented::day("2026-10-07"));
-    EXPECT_EQ(due(advice::Verdict::CannotSay).kind, DueKind::CountBees);
+    using advice::Verdict;
+    EXPECT_EQ(datesItWaitsFor(Verdict::Feed), 0);
+    std::set<std::optional<Date>> days{dueWith(Verdict::Feed, nullptr)};
+    for (const auto verdict : {Verdict::Harvest, Verdict::Leave, Verdict::Unite}) {
+        EXPECT_EQ(datesItWaitsFor(verdict), 1);
+        EXPECT_TRUE(days.insert(dueWith(verdict, nullptr)).second);
+    }
+    const auto unknown = dueOf(*answered(colony("A"), {Verdict::CannotSay}));
+    EXPECT_EQ(unknown.kind, DueKind::CountBees);
+    EXPECT_EQ(unknown.date, colony("A").asOf) << "without it nothing can be said: now";
+}
+
+// On real answers: nothing is due before it is asked for, no feed waits for a later visit than its first, syrup and uniting come in time.
+TEST(Due, LeavesTimeForWhatIsToBeDone) {
+    std::set<advice::Verdict> met;
+    for (const auto& answer : invented::demoAnswers()) {
+        const auto& advice = answer->answer.advice;
+        const auto due = dueOf(*answer);
+        if (!due.date) continue;
+        SCOPED_TRACE(*answer->record.colony);
+        met.insert(advice.verdict);
+        EXPECT_GE(*due.date, answer->record.asOf);
+        const SeasonDay day = answer->question.winter.seasonDay(*due.date);
+        if (advice.verdict == advice::Verdict::Feed)
+            for (const auto& visit : advice.feed->visits) EXPECT_LE(*due.date, visit.date);
+        if (due.kind == DueKind::Syrup || advice.verdict == advice::Verdict::Harvest) EXPECT_LE(day, advice.season.syrupDeadline->day);
+        if (advice.verdict == advice::Verdict::Unite) EXPECT_LE(day, advice.season.broodStop->day);
+    }
+    EXPECT_GE(met.size(), 3U) << "the demo yard shows several verdicts";
 }
 
 TEST(YardListModel, TheYardComesFirstThenTheMostUrgent) {

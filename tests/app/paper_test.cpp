@@ -56,15 +56,12 @@ const std::vector<ColonyEntry>& demoColonies() {
     return entries;
 }
 
-Yard& demoYard() {
-    static Yard yard;
-    static const bool filled = [] {
-        for (const auto& answered : invented::demoAnswers()) yard.takeAnswer(invented::add(yard, answered->record), answered);
-        return true;
-    }();
-    (void)filled;
-    return yard;
-}
+//! The demo yard with its answers, made anew for each test: what one does with it no other sees.
+struct AnsweredDemoYard : Yard {
+    AnsweredDemoYard() {
+        for (const auto& answered : invented::demoAnswers()) takeAnswer(invented::add(*this, answered->record), answered);
+    }
+};
 
 } // namespace
 
@@ -107,7 +104,8 @@ TEST(ColonyPaper, ThePictureGivesWayBeforeASecondPageIsBegun) {
 }
 
 TEST(YardPaper, NumbersStayWithTheirUnitsAndBrackets) {
-    const QString html = yardSheet(demoYard(), {}, invented::shipped().get()).html;
+    AnsweredDemoYard yard;
+    const QString html = yardSheet(yard, {}, invented::shipped().get()).html;
     const auto table = html.indexOf(print::headingOf("colonies"));
     ASSERT_GE(table, 0);
     const QString colonies = html.mid(table, html.indexOf(QStringLiteral("</table>"), table) - table);
@@ -118,7 +116,8 @@ TEST(YardPaper, NumbersStayWithTheirUnitsAndBrackets) {
 }
 
 TEST(YardPaper, NoNumberIsBroken) {
-    const DemoPaper sheet(yardSheet(demoYard(), {}, invented::shipped().get()));
+    AnsweredDemoYard yard;
+    const DemoPaper sheet(yardSheet(yard, {}, invented::shipped().get()));
     const QString text = sheet.read({QStringLiteral("-layout"), sheet.path, QStringLiteral("-")}, QStringLiteral("pdftotext"));
     for (const auto& colony : demoColonies()) {
         const auto& advice = colony.answered->answer.advice;
@@ -129,8 +128,9 @@ TEST(YardPaper, NoNumberIsBroken) {
     }
 }
 
-TEST(YardPaper, TheDemoYardTakesAtMostTwoPagesAndNamesEveryVisit) {
-    const auto paper = yardSheet(demoYard(), {}, invented::shipped().get());
+TEST(YardPaper, TheAnsweredDemoYardTakesAtMostTwoPagesAndNamesEveryVisit) {
+    AnsweredDemoYard yard;
+    const auto paper = yardSheet(yard, {}, invented::shipped().get());
     const DemoPaper sheet(paper);
     EXPECT_LE(sheet.pages, 2);
     EXPECT_EQ(sheet.pdfPages(), sheet.pages);
@@ -143,10 +143,11 @@ TEST(YardPaper, TheDemoYardTakesAtMostTwoPagesAndNamesEveryVisit) {
 }
 
 TEST(YardPaper, ColoniesStandInTheOrderOfTheWindowsList) {
-    const auto& colonies = demoYard().colonies();
+    AnsweredDemoYard yard;
+    const auto& colonies = yard.colonies();
     const std::vector<ColonyId> order{colonies[4].id, colonies[2].id, colonies[0].id};
     const auto name = [&](std::size_t at) { return QString::fromStdString(*colonies[at].record.colony); };
-    const QString html = yardSheet(demoYard(), order, invented::shipped().get()).html;
+    const QString html = yardSheet(yard, order, invented::shipped().get()).html;
     const auto table = html.indexOf(print::headingOf("colonies"));
     ASSERT_GE(table, 0);
     const auto row = [&](std::size_t at) { return html.indexOf(name(at), table); };
@@ -180,10 +181,11 @@ TEST(ColonyPaper, ItsPictureStandsOnWhiteAndIsLegibleInGrey) {
 }
 
 TEST(YardPaper, SaysTheSameAsThePlanPage) {
-    const auto plan = planOf(demoYard());
+    AnsweredDemoYard yard;
+    const auto plan = planOf(yard);
     std::vector<report::PlannedColony> all;
-    for (const auto& colony : demoYard().colonies()) all.push_back({&colony.answered->question, &colony.answered->answer.advice});
-    const auto sheet = report::yardPlan("Orchard", *demoYard().asOf(), all, {}, *invented::shipped());
+    for (const auto& colony : yard.colonies()) all.push_back({&colony.answered->question, &colony.answered->answer.advice});
+    const auto sheet = report::yardPlan("Orchard", *yard.asOf(), all, {}, *invented::shipped());
     const auto* visits = sheet.section("visits");
     ASSERT_NE(visits, nullptr);
     ASSERT_EQ(visits->table.rows.size(), plan.jobs.size());
@@ -195,7 +197,7 @@ TEST(YardPaper, SaysTheSameAsThePlanPage) {
     }
     for (const auto& fact : sheet.section("to-buy")->facts)
         if (fact.id == "sugar") EXPECT_EQ(std::get<Mass>(fact.value), plan.totals.sugar);
-    for (const auto& colony : demoYard().colonies()) {
+    for (const auto& colony : yard.colonies()) {
         const auto due = dueOf(*colony.answered);
         const auto tasks = jobsOf(colony);
         EXPECT_EQ(due.kind.has_value(), !tasks.empty());
@@ -237,7 +239,8 @@ TEST(Paper, NoHeadingIsLeftAloneAtTheFootOfAPage) {
 }
 
 TEST(Paper, WhereItCannotBeWrittenItSaysSo) {
-    EXPECT_FALSE(saveSheet(yardSheet(demoYard(), {}), QStringLiteral("/no/such/folder/sheet.pdf")));
+    AnsweredDemoYard yard;
+    EXPECT_FALSE(saveSheet(yardSheet(yard, {}), QStringLiteral("/no/such/folder/sheet.pdf")));
 }
 
 TEST(SheetWords, EveryIdOfASheetHasWords) {

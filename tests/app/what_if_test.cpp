@@ -103,17 +103,37 @@ TEST(Trying, CancelledBringsNothing) {
     EXPECT_EQ(previewed.count() + answered.count(), 0);
 }
 
-TEST(ScaleSeries, HoldsWhatWasMeasuredAndWhatIsExpected) {
+TEST(ScaleSeries, HoldsWhatWasMeasured) {
     const auto base = answeredDemo();
     const auto series = scaleSeries(base->picture);
-    EXPECT_EQ(series.measured.size(), base->picture.evidence.size());
-    ASSERT_EQ(series.expected.size(), 76U);
-    EXPECT_DOUBLE_EQ(series.expected.front().day, base->picture.first.w);
-    for (const auto& day : series.expected) {
-        EXPECT_LE(day.low, day.high);
-        EXPECT_LE(day.high, series.mostKg);
+    ASSERT_EQ(series.measured.size(), base->picture.evidence.size());
+    for (std::size_t i = 0; i < series.measured.size(); ++i) {
+        EXPECT_EQ(series.measured[i].day, base->picture.evidence[i].day);
+        EXPECT_LE(series.first, series.measured[i].day.w) << "nothing measured lies left of the picture";
+        EXPECT_GE(series.mostKg, series.measured[i].stores.high.value()) << "nor above it";
     }
-    EXPECT_LE(series.first, base->picture.first.w);
+}
+
+TEST(ScaleSeries, ExpectsOnEveryDayAskedForAndTheFirst) {
+    const auto base = answeredDemo();
+    for (const int ahead : {0, 1, 20, 75}) {
+        const auto series = scaleSeries(base->picture, ahead);
+        ASSERT_FALSE(series.expected.empty());
+        for (std::size_t i = 0; i < series.expected.size(); ++i) EXPECT_EQ(series.expected[i].day, base->picture.first.w + static_cast<double>(i));
+        EXPECT_EQ(series.expected.back().day, base->picture.first.w + ahead);
+    }
+    EXPECT_EQ(scaleSeries(base->picture, 1000).expected.back().day, base->picture.last.w) << "there is no more";
+}
+
+// At the end of the day asked about: the stores believed in, less what a colony eats in a day in autumn, well under 0.3 kg.
+TEST(ScaleSeries, BeginsWithTheStoresBelievedIn) {
+    const auto base = answeredDemo();
+    const auto& advice = base->answer.advice;
+    const auto begin = scaleSeries(base->picture).expected.front();
+    const double reach = 1.2816 * advice.storesSd.value(), middle = advice.estimate->mean.value();
+    EXPECT_NEAR(begin.low, middle - reach, 0.3);
+    EXPECT_NEAR(begin.high, middle + reach, 0.3);
+    for (const auto& day : scaleSeries(base->picture).expected) EXPECT_LE(day.low, day.high);
 }
 
 } // namespace winterlarder::desk

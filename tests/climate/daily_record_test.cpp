@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "climate/daily_record.h"
-
-#include "climate/shipped.h"
+#include "climate/records.h"
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <limits>
@@ -15,22 +12,6 @@ namespace winterlarder::climate {
 namespace {
 
 using testing::HasSubstr;
-
-Date day(int year, int month, int dayOfMonth) { return *Date::of(year, month, dayOfMonth); }
-
-RecordSummary accepted(const std::vector<DailyMean>& record, double latitude) {
-    auto summary = summarise(record, latitude);
-    require(summary.ok(), "{}", summary.ok() ? std::string() : describe(summary.problems().front()));
-    return std::move(summary).value();
-}
-
-//! Days first..last (years) with the temperature a function gives.
-std::vector<DailyMean> recordOf(int firstYear, int lastYear, const std::function<double(Date)>& temperature) {
-    std::vector<DailyMean> record;
-    for (Date date = day(firstYear, 1, 1); date <= day(lastYear, 12, 31); date = date.plusDays(1))
-        record.push_back({date, temperature(date)});
-    return record;
-}
 
 double normalOf(const ClimateCurve& curve, Date date) {
     return curve.normal(Winter::containing(date, curve.hemisphere()).seasonDay(date)).value();

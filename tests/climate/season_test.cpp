@@ -94,6 +94,17 @@ TEST(Season, AlwaysColdOnTheEquatorHasNoBuildup) {
     EXPECT_TRUE(dates.broodless());
 }
 
+// Laying stops for the winter where "21 days lie between": a gap of just the least is one, a day less is none.
+TEST(Season, TheShortestGapIsAGap) {
+    const ClimateCurve curve = curveOf(oxfordMeanC, oxfordLatitude);
+    ModelConstants constants = shipped().constants;
+    const SeasonDates oxford = deriveSeason(curve, constants);
+    constants.broodlessGap = oxford.broodRestart->day - oxford.broodStop->day;
+    EXPECT_TRUE(deriveSeason(curve, constants).broodless());
+    constants.broodlessGap += 1;
+    EXPECT_FALSE(deriveSeason(curve, constants).broodless());
+}
+
 TEST(Season, EdgeOfTheRulesIsSaid) {
     for (const char* id : {"is-reykjavik", "gb-lerwick", "no-tromso"})
         EXPECT_TRUE(seasonOf(curveOf(shippedStation(id))).atEdgeOfRules) << id;

@@ -91,6 +91,14 @@ TEST(ScaleLogs, AUnitThatCannotBeToldIsAsked) {
     EXPECT_THAT(problemOf("time,weight\n2018-10-13 14:05,800\n2018-10-14 14:05,801\n"), HasSubstr("--unit kg, g or lb"));
 }
 
+// 200 to 2000 may be pounds of a heavy hive, tenths of a kilogram or grams of a light one.
+TEST(ScaleLogs, AUnitIsToldBySizeOutsideTwoHundredToTwoThousandOnly) {
+    const auto log = [](const char* weight) { return "time,weight\n2018-10-13 14:05," + std::string(weight) + "\n"; };
+    EXPECT_EQ(must(log("199.9")).columns.unit, MassUnit::Kilogram);
+    for (const char* either : {"200", "210", "249.9", "1000", "1999"}) EXPECT_THAT(problemOf(log(either)), HasSubstr("--unit kg, g or lb")) << either;
+    EXPECT_EQ(must(log("2000")).columns.unit, MassUnit::Gram);
+}
+
 TEST(ScaleLogs, OptionsOverrideWhatIsFound) {
     const std::string text = "time,a,b\n2018-10-13 14:05,10,50\n2018-10-14 14:05,11,52\n2018-10-15 14:05,13,55\n";
     EXPECT_THAT(problemOf(text), HasSubstr("more than one column may hold the weight: \"a\", \"b\""));

@@ -122,6 +122,19 @@ TEST(Days, WithWaterOnTheHiveAreNoNectarDays) {
     EXPECT_EQ(summary.months[10].nectarDays, 0);
 }
 
+// From the last hours of the evening to the last of the night the hive grows heavier while everybody is at home: from 0.15 kg on it is water.
+TEST(Days, ANightIsWetFromFifteenHundredthsOn) {
+    const auto wetWith = [](double heavierKg) {
+        std::vector<Reading> readings;
+        const std::int64_t midnight = secondsOf(2018, 10, 5);
+        for (int hour = -4; hour <= 6; ++hour) readings.push_back(at(midnight + hour * 3600, 40 + (hour < 1 ? 0 : heavierKg)));
+        const auto days = dayWeights(readings, {});
+        return days.back().wet;
+    };
+    for (const double dry : {-0.3, 0.0, 0.1, 0.14}) EXPECT_FALSE(wetWith(dry)) << dry;
+    for (const double wet : {0.16, 0.18, 0.25, 1.5}) EXPECT_TRUE(wetWith(wet)) << wet;
+}
+
 TEST(Days, AStepInTheMiddleOfTheNightDoesNotTurnItsMedian) {
     HiveLog log(43);
     log.steps = {{secondsOf(2018, 10, 10, 1.6), 10}};

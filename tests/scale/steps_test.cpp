@@ -69,6 +69,21 @@ TEST(Steps, OfAnHourlyLogAreFoundFromOneKilogramOn) {
     expectSteps(summaryOf(log.draw()), aYearOfWork, 0.3);
 }
 
+// Nectar comes in evenly, 0.2 kg an hour, and 0.9 kg are put on: from one hour to the next the hive is 1.1 kg heavier, more than bees
+// bring in an hour (1 kg); the step alone is less than that, and is found all the same, with its own size.
+TEST(Steps, SmallerThanWhatBetrayedThemAreKept) {
+    std::vector<Reading> readings;
+    const std::int64_t begin = secondsOf(2018, 6, 1), put = secondsOf(2018, 6, 3, 12.5);
+    for (std::int64_t at = begin; at < secondsOf(2018, 6, 6); at += 3600) {
+        const double hours = static_cast<double>(at - begin) / 3600;
+        readings.push_back({at, kilograms(40 + 0.2 * hours + (at > put ? 0.9 : 0)), 0, 0});
+    }
+    const Summary summary = summarise(readings, true);
+    ASSERT_EQ(summary.steps.size(), 1u) << told(summary);
+    EXPECT_EQ(summary.steps[0].date, day(2018, 6, 3));
+    EXPECT_NEAR(summary.steps[0].jump.change.value(), 0.9, 1e-6);
+}
+
 TEST(Steps, PouredOverTwentyMinutesAreOne) {
     HiveLog log(13);
     for (int minute = 0; minute < 20; ++minute) log.steps.push_back({secondsOf(2018, 8, 25, 18) + minute * 60, 0.25});

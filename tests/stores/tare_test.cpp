@@ -72,6 +72,13 @@ TEST(TareFromParts, ANucleusInAFullBoxWeighsItsBox) {
     EXPECT_EQ(tareKg({{deep()}, {}, Walls::Timber, true}), tareKg({{deep()}, {}}));
 }
 
+// Twelve kilograms as published, up to six places; a box of seven goes by the rule.
+TEST(TareFromParts, ANucleusHiveHasAtMostSixPlaces) {
+    for (const int places : {1, 3, 5, 6}) EXPECT_NEAR(tareKg({{deep(places)}, {}, Walls::Timber, true}), 12, 1e-9) << places;
+    EXPECT_NEAR(tareKg({{deep(7)}, {}, Walls::Timber, true}), 6.5 + 0.09 * 7 * deepArea, 1e-9);
+    EXPECT_NE(tareKg({{deep(6)}, {}, Walls::Timber, false}), 12) << "nobody said it is kept small";
+}
+
 TEST(TareFromParts, HalfEmptyLongHivesKeepTheirWood) {
     std::vector<Comb> combs;
     for (int place = 0; place < 12; ++place)

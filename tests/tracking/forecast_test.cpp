@@ -62,6 +62,17 @@ TEST(Forecast, DaysComeInOrder) {
     EXPECT_NEAR(before, now.runOut.share, 1e-9);
 }
 
+// Honey is taken today, down to less than the reserve: it is touched today, in every winter.
+TEST(Forecast, TheReserveIsTouchedOnTheDayItHappens) {
+    auto q = oxfordColony(20, 0, -80);
+    q.steps = {{q.today, KnownStep::Kind::Harvest, kilograms(-17), kilograms(0)}};
+    const auto now = forecastOf(q, asExpected(q), q.today);
+    ASSERT_GT(now.today.low, q.reserve) << "this morning there was enough";
+    EXPECT_NEAR(now.touchReserve.share, 1, 1e-9);
+    EXPECT_EQ(now.reserveBy.low, q.today);
+    EXPECT_EQ(now.reserveBy.high, q.today);
+}
+
 TEST(Forecast, AHiveWithPlentyTouchesNothing) {
     const auto q = oxfordColony(45, 1, -20);
     const auto now = forecastOf(q, asExpected(q), q.today);
