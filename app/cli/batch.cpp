@@ -29,8 +29,9 @@ BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, wint
             answer.problems = read.problems();
             return answer;
         }
+        read->question.setAside.insert(read->question.setAside.end(), item.setAside.begin(), item.setAside.end());
         auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
-        answer.record = std::move(read->record);
+        answer.record = item.record ? *item.record : std::move(read->record);
         answer.member = keptOf(std::move(read->question), *std::move(weighed));
     } catch (const std::exception& broken) {
         answer.problems = {{ProblemKind::Input,

@@ -2,6 +2,7 @@
 // Answers computed from a book: advice for every living colony, the case of one, advice acted on.
 #include "answer/acceptance.h"
 #include "answer/advice_json.h"
+#include "answer/doubts.h"
 #include "answer/learned_book.h"
 #include "cli/advice_text.h"
 #include "cli/batch.h"
@@ -92,14 +93,21 @@ private:
     Status status_ = Status::Done;
 };
 
+//! A colony of the book as a case to be answered. What a book holds is never a fault: records in doubt are set aside first.
+BatchItem itemOf(const Session& session, const BookAnswers& options, const AskedColony& asked, std::uint64_t position) {
+    auto sound = believed(asked.record, session.reference);
+    sound.record.sure = true; // they were judged
+    return {position, fmt::format("{}: {}", options.file, asked.colony.name), 0, exchange::writeCaseLine(sound.record), {},
+            std::move(sound.setAside), asked.record};
+}
+
 Status answerAll(Session& session, const BookAnswers& options, const std::vector<AskedColony>& asked) {
     BookOutput output(session, asked);
     OrderedAnswers ordered([&](const BatchAnswer& answer) { output.show(answer); });
     {
         Batch batch(session.reference, session.sampling, session.threads, ordered);
         std::uint64_t position = 0;
-        for (const auto& each : asked)
-            batch.add({position++, fmt::format("{}: {}", options.file, each.colony.name), 0, exchange::writeCaseLine(each.record), {}});
+        for (const auto& each : asked) batch.add(itemOf(session, options, each, position++));
     }
     ordered.finish();
     return output.status();
@@ -143,7 +151,7 @@ Status bookCase(Session& session, const BookAnswers& options) {
 
 Status acceptAdvice(Session& session, const BookAnswers& options) {
     return withOneCase(session, options, For::Writing, [&](book::Book& to, const AskedColony& asked) {
-        const BatchItem item{0, fmt::format("{}: {}", options.file, asked.colony.name), 0, exchange::writeCaseLine(asked.record), {}};
+        const BatchItem item = itemOf(session, options, asked, 0);
         const BatchAnswer answer = answerOf(item, session.reference, session.sampling, session.threads);
         if (!answer.problems.empty()) return session.fail(answer.problems);
         if (answer.member->advice.verdict == advice::Verdict::CannotSay)

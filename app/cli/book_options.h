@@ -35,6 +35,7 @@ struct NewColony : BookFile {
 //! What every record of a colony says.
 struct RecordOf : BookFile {
     std::string colony, date, note;
+    bool sure = false; //!< an unlikely entry is right
 };
 
 struct NewLook : RecordOf {
@@ -122,6 +123,7 @@ struct BookImport : BookFile {
     std::string source;
     std::optional<std::string> table;
     bool preview = false;
+    bool sure = false; //!< unlikely rows are right
 };
 
 //! A second file beside the book: the copy, the backup, the salvaged book.

@@ -139,6 +139,7 @@ void readWhole(const JsonValue& value, CaseContext& context, CaseReading& readin
     book::ColonyCase record = emptyCase(context.asOf.value_or(anyDay()));
     record.colony = reader.text("colony");
     record.yard = reader.text("yard");
+    record.sure = reader.flag("sure", false);
     Sound sound = readDayAndSite(reader, record, context);
     if (!sound.asOf) context.winter.reset();
     readHiveAndColony(reader, record, sound, context);
