@@ -2,6 +2,7 @@
 #include "answer/followed_colony.h"
 
 #include "advice/reckoning.h"
+#include "answer/doubts.h"
 #include "answer/question_of_case.h"
 #include "answer/site_of_case.h"
 #include "book/case_of.h"
@@ -47,19 +48,17 @@ public:
 
     Outcome<bool> fill(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked) {
         book::ColonyCase later = bare();
-        std::vector<bool> wet;
-        for (const auto& entry : kept()) {
-            later.weighings.push_back(entry.weighing);
-            wet.push_back(entry.wet);
-        }
+        const auto weighings = kept();
+        for (const auto& entry : weighings) later.weighings.push_back(entry.weighing);
         for (const auto& entry : records.feeds)
             if (counts(entry.feed.date)) later.feeds.push_back(oneAmount(entry.feed));
         for (const auto& entry : records.harvests)
             if (counts(entry.harvest.date)) later.harvests.push_back(entry.harvest);
+        later = believedLater(std::move(later), question);
         const auto plain = questionOf(later, {}, reference, 0);
         if (!plain) return plain.problems();
         fillSteps(question, *plain);
-        fillWeighings(question, *plain, wet);
+        fillWeighings(question, *plain, wetOf(later.weighings, weighings));
         fillSightings(question, asked);
         fillDeath(question);
         return fillLooks(question);
@@ -81,6 +80,23 @@ public:
     }
 
 private:
+    //! Without weights, feeds and harvests that are in doubt; what was seen at the autumn's look is its answer's to say.
+    book::ColonyCase believedLater(book::ColonyCase later, tracking::FollowQuestion& question) const {
+        auto sound = believed(std::move(later), reference);
+        for (auto& remark : sound.setAside) {
+            const auto& record = std::get<std::string>(remark.details.at("record"));
+            if (record == "weighing" || record == "feed" || record == "harvest") question.setAside.push_back(std::move(remark));
+        }
+        sound.record.sure = true; // they were judged
+        return std::move(sound.record);
+    }
+    //! Those of `believed` in their order, which is that of `all`.
+    static std::vector<bool> wetOf(const std::vector<book::WeighingRecord>& believed, const std::vector<book::Weighing>& all) {
+        std::vector<bool> wet;
+        for (const auto& entry : all)
+            if (wet.size() < believed.size() && believed[wet.size()] == entry.weighing) wet.push_back(entry.wet);
+        return wet;
+    }
     book::ColonyCase bare() const {
         book::ColonyCase empty = base;
         empty.weighings.clear();
@@ -158,7 +174,7 @@ private:
             };
             switch (sighting.saw) {
             case book::SightingKind::Flying: add(tracking::FlyingSeen{}); break;
-            case book::SightingKind::Cluster: add(tracking::ClusterSeen{beesIn(sighting, asked)}); break;
+            case book::SightingKind::Cluster: add(tracking::ClusterSeen{believedBees(sighting, asked, question)}); break;
             case book::SightingKind::Dead: add(tracking::DeadOut{}); break;
             case book::SightingKind::Stores: break;
             }
@@ -166,6 +182,12 @@ private:
         }
     }
 
+    std::optional<BeeCount> believedBees(const book::Sighting& sighting, const advice::ColonyQuestion& asked, tracking::FollowQuestion& question) const {
+        const auto doubt = sighting.seams ? stores::doubtOfSeams(*sighting.seams, boundsOfCase(base, reference), reference.constants) : std::nullopt;
+        if (!doubt || (sighting.sure && !doubt->impossible)) return beesIn(sighting, asked);
+        question.setAside.push_back(setAsideRemark(*doubt, "glance", sighting.date));
+        return std::nullopt;
+    }
     static std::optional<BeeCount> beesIn(const book::Sighting& sighting, const advice::ColonyQuestion& asked) {
         if (!sighting.seams || asked.boxes.empty()) return std::nullopt;
         return stores::beesFrom(stores::BeesSeen::Seams, *sighting.seams, asked.combs, asked.boxes.front());
@@ -187,9 +209,11 @@ private:
             seen.hive = book::hiveOn(records.colony, records.housings, look.date);
             seen.season = {};
             seen.bees = look.bees;
+            seen.bees.sure = look.sure;
             seen.combs = look.combs;
             const auto plain = questionOf(seen, {}, reference, 0);
             if (!plain) return plain.problems();
+            question.setAside.insert(question.setAside.end(), plain->setAside.begin(), plain->setAside.end());
             const SeasonDay day = winter.seasonDay(look.date);
             const double factor = stores::openFactor(false);
             std::optional<stores::Evidence> evidence = stores::evidenceOfVisit(plain->combs, factor, look.date);
@@ -258,14 +282,30 @@ tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const
     q.coveredCombs = asked.coveredCombs;
     q.treated = asked.treated;
     q.learnedFrom = asked.learnedFrom;
+    q.setAside = asked.setAside;
     return q;
 }
 
-std::optional<learning::WinterEnd> endOf(const WinterRecords& records, const advice::ColonyQuestion& asked, Date decided) {
+//! What was found at the end of a winter, without what is in doubt of it.
+book::WinterOutcome believedOutcome(book::WinterOutcome outcome, const stores::HiveBounds& hive, const ModelConstants& constants,
+                                    std::vector<Remark>& setAside) {
+    const auto aside = [&](const std::optional<stores::Doubt>& doubt) {
+        if (!doubt || (outcome.sure && !doubt->impossible)) return false;
+        setAside.push_back(setAsideRemark(*doubt, "outcome", outcome.date));
+        return true;
+    };
+    if (outcome.coveredCombs && aside(stores::doubtOfCoveredCombs(*outcome.coveredCombs, hive, constants))) outcome.coveredCombs.reset();
+    if (outcome.storesLeft && aside(stores::doubtOfStoresLeft(*outcome.storesLeft, hive, constants))) outcome.storesLeft.reset();
+    return outcome;
+}
+
+std::optional<learning::WinterEnd> endOf(const WinterRecords& records, const advice::ColonyQuestion& asked, Date decided,
+                                         const stores::HiveBounds& hive, const ModelConstants& constants, std::vector<Remark>& setAside) {
     std::optional<learning::WinterEnd> end;
     const auto& winter = asked.winter;
-    for (const auto& outcome : records.outcomes) {
-        if (!winter.contains(outcome.date) || outcome.date <= decided) continue;
+    for (const auto& written : records.outcomes) {
+        if (!winter.contains(written.date) || written.date <= decided) continue;
+        const auto outcome = believedOutcome(written, hive, constants, setAside);
         end = learning::WinterEnd{winter.seasonDay(outcome.date), outcome.date, outcome.alive, std::nullopt,
                                   stores::defaultLogSd(stores::BeesSeen::CoveredCombs), outcome.storesLeft};
         if (outcome.coveredCombs && *outcome.coveredCombs > 0 && !asked.boxes.empty())
@@ -341,10 +381,12 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     if (!weighed) return result;
     result.advice = std::move(weighed->advice);
     if (!result.advice.refusals.empty() || !result.advice.estimate) return result;
-    result.end = endOf(records, result.autumn, reading.decided);
+    std::vector<Remark> ofEnd;
+    result.end = endOf(records, result.autumn, reading.decided, boundsOfCase(reading.autumn, reference), reference.constants, ofEnd);
     tracking::FollowQuestion follow =
         questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)));
     follow.year = winter;
+    follow.setAside.insert(follow.setAside.end(), ofEnd.begin(), ofEnd.end());
     follow.treated = follow.treated || reading.now.hive.treated;
     follow.winter.weatherSoFar = measuredDays(records, winter);
     Afterwards afterwards(records, reading.autumn, winter, reading.decided, reading.asOf, reference);

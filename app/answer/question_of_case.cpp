@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/question_of_case.h"
 
+#include "answer/doubts.h"
 #include "answer/site_of_case.h"
 #include "stores/bees.h"
 #include "stores/tare.h"
@@ -77,22 +78,29 @@ stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& plac
 }
 
 // Box by box from the floor; what is not listed is not built.
+std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes, const ReferenceData& reference) {
+    std::vector<stores::Comb> combs;
+    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
+    if (!list) return combs;
+    std::size_t next = 0;
+    for (std::size_t box = 0; box < boxes.size(); ++box)
+        for (int place = 0; place < boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
+            stores::Comb comb = combOf((*list)[next], boxes[box], reference);
+            comb.box = static_cast<int>(box);
+            comb.place = place;
+            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
+            combs.push_back(std::move(comb));
+        }
+    return combs;
+}
+
 void fillCombs(ColonyQuestion& question, const book::ColonyCase& record, const ReferenceData& reference) {
     if (const auto* quick = std::get_if<book::QuickCountRecord>(&record.combs)) {
         question.quick = stores::QuickCount{quick->fullOfStores, quick->half, quick->cappedShare};
         if (!question.boxes.empty()) question.quickFullComb = stores::quickFullComb(question.boxes.front());
     }
-    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    if (!list) return;
-    std::size_t next = 0;
-    for (std::size_t box = 0; box < question.boxes.size(); ++box)
-        for (int place = 0; place < question.boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
-            stores::Comb comb = combOf((*list)[next], question.boxes[box], reference);
-            comb.box = static_cast<int>(box);
-            comb.place = place;
-            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
-            question.combs.push_back(std::move(comb));
-        }
+    if (!std::holds_alternative<std::vector<book::CombRecord>>(record.combs)) return;
+    question.combs = listedCombs(record, question.boxes, reference);
     question.beeBread = stores::beeBreadOnCombs(question.combs);
 }
 
@@ -179,7 +187,7 @@ advice::WeighedHive weighed(const book::WeighingRecord& record, const ColonyQues
 // Ripe stores a syrup becomes; without a ratio the one for winter stores is taken.
 Mass storesOfSyrup(const book::FeedRecord& record) {
     const auto ratio = record.ratio ? feeding::parseRatio(*record.ratio) : Outcome<feeding::Ratio>(feeding::Ratio{});
-    require(ratio.ok(), "a ratio that was read cannot be understood");
+    if (!ratio || !(record.syrup || record.sugar)) return kilograms(0);
     const auto syrup =
         record.syrup ? feeding::mixForVolume(*record.syrup, *ratio) : feeding::mixForSugar(*record.sugar, *ratio);
     return syrup ? syrup->stores : kilograms(0);
@@ -190,17 +198,7 @@ advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& qu
     feed.day = dayOfChange(record.date, lookedOn, question.winter);
     if (afterLook && record.date == lookedOn) feed.day = question.lookedOn + 1; // counts on top of what was seen
     feed.liquid = record.kind == book::FeedKind::Syrup;
-    switch (record.kind) {
-    case book::FeedKind::Syrup:
-        feed.stores = storesOfSyrup(record);
-        break;
-    case book::FeedKind::Fondant:
-        feed.stores = feeding::storesPerKgFondant * *record.fondant;
-        break;
-    case book::FeedKind::DrySugar:
-        feed.stores = feeding::storesPerKgDrySugar * *record.sugar;
-        break;
-    }
+    feed.stores = storesOfFeed(record);
     return feed;
 }
 
@@ -358,18 +356,34 @@ std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const Refere
     return boxes;
 }
 
-Outcome<ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
+stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData& reference) {
+    const auto boxes = boxesOf(record.hive, reference);
+    return {boxes, listedCombs(record, boxes, reference), walls(record.hive.shell), record.hive.nucleus};
+}
+
+Mass storesOfFeed(const book::FeedRecord& feed) {
+    switch (feed.kind) {
+    case book::FeedKind::Fondant: return feeding::storesPerKgFondant * feed.fondant.value_or(kilograms(0));
+    case book::FeedKind::DrySugar: return feeding::storesPerKgDrySugar * feed.sugar.value_or(kilograms(0));
+    case book::FeedKind::Syrup: break;
+    }
+    return storesOfSyrup(feed);
+}
+
+Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange::CasePlaces& places,
                                    const ReferenceData& reference, std::uint64_t positionInBatch) {
     Problems problems;
-    if (record.hive.boxes.empty()) return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
+    if (said.hive.boxes.empty()) return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
+    auto [record, setAside] = believed(said, reference);
     const auto where = siteAndSeasonOf(record, places, reference);
     if (!where) problems = where.problems();
     ColonyQuestion question;
+    question.setAside = std::move(setAside);
     fillHive(question, record.hive, reference);
     fillCombs(question, record, reference);
     fillTare(question, record.hive);
     fillBees(question, record.bees, places, problems);
-    checkFeeds(record, places, problems);
+    checkFeeds(said, places, problems);
     for (Problem& problem : exchange::hiveFaults(record, places, &reference)) problems.push_back(std::move(problem));
     if (!problems.empty()) {
         sortByPlace(problems);
@@ -385,6 +399,10 @@ Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, cons
                                    std::uint64_t positionInBatch, int firstLine) {
     exchange::CaseReading reading = exchange::readCaseWithPlaces(text, std::move(file), reference, firstLine);
     if (reading.problems.empty()) {
+        if (auto impossible = impossibleRecords(*reading.record, reading.places, reference); !impossible.empty()) {
+            sortByPlace(impossible);
+            return impossible;
+        }
         auto question = questionOf(*reading.record, reading.places, reference, positionInBatch);
         if (!question) return question.problems();
         return ReadQuestion{*std::move(reading.record), *std::move(question)};

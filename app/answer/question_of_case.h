@@ -5,6 +5,7 @@
 #include "book/records.h"
 #include "exchange/case_file.h"
 #include "reference/reference.h"
+#include "stores/tare.h"
 #include "support/outcome.h"
 
 #include <cstdint>
@@ -16,7 +17,8 @@ namespace winterlarder::answer {
 
 //! A colony's records made into the plain values the models take. Where it cannot be answered but nothing is at fault
 //! (too far from a station, no bees known, ...) the question says so in `refusals`. Problems: given dates in conflict,
-//! a climate outside the model's limits, more bees than it knows - each at its place in the case.
+//! a climate outside the model's limits, more bees than it knows - each at its place in the case. Records that are in doubt
+//! (answer/doubts.h) are set aside: the question says so and does without them.
 //! `positionInBatch` (from 0) is the random stream of a colony without a name. Tested:
 //! tests/answer/question_of_case_test.cpp.
 Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
@@ -26,13 +28,18 @@ Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const
 //! tests/answer/question_of_case_test.cpp (as part of a question).
 std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference);
 
+//! What a hive and its combs are made of, as its weight and room follow from. Tested: tests/answer/doubts_test.cpp.
+stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData& reference);
+//! Ripe stores a feed becomes [kg]; 0 where its ratio is none. Syrup without a ratio counts as winter syrup.
+Mass storesOfFeed(const book::FeedRecord& feed);
+
 //! A question read from the text of a case, and the records it was made from.
 struct ReadQuestion {
     book::ColonyCase record;
     advice::ColonyQuestion question;
 };
 
-//! Reads a case and makes its question: every fault of both steps in one list, by place.
+//! Reads a case and makes its question: every fault of both steps in one list, by place; impossible records are faults.
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine = 1);
 

@@ -25,8 +25,9 @@ struct WeighedCase {
 Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
     auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
     if (!read) return read.problems();
+    read->question.setAside.insert(read->question.setAside.end(), item.setAside.begin(), item.setAside.end());
     auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
-    return WeighedCase{std::move(read->record), keptOf(std::move(read->question), *std::move(weighed))};
+    return WeighedCase{item.record ? *item.record : std::move(read->record), keptOf(std::move(read->question), *std::move(weighed))};
 }
 
 } // namespace

@@ -25,6 +25,8 @@ struct BatchItem {
     int line = 0;               //!< of standard input; 0: the whole file is the case
     std::string text;
     Problems problems;      //!< what kept the text from being got at all
+    std::vector<Remark> setAside{};             //!< records of a book that are in doubt: not in the text
+    std::optional<book::ColonyCase> record{};   //!< of a book, as it stands there; nothing: what the text says
     std::string at() const; //!< "FILE" or "<stdin>:LINE"
 };
 

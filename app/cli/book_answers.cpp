@@ -2,6 +2,7 @@
 // Answers computed from a book: advice for every living colony, the case of one, advice acted on.
 #include "answer/acceptance.h"
 #include "answer/advice_json.h"
+#include "answer/doubts.h"
 #include "answer/learned_book.h"
 #include "cli/advice_text.h"
 #include "cli/batch.h"
@@ -105,10 +106,18 @@ private:
     Status status_ = Status::Done;
 };
 
-BatchItem itemOf(const AskedColony& asked, const BookAnswers& options, std::uint64_t position) {
+//! A colony of the book as a case to be answered. What a book holds is never a fault: records in doubt are set aside first.
+BatchItem itemOf(const Session& session, const BookAnswers& options, const AskedColony& asked, std::uint64_t position) {
     BatchItem item{position, fmt::format("{}: {}", options.file, asked.colony.name), 0, {}, {}};
-    if (asked.record) item.text = exchange::writeCaseLine(*asked.record);
-    else item.problems = placedAt(asked.record.problems(), item.file);
+    if (!asked.record) {
+        item.problems = placedAt(asked.record.problems(), item.file);
+        return item;
+    }
+    auto sound = believed(*asked.record, session.reference);
+    sound.record.sure = true; // they were judged
+    item.text = exchange::writeCaseLine(sound.record);
+    item.setAside = std::move(sound.setAside);
+    item.record = *asked.record;
     return item;
 }
 
@@ -118,7 +127,7 @@ Status answerAll(Session& session, const BookAnswers& options, const std::vector
     {
         Batch batch(session.reference, session.sampling, session.threads, ordered);
         std::uint64_t position = 0;
-        for (const auto& each : asked) batch.add(itemOf(each, options, position++));
+        for (const auto& each : asked) batch.add(itemOf(session, options, each, position++));
     }
     ordered.finish();
     return output.status();
@@ -165,7 +174,7 @@ Status bookCase(Session& session, const BookAnswers& options) {
 
 Status acceptAdvice(Session& session, const BookAnswers& options) {
     return withOneCase(session, options, For::Writing, [&](book::Book& to, const AskedColony& asked) {
-        const BatchItem item = itemOf(asked, options, 0);
+        const BatchItem item = itemOf(session, options, asked, 0);
         const BatchAnswer answer = answerOf(item, session.reference, session.sampling, session.threads);
         if (!answer.problems.empty()) return session.fail(answer.problems);
         if (answer.member->advice.verdict == advice::Verdict::CannotSay)

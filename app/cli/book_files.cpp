@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whole books: what they hold, their story, copies, backups, documents.
+#include "answer/doubts_of_import.h"
 #include "book/salvage.h"
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
@@ -106,36 +107,52 @@ bool isTable(const std::string& table) {
     return std::find(all.begin(), all.end(), table) != all.end();
 }
 
-Status showPreview(Session& session, const exchange::CsvPreview& preview) {
+constexpr const char* ifSure = "If it is right as it stands: --sure";
+
+Status showPreview(Session& session, const exchange::CsvPreview& preview, const Problems& doubts) {
     const auto lines = [](const std::vector<int>& all) {
         Json list = Json::list();
         for (const int line : all) list.push(line);
         return list;
     };
-    if (session.json)
-        session.print(Json::object()
-                          .add("added", lines(preview.added))
-                          .add("changed", lines(preview.changed))
-                          .add("duplicates", lines(preview.duplicates)));
-    else
+    Json asked = Json::list();
+    for (const auto& doubt : doubts) asked.push(describe(doubt));
+    if (session.json) {
+        auto document = Json::object()
+                            .add("added", lines(preview.added))
+                            .add("changed", lines(preview.changed))
+                            .add("duplicates", lines(preview.duplicates));
+        if (!doubts.empty()) document.add("asked", std::move(asked));
+        session.print(document);
+    } else
         session.print(say::CommandLine::tr("new: %1 lines, changed: %2, already in the book and left out: %3\n")
                           .arg(preview.added.size())
                           .arg(preview.changed.size())
                           .arg(preview.duplicates.size()));
+    if (!session.json)
+        for (const auto& doubt : doubts) session.err << describe(doubt) << '\n';
     return Status::Done;
 }
 
 Status importTable(Session& session, book::Book& into, const BookImport& options, const std::string& text) {
     const auto table = tableIn(options);
     if (!isTable(table)) return session.fail({noTable(table)});
-    const auto preview = exchange::previewCsv(into, table, text, shownName(options.source), writerOf(session, options));
+    auto preview = exchange::previewCsv(into, table, text, shownName(options.source), writerOf(session, options));
     if (!preview) return session.fail(preview.problems());
-    if (options.preview) return showPreview(session, *preview);
+    const auto doubts = answer::doubtsOfRows(into, *preview, shownName(options.source), session.moment.today, options.sure, ifSure);
+    if (options.preview) return showPreview(session, *preview, doubts);
+    if (!doubts.empty()) return session.fail(doubts);
     return printTouched(session, exchange::importCsv(into, *preview, session.moment.now, writerOf(session, options)));
 }
 
 Status importDocument(Session& session, book::Book& into, const BookImport& options, const std::string& text) {
-    return printTouched(session, exchange::importBook(into, text, shownName(options.source), session.moment.now, writerOf(session, options)));
+    std::vector<Place> places;
+    auto document = exchange::readBook(text, shownName(options.source), session.reference, &places);
+    if (!document) return session.fail(document.problems());
+    if (!options.sure)
+        if (const auto doubts = answer::doubtsOfDocument(*document, places, session.moment.today, session.reference); !doubts.empty())
+            return session.fail(doubts);
+    return printTouched(session, exchange::replaceBook(into, std::move(document).value(), session.moment.now, writerOf(session, options)));
 }
 
 //! A book made for an import that then failed is taken away again.

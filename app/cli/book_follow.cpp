@@ -128,7 +128,8 @@ Status addOutcome(Session& session, const NewOutcome& options) {
     if (!colony) return session.fail(colony.problems());
     book::WinterOutcome outcome{.colony = colony->id, .date = *date, .alive = options.alive, .coveredCombs = options.coveredCombs, .note = options.note};
     if (options.stores) outcome.storesLeft = kilograms(*options.stores);
-    return addAndPrint(session, *opened, options, std::move(outcome));
+    outcome.sure = options.sure;
+    return judgeAndAdd(session, *opened, options, std::move(outcome));
 }
 
 namespace {

@@ -41,6 +41,10 @@ void addRecordOf(CLI::App* command, RecordOf& options) {
     command->add_option("--note", options.note, "what else is to be remembered")->type_name("TEXT");
 }
 
+void addSure(CLI::App* command, RecordOf& options) {
+    command->add_flag("--sure", options.sure, "it is right, unlikely as it may be");
+}
+
 void addPlace(CLI::App* command, NewBook& options) {
     command->add_option("--yard", options.yard, "name of the yard")->required()->type_name("NAME");
     optional(command, "--station", options.station, "climate station it is near", "ID");
@@ -122,6 +126,7 @@ void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
 void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
     auto* look = add(book, "add-look", "what was seen in a hive", [this](Session& session) { return addLook(session, look_); });
     addRecordOf(look, look_);
+    addSure(look, look_);
     optional(look, "--combs", look_.combs, "the combs of a case file as a JSON file, or - for standard input", "FILE");
     auto* covered = optional(look, "--covered-combs", look_.coveredCombs, "combs covered with bees on both sides", "X");
     auto* seams = optional(look, "--seams", look_.seams, "gaps between combs filled with bees", "X");
@@ -138,12 +143,14 @@ void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
 void BookLine::addStores(CLI::App& book, const AddCommand& add) {
     auto* weighing = add(book, "add-weighing", "a weight, a lift or a heft", [this](Session& session) { return addWeighing(session, weighing_); });
     addRecordOf(weighing, weighing_);
+    addSure(weighing, weighing_);
     optional(weighing, "--gross", weighing_.gross, "the whole hive on a scale", "KG");
     weighing->add_option("--lift", weighing_.lift, "a side lifted, or both one after the other")->expected(1, 2)->type_name("KG");
     optional(weighing, "--heft", weighing_.heft, "light, fair or heavy", "WORD");
     weighing->add_flag("--wet", weighing_.wet, "rain or snow lay on the hive");
     auto* feed = add(book, "add-feed", "syrup, fondant or dry sugar that was given", [this](Session& session) { return addFeed(session, feed_); });
     addRecordOf(feed, feed_);
+    addSure(feed, feed_);
     optional(feed, "--sugar", feed_.sugar, "sugar in it", "KG");
     optional(feed, "--syrup", feed_.syrup, "litres of syrup, with --ratio", "L");
     optional(feed, "--ratio", feed_.ratio, "sugar to water by mass", "A:B");
@@ -151,6 +158,7 @@ void BookLine::addStores(CLI::App& book, const AddCommand& add) {
     optional(feed, "--kind", feed_.kind, "syrup (default), fondant, dry-sugar", "KIND");
     auto* harvest = add(book, "add-harvest", "honey that was taken", [this](Session& session) { return addHarvest(session, harvest_); });
     addRecordOf(harvest, harvest_);
+    addSure(harvest, harvest_);
     harvest->add_option("--kg", harvest_.kg, "honey")->required()->type_name("KG");
     optional(harvest, "--combs", harvest_.combs, "combs taken", "N");
     optional(harvest, "--moisture", harvest_.moisture, "water in the honey, percent", "PERCENT");
@@ -173,6 +181,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     auto* sighting = add(book, "add-sighting", "a glance in winter: bees flying, the cluster, stores, a dead-out",
                          [this](Session& session) { return addSighting(session, sighting_); });
     addRecordOf(sighting, sighting_);
+    addSure(sighting, sighting_);
     sighting->add_option("--saw", sighting_.saw, "flying, cluster, stores or dead")->required()->type_name("WORD");
     optional(sighting, "--seams", sighting_.seams, "gaps between combs the cluster fills", "X");
     auto* stores = sighting->add_flag("--stores-in-sight", sighting_.storesInSight, "sealed stores were in sight beside the bees");
@@ -211,6 +220,7 @@ void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     followed->add_flag("--daily", follow_.daily, "every day in the JSON, not every seventh");
     auto* outcome = add(book, "outcome", "how a winter ended", [this](Session& session) { return addOutcome(session, outcome_); });
     addRecordOf(outcome, outcome_);
+    addSure(outcome, outcome_);
     auto* alive = outcome->add_flag("--alive", outcome_.alive, "the colony lives");
     outcome->add_flag("--dead", outcome_.dead, "it died")->excludes(alive);
     optional(outcome, "--covered-combs", outcome_.coveredCombs, "combs its bees cover", "X");
@@ -242,7 +252,8 @@ void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
     addBookFile(imported, import_, true);
     imported->add_option("FILE", import_.source, "document or table, or - for standard input")->required();
     optional(imported, "--table", import_.table, "the table of a CSV file (default: its name)", "NAME");
-    imported->add_flag("--preview", import_.preview, "only say what a table would add");
+    imported->add_flag("--preview", import_.preview, "only say what a table would add, and what is asked about it");
+    imported->add_flag("--sure", import_.sure, "unlikely entries are right");
 }
 
 void BookLine::addCopies(CLI::App& book, const AddCommand& add) {

@@ -36,6 +36,7 @@ struct NewColony : BookFile {
 //! What every record of a colony says.
 struct RecordOf : BookFile {
     std::string colony, date, note;
+    bool sure = false; //!< an unlikely entry is right
 };
 
 struct NewLook : RecordOf {
@@ -123,6 +124,7 @@ struct BookImport : BookFile {
     std::string source;
     std::optional<std::string> table;
     bool preview = false;
+    bool sure = false; //!< unlikely rows are right
 };
 
 //! A second file beside the book: the copy, the backup, the salvaged book.

@@ -233,7 +233,8 @@ Status addLook(Session& session, const NewLook& options) {
         if (options.eggsSeen) look.bees.eggsSeen = true;
         look.moisturePercent = options.moisture;
         look.note = options.note;
-        return addAndPrint(session, to, options, std::move(look));
+        look.sure = options.sure;
+        return judgeAndAdd(session, to, options, std::move(look));
     });
 }
 
@@ -241,8 +242,8 @@ Status addWeighing(Session& session, const NewWeighing& options) {
     const auto reading = readingOf(options);
     if (!reading) return session.fail(reading.problems());
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        return addAndPrint(session, to, options,
-                           book::Weighing{.colony = about.colony, .weighing = {about.date, *reading}, .wet = options.wet, .note = options.note});
+        return judgeAndAdd(session, to, options,
+                           book::Weighing{.colony = about.colony, .weighing = {about.date, *reading, options.sure}, .wet = options.wet, .note = options.note});
     });
 }
 
@@ -250,20 +251,20 @@ Status addFeed(Session& session, const NewFeed& options) {
     const auto kind = kindOfFeed(options);
     if (!kind) return session.fail(kind.problems());
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::FeedRecord feed{about.date, *kind, {}, {}, options.ratio, {}};
+        book::FeedRecord feed{about.date, *kind, {}, {}, options.ratio, {}, options.sure};
         if (options.sugar) feed.sugar = kilograms(*options.sugar);
         if (options.syrup) feed.syrup = Volume(*options.syrup);
         if (options.fondant) feed.fondant = kilograms(*options.fondant);
-        return addAndPrint(session, to, options, book::Feed{.colony = about.colony, .feed = std::move(feed), .note = options.note});
+        return judgeAndAdd(session, to, options, book::Feed{.colony = about.colony, .feed = std::move(feed), .note = options.note});
     });
 }
 
 Status addHarvest(Session& session, const NewHarvest& options) {
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::Harvest harvest{.colony = about.colony, .harvest = {about.date, kilograms(options.kg)}, .note = options.note};
+        book::Harvest harvest{.colony = about.colony, .harvest = {about.date, kilograms(options.kg), options.sure}, .note = options.note};
         harvest.combs = options.combs;
         harvest.moisturePercent = options.moisture;
-        return addAndPrint(session, to, options, std::move(harvest));
+        return judgeAndAdd(session, to, options, std::move(harvest));
     });
 }
 
@@ -285,7 +286,8 @@ Status addSighting(Session& session, const NewSighting& options) {
     return withColony(session, options, [&](book::Book& to, const About& about) {
         book::Sighting sighting{.colony = about.colony, .date = about.date, .saw = *saw, .seams = options.seams, .note = options.note};
         if (options.storesInSight || options.noStoresInSight) sighting.stores = options.storesInSight;
-        return addAndPrint(session, to, options, std::move(sighting));
+        sighting.sure = options.sure;
+        return judgeAndAdd(session, to, options, std::move(sighting));
     });
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "answer/doubts.h"
 #include "book/book.h"
 #include "cli/book_options.h"
 #include "cli/session.h"
@@ -30,7 +31,24 @@ Outcome<Date> dayOrToday(const Session& session, const char* option, const std::
 template <class Entry>
 Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry);
 
+//! What is in doubt of an entry about to be added: impossible, or not likely and not said to be sure of.
+template <class Entry>
+Problems doubtsAbout(const Session& session, book::Book& to, const RecordOf& options, const Entry& entry) {
+    const auto known = answer::surroundingsOf(to, entry.colony);
+    if (!known) return known.problems();
+    const auto doubt = answer::doubtOf(entry, *known, session.moment.today, session.reference);
+    if (!doubt || (options.sure && !doubt->impossible)) return {};
+    return {answer::problemOf(*doubt, {"winterlarder-cli", 0, 0}, "If it is right as it stands: --sure", session.style)};
+}
+
 Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind);
+
+//! As addAndPrint, of an entry that is held against its hive first.
+template <class Entry>
+Status judgeAndAdd(Session& session, book::Book& to, const RecordOf& options, Entry entry) {
+    if (const auto doubts = doubtsAbout(session, to, options, entry); !doubts.empty()) return session.fail(doubts);
+    return addAndPrint(session, to, options, std::move(entry));
+}
 
 template <class Entry>
 Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry) {

@@ -5,6 +5,7 @@
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "text/contexts.h"
+#include "text/remarks.h"
 #include "text/words.h"
 
 
@@ -36,7 +37,7 @@ Json combsJson(const advice::StoresToday& today) {
     return list;
 }
 
-Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today) {
+Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today, const std::vector<Remark>& setAside, const text::WordStyle& style) {
     Json answer = Json::object();
     answer.add("colony", record.colony).add("as_of", record.asOf.iso());
     answer.add("stores_kg", today.estimate ? json(today.estimate->spread) : Json())
@@ -45,7 +46,11 @@ Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today
         .add("contradictory", today.estimate && today.estimate->contradictory)
         .add("combs", combsJson(today))
         .add("free_room_kg", jsonOrNull(today.freeRoom));
-    return answer;
+    if (setAside.empty()) return answer;
+    Json list = Json::list();
+    for (const Remark& remark : setAside)
+        list.push(Json::object().add("id", remark.id).add("text", text::sentence(remark, style).toStdString()));
+    return std::move(answer.add("set_aside", std::move(list)));
 }
 
 QString combsText(const std::vector<stores::CombStores>& combs, const text::WordStyle& style) {
@@ -63,7 +68,7 @@ QString evidenceText(const stores::StoresEstimate& estimate, const text::WordSty
     return table.text();
 }
 
-QString storesText(const book::ColonyCase& record, const advice::StoresToday& today, const Session& session) {
+QString storesText(const book::ColonyCase& record, const advice::StoresToday& today, const std::vector<Remark>& setAside, const Session& session) {
     const QString name = record.colony ? shown(*record.colony) : say::CommandLine::tr("Colony without a name");
     QString text = session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, session.style))) + QLatin1Char('\n');
     FactList facts;
@@ -74,6 +79,7 @@ QString storesText(const book::ColonyCase& record, const advice::StoresToday& to
     if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, session.style);
     if (today.estimate && today.estimate->contradictory)
         text += wrapped(say::CommandLine::tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
+    for (const Remark& remark : setAside) text += wrapped(text::sentence(remark, session.style), QStringLiteral("  "));
     if (today.combs && !today.combs->empty()) text += QLatin1Char('\n') + combsText(*today.combs, session.style);
     return text;
 }
@@ -88,9 +94,9 @@ Status stores(Session& session, const std::string& caseFile) {
     const auto today =
         advice::storesToday(read->question, session.reference.constants, session.sampling, session.threads);
     if (session.json)
-        session.print(storesJson(read->record, today));
+        session.print(storesJson(read->record, today, read->question.setAside, session.style));
     else
-        session.print(storesText(read->record, today, session));
+        session.print(storesText(read->record, today, read->question.setAside, session));
     return Status::Done;
 }
 

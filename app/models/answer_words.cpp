@@ -100,9 +100,7 @@ QString about(const std::string& input) {
     return say::WindowWords::tr("what the autumn still brings");
 }
 
-} // namespace
-
-QString answerSentence(const AnsweredColony& colony, text::NumberForm form) {
+QString ofVerdict(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     if (advice.verdict == advice::Verdict::CannotSay || !advice.estimate || !advice.need) return cannotSay(advice);
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest) return harvestSentence(colony, form);
@@ -112,6 +110,14 @@ QString answerSentence(const AnsweredColony& colony, text::NumberForm form) {
             .arg(advice.bees ? form(AskedNumber::Bees, bees(*advice.bees)) : QString());
     return say::WindowWords::tr("Leave it alone: about %1 in the hive, %2 needed until the first forage around %3.")
         .arg(storesSaid(colony, form), needSaid(colony, form), forageDate(colony, form));
+}
+
+} // namespace
+
+QString answerSentence(const AnsweredColony& colony, text::NumberForm form) {
+    const QString words = ofVerdict(colony, form);
+    if (!advice::setsAside(colony.answer.advice)) return words;
+    return say::WindowWords::tr("Something written down is in doubt: settle that first, see Why. Until then: %1").arg(words);
 }
 
 namespace {

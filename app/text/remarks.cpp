@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
 
 namespace winterlarder::text {
@@ -41,7 +42,7 @@ std::string variantOf(const Remark& remark) {
         return "/gained";
     if (const std::string* from = textOf(remark, "from"); remark.id == "move-combs-first" && (!from || from->empty()))
         return "/unnamed";
-    const bool classed = remark.id == "middle-winter-class" || remark.id.rfind("learned-", 0) == 0;
+    const bool classed = remark.id == "middle-winter-class" || remark.id.rfind("learned-", 0) == 0 || remark.id.rfind("doubt-", 0) == 0;
     if (const std::string* word = textOf(remark, "class"); classed && word)
         return "/" + *word;
     return "";
@@ -100,16 +101,37 @@ int countOf(const Remark& remark, const RemarkText& text) {
     return value ? static_cast<int>(std::lround(*value)) : -1;
 }
 
+// Where an answer does without a record it is named first, then what is to be asked about it.
+QString recordSetAside(const Remark& remark, const WordStyle& style) {
+    const std::string* record = textOf(remark, "record");
+    const Detail* day = detailOf(remark, "recorded");
+    if (!record || !day) return {};
+    static const std::map<std::string, const char*> words{
+        {"weighing", QT_TRANSLATE_NOOP("Remark", "The weighing of %1 is not counted.")},
+        {"feed", QT_TRANSLATE_NOOP("Remark", "The feed of %1 is not counted.")},
+        {"harvest", QT_TRANSLATE_NOOP("Remark", "The harvest of %1 is not counted.")},
+        {"bees", QT_TRANSLATE_NOOP("Remark", "The bees seen on %1 are not counted.")},
+        {"brood", QT_TRANSLATE_NOOP("Remark", "The brood seen on %1 is not counted.")},
+        {"combs", QT_TRANSLATE_NOOP("Remark", "The combs of %1 are not counted.")},
+        {"moisture", QT_TRANSLATE_NOOP("Remark", "The water measured on %1 is not counted.")},
+        {"glance", QT_TRANSLATE_NOOP("Remark", "The seams seen on %1 are not counted.")},
+        {"outcome", QT_TRANSLATE_NOOP("Remark", "What was found on %1 is not counted.")}};
+    const auto found = words.find(*record);
+    if (found == words.end()) return {};
+    return QCoreApplication::translate("Remark", found->second).arg(inWords(*day, {}, style)) + QLatin1Char(' ');
+}
+
 } // namespace
 
 QString sentence(const Remark& remark, const WordStyle& style) {
     const RemarkText* text = textWithKey(remark.id + variantOf(remark));
+    if (!text) text = textWithKey(remark.id);
     if (!text) return QString::fromStdString(remark.id);
     Remark shown = remark;
     if (const auto used = massOf(remark, "used"); used && used->value() < 0) shown.details["gained"] = -*used;
     const int n = countOf(remark, *text);
     const char* source = n == 1 && text->forOne ? text->forOne : text->text;
-    return filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
+    return recordSetAside(remark, style) + filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
 }
 
 std::vector<std::string> idsWithWords() {

@@ -157,7 +157,9 @@ QString origin(climate::DateOrigin origin) {
     return {};
 }
 
-QString headline(const advice::Advice& advice, const WordStyle& style) {
+namespace {
+
+QString verdictHeadline(const advice::Advice& advice, const WordStyle& style) {
     switch (advice.verdict) {
     case advice::Verdict::CannotSay:
         return say::Words::tr("This cannot be said: see the reasons.");
@@ -171,6 +173,14 @@ QString headline(const advice::Advice& advice, const WordStyle& style) {
         return say::Words::tr("Unite it with another colony, if both are healthy.");
     }
     return {};
+}
+
+} // namespace
+
+QString headline(const advice::Advice& advice, const WordStyle& style) {
+    const QString words = verdictHeadline(advice, style);
+    if (advice.verdict == advice::Verdict::CannotSay || !advice::setsAside(advice)) return words;
+    return say::Words::tr("Something written down is in doubt: settle that first, see the reasons. Until then: %1").arg(words);
 }
 
 QString riskSentence(const advice::Advice& advice, double reserveKg, const WordStyle& style) {

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/entry_form.h"
 
+#include "models/entry_doubts.h"
 #include "widgets/card.h"
 #include "widgets/day_field.h"
+#include "widgets/doubt_bar.h"
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
@@ -34,6 +36,13 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     fault_->setProperty("fault", true);
     fault_->setAccessibleDescription(tr("What is wrong"));
     fault_->hide();
+    doubts_ = new DoubtBar(this);
+    connect(doubts_, &DoubtBar::meant, this, &EntryForm::saveAsMeant);
+    connect(doubts_, &DoubtBar::sure, this, [this] {
+        sure_ = true;
+        save();
+        sure_ = false;
+    });
     auto* down = new QVBoxLayout(this);
     down->addLayout(form_);
     down->addWidget(fault_);
@@ -69,6 +78,7 @@ QuantityField* EntryForm::quantity(const QString& label, QuantityField::Kind kin
     auto* quantity = new QuantityField(this, QString(label).remove(QLatin1Char('&')), kind, yard_->book()->reference()->field(field));
     quantity->show(value);
     quantities_.push_back(quantity);
+    connect(quantity, &QLineEdit::textEdited, doubts_, &DoubtBar::clear);
     add(label, quantity);
     return quantity;
 }
@@ -136,8 +146,61 @@ void EntryForm::save() {
     if (!wrong.isEmpty() || !edit_) return showFault(wrong);
     auto made = edit_();
     if (const auto* fault = std::get_if<QString>(&made)) return showFault(*fault);
+    showFault({});
+    auto& edit = std::get<book::Edit>(made);
+    if (askedAbout(edit)) return;
+    write(withSure(std::move(edit), doubts_->asks()));
+}
+
+// What is sure was asked about before, and is not asked again; where that is no longer so it is not sure of anything.
+bool EntryForm::askedAbout(const book::Edit& made) {
+    const auto doubt = doubtOfEdit(made, *yard_);
+    if (!doubt) {
+        doubts_->clear();
+        return false;
+    }
+    const bool answered = sure_ && !doubt->impossible && doubts_->asks() && doubts_->doubt()->says.id == doubt->says.id;
+    askBeside(fieldInDoubt(doubt->says.id), *doubt);
+    return !answered;
+}
+
+void EntryForm::askBeside(QWidget* field, stores::Doubt doubt) {
+    int row = -1;
+    QFormLayout::ItemRole role{};
+    form_->getWidgetPosition(doubts_, &row, &role);
+    if (row >= 0) delete form_->takeRow(row).fieldItem;
+    row = -1;
+    if (field) form_->getWidgetPosition(field, &row, &role);
+    form_->insertRow(row < 0 ? form_->rowCount() : row + 1, doubts_);
+    const auto* amount = qobject_cast<QuantityField*>(field);
+    const auto weight = doubt.says.details.find("weight");
+    const bool ofThisField = amount && weight != doubt.says.details.end() && std::get<Mass>(weight->second) == Mass(amount->value().value_or(0));
+    if (!ofThisField) doubt.says.details.erase("meant"); // of both sides together
+    doubts_->ask(doubt, amount ? amount->text() : QString());
+}
+
+QuantityField* EntryForm::firstAmount() const {
+    for (auto* field : quantities_)
+        if (field->isVisibleTo(this) && field->value()) return field;
+    return nullptr;
+}
+
+QWidget* EntryForm::fieldInDoubt(const std::string& id) const {
+    if (id == "doubt-before" || id == "doubt-later") return days_.empty() ? nullptr : days_.front();
+    if (id == "doubt-moisture" && !quantities_.empty()) return quantities_.back();
+    return firstAmount();
+}
+
+void EntryForm::saveAsMeant(double kilograms) {
+    auto* field = firstAmount();
+    if (!field) return;
+    field->show(kilograms);
+    save();
+}
+
+void EntryForm::write(book::Edit made) {
     saveButton_->setEnabled(false);
-    yard_->apply(std::get<book::Edit>(std::move(made)), [form = QPointer<EntryForm>(this)](const Problems& problems) {
+    yard_->apply(std::move(made), [form = QPointer<EntryForm>(this)](const Problems& problems) {
         if (!form) return;
         form->saveButton_->setEnabled(true);
         if (problems.empty()) return form->accept();

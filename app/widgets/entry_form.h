@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/yard.h"
+#include "stores/plausible.h"
 #include "widgets/quantity_field.h"
 
 #include <QComboBox>
@@ -21,6 +22,7 @@ class QPushButton;
 namespace winterlarder::desk {
 
 class DayField;
+class DoubtBar;
 
 //! What was typed, without blanks at its ends.
 std::string plain(const QLineEdit* field);
@@ -57,6 +59,8 @@ public:
     void setEdit(std::function<Made()> edit); //!< once, after all fields
     QPushButton* saveButton() const { return saveButton_; } //!< nothing before setEdit()
     QString fault() const; //!< as shown
+    //! Asks about an entry that is not likely: what was typed stays, nothing is written until it is answered.
+    DoubtBar* doubts() const { return doubts_; }
 
 public slots:
     //! Closes once the book has it; where the book refuses, the form stays as it was filled in.
@@ -67,10 +71,18 @@ private:
 
     QString faultOfFields(); //!< the first, with the focus on it
     void showFault(const QString& wrong);
+    bool askedAbout(const book::Edit& made); //!< whether a question is to be answered first
+    void askBeside(QWidget* field, stores::Doubt doubt);
+    QWidget* fieldInDoubt(const std::string& id) const;
+    QuantityField* firstAmount() const; //!< nothing where none is filled in
+    void saveAsMeant(double kilograms);
+    void write(book::Edit made);
 
     Yard* yard_;
     QFormLayout* form_;
     QLabel* fault_;
+    DoubtBar* doubts_;
+    bool sure_ = false; //!< the question was answered: it is right
     QPushButton* saveButton_ = nullptr;
     std::vector<QuantityField*> quantities_;
     std::vector<DayField*> days_;

@@ -87,6 +87,9 @@ struct Advice {
     std::uint64_t seed = 0;
 };
 
+//! Whether the answer does without a record that is in doubt; its reasons begin with which.
+bool setsAside(const Advice& advice);
+
 //! What an answer was computed from, kept so that other options can be laid over the same winters at once.
 struct Workings {
     std::shared_ptr<const winter::DemandEnsemble> ensemble;

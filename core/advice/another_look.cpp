@@ -150,11 +150,18 @@ bool changesWithFlow(const Reckoning& r, Verdict verdict, double bees) {
     return false;
 }
 
+//! Brood that was set aside is counted again; for anything else that was, the scale tells what is there.
+bool onlyBroodSetAside(const Reckoning& r) {
+    const auto& aside = r.question.setAside;
+    return !aside.empty() && std::all_of(aside.begin(), aside.end(), [](const Remark& each) { return each.id == "doubt-brood"; });
+}
+
 } // namespace
 
 AnotherLook anotherLook(const Reckoning& r, Verdict verdict) {
+    if (onlyBroodSetAside(r)) return {true, Look::Open, "bees", 0, 0};
     const Part all{r.withFlow.largest, r.withoutFlow.largest, typicalBees(r)};
-    if (r.estimate.contradictory) {
+    if (r.estimate.contradictory || !r.question.setAside.empty()) {
         AnotherLook weigh{true, Look::Weigh, "stores", 2 * tenthPercentile * r.estimate.sd.value(), 0};
         weigh.narrowsToKg = 2 * tenthPercentile * sdAfter(r, possibleLooks[1]);
         return weigh;

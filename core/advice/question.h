@@ -8,6 +8,7 @@
 #include "hive/hive.h"
 #include "quantity/quantity.h"
 #include "reference/reference.h"
+#include "reference/remark.h"
 #include "stores/evidence.h"
 #include "winter/larder.h"
 #include "winter/learned_remarks.h"
@@ -90,6 +91,7 @@ struct ColonyQuestion {
     std::vector<TakenHarvest> harvests;
     std::optional<double> moisturePercent;
     bool freshlyFilled = false;          //!< open stores under 7 days old
+    std::vector<Remark> setAside;        //!< records that are in doubt: not counted here, and said in the reasons
     std::optional<Mass> beeBread;        //!< from pollen shares; nothing = not recorded
     Mass usualStores{0};                 //!< for the heft word
 

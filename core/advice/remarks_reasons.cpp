@@ -23,7 +23,7 @@ std::string_view idOf(RefusalKind kind) {
 }
 
 std::vector<Remark> refusalRemarks(const ColonyQuestion& question, const std::vector<RefusalKind>& refusals) {
-    std::vector<Remark> remarks;
+    std::vector<Remark> remarks = question.setAside;
     for (RefusalKind kind : refusals) {
         Remark remark{std::string(idOf(kind)), {}};
         if (kind == RefusalKind::FarFromStations && question.site && question.site->distanceKm)
@@ -41,6 +41,7 @@ public:
     Reasons(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
 
     std::vector<Remark> all() {
+        said = q.setAside;
         verdict();
         numbers();
         feeding();

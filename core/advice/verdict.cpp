@@ -23,7 +23,7 @@ bool anyCombToTake(const Reckoning& r) {
 
 bool mayHarvest(const Reckoning& r) {
     const ColonyQuestion& q = r.question;
-    return !r.estimate.contradictory && !q.treated && q.moisturePercent.value_or(0) <= mostMoisturePercent && !q.trouble &&
+    return !r.estimate.contradictory && q.setAside.empty() && !q.treated && q.moisturePercent.value_or(0) <= mostMoisturePercent && !q.trouble &&
            anyCombToTake(r);
 }
 

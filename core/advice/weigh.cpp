@@ -138,6 +138,10 @@ Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
 
 } // namespace
 
+bool setsAside(const Advice& advice) {
+    return !advice.reasons.empty() && advice.reasons.front().details.contains("record");
+}
+
 StoresToday storesToday(const ColonyQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                         int threads) {
     StoresToday today;

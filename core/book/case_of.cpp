@@ -174,6 +174,7 @@ Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
         record.bees = look->bees;
         record.combs = look->combs;
         record.moisturePercent = look->moisturePercent;
+        record.bees.sure = look->sure;
     }
     if (!record.bees.kind) record.bees.kind = from.colony.beeKind;
     addRecords(record, from, asOf);

@@ -56,6 +56,14 @@ struct FeederColumns {
 FeederColumns columnsOf(const std::optional<FeederRecord>& feeder);
 std::optional<FeederRecord> feederOf(const FeederColumns& columns);
 
+//! Said by the keeper of an entry that was asked about; nothing else is written, so entries of old books stay as they are.
+template <class V>
+void describeSure(V& v, bool& sure) {
+    std::optional<bool> said = sure ? std::optional(true) : std::nullopt;
+    v.field("records.sure", said);
+    if constexpr (V::reads) sure = said.value_or(false);
+}
+
 // ---- parts that several entries share -----------------------------------------------------------------------------
 
 template <class V>
@@ -227,6 +235,7 @@ void describe(V& v, Look& look) {
     v.field("looks.temper", look.temper);
     v.field("moisture_percent", look.moisturePercent);
     v.field("looks.trouble_signs", look.troubleSigns);
+    describeSure(v, look.sure);
     std::vector<Photograph> photographs;
     for (const auto& file : look.photographs) photographs.push_back({file});
     v.list("photographs", photographs);
@@ -244,6 +253,7 @@ void describe(V& v, Weighing& entry) {
     v.field("weighings.lift_kg", reading.secondLift, 2);
     v.field("weighings.heft", reading.heft);
     v.field("weighings.wet", entry.wet);
+    describeSure(v, entry.weighing.sure);
     if constexpr (V::reads) entry.weighing.reading = readingOf(reading);
 }
 
@@ -254,6 +264,7 @@ void describe(V& v, Feed& entry) {
     v.field("feeds.syrup_l", entry.feed.syrup);
     v.field("feeds.ratio", entry.feed.ratio);
     v.field("feeds.fondant_kg", entry.feed.fondant);
+    describeSure(v, entry.feed.sure);
 }
 
 template <class V>
@@ -261,6 +272,7 @@ void describe(V& v, Harvest& entry) {
     v.field("harvests.kg", entry.harvest.honey);
     v.field("harvests.combs", entry.combs);
     v.field("moisture_percent", entry.moisturePercent);
+    describeSure(v, entry.harvest.sure);
 }
 
 template <class V>
@@ -303,6 +315,7 @@ void describe(V& v, WinterOutcome& outcome) {
     v.field("winter_outcomes.alive", outcome.alive);
     v.field("bees.covered_combs", outcome.coveredCombs);
     v.field("winter_outcomes.stores_left_kg", outcome.storesLeft);
+    describeSure(v, outcome.sure);
 }
 
 template <class V>
@@ -310,6 +323,7 @@ void describe(V& v, Sighting& sighting) {
     v.field("sightings.saw", sighting.saw);
     v.field("bees.seams", sighting.seams);
     v.field("sightings.stores", sighting.stores);
+    describeSure(v, sighting.sure);
 }
 
 template <class V>

@@ -119,6 +119,7 @@ struct Look {
     std::optional<double> moisturePercent{};
     std::string troubleSigns{};
     std::vector<std::string> photographs{};
+    bool sure = false; //!< see WeighingRecord::sure; so in glances and outcomes
     std::string note{};
     std::string by{};
     bool operator==(const Look&) const = default;
@@ -224,6 +225,7 @@ struct WinterOutcome {
     bool alive = true;
     std::optional<double> coveredCombs{};
     std::optional<Mass> storesLeft{};
+    bool sure = false;
     std::string note{};
     std::string by{};
     bool operator==(const WinterOutcome&) const = default;
@@ -239,6 +241,7 @@ struct Sighting {
     SightingKind saw = SightingKind::Flying;
     std::optional<double> seams{};  //!< the cluster filled; with Cluster
     std::optional<bool> stores{};   //!< sealed stores were in sight beside the bees
+    bool sure = false;
     std::string note{};
     std::string by{};
     bool operator==(const Sighting&) const = default;

@@ -60,7 +60,8 @@ void remakeAll(Store& store, const std::vector<SchemaPart>& target) {
 } // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{};
+    // 2: entries that were asked about keep that the keeper is sure of them.
+    static const std::vector<Migration> all{{1, {}}};
     return all;
 }
 

@@ -74,6 +74,7 @@ struct BeesRecord {
     std::optional<BeeKind> kind;
     std::optional<bool> queenSeen, eggsSeen;
     bool trouble = false; //!< signs of disease
+    bool sure = false;    //!< the keeper was asked, and said that what was seen at this look is right
     bool operator==(const BeesRecord&) const = default;
     bool known() const { return count || coveredCombs || seams; }
 };
@@ -110,6 +111,7 @@ struct LiftReading {
 struct WeighingRecord {
     Date date;
     std::variant<ScaleReading, LiftReading, HeftWord> reading;
+    bool sure = false; //!< unlikely as it may be, the keeper said that it is right; so in feeds and harvests
     bool operator==(const WeighingRecord&) const = default;
 };
 
@@ -120,11 +122,13 @@ struct FeedRecord {
     std::optional<Volume> syrup;
     std::optional<std::string> ratio; //!< "3:2", by mass; with syrup
     std::optional<Mass> fondant;
+    bool sure = false;
     bool operator==(const FeedRecord&) const = default;
 };
 struct HarvestRecord {
     Date date;
     Mass honey;
+    bool sure = false;
     bool operator==(const HarvestRecord&) const = default;
 };
 
@@ -174,6 +178,7 @@ struct ColonyCase {
     WishRecord wish;
     bool fedAfterLook = false; //!< feeds of the day of the look came after it and are not in what was seen
     std::optional<LearnedRecord> learned{}; //!< out of a book whose yard learns; nothing: the model as it stands
+    bool sure = false; //!< all of this case: see BeesRecord::sure
     bool operator==(const ColonyCase&) const = default;
 };
 

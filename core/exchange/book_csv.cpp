@@ -206,10 +206,11 @@ private:
         return values;
     }
 
-    //! What makes two entries the same for a person: everything but who wrote it, its lists, and its number.
+    //! What makes two entries the same for a person: everything but who wrote it and was sure of it, its lists, and its number.
     std::string sameness(const Row& row) const {
         std::string text;
         for (std::size_t at = 0; at + 1 < named_.table->columns.size(); ++at)
+            if (named_.table->columns[at].name != "sure")
             text += textOfValue(named_.table->columns[at], row.values[at]) + '\0' + (std::holds_alternative<std::monostate>(row.values[at]) ? '-' : '+');
         return text;
     }
@@ -237,6 +238,7 @@ private:
         const bool said = isNew ? id == 0 && !same.insert(sameness(entry)).second : entry == existing->second;
         if (said) return preview_.duplicates.push_back(lineNumber);
         (isNew ? preview_.added : preview_.changed).push_back(lineNumber);
+        preview_.lines.push_back(lineNumber);
         preview_.edit.targets.push_back({named_.table->kind, id, std::move(entry)});
     }
 
@@ -280,7 +282,9 @@ private:
             row.values[*form] = std::string("listed");
         auto& where = row == there_.at(owner) ? preview_.duplicates : preview_.changed;
         where.insert(where.end(), lines.begin(), lines.end());
-        if (row != there_.at(owner)) preview_.edit.targets.push_back({named_.table->kind, owner, std::move(row)});
+        if (row == there_.at(owner)) return;
+        preview_.lines.push_back(lines.front());
+        preview_.edit.targets.push_back({named_.table->kind, owner, std::move(row)});
     }
 
     book::Book& into_;

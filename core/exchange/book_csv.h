@@ -26,6 +26,7 @@ struct CsvPreview {
     book::PutEntries edit;
     std::vector<int> added;      //!< lines of the file that become new entries
     std::vector<int> changed;    //!< lines that change the entry of their id
+    std::vector<int> lines;      //!< of each entry of the edit, where the file says it
     std::vector<int> duplicates; //!< lines that say what an entry of the book, or an earlier line, says already: left out
 };
 

@@ -66,6 +66,11 @@ public:
         checkReferences();
     }
 
+    std::vector<Place> placesOfEntries() const {
+        std::vector<Place> all;
+        for (const auto& read : read_) all.push_back({file_, read.at.line, read.at.column});
+        return all;
+    }
     std::vector<Target> targets() {
         std::vector<Target> all;
         for (auto& read : read_) all.push_back(std::move(read.target));
@@ -78,6 +83,7 @@ private:
     struct Read {
         Target target;
         std::map<std::string, Position> places; //!< of references
+        Position at{};
     };
 
     void fault(Position position, std::string detail, std::string remedy) {
@@ -111,7 +117,7 @@ private:
             column.refersTo = Kind::Yard;
             return column;
         }();
-        Read read{{table.kind, 0, Row{}}, {}};
+        Read read{{table.kind, 0, Row{}}, {}, object.position};
         std::vector<std::string> known;
         const auto id = valueOf(object, idColumn, known);
         if (const auto* number = std::get_if<std::int64_t>(&id)) read.target.id = *number;
@@ -238,7 +244,8 @@ Outcome<std::string> writeBook(book::Book& from) {
     return text;
 }
 
-Outcome<std::vector<Target>> readBook(std::string_view text, const std::string& file, const ReferenceData& reference) {
+Outcome<std::vector<Target>> readBook(std::string_view text, const std::string& file, const ReferenceData& reference,
+                                      std::vector<Place>* places) {
     if (text.size() > limits::documentText.bytes) return limits::tooLarge({file}, limits::documentText);
     auto json = readJson(text, file);
     if (!json.value) return std::move(json.problems);
@@ -247,6 +254,7 @@ Outcome<std::vector<Target>> readBook(std::string_view text, const std::string& 
     reader.read(*json.value);
     json.value.reset();
     if (!reader.problems.empty()) return std::move(reader.problems);
+    if (places) *places = reader.placesOfEntries();
     return reader.targets();
 }
 
@@ -254,19 +262,23 @@ Outcome<book::Applied> importBook(book::Book& into, std::string_view text, const
                                   const std::string& who) {
     auto targets = readBook(text, file, into.reference());
     if (!targets) return targets.problems();
+    return replaceBook(into, std::move(targets).value(), now, who);
+}
+
+Outcome<book::Applied> replaceBook(book::Book& into, std::vector<Target> targets, book::Timestamp now, const std::string& who) {
     std::set<std::pair<Kind, std::int64_t>> wanted;
-    for (const auto& target : *targets) wanted.emplace(target.kind, target.id);
+    for (const auto& target : targets) wanted.emplace(target.kind, target.id);
     bool empty = true;
     for (const auto& table : book::tables()) {
         const auto rows = into.eachRow(table.kind, [&](std::int64_t id, const Row&) {
             empty = false;
-            if (!wanted.contains({table.kind, id})) targets->push_back({table.kind, id, std::nullopt});
+            if (!wanted.contains({table.kind, id})) targets.push_back({table.kind, id, std::nullopt});
         });
         if (!rows) return rows.problems();
     }
     if (!empty)
         if (auto backup = into.backUp(now); !backup) return backup.problems();
-    return into.apply(book::PutEntries{"import document", std::move(*targets)}, now, who);
+    return into.apply(book::PutEntries{"import document", std::move(targets)}, now, who);
 }
 
 } // namespace winterlarder::exchange

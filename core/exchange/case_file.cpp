@@ -109,6 +109,7 @@ void readWhole(const JsonValue& value, CaseContext& context, CaseReading& readin
     book::ColonyCase record = emptyCase(context.asOf.value_or(anyDay()));
     record.colony = reader.nameText("colony");
     record.yard = reader.nameText("yard");
+    record.sure = reader.flag("sure", false);
     Sound sound = readDayAndSite(reader, record, context);
     if (!sound.asOf) context.winter.reset();
     readHiveAndColony(reader, record, sound, context);

@@ -109,6 +109,7 @@ Json beesOf(const book::BeesRecord& record) {
     addIf(bees, "queen_seen", record.queenSeen);
     addIf(bees, "eggs_seen", record.eggsSeen);
     addFlag(bees, "trouble", record.trouble);
+    addFlag(bees, "sure", record.sure);
     return bees;
 }
 
@@ -156,6 +157,7 @@ Json weighingOf(const book::WeighingRecord& record) {
             sides.push(side.value());
         weighing.add("lift_kg", lift->sides.size() == 1 ? Json(lift->sides.front().value()) : std::move(sides));
     }
+    addFlag(weighing, "sure", record.sure);
     return weighing;
 }
 
@@ -166,6 +168,7 @@ Json feedOf(const book::FeedRecord& record) {
     addIf(feed, "syrup_l", record.syrup);
     addIf(feed, "ratio", record.ratio);
     addIf(feed, "fondant_kg", record.fondant);
+    addFlag(feed, "sure", record.sure);
     return feed;
 }
 
@@ -212,7 +215,10 @@ Json feederOf(const book::FeederRecord& record) {
 }
 
 Json harvestOf(const book::HarvestRecord& record) {
-    return Json::object().add("date", record.date.iso()).add("kg", record.honey.value());
+    Json harvest = Json::object();
+    harvest.add("date", record.date.iso()).add("kg", record.honey.value());
+    addFlag(harvest, "sure", record.sure);
+    return harvest;
 }
 
 Json learnedOf(const book::LearnedRecord& record) {
@@ -238,6 +244,7 @@ Json caseOf(const book::ColonyCase& record) {
     whole.add("as_of", record.asOf.iso());
     addIf(whole, "looked_on", record.lookedOn);
     if (record.fedAfterLook) whole.add("fed_after_look", true);
+    addFlag(whole, "sure", record.sure);
     whole.add("site", siteOf(record.site)).add("hive", hiveOf(record.hive));
     addPart(whole, "bees", beesOf(record.bees));
     addCombs(whole, record.combs);

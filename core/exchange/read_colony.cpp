@@ -69,6 +69,7 @@ book::BeesRecord readBees(const JsonValue& value, CaseContext& context) {
     bees.queenSeen = reader.flag("queen_seen");
     bees.eggsSeen = reader.flag("eggs_seen");
     bees.trouble = reader.flag("trouble", false);
+    bees.sure = reader.flag("sure", false);
     reader.finish();
     return bees;
 }

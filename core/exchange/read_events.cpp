@@ -97,10 +97,11 @@ std::optional<book::FeedRecord> readFeed(const JsonValue& value, const std::stri
     const auto sugar = reader.number("sugar_kg"), syrup = reader.number("syrup_l"),
                fondant = reader.number("fondant_kg");
     const auto ratio = readRatio(reader);
+    const bool sure = reader.flag("sure", false);
     if (kind) checkFeedMeasures(reader, *kind);
     reader.finish();
     if (!date || !kind) return std::nullopt;
-    book::FeedRecord feed{*date, *kind, {}, {}, ratio, {}};
+    book::FeedRecord feed{*date, *kind, {}, {}, ratio, {}, sure};
     if (sugar) feed.sugar = kilograms(*sugar);
     if (syrup) feed.syrup = litres(*syrup);
     if (fondant) feed.fondant = kilograms(*fondant);
@@ -134,8 +135,9 @@ std::vector<book::WeighingRecord> readWeighings(const JsonValue& value, CaseCont
                        if (const auto percent =
                                context.checkedNumber(*moisture, "moisture_percent", "moisture_percent"))
                            moisturePercent = percent;
+                   const bool sure = reader.flag("sure", false);
                    reader.finish();
-                   if (date && reading) weighings.push_back({*date, *reading});
+                   if (date && reading) weighings.push_back({*date, *reading, sure});
                });
     return weighings;
 }
@@ -157,8 +159,9 @@ std::vector<book::HarvestRecord> readHarvests(const JsonValue& value, CaseContex
                    const auto date = neededDate(reader, false);
                    reader.demand("kg", "the kilograms of honey taken");
                    const auto kg = reader.number("kg");
+                   const bool sure = reader.flag("sure", false);
                    reader.finish();
-                   if (date && kg) harvests.push_back({*date, kilograms(*kg)});
+                   if (date && kg) harvests.push_back({*date, kilograms(*kg), sure});
                });
     return harvests;
 }

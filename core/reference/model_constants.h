@@ -105,6 +105,19 @@ struct ModelConstants {
     double lastingKeeperShare; //!< 0.5 of the lasting variance
     double lastingYardShare;  //!< 0.2 of it
     double forageSeenSd;      //!< 4 d
+    // what an entry may be (core/stores/plausible.h)
+    double entryImpossibleAbove; //!< 1.25 times the most
+    double entryImpossibleBelow; //!< 0.8 of the lightest empty hive
+    double entrySameScaleDays;   //!< 45 d
+    double entryFlowPerDay;      //!< 2 kg/d
+    double entryGainPerColdDay;  //!< 0.3 kg/d
+    double entryFeedDays;        //!< 21 d
+    double entrySyrupAtOnce;     //!< 30 L
+    double entrySolidFeedAtOnce; //!< 15 kg
+    double entryBeesOver;        //!< 2 times those that cover every comb
+    double entryBroodShare;      //!< 0.75 of all cells
+    double entryDriestHoney;     //!< 13 % water
+    double entryWettestHoney;    //!< 25 % water
 };
 
 } // namespace winterlarder

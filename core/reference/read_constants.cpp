@@ -107,6 +107,18 @@ constexpr std::array constants = std::to_array<Constant>({
     {"lastingKeeperShare", "1", &ModelConstants::lastingKeeperShare},
     {"lastingYardShare", "1", &ModelConstants::lastingYardShare},
     {"forageSeenSd", "d", &ModelConstants::forageSeenSd},
+    {"entryImpossibleAbove", "1", &ModelConstants::entryImpossibleAbove},
+    {"entryImpossibleBelow", "1", &ModelConstants::entryImpossibleBelow},
+    {"entrySameScaleDays", "d", &ModelConstants::entrySameScaleDays},
+    {"entryFlowPerDay", "kg/d", &ModelConstants::entryFlowPerDay},
+    {"entryGainPerColdDay", "kg/d", &ModelConstants::entryGainPerColdDay},
+    {"entryFeedDays", "d", &ModelConstants::entryFeedDays},
+    {"entrySyrupAtOnce", "L", &ModelConstants::entrySyrupAtOnce},
+    {"entrySolidFeedAtOnce", "kg", &ModelConstants::entrySolidFeedAtOnce},
+    {"entryBeesOver", "1", &ModelConstants::entryBeesOver},
+    {"entryBroodShare", "1", &ModelConstants::entryBroodShare},
+    {"entryDriestHoney", "%", &ModelConstants::entryDriestHoney},
+    {"entryWettestHoney", "%", &ModelConstants::entryWettestHoney},
 });
 static_assert(sizeof(ModelConstants) == constants.size() * sizeof(double), "every constant is read from the file");
 

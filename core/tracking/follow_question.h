@@ -51,6 +51,7 @@ struct FollowQuestion {
     std::vector<int> visitWeekdays;
 
     winter::LearnedFrom learnedFrom;         //!< what to say of winter.learned
+    std::vector<Remark> setAside;            //!< records in doubt that are not counted here: said first
 
     // what may be taken in spring
     std::vector<hive::CombFormat> boxes;     //!< from the floor up

@@ -23,6 +23,7 @@ public:
     explicit Reasons(const Reckoned& reckoned) : q(reckoned.question), f(reckoned.following) {}
 
     std::vector<Remark> all() {
+        said = q.setAside;
         state();
         if (f.state != FollowState::Dead && !f.fitsNoWinter) ahead();
         evidence();

@@ -87,6 +87,7 @@ inline book::BeesRecord anyBees() {
     bees.queenSeen = maybe<bool>(coin);
     bees.eggsSeen = maybe<bool>(coin);
     bees.trouble = coin();
+    bees.sure = coin();
     return bees;
 }
 
@@ -121,7 +122,7 @@ inline book::WeighingRecord anyWeighing() {
     if (sort == 0) return {before(), book::ScaleReading{kilograms(within(0, 500))}};
     if (sort == 1) return {before(), book::LiftReading{{kilograms(within(0, 250))}}};
     if (sort == 2) return {before(), book::LiftReading{{kilograms(within(0, 250)), kilograms(within(0, 250))}}};
-    return {before(), book::HeftWord::Heavy};
+    return {before(), book::HeftWord::Heavy, coin()};
 }
 
 inline book::FeedRecord anyFeed() {
@@ -131,10 +132,10 @@ inline book::FeedRecord anyFeed() {
         return {before(), book::FeedKind::Syrup, kg, {}, maybe<std::string>([] { return std::string("1:0.63"); }), {}};
     if (sort == 1) return {before(), book::FeedKind::Syrup, {}, litres(within(0, 100)), "3:2", {}};
     if (sort == 2) return {before(), book::FeedKind::Fondant, {}, {}, {}, kg};
-    return {before(), book::FeedKind::DrySugar, kg, {}, {}, {}};
+    return {before(), book::FeedKind::DrySugar, kg, {}, {}, {}, coin()};
 }
 
-inline book::HarvestRecord anyHarvest() { return {before(), kilograms(within(0, 300))}; }
+inline book::HarvestRecord anyHarvest() { return {before(), kilograms(within(0, 300)), coin()}; }
 
 inline std::optional<Date> anyWinterDay() {
     return maybe<Date>([] { return Date::of(2026, 8, 1)->plusDays(*rc::gen::inRange(0, 334)); });
@@ -184,7 +185,8 @@ inline book::ColonyCase anyCase() {
             }),
             anyWish(),
             *rc::gen::arbitrary<bool>(),
-            maybe<book::LearnedRecord>(anyLearned)};
+            maybe<book::LearnedRecord>(anyLearned),
+            coin()};
 }
 
 } // namespace winterlarder::testing

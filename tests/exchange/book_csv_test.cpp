@@ -38,8 +38,8 @@ TEST(BookCsv, HeadersAreTheNamesOfTheDataDictionary) {
     auto book = bookOfOneColony(folder);
     edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
     EXPECT_EQ(must(writeCsv(book, "weighings")),
-              "id,colony,records.date,weighings.gross_kg,weighings.lift_kg.1,weighings.lift_kg.2,weighings.heft,weighings.wet,records.note,records.by\n"
-              "1,One,2026-09-10,54.5,,,,false,,Ada\n");
+              "id,colony,records.date,weighings.gross_kg,weighings.lift_kg.1,weighings.lift_kg.2,weighings.heft,weighings.wet,records.sure,records.note,records.by\n"
+              "1,One,2026-09-10,54.5,,,,false,,,Ada\n");
     for (const auto& table : csvTables()) EXPECT_TRUE(writeCsv(book, table)) << table;
     EXPECT_FALSE(writeCsv(book, "weights"));
 }

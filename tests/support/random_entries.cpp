@@ -95,6 +95,7 @@ void reconcile(Dice& dice, const std::vector<Column>& columns, Values& values) {
         if (form == 2) *at("lift_kg_2") = 19.0;
         if (form == 3) *at("heft") = std::string("heavy");
     }
+    if (auto* sure = at("sure"); sure && *sure == Value{std::int64_t{0}}) *sure = {}; // not said, as it is written
     if (at("ratio") && at("sugar_kg")) *at("sugar_kg") = 3.5;
     if (auto* saw = at("saw"); saw && *saw != Value{std::string("cluster")}) clear({"bees_seams"});
     if (auto* until = at("until"); until && !isNothing(*until)) *until = std::max(std::get<std::string>(*until), std::get<std::string>(*at("date")));

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/doubts_of_import.h"
+
+#include "book/entry_rows.h"
+
+#include <algorithm>
+#include <map>
+
+namespace winterlarder::answer {
+
+namespace {
+
+template <class Entry>
+std::optional<Entry> entryIn(const book::Target& target) {
+    if (target.kind != book::kindOf<Entry> || !target.row) return std::nullopt;
+    auto entry = book::entryOf<Entry>(target.id, *target.row);
+    if (!entry) return std::nullopt;
+    return std::move(entry).value();
+}
+
+template <class Entry>
+void put(std::vector<Entry>& all, Entry entry) {
+    std::erase_if(all, [&](const Entry& other) { return other.id == entry.id; });
+    all.push_back(std::move(entry));
+}
+
+template <class Entry>
+bool& sureOf(Entry& entry) {
+    if constexpr (requires { entry.weighing; }) return entry.weighing.sure;
+    else if constexpr (requires { entry.feed; }) return entry.feed.sure;
+    else if constexpr (requires { entry.harvest; }) return entry.harvest.sure;
+    else return entry.sure;
+}
+
+//! The kinds of entry that are judged.
+template <class Visit>
+void eachJudged(const book::Target& target, Visit visit) {
+    if (auto look = entryIn<book::Look>(target)) visit(std::move(*look));
+    if (auto weighing = entryIn<book::Weighing>(target)) visit(std::move(*weighing));
+    if (auto feed = entryIn<book::Feed>(target)) visit(std::move(*feed));
+    if (auto harvest = entryIn<book::Harvest>(target)) visit(std::move(*harvest));
+    if (auto sighting = entryIn<book::Sighting>(target)) visit(std::move(*sighting));
+    if (auto outcome = entryIn<book::WinterOutcome>(target)) visit(std::move(*outcome));
+}
+
+//! What is known of each colony, as it will be once all entries are in.
+class KnownColonies {
+public:
+    const Surroundings* of(book::ColonyId colony) const {
+        const auto found = all_.find(colony.number);
+        return found == all_.end() ? nullptr : &found->second;
+    }
+    void take(const book::Target& target) {
+        if (auto housing = entryIn<book::Housing>(target)) addTo(&Surroundings::housings, std::move(*housing));
+        if (auto look = entryIn<book::Look>(target)) addTo(&Surroundings::looks, std::move(*look));
+        if (auto weighing = entryIn<book::Weighing>(target)) addTo(&Surroundings::weighings, std::move(*weighing));
+        if (auto feed = entryIn<book::Feed>(target)) addTo(&Surroundings::feeds, std::move(*feed));
+        if (auto harvest = entryIn<book::Harvest>(target)) addTo(&Surroundings::harvests, std::move(*harvest));
+    }
+    void begin(Surroundings known) { all_.insert_or_assign(known.colony.id.number, std::move(known)); }
+    void inOrder() {
+        for (auto& [number, known] : all_)
+            std::stable_sort(known.housings.begin(), known.housings.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
+    }
+
+private:
+    template <class Entry>
+    void addTo(std::vector<Entry> Surroundings::*list, Entry entry) {
+        const auto found = all_.find(entry.colony.number);
+        if (found != all_.end()) put(found->second.*list, std::move(entry));
+    }
+    std::map<std::int64_t, Surroundings> all_;
+};
+
+//! The doubt of an entry, unless it is one the keeper may be, and is, sure of.
+template <class Entry>
+std::optional<stores::Doubt> doubtIn(Entry& entry, const KnownColonies& known, Date today, const ReferenceData& reference) {
+    const auto* around = known.of(entry.colony);
+    if (!around) return std::nullopt;
+    auto doubt = doubtOf(entry, *around, today, reference);
+    if (doubt && !doubt->impossible && sureOf(entry)) return std::nullopt;
+    return doubt;
+}
+
+} // namespace
+
+Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std::string& file, Date today, bool sure,
+                      const std::string& whereSure) {
+    KnownColonies known;
+    Problems problems;
+    for (const auto& target : preview.edit.targets)
+        eachJudged(target, [&](const auto& entry) {
+            if (known.of(entry.colony)) return;
+            auto around = surroundingsOf(into, entry.colony);
+            if (around) known.begin(std::move(around).value());
+            else problems = around.problems();
+        });
+    if (!problems.empty()) return problems;
+    for (const auto& target : preview.edit.targets) known.take(target);
+    known.inOrder();
+    for (std::size_t i = 0; i < preview.edit.targets.size(); ++i)
+        eachJudged(preview.edit.targets[i], [&](auto entry) {
+            const auto doubt = doubtIn(entry, known, today, into.reference());
+            if (!doubt) return;
+            if (!sure || doubt->impossible) return problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure));
+            sureOf(entry) = true;
+            preview.edit.targets[i].row = book::rowOf(entry);
+        });
+    return problems;
+}
+
+Problems doubtsOfDocument(const std::vector<book::Target>& document, const std::vector<Place>& places, Date today,
+                          const ReferenceData& reference) {
+    KnownColonies known;
+    std::map<std::int64_t, book::SiteRecord> sites;
+    for (const auto& target : document)
+        if (const auto yard = entryIn<book::Yard>(target)) sites.insert_or_assign(yard->id.number, yard->site);
+    for (const auto& target : document)
+        if (auto colony = entryIn<book::Colony>(target)) {
+            auto site = sites[colony->yard.number];
+            known.begin(Surroundings{std::move(*colony), std::move(site)});
+        }
+    for (const auto& target : document) known.take(target);
+    known.inOrder();
+    Problems problems;
+    for (std::size_t i = 0; i < document.size(); ++i)
+        eachJudged(document[i], [&](auto entry) {
+            if (const auto doubt = doubtIn(entry, known, today, reference)) {
+                problems.push_back(problemOf(*doubt, places[i], {}));
+                problems.back().remedy += " To take the book as it stands: --sure; no answer believes this";
+            }
+        });
+    return problems;
+}
+
+} // namespace winterlarder::answer
