@@ -3,6 +3,8 @@
 
 #include "answer/doubts.h"
 #include "book/book.h"
+#include "book/entry_rows.h"
+#include "book/limits.h"
 #include "cli/book_options.h"
 #include "cli/session.h"
 
@@ -31,9 +33,12 @@ Outcome<Date> dayOrToday(const Session& session, const char* option, const std::
 template <class Entry>
 Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry);
 
-//! What is in doubt of an entry about to be added: impossible, or not likely and not said to be sure of.
+//! What is in doubt of an entry about to be added: impossible, or not likely and not said to be sure of. One beyond the limits of
+//! its fields is the book's to refuse.
 template <class Entry>
 Problems doubtsAbout(const Session& session, book::Book& to, const RecordOf& options, const Entry& entry) {
+    const book::Limits limits(session.reference.fields);
+    if (!limits.faults(book::tableOf(book::kindOf<Entry>), book::rowOf(entry)).empty()) return {};
     const auto known = answer::surroundingsOf(to, entry.colony);
     if (!known) return known.problems();
     const auto doubt = answer::doubtOf(entry, *known, session.moment.today, session.reference);

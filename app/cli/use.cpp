@@ -6,6 +6,7 @@
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "text/contexts.h"
+#include "text/remarks.h"
 
 #include <fmt/format.h>
 #include <numeric>
@@ -108,7 +109,9 @@ Problems refusals(const advice::ColonyQuestion& question, const std::string& fil
     const auto refuse = [&](std::string detail, std::string remedy) {
         problems.push_back({ProblemKind::Input, {file, 0, 0}, std::move(detail), std::move(remedy)});
     };
-    if (!question.bees) refuse("nothing tells how many bees there are", "bees with count, covered_combs or seams");
+    if (!question.bees)
+        for (const Remark& remark : question.setAside) refuse(text::sentence(remark, {}).toStdString(), "see CASE FILES in the manual");
+    if (!question.bees && question.setAside.empty()) refuse("nothing tells how many bees there are", "bees with count, covered_combs or seams");
     if (question.bees && question.bees->count <= 0) refuse("there are no bees", "a colony with bees");
     if (!question.site) refuse("no climate station lies within 600 km of the place", "a climate of your own");
     if (question.site && !question.season.derivable())

@@ -2,6 +2,7 @@
 #include "models/cases_as_entries.h"
 
 #include <fmt/format.h>
+#include <utility>
 
 #include <algorithm>
 
@@ -37,9 +38,12 @@ public:
         ++nextColony_.number;
         const auto name = record.colony.value_or(fmt::format("Colony {}", ++nameless_));
         step.edits.push_back(book::AddColony{{.yard = yard, .name = name, .hive = record.hive, .feeder = record.feeder}});
-        if (anythingSeen(record))
-            step.edits.push_back(book::AddLook{{.colony = id, .date = record.lookedOn.value_or(record.asOf), .bees = record.bees, .combs = record.combs,
-                                                .moisturePercent = record.moisturePercent}});
+        if (anythingSeen(record)) {
+            book::Look look{.colony = id, .date = record.lookedOn.value_or(record.asOf), .bees = record.bees, .combs = record.combs,
+                            .moisturePercent = record.moisturePercent};
+            look.sure = std::exchange(look.bees.sure, false); // a look keeps it for all that was seen
+            step.edits.push_back(book::AddLook{std::move(look)});
+        }
         for (const auto& weighing : record.weighings) step.edits.push_back(book::AddWeighing{{.colony = id, .weighing = weighing}});
         for (const auto& feed : record.feeds) step.edits.push_back(book::AddFeed{{.colony = id, .feed = feed}});
         for (const auto& harvest : record.harvests) step.edits.push_back(book::AddHarvest{{.colony = id, .harvest = harvest}});

@@ -16,6 +16,17 @@ void scale(std::optional<double>& number, double factor) {
     if (number) *number *= factor;
 }
 
+// More than the combs of the hive hold is no count of combs or seams anybody could have made; it is said as a number.
+void sayAsNumber(book::BeesRecord& bees, const advice::ColonyQuestion& question, double factor) {
+    double places = 0;
+    for (const auto& box : question.boxes) places += box.combsPerBox;
+    if (!question.bees || std::max(bees.coveredCombs.value_or(0), bees.seams.value_or(0)) <= places) return;
+    bees.coveredCombs.reset();
+    bees.seams.reset();
+    bees.count = question.bees->count * factor;
+    bees.logSd = question.beesLogSd;
+}
+
 std::vector<winter::StoresStep> stepsOf(const WhatIf& wish, const std::optional<feeding::FeedingPlan>& plan, SeasonDay today) {
     std::vector<winter::StoresStep> steps;
     if (wish.take > Mass(0)) steps.push_back({today, -wish.take});
@@ -39,6 +50,7 @@ book::ColonyCase caseWith(const book::ColonyCase& record, const advice::ColonyQu
     scale(changed.bees.count, factor);
     scale(changed.bees.coveredCombs, factor);
     scale(changed.bees.seams, factor);
+    if (factor != 1) sayAsNumber(changed.bees, question, factor);
     if (wish.forageDaysLater != 0 && question.season.forage)
         changed.season.forage = question.winter.date(std::min(question.season.forage->day + wish.forageDaysLater, lastSimulatedDay));
     return changed;

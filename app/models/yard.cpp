@@ -23,6 +23,7 @@ void showLook(book::ColonyCase& record, const book::Look& look) {
     const auto kind = record.bees.kind;
     record.lookedOn = look.date;
     record.bees = look.bees;
+    record.bees.sure = look.sure;
     if (!record.bees.kind) record.bees.kind = kind;
     record.combs = look.combs;
     record.moisturePercent = look.moisturePercent;

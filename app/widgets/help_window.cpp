@@ -7,6 +7,7 @@
 #include <QDialogButtonBox>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 

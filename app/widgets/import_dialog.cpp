@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/import_dialog.h"
 
+#include "answer/doubts_of_import.h"
 #include "exchange/book_csv.h"
 #include "exchange/book_document.h"
+#include "models/words.h"
 #include "widgets/card.h"
 
+#include <QCheckBox>
 #include <QComboBox>
+#include <QDate>
 #include <QDialogButtonBox>
 #include <QFile>
 #include <QFileInfo>
@@ -30,6 +34,8 @@ QString tableOfFile(const QString& file) {
 }
 
 namespace {
+
+Date today() { return words::fromQDate(QDate::currentDate()); }
 
 // Notes before it and the line itself.
 std::string columnNames(const std::string& text) {
@@ -65,6 +71,10 @@ ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent)
     down->addLayout(form);
     down->addWidget(said_);
     down->addWidget(faults_, 1);
+    sure_ = new QCheckBox(tr("They are &right as they stand"), this);
+    sure_->hide();
+    connect(sure_, &QCheckBox::toggled, this, &ImportDialog::allowImport);
+    down->addWidget(sure_);
     down->addWidget(buttons);
     resize(620, 380);
     connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::carryOut);
@@ -88,6 +98,8 @@ void ImportDialog::preview() {
     previewed_.reset();
     faults_->clear();
     faults_->hide();
+    sure_->hide();
+    sure_->setChecked(false);
     import_->setEnabled(false);
     said_->setText(tr("Reading\u2026"));
     if (whole_) previewBook();
@@ -123,11 +135,18 @@ void ImportDialog::previewTable() {
     book_->ask([self = QPointer<ImportDialog>(this), number, text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(),
                 who = book_->scribe().who.toStdString()](book::Book& book) -> BookWorker::Finish {
         auto made = std::make_shared<Outcome<exchange::CsvPreview>>(exchange::previewCsv(book, table, text, file, who));
-        return [self, number, made] {
+        Problems doubts, impossible;
+        if (made->ok()) {
+            auto asSure = **made;
+            doubts = answer::doubtsOfRows(book, **made, file, today(), false, {});
+            impossible = answer::doubtsOfRows(book, asSure, file, today(), true, {});
+        }
+        return [self, number, made, doubts, impossible] {
             if (!self || number != self->asked_) return;
             if (!made->ok()) return self->showFaults(made->problems());
             self->previewed_ = std::shared_ptr<const exchange::CsvPreview>(made, &made->value());
             self->showTable(**made);
+            if (!doubts.empty()) self->askAbout(doubts, !impossible.empty());
         };
     });
 }
@@ -136,7 +155,21 @@ void ImportDialog::showTable(const exchange::CsvPreview& preview) {
     const auto count = [](const std::vector<int>& lines) { return static_cast<int>(lines.size()); };
     said_->setText(tr("%1; %2; %3. Everything or nothing is imported, as one step that can be undone; a backup is made first.")
                        .arg(tr("%n new", nullptr, count(preview.added)), tr("%n changed", nullptr, count(preview.changed)), tr("%n said already, left out", nullptr, count(preview.duplicates))));
-    import_->setEnabled(book_->writable() && (!preview.added.empty() || !preview.changed.empty()));
+    importable_ = book_->writable() && (!preview.added.empty() || !preview.changed.empty());
+    allowImport();
+}
+
+// What cannot be is put right in the file; what is not likely may be said to be right.
+void ImportDialog::askAbout(const Problems& doubts, bool impossible) {
+    for (const auto& doubt : doubts) faults_->addItem(QString::fromStdString(describe(doubt)));
+    faults_->show();
+    sure_->setVisible(!impossible);
+    importable_ = importable_ && !impossible;
+    allowImport();
+}
+
+void ImportDialog::allowImport() {
+    import_->setEnabled(importable_ && (sure_->isHidden() || sure_->isChecked()));
 }
 
 void ImportDialog::previewBook() {
@@ -166,7 +199,13 @@ void ImportDialog::carryOut() {
             return exchange::importBook(book, text, file, now, who);
         }, done);
     } else if (previewed_) {
-        book_->change([preview = previewed_](book::Book& book, book::Timestamp now, const std::string& who) { return exchange::importCsv(book, *preview, now, who); }, done);
+        book_->change([preview = previewed_, file = file_.toStdString(), sure = sure_->isChecked()](book::Book& book, book::Timestamp now, const std::string& who) {
+            auto rows = *preview;
+            if (sure)
+                if (auto impossible = answer::doubtsOfRows(book, rows, file, today(), true, {}); !impossible.empty())
+                    return Outcome<book::Applied>(std::move(impossible));
+            return exchange::importCsv(book, rows, now, who);
+        }, done);
     }
 }
 

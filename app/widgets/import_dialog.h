@@ -7,6 +7,7 @@
 
 #include <memory>
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QListWidget;
@@ -29,6 +30,7 @@ public:
     QPushButton* importButton() const { return import_; }
     QString said() const;
     QListWidget* faults() const { return faults_; }
+    QCheckBox* sure() const { return sure_; } //!< shown where rows are asked about that are not likely
 
 private:
     void guessTable(); //!< by its columns, where the file's name does not tell
@@ -37,6 +39,8 @@ private:
     void previewBook();
     void showFaults(const Problems& problems);
     void showTable(const exchange::CsvPreview& preview);
+    void askAbout(const Problems& doubts, bool impossible);
+    void allowImport();
     void carryOut();
 
     OpenBook* book_;
@@ -45,10 +49,12 @@ private:
     bool whole_ = false; //!< a whole book as a JSON document
     std::shared_ptr<const exchange::CsvPreview> previewed_;
     int asked_ = 0;
+    bool importable_ = false; //!< nothing is wrong, and there is something to import
     QComboBox* table_;
     QLabel* said_;
     QListWidget* faults_;
     QPushButton* import_;
+    QCheckBox* sure_;
 };
 
 //! The table a file's name speaks of: "weighings-2026.csv" -> "weighings"; empty where none.

@@ -2,11 +2,13 @@
 #include "widgets/look_page.h"
 
 #include "models/colony_edits.h"
+#include "models/entry_doubts.h"
 #include "models/words.h"
 #include "widgets/card.h"
 #include "widgets/comb_drawing.h"
 #include "widgets/comb_entry.h"
 #include "widgets/comb_fields.h"
+#include "widgets/doubt_bar.h"
 #include "widgets/entry_forms.h"
 #include "widgets/fields.h"
 #include "widgets/flow_layout.h"
@@ -66,11 +68,14 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     layout->addWidget(nothing_);
     layout->addWidget(combs_, 1);
     layout->addWidget(buildRecordFields());
+    doubts_ = new DoubtBar(this);
+    layout->addWidget(doubts_);
     evidence_ = quietAskable(this);
     connect(evidence_, &AskableLabel::asked, this, &LookPage::numberAsked);
     evidence_->setAccessibleDescription(tr("Where the figure for the stores comes from"));
     layout->addWidget(evidence_);
     connectFields();
+    connectDoubts();
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
     connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
@@ -136,9 +141,54 @@ void LookPage::connectFields() {
     connect(bees_, &BeesField::told, this, [this](BeesToldBy kind, double value) {
         auto look = yard_->lookToEdit(colony_);
         look.bees = withBees(look.bees, kind, value);
+        look.sure = false;
         yard_->writeLook(look);
     });
     connect(weighing_, &WeighingField::weighed, this, &LookPage::writeWeighing);
+}
+
+void LookPage::connectDoubts() {
+    connect(doubts_, &DoubtBar::meant, this, &LookPage::weighInstead);
+    connect(doubts_, &DoubtBar::sure, this, &LookPage::beSure);
+}
+
+// What was typed is in the book as it was typed; no answer believes it until this is settled.
+void LookPage::askAboutDoubts(bool editable) {
+    doubted_.reset();
+    doubts_->clear();
+    const auto* colony = yard_->find(colony_);
+    const auto* records = yard_->records(colony_);
+    if (!colony || !records || !editable) return;
+    const auto known = surroundingsIn(*yard_, colony_);
+    const auto ask = [&](const auto& entry, bool sure) {
+        const auto doubt = answer::doubtOf(entry, *known, colony->record.asOf, *yard_->book()->reference());
+        if (!doubt || (sure && !doubt->impossible)) return false;
+        doubts_->ask(*doubt, {});
+        return true;
+    };
+    if (const auto* weighing = newestWeighing(*records, colony->record.asOf); weighing && ask(*weighing, weighing->weighing.sure)) {
+        doubted_ = *weighing;
+        return;
+    }
+    if (const auto* look = lookOfCase(*records, colony->record)) ask(*look, look->sure);
+}
+
+void LookPage::weighInstead(double kg) {
+    if (!doubted_ || !std::holds_alternative<book::ScaleReading>(doubted_->weighing.reading)) return;
+    auto weighing = *doubted_;
+    weighing.weighing.reading = book::ScaleReading{kilograms(kg)};
+    yard_->writeWeighing(weighing);
+}
+
+void LookPage::beSure() {
+    if (doubted_) {
+        auto weighing = *doubted_;
+        weighing.weighing.sure = true;
+        return yard_->writeWeighing(weighing);
+    }
+    auto look = yard_->lookToEdit(colony_);
+    look.sure = true;
+    yard_->writeLook(look);
 }
 
 // The photograph stays with the look; what lies beside the book is named from the book's folder.
@@ -211,6 +261,7 @@ void LookPage::refresh() {
     for (QWidget* field : std::initializer_list<QWidget*>{bees_, weighing_, lookDetails_, hive_}) field->setEnabled(editable);
     const bool bare = std::holds_alternative<std::monostate>(colony->record.combs);
     newLook_->setEnabled(editable && (bare || colony->record.lookedOn != colony->record.asOf));
+    askAboutDoubts(editable);
     showEvidence(*colony);
 }
 

@@ -7,6 +7,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 class QDoubleSpinBox;
 class QLabel;
 class QPushButton;
@@ -16,6 +18,7 @@ namespace winterlarder::desk {
 class BeesField;
 class CombDrawing;
 class CombEntry;
+class DoubtBar;
 class WeighingField;
 
 //! In the hive: the combs face on, the chosen comb's shares, the bees and the newest weighing, all editable.
@@ -30,6 +33,7 @@ public:
     CombEntry* combs() const { return combs_; }
     BeesField* bees() const { return bees_; }
     WeighingField* weighing() const { return weighing_; }
+    DoubtBar* doubts() const { return doubts_; } //!< asks about the newest weighing, then about the look
     QPushButton* newLookButton() const { return newLook_; }
     QPushButton* detailsButton() const { return lookDetails_; }
     QDoubleSpinBox* share(Zone zone) const;
@@ -49,6 +53,10 @@ private:
     QStringList picturesOfLook() const;
     void writeWeighing(const std::optional<book::WeighingRecord>& weighing);
     void connectFields();
+    void connectDoubts();
+    void askAboutDoubts(bool editable);
+    void weighInstead(double kilograms);
+    void beSure();
 
     Yard* yard_;
     ColonyId colony_;
@@ -60,6 +68,8 @@ private:
     QLabel* nothing_;
     BeesField* bees_;
     WeighingField* weighing_;
+    DoubtBar* doubts_;
+    std::optional<book::Weighing> doubted_; //!< the weighing the question is about; nothing: the look
     AskableLabel* evidence_;
 };
 

@@ -193,6 +193,55 @@
             <numerusform>Before buying sugar: %n combs with about %{kg} can come from another colony of the yard.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?</source>
+        <translation>
+            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?</numerusform>
+            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{meant}?</source>
+        <translation>
+            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every comb is full of honey. Is it %{meant}?</numerusform>
+            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{meant}?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is a box not written down?</source>
+        <translation>
+            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every comb is full of honey. Is a box not written down?</numerusform>
+            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is a box not written down?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%{taken} of honey cannot well come out of %n boxes of this size, which hold %{most} at the most. Is a box not written down?</source>
+        <translation>
+            <numerusform>%{taken} of honey cannot well come out of %n box of this size, which holds %{most} at the most. Is a box not written down?</numerusform>
+            <numerusform>%{taken} of honey cannot well come out of %n boxes of this size, which hold %{most} at the most. Is a box not written down?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A feed that makes %{stores} of stores cannot be: %n boxes of this size hold %{most}. How much was it?</source>
+        <translation>
+            <numerusform>A feed that makes %{stores} of stores cannot be: %n box of this size holds %{most}. How much was it?</numerusform>
+            <numerusform>A feed that makes %{stores} of stores cannot be: %n boxes of this size hold %{most}. How much was it?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The feeds of %n days make %{stores} of stores, and this hive holds %{most}. Is it right?</source>
+        <translation>
+            <numerusform>The feeds of %n day make %{stores} of stores, and this hive holds %{most}. Is it right?</numerusform>
+            <numerusform>The feeds of %n days make %{stores} of stores, and this hive holds %{most}. Is it right?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%{stores} of stores cannot well be left in %n boxes of this size, which hold %{most} at the most. Is it right?</source>
+        <translation>
+            <numerusform>%{stores} of stores cannot well be left in %n box of this size, which holds %{most} at the most. Is it right?</numerusform>
+            <numerusform>%{stores} of stores cannot well be left in %n boxes of this size, which hold %{most} at the most. Is it right?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Steps</name>

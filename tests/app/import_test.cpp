@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/import_dialog.h"
 
+#include "answer/doubts.h"
 #include "app/book_desk.h"
 #include "exchange/book_document.h"
 #include "widgets/backups_dialog.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QListWidget>
 #include <QPointer>
@@ -40,6 +42,29 @@ TEST_F(BookDesk, ATableIsPreviewedThenImportedAsOneStep) {
     book.undo();
     settle();
     EXPECT_TRUE(yard.records(first().id)->weighings.empty());
+}
+
+TEST_F(BookDesk, RowsThatAreNotLikelyAreAskedAboutBeforeTheyAreImported) {
+    open({colony("A")});
+    const double heaviest = answer::boundsOfCase(first().record, *invented::shipped()).heaviest.value();
+    const auto table = [&](double kg) { return "colony,date,gross_kg\nA,2026-09-13,41.5\nA,2026-09-14," + std::to_string(kg) + "\n"; };
+    QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "weighings.csv", table(heaviest * 1.1)));
+    settle();
+    ASSERT_EQ(dialog->faults()->count(), 1);
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral(":3:1: "))) << dialog->faults()->item(0)->text().toStdString();
+    EXPECT_FALSE(dialog->importButton()->isEnabled());
+    dialog->sure()->setChecked(true);
+    EXPECT_TRUE(dialog->importButton()->isEnabled());
+    dialog->importButton()->click();
+    settle();
+    ASSERT_EQ(yard.records(first().id)->weighings.size(), 2U);
+    EXPECT_FALSE(yard.records(first().id)->weighings[0].weighing.sure);
+    EXPECT_TRUE(yard.records(first().id)->weighings[1].weighing.sure);
+    dialog = new ImportDialog(&book, written(folder, "weighings.csv", table(480)));
+    settle();
+    EXPECT_TRUE(dialog->sure()->isHidden()) << "it cannot be, however sure";
+    EXPECT_FALSE(dialog->importButton()->isEnabled());
+    delete dialog;
 }
 
 TEST_F(BookDesk, ATableWhoseNameSaysNothingIsKnownByItsColumns) {

@@ -40,7 +40,7 @@ TEST_F(DoubtedEntries, AnUnlikelyEntryIsAskedAboutAndKeptWhereTheKeeperIsSure) {
     EXPECT_THAT(asked.err, AllOf(HasSubstr("95.0 kg cannot well be: 2 boxes of this size weigh 84.0 kg"), HasSubstr("--sure")));
     EXPECT_EQ(asked.out, "");
     EXPECT_EQ(done("add-weighing", "--colony Russet --date 2026-09-12 --gross 95 --sure"), "1\n");
-    EXPECT_THAT(done("export", "--json"), HasSubstr("\"sure\": true"));
+    EXPECT_THAT(done("export", "--json"), HasSubstr("\"sure\":true"));
     EXPECT_THAT(done("export", "--table weighings"), HasSubstr("95,,,,false,true,"));
     EXPECT_THAT(done("case", "--colony Russet --as-of 2026-09-14"), HasSubstr("\"sure\": true"));
 }
