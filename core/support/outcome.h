@@ -13,6 +13,7 @@ namespace winterlarder {
 enum class ProblemKind {
     Input, //!< something the user wrote is wrong: a value, a key, an argument
     File,  //!< a file cannot be read or written
+    Internal, //!< an error of ours: a programmer's contract was broken
 };
 
 //! Where in a file; line and column count from 1, 0 = not known. Columns count bytes.
