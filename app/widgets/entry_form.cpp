@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/entry_form.h"
 
+#include "models/problem_words.h"
 #include "widgets/card.h"
 #include "widgets/day_field.h"
 
@@ -29,7 +30,7 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     form_ = new QFormLayout;
     form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    fault_ = new QLabel(this);
+    fault_ = plainLabel(this);
     fault_->setWordWrap(true);
     fault_->setProperty("fault", true);
     fault_->setAccessibleDescription(tr("What is wrong"));
@@ -53,7 +54,7 @@ void EntryForm::setEdit(std::function<Made()> edit) {
 }
 
 void EntryForm::add(const QString& label, QWidget* field) {
-    auto* name = new QLabel(label, this);
+    auto* name = plainLabel(this, label);
     name->setBuddy(field);
     form_->addRow(name, field);
     if (field->accessibleName().isEmpty()) field->setAccessibleName(QString(label).remove(QLatin1Char('&')));
@@ -141,7 +142,7 @@ void EntryForm::save() {
         if (!form) return;
         form->saveButton_->setEnabled(true);
         if (problems.empty()) return form->accept();
-        form->showFault(QString::fromStdString(describe(problems.front())));
+        form->showFault(problemWords(problems.front()));
     });
 }
 

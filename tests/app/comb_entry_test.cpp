@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/book_desk.h"
 #include "app/hanging.h"
 #include "app/photographed.h"
 #include "models/comb_table_model.h"
@@ -15,7 +16,6 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTemporaryDir>
-#include <QTimer>
 #include <gtest/gtest.h>
 
 namespace winterlarder::desk {
@@ -108,15 +108,15 @@ TEST_F(Entry, ACombIsMeasuredOnAPhotograph) {
     ASSERT_TRUE(photograph(comb, View{}).save(path));
     QSignalSpy measured(&entry, &CombEntry::combMeasured);
     entry.drawing()->choose(1);
-    QTimer::singleShot(0, [&] {
-        auto* window = qobject_cast<PhotographWindow*>(QApplication::activeModalWidget());
-        ASSERT_NE(window, nullptr);
-        ASSERT_TRUE(window->openPicture(path));
-        window->showStep(PhotographWindow::Step::Trace);
-        for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit window->view()->pointAdded(at);
-        QTest::mouseClick(window->takeButton(), Qt::LeftButton);
-    });
     QTest::mouseClick(entry.fields()->photographButton(), Qt::LeftButton);
+    auto* window = entry.findChild<PhotographWindow*>();
+    ASSERT_NE(window, nullptr);
+    EXPECT_EQ(QApplication::activeModalWidget(), window);
+    window->openPicture(path);
+    ASSERT_TRUE(invented::waitFor([window] { return window->idle(); }));
+    window->showStep(PhotographWindow::Step::Trace);
+    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit window->view()->pointAdded(at);
+    QTest::mouseClick(window->takeButton(), Qt::LeftButton);
     ASSERT_EQ(measured.size(), 1);
     EXPECT_EQ(measured[0][0].toInt(), 1);
     EXPECT_TRUE(measured[0][1].value<book::CombRecord>().measured);
