@@ -34,9 +34,7 @@ struct FollowReading {
     Date asOf, decided;
     Winter winter{Hemisphere::North, 2000};
     book::ColonyCase now, autumn; //!< of the day, and of the day it was decided on
-    bool operator==(const FollowReading& other) const {
-        return records == other.records && asOf == other.asOf && decided == other.decided && now == other.now && autumn == other.autumn;
-    }
+    bool operator==(const FollowReading&) const = default;
 };
 
 //! A colony of the book made ready to be followed through the winter that contains a day.

@@ -152,7 +152,7 @@ Status importDocument(Session& session, book::Book& into, const BookImport& opti
     if (!options.sure)
         if (const auto doubts = answer::doubtsOfDocument(*document, places, session.moment.today, session.reference); !doubts.empty())
             return session.fail(doubts);
-    return printTouched(session, exchange::replaceBook(into, std::move(document).value(), session.moment.now, writerOf(session, options)));
+    return printTouched(session, exchange::importBook(into, std::move(document).value(), session.moment.now, writerOf(session, options)));
 }
 
 //! A book made for an import that then failed is taken away again.

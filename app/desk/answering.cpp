@@ -3,7 +3,6 @@
 
 #include "desk/reckoning.h"
 #include "desk/sparing.h"
-#include "models/background.h"
 
 namespace winterlarder::desk {
 
@@ -11,7 +10,8 @@ Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard)
     connect(yard_, &Yard::coloniesChanged, this, &Answering::askAll);
     connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { ask(id, id == yard_->openColony()); });
     connect(yard_, &Yard::recordsChanged, this, &Answering::prefer);
-    connect(&recalling_, &LatestWork::idleAgain, this, &Answering::tellIfIdle);
+    connect(&recalling_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
+    connect(&sharing_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
 }
 
 Answering::~Answering() = default;
@@ -27,7 +27,7 @@ void Answering::useAdviser(std::shared_ptr<const Adviser> adviser) {
 }
 
 bool Answering::idle() const {
-    return !sharing_ && recalling_.idle() && (!reckoning_ || reckoning_->idle());
+    return sharing_.idle() && recalling_.idle() && (!reckoning_ || reckoning_->idle());
 }
 
 void Answering::tellIfIdle() {
@@ -57,21 +57,17 @@ void Answering::prefer(ColonyId id) {
 void Answering::recall(ColonyId id) {
     const auto* colony = yard_->find(id);
     if (!adviser_ || !colony || colony->pending || !colony->answered || colony->answered->picture.empty() || wintersOf(*colony->answered)) return;
-    recalling_.ask([this, id, answered = colony->answered, adviser = adviser_](std::stop_token stop) -> LatestWork::Finish {
-        auto recalled = adviser->recall(answered, std::move(stop));
-        return [this, id, answered, recalled] {
+    recalling_.ask(
+        this, [answered = colony->answered, adviser = adviser_](const std::stop_token& stop) { return adviser->recall(answered, stop); },
+        [this, id, answered = colony->answered](const Outcome<AnsweredPointer>& recalled) {
+            if (!recalled.ok()) return emit failed(recalled.problems());
             const auto* now = yard_->find(id);
-            if (now && now->answered == answered) yard_->takeAnswer(id, recalled);
-        };
-    });
+            if (now && now->answered == answered) yard_->takeAnswer(id, *recalled);
+        });
 }
 
 // Once every colony has its answer, the yard is looked over as a whole: combs that could go from one to another.
 void Answering::shareOut() {
-    if (sharing_) {
-        shareAgain_ = true;
-        return;
-    }
     std::vector<ColonyId> ids;
     std::vector<AnsweredPointer> answers;
     for (const auto& colony : yard_->colonies()) {
@@ -79,21 +75,18 @@ void Answering::shareOut() {
         ids.push_back(colony.id);
         answers.push_back(colony.answered);
     }
-    sharing_ = true;
-    sharer_ = std::jthread([this, ids, answers, adviser = adviser_] {
-        keepPace(Pace::Slow);
-        auto shared = adviser->shareOut(answers);
-        QMetaObject::invokeMethod(this, [this, ids, answers, shared = std::move(shared)] { takeShared(ids, answers, shared); }, Qt::QueuedConnection);
-    });
+    sharing_.ask(
+        this, [answers, adviser = adviser_](const std::stop_token&) { return adviser->shareOut(answers); },
+        [this, ids, answers](const Outcome<std::vector<AnsweredPointer>>& shared) {
+            if (!shared.ok()) return emit failed(shared.problems());
+            takeShared(ids, answers, *shared);
+        });
 }
 
 void Answering::takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked, const std::vector<AnsweredPointer>& shared) {
-    sharing_ = false;
     for (std::size_t i = 0; i < shared.size() && i < ids.size(); ++i)
         if (shared[i] != asked[i]) yard_->takeAnswer(ids[i], shared[i]);
     prefer(yard_->openColony());
-    if (std::exchange(shareAgain_, false) && reckoning_->idle()) return shareOut();
-    tellIfIdle();
 }
 
 } // namespace winterlarder::desk

@@ -2,12 +2,10 @@
 #pragma once
 
 #include "desk/adviser.h"
-#include "models/latest_work.h"
 #include "models/yard.h"
+#include "work/newest_work.h"
 
 #include <QObject>
-
-#include <thread>
 
 namespace winterlarder::desk {
 
@@ -30,6 +28,7 @@ public:
 
 signals:
     void idleAgain();
+    void failed(const winterlarder::Problems& problems); //!< an answer stands, but something that belongs to it could not be made
 
 private:
     void askAll();
@@ -42,10 +41,8 @@ private:
     Yard* yard_;
     std::shared_ptr<const Adviser> adviser_;
     std::unique_ptr<Reckoning> reckoning_;
-    bool sharing_ = false;
-    bool shareAgain_ = false;
-    std::jthread sharer_;
-    LatestWork recalling_{nullptr, Pace::Steady};
+    NewestWork sharing_{nullptr, Pace::Slow};
+    NewestWork recalling_{nullptr, Pace::Steady};
 };
 
 } // namespace winterlarder::desk

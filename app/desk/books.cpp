@@ -4,6 +4,7 @@
 #include "desk/core_adviser.h"
 #include "desk/main_window.h"
 #include "models/cases_as_entries.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "text/step_words.h"
 #include "widgets/backups_dialog.h"
@@ -33,12 +34,6 @@ namespace {
 
 QString bookSuffix() {
     return QString::fromLatin1(book::bookExtension).mid(1);
-}
-
-QString linesOf(const Problems& problems) {
-    QStringList lines;
-    for (const auto& problem : problems) lines << QString::fromStdString(describe(problem));
-    return lines.join(QLatin1Char('\n'));
 }
 
 QString namedBy(const book::LockHolder& holder, const QString& since) {
@@ -71,21 +66,12 @@ void MainWindow::begin() {
     openBeside([arguments = arguments_] { return openAll(arguments); });
 }
 
-// What has to be read first is read beside the window; one thing at a time.
+// What has to be read first is read beside the window; one thing after another.
 void MainWindow::openBeside(std::function<Opened()> read) {
-    beside([this, read = std::move(read)] {
-        auto opened = std::make_shared<Opened>(read());
-        return [this, opened] { receive(std::move(*opened)); };
-    });
-}
-
-void MainWindow::beside(std::function<std::function<void()>()> work) {
-    if (std::exchange(besideBusy_, true)) return;
-    beside_ = std::jthread([this, work = std::move(work)] {
-        QMetaObject::invokeMethod(this, [this, take = work()] {
-            besideBusy_ = false;
-            take();
-        }, Qt::QueuedConnection);
+    beside_.ask(this, std::move(read), [this](Outcome<Opened> opened) {
+        if (opened.ok()) return receive(std::move(opened).value());
+        tell(opened.problems());
+        tellIfSettled();
     });
 }
 
@@ -110,8 +96,12 @@ void MainWindow::openFirst(Opened opened) {
     if (!recent.isEmpty() && QFileInfo::exists(recent.front())) openBook(recent.front());
 }
 
-void MainWindow::openBook(const QString& file, bool readOnly, bool takeOver) {
-    book_.open(file, readOnly, takeOver);
+void MainWindow::openBook(const QString& file, bool readOnly, bool takeOver, OpenBook::Done done) {
+    book_.open(file, readOnly, takeOver, std::move(done));
+}
+
+void MainWindow::mentionWhereKept(const QString& file) {
+    banner_->mention(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
 }
 
 void MainWindow::openCases(std::vector<book::ColonyCase> records) {
@@ -144,10 +134,9 @@ void MainWindow::beginBook(const Beginning& beginning) {
     for (int number = 2; QFileInfo::exists(file); ++number) file = QDir(folder).filePath(QStringLiteral("%1 %2%3").arg(name).arg(number).arg(QLatin1String(book::bookExtension)));
     book_.create(file, [beginning](book::YardId, book::ColonyId) {
         return book::Together{"begin the yard", {book::AddYard{{.name = beginning.yard.toStdString(), .site = {beginning.place, std::nullopt, book::FlowStrength::None}}}}};
+    }, [this, file](const Problems& problems) {
+        if (problems.empty()) mentionWhereKept(file);
     });
-    connect(&book_, &OpenBook::opened, this, [this, file] {
-        banner_->mention(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
-    }, Qt::SingleShotConnection);
 }
 
 void MainWindow::openDemo() {
@@ -178,11 +167,10 @@ void MainWindow::connectBook() {
     connect(&book_, &OpenBook::stateChanged, this, &MainWindow::showState);
     connect(&book_, &OpenBook::openFailed, this, &MainWindow::tellNotOpened);
     connect(&book_, &OpenBook::refused, this, [this](const Problems& problems) {
-        keeping_.clear();
-        banner_->say(QStringLiteral("refused"), tr("This could not be written down; the book is as it was before.\n%1").arg(linesOf(problems)));
+        banner_->say(QStringLiteral("refused"), tr("This could not be written down; the book is as it was before.\n%1").arg(problemWords(problems)));
     });
+    connect(&book_, &OpenBook::failed, this, &MainWindow::tell);
     connect(&book_, &OpenBook::noticed, this, [this](const QStringList& notices) { banner_->say(QStringLiteral("notices"), notices.join(QLatin1Char('\n'))); });
-    connect(&book_, &OpenBook::copied, this, &MainWindow::takeCopy);
     connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
     showState();
 }
@@ -223,7 +211,7 @@ void MainWindow::tellNotOpened(const QString& file, const Problems& problems, bo
     listRecentBooks();
     std::vector<Banner::Action> actions;
     if (salvageable) actions.push_back({tr("Salvage what is readable\u2026"), [this, file] { salvageByHand(file); }});
-    banner_->say(QStringLiteral("problems"), tr("The book could not be opened.\n%1").arg(linesOf(problems)), actions);
+    banner_->say(QStringLiteral("problems"), tr("The book could not be opened.\n%1").arg(problemWords(problems)), actions);
     tellIfSettled();
 }
 
@@ -236,25 +224,27 @@ void MainWindow::salvageByHand(const QString& file) {
 
 void MainWindow::salvage(const QString& damaged, const QString& into) {
     banner_->say(QStringLiteral("salvage"), tr("Reading what can still be read of %1\u2026").arg(QFileInfo(damaged).fileName()));
-    beside([this, damaged, into, reference = reference_, opener = book_.scribe().opener()] {
-        auto outcome = std::make_shared<Outcome<book::Salvaged>>(book::salvage(damaged.toStdString(), into.toStdString(), *reference, opener));
-        return [this, into, outcome] { takeSalvaged(into, *outcome); };
-    });
+    beside_.ask(
+        this,
+        [damaged, into, reference = reference_, opener = book_.scribe().opener()] {
+            return book::salvage(damaged.toStdString(), into.toStdString(), *reference, opener);
+        },
+        [this, into](const Outcome<book::Salvaged>& outcome) { takeSalvaged(into, outcome); });
 }
 
 void MainWindow::takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome) {
     banner_->hush(QStringLiteral("salvage"));
     if (!outcome.ok()) {
-        banner_->say(QStringLiteral("problems"), linesOf(outcome.problems()));
+        banner_->say(QStringLiteral("problems"), problemWords(outcome.problems()));
         return tellIfSettled();
     }
     QStringList lost;
     for (const auto& line : outcome->lost) lost << QString::fromStdString(line);
-    openBook(into);
-    connect(&book_, &OpenBook::opened, this, [this, lost] {
+    openBook(into, false, false, [this, lost](const Problems& problems) {
+        if (!problems.empty()) return;
         banner_->say(QStringLiteral("salvage"), lost.isEmpty() ? tr("Everything in the damaged book was saved into this one; the damaged file was not touched.")
                                                                 : tr("What could be read is in this book; the damaged file was not touched. Lost:\n%1").arg(lost.join(QLatin1Char('\n'))));
-    }, Qt::SingleShotConnection);
+    });
 }
 
 // ---- by hand ---------------------------------------------------------------------------------------------------------
@@ -268,18 +258,19 @@ void MainWindow::copyByHand() {
 }
 
 void MainWindow::copyBookTo(const QString& file) {
-    if (isTemporary()) keeping_ = file;
-    book_.copyTo(file);
+    book_.copyTo(file, [this, file, keeps = isTemporary()](const Problems& problems) {
+        if (!problems.empty()) return;
+        if (keeps) return openKept(file);
+        banner_->say(QStringLiteral("notices"), tr("The book was copied to %1.").arg(file), {{tr("Open the copy"), [this, file] { openBook(file); }}});
+    });
 }
 
-void MainWindow::takeCopy(const QString& copy) {
-    if (std::exchange(keeping_, {}) != copy)
-        return banner_->say(QStringLiteral("notices"), tr("The book was copied to %1.").arg(copy), {{tr("Open the copy"), [this, copy] { openBook(copy); }}});
-    openBook(copy);
-    connect(&book_, &OpenBook::opened, this, [this, copy] {
-        banner_->mention(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(copy));
+void MainWindow::openKept(const QString& copy) {
+    openBook(copy, false, false, [this, copy](const Problems& problems) {
+        if (!problems.empty()) return;
+        mentionWhereKept(copy);
         list_->setFocus();
-    }, Qt::SingleShotConnection);
+    });
 }
 
 void MainWindow::importByHand() {

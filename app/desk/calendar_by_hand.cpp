@@ -2,11 +2,12 @@
 #include "answer/due_looks.h"
 #include "desk/core_adviser.h"
 #include "desk/main_window.h"
-#include "models/latest_work.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "text/follow_words.h"
 #include "widgets/banner.h"
 #include "widgets/documents.h"
+#include "work/newest_work.h"
 
 #include <QSaveFile>
 
@@ -18,6 +19,11 @@ bool save(const QString& file, const std::string& text) {
     QSaveFile to(file);
     return to.open(QIODevice::WriteOnly) && to.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && to.commit();
 }
+
+struct WrittenCalendar {
+    bool written = false;
+    Problems leftOut; //!< colonies that could not be computed
+};
 
 } // namespace
 
@@ -31,27 +37,41 @@ void MainWindow::saveCalendar() {
 void MainWindow::writeCalendar(const QString& file) {
     const auto day = yard_.asOf();
     if (!day || !reference_) return;
-    if (!calendar_) {
-        calendar_ = new LatestWork(this);
-        connect(calendar_, &LatestWork::idleAgain, this, &MainWindow::tellIfSettled);
-    }
     std::vector<ColonyId> ids;
     for (const auto& colony : yard_.colonies()) ids.push_back(colony.id);
-    book_.ask([this, file, ids, day = *day, past = yard_.past()](book::Book& book) -> BookWorker::Finish {
-        std::vector<answer::FollowReading> readings;
-        for (const auto id : ids)
-            if (auto reading = answer::readToFollow(book, id, day, past ? &past->learned : nullptr)) readings.push_back(std::move(reading).value());
-        return [this, file, readings] {
-            calendar_->ask([this, file, readings, reference = reference_, style = words::style(), now = book_.scribe().now()](std::stop_token stop) -> LatestWork::Finish {
-                const auto due = answer::dueLooks(readings, *reference, deskSampling, 1, style, stop);
-                const bool saved = !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
-                return [this, file, saved] {
-                    banner_->say(QStringLiteral("calendar"), saved ? tr("What is due is in %1.").arg(file)
-                                                                   : tr("The calendar could not be written to %1. Choose another folder.").arg(file));
-                };
-            });
-        };
-    });
+    book_.ask(
+        this,
+        [ids, day = *day, past = yard_.past()](book::Book& book) {
+            std::vector<answer::FollowReading> readings;
+            for (const auto id : ids)
+                if (auto reading = answer::readToFollow(book, id, day, past ? &past->learned : nullptr)) readings.push_back(std::move(reading).value());
+            return readings;
+        },
+        [this, file](const Outcome<std::vector<answer::FollowReading>>& readings) {
+            if (readings.ok()) takeDue(file, *readings);
+            else tell(readings.problems());
+        });
+}
+
+void MainWindow::takeDue(const QString& file, const std::vector<answer::FollowReading>& readings) {
+    if (!calendar_) {
+        calendar_ = new NewestWork(this);
+        connect(calendar_, &NewestWork::idleAgain, this, &MainWindow::tellIfSettled);
+    }
+    calendar_->ask(
+        this,
+        [file, readings, reference = reference_, style = words::style(), now = book_.scribe().now()](const std::stop_token& stop) -> Outcome<WrittenCalendar> {
+            auto due = answer::dueLooks(readings, *reference, deskSampling, 1, style, stop);
+            const bool written = !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
+            return WrittenCalendar{written, std::move(due.problems)};
+        },
+        [this, file](const Outcome<WrittenCalendar>& calendar) {
+            QString said = tr("What is due is in %1.").arg(file);
+            if (!calendar.ok()) said = tr("What is due could not be worked out.\n%1").arg(problemWords(calendar.problems()));
+            else if (!calendar->written) said = tr("The calendar could not be written to %1. Choose another folder.").arg(file);
+            else if (!calendar->leftOut.empty()) said += QLatin1Char('\n') + tr("Left out:") + QLatin1Char('\n') + problemWords(calendar->leftOut);
+            banner_->say(QStringLiteral("calendar"), said);
+        });
 }
 
 } // namespace winterlarder::desk

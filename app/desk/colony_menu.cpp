@@ -60,21 +60,22 @@ void MainWindow::newColony() {
     const auto* shown = yard_.shownYard();
     if (!shown || !reference_ || !yard_.writable()) return;
     book::Colony colony{.yard = shown->id, .hive = settings::usualHive(*reference_)};
-    askForColony(this, &yard_, colony);
-    connect(&book_, &OpenBook::changed, this, [this](const BookChange& change) {
-        if (!change.added) return;
-        connect(&yard_, &Yard::settledDown, this, [this, id = *change.added] { choose(id); }, Qt::SingleShotConnection);
-    }, Qt::SingleShotConnection);
+    // The form is accepted when the book has it, right before the book tells what was added.
+    connect(askForColony(this, &yard_, colony), &QDialog::accepted, this, [this] {
+        connect(&book_, &OpenBook::changed, this, [this](const BookChange& change) {
+            if (!change.added) return;
+            connect(&yard_, &Yard::settledDown, this, [this, id = *change.added] { if (yard_.find(id)) choose(id); }, Qt::SingleShotConnection);
+        }, Qt::SingleShotConnection);
+    });
 }
 
 void MainWindow::newYard() {
     if (!yard_.writable() || !reference_) return;
-    askForYard(this, &yard_, {});
-    connect(&book_, &OpenBook::changed, this, [this] {
+    connect(askForYard(this, &yard_, {}), &QDialog::accepted, this, [this] {
         connect(&yard_, &Yard::settledDown, this, [this] {
             if (!yard_.yards().empty()) yard_.showYard(yard_.yards().back().id);
         }, Qt::SingleShotConnection);
-    }, Qt::SingleShotConnection);
+    });
 }
 
 // It can be undone, so it is not asked twice.

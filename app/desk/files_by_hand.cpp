@@ -5,7 +5,6 @@
 #include "widgets/banner.h"
 #include "widgets/documents.h"
 
-#include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
 
@@ -25,7 +24,7 @@ void MainWindow::savePaper(const Paper& paper, const QString& name) {
     const QString path = askForNewFile(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")), tr("PDF (*.pdf)"), QStringLiteral("pdf"));
     if (path.isEmpty()) return;
     if (saveSheet(paper, path)) return banner_->mention(tr("The sheet was written to %1.").arg(path));
-    QMessageBox::warning(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
+    warnPlainly(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
 }
 
 std::optional<Paper> MainWindow::shownColonySheet() const {

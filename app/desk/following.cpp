@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/following.h"
 
+#include "models/problem_words.h"
+
 #include <utility>
 
 namespace winterlarder::desk {
@@ -9,10 +11,19 @@ Following::Following(Yard* yard, winter::Sampling sampling, int threads, QObject
     : QObject(parent), yard_(yard), sampling_(sampling), threads_(threads) {
     connect(yard_, &Yard::coloniesChanged, this, &Following::keepOnlyThere);
     connect(yard_, &Yard::followWanted, this, &Following::want);
-    connect(&work_, &LatestWork::failed, this, [this](const QString& what) {
-        emit yard_->unreadable({{ProblemKind::Input, {}, what.toStdString(), {}}});
-        finished(asked_, current_, nullptr);
-    });
+    connect(yard_->book(), &OpenBook::opened, this, &Following::forget);
+    connect(yard_->book(), &OpenBook::closed, this, &Following::forget);
+}
+
+// What was asked of the book before comes back no more.
+void Following::forget() {
+    const bool waited = !idle();
+    queue_.clear();
+    current_ = {};
+    reading_ = 0;
+    ++asked_;
+    work_.cancel();
+    if (waited) emit idleAgain();
 }
 
 void Following::keepOnlyThere() {
@@ -46,33 +57,48 @@ void Following::next() {
     const ColonyId id = current_ = queue_.front();
     queue_.pop_front();
     ++reading_;
-    yard_->book()->ask([this, id, day = *day, number = ++asked_, past = yard_->past()](book::Book& book) -> BookWorker::Finish {
-        auto read = std::make_shared<Outcome<answer::FollowReading>>(answer::readToFollow(book, id, day, past ? &past->learned : nullptr));
-        return [this, id, number, read] {
+    yard_->book()->ask(
+        this,
+        [id, day = *day, past = yard_->past()](book::Book& book) { return answer::readToFollow(book, id, day, past ? &past->learned : nullptr); },
+        [this, id, number = ++asked_](const Outcome<answer::FollowReading>& read) {
             --reading_;
-            if (number != asked_) return next();
-            const auto known = yard_->followed(id);
-            if (known && read->ok() && known->reading == **read) return finished(number, id, nullptr);
-            yard_->forgetFollowed(id);
-            const bool wanted = read->ok() && (id == yard_->openColony() || followLeads(**read));
-            if (wanted) compute(**read, id, number);
-            else finished(number, id, nullptr);
-        };
-    });
+            take(number, id, read);
+        });
 }
 
+void Following::take(quint64 number, ColonyId id, const Outcome<answer::FollowReading>& read) {
+    if (number != asked_) return next();
+    const auto known = yard_->followed(id);
+    if (known && read.ok() && known->reading == *read) return finished(number, id, nullptr);
+    yard_->forgetFollowed(id);
+    if (!read.ok() && isOurs(read.problems())) emit failed(read.problems());
+    const bool wanted = read.ok() && (id == yard_->openColony() || followLeads(*read));
+    if (wanted) compute(*read, id, number);
+    else finished(number, id, nullptr);
+}
+
+namespace {
+
+FollowedPointer followedWinter(const answer::FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads, const std::stop_token& stop) {
+    auto colony = answer::followedColony(reading, reference, sampling, threads, true, stop);
+    if (!colony.ok()) return nullptr;
+    auto followed = std::make_shared<FollowedWinter>(FollowedWinter{reading, std::move(colony).value(), std::nullopt});
+    if (followed->colony.question) followed->following = tracking::follow(*followed->colony.question, reference.constants, sampling, threads, stop);
+    return followed;
+}
+
+} // namespace
+
 void Following::compute(const answer::FollowReading& reading, ColonyId id, quint64 number) {
-    work_.ask([this, reading, id, number, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](std::stop_token stop) -> LatestWork::Finish {
-        FollowedPointer made;
-        auto colony = answer::followedColony(reading, *reference, sampling, threads, true, stop);
-        if (colony.ok()) {
-            auto followed = std::make_shared<FollowedWinter>(FollowedWinter{reading, std::move(colony).value(), std::nullopt});
-            if (followed->colony.question)
-                followed->following = tracking::follow(*followed->colony.question, reference->constants, sampling, threads, stop);
-            made = std::move(followed);
-        }
-        return [this, id, number, made] { finished(number, id, made); };
-    });
+    work_.ask(
+        this,
+        [reading, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](const std::stop_token& stop) {
+            return followedWinter(reading, *reference, sampling, threads, stop);
+        },
+        [this, id, number](const Outcome<FollowedPointer>& made) {
+            if (!made.ok()) emit failed(made.problems());
+            finished(number, id, made.ok() ? *made : nullptr);
+        });
 }
 
 void Following::finished(quint64 number, ColonyId id, const FollowedPointer& followed) {
@@ -96,15 +122,24 @@ Learning::Learning(Yard* yard, winter::Sampling sampling, int threads, QObject* 
     soon_.setSingleShot(true);
     soon_.setInterval(restMilliseconds);
     connect(&soon_, &QTimer::timeout, this, &Learning::read);
-    connect(&work_, &LatestWork::idleAgain, this, &Learning::tellIfIdle);
-    connect(yard_->book(), &OpenBook::opened, this, [this] {
-        day_.reset();
-        cache_ = std::make_shared<Cache>();
-    });
+    connect(&work_, &NewestWork::idleAgain, this, &Learning::tellIfIdle);
+    connect(yard_->book(), &OpenBook::opened, this, &Learning::forget);
+    connect(yard_->book(), &OpenBook::closed, this, &Learning::forget);
     connect(yard_->book(), &OpenBook::changed, this, &Learning::learnSoon);
     connect(yard_, &Yard::coloniesChanged, this, [this] {
         if (yard_->asOf() && yard_->asOf() != day_) read(); // another book or another day
     });
+}
+
+// What was asked of the book before comes back no more.
+void Learning::forget() {
+    day_.reset();
+    cache_ = std::make_shared<Cache>();
+    reading_ = 0;
+    ++asked_;
+    soon_.stop();
+    work_.cancel();
+    tellIfIdle();
 }
 
 void Learning::tellIfIdle() {
@@ -123,14 +158,14 @@ void Learning::read() {
     day_ = day;
     ++reading_;
     work_.cancel();
-    yard_->book()->ask([this, number, day = *day](book::Book& book) -> BookWorker::Finish {
-        auto read = std::make_shared<Outcome<answer::BookPast>>(answer::readPast(book, day));
-        return [this, number, read, day] {
+    yard_->book()->ask(
+        this, [day = *day](book::Book& book) { return answer::readPast(book, day); },
+        [this, number, day = *day](const Outcome<answer::BookPast>& read) {
             --reading_;
-            if (number == asked_ && read->ok()) compute(**read, day);
+            if (!read.ok()) emit failed(read.problems());
+            else if (number == asked_) compute(*read, day);
             tellIfIdle();
-        };
-    });
+        });
 }
 
 namespace {
@@ -142,42 +177,56 @@ PastForecast forecastOf(const answer::PastColonyWinter& winter, const learning::
 } // namespace
 
 void Learning::compute(const answer::BookPast& past, Date day) {
-    work_.ask([this, past, day, known = cache_, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](std::stop_token stop) -> LatestWork::Finish {
-        auto cache = std::make_shared<Cache>();
-        std::vector<const answer::PastColonyWinter*> winters;
-        std::vector<answer::WinterTold> told;
-        auto made = std::make_shared<PastLearned>();
-        made->asOf = day;
-        std::vector<learning::ForecastScore> scores;
-        for (const auto& reading : past.winters) {
-            std::shared_ptr<const Known> one;
-            for (const auto& each : *known)
-                if (each->reading == reading) one = each;
-            if (!one) {
-                auto fresh = std::make_shared<Known>(Known{reading, answer::pastWinterOf(reading, *reference, sampling, threads, stop), {}});
-                if (stop.stop_requested()) return {};
-                if (fresh->winter) {
-                    auto says = answer::toldBy(*fresh->winter, reference->constants, sampling, threads, true, stop);
-                    if (!says || stop.stop_requested()) return {};
-                    fresh->told = std::move(*says);
-                }
-                one = std::move(fresh);
-            }
-            cache->push_back(one);
-            if (!one->winter) continue;
-            winters.push_back(&*one->winter);
-            told.push_back(one->told);
-            if (!one->told.score) continue;
-            scores.push_back(*one->told.score);
-            made->forecasts.push_back(forecastOf(*one->winter, *one->told.score));
-        }
-        made->learned = answer::addUp(winters, told, past.yards, reference->constants);
-        made->summary = learning::summarise(scores);
-        return [this, cache, made = PastPointer(std::move(made))] {
-            cache_ = cache;
-            yard_->takePast(made);
-        };
-    });
+    work_.ask(
+        this,
+        [past, day, known = cache_, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](const std::stop_token& stop) {
+            return learn(past, day, *known, *reference, sampling, threads, stop);
+        },
+        [this](const Outcome<std::optional<Lesson>>& learned) {
+            if (!learned.ok()) return emit failed(learned.problems());
+            if (!*learned) return;
+            cache_ = (*learned)->cache;
+            yard_->takePast((*learned)->past);
+        });
+}
+
+std::optional<Learning::Lesson> Learning::learn(const answer::BookPast& past, Date day, const Cache& known, const ReferenceData& reference,
+                                                winter::Sampling sampling, int threads, const std::stop_token& stop) {
+    auto cache = std::make_shared<Cache>();
+    std::vector<const answer::PastColonyWinter*> winters;
+    std::vector<answer::WinterTold> told;
+    auto made = std::make_shared<PastLearned>();
+    made->asOf = day;
+    std::vector<learning::ForecastScore> scores;
+    for (const auto& reading : past.winters) {
+        std::shared_ptr<const Known> one;
+        for (const auto& each : known)
+            if (each->reading == reading) one = each;
+        if (!one) one = knownOf(reading, reference, sampling, threads, stop);
+        if (!one) return std::nullopt;
+        cache->push_back(one);
+        if (!one->winter) continue;
+        winters.push_back(&*one->winter);
+        told.push_back(one->told);
+        if (!one->told.score) continue;
+        scores.push_back(*one->told.score);
+        made->forecasts.push_back(forecastOf(*one->winter, *one->told.score));
+    }
+    made->learned = answer::addUp(winters, told, past.yards, reference.constants);
+    made->summary = learning::summarise(scores);
+    return Lesson{cache, made};
+}
+
+// Nothing where it was stopped.
+std::shared_ptr<const Learning::Known> Learning::knownOf(const answer::PastReading& reading, const ReferenceData& reference,
+                                                         winter::Sampling sampling, int threads, const std::stop_token& stop) {
+    auto fresh = std::make_shared<Known>(Known{reading, answer::pastWinterOf(reading, reference, sampling, threads, stop), {}});
+    if (stop.stop_requested()) return nullptr;
+    if (!fresh->winter) return fresh;
+    auto says = answer::toldBy(*fresh->winter, reference.constants, sampling, threads, true, stop);
+    if (!says || stop.stop_requested()) return nullptr;
+    fresh->told = std::move(*says);
+    return fresh;
 }
 
 } // namespace winterlarder::desk

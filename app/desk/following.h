@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "models/latest_work.h"
 #include "models/yard.h"
 #include "winter/question.h"
+#include "work/newest_work.h"
 
 #include <QTimer>
 
@@ -23,11 +23,14 @@ public:
 
 signals:
     void idleAgain();
+    void failed(const winterlarder::Problems& problems); //!< a winter could not be read or followed
 
 private:
+    void forget(); //!< another book, or none
     void want(ColonyId id);
     void keepOnlyThere();
     void next();
+    void take(quint64 number, ColonyId id, const Outcome<answer::FollowReading>& read);
     void compute(const answer::FollowReading& reading, ColonyId id, quint64 number);
     void finished(quint64 number, ColonyId id, const FollowedPointer& followed);
 
@@ -38,7 +41,7 @@ private:
     ColonyId current_{}; //!< being read or computed; 0: none
     int reading_ = 0;
     quint64 asked_ = 0;
-    LatestWork work_;
+    NewestWork work_;
 };
 
 //! Learns from the past winters of the book at hand, again after every change; a winter whose records are as they were is not computed
@@ -52,6 +55,7 @@ public:
 
 signals:
     void idleAgain();
+    void failed(const winterlarder::Problems& problems); //!< past winters could not be read or learned from
 
 private:
     struct Known {
@@ -60,10 +64,20 @@ private:
         answer::WinterTold told;
     };
     using Cache = std::vector<std::shared_ptr<const Known>>;
+    struct Lesson {
+        std::shared_ptr<const Cache> cache;
+        PastPointer past;
+    };
 
+    void forget(); //!< another book, or none
     void learnSoon();
     void read();
     void compute(const answer::BookPast& past, Date day);
+    static std::shared_ptr<const Known> knownOf(const answer::PastReading& reading, const ReferenceData& reference, winter::Sampling sampling,
+                                                int threads, const std::stop_token& stop);
+    //! Nothing where it was stopped.
+    static std::optional<Lesson> learn(const answer::BookPast& past, Date day, const Cache& known, const ReferenceData& reference,
+                                       winter::Sampling sampling, int threads, const std::stop_token& stop);
     void tellIfIdle();
 
     Yard* yard_;
@@ -74,7 +88,7 @@ private:
     quint64 asked_ = 0;
     std::optional<Date> day_;
     std::shared_ptr<const Cache> cache_ = std::make_shared<Cache>();
-    LatestWork work_;
+    NewestWork work_;
 };
 
 } // namespace winterlarder::desk

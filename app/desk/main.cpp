@@ -23,12 +23,13 @@ void say(std::FILE* stream, const QString& text) {
 }
 
 int report(const Problems& problems) {
-    bool file = false;
+    bool file = false, ours = false;
     for (const auto& problem : problems) {
         say(stderr, QString::fromStdString(describe(problem)) + QLatin1Char('\n'));
         file = file || problem.kind == ProblemKind::File;
+        ours = ours || problem.kind == ProblemKind::Internal;
     }
-    return file ? 3 : 2;
+    return ours ? 70 : file ? 3 : 2;
 }
 
 QStringList wordsOf(int count, char** given) {

@@ -7,7 +7,9 @@
 #include "desk/said_remarks.h"
 #include "desk/still_fields.h"
 #include "desk/undo_keys.h"
+#include "models/problem_words.h"
 #include "models/words.h"
+#include "work/newest_work.h"
 #include "text/follow_words.h"
 #include "widgets/banner.h"
 #include "widgets/card.h"
@@ -26,7 +28,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
-#include <QMessageBox>
+#include <QPointer>
 #include <QScreen>
 #include <QStackedWidget>
 #include <QTemporaryDir>
@@ -58,7 +60,16 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     list_->setFocus();
 }
 
-MainWindow::~MainWindow() = default;
+// Widgets and services hold pointers to the book and the yard, which are members: they go first, and tell the window nothing more.
+MainWindow::~MainWindow() {
+    for (auto* each : findChildren<QObject*>()) each->disconnect(this);
+    book_.disconnect(this);
+    yard_.disconnect(this);
+    std::vector<QPointer<QObject>> held;
+    for (auto* each : findChildren<QObject*>(Qt::FindDirectChildrenOnly))
+        if (each != layout()) held.emplace_back(each);
+    for (const auto& each : held) delete each;
+}
 
 void MainWindow::buildPanes() {
     auto* desk = new QWidget(this);
@@ -156,6 +167,8 @@ void MainWindow::connectYard() {
     connect(&yard_, &Yard::unreadable, this, &MainWindow::tell);
     connect(&yard_, &Yard::settledDown, this, &MainWindow::tellIfSettled);
     connect(answering_, &Answering::idleAgain, this, &MainWindow::tellIfSettled);
+    connect(answering_, &Answering::failed, this, &MainWindow::tell);
+    connect(&beside_, &WorkInOrder::idleAgain, this, &MainWindow::tellIfSettled);
 }
 
 void MainWindow::useReference(std::shared_ptr<const ReferenceData> reference) {
@@ -174,11 +187,13 @@ void MainWindow::followWinters(winter::Sampling sampling, int threads) {
     learning_ = new Learning(&yard_, sampling, threads, this);
     connect(following_, &Following::idleAgain, this, &MainWindow::tellIfSettled);
     connect(learning_, &Learning::idleAgain, this, &MainWindow::tellIfSettled);
+    connect(following_, &Following::failed, this, &MainWindow::tell);
+    connect(learning_, &Learning::failed, this, &MainWindow::tell);
 }
 
 bool MainWindow::settled() const {
     const bool followed = !following_ || (following_->idle() && learning_->idle());
-    return !besideBusy_ && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
+    return beside_.idle() && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
 }
 
 // Every word and number is made anew in the other units.
@@ -248,9 +263,8 @@ void MainWindow::explain(ColonyId id) {
 void MainWindow::tell(const Problems& problems) {
     if (problems.empty()) return;
     openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
-    QStringList lines;
-    for (const auto& problem : problems) lines << QString::fromStdString(describe(problem));
-    banner_->say(QStringLiteral("problems"), tr("Not everything could be opened.\n%1").arg(lines.join(QLatin1Char('\n'))));
+    const QString lines = problemWords(problems);
+    banner_->say(QStringLiteral("problems"), isOurs(problems) ? lines : tr("Not everything could be opened.\n%1").arg(lines));
 }
 
 void MainWindow::wishColours(ColourWish wish) {

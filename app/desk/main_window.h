@@ -9,13 +9,13 @@
 #include "models/yard_list_model.h"
 #include "print/paper.h"
 #include "widgets/start_page.h"
+#include "work/work_in_order.h"
 
 #include <QListView>
 #include <QMainWindow>
 
 #include <functional>
 #include <optional>
-#include <thread>
 #include <vector>
 
 class QAction;
@@ -34,8 +34,8 @@ class ColonyView;
 class DayField;
 class Following;
 class HelpWindow;
-class LatestWork;
 class Learning;
+class NewestWork;
 class WhyWindow;
 class YardView;
 
@@ -60,7 +60,7 @@ public:
     void followWinters(winter::Sampling sampling, int threads);
 
     // ---- books -------------------------------------------------------------------------------------------------------
-    void openBook(const QString& file, bool readOnly = false, bool takeOver = false);
+    void openBook(const QString& file, bool readOnly = false, bool takeOver = false, OpenBook::Done done = {});
     //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
     void openCases(std::vector<book::ColonyCase> records);
     //! A new book in the folder where books are kept, with one empty yard.
@@ -136,13 +136,13 @@ private:
     void showAccess();
     void offerColonyMenu();
     void showHead();
-    void takeCopy(const QString& copy);
+    void openKept(const QString& copy);
     void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);
     void salvageByHand(const QString& file);
     void takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome);
     void openBeside(std::function<Opened()> read);
-    //! Runs the work beside the window and what it hands back in the window; while one runs another is not begun.
-    void beside(std::function<std::function<void()>()> work);
+    void mentionWhereKept(const QString& file);
+    void takeDue(const QString& file, const std::vector<answer::FollowReading>& readings);
     void showChosen();
     void applyColours();
     void tell(const Problems& problems);
@@ -152,7 +152,6 @@ private:
 
     Arguments arguments_;
     std::unique_ptr<QTemporaryDir> temporary_; //!< of books made from case files
-    QString keeping_; //!< the copy a temporary book is to live on in; empty where none is being made
     int temporaryBooks_ = 0;
     OpenBook book_;
     Yard yard_;
@@ -179,13 +178,12 @@ private:
     Answering* answering_ = nullptr;
     Following* following_ = nullptr; //!< nothing until followWinters()
     Learning* learning_ = nullptr;
-    LatestWork* calendar_ = nullptr; //!< nothing until one is asked for
+    NewestWork* calendar_ = nullptr; //!< nothing until one is asked for
     std::shared_ptr<const ReferenceData> reference_;
     ColourWish colourWish_ = settings::colours();
     bool applyingColours_ = false;
-    bool besideBusy_ = false;
     Problems openingProblems_;
-    std::jthread beside_; //!< reads and salvages; last, so that it ends first
+    WorkInOrder beside_; //!< reads and salvages; last, so that it ends first
 };
 
 } // namespace winterlarder::desk

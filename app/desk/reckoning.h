@@ -2,16 +2,11 @@
 #pragma once
 
 #include "desk/adviser.h"
-#include "models/background.h"
+#include "work/newest_work.h"
 
 #include <QObject>
 
-#include <condition_variable>
-#include <deque>
-#include <map>
-#include <mutex>
 #include <set>
-#include <thread>
 
 namespace winterlarder::desk {
 
@@ -24,45 +19,24 @@ class Reckoning : public QObject {
 
 public:
     explicit Reckoning(std::shared_ptr<const Adviser> adviser, Pace pace = Pace::Steady, QObject* parent = nullptr);
-    ~Reckoning() override;
 
     //! Asks for an answer; `first` puts it before those that wait (the colony being looked at).
     void ask(ColonyId id, int position, const book::ColonyCase& record, bool first);
     //! What was asked for this colony goes before the others that wait.
-    void hurry(ColonyId id);
+    void hurry(ColonyId id) { work_.hurry(id.number); }
     //! Requests for other colonies than these are dropped: their yard is no longer shown.
     void keepOnly(const std::set<ColonyId>& wanted);
-    bool idle() const { return newest_.empty(); }
+    bool idle() const { return work_.idle(); }
 
 signals:
     void answered(winterlarder::desk::ColonyId id, winterlarder::desk::AnsweredPointer answered);
+    //! No answer: the records contradict each other, or it could not be worked out (a problem of kind Internal).
     void contradicted(winterlarder::desk::ColonyId id, winterlarder::book::ColonyCase record, winterlarder::Problems problems);
     void idleAgain(); //!< nothing waits and nothing runs
 
 private:
-    struct Request {
-        ColonyId id;
-        int position = 0;
-        quint64 number = 0;
-        book::ColonyCase record;
-        std::stop_source stop;
-        bool first = false;
-    };
-    void interruptForFirst();
-    void work(const std::stop_token& end);
-    std::optional<Request> next(const std::stop_token& end);
-    void deliver(const Request& request, const Outcome<AnsweredPointer>& outcome);
-
     std::shared_ptr<const Adviser> adviser_;
-    std::map<ColonyId, quint64> newest_; //!< requests not yet answered; touched on the owner's thread only
-    quint64 lastNumber_ = 0;
-
-    std::mutex mutex_; //!< guards what follows
-    std::condition_variable_any waiting_;
-    std::deque<Request> queue_;
-    std::optional<Request> running_;
-
-    std::jthread worker_;
+    NewestWork work_;
 };
 
 } // namespace winterlarder::desk

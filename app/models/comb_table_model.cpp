@@ -189,7 +189,7 @@ QString CombTableModel::explained(int section) const {
     case WidthColumn: return tr("From the middle of this comb to the middle of the next; thicker combs hold more");
     case FedColumn: return tr("This comb took syrup: what is in it is for the bees alone");
     case OldNestColumn: return tr("Brood was reared in it for years, so its cells hold less");
-    case HoneyColumn: return tr("Honey and nectar in the comb; in brackets nine in ten");
+    case HoneyColumn: return tr("Honey and nectar in the comb; in brackets eight in ten");
     default: return {};
     }
 }

@@ -77,86 +77,144 @@ Scribe Scribe::ofThisComputer() {
     return {who, QSysInfo::machineHostName(), [] { return QDateTime::currentSecsSinceEpoch(); }};
 }
 
+//! What came of a request to open.
+struct OpenBook::Adopted {
+    Problems problems{}; //!< why it is not open
+    bool closed = false; //!< nor is the one before it
+    BookState state{};
+    QStringList notices{};
+};
+
 OpenBook::OpenBook(Scribe scribe, QObject* parent)
-    : QObject(parent), scribe_(std::move(scribe)), worker_(std::make_unique<BookWorker>()), watch_(new QTimer(this)),
-      seenVersion_(std::make_shared<std::optional<std::int64_t>>()) {
-    connect(worker_.get(), &BookWorker::idleAgain, this, &OpenBook::worksAgain);
-    connect(worker_.get(), &BookWorker::failed, this,
-            [this](const QString& what) { emit refused({{ProblemKind::Input, {}, what.toStdString(), {}}}); });
+    : QObject(parent), scribe_(std::move(scribe)), worker_(std::make_unique<WorkInOrder>()), files_(std::make_unique<NewestWork>()),
+      watch_(new QTimer(this)) {
+    connect(worker_.get(), &WorkInOrder::idleAgain, this, &OpenBook::worksAgain);
+    connect(files_.get(), &NewestWork::idleAgain, this, &OpenBook::worksAgain);
     watch_->setInterval(watchMilliseconds);
     connect(watch_, &QTimer::timeout, this, &OpenBook::lookForChanges);
 }
 
-OpenBook::~OpenBook() = default;
-
-void OpenBook::adopt(const QString& file, const Make& make, const FirstEntries& first) {
-    worker_->ask([this, file, make, first, reference = reference_, scribe = scribe_, seen = seenVersion_](std::optional<book::Book>& book) -> BookWorker::Finish {
-        // The same file again: its lock must be let go first.
-        const bool same = book && QFileInfo(QString::fromStdString(book->file().string())) == QFileInfo(file);
-        if (same) book.reset();
-        auto made = filled(make(*reference), first, scribe);
-        if (!made.ok()) return [this, file, same, problems = made.problems()] { tellNotOpened(file, same, problems); };
-        book.reset();
-        book.emplace(std::move(made).value());
-        *seen = book->dataVersion();
-        return [this, state = stateOf(*book), notices = toStrings(book->notices())] {
-            state_ = state;
-            watch_->start();
-            emit opened();
-            emit stateChanged();
-            if (!notices.isEmpty()) emit noticed(notices);
-        };
-    });
+// Everything asked is written first; then the book is closed on the thread it was opened on.
+OpenBook::~OpenBook() {
+    worker_->ask(this, [held = held_] { held->book.reset(); return true; }, [](const Outcome<bool>&) {});
+    worker_.reset();
 }
 
-void OpenBook::tellNotOpened(const QString& file, bool closedFirst, const Problems& problems) {
-    if (closedFirst) {
-        state_.reset();
-        emit closed();
-        emit stateChanged();
+Problem OpenBook::notOpen() {
+    return inputProblem("the book this was meant for is no longer open, and another was not touched", "open that book again and enter it there");
+}
+
+// On the book's thread.
+OpenBook::Adopted OpenBook::adopted(Held& held, const QString& file, quint64 next, const std::function<Outcome<book::Book>()>& make) {
+    Adopted adopted;
+    // The same file again: its lock must be let go first.
+    adopted.closed = held.book && QFileInfo(QString::fromStdString(held.book->file().string())) == QFileInfo(file);
+    if (adopted.closed) held.book.reset();
+    if (adopted.closed) held.generation = next;
+    auto made = outcomeOf(make);
+    if (!made.ok()) {
+        adopted.problems = made.problems();
+        return adopted;
     }
-    emit openFailed(file, problems, QFileInfo::exists(file) && file.endsWith(QLatin1String(book::bookExtension)));
+    held.book.reset();
+    held.generation = next;
+    held.book.emplace(std::move(made).value());
+    held.seenVersion = held.book->dataVersion();
+    adopted.state = stateOf(*held.book);
+    adopted.notices = toStrings(held.book->notices());
+    return adopted;
 }
 
-void OpenBook::open(const QString& file, bool readOnly, bool takeOver) {
+void OpenBook::adopt(const QString& file, const Make& make, const FirstEntries& first, Done done) {
+    emit leaving();
+    const auto next = ++lastGeneration_;
+    worker_->ask(
+        this,
+        [held = held_, file, next, make, first, reference = reference_, scribe = scribe_] {
+            const auto opened = [&] { return adopted(*held, file, next, [&] { return filled(make(*reference), first, scribe); }); };
+            auto outcome = outcomeOf(opened);
+            if (outcome.ok()) return std::move(outcome).value();
+            held->book.reset(); // it is not known how far it came
+            held->generation = next;
+            return Adopted{outcome.problems(), true};
+        },
+        [this, file, next, done = std::move(done)](Outcome<Adopted> made) {
+            const Adopted& adopted = *made;
+            takeOpened(file, next, adopted);
+            if (done) done(adopted.problems);
+            if (!adopted.notices.isEmpty()) emit noticed(adopted.notices);
+        });
+}
+
+void OpenBook::takeOpened(const QString& file, quint64 next, const Adopted& adopted) {
+    if (!adopted.problems.empty()) {
+        if (adopted.closed) takeClosed(next);
+        emit openFailed(file, adopted.problems, QFileInfo::exists(file) && file.endsWith(QLatin1String(book::bookExtension)));
+        return;
+    }
+    generation_ = next;
+    state_ = adopted.state;
+    watch_->start();
+    emit opened();
+    emit stateChanged();
+}
+
+void OpenBook::takeClosed(quint64 next) {
+    generation_ = next;
+    watch_->stop();
+    state_.reset();
+    emit closed();
+    emit stateChanged();
+}
+
+void OpenBook::open(const QString& file, bool readOnly, bool takeOver, Done done) {
     adopt(file, [file, readOnly, takeOver, scribe = scribe_](const ReferenceData& reference) {
         return book::Book::open(file.toStdString(), reference, {scribe.opener(), readOnly, takeOver});
-    }, {});
+    }, {}, std::move(done));
 }
 
-void OpenBook::create(const QString& file, const FirstEntries& first) {
+void OpenBook::create(const QString& file, const FirstEntries& first, Done done) {
     adopt(file, [file, scribe = scribe_](const ReferenceData& reference) { return book::Book::create(file.toStdString(), reference, {scribe.opener()}); },
-          first);
+          first, std::move(done));
 }
 
 void OpenBook::close() {
-    worker_->ask([this](std::optional<book::Book>& book) -> BookWorker::Finish {
-        book.reset();
-        return [this] {
-            watch_->stop();
-            state_.reset();
-            emit closed();
-            emit stateChanged();
-        };
-    });
-}
-
-void OpenBook::ask(std::function<BookWorker::Finish(book::Book&)> work) {
-    worker_->ask([work = std::move(work)](std::optional<book::Book>& book) -> BookWorker::Finish { return book ? work(*book) : BookWorker::Finish(); });
+    emit leaving();
+    const auto next = ++lastGeneration_;
+    worker_->ask(
+        this,
+        [held = held_, next] {
+            held->book.reset();
+            held->generation = next;
+            return true;
+        },
+        [this, next](const Outcome<bool>&) { takeClosed(next); });
 }
 
 void OpenBook::change(Change change, Done done) {
-    ask([this, change = std::move(change), done = std::move(done), scribe = scribe_](book::Book& book) -> BookWorker::Finish {
-        const auto outcome = change(book, scribe.now(), scribe.who.toStdString());
-        return [this, done, outcome, what = changeOf(book, outcome), state = stateOf(book)] {
+    struct Made {
+        Outcome<book::Applied> outcome;
+        BookChange what{};
+        std::optional<BookState> state{};
+    };
+    worker_->ask(
+        this,
+        [held = held_, generation = generation_, change = std::move(change), scribe = scribe_]() -> Made {
+            auto* book = held->of(generation);
+            if (!book) return {notOpen()};
+            const auto edit = [&] { return change(*book, scribe.now(), scribe.who.toStdString()); };
+            const auto outcome = outcomeOf(edit);
+            return {outcome, changeOf(*book, outcome), stateOf(*book)};
+        },
+        [this, done = std::move(done)](Outcome<Made> made) {
+            const auto outcome = made.ok() ? made->outcome : Outcome<book::Applied>(made.problems());
             if (done) done(outcome.ok() ? Problems() : outcome.problems());
-            tell(outcome, what, state);
-        };
-    });
+            if (made.ok() && made->state) take(*made->state);
+            tell(outcome, made.ok() ? made->what : BookChange{});
+        });
 }
 
-void OpenBook::tell(const Outcome<book::Applied>& outcome, const BookChange& change, BookState state) {
-    take(std::move(state));
+void OpenBook::tell(const Outcome<book::Applied>& outcome, const BookChange& change) {
     if (!outcome.ok()) {
         emit refused(outcome.problems());
         return;
@@ -187,24 +245,25 @@ void OpenBook::restore(const QString& backup) {
     change([backup](book::Book& book, book::Timestamp now, const std::string& who) { return book.restore(backup.toStdString(), now, who); });
 }
 
-void OpenBook::copyTo(const QString& copy) {
-    ask([this, copy](book::Book& book) -> BookWorker::Finish {
-        const auto done = book.copyTo(copy.toStdString());
-        return [this, copy, done] {
-            if (done.ok()) emit copied(copy);
-            else emit refused(done.problems());
-        };
+void OpenBook::copyTo(const QString& copy, Done done) {
+    ask(this, [copy](book::Book& book) { return book.copyTo(copy.toStdString()); }, [this, done = std::move(done)](const Outcome<bool>& copied) {
+        const Problems problems = copied.ok() ? Problems() : copied.problems();
+        if (done) done(problems);
+        if (!problems.empty()) emit refused(problems);
     });
 }
 
 void OpenBook::lookForChanges() {
-    ask([this, seen = seenVersion_](book::Book& book) -> BookWorker::Finish {
+    const auto look = [held = held_](book::Book& book) -> std::optional<BookState> {
         const auto version = book.dataVersion();
-        if (std::exchange(*seen, version) == version) return {};
-        return [this, state = stateOf(book)] {
-            take(state);
-            emit changed({true, {}, std::nullopt});
-        };
+        if (std::exchange(held->seenVersion, version) == version) return std::nullopt;
+        return stateOf(book);
+    };
+    ask(this, look, [this](const Outcome<std::optional<BookState>>& state) {
+        if (!state.ok()) return report(state.problems());
+        if (!*state) return;
+        take(**state);
+        emit changed({true, {}, std::nullopt});
     });
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "models/book_worker.h"
+#include "book/book.h"
+#include "work/newest_work.h"
+#include "work/work_in_order.h"
 
 #include <QString>
 #include <QStringList>
@@ -42,8 +44,10 @@ struct BookChange {
     std::optional<book::ColonyId> added;  //!< a colony added by the edit
 };
 
-//! The book the window works on. Edits are on disk when changed() comes; one that cannot be made comes back through refused() and the
-//! book is as before. Other programs' changes are noticed within two seconds. Tested: tests/app/yard_test.cpp.
+//! The book the window works on, held on a thread of its own. Edits are on disk when changed() comes; one that cannot be made comes back
+//! through refused() and the book is as before. Every opening and closing begins another generation: what was asked in an earlier one
+//! is never done to the book of a later. Other programs' changes are noticed within two seconds.
+//! Tested: tests/app/yard_test.cpp, two_books_test.cpp.
 class OpenBook : public QObject {
     Q_OBJECT
 
@@ -55,58 +59,98 @@ public:
     const std::shared_ptr<const ReferenceData>& reference() const { return reference_; }
     const Scribe& scribe() const { return scribe_; }
 
+    //! How a request to open ended, told once, after the signals: nothing where the book is open, else why not.
+    using Done = std::function<void(const Problems& problems)>;
     //! Opens a book in place of the one at hand; that stays open where the other cannot be.
-    void open(const QString& file, bool readOnly = false, bool takeOver = false);
+    void open(const QString& file, bool readOnly = false, bool takeOver = false, Done done = {});
     //! Makes a new book with what `first` makes (given the numbers of its first yard and colony) and opens it.
     using FirstEntries = std::function<book::Together(book::YardId, book::ColonyId)>;
-    void create(const QString& file, const FirstEntries& first);
+    void create(const QString& file, const FirstEntries& first, Done done = {});
     void close();
 
     bool isOpen() const { return state_.has_value(); }
     bool writable() const { return state_ && state_->writable(); }
     const std::optional<BookState>& state() const { return state_; }
-    bool idle() const { return worker_->idle(); }
+    bool idle() const { return worker_->idle() && files_->idle(); }
 
-    //! `done` is told first, before any signal: nothing where it was made, else why not.
-    using Done = std::function<void(const Problems& problems)>;
+    //! `done` is told once, before any signal: nothing where it was made, else why not. An edit asked of a book that is no longer open is
+    //! not made, and that is told like any other refusal.
     void apply(book::Edit edit, Done done = {});
     void undo();
     void redo();
     void restore(const QString& backup);
-    void copyTo(const QString& copy);
-    //! Work with the book at hand on its thread, and what to do with the result here; nothing where no book is open.
-    void ask(std::function<BookWorker::Finish(book::Book&)> work);
+    void copyTo(const QString& copy, Done done = {});
     //! An edit that work of its own makes (an import); its outcome is told like any other edit's.
     using Change = std::function<Outcome<book::Applied>(book::Book&, book::Timestamp, const std::string&)>;
     void change(Change change, Done done = {});
+    //! Runs work(book) on the book's thread, then then(Outcome) here: exactly once, whatever work() throws; a problem where no book is
+    //! open. Not at all once another book is open than when it was asked, or `context` is destroyed.
+    template <class Work, class Then>
+    void ask(QObject* context, Work work, Then then);
+    //! Says a problem that has no place of its own.
+    void report(const Problems& problems) { emit failed(problems); }
     //! Whether another program has changed the book; done by itself every two seconds.
     void lookForChanges();
 
+    //! A thread for reading files without the book, so that no window waits for them; each dialog has a key of its own.
+    NewestWork* files() { return files_.get(); }
+    NewestWork::Key newFilesKey() { return ++lastFilesKey_; }
+
 signals:
+    void leaving(); //!< another book is about to be asked for, or none: what is not written yet is to be written now
     void opened();
     void closed();
     void openFailed(const QString& file, const winterlarder::Problems& problems, bool salvageable);
     void stateChanged();
     void changed(const winterlarder::desk::BookChange& change);
     void refused(const winterlarder::Problems& problems); //!< an edit could not be made; what was shown of it must be taken back
-    void copied(const QString& copy);
+    void failed(const winterlarder::Problems& problems);  //!< something else could not be done
     void noticed(const QStringList& notices); //!< done, but the keeper should know
     void worksAgain();                        //!< nothing is under way
 
 private:
-    void take(BookState state);
-    void tell(const Outcome<book::Applied>& outcome, const BookChange& change, BookState state);
+    //! What lies on the book's thread.
+    struct Held {
+        std::optional<book::Book> book;
+        quint64 generation = 0;       //!< in which it was opened, or the one before it closed
+        std::int64_t seenVersion = 0; //!< of the file as last read
+        book::Book* of(quint64 wanted) { return book && wanted == generation ? &*book : nullptr; }
+    };
     using Make = std::function<Outcome<book::Book>(const ReferenceData&)>;
-    void adopt(const QString& file, const Make& make, const FirstEntries& first);
-    void tellNotOpened(const QString& file, bool closedFirst, const Problems& problems);
+    struct Adopted;
+    static Adopted adopted(Held& held, const QString& file, quint64 next, const std::function<Outcome<book::Book>()>& make);
+    void adopt(const QString& file, const Make& make, const FirstEntries& first, Done done);
+    void takeOpened(const QString& file, quint64 next, const Adopted& adopted);
+    void takeClosed(quint64 next);
+    void take(BookState state);
+    void tell(const Outcome<book::Applied>& outcome, const BookChange& change);
+    static Problem notOpen();
 
     Scribe scribe_;
     std::shared_ptr<const ReferenceData> reference_;
     std::optional<BookState> state_;
-    std::unique_ptr<BookWorker> worker_;
+    quint64 generation_ = 0;     //!< of the book that is shown; what is asked is asked of that one
+    quint64 lastGeneration_ = 0; //!< given to a request to open or close
+    std::shared_ptr<Held> held_ = std::make_shared<Held>();
+    std::unique_ptr<WorkInOrder> worker_;
+    std::unique_ptr<NewestWork> files_;
+    NewestWork::Key lastFilesKey_ = 0;
     QTimer* watch_;
-    std::shared_ptr<std::optional<std::int64_t>> seenVersion_; //!< of the file as last read; touched on the book's thread only
 };
+
+template <class Work, class Then>
+void OpenBook::ask(QObject* context, Work work, Then then) {
+    using Result = OutcomeOf<Work, book::Book&>;
+    worker_->ask(
+        context,
+        [held = held_, generation = generation_, work = std::move(work)]() mutable -> Result {
+            auto* book = held->of(generation);
+            return book ? outcomeOf(work, *book) : Result(notOpen());
+        },
+        [this, generation = generation_, then = std::move(then)](Result result) mutable {
+            if (generation == generation_) then(std::move(result));
+        });
+}
 
 } // namespace winterlarder::desk
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/past_forecast_model.h"
 
+#include "models/plain_tip.h"
 #include "models/words.h"
 
 #include <algorithm>
@@ -31,8 +32,8 @@ QVariant PastForecastModel::data(const QModelIndex& index, int role) const {
     const auto& score = forecast.score;
     if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);
     if (role == Qt::ToolTipRole && index.column() == HandbookColumn)
-        return tr("%1: %2 to have for winter, %3 of it taken to be eaten").arg(QString::fromStdString(forecast.handbook.region),
-                                                                              words::kilograms(forecast.handbook.toHave), words::kilograms(forecast.handbook.use));
+        return plainTip(tr("%1: %2 to have for winter, %3 of it taken to be eaten").arg(QString::fromStdString(forecast.handbook.region),
+                                                                                       words::kilograms(forecast.handbook.toHave), words::kilograms(forecast.handbook.use)));
     if (role != Qt::DisplayRole) return {};
     const auto kg = [](double value) { return words::kilograms(Mass(value)); };
     switch (index.column()) {

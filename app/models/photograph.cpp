@@ -2,6 +2,7 @@
 #include "models/photograph.h"
 
 #include "text/contexts.h"
+#include "work/read_file.h"
 
 #include <QImageReader>
 #include <QPainter>
@@ -34,6 +35,11 @@ QTransform transformOf(const hive::ProjectiveMap& map, QPointF seen) {
     return {m[0], m[3], m[6], m[1], m[4], m[7], m[2], m[5], m[8]};
 }
 
+// Of the rectified picture [mm].
+double wideOf(const hive::Outline& outline) {
+    return std::max(outline.top.value(), outline.bottom.value()) + 2 * rectifiedEdge;
+}
+
 void setShare(std::optional<double>& share, double value) {
     share = std::clamp(std::round(value * 1000) / 1000, 0.0, 1.0);
 }
@@ -54,8 +60,9 @@ QStringList markNames(MarkedBy markedBy) {
             say::Photograph::tr("lowest point")};
 }
 
-std::optional<QImage> readUpright(const QString& path, QString& fault) {
-    QImageReader reader(path);
+std::optional<QImage> readUpright(const QString& path, QString& fault, const std::stop_token& stop) {
+    StoppableFile file(path, stop);
+    QImageReader reader(&file);
     reader.setAutoTransform(true);
     const QSize size = reader.size();
     if (size.isValid() && std::max(size.width(), size.height()) > largestSide) reader.setScaledSize(size.scaled(largestSide, largestSide, Qt::KeepAspectRatio));
@@ -101,14 +108,19 @@ hive::PlanePoint Rectified::millimetres(QPointF point) const {
     return {point.x() / pixelsPerMm - half, point.y() / pixelsPerMm - edge};
 }
 
+Rectified emptyPlane(const hive::Outline& outline, double pixelsPerMm) {
+    Rectified rectified{{}, pixelsPerMm, rectifiedEdge, outline};
+    const QSize size(static_cast<int>(std::ceil(wideOf(outline) * pixelsPerMm)), static_cast<int>(std::ceil((outline.height.value() + 2 * rectifiedEdge) * pixelsPerMm)));
+    rectified.picture = QImage(size, QImage::Format_RGB32);
+    rectified.picture.fill(Qt::darkGray);
+    return rectified;
+}
+
 std::optional<Rectified> rectify(const hive::Outline& outline, const PhotographedFace& face, double pixelsPerMm) {
     const auto toPlane = planeOf(outline, face);
     if (!toPlane) return std::nullopt;
-    Rectified rectified{{}, pixelsPerMm, rectifiedEdge, outline};
-    const double wide = std::max(outline.top.value(), outline.bottom.value()) + 2 * rectifiedEdge;
-    const QSize size(static_cast<int>(std::ceil(wide * pixelsPerMm)), static_cast<int>(std::ceil((outline.height.value() + 2 * rectifiedEdge) * pixelsPerMm)));
-    rectified.picture = QImage(size, QImage::Format_RGB32);
-    rectified.picture.fill(Qt::darkGray);
+    auto rectified = emptyPlane(outline, pixelsPerMm);
+    const double wide = wideOf(outline);
     QPainter painter(&rectified.picture);
     painter.setRenderHints(QPainter::SmoothPixmapTransform | QPainter::Antialiasing);
     const QTransform toPixels = QTransform::fromTranslate(wide / 2, rectifiedEdge) * QTransform::fromScale(pixelsPerMm, pixelsPerMm);

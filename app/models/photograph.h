@@ -9,6 +9,7 @@
 #include <QString>
 
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 namespace winterlarder::desk {
@@ -34,7 +35,7 @@ struct PhotographedFace {
 QStringList markNames(MarkedBy markedBy);
 
 //! Reads a picture and turns it upright; nothing with a reason in `fault` where it cannot be read.
-std::optional<QImage> readUpright(const QString& path, QString& fault);
+std::optional<QImage> readUpright(const QString& path, QString& fault, const std::stop_token& stop = {});
 
 //! A face with its marks where a comb fills most of the picture.
 PhotographedFace facePictured(const QString& path, const QImage& picture, const hive::Outline& outline, MarkedBy markedBy);
@@ -51,6 +52,9 @@ struct Rectified {
     QPointF pixel(hive::PlanePoint mm) const;
     hive::PlanePoint millimetres(QPointF pixel) const;
 };
+//! The plane without a picture yet: grey.
+Rectified emptyPlane(const hive::Outline& outline, double pixelsPerMm);
+//! Takes some hundredths of a second. Nothing where the marks determine no plane.
 std::optional<Rectified> rectify(const hive::Outline& outline, const PhotographedFace& face, double pixelsPerMm);
 
 //! A comb with the shares traced on one or both faces (their mean, weighed by what is built); marked as measured. Zones of

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/record_list_model.h"
 
+#include "models/plain_tip.h"
 #include "models/words.h"
 
 namespace winterlarder::desk {
@@ -24,7 +25,7 @@ int RecordListModel::columnCount(const QModelIndex& parent) const {
 QVariant RecordListModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const auto& row = rows_[static_cast<std::size_t>(index.row())];
-    if (role == Qt::ToolTipRole) return row.details;
+    if (role == Qt::ToolTipRole) return plainTip(row.details);
     if (role == Qt::AccessibleTextRole) return tr("%1, %2: %3").arg(words::longDate(row.date), row.what, row.details);
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {

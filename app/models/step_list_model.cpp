@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/step_list_model.h"
 
+#include "models/plain_tip.h"
 #include "models/step_subject.h"
 #include "models/words.h"
 #include "text/step_words.h"
@@ -11,7 +12,7 @@
 namespace winterlarder::desk {
 
 namespace {
-constexpr int page = 60;
+constexpr int pageLength = 60;
 }
 
 StepListModel::StepListModel(OpenBook* book, QObject* parent) : QAbstractTableModel(parent), book_(book) {}
@@ -23,27 +24,34 @@ void StepListModel::refresh() {
 void StepListModel::read(std::optional<book::StepId> before) {
     if (!book_) return;
     const int number = ++asked_;
-    book_->ask([this, number, before](book::Book& book) -> BookWorker::Finish {
-        auto read = book.story(page, before);
-        auto steps = read.ok() ? std::move(read).value() : std::vector<book::Step>();
-        std::vector<QString> subjects;
-        for (const auto& step : steps) subjects.push_back(subjectOf(book, step));
-        return [this, number, before, steps = std::move(steps), subjects = std::move(subjects)] {
-            if (number != asked_) return;
-            more_ = static_cast<int>(steps.size()) == page;
-            if (!before) {
-                beginResetModel();
-                steps_ = steps;
-                subjects_ = subjects;
-                endResetModel();
-            } else if (!steps.empty()) {
-                beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(steps.size()) - 1);
-                steps_.insert(steps_.end(), steps.begin(), steps.end());
-                subjects_.insert(subjects_.end(), subjects.begin(), subjects.end());
-                endInsertRows();
-            }
-        };
+    book_->ask(this, [before](book::Book& book) { return readPage(book, before); }, [this, number, before](const Outcome<Page>& read) {
+        if (number != asked_) return;
+        if (read.ok()) take(*read, !before);
+        else book_->report(read.problems());
     });
+}
+
+Outcome<StepListModel::Page> StepListModel::readPage(book::Book& book, std::optional<book::StepId> before) {
+    auto steps = book.story(pageLength, before);
+    if (!steps.ok()) return steps.problems();
+    Page page{std::move(steps).value(), {}};
+    for (const auto& step : page.steps) page.subjects.push_back(subjectOf(book, step));
+    return page;
+}
+
+void StepListModel::take(const Page& page, bool first) {
+    more_ = static_cast<int>(page.steps.size()) == pageLength;
+    if (first) {
+        beginResetModel();
+        steps_ = page.steps;
+        subjects_ = page.subjects;
+        endResetModel();
+    } else if (!page.steps.empty()) {
+        beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(page.steps.size()) - 1);
+        steps_.insert(steps_.end(), page.steps.begin(), page.steps.end());
+        subjects_.insert(subjects_.end(), page.subjects.begin(), page.subjects.end());
+        endInsertRows();
+    }
 }
 
 bool StepListModel::canFetchMore(const QModelIndex& parent) const {
@@ -67,7 +75,7 @@ int StepListModel::columnCount(const QModelIndex& parent) const {
 QVariant StepListModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const auto& step = steps_[static_cast<std::size_t>(index.row())];
-    if (role == Qt::ToolTipRole) return text::stepLines(step, words::style()).join(QLatin1Char('\n'));
+    if (role == Qt::ToolTipRole) return plainTip(text::stepLines(step, words::style()).join(QLatin1Char('\n')));
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
     case WhenColumn: return QLocale().toString(QDateTime::fromSecsSinceEpoch(step.at.seconds), QLocale::ShortFormat);

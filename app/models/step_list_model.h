@@ -30,11 +30,17 @@ public:
     void fetchMore(const QModelIndex& parent) override;
 
 private:
+    struct Page {
+        std::vector<book::Step> steps;
+        std::vector<QString> subjects; //!< of each step: the colonies it was about
+    };
+    static Outcome<Page> readPage(book::Book& book, std::optional<book::StepId> before);
     void read(std::optional<book::StepId> before);
+    void take(const Page& page, bool first);
 
     OpenBook* book_;
     std::vector<book::Step> steps_;
-    std::vector<QString> subjects_; //!< of each step: the colonies it was about
+    std::vector<QString> subjects_;
     bool more_ = false;
     int asked_ = 0; //!< number of the newest request: older answers are thrown away
 };

@@ -52,6 +52,7 @@ Yard::Yard(OpenBook* book, QObject* parent) : QObject(parent), book_(book) {
     connect(book_, &OpenBook::closed, this, [this] {
         clear();
         emit coloniesChanged();
+        emit settledDown();
     });
     connect(book_, &OpenBook::changed, this, &Yard::readAgain);
 }
@@ -66,6 +67,8 @@ void Yard::clear() {
     awaited_.clear();
     past_.reset();
     stale_ = {};
+    underWay_.clear(); // what was asked of the book before comes back no more
+    reading_ = 0;
 }
 
 void Yard::forgetFollowed(ColonyId id) {
@@ -157,16 +160,22 @@ void Yard::apply(book::Edit edit, OpenBook::Done done) {
     if (writable()) book_->apply(std::move(edit), std::move(done));
 }
 
+// What was shown of it is read again where the book refuses it.
+void Yard::applyShown(book::Edit edit, const BookChange& shown) {
+    const auto number = ++lastEdit_;
+    underWay_.insert(number);
+    book_->apply(std::move(edit), [this, number, shown](const Problems& problems) {
+        const bool ofThisBook = underWay_.erase(number) > 0;
+        if (ofThisBook && !problems.empty()) readAgain(shown);
+    });
+}
+
 void Yard::editShown(book::Edit edit, const std::function<void(ColonyEntry&, ColonyRecords*)>& show, ColonyId id) {
     auto* colony = entry(id);
     if (!colony || !writable()) return;
     const auto before = colony->record;
     show(*colony, const_cast<ColonyRecords*>(records(id)));
-    ++underWay_;
-    book_->apply(std::move(edit), [this, id](const Problems& problems) {
-        --underWay_;
-        if (!problems.empty()) readAgain({false, {id}, {}});
-    });
+    applyShown(std::move(edit), {false, {id}, {}});
     forgetFollowed(id);
     if (colony->record == before) return;
     colony->problems.clear();
@@ -219,11 +228,7 @@ void Yard::writeYard(const book::Yard& yard) {
     if (!writable()) return;
     for (auto& each : yards_)
         if (each.id == yard.id) each = yard;
-    ++underWay_;
-    book_->apply(book::SingleEdit(book::ChangeYard{yard}), [this](const Problems& problems) {
-        --underWay_;
-        if (!problems.empty()) readAgain({true, {}, {}});
-    });
+    applyShown(book::SingleEdit(book::ChangeYard{yard}), {true, {}, {}});
 }
 
 // ---- what comes from outside -----------------------------------------------------------------------------------------
@@ -231,7 +236,7 @@ void Yard::writeYard(const book::Yard& yard) {
 void Yard::readAgain(const BookChange& change) {
     stale_.everything = stale_.everything || change.everything || change.added;
     stale_.colonies.insert(change.colonies.begin(), change.colonies.end());
-    if (underWay_ == 0) read();
+    if (underWay_.empty()) read();
 }
 
 void Yard::read() {
@@ -240,15 +245,13 @@ void Yard::read() {
     if (!stale_.everything) request.only = stale_.colonies;
     stale_ = {};
     ++reading_;
-    book_->ask([this, request](book::Book& book) -> BookWorker::Finish {
-        auto reading = std::make_shared<YardReading>(readYard(book, request));
-        return [this, request, reading] {
-            --reading_;
-            const bool stale = underWay_ > 0 || request.day != day_ || request.yard != shown_ || request.past != past_;
-            if (stale) readAgain({!request.only, request.only.value_or(std::set<ColonyId>{}), {}});
-            else takeReading(std::move(*reading));
-            if (!busy()) emit settledDown();
-        };
+    book_->ask(this, [request](book::Book& book) { return readYard(book, request); }, [this, request](Outcome<YardReading> reading) {
+        --reading_;
+        const bool stale = !underWay_.empty() || request.day != day_ || request.yard != shown_ || request.past != past_;
+        if (!reading.ok()) emit unreadable(reading.problems());
+        else if (stale) readAgain({!request.only, request.only.value_or(std::set<ColonyId>{}), {}});
+        else takeReading(std::move(reading).value());
+        if (!busy()) emit settledDown();
     });
 }
 

@@ -37,7 +37,7 @@ public:
 
     // ---- what is shown -----------------------------------------------------------------------------------------------
     const std::vector<ColonyEntry>& colonies() const { return colonies_; }
-    //! Nothing where the colony is gone.
+    //! Nothing where the colony is gone. Good until the next event is handled: a reading of the book replaces all entries.
     const ColonyEntry* find(ColonyId id) const;
     int position(ColonyId id) const;  //!< -1 where the colony is gone
     QString title() const;            //!< the yard's name, or what stands for one
@@ -61,7 +61,7 @@ public:
     bool awaitsFollowing(ColonyId id) const;
     const PastPointer& past() const { return past_; } //!< what past winters taught; nothing until that is worked out
     bool writable() const { return book_ && book_->writable(); }
-    bool busy() const { return underWay_ > 0 || reading_ > 0; } //!< edits or readings are not done yet
+    bool busy() const { return !underWay_.empty() || reading_ > 0; } //!< edits or readings are not done yet
     OpenBook* book() const { return book_; }
 
     // ---- what is chosen ----------------------------------------------------------------------------------------------
@@ -110,6 +110,7 @@ private:
     void readAgain(const BookChange& change);
     void read();
     void takeRecords(std::optional<ColonyRecords> records);
+    void applyShown(book::Edit edit, const BookChange& shown);
     void editShown(book::Edit edit, const std::function<void(ColonyEntry&, ColonyRecords*)>& show, ColonyId id);
     void put(ColonyEntry& entry, Outcome<book::ColonyCase> record, bool& changed);
     ColonyEntry* entry(ColonyId id);
@@ -125,8 +126,9 @@ private:
     std::set<ColonyId> awaited_; //!< whose winter is being worked out
     PastPointer past_;
     BookChange stale_; //!< what is still to be read
-    int underWay_ = 0; //!< edits shown but not yet told as made
-    int reading_ = 0;
+    std::set<quint64> underWay_; //!< edits of this book shown but not yet told as made
+    quint64 lastEdit_ = 0;
+    int reading_ = 0; //!< readings of this book asked for
 };
 
 } // namespace winterlarder::desk

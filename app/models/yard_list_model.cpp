@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_list_model.h"
 
+#include "models/plain_tip.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "text/follow_words.h"
 
@@ -206,7 +208,7 @@ QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     switch (role) {
     case Qt::DisplayRole: return colony.record.colony ? QString::fromStdString(*colony.record.colony) : tr("Colony without a name");
     case Qt::AccessibleTextRole: return spoken(colony);
-    case Qt::ToolTipRole: return spoken(colony);
+    case Qt::ToolTipRole: return plainTip(spoken(colony));
     case ColonyRole: return QVariant::fromValue(colony.id);
     case PendingRole: return colony.pending || yard_->awaitsFollowing(colony.id);
     case ScaleRole: return scale();
@@ -214,7 +216,7 @@ QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     }
     if (const auto followed = yard_->leading(colony.id)) return followedData(*followed, role);
     if (!colony.problems.empty()) {
-        if (role == VerdictRole) return tr("records disagree");
+        if (role == VerdictRole) return isOurs(colony.problems) ? tr("not worked out") : tr("records disagree");
         if (role == IconRole) return words::iconName(advice::Verdict::CannotSay);
         return {};
     }

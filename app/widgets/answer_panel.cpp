@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/answer_panel.h"
 
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "text/follow_words.h"
 #include "widgets/card.h"
@@ -21,7 +22,7 @@ constexpr int iconSize = 26;
 } // namespace
 
 AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
-    icon_ = new QLabel(this);
+    icon_ = plainLabel(this);
     icon_->setAccessibleName(tr("Verdict"));
     sentence_ = new AskableLabel(this);
     sentence_->setAccessibleDescription(tr("Answer"));
@@ -83,9 +84,7 @@ void AnswerPanel::remind(const QString& text) {
 
 void AnswerPanel::show(const ColonyEntry& colony) {
     if (!colony.problems.empty()) {
-        QStringList all;
-        for (const auto& problem : colony.problems) all << QString::fromStdString(describe(problem));
-        say(tr("These records disagree; put one of them right."), all.join(QLatin1Char('\n')));
+        say(isOurs(colony.problems) ? tr("This could not be worked out.") : tr("These records disagree; put one of them right."), problemWords(colony.problems));
         return;
     }
     if (!colony.answered || colony.pending) {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/backups_dialog.h"
 
+#include "models/problem_words.h"
 #include "widgets/card.h"
 
 #include <QDateTime>
 #include <QDialogButtonBox>
 #include <QListWidget>
 #include <QLocale>
-#include <QPointer>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -54,13 +54,9 @@ void BackupsDialog::refresh() {
 
 void BackupsDialog::make() {
     make_->setEnabled(false);
-    book_->ask([self = QPointer<BackupsDialog>(this), now = book_->scribe().now()](book::Book& book) -> BookWorker::Finish {
-        const auto made = book.backUp(now);
-        return [self, made] {
-            if (!self) return;
-            self->refresh();
-            if (!made.ok()) self->list_->insertItem(0, QString::fromStdString(describe(made.problems().front())));
-        };
+    book_->ask(this, [now = book_->scribe().now()](book::Book& book) { return book.backUp(now); }, [this](const Outcome<book::Backup>& made) {
+        refresh();
+        if (!made.ok()) list_->insertItem(0, problemWords(made.problems().front()));
     });
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/banner.h"
 
+#include "widgets/card.h"
+
 #include <QAccessible>
 #include <QEvent>
 #include <QHBoxLayout>
@@ -45,9 +47,8 @@ QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) 
     auto* line = new QWidget(this);
     auto* across = new QHBoxLayout(line);
     across->setContentsMargins(0, 0, 0, 0);
-    auto* label = new QLabel(words, line);
+    auto* label = plainLabel(line, words);
     label->setObjectName(QStringLiteral("bannerWords"));
-    label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
     label->setAccessibleDescription(tr("Notice"));
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);

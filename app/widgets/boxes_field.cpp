@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/boxes_field.h"
 
+#include "models/plain_tip.h"
 #include "widgets/fields.h"
 #include "widgets/own_measures.h"
 
@@ -58,7 +59,7 @@ void BoxesField::addLine(const book::BoxRecord& box) {
     if (own) line.own->show(*own);
     line.format->setCurrentIndex(line.format->findData(own ? QVariant(ownChoice) : QVariant(QString::fromStdString(std::get<std::string>(box.format)))));
     line.format->setMinimumContentsLength(26);
-    line.format->setToolTip(line.format->currentText());
+    line.format->setToolTip(plainTip(line.format->currentText()));
     line.format->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     line.combs->setRange(0, mostCombs);
     line.combs->setSpecialValueText(tr("as usual"));
@@ -82,7 +83,7 @@ void BoxesField::addLine(const book::BoxRecord& box) {
 }
 
 void BoxesField::connectLine(const Line& line) {
-    connect(line.format, &QComboBox::currentTextChanged, line.format, &QComboBox::setToolTip);
+    connect(line.format, &QComboBox::currentTextChanged, line.format, [format = line.format](const QString& words) { format->setToolTip(plainTip(words)); });
     connect(line.format, &QComboBox::currentIndexChanged, this, [this, line, before = line.format->currentData()]() mutable {
         const auto choice = line.format->currentData();
         // Own measures begin as those of the format they take the place of.

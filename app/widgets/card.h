@@ -16,9 +16,17 @@ public:
     }
 };
 
+//! A label that shows its words as they are. One that guesses whether they are markup would read what a book or a file says of itself as
+//! such, and open files it names: so every label is made by this, by quietLabel() or is an AskableLabel, which escapes.
+inline QLabel* plainLabel(QWidget* parent, const QString& words = {}) {
+    auto* label = new QLabel(words, parent);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
 //! A label in the quiet colour that breaks its lines.
 inline QLabel* quietLabel(QWidget* parent, bool wraps = true) {
-    auto* label = new QLabel(parent);
+    auto* label = plainLabel(parent);
     label->setProperty("quiet", true);
     label->setWordWrap(wraps);
     return label;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/comb_drawing.h"
 
+#include "models/plain_tip.h"
 #include "models/words.h"
 #include "widgets/comb_drawing_accessible.h"
 
@@ -192,7 +193,7 @@ bool CombDrawing::event(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int comb = combAt(help->pos());
-        if (comb >= 0) QToolTip::showText(help->globalPos(), QString(at(comb).spoken).replace(QStringLiteral(": "), QStringLiteral("\n")).replace(QStringLiteral("; "), QStringLiteral("\n")), this);
+        if (comb >= 0) QToolTip::showText(help->globalPos(), plainTip(QString(at(comb).spoken).replace(QStringLiteral(": "), QStringLiteral("\n")).replace(QStringLiteral("; "), QStringLiteral("\n"))), this);
         else QToolTip::hideText();
         return true;
     }

@@ -102,9 +102,12 @@ void CombEntry::showInNumbers(const std::optional<DrawnComb>& comb) {
 void CombEntry::measure() {
     const int chosen = drawing_->chosen();
     if (chosen < 0 || !editable_) return;
-    PhotographWindow window(drawing_->combs()[static_cast<std::size_t>(chosen)], this);
-    window.offerPictures(pictures_);
-    if (window.exec() == QDialog::Accepted) emit combMeasured(chosen, window.measured(), window.pictures());
+    // Other combs may be shown by the time it is measured: the comb is known by its look and its place there.
+    auto* window = new PhotographWindow(drawing_->combs()[static_cast<std::size_t>(chosen)], this);
+    window->setAttribute(Qt::WA_DeleteOnClose);
+    window->offerPictures(pictures_);
+    connect(window, &QDialog::accepted, this, [this, window, chosen, look = look_] { emit combMeasured(chosen, window->measured(), window->pictures(), look); });
+    window->open();
 }
 
 } // namespace winterlarder::desk

@@ -27,8 +27,11 @@ public:
     explicit CombEntry(QWidget* parent = nullptr);
 
     void show(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference, bool editable);
-    //! Where the photographs of this look lie.
-    void offerPictures(const QStringList& paths) { pictures_ = paths; }
+    //! The look the combs are of, and where its photographs lie.
+    void ofLook(book::LookId look, const QStringList& pictures) {
+        look_ = look;
+        pictures_ = pictures;
+    }
     CombDrawing* drawing() const { return drawing_; }
     CombStrip* strip() const { return strip_; }
     CombFields* fields() const { return fields_; }
@@ -40,8 +43,8 @@ signals:
     void combChosen(int comb);
     void combChanged(int comb, const winterlarder::book::CombRecord& record);
     void counted(const winterlarder::book::QuickCountRecord& count);
-    //! A comb measured on photographs, and where they lie.
-    void combMeasured(int comb, const winterlarder::book::CombRecord& record, const QStringList& photographs);
+    //! A comb measured on photographs, where they lie, and the look it was of when that was begun.
+    void combMeasured(int comb, const winterlarder::book::CombRecord& record, const QStringList& photographs, winterlarder::book::LookId look);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -59,6 +62,7 @@ private:
     CombQuickForm* quick_;
     QWidget* listed_;
     QBoxLayout* top_; //!< legend and hive from above, side by side where there is room
+    book::LookId look_{};
     QStringList pictures_;
     bool editable_ = false;
 };

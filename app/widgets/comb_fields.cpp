@@ -17,7 +17,7 @@ namespace winterlarder::desk {
 
 CombFields::CombFields(QWidget* parent) : QWidget(parent) {
     auto* row = new FlowLayout(this);
-    name_ = new QLabel(this);
+    name_ = plainLabel(this);
     row->addWidget(name_);
     for (const auto zone : allZones) {
         shares_[zone] = numberField(this, tr("Share of the comb: %1").arg(words::zone(zone)), 0, 100, 5, 0, tr("%"));

@@ -22,7 +22,7 @@ CombQuickForm::CombQuickForm(QWidget* parent) : QWidget(parent) {
         auto* layout = new QHBoxLayout(both);
         layout->setContentsMargins(0, 0, 0, 0);
         layout->addWidget(field);
-        auto* label = new QLabel(words, both);
+        auto* label = plainLabel(both, words);
         label->setBuddy(field);
         layout->addWidget(label);
         row->addWidget(both);

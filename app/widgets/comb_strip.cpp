@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/comb_strip.h"
 
+#include "models/plain_tip.h"
 #include "models/words.h"
 #include "widgets/comb_pattern.h"
 
@@ -123,7 +124,7 @@ bool CombStrip::event(QEvent* event) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int comb = combAt(help->pos());
         if (comb >= 0)
-            QToolTip::showText(help->globalPos(), tr("%1, bar %2").arg(combs_[static_cast<std::size_t>(comb)].name, words::length(combs_[static_cast<std::size_t>(comb)].format.pitch)), this);
+            QToolTip::showText(help->globalPos(), plainTip(tr("%1, bar %2").arg(combs_[static_cast<std::size_t>(comb)].name, words::length(combs_[static_cast<std::size_t>(comb)].format.pitch))), this);
         else QToolTip::hideText();
         return true;
     }

@@ -2,6 +2,7 @@
 #include "widgets/day_field.h"
 
 #include "models/words.h"
+#include "widgets/card.h"
 #include "widgets/colours.h"
 
 #include <QAccessible>
@@ -75,7 +76,7 @@ DayField::DayField(QWidget* parent, const QString& name) : QWidget(parent), day_
     button_->setAccessibleName(tr("Calendar: %1").arg(name));
     button_->setToolTip(tr("Choose the day from a calendar (Alt and the down arrow)"));
     button_->setProperty("calendar", true);
-    wrong_ = new QLabel(this);
+    wrong_ = plainLabel(this);
     wrong_->setWordWrap(true);
     wrong_->setProperty("fault", true);
     wrong_->setAccessibleDescription(tr("What is wrong"));

@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QMessageBox>
 #include <QStandardPaths>
 
 namespace winterlarder::desk {
@@ -22,6 +23,13 @@ inline QString askForNewFile(QWidget* parent, const QString& title, const QStrin
     dialog.setDefaultSuffix(suffix);
     dialog.selectFile(QFileInfo(proposal).fileName());
     return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
+}
+
+//! A warning whose words are shown as they are: a file may be called anything.
+inline void warnPlainly(QWidget* parent, const QString& title, const QString& words) {
+    QMessageBox box(QMessageBox::Warning, title, words, QMessageBox::Ok, parent);
+    box.setTextFormat(Qt::PlainText);
+    box.exec();
 }
 
 } // namespace winterlarder::desk

@@ -55,6 +55,12 @@ void completeAll(std::vector<DrawnComb>& drawn, double openFactor) {
     for (std::size_t i = 0; i < drawn.size(); ++i) complete(drawn[i], honey ? std::optional((*honey)[i]) : std::nullopt);
 }
 
+void hangIn(DrawnComb& drawn, const hive::CombFormat& format) {
+    drawn.format = format;
+    drawn.usualSpacing = format.pitch;
+    drawn.format.pitch = drawn.record.width.value_or(drawn.usualSpacing);
+}
+
 std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor) {
     std::vector<DrawnComb> drawn;
     std::size_t next = 0;
@@ -62,8 +68,7 @@ std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const st
         for (int place = 0; place < boxes[box].combsPerBox && next < combs.size(); ++place, ++next) {
             DrawnComb each;
             each.record = combs[next];
-            each.format = boxes[box];
-            if (each.record.width) each.format.pitch = *each.record.width;
+            hangIn(each, boxes[box]);
             each.box = static_cast<int>(box);
             each.place = place;
             each.inSuper = each.record.inSuper;
@@ -106,9 +111,9 @@ std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const Answered
     auto drawn = hung(*combs, answer::boxesOf(record.hive, reference), openFactor);
     for (auto& each : drawn) {
         each.inSuper = each.inSuper || record.hive.boxes[static_cast<std::size_t>(each.box)].super;
-        // A comb of another outline than its box's.
+        // A comb of another format than its box's: another outline, and another spacing.
         const auto* own = each.record.format ? reference.format(*each.record.format) : nullptr;
-        if (own) each.format.outline = hive::combFormat(*own).outline;
+        if (own) hangIn(each, hive::combFormat(*own));
     }
     completeAll(drawn, openFactor);
     return drawn;
@@ -117,7 +122,7 @@ std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const Answered
 DrawnComb redrawn(const DrawnComb& comb, const book::CombRecord& record) {
     auto changed = comb;
     changed.record = record;
-    if (record.width) changed.format.pitch = *record.width;
+    changed.format.pitch = record.width.value_or(comb.usualSpacing);
     changed.inSuper = comb.inSuper || record.inSuper;
     const auto honey = stores::storesOfCombs({storesComb(changed)}, comb.openFactor);
     complete(changed, honey ? std::optional(honey->front()) : std::nullopt);

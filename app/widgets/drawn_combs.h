@@ -15,7 +15,8 @@ namespace winterlarder::desk {
 //! One comb as the drawing shows it.
 struct DrawnComb {
     book::CombRecord record;
-    hive::CombFormat format; //!< with the comb's own spacing
+    hive::CombFormat format; //!< its own where it has one, else its box's; with the comb's own spacing
+    Length usualSpacing{};   //!< of that format
     int box = 0;
     int place = 0;
     bool inSuper = false;

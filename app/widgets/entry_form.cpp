@@ -2,6 +2,7 @@
 #include "widgets/entry_form.h"
 
 #include "models/entry_doubts.h"
+#include "models/problem_words.h"
 #include "widgets/card.h"
 #include "widgets/day_field.h"
 #include "widgets/doubt_bar.h"
@@ -31,7 +32,7 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     form_ = new QFormLayout;
     form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    fault_ = new QLabel(this);
+    fault_ = plainLabel(this);
     fault_->setWordWrap(true);
     fault_->setProperty("fault", true);
     fault_->setAccessibleDescription(tr("What is wrong"));
@@ -62,7 +63,7 @@ void EntryForm::setEdit(std::function<Made()> edit) {
 }
 
 void EntryForm::add(const QString& label, QWidget* field) {
-    auto* name = new QLabel(label, this);
+    auto* name = plainLabel(this, label);
     name->setBuddy(field);
     form_->addRow(name, field);
     if (field->accessibleName().isEmpty()) field->setAccessibleName(QString(label).remove(QLatin1Char('&')));
@@ -204,7 +205,7 @@ void EntryForm::write(book::Edit made) {
         if (!form) return;
         form->saveButton_->setEnabled(true);
         if (problems.empty()) return form->accept();
-        form->showFault(QString::fromStdString(describe(problems.front())));
+        form->showFault(problemWords(problems.front()));
     });
 }
 

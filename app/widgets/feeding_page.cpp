@@ -77,7 +77,7 @@ QWidget* FeedingPage::buildAdvised() {
     recipe_->setFont(big);
     why_ = quietAskable(advised);
     for (auto* label : {recipe_, why_}) connect(label, &AskableLabel::asked, this, &FeedingPage::numberAsked);
-    limits_ = new QLabel(advised);
+    limits_ = plainLabel(advised);
     limits_->setWordWrap(true);
     auto* left = new QVBoxLayout;
     left->setSpacing(8);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/fields.h"
 
+#include "models/plain_tip.h"
 #include "models/words.h"
+#include "widgets/card.h"
 #include "widgets/day_field.h"
 #include "widgets/quantity_field.h"
 
@@ -32,7 +34,7 @@ QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, 
     if (!unit.isEmpty()) field->setSuffix(QStringLiteral(" ") + unit);
     field->setKeyboardTracking(false);
     field->setAccessibleName(name);
-    field->setToolTip(name);
+    field->setToolTip(plainTip(name));
     field->setAlignment(Qt::AlignRight);
     calmAfterEntry(field);
     return field;
@@ -121,7 +123,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     heft_->addItem(tr("light"), static_cast<int>(book::HeftWord::Light));
     heft_->addItem(tr("fair"), static_cast<int>(book::HeftWord::Fair));
     heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));
-    on_ = new QLabel(tr("on"), this);
+    on_ = plainLabel(this, tr("on"));
     date_ = new DayField(this, tr("Day of weighing"));
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

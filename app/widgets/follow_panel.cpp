@@ -21,7 +21,7 @@ QFont bold(QFont font) {
 }
 
 QLabel* boldLabel(QWidget* parent) {
-    auto* label = new QLabel(parent);
+    auto* label = plainLabel(parent);
     label->setFont(bold(label->font()));
     label->setWordWrap(true);
     return label;
@@ -106,9 +106,8 @@ void FollowPanel::showSections(const FollowedWinter& followed) {
         heading->setContentsMargins(0, 6, 0, 0);
         sections_->addWidget(heading);
         lines_.push_back(heading);
-        auto* lines = new QLabel(this);
+        auto* lines = plainLabel(this);
         lines->setWordWrap(true);
-        lines->setTextFormat(Qt::PlainText);
         lines->setTextInteractionFlags(Qt::TextSelectableByMouse);
         lines->setAccessibleDescription(section.heading);
         lines->setText(section.lines.join(QLatin1Char('\n')));

@@ -4,14 +4,15 @@
 #include "answer/doubts_of_import.h"
 #include "exchange/book_csv.h"
 #include "exchange/book_document.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "widgets/card.h"
+#include "work/read_file.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDate>
 #include <QDialogButtonBox>
-#include <QFile>
 #include <QFileInfo>
 #include <QFormLayout>
 #include <QLabel>
@@ -50,13 +51,13 @@ std::string columnNames(const std::string& text) {
 
 } // namespace
 
-ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent) : QDialog(parent), book_(book), file_(file) {
+ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent) : QDialog(parent), book_(book), file_(file), key_(book->newFilesKey()) {
     setWindowTitle(tr("Import %1").arg(QFileInfo(file).fileName()));
     setAttribute(Qt::WA_DeleteOnClose);
     table_ = new QComboBox(this);
     table_->setAccessibleName(tr("What the table holds"));
     for (const auto& table : exchange::csvTables()) table_->addItem(QString::fromStdString(table));
-    said_ = new QLabel(this);
+    said_ = plainLabel(this);
     said_->setWordWrap(true);
     said_->setAccessibleDescription(tr("What would be imported"));
     faults_ = new QListWidget(this);
@@ -79,22 +80,22 @@ ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent)
     resize(620, 380);
     connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::carryOut);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    QFile read(file);
-    const bool readable = read.open(QIODevice::ReadOnly);
-    if (readable) text_ = read.readAll().toStdString();
     whole_ = file.endsWith(QLatin1String(".json"), Qt::CaseInsensitive);
     form->setRowVisible(table_, !whole_);
-    const QString named = tableOfFile(file);
-    if (!named.isEmpty()) table_->setCurrentText(named);
+    if (const QString named = tableOfFile(file); !named.isEmpty()) table_->setCurrentText(named);
     connect(table_, &QComboBox::currentIndexChanged, this, &ImportDialog::preview);
-    if (!readable) showFaults({{ProblemKind::File, {file.toStdString(), 0, 0}, "cannot be read: " + read.errorString().toStdString(), {}}});
-    else if (named.isEmpty() && !whole_) guessTable();
-    else preview();
+    sayReading();
+    if (whole_) readBook();
+    else readTable();
+}
+
+ImportDialog::~ImportDialog() {
+    book_->files()->drop(key_);
 }
 
 QString ImportDialog::said() const { return said_->text(); }
 
-void ImportDialog::preview() {
+void ImportDialog::sayReading() {
     previewed_.reset();
     faults_->clear();
     faults_->hide();
@@ -102,53 +103,101 @@ void ImportDialog::preview() {
     sure_->setChecked(false);
     import_->setEnabled(false);
     said_->setText(tr("Reading\u2026"));
-    if (whole_) previewBook();
-    else previewTable();
 }
+
+void ImportDialog::readTable() {
+    book_->files()->ask(
+        key_, NewestWork::Turn::Last, this, [file = file_](const std::stop_token& stop) { return readFile(file, stop); },
+        [this](Outcome<std::string> text) {
+            if (!text.ok()) return showFaults(text.problems());
+            text_ = std::make_shared<const std::string>(std::move(text).value());
+            if (tableOfFile(file_).isEmpty()) guessTable();
+            else preview();
+        });
+}
+
+void ImportDialog::readBook() {
+    book_->files()->ask(
+        key_, NewestWork::Turn::Last, this,
+        [file = file_, reference = book_->reference()](const std::stop_token& stop) -> Outcome<std::vector<book::Target>> {
+            const auto text = readFile(file, stop);
+            if (!text.ok()) return text.problems();
+            return exchange::readBook(*text, file.toStdString(), *reference);
+        },
+        [this](Outcome<std::vector<book::Target>> read) {
+            if (!read.ok()) return showFaults(read.problems());
+            entries_ = std::make_shared<const std::vector<book::Target>>(std::move(read).value());
+            said_->setText(tr("A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.", nullptr,
+                              static_cast<int>(entries_->size())));
+            import_->setEnabled(book_->writable());
+        });
+}
+
+namespace {
 
 // The table that finds the fewest faults in the line of column names.
-void ImportDialog::guessTable() {
-    const int number = ++asked_;
-    import_->setEnabled(false);
-    said_->setText(tr("Reading\u2026"));
-    book_->ask([self = QPointer<ImportDialog>(this), number, text = columnNames(text_), file = file_.toStdString(), who = book_->scribe().who.toStdString()](book::Book& book) -> BookWorker::Finish {
-        QString best;
-        std::size_t fewest = 0;
-        for (const auto& table : exchange::csvTables()) {
-            const auto tried = exchange::previewCsv(book, table, text, file, who);
-            const std::size_t faults = tried.ok() ? 0 : tried.problems().size();
-            if (!best.isEmpty() && faults >= fewest) continue;
-            best = QString::fromStdString(table);
-            fewest = faults;
-        }
-        return [self, number, best] {
-            if (!self || number != self->asked_) return;
-            const QSignalBlocker quiet(self->table_);
-            self->table_->setCurrentText(best);
-            self->preview();
-        };
-    });
+QString likeliestTable(book::Book& book, const std::string& columns, const std::string& file, const std::string& who) {
+    QString best;
+    std::size_t fewest = 0;
+    for (const auto& table : exchange::csvTables()) {
+        const auto tried = exchange::previewCsv(book, table, columns, file, who);
+        const std::size_t faults = tried.ok() ? 0 : tried.problems().size();
+        if (!best.isEmpty() && faults >= fewest) continue;
+        best = QString::fromStdString(table);
+        fewest = faults;
+    }
+    return best;
 }
 
-void ImportDialog::previewTable() {
-    const int number = ++asked_;
-    book_->ask([self = QPointer<ImportDialog>(this), number, text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(),
-                who = book_->scribe().who.toStdString()](book::Book& book) -> BookWorker::Finish {
-        auto made = std::make_shared<Outcome<exchange::CsvPreview>>(exchange::previewCsv(book, table, text, file, who));
-        Problems doubts, impossible;
-        if (made->ok()) {
-            auto asSure = **made;
-            doubts = answer::doubtsOfRows(book, **made, file, today(), false, {});
-            impossible = answer::doubtsOfRows(book, asSure, file, today(), true, {});
-        }
-        return [self, number, made, doubts, impossible] {
-            if (!self || number != self->asked_) return;
-            if (!made->ok()) return self->showFaults(made->problems());
-            self->previewed_ = std::shared_ptr<const exchange::CsvPreview>(made, &made->value());
-            self->showTable(**made);
-            if (!doubts.empty()) self->askAbout(doubts, !impossible.empty());
-        };
-    });
+// The rows of a table, and what is to be asked about them.
+struct JudgedPreview {
+    exchange::CsvPreview rows;
+    Problems doubts;
+    bool impossible = false; //!< some of the doubts are of what cannot be
+};
+
+Outcome<JudgedPreview> judgedPreview(book::Book& book, const std::string& table, const std::string& text, const std::string& file, const std::string& who) {
+    auto rows = exchange::previewCsv(book, table, text, file, who);
+    if (!rows.ok()) return rows.problems();
+    JudgedPreview judged{std::move(rows).value(), {}, false};
+    judged.doubts = answer::doubtsOfRows(book, judged.rows, file, today(), false, {});
+    auto asSure = judged.rows;
+    judged.impossible = !answer::doubtsOfRows(book, asSure, file, today(), true, {}).empty();
+    return judged;
+}
+
+} // namespace
+
+void ImportDialog::guessTable() {
+    book_->ask(
+        this,
+        [columns = columnNames(*text_), file = file_.toStdString(), who = book_->scribe().who.toStdString()](book::Book& book) {
+            return likeliestTable(book, columns, file, who);
+        },
+        [this, number = ++asked_](const Outcome<QString>& best) {
+            if (number != asked_) return;
+            if (!best.ok()) return showFaults(best.problems());
+            const QSignalBlocker quiet(table_);
+            table_->setCurrentText(*best);
+            preview();
+        });
+}
+
+void ImportDialog::preview() {
+    sayReading();
+    if (!text_) return; // it is previewed once it is read
+    book_->ask(
+        this,
+        [text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(), who = book_->scribe().who.toStdString()](book::Book& book) {
+            return judgedPreview(book, table, *text, file, who);
+        },
+        [this, number = ++asked_](Outcome<JudgedPreview> made) {
+            if (number != asked_) return;
+            if (!made.ok()) return showFaults(made.problems());
+            previewed_ = std::make_shared<const exchange::CsvPreview>(std::move(made->rows));
+            showTable(*previewed_);
+            if (!made->doubts.empty()) askAbout(made->doubts, made->impossible);
+        });
 }
 
 void ImportDialog::showTable(const exchange::CsvPreview& preview) {
@@ -172,18 +221,11 @@ void ImportDialog::allowImport() {
     import_->setEnabled(importable_ && (sure_->isHidden() || sure_->isChecked()));
 }
 
-void ImportDialog::previewBook() {
-    const auto read = exchange::readBook(text_, file_.toStdString(), *book_->reference());
-    if (!read.ok()) return showFaults(read.problems());
-    said_->setText(tr("A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.", nullptr,
-                      static_cast<int>(read->size())));
-    import_->setEnabled(book_->writable());
-}
-
 void ImportDialog::showFaults(const Problems& problems) {
     import_->setEnabled(false);
-    said_->setText(tr("Nothing can be imported before this is put right in the file: %n faults.", nullptr, static_cast<int>(problems.size())));
-    for (const auto& problem : problems) faults_->addItem(QString::fromStdString(describe(problem)));
+    if (isOurs(problems)) said_->setText(tr("Nothing was imported."));
+    else said_->setText(tr("Nothing can be imported before this is put right in the file: %n faults.", nullptr, static_cast<int>(problems.size())));
+    for (const auto& problem : problems) faults_->addItem(problemWords(problem));
     faults_->show();
 }
 
@@ -194,10 +236,8 @@ void ImportDialog::carryOut() {
         if (problems.empty()) self->accept();
         else self->showFaults(problems);
     };
-    if (whole_) {
-        book_->change([text = text_, file = file_.toStdString()](book::Book& book, book::Timestamp now, const std::string& who) {
-            return exchange::importBook(book, text, file, now, who);
-        }, done);
+    if (entries_) {
+        book_->change([entries = entries_](book::Book& book, book::Timestamp now, const std::string& who) { return exchange::importBook(book, *entries, now, who); }, done);
     } else if (previewed_) {
         book_->change([preview = previewed_, file = file_.toStdString(), sure = sure_->isChecked()](book::Book& book, book::Timestamp now, const std::string& who) {
             auto rows = *preview;

@@ -121,8 +121,8 @@ QWidget* LookPage::buildRecordFields() {
     auto* row = new FlowLayout(fields, 22);
     bees_ = new BeesField(fields);
     weighing_ = new WeighingField(fields);
-    row->addWidget(named(fields, new QLabel(tr("Bees:"), fields), bees_));
-    row->addWidget(named(fields, new QLabel(tr("Weighed:"), fields), weighing_));
+    row->addWidget(named(fields, plainLabel(fields, tr("Bees:")), bees_));
+    row->addWidget(named(fields, plainLabel(fields, tr("Weighed:")), weighing_));
     return fields;
 }
 
@@ -192,16 +192,26 @@ void LookPage::beSure() {
 }
 
 // The photograph stays with the look; what lies beside the book is named from the book's folder.
-void LookPage::writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs) {
-    auto look = yard_->lookToEdit(colony_);
-    auto* combs = std::get_if<std::vector<book::CombRecord>>(&look.combs);
-    if (!combs || comb < 0 || comb >= static_cast<int>(combs->size())) return;
+void LookPage::writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs, book::LookId measured) {
+    auto found = lookNumbered(measured);
+    auto* combs = found ? std::get_if<std::vector<book::CombRecord>>(&found->combs) : nullptr;
+    if (!combs || comb < 0 || comb >= static_cast<int>(combs->size()))
+        return yard_->book()->report({inputProblem("the comb that was measured is no longer in the book", "measure it again on the look that is shown")});
+    auto& look = *found;
     (*combs)[static_cast<std::size_t>(comb)] = record;
     for (const auto& path : photographs) {
         const auto kept = fromBook(yard_->book(), path).toStdString();
         if (std::find(look.photographs.begin(), look.photographs.end(), kept) == look.photographs.end()) look.photographs.push_back(kept);
     }
     yard_->writeLook(look);
+}
+
+// As it is now; nothing where it was never written or has gone.
+std::optional<book::Look> LookPage::lookNumbered(book::LookId id) const {
+    if (const auto* records = yard_->records(colony_))
+        for (const auto& look : records->looks)
+            if (look.id == id) return look;
+    return std::nullopt;
 }
 
 QStringList LookPage::picturesOfLook() const {
@@ -247,7 +257,7 @@ void LookPage::refresh() {
     const auto* records = yard_->records(colony_);
     const bool editable = yard_->writable() && records;
     if (const auto* reference = referenceOf(yard_->book())) combs_->show(colony->record, colony->answered.get(), *reference, editable);
-    combs_->offerPictures(picturesOfLook());
+    combs_->ofLook(yard_->lookToEdit(colony_).id, picturesOfLook());
     const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
     nothing_->setVisible(!std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs));
     const bool winter = yard_->leading(colony_) != nullptr;

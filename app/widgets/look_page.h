@@ -49,7 +49,8 @@ private:
     void refresh();
     void showEvidence(const ColonyEntry& colony);
     QString heading(const ColonyEntry& colony) const;
-    void writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs);
+    void writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs, book::LookId measured);
+    std::optional<book::Look> lookNumbered(book::LookId id) const;
     QStringList picturesOfLook() const;
     void writeWeighing(const std::optional<book::WeighingRecord>& weighing);
     void connectFields();

@@ -46,7 +46,7 @@ OwnMeasures::OwnMeasures(QWidget* parent, const ReferenceData& reference) : QWid
     drawing_ = new OutlineDrawing(this);
     grid->addWidget(drawing_, 0, 2, static_cast<int>(fields_.size()), 1);
     grid->setColumnStretch(2, 1);
-    said_ = new QLabel(this);
+    said_ = plainLabel(this);
     said_->setWordWrap(true);
     said_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     said_->setMinimumHeight(2 * said_->fontMetrics().lineSpacing() + 2); // so that nothing moves when it is said in one line or two

@@ -43,7 +43,7 @@ QTableView* forecastTable(QWidget* parent, PastForecastModel* model) {
 } // namespace
 
 PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new PastForecastModel(this)) {
-    said_ = new QLabel(this);
+    said_ = plainLabel(this);
     said_->setWordWrap(true);
     said_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     said_->setAccessibleDescription(tr("What past winters taught"));

@@ -2,6 +2,7 @@
 #include "widgets/photograph_window.h"
 
 #include "models/comb_typing.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "widgets/comb_pattern.h"
 #include "widgets/photograph_view.h"
@@ -24,6 +25,7 @@ namespace winterlarder::desk {
 namespace {
 
 constexpr double pixelsPerMm = 2.5;
+constexpr NewestWork::Key straightening = 2;
 
 constexpr double edgeWidth = 3; // px of a line's light edge, both sides together
 
@@ -179,8 +181,17 @@ bool PhotographWindow::traceable() const {
 void PhotographWindow::rectifyAnew() {
     const std::pair from(face().picture.cacheKey(), face().marks);
     if (rectified_ && from == rectifiedFrom_) return;
-    rectified_ = rectify(comb_.format.outline, face(), pixelsPerMm);
+    rectified_ = emptyPlane(comb_.format.outline, pixelsPerMm);
     rectifiedFrom_ = from;
+    work_.ask(
+        straightening, NewestWork::Turn::Last, this,
+        [outline = comb_.format.outline, face = face()](const std::stop_token&) { return rectify(outline, face, pixelsPerMm); },
+        [this, from](const Outcome<std::optional<Rectified>>& made) {
+            if (!made.ok()) return say(problemWords(made.problems()), true);
+            if (from != rectifiedFrom_ || !*made) return;
+            rectified_ = *made;
+            if (step_ == Step::Trace) view_->showPicture(rectified_->picture);
+        });
 }
 
 std::vector<QString> PhotographWindow::everyHint() {

@@ -3,6 +3,7 @@
 
 #include "models/photograph.h"
 #include "widgets/drawn_combs.h"
+#include "work/newest_work.h"
 
 #include <QDialog>
 
@@ -34,8 +35,9 @@ public:
 
     PhotographWindow(const DrawnComb& comb, QWidget* parent = nullptr);
 
-    //! Takes a picture for the face shown; false, and says why, where it cannot be read.
-    bool openPicture(const QString& path);
+    //! Reads a picture on another thread and takes it for the face shown now; says why where it cannot be read.
+    void openPicture(const QString& path);
+    bool idle() const { return work_.idle(); } //!< no picture is being read or straightened
     //! Pictures the look already has; they can be opened again without a search for them.
     void offerPictures(const QStringList& paths);
     QPushButton* openButton() const { return open_; }
@@ -80,7 +82,8 @@ private:
     void keep();            //!< for undo
     void restore(std::vector<std::vector<PhotographedFace>>& from, std::vector<std::vector<PhotographedFace>>& to);
     bool traceable() const; //!< there is a picture, and its marks tell where the comb is
-    void rectifyAnew();     //!< where picture or marks changed since
+    void rectifyAnew();     //!< where picture or marks changed since; the picture comes a little later than its plane
+    void takePicture(int face, const QString& path, const QImage& picture);
     void showPicture();     //!< marks or tracings anew
     void showCurves();
     void showReadout();
@@ -109,6 +112,7 @@ private:
     std::optional<std::size_t> curve_; //!< of the shown face
     std::optional<Rectified> rectified_;
     std::pair<qint64, std::vector<QPointF>> rectifiedFrom_; //!< which picture, and its marks
+    NewestWork work_{nullptr, Pace::Prompt};
 
     QTabBar* facesBar_;
     QTabBar* steps_;

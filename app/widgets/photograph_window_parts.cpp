@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/comb_typing.h"
+#include "models/problem_words.h"
 #include "widgets/card.h"
 #include "widgets/comb_pattern.h"
 #include "widgets/fields.h"
@@ -30,6 +31,7 @@ namespace {
 
 constexpr int tabPadding = 18; // px beside a label
 constexpr int readoutLines = 2;
+constexpr NewestWork::Key reading = 1;
 
 // As many lines as may be said there, so that other words do not move what is beside them.
 void keepRoom(QLabel* label, int lines) {
@@ -238,20 +240,35 @@ void PhotographWindow::offerPictures(const QStringList& paths) {
     disconnect(open_, &QPushButton::clicked, this, nullptr); // else it asks once more when the menu is closed
 }
 
-bool PhotographWindow::openPicture(const QString& path) {
-    QString fault;
-    const auto picture = readUpright(path, fault);
-    if (!picture) {
-        say(fault, true);
-        return false;
-    }
+void PhotographWindow::openPicture(const QString& path) {
+    struct Read {
+        std::optional<QImage> picture;
+        QString fault;
+    };
+    say(tr("Opening %1\u2026").arg(QFileInfo(path).fileName()), false);
+    work_.ask(
+        reading, NewestWork::Turn::First, this,
+        [path](const std::stop_token& stop) {
+            Read read;
+            read.picture = readUpright(path, read.fault, stop);
+            return read;
+        },
+        [this, path, face = shownFace_](const Outcome<Read>& read) {
+            if (!read.ok()) say(problemWords(read.problems()), true);
+            else if (!read->picture) say(read->fault, true);
+            else takePicture(face, path, *read->picture);
+        });
+}
+
+void PhotographWindow::takePicture(int face, const QString& path, const QImage& picture) {
     keep();
-    face() = facePictured(path, *picture, comb_.format.outline, face().markedBy);
+    auto& into = faces_[static_cast<std::size_t>(face)];
+    into = facePictured(path, picture, comb_.format.outline, into.markedBy);
+    if (face != shownFace_) return;
     curve_.reset();
     step_ = Step::Mark;
     showPicture();
     view_->setFocus();
-    return true;
 }
 
 } // namespace winterlarder::desk

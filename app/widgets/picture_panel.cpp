@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/picture_panel.h"
 
+#include "models/plain_tip.h"
 #include "models/words.h"
 #include "widgets/documents.h"
 
@@ -10,7 +11,6 @@
 #include <QHBoxLayout>
 #include <QLocale>
 #include <QMenu>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -69,7 +69,7 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
 QPushButton* PicturePanel::addDaysButton(const QString& sign, const QString& name, void (WinterPlot::*see)()) {
     auto* button = new QPushButton(sign, this);
     button->setProperty("chip", true);
-    button->setToolTip(name);
+    button->setToolTip(plainTip(name));
     button->setAccessibleName(name);
     button->setAutoRepeat(true);
     connect(button, &QPushButton::clicked, plot_, see);
@@ -154,7 +154,7 @@ void PicturePanel::offer(const advice::Advice& advice) {
             chipRow_->addWidget(button);
         }
         button->setText(words::option(option.kind));
-        button->setToolTip(words::optionWithAmount(option));
+        button->setToolTip(plainTip(words::optionWithAmount(option)));
         button->setAccessibleName(tr("Show: %1").arg(words::optionWithAmount(option)));
         button->setChecked(wanted_.contains(option.kind));
         button->show();
@@ -196,7 +196,7 @@ void PicturePanel::saveAs() {
     if (path.isEmpty()) return;
     const auto picture = std::shared_ptr<const WinterPicture>(shown_, &shown_->picture);
     if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path, plot_->seen()))
-        QMessageBox::warning(this, tr("Not saved"), tr("The picture could not be written to %1. Choose another folder.").arg(path));
+        warnPlainly(this, tr("Not saved"), tr("The picture could not be written to %1. Choose another folder.").arg(path));
 }
 
 void PicturePanel::copyNumbers() {

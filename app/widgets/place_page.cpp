@@ -2,6 +2,7 @@
 #include "widgets/place_page.h"
 
 #include "answer/site_of_case.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "plots/curve_plot.h"
 #include "text/choice_words.h"
@@ -18,10 +19,10 @@
 #include <QGridLayout>
 #include <QLocale>
 #include <QPlainTextEdit>
-#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace winterlarder::desk {
 
@@ -29,10 +30,11 @@ namespace {
 
 using Quantity = QuantityField::Kind;
 constexpr int columnGap = 26; // px
+constexpr int notesRest = 1000; // ms until a hand that types rests
 constexpr int everyYear = 2001; // any year without a leap day
 
 QLabel* heading(QWidget* parent, const QString& words) {
-    auto* label = new QLabel(words, parent);
+    auto* label = plainLabel(parent, words);
     QFont font = label->font();
     font.setBold(true);
     label->setFont(font);
@@ -45,7 +47,10 @@ QLabel* heading(QWidget* parent, const QString& words) {
 PlacePage::PlacePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     connect(yard_, &Yard::coloniesChanged, this, &PlacePage::refreshSoon);
     connect(yard_, &Yard::answerChanged, this, &PlacePage::refreshSoon);
+    if (yard_->book()) connect(yard_->book(), &OpenBook::leaving, this, &PlacePage::writeNotes);
 }
+
+PlacePage::~PlacePage() { writeNotes(); }
 
 // Once for many changes, and only while it is looked at.
 void PlacePage::refreshSoon() {
@@ -153,7 +158,12 @@ QLayout* PlacePage::buildWhere() {
         ownFields_->setVisible(on);
         if (on) writeOwnClimate();
     });
-    connect(notes_, &QPlainTextEdit::textChanged, this, [this] { change([this](book::Yard& yard) { yard.forageNotes = notes_->toPlainText().toStdString(); }); });
+    // A row of letters is one edit: written when the hand rests, or when the notes are left.
+    notesSoon_.setSingleShot(true);
+    notesSoon_.setInterval(notesRest);
+    notes_->installEventFilter(this);
+    connect(&notesSoon_, &QTimer::timeout, this, &PlacePage::writeNotes);
+    connect(notes_, &QPlainTextEdit::textChanged, this, &PlacePage::noteTyped);
     return form;
 }
 
@@ -161,7 +171,7 @@ QLayout* PlacePage::buildOwnClimate() {
     auto* grid = new QGridLayout;
     grid->setContentsMargins(0, 0, 0, 0);
     latitude_ = quantity(tr("Latitude"), Quantity::Number, "site.latitude");
-    grid->addWidget(new QLabel(tr("latitude"), this), 0, 0);
+    grid->addWidget(plainLabel(this, tr("latitude")), 0, 0);
     grid->addWidget(latitude_, 0, 1, 1, 2);
     connect(latitude_, &QuantityField::told, this, &PlacePage::writeOwnClimate);
     const QLocale locale;
@@ -252,7 +262,7 @@ QLayout* PlacePage::buildWishes() {
     form->addRow(tr("reserve"), reserve_);
     form->addRow(tr("days between visits"), visits_);
     form->addRow(tr("visits only on (none: any day)"), weekdayRow);
-    priceOf_ = new QLabel(this);
+    priceOf_ = plainLabel(this);
     form->addRow(priceOf_, price_);
     form->addRow(tr("currency"), currency_);
     form->addRow(tr("a bag holds"), bag_);
@@ -283,6 +293,35 @@ void PlacePage::namePrice() {
     const bool pounds = words::shownMass() == MassUnit::Pound;
     priceOf_->setText(pounds ? tr("sugar, a pound costs") : tr("sugar, a kilogram costs"));
     price_->setAccessibleName(pounds ? tr("Price of a pound of sugar") : tr("Price of a kilogram of sugar"));
+}
+
+void PlacePage::noteTyped() {
+    const auto* shown = yard_->shownYard();
+    if (showing_ || !shown) return;
+    notesOf_ = shown->id;
+    notesSoon_.start();
+}
+
+// To the yard they were typed for, also where another is shown by now.
+void PlacePage::writeNotes() {
+    notesSoon_.stop();
+    const auto typedFor = std::exchange(notesOf_, book::YardId{});
+    if (typedFor == book::YardId{} || !yard_->writable()) return;
+    for (auto yard : yard_->yards()) {
+        if (yard.id != typedFor) continue;
+        yard.forageNotes = notes_->toPlainText().toStdString();
+        return yard_->writeYard(yard);
+    }
+}
+
+bool PlacePage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == notes_ && event->type() == QEvent::FocusOut) writeNotes();
+    return QWidget::eventFilter(watched, event);
+}
+
+void PlacePage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    writeNotes();
 }
 
 void PlacePage::change(const Change& change) {
@@ -333,7 +372,7 @@ void PlacePage::showClimate(const book::Yard& yard) {
     const auto site = answer::siteOf(yard.site, {}, reference);
     if (!site.ok()) {
         curve_->clear();
-        return said_->setText(QString::fromStdString(describe(site.problems().front())));
+        return said_->setText(problemWords(site.problems().front()));
     }
     curve_->show(site->curve, Winter::containing(yard_->asOf().value_or(*Date::of(2000, 10, 1)), site->curve.hemisphere()));
     const auto* station = site->stationId.empty() ? nullptr : reference.station(site->stationId);
@@ -363,7 +402,10 @@ void PlacePage::refresh() {
         for (std::size_t month = 0; month < 12; ++month) months_[month]->show(own->monthlyMeanC[month]);
     }
     ownFields_->setVisible(own_->isChecked());
-    if (notes_->toPlainText().toStdString() != shown->forageNotes && !notes_->hasFocus()) notes_->setPlainText(QString::fromStdString(shown->forageNotes));
+    if (notesOf_ != shown->id) writeNotes(); // before another yard's are shown
+    const bool typing = notesOf_ == shown->id || (notes_->hasFocus() && notesShownOf_ == shown->id);
+    notesShownOf_ = shown->id;
+    if (notes_->toPlainText().toStdString() != shown->forageNotes && !typing) notes_->setPlainText(QString::fromStdString(shown->forageNotes));
     risk_->show(100 * shown->wish.shortRisk);
     reserve_->show(shown->wish.reserve.value());
     visits_->show(shown->wish.visitEveryDays);

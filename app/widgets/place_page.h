@@ -4,6 +4,7 @@
 #include "models/yard.h"
 #include "widgets/quantity_field.h"
 
+#include <QTimer>
 #include <QWidget>
 
 #include <functional>
@@ -32,6 +33,7 @@ class PlacePage : public QWidget {
 
 public:
     explicit PlacePage(Yard* yard, QWidget* parent = nullptr);
+    ~PlacePage() override; //!< writes what was typed last
     void refresh();
 
     QLineEdit* name() const { return name_; }
@@ -43,12 +45,15 @@ public:
     WeatherPart* weather() const { return weather_; }
     QCheckBox* ownClimate() const { return own_; }
     QSize minimumSizeHint() const override;
+    QPlainTextEdit* notes() const { return notes_; }
     QuantityField* monthField(int month) const { return months_.at(static_cast<std::size_t>(month)); }
 
 protected:
     void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override; //!< words and heights in other units
+    void hideEvent(QHideEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override; //!< the notes are left
 
 private:
     //! A date of the season: the climate's, or the keeper's own for every year.
@@ -72,6 +77,8 @@ private:
     void addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
                    std::optional<climate::SeasonDate> climate::SeasonDates::*derived);
     void change(const Change& change);
+    void noteTyped();
+    void writeNotes(); //!< as far as they were typed and not written yet
     void writeOwnClimate();
     void namePrice();
     void showSeason(const book::Yard& yard);
@@ -96,6 +103,9 @@ private:
     std::vector<QCheckBox*> weekdays_;
     QLineEdit* currency_ = nullptr;
     QPlainTextEdit* notes_ = nullptr;
+    QTimer notesSoon_;
+    book::YardId notesOf_{};      //!< the yard whose notes were typed and are not written yet; 0: none
+    book::YardId notesShownOf_{}; //!< whose notes stand in the field
     QCheckBox* learn_ = nullptr;
     CurvePlot* curve_ = nullptr;
     QLabel* said_ = nullptr;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "widgets/quantity_field.h"
 
+#include "models/plain_tip.h"
 #include "models/words.h"
 
 #include <QEvent>
@@ -150,7 +151,7 @@ std::optional<double> QuantityField::read(QString& fault) const {
 
 void QuantityField::check() {
     const QString wrong = fault();
-    setToolTip(wrong.isEmpty() ? accessibleName() : wrong);
+    setToolTip(plainTip(wrong.isEmpty() ? accessibleName() : wrong));
     setAccessibleDescription(wrong);
     if (property("faulty").toBool() == !wrong.isEmpty()) return;
     setProperty("faulty", !wrong.isEmpty());

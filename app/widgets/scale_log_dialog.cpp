@@ -2,8 +2,11 @@
 #include "widgets/scale_log_dialog.h"
 
 #include "answer/scale_records.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "text/scale_words.h"
+#include "widgets/card.h"
+#include "work/read_file.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -17,7 +20,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <fstream>
+#include <istream>
 
 namespace winterlarder::desk {
 
@@ -32,12 +35,17 @@ exchange::ScaleLogOptions optionsOf(const QComboBox& unit, const QComboBox& orde
     return options;
 }
 
-Outcome<answer::ScaleAnswer> readFile(const std::string& file, const exchange::ScaleLogOptions& options, const answer::ScaleClocks& clocks) {
-    std::ifstream stream(file, std::ios::binary);
-    if (!stream) return Problem{ProblemKind::File, {file, 0, 0}, "cannot be opened", "a file that can be read"};
+using AnswerPointer = std::shared_ptr<const answer::ScaleAnswer>;
+
+Outcome<AnswerPointer> readLog(const std::string& file, const exchange::ScaleLogOptions& options, const answer::ScaleClocks& clocks, const std::stop_token& stop) {
+    StoppableBuffer buffer(stop);
+    if (!buffer.open(file, std::ios::in | std::ios::binary)) return Problem{ProblemKind::File, {file, 0, 0}, "cannot be opened", "a file that can be read"};
+    std::istream stream(&buffer);
     auto log = exchange::readScaleLog(stream, file, options);
     if (!log) return log.problems();
-    return answer::answerOf(std::move(log).value(), clocks);
+    auto made = answer::answerOf(std::move(log).value(), clocks);
+    if (!made.ok()) return made.problems();
+    return AnswerPointer(std::make_shared<const answer::ScaleAnswer>(std::move(made).value()));
 }
 
 std::optional<feeding::Ratio> ratioIn(const QString& text) {
@@ -50,7 +58,7 @@ QString html(const QString& text) { return text.toHtmlEscaped(); }
 } // namespace
 
 ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file, QWidget* parent)
-    : QDialog(parent), yard_(yard), colony_(colony), file_(file) {
+    : QDialog(parent), yard_(yard), colony_(colony), file_(file), key_(yard->book()->newFilesKey()) {
     setWindowTitle(tr("The log of a scale: %1").arg(QFileInfo(file).fileName()));
     setAttribute(Qt::WA_DeleteOnClose);
     unit_ = new QComboBox(this);
@@ -73,7 +81,7 @@ ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file,
     browser_ = new QTextBrowser(this);
     browser_->setAccessibleName(tr("What was understood, and the steps found"));
     browser_->setTabChangesFocus(true);
-    added_ = new QLabel(this);
+    added_ = plainLabel(this);
     added_->setWordWrap(true);
     auto* form = new QFormLayout;
     form->addRow(tr("unit"), unit_);
@@ -105,23 +113,21 @@ void ScaleLogDialog::read() {
     browser_->setPlainText(tr("Reading\u2026"));
     answer::ScaleClocks clocks;
     if (!zone_->text().trimmed().isEmpty()) clocks.place = zone_->text().trimmed().toStdString();
-    work_.ask([this, file = file_.toStdString(), options = optionsOf(*unit_, *order_), clocks](std::stop_token) -> LatestWork::Finish {
-        auto made = readFile(file, options, clocks);
-        Read read;
-        if (made.ok()) read.answer = std::make_shared<const answer::ScaleAnswer>(std::move(made).value());
-        else read.problems = made.problems();
-        return [this, read] { take(read); };
-    });
+    reading_ = true;
+    yard_->book()->files()->ask(
+        key_, NewestWork::Turn::Last, this,
+        [file = file_.toStdString(), options = optionsOf(*unit_, *order_), clocks](const std::stop_token& stop) { return readLog(file, options, clocks, stop); },
+        [this](const Outcome<AnswerPointer>& read) { take(read); });
 }
 
-void ScaleLogDialog::take(const Read& read) {
-    answer_ = read.answer;
-    if (!answer_) {
-        QStringList lines;
-        for (const auto& problem : read.problems) lines << QString::fromStdString(describe(problem));
-        browser_->setPlainText(lines.join(QLatin1Char('\n')));
-        return;
-    }
+ScaleLogDialog::~ScaleLogDialog() {
+    yard_->book()->files()->drop(key_);
+}
+
+void ScaleLogDialog::take(const Outcome<std::shared_ptr<const answer::ScaleAnswer>>& read) {
+    reading_ = false;
+    if (!read.ok()) return browser_->setPlainText(problemWords(read.problems()));
+    answer_ = *read;
     browser_->setHtml(understood() + found());
     count();
 }
@@ -171,22 +177,21 @@ QString ScaleLogDialog::found() const {
 
 // What would be written down, beside what the book has already.
 void ScaleLogDialog::count() {
-    if (!answer_ || !yard_->book()) return;
-    yard_->book()->ask([self = QPointer<ScaleLogDialog>(this), colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text())](book::Book& book) -> BookWorker::Finish {
-        const auto records = answer::scaleRecordsOf(book, colony, answer->proposals, ratio);
-        const bool ok = records.ok();
-        const answer::ScaleRecords made = ok ? *records : answer::ScaleRecords{};
-        return [self, answer, made, ok] {
-            if (!self || self->answer_ != answer || !ok) return;
-            self->added_->setText(tr("To be written down: weighings %1, feeds %2, harvests %3, changes of equipment %4; on days the book has already: %5.")
-                                      .arg(made.weighings)
-                                      .arg(made.feeds)
-                                      .arg(made.harvests)
-                                      .arg(made.works)
-                                      .arg(made.left));
-            self->import_->setEnabled(self->yard_->writable() && !made.edits.empty());
-        };
-    });
+    if (!answer_) return;
+    yard_->book()->ask(
+        this,
+        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text())](book::Book& book) { return answer::scaleRecordsOf(book, colony, answer->proposals, ratio); },
+        [this, answer = answer_](const Outcome<answer::ScaleRecords>& made) {
+            if (answer_ != answer) return;
+            if (!made.ok()) return added_->setText(problemWords(made.problems()));
+            added_->setText(tr("To be written down: weighings %1, feeds %2, harvests %3, changes of equipment %4; on days the book has already: %5.")
+                                .arg(made->weighings)
+                                .arg(made->feeds)
+                                .arg(made->harvests)
+                                .arg(made->works)
+                                .arg(made->left));
+            import_->setEnabled(yard_->writable() && !made->edits.empty());
+        });
 }
 
 void ScaleLogDialog::carryOut() {
@@ -200,6 +205,7 @@ void ScaleLogDialog::carryOut() {
         },
         [self = QPointer<ScaleLogDialog>(this)](const Problems& problems) {
             if (self && problems.empty()) self->accept();
+            else if (self) self->added_->setText(problemWords(problems));
         });
 }
 

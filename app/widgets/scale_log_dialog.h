@@ -2,7 +2,6 @@
 #pragma once
 
 #include "answer/scale_answer.h"
-#include "models/latest_work.h"
 #include "models/yard.h"
 
 #include <QDialog>
@@ -24,21 +23,18 @@ class ScaleLogDialog : public QDialog {
 
 public:
     ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file, QWidget* parent = nullptr);
+    ~ScaleLogDialog() override; //!< waits for no reading
     QPushButton* importButton() const { return import_; }
     QComboBox* unit() const { return unit_; }
     QComboBox* order() const { return order_; }
     QLineEdit* zone() const { return zone_; }
     QLineEdit* ratio() const { return ratio_; }
     QString said() const;
-    bool idle() const { return work_.idle(); }
+    bool idle() const { return !reading_; }
 
 private:
-    struct Read {
-        std::shared_ptr<const answer::ScaleAnswer> answer;
-        Problems problems;
-    };
     void read();
-    void take(const Read& read);
+    void take(const Outcome<std::shared_ptr<const answer::ScaleAnswer>>& read);
     void count();
     QString understood() const;
     QString found() const;
@@ -47,6 +43,8 @@ private:
     Yard* yard_;
     ColonyId colony_;
     QString file_;
+    NewestWork::Key key_; //!< of its readings of the file
+    bool reading_ = false;
     std::shared_ptr<const answer::ScaleAnswer> answer_;
     QComboBox* unit_;
     QComboBox* order_;
@@ -55,7 +53,6 @@ private:
     QTextBrowser* browser_;
     QLabel* added_;
     QPushButton* import_;
-    LatestWork work_;
 };
 
 } // namespace winterlarder::desk

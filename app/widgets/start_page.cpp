@@ -19,7 +19,7 @@ namespace winterlarder::desk {
 namespace {
 
 QLabel* heading(QWidget* parent, const QString& words, double factor) {
-    auto* label = new QLabel(words, parent);
+    auto* label = plainLabel(parent, words);
     QFont font = label->font();
     font.setPointSizeF(font.pointSizeF() * factor);
     font.setBold(true);
@@ -68,7 +68,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
 
     down->addWidget(heading(inside, tr("3. Which units do you think in?"), 1.1));
     down->addWidget(buildUnits());
-    fault_ = new QLabel(inside);
+    fault_ = plainLabel(inside);
     fault_->setProperty("fault", true);
     fault_->setWordWrap(true);
     fault_->setAccessibleDescription(tr("What is wrong"));

@@ -2,13 +2,14 @@
 #include "widgets/weather_part.h"
 
 #include "exchange/daily_temperatures.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "widgets/card.h"
 #include "widgets/flow_layout.h"
+#include "work/read_file.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QFormLayout>
@@ -46,17 +47,18 @@ void WeatherPart::refresh() {
     const auto* shown = yard_->shownYard();
     add_->setEnabled(shown && yard_->writable());
     if (!shown || !yard_->book()) return;
-    const int number = ++asked_;
-    yard_->book()->ask([self = QPointer<WeatherPart>(this), number, yard = shown->id](book::Book& book) -> BookWorker::Finish {
-        const auto all = book.all<book::WeatherLog>();
-        std::vector<book::WeatherLog> logs;
-        if (all.ok())
-            for (const auto& log : *all)
-                if (log.yard == yard) logs.push_back(log);
-        return [self, number, logs] {
-            if (self && number == self->asked_) self->show(logs);
-        };
-    });
+    yard_->book()->ask(
+        this,
+        [yard = shown->id](book::Book& book) -> Outcome<std::vector<book::WeatherLog>> {
+            auto logs = book.all<book::WeatherLog>();
+            if (logs.ok()) std::erase_if(*logs, [yard](const book::WeatherLog& log) { return log.yard != yard; });
+            return logs;
+        },
+        [this, number = ++asked_](const Outcome<std::vector<book::WeatherLog>>& logs) {
+            if (number != asked_) return;
+            if (logs.ok()) show(*logs);
+            else yard_->book()->report(logs.problems());
+        });
 }
 
 void WeatherPart::show(const std::vector<book::WeatherLog>& logs) {
@@ -88,7 +90,7 @@ void WeatherPart::removeLast() {
 
 // ---- the table ---------------------------------------------------------------------------------------------------------
 
-WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) : QDialog(parent), yard_(yard), file_(file) {
+WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) : QDialog(parent), yard_(yard), file_(file), key_(yard->book()->newFilesKey()) {
     setWindowTitle(tr("Daily temperatures: %1").arg(QFileInfo(file).fileName()));
     setAttribute(Qt::WA_DeleteOnClose);
     columns_ = new QLineEdit(this);
@@ -97,7 +99,7 @@ WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) :
     unit_ = new QComboBox(this);
     unit_->setAccessibleName(tr("Unit"));
     unit_->addItems({tr("\u00b0C"), tr("\u00b0F")});
-    said_ = new QLabel(this);
+    said_ = plainLabel(this);
     said_->setWordWrap(true);
     said_->setAccessibleDescription(tr("What would be imported"));
     auto* buttons = new QDialogButtonBox(this);
@@ -116,19 +118,30 @@ WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) :
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(columns_, &QLineEdit::editingFinished, this, &WeatherDialog::preview);
     connect(unit_, &QComboBox::currentIndexChanged, this, &WeatherDialog::preview);
-    QFile read(file);
-    if (read.open(QIODevice::ReadOnly)) text_ = read.readAll().toStdString();
-    preview();
+    said_->setText(tr("Reading\u2026"));
+    import_->setEnabled(false);
+    yard_->book()->files()->ask(
+        key_, NewestWork::Turn::Last, this, [file](const std::stop_token& stop) { return readFile(file, stop); },
+        [this](Outcome<std::string> text) {
+            if (!text.ok()) return said_->setText(problemWords(text.problems()));
+            text_ = std::move(text).value();
+            preview();
+        });
+}
+
+WeatherDialog::~WeatherDialog() {
+    yard_->book()->files()->drop(key_);
 }
 
 QString WeatherDialog::said() const { return said_->text(); }
 
 void WeatherDialog::preview() {
+    if (!text_) return; // it is previewed once it is read
     days_.clear();
     import_->setEnabled(false);
     const auto tell = [this](const Problems& problems) {
         QStringList lines;
-        for (const auto& problem : problems) lines << QString::fromStdString(describe(problem));
+        for (const auto& problem : problems) lines << problemWords(problem);
         constexpr int most = 12;
         const auto more = static_cast<int>(lines.size()) - most;
         lines = lines.mid(0, most);
@@ -138,7 +151,7 @@ void WeatherDialog::preview() {
     const auto columns = exchange::temperatureColumns(columns_->text().trimmed().toStdString());
     if (!columns) return tell(columns.problems());
     const auto scale = unit_->currentIndex() == 1 ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
-    const auto days = exchange::readDailyTemperatures(text_, file_.toStdString(), *columns, scale);
+    const auto days = exchange::readDailyTemperatures(*text_, file_.toStdString(), *columns, scale);
     if (!days) return tell(days.problems());
     for (const auto& day : *days) days_.push_back({day.date, day.meanC});
     if (days_.empty()) return said_->setText(tr("No day with a temperature is in it."));

@@ -44,6 +44,7 @@ class WeatherDialog : public QDialog {
 
 public:
     WeatherDialog(Yard* yard, const QString& file, QWidget* parent = nullptr);
+    ~WeatherDialog() override;
     QLineEdit* columns() const { return columns_; }
     QComboBox* unit() const { return unit_; }
     QPushButton* importButton() const { return import_; }
@@ -55,7 +56,8 @@ private:
 
     Yard* yard_;
     QString file_;
-    std::string text_;
+    NewestWork::Key key_; //!< of its reading of the file
+    std::optional<std::string> text_; //!< nothing until it is read
     std::vector<book::DayTemperature> days_;
     QLineEdit* columns_;
     QComboBox* unit_;

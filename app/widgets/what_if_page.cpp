@@ -3,6 +3,7 @@
 
 #include "answer/acceptance.h"
 #include "models/colony_edits.h"
+#include "models/problem_words.h"
 #include "models/words.h"
 #include "widgets/card.h"
 #include "widgets/feeding_page.h"
@@ -38,7 +39,7 @@ book::ColonyCase noCase() {
 WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), wished_(noCase()) {
     auto* lead = quietLabel(this);
     lead->setText(tr("Move a slider: the picture above and the chances here follow. Nothing is written down until you make it the plan."));
-    chances_ = new QLabel(this);
+    chances_ = plainLabel(this);
     chances_->setWordWrap(true);
     chances_->setAccessibleDescription(tr("Chances of what is tried"));
     recipe_ = quietLabel(this);
@@ -100,7 +101,7 @@ QLayout* WhatIfPage::buildAmounts() {
     const auto add = [&](int row, const QString& words) {
         auto* field = numberField(this, words, 0, mostAmount(), 0.5, 1, words::name(words::shownMass()));
         field->setKeyboardTracking(true);
-        auto* label = new QLabel(words, this);
+        auto* label = plainLabel(this, words);
         label->setBuddy(field);
         grid->addWidget(label, row, 0);
         grid->addWidget(sliderWith(field, words), row, 1);
@@ -120,7 +121,7 @@ QLayout* WhatIfPage::buildDemand() {
         field->setRange(least, most);
         field->setSuffix(unit);
         field->setAccessibleName(words);
-        auto* label = new QLabel(words, this);
+        auto* label = plainLabel(this, words);
         label->setBuddy(field);
         grid->addWidget(label, row, 0);
         grid->addWidget(sliderWith(field, words), row, 1);
@@ -241,7 +242,7 @@ void WhatIfPage::takeAnswer(const AnsweredPointer& answered, bool preview) {
 }
 
 void WhatIfPage::takeProblems(const Problems& problems) {
-    if (!problems.empty()) state_->setText(QString::fromStdString(describe(problems.front())));
+    if (!problems.empty()) state_->setText(problemWords(problems.front()));
 }
 
 void WhatIfPage::tryOut() {

@@ -176,8 +176,8 @@ void YardView::fitVisitButtons() {
 // An empty yard shows how to begin.
 QWidget* YardView::buildEmpty() {
     empty_ = new Card(this);
-    auto* words = new QLabel(tr("The yard is empty. Add a colony: its name and the hive it lives in. Then write down one look \u2013 which combs hold honey, and how many the bees "
-                                "cover \u2013 and the answer stands here: whether it lasts, what to feed, or what may come off."), empty_);
+    auto* words = plainLabel(empty_, tr("The yard is empty. Add a colony: its name and the hive it lives in. Then write down one look \u2013 which combs hold honey, and how many the bees "
+                                "cover \u2013 and the answer stands here: whether it lasts, what to feed, or what may come off."));
     words->setWordWrap(true);
     addColony_ = new QPushButton(tr("&Add a colony\u2026"), empty_);
     connect(addColony_, &QPushButton::clicked, this, &YardView::colonyWanted);
@@ -201,7 +201,7 @@ QWidget* YardView::buildTotals() {
         inside->setSpacing(2);
         auto* head = quietLabel(card);
         head->setText(title);
-        auto* figure = new QLabel(card);
+        auto* figure = plainLabel(card);
         figure->setWordWrap(true);
         figure->setAccessibleDescription(title);
         QFont big = font();

@@ -260,25 +260,25 @@ Outcome<std::vector<Target>> readBook(std::string_view text, const std::string& 
 
 Outcome<book::Applied> importBook(book::Book& into, std::string_view text, const std::string& file, book::Timestamp now,
                                   const std::string& who) {
-    auto targets = readBook(text, file, into.reference());
-    if (!targets) return targets.problems();
-    return replaceBook(into, std::move(targets).value(), now, who);
+    auto entries = readBook(text, file, into.reference());
+    if (!entries) return entries.problems();
+    return importBook(into, std::move(entries).value(), now, who);
 }
 
-Outcome<book::Applied> replaceBook(book::Book& into, std::vector<Target> targets, book::Timestamp now, const std::string& who) {
+Outcome<book::Applied> importBook(book::Book& into, std::vector<book::Target> entries, book::Timestamp now, const std::string& who) {
     std::set<std::pair<Kind, std::int64_t>> wanted;
-    for (const auto& target : targets) wanted.emplace(target.kind, target.id);
+    for (const auto& target : entries) wanted.emplace(target.kind, target.id);
     bool empty = true;
     for (const auto& table : book::tables()) {
         const auto rows = into.eachRow(table.kind, [&](std::int64_t id, const Row&) {
             empty = false;
-            if (!wanted.contains({table.kind, id})) targets.push_back({table.kind, id, std::nullopt});
+            if (!wanted.contains({table.kind, id})) entries.push_back({table.kind, id, std::nullopt});
         });
         if (!rows) return rows.problems();
     }
     if (!empty)
         if (auto backup = into.backUp(now); !backup) return backup.problems();
-    return into.apply(book::PutEntries{"import document", std::move(targets)}, now, who);
+    return into.apply(book::PutEntries{"import document", std::move(entries)}, now, who);
 }
 
 } // namespace winterlarder::exchange

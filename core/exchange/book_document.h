@@ -32,9 +32,8 @@ Outcome<std::vector<book::Target>> readBook(std::string_view text, const std::st
 //! backup is made first.
 Outcome<book::Applied> importBook(book::Book& into, std::string_view text, const std::string& file, book::Timestamp now,
                                   const std::string& who);
-
-//! The same of a document that was read.
-Outcome<book::Applied> replaceBook(book::Book& into, std::vector<book::Target> document, book::Timestamp now, const std::string& who);
+//! The same of a document that was read before.
+Outcome<book::Applied> importBook(book::Book& into, std::vector<book::Target> entries, book::Timestamp now, const std::string& who);
 
 //! The JSON Schema (draft 2020-12) of the document, from the description of the entries and their limits.
 std::string bookSchema(const std::vector<FieldLimits>& fields);

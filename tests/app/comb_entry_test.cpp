@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/book_desk.h"
 #include "app/hanging.h"
 #include "app/photographed.h"
+#include "models/comb_table_model.h"
 #include "widgets/comb_entry.h"
 #include "widgets/comb_fields.h"
 #include "widgets/comb_quick_form.h"
@@ -14,7 +16,6 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTemporaryDir>
-#include <QTimer>
 #include <gtest/gtest.h>
 
 namespace winterlarder::desk {
@@ -107,19 +108,48 @@ TEST_F(Entry, ACombIsMeasuredOnAPhotograph) {
     ASSERT_TRUE(photograph(comb, View{}).save(path));
     QSignalSpy measured(&entry, &CombEntry::combMeasured);
     entry.drawing()->choose(1);
-    QTimer::singleShot(0, [&] {
-        auto* window = qobject_cast<PhotographWindow*>(QApplication::activeModalWidget());
-        ASSERT_NE(window, nullptr);
-        ASSERT_TRUE(window->openPicture(path));
-        window->showStep(PhotographWindow::Step::Trace);
-        for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit window->view()->pointAdded(at);
-        QTest::mouseClick(window->takeButton(), Qt::LeftButton);
-    });
     QTest::mouseClick(entry.fields()->photographButton(), Qt::LeftButton);
+    auto* window = entry.findChild<PhotographWindow*>();
+    ASSERT_NE(window, nullptr);
+    EXPECT_EQ(QApplication::activeModalWidget(), window);
+    window->openPicture(path);
+    ASSERT_TRUE(invented::waitFor([window] { return window->idle(); }));
+    window->showStep(PhotographWindow::Step::Trace);
+    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit window->view()->pointAdded(at);
+    QTest::mouseClick(window->takeButton(), Qt::LeftButton);
     ASSERT_EQ(measured.size(), 1);
     EXPECT_EQ(measured[0][0].toInt(), 1);
     EXPECT_TRUE(measured[0][1].value<book::CombRecord>().measured);
     EXPECT_EQ(measured[0][2].toStringList(), QStringList{path});
+}
+
+// Under the drawing, in the table and in the answer stands one number, also where a comb is of another format than its box.
+TEST(DrawnCombs, KilogramsAreThoseOfTheAnswer) {
+    auto record = invented::colony("A");
+    auto other = invented::comb(0.6, 0.2, 0, 0);
+    other.format = "national-deep";
+    auto wide = other;
+    wide.width = millimetres(41);
+    auto inSuper = invented::comb(0.9, 0, 0, 0);
+    inSuper.inSuper = true;
+    record.combs = std::vector{other, wide, inSuper, invented::comb(0.5, 0.1, 0.2, 0.1)};
+    ASSERT_NE(invented::shipped()->format(*other.format), nullptr);
+    ASSERT_NE(invented::shipped()->format(*other.format)->pitch.value(), invented::shipped()->format("langstroth-deep")->pitch.value());
+    const CoreAdviser adviser(invented::shipped(), {1, 20}, 1);
+    const auto answered = adviser.answer(record, 0, {}).value();
+    CombTableModel table;
+    table.show(record, answered, true);
+    const auto drawn = drawnCombs(record, answered.get(), *invented::shipped());
+    ASSERT_EQ(drawn.size(), 4U);
+    for (int row = 0; row < 4; ++row) {
+        const auto& each = drawn[static_cast<std::size_t>(row)];
+        auto inTable = table.index(row, CombTableModel::HoneyColumn).data().toString();
+        EXPECT_EQ(each.kilograms, inTable.replace(QStringLiteral(" to "), QStringLiteral("\u2013"))) << "comb " << row + 1;
+        EXPECT_EQ(redrawn(each, each.record).kilograms, each.kilograms) << "while it is dragged, comb " << row + 1;
+    }
+    auto narrow = drawn[1].record;
+    narrow.width.reset();
+    EXPECT_EQ(redrawn(drawn[1], narrow).kilograms, drawn[0].kilograms) << "its format's own spacing again";
 }
 
 } // namespace winterlarder::desk

@@ -12,7 +12,6 @@
 #include <QDir>
 #include <QDoubleSpinBox>
 #include <QMenu>
-#include <QTimer>
 
 #include <iostream>
 
@@ -24,6 +23,16 @@ using invented::colony;
 class CombWindow : public invented::WindowDesk {
 protected:
     LookPage* look() { return window.colonyView()->look(); }
+    void measure() {
+        QTest::mouseClick(look()->combs()->fields()->photographButton(), Qt::LeftButton);
+        ASSERT_NE(measuring(), nullptr);
+    }
+    //! The window open now for measuring on a photograph.
+    PhotographWindow* measuring() { return qobject_cast<PhotographWindow*>(QApplication::activeModalWidget()); }
+    bool opened(const QString& picture) {
+        measuring()->openPicture(picture);
+        return invented::waitFor([this] { return measuring()->idle(); }) && !measuring()->faces()[0].picture.isNull();
+    }
     CombDrawing* drawing() { return look()->drawing(); }
     const book::CombRecord& comb(std::size_t place) { return std::get<std::vector<book::CombRecord>>(entry().record.combs).at(place); }
     QPoint edgeOf(int place, CombEdge edge, double lower = 0) {
@@ -142,33 +151,54 @@ TEST_F(CombWindow, APhotographStaysWithItsLookAndItsMeasuringIsOneStep) {
     ASSERT_TRUE(photograph(seen, View{}).save(path));
     drawing()->choose(1);
     const auto before = entry().record;
-    QTimer::singleShot(0, [&] {
-        auto* measuring = qobject_cast<PhotographWindow*>(QApplication::activeModalWidget());
-        ASSERT_NE(measuring, nullptr);
-        ASSERT_TRUE(measuring->openPicture(path));
-        measuring->showStep(PhotographWindow::Step::Trace);
-        for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit measuring->view()->pointAdded(at);
-        QTest::mouseClick(measuring->takeButton(), Qt::LeftButton);
-    });
-    QTest::mouseClick(look()->combs()->fields()->photographButton(), Qt::LeftButton);
+    measure();
+    ASSERT_TRUE(opened(path));
+    measuring()->showStep(PhotographWindow::Step::Trace);
+    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit measuring()->view()->pointAdded(at);
+    QTest::mouseClick(measuring()->takeButton(), Qt::LeftButton);
     settle();
     EXPECT_TRUE(comb(1).measured);
     ASSERT_EQ(records().looks.at(0).photographs.size(), 1U);
     EXPECT_EQ(records().looks[0].photographs[0], "pictures/comb.png") << "named from the book's folder, so both can be carried elsewhere";
-    QTimer::singleShot(0, [&] {
-        auto* measuring = qobject_cast<PhotographWindow*>(QApplication::activeModalWidget());
-        ASSERT_NE(measuring, nullptr);
-        auto* menu = measuring->openButton()->menu();
-        ASSERT_NE(menu, nullptr);
-        EXPECT_EQ(menu->actions().front()->text(), QStringLiteral("comb.png"));
-        menu->actions().front()->trigger();
-        EXPECT_FALSE(measuring->faces()[0].picture.isNull()) << "found again from the book";
-        measuring->reject();
-    });
-    QTest::mouseClick(look()->combs()->fields()->photographButton(), Qt::LeftButton);
+    QTest::qWait(1); // the first window goes
+    measure();
+    auto* menu = measuring()->openButton()->menu();
+    ASSERT_NE(menu, nullptr);
+    EXPECT_EQ(menu->actions().front()->text(), QStringLiteral("comb.png"));
+    menu->actions().front()->trigger();
+    ASSERT_TRUE(invented::waitFor([this] { return measuring()->idle(); }));
+    EXPECT_FALSE(measuring()->faces()[0].picture.isNull()) << "found again from the book";
+    measuring()->reject();
     undo();
     EXPECT_EQ(entry().record, before);
     EXPECT_TRUE(records().looks.at(0).photographs.empty());
+}
+
+// The book is watched all the while: another look may be shown by the time the comb is measured.
+TEST_F(CombWindow, WhatIsMeasuredGoesToTheLookItWasBegunOn) {
+    using namespace photographed;
+    answerSlowly();
+    open({colony("Apple")});
+    const QString path = folder.filePath(QStringLiteral("comb.png"));
+    const Comb seen{"honey", {millimetres(428), millimetres(428), millimetres(205)}, {1, 0.6, 0, 0, 0}};
+    ASSERT_TRUE(photograph(seen, View{}).save(path));
+    const auto first = records().looks.at(0).id;
+    drawing()->choose(1);
+    measure();
+    ASSERT_TRUE(opened(path));
+    measuring()->showStep(PhotographWindow::Step::Trace);
+    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit measuring()->view()->pointAdded(at);
+    auto other = records().looks.at(0);
+    other.id = {};
+    other.date = invented::day("2026-09-14");
+    window.yard()->apply(book::SingleEdit(book::AddLook{other}));
+    settle();
+    ASSERT_EQ(entry().record.lookedOn, invented::day("2026-09-14"));
+    QTest::mouseClick(measuring()->takeButton(), Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().looks.size(), 2U);
+    for (const auto& look : records().looks)
+        EXPECT_EQ(std::get<std::vector<book::CombRecord>>(look.combs)[1].measured, look.id == first) << look.id.number;
 }
 
 } // namespace winterlarder::desk

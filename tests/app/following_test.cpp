@@ -2,7 +2,6 @@
 // A winter followed in the window, what was learned, and what comes in from tables.
 #include "app/window_desk.h"
 #include "models/follow_sections.h"
-#include "models/latest_work.h"
 #include "models/past_forecast_model.h"
 #include "models/yard_list_model.h"
 #include "models/yard_plan.h"
@@ -29,37 +28,9 @@
 #include <QTableView>
 #include <QTextStream>
 
-#include <atomic>
-
 namespace winterlarder::desk {
 
 using invented::WindowDesk;
-
-TEST(LatestWork, OnlyTheNewestIsFinished) {
-    LatestWork work;
-    std::atomic<int> begun{0}, stopped{0};
-    QStringList finished;
-    const auto ask = [&](const QString& name) {
-        work.ask([&, name](std::stop_token stop) -> LatestWork::Finish {
-            ++begun;
-            for (int i = 0; i < 20 && !stop.stop_requested(); ++i) std::this_thread::sleep_for(std::chrono::milliseconds(2));
-            if (stop.stop_requested()) ++stopped;
-            return [&finished, name] { finished << name; };
-        });
-    };
-    ask(QStringLiteral("first"));
-    ASSERT_TRUE(invented::waitFor([&] { return begun > 0; }));
-    ask(QStringLiteral("second"));
-    ask(QStringLiteral("third"));
-    ASSERT_TRUE(invented::waitFor([&] { return work.idle(); }));
-    EXPECT_EQ(finished, QStringList{QStringLiteral("third")});
-    EXPECT_EQ(begun, 2) << "the second was dropped before it began";
-    EXPECT_EQ(stopped, 1);
-    ask(QStringLiteral("fourth"));
-    work.cancel();
-    QTest::qWait(60);
-    EXPECT_EQ(finished.size(), 1) << "what is cancelled brings nothing late";
-}
 
 namespace {
 
@@ -320,6 +291,7 @@ TEST_F(FollowDesk, DailyTemperaturesComeInFromATableAndGoAgain) {
     weather->importFile(table("weather.csv", days));
     auto* dialog = weather->findChild<WeatherDialog*>();
     ASSERT_TRUE(dialog);
+    settle();
     EXPECT_TRUE(dialog->said().startsWith(QStringLiteral("Days: 30,"))) << dialog->said().toStdString();
     dialog->importButton()->click();
     settle();
@@ -329,6 +301,7 @@ TEST_F(FollowDesk, DailyTemperaturesComeInFromATableAndGoAgain) {
     undo();
     EXPECT_TRUE(followed()->colony.question->winter.weatherSoFar.empty());
     WeatherDialog broken(window.yard(), table("broken.csv", QStringLiteral("date,mean\n2026-11-01,warm\n")));
+    settle();
     EXPECT_FALSE(broken.importButton()->isEnabled());
     EXPECT_TRUE(broken.said().contains(QStringLiteral(":2:"))) << broken.said().toStdString();
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/book_desk.h"
 #include "app/hanging.h"
 #include "app/photographed.h"
 #include "widgets/photograph_view.h"
@@ -29,6 +30,16 @@ protected:
         window.show();
         window.activateWindow();
         QTest::qWait(1);
+    }
+    // Whether it became the picture of the face shown.
+    bool opens(const QString& picture) {
+        const auto before = window.faces()[0].picture.cacheKey();
+        window.openPicture(picture);
+        EXPECT_TRUE(invented::waitFor([this] { return window.idle(); }));
+        return window.faces()[0].picture.cacheKey() != before;
+    }
+    void straightened() {
+        ASSERT_TRUE(invented::waitFor([this] { return window.idle(); }));
     }
     PhotographView& picture() { return *window.view(); }
     QWidget* canvas() { return window.view(); }
@@ -86,7 +97,7 @@ protected:
 
 TEST_F(Photograph, IsOpenedMarkedTracedAndTaken) {
     EXPECT_FALSE(window.takeButton()->isEnabled());
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     mark();
     window.showStep(PhotographWindow::Step::Trace);
     ASSERT_EQ(window.step(), PhotographWindow::Step::Trace);
@@ -103,7 +114,7 @@ TEST_F(Photograph, IsOpenedMarkedTracedAndTaken) {
 }
 
 TEST_F(Photograph, UndoGoesBackThroughPointsAndMarks) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     const auto first = window.faces()[0].marks;
     mark();
     window.showStep(PhotographWindow::Step::Trace);
@@ -122,7 +133,7 @@ TEST_F(Photograph, UndoGoesBackThroughPointsAndMarks) {
 }
 
 TEST_F(Photograph, AMarkIsMovedByKeysAndItsPlaceIsSpoken) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     picture().setFocus();
     const auto before = picture().points()[0].at;
     QTest::keyClick(canvas(), Qt::Key_Right);
@@ -137,7 +148,7 @@ TEST_F(Photograph, AMarkIsMovedByKeysAndItsPlaceIsSpoken) {
 }
 
 TEST_F(Photograph, ZoomKeepsThePlaceUnderThePointer) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     const QPointF place(200, 150);
     const auto under = picture().toPicture(place);
     picture().zoomAt(place, 3);
@@ -148,9 +159,9 @@ TEST_F(Photograph, ZoomKeepsThePlaceUnderThePointer) {
 }
 
 TEST_F(Photograph, WhatCannotBeReadIsSaidAndNothingIsLost) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     const auto marks = window.faces()[0].marks;
-    EXPECT_FALSE(window.openPicture(folder.filePath(QStringLiteral("none.png"))));
+    EXPECT_FALSE(opens(folder.filePath(QStringLiteral("none.png"))));
     EXPECT_EQ(window.faces()[0].marks, marks);
 }
 
@@ -161,7 +172,7 @@ TEST_F(Photograph, WithoutAPictureNothingCanBeTraced) {
 }
 
 TEST_F(Photograph, KeysAloneMeasureAComb) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     EXPECT_TRUE(canvas()->hasFocus()) << "what is done next is done there";
     const auto corners = hive::cornersOf(comb.outline);
     for (const auto& corner : corners) {
@@ -191,7 +202,7 @@ TEST_F(Photograph, KeysAloneMeasureAComb) {
 }
 
 TEST_F(Photograph, ARowOfStepsOfOnePointIsUndoneAtOnce) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     const auto first = window.faces()[0].marks;
     for (int i = 0; i < 5; ++i) QTest::keyClick(canvas(), Qt::Key_Right);
     QTest::keyClick(canvas(), Qt::Key_Space);
@@ -208,7 +219,7 @@ TEST_F(Photograph, ARowOfStepsOfOnePointIsUndoneAtOnce) {
 }
 
 TEST_F(Photograph, APointMovedByKeysStaysInSight) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     for (int i = 0; i < 12; ++i) QTest::keyClick(canvas(), Qt::Key_Plus);
     for (int i = 0; i < 200; ++i) QTest::keyClick(canvas(), Qt::Key_Right, Qt::ShiftModifier);
     EXPECT_TRUE(canvas()->rect().contains(picture().toWidget(picture().points()[0].at).toPoint()));
@@ -220,7 +231,7 @@ TEST_F(Photograph, ThePictureStaysWhereItIsWhileItIsTraced) {
     window.resize(700, 600);
     QTest::qWait(1);
     const auto place = canvas()->geometry();
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     QTest::qWait(1);
     EXPECT_EQ(canvas()->geometry(), place);
     mark();
@@ -236,7 +247,7 @@ TEST_F(Photograph, ThePictureStaysWhereItIsWhileItIsTraced) {
 }
 
 TEST_F(Photograph, EveryStepHasRoomForItsWordsWhicheverIsChosen) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     for (const auto step : {PhotographWindow::Step::Mark, PhotographWindow::Step::Trace}) {
         window.showStep(step);
         QTest::qWait(1);
@@ -252,7 +263,7 @@ TEST_F(Photograph, EveryStepHasRoomForItsWordsWhicheverIsChosen) {
 }
 
 TEST_F(Photograph, LinesAreDarkWithALightEdgeOnHoney) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     mark();
     window.showStep(PhotographWindow::Step::Trace);
     const auto rectified = rectify(comb.outline, window.faces()[0], 2.5);
@@ -271,7 +282,7 @@ TEST_F(Photograph, LinesAreDarkWithALightEdgeOnHoney) {
 }
 
 TEST_F(Photograph, WhatWasTracedIsNotThrownAwayUnasked) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     window.showStep(PhotographWindow::Step::Trace);
     std::mt19937 hand(3);
     trace(traced(comb, 0, hand).back());
@@ -282,7 +293,7 @@ TEST_F(Photograph, WhatWasTracedIsNotThrownAwayUnasked) {
 }
 
 TEST_F(Photograph, NothingTracedIsLeftAtOnce) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     QTest::keyClick(&window, Qt::Key_Escape);
     EXPECT_FALSE(window.isVisible());
 }
@@ -304,12 +315,13 @@ TEST_F(Photograph, APictureOfTheLookIsOpenedWithoutASearchForIt) {
     });
     window.openButton()->click();
     QTest::qWait(500);
+    straightened();
     EXPECT_FALSE(window.faces()[0].picture.isNull());
     EXPECT_FALSE(searched);
 }
 
 TEST_F(Photograph, AZoneInTwoPatchesIsGoneThroughByItsKey) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     window.showStep(PhotographWindow::Step::Trace);
     QTest::keyClick(canvas(), Qt::Key_Return);
     window.beginCurve();
@@ -324,22 +336,47 @@ TEST_F(Photograph, AZoneInTwoPatchesIsGoneThroughByItsKey) {
 
 TEST_F(Photograph, WhatToDoIsSaidAndFaultsInItsPlace) {
     EXPECT_TRUE(window.hint().contains(QStringLiteral("open the picture"))) << window.hint().toStdString();
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     EXPECT_TRUE(window.hint().contains(QStringLiteral("arrows move")));
-    EXPECT_FALSE(window.openPicture(folder.filePath(QStringLiteral("none.png"))));
+    EXPECT_FALSE(opens(folder.filePath(QStringLiteral("none.png"))));
     EXPECT_TRUE(window.hint().contains(QStringLiteral("none.png"))) << window.hint().toStdString();
     window.showStep(PhotographWindow::Step::Mark);
     EXPECT_FALSE(window.hint().contains(QStringLiteral("none.png"))) << "it is over once the work goes on";
 }
 
 TEST_F(Photograph, EverythingThatTakesTheFocusHasAName) {
-    ASSERT_TRUE(window.openPicture(path));
+    ASSERT_TRUE(opens(path));
     for (auto* widget : window.findChildren<QWidget*>()) {
         if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible() || widget->focusProxy()) continue;
         auto* spoken = QAccessible::queryAccessibleInterface(widget);
         ASSERT_NE(spoken, nullptr);
         EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty()) << widget->metaObject()->className();
     }
+}
+
+TEST_F(Photograph, ALargePictureIsReadWhileTheWindowGoesOn) {
+    window.openPicture(path);
+    EXPECT_TRUE(window.faces()[0].picture.isNull()) << "not read in the window's own time";
+    EXPECT_FALSE(window.idle());
+    EXPECT_TRUE(window.hint().contains(QStringLiteral("comb.png"))) << window.hint().toStdString();
+    straightened();
+    EXPECT_FALSE(window.faces()[0].picture.isNull());
+    mark();
+    window.showStep(PhotographWindow::Step::Trace);
+    ASSERT_EQ(window.step(), PhotographWindow::Step::Trace) << "it can be traced at once";
+    EXPECT_FALSE(window.idle()) << "the picture is straightened beside it";
+    straightened();
+    const auto rectified = rectify(comb.outline, window.faces()[0], 2.5);
+    const QPoint on = picture().toWidget(rectified->pixel({0, 20})).toPoint();
+    EXPECT_NE(QColor(canvas()->grab().toImage().pixel(on)), QColor(Qt::darkGray)) << "and then seen";
+}
+
+TEST_F(Photograph, APictureComesToTheFaceItWasOpenedFor) {
+    window.openPicture(path);
+    window.showFace(1);
+    straightened();
+    EXPECT_FALSE(window.faces()[0].picture.isNull());
+    EXPECT_TRUE(window.faces()[1].picture.isNull());
 }
 
 } // namespace winterlarder::desk

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "models/background.h"
+#include "work/pace.h"
 
 #include <QtGlobal>
 

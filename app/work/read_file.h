@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "support/outcome.h"
+
+#include <QFile>
+
+#include <fstream>
+#include <stop_token>
+#include <string>
+
+//! Reading files on a worker thread so that it ends soon after it is stopped. Tested: tests/app/work_test.cpp.
+namespace winterlarder::desk {
+
+//! A file that reads as broken off once it is stopped.
+class StoppableFile : public QFile {
+public:
+    StoppableFile(const QString& name, std::stop_token stop) : QFile(name), stop_(std::move(stop)) {}
+
+protected:
+    qint64 readData(char* to, qint64 most) override { return stop_.stop_requested() ? -1 : QFile::readData(to, most); }
+
+private:
+    std::stop_token stop_;
+};
+
+//! The same under a std::istream: it ends where it was stopped.
+class StoppableBuffer : public std::filebuf {
+public:
+    explicit StoppableBuffer(std::stop_token stop) : stop_(std::move(stop)) {}
+
+protected:
+    int_type underflow() override { return stop_.stop_requested() ? traits_type::eof() : std::filebuf::underflow(); }
+    std::streamsize xsgetn(char* to, std::streamsize most) override { return stop_.stop_requested() ? 0 : std::filebuf::xsgetn(to, most); }
+
+private:
+    std::stop_token stop_;
+};
+
+//! The whole of a file; a File problem where it cannot be read, or the reading was stopped.
+inline Outcome<std::string> readFile(const QString& name, const std::stop_token& stop) {
+    StoppableFile file(name, stop);
+    QByteArray text;
+    if (file.open(QIODevice::ReadOnly)) text = file.readAll();
+    if (!stop.stop_requested() && file.error() == QFileDevice::NoError) return text.toStdString();
+    const QString why = stop.stop_requested() ? QStringLiteral("the reading was stopped") : file.errorString();
+    return Problem{ProblemKind::File, {name.toStdString(), 0, 0}, "cannot be read: " + why.toStdString(), {}};
+}
+
+} // namespace winterlarder::desk
