@@ -102,7 +102,7 @@ TEST(QuestionOfCase, BeesAndTheirSpread) {
 }
 
 TEST(QuestionOfCase, MoreBeesThanTheModelKnowsIsAFaultAtItsPlace) {
-    const auto found = problems(with(R"("bees": {"covered_combs": 60})"));
+    const auto found = problems(with(R"("bees": {"seams": 60})"));
     ASSERT_EQ(found.size(), 1u);
     EXPECT_THAT(found[0].detail, HasSubstr("132000 bees"));
     EXPECT_GT(found[0].place.column, 100);
