@@ -51,7 +51,7 @@ public:
         const auto weighings = kept();
         for (const auto& entry : weighings) later.weighings.push_back(entry.weighing);
         for (const auto& entry : records.feeds)
-            if (counts(entry.feed.date)) later.feeds.push_back(oneAmount(entry.feed));
+            if (counts(entry.feed.date)) later.feeds.push_back(book::oneAmount(entry.feed));
         for (const auto& entry : records.harvests)
             if (counts(entry.harvest.date)) later.harvests.push_back(entry.harvest);
         later = believedLater(std::move(later), question);
@@ -118,12 +118,6 @@ private:
         for (const auto& step : question.steps)
             if (step.kind != tracking::KnownStep::Kind::Equipment && step.day <= solstice)
                 question.planned.push_back({step.day, step.change});
-    }
-    static book::FeedRecord oneAmount(book::FeedRecord feed) {
-        if (feed.sugar) feed.syrup.reset(), feed.fondant.reset();
-        else if (feed.fondant) feed.syrup.reset();
-        if (!feed.syrup) feed.ratio.reset();
-        return feed;
     }
 
     // The last weighing of every ten days, hefts apart from scales.

@@ -3,6 +3,7 @@
 
 #include "answer/doubts.h"
 #include "answer/site_of_case.h"
+#include "exchange/json_tree.h"
 #include "stores/bees.h"
 #include "stores/tare.h"
 #include "stores/weighing.h"
@@ -202,10 +203,33 @@ advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& qu
     return feed;
 }
 
+bool hasItsAmount(const book::FeedRecord& feed) {
+    if (feed.kind == book::FeedKind::Fondant) return feed.fondant.has_value();
+    return feed.sugar || (feed.kind == book::FeedKind::Syrup && feed.syrup);
+}
+
+// Formats that are not shipped, of boxes and of combs: a book may have come from anywhere.
+void checkFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference, Problems& problems) {
+    const auto check = [&](const std::string& id, const std::string& path) {
+        if (!reference.format(id))
+            problems.push_back({ProblemKind::Input, places.of(path), fmt::format("there is no hive format {}", exchange::inQuotes(id)),
+                                "one that winterlarder-cli hive-formats lists"});
+    };
+    for (std::size_t i = 0; i < record.hive.boxes.size(); ++i)
+        if (const auto* id = std::get_if<std::string>(&record.hive.boxes[i].format)) check(*id, fmt::format("hive.boxes[{}].format", i));
+    if (const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs))
+        for (std::size_t i = 0; i < combs->size(); ++i)
+            if ((*combs)[i].format) check(*(*combs)[i].format, fmt::format("combs[{}].format", i));
+}
+
 // A syrup too thin or too strong to be one has no density, so no stores: a fault of the ratio.
 void checkFeeds(const book::ColonyCase& record, const exchange::CasePlaces& places, Problems& problems) {
     for (std::size_t i = 0; i < record.feeds.size(); ++i) {
         const book::FeedRecord& feed = record.feeds[i];
+        if (!hasItsAmount(feed))
+            problems.push_back({ProblemKind::Input, places.of(fmt::format("feeds[{}]", i)),
+                                fmt::format("how much was fed on {} is not said in the measure of its kind", feed.date.iso()),
+                                "syrup in kg of sugar or in litres, fondant in kg of fondant, dry sugar in kg of sugar"});
         if (feed.kind != book::FeedKind::Syrup || !feed.ratio) continue;
         const auto ratio = feeding::parseRatio(*feed.ratio);
         const auto syrup =
@@ -373,6 +397,8 @@ Mass storesOfFeed(const book::FeedRecord& feed) {
 Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange::CasePlaces& places,
                                    const ReferenceData& reference, std::uint64_t positionInBatch) {
     Problems problems;
+    checkFormats(said, places, reference, problems);
+    if (!problems.empty()) return problems;
     if (said.hive.boxes.empty()) return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
     auto [record, setAside] = believed(said, reference);
     const auto where = siteAndSeasonOf(record, places, reference);

@@ -88,14 +88,6 @@ bool treatedSince(const std::vector<Treatment>& treatments, Date since, Date asO
     });
 }
 
-//! A case says one amount a feed: sugar where it is known, else fondant, else syrup with its ratio.
-FeedRecord oneAmount(FeedRecord feed) {
-    if (feed.sugar) feed.syrup.reset(), feed.fondant.reset();
-    else if (feed.fondant) feed.syrup.reset();
-    if (!feed.syrup) feed.ratio.reset();
-    return feed;
-}
-
 std::optional<Date> dayIn(const std::optional<DayOfYear>& day, const Winter& winter) {
     if (!day) return std::nullopt;
     for (int year = winter.autumn() - 1; year <= winter.autumn() + 1; ++year) {
@@ -123,6 +115,14 @@ void addRecords(ColonyCase& record, const Records& from, Date asOf) {
 }
 
 } // namespace
+
+FeedRecord oneAmount(FeedRecord feed) {
+    if (feed.kind != FeedKind::Fondant) feed.fondant.reset();
+    if (feed.kind == FeedKind::Fondant) feed.sugar.reset();
+    if (feed.kind != FeedKind::Syrup || feed.sugar) feed.syrup.reset();
+    if (!feed.syrup) feed.ratio.reset();
+    return feed;
+}
 
 Date honeySince(Date asOf, Hemisphere hemisphere) {
     constexpr int daysFromApril = 122; // 1 April to 1 August, the first day of the season year; 1 October to 29 January is two days less

@@ -19,6 +19,8 @@ YardId yardOn(const Colony& colony, const std::vector<Move>& moves, Date day);
 const HiveRecord& hiveOn(const Colony& colony, const std::vector<Housing>& housings, Date day);
 //! How it left the book, if it had on that day.
 std::optional<Fate> fateOn(const std::vector<Fate>& fates, Date day);
+//! A feed with the one amount its kind is measured by: syrup in sugar where that is known, else in litres with its ratio; fondant; dry sugar.
+FeedRecord oneAmount(FeedRecord feed);
 //! The days a yard's keeper knows better than the climate, in the winter that contains `asOf`.
 SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf);
 

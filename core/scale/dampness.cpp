@@ -12,29 +12,33 @@ namespace {
 
 constexpr int daysEitherWay = 10, fewestKnown = 10;
 constexpr int leastStillDays = 28;
-constexpr double mostLostADay = 0.12;
+constexpr double mostLostADay = 0.12, mostGainedADay = 0.04;
 constexpr double deviations = 4, normalFromMedian = 1.4826;
 
-enum class Weeks { Unknown, Growing, Still, Losing };
-
-// What the weeks round each day did, on a window that moves along.
-std::vector<Weeks> weeksOf(const std::vector<DayWeight>& days) {
-    std::vector<Weeks> weeks;
-    double sum = 0;
+// What the days round a day did together.
+struct Weeks {
+    double change = 0;
     int known = 0;
+    bool told() const { return known >= fewestKnown; }
+    bool still() const { return told() && change >= -mostLostADay * known && change <= mostGainedADay * known; }
+};
+
+// Of each day, on a window that moves along.
+std::vector<Weeks> weeksOf(const std::vector<DayWeight>& days) {
+    std::vector<Weeks> all;
+    Weeks now;
     const auto count = [&](const DayWeight& day, int sign) {
         if (!day.change) return;
-        sum += sign * day.change->value();
-        known += sign;
+        now.change += sign * day.change->value();
+        now.known += sign;
     };
     std::size_t first = 0, next = 0;
     for (const DayWeight& day : days) {
         for (; next < days.size() && days[next].date.daysSince(day.date) <= daysEitherWay; ++next) count(days[next], 1);
         for (; day.date.daysSince(days[first].date) > daysEitherWay; ++first) count(days[first], -1);
-        const double mean = known > 0 ? sum / known : 0;
-        weeks.push_back(known < fewestKnown ? Weeks::Unknown : mean > 0 ? Weeks::Growing : mean >= -mostLostADay ? Weeks::Still : Weeks::Losing);
+        all.push_back(now);
     }
-    return weeks;
+    return all;
 }
 
 // Changes of all days that lie in still weeks, four weeks of them on end at least.
@@ -42,7 +46,7 @@ std::vector<double> changesWithoutFlight(const std::vector<DayWeight>& days, con
     std::vector<double> changes;
     for (std::size_t first = 0; first < days.size();) {
         std::size_t end = first;
-        while (end < days.size() && weeks[end] == Weeks::Still) ++end;
+        while (end < days.size() && weeks[end].still()) ++end;
         if (end - first >= static_cast<std::size_t>(leastStillDays))
             for (std::size_t i = first; i < end; ++i)
                 if (days[i].change) changes.push_back(days[i].change->value());
@@ -64,7 +68,7 @@ std::vector<double> nectarLimits(const std::vector<DayWeight>& days) {
     const auto weeks = weeksOf(days);
     const double damp = std::max(nectarDayKg, deviations * scatterOf(changesWithoutFlight(days, weeks)));
     std::vector<double> limits;
-    for (const Weeks each : weeks) limits.push_back(each == Weeks::Still || each == Weeks::Losing ? damp : nectarDayKg);
+    for (const Weeks& each : weeks) limits.push_back(!each.told() || each.change > damp ? nectarDayKg : damp);
     return limits;
 }
 

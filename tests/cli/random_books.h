@@ -57,7 +57,7 @@ private:
         const auto record = run("case", false, [&](cli::Session& session) { return cli::bookCase(session, asked); });
         if (record.empty()) return;
         cli::UseOptions use;
-        use.caseFile = "-";
+        use.caseFile = "-", use.from = day.iso(), use.to = day.plusDays(static_cast<int>(dice.below(60))).iso();
         run("use", json, [&](cli::Session& session) { return cli::use(session, use); }, record);
         run("stores", json, [&](cli::Session& session) { return cli::stores(session, "-"); }, record);
         run("advise -", true, [&](cli::Session& session) { return cli::advise(session, {"-"}); }, oneLine(record));

