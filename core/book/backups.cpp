@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
+#include <sstream>
 
 namespace winterlarder::book {
 namespace {
@@ -117,8 +118,11 @@ Outcome<Backup> makeBackup(SQLite::Database& book, const files::path& file, Time
 std::vector<std::string> integrityFaults(SQLite::Database& database) {
     SQLite::Statement check(database, "PRAGMA integrity_check(20)");
     std::vector<std::string> faults;
-    while (check.executeStep())
-        if (auto line = check.getColumn(0).getString(); line != "ok") faults.push_back(std::move(line));
+    while (check.executeStep()) {
+        std::istringstream lines(check.getColumn(0).getString());
+        for (std::string line; std::getline(lines, line);)
+            if (line != "ok" && !line.starts_with("***")) faults.push_back(line);
+    }
     return faults;
 }
 

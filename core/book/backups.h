@@ -35,7 +35,7 @@ bool isAhead(Timestamp at, Timestamp now);
 //! age is not known. An "unfinished" copy in the folder, which a crash has left, is written over. Tested: tests/book/backup_test.cpp.
 Outcome<Backup> makeBackup(SQLite::Database& book, const std::filesystem::path& file, Timestamp now);
 
-//! Everything "PRAGMA integrity_check" finds; empty = sound.
+//! What "PRAGMA integrity_check" finds first, a sentence each; empty = sound.
 std::vector<std::string> integrityFaults(SQLite::Database& database);
 
 } // namespace winterlarder::book

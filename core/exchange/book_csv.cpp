@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/book_csv.h"
 
-#include "exchange/book_values.h"
 #include "exchange/book_csv_references.h"
+#include "exchange/book_values.h"
+#include "exchange/csv_cells.h"
 #include "exchange/suggestion.h"
 #include "reference/csv_table.h"
 
@@ -46,37 +47,6 @@ Problem noSuchTable(const std::string& name) {
 
 // ---- writing --------------------------------------------------------------------------------------------------------------
 
-std::string cell(const std::string& text) {
-    const bool plain = text.find_first_of(",\"\r\n") == text.npos && (text.empty() || (text.front() > ' ' && text.back() > ' '));
-    if (plain) return text;
-    std::string quoted = "\"";
-    for (const char sign : text) {
-        if (sign == '"') quoted += '"';
-        quoted += sign;
-    }
-    return quoted + "\"";
-}
-
-//! Whether a spreadsheet would take the text for a formula, or would once its apostrophes were taken away.
-bool needsGuard(std::string_view text) {
-    const auto first = text.find_first_not_of('\'');
-    return first != text.npos && std::string_view("=+-@\t\r\n").find(text[first]) != std::string_view::npos;
-}
-
-std::string guarded(std::string text) { return needsGuard(text) ? "'" + text : text; }
-
-//! What the text was before it was guarded.
-std::string withoutGuard(const std::string& text) { return text.starts_with('\'') && needsGuard(text) ? text.substr(1) : text; }
-
-std::string line(std::vector<std::string> cells) {
-    std::string text;
-    for (const auto& one : cells) {
-        if (&one != &cells.front()) text += ',';
-        text += cell(one);
-    }
-    return text + "\n";
-}
-
 std::vector<std::string> cellsOf(const std::vector<Column>& columns, const Values& values, const CsvReferences& references) {
     std::vector<std::string> cells;
     for (std::size_t at = 0; at < columns.size(); ++at) {
@@ -92,7 +62,7 @@ std::string headerOf(const Named& named) {
     if (named.list) cells = {"owner", "place"};
     else cells = {"id"};
     for (const auto& column : named.columns()) cells.push_back(column.header);
-    return line(cells);
+    return csvLine(cells);
 }
 
 // ---- reading --------------------------------------------------------------------------------------------------------------
@@ -321,14 +291,14 @@ Outcome<std::string> writeCsv(book::Book& from, const std::string& name) {
         if (!named->list) {
             auto cells = cellsOf(named->columns(), row.values, *references);
             cells.insert(cells.begin(), std::to_string(id));
-            text += line(cells);
+            text += csvLine(cells);
             return;
         }
         const auto& items = row.lists[*named->list];
         for (std::size_t place = 0; place < items.size(); ++place) {
             auto cells = cellsOf(named->columns(), items[place], *references);
             cells.insert(cells.begin(), {std::to_string(id), std::to_string(place)});
-            text += line(cells);
+            text += csvLine(cells);
         }
     });
     if (!rows) return rows.problems();

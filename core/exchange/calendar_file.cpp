@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/calendar_file.h"
 
+#include "book/plain_text.h"
+
+#include <algorithm>
 #include <fmt/format.h>
 #include <libical/ical.h>
 #include <memory>
@@ -19,11 +22,15 @@ icaltimetype dayOf(Date date) {
     return time;
 }
 
-// RFC 5545 allows no control characters but the tab in text.
-std::string printable(const std::string& text) {
+// RFC 5545 allows no control characters but the tab in text; those of names in older books are written out.
+std::string printable(std::string_view text) {
     std::string result;
-    for (char c : text)
-        if (c == '\n' || c == '\t' || (static_cast<unsigned char>(c) >= 0x20 && c != 0x7f)) result += c;
+    while (!text.empty()) {
+        const auto length = std::min(text.find_first_of("\n\t"), text.size());
+        result += book::visible(text.substr(0, length));
+        if (length < text.size()) result += text[length];
+        text.remove_prefix(std::min(length + 1, text.size()));
+    }
     return result;
 }
 

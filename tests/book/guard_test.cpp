@@ -60,4 +60,18 @@ TEST(Guard, ReadingThatDoesNotEndIsStopped) {
     EXPECT_GT(store.number("PRAGMA page_count"), 0) << "the next call has its own bound";
 }
 
+TEST(Guard, ABookThatIsReadForAgesIsStoppedWhateverIsAskedOfIt) {
+    BookFolder folder;
+    {
+        auto book = newBook(folder / "a.larder");
+        for (int yards = 0; yards < 3; ++yards) edit(book, AddYard{orchard()});
+    }
+    makeReadingLong(folder / "a.larder", "yards");
+    auto book = openBook(folder / "a.larder", true);
+    const auto info = book.info();
+    ASSERT_FALSE(info) << "a number nobody could have counted";
+    EXPECT_EQ(info.problems().front().detail, "the book is damaged: reading it does not end");
+    EXPECT_FALSE(must(book.check()).empty());
+}
+
 } // namespace

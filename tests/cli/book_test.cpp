@@ -327,6 +327,9 @@ TEST_F(BookCommands, ADamagedBookIsSalvaged) {
     auto bytes = textOfFile(file());
     for (std::size_t at = bytes.size() / 2; at < bytes.size() / 2 + 3000; ++at) bytes[at] = 'x';
     folder.file("windfall.larder", bytes);
+    const auto checked = book("check");
+    EXPECT_NE(checked.status, 0);
+    for (const auto& line : linesOf(checked.err)) EXPECT_THAT(line, ::testing::AllOf(StartsWith(file()), ::testing::Not(HasSubstr("\\u{a}"))));
     const auto saved = (folder.path() / "saved.larder").string();
     const auto report = jsonOf(done("salvage", "'" + saved + "' --json"));
     EXPECT_GE(at(report, "saved.yards").number, 1);
