@@ -191,7 +191,8 @@ private:
             if (!plain) return plain.problems();
             const SeasonDay day = winter.seasonDay(look.date);
             const double factor = stores::openFactor(false);
-            std::optional<stores::Evidence> evidence = stores::evidenceOfVisit(plain->combs, factor, look.date);
+            const auto spreads = stores::combSpreads(reference.constants);
+            std::optional<stores::Evidence> evidence = stores::evidenceOfVisit(plain->combs, factor, spreads, look.date);
             if (plain->quick && plain->quickFullComb)
                 evidence = stores::evidenceOfCount(*plain->quick, *plain->quickFullComb, factor, look.date);
             if (evidence) {
@@ -260,13 +261,14 @@ tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const
     return q;
 }
 
-std::optional<learning::WinterEnd> endOf(const WinterRecords& records, const advice::ColonyQuestion& asked, Date decided) {
+std::optional<learning::WinterEnd> endOf(const WinterRecords& records, const advice::ColonyQuestion& asked, Date decided,
+                                         const ModelConstants& constants) {
     std::optional<learning::WinterEnd> end;
     const auto& winter = asked.winter;
     for (const auto& outcome : records.outcomes) {
         if (!winter.contains(outcome.date) || outcome.date <= decided) continue;
         end = learning::WinterEnd{winter.seasonDay(outcome.date), outcome.date, outcome.alive, std::nullopt,
-                                  stores::defaultLogSd(stores::BeesSeen::CoveredCombs), outcome.storesLeft};
+                                  stores::defaultLogSd(stores::BeesSeen::CoveredCombs, constants), outcome.storesLeft};
         if (outcome.coveredCombs && *outcome.coveredCombs > 0 && !asked.boxes.empty())
             end->bees = stores::beesFrom(stores::BeesSeen::CoveredCombs, *outcome.coveredCombs, asked.combs, asked.boxes.front());
     }
@@ -340,7 +342,7 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     if (!weighed) return result;
     result.advice = std::move(weighed->advice);
     if (!result.advice.refusals.empty() || !result.advice.estimate) return result;
-    result.end = endOf(records, result.autumn, reading.decided);
+    result.end = endOf(records, result.autumn, reading.decided, reference.constants);
     tracking::FollowQuestion follow =
         questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)));
     follow.treated = follow.treated || reading.now.hive.treated;

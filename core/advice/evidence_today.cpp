@@ -15,8 +15,9 @@ namespace winterlarder::advice {
 namespace {
 
 
+// What was seen before the season's first day counts on it.
 SeasonDay dayOf(const stores::Evidence& piece, const ColonyQuestion& question) {
-    return std::max(question.winter.seasonDay(piece.date), firstSeasonDay);
+    return question.winter.contains(piece.date) ? question.winter.seasonDay(piece.date) : firstSeasonDay;
 }
 
 double mean(std::span<const float> values) {
@@ -70,7 +71,8 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
     std::vector<stores::Evidence> seen;
     const Date looked = question.winter.date(question.lookedOn);
     const double factor = stores::openFactor(question.freshlyFilled);
-    if (const auto visit = stores::evidenceOfVisit(question.combs, factor, looked)) seen.push_back(*visit);
+    const auto spreads = stores::combSpreads(constants);
+    if (const auto visit = stores::evidenceOfVisit(question.combs, factor, spreads, looked)) seen.push_back(*visit);
     if (question.quick && question.quickFullComb)
         seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, looked));
     for (const auto& weighing : question.weighings)
