@@ -210,7 +210,8 @@ private:
             question.setAside.insert(question.setAside.end(), plain->setAside.begin(), plain->setAside.end());
             const SeasonDay day = winter.seasonDay(look.date);
             const double factor = stores::openFactor(false);
-            std::optional<stores::Evidence> evidence = stores::evidenceOfVisit(plain->combs, factor, look.date);
+            const auto spreads = stores::combSpreads(reference.constants);
+            std::optional<stores::Evidence> evidence = stores::evidenceOfVisit(plain->combs, factor, spreads, look.date);
             if (plain->quick && plain->quickFullComb)
                 evidence = stores::evidenceOfCount(*plain->quick, *plain->quickFullComb, factor, look.date);
             if (evidence) {
@@ -301,7 +302,7 @@ std::optional<learning::WinterEnd> endOf(const WinterRecords& records, const adv
         if (!winter.contains(written.date) || written.date <= decided) continue;
         const auto outcome = believedOutcome(written, hive, constants, setAside);
         end = learning::WinterEnd{winter.seasonDay(outcome.date), outcome.date, outcome.alive, std::nullopt,
-                                  stores::defaultLogSd(stores::BeesSeen::CoveredCombs), outcome.storesLeft};
+                                  stores::defaultLogSd(stores::BeesSeen::CoveredCombs, constants), outcome.storesLeft};
         if (outcome.coveredCombs && *outcome.coveredCombs > 0 && !asked.boxes.empty())
             end->bees = stores::beesFrom(stores::BeesSeen::CoveredCombs, *outcome.coveredCombs, asked.combs, asked.boxes.front());
     }

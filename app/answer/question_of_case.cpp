@@ -131,10 +131,11 @@ std::optional<Seen> beesSeen(const book::BeesRecord& record) {
     return std::nullopt;
 }
 
-void countBees(ColonyQuestion& question, const Seen& seen, const exchange::CasePlaces& places, Problems& problems) {
+void countBees(ColonyQuestion& question, const Seen& seen, const exchange::CasePlaces& places, const ModelConstants& constants,
+               Problems& problems) {
     const BeeCount bees = stores::beesFrom(seen.how, seen.amount, question.combs, question.boxes.front());
     question.bees = bees;
-    question.beesLogSd = stores::defaultLogSd(seen.how);
+    question.beesLogSd = stores::defaultLogSd(seen.how, constants);
     question.coveredCombs = seen.how == stores::BeesSeen::CoveredCombs
                                 ? seen.amount
                                 : stores::coveredCombsOf(bees, question.combs, question.boxes.front());
@@ -145,8 +146,8 @@ void countBees(ColonyQuestion& question, const Seen& seen, const exchange::CaseP
 }
 
 void fillBees(ColonyQuestion& question, const book::BeesRecord& record, const exchange::CasePlaces& places,
-              Problems& problems) {
-    if (const auto seen = beesSeen(record)) countBees(question, *seen, places, problems);
+              const ModelConstants& constants, Problems& problems) {
+    if (const auto seen = beesSeen(record)) countBees(question, *seen, places, constants, problems);
     if (record.logSd) question.beesLogSd = *record.logSd;
     question.brood =
         record.broodCells ? std::optional(BeeCount{*record.broodCells}) : stores::broodOnCombs(question.combs);
@@ -408,7 +409,7 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
     fillHive(question, record.hive, reference);
     fillCombs(question, record, reference);
     fillTare(question, record.hive);
-    fillBees(question, record.bees, places, problems);
+    fillBees(question, record.bees, places, reference.constants, problems);
     checkFeeds(said, places, problems);
     for (Problem& problem : exchange::hiveFaults(record, places, &reference)) problems.push_back(std::move(problem));
     if (!problems.empty()) {

@@ -133,7 +133,7 @@ std::optional<text::Grounds> ColonyView::groundsOfChosenComb() const {
     const int chosen = look_->drawing()->chosen();
     if (chosen < 0 || chosen >= static_cast<int>(combs.size())) return std::nullopt;
     const auto& comb = combs[static_cast<std::size_t>(chosen)];
-    return text::groundsOfComb(comb.name, comb.kilograms, storesComb(comb), comb.openFactor, words::style());
+    return text::groundsOfComb(comb.name, comb.kilograms, storesComb(comb), comb.openFactor, comb.spreads, words::style());
 }
 
 void ColonyView::explainNumber(text::AskedNumber number, QPoint under) {

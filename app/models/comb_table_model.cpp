@@ -89,7 +89,8 @@ QString CombTableModel::honey(std::size_t row) const {
     if (!current_ || !answered_ || !answered_->combs || row >= answered_->combs->size()) return QStringLiteral("\u2026");
     const auto& comb = (*answered_->combs)[row];
     const double typical = (comb.capped + comb.open).value();
-    const double reach = 1.2816 * std::hypot(typical * comb.relativeSd, 0.1);
+    const double relativeSd = stores::relativeSdOf(answered_->question.combs[row], answered_->spreads);
+    const double reach = 1.2816 * std::hypot(typical * relativeSd, 0.1);
     return words::fineSpread({Mass(std::max(0.0, typical - reach)), Mass(typical), Mass(typical + reach)});
 }
 

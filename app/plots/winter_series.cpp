@@ -20,7 +20,7 @@ constexpr double goldenShare = 0.6180339887498949; // 1 / golden ratio
 class LossTo {
 public:
     LossTo(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay day)
-        : strength_(flow.strength), room_(flow.room ? flow.room->value() : std::numeric_limits<double>::infinity()) {
+        : strength_(winter::beyondTrickle(flow, ensemble)), room_(flow.room ? flow.room->value() : std::numeric_limits<double>::infinity()) {
         if (ensemble.covers(day)) net_ = ensemble.netLoss(day);
         const SeasonDay until = flow.lastDay ? std::min(day, *flow.lastDay) : day;
         if (strength_ > 0 && ensemble.covers(day) && ensemble.covers(until)) income_ = ensemble.autumnIncome(until);

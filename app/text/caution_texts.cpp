@@ -123,6 +123,15 @@ const std::vector<RemarkText>& cautionTexts() {
         {"queen-in-doubt",
          QT_TRANSLATE_NOOP("Remark",
                            "Neither queen nor eggs were seen: make sure of a laying queen before anything else.")},
+        {"laying-stopped",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Hardly any brood was seen, though laying usually stops around %{day} only: the queen is taken to have stopped, so "
+                           "fewer bees go into winter and less is needed. If she only paused, or brood was overlooked, several kilograms "
+                           "more are needed: look for eggs again in a week.")},
+        {"brood-not-said",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Laying has begun again by now, and nothing was said of brood: how much of it there is would tell more than "
+                           "anything else.")},
         {"move-combs", QT_TRANSLATE_NOOP("Remark", "Combs move between healthy colonies only, in a yard without "
                                                    "foulbrood: brush the bees off, work at dusk, and leave the "
                                                    "giver its own need.")},

@@ -11,7 +11,7 @@ namespace {
 
 QString choice(book::FlowStrength flow) {
     switch (flow) {
-    case book::FlowStrength::None: return say::Choices::tr("nothing more");
+    case book::FlowStrength::None: return say::Choices::tr("no more than weeds and ivy bring");
     case book::FlowStrength::Trickle: return say::Choices::tr("a trickle");
     case book::FlowStrength::Fair: return say::Choices::tr("a fair flow");
     case book::FlowStrength::Strong: return say::Choices::tr("a strong flow");

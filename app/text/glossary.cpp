@@ -51,7 +51,7 @@ ExplainedSection aboutSeason() {
              {say::Glossary::tr("build-up"), say::Glossary::tr("The weeks in spring in which brood grows quickly. Most food is eaten in them, and most colonies that starve do so then.")},
              {say::Glossary::tr("first forage"), say::Glossary::tr("The day from which nectar comes in reliably in spring. Up to it the stores must last.")},
              {say::Glossary::tr("dearth"), say::Glossary::tr("Weeks without nectar although it is warm enough to fly.")},
-             {say::Glossary::tr("autumn flow"), say::Glossary::tr("Nectar that may still come in before winter.")},
+             {say::Glossary::tr("autumn flow"), say::Glossary::tr("Nectar that may still come in before winter, beyond the little that weeds and ivy bring every autumn, which is always counted.")},
              {say::Glossary::tr("give or take"), say::Glossary::tr("About two years of three lie no further from the day given than this.")}}};
 }
 

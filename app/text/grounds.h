@@ -39,7 +39,8 @@ struct AutumnGrounds {
 std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style);
 
 //! How the stores of one comb were got. `holds`: its kilograms as shown; `name`: "Comb 4 of box 2".
-Grounds groundsOfComb(const QString& name, const QString& holds, const stores::Comb& comb, double openFactor, const WordStyle& style);
+Grounds groundsOfComb(const QString& name, const QString& holds, const stores::Comb& comb, double openFactor,
+                      const stores::CombSpreads& spreads, const WordStyle& style);
 
 //! The same for a winter that is followed.
 std::optional<Grounds> groundsOf(AskedNumber number, const tracking::FollowQuestion& question, const tracking::Following& following,

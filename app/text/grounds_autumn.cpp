@@ -99,6 +99,8 @@ void AutumnWriter::demandRules() {
     line(say::Grounds::tr("A gram of honey holds %1 kilojoules.").arg(text::number(c.honeyEnergy / 1000, 1, style_)), {"usda-food-energy"});
     line(say::Grounds::tr("Brood is kept at %1, and each worker reared takes %2 of honey.").arg(at(c.broodTemperature), smallMass(c.honeyPerWorker, style_)),
          {"hrassnigg-crailsheim-2005", "stabentheiner-2010"});
+    line(say::Grounds::tr("Bees that emerge beside little brood live through the winter, those that emerge beside much of it die within weeks: colonies shrink "
+                          "from August to November."), {"schmolke-2020", "mattila-otis-2007"});
     line(say::Grounds::tr("Weather, heat, brood and deaths of bees differ from winter to winter as they do in nature."), {"norrstrom-2021"});
 }
 

@@ -29,7 +29,8 @@ QString howSeen(const stores::Comb& comb) {
 
 } // namespace
 
-Grounds groundsOfComb(const QString& name, const QString& holds, const stores::Comb& comb, double openFactor, const WordStyle& style) {
+Grounds groundsOfComb(const QString& name, const QString& holds, const stores::Comb& comb, double openFactor,
+                      const stores::CombSpreads& spreads, const WordStyle& style) {
     Grounds grounds{say::Grounds::tr("%1: %2").arg(name, holds), {}};
     const auto line = [&](const QString& said, std::vector<std::string> sources = {}) { grounds.lines.push_back({said, std::move(sources)}); };
     const Mass full = stores::capacityOf(comb);
@@ -44,9 +45,8 @@ Grounds groundsOfComb(const QString& name, const QString& holds, const stores::C
     if (comb.open > 0)
         line(say::Grounds::tr("Open nectar is on %1 of 100 parts. It is thinner and less deep than sealed honey and counts as %2 of it: %3.")
                  .arg(hundred(comb.open, style), number(openFactor, 2, style), mass(full * comb.open * openFactor, style)), {"judgement"});
-    if (const auto stores = stores::storesOfCombs({comb}, openFactor))
-        line(say::Grounds::tr("%1: one standard deviation is %2 of 100 parts, from the judged area and from how deep cells are filled.")
-                 .arg(howSeen(comb), number(100 * stores->front().relativeSd, 1, style)), {"imdorf-liebefeld", "judgement"});
+    line(say::Grounds::tr("%1: one standard deviation is %2 of 100 parts, from the judged area and from how deep cells are filled.")
+             .arg(howSeen(comb), number(100 * stores::relativeSdOf(comb, spreads), 1, style)), {"imdorf-liebefeld", "judgement"});
     return grounds;
 }
 

@@ -14,9 +14,9 @@ namespace {
 constexpr double tenPercentile = 1.2816;
 constexpr double roundingKg = 0.1; // of one comb, as in core/stores
 
-QString honeyOf(const stores::CombStores& stores) {
+QString honeyOf(const stores::CombStores& stores, double relativeSd) {
     const double typical = stores.total().value();
-    const double reach = tenPercentile * std::hypot(typical * stores.relativeSd, roundingKg);
+    const double reach = tenPercentile * std::hypot(typical * relativeSd, roundingKg);
     return text::mass(Spread<Mass>{kilograms(std::max(0.0, typical - reach)), kilograms(typical), kilograms(typical + reach)}, words::style());
 }
 
@@ -43,7 +43,7 @@ QString spokenOf(const DrawnComb& drawn) {
 
 void complete(DrawnComb& drawn, const std::optional<stores::CombStores>& honey) {
     drawn.look = {drawn.format.outline, fillingOf(drawn.record), seenOf(drawn.record), drawn.record.measured, false, {}};
-    drawn.kilograms = honey ? honeyOf(*honey) : QStringLiteral("\u2013");
+    drawn.kilograms = honey ? honeyOf(*honey, stores::relativeSdOf(storesComb(drawn), drawn.spreads)) : QStringLiteral("\u2013");
     drawn.name = nameOf(drawn);
     drawn.spoken = spokenOf(drawn);
 }
@@ -61,7 +61,8 @@ void hangIn(DrawnComb& drawn, const hive::CombFormat& format) {
     drawn.format.pitch = drawn.record.width.value_or(drawn.usualSpacing);
 }
 
-std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor) {
+std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor,
+                            const stores::CombSpreads& spreads) {
     std::vector<DrawnComb> drawn;
     std::size_t next = 0;
     for (std::size_t box = 0; box < boxes.size(); ++box)
@@ -74,6 +75,7 @@ std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const st
             each.inSuper = each.record.inSuper;
             each.longHive = boxes[box].combsPerBox >= hive::longHiveCombs;
             each.openFactor = openFactor;
+            each.spreads = spreads;
             drawn.push_back(std::move(each));
         }
     return drawn;
@@ -98,8 +100,9 @@ stores::Comb storesComb(const DrawnComb& drawn) {
     return comb;
 }
 
-std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor) {
-    auto drawn = hung(combs, boxes, openFactor);
+std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor,
+                                  const stores::CombSpreads& spreads) {
+    auto drawn = hung(combs, boxes, openFactor, spreads);
     completeAll(drawn, openFactor);
     return drawn;
 }
@@ -108,7 +111,7 @@ std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const Answered
     const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
     if (!combs || record.hive.boxes.empty()) return {};
     const double openFactor = stores::openFactor(answered && answered->question.freshlyFilled);
-    auto drawn = hung(*combs, answer::boxesOf(record.hive, reference), openFactor);
+    auto drawn = hung(*combs, answer::boxesOf(record.hive, reference), openFactor, stores::combSpreads(reference.constants));
     for (auto& each : drawn) {
         each.inSuper = each.inSuper || record.hive.boxes[static_cast<std::size_t>(each.box)].super;
         // A comb of another format than its box's: another outline, and another spacing.

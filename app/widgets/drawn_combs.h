@@ -22,6 +22,7 @@ struct DrawnComb {
     bool inSuper = false;
     bool longHive = false;
     double openFactor = 0.65; //!< what open stores count for on that day
+    stores::CombSpreads spreads{}; //!< how far its honey may be off
     CombLook look;
     QString kilograms; //!< "2.6 kg (2.1-3.1)", written below it
     QString name;      //!< "Comb 4 of box 2"
@@ -32,7 +33,8 @@ struct DrawnComb {
 //! answer, where there is one, says what open stores count for. Tested: tests/app/comb_entry_test.cpp.
 std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference);
 //! The same from a hive's boxes, from the floor up.
-std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor);
+std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor,
+                                  const stores::CombSpreads& spreads);
 
 //! The comb as stores are reckoned from it.
 stores::Comb storesComb(const DrawnComb& drawn);

@@ -13,6 +13,7 @@
 namespace winterlarder::advice {
 
 namespace {
+
 double mean(std::span<const float> values) {
     return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
 }
@@ -64,7 +65,8 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
     std::vector<stores::Evidence> seen;
     const Date looked = question.winter.date(question.lookedOn);
     const double factor = stores::openFactor(question.freshlyFilled);
-    if (const auto visit = stores::evidenceOfVisit(question.combs, factor, looked)) seen.push_back(*visit);
+    const auto spreads = stores::combSpreads(constants);
+    if (const auto visit = stores::evidenceOfVisit(question.combs, factor, spreads, looked)) seen.push_back(*visit);
     if (question.quick && question.quickFullComb)
         seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, looked));
     for (const auto& weighing : question.weighings)

@@ -10,7 +10,7 @@ namespace {
 SeasonDay earliestObservation(const ColonyQuestion& question) {
     SeasonDay first = std::min(question.asOf, question.lookedOn);
     for (const auto& weighing : question.weighings) first = std::min(first, weighing.day);
-    return std::max(first, firstSeasonDay);
+    return std::max(first, firstSeasonDay); // what was seen before the season's first day counts on it
 }
 
 bool storesKnown(const ColonyQuestion& question) {
@@ -28,6 +28,7 @@ winter::WinterQuestion winterQuestion(const ColonyQuestion& question) {
     asked.bees = *question.bees;
     asked.beesLogSd = question.beesLogSd;
     asked.brood = question.brood;
+    asked.seenOn = std::max(question.lookedOn, firstSeasonDay);
     asked.colonyStream = question.stream;
     asked.learned = question.learned;
     return asked;

@@ -37,7 +37,8 @@ namespace winterlarder::advice {
 std::vector<Remark> reasonsOf(const Reckoning& reckoning, const Advice& advice);
 
 //! Cautions that apply, in the order of the work: opening, feeding, harvest, colony, winter. Details: crystallising g (double: g per
-//! kg sugar); moisture water (double) where measured; lifting none; cluster-gap within (Mass), needed (Mass); pollen-short pollen (Mass); heft none; early-look none.
+//! kg sugar); moisture water (double) where measured; lifting none; cluster-gap within (Mass), needed (Mass);
+//! pollen-short pollen (Mass); laying-stopped day (Date); heft none; early-look none.
 std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice);
 
 //! The refusals as reasons, for an answer that cannot be given.

@@ -7,6 +7,7 @@
 #include "stores/cluster.h"
 #include "stores/harvest.h"
 #include "stores/weighing.h"
+#include "winter/seen_brood.h"
 
 #include <algorithm>
 
@@ -99,12 +100,20 @@ private:
         if (!a.gifts.empty()) say("move-combs");
         const bool doubt = q.queenSeen == false && q.eggsSeen != true;
         if (doubt) say("queen-in-doubt");
+        brood();
         if (q.beeBread && q.beeBread->value() < lowBeeBreadKg && beforeLayingStops())
             say("pollen-short", {{"pollen", *q.beeBread}});
         if (q.flowStrength > 0) {
             say("flow-not-sure");
             say("setting-stores");
         }
+    }
+
+    void brood() {
+        const auto& stops = q.season.broodStop;
+        if (stops && winter::seenToHaveStopped(winterQuestion(q), r.constants))
+            say("laying-stopped", {{"day", q.winter.date(stops->day)}});
+        if (!q.brood && q.season.broodRestart && q.lookedOn >= q.season.broodRestart->day) say("brood-not-said");
     }
 
     bool beforeLayingStops() const {

@@ -26,22 +26,34 @@ struct ModelConstants {
     // laying
     double autumnLaying;      //!< e_a [eggs/bee/day]
     double autumnDecline;     //!< d_a [d]
+    double broodAge;          //!< d_o [d]
+    double stoppedBelow;      //!< f_s, share of the expected brood
     double winterLaying;      //!< e_w [eggs/day]
     double winterLayingBees;  //!< N_w [bees]
     double springLayingPerBee; //!< e_s [eggs/bee/day]
     double queenLimit;        //!< e_max [eggs/day]
     double springRamp;        //!< d_s [d]
+    double winterLayingStart; //!< w_f, share of e_w on the day of the restart
     double burstStrength;     //!< k_e
     double burstShare;        //!< p_e, share of winters
-    double eggFloor;          //!< 0.2: share of e_w laid at the start of the winter ramp and through a winter without a gap
-    // death
-    double winterDeath;       //!< mu_w [1/d]
-    double autumnDeath;       //!< mu_a [1/d]
-    double broodDeath;        //!< mu_s [1/d]
+    double eggFloor;          //!< f_0, share of e_w laid through a winter without a gap
+    // death: long-lived bees, then short-lived ones
+    double winterDeath;       //!< mu_w [1/d], without brood
+    double broodDeath;        //!< mu_s [1/d], with a full nest
     double fullBroodNest;     //!< r_m [cells/bee]
+    double summerDeath;       //!< mu_S [1/d], before the restart of laying, with a full nest
+    double summerDeathByBrood; //!< s_b, part of mu_S that follows the brood
+    double summerFullNest;    //!< r_S [cells/bee]
+    double springDeath;       //!< mu_P [1/d], from the restart on
+    // which bees are long-lived
+    double shortLivedNest;    //!< r_b [cells/bee], from which on none that emerges is
+    double longLivedGain;     //!< r_l [bees/cell]
+    double longLivedFrom;     //!< s0 [d before laying stops], share 0 in a colony first seen
+    double longLivedAll;      //!< s1 [d before laying stops], share 1
     // income
     double income;            //!< A [g/d per 10,000 bees]
     double bloomHalfWidth;    //!< d_f [d]
+    double autumnTrickle;     //!< phi_a, until the last autumn income
     double backgroundIncome;  //!< phi, class C only
     // weather and season
     double diurnalHalfRange;  //!< dT [K]
@@ -64,7 +76,7 @@ struct ModelConstants {
     double broodStopDayLength;     //!< 10.4 h
     double broodStopSd;            //!< 12 d
     double broodRestartDay;        //!< w = 10
-    double broodRestartSd;         //!< 20 d
+    double broodRestartSd;         //!< 18 d
     double buildupTemperature;     //!< 6.0 degC
     double buildupDayLength;       //!< 11.0 h
     double buildupSd;              //!< 9 d
@@ -76,10 +88,12 @@ struct ModelConstants {
     double beesSd;            //!< 0.15, covered combs
     double combAreaSd;        //!< 0.10, area of a zone judged by eye, both faces
     double photographAreaSd;  //!< 0.03, area of a zone traced on a photograph
+    double unseenFaceSd;      //!< 0.132, added where one face was seen
     double combFillSd;        //!< 0.11, honey in a given area of sealed comb
     double heatSd;            //!< 0.15
-    double broodSd;           //!< 0.30
-    double deathSd;           //!< 0.30
+    double broodSd;           //!< 0.25
+    double broodCountSd;      //!< s_o, 0.35, of a count of brood
+    double deathSd;           //!< 0.25
     // observations after the decision (core/tracking)
     double scaleReadingSd;    //!< 0.3 kg, new at each reading
     double liftTwoSidesSd;    //!< 0.7 kg more, new at each lift

@@ -49,12 +49,12 @@ Room roomFor(const std::vector<Comb>& combs, const hive::CombFormat& firstBox) {
 
 } // namespace
 
-double defaultLogSd(BeesSeen how) {
+double defaultLogSd(BeesSeen how, const ModelConstants& constants) {
     switch (how) {
     case BeesSeen::Counted:
         return 0.05;
     case BeesSeen::CoveredCombs:
-        return 0.15;
+        return constants.beesSd;
     case BeesSeen::Seams:
         break;
     }

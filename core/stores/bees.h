@@ -11,9 +11,9 @@ namespace winterlarder::stores {
 //! How the bees were counted.
 enum class BeesSeen { Counted, CoveredCombs, Seams };
 
-//! Spread of such a count, SD of the logarithm: 0.05 counted or weighed, 0.15 covered combs (90 % within +-25 %), 0.21
-//! seams or a window (judgement). Tested: tests/stores/bees_test.cpp.
-double defaultLogSd(BeesSeen how);
+//! Spread of such a count, SD of the logarithm: 0.05 counted or weighed, beesSd from covered combs (0.15, 90 % within
+//! +-25 %), 0.21 seams or a window (judgement). Tested: tests/stores/bees_test.cpp.
+double defaultLogSd(BeesSeen how, const ModelConstants& constants);
 
 //! Adult bees on so many fully covered combs (both faces). Faces hold what the comb's format says (130 bees per dm2 for
 //! an outline of the keeper's own) x its built share. Where combs are listed: the mean, weighted by built shares (a bare bar carries no cluster), of those outside supers for as

@@ -9,20 +9,11 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double bothFacesSd = 0.15;
-constexpr double oneFaceSd = 0.20;
 constexpr double unseenSd = 0.35;
-constexpr double bothFacesMeasuredSd = 0.115;
-constexpr double oneFaceMeasuredSd = 0.175;
+constexpr double spreadStep = 0.005;
 constexpr double quickCountSd = 0.20;
 constexpr Mass roundingPerComb = kilograms(0.1);
 constexpr double finestCount = 0.25;
-
-double relativeSdOf(const Comb& comb) {
-    if (!comb.lookedAt() || comb.throughWindow) return unseenSd;
-    if (comb.facesSeen == 1) return comb.measured ? oneFaceMeasuredSd : oneFaceSd;
-    return comb.measured ? bothFacesMeasuredSd : bothFacesSd;
-}
 
 struct MeanShares {
     double capped = 0, open = 0, brood = 0, pollen = 0;
@@ -56,12 +47,14 @@ void fill(Comb& comb, const MeanShares& mean) {
 }
 
 //! Mean SD over the kilograms; over the combs where there are none.
-double visitRelativeSd(const std::vector<CombStores>& combs) {
+double visitRelativeSd(const std::vector<Comb>& combs, const std::vector<CombStores>& stores,
+                       const CombSpreads& spreads) {
     double kilogramsSd = 0, total = 0, plain = 0;
-    for (const CombStores& comb : combs) {
-        kilogramsSd += comb.total().value() * comb.relativeSd;
-        total += comb.total().value();
-        plain += comb.relativeSd;
+    for (std::size_t i = 0; i < combs.size(); ++i) {
+        const double kg = stores[i].total().value(), relativeSd = relativeSdOf(combs[i], spreads);
+        kilogramsSd += kg * relativeSd;
+        total += kg;
+        plain += relativeSd;
     }
     return total > 0 ? kilogramsSd / total : plain / static_cast<double>(combs.size());
 }
@@ -95,21 +88,33 @@ std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& co
     stores.reserve(filled->size());
     for (const Comb& comb : *filled) {
         const Mass capacity = capacityOf(comb);
-        stores.push_back({capacity * comb.capped, capacity * comb.open * openFactor, relativeSdOf(comb)});
+        stores.push_back({capacity * comb.capped, capacity * comb.open * openFactor});
     }
     return stores;
 }
 
+CombSpreads combSpreads(const ModelConstants& constants) {
+    return {constants.combAreaSd, constants.photographAreaSd, constants.combFillSd, constants.unseenFaceSd};
+}
+
+double relativeSdOf(const Comb& comb, const CombSpreads& spreads) {
+    if (!comb.lookedAt() || comb.throughWindow) return unseenSd;
+    const double otherFace = comb.facesSeen == 1 ? spreads.unseenFace : 0;
+    const double sd = std::hypot(comb.measured ? spreads.tracedArea : spreads.judgedArea, spreads.fill, otherFace);
+    return spreadStep * std::round(sd / spreadStep);
+}
+
 Mass Evidence::sd(Mass at) const { return kilograms(std::hypot(relativeSd * at.value(), absoluteSd.value())); }
 
-std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double openFactor, Date date) {
+std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double openFactor, const CombSpreads& spreads,
+                                        Date date) {
     const auto stores = storesOfCombs(combs, openFactor);
     if (!stores) return std::nullopt;
     Mass total{0};
     for (const CombStores& comb : *stores)
         total += comb.total();
     const Mass rounding = roundingPerComb * std::sqrt(static_cast<double>(stores->size()));
-    return Evidence{"combs", date, total, visitRelativeSd(*stores), rounding};
+    return Evidence{"combs", date, total, visitRelativeSd(combs, *stores, spreads), rounding};
 }
 
 Mass quickFullComb(const hive::CombFormat& firstBox) { return hive::fullComb(firstBox, hive::phiQuickForm); }

@@ -4,6 +4,7 @@
 #include "calendar/date.h"
 #include "hive/hive.h"
 #include "quantity/quantity.h"
+#include "reference/model_constants.h"
 
 #include <optional>
 #include <string>
@@ -52,13 +53,23 @@ double openFactor(bool freshlyFilled);
 struct CombStores {
     Mass capped;
     Mass open; //!< as ripe-honey equivalent
-    double relativeSd = 0.15;
     Mass total() const { return capped + open; }
 };
-//! Stores of each comb, in order: honey per dm2 x area x (capped, open factor x open). One standard deviation of the
-//! mass: 15 % with both faces seen (area 10 %, fill 11 %), 20 % with one, 35 % unseen or through a window; traced on a photograph 11.5 % and
-//! 17.5 % (area 3 %, the fill and the face not seen err as before; derived). Unseen combs: see withUnseenFilled. Nothing where no comb was looked at. Tested: tests/stores/evidence_test.cpp, comb_checks_test.cpp.
+//! Stores of each comb, in order: honey per dm2 x area x (capped, open factor x open). Unseen combs: see
+//! withUnseenFilled. Nothing where no comb was looked at. Tested: tests/stores/evidence_test.cpp, comb_checks_test.cpp.
 std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& combs, double openFactor);
+
+//! How far a comb's honey may be off, relative standard deviations: combAreaSd, photographAreaSd, combFillSd and
+//! unseenFaceSd of the constants.
+struct CombSpreads {
+    double judgedArea, tracedArea, fill, unseenFace;
+};
+CombSpreads combSpreads(const ModelConstants& constants);
+
+//! One standard deviation of a comb's honey, relative: area and fill in quadrature, with one face seen the other one
+//! too, to half a percentage point, which is as sure as they are: 15 % judged by eye on both faces, 20 % on one, traced on
+//! a photograph 11.5 % and 17.5 %; 35 % unseen or through a window (judgement). Tested: tests/stores/evidence_test.cpp.
+double relativeSdOf(const Comb& comb, const CombSpreads& spreads);
 
 //! What one piece of evidence says about the stores on its day: typical with one standard deviation. `relative` part
 //! scales with the combined value.
@@ -74,7 +85,8 @@ struct Evidence {
 //! All combs of one look together. SD = sum of each comb's (the observer errs the same way on all of them), and in
 //! quadrature 0.1 kg of rounding a comb, independent. Nothing where no comb was looked at. Tested:
 //! tests/stores/evidence_test.cpp.
-std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double openFactor, Date date);
+std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double openFactor, const CombSpreads& spreads,
+                                        Date date);
 
 //! Honey of a comb called full in a quick count [kg]: with rims, phi 0.78. Mixed boxes: the first box from the floor
 //! stands for all.

@@ -5,6 +5,7 @@
 #include "winter/draws.h"
 #include "winter/ensemble_writer.h"
 #include "winter/kernel.h"
+#include "winter/seen_brood.h"
 #include "winter/weather.h"
 #include "winter/winter_dates.h"
 
@@ -66,7 +67,9 @@ void requireAnswerable(const WinterQuestion& q) {
     require(q.start >= firstSeasonDay && q.start <= lastSimulatedDay, "start day {} is outside -153..180", q.start.w);
     require(q.season.derivable(), "the season has no build-up or no forage date");
     require(q.bees.count >= 0 && std::isfinite(q.bees.count), "{} bees", q.bees.count);
-    require(!q.brood || q.brood->count >= 0, "a negative number of brood cells");
+    require(!q.brood || (q.brood->count >= 0 && std::isfinite(q.brood->count)), "{} brood cells", q.brood->count);
+    require(!q.seenOn || (*q.seenOn >= q.start && *q.seenOn <= lastSimulatedDay),
+            "seen on day {}, simulated from day {}", q.seenOn->w, q.start.w);
     for (std::size_t i = 0; i < q.weatherSoFar.size(); ++i) {
         const MeasuredDay& day = q.weatherSoFar[i];
         require(std::isfinite(day.meanC), "a measured temperature that is no number");
@@ -84,9 +87,8 @@ KernelSetting settingFor(const WinterQuestion& q, const ModelConstants& constant
         s.normalC.push_back(q.curve.normal({day}).value());
         s.dailySdK.push_back(q.curve.dailySd({day}).value());
     }
-    s.bees = q.bees.count;
-    s.broodSaid = q.brood.has_value();
-    s.brood = q.brood ? q.brood->count : 0;
+    s.bees = beesAtStart(q, constants);
+    if (q.brood) s.seen = seenBrood(q, constants);
     s.broodless = q.season.broodless();
     s.dearth = q.season.winterClass == climate::WinterClass::Dearth;
     s.shell = q.shellFactor;
@@ -104,9 +106,19 @@ void takeDates(const WinterDraw& draw, std::size_t lane, BlockLuck& luck) {
     luck.bees[lane] = draw.beesFactor;
 }
 
+// Luck of laying once brood was seen, from its logarithm before.
+double luckOnceSeen(const KernelSetting& setting, double logBefore) {
+    return setting.seen ? std::exp(setting.seen->logShift + setting.seen->zScale * logBefore) : std::exp(logBefore);
+}
+
+// A colony seen to have stopped laying stops that day at the latest in every winter, whatever was drawn.
+void takeSeenStop(const KernelSetting& setting, WinterDraw& draw) {
+    if (setting.seen && setting.seen->stopped && setting.broodless) draw.broodStop = setting.seen->day;
+}
+
 // Luck of the colony in one winter: what it draws, on top of what lasts where that was learned.
-void takeColonyLuck(const WinterQuestion& q, const ModelConstants& k, const WinterLuck& z, std::size_t lane, BlockLuck& luck,
-                    WinterDraw& draw) {
+void takeColonyLuck(const WinterQuestion& q, const ModelConstants& k, const KernelSetting& setting, const WinterLuck& z,
+                    std::size_t lane, BlockLuck& luck, WinterDraw& draw) {
     const bool learned = q.learned.has_value();
     const auto yearly = [&](double all, double lasting) { return learned ? yearlySd(all, lasting) : all; };
     if (learned) {
@@ -115,13 +127,15 @@ void takeColonyLuck(const WinterQuestion& q, const ModelConstants& k, const Wint
     }
     luck.use[lane] = draw.lastingUse;
     luck.heat[lane] = std::exp(yearly(k.heatSd, k.lastingUseSd) * z[WinterLuck::Heat]);
-    luck.brood[lane] = std::exp(yearly(k.broodSd, k.lastingUseSd) * z[WinterLuck::Brood]);
+    const double logBrood = yearlyBroodSd(q, k) * z[WinterLuck::Brood];
+    luck.brood[lane] = std::exp(logBrood);
+    luck.broodSeen[lane] = luckOnceSeen(setting, logBrood);
     luck.death[lane] = draw.lastingDeath * std::exp(yearly(k.deathSd, k.lastingDeathSd) * z[WinterLuck::Death]);
 }
 
 // One winter made of its luck: dates, factors, offset.
-WinterDraw makeWinter(const WinterQuestion& q, const ModelConstants& k, const SeasonOffset& offset, const WinterLuck& z,
-                      std::uint64_t seed, std::uint32_t winter, std::size_t lane, BlockLuck& luck) {
+WinterDraw makeWinter(const WinterQuestion& q, const ModelConstants& k, const KernelSetting& setting, const SeasonOffset& offset,
+                      const WinterLuck& z, std::uint64_t seed, std::uint32_t winter, std::size_t lane, BlockLuck& luck) {
     WinterDraw draw;
     draw.beesFactor = std::exp(q.beesLogSd * z[WinterLuck::Bees]);
     draw.seasonOffsetK = offset.meanK + offset.sdK * z[WinterLuck::SeasonOffset];
@@ -130,7 +144,8 @@ WinterDraw makeWinter(const WinterQuestion& q, const ModelConstants& k, const Se
                normal(seed, Luck::Weather, 0, winter, lastIncomeIndex), z[WinterLuck::BroodStop], z[WinterLuck::BroodRestart]},
               draw);
     takeDates(draw, lane, luck);
-    takeColonyLuck(q, k, z, lane, luck, draw);
+    takeColonyLuck(q, k, setting, z, lane, luck, draw);
+    takeSeenStop(setting, draw);
     luck.burst[lane] = uniform(seed, Luck::Colony, q.colonyStream, winter, burstIndex) < k.burstShare ? 1 : 0;
     return draw;
 }
@@ -143,7 +158,7 @@ public:
     BlockRun(const WinterQuestion& q, const ModelConstants& k, Sampling sampling, std::span<const WinterLuck> given,
              DemandEnsemble& ensemble)
         : question_(q), constants_(k), sampling_(sampling), given_(given), offset_(seasonOffset(q)), setting_(settingFor(q, k)),
-          writer_(ensemble, q.season.forage->day) {}
+          writer_(ensemble, q.season.forage->day, k.autumnTrickle) {}
 
     void operator()(int block) {
         BlockLuck luck{};
@@ -151,7 +166,7 @@ public:
         const int lanes = std::min(laneCount, sampling_.winters - first);
         for (int i = 0; i < laneCount; ++i) {
             const auto winter = static_cast<std::uint32_t>(first + i);
-            const WinterDraw draw = makeWinter(question_, constants_, offset_, luckOf(winter), sampling_.seed, winter,
+            const WinterDraw draw = makeWinter(question_, constants_, setting_, offset_, luckOf(winter), sampling_.seed, winter,
                                                static_cast<std::size_t>(i), luck);
             if (i < lanes) writer_.draw(first + i) = draw;
         }
@@ -227,14 +242,16 @@ DemandEnsemble simulateCentral(const WinterQuestion& question, const ModelConsta
     requireAnswerable(question);
     const KernelSetting setting = settingFor(question, constants);
     DemandEnsemble ensemble(question.start, setting.end - setting.start + 1, 1, question.keepBrood);
-    EnsembleWriter writer(ensemble, question.season.forage->day);
+    EnsembleWriter writer(ensemble, question.season.forage->day, constants.autumnTrickle);
     WinterDraw& draw = writer.draw(0);
     draw.seasonOffsetK = question.offset.value();
     drawDates(question, constants, {draw.seasonOffsetK, 0, 0, 0, 0, 0}, draw);
 
     BlockLuck luck{};
     for (auto* ones : {&luck.bees, &luck.heat, &luck.brood, &luck.death, &luck.use}) ones->fill(1);
+    luck.broodSeen.fill(luckOnceSeen(setting, 0));
     for (std::size_t i = 0; i < laneCount; ++i) takeDates(draw, i, luck);
+    takeSeenStop(setting, draw);
     luck.weather.assign(setting.normalC.size(), Lanes{});
     BlockOutput output = writer.output(0, 1);
     runBlock(setting, luck, output);

@@ -20,12 +20,13 @@ struct DayMeans {
     double temperatureC = 0;
     double eggs = 0;
     double bees = 0;
+    double longLivedBees = 0; //!< of those
     double broodCells = 0;
     double adultPowerW = 0;
     double broodPowerW = 0;
     double useG = 0;        //!< food eaten, all causes
     double broodFoodG = 0;  //!< of that, to rear brood
-    double incomeG = 0;     //!< spring and background income; autumn flow is not in it
+    double incomeG = 0;     //!< spring and background income, autumn trickle; a flow the keeper counts on is not in it
 };
 
 //! What one winter drew, kept for grouping and for reading dates.
@@ -34,13 +35,15 @@ struct WinterDraw {
     double lastingUse = 1, lastingDeath = 1; //!< learned multipliers as drawn; 1 where nothing was learned
     double seasonOffsetK = 0;
     int broodStop = 0, broodRestart = 0, buildup = 0, forage = 0; //!< season days after drawing and rounding
-    double lastIncome = 0;                                        //!< season day, not rounded
+    int lastIncome = 0; //!< season day after drawing and rounding; neverIncome: none
+    static constexpr int neverIncome = -1000000;
     double usedToForageKg = 0;
     int longestLockedIn = 0; //!< days before forage with T + dT below the locked-in limit, longest run
 };
 
 //! Demand of every simulated winter: rows are days, columns are winters, cumulative kg from the start day. No stores
-//! are in it, and the autumn flow stands apart (at strength 1), so one ensemble answers every option and every flow.
+//! are in it, and the autumn flow beyond the trickle of every autumn stands apart (the whole of it at strength 1), so one
+//! ensemble answers every option and every flow.
 //! Immutable once made; cheap to move, not copied by accident.
 class DemandEnsemble {
 public:
@@ -54,7 +57,7 @@ public:
     int winters() const { return winters_; }
     bool covers(SeasonDay day) const { return day >= first_ && day <= lastDay(); }
 
-    //! Food eaten less spring and background income, to the end of the day [kg]; may fall below 0.
+    //! Food eaten less spring and background income and autumn trickle, to the end of the day [kg]; may fall below 0.
     std::span<const float> netLoss(SeasonDay day) const { return row(netLoss_, day); }
     //! Food eaten to the end of the day [kg].
     std::span<const float> used(SeasonDay day) const { return row(used_, day); }
@@ -69,6 +72,8 @@ public:
     const DayMeans& means(SeasonDay day) const;
     //! The forage day before anything is drawn: the run's end is 45 days past it.
     SeasonDay medianForage() const { return medianForage_; }
+    //! phi_a: the share of the autumn income that the net loss has taken off already.
+    double autumnTrickle() const { return autumnTrickle_; }
 
 private:
     friend class EnsembleWriter;
@@ -76,6 +81,7 @@ private:
     std::span<const float> row(const Matrix& matrix, SeasonDay day) const;
     SeasonDay first_;
     SeasonDay medianForage_{};
+    double autumnTrickle_ = 0;
     int days_;
     int winters_;
     Matrix netLoss_, used_, autumnIncome_, bees_, brood_;
@@ -88,7 +94,7 @@ using ProgressSink = std::function<void(double)>;
 
 //! Simulates the ensemble (model specification, sections 5 and 6). The same question, seed and number of winters give the same digits whatever
 //! `threads` is (0 = all cores). Nothing comes back when stopped. Throws ContractViolation on a question outside the model's limits: start outside
-//! -153..180, season not derivable, bees not above 0, measured days not ascending or not finite.
+//! -153..180, season not derivable, bees below 0, seen before the start, measured days not ascending or not finite.
 std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
                                        int threads = 1, std::stop_token stop = {}, const ProgressSink& progress = {});
 
@@ -98,7 +104,7 @@ std::optional<DemandEnsemble> simulateWith(const WinterQuestion& question, const
                                            std::span<const WinterLuck> luck, int threads = 1, std::stop_token stop = {});
 
 //! The single noiseless winter with median constants: no draws, no daily noise, T = normal + question.offset, spring and
-//! forage moved by -ph x offset. For tests and hand checks, 3-11 % below the ensemble's median; never for advice.
+//! forage moved by -ph x offset. For tests and hand checks, 2-13 % below the ensemble's median; never for advice.
 DemandEnsemble simulateCentral(const WinterQuestion& question, const ModelConstants& constants);
 
 //! Last day the model runs to: min(180, max(forage + 45, start)).

@@ -9,6 +9,7 @@ void add(DayMeans& total, const DayMeans& part) {
     total.temperatureC += part.temperatureC;
     total.eggs += part.eggs;
     total.bees += part.bees;
+    total.longLivedBees += part.longLivedBees;
     total.broodCells += part.broodCells;
     total.adultPowerW += part.adultPowerW;
     total.broodPowerW += part.broodPowerW;
@@ -18,16 +19,17 @@ void add(DayMeans& total, const DayMeans& part) {
 }
 
 void divide(DayMeans& total, double count) {
-    for (double* value : {&total.temperatureC, &total.eggs, &total.bees, &total.broodCells, &total.adultPowerW,
-                          &total.broodPowerW, &total.useG, &total.broodFoodG, &total.incomeG})
+    for (double* value : {&total.temperatureC, &total.eggs, &total.bees, &total.longLivedBees, &total.broodCells,
+                          &total.adultPowerW, &total.broodPowerW, &total.useG, &total.broodFoodG, &total.incomeG})
         *value /= count;
 }
 
 } // namespace
 
-EnsembleWriter::EnsembleWriter(DemandEnsemble& ensemble, SeasonDay medianForage)
+EnsembleWriter::EnsembleWriter(DemandEnsemble& ensemble, SeasonDay medianForage, double autumnTrickle)
     : ensemble_(ensemble), blockSums_(static_cast<std::size_t>((ensemble.winters() + laneCount - 1) / laneCount)) {
     ensemble_.medianForage_ = medianForage;
+    ensemble_.autumnTrickle_ = autumnTrickle;
 }
 
 BlockOutput EnsembleWriter::output(int firstWinter, int lanes) {

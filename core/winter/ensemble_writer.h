@@ -9,7 +9,7 @@ namespace winterlarder::winter {
 //! its own winters); complete() adds the blocks' sums in their order, so means do not depend on threads.
 class EnsembleWriter {
 public:
-    EnsembleWriter(DemandEnsemble& ensemble, SeasonDay medianForage);
+    EnsembleWriter(DemandEnsemble& ensemble, SeasonDay medianForage, double autumnTrickle);
 
     WinterDraw& draw(int winter) { return ensemble_.draws_[static_cast<std::size_t>(winter)]; }
     BlockOutput output(int firstWinter, int lanes);

@@ -16,9 +16,10 @@ WINTERLARDER_INLINE HeatLaw heatLaw(double bees, double broodCells, double meanC
                                     double race, const ModelConstants& k) {
     const double mass = k.beeMass * bees;
     const double size = lane::larger(
-        1.0, lane::power(lane::larger(mass, 1e-6) / k.sizeLawMass, -k.sizeExponent));
+        1.0, lane::power(lane::larger(mass, 1e-6) * (1 / k.sizeLawMass), -k.sizeExponent));
     const double core =
-        k.coreTemperature + (k.broodTemperature - k.coreTemperature) * lane::smaller(1.0, broodCells / k.broodForFullCore);
+        k.coreTemperature +
+        (k.broodTemperature - k.coreTemperature) * lane::smaller(1.0, broodCells * (1 / k.broodForFullCore));
     const double conductance = (0.5 + 0.5 * shell) * k.clusterConductance;
     double perKg = 0;
     double broodGap = 0;
@@ -30,7 +31,7 @@ WINTERLARDER_INLINE HeatLaw heatLaw(double bees, double broodCells, double meanC
         broodGap += lane::larger(0.0, k.broodTemperature - t);
     }
     const double cells = lane::power(lane::larger(broodCells, 1e-250), 2.0 / 3.0);
-    return {race * size * mass * perKg / 3, shell * k.broodConductance * cells * broodGap / 3};
+    return {race * size * mass * perKg * (1.0 / 3), shell * k.broodConductance * cells * broodGap * (1.0 / 3)};
 }
 
 } // namespace winterlarder::winter

@@ -2,8 +2,10 @@
 #pragma once
 
 #include "winter/demand.h"
+#include "winter/seen_brood.h"
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -28,14 +30,16 @@ struct KernelSetting {
     int start = 0, end = 0; //!< season days, inclusive
     std::vector<double> normalC, dailySdK; //!< [day - start]
     double persistence = 0;
-    double bees = 0, brood = 0;
-    bool broodSaid = false, broodless = false, dearth = false;
+    double bees = 0; //!< on the start day
+    std::optional<SeenBrood> seen; //!< nothing: the start brood follows from the date
+    bool broodless = false, dearth = false;
     double shell = 1, race = 1;
 };
 
 //! What differs between the winters of one block.
 struct BlockLuck {
     Lanes bees, heat, brood, death, burst, offsetK;
+    Lanes broodSeen; //!< luck of laying from the day on that brood was seen; before it, brood
     Lanes use; //!< multiplier on everything eaten: 1 unless something was learned
     Lanes broodStop, broodRestart, buildup, forage, lastIncome;
     std::vector<Lanes> weather; //!< [day - start], the standardised daily anomaly z

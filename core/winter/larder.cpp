@@ -23,10 +23,11 @@ double stepsUntil(const std::vector<StoresStep>& steps, SeasonDay day) {
 // Takes the autumn income up to a day off the losses of all winters: at its strength, to the last day of the flow, cut at the room there was.
 void takeOffFlow(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay day, std::vector<double>& loss) {
     const SeasonDay until = flow.lastDay ? std::min(day, *flow.lastDay) : day;
-    if (flow.strength <= 0 || until < ensemble.firstDay()) return;
+    const double strength = beyondTrickle(flow, ensemble);
+    if (strength <= 0 || until < ensemble.firstDay()) return;
     const auto income = ensemble.autumnIncome(until);
     const double room = flow.room ? flow.room->value() : std::numeric_limits<double>::infinity();
-    for (std::size_t i = 0; i < loss.size(); ++i) loss[i] -= std::min(flow.strength * static_cast<double>(income[i]), room);
+    for (std::size_t i = 0; i < loss.size(); ++i) loss[i] -= std::min(strength * static_cast<double>(income[i]), room);
 }
 
 // Net loss of every winter at the end of a day, autumn flow counted; 0 the day before the first.
@@ -56,6 +57,10 @@ double usedBefore(const DemandEnsemble& ensemble, SeasonDay day, std::size_t win
 }
 
 } // namespace
+
+double beyondTrickle(const AutumnFlow& flow, const DemandEnsemble& ensemble) {
+    return std::max(0.0, flow.strength - ensemble.autumnTrickle());
+}
 
 WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const AutumnFlow& flow,
                         const std::vector<StoresStep>& steps, std::optional<SeasonDay> touchFrom) {

@@ -8,12 +8,16 @@
 
 namespace winterlarder::winter {
 
-//! Autumn income as the keeper describes it: strength 0 none, 0.1 trickle, 0.3 fair, 1 strong.
+//! Autumn income as the keeper describes it: strength 0 none, 0.1 trickle, 0.3 fair, 1 strong. What weeds and ivy bring
+//! every autumn (DemandEnsemble::autumnTrickle) comes in whatever the flow; only what is beyond it counts here.
 struct AutumnFlow {
     double strength = 0;
     std::optional<SeasonDay> lastDay; //!< a strong flow stops 14 days after the asking day
-    std::optional<Mass> room;         //!< cumulative income of a winter is cut here; nothing = no cut
+    std::optional<Mass> room;         //!< cumulative income beyond the trickle is cut here in each winter; nothing = no cut
 };
+
+//! What a flow brings beyond the trickle, as a share of the autumn income: max(0, strength - trickle).
+double beyondTrickle(const AutumnFlow& flow, const DemandEnsemble& ensemble);
 
 //! A change of the stores on a day: a feed (> 0) or a harvest (< 0), in kg of ripe stores, counted from that day on.
 struct StoresStep {

@@ -20,7 +20,8 @@ struct MeasuredDay {
 };
 
 //! What was learned from past winters of these bees: lasting multipliers on the food eaten and on the death of bees, log-normal
-//! round their medians. The yearly spreads of heat, brood and death give up the variance that lasts (yearlySd()).
+//! round their medians, of short-lived and long-lived bees alike. The yearly spreads of heat, brood and death give up the
+//! variance that lasts (yearlySd()).
 struct LearnedMultipliers {
     double use = 1, useLogSd = 0;
     double death = 1, deathLogSd = 0;
@@ -35,9 +36,12 @@ struct WinterQuestion {
     climate::ClimateCurve curve;
     double shellFactor = 1;          //!< h: 1 = single-walled timber
     double raceFactor = 1;           //!< 0.9 native dark .. 1.1 Italian
-    BeeCount bees;                   //!< adult workers on the start day, > 0
+    BeeCount bees;                   //!< adult workers on the day they were seen, > 0
     double beesLogSd = 0.15;         //!< SD of the logarithm of that count
-    std::optional<BeeCount> brood;   //!< cells of all ages on the start day; nothing = not known (never zero)
+    std::optional<BeeCount> brood;   //!< cells of all ages seen that day; nothing = not known (never zero)
+    //! Day on which bees and brood were seen; nothing: the start day. Where it comes later, the run begins with as many
+    //! bees as one noiseless run needs to have the seen ones that day, and takes the brood in then.
+    std::optional<SeasonDay> seenOn;
     std::uint64_t colonyStream = 0;  //!< the colony's own random stream (see colonyStream())
     TemperatureDifference offset{0}; //!< fixed season offset added in central runs (tests and hand checks)
     //! The weather so far, ascending, one entry a day, gaps allowed. Those days are as measured in every winter, the days between

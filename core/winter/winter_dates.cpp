@@ -51,7 +51,7 @@ void drawDates(const WinterQuestion& question, const ModelConstants& constants, 
     draw.broodRestart = rounded(laying.restart);
     draw.buildup = rounded(spring);
     draw.forage = rounded(forage);
-    draw.lastIncome = season.lastIncome ? drawn(*season.lastIncome, luck.lastIncome) : -1e9;
+    draw.lastIncome = season.lastIncome ? rounded(drawn(*season.lastIncome, luck.lastIncome)) : WinterDraw::neverIncome;
 }
 
 } // namespace winterlarder::winter

@@ -169,6 +169,35 @@ TEST(Weigh, AnEarlyLookIsRougher) {
     EXPECT_FALSE(says(late.cautions, "early-look"));
 }
 
+TEST(Weigh, NoBroodLongBeforeTheStopIsTakenForOneAndSaid) {
+    const auto none = adviceFor(colony({.asOf = "2026-09-05"}));
+    const auto some = adviceFor(colony({.asOf = "2026-09-05", .brood = 0.15}));
+    EXPECT_TRUE(says(none.cautions, "laying-stopped"));
+    EXPECT_FALSE(says(some.cautions, "laying-stopped"));
+    EXPECT_LT(*none.need, *some.need - kilograms(3));
+    EXPECT_FALSE(says(adviceFor(colony({.asOf = "2026-10-20"})).cautions, "laying-stopped")) << "it usually has by then";
+}
+
+TEST(Weigh, OnceLayingHasRestartedBroodIsAskedFor) {
+    auto q = colony({.asOf = "2027-02-10"});
+    EXPECT_FALSE(says(adviceFor(q).cautions, "brood-not-said"));
+    q.brood.reset();
+    EXPECT_TRUE(says(adviceFor(q).cautions, "brood-not-said"));
+    q = colony({.asOf = "2026-12-10"});
+    q.brood.reset();
+    EXPECT_FALSE(says(adviceFor(q).cautions, "brood-not-said"));
+}
+
+// A weighing of July lies before the season's first day: it counts on that day, and the look's bees are those of its own day.
+TEST(Weigh, AWeighingBeforeTheSeasonBeginsCountsOnItsFirstDay) {
+    auto q = colony({.asOf = "2026-09-05", .brood = 0.15});
+    const double usual = adviceFor(q).bees->typical.count;
+    q.weighings.push_back({WeighedHive::Kind::Scale, firstSeasonDay, *Date::parse("2026-07-20"), kilograms(52)});
+    const auto advice = adviceFor(q);
+    EXPECT_NEAR(advice.bees->typical.count, usual, 0.1 * usual);
+    EXPECT_EQ(advice.estimate->shares.size(), 2U);
+}
+
 TEST(Weigh, StoresSeenEarlierAreCarriedToTheAskingDay) {
     const auto fresh = adviceFor(colony({.asOf = "2026-10-05"}));
     auto q = colony({.asOf = "2026-10-25", .lookedOn = "2026-10-05"});

@@ -141,12 +141,12 @@ TEST(CombDrawing, AWishThatIsRefusedIsNotShown) {
 }
 
 TEST(CombDrawing, EachCombSaysItsKilogramsWithTheirSpread) {
-    const auto drawn = drawnCombs(four(), {hanging::frame()}, 0.65);
+    const auto drawn = drawnCombs(four(), {hanging::frame()}, 0.65, hanging::spreads());
     // 295 g/dm2 at 35 mm x 8.774 dm2 x (0.8 + 0.65 x 0.1); 15 % and 0.1 kg of rounding, 80 % of the time.
     EXPECT_EQ(drawn[0].kilograms.toStdString(), "2.2 kg (1.8\u20132.7)");
     auto narrow = four();
     narrow[0].measured = true;
-    EXPECT_EQ(drawnCombs(narrow, {hanging::frame()}, 0.65)[0].kilograms.toStdString(), "2.2 kg (1.9\u20132.6)");
+    EXPECT_EQ(drawnCombs(narrow, {hanging::frame()}, 0.65, hanging::spreads())[0].kilograms.toStdString(), "2.2 kg (1.9\u20132.6)");
     EXPECT_TRUE(drawn[3].spoken.contains(QStringLiteral("not looked at"))) << drawn[3].spoken.toStdString();
 }
 
@@ -176,7 +176,7 @@ TEST(CombStrip, SlabsAreAsThickAsTheirBars) {
     combs[1].width = millimetres(50);
     CombStrip strip;
     strip.resize(600, 40);
-    strip.show(drawnCombs(combs, {hanging::frame()}, 0.65), 0);
+    strip.show(drawnCombs(combs, {hanging::frame()}, 0.65, hanging::spreads()), 0);
     EXPECT_NEAR(strip.slab(1).width() / strip.slab(0).width(), 50.0 / 35, 1e-6);
     EXPECT_NEAR(strip.slab(2).left(), strip.slab(1).right(), 1e-6);
     QSignalSpy chosen(&strip, &CombStrip::combChosen);

@@ -62,7 +62,7 @@ TEST_P(Golden, CombsInFrames) {
     dress(drawing, 760, 250);
     auto boxes = std::vector(2, hanging::frame());
     boxes[0].combsPerBox = boxes[1].combsPerBox = 4;
-    drawing.show(drawnCombs(someLook(), boxes, 0.65));
+    drawing.show(drawnCombs(someLook(), boxes, 0.65, hanging::spreads()));
     drawing.choose(3);
     expect(drawing, QStringLiteral("combs-frames"));
 }
@@ -72,7 +72,7 @@ TEST_P(Golden, CombsWithSlopingSides) {
     dress(drawing, 760, 250);
     auto look = someLook();
     look[7] = withBuilt(look[7], 0.7);
-    drawing.show(drawnCombs(look, {hanging::topBar()}, 0.65));
+    drawing.show(drawnCombs(look, {hanging::topBar()}, 0.65, hanging::spreads()));
     expect(drawing, QStringLiteral("combs-sloping"));
 }
 
@@ -103,9 +103,9 @@ INSTANTIATE_TEST_SUITE_P(Pictures, Golden, testing::Values(Wear::Light, Wear::Da
 TEST(GoldenPictures, AMovedZoneWouldBeSeen) {
     CombDrawing drawing;
     drawing.resize(400, 200);
-    drawing.show(drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65));
+    drawing.show(drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()));
     const QImage one = drawing.grab().toImage();
-    drawing.show(drawnCombs({invented::comb(0.75, 0.1, 0, 0)}, {hanging::frame()}, 0.65));
+    drawing.show(drawnCombs({invented::comb(0.75, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()));
     const auto off = golden::difference(one, drawing.grab().toImage());
     EXPECT_TRUE(off.mean >= 2 || off.strong >= 0.02) << off.mean << ", " << off.strong;
 }

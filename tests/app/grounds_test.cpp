@@ -117,14 +117,14 @@ TEST(Grounds, ACombsStoresAreReckonedBeforeTheEyes) {
     comb.format = invented::format();
     comb.capped = 0.5;
     comb.open = 0.2;
-    const auto grounds = text::groundsOfComb(QStringLiteral("Comb 1"), QStringLiteral("1.5 kg"), comb, 0.65, words::style());
+    const auto grounds = text::groundsOfComb(QStringLiteral("Comb 1"), QStringLiteral("1.5 kg"), comb, 0.65, stores::CombSpreads{0.10, 0.03, 0.11, 0.132}, words::style());
     const QString all = allOf(grounds);
     const Mass full = stores::capacityOf(comb);
     for (const Mass part : {full, full * 0.5, full * (0.2 * 0.65)}) EXPECT_TRUE(all.contains(text::mass(part, words::style()))) << all.toStdString();
     EXPECT_TRUE(all.contains(QStringLiteral("15"))) << "both faces seen: 15 %";
     EXPECT_FALSE(all.contains(QLatin1Char('%')));
     comb.facesSeen = 0;
-    EXPECT_TRUE(allOf(text::groundsOfComb({}, {}, comb, 0.65, words::style())).contains(QStringLiteral("mean of the combs")));
+    EXPECT_TRUE(allOf(text::groundsOfComb({}, {}, comb, 0.65, stores::CombSpreads{0.10, 0.03, 0.11, 0.132}, words::style())).contains(QStringLiteral("mean of the combs")));
     for (const auto& line : grounds.lines)
         for (const auto& id : line.sources) EXPECT_NE(invented::shipped()->source(id), nullptr) << id;
 }

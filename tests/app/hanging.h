@@ -9,6 +9,9 @@
 //! Combs hung in a drawing of its own, and what an owner would do with its wishes.
 namespace winterlarder::desk::hanging {
 
+//! As shipped.
+inline stores::CombSpreads spreads() { return {0.10, 0.03, 0.11, 0.132}; }
+
 inline hive::CombFormat frame() { return invented::format(); }
 
 inline hive::CombFormat topBar() {

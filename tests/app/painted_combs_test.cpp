@@ -25,7 +25,7 @@ QImage painted(const Colours& colours, const Paint& paint) {
 
 // A place between whole pixels, and patterns that do not begin at the comb's corner.
 TEST(PaintedCombs, AreWhatThePainterPaintsTheFirstTimeAndAgain) {
-    const auto drawn = drawnCombs({invented::comb(0.5, 0.1, 0.2, 0.1)}, {hanging::frame()}, 0.65);
+    const auto drawn = drawnCombs({invented::comb(0.5, 0.1, 0.2, 0.1)}, {hanging::frame()}, 0.65, hanging::spreads());
     const QRectF into(10.3, 7.6, 110.5, 95.2);
     PaintedCombs combs;
     for (const auto* colours : {&lightColours(), &lightColours(), &darkColours(), &lightColours()}) {
@@ -38,7 +38,7 @@ TEST(PaintedCombs, AreWhatThePainterPaintsTheFirstTimeAndAgain) {
 }
 
 TEST(PaintedCombs, ArePaintedAnewWhenAnythingOfThemChanges) {
-    const auto look = drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65)[0].look;
+    const auto look = drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads())[0].look;
     PaintedCombs combs;
     const auto paint = [&](const CombLook& each, const QRectF& into) {
         return painted(lightColours(), [&](QPainter& painter) { combs.paint(painter, 0, each, into, lightColours(), 5); });

@@ -24,7 +24,7 @@ using namespace photographed;
 
 class Photograph : public testing::Test {
 protected:
-    Photograph() : drawn(drawnCombs({invented::comb(0.5, 0, 0, 0)}, {hanging::frame()}, 0.65).front()), window(drawn) {
+    Photograph() : drawn(drawnCombs({invented::comb(0.5, 0, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front()), window(drawn) {
         path = folder.filePath(QStringLiteral("comb.png"));
         EXPECT_TRUE(photograph(comb, view).save(path));
         window.show();

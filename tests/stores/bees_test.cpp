@@ -2,6 +2,7 @@
 #include "stores/bees.h"
 
 #include "stores/sample_combs.h"
+#include "support/shipped.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -64,9 +65,9 @@ TEST(Bees, BareBarsTakeNoneOfThem) {
 }
 
 TEST(Bees, SpreadDependsOnHowTheyWereCounted) {
-    EXPECT_EQ(defaultLogSd(BeesSeen::Counted), 0.05);
-    EXPECT_EQ(defaultLogSd(BeesSeen::CoveredCombs), 0.15);
-    EXPECT_EQ(defaultLogSd(BeesSeen::Seams), 0.21);
+    EXPECT_EQ(defaultLogSd(BeesSeen::Counted, shipped().constants), 0.05);
+    EXPECT_EQ(defaultLogSd(BeesSeen::CoveredCombs, shipped().constants), 0.15);
+    EXPECT_EQ(defaultLogSd(BeesSeen::Seams, shipped().constants), 0.21);
     const Spread<BeeCount> spread = spreadOf({10000}, 0.15);
     EXPECT_NEAR(spread.low.count, 10000 * std::exp(-1.2816 * 0.15), 1e-6);
     EXPECT_NEAR(spread.high.count, 10000 * std::exp(1.2816 * 0.15), 1e-6);

@@ -14,6 +14,8 @@ namespace {
 
 using namespace samples;
 
+CombSpreads spreads() { return combSpreads(shipped().constants); }
+
 constexpr double deepArea = 8.774; // dm2
 
 TEST(StoresOfCombs, CountsCappedWholeAndOpenByItsFactor) {
@@ -21,7 +23,6 @@ TEST(StoresOfCombs, CountsCappedWholeAndOpenByItsFactor) {
     ASSERT_TRUE(stores);
     EXPECT_NEAR(stores->front().capped.value(), 0.7 * sealedPerArea * deepArea, 1e-4);
     EXPECT_NEAR(stores->front().open.value(), 0.65 * 0.1 * sealedPerArea * deepArea, 1e-4);
-    EXPECT_EQ(stores->front().relativeSd, 0.15);
 }
 
 TEST(StoresOfCombs, CombsOfSupersAreFilledBetter) {
@@ -38,53 +39,52 @@ TEST(StoresOfCombs, HalfBuiltCombsHoldHalf) {
     EXPECT_NEAR((*stores)[1].capped.value(), (*stores)[0].capped.value() / 2, 1e-12);
 }
 
-TEST(StoresOfCombs, SpreadGrowsWithFacesNotSeen) {
+TEST(CombSpread, GrowsWithFacesNotSeen) {
     Comb oneFace = comb(deep(), 1, 0.5);
     oneFace.facesSeen = 1;
-    const auto stores = storesOfCombs({comb(deep(), 0, 0.5), oneFace, unseen(deep(), 2)}, 0.65);
-    EXPECT_EQ((*stores)[1].relativeSd, 0.20);
-    EXPECT_EQ((*stores)[2].relativeSd, 0.35);
+    EXPECT_NEAR(relativeSdOf(comb(deep(), 0, 0.5), spreads()), 0.15, 1e-12);
+    EXPECT_NEAR(relativeSdOf(oneFace, spreads()), 0.20, 1e-12);
+    EXPECT_NEAR(relativeSdOf(unseen(deep(), 2), spreads()), 0.35, 1e-12);
 }
 
 // Tracing betters the area of the faces seen and nothing else: not the honey, not the doubt of a face that was not seen (as much
 // variance for a traced comb as for a judged one; spreads are rounded to half a percentage point), not what was not seen at all.
-TEST(StoresOfCombs, AreasFromAPhotographAreSurer) {
+TEST(CombSpread, AreasFromAPhotographAreSurer) {
     std::vector<Comb> combs = {comb(deep(), 0, 0.5), comb(deep(), 1, 0.5), unseen(deep(), 2)};
     combs[1].facesSeen = 1;
-    const auto judged = *storesOfCombs(combs, 0.65);
-    for (Comb& each : combs) each.measured = true;
-    const auto traced = *storesOfCombs(combs, 0.65);
-    for (const std::size_t seen : {0u, 1u}) EXPECT_LT(traced[seen].relativeSd, judged[seen].relativeSd) << seen;
-    const auto ofTheOtherFace = [](const std::vector<CombStores>& stores) {
-        return stores[1].relativeSd * stores[1].relativeSd - stores[0].relativeSd * stores[0].relativeSd;
+    const auto sd = [](const Comb& seen, bool traced) {
+        Comb one = seen;
+        one.measured = traced;
+        return relativeSdOf(one, spreads());
     };
-    EXPECT_GT(ofTheOtherFace(traced), 0.01) << "a tenth of the stores at least";
-    EXPECT_NEAR(ofTheOtherFace(traced), ofTheOtherFace(judged), 2 * 0.2 * 0.005);
-    EXPECT_EQ(traced[2].relativeSd, judged[2].relativeSd) << "what was not seen was not measured";
-    for (std::size_t i = 0; i < combs.size(); ++i) EXPECT_EQ(traced[i].total(), judged[i].total()) << i;
+    for (const std::size_t seen : {0u, 1u}) EXPECT_LT(sd(combs[seen], true), sd(combs[seen], false)) << seen;
+    const auto ofTheOtherFace = [&](bool traced) { return sd(combs[1], traced) * sd(combs[1], traced) - sd(combs[0], traced) * sd(combs[0], traced); };
+    EXPECT_GT(ofTheOtherFace(true), 0.01) << "a tenth of the stores at least";
+    EXPECT_NEAR(ofTheOtherFace(true), ofTheOtherFace(false), 2 * 0.2 * 0.005);
+    EXPECT_EQ(sd(combs[2], true), sd(combs[2], false)) << "what was not seen was not measured";
 }
 
-TEST(StoresOfCombs, AWindowLeavesItsOwnSharesAndTheDoubtOfNotLooking) {
+TEST(CombSpread, OfAWindowIsThatOfNotLooking) {
     Comb window = comb(deep(), 1, 1);
     window.facesSeen = 1;
     window.throughWindow = window.measured = true;
+    EXPECT_NEAR(relativeSdOf(window, spreads()), 0.35, 1e-12);
     const auto stores = storesOfCombs({comb(deep(), 0, 0.5), window}, 0.65);
-    EXPECT_EQ((*stores)[1].relativeSd, 0.35);
-    EXPECT_NEAR((*stores)[1].capped / (*stores)[0].capped, 2, 1e-9);
+    EXPECT_NEAR((*stores)[1].capped / (*stores)[0].capped, 2, 1e-9) << "its shares are its own";
 }
 
-//! The rounded spreads are those of shared/model/constants.csv in quadrature, to half a percentage point.
-TEST(StoresOfCombs, SpreadsAreAreaAndFillInQuadrature) {
+//! Area and fill of shared/model/constants.csv in quadrature, to half a percentage point.
+TEST(CombSpread, IsAreaAndFillInQuadrature) {
     const auto& constants = shipped().constants;
     Comb judged = comb(deep(), 0, 0.5), traced = judged;
     traced.measured = true;
-    const auto stores = storesOfCombs({judged, traced}, 0.65);
-    EXPECT_NEAR((*stores)[0].relativeSd, std::hypot(constants.combAreaSd, constants.combFillSd), 0.005);
-    EXPECT_NEAR((*stores)[1].relativeSd, std::hypot(constants.photographAreaSd, constants.combFillSd), 0.005);
-    judged.facesSeen = traced.facesSeen = 1;
-    const auto oneFace = storesOfCombs({judged, traced}, 0.65);
-    const double otherFace = std::sqrt(0.20 * 0.20 - 0.15 * 0.15);
-    EXPECT_NEAR((*oneFace)[1].relativeSd, std::hypot(0.115, otherFace), 0.005) << "the face not seen errs as before";
+    EXPECT_NEAR(relativeSdOf(judged, spreads()), std::hypot(constants.combAreaSd, constants.combFillSd), 0.0025);
+    EXPECT_NEAR(relativeSdOf(traced, spreads()), std::hypot(constants.photographAreaSd, constants.combFillSd), 0.0025);
+    judged.facesSeen = 1;
+    EXPECT_NEAR(relativeSdOf(judged, spreads()), std::hypot(constants.combAreaSd, constants.combFillSd, constants.unseenFaceSd), 0.0025);
+    auto surer = constants;
+    surer.combFillSd = 0.05;
+    EXPECT_NEAR(relativeSdOf(traced, combSpreads(surer)), 0.06, 1e-12); // hypot(0.03, 0.05) = 0.058
 }
 
 TEST(StoresOfCombs, UnseenCombsTakeTheMeanOfTheirBox) {
@@ -102,7 +102,7 @@ TEST(StoresOfCombs, UnseenCombsOfAnUnseenBoxTakeTheMeanOfAll) {
 TEST(StoresOfCombs, NothingSeenIsNothingKnown) {
     EXPECT_FALSE(storesOfCombs({unseen(deep(), 0), unseen(deep(), 1)}, 0.65));
     EXPECT_FALSE(storesOfCombs({}, 0.65));
-    EXPECT_FALSE(evidenceOfVisit({unseen(deep(), 0)}, 0.65, day(9, 10)));
+    EXPECT_FALSE(evidenceOfVisit({unseen(deep(), 0)}, 0.65, spreads(), day(9, 10)));
 }
 
 TEST(OpenFactor, IsLowWhileFreshlyFilled) {
@@ -114,7 +114,7 @@ TEST(Visit, ErrsTheSameWayOnAllCombsAndRoundsOnEach) {
     std::vector<Comb> combs;
     for (int place = 0; place < 9; ++place)
         combs.push_back(comb(deep(), place, 0.5));
-    const auto visit = evidenceOfVisit(combs, 0.65, day(9, 10));
+    const auto visit = evidenceOfVisit(combs, 0.65, spreads(), day(9, 10));
     ASSERT_TRUE(visit);
     EXPECT_EQ(visit->kind, "combs");
     EXPECT_EQ(visit->date, day(9, 10));
@@ -127,12 +127,12 @@ TEST(Visit, ErrsTheSameWayOnAllCombsAndRoundsOnEach) {
 TEST(Visit, SpreadIsTheSumOverCombs) {
     Comb oneFace = comb(deep(), 1, 1);
     oneFace.facesSeen = 1;
-    const auto visit = evidenceOfVisit({comb(deep(), 0, 0.5), oneFace}, 0.65, day(9, 10));
+    const auto visit = evidenceOfVisit({comb(deep(), 0, 0.5), oneFace}, 0.65, spreads(), day(9, 10));
     EXPECT_NEAR(visit->relativeSd, (0.5 * 0.15 + 1 * 0.20) / 1.5, 1e-9);
 }
 
 TEST(Visit, EmptyCombsStillLeaveDoubt) {
-    const auto visit = evidenceOfVisit({comb(deep(), 0, 0), comb(deep(), 1, 0)}, 0.65, day(9, 10));
+    const auto visit = evidenceOfVisit({comb(deep(), 0, 0), comb(deep(), 1, 0)}, 0.65, spreads(), day(9, 10));
     EXPECT_EQ(visit->typical, kilograms(0));
     EXPECT_NEAR(visit->relativeSd, 0.15, 1e-12);
     EXPECT_NEAR(visit->sd(kilograms(0)).value(), 0.1 * std::sqrt(2.0), 1e-12);
@@ -179,13 +179,13 @@ RC_GTEST_PROP(CombProperty, FillingInChangesOnlyUnseenCombs, ()) {
 RC_GTEST_PROP(CombProperty, MoreCappedNeverLowersStores, ()) {
     auto combs = anyCombs();
     const double factor = *rc::gen::inRange(0, 101) / 100.0;
-    const auto before = evidenceOfVisit(combs, factor, day(9, 10));
+    const auto before = evidenceOfVisit(combs, factor, spreads(), day(9, 10));
     const auto which = *rc::gen::inRange<std::size_t>(0, combs.size());
     const double share = *rc::gen::inRange(0, 101) / 100.0;
     const double sealed = share * combs[which].open, filled = share * std::max(0.0, combs[which].empty());
     combs[which].open -= sealed;
     combs[which].capped += sealed + filled;
-    RC_ASSERT(evidenceOfVisit(combs, factor, day(9, 10))->typical >= before->typical - kilograms(1e-9));
+    RC_ASSERT(evidenceOfVisit(combs, factor, spreads(), day(9, 10))->typical >= before->typical - kilograms(1e-9));
 }
 
 } // namespace

@@ -104,14 +104,14 @@ TEST(Belief, OneWeighingAsByRejection) {
 TEST(Belief, TwoWeighingsOnOneScaleAsByRejection) {
     auto q = oxfordColony(15, 2, 60);
     q.observations = {weighed(q, -60, expectedGross(q, -60) + 1), weighed(q, 20, expectedGross(q, 20) - 1)};
-    expectSame(q, 3000000, 10000);
+    expectSame(q, 4000000, 10000);
 }
 
 TEST(Belief, SignsOfLifeAsByRejection) {
     auto q = oxfordColony(8, 2.5, 90); // many winters starve
     q.observations = {on(q, 75, FlyingSeen{}), on(q, 60, CombGlimpsed{true})};
     expectSame(q, 200000, 10000);
-    q.observations = {on(q, 75, ClusterSeen{}), on(q, 40, CombGlimpsed{false}), on(q, 30, BeesSeen{{11000}, 0.2})};
+    q.observations = {on(q, 75, ClusterSeen{}), on(q, 40, CombGlimpsed{false}), on(q, 30, BeesSeen{{7700}, 0.2})};
     expectSame(q, 400000, 10000);
 }
 

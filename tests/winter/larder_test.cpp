@@ -115,6 +115,20 @@ TEST(Larder, AutumnFlowIsCutAtTheRoom) {
     EXPECT_GT(std::accumulate(none.begin(), none.end(), 0.0), std::accumulate(cut.begin(), cut.end(), 0.0) + 1);
 }
 
+// What weeds and ivy bring is in every answer, uncut; a flow counts by what it brings beyond.
+TEST(Larder, TheTrickleOfEveryAutumnIsInWhateverTheFlow) {
+    EXPECT_EQ(oxford().autumnTrickle(), constants().autumnTrickle);
+    const auto none = netLossBetween(oxford(), {}, {-92}, {-40});
+    const auto same = netLossBetween(oxford(), {constants().autumnTrickle, {}, kilograms(0)}, {-92}, {-40});
+    const auto strong = netLossBetween(oxford(), {1, {}, {}}, {-92}, {-40});
+    const auto income = oxford().autumnIncome({-41}), used = oxford().used({-41}), net = oxford().netLoss({-41});
+    for (std::size_t i = 0; i < none.size(); ++i) {
+        EXPECT_EQ(none[i], same[i]);
+        EXPECT_NEAR(none[i] - strong[i], 0.95 * static_cast<double>(income[i]), 1e-5);
+        EXPECT_NEAR(static_cast<double>(used[i] - net[i]), 0.05 * static_cast<double>(income[i]), 1e-4);
+    }
+}
+
 TEST(Larder, QuantilesInterpolateBetweenOrderStatistics) {
     EXPECT_DOUBLE_EQ(quantile({4, 1, 3, 2}, 0.5), 2.5);
     EXPECT_DOUBLE_EQ(quantile({4, 1, 3, 2}, 0.1), 1.3);

@@ -46,9 +46,9 @@ TEST(Learned, MoreDeathLeavesFewerBees) {
     for (std::size_t i = 0; i < 64; i += 7) EXPECT_LT(more.bees({60})[i], usual.bees({60})[i]);
 }
 
-// What lasts is taken off the yearly spread: sqrt(0.30^2 - 0.20^2) = 0.2236 of death and brood; heat's 0.15 is all lasting.
+// What lasts is taken off the yearly spread: sqrt(0.25^2 - 0.20^2) = 0.15 of death and brood; heat's 0.15 is all lasting.
 TEST(Learned, TheYearlySpreadGivesUpWhatLasts) {
-    EXPECT_NEAR(yearlySd(0.30, 0.20), 0.22360679, 1e-8);
+    EXPECT_NEAR(yearlySd(0.25, 0.20), 0.15, 1e-12);
     EXPECT_EQ(yearlySd(0.15, 0.20), 0);
 }
 

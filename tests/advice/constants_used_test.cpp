@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "learning/keeper.h"
+#include "reference/csv_table.h"
+#include "stores/bees.h"
+#include "tracking/winters.h"
+
+#include <array>
+#include <bit>
+#include <gtest/gtest.h>
+
+// A constant that moves nothing is a number nobody reads: each one, moved, must change some answer of a handful of
+// questions.
+namespace winterlarder {
+namespace {
+
+using Digits = std::vector<double>;
+
+Digits seasons(const ModelConstants& k) {
+    Digits digits;
+    for (const auto& station : shipped().stations) {
+        const auto season = climate::deriveSeason(winter::curveOf(station.id), k);
+        digits.push_back(static_cast<double>(season.winterClass));
+        for (const auto& date : {season.lastIncome, season.broodStop, season.broodRestart, season.buildup, season.forage,
+                                 season.feedAdvisedBy, season.syrupDeadline, season.syrupRefused})
+            digits.insert(digits.end(), {date ? date->day.w : 999.0, date ? date->sdDays : 0});
+    }
+    return digits;
+}
+
+void add(Digits& digits, const winter::DemandEnsemble& run) {
+    digits.push_back(run.days());
+    for (SeasonDay day = run.firstDay(); day <= run.lastDay(); day = day + 9)
+        digits.insert(digits.end(), {static_cast<double>(run.netLoss(day)[0]), static_cast<double>(run.bees(day)[0])});
+}
+
+// An early look, one that found laying stopped, the coldest place, one that never stops laying, a look in spring.
+Digits noiselessWinters(const ModelConstants& k) {
+    Digits digits;
+    const auto asked = [&](const char* station, double bees, int start, std::optional<double> brood) {
+        auto question = winter::questionAt(station, bees, start);
+        if (brood) question.brood = BeeCount{*brood};
+        add(digits, simulateCentral(question, k));
+    };
+    asked("gb-oxford", 17500, -118, 16000);
+    asked("gb-oxford", 17500, -118, 600);
+    asked("ca-winnipeg", 20000, -92, {});
+    asked("pt-lisbon", 14000, -60, {});
+    asked("gb-oxford", 25000, 41, 9000);
+    return digits;
+}
+
+Digits drawnWinters(const ModelConstants& k) {
+    Digits digits;
+    auto question = winter::questionAt("ca-halifax", 14000, -120);
+    question.brood = BeeCount{9000};
+    for (const bool learned : {false, true}) {
+        if (learned) question.learned = winter::LearnedMultipliers{1, 0.1, 1, 0.1};
+        const auto run = *winter::simulate(question, k, {1, 24});
+        for (float kg : run.netLoss({80})) digits.push_back(static_cast<double>(kg));
+        for (const auto& draw : run.draws()) digits.push_back(draw.longestLockedIn);
+    }
+    return digits;
+}
+
+Digits looks(const ModelConstants& k) {
+    Digits digits{stores::defaultLogSd(stores::BeesSeen::CoveredCombs, k)};
+    for (const int faces : {1, 2})
+        for (const bool measured : {false, true}) {
+            stores::Comb comb;
+            comb.facesSeen = faces, comb.measured = measured;
+            digits.push_back(stores::relativeSdOf(comb, stores::combSpreads(k)));
+        }
+    return digits;
+}
+
+tracking::FollowQuestion watched() {
+    using namespace tracking;
+    auto q = oxfordColony(14, 2, 40);
+    q.steps = {{{-60}, KnownStep::Kind::Feed, kilograms(3), {}}, {{-58}, KnownStep::Kind::Equipment, kilograms(2), {}}};
+    q.observations = {weighed(q, -50, 33.0, true),
+                      on(q, -40, WeightSeen{stores::WeighingKind::TwoSidedLift, kilograms(31)}),
+                      on(q, -30, WeightSeen{stores::WeighingKind::OneSidedLift, kilograms(30)}),
+                      on(q, -20, HeftSeen{kilograms(12)}),
+                      on(q, -10, ClusterSeen{BeeCount{8000}}),
+                      on(q, 30, FlyingSeen{}),
+                      on(q, 35, CombGlimpsed{false})};
+    return q;
+}
+
+Digits watchedWinters(const ModelConstants& k) {
+    Digits digits;
+    for (const bool longHive : {false, true})
+        for (const double lastKg : {26.0, 33.0, 37.0, 42.0}) { // from the expected to what is beyond belief
+            auto q = watched();
+            q.longHive = longHive;
+            q.observations.push_back(tracking::weighed(q, 38, lastKg));
+            const auto tracked = *tracking::track(q, k, {1, 60});
+            digits.insert(digits.end(), {tracked.belief.logEvidence, double(tracked.drawnAgain)});
+            for (const auto& judged : tracked.belief.judged) digits.push_back(judged.contradicts);
+            digits.push_back(tracking::believed(tracked.belief, [&](std::size_t p) { return tracked.belief.stores()[p]; }));
+        }
+    return digits;
+}
+
+Digits lastingWays(const ModelConstants& k) {
+    learning::WinterEvidence evidence;
+    evidence.useUse = 30, evidence.use = 5, evidence.deathDeath = 20, evidence.death = -3;
+    const auto learned = learning::learn({{1, 1, evidence}, {1, 2, evidence}, {2, 3, evidence}}, k);
+    Digits digits{learned.keeper.use.logMean, learned.yards.at(1).use.logMean, learned.keeper.death.logMean,
+                  learned.colonies.at(3).death.logSd};
+    const auto turn = learning::forageTurn({{{90}, kilograms(30)}, {{100}, kilograms(28)}, {{110}, kilograms(33)}}, k);
+    const auto season = climate::deriveSeason(winter::curveOf("gb-oxford"), k);
+    const auto shift = learning::learnForage({*turn}, season, 0.5, k);
+    digits.insert(digits.end(), {turn->sdDays, shift.meanDays, shift.sdDays});
+    return digits;
+}
+
+constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays};
+using AsNumbers = std::array<double, sizeof(ModelConstants) / sizeof(double)>;
+
+bool movesAnything(std::size_t constant, const std::vector<Digits>& usual) {
+    for (const double factor : {1.3, 0.8, 3.0}) {
+        auto numbers = std::bit_cast<AsNumbers>(shipped().constants);
+        numbers[constant] *= factor;
+        const auto moved = std::bit_cast<ModelConstants>(numbers);
+        for (std::size_t i = 0; i < answers.size(); ++i)
+            if (answers[i](moved) != usual[i]) return true;
+    }
+    return false;
+}
+
+} // namespace
+
+TEST(Constants, EachMovesSomeAnswer) {
+    std::vector<Digits> usual;
+    for (const auto answer : answers) usual.push_back(answer(shipped().constants));
+    for (std::size_t i = 0; i < answers.size(); ++i) EXPECT_EQ(answers[i](shipped().constants), usual[i]) << "not even itself";
+    const auto numbers = std::bit_cast<AsNumbers>(shipped().constants);
+    for (std::size_t i = 0; i < numbers.size(); ++i)
+        EXPECT_TRUE(movesAnything(i, usual)) << "the constant that is " << numbers[i] << ", number " << i + 1 << " of model_constants.h";
+}
+
+} // namespace winterlarder

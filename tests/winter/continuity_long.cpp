@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "winter/continuity.h"
+
+namespace winterlarder::winter {
+
+TEST(ContinuityLong, HoldsAtAllStationsWithAWinter) {
+    const auto stations = continuity::stationsWithAWinter();
+    EXPECT_EQ(stations.size(), 177U);
+    for (const auto& station : stations) continuity::expectAll(station, 800);
+}
+
+} // namespace winterlarder::winter
