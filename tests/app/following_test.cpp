@@ -4,6 +4,7 @@
 #include "models/follow_sections.h"
 #include "models/latest_work.h"
 #include "models/past_forecast_model.h"
+#include "models/words.h"
 #include "models/yard_list_model.h"
 #include "models/yard_plan.h"
 #include "plots/follow_series.h"
