@@ -3,6 +3,7 @@
 #include "app/window_desk.h"
 #include "models/follow_sections.h"
 #include "models/past_forecast_model.h"
+#include "models/words.h"
 #include "models/yard_list_model.h"
 #include "models/yard_plan.h"
 #include "plots/follow_series.h"
