@@ -232,7 +232,7 @@ private:
     }
     //! At the most: half as much again as it looked like, and two kilograms.
     std::optional<Mass> storesSeen() const {
-        const auto evidence = stores::evidenceOfVisit(combs_, 1, lookedOn_);
+        const auto evidence = stores::evidenceOfVisit(combs_, 1, stores::combSpreads(constants_), lookedOn_);
         if (!evidence) return std::nullopt;
         return 1.5 * evidence->typical + kilograms(2);
     }
