@@ -2,6 +2,7 @@
 #include "learning/keeper.h"
 #include "reference/csv_table.h"
 #include "stores/bees.h"
+#include "stores/plausible.h"
 #include "tracking/winters.h"
 
 #include <array>
@@ -115,7 +116,31 @@ Digits lastingWays(const ModelConstants& k) {
     return digits;
 }
 
-constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays};
+// From which value on an entry is asked about, and from which it cannot be.
+Digits doubtedEntries(const ModelConstants& k) {
+    stores::HiveBounds hive;
+    hive.places = 20, hive.seams = 22, hive.bees = 48000, hive.cells = 130000;
+    hive.holds = kilograms(50), hive.lightest = kilograms(14), hive.likelyEmpty = kilograms(17), hive.heaviest = kilograms(76);
+    Digits digits;
+    const auto add = [&](const std::optional<stores::Doubt>& doubt) {
+        digits.push_back(!doubt ? 0 : doubt->impossible ? 2 : 1);
+        if (doubt && doubt->says.details.contains("days")) digits.push_back(std::get<double>(doubt->says.details.at("days")));
+    };
+    for (int step = 1; step <= 400; ++step) {
+        add(stores::doubtOfWeight(kilograms(step), hive, k));
+        add(stores::doubtOfTwoWeights({kilograms(100), kilograms(10), Date(2026, 9, 1), step, 0, kilograms(0), kilograms(0)}, k));
+        add(stores::doubtOfFeed({kilograms(1), kilograms(1), litres(step), {}}, hive, k));
+        add(stores::doubtOfFeed({kilograms(1), kilograms(1), {}, kilograms(step)}, hive, k));
+        add(stores::doubtOfBees(step * 1000.0, hive, k));
+        add(stores::doubtOfBrood(step * 1000.0, hive, k));
+        add(stores::doubtOfMoisture(step * 0.25, k));
+    }
+    add(stores::doubtOfFeed({kilograms(1), kilograms(60), {}, {}}, hive, k));
+    digits.push_back(stores::mostFlow(30, 20, k).value());
+    return digits;
+}
+
+constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays, doubtedEntries};
 using AsNumbers = std::array<double, sizeof(ModelConstants) / sizeof(double)>;
 
 bool movesAnything(std::size_t constant, const std::vector<Digits>& usual) {
