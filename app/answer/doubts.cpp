@@ -2,7 +2,6 @@
 #include "answer/doubts.h"
 
 #include "answer/question_of_case.h"
-#include "text/remarks.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -52,7 +51,7 @@ bool formatsKnown(const book::ColonyCase& record, const ReferenceData& reference
 class CaseJudge {
 public:
     CaseJudge(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<Date>& hiveChanges)
-        : record_(record), reference_(reference), constants_(reference.constants), changes_(hiveChanges),
+        : record_(record), constants_(reference.constants), changes_(hiveChanges),
           latitude_(latitudeOf(record.site, reference)), lookedOn_(record.lookedOn.value_or(record.asOf)) {
         combs_ = partsOf(record, reference).combs;
         hive_ = boundsOfCase(record, reference);
@@ -76,7 +75,7 @@ private:
         });
     }
     bool hiveChanged(Date from, Date to) const {
-        const auto [first, last] = std::minmax(from, to);
+        const Date first = std::min(from, to), last = std::max(from, to);
         return std::any_of(changes_.begin(), changes_.end(), [&](Date day) { return day >= first && day <= last; });
     }
 
@@ -244,7 +243,6 @@ private:
     }
 
     const book::ColonyCase& record_;
-    const ReferenceData& reference_;
     const ModelConstants& constants_;
     const std::vector<Date>& changes_;
     double latitude_;
@@ -254,85 +252,11 @@ private:
     std::vector<DoubtedRecord> found_;
 };
 
-// ---- a case without what is in doubt ------------------------------------------------------------------------------------
-
-const char* nameOf(DoubtedPart part) {
-    switch (part) {
-    case DoubtedPart::Weighing: return "weighing";
-    case DoubtedPart::Feed: return "feed";
-    case DoubtedPart::Harvest: return "harvest";
-    case DoubtedPart::Bees: return "bees";
-    case DoubtedPart::Brood: return "brood";
-    case DoubtedPart::Combs: return "combs";
-    case DoubtedPart::Moisture: return "moisture";
-    }
-    return "";
-}
-
-template <class Record>
-void leaveOut(std::vector<Record>& records, DoubtedPart part, const std::vector<DoubtedRecord>& aside) {
-    std::vector<Record> kept;
-    for (std::size_t i = 0; i < records.size(); ++i) {
-        const bool out = std::any_of(aside.begin(), aside.end(), [&](const DoubtedRecord& each) { return each.part == part && each.index == i; });
-        if (!out) kept.push_back(std::move(records[i]));
-    }
-    records = std::move(kept);
-}
-
-void leaveOutOfLook(book::ColonyCase& record, DoubtedPart part) {
-    if (part == DoubtedPart::Bees) record.bees.count.reset(), record.bees.coveredCombs.reset(), record.bees.seams.reset();
-    if (part == DoubtedPart::Brood) record.bees.broodCells.reset();
-    if (part == DoubtedPart::Combs) record.combs = std::monostate();
-    if (part == DoubtedPart::Moisture) record.moisturePercent.reset();
-}
-
 } // namespace
 
 std::vector<DoubtedRecord> doubtsOf(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<Date>& hiveChanges) {
     if (record.hive.boxes.empty() || !formatsKnown(record, reference)) return {};
     return CaseJudge(record, reference, hiveChanges).all();
-}
-
-stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceData& reference) {
-    return stores::boundsOf(partsOf(record, reference), record.hive.tare, reference.constants);
-}
-
-Remark setAsideRemark(const stores::Doubt& doubt, std::string record, Date day) {
-    Remark remark = doubt.says;
-    remark.details["record"] = std::move(record);
-    remark.details["recorded"] = day;
-    return remark;
-}
-
-BelievedCase believed(book::ColonyCase record, const ReferenceData& reference) {
-    auto aside = doubtsOf(record, reference);
-    std::erase_if(aside, [](const DoubtedRecord& each) { return each.sure && !each.doubt.impossible; });
-    BelievedCase result{std::move(record), {}};
-    for (const auto& each : aside) {
-        result.setAside.push_back(setAsideRemark(each.doubt, nameOf(each.part), each.day));
-        leaveOutOfLook(result.record, each.part);
-    }
-    leaveOut(result.record.weighings, DoubtedPart::Weighing, aside);
-    leaveOut(result.record.feeds, DoubtedPart::Feed, aside);
-    leaveOut(result.record.harvests, DoubtedPart::Harvest, aside);
-    return result;
-}
-
-Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference) {
-    Problems problems;
-    for (const auto& each : doubtsOf(record, reference))
-        if (each.doubt.impossible) problems.push_back(problemOf(each.doubt, places.of(each.path), {}));
-    return problems;
-}
-
-Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure, const text::WordStyle& style) {
-    const QString words = text::sentence(doubt.says, style);
-    const auto end = words.lastIndexOf(QLatin1String(". ")); // what is wrong, then the question
-    QString question = words.mid(end + 2);
-    if (!question.isEmpty()) question[0] = question[0].toLower();
-    std::string remedy = question.toStdString();
-    if (!doubt.impossible && !whereSure.empty()) remedy += ' ' + whereSure;
-    return {ProblemKind::Input, std::move(place), words.left(end < 0 ? words.size() : end).toStdString(), std::move(remedy)};
 }
 
 } // namespace winterlarder::answer

@@ -61,12 +61,18 @@ Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId colony);
 
 //! What is in doubt of an entry, the gravest first; nothing where it is likely. An entry of the same id among the
 //! surroundings does not count. The entry's own `sure` is not asked.
-std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& around, Date today, const ReferenceData& reference);
-std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& around, Date today, const ReferenceData& reference);
-std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundings& around, Date today, const ReferenceData& reference);
-std::optional<stores::Doubt> doubtOf(const book::Look& entry, const Surroundings& around, Date today, const ReferenceData& reference);
-std::optional<stores::Doubt> doubtOf(const book::Sighting& entry, const Surroundings& around, Date today, const ReferenceData& reference);
-std::optional<stores::Doubt> doubtOf(const book::WinterOutcome& entry, const Surroundings& around, Date today, const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::Look& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::Sighting& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::WinterOutcome& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
 
 //! A doubt as a problem: what is wrong, then what is asked and, where the keeper may be sure, `whereSure` ("If ...").
 Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure, const text::WordStyle& style = {});

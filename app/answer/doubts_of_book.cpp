@@ -118,20 +118,23 @@ Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId id) {
     return known;
 }
 
-std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
     auto record = caseAround(known, entry.weighing.date, reference, entry.id, {}, {});
     record.weighings.push_back(entry.weighing);
     record.weighings.back().sure = false;
     return doubtOfRecord(record, DoubtedPart::Weighing, record.weighings.size() - 1, entry.weighing.date, known, today, reference);
 }
 
-std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
     auto record = caseAround(known, entry.feed.date, reference, {}, entry.id, {});
     record.feeds.push_back(entry.feed);
     return doubtOfRecord(record, DoubtedPart::Feed, record.feeds.size() - 1, entry.feed.date, known, today, reference);
 }
 
-std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
     auto record = caseAround(known, entry.harvest.date, reference, {}, {}, entry.id);
     std::erase_if(record.harvests, [&](const book::HarvestRecord& other) { return other.date > entry.harvest.date; });
     record.harvests.push_back(entry.harvest);
@@ -140,7 +143,8 @@ std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundi
     return stores::doubtOfMoisture(*entry.moisturePercent, reference.constants);
 }
 
-std::optional<stores::Doubt> doubtOf(const book::Look& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::Look& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
     auto record = caseOfHive(known, entry.date, reference);
     record.bees = entry.bees;
     record.combs = entry.combs;
@@ -151,13 +155,15 @@ std::optional<stores::Doubt> doubtOf(const book::Look& entry, const Surroundings
     return gravest(std::move(doubts));
 }
 
-std::optional<stores::Doubt> doubtOf(const book::Sighting& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::Sighting& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
     book::Look seen{.colony = entry.colony, .date = entry.date};
     seen.bees.seams = entry.seams;
     return doubtOf(seen, known, today, reference);
 }
 
-std::optional<stores::Doubt> doubtOf(const book::WinterOutcome& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::WinterOutcome& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
     book::Look seen{.colony = entry.colony, .date = entry.date};
     seen.bees.coveredCombs = entry.coveredCombs;
     auto doubt = doubtOf(seen, known, today, reference);

@@ -17,6 +17,7 @@ void readInto(std::vector<Entry>& into, book::Book& book, book::ColonyId id, Pro
 bool restsOn(const book::Look& look, const book::ColonyCase& record) {
     auto bees = look.bees;
     if (!bees.kind) bees.kind = record.bees.kind;
+    bees.sure = look.sure;
     return look.date == record.lookedOn && bees == record.bees && look.combs == record.combs;
 }
 
