@@ -10,13 +10,15 @@
 namespace winterlarder::desk {
 
 bool isOurs(const Problems& problems) {
-    return std::any_of(problems.begin(), problems.end(), [](const Problem& each) { return each.kind == ProblemKind::Internal; });
+    const auto ours = [](const Problem& each) { return each.kind == ProblemKind::Internal; };
+    return std::any_of(problems.begin(), problems.end(), ours);
 }
 
 QString problemWords(const Problem& problem) {
     const QString said = QString::fromStdString(describe(problem));
     if (problem.kind != ProblemKind::Internal) return said;
-    return say::WindowWords::tr("This is an error of Winterlarder, not of yours (%1). What is written down is kept. Please report it, with what you did just before.").arg(said);
+    return say::WindowWords::tr("This is an error of Winterlarder, not of yours (%1). What is written down is kept. "
+                                "Please report it, with what you did just before.").arg(said);
 }
 
 QString problemWords(const Problems& problems) {

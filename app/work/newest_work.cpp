@@ -36,7 +36,8 @@ void NewestWork::put(Key key, Turn turn, Task task) {
     waiting_.notify_one();
 }
 
-// Called with the lock held. A request that goes first is never interrupted itself; otherwise several could starve each other.
+// Called with the lock held. A request that goes first is never interrupted itself; otherwise several could starve
+// each other.
 void NewestWork::interruptForFirst() {
     if (!running_ || running_->turn == Turn::First || running_->stop.stop_requested()) return;
     running_->stop.request_stop();
@@ -46,7 +47,8 @@ void NewestWork::interruptForFirst() {
 
 void NewestWork::hurry(Key key) {
     const std::lock_guard lock(mutex_);
-    const auto found = std::find_if(queue_.begin(), queue_.end(), [key](const Request& waiting) { return waiting.key == key; });
+    const auto ofKey = [key](const Request& waiting) { return waiting.key == key; };
+    const auto found = std::find_if(queue_.begin(), queue_.end(), ofKey);
     if (found == queue_.end()) return;
     auto hurried = std::move(*found);
     queue_.erase(found);
@@ -89,7 +91,8 @@ void NewestWork::run(const std::stop_token& end) {
             running_.reset();
         }
         if (request->stop.stop_requested()) continue;
-        QMetaObject::invokeMethod(this, [this, key = request->key, number = request->number] { deliver(key, number); }, Qt::QueuedConnection);
+        const auto tell = [this, key = request->key, number = request->number] { deliver(key, number); };
+        QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
     }
 }
 

@@ -14,9 +14,10 @@
 
 namespace winterlarder::desk {
 
-//! A worker thread on which the newest request wins. Requests have a key (a colony, a dialog); a newer one of the same key takes the place
-//! of an older one, which is stopped if it runs. One whose turn is First interrupts others; they are run again after it, from their
-//! beginning. Lives on the thread that made it. When it is destroyed what runs is stopped and waited for. Tested: tests/app/work_test.cpp.
+//! A worker thread on which the newest request wins. Requests have a key (a colony, a dialog); a newer one of the same
+//! key takes the place of an older one, which is stopped if it runs. One whose turn is First interrupts others; they are
+//! run again after it, from their beginning. Lives on the thread that made it. When it is destroyed what runs is stopped
+//! and waited for. Tested: tests/app/work_test.cpp.
 class NewestWork : public QObject {
     Q_OBJECT
 
@@ -27,8 +28,8 @@ public:
     explicit NewestWork(QObject* parent = nullptr, Pace pace = Pace::Slow);
     ~NewestWork() override;
 
-    //! Runs work(stop) on the worker, then then(Outcome) here: exactly once, whatever work() throws; not at all for a request that was
-    //! overtaken or dropped, nor once `context` is destroyed.
+    //! Runs work(stop) on the worker, then then(Outcome) here: exactly once, whatever work() throws; not at all for a
+    //! request that was overtaken or dropped, nor once `context` is destroyed.
     template <class Work, class Then>
     void ask(Key key, Turn turn, QObject* context, Work work, Then then) {
         put(key, turn, taskOf(context, std::move(work), std::move(then)));

@@ -31,7 +31,9 @@ public:
 
 protected:
     int_type underflow() override { return stop_.stop_requested() ? traits_type::eof() : std::filebuf::underflow(); }
-    std::streamsize xsgetn(char* to, std::streamsize most) override { return stop_.stop_requested() ? 0 : std::filebuf::xsgetn(to, most); }
+    std::streamsize xsgetn(char* to, std::streamsize most) override {
+        return stop_.stop_requested() ? 0 : std::filebuf::xsgetn(to, most);
+    }
 
 private:
     std::stop_token stop_;

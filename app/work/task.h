@@ -58,7 +58,9 @@ Task taskOf(QObject* context, Work work, Then then) {
     using Result = OutcomeOf<Work, const std::stop_token&>;
     const auto result = std::make_shared<std::optional<Result>>();
     Task task;
-    task.work = [result, work = std::move(work)](const std::stop_token& stop) mutable { result->emplace(outcomeOf(work, stop)); };
+    task.work = [result, work = std::move(work)](const std::stop_token& stop) mutable {
+        result->emplace(outcomeOf(work, stop));
+    };
     task.then = [result, context = QPointer<QObject>(context), then = std::move(then)]() mutable {
         if (context) then(std::move(**result));
     };

@@ -10,8 +10,8 @@
 
 namespace winterlarder::desk {
 
-//! A worker thread with a queue, first in, first out. Nothing asked is dropped: when this is destroyed it is waited for, only what was
-//! to follow is left out. Lives on the thread that made it. Tested: tests/app/work_test.cpp.
+//! A worker thread with a queue, first in, first out. Nothing asked is dropped: when this is destroyed it is waited for,
+//! only what was to follow is left out. Lives on the thread that made it. Tested: tests/app/work_test.cpp.
 class WorkInOrder : public QObject {
     Q_OBJECT
 
@@ -19,11 +19,12 @@ public:
     explicit WorkInOrder(QObject* parent = nullptr);
     ~WorkInOrder() override;
 
-    //! Runs work() on the worker, then then(Outcome) here: exactly once, in the order asked, whatever work() throws; not at all once
-    //! `context` is destroyed.
+    //! Runs work() on the worker, then then(Outcome) here: exactly once, in the order asked, whatever work() throws; not
+    //! at all once `context` is destroyed.
     template <class Work, class Then>
     void ask(QObject* context, Work work, Then then) {
-        put(taskOf(context, [work = std::move(work)](const std::stop_token&) mutable { return work(); }, std::move(then)));
+        auto unstopped = [work = std::move(work)](const std::stop_token&) mutable { return work(); };
+        put(taskOf(context, std::move(unstopped), std::move(then)));
     }
     bool idle() const { return following_.empty(); } //!< nothing waits, runs, or is still to follow
 

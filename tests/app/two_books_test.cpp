@@ -56,10 +56,11 @@ TEST_F(BookDesk, AnEditMadeWhileAnotherBookOpensLandsInNeitherAndIsSaid) {
 TEST_F(BookDesk, WhatIsAskedOfAClosedBookIsWaitedForNoLonger) {
     open({colony("A")});
     book.close();
+    yard.showDay(invented::day("2026-09-15")); // is to be read
+    ASSERT_TRUE(yard.busy());
     auto comb = firstComb(first().record);
     comb.capped = 0.15;
     yard.changeComb(first().id, 0, comb);
-    yard.showDay(invented::day("2026-09-15"));
     settle();
     EXPECT_FALSE(yard.busy());
     book.open(file());
@@ -132,6 +133,33 @@ TEST_F(WindowDesk, TheNextEditAfterAYardNotWrittenDownDoesNotChangeTheYard) {
     QTest::keyClick(place->search(), Qt::Key_Return);
     write(added);
     EXPECT_EQ(window.yard()->title().toStdString(), "Beyond the brook") << "but one that is written down is shown";
+}
+
+namespace {
+
+class BrokenAdviser : public invented::SlowAdviser {
+public:
+    BrokenAdviser() : SlowAdviser(std::chrono::milliseconds(1)) {}
+    Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override {
+        if (record.colony == "Broken") throw std::logic_error("no such winter");
+        return SlowAdviser::answer(record, position, std::move(stop));
+    }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>&) const override { throw 7; }
+};
+
+} // namespace
+
+TEST_F(WindowDesk, AnErrorWhileAnswersAreWorkedOutIsToldAsOurs) {
+    window.useAdviser(std::make_shared<BrokenAdviser>());
+    open({colony("Broken"), colony("Sound")});
+    EXPECT_TRUE(small("This could not be worked out."));
+    EXPECT_TRUE(small("no such winter"));
+    EXPECT_TRUE(small("Please report it"));
+    EXPECT_FALSE(small("records disagree")) << "nothing is wrong with what was written down";
+    const QString said = window.banner()->said(QStringLiteral("problems"));
+    EXPECT_TRUE(said.contains(QStringLiteral("not of yours"))) << "that combs could not be shared out is heard: " << said.toStdString();
+    look(1);
+    EXPECT_TRUE(entry().answered) << "and the others have their answers";
 }
 
 // Whatever still wants to say something of the book or the yard when it is taken down must find them.

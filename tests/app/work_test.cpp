@@ -116,6 +116,21 @@ TEST(NewestWork, OnlyTheNewestOfAKeyIsTold) {
     EXPECT_EQ(gate.stopped, 1);
 }
 
+TEST(NewestWork, WhatIsDoneAndOvertakenBeforeItIsToldIsNotTold) {
+    NewestWork work;
+    std::atomic<int> done{0};
+    Told told;
+    const auto ask = [&](const char* name) {
+        work.ask(&work, [&](const std::stop_token&) { return ++done; }, [&, name](const Outcome<int>& made) { told.take(name, made); });
+    };
+    ask("first");
+    while (done == 0) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    std::this_thread::sleep_for(std::chrono::milliseconds(20)); // its end waits to be told by now
+    ask("second");
+    ASSERT_TRUE(waitFor([&] { return work.idle(); }));
+    EXPECT_EQ(told.came, QStringList{"second 2"});
+}
+
 TEST(NewestWork, WhatThrowsIsToldOnceAsAnErrorOfOurs) {
     NewestWork work;
     Told told;
