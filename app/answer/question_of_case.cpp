@@ -411,7 +411,7 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
     fillTare(question, record.hive);
     fillBees(question, record.bees, places, reference.constants, problems);
     checkFeeds(said, places, problems);
-    for (Problem& problem : exchange::hiveFaults(record, places, &reference)) problems.push_back(std::move(problem));
+    for (Problem& problem : exchange::roomFaults(record, places, &reference)) problems.push_back(std::move(problem));
     if (!problems.empty()) {
         sortByPlace(problems);
         return problems;

@@ -3,6 +3,7 @@
 
 #include "models/words.h"
 #include "text/remarks.h"
+#include "widgets/card.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -22,8 +23,7 @@ std::optional<Mass> meantIn(const stores::Doubt& doubt) {
 } // namespace
 
 DoubtBar::DoubtBar(QWidget* parent) : QWidget(parent) {
-    question_ = new QLabel(this);
-    question_->setTextFormat(Qt::PlainText);
+    question_ = plainLabel(this);
     question_->setWordWrap(true);
     question_->setProperty("fault", true);
     question_->setAccessibleDescription(tr("A question about what was typed"));

@@ -144,25 +144,32 @@ double combsSaid(const book::CombsRecord& combs) {
     return quick ? quick->fullOfStores + quick->half : 0;
 }
 
+Problem coveredFault(const book::ColonyCase& record, const CasePlaces& places, const std::string& room) {
+    return {ProblemKind::Input, places.of("bees.covered_combs"),
+            fmt::format("\"covered_combs\" is {}, but {}", shortestNumber(*record.bees.coveredCombs), room),
+            "combs fully covered on both sides: not more than there are"};
+}
+
 } // namespace
 
-Problems hiveFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference) {
+Problems roomFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference) {
     Problems problems;
-    const auto fault = [&](std::string_view path, std::string detail, const char* remedy) {
-        problems.push_back({ProblemKind::Input, places.of(path), std::move(detail), remedy});
-    };
     const double room = reference ? placesOf(record.hive, *reference) : std::numeric_limits<double>::infinity();
     const std::string hive = fmt::format("the hive{} has {} places", shownPlace(places.of("hive")), room);
     if (const double said = combsSaid(record.combs); said > room)
-        fault("combs", fmt::format("{} combs are listed, but {}", shortestNumber(said), hive), "at most one comb a place");
+        problems.push_back({ProblemKind::Input, places.of("combs"), fmt::format("{} combs are listed, but {}", shortestNumber(said), hive),
+                            "at most one comb a place"});
+    if (record.bees.coveredCombs.value_or(0) > room) problems.push_back(coveredFault(record, places, hive));
+    return problems;
+}
+
+Problems hiveFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference) {
     const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    const double covered = record.bees.coveredCombs.value_or(0);
-    constexpr const char* remedy = "combs fully covered on both sides: not more than there are";
-    if (list && covered > static_cast<double>(list->size()))
-        fault("bees.covered_combs", fmt::format("\"covered_combs\" is {}, but {} combs are listed{}", shortestNumber(covered), list->size(),
-                                                shownPlace(places.of("combs"))), remedy);
-    else if (!list && covered > room)
-        fault("bees.covered_combs", fmt::format("\"covered_combs\" is {}, but {}", shortestNumber(covered), hive), remedy);
+    if (!list || record.bees.coveredCombs.value_or(0) <= static_cast<double>(list->size())) return roomFaults(record, places, reference);
+    auto counted = record;
+    counted.bees.coveredCombs.reset(); // said once, of the combs listed
+    Problems problems = roomFaults(counted, places, reference);
+    problems.push_back(coveredFault(record, places, fmt::format("{} combs are listed{}", list->size(), shownPlace(places.of("combs")))));
     return problems;
 }
 

@@ -39,8 +39,10 @@ struct CaseReading {
     bool datesSound = false;
 };
 
-//! What the hive cannot hold: more combs, or more of them covered with bees, than there are places or combs listed. Places that are not
-//! known are left out of the words. `reference` may be nothing where the hive could not be read.
+//! What a hive has no room for: more combs, or more of them covered with bees, than there are places. Places that are not known are left
+//! out of the words. `reference` may be nothing where the hive could not be read.
+Problems roomFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);
+//! The same of a case that lists every comb: no more can be covered than are listed. (In a book they may still be being written down.)
 Problems hiveFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);
 
 //! Reads a case file strictly: unknown and doubled keys, wrong types, numbers outside the limits of shared/fields.csv,

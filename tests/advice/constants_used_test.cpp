@@ -128,7 +128,7 @@ Digits doubtedEntries(const ModelConstants& k) {
     };
     for (int step = 1; step <= 400; ++step) {
         add(stores::doubtOfWeight(kilograms(step), hive, k));
-        add(stores::doubtOfTwoWeights({kilograms(100), kilograms(10), Date(2026, 9, 1), step, 0, kilograms(0), kilograms(0)}, k));
+        add(stores::doubtOfTwoWeights({kilograms(100), kilograms(10), *Date::parse("2026-09-01"), step, 0, kilograms(0), kilograms(0)}, k));
         add(stores::doubtOfFeed({kilograms(1), kilograms(1), litres(step), {}}, hive, k));
         add(stores::doubtOfFeed({kilograms(1), kilograms(1), {}, kilograms(step)}, hive, k));
         add(stores::doubtOfBees(step * 1000.0, hive, k));

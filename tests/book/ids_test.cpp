@@ -60,7 +60,7 @@ TEST(Ids, AnEntryAtTheEndNeitherOverflowsNorRepeats) {
         SCOPED_TRACE(last);
         BookFolder folder;
         begin(folder / "a.larder");
-        runSql(folder / "a.larder", fmt::format("INSERT INTO weighings SELECT {}, colony, date, gross_kg, lift_kg_1, lift_kg_2, heft, wet, note, \"by\" "
+        runSql(folder / "a.larder", fmt::format("INSERT INTO weighings SELECT {}, colony, date, gross_kg, lift_kg_1, lift_kg_2, heft, wet, sure, note, \"by\" "
                                                 "FROM weighings WHERE id = 1; UPDATE steps SET id = {} WHERE id = 3; "
                                                 "UPDATE step_changes SET step = {} WHERE step = 3", last, last, last));
         auto book = openBook(folder / "a.larder");
