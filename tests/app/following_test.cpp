@@ -156,7 +156,7 @@ TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
         EXPECT_TRUE(said.contains(QLatin1String(part))) << part << "\n" << said.toStdString();
     undo();
     EXPECT_EQ(sentence(), QStringLiteral("On course.")) << "undone";
-    weigh("2027-01-18", usual - 14);
+    weigh("2027-01-18", usual - 17);
     EXPECT_EQ(followed()->following->state, tracking::FollowState::ActNow);
     EXPECT_TRUE(sentence().contains(QStringLiteral("fondant"))) << sentence().toStdString();
     EXPECT_TRUE(panel()->said().contains(QStringLiteral("of fondant")));
@@ -333,7 +333,7 @@ TEST_F(FollowDesk, AScalesLogIsShownConfirmedAndTakenBack) {
 
 TEST_F(FollowDesk, WhatIsDueIsWrittenAsACalendar) {
     openFollowing("2027-01-20");
-    weigh("2027-01-18", expectedGross("2027-01-18") - 14);
+    weigh("2027-01-18", expectedGross("2027-01-18") - 17);
     const QString to = folder.filePath(QStringLiteral("due.ics"));
     window.writeCalendar(to);
     ASSERT_TRUE(invented::waitFor([&] { return !window.banner()->said(QStringLiteral("calendar")).isEmpty(); }));
