@@ -106,7 +106,7 @@ public:
 
     std::optional<JsonValue> root;
     Problems problems;
-    bool tooDeep = false;
+    bool tooDeep = false, tooMany = false;
 
     //! Where the token after the last one told begins.
     std::size_t tokenStart() const {
@@ -125,11 +125,13 @@ private:
         fill(value);
         end_ = stream_.Tell();
         place(std::move(value));
-        return true;
+        tooMany = ++values_ > limits::jsonValues;
+        return !tooMany;
     }
     bool open(JsonValue::Kind kind) {
         tooDeep = open_.size() >= limits::jsonNesting;
-        if (tooDeep) return false;
+        tooMany = ++values_ > limits::jsonValues;
+        if (tooDeep || tooMany) return false;
         JsonValue value;
         value.kind = kind;
         value.position = lines_.position(tokenStart());
@@ -190,6 +192,7 @@ private:
     const Lines& lines_;
     std::string file_;
     std::size_t end_ = 0; // of the previous token
+    std::size_t values_ = 0;
     std::vector<JsonValue> open_;
     std::vector<std::unordered_map<std::string, Position>> keysSeen_; // of each that is open
     std::vector<JsonMember> keys_; // of objects still open
@@ -295,6 +298,8 @@ JsonReading readJson(std::string_view given, const std::string& file, int firstL
         if (builder.tooDeep)
             fault(builder.tokenStart(), fmt::format("nested deeper than {} levels", limits::jsonNesting),
                   "a case as described in the manual");
+        else if (builder.tooMany)
+            fault(builder.tokenStart(), "there are too many values", fmt::format("at most {}", limits::jsonValues));
         else if (result.IsError())
             fault(result.Code() == rapidjson::kParseErrorValueInvalid ? builder.tokenStart() : result.Offset(),
                   sentence(rapidjson::GetParseError_En(result.Code())), remedy(result.Code()));

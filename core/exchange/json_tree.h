@@ -46,7 +46,7 @@ struct JsonReading {
 };
 
 //! Reads one JSON text (RFC 8259, UTF-8 checked, a byte-order mark allowed). Lines are counted from `firstLine`. Faults
-//! with places: broken syntax, text after the end, bytes that are not UTF-8, nesting beyond limits::jsonNesting, a key given
+//! with places: broken syntax, text after the end, bytes that are not UTF-8, nesting beyond limits::jsonNesting, more values than limits::jsonValues, a key given
 //! twice (both places), a number beyond the range of a double. Tested: tests/exchange/json_tree_test.cpp.
 JsonReading readJson(std::string_view text, const std::string& file, int firstLine = 1);
 

@@ -27,6 +27,7 @@ inline constexpr std::size_t passedOver = 1024 * mebi;          //!< of one line
 inline constexpr std::size_t logRows = 50'000'000;              //!< a reading every ten seconds for fifteen years
 
 inline constexpr std::size_t jsonNesting = 32;
+inline constexpr std::size_t jsonValues = 10'000'000;           //!< of one text; each takes 70 to 150 bytes of memory
 inline constexpr std::size_t listMembers = 10'000;              //!< weighings, feeds or harvests of a case
 inline constexpr std::size_t tableColumns = 10'000;
 inline constexpr std::int64_t nameCharacters = 200;             //!< of a colony, a yard

@@ -16,7 +16,10 @@ std::uint64_t fromEnvironment(const char* name, std::uint64_t otherwise) {
 TEST(ManyRandomBooks, EndInAnAnswerOrARefusalWithAPlace) {
     winterlarder::testing::RandomBooks books;
     const auto first = fromEnvironment("WINTERLARDER_SEED", 1000), count = fromEnvironment("WINTERLARDER_BOOKS", 20000);
-    for (std::uint64_t seed = first; seed < first + count; ++seed) books.put(seed);
+    for (std::uint64_t seed = first; seed < first + count; ++seed) {
+        books.put(seed);
+        if ((seed - first + 1) % 100 == 0) std::cout << seed - first + 1 << " books" << std::endl;
+    }
     for (const auto& [how, often] : books.ended) std::cout << how << ": " << often << '\n';
 }
 

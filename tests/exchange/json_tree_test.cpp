@@ -121,6 +121,16 @@ TEST(JsonTree, DoubledKeysAreFoundHoweverMany) {
     }
 }
 
+TEST(JsonTree, MoreValuesThanAnyBookHasAreAFault) {
+    std::string text = "[";
+    for (std::size_t i = 0; i < limits::jsonValues; ++i) text += "1,";
+    const auto reading = readJson(text + "1]", "f");
+    EXPECT_FALSE(reading.value);
+    ASSERT_EQ(reading.problems.size(), 1u);
+    EXPECT_EQ(reading.problems[0].detail, "there are too many values");
+    EXPECT_EQ(reading.problems[0].remedy, "at most 10000000");
+}
+
 TEST(JsonTree, ValuesAreSmall) { EXPECT_LE(sizeof(JsonValue), 80u) << "a document holds millions"; }
 
 TEST(JsonTree, AByteOrderMarkIsPassedOver) { EXPECT_TRUE(readJson("\xEF\xBB\xBF{}", "f").problems.empty()); }

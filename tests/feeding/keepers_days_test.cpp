@@ -17,7 +17,7 @@ TEST(IsoWeekday, OfKnownDays) {
     EXPECT_EQ(isoWeekday(date("1999-12-31")), 5);
     EXPECT_EQ(isoWeekday(date("2024-02-29")), 4);
     EXPECT_EQ(isoWeekday(date("2026-09-01")), 2);
-    EXPECT_EQ(isoWeekday(date("1582-10-15")), 5); // the Gregorian calendar's first day, a Friday
+    EXPECT_EQ(isoWeekday(*Date::of(1582, 10, 15)), 5); // the Gregorian calendar's first day, a Friday
 }
 
 RC_GTEST_PROP(IsoWeekday, FollowsTheDayBefore, ()) {
