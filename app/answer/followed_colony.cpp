@@ -10,6 +10,7 @@
 #include "stores/evidence.h"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <numeric>
 
 namespace winterlarder::answer {
@@ -362,6 +363,10 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
     const Date decided = decidedOn(*records, where->winter, asOf);
     auto autumn = learnedCase(from, colony, decided, learned);
     if (!autumn) return autumn.problems();
+    const auto then = siteOf(autumn->site, {}, from.reference());
+    if (then && then->curve.hemisphere() != where->winter.hemisphere())
+        return Problem{ProblemKind::Input, {}, fmt::format("it was moved to the other half of the earth after {}", decided.iso()),
+                       "a look after the move: the winter there is another one"};
     return FollowReading{std::move(records).value(), asOf, decided, where->winter, std::move(now).value(), std::move(autumn).value()};
 }
 

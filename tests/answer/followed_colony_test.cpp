@@ -53,6 +53,17 @@ TEST_F(FollowedColonyTest, FollowsFromTheAutumnsLookAndItsEstimate) {
     EXPECT_TRUE(q.observations.empty());
 }
 
+TEST_F(FollowedColonyTest, AWinterOnBothHalvesOfTheEarthIsRefused) {
+    auto south = orchard();
+    south.name = "South";
+    south.site.where = std::string("nz-christchurch");
+    const auto yard = *edit(book, book::AddYard{south}).added<book::Yard>();
+    edit(book, book::AddMove{book::Move{.colony = colony, .date = day("2026-11-01"), .yard = yard}});
+    const auto followed = followedColony(book, colony, day("2026-12-20"), nullptr, few, 2);
+    ASSERT_FALSE(followed);
+    EXPECT_THAT(followed.problems().front().detail, ::testing::HasSubstr("the other half of the earth after 2026-09-20"));
+}
+
 TEST_F(FollowedColonyTest, ALookInSpringIsEvidenceNotTheStart) {
     look("2027-03-20");
     const auto q = questionOn("2027-03-25");
