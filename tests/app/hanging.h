@@ -42,7 +42,7 @@ public:
         drawing.setFocus();
         QTest::qWait(1);
     }
-    void show() { drawing.show(drawnCombs(records, boxes_, 0.65)); }
+    void show() { drawing.show(drawnCombs(records, boxes_, 0.65, spreads())); }
 
     const book::CombRecord& record(std::size_t comb) const { return records[comb]; }
     //! Where on the screen a place of a comb is.

@@ -109,8 +109,9 @@ inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wante
 inline AnsweredPointer answered(const book::ColonyCase& record, const Wanted& wanted = {}) {
     auto made = std::make_shared<AnsweredColony>(AnsweredColony{record, question(record), {advice(record, wanted), {}}, {}, {}, nullptr});
     std::vector<stores::CombStores> combs;
-    for (const auto& each : made->question.combs) combs.push_back({kilograms(2.6 * each.capped), kilograms(0), 0.15});
+    for (const auto& each : made->question.combs) combs.push_back({kilograms(2.6 * each.capped), kilograms(0)});
     made->combs = std::move(combs);
+    made->spreads = {0.10, 0.03, 0.11, 0.132}; // as shipped
     return made;
 }
 
