@@ -26,7 +26,7 @@ constexpr double largestLetters = 9, smallestLetters = 6.25, stepDown = 0.25; //
 constexpr double footerPoints = 7;
 constexpr double hopeless = 3; // so many times the pages wanted are not saved by small letters: they stay large
 const QMarginsF margins(14, 12, 14, 12); // mm
-constexpr double pictureShares[] = {0.33, 0.29, 0.25}; // of its width: lower where small letters do not save the page
+constexpr double pictureShares[] = {0.33, 0.29, 0.25, 0.21}; // of its width: lower where small letters do not save the page
 constexpr double pictureDotsPerInch = 140; // of its letters: finer than a screen's, so that they are as large as the sheet's
 
 int dots(double points) {

@@ -89,6 +89,7 @@ constexpr FieldWords fields[] = {
     {"lift_kg_1", QT_TRANSLATE_NOOP("Fields", "weight of one side"), Form::Mass},
     {"lift_kg_2", QT_TRANSLATE_NOOP("Fields", "weight of the other side"), Form::Mass},
     {"heft", QT_TRANSLATE_NOOP("Fields", "heft")},
+    {"sure", QT_TRANSLATE_NOOP("Fields", "said to be right, however unlikely"), Form::Flag},
     {"kind", QT_TRANSLATE_NOOP("Fields", "kind")},
     {"sugar_kg", QT_TRANSLATE_NOOP("Fields", "sugar"), Form::Mass},
     {"syrup_l", QT_TRANSLATE_NOOP("Fields", "syrup"), Form::Volume},

@@ -12,6 +12,8 @@
 #include <algorithm>
 #include <atomic>
 #include <cmath>
+#include <exception>
+#include <mutex>
 #include <thread>
 
 namespace winterlarder::winter {
@@ -194,19 +196,30 @@ private:
 
 namespace {
 
+// The first exception of any thread ends the run and is thrown here, on the calling thread.
 void runBlocks(BlockRun& run, int blocks, int threads, const std::stop_token& stop, const ProgressSink& progress) {
     std::atomic<int> next{0}, done{0};
+    std::exception_ptr broken;
+    std::once_flag brokenOnce;
     const auto work = [&] {
-        for (int block = next++; block < blocks && !stop.stop_requested(); block = next++) {
-            run(block);
-            const int finished = ++done;
-            if (progress) progress(static_cast<double>(finished) / blocks);
+        try {
+            for (int block = next++; block < blocks && !stop.stop_requested(); block = next++) {
+                run(block);
+                const int finished = ++done;
+                if (progress) progress(static_cast<double>(finished) / blocks);
+            }
+        } catch (...) {
+            std::call_once(brokenOnce, [&] { broken = std::current_exception(); });
+            next = blocks; // nobody begins another block
         }
     };
     if (threads <= 0) threads = std::max(1, static_cast<int>(std::thread::hardware_concurrency()));
-    std::vector<std::jthread> helpers;
-    for (int i = 1; i < std::min(threads, blocks); ++i) helpers.emplace_back(work);
-    work();
+    {
+        std::vector<std::jthread> helpers;
+        for (int i = 1; i < std::min(threads, blocks); ++i) helpers.emplace_back(work);
+        work();
+    }
+    if (broken) std::rethrow_exception(broken);
 }
 
 std::optional<DemandEnsemble> run(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,

@@ -127,6 +127,14 @@ TEST(Ensemble, TellsItsProgress) {
     EXPECT_EQ(last, 1);
 }
 
+// Whichever thread breaks, the caller hears of it, and once.
+TEST(Ensemble, WhatBreaksOnAnyThreadIsThrownToTheCaller) {
+    for (const int threads : {1, 4})
+        EXPECT_THROW(simulate(questionAt("ca-halifax", 14000, -92), constants(), {1, 400}, threads, {}, [](double) { throw std::runtime_error("broken"); }),
+                     std::runtime_error)
+            << threads;
+}
+
 TEST(Ensemble, ExactDatesAreNeitherDrawnNorShifted) {
     auto question = questionAt("ca-halifax", 14000, 40);
     question.season.broodStop->exact = true;
