@@ -77,9 +77,9 @@ CombLevels::CombLevels(const hive::Outline& outline, const CombFilling& filling)
     if (built < 0.999) builtLevel_ = levelFor(built * area_, 0, 1 + roundEdge, builtArea);
     area_ = builtArea(builtLevel_);
 
-    const auto above = [this](double level) { return areaAbove(level); };
-    capped_ = levelFor(filling.capped * area_, -archSag, 1, above);
-    open_ = levelFor((filling.capped + filling.open) * area_, capped_, 1, above);
+    const auto overIt = [this](double level) { return areaAbove(level); };
+    capped_ = levelFor(filling.capped * area_, -archSag, 1, overIt);
+    open_ = levelFor((filling.capped + filling.open) * area_, capped_, 1, overIt);
     placeNest();
     const auto nest = [this](double reach) { return nestArea(reach); };
     brood_ = levelFor(filling.brood * area_, 0, 4, nest);

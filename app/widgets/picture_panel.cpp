@@ -142,8 +142,11 @@ void PicturePanel::tryOut(const std::shared_ptr<const WinterPicture>& picture, c
 
 void PicturePanel::offer(const advice::Advice& advice) {
     // Shown and hidden only where that changes: each time the whole window is laid out.
+    const auto offers = [&](advice::OptionKind kind) {
+        return std::any_of(advice.options.begin(), advice.options.end(), [kind](const auto& option) { return option.kind == kind; });
+    };
     for (auto& [kind, button] : chips_)
-        if (std::none_of(advice.options.begin(), advice.options.end(), [&](const auto& option) { return option.kind == kind; })) button->hide();
+        if (!offers(kind)) button->hide();
     for (const auto& option : advice.options) {
         auto*& button = chips_[option.kind];
         if (!button) {

@@ -33,9 +33,9 @@ protected:
     static std::string colony(int id, const std::string& name) {
         return R"({"id": )" + std::to_string(id) + R"(, "yard": 1, "name": ")" + name + R"(", "boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep"}]})";
     }
-    static inline int id = 1; // of a record; any number will do, each once
+    static inline int nextId = 1; // of a record; any number will do, each once
     static std::string look(int colony, const std::string& date, double capped = 0.6) {
-        return R"({"id": )" + std::to_string(id++) + R"(, "colony": )" + std::to_string(colony) + R"(, "date": ")" + date + R"(", "bees_covered_combs": 9, "combs_form": "listed", "combs": )" +
+        return R"({"id": )" + std::to_string(nextId++) + R"(, "colony": )" + std::to_string(colony) + R"(, "date": ")" + date + R"(", "bees_covered_combs": 9, "combs_form": "listed", "combs": )" +
                combs(20, capped) + "}";
     }
     // Russet: more was taken than was there, and stores were weighed later. Pippin: an ordinary winter.
