@@ -36,18 +36,18 @@ struct Case {
 
 // The stated bound: zones have the area of their shares to 1 % of the built face.
 TEST(CombShape, ZonesHaveTheAreasOfTheirShares) {
-    const hive::Outline frame{millimetres(428), millimetres(428), millimetres(205)};
-    const hive::Outline sloping{millimetres(440), millimetres(151), millimetres(250)};
-    const hive::Outline narrowUp{millimetres(200), millimetres(400), millimetres(173)};
+    const hive::Outline deepFrame{millimetres(428), millimetres(428), millimetres(205)};
+    const hive::Outline slopingSides{millimetres(440), millimetres(151), millimetres(250)};
+    const hive::Outline narrowOnTop{millimetres(200), millimetres(400), millimetres(173)};
     const Case cases[] = {
-        {"full", frame, {1, 1, 0, 0, 0}},
-        {"nest", frame, {1, 0.2, 0.1, 0.45, 0.08}},
-        {"sloping nest", sloping, {1, 0.2, 0.1, 0.4, 0.1}},
-        {"narrow side up", narrowUp, {1, 0.3, 0.1, 0.3, 0.1}},
-        {"part built", sloping, {0.6, 0.5, 0.2, 0, 0}},
-        {"part built nest", frame, {0.8, 0.1, 0.1, 0.4, 0.2}},
-        {"nothing in it", frame, {1, 0, 0, 0, 0}},
-        {"bee bread alone", frame, {1, 0.5, 0.1, 0, 0.2}},
+        {"full", deepFrame, {1, 1, 0, 0, 0}},
+        {"nest", deepFrame, {1, 0.2, 0.1, 0.45, 0.08}},
+        {"sloping nest", slopingSides, {1, 0.2, 0.1, 0.4, 0.1}},
+        {"narrow side up", narrowOnTop, {1, 0.3, 0.1, 0.3, 0.1}},
+        {"part built", slopingSides, {0.6, 0.5, 0.2, 0, 0}},
+        {"part built nest", deepFrame, {0.8, 0.1, 0.1, 0.4, 0.2}},
+        {"nothing in it", deepFrame, {1, 0, 0, 0, 0}},
+        {"bee bread alone", deepFrame, {1, 0.5, 0.1, 0, 0.2}},
     };
     for (const auto& each : cases) {
         SCOPED_TRACE(each.name);
