@@ -55,8 +55,17 @@ void DoubtBar::ask(const stores::Doubt& doubt, const QString& said) {
     if (mass) meant_->setText(tr("It is %1").arg(text::mass(*mass, words::style())));
     sure_->setVisible(!doubt.impossible);
     sure_->setText(said.isEmpty() ? tr("It is right") : tr("It is %1").arg(said));
+    if (isVisible()) makeRoom();
     show();
 }
+
+void DoubtBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    makeRoom();
+}
+
+// A form asks labels that break their lines how tall they are before it knows how wide: the last lines would be cut.
+void DoubtBar::makeRoom() { question_->setMinimumHeight(question_->heightForWidth(std::max(width(), 1))); }
 
 void DoubtBar::clear() {
     doubt_.reset();

@@ -34,7 +34,12 @@ signals:
     void meant(double kilograms); //!< another weight was meant
     void sure();                  //!< it is right as it stands
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void makeRoom();
+
     std::optional<stores::Doubt> doubt_;
     QLabel* question_;
     QPushButton* meant_;

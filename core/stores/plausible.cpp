@@ -34,7 +34,7 @@ Mass holdMore(const TareQuestion& parts) {
 
 //! The weight that may be meant by one too heavy for the hive, and how it went wrong.
 void addMeant(std::map<std::string, Detail>& details, Mass gross, const HiveBounds& hive) {
-    const auto fits = [&](double kg) { return kg >= hive.lightest.value() && kg <= hive.heaviest.value() * 1.1; };
+    const auto fits = [&](double kg) { return kg >= hive.likelyEmpty.value() && kg <= hive.heaviest.value() * 1.1; };
     const double pounds = gross.value() * kilogramsPerPound, tenth = gross.value() / 10, tenfold = gross.value() * 10;
     const auto mean = [&](const char* how, double kg) {
         details["class"] = std::string(how);

@@ -8,6 +8,7 @@
 #include "widgets/fields.h"
 #include "widgets/look_page.h"
 
+#include <QLabel>
 #include <QPointer>
 #include <QPushButton>
 
@@ -46,6 +47,9 @@ TEST_F(BookDesk, AnUnlikelyWeightIsAskedAboutAndStaysAsTyped) {
     EXPECT_TRUE(form->doubts()->asks());
     EXPECT_TRUE(form->doubts()->question().contains(QStringLiteral("cannot well be"))) << form->doubts()->question().toStdString();
     EXPECT_EQ(field->text(), typed);
+    const auto* question = form->doubts()->findChild<QLabel*>();
+    ASSERT_TRUE(question && question->isVisible());
+    EXPECT_GE(question->height(), question->heightForWidth(question->width())) << "no line of it is cut";
     EXPECT_TRUE(form->doubts()->sureButton()->text().contains(typed));
     EXPECT_TRUE(yard.records(first().id)->weighings.empty());
     form->doubts()->sureButton()->click();
