@@ -40,22 +40,21 @@ SeasonDay runEnd(const WinterQuestion& question, const ModelConstants& constants
 }
 
 DemandEnsemble::DemandEnsemble(SeasonDay first, int days, int winters, bool keepBrood)
-    : first_(first), days_(days), winters_(winters), means_(static_cast<std::size_t>(days)),
+    : first_(first), days_(days), winters_(winters), keepsBrood_(keepBrood), means_(static_cast<std::size_t>(days)),
       draws_(static_cast<std::size_t>(winters)) {
-    const std::size_t cells = static_cast<std::size_t>(days) * static_cast<std::size_t>(winters);
-    for (auto* matrix : {&netLoss_, &used_, &autumnIncome_, &bees_}) *matrix = std::make_unique_for_overwrite<float[]>(cells);
-    if (keepBrood) brood_ = std::make_unique_for_overwrite<float[]>(cells);
+    const std::size_t matrices = Brood + (keepBrood ? 1 : 0);
+    cells_ = std::make_unique_for_overwrite<float[]>(matrices * matrixSize());
 }
 
 std::span<const float> DemandEnsemble::brood(SeasonDay day) const {
     require(keepsBrood(), "the brood of these winters was not kept");
-    return row(brood_, day);
+    return row(Brood, day);
 }
 
-std::span<const float> DemandEnsemble::row(const Matrix& matrix, SeasonDay day) const {
+std::span<const float> DemandEnsemble::row(Matrix matrix, SeasonDay day) const {
     require(covers(day), "day {} is outside the simulated days {}..{}", day.w, first_.w, lastDay().w);
     const auto width = static_cast<std::size_t>(winters_);
-    return {matrix.get() + static_cast<std::size_t>(day - first_) * width, width};
+    return {cells(matrix) + static_cast<std::size_t>(day - first_) * width, width};
 }
 
 const DayMeans& DemandEnsemble::means(SeasonDay day) const {

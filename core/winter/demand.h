@@ -58,16 +58,16 @@ public:
     bool covers(SeasonDay day) const { return day >= first_ && day <= lastDay(); }
 
     //! Food eaten less spring and background income and autumn trickle, to the end of the day [kg]; may fall below 0.
-    std::span<const float> netLoss(SeasonDay day) const { return row(netLoss_, day); }
+    std::span<const float> netLoss(SeasonDay day) const { return row(NetLoss, day); }
     //! Food eaten to the end of the day [kg].
-    std::span<const float> used(SeasonDay day) const { return row(used_, day); }
+    std::span<const float> used(SeasonDay day) const { return row(Used, day); }
     //! Autumn income at flow strength 1 to the end of the day [kg].
-    std::span<const float> autumnIncome(SeasonDay day) const { return row(autumnIncome_, day); }
+    std::span<const float> autumnIncome(SeasonDay day) const { return row(AutumnIncome, day); }
     //! Adult bees at the start of the day.
-    std::span<const float> bees(SeasonDay day) const { return row(bees_, day); }
+    std::span<const float> bees(SeasonDay day) const { return row(Bees, day); }
     //! Brood cells of all ages after laying; ContractViolation where it was not kept.
     std::span<const float> brood(SeasonDay day) const;
-    bool keepsBrood() const { return brood_ != nullptr; }
+    bool keepsBrood() const { return keepsBrood_; }
     std::span<const WinterDraw> draws() const { return draws_; }
     const DayMeans& means(SeasonDay day) const;
     //! The forage day before anything is drawn: the run's end is 45 days past it.
@@ -77,14 +77,19 @@ public:
 
 private:
     friend class EnsembleWriter;
-    using Matrix = std::unique_ptr<float[]>; //!< [day][winter], not cleared: every cell is written once
-    std::span<const float> row(const Matrix& matrix, SeasonDay day) const;
+    enum Matrix : std::size_t { NetLoss, Used, AutumnIncome, Bees, Brood };
+    std::span<const float> row(Matrix matrix, SeasonDay day) const;
+    float* cells(Matrix matrix) const { return cells_.get() + matrix * matrixSize(); }
+    std::size_t matrixSize() const { return static_cast<std::size_t>(days_) * static_cast<std::size_t>(winters_); }
     SeasonDay first_;
     SeasonDay medianForage_{};
     double autumnTrickle_ = 0;
     int days_;
     int winters_;
-    Matrix netLoss_, used_, autumnIncome_, bees_, brood_;
+    bool keepsBrood_;
+    //! The matrices one behind the other, each [day][winter], not cleared: every cell is written once. In one piece, so that the next
+    //! ensemble gets this one's memory back: allocated apart, a fifth of a run went into pages asked for anew.
+    std::unique_ptr<float[]> cells_;
     std::vector<DayMeans> means_;
     std::vector<WinterDraw> draws_;
 };

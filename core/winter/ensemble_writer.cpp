@@ -35,11 +35,11 @@ EnsembleWriter::EnsembleWriter(DemandEnsemble& ensemble, SeasonDay medianForage,
 BlockOutput EnsembleWriter::output(int firstWinter, int lanes) {
     const auto at = static_cast<std::size_t>(firstWinter);
     BlockOutput output;
-    output.netLoss = ensemble_.netLoss_.get() + at;
-    output.used = ensemble_.used_.get() + at;
-    output.autumnIncome = ensemble_.autumnIncome_.get() + at;
-    output.bees = ensemble_.bees_.get() + at;
-    if (ensemble_.brood_) output.brood = ensemble_.brood_.get() + at;
+    output.netLoss = ensemble_.cells(DemandEnsemble::NetLoss) + at;
+    output.used = ensemble_.cells(DemandEnsemble::Used) + at;
+    output.autumnIncome = ensemble_.cells(DemandEnsemble::AutumnIncome) + at;
+    output.bees = ensemble_.cells(DemandEnsemble::Bees) + at;
+    if (ensemble_.keepsBrood()) output.brood = ensemble_.cells(DemandEnsemble::Brood) + at;
     output.stride = static_cast<std::size_t>(ensemble_.winters());
     output.lanes = lanes;
     output.sums.reserve(static_cast<std::size_t>(ensemble_.days()));
