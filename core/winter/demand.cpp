@@ -68,9 +68,9 @@ void requireAnswerable(const WinterQuestion& q) {
     require(q.start >= firstSeasonDay && q.start <= lastSimulatedDay, "start day {} is outside -153..180", q.start.w);
     require(q.season.derivable(), "the season has no build-up or no forage date");
     require(q.bees.count >= 0 && std::isfinite(q.bees.count), "{} bees", q.bees.count);
-    require(!q.brood || (q.brood->count >= 0 && std::isfinite(q.brood->count)), "{} brood cells", q.brood->count);
+    require(!q.brood || (q.brood->count >= 0 && std::isfinite(q.brood->count)), "{} brood cells", q.brood.value_or(BeeCount{0}).count);
     require(!q.seenOn || (*q.seenOn >= q.start && *q.seenOn <= lastSimulatedDay),
-            "seen on day {}, simulated from day {}", q.seenOn->w, q.start.w);
+            "seen on day {}, simulated from day {}", q.seenOn.value_or(q.start).w, q.start.w);
     for (std::size_t i = 0; i < q.weatherSoFar.size(); ++i) {
         const MeasuredDay& day = q.weatherSoFar[i];
         require(std::isfinite(day.meanC), "a measured temperature that is no number");
