@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string>
 
 //! A colony asked about again and again while summer turns into autumn: what may move between two looks, and how far.
 //! Limits are the
@@ -109,15 +111,28 @@ inline void expectNoJumps(const std::string& station, Colony colony, int winters
     }
 }
 
-//! How far the winters' bees have parted after a month, as counts of colonies have (0.25). Less only where laying has
-//! stopped by then.
+//! Places where laying stops by mid September and bees part less in a month than counted colonies do (0.2 at the
+//! least): what the model gives there with 2,500 winters. Known disagreements, each held to its value; not passes.
+inline const std::map<std::string, double>& tooAlike() {
+    static const std::map<std::string, double> places{
+        {"is-reykjavik", 0.153}, {"no-tromso", 0.153},     {"fi-sodankyla", 0.156},   {"ca-whitehorse", 0.156}, {"ch-davos", 0.161},
+        {"us-ak-anchorage", 0.190}, {"ca-princegeorge", 0.190}, {"ca-thepas", 0.195}, {"ca-princealbert", 0.199}, {"se-lulea", 0.199}};
+    return places;
+}
+
+//! How far the winters' bees have parted after a month, as counts of colonies have (0.25). The standard error of a
+//! spread over 400 winters is 0.007; known disagreements are held to within two of them.
 inline void expectUsualSpread(const std::string& station, int winters) {
     const auto curve = curveOf(station);
-    const bool layingGoesOn = climate::deriveSeason(curve, constants()).broodStop->day.w > firstOfSeptember + 14;
+    const auto known = tooAlike().find(station);
     for (double bees : {10000.0, 18000.0}) {
         const LookedAt september(curve, {bees, 0.7 * bees}, firstOfSeptember, winters, constants().beesSd);
         const double sd = september.logSdOfBees(firstOfOctober(curve));
-        EXPECT_GT(sd, layingGoesOn ? 0.2 : 0.14) << station;
+        if (known != tooAlike().end()) {
+            EXPECT_NEAR(sd, known->second, 0.014) << station << ": where it has become right, take it off the list";
+            continue;
+        }
+        EXPECT_GT(sd, 0.2) << station;
         EXPECT_LT(sd, 0.35) << station;
     }
 }
