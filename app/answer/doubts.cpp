@@ -12,13 +12,6 @@ namespace {
 
 constexpr int oldestThere = 60; // days a weight or a look still tells what was there before a harvest
 
-double latitudeOf(const book::SiteRecord& site, const ReferenceData& reference) {
-    if (const auto* place = std::get_if<book::Coordinates>(&site.where)) return place->latitude;
-    if (const auto* own = std::get_if<book::OwnClimateRecord>(&site.where)) return own->latitude;
-    const auto* station = reference.station(std::get<std::string>(site.where));
-    return station ? station->latitude : 0;
-}
-
 //! The weight of the whole hive; nothing for a heft.
 std::optional<Mass> grossOf(const book::WeighingRecord& weighing) {
     if (const auto* scale = std::get_if<book::ScaleReading>(&weighing.reading)) return scale->gross;
@@ -35,24 +28,12 @@ bool sameScale(const book::WeighingRecord& a, const book::WeighingRecord& b) {
     return a.reading.index() == b.reading.index() && sides(a) == sides(b);
 }
 
-//! A foreign book may name hives nobody ships; nothing can be held against them.
-bool formatsKnown(const book::ColonyCase& record, const ReferenceData& reference) {
-    const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    const bool boxes = std::all_of(record.hive.boxes.begin(), record.hive.boxes.end(), [&](const book::BoxRecord& box) {
-        const auto* id = std::get_if<std::string>(&box.format);
-        return !id || reference.format(*id);
-    });
-    return boxes && (!combs || std::all_of(combs->begin(), combs->end(), [&](const book::CombRecord& comb) {
-               return !comb.format || reference.format(*comb.format);
-           }));
-}
-
 //! Judges the records of one case, one kind after the other; a record in doubt is not held against the others.
 class CaseJudge {
 public:
     CaseJudge(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<Date>& hiveChanges)
         : record_(record), constants_(reference.constants), changes_(hiveChanges),
-          latitude_(latitudeOf(record.site, reference)), lookedOn_(record.lookedOn.value_or(record.asOf)) {
+          latitude_(exchange::latitudeOf(record.site, reference).value_or(0)), lookedOn_(record.lookedOn.value_or(record.asOf)) {
         combs_ = partsOf(record, reference).combs;
         hive_ = boundsOfCase(record, reference);
     }
@@ -255,7 +236,8 @@ private:
 } // namespace
 
 std::vector<DoubtedRecord> doubtsOf(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<Date>& hiveChanges) {
-    if (record.hive.boxes.empty() || !formatsKnown(record, reference)) return {};
+    // A foreign book may name hives nobody ships; nothing can be held against them.
+    if (record.hive.boxes.empty() || !unknownFormats(record, {}, reference).empty()) return {};
     return CaseJudge(record, reference, hiveChanges).all();
 }
 

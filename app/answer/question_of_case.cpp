@@ -209,20 +209,6 @@ bool hasItsAmount(const book::FeedRecord& feed) {
     return feed.sugar || (feed.kind == book::FeedKind::Syrup && feed.syrup);
 }
 
-// Formats that are not shipped, of boxes and of combs: a book may have come from anywhere.
-void checkFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference, Problems& problems) {
-    const auto check = [&](const std::string& id, const std::string& path) {
-        if (!reference.format(id))
-            problems.push_back({ProblemKind::Input, places.of(path), fmt::format("there is no hive format {}", exchange::inQuotes(id)),
-                                "one that winterlarder-cli hive-formats lists"});
-    };
-    for (std::size_t i = 0; i < record.hive.boxes.size(); ++i)
-        if (const auto* id = std::get_if<std::string>(&record.hive.boxes[i].format)) check(*id, fmt::format("hive.boxes[{}].format", i));
-    if (const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs))
-        for (std::size_t i = 0; i < combs->size(); ++i)
-            if ((*combs)[i].format) check(*(*combs)[i].format, fmt::format("combs[{}].format", i));
-}
-
 // A syrup too thin or too strong to be one has no density, so no stores: a fault of the ratio.
 void checkFeeds(const book::ColonyCase& record, const exchange::CasePlaces& places, Problems& problems) {
     for (std::size_t i = 0; i < record.feeds.size(); ++i) {
@@ -395,10 +381,24 @@ Mass storesOfFeed(const book::FeedRecord& feed) {
     return storesOfSyrup(feed);
 }
 
+Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference) {
+    Problems problems;
+    const auto check = [&](const std::string& id, const char* path, std::size_t i) {
+        if (!reference.format(id))
+            problems.push_back({ProblemKind::Input, places.of(fmt::format("{}[{}].format", path, i)),
+                                fmt::format("there is no hive format {}", exchange::inQuotes(id)), "one that winterlarder-cli hive-formats lists"});
+    };
+    for (std::size_t i = 0; i < record.hive.boxes.size(); ++i)
+        if (const auto* id = std::get_if<std::string>(&record.hive.boxes[i].format)) check(*id, "hive.boxes", i);
+    if (const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs))
+        for (std::size_t i = 0; i < combs->size(); ++i)
+            if ((*combs)[i].format) check(*(*combs)[i].format, "combs", i);
+    return problems;
+}
+
 Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange::CasePlaces& places,
                                    const ReferenceData& reference, std::uint64_t positionInBatch) {
-    Problems problems;
-    checkFormats(said, places, reference, problems);
+    Problems problems = unknownFormats(said, places, reference);
     if (!problems.empty()) return problems;
     if (said.hive.boxes.empty()) return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
     auto [record, setAside] = believed(said, reference);

@@ -28,6 +28,9 @@ Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const
 //! tests/answer/question_of_case_test.cpp (as part of a question).
 std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference);
 
+//! A fault for every hive format, of a box or a comb, that is not shipped: a book may have come from anywhere.
+Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference);
+
 //! What a hive and its combs are made of, as its weight and room follow from. Tested: tests/answer/doubts_test.cpp.
 stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData& reference);
 //! Ripe stores a feed becomes [kg]; 0 where its ratio is none. Syrup without a ratio counts as winter syrup.

@@ -58,7 +58,7 @@ Sound readDayAndSite(ObjectReader& reader, book::ColonyCase& record, CaseContext
     });
     sound.site = sound.site && reader.has("site");
     if (sound.site)
-        context.winter = Winter::containing(record.asOf, hemisphereOf(latitudeOf(record.site, context.reference())));
+        context.winter = Winter::containing(record.asOf, hemisphereOf(latitudeOf(record.site, context.reference()).value()));
     record.lookedOn = reader.date("looked_on");
     record.fedAfterLook = reader.flag("fed_after_look", false);
     if (record.lookedOn) context.checkRecorded(*record.lookedOn, reader.find("looked_on")->position, "looked_on", true);

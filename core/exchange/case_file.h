@@ -39,6 +39,9 @@ struct CaseReading {
     bool datesSound = false;
 };
 
+//! Latitude of a site [deg]; nothing where its station is not a shipped one.
+std::optional<double> latitudeOf(const book::SiteRecord& site, const ReferenceData& reference);
+
 //! What a hive has no room for: more combs, or more of them covered with bees, than there are places. Places that are not known are left
 //! out of the words. `reference` may be nothing where the hive could not be read.
 Problems roomFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);

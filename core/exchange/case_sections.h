@@ -9,8 +9,6 @@
 namespace winterlarder::exchange {
 
 std::optional<book::SiteRecord> readSite(const JsonValue& value, CaseContext& context);
-//! Latitude of a site that was read without fault.
-double latitudeOf(const book::SiteRecord& site, const ReferenceData& reference);
 
 std::optional<book::HiveRecord> readHive(const JsonValue& value, CaseContext& context);
 //! Places for combs, all boxes together; an unknown format counts none.

@@ -106,8 +106,11 @@ std::optional<book::SiteRecord> readSite(const JsonValue& value, CaseContext& co
     return record;
 }
 
-double latitudeOf(const book::SiteRecord& site, const ReferenceData& reference) {
-    if (const auto* id = std::get_if<std::string>(&site.where)) return reference.station(*id)->latitude;
+std::optional<double> latitudeOf(const book::SiteRecord& site, const ReferenceData& reference) {
+    if (const auto* id = std::get_if<std::string>(&site.where)) {
+        const auto* station = reference.station(*id);
+        return station ? std::optional(station->latitude) : std::nullopt;
+    }
     if (const auto* place = std::get_if<book::Coordinates>(&site.where)) return place->latitude;
     return std::get<book::OwnClimateRecord>(site.where).latitude;
 }
