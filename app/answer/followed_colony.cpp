@@ -214,7 +214,7 @@ private:
             const auto spreads = stores::combSpreads(reference.constants);
             std::optional<stores::Evidence> evidence = stores::evidenceOfVisit(plain->combs, factor, spreads, look.date);
             if (plain->quick && plain->quickFullComb)
-                evidence = stores::evidenceOfCount(*plain->quick, *plain->quickFullComb, factor, look.date);
+                evidence = stores::evidenceOfCount(*plain->quick, *plain->quickFullComb, factor, spreads, look.date);
             if (evidence) {
                 const Mass sd = std::max(kilograms(0.3), evidence->sd(evidence->typical));
                 question.observations.push_back({day, look.date, tracking::StoresSeen{evidence->typical, sd}});

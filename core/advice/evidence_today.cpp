@@ -38,7 +38,7 @@ stores::WeighingKind kindOf(WeighedHive::Kind kind) {
 stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question, const ModelConstants& constants,
                             const winter::DemandEnsemble* ensemble) {
     if (weighing.kind == WeighedHive::Kind::Heft)
-        return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, weighing.date);
+        return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, constants, weighing.date);
     const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
     stores::HiveLoad load;
     load.tare = {question.tare, question.tareSd};
@@ -46,7 +46,8 @@ stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& q
     load.beeMass = kilograms(constants.beeMass);
     load.broodCells = living.brood;
     if (question.beeBread) load.beeBread = *question.beeBread;
-    return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, weighing.date);
+    return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, constants,
+                                      weighing.date);
 }
 
 double givenAfter(const ColonyQuestion& question, SeasonDay day) {
@@ -68,7 +69,7 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
     const auto spreads = stores::combSpreads(constants);
     if (const auto visit = stores::evidenceOfVisit(question.combs, factor, spreads, looked)) seen.push_back(*visit);
     if (question.quick && question.quickFullComb)
-        seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, looked));
+        seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, spreads, looked));
     for (const auto& weighing : question.weighings)
         if (question.bees || weighing.kind == WeighedHive::Kind::Heft) // bees weigh a kilogram or two
             seen.push_back(evidenceOf(weighing, question, constants, ensemble));

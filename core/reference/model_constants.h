@@ -23,6 +23,7 @@ struct ModelConstants {
     double broodForFullCore;  //!< B_c [cells]
     double honeyPerWorker;    //!< c_b [g]
     double broodSurvival;     //!< sv
+    double larvaFedAge; //!< [d] whole days after laying
     // laying
     double autumnLaying;      //!< e_a [eggs/bee/day]
     double autumnDecline;     //!< d_a [d]
@@ -33,9 +34,13 @@ struct ModelConstants {
     double springLayingPerBee; //!< e_s [eggs/bee/day]
     double queenLimit;        //!< e_max [eggs/day]
     double springRamp;        //!< d_s [d]
+    double shortestRamp; //!< least length of the winter ramp [d]
     double winterLayingStart; //!< w_f, share of e_w on the day of the restart
     double burstStrength;     //!< k_e
     double burstShare;        //!< p_e, share of winters
+    double burstFrom; //!< [degC] smoothed mean from which warm spells bring brood
+    double burstFullOver; //!< [K] to full strength
+    double warmthMemory; //!< [d] smoothing of the daily means, for warm spells
     double eggFloor;          //!< f_0, share of e_w laid through a winter without a gap
     // death: long-lived bees, then short-lived ones
     double winterDeath;       //!< mu_w [1/d], without brood
@@ -45,6 +50,7 @@ struct ModelConstants {
     double summerDeathByBrood; //!< s_b, part of mu_S that follows the brood
     double summerFullNest;    //!< r_S [cells/bee]
     double springDeath;       //!< mu_P [1/d], from the restart on
+    double mostDeath; //!< [1/d] no bees die faster
     // which bees are long-lived
     double shortLivedNest;    //!< r_b [cells/bee], from which on none that emerges is
     double longLivedGain;     //!< r_l [bees/cell]
@@ -52,6 +58,8 @@ struct ModelConstants {
     double longLivedAll;      //!< s1 [d before laying stops], share 1
     // income
     double income;            //!< A [g/d per 10,000 bees]
+    double incomeFrom; //!< [degC] daily mean from which bees bring in nectar
+    double incomeFullOver; //!< [K] to full income
     double bloomHalfWidth;    //!< d_f [d]
     double autumnTrickle;     //!< phi_a, until the last autumn income
     double backgroundIncome;  //!< phi, class C only
@@ -83,13 +91,21 @@ struct ModelConstants {
     double forageTemperature;      //!< 10.0 degC
     double forageDayLength;        //!< 11.6 h
     double forageSd;               //!< 9 d
+    double datesApart; //!< [d] restart to build-up, build-up to forage, at least
+    double forageWithBuildup; //!< share of build-up's earliness in that of forage
+    double forageOwn; //!< and of its own
     double confinedBelow;          //!< 5 degC, lowest normal (class A below, B from it)
     // spreads of the draws (SD of the logarithm)
     double beesSd;            //!< 0.15, covered combs
+    double beesCountedSd; //!< 0.05, counted
+    double beesSeamsSd; //!< 0.21, seams
     double combAreaSd;        //!< 0.10, area of a zone judged by eye, both faces
     double photographAreaSd;  //!< 0.03, area of a zone traced on a photograph
     double unseenFaceSd;      //!< 0.132, added where one face was seen
     double combFillSd;        //!< 0.11, honey in a given area of sealed comb
+    double combUnseenSd; //!< 0.35, a comb not looked at, or through a window
+    double quickCountSd; //!< 0.20, full and half combs counted
+    double combRoundingSd; //!< 0.1 kg a comb, independent
     double heatSd;            //!< 0.15
     double broodSd;           //!< 0.25
     double broodCountSd;      //!< s_o, 0.35, of a count of brood

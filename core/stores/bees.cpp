@@ -52,13 +52,13 @@ Room roomFor(const std::vector<Comb>& combs, const hive::CombFormat& firstBox) {
 double defaultLogSd(BeesSeen how, const ModelConstants& constants) {
     switch (how) {
     case BeesSeen::Counted:
-        return 0.05;
+        return constants.beesCountedSd;
     case BeesSeen::CoveredCombs:
         return constants.beesSd;
     case BeesSeen::Seams:
         break;
     }
-    return 0.21;
+    return constants.beesSeamsSd;
 }
 
 BeeCount beesOnCombs(double coveredCombs, const std::vector<Comb>& combs, const hive::CombFormat& firstBox) {

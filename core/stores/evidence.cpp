@@ -9,11 +9,8 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double unseenSd = 0.35;
-constexpr double spreadStep = 0.005;
-constexpr double quickCountSd = 0.20;
-constexpr Mass roundingPerComb = kilograms(0.1);
-constexpr double finestCount = 0.25;
+constexpr double spreadStep = 0.005;  // spreads are rounded to half a percentage point
+constexpr double finestCount = 0.25;  // of a comb
 
 struct MeanShares {
     double capped = 0, open = 0, brood = 0, pollen = 0;
@@ -94,11 +91,12 @@ std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& co
 }
 
 CombSpreads combSpreads(const ModelConstants& constants) {
-    return {constants.combAreaSd, constants.photographAreaSd, constants.combFillSd, constants.unseenFaceSd};
+    return {constants.combAreaSd,   constants.photographAreaSd, constants.combFillSd, constants.unseenFaceSd,
+            constants.combUnseenSd, constants.quickCountSd,     kilograms(constants.combRoundingSd)};
 }
 
 double relativeSdOf(const Comb& comb, const CombSpreads& spreads) {
-    if (!comb.lookedAt() || comb.throughWindow) return unseenSd;
+    if (!comb.lookedAt() || comb.throughWindow) return spreads.unseen;
     const double otherFace = comb.facesSeen == 1 ? spreads.unseenFace : 0;
     const double sd = std::hypot(comb.measured ? spreads.tracedArea : spreads.judgedArea, spreads.fill, otherFace);
     return spreadStep * std::round(sd / spreadStep);
@@ -113,19 +111,19 @@ std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double o
     Mass total{0};
     for (const CombStores& comb : *stores)
         total += comb.total();
-    const Mass rounding = roundingPerComb * std::sqrt(static_cast<double>(stores->size()));
+    const Mass rounding = spreads.rounding * std::sqrt(static_cast<double>(stores->size()));
     return Evidence{"combs", date, total, visitRelativeSd(combs, *stores, spreads), rounding};
 }
 
 Mass quickFullComb(const hive::CombFormat& firstBox) { return hive::fullComb(firstBox, hive::phiQuickForm); }
 
-Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, Date date) {
+Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, const CombSpreads& spreads, Date date) {
     require(count.full >= 0 && count.half >= 0, "a count of combs cannot be negative");
     require(count.cappedShare >= 0 && count.cappedShare <= 1, "capped share {} is not within 0..1", count.cappedShare);
     const double combs = count.full + count.half / 2;
     const Mass typical = fullComb * (combs * (count.cappedShare + (1 - count.cappedShare) * openFactor));
     const Mass uncounted = combs > 0 ? kilograms(0) : fullComb * finestCount;
-    return {"quick count", date, typical, quickCountSd, uncounted};
+    return {"quick count", date, typical, spreads.counted, uncounted};
 }
 
 } // namespace winterlarder::stores

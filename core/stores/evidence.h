@@ -60,9 +60,11 @@ struct CombStores {
 std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& combs, double openFactor);
 
 //! How far a comb's honey may be off, relative standard deviations: combAreaSd, photographAreaSd, combFillSd and
-//! unseenFaceSd of the constants.
+//! unseenFaceSd of the constants, combUnseenSd of a comb nobody looked at, quickCountSd of combs only counted; and what
+//! rounding adds to each comb, combRoundingSd.
 struct CombSpreads {
-    double judgedArea, tracedArea, fill, unseenFace;
+    double judgedArea, tracedArea, fill, unseenFace, unseen, counted;
+    Mass rounding;
 };
 CombSpreads combSpreads(const ModelConstants& constants);
 
@@ -94,6 +96,6 @@ Mass quickFullComb(const hive::CombFormat& firstBox);
 
 //! A quick count: (full + half / 2) x full comb x (capped share + open factor x the rest), 20 % (judgement). A count of
 //! nothing is still only good to a quarter of a comb. Tested: tests/stores/evidence_test.cpp.
-Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, Date date);
+Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, const CombSpreads& spreads, Date date);
 
 } // namespace winterlarder::stores

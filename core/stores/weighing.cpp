@@ -10,12 +10,8 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr Mass twoSidesSd = kilograms(0.7);
-constexpr double oneSideSd = 0.11;
-constexpr double oneSideSdLongHive = 0.05;
 constexpr Mass broodPerArea = grams(120);   // per dm2 of comb, both faces
 constexpr Mass beeBreadPerFace = grams(95); // per dm2 of one face
-constexpr double heftSd = 0.35;
 constexpr double usualShareOfComb = 0.6;
 constexpr int usualCombsOfLongHive = 10;
 
@@ -36,26 +32,27 @@ Mass grossOf(WeighingKind kind, Mass reading) {
 }
 
 //! Error of the lifting alone, on top of the scale's and the tare's.
-Mass liftSd(WeighingKind kind, Mass gross, bool longHive) {
+Mass liftSd(WeighingKind kind, Mass gross, bool longHive, const ModelConstants& constants) {
     switch (kind) {
     case WeighingKind::Scale:
         return kilograms(0);
     case WeighingKind::TwoSidedLift:
-        return twoSidesSd;
+        return kilograms(constants.liftTwoSidesSd);
     case WeighingKind::OneSidedLift:
         break;
     }
-    return gross * (longHive ? oneSideSdLongHive : oneSideSd);
+    return gross * (longHive ? constants.liftOneSideLongHiveSd : constants.liftOneSideSd);
 }
 
 } // namespace
 
-Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive, Date date) {
+Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive,
+                            const ModelConstants& constants, Date date) {
     const Mass gross = grossOf(kind, reading);
     const Mass notStores = load.tare.mass + load.beeMass * load.bees.count + broodMass(load.broodCells) +
                            load.beeBread + load.waxNotInTare;
     const Mass scaleSd = load.tare.sd > kilograms(0) ? std::max(load.tare.sd, weighedTareSd) : weighedTareSd;
-    const double sd = std::hypot(scaleSd.value(), liftSd(kind, gross, longHive).value());
+    const double sd = std::hypot(scaleSd.value(), liftSd(kind, gross, longHive, constants).value());
     return {nameOf(kind), date, gross - notStores, 0, kilograms(sd)};
 }
 
@@ -91,8 +88,8 @@ Mass usualWinterStores(const std::vector<hive::CombFormat>& boxes) {
     return usual;
 }
 
-Evidence evidenceOfHeft(double heftFactor, Mass usualStores, Date date) {
-    return {"heft", date, usualStores * heftFactor, heftSd, kilograms(0)};
+Evidence evidenceOfHeft(double heftFactor, Mass usualStores, const ModelConstants& constants, Date date) {
+    return {"heft", date, usualStores * heftFactor, constants.heftSd, kilograms(0)};
 }
 
 } // namespace winterlarder::stores

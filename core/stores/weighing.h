@@ -28,7 +28,8 @@ struct HiveLoad {
 //! side doubled adds 11 % of the gross weight, 5 % where a long hive is lifted at front and back: F = W (1/2 + e/L),
 //! centre of mass e = 25 mm off the middle, L = 460 mm between the points. All in quadrature. Tested:
 //! tests/stores/weighing_test.cpp.
-Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive, Date date);
+Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive,
+                            const ModelConstants& constants, Date date);
 
 //! The error of a scale's weight where the keeper weighed the empty hive: pollen, wood and wax that change, reading.
 inline constexpr Mass weighedTareSd = kilograms(1);
@@ -53,6 +54,6 @@ double heftFactor(HeftWord word);
 Mass usualWinterStores(const std::vector<hive::CombFormat>& boxes);
 
 //! A heft word: factor x usual stores, 35 % (judgement).
-Evidence evidenceOfHeft(double heftFactor, Mass usualStores, Date date);
+Evidence evidenceOfHeft(double heftFactor, Mass usualStores, const ModelConstants& constants, Date date);
 
 } // namespace winterlarder::stores

@@ -18,13 +18,6 @@ namespace winterlarder::winter {
 
 namespace {
 
-constexpr int feedingAge = 6;         // days after laying when a larva's share of honey is counted
-constexpr double fewestRampDays = 30; // of the winter laying ramp
-constexpr double dailyDeathLimit = 0.1;
-constexpr double incomeFromC = 8, incomeFullOverK = 6;
-constexpr double smoothingDays = 7;
-constexpr double burstFromC = 4, burstFullOverK = 4;
-
 // State of a block of winters at the start of a day. Bees live short or long; seen brood changes luck and stop.
 struct BlockState {
     Lanes shortLived, longLived, broodTotal, smoothedC;
@@ -52,8 +45,8 @@ WINTERLARDER_INLINE double autumnEggs(double day, double bees, double ew, double
 
 WINTERLARDER_INLINE double winterEggs(double day, double ew, double restart, double buildup, double burst,
                                       double smoothedC, const ModelConstants& k) {
-    const double ramp = lane::clamp01((day - restart) / lane::larger(fewestRampDays, buildup - restart));
-    const double warm = lane::clamp01((smoothedC - burstFromC) * (1 / burstFullOverK));
+    const double ramp = lane::clamp01((day - restart) / lane::larger(k.shortestRamp, buildup - restart));
+    const double warm = lane::clamp01((smoothedC - k.burstFrom) * (1 / k.burstFullOver));
     return ew * (k.winterLayingStart + (1 - k.winterLayingStart) * ramp) * (1 + k.burstStrength * burst * warm);
 }
 
@@ -82,11 +75,11 @@ void oneDay(const KernelSetting& s, const BlockLuck& __restrict luck, int day, i
     const double sd = s.dailySdK[static_cast<std::size_t>(day - s.start)];
     const Lanes& z = luck.weather[static_cast<std::size_t>(day - s.start)];
     Lanes& __restrict eggsToday = state.laid[static_cast<std::size_t>(slot)]; // the eggs of 21 days ago until overwritten
-    const Lanes& __restrict fed = state.laid[static_cast<std::size_t>((slot + feedingAge) % broodAges)];
+    const Lanes& __restrict fed = state.laid[static_cast<std::size_t>((slot + static_cast<int>(k.larvaFedAge)) % broodAges)];
 
     for (std::size_t i = 0; i < laneCount; ++i) {
         const double t = normal + luck.offsetK[i] + sd * z[i];
-        const double smoothed = state.smoothedC[i] + (t - state.smoothedC[i]) * (1 / smoothingDays);
+        const double smoothed = state.smoothedC[i] + (t - state.smoothedC[i]) * (1 / k.warmthMemory);
         const double shortLived = state.shortLived[i], longLived = state.longLived[i];
         const double bees = shortLived + longLived;
 
@@ -108,7 +101,7 @@ void oneDay(const KernelSetting& s, const BlockLuck& __restrict luck, int day, i
         const double rearing = luck.use[i] * (k.honeyPerWorker * k.broodSurvival * fed[i]);
         const double use = (adults + warmth) * (86400.0 / k.honeyEnergy) + rearing;
 
-        const double flying = k.income * 1e-4 * bees * lane::clamp01((t - incomeFromC) * (1 / incomeFullOverK));
+        const double flying = k.income * 1e-4 * bees * lane::clamp01((t - k.incomeFrom) * (1 / k.incomeFullOver));
         const double bloom = lane::clamp01((d - luck.forage[i] + k.bloomHalfWidth) * (0.5 / k.bloomHalfWidth));
         const double background = (s.dearth && d < luck.forage[i] - k.bloomHalfWidth) ? k.backgroundIncome : 0.0;
         const double autumnFlow = d <= luck.lastIncome[i] ? flying : 0.0;
@@ -116,9 +109,9 @@ void oneDay(const KernelSetting& s, const BlockLuck& __restrict luck, int day, i
 
         const double nest = brood / lane::larger(bees, 1.0);
         const double longShare = lane::clamp01(k.longLivedGain * (k.shortLivedNest - nest));
-        const double longDeath = lane::smaller(dailyDeathLimit, luck.death[i] * longLivedDeath(nest, k));
+        const double longDeath = lane::smaller(k.mostDeath, luck.death[i] * longLivedDeath(nest, k));
         const double shortDeath =
-            lane::smaller(dailyDeathLimit, luck.death[i] * shortLivedDeath(d, nest, luck.broodRestart[i], k));
+            lane::smaller(k.mostDeath, luck.death[i] * shortLivedDeath(d, nest, luck.broodRestart[i], k));
 
         const bool beforeForage = d < luck.forage[i];
         const double run = (beforeForage && t + k.diurnalHalfRange < k.lockedInBelow) ? state.lockedRun[i] + 1 : 0.0;

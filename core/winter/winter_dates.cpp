@@ -8,9 +8,6 @@ namespace winterlarder::winter {
 
 namespace {
 
-constexpr double leastGap = 7; // days: restart to build-up, build-up to forage
-constexpr double sharedEarliness = 0.7, ownEarliness = 0.714;
-
 double drawn(const climate::SeasonDate& date, double z) { return date.day.w + (date.exact ? 0 : date.sdDays * z); }
 
 double shifted(const climate::SeasonDate& date, double z, double earlierBy) {
@@ -36,15 +33,16 @@ Laying drawLaying(const climate::SeasonDates& season, const DateLuck& luck) {
 void drawDates(const WinterQuestion& question, const ModelConstants& constants, const DateLuck& luck, WinterDraw& draw) {
     const auto& season = question.season;
     const double earlier = constants.springShift * luck.seasonOffsetK;
+    const double earliness = constants.forageWithBuildup * luck.springEarliness + constants.forageOwn * luck.forage;
     Laying laying = drawLaying(season, luck);
     double spring = shifted(*season.buildup, luck.springEarliness, earlier);
-    double forage = shifted(*season.forage, sharedEarliness * luck.springEarliness + ownEarliness * luck.forage, earlier);
-    if (!season.buildup->exact) spring = std::max(spring, laying.restart + leastGap);
+    double forage = shifted(*season.forage, earliness, earlier);
+    if (!season.buildup->exact) spring = std::max(spring, laying.restart + constants.datesApart);
     if (season.forage->exact)
-        spring = std::min(spring, forage - leastGap);
+        spring = std::min(spring, forage - constants.datesApart);
     else
-        forage = std::max(forage, spring + leastGap);
-    laying.restart = std::min(laying.restart, spring - leastGap);
+        forage = std::max(forage, spring + constants.datesApart);
+    laying.restart = std::min(laying.restart, spring - constants.datesApart);
     laying.stop = std::min(laying.stop, laying.restart);
 
     draw.broodStop = rounded(laying.stop);

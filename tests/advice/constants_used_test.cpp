@@ -58,19 +58,23 @@ Digits drawnWinters(const ModelConstants& k) {
         if (learned) question.learned = winter::LearnedMultipliers{1, 0.1, 1, 0.1};
         const auto run = *winter::simulate(question, k, {1, 24});
         for (float kg : run.netLoss({80})) digits.push_back(static_cast<double>(kg));
-        for (const auto& draw : run.draws()) digits.push_back(draw.longestLockedIn);
+        for (const auto& draw : run.draws()) digits.insert(digits.end(), {double(draw.longestLockedIn), double(draw.forage)});
     }
     return digits;
 }
 
 Digits looks(const ModelConstants& k) {
-    Digits digits{stores::defaultLogSd(stores::BeesSeen::CoveredCombs, k)};
+    Digits digits;
+    for (const auto how : {stores::BeesSeen::Counted, stores::BeesSeen::CoveredCombs, stores::BeesSeen::Seams})
+        digits.push_back(stores::defaultLogSd(how, k));
     for (const int faces : {1, 2})
         for (const bool measured : {false, true}) {
             stores::Comb comb;
             comb.facesSeen = faces, comb.measured = measured;
             digits.push_back(stores::relativeSdOf(comb, stores::combSpreads(k)));
         }
+    const auto spreads = stores::combSpreads(k);
+    digits.insert(digits.end(), {spreads.unseen, spreads.counted, spreads.rounding.value()});
     return digits;
 }
 
@@ -144,7 +148,7 @@ constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, wat
 using AsNumbers = std::array<double, sizeof(ModelConstants) / sizeof(double)>;
 
 bool movesAnything(std::size_t constant, const std::vector<Digits>& usual) {
-    for (const double factor : {1.3, 0.8, 3.0}) {
+    for (const double factor : {1.3, 0.8, 3.0, 0.3}) {
         auto numbers = std::bit_cast<AsNumbers>(shipped().constants);
         numbers[constant] *= factor;
         const auto moved = std::bit_cast<ModelConstants>(numbers);

@@ -141,21 +141,21 @@ TEST(Visit, EmptyCombsStillLeaveDoubt) {
 TEST(QuickCountEvidence, HalfIsHalfACombAndOpenIsDiscounted) {
     const Mass full = quickFullComb(deep());
     EXPECT_NEAR(full.value(), sealedPerArea * 0.78 / 0.84 * deepArea, 1e-4);
-    const Evidence count = evidenceOfCount({6, 2, 0.8}, full, 0.65, day(9, 10));
+    const Evidence count = evidenceOfCount({6, 2, 0.8}, full, 0.65, spreads(), day(9, 10));
     EXPECT_EQ(count.kind, "quick count");
     EXPECT_NEAR(count.typical.value(), full.value() * 7 * (0.8 + 0.2 * 0.65), 1e-9);
     EXPECT_NEAR(count.sd(count.typical).value(), 0.2 * count.typical.value(), 1e-12);
 }
 
 TEST(QuickCountEvidence, NoCombCountedIsNotCertainty) {
-    const Evidence count = evidenceOfCount({0, 0, 1}, kilograms(2.4), 0.65, day(9, 10));
+    const Evidence count = evidenceOfCount({0, 0, 1}, kilograms(2.4), 0.65, spreads(), day(9, 10));
     EXPECT_EQ(count.typical, kilograms(0));
     EXPECT_NEAR(count.sd(count.typical).value(), 0.6, 1e-12);
 }
 
 TEST(QuickCountEvidence, ImpossibleCountsAreRefused) {
-    EXPECT_THROW(evidenceOfCount({-1, 0, 1}, kilograms(2), 0.65, day(9, 10)), ContractViolation);
-    EXPECT_THROW(evidenceOfCount({1, 0, 1.2}, kilograms(2), 0.65, day(9, 10)), ContractViolation);
+    EXPECT_THROW(evidenceOfCount({-1, 0, 1}, kilograms(2), 0.65, spreads(), day(9, 10)), ContractViolation);
+    EXPECT_THROW(evidenceOfCount({1, 0, 1.2}, kilograms(2), 0.65, spreads(), day(9, 10)), ContractViolation);
 }
 
 RC_GTEST_PROP(CombProperty, ZonesSumToOneSeenOrNot, ()) {

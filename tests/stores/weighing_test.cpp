@@ -2,6 +2,7 @@
 #include "stores/weighing.h"
 
 #include "stores/sample_combs.h"
+#include "support/shipped.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -23,7 +24,7 @@ HiveLoad load(double tareSd = 0) {
 constexpr double notStores = 22 + 2.3 + 0.6 + 0.7; // tare, bees, 4,000 cells at 0.15 g, bee bread
 
 Evidence weigh(WeighingKind kind, double reading, const HiveLoad& hive, bool longOne = false) {
-    return evidenceOfWeighing(kind, kilograms(reading), hive, longOne, day(9, 8));
+    return evidenceOfWeighing(kind, kilograms(reading), hive, longOne, shipped().constants, day(9, 8));
 }
 
 TEST(Weighing, TakesOffAllThatIsNotStores) {
@@ -94,7 +95,7 @@ TEST(Heft, AWordIsAShareOfUsualStores) {
     EXPECT_EQ(heftFactor(HeftWord::Light), 0.5);
     EXPECT_EQ(heftFactor(HeftWord::Fair), 0.9);
     EXPECT_EQ(heftFactor(HeftWord::Heavy), 1.3);
-    const Evidence heft = evidenceOfHeft(0.5, kilograms(14), day(9, 8));
+    const Evidence heft = evidenceOfHeft(0.5, kilograms(14), shipped().constants, day(9, 8));
     EXPECT_EQ(heft.kind, "heft");
     EXPECT_NEAR(heft.typical.value(), 7, 1e-12);
     EXPECT_NEAR(heft.sd(heft.typical).value(), 0.35 * 7, 1e-12);

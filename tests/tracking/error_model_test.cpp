@@ -23,7 +23,7 @@ stores::Evidence evidence(stores::WeighingKind kind, bool longHive) {
     stores::HiveLoad load;
     load.tare = {kilograms(15), kilograms(2)};
     load.beeMass = kilograms(0.000115);
-    return stores::evidenceOfWeighing(kind, kilograms(40), load, longHive, someDay());
+    return stores::evidenceOfWeighing(kind, kilograms(40), load, longHive, shipped().constants, someDay());
 }
 
 TEST(ErrorModel, ShippedSpreadsAreThoseOfTheEvidence) {
@@ -33,7 +33,7 @@ TEST(ErrorModel, ShippedSpreadsAreThoseOfTheEvidence) {
         const auto one = evidence(stores::WeighingKind::OneSidedLift, longHive);
         EXPECT_NEAR(one.sd(one.typical).value(), std::hypot(2, whole(oneSideError(kilograms(40), longHive, constants()))), 1e-9);
     }
-    const auto heft = stores::evidenceOfHeft(0.9, kilograms(20), someDay());
+    const auto heft = stores::evidenceOfHeft(0.9, kilograms(20), shipped().constants, someDay());
     EXPECT_NEAR(heft.sd(heft.typical).value(), whole(heftError(kilograms(18), constants())), 1e-9);
 }
 
