@@ -3,7 +3,7 @@
 
 #include "answer/advice_json.h"
 #include "answer/json_values.h"
-#include "exchange/case_file.h"
+#include "exchange/case/case_file.h"
 
 namespace winterlarder::answer {
 namespace {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "book/edits.h"
+#include "book/form/edits.h"
 #include "reference/reference.h"
 #include "text/style.h"
 

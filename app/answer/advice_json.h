@@ -2,8 +2,8 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "book/records.h"
-#include "exchange/json_output.h"
+#include "book/entries/records.h"
+#include "exchange/json/json_output.h"
 #include "reference/reference.h"
 #include "text/style.h"
 

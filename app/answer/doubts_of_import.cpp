@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/doubts_of_import.h"
 
-#include "book/entry_rows.h"
+#include "answer/doubt_words.h"
+#include "book/form/entry_rows.h"
 
 #include <algorithm>
 #include <map>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "answer/doubts.h"
-#include "exchange/book_csv.h"
+#include "exchange/book/book_csv.h"
 
 namespace winterlarder::answer {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "answer/followed_colony.h"
-#include "exchange/json_output.h"
+#include "exchange/json/json_output.h"
 #include "reference/reference.h"
 #include "text/style.h"
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "exchange/json_output.h"
+#include "exchange/json/json_output.h"
 #include "reference/reference.h"
 
 #include <optional>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/scale_answer.h"
 
-#include "exchange/json_tree.h"
+#include "exchange/json/json_tree.h"
 
 #include <QDateTime>
 #include <QTimeZone>

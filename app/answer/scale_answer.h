@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/json_output.h"
-#include "exchange/scale_log.h"
+#include "exchange/json/json_output.h"
+#include "exchange/logs/scale_log.h"
 #include "scale/proposals.h"
 #include "scale/summary.h"
 #include "scale/time_zone.h"

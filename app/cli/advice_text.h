@@ -2,7 +2,7 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "book/records.h"
+#include "book/entries/records.h"
 #include "cli/session.h"
 
 namespace winterlarder::cli {

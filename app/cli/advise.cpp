@@ -3,7 +3,7 @@
 #include "cli/advice_text.h"
 #include "cli/batch.h"
 #include "cli/commands.h"
-#include "exchange/line_reader.h"
+#include "exchange/json/line_reader.h"
 #include "support/caught.h"
 
 #include <algorithm>

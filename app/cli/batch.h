@@ -2,7 +2,7 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "answer/question_of_case.h"
+#include "answer/doubt_words.h"
 #include "cli/session.h"
 
 #include <condition_variable>

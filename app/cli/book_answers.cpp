@@ -10,7 +10,7 @@
 #include "cli/open_book.h"
 
 #include "book/case_of.h"
-#include "exchange/case_file.h"
+#include "exchange/case/case_file.h"
 #include "support/caught.h"
 
 #include <fmt/format.h>

@@ -4,12 +4,12 @@
 #include "cli/open_book.h"
 
 #include "book/case_of.h"
-#include "book/words.h"
-#include "exchange/case_sections.h"
-#include "exchange/combs_file.h"
-#include "exchange/daily_temperatures.h"
-#include "exchange/json_tree.h"
-#include "exchange/suggestion.h"
+#include "book/entries/words.h"
+#include "exchange/case/case_sections.h"
+#include "exchange/case/combs_file.h"
+#include "exchange/json/json_tree.h"
+#include "exchange/json/suggestion.h"
+#include "exchange/logs/daily_temperatures.h"
 
 #include <fmt/format.h>
 

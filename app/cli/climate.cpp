@@ -3,8 +3,8 @@
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "climate/daily_record.h"
-#include "exchange/daily_temperatures.h"
-#include "exchange/suggestion.h"
+#include "exchange/json/suggestion.h"
+#include "exchange/logs/daily_temperatures.h"
 #include "text/contexts.h"
 
 #include <fmt/format.h>

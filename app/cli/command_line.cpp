@@ -2,10 +2,10 @@
 #include "cli/command_line.h"
 
 #include "answer/data_folder.h"
-#include "book/plain_text.h"
+#include "book/entries/plain_text.h"
 #include "cli/book_line.h"
-#include "exchange/json_tree.h"
-#include "exchange/suggestion.h"
+#include "exchange/json/json_tree.h"
+#include "exchange/json/suggestion.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/open_book.h"
 
-#include "exchange/json_tree.h"
-#include "exchange/suggestion.h"
+#include "exchange/json/json_tree.h"
+#include "exchange/json/suggestion.h"
 
 #include <algorithm>
 #include <charconv>

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "answer/doubts.h"
+#include "answer/doubt_words.h"
 #include "book/book.h"
-#include "book/entry_rows.h"
-#include "book/limits.h"
+#include "book/form/entry_rows.h"
+#include "book/form/limits.h"
 #include "cli/book_options.h"
 #include "cli/session.h"
 

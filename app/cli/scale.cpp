@@ -3,7 +3,7 @@
 
 #include "answer/scale_answer.h"
 #include "cli/table.h"
-#include "exchange/json_tree.h"
+#include "exchange/json/json_tree.h"
 #include "text/contexts.h"
 #include "text/scale_words.h"
 

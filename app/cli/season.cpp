@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/doubt_words.h"
 #include "answer/json_values.h"
-#include "answer/question_of_case.h"
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "climate/season.h"
-#include "exchange/json_tree.h"
-#include "exchange/suggestion.h"
+#include "exchange/json/json_tree.h"
+#include "exchange/json/suggestion.h"
 #include "text/contexts.h"
 #include "text/words.h"
 

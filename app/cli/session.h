@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/timestamp.h"
-#include "exchange/json_output.h"
+#include "book/entries/timestamp.h"
+#include "exchange/json/json_output.h"
 #include "reference/reference.h"
 #include "support/input_limits.h"
 #include "support/outcome.h"

@@ -4,8 +4,8 @@
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "climate/site.h"
-#include "exchange/json_tree.h"
-#include "exchange/suggestion.h"
+#include "exchange/json/json_tree.h"
+#include "exchange/json/suggestion.h"
 #include "hive/hive.h"
 #include "text/contexts.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/advice.h"
+#include "answer/doubt_words.h"
 #include "answer/json_values.h"
-#include "answer/question_of_case.h"
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "text/contexts.h"

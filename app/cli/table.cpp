@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/table.h"
 
-#include "book/plain_text.h"
+#include "book/entries/plain_text.h"
 
 #include <algorithm>
 

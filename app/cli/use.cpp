@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/evidence_today.h"
 #include "advice/reckoning.h"
+#include "answer/doubt_words.h"
 #include "answer/json_values.h"
-#include "answer/question_of_case.h"
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "text/contexts.h"

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/salvage.h"
 #include "desk/answering.h"
+#include "desk/banner.h"
 #include "desk/core_adviser.h"
 #include "desk/main_window.h"
+#include "dialogs/backups_dialog.h"
+#include "dialogs/documents.h"
+#include "dialogs/import_dialog.h"
 #include "models/cases_as_entries.h"
 #include "models/problem_words.h"
 #include "models/words.h"
 #include "text/step_words.h"
-#include "widgets/backups_dialog.h"
-#include "widgets/banner.h"
-#include "widgets/documents.h"
-#include "widgets/import_dialog.h"
 
 #include <QAction>
 #include <QDateTime>

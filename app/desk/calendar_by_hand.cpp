@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/due_looks.h"
+#include "desk/banner.h"
 #include "desk/core_adviser.h"
 #include "desk/main_window.h"
+#include "dialogs/documents.h"
 #include "models/problem_words.h"
 #include "models/words.h"
 #include "text/follow_words.h"
-#include "widgets/banner.h"
-#include "widgets/documents.h"
 #include "work/newest_work.h"
 
 #include <QSaveFile>

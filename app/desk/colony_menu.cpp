@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
-#include "widgets/entry_forms.h"
-#include "widgets/feeding_page.h"
-#include "widgets/look_page.h"
+#include "forms/entry_forms.h"
+#include "pages/feeding_page.h"
+#include "pages/look_page.h"
 
 #include <QMenu>
 #include <QMenuBar>

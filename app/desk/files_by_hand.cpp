@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/banner.h"
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
+#include "dialogs/documents.h"
 #include "print/yard_sheet.h"
-#include "widgets/banner.h"
-#include "widgets/documents.h"
 
 #include <QPrintDialog>
 #include <QPrinter>

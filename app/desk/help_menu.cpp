@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "combs/comb_drawing.h"
 #include "desk/main_window.h"
+#include "dialogs/help_window.h"
+#include "fields/day_field.h"
+#include "forms/record_list.h"
+#include "photograph/photograph_view.h"
 #include "plots/winter_plot.h"
-#include "widgets/comb_drawing.h"
-#include "widgets/day_field.h"
-#include "widgets/help_window.h"
-#include "widgets/photograph_view.h"
-#include "widgets/record_list.h"
 
 #include <QMenuBar>
 #include <QMessageBox>

@@ -5,7 +5,7 @@
 #include "desk/pictures.h"
 #include "desk/qt_types.h"
 #include "desk/settings.h"
-#include "widgets/icons.h"
+#include "theme/icons.h"
 
 #include <QApplication>
 #include <QStyleFactory>

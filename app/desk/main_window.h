@@ -7,8 +7,8 @@
 #include "models/open_book.h"
 #include "models/yard.h"
 #include "models/yard_list_model.h"
+#include "pages/start_page.h"
 #include "print/paper.h"
-#include "widgets/start_page.h"
 #include "work/work_in_order.h"
 
 #include <QListView>

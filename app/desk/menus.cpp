@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
-#include "widgets/look_page.h"
-#include "widgets/picture_panel.h"
+#include "pages/look_page.h"
+#include "pages/picture_panel.h"
 
 #include <QActionGroup>
 #include <QMenu>

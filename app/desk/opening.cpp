@@ -3,7 +3,7 @@
 
 #include "answer/data_folder.h"
 #include "book/book.h"
-#include "exchange/case_file.h"
+#include "exchange/case/case_file.h"
 
 #include <QFile>
 

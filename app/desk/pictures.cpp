@@ -3,9 +3,9 @@
 
 #include "desk/colony_view.h"
 #include "models/words.h"
+#include "pages/look_page.h"
 #include "plots/winter_plot.h"
 #include "print/yard_sheet.h"
-#include "widgets/look_page.h"
 
 #include <QApplication>
 #include <QDir>

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "advice/advice.h"
+#include "dialogs/why_window.h"
 #include "reference/reference.h"
-#include "widgets/why_window.h"
 
 namespace winterlarder::desk {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/records.h"
+#include "book/entries/records.h"
 #include "quantity/text.h"
 #include "reference/reference.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/edits.h"
-#include "book/records.h"
+#include "book/entries/records.h"
+#include "book/form/edits.h"
 
 #include <vector>
 

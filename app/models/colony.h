@@ -2,9 +2,9 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "book/ids.h"
-#include "book/records.h"
-#include "plots/winter_series.h"
+#include "book/entries/ids.h"
+#include "book/entries/records.h"
+#include "series/winter_series.h"
 #include "support/outcome.h"
 
 #include <QMetaType>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "answer/doubts.h"
-#include "book/edits.h"
+#include "book/form/edits.h"
 #include "models/yard.h"
 
 #include <optional>

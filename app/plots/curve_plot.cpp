@@ -4,7 +4,7 @@
 #include "models/words.h"
 #include "plots/month_ticks.h"
 #include "plots/unit_ticks.h"
-#include "widgets/colours.h"
+#include "theme/colours.h"
 
 #include <qcustomplot.h>
 

@@ -3,7 +3,7 @@
 
 #include "plots/month_ticks.h"
 #include "plots/unit_ticks.h"
-#include "widgets/colours.h"
+#include "theme/colours.h"
 
 #include <qcustomplot.h>
 

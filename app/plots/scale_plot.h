@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "plots/scale_series.h"
 #include "plots/small_plot.h"
-#include "widgets/colours.h"
+#include "series/scale_series.h"
+#include "theme/colours.h"
 
 namespace winterlarder::desk {
 

@@ -3,7 +3,7 @@
 
 #include "plots/late_plot.h"
 #include "plots/spoken_plot.h"
-#include "widgets/colours.h"
+#include "theme/colours.h"
 
 #include <QEvent>
 #include <QVBoxLayout>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "plots/day_window.h"
-#include "widgets/colours.h"
+#include "series/day_window.h"
+#include "theme/colours.h"
 
 #include <qcustomplot.h>
 

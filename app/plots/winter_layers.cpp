@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
-#include "plots/bends.h"
 #include "plots/winter_canvas.h"
+#include "series/bends.h"
 
 #include <QFontMetricsF>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "plots/day_window.h"
-#include "widgets/colours.h"
-#include "widgets/named_keys.h"
+#include "series/day_window.h"
+#include "theme/colours.h"
+#include "theme/named_keys.h"
 
 #include <QWidget>
 

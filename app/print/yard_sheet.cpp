@@ -4,13 +4,13 @@
 #include "models/due.h"
 #include "models/words.h"
 #include "models/yard_plan.h"
+#include "models/yard_plan_words.h"
 #include "plots/winter_plot.h"
 #include "print/sheet_html.h"
 #include "report/colony_sheet.h"
 #include "report/yard_plan.h"
 #include "text/contexts.h"
-#include "widgets/colours.h"
-#include "widgets/yard_view.h"
+#include "theme/colours.h"
 
 #include <QTemporaryDir>
 

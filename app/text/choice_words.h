@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/entries.h"
-#include "book/words.h"
+#include "book/entries/entries.h"
+#include "book/entries/words.h"
 
 #include <QString>
 

@@ -28,5 +28,6 @@ struct Steps { Q_DECLARE_TR_FUNCTIONS(Steps) };
 struct Story { Q_DECLARE_TR_FUNCTIONS(Story) };
 struct WindowWords { Q_DECLARE_TR_FUNCTIONS(WindowWords) };
 struct Words { Q_DECLARE_TR_FUNCTIONS(Words) };
+struct YardPlan { Q_DECLARE_TR_FUNCTIONS(YardPlan) };
 
 } // namespace winterlarder::say

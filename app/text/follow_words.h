@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/entries.h"
+#include "book/entries/entries.h"
 #include "text/asked.h"
 #include "text/style.h"
 #include "tracking/follow.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/amounts.h"
-#include "quantity/normal_law.h"
+#include "numerics/normal_law.h"
 #include "text/contexts.h"
 #include "text/grounds.h"
 #include "text/grounds_parts.h"

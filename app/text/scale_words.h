@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/scale_log.h"
+#include "exchange/logs/scale_log.h"
 #include "scale/kinds.h"
 #include "scale/order.h"
 #include "text/style.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/story.h"
 
-#include "book/row.h"
+#include "book/form/row.h"
 #include "text/contexts.h"
 
 #include <array>

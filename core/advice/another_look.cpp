@@ -2,7 +2,7 @@
 #include "advice/another_look.h"
 
 #include "advice/verdict.h"
-#include "quantity/normal_law.h"
+#include "numerics/normal_law.h"
 
 #include <algorithm>
 #include <array>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/evidence_today.h"
 
-#include "quantity/normal_law.h"
+#include "numerics/normal_law.h"
 #include "stores/bees.h"
 #include "stores/room.h"
 #include "stores/weighing.h"

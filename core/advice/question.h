@@ -2,8 +2,8 @@
 #pragma once
 
 #include "calendar/season_day.h"
-#include "climate/site.h"
 #include "climate/season.h"
+#include "climate/site.h"
 #include "feeding/schedule.h"
 #include "hive/hive.h"
 #include "quantity/quantity.h"

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/backups.h"
 
-#include "book/file_problems.h"
-#include "book/guard.h"
-#include "book/lock.h"
-#include "book/temporary_file.h"
+#include "book/file/file_problems.h"
+#include "book/file/guard.h"
+#include "book/file/lock.h"
+#include "book/file/temporary_file.h"
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Column.h>

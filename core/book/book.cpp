@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/book_inside.h"
 
-#include "book/interrupted.h"
-#include "book/migrations.h"
-#include "book/temporary_file.h"
+#include "book/file/interrupted.h"
+#include "book/file/migrations.h"
+#include "book/file/temporary_file.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "book/backups.h"
-#include "book/edits.h"
+#include "book/file/lock.h"
+#include "book/form/edits.h"
 #include "book/history.h"
-#include "book/lock.h"
 #include "reference/reference.h"
 
 #include <cstdint>

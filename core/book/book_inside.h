@@ -2,9 +2,9 @@
 #pragma once
 
 #include "book/book.h"
-#include "book/file_problems.h"
-#include "book/limits.h"
-#include "book/store.h"
+#include "book/file/file_problems.h"
+#include "book/file/store.h"
+#include "book/form/limits.h"
 #include "support/require.h"
 
 #include <exception>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/book_inside.h"
-#include "book/canonical.h"
-#include "book/describe.h"
-#include "book/entry_rows.h"
+#include "book/form/canonical.h"
+#include "book/form/describe.h"
+#include "book/form/entry_rows.h"
 
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>

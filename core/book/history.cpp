@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/history.h"
 
-#include "book/canonical.h"
-#include "book/store.h"
+#include "book/file/store.h"
+#include "book/form/canonical.h"
 
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/edits.h"
-#include "book/ids.h"
-#include "book/timestamp.h"
+#include "book/entries/ids.h"
+#include "book/entries/timestamp.h"
+#include "book/form/edits.h"
 #include "support/outcome.h"
 
 #include <map>

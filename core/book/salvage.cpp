@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/salvage.h"
 
-#include "book/damaged_file.h"
-#include "book/entry_rows.h"
-#include "book/file_problems.h"
-#include "book/limits.h"
-#include "book/raw_file.h"
-#include "book/temporary_file.h"
+#include "book/file/damaged_file.h"
+#include "book/file/file_problems.h"
+#include "book/file/raw_file.h"
+#include "book/file/temporary_file.h"
+#include "book/form/entry_rows.h"
+#include "book/form/limits.h"
 #include "support/require.h"
 
 #include <algorithm>

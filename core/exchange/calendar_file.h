@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/timestamp.h"
+#include "book/entries/timestamp.h"
 #include "calendar/date.h"
 
 #include <string>

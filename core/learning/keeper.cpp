@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "learning/keeper.h"
 
-#include "learning/symmetric_system.h"
+#include "numerics/symmetric_system.h"
 #include "support/require.h"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/days.h"
 
+#include "numerics/median.h"
 #include "scale/dampness.h"
-#include "scale/median.h"
 
 #include <algorithm>
 

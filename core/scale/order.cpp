@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/order.h"
 
-#include "scale/median.h"
+#include "numerics/median.h"
 
 #include <algorithm>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "scale/median.h"
+#include "numerics/median.h"
 #include "scale/steps.h"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "scale/days.h"
 
-#include "quantity/normal_law.h"
-#include "scale/median.h"
+#include "numerics/median.h"
+#include "numerics/normal_law.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/bees.h"
 
-#include "quantity/normal_law.h"
+#include "numerics/normal_law.h"
 #include "support/require.h"
 
 #include <algorithm>

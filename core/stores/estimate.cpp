@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/estimate.h"
 
-#include "quantity/normal_law.h"
+#include "numerics/normal_law.h"
 
 #include <algorithm>
 #include <cmath>

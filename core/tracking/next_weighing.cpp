@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "numerics/normal.h"
 #include "tracking/answer_parts.h"
 #include "winter/draws.h"
-#include "winter/normal.h"
 
 #include <algorithm>
 #include <cmath>

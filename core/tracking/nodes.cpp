@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/nodes.h"
 
+#include "numerics/normal.h"
 #include "winter/draws.h"
-#include "winter/normal.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "winter/larder.h"
 
+#include "numerics/normal.h"
 #include "support/require.h"
-#include "winter/normal.h"
 
 #include <algorithm>
 #include <cmath>

@@ -396,7 +396,7 @@
     </message>
 </context>
 <context>
-    <name>winterlarder::desk::YardView</name>
+    <name>winterlarder::say::YardPlan</name>
     <message numerus="yes">
         <source>%n to feed</source>
         <translation>

@@ -2,8 +2,9 @@
 #include "answer/acceptance.h"
 
 #include "answer/advice_json.h"
+#include "answer/doubt_words.h"
 #include "answer/question_of_case.h"
-#include "exchange/json_tree.h"
+#include "exchange/json/json_tree.h"
 #include "exchange/shipped_data.h"
 
 #include <gmock/gmock.h>

@@ -2,6 +2,7 @@
 #include "answer/doubts.h"
 
 #include "advice/advice.h"
+#include "answer/doubt_words.h"
 #include "answer/followed_colony.h"
 #include "answer/question_of_case.h"
 #include "exchange/shipped_data.h"

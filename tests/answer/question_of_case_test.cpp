@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/question_of_case.h"
 
+#include "answer/doubt_words.h"
+
 #include "exchange/shipped_data.h"
 #include "stores/weighing.h"
 

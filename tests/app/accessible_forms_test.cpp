@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/every_form.h"
 #include "app/window_desk.h"
-#include "widgets/askable_label.h"
-#include "widgets/backups_dialog.h"
-#include "widgets/boxes_field.h"
-#include "widgets/entry_forms.h"
-#include "widgets/import_dialog.h"
-#include "widgets/why_window.h"
-#include "widgets/yard_view.h"
+#include "dialogs/backups_dialog.h"
+#include "dialogs/import_dialog.h"
+#include "dialogs/why_window.h"
+#include "fields/askable_label.h"
+#include "forms/boxes_field.h"
+#include "forms/entry_forms.h"
+#include "pages/yard_view.h"
 
 #include <QComboBox>
 #include <QFile>

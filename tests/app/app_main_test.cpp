@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/language.h"
 #include "desk/qt_types.h"
-#include "widgets/icons.h"
+#include "theme/icons.h"
 
 #include <QApplication>
 #include <QLocale>

@@ -2,11 +2,11 @@
 #include "text/asked.h"
 
 #include "app/window_desk.h"
-#include "models/use_parts.h"
+#include "dialogs/grounds_popup.h"
+#include "fields/askable_label.h"
 #include "models/words.h"
-#include "widgets/answer_panel.h"
-#include "widgets/askable_label.h"
-#include "widgets/grounds_popup.h"
+#include "pages/answer_panel.h"
+#include "series/use_parts.h"
 
 #include <QSignalSpy>
 

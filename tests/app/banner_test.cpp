@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
 #include "desk/colony_view.h"
-#include "widgets/yard_view.h"
+#include "pages/yard_view.h"
 
 #include <QTabWidget>
 #include <QTimer>

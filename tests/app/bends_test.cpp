@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plots/bends.h"
+#include "series/bends.h"
 
 #include <cmath>
 #include <gtest/gtest.h>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/hanging.h"
+#include "combs/comb_strip.h"
+#include "combs/zone_legend.h"
 #include "models/words.h"
-#include "widgets/colours.h"
-#include "widgets/comb_strip.h"
-#include "widgets/zone_legend.h"
+#include "theme/colours.h"
 
 #include <QSignalSpy>
 #include <gtest/gtest.h>

@@ -2,14 +2,14 @@
 #include "app/book_desk.h"
 #include "app/hanging.h"
 #include "app/photographed.h"
+#include "combs/comb_fields.h"
+#include "combs/comb_quick_form.h"
+#include "combs/comb_strip.h"
+#include "combs/zone_legend.h"
 #include "models/comb_table_model.h"
-#include "widgets/comb_entry.h"
-#include "widgets/comb_fields.h"
-#include "widgets/comb_quick_form.h"
-#include "widgets/photograph_window.h"
-#include "widgets/comb_strip.h"
-#include "widgets/photograph_view.h"
-#include "widgets/zone_legend.h"
+#include "pages/comb_entry.h"
+#include "photograph/photograph_view.h"
+#include "photograph/photograph_window.h"
 
 #include <QApplication>
 #include <QDoubleSpinBox>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/hanging.h"
-#include "widgets/comb_fields.h"
-#include "widgets/comb_quick_form.h"
+#include "combs/comb_fields.h"
+#include "combs/comb_quick_form.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/comb_layout.h"
+#include "combs/comb_layout.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

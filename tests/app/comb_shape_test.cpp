@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/comb_shape.h"
+#include "combs/comb_shape.h"
 
 #include "hive/hive.h"
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/photographed.h"
 #include "app/window_desk.h"
-#include "widgets/comb_drawing.h"
-#include "widgets/comb_entry.h"
-#include "widgets/comb_fields.h"
-#include "widgets/comb_quick_form.h"
-#include "widgets/look_page.h"
-#include "widgets/photograph_view.h"
-#include "widgets/photograph_window.h"
+#include "combs/comb_drawing.h"
+#include "combs/comb_fields.h"
+#include "combs/comb_quick_form.h"
+#include "pages/comb_entry.h"
+#include "pages/look_page.h"
+#include "photograph/photograph_view.h"
+#include "photograph/photograph_window.h"
 
 #include <QDir>
 #include <QDoubleSpinBox>

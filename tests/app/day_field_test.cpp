@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
 #include "desk/undo_keys.h"
-#include "widgets/day_field.h"
-#include "widgets/entry_forms.h"
-#include "widgets/fields.h"
-#include "widgets/look_page.h"
-#include "widgets/place_page.h"
-#include "widgets/yard_view.h"
+#include "fields/day_field.h"
+#include "fields/fields.h"
+#include "forms/entry_forms.h"
+#include "pages/look_page.h"
+#include "pages/place_page.h"
+#include "pages/yard_view.h"
 
 #include <QCalendarWidget>
 #include <QCheckBox>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plots/day_window.h"
+#include "series/day_window.h"
 
 #include "app/invented.h"
 #include "plots/month_ticks.h"

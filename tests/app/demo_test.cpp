@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/book_desk.h"
+#include "desk/banner.h"
 #include "desk/main_window.h"
-#include "widgets/banner.h"
 
 #include <QAction>
 #include <QCryptographicHash>

@@ -2,11 +2,11 @@
 #include "models/entry_doubts.h"
 
 #include "app/book_desk.h"
+#include "fields/fields.h"
+#include "forms/doubt_bar.h"
+#include "forms/entry_forms.h"
 #include "models/colony_edits.h"
-#include "widgets/doubt_bar.h"
-#include "widgets/entry_forms.h"
-#include "widgets/fields.h"
-#include "widgets/look_page.h"
+#include "pages/look_page.h"
 
 #include <QLabel>
 #include <QPointer>

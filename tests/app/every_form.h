@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/window_desk.h"
-#include "widgets/entry_forms.h"
+#include "forms/entry_forms.h"
 
 #include <functional>
 #include <utility>

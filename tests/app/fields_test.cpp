@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/book_desk.h"
 #include "desk/undo_keys.h"
+#include "fields/fields.h"
+#include "fields/place_field.h"
+#include "fields/quantity_field.h"
+#include "forms/boxes_field.h"
+#include "forms/entry_forms.h"
 #include "models/record_list_model.h"
 #include "models/step_list_model.h"
 #include "models/words.h"
 #include "text/choice_words.h"
-#include "widgets/entry_forms.h"
-#include "widgets/boxes_field.h"
-#include "widgets/fields.h"
-#include "widgets/place_field.h"
-#include "widgets/quantity_field.h"
 
 #include <QAbstractItemModelTester>
 #include <QDoubleSpinBox>

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a book or a file says of itself is never read as markup: it could open files, and it would hide what it says.
 #include "app/every_form.h"
-#include "widgets/help_window.h"
-#include "widgets/import_dialog.h"
-#include "widgets/place_page.h"
-#include "widgets/scale_log_dialog.h"
-#include "widgets/story_page.h"
-#include "widgets/weather_part.h"
-#include "widgets/why_window.h"
-#include "widgets/yard_view.h"
+#include "dialogs/help_window.h"
+#include "dialogs/import_dialog.h"
+#include "dialogs/scale_log_dialog.h"
+#include "dialogs/why_window.h"
+#include "pages/place_page.h"
+#include "pages/story_page.h"
+#include "pages/weather_part.h"
+#include "pages/yard_view.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>

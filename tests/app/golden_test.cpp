@@ -3,8 +3,8 @@
 #include "app/golden.h"
 #include "app/hanging.h"
 #include "models/yard_list_model.h"
+#include "pages/yard_delegate.h"
 #include "plots/winter_plot.h"
-#include "widgets/yard_delegate.h"
 
 #include <QApplication>
 #include <QFontInfo>

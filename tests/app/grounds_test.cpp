@@ -2,8 +2,8 @@
 #include "text/grounds.h"
 
 #include "app/invented.h"
-#include "models/use_parts.h"
 #include "models/words.h"
+#include "series/use_parts.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>

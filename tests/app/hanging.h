@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/invented.h"
-#include "widgets/comb_drawing.h"
+#include "combs/comb_drawing.h"
 
 #include <QTest>
 

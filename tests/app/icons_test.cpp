@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/icons.h"
+#include "theme/icons.h"
 
 #include <QDir>
 #include <QFile>

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/import_dialog.h"
+#include "dialogs/import_dialog.h"
 
 #include "answer/doubts.h"
 #include "app/book_desk.h"
-#include "exchange/book_document.h"
-#include "widgets/backups_dialog.h"
+#include "dialogs/backups_dialog.h"
+#include "exchange/book/book_document.h"
 
 #include <QCheckBox>
 #include <QComboBox>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/job_table.h"
+#include "forms/job_table.h"
 
 #include "app/invented.h"
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
+#include "combs/outline_drawing.h"
+#include "fields/quantity_field.h"
+#include "forms/boxes_field.h"
+#include "forms/entry_forms.h"
+#include "forms/own_measures.h"
 #include "models/words.h"
-#include "widgets/boxes_field.h"
-#include "widgets/colours.h"
-#include "widgets/entry_forms.h"
-#include "widgets/outline_drawing.h"
-#include "widgets/own_measures.h"
-#include "widgets/quantity_field.h"
+#include "theme/colours.h"
 
 #include <QComboBox>
 #include <QSpinBox>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "widgets/painted_combs.h"
+#include "combs/painted_combs.h"
 
 #include "app/golden.h"
 #include "app/hanging.h"
-#include "widgets/colours.h"
+#include "theme/colours.h"
 
 #include <QPainter>
 

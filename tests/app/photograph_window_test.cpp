@@ -2,8 +2,8 @@
 #include "app/book_desk.h"
 #include "app/hanging.h"
 #include "app/photographed.h"
-#include "widgets/photograph_view.h"
-#include "widgets/photograph_window.h"
+#include "photograph/photograph_view.h"
+#include "photograph/photograph_window.h"
 
 #include <QAccessible>
 #include <QAbstractButton>

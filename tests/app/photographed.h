@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "models/photograph.h"
-#include "widgets/comb_shape.h"
+#include "combs/comb_shape.h"
+#include "photograph/photograph.h"
 
 #include <QPainter>
 

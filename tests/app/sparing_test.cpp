@@ -3,7 +3,7 @@
 
 #include "app/window_desk.h"
 #include "models/what_if.h"
-#include "widgets/what_if_page.h"
+#include "pages/what_if_page.h"
 
 #include <QDoubleSpinBox>
 #include <QTabWidget>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/step_words.h"
 
-#include "book/row.h"
+#include "book/form/row.h"
 #include "text/field_words.h"
 
 #include <gtest/gtest.h>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
-#include "widgets/day_field.h"
-#include "widgets/fields.h"
-#include "widgets/look_page.h"
+#include "fields/day_field.h"
+#include "fields/fields.h"
+#include "pages/look_page.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>

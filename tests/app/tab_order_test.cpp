@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/every_form.h"
-#include "widgets/boxes_field.h"
-#include "widgets/day_field.h"
-#include "widgets/yard_view.h"
+#include "fields/day_field.h"
+#include "forms/boxes_field.h"
+#include "pages/yard_view.h"
 
 #include <QComboBox>
 #include <QTabWidget>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
-#include "widgets/yard_view.h"
+#include "pages/yard_view.h"
 
 #include <QAbstractButton>
 #include <QHeaderView>

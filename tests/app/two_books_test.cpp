@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is asked of one book while another is opened, and what is asked of a book that is closed.
 #include "app/window_desk.h"
+#include "dialogs/import_dialog.h"
+#include "dialogs/scale_log_dialog.h"
+#include "fields/place_field.h"
 #include "models/yard_list_model.h"
-#include "widgets/import_dialog.h"
-#include "widgets/place_field.h"
-#include "widgets/place_page.h"
-#include "widgets/scale_log_dialog.h"
-#include "widgets/start_page.h"
-#include "widgets/yard_view.h"
+#include "pages/place_page.h"
+#include "pages/start_page.h"
+#include "pages/yard_view.h"
 
 #include <QElapsedTimer>
 #include <QPlainTextEdit>

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window_desk.h"
+#include "fields/quantity_field.h"
 #include "models/words.h"
+#include "pages/place_page.h"
+#include "pages/what_if_page.h"
+#include "pages/yard_view.h"
 #include "plots/winter_plot.h"
-#include "widgets/quantity_field.h"
-#include "widgets/place_page.h"
-#include "widgets/what_if_page.h"
-#include "widgets/yard_view.h"
 
 #include <QAbstractItemView>
 #include <QAbstractSpinBox>

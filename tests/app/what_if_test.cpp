@@ -3,7 +3,7 @@
 
 #include "app/book_desk.h"
 #include "desk/trying.h"
-#include "plots/scale_series.h"
+#include "series/scale_series.h"
 
 #include <QElapsedTimer>
 #include <QSignalSpy>

@@ -2,10 +2,10 @@
 #pragma once
 
 #include "app/book_desk.h"
+#include "desk/banner.h"
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
-#include "widgets/banner.h"
-#include "widgets/entry_form.h"
+#include "forms/entry_form.h"
 
 #include <QAccessible>
 #include <QAction>

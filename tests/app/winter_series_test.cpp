@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plots/winter_series.h"
+#include "series/winter_series.h"
 
 #include "app/invented.h"
 

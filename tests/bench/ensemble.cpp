@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Speed of the ensemble on one core: colony-days a second, and how cost grows with winters and days.
 //   bench_ensemble [--benchmark_filter=...]
-#include "climate/site.h"
 #include "climate/season.h"
+#include "climate/site.h"
 #include "reference/reference.h"
 #include "winter/larder.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Twenty years of five-minute readings, two million rows: reading the file, and what it tells. The aim is under 5 s and 300 MB; the figures are
 // printed, never asserted. The file is made in a folder of its own and taken away again.
-#include "exchange/scale_log.h"
+#include "exchange/logs/scale_log.h"
 #include "scale/summary.h"
 
 #include <chrono>

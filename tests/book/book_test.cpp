@@ -2,7 +2,7 @@
 #include "support/furnished_book.h"
 #include "support/odd_books.h"
 
-#include "book/schema.h"
+#include "book/file/schema.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>

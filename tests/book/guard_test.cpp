@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/odd_books.h"
 
-#include "book/file_problems.h"
-#include "book/guard.h"
-#include "book/store.h"
+#include "book/file/file_problems.h"
+#include "book/file/guard.h"
+#include "book/file/store.h"
 
 #include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>

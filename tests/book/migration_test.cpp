@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/furnished_book.h"
 
-#include "book/migrations.h"
-#include "book/store.h"
+#include "book/file/migrations.h"
+#include "book/file/store.h"
 
 #include <SQLiteCpp/Database.h>
 #include <gmock/gmock.h>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "book/plain_text.h"
+#include "book/entries/plain_text.h"
 
 #include <gmock/gmock.h>
 

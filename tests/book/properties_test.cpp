@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "book/entry_rows.h"
+#include "book/form/entry_rows.h"
 #include "support/furnished_book.h"
 
-#include "book/canonical.h"
+#include "book/form/canonical.h"
 
 #include <atomic>
 #include <gmock/gmock.h>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/book_folder.h"
 
-#include "book/canonical.h"
-#include "book/limits.h"
-#include "book/schema.h"
+#include "book/file/schema.h"
+#include "book/form/canonical.h"
+#include "book/form/limits.h"
 
 #include <gmock/gmock.h>
 #include <set>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/book_folder.h"
 
+#include "book/file/temporary_file.h"
 #include "book/salvage.h"
-#include "book/temporary_file.h"
 
 #include <gmock/gmock.h>
 #include <map>

@@ -3,7 +3,7 @@
 
 #include "cli/book_commands.h"
 #include "cli/commands.h"
-#include "exchange/json_tree.h"
+#include "exchange/json/json_tree.h"
 #include "support/random_yards.h"
 
 #include <gtest/gtest.h>

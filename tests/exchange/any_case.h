@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/records.h"
-#include "exchange/case_file.h"
+#include "book/entries/records.h"
+#include "exchange/case/case_file.h"
 
 #include <rapidcheck.h>
 

@@ -2,7 +2,7 @@
 #include "support/furnished_book.h"
 #include "support/odd_books.h"
 
-#include "exchange/book_csv.h"
+#include "exchange/book/book_csv.h"
 #include "reference/csv_table.h"
 
 #include <clocale>

@@ -3,8 +3,8 @@
 #include "support/json_schema.h"
 #include "support/odd_books.h"
 
-#include "exchange/book_document.h"
-#include "exchange/json_tree.h"
+#include "exchange/book/book_document.h"
+#include "exchange/json/json_tree.h"
 
 #include <cstdlib>
 #include <gmock/gmock.h>

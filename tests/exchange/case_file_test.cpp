@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/case_file.h"
+#include "exchange/case/case_file.h"
 
 #include "exchange/any_case.h"
 #include "exchange/shipped_data.h"

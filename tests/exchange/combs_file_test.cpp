@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/combs_file.h"
+#include "exchange/case/combs_file.h"
 
 #include "support/book_folder.h"
 

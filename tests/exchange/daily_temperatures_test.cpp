@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/daily_temperatures.h"
+#include "exchange/logs/daily_temperatures.h"
 
 #include <gmock/gmock.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/json_output.h"
+#include "exchange/json/json_output.h"
 
-#include "exchange/json_tree.h"
+#include "exchange/json/json_tree.h"
 #include "support/require.h"
 
 #include <cmath>

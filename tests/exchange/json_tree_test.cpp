@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/json_tree.h"
+#include "exchange/json/json_tree.h"
 
 #include "exchange/shipped_data.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/line_reader.h"
+#include "exchange/json/line_reader.h"
 
 #include <gmock/gmock.h>
 #include <sstream>

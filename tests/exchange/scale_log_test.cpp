@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/scale_log.h"
+#include "exchange/logs/scale_log.h"
 
 #include "calendar/date.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/scale_log_time.h"
+#include "exchange/logs/scale_log_time.h"
 
 #include "calendar/date.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/suggestion.h"
+#include "exchange/json/suggestion.h"
 
 #include <gmock/gmock.h>
 

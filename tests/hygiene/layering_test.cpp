@@ -13,8 +13,8 @@ using Folders = std::set<std::string>;
 // Which folders of core/ a folder may include besides itself.
 const std::map<std::string, Folders>& mayInclude() {
     static const std::map<std::string, Folders> table = [] {
-        const Folders ground = {"quantity", "calendar", "support"};
-        Folders climate = ground, models, tracking, learning, advice, report, book = ground, exchange;
+        const Folders ground = {"quantity", "calendar", "support", "numerics"};
+        Folders climate = ground, models, tracking, learning, advice, report, book = ground, exchange, answer;
         climate.insert("reference");
         models = climate;
         models.insert({"climate", "hive"});
@@ -29,14 +29,65 @@ const std::map<std::string, Folders>& mayInclude() {
         book.insert("reference");
         exchange = book;
         exchange.insert("book");
+        answer = advice;
+        answer.insert({"advice", "book", "exchange", "scale"});
         return std::map<std::string, Folders>{
-            {"quantity", ground}, {"calendar", ground}, {"support", ground}, {"reference", ground},
+            {"numerics", {"support"}}, {"quantity", ground}, {"calendar", ground}, {"support", ground}, {"reference", ground},
             {"climate", climate}, {"hive", climate},    {"scale", climate},  {"stores", models},
             {"winter", models},   {"feeding", models},  {"tracking", tracking}, {"learning", learning},
-            {"advice", advice},   {"report", report},   {"book", book},      {"exchange", exchange}};
+            {"advice", advice},   {"report", report},   {"book", book},      {"exchange", exchange}, {"answer", answer}};
     }();
     return table;
 }
+
+// Rooms within core/book and core/exchange, and of app/: from the ground up, each may include those named with it.
+const std::map<std::string, Folders>& roomsOfCore() {
+    static const std::map<std::string, Folders> table = {
+        {"core/book/entries", {}},
+        {"core/book/form", {"core/book/entries"}},
+        {"core/book/file", {"core/book/entries", "core/book/form"}},
+        {"core/book", {"core/book/entries", "core/book/form", "core/book/file"}},
+        {"core/exchange/json", {}},
+        {"core/exchange/case", {"core/exchange/json"}},
+        {"core/exchange/book", {"core/exchange/json"}},
+        {"core/exchange/logs", {"core/exchange/json"}},
+        {"core/exchange", {"core/exchange/json", "core/exchange/case", "core/exchange/book", "core/exchange/logs"}},
+    };
+    return table;
+}
+
+const std::map<std::string, Folders>& roomsOfApp() {
+    static const std::map<std::string, Folders> table = [] {
+        const Folders words = {"theme", "text"};
+        Folders answer = words, series = words, models, shown, combs, forms, pages, print, desk;
+        answer.insert("answer");
+        models = answer;
+        models.insert({"series", "work"});
+        shown = models;
+        shown.insert("models");
+        combs = shown;
+        combs.insert({"fields", "plots"});
+        forms = combs;
+        forms.insert("combs");
+        pages = forms;
+        pages.insert({"photograph", "forms", "dialogs"});
+        print = shown;
+        print.insert("plots");
+        desk = pages;
+        desk.insert({"pages", "print"});
+        return std::map<std::string, Folders>{
+            {"theme", {}},     {"text", {}},       {"answer", words},   {"work", {}},      {"series", series},
+            {"models", models}, {"fields", shown}, {"plots", shown},    {"combs", combs},  {"photograph", forms},
+            {"forms", forms},  {"dialogs", forms}, {"pages", pages},    {"print", print},  {"desk", desk},
+            {"cli", answer}};
+    }();
+    return table;
+}
+
+std::string folderOf(const std::string& path) { return path.substr(0, path.rfind('/')); }
+
+// A header named by an include lies in app/ or in core/; both have a folder `answer`.
+bool isOfCore(const std::string& header) { return std::filesystem::exists(hygiene::projectFolder() / "core" / header); }
 
 TEST(Layering, EveryFolderOfCoreHasItsPlace) {
     for (const std::string& path : hygiene::cppFiles("core"))
@@ -51,6 +102,39 @@ TEST(Layering, IncludesOfCorePointDownOnly) {
         if (allowed == mayInclude().end()) continue;
         for (const std::string& include : hygiene::includes(path)) {
             if (!include.starts_with('"')) continue;
+            ++seen;
+            const std::string folder = include.substr(1, include.find('/') - 1);
+            EXPECT_TRUE(folder == own || allowed->second.contains(folder)) << path << " includes " << include;
+        }
+    }
+    EXPECT_GT(seen, 20);
+}
+
+TEST(Layering, IncludesBetweenRoomsOfCorePointDownOnly) {
+    int seen = 0;
+    for (const std::string& path : hygiene::cppFiles("core")) {
+        const std::string own = folderOf(path);
+        if (!own.starts_with("core/book") && !own.starts_with("core/exchange")) continue;
+        const auto allowed = roomsOfCore().find(own);
+        ASSERT_NE(allowed, roomsOfCore().end()) << path << " lies in a room the table does not know";
+        for (const std::string& include : hygiene::includes(path)) {
+            const std::string room = folderOf("core/" + include.substr(1));
+            if (room == own || hygiene::folderBelow("core", path) != hygiene::folderBelow("core", room + "/x")) continue;
+            ++seen;
+            EXPECT_TRUE(allowed->second.contains(room)) << path << " includes " << include;
+        }
+    }
+    EXPECT_GT(seen, 20);
+}
+
+TEST(Layering, IncludesOfAppPointDownOnly) {
+    int seen = 0;
+    for (const std::string& path : hygiene::cppFiles("app")) {
+        const std::string own = hygiene::folderBelow("app", path);
+        const auto allowed = roomsOfApp().find(own);
+        ASSERT_NE(allowed, roomsOfApp().end()) << path << " lies in a folder the table does not know";
+        for (const std::string& include : hygiene::includes(path)) {
+            if (!include.starts_with('"') || isOfCore(include.substr(1, include.size() - 2))) continue;
             ++seen;
             const std::string folder = include.substr(1, include.find('/') - 1);
             EXPECT_TRUE(folder == own || allowed->second.contains(folder)) << path << " includes " << include;

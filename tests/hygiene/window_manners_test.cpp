@@ -42,7 +42,7 @@ TEST(WindowManners, ThreadsAreInOneFolder) {
 
 // A label or a box that guesses whether its words are markup would read those of a book or a file as such.
 TEST(WindowManners, LabelsAreMadeWhereTheyAreMadePlain) {
-    EXPECT_EQ(placesOf({"new QLabel"}), std::vector<std::string>{"app/widgets/card.h"});
+    EXPECT_EQ(placesOf({"new QLabel"}), std::vector<std::string>{"app/theme/card.h"});
     EXPECT_EQ(placesOf({"QMessageBox::warning", "QMessageBox::information", "QMessageBox::critical", "QMessageBox::question"}), std::vector<std::string>());
 }
 

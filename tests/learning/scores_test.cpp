@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "learning/scores.h"
 
+#include "numerics/normal.h"
 #include "tracking/winters.h"
-#include "winter/normal.h"
 
 #include <cmath>
 #include <numbers>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "numerics/median.h"
 #include "scale/levels.h"
-#include "scale/median.h"
 #include "support/hive_log.h"
 #include "support/require.h"
 

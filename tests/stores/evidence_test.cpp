@@ -2,8 +2,8 @@
 #include "stores/evidence.h"
 
 #include "stores/sample_combs.h"
-#include "support/shipped.h"
 #include "support/require.h"
+#include "support/shipped.h"
 
 #include <cmath>
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "furnished_book.h"
 
-#include "book/entry_rows.h"
+#include "book/form/entry_rows.h"
 
 #include <algorithm>
 #include <tuple>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/json_tree.h"
+#include "exchange/json/json_tree.h"
 
 #include <algorithm>
 #include <cmath>

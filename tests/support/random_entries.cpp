@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "random_entries.h"
 
-#include "book/codec.h"
+#include "book/form/codec.h"
 
 #include <algorithm>
 

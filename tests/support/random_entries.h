@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/limits.h"
-#include "book/row.h"
+#include "book/form/limits.h"
+#include "book/form/row.h"
 
 #include <cstdint>
 #include <random>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "random_yards.h"
 
-#include "book/entry_rows.h"
+#include "book/form/entry_rows.h"
 #include "calendar/season_day.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/winters.h"
 
-#include "winter/normal.h"
+#include "numerics/normal.h"
 
 #include <cmath>
 #include <random>

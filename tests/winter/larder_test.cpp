@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "winter/larder.h"
 
-#include "winter/normal.h"
+#include "numerics/normal.h"
 #include "winter/places.h"
 
 #include <cmath>

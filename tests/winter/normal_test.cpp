@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "winter/normal.h"
+#include "numerics/normal.h"
 
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>

@@ -2,12 +2,12 @@
 //! bench_desk [COLONIES [PART...]]: what a keeper waits for at the window, with as many colonies in a yard (300 unless said otherwise).
 //! Parts: start, session, waits; all where none is named. Runs on the platform of the environment: QT_QPA_PLATFORM=offscreen, or a
 //! screen (xvfb-run). The machine should have nothing else to do.
-#include "large_yard.h"
 #include "desk/qt_types.h"
+#include "large_yard.h"
 #include "session.h"
 #include "start_times.h"
+#include "theme/icons.h"
 #include "waits.h"
-#include "widgets/icons.h"
 
 #include <QStandardPaths>
 #include <QStyleFactory>

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "combs/comb_drawing.h"
 #include "desk/colony_view.h"
-#include "widgets/comb_drawing.h"
-#include "widgets/comb_table_page.h"
-#include "widgets/day_field.h"
-#include "widgets/fields.h"
-#include "widgets/look_page.h"
-#include "widgets/picture_panel.h"
-#include "widgets/place_page.h"
-#include "widgets/record_list.h"
-#include "widgets/story_page.h"
-#include "widgets/what_if_page.h"
-#include "widgets/yard_view.h"
+#include "fields/day_field.h"
+#include "fields/fields.h"
+#include "forms/record_list.h"
+#include "pages/comb_table_page.h"
+#include "pages/look_page.h"
+#include "pages/picture_panel.h"
+#include "pages/place_page.h"
+#include "pages/story_page.h"
+#include "pages/what_if_page.h"
+#include "pages/yard_view.h"
 
 #include <QAction>
 #include <QComboBox>

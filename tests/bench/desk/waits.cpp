@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "waits.h"
 
+#include "combs/comb_drawing.h"
 #include "desk/colony_view.h"
-#include "widgets/comb_drawing.h"
-#include "widgets/look_page.h"
-#include "widgets/picture_panel.h"
-#include "widgets/what_if_page.h"
+#include "pages/look_page.h"
+#include "pages/picture_panel.h"
+#include "pages/what_if_page.h"
 
 #include <QLabel>
 #include <QSpinBox>

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/doubt_words.h"
+
+#include "text/remarks.h"
+
+namespace winterlarder::answer {
+
+Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure, const text::WordStyle& style) {
+    const QString words = text::sentence(doubt.says, style);
+    const auto end = words.lastIndexOf(QLatin1String(". ")); // what is wrong, then the question
+    QString question = words.mid(end + 2);
+    if (!question.isEmpty()) question[0] = question[0].toLower();
+    std::string remedy = question.toStdString();
+    if (!doubt.impossible && !whereSure.empty()) remedy += ' ' + whereSure;
+    return {ProblemKind::Input, std::move(place), words.left(end < 0 ? words.size() : end).toStdString(), std::move(remedy)};
+}
+
+Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
+                                   std::uint64_t positionInBatch, int firstLine) {
+    const auto inWords = [](const stores::Doubt& doubt, Place place) { return problemOf(doubt, std::move(place), {}); };
+    return readQuestion(text, std::move(file), reference, positionInBatch, inWords, firstLine);
+}
+
+} // namespace winterlarder::answer

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/entries/records.h"
+
+#include <QWidget>
+
+class QDoubleSpinBox;
+class QLabel;
+
+namespace winterlarder::desk {
+
+//! The quick form for those who only counted: about so many combs full, so many half full, so much of it capped. It says that a
+//! count is less sure than a look. Tested: tests/app/comb_fields_test.cpp.
+class CombQuickForm : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit CombQuickForm(QWidget* parent = nullptr);
+    void show(const book::QuickCountRecord& count);
+    QDoubleSpinBox* full() const { return full_; }
+    QDoubleSpinBox* half() const { return half_; }
+    QDoubleSpinBox* capped() const { return capped_; }
+
+signals:
+    void counted(const winterlarder::book::QuickCountRecord& count);
+
+private:
+    void tell();
+    QDoubleSpinBox* full_;
+    QDoubleSpinBox* half_;
+    QDoubleSpinBox* capped_;
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/yard_plan_words.h"
+
+#include "models/words.h"
+#include "text/contexts.h"
+
+#include <QLocale>
+
+#include <cmath>
+
+namespace winterlarder::desk {
+
+QString yardSentence(const YardPlan& plan) {
+    QStringList parts;
+    if (plan.feed > 0) parts << say::YardPlan::tr("%n to feed", nullptr, plan.feed);
+    if (plan.unite > 0) parts << say::YardPlan::tr("%n to unite", nullptr, plan.unite);
+    if (plan.harvest > 0) parts << say::YardPlan::tr("%n with honey to spare", nullptr, plan.harvest);
+    if (plan.leave > 0) parts << say::YardPlan::tr("%n to leave alone", nullptr, plan.leave);
+    if (plan.cannotSay > 0) parts << say::YardPlan::tr("%n not known enough", nullptr, plan.cannotSay);
+    int all = plan.feed + plan.unite + plan.harvest + plan.leave + plan.cannotSay + plan.waiting;
+    for (const auto& [state, count] : plan.followed) {
+        using State = tracking::FollowState;
+        all += count;
+        switch (state) {
+        case State::OnCourse: parts << say::YardPlan::tr("%n on course", nullptr, count); break;
+        case State::EatingFaster: parts << say::YardPlan::tr("%n eating faster than planned", nullptr, count); break;
+        case State::EatingSlower: parts << say::YardPlan::tr("%n eating less than planned", nullptr, count); break;
+        case State::ActNow: parts << say::YardPlan::tr("%n to be fed now", nullptr, count); break;
+        case State::Dead: parts << say::YardPlan::tr("%n dead", nullptr, count); break;
+        case State::CannotSay: parts << say::YardPlan::tr("%n that must be weighed again", nullptr, count); break;
+        }
+    }
+    if (plan.waiting > 0) parts << say::YardPlan::tr("%n being worked out", nullptr, plan.waiting);
+    if (all == 0) return say::YardPlan::tr("No colony stands in this yard yet.");
+    return (all == 1 ? say::YardPlan::tr("One colony: %1.") : say::YardPlan::tr("%n colonies: %1.", nullptr, all)).arg(parts.join(QStringLiteral(", ")));
+}
+
+QString yardSmallLine(const YardPlan& plan) {
+    if (plan.totals.lastSyrupDay && plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05))
+        return say::YardPlan::tr("Buy %1 of white sugar once the combs have moved, %2 if they stay; the last syrup must be taken by %3. Feed in the evening, all that are due on a day the same evening.")
+            .arg(words::kilograms(plan.totals.sugarOnceCombsMoved), words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
+    if (plan.totals.lastSyrupDay)
+        return say::YardPlan::tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
+            .arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
+    return {};
+}
+
+QString giftWords(const advice::CombGift& gift) {
+    const auto combs = static_cast<int>(gift.combs.size());
+    const QString said = combs == 1 ? say::YardPlan::tr("one comb (%1) from %2 to %3")
+                                     : say::YardPlan::tr("%n combs (%1) from %2 to %3", nullptr, combs);
+    return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to));
+}
+
+QString costWords(const book::Yard& yard, Mass sugar) {
+    const int bags = yard.bag && *yard.bag > Mass(0) ? static_cast<int>(std::ceil(sugar.value() / yard.bag->value() - 1e-9)) : 0;
+    const QString held = yard.bag ? words::kilograms(*yard.bag) : QString();
+    const QString cost = yard.sugarPricePerKg ? QStringLiteral("%1\u00a0%2").arg(QLocale().toString(sugar.value() * *yard.sugarPricePerKg, 'f', 2), QString::fromStdString(yard.currency.value_or(""))) : QString();
+    if (bags == 0 && cost.isEmpty()) return {};
+    if (bags == 0) return say::YardPlan::tr("costs %1").arg(cost);
+    const QString said = bags == 1 ? say::YardPlan::tr("one bag of %1").arg(held) : say::YardPlan::tr("%n bags of %1", nullptr, bags).arg(held);
+    return cost.isEmpty() ? said : say::YardPlan::tr("%1; the sugar itself costs %2").arg(said, cost);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "fields/askable_label.h"
+#include "models/yard.h"
+
+#include <QPushButton>
+#include <QWidget>
+
+
+namespace winterlarder::desk {
+
+//! The answer: one sentence a person would say, and under it how sure it is and whether another look would change it.
+class AnswerPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit AnswerPanel(QWidget* parent = nullptr);
+
+    void show(const ColonyEntry& colony);
+    //! A winter that is followed: how it goes.
+    void show(const FollowedWinter& followed);
+    //! For the yard as a whole, or while nothing is open.
+    void say(const QString& sentence, const QString& small);
+
+    QPushButton* planButton() const { return plan_; }
+    //! Whether the advice can be made the plan: the book can be written.
+    void showFollowing(); //!< how the winter goes is being worked out
+    void offerPlan(bool offered);
+    void remind(const QString& text); //!< below the rest, until something else is shown
+
+signals:
+    void whyAsked();
+    void planAsked();
+    void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void enlarge();
+    void showIcon(const QString& name, const QString& meaning);
+    void saySmall(const QString& words, const QString& what);
+    void sayOfLook(const QString& words);
+
+    QLabel* icon_;
+    AskableLabel* sentence_;
+    AskableLabel* risk_;
+    AskableLabel* look_;
+    QPushButton* why_;
+    QPushButton* plan_;
+    bool planOffered_ = false;
+    QString iconName_;
+    QString lookSaid_; //!< with its marks, and what is reminded of
+};
+
+} // namespace winterlarder::desk

@@ -1,0 +1,425 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/place_page.h"
+
+#include "answer/site_of_case.h"
+#include "fields/day_field.h"
+#include "fields/place_field.h"
+#include "models/problem_words.h"
+#include "models/words.h"
+#include "pages/weather_part.h"
+#include "plots/curve_plot.h"
+#include "text/choice_words.h"
+#include "theme/card.h"
+#include "theme/flow_layout.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QEvent>
+#include <QFormLayout>
+#include <QGridLayout>
+#include <QLocale>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <utility>
+
+namespace winterlarder::desk {
+
+namespace {
+
+using Quantity = QuantityField::Kind;
+constexpr int columnGap = 26; // px
+constexpr int notesRest = 1000; // ms until a hand that types rests
+constexpr int everyYear = 2001; // any year without a leap day
+
+QLabel* heading(QWidget* parent, const QString& words) {
+    auto* label = plainLabel(parent, words);
+    QFont font = label->font();
+    font.setBold(true);
+    label->setFont(font);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+PlacePage::PlacePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
+    connect(yard_, &Yard::coloniesChanged, this, &PlacePage::refreshSoon);
+    connect(yard_, &Yard::answerChanged, this, &PlacePage::refreshSoon);
+    if (yard_->book()) connect(yard_->book(), &OpenBook::leaving, this, &PlacePage::writeNotes);
+}
+
+PlacePage::~PlacePage() { writeNotes(); }
+
+// Once for many changes, and only while it is looked at.
+void PlacePage::refreshSoon() {
+    if (soon_ || !isVisible()) return;
+    soon_ = true;
+    QTimer::singleShot(0, this, [this] {
+        soon_ = false;
+        refresh();
+    });
+}
+
+void PlacePage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+void PlacePage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LocaleChange) refreshSoon();
+}
+
+// The fields need the shipped limits, so they are made once those are there.
+void PlacePage::build() {
+    built_ = true;
+    curve_ = new CurvePlot(this);
+    said_ = quietLabel(this);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(6);
+    left->addLayout(buildWhere());
+    left->addLayout(buildWishes());
+    left->addStretch(1);
+    auto* right = new QVBoxLayout;
+    right->setSpacing(6);
+    right->addLayout(buildSeason());
+    right->addWidget(curve_, 1);
+    right->addWidget(said_);
+    weather_ = new WeatherPart(yard_, this);
+    right->addWidget(weather_);
+    columns_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
+    columns_->setContentsMargins(16, 12, 16, 10);
+    columns_->setSpacing(columnGap);
+    columns_->addLayout(left, 1);
+    columns_->addLayout(right, 1);
+}
+
+void PlacePage::arrange() {
+    if (!columns_) return;
+    const int both = columns_->itemAt(0)->minimumSize().width() + columns_->itemAt(1)->minimumSize().width() + columnGap;
+    const bool beside = width() >= both + columns_->contentsMargins().left() + columns_->contentsMargins().right();
+    const auto wanted = beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
+    if (columns_->direction() == wanted) return;
+    columns_->setDirection(wanted);
+    updateGeometry();
+}
+
+void PlacePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+// As narrow as one column: the other goes below it.
+QSize PlacePage::minimumSizeHint() const {
+    if (!columns_) return QWidget::minimumSizeHint();
+    const QMargins margins = columns_->contentsMargins();
+    const int widest = std::max(columns_->itemAt(0)->minimumSize().width(), columns_->itemAt(1)->minimumSize().width());
+    return {widest + margins.left() + margins.right(), columns_->minimumSize().height()};
+}
+
+QuantityField* PlacePage::quantity(const QString& name, QuantityField::Kind kind, const char* field) {
+    return new QuantityField(this, name, kind, yard_->book()->reference()->field(field));
+}
+
+QLayout* PlacePage::buildWhere() {
+    name_ = new QLineEdit(this);
+    name_->setAccessibleName(tr("Name of the yard"));
+    place_ = new PlaceField(this);
+    place_->useReference(yard_->book()->reference());
+    elevation_ = quantity(tr("Height above the sea"), Quantity::Height, "site.elevation_m");
+    own_ = new QCheckBox(tr("I have my own temperatures of this place"), this);
+    ownFields_ = new QWidget(this);
+    ownFields_->setLayout(buildOwnClimate());
+    flow_ = new QComboBox(this);
+    flow_->setAccessibleName(tr("Autumn flow still to come"));
+    for (const auto& [words, each] : text::choices<book::FlowStrength>()) flow_->addItem(words, static_cast<int>(each));
+    notes_ = new QPlainTextEdit(this);
+    notes_->setAccessibleName(tr("What flowers here, and when"));
+    notes_->setTabChangesFocus(true);
+    notes_->setFixedHeight(fontMetrics().height() * 4);
+    auto* form = new QFormLayout;
+    form->addRow(heading(this, tr("Where it is")));
+    form->addRow(tr("name"), name_);
+    form->addRow(tr("place"), place_);
+    form->addRow(tr("height"), elevation_);
+    form->addRow(QString(), own_);
+    form->addRow(ownFields_);
+    form->addRow(tr("autumn flow"), flow_);
+    form->addRow(tr("forage"), notes_);
+    connect(name_, &QLineEdit::editingFinished, this, [this] {
+        if (!name_->text().trimmed().isEmpty()) change([this](book::Yard& yard) { yard.name = name_->text().trimmed().toStdString(); });
+    });
+    connect(place_, &PlaceField::chosen, this, [this] { change([this](book::Yard& yard) { yard.site.where = *place_->place(); }); });
+    connect(elevation_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
+    connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = static_cast<book::FlowStrength>(flow_->currentData().toInt()); }); });
+    connect(own_, &QCheckBox::toggled, this, [this](bool on) {
+        ownFields_->setVisible(on);
+        if (on) writeOwnClimate();
+    });
+    // A row of letters is one edit: written when the hand rests, or when the notes are left.
+    notesSoon_.setSingleShot(true);
+    notesSoon_.setInterval(notesRest);
+    notes_->installEventFilter(this);
+    connect(&notesSoon_, &QTimer::timeout, this, &PlacePage::writeNotes);
+    connect(notes_, &QPlainTextEdit::textChanged, this, &PlacePage::noteTyped);
+    return form;
+}
+
+QLayout* PlacePage::buildOwnClimate() {
+    auto* grid = new QGridLayout;
+    grid->setContentsMargins(0, 0, 0, 0);
+    latitude_ = quantity(tr("Latitude"), Quantity::Number, "site.latitude");
+    grid->addWidget(plainLabel(this, tr("latitude")), 0, 0);
+    grid->addWidget(latitude_, 0, 1, 1, 2);
+    connect(latitude_, &QuantityField::told, this, &PlacePage::writeOwnClimate);
+    const QLocale locale;
+    for (int month = 0; month < 12; ++month) {
+        const QString name = locale.standaloneMonthName(month + 1, QLocale::ShortFormat);
+        auto* field = quantity(tr("Mean temperature of %1").arg(locale.standaloneMonthName(month + 1)), Quantity::Temperature, "site.monthly_mean_c");
+        field->setMaximumWidth(fontMetrics().averageCharWidth() * 11);
+        auto* label = quietLabel(this, false);
+        label->setText(name);
+        const int row = 1 + 2 * (month / 6), column = month % 6;
+        grid->addWidget(label, row, column);
+        grid->addWidget(field, row + 1, column);
+        connect(field, &QuantityField::told, this, &PlacePage::writeOwnClimate);
+        months_.push_back(field);
+    }
+    return grid;
+}
+
+void PlacePage::addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
+                          std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
+    const int row = grid->rowCount();
+    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)), quietLabel(this, false)};
+    field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
+    field.day->leaveOutTheYear();
+    field.day->setRange(Date::of(everyYear, 1, 1), Date::of(everyYear, 12, 31));
+    grid->addWidget(field.own, row, 0);
+    grid->addWidget(field.day, row, 1);
+    grid->addWidget(field.said, row, 2);
+    const auto write = [this, field] {
+        if (showing_) return;
+        field.day->setEnabled(field.own->isChecked());
+        const Date day = field.day->day();
+        const auto own = field.own->isChecked() ? book::DayOfYear::of(day.month(), day.day()) : std::nullopt;
+        change([&](book::Yard& yard) { yard.season.*field.date = own; });
+    };
+    connect(field.own, &QCheckBox::toggled, this, write);
+    connect(field.day, &DayField::told, this, write);
+    season_.push_back(field);
+}
+
+QLayout* PlacePage::buildSeason() {
+    using Own = book::YardSeason;
+    using Derived = climate::SeasonDates;
+    auto* grid = new QGridLayout;
+    grid->addWidget(heading(this, tr("The dates this winter turns on; tick those you know better")), 0, 0, 1, 3);
+    addSeason(grid, tr("last income"), &Own::lastIncome, &Derived::lastIncome);
+    addSeason(grid, tr("advised end of feeding"), &Own::feedAdvisedBy, &Derived::feedAdvisedBy);
+    addSeason(grid, tr("last day for syrup"), &Own::syrupDeadline, &Derived::syrupDeadline);
+    addSeason(grid, tr("syrup no longer taken"), &Own::syrupRefused, &Derived::syrupRefused);
+    addSeason(grid, tr("laying stops"), &Own::broodStop, &Derived::broodStop);
+    addSeason(grid, tr("laying restarts"), &Own::broodRestart, &Derived::broodRestart);
+    addSeason(grid, tr("build-up"), &Own::buildup, &Derived::buildup);
+    addSeason(grid, tr("first forage"), &Own::forage, &Derived::forage);
+    grid->setColumnStretch(2, 1);
+    return grid;
+}
+
+QLayout* PlacePage::buildWishes() {
+    risk_ = new QuantityField(this, tr("Winters of a hundred that may touch the reserve"), Quantity::Number, nullptr);
+    reserve_ = quantity(tr("Reserve never to be touched"), Quantity::Mass, "wish.reserve_kg");
+    visits_ = quantity(tr("Days between visits"), Quantity::Whole, "wish.visit_every_days");
+    auto* weekdayRow = new QWidget(this);
+    auto* weekdays = new FlowLayout(weekdayRow, 8);
+    for (int day = 1; day <= 7; ++day) {
+        auto* box = new QCheckBox(QLocale().dayName(day, QLocale::ShortFormat), weekdayRow);
+        box->setAccessibleName(tr("Visits on %1").arg(QLocale().dayName(day)));
+        connect(box, &QCheckBox::toggled, this, [this] {
+            change([this](book::Yard& yard) {
+                yard.wish.visitWeekdays.clear();
+                for (int at = 0; at < 7; ++at)
+                    if (weekdays_[static_cast<std::size_t>(at)]->isChecked()) yard.wish.visitWeekdays.push_back(at + 1);
+            });
+        });
+        weekdays_.push_back(box);
+        weekdays->addWidget(box);
+    }
+    price_ = quantity(tr("Price of sugar"), Quantity::PricePerMass, "yards.sugar_price_per_kg");
+    currency_ = new QLineEdit(this);
+    currency_->setAccessibleName(tr("Currency, three letters"));
+    currency_->setMaxLength(3);
+    currency_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
+    bag_ = quantity(tr("Sugar in a bag"), Quantity::Mass, "yards.bag_kg");
+    learn_ = new QCheckBox(tr("past winters of these bees correct the forecast"), this);
+    auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    form->addRow(heading(this, tr("What you wish")));
+    form->addRow(tr("winters of 100 that may touch the reserve"), risk_);
+    form->addRow(tr("reserve"), reserve_);
+    form->addRow(tr("days between visits"), visits_);
+    form->addRow(tr("visits only on (none: any day)"), weekdayRow);
+    priceOf_ = plainLabel(this);
+    form->addRow(priceOf_, price_);
+    form->addRow(tr("currency"), currency_);
+    form->addRow(tr("a bag holds"), bag_);
+    form->addRow(QString(), learn_);
+    connect(risk_, &QuantityField::told, this, [this](std::optional<double> value) {
+        if (value) change([value](book::Yard& yard) { yard.wish.shortRisk = *value / 100; });
+    });
+    connect(reserve_, &QuantityField::told, this, [this](std::optional<double> value) {
+        if (value) change([value](book::Yard& yard) { yard.wish.reserve = Mass(*value); });
+    });
+    connect(visits_, &QuantityField::told, this, [this](std::optional<double> value) {
+        if (value) change([value](book::Yard& yard) { yard.wish.visitEveryDays = static_cast<int>(*value); });
+    });
+    connect(price_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.sugarPricePerKg = value; }); });
+    connect(bag_, &QuantityField::told, this, [this](std::optional<double> value) {
+        change([value](book::Yard& yard) { yard.bag = value ? std::optional(Mass(*value)) : std::nullopt; });
+    });
+    connect(currency_, &QLineEdit::editingFinished, this, [this] {
+        const std::string letters = currency_->text().trimmed().toUpper().toStdString();
+        change([&](book::Yard& yard) { yard.currency = letters.empty() ? std::nullopt : std::optional(letters); });
+    });
+    connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& yard) { yard.learn = on; }); });
+    return form;
+}
+
+// A price is that of the unit sugar is weighed in.
+void PlacePage::namePrice() {
+    const bool pounds = words::shownMass() == MassUnit::Pound;
+    priceOf_->setText(pounds ? tr("sugar, a pound costs") : tr("sugar, a kilogram costs"));
+    price_->setAccessibleName(pounds ? tr("Price of a pound of sugar") : tr("Price of a kilogram of sugar"));
+}
+
+void PlacePage::noteTyped() {
+    const auto* shown = yard_->shownYard();
+    if (showing_ || !shown) return;
+    notesOf_ = shown->id;
+    notesSoon_.start();
+}
+
+// To the yard they were typed for, also where another is shown by now.
+void PlacePage::writeNotes() {
+    notesSoon_.stop();
+    const auto typedFor = std::exchange(notesOf_, book::YardId{});
+    if (typedFor == book::YardId{} || !yard_->writable()) return;
+    for (auto yard : yard_->yards()) {
+        if (yard.id != typedFor) continue;
+        yard.forageNotes = notes_->toPlainText().toStdString();
+        return yard_->writeYard(yard);
+    }
+}
+
+bool PlacePage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == notes_ && event->type() == QEvent::FocusOut) writeNotes();
+    return QWidget::eventFilter(watched, event);
+}
+
+void PlacePage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    writeNotes();
+}
+
+void PlacePage::change(const Change& change) {
+    const auto* shown = yard_->shownYard();
+    if (showing_ || !shown || !yard_->writable()) return;
+    auto changed = *shown;
+    change(changed);
+    if (!(changed == *shown)) yard_->writeYard(changed);
+}
+
+// Once all twelve months and the latitude are there; till then the station goes on.
+void PlacePage::writeOwnClimate() {
+    if (showing_ || !own_->isChecked() || !latitude_->value()) return;
+    book::OwnClimateRecord own;
+    if (const auto* shown = yard_->shownYard())
+        if (const auto* before = std::get_if<book::OwnClimateRecord>(&shown->site.where)) own = *before;
+    own.latitude = *latitude_->value();
+    for (std::size_t month = 0; month < 12; ++month) {
+        const auto mean = months_[month]->value();
+        if (!mean) return;
+        own.monthlyMeanC[month] = *mean;
+    }
+    change([&own](book::Yard& yard) { yard.site.where = own; });
+}
+
+void PlacePage::showSeason(const book::Yard& yard) {
+    const climate::SeasonDates* derived = nullptr;
+    Winter winter(Hemisphere::North, 2000);
+    for (const auto& colony : yard_->colonies())
+        if (!derived && colony.answered) {
+            derived = &colony.answered->answer.advice.season;
+            winter = colony.answered->question.winter;
+        }
+    for (const auto& field : season_) {
+        const auto& own = yard.season.*field.date;
+        field.own->setChecked(own.has_value());
+        field.day->setEnabled(own.has_value() && yard_->writable());
+        const auto* date = derived && (derived->*field.derived) ? &*(derived->*field.derived) : nullptr;
+        const QDate climateDay = date ? words::toQDate(winter.date(date->day)) : QDate(everyYear, 10, 1);
+        const int day = own ? own->day : climateDay.day(), month = own ? own->month : climateDay.month();
+        field.day->show(*Date::of(everyYear, month, std::min(day, QDate(everyYear, month, 1).daysInMonth())));
+        field.said->setText(!date ? tr("not known") : date->exact ? words::date(winter.date(date->day)) : tr("%1, give or take %n days", nullptr, static_cast<int>(date->sdDays + 0.5)).arg(words::date(winter.date(date->day))));
+    }
+}
+
+void PlacePage::showClimate(const book::Yard& yard) {
+    const auto& reference = *yard_->book()->reference();
+    const auto site = answer::siteOf(yard.site, {}, reference);
+    if (!site.ok()) {
+        curve_->clear();
+        return said_->setText(problemWords(site.problems().front()));
+    }
+    curve_->show(site->curve, Winter::containing(yard_->asOf().value_or(*Date::of(2000, 10, 1)), site->curve.hemisphere()));
+    const auto* station = site->stationId.empty() ? nullptr : reference.station(site->stationId);
+    const auto* source = station ? reference.source(station->source) : nullptr;
+    QString said = station ? tr("Curve of %1, %2 above the sea.").arg(placeWords(PlaceChoice(station->id), reference), words::height(station->elevationM)) : tr("Your own temperatures.");
+    if (site->heightShiftK != 0) said = tr("%1 Corrected by %2 for the height.").arg(said, words::temperatureShift(kelvins(site->heightShiftK)));
+    if (source) said = tr("%1 Source: %2").arg(said, QString::fromStdString(source->citation));
+    said_->setText(said);
+}
+
+void PlacePage::refresh() {
+    const auto* shown = yard_->shownYard();
+    setEnabled(shown != nullptr);
+    if (!shown || !yard_->book() || !yard_->book()->reference()) return;
+    if (!built_) build();
+    showing_ = true;
+    const bool writable = yard_->writable();
+    for (auto* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) child->setEnabled(writable || child == curve_);
+    if (!name_->hasFocus()) name_->setText(QString::fromStdString(shown->name));
+    place_->show(shown->site.where);
+    elevation_->show(shown->site.elevationM);
+    flow_->setCurrentIndex(flow_->findData(static_cast<int>(shown->site.autumnFlow)));
+    const auto* own = std::get_if<book::OwnClimateRecord>(&shown->site.where);
+    if (own) {
+        own_->setChecked(true);
+        latitude_->show(own->latitude);
+        for (std::size_t month = 0; month < 12; ++month) months_[month]->show(own->monthlyMeanC[month]);
+    }
+    ownFields_->setVisible(own_->isChecked());
+    if (notesOf_ != shown->id) writeNotes(); // before another yard's are shown
+    const bool typing = notesOf_ == shown->id || (notes_->hasFocus() && notesShownOf_ == shown->id);
+    notesShownOf_ = shown->id;
+    if (notes_->toPlainText().toStdString() != shown->forageNotes && !typing) notes_->setPlainText(QString::fromStdString(shown->forageNotes));
+    risk_->show(100 * shown->wish.shortRisk);
+    reserve_->show(shown->wish.reserve.value());
+    visits_->show(shown->wish.visitEveryDays);
+    for (int day = 1; day <= 7; ++day)
+        weekdays_[static_cast<std::size_t>(day - 1)]->setChecked(std::find(shown->wish.visitWeekdays.begin(), shown->wish.visitWeekdays.end(), day) != shown->wish.visitWeekdays.end());
+    namePrice();
+    price_->show(shown->sugarPricePerKg);
+    bag_->show(shown->bag ? std::optional(shown->bag->value()) : std::nullopt);
+    if (!currency_->hasFocus()) currency_->setText(QString::fromStdString(shown->currency.value_or("")));
+    learn_->setChecked(shown->learn);
+    showSeason(*shown);
+    showClimate(*shown);
+    weather_->refresh();
+    showing_ = false;
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/story_page.h"
+
+#include "fields/fields.h"
+#include "forms/entry_forms.h"
+#include "forms/record_list.h"
+#include "pages/past_page.h"
+#include "theme/card.h"
+
+#include <QComboBox>
+#include <QHeaderView>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace winterlarder::desk {
+
+StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
+    which_ = new QComboBox(this);
+    nameChoice(which_, tr("What to read"));
+    which_->addItems({tr("everything written down of this colony"), tr("every step of the whole book"), tr("past forecasts against what happened")});
+    records_ = new RecordList(this, yard_, tr("Everything written down of this colony, newest first"), {}, tr("Nothing is written down yet. Looks, weighings, feeds, harvests, treatments and notes will stand here."));
+    const auto today = [this] { return yard_->asOf().value_or(*Date::of(2000, 1, 1)); };
+    records_->addButton(tr("&Note\u2026"), [this, today] { askForNote(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("Ha&rvest\u2026"), [this, today] { askForHarvest(this, yard_, {.colony = colony_, .harvest = {today(), Mass(0)}}); });
+    records_->addButton(tr("Treat&ment\u2026"), [this, today] { askForTreatment(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("How the &winter went\u2026"), [this, today] { askForOutcome(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("What became of it\u2026"), [this, today] { askForFate(this, yard_, {.colony = colony_, .date = today()}); });
+    buildSteps();
+    stack_ = new QStackedWidget(this);
+    stack_->addWidget(records_);
+    stack_->addWidget(steps_);
+    past_ = new PastPage(yard_, this);
+    stack_->addWidget(withRoom(past_, stack_));
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(12, 8, 12, 8);
+    down->addWidget(which_, 0, Qt::AlignLeft);
+    down->addWidget(stack_, 1);
+    connect(which_, &QComboBox::currentIndexChanged, this, &StoryPage::fit);
+    if (yard_->book()) connect(yard_->book(), &OpenBook::stateChanged, this, &StoryPage::fit);
+}
+
+void StoryPage::buildSteps() {
+    stepModel_ = new StepListModel(yard_->book(), this);
+    steps_ = new QTableView(this);
+    steps_->setModel(stepModel_);
+    steps_->setAccessibleName(tr("Every step of the book, newest first"));
+    steps_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    steps_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    steps_->setAlternatingRowColors(true);
+    steps_->setShowGrid(false);
+    steps_->setTabKeyNavigation(false);
+    steps_->verticalHeader()->hide();
+    steps_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    steps_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    steps_->horizontalHeader()->setSectionResizeMode(StepListModel::WhatColumn, QHeaderView::Stretch);
+}
+
+// The history is read only while it is looked at.
+void StoryPage::fit() {
+    stack_->setCurrentIndex(which_->currentIndex());
+    if (which_->currentIndex() == 1 && isVisible()) stepModel_->refresh();
+}
+
+void StoryPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    fit();
+}
+
+void StoryPage::show(ColonyId id) {
+    colony_ = id;
+    records_->show(id);
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/yard_view.h"
+
+#include "forms/job_table.h"
+#include "models/colony_edits.h"
+#include "models/words.h"
+#include "models/yard_plan_words.h"
+#include "pages/answer_panel.h"
+#include "pages/place_page.h"
+#include "theme/card.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QTableView>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <tuple>
+
+namespace winterlarder::desk {
+
+namespace {
+
+constexpr int restMilliseconds = 200; // between two refreshes while answers come
+
+} // namespace
+
+YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), model_(new JobTableModel(this)) {
+    answer_ = new AnswerPanel(this);
+    place_ = new PlacePage(yard_, this);
+    pages_ = new QTabWidget(this);
+    pages_->setAccessibleName(tr("Pages of the yard"));
+    pages_->addTab(buildPlan(), tr("&Plan"));
+    pages_->addTab(withRoom(place_, pages_), tr("P&lace"));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(12);
+    layout->addWidget(answer_);
+    layout->addWidget(pages_, 1);
+    connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
+        emit colonyChosen(model_->jobs()[static_cast<std::size_t>(index.row())].id);
+    });
+    soon_ = new QTimer(this);
+    soon_->setSingleShot(true);
+    connect(soon_, &QTimer::timeout, this, &YardView::refresh);
+    connect(yard_, &Yard::coloniesChanged, this, [this] {
+        stale_ = true;
+        if (isVisible()) refresh();
+    });
+    connect(yard_, &Yard::answerChanged, this, &YardView::refreshSoon);
+    connect(yard_, &Yard::visitsChanged, this, &YardView::refreshSoon);
+    connect(yard_, &Yard::followedChanged, this, &YardView::refreshSoon);
+    refresh();
+}
+
+// Many answers may come after each other; the plan is added up once for all of them, and only while it is looked at.
+void YardView::refreshSoon() {
+    stale_ = true;
+    if (!isVisible() || soon_->isActive()) return;
+    const bool lately = refreshed_.isValid() && refreshed_.elapsed() < restMilliseconds;
+    soon_->start(lately ? restMilliseconds : 0);
+}
+
+void YardView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
+QWidget* YardView::buildPlan() {
+    auto* plan = new QWidget(this);
+    table_ = new JobTable(plan, model_, true, tr("Everything to do, by day"));
+    full_ = new QWidget(plan);
+    auto* full = new QVBoxLayout(full_);
+    full->setContentsMargins(0, 0, 0, 0);
+    full->setSpacing(10);
+    full->addWidget(buildTotals());
+    full->addWidget(table_, 1);
+    full->addWidget(buildVisitButtons());
+    auto* down = new QVBoxLayout(plan);
+    down->setContentsMargins(12, 10, 12, 10);
+    down->addWidget(full_, 1);
+    down->addWidget(buildEmpty(), 1);
+    return plan;
+}
+
+// What a plan holds is ticked off here too.
+QWidget* YardView::buildVisitButtons() {
+    auto* row = new QWidget(full_);
+    auto* across = new QHBoxLayout(row);
+    across->setContentsMargins(0, 0, 0, 0);
+    auto* hint = quietLabel(row);
+    hint->setText(tr("\u201cAdvised\u201d is what today's answers ask for; \u201cMake it the plan\u201d on a colony's page makes it yours. Enter on a row opens its colony."));
+    made_ = new QPushButton(tr("Visit &made"), row);
+    skip_ = new QPushButton(tr("S&kip the visit"), row);
+    across->addWidget(hint, 1);
+    for (auto* button : {made_, skip_}) across->addWidget(button);
+    connect(made_, &QPushButton::clicked, this, [this] {
+        if (const auto* job = chosenVisit()) yard_->apply(book::SingleEdit(madeOnItsDay(*job->visit, *job->date, yard_->asOf())));
+    });
+    connect(skip_, &QPushButton::clicked, this, [this] {
+        if (const auto* job = chosenVisit()) yard_->apply(book::SingleEdit(book::SkipVisit{*job->visit}));
+    });
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &YardView::fitVisitButtons);
+    connect(model_, &QAbstractItemModel::modelReset, this, &YardView::fitVisitButtons, Qt::QueuedConnection);
+    fitVisitButtons();
+    return row;
+}
+
+const PlannedJob* YardView::chosenVisit() const {
+    const int row = table_->currentIndex().row();
+    if (row < 0 || row >= model_->rowCount()) return nullptr;
+    const auto& job = model_->jobs()[static_cast<std::size_t>(row)];
+    return job.visit ? &job : nullptr;
+}
+
+void YardView::fitVisitButtons() {
+    const bool planned = chosenVisit() && yard_->writable();
+    for (auto* button : {made_, skip_}) button->setEnabled(planned);
+}
+
+// An empty yard shows how to begin.
+QWidget* YardView::buildEmpty() {
+    empty_ = new Card(this);
+    auto* words = plainLabel(empty_, tr("The yard is empty. Add a colony: its name and the hive it lives in. Then write down one look \u2013 which combs hold honey, and how many the bees "
+                                "cover \u2013 and the answer stands here: whether it lasts, what to feed, or what may come off."));
+    words->setWordWrap(true);
+    addColony_ = new QPushButton(tr("&Add a colony\u2026"), empty_);
+    connect(addColony_, &QPushButton::clicked, this, &YardView::colonyWanted);
+    auto* down = new QVBoxLayout(empty_);
+    down->setContentsMargins(24, 24, 24, 24);
+    down->addWidget(words);
+    down->addWidget(addColony_, 0, Qt::AlignLeft);
+    down->addStretch(1);
+    return empty_;
+}
+
+QWidget* YardView::buildTotals() {
+    auto* all = new QWidget(this);
+    auto* across = new QHBoxLayout(all);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(12);
+    const auto add = [&](const QString& title) {
+        auto* card = new Card(all);
+        auto* inside = new QVBoxLayout(card);
+        inside->setContentsMargins(14, 10, 14, 10);
+        inside->setSpacing(2);
+        auto* head = quietLabel(card);
+        head->setText(title);
+        auto* figure = plainLabel(card);
+        figure->setWordWrap(true);
+        figure->setAccessibleDescription(title);
+        QFont big = font();
+        big.setPointSizeF(big.pointSizeF() * 1.25);
+        big.setBold(true);
+        figure->setFont(big);
+        inside->addWidget(head);
+        inside->addWidget(figure);
+        auto* more = quietLabel(card);
+        more->hide();
+        inside->addWidget(more);
+        inside->addStretch(1);
+        across->addWidget(card, 1);
+        return std::pair(figure, more);
+    };
+    std::tie(sugar_, sugarElse_) = add(tr("White sugar to buy"));
+    fondant_ = add(tr("Fondant to buy")).first;
+    honey_ = add(tr("Honey that may come off")).first;
+    gifts_ = add(tr("Combs to move before buying sugar")).first;
+    QFont plain = font();
+    gifts_->setFont(plain);
+    return all;
+}
+
+void YardView::showTotals(const YardPlan& plan) {
+    const bool combsSave = plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05);
+    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(combsSave ? plan.totals.sugarOnceCombsMoved : plan.totals.sugar) : tr("none"));
+    QStringList more;
+    if (combsSave) more << tr("%1 if the combs stay").arg(words::kilograms(plan.totals.sugar));
+    if (const auto* yard = yard_->shownYard(); yard && plan.totals.sugar > Mass(0.05)) more << costWords(*yard, combsSave ? plan.totals.sugarOnceCombsMoved : plan.totals.sugar);
+    more.removeAll({});
+    sugarElse_->setVisible(!more.isEmpty());
+    sugarElse_->setText(more.join(QLatin1Char('\n')));
+    fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::kilograms(plan.totals.fondant) : tr("none"));
+    honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.totals.honey)) : tr("none"));
+    QStringList gifts;
+    for (const auto& gift : plan.gifts) gifts << giftWords(gift);
+    if (plan.waiting > 0) gifts_->setText(QStringLiteral("\u2026"));
+    else gifts_->setText(gifts.isEmpty() ? tr("none") : gifts.join(QLatin1Char('\n')));
+}
+
+void YardView::refresh() {
+    stale_ = false;
+    refreshed_.start();
+    const auto plan = planOf(*yard_);
+    answer_->say(yardSentence(plan), yardSmallLine(plan));
+    showTotals(plan);
+    model_->show(plan.jobs);
+    const bool none = yard_->colonies().empty();
+    full_->setVisible(!none);
+    empty_->setVisible(none);
+    addColony_->setEnabled(yard_->writable());
+}
+
+} // namespace winterlarder::desk

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Entries of a book are judged as records of a case that holds what else is known of the colony around their day.
+#include "answer/doubts.h"
+
+#include "book/case_of.h"
+#include "exchange/case/case_sections.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <fmt/format.h>
+
+namespace winterlarder::answer {
+
+namespace {
+
+constexpr int heldAgainstDays = 60; // days before and after that an entry is held against
+
+template <class Entry>
+Date recordDay(const Entry& entry) {
+    if constexpr (requires { entry.weighing; }) return entry.weighing.date;
+    else if constexpr (requires { entry.feed; }) return entry.feed.date;
+    else if constexpr (requires { entry.harvest; }) return entry.harvest.date;
+    else return entry.date;
+}
+
+//! Others of the kind near the day.
+template <class Entry>
+std::vector<Entry> othersNear(const std::vector<Entry>& all, Date day, book::Id<Entry> except) {
+    std::vector<Entry> result;
+    for (const auto& entry : all)
+        if (entry.id != except && std::abs(recordDay(entry).daysSince(day)) <= heldAgainstDays) result.push_back(entry);
+    return result;
+}
+
+//! The hive on a day. On a day on which it changed the larger one counts: it may have been emptied, or filled, before.
+const book::HiveRecord& largestHiveOn(const Surroundings& known, Date day, const ReferenceData& reference) {
+    const auto& now = book::hiveOn(known.colony, known.housings, day);
+    const auto& before = book::hiveOn(known.colony, known.housings, day.plusDays(-1));
+    return exchange::placesOf(before, reference) > exchange::placesOf(now, reference) ? before : now;
+}
+
+std::vector<Date> hiveChanges(const Surroundings& known) {
+    std::vector<Date> days;
+    for (const auto& housing : known.housings) days.push_back(housing.date);
+    return days;
+}
+
+const book::Look* lookBefore(const Surroundings& known, Date day) {
+    const book::Look* last = nullptr;
+    for (const auto& look : known.looks)
+        if (look.date < day && day.daysSince(look.date) <= heldAgainstDays && !std::holds_alternative<std::monostate>(look.combs) &&
+            (!last || look.date >= last->date))
+            last = &look;
+    return last;
+}
+
+book::ColonyCase caseOfHive(const Surroundings& known, Date day, const ReferenceData& reference) {
+    book::ColonyCase record{{}, {}, day, {}, known.site, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    record.hive = largestHiveOn(known, day, reference);
+    return record;
+}
+
+//! What is known around a day, the entry's own kind without itself.
+book::ColonyCase caseAround(const Surroundings& known, Date day, const ReferenceData& reference, book::WeighingId weighing, book::FeedId feed,
+                            book::HarvestId harvest) {
+    auto record = caseOfHive(known, day, reference);
+    for (const auto& other : othersNear(known.weighings, day, weighing)) record.weighings.push_back(other.weighing);
+    for (const auto& other : othersNear(known.feeds, day, feed)) record.feeds.push_back(other.feed);
+    for (const auto& other : othersNear(known.harvests, day, harvest)) record.harvests.push_back(other.harvest);
+    if (const auto* look = lookBefore(known, day); look && book::hiveOn(known.colony, known.housings, look->date) == record.hive) {
+        record.lookedOn = look->date;
+        record.combs = look->combs;
+        record.bees.sure = true;
+    }
+    return record;
+}
+
+std::optional<stores::Doubt> gravest(std::vector<stores::Doubt> doubts) {
+    if (doubts.empty()) return std::nullopt;
+    const auto grave = std::find_if(doubts.begin(), doubts.end(), [](const stores::Doubt& doubt) { return doubt.impossible; });
+    return std::move(grave == doubts.end() ? doubts.front() : *grave);
+}
+
+//! The doubts of one record of the case, and of its day.
+std::optional<stores::Doubt> doubtOfRecord(const book::ColonyCase& record, DoubtedPart part, std::size_t index, Date day,
+                                           const Surroundings& known, Date today, const ReferenceData& reference) {
+    std::vector<stores::Doubt> doubts;
+    for (auto& each : doubtsOf(record, reference, hiveChanges(known)))
+        if (each.part == part && each.index == index) doubts.push_back(std::move(each.doubt));
+    if (auto doubt = stores::doubtOfDay(day, today, known.colony.since)) doubts.push_back(std::move(*doubt));
+    return gravest(std::move(doubts));
+}
+
+template <class Entry>
+std::vector<Entry> orNothing(Outcome<std::vector<Entry>> all, Problems& problems) {
+    if (all) return std::move(all).value();
+    problems.insert(problems.end(), all.problems().begin(), all.problems().end());
+    return {};
+}
+
+} // namespace
+
+Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId id) {
+    const auto colony = from.find(id);
+    if (!colony) return colony.problems();
+    if (!*colony) return Problem{ProblemKind::Input, {}, fmt::format("there is no colony {}", id.number), "check its number"};
+    Problems problems;
+    Surroundings known{**colony};
+    const auto moves = orNothing(from.of<book::Move>(id), problems);
+    const auto yard = from.find(moves.empty() ? known.colony.yard : moves.back().yard);
+    if (yard && *yard) known.site = (*yard)->site;
+    known.housings = orNothing(from.of<book::Housing>(id), problems);
+    known.looks = orNothing(from.of<book::Look>(id), problems);
+    known.weighings = orNothing(from.of<book::Weighing>(id), problems);
+    known.feeds = orNothing(from.of<book::Feed>(id), problems);
+    known.harvests = orNothing(from.of<book::Harvest>(id), problems);
+    if (!problems.empty()) return problems;
+    return known;
+}
+
+std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
+    auto record = caseAround(known, entry.weighing.date, reference, entry.id, {}, {});
+    record.weighings.push_back(entry.weighing);
+    record.weighings.back().sure = false;
+    return doubtOfRecord(record, DoubtedPart::Weighing, record.weighings.size() - 1, entry.weighing.date, known, today, reference);
+}
+
+std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
+    auto record = caseAround(known, entry.feed.date, reference, {}, entry.id, {});
+    record.feeds.push_back(entry.feed);
+    return doubtOfRecord(record, DoubtedPart::Feed, record.feeds.size() - 1, entry.feed.date, known, today, reference);
+}
+
+std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
+    auto record = caseAround(known, entry.harvest.date, reference, {}, {}, entry.id);
+    std::erase_if(record.harvests, [&](const book::HarvestRecord& other) { return other.date > entry.harvest.date; });
+    record.harvests.push_back(entry.harvest);
+    auto doubt = doubtOfRecord(record, DoubtedPart::Harvest, record.harvests.size() - 1, entry.harvest.date, known, today, reference);
+    if (doubt || !entry.moisturePercent) return doubt;
+    return stores::doubtOfMoisture(*entry.moisturePercent, reference.constants);
+}
+
+std::optional<stores::Doubt> doubtOf(const book::Look& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
+    auto record = caseOfHive(known, entry.date, reference);
+    record.bees = entry.bees;
+    record.combs = entry.combs;
+    record.moisturePercent = entry.moisturePercent;
+    std::vector<stores::Doubt> doubts;
+    for (auto& each : doubtsOf(record, reference)) doubts.push_back(std::move(each.doubt));
+    if (auto doubt = stores::doubtOfDay(entry.date, today, known.colony.since)) doubts.push_back(std::move(*doubt));
+    return gravest(std::move(doubts));
+}
+
+std::optional<stores::Doubt> doubtOf(const book::Sighting& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
+    book::Look seen{.colony = entry.colony, .date = entry.date};
+    seen.bees.seams = entry.seams;
+    return doubtOf(seen, known, today, reference);
+}
+
+std::optional<stores::Doubt> doubtOf(const book::WinterOutcome& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
+    book::Look seen{.colony = entry.colony, .date = entry.date};
+    seen.bees.coveredCombs = entry.coveredCombs;
+    auto doubt = doubtOf(seen, known, today, reference);
+    if (doubt || !entry.storesLeft) return doubt;
+    const auto record = caseOfHive(known, entry.date, reference);
+    return stores::doubtOfStoresLeft(*entry.storesLeft, boundsOfCase(record, reference), reference.constants);
+}
+
+} // namespace winterlarder::answer

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What becomes of records that are in doubt: set aside by an answer, a fault of a case file, or a question.
+#include "answer/doubts.h"
+
+#include "answer/question_of_case.h"
+
+#include <algorithm>
+
+namespace winterlarder::answer {
+
+namespace {
+
+const char* nameOf(DoubtedPart part) {
+    switch (part) {
+    case DoubtedPart::Weighing: return "weighing";
+    case DoubtedPart::Feed: return "feed";
+    case DoubtedPart::Harvest: return "harvest";
+    case DoubtedPart::Bees: return "bees";
+    case DoubtedPart::Brood: return "brood";
+    case DoubtedPart::Combs: return "combs";
+    case DoubtedPart::Moisture: return "moisture";
+    }
+    return "";
+}
+
+template <class Record>
+void leaveOut(std::vector<Record>& records, DoubtedPart part, const std::vector<DoubtedRecord>& aside) {
+    std::vector<Record> kept;
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        const bool out = std::any_of(aside.begin(), aside.end(), [&](const DoubtedRecord& each) { return each.part == part && each.index == i; });
+        if (!out) kept.push_back(std::move(records[i]));
+    }
+    records = std::move(kept);
+}
+
+void leaveOutOfLook(book::ColonyCase& record, DoubtedPart part) {
+    if (part == DoubtedPart::Bees) record.bees.count.reset(), record.bees.coveredCombs.reset(), record.bees.seams.reset();
+    if (part == DoubtedPart::Brood) record.bees.broodCells.reset();
+    if (part == DoubtedPart::Combs) record.combs = std::monostate();
+    if (part == DoubtedPart::Moisture) record.moisturePercent.reset();
+}
+
+} // namespace
+
+stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceData& reference) {
+    return stores::boundsOf(partsOf(record, reference), record.hive.tare, reference.constants);
+}
+
+Remark setAsideRemark(const stores::Doubt& doubt, std::string record, Date day) {
+    Remark remark = doubt.says;
+    remark.details["record"] = std::move(record);
+    remark.details["recorded"] = day;
+    return remark;
+}
+
+BelievedCase believed(book::ColonyCase record, const ReferenceData& reference) {
+    auto aside = doubtsOf(record, reference);
+    std::erase_if(aside, [](const DoubtedRecord& each) { return each.sure && !each.doubt.impossible; });
+    BelievedCase result{std::move(record), {}};
+    for (const auto& each : aside) {
+        result.setAside.push_back(setAsideRemark(each.doubt, nameOf(each.part), each.day));
+        leaveOutOfLook(result.record, each.part);
+    }
+    leaveOut(result.record.weighings, DoubtedPart::Weighing, aside);
+    leaveOut(result.record.feeds, DoubtedPart::Feed, aside);
+    leaveOut(result.record.harvests, DoubtedPart::Harvest, aside);
+    return result;
+}
+
+Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
+                           const DoubtInWords& inWords) {
+    Problems problems;
+    for (const auto& each : doubtsOf(record, reference))
+        if (each.doubt.impossible) problems.push_back(inWords(each.doubt, places.of(each.path)));
+    return problems;
+}
+
+} // namespace winterlarder::answer

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/question.h"
+#include "answer/doubts.h"
+#include "book/entries/records.h"
+#include "exchange/case/case_file.h"
+#include "reference/reference.h"
+#include "stores/tare.h"
+#include "support/outcome.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace winterlarder::answer {
+
+//! A colony's records made into the plain values the models take. Where it cannot be answered but nothing is at fault
+//! (too far from a station, no bees known, ...) the question says so in `refusals`. Problems: given dates in conflict,
+//! a climate outside the model's limits, more bees than it knows - each at its place in the case. Records that are in doubt
+//! (answer/doubts.h) are set aside: the question says so and does without them.
+//! `positionInBatch` (from 0) is the random stream of a colony without a name. Tested:
+//! tests/answer/question_of_case_test.cpp.
+Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
+                                           const ReferenceData& reference, std::uint64_t positionInBatch);
+
+//! The boxes of a hive from the floor up, each in a shipped format or by the keeper's own measures. Tested:
+//! tests/answer/question_of_case_test.cpp (as part of a question).
+std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference);
+
+//! A fault for every hive format, of a box or a comb, that is not shipped: a book may have come from anywhere.
+Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference);
+
+//! What a hive and its combs are made of, as its weight and room follow from. Tested: tests/answer/doubts_test.cpp.
+stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData& reference);
+//! Ripe stores a feed becomes [kg]; 0 where its ratio is none. Syrup without a ratio counts as winter syrup.
+Mass storesOfFeed(const book::FeedRecord& feed);
+
+//! A question read from the text of a case, and the records it was made from.
+struct ReadQuestion {
+    book::ColonyCase record;
+    advice::ColonyQuestion question;
+};
+
+//! Reads a case and makes its question: every fault of both steps in one list, by place; impossible records are faults, said
+//! by `inWords`. Tested: tests/answer/core_alone.cpp.
+Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
+                                   std::uint64_t positionInBatch, const DoubtInWords& inWords, int firstLine = 1);
+
+//! Heat factor h of a hive's walls: timber 1.0, thick timber 0.6, wrapped and polystyrene 0.7, straw 0.4; insulation
+//! above the combs multiplies the two timbers by 0.85 (judgement, from measured conductances).
+double shellFactor(book::Shell shell, bool topInsulation);
+//! Use relative to the carniolan's: dark 0.9, italian 1.1, others and not known 1.0 (size judgement).
+double raceFactor(const std::optional<book::BeeKind>& kind);
+
+//! Bees beyond this are outside the model's limits.
+inline constexpr double mostBees = 100000;
+
+} // namespace winterlarder::answer

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "book/entries/records.h"
+#include "exchange/json/json_tree.h"
+#include "reference/reference.h"
+#include "support/outcome.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace winterlarder::exchange {
+
+//! The form of case file this program writes and reads: the value of its key "case".
+inline constexpr int caseFileForm = 1;
+
+//! Nothing may have been looked at or weighed longer before as_of than this; earlier feeds and harvests are no fault.
+inline constexpr int oldestObservationDays = 60;
+
+//! Where each value of a case file stood, by its path: "season.forage", "combs[3].capped". Lets faults found later, by
+//! the models, be shown at their place.
+struct CasePlaces {
+    std::string file;
+    std::map<std::string, Position, std::less<>> byPath;
+
+    //! The place of the path; where it was not written, of what would hold it; the file alone where nothing is known.
+    Place of(std::string_view path) const;
+};
+
+//! What came of reading one case.
+struct CaseReading {
+    //! There where as_of could be read. To be trusted only where problems is empty; see datesSound.
+    std::optional<book::ColonyCase> record;
+    CasePlaces places;
+    Problems problems; //!< every fault of the text, by place
+    //! as_of, site and season were read without fault: the order of given dates can be checked whatever else is wrong.
+    bool datesSound = false;
+};
+
+//! Latitude of a site [deg]; nothing where its station is not a shipped one.
+std::optional<double> latitudeOf(const book::SiteRecord& site, const ReferenceData& reference);
+
+//! What a hive has no room for: more combs, or more of them covered with bees, than there are places. Places that are not known are left
+//! out of the words. `reference` may be nothing where the hive could not be read.
+Problems roomFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);
+//! The same of a case that lists every comb: no more can be covered than are listed. (In a book they may still be being written down.)
+Problems hiveFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);
+
+//! Reads a case file strictly: unknown and doubled keys, wrong types, numbers outside the limits of shared/fields.csv,
+//! alternatives both given or none, shares summing to more than 1, more combs than places, dates that cannot be - all
+//! faults are listed, each with file, line and column. `firstLine` numbers the lines (JSON Lines).
+//! Tested: tests/exchange/case_file_test.cpp, case_faults_test.cpp.
+CaseReading readCaseWithPlaces(std::string_view text, std::string file, const ReferenceData& reference,
+                               int firstLine = 1);
+
+//! The same where places are not needed afterwards.
+Outcome<book::ColonyCase> readCase(std::string_view text, std::string file, const ReferenceData& reference);
+
+//! The case as JSON, keys in the order of the manual, only what was said or differs from its default.
+//! readCase(writeCase(c)) == c for every case that readCase can give (a property test holds it).
+std::string writeCase(const book::ColonyCase& record);
+//! The same on one line, for JSON Lines.
+std::string writeCaseLine(const book::ColonyCase& record);
+
+} // namespace winterlarder::exchange
