@@ -396,7 +396,7 @@
     </message>
 </context>
 <context>
-    <name>winterlarder::say::YardPlan</name>
+    <name>YardPlan</name>
     <message numerus="yes">
         <source>%n to feed</source>
         <translation>
