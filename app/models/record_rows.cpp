@@ -135,14 +135,6 @@ QString details(const book::Sighting& sighting) {
     return withNote(said.join(say::RecordRows::tr(", ")), sighting.note);
 }
 
-Date dateOf(const book::Weighing& entry) { return entry.weighing.date; }
-Date dateOf(const book::Feed& entry) { return entry.feed.date; }
-Date dateOf(const book::Harvest& entry) { return entry.harvest.date; }
-template <class Entry>
-Date dateOf(const Entry& entry) {
-    return entry.date;
-}
-
 bool onlyNote(const book::Look& look) {
     return look.bees == book::BeesRecord{} && std::holds_alternative<std::monostate>(look.combs) && !look.note.empty();
 }

@@ -15,20 +15,12 @@ namespace {
 
 constexpr int heldAgainstDays = 60; // days before and after that an entry is held against
 
-template <class Entry>
-Date recordDay(const Entry& entry) {
-    if constexpr (requires { entry.weighing; }) return entry.weighing.date;
-    else if constexpr (requires { entry.feed; }) return entry.feed.date;
-    else if constexpr (requires { entry.harvest; }) return entry.harvest.date;
-    else return entry.date;
-}
-
 //! Others of the kind near the day.
 template <class Entry>
 std::vector<Entry> othersNear(const std::vector<Entry>& all, Date day, book::Id<Entry> except) {
     std::vector<Entry> result;
     for (const auto& entry : all)
-        if (entry.id != except && std::abs(recordDay(entry).daysSince(day)) <= heldAgainstDays) result.push_back(entry);
+        if (entry.id != except && std::abs(book::dateOf(entry).daysSince(day)) <= heldAgainstDays) result.push_back(entry);
     return result;
 }
 

@@ -24,7 +24,7 @@ constexpr SeasonDay solstice{-11};
 
 bool sawAll(const book::Look& look) { return look.bees.known() && !std::holds_alternative<std::monostate>(look.combs); }
 
-Date decidedOn(const WinterRecords& records, const Winter& winter, Date asOf) {
+Date decidedOn(const book::ColonyHistory& records, const Winter& winter, Date asOf) {
     std::optional<Date> acted, autumn, later;
     for (const auto& advice : records.advices)
         if (winter.contains(advice.date)) acted = advice.date;
@@ -43,7 +43,7 @@ Date decidedOn(const WinterRecords& records, const Winter& winter, Date asOf) {
 // Records of a winter after a day become plain values by way of a case that holds nothing else.
 class Afterwards {
 public:
-    Afterwards(const WinterRecords& winterRecords, const book::ColonyCase& autumn, const Winter& season, Date decided, Date asOf,
+    Afterwards(const book::ColonyHistory& winterRecords, const book::ColonyCase& autumn, const Winter& season, Date decided, Date asOf,
                const ReferenceData& data)
         : records(winterRecords), base(autumn), winter(season), decided_(decided), asOf_(asOf), reference(data) {}
 
@@ -225,7 +225,7 @@ private:
         return true;
     }
 
-    const WinterRecords& records;
+    const book::ColonyHistory& records;
     const book::ColonyCase& base;
     const Winter& winter;
     Date decided_, asOf_;
@@ -246,9 +246,9 @@ tracking::StoresAtDecision storesOf(const advice::Advice& advice) {
     return stores;
 }
 
-std::vector<winter::MeasuredDay> measuredDays(const WinterRecords& records, const Winter& winter) {
+std::vector<winter::MeasuredDay> measuredDays(const std::vector<book::DayTemperature>& weather, const Winter& winter) {
     std::vector<winter::MeasuredDay> days;
-    for (const auto& day : records.weather) {
+    for (const auto& day : weather) {
         if (!winter.contains(day.date)) continue;
         const SeasonDay at = winter.seasonDay(day.date);
         if (at <= lastSimulatedDay && (days.empty() || days.back().day < at)) days.push_back({at, day.meanC}); // 29 February: the first
@@ -295,7 +295,7 @@ book::WinterOutcome believedOutcome(book::WinterOutcome outcome, const stores::H
     return outcome;
 }
 
-std::optional<learning::WinterEnd> endOf(const WinterRecords& records, const advice::ColonyQuestion& asked, Date decided,
+std::optional<learning::WinterEnd> endOf(const book::ColonyHistory& records, const advice::ColonyQuestion& asked, Date decided,
                                          const stores::HiveBounds& hive, const ModelConstants& constants, std::vector<Remark>& setAside) {
     std::optional<learning::WinterEnd> end;
     const auto& winter = asked.winter;
@@ -342,32 +342,47 @@ std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::Y
     return record == book::LearnedRecord{} ? std::nullopt : std::optional(record);
 }
 
-Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned) {
-    auto record = book::caseOf(from, colony, asOf);
-    if (!record || !learned) return record;
-    const auto kept = from.find(colony);
-    const auto moves = from.of<book::Move>(colony);
-    if (!kept) return kept.problems();
-    if (!moves) return moves.problems();
-    if (*kept) record->learned = learnedOf(*learned, book::yardOn(**kept, *moves, asOf), colony);
+book::ColonyCase learnedCase(const book::ColonyHistory& history, const std::vector<book::Yard>& yards, const ReferenceData& reference, Date asOf,
+                             const BookLearned* learned) {
+    auto record = book::caseOf(history, yards, reference, asOf);
+    if (learned) record.learned = learnedOf(*learned, book::yardOn(history.colony, history.moves, asOf), history.colony.id);
     return record;
 }
 
-Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned) {
-    auto records = winterRecordsOf(from, colony, asOf);
-    if (!records) return records.problems();
-    auto now = book::caseOf(from, colony, asOf);
-    if (!now) return now.problems();
-    const auto where = siteAndSeasonOf(*now, {}, from.reference());
+Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned) {
+    return book::readTogether(from, [&]() -> Outcome<book::ColonyCase> {
+        const auto history = book::historyOf(from, colony);
+        if (!history) return history.problems();
+        const auto yards = from.all<book::Yard>();
+        if (!yards) return yards.problems();
+        return learnedCase(*history, *yards, from.reference(), asOf, learned);
+    });
+}
+
+Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards, const ReferenceData& reference, Date asOf,
+                                     const BookLearned* learned) {
+    auto now = book::caseOf(history, yards.yards, reference, asOf);
+    const auto where = siteAndSeasonOf(now, {}, reference);
     if (!where) return where.problems();
-    const Date decided = decidedOn(*records, where->winter, asOf);
-    auto autumn = learnedCase(from, colony, decided, learned);
-    if (!autumn) return autumn.problems();
-    const auto then = siteOf(autumn->site, {}, from.reference());
+    auto records = book::historyUntil(history, asOf);
+    const Date decided = decidedOn(records, where->winter, asOf);
+    auto autumn = learnedCase(history, yards.yards, reference, decided, learned);
+    const auto then = siteOf(autumn.site, {}, reference);
     if (then && then->curve.hemisphere() != where->winter.hemisphere())
         return Problem{ProblemKind::Input, {}, fmt::format("it was moved to the other half of the earth after {}", decided.iso()),
                        "a look after the move: the winter there is another one"};
-    return FollowReading{std::move(records).value(), asOf, decided, where->winter, std::move(now).value(), std::move(autumn).value()};
+    const auto yard = book::yardOn(history.colony, history.moves, asOf);
+    return FollowReading{std::move(records), yard, yards.measuredIn(yard, asOf), asOf, decided, where->winter, std::move(now), std::move(autumn)};
+}
+
+Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned) {
+    return book::readTogether(from, [&]() -> Outcome<FollowReading> {
+        const auto history = book::historyOf(from, colony);
+        if (!history) return history.problems();
+        const auto yards = book::yardsOf(from);
+        if (!yards) return yards.problems();
+        return followReading(*history, *yards, from.reference(), asOf, learned);
+    });
 }
 
 Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,
@@ -388,7 +403,7 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     follow.year = winter;
     follow.setAside.insert(follow.setAside.end(), ofEnd.begin(), ofEnd.end());
     follow.treated = follow.treated || reading.now.hive.treated;
-    follow.winter.weatherSoFar = measuredDays(records, winter);
+    follow.winter.weatherSoFar = measuredDays(reading.weather, winter);
     Afterwards afterwards(records, reading.autumn, winter, reading.decided, reading.asOf, reference);
     for (const auto& filled : {afterwards.fill(follow, result.autumn), afterwards.fillPlan(follow)})
         if (!filled) return filled.problems();

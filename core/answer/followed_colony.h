@@ -2,7 +2,7 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "answer/winter_records.h"
+#include "book/colony_history.h"
 #include "learning/evidence.h"
 #include "learning/keeper.h"
 #include "tracking/follow.h"
@@ -26,11 +26,15 @@ struct BookLearned {
 std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::YardId yard, book::ColonyId colony);
 
 //! The case of a colony on a day with what was learned of it: the one way from a book to a question. `learned` may be nothing.
+book::ColonyCase learnedCase(const book::ColonyHistory& history, const std::vector<book::Yard>& yards, const ReferenceData& reference, Date asOf,
+                             const BookLearned* learned);
 Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
 
-//! All that following a colony on a day needs of the book, read at one moment.
+//! All that following a colony on a day rests on.
 struct FollowReading {
-    WinterRecords records;
+    book::ColonyHistory records; //!< up to the day
+    book::YardId yard{};         //!< where it stands on the day
+    std::vector<book::DayTemperature> weather; //!< measured in that yard up to the day, ascending, one a day
     Date asOf, decided;
     Winter winter{Hemisphere::North, 2000};
     book::ColonyCase now, autumn; //!< of the day, and of the day it was decided on
@@ -47,7 +51,10 @@ struct FollowedColony {
 };
 
 //! Followed from the day of the last advice acted on in that winter, else from the last look before the solstice that saw bees and
-//! combs, else from the first after it. `learned` (of the book, may be nothing) goes into the autumn's case. Problems: those of the book.
+//! combs, else from the first after it. `learned` (of the book, may be nothing) goes into the autumn's case. Problems: those of the case.
+Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards, const ReferenceData& reference, Date asOf,
+                                     const BookLearned* learned);
+//! The same, read in one transaction. Problems: those of the book, no such colony.
 Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
 
 //! What was written down after the decision, up to the day, becomes steps (feeds, harvests, weights changed) and

@@ -15,21 +15,8 @@ namespace {
 constexpr SeasonDay winterIsOver{150}; // end of May, end of November in the south
 constexpr int mostPastWinters = 15;
 
-struct YardLearning {
-    bool learns = true;
-    std::optional<Date> since;
-};
-
-Outcome<std::map<std::int64_t, YardLearning>> yardsOf(book::Book& from) {
-    const auto yards = from.all<book::Yard>();
-    if (!yards) return yards.problems();
-    std::map<std::int64_t, YardLearning> result;
-    for (const auto& yard : *yards) result[yard.id.number] = {yard.learn, yard.learnSince};
-    return result;
-}
-
 // Years whose winter has a look of the colony.
-std::set<int> autumnsOf(const WinterRecords& records, Hemisphere hemisphere) {
+std::set<int> autumnsOf(const book::ColonyHistory& records, Hemisphere hemisphere) {
     std::set<int> autumns;
     for (const auto& look : records.looks) autumns.insert(Winter::containing(look.date, hemisphere).autumn());
     return autumns;
@@ -48,34 +35,47 @@ std::vector<learning::DayWeight> scaleWeights(const tracking::FollowQuestion& qu
     return weights;
 }
 
-// Winters of one colony before the one that contains the day.
-void readColony(book::Book& from, const book::Colony& colony, Date asOf, const std::map<std::int64_t, YardLearning>& yards, BookPast& past) {
-    const auto today = readToFollow(from, colony.id, asOf, nullptr);
+// A winter is learned from in a yard that learns, unless it was decided before the day from which it does.
+bool learnsFrom(const FollowReading& then, const std::vector<book::Yard>& yards) {
+    const auto yard = std::find_if(yards.begin(), yards.end(), [&](const book::Yard& each) { return each.id == then.yard; });
+    return yard != yards.end() && yard->learn && !(yard->learnSince && then.decided < *yard->learnSince);
+}
+
+// Winters of one colony before the one that contains the day: all of them out of its one history.
+void addPast(BookPast& past, const book::ColonyHistory& history, const book::YardsOfBook& yards, const ReferenceData& reference, Date asOf) {
+    const auto today = followReading(history, yards, reference, asOf, nullptr);
     if (!today) return;
-    for (int autumn : autumnsOf(today->records, today->winter.hemisphere())) {
-        if (autumn >= today->winter.autumn() || autumn < today->winter.autumn() - mostPastWinters) continue;
-        auto then = readToFollow(from, colony.id, Winter(today->winter.hemisphere(), autumn).date(winterIsOver), nullptr);
-        if (!then) continue;
-        const auto yard = yards.find(then->records.yard.number);
-        if (yard == yards.end() || !yard->second.learns || (yard->second.since && then->decided < *yard->second.since)) continue;
-        past.winters.push_back({colony.id, colony.name, then->records.yard, autumn, std::move(then).value()});
+    const auto& winter = today->winter;
+    for (const int autumn : autumnsOf(today->records, winter.hemisphere())) {
+        if (autumn >= winter.autumn() || autumn < winter.autumn() - mostPastWinters) continue;
+        auto then = followReading(history, yards, reference, Winter(winter.hemisphere(), autumn).date(winterIsOver), nullptr);
+        if (!then || !learnsFrom(*then, yards.yards)) continue;
+        const auto yard = then->yard;
+        past.winters.push_back({history.colony.id, history.colony.name, yard, autumn, std::move(then).value()});
     }
+}
+
+Outcome<BookPast> readPastOf(book::Book& from, Date asOf) {
+    const auto yards = from.all<book::Yard>();
+    if (!yards) return yards.problems();
+    const auto colonies = from.all<book::Colony>();
+    if (!colonies) return colonies.problems();
+    BookPast past;
+    for (const auto& yard : *yards)
+        if (yard.learn) past.yards.insert(yard.id.number);
+    const auto around = book::yardsOf(from);
+    if (!around) return past; // who asks about a winter is told why it cannot be followed
+    for (const auto& colony : *colonies)
+        if (const auto history = book::historyOf(from, colony.id)) addPast(past, *history, *around, from.reference(), asOf);
+    std::stable_sort(past.winters.begin(), past.winters.end(),
+                     [](const PastReading& a, const PastReading& b) { return a.autumn < b.autumn; });
+    return past;
 }
 
 } // namespace
 
 Outcome<BookPast> readPast(book::Book& from, Date asOf) {
-    const auto yards = yardsOf(from);
-    if (!yards) return yards.problems();
-    const auto colonies = from.all<book::Colony>();
-    if (!colonies) return colonies.problems();
-    BookPast past;
-    for (const auto& [id, yard] : *yards)
-        if (yard.learns) past.yards.insert(id);
-    for (const auto& colony : *colonies) readColony(from, colony, asOf, *yards, past);
-    std::stable_sort(past.winters.begin(), past.winters.end(),
-                     [](const PastReading& a, const PastReading& b) { return a.autumn < b.autumn; });
-    return past;
+    return book::readTogether(from, [&] { return readPastOf(from, asOf); });
 }
 
 winter::Sampling forLearning(winter::Sampling asked) { return {asked.seed, std::min(asked.winters, learningWinters)}; }

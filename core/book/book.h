@@ -153,4 +153,13 @@ private:
     std::unique_ptr<BookInside> inside_;
 };
 
+//! What several reads of a book make, as of one moment: an Outcome. See Book::together.
+template <class Read>
+auto readTogether(Book& book, Read read) -> decltype(read()) {
+    std::optional<decltype(read())> made;
+    const auto done = book.together([&] { made.emplace(read()); });
+    if (!done) return done.problems();
+    return std::move(*made);
+}
+
 } // namespace winterlarder::book

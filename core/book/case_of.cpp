@@ -2,76 +2,11 @@
 #include "book/case_of.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 
 namespace winterlarder::book {
 namespace {
 
-//! Everything of one colony a case is made from, read at one moment.
-struct Records {
-    Colony colony;
-    std::vector<Move> moves;
-    std::vector<Housing> housings;
-    std::vector<Look> looks;
-    std::vector<Weighing> weighings;
-    std::vector<Feed> feeds;
-    std::vector<Harvest> harvests;
-    std::vector<Treatment> treatments;
-    std::optional<Yard> yard;
-};
-
-class Reading {
-public:
-    explicit Reading(Book& book) : book_(book) {}
-    template <class Entry>
-    std::vector<Entry> of(ColonyId colony) {
-        return keep(book_.of<Entry>(colony), std::vector<Entry>{});
-    }
-    template <class Entry>
-    std::optional<Entry> find(Id<Entry> id) {
-        return keep(book_.find(id), std::optional<Entry>{});
-    }
-    Problems problems;
-
-private:
-    template <class T>
-    T keep(Outcome<T> outcome, T otherwise) {
-        if (outcome) return std::move(outcome).value();
-        problems.insert(problems.end(), outcome.problems().begin(), outcome.problems().end());
-        return otherwise;
-    }
-    Book& book_;
-};
-
-Outcome<Records> recordsOf(Book& book, ColonyId id, Date asOf) {
-    Reading reading(book);
-    std::optional<Records> records;
-    const auto read = book.together([&] {
-        auto colony = reading.find(id);
-        if (!colony) return;
-        records = Records{std::move(*colony),          reading.of<Move>(id), reading.of<Housing>(id), reading.of<Look>(id),
-                          reading.of<Weighing>(id),    reading.of<Feed>(id), reading.of<Harvest>(id), reading.of<Treatment>(id),
-                          std::nullopt};
-        records->yard = reading.find(yardOn(records->colony, records->moves, asOf));
-    });
-    if (!read) return read.problems();
-    if (!reading.problems.empty()) return reading.problems;
-    if (!records) return Problem{ProblemKind::Input, {}, fmt::format("there is no colony {}", id.number), "check its number"};
-    return std::move(*records);
-}
-
 bool countedCombs(const Look& look) { return !std::holds_alternative<std::monostate>(look.combs); }
-
-//! The look a case rests on.
-const Look* lookFor(const std::vector<Look>& looks, Date asOf) {
-    const Look* either = nullptr;
-    for (auto look = looks.rbegin(); look != looks.rend(); ++look) {
-        if (look->date > asOf || asOf.daysSince(look->date) > oldestObservation) continue;
-        if (look->bees.known() && countedCombs(*look)) return &*look;
-        if (!either && (look->bees.known() || countedCombs(*look))) either = &*look;
-    }
-    return either;
-}
 
 Hemisphere hemisphereOfSite(const SiteRecord& site, const ReferenceData& reference) {
     if (const auto* id = std::get_if<std::string>(&site.where)) {
@@ -97,7 +32,7 @@ std::optional<Date> dayIn(const std::optional<DayOfYear>& day, const Winter& win
     return std::nullopt;
 }
 
-void addRecords(ColonyCase& record, const Records& from, Date asOf) {
+void addRecords(ColonyCase& record, const ColonyHistory& from, Date asOf) {
     const Date oldest = asOf.plusDays(-oldestObservation);
     const Date since = record.lookedOn.value_or(oldest);
     Date first = record.lookedOn.value_or(asOf);
@@ -112,6 +47,11 @@ void addRecords(ColonyCase& record, const Records& from, Date asOf) {
     record.fedAfterLook = std::any_of(record.feeds.begin(), record.feeds.end(), [&](const FeedRecord& feed) { return feed.date == record.lookedOn; });
     for (const auto& entry : from.harvests)
         if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(entry.harvest);
+}
+
+Yard yardAmong(const std::vector<Yard>& yards, YardId id) {
+    const auto found = std::find_if(yards.begin(), yards.end(), [id](const Yard& yard) { return yard.id == id; });
+    return found == yards.end() ? Yard{} : *found;
 }
 
 } // namespace
@@ -156,18 +96,39 @@ SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf
             dayIn(season.syrupDeadline, winter), dayIn(season.syrupRefused, winter)};
 }
 
-Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
-    auto found = recordsOf(book, id, asOf);
-    if (!found) return found.problems();
-    const Records& from = *found;
-    const Look* look = lookFor(from.looks, asOf);
-    const Yard yard = from.yard.value_or(Yard{});
-    ColonyCase record{.colony = from.colony.name, .yard = yard.name, .asOf = asOf, .lookedOn = {}, .site = yard.site, .hive = {},
+const Look* lookOfCase(const ColonyHistory& history, Date asOf) {
+    const Look* either = nullptr;
+    for (auto look = history.looks.rbegin(); look != history.looks.rend(); ++look) {
+        if (look->date > asOf || asOf.daysSince(look->date) > oldestObservation) continue;
+        if (look->bees.known() && countedCombs(*look)) return &*look;
+        if (!either && (look->bees.known() || countedCombs(*look))) either = &*look;
+    }
+    return either;
+}
+
+const Weighing* newestWeighing(const ColonyHistory& history, Date asOf) {
+    const Weighing* newest = nullptr;
+    for (const auto& entry : history.weighings)
+        if (entry.weighing.date <= asOf && asOf.daysSince(entry.weighing.date) <= oldestObservation) newest = &entry;
+    return newest;
+}
+
+const Look* lastLook(const ColonyHistory& history, Date day) {
+    const Look* last = nullptr;
+    for (const auto& look : history.looks)
+        if (look.date <= day) last = &look;
+    return last;
+}
+
+ColonyCase caseOf(const ColonyHistory& history, const std::vector<Yard>& yards, const ReferenceData& reference, Date asOf) {
+    const Look* look = lookOfCase(history, asOf);
+    const Yard yard = yardAmong(yards, yardOn(history.colony, history.moves, asOf));
+    ColonyCase record{.colony = history.colony.name, .yard = yard.name, .asOf = asOf, .lookedOn = {}, .site = yard.site, .hive = {},
                       .bees = {}, .combs = {}, .weighings = {}, .moisturePercent = {}, .feeds = {}, .harvests = {},
-                      .season = {}, .feeder = from.colony.feeder, .wish = yard.wish};
-    record.hive = hiveOn(from.colony, from.housings, look && countedCombs(*look) ? look->date : asOf);
-    const auto hemisphere = hemisphereOfSite(yard.site, book.reference());
-    record.hive.treated = record.hive.treated || treatedSince(from.treatments, honeySince(asOf, hemisphere), asOf);
+                      .season = {}, .feeder = history.colony.feeder, .wish = yard.wish};
+    record.hive = hiveOn(history.colony, history.housings, look && countedCombs(*look) ? look->date : asOf);
+    const auto hemisphere = hemisphereOfSite(yard.site, reference);
+    record.hive.treated = record.hive.treated || treatedSince(history.treatments, honeySince(asOf, hemisphere), asOf);
     record.season = seasonIn(yard.season, hemisphere, asOf);
     if (look) {
         record.lookedOn = look->date;
@@ -176,41 +137,19 @@ Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
         record.moisturePercent = look->moisturePercent;
         record.bees.sure = look->sure;
     }
-    if (!record.bees.kind) record.bees.kind = from.colony.beeKind;
-    addRecords(record, from, asOf);
+    if (!record.bees.kind) record.bees.kind = history.colony.beeKind;
+    addRecords(record, history, asOf);
     return record;
 }
 
-namespace {
-
-// A winter's outcome tells a death too; a month later the colony is no longer asked about, unless it was looked at since.
-bool diedInWinter(Reading& reading, ColonyId colony, Date day) {
-    constexpr int daysShown = 30;
-    std::optional<Date> died;
-    for (const auto& outcome : reading.of<WinterOutcome>(colony))
-        if (!outcome.alive && outcome.date.plusDays(daysShown) < day) died = outcome.date;
-    if (!died) return false;
-    const auto looks = reading.of<Look>(colony);
-    return std::none_of(looks.begin(), looks.end(), [&](const Look& look) { return look.date > *died && look.date <= day; });
-}
-
-} // namespace
-
-Outcome<std::vector<Colony>> livingOn(Book& book, Date day) {
-    Reading reading(book);
-    std::vector<Colony> living;
-    const auto read = book.together([&] {
-        const auto all = book.all<Colony>();
-        if (!all) reading.problems = all.problems();
-        else
-            for (const auto& colony : *all)
-                if (colony.since.value_or(day) <= day && !fateOn(reading.of<Fate>(colony.id), day) &&
-                    !diedInWinter(reading, colony.id, day))
-                    living.push_back(colony);
+Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
+    return readTogether(book, [&]() -> Outcome<ColonyCase> {
+        const auto history = historyOf(book, id);
+        if (!history) return history.problems();
+        const auto yards = book.all<Yard>();
+        if (!yards) return yards.problems();
+        return caseOf(*history, *yards, book.reference(), asOf);
     });
-    if (!read) return read.problems();
-    if (!reading.problems.empty()) return reading.problems;
-    return living;
 }
 
 } // namespace winterlarder::book

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/book.h"
+#include "book/colony_history.h"
 #include "calendar/season_day.h"
 
 namespace winterlarder::book {
@@ -25,12 +25,18 @@ FeedRecord oneAmount(FeedRecord feed);
 SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf);
 
 //! What the book knows of a colony on a day, as the case `advise` answers: the latest look on or before it that saw both bees and combs
-//! (else the latest that saw either), weighings since, feeds and harvests since, the yard's season and wish, the hive as it was at
-//! that look, `treated` where a treatment had not ended by honeySince. Records after the day do not exist yet. Problem: no such colony.
-//! Tested: tests/book/case_of_test.cpp.
+//! (else the latest that saw either), weighings since, feeds and harvests since, the season and wish of the yard it stands in, the hive as
+//! it was at that look, `treated` where a treatment had not ended by honeySince. Records after the day do not exist yet. `yards`: of the
+//! book, by which hers is found. Tested: tests/book/case_of_test.cpp.
+ColonyCase caseOf(const ColonyHistory& history, const std::vector<Yard>& yards, const ReferenceData& reference, Date asOf);
+//! The same, read in one transaction. Problem: no such colony.
 Outcome<ColonyCase> caseOf(Book& book, ColonyId colony, Date asOf);
 
-//! The colonies that are living on the day, by id.
-Outcome<std::vector<Colony>> livingOn(Book& book, Date day);
+//! The look a case made from a history on a day rests on; nothing where it rests on none.
+const Look* lookOfCase(const ColonyHistory& history, Date asOf);
+//! The newest weighing on or before the day that still says something of it; nothing where there is none.
+const Weighing* newestWeighing(const ColonyHistory& history, Date asOf);
+//! The look written last, on or before a day, however old; nothing where there is none.
+const Look* lastLook(const ColonyHistory& history, Date day);
 
 } // namespace winterlarder::book

@@ -53,6 +53,24 @@ TEST_F(FollowedColonyTest, FollowsFromTheAutumnsLookAndItsEstimate) {
     EXPECT_TRUE(q.observations.empty());
 }
 
+TEST_F(FollowedColonyTest, AllPastWintersComeOfOneHistoryEachAsItWasKnownAtItsEnd) {
+    edit(book, book::AddWeatherLog{{.yard = {1}, .origin = "own", .days = {{day("2026-12-01"), -3}, {day("2028-01-01"), -5}}}});
+    look("2027-09-20");
+    edit(book, book::AddTreatment{{.colony = colony, .date = day("2027-08-20"), .what = "formic acid"}});
+    const auto past = must(readPast(book, day("2028-10-01")));
+    ASSERT_EQ(past.winters.size(), 2U);
+    for (const auto& winter : past.winters)
+        EXPECT_EQ(winter.reading, must(readToFollow(book, colony, winter.reading.asOf, nullptr))) << winter.autumn;
+    const auto& first = past.winters[0].reading;
+    EXPECT_EQ(past.winters[0].autumn, 2026);
+    EXPECT_EQ(first.asOf.year(), 2027);
+    EXPECT_EQ(first.records.looks.size(), 1U) << "the look of 2027 was not made yet";
+    EXPECT_TRUE(first.records.treatments.empty());
+    EXPECT_EQ(first.weather.size(), 1U);
+    EXPECT_EQ(past.winters[1].reading.weather.size(), 2U);
+    EXPECT_TRUE(past.winters[1].reading.autumn.hive.treated);
+}
+
 TEST_F(FollowedColonyTest, AWinterOnBothHalvesOfTheEarthIsRefused) {
     auto south = orchard();
     south.name = "South";

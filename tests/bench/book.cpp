@@ -52,23 +52,6 @@ double bareTransaction(const std::filesystem::path& folder) {
     return median(101, [&](int) { database.exec("INSERT INTO rows VALUES ('a row')"); });
 }
 
-void readAll(Book& book, ColonyId colony) {
-    must(book.together([&] {
-        must(book.of<Look>(colony));
-        must(book.of<Weighing>(colony));
-        must(book.of<Feed>(colony));
-        must(book.of<Harvest>(colony));
-        must(book.of<Treatment>(colony));
-        must(book.of<Manipulation>(colony));
-        must(book.of<PlannedVisit>(colony));
-        must(book.of<WinterOutcome>(colony));
-        must(book.of<ActedAdvice>(colony));
-        must(book.of<Move>(colony));
-        must(book.of<Housing>(colony));
-        must(book.of<Fate>(colony));
-    }));
-}
-
 void show(const char* what, double value, const char* unit, const char* bound = "") { std::printf("%-52s %10.2f %s%s\n", what, value, unit, bound); }
 
 } // namespace
@@ -86,7 +69,7 @@ int main(int argc, char** argv) {
     show("size of the file", static_cast<double>(std::filesystem::file_size(file)) / 1e6, "MB");
     show("opening", median(11, [&](int) { openBook(file); }), "ms", "   (bound 300)");
     auto book = openBook(file);
-    show("all records of a colony", median(101, [&](int time) { readAll(book, {time % colonies + 1}); }), "ms", "   (bound 20)");
+    show("all records of a colony", median(101, [&](int time) { must(historyOf(book, {time % colonies + 1})); }), "ms", "   (bound 20)");
     show("case of a colony", median(51, [&](int time) { must(caseOf(book, {time % colonies + 1}, day("2025-09-12"))); }), "ms");
     const auto bare = bareWrite(folder.path(), false);
     show("4 KiB written and synced, bare", bare, "ms");

@@ -90,7 +90,7 @@ std::optional<SingleEdit> someEditOf(Book& book, Dice& dice, const Known& known)
 }
 
 template <class... Entries>
-std::optional<SingleEdit> someEdit(Book& book, Dice& dice, std::tuple<Entries...>*) {
+std::optional<SingleEdit> someEditAmong(Book& book, Dice& dice, std::tuple<Entries...>*) {
     const auto known = knownIn(book);
     std::optional<SingleEdit> made;
     auto chosen = dice.below(sizeof...(Entries));
@@ -106,8 +106,10 @@ void furnish(Book& book, std::uint64_t seed, int count) {
     edit(book, AddLook{lookAt({1}, day("2026-09-10"))});
 }
 
+std::optional<SingleEdit> someEdit(Book& book, Dice& dice) { return someEditAmong(book, dice, static_cast<EntryTypes*>(nullptr)); }
+
 std::optional<Applied> applySome(Book& book, Dice& dice, Timestamp now) {
-    const auto made = someEdit(book, dice, static_cast<EntryTypes*>(nullptr));
+    const auto made = someEdit(book, dice);
     if (!made) return std::nullopt;
     auto applied = book.apply(Edit(*made), now, "Ada");
     if (!applied) return std::nullopt;

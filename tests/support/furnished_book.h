@@ -19,6 +19,9 @@ Entry someEntry(Dice& dice, const Limits& limits, const Known& known);
 //! `count` random entries of every kind, and a listed look with three combs at the end.
 void furnish(Book& book, std::uint64_t seed, int count = 2);
 
+//! A random edit that fits the book; nothing where there was nothing to edit. The book may refuse it (a yard still in use).
+std::optional<SingleEdit> someEdit(Book& book, Dice& dice);
+
 //! Applies a random edit; nothing where the book refused it (a yard still in use) or there was nothing to edit.
 std::optional<Applied> applySome(Book& book, Dice& dice, Timestamp now);
 
