@@ -7,9 +7,9 @@
 namespace winterlarder::desk {
 
 Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard) {
-    connect(yard_, &Yard::coloniesChanged, this, &Answering::askAll);
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { ask(id, id == yard_->openColony()); });
-    connect(yard_, &Yard::recordsChanged, this, &Answering::prefer);
+    yard_->onChange(this, {YardChange::Colonies}, &Answering::askAll);
+    yard_->onChange(this, {YardChange::Record}, [this](ColonyId id) { ask(id, id == yard_->openColony()); });
+    yard_->onChange(this, {YardChange::History}, &Answering::prefer);
     connect(&recalling_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
     connect(&sharing_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
 }

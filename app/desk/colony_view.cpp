@@ -66,6 +66,11 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
 
 ColonyView::~ColonyView() = default;
 
+void ColonyView::showFollowed() {
+    showAnswer();
+    whatIf_->show(colony_); // nothing can be tried on a winter under way
+}
+
 void ColonyView::connectPages() {
     connect(answer_, &AnswerPanel::whyAsked, this, [this] { emit whyAsked(colony_); });
     connect(answer_, &AnswerPanel::planAsked, this, &ColonyView::acceptAdvice);
@@ -81,14 +86,9 @@ void ColonyView::connectPages() {
     });
     connect(whatIf_, &WhatIfPage::demandDropped, this, [this] { if (trying_) trying_->cancel(); });
     connect(whatIf_, &WhatIfPage::wintersWanted, this, [this] { emit wintersWanted(colony_); });
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::visitsChanged, this, &ColonyView::showAnswer);
-    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) {
-        if (id != colony_) return;
-        showAnswer();
-        whatIf_->show(colony_); // nothing can be tried on a winter under way
-    });
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer}, &ColonyView::refresh);
+    yard_->onChange(this, {YardChange::Visits}, &ColonyView::showAnswer);
+    yard_->onColony(this, colony_, {YardChange::Followed}, &ColonyView::showFollowed);
 }
 
 void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {

@@ -59,6 +59,7 @@ signals:
 private:
     void refresh();
     void showAnswer();
+    void showFollowed();
     void connectPages();
     void acceptAdvice();
     void explainNumber(text::AskedNumber number, QPoint under);

@@ -9,8 +9,8 @@ namespace winterlarder::desk {
 
 Following::Following(Yard* yard, winter::Sampling sampling, int threads, QObject* parent)
     : QObject(parent), yard_(yard), sampling_(sampling), threads_(threads) {
-    connect(yard_, &Yard::coloniesChanged, this, &Following::keepOnlyThere);
-    connect(yard_, &Yard::followWanted, this, &Following::want);
+    yard_->onChange(this, {YardChange::Colonies}, &Following::keepOnlyThere);
+    yard_->onChange(this, {YardChange::Read}, &Following::want);
     connect(yard_->book(), &OpenBook::opened, this, &Following::forget);
     connect(yard_->book(), &OpenBook::closed, this, &Following::forget);
 }
@@ -126,7 +126,7 @@ Learning::Learning(Yard* yard, winter::Sampling sampling, int threads, QObject* 
     connect(yard_->book(), &OpenBook::opened, this, &Learning::forget);
     connect(yard_->book(), &OpenBook::closed, this, &Learning::forget);
     connect(yard_->book(), &OpenBook::changed, this, &Learning::learnSoon);
-    connect(yard_, &Yard::coloniesChanged, this, [this] {
+    yard_->onChange(this, {YardChange::Colonies}, [this] {
         if (yard_->asOf() && yard_->asOf() != day_) read(); // another book or another day
     });
 }

@@ -155,7 +155,7 @@ void MainWindow::connectYard() {
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MainWindow::showChosen);
     connect(model_, &QAbstractItemModel::modelReset, this, [this] { choose(colonyView_->colony()); });
     // The same colonies of another book: no row changes, but what is looked at is to be read from that one.
-    connect(&yard_, &Yard::coloniesChanged, this, [this] { yard_.look(model_->colonyAt(list_->currentIndex().row())); });
+    yard_.onChange(this, {YardChange::Colonies}, [this] { yard_.look(model_->colonyAt(list_->currentIndex().row())); });
     connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
     connect(start_, &StartPage::begun, this, &MainWindow::beginBook);
     connect(start_, &StartPage::openAsked, this, &MainWindow::openByHand);
@@ -163,7 +163,7 @@ void MainWindow::connectYard() {
     connect(yardView_, &YardView::colonyChosen, this, &MainWindow::choose);
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
     connect(colonyView_, &ColonyView::wintersWanted, answering_, &Answering::recall);
-    connect(&yard_, &Yard::coloniesChanged, this, &MainWindow::showHead);
+    yard_.onChange(this, {YardChange::Colonies}, &MainWindow::showHead);
     connect(&yard_, &Yard::unreadable, this, &MainWindow::tell);
     connect(&yard_, &Yard::settledDown, this, &MainWindow::tellIfSettled);
     connect(answering_, &Answering::idleAgain, this, &MainWindow::tellIfSettled);

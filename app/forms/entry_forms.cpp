@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/entry_forms.h"
 
+#include "book/case_of.h"
 #include "fields/day_field.h"
 #include "models/colony_edits.h"
 #include "text/choice_words.h"
@@ -280,14 +281,14 @@ EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sig
     return form;
 }
 
-book::Look newLook(const ColonyRecords& records, Date day) {
+book::Look newLook(const book::ColonyHistory& records, Date day) {
     book::Look look{.colony = records.colony.id, .date = day};
-    const auto* last = lastLook(records, day);
+    const auto* last = book::lastLook(records, day);
     if (last && day.daysSince(last->date) <= book::oldestObservation) look.combs = last->combs;
     return look;
 }
 
-book::Housing housingOn(const ColonyRecords& records, Date day) {
+book::Housing housingOn(const book::ColonyHistory& records, Date day) {
     book::Housing now{.colony = records.colony.id, .date = day, .hive = records.colony.hive};
     for (const auto& housing : records.housings) {
         if (housing.date > day) break;

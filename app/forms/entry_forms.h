@@ -29,9 +29,9 @@ EntryForm* askForMove(QWidget* parent, Yard* yard, const book::Move& move);
 EntryForm* askForYard(QWidget* parent, Yard* yard, const book::Yard& added);
 
 //! A new look on a day: the combs of the last one to begin with, the bees to be counted anew.
-book::Look newLook(const ColonyRecords& records, Date day);
+book::Look newLook(const book::ColonyHistory& records, Date day);
 //! The hive as it stands on a day, to be changed from that day on; one written of that very day is changed itself.
-book::Housing housingOn(const ColonyRecords& records, Date day);
+book::Housing housingOn(const book::ColonyHistory& records, Date day);
 //! The combs of an empty hive, for a first look: as many as it has places, nothing on them.
 std::vector<book::CombRecord> emptyCombs(const book::HiveRecord& hive, const ReferenceData& reference);
 

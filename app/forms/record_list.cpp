@@ -114,7 +114,7 @@ RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::ve
         change_->setEnabled(chosenRow() && yard_->writable());
         remove_->setEnabled(chosenRow() && yard_->writable());
     });
-    connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    yard_->onColony(this, colony_, {YardChange::History}, &RecordList::refresh);
     refresh();
 }
 

@@ -56,7 +56,7 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing) {
     return std::get<book::LiftReading>(weighing->reading).sides.size() == 2 ? WeighedBy::BothSides : WeighedBy::OneSide;
 }
 
-book::Edit planInstead(const book::AcceptAdvice& accepted, const ColonyRecords& records, Date asOf) {
+book::Edit planInstead(const book::AcceptAdvice& accepted, const book::ColonyHistory& records, Date asOf) {
     book::Together step{"accept advice", {}};
     for (const auto& visit : records.visits)
         if (visit.state == book::VisitState::Planned && visit.date >= asOf) step.edits.emplace_back(book::RemovePlannedVisit{visit.id});

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/entries/records.h"
-#include "book/form/edits.h"
-#include "models/colony_records.h"
+#include "book/colony_history.h"
 
 #include <optional>
 
@@ -23,7 +21,7 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing);
 // Tested: tests/app/colony_edits_test.cpp.
 
 //! The advice made the plan, in place of what an earlier plan still wants from this day on.
-book::Edit planInstead(const book::AcceptAdvice& accepted, const ColonyRecords& records, Date asOf);
+book::Edit planInstead(const book::AcceptAdvice& accepted, const book::ColonyHistory& records, Date asOf);
 
 //! A feed written down. A new one ticks off the visit that was planned for its kind within three days of it, in the same step.
 book::Edit feedGiven(const book::Feed& feed, const std::vector<book::PlannedVisit>& visits);

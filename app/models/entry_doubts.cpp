@@ -51,9 +51,10 @@ std::optional<stores::Doubt> doubtOfEdit(const book::Edit& edit, const Yard& yar
     auto read = edit;
     std::optional<stores::Doubt> doubt;
     eachEntry(read, [&](const auto& entry) {
+        const auto* colony = yard.find(entry.colony);
         const auto known = surroundingsIn(yard, entry.colony);
-        if (!known || doubt) return;
-        doubt = answer::doubtOf(entry, *known, yard.asOf().value_or(known->colony.since.value_or(*Date::of(2000, 1, 1))), *yard.book()->reference());
+        if (!colony || !known || doubt) return;
+        doubt = answer::doubtOf(entry, *known, colony->record.asOf, *yard.book()->reference());
     });
     return doubt;
 }

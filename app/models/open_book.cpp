@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/open_book.h"
 
-#include "models/colony_records.h"
+#include "models/touched_colonies.h"
 
 #include <QDateTime>
 #include <QFileInfo>

@@ -152,26 +152,14 @@ void addRows(std::vector<RecordRow>& rows, const std::vector<Entry>& entries) {
 
 } // namespace
 
-std::vector<RecordRow> recordRows(const ColonyRecords& records) {
+std::vector<RecordRow> recordRows(const book::ColonyHistory& records) {
     std::vector<RecordRow> rows;
-    addRows(rows, records.moves);
-    addRows(rows, records.fates);
-    addRows(rows, records.housings);
-    addRows(rows, records.looks);
-    addRows(rows, records.weighings);
-    addRows(rows, records.feeds);
-    addRows(rows, records.harvests);
-    addRows(rows, records.treatments);
-    addRows(rows, records.manipulations);
-    addRows(rows, records.advices);
-    addRows(rows, records.visits);
-    addRows(rows, records.outcomes);
-    addRows(rows, records.sightings);
+    book::eachList(records, [&rows](const auto& list) { addRows(rows, list); });
     std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return std::tuple(b.date, a.kind, b.id) < std::tuple(a.date, b.kind, a.id); });
     return rows;
 }
 
-std::vector<RecordRow> recordRows(const ColonyRecords& records, const std::vector<book::Kind>& kinds) {
+std::vector<RecordRow> recordRows(const book::ColonyHistory& records, const std::vector<book::Kind>& kinds) {
     auto rows = recordRows(records);
     std::erase_if(rows, [&](const RecordRow& row) { return std::find(kinds.begin(), kinds.end(), row.kind) == kinds.end(); });
     return rows;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "models/colony_records.h"
+#include "book/colony_history.h"
 
 #include <QString>
 
@@ -21,8 +21,8 @@ struct RecordRow {
 
 //! Everything recorded of a colony, newest first; of one day in the order of writing, the last one first.
 //! Tested: tests/app/fields_test.cpp.
-std::vector<RecordRow> recordRows(const ColonyRecords& records);
+std::vector<RecordRow> recordRows(const book::ColonyHistory& records);
 //! Of these kinds only.
-std::vector<RecordRow> recordRows(const ColonyRecords& records, const std::vector<book::Kind>& kinds);
+std::vector<RecordRow> recordRows(const book::ColonyHistory& records, const std::vector<book::Kind>& kinds);
 
 } // namespace winterlarder::desk

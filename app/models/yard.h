@@ -1,33 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "models/colony.h"
-#include "models/followed_winter.h"
 #include "models/open_book.h"
-#include "models/yard_reading.h"
+#include "models/shown_numbers.h"
+#include "models/yard_state.h"
 
 #include <QObject>
 #include <QString>
 
-#include <map>
+#include <algorithm>
+#include <functional>
+#include <memory>
 #include <set>
+#include <type_traits>
 #include <vector>
 
 namespace winterlarder::desk {
 
-//! One colony of the yard as the window holds it: what the book knows of it on the day, and the newest answer that belongs to that.
-struct ColonyEntry {
-    ColonyId id;
-    book::ColonyCase record;
-    AnsweredPointer answered; //!< of an earlier record while `pending`
-    bool pending = true;      //!< the records changed after the answer was made
-    Problems problems{};      //!< why there is no answer, where the records contradict each other
-    std::vector<book::PlannedVisit> visits{}; //!< planned, neither made nor skipped, by day
-};
-
-//! The colonies of one yard of the book, on one day. Edits go to the book, are shown at once, and are taken back where the book
-//! refuses them; answers come from outside and are taken only if they were made from the records as they are now.
-//! Tested: tests/app/yard_test.cpp.
+//! The colonies of one yard of the book, on one day: a YardState, what a keeper does with it, and one signal that tells what changed. Edits
+//! go to the book, are shown at once, and are taken back where the book refuses them; answers come from outside and are taken only
+//! if they were made from the records as they are now. Tested: tests/app/yard_test.cpp.
 class Yard : public QObject {
     Q_OBJECT
 
@@ -36,48 +28,55 @@ public:
     explicit Yard(OpenBook* book = nullptr, QObject* parent = nullptr);
 
     // ---- what is shown -----------------------------------------------------------------------------------------------
-    const std::vector<ColonyEntry>& colonies() const { return colonies_; }
+    const YardState& state() const { return state_; }
+    const std::vector<ColonyEntry>& colonies() const { return state_.colonies; }
     //! Nothing where the colony is gone. Good until the next event is handled: a reading of the book replaces all entries.
-    const ColonyEntry* find(ColonyId id) const;
-    int position(ColonyId id) const;  //!< -1 where the colony is gone
+    const ColonyEntry* find(ColonyId id) const { return state_.find(id); }
+    int position(ColonyId id) const { return state_.position(id); } //!< -1 where the colony is gone
     QString title() const;            //!< the yard's name, or what stands for one
     std::optional<Date> asOf() const; //!< the day asked for; nothing while nothing is open
-    const std::vector<book::Yard>& yards() const { return yards_; }
-    const book::Yard* shownYard() const; //!< nothing where the book has none
-    //! Everything of the colony being looked at; nothing until it is read.
-    const ColonyRecords* records(ColonyId id) const;
-    ColonyId openColony() const { return open_; } //!< the colony being looked at
+    const std::vector<book::Yard>& yards() const { return state_.yards; }
+    const book::Yard* shownYard() const { return state_.shownYard(); } //!< nothing where the book has none
+    //! Everything of the colony being looked at, edits that are shown at once among it; nothing until it is read.
+    const book::ColonyHistory* records(ColonyId id) const { return state_.historyOf(id); }
+    ColonyId openColony() const { return state_.open; } //!< the colony being looked at
     //! How its winter goes; nothing until that is worked out, or where it cannot be.
-    FollowedPointer followed(ColonyId id) const {
-        const auto found = followed_.find(id);
-        return found == followed_.end() ? nullptr : found->second;
-    }
+    FollowedPointer followed(ColonyId id) const { return state_.followedOf(id); }
     //! The same, where it is the answer to give; nothing where autumn's question still is.
     FollowedPointer leading(ColonyId id) const {
         auto one = followed(id);
         return one && one->leads() ? one : nullptr;
     }
     //! Whether it is still to be told if a winter leads: until then autumn's question is no answer.
-    bool awaitsFollowing(ColonyId id) const;
-    const PastPointer& past() const { return past_; } //!< what past winters taught; nothing until that is worked out
+    bool awaitsFollowing(ColonyId id) const { return state_.awaitsFollowing(id); }
+    const PastPointer& past() const { return state_.past; } //!< what past winters taught; nothing until that is worked out
     bool writable() const { return book_ && book_->writable(); }
     bool busy() const { return !underWay_.empty() || reading_ > 0; } //!< edits or readings are not done yet
     OpenBook* book() const { return book_; }
 
+    // ---- who is told -------------------------------------------------------------------------------------------------
+    using Kinds = std::vector<YardChange>;
+    //! Calls `then` after every change of these kinds: a member of `context` or a function, with the colony's number or without.
+    template <class Context, class Then>
+    void onChange(Context* context, Kinds kinds, Then then);
+    //! The same of one colony only: the one whose number `colony`, a member of `context`, holds at that time.
+    template <class Context, class Then>
+    void onColony(Context* context, const ColonyId& colony, Kinds kinds, Then then);
+
     // ---- what is chosen ----------------------------------------------------------------------------------------------
     void showDay(Date day);
     void showYard(book::YardId id);
-    void look(ColonyId id); //!< the colony being looked at: its whole records are read
+    void look(ColonyId id); //!< the colony being looked at: its whole history is read
 
     // ---- edits -------------------------------------------------------------------------------------------------------
     //! Any edit of the book; what it changes is shown once it is made.
     void apply(book::Edit edit, OpenBook::Done done = {});
-    //! These are shown at once.
+    //! These are shown at once, by what the edit makes of the history of the colony being looked at.
     void changeComb(ColonyId id, std::size_t place, const book::CombRecord& comb);
     void writeLook(const book::Look& look);             //!< id 0: a new one
     void writeWeighing(const book::Weighing& weighing); //!< id 0: a new one
     void writeYard(const book::Yard& yard);             //!< one that is there
-    //! The look an edit of this colony's combs or bees goes to: the one its case rests on, else a new one on the day.
+    //! The look an edit of the combs or bees of a colony that is shown goes to: the one its case rests on, else a new one on the day.
     book::Look lookToEdit(ColonyId id) const;
 
     // ---- what comes from outside -------------------------------------------------------------------------------------
@@ -93,42 +92,46 @@ public:
     void takePast(const PastPointer& past);
 
 signals:
-    void coloniesChanged(); //!< other colonies, another yard or another day
-    void recordChanged(winterlarder::desk::ColonyId id);
-    void answerChanged(winterlarder::desk::ColonyId id);
-    void recordsChanged(winterlarder::desk::ColonyId id); //!< the whole records of the colony being looked at were read anew
-    void followedChanged(winterlarder::desk::ColonyId id); //!< how its winter goes is known anew, or no longer
-    void visitsChanged(); //!< of any colony
-    void followWanted(winterlarder::desk::ColonyId id); //!< what is known of its winter is to be worked out (again)
-    void pastChanged();
-    void settledDown();                                   //!< no edit and no reading is under way
+    void changed(winterlarder::desk::YardChange what, winterlarder::desk::ColonyId id); //!< see YardChange
+    void settledDown();                                                                 //!< no edit and no reading is under way
     void unreadable(const winterlarder::Problems& problems);
 
 private:
+    void tell(const YardChanges& changes);
     void clear();
-    void forgetAllFollowed();
     void readAgain(const BookChange& change);
     void read();
-    void takeRecords(std::optional<ColonyRecords> records);
-    void applyShown(book::Edit edit, const BookChange& shown);
-    void editShown(book::Edit edit, const std::function<void(ColonyEntry&, ColonyRecords*)>& show, ColonyId id);
-    void put(ColonyEntry& entry, Outcome<book::ColonyCase> record, bool& changed);
-    ColonyEntry* entry(ColonyId id);
+    void send(book::Edit edit, const ShownNumbers::Issued& issued, OpenBook::Done done);
+    void applyShown(book::Edit edit, const BookChange& shown, const ShownNumbers::Issued& issued = {});
+    void editShown(ColonyId id, book::Edit edit);
+    YardChanges showEdit(ColonyId id, const book::Edit& edit, ShownNumbers::Issued& issued);
 
     OpenBook* book_;
-    std::vector<ColonyEntry> colonies_;
-    std::vector<book::Yard> yards_;
-    book::YardId shown_{};
-    std::optional<Date> day_;
-    ColonyId open_{};
-    std::optional<ColonyRecords> records_;
-    std::map<ColonyId, FollowedPointer> followed_; //!< as far as they are worked out
-    std::set<ColonyId> awaited_; //!< whose winter is being worked out
-    PastPointer past_;
+    YardState state_;
+    std::shared_ptr<ShownNumbers> numbers_ = std::make_shared<ShownNumbers>();
     BookChange stale_; //!< what is still to be read
     std::set<quint64> underWay_; //!< edits of this book shown but not yet told as made
     quint64 lastEdit_ = 0;
+    std::int64_t lastNumber_ = 0; //!< of an entry shown before the book numbered it
     int reading_ = 0; //!< readings of this book asked for
 };
+
+template <class Context, class Then>
+void Yard::onChange(Context* context, Kinds kinds, Then then) {
+    connect(this, &Yard::changed, context, [context, kinds = std::move(kinds), then](YardChange what, ColonyId id) {
+        if (std::find(kinds.begin(), kinds.end(), what) == kinds.end()) return;
+        if constexpr (std::is_invocable_v<Then, Context*, ColonyId>) std::invoke(then, context, id);
+        else if constexpr (std::is_invocable_v<Then, Context*>) std::invoke(then, context);
+        else if constexpr (std::is_invocable_v<Then, ColonyId>) then(id);
+        else then();
+    });
+}
+
+template <class Context, class Then>
+void Yard::onColony(Context* context, const ColonyId& colony, Kinds kinds, Then then) {
+    onChange(context, std::move(kinds), [context, &colony, then](ColonyId id) {
+        if (id == colony) std::invoke(then, context);
+    });
+}
 
 } // namespace winterlarder::desk

@@ -20,11 +20,9 @@ YardListModel::YardListModel(Yard* yard, QObject* parent) : QAbstractListModel(p
         rows_.push_back(colony.id);
         places_[colony.id] = placeOf(colony);
     }
-    connect(yard_, &Yard::coloniesChanged, this, &YardListModel::anew);
-    connect(yard_, &Yard::recordChanged, this, &YardListModel::refresh);
-    connect(yard_, &Yard::answerChanged, this, &YardListModel::refresh);
-    connect(yard_, &Yard::followedChanged, this, &YardListModel::refresh);
-    connect(yard_, &Yard::visitsChanged, this, [this] {
+    yard_->onChange(this, {YardChange::Colonies}, &YardListModel::anew);
+    yard_->onChange(this, {YardChange::Record, YardChange::Answer, YardChange::Followed}, &YardListModel::refresh);
+    yard_->onChange(this, {YardChange::Visits}, [this] {
         for (const auto& colony : yard_->colonies())
             if (!colony.pending) places_[colony.id] = placeOf(colony);
         arrange();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_reading.h"
 
+#include "book/case_of.h"
+
 #include <algorithm>
 
 namespace winterlarder::desk {
@@ -11,13 +13,10 @@ void note(Problems& into, const Problems& from) {
     into.insert(into.end(), from.begin(), from.end());
 }
 
-void readYards(YardReading& reading, book::Book& book, book::YardId wanted) {
-    auto yards = book.all<book::Yard>();
-    if (!yards.ok()) return note(reading.problems, yards.problems());
-    reading.yards = std::move(yards).value();
-    const bool there = std::any_of(reading.yards.begin(), reading.yards.end(), [wanted](const auto& yard) { return yard.id == wanted; });
-    reading.shown = there || reading.yards.empty() ? wanted : reading.yards.front().id;
-    if (!there && reading.yards.empty()) reading.shown = {};
+// The one asked for, else the first; 0 where the book has none.
+book::YardId shownAmong(const std::vector<book::Yard>& yards, book::YardId wanted) {
+    const bool there = std::any_of(yards.begin(), yards.end(), [wanted](const auto& yard) { return yard.id == wanted; });
+    return there ? wanted : yards.empty() ? book::YardId{} : yards.front().id;
 }
 
 std::vector<book::ColonyId> standingThere(YardReading& reading, book::Book& book) {
@@ -33,39 +32,42 @@ std::vector<book::ColonyId> standingThere(YardReading& reading, book::Book& book
     return ids;
 }
 
-// All at once for a whole yard, else of each colony.
-void readVisits(YardReading& reading, book::Book& book, const std::vector<book::ColonyId>& ids) {
-    const auto take = [&reading](const Outcome<std::vector<book::PlannedVisit>>& visits) {
-        if (!visits.ok()) return note(reading.problems, visits.problems());
-        for (const auto& visit : *visits)
-            if (visit.state == book::VisitState::Planned) reading.visits[visit.colony].push_back(visit);
-    };
-    if (reading.whole) take(book.all<book::PlannedVisit>());
-    else
-        for (const auto id : ids) take(book.of<book::PlannedVisit>(id));
-    for (auto& [id, visits] : reading.visits)
-        std::stable_sort(visits.begin(), visits.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
+std::vector<book::PlannedVisit> stillPlanned(std::vector<book::PlannedVisit> visits) {
+    std::erase_if(visits, [](const book::PlannedVisit& visit) { return visit.state != book::VisitState::Planned; });
+    return visits;
+}
+
+void readColony(YardReading& reading, book::Book& book, book::ColonyId id, const YardRequest& request) {
+    auto history = book::historyOf(book, id);
+    if (!history.ok()) return reading.colonies.emplace_back(id, history.problems()), void();
+    const auto* learned = request.past ? &request.past->learned : nullptr;
+    reading.colonies.emplace_back(id, answer::learnedCase(*history, reading.yards, book.reference(), request.day, learned));
+    if (auto visits = stillPlanned(history->visits); !visits.empty()) reading.visits[id] = std::move(visits);
+    if (id == request.open) reading.open = std::move(history).value();
+}
+
+// One that no longer stands in the yard on the day is still looked at.
+void readOpen(YardReading& reading, book::Book& book, book::ColonyId id) {
+    auto history = book::findHistory(book, id);
+    if (history.ok()) reading.open = std::move(history).value();
+    else note(reading.problems, history.problems());
+}
+
+Outcome<YardReading> readNow(book::Book& book, const YardRequest& request) {
+    auto yards = book.all<book::Yard>();
+    if (!yards.ok()) return yards.problems();
+    YardReading reading{.whole = !request.only, .day = request.day, .yards = std::move(yards).value(), .shown = {}, .colonies = {}, .visits = {}, .open = {}, .problems = {}};
+    reading.shown = shownAmong(reading.yards, request.yard);
+    const auto ids = reading.whole ? standingThere(reading, book) : std::vector<book::ColonyId>(request.only->begin(), request.only->end());
+    for (const auto id : ids) readColony(reading, book, id, request);
+    if (reading.whole && !reading.open && request.open != book::ColonyId{}) readOpen(reading, book, request.open);
+    return reading;
 }
 
 } // namespace
 
-YardReading readYard(book::Book& book, const YardRequest& request) {
-    YardReading reading{.whole = !request.only, .day = request.day, .yards = {}, .shown = request.yard, .colonies = {}, .visits = {}, .open = {}, .problems = {}};
-    std::vector<book::ColonyId> ids;
-    if (reading.whole) {
-        readYards(reading, book, request.yard);
-        ids = standingThere(reading, book);
-    } else {
-        ids.assign(request.only->begin(), request.only->end());
-    }
-    for (const auto id : ids) reading.colonies.emplace_back(id, answer::learnedCase(book, id, request.day, request.past ? &request.past->learned : nullptr));
-    readVisits(reading, book, ids);
-    if (request.open != book::ColonyId{} && (reading.whole || request.only->contains(request.open))) {
-        auto records = recordsOf(book, request.open);
-        if (records.ok()) reading.open = std::move(records).value();
-        else note(reading.problems, records.problems());
-    }
-    return reading;
+Outcome<YardReading> readYard(book::Book& book, const YardRequest& request) {
+    return book::readTogether(book, [&] { return readNow(book, request); });
 }
 
 } // namespace winterlarder::desk

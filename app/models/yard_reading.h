@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "models/colony_records.h"
+#include "book/colony_history.h"
 #include "models/followed_winter.h"
 
 #include <map>
@@ -16,7 +16,7 @@ namespace winterlarder::desk {
 struct YardRequest {
     book::YardId yard{};      //!< 0, or gone: the first
     Date day;                 //!< colonies living and standing there on this day
-    book::ColonyId open{};    //!< the colony whose whole records are wanted; 0: none
+    book::ColonyId open{};    //!< the colony whose whole history is wanted; 0: none
     std::optional<std::set<book::ColonyId>> only{}; //!< nothing: the whole yard anew
     PastPointer past{};       //!< what was learned goes into the cases; nothing: not known
 };
@@ -25,15 +25,15 @@ struct YardRequest {
 struct YardReading {
     bool whole = true;
     Date day;
-    std::vector<book::Yard> yards; //!< of a whole reading
+    std::vector<book::Yard> yards; //!< all of the book
     book::YardId shown{};
     std::vector<std::pair<book::ColonyId, Outcome<book::ColonyCase>>> colonies;
     std::map<book::ColonyId, std::vector<book::PlannedVisit>> visits; //!< planned, neither made nor skipped, by day; of the colonies read
-    std::optional<ColonyRecords> open;
-    Problems problems; //!< the book could not be read
+    std::optional<book::ColonyHistory> open;
+    Problems problems; //!< some of the book could not be read
 };
 
-//! Tested: tests/app/yard_test.cpp.
-YardReading readYard(book::Book& book, const YardRequest& request);
+//! Reads in one transaction. Problems: nothing could be read. Tested: tests/app/yard_test.cpp.
+Outcome<YardReading> readYard(book::Book& book, const YardRequest& request);
 
 } // namespace winterlarder::desk

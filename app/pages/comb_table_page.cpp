@@ -60,8 +60,7 @@ CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yar
         drawComb();
         emit combChosen(index.row());
     });
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer}, &CombTablePage::refresh);
 }
 
 void CombTablePage::resizeEvent(QResizeEvent* event) {

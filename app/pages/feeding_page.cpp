@@ -61,10 +61,8 @@ FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     down->setSpacing(10);
     down->addWidget(advised, 3);
     down->addWidget(given_, 2);
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::visitsChanged, this, &FeedingPage::refresh);
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer, YardChange::Followed}, &FeedingPage::refresh);
+    yard_->onChange(this, {YardChange::Visits}, &FeedingPage::refresh);
 }
 
 QWidget* FeedingPage::buildAdvised() {

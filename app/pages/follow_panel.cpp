@@ -50,8 +50,7 @@ FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     down->addWidget(plot_, 1);
     down->addWidget(key_);
     down->addLayout(sections_);
-    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    yard_->onColony(this, colony_, {YardChange::Followed, YardChange::History}, &FollowPanel::refresh);
     say({}, {});
 }
 

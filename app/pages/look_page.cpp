@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/look_page.h"
 
+#include "book/case_of.h"
 #include "combs/comb_drawing.h"
 #include "combs/comb_fields.h"
 #include "fields/fields.h"
@@ -76,10 +77,7 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     layout->addWidget(evidence_);
     connectFields();
     connectDoubts();
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::recordsChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer, YardChange::Followed, YardChange::History}, &LookPage::refresh);
 }
 
 QLayout* LookPage::buildHead() {
@@ -88,7 +86,7 @@ QLayout* LookPage::buildHead() {
     lookDetails_ = new QPushButton(tr("&Queen, temper, note\u2026"), this);
     hive_ = new QPushButton(tr("Hive\u2026"), this);
     connect(newLook_, &QPushButton::clicked, this, &LookPage::beginLook);
-    connect(lookDetails_, &QPushButton::clicked, this, [this] { askForLook(this, yard_, yard_->lookToEdit(colony_)); });
+    connect(lookDetails_, &QPushButton::clicked, this, [this] { if (yard_->find(colony_)) askForLook(this, yard_, yard_->lookToEdit(colony_)); });
     connect(hive_, &QPushButton::clicked, this, [this] {
         const auto* colony = yard_->find(colony_);
         const auto* records = yard_->records(colony_);
@@ -132,19 +130,24 @@ void LookPage::connectFields() {
         yard_->changeComb(colony_, static_cast<std::size_t>(comb), record);
     });
     connect(combs_, &CombEntry::counted, this, [this](const book::QuickCountRecord& count) {
-        auto look = yard_->lookToEdit(colony_);
-        look.combs = count;
-        yard_->writeLook(look);
+        editLook([&](book::Look& look) { look.combs = count; });
     });
     connect(combs_, &CombEntry::numberAsked, this, &LookPage::numberAsked);
     connect(combs_, &CombEntry::combMeasured, this, &LookPage::writeMeasured);
     connect(bees_, &BeesField::told, this, [this](BeesToldBy kind, double value) {
-        auto look = yard_->lookToEdit(colony_);
-        look.bees = withBees(look.bees, kind, value);
-        look.sure = false;
-        yard_->writeLook(look);
+        editLook([&](book::Look& look) {
+            look.bees = withBees(look.bees, kind, value);
+            look.sure = false;
+        });
     });
     connect(weighing_, &WeighingField::weighed, this, &LookPage::writeWeighing);
+}
+
+void LookPage::editLook(const std::function<void(book::Look&)>& edit) {
+    if (!yard_->find(colony_)) return;
+    auto look = yard_->lookToEdit(colony_);
+    edit(look);
+    yard_->writeLook(look);
 }
 
 void LookPage::connectDoubts() {
@@ -166,11 +169,11 @@ void LookPage::askAboutDoubts(bool editable) {
         doubts_->ask(*doubt, {});
         return true;
     };
-    if (const auto* weighing = newestWeighing(*records, colony->record.asOf); weighing && ask(*weighing, weighing->weighing.sure)) {
+    if (const auto* weighing = book::newestWeighing(*records, colony->record.asOf); weighing && ask(*weighing, weighing->weighing.sure)) {
         doubted_ = *weighing;
         return;
     }
-    if (const auto* look = lookOfCase(*records, colony->record)) ask(*look, look->sure);
+    if (const auto* look = book::lookOfCase(*records, colony->record.asOf)) ask(*look, look->sure);
 }
 
 void LookPage::weighInstead(double kg) {
@@ -186,9 +189,7 @@ void LookPage::beSure() {
         weighing.weighing.sure = true;
         return yard_->writeWeighing(weighing);
     }
-    auto look = yard_->lookToEdit(colony_);
-    look.sure = true;
-    yard_->writeLook(look);
+    editLook([](book::Look& look) { look.sure = true; });
 }
 
 // The photograph stays with the look; what lies beside the book is named from the book's folder.
@@ -227,7 +228,7 @@ void LookPage::writeWeighing(const std::optional<book::WeighingRecord>& weighing
     const auto* colony = yard_->find(colony_);
     const auto* records = yard_->records(colony_);
     if (!colony || !records) return;
-    const auto* newest = newestWeighing(*records, colony->record.asOf);
+    const auto* newest = book::newestWeighing(*records, colony->record.asOf);
     if (!weighing && newest) return yard_->apply(book::SingleEdit(book::RemoveWeighing{newest->id}));
     if (!weighing) return;
     auto written = newest ? *newest : book::Weighing{.colony = colony_, .weighing = *weighing};
@@ -266,7 +267,7 @@ void LookPage::refresh() {
                       : quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
                             : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the hive's empty combs here; write on each what it holds, and count the combs the bees cover. Or only count them:"));
     bees_->show(colony->record.bees);
-    const auto* weighing = records ? newestWeighing(*records, colony->record.asOf) : nullptr;
+    const auto* weighing = records ? book::newestWeighing(*records, colony->record.asOf) : nullptr;
     weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);
     for (QWidget* field : std::initializer_list<QWidget*>{bees_, weighing_, lookDetails_, hive_}) field->setEnabled(editable);
     const bool bare = std::holds_alternative<std::monostate>(colony->record.combs);

@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <optional>
 
 class QDoubleSpinBox;
@@ -46,6 +47,7 @@ private:
     QWidget* buildRecordFields();
     QLayout* buildHead();
     void beginLook();
+    void editLook(const std::function<void(book::Look&)>& edit);
     void refresh();
     void showEvidence(const ColonyEntry& colony);
     QString heading(const ColonyEntry& colony) const;

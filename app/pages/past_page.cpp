@@ -64,8 +64,7 @@ PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& changed) { changed.learn = on; }); });
     connect(forget_, &QPushButton::clicked, this, [this] { change([day = yard_->asOf()](book::Yard& changed) { changed.learnSince = day; }); });
     connect(remember_, &QPushButton::clicked, this, [this] { change([](book::Yard& changed) { changed.learnSince.reset(); }); });
-    connect(yard_, &Yard::pastChanged, this, &PastPage::refresh);
-    connect(yard_, &Yard::coloniesChanged, this, &PastPage::refresh);
+    yard_->onChange(this, {YardChange::Past, YardChange::Colonies}, &PastPage::refresh);
     refresh();
 }
 

@@ -45,8 +45,7 @@ QLabel* heading(QWidget* parent, const QString& words) {
 } // namespace
 
 PlacePage::PlacePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
-    connect(yard_, &Yard::coloniesChanged, this, &PlacePage::refreshSoon);
-    connect(yard_, &Yard::answerChanged, this, &PlacePage::refreshSoon);
+    yard_->onChange(this, {YardChange::Colonies, YardChange::Answer}, &PlacePage::refreshSoon);
     if (yard_->book()) connect(yard_->book(), &OpenBook::leaving, this, &PlacePage::writeNotes);
 }
 

@@ -50,9 +50,7 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     halves_->addLayout(listed, 1);
     halves_->addLayout(beside, 1);
     weighings_->setMinimumHeight(9 * fontMetrics().height());
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::followedChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Followed, YardChange::Answer}, &ScalePage::refresh);
 }
 
 void ScalePage::resizeEvent(QResizeEvent* event) {

@@ -141,8 +141,7 @@ void WhatIfPage::connectFields() {
     connect(wrapped_, &QCheckBox::toggled, this, &WhatIfPage::readDemand);
     connect(plan_, &QPushButton::clicked, this, &WhatIfPage::makePlan);
     connect(back_, &QPushButton::clicked, this, &WhatIfPage::reset);
-    connect(yard_, &Yard::recordChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
-    connect(yard_, &Yard::answerChanged, this, [this](ColonyId id) { if (id == colony_) refresh(); });
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer}, &WhatIfPage::refresh);
 }
 
 void WhatIfPage::show(ColonyId id) {

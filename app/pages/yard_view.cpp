@@ -45,13 +45,11 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     soon_ = new QTimer(this);
     soon_->setSingleShot(true);
     connect(soon_, &QTimer::timeout, this, &YardView::refresh);
-    connect(yard_, &Yard::coloniesChanged, this, [this] {
+    yard_->onChange(this, {YardChange::Colonies}, [this] {
         stale_ = true;
         if (isVisible()) refresh();
     });
-    connect(yard_, &Yard::answerChanged, this, &YardView::refreshSoon);
-    connect(yard_, &Yard::visitsChanged, this, &YardView::refreshSoon);
-    connect(yard_, &Yard::followedChanged, this, &YardView::refreshSoon);
+    yard_->onChange(this, {YardChange::Answer, YardChange::Visits, YardChange::Followed}, &YardView::refreshSoon);
     refresh();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/invented.h"
+#include "book/case_of.h"
 #include "models/cases_as_entries.h"
 #include "models/open_book.h"
 #include "models/yard.h"

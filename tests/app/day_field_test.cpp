@@ -67,7 +67,7 @@ TEST_F(Days, WhatIsNotUnderstoodStaysAndIsSaid) {
     EXPECT_GT(field->height(), low) << "there is room for the words";
     EXPECT_EQ(field->line()->accessibleDescription(), words(field)->text()) << "a screen reader hears it too";
     EXPECT_TRUE(field->line()->property("faulty").toBool());
-    emit window.yard()->coloniesChanged();
+    emit window.yard()->changed(YardChange::Colonies, {});
     EXPECT_EQ(field->line()->text().toStdString(), "soon") << "what the window shows anew does not wipe it away";
     typeDay(field, "5 Sep 2026");
     EXPECT_TRUE(words(field)->isHidden()) << "right again, before it is entered";

@@ -149,7 +149,7 @@ TEST_F(BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
 }
 
 TEST(NewLook, BeginsAsTheCombsWereSeenLatelyAndNeverAsLastYear) {
-    ColonyRecords records{.colony = {.id = {1}}, .looks = {{.id = {1}, .colony = {1}, .date = invented::day("2026-08-01"), .combs = std::vector{invented::comb(0.8, 0, 0, 0)}}}};
+    book::ColonyHistory records{.colony = {.id = {1}}, .looks = {{.id = {1}, .colony = {1}, .date = invented::day("2026-08-01"), .combs = std::vector{invented::comb(0.8, 0, 0, 0)}}}};
     EXPECT_EQ(newLook(records, invented::day("2026-09-30")).combs, records.looks[0].combs) << "sixty days ago";
     EXPECT_TRUE(std::holds_alternative<std::monostate>(newLook(records, invented::day("2026-10-01")).combs)) << "what was seen longer ago is no evidence of today";
 }

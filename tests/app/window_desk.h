@@ -46,7 +46,7 @@ protected:
     }
     QString file() const { return folder.filePath(QStringLiteral("yard.larder")); }
     const ColonyEntry& entry() { return *window.yard()->find(window.colonyView()->colony()); }
-    const ColonyRecords& records() { return *window.yard()->records(window.colonyView()->colony()); }
+    const book::ColonyHistory& records() { return *window.yard()->records(window.colonyView()->colony()); }
     //! The form that is open now.
     EntryForm* form() {
         EntryForm* open = nullptr;

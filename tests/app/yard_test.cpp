@@ -98,6 +98,48 @@ TEST_F(BookDesk, WhatTheBookRefusesIsTakenBackAndSaid) {
     EXPECT_EQ(onDisk(), before);
 }
 
+TEST_F(BookDesk, WhatIsAddedAndAtOnceChangedIsOneEntry) {
+    open({colony("A")});
+    yard.showDay(invented::day("2026-12-20")); // the look of September is too old by then
+    settle();
+    ASSERT_FALSE(first().record.lookedOn);
+    for (const double combs : {4.0, 4.5, 5.0}) {
+        auto look = yard.lookToEdit(first().id);
+        look.bees.coveredCombs = combs;
+        yard.writeLook(look);
+        EXPECT_EQ(first().record.bees.coveredCombs, combs) << "before the disk has answered";
+        EXPECT_EQ(first().record.lookedOn, yard.asOf());
+    }
+    const auto shown = first().record;
+    settle();
+    EXPECT_EQ(first().record, shown);
+    const auto& looks = yard.records(first().id)->looks;
+    ASSERT_EQ(looks.size(), 2U) << "the look of September and one of today";
+    EXPECT_EQ(looks.back().bees.coveredCombs, 5.0);
+    EXPECT_GT(looks.back().id.number, 0) << "the book's number";
+}
+
+TEST_F(BookDesk, WhatIsShownOfAnEditIsWhatTheBookThenHolds) {
+    open({colony("A")});
+    auto look = yard.lookToEdit(first().id);
+    look.date = invented::day("2026-09-13");
+    look.moisturePercent = 17.5;
+    yard.writeLook(look);
+    yard.writeWeighing({.colony = first().id, .weighing = {invented::day("2026-09-14"), book::ScaleReading{kilograms(52)}}});
+    const auto shown = first().record;
+    ASSERT_FALSE(shown.weighings.empty());
+    const auto history = *yard.records(first().id);
+    int changed = 0;
+    yard.onChange(&yard, {YardChange::Record}, [&changed] { ++changed; });
+    settle();
+    EXPECT_EQ(onDisk(), shown);
+    EXPECT_EQ(changed, 0) << "nothing has to be answered twice";
+    auto read = *yard.records(first().id);
+    ASSERT_EQ(read.weighings.size(), history.weighings.size());
+    for (std::size_t i = 0; i < read.weighings.size(); ++i) read.weighings[i].id = history.weighings[i].id; // the book's numbers
+    EXPECT_EQ(read, history);
+}
+
 TEST_F(BookDesk, AChangeByAnotherProgramIsNoticed) {
     {
         auto made = invented::bookOf(file(), {colony("A"), colony("B")});
