@@ -4,6 +4,7 @@
 #include "desk/answering.h"
 #include "desk/banner.h"
 #include "desk/colony_view.h"
+#include "desk/core_adviser.h"
 #include "desk/following.h"
 #include "desk/said_remarks.h"
 #include "desk/still_fields.h"
@@ -31,8 +32,10 @@
 #include <QPointer>
 #include <QScreen>
 #include <QStackedWidget>
-#include <QTemporaryDir>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <thread>
 
 namespace winterlarder::desk {
 
@@ -48,6 +51,7 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     setWindowIcon(applicationIcon());
     answering_ = new Answering(&yard_, this);
     buildPanes();
+    books_ = new BookActions(&book_, &yard_, &temporary_, banner_, arguments_, this);
     buildMenus();
     qApp->installEventFilter(new UndoKeys(this));
     qApp->installEventFilter(new StillFields(this));
@@ -158,8 +162,8 @@ void MainWindow::connectYard() {
     yard_.onChange(this, {YardChange::Colonies}, [this] { yard_.look(model_->colonyAt(list_->currentIndex().row())); });
     connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
     connect(start_, &StartPage::begun, this, &MainWindow::beginBook);
-    connect(start_, &StartPage::openAsked, this, &MainWindow::openByHand);
-    connect(start_, &StartPage::demoAsked, this, &MainWindow::openDemo);
+    connect(start_, &StartPage::openAsked, books_, &BookActions::openByHand);
+    connect(start_, &StartPage::demoAsked, books_, &BookActions::openDemo);
     connect(yardView_, &YardView::colonyChosen, this, &MainWindow::choose);
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
     connect(colonyView_, &ColonyView::wintersWanted, answering_, &Answering::recall);
@@ -168,7 +172,33 @@ void MainWindow::connectYard() {
     connect(&yard_, &Yard::settledDown, this, &MainWindow::tellIfSettled);
     connect(answering_, &Answering::idleAgain, this, &MainWindow::tellIfSettled);
     connect(answering_, &Answering::failed, this, &MainWindow::tell);
-    connect(&beside_, &WorkInOrder::idleAgain, this, &MainWindow::tellIfSettled);
+}
+
+void MainWindow::connectBook() {
+    connect(&book_, &OpenBook::stateChanged, this, &MainWindow::showState);
+    connect(&book_, &OpenBook::openFailed, this, [this](const QString&, const Problems& problems) {
+        openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
+        tellIfSettled();
+    });
+    connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
+    connect(books_, &BookActions::dataRead, this, &MainWindow::beginToAnswer);
+    connect(books_, &BookActions::failed, this, &MainWindow::tell);
+    connect(books_, &BookActions::recentChanged, this, &MainWindow::listRecentBooks);
+    connect(books_, &BookActions::kept, list_, qOverload<>(&QWidget::setFocus));
+    connect(books_, &BookActions::idleAgain, this, &MainWindow::tellIfSettled);
+    showState();
+}
+
+void MainWindow::beginToAnswer(const std::shared_ptr<const ReferenceData>& reference) {
+    const auto cores = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
+    useReference(reference);
+    useAdviser(std::make_shared<CoreAdviser>(reference_, deskSampling, cores));
+    followWinters(deskSampling, cores);
+}
+
+void MainWindow::beginBook(const Beginning& beginning) {
+    useUnits(beginning.units);
+    books_->beginBook(beginning);
 }
 
 void MainWindow::useReference(std::shared_ptr<const ReferenceData> reference) {
@@ -193,7 +223,7 @@ void MainWindow::followWinters(winter::Sampling sampling, int threads) {
 
 bool MainWindow::settled() const {
     const bool followed = !following_ || (following_->idle() && learning_->idle());
-    return beside_.idle() && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
+    return books_->idle() && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
 }
 
 // Every word and number is made anew in the other units.

@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/salvage.h"
-#include "desk/opening.h"
+#include "desk/book_actions.h"
 #include "desk/settings.h"
 #include "models/open_book.h"
 #include "models/yard.h"
 #include "models/yard_list_model.h"
 #include "pages/start_page.h"
 #include "print/paper.h"
-#include "work/work_in_order.h"
 
 #include <QListView>
 #include <QMainWindow>
@@ -23,7 +21,6 @@ class QComboBox;
 class QLabel;
 class QMenu;
 class QStackedWidget;
-class QTemporaryDir;
 
 namespace winterlarder::desk {
 
@@ -49,7 +46,7 @@ public:
     ~MainWindow() override;
 
     //! Begins to read what was named; call once after the window is shown.
-    void begin();
+    void begin() { books_->begin(); }
     void useReference(std::shared_ptr<const ReferenceData> reference);
     //! Takes an adviser (tests bring their own) and asks it about every colony.
     void useAdviser(std::shared_ptr<const Adviser> adviser);
@@ -60,18 +57,9 @@ public:
     void followWinters(winter::Sampling sampling, int threads);
 
     // ---- books -------------------------------------------------------------------------------------------------------
-    void openBook(const QString& file, bool readOnly = false, bool takeOver = false, OpenBook::Done done = {});
-    //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
-    void openCases(std::vector<book::ColonyCase> records);
-    //! A new book in the folder where books are kept, with one empty yard.
+    BookActions* books() { return books_; }
+    //! A new book in the units the keeper chose for it.
     void beginBook(const Beginning& beginning);
-    void openDemo();
-    void keepBooksIn(const QString& folder) { bookFolder_ = folder; }
-    //! What can be read of a damaged book becomes a new one, and is opened.
-    void salvage(const QString& damaged, const QString& into);
-    bool isTemporary() const; //!< the book at hand goes with the window
-    //! Into a new file, never over one that is there; a book that would go with the window lives on in its copy.
-    void copyBookTo(const QString& file);
 
     Yard* yard() { return &yard_; }
     OpenBook* book() { return &book_; }
@@ -93,10 +81,6 @@ public:
     void wishColours(ColourWish wish);
 
 public slots:
-    void openByHand();
-    void copyByHand();
-    void importByHand();
-    void showBackups();
     void newColony();
     void newYard();
     void removeColony();
@@ -128,20 +112,11 @@ private:
     void buildHelpMenu();
     void connectYard();
     void connectBook();
-    void receive(Opened opened);
-    void openFirst(Opened opened);
-    void openCopyOfDemo(const QString& demo);
+    void beginToAnswer(const std::shared_ptr<const ReferenceData>& reference);
     void listRecentBooks();
     void showState();
-    void showAccess();
     void offerColonyMenu();
     void showHead();
-    void openKept(const QString& copy);
-    void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);
-    void salvageByHand(const QString& file);
-    void takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome);
-    void openBeside(std::function<Opened()> read);
-    void mentionWhereKept(const QString& file);
     void takeDue(const QString& file, const std::vector<answer::FollowReading>& readings);
     void showChosen();
     void applyColours();
@@ -151,11 +126,11 @@ private:
     void savePaper(const Paper& paper, const QString& name);
 
     Arguments arguments_;
-    std::unique_ptr<QTemporaryDir> temporary_; //!< of books made from case files
-    int temporaryBooks_ = 0;
+    TemporaryBooks temporary_;
     OpenBook book_;
     Yard yard_;
     Banner* banner_ = nullptr;
+    BookActions* books_ = nullptr;
     YardListModel* model_ = nullptr;
     QWidget* yardPane_ = nullptr;
     QListView* list_ = nullptr;
@@ -174,7 +149,6 @@ private:
     QMenu* colonyMenu_ = nullptr;
     std::vector<QAction*> ofABook_; //!< offered where one is open
     std::vector<QAction*> ofOneColony_; //!< of the book's menu
-    QString bookFolder_;
     Answering* answering_ = nullptr;
     Following* following_ = nullptr; //!< nothing until followWinters()
     Learning* learning_ = nullptr;
@@ -183,7 +157,6 @@ private:
     ColourWish colourWish_ = settings::colours();
     bool applyingColours_ = false;
     Problems openingProblems_;
-    WorkInOrder beside_; //!< reads and salvages; last, so that it ends first
 };
 
 } // namespace winterlarder::desk

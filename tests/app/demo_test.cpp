@@ -29,7 +29,7 @@ TEST(Demo, OpensACopyOfTheBookThatWasBuiltOnItsOwnDay) {
     window.begin();
     ASSERT_TRUE(invented::waitFor([&window] { return window.yard()->colonies().size() == 6 && window.settled(); }));
     EXPECT_EQ(window.yard()->asOf(), demoDay);
-    EXPECT_TRUE(window.isTemporary());
+    EXPECT_TRUE(window.books()->isTemporary());
     EXPECT_FALSE(window.banner()->said(QStringLiteral("temporary")).isEmpty());
     EXPECT_EQ(window.yard()->colonies().front().record.colony, "Gravenstein");
     ASSERT_TRUE(window.book()->state());

@@ -157,7 +157,7 @@ TEST_F(ForeignWords, AreNoMarkupInWhatIsReadFromFiles) {
     look(import);
     look(new WeatherDialog(window.yard(), table(QStringLiteral("date,mean\n%1,warm\n").arg(QString(hostile).remove(QLatin1Char('"')))), &window));
     look(new ScaleLogDialog(window.yard(), entry().id, table(QStringLiteral("<img src=x>,weight kg\n2026-09-01 10:00,30\n2026-09-02 10:00,30.1\n%1,a\n").arg(QString(hostile).remove(QLatin1Char('"')))), &window));
-    window.openBook(table(hostile));
+    window.books()->open(table(hostile));
     settle();
     window.banner()->mention(hostile);
     window.banner()->say(QStringLiteral("problems"), hostile);

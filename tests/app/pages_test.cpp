@@ -276,14 +276,14 @@ TEST_F(WindowDesk, TheTableOfCombsWeighsInTheUnitsOfTheKeeper) {
 
 TEST_F(WindowDesk, AYardTriedOutIsKeptAsABookWhileAColonyIsLookedAt) {
     answerSlowly();
-    window.openCases({colony("Apple"), colony("Pear")});
+    window.books()->openCases({colony("Apple"), colony("Pear")});
     settle();
     look(1);
-    ASSERT_TRUE(window.isTemporary());
+    ASSERT_TRUE(window.books()->isTemporary());
     ASSERT_NE(window.yard()->records(entry().id), nullptr);
-    window.copyBookTo(file());
+    window.books()->copyTo(file());
     settle();
-    ASSERT_FALSE(window.isTemporary());
+    ASSERT_FALSE(window.books()->isTemporary());
     EXPECT_EQ(window.book()->state()->file, file());
     EXPECT_TRUE(window.banner()->said(QStringLiteral("notices")).contains(file())) << "it says where the book is";
     ASSERT_NE(window.yard()->records(entry().id), nullptr) << "the same colony is read from the other book";
@@ -293,15 +293,15 @@ TEST_F(WindowDesk, AYardTriedOutIsKeptAsABookWhileAColonyIsLookedAt) {
 TEST_F(WindowDesk, AYardTriedOutIsNotGivenUpForABookThatIsThere) {
     { const auto made = invented::bookOf(file(), {colony("Another")}); }
     answerSlowly();
-    window.openCases({colony("Apple"), colony("Pear")});
+    window.books()->openCases({colony("Apple"), colony("Pear")});
     settle();
-    window.copyBookTo(file());
+    window.books()->copyTo(file());
     settle();
-    EXPECT_TRUE(window.isTemporary());
+    EXPECT_TRUE(window.books()->isTemporary());
     EXPECT_EQ(window.yard()->colonies().size(), 2U);
     EXPECT_FALSE(window.banner()->said(QStringLiteral("refused")).isEmpty());
     const QString elsewhere = folder.filePath(QStringLiteral("elsewhere.larder"));
-    window.copyBookTo(elsewhere);
+    window.books()->copyTo(elsewhere);
     settle();
     EXPECT_EQ(window.book()->state()->file, elsewhere);
 }
@@ -344,12 +344,12 @@ TEST_F(WindowDesk, ADamagedBookIsSalvagedIntoANewOne) {
     ASSERT_TRUE(damaged.open(QIODevice::ReadWrite));
     damaged.write("no longer a header");
     damaged.close();
-    window.openBook(file());
+    window.books()->open(file());
     settle();
     EXPECT_FALSE(window.book()->isOpen());
     EXPECT_FALSE(window.banner()->said(QStringLiteral("problems")).isEmpty());
     const QString saved = folder.filePath(QStringLiteral("saved.larder"));
-    window.salvage(file(), saved);
+    window.books()->salvage(file(), saved);
     settle();
     ASSERT_TRUE(window.book()->isOpen());
     EXPECT_EQ(window.yard()->colonies().size(), 2U);
@@ -410,7 +410,7 @@ TEST_F(WindowDesk, ThreeHundredColoniesAreAnsweredWhileTheWindowGoesOn) {
     for (int i = 0; i < 300; ++i) many.push_back(colony(("Colony " + std::to_string(i)).c_str()));
     { const auto made = invented::bookOf(file(), many); }
     window.yard()->showDay(invented::day("2026-09-14"));
-    window.openBook(file());
+    window.books()->open(file());
     qint64 longest = 0;
     QElapsedTimer since;
     since.start();

@@ -91,7 +91,7 @@ TEST_F(WindowDesk, WhatIsSaidOfABookIsNotSaidOfTheNext) {
     { const auto made = invented::bookOf(file(), {colony("A")}); }
     QFile inTheWay(folder.filePath(QStringLiteral("no folder")));
     ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
-    window.keepBooksIn(inTheWay.fileName());
+    window.books()->keepBooksIn(inTheWay.fileName());
     window.beginBook({QStringLiteral("Home"), {"ca-halifax"}, QStringLiteral("langstroth-deep"), 1});
     settle();
     ASSERT_FALSE(window.book()->isOpen());
@@ -102,9 +102,9 @@ TEST_F(WindowDesk, WhatIsSaidOfABookIsNotSaidOfTheNext) {
 TEST_F(WindowDesk, WhatIsAskedWhileAnotherThingIsReadIsDoneAfterIt) {
     answerSlowly();
     { const auto made = invented::bookOf(file(), {colony("A"), colony("B")}); }
-    window.openDemo();
+    window.books()->openDemo();
     const QString saved = folder.filePath(QStringLiteral("saved.larder"));
-    window.salvage(file(), saved);
+    window.books()->salvage(file(), saved);
     settle();
     ASSERT_TRUE(window.book()->isOpen());
     EXPECT_EQ(window.book()->state()->file, saved);
@@ -208,7 +208,7 @@ TEST_F(WindowDesk, TheNotesOfAYardAreOneEditAndGoToTheirYard) {
     QTest::keyClicks(notes, QStringLiteral("clover"));
     window.book()->close(); // at once
     settle();
-    window.openBook(file());
+    window.books()->open(file());
     settle();
     ASSERT_EQ(window.yard()->yards().size(), 2U);
     EXPECT_EQ(of(1), "clover");

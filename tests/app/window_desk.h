@@ -20,7 +20,7 @@ class WindowDesk : public testing::Test {
 protected:
     WindowDesk() : window({}, scribe()) {
         window.useReference(shipped());
-        window.keepBooksIn(folder.path());
+        window.books()->keepBooksIn(folder.path());
         window.resize(1360, 900); // whatever the screen of the tests is
         window.show();
     }
@@ -32,7 +32,7 @@ protected:
     }
     void openFile() {
         window.yard()->showDay(day("2026-09-14"));
-        window.openBook(file());
+        window.books()->open(file());
         settle();
         ASSERT_FALSE(window.yard()->colonies().empty());
         look(0);

@@ -40,7 +40,7 @@ protected:
     Window() : window({}, invented::scribe()) {
         window.useReference(invented::shipped());
         window.useAdviser(std::make_shared<invented::SlowAdviser>(milliseconds(5)));
-        window.openCases({invented::colony("Apple"), invented::colony("Pear")});
+        window.books()->openCases({invented::colony("Apple"), invented::colony("Pear")});
         window.resize(1360, 900);
         window.show();
         settle();
