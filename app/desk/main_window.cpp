@@ -4,7 +4,6 @@
 #include "desk/answering.h"
 #include "desk/banner.h"
 #include "desk/colony_view.h"
-#include "desk/core_adviser.h"
 #include "desk/following.h"
 #include "desk/said_remarks.h"
 #include "desk/still_fields.h"
@@ -33,9 +32,6 @@
 #include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-
-#include <algorithm>
-#include <thread>
 
 namespace winterlarder::desk {
 
@@ -172,33 +168,6 @@ void MainWindow::connectYard() {
     connect(&yard_, &Yard::settledDown, this, &MainWindow::tellIfSettled);
     connect(answering_, &Answering::idleAgain, this, &MainWindow::tellIfSettled);
     connect(answering_, &Answering::failed, this, &MainWindow::tell);
-}
-
-void MainWindow::connectBook() {
-    connect(&book_, &OpenBook::stateChanged, this, &MainWindow::showState);
-    connect(&book_, &OpenBook::openFailed, this, [this](const QString&, const Problems& problems) {
-        openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
-        tellIfSettled();
-    });
-    connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
-    connect(books_, &BookActions::dataRead, this, &MainWindow::beginToAnswer);
-    connect(books_, &BookActions::failed, this, &MainWindow::tell);
-    connect(books_, &BookActions::recentChanged, this, &MainWindow::listRecentBooks);
-    connect(books_, &BookActions::kept, list_, qOverload<>(&QWidget::setFocus));
-    connect(books_, &BookActions::idleAgain, this, &MainWindow::tellIfSettled);
-    showState();
-}
-
-void MainWindow::beginToAnswer(const std::shared_ptr<const ReferenceData>& reference) {
-    const auto cores = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
-    useReference(reference);
-    useAdviser(std::make_shared<CoreAdviser>(reference_, deskSampling, cores));
-    followWinters(deskSampling, cores);
-}
-
-void MainWindow::beginBook(const Beginning& beginning) {
-    useUnits(beginning.units);
-    books_->beginBook(beginning);
 }
 
 void MainWindow::useReference(std::shared_ptr<const ReferenceData> reference) {

@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
-#include "models/words.h"
 #include "pages/look_page.h"
 #include "pages/picture_panel.h"
-#include "text/step_words.h"
 
 #include <QActionGroup>
-#include <QDir>
-#include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
-#include <QStackedWidget>
 #include <QTabWidget>
 
 namespace winterlarder::desk {
@@ -51,29 +46,6 @@ void MainWindow::buildBookMenu() {
     ofOneColony_.push_back(menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] { if (shownColonySheet()) colonyView_->picture()->saveAs(); }));
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
-}
-
-void MainWindow::listRecentBooks() {
-    recent_->clear();
-    for (const QString& file : settings::recentBooks()) {
-        const QFileInfo info(file);
-        recent_->addAction(tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path()), this, [this, file] { books_->open(file); });
-    }
-    recent_->setEnabled(!recent_->isEmpty());
-}
-
-// What can be done with the book at hand, if one is open.
-void MainWindow::showState() {
-    yardPane_->setVisible(book_.isOpen());
-    if (!book_.isOpen() || right_->currentWidget() == start_) showChosen();
-    for (auto* action : ofABook_) action->setEnabled(book_.isOpen());
-    const auto& state = book_.state();
-    const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, words::style()) : QString(); };
-    const QString undo = state ? name(state->undo) : QString(), redo = state ? name(state->redo) : QString();
-    undo_->setEnabled(!undo.isEmpty());
-    undo_->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
-    redo_->setEnabled(!redo.isEmpty());
-    redo_->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
 }
 
 void MainWindow::buildEditMenu() {

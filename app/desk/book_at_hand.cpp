@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/answering.h"
+#include "desk/core_adviser.h"
+#include "desk/main_window.h"
+#include "models/words.h"
+#include "text/step_words.h"
+
+#include <QAction>
+#include <QDir>
+#include <QFileInfo>
+#include <QMenu>
+#include <QStackedWidget>
+
+#include <algorithm>
+#include <thread>
+
+//! What the window shows of the book at hand, and how it hears of it.
+namespace winterlarder::desk {
+
+void MainWindow::connectBook() {
+    connect(&book_, &OpenBook::stateChanged, this, &MainWindow::showState);
+    connect(&book_, &OpenBook::openFailed, this, [this](const QString&, const Problems& problems) {
+        openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
+        tellIfSettled();
+    });
+    connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
+    connect(books_, &BookActions::dataRead, this, &MainWindow::beginToAnswer);
+    connect(books_, &BookActions::failed, this, &MainWindow::tell);
+    connect(books_, &BookActions::recentChanged, this, &MainWindow::listRecentBooks);
+    connect(books_, &BookActions::kept, list_, qOverload<>(&QWidget::setFocus));
+    connect(books_, &BookActions::idleAgain, this, &MainWindow::tellIfSettled);
+    showState();
+}
+
+void MainWindow::beginToAnswer(const std::shared_ptr<const ReferenceData>& reference) {
+    const auto cores = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
+    useReference(reference);
+    useAdviser(std::make_shared<CoreAdviser>(reference_, deskSampling, cores));
+    followWinters(deskSampling, cores);
+}
+
+void MainWindow::beginBook(const Beginning& beginning) {
+    useUnits(beginning.units);
+    books_->beginBook(beginning);
+}
+
+void MainWindow::listRecentBooks() {
+    recent_->clear();
+    for (const QString& file : settings::recentBooks()) {
+        const QFileInfo info(file);
+        recent_->addAction(tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path()), this, [this, file] { books_->open(file); });
+    }
+    recent_->setEnabled(!recent_->isEmpty());
+}
+
+// What can be done with the book at hand, if one is open.
+void MainWindow::showState() {
+    yardPane_->setVisible(book_.isOpen());
+    if (!book_.isOpen() || right_->currentWidget() == start_) showChosen();
+    for (auto* action : ofABook_) action->setEnabled(book_.isOpen());
+    const auto& state = book_.state();
+    const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, words::style()) : QString(); };
+    const QString undo = state ? name(state->undo) : QString(), redo = state ? name(state->redo) : QString();
+    undo_->setEnabled(!undo.isEmpty());
+    undo_->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
+    redo_->setEnabled(!redo.isEmpty());
+    redo_->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
+}
+
+} // namespace winterlarder::desk
