@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "answer/doubts.h"
 #include "book/book.h"
 #include "feeding/syrup.h"
 #include "scale/proposals.h"
@@ -12,15 +13,29 @@ namespace winterlarder::answer {
 
 //! What a scale's log adds to the book of a colony: a few weighings and every feed, harvest and change of equipment, as one step.
 struct ScaleRecords {
-    std::vector<book::SingleEdit> edits;
-    int weighings = 0, feeds = 0, harvests = 0, works = 0;
+    book::ColonyId colony{};
+    std::vector<book::Weighing> weighings{};
+    std::vector<book::Feed> feeds{};
+    std::vector<book::Harvest> harvests{};
+    std::vector<book::Manipulation> works{};
     int left = 0; //!< on days of which the book has such a record already: not added twice
-    book::Together asOneStep() const { return {"add scale log", edits}; }
+    bool empty() const { return weighings.empty() && feeds.empty() && harvests.empty() && works.empty(); }
+    book::Together asOneStep() const;
 };
 
 //! A feed is syrup of the ratio; where none is said only its weight is known, and it stays a change of weight. Problems: those of the book.
 //! Tested: tests/cli/book_test.cpp, tests/app/following_test.cpp.
 Outcome<ScaleRecords> scaleRecordsOf(book::Book& from, book::ColonyId colony, const scale::Proposals& proposals,
                                      const std::optional<feeding::Ratio>& ratio);
+
+//! What is in doubt of the records, held against the book and each other, by kind and day.
+struct ScaleDoubts {
+    Problems problems;
+    bool impossible = false; //!< some are of what cannot be
+};
+//! `sure`: the records that are not likely are right, and keep that; impossible ones stay. Problems: those of the book.
+//! Tested: tests/cli/doubts_test.cpp, tests/app/entry_doubts_test.cpp.
+Outcome<ScaleDoubts> judge(book::Book& from, ScaleRecords& records, const std::string& file, Date today, bool sure,
+                           const std::string& whereSure, const text::WordStyle& style = {});
 
 } // namespace winterlarder::answer
