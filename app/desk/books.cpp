@@ -8,6 +8,7 @@
 #include "dialogs/documents.h"
 #include "dialogs/import_dialog.h"
 #include "models/cases_as_entries.h"
+#include "models/plain_tip.h"
 #include "models/problem_words.h"
 #include "models/words.h"
 #include "text/step_words.h"
@@ -56,6 +57,12 @@ QString whyReadOnly(const BookState& state) {
     const auto& since = state.holder.since;
     const QString when = since ? QLocale().toString(QDateTime::fromSecsSinceEpoch(since->seconds), QLocale::ShortFormat) : QString();
     return MainWindow::tr("This book is open elsewhere (%1), so here it can only be read.").arg(namedBy(state.holder, when));
+}
+
+Outcome<bool> copiedForWriting(const QString& from, const QString& to) {
+    QFile file(from);
+    if (file.copy(to) && QFile::setPermissions(to, QFile::ReadOwner | QFile::WriteOwner)) return true;
+    return Problem{ProblemKind::File, {from.toStdString(), 0, 0}, "cannot be copied: " + file.errorString().toStdString(), {}};
 }
 
 } // namespace
@@ -110,17 +117,24 @@ void MainWindow::openCases(std::vector<book::ColonyCase> records) {
     Date day = records.front().asOf;
     for (const auto& record : records) day = std::max(day, record.asOf);
     yard_.showDay(arguments_.day.value_or(day));
+    book_.playOn(day);
     const QString file = temporary_->filePath(QStringLiteral("cases-%1%2").arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
     book_.create(file, [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); });
 }
 
+// Copied beside the window, as all that waits for a disk.
 void MainWindow::openCopyOfDemo(const QString& demo) {
     if (!temporary_) temporary_ = std::make_unique<QTemporaryDir>();
     const QString copy = temporary_->filePath(QStringLiteral("demo-%1%2").arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
-    QFile::copy(demo, copy);
-    QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
-    yard_.showDay(arguments_.day.value_or(demoDay));
-    openBook(copy);
+    beside_.ask(this, [demo, copy] { return copiedForWriting(demo, copy); }, [this, copy](const Outcome<bool>& copied) {
+        if (!copied.ok()) {
+            tell(copied.problems());
+            return tellIfSettled();
+        }
+        yard_.showDay(arguments_.day.value_or(demoDay));
+        book_.playOn(demoDay);
+        openBook(copy);
+    });
 }
 
 void MainWindow::beginBook(const Beginning& beginning) {
@@ -162,6 +176,7 @@ void MainWindow::connectBook() {
     connect(&book_, &OpenBook::opened, this, [this] {
         for (const char* matter : {"problems", "refused", "notices", "salvage"}) banner_->hush(QLatin1String(matter));
         if (!isTemporary()) settings::noteRecentBook(book_.state()->file);
+        if (!isTemporary()) book_.playOn({});
         listRecentBooks();
     });
     connect(&book_, &OpenBook::stateChanged, this, &MainWindow::showState);
@@ -287,7 +302,8 @@ void MainWindow::listRecentBooks() {
     recent_->clear();
     for (const QString& file : settings::recentBooks()) {
         const QFileInfo info(file);
-        recent_->addAction(tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path()), this, [this, file] { openBook(file); });
+        const QString name = tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path());
+        recent_->addAction(name, this, [this, file] { openBook(file); })->setToolTip(plainTip(name));
     }
     recent_->setEnabled(!recent_->isEmpty());
 }

@@ -142,7 +142,11 @@ private:
     void takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome);
     void openBeside(std::function<Opened()> read);
     void mentionWhereKept(const QString& file);
-    void takeDue(const QString& file, const std::vector<answer::FollowReading>& readings);
+    struct ReadToFollow {
+        std::vector<answer::FollowReading> readings;
+        Problems problems; //!< of colonies that could not be read
+    };
+    void takeDue(const QString& file, const ReadToFollow& read);
     void showChosen();
     void applyColours();
     void tell(const Problems& problems);

@@ -66,6 +66,7 @@ void Yard::clear() {
     followed_.clear();
     awaited_.clear();
     past_.reset();
+    pastFailed_ = false;
     stale_ = {};
     underWay_.clear(); // what was asked of the book before comes back no more
     reading_ = 0;
@@ -332,8 +333,14 @@ void Yard::takeFollowed(ColonyId id, const FollowedPointer& followed) {
     emit followedChanged(id);
 }
 
+void Yard::takePastFailure() {
+    pastFailed_ = true;
+    emit pastChanged();
+}
+
 void Yard::takePast(const PastPointer& past) {
     past_ = past;
+    pastFailed_ = false;
     emit pastChanged();
     readAgain({true, {}, {}});
 }

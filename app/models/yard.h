@@ -60,6 +60,7 @@ public:
     //! Whether it is still to be told if a winter leads: until then autumn's question is no answer.
     bool awaitsFollowing(ColonyId id) const;
     const PastPointer& past() const { return past_; } //!< what past winters taught; nothing until that is worked out
+    bool pastFailed() const { return pastFailed_; }   //!< it was to be worked out anew and could not be
     bool writable() const { return book_ && book_->writable(); }
     bool busy() const { return !underWay_.empty() || reading_ > 0; } //!< edits or readings are not done yet
     OpenBook* book() const { return book_; }
@@ -91,6 +92,7 @@ public:
     void followedTold(ColonyId id);
     //! What was learned goes into every colony's records; they are read anew.
     void takePast(const PastPointer& past);
+    void takePastFailure();
 
 signals:
     void coloniesChanged(); //!< other colonies, another yard or another day
@@ -125,6 +127,7 @@ private:
     std::map<ColonyId, FollowedPointer> followed_; //!< as far as they are worked out
     std::set<ColonyId> awaited_; //!< whose winter is being worked out
     PastPointer past_;
+    bool pastFailed_ = false;
     BookChange stale_; //!< what is still to be read
     std::set<quint64> underWay_; //!< edits of this book shown but not yet told as made
     quint64 lastEdit_ = 0;

@@ -114,6 +114,7 @@ QString recordSetAside(const Remark& remark, const WordStyle& style) {
         {"brood", QT_TRANSLATE_NOOP("Remark", "The brood seen on %1 is not counted.")},
         {"combs", QT_TRANSLATE_NOOP("Remark", "The combs of %1 are not counted.")},
         {"moisture", QT_TRANSLATE_NOOP("Remark", "The water measured on %1 is not counted.")},
+        {"tare", QT_TRANSLATE_NOOP("Remark", "The empty weight that is given is not counted.")},
         {"glance", QT_TRANSLATE_NOOP("Remark", "The seams seen on %1 are not counted.")},
         {"outcome", QT_TRANSLATE_NOOP("Remark", "What was found on %1 is not counted.")}};
     const auto found = words.find(*record);
