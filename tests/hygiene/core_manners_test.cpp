@@ -8,6 +8,7 @@
 #include <set>
 #include <sstream>
 
+namespace hygiene::core_manners_test {
 namespace {
 
 std::string outputOf(const std::string& command) {
@@ -121,3 +122,4 @@ TEST(CoreManners, CommentsAndWordsInQuotationMarksAreNoCode) {
 }
 
 } // namespace
+} // namespace hygiene::core_manners_test
