@@ -8,6 +8,7 @@
 #include <set>
 #include <sstream>
 
+namespace hygiene::core_manners_test {
 namespace {
 
 std::string outputOf(const std::string& command) {
@@ -124,3 +125,4 @@ TEST(CoreManners, CommentsAndWordsInQuotationMarksAreNoCode) {
 }
 
 } // namespace
+} // namespace hygiene::core_manners_test

@@ -7,6 +7,7 @@
 #include <cctype>
 #include <map>
 
+namespace hygiene::window_manners_test {
 namespace {
 
 // A name by itself, not the beginning of a longer one: "std::thread" is not in "std::thread::id".
@@ -47,3 +48,4 @@ TEST(WindowManners, LabelsAreMadeWhereTheyAreMadePlain) {
 }
 
 } // namespace
+} // namespace hygiene::window_manners_test

@@ -6,10 +6,9 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::scale::dampness_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 bool isWinter(const MonthChange& month) { return month.month <= 2 || month.month >= 11; }
@@ -72,3 +71,4 @@ TEST(Dampness, OfAFewDaysIsNotKnown) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::dampness_test

@@ -5,10 +5,9 @@
 
 #include <gtest/gtest.h>
 
+namespace winterlarder::scale::side_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 std::vector<Reading> readingsOf(const std::function<double(double)>& kgAtHour, double noise, std::uint32_t seed, std::int64_t interval = 300) {
@@ -91,3 +90,4 @@ TEST(Sharpening, NeedsDaysToCompareWith) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::side_test

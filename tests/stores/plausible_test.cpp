@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::plausible_test {
 namespace {
 
 using namespace samples;
@@ -194,4 +194,4 @@ RC_GTEST_PROP(LikelyEntries, AreNeverAskedAbout, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::plausible_test

@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::error_model_test {
 namespace {
 
 Date someDay() { return *Date::of(2026, 10, 1); }
@@ -85,4 +85,4 @@ TEST(ErrorModel, StoresWeighedBeforeLeanAgainstTheTare) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::error_model_test
