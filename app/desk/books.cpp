@@ -59,10 +59,13 @@ QString whyReadOnly(const BookState& state) {
     return MainWindow::tr("This book is open elsewhere (%1), so here it can only be read.").arg(namedBy(state.holder, when));
 }
 
-Outcome<bool> copiedForWriting(const QString& from, const QString& to) {
-    QFile file(from);
-    if (file.copy(to) && QFile::setPermissions(to, QFile::ReadOwner | QFile::WriteOwner)) return true;
-    return Problem{ProblemKind::File, {from.toStdString(), 0, 0}, "cannot be copied: " + file.errorString().toStdString(), {}};
+// The demo is opened as a copy that can be written, which goes with the window.
+void copyDemo(Opened& opened, const QString& copy) {
+    QFile demo(opened.demo);
+    const bool copied = demo.copy(copy) && QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+    if (!copied)
+        opened.problems.push_back({ProblemKind::File, {opened.demo.toStdString(), 0, 0}, "cannot be copied: " + demo.errorString().toStdString(), {}});
+    opened.demo = copied ? copy : QString();
 }
 
 } // namespace
@@ -73,9 +76,14 @@ void MainWindow::begin() {
     openBeside([arguments = arguments_] { return openAll(arguments); });
 }
 
-// What has to be read first is read beside the window; one thing after another.
+// What has to be read first is read beside the window, and the demo copied; one thing after another.
 void MainWindow::openBeside(std::function<Opened()> read) {
-    beside_.ask(this, std::move(read), [this](Outcome<Opened> opened) {
+    const auto readAndCopy = [read = std::move(read), copy = newTemporaryFile("demo")] {
+        Opened opened = read();
+        if (!opened.demo.isEmpty()) copyDemo(opened, copy);
+        return opened;
+    };
+    beside_.ask(this, readAndCopy, [this](Outcome<Opened> opened) {
         if (opened.ok()) return receive(std::move(opened).value());
         tell(opened.problems());
         tellIfSettled();
@@ -113,28 +121,23 @@ void MainWindow::mentionWhereKept(const QString& file) {
 
 void MainWindow::openCases(std::vector<book::ColonyCase> records) {
     if (records.empty()) return;
-    if (!temporary_) temporary_ = std::make_unique<QTemporaryDir>();
     Date day = records.front().asOf;
     for (const auto& record : records) day = std::max(day, record.asOf);
     yard_.showDay(arguments_.day.value_or(day));
     book_.playOn(day);
-    const QString file = temporary_->filePath(QStringLiteral("cases-%1%2").arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
+    const QString file = newTemporaryFile("cases");
     book_.create(file, [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); });
 }
 
-// Copied beside the window, as all that waits for a disk.
-void MainWindow::openCopyOfDemo(const QString& demo) {
+QString MainWindow::newTemporaryFile(const char* what) {
     if (!temporary_) temporary_ = std::make_unique<QTemporaryDir>();
-    const QString copy = temporary_->filePath(QStringLiteral("demo-%1%2").arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
-    beside_.ask(this, [demo, copy] { return copiedForWriting(demo, copy); }, [this, copy](const Outcome<bool>& copied) {
-        if (!copied.ok()) {
-            tell(copied.problems());
-            return tellIfSettled();
-        }
-        yard_.showDay(arguments_.day.value_or(demoDay));
-        book_.playOn(demoDay);
-        openBook(copy);
-    });
+    return temporary_->filePath(QStringLiteral("%1-%2%3").arg(QLatin1String(what)).arg(++temporaryBooks_).arg(QLatin1String(book::bookExtension)));
+}
+
+void MainWindow::openCopyOfDemo(const QString& copy) {
+    yard_.showDay(arguments_.day.value_or(demoDay));
+    book_.playOn(demoDay);
+    openBook(copy);
 }
 
 void MainWindow::beginBook(const Beginning& beginning) {

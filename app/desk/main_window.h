@@ -130,7 +130,8 @@ private:
     void connectBook();
     void receive(Opened opened);
     void openFirst(Opened opened);
-    void openCopyOfDemo(const QString& demo);
+    QString newTemporaryFile(const char* what); //!< of a book that goes with the window
+    void openCopyOfDemo(const QString& copy);
     void listRecentBooks();
     void showState();
     void showAccess();

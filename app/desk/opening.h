@@ -17,7 +17,7 @@ struct Opened {
     std::shared_ptr<const ReferenceData> reference;
     std::vector<book::ColonyCase> records; //!< of the files without fault, in their order
     QStringList books;                     //!< book files, not opened yet
-    QString demo;                          //!< the demo book as it was built, where the demo is asked for
+    QString demo;                          //!< the demo book, where the demo is asked for: as it was built, then its copy that is opened
     Problems problems;
 };
 
