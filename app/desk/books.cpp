@@ -16,7 +16,6 @@
 #include <QAction>
 #include <QDateTime>
 #include <QDir>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLocale>
@@ -57,15 +56,6 @@ QString whyReadOnly(const BookState& state) {
     const auto& since = state.holder.since;
     const QString when = since ? QLocale().toString(QDateTime::fromSecsSinceEpoch(since->seconds), QLocale::ShortFormat) : QString();
     return MainWindow::tr("This book is open elsewhere (%1), so here it can only be read.").arg(namedBy(state.holder, when));
-}
-
-// The demo is opened as a copy that can be written, which goes with the window.
-void copyDemo(Opened& opened, const QString& copy) {
-    QFile demo(opened.demo);
-    const bool copied = demo.copy(copy) && QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
-    if (!copied)
-        opened.problems.push_back({ProblemKind::File, {opened.demo.toStdString(), 0, 0}, "cannot be copied: " + demo.errorString().toStdString(), {}});
-    opened.demo = copied ? copy : QString();
 }
 
 } // namespace

@@ -6,6 +6,8 @@
 #include "exchange/case/case_file.h"
 #include "work/read_file.h"
 
+#include <QFile>
+
 namespace winterlarder::desk {
 
 namespace {
@@ -58,6 +60,14 @@ Opened openAll(const Arguments& arguments) {
     const auto demo = findDemo(choice);
     if (!demo.ok()) return {std::move(data), {}, {}, {}, demo.problems()};
     return {std::move(data), {}, {}, *demo, {}};
+}
+
+void copyDemo(Opened& opened, const QString& copy) {
+    QFile demo(opened.demo);
+    const bool copied = demo.copy(copy) && QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+    if (!copied)
+        opened.problems.push_back({ProblemKind::File, {opened.demo.toStdString(), 0, 0}, "cannot be copied: " + demo.errorString().toStdString(), {}});
+    opened.demo = copied ? copy : QString();
 }
 
 } // namespace winterlarder::desk

@@ -29,5 +29,7 @@ Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> 
 
 //! The day the demo yard is looked at: that of its last looks.
 inline const Date demoDay = *Date::of(2026, 9, 14);
+//! The demo is opened as a copy that can be written, which goes with the window: copies it and names the copy instead. Where that fails the problems say so.
+void copyDemo(Opened& opened, const QString& copy);
 
 } // namespace winterlarder::desk

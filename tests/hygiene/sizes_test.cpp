@@ -19,6 +19,7 @@ const Reasons& longFiles() {
     static const Reasons reasons = {
         {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
         {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
+        {"app/desk/books.cpp", "a short function for each thing the window does with a book"},
         {"app/forms/entry_forms.cpp", "a short function a form; most lines are the words of fields"},
         {"app/models/words.cpp", "a list of words for every choice a keeper has"},
         {"app/models/yard.cpp", "one class: a yard on one day and all that may be done to it"},
