@@ -2,6 +2,7 @@
 #include "work/newest_work.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace winterlarder::desk {
 
@@ -89,14 +90,23 @@ void NewestWork::run(const std::stop_token& end) {
         {
             const std::lock_guard lock(mutex_);
             running_.reset();
+            if (request->stop.stop_requested()) continue;
+            done_.emplace_back(request->key, request->number);
         }
-        if (request->stop.stop_requested()) continue;
-        const auto tell = [this, key = request->key, number = request->number] { deliver(key, number); };
-        QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(this, [this] { deliver(); }, Qt::QueuedConnection);
     }
 }
 
-void NewestWork::deliver(Key key, quint64 number) {
+// The event only wakes; what was made on the worker is handed over under the lock.
+void NewestWork::deliver() {
+    Key key = 0;
+    quint64 number = 0;
+    {
+        const std::lock_guard lock(mutex_);
+        if (done_.empty()) return;
+        std::tie(key, number) = done_.front();
+        done_.pop_front();
+    }
     const auto newest = awaited_.find(key);
     if (newest == awaited_.end() || newest->second.number != number) return;
     const auto then = std::move(newest->second.then);

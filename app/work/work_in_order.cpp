@@ -34,11 +34,21 @@ void WorkInOrder::run() {
             queue_.pop_front();
         }
         work({});
+        {
+            const std::lock_guard lock(mutex_);
+            ++done_;
+        }
         QMetaObject::invokeMethod(this, [this] { finish(); }, Qt::QueuedConnection);
     }
 }
 
+// The event only wakes; what was made on the worker is handed over under the lock.
 void WorkInOrder::finish() {
+    {
+        const std::lock_guard lock(mutex_);
+        if (done_ == 0) return;
+        --done_;
+    }
     const auto then = std::move(following_.front());
     following_.pop_front();
     then();
