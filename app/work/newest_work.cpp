@@ -6,11 +6,13 @@
 
 namespace winterlarder::desk {
 
-NewestWork::NewestWork(QObject* parent, Pace pace)
-    : QObject(parent), thread_([this, pace](const std::stop_token& end) {
-          keepPace(pace);
-          run(end);
-      }) {}
+NewestWork::NewestWork(QObject* parent, Pace pace) : QObject(parent) {
+    connect(this, &NewestWork::workDone, this, &NewestWork::deliver, Qt::QueuedConnection);
+    thread_ = std::jthread([this, pace](const std::stop_token& end) {
+        keepPace(pace);
+        run(end);
+    });
+}
 
 NewestWork::~NewestWork() {
     thread_.request_stop();
@@ -93,11 +95,11 @@ void NewestWork::run(const std::stop_token& end) {
             if (request->stop.stop_requested()) continue;
             done_.emplace_back(request->key, request->number);
         }
-        QMetaObject::invokeMethod(this, [this] { deliver(); }, Qt::QueuedConnection);
+        emit workDone(QPrivateSignal());
     }
 }
 
-// The event only wakes; what was made on the worker is handed over under the lock.
+// The signal only wakes; what was made on the worker is handed over under the lock.
 void NewestWork::deliver() {
     Key key = 0;
     quint64 number = 0;

@@ -47,6 +47,7 @@ public:
 
 signals:
     void idleAgain();
+    void workDone(QPrivateSignal); //!< from the worker
 
 private:
     struct Request {

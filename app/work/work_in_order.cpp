@@ -3,7 +3,10 @@
 
 namespace winterlarder::desk {
 
-WorkInOrder::WorkInOrder(QObject* parent) : QObject(parent), thread_([this] { run(); }) {}
+WorkInOrder::WorkInOrder(QObject* parent) : QObject(parent) {
+    connect(this, &WorkInOrder::workDone, this, &WorkInOrder::finish, Qt::QueuedConnection);
+    thread_ = std::thread([this] { run(); });
+}
 
 WorkInOrder::~WorkInOrder() {
     {
@@ -38,11 +41,11 @@ void WorkInOrder::run() {
             const std::lock_guard lock(mutex_);
             ++done_;
         }
-        QMetaObject::invokeMethod(this, [this] { finish(); }, Qt::QueuedConnection);
+        emit workDone(QPrivateSignal());
     }
 }
 
-// The event only wakes; what was made on the worker is handed over under the lock.
+// The signal only wakes; what was made on the worker is handed over under the lock.
 void WorkInOrder::finish() {
     {
         const std::lock_guard lock(mutex_);

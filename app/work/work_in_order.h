@@ -30,6 +30,7 @@ public:
 
 signals:
     void idleAgain();
+    void workDone(QPrivateSignal); //!< from the worker
 
 private:
     void put(Task task);
