@@ -119,7 +119,9 @@ QString recordSetAside(const Remark& remark, const WordStyle& style) {
         {"outcome", QT_TRANSLATE_NOOP("Remark", "What was found on %1 is not counted.")}};
     const auto found = words.find(*record);
     if (found == words.end()) return {};
-    return QCoreApplication::translate("Remark", found->second).arg(inWords(*day, {}, style)) + QLatin1Char(' ');
+    QString said = QCoreApplication::translate("Remark", found->second);
+    said.replace(QLatin1String("%1"), inWords(*day, {}, style)); // not every record has its day in its name
+    return said + QLatin1Char(' ');
 }
 
 } // namespace
