@@ -105,7 +105,6 @@ void NewestWork::deliver() {
     quint64 number = 0;
     {
         const std::lock_guard lock(mutex_);
-        if (done_.empty()) return;
         std::tie(key, number) = done_.front();
         done_.pop_front();
     }

@@ -49,7 +49,6 @@ void WorkInOrder::run() {
 void WorkInOrder::finish() {
     {
         const std::lock_guard lock(mutex_);
-        if (done_ == 0) return;
         --done_;
     }
     const auto then = std::move(following_.front());
