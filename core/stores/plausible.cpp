@@ -180,7 +180,12 @@ std::optional<Doubt> doubtOfTare(Mass tare, const TareQuestion& parts, const Mod
 
 std::optional<Doubt> doubtOfDay(Date day, Date today, std::optional<Date> colonySince) {
     constexpr int otherClocks = 1; // where the hive stands it may be tomorrow already
-    if (day.daysSince(today) > otherClocks) return doubt(false, "doubt-later", {{"day", day}, {"today", today}});
+    constexpr int aYear = 366;   // further off it is rather the year that is mistyped
+    if (const int ahead = day.daysSince(today); ahead > otherClocks) {
+        auto later = doubt(false, "doubt-later", {{"day", day}, {"today", today}});
+        later.takenMeanwhile = ahead <= aYear;
+        return later;
+    }
     if (colonySince && day < *colonySince) return doubt(false, "doubt-before", {{"day", day}, {"since", *colonySince}});
     return std::nullopt;
 }

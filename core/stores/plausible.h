@@ -15,6 +15,8 @@ namespace winterlarder::stores {
 struct Doubt {
     bool impossible = false;
     Remark says; //!< an id of shared/rules/cautions.csv, "doubt-..."
+    //! A day soon to come is asked about, but no amount hangs on it: an entry given in one command is taken meanwhile.
+    bool takenMeanwhile = false;
 };
 
 //! The most and the least a hive can be.

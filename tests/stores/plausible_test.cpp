@@ -165,8 +165,11 @@ TEST(RecordDays, LieNotAheadAndNotBeforeTheColony) {
     const Date today = september;
     EXPECT_FALSE(doubtOfDay(today.plusDays(1), today, {})) << "where the hive stands it may be tomorrow";
     EXPECT_EQ(doubtOfDay(today.plusDays(2), today, {}).value().says.id, "doubt-later");
+    EXPECT_TRUE(doubtOfDay(today.plusDays(366), today, {}).value().takenMeanwhile);
+    EXPECT_FALSE(doubtOfDay(today.plusDays(367), today, {}).value().takenMeanwhile) << "rather the year is wrong";
     EXPECT_FALSE(doubtOfDay(today, today, today));
     EXPECT_EQ(doubtOfDay(today, today, today.plusDays(1)).value().says.id, "doubt-before");
+    EXPECT_FALSE(doubtOfDay(today, today, today.plusDays(1)).value().takenMeanwhile);
 }
 
 TEST(Flow, IsPossibleWhileFlowersAreOut) {
