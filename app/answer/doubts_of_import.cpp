@@ -25,23 +25,21 @@ void put(std::vector<Entry>& all, Entry entry) {
     all.push_back(std::move(entry));
 }
 
-template <class Entry>
-bool& sureOf(Entry& entry) {
-    if constexpr (requires { entry.weighing; }) return entry.weighing.sure;
-    else if constexpr (requires { entry.feed; }) return entry.feed.sure;
-    else if constexpr (requires { entry.harvest; }) return entry.harvest.sure;
-    else return entry.sure;
+template <class Entry, class Visit>
+void visitIfJudged(const book::Target& target, Visit& visit) {
+    if constexpr (isJudged<Entry>)
+        if (auto entry = entryIn<Entry>(target)) visit(std::move(*entry));
 }
 
-//! The kinds of entry that are judged.
+template <class Visit, class... Entries>
+void visitThatOf(const book::Target& target, Visit& visit, std::tuple<Entries...>*) {
+    (visitIfJudged<Entries>(target, visit), ...);
+}
+
+//! The entry of the target, where it is of a kind that is judged.
 template <class Visit>
 void eachJudged(const book::Target& target, Visit visit) {
-    if (auto look = entryIn<book::Look>(target)) visit(std::move(*look));
-    if (auto weighing = entryIn<book::Weighing>(target)) visit(std::move(*weighing));
-    if (auto feed = entryIn<book::Feed>(target)) visit(std::move(*feed));
-    if (auto harvest = entryIn<book::Harvest>(target)) visit(std::move(*harvest));
-    if (auto sighting = entryIn<book::Sighting>(target)) visit(std::move(*sighting));
-    if (auto outcome = entryIn<book::WinterOutcome>(target)) visit(std::move(*outcome));
+    visitThatOf(target, visit, static_cast<book::EntryTypes*>(nullptr));
 }
 
 //! What is known of each colony, as it will be once all entries are in.
@@ -57,6 +55,7 @@ public:
         if (auto weighing = entryIn<book::Weighing>(target)) addTo(&Surroundings::weighings, std::move(*weighing));
         if (auto feed = entryIn<book::Feed>(target)) addTo(&Surroundings::feeds, std::move(*feed));
         if (auto harvest = entryIn<book::Harvest>(target)) addTo(&Surroundings::harvests, std::move(*harvest));
+        if (auto work = entryIn<book::Manipulation>(target)) addTo(&Surroundings::manipulations, std::move(*work));
     }
     void begin(Surroundings known) { all_.insert_or_assign(known.colony.id.number, std::move(known)); }
     void inOrder() {
@@ -76,11 +75,23 @@ private:
 //! The doubt of an entry, unless it is one the keeper may be, and is, sure of.
 template <class Entry>
 std::optional<stores::Doubt> doubtIn(Entry& entry, const KnownColonies& known, Date today, const ReferenceData& reference) {
-    const auto* around = known.of(entry.colony);
+    const auto* around = known.of(colonyOf(entry));
     if (!around) return std::nullopt;
     auto doubt = doubtOf(entry, *around, today, reference);
-    if (doubt && !doubt->impossible && sureOf(entry)) return std::nullopt;
+    const bool* sure = sureIn(entry);
+    if (doubt && !doubt->impossible && sure && *sure) return std::nullopt;
     return doubt;
+}
+
+//! Of the colony of an entry; of a colony that the table brings, nothing but itself.
+template <class Entry>
+Outcome<Surroundings> surroundingsOfNew(book::Book& into, const Entry& entry) {
+    if constexpr (std::is_same_v<Entry, book::Colony>) {
+        const auto there = into.find(entry.id);
+        if (!there) return there.problems();
+        if (!*there) return Surroundings{entry};
+    }
+    return surroundingsOf(into, colonyOf(entry));
 }
 
 } // namespace
@@ -91,8 +102,8 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
     Problems problems;
     for (const auto& target : preview.edit.targets)
         eachJudged(target, [&](const auto& entry) {
-            if (known.of(entry.colony)) return;
-            auto around = surroundingsOf(into, entry.colony);
+            if (known.of(colonyOf(entry))) return;
+            auto around = surroundingsOfNew(into, entry);
             if (around) known.begin(std::move(around).value());
             else problems = around.problems();
         });
@@ -104,14 +115,16 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
             const auto doubt = doubtIn(entry, known, today, into.reference());
             if (!doubt) return;
             if (!sure || doubt->impossible) return problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure));
-            sureOf(entry) = true;
-            preview.edit.targets[i].row = book::rowOf(entry);
+            if (bool* is = sureIn(entry)) {
+                *is = true;
+                preview.edit.targets[i].row = book::rowOf(entry);
+            }
         });
     return problems;
 }
 
 Problems doubtsOfDocument(const std::vector<book::Target>& document, const std::vector<Place>& places, Date today,
-                          const ReferenceData& reference) {
+                          const ReferenceData& reference, const std::string& whereSure) {
     KnownColonies known;
     std::map<std::int64_t, book::SiteRecord> sites;
     for (const auto& target : document)
@@ -128,7 +141,7 @@ Problems doubtsOfDocument(const std::vector<book::Target>& document, const std::
         eachJudged(document[i], [&](auto entry) {
             if (const auto doubt = doubtIn(entry, known, today, reference)) {
                 problems.push_back(problemOf(*doubt, places[i], {}));
-                problems.back().remedy += " To take the book as it stands: --sure; no answer believes this";
+                if (!whereSure.empty()) problems.back().remedy += ' ' + whereSure;
             }
         });
     return problems;

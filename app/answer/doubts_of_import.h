@@ -13,8 +13,8 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
                       const std::string& whereSure);
 
 //! The same of a whole book's document, whose entries are held against each other alone. Nothing is changed in it: it may be
-//! a book that already stood, and what is in doubt in it no answer believes.
+//! a book that already stood, and what is in doubt in it no answer believes. `whereSure`: how it is taken nevertheless.
 Problems doubtsOfDocument(const std::vector<book::Target>& document, const std::vector<Place>& places, Date today,
-                          const ReferenceData& reference);
+                          const ReferenceData& reference, const std::string& whereSure);
 
 } // namespace winterlarder::answer

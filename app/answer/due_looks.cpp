@@ -35,7 +35,21 @@ private:
     const text::WordStyle& style_;
 };
 
+std::string whatIsDue(const std::string& colony) { return fmt::format("what is due for {}", colony); }
+
+Problems namedAfter(const std::string& colony, Problems problems) {
+    for (auto& problem : problems)
+        if (problem.place.file.empty()) problem.place.file = colony;
+    return problems;
+}
+
 } // namespace
+
+Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const std::string& name, Date asOf, const BookLearned* learned) {
+    auto reading = caught({}, whatIsDue(name), [&] { return readToFollow(from, colony, asOf, learned); });
+    if (!reading) return namedAfter(name, reading.problems());
+    return reading;
+}
 
 DueLooks dueLooks(const std::vector<FollowReading>& readings, const ReferenceData& reference, winter::Sampling sampling, int threads,
                   const text::WordStyle& style, std::stop_token stop) {
@@ -44,7 +58,7 @@ DueLooks dueLooks(const std::vector<FollowReading>& readings, const ReferenceDat
         const Due one(reading, style);
         const std::string& name = reading.records.colony.name;
         one.visits(result.due);
-        const auto done = caught({}, fmt::format("what is due for {}", name), [&]() -> Outcome<bool> {
+        const auto done = caught({}, whatIsDue(name), [&]() -> Outcome<bool> {
             const auto colony = followedColony(reading, reference, sampling, threads, true, stop);
             if (!colony) return colony.problems();
             if (!colony->question) return true;
@@ -52,8 +66,9 @@ DueLooks dueLooks(const std::vector<FollowReading>& readings, const ReferenceDat
             if (following) one.looks(result.due, *colony->question, *following);
             return !following || !following->fitsNoWinter;
         });
-        if (!done) result.problems.insert(result.problems.end(), done.problems().begin(), done.problems().end());
-        else if (!*done) result.notes.push_back(name + ": the records of its winter fit none, so it is not known when to weigh or feed");
+        if (!done)
+            for (auto& problem : namedAfter(name, done.problems())) result.problems.push_back(std::move(problem));
+        else if (!*done) result.notes.push_back(text::nothingDue(name).toStdString());
     }
     std::stable_sort(result.due.begin(), result.due.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
     return result;

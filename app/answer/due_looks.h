@@ -7,6 +7,9 @@
 
 namespace winterlarder::answer {
 
+//! readToFollow for a colony's calendar; what cannot be read is told with the colony's name, an exception as a problem of kind Internal.
+Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const std::string& name, Date asOf, const BookLearned* learned);
+
 //! What is due for followed colonies, by day: planned visits from the day on, the next weighing, feeding that cannot wait, each with how the
 //! winter goes. A colony that cannot be computed is told in `problems`, one whose records fit no winter in `notes`, and the others go on.
 //! Nothing more where stopped. Tested: tests/cli/follow_test.cpp.

@@ -107,7 +107,7 @@ bool isTable(const std::string& table) {
     return std::find(all.begin(), all.end(), table) != all.end();
 }
 
-constexpr const char* ifSure = "If it is right as it stands: --sure";
+constexpr const char* asItStands = "To take the book as it stands: --sure; no answer believes this";
 
 Status showPreview(Session& session, const exchange::CsvPreview& preview, const Problems& doubts) {
     const auto lines = [](const std::vector<int>& all) {
@@ -115,14 +115,12 @@ Status showPreview(Session& session, const exchange::CsvPreview& preview, const 
         for (const int line : all) list.push(line);
         return list;
     };
-    Json asked = Json::list();
-    for (const auto& doubt : doubts) asked.push(describe(doubt));
     if (session.json) {
         auto document = Json::object()
                             .add("added", lines(preview.added))
                             .add("changed", lines(preview.changed))
                             .add("duplicates", lines(preview.duplicates));
-        if (!doubts.empty()) document.add("asked", std::move(asked));
+        if (!doubts.empty()) document.add("asked", problemsJson(doubts));
         session.print(document);
     } else
         session.print(say::CommandLine::tr("new: %1 lines, changed: %2, already in the book and left out: %3\n")
@@ -130,7 +128,7 @@ Status showPreview(Session& session, const exchange::CsvPreview& preview, const 
                           .arg(preview.changed.size())
                           .arg(preview.duplicates.size()));
     if (!session.json)
-        for (const auto& doubt : doubts) session.err << describe(doubt) << '\n';
+        for (const auto& doubt : doubts) session.tell(describe(doubt));
     return Status::Done;
 }
 
@@ -150,7 +148,7 @@ Status importDocument(Session& session, book::Book& into, const BookImport& opti
     auto document = exchange::readBook(text, shownName(options.source), session.reference, &places);
     if (!document) return session.fail(document.problems());
     if (!options.sure)
-        if (const auto doubts = answer::doubtsOfDocument(*document, places, session.moment.today, session.reference); !doubts.empty())
+        if (const auto doubts = answer::doubtsOfDocument(*document, places, session.moment.today, session.reference, asItStands); !doubts.empty())
             return session.fail(doubts);
     return printTouched(session, exchange::importBook(into, std::move(document).value(), session.moment.now, writerOf(session, options)));
 }

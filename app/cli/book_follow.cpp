@@ -62,7 +62,7 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     if (!learned) return learned.problems();
     result.past = std::move(learned->winters);
     result.learned = std::move(learned->learned);
-    result.pastNotes = std::move(learned->notes);
+    for (const auto& winter : learned->fitNone) result.pastNotes.push_back(text::learnedNothingFrom(winter.colony, winter.autumn).toStdString());
     result.pastProblems = std::move(learned->problems);
     if (!result.pastProblems.empty()) result.status = session.fail(result.pastProblems);
     return result;
@@ -224,16 +224,17 @@ Status bookCalendar(Session& session, const BookAnswers& options) {
     std::vector<FollowReading> readings;
     Problems problems;
     for (const auto& colony : from->colonies) {
-        auto reading = caught({options.file, 0, 0}, fmt::format("what is due for {}", colony.name),
-                              [&] { return readToFollow(from->book, colony.id, from->asOf, from->learned ? &*from->learned : nullptr); });
+        auto reading = readDue(from->book, colony.id, colony.name, from->asOf, from->learned ? &*from->learned : nullptr);
         if (reading) readings.push_back(std::move(reading).value());
         else problems.insert(problems.end(), reading.problems().begin(), reading.problems().end());
     }
     const auto looks = dueLooks(readings, session.reference, session.sampling, session.threads, session.style);
     problems.insert(problems.end(), looks.problems.begin(), looks.problems.end());
+    for (auto& problem : problems)
+        if (problem.place.file != options.file) problem.place.file = fmt::format("{}: {}", options.file, problem.place.file);
     for (const auto& note : looks.notes) session.tell(fmt::format("{}: {}", options.file, note));
     session.out << exchange::calendarFile(text::calendarName(), looks.due, session.moment.now);
-    return problems.empty() ? from->status : worse(from->status, session.fail(placedAt(std::move(problems), options.file)));
+    return problems.empty() ? from->status : worse(from->status, session.fail(problems));
 }
 
 } // namespace winterlarder::cli

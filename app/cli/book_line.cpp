@@ -41,8 +41,8 @@ void addRecordOf(CLI::App* command, RecordOf& options) {
     command->add_option("--note", options.note, "what else is to be remembered")->type_name("TEXT");
 }
 
-void addSure(CLI::App* command, RecordOf& options) {
-    command->add_flag("--sure", options.sure, "it is right, unlikely as it may be");
+void addSure(CLI::App* command, bool& sure) {
+    command->add_flag("--sure", sure, "it is right, unlikely as it may be");
 }
 
 void addPlace(CLI::App* command, NewBook& options) {
@@ -121,12 +121,13 @@ void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
     optional(colony, "--queen-year", colony_.queenYear, "year the queen was raised", "YEAR");
     optional(colony, "--origin", colony_.origin, "where the colony came from", "TEXT");
     optional(colony, "--since", colony_.since, "day the colony began", "DATE");
+    addSure(colony, colony_.sure);
 }
 
 void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
     auto* look = add(book, "add-look", "what was seen in a hive", [this](Session& session) { return addLook(session, look_); });
     addRecordOf(look, look_);
-    addSure(look, look_);
+    addSure(look, look_.sure);
     optional(look, "--combs", look_.combs, "the combs of a case file as a JSON file, or - for standard input", "FILE");
     auto* covered = optional(look, "--covered-combs", look_.coveredCombs, "combs covered with bees on both sides", "X");
     auto* seams = optional(look, "--seams", look_.seams, "gaps between combs filled with bees", "X");
@@ -143,14 +144,14 @@ void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
 void BookLine::addStores(CLI::App& book, const AddCommand& add) {
     auto* weighing = add(book, "add-weighing", "a weight, a lift or a heft", [this](Session& session) { return addWeighing(session, weighing_); });
     addRecordOf(weighing, weighing_);
-    addSure(weighing, weighing_);
+    addSure(weighing, weighing_.sure);
     optional(weighing, "--gross", weighing_.gross, "the whole hive on a scale", "KG");
     weighing->add_option("--lift", weighing_.lift, "a side lifted, or both one after the other")->expected(1, 2)->type_name("KG");
     optional(weighing, "--heft", weighing_.heft, "light, fair or heavy", "WORD");
     weighing->add_flag("--wet", weighing_.wet, "rain or snow lay on the hive");
     auto* feed = add(book, "add-feed", "syrup, fondant or dry sugar that was given", [this](Session& session) { return addFeed(session, feed_); });
     addRecordOf(feed, feed_);
-    addSure(feed, feed_);
+    addSure(feed, feed_.sure);
     optional(feed, "--sugar", feed_.sugar, "sugar in it", "KG");
     optional(feed, "--syrup", feed_.syrup, "litres of syrup, with --ratio", "L");
     optional(feed, "--ratio", feed_.ratio, "sugar to water by mass", "A:B");
@@ -158,7 +159,7 @@ void BookLine::addStores(CLI::App& book, const AddCommand& add) {
     optional(feed, "--kind", feed_.kind, "syrup (default), fondant, dry-sugar", "KIND");
     auto* harvest = add(book, "add-harvest", "honey that was taken", [this](Session& session) { return addHarvest(session, harvest_); });
     addRecordOf(harvest, harvest_);
-    addSure(harvest, harvest_);
+    addSure(harvest, harvest_.sure);
     harvest->add_option("--kg", harvest_.kg, "honey")->required()->type_name("KG");
     optional(harvest, "--combs", harvest_.combs, "combs taken", "N");
     optional(harvest, "--moisture", harvest_.moisture, "water in the honey, percent", "PERCENT");
@@ -168,10 +169,12 @@ void BookLine::addOthers(CLI::App& book, const AddCommand& add) {
     auto* treatment = add(book, "add-treatment", "medicine given; its honey is then not for people",
                           [this](Session& session) { return addTreatment(session, treatment_); });
     addRecordOf(treatment, treatment_);
+    addSure(treatment, treatment_.sure);
     treatment->add_option("--what", treatment_.what, "what was given")->required()->type_name("TEXT");
     optional(treatment, "--until", treatment_.until, "its last day", "DATE");
     auto* fate = add(book, "add-fate", "how a colony left: united, sold or dead", [this](Session& session) { return addFate(session, fate_); });
     addRecordOf(fate, fate_);
+    addSure(fate, fate_.sure);
     fate->add_option("--fate", fate_.fate, "united, sold or dead")->required()->type_name("WORD");
     optional(fate, "--into", fate_.into, "the colony it was united into", "NAME");
     fate->add_option("--cause", fate_.cause, "what it died of")->type_name("TEXT");
@@ -181,7 +184,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     auto* sighting = add(book, "add-sighting", "a glance in winter: bees flying, the cluster, stores, a dead-out",
                          [this](Session& session) { return addSighting(session, sighting_); });
     addRecordOf(sighting, sighting_);
-    addSure(sighting, sighting_);
+    addSure(sighting, sighting_.sure);
     sighting->add_option("--saw", sighting_.saw, "flying, cluster, stores or dead")->required()->type_name("WORD");
     optional(sighting, "--seams", sighting_.seams, "gaps between combs the cluster fills", "X");
     auto* stores = sighting->add_flag("--stores-in-sight", sighting_.storesInSight, "sealed stores were in sight beside the bees");
@@ -199,7 +202,8 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     log->add_option("FILE", scale_.file, "CSV table of times and weights, or - for standard input")->required();
     log->add_option("--colony", scaleLog_.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
     optional(log, "--ratio", scaleLog_.ratio, "of the syrup fed meanwhile, sugar to water by mass", "A:B");
-    log->add_flag("--preview", scaleLog_.preview, "only say what would be added");
+    log->add_flag("--preview", scaleLog_.preview, "only say what would be added, and what is asked about it");
+    log->add_flag("--sure", scaleLog_.sure, "unlikely records are right");
     addScaleOptions(log, scale_);
 }
 
@@ -220,7 +224,7 @@ void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     followed->add_flag("--daily", follow_.daily, "every day in the JSON, not every seventh");
     auto* outcome = add(book, "outcome", "how a winter ended", [this](Session& session) { return addOutcome(session, outcome_); });
     addRecordOf(outcome, outcome_);
-    addSure(outcome, outcome_);
+    addSure(outcome, outcome_.sure);
     auto* alive = outcome->add_flag("--alive", outcome_.alive, "the colony lives");
     outcome->add_flag("--dead", outcome_.dead, "it died")->excludes(alive);
     optional(outcome, "--covered-combs", outcome_.coveredCombs, "combs its bees cover", "X");

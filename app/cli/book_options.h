@@ -31,6 +31,7 @@ struct NewColony : BookFile {
     std::optional<int> queenYear;
     std::optional<double> tare;
     bool topInsulation = false;
+    bool sure = false; //!< an unlikely tare or day is right
 };
 
 //! What every record of a colony says.
@@ -86,6 +87,7 @@ struct NewScaleLog : BookFile {
     std::string colony;
     std::optional<std::string> ratio; //!< of the syrup that was fed meanwhile
     bool preview = false;
+    bool sure = false; //!< unlikely records are right
 };
 
 //! How a colony left: united into another, sold or dead.

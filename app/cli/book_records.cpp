@@ -214,7 +214,7 @@ Status addColony(Session& session, const NewColony& options) {
     const auto yard = yardFor(*opened, options.yard);
     if (!yard) return session.fail(yard.problems());
     colony.yard = *yard;
-    return addAndPrint(session, *opened, options, std::move(colony));
+    return judgeAndAdd(session, *opened, options, std::move(colony));
 }
 
 Status addLook(Session& session, const NewLook& options) {
@@ -274,7 +274,7 @@ Status addTreatment(Session& session, const NewTreatment& options) {
     if (options.until) until = orTell(dayOf("--until", *options.until), problems);
     if (!problems.empty()) return session.fail(problems);
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        return addAndPrint(session, to, options,
+        return judgeAndAdd(session, to, options,
                            book::Treatment{.colony = about.colony, .date = about.date, .until = until, .what = options.what, .note = options.note});
     });
 }
@@ -321,7 +321,7 @@ Status addFate(Session& session, const NewFate& options) {
             if (!into) return session.fail(into.problems());
             entry.into = into->id;
         }
-        return addAndPrint(session, to, options, std::move(entry));
+        return judgeAndAdd(session, to, options, std::move(entry));
     });
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The log of a hive scale as records of a book.
-#include "answer/scale_records.h"
+#include "answer/scale_doubts.h"
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
 #include "cli/table.h"
@@ -18,21 +18,26 @@ namespace {
 
 using exchange::Json;
 
-Status told(Session& session, const ScaleRecords& records) {
-    if (session.json)
-        session.print(Json::object()
-                          .add("weighings", records.weighings)
-                          .add("feeds", records.feeds)
-                          .add("harvests", records.harvests)
-                          .add("manipulations", records.works)
-                          .add("left_out", records.left));
-    else
-        session.print(say::CommandLine::tr("weighings: %1, feeds: %2, harvests: %3, changes of equipment: %4; on days the book has already: %5\n")
-                          .arg(records.weighings)
-                          .arg(records.feeds)
-                          .arg(records.harvests)
-                          .arg(records.works)
-                          .arg(records.left));
+Status told(Session& session, const ScaleRecords& records, const Problems& doubts = {}) {
+    const auto count = [](const auto& entries) { return static_cast<int>(entries.size()); };
+    if (session.json) {
+        auto document = Json::object()
+                            .add("weighings", count(records.weighings))
+                            .add("feeds", count(records.feeds))
+                            .add("harvests", count(records.harvests))
+                            .add("manipulations", count(records.works))
+                            .add("left_out", records.left);
+        if (!doubts.empty()) document.add("asked", problemsJson(doubts));
+        session.print(document);
+        return Status::Done;
+    }
+    session.print(say::CommandLine::tr("weighings: %1, feeds: %2, harvests: %3, changes of equipment: %4; on days the book has already: %5\n")
+                      .arg(count(records.weighings))
+                      .arg(count(records.feeds))
+                      .arg(count(records.harvests))
+                      .arg(count(records.works))
+                      .arg(records.left));
+    for (const auto& doubt : doubts) session.tell(describe(doubt));
     return Status::Done;
 }
 
@@ -51,9 +56,12 @@ Status addScaleLog(Session& session, const NewScaleLog& options, const ScaleOpti
     if (!opened) return session.fail(opened.problems());
     const auto colony = colonyOf(*opened, options.colony);
     if (!colony) return session.fail(colony.problems());
-    const auto records = scaleRecordsOf(*opened, colony->id, found->proposals, ratio);
+    auto records = scaleRecordsOf(*opened, colony->id, found->proposals, ratio);
     if (!records) return session.fail(records.problems());
-    if (options.preview || records->edits.empty()) return told(session, *records);
+    const auto doubts = judge(*opened, *records, shownName(log.file), session.moment.today, options.sure, ifSure, session.style);
+    if (!doubts) return session.fail(doubts.problems());
+    if (options.preview || records->empty()) return told(session, *records, doubts->problems);
+    if (!doubts->problems.empty()) return session.fail(doubts->problems);
     const auto applied = opened->apply(records->asOneStep(), session.moment.now, writerOf(session, options));
     if (!applied) return session.fail(applied.problems());
     for (const auto& notice : applied->notices) session.tell(notice);

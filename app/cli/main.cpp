@@ -49,13 +49,26 @@ std::string machineName() {
     return gethostname(name, sizeof name - 1) == 0 ? name : "this machine";
 }
 
-winterlarder::cli::Moment moment() {
-    const std::time_t now = std::time(nullptr);
+winterlarder::Date dayOfClock(std::time_t now) {
     std::tm local{};
     localtime_r(&now, &local);
     const auto today = winterlarder::Date::of(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
     if (!today || !today->inKnownYears()) throw std::runtime_error("the clock shows no day of this calendar");
-    return {{now}, *today, userName(), machineName()};
+    return *today;
+}
+
+//! Nothing where it is not said; the clock's is meant then.
+winterlarder::Outcome<std::optional<winterlarder::Date>> daySaid() {
+    const char* said = std::getenv("WINTERLARDER_TODAY");
+    if (!said || !*said) return std::optional<winterlarder::Date>();
+    const auto day = winterlarder::Date::parse(said);
+    if (day) return day;
+    return winterlarder::cli::argumentProblem(std::string("WINTERLARDER_TODAY is ") + said, winterlarder::dateForm);
+}
+
+winterlarder::cli::Moment moment(std::optional<winterlarder::Date> today) {
+    const std::time_t now = std::time(nullptr);
+    return {{now}, today ? *today : dayOfClock(now), userName(), machineName()};
 }
 
 } // namespace
@@ -66,9 +79,14 @@ int main(int count, char** given) {
     std::cin.tie(nullptr);
     try {
         const std::vector<std::string> arguments(given + 1, given + count);
+        const auto today = daySaid();
+        if (!today) {
+            std::cerr << describe(today.problems().front()) << '\n';
+            return static_cast<int>(winterlarder::cli::Status::WrongInput);
+        }
         const int status =
             winterlarder::cli::run(arguments, {std::cin, std::cout, std::cerr, environmentFolder(),
-                                               winterlarder::answer::executableFile(), colourWanted(), cores(), moment()});
+                                               winterlarder::answer::executableFile(), colourWanted(), cores(), moment(*today)});
         if (std::cout.flush()) return status;
         std::cerr << "standard output: cannot be written\n";
         return static_cast<int>(winterlarder::cli::Status::FileTrouble);

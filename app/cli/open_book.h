@@ -33,26 +33,43 @@ Outcome<Date> dayOrToday(const Session& session, const char* option, const std::
 template <class Entry>
 Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry);
 
-//! What is in doubt of an entry about to be added: impossible, or not likely and not said to be sure of. One beyond the limits of
-//! its fields is the book's to refuse.
+//! Said after a question about an entry that may be right.
+inline constexpr const char* ifSure = "If it is right as it stands: --sure";
+
+//! Said after a question about an entry that is taken meanwhile.
+inline constexpr const char* takenAsTyped = "It is entered as typed; book undo takes it back, --sure says that it is right";
+
+//! What is asked about an entry before it is added.
+struct Asked {
+    Problems first;     //!< impossible, or not likely and not said to be sure of: not added
+    Problems meanwhile; //!< told once it is added
+};
+
+//! Of an entry about to be added. One beyond the limits of its fields is the book's to refuse.
 template <class Entry>
-Problems doubtsAbout(const Session& session, book::Book& to, const RecordOf& options, const Entry& entry) {
+Asked askedAbout(const Session& session, book::Book& to, bool sure, const Entry& entry) {
     const book::Limits limits(session.reference.fields);
     if (!limits.faults(book::tableOf(book::kindOf<Entry>), book::rowOf(entry)).empty()) return {};
-    const auto known = answer::surroundingsOf(to, entry.colony);
-    if (!known) return known.problems();
+    const auto known = answer::surroundingsOf(to, answer::colonyOf(entry));
+    if (!known) return {known.problems(), {}};
     const auto doubt = answer::doubtOf(entry, *known, session.moment.today, session.reference);
-    if (!doubt || (options.sure && !doubt->impossible)) return {};
-    return {answer::problemOf(*doubt, {"winterlarder-cli", 0, 0}, "If it is right as it stands: --sure", session.style)};
+    if (!doubt || (sure && !doubt->impossible)) return {};
+    const Place place{"winterlarder-cli", 0, 0};
+    if (doubt->takenMeanwhile) return {{}, {answer::problemOf(*doubt, place, takenAsTyped, session.style)}};
+    return {{answer::problemOf(*doubt, place, ifSure, session.style)}, {}};
 }
 
 Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind);
 
 //! As addAndPrint, of an entry that is held against its hive first.
-template <class Entry>
-Status judgeAndAdd(Session& session, book::Book& to, const RecordOf& options, Entry entry) {
-    if (const auto doubts = doubtsAbout(session, to, options, entry); !doubts.empty()) return session.fail(doubts);
-    return addAndPrint(session, to, options, std::move(entry));
+template <class Entry, class Options>
+Status judgeAndAdd(Session& session, book::Book& to, const Options& options, Entry entry) {
+    const auto asked = askedAbout(session, to, options.sure, entry);
+    if (!asked.first.empty()) return session.fail(asked.first);
+    const Status status = addAndPrint(session, to, options, std::move(entry));
+    if (status == Status::Done)
+        for (const auto& question : asked.meanwhile) session.tell(describe(question));
+    return status;
 }
 
 template <class Entry>

@@ -4,6 +4,7 @@
 #include "answer/scale_answer.h"
 #include "cli/table.h"
 #include "exchange/json/json_tree.h"
+#include "scale/dampness.h"
 #include "text/contexts.h"
 #include "text/scale_words.h"
 
@@ -129,6 +130,14 @@ QString monthsText(const scale::Summary& summary, const text::WordStyle& style) 
     return table.text();
 }
 
+// What a log of days alone cannot tell apart is said.
+QString dampnessText(const scale::Summary& summary, const text::WordStyle& style) {
+    const double damp = scale::dampnessOf(summary.days);
+    if (damp < scale::muchDampness) return {};
+    return wrapped(say::CommandLine::tr("Water in the wood and on the hive moves this log by about %1 kg from day to day: while it is too cold to fly a single day of nectar "
+                                        "is water. The months themselves are right.").arg(text::number(damp, 2, style)), QStringLiteral("  "));
+}
+
 QString stepsText(const scale::Summary& summary, const text::WordStyle& style) {
     if (summary.steps.empty()) return wrapped(say::CommandLine::tr("No steps: nothing was put on, taken off or poured in."), QStringLiteral("  "));
     TextTable table({say::CommandLine::tr("Step"), say::CommandLine::tr("Time"), say::CommandLine::tr(">kg"), say::CommandLine::tr("Kind"), say::CommandLine::tr("Why")});
@@ -205,7 +214,7 @@ QString oddities(const scale::Summary& summary, const text::WordStyle& style) {
 }
 
 QString scaleText(const ScaleAnswer& answer, bool daily, const text::WordStyle& style) {
-    QString result = understood(answer, style) + QLatin1Char('\n') + monthsText(answer.summary, style) + QLatin1Char('\n') +
+    QString result = understood(answer, style) + QLatin1Char('\n') + monthsText(answer.summary, style) + dampnessText(answer.summary, style) + QLatin1Char('\n') +
                      stepsText(answer.summary, style);
     if (daily) result += QLatin1Char('\n') + daysText(answer.summary, style);
     return result + oddities(answer.summary, style) + faultsText(answer);

@@ -2,7 +2,9 @@
 #include "cli/session.h"
 
 #include "book/entries/plain_text.h"
+#include "cli/table.h"
 #include "reference/csv_table.h"
+#include "text/remarks.h"
 
 #include <algorithm>
 #include <ostream>
@@ -49,6 +51,19 @@ exchange::Json problemsJson(const Problems& problems) {
     auto list = exchange::Json::list();
     for (const Problem& problem : problems) list.push(describe(problem));
     return list;
+}
+
+exchange::Json setAsideJson(const std::vector<Remark>& setAside, const text::WordStyle& style) {
+    auto list = exchange::Json::list();
+    for (const Remark& remark : setAside)
+        list.push(exchange::Json::object().add("id", remark.id).add("text", text::sentence(remark, style).toStdString()));
+    return list;
+}
+
+QString setAsideText(const std::vector<Remark>& setAside, const text::WordStyle& style) {
+    QString text;
+    for (const Remark& remark : setAside) text += wrapped(text::sentence(remark, style), QStringLiteral("  "));
+    return text;
 }
 
 Problem argumentProblem(std::string detail, std::string remedy) {

@@ -4,6 +4,7 @@
 #include "book/entries/timestamp.h"
 #include "exchange/json/json_output.h"
 #include "reference/reference.h"
+#include "reference/remark.h"
 #include "support/input_limits.h"
 #include "support/outcome.h"
 #include "text/style.h"
@@ -60,6 +61,10 @@ Problems placedAt(Problems problems, const std::string& file);
 
 //! The problems as a JSON list of sentences with their places.
 exchange::Json problemsJson(const Problems& problems);
+
+//! Records in doubt that an answer does without: as JSON, and as indented lines.
+exchange::Json setAsideJson(const std::vector<Remark>& setAside, const text::WordStyle& style);
+QString setAsideText(const std::vector<Remark>& setAside, const text::WordStyle& style);
 
 //! An argument that cannot be understood: "winterlarder-cli: --ratio is ...; ...".
 Problem argumentProblem(std::string detail, std::string remedy);

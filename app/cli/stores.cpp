@@ -46,11 +46,8 @@ Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today
         .add("contradictory", today.estimate && today.estimate->contradictory)
         .add("combs", combsJson(today))
         .add("free_room_kg", jsonOrNull(today.freeRoom));
-    if (setAside.empty()) return answer;
-    Json list = Json::list();
-    for (const Remark& remark : setAside)
-        list.push(Json::object().add("id", remark.id).add("text", text::sentence(remark, style).toStdString()));
-    return std::move(answer.add("set_aside", std::move(list)));
+    if (!setAside.empty()) answer.add("set_aside", setAsideJson(setAside, style));
+    return answer;
 }
 
 QString combsText(const std::vector<stores::CombStores>& combs, const text::WordStyle& style) {
@@ -79,7 +76,7 @@ QString storesText(const book::ColonyCase& record, const advice::StoresToday& to
     if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, session.style);
     if (today.estimate && today.estimate->contradictory)
         text += wrapped(say::CommandLine::tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
-    for (const Remark& remark : setAside) text += wrapped(text::sentence(remark, session.style), QStringLiteral("  "));
+    text += setAsideText(setAside, session.style);
     if (today.combs && !today.combs->empty()) text += QLatin1Char('\n') + combsText(*today.combs, session.style);
     return text;
 }

@@ -41,6 +41,7 @@ public:
           flow_(advice::autumnFlow(question, advice::freeRoomAtLook(question))), period_(period) {}
 
     Period period() const { return period_; }
+    const std::vector<Remark>& setAside() const { return q_.setAside; }
     Date date(SeasonDay day) const { return q_.winter.date(day); }
     std::vector<double> eaten(SeasonDay from, SeasonDay to) const {
         std::vector<double> kg;
@@ -194,7 +195,7 @@ Json daysJson(const Use& use) {
     return list;
 }
 
-Json useJson(const Use& use, bool daily) {
+Json useJson(const Use& use, bool daily, const text::WordStyle& style) {
     const auto [from, to] = use.period();
     const auto eaten = use.eaten(from, to);
     Json answer = Json::object();
@@ -206,6 +207,7 @@ Json useJson(const Use& use, bool daily) {
                                .add("brood_food", use.sumKg(broodFoodGrams))
                                .add("income", use.incomeKg(from, to)));
     answer.add("bees_at_end", json(use.beesAtEnd()));
+    if (!use.setAside().empty()) answer.add("set_aside", setAsideJson(use.setAside(), style));
     if (daily) answer.add("days", daysJson(use));
     return answer;
 }
@@ -240,7 +242,7 @@ QString useText(const Use& use, bool daily, const Session& session) {
     facts.add(say::CommandLine::tr("  food for brood"), kg(use.sumKg(broodFoodGrams)));
     facts.add(say::CommandLine::tr("Income"), kg(use.incomeKg(from, to)));
     facts.add(say::CommandLine::tr("Bees at the end"), text::bees(use.beesAtEnd(), style));
-    text += facts.text() + QLatin1Char('\n');
+    text += facts.text() + setAsideText(use.setAside(), style) + QLatin1Char('\n');
     TextTable table({say::CommandLine::tr("Month"), say::CommandLine::tr(">Use"), say::CommandLine::tr(">Mean")});
     for (const MonthOfUse& month : use.months())
         table.add({text::month(month.year, month.month, style), text::mass(month.use, style), kg(month.meanKg)});
@@ -263,7 +265,7 @@ Status use(Session& session, const UseOptions& options) {
     if (!period) return session.fail(period.problems());
     const Use used(question, session.reference.constants, run(session, asked, options.central), *period);
     if (session.json)
-        session.print(useJson(used, options.daily));
+        session.print(useJson(used, options.daily, session.style));
     else
         session.print(useText(used, options.daily, session));
     return Status::Done;

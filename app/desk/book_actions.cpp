@@ -12,7 +12,6 @@
 
 #include <QDateTime>
 #include <QDir>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLocale>
@@ -69,6 +68,7 @@ BookActions::BookActions(OpenBook* book, Yard* yard, TemporaryBooks* temporary, 
     connect(book_, &OpenBook::opened, this, [this] {
         for (const char* matter : {"problems", "refused", "notices", "salvage"}) banner_->hush(QLatin1String(matter));
         if (!isTemporary()) settings::noteRecentBook(book_->state()->file);
+        if (!isTemporary()) book_->playOn({});
         emit recentChanged();
     });
     connect(book_, &OpenBook::stateChanged, this, &BookActions::showAccess);
@@ -89,9 +89,14 @@ void BookActions::begin() {
     openBeside([arguments = arguments_] { return openAll(arguments); });
 }
 
-// What has to be read first is read beside the window; one thing after another.
+// What has to be read first is read beside the window, and the demo copied; one thing after another.
 void BookActions::openBeside(std::function<Opened()> read) {
-    beside_.ask(this, std::move(read), [this](Outcome<Opened> opened) {
+    const auto readAndCopy = [read = std::move(read), copy = temporary_->newFile(QStringLiteral("demo"))] {
+        Opened opened = read();
+        if (!opened.demo.isEmpty()) copyDemo(opened, copy);
+        return opened;
+    };
+    beside_.ask(this, readAndCopy, [this](Outcome<Opened> opened) {
         if (opened.ok()) return receive(std::move(opened).value());
         emit failed(opened.problems());
         emit idleAgain();
@@ -127,14 +132,13 @@ void BookActions::openCases(std::vector<book::ColonyCase> records) {
     Date day = records.front().asOf;
     for (const auto& record : records) day = std::max(day, record.asOf);
     yard_->showDay(arguments_.day.value_or(day));
+    book_->playOn(day);
     book_->create(temporary_->newFile(QStringLiteral("cases")), [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); });
 }
 
-void BookActions::openCopyOfDemo(const QString& demo) {
-    const QString copy = temporary_->newFile(QStringLiteral("demo"));
-    QFile::copy(demo, copy);
-    QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+void BookActions::openCopyOfDemo(const QString& copy) {
     yard_->showDay(arguments_.day.value_or(demoDay));
+    book_->playOn(demoDay);
     open(copy);
 }
 

@@ -74,7 +74,7 @@ private:
     void openBeside(std::function<Opened()> read);
     void receive(Opened opened);
     void openFirst(Opened opened);
-    void openCopyOfDemo(const QString& demo);
+    void openCopyOfDemo(const QString& copy);
     void mentionWhereKept(const QString& file);
     void showAccess();
     void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);

@@ -2,6 +2,7 @@
 #include "desk/answering.h"
 #include "desk/core_adviser.h"
 #include "desk/main_window.h"
+#include "models/plain_tip.h"
 #include "models/words.h"
 #include "text/step_words.h"
 
@@ -48,7 +49,8 @@ void MainWindow::listRecentBooks() {
     recent_->clear();
     for (const QString& file : settings::recentBooks()) {
         const QFileInfo info(file);
-        recent_->addAction(tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path()), this, [this, file] { books_->open(file); });
+        const QString name = tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path());
+        recent_->addAction(name, this, [this, file] { books_->open(file); })->setToolTip(plainTip(name));
     }
     recent_->setEnabled(!recent_->isEmpty());
 }

@@ -22,7 +22,8 @@ bool save(const QString& file, const std::string& text) {
 
 struct WrittenCalendar {
     bool written = false;
-    Problems leftOut; //!< colonies that could not be computed
+    Problems leftOut;              //!< colonies that could not be read or computed
+    std::vector<std::string> notes; //!< on others of which less is told
 };
 
 } // namespace
@@ -37,39 +38,46 @@ void MainWindow::saveCalendar() {
 void MainWindow::writeCalendar(const QString& file) {
     const auto day = yard_.asOf();
     if (!day || !reference_) return;
-    std::vector<ColonyId> ids;
-    for (const auto& colony : yard_.colonies()) ids.push_back(colony.id);
+    std::vector<std::pair<ColonyId, std::string>> colonies;
+    for (const auto& colony : yard_.colonies()) colonies.emplace_back(colony.id, colony.record.colony.value_or(""));
     book_.ask(
         this,
-        [ids, day = *day, past = yard_.past()](book::Book& book) {
-            std::vector<answer::FollowReading> readings;
-            for (const auto id : ids)
-                if (auto reading = answer::readToFollow(book, id, day, past ? &past->learned : nullptr)) readings.push_back(std::move(reading).value());
-            return readings;
+        [colonies, day = *day, past = yard_.past()](book::Book& book) {
+            ReadToFollow read;
+            for (const auto& [id, name] : colonies) {
+                auto reading = answer::readDue(book, id, name, day, past ? &past->learned : nullptr);
+                if (reading.ok()) read.readings.push_back(std::move(reading).value());
+                else read.problems.insert(read.problems.end(), reading.problems().begin(), reading.problems().end());
+            }
+            return read;
         },
-        [this, file](const Outcome<std::vector<answer::FollowReading>>& readings) {
-            if (readings.ok()) takeDue(file, *readings);
-            else tell(readings.problems());
+        [this, file](const Outcome<ReadToFollow>& read) {
+            if (read.ok()) takeDue(file, *read);
+            else tell(read.problems());
         });
 }
 
-void MainWindow::takeDue(const QString& file, const std::vector<answer::FollowReading>& readings) {
+void MainWindow::takeDue(const QString& file, const ReadToFollow& read) {
     if (!calendar_) {
         calendar_ = new NewestWork(this);
         connect(calendar_, &NewestWork::idleAgain, this, &MainWindow::tellIfSettled);
     }
     calendar_->ask(
         this,
-        [file, readings, reference = reference_, style = words::style(), now = book_.scribe().now()](const std::stop_token& stop) -> Outcome<WrittenCalendar> {
-            auto due = answer::dueLooks(readings, *reference, deskSampling, 1, style, stop);
+        [file, read, reference = reference_, style = words::style(), now = book_.scribe().now()](const std::stop_token& stop) -> Outcome<WrittenCalendar> {
+            auto due = answer::dueLooks(read.readings, *reference, deskSampling, 1, style, stop);
             const bool written = !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
-            return WrittenCalendar{written, std::move(due.problems)};
+            WrittenCalendar calendar{written, read.problems, std::move(due.notes)};
+            calendar.leftOut.insert(calendar.leftOut.end(), due.problems.begin(), due.problems.end());
+            return calendar;
         },
         [this, file](const Outcome<WrittenCalendar>& calendar) {
             QString said = tr("What is due is in %1.").arg(file);
             if (!calendar.ok()) said = tr("What is due could not be worked out.\n%1").arg(problemWords(calendar.problems()));
             else if (!calendar->written) said = tr("The calendar could not be written to %1. Choose another folder.").arg(file);
             else if (!calendar->leftOut.empty()) said += QLatin1Char('\n') + tr("Left out:") + QLatin1Char('\n') + problemWords(calendar->leftOut);
+            if (calendar.ok() && calendar->written)
+                for (const auto& note : calendar->notes) said += QLatin1Char('\n') + QString::fromStdString(note);
             banner_->say(QStringLiteral("calendar"), said);
         });
 }

@@ -146,6 +146,11 @@ void Learning::tellIfIdle() {
     if (idle()) emit idleAgain();
 }
 
+void Learning::tellFailure(const Problems& problems) {
+    yard_->takePastFailure();
+    emit failed(problems);
+}
+
 void Learning::learnSoon() { soon_.start(); }
 
 void Learning::read() {
@@ -162,7 +167,7 @@ void Learning::read() {
         this, [day = *day](book::Book& book) { return answer::readPast(book, day); },
         [this, number, day = *day](const Outcome<answer::BookPast>& read) {
             --reading_;
-            if (!read.ok()) emit failed(read.problems());
+            if (!read.ok()) tellFailure(read.problems());
             else if (number == asked_) compute(*read, day);
             tellIfIdle();
         });
@@ -183,10 +188,11 @@ void Learning::compute(const answer::BookPast& past, Date day) {
             return learn(past, day, *known, *reference, sampling, threads, stop);
         },
         [this](const Outcome<std::optional<Lesson>>& learned) {
-            if (!learned.ok()) return emit failed(learned.problems());
+            if (!learned.ok()) return tellFailure(learned.problems());
             if (!*learned) return;
             cache_ = (*learned)->cache;
             yard_->takePast((*learned)->past);
+            if (!(*learned)->problems.empty()) emit failed((*learned)->problems);
         });
 }
 
@@ -198,35 +204,29 @@ std::optional<Learning::Lesson> Learning::learn(const answer::BookPast& past, Da
     auto made = std::make_shared<PastLearned>();
     made->asOf = day;
     std::vector<learning::ForecastScore> scores;
+    Problems problems;
     for (const auto& reading : past.winters) {
         std::shared_ptr<const Known> one;
         for (const auto& each : known)
             if (each->reading == reading) one = each;
-        if (!one) one = knownOf(reading, reference, sampling, threads, stop);
-        if (!one) return std::nullopt;
+        if (!one) {
+            auto fresh = answer::toldWinter(reading, reference, sampling, threads, true, {}, stop);
+            if (stop.stop_requested()) return std::nullopt;
+            if (!fresh.ok()) problems.insert(problems.end(), fresh.problems().begin(), fresh.problems().end());
+            if (!fresh.ok()) continue;
+            one = std::make_shared<Known>(Known{reading, std::move(fresh).value()});
+        }
         cache->push_back(one);
-        if (!one->winter) continue;
-        winters.push_back(&*one->winter);
-        told.push_back(one->told);
-        if (!one->told.score) continue;
-        scores.push_back(*one->told.score);
-        made->forecasts.push_back(forecastOf(*one->winter, *one->told.score));
+        if (!one->told) continue;
+        winters.push_back(&one->told->winter);
+        told.push_back(one->told->told);
+        if (!one->told->told.score) continue;
+        scores.push_back(*one->told->told.score);
+        made->forecasts.push_back(forecastOf(one->told->winter, *one->told->told.score));
     }
     made->learned = answer::addUp(winters, told, past.yards, reference.constants);
     made->summary = learning::summarise(scores);
-    return Lesson{cache, made};
-}
-
-// Nothing where it was stopped.
-std::shared_ptr<const Learning::Known> Learning::knownOf(const answer::PastReading& reading, const ReferenceData& reference,
-                                                         winter::Sampling sampling, int threads, const std::stop_token& stop) {
-    auto fresh = std::make_shared<Known>(Known{reading, answer::pastWinterOf(reading, reference, sampling, threads, stop), {}});
-    if (stop.stop_requested()) return nullptr;
-    if (!fresh->winter) return fresh;
-    auto says = answer::toldBy(*fresh->winter, reference.constants, sampling, threads, true, stop);
-    if (!says || stop.stop_requested()) return nullptr;
-    fresh->told = std::move(*says);
-    return fresh;
+    return Lesson{cache, made, std::move(problems)};
 }
 
 } // namespace winterlarder::desk

@@ -45,7 +45,7 @@ private:
 };
 
 //! Learns from the past winters of the book at hand, again after every change; a winter whose records are as they were is not computed
-//! again. Tested: tests/app/following_test.cpp.
+//! again, and one that breaks is told and left out. Tested: tests/app/following_test.cpp.
 class Learning : public QObject {
     Q_OBJECT
 
@@ -60,25 +60,24 @@ signals:
 private:
     struct Known {
         answer::PastReading reading;
-        std::optional<answer::PastColonyWinter> winter; //!< nothing: it says nothing
-        answer::WinterTold told;
+        std::optional<answer::ToldWinter> told; //!< nothing: it says nothing
     };
     using Cache = std::vector<std::shared_ptr<const Known>>;
     struct Lesson {
         std::shared_ptr<const Cache> cache;
         PastPointer past;
+        Problems problems{}; //!< of winters that could not be computed: they are left out
     };
 
     void forget(); //!< another book, or none
     void learnSoon();
     void read();
     void compute(const answer::BookPast& past, Date day);
-    static std::shared_ptr<const Known> knownOf(const answer::PastReading& reading, const ReferenceData& reference, winter::Sampling sampling,
-                                                int threads, const std::stop_token& stop);
     //! Nothing where it was stopped.
     static std::optional<Lesson> learn(const answer::BookPast& past, Date day, const Cache& known, const ReferenceData& reference,
                                        winter::Sampling sampling, int threads, const std::stop_token& stop);
     void tellIfIdle();
+    void tellFailure(const Problems& problems);
 
     Yard* yard_;
     winter::Sampling sampling_;

@@ -58,6 +58,10 @@ int main(int count, char** given) {
         say(stderr, QStringLiteral("winterlarder: ") + arguments.fault + QLatin1Char('\n'));
         return 2;
     }
+    if (const QString today = qEnvironmentVariable("WINTERLARDER_TODAY"); !today.isEmpty() && !Date::parse(today.toStdString())) {
+        say(stderr, QStringLiteral("winterlarder: WINTERLARDER_TODAY is ") + today + QStringLiteral("; ") + QLatin1String(dateForm) + QLatin1Char('\n'));
+        return 2;
+    }
     if (arguments.help) return say(stdout, helpText()), 0;
     if (arguments.version) return say(stdout, QStringLiteral("winterlarder " WINTERLARDER_VERSION "\n")), 0;
     if (arguments.pictures && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");

@@ -55,7 +55,7 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     connectBook();
     applyColours();
     resize(QSize(1360, 900).boundedTo(screen()->availableSize() - roomForFrame));
-    yard_.showDay(arguments_.day.value_or(words::fromQDate(QDate::currentDate())));
+    yard_.showDay(arguments_.day.value_or(book_.today()));
     choose({});
     list_->setFocus();
 }

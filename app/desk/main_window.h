@@ -117,7 +117,11 @@ private:
     void showState();
     void offerColonyMenu();
     void showHead();
-    void takeDue(const QString& file, const std::vector<answer::FollowReading>& readings);
+    struct ReadToFollow {
+        std::vector<answer::FollowReading> readings;
+        Problems problems; //!< of colonies that could not be read
+    };
+    void takeDue(const QString& file, const ReadToFollow& read);
     void showChosen();
     void applyColours();
     void tell(const Problems& problems);

@@ -4,6 +4,7 @@
 #include "answer/data_folder.h"
 #include "book/book.h"
 #include "exchange/case/case_file.h"
+#include "work/read_file.h"
 
 #include <QFile>
 
@@ -21,16 +22,13 @@ answer::DataFolderChoice choiceOf(const Arguments& arguments) {
 }
 
 void readInto(Opened& opened, const QString& path) {
-    QFile file(path);
     const std::string name = path.toStdString();
-    if (!file.open(QIODevice::ReadOnly)) {
-        opened.problems.push_back({ProblemKind::File, {name, 0, 0}, "cannot be read: " + file.errorString().toStdString(), {}});
-        return;
-    }
-    const QByteArray text = file.readAll();
-    auto record = exchange::readCase(std::string_view(text.constData(), static_cast<std::size_t>(text.size())), name, *opened.reference);
+    const auto take = [&](const Problems& problems) { opened.problems.insert(opened.problems.end(), problems.begin(), problems.end()); };
+    const auto text = readFile(path, limits::caseText, {});
+    if (!text.ok()) return take(text.problems());
+    auto record = exchange::readCase(*text, name, *opened.reference);
     if (record.ok()) opened.records.push_back(std::move(record).value());
-    else opened.problems.insert(opened.problems.end(), record.problems().begin(), record.problems().end());
+    else take(record.problems());
 }
 
 // Beside the shipped data where installed, else beside the program, where the build makes it.
@@ -62,6 +60,14 @@ Opened openAll(const Arguments& arguments) {
     const auto demo = findDemo(choice);
     if (!demo.ok()) return {std::move(data), {}, {}, {}, demo.problems()};
     return {std::move(data), {}, {}, *demo, {}};
+}
+
+void copyDemo(Opened& opened, const QString& copy) {
+    QFile demo(opened.demo);
+    const bool copied = demo.copy(copy) && QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+    if (!copied)
+        opened.problems.push_back({ProblemKind::File, {opened.demo.toStdString(), 0, 0}, "cannot be copied: " + demo.errorString().toStdString(), {}});
+    opened.demo = copied ? copy : QString();
 }
 
 } // namespace winterlarder::desk

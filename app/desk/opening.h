@@ -17,7 +17,7 @@ struct Opened {
     std::shared_ptr<const ReferenceData> reference;
     std::vector<book::ColonyCase> records; //!< of the files without fault, in their order
     QStringList books;                     //!< book files, not opened yet
-    QString demo;                          //!< the demo book as it was built, where the demo is asked for
+    QString demo;                          //!< the demo book, where the demo is asked for: as it was built, then its copy that is opened
     Problems problems;
 };
 
@@ -29,5 +29,7 @@ Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> 
 
 //! The day the demo yard is looked at: that of its last looks.
 inline const Date demoDay = *Date::of(2026, 9, 14);
+//! The demo is opened as a copy that can be written, which goes with the window: copies it and names the copy instead. Where that fails the problems say so.
+void copyDemo(Opened& opened, const QString& copy);
 
 } // namespace winterlarder::desk

@@ -13,7 +13,7 @@
 
 namespace winterlarder::desk {
 
-BackupsDialog::BackupsDialog(OpenBook* book, QWidget* parent) : QDialog(parent), book_(book) {
+BackupsDialog::BackupsDialog(OpenBook* book, QWidget* parent) : QDialog(parent), book_(book), key_(book->newFilesKey()) {
     setWindowTitle(tr("Backups"));
     setAttribute(Qt::WA_DeleteOnClose);
     auto* lead = quietLabel(this);
@@ -36,13 +36,27 @@ BackupsDialog::BackupsDialog(OpenBook* book, QWidget* parent) : QDialog(parent),
     refresh();
 }
 
+BackupsDialog::~BackupsDialog() {
+    book_->files()->drop(key_);
+}
+
 void BackupsDialog::refresh() {
     list_->clear();
     restore_->setEnabled(false);
     make_->setEnabled(book_->isOpen());
     if (!book_->isOpen()) return;
+    (new QListWidgetItem(tr("Reading\u2026"), list_))->setFlags(Qt::NoItemFlags);
+    book_->files()->ask(
+        key_, NewestWork::Turn::Last, this, [file = book_->state()->file.toStdString()](const std::stop_token&) { return book::backupsOf(file); },
+        [this](const Outcome<std::vector<book::Backup>>& backups) {
+            list_->clear();
+            if (backups.ok()) show(*backups);
+            else tell(backups.problems());
+        });
+}
+
+void BackupsDialog::show(const std::vector<book::Backup>& backups) {
     const QLocale locale;
-    const auto backups = book::backupsOf(book_->state()->file.toStdString());
     if (backups.empty()) (new QListWidgetItem(tr("There is none yet; the first edit of a day makes one."), list_))->setFlags(Qt::NoItemFlags);
     for (const auto& backup : backups) {
         auto* item = new QListWidgetItem(tr("%1 (%2)").arg(locale.toString(QDateTime::fromSecsSinceEpoch(backup.at.seconds), QLocale::ShortFormat),
@@ -52,11 +66,16 @@ void BackupsDialog::refresh() {
     list_->setFocus();
 }
 
+void BackupsDialog::tell(const Problems& problems) {
+    for (const auto& problem : problems) (new QListWidgetItem(problemWords(problem), list_))->setFlags(Qt::NoItemFlags);
+}
+
 void BackupsDialog::make() {
     make_->setEnabled(false);
     book_->ask(this, [now = book_->scribe().now()](book::Book& book) { return book.backUp(now); }, [this](const Outcome<book::Backup>& made) {
-        refresh();
-        if (!made.ok()) list_->insertItem(0, problemWords(made.problems().front()));
+        if (made.ok()) return refresh();
+        make_->setEnabled(book_->isOpen());
+        tell(made.problems());
     });
 }
 

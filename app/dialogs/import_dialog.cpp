@@ -36,8 +36,6 @@ QString tableOfFile(const QString& file) {
 
 namespace {
 
-Date today() { return words::fromQDate(QDate::currentDate()); }
-
 // Notes before it and the line itself.
 std::string columnNames(const std::string& text) {
     std::size_t begin = 0;
@@ -107,7 +105,7 @@ void ImportDialog::sayReading() {
 
 void ImportDialog::readTable() {
     book_->files()->ask(
-        key_, NewestWork::Turn::Last, this, [file = file_](const std::stop_token& stop) { return readFile(file, stop); },
+        key_, NewestWork::Turn::Last, this, [file = file_](const std::stop_token& stop) { return readFile(file, limits::tableText, stop); },
         [this](Outcome<std::string> text) {
             if (!text.ok()) return showFaults(text.problems());
             text_ = std::make_shared<const std::string>(std::move(text).value());
@@ -116,20 +114,39 @@ void ImportDialog::readTable() {
         });
 }
 
+namespace {
+
+// A whole book as read, and what is to be asked about its entries.
+struct JudgedDocument {
+    std::vector<book::Target> entries;
+    Problems doubts;
+};
+
+Outcome<JudgedDocument> judgedDocument(const QString& file, const ReferenceData& reference, Date today, const std::stop_token& stop) {
+    const auto text = readFile(file, limits::documentText, stop);
+    if (!text.ok()) return text.problems();
+    std::vector<Place> places;
+    auto entries = exchange::readBook(*text, file.toStdString(), reference, &places);
+    if (!entries.ok()) return entries.problems();
+    auto doubts = answer::doubtsOfDocument(*entries, places, today, reference, {});
+    return JudgedDocument{std::move(entries).value(), std::move(doubts)};
+}
+
+} // namespace
+
 void ImportDialog::readBook() {
     book_->files()->ask(
         key_, NewestWork::Turn::Last, this,
-        [file = file_, reference = book_->reference()](const std::stop_token& stop) -> Outcome<std::vector<book::Target>> {
-            const auto text = readFile(file, stop);
-            if (!text.ok()) return text.problems();
-            return exchange::readBook(*text, file.toStdString(), *reference);
-        },
-        [this](Outcome<std::vector<book::Target>> read) {
+        [file = file_, reference = book_->reference(), today = book_->today()](const std::stop_token& stop) { return judgedDocument(file, *reference, today, stop); },
+        [this](Outcome<JudgedDocument> read) {
             if (!read.ok()) return showFaults(read.problems());
-            entries_ = std::make_shared<const std::vector<book::Target>>(std::move(read).value());
+            entries_ = std::make_shared<const std::vector<book::Target>>(std::move(read->entries));
             said_->setText(tr("A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.", nullptr,
                               static_cast<int>(entries_->size())));
-            import_->setEnabled(book_->writable());
+            importable_ = book_->writable();
+            sure_->setText(tr("Take the &book as it stands: no answer believes these"));
+            allowImport();
+            if (!read->doubts.empty()) askAbout(read->doubts, false);
         });
 }
 
@@ -156,13 +173,13 @@ struct JudgedPreview {
     bool impossible = false; //!< some of the doubts are of what cannot be
 };
 
-Outcome<JudgedPreview> judgedPreview(book::Book& book, const std::string& table, const std::string& text, const std::string& file, const std::string& who) {
+Outcome<JudgedPreview> judgedPreview(book::Book& book, const std::string& table, const std::string& text, const std::string& file, const std::string& who, Date today) {
     auto rows = exchange::previewCsv(book, table, text, file, who);
     if (!rows.ok()) return rows.problems();
     JudgedPreview judged{std::move(rows).value(), {}, false};
-    judged.doubts = answer::doubtsOfRows(book, judged.rows, file, today(), false, {});
+    judged.doubts = answer::doubtsOfRows(book, judged.rows, file, today, false, {});
     auto asSure = judged.rows;
-    judged.impossible = !answer::doubtsOfRows(book, asSure, file, today(), true, {}).empty();
+    judged.impossible = !answer::doubtsOfRows(book, asSure, file, today, true, {}).empty();
     return judged;
 }
 
@@ -188,8 +205,8 @@ void ImportDialog::preview() {
     if (!text_) return; // it is previewed once it is read
     book_->ask(
         this,
-        [text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(), who = book_->scribe().who.toStdString()](book::Book& book) {
-            return judgedPreview(book, table, *text, file, who);
+        [text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(), who = book_->scribe().who.toStdString(), today = book_->today()](book::Book& book) {
+            return judgedPreview(book, table, *text, file, who, today);
         },
         [this, number = ++asked_](Outcome<JudgedPreview> made) {
             if (number != asked_) return;
@@ -239,10 +256,10 @@ void ImportDialog::carryOut() {
     if (entries_) {
         book_->change([entries = entries_](book::Book& book, book::Timestamp now, const std::string& who) { return exchange::importBook(book, *entries, now, who); }, done);
     } else if (previewed_) {
-        book_->change([preview = previewed_, file = file_.toStdString(), sure = sure_->isChecked()](book::Book& book, book::Timestamp now, const std::string& who) {
+        book_->change([preview = previewed_, file = file_.toStdString(), sure = sure_->isChecked(), today = book_->today()](book::Book& book, book::Timestamp now, const std::string& who) {
             auto rows = *preview;
             if (sure)
-                if (auto impossible = answer::doubtsOfRows(book, rows, file, today(), true, {}); !impossible.empty())
+                if (auto impossible = answer::doubtsOfRows(book, rows, file, today, true, {}); !impossible.empty())
                     return Outcome<book::Applied>(std::move(impossible));
             return exchange::importCsv(book, rows, now, who);
         }, done);

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/scale_log_dialog.h"
 
-#include "answer/scale_records.h"
 #include "models/problem_words.h"
 #include "models/words.h"
 #include "text/scale_words.h"
 #include "theme/card.h"
 #include "work/read_file.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFileInfo>
@@ -26,7 +26,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr std::size_t mostFaultsShown = 200;
+constexpr std::size_t mostFaultsShown = 200, mostDoubtsShown = 6;
 
 exchange::ScaleLogOptions optionsOf(const QComboBox& unit, const QComboBox& order) {
     exchange::ScaleLogOptions options;
@@ -37,7 +37,7 @@ exchange::ScaleLogOptions optionsOf(const QComboBox& unit, const QComboBox& orde
 
 using AnswerPointer = std::shared_ptr<const answer::ScaleAnswer>;
 
-Outcome<AnswerPointer> readLog(const std::string& file, const exchange::ScaleLogOptions& options, const answer::ScaleClocks& clocks, const std::stop_token& stop) {
+Outcome<AnswerPointer> logOf(const std::string& file, const exchange::ScaleLogOptions& options, const answer::ScaleClocks& clocks, const std::stop_token& stop) {
     StoppableBuffer buffer(stop);
     if (!buffer.open(file, std::ios::in | std::ios::binary)) return Problem{ProblemKind::File, {file, 0, 0}, "cannot be opened", "a file that can be read"};
     std::istream stream(&buffer);
@@ -57,8 +57,10 @@ QString html(const QString& text) { return text.toHtmlEscaped(); }
 
 } // namespace
 
-ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file, QWidget* parent)
-    : QDialog(parent), yard_(yard), colony_(colony), file_(file), key_(yard->book()->newFilesKey()) {
+const ScaleLogDialog::Read ScaleLogDialog::readLog = logOf;
+
+ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file, QWidget* parent, Read readWith)
+    : QDialog(parent), yard_(yard), colony_(colony), file_(file), readLog_(std::move(readWith)), key_(yard->book()->newFilesKey()) {
     setWindowTitle(tr("The log of a scale: %1").arg(QFileInfo(file).fileName()));
     setAttribute(Qt::WA_DeleteOnClose);
     unit_ = new QComboBox(this);
@@ -83,6 +85,8 @@ ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file,
     browser_->setTabChangesFocus(true);
     added_ = plainLabel(this);
     added_->setWordWrap(true);
+    sure_ = new QCheckBox(tr("They are &right as they stand"), this);
+    sure_->hide();
     auto* form = new QFormLayout;
     form->addRow(tr("unit"), unit_);
     form->addRow(tr("date order"), order_);
@@ -95,6 +99,7 @@ ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file,
     down->addLayout(form);
     down->addWidget(browser_, 1);
     down->addWidget(added_);
+    down->addWidget(sure_);
     down->addWidget(buttons);
     resize(680, 560);
     connect(buttons, &QDialogButtonBox::accepted, this, &ScaleLogDialog::carryOut);
@@ -102,6 +107,7 @@ ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file,
     for (auto* each : {unit_, order_}) connect(each, &QComboBox::currentIndexChanged, this, &ScaleLogDialog::read);
     connect(zone_, &QLineEdit::editingFinished, this, &ScaleLogDialog::read);
     connect(ratio_, &QLineEdit::editingFinished, this, &ScaleLogDialog::count);
+    connect(sure_, &QCheckBox::toggled, this, &ScaleLogDialog::allowImport);
     read();
 }
 
@@ -110,13 +116,16 @@ void ScaleLogDialog::read() {
     answer_.reset();
     import_->setEnabled(false);
     added_->clear();
+    sure_->hide();
     browser_->setPlainText(tr("Reading\u2026"));
     answer::ScaleClocks clocks;
     if (!zone_->text().trimmed().isEmpty()) clocks.place = zone_->text().trimmed().toStdString();
     reading_ = true;
     yard_->book()->files()->ask(
         key_, NewestWork::Turn::Last, this,
-        [file = file_.toStdString(), options = optionsOf(*unit_, *order_), clocks](const std::stop_token& stop) { return readLog(file, options, clocks, stop); },
+        [readWith = readLog_, file = file_.toStdString(), options = optionsOf(*unit_, *order_), clocks](const std::stop_token& stop) {
+            return readWith(file, options, clocks, stop);
+        },
         [this](const Outcome<AnswerPointer>& read) { take(read); });
 }
 
@@ -175,33 +184,71 @@ QString ScaleLogDialog::found() const {
     return text + QStringLiteral("</ul>");
 }
 
-// What would be written down, beside what the book has already.
+namespace {
+
+struct Counted {
+    answer::ScaleRecords records;
+    answer::ScaleDoubts doubts;
+};
+
+// What would be written down, beside what the book has already, and what is to be asked about it.
+Outcome<Counted> counted(book::Book& book, ColonyId colony, const answer::ScaleAnswer& log, const std::optional<feeding::Ratio>& ratio, const std::string& file,
+                         Date today, bool sure, const text::WordStyle& style) {
+    auto records = answer::scaleRecordsOf(book, colony, log.proposals, ratio);
+    if (!records.ok()) return records.problems();
+    auto doubts = answer::judge(book, *records, file, today, sure, {}, style);
+    if (!doubts.ok()) return doubts.problems();
+    return Counted{std::move(records).value(), std::move(doubts).value()};
+}
+
+} // namespace
+
 void ScaleLogDialog::count() {
     if (!answer_) return;
     yard_->book()->ask(
         this,
-        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text())](book::Book& book) { return answer::scaleRecordsOf(book, colony, answer->proposals, ratio); },
-        [this, answer = answer_](const Outcome<answer::ScaleRecords>& made) {
+        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text()), file = QFileInfo(file_).fileName().toStdString(), today = yard_->book()->today(),
+         style = words::style()](book::Book& book) { return counted(book, colony, *answer, ratio, file, today, false, style); },
+        [this, answer = answer_](const Outcome<Counted>& made) {
             if (answer_ != answer) return;
-            if (!made.ok()) return added_->setText(problemWords(made.problems()));
-            added_->setText(tr("To be written down: weighings %1, feeds %2, harvests %3, changes of equipment %4; on days the book has already: %5.")
-                                .arg(made->weighings)
-                                .arg(made->feeds)
-                                .arg(made->harvests)
-                                .arg(made->works)
-                                .arg(made->left));
-            import_->setEnabled(yard_->writable() && !made->edits.empty());
+            if (made.ok()) showCounted(made->records, made->doubts);
+            else added_->setText(problemWords(made.problems()));
         });
+}
+
+// What cannot be is put right in the log; what is not likely may be said to be right.
+void ScaleLogDialog::showCounted(const answer::ScaleRecords& records, const answer::ScaleDoubts& doubts) {
+    const auto count = [](const auto& entries) { return static_cast<int>(entries.size()); };
+    QString said = tr("To be written down: weighings %1, feeds %2, harvests %3, changes of equipment %4; on days the book has already: %5.")
+                       .arg(count(records.weighings))
+                       .arg(count(records.feeds))
+                       .arg(count(records.harvests))
+                       .arg(count(records.works))
+                       .arg(records.left);
+    const std::size_t shown = std::min(mostDoubtsShown, doubts.problems.size());
+    for (std::size_t i = 0; i < shown; ++i) said += QLatin1Char('\n') + problemWords(doubts.problems[i]);
+    if (const auto more = static_cast<int>(doubts.problems.size() - shown); more > 0) said += QLatin1Char('\n') + tr("and %n more", nullptr, more);
+    added_->setText(said);
+    sure_->setChecked(false);
+    sure_->setVisible(!doubts.problems.empty() && !doubts.impossible);
+    importable_ = yard_->writable() && !records.empty() && !doubts.impossible;
+    allowImport();
+}
+
+void ScaleLogDialog::allowImport() {
+    import_->setEnabled(importable_ && (sure_->isHidden() || sure_->isChecked()));
 }
 
 void ScaleLogDialog::carryOut() {
     if (!answer_) return;
     import_->setEnabled(false);
     yard_->book()->change(
-        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text())](book::Book& book, book::Timestamp now, const std::string& who) -> Outcome<book::Applied> {
-            const auto records = answer::scaleRecordsOf(book, colony, answer->proposals, ratio);
-            if (!records) return records.problems();
-            return book.apply(records->asOneStep(), now, who);
+        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text()), file = QFileInfo(file_).fileName().toStdString(), today = yard_->book()->today(),
+         sure = sure_->isChecked(), style = words::style()](book::Book& book, book::Timestamp now, const std::string& who) -> Outcome<book::Applied> {
+            const auto made = counted(book, colony, *answer, ratio, file, today, sure, style);
+            if (!made.ok()) return made.problems();
+            if (!made->doubts.problems.empty()) return made->doubts.problems;
+            return book.apply(made->records.asOneStep(), now, who);
         },
         [self = QPointer<ScaleLogDialog>(this)](const Problems& problems) {
             if (self && problems.empty()) self->accept();

@@ -4,6 +4,7 @@
 #include "models/words.h"
 #include "theme/card.h"
 #include "theme/colours.h"
+#include "theme/stop_listening.h"
 
 #include <QAccessible>
 #include <QCalendarWidget>
@@ -96,6 +97,8 @@ DayField::DayField(QWidget* parent, const QString& name) : QWidget(parent), day_
     connect(line_, &QLineEdit::textEdited, this, &DayField::recheck);
     connect(button_, &QToolButton::clicked, this, &DayField::openCalendar);
 }
+
+DayField::~DayField() { stopListeningToChildren(this); }
 
 QString DayField::written(Date day) const {
     return QLocale().toString(words::toQDate(day), form_);

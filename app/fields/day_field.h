@@ -20,6 +20,7 @@ class DayField : public QWidget {
 
 public:
     DayField(QWidget* parent, const QString& name);
+    ~DayField() override;
 
     //! Shows a day. What is being typed is left alone while the day is the one that stands.
     void show(Date day);

@@ -6,6 +6,7 @@
 #include "models/plain_tip.h"
 #include "models/words.h"
 #include "theme/card.h"
+#include "theme/stop_listening.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -75,6 +76,8 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     connect(number_, &QDoubleSpinBox::valueChanged, this, &BeesField::tell);
 }
 
+BeesField::~BeesField() { stopListeningToChildren(this); }
+
 void BeesField::fit(BeesToldBy kind) {
     const QSignalBlocker quiet(number_);
     const bool single = kind == BeesToldBy::Count;
@@ -140,6 +143,8 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     connect(second_, &QuantityField::told, this, &WeighingField::tell);
     connect(date_, &DayField::told, this, &WeighingField::tell);
 }
+
+WeighingField::~WeighingField() { stopListeningToChildren(this); }
 
 void WeighingField::fit(WeighedBy kind) {
     const bool number = kind == WeighedBy::Scale || kind == WeighedBy::BothSides || kind == WeighedBy::OneSide;

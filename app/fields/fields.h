@@ -27,6 +27,7 @@ class BeesField : public QWidget {
 
 public:
     explicit BeesField(QWidget* parent = nullptr);
+    ~BeesField() override;
     void show(const book::BeesRecord& bees);
     QDoubleSpinBox* number() const { return number_; }
     QComboBox* kind() const { return kind_; }
@@ -47,6 +48,7 @@ class WeighingField : public QWidget {
 
 public:
     explicit WeighingField(QWidget* parent = nullptr);
+    ~WeighingField() override;
     //! `asOf`: the latest day a weighing may be of.
     void show(const std::optional<book::WeighingRecord>& weighing, Date asOf);
     QComboBox* kind() const { return kind_; }

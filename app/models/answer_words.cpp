@@ -166,6 +166,8 @@ QString lookLine(const AnsweredColony& colony, text::NumberForm form) {
         return say::WindowWords::tr("Another look at combs or bees is not worth it. But nothing is counted that the autumn may still bring: if the bees do find something, say so in the yard's Place.");
     if (!another.worthIt || !another.which)
         return say::WindowWords::tr("Another look is not worth it: no likely count of bees or stores would change this.");
+    if (another.narrowsFromKg <= another.narrowsToKg)
+        return say::WindowWords::tr("Another look is worth it: this turns on %1. %2.").arg(about(another.about), look(*another.which));
     return say::WindowWords::tr("Another look is worth it: this turns on %1. %2: what is missing or spare, known within %3 now, would be known within %4.")
         .arg(about(another.about), look(*another.which), form(AskedNumber::KnownNow, kilograms(Mass(another.narrowsFromKg))), form(AskedNumber::KnownThen, kilograms(Mass(another.narrowsToKg))));
 }

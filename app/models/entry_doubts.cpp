@@ -7,26 +7,16 @@ namespace winterlarder::desk {
 
 namespace {
 
-template <class Entry>
-bool* sureIn(Entry& entry) {
-    if constexpr (std::is_same_v<Entry, book::Weighing>) return &entry.weighing.sure;
-    else if constexpr (std::is_same_v<Entry, book::Feed>) return &entry.feed.sure;
-    else if constexpr (std::is_same_v<Entry, book::Harvest>) return &entry.harvest.sure;
-    else if constexpr (requires { entry.sure; }) return &entry.sure;
-    else return nullptr;
-}
-
-template <class Entry>
-inline constexpr bool isJudged = std::is_same_v<Entry, book::Look> || std::is_same_v<Entry, book::Weighing> || std::is_same_v<Entry, book::Feed> ||
-                                 std::is_same_v<Entry, book::Harvest> || std::is_same_v<Entry, book::Sighting> ||
-                                 std::is_same_v<Entry, book::WinterOutcome>;
-
 //! Calls `visit` with every entry the edit adds or changes that is judged.
 template <class Visit>
 void eachEntry(book::SingleEdit& edit, Visit visit) {
     std::visit([&](auto& verb) {
         if constexpr (requires { verb.entry; })
-            if constexpr (isJudged<std::remove_cvref_t<decltype(verb.entry)>>) visit(verb.entry);
+            if constexpr (answer::isJudged<std::remove_cvref_t<decltype(verb.entry)>>) visit(verb.entry);
+        if constexpr (std::is_same_v<std::remove_cvref_t<decltype(verb)>, book::UniteColonies>) {
+            book::Fate united{.colony = verb.from, .date = verb.on, .fate = book::FateKind::United};
+            visit(united);
+        }
     }, static_cast<book::AnyVerb&>(edit));
 }
 
@@ -44,23 +34,25 @@ std::optional<answer::Surroundings> surroundingsIn(const Yard& yard, ColonyId id
     if (!records) return std::nullopt;
     const auto* shown = yard.shownYard();
     return answer::Surroundings{records->colony,    shown ? shown->site : book::SiteRecord{}, records->housings, records->looks,
-                                records->weighings, records->feeds,                           records->harvests};
+                                records->weighings, records->feeds,                           records->harvests, records->manipulations};
 }
 
 std::optional<stores::Doubt> doubtOfEdit(const book::Edit& edit, const Yard& yard) {
     auto read = edit;
     std::optional<stores::Doubt> doubt;
     eachEntry(read, [&](const auto& entry) {
-        const auto* colony = yard.find(entry.colony);
-        const auto known = surroundingsIn(yard, entry.colony);
-        if (!colony || !known || doubt) return;
-        doubt = answer::doubtOf(entry, *known, colony->record.asOf, *yard.book()->reference());
+        const auto id = answer::colonyOf(entry);
+        const auto known = id == ColonyId{} ? answer::Surroundings{} : surroundingsIn(yard, id);
+        if (!known || doubt) return;
+        doubt = answer::doubtOf(entry, *known, yard.book()->today(), *yard.book()->reference());
     });
     return doubt;
 }
 
 book::Edit withSure(book::Edit edit, bool sure) {
-    eachEntry(edit, [&](auto& entry) { *sureIn(entry) = sure; });
+    eachEntry(edit, [&](auto& entry) {
+        if (bool* is = answer::sureIn(entry)) *is = sure;
+    });
     return edit;
 }
 

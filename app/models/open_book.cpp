@@ -2,6 +2,7 @@
 #include "models/open_book.h"
 
 #include "models/touched_colonies.h"
+#include "models/words.h"
 
 #include <QDateTime>
 #include <QFileInfo>
@@ -74,7 +75,9 @@ QStringList toStrings(const std::vector<std::string>& lines) {
 Scribe Scribe::ofThisComputer() {
     QString who = qEnvironmentVariable("USER");
     if (who.isEmpty()) who = qEnvironmentVariable("USERNAME", QStringLiteral("keeper"));
-    return {who, QSysInfo::machineHostName(), [] { return QDateTime::currentSecsSinceEpoch(); }};
+    const auto said = Date::parse(qEnvironmentVariable("WINTERLARDER_TODAY").toStdString());
+    return {who, QSysInfo::machineHostName(), [] { return QDateTime::currentSecsSinceEpoch(); },
+            [said] { return said.value_or(words::fromQDate(QDate::currentDate())); }};
 }
 
 //! What came of a request to open.

@@ -8,6 +8,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <algorithm>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -17,15 +18,16 @@ class QTimer;
 
 namespace winterlarder::desk {
 
-//! Who writes, on which machine, and what time it is: the book asks neither clock nor system.
+//! Who writes, on which machine, what time and which day it is: the book asks neither clock nor system.
 struct Scribe {
     QString who;
     QString machine;
     std::function<std::int64_t()> secondsNow;
+    std::function<Date()> today; //!< where the keeper is
 
     book::Timestamp now() const { return {secondsNow()}; }
     book::Opener opener() const { return {who.toStdString(), machine.toStdString(), now()}; }
-    static Scribe ofThisComputer(); //!< the system's user and clock
+    static Scribe ofThisComputer(); //!< the system's user and clock; WINTERLARDER_TODAY says another day (2026-09-14)
 };
 
 //! What the window needs to know of the book at hand; one immutable whole, swapped after every change.
@@ -58,6 +60,9 @@ public:
     void useReference(std::shared_ptr<const ReferenceData> reference) { reference_ = std::move(reference); }
     const std::shared_ptr<const ReferenceData>& reference() const { return reference_; }
     const Scribe& scribe() const { return scribe_; }
+    //! The clock's day; of a book to be tried out, the day it plays on where that is later.
+    Date today() const { return std::max(scribe_.today(), playedOn_.value_or(scribe_.today())); }
+    void playOn(std::optional<Date> day) { playedOn_ = day; }
 
     //! How a request to open ended, told once, after the signals: nothing where the book is open, else why not.
     using Done = std::function<void(const Problems& problems)>;
@@ -127,6 +132,7 @@ private:
     static Problem notOpen();
 
     Scribe scribe_;
+    std::optional<Date> playedOn_;
     std::shared_ptr<const ReferenceData> reference_;
     std::optional<BookState> state_;
     quint64 generation_ = 0;     //!< of the book that is shown; what is asked is asked of that one

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/record_rows.h"
 
+#include "book/entries/date_of.h"
 #include "models/colony_edits.h"
 #include "models/words.h"
 #include "text/choice_words.h"

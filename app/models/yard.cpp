@@ -190,6 +190,8 @@ void Yard::awaitFollowed(ColonyId id) { state_.awaited.insert(id); }
 
 void Yard::followedTold(ColonyId id) { tell(state_.followedTold(id)); }
 
+void Yard::takePastFailure() { tell(state_.takePastFailure()); }
+
 void Yard::takePast(const PastPointer& past) {
     tell(state_.takePast(past));
     readAgain({true, {}, {}});

@@ -50,6 +50,7 @@ public:
     //! Whether it is still to be told if a winter leads: until then autumn's question is no answer.
     bool awaitsFollowing(ColonyId id) const { return state_.awaitsFollowing(id); }
     const PastPointer& past() const { return state_.past; } //!< what past winters taught; nothing until that is worked out
+    bool pastFailed() const { return state_.pastFailed; } //!< it was to be worked out anew and could not be
     bool writable() const { return book_ && book_->writable(); }
     bool busy() const { return !underWay_.empty() || reading_ > 0; } //!< edits or readings are not done yet
     OpenBook* book() const { return book_; }
@@ -90,6 +91,7 @@ public:
     void followedTold(ColonyId id);
     //! What was learned goes into every colony's records; they are read anew.
     void takePast(const PastPointer& past);
+    void takePastFailure();
 
 signals:
     void changed(winterlarder::desk::YardChange what, winterlarder::desk::ColonyId id); //!< see YardChange

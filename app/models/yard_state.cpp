@@ -167,6 +167,12 @@ YardChanges YardState::followedTold(ColonyId id) {
 
 YardChanges YardState::takePast(const PastPointer& learned) {
     past = learned;
+    pastFailed = false;
+    return {{YardChange::Past, ColonyId{}}};
+}
+
+YardChanges YardState::takePastFailure() {
+    pastFailed = true;
     return {{YardChange::Past, ColonyId{}}};
 }
 

@@ -51,6 +51,7 @@ struct YardState {
     std::map<ColonyId, FollowedPointer> followed{}; //!< as far as they are worked out
     std::set<ColonyId> awaited{};                 //!< whose winter is being worked out
     PastPointer past{};
+    bool pastFailed = false; //!< it was to be worked out anew and could not be
 
     const ColonyEntry* find(ColonyId id) const; //!< nothing where the colony is gone
     int position(ColonyId id) const;            //!< -1 where the colony is gone
@@ -72,6 +73,7 @@ struct YardState {
     YardChanges forgetFollowed(ColonyId id);
     YardChanges followedTold(ColonyId id);
     YardChanges takePast(const PastPointer& learned);
+    YardChanges takePastFailure();
 
 private:
     ColonyEntry* entry(ColonyId id);

@@ -164,7 +164,7 @@ void LookPage::askAboutDoubts(bool editable) {
     if (!colony || !records || !editable) return;
     const auto known = surroundingsIn(*yard_, colony_);
     const auto ask = [&](const auto& entry, bool sure) {
-        const auto doubt = answer::doubtOf(entry, *known, colony->record.asOf, *yard_->book()->reference());
+        const auto doubt = answer::doubtOf(entry, *known, yard_->book()->today(), *yard_->book()->reference());
         if (!doubt || (sure && !doubt->impossible)) return false;
         doubts_->ask(*doubt, {});
         return true;

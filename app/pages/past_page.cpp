@@ -78,6 +78,7 @@ void PastPage::change(const std::function<void(book::Yard&)>& change) {
 
 QStringList PastPage::lines() const {
     const auto& past = yard_->past();
+    if (!past && yard_->pastFailed()) return {tr("Past winters could not be looked at; nothing is learned from them for now.")};
     if (!past) return {tr("Past winters are being looked at\u2026")};
     const auto& style = words::style();
     const auto& bees = past->learned.bees;

@@ -118,15 +118,7 @@ WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) :
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(columns_, &QLineEdit::editingFinished, this, &WeatherDialog::preview);
     connect(unit_, &QComboBox::currentIndexChanged, this, &WeatherDialog::preview);
-    said_->setText(tr("Reading\u2026"));
-    import_->setEnabled(false);
-    yard_->book()->files()->ask(
-        key_, NewestWork::Turn::Last, this, [file](const std::stop_token& stop) { return readFile(file, stop); },
-        [this](Outcome<std::string> text) {
-            if (!text.ok()) return said_->setText(problemWords(text.problems()));
-            text_ = std::move(text).value();
-            preview();
-        });
+    preview();
 }
 
 WeatherDialog::~WeatherDialog() {
@@ -135,27 +127,51 @@ WeatherDialog::~WeatherDialog() {
 
 QString WeatherDialog::said() const { return said_->text(); }
 
+namespace {
+
+// By date.
+Outcome<std::vector<book::DayTemperature>> readDays(const QString& file, const std::string& columnNames, exchange::TemperatureScale scale, const std::stop_token& stop) {
+    const auto columns = exchange::temperatureColumns(columnNames);
+    if (!columns) return columns.problems();
+    const auto text = readFile(file, limits::tableText, stop);
+    if (!text.ok()) return text.problems();
+    const auto read = exchange::readDailyTemperatures(*text, file.toStdString(), *columns, scale);
+    if (!read) return read.problems();
+    std::vector<book::DayTemperature> days;
+    for (const auto& day : *read) days.push_back({day.date, day.meanC});
+    std::sort(days.begin(), days.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
+    return days;
+}
+
+} // namespace
+
 void WeatherDialog::preview() {
-    if (!text_) return; // it is previewed once it is read
     days_.clear();
     import_->setEnabled(false);
-    const auto tell = [this](const Problems& problems) {
-        QStringList lines;
-        for (const auto& problem : problems) lines << problemWords(problem);
-        constexpr int most = 12;
-        const auto more = static_cast<int>(lines.size()) - most;
-        lines = lines.mid(0, most);
-        if (more > 0) lines << tr("and %n more", nullptr, more);
-        said_->setText(lines.join(QLatin1Char('\n')));
-    };
-    const auto columns = exchange::temperatureColumns(columns_->text().trimmed().toStdString());
-    if (!columns) return tell(columns.problems());
+    said_->setText(tr("Reading\u2026"));
     const auto scale = unit_->currentIndex() == 1 ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
-    const auto days = exchange::readDailyTemperatures(*text_, file_.toStdString(), *columns, scale);
-    if (!days) return tell(days.problems());
-    for (const auto& day : *days) days_.push_back({day.date, day.meanC});
+    yard_->book()->files()->ask(
+        key_, NewestWork::Turn::Last, this,
+        [file = file_, columns = columns_->text().trimmed().toStdString(), scale](const std::stop_token& stop) { return readDays(file, columns, scale, stop); },
+        [this](Outcome<std::vector<book::DayTemperature>> days) {
+            if (days.ok()) show(std::move(days).value());
+            else tell(days.problems());
+        });
+}
+
+void WeatherDialog::tell(const Problems& problems) {
+    constexpr int most = 12;
+    QStringList lines;
+    for (const auto& problem : problems) lines << problemWords(problem);
+    const auto more = static_cast<int>(lines.size()) - most;
+    lines = lines.mid(0, most);
+    if (more > 0) lines << tr("and %n more", nullptr, more);
+    said_->setText(lines.join(QLatin1Char('\n')));
+}
+
+void WeatherDialog::show(std::vector<book::DayTemperature> days) {
+    days_ = std::move(days);
     if (days_.empty()) return said_->setText(tr("No day with a temperature is in it."));
-    std::sort(days_.begin(), days_.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
     const auto coldest = std::min_element(days_.begin(), days_.end(), [](const auto& a, const auto& b) { return a.meanC < b.meanC; });
     said_->setText(tr("Days: %1, %2 to %3, the coldest %4. They hold for every colony of the yard; where tables overlap the later one counts.")
                        .arg(days_.size())

@@ -38,7 +38,7 @@ private:
     QPushButton* remove_;
 };
 
-//! Daily temperatures from a CSV table, with a preview.
+//! Daily temperatures from a CSV table, with a preview; read and made out on another thread.
 class WeatherDialog : public QDialog {
     Q_OBJECT
 
@@ -52,12 +52,13 @@ public:
 
 private:
     void preview();
+    void show(std::vector<book::DayTemperature> days);
+    void tell(const Problems& problems);
     void carryOut();
 
     Yard* yard_;
     QString file_;
-    NewestWork::Key key_; //!< of its reading of the file
-    std::optional<std::string> text_; //!< nothing until it is read
+    NewestWork::Key key_; //!< of its readings of the file
     std::vector<book::DayTemperature> days_;
     QLineEdit* columns_;
     QComboBox* unit_;

@@ -2,6 +2,7 @@
 #include "combs/comb_pattern.h"
 #include "fields/fields.h"
 #include "models/comb_typing.h"
+#include "models/plain_tip.h"
 #include "models/problem_words.h"
 #include "photograph/photograph_view.h"
 #include "photograph/photograph_window.h"
@@ -233,7 +234,10 @@ void PhotographWindow::askForPicture() {
 void PhotographWindow::offerPictures(const QStringList& paths) {
     if (paths.isEmpty()) return;
     auto* menu = new QMenu(open_);
-    for (const auto& path : paths) menu->addAction(QFileInfo(path).fileName(), this, [this, path] { openPicture(path); });
+    for (const auto& path : paths) {
+        const QString name = QFileInfo(path).fileName();
+        menu->addAction(name, this, [this, path] { openPicture(path); })->setToolTip(plainTip(name));
+    }
     menu->addSeparator();
     menu->addAction(tr("Another picture\u2026"), this, &PhotographWindow::askForPicture);
     open_->setMenu(menu);

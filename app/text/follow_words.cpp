@@ -116,6 +116,9 @@ QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style) {
 
 QString dueWeighing() { return say::Following::tr("weigh again"); }
 QString dueFeeding() { return say::Following::tr("feed"); }
+QString nothingDue(const std::string& colony) {
+    return say::Following::tr("%1: the records of its winter fit none, so it is not known when to weigh or feed").arg(QString::fromStdString(colony));
+}
 std::string calendarName() { return say::Following::tr("Bees").toStdString(); }
 
 } // namespace winterlarder::text

@@ -33,6 +33,8 @@ QString seenKind(std::string_view kind);
 QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style);
 QString dueWeighing();
 QString dueFeeding();
+//! Why nothing but visits is due for a colony: its records fit no winter.
+QString nothingDue(const std::string& colony);
 std::string calendarName();
 
 } // namespace winterlarder::text

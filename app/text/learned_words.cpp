@@ -40,6 +40,10 @@ QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& sty
     return say::Learned::tr(shift.meanDays >= 0 ? (once ? laterOnce : later) : (once ? earlierOnce : earlier), nullptr, shift.years).arg(days, sd);
 }
 
+QString learnedNothingFrom(const std::string& colony, int autumn) {
+    return say::Learned::tr("the winter of %1 of %2: its records fit no winter, so nothing was learned from it").arg(QString::number(autumn), QString::fromStdString(colony));
+}
+
 QString scoreSentence(const learning::ScoreSummary& summary, const WordStyle& style) {
     const QString inside = count(summary.inside * summary.forecasts, style);
     const QString own = mass(kilograms(summary.score), style), handbook = mass(kilograms(summary.handbookScore), style);

@@ -185,7 +185,13 @@ const std::vector<RemarkText>& reasonTexts() {
          QT_TRANSLATE_NOOP("Remark", "%{stores} of stores cannot well be left in one box of this size, which holds %{most} at the most. Is it right?")},
         {"doubt-moisture",
          QT_TRANSLATE_NOOP("Remark", "%{water:1} % of water is out of the usual: honey in combs has %{low:0} to %{high:0} %. Is it right?")},
-        {"doubt-later", QT_TRANSLATE_NOOP("Remark", "%{day} is more than a year ahead: today is %{today}. Is the year right?")},
+        {"doubt-later", QT_TRANSLATE_NOOP("Remark", "%{day} is still to come: today is %{today}. Is the day right?")},
+        {"doubt-other-hive", QT_TRANSLATE_NOOP("Remark", "It had other boxes then than when it was looked at, so its weight does not tell its stores. What is in it now?")},
+        {"doubt-tare-heavy",
+         QT_TRANSLATE_N_NOOP("Remark", "An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?"), "boxes",
+         QT_TRANSLATE_NOOP("Remark", "An empty weight of %{weight} is much: one box of this size weighs up to %{most} with all combs drawn and no honey in it. Is it right?")},
+        {"doubt-tare-light",
+         QT_TRANSLATE_NOOP("Remark", "An empty weight of %{weight} is little: this hive weighs %{least} or more without a single comb. Was all of it on the scale?")},
         {"doubt-before", QT_TRANSLATE_NOOP("Remark", "%{day} is before the colony was there, from %{since} on. Is the day right?")},
     };
     return texts;

@@ -114,11 +114,14 @@ QString recordSetAside(const Remark& remark, const WordStyle& style) {
         {"brood", QT_TRANSLATE_NOOP("Remark", "The brood seen on %1 is not counted.")},
         {"combs", QT_TRANSLATE_NOOP("Remark", "The combs of %1 are not counted.")},
         {"moisture", QT_TRANSLATE_NOOP("Remark", "The water measured on %1 is not counted.")},
+        {"tare", QT_TRANSLATE_NOOP("Remark", "The empty weight that is given is not counted.")},
         {"glance", QT_TRANSLATE_NOOP("Remark", "The seams seen on %1 are not counted.")},
         {"outcome", QT_TRANSLATE_NOOP("Remark", "What was found on %1 is not counted.")}};
     const auto found = words.find(*record);
     if (found == words.end()) return {};
-    return QCoreApplication::translate("Remark", found->second).arg(inWords(*day, {}, style)) + QLatin1Char(' ');
+    QString said = QCoreApplication::translate("Remark", found->second);
+    said.replace(QLatin1String("%1"), inWords(*day, {}, style)); // not every record has its day in its name
+    return said + QLatin1Char(' ');
 }
 
 } // namespace

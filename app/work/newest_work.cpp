@@ -2,14 +2,17 @@
 #include "work/newest_work.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace winterlarder::desk {
 
-NewestWork::NewestWork(QObject* parent, Pace pace)
-    : QObject(parent), thread_([this, pace](const std::stop_token& end) {
-          keepPace(pace);
-          run(end);
-      }) {}
+NewestWork::NewestWork(QObject* parent, Pace pace) : QObject(parent) {
+    connect(this, &NewestWork::workDone, this, &NewestWork::deliver, Qt::QueuedConnection);
+    thread_ = std::jthread([this, pace](const std::stop_token& end) {
+        keepPace(pace);
+        run(end);
+    });
+}
 
 NewestWork::~NewestWork() {
     thread_.request_stop();
@@ -89,14 +92,22 @@ void NewestWork::run(const std::stop_token& end) {
         {
             const std::lock_guard lock(mutex_);
             running_.reset();
+            if (request->stop.stop_requested()) continue;
+            done_.emplace_back(request->key, request->number);
         }
-        if (request->stop.stop_requested()) continue;
-        const auto tell = [this, key = request->key, number = request->number] { deliver(key, number); };
-        QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
+        emit workDone(QPrivateSignal());
     }
 }
 
-void NewestWork::deliver(Key key, quint64 number) {
+// The signal only wakes; what was made on the worker is handed over under the lock.
+void NewestWork::deliver() {
+    Key key = 0;
+    quint64 number = 0;
+    {
+        const std::lock_guard lock(mutex_);
+        std::tie(key, number) = done_.front();
+        done_.pop_front();
+    }
     const auto newest = awaited_.find(key);
     if (newest == awaited_.end() || newest->second.number != number) return;
     const auto then = std::move(newest->second.then);

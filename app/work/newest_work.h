@@ -47,6 +47,7 @@ public:
 
 signals:
     void idleAgain();
+    void workDone(QPrivateSignal); //!< from the worker
 
 private:
     struct Request {
@@ -64,7 +65,7 @@ private:
     void interruptForFirst();
     void run(const std::stop_token& end);
     std::optional<Request> next(const std::stop_token& end);
-    void deliver(Key key, quint64 number);
+    void deliver(); //!< what was done first
 
     std::map<Key, Awaited> awaited_; //!< the newest of each key; touched on the asking thread only
     quint64 lastNumber_ = 0;
@@ -73,6 +74,7 @@ private:
     std::condition_variable_any waiting_;
     std::deque<Request> queue_;
     std::optional<Request> running_;
+    std::deque<std::pair<Key, quint64>> done_; //!< key and number of which what follows has not begun
 
     std::jthread thread_;
 };

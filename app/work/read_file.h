@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "support/input_limits.h"
 #include "support/outcome.h"
 
 #include <QFile>
@@ -39,11 +40,15 @@ private:
     std::stop_token stop_;
 };
 
-//! The whole of a file; a File problem where it cannot be read, or the reading was stopped.
-inline Outcome<std::string> readFile(const QString& name, const std::stop_token& stop) {
+//! The whole of a file; a File problem where it cannot be read, or the reading was stopped. One that is larger than `most` is refused once
+//! that is known: a device or a pipe may have no end.
+inline Outcome<std::string> readFile(const QString& name, const limits::TextSize& most, const std::stop_token& stop) {
+    constexpr qint64 piece = 1 << 20;
     StoppableFile file(name, stop);
-    QByteArray text;
-    if (file.open(QIODevice::ReadOnly)) text = file.readAll();
+    QByteArray text, more;
+    if (file.open(QIODevice::ReadOnly))
+        while (static_cast<std::size_t>(text.size()) <= most.bytes && !(more = file.read(piece)).isEmpty()) text += more;
+    if (static_cast<std::size_t>(text.size()) > most.bytes) return limits::tooLarge({name.toStdString(), 0, 0}, most);
     if (!stop.stop_requested() && file.error() == QFileDevice::NoError) return text.toStdString();
     const QString why = stop.stop_requested() ? QStringLiteral("the reading was stopped") : file.errorString();
     return Problem{ProblemKind::File, {name.toStdString(), 0, 0}, "cannot be read: " + why.toStdString(), {}};

@@ -3,7 +3,10 @@
 
 namespace winterlarder::desk {
 
-WorkInOrder::WorkInOrder(QObject* parent) : QObject(parent), thread_([this] { run(); }) {}
+WorkInOrder::WorkInOrder(QObject* parent) : QObject(parent) {
+    connect(this, &WorkInOrder::workDone, this, &WorkInOrder::finish, Qt::QueuedConnection);
+    thread_ = std::thread([this] { run(); });
+}
 
 WorkInOrder::~WorkInOrder() {
     {
@@ -34,11 +37,20 @@ void WorkInOrder::run() {
             queue_.pop_front();
         }
         work({});
-        QMetaObject::invokeMethod(this, [this] { finish(); }, Qt::QueuedConnection);
+        {
+            const std::lock_guard lock(mutex_);
+            ++done_;
+        }
+        emit workDone(QPrivateSignal());
     }
 }
 
+// The signal only wakes; what was made on the worker is handed over under the lock.
 void WorkInOrder::finish() {
+    {
+        const std::lock_guard lock(mutex_);
+        --done_;
+    }
     const auto then = std::move(following_.front());
     following_.pop_front();
     then();

@@ -30,17 +30,19 @@ public:
 
 signals:
     void idleAgain();
+    void workDone(QPrivateSignal); //!< from the worker
 
 private:
     void put(Task task);
     void run();
-    void finish(); //!< of the work asked first
+    void finish(); //!< of the work asked first, once it is done
 
     std::deque<std::function<void()>> following_; //!< touched on the asking thread only
 
     std::mutex mutex_; //!< guards what follows
     std::condition_variable waiting_;
     std::deque<std::function<void(const std::stop_token&)>> queue_;
+    int done_ = 0; //!< of which what follows has not begun
     bool ending_ = false;
 
     std::thread thread_;

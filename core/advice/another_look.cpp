@@ -150,16 +150,17 @@ bool changesWithFlow(const Reckoning& r, Verdict verdict, double bees) {
     return false;
 }
 
-//! Brood that was set aside is counted again; for anything else that was, the scale tells what is there.
-bool onlyBroodSetAside(const Reckoning& r) {
+bool onlySetAside(const Reckoning& r, const char* id) {
     const auto& aside = r.question.setAside;
-    return !aside.empty() && std::all_of(aside.begin(), aside.end(), [](const Remark& each) { return each.id == "doubt-brood"; });
+    return !aside.empty() && std::all_of(aside.begin(), aside.end(), [id](const Remark& each) { return each.id == id; });
 }
 
 } // namespace
 
 AnotherLook anotherLook(const Reckoning& r, Verdict verdict) {
-    if (onlyBroodSetAside(r)) return {true, Look::Open, "bees", 0, 0};
+    // Brood is counted again, and a hive that is another one is looked at; for anything else that was set aside the scale tells what is there.
+    if (onlySetAside(r, "doubt-brood")) return {true, Look::Open, "bees", 0, 0};
+    if (onlySetAside(r, "doubt-other-hive")) return {true, Look::Open, "stores", 0, 0};
     const Part all{r.withFlow.largest, r.withoutFlow.largest, typicalBees(r)};
     if (r.estimate.contradictory || !r.question.setAside.empty()) {
         AnotherLook weigh{true, Look::Weigh, "stores", 2 * tenthPercentile * r.estimate.sd.value(), 0};

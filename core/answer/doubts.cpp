@@ -31,14 +31,16 @@ bool sameScale(const book::WeighingRecord& a, const book::WeighingRecord& b) {
 //! Judges the records of one case, one kind after the other; a record in doubt is not held against the others.
 class CaseJudge {
 public:
-    CaseJudge(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<Date>& hiveChanges)
-        : record_(record), constants_(reference.constants), changes_(hiveChanges),
+    CaseJudge(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<HiveChange>& changes)
+        : record_(record), constants_(reference.constants), changes_(changes),
           latitude_(exchange::latitudeOf(record.site, reference).value_or(0)), lookedOn_(record.lookedOn.value_or(record.asOf)) {
-        combs_ = partsOf(record, reference).combs;
+        parts_ = partsOf(record, reference);
         hive_ = boundsOfCase(record, reference);
+        for (const auto& change : changes) changed_.push_back(boundsOfChange(change, reference));
     }
 
     std::vector<DoubtedRecord> all() {
+        tare();
         look();
         weights();
         feeds();
@@ -57,9 +59,36 @@ private:
     }
     bool hiveChanged(Date from, Date to) const {
         const Date first = std::min(from, to), last = std::max(from, to);
-        return std::any_of(changes_.begin(), changes_.end(), [&](Date day) { return day >= first && day <= last; });
+        return std::any_of(changes_.begin(), changes_.end(), [&](const HiveChange& change) { return change.day >= first && change.day <= last; });
+    }
+    //! Nothing where it is not known, or has a format nobody ships.
+    std::optional<stores::HiveBounds> boundsOfChange(const HiveChange& change, const ReferenceData& reference) const {
+        if (!change.hive || change.hive->boxes.empty()) return std::nullopt;
+        if (*change.hive == record_.hive) return hive_;
+        book::ColonyCase then = record_;
+        then.hive = *change.hive;
+        then.combs = {}; // those listed stood in the case's hive
+        if (!unknownFormats(then, {}, reference).empty()) return std::nullopt;
+        return boundsOfCase(then, reference);
+    }
+    //! Of the hive on a day. On the day of a change the larger one counts: it may have been emptied, or filled, before.
+    const stores::HiveBounds& hiveOn(Date day) const {
+        const auto* before = &hive_;
+        const auto* now = &hive_;
+        for (std::size_t i = 0; i < changes_.size(); ++i) {
+            if (!changed_[i] || changes_[i].day > day) continue;
+            now = &*changed_[i];
+            if (changes_[i].day < day) before = now;
+        }
+        return before->places > now->places ? *before : *now;
     }
 
+    // A tare that is not likely is asked about where it is entered; afterwards it has no place that says it is sure.
+    void tare() {
+        if (!record_.hive.tare) return;
+        const auto doubt = stores::doubtOfTare(*record_.hive.tare, parts_, constants_);
+        if (doubt && doubt->impossible) add(DoubtedPart::Tare, 0, record_.asOf, "hive.tare_kg", false, doubt);
+    }
     void look() {
         const auto& bees = record_.bees;
         const auto told = [&](DoubtedPart part, const char* path, std::optional<stores::Doubt> doubt) {
@@ -79,7 +108,7 @@ private:
 
     void weights() {
         for (std::size_t i = 0; i < record_.weighings.size(); ++i)
-            if (const auto gross = grossOf(record_.weighings[i])) addWeight(i, stores::doubtOfWeight(*gross, hive_, constants_));
+            if (const auto gross = grossOf(record_.weighings[i])) addWeight(i, stores::doubtOfWeight(*gross, hiveOn(record_.weighings[i].date), constants_));
         std::vector<std::size_t> order;
         for (std::size_t i = 0; i < record_.weighings.size(); ++i)
             if (grossOf(record_.weighings[i]) && !doubted(DoubtedPart::Weighing, i)) order.push_back(i);
@@ -139,7 +168,7 @@ private:
             const Date first = feed.date.plusDays(-static_cast<int>(constants_.entryFeedDays));
             given.recently = given.stores + fedUpTo(first, i);
             add(DoubtedPart::Feed, i, feed.date, fmt::format("feeds[{}]{}", i, amountOf(feed)), feed.sure,
-                stores::doubtOfFeed(given, hive_, constants_));
+                stores::doubtOfFeed(given, hiveOn(feed.date), constants_));
         }
     }
     static const char* amountOf(const book::FeedRecord& feed) {
@@ -182,7 +211,7 @@ private:
     void harvests() {
         for (std::size_t i = 0; i < record_.harvests.size(); ++i) {
             const auto& harvest = record_.harvests[i];
-            auto doubt = stores::doubtOfHarvest(harvest.honey, hive_, constants_);
+            auto doubt = stores::doubtOfHarvest(harvest.honey, hiveOn(harvest.date), constants_);
             if (const auto before = thereBefore(i); before && !(doubt && doubt->impossible))
                 if (auto there = stores::doubtOfHarvestOf(harvest.honey, *before, constants_); there && (!doubt || there->impossible))
                     doubt = std::move(there);
@@ -201,7 +230,7 @@ private:
         for (std::size_t i = 0; i < record_.weighings.size(); ++i) {
             const auto gross = grossOf(record_.weighings[i]);
             if (!gross || doubted(DoubtedPart::Weighing, i) || !tells(record_.weighings[i].date)) continue;
-            before = stores::ThereBefore{record_.weighings[i].date, *gross, *gross - hive_.lightest};
+            before = stores::ThereBefore{record_.weighings[i].date, *gross, *gross - hiveOn(record_.weighings[i].date).lightest};
         }
         if (!before) return std::nullopt;
         before->daysSince = day.daysSince(before->day);
@@ -212,7 +241,7 @@ private:
     }
     //! At the most: half as much again as it looked like, and two kilograms.
     std::optional<Mass> storesSeen() const {
-        const auto evidence = stores::evidenceOfVisit(combs_, 1, stores::combSpreads(constants_), lookedOn_);
+        const auto evidence = stores::evidenceOfVisit(parts_.combs, 1, stores::combSpreads(constants_), lookedOn_);
         if (!evidence) return std::nullopt;
         return 1.5 * evidence->typical + kilograms(2);
     }
@@ -225,20 +254,21 @@ private:
 
     const book::ColonyCase& record_;
     const ModelConstants& constants_;
-    const std::vector<Date>& changes_;
+    const std::vector<HiveChange>& changes_;
+    std::vector<std::optional<stores::HiveBounds>> changed_; //!< beside them
     double latitude_;
     Date lookedOn_;
-    std::vector<stores::Comb> combs_;
+    stores::TareQuestion parts_;
     stores::HiveBounds hive_;
     std::vector<DoubtedRecord> found_;
 };
 
 } // namespace
 
-std::vector<DoubtedRecord> doubtsOf(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<Date>& hiveChanges) {
+std::vector<DoubtedRecord> doubtsOf(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<HiveChange>& changes) {
     // A foreign book may name hives nobody ships; nothing can be held against them.
     if (record.hive.boxes.empty() || !unknownFormats(record, {}, reference).empty()) return {};
-    return CaseJudge(record, reference, hiveChanges).all();
+    return CaseJudge(record, reference, changes).all();
 }
 
 } // namespace winterlarder::answer

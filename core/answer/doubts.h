@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "answer/judged_entries.h"
+#include "answer/question_of_case.h"
 #include "book/book.h"
 #include "exchange/case/case_file.h"
 #include "stores/plausible.h"
 
-#include <functional>
 #include <string>
 #include <vector>
 
@@ -13,7 +14,7 @@
 //! other by the rules of core/stores/plausible.h. Tested: tests/answer/doubts_test.cpp.
 namespace winterlarder::answer {
 
-enum class DoubtedPart { Weighing, Feed, Harvest, Bees, Brood, Combs, Moisture };
+enum class DoubtedPart { Weighing, Feed, Harvest, Bees, Brood, Combs, Moisture, Tare };
 
 struct DoubtedRecord {
     DoubtedPart part = DoubtedPart::Weighing;
@@ -24,10 +25,14 @@ struct DoubtedRecord {
     bool sure = false;     //!< the keeper said that it is right
 };
 
-//! Every record of a case that is in doubt, impossible ones first within their list's order. `hiveChanges`: days from which
-//! the hive was another; weights before and after them are not held against each other.
+//! The hives a colony lived in: the one it began in, as of the first day there is, and every later one.
+std::vector<HiveChange> hivesOf(const book::Colony& colony, const std::vector<book::Housing>& housings);
+
+//! Every record of a case that is in doubt, impossible ones first within their list's order. Weights, feeds and harvests are held against
+//! the hive of their day by `changes` (the larger one on the day of a change), else against that of the case; weights before and after a
+//! change are not held against each other.
 std::vector<DoubtedRecord> doubtsOf(const book::ColonyCase& record, const ReferenceData& reference,
-                                    const std::vector<Date>& hiveChanges = {});
+                                    const std::vector<HiveChange>& changes = {});
 
 //! The case without its records that are in doubt, and what is to be said of each: impossible ones, and those not likely of
 //! which the keeper is not sure.
@@ -35,17 +40,14 @@ struct BelievedCase {
     book::ColonyCase record;
     std::vector<Remark> setAside;
 };
-BelievedCase believed(book::ColonyCase record, const ReferenceData& reference);
+BelievedCase believed(book::ColonyCase record, const ReferenceData& reference, const std::vector<HiveChange>& changes = {});
 
 //! The doubt as a reason of an answer that does without the record: "weighing", "feed", "harvest", "bees", "brood", "combs",
-//! "moisture", "glance" or "outcome" of a day.
+//! "moisture", "tare", "glance" or "outcome" of a day.
 Remark setAsideRemark(const stores::Doubt& doubt, std::string record, Date day);
 
 //! The bounds of a case's hive. Its formats must be known.
 stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceData& reference);
-
-//! A doubt in words, at the place of its record: the core knows what is wrong, not how it is said.
-using DoubtInWords = std::function<Problem(const stores::Doubt&, Place)>;
 
 //! A fault for every impossible record of a case file, at its place, with what would be possible.
 Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
@@ -60,11 +62,13 @@ struct Surroundings {
     std::vector<book::Weighing> weighings{};
     std::vector<book::Feed> feeds{};
     std::vector<book::Harvest> harvests{};
+    std::vector<book::Manipulation> manipulations{};
 };
+//! Of a colony that is not in the book yet (number 0) there is nothing. Problems: those of the book, no such colony.
 Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId colony);
 
-//! What is in doubt of an entry, the gravest first; nothing where it is likely. An entry of the same id among the
-//! surroundings does not count. The entry's own `sure` is not asked.
+//! What is in doubt of an entry of a kind that is judged (judged_entries.h), the gravest first; nothing where it is likely. An entry of
+//! the same id among the surroundings does not count. The entry's own `sure` is not asked. `today`: the keeper's, from the clock.
 std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& around, Date today,
                                      const ReferenceData& reference);
 std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& around, Date today,
@@ -77,5 +81,15 @@ std::optional<stores::Doubt> doubtOf(const book::Sighting& entry, const Surround
                                      const ReferenceData& reference);
 std::optional<stores::Doubt> doubtOf(const book::WinterOutcome& entry, const Surroundings& around, Date today,
                                      const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::Colony& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
+std::optional<stores::Doubt> doubtOf(const book::Housing& entry, const Surroundings& around, Date today,
+                                     const ReferenceData& reference);
+//! Of these only the day.
+template <class Entry>
+    requires isHeldAgainstDay<Entry>
+std::optional<stores::Doubt> doubtOf(const Entry& entry, const Surroundings& around, Date today, const ReferenceData&) {
+    return stores::doubtOfDay(entry.date, today, around.colony.since);
+}
 
 } // namespace winterlarder::answer

@@ -2,7 +2,9 @@
 // Entries of a book are judged as records of a case that holds what else is known of the colony around their day.
 #include "answer/doubts.h"
 
+#include "answer/question_of_case.h"
 #include "book/case_of.h"
+#include "book/entries/date_of.h"
 #include "exchange/case/case_sections.h"
 
 #include <algorithm>
@@ -31,10 +33,11 @@ const book::HiveRecord& largestHiveOn(const Surroundings& known, Date day, const
     return exchange::placesOf(before, reference) > exchange::placesOf(now, reference) ? before : now;
 }
 
-std::vector<Date> hiveChanges(const Surroundings& known) {
-    std::vector<Date> days;
-    for (const auto& housing : known.housings) days.push_back(housing.date);
-    return days;
+std::vector<HiveChange> hiveChanges(const Surroundings& known) {
+    auto changes = hivesOf(known.colony, known.housings);
+    for (const auto& work : known.manipulations)
+        if (work.what == book::ManipulationKind::BoxesAdded || work.what == book::ManipulationKind::BoxesRemoved) changes.push_back({work.date, {}});
+    return changes;
 }
 
 const book::Look* lookBefore(const Surroundings& known, Date day) {
@@ -46,10 +49,12 @@ const book::Look* lookBefore(const Surroundings& known, Date day) {
     return last;
 }
 
+book::ColonyCase emptyCase(const book::SiteRecord& site, const book::HiveRecord& hive, Date day) {
+    return {{}, {}, day, {}, site, hive, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+}
+
 book::ColonyCase caseOfHive(const Surroundings& known, Date day, const ReferenceData& reference) {
-    book::ColonyCase record{{}, {}, day, {}, known.site, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
-    record.hive = largestHiveOn(known, day, reference);
-    return record;
+    return emptyCase(known.site, largestHiveOn(known, day, reference), day);
 }
 
 //! What is known around a day, the entry's own kind without itself.
@@ -92,7 +97,14 @@ std::vector<Entry> orNothing(Outcome<std::vector<Entry>> all, Problems& problems
 
 } // namespace
 
+std::vector<HiveChange> hivesOf(const book::Colony& colony, const std::vector<book::Housing>& housings) {
+    std::vector<HiveChange> hives{{*Date::of(firstKnownYear, 1, 1), colony.hive}};
+    for (const auto& housing : housings) hives.push_back({housing.date, housing.hive});
+    return hives;
+}
+
 Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId id) {
+    if (id == book::ColonyId{}) return Surroundings{};
     const auto colony = from.find(id);
     if (!colony) return colony.problems();
     if (!*colony) return Problem{ProblemKind::Input, {}, fmt::format("there is no colony {}", id.number), "check its number"};
@@ -106,6 +118,7 @@ Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId id) {
     known.weighings = orNothing(from.of<book::Weighing>(id), problems);
     known.feeds = orNothing(from.of<book::Feed>(id), problems);
     known.harvests = orNothing(from.of<book::Harvest>(id), problems);
+    known.manipulations = orNothing(from.of<book::Manipulation>(id), problems);
     if (!problems.empty()) return problems;
     return known;
 }
@@ -162,6 +175,28 @@ std::optional<stores::Doubt> doubtOf(const book::WinterOutcome& entry, const Sur
     if (doubt || !entry.storesLeft) return doubt;
     const auto record = caseOfHive(known, entry.date, reference);
     return stores::doubtOfStoresLeft(*entry.storesLeft, boundsOfCase(record, reference), reference.constants);
+}
+
+namespace {
+
+std::optional<stores::Doubt> doubtOfTareOf(const book::HiveRecord& hive, Date day, const ReferenceData& reference) {
+    const auto bare = emptyCase({}, hive, day);
+    // A table may give a colony before its boxes; a foreign book may name hives nobody ships.
+    if (!hive.tare || hive.boxes.empty() || !unknownFormats(bare, {}, reference).empty()) return std::nullopt;
+    return stores::doubtOfTare(*hive.tare, partsOf(bare, reference), reference.constants);
+}
+
+} // namespace
+
+std::optional<stores::Doubt> doubtOf(const book::Colony& entry, const Surroundings&, Date today, const ReferenceData& reference) {
+    const Date day = entry.since.value_or(today);
+    auto doubt = doubtOfTareOf(entry.hive, day, reference);
+    return doubt ? doubt : stores::doubtOfDay(day, today, {});
+}
+
+std::optional<stores::Doubt> doubtOf(const book::Housing& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+    auto doubt = doubtOfTareOf(entry.hive, entry.date, reference);
+    return doubt ? doubt : stores::doubtOfDay(entry.date, today, known.colony.since);
 }
 
 } // namespace winterlarder::answer

@@ -19,6 +19,7 @@ const char* nameOf(DoubtedPart part) {
     case DoubtedPart::Brood: return "brood";
     case DoubtedPart::Combs: return "combs";
     case DoubtedPart::Moisture: return "moisture";
+    case DoubtedPart::Tare: return "tare";
     }
     return "";
 }
@@ -38,12 +39,20 @@ void leaveOutOfLook(book::ColonyCase& record, DoubtedPart part) {
     if (part == DoubtedPart::Brood) record.bees.broodCells.reset();
     if (part == DoubtedPart::Combs) record.combs = std::monostate();
     if (part == DoubtedPart::Moisture) record.moisturePercent.reset();
+    if (part == DoubtedPart::Tare) record.hive.tare.reset();
+}
+
+// A weight is not held against an empty weight that cannot be.
+std::optional<Mass> possibleTare(const stores::TareQuestion& parts, std::optional<Mass> tare, const ModelConstants& constants) {
+    const auto doubt = tare ? stores::doubtOfTare(*tare, parts, constants) : std::nullopt;
+    return doubt && doubt->impossible ? std::nullopt : tare;
 }
 
 } // namespace
 
 stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceData& reference) {
-    return stores::boundsOf(partsOf(record, reference), record.hive.tare, reference.constants);
+    const auto parts = partsOf(record, reference);
+    return stores::boundsOf(parts, possibleTare(parts, record.hive.tare, reference.constants), reference.constants);
 }
 
 Remark setAsideRemark(const stores::Doubt& doubt, std::string record, Date day) {
@@ -53,10 +62,12 @@ Remark setAsideRemark(const stores::Doubt& doubt, std::string record, Date day) 
     return remark;
 }
 
-BelievedCase believed(book::ColonyCase record, const ReferenceData& reference) {
-    auto aside = doubtsOf(record, reference);
+BelievedCase believed(book::ColonyCase record, const ReferenceData& reference, const std::vector<HiveChange>& changes) {
+    auto aside = doubtsOf(record, reference, changes);
     std::erase_if(aside, [](const DoubtedRecord& each) { return each.sure && !each.doubt.impossible; });
     BelievedCase result{std::move(record), {}};
+    for (const Date day : result.record.weighedInOtherHive)
+        result.setAside.push_back(setAsideRemark({false, {"doubt-other-hive", {}}}, "weighing", day));
     for (const auto& each : aside) {
         result.setAside.push_back(setAsideRemark(each.doubt, nameOf(each.part), each.day));
         leaveOutOfLook(result.record, each.part);

@@ -45,7 +45,8 @@ class Afterwards {
 public:
     Afterwards(const book::ColonyHistory& winterRecords, const book::ColonyCase& autumn, const Winter& season, Date decided, Date asOf,
                const ReferenceData& data)
-        : records(winterRecords), base(autumn), winter(season), decided_(decided), asOf_(asOf), reference(data) {}
+        : records(winterRecords), base(autumn), winter(season), decided_(decided), asOf_(asOf), reference(data),
+          hives_(hivesOf(winterRecords.colony, winterRecords.housings)) {}
 
     Outcome<bool> fill(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked) {
         book::ColonyCase later = bare();
@@ -56,7 +57,7 @@ public:
         for (const auto& entry : records.harvests)
             if (counts(entry.harvest.date)) later.harvests.push_back(entry.harvest);
         later = believedLater(std::move(later), question);
-        const auto plain = questionOf(later, {}, reference, 0);
+        const auto plain = questionOf(later, {}, reference, 0, hives_);
         if (!plain) return plain.problems();
         fillSteps(question, *plain);
         fillWeighings(question, *plain, wetOf(later.weighings, weighings));
@@ -83,7 +84,7 @@ public:
 private:
     //! Without weights, feeds and harvests that are in doubt; what was seen at the autumn's look is its answer's to say.
     book::ColonyCase believedLater(book::ColonyCase later, tracking::FollowQuestion& question) const {
-        auto sound = believed(std::move(later), reference);
+        auto sound = believed(std::move(later), reference, hives_);
         for (auto& remark : sound.setAside) {
             const auto& record = std::get<std::string>(remark.details.at("record"));
             if (record == "weighing" || record == "feed" || record == "harvest") question.setAside.push_back(std::move(remark));
@@ -103,6 +104,7 @@ private:
         empty.weighings.clear();
         empty.feeds.clear();
         empty.harvests.clear();
+        empty.weighedInOtherHive.clear();
         return empty;
     }
     bool counts(Date date) const { return date > decided_ && date <= asOf_ && winter.contains(date); }
@@ -230,6 +232,7 @@ private:
     const Winter& winter;
     Date decided_, asOf_;
     const ReferenceData& reference;
+    const std::vector<HiveChange> hives_;
     mutable Date groupStart_ = decided_;
 };
 

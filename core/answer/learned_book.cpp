@@ -126,19 +126,18 @@ namespace {
 
 std::string winterName(const std::string& colony, int autumn) { return fmt::format("the winter of {} of {}", autumn, colony); }
 
-struct ToldWinter {
-    PastColonyWinter winter;
-    WinterTold told;
-};
-
-Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads) {
-    auto winter = pastWinterOf(reading, reference, sampling, threads);
-    if (!winter) return std::optional<ToldWinter>();
-    auto told = *toldBy(*winter, reference.constants, sampling, threads, false);
-    return std::optional(ToldWinter{std::move(*winter), std::move(told)});
-}
-
 } // namespace
+
+Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                              bool withScore, const std::string& file, std::stop_token stop) {
+    return caught({file, 0, 0}, winterName(past.name, past.autumn), [&]() -> Outcome<std::optional<ToldWinter>> {
+        auto winter = pastWinterOf(past, reference, sampling, threads, stop);
+        if (!winter || stop.stop_requested()) return std::optional<ToldWinter>();
+        auto told = toldBy(*winter, reference.constants, sampling, threads, withScore, stop);
+        if (!told) return std::optional<ToldWinter>();
+        return std::optional(ToldWinter{std::move(*winter), std::move(*told)});
+    });
+}
 
 Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads) {
     const auto past = readPast(from, asOf);
@@ -146,11 +145,10 @@ Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampl
     LearnedBook result;
     std::vector<WinterTold> told;
     for (const auto& reading : past->winters) {
-        const std::string name = winterName(reading.name, reading.autumn);
-        auto one = caught({from.file().string(), 0, 0}, name, [&] { return toldWinter(reading, from.reference(), sampling, threads); });
+        auto one = toldWinter(reading, from.reference(), sampling, threads, false, from.file().string());
         if (!one) result.problems.push_back(one.problems().front());
         if (!one || !*one) continue;
-        if ((*one)->told.evidence.fitsNoWinter) result.notes.push_back(name + ": its records fit no winter, so nothing was learned from it");
+        if ((*one)->told.evidence.fitsNoWinter) result.fitNone.push_back({reading.name, reading.autumn});
         result.winters.push_back(std::move((*one)->winter));
         told.push_back(std::move((*one)->told));
     }

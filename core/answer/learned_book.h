@@ -60,16 +60,32 @@ struct WinterTold {
 std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConstants& constants, winter::Sampling sampling, int threads,
                                  bool withScore, std::stop_token stop = {});
 
+//! A past winter and what it tells.
+struct ToldWinter {
+    PastColonyWinter winter;
+    WinterTold told;
+};
+//! Nothing where it says nothing, or was stopped. An exception is a problem of kind Internal that names the winter, so that one that breaks
+//! never ends the others. `file`: of the book, for the problem.
+Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                              bool withScore, const std::string& file, std::stop_token stop = {});
+
 //! Adds up what winters told, in the order they came; `told` beside `winters`. Used in the yards that learn.
 BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told, const std::set<std::int64_t>& yards,
                   const ModelConstants& constants);
+
+//! A winter whose records fit none that was simulated, so that nothing was learned from it.
+struct WinterThatFitsNone {
+    std::string colony;
+    int autumn = 0; //!< year it began in
+};
 
 //! A book's past and what it taught.
 struct LearnedBook {
     std::vector<PastColonyWinter> winters;
     BookLearned learned;
     Problems problems;             //!< winters that could not be computed; they are left out of the rest
-    std::vector<std::string> notes; //!< winters whose records fit none, so that nothing was learned from them
+    std::vector<WinterThatFitsNone> fitNone{};
 };
 //! Problems: those of the book. A winter that breaks never ends the others. Tested: tests/answer/followed_colony_test.cpp.
 Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampling, int threads);

@@ -397,11 +397,12 @@ Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlac
 }
 
 Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange::CasePlaces& places,
-                                   const ReferenceData& reference, std::uint64_t positionInBatch) {
+                                   const ReferenceData& reference, std::uint64_t positionInBatch,
+                                   const std::vector<HiveChange>& changes) {
     Problems problems = unknownFormats(said, places, reference);
     if (!problems.empty()) return problems;
     if (said.hive.boxes.empty()) return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
-    auto [record, setAside] = believed(said, reference);
+    auto [record, setAside] = believed(said, reference, changes);
     const auto where = siteAndSeasonOf(record, places, reference);
     if (!where) problems = where.problems();
     ColonyQuestion question;

@@ -2,28 +2,37 @@
 #pragma once
 
 #include "advice/question.h"
-#include "answer/doubts.h"
 #include "book/entries/records.h"
 #include "exchange/case/case_file.h"
 #include "reference/reference.h"
+#include "stores/plausible.h"
 #include "stores/tare.h"
 #include "support/outcome.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace winterlarder::answer {
+
+//! A day on which boxes were put on or taken off, and the hive as it stood from then on, where that is known.
+struct HiveChange {
+    Date day;
+    std::optional<book::HiveRecord> hive;
+};
 
 //! A colony's records made into the plain values the models take. Where it cannot be answered but nothing is at fault
 //! (too far from a station, no bees known, ...) the question says so in `refusals`. Problems: given dates in conflict,
 //! a climate outside the model's limits, more bees than it knows - each at its place in the case. Records that are in doubt
 //! (answer/doubts.h) are set aside: the question says so and does without them.
-//! `positionInBatch` (from 0) is the random stream of a colony without a name. Tested:
+//! `positionInBatch` (from 0) is the random stream of a colony without a name; `changes` as in doubtsOf. Tested:
 //! tests/answer/question_of_case_test.cpp.
 Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
-                                           const ReferenceData& reference, std::uint64_t positionInBatch);
+                                           const ReferenceData& reference, std::uint64_t positionInBatch,
+                                           const std::vector<HiveChange>& changes = {});
 
 //! The boxes of a hive from the floor up, each in a shipped format or by the keeper's own measures. Tested:
 //! tests/answer/question_of_case_test.cpp (as part of a question).
@@ -42,6 +51,9 @@ struct ReadQuestion {
     book::ColonyCase record;
     advice::ColonyQuestion question;
 };
+
+//! A doubt in words, at the place of its record: the core knows what is wrong, not how it is said.
+using DoubtInWords = std::function<Problem(const stores::Doubt&, Place)>;
 
 //! Reads a case and makes its question: every fault of both steps in one list, by place; impossible records are faults, said
 //! by `inWords`. Tested: tests/answer/core_alone.cpp.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/scale_records.h"
 
+#include <fmt/format.h>
 #include <set>
 #include <utility>
 
@@ -36,15 +37,14 @@ Outcome<Known> knownOf(book::Book& from, book::ColonyId colony) {
 class Records {
 public:
     Records(book::ColonyId colony, std::optional<feeding::Ratio> ratio, const Known& known)
-        : colony_(colony), ratio_(std::move(ratio)), known_(known) {}
+        : made{.colony = colony}, ratio_(std::move(ratio)), known_(known) {}
 
     void add(const scale::ProposedWeighing& proposed) {
         if (known_.weighed.contains(proposed.date)) return void(++made.left);
-        made.edits.emplace_back(book::AddWeighing{{.colony = colony_,
-                                              .weighing = {proposed.date, book::ScaleReading{proposed.gross}},
-                                              .wet = proposed.wet,
-                                              .note = origin}});
-        ++made.weighings;
+        made.weighings.push_back({.colony = made.colony,
+                                  .weighing = {proposed.date, book::ScaleReading{proposed.gross}},
+                                  .wet = proposed.wet,
+                                  .note = origin});
     }
     void add(const scale::ProposedRecord& proposed) {
         switch (proposed.sort) {
@@ -58,25 +58,20 @@ public:
 private:
     void addHarvest(const scale::ProposedRecord& proposed) {
         if (known_.harvested.contains(proposed.date)) return void(++made.left);
-        made.edits.emplace_back(book::AddHarvest{{.colony = colony_, .harvest = {proposed.date, -proposed.change}, .note = origin}});
-        ++made.harvests;
+        made.harvests.push_back({.colony = made.colony, .harvest = {proposed.date, -proposed.change}, .note = origin});
     }
     void addFeed(const scale::ProposedRecord& proposed) {
         if (known_.fed.contains(proposed.date)) return void(++made.left);
         const double sugarShare = ratio_->sugarPerWater / (1 + ratio_->sugarPerWater);
         book::FeedRecord feed{proposed.date, book::FeedKind::Syrup, proposed.change * sugarShare, {}, ratio_->printed, {}};
-        made.edits.emplace_back(book::AddFeed{{.colony = colony_, .feed = std::move(feed), .note = origin}});
-        ++made.feeds;
+        made.feeds.push_back({.colony = made.colony, .feed = std::move(feed), .note = origin});
     }
     void addWork(const scale::ProposedRecord& proposed, const char* note) {
         if (known_.worked.contains(proposed.date)) return void(++made.left);
         const auto what = proposed.change > Mass(0) ? book::ManipulationKind::BoxesAdded : book::ManipulationKind::BoxesRemoved;
-        made.edits.emplace_back(book::AddManipulation{
-            {.colony = colony_, .date = proposed.date, .what = what, .weightChange = proposed.change, .note = note}});
-        ++made.works;
+        made.works.push_back({.colony = made.colony, .date = proposed.date, .what = what, .weightChange = proposed.change, .note = note});
     }
 
-    book::ColonyId colony_;
     std::optional<feeding::Ratio> ratio_;
     const Known& known_;
 };
@@ -91,6 +86,18 @@ Outcome<ScaleRecords> scaleRecordsOf(book::Book& from, book::ColonyId colony, co
     for (const auto& weighing : proposals.weighings) records.add(weighing);
     for (const auto& record : proposals.records) records.add(record);
     return std::move(records.made);
+}
+
+book::Together ScaleRecords::asOneStep() const {
+    book::Together step{"add scale log", {}};
+    const auto add = [&step](const auto& entries) {
+        for (const auto& entry : entries) step.edits.emplace_back(book::Add<std::remove_cvref_t<decltype(entry)>>{entry});
+    };
+    add(weighings);
+    add(feeds);
+    add(harvests);
+    add(works);
+    return step;
 }
 
 } // namespace winterlarder::answer

@@ -12,10 +12,14 @@ namespace winterlarder::answer {
 
 //! What a scale's log adds to the book of a colony: a few weighings and every feed, harvest and change of equipment, as one step.
 struct ScaleRecords {
-    std::vector<book::SingleEdit> edits;
-    int weighings = 0, feeds = 0, harvests = 0, works = 0;
+    book::ColonyId colony{};
+    std::vector<book::Weighing> weighings{};
+    std::vector<book::Feed> feeds{};
+    std::vector<book::Harvest> harvests{};
+    std::vector<book::Manipulation> works{};
     int left = 0; //!< on days of which the book has such a record already: not added twice
-    book::Together asOneStep() const { return {"add scale log", edits}; }
+    bool empty() const { return weighings.empty() && feeds.empty() && harvests.empty() && works.empty(); }
+    book::Together asOneStep() const;
 };
 
 //! A feed is syrup of the ratio; where none is said only its weight is known, and it stays a change of weight. Problems: those of the book.

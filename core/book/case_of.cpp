@@ -32,12 +32,21 @@ std::optional<Date> dayIn(const std::optional<DayOfYear>& day, const Winter& win
     return std::nullopt;
 }
 
+// A heft is of the food, whatever the boxes.
+bool otherHive(const WeighingRecord& weighing, const HiveRecord& asked, const HiveRecord& then) {
+    return !std::holds_alternative<HeftWord>(weighing.reading) && (asked.boxes != then.boxes || asked.tare != then.tare);
+}
+
 void addRecords(ColonyCase& record, const ColonyHistory& from, Date asOf) {
     const Date oldest = asOf.plusDays(-oldestObservation);
     const Date since = record.lookedOn.value_or(oldest);
     Date first = record.lookedOn.value_or(asOf);
     for (const auto& entry : from.weighings) {
         if (entry.weighing.date < since || entry.weighing.date > asOf) continue;
+        if (otherHive(entry.weighing, record.hive, hiveOn(from.colony, from.housings, entry.weighing.date))) {
+            record.weighedInOtherHive.push_back(entry.weighing.date);
+            continue;
+        }
         record.weighings.push_back(entry.weighing);
         first = std::min(first, entry.weighing.date);
     }

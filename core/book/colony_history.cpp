@@ -2,6 +2,7 @@
 #include "book/colony_history.h"
 
 #include "book/case_of.h"
+#include "book/entries/date_of.h"
 
 #include <algorithm>
 #include <fmt/format.h>

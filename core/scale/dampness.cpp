@@ -64,6 +64,8 @@ double scatterOf(std::vector<double> changes) {
 
 } // namespace
 
+double dampnessOf(const std::vector<DayWeight>& days) { return scatterOf(changesWithoutFlight(days, weeksOf(days))); }
+
 std::vector<double> nectarLimits(const std::vector<DayWeight>& days) {
     const auto weeks = weeksOf(days);
     const double damp = std::max(nectarDayKg, deviations * scatterOf(changesWithoutFlight(days, weeks)));

@@ -15,4 +15,9 @@ namespace winterlarder::scale {
 //! nectarDayKg; any other the larger of that and of what dampness does. Tested: tests/scale/dampness_test.cpp.
 std::vector<double> nectarLimits(const std::vector<DayWeight>& days);
 
+//! What dampness does to a day's change in this log, robust standard deviation [kg]; 0 where no time without flight is known.
+double dampnessOf(const std::vector<DayWeight>& days);
+//! From here on [kg] even four of them do not bar every winter's day whose water looks like income: a day or so in a winter passes.
+inline constexpr double muchDampness = 0.2;
+
 } // namespace winterlarder::scale

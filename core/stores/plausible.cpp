@@ -164,9 +164,28 @@ std::optional<Doubt> doubtOfMoisture(double percent, const ModelConstants& const
     return doubt(false, "doubt-moisture", {{"water", percent}, {"low", constants.entryDriestHoney}, {"high", constants.entryWettestHoney}});
 }
 
+std::optional<Doubt> doubtOfTare(Mass tare, const TareQuestion& parts, const ModelConstants& constants) {
+    require(!parts.boxes.empty(), "a hive without a box");
+    TareQuestion built = parts, bare = parts;
+    built.combs.clear();
+    bare.combs.assign(1, Comb{.format = parts.boxes.front(), .built = 0});
+    const Tare full = tareFromParts(built), shell = tareFromParts(bare);
+    const Mass most = full.mass + 3 * full.sd, least = std::max(kilograms(1), shell.mass - 2 * shell.sd);
+    const double boxes = static_cast<double>(parts.boxes.size());
+    if (tare > most)
+        return doubt(tare > boundsOf(parts, {}, constants).heaviest, "doubt-tare-heavy", {{"weight", tare}, {"most", most}, {"boxes", boxes}});
+    if (tare >= least) return std::nullopt;
+    return doubt(tare < constants.entryImpossibleBelow * least, "doubt-tare-light", {{"weight", tare}, {"least", least}});
+}
+
 std::optional<Doubt> doubtOfDay(Date day, Date today, std::optional<Date> colonySince) {
-    constexpr int aYear = 366;
-    if (day.daysSince(today) > aYear) return doubt(false, "doubt-later", {{"day", day}, {"today", today}});
+    constexpr int otherClocks = 1; // where the hive stands it may be tomorrow already
+    constexpr int aYear = 366;   // further off it is rather the year that is mistyped
+    if (const int ahead = day.daysSince(today); ahead > otherClocks) {
+        auto later = doubt(false, "doubt-later", {{"day", day}, {"today", today}});
+        later.takenMeanwhile = ahead <= aYear;
+        return later;
+    }
     if (colonySince && day < *colonySince) return doubt(false, "doubt-before", {{"day", day}, {"since", *colonySince}});
     return std::nullopt;
 }

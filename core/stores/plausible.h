@@ -15,6 +15,8 @@ namespace winterlarder::stores {
 struct Doubt {
     bool impossible = false;
     Remark says; //!< an id of shared/rules/cautions.csv, "doubt-..."
+    //! A day soon to come is asked about, but no amount hangs on it: an entry given in one command is taken meanwhile.
+    bool takenMeanwhile = false;
 };
 
 //! The most and the least a hive can be.
@@ -87,7 +89,11 @@ std::optional<Doubt> doubtOfFullCombs(double combs, const HiveBounds& hive, cons
 std::optional<Doubt> doubtOfStoresLeft(Mass stores, const HiveBounds& hive, const ModelConstants& constants);
 //! Water in honey [%]: asked under 13 or over 25.
 std::optional<Doubt> doubtOfMoisture(double percent, const ModelConstants& constants);
-//! The day of a record: asked over a year after today, or before the colony was there.
+//! The empty weight a keeper gives a hive [kg] against its parts (stores::tareFromParts): asked over the hive with all combs drawn and
+//! three of that figure's SD, impossible over the same hive full of honey; asked under the shell without a comb less two SD, impossible
+//! under 0.8 of that. `parts.boxes` must not be empty.
+std::optional<Doubt> doubtOfTare(Mass tare, const TareQuestion& parts, const ModelConstants& constants);
+//! The day of a record: asked where it lies more than a day after today (clocks of other zones), or before the colony was there.
 std::optional<Doubt> doubtOfDay(Date day, Date today, std::optional<Date> colonySince);
 
 //! Most honey a flow can have brought, for entries to be believed unasked: 2 kg a warm day, 0.3 kg any other.

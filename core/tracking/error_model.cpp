@@ -57,12 +57,22 @@ Unknowns::Unknowns(const FollowQuestion& q, std::size_t winters, const ModelCons
     belief_.add(0, tareVariance);
     belief_.add(0, sideVariance);
     belief_.add(0, heftVariance);
-    if (q.stores.sd.value() > 0) {
-        belief_.correlate(stores, tare, -q.stores.weighedShare * tareVariance);
-        belief_.correlate(stores, oneSide, -q.stores.oneSideShare * sideVariance * grossAtDecision(q));
-        belief_.correlate(stores, heft, -q.stores.heftShare * heftVariance * std::max(0.0, q.stores.mean.value()));
-    }
+    shareErrors(q, tareVariance, sideVariance, heftVariance);
     addChanges(q, constants);
+}
+
+// Two weighings by one tare make the stores look surer than the tare is; they can share no more of its error than they have. The
+// lasting errors are independent of each other, so the covariances are possible while sum(covariance^2 / variance) <= variance of S.
+void Unknowns::shareErrors(const FollowQuestion& q, double tareVariance, double sideVariance, double heftVariance) {
+    const double ofTare = q.stores.weighedShare;
+    const double ofSide = q.stores.oneSideShare * grossAtDecision(q);
+    const double ofHeft = q.stores.heftShare * std::max(0.0, q.stores.mean.value());
+    const double shared = squared(ofTare) * tareVariance + squared(ofSide) * sideVariance + squared(ofHeft) * heftVariance;
+    const double variance = squared(q.stores.sd.value());
+    const double possible = shared > variance ? std::sqrt(variance / shared) : 1;
+    belief_.correlate(stores, tare, -possible * ofTare * tareVariance);
+    belief_.correlate(stores, oneSide, -possible * ofSide * sideVariance);
+    belief_.correlate(stores, heft, -possible * ofHeft * heftVariance);
 }
 
 void Unknowns::addChanges(const FollowQuestion& q, const ModelConstants& constants) {

@@ -62,6 +62,7 @@ public:
     static double winterPart(const Reading& reading, const HivePaths& paths, SeasonDay day, std::size_t winter);
 
 private:
+    void shareErrors(const FollowQuestion& question, double tareVariance, double sideVariance, double heftVariance);
     void addChanges(const FollowQuestion& question, const ModelConstants& constants);
     LinearBelief belief_;
     std::vector<Change> changes_;

@@ -242,6 +242,13 @@
             <numerusform>%{stores} of stores cannot well be left in %n boxes of this size, which hold %{most} at the most. Is it right?</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?</source>
+        <translation>
+            <numerusform>An empty weight of %{weight} is much: %n box of this size weighs up to %{most} with all combs drawn and no honey in it. Is it right?</numerusform>
+            <numerusform>An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Steps</name>
@@ -372,6 +379,16 @@
         <translation>
             <numerusform>one measurement</numerusform>
             <numerusform>%n measurements</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::ScaleLogDialog</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and one more</numerusform>
+            <numerusform>and %n more</numerusform>
         </translation>
     </message>
 </context>

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::advice {
+namespace winterlarder::advice::amounts_test {
 
 namespace {
 
@@ -51,4 +51,4 @@ RC_GTEST_PROP(AmountsProperty, ACautiousKeeperTakesLessAndFeedsMore, ()) {
     RC_ASSERT(spareOf(losses(), wish(stores, sd, 0.1)) <= spareOf(losses(), wish(stores, sd, 0.3)));
 }
 
-} // namespace winterlarder::advice
+} // namespace winterlarder::advice::amounts_test

@@ -4,7 +4,7 @@
 #include "advice/colonies.h"
 #include "advice/verdict.h"
 
-namespace winterlarder::advice {
+namespace winterlarder::advice::another_look_test {
 
 TEST(AnotherLook, AColonyWithPlentyCanBeLeftAlone) {
     const auto advice = adviceFor(colony({.capped = 0.95, .combs = 30, .covered = 9}));
@@ -97,4 +97,4 @@ TEST(AnotherLook, AFlowThatIsOverSettlesNothing) {
     for (const int past : {0, 1, 3, 5}) EXPECT_FALSE(turnsOnTheFlow(last + past)) << past << " days after the last income";
 }
 
-} // namespace winterlarder::advice
+} // namespace winterlarder::advice::another_look_test

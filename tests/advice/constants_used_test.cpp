@@ -11,7 +11,7 @@
 
 // A constant that moves nothing is a number nobody reads: each one, moved, must change some answer of a handful of
 // questions.
-namespace winterlarder {
+namespace winterlarder::constants_used_test {
 namespace {
 
 using Digits = std::vector<double>;
@@ -169,4 +169,4 @@ TEST(Constants, EachMovesSomeAnswer) {
         EXPECT_TRUE(movesAnything(i, usual)) << "the constant that is " << numbers[i] << ", number " << i + 1 << " of model_constants.h";
 }
 
-} // namespace winterlarder
+} // namespace winterlarder::constants_used_test

@@ -2,7 +2,7 @@
 #include "advice/colonies.h"
 #include "advice/remarks.h"
 
-namespace winterlarder::advice {
+namespace winterlarder::advice::refusals_test {
 
 namespace {
 
@@ -75,4 +75,4 @@ TEST(Refusals, AllAreNamed) {
     EXPECT_EQ(refusals(q), (Kinds{RefusalKind::BeesUnknown, RefusalKind::StoresUnknown}));
 }
 
-} // namespace winterlarder::advice
+} // namespace winterlarder::advice::refusals_test

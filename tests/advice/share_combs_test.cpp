@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <set>
 
-namespace winterlarder::advice {
+namespace winterlarder::advice::share_combs_test {
 
 namespace {
 
@@ -125,4 +125,4 @@ TEST(ShareCombs, AMemberWithoutAnAnswerIsPassedOver) {
     EXPECT_FALSE(yard.poor.advice.gifts.empty());
 }
 
-} // namespace winterlarder::advice
+} // namespace winterlarder::advice::share_combs_test

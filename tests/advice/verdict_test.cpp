@@ -3,7 +3,7 @@
 
 #include "advice/colonies.h"
 
-namespace winterlarder::advice {
+namespace winterlarder::advice::verdict_test {
 
 namespace {
 
@@ -29,4 +29,4 @@ TEST(TooWeak, SevenThousandBeesAreEnough) {
     EXPECT_FALSE(tooWeak(q, 7000));
 }
 
-} // namespace winterlarder::advice
+} // namespace winterlarder::advice::verdict_test

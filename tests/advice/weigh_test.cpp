@@ -5,7 +5,7 @@
 #include <cmath>
 #include <set>
 
-namespace winterlarder::advice {
+namespace winterlarder::advice::weigh_test {
 
 namespace {
 
@@ -255,4 +255,4 @@ TEST(Weigh, MidwinterShortageBecomesFondant) {
     EXPECT_TRUE(says(advice.cautions, "emergency"));
 }
 
-} // namespace winterlarder::advice
+} // namespace winterlarder::advice::weigh_test

@@ -5,6 +5,7 @@
 #include "answer/doubt_words.h"
 #include "answer/followed_colony.h"
 #include "answer/question_of_case.h"
+#include "book/case_of.h"
 #include "exchange/shipped_data.h"
 #include "support/book_folder.h"
 
@@ -15,6 +16,7 @@ namespace {
 
 using namespace book;
 using namespace book::support;
+using ::testing::AllOf;
 using ::testing::Contains;
 using ::testing::ElementsAre;
 using ::testing::Field;
@@ -99,6 +101,16 @@ TEST(CaseInDoubt, SureOfItBelievesIt) {
     EXPECT_THAT(asideOf(bees + ", \"moisture_percent\": 30"), ElementsAre("doubt-moisture"));
 }
 
+TEST(CaseInDoubt, ATareThatCannotBeIsAFault) {
+    const auto withTare = [](double kg) {
+        return "{\"case\": 1, \"as_of\": \"2026-09-12\", \"site\": {\"station\": \"ca-halifax\"},\n\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2, \"tare_kg\": " +
+               std::to_string(kg) + "}, \"bees\": {\"covered_combs\": 8}, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 54}]}";
+    };
+    EXPECT_THAT(faults(withTare(22)), IsEmpty());
+    EXPECT_THAT(faults(withTare(120)), ElementsAre(AllOf(StartsWith("case.json:2:"), HasSubstr("An empty weight of 120.0 kg is much"))));
+    EXPECT_THAT(faults(withTare(4)), ElementsAre(HasSubstr("An empty weight of 4.0 kg is little")));
+}
+
 TEST(CaseInDoubt, StonesOnTheRoofStayAContradiction) {
     const auto advice = answered(caseWith(bees + ", " + combs + ", \"weighings\": [{\"date\": \"2026-09-11\", \"gross_kg\": 75}]"));
     EXPECT_TRUE(advice.estimate->contradictory);
@@ -123,7 +135,7 @@ protected:
     BookFolder folder;
     Book book = newBook(folder / "a.larder");
     ColonyId colony;
-    const Date today = day("2026-09-20");
+    Date today = day("2027-06-01");
 
     void SetUp() override {
         edit(book, AddYard{orchard()});
@@ -146,6 +158,11 @@ TEST_F(BookInDoubt, EveryKindOfEntryIsAskedAboutWhereItIsNotLikely) {
     EXPECT_EQ(asked(weighingOf(colony, day("2026-09-10"), 500)), "doubt-heavy!");
     EXPECT_EQ(asked(weighingOf(colony, day("2025-04-30"), 54.5)), "doubt-before");
     EXPECT_EQ(asked(weighingOf(colony, day("2062-09-10"), 54.5)), "doubt-later");
+    auto kept = must(book.find(colony)).value();
+    kept.hive.tare = kilograms(32);
+    EXPECT_EQ(asked(kept), "doubt-tare-heavy");
+    kept.hive.tare = kilograms(3);
+    EXPECT_EQ(asked(Housing{.colony = colony, .date = day("2026-09-10"), .hive = kept.hive}), "doubt-tare-light!");
     EXPECT_EQ(asked(fed("2026-09-10", 8)), "");
     EXPECT_EQ(asked(fed("2026-09-10", 25)), "doubt-feed-at-once");
     EXPECT_EQ(asked(fed("2026-09-10", 80)), "doubt-feed!");
@@ -158,6 +175,26 @@ TEST_F(BookInDoubt, EveryKindOfEntryIsAskedAboutWhereItIsNotLikely) {
     EXPECT_EQ(asked(Sighting{.colony = colony, .date = day("2027-01-05"), .saw = SightingKind::Cluster, .seams = 30}), "doubt-seams!");
     EXPECT_EQ(asked(WinterOutcome{.colony = colony, .date = day("2027-04-05"), .storesLeft = kilograms(60)}), "doubt-stores-left");
     EXPECT_EQ(asked(WinterOutcome{.colony = colony, .date = day("2027-04-05"), .coveredCombs = 6, .storesLeft = kilograms(6)}), "");
+}
+
+TEST_F(BookInDoubt, EveryKindOfEntryIsAskedAboutWhereItIsStillToCome) {
+    today = day("2026-09-10");
+    for (const auto& [on, says] : {std::pair(day("2026-09-11"), ""), std::pair(day("2026-09-12"), "doubt-later")}) {
+        SCOPED_TRACE(on.iso());
+        const auto hive = must(book.find(colony)).value().hive;
+        EXPECT_EQ(asked(lookAt(colony, on)), says);
+        EXPECT_EQ(asked(weighingOf(colony, on, 54.5)), says);
+        EXPECT_EQ(asked(fed(on.iso().c_str(), 3)), says);
+        EXPECT_EQ(asked(took(on.iso().c_str(), 3)), says);
+        EXPECT_EQ(asked(Sighting{.colony = colony, .date = on}), says);
+        EXPECT_EQ(asked(WinterOutcome{.colony = colony, .date = on}), says);
+        EXPECT_EQ(asked(Treatment{.colony = colony, .date = on, .until = on.plusDays(30), .what = "acid"}), says);
+        EXPECT_EQ(asked(Manipulation{.colony = colony, .date = on}), says);
+        EXPECT_EQ(asked(Housing{.colony = colony, .date = on, .hive = hive}), says);
+        EXPECT_EQ(asked(Move{.colony = colony, .date = on, .yard = {1}}), says);
+        EXPECT_EQ(asked(Fate{.colony = colony, .date = on}), says);
+        EXPECT_EQ(asked(Colony{.yard = {1}, .hive = hive, .since = on}), says);
+    }
 }
 
 TEST_F(BookInDoubt, AnEntryIsHeldAgainstThoseAroundIt) {
@@ -179,6 +216,41 @@ TEST_F(BookInDoubt, ABoxPutOnMeanwhileExplainsTheWeight) {
     edit(book, AddHousing{{.colony = colony, .date = day("2026-11-10"), .hive = higher}});
     EXPECT_EQ(asked(weighingOf(colony, day("2026-11-20"), 66)), "");
     EXPECT_EQ(asked(weighingOf(colony, day("2026-11-20"), 100)), "") << "three boxes";
+}
+
+// Boxes go on or come off after the look: each weight is held against the hive as it stood on its day.
+TEST_F(BookInDoubt, AWinterFollowedHoldsEachWeightAgainstTheHiveOfItsDay) {
+    auto look = lookAt(colony, day("2026-09-10"));
+    look.combs = std::vector<CombRecord>(12, comb(0.6));
+    edit(book, AddLook{look});
+    auto higher = twoDeeps();
+    higher.boxes.push_back(higher.boxes.front());
+    edit(book, AddHousing{{.colony = colony, .date = day("2026-10-01"), .hive = higher}});
+    edit(book, AddWeighing{weighingOf(colony, day("2026-10-10"), 108)}); // two boxes cannot weigh so much
+    const auto three = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1, true));
+    ASSERT_TRUE(three.question);
+    EXPECT_THAT(ids(three.question->setAside), IsEmpty());
+    EXPECT_THAT(three.question->observations, SizeIs(1));
+    edit(book, AddHousing{{.colony = colony, .date = day("2026-10-15"), .hive = twoDeeps()}});
+    edit(book, AddWeighing{weighingOf(colony, day("2026-10-25"), 108)});
+    const auto two = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1, true));
+    EXPECT_THAT(ids(two.question->setAside), ElementsAre("doubt-heavy"));
+}
+
+TEST_F(BookInDoubt, AWeightOfOtherBoxesThanWereLookedAtIsNotTakenForTheirs) {
+    edit(book, AddLook{lookAt(colony, day("2026-09-10"))});
+    edit(book, AddWeighing{weighingOf(colony, day("2026-09-11"), 54.5)});
+    auto lower = twoDeeps();
+    lower.boxes.pop_back();
+    edit(book, AddHousing{{.colony = colony, .date = day("2026-09-12"), .hive = lower}});
+    edit(book, AddWeighing{weighingOf(colony, day("2026-09-14"), 34)});
+    const auto record = must(caseOf(book, colony, day("2026-09-15")));
+    EXPECT_THAT(record.weighings, SizeIs(1)) << "that of the 11th";
+    const auto question = must(questionOf(record, {}, shippedData(), 0));
+    ASSERT_THAT(ids(question.setAside), ElementsAre("doubt-other-hive"));
+    EXPECT_EQ(std::get<Date>(question.setAside.front().details.at("recorded")), day("2026-09-14"));
+    const auto advice = advice::weigh(question, shippedData().constants, {1, 200})->advice;
+    EXPECT_EQ(advice.anotherLook.which, advice::Look::Open) << "weighed again it would tell no more";
 }
 
 TEST_F(BookInDoubt, AnEntryChangedIsNotHeldAgainstItself) {

@@ -243,6 +243,20 @@ TEST_F(LearnedBookTest, ForecastsAreScored) {
     EXPECT_LT(scored[0].score.low, scored[0].score.high);
 }
 
+TEST_F(LearnedBookTest, AWinterThatBreaksIsNamedAndTheOthersAreLearnedFrom) {
+    outcome("2027-04-10", 14);
+    auto past = must(readPast(book, day("2027-10-01")));
+    ASSERT_EQ(past.winters.size(), 1u);
+    const auto sound = must(toldWinter(past.winters[0], book.reference(), few, 2, true, "a.larder"));
+    ASSERT_TRUE(sound);
+    EXPECT_TRUE(sound->told.score);
+    past.winters[0].reading.winter = Winter(Hemisphere::North, 1990); // its days are of no such winter
+    const auto broken = toldWinter(past.winters[0], book.reference(), few, 2, true, "a.larder");
+    ASSERT_FALSE(broken.ok());
+    EXPECT_EQ(broken.problems().front().kind, ProblemKind::Internal);
+    EXPECT_THAT(describe(broken.problems().front()), ::testing::StartsWith("a.larder: the winter of 2026 of"));
+}
+
 // One way from the book to a question: what was learned is in the case, and the case alone says it.
 TEST_F(LearnedBookTest, WhatWasLearnedGoesIntoTheCase) {
     outcome("2027-04-10", 18);

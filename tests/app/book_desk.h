@@ -14,9 +14,9 @@
 //! A book of invented colonies in a folder of its own, and what works on it, for tests of the window and its models.
 namespace winterlarder::desk::invented {
 
-//! Somebody whose clock stands still until it is moved.
-inline Scribe scribe(const char* who = "keeper") {
-    return {QString::fromLatin1(who), QStringLiteral("test"), [] { return std::int64_t(1789000000); }};
+//! Somebody whose clock stands still, on a day after all that the tests write down unless another is said.
+inline Scribe scribe(const char* who = "keeper", Date today = day("2028-06-01")) {
+    return {QString::fromLatin1(who), QStringLiteral("test"), [] { return std::int64_t(1789000000); }, [today] { return today; }};
 }
 
 template <class Done>
@@ -49,7 +49,7 @@ inline ColonyId add(Yard& yard, const book::ColonyCase& record) {
 //! A yard over a book on disk.
 class BookDesk : public testing::Test {
 protected:
-    BookDesk() : book(scribe()), yard(&book) {
+    explicit BookDesk(Date today = day("2028-06-01")) : book(scribe("keeper", today)), yard(&book) {
         book.useReference(shipped());
         yard.showDay(day("2026-09-14"));
     }

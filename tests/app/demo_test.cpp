@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QCryptographicHash>
 #include <QFile>
+#include <QTemporaryDir>
 #include <gtest/gtest.h>
 
 namespace winterlarder::desk {
@@ -40,6 +41,29 @@ TEST(Demo, OpensACopyOfTheBookThatWasBuiltOnItsOwnDay) {
     window.book()->apply(book::SingleEdit(book::ChangeYard{yard}));
     ASSERT_TRUE(invented::waitFor([&window] { return window.settled() && window.undoAction()->isEnabled(); }));
     EXPECT_EQ(digestOf(built), before) << "the book that was built is never written into";
+}
+
+TEST(Demo, PlaysOnItsOwnDayAndAKeepersBookOnTheClocks) {
+    Arguments arguments;
+    arguments.demo = true;
+    arguments.data = QStringLiteral(SHARED_FOLDER);
+    const Date clock = demoDay.plusDays(-500);
+    MainWindow window(arguments, invented::scribe("keeper", clock));
+    EXPECT_EQ(window.book()->today(), clock);
+    window.begin();
+    ASSERT_TRUE(invented::waitFor([&window] { return window.book()->isOpen(); }));
+    EXPECT_EQ(window.book()->today(), demoDay);
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("yard.larder"));
+    { const auto made = invented::bookOf(file, {invented::colony("A")}); }
+    window.books()->open(file);
+    ASSERT_TRUE(invented::waitFor([&] { return window.book()->isOpen() && window.book()->state()->file == file; }));
+    EXPECT_EQ(window.book()->today(), clock);
+    auto later = invented::colony("B");
+    later.asOf = clock.plusDays(30);
+    window.books()->openCases({later});
+    ASSERT_TRUE(invented::waitFor([&window] { return window.books()->isTemporary(); }));
+    EXPECT_EQ(window.book()->today(), later.asOf) << "cases play on theirs";
 }
 
 TEST(Demo, IsFoundBesideTheProgram) {

@@ -1,18 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a book or a file says of itself is never read as markup: it could open files, and it would hide what it says.
 #include "app/every_form.h"
+#include "dialogs/backups_dialog.h"
+#include "dialogs/grounds_popup.h"
 #include "dialogs/help_window.h"
 #include "dialogs/import_dialog.h"
 #include "dialogs/scale_log_dialog.h"
 #include "dialogs/why_window.h"
+#include "fields/askable_label.h"
 #include "pages/place_page.h"
 #include "pages/story_page.h"
 #include "pages/weather_part.h"
 #include "pages/yard_view.h"
+#include "photograph/photograph_window.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
 #include <QFile>
+#include <QLineEdit>
+#include <QMenuBar>
 #include <QTabWidget>
 #include <QTextBlock>
 #include <QTextDocument>
@@ -138,6 +144,54 @@ TEST_F(ForeignWords, AreNoMarkupOnAnyPage) {
     }
     EXPECT_GT(walk.labels, 5) << "combs to move, the last table of temperatures, ...";
     EXPECT_GT(walk.tips, 5) << "the yard's list, what was written down, every step";
+}
+
+TEST_F(ForeignWords, AreNoMarkupInWhatIsOpenedBesideAPage) {
+    int grounds = 0;
+    for (std::size_t at = 0; at < 2; ++at) {
+        WindowDesk::look(at);
+        for (auto* label : window.findChildren<AskableLabel*>())
+            for (int number = 0; number < text::askedNumbers; ++number) {
+                emit label->asked(static_cast<text::AskedNumber>(number), QPoint(10, 10));
+                for (auto* popup : window.findChildren<GroundsPopup*>()) {
+                    grounds += popup->said().isEmpty() ? 0 : 1;
+                    walk.through(*popup);
+                    popup->hide();
+                }
+            }
+    }
+    EXPECT_GT(grounds, 10) << "or this walks nothing";
+    window.showWords();
+    window.showKeys();
+    const auto helps = window.findChildren<HelpWindow*>();
+    EXPECT_EQ(helps.size(), 2);
+    for (auto* help : helps) {
+        help->searchLine()->setText(hostile);
+        walk.through(*help);
+    }
+    look(new BackupsDialog(window.book(), &window));
+    DrawnComb comb;
+    comb.format = invented::format();
+    comb.name = hostile;
+    auto* photographs = new PhotographWindow(comb, &window);
+    photographs->offerPictures({folder.filePath(hostile)});
+    photographs->openPicture(folder.filePath(hostile)); // there is none, and that is said with its name
+    ASSERT_TRUE(invented::waitFor([&] { return photographs->idle(); }));
+    look(photographs);
+}
+
+TEST_F(ForeignWords, AreNoMarkupAmongTheBooksOpenedLately) {
+    const auto tipsOfMenus = [this] {
+        Walk menus;
+        menus.through(*window.menuBar());
+        return menus.tips;
+    };
+    const int before = tipsOfMenus();
+    const QString book = folder.filePath(QStringLiteral("<b>x<img src=a> yard.larder"));
+    settings::noteRecentBook(book);
+    emit window.books()->recentChanged();
+    EXPECT_EQ(tipsOfMenus(), before + 1);
+    settings::forgetRecentBook(book);
 }
 
 TEST_F(ForeignWords, AreNoMarkupInAnyForm) {

@@ -118,10 +118,53 @@ TEST_F(BookDesk, AWholeBookIsImportedAndTakenBack) {
     EXPECT_EQ(first().record.colony, "A");
 }
 
+TEST_F(BookDesk, AWholeBookIsAskedAboutBeforeItIsImported) {
+    open({colony("A")});
+    std::string document;
+    {
+        const QTemporaryDir other;
+        auto made = invented::bookOf(other.filePath(QStringLiteral("other.larder")), {colony("B")});
+        const auto weighed = [&](double kg) {
+            EXPECT_TRUE(made.apply(book::SingleEdit(book::AddWeighing{{.colony = {1}, .weighing = {invented::day("2026-09-13"), book::ScaleReading{kilograms(kg)}}}}),
+                                   invented::scribe().now(), "keeper").ok());
+        };
+        weighed(34);
+        weighed(250);
+        document = exchange::writeBook(made).value();
+    }
+    QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "other.json", document));
+    settle();
+    ASSERT_EQ(dialog->faults()->count(), 1);
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("250.0 kg cannot well be"))) << dialog->faults()->item(0)->text().toStdString();
+    EXPECT_FALSE(dialog->importButton()->isEnabled());
+    ASSERT_FALSE(dialog->sure()->isHidden());
+    dialog->sure()->setChecked(true);
+    ASSERT_TRUE(dialog->importButton()->isEnabled());
+    dialog->importButton()->click();
+    settle();
+    EXPECT_EQ(first().record.colony, "B");
+}
+
+TEST_F(BookDesk, AFileThatIsTooLargeIsRefusedInWords) {
+    open({colony("A")});
+    for (const char* name : {"weighings.csv", "book.json"}) {
+        QFile file(folder.filePath(QString::fromLatin1(name)));
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly) && file.resize(static_cast<qint64>(limits::tableText.bytes) + 1));
+        QPointer<ImportDialog> dialog = new ImportDialog(&book, file.fileName());
+        settle();
+        ASSERT_EQ(dialog->faults()->count(), 1);
+        EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("at most 256 MiB"))) << dialog->faults()->item(0)->text().toStdString();
+        EXPECT_FALSE(dialog->importButton()->isEnabled());
+        delete dialog;
+    }
+}
+
 TEST_F(BookDesk, ThatThereIsNoBackupYetIsSaid) {
     book.create(file(), {});
     settle();
     QPointer<BackupsDialog> dialog = new BackupsDialog(&book);
+    EXPECT_TRUE(dialog->list()->item(0)->text().startsWith(QStringLiteral("Reading"))) << "the folder is read on another thread";
+    settle();
     ASSERT_EQ(dialog->list()->count(), 1);
     EXPECT_TRUE(dialog->list()->item(0)->text().contains(QStringLiteral("none yet")));
     dialog->list()->setCurrentRow(0);
@@ -137,6 +180,7 @@ TEST_F(BookDesk, ABackupIsMadeListedAndRestored) {
     open({colony("A")});
     const auto before = first().record;
     QPointer<BackupsDialog> dialog = new BackupsDialog(&book);
+    settle();
     const int there = dialog->list()->count();
     QTest::mouseClick(dialog->makeButton(), Qt::LeftButton);
     settle();

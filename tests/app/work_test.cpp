@@ -265,7 +265,7 @@ TEST(ReadFile, AStoppedReadingEnds) {
         file.write(QByteArray(1 << 20, 'x'));
     }
     std::stop_source stop;
-    EXPECT_EQ(readFile(name, stop.get_token())->size(), 1U << 20);
+    EXPECT_EQ(readFile(name, limits::tableText, stop.get_token())->size(), 1U << 20);
     StoppableBuffer buffer(stop.get_token());
     ASSERT_TRUE(buffer.open(name.toStdString(), std::ios::in));
     std::istream stream(&buffer);
@@ -273,8 +273,26 @@ TEST(ReadFile, AStoppedReadingEnds) {
     stop.request_stop();
     std::string rest(std::istreambuf_iterator<char>(stream), {});
     EXPECT_LT(rest.size(), 1U << 19) << "no more than was read ahead";
-    EXPECT_FALSE(readFile(name, stop.get_token()).ok());
-    EXPECT_FALSE(readFile(folder.filePath(QStringLiteral("none")), {}).ok());
+    EXPECT_FALSE(readFile(name, limits::tableText, stop.get_token()).ok());
+    EXPECT_FALSE(readFile(folder.filePath(QStringLiteral("none")), limits::tableText, {}).ok());
+}
+
+TEST(ReadFile, OneThatIsTooLargeIsRefusedAndAnEndlessOneToo) {
+    const QTemporaryDir folder;
+    const QString name = folder.filePath(QStringLiteral("case.json"));
+    const auto write = [&](std::size_t bytes) {
+        QFile file(name);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(QByteArray(static_cast<qsizetype>(bytes), 'x'));
+    };
+    write(limits::caseText.bytes);
+    EXPECT_EQ(readFile(name, limits::caseText, {})->size(), limits::caseText.bytes);
+    write(limits::caseText.bytes + 1);
+    for (const QString& large : {name, QStringLiteral("/dev/zero")}) {
+        const auto refused = readFile(large, limits::caseText, {});
+        ASSERT_FALSE(refused.ok());
+        EXPECT_EQ(refused.problems().front(), limits::tooLarge({large.toStdString(), 0, 0}, limits::caseText));
+    }
 }
 
 } // namespace winterlarder::desk

@@ -100,6 +100,17 @@ TEST(YardState, AnotherDayForgetsWhatWasFollowedAndAnotherWinterWhatWasLearned) 
     EXPECT_EQ(state.past, nullptr);
 }
 
+TEST(YardState, ThatNothingWasLearnedHoldsUntilSomethingIs) {
+    YardState state;
+    EXPECT_THAT(state.takePastFailure(), ElementsAre(Pair(YardChange::Past, all)));
+    EXPECT_TRUE(state.pastFailed);
+    EXPECT_THAT(state.takePast(std::make_shared<PastLearned>()), ElementsAre(Pair(YardChange::Past, all)));
+    EXPECT_FALSE(state.pastFailed);
+    (void)state.takePastFailure();
+    state.forgetBook();
+    EXPECT_FALSE(state.pastFailed);
+}
+
 TEST(YardState, AnotherBookLeavesNothingButTheDay) {
     YardState state;
     state.look(one);

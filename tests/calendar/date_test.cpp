@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder {
+namespace winterlarder::date_test {
 namespace {
 
 Date day(const char* iso) {
@@ -87,4 +87,4 @@ RC_GTEST_PROP(DateProperty, AgreesWithChrono, ()) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::date_test

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder {
+namespace winterlarder::season_day_test {
 namespace {
 
 constexpr std::array hemispheres{Hemisphere::North, Hemisphere::South};
@@ -162,4 +162,4 @@ TEST(Winters, FoundByALeapDayTellIt) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::season_day_test

@@ -2,6 +2,9 @@
 // What the command line says of entries that cannot be or are not likely.
 #include "cli/program.h"
 
+#include "calendar/date.h"
+
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 
 namespace winterlarder {
@@ -22,7 +25,7 @@ protected:
         done("add-look", "--colony Russet --date 2026-09-10 --covered-combs 8 --combs -", R"({"full_of_stores": 8, "half": 2, "capped_share": 0.9})");
     }
     Ran book(const std::string& command, const std::string& arguments = "", const std::string& input = "") {
-        return runProgram("book " + command + " '" + file() + "' " + arguments, input, "USER=ada LOGNAME=ada");
+        return runProgram("book " + command + " '" + file() + "' " + arguments, input, "USER=ada LOGNAME=ada " + today);
     }
     std::string done(const std::string& command, const std::string& arguments = "", const std::string& input = "") {
         const auto ran = book(command, arguments, input);
@@ -32,7 +35,81 @@ protected:
     std::string file() const { return (folder.path() / "windfall.larder").string(); }
 
     TemporaryFolder folder;
+    std::string today; //!< "WINTERLARDER_TODAY=2026-09-20 "; empty: that of all tests
 };
+
+TEST_F(DoubtedEntries, AnEntryStillToComeIsAskedAboutWhateverItsKind) {
+    today = "WINTERLARDER_TODAY=2026-09-20 ";
+    done("add-weighing", "--colony Russet --date 2026-09-21 --gross 54");
+    for (const std::string& add : {std::string("add-weighing --gross 53"), std::string("add-look --covered-combs 8"), std::string("add-feed --sugar 2"),
+                                   std::string("add-harvest --kg 2"), std::string("add-treatment --what acid"), std::string("add-sighting --saw flying"),
+                                   std::string("outcome --alive"), std::string("add-fate --fate sold")}) {
+        const auto space = add.find(' ');
+        const std::string rest = "--colony Russet --date 2026-09-22" + add.substr(space);
+        const auto asked = book(add.substr(0, space), rest);
+        EXPECT_EQ(asked.status, 0) << add;
+        EXPECT_EQ(asked.out, add.starts_with("add-weighing") ? "2\n" : add.starts_with("add-look") ? "2\n" : "1\n") << "taken as typed";
+        EXPECT_THAT(asked.err, AllOf(HasSubstr("22 September 2026 is still to come: today is 20 September 2026; is the day right?"), HasSubstr("entered as typed"))) << add;
+        done("undo");
+        const auto certain = book(add.substr(0, space), rest + " --sure");
+        EXPECT_EQ(certain.status, 0) << add;
+        EXPECT_EQ(certain.err, "") << add;
+    }
+    const auto farOff = book("add-weighing", "--colony Russet --date 2027-09-22 --gross 53");
+    EXPECT_EQ(farOff.status, 2) << "rather the year is wrong";
+    EXPECT_THAT(farOff.err, AllOf(HasSubstr("22 September 2027 is still to come"), HasSubstr("--sure")));
+    done("add-colony", "--name Pippin --format langstroth-deep --since 2026-10-01");
+    const auto table = book("import", "--table treatments -", "colony,date,what\nPippin,2026-10-02,acid\n");
+    EXPECT_EQ(table.status, 2);
+    EXPECT_THAT(table.err, HasSubstr("<stdin>:2:1: 2 October 2026 is still to come"));
+    done("import", "--sure --table treatments -", "colony,date,what\nPippin,2026-10-02,acid\n");
+    const auto document = done("export", "--json");
+    EXPECT_THAT(book("import", "-", document).err, HasSubstr("2 October 2026 is still to come"));
+    today = "WINTERLARDER_TODAY=2026-10-02 ";
+    done("import", "-", document);
+    today = "WINTERLARDER_TODAY=2026-09-31 ";
+    EXPECT_THAT(book("check").err, HasSubstr("WINTERLARDER_TODAY is 2026-09-31"));
+}
+
+TEST_F(DoubtedEntries, ACaseMayLieAhead) {
+    const auto file = folder.file("case.json", R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
+ "bees": {"covered_combs": 8}, "weighings": [{"date": "2026-09-08", "gross_kg": 50}]})");
+    const auto advised = runProgram("advise --winters 100 '" + file.string() + "'", "", "WINTERLARDER_TODAY=2025-09-12");
+    EXPECT_EQ(advised.status, 0) << advised.err;
+}
+
+TEST_F(DoubtedEntries, AnEmptyWeightIsHeldAgainstTheHive) {
+    const auto asked = book("add-colony", "--name Pippin --format langstroth-deep --boxes 2 --tare 45");
+    EXPECT_EQ(asked.status, 2);
+    EXPECT_THAT(asked.err, AllOf(HasSubstr("An empty weight of 45.0 kg is much"), HasSubstr("--sure")));
+    EXPECT_EQ(done("add-colony", "--name Pippin --format langstroth-deep --boxes 2 --tare 45 --sure"), "2\n");
+    EXPECT_EQ(book("add-colony", "--name Pear --format langstroth-deep --boxes 2 --tare 3 --sure").status, 2) << "it cannot be";
+    const auto table = book("import", "--table housings -", "colony,date,tare_kg\nPippin,2026-09-15,3\n");
+    EXPECT_EQ(table.status, 2) << table.out;
+}
+
+TEST_F(DoubtedEntries, TheLogOfAScaleIsAskedAboutOnceAndTogether) {
+    const auto logFrom = [&](const char* name, double kg) {
+        std::string log = "time,weight_kg\n";
+        for (int hour = 0; hour < 45 * 24; ++hour)
+            log += fmt::format("{} {:02}:00,{:.3f}\n", Date::of(2026, 9, 1)->plusDays(hour / 24).iso(), hour % 24, kg - 0.03 * hour / 24);
+        return "'" + folder.file(name, log).string() + "' --colony Russet ";
+    };
+    const auto file = logFrom("scale.csv", 95);
+    const auto before = done("export", "--json");
+    const auto asked = book("add-scale-log", file);
+    EXPECT_EQ(asked.status, 2);
+    EXPECT_THAT(asked.err, AllOf(HasSubstr("the weighing of 2026-09-01: 95.0 kg cannot well be"), HasSubstr("the weighing of 2026-10-01:"), HasSubstr("--sure")));
+    EXPECT_EQ(done("export", "--json"), before);
+    const auto preview = jsonOf(done("add-scale-log", file + "--preview --json"));
+    EXPECT_EQ(at(preview, "asked").items.size(), linesOf(asked.err).size());
+    done("add-scale-log", file + "--sure");
+    EXPECT_THAT(done("export", "--table weighings"), HasSubstr("false,true,"));
+    done("undo");
+    today = "WINTERLARDER_TODAY=2026-09-20 ";
+    EXPECT_THAT(book("add-scale-log", logFrom("later.csv", 54)).err, AllOf(HasSubstr("the weighing of 2026-10-01: 1 October 2026 is still to come"), Not(HasSubstr("2026-09-01"))));
+    EXPECT_EQ(book("add-scale-log", logFrom("pounds.csv", 250) + "--sure").status, 2) << "it cannot be, however sure";
+}
 
 TEST_F(DoubtedEntries, AnUnlikelyEntryIsAskedAboutAndKeptWhereTheKeeperIsSure) {
     const auto asked = book("add-weighing", "--colony Russet --date 2026-09-12 --gross 95");
@@ -90,6 +167,16 @@ TEST_F(DoubtedEntries, ABookOfBeforeIsTakenAsItStandsAndNoAnswerBelievesIt) {
     EXPECT_THAT(done("advise", "--as-of 2026-09-14 --winters 100"), HasSubstr("Something written down is in doubt"));
     const auto followed = jsonOf(done("follow", "--json --as-of 2026-10-20 --winters 100"));
     EXPECT_EQ(at(followed, "reasons.0.id").text, "doubt-heavy");
+}
+
+TEST(DoubtedCase, UseSaysWhatItDoesWithout) {
+    TemporaryFolder folder;
+    const auto file = folder.file("case.json", R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
+ "bees": {"covered_combs": 8, "brood_cells": 120000}, "feeds": [{"date": "2026-09-11", "kind": "fondant", "fondant_kg": 20}]})");
+    const std::string use = "use --winters 100 --from 2026-10-01 --to 2026-11-01 '" + file.string() + "'";
+    const auto json = jsonOf(runProgram("--json " + use).out);
+    EXPECT_EQ(at(json, "set_aside").items.size(), 2u);
+    EXPECT_THAT(runProgram(use).out, AllOf(HasSubstr("The brood seen on 12 September 2026 is not counted."), HasSubstr("The feed of 11 September 2026 is not counted.")));
 }
 
 TEST(DoubtedCase, StoresSayWhatTheyDoWithout) {

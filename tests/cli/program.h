@@ -53,12 +53,15 @@ struct Ran {
     std::string out, err;
 };
 
+//! The day it is for the program under test, whatever the clock says; `environment` may say another.
+inline const std::string testDay = "2028-06-01";
+
 //! Runs the built program as a shell would, in the folder of the test cases; `arguments` are shell words.
 inline Ran runProgram(const std::string& arguments, const std::string& input = "",
                       const std::string& environment = "") {
     const TemporaryFolder folder;
     const auto in = folder.file("in", input), out = folder.path() / "out", err = folder.path() / "err";
-    const std::string command = "cd '" SOURCE_FOLDER "/tests/cli/cases' && env -u WINTERLARDER_DATA " + environment +
+    const std::string command = "cd '" SOURCE_FOLDER "/tests/cli/cases' && env -u WINTERLARDER_DATA WINTERLARDER_TODAY=" + testDay + " " + environment +
                                 " '" BUILD_FOLDER "/winterlarder-cli' " + arguments + " <'" + in.string() + "' >'" +
                                 out.string() + "' 2>'" + err.string() + "'";
     const int ended = std::system(command.c_str());

@@ -85,6 +85,17 @@ TEST(ScaleCommand, MonthsAreTheTruthFirstToFirst) {
     EXPECT_NEAR(at(answer, "steps.1.kg").number, -1.4, 0.18);
 }
 
+TEST(ScaleCommand, MuchWaterInTheWoodIsSaid) {
+    HiveLog log(7);
+    log.interval = 3600;
+    const std::string words = "Water in the wood and on the hive moves this log by about 0.2";
+    EXPECT_THAT(runProgram("scale -", text(log.draw().readings(), "time,weight_kg\n")).out, ::testing::Not(HasSubstr("Water in the wood")));
+    log = HiveLog(7);
+    log.interval = 3600;
+    log.dampKg = 0.3;
+    EXPECT_THAT(runProgram("scale -", text(log.draw().readings(), "time,weight_kg\n")).out, HasSubstr(words));
+}
+
 // The same weights in pounds, grams, American dates, Unix seconds and newest first are the same hive.
 TEST(ScaleCommand, HowALogIsWrittenChangesNothing) {
     auto log = autumn();

@@ -9,7 +9,7 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::climate {
+namespace winterlarder::climate::climate_curve_test {
 namespace {
 
 constexpr double meansTolerance = 1e-9; // stated bound of the mean-preserving spline
@@ -217,4 +217,4 @@ TEST(ClimateCurve, TakesTheExtremes) {
 }
 
 } // namespace
-} // namespace winterlarder::climate
+} // namespace winterlarder::climate::climate_curve_test

@@ -8,7 +8,7 @@
 #include <limits>
 #include <random>
 
-namespace winterlarder::climate {
+namespace winterlarder::climate::daily_record_test {
 namespace {
 
 using testing::HasSubstr;
@@ -275,4 +275,4 @@ TEST(DailyRecord, SeattleIsNearItsStation) {
 }
 
 } // namespace
-} // namespace winterlarder::climate
+} // namespace winterlarder::climate::daily_record_test

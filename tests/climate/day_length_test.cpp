@@ -9,7 +9,7 @@
 #include <numbers>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::climate {
+namespace winterlarder::climate::day_length_test {
 namespace {
 
 double hours(double latitude, int month, int day) {
@@ -168,4 +168,4 @@ TEST(DayLength, SouthernCurveCountsFromJuly) {
 }
 
 } // namespace
-} // namespace winterlarder::climate
+} // namespace winterlarder::climate::day_length_test

@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::climate {
+namespace winterlarder::climate::given_dates_test {
 namespace {
 
 using testing::HasSubstr;
@@ -390,4 +390,4 @@ RC_GTEST_PROP(GivenDatesProperty, OneDateAloneIsAccepted, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::climate
+} // namespace winterlarder::climate::given_dates_test

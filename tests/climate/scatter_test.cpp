@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 // What a record's scatter is counted from, on records whose scatter can be counted by hand.
-namespace winterlarder::climate {
+namespace winterlarder::climate::scatter_test {
 namespace {
 
 constexpr double swingK = 3;
@@ -38,4 +38,4 @@ TEST(Scatter, AWinterCountsFromSixtyDaysOn) {
 }
 
 } // namespace
-} // namespace winterlarder::climate
+} // namespace winterlarder::climate::scatter_test

@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::climate {
+namespace winterlarder::climate::season_test {
 namespace {
 
 SeasonDates seasonOf(const ClimateCurve& curve) { return deriveSeason(curve, shipped().constants); }
@@ -182,4 +182,4 @@ RC_GTEST_PROP(SeasonProperty, ColderIsNeverLaterInAutumnNorEarlierInSpring, ()) 
 }
 
 } // namespace
-} // namespace winterlarder::climate
+} // namespace winterlarder::climate::season_test

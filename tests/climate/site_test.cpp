@@ -8,7 +8,7 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::climate {
+namespace winterlarder::climate::site_test {
 namespace {
 
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
@@ -188,4 +188,4 @@ TEST(OwnClimate, RefusesWhatCannotBe) {
 }
 
 } // namespace
-} // namespace winterlarder::climate
+} // namespace winterlarder::climate::site_test

@@ -12,7 +12,7 @@
 #include <map>
 #include <set>
 
-namespace winterlarder::feeding {
+namespace winterlarder::feeding::calendar_rules_test {
 namespace {
 
 const ReferenceData& reference() {
@@ -179,4 +179,4 @@ TEST(LastSyrupDates, LieBeforeTheTemperaturesPublishedInsteadOfDates) {
 }
 
 } // namespace
-} // namespace winterlarder::feeding
+} // namespace winterlarder::feeding::calendar_rules_test

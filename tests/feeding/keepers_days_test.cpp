@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::feeding {
+namespace winterlarder::feeding::keepers_days_test {
 namespace {
 
 Date date(const char* iso) { return Date::parse(iso).value(); }
@@ -56,4 +56,4 @@ TEST(KeepersDays, ADayTheWeekDoesNotHaveIsABrokenPromise) {
 }
 
 } // namespace
-} // namespace winterlarder::feeding
+} // namespace winterlarder::feeding::keepers_days_test

@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::feeding {
+namespace winterlarder::feeding::schedule_properties_test {
 namespace {
 
 struct AnyCase {
@@ -178,4 +178,4 @@ RC_GTEST_PROP(AnyFeedingPlan, TheSameQuestionHasTheSameAnswer, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::feeding
+} // namespace winterlarder::feeding::schedule_properties_test

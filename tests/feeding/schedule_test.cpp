@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 #include <limits>
 
-namespace winterlarder::feeding {
+namespace winterlarder::feeding::schedule_test {
 namespace {
 
 const climate::ClimateCurve warm = everyDay(16);
@@ -395,4 +395,4 @@ TEST(FeedingPlan, QuestionsThatCannotBeAsked) {
 }
 
 } // namespace
-} // namespace winterlarder::feeding
+} // namespace winterlarder::feeding::schedule_test

@@ -10,7 +10,7 @@
 #include <regex>
 #include <set>
 
-namespace winterlarder::feeding {
+namespace winterlarder::feeding::syrup_rows_test {
 namespace {
 
 // Stated bound of the density formula against the table it was fitted to.
@@ -179,4 +179,4 @@ TEST(SyrupRows, HowFarPublishedRecipesAreOff) {
 }
 
 } // namespace
-} // namespace winterlarder::feeding
+} // namespace winterlarder::feeding::syrup_rows_test

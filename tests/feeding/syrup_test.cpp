@@ -8,7 +8,7 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::feeding {
+namespace winterlarder::feeding::syrup_test {
 namespace {
 
 double ratioOf(std::string_view text, RatioBasis basis = RatioBasis::ByMass) {
@@ -232,4 +232,4 @@ RC_GTEST_PROP(Crystallising, ColderOrThickerNeverDropsLess, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::feeding
+} // namespace winterlarder::feeding::syrup_test

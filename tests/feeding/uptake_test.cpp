@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::feeding {
+namespace winterlarder::feeding::uptake_test {
 namespace {
 
 const Feeder round6;
@@ -108,4 +108,4 @@ TEST(RatioAdvice, ThinWhereSyrupIsTakenAllWinterLong) {
 }
 
 } // namespace
-} // namespace winterlarder::feeding
+} // namespace winterlarder::feeding::uptake_test

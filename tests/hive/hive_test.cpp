@@ -9,7 +9,7 @@
 #include <numbers>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::hive {
+namespace winterlarder::hive::hive_test {
 namespace {
 
 Outline rectangle(double width, double height) { return {millimetres(width), millimetres(width), millimetres(height)}; }
@@ -181,4 +181,4 @@ RC_GTEST_PROP(OutlineProperty, AreaIsTheSameEitherWayUp, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::hive
+} // namespace winterlarder::hive::hive_test

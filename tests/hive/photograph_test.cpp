@@ -6,7 +6,7 @@
 #include <numbers>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::hive {
+namespace winterlarder::hive::photograph_test {
 
 namespace {
 
@@ -95,4 +95,4 @@ TEST(Photograph, StraightSidesMeetNowhere) {
     EXPECT_FALSE(planeFromHanging(frame, marked, millimetres(205)));
 }
 
-} // namespace winterlarder::hive
+} // namespace winterlarder::hive::photograph_test

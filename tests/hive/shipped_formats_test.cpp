@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace winterlarder::hive {
+namespace winterlarder::hive::shipped_formats_test {
 namespace {
 
 class ShippedFormats : public testing::Test {
@@ -61,4 +61,4 @@ TEST_F(ShippedFormats, FullCombsWeighWhatCombsWeigh) {
 }
 
 } // namespace
-} // namespace winterlarder::hive
+} // namespace winterlarder::hive::shipped_formats_test

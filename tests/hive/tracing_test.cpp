@@ -6,7 +6,7 @@
 #include <numbers>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::hive {
+namespace winterlarder::hive::tracing_test {
 
 namespace {
 
@@ -100,4 +100,4 @@ RC_GTEST_PROP(Tracing, ACurveGoesThroughItsPointsAndSharesStayShares, ()) {
     for (const double each : {shares.capped, shares.open, shares.brood, shares.beeBread}) RC_ASSERT(each >= 0);
 }
 
-} // namespace winterlarder::hive
+} // namespace winterlarder::hive::tracing_test

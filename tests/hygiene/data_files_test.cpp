@@ -8,6 +8,7 @@
 #include <map>
 #include <sstream>
 
+namespace hygiene::data_files_test {
 namespace {
 
 std::vector<std::string> dataFiles() {
@@ -117,3 +118,4 @@ TEST(DataFiles, DatesOfTheSeasonAgreeWithTheirSeasonDays) {
 }
 
 } // namespace
+} // namespace hygiene::data_files_test

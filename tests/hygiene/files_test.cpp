@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What holds for every file of the project: licence line, length, words, packages, scripts.
+// What holds for every file of the project: licence line, words, packages, scripts.
 #include "hygiene/source_tree.h"
 
 #include <cstdlib>
@@ -8,6 +8,7 @@
 #include <map>
 #include <sstream>
 
+namespace hygiene::files_test {
 namespace {
 
 bool isScript(const std::string& path) { return hygiene::text(path).starts_with("#!"); }
@@ -32,14 +33,6 @@ TEST(Files, EverySourceFileNamesItsLicence) {
             << path << " names it too late";
     }
     EXPECT_GT(sources, 20);
-}
-
-TEST(Files, NoneIsLongerThan450Lines) {
-    for (const std::string& path : hygiene::files()) {
-        if (!isSource(path)) continue;
-        const std::string content = hygiene::text(path);
-        EXPECT_LE(std::count(content.begin(), content.end(), '\n'), 450) << path;
-    }
 }
 
 TEST(Files, NamesSayWhatIsInThem) {
@@ -142,3 +135,4 @@ TEST(Files, TestsThatCommentsNameAreThere) {
 }
 
 } // namespace
+} // namespace hygiene::files_test

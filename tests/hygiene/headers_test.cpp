@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+namespace hygiene::headers_test {
 namespace {
 
 TEST(Headers, AFaultyOneIsSeen) {
@@ -23,3 +24,4 @@ TEST(Headers, EveryOneIsReadOnce) {
 }
 
 } // namespace
+} // namespace hygiene::headers_test

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 // Invented keepers whose truth is known. The small numbers here run every time; 500 keepers run in coverage_long.cpp.
-namespace winterlarder::learning {
+namespace winterlarder::learning::coverage_test {
 namespace {
 
 // 50 keepers, three winters each: three standard errors of a share of 0.8 are 0.17.
@@ -96,4 +96,4 @@ TEST(RankHistogram, IsFlatBeforeAndAfterWeighings) {
 }
 
 } // namespace
-} // namespace winterlarder::learning
+} // namespace winterlarder::learning::coverage_test

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace winterlarder::learning {
+namespace winterlarder::learning::evidence_test {
 namespace {
 
 using tracking::on;
@@ -109,4 +109,4 @@ TEST(Evidence, StopsWhenAsked) {
 }
 
 } // namespace
-} // namespace winterlarder::learning
+} // namespace winterlarder::learning::evidence_test

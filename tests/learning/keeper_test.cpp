@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace winterlarder::learning {
+namespace winterlarder::learning::keeper_test {
 namespace {
 
 //! A winter that says ln use = value with a standard deviation, and nothing of death.
@@ -111,4 +111,4 @@ TEST(Forage, TheWeightTurnsWhereItIsLowest) {
 }
 
 } // namespace
-} // namespace winterlarder::learning
+} // namespace winterlarder::learning::keeper_test

@@ -8,7 +8,7 @@
 #include <numbers>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::learning {
+namespace winterlarder::learning::scores_test {
 namespace {
 
 // By hand: values 1, 2, 4, observed 2. E|X - y| = (1 + 0 + 2)/3 = 1; E|X - X'| = 2 (1 + 3 + 2)/9 = 12/9; score 1 - 6/9 = 1/3.
@@ -104,4 +104,4 @@ TEST(ForecastScore, SummaryIsTheMean) {
 }
 
 } // namespace
-} // namespace winterlarder::learning
+} // namespace winterlarder::learning::scores_test

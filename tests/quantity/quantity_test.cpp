@@ -8,7 +8,7 @@
 #include <string>
 #include <type_traits>
 
-namespace winterlarder {
+namespace winterlarder::quantity_test {
 namespace {
 
 template <class A, class B>
@@ -78,4 +78,4 @@ TEST(Quantity, MeaninglessArithmeticDoesNotCompile) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::quantity_test

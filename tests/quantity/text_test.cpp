@@ -8,7 +8,7 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder {
+namespace winterlarder::text_test {
 namespace {
 
 using testing::HasSubstr;
@@ -294,4 +294,4 @@ TEST(Symbols, AreReadBack) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::text_test

@@ -6,7 +6,7 @@
 #include <rapidcheck/gtest.h>
 
 // A foreign mark with three digits behind it may part thousands as well as be a decimal mark.
-namespace winterlarder {
+namespace winterlarder::thousands_test {
 namespace {
 
 std::string readAs(const std::string& text, char decimalPoint) {
@@ -37,4 +37,4 @@ RC_GTEST_PROP(Thousands, AreNeverGuessed, ()) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::thousands_test

@@ -9,10 +9,10 @@
 #include <gtest/gtest.h>
 #include <sstream>
 
-using namespace winterlarder;
-namespace fs = std::filesystem;
-
+namespace winterlarder::broken_files_test {
 namespace {
+
+namespace fs = std::filesystem;
 
 class BrokenFile : public testing::Test {
 protected:
@@ -180,3 +180,4 @@ TEST_F(BrokenFile, AnEmptyFolderListsEveryFile) {
 }
 
 } // namespace
+} // namespace winterlarder::broken_files_test

@@ -8,8 +8,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-using namespace winterlarder;
-
+namespace winterlarder::csv_table_test {
 namespace {
 
 CsvTable good(std::string_view text, char delimiter = ',') {
@@ -170,3 +169,4 @@ RC_GTEST_PROP(CsvTableProperty, QuotedCellsComeBackFromTheirPlace, ()) {
 }
 
 } // namespace
+} // namespace winterlarder::csv_table_test

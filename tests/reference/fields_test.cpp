@@ -5,8 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-using namespace winterlarder;
-
+namespace winterlarder::fields_test {
 namespace {
 
 const ReferenceData& shipped() {
@@ -98,3 +97,4 @@ TEST(Fields, ShippedFormatsLieWithinThem) {
 }
 
 } // namespace
+} // namespace winterlarder::fields_test

@@ -8,8 +8,7 @@
 #include <gtest/gtest.h>
 #include <set>
 
-using namespace winterlarder;
-
+namespace winterlarder::reference_test {
 namespace {
 
 const ReferenceData& shipped() {
@@ -188,3 +187,4 @@ TEST(Reference, CheckValuesNameShippedThings) {
 }
 
 } // namespace
+} // namespace winterlarder::reference_test

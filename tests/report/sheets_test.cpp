@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 //! Sheets as data: what they hold is what the answer says, whatever language they will be printed in.
-namespace winterlarder::report {
+namespace winterlarder::report::sheets_test {
 
 namespace {
 
@@ -231,4 +231,4 @@ TEST(Tasks, AColonyThatIsUnitedIsNotFed) {
     EXPECT_EQ(fact(yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped()).section("to-buy"), "sugar"), nullptr);
 }
 
-} // namespace winterlarder::report
+} // namespace winterlarder::report::sheets_test

@@ -6,10 +6,9 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::scale::dampness_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 bool isWinter(const MonthChange& month) { return month.month <= 2 || month.month >= 11; }
@@ -46,6 +45,16 @@ TEST(Dampness, LeavesTheFlowsAsTheyAre) {
     for (const int month : {5, 7}) EXPECT_NEAR(whole(with, month), whole(without, month), 0.1 * whole(without, month)) << month;
 }
 
+TEST(Dampness, IsMeasuredWhereNothingFlies) {
+    HiveLog dry(7), damp(7);
+    damp.dampKg = 0.3;
+    EXPECT_LT(dampnessOf(summarise(dry.draw().readings(), true).days), 0.05);
+    const double told = dampnessOf(summarise(damp.draw().readings(), true).days);
+    EXPECT_NEAR(told, 0.27, 0.05) << "half a day's water shows in a night's weight";
+    EXPECT_GE(told, muchDampness) << "it is said that days of income in winter are not certain";
+    EXPECT_EQ(dampnessOf({}), 0);
+}
+
 TEST(Dampness, OfADryLogIsLessThanANectarDay) {
     HiveLog log(8);
     const Summary summary = summarise(log.draw().readings(), true);
@@ -62,3 +71,4 @@ TEST(Dampness, OfAFewDaysIsNotKnown) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::dampness_test

@@ -4,10 +4,9 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::scale::days_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 Date day(int year, int month, int of) { return *Date::of(year, month, of); }
@@ -146,3 +145,4 @@ TEST(Days, AStepInTheMiddleOfTheNightDoesNotTurnItsMedian) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::days_test

@@ -4,10 +4,9 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::scale::kinds_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 Date day(int year, int month, int of) { return *Date::of(year, month, of); }
@@ -114,3 +113,4 @@ TEST(Proposals, LeaveOutWhatStoodOnTheHiveForADayAndWeighingsByDay) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::kinds_test

@@ -6,10 +6,9 @@
 
 #include <gtest/gtest.h>
 
+namespace winterlarder::scale::levels_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 TEST(Levels, AreMediansOfAQuarterOfAnHour) {
@@ -65,3 +64,4 @@ TEST(RobustLines, AreNotTurnedByAWildPoint) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::levels_test

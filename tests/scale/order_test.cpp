@@ -6,10 +6,9 @@
 #include <gmock/gmock.h>
 #include <numeric>
 
+namespace winterlarder::scale::order_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 using ::testing::ElementsAre;
 
@@ -167,3 +166,4 @@ TEST(Order, DaylightSavingChangesNoMonth) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::order_test

@@ -6,10 +6,9 @@
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
+namespace winterlarder::scale::properties_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 // Two and a half months across the end of a flow, with up to three steps by day.
@@ -112,3 +111,4 @@ RC_GTEST_PROP(ScaleProperties, AnyReadingsAtAllAreSummedUp, ()) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::properties_test

@@ -5,18 +5,17 @@
 
 #include <gtest/gtest.h>
 
+namespace winterlarder::scale::side_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 std::vector<Reading> readingsOf(const std::function<double(double)>& kgAtHour, double noise, std::uint32_t seed, std::int64_t interval = 300) {
     std::mt19937 random(seed);
-    std::normal_distribution<double> scatter(0, noise);
+    std::normal_distribution<double> normal; // of deviation 1: one of 0 is not allowed
     std::vector<Reading> readings;
     for (std::int64_t at = 0; at <= 24 * 3600; at += interval)
-        readings.push_back({at, kilograms(kgAtHour(static_cast<double>(at) / 3600) + scatter(random)), 0, 0});
+        readings.push_back({at, kilograms(kgAtHour(static_cast<double>(at) / 3600) + noise * normal(random)), 0, 0});
     return readings;
 }
 
@@ -91,3 +90,4 @@ TEST(Sharpening, NeedsDaysToCompareWith) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::side_test

@@ -4,10 +4,9 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::scale::steps_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 Date day(int year, int month, int of) { return *Date::of(year, month, of); }
@@ -176,3 +175,4 @@ TEST(Steps, OfADailyLogNeedToBeMoreThanADayBrings) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::steps_test

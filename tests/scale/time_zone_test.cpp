@@ -5,10 +5,9 @@
 
 #include <gtest/gtest.h>
 
+namespace winterlarder::scale::time_zone_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::scale;
 using namespace winterlarder::testing;
 
 // Central Europe in 2018: an hour ahead of UTC, two from 25 March 1 h UTC to 28 October 1 h UTC.
@@ -53,3 +52,4 @@ TEST(DayNumbers, CountFrom1970BothWays) {
 }
 
 } // namespace
+} // namespace winterlarder::scale::time_zone_test

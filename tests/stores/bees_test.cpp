@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::bees_test {
 namespace {
 
 using namespace samples;
@@ -109,4 +109,4 @@ RC_GTEST_PROP(BeesProperty, CoveredCombsAndBeesAreInverse, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::bees_test

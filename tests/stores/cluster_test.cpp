@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::cluster_test {
 namespace {
 
 using namespace samples;
@@ -134,4 +134,4 @@ RC_GTEST_PROP(ReachProperty, WithinAndBeyondAreAll, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::cluster_test

@@ -9,7 +9,7 @@
 #include <set>
 
 // Every row of shared/reference/comb_checks.csv; each carries its source, printed on failure.
-namespace winterlarder::stores {
+namespace winterlarder::stores::comb_checks_test {
 namespace {
 
 using checks::CombCheck;
@@ -234,4 +234,4 @@ TEST_F(OtherRows, CellByCell) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::comb_checks_test

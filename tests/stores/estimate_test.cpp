@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::estimate_test {
 namespace {
 
 using samples::day;
@@ -139,4 +139,4 @@ RC_GTEST_PROP(CombineProperty, OrderDoesNotMatter, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::estimate_test

@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::evidence_test {
 namespace {
 
 using namespace samples;
@@ -189,4 +189,4 @@ RC_GTEST_PROP(CombProperty, MoreCappedNeverLowersStores, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::evidence_test

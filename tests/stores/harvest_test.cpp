@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::harvest_test {
 namespace {
 
 using namespace samples;
@@ -123,4 +123,4 @@ RC_GTEST_PROP(HarvestProperty, NeverTakesMoreThanAllowed, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::harvest_test

@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::plausible_test {
 namespace {
 
 using namespace samples;
@@ -146,12 +146,30 @@ TEST(Moisture, OfHoneyIsThirteenToTwentyFive) {
     for (const double asked : {12.0, 26.0}) EXPECT_EQ(judged(doubtOfMoisture(asked, constants())), Judged::Asked) << asked;
 }
 
-TEST(RecordDays, LieNotFarAheadAndNotBeforeTheColony) {
+TEST(Tares, AreHeldAgainstTheParts) {
+    const TareQuestion parts{{deep(), deep()}, {}};
+    const auto given = [&](double kg) { return judged(doubtOfTare(kilograms(kg), parts, constants())); };
+    for (const double likely : {15.5, 18.0, 24.0, 28.0}) EXPECT_EQ(given(likely), Judged::Likely) << likely;
+    for (const double asked : {13.0, 32.0, 60.0}) EXPECT_EQ(given(asked), Judged::Asked) << asked;
+    for (const double impossible : {0.0, 5.0, 90.0, 150.0}) EXPECT_EQ(given(impossible), Judged::Impossible) << impossible;
+    EXPECT_EQ(doubtOfTare(kilograms(32), parts, constants()).value().says.id, "doubt-tare-heavy");
+    EXPECT_EQ(doubtOfTare(kilograms(13), parts, constants()).value().says.id, "doubt-tare-light");
+}
+
+TEST(Tares, OfAHiveWithFewCombsAreNotTooLight) {
+    const TareQuestion parts{{deep(), deep()}, {comb(deep(), 0, 1)}};
+    EXPECT_FALSE(doubtOfTare(tareFromParts(parts).mass, parts, constants()));
+}
+
+TEST(RecordDays, LieNotAheadAndNotBeforeTheColony) {
     const Date today = september;
-    EXPECT_FALSE(doubtOfDay(today.plusDays(366), today, {}));
-    EXPECT_EQ(doubtOfDay(today.plusDays(367), today, {}).value().says.id, "doubt-later");
+    EXPECT_FALSE(doubtOfDay(today.plusDays(1), today, {})) << "where the hive stands it may be tomorrow";
+    EXPECT_EQ(doubtOfDay(today.plusDays(2), today, {}).value().says.id, "doubt-later");
+    EXPECT_TRUE(doubtOfDay(today.plusDays(366), today, {}).value().takenMeanwhile);
+    EXPECT_FALSE(doubtOfDay(today.plusDays(367), today, {}).value().takenMeanwhile) << "rather the year is wrong";
     EXPECT_FALSE(doubtOfDay(today, today, today));
     EXPECT_EQ(doubtOfDay(today, today, today.plusDays(1)).value().says.id, "doubt-before");
+    EXPECT_FALSE(doubtOfDay(today, today, today.plusDays(1)).value().takenMeanwhile);
 }
 
 TEST(Flow, IsPossibleWhileFlowersAreOut) {
@@ -179,4 +197,4 @@ RC_GTEST_PROP(LikelyEntries, AreNeverAskedAbout, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::plausible_test

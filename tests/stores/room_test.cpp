@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::room_test {
 namespace {
 
 using namespace samples;
@@ -77,4 +77,4 @@ RC_GTEST_PROP(FreeRoomProperty, RoomAndStoresFillTheCombs, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::room_test

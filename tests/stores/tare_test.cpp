@@ -6,7 +6,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-namespace winterlarder::stores {
+namespace winterlarder::stores::tare_test {
 namespace {
 
 using namespace samples;
@@ -110,4 +110,4 @@ TEST(Wax, IsTwelveGramsNewAndNineteenMoreOld) {
 }
 
 } // namespace
-} // namespace winterlarder::stores
+} // namespace winterlarder::stores::tare_test

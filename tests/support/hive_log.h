@@ -91,10 +91,10 @@ public:
 
     std::vector<Reading> readings() {
         std::vector<Reading> all;
-        std::normal_distribution<double> noise(0, noiseKg);
+        std::normal_distribution<double> normal; // of deviation 1: one of 0 is not allowed
         std::int32_t line = 1;
         for (std::int64_t at = begin; at < end; at += interval) {
-            const double kg = colonyKg(at) + stepsBy(at) + water(at) + dampness(at) + leaning(at) + noise(random_);
+            const double kg = colonyKg(at) + stepsBy(at) + water(at) + dampness(at) + leaning(at) + noiseKg * normal(random_);
             all.push_back({at, kilograms(std::round(kg / resolutionKg) * resolutionKg), 0, ++line});
         }
         return all;

@@ -10,7 +10,7 @@
 #include <string>
 #include <type_traits>
 
-namespace winterlarder {
+namespace winterlarder::outcome_test {
 namespace {
 
 Problem problemAt(Place place) { return {ProblemKind::Input, std::move(place), "bees is -3", "it is 0 or more"}; }
@@ -94,4 +94,4 @@ TEST(Require, SaysWhatWasBroken) {
 static_assert(std::is_base_of_v<std::logic_error, ContractViolation>);
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::outcome_test

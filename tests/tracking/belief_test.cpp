@@ -6,7 +6,7 @@
 #include <cmath>
 #include <random>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::belief_test {
 namespace {
 
 TEST(Belief, WithoutObservationsEveryWinterCountsTheSame) {
@@ -225,4 +225,4 @@ TEST(Belief, BetterEvidenceCountsForMore) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::belief_test

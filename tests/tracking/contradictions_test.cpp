@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::contradictions_test {
 namespace {
 
 // The stores vanish between the first weighing and the second; the third is moved about.
@@ -51,4 +51,4 @@ TEST(StarvedCases, AreThoseOfTheLastThreeWeighings) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::contradictions_test

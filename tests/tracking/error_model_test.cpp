@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::error_model_test {
 namespace {
 
 Date someDay() { return *Date::of(2026, 10, 1); }
@@ -49,6 +49,17 @@ TEST(ErrorModel, StepsErrAsGivenOrAsTheirKind) {
     EXPECT_NEAR(stepSd({{0}, KnownStep::Kind::Feed, kilograms(6), kilograms(1)}, constants()).value(), 1, 1e-12);
 }
 
+// Two weighings by a tare that is only assumed: their mean is surer than the tare.
+TEST(ErrorModel, StoresShareNoMoreOfATaresErrorThanTheyHave) {
+    auto q = oxfordColony(12, 2, 0);
+    q.tare.sd = kilograms(4);
+    q.stores.weighedShare = 1;
+    const Unknowns unknowns(q, 10, constants());
+    const auto reading = unknowns.reading(weighed(q, -30, 30), q, constants());
+    const double tareSd = tareError(q.tare, constants()).lastingSd;
+    EXPECT_NEAR(unknowns.belief().spread(reading.sum), (tareSd - 2) * (tareSd - 2), 1e-9);
+}
+
 TEST(ErrorModel, AWetHiveIsTakenLighterAndLessSurely) {
     const auto q = oxfordColony(15, 2, 0);
     const Unknowns unknowns(q, 10, constants());
@@ -85,4 +96,4 @@ TEST(ErrorModel, StoresWeighedBeforeLeanAgainstTheTare) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::error_model_test

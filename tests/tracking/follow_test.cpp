@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::follow_test {
 namespace {
 
 Following followed(const FollowQuestion& q) { return *follow(q, constants(), quick, 2); }
@@ -242,4 +242,4 @@ TEST(Follow, AFeedBetweenIsPartOfTheStoresWeighed) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::follow_test

@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::forecast_test {
 namespace {
 
 Tracked asExpected(const FollowQuestion& q) { return *track(q, constants(), quick, 2); }
@@ -95,4 +95,4 @@ TEST(Forecast, OutlooksAgreeWithTheForecast) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::forecast_test

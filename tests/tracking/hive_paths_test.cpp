@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/winters.h"
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::hive_paths_test {
 namespace {
 
 TEST(HivePaths, LossesAreThoseOfTheLarder) {
@@ -31,4 +31,4 @@ TEST(HivePaths, NeedTheBrood) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::hive_paths_test

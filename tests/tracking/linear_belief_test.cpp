@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 #include <numbers>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::linear_belief_test {
 namespace {
 
 // One unknown x ~ N(10, 4) seen once with error variance 1 as 13: mean 10 + 4/5 x 3, variance 4/5, likelihood N(13; 10, 5).
@@ -73,4 +73,4 @@ TEST(LinearBelief, RootGivesTheCovarianceBack) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::linear_belief_test

@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::track_test {
 namespace {
 
 double meanLoss(const Tracked& tracked, int day) {
@@ -76,4 +76,4 @@ TEST(Track, StopsWhenAsked) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::track_test

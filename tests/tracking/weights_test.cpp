@@ -6,7 +6,7 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::tracking {
+namespace winterlarder::tracking::weights_test {
 namespace {
 
 TEST(Weights, SumToOneHoweverSmallTheLikelihoods) {
@@ -71,4 +71,4 @@ RC_GTEST_PROP(WeightedKilogramsProperty, QuantilesRise, ()) {
 }
 
 } // namespace
-} // namespace winterlarder::tracking
+} // namespace winterlarder::tracking::weights_test

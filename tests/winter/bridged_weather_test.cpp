@@ -5,7 +5,7 @@
 
 // How far days nobody measured may lie from what their neighbours say. The daily anomaly is a stationary chain with lag r: given the
 // days on both sides, a steps and b steps away, its variance is (1 - r^2a)(1 - r^2b) / (1 - r^2(a+b)); given one of them, 1 - r^2a.
-namespace winterlarder::winter {
+namespace winterlarder::winter::bridged_weather_test {
 namespace {
 
 constexpr double persistence = 0.75, sdK = 4;
@@ -71,4 +71,4 @@ TEST(BridgedWeather, ScattersMoreTheFartherFromTheOnlyMeasuredDay) {
 }
 
 } // namespace
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::bridged_weather_test

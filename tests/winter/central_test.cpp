@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::central_test {
 
 namespace {
 
@@ -202,4 +202,4 @@ TEST(CentralWinter, RefusesWhatTheModelCannotRun) {
     EXPECT_THROW(simulateCentral(question, constants()), ContractViolation);
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::central_test

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "winter/continuity.h"
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::continuity_test {
 
 // The places where the model is at its edges; all 173 stations with a winter in test_winter_long.
 TEST(Continuity, HoldsAtTheEdgesOfTheModel) {
@@ -32,4 +32,4 @@ TEST(Continuity, AnEarlyLookAsksForWhatALaterOneWould) {
     EXPECT_LE(later, 22);
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::continuity_test

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 // On which days feeds and the autumn flow count: identities that hold whatever a colony eats.
-namespace winterlarder::winter {
+namespace winterlarder::winter::days_of_steps_test {
 namespace {
 
 constexpr int start = -92;
@@ -51,4 +51,4 @@ TEST(DaysOfSteps, TheFlowStopsAfterItsLastDay) {
 }
 
 } // namespace
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::days_of_steps_test

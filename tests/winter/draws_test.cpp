@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 #include <set>
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::draws_test {
 
 namespace {
 
@@ -71,4 +71,4 @@ TEST(ColonyStream, IsFnv1a) {
     EXPECT_EQ(colonyStream("foobar"), 0x85944171f73967e8ull);
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::draws_test

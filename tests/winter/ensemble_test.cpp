@@ -6,7 +6,7 @@
 #include <numeric>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::ensemble_test {
 
 namespace {
 
@@ -176,4 +176,4 @@ TEST(Ensemble, BalancesItsBooks) {
     }
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::ensemble_test

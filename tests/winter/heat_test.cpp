@@ -5,7 +5,7 @@
 
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::heat_test {
 
 namespace {
 
@@ -69,4 +69,4 @@ RC_GTEST_PROP(HeatProperty, MoreBeesNeverEatLessTogetherNorMoreEach, ()) {
     RC_ASSERT(powerAt(bees * 1.1, 0, t) / (bees * 1.1) <= powerAt(bees, 0, t) / bees * (1 + 1e-12));
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::heat_test

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::lane_math_test {
 
 TEST(LaneMath, LogarithmKeepsItsBound) {
     for (double x = 1e-300; x < 1e300; x *= 1.37)
@@ -31,4 +31,4 @@ TEST(LaneMath, Clamps) {
     EXPECT_EQ(lane::clamp01(7), 1);
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::lane_math_test

@@ -9,7 +9,7 @@
 #include <random>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::larder_test {
 
 namespace {
 
@@ -152,4 +152,4 @@ RC_GTEST_PROP(LarderProperty, FeedingMoreNeverLowersTheSpringReserve, ()) {
     RC_ASSERT(more.high.value() >= less.high.value() - 1e-3);
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::larder_test

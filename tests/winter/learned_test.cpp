@@ -5,7 +5,7 @@
 #include <cmath>
 
 // Lasting multipliers, and winters whose luck is given.
-namespace winterlarder::winter {
+namespace winterlarder::winter::learned_test {
 namespace {
 
 WinterQuestion oxfordQuestion() { return questionAt("gb-oxford", 13000, -92); }
@@ -100,4 +100,4 @@ TEST(Learned, IsSaidInRemarks) {
 }
 
 } // namespace
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::learned_test

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <vector>
 
-namespace winterlarder::winter {
+namespace winterlarder::winter::normal_test {
 
 // Reference: Boost.Math's quantile of the normal distribution. Stated bound of ours: 1e-9, reached: far below.
 TEST(InverseNormal, AgreesWithBoost) {
@@ -34,4 +34,4 @@ TEST(NormalBelow, UndoesTheInverse) {
     for (double p : {1e-12, 1e-4, 0.025, 0.5, 0.8, 0.999}) EXPECT_NEAR(normalBelow(inverseNormal(p)), p, 1e-12);
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::normal_test

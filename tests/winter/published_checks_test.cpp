@@ -14,7 +14,7 @@
 // its source printed on failure. A row the model misses carries the value the model does give; it is asserted to that
 // value, and to be
 // a miss, so that neither side can change unseen. README lists those rows as known disagreements.
-namespace winterlarder::winter {
+namespace winterlarder::winter::published_checks_test {
 
 namespace {
 
@@ -292,4 +292,4 @@ TEST(PublishedChecks, EveryRow) {
     EXPECT_EQ(done, checks.size()) << "a computation without a row";
 }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::published_checks_test

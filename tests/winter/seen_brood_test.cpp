@@ -6,7 +6,7 @@
 #include <cmath>
 
 // What a count of brood says of a colony, and looks that come after the first weighing.
-namespace winterlarder::winter {
+namespace winterlarder::winter::seen_brood_test {
 namespace {
 
 WinterQuestion september(std::optional<double> cells) {
@@ -156,4 +156,4 @@ TEST(UnseenBrood, AfterTheRestartFollowsTheRule) {
 }
 
 } // namespace
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::seen_brood_test

@@ -4,7 +4,7 @@
 #include <cmath>
 
 // How fast early brood answers a warm spell.
-namespace winterlarder::winter {
+namespace winterlarder::winter::warm_spells_test {
 namespace {
 
 constexpr int restart = -40, buildup = 60;
@@ -44,4 +44,4 @@ TEST(WarmSpells, AreFeltThroughAMeanOfSevenDays) {
 }
 
 } // namespace
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::warm_spells_test

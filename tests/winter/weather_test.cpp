@@ -6,7 +6,7 @@
 #include <numbers>
 
 // Days already past: met exactly, and what follows and what lies between is drawn on from them.
-namespace winterlarder::winter {
+namespace winterlarder::winter::weather_test {
 namespace {
 
 WinterQuestion halifax(int start = -92) { return questionAt("ca-halifax", 15000, start); }
@@ -100,4 +100,4 @@ TEST(WeatherSoFar, RefusesDaysOutOfOrder) {
 }
 
 } // namespace
-} // namespace winterlarder::winter
+} // namespace winterlarder::winter::weather_test

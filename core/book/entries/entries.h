@@ -269,15 +269,6 @@ using EntryTypes = std::tuple<Yard, Colony, Move, Fate, Housing, Look, Weighing,
                               ActedAdvice, PlannedVisit, WinterOutcome, Sighting, WeatherLog>;
 static_assert(std::tuple_size_v<EntryTypes> == kindCount);
 
-//! The day of an entry, wherever it keeps it.
-template <class Entry>
-Date dateOf(const Entry& entry) {
-    if constexpr (requires { entry.weighing; }) return entry.weighing.date;
-    else if constexpr (requires { entry.feed; }) return entry.feed.date;
-    else if constexpr (requires { entry.harvest; }) return entry.harvest.date;
-    else return entry.date;
-}
-
 template <class Entry> inline constexpr Kind kindOf{};
 template <> inline constexpr Kind kindOf<Yard> = Kind::Yard;
 template <> inline constexpr Kind kindOf<Colony> = Kind::Colony;

@@ -179,6 +179,8 @@ struct ColonyCase {
     bool fedAfterLook = false; //!< feeds of the day of the look came after it and are not in what was seen
     std::optional<LearnedRecord> learned{}; //!< out of a book whose yard learns; nothing: the model as it stands
     bool sure = false; //!< all of this case: see BeesRecord::sure
+    //! Days after the look on which it was weighed with other boxes than `hive`: those weights are not among `weighings`. Not in a file.
+    std::vector<Date> weighedInOtherHive{};
     bool operator==(const ColonyCase&) const = default;
 };
 

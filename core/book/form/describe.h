@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "book/entries/date_of.h"
 #include "book/entries/entries.h"
 #include "book/entries/words.h"
 
@@ -337,14 +338,6 @@ void describe(V& v, WeatherLog& log) {
     v.reference("yard", log.yard);
     v.field("weather_logs.origin", log.origin);
     v.list("days", log.days);
-}
-
-inline Date& dateOf(Weighing& entry) { return entry.weighing.date; }
-inline Date& dateOf(Feed& entry) { return entry.feed.date; }
-inline Date& dateOf(Harvest& entry) { return entry.harvest.date; }
-template <class Entry>
-Date& dateOf(Entry& entry) {
-    return entry.date;
 }
 
 template <class Entry>

@@ -17,7 +17,7 @@ namespace {
 // The lowest and highest ever read on the ground lie well within these.
 constexpr double coldestC = -90, hottestC = 60;
 
-std::string trimmed(const std::string& text) {
+std::string withoutBlanksAround(const std::string& text) {
     const auto first = text.find_first_not_of(" \t");
     if (first == std::string::npos) return {};
     return text.substr(first, text.find_last_not_of(" \t") - first + 1);
@@ -37,7 +37,7 @@ char delimiterOf(std::string_view text) {
 std::optional<std::size_t> columnNamed(const CsvTable& table, const std::string& name) {
     const auto& header = table.header();
     for (std::size_t i = 0; i < header.size(); ++i)
-        if (lowered(trimmed(header[i].text)) == lowered(name)) return i;
+        if (lowered(withoutBlanksAround(header[i].text)) == lowered(name)) return i;
     return std::nullopt;
 }
 
@@ -51,7 +51,7 @@ Outcome<Positions> positionsIn(const CsvTable& table, const TemperatureColumns& 
     Problems problems;
     std::vector<std::string> known;
     for (const CsvCell& cell : table.header())
-        known.push_back(trimmed(cell.text));
+        known.push_back(withoutBlanksAround(cell.text));
     const auto missing = [&](const std::string& name) {
         problems.push_back(
             {ProblemKind::Input,
@@ -99,7 +99,7 @@ private:
     }
 
     std::optional<Date> date(const CsvCell& cell) {
-        std::string text = trimmed(cell.text);
+        std::string text = withoutBlanksAround(cell.text);
         std::replace(text.begin(), text.end(), '/', '-');
         const auto date = Date::parse(text);
         if (!date) {
@@ -114,7 +114,7 @@ private:
 
     // Nothing for a day without a reading and, with a fault, for a bad one.
     std::optional<double> reading(const CsvCell& cell) {
-        const std::string text = trimmed(cell.text);
+        const std::string text = withoutBlanksAround(cell.text);
         if (text.empty() || lowered(text) == "na") return std::nullopt;
         const auto number = numberFrom(text);
         if (!number) {
@@ -158,7 +158,7 @@ constexpr const char* columnsRemedy = "date=NAME,mean=NAME or date=NAME,min=NAME
 void setColumn(std::string_view part, std::map<std::string, std::string>& named, Problems& problems) {
     const auto equals = part.find('=');
     const std::string key(part.substr(0, equals));
-    const std::string name = equals == std::string_view::npos ? "" : trimmed(std::string(part.substr(equals + 1)));
+    const std::string name = equals == std::string_view::npos ? "" : withoutBlanksAround(std::string(part.substr(equals + 1)));
     const bool known = key == "date" || key == "mean" || key == "min" || key == "max";
     if (!known || name.empty())
         problems.push_back({ProblemKind::Input, {}, fmt::format("\"{}\" names no column", part), columnsRemedy});

@@ -152,6 +152,7 @@ def run(options):
     signal.signal(signal.SIGALRM, out_of_time)
     signal.alarm(LIMIT)
     with OwnDesk() as desk:
+        os.environ["WINTERLARDER_TODAY"] = DAY  # whatever the clock says
         keeper = Keeper(desk, [options.program, "--day", DAY], os.path.join(options.traces, "program.log"))
         try:
             two_evenings(keeper, options.cli)

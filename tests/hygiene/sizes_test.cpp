@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A file has one subject and at most 300 lines, a folder at most 40 files. What is larger stands here with its reason, and leaves the
+// list once it is smaller.
+#include "hygiene/source_tree.h"
+
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+#include <map>
+
+namespace hygiene::sizes_test {
+namespace {
+
+constexpr long mostLines = 300, mostLinesOfAll = 450;
+constexpr int mostFiles = 40, mostFilesOfAll = 70;
+
+using Reasons = std::map<std::string, std::string>;
+
+const Reasons& longFiles() {
+    static const Reasons reasons = {
+        {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
+        {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
+        {"app/forms/entry_forms.cpp", "a short function a form; most lines are the words of fields"},
+        {"app/models/words.cpp", "a list of words for every choice a keeper has"},
+        {"app/pages/place_page.cpp", "one page of five small forms"},
+        {"app/photograph/photograph_view.cpp", "one class: a picture with what mouse and keys do to it"},
+        {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
+        {"app/plots/winter_layers.cpp", "one layer of the winter picture after the other"},
+        {"app/plots/winter_plot.cpp", "one class: the winter picture with its keys and readings"},
+        {"core/answer/followed_colony.cpp", "the one way from the records of a winter to what follows from them"},
+        {"core/answer/question_of_case.cpp", "the one way from a case to a question, a short function a part"},
+        {"core/book/form/describe.h", "the one description of all kinds of entry"},
+        {"core/exchange/book/book_csv.cpp", "both ways of one form of table, whose rules belong together"},
+        {"core/exchange/json/json_tree.cpp", "one reader that keeps the place of every value"},
+        {"core/exchange/logs/scale_log.cpp", "one reader, from bytes to readings"},
+        {"core/exchange/logs/scale_log_columns.cpp", "how a table of any form is told: one guess leans on the other"},
+        {"core/quantity/text_parse.cpp", "one grammar: all ways a quantity is written"},
+        {"tests/app/following_test.cpp", "one fixture: a winter followed in the window"},
+        {"tests/app/pages_test.cpp", "one fixture: the pages of a colony"},
+        {"tests/app/photograph_window_test.cpp", "one fixture: a photograph traced from end to end"},
+        {"tests/cli/book_test.cpp", "one fixture: the commands on a book"},
+        {"tests/climate/given_dates_test.cpp", "one rule, all dates it may be given"},
+        {"tests/feeding/schedule_test.cpp", "one rule, all branches of a plan"},
+        {"tests/support/random_yards.cpp", "one generator, a short function a kind of record"},
+    };
+    return reasons;
+}
+
+const Reasons& fullFolders() {
+    static const Reasons reasons = {
+        {"app/desk", "the main window and the services that live as long as it does"},
+        {"app/models", "the lists and edits of the window, a pair of small files each"},
+        {"tests/app", "a file a part of the window; rooms would part them from their fixtures"},
+    };
+    return reasons;
+}
+
+bool hasLines(const std::string& path) {
+    return endsWithAny(path, {".h", ".cpp", ".cmake", "CMakeLists.txt", ".sh", ".py"}) || text(path).starts_with("#!");
+}
+
+std::map<std::string, int> filesByFolder() {
+    std::map<std::string, int> counts;
+    for (const std::string root : {"app", "core", "tests"})
+        for (const std::string& path : cppFiles(root)) ++counts[path.substr(0, path.rfind('/'))];
+    return counts;
+}
+
+TEST(Sizes, FilesOfOver300LinesHaveAReason) {
+    for (const std::string& path : files()) {
+        if (!hasLines(path)) continue;
+        const std::string content = text(path);
+        const auto lines = std::count(content.begin(), content.end(), '\n');
+        EXPECT_LE(lines, mostLinesOfAll) << path;
+        if (lines > mostLines) EXPECT_TRUE(longFiles().contains(path)) << path << " has " << lines << " lines: part it, or say why not";
+        else EXPECT_FALSE(longFiles().contains(path)) << path << " has " << lines << " lines: it needs no reason any more";
+    }
+    for (const auto& [path, reason] : longFiles()) EXPECT_TRUE(std::filesystem::exists(projectFolder() / path)) << path;
+}
+
+TEST(Sizes, FoldersOfOver40FilesHaveAReason) {
+    const auto counts = filesByFolder();
+    for (const auto& [folder, count] : counts) {
+        EXPECT_LE(count, mostFilesOfAll) << folder;
+        if (count > mostFiles) EXPECT_TRUE(fullFolders().contains(folder)) << folder << " has " << count << " files: make rooms, or say why not";
+        else EXPECT_FALSE(fullFolders().contains(folder)) << folder << " has " << count << " files: it needs no reason any more";
+    }
+    for (const auto& [folder, reason] : fullFolders()) EXPECT_TRUE(counts.contains(folder)) << folder;
+    EXPECT_GT(counts.size(), 30U);
+}
+
+} // namespace
+} // namespace hygiene::sizes_test
