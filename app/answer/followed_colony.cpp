@@ -387,7 +387,7 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
         questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)));
     follow.year = winter;
     follow.setAside.insert(follow.setAside.end(), ofEnd.begin(), ofEnd.end());
-    follow.treated = follow.treated || reading.now.hive.treated;
+    follow.treated = follow.treated || reading.now.hive.treated || !reading.now.treatments.empty();
     follow.winter.weatherSoFar = measuredDays(records, winter);
     Afterwards afterwards(records, reading.autumn, winter, reading.decided, reading.asOf, reference);
     for (const auto& filled : {afterwards.fill(follow, result.autumn), afterwards.fillPlan(follow)})

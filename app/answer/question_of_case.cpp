@@ -52,7 +52,8 @@ void fillHive(ColonyQuestion& question, const book::HiveRecord& record, const Re
     require(!record.boxes.empty(), "a hive without a box");
     question.boxes = boxesOf(record, reference);
     question.shellFactor = shellFactor(record.shell, record.topInsulation);
-    question.treated = record.treated;
+    for (const book::BoxRecord& box : record.boxes) question.boxUses.push_back({box.super, box.putOn});
+    question.treated = question.treatedWithoutDay = record.treated;
     question.nucleus = record.nucleus;
     question.longHive = std::any_of(question.boxes.begin(), question.boxes.end(),
                                     [](const hive::CombFormat& box) { return box.combsPerBox >= hive::longHiveCombs; });
@@ -195,10 +196,15 @@ Mass storesOfSyrup(const book::FeedRecord& record) {
     return syrup ? syrup->stores : kilograms(0);
 }
 
-advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& question, Date lookedOn, bool afterLook) {
+// One of the day of the look that came after it counts on top of what was seen.
+SeasonDay dayItCounts(Date date, bool afterLook, const ColonyQuestion& question, Date lookedOn) {
+    return afterLook && date == lookedOn ? question.lookedOn + 1 : dayOfChange(date, lookedOn, question.winter);
+}
+
+advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& question, Date lookedOn) {
     advice::GivenFeed feed;
-    feed.day = dayOfChange(record.date, lookedOn, question.winter);
-    if (afterLook && record.date == lookedOn) feed.day = question.lookedOn + 1; // counts on top of what was seen
+    feed.day = dayItCounts(record.date, record.afterLook.value_or(false), question, lookedOn);
+    feed.date = record.date;
     feed.liquid = record.kind == book::FeedKind::Syrup;
     feed.stores = storesOfFeed(record);
     return feed;
@@ -234,7 +240,7 @@ bool freshlyFilled(const book::ColonyCase& record, const ColonyQuestion& questio
     std::optional<SeasonDay> last;
     for (const advice::GivenFeed& feed : question.feeds)
         last = last ? std::max(*last, feed.day) : feed.day;
-    if (record.site.autumnFlow != book::FlowStrength::None) {
+    if (record.site.autumnFlow.value_or(book::FlowStrength::None) != book::FlowStrength::None) {
         const SeasonDay end =
             question.season.lastIncome ? std::min(question.asOf, question.season.lastIncome->day) : question.asOf;
         last = last ? std::max(*last, end) : end;
@@ -295,11 +301,11 @@ void fillLearned(ColonyQuestion& question, const book::LearnedRecord& record) {
 }
 
 void fillWays(ColonyQuestion& question, const book::ColonyCase& record, std::uint64_t positionInBatch) {
-    question.flowStrength = strength(record.site.autumnFlow);
+    question.flowStrength = strength(record.site.autumnFlow.value_or(book::FlowStrength::None));
     if (record.site.autumnFlow == book::FlowStrength::Strong) question.flowLastDay = question.asOf + strongFlowDays;
     question.feeder = feederOf(record.feeder);
-    question.shortRisk = record.wish.shortRisk;
-    question.reserve = record.wish.reserve;
+    question.shortRisk = record.wish.shortRisk.value_or(question.shortRisk);
+    question.reserve = record.wish.reserve.value_or(question.reserve);
     question.visitEveryDays = record.wish.visitEveryDays;
     question.visitWeekdays = record.wish.visitWeekdays;
     question.moisturePercent = record.moisturePercent;
@@ -307,6 +313,52 @@ void fillWays(ColonyQuestion& question, const book::ColonyCase& record, std::uin
     question.yard = record.yard.value_or("");
     if (record.learned) fillLearned(question, *record.learned);
     question.stream = record.colony ? winter::colonyStream(*record.colony) : positionInBatch;
+}
+
+std::optional<advice::SupersFor> supersFor(const book::HiveRecord& hive) {
+    if (!hive.supersFor) return std::nullopt;
+    return *hive.supersFor == book::SupersFor::People ? advice::SupersFor::People : advice::SupersFor::Bees;
+}
+
+std::optional<advice::HoneyKind> honeyKind(const book::ColonyCase& record) {
+    if (!record.honeyKind) return std::nullopt;
+    switch (*record.honeyKind) {
+    case book::HoneyKind::Blossom: return advice::HoneyKind::Blossom;
+    case book::HoneyKind::Honeydew: return advice::HoneyKind::Honeydew;
+    case book::HoneyKind::Heather: return advice::HoneyKind::Heather;
+    }
+    return std::nullopt;
+}
+
+std::optional<advice::UnitSystem> unitsOf(const book::ColonyCase& record) {
+    if (!record.units) return std::nullopt;
+    switch (*record.units) {
+    case book::UnitSystem::Metric: return advice::UnitSystem::Metric;
+    case book::UnitSystem::Us: return advice::UnitSystem::Us;
+    case book::UnitSystem::Imperial: return advice::UnitSystem::Imperial;
+    }
+    return std::nullopt;
+}
+
+// Mites that were counted, or medicine with its day, answer their questions without being asked.
+void fillMites(advice::KeepersAnswers& answers, const book::ColonyCase& record) {
+    answers.mitesPer100 = record.bees.mitesPer100;
+    answers.mitesCounted = record.bees.mitesPer100 ? std::optional(true) : record.bees.mitesCounted;
+    answers.mitesTreated = record.bees.mitesTreated || record.treatments.empty() ? record.bees.mitesTreated : std::optional(true);
+}
+
+void fillAnswers(advice::KeepersAnswers& answers, const book::ColonyCase& record) {
+    fillMites(answers, record);
+    answers.fedOrTreated = record.fedOrTreated;
+    answers.supersFor = supersFor(record.hive);
+    if (record.site.autumnFlow) answers.autumnFlow = strength(*record.site.autumnFlow);
+    answers.fullCombs = record.fullCombs;
+    answers.visitsInWinter = record.wish.visitsInWinter;
+    answers.foodBeside = record.bees.foodBeside;
+    answers.shortRisk = record.wish.shortRisk;
+    answers.reserve = record.wish.reserve;
+    answers.honeyKind = honeyKind(record);
+    answers.units = unitsOf(record);
 }
 
 void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, const SiteAndSeason& where) {
@@ -325,9 +377,12 @@ void fillEvents(ColonyQuestion& question, const book::ColonyCase& record) {
     for (const book::WeighingRecord& weighing : record.weighings)
         question.weighings.push_back(weighed(weighing, question));
     for (const book::FeedRecord& feed : record.feeds)
-        question.feeds.push_back(given(feed, question, lookedOn, record.fedAfterLook));
+        question.feeds.push_back(given(feed, question, lookedOn));
     for (const book::HarvestRecord& harvest : record.harvests)
-        question.harvests.push_back({dayOfChange(harvest.date, lookedOn, question.winter), harvest.honey});
+        question.harvests.push_back(
+            {dayItCounts(harvest.date, harvest.afterLook.value_or(false), question, lookedOn), harvest.honey, harvest.date});
+    for (const book::TreatmentRecord& treatment : record.treatments) question.treatments.push_back({treatment.date, treatment.until});
+    question.treated = question.treated || !question.treatments.empty();
     question.freshlyFilled = freshlyFilled(record, question);
     question.usualStores = stores::usualWinterStores(question.boxes);
 }
@@ -419,6 +474,7 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
     fillPlaceAndTime(question, record, *where);
     fillWays(question, record, positionInBatch);
     fillEvents(question, record);
+    fillAnswers(question.answers, record);
     return question;
 }
 

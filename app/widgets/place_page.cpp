@@ -268,10 +268,10 @@ QLayout* PlacePage::buildWishes() {
     form->addRow(tr("a bag holds"), bag_);
     form->addRow(QString(), learn_);
     connect(risk_, &QuantityField::told, this, [this](std::optional<double> value) {
-        if (value) change([value](book::Yard& yard) { yard.wish.shortRisk = *value / 100; });
+        change([value](book::Yard& yard) { yard.wish.shortRisk = value ? std::optional(*value / 100) : std::nullopt; });
     });
     connect(reserve_, &QuantityField::told, this, [this](std::optional<double> value) {
-        if (value) change([value](book::Yard& yard) { yard.wish.reserve = Mass(*value); });
+        change([value](book::Yard& yard) { yard.wish.reserve = value ? std::optional(Mass(*value)) : std::nullopt; });
     });
     connect(visits_, &QuantityField::told, this, [this](std::optional<double> value) {
         if (value) change([value](book::Yard& yard) { yard.wish.visitEveryDays = static_cast<int>(*value); });
@@ -394,7 +394,7 @@ void PlacePage::refresh() {
     if (!name_->hasFocus()) name_->setText(QString::fromStdString(shown->name));
     place_->show(shown->site.where);
     elevation_->show(shown->site.elevationM);
-    flow_->setCurrentIndex(flow_->findData(static_cast<int>(shown->site.autumnFlow)));
+    flow_->setCurrentIndex(shown->site.autumnFlow ? flow_->findData(static_cast<int>(*shown->site.autumnFlow)) : -1);
     const auto* own = std::get_if<book::OwnClimateRecord>(&shown->site.where);
     if (own) {
         own_->setChecked(true);
@@ -406,8 +406,8 @@ void PlacePage::refresh() {
     const bool typing = notesOf_ == shown->id || (notes_->hasFocus() && notesShownOf_ == shown->id);
     notesShownOf_ = shown->id;
     if (notes_->toPlainText().toStdString() != shown->forageNotes && !typing) notes_->setPlainText(QString::fromStdString(shown->forageNotes));
-    risk_->show(100 * shown->wish.shortRisk);
-    reserve_->show(shown->wish.reserve.value());
+    risk_->show(shown->wish.shortRisk ? std::optional(100 * *shown->wish.shortRisk) : std::nullopt);
+    reserve_->show(shown->wish.reserve ? std::optional(shown->wish.reserve->value()) : std::nullopt);
     visits_->show(shown->wish.visitEveryDays);
     for (int day = 1; day <= 7; ++day)
         weekdays_[static_cast<std::size_t>(day - 1)]->setChecked(std::find(shown->wish.visitWeekdays.begin(), shown->wish.visitWeekdays.end(), day) != shown->wish.visitWeekdays.end());

@@ -46,10 +46,45 @@ struct GivenFeed {
     SeasonDay day;
     Mass stores; //!< what it became
     bool liquid = true;
+    std::optional<Date> date{}; //!< as written down; `day` begins with the season and is later by one where it came after the look
 };
 struct TakenHarvest {
     SeasonDay day;
     Mass honey;
+    std::optional<Date> date{};
+};
+
+//! Medicine: honey that was in the hive from `date` to `until` (nothing: to this day) is not for people.
+struct GivenMedicine {
+    Date date;
+    std::optional<Date> until;
+};
+
+//! What a box of the hive is for; one for each of `boxes`.
+struct BoxUse {
+    bool super = false;
+    std::optional<Date> putOn; //!< the day it was put on, empty of honey; nothing: not known
+};
+
+enum class SupersFor { People, Bees };
+enum class HoneyKind { Blossom, Honeydew, Heather };
+enum class UnitSystem { Metric, Us, Imperial };
+
+//! What only the keeper knows and is asked (the case key stands beside each). Nothing: not answered, which is never no.
+//! Beside these: queenSeen, eggsSeen and tareSd of the question.
+struct KeepersAnswers {
+    std::optional<bool> mitesCounted, mitesTreated; //!< bees.mites_counted (true with a number), bees.mites_treated (or a treatment)
+    std::optional<double> mitesPer100;              //!< bees.mites_per_100_bees
+    std::optional<bool> fedOrTreated;               //!< fed_or_treated: sugar or medicine while this honey was made
+    std::optional<SupersFor> supersFor;             //!< hive.supers_for
+    std::optional<double> autumnFlow;               //!< site.autumn_flow: 0, 0.1, 0.3, 1
+    std::optional<double> fullCombs;                //!< full_combs in store, for all of the yard
+    std::optional<bool> visitsInWinter;             //!< wish.visits_in_winter
+    std::optional<bool> foodBeside;                 //!< bees.food_beside
+    std::optional<double> shortRisk;                //!< wish.short_risk
+    std::optional<Mass> reserve;                    //!< wish.reserve_kg
+    std::optional<HoneyKind> honeyKind;             //!< honey_kind
+    std::optional<UnitSystem> units;                //!< units
 };
 
 //! A colony's records made into plain values: all that weigh() needs, and nothing of files, books or words.
@@ -62,14 +97,15 @@ struct ColonyQuestion {
     std::vector<RefusalKind> refusals; //!< found while the records were made into values
     std::optional<climate::Site> site; //!< nothing only with a refusal
     climate::SeasonDates season;
-    double flowStrength = 0;           //!< 0, 0.1, 0.3, 1
+    double flowStrength = 0;           //!< 0, 0.1, 0.3, 1; 0 where it was not asked
     std::optional<SeasonDay> flowLastDay;
 
     // hive
     std::vector<hive::CombFormat> boxes; //!< from the floor up, with combsPerBox = places
+    std::vector<BoxUse> boxUses;         //!< one for each box
     double shellFactor = 1;
     double raceFactor = 1;
-    bool treated = false, nucleus = false;
+    bool treated = false, nucleus = false; //!< treated: said of the hive (without a day), or by a treatment
     bool longHive = false;               //!< a box of 16 combs or more
     Mass tare{0};
     Mass tareSd{0};                      //!< 0 when weighed by the keeper
@@ -89,6 +125,8 @@ struct ColonyQuestion {
     std::vector<WeighedHive> weighings;
     std::vector<GivenFeed> feeds;
     std::vector<TakenHarvest> harvests;
+    std::vector<GivenMedicine> treatments;
+    bool treatedWithoutDay = false;      //!< hive.treated: medicine, nobody says when
     std::optional<double> moisturePercent;
     bool freshlyFilled = false;          //!< open stores under 7 days old
     std::vector<Remark> setAside;        //!< records that are in doubt: not counted here, and said in the reasons
@@ -97,8 +135,9 @@ struct ColonyQuestion {
 
     // the keeper's ways
     feeding::Feeder feeder;
-    double shortRisk = 0.2;
-    Mass reserve = kilograms(4);
+    double shortRisk = 0.2;              //!< as said, else 0.2
+    Mass reserve = kilograms(4);         //!< as said, else 4 kg
+    KeepersAnswers answers;
     int visitEveryDays = 3;
     std::vector<int> visitWeekdays;
 

@@ -82,10 +82,12 @@ Hemisphere hemisphereOfSite(const SiteRecord& site, const ReferenceData& referen
     return hemisphereOf(std::get<OwnClimateRecord>(site.where).latitude);
 }
 
-bool treatedSince(const std::vector<Treatment>& treatments, Date since, Date asOf) {
-    return std::any_of(treatments.begin(), treatments.end(), [&](const Treatment& treatment) {
-        return treatment.date <= asOf && treatment.until.value_or(asOf) >= since;
-    });
+// Treatments that had not ended when this honey was begun.
+std::vector<TreatmentRecord> treatmentsSince(const std::vector<Treatment>& treatments, Date since, Date asOf) {
+    std::vector<TreatmentRecord> given;
+    for (const auto& each : treatments)
+        if (each.date <= asOf && each.until.value_or(asOf) >= since) given.push_back({each.date, each.until, each.what});
+    return given;
 }
 
 std::optional<Date> dayIn(const std::optional<DayOfYear>& day, const Winter& winter) {
@@ -95,6 +97,19 @@ std::optional<Date> dayIn(const std::optional<DayOfYear>& day, const Winter& win
         if (date && winter.contains(*date)) return date;
     }
     return std::nullopt;
+}
+
+// Whether a feed or harvest came after the look matters on the day of the look alone.
+FeedRecord feedFor(const ColonyCase& record, const FeedRecord& given) {
+    FeedRecord feed = oneAmount(given);
+    if (feed.date != record.lookedOn) feed.afterLook.reset();
+    else if (!feed.afterLook) feed.afterLook = true; // books did not always ask: a hive is fed in the evening, once it was looked at
+    return feed;
+}
+
+HarvestRecord harvestFor(const ColonyCase& record, HarvestRecord harvest) {
+    if (harvest.date != record.lookedOn) harvest.afterLook.reset();
+    return harvest;
 }
 
 void addRecords(ColonyCase& record, const Records& from, Date asOf) {
@@ -107,11 +122,9 @@ void addRecords(ColonyCase& record, const Records& from, Date asOf) {
         first = std::min(first, entry.weighing.date);
     }
     for (const auto& entry : from.feeds)
-        if (entry.feed.date >= first && entry.feed.date <= asOf) record.feeds.push_back(oneAmount(entry.feed));
-    // A hive is fed in the evening, once it was looked at.
-    record.fedAfterLook = std::any_of(record.feeds.begin(), record.feeds.end(), [&](const FeedRecord& feed) { return feed.date == record.lookedOn; });
+        if (entry.feed.date >= first && entry.feed.date <= asOf) record.feeds.push_back(feedFor(record, entry.feed));
     for (const auto& entry : from.harvests)
-        if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(entry.harvest);
+        if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(harvestFor(record, entry.harvest));
 }
 
 } // namespace
@@ -165,15 +178,19 @@ Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
     ColonyCase record{.colony = from.colony.name, .yard = yard.name, .asOf = asOf, .lookedOn = {}, .site = yard.site, .hive = {},
                       .bees = {}, .combs = {}, .weighings = {}, .moisturePercent = {}, .feeds = {}, .harvests = {},
                       .season = {}, .feeder = from.colony.feeder, .wish = yard.wish};
+    record.fullCombs = yard.fullCombs;
+    record.units = yard.units;
     record.hive = hiveOn(from.colony, from.housings, look && countedCombs(*look) ? look->date : asOf);
     const auto hemisphere = hemisphereOfSite(yard.site, book.reference());
-    record.hive.treated = record.hive.treated || treatedSince(from.treatments, honeySince(asOf, hemisphere), asOf);
+    record.treatments = treatmentsSince(from.treatments, honeySince(asOf, hemisphere), asOf);
     record.season = seasonIn(yard.season, hemisphere, asOf);
     if (look) {
         record.lookedOn = look->date;
         record.bees = look->bees;
         record.combs = look->combs;
         record.moisturePercent = look->moisturePercent;
+        record.honeyKind = look->honeyKind;
+        record.fedOrTreated = look->fedOrTreated;
         record.bees.sure = look->sure;
     }
     if (!record.bees.kind) record.bees.kind = from.colony.beeKind;

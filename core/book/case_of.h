@@ -26,7 +26,7 @@ SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf
 
 //! What the book knows of a colony on a day, as the case `advise` answers: the latest look on or before it that saw both bees and combs
 //! (else the latest that saw either), weighings since, feeds and harvests since, the yard's season and wish, the hive as it was at
-//! that look, `treated` where a treatment had not ended by honeySince. Records after the day do not exist yet. Problem: no such colony.
+//! that look, the treatments that had not ended by honeySince. Records after the day do not exist yet. Problem: no such colony.
 //! Tested: tests/book/case_of_test.cpp.
 Outcome<ColonyCase> caseOf(Book& book, ColonyId colony, Date asOf);
 

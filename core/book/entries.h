@@ -41,6 +41,8 @@ struct Yard {
     std::optional<Mass> bag{};                 //!< what one bag of sugar holds
     bool learn = true;                         //!< past winters of these bees correct the forecast
     std::optional<Date> learnSince{};          //!< only winters from this day on are learned from
+    std::optional<double> fullCombs{};         //!< combs full of honey in store
+    std::optional<UnitSystem> units{};         //!< nothing: those of the country
     std::string note{};
     std::string by{}; //!< who wrote it down; filled in by the book when empty. The same in every entry below
     bool operator==(const Yard&) const = default;
@@ -118,6 +120,8 @@ struct Look {
     std::optional<Temper> temper{};
     std::optional<double> moisturePercent{};
     std::string troubleSigns{};
+    std::optional<HoneyKind> honeyKind{};
+    std::optional<bool> fedOrTreated{}; //!< see ColonyCase::fedOrTreated
     std::vector<std::string> photographs{};
     bool sure = false; //!< see WeighingRecord::sure; so in glances and outcomes
     std::string note{};
@@ -218,6 +222,8 @@ struct PlannedVisit {
     bool operator==(const PlannedVisit&) const = default;
 };
 
+enum class BroodPattern { None, Solid, Patchy };
+
 struct WinterOutcome {
     WinterOutcomeId id{};
     ColonyId colony{};
@@ -225,6 +231,12 @@ struct WinterOutcome {
     bool alive = true;
     std::optional<double> coveredCombs{};
     std::optional<Mass> storesLeft{};
+    //! What was found in a dead hive; nothing = not answered.
+    std::optional<bool> foodLeft{};      //!< within reach of the bees
+    std::optional<bool> headsInCells{};  //!< dead bees head down in the cells
+    std::optional<bool> mitesOnFloor{};  //!< many mites on the floor
+    std::optional<BroodPattern> broodPattern{};
+    std::optional<bool> queen{};         //!< found among the dead
     bool sure = false;
     std::string note{};
     std::string by{};
@@ -241,6 +253,7 @@ struct Sighting {
     SightingKind saw = SightingKind::Flying;
     std::optional<double> seams{};  //!< the cluster filled; with Cluster
     std::optional<bool> stores{};   //!< sealed stores were in sight beside the bees
+    std::optional<int> clusterFrom{}; //!< the first comb with bees of the cluster, counted from 1 as a look lists them
     bool sure = false;
     std::string note{};
     std::string by{};
