@@ -334,7 +334,7 @@ std::optional<advice::UnitSystem> unitsOf(const book::ColonyCase& record) {
     if (!record.units) return std::nullopt;
     switch (*record.units) {
     case book::UnitSystem::Metric: return advice::UnitSystem::Metric;
-    case book::UnitSystem::Us: return advice::UnitSystem::Us;
+    case book::UnitSystem::UnitedStates: return advice::UnitSystem::Us;
     case book::UnitSystem::Imperial: return advice::UnitSystem::Imperial;
     }
     return std::nullopt;
@@ -370,6 +370,23 @@ void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, 
         question.season = where.season;
     else
         question.refusals.push_back(RefusalKind::FarFromStations);
+}
+
+advice::Whereabouts whereabouts(const book::SiteRecord& record, const ColonyQuestion& question, const ReferenceData& reference) {
+    advice::Whereabouts place;
+    if (question.site) place.country = climate::countryCodeOf(question.site->stationId);
+    if (const auto* id = std::get_if<std::string>(&record.where)) {
+        const Station* station = reference.station(*id);
+        require(station != nullptr, "no station {}", *id);
+        place.latitude = station->latitude, place.longitude = station->longitude;
+    } else if (const auto* coordinates = std::get_if<book::Coordinates>(&record.where)) {
+        place.latitude = coordinates->latitude, place.longitude = coordinates->longitude;
+    } else {
+        const auto& own = std::get<book::OwnClimateRecord>(record.where);
+        place.latitude = own.latitude, place.longitude = own.longitude;
+        if (!own.longitude) place.country.clear();
+    }
+    return place;
 }
 
 void fillEvents(ColonyQuestion& question, const book::ColonyCase& record) {
@@ -472,6 +489,7 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
         return problems;
     }
     fillPlaceAndTime(question, record, *where);
+    question.place = whereabouts(record.site, question, reference);
     fillWays(question, record, positionInBatch);
     fillEvents(question, record);
     fillAnswers(question.answers, record);

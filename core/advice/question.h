@@ -66,6 +66,13 @@ struct BoxUse {
     std::optional<Date> putOn; //!< the day it was put on, empty of honey; nothing: not known
 };
 
+//! Where the bees stand, as far as tables of places need it.
+struct Whereabouts {
+    double latitude = 0;             //!< degrees
+    std::optional<double> longitude; //!< nothing: an own climate without one
+    std::string country;             //!< ISO 3166, as of the station used; empty: none
+};
+
 enum class SupersFor { People, Bees };
 enum class HoneyKind { Blossom, Honeydew, Heather };
 enum class UnitSystem { Metric, Us, Imperial };
@@ -96,6 +103,7 @@ struct ColonyQuestion {
     SeasonDay lookedOn;
     std::vector<RefusalKind> refusals; //!< found while the records were made into values
     std::optional<climate::Site> site; //!< nothing only with a refusal
+    Whereabouts place;
     climate::SeasonDates season;
     double flowStrength = 0;           //!< 0, 0.1, 0.3, 1; 0 where it was not asked
     std::optional<SeasonDay> flowLastDay;

@@ -3,6 +3,7 @@
 
 #include "calendar/date.h"
 #include "quantity/quantity.h"
+#include "quantity/text.h"
 
 #include <array>
 #include <cstdint>
@@ -23,7 +24,7 @@ enum class FeederKind { Round, Top, Box, Contact, Frame, End };
 enum class FeedKind { Syrup, Fondant, DrySugar };
 enum class SupersFor { People, Bees };
 enum class HoneyKind { Blossom, Honeydew, Heather };
-enum class UnitSystem { Metric, Us, Imperial };
+using winterlarder::UnitSystem;
 
 //! Where the bees stand: exactly one of a station, coordinates, or an own climate.
 struct OwnClimateRecord {

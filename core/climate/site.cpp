@@ -87,6 +87,13 @@ double distanceKm(double latitude1, double longitude1, double latitude2, double 
     return 2 * meanEarthRadiusKm * std::asin(std::sqrt(std::clamp(haversine, 0.0, 1.0)));
 }
 
+std::string countryCodeOf(std::string_view stationId) {
+    std::string code(stationId.substr(0, stationId.find('-')));
+    for (char& c : code)
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+    return code;
+}
+
 std::vector<NearStation> stationsByDistance(const std::vector<Station>& stations, double latitude, double longitude) {
     std::vector<NearStation> result;
     result.reserve(stations.size());

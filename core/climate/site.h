@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace winterlarder::climate {
 
@@ -18,6 +19,9 @@ struct NearStation {
 };
 //! Stations by distance, nearest first.
 std::vector<NearStation> stationsByDistance(const std::vector<Station>& stations, double latitude, double longitude);
+
+//! ISO 3166 code of the country a shipped station lies in, which its id begins with: "CA" of "ca-halifax".
+std::string countryCodeOf(std::string_view stationId);
 
 //! Beyond this no station speaks for a place, and no answer is given.
 inline constexpr double farthestStationKm = 600;

@@ -42,7 +42,7 @@ inline constexpr Words<book::SupersFor, 2> supersForWords{{{"people", book::Supe
 inline constexpr Words<book::HoneyKind, 3> honeyWords{
     {{"blossom", book::HoneyKind::Blossom}, {"honeydew", book::HoneyKind::Honeydew}, {"heather", book::HoneyKind::Heather}}};
 inline constexpr Words<book::UnitSystem, 3> unitWords{
-    {{"metric", book::UnitSystem::Metric}, {"us", book::UnitSystem::Us}, {"imperial", book::UnitSystem::Imperial}}};
+    {{"metric", book::UnitSystem::Metric}, {"us", book::UnitSystem::UnitedStates}, {"imperial", book::UnitSystem::Imperial}}};
 
 template <class Choice, std::size_t N>
 constexpr std::optional<Choice> choiceOf(const Words<Choice, N>& words, std::string_view word) {

@@ -41,6 +41,8 @@ Outcome<ReferenceData> loadReference(const std::filesystem::path& path) {
     data.formats = readFormats(folder, uses, data.fields);
     data.cautions = readCautions(folder, uses);
     data.rules = readRules(folder, uses);
+    data.usualStores = readUsualStores(folder, uses);
+    data.lateFlows = readLateFlows(folder, uses);
     readCheckValues(folder, uses);
     if (!folder.problems.empty()) return std::move(folder.problems);
     return data;

@@ -2,7 +2,9 @@
 #pragma once
 
 #include "quantity/quantity.h"
+#include "reference/mark.h"
 #include "reference/model_constants.h"
+#include "reference/what_is_usual.h"
 #include "support/outcome.h"
 
 #include <array>
@@ -13,11 +15,6 @@
 #include <vector>
 
 namespace winterlarder {
-
-//! How far a shipped number can be trusted.
-//! Fitted: chosen so that the model meets published check values.
-enum class Mark { Measured, Handbook, Published, Derived, Fitted, CommonPractice, Memory, Judgement };
-std::string_view name(Mark mark); //!< "measured", "handbook", "published", "derived", "fitted", "common practice", "memory", "judgement"
 
 //! A publication, data set or practice that shipped numbers come from (shared/sources.csv).
 struct Source {
@@ -105,6 +102,8 @@ struct ReferenceData {
     std::vector<Source> sources;
     std::vector<CautionRule> cautions;
     std::vector<PublishedRule> rules;
+    std::vector<UsualStores> usualStores;
+    std::vector<LateFlow> lateFlows;
     std::vector<FieldLimits> fields;
 
     const Station* station(std::string_view id) const;

@@ -22,6 +22,8 @@ std::vector<Station> readStations(ShippedFolder& folder, SourceUses& uses, const
 std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
 std::vector<CautionRule> readCautions(ShippedFolder& folder, SourceUses& uses);
 std::vector<PublishedRule> readRules(ShippedFolder& folder, SourceUses& uses);
+std::vector<UsualStores> readUsualStores(ShippedFolder& folder, SourceUses& uses);
+std::vector<LateFlow> readLateFlows(ShippedFolder& folder, SourceUses& uses);
 //! Checks the sources named by the files of check values.
 void readCheckValues(ShippedFolder& folder, SourceUses& uses);
 

@@ -200,7 +200,7 @@ inline book::ColonyCase anyCase() {
             maybe<book::HoneyKind>([] { return *rc::gen::element(book::HoneyKind::Blossom, book::HoneyKind::Honeydew, book::HoneyKind::Heather); }),
             maybe<bool>(coin),
             maybe<double>([] { return within(0, 100); }),
-            maybe<book::UnitSystem>([] { return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::Us, book::UnitSystem::Imperial); })};
+            maybe<book::UnitSystem>([] { return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::UnitedStates, book::UnitSystem::Imperial); })};
 }
 
 } // namespace winterlarder::testing

@@ -119,7 +119,7 @@ TEST(CaseFile, WhatTheKeeperIsAskedIsNotKnownUntilItIsAnswered) {
     EXPECT_EQ(said.honeyKind, book::HoneyKind::Heather);
     EXPECT_EQ(said.fedOrTreated, false);
     EXPECT_EQ(said.fullCombs, 0);
-    EXPECT_EQ(said.units, book::UnitSystem::Us);
+    EXPECT_EQ(said.units, book::UnitSystem::UnitedStates);
     EXPECT_EQ(said.wish.visitsInWinter, false);
     ASSERT_EQ(said.treatments.size(), 2u);
     EXPECT_EQ(said.treatments[0].until->iso(), "2026-08-28");
