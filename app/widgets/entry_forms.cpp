@@ -177,6 +177,7 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
         const auto what = chosen<book::FeedKind>(kind);
         const bool liquid = what == book::FeedKind::Syrup;
         now.feed = {day->day(), what, {}, {}, {}, {}};
+        if (now.feed.date == feed.feed.date) now.feed.afterLook = feed.feed.afterLook; // of another day it is to be told anew
         if (what == book::FeedKind::Fondant) now.feed.fondant = mass(fondant);
         else now.feed.sugar = mass(sugar);
         if (liquid) now.feed.syrup = volume(syrup);
@@ -202,6 +203,7 @@ EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harve
     form->setEdit([=]() -> EntryForm::Made {
         auto now = harvest;
         now.harvest = {day->day(), *mass(honey)};
+        if (now.harvest.date == harvest.harvest.date) now.harvest.afterLook = harvest.harvest.afterLook;
         now.combs = combs->value() ? std::optional(static_cast<int>(*combs->value())) : std::nullopt;
         now.moisturePercent = water->value();
         now.note = plain(note);

@@ -134,6 +134,7 @@ QLayout* PlacePage::buildWhere() {
     ownFields_->setLayout(buildOwnClimate());
     flow_ = new QComboBox(this);
     flow_->setAccessibleName(tr("Autumn flow still to come"));
+    flow_->addItem(tr("not said"), -1);
     for (const auto& [words, each] : text::choices<book::FlowStrength>()) flow_->addItem(words, static_cast<int>(each));
     notes_ = new QPlainTextEdit(this);
     notes_->setAccessibleName(tr("What flowers here, and when"));
@@ -153,7 +154,7 @@ QLayout* PlacePage::buildWhere() {
     });
     connect(place_, &PlaceField::chosen, this, [this] { change([this](book::Yard& yard) { yard.site.where = *place_->place(); }); });
     connect(elevation_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
-    connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = static_cast<book::FlowStrength>(flow_->currentData().toInt()); }); });
+    connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = chosenFlow(); }); });
     connect(own_, &QCheckBox::toggled, this, [this](bool on) {
         ownFields_->setVisible(on);
         if (on) writeOwnClimate();
@@ -227,6 +228,11 @@ QLayout* PlacePage::buildSeason() {
     addSeason(grid, tr("first forage"), &Own::forage, &Derived::forage);
     grid->setColumnStretch(2, 1);
     return grid;
+}
+
+std::optional<book::FlowStrength> PlacePage::chosenFlow() const {
+    const int chosen = flow_->currentData().toInt();
+    return chosen < 0 ? std::nullopt : std::optional(static_cast<book::FlowStrength>(chosen));
 }
 
 QLayout* PlacePage::buildWishes() {
@@ -394,7 +400,7 @@ void PlacePage::refresh() {
     if (!name_->hasFocus()) name_->setText(QString::fromStdString(shown->name));
     place_->show(shown->site.where);
     elevation_->show(shown->site.elevationM);
-    flow_->setCurrentIndex(shown->site.autumnFlow ? flow_->findData(static_cast<int>(*shown->site.autumnFlow)) : -1);
+    flow_->setCurrentIndex(flow_->findData(shown->site.autumnFlow ? static_cast<int>(*shown->site.autumnFlow) : -1));
     const auto* own = std::get_if<book::OwnClimateRecord>(&shown->site.where);
     if (own) {
         own_->setChecked(true);

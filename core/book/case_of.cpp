@@ -112,7 +112,8 @@ HarvestRecord harvestFor(const ColonyCase& record, HarvestRecord harvest) {
     return harvest;
 }
 
-void addRecords(ColonyCase& record, const Records& from, Date asOf) {
+// Feeds from the day this honey was begun: those before the look change no stores, but what took them is not honey for people.
+void addRecords(ColonyCase& record, const Records& from, Date honeyBegins, Date asOf) {
     const Date oldest = asOf.plusDays(-oldestObservation);
     const Date since = record.lookedOn.value_or(oldest);
     Date first = record.lookedOn.value_or(asOf);
@@ -122,7 +123,7 @@ void addRecords(ColonyCase& record, const Records& from, Date asOf) {
         first = std::min(first, entry.weighing.date);
     }
     for (const auto& entry : from.feeds)
-        if (entry.feed.date >= first && entry.feed.date <= asOf) record.feeds.push_back(feedFor(record, entry.feed));
+        if (entry.feed.date >= std::min(first, honeyBegins) && entry.feed.date <= asOf) record.feeds.push_back(feedFor(record, entry.feed));
     for (const auto& entry : from.harvests)
         if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(harvestFor(record, entry.harvest));
 }
@@ -182,7 +183,8 @@ Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
     record.units = yard.units;
     record.hive = hiveOn(from.colony, from.housings, look && countedCombs(*look) ? look->date : asOf);
     const auto hemisphere = hemisphereOfSite(yard.site, book.reference());
-    record.treatments = treatmentsSince(from.treatments, honeySince(asOf, hemisphere), asOf);
+    const Date honeyBegins = honeySince(asOf, hemisphere);
+    record.treatments = treatmentsSince(from.treatments, honeyBegins, asOf);
     record.season = seasonIn(yard.season, hemisphere, asOf);
     if (look) {
         record.lookedOn = look->date;
@@ -194,7 +196,7 @@ Outcome<ColonyCase> caseOf(Book& book, ColonyId id, Date asOf) {
         record.bees.sure = look->sure;
     }
     if (!record.bees.kind) record.bees.kind = from.colony.beeKind;
-    addRecords(record, from, asOf);
+    addRecords(record, from, honeyBegins, asOf);
     return record;
 }
 

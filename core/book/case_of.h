@@ -25,7 +25,7 @@ FeedRecord oneAmount(FeedRecord feed);
 SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf);
 
 //! What the book knows of a colony on a day, as the case `advise` answers: the latest look on or before it that saw both bees and combs
-//! (else the latest that saw either), weighings since, feeds and harvests since, the yard's season and wish, the hive as it was at
+//! (else the latest that saw either), weighings since, feeds since honeySince, harvests since the look, the yard's season and wish, the hive as it was at
 //! that look, the treatments that had not ended by honeySince. Records after the day do not exist yet. Problem: no such colony.
 //! Tested: tests/book/case_of_test.cpp.
 Outcome<ColonyCase> caseOf(Book& book, ColonyId colony, Date asOf);

@@ -103,6 +103,22 @@ TEST_F(CaseOf, AFeedingVisitMarkedDoneAfterTheLookCameAfterIt) {
     EXPECT_EQ(on("2026-09-12").feeds[0].afterLook, true);
 }
 
+TEST_F(CaseOf, FeedsSinceThisHoneyWasBegunAreToldAndHarvestsSinceTheLook) {
+    const auto feed = [&](const char* date) {
+        edit(book, AddFeed{{.colony = colony, .feed = {day(date), FeedKind::Syrup, kilograms(1), {}, "1:1", {}}}});
+        edit(book, AddHarvest{{.colony = colony, .harvest = {day(date), kilograms(1)}}});
+    };
+    feed("2026-03-31");
+    feed("2026-04-01");
+    edit(book, AddLook{lookAt(colony, day("2026-09-10"))});
+    feed("2026-09-11");
+    const auto record = on("2026-09-12");
+    ASSERT_EQ(record.feeds.size(), 2u);
+    EXPECT_EQ(record.feeds[0].date, day("2026-04-01"));
+    ASSERT_EQ(record.harvests.size(), 1u);
+    EXPECT_EQ(record.harvests[0].date, day("2026-09-11"));
+}
+
 TEST_F(CaseOf, WhatTheYardAndTheLookAnswerIsInTheCase) {
     EXPECT_FALSE(on("2026-09-12").fullCombs || on("2026-09-12").units || on("2026-09-12").honeyKind || on("2026-09-12").fedOrTreated);
     auto yard = *must(book.find(YardId{1}));
