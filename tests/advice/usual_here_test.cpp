@@ -163,7 +163,8 @@ TEST(UsualHere, NovaScotiaGermanyAndHobartAsShipped) {
     EXPECT_EQ(placeOf({}, shipped().stations), "") << "of a median";
     EXPECT_EQ(at("ca-halifax", HiveSize::OneBox).low, kilograms(24.9)) << "one deep box: the country's figure";
     EXPECT_TRUE(at("ca-halifax", HiveSize::OneBox).holdsBackHarvest);
-    EXPECT_EQ(at("de-jena", HiveSize::TwoBoxes).low, kilograms(15));
+    EXPECT_EQ(at("de-jena", HiveSize::TwoBoxes).row->region, "Lower Bavaria (Passau)") << "285 km away";
+    EXPECT_EQ(at("de-frankfurt", HiveSize::TwoBoxes).low, kilograms(15)) << "farther than that: the country's figure";
     EXPECT_EQ(at("au-hobart", HiveSize::TwoBoxes).row->country, "AU");
 }
 
