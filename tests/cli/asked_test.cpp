@@ -87,8 +87,8 @@ TEST_F(AskedInABook, WhatADeadHiveTellsIsKept) {
     done("outcome", "--colony Pear --date 2027-03-01 --dead --food-left --heads-in-cells --no-mites-on-floor --brood-pattern patchy --no-queen-found");
     done("add-sighting", "--colony Pear --date 2027-01-10 --saw cluster --seams 3 --cluster-from 4");
     const auto whole = book("export", "--json").out;
-    for (const char* words : {R"("food_left": true)", R"("heads_in_cells": true)", R"("mites_on_floor": false)", R"("brood_pattern": "patchy")",
-                              R"("queen": false)", R"("cluster_from": 4)"})
+    for (const char* words : {R"("food_left":true)", R"("heads_in_cells":true)", R"("mites_on_floor":false)", R"("brood_pattern":"patchy")",
+                              R"("queen":false)", R"("cluster_from":4)"})
         EXPECT_THAT(whole, ::testing::HasSubstr(words));
     EXPECT_EQ(book("outcome", "--colony Pear --date 2027-03-02 --dead --brood-pattern good").status, 2);
 }
