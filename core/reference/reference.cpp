@@ -37,6 +37,7 @@ Outcome<ReferenceData> loadReference(const std::filesystem::path& path) {
     SourceUses uses(data.sources);
     data.fields = readFields(folder, uses);
     data.constants = readConstants(folder, uses);
+    data.decisions = readDecisions(folder, uses);
     data.stations = readStations(folder, uses, data.fields);
     data.formats = readFormats(folder, uses, data.fields);
     data.cautions = readCautions(folder, uses);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "quantity/quantity.h"
+#include "reference/decision_constants.h"
 #include "reference/mark.h"
 #include "reference/model_constants.h"
 #include "reference/what_is_usual.h"
@@ -97,6 +98,7 @@ struct FieldLimits {
 //! Everything that ships in shared/, read once and never changed. Look-ups by id give nullptr where there is none.
 struct ReferenceData {
     ModelConstants constants;
+    DecisionConstants decisions;
     std::vector<Station> stations;
     std::vector<HiveFormat> formats;
     std::vector<Source> sources;

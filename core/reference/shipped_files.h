@@ -18,6 +18,7 @@ struct ShippedFolder {
 std::vector<Source> readSources(ShippedFolder& folder);
 std::vector<FieldLimits> readFields(ShippedFolder& folder, SourceUses& uses);
 ModelConstants readConstants(ShippedFolder& folder, SourceUses& uses);
+DecisionConstants readDecisions(ShippedFolder& folder, SourceUses& uses);
 std::vector<Station> readStations(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
 std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
 std::vector<CautionRule> readCautions(ShippedFolder& folder, SourceUses& uses);

@@ -74,7 +74,7 @@ TEST(Reference, EverySourceIsUsedAndEveryUseIsAFileThatExists) {
 TEST(Reference, UsesNameEveryFileOnce) {
     const Source* judgement = shipped().source("judgement");
     ASSERT_NE(judgement, nullptr);
-    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/cautions.csv"}));
+    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/cautions.csv", "rules/decisions.csv"}));
 }
 
 TEST(Reference, EverySourceInMemoryResolves) {
