@@ -256,8 +256,9 @@ std::vector<winter::MeasuredDay> measuredDays(const WinterRecords& records, cons
     return days;
 }
 
-tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const advice::Advice& advice, SeasonDay today) {
-    tracking::FollowQuestion q{advice::winterQuestion(asked)};
+tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const advice::Advice& advice, SeasonDay today,
+                                      const ModelConstants& constants) {
+    tracking::FollowQuestion q{advice::winterQuestion(asked, constants)};
     q.winter.keepBrood = true;
     q.year = asked.winter;
     q.decided = asked.asOf;
@@ -267,8 +268,8 @@ tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const
     q.tare = {asked.tare, asked.tareSd};
     if (asked.beeBread) q.beeBread = *asked.beeBread;
     q.longHive = asked.longHive;
-    q.shortRisk = asked.shortRisk;
-    q.reserve = asked.reserve;
+    q.shortRisk = advice.shortRisk;
+    q.reserve = advice.reserve;
     q.feeder = asked.feeder;
     q.freeRoom = advice.freeRoom;
     q.visitEveryDays = asked.visitEveryDays;
@@ -384,7 +385,7 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     std::vector<Remark> ofEnd;
     result.end = endOf(records, result.autumn, reading.decided, boundsOfCase(reading.autumn, reference), reference.constants, ofEnd);
     tracking::FollowQuestion follow =
-        questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)));
+        questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)), reference.constants);
     follow.year = winter;
     follow.setAside.insert(follow.setAside.end(), ofEnd.begin(), ofEnd.end());
     follow.treated = follow.treated || reading.now.hive.treated || !reading.now.treatments.empty();

@@ -3,6 +3,8 @@
 
 #include "answer/doubts.h"
 #include "answer/site_of_case.h"
+#include "answer/units_of_place.h"
+#include "answer/usual_of_place.h"
 #include "exchange/json_tree.h"
 #include "stores/bees.h"
 #include "stores/tare.h"
@@ -149,6 +151,7 @@ void countBees(ColonyQuestion& question, const Seen& seen, const exchange::CaseP
 void fillBees(ColonyQuestion& question, const book::BeesRecord& record, const exchange::CasePlaces& places,
               const ModelConstants& constants, Problems& problems) {
     if (const auto seen = beesSeen(record)) countBees(question, *seen, places, constants, problems);
+    question.drawnBeesLogSd = record.logSd.value_or(constants.beesSd);
     if (record.logSd) question.beesLogSd = *record.logSd;
     question.brood =
         record.broodCells ? std::optional(BeeCount{*record.broodCells}) : stores::broodOnCombs(question.combs);
@@ -180,9 +183,10 @@ advice::WeighedHive weighed(const book::WeighingRecord& record, const ColonyQues
     } else {
         hive.kind = Kind::Heft;
         const auto word = std::get<book::HeftWord>(record.reading);
-        hive.heftFactor = stores::heftFactor(word == book::HeftWord::Light  ? stores::HeftWord::Light
-                                             : word == book::HeftWord::Fair ? stores::HeftWord::Fair
-                                                                            : stores::HeftWord::Heavy);
+        hive.heftWord = word == book::HeftWord::Light  ? stores::HeftWord::Light
+                        : word == book::HeftWord::Fair ? stores::HeftWord::Fair
+                                                       : stores::HeftWord::Heavy;
+        hive.heftFactor = stores::heftFactor(hive.heftWord);
     }
     return hive;
 }
@@ -330,7 +334,7 @@ std::optional<advice::HoneyKind> honeyKind(const book::ColonyCase& record) {
     return std::nullopt;
 }
 
-std::optional<advice::UnitSystem> unitsOf(const book::ColonyCase& record) {
+std::optional<advice::UnitSystem> unitsSaid(const book::ColonyCase& record) {
     if (!record.units) return std::nullopt;
     switch (*record.units) {
     case book::UnitSystem::Metric: return advice::UnitSystem::Metric;
@@ -358,7 +362,7 @@ void fillAnswers(advice::KeepersAnswers& answers, const book::ColonyCase& record
     answers.shortRisk = record.wish.shortRisk;
     answers.reserve = record.wish.reserve;
     answers.honeyKind = honeyKind(record);
-    answers.units = unitsOf(record);
+    answers.units = unitsSaid(record);
 }
 
 void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, const SiteAndSeason& where) {
@@ -493,6 +497,9 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
     fillWays(question, record, positionInBatch);
     fillEvents(question, record);
     fillAnswers(question.answers, record);
+    question.decisions = reference.decisions;
+    question.steps = stepsFor(unitsOf(question));
+    fillUsual(question, reference);
     return question;
 }
 

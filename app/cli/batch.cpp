@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/batch.h"
 
+#include "answer/units_of_place.h"
 #include "support/caught.h"
 
 #include <fmt/format.h>
@@ -26,6 +27,10 @@ Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& ref
     auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
     if (!read) return read.problems();
     read->question.setAside.insert(read->question.setAside.end(), item.setAside.begin(), item.setAside.end());
+    if (item.units) {
+        read->question.answers.units = item.units;
+        read->question.steps = answer::stepsFor(*item.units);
+    }
     auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
     return WeighedCase{item.record ? *item.record : std::move(read->record), keptOf(std::move(read->question), *std::move(weighed))};
 }

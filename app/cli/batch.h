@@ -27,6 +27,7 @@ struct BatchItem {
     Problems problems;      //!< what kept the text from being got at all
     std::vector<Remark> setAside{};             //!< records of a book that are in doubt: not in the text
     std::optional<book::ColonyCase> record{};   //!< of a book, as it stands there; nothing: what the text says
+    std::optional<advice::UnitSystem> units{};  //!< chosen on the command line; nothing: as the case says, else those of its place
     std::string at() const; //!< "FILE" or "<stdin>:LINE"
 };
 

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
+#include <map>
 #include <ostream>
 
 namespace winterlarder::cli {
@@ -99,9 +100,20 @@ private:
             name, [&target](const T& value) { target = value; }, does);
     }
 
+    void addUnits(CLI::App* command) {
+        const std::map<std::string, advice::UnitSystem> names{
+            {"metric", advice::UnitSystem::Metric}, {"us", advice::UnitSystem::Us}, {"imperial", advice::UnitSystem::Imperial}};
+        command->add_option("--units", units_, "metric, us or imperial (default: the case's, else those of its place)")
+            ->transform(CLI::CheckedTransformer(names))
+            ->type_name("UNITS");
+    }
     void addAdvise() {
         auto* added = command("advise", "stores, need, verdict, feeding, harvest, cautions of one or several colonies",
-                              [this](Session& session) { return advise(session, cases_); });
+                              [this](Session& session) {
+                                  session.units = units_;
+                                  return advise(session, cases_);
+                              });
+        addUnits(added);
         added->add_option("CASE", cases_, "case files, or - for JSON Lines on standard input")->required();
     }
     void addUse() {
@@ -195,6 +207,7 @@ private:
     Common common_;
     Chosen chosen_;
     std::vector<std::string> cases_;
+    std::optional<advice::UnitSystem> units_;
     UseOptions use_;
     HeatOptions heat_;
     std::string storesCase_;

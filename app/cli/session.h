@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/question.h"
 #include "book/timestamp.h"
 #include "exchange/json_output.h"
 #include "reference/reference.h"
@@ -40,6 +41,7 @@ struct Session {
     int threads = 1;
     text::WordStyle style;
     Moment moment;
+    std::optional<advice::UnitSystem> units{}; //!< chosen with --units; nothing: those of the place
 
     //! One JSON document, indented.
     void print(const exchange::Json& document);

@@ -121,6 +121,7 @@ advice::Advice adviceOf(const Trials::Trial& trial, const AnsweredColony& base, 
     advice.harvest.reset();
     if (wish.take > Mass(0)) advice.harvest = advice::HarvestAdvice{wish.take, {}, Mass(0)};
     advice.verdict = trial.plan ? advice::Verdict::Feed : wish.take > Mass(0) ? advice::Verdict::Harvest : advice::Verdict::Leave;
+    advice.decidedBy = trial.plan ? advice::DecidedBy::Feed : wish.take > Mass(0) ? advice::DecidedBy::Harvest : advice::DecidedBy::Enough;
     advice.springReserve = trial.option.springReserve;
     std::erase_if(advice.options, [](const auto& option) { return option.kind != advice::OptionKind::Leave; });
     if (wish.changesAmounts()) advice.options.push_back(trial.option);

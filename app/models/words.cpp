@@ -254,6 +254,7 @@ QString option(advice::OptionKind kind) {
     case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take in spring");
     case advice::OptionKind::Feed: return say::WindowWords::tr("feed");
     case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give combs");
+    case advice::OptionKind::Unite: return say::WindowWords::tr("unite");
     }
     return {};
 }
@@ -266,6 +267,7 @@ QString optionWithAmount(const advice::Option& option) {
     case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take what is over in spring");
     case advice::OptionKind::Feed: return say::WindowWords::tr("feed up by %1").arg(amount);
     case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give it combs, %1").arg(amount);
+    case advice::OptionKind::Unite: return say::WindowWords::tr("unite it with another colony");
     }
     return {};
 }

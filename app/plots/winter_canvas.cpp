@@ -25,7 +25,8 @@ QColor optionColour(advice::OptionKind kind, const Colours& colours) {
     case advice::OptionKind::TakeNow: return colours.stores;
     case advice::OptionKind::TakeInSpring: return colours.broodFood;
     case advice::OptionKind::Feed: return colours.temperature;
-    case advice::OptionKind::MoveCombs: return colours.quietText;
+    case advice::OptionKind::MoveCombs:
+    case advice::OptionKind::Unite: return colours.quietText;
     }
     return colours.winter;
 }

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "advice/amounts.h"
 #include "quantity/normal_law.h"
 #include "text/contexts.h"
 #include "text/grounds.h"
@@ -134,8 +133,7 @@ std::optional<Grounds> AutumnWriter::spare() {
     const auto* take = option(advice::OptionKind::TakeNow);
     if (!a_.harvest && !take) return std::nullopt;
     const Mass most = a_.harvest ? a_.harvest->upTo : take->amount;
-    line(say::Grounds::tr("The most that can come off, in steps of %1, with the reserve of %2 still touched in no more than %3 of 100 simulated winters.")
-             .arg(mass(Mass(advice::amountStepKg), style_), mass(q_.reserve, style_), count(std::round(100 * q_.shortRisk), style_)));
+    line(say::Grounds::tr("What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer combs."));
     if (a_.estimate && a_.need) line(say::Grounds::tr("About %1 are in the hive, %2 are needed.").arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
     reasons({"surplus", "autumn-flow-not-harvested", "no-comb-to-take", "quick-form-no-combs", "take-in-spring"});
     return under(say::Grounds::tr("To spare on %1: %2").arg(today(), mass(most, style_)));
@@ -155,7 +153,7 @@ std::optional<Grounds> AutumnWriter::combsOff() {
 void AutumnWriter::missing() {
     reasons({"short-of-stores"});
     if (a_.estimate && a_.need)
-        line(say::Grounds::tr("That is what brings the risk down to yours though the stores are only known to be %1: by so much more, or less, than the need of %2 less their middle.")
+        line(say::Grounds::tr("That is the target less what will be there when winter begins: about %1 now, %2 wanted from today on.")
                  .arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
     reasons({"move-combs-first"});
 }
@@ -168,14 +166,14 @@ std::optional<Grounds> AutumnWriter::sugar() {
              .arg(QString::fromStdString(a_.feed->ratio.printed), number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)), {"curth-1981"});
     line(say::Grounds::tr("%1 of sugar in %2 of water make %3 of syrup, which become %4 of stores.")
              .arg(mass(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_), mass(syrup.stores, style_)), {"crc-sucrose"});
-    reasons({"ratio-thin", "ratio-thick", "ratio-own", "room-full", "too-slow", "after-advised", "small-lots"});
+    reasons({"ratio-thin", "ratio-thick", "room-full", "too-slow", "after-advised", "small-portions"});
     return under(say::Grounds::tr("White sugar to feed: %1").arg(mass(syrup.sugar, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::fondant() {
     if (!a_.feed || a_.feed->fondant <= Mass(0)) return std::nullopt;
     missing();
-    reasons({"deadline-passed", "too-slow"});
+    reasons({"act-now", "visit-due", "too-slow"});
     line(say::Grounds::tr("Fondant is for what can no longer be had as syrup."));
     fondantLine();
     return under(say::Grounds::tr("Fondant to feed: %1").arg(mass(a_.feed->fondant, style_)));
@@ -188,7 +186,7 @@ std::optional<Grounds> AutumnWriter::lastDay() {
     else
         line(say::Grounds::tr("The rule: the first day on which the air's daily mean of usual years is below %1. Later syrup is no longer taken and ripened for certain.")
                  .arg(temperatureAt(reference_.constants.syrupTemperature, style_)), {"moeller-1977", "common-practice"});
-    reasons({"station-used", "height-shift", "deadline-passed", "after-advised"});
+    reasons({"station-used", "own-climate", "height-shift", "after-advised"});
     if (deadline && deadline->sdDays > 0 && !deadline->exact)
         line(say::Grounds::tr("A warm or a cold autumn moves it by some %1 days.").arg(count(std::round(tenthPercentile * deadline->sdDays), style_)), {"winter-model"});
     return under(say::Grounds::tr("Last day for syrup: %1").arg(day(*a_.feed->lastDay)));

@@ -17,6 +17,14 @@ double toHundreds(double bees) { return std::round(bees / 100) * 100; }
 } // namespace
 
 QString mass(Mass mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
+QString amount(Mass mass, const WordStyle& style) {
+    const double pounds = std::round(valueIn(mass, MassUnit::Pound)), kg = std::round(2 * mass.value()) / 2;
+    const QString inPounds = of(format(massOf(pounds, MassUnit::Pound), NumberStyle{style.numbers.decimalPoint, UnitSystem::UnitedStates}, 0));
+    if (style.numbers.system != UnitSystem::Metric) return inPounds;
+    const QString inKilograms = of(format(kilograms(kg), style.numbers, kg == std::floor(kg) ? 0 : 1));
+    return style.poundsBeside ? say::Words::tr("%1 (%2)", "kilograms and pounds").arg(inKilograms, inPounds) : inKilograms;
+}
+
 QString mass(const Spread<Mass>& mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
 QString volume(Volume volume, const WordStyle& style) { return of(format(volume, style.numbers, 1)); }
 QString count(double number, const WordStyle& style) { return style.locale.toString(number, 'f', 0); }

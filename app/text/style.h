@@ -12,10 +12,12 @@ namespace winterlarder::text {
 //! How numbers and dates look in sentences: one style is handed to every function here.
 struct WordStyle {
     NumberStyle numbers;
+    bool poundsBeside = false; //!< stores in kilograms have pounds beside them
     QLocale locale{QLocale::English, QLocale::UnitedKingdom};
 };
 
 QString mass(Mass mass, const WordStyle& style);                    //!< "12.3 kg"
+QString amount(Mass mass, const WordStyle& style);                  //!< to half a kilogram or a pound: "12.5 kg", "12.5 kg (28 lb)", "28 lb"
 QString mass(const Spread<Mass>& mass, const WordStyle& style);     //!< "12.3 kg (9.8–15.1)"
 QString volume(Volume volume, const WordStyle& style);              //!< "7.8 L"
 QString bees(const Spread<BeeCount>& bees, const WordStyle& style); //!< "12,300 (9,900–15,200)", to the nearest hundred

@@ -7,6 +7,7 @@
 
 #include <QString>
 #include <string>
+#include <vector>
 
 //! Names and whole sentences for what the core says in ids and numbers. Every text can be translated; none is glued
 //! from pieces. Tested: tests/app/words_test.cpp.
@@ -28,10 +29,18 @@ QString town(const std::string& stationId);
 //! Where a date comes from: "climate", "climate, moved", "case".
 QString origin(climate::DateOrigin origin);
 
-//! What to do, in one sentence a person would say.
+//! What to do next, in one sentence a person would say, with its day.
 QString headline(const advice::Advice& advice, const WordStyle& style);
 //! How often it goes wrong if left alone, out of 100 simulated winters; empty where it cannot be said.
 QString riskSentence(const advice::Advice& advice, double reserveKg, const WordStyle& style);
+//! What the hive should hold on the day winter begins for it: stores, full combs, gross weight; empty where it cannot be said.
+QString targetSentence(const advice::Advice& advice, const WordStyle& style);
+//! What is likely to be wanted later.
+QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style);
+//! How to unite, with the partner where one is known.
+QString howToUnite(const advice::UniteAdvice& unite);
+//! Combs named as people find them: "top box, combs 1, 2 and 10 from the left". `boxes` of the hive.
+QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes);
 //! Whether another look is worth it, and which.
 QString lookSentence(const advice::AnotherLook& look, const WordStyle& style);
 

@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "advice/reckoning.h"
+#include "advice/decided.h"
 
 namespace winterlarder::advice {
 
-//! Is another look worth it? The verdict is found again at the low, typical and high end of each uncertain input: stores known
-//! exactly at their 10th, 50th and 90th percentile; bees and first forage as the lowest, middle and highest fifth of the
-//! same winters; autumn flow one step lower and higher. If it never changes, the colony can be left alone. If it does, the
-//! cheapest observation is named that would settle it (else the one that narrows most), with the width of the 10-90 % band
-//! before and after. A spring that cannot be seen yet settles nothing: forage alone never makes a look worth it.
-AnotherLook anotherLook(const Reckoning& reckoning, Verdict verdict);
+//! Is another look worth it? Judged by the amount, not by the verdict's word: where the 80 % band of what is missing or to spare is wider than 3 kg and a
+//! better measure is at hand. In this order: weigh both sides (a closed hive, no bee disturbed), count combs, count seams. A lift is never the next step.
+//! Not where nothing can come of it: signs of disease, or a time of year in which nothing is fed or taken whichever end of the band is true. Judgement.
+//! Tested: tests/advice/another_look_test.cpp.
+AnotherLook anotherLook(const Reckoning& reckoning, const Decided& decided);
 
 } // namespace winterlarder::advice

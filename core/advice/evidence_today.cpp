@@ -27,6 +27,22 @@ Inhabitants inhabitantsOn(SeasonDay day, const ColonyQuestion& question, const w
     return {question.bees.value_or(BeeCount{0}), question.brood.value_or(BeeCount{0})};
 }
 
+//! Stores in supers that are kept for people: they are not counted with what the bees have.
+Mass honeyKeptApart(const ColonyQuestion& question) {
+    Mass honey{0};
+    const auto combs = stores::storesOfCombs(question.combs, stores::openFactor(question.freshlyFilled));
+    if (question.answers.supersFor != SupersFor::People || !combs) return honey;
+    for (std::size_t i = 0; i < question.combs.size(); ++i)
+        if (question.combs[i].inSuper) honey += (*combs)[i].total();
+    return honey;
+}
+
+std::vector<stores::Comb> combsForBees(const ColonyQuestion& question) {
+    auto combs = question.combs;
+    if (question.answers.supersFor == SupersFor::People) std::erase_if(combs, [](const stores::Comb& comb) { return comb.inSuper; });
+    return combs;
+}
+
 stores::WeighingKind kindOf(WeighedHive::Kind kind) {
     switch (kind) {
     case WeighedHive::Kind::TwoSidedLift: return stores::WeighingKind::TwoSidedLift;
@@ -35,10 +51,36 @@ stores::WeighingKind kindOf(WeighedHive::Kind kind) {
     }
 }
 
+double shareOf(stores::HeftWord word, const DecisionConstants& rules) {
+    switch (word) {
+    case stores::HeftWord::Light: return rules.heftLight;
+    case stores::HeftWord::Fair: return rules.heftFair;
+    case stores::HeftWord::Heavy: break;
+    }
+    return rules.heftHeavy;
+}
+
+// Full honey of every place of the hive: more than most of it no heft can stand for.
+Mass mostOf(const ColonyQuestion& question) {
+    Mass all{0};
+    for (const auto& box : question.boxes) all += stores::quickFullComb(box) * box.combsPerBox;
+    return all;
+}
+
+//! What a lift's word stands for on its day: a share of what is wanted from then on, the median loss to first forage and 4 kg, never more than the
+//! hive holds. Where no winter can be simulated, of the usual winter stores. Judgement.
+stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question, const winter::DemandEnsemble* ensemble) {
+    if (!ensemble || !ensemble->covers(weighing.day)) return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, weighing.date);
+    const auto& rules = question.decisions;
+    const double median = winter::quantile(winter::lossesFrom(*ensemble, weighing.day, {}).largest, 0.5);
+    const double share = shareOf(weighing.heftWord, rules);
+    const Mass wanted = kilograms(median + rules.heftBeyond);
+    return stores::evidenceOfHeft(share, std::min(wanted, mostOf(question) / share), weighing.date);
+}
+
 stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question, const ModelConstants& constants,
                             const winter::DemandEnsemble* ensemble) {
-    if (weighing.kind == WeighedHive::Kind::Heft)
-        return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, weighing.date);
+    if (weighing.kind == WeighedHive::Kind::Heft) return evidenceOfHeft(weighing, question, ensemble);
     const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
     stores::HiveLoad load;
     load.tare = {question.tare, question.tareSd};
@@ -46,6 +88,7 @@ stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& q
     load.beeMass = kilograms(constants.beeMass);
     load.broodCells = living.brood;
     if (question.beeBread) load.beeBread = *question.beeBread;
+    load.waxNotInTare = honeyKeptApart(question); // on the scale, and not the bees' to eat
     return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, weighing.date);
 }
 
@@ -66,7 +109,7 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
     const Date looked = question.winter.date(question.lookedOn);
     const double factor = stores::openFactor(question.freshlyFilled);
     const auto spreads = stores::combSpreads(constants);
-    if (const auto visit = stores::evidenceOfVisit(question.combs, factor, spreads, looked)) seen.push_back(*visit);
+    if (const auto visit = stores::evidenceOfVisit(combsForBees(question), factor, spreads, looked)) seen.push_back(*visit);
     if (question.quick && question.quickFullComb)
         seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, looked));
     for (const auto& weighing : question.weighings)

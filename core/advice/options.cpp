@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/options.h"
 
-#include "stores/harvest.h"
-
 #include <algorithm>
 
 namespace winterlarder::advice {
@@ -67,31 +65,10 @@ Option feedOption(const Reckoning& r, const feeding::FeedingPlan& plan) {
     return option;
 }
 
-feeding::FeedingPlan planFor(const Reckoning& r, Mass stores) {
-    const ColonyQuestion& q = r.question;
-    feeding::FeedingQuestion feeding{stores, q.winter, q.asOf};
-    feeding.curve = &q.site->curve;
-    feeding.season = q.season;
-    feeding.bees = {winter::quantile({r.ensemble.bees(q.asOf).begin(), r.ensemble.bees(q.asOf).end()}, 0.5)};
-    feeding.feeder = q.feeder;
-    feeding.freeRoom = r.roomNow;
-    feeding.visitEveryDays = q.visitEveryDays;
-    feeding.visitWeekdays = q.visitWeekdays;
-    feeding.diurnalHalfRange = kelvins(r.constants.diurnalHalfRange);
-    return feeding::planFeeding(feeding);
-}
-
-HarvestAdvice harvestOf(const Reckoning& r, Mass upTo) {
-    HarvestAdvice advice{upTo, {}, kilograms(0)};
-    const ColonyQuestion& q = r.question;
-    if (q.combs.empty()) return advice;
-    const auto order =
-        stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
-    for (const auto& comb : stores::takeUpTo(order, upTo)) {
-        advice.combs.push_back(comb.position);
-        advice.combsHold += comb.honey;
-    }
-    return advice;
+Option uniteOption(const Option& leave) {
+    Option option = leave;
+    option.kind = OptionKind::Unite;
+    return option;
 }
 
 } // namespace winterlarder::advice

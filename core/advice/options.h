@@ -19,10 +19,7 @@ Option giveOption(const winter::WinterLosses& losses, const Wish& wish, Mass amo
 //! The steps a feeding plan makes in the stores.
 std::vector<winter::StoresStep> stepsOf(const feeding::FeedingPlan& plan);
 
-//! The plan that brings so much of stores into the hive.
-feeding::FeedingPlan planFor(const Reckoning& reckoning, Mass stores);
-
-//! Combs to take for a harvest of at most `upTo`.
-HarvestAdvice harvestOf(const Reckoning& reckoning, Mass upTo);
+//! Unite it: what becomes of the two together is for the yard's plan to say; until then the figures are those of leaving it.
+Option uniteOption(const Option& leave);
 
 } // namespace winterlarder::advice

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/answer_parts.h"
 #include "calendar/season_day.h"
 #include "climate/site.h"
 #include "climate/season.h"
-#include "feeding/schedule.h"
+#include "feeding/visits.h"
 #include "hive/hive.h"
 #include "quantity/quantity.h"
 #include "reference/reference.h"
 #include "reference/remark.h"
 #include "stores/evidence.h"
+#include "stores/weighing.h"
 #include "winter/larder.h"
 #include "winter/learned_remarks.h"
 #include "winter/question.h"
@@ -38,7 +40,8 @@ struct WeighedHive {
     SeasonDay day;
     Date date;
     Mass reading{0};        //!< gross; sum of both sides; one side doubled
-    double heftFactor = 0;  //!< 0.5 light, 0.9 fair, 1.3 heavy
+    double heftFactor = 0;  //!< 0.5 light, 0.9 fair, 1.3 heavy of the usual stores, where no winter can be simulated
+    stores::HeftWord heftWord = stores::HeftWord::Fair; //!< what it stands for on its day follows from the winters
     bool longHive = false;  //!< one-sided lift errs less
 };
 
@@ -120,7 +123,8 @@ struct ColonyQuestion {
 
     // bees
     std::optional<BeeCount> bees;
-    double beesLogSd = 0.15;
+    double beesLogSd = 0.15;           //!< of the count itself: widens what is told of the bees and the doubt of the amount
+    double drawnBeesLogSd = 0.15;      //!< what the winters are drawn with: that of a usual count, or the spread the keeper gave
     std::optional<BeeCount> brood;
     double coveredCombs = 0;             //!< given or computed from bees
     std::optional<bool> queenSeen, eggsSeen;
@@ -146,8 +150,14 @@ struct ColonyQuestion {
     double shortRisk = 0.2;              //!< as said, else 0.2
     Mass reserve = kilograms(4);         //!< as said, else 4 kg
     KeepersAnswers answers;
+    feeding::Steps steps;                //!< in which sugar is bought and fondant cut
     int visitEveryDays = 3;
     std::vector<int> visitWeekdays;
+
+    // what is shipped of this place, and the numbers advice is decided by
+    std::optional<UsualHere> usual;      //!< what keepers here are told to winter on
+    bool lateFlowNear = false;           //!< a flow after the asking day is usual near the place
+    DecisionConstants decisions{};       //!< from the shipped table: without them no question can be weighed
 
     std::uint64_t stream = 0;
     std::optional<winter::LearnedMultipliers> learned; //!< from past winters of these bees; nothing: as the model says

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/reckoning.h"
 
+#include "winter/seen_brood.h"
+
 #include <algorithm>
 
 namespace winterlarder::advice {
@@ -21,16 +23,30 @@ bool storesKnown(const ColonyQuestion& question) {
 
 } // namespace
 
-winter::WinterQuestion winterQuestion(const ColonyQuestion& question) {
+namespace {
+
+winter::WinterQuestion asSeen(const ColonyQuestion& question) {
     winter::WinterQuestion asked{earliestObservation(question), question.season, question.site->curve};
     asked.shellFactor = question.shellFactor;
     asked.raceFactor = question.raceFactor;
     asked.bees = *question.bees;
-    asked.beesLogSd = question.beesLogSd;
+    asked.beesLogSd = question.drawnBeesLogSd;
     asked.brood = question.brood;
     asked.seenOn = std::max(question.lookedOn, firstSeasonDay);
     asked.colonyStream = question.stream;
     asked.learned = question.learned;
+    return asked;
+}
+
+} // namespace
+
+bool layingInDoubt(const ColonyQuestion& question, const ModelConstants& constants) {
+    return question.bees && question.brood && !question.queenSeen && !question.eggsSeen && winter::seenToHaveStopped(asSeen(question), constants);
+}
+
+winter::WinterQuestion winterQuestion(const ColonyQuestion& question, const ModelConstants& constants) {
+    auto asked = asSeen(question);
+    if (layingInDoubt(question, constants)) asked.brood.reset();
     return asked;
 }
 

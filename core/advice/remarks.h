@@ -7,38 +7,16 @@
 
 namespace winterlarder::advice {
 
-//! Why the verdict is what it is, most telling first. Details each reason carries, by name (missing ones: none):
-//!   need                 need (Mass), reserve (Mass), in (double: 100 x short risk), forage (Date)
-//!   surplus              spare (Mass)
-//!   short-of-stores      missing (Mass)
-//!   nothing-to-spare, enough   stores (Mass), need (Mass)
-//!   weak-colony, small-colony  bees (double)
-//!   date-moved           which (text: key of the season, "buildup"), to (Date)
-//!   contradiction        first, second (text: kinds of evidence)
-//!   ratio-thin           days (double)        warm days left
-//!   ratio-thick          days (double)
-//!   ratio-own            ratio (text)
-//!   room-full            room (Mass)
-//!   deadline-passed, after-advised   day (Date)
-//!   too-slow             fondant (Mass)
-//!   small-lots           day (Date)           syrup refused from then on
-//!   moist-honey          water (double)       percent
-//!   take-in-spring       spare (Mass)         typical surplus at first forage
-//!   move-combs-first     from (text), kg (Mass), combs (double)
-//!   locked-in-long       days (double)
-//!   narrow-nest          built, covered (double)
-//!   open-stores-late     open (Mass)
-//!   station-used         station (text: id), km (double; absent at the station itself)
-//!   height-shift         kelvin (double)
-//!   flow-assumed         strength (text: none, trickle, fair, strong)
-//!   stores-carried-forward   days (double), used (Mass)
-//!   middle-winter-class  stores (Mass), class (text: feed, watch, fine)
-//!   and, for refusals, far-from-stations km (double).
+//! Why the verdict is what it is: the rule that gave it first, then the numbers, then feeding, harvest, colony and place. Details each
+//! reason carries stand beside where it is said (remarks_decision.cpp, remarks_reasons.cpp); what every detail is called and shown as: shared/rules/cautions.csv
+//! with app/text. Texts of refusals: see refusalRemarks.
 std::vector<Remark> reasonsOf(const Reckoning& reckoning, const Advice& advice);
 
-//! Cautions that apply, in the order of the work: opening, feeding, harvest, colony, winter. Details: crystallising g (double: g per
-//! kg sugar); moisture water (double) where measured; lifting none; cluster-gap within (Mass), needed (Mass);
-//! pollen-short pollen (Mass); laying-stopped day (Date); heft none; early-look none.
+//! Reasons that say which rule gave the verdict and what follows from it. Part of reasonsOf.
+std::vector<Remark> decisionRemarks(const Reckoning& reckoning, const Advice& advice);
+
+//! Cautions that apply in this season and hemisphere, the most telling first: this case's danger, what to check before acting, robbing and safe feeding,
+//! honey safety, the next date, then good practice. See fiveCautions for which of them are shown first.
 std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice);
 
 //! The refusals as reasons, for an answer that cannot be given.

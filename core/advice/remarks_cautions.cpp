@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/remarks.h"
 
-#include "advice/locked_in.h"
-#include "advice/verdict.h"
+#include "advice/harvest_rules.h"
+#include "advice/health.h"
 #include "stores/bees.h"
 #include "stores/cluster.h"
 #include "stores/harvest.h"
 #include "stores/weighing.h"
-#include "winter/seen_brood.h"
 
 #include <algorithm>
 
@@ -20,66 +19,105 @@ constexpr double lowBeeBreadKg = 0.5;
 constexpr double longColdDays = 30;
 constexpr double narrowMarginKg = 4;   // stores within this of the need are to be watched
 constexpr double waspsFromC = 13;      // daily maximum at which robbers still fly
+constexpr int coldestDays = 30;
 
-// Collects cautions in the order of the work.
+//! Mean use a day in the coldest 30 days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
+//! it is locked in.
+Mass coldestUsePerDay(const Reckoning& r) {
+    const auto& ensemble = r.ensemble;
+    const int length = std::min(coldestDays, ensemble.days());
+    double coldest = 1e9, useG = 0;
+    for (int first = 0; first + length <= ensemble.days(); ++first) {
+        double warmth = 0, use = 0;
+        for (int day = first; day < first + length; ++day) {
+            warmth += r.question.site->curve.normal(ensemble.firstDay() + day).value();
+            use += ensemble.means(ensemble.firstDay() + day).useG;
+        }
+        if (warmth >= coldest) continue;
+        coldest = warmth;
+        useG = use / length;
+    }
+    return grams(useG);
+}
+
+// Collects cautions, the most telling first.
 class Cautions {
 public:
     Cautions(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
 
     std::vector<Remark> all() {
-        if (q.asOf < SeasonDay{-92}) say("early-look");
+        danger();
+        mites();
         opening();
         if (a.feed) feeding();
-        if (a.verdict == Verdict::Harvest) harvest();
+        if (a.harvest) harvest();
+        honeySafety();
         colony();
         winter();
-        say("varroa-first");
+        next();
         say("local-rules");
         return std::move(said);
     }
 
 private:
-    void say(std::string id, std::map<std::string, Detail> details = {}) {
-        said.push_back({std::move(id), std::move(details)});
-    }
+    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
     double maximumToday() const { return q.site->curve.normal(q.asOf).value() + r.constants.diurnalHalfRange; }
     bool syrup() const { return a.feed && a.feed->syrup.sugar.value() > 0; }
+    bool disease() const { return a.decidedBy == DecidedBy::Disease; }
+    bool coldSeason() const { return r.phase >= Phase::Winter && q.season.winterClass != climate::WinterClass::Dearth; }
     bool anySuper() const {
         return std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& comb) { return comb.inSuper; });
     }
     bool frameless() const { return !q.boxes.empty() && q.longHive && q.boxes.front().id.rfind("topbar", 0) == 0; }
+    std::string half() const { return q.winter.hemisphere() == Hemisphere::South ? "south" : "north"; }
+
+    void danger() {
+        if (disease()) say("disease");
+        if (a.decidedBy == DecidedBy::NoQueen) say("queen-in-doubt");
+        if (a.decidedBy == DecidedBy::Weak) say("weak-unite", {{"day", a.unite->by}});
+        const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach || a.decidedBy == DecidedBy::WinterVisit;
+        if (urgent) say("emergency");
+        if (urgent && q.asOf > r.days.quietFrom) say("no-super-yet");
+        reach();
+        if (a.needIfStopped) say("laying-stopped", {{"day", r.on(q.season.broodStop ? q.season.broodStop->day : r.days.closing)}, {"need", *a.needIfStopped}});
+        const bool weak = r.phase >= Phase::Late && !disease() && a.decidedBy != DecidedBy::Weak && tooWeak(r);
+        if (weak) say("weak-too-late");
+        if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late && r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
+            say("spring-starvation", {{"class", half()}});
+    }
+
+    void mites() {
+        if (r.phase == Phase::Summer)
+            say("varroa-first", {{"class", std::string("summer")}});
+        else if (r.phase == Phase::Closing)
+            say("varroa-first", {{"class", half()}});
+    }
 
     void opening() {
-        const bool opens = a.verdict != Verdict::Leave || (a.anotherLook.worthIt && a.anotherLook.which == Look::Open);
+        if (disease()) return;
+        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != Look::Weigh) || (a.feed && !coldSeason());
+        if (a.decidedBy == DecidedBy::Contradiction) say("check-scale");
         if (!opens) return;
         if (maximumToday() < fullLookFromC) say("opening-cold");
-        if (!a.feed && maximumToday() >= waspsFromC) say("robbing-and-wasps");
+        if (!a.feed && maximumToday() >= waspsFromC && !coldSeason()) say("robbing-and-wasps");
         say("stings");
-        if (q.boxes.size() > 1 || a.verdict == Verdict::Harvest) say("lifting");
+        if (q.boxes.size() > 1 || a.harvest) say("lifting");
         if (frameless()) say("soft-comb");
     }
 
     void feeding() {
-        say("robbing-and-wasps");
-        say("feed-inside");
+        if (syrup() || (maximumToday() >= waspsFromC && !coldSeason())) say("robbing-and-wasps");
+        if (q.longHive) say("long-hive-feeding");
         say("sugar-kind");
         say("unknown-honey");
-        say("not-for-people");
-        if (syrup()) {
-            if (anySuper()) say("no-supers-while-feeding");
-            say("hmf-and-acid");
-            say("hot-syrup");
-            say("drowning");
-            if (a.feed->crystallisingGPerKg >= 1) say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
-        }
-        if (q.longHive) say("long-hive-feeding");
+        if (!syrup()) return;
+        say("hmf-and-acid");
+        say("hot-syrup");
+        say("drowning");
+        if (a.feed->crystallisingGPerKg >= 1) say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
     }
 
     void harvest() {
-        if (q.moisturePercent)
-            say("moisture", {{"water", *q.moisturePercent}});
-        else
-            say("moisture");
         const auto order = stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
         bool low = q.combs.empty(), check = false;
         for (const auto& comb : order) {
@@ -88,63 +126,63 @@ private:
             low = low || comb.lowCapped;
             check = check || comb.checkComb;
         }
-        if (low) say("capped-share");
         if (check) say("check-comb");
+        if (low) say("capped-share");
+        if (q.moisturePercent)
+            say("moisture", {{"water", *q.moisturePercent}});
+        else
+            say("moisture");
         say("infants");
-        if (std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& comb) { return comb.fed; }) || !q.feeds.empty())
-            say("not-for-people");
+    }
+
+    void honeySafety() {
+        if (syrup() && anySuper()) say("no-supers-while-feeding");
+        if (a.feed || q.treated || wasFed(q, r.days)) say("not-for-people");
     }
 
     void colony() {
-        if (a.verdict == Verdict::Unite) say("weak-unite");
         if (!a.gifts.empty()) say("move-combs");
-        const bool doubt = q.queenSeen == false && q.eggsSeen != true;
-        if (doubt) say("queen-in-doubt");
-        brood();
-        if (q.beeBread && q.beeBread->value() < lowBeeBreadKg && beforeLayingStops())
-            say("pollen-short", {{"pollen", *q.beeBread}});
-        if (q.flowStrength > 0) {
+        if (q.queenSeen == false && q.eggsSeen != true && r.phase <= Phase::Closing) say("queen-in-doubt");
+        if (!q.brood && q.season.broodRestart && q.lookedOn >= q.season.broodRestart->day && r.phase == Phase::Spring) say("brood-not-said");
+        if (q.beeBread && q.beeBread->value() < lowBeeBreadKg && beforeLayingStops()) say("pollen-short", {{"pollen", *q.beeBread}});
+        if (q.flowStrength > 0 && r.phase <= Phase::Closing) {
             say("flow-not-sure");
             say("setting-stores");
         }
-    }
-
-    void brood() {
-        const auto& stops = q.season.broodStop;
-        if (stops && winter::seenToHaveStopped(winterQuestion(q), r.constants))
-            say("laying-stopped", {{"day", q.winter.date(stops->day)}});
-        if (!q.brood && q.season.broodRestart && q.lookedOn >= q.season.broodRestart->day) say("brood-not-said");
+        if (r.phase == Phase::Closing && q.asOf < SeasonDay{-92}) say("early-look");
     }
 
     bool beforeLayingStops() const {
         return q.season.broodStop && q.asOf < q.season.broodStop->day && q.asOf > q.season.broodStop->day - 45;
     }
-    bool beforeForageSoon() const { return q.asOf >= q.season.buildup->day - 30; }
 
     void winter() {
-        reach();
-        if (anySuper() && a.verdict != Verdict::Harvest) say("excluder-off");
-        const bool coldAhead = q.season.winterClass == climate::WinterClass::Confined;
-        if (coldAhead && q.asOf < q.season.buildup->day) say("mouse-guard");
-        if (a.lockedInDays && *a.lockedInDays >= longColdDays) {
+        const bool autumn = r.phase == Phase::Closing || r.phase == Phase::Late;
+        if (anySuper() && autumn && a.verdict != Verdict::Harvest) say("excluder-off");
+        if (autumn && q.season.winterClass == climate::WinterClass::Confined) say("mouse-guard");
+        if (autumn && r.lockedInDays >= longColdDays) {
             say("top-insulation");
             say("condensation");
         }
-        const bool inWinter = q.season.syrupRefused && q.asOf >= q.season.syrupRefused->day;
-        if (inWinter && a.feed) say("emergency");
-        if (r.wish.mean.value() < a.need->value() + narrowMarginKg) say("spring-starvation");
-        if (r.amounts.spare.value() > 2 * narrowMarginKg) say("honey-bound");
-        say("heft");
-        if (inWinter && beforeForageSoon()) say("dead-out");
+        if (r.phase == Phase::Spring && r.target.toSpare.value() > 2 * narrowMarginKg) say("honey-bound");
+        if (r.phase >= Phase::Closing) say("heft");
+        if (r.phase == Phase::Spring) say("dead-out");
     }
 
     void reach() {
         const auto within = stores::clusterReach(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
-        if (!within || !a.lockedInDays || q.season.winterClass == climate::WinterClass::Dearth) return;
-        const Mass needed = *a.lockedInDays * coldestUsePerDay(r);
+        const bool ahead = r.phase == Phase::Closing || r.phase == Phase::Late || r.phase == Phase::Winter;
+        if (!within || !ahead || q.season.winterClass == climate::WinterClass::Dearth || disease()) return;
+        const Mass needed = r.lockedInDays * coldestUsePerDay(r);
         const bool split = q.longHive && (within->gap || within->bothSides);
-        if (within->within < needed || (split && *a.lockedInDays >= longColdDays))
+        if (within->within < needed || (split && r.lockedInDays >= longColdDays))
             say("cluster-gap", {{"within", within->within}, {"needed", needed}});
+    }
+
+    void next() {
+        if (!a.nextLook || a.nextLook->what == NextLookAt::Inspector) return;
+        const char* what = a.nextLook->what == NextLookAt::CountMites ? "mites" : a.nextLook->what == NextLookAt::CheckFeed ? "feed" : "weigh";
+        say("next-look", {{"day", a.nextLook->date}, {"class", std::string(what)}});
     }
 
     const Reckoning& r;
@@ -155,8 +193,6 @@ private:
 
 } // namespace
 
-std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice) {
-    return Cautions(reckoning, advice).all();
-}
+std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice) { return Cautions(reckoning, advice).all(); }
 
 } // namespace winterlarder::advice

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/remarks.h"
 
-#include "advice/verdict.h"
+#include "advice/harvest_rules.h"
 #include "stores/bees.h"
 #include "stores/harvest.h"
 
@@ -42,7 +42,7 @@ public:
 
     std::vector<Remark> all() {
         said = q.setAside;
-        verdict();
+        for (auto& remark : decisionRemarks(r, a)) said.push_back(std::move(remark));
         numbers();
         feeding();
         harvest();
@@ -58,65 +58,54 @@ private:
     }
     Date on(SeasonDay day) const { return q.winter.date(day); }
 
-    void verdict() {
-        if (r.estimate.contradictory)
-            say("contradiction", {{"first", r.estimate.firstContradicting}, {"second", r.estimate.secondContradicting}});
-        if (a.verdict == Verdict::Unite) say("weak-colony", {{"bees", a.bees->typical.count}});
-        if (a.feed) say("short-of-stores", {{"missing", r.amounts.missing}});
-        if (a.verdict == Verdict::Harvest) say("surplus", {{"spare", r.amounts.spare}});
-        if (a.verdict == Verdict::Leave) {
-            const bool spare = r.amounts.spare.value() >= leastAmountKg;
-            say(spare ? "enough" : "nothing-to-spare", {{"stores", r.wish.mean}, {"need", *a.need}});
-        }
-        if (a.bees->typical.count < 4000) say("small-colony", {{"bees", a.bees->typical.count}});
-    }
-
     void numbers() {
-        say("need", {{"need", *a.need}, {"reserve", q.reserve}, {"in", 100 * q.shortRisk}, {"forage", on(q.season.forage->day)}});
+        say("target", {{"day", on(a.target->day)}, {"need", a.target->stores}, {"combs", a.target->combs}, {"gross", a.target->gross}});
+        usual();
+        say("need", {{"need", *a.need}, {"reserve", r.wish.reserve}, {"in", 100 - 100 * r.wish.shortRisk}, {"forage", on(q.season.forage->day)}});
         const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
         if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
-        if (inMidWinter()) say("middle-winter-class", {{"stores", r.wish.mean}, {"class", std::string(winterClassWord())}});
-        if (a.lockedInDays && *a.lockedInDays > 60) say("locked-in-long", {{"days", *a.lockedInDays}});
+        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter) say("locked-in-long", {{"days", r.lockedInDays}});
     }
 
-    //! The three months of meteorological winter, as long as build-up has not begun.
-    bool inMidWinter() const {
-        constexpr SeasonDay december{-31}, march{59};
-        return q.asOf >= december && q.asOf < march && q.season.broodStop && q.asOf < q.season.buildup->day;
-    }
-    const char* winterClassWord() const {
-        const double kg = r.wish.mean.value();
-        return kg < 4 ? "feed" : kg <= 8 ? "watch" : "fine";
+    //! What keepers here are told, and whether this answer differs from it by more than a quarter.
+    void usual() {
+        const auto& usual = a.target->usual;
+        if (!usual || r.phase > Phase::Closing) return;
+        const double sum = r.target.stores.value();
+        const bool differs = sum < 0.75 * usual->low.value() || sum > 1.25 * usual->high.value();
+        say("usual-here", {{"low", usual->low}, {"high", usual->high}, {"place", usual->place}, {"need", r.target.stores},
+                           {"class", std::string(differs ? "differs" : "agrees")}});
     }
 
     void feeding() {
-        if (!a.feed) return;
+        if (!a.feed || a.feed->syrup.sugar.value() <= 0) return;
         const auto& plan = *a.feed;
-        if (plan.syrup.sugar.value() > 0) {
-            if (plan.ratio.printed != plan.advised.ratio.printed)
-                say("ratio-own", {{"ratio", plan.ratio.printed}});
-            else
-                say(plan.advised.thin ? "ratio-thin" : "ratio-thick", {{"days", double(plan.advised.warmDaysLeft)}});
-        }
-        if (plan.limits.roomFull && r.roomNow) say("room-full", {{"room", *r.roomNow}});
-        if (plan.limits.deadlinePassed && plan.lastDay) say("deadline-passed", {{"day", on(*plan.lastDay)}});
-        if (plan.limits.tooSlow) say("too-slow", {{"fondant", plan.fondant}});
-        if (plan.limits.afterAdvised && q.season.feedAdvisedBy) say("after-advised", {{"day", on(q.season.feedAdvisedBy->day)}});
-        if (plan.limits.smallLotsOnly && q.season.syrupRefused) say("small-lots", {{"day", on(q.season.syrupRefused->day)}});
+        if (r.phase <= Phase::Closing)
+            say(plan.advised.thin ? "ratio-thin" : "ratio-thick", {{"days", double(plan.advised.warmDaysLeft)}});
+        const bool roomLimits = r.target.missing.typical > r.room() && r.room() - plan.stores < kilograms(1.5);
+        if (a.decidedBy == DecidedBy::Feed && roomLimits) say("room-full", {{"room", r.room()}});
+        if (plan.limits.tooSlow && a.decidedBy == DecidedBy::Feed) say("too-slow");
+        if (plan.limits.afterAdvised && q.season.feedAdvisedBy && q.season.feedAdvisedBy->day >= q.asOf) say("after-advised", {{"day", on(q.season.feedAdvisedBy->day)}});
     }
 
     void harvest() {
-        const bool spare = r.amounts.spare.value() >= leastAmountKg;
-        if (!spare) return;
-        say("take-in-spring", {{"spare", a.options.front().springSurplus.typical}});
+        if (a.decidedBy == DecidedBy::Disease || r.target.toSpare < r.target.deadBand) return;
+        const bool fed = wasFed(q, r.days), moist = q.moisturePercent && *q.moisturePercent > mostWater(q);
+        if (fed) say("fed-combs");
         if (q.treated) say("treated-honey");
-        if (q.moisturePercent && *q.moisturePercent > mostMoisturePercent) say("moist-honey", {{"water", *q.moisturePercent}});
-        if (any([](const stores::Comb& comb) { return comb.fed; })) say("fed-combs");
+        if (moist) say("moist-honey", {{"water", *q.moisturePercent}, {"most", mostWater(q)}});
+        if (!moist && q.moisturePercent && *q.moisturePercent >= r.rules().wettishFrom) say("wettish-honey", {{"water", *q.moisturePercent}});
+        if ((fed || q.treated) && r.phase <= Phase::Closing) say("surplus-for-bees", {{"spare", r.target.toSpare}});
+        if (says(OptionKind::TakeInSpring)) say("take-in-spring", {{"spare", a.options.front().springSurplus.typical}});
+        if (r.phase != Phase::Closing || fed || q.treated || moist) return;
         if (any([](const stores::Comb& comb) { return comb.oldNest; })) say("old-nest-combs");
         if (q.quick) say("quick-form-no-combs");
-        const bool noneNamed = a.harvest ? a.harvest->combs.empty() : true;
-        if (!q.combs.empty() && noneNamed) say("no-comb-to-take");
+        if (!q.combs.empty() && !a.harvest && a.verdict == Verdict::Leave) say("no-comb-to-take");
         if (q.flowStrength > 0) say("autumn-flow-not-harvested");
+    }
+
+    bool says(OptionKind kind) const {
+        return std::any_of(a.options.begin(), a.options.end(), [&](const Option& option) { return option.kind == kind; });
     }
 
     template <class Predicate>
@@ -125,12 +114,12 @@ private:
     }
 
     void colony() {
-        if (!q.combs.empty() && stores::nestTooWide(q.combs, q.coveredCombs))
+        if (!q.combs.empty() && r.phase <= Phase::Late && stores::nestTooWide(q.combs, q.coveredCombs))
             say("narrow-nest", {{"built", double(q.combs.size())}, {"covered", q.coveredCombs}});
         Mass open{0};
         if (r.combs)
             for (const auto& comb : *r.combs) open += comb.open;
-        const bool lateToSeal = q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day - 21;
+        const bool lateToSeal = q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day - 21 && r.phase <= Phase::Late;
         if (open.value() >= 1 && lateToSeal) say("open-stores-late", {{"open", open}});
     }
 
@@ -147,9 +136,11 @@ private:
         moved("syrup_deadline", s.syrupDeadline);
         moved("syrup_refused", s.syrupRefused);
         if (given) say("season-overrides");
-        if (q.flowStrength > 0) say("flow-assumed", {{"strength", std::string(flowWord())}});
-        if (!q.site->stationId.empty()) {
-            std::map<std::string, Detail> details{{"station", q.site->stationId}};
+        if (q.flowStrength > 0 && r.phase <= Phase::Closing) say("flow-assumed", {{"strength", std::string(flowWord())}});
+        if (q.site->own) {
+            say("own-climate");
+        } else if (!q.site->stationId.empty()) {
+            std::map<std::string, Detail> details{{"place", q.site->place}};
             if (q.site->distanceKm) details["km"] = *q.site->distanceKm;
             say("station-used", std::move(details));
         }
@@ -161,7 +152,7 @@ private:
     void moved(const char* which, const std::optional<climate::SeasonDate>& date) {
         if (!date) return;
         given = given || date->origin == climate::DateOrigin::Case;
-        if (date->origin == climate::DateOrigin::ClimateMoved)
+        if (date->origin == climate::DateOrigin::ClimateMoved && date->day >= q.asOf)
             say("date-moved", {{"which", std::string(which)}, {"to", on(date->day)}});
     }
 

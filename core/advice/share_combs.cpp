@@ -26,13 +26,13 @@ bool answered(const YardMember& member) { return member.advice.verdict != Verdic
 
 Wish wishOf(const YardMember& member) {
     const auto& a = member.advice;
-    return {std::max(kilograms(0), a.estimate->mean), a.storesSd, member.question.shortRisk, member.question.reserve};
+    return {std::max(kilograms(0), a.estimate->mean), a.storesSd, a.shortRisk, a.reserve};
 }
 
+// What a colony can spare above its own target and what is usual; below its dead band nothing.
 Mass spareToGive(const YardMember& member) {
-    for (const auto& option : member.advice.options)
-        if (option.kind == OptionKind::TakeInSpring) return spareOf(member.lossesWithoutFlow, wishOf(member));
-    return kilograms(0);
+    const Mass spare = member.advice.toSpare.value_or(kilograms(0));
+    return spare >= member.advice.deadBand ? spare : kilograms(0);
 }
 
 std::vector<Donor> donorsOf(const std::vector<YardMember*>& yard) {
@@ -53,7 +53,7 @@ std::vector<Donor> donorsOf(const std::vector<YardMember*>& yard) {
 std::vector<YardMember*> receiversOf(const std::vector<YardMember*>& yard) {
     std::vector<YardMember*> receivers;
     for (YardMember* member : yard)
-        if (answered(*member) && member->advice.feed && member->advice.verdict == Verdict::Feed) receivers.push_back(member);
+        if (answered(*member) && member->advice.feed && member->advice.decidedBy == DecidedBy::Feed) receivers.push_back(member);
     std::stable_sort(receivers.begin(), receivers.end(), [](const YardMember* a, const YardMember* b) {
         return *a->advice.need - a->advice.estimate->mean > *b->advice.need - b->advice.estimate->mean;
     });
@@ -105,17 +105,20 @@ void keepBackWhatWasGiven(const Donor& donor) {
     for (const CombGift& gift : advice.gifts)
         if (gift.from == donor.member->question.colony) given += gift.honey;
     if (given.value() <= 0) return;
-    HarvestAdvice left{std::max(kilograms(0), advice.harvest->upTo - given), {}, kilograms(0)};
-    for (const auto& comb : stores::takeUpTo(donor.combs, left.upTo)) {
+    HarvestAdvice left;
+    for (const auto& comb : stores::takeUpTo(donor.combs, std::max(kilograms(0), advice.harvest->upTo - given))) {
         left.combs.push_back(comb.position);
         left.combsHold += comb.honey;
     }
-    if (left.upTo.value() >= leastAmountKg) {
+    left.upTo = left.combsHold;
+    if (left.upTo.value() >= donor.member->question.decisions.harvestLeast) {
         advice.harvest = std::move(left);
         return;
     }
     advice.harvest.reset();
     advice.verdict = Verdict::Leave;
+    advice.decidedBy = DecidedBy::Enough;
+    std::erase_if(advice.options, [](const Option& option) { return option.kind == OptionKind::TakeNow; });
 }
 
 } // namespace
@@ -133,7 +136,7 @@ void shareCombs(std::vector<YardMember*>& yard) {
     auto donors = donorsOf(yard);
     for (YardMember* receiver : receiversOf(yard)) {
         const Wish wish = wishOf(*receiver);
-        Mass missing = missingOf(receiver->losses.largest, wish);
+        const Mass missing = std::max(kilograms(0), receiver->advice.missing->typical);
         Mass given{0};
         for (Donor& donor : donors) {
             if (given >= missing) break;

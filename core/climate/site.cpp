@@ -54,7 +54,7 @@ Outcome<Site> stationSite(const Station& station, double latitude, std::optional
     auto curve =
         ClimateCurve::fromMonthlyMeans(temperatures(station.monthlyMeanC, shift), latitude, variabilityOf(station));
     if (!curve) return curve.problems();
-    return Site{std::move(curve).value(), station.id, std::nullopt, shift};
+    return Site{std::move(curve).value(), station.place, station.country, false, station.id, std::nullopt, shift};
 }
 
 NearStation nearest(const ReferenceData& reference, double latitude, double longitude) {
@@ -135,6 +135,7 @@ Outcome<Site> siteFromOwnClimate(const ReferenceData& reference, const OwnClimat
     checkCoordinates(own.latitude, own.longitude, problems);
     if (!problems.empty()) return problems;
     Site site;
+    site.own = true;
     Variability fallback = usualVariability;
     if (own.longitude && !scatterComplete(own)) {
         const NearStation near = nearest(reference, own.latitude, *own.longitude);

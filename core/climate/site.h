@@ -41,6 +41,8 @@ struct OwnClimate {
 //! A place made ready for the model.
 struct Site {
     ClimateCurve curve;
+    std::string place, country;        //!< of that station, as its table names them (country: two letters)
+    bool own = false;                  //!< somebody's own climate; the station gives its scatter at most
     std::string stationId;             //!< the station whose curve (or scatter) is used; empty: none
     std::optional<double> distanceKm;  //!< from the place to that station, where the place was given by coordinates
     double heightShiftK = 0;           //!< -6.5 K/km x (place - station), ISO 2533

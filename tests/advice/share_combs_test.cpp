@@ -45,7 +45,7 @@ TEST(ShareCombs, StoresGoFromTheRichToThePoorBeforeSugarIsBought) {
 
 TEST(ShareCombs, TheDonorKeepsItsOwnNeed) {
     Yard yard;
-    const Mass spare = yard.rich.advice.harvest->upTo;
+    const Mass spare = *yard.rich.advice.toSpare;
     yard.share();
     const Mass given = yard.poor.advice.gifts.front().honey;
     EXPECT_LE(given, spare);
