@@ -189,7 +189,7 @@ TEST(Decide, BelowTheSafetyAmountAPortionIsGivenNow) {
 }
 
 TEST(Decide, ClosingFeedsUpToTheTarget) {
-    const auto advice = adviceFor(colony({.capped = 0.55, .brood = 0.05}));
+    const auto advice = adviceFor(colony({.capped = 0.3, .brood = 0.05, .combs = 20}));
     ASSERT_EQ(advice.decidedBy, DecidedBy::Feed);
     EXPECT_GE(advice.feed->stores, advice.missing->typical - kilograms(0.01));
     EXPECT_LT(advice.feed->stores, advice.missing->typical + kilograms(1.3)) << "in whole kilograms of sugar";
