@@ -3,6 +3,7 @@
 
 #include "answer/follow_json.h"
 #include "answer/json_values.h"
+#include "text/ask_words.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
@@ -95,10 +96,19 @@ Json harvestJson(const std::optional<advice::HarvestAdvice>& harvest) {
         .add("combs_hold_kg", json(harvest->combsHold));
 }
 
-Json optionsJson(const std::vector<advice::Option>& options) {
+// What becomes of two colonies together is said by the plan of their yard.
+Json uniteJson(const advice::UniteAdvice& unite) {
+    return Json::object()
+        .add("name", "unite")
+        .add("partner", unite.partner.empty() ? Json() : Json(unite.partner))
+        .add("by", unite.by.iso())
+        .add("how", text::howToUnite(unite).toStdString());
+}
+
+Json optionsJson(const advice::Advice& advice) {
     Json list = Json::list();
-    for (const advice::Option& option : options)
-        list.push(Json::object()
+    for (const advice::Option& option : advice.options)
+        list.push(option.kind == advice::OptionKind::Unite && advice.unite ? uniteJson(*advice.unite) : Json::object()
                       .add("name", word(option.kind))
                       .add("amount_kg", json(option.amount))
                       .add("stores_after_kg", json(option.storesAfter))
@@ -124,18 +134,106 @@ Json giftsJson(const std::vector<advice::CombGift>& gifts) {
                       .add("from", gift.from)
                       .add("to", gift.to)
                       .add("combs", positions(gift.combs))
+                      .add("back", positions(gift.back))
                       .add("kg", json(gift.honey)));
     return list;
 }
 
-void addNumbers(Json& answer, const advice::Advice& advice, const advice::ColonyQuestion& question) {
+//! The other side of each gift: where combs come from, or where they go to.
+Json sharedJson(const std::vector<advice::CombGift>& gifts, std::string advice::CombGift::* other) {
+    Json list = Json::list();
+    for (const advice::CombGift& gift : gifts)
+        list.push(Json::object().add("colony", gift.*other).add("combs", positions(gift.combs)).add("kg", json(gift.honey)));
+    return list;
+}
+
+Json planJson(const advice::PartInYard& part) {
+    return Json::object()
+        .add("combs_from", sharedJson(part.received, &advice::CombGift::from))
+        .add("combs_to", sharedJson(part.given, &advice::CombGift::to))
+        .add("unite_with", part.uniteWith.empty() ? Json() : Json(part.uniteWith));
+}
+
+Json partsJson(const std::optional<advice::NeedParts>& parts) {
+    if (!parts) return {};
+    return Json::object()
+        .add("typical_use", json(parts->typicalUse))
+        .add("harder_winter", json(parts->harderWinter))
+        .add("reserve", json(parts->reserve));
+}
+
+Json targetJson(const std::optional<advice::Target>& target) {
+    if (!target) return {};
+    Json usual;
+    if (target->usual)
+        usual = Json::object()
+                    .add("low_kg", json(target->usual->low))
+                    .add("high_kg", json(target->usual->high))
+                    .add("source", target->usual->source)
+                    .add("place", target->usual->place);
+    return Json::object()
+        .add("date", target->date.iso())
+        .add("stores_kg", json(target->stores))
+        .add("combs", target->combs)
+        .add("gross_kg", json(target->gross))
+        .add("tare_kg", json(target->tare))
+        .add("tare_from", target->tareGiven ? "given" : "assumed")
+        .add("usual_here", std::move(usual));
+}
+
+Json untilJson(const std::optional<advice::UntilTarget>& until) {
+    if (!until) return {};
+    return Json::object().add("eaten_kg", json(until->eaten)).add("found_kg", json(until->found));
+}
+
+Json weighLineJson(const std::vector<advice::WeighPoint>& line) {
+    Json list = Json::list();
+    for (const advice::WeighPoint& point : line)
+        list.push(Json::object().add("date", point.date.iso()).add("gross_kg", json(point.gross)));
+    return list;
+}
+
+Json laterJson(const std::optional<advice::ExpectedLater>& later) {
+    if (!later) return {};
+    return Json::object()
+        .add("sugar_kg", json(later->sugar))
+        .add("fondant_kg", json(later->fondant))
+        .add("from", later->from.iso())
+        .add("until", later->until.iso());
+}
+
+Json askJson(const std::optional<advice::Ask>& ask) {
+    if (!ask) return {};
+    return Json::object()
+        .add("id", text::idOf(ask->kind))
+        .add("text", text::question(ask->kind).toStdString())
+        .add("key", text::keyOf(ask->kind));
+}
+
+void addTarget(Json& answer, const advice::Advice& advice) {
+    const bool said = advice.verdict != advice::Verdict::CannotSay;
+    answer.add("target", targetJson(advice.target))
+        .add("until_target", untilJson(advice.untilTarget))
+        .add("missing_kg", jsonOrNull(advice.missing))
+        .add("dead_band_kg", said ? json(advice.deadBand) : Json())
+        .add("capacity_kg", jsonOrNull(advice.capacity))
+        .add("weigh_line", weighLineJson(advice.weighLine))
+        .add("expected_later", laterJson(advice.expectedLater))
+        .add("next_look", advice.nextLook ? Json(advice.nextLook->date.iso()) : Json())
+        .add("next_look_what", advice.nextLook ? Json(word(advice.nextLook->what)) : Json())
+        .add("ask", askJson(advice.ask));
+}
+
+void addNumbers(Json& answer, const advice::Advice& advice) {
     answer.add("stores_kg", jsonOrNull(storesSpread(advice)))
         .add("bees", jsonOrNull(advice.bees))
         .add("use_kg", jsonOrNull(advice.use))
         .add("use_by_month_kg", monthsJson(advice.useByMonth))
         .add("need_kg", jsonOrNull(advice.need))
-        .add("short_risk", question.shortRisk)
-        .add("reserve_kg", json(question.reserve))
+        .add("need_parts_kg", partsJson(advice.needParts))
+        .add("need_if_stopped_kg", jsonOrNull(advice.needIfStopped))
+        .add("short_risk", advice.shortRisk)
+        .add("reserve_kg", json(advice.reserve))
         .add("spring_reserve_kg", jsonOrNull(advice.springReserve))
         .add("run_out", jsonOrNull(advice.runOut))
         .add("touch_reserve", jsonOrNull(advice.touchReserve));
@@ -169,13 +267,17 @@ Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& qu
                 const ReferenceData& reference, const text::WordStyle& style) {
     Json answer = Json::object();
     answer.add("colony", record.colony).add("yard", record.yard).add("as_of", record.asOf.iso());
-    answer.add("verdict", word(advice.verdict));
-    addNumbers(answer, advice, question);
+    answer.add("phase", advice.phase ? Json(word(*advice.phase)) : Json())
+        .add("verdict", word(advice.verdict))
+        .add("headline", text::headline(advice, style).toStdString());
+    addNumbers(answer, advice);
+    addTarget(answer, advice);
     answer.add("harvest", harvestJson(advice.harvest))
         .add("feed", feedJson(advice.feed, question.winter))
-        .add("options", optionsJson(advice.options))
+        .add("options", optionsJson(advice))
         .add("another_look", lookJson(advice, style))
         .add("cautions", remarksJson(advice.cautions, reference, style))
+        .add("good_practice", remarksJson(advice.goodPractice, reference, style))
         .add("reasons", remarksJson(advice.reasons, reference, style))
         .add("combs_moved", giftsJson(advice.gifts))
         .add("free_room_kg", jsonOrNull(advice.freeRoom))
@@ -183,6 +285,7 @@ Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& qu
         .add("season", seasonJson(advice, question.winter))
         .add("seed", advice.seed)
         .add("winters", advice.winters);
+    if (advice.plan) answer.add("plan", planJson(*advice.plan));
     addLearned(answer, question);
     return answer;
 }

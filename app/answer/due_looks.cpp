@@ -23,7 +23,7 @@ public:
     void looks(std::vector<exchange::DueOn>& due, const tracking::FollowQuestion& q, const tracking::Following& f) const {
         const std::string headline = text::followHeadline(q, f, style_).toStdString();
         if (f.nextWeighing) due.push_back({id("weighing"), f.nextWeighing->date, titled(text::dueWeighing()), headline});
-        if (f.state == tracking::FollowState::ActNow) due.push_back({id("feed"), q.year.date(f.feed->by), titled(text::dueFeeding()), headline});
+        if (f.feed) due.push_back({id("feed"), q.year.date(f.feed->begins()), titled(text::dueFeeding()), headline});
     }
 
 private:

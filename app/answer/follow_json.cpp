@@ -2,7 +2,11 @@
 #include "answer/follow_json.h"
 
 #include "answer/advice_json.h"
+#include "answer/dead_hive.h"
 #include "answer/json_values.h"
+
+#include "text/follow_words.h"
+#include "text/remarks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,13 +16,18 @@ namespace winterlarder::answer {
 using exchange::Json;
 
 std::string_view word(tracking::FollowState state) {
+    using State = tracking::FollowState;
     switch (state) {
-    case tracking::FollowState::OnCourse: return "on_course";
-    case tracking::FollowState::EatingFaster: return "eating_faster";
-    case tracking::FollowState::EatingSlower: return "eating_slower";
-    case tracking::FollowState::ActNow: return "act_now";
-    case tracking::FollowState::Dead: return "dead";
-    case tracking::FollowState::CannotSay: return "cannot_say";
+    case State::Dead: return "dead";
+    case State::CannotSay: return "cannot_say";
+    case State::FoodOutOfReach: return "food_out_of_reach";
+    case State::ActNow: return "act_now";
+    case State::Dwindling: return "dwindling";
+    case State::LessThanThought: return "less_than_thought";
+    case State::FeedNotRecorded: return "feed_not_recorded";
+    case State::EatingFaster: return "eating_faster";
+    case State::MoreThanNeeded: return "more_than_needed";
+    case State::OnCourse: return "on_course";
     }
     return "";
 }
@@ -44,17 +53,20 @@ class FollowDocument {
 public:
     FollowDocument(const FollowedColony& colony, const tracking::Following& following, const ReferenceData& data,
                    const text::WordStyle& style)
-        : q(*colony.question), f(following), reference(data), style_(style) {}
+        : colony_(colony), q(*colony.question), f(following), reference(data), style_(style) {}
 
     void fill(Json& answer, bool daily) const {
         answer.add("decided", iso(q.decided))
             .add("state", word(f.state))
             .add("position", f.fitsNoWinter ? Json() : Json(f.position))
+            .add("headline", text::followHeadline(q, f, style_).toStdString())
             .add("short_risk", q.shortRisk)
             .add("reserve_kg", json(q.reserve));
+        if (f.state == tracking::FollowState::Dead) answer.add("questions", questions()).add("points_to", pointed());
         if (f.fitsNoWinter) answer.add("observations", observations());
         else figures(answer, daily);
-        answer.add("reasons", remarksJson(f.reasons, reference, style_)).add("cautions", remarksJson(f.cautions, reference, style_));
+        answer.add("reasons", remarksJson(f.reasons, reference, style_)).add("cautions", remarksJson(f.cautions, reference, style_))
+            .add("good_practice", remarksJson(f.goodPractice, reference, style_));
     }
 
 private:
@@ -65,11 +77,36 @@ private:
             .add("forage", Json::object().add("low", iso(f.now.forage.low)).add("typical", iso(f.now.forage.typical)).add("high", iso(f.now.forage.high)));
         Json autumn = Json::object();
         forecast(autumn, f.autumn);
-        answer.add("autumn", std::move(autumn)).add("feed", feed()).add("next_weighing", nextWeighing()).add("spring", spring());
+        answer.add("autumn", std::move(autumn)).add("missing_kg", json(f.missing)).add("feed", feed()).add("expected_later", later()).add("next_weighing", nextWeighing()).add("spring", spring());
         answer.add("observations", observations()).add("days", days(daily));
         answer.add("learned", learned())
             .add("effective_winters", f.effectiveWinters)
             .add("drawn_again", f.drawnAgain);
+    }
+
+    static Json questions() {
+        Json list = Json::list();
+        for (const auto id : deathQuestions) list.push(Json::object().add("id", id).add("text", text::deathQuestion(id).toStdString()));
+        return list;
+    }
+
+    // Nothing until one of them is answered.
+    Json pointed() const {
+        const auto found = colony_.deadHive ? pointsTo(*colony_.deadHive) : std::vector<PointsTo>{};
+        if (found.empty()) return {};
+        Json list = Json::list();
+        for (const auto& each : found)
+            list.push(Json::object().add("id", each.question).add("reason", each.says.id).add("text", text::sentence(each.says, style_).toStdString()));
+        return list;
+    }
+
+    Json later() const {
+        if (!f.expectedLater) return {};
+        return Json::object()
+            .add("sugar_kg", json(f.expectedLater->sugar))
+            .add("fondant_kg", json(f.expectedLater->fondant))
+            .add("from", iso(f.expectedLater->from))
+            .add("until", iso(f.expectedLater->until));
     }
 
     std::string iso(SeasonDay day) const { return q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)).iso(); }
@@ -160,6 +197,7 @@ private:
             .add("death", multiplierJson({std::log(l.death), l.deathLogSd}));
     }
 
+    const FollowedColony& colony_;
     const tracking::FollowQuestion& q;
     const tracking::Following& f;
     const ReferenceData& reference;

@@ -81,6 +81,36 @@ std::string_view word(climate::WinterClass kind) {
     return "";
 }
 
+std::string_view word(advice::Phase phase) {
+    switch (phase) {
+    case advice::Phase::Summer:
+        return "summer";
+    case advice::Phase::Closing:
+        return "closing";
+    case advice::Phase::Late:
+        return "late";
+    case advice::Phase::Winter:
+        return "winter";
+    case advice::Phase::Spring:
+        return "spring";
+    }
+    return "";
+}
+
+std::string_view word(advice::NextLookAt what) {
+    switch (what) {
+    case advice::NextLookAt::Weigh:
+        return "weigh";
+    case advice::NextLookAt::CountMites:
+        return "count_mites";
+    case advice::NextLookAt::CheckFeed:
+        return "check_feed";
+    case advice::NextLookAt::Inspector:
+        return "inspector";
+    }
+    return "";
+}
+
 std::string_view word(advice::Verdict verdict) {
     switch (verdict) {
     case advice::Verdict::Harvest:
@@ -109,6 +139,8 @@ std::string_view word(advice::OptionKind kind) {
         return "feed";
     case advice::OptionKind::MoveCombs:
         return "move_combs";
+    case advice::OptionKind::Unite:
+        return "unite";
     }
     return "";
 }
@@ -123,6 +155,8 @@ std::string_view word(advice::Look look) {
         return "look_through_window";
     case advice::Look::CountCombs:
         return "count_combs";
+    case advice::Look::CountSeams:
+        return "count_seams";
     case advice::Look::Open:
         return "open";
     }

@@ -26,6 +26,8 @@ void addSpread(exchange::Json& object, const Spread<Mass>& spread);
 void addSeasonDates(exchange::Json& object, const climate::SeasonDates& season, const Winter& winter, bool withOrigin);
 //! "confined", "flying", "dearth", "not_derivable".
 std::string_view word(climate::WinterClass kind);
+std::string_view word(advice::Phase phase);
+std::string_view word(advice::NextLookAt what);
 std::string_view word(advice::Verdict verdict);
 std::string_view word(advice::OptionKind kind);
 std::string_view word(advice::Look look);

@@ -2,7 +2,9 @@
 #include "cli/advice_text.h"
 
 #include "answer/json_values.h"
+#include "answer/style_of_place.h"
 #include "cli/table.h"
+#include "text/ask_words.h"
 #include "text/contexts.h"
 #include "text/remarks.h"
 #include "text/words.h"
@@ -19,17 +21,19 @@ class AnswerText {
 public:
     AnswerText(const book::ColonyCase& record, const advice::ColonyQuestion& question, const advice::Advice& advice,
                const Session& session)
-        : record_(record), q_(question), a_(advice), session_(session), style_(session.style) {}
+        : record_(record), q_(question), a_(advice), session_(session), style_(styleFor(session.style, question)) {}
 
     QString all() {
         title();
-        figures();
-        months();
         options();
         feeding();
         combs();
         remarks(say::CommandLine::tr("Reasons"), a_.reasons);
         remarks(say::CommandLine::tr("Cautions"), a_.cautions);
+        weighLine();
+        figures();
+        months();
+        remarks(say::CommandLine::tr("Good practice"), a_.goodPractice);
         return text_;
     }
 
@@ -42,27 +46,40 @@ private:
         const QString day = text::date(record_.asOf, style_);
         text_ += session_.strong(record_.yard ? say::CommandLine::tr("%1, %2, %3").arg(name, shown(*record_.yard), day)
                                               : say::CommandLine::tr("%1, %2").arg(name, day));
-        text_ += QLatin1Char('\n') + session_.strong(text::headline(a_, style_)) + QLatin1Char('\n');
-        const QString risk = text::riskSentence(a_, q_.reserve.value(), style_);
-        if (!risk.isEmpty()) text_ += wrapped(risk, {});
-        if (a_.verdict != advice::Verdict::CannotSay) text_ += wrapped(text::lookSentence(a_.anotherLook, style_), {});
+        text_ += QLatin1Char('\n') + session_.strong(wrapped(text::headline(a_, style_), {}).trimmed()) + QLatin1Char('\n');
+        if (a_.verdict == advice::Verdict::CannotSay) return;
+        text_ += wrapped(text::targetSentence(a_, style_), {});
+        text_ += wrapped(text::thereSentence(a_, style_), {});
+        text_ += wrapped(text::lookSentence(a_.anotherLook, style_), {});
+        if (a_.ask) text_ += wrapped(text::question(a_.ask->kind), {});
+        text_ += wrapped(text::riskSentence(a_, style_), {});
+        if (a_.expectedLater) text_ += wrapped(text::laterSentence(*a_.expectedLater, style_), {});
     }
 
     void figures() {
         FactList facts;
-        if (a_.estimate) facts.add(say::CommandLine::tr("Stores"), text::mass(a_.estimate->spread, style_));
+        if (a_.estimate) facts.add(say::CommandLine::tr("Stores"), text::amount(a_.estimate->spread, style_));
         if (a_.bees) facts.add(say::CommandLine::tr("Bees"), text::bees(*a_.bees, style_));
-        if (a_.use) facts.add(say::CommandLine::tr("Use to first forage"), text::mass(*a_.use, style_));
+        if (a_.use) facts.add(say::CommandLine::tr("Eaten until spring forage"), text::amount(*a_.use, style_));
         if (a_.need)
-            facts.add(say::CommandLine::tr("Need"), say::CommandLine::tr("%1, the reserve of %2 in it, at a short risk of %3")
-                                      .arg(text::mass(*a_.need, style_), text::mass(q_.reserve, style_),
-                                           text::ofHundred({q_.shortRisk, 0}, style_)));
-        if (a_.springReserve) facts.add(say::CommandLine::tr("Left at first forage"), text::mass(*a_.springReserve, style_));
-        if (a_.freeRoom) facts.add(say::CommandLine::tr("Room in the combs"), text::mass(*a_.freeRoom, style_));
+            facts.add(say::CommandLine::tr("Need"), say::CommandLine::tr("%1: typically eaten %2, for a harder winter %3, to be left %4")
+                                      .arg(text::amount(*a_.need, style_), text::amount(a_.needParts->typicalUse, style_),
+                                           text::amount(a_.needParts->harderWinter, style_), text::amount(a_.needParts->reserve, style_)));
+        if (a_.missing) missing(facts, *a_.missing);
+        if (a_.untilTarget) facts.add(say::CommandLine::tr("Until then"), say::CommandLine::tr("eaten %1, found %2").arg(text::amount(a_.untilTarget->eaten, style_), text::amount(a_.untilTarget->found, style_)));
+        if (a_.capacity) facts.add(say::CommandLine::tr("The combs hold"), text::amount(*a_.capacity, style_));
+        if (a_.springReserve) facts.add(say::CommandLine::tr("Left when spring forage starts"), text::amount(*a_.springReserve, style_));
+        if (a_.freeRoom) facts.add(say::CommandLine::tr("Empty comb at the look"), text::amount(*a_.freeRoom, style_));
         for (const NamedDate& named : seasonDateKeys)
             date(facts, named);
         heading(say::CommandLine::tr("Figures (10th to 90th percentile in brackets)"));
         text_ += facts.text();
+    }
+
+    //! A negative amount is nothing missing but that much to spare.
+    void missing(FactList& facts, const Spread<Mass>& spread) const {
+        if (spread.typical >= Mass(0)) return facts.add(say::CommandLine::tr("Missing then"), text::amount(spread, style_));
+        facts.add(say::CommandLine::tr("To spare then"), text::amount(Spread<Mass>{-spread.high, -spread.typical, -spread.low}, style_));
     }
 
     void date(FactList& facts, const NamedDate& named) const {
@@ -74,6 +91,15 @@ private:
         facts.add(name, date->exact
                             ? say::CommandLine::tr("%1 (%2, exact)").arg(on(date->day), origin)
                             : say::CommandLine::tr("%1 ± %2 days (%3)").arg(on(date->day), text::count(date->sdDays, style_), origin));
+    }
+
+    void weighLine() {
+        if (a_.weighLine.empty()) return;
+        heading(say::CommandLine::tr("Weight to expect, hive and all"));
+        TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">Weight")});
+        for (const advice::WeighPoint& point : a_.weighLine)
+            table.add({text::date(point.date, style_), text::amount(point.gross, style_)});
+        text_ += table.text();
     }
 
     void months() {
@@ -88,14 +114,19 @@ private:
     void options() {
         if (a_.options.empty()) return;
         heading(say::CommandLine::tr("Options, over the same %1 simulated winters").arg(text::count(a_.winters, style_)));
-        TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Amount"), say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"), say::CommandLine::tr(">Touches reserve"),
-                         say::CommandLine::tr(">Left at first forage")});
-        for (const advice::Option& option : a_.options)
+        TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Amount"), say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"), say::CommandLine::tr(">Falls below %1").arg(text::amount(a_.reserve, style_)),
+                         say::CommandLine::tr(">Left in spring")});
+        text::WordStyle plain = style_;
+        plain.poundsBeside = false; // a table has one unit
+        for (const advice::Option& option : a_.options) {
+            if (option.kind == advice::OptionKind::Unite) continue; // told below: what becomes of two together is for their yard's plan
             table.add({text::option(option.kind),
-                       option.amount.value() > 0 ? text::mass(option.amount, style_) : QStringLiteral("-"),
-                       text::mass(option.storesAfter, style_), text::ofHundred(option.runOut, style_),
-                       text::ofHundred(option.touchReserve, style_), text::mass(option.springReserve, style_)});
+                       option.amount.value() > 0 ? text::amount(option.amount, plain) : QStringLiteral("-"),
+                       text::amount(option.storesAfter, plain), text::ofHundred(option.runOut, style_),
+                       text::ofHundred(option.touchReserve, style_), text::amount(option.springReserve, style_)});
+        }
         text_ += table.text();
+        if (a_.unite) text_ += wrapped(say::CommandLine::tr("Unite it by %1. %2").arg(text::date(a_.unite->by, style_), text::howToUnite(*a_.unite)), QStringLiteral("  "));
     }
 
     void feeding() {
@@ -104,12 +135,12 @@ private:
         heading(say::CommandLine::tr("Feeding"));
         FactList facts;
         if (plan.syrup.sugar.value() > 0) {
-            facts.add(say::CommandLine::tr("Sugar"), text::mass(plan.syrup.sugar, style_));
-            facts.add(say::CommandLine::tr("Water"), text::volume(plan.syrup.water, style_));
+            facts.add(say::CommandLine::tr("Sugar"), text::amount(plan.syrup.sugar, style_));
+            facts.add(say::CommandLine::tr("Water"), text::amount(plan.syrup.water, style_));
             facts.add(say::CommandLine::tr("Syrup"),
-                      say::CommandLine::tr("%1, %2 by mass").arg(text::volume(plan.syrup.volume, style_), shown(plan.ratio.printed)));
+                      say::CommandLine::tr("%1, %2 by mass").arg(text::amount(plan.syrup.volume, style_), shown(plan.ratio.printed)));
         }
-        if (plan.fondant.value() > 0) facts.add(say::CommandLine::tr("Fondant"), text::mass(plan.fondant, style_));
+        if (plan.fondant.value() > 0) facts.add(say::CommandLine::tr("Fondant"), text::amount(plan.fondant, style_));
         if (plan.lastDay) facts.add(say::CommandLine::tr("Last day for syrup"), on(*plan.lastDay));
         text_ += facts.text();
         visits(plan);
@@ -118,35 +149,38 @@ private:
     void visits(const feeding::FeedingPlan& plan) {
         if (plan.visits.empty()) return;
         TextTable table({say::CommandLine::tr("Visit"), say::CommandLine::tr("What"), say::CommandLine::tr(">Sugar"), say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
-        const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::mass(mass, style_) : QString(); };
+        text::WordStyle plain = style_;
+        plain.poundsBeside = false; // a table has one unit
+        const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, plain) : QString(); };
         for (const feeding::Visit& visit : plan.visits)
             table.add({text::date(visit.date, style_), text::visit(visit.kind), kg(visit.sugar),
-                       visit.syrup.value() > 0 ? text::volume(visit.syrup, style_) : QString(), kg(visit.fondant)});
+                       visit.syrup.value() > 0 ? text::amount(visit.syrup, style_) : QString(), kg(visit.fondant)});
         text_ += table.text();
     }
 
-    // Combs count from 1 for a person.
-    static QString listed(const std::vector<int>& combs) {
-        QStringList words;
-        for (int comb : combs)
-            words << QString::number(comb + 1);
-        return words.join(QLatin1String(", "));
+
+    QString given(const advice::CombGift& gift) const {
+        const QString said = say::CommandLine::tr("From %1 to %2: %3 (%4).")
+                                 .arg(shown(gift.from), shown(gift.to), text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)), text::mass(gift.honey, style_));
+        return gift.back.empty() ? said : say::CommandLine::tr("%1 As many of the emptiest outer combs go back, and are taken off that weight.").arg(said);
+    }
+    // The receiver's own combs can be named in its own answer.
+    QString received(const advice::CombGift& gift) const {
+        const QString said = given(gift);
+        return gift.back.empty() ? said : say::CommandLine::tr("%1 Back go: %2.").arg(said, text::combPlaces(gift.back, q_.combs, q_.boxes.size()));
     }
 
     void combs() {
         if (a_.harvest && !a_.harvest->combs.empty()) {
             heading(say::CommandLine::tr("Harvest"));
-            text_ += wrapped(say::CommandLine::tr("Combs to take, counted as listed: %1 (%2).")
-                                 .arg(listed(a_.harvest->combs), text::mass(a_.harvest->combsHold, style_)),
+            text_ += wrapped(say::CommandLine::tr("%1 in all: %2.")
+                                 .arg(text::amount(a_.harvest->combsHold, style_), text::combPlaces(a_.harvest->combs, q_.combs, q_.boxes.size())),
                              QStringLiteral("  "));
         }
-        if (a_.gifts.empty()) return;
+        if (!a_.plan || a_.gifts.empty()) return;
         heading(say::CommandLine::tr("Combs to move within the yard"));
-        for (const advice::CombGift& gift : a_.gifts)
-            text_ +=
-                wrapped(say::CommandLine::tr("From %1 to %2: combs %3 (%4).")
-                            .arg(shown(gift.from), shown(gift.to), listed(gift.combs), text::mass(gift.honey, style_)),
-                        QStringLiteral("  "));
+        for (const advice::CombGift& gift : a_.plan->given) text_ += wrapped(given(gift), QStringLiteral("  "));
+        for (const advice::CombGift& gift : a_.plan->received) text_ += wrapped(received(gift), QStringLiteral("  "));
     }
 
     QString citation(const std::string& id) const {
@@ -168,7 +202,7 @@ private:
     const advice::ColonyQuestion& q_;
     const advice::Advice& a_;
     const Session& session_;
-    const text::WordStyle& style_;
+    const text::WordStyle style_;
     QString text_;
 };
 

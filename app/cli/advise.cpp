@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/advice_json.h"
+#include "answer/style_of_place.h"
 #include "cli/advice_text.h"
 #include "cli/batch.h"
 #include "cli/commands.h"
@@ -24,7 +25,7 @@ Json faultyCaseJson(const std::string& at, const Problems& problems) {
 }
 
 Json answerJson(const BatchAnswer& answer, const Session& session) {
-    return adviceJson(*answer.record, answer.member->question, answer.member->advice, session.reference, session.style);
+    return adviceJson(*answer.record, answer.member->question, answer.member->advice, session.reference, styleFor(session.style, answer.member->question));
 }
 
 QString answerText(const BatchAnswer& answer, const Session& session) {
@@ -35,7 +36,7 @@ Status adviseOne(Session& session, const std::string& file) {
     const auto text = textOf(file, session.in, limits::caseText);
     if (!text) return session.fail(text.problems());
     const BatchAnswer answer =
-        answerOf({0, shownName(file), 0, *text, {}}, session.reference, session.sampling, session.threads);
+        answerOf({0, shownName(file), 0, *text, {}, {}, {}, session.units}, session.reference, session.sampling, session.threads);
     if (!answer.problems.empty()) return session.fail(answer.problems);
     if (session.json)
         session.print(answerJson(answer, session));
@@ -82,10 +83,10 @@ private:
     int shown_ = 0;
 };
 
-void addLines(Batch& batch, std::uint64_t& position, std::istream& in) {
+void addLines(Batch& batch, std::uint64_t& position, std::istream& in, std::optional<UnitSystem> units) {
     exchange::LineReader lines(in);
     while (auto line = lines.next()) {
-        BatchItem item{position++, "<stdin>", line->number, std::move(line->text), {}};
+        BatchItem item{position++, "<stdin>", line->number, std::move(line->text), {}, {}, {}, units};
         if (line->tooLong)
             item.problems = {{ProblemKind::Input,
                               {"<stdin>", line->number, 1},
@@ -95,8 +96,8 @@ void addLines(Batch& batch, std::uint64_t& position, std::istream& in) {
     }
 }
 
-void addFile(Batch& batch, std::uint64_t& position, const std::string& file, std::istream& in) {
-    BatchItem item{position++, file, 0, {}, {}};
+void addFile(Batch& batch, std::uint64_t& position, const std::string& file, std::istream& in, std::optional<UnitSystem> units) {
+    BatchItem item{position++, file, 0, {}, {}, {}, {}, units};
     auto text = textOf(file, in, limits::caseText);
     if (text)
         item.text = *std::move(text);
@@ -112,15 +113,15 @@ Status advise(Session& session, const std::vector<std::string>& cases) {
         return session.fail({argumentProblem("\"-\" is given more than once", "standard input can be read once")});
     if (cases.size() == 1 && cases.front() != "-") return adviseOne(session, cases.front());
     BatchOutput output(session);
-    OrderedAnswers ordered([&](const BatchAnswer& answer) { output.show(answer); });
+    OrderedAnswers ordered({session.reference, session.sampling, session.threads, session.combs}, [&](const BatchAnswer& answer) { output.show(answer); });
     {
         Batch batch(session.reference, session.sampling, session.threads, ordered);
         std::uint64_t position = 0;
         for (const std::string& file : cases) {
             if (file == "-")
-                addLines(batch, position, session.in);
+                addLines(batch, position, session.in, session.units);
             else
-                addFile(batch, position, file, session.in);
+                addFile(batch, position, file, session.in, session.units);
         }
     }
     ordered.finish();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/batch.h"
 
+#include "answer/units_of_place.h"
 #include "support/caught.h"
 
 #include <fmt/format.h>
@@ -11,23 +12,21 @@ namespace {
 
 constexpr std::size_t waitingPerThread = 4;
 
-// Keeps of a weighed colony what showing it needs, and what its yard needs where it has one.
-advice::YardMember keptOf(advice::ColonyQuestion question, advice::Answer answer) {
-    if (!question.yard.empty()) return advice::yardMember(question, answer);
-    return {std::move(question), std::move(answer.advice), {}, {}};
-}
-
 struct WeighedCase {
     book::ColonyCase record;
-    advice::YardMember member;
+    WeighedColony member;
 };
 
 Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
     auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
     if (!read) return read.problems();
     read->question.setAside.insert(read->question.setAside.end(), item.setAside.begin(), item.setAside.end());
+    if (item.units) {
+        read->question.answers.units = item.units;
+        read->question.steps = answer::stepsFor(*item.units);
+    }
     auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
-    return WeighedCase{item.record ? *item.record : std::move(read->record), keptOf(std::move(read->question), *std::move(weighed))};
+    return WeighedCase{item.record ? *item.record : std::move(read->record), {std::move(read->question), std::move(weighed->advice)}};
 }
 
 } // namespace
@@ -61,13 +60,30 @@ void OrderedAnswers::put(std::uint64_t position, BatchAnswer answer) {
     }
 }
 
+// All are planned out of their answers alone, then each is answered in that plan.
+void OrderedAnswers::plan(const std::vector<BatchAnswer*>& yard) const {
+    if (yard.size() < 2) return;
+    std::vector<advice::YardColony> colonies;
+    for (const BatchAnswer* each : yard) colonies.push_back({&each->member->question, &each->member->advice});
+    const auto plan = advice::planFor(colonies, planning_.combs);
+    std::vector<Outcome<WeighedColony>> planned;
+    for (std::size_t i = 0; i < yard.size(); ++i)
+        planned.push_back(caught({yard[i]->at, 0, 0}, "this case in the plan of its yard", [&]() -> Outcome<WeighedColony> {
+            auto colony = advice::inPlan(colonies, plan, i, planning_.reference.constants, planning_.sampling, planning_.threads);
+            return WeighedColony{std::move(colony->question), std::move(colony->answer.advice)};
+        }));
+    for (std::size_t i = 0; i < yard.size(); ++i) {
+        if (planned[i]) yard[i]->member = *std::move(planned[i]);
+        else yard[i]->problems = planned[i].problems();
+    }
+}
+
 void OrderedAnswers::finish() {
-    std::map<std::string, std::vector<advice::YardMember*>> yards;
+    std::map<std::string, std::vector<BatchAnswer*>> yards;
     for (auto& entry : waiting_)
-        if (auto& member = entry.second.member; member && !member->question.yard.empty())
-            yards[member->question.yard].push_back(&*member);
-    for (auto& entry : yards)
-        advice::shareCombs(entry.second);
+        if (const auto& member = entry.second.member; member && !member->question.yard.empty())
+            yards[member->question.yard].push_back(&entry.second);
+    for (const auto& entry : yards) plan(entry.second);
     for (const auto& entry : waiting_)
         show_(entry.second);
     waiting_.clear();

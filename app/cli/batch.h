@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "advice/advice.h"
+#include "advice/yard/yard_plan.h"
 #include "answer/doubt_words.h"
 #include "cli/session.h"
 
@@ -27,7 +27,14 @@ struct BatchItem {
     Problems problems;      //!< what kept the text from being got at all
     std::vector<Remark> setAside{};             //!< records of a book that are in doubt: not in the text
     std::optional<book::ColonyCase> record{};   //!< of a book, as it stands there; nothing: what the text says
+    std::optional<UnitSystem> units{};  //!< chosen on the command line; nothing: as the case says, else those of its place
     std::string at() const; //!< "FILE" or "<stdin>:LINE"
+};
+
+//! A colony and its answer: alone, or in the plan of its yard.
+struct WeighedColony {
+    advice::ColonyQuestion question;
+    advice::Advice advice;
 };
 
 //! What became of it: faults, or an answer that stands alone, or one that waits for its yard.
@@ -35,23 +42,33 @@ struct BatchAnswer {
     std::string at;
     Problems problems;
     std::optional<book::ColonyCase> record;
-    std::optional<advice::YardMember> member; //!< losses empty unless the case has a yard
+    std::optional<WeighedColony> member;
 };
 
 //! Reads and weighs one case, on one thread.
 BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads);
 
+//! What the plans of yards are made with.
+struct YardPlanning {
+    const ReferenceData& reference;
+    winter::Sampling sampling;
+    int threads = 1;
+    advice::MovingCombs combs = advice::MovingCombs::Allowed;
+};
+
 //! Puts answers back into the order of their cases. Answers of a yard are held, and what follows them, until finish():
-//! only then is the last of a yard known; combs are shared out among its colonies before they are shown.
+//! only then is the last of a yard known, and its colonies are answered in the yard's plan.
 class OrderedAnswers {
 public:
     //! Shows one answer; false: it was faulty.
     using Show = std::function<void(const BatchAnswer&)>;
-    explicit OrderedAnswers(Show show) : show_(std::move(show)) {}
+    OrderedAnswers(const YardPlanning& planning, Show show) : planning_(planning), show_(std::move(show)) {}
     void put(std::uint64_t position, BatchAnswer answer);
     void finish();
 
 private:
+    void plan(const std::vector<BatchAnswer*>& yard) const;
+    YardPlanning planning_;
     Show show_;
     std::uint64_t next_ = 0;
     bool yardsOpen_ = false;

@@ -123,7 +123,8 @@ BatchItem itemOf(const Session& session, const BookAnswers& options, const Asked
 
 Status answerAll(Session& session, const BookAnswers& options, const std::vector<AskedColony>& asked) {
     BookOutput output(session, asked);
-    OrderedAnswers ordered([&](const BatchAnswer& answer) { output.show(answer); });
+    const auto combs = options.combsStay ? advice::MovingCombs::Not : advice::MovingCombs::Allowed;
+    OrderedAnswers ordered({session.reference, session.sampling, session.threads, combs}, [&](const BatchAnswer& answer) { output.show(answer); });
     {
         Batch batch(session.reference, session.sampling, session.threads, ordered);
         std::uint64_t position = 0;

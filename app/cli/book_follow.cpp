@@ -4,6 +4,7 @@
 #include "answer/follow_json.h"
 #include "answer/learned_book.h"
 #include "cli/book_commands.h"
+#include "cli/choice_option.h"
 #include "cli/follow_text.h"
 #include "cli/open_book.h"
 #include "cli/table.h"
@@ -122,12 +123,20 @@ Status addOutcome(Session& session, const NewOutcome& options) {
     if (options.alive == options.dead) return session.fail({argumentProblem("how the winter ended was not said", "--alive or --dead")});
     const auto date = dayOf("--date", options.date);
     if (!date) return session.fail(date.problems());
+    Problems problems;
+    const auto brood = choiceOption<book::BroodPattern>("--brood-pattern", options.broodPattern, problems);
+    if (!problems.empty()) return session.fail(problems);
     auto opened = openBook(session, options, For::Writing);
     if (!opened) return session.fail(opened.problems());
     const auto colony = colonyOf(*opened, options.colony);
     if (!colony) return session.fail(colony.problems());
     book::WinterOutcome outcome{.colony = colony->id, .date = *date, .alive = options.alive, .coveredCombs = options.coveredCombs, .note = options.note};
     if (options.stores) outcome.storesLeft = kilograms(*options.stores);
+    outcome.foodLeft = options.foodLeft;
+    outcome.headsInCells = options.headsInCells;
+    outcome.mitesOnFloor = options.mitesOnFloor;
+    outcome.broodPattern = brood;
+    outcome.queen = options.queen;
     outcome.sure = options.sure;
     return judgeAndAdd(session, *opened, options, std::move(outcome));
 }

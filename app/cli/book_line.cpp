@@ -13,6 +13,11 @@ CLI::Option* optional(CLI::App* command, const std::string& name, std::optional<
     return command->add_option_function<T>(name, [&target](const T& value) { target = value; }, does)->type_name(type);
 }
 
+//! Yes as --NAME, no as --no-NAME; neither: not answered.
+void yesOrNo(CLI::App* command, const std::string& name, std::optional<bool>& target, const std::string& does) {
+    command->add_flag_function("--" + name + ",!--no-" + name, [&target](std::int64_t times) { target = times > 0; }, does);
+}
+
 void addNameOfBook(CLI::App* command, BookFile& options) {
     command->add_option("BOOK", options.file, "the book's file, such as windfall.larder")->required();
 }
@@ -51,6 +56,10 @@ void addPlace(CLI::App* command, NewBook& options) {
     optional(command, "--latitude", options.latitude, "degrees, north positive; the nearest station is used", "D");
     optional(command, "--longitude", options.longitude, "degrees, east positive", "D");
     optional(command, "--elevation", options.elevation, "height in metres; shifts the station's temperatures", "M");
+    optional(command, "--autumn-flow", options.autumnFlow, "nectar still to come in autumn: none, trickle, fair, strong", "WORD");
+    yesOrNo(command, "visits-in-winter", options.visitsInWinter, "the hives can be reached in the middle of winter");
+    optional(command, "--full-combs", options.fullCombs, "combs full of honey in store", "N");
+    optional(command, "--units", options.units, "metric, us, imperial (default: those of the country)", "WORD");
 }
 
 void addAnswerOptions(CLI::App* command, BookAnswers& options, bool writes) {
@@ -116,6 +125,7 @@ void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
     optional(colony, "--shell", colony_.shell, "timber (default), thick-timber, wrapped, polystyrene, straw", "SHELL");
     colony->add_flag("--top-insulation", colony_.topInsulation, "insulation above the combs");
     optional(colony, "--tare", colony_.tare, "weight of the hive with its empty combs", "KG");
+    optional(colony, "--supers-for", colony_.supersFor, "whom the honey of the supers is for: people, bees", "WORD");
     optional(colony, "--feeder", colony_.feeder, "round, top, box, contact, frame, end", "KIND");
     optional(colony, "--kind", colony_.kind, "bees: dark, carniolan, buckfast, italian", "KIND");
     optional(colony, "--queen-year", colony_.queenYear, "year the queen was raised", "YEAR");
@@ -136,9 +146,15 @@ void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
     seams->excludes(count);
     optional(look, "--brood-cells", look_.broodCells, "cells with brood of all ages", "CELLS");
     optional(look, "--moisture", look_.moisture, "water in the honey, percent", "PERCENT");
-    look->add_flag("--queen-seen", look_.queenSeen, "the queen was seen");
-    look->add_flag("--eggs-seen", look_.eggsSeen, "eggs were seen");
+    yesOrNo(look, "queen-seen", look_.queenSeen, "the queen was seen");
+    yesOrNo(look, "eggs-seen", look_.eggsSeen, "eggs were seen");
     look->add_flag("--trouble", look_.trouble, "there are signs of disease");
+    yesOrNo(look, "mites-counted", look_.mitesCounted, "mites were counted this season");
+    optional(look, "--mites", look_.mites, "mites on 100 bees, as counted", "X");
+    yesOrNo(look, "mites-treated", look_.mitesTreated, "mites were treated this season");
+    yesOrNo(look, "food-beside", look_.foodBeside, "food is beside or right above the bees");
+    yesOrNo(look, "fed-or-treated", look_.fedOrTreated, "sugar or medicine was in the hive while its honey was made");
+    optional(look, "--honey-kind", look_.honeyKind, "blossom, honeydew, heather", "WORD");
 }
 
 void BookLine::addStores(CLI::App& book, const AddCommand& add) {
@@ -157,12 +173,14 @@ void BookLine::addStores(CLI::App& book, const AddCommand& add) {
     optional(feed, "--ratio", feed_.ratio, "sugar to water by mass", "A:B");
     optional(feed, "--fondant", feed_.fondant, "fondant", "KG");
     optional(feed, "--kind", feed_.kind, "syrup (default), fondant, dry-sugar", "KIND");
+    yesOrNo(feed, "after-look", feed_.afterLook, "it came after the look of that day (default: where that look is written down already)");
     auto* harvest = add(book, "add-harvest", "honey that was taken", [this](Session& session) { return addHarvest(session, harvest_); });
     addRecordOf(harvest, harvest_);
     addSure(harvest, harvest_.sure);
     harvest->add_option("--kg", harvest_.kg, "honey")->required()->type_name("KG");
     optional(harvest, "--combs", harvest_.combs, "combs taken", "N");
     optional(harvest, "--moisture", harvest_.moisture, "water in the honey, percent", "PERCENT");
+    yesOrNo(harvest, "after-look", harvest_.afterLook, "it came after the look of that day (default: where that look is written down already)");
 }
 
 void BookLine::addOthers(CLI::App& book, const AddCommand& add) {
@@ -171,7 +189,7 @@ void BookLine::addOthers(CLI::App& book, const AddCommand& add) {
     addRecordOf(treatment, treatment_);
     addSure(treatment, treatment_.sure);
     treatment->add_option("--what", treatment_.what, "what was given")->required()->type_name("TEXT");
-    optional(treatment, "--until", treatment_.until, "its last day", "DATE");
+    optional(treatment, "--until", treatment_.until, "last day its honey is not for people, as the label says", "DATE");
     auto* fate = add(book, "add-fate", "how a colony left: united, sold or dead", [this](Session& session) { return addFate(session, fate_); });
     addRecordOf(fate, fate_);
     addSure(fate, fate_.sure);
@@ -188,6 +206,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     sighting->add_option("--saw", sighting_.saw, "flying, cluster, stores or dead")->required()->type_name("WORD");
     optional(sighting, "--seams", sighting_.seams, "gaps between combs the cluster fills", "X");
     auto* stores = sighting->add_flag("--stores-in-sight", sighting_.storesInSight, "sealed stores were in sight beside the bees");
+    optional(sighting, "--cluster-from", sighting_.clusterFrom, "first comb with bees of the cluster, from the left, from 1", "N");
     sighting->add_flag("--no-stores-in-sight", sighting_.noStoresInSight, "there were none")->excludes(stores);
     auto* weather = add(book, "add-weather", "daily temperatures of a yard from a CSV table; they replace simulated days already past",
                         [this](Session& session) { return addWeather(session, weather_); });
@@ -210,6 +229,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
 void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
     auto* advised = add(book, "advise", "the answer for every living colony, or one", [this](Session& session) { return adviseBook(session, advise_); });
     addLearnedAnswerOptions(advised, advise_, false);
+    advised->add_flag("--combs-stay", advise_.combsStay, "plan yards without moving combs between hives");
     auto* asCase = add(book, "case", "a colony as a case file for advise", [this](Session& session) { return bookCase(session, case_); });
     addLearnedAnswerOptions(asCase, case_, false);
     auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
@@ -229,6 +249,11 @@ void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     outcome->add_flag("--dead", outcome_.dead, "it died")->excludes(alive);
     optional(outcome, "--covered-combs", outcome_.coveredCombs, "combs its bees cover", "X");
     optional(outcome, "--stores", outcome_.stores, "stores left", "KG");
+    yesOrNo(outcome, "food-left", outcome_.foodLeft, "food was left within reach of the dead bees");
+    yesOrNo(outcome, "heads-in-cells", outcome_.headsInCells, "dead bees were head down in the cells");
+    yesOrNo(outcome, "mites-on-floor", outcome_.mitesOnFloor, "many mites lay on the floor");
+    optional(outcome, "--brood-pattern", outcome_.broodPattern, "brood in the dead hive: none, solid, patchy", "WORD");
+    yesOrNo(outcome, "queen-found", outcome_.queen, "the queen was found");
     addAnswerOptions(add(book, "learned", "what past winters taught, and how good their forecasts were",
                          [this](Session& session) { return learnedBook(session, learned_); }),
                      learned_, false);
@@ -243,8 +268,7 @@ void BookLine::addStory(CLI::App& book, const AddCommand& add) {
     addBookFile(add(book, "info", "what the book holds", [this](Session& session) { return bookInfo(session, info_); }), info_, false);
     addBookFile(add(book, "check", "look for damage; 0 = sound", [this](Session& session) { return checkBook(session, check_); }), check_, false);
     addBookFile(add(book, "undo", "take the last step back", [this](Session& session) { return turnBook(session, undo_, true); }), undo_, true);
-    addBookFile(add(book, "redo", "do the step again that was undone last", [this](Session& session) { return turnBook(session, redo_, false); }),
-                redo_, true);
+    addBookFile(add(book, "redo", "do again the step undone last", [this](Session& session) { return turnBook(session, redo_, false); }), redo_, true);
 }
 
 void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {

@@ -17,8 +17,9 @@ struct BookFile {
 
 struct NewBook : BookFile {
     std::string yard;
-    std::optional<std::string> station;
-    std::optional<double> latitude, longitude, elevation;
+    std::optional<std::string> station, autumnFlow, units;
+    std::optional<double> latitude, longitude, elevation, fullCombs;
+    std::optional<bool> visitsInWinter;
 };
 
 //! A yard more in a book that is there.
@@ -27,7 +28,7 @@ using NewYard = NewBook;
 struct NewColony : BookFile {
     std::string name, format;
     std::optional<int> boxes;
-    std::optional<std::string> yard, shell, kind, origin, since, feeder;
+    std::optional<std::string> yard, shell, kind, origin, since, feeder, supersFor;
     std::optional<int> queenYear;
     std::optional<double> tare;
     bool topInsulation = false;
@@ -41,9 +42,10 @@ struct RecordOf : BookFile {
 };
 
 struct NewLook : RecordOf {
-    std::optional<std::string> combs;
-    std::optional<double> coveredCombs, seams, count, broodCells, moisture;
-    bool queenSeen = false, eggsSeen = false, trouble = false;
+    std::optional<std::string> combs, honeyKind;
+    std::optional<double> coveredCombs, seams, count, broodCells, moisture, mites;
+    std::optional<bool> queenSeen, eggsSeen, mitesCounted, mitesTreated, foodBeside, fedOrTreated;
+    bool trouble = false;
 };
 
 struct NewWeighing : RecordOf {
@@ -56,12 +58,14 @@ struct NewWeighing : RecordOf {
 struct NewFeed : RecordOf {
     std::optional<std::string> kind, ratio;
     std::optional<double> sugar, syrup, fondant;
+    std::optional<bool> afterLook;
 };
 
 struct NewHarvest : RecordOf {
     double kg = 0;
     std::optional<int> combs;
     std::optional<double> moisture;
+    std::optional<bool> afterLook;
 };
 
 struct NewTreatment : RecordOf {
@@ -73,6 +77,7 @@ struct NewTreatment : RecordOf {
 struct NewSighting : RecordOf {
     std::string saw;
     std::optional<double> seams;
+    std::optional<int> clusterFrom;
     bool storesInSight = false, noStoresInSight = false;
 };
 
@@ -101,6 +106,7 @@ struct NewFate : RecordOf {
 struct BookAnswers : BookFile {
     std::optional<std::string> asOf, colony;
     bool withoutLearning = false; //!< what past winters taught is left out
+    bool combsStay = false;       //!< yards are planned without moving combs
 };
 
 //! How winters go.
@@ -112,6 +118,8 @@ struct BookFollow : BookAnswers {
 struct NewOutcome : RecordOf {
     bool alive = false, dead = false;
     std::optional<double> coveredCombs, stores;
+    std::optional<bool> foodLeft, headsInCells, mitesOnFloor, queen;
+    std::optional<std::string> broodPattern;
 };
 
 struct BookStory : BookFile {

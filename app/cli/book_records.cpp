@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Commands that write one entry into a book: yards, colonies and their records.
 #include "cli/book_commands.h"
+#include "cli/choice_option.h"
 #include "cli/open_book.h"
 
 #include "book/case_of.h"
@@ -15,17 +16,6 @@
 
 namespace winterlarder::cli {
 namespace {
-
-//! One of a choice's words, as the case file has them.
-template <class Choice>
-std::optional<Choice> choiceOption(const char* option, const std::optional<std::string>& word, Problems& problems) {
-    if (!word) return std::nullopt;
-    const auto choice = book::choiceOf<Choice>(*word);
-    if (!choice)
-        problems.push_back(argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(*word)),
-                                           exchange::suggestion(*word, book::allWords<Choice>())));
-    return choice;
-}
 
 template <class T>
 std::optional<T> orTell(Outcome<T> outcome, Problems& problems) {
@@ -61,9 +51,15 @@ Outcome<book::SiteRecord> siteOf(const Session& session, const NewBook& options)
 Outcome<book::Yard> yardOf(const Session& session, const NewBook& options) {
     auto site = siteOf(session, options);
     if (!site) return site.problems();
+    Problems problems;
     book::Yard yard;
     yard.name = options.yard;
     yard.site = std::move(site).value();
+    yard.site.autumnFlow = choiceOption<book::FlowStrength>("--autumn-flow", options.autumnFlow, problems);
+    yard.wish.visitsInWinter = options.visitsInWinter;
+    yard.fullCombs = options.fullCombs;
+    yard.units = choiceOption<book::UnitSystem>("--units", options.units, problems);
+    if (!problems.empty()) return problems;
     return yard;
 }
 
@@ -201,6 +197,7 @@ Status addColony(Session& session, const NewColony& options) {
     book::Colony colony;
     colony.name = options.name;
     colony.hive = hiveOf(options, choiceOption<book::Shell>("--shell", options.shell, problems));
+    colony.hive.supersFor = choiceOption<book::SupersFor>("--supers-for", options.supersFor, problems);
     colony.beeKind = choiceOption<book::BeeKind>("--kind", options.kind, problems);
     if (const auto feeder = choiceOption<book::FeederKind>("--feeder", options.feeder, problems))
         colony.feeder = book::FeederRecord{*feeder, {}};
@@ -218,6 +215,9 @@ Status addColony(Session& session, const NewColony& options) {
 }
 
 Status addLook(Session& session, const NewLook& options) {
+    Problems problems;
+    const auto honeyKind = choiceOption<book::HoneyKind>("--honey-kind", options.honeyKind, problems);
+    if (!problems.empty()) return session.fail(problems);
     return withColony(session, options, [&](book::Book& to, const About& about) {
         auto combs = combsOfLook(session, to, about, options);
         if (!combs) return session.fail(combs.problems());
@@ -229,9 +229,15 @@ Status addLook(Session& session, const NewLook& options) {
         look.bees.count = options.count;
         look.bees.broodCells = options.broodCells;
         look.bees.trouble = options.trouble;
-        if (options.queenSeen) look.bees.queenSeen = true;
-        if (options.eggsSeen) look.bees.eggsSeen = true;
+        look.bees.queenSeen = options.queenSeen;
+        look.bees.eggsSeen = options.eggsSeen;
+        look.bees.mitesCounted = options.mitesCounted;
+        look.bees.mitesPer100 = options.mites;
+        look.bees.mitesTreated = options.mitesTreated;
+        look.bees.foodBeside = options.foodBeside;
         look.moisturePercent = options.moisture;
+        look.honeyKind = honeyKind;
+        look.fedOrTreated = options.fedOrTreated;
         look.note = options.note;
         look.sure = options.sure;
         return judgeAndAdd(session, to, options, std::move(look));
@@ -251,7 +257,7 @@ Status addFeed(Session& session, const NewFeed& options) {
     const auto kind = kindOfFeed(options);
     if (!kind) return session.fail(kind.problems());
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::FeedRecord feed{about.date, *kind, {}, {}, options.ratio, {}, options.sure};
+        book::FeedRecord feed{about.date, *kind, {}, {}, options.ratio, {}, options.sure, options.afterLook};
         if (options.sugar) feed.sugar = kilograms(*options.sugar);
         if (options.syrup) feed.syrup = Volume(*options.syrup);
         if (options.fondant) feed.fondant = kilograms(*options.fondant);
@@ -261,7 +267,7 @@ Status addFeed(Session& session, const NewFeed& options) {
 
 Status addHarvest(Session& session, const NewHarvest& options) {
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::Harvest harvest{.colony = about.colony, .harvest = {about.date, kilograms(options.kg), options.sure}, .note = options.note};
+        book::Harvest harvest{.colony = about.colony, .harvest = {about.date, kilograms(options.kg), options.sure, options.afterLook}, .note = options.note};
         harvest.combs = options.combs;
         harvest.moisturePercent = options.moisture;
         return judgeAndAdd(session, to, options, std::move(harvest));
@@ -286,6 +292,7 @@ Status addSighting(Session& session, const NewSighting& options) {
     return withColony(session, options, [&](book::Book& to, const About& about) {
         book::Sighting sighting{.colony = about.colony, .date = about.date, .saw = *saw, .seams = options.seams, .note = options.note};
         if (options.storesInSight || options.noStoresInSight) sighting.stores = options.storesInSight;
+        sighting.clusterFrom = options.clusterFrom;
         sighting.sure = options.sure;
         return judgeAndAdd(session, to, options, std::move(sighting));
     });

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
+#include <map>
 #include <ostream>
 
 namespace winterlarder::cli {
@@ -99,9 +100,22 @@ private:
             name, [&target](const T& value) { target = value; }, does);
     }
 
+    void addUnits(CLI::App* command) {
+        const std::map<std::string, UnitSystem> names{
+            {"metric", UnitSystem::Metric}, {"us", UnitSystem::UnitedStates}, {"imperial", UnitSystem::Imperial}};
+        command->add_option("--units", units_, "metric, us or imperial (default: the case's, else those of its place)")
+            ->transform(CLI::CheckedTransformer(names))
+            ->type_name("UNITS");
+    }
     void addAdvise() {
         auto* added = command("advise", "stores, need, verdict, feeding, harvest, cautions of one or several colonies",
-                              [this](Session& session) { return advise(session, cases_); });
+                              [this](Session& session) {
+                                  session.units = units_;
+                                  if (combsStay_) session.combs = advice::MovingCombs::Not;
+                                  return advise(session, cases_);
+                              });
+        addUnits(added);
+        added->add_flag("--combs-stay", combsStay_, "plan yards without moving combs between hives");
         added->add_option("CASE", cases_, "case files, or - for JSON Lines on standard input")->required();
     }
     void addUse() {
@@ -195,6 +209,8 @@ private:
     Common common_;
     Chosen chosen_;
     std::vector<std::string> cases_;
+    std::optional<UnitSystem> units_;
+    bool combsStay_ = false;
     UseOptions use_;
     HeatOptions heat_;
     std::string storesCase_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/follow_text.h"
 
+#include "answer/dead_hive.h"
 #include "answer/follow_json.h"
 #include "cli/table.h"
 #include "text/contexts.h"
@@ -38,11 +39,11 @@ private:
         table.add({say::CommandLine::tr("Stores today"), text::mass(then.today, style_), text::mass(now.today, style_)});
         table.add({say::CommandLine::tr("Lost since"), text::mass(then.lost, style_), text::mass(now.lost, style_)});
         table.add({say::CommandLine::tr("Left at first forage"), text::mass(then.atForage, style_), text::mass(now.atForage, style_)});
-        table.add({say::CommandLine::tr("Touch the reserve"), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
+        table.add({say::CommandLine::tr("Fall below %1").arg(text::mass(q.reserve, style_)), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
         table.add({say::CommandLine::tr("Run out"), text::ofHundred(then.runOut, style_), text::ofHundred(now.runOut, style_)});
         text_ += table.text();
         FactList facts;
-        if (now.reserveBy.low) facts.add(say::CommandLine::tr("Reserve touched"), between(now.reserveBy));
+        if (now.reserveBy.low) facts.add(say::CommandLine::tr("Below %1").arg(text::mass(q.reserve, style_)), between(now.reserveBy));
         if (now.outBy.low) facts.add(say::CommandLine::tr("Nothing left"), between(now.outBy));
         facts.add(say::CommandLine::tr("First forage"), say::CommandLine::tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
         text_ += facts.text();
@@ -55,13 +56,16 @@ private:
     }
 
     void feeding() {
-        if (!f.feed) return;
+        if (f.feed) feedTable();
+        const QString later = text::expectedLaterSentence(q, f, style_);
+        if (!later.isEmpty()) text_ += QLatin1Char('\n') + wrapped(later, {});
+    }
+
+    void feedTable() {
         heading(say::CommandLine::tr("Feed"));
         FactList facts;
-        facts.add(say::CommandLine::tr("Stores to be gained"), text::mass(f.feed->stores, style_));
-        facts.add(say::CommandLine::tr("Begin by"), on(f.feed->by));
-        facts.add(say::CommandLine::tr("Go on until"), on(f.feed->until));
-        if (f.feed->fondant.value() > 0) facts.add(say::CommandLine::tr("Fondant"), text::mass(f.feed->fondant, style_));
+        facts.add(say::CommandLine::tr("Becomes stores"), text::mass(f.feed->stores, style_));
+        if (f.feed->by > f.feed->begins()) facts.add(say::CommandLine::tr("Needed by"), on(f.feed->by));
         text_ += facts.text();
         TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Amount")});
         for (const auto& lot : f.feed->lots) table.add({text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::mass(lot.fondant, style_)});
@@ -107,6 +111,22 @@ QString remarks(const QString& words, const std::vector<Remark>& remarks, const 
     return text;
 }
 
+// What is asked after a death, and what was found points to.
+QString deadHive(const answer::FollowedColony& colony, const Session& session) {
+    const auto found = colony.deadHive ? answer::pointsTo(*colony.deadHive) : std::vector<answer::PointsTo>{};
+    const auto answered = [&](std::string_view id) {
+        return std::any_of(found.begin(), found.end(), [&](const auto& each) { return each.question == id; });
+    };
+    QString asked;
+    for (const auto id : answer::deathQuestions)
+        if (!answered(id)) asked += wrapped(text::deathQuestion(id), QStringLiteral("  - "));
+    std::vector<Remark> says;
+    for (const auto& each : found) says.push_back(each.says);
+    QString text = remarks(say::CommandLine::tr("What was found points to"), says, session);
+    if (!asked.isEmpty()) text += QLatin1Char('\n') + session.strong(say::CommandLine::tr("Look, and write it down with the outcome")) + QLatin1Char('\n') + asked;
+    return text;
+}
+
 QString title(const answer::FollowedColony& colony, Date asOf, const Session& session) {
     return session.strong(say::CommandLine::tr("%1, %2, %3").arg(shown(colony.colony.name), shown(colony.autumn.yard), text::date(asOf, session.style))) +
            QLatin1Char('\n');
@@ -117,9 +137,11 @@ QString title(const answer::FollowedColony& colony, Date asOf, const Session& se
 QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf, const Session& session) {
     QString text = title(colony, asOf, session);
     text += session.strong(text::followHeadline(*colony.question, following, session.style)) + QLatin1Char('\n');
-    if (following.state != tracking::FollowState::Dead) text += FollowText(colony, following, session).all();
+    if (following.state == tracking::FollowState::Dead) text += deadHive(colony, session);
+    else text += FollowText(colony, following, session).all();
     text += remarks(say::CommandLine::tr("Reasons"), following.reasons, session);
-    return text + remarks(say::CommandLine::tr("Cautions"), following.cautions, session);
+    text += remarks(say::CommandLine::tr("Cautions"), following.cautions, session);
+    return text + remarks(say::CommandLine::tr("Good practice"), following.goodPractice, session);
 }
 
 QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/yard/yard_plan.h"
 #include "book/entries/timestamp.h"
 #include "exchange/json/json_output.h"
 #include "reference/reference.h"
@@ -41,6 +42,8 @@ struct Session {
     int threads = 1;
     text::WordStyle style;
     Moment moment;
+    std::optional<UnitSystem> units{}; //!< chosen with --units; nothing: those of the place
+    advice::MovingCombs combs = advice::MovingCombs::Allowed; //!< between the colonies of a yard
 
     //! One JSON document, indented.
     void print(const exchange::Json& document);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "advice/evidence_today.h"
+#include "advice/looking/evidence_today.h"
 #include "advice/reckoning.h"
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
@@ -260,7 +260,7 @@ Status use(Session& session, const UseOptions& options) {
     if (!read) return session.fail(read.problems());
     const advice::ColonyQuestion& question = read->question;
     if (const auto problems = refusals(question, file); !problems.empty()) return session.fail(problems);
-    const winter::WinterQuestion asked = advice::winterQuestion(question);
+    const winter::WinterQuestion asked = advice::winterQuestion(question, session.reference.constants);
     const auto period = periodOf(options, question, asked.start);
     if (!period) return session.fail(period.problems());
     const Use used(question, session.reference.constants, run(session, asked, options.central), *period);

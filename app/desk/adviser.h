@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/yard/yard_plan.h"
 #include "models/colony.h"
 
 #include <stop_token>
@@ -27,8 +28,8 @@ public:
         return answered;
     }
 
-    //! Looks over a yard's answers together (combs that could be given from one colony to another): as many answers, in their order.
-    virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const = 0;
+    //! Looks over a yard's answers together (who is united, and combs that could be given from one colony to another): as many answers, in their order.
+    virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const = 0;
 };
 
 } // namespace winterlarder::desk

@@ -10,6 +10,9 @@ Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard)
     yard_->onChange(this, {YardChange::Colonies}, &Answering::askAll);
     yard_->onChange(this, {YardChange::Record}, [this](ColonyId id) { ask(id, id == yard_->openColony()); });
     yard_->onChange(this, {YardChange::History}, &Answering::prefer);
+    yard_->onChange(this, {YardChange::Moving}, [this] {
+        if (reckoning_ && reckoning_->idle()) shareOut();
+    });
     connect(&recalling_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
     connect(&sharing_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
 }
@@ -66,7 +69,7 @@ void Answering::recall(ColonyId id) {
         });
 }
 
-// Once every colony has its answer, the yard is looked over as a whole: combs that could go from one to another.
+// Once every colony has its answer, the yard is looked over as a whole: who is united, and which combs go from one to another.
 void Answering::shareOut() {
     std::vector<ColonyId> ids;
     std::vector<AnsweredPointer> answers;
@@ -76,7 +79,7 @@ void Answering::shareOut() {
         answers.push_back(colony.answered);
     }
     sharing_.ask(
-        this, [answers, adviser = adviser_](const std::stop_token&) { return adviser->shareOut(answers); },
+        this, [answers, adviser = adviser_, combs = yard_->state().moving](const std::stop_token&) { return adviser->shareOut(answers, combs); },
         [this, ids, answers](const Outcome<std::vector<AnsweredPointer>>& shared) {
             if (!shared.ok()) return emit failed(shared.problems());
             takeShared(ids, answers, *shared);

@@ -55,7 +55,7 @@ QString helpText() {
     return say::Arguments::tr("Usage: winterlarder [FILE...]\n"
               "       winterlarder --pictures FOLDER [FILE...]\n\n"
               "Opens a book, or colonies from case files, on the desk; without files, the book last open.\n"
-              "Will what is in the hive last until the first forage?\n\n"
+              "Will what is in the hive last until spring forage starts?\n\n"
               "  --demo             open the demo yard: six invented colonies in an orchard\n"
               "  --day DAY          ask about this day (2026-09-14) instead of today\n"
               "  --pictures FOLDER  write the window, each colony's winter picture and sheet, and the yard plan\n"

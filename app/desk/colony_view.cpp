@@ -5,6 +5,7 @@
 #include "combs/comb_drawing.h"
 #include "desk/trying.h"
 #include "dialogs/grounds_popup.h"
+#include "models/ask_answers.h"
 #include "models/colony_edits.h"
 #include "models/words.h"
 #include "pages/answer_panel.h"
@@ -75,6 +76,7 @@ void ColonyView::connectPages() {
     connect(answer_, &AnswerPanel::whyAsked, this, [this] { emit whyAsked(colony_); });
     connect(answer_, &AnswerPanel::planAsked, this, &ColonyView::acceptAdvice);
     connect(answer_, &AnswerPanel::numberAsked, this, &ColonyView::explainNumber);
+    connect(answer_, &AnswerPanel::askAnswered, this, [this](advice::AskKind kind, double value) { answerAsked(*yard_, colony_, kind, value); });
     connect(look_, &LookPage::numberAsked, this, &ColonyView::explainNumber);
     connect(feeding_, &FeedingPage::numberAsked, this, &ColonyView::explainNumber);
     connect(scale_->followed(), &FollowPanel::numberAsked, this, &ColonyView::explainNumber);
@@ -172,7 +174,7 @@ int ColonyView::visitsComing() const {
 void ColonyView::showAnswer() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
-    answer_->offerPlan(yard_->writable());
+    answer_->offerPlan(yard_->writable(), yard_->writable() ? &*yard_->book()->reference() : nullptr);
     const auto leading = yard_->leading(colony_);
     if (leading) answer_->show(*leading);
     else if (yard_->awaitsFollowing(colony_)) answer_->showFollowing();

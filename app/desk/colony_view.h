@@ -2,7 +2,7 @@
 #pragma once
 
 #include "models/yard.h"
-#include "text/grounds.h"
+#include "text/grounds/grounds.h"
 
 #include <QWidget>
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/core_adviser.h"
 
+#include "advice/yard/yard_plan.h"
 #include "answer/question_of_case.h"
 
 #include <algorithm>
@@ -43,53 +44,35 @@ AnsweredPointer CoreAdviser::recall(const AnsweredPointer& answered, std::stop_t
 
 namespace {
 
-std::shared_ptr<const advice::YardMember> memberOf(const AnsweredColony& colony) {
-    if (colony.member || !colony.answer.workings.ensemble) return colony.member;
-    return std::make_shared<advice::YardMember>(advice::yardMember(colony.question, colony.answer));
-}
-
-bool same(const std::vector<advice::CombGift>& some, const std::vector<advice::CombGift>& others) {
-    return std::equal(some.begin(), some.end(), others.begin(), others.end(), [](const auto& a, const auto& b) {
-        return a.from == b.from && a.to == b.to && a.combs == b.combs && a.honey == b.honey;
-    });
-}
-
-// What the yard made of an answer. Where its winters were let go the picture goes without the options that came with the yard.
-AnsweredPointer amongOthers(const AnsweredPointer& alone, const AnsweredColony& before, advice::Advice shared) {
+// What the yard's plan made of an answer. Where a colony was not weighed again its own winters stay.
+AnsweredPointer amongOthers(const AnsweredPointer& alone, advice::ColonyInPlan planned) {
     auto made = std::make_shared<AnsweredColony>(*alone);
     made->alone = alone;
-    made->answer.advice = std::move(shared);
-    advice::Answer whole{made->answer.advice, {wintersOf(before), made->answer.workings.flow}};
-    if (!whole.workings.ensemble) whole.workings.ensemble = wintersOf(*alone);
-    if (whole.workings.ensemble) made->picture = pictureOf(made->question, whole);
+    made->question = std::move(planned.question);
+    if (!planned.answer.workings.ensemble) planned.answer.workings = alone->answer.workings;
+    made->answer = std::move(planned.answer);
+    if (made->answer.workings.ensemble) made->picture = pictureOf(made->question, made->answer);
     return made;
 }
 
 } // namespace
 
-std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPointer>& yard) const {
+std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const {
     std::vector<AnsweredPointer> shared;
-    for (const auto& colony : yard) shared.push_back(colony->alone ? colony->alone : colony);
-    // A colony nothing can be said of neither gives nor takes.
-    std::vector<advice::YardMember> members;
-    std::vector<std::size_t> places;
-    for (std::size_t i = 0; i < shared.size(); ++i) {
-        const auto member = memberOf(*shared[i]);
-        if (!member || member->losses.largest.empty()) continue;
-        members.push_back(*member);
-        places.push_back(i);
+    std::vector<advice::YardColony> colonies;
+    for (const auto& colony : yard) {
+        shared.push_back(colony->alone ? colony->alone : colony);
+        colonies.push_back({&shared.back()->question, &shared.back()->answer.advice});
     }
-    std::vector<advice::YardMember*> together;
-    for (auto& member : members) together.push_back(&member);
-    advice::shareCombs(together);
-
-    for (std::size_t i = 0; i < members.size(); ++i) {
-        if (members[i].advice.gifts.empty()) continue;
-        const auto& before = yard[places[i]];
-        const bool known = before->alone && same(before->answer.advice.gifts, members[i].advice.gifts);
-        shared[places[i]] = known ? before : amongOthers(shared[places[i]], *before, std::move(members[i].advice));
+    const auto plan = advice::planFor(colonies, combs);
+    std::vector<AnsweredPointer> planned = shared;
+    for (std::size_t i = 0; i < yard.size(); ++i) {
+        if (plan.parts[i] == advice::PartInYard{}) continue;
+        const bool known = yard[i]->alone && yard[i]->answer.advice.plan == plan.parts[i];
+        auto made = known ? std::nullopt : advice::inPlan(colonies, plan, i, reference_->constants, sampling_, threads_);
+        planned[i] = made ? amongOthers(shared[i], *std::move(made)) : yard[i];
     }
-    return shared;
+    return planned;
 }
 
 } // namespace winterlarder::desk

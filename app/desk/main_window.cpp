@@ -11,6 +11,7 @@
 #include "dialogs/why_window.h"
 #include "fields/day_field.h"
 #include "fields/fields.h"
+#include "models/follow_sections.h"
 #include "models/problem_words.h"
 #include "models/words.h"
 #include "pages/yard_delegate.h"
@@ -139,7 +140,7 @@ QWidget* MainWindow::buildYardPane() {
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setFrameShape(QFrame::NoFrame);
     auto* key = quietLabel(pane);
-    key->setText(tr("bar: stores today, fading where unsure\ntick: needed until the first forage"));
+    key->setText(tr("bar: stores today, fading where unsure\ntick: needed until spring forage starts"));
     key->setContentsMargins(18, 4, 12, 10);
     auto* layout = new QVBoxLayout(pane);
     layout->setContentsMargins(0, 8, 0, 0);
@@ -250,13 +251,13 @@ void MainWindow::explain(ColonyId id) {
     if (const auto followed = yard_.leading(id); colony && followed && reference_) {
         const auto& f = *followed->following;
         return whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")),
-                                 text::followHeadline(*followed->colony.question, f, words::style()), saidRemarks(f.reasons, *reference_),
-                                 saidRemarks(f.cautions, *reference_));
+                                 text::followHeadline(*followed->colony.question, f, words::style()),
+                                 {saidRemarks(followReasons(*followed), *reference_), saidRemarks(f.cautions, *reference_), saidRemarks(f.goodPractice, *reference_)});
     }
     if (!colony || !colony->answered || colony->pending || !reference_) return;
     const auto& advice = colony->answered->answer.advice;
     whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")), words::answerSentence(*colony->answered),
-                      saidRemarks(advice.reasons, *reference_), saidRemarks(advice.cautions, *reference_));
+                      {saidRemarks(advice.reasons, *reference_), saidRemarks(advice.cautions, *reference_), saidRemarks(advice.goodPractice, *reference_)});
 }
 
 void MainWindow::tell(const Problems& problems) {

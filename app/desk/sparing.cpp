@@ -17,10 +17,15 @@ AnsweredPointer Sparing::recall(const AnsweredPointer& answered, std::stop_token
     return withoutWinters(adviser_->recall(answered, std::move(stop)));
 }
 
+std::vector<AnsweredPointer> Sparing::shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const {
+    auto shared = adviser_->shareOut(yard, combs);
+    for (auto& colony : shared) colony = withoutWinters(colony);
+    return shared;
+}
+
 AnsweredPointer Sparing::withoutWinters(const AnsweredPointer& answered) const {
     if (!answered || !answered->answer.workings.ensemble) return answered;
     auto made = std::make_shared<AnsweredColony>(*answered);
-    if (!made->member) made->member = std::make_shared<advice::YardMember>(advice::yardMember(made->question, made->answer));
     auto winters = std::exchange(made->answer.workings.ensemble, nullptr);
     made->winters = winters;
     const std::lock_guard lock(mutex_);

@@ -8,8 +8,8 @@
 
 namespace winterlarder::desk {
 
-//! Keeps a large yard's memory in bounds: the winters of an answer take ten megabytes, and only those of the last answers are kept. What
-//! sharing combs out needs of the others is made before they go. Tested: tests/app/sparing_test.cpp.
+//! Keeps a large yard's memory in bounds: the winters of an answer take ten megabytes, and only those of the last answers are kept. The
+//! plan of a yard simulates those it needs anew. Tested: tests/app/sparing_test.cpp.
 class Sparing : public Adviser {
 public:
     explicit Sparing(std::shared_ptr<const Adviser> adviser, std::size_t kept = 16) : adviser_(std::move(adviser)), most_(kept) {}
@@ -17,7 +17,7 @@ public:
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     AnsweredPointer recall(const AnsweredPointer& answered, std::stop_token stop) const override;
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const override { return adviser_->shareOut(yard); }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const override;
 
 private:
     AnsweredPointer withoutWinters(const AnsweredPointer& answered) const;

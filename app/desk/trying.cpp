@@ -16,7 +16,7 @@ public:
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override {
         return adviser_->preview(record, position, std::move(stop));
     }
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const override { return yard; }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs) const override { return yard; }
 
 private:
     std::shared_ptr<const Adviser> adviser_;

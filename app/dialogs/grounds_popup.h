@@ -2,7 +2,7 @@
 #pragma once
 
 #include "reference/reference.h"
-#include "text/grounds.h"
+#include "text/grounds/grounds.h"
 
 #include <QFrame>
 

@@ -4,8 +4,11 @@
 #include "theme/colours.h"
 
 #include <QDialogButtonBox>
+#include <QPushButton>
 #include <QTextBrowser>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace winterlarder::desk {
 
@@ -22,6 +25,10 @@ WhyWindow::WhyWindow(QWidget* parent) : QDialog(parent) {
     browser_ = new QTextBrowser(this);
     browser_->setAccessibleName(tr("Reasons and cautions with their sources"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    practice_ = buttons->addButton(tr("Good &practice"), QDialogButtonBox::ActionRole);
+    practice_->setCheckable(true);
+    practice_->setToolTip(tr("What holds for every hive at this time of the year"));
+    connect(practice_, &QPushButton::toggled, this, &WhyWindow::write);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(browser_, 1);
@@ -29,13 +36,24 @@ WhyWindow::WhyWindow(QWidget* parent) : QDialog(parent) {
     resize(660, 560);
 }
 
-void WhyWindow::show(const QString& colony, const QString& answer, const std::vector<SaidRemark>& reasons, const std::vector<SaidRemark>& cautions) {
+void WhyWindow::show(const QString& colony, const QString& answer, Said said) {
     setWindowTitle(tr("Why? %1").arg(colony));
-    const QString quiet = coloursOf(*this).quietText.name();
-    browser_->setHtml(QStringLiteral("<h2>%1</h2>").arg(answer.toHtmlEscaped()) + listed(tr("Reasons"), reasons, quiet) + listed(tr("Mind"), cautions, quiet));
+    answer_ = answer;
+    said_ = std::move(said);
+    practice_->setVisible(!said_.goodPractice.empty());
+    practice_->setChecked(false);
+    write();
     QDialog::show();
     raise();
     activateWindow();
+}
+
+void WhyWindow::write() {
+    const QString quiet = coloursOf(*this).quietText.name();
+    QString page = QStringLiteral("<h2>%1</h2>").arg(answer_.toHtmlEscaped()) + listed(tr("Reasons"), said_.reasons, quiet) + listed(tr("Mind"), said_.cautions, quiet);
+    if (practice_->isChecked()) page += QStringLiteral("<a name=\"practice\"></a>") + listed(tr("Good practice"), said_.goodPractice, quiet);
+    browser_->setHtml(page);
+    if (practice_->isChecked()) browser_->scrollToAnchor(QStringLiteral("practice"));
 }
 
 QString WhyWindow::text() const {

@@ -38,7 +38,9 @@ BoxesField::BoxesField(QWidget* parent, const ReferenceData& reference) : QWidge
     down_->setSpacing(3);
     add_ = new QPushButton(tr("One more bo&x on top"), this);
     connect(add_, &QPushButton::clicked, this, [this] {
-        addLine(lines_.empty() ? book::BoxRecord{reference_.formats.front().id, {}, false} : boxes().back());
+        book::BoxRecord box = lines_.empty() ? book::BoxRecord{reference_.formats.front().id, {}, false} : boxes().back();
+        box.putOn.reset(); // that of the box below
+        addLine(box);
         name();
     });
     down_->addWidget(add_);
@@ -52,7 +54,7 @@ void BoxesField::show(const std::vector<book::BoxRecord>& boxes) {
 
 void BoxesField::addLine(const book::BoxRecord& box) {
     auto* whole = new QWidget(this);
-    Line line{whole, new OwnMeasures(whole, reference_), new QComboBox(whole), new QSpinBox(whole), new QCheckBox(tr("super"), whole), new QPushButton(tr("Off"), whole)};
+    Line line{whole, new OwnMeasures(whole, reference_), new QComboBox(whole), new QSpinBox(whole), new QCheckBox(tr("super"), whole), new QPushButton(tr("Off"), whole), box.putOn};
     offerFormats(line.format, reference_);
     line.format->addItem(tr("own measures"), ownChoice);
     const auto* own = std::get_if<book::OwnFormat>(&box.format);
@@ -137,7 +139,7 @@ std::vector<book::BoxRecord> BoxesField::boxes() const {
     for (const auto& line : lines_) {
         const auto choice = line.format->currentData();
         const book::FormatChoice format = isOwn(choice) ? book::FormatChoice(line.own->format()) : book::FormatChoice(choice.toString().toStdString());
-        boxes.push_back({format, line.combs->value() > 0 ? std::optional(line.combs->value()) : std::nullopt, line.super->isChecked()});
+        boxes.push_back({format, line.combs->value() > 0 ? std::optional(line.combs->value()) : std::nullopt, line.super->isChecked(), line.putOn});
     }
     return boxes;
 }

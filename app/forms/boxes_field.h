@@ -43,6 +43,7 @@ private:
         QSpinBox* combs;
         QCheckBox* super;
         QPushButton* away;
+        std::optional<Date> putOn; //!< kept as it was
     };
     void addLine(const book::BoxRecord& box);
     void removeLine(const QWidget* line);

@@ -6,6 +6,7 @@
 #include "models/colony_edits.h"
 #include "text/choice_words.h"
 #include "text/contexts.h"
+#include "text/follow_words.h"
 
 #include <QCheckBox>
 #include <QLabel>
@@ -178,6 +179,7 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
         const auto what = chosen<book::FeedKind>(kind);
         const bool liquid = what == book::FeedKind::Syrup;
         now.feed = {day->day(), what, {}, {}, {}, {}};
+        if (now.feed.date == feed.feed.date) now.feed.afterLook = feed.feed.afterLook; // of another day it is to be told anew
         if (what == book::FeedKind::Fondant) now.feed.fondant = mass(fondant);
         else now.feed.sugar = mass(sugar);
         if (liquid) now.feed.syrup = volume(syrup);
@@ -203,6 +205,7 @@ EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harve
     form->setEdit([=]() -> EntryForm::Made {
         auto now = harvest;
         now.harvest = {day->day(), *mass(honey)};
+        if (now.harvest.date == harvest.harvest.date) now.harvest.afterLook = harvest.harvest.afterLook;
         now.combs = combs->value() ? std::optional(static_cast<int>(*combs->value())) : std::nullopt;
         now.moisturePercent = water->value();
         now.note = plain(note);
@@ -238,19 +241,59 @@ EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& t
     return form;
 }
 
+namespace {
+
+//! The questions after a death, seen only where the colony is dead; each may stay unanswered.
+struct DeathFields {
+    QComboBox *food, *heads, *mites, *brood, *queen;
+
+    DeathFields(EntryForm* form, const book::WinterOutcome& outcome) {
+        std::vector<std::pair<QString, int>> patterns{{say::EntryForms::tr("not said"), -1}};
+        for (const auto& [words, each] : text::choices<book::BroodPattern>()) patterns.emplace_back(words, static_cast<int>(each));
+        food = form->maybe(text::deathQuestion("food_left"), outcome.foodLeft);
+        heads = form->maybe(text::deathQuestion("heads_in_cells"), outcome.headsInCells);
+        mites = form->maybe(text::deathQuestion("mites_on_floor"), outcome.mitesOnFloor);
+        brood = form->choice<int>(text::deathQuestion("brood_pattern"), patterns, outcome.broodPattern ? static_cast<int>(*outcome.broodPattern) : -1);
+        queen = form->maybe(text::deathQuestion("queen"), outcome.queen);
+    }
+    void showIf(bool dead) const {
+        for (auto* field : {food, heads, mites, brood, queen}) showOnly(field, dead);
+    }
+    void answerInto(book::WinterOutcome& outcome) const {
+        const int pattern = chosen<int>(brood);
+        outcome.foodLeft = said(food);
+        outcome.headsInCells = said(heads);
+        outcome.mitesOnFloor = said(mites);
+        outcome.broodPattern = pattern < 0 ? std::nullopt : std::optional(static_cast<book::BroodPattern>(pattern));
+        outcome.queen = said(queen);
+    }
+};
+
+book::WinterOutcome withoutAnswers(book::WinterOutcome outcome) {
+    outcome.foodLeft = outcome.headsInCells = outcome.mitesOnFloor = outcome.queen = std::nullopt;
+    outcome.broodPattern.reset();
+    return outcome;
+}
+
+} // namespace
+
 EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome& outcome) {
     auto* form = new EntryForm(parent, say::EntryForms::tr("How the winter went"), yard);
     auto* day = form->day(say::EntryForms::tr("&Found out on"), outcome.date);
     auto* alive = form->flag(say::EntryForms::tr("It is &alive"), outcome.alive);
     auto* covered = form->quantity(say::EntryForms::tr("&Combs covered with bees"), Quantity::Number, "bees.covered_combs", outcome.coveredCombs);
     auto* left = form->quantity(say::EntryForms::tr("&Stores left"), Quantity::Mass, "winter_outcomes.stores_left_kg", number(outcome.storesLeft));
+    const DeathFields death(form, outcome);
     auto* note = form->lines(say::EntryForms::tr("&Note"), outcome.note);
+    QObject::connect(alive, &QCheckBox::toggled, form, [death](bool lives) { death.showIf(!lives); });
+    death.showIf(!outcome.alive);
     form->setEdit([=]() -> EntryForm::Made {
-        auto now = outcome;
+        auto now = withoutAnswers(outcome);
         now.date = day->day();
         now.alive = alive->isChecked();
         now.coveredCombs = covered->value();
         now.storesLeft = mass(left);
+        if (!now.alive) death.answerInto(now);
         now.note = plain(note);
         return written(now);
     });

@@ -21,11 +21,20 @@ book::YardSeason seasonOf(const book::SeasonRecord& season) {
 }
 
 book::Yard yardOf(const book::ColonyCase& record) {
-    return {.name = record.yard.value_or("Yard"), .site = record.site, .season = seasonOf(record.season), .wish = record.wish};
+    return {.name = record.yard.value_or("Yard"), .site = record.site, .season = seasonOf(record.season), .wish = record.wish,
+            .fullCombs = record.fullCombs, .units = record.units};
 }
 
 bool anythingSeen(const book::ColonyCase& record) {
-    return !(record.bees == book::BeesRecord{}) || !std::holds_alternative<std::monostate>(record.combs) || record.moisturePercent;
+    return !(record.bees == book::BeesRecord{}) || !std::holds_alternative<std::monostate>(record.combs) || record.moisturePercent || record.honeyKind ||
+           record.fedOrTreated;
+}
+
+// What a case does not say of the day of the look was seen at it; a book would take it for given afterwards.
+template <class Record>
+Record asInACase(Record record) {
+    record.afterLook = record.afterLook.value_or(false);
+    return record;
 }
 
 class Writer {
@@ -41,12 +50,16 @@ public:
         if (anythingSeen(record)) {
             book::Look look{.colony = id, .date = record.lookedOn.value_or(record.asOf), .bees = record.bees, .combs = record.combs,
                             .moisturePercent = record.moisturePercent};
+            look.honeyKind = record.honeyKind;
+            look.fedOrTreated = record.fedOrTreated;
             look.sure = std::exchange(look.bees.sure, false); // a look keeps it for all that was seen
             step.edits.push_back(book::AddLook{std::move(look)});
         }
         for (const auto& weighing : record.weighings) step.edits.push_back(book::AddWeighing{{.colony = id, .weighing = weighing}});
-        for (const auto& feed : record.feeds) step.edits.push_back(book::AddFeed{{.colony = id, .feed = feed}});
-        for (const auto& harvest : record.harvests) step.edits.push_back(book::AddHarvest{{.colony = id, .harvest = harvest}});
+        for (auto feed : record.feeds) step.edits.push_back(book::AddFeed{{.colony = id, .feed = asInACase(std::move(feed))}});
+        for (auto harvest : record.harvests) step.edits.push_back(book::AddHarvest{{.colony = id, .harvest = asInACase(std::move(harvest))}});
+        for (const auto& treatment : record.treatments)
+            step.edits.push_back(book::AddTreatment{{.colony = id, .date = treatment.date, .until = treatment.until, .what = treatment.what}});
     }
 
     book::Together step{"open case files", {}};

@@ -41,7 +41,7 @@ std::vector<report::Task> tasksOf(const FollowedWinter& followed) {
         for (const auto& lot : winter.feed->lots) {
             report::Task& task = tasks.emplace_back();
             task.kind = report::TaskKind::Fondant;
-            task.date = lot.date.plusDays(std::max(0, winter.feed->by - winter.feed->lots.front().day)); // begun when the headline says
+            task.date = lot.date;
             task.fondant = lot.fondant;
         }
     if (winter.feed && winter.feed->plan)

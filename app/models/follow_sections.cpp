@@ -13,14 +13,23 @@ namespace winterlarder::desk {
 
 namespace {
 
+// What the answers to the questions after a death point to; nothing where it lives.
+std::vector<answer::PointsTo> foundAfterDeath(const FollowedWinter& followed) {
+    const bool dead = followed.following && followed.following->state == tracking::FollowState::Dead;
+    return dead && followed.colony.deadHive ? answer::pointsTo(*followed.colony.deadHive) : std::vector<answer::PointsTo>{};
+}
+
 class Sections {
 public:
-    explicit Sections(const FollowedWinter& followed) : q(*followed.colony.question), f(*followed.following) {}
+    explicit Sections(const FollowedWinter& followed) : q(*followed.colony.question), f(*followed.following), found_(foundAfterDeath(followed)) {}
 
     std::vector<FollowSection> all() {
         if (f.state != tracking::FollowState::Dead) {
             add(say::FollowSections::tr("Dates that matter"), dates());
             add(say::FollowSections::tr("To feed"), feeding());
+        } else {
+            add(say::FollowSections::tr("What was found points to"), found());
+            add(say::FollowSections::tr("Look, and write it down with how the winter went"), toLookFor());
         }
         add(say::FollowSections::tr("The safe way"), remarks(f.cautions));
         if (f.spring) add(say::FollowSections::tr("In spring"), spring());
@@ -38,29 +47,52 @@ private:
     QStringList dates() const {
         QStringList lines;
         const auto& now = f.now;
+        const QString reserve = words::kilograms(q.reserve);
         if (now.reserveBy.low)
             lines << (now.reserveBy.typical
-                          ? say::FollowSections::tr("The reserve is touched from %1 in a tenth of these winters, by %2 in half.").arg(on(*now.reserveBy.low), on(*now.reserveBy.typical))
-                          : say::FollowSections::tr("The reserve is touched from %1 in a tenth of these winters.").arg(on(*now.reserveBy.low)));
+                          ? say::FollowSections::tr("It falls below %1 from %2 on in a tenth of these winters, by %3 in half.").arg(reserve, on(*now.reserveBy.low), on(*now.reserveBy.typical))
+                          : say::FollowSections::tr("It falls below %1 from %2 on in a tenth of these winters.").arg(reserve, on(*now.reserveBy.low)));
         if (now.outBy.low)
             lines << (now.outBy.typical ? say::FollowSections::tr("Nothing is left from %1 in a tenth, by %2 in half.").arg(on(*now.outBy.low), on(*now.outBy.typical))
                                         : say::FollowSections::tr("Nothing is left from %1 in a tenth.").arg(on(*now.outBy.low)));
-        lines << say::FollowSections::tr("First forage around %1 (%2 to %3); about %4 left by then.")
+        lines << say::FollowSections::tr("Spring forage starts around %1 (%2 to %3); about %4 left by then.")
                      .arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high), words::spread(now.atForage));
         return lines;
     }
 
     QStringList feeding() const {
         QStringList lines;
-        if (!f.feed) return lines;
-        const auto& feed = *f.feed;
-        lines << say::FollowSections::tr("%1 of stores to be gained; begin by %2, go on until %3.").arg(words::kilograms(feed.stores), on(feed.by), on(feed.until));
+        if (f.feed) lines << visits(*f.feed);
+        const QString later = text::expectedLaterSentence(q, f, words::style());
+        if (!later.isEmpty()) lines << later;
+        return lines;
+    }
+
+    QStringList visits(const tracking::WinterFeed& feed) const {
+        QStringList lines;
+        for (const auto& visit : feed.lots)
+            lines << say::FollowSections::tr("%1: %2 of fondant touching the cluster").arg(words::dateWithWeekday(visit.date), words::kilograms(visit.fondant));
         if (feed.plan)
-            for (const auto& visit : feed.plan->visits)
-                lines << say::FollowSections::tr("%1: %2 %3").arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind),
-                                             visit.syrup.value() > 0 ? words::litres(visit.syrup)
-                                                                     : visit.fondant.value() > 0 ? words::kilograms(visit.fondant) : QString());
-        for (const auto& lot : feed.lots) lines << say::FollowSections::tr("%1: %2 of fondant").arg(words::dateWithWeekday(lot.date), words::kilograms(lot.fondant));
+            for (const auto& visit : feed.plan->visits) lines << visitLine(visit);
+        if (feed.by > feed.begins()) lines << say::FollowSections::tr("It is wanted by %1.").arg(on(feed.by));
+        return lines;
+    }
+
+    static QString visitLine(const feeding::Visit& visit) {
+        const QString amount = visit.syrup.value() > 0 ? words::litres(visit.syrup) : visit.fondant.value() > 0 ? words::kilograms(visit.fondant) : QString();
+        return say::FollowSections::tr("%1: %2 %3").arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind), amount).trimmed();
+    }
+
+    QStringList found() const {
+        QStringList lines;
+        for (const auto& each : found_) lines << text::sentence(each.says, words::style());
+        return lines;
+    }
+
+    QStringList toLookFor() const {
+        QStringList lines;
+        for (const auto id : answer::deathQuestions)
+            if (std::none_of(found_.begin(), found_.end(), [id](const auto& each) { return each.question == id; })) lines << text::deathQuestion(id);
         return lines;
     }
 
@@ -73,11 +105,11 @@ private:
     QStringList spring() const {
         const auto& s = *f.spring;
         QStringList lines;
-        lines << say::FollowSections::tr("Forage should carry it from about %1 (%2 to %3).").arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
+        lines << say::FollowSections::tr("Spring forage should carry it from about %1 (%2 to %3).").arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
         lines << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::kilograms(s.leave));
         lines << (s.surplus.typical.value() >= 0.5 ? say::FollowSections::tr("Above that about %1 should be left and may come out.").arg(words::spread(s.surplus))
                                                    : say::FollowSections::tr("There will be nothing to spare."));
-        if (s.queenRoom) lines << say::FollowSections::tr("Take out about %1 of full combs, so that the queen has room.").arg(words::kilograms(*s.queenRoom));
+        if (s.queenRoom) lines << say::FollowSections::tr("Take out about %1 of full combs, so that the queen finds cells to lay in.").arg(words::kilograms(*s.queenRoom));
         if (!s.mayTake)
             lines << say::FollowSections::tr("None of it is honey to eat: the hive was treated meanwhile.");
         else if (!s.combs.empty())
@@ -111,10 +143,18 @@ private:
 
     const tracking::FollowQuestion& q;
     const tracking::Following& f;
+    const std::vector<answer::PointsTo> found_;
     std::vector<FollowSection> sections;
 };
 
 } // namespace
+
+std::vector<Remark> followReasons(const FollowedWinter& followed) {
+    if (!followed.following) return {};
+    auto reasons = followed.following->reasons;
+    for (const auto& found : foundAfterDeath(followed)) reasons.push_back(found.says);
+    return reasons;
+}
 
 std::vector<FollowSection> followSections(const FollowedWinter& followed) {
     if (!followed.following || !followed.colony.question) return {};

@@ -2,6 +2,7 @@
 #include "models/job_table_model.h"
 
 #include "models/words.h"
+#include "text/words.h"
 
 namespace winterlarder::desk {
 
@@ -12,21 +13,42 @@ QString jobWords(JobKind kind) {
     case JobKind::Check: return JobTableModel::tr("check: sealed? weigh, feeder off, mouse guard on");
     case JobKind::TakeHoney: return JobTableModel::tr("take honey off, before feeding or treating");
     case JobKind::Unite: return JobTableModel::tr("unite with a healthy neighbour");
-    case JobKind::WeighAgain: return JobTableModel::tr("weigh again");
-    case JobKind::Weigh: return JobTableModel::tr("weigh again when the last forage is over");
+    case JobKind::WeighAgain: return JobTableModel::tr("weigh again, both sides, without opening");
+    case JobKind::CountMites: return JobTableModel::tr("count the mites, and look at the stores again");
+    case JobKind::CallInspector: return JobTableModel::tr("signs of disease: call the bee inspector, move nothing");
     case JobKind::CountBees: return JobTableModel::tr("count the combs the bees cover");
-    case JobKind::MoveCombs: return JobTableModel::tr("hang in combs from a neighbour, before feeding");
+    case JobKind::MoveCombs: return JobTableModel::tr("hang in combs from a neighbour");
     case JobKind::RecordStores: return JobTableModel::tr("look at the stores, or weigh");
     }
     return {};
 }
 
+namespace {
+
+QString placesOf(const advice::CombGift& gift) { return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)); }
+
+// "hang in 2 full combs from Pear (its middle box, combs 1 and 2 from the left); to give back: combs 1 and 10 from the left"
+QString exchangeWords(const CombExchange& exchange) {
+    const auto& gift = exchange.gift;
+    const auto combs = static_cast<int>(gift.combs.size());
+    const QString in = (combs == 1 ? JobTableModel::tr("hang in one full comb from %1 (its %2)") : JobTableModel::tr("hang in %n full combs from %1 (its %2)", nullptr, combs))
+                           .arg(QString::fromStdString(gift.from), placesOf(gift));
+    if (exchange.back.empty()) return in;
+    return JobTableModel::tr("%1; to give back: %2").arg(in, text::combPlaces(exchange.back, static_cast<std::size_t>(exchange.boxes)));
+}
+
+} // namespace
+
+QString jobWords(const PlannedJob& job) {
+    if (job.exchange) return exchangeWords(*job.exchange);
+    if (!job.partner.isEmpty()) return JobTableModel::tr("unite it with %1, at the latest on this day: set it above, newspaper between, in the evening").arg(job.partner);
+    return jobWords(job.kind);
+}
+
 QString jobAmount(const PlannedJob& job) {
     if (job.kind == JobKind::Syrup) return JobTableModel::tr("%1 (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
     if (job.kind == JobKind::Fondant) return words::kilograms(job.fondant);
-    if (job.kind == JobKind::MoveCombs)
-        return (job.combs == 1 ? JobTableModel::tr("one comb (%1) from %2") : JobTableModel::tr("%n combs (%1) from %2", nullptr, job.combs))
-            .arg(words::kilograms(job.honey), QString::fromStdString(job.from));
+    if (job.kind == JobKind::MoveCombs) return words::kilograms(job.honey);
     if (job.kind == JobKind::TakeHoney) return JobTableModel::tr("up to %1").arg(words::kilograms(job.honey));
     return {};
 }
@@ -64,7 +86,7 @@ QVariant JobTableModel::data(const QModelIndex& index, int role) const {
     switch (index.column()) {
     case DateColumn: return job.date ? words::dateWithWeekday(*job.date) : tr("any day");
     case ColonyColumn: return job.colony;
-    case WhatColumn: return jobWords(job.kind);
+    case WhatColumn: return jobWords(job);
     case AmountColumn: return jobAmount(job);
     case WhoseColumn: return jobWhose(job);
     default: return {};

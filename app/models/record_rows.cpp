@@ -126,6 +126,11 @@ QString details(const book::WinterOutcome& outcome) {
     QStringList said{outcome.alive ? say::RecordRows::tr("alive") : say::RecordRows::tr("dead")};
     if (outcome.coveredCombs) said << say::RecordRows::tr("bees on %1 combs").arg(plain(*outcome.coveredCombs));
     if (outcome.storesLeft) said << say::RecordRows::tr("%1 of stores left").arg(words::kilograms(*outcome.storesLeft));
+    saidIf(said, outcome.foodLeft, say::RecordRows::tr("food within reach"), say::RecordRows::tr("no food within reach"));
+    saidIf(said, outcome.headsInCells, say::RecordRows::tr("heads in the cells"), say::RecordRows::tr("no heads in the cells"));
+    saidIf(said, outcome.mitesOnFloor, say::RecordRows::tr("many mites"), say::RecordRows::tr("few mites"));
+    if (outcome.broodPattern) said << say::RecordRows::tr("brood: %1").arg(text::choice(*outcome.broodPattern));
+    saidIf(said, outcome.queen, say::RecordRows::tr("queen found"), say::RecordRows::tr("no queen found"));
     return withNote(said.join(say::RecordRows::tr(", ")), outcome.note);
 }
 

@@ -100,13 +100,13 @@ Trials::Trial Trials::tryOut(const WhatIf& wish) const {
     option.steps = stepsOf(wish, trial.plan, q.asOf);
     const Mass mean = std::max(Mass(0), answer.advice.estimate->mean);
     const auto losses = lossesUnder(ensemble, answer.workings.flow, option, q.asOf);
-    const auto outcome = winter::follow(losses.all, mean, answer.advice.storesSd, q.reserve);
+    const auto outcome = winter::follow(losses.all, mean, answer.advice.storesSd, answer.advice.reserve);
     option.storesAfter = std::max(Mass(0), mean - wish.take);
     option.runOut = outcome.runsOut;
     option.touchReserve = outcome.touchesReserve;
-    if (trial.plan) option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, q.reserve, true);
+    if (trial.plan) option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, answer.advice.reserve, true);
     option.springReserve = outcome.atForage;
-    option.springSurplus = aboveReserve(outcome.atForage, q.reserve);
+    option.springSurplus = aboveReserve(outcome.atForage, answer.advice.reserve);
     auto picture = std::make_shared<WinterPicture>(base_->picture);
     std::erase_if(picture->options, [](const OptionPicture& each) { return each.kind != advice::OptionKind::Leave; });
     if (wish.changesAmounts())
@@ -121,6 +121,7 @@ advice::Advice adviceOf(const Trials::Trial& trial, const AnsweredColony& base, 
     advice.harvest.reset();
     if (wish.take > Mass(0)) advice.harvest = advice::HarvestAdvice{wish.take, {}, Mass(0)};
     advice.verdict = trial.plan ? advice::Verdict::Feed : wish.take > Mass(0) ? advice::Verdict::Harvest : advice::Verdict::Leave;
+    advice.decidedBy = trial.plan ? advice::DecidedBy::Feed : wish.take > Mass(0) ? advice::DecidedBy::Harvest : advice::DecidedBy::Enough;
     advice.springReserve = trial.option.springReserve;
     std::erase_if(advice.options, [](const auto& option) { return option.kind != advice::OptionKind::Leave; });
     if (wish.changesAmounts()) advice.options.push_back(trial.option);

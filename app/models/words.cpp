@@ -19,7 +19,7 @@ QString number(double value, int decimals) {
 }
 
 text::WordStyle& chosenStyle() {
-    static text::WordStyle style{{'.', UnitSystem::Metric}, QLocale()};
+    static text::WordStyle style{.locale = QLocale()};
     return style;
 }
 
@@ -198,8 +198,19 @@ QString verdict(const advice::Advice& advice) {
 
 advice::Verdict likeness(tracking::FollowState state) {
     using State = tracking::FollowState;
-    if (state == State::OnCourse || state == State::EatingSlower) return advice::Verdict::Leave;
-    return state == State::ActNow || state == State::EatingFaster ? advice::Verdict::Feed : advice::Verdict::CannotSay;
+    switch (state) {
+    case State::OnCourse:
+    case State::MoreThanNeeded: return advice::Verdict::Leave;
+    case State::FoodOutOfReach:
+    case State::ActNow:
+    case State::LessThanThought:
+    case State::EatingFaster: return advice::Verdict::Feed;
+    case State::Dead:
+    case State::CannotSay:
+    case State::Dwindling:
+    case State::FeedNotRecorded: break;
+    }
+    return advice::Verdict::CannotSay;
 }
 
 QString iconName(advice::Verdict verdict) {
@@ -237,8 +248,9 @@ QString due(const Due& due, Date today) {
         return now ? say::WindowWords::tr("fondant today") : say::WindowWords::tr("fondant %1").arg(day);
     case DueKind::TakeHoney: return due.date ? say::WindowWords::tr("by %1").arg(day) : say::WindowWords::tr("when you like");
     case DueKind::Unite: return due.date ? say::WindowWords::tr("before %1").arg(day) : say::WindowWords::tr("soon");
-    case DueKind::WeighAgain:
-    case DueKind::Weigh: return due.date ? say::WindowWords::tr("weigh again %1").arg(day) : say::WindowWords::tr("heft every two weeks");
+    case DueKind::CountMites: return now ? say::WindowWords::tr("count the mites today") : say::WindowWords::tr("mites and a look %1").arg(day);
+    case DueKind::CallInspector: return say::WindowWords::tr("call the bee inspector");
+    case DueKind::WeighAgain: return due.date ? say::WindowWords::tr("weigh again %1").arg(day) : say::WindowWords::tr("heft every two weeks");
     case DueKind::CountBees: return say::WindowWords::tr("count the bees");
     case DueKind::MoveCombs: return now ? say::WindowWords::tr("combs to it today") : say::WindowWords::tr("combs to it %1").arg(day);
     case DueKind::RecordStores: return say::WindowWords::tr("look at the stores");
@@ -254,6 +266,7 @@ QString option(advice::OptionKind kind) {
     case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take in spring");
     case advice::OptionKind::Feed: return say::WindowWords::tr("feed");
     case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give combs");
+    case advice::OptionKind::Unite: return say::WindowWords::tr("unite");
     }
     return {};
 }
@@ -266,18 +279,19 @@ QString optionWithAmount(const advice::Option& option) {
     case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take what is over in spring");
     case advice::OptionKind::Feed: return say::WindowWords::tr("feed up by %1").arg(amount);
     case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give it combs, %1").arg(amount);
+    case advice::OptionKind::Unite: return say::WindowWords::tr("unite it with another colony");
     }
     return {};
 }
 
 QString seasonMark(SeasonMarkKind kind) {
     switch (kind) {
-    case SeasonMarkKind::LastIncome: return say::WindowWords::tr("last income");
+    case SeasonMarkKind::LastIncome: return say::WindowWords::tr("last nectar");
     case SeasonMarkKind::SyrupDeadline: return say::WindowWords::tr("last day for syrup");
     case SeasonMarkKind::BroodStop: return say::WindowWords::tr("laying stops");
     case SeasonMarkKind::BroodRestart: return say::WindowWords::tr("laying restarts");
     case SeasonMarkKind::Buildup: return say::WindowWords::tr("build-up");
-    case SeasonMarkKind::Forage: return say::WindowWords::tr("first forage");
+    case SeasonMarkKind::Forage: return say::WindowWords::tr("spring forage");
     }
     return {};
 }
@@ -297,17 +311,6 @@ QString visitKind(feeding::VisitKind kind) {
     case feeding::VisitKind::Syrup: return say::WindowWords::tr("syrup");
     case feeding::VisitKind::Fondant: return say::WindowWords::tr("fondant");
     case feeding::VisitKind::Check: return say::WindowWords::tr("check: combs sealed? weigh, feeder off, mouse guard on");
-    }
-    return {};
-}
-
-QString look(advice::Look look) {
-    switch (look) {
-    case advice::Look::Heft: return say::WindowWords::tr("Heft it");
-    case advice::Look::Weigh: return say::WindowWords::tr("Weigh it");
-    case advice::Look::LookThroughWindow: return say::WindowWords::tr("Look through the window");
-    case advice::Look::CountCombs: return say::WindowWords::tr("Count the combs of bees and stores");
-    case advice::Look::Open: return say::WindowWords::tr("Open it and look comb by comb");
     }
     return {};
 }

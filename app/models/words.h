@@ -63,13 +63,14 @@ QString optionWithAmount(const advice::Option& option);
 QString seasonMark(SeasonMarkKind kind);
 QString evidence(const std::string& kind);
 QString visitKind(feeding::VisitKind kind);
-QString look(advice::Look look);
 
-//! What a person would say first.
+//! What to do next, as a person would say it.
 QString answerSentence(const AnsweredColony& colony, text::NumberForm form = text::plainly);
-//! How often it goes wrong, left alone and as advised, out of 100 simulated winters.
+//! What the hive should hold when winter begins for it; empty where that cannot be said.
+QString targetLine(const AnsweredColony& colony, text::NumberForm form = text::plainly);
+//! How often it goes wrong, left alone and as advised, out of 100 simulated winters; what goes to neighbours first.
 QString riskLine(const AnsweredColony& colony, text::NumberForm form = text::plainly);
-//! Whether another look would change the answer, and which.
+//! What is there, how surely it is known, and whether another look would change the amount.
 QString lookLine(const AnsweredColony& colony, text::NumberForm form = text::plainly);
 
 } // namespace winterlarder::desk::words

@@ -64,6 +64,8 @@ void Yard::look(ColonyId id) {
     if (id != ColonyId{}) readAgain({false, {id}, {}});
 }
 
+void Yard::moveCombs(advice::MovingCombs combs) { tell(state_.moveCombs(combs)); }
+
 // ---- edits -----------------------------------------------------------------------------------------------------------
 
 // Entries that were shown under numbers of our own are known to the book by those it gave.

@@ -68,6 +68,7 @@ public:
     void showDay(Date day);
     void showYard(book::YardId id);
     void look(ColonyId id); //!< the colony being looked at: its whole history is read
+    void moveCombs(advice::MovingCombs combs); //!< whether the plan of the yard may move combs between hives
 
     // ---- edits -------------------------------------------------------------------------------------------------------
     //! Any edit of the book; what it changes is shown once it is made.

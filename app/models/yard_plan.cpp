@@ -35,6 +35,28 @@ PlannedJob jobOf(const book::PlannedVisit& visit, const QString& colony, Date to
     return job;
 }
 
+std::optional<CombExchange> exchangeOf(const report::Task& task, const AnsweredColony& colony) {
+    for (const auto& gift : colony.answer.advice.gifts) {
+        if (gift.to != colony.question.colony || gift.from != task.from || gift.honey != task.honey) continue;
+        CombExchange exchange{gift, {}, static_cast<int>(colony.question.boxes.size())};
+        for (const int position : gift.back) {
+            const auto& comb = colony.question.combs.at(static_cast<std::size_t>(position));
+            exchange.back.push_back({comb.box, comb.place});
+        }
+        return exchange;
+    }
+    return std::nullopt;
+}
+
+PlannedJob advisedJob(const report::Task& task, const ColonyEntry& colony, const QString& name) {
+    PlannedJob job{task, colony.id, name};
+    if (!colony.answered) return job;
+    const auto& advice = colony.answered->answer.advice;
+    if (task.kind == JobKind::MoveCombs) job.exchange = exchangeOf(task, *colony.answered);
+    if (task.kind == JobKind::Unite && advice.unite) job.partner = QString::fromStdString(advice.unite->partner);
+    return job;
+}
+
 // What is planned, then what is advised beyond it.
 void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report::Task>& advised) {
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
@@ -44,7 +66,7 @@ void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report
         planned.insert(plan.jobs.back().kind);
     }
     for (const auto& task : advised)
-        if (!planned.contains(task.kind)) plan.jobs.push_back({task, colony.id, name});
+        if (!planned.contains(task.kind)) plan.jobs.push_back(advisedJob(task, colony, name));
 }
 
 std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony) {
@@ -60,6 +82,7 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
         return;
     }
     const auto& advice = colony.answered->answer.advice;
+    plan.disease = plan.disease || colony.answered->question.trouble;
     count(plan, advice.verdict);
     addJobs(plan, colony, report::tasksOf(colony.answered->question, advice));
     report::add(plan.totals, plannedColony(colony, plan.jobs));
@@ -89,6 +112,7 @@ report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector
 
 YardPlan planOf(const Yard& yard) {
     YardPlan plan;
+    plan.moving = yard.state().moving;
     for (const auto& colony : yard.colonies()) {
         if (const auto followed = yard.leading(colony.id)) addFollowed(plan, colony, *followed);
         else if (yard.awaitsFollowing(colony.id)) ++plan.waiting;

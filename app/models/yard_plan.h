@@ -12,12 +12,22 @@ namespace winterlarder::desk {
 
 using JobKind = report::TaskKind;
 
+//! Combs that hang in from another colony of the yard, and the places in this one they are exchanged for.
+struct CombExchange {
+    advice::CombGift gift;
+    std::vector<advice::CombPlace> back{}; //!< of the combs that go back; fewer where places are free
+    int boxes = 1;                         //!< of this colony's hive
+    bool operator==(const CombExchange&) const = default;
+};
+
 //! One thing to do at one colony: as advised, or as the keeper made it the plan.
 struct PlannedJob : report::Task {
     ColonyId id;
     QString colony;
     std::optional<book::PlannedVisitId> visit{}; //!< nothing: advised
     bool past = false;                           //!< planned for a day before the one asked about, and neither made nor skipped
+    std::optional<CombExchange> exchange{};      //!< of combs to hang in
+    QString partner{};                           //!< the colony it is united with; empty: none is known
     bool operator==(const PlannedJob&) const = default;
 };
 
@@ -28,6 +38,8 @@ struct YardPlan {
     int feed = 0, harvest = 0, leave = 0, unite = 0, cannotSay = 0, waiting = 0;
     std::map<tracking::FollowState, int> followed; //!< colonies whose winter is followed, by how it goes; they count nowhere else
     std::vector<advice::CombGift> gifts;
+    advice::MovingCombs moving = advice::MovingCombs::Allowed; //!< as the keeper chose
+    bool disease = false; //!< signs of it in a colony: nothing moves between hives
 };
 
 //! Tested: tests/app/models_test.cpp.

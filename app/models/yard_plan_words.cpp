@@ -3,6 +3,7 @@
 
 #include "models/words.h"
 #include "text/contexts.h"
+#include "text/words.h"
 
 #include <QLocale>
 
@@ -24,7 +25,11 @@ QString yardSentence(const YardPlan& plan) {
         switch (state) {
         case State::OnCourse: parts << say::YardPlan::tr("%n on course", nullptr, count); break;
         case State::EatingFaster: parts << say::YardPlan::tr("%n eating faster than planned", nullptr, count); break;
-        case State::EatingSlower: parts << say::YardPlan::tr("%n eating less than planned", nullptr, count); break;
+        case State::FoodOutOfReach: parts << say::YardPlan::tr("%n with the food out of reach", nullptr, count); break;
+        case State::Dwindling: parts << say::YardPlan::tr("%n dwindling", nullptr, count); break;
+        case State::LessThanThought: parts << say::YardPlan::tr("%n with less than was thought", nullptr, count); break;
+        case State::FeedNotRecorded: parts << say::YardPlan::tr("%n with a feed not written down", nullptr, count); break;
+        case State::MoreThanNeeded: parts << say::YardPlan::tr("%n with more than is needed", nullptr, count); break;
         case State::ActNow: parts << say::YardPlan::tr("%n to be fed now", nullptr, count); break;
         case State::Dead: parts << say::YardPlan::tr("%n dead", nullptr, count); break;
         case State::CannotSay: parts << say::YardPlan::tr("%n that must be weighed again", nullptr, count); break;
@@ -35,21 +40,39 @@ QString yardSentence(const YardPlan& plan) {
     return (all == 1 ? say::YardPlan::tr("One colony: %1.") : say::YardPlan::tr("%n colonies: %1.", nullptr, all)).arg(parts.join(QStringLiteral(", ")));
 }
 
+namespace {
+
+QString toBuyLine(const YardPlan& plan) {
+    if (!plan.totals.lastSyrupDay) return {};
+    const QString said = plan.gifts.empty() ? say::YardPlan::tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
+                                             : say::YardPlan::tr("Move the combs first, then buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.");
+    return said.arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
+}
+
+} // namespace
+
 QString yardSmallLine(const YardPlan& plan) {
-    if (plan.totals.lastSyrupDay && plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05))
-        return say::YardPlan::tr("Buy %1 of white sugar once the combs have moved, %2 if they stay; the last syrup must be taken by %3. Feed in the evening, all that are due on a day the same evening.")
-            .arg(words::kilograms(plan.totals.sugarOnceCombsMoved), words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
-    if (plan.totals.lastSyrupDay)
-        return say::YardPlan::tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
-            .arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
-    return {};
+    QStringList lines{toBuyLine(plan)};
+    if (plan.moving == advice::MovingCombs::Not) lines << say::YardPlan::tr("Planned without moving combs between hives.");
+    lines.removeAll(QString());
+    return lines.join(QLatin1Char(' '));
 }
 
 QString giftWords(const advice::CombGift& gift) {
     const auto combs = static_cast<int>(gift.combs.size());
-    const QString said = combs == 1 ? say::YardPlan::tr("one comb (%1) from %2 to %3")
-                                     : say::YardPlan::tr("%n combs (%1) from %2 to %3", nullptr, combs);
-    return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to));
+    const QString said = combs == 1 ? say::YardPlan::tr("one comb (%1) from %2 to %3: %4") : say::YardPlan::tr("%n combs (%1) from %2 to %3: %4", nullptr, combs);
+    return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to),
+                    text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)));
+}
+
+QString movedCombsWords(const YardPlan& plan) {
+    const bool stay = plan.moving == advice::MovingCombs::Not;
+    if (plan.waiting > 0 || (stay && !plan.gifts.empty())) return QStringLiteral("\u2026");
+    if (plan.disease) return say::YardPlan::tr("none: with signs of disease in the yard nothing moves between hives");
+    if (stay) return say::YardPlan::tr("none: combs stay in their hives");
+    QStringList gifts;
+    for (const auto& gift : plan.gifts) gifts << giftWords(gift);
+    return gifts.isEmpty() ? say::YardPlan::tr("none") : gifts.join(QLatin1Char('\n'));
 }
 
 QString costWords(const book::Yard& yard, Mass sugar) {

@@ -10,11 +10,13 @@ namespace winterlarder::desk {
 
 //! The yard's state in a sentence.
 QString yardSentence(const YardPlan& plan);
-//! What to buy and by when; empty where nothing is fed.
+//! What to buy and by when, and that combs stay where they are, if the keeper chose so; empty where nothing is fed and combs may move.
 QString yardSmallLine(const YardPlan& plan);
 //! In how many bags it comes and what it costs, as far as the yard says so.
 QString costWords(const book::Yard& yard, Mass sugar);
-//! Combs that could go from one colony to another.
+//! Combs that go from one colony to another, named as people find them.
 QString giftWords(const advice::CombGift& gift);
+//! All of them, or why none moves.
+QString movedCombsWords(const YardPlan& plan);
 
 } // namespace winterlarder::desk

@@ -69,7 +69,7 @@ bool YardState::awaitsFollowing(ColonyId id) const {
 
 // ---- what is chosen --------------------------------------------------------------------------------------------------
 
-void YardState::forgetBook() { *this = YardState{.day = day}; }
+void YardState::forgetBook() { *this = YardState{.day = day, .moving = moving}; }
 
 YardChanges YardState::showDay(Date other) {
     if (day == other) return {};
@@ -169,6 +169,11 @@ YardChanges YardState::takePast(const PastPointer& learned) {
     past = learned;
     pastFailed = false;
     return {{YardChange::Past, ColonyId{}}};
+}
+
+YardChanges YardState::moveCombs(advice::MovingCombs combs) {
+    if (std::exchange(moving, combs) == combs) return {};
+    return {{YardChange::Moving, ColonyId{}}};
 }
 
 YardChanges YardState::takePastFailure() {

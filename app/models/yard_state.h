@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/yard/yard_plan.h"
 #include "models/colony.h"
 #include "models/followed_winter.h"
 #include "models/yard_reading.h"
@@ -31,6 +32,7 @@ enum class YardChange {
     History,  //!< the whole history of the colony being looked at was read anew
     Followed, //!< how its winter goes is known anew, or no longer
     Visits,   //!< planned visits; of all
+    Moving,   //!< whether combs may be moved between hives; of all
     Past,     //!< what past winters taught; of all
     Read,     //!< read anew, whether it changed or not: how its winter goes is to be worked out again
 };
@@ -52,6 +54,7 @@ struct YardState {
     std::set<ColonyId> awaited{};                 //!< whose winter is being worked out
     PastPointer past{};
     bool pastFailed = false; //!< it was to be worked out anew and could not be
+    advice::MovingCombs moving = advice::MovingCombs::Allowed; //!< whether the plan of the yard may move combs between hives
 
     const ColonyEntry* find(ColonyId id) const; //!< nothing where the colony is gone
     int position(ColonyId id) const;            //!< -1 where the colony is gone
@@ -60,7 +63,7 @@ struct YardState {
     FollowedPointer followedOf(ColonyId id) const;
     bool awaitsFollowing(ColonyId id) const;
 
-    void forgetBook(); //!< another book, or none: all but the day
+    void forgetBook(); //!< another book, or none: all but the day and what the plan may do
     YardChanges showDay(Date day);
     void look(ColonyId id);
     YardChanges take(YardReading reading);
@@ -74,6 +77,7 @@ struct YardState {
     YardChanges followedTold(ColonyId id);
     YardChanges takePast(const PastPointer& learned);
     YardChanges takePastFailure();
+    YardChanges moveCombs(advice::MovingCombs combs);
 
 private:
     ColonyEntry* entry(ColonyId id);

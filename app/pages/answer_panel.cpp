@@ -3,6 +3,7 @@
 
 #include "models/problem_words.h"
 #include "models/words.h"
+#include "pages/ask_row.h"
 #include "text/follow_words.h"
 #include "theme/card.h"
 #include "theme/colours.h"
@@ -26,17 +27,21 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     icon_->setAccessibleName(tr("Verdict"));
     sentence_ = new AskableLabel(this);
     sentence_->setAccessibleDescription(tr("Answer"));
-    risk_ = quietAskable(this);
+    target_ = quietAskable(this);
+    target_->setAccessibleDescription(tr("What to winter on"));
     look_ = quietAskable(this);
     look_->setAccessibleDescription(tr("Another look"));
-    for (auto* label : {sentence_, risk_, look_}) connect(label, &AskableLabel::asked, this, &AnswerPanel::numberAsked);
+    risk_ = quietAskable(this);
+    ask_ = new AskRow(this);
+    connect(ask_, &AskRow::answered, this, &AnswerPanel::askAnswered);
+    for (auto* label : {sentence_, target_, risk_, look_}) connect(label, &AskableLabel::asked, this, &AnswerPanel::numberAsked);
     why_ = new QPushButton(tr("Wh&y?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
     plan_ = new QPushButton(tr("Make it the &plan"), this);
     plan_->setToolTip(tr("Keeps this advice in the book with all it was computed from, and plans its visits"));
     plan_->setProperty("accent", true);
-    for (QWidget* each : std::initializer_list<QWidget*>{icon_, look_, why_, plan_}) each->hide(); // until there is an answer
+    for (QWidget* each : std::initializer_list<QWidget*>{icon_, target_, look_, why_, plan_}) each->hide(); // until there is an answer
     icon_->setFixedSize(iconSize, iconSize);
     connect(plan_, &QPushButton::clicked, this, &AnswerPanel::planAsked);
     auto* buttons = new QVBoxLayout;
@@ -47,8 +52,10 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     auto* words = new QVBoxLayout;
     words->setSpacing(3);
     words->addWidget(sentence_);
-    words->addWidget(risk_);
+    words->addWidget(target_);
     words->addWidget(look_);
+    words->addWidget(risk_);
+    words->addWidget(ask_);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(2, 2, 2, 2);
     across->setSpacing(12);
@@ -72,8 +79,9 @@ void AnswerPanel::changeEvent(QEvent* event) {
         icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, iconSize, devicePixelRatioF()));
 }
 
-void AnswerPanel::offerPlan(bool offered) {
+void AnswerPanel::offerPlan(bool offered, const ReferenceData* reference) {
     planOffered_ = offered;
+    reference_ = reference;
 }
 
 void AnswerPanel::remind(const QString& text) {
@@ -100,8 +108,11 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     plan_->setEnabled(true);
     plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
     sentence_->say(words::answerSentence(answered, text::askably));
+    sayOfTarget(words::targetLine(answered, text::askably));
     saySmall(words::riskLine(answered, text::askably), tr("Chances"));
     sayOfLook(words::lookLine(answered, text::askably));
+    ask_->show(planOffered_ ? answered.answer.advice.ask : std::nullopt, reference_);
+    orderTabs();
     updateGeometry();
 }
 
@@ -124,6 +135,8 @@ void AnswerPanel::show(const FollowedWinter& followed) {
     why_->setEnabled(true);
     why_->show();
     showIcon(words::iconName(words::likeness(f.state)), text::followState(f.state));
+    sayOfTarget({});
+    ask_->show({}, nullptr);
     sentence_->say(text::followHeadline(q, f, words::style(), text::askably));
     saySmall(text::followRisk(q, f, words::style(), text::askably), tr("Chances"));
     sayOfLook(text::followNext(q, f, words::style(), text::askably));
@@ -141,6 +154,23 @@ void AnswerPanel::say(const QString& sentence, const QString& small) {
     saySmall(small, {});
     lookSaid_.clear();
     look_->say({}); // what belongs to an answer keeps its place
+    target_->say({});
+}
+
+// The answers are made anew with every question: Tab comes to them where they are read.
+void AnswerPanel::orderTabs() {
+    QWidget* before = risk_;
+    for (auto* answer : ask_->answers()) {
+        setTabOrder(before, answer);
+        before = answer;
+    }
+    setTabOrder(before, why_);
+    setTabOrder(why_, plan_);
+}
+
+void AnswerPanel::sayOfTarget(const QString& words) {
+    target_->say(words);
+    target_->setVisible(!words.isEmpty());
 }
 
 void AnswerPanel::sayOfLook(const QString& words) {

@@ -7,10 +7,12 @@
 #include <QPushButton>
 #include <QWidget>
 
-
 namespace winterlarder::desk {
 
-//! The answer: one sentence a person would say, and under it how sure it is and whether another look would change it.
+class AskRow;
+
+//! The answer in the order it is said: what to do next, what to winter on, what is there and how surely, how winters then end; and
+//! the one question whose answer would change it most.
 class AnswerPanel : public QWidget {
     Q_OBJECT
 
@@ -26,13 +28,14 @@ public:
     QPushButton* planButton() const { return plan_; }
     //! Whether the advice can be made the plan: the book can be written.
     void showFollowing(); //!< how the winter goes is being worked out
-    void offerPlan(bool offered);
+    void offerPlan(bool offered, const ReferenceData* reference);
     void remind(const QString& text); //!< below the rest, until something else is shown
 
 signals:
     void whyAsked();
     void planAsked();
     void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
+    void askAnswered(winterlarder::advice::AskKind kind, double value); //!< the question asked back
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -42,14 +45,19 @@ private:
     void showIcon(const QString& name, const QString& meaning);
     void saySmall(const QString& words, const QString& what);
     void sayOfLook(const QString& words);
+    void sayOfTarget(const QString& words);
+    void orderTabs();
 
     QLabel* icon_;
     AskableLabel* sentence_;
+    AskableLabel* target_;
     AskableLabel* risk_;
     AskableLabel* look_;
+    AskRow* ask_;
     QPushButton* why_;
     QPushButton* plan_;
     bool planOffered_ = false;
+    const ReferenceData* reference_ = nullptr;
     QString iconName_;
     QString lookSaid_; //!< with its marks, and what is reminded of
 };

@@ -43,13 +43,13 @@ QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
     if (plan.lastDay && plan.syrup.sugar > Mass(0.05))
         said << FeedingPage::tr("Nothing liquid after %1: what is taken later no longer ripens.").arg(words::date(winter.date(*plan.lastDay)));
     const auto& limits = plan.limits;
-    if (limits.roomFull) said << FeedingPage::tr("The combs have no room for more: take a full comb out, or add drawn comb, before feeding on.");
+    if (limits.roomFull) said << FeedingPage::tr("There is no empty comb for more: take a full comb out, or add drawn comb, before feeding on.");
     if (limits.deadlinePassed) said << FeedingPage::tr("It is too late for syrup; fondant instead.");
     if (limits.tooSlow) said << FeedingPage::tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
     if (limits.afterAdvised) said << FeedingPage::tr("Part of it comes later than is best: begin at once.");
-    if (limits.smallLotsOnly) said << FeedingPage::tr("Thick syrup in lots of %1 might still be taken, but may stay open.").arg(words::litres(litres(1)));
+    if (limits.smallLotsOnly) said << FeedingPage::tr("Thick syrup in small portions of %1 might still be taken, but may stay open.").arg(words::litres(litres(1)));
     if (plan.crystallisingGPerKg > 1)
-        said << FeedingPage::tr("On the coldest likely night up to %1 of 100 parts of the sugar may set as crystals: warm the syrup, give it in small lots.").arg(QLocale().toString(plan.crystallisingGPerKg / 10, 'f', 0));
+        said << FeedingPage::tr("On the coldest likely night up to %1 of 100 parts of the sugar may set as crystals: warm the syrup, give it in small portions.").arg(QLocale().toString(plan.crystallisingGPerKg / 10, 'f', 0));
     return said;
 }
 

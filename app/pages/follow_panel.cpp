@@ -38,7 +38,7 @@ FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     plot_ = new FollowPlot(this);
     key_ = quietLabel(this);
     key_->setText(tr("Broken lines: what eighty of a hundred winters left, as forecast in autumn. Band: what eighty of a hundred that fit leave from "
-                     "today. Points: what was weighed, as stores, with eighty in a hundred odds. Dotted: the reserve; upright lines: today and first forage."));
+                     "today. Points: what was weighed, as stores, with eighty in a hundred odds. Dotted: the reserve; upright lines: today and the day spring forage starts."));
     sections_ = new QVBoxLayout;
     sections_->setSpacing(3);
     auto* down = new QVBoxLayout(this);

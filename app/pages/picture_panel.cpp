@@ -93,10 +93,11 @@ QString PicturePanel::caption() const {
     const auto& picture = shown_->picture;
     const QString winters = QLocale().toString(picture.winters);
     const auto seen = plot_->seen();
-    if (!seen) return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones touch the reserve.").arg(winters);
+    const QString reserve = words::wholeKilograms(Mass(picture.reserveKg));
+    if (!seen) return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones fall below %2.").arg(winters, reserve);
     const auto dateAt = [&](double place) { return words::date(picture.winter.date(std::clamp(SeasonDay{static_cast<int>(std::lround(place))}, firstSeasonDay, lastSeasonDay))); };
-    return tr("%2 to %3: twenty of %1 winters, each standing for five in a hundred; dashed ones touch the reserve.")
-        .arg(winters, dateAt(seen->first), dateAt(seen->last));
+    return tr("%2 to %3: twenty of %1 winters, each standing for five in a hundred; dashed ones fall below %4.")
+        .arg(winters, dateAt(seen->first), dateAt(seen->last), reserve);
 }
 
 void PicturePanel::show(const ColonyEntry& colony) {

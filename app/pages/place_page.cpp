@@ -133,6 +133,7 @@ QLayout* PlacePage::buildWhere() {
     ownFields_->setLayout(buildOwnClimate());
     flow_ = new QComboBox(this);
     flow_->setAccessibleName(tr("Autumn flow still to come"));
+    flow_->addItem(tr("not said"), -1);
     for (const auto& [words, each] : text::choices<book::FlowStrength>()) flow_->addItem(words, static_cast<int>(each));
     notes_ = new QPlainTextEdit(this);
     notes_->setAccessibleName(tr("What flowers here, and when"));
@@ -152,7 +153,7 @@ QLayout* PlacePage::buildWhere() {
     });
     connect(place_, &PlaceField::chosen, this, [this] { change([this](book::Yard& yard) { yard.site.where = *place_->place(); }); });
     connect(elevation_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
-    connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = static_cast<book::FlowStrength>(flow_->currentData().toInt()); }); });
+    connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = chosenFlow(); }); });
     connect(own_, &QCheckBox::toggled, this, [this](bool on) {
         ownFields_->setVisible(on);
         if (on) writeOwnClimate();
@@ -216,21 +217,26 @@ QLayout* PlacePage::buildSeason() {
     using Derived = climate::SeasonDates;
     auto* grid = new QGridLayout;
     grid->addWidget(heading(this, tr("The dates this winter turns on; tick those you know better")), 0, 0, 1, 3);
-    addSeason(grid, tr("last income"), &Own::lastIncome, &Derived::lastIncome);
+    addSeason(grid, tr("last nectar coming in"), &Own::lastIncome, &Derived::lastIncome);
     addSeason(grid, tr("advised end of feeding"), &Own::feedAdvisedBy, &Derived::feedAdvisedBy);
     addSeason(grid, tr("last day for syrup"), &Own::syrupDeadline, &Derived::syrupDeadline);
     addSeason(grid, tr("syrup no longer taken"), &Own::syrupRefused, &Derived::syrupRefused);
     addSeason(grid, tr("laying stops"), &Own::broodStop, &Derived::broodStop);
     addSeason(grid, tr("laying restarts"), &Own::broodRestart, &Derived::broodRestart);
     addSeason(grid, tr("build-up"), &Own::buildup, &Derived::buildup);
-    addSeason(grid, tr("first forage"), &Own::forage, &Derived::forage);
+    addSeason(grid, tr("spring forage starts"), &Own::forage, &Derived::forage);
     grid->setColumnStretch(2, 1);
     return grid;
 }
 
+std::optional<book::FlowStrength> PlacePage::chosenFlow() const {
+    const int chosen = flow_->currentData().toInt();
+    return chosen < 0 ? std::nullopt : std::optional(static_cast<book::FlowStrength>(chosen));
+}
+
 QLayout* PlacePage::buildWishes() {
-    risk_ = new QuantityField(this, tr("Winters of a hundred that may touch the reserve"), Quantity::Number, nullptr);
-    reserve_ = quantity(tr("Reserve never to be touched"), Quantity::Mass, "wish.reserve_kg");
+    risk_ = new QuantityField(this, tr("Winters of a hundred that may fall below the reserve"), Quantity::Number, nullptr);
+    reserve_ = quantity(tr("Reserve that should be left in spring"), Quantity::Mass, "wish.reserve_kg");
     visits_ = quantity(tr("Days between visits"), Quantity::Whole, "wish.visit_every_days");
     auto* weekdayRow = new QWidget(this);
     auto* weekdays = new FlowLayout(weekdayRow, 8);
@@ -257,7 +263,7 @@ QLayout* PlacePage::buildWishes() {
     auto* form = new QFormLayout;
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->addRow(heading(this, tr("What you wish")));
-    form->addRow(tr("winters of 100 that may touch the reserve"), risk_);
+    form->addRow(tr("winters of 100 that may fall below the reserve"), risk_);
     form->addRow(tr("reserve"), reserve_);
     form->addRow(tr("days between visits"), visits_);
     form->addRow(tr("visits only on (none: any day)"), weekdayRow);
@@ -267,10 +273,10 @@ QLayout* PlacePage::buildWishes() {
     form->addRow(tr("a bag holds"), bag_);
     form->addRow(QString(), learn_);
     connect(risk_, &QuantityField::told, this, [this](std::optional<double> value) {
-        if (value) change([value](book::Yard& yard) { yard.wish.shortRisk = *value / 100; });
+        change([value](book::Yard& yard) { yard.wish.shortRisk = value ? std::optional(*value / 100) : std::nullopt; });
     });
     connect(reserve_, &QuantityField::told, this, [this](std::optional<double> value) {
-        if (value) change([value](book::Yard& yard) { yard.wish.reserve = Mass(*value); });
+        change([value](book::Yard& yard) { yard.wish.reserve = value ? std::optional(Mass(*value)) : std::nullopt; });
     });
     connect(visits_, &QuantityField::told, this, [this](std::optional<double> value) {
         if (value) change([value](book::Yard& yard) { yard.wish.visitEveryDays = static_cast<int>(*value); });
@@ -393,7 +399,7 @@ void PlacePage::refresh() {
     if (!name_->hasFocus()) name_->setText(QString::fromStdString(shown->name));
     place_->show(shown->site.where);
     elevation_->show(shown->site.elevationM);
-    flow_->setCurrentIndex(flow_->findData(static_cast<int>(shown->site.autumnFlow)));
+    flow_->setCurrentIndex(flow_->findData(shown->site.autumnFlow ? static_cast<int>(*shown->site.autumnFlow) : -1));
     const auto* own = std::get_if<book::OwnClimateRecord>(&shown->site.where);
     if (own) {
         own_->setChecked(true);
@@ -405,8 +411,8 @@ void PlacePage::refresh() {
     const bool typing = notesOf_ == shown->id || (notes_->hasFocus() && notesShownOf_ == shown->id);
     notesShownOf_ = shown->id;
     if (notes_->toPlainText().toStdString() != shown->forageNotes && !typing) notes_->setPlainText(QString::fromStdString(shown->forageNotes));
-    risk_->show(100 * shown->wish.shortRisk);
-    reserve_->show(shown->wish.reserve.value());
+    risk_->show(shown->wish.shortRisk ? std::optional(100 * *shown->wish.shortRisk) : std::nullopt);
+    reserve_->show(shown->wish.reserve ? std::optional(shown->wish.reserve->value()) : std::nullopt);
     visits_->show(shown->wish.visitEveryDays);
     for (int day = 1; day <= 7; ++day)
         weekdays_[static_cast<std::size_t>(day - 1)]->setChecked(std::find(shown->wish.visitWeekdays.begin(), shown->wish.visitWeekdays.end(), day) != shown->wish.visitWeekdays.end());

@@ -71,6 +71,7 @@ private:
     void refreshSoon();
     QLayout* buildWhere();
     QLayout* buildSeason();
+    std::optional<book::FlowStrength> chosenFlow() const; //!< nothing: not said
     QLayout* buildWishes();
     QLayout* buildOwnClimate();
     QuantityField* quantity(const QString& name, QuantityField::Kind kind, const char* field);

@@ -5,6 +5,7 @@
 #include "forms/entry_forms.h"
 #include "forms/record_list.h"
 #include "pages/follow_panel.h"
+#include "pages/weigh_line_table.h"
 #include "plots/scale_plot.h"
 #include "theme/card.h"
 
@@ -36,10 +37,12 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     });
     plot_ = new ScalePlot(this);
     caption_ = quietLabel(this);
+    line_ = new WeighLineTable(this);
     follow_ = new FollowPanel(yard_, this);
     auto* beside = new QVBoxLayout;
     beside->addWidget(plot_, 1);
     beside->addWidget(caption_);
+    beside->addWidget(line_, 1);
     beside->addWidget(follow_, 3);
     halves_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
     halves_->setContentsMargins(12, 8, 12, 8);
@@ -94,6 +97,7 @@ void ScalePage::refresh() {
     const bool known = colony && colony->answered && !colony->pending && !colony->answered->picture.empty();
     caption_->setText(known ? tr("Points: stores as weighed and seen, with eighty in a hundred odds. Band: what eighty of a hundred simulated winters leave.")
                             : tr("Here what was measured stands against what the model expects, once both are known."));
+    line_->show(known && !yard_->leading(colony_) ? colony->answered->answer.advice.weighLine : std::vector<advice::WeighPoint>{});
     if (!known) return plot_->clear();
     plot_->show(scaleSeries(colony->answered->picture), colony->answered->picture.winter);
 }

@@ -13,9 +13,10 @@ namespace winterlarder::desk {
 class FollowPanel;
 class RecordList;
 class ScalePlot;
+class WeighLineTable;
 
-//! On the scale: every weighing and heft, to be added to and changed, and the model against what was measured; once a winter is
-//! followed, how it goes.
+//! On the scale: every weighing and heft, to be added to and changed, and the model against what was measured, with the weights to
+//! expect; once a winter is followed, how it goes.
 class ScalePage : public QWidget {
     Q_OBJECT
 
@@ -41,6 +42,7 @@ private:
     RecordList* weighings_;
     ScalePlot* plot_;
     QLabel* caption_;
+    WeighLineTable* line_;
     FollowPanel* follow_;
     QBoxLayout* halves_;
 };

@@ -35,7 +35,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     inside->setObjectName(QStringLiteral("page"));
     auto* down = new QVBoxLayout(inside);
     down->setSpacing(8);
-    down->addWidget(heading(inside, tr("Will what is in the hive last until the first forage?"), 1.5));
+    down->addWidget(heading(inside, tr("Will what is in the hive last until spring forage starts?"), 1.5));
     auto* lead = quietLabel(inside);
     lead->setText(tr("Three questions, then your yard. Everything you write is kept in one file on your computer, and every step can be taken back."));
     down->addWidget(lead);

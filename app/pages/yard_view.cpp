@@ -9,6 +9,7 @@
 #include "pages/place_page.h"
 #include "theme/card.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -49,7 +50,7 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
         stale_ = true;
         if (isVisible()) refresh();
     });
-    yard_->onChange(this, {YardChange::Answer, YardChange::Visits, YardChange::Followed}, &YardView::refreshSoon);
+    yard_->onChange(this, {YardChange::Answer, YardChange::Visits, YardChange::Followed, YardChange::Moving}, &YardView::refreshSoon);
     refresh();
 }
 
@@ -74,6 +75,7 @@ QWidget* YardView::buildPlan() {
     full->setContentsMargins(0, 0, 0, 0);
     full->setSpacing(10);
     full->addWidget(buildTotals());
+    setTabOrder(moving_, table_);
     full->addWidget(table_, 1);
     full->addWidget(buildVisitButtons());
     auto* down = new QVBoxLayout(plan);
@@ -165,27 +167,33 @@ QWidget* YardView::buildTotals() {
     std::tie(sugar_, sugarElse_) = add(tr("White sugar to buy"));
     fondant_ = add(tr("Fondant to buy")).first;
     honey_ = add(tr("Honey that may come off")).first;
-    gifts_ = add(tr("Combs to move before buying sugar")).first;
+    gifts_ = add(tr("Combs to move first")).first;
     QFont plain = font();
     gifts_->setFont(plain);
+    buildMovingSwitch();
     return all;
 }
 
+// Nothing of the book changes by it: it shows the plan and every answer the other way.
+void YardView::buildMovingSwitch() {
+    auto* card = gifts_->parentWidget();
+    moving_ = new QCheckBox(tr("Move combs between hives"), card);
+    moving_->setToolTip(tr("Off: the plan and all answers as they are if every comb stays in its hive"));
+    static_cast<QVBoxLayout*>(card->layout())->insertWidget(1, moving_);
+    connect(moving_, &QCheckBox::clicked, this, [this](bool on) { yard_->moveCombs(on ? advice::MovingCombs::Allowed : advice::MovingCombs::Not); });
+}
+
 void YardView::showTotals(const YardPlan& plan) {
-    const bool combsSave = plan.totals.sugar - plan.totals.sugarOnceCombsMoved > Mass(0.05);
-    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(combsSave ? plan.totals.sugarOnceCombsMoved : plan.totals.sugar) : tr("none"));
+    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(plan.totals.sugar) : tr("none"));
     QStringList more;
-    if (combsSave) more << tr("%1 if the combs stay").arg(words::kilograms(plan.totals.sugar));
-    if (const auto* yard = yard_->shownYard(); yard && plan.totals.sugar > Mass(0.05)) more << costWords(*yard, combsSave ? plan.totals.sugarOnceCombsMoved : plan.totals.sugar);
+    if (const auto* yard = yard_->shownYard(); yard && plan.totals.sugar > Mass(0.05)) more << costWords(*yard, plan.totals.sugar);
     more.removeAll({});
     sugarElse_->setVisible(!more.isEmpty());
     sugarElse_->setText(more.join(QLatin1Char('\n')));
     fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::kilograms(plan.totals.fondant) : tr("none"));
     honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.totals.honey)) : tr("none"));
-    QStringList gifts;
-    for (const auto& gift : plan.gifts) gifts << giftWords(gift);
-    if (plan.waiting > 0) gifts_->setText(QStringLiteral("\u2026"));
-    else gifts_->setText(gifts.isEmpty() ? tr("none") : gifts.join(QLatin1Char('\n')));
+    gifts_->setText(movedCombsWords(plan));
+    moving_->setChecked(plan.moving == advice::MovingCombs::Allowed);
 }
 
 void YardView::refresh() {

@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QWidget>
 
+class QCheckBox;
 class QGridLayout;
 class QLabel;
 class QPushButton;
@@ -35,6 +36,7 @@ public:
     QPushButton* addColonyButton() const { return addColony_; }
     QPushButton* madeButton() const { return made_; }
     QPushButton* skipButton() const { return skip_; }
+    QCheckBox* movingSwitch() const { return moving_; }
     //! As with ColonyView.
     bool hasHeightForWidth() const override { return false; }
 
@@ -48,6 +50,7 @@ protected:
 private:
     void refreshSoon();
     QWidget* buildTotals();
+    void buildMovingSwitch();
     QWidget* buildEmpty();
     QWidget* buildPlan();
     QWidget* buildVisitButtons();
@@ -58,10 +61,11 @@ private:
     Yard* yard_;
     AnswerPanel* answer_;
     QLabel* sugar_;
-    QLabel* sugarElse_; //!< what it would be if no comb moved
+    QLabel* sugarElse_; //!< in how many bags it comes and what it costs
     QLabel* fondant_;
     QLabel* honey_;
     QLabel* gifts_;
+    QCheckBox* moving_; //!< whether combs may move between hives
     JobTableModel* model_;
     QTableView* table_;
     QTabWidget* pages_;

@@ -16,7 +16,7 @@ constexpr auto overlayLayer = "reading";
 } // namespace
 
 QString dotsHeading() {
-    return QObject::tr("at first forage,\n1 dot = 2 in 100");
+    return QObject::tr("as forage starts,\n1 dot = 2 in 100");
 }
 
 QColor optionColour(advice::OptionKind kind, const Colours& colours) {
@@ -25,7 +25,8 @@ QColor optionColour(advice::OptionKind kind, const Colours& colours) {
     case advice::OptionKind::TakeNow: return colours.stores;
     case advice::OptionKind::TakeInSpring: return colours.broodFood;
     case advice::OptionKind::Feed: return colours.temperature;
-    case advice::OptionKind::MoveCombs: return colours.quietText;
+    case advice::OptionKind::MoveCombs:
+    case advice::OptionKind::Unite: return colours.quietText;
     }
     return colours.winter;
 }

@@ -2,6 +2,7 @@
 #include "print/yard_sheet.h"
 
 #include "models/due.h"
+#include "models/job_table_model.h"
 #include "models/words.h"
 #include "models/yard_plan.h"
 #include "models/yard_plan_words.h"
@@ -10,6 +11,7 @@
 #include "report/colony_sheet.h"
 #include "report/yard_plan.h"
 #include "text/contexts.h"
+#include "text/words.h"
 #include "theme/colours.h"
 
 #include <QTemporaryDir>
@@ -66,6 +68,33 @@ report::SugarPrice priceOf(const book::Yard* yard) {
     return {yard->sugarPricePerKg, yard->currency.value_or(""), yard->bag};
 }
 
+const PlannedJob* jobOf(const std::vector<report::Cell>& visit, const YardPlan& plan) {
+    const auto* colony = std::get_if<std::string>(&visit[1]);
+    const auto* what = std::get_if<report::Word>(&visit[2]);
+    const auto* honey = std::get_if<Mass>(&visit[3]);
+    for (const auto& job : plan.jobs)
+        if (colony && what && job.colony.toStdString() == *colony && report::idOf(job.kind) == what->id && (!job.exchange || (honey && *honey == job.honey))) return &job;
+    return nullptr;
+}
+
+std::string placesOf(const std::vector<report::Cell>& row, const YardPlan& plan) {
+    for (const auto& gift : plan.gifts)
+        if (std::get<std::string>(row[0]) == gift.from && std::get<std::string>(row[1]) == gift.to && std::get<Mass>(row[3]) == gift.honey)
+            return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)).toStdString();
+    return {};
+}
+
+// Which combs move, and who is united with whom, in the words of the plan's page.
+void nameCombsAndPairs(report::Sheet& sheet, const YardPlan& plan) {
+    for (auto& section : sheet.sections)
+        for (auto& row : section.table.rows) {
+            if (section.id == "gifts") row[2] = report::Cell(placesOf(row, plan));
+            if (section.id != "visits") continue;
+            const auto* job = jobOf(row, plan);
+            if (job && (job->exchange || !job->partner.isEmpty())) row[2] = report::Cell(jobWords(*job).toStdString());
+        }
+}
+
 } // namespace
 
 Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const ReferenceData* reference) {
@@ -81,7 +110,8 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
     }
     const auto date = yard.asOf();
     if (!date) return {};
-    const auto sheet = report::yardPlan(yard.title().toStdString(), *date, colonies, priceOf(yard.shownYard()), known);
+    auto sheet = report::yardPlan(yard.title().toStdString(), *date, colonies, priceOf(yard.shownYard()), known);
+    nameCombsAndPairs(sheet, plan);
     return {print::htmlOf(sheet, {yardSentence(plan), {yardSmallLine(plan)}}, known), footerOf(yard.title(), *date), 2, {}};
 }
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "series/winter_series.h"
-#include "text/grounds.h"
+#include "text/grounds/grounds.h"
 
 #include <optional>
 

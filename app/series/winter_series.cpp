@@ -215,7 +215,7 @@ WinterPicture pictureOf(const advice::ColonyQuestion& question, const advice::An
     picture.winter = question.winter;
     picture.first = question.asOf;
     picture.last = std::min(ensemble->lastDay(), ensemble->medianForage() + daysDrawnPastForage);
-    picture.reserveKg = question.reserve.value();
+    picture.reserveKg = answer.advice.reserve.value();
     picture.storesToday = answer.advice.estimate->spread;
     picture.winters = ensemble->winters();
     for (SeasonDay day = picture.first; day <= picture.last; day = day + 1)

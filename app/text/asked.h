@@ -11,8 +11,8 @@ namespace winterlarder::text {
 
 enum class AskedNumber {
     // autumn's question
-    Stores, Comb, Need, Forage, Spare, CombsOff, Sugar, Fondant, LastDay, Reserve, Bees,
-    TouchesAlone, RunsOutAlone, TouchesAsAdvised, RunsOutAsAdvised, Given, KnownNow, KnownThen,
+    Stores, Comb, Need, Target, Forage, Spare, CombsOff, Sugar, Fondant, LastDay, Reserve, Bees,
+    KeptAlone, RunsOutAlone, KeptAsAdvised, RunsOutAsAdvised, Given, KnownNow, KnownThen,
     // a winter that is followed
     LeftToday, ExpectedToday, TouchesNow, RunsOutNow, TouchedInAutumn, RanOutInAutumn, FeedNow, FeedBy, ReserveGone, WeighBy, WeighingChanges, ForageNow
 };

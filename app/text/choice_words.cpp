@@ -140,4 +140,13 @@ QString choice(book::SightingKind saw) {
     return {};
 }
 
+QString choice(book::BroodPattern brood) {
+    switch (brood) {
+    case book::BroodPattern::None: return say::Choices::tr("no brood");
+    case book::BroodPattern::Solid: return say::Choices::tr("solid");
+    case book::BroodPattern::Patchy: return say::Choices::tr("patchy");
+    }
+    return {};
+}
+
 } // namespace winterlarder::text

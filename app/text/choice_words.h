@@ -25,6 +25,7 @@ QString choice(book::ManipulationKind what);
 QString choice(book::VisitKind what);
 QString choice(book::VisitState state);
 QString choice(book::SightingKind saw);
+QString choice(book::BroodPattern brood);
 
 //! Every choice with its words, in the order of its enumerators.
 template <class Choice>

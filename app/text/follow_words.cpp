@@ -14,66 +14,93 @@ QString on(const tracking::FollowQuestion& q, SeasonDay day, const WordStyle& st
     return date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style);
 }
 
+QString at(const tracking::FollowQuestion& q, SeasonDay day, AskedNumber number, const WordStyle& style, NumberForm form) {
+    return form(number, on(q, day, style));
+}
+
+QString fed(const tracking::WinterFeed& feed, const WordStyle& style, NumberForm form) {
+    if (feed.plan) return say::Following::tr("feed %1 of sugar as syrup").arg(form(AskedNumber::FeedNow, mass(feed.plan->syrup.sugar, style)));
+    return say::Following::tr("lay %1 of fondant on the bees").arg(form(AskedNumber::FeedNow, mass(feed.fondant, style)));
+}
+
+// What is fed next, and when: a sentence of its own, or nothing.
+QString feedSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+    if (!f.feed) return {};
+    const QString what = fed(*f.feed, style, form);
+    if (f.feed->begins() <= q.today) return say::Following::tr(" Today %1.").arg(what);
+    return say::Following::tr(" On %2 %1.").arg(what, at(q, f.feed->begins(), AskedNumber::FeedBy, style, form));
+}
+
 QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
-    if (f.now.reserveBy.typical)
-        return say::Following::tr("Eating faster than planned: the reserve is likely gone by %1.").arg(form(AskedNumber::ReserveGone, on(q, *f.now.reserveBy.typical, style)));
-    if (f.now.reserveBy.low)
-        return say::Following::tr("Eating faster than planned: the reserve may be gone from %1 on.").arg(form(AskedNumber::ReserveGone, on(q, *f.now.reserveBy.low, style)));
-    return say::Following::tr("Eating faster than planned, but it should last.");
+    const auto& by = f.now.reserveBy;
+    const QString reserve = form(AskedNumber::Reserve, mass(q.reserve, style));
+    const QString check = f.faster && f.faster->checkScale ? say::Following::tr(" Check the scale.") : QString();
+    if (by.typical)
+        return say::Following::tr("Eating faster than planned: likely below %1 by %2.").arg(reserve, at(q, *by.typical, AskedNumber::ReserveGone, style, form)) + check;
+    if (by.low)
+        return say::Following::tr("Eating faster than planned: perhaps below %1 from %2 on.").arg(reserve, at(q, *by.low, AskedNumber::ReserveGone, style, form)) + check;
+    return say::Following::tr("Eating faster than planned, but it should last.") + check;
 }
 
-QString actSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
-    const QString by = form(AskedNumber::FeedBy, on(q, f.feed->by, style));
+QString actSentence(const tracking::Following& f, const WordStyle& style, NumberForm form) {
+    if (!f.feed) return say::Following::tr("Act now: food for less than three weeks is left.");
+    const QString what = fed(*f.feed, style, form);
     if (f.now.out.share > 0.5)
-        return say::Following::tr("Act now: the stores have most likely run out. See today from outside whether it lives; if so lay on %1 of fondant at once.")
-            .arg(form(AskedNumber::FeedNow, mass(f.feed->lots.empty() ? f.feed->fondant : f.feed->lots.front().fondant, style)));
-    if (f.feed->plan) return say::Following::tr("Act now: feed %1 of stores, begin by %2.").arg(form(AskedNumber::FeedNow, mass(f.feed->stores, style)), by);
-    if (f.feed->lots.size() > 1)
-        return say::Following::tr("Act now: %1 of fondant, the first %2 by %3.").arg(form(AskedNumber::FeedNow, mass(f.feed->fondant, style)), form(AskedNumber::FeedNow, mass(f.feed->lots.front().fondant, style)), by);
-    return say::Following::tr("Act now: %1 of fondant by %2.").arg(form(AskedNumber::FeedNow, mass(f.feed->fondant, style)), by);
+        return say::Following::tr("Act now: the stores have most likely run out. See today from outside whether it lives; if so %1 at once.").arg(what);
+    return say::Following::tr("Act now: %1 today, then weigh again.").arg(what);
 }
 
-// What autumn already left short stays short, however well the winter goes.
-QString shortSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form, bool less) {
-    const QString by = form(AskedNumber::FeedBy, on(q, f.feed->by, style));
-    if (f.feed->plan)
-        return (less ? say::Following::tr("Eating less than planned, but still short: feed %1 of stores, begin by %2.") : say::Following::tr("On course, but short: feed %1 of stores, begin by %2."))
-            .arg(form(AskedNumber::FeedNow, mass(f.feed->stores, style)), by);
-    return (less ? say::Following::tr("Eating less than planned, but still short: %1 of fondant, begin by %2.") : say::Following::tr("On course, but short: %1 of fondant, begin by %2."))
-        .arg(form(AskedNumber::FeedNow, mass(f.feed->fondant, style)), by);
+QString reachSentence(const tracking::Following& f, const WordStyle& style, NumberForm form) {
+    const QString start = say::Following::tr("The food is out of the cluster's reach.");
+    return f.feed ? start + say::Following::tr(" Today %1.").arg(fed(*f.feed, style, form)) : start;
 }
 
 } // namespace
 
 QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+    using State = tracking::FollowState;
     switch (f.state) {
-    case tracking::FollowState::OnCourse: return f.feed ? shortSentence(q, f, style, form, false) : say::Following::tr("On course.");
-    case tracking::FollowState::EatingFaster: return fasterSentence(q, f, style, form);
-    case tracking::FollowState::EatingSlower:
-        if (f.feed) return shortSentence(q, f, style, form, true);
-        return say::Following::tr("Eating less than planned: more is left than was forecast.");
-    case tracking::FollowState::ActNow: return actSentence(q, f, style, form);
-    case tracking::FollowState::Dead: return say::Following::tr("The colony is dead.");
-    case tracking::FollowState::CannotSay: return say::Following::tr("It cannot be said: what was seen contradicts every winter.");
+    case State::Dead: return say::Following::tr("The colony is dead.");
+    case State::CannotSay: return say::Following::tr("It cannot be said: what was seen contradicts every winter.") + feedSentence(q, f, style, form);
+    case State::FoodOutOfReach: return reachSentence(f, style, form);
+    case State::ActNow: return actSentence(f, style, form);
+    case State::Dwindling: return say::Following::tr("Dwindling: far fewer bees than a winter leaves.") + feedSentence(q, f, style, form);
+    case State::LessThanThought: return say::Following::tr("Less was in the hive than was thought.") + feedSentence(q, f, style, form);
+    case State::FeedNotRecorded: return say::Following::tr("Was the feed that was planned given? It is not written down.");
+    case State::EatingFaster: return fasterSentence(q, f, style, form) + feedSentence(q, f, style, form);
+    case State::MoreThanNeeded: return say::Following::tr("More is there than is needed: nothing to do before spring.");
+    case State::OnCourse: return f.feed ? say::Following::tr("On course, but short.") + feedSentence(q, f, style, form) : say::Following::tr("On course.");
     }
     return {};
 }
 
 QString followState(tracking::FollowState state) {
+    using State = tracking::FollowState;
     switch (state) {
-    case tracking::FollowState::OnCourse: return say::Following::tr("on course");
-    case tracking::FollowState::EatingFaster: return say::Following::tr("eating faster");
-    case tracking::FollowState::EatingSlower: return say::Following::tr("eating less");
-    case tracking::FollowState::ActNow: return say::Following::tr("act now");
-    case tracking::FollowState::Dead: return say::Following::tr("dead");
-    case tracking::FollowState::CannotSay: return say::Following::tr("cannot say");
+    case State::Dead: return say::Following::tr("dead");
+    case State::CannotSay: return say::Following::tr("cannot say");
+    case State::FoodOutOfReach: return say::Following::tr("food out of reach");
+    case State::ActNow: return say::Following::tr("act now");
+    case State::Dwindling: return say::Following::tr("dwindling");
+    case State::LessThanThought: return say::Following::tr("less than thought");
+    case State::FeedNotRecorded: return say::Following::tr("feed not written down");
+    case State::EatingFaster: return say::Following::tr("eating faster");
+    case State::MoreThanNeeded: return say::Following::tr("more than needed");
+    case State::OnCourse: return say::Following::tr("on course");
     }
     return {};
 }
 
+QString expectedLaterSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style) {
+    if (!f.expectedLater) return {};
+    const auto day = [&q](SeasonDay on) { return q.year.date(std::clamp(on, firstSeasonDay, lastSeasonDay)); };
+    const auto& later = *f.expectedLater;
+    return laterSentence({later.sugar, later.fondant, day(later.from), day(later.until)}, style);
+}
+
 QString followRisk(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
     if (f.state == tracking::FollowState::Dead || f.fitsNoWinter) return {};
-    return say::Following::tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen touch the %3 reserve "
+    return say::Following::tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen fall below %3 "
               "and %5 run out (as forecast in autumn: %6 and %7).")
         .arg(form(AskedNumber::LeftToday, mass(f.now.today, style)), form(AskedNumber::ExpectedToday, mass(f.autumn.today.typical, style)),
              form(AskedNumber::Reserve, mass(q.reserve, style)), form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
@@ -85,11 +112,21 @@ QString followNext(const tracking::FollowQuestion& q, const tracking::Following&
     if (f.state == tracking::FollowState::Dead) return {};
     if (f.fitsNoWinter) return say::Following::tr("Look through what was written down of this winter: something was harvested, fed or weighed on another day or in another amount.");
     if (f.state == tracking::FollowState::CannotSay) return say::Following::tr("Weigh it again, and look for a feed that was not written down or ticked off, and for a lid, a box or a stone that was on or off.");
+    if (f.nextWeighing && f.nextWeighing->forAVisit)
+        return say::Following::tr("Weigh on %1, before more is fed.").arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)));
     if (f.nextWeighing)
         return say::Following::tr("Weigh again by %1: in %2 of 100 cases that would change what to do.")
             .arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)), form(AskedNumber::WeighingChanges, count(100 * f.nextWeighing->changes, style)));
     const auto forage = form(AskedNumber::ForageNow, on(q, f.now.forage.typical, style));
     return say::Following::tr("No further weighing before forage (around %1) would change what to do.").arg(forage);
+}
+
+QString deathQuestion(std::string_view id) {
+    if (id == "food_left") return say::Following::tr("Was food left within reach of the bees?");
+    if (id == "heads_in_cells") return say::Following::tr("Were dead bees head down in the cells?");
+    if (id == "mites_on_floor") return say::Following::tr("Were there many mites on the floor?");
+    if (id == "brood_pattern") return say::Following::tr("Was there brood, and was it solid or patchy?");
+    return say::Following::tr("Was the queen found?");
 }
 
 QString seenKind(std::string_view kind) {

@@ -10,11 +10,11 @@ namespace {
 ExplainedSection aboutStores() {
     return {say::Glossary::tr("Stores"),
             {{say::Glossary::tr("stores"), say::Glossary::tr("What the bees can live on in the hive: capped honey, and open nectar or syrup as far as it will ripen. Bee bread is not counted.")},
-             {say::Glossary::tr("need"), say::Glossary::tr("The stores that must be in the hive today so that as few winters go short as you accept. It reaches to the first forage and holds the reserve.")},
+             {say::Glossary::tr("need"), say::Glossary::tr("The stores that must be in the hive today so that as few winters go short as you accept. It reaches to the day spring forage starts and holds the reserve.")},
              {say::Glossary::tr("reserve"), say::Glossary::tr("Stores that should still be there on the worst day, for what nobody foresees. You set it on the page Place.")},
-             {say::Glossary::tr("touches the reserve"), say::Glossary::tr("The stores fall below the reserve on some day before first forage. The bees are not starving yet, but little is left.")},
-             {say::Glossary::tr("runs out"), say::Glossary::tr("No stores are left on some day before first forage. Without help the colony starves.")},
-             {say::Glossary::tr("accepted risk"), say::Glossary::tr("How many winters of a hundred may touch the reserve before the program advises you to feed or to leave honey. You set it on the page Place.")},
+             {say::Glossary::tr("falls below the reserve"), say::Glossary::tr("Less than the reserve is left on some day before spring forage starts. The bees are not starving yet, but little is left.")},
+             {say::Glossary::tr("runs out"), say::Glossary::tr("No stores are left on some day before spring forage starts. Without help the colony starves.")},
+             {say::Glossary::tr("accepted risk"), say::Glossary::tr("How many winters of a hundred may fall below the reserve before the program advises you to feed or to leave honey. You set it on the page Place.")},
              {say::Glossary::tr("empty weight"), say::Glossary::tr("The weight of the hive without bees, brood and stores: boxes, frames, floor and roof. Known, it makes every weighing tell more.")},
              {say::Glossary::tr("hefted"), say::Glossary::tr("Lifted a little by hand, to feel whether the hive is light, fair or heavy. Rougher than a scale, but quick.")},
              {say::Glossary::tr("both sides lifted"), say::Glossary::tr("A hanging scale lifts the hive at one side and then at the other; the two readings added are about its weight.")}}};
@@ -25,7 +25,7 @@ ExplainedSection aboutCombs() {
             {{say::Glossary::tr("capped"), say::Glossary::tr("Sealed with wax: ripe honey that keeps. The share of it capped says how much of the stores on a comb is sealed.")},
              {say::Glossary::tr("open nectar"), say::Glossary::tr("Cells with nectar or syrup not sealed yet. Much of it is water, so it counts for less, and late in the year it may never be capped.")},
              {say::Glossary::tr("bee bread"), say::Glossary::tr("Pollen the bees have stored in cells. It feeds the brood and does not count as stores.")},
-             {say::Glossary::tr("built"), say::Glossary::tr("How much of the room in the frame, or under the bar, the bees have filled with comb.")},
+             {say::Glossary::tr("built"), say::Glossary::tr("How much of the space in the frame, or under the bar, the bees have filled with comb.")},
              {say::Glossary::tr("face"), say::Glossary::tr("One side of a comb.")},
              {say::Glossary::tr("old nest"), say::Glossary::tr("Dark comb in which brood was raised for years. Honey in it is left to the bees.")},
              {say::Glossary::tr("spacing, or bar width"), say::Glossary::tr("From the middle of one comb to the middle of the next. The wider it is, the thicker the comb and the more honey it holds.")},
@@ -42,14 +42,14 @@ ExplainedSection aboutCombs() {
 
 ExplainedSection aboutSeason() {
     return {say::Glossary::tr("The season"),
-            {{say::Glossary::tr("last income"), say::Glossary::tr("The day after which bees here usually bring no more nectar home in autumn.")},
+            {{say::Glossary::tr("last nectar coming in"), say::Glossary::tr("The day after which bees here usually bring no more nectar home in autumn.")},
              {say::Glossary::tr("advised end of feeding"), say::Glossary::tr("The day by which feeding should be over, so that there is time to ripen and seal the food.")},
              {say::Glossary::tr("last day for syrup"), say::Glossary::tr("The last day on which syrup can still be dried by the bees, as the air is here.")},
              {say::Glossary::tr("syrup no longer taken"), say::Glossary::tr("From this day on it is usually too cold for bees to come down to a feeder.")},
              {say::Glossary::tr("laying stops"), say::Glossary::tr("The day the queen usually ceases laying for the winter. Food lasts longest from now on.")},
              {say::Glossary::tr("laying restarts"), say::Glossary::tr("The day she begins again, often in the middle of winter. Brood must be kept warm, so more is eaten.")},
              {say::Glossary::tr("build-up"), say::Glossary::tr("The weeks in spring in which brood grows quickly. Most food is eaten in them, and most colonies that starve do so then.")},
-             {say::Glossary::tr("first forage"), say::Glossary::tr("The day from which nectar comes in reliably in spring. Up to it the stores must last.")},
+             {say::Glossary::tr("spring forage starts"), say::Glossary::tr("The day from which nectar comes in reliably in spring. Up to it the stores must last.")},
              {say::Glossary::tr("dearth"), say::Glossary::tr("Weeks without nectar although it is warm enough to fly.")},
              {say::Glossary::tr("autumn flow"), say::Glossary::tr("Nectar that may still come in before winter, beyond the little that weeds and ivy bring every autumn, which is always counted.")},
              {say::Glossary::tr("give or take"), say::Glossary::tr("About two years of three lie no further from the day given than this.")}}};

@@ -32,10 +32,10 @@ QStringList learnedLines(const learning::LastingPair& keeper, const WordStyle& s
 
 QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& style) {
     const QString days = number(std::abs(shift.meanDays), 1, style), sd = number(shift.sdDays, 1, style);
-    const char* later = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days later than the climate says (give or take %2; %n springs).");
-    const char* earlier = QT_TRANSLATE_N_NOOP("Learned", "First forage comes %1 days earlier than the climate says (give or take %2; %n springs).");
-    const char* laterOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days later than the climate says (give or take %2; one spring).");
-    const char* earlierOnce = QT_TRANSLATE_NOOP("Learned", "First forage comes %1 days earlier than the climate says (give or take %2; one spring).");
+    const char* later = QT_TRANSLATE_N_NOOP("Learned", "Spring forage starts %1 days later than the climate says (give or take %2; %n springs).");
+    const char* earlier = QT_TRANSLATE_N_NOOP("Learned", "Spring forage starts %1 days earlier than the climate says (give or take %2; %n springs).");
+    const char* laterOnce = QT_TRANSLATE_NOOP("Learned", "Spring forage starts %1 days later than the climate says (give or take %2; one spring).");
+    const char* earlierOnce = QT_TRANSLATE_NOOP("Learned", "Spring forage starts %1 days earlier than the climate says (give or take %2; one spring).");
     const bool once = shift.years == 1;
     return say::Learned::tr(shift.meanDays >= 0 ? (once ? laterOnce : later) : (once ? earlierOnce : earlier), nullptr, shift.years).arg(days, sd);
 }

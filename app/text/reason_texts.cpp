@@ -26,29 +26,83 @@ const std::vector<RemarkText>& reasonTexts() {
                                                       "January.")},
         {"season-not-derivable",
          QT_TRANSLATE_NOOP("Remark", "This climate has no cold or dark season to derive a dearth from: give the dates "
-                                     "of the build-up and of first forage.")},
-        {"after-forage", QT_TRANSLATE_NOOP("Remark", "First forage has come: no winter is left to ask about.")},
-        // the verdict
-        {"need", QT_TRANSLATE_NOOP("Remark", "With %{need} in the hive the stores touch the reserve of %{reserve} "
-                                             "before first forage, around %{forage}, in %{in:0} of 100 "
-                                             "simulated winters.")},
-        {"surplus",
-         QT_TRANSLATE_NOOP("Remark", "There are %{spare} more than the colony needs at the risk you accept.")},
-        {"nothing-to-spare",
-         QT_TRANSLATE_NOOP(
-             "Remark",
-             "The stores, about %{stores}, are close to the need of %{need}: nothing to take, nothing to feed.")},
-        {"enough", QT_TRANSLATE_NOOP("Remark", "The stores, about %{stores}, cover the need of %{need}.")},
-        {"short-of-stores", QT_TRANSLATE_NOOP("Remark", "%{missing} of stores are missing at the risk you accept.")},
+                                     "of the build-up and of the start of spring forage.")},
+        {"after-forage", QT_TRANSLATE_NOOP("Remark", "Spring forage has started: no winter is left to ask about.")},
+        // the rule that decided
+        {"disease-first", QT_TRANSLATE_NOOP("Remark", "With signs of disease nothing else counts: no honey, no combs and no bees leave this hive before the inspector has "
+                                                      "seen it. It is fed only to live until then.")},
+        {"no-food-in-reach", QT_TRANSLATE_NOOP("Remark", "Of about %{stores:amount} in the hive only %{within:amount} lie where the bees can reach them in the cold.")},
+        {"act-now", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} of stores may last less than %{days:0} days.")},
+        {"no-queen", QT_TRANSLATE_NOOP("Remark", "Neither queen nor eggs nor brood were seen, and it is not yet too late in the year for eggs: such a colony does not live "
+                                                 "through winter alone. Give it a comb with eggs of another colony, and look after four days: queen cells on it mean she is gone.")},
+        {"contradiction", QT_TRANSLATE_NOOP("Remark", "%{first:evidence} says %{low:amount}, %{second:evidence} says %{high:amount}: no amount is told "
+                                                      "before one of them is found wrong.")},
+        {"heft-alone/light", QT_TRANSLATE_NOOP("Remark", "Light at this time of year stands for about %{stores:amount}, give or take a third: one portion at once, then weigh.")},
+        {"heft-alone/fair", QT_TRANSLATE_NOOP("Remark", "Fair at this time of year stands for about %{stores:amount}, give or take a third: too rough to decide by.")},
+        {"heft-alone/heavy", QT_TRANSLATE_NOOP("Remark", "Heavy at this time of year stands for about %{stores:amount}, more than is wanted; no honey is taken on a heft.")},
         {"weak-colony",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "About %{bees:hundreds} bees are too few to winter well alone; 7,000 before laying stops are the least.")},
+             "About %{bees:hundreds} bees going into winter are too few to winter well alone; 7,000 are the least.")},
+        {"summer-portion", QT_TRANSLATE_NOOP("Remark", "In summer %{safety:amount} are to be in the hive so that it is safe until the next look; there are about "
+                                                       "%{stores:amount}. What it needs for winter is fed later.")},
+        {"summer-harvest", QT_TRANSLATE_NOOP("Remark", "%{safety:amount} stay in the hive until the next look; what is taken now is fed as sugar later, once the mites are treated.")},
+        {"summer-safe", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} are in the hive, and %{safety:amount} are enough until the next look: nothing is decided "
+                                                    "for winter yet.")},
+        {"hive-full", QT_TRANSLATE_NOOP("Remark", "The combs hold about %{room:amount}, and they are full.")},
+        {"short-of-stores", QT_TRANSLATE_NOOP("Remark", "About %{missing:amount} of stores are missing on %{day}.")},
+        {"small-portions", QT_TRANSLATE_NOOP("Remark", "After the last day for syrup bees take small portions only, warm, thick and right over the cluster, and fewer from week to week.")},
+        {"winter-board", QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped."), "days"},
+        {"visit-due", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} are left, and %{reserve:amount} are to be kept: one visit now, the next after weighing.")},
+        {"short-later", QT_TRANSLATE_NOOP("Remark", "Nothing can or need be fed today; whether it will be wanted a weighing in winter tells.")},
+        {"surplus",
+         QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on and what is usual here.")},
+        {"enough/more", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} will be there, and %{need:amount} are wanted: that is enough, and what is more stays with the bees.")},
+        {"enough/same", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} will be there, and %{need:amount} are wanted: a difference of less than %{dead:amount} is "
+                                               "neither fed nor taken.")},
+        {"no-brood-seen", QT_TRANSLATE_NOOP("Remark", "No brood was seen, though the queen usually still lays: if she has stopped, %{stopped:amount} are enough instead of %{need:amount}.")},
+        {"no-eggs-normal", QT_TRANSLATE_NOOP("Remark", "No eggs at this time of year are normal: that is no sign that the queen is gone.")},
+        {"more-than-it-holds/comb", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then give drawn comb or a box of "
+                                                                "it (no foundation now), or full combs from store or a healthy neighbour.")},
+        {"more-than-it-holds/full-combs", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then change empty "
+                                                                      "combs for full ones from store or a healthy neighbour; the rest is for a winter visit.")},
+        // the numbers
+        {"target", QT_TRANSLATE_NOOP("Remark", "On %{day} it should hold about %{need:amount}: %{combs:halves} full combs, %{gross:amount} with hive and bees.")},
+        {"usual-here/agrees", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount} to %{high:amount}.")},
+        {"usual-here/agrees-one", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount}.")},
+        {"usual-here/differs-one", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount}. This answer says %{need:amount}, for it counts "
+                                                               "this colony's bees, hive and winters; less than is usual is never left after a harvest.")},
+        {"usual-here/differs", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount} to %{high:amount}. This answer says %{need:amount}, for it counts "
+                                                           "this colony's bees, hive and winters; less than is usual is never left after a harvest.")},
+        {"usual-here/differs-by-hearsay", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount} to %{high:amount}. This answer says %{need:amount}, for it counts "
+                                                                      "this colony's bees, hive and winters. That figure is what keepers say, nothing published: it holds back no honey.")},
+        {"usual-here/differs-by-hearsay-one", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount}. This answer says %{need:amount}, for it counts "
+                                                                       "this colony's bees, hive and winters. That figure is what keepers say, nothing published: it holds back no honey.")},
+        {"need", QT_TRANSLATE_NOOP("Remark", "Counted from today %{need:amount} are wanted: then %{reserve:amount} or more are left in %{in:0} of 100 winters when "
+                                             "spring forage starts, around %{forage}.")},
+        {"locked-in-long",
+         QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it."),
+         "days"},
+        {"room-full", QT_TRANSLATE_NOOP("Remark", "There is empty comb for only about %{room:amount}: no more is fed than finds a place.")},
+        {"too-slow", QT_TRANSLATE_NOOP("Remark", "Not all of it can be taken by the last day for syrup; the rest is for full combs or a winter visit.")},
+        {"after-advised", QT_TRANSLATE_NOOP("Remark", "Feeding is best finished by %{day}; this plan goes on after it.")},
+        {"moist-honey",
+         QT_TRANSLATE_NOOP("Remark",
+                           "The honey holds %{water:1} % water, more than %{most:0} %, and would ferment: it stays with the bees, now and in spring.")},
+        {"wettish-honey", QT_TRANSLATE_NOOP("Remark", "The honey holds %{water:1} % water: it may be kept, but driest honey keeps best.")},
+        {"fed-combs", QT_TRANSLATE_NOOP("Remark", "Sugar was fed since last spring: no comb that was on the hive then is honey for people, now or in spring.")},
+        {"surplus-for-bees", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} to spare may go as combs to bees: to your own nuclei or to a healthy colony of this yard.")},
+        {"take-in-spring", QT_TRANSLATE_NOOP("Remark", "What is to spare may also stay and be taken in spring: "
+                                                       "typically %{spare:amount} more than is wanted when spring forage starts.")},
+        {"dearth-climate", QT_TRANSLATE_NOOP("Remark", "There is no winter here, only a dearth between the last nectar of autumn "
+                                                       "and the first of spring. Local flows decide it, and the "
+                                                       "error is twice that of colder places.")},
+        {"own-climate", QT_TRANSLATE_NOOP("Remark", "The climate is your own climate, as you gave it.")},
+        {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station %{place}, %{km:distance} away.")},
+        {"station-used/unmeasured", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station %{place}.")},
+        {"flow-assumed", QT_TRANSLATE_NOOP("Remark", "Nectar still coming in is counted: %{strength:flow}.")},
         {"small-colony", QT_TRANSLATE_NOOP("Remark", "About %{bees:hundreds} bees are fewer than the 4,000 from which "
                                                      "colonies have been measured: the figures are less sure.")},
-        {"contradiction", QT_TRANSLATE_NOOP("Remark", "Two observations contradict each other: %{first:evidence} and "
-                                                      "%{second:evidence}. The answer spans both; look again before "
-                                                      "taking any honey.")},
         {"stores-carried-forward",
          QT_TRANSLATE_N_NOOP(
              "Remark", "The combs were seen %n days before the day asked about; the model counts %{used} used since."),
@@ -63,17 +117,6 @@ const std::vector<RemarkText>& reasonTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "The combs were seen the day before the day asked about; the model counts %{gained} brought in since.")},
-        {"middle-winter-class/feed",
-         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are under %{=4 kg}: feed now.")},
-        {"middle-winter-class/watch",
-         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are between %{=4 kg} and %{=8 kg}: watch this colony.")},
-        {"middle-winter-class/fine",
-         QT_TRANSLATE_NOOP("Remark", "In the middle of winter %{stores} are over %{=8 kg}: that is fine for now.")},
-        {"locked-in-long",
-         QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end, when nothing can be fed: be "
-                                     "cautious and plan for a short risk of 10 of 100."),
-         "days"},
-        // feeding
         {"ratio-thin", QT_TRANSLATE_N_NOOP("Remark", "Syrup 3:2 by mass: %n warm days are left to ripen it."), "days",
          QT_TRANSLATE_NOOP("Remark", "Syrup 3:2 by mass: one warm day is left to ripen it.")},
         {"ratio-thick",
@@ -82,17 +125,6 @@ const std::vector<RemarkText>& reasonTexts() {
          "days",
          QT_TRANSLATE_NOOP("Remark",
                            "Syrup 2:1 by mass: with one warm day left the bees should have less water to drive off.")},
-        {"ratio-own", QT_TRANSLATE_NOOP("Remark", "The ratio is your own: %{ratio} by mass.")},
-        {"room-full", QT_TRANSLATE_NOOP("Remark", "The combs have room for only about %{room}: take out a full comb or "
-                                                  "add drawn comb, or the rest cannot be stored.")},
-        {"deadline-passed", QT_TRANSLATE_NOOP("Remark", "After %{day} syrup is no longer ripened: fondant instead.")},
-        {"too-slow", QT_TRANSLATE_NOOP(
-                         "Remark", "Not all can be taken as syrup by the last day: %{fondant} are given as fondant.")},
-        {"after-advised", QT_TRANSLATE_NOOP("Remark", "Syrup is best finished by %{day}; this plan goes on after it.")},
-        {"small-lots",
-         QT_TRANSLATE_NOOP(
-             "Remark",
-             "Until %{day} thick syrup in lots of a litre at most may still be taken, but it may stay open.")},
         // harvest
         {"no-comb-to-take",
          QT_TRANSLATE_NOOP("Remark", "No single comb may be taken: each holds brood, is not capped enough, took syrup, "
@@ -100,13 +132,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"quick-form-no-combs", QT_TRANSLATE_NOOP("Remark", "Combs were only counted, so none can be named.")},
         {"treated-honey",
          QT_TRANSLATE_NOOP("Remark", "The hive was treated while this honey was in it, so none of it is taken.")},
-        {"moist-honey",
-         QT_TRANSLATE_NOOP("Remark",
-                           "The honey holds %{water:1} % water, more than 18 %, and would ferment: it stays.")},
-        {"fed-combs", QT_TRANSLATE_NOOP("Remark", "Combs that took syrup are not taken.")},
         {"old-nest-combs", QT_TRANSLATE_NOOP("Remark", "Combs that stood for years in the brood nest are not taken.")},
-        {"take-in-spring", QT_TRANSLATE_NOOP("Remark", "What is to spare may also stay and be taken in spring: "
-                                                       "typically %{spare} above the reserve at first forage.")},
         {"autumn-flow-not-harvested",
          QT_TRANSLATE_NOOP("Remark", "Honey the autumn flow has yet to bring is never counted for harvest.")},
         {"move-combs-first",
@@ -118,25 +144,25 @@ const std::vector<RemarkText>& reasonTexts() {
          "combs",
          QT_TRANSLATE_NOOP("Remark",
                            "Before buying sugar: one comb with about %{kg} can come from another colony of the yard.")},
+        {"combs-given", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
+        {"combs-given/unnamed", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg} more than those that come back go to another colony of the yard, which is short: this hive keeps "
+                                                            "what it should winter on.")},
+        {"united-here", QT_TRANSLATE_NOOP("Remark", "%{from} is united onto this colony by %{day}: its bees, brood and stores are counted with these, and neither moves combs.")},
+        {"united-here/unnamed", QT_TRANSLATE_NOOP("Remark", "Another colony of the yard is united onto this one by %{day}: its bees, brood and stores are counted with these, and neither "
+                                                            "moves combs.")},
         // the colony
         {"narrow-nest", QT_TRANSLATE_NOOP("Remark", "%{built:0} combs are built and %{covered:1} covered: narrow the "
                                                     "nest with a follower, or take supers off.")},
         {"open-stores-late",
          QT_TRANSLATE_NOOP("Remark", "About %{open} are open stores that may not be capped before the cold.")},
         // place and season
-        {"dearth-climate", QT_TRANSLATE_NOOP("Remark", "There is no winter here, only a dearth between the last autumn "
-                                                       "and the first spring income. Local flows decide it, and the "
-                                                       "error is twice that of colder places.")},
         {"edge-of-rules", QT_TRANSLATE_NOOP("Remark", "The season lies at the edge of the rules, as in high and far "
                                                       "northern places: compare its dates with your own.")},
         {"date-moved",
          QT_TRANSLATE_NOOP("Remark", "The derived date of %{which:season} gave way to a given one and is now %{to}.")},
         {"season-overrides", QT_TRANSLATE_NOOP("Remark", "Dates of the season were given and not derived.")},
-        {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of %{station:town}, %{km:distance} away.")},
-        {"station-used/unmeasured", QT_TRANSLATE_NOOP("Remark", "The climate is that of %{station:town}.")},
         {"height-shift",
          QT_TRANSLATE_NOOP("Remark", "For the height of the place all temperatures are shifted by %{kelvin:kelvins}.")},
-        {"flow-assumed", QT_TRANSLATE_NOOP("Remark", "An autumn flow is counted in: %{strength:flow}.")},
         {"doubt-heavy/pounds",
          QT_TRANSLATE_N_NOOP("Remark", "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?"),
          "boxes",

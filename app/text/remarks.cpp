@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <optional>
@@ -33,6 +34,12 @@ std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
     return value ? std::optional(*value) : std::nullopt;
 }
 
+// Remarks with a text for each class.
+bool isClassed(const std::string& id) {
+    static constexpr std::array ids{"enough", "heft-alone", "more-than-it-holds", "usual-here", "varroa-first", "spring-starvation", "next-look"};
+    return std::find(ids.begin(), ids.end(), id) != ids.end();
+}
+
 // Which of several texts an id has is said with.
 std::string variantOf(const Remark& remark) {
     if (remark.id == "moisture" && !detailOf(remark, "water")) return "/unmeasured";
@@ -40,9 +47,9 @@ std::string variantOf(const Remark& remark) {
         return "/unmeasured";
     if (remark.id == "stores-carried-forward" && massOf(remark, "used").value_or(kilograms(0)).value() < 0)
         return "/gained";
-    if (const std::string* from = textOf(remark, "from"); remark.id == "move-combs-first" && (!from || from->empty()))
-        return "/unnamed";
-    const bool classed = remark.id == "middle-winter-class" || remark.id.rfind("learned-", 0) == 0 || remark.id.rfind("doubt-", 0) == 0;
+    const bool ofNeighbour = remark.id == "move-combs-first" || remark.id == "combs-given" || remark.id == "united-here";
+    if (const std::string* name = textOf(remark, remark.id == "combs-given" ? "receiver" : "from"); ofNeighbour && (!name || name->empty())) return "/unnamed";
+    const bool classed = isClassed(remark.id) || remark.id.rfind("learned-", 0) == 0 || remark.id.rfind("doubt-", 0) == 0;
     if (const std::string* word = textOf(remark, "class"); classed && word)
         return "/" + *word;
     return "";
@@ -59,12 +66,11 @@ QString inWords(const std::string& word, const QString& how) {
     if (how == QLatin1String("season")) return seasonDate(word);
     if (how == QLatin1String("evidence")) return evidence(word);
     if (how == QLatin1String("flow")) return flow(word);
-    if (how == QLatin1String("town")) return town(word);
     return QString::fromStdString(word);
 }
 
 QString inWords(const Detail& detail, const QString& how, const WordStyle& style) {
-    if (const auto* value = std::get_if<Mass>(&detail)) return mass(*value, style);
+    if (const auto* value = std::get_if<Mass>(&detail)) return how == QLatin1String("amount") ? amount(*value, style) : mass(*value, style);
     if (const auto* value = std::get_if<Volume>(&detail)) return volume(*value, style);
     if (const auto* value = std::get_if<Date>(&detail)) return date(*value, style);
     if (const auto* value = std::get_if<Temperature>(&detail))
@@ -74,6 +80,7 @@ QString inWords(const Detail& detail, const QString& how, const WordStyle& style
     constexpr double hundred = 100;
     if (how == QLatin1String("kelvins")) return kelvins(value, style);
     if (how == QLatin1String("distance")) return distance(value, style);
+    if (how == QLatin1String("halves")) return number(value, std::round(value) == value ? 0 : 1, style);
     if (how == QLatin1String("hundreds")) return count(std::round(value / hundred) * hundred, style);
     return how == QLatin1String("0") ? count(value, style) : number(value, how.toInt(), style);
 }

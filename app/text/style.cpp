@@ -12,13 +12,45 @@ namespace {
 
 QString of(const std::string& utf8) { return QString::fromStdString(utf8); }
 
+// What people weigh and buy: half kilograms, or whole pounds.
+Mass toSteps(Mass mass, const WordStyle& style) {
+    if (style.numbers.system == UnitSystem::Metric) return kilograms(std::round(2 * mass.value()) / 2);
+    return massOf(std::round(valueIn(mass, MassUnit::Pound)), MassUnit::Pound);
+}
+int stepDecimals(Mass steps, const WordStyle& style) {
+    return style.numbers.system == UnitSystem::Metric && steps.value() != std::floor(steps.value()) ? 1 : 0;
+}
+
 double toHundreds(double bees) { return std::round(bees / 100) * 100; }
 
 } // namespace
 
 QString mass(Mass mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
+QString amount(Mass mass, const WordStyle& style) {
+    const QString shown = of(format(toSteps(mass, style), style.numbers, stepDecimals(toSteps(mass, style), style)));
+    if (!style.poundsBeside || style.numbers.system != UnitSystem::Metric) return shown;
+    const Mass pounds = massOf(std::round(valueIn(toSteps(mass, style), MassUnit::Pound)), MassUnit::Pound);
+    return say::Words::tr("%1 (%2)", "kilograms and pounds")
+        .arg(shown, of(format(pounds, NumberStyle{style.numbers.decimalPoint, UnitSystem::UnitedStates}, 0)));
+}
+
+QString amount(const Spread<Mass>& mass, const WordStyle& style) {
+    const auto bare = [&](Mass value) {
+        const double shown = valueIn(toSteps(value, style), massUnit(style.numbers.system));
+        return number(shown == 0 ? 0 : shown, stepDecimals(toSteps(value, style), style), style);
+    };
+    const Mass typical = toSteps(mass.typical, style);
+    return say::Words::tr("%1 (%2\u2013%3)", "amount, lowest, highest")
+        .arg(of(format(typical, style.numbers, stepDecimals(typical, style))), bare(mass.low), bare(mass.high));
+}
+
 QString mass(const Spread<Mass>& mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
 QString volume(Volume volume, const WordStyle& style) { return of(format(volume, style.numbers, 1)); }
+QString amount(Volume volume, const WordStyle& style) {
+    if (style.numbers.system != UnitSystem::Metric) return text::volume(volume, style);
+    const double litres = std::round(2 * volume.value()) / 2;
+    return of(format(Volume(litres), style.numbers, litres == std::floor(litres) ? 0 : 1));
+}
 QString count(double number, const WordStyle& style) { return style.locale.toString(number, 'f', 0); }
 
 QString bees(const Spread<BeeCount>& bees, const WordStyle& style) {

@@ -12,12 +12,16 @@ namespace winterlarder::text {
 //! How numbers and dates look in sentences: one style is handed to every function here.
 struct WordStyle {
     NumberStyle numbers;
+    bool poundsBeside = false; //!< stores in kilograms have pounds beside them
     QLocale locale{QLocale::English, QLocale::UnitedKingdom};
 };
 
 QString mass(Mass mass, const WordStyle& style);                    //!< "12.3 kg"
+QString amount(Mass mass, const WordStyle& style);                  //!< to half a kilogram or a pound: "12.5 kg", "12.5 kg (28 lb)", "28 lb"
 QString mass(const Spread<Mass>& mass, const WordStyle& style);     //!< "12.3 kg (9.8–15.1)"
+QString amount(const Spread<Mass>& mass, const WordStyle& style);   //!< to half a kilogram or a pound, the band beside it: "12.5 kg (10–15)", "28 lb (22–33)"
 QString volume(Volume volume, const WordStyle& style);              //!< "7.8 L"
+QString amount(Volume volume, const WordStyle& style);              //!< to half a litre: "8 L", "7.5 L"; gallons and the like to a tenth
 QString bees(const Spread<BeeCount>& bees, const WordStyle& style); //!< "12,300 (9,900–15,200)", to the nearest hundred
 QString count(double number, const WordStyle& style);               //!< "12,300", grouped
 QString number(double number, int decimals, const WordStyle& style);

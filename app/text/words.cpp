@@ -20,12 +20,12 @@ template <std::size_t N> QString named(const std::array<Row, N>& rows, const std
 }
 
 constexpr std::array<Row, 8> seasonDates{
-    {{"last_income", QT_TRANSLATE_NOOP("Words", "the last autumn income")},
+    {{"last_income", QT_TRANSLATE_NOOP("Words", "the last nectar coming in")},
      {"brood_stop", QT_TRANSLATE_NOOP("Words", "the end of laying")},
      {"brood_restart", QT_TRANSLATE_NOOP("Words", "the new start of laying")},
      {"buildup", QT_TRANSLATE_NOOP("Words", "the build-up")},
-     {"forage", QT_TRANSLATE_NOOP("Words", "first forage")},
-     {"feed_advised_by", QT_TRANSLATE_NOOP("Words", "the end of feeding as advised")},
+     {"forage", QT_TRANSLATE_NOOP("Words", "the start of spring forage")},
+     {"feed_advised_by", QT_TRANSLATE_NOOP("Words", "feeding best finished by")},
      {"syrup_deadline", QT_TRANSLATE_NOOP("Words", "the last day for syrup")},
      {"syrup_refused", QT_TRANSLATE_NOOP("Words", "the day syrup is no longer taken")}}};
 
@@ -41,27 +41,8 @@ constexpr std::array<Row, 4> flows{{{"none", QT_TRANSLATE_NOOP("Words", "none")}
                                     {"fair", QT_TRANSLATE_NOOP("Words", "a fair flow")},
                                     {"strong", QT_TRANSLATE_NOOP("Words", "a strong flow")}}};
 
-QString feedHeadline(const feeding::FeedingPlan& plan, const WordStyle& style) {
-    const bool syrup = plan.syrup.sugar.value() > 0, fondant = plan.fondant.value() > 0;
-    if (syrup && fondant)
-        return say::Words::tr("Feed %1 of sugar as syrup %2 and %3 of fondant.")
-            .arg(mass(plan.syrup.sugar, style), QString::fromStdString(plan.ratio.printed), mass(plan.fondant, style));
-    if (syrup)
-        return say::Words::tr("Feed %1 of sugar as syrup %2.")
-            .arg(mass(plan.syrup.sugar, style), QString::fromStdString(plan.ratio.printed));
-    return say::Words::tr("Feed %1 of fondant.").arg(mass(plan.fondant, style));
-}
-
-QString harvestHeadline(const advice::HarvestAdvice& harvest, const WordStyle& style) {
-    if (harvest.combs.empty()) return say::Words::tr("Up to %1 may be taken.").arg(mass(harvest.upTo, style));
-    return say::Words::tr("Up to %1 may be taken; the combs named hold %2.")
-        .arg(mass(harvest.upTo, style), mass(harvest.combsHold, style));
-}
-
 QString whatHangs(const std::string& input) {
     if (input == "bees") return say::Words::tr("how many bees there are");
-    if (input == "forage") return say::Words::tr("when first forage comes");
-    if (input == "flow") return say::Words::tr("what the autumn flow still brings");
     return say::Words::tr("what stores there are");
 }
 
@@ -95,6 +76,8 @@ QString option(advice::OptionKind kind) {
         return say::Words::tr("feed");
     case advice::OptionKind::MoveCombs:
         return say::Words::tr("give combs of stores");
+    case advice::OptionKind::Unite:
+        return say::Words::tr("unite it with another colony");
     }
     return {};
 }
@@ -104,11 +87,13 @@ QString look(advice::Look look) {
     case advice::Look::Heft:
         return say::Words::tr("heft the hive");
     case advice::Look::Weigh:
-        return say::Words::tr("weigh the hive");
+        return say::Words::tr("weigh both sides of the closed hive, which takes two minutes and disturbs no bee");
     case advice::Look::LookThroughWindow:
         return say::Words::tr("look through the window or from above");
     case advice::Look::CountCombs:
         return say::Words::tr("count the full combs and the combs the bees cover");
+    case advice::Look::CountSeams:
+        return say::Words::tr("count the seams filled with bees, from above");
     case advice::Look::Open:
         return say::Words::tr("open the hive and look at every comb");
     }
@@ -134,7 +119,7 @@ QString winterClass(climate::WinterClass kind) {
     case climate::WinterClass::Flying:
         return say::Words::tr("a winter in which bees fly in most weeks");
     case climate::WinterClass::Dearth:
-        return say::Words::tr("no winter, a dearth between the last and the first income");
+        return say::Words::tr("no winter, a dearth between the last nectar of autumn and the first of spring");
     case climate::WinterClass::NotDerivable:
         return say::Words::tr("no season can be derived; give the dates yourself");
     }
@@ -157,49 +142,14 @@ QString origin(climate::DateOrigin origin) {
     return {};
 }
 
-namespace {
-
-QString verdictHeadline(const advice::Advice& advice, const WordStyle& style) {
-    switch (advice.verdict) {
-    case advice::Verdict::CannotSay:
-        return say::Words::tr("This cannot be said: see the reasons.");
-    case advice::Verdict::Harvest:
-        return harvestHeadline(*advice.harvest, style);
-    case advice::Verdict::Leave:
-        return say::Words::tr("Leave it as it is.");
-    case advice::Verdict::Feed:
-        return feedHeadline(*advice.feed, style);
-    case advice::Verdict::Unite:
-        return say::Words::tr("Unite it with another colony, if both are healthy.");
-    }
-    return {};
-}
-
-} // namespace
-
-QString headline(const advice::Advice& advice, const WordStyle& style) {
-    const QString words = verdictHeadline(advice, style);
-    if (advice.verdict == advice::Verdict::CannotSay || !advice::setsAside(advice)) return words;
-    return say::Words::tr("Something written down is in doubt: settle that first, see the reasons. Until then: %1").arg(words);
-}
-
-QString riskSentence(const advice::Advice& advice, double reserveKg, const WordStyle& style) {
-    if (!advice.runOut || !advice.touchReserve) return {};
-    return say::Words::tr("Left as it is, stores touch the reserve of %1 in %2 simulated winters and run out in %3.")
-        .arg(mass(kilograms(reserveKg), style), ofHundred(*advice.touchReserve, style),
-             ofHundred(*advice.runOut, style));
-}
-
-QString lookSentence(const advice::AnotherLook& another, const WordStyle& style) {
+QString lookSentence(const advice::AnotherLook& another, const WordStyle& style, NumberForm form) {
     if (!another.worthIt || !another.which)
-        return say::Words::tr("Another look would not change this answer: the bees need not be disturbed for it.");
+        return say::Words::tr("Another look would not change the amount: the bees need not be disturbed for it.");
     if (another.narrowsFromKg <= another.narrowsToKg)
-        return say::Words::tr("Another look may change the answer, which hangs on %1: %2.")
-            .arg(whatHangs(another.about), look(*another.which));
-    return say::Words::tr("Another look may change the answer, which hangs on %1: %2. It narrows what is missing or to spare from "
-              "a band of %3 to one of %4.")
-        .arg(whatHangs(another.about), look(*another.which), mass(kilograms(another.narrowsFromKg), style),
-             mass(kilograms(another.narrowsToKg), style));
+        return say::Words::tr("Look again first, for the answer hangs on %1: %2.").arg(whatHangs(another.about), look(*another.which));
+    return say::Words::tr("Look again first, for the answer hangs on %1: %2. What is known to within %3 now would be known to within %4, and the amount with it.")
+        .arg(whatHangs(another.about), look(*another.which), form(AskedNumber::KnownNow, amount(kilograms(another.narrowsFromKg), style)),
+             form(AskedNumber::KnownThen, amount(kilograms(another.narrowsToKg), style)));
 }
 
 // The town stands after the country and sometimes a state: "us-co-denver".

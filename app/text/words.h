@@ -3,10 +3,12 @@
 
 #include "advice/advice.h"
 #include "climate/season.h"
+#include "text/asked.h"
 #include "text/style.h"
 
 #include <QString>
 #include <string>
+#include <vector>
 
 //! Names and whole sentences for what the core says in ids and numbers. Every text can be translated; none is glued
 //! from pieces. Tested: tests/app/words_test.cpp.
@@ -17,7 +19,7 @@ QString option(advice::OptionKind kind);        //!< "leave it as it is"
 QString look(advice::Look look);                //!< "heft the hive"
 QString visit(feeding::VisitKind kind);         //!< "syrup"
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"
-//! Name of a date of the season by its key in the case file: "forage" -> "first forage".
+//! Name of a date of the season by its key in the case file: "forage" -> "the start of spring forage".
 QString seasonDate(const std::string& key);
 //! Name of a kind of evidence: "scale" -> "the weight on the scale".
 QString evidence(const std::string& kind);
@@ -28,11 +30,23 @@ QString town(const std::string& stationId);
 //! Where a date comes from: "climate", "climate, moved", "case".
 QString origin(climate::DateOrigin origin);
 
-//! What to do, in one sentence a person would say.
-QString headline(const advice::Advice& advice, const WordStyle& style);
-//! How often it goes wrong if left alone, out of 100 simulated winters; empty where it cannot be said.
-QString riskSentence(const advice::Advice& advice, double reserveKg, const WordStyle& style);
+// The sentences of an answer, in the order they are said. `form`: of the numbers in them that can be asked about.
+//! What to do next, in one sentence a person would say, with its day.
+QString headline(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
+//! What the hive should hold on the day winter begins for it: stores, full combs, gross weight; empty where it cannot be said.
+QString targetSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
+//! Stores and bees of today, with what they are known to; empty where they are not known.
+QString thereSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
+//! How winters end if left alone and as advised, out of 100 simulated ones; empty where it cannot be said.
+QString riskSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
+//! What is likely to be wanted later.
+QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style);
+//! How to unite, with the partner where one is known.
+QString howToUnite(const advice::UniteAdvice& unite);
+//! Combs named as people find them: "top box, combs 1, 2 and 10 from the left". `boxes` of the hive.
+QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes);
+QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes);
 //! Whether another look is worth it, and which.
-QString lookSentence(const advice::AnotherLook& look, const WordStyle& style);
+QString lookSentence(const advice::AnotherLook& look, const WordStyle& style, NumberForm form = plainly);
 
 } // namespace winterlarder::text

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/answer_parts.h"
 #include "advice/question.h"
 #include "reference/remark.h"
 #include "stores/estimate.h"
+#include "stores/weighing.h"
 #include "winter/demand.h"
 #include "winter/larder.h"
 
@@ -21,7 +23,7 @@ enum class Verdict { Harvest, Leave, Feed, Unite, CannotSay };
 using winterlarder::Detail;
 using winterlarder::Remark;
 
-enum class OptionKind { Leave, TakeNow, TakeInSpring, Feed, MoveCombs };
+enum class OptionKind { Leave, TakeNow, TakeInSpring, Feed, MoveCombs, Unite };
 
 //! One thing that can be done, over the same winters as all the others.
 struct Option {
@@ -36,17 +38,17 @@ struct Option {
 };
 
 struct HarvestAdvice {
-    Mass upTo{0};
+    Mass upTo{0};           //!< what the named combs hold; where combs are not listed, what may be taken
     std::vector<int> combs; //!< positions in ColonyQuestion::combs
     Mass combsHold{0};
 };
 
-enum class Look { Heft, Weigh, LookThroughWindow, CountCombs, Open };
+enum class Look { Heft, Weigh, LookThroughWindow, CountCombs, CountSeams, Open };
 struct AnotherLook {
     bool worthIt = false;
     std::optional<Look> which;
-    std::string about;          //!< "stores", "bees", "forage", "flow": the input that would change the verdict; empty: none
-    double narrowsFromKg = 0;   //!< width of the 10-90 % band of what is missing or spare now ...
+    std::string about;          //!< "stores" or "bees": what the amount hangs on; empty: none
+    double narrowsFromKg = 0;   //!< width of the 10-90 % band of the amount now ...
     double narrowsToKg = 0;     //!< ... and after that observation
 };
 
@@ -55,33 +57,48 @@ struct MonthUse {
     Spread<Mass> use;
 };
 
-//! Combs of stores from a colony of the yard that can spare them.
-struct CombGift {
-    std::string from, to;
-    std::vector<int> combs; //!< positions in the donor's combs
-    Mass honey{0};
-};
-
 //! The whole answer for one colony. Numbers that cannot be known are missing.
 struct Advice {
     Verdict verdict = Verdict::CannotSay;
+    DecidedBy decidedBy = DecidedBy::CannotSay; //!< the rule that gave the verdict
+    std::optional<Date> asOf;                   //!< the asking day; always set by weigh()
+    std::optional<Phase> phase;
     std::vector<RefusalKind> refusals;
     std::optional<stores::StoresEstimate> estimate; //!< at the asking day
     std::optional<Spread<BeeCount>> bees;
     std::optional<Spread<Mass>> use;
     std::vector<MonthUse> useByMonth;
-    std::optional<Mass> need;
+    std::optional<Mass> need;                   //!< counted from the asking day; the sum of its parts
+    std::optional<NeedParts> needParts;
+    std::optional<Mass> needIfStopped;          //!< where no brood was seen and nobody knows whether the queen lays: the need if she has stopped
+    double shortRisk = 0.2;                     //!< as counted with: the keeper's, else by what can be done in winter
+    Mass reserve = kilograms(4);                //!< of the asking day: the keeper's, else by the hive's size
+    std::optional<Target> target;
+    std::optional<UntilTarget> untilTarget;
+    std::optional<Spread<Mass>> missing;        //!< at the target's day; negative: to spare
+    Mass deadBand{0};                           //!< missing or to spare less than this is enough as it is
+    std::optional<Mass> toSpare;                //!< above the target, the usual and without a flow; not below 0
+    std::optional<Mass> capacity, room;         //!< what the built combs hold; what of it will be free at the target's day
+    std::vector<WeighPoint> weighLine;
+    std::optional<ExpectedLater> expectedLater;
+    std::optional<NextLook> nextLook;
+    std::optional<Ask> ask;
+    std::optional<UniteAdvice> unite;
+    std::optional<stores::HeftWord> heft;       //!< the word that decided, where nothing but a lift tells of the stores
+    std::optional<Share> shortAsPlanned;        //!< winters that end below the reserve from the target's day on, at the evidence's middle
     std::optional<Spread<Mass>> springReserve; //!< under the recommended option
     std::optional<Share> runOut, touchReserve;  //!< left as it is
     std::optional<HarvestAdvice> harvest;
     std::optional<feeding::FeedingPlan> feed;
     std::vector<Option> options;
     AnotherLook anotherLook;
-    std::vector<Remark> cautions, reasons;
-    std::vector<CombGift> gifts;                //!< given or received, where a yard's colonies were weighed together
+    std::vector<Remark> cautions, goodPractice, reasons; //!< at most five cautions; the rest is good practice
+    std::optional<PartInYard> plan;             //!< in the plan of its yard; nothing: weighed alone
+    std::vector<CombGift> gifts;                //!< given or received by that plan
+    std::optional<Strength> strength;
     std::optional<Mass> freeRoom;
     climate::SeasonDates season;
-    std::optional<double> lockedInDays;         //!< 90 % quantile of the longest locked-in run
+    std::optional<double> lockedInDays;         //!< 90 % quantile of the longest locked-in run of the place, whenever it is asked
     Mass storesSd{0};                           //!< as used in every share (early look counted)
     int winters = 0;
     std::uint64_t seed = 0;
@@ -116,19 +133,5 @@ struct StoresToday {
 };
 StoresToday storesToday(const ColonyQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                         int threads = 1);
-
-//! Takes what is needed to share combs out within a yard: small, so that a thousand answers can wait for their neighbours.
-struct YardMember {
-    ColonyQuestion question;
-    Advice advice;
-    winter::WinterLosses losses;           //!< with the case's flow, from the asking day
-    std::vector<double> lossesWithoutFlow; //!< largest loss without autumn flow: what may be given away is found on it
-};
-//! What shareCombs needs of an answer; the ensemble may then be let go. Losses empty where no answer was given.
-YardMember yardMember(const ColonyQuestion& question, const Answer& answer);
-
-//! Adds gifts of combs (and the option MoveCombs to those who receive) among healthy colonies of one yard; donors keep
-//! their own need, and what they give is no longer theirs to take off as honey. Changes the members' advice in place.
-void shareCombs(std::vector<YardMember*>& yard);
 
 } // namespace winterlarder::advice

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/options.h"
 
-#include "stores/harvest.h"
-
 #include <algorithm>
 
 namespace winterlarder::advice {
@@ -30,7 +28,7 @@ Option optionOn(const winter::WinterLosses& losses, const Wish& wish, OptionKind
 } // namespace
 
 Option leaveOption(const Reckoning& r) {
-    return optionOn(r.withFlow, r.wish, OptionKind::Leave, kilograms(0), r.wish.mean);
+    return optionOn(r.withFlow, r.wish, OptionKind::Leave, kilograms(0), std::max(kilograms(0), r.estimate.mean));
 }
 
 Option takeOption(const Reckoning& r, Mass amount) {
@@ -44,8 +42,9 @@ Option springOption(const Reckoning&, const Option& leave) {
     return option;
 }
 
-Option giveOption(const winter::WinterLosses& losses, const Wish& wish, Mass amount) {
-    return optionOn(losses, wish, OptionKind::MoveCombs, amount, wish.mean + amount);
+Option moveOption(const Reckoning& r) {
+    const Mass brought = r.brought();
+    return optionOn(r.withFlow, r.wish, OptionKind::MoveCombs, std::max(brought, -brought), r.wish.mean);
 }
 
 std::vector<winter::StoresStep> stepsOf(const feeding::FeedingPlan& plan) {
@@ -67,31 +66,10 @@ Option feedOption(const Reckoning& r, const feeding::FeedingPlan& plan) {
     return option;
 }
 
-feeding::FeedingPlan planFor(const Reckoning& r, Mass stores) {
-    const ColonyQuestion& q = r.question;
-    feeding::FeedingQuestion feeding{stores, q.winter, q.asOf};
-    feeding.curve = &q.site->curve;
-    feeding.season = q.season;
-    feeding.bees = {winter::quantile({r.ensemble.bees(q.asOf).begin(), r.ensemble.bees(q.asOf).end()}, 0.5)};
-    feeding.feeder = q.feeder;
-    feeding.freeRoom = r.roomNow;
-    feeding.visitEveryDays = q.visitEveryDays;
-    feeding.visitWeekdays = q.visitWeekdays;
-    feeding.diurnalHalfRange = kelvins(r.constants.diurnalHalfRange);
-    return feeding::planFeeding(feeding);
-}
-
-HarvestAdvice harvestOf(const Reckoning& r, Mass upTo) {
-    HarvestAdvice advice{upTo, {}, kilograms(0)};
-    const ColonyQuestion& q = r.question;
-    if (q.combs.empty()) return advice;
-    const auto order =
-        stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
-    for (const auto& comb : stores::takeUpTo(order, upTo)) {
-        advice.combs.push_back(comb.position);
-        advice.combsHold += comb.honey;
-    }
-    return advice;
+Option uniteOption(const Option& leave) {
+    Option option = leave;
+    option.kind = OptionKind::Unite;
+    return option;
 }
 
 } // namespace winterlarder::advice

@@ -5,7 +5,7 @@
 
 namespace winterlarder::advice {
 
-//! Leave everything as it is.
+//! Leave everything as it is, the combs of the yard's plan too. All other options count these.
 Option leaveOption(const Reckoning& reckoning);
 //! Take an amount off today.
 Option takeOption(const Reckoning& reckoning, Mass amount);
@@ -13,16 +13,13 @@ Option takeOption(const Reckoning& reckoning, Mass amount);
 Option springOption(const Reckoning& reckoning, const Option& leave);
 //! Feed by the dated visits of a plan.
 Option feedOption(const Reckoning& reckoning, const feeding::FeedingPlan& plan);
-//! Give combs of stores today.
-Option giveOption(const winter::WinterLosses& losses, const Wish& wish, Mass amount);
+//! Give or take only the combs of the yard's plan.
+Option moveOption(const Reckoning& reckoning);
 
 //! The steps a feeding plan makes in the stores.
 std::vector<winter::StoresStep> stepsOf(const feeding::FeedingPlan& plan);
 
-//! The plan that brings so much of stores into the hive.
-feeding::FeedingPlan planFor(const Reckoning& reckoning, Mass stores);
-
-//! Combs to take for a harvest of at most `upTo`.
-HarvestAdvice harvestOf(const Reckoning& reckoning, Mass upTo);
+//! Unite it: what becomes of the two together is for the yard's plan to say; until then the figures are those of leaving it.
+Option uniteOption(const Option& leave);
 
 } // namespace winterlarder::advice

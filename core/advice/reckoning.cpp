@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/reckoning.h"
 
+#include "advice/looking/evidence_today.h"
+#include "winter/seen_brood.h"
+
 #include <algorithm>
 
 namespace winterlarder::advice {
@@ -14,23 +17,37 @@ SeasonDay earliestObservation(const ColonyQuestion& question) {
 }
 
 bool storesKnown(const ColonyQuestion& question) {
-    const bool looked = std::any_of(question.combs.begin(), question.combs.end(),
-                                    [](const stores::Comb& comb) { return comb.lookedAt(); });
+    const auto combs = combsForBees(question);
+    const bool looked = std::any_of(combs.begin(), combs.end(), [](const stores::Comb& comb) { return comb.lookedAt(); });
     return looked || question.quick || !question.weighings.empty();
 }
 
 } // namespace
 
-winter::WinterQuestion winterQuestion(const ColonyQuestion& question) {
+namespace {
+
+winter::WinterQuestion asSeen(const ColonyQuestion& question) {
     winter::WinterQuestion asked{earliestObservation(question), question.season, question.site->curve};
     asked.shellFactor = question.shellFactor;
     asked.raceFactor = question.raceFactor;
     asked.bees = *question.bees;
-    asked.beesLogSd = question.beesLogSd;
+    asked.beesLogSd = question.drawnBeesLogSd;
     asked.brood = question.brood;
     asked.seenOn = std::max(question.lookedOn, firstSeasonDay);
     asked.colonyStream = question.stream;
     asked.learned = question.learned;
+    return asked;
+}
+
+} // namespace
+
+bool layingInDoubt(const ColonyQuestion& question, const ModelConstants& constants) {
+    return question.bees && question.brood && !question.queenSeen && !question.eggsSeen && winter::seenToHaveStopped(asSeen(question), constants);
+}
+
+winter::WinterQuestion winterQuestion(const ColonyQuestion& question, const ModelConstants& constants) {
+    auto asked = asSeen(question);
+    if (layingInDoubt(question, constants)) asked.brood.reset();
     return asked;
 }
 

@@ -3,10 +3,24 @@
 
 #include "advice/advice.h"
 #include "advice/amounts.h"
+#include "advice/phases.h"
 
 #include <optional>
 
 namespace winterlarder::advice {
+
+//! What is missing or to spare on the day winter begins for the colony, at the evidence's middle.
+struct TargetReckoning {
+    SeasonDay day{};
+    Mass stores{0};                 //!< quantile 1 - short risk of the largest net loss from that day on, and the reserve
+    std::vector<double> largest;    //!< that loss of every winter, with the case's flow [kg]
+    Mass netLoss{0};                //!< median from the asking day to that day, with the case's flow
+    Spread<Mass> eaten, found;      //!< from the asking day to that day
+    Spread<Mass> missing;           //!< target less what will be there; negative: to spare
+    Mass deadBand{0};
+    Mass toSpare{0};                //!< above the target and the usual, without flow; not below 0
+    double perLogBees = 0;          //!< by how much the target rises with the logarithm of the bees [kg]
+};
 
 //! Everything worked out on the way to an answer, in the order it is worked out.
 struct Reckoning {
@@ -16,17 +30,31 @@ struct Reckoning {
     winter::AutumnFlow flow;
     std::optional<std::vector<stores::CombStores>> combs; //!< as looked at
     std::optional<Mass> freeRoom;                          //!< on the day of the look
-    std::optional<Mass> roomNow;                           //!< on the asking day
     stores::StoresEstimate estimate;                       //!< on the asking day
     Mass carried{0};                                       //!< median net loss from the look to the asking day
-    winter::WinterLosses withFlow, withoutFlow;
-    Wish wish;
-    Amounts amounts;
-    bool harvestable = false; //!< see mayHarvest()
+    winter::WinterLosses withFlow, withoutFlow;            //!< from the asking day
+    Wish wish;                                             //!< risk and reserve of the asking day
+    PhaseDays days;
+    Phase phase = Phase::Closing;
+    double lockedInDays = 0;
+    TargetReckoning target;
+    Mass capacity{0};                                      //!< of the built combs that stay
+    Mass level{0};                                         //!< stores that count for it: at the target's day, or today once that is past
+    std::optional<Mass> needIfStopped;
+
+    const DecisionConstants& rules() const { return question.decisions; }
+    Mass stores() const { return wish.mean; } //!< with what the yard's plan brings or takes away
+    Mass brought() const { return question.plan ? question.plan->brought() : kilograms(0); }
+    Mass room() const { return std::max(kilograms(0), capacity - level); }
+    Date on(SeasonDay day) const { return question.winter.date(day); }
 };
 
-//! The winter to simulate for a question that may be answered: from the earliest observation, at most to the season's first day.
-winter::WinterQuestion winterQuestion(const ColonyQuestion& question);
+//! The winter to simulate for a question that may be answered: from the earliest observation, at most to the season's first day. Where no
+//! brood was seen and nobody knows whether the queen lays, the brood counts as not seen.
+winter::WinterQuestion winterQuestion(const ColonyQuestion& question, const ModelConstants& constants);
+
+//! No brood seen before laying is expected to stop, and neither queen nor eggs asked about: it is not known whether she lays.
+bool layingInDoubt(const ColonyQuestion& question, const ModelConstants& constants);
 
 //! Autumn flow of the question, cut at the free room of the look.
 winter::AutumnFlow autumnFlow(const ColonyQuestion& question, std::optional<Mass> freeRoom);

@@ -1,13 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/advice.h"
 
-#include "advice/another_look.h"
-#include "advice/evidence_today.h"
+#include "advice/capacity.h"
+#include "advice/decided.h"
+#include "advice/harvest_rules.h"
+#include "advice/health.h"
+#include "advice/later.h"
+#include "advice/looking/another_look.h"
+#include "advice/looking/ask.h"
+#include "advice/looking/evidence_first.h"
+#include "advice/looking/evidence_today.h"
 #include "advice/options.h"
-#include "advice/remarks.h"
-#include "advice/verdict.h"
+#include "advice/remarks/five_cautions.h"
+#include "advice/remarks/remarks.h"
+#include "advice/reserve.h"
+#include "advice/target.h"
+#include "numerics/normal_law.h"
 #include "stores/bees.h"
 #include "support/require.h"
+#include "winter/locked_in.h"
 
 #include <algorithm>
 #include <cmath>
@@ -65,27 +76,42 @@ std::vector<MonthUse> useByMonth(const winter::DemandEnsemble& ensemble, const C
     return months;
 }
 
-std::optional<Mass> roomOnAsking(const Reckoning& r) {
-    if (!r.freeRoom) return std::nullopt;
-    double room = r.freeRoom->value() + r.carried.value();
-    for (const auto& feed : r.question.feeds)
-        if (feed.day > r.question.lookedOn) room -= feed.stores.value();
-    return kilograms(std::max(0.0, room));
+// The doubt of the count widens what is told of the bees; the winters themselves are drawn with that of a usual count.
+Spread<BeeCount> beesTold(const winter::DemandEnsemble& ensemble, const ColonyQuestion& q) {
+    const auto drawn = beesNow(ensemble, q.asOf);
+    if (drawn.typical.count <= 0 || drawn.low.count <= 0) return drawn;
+    const double more = std::pow(tenthPercentile, 2) * (std::pow(q.beesLogSd, 2) - std::pow(q.drawnBeesLogSd, 2));
+    const auto wider = [&](double count) { return std::sqrt(std::max(0.0, std::pow(std::log(count / drawn.typical.count), 2) + more)); };
+    return {{drawn.typical.count * std::exp(-wider(drawn.low.count))}, drawn.typical, {drawn.typical.count * std::exp(wider(drawn.high.count))}};
 }
 
-Reckoning reckon(const ColonyQuestion& q, const ModelConstants& constants, const winter::DemandEnsemble& ensemble) {
+// What the need would be if the queen has stopped, out of few winters: only to say what the answer would change.
+std::optional<Mass> needIfStopped(const ColonyQuestion& q, const ModelConstants& constants, winter::Sampling sampling, const Wish& wish,
+                                  const winter::AutumnFlow& flow) {
+    if (!layingInDoubt(q, constants)) return std::nullopt;
+    auto asked = winterQuestion(q, constants);
+    asked.brood = q.brood;
+    const auto preview = winter::simulate(asked, constants, {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
+    return kilograms(winter::quantile(winter::lossesFrom(*preview, q.asOf, flow).largest, 1 - wish.shortRisk)) + wish.reserve;
+}
+
+Reckoning reckon(const ColonyQuestion& q, const ModelConstants& constants, const winter::DemandEnsemble& ensemble, winter::Sampling sampling) {
     const auto room = freeRoomAtLook(q);
-    Reckoning r{q, constants, ensemble, autumnFlow(q, room), {}, room, {}, {}, {}, {}, {}, {}, {}, false};
+    Reckoning r{q, constants, ensemble, autumnFlow(q, room), {}, room, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
     r.combs = stores::storesOfCombs(q.combs, stores::openFactor(q.freshlyFilled));
-    const auto pieces = carriedToAsking(q, evidenceSeen(q, constants, &ensemble), ensemble, r.flow);
-    r.estimate = *stores::combine(pieces);
+    r.estimate = q.joined ? q.joined->together : *stores::combine(carriedToAsking(q, evidenceSeen(q, constants, &ensemble), ensemble, r.flow));
     r.carried = lossBetween(ensemble, r.flow, std::max(q.lookedOn, ensemble.firstDay()), q.asOf).median;
-    r.roomNow = roomOnAsking(r);
     r.withFlow = winter::lossesFrom(ensemble, q.asOf, r.flow);
     r.withoutFlow = q.flowStrength > 0 ? winter::lossesFrom(ensemble, q.asOf, {}) : r.withFlow;
-    r.wish = {std::max(kilograms(0), r.estimate.mean), sdForShares(q, r.estimate.sd), q.shortRisk, q.reserve};
-    r.amounts = {spareOf(r.withoutFlow.largest, r.wish), missingOf(r.withFlow.largest, r.wish)};
-    r.harvestable = mayHarvest(r);
+    r.days = phaseDays(q.season, q.decisions);
+    r.phase = phaseOn(r.days, q.asOf);
+    r.lockedInDays = winter::longestLockedIn(q.site->curve, q.season, constants,
+                                             {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
+    r.wish = {std::max(kilograms(0), r.estimate.mean + r.brought()), sdForShares(q, r.estimate.sd), shortRiskOf(q, r.lockedInDays), reserveOn(q, r.days, q.asOf)};
+    r.target = reckonTarget(r);
+    r.capacity = capacityOf(r);
+    r.level = levelFor(r);
+    r.needIfStopped = needIfStopped(q, constants, sampling, r.wish, r.flow);
     return r;
 }
 
@@ -93,46 +119,95 @@ void fillFigures(const Reckoning& r, Advice& advice) {
     const ColonyQuestion& q = r.question;
     advice.estimate = r.estimate;
     advice.storesSd = r.wish.sd;
-    advice.bees = beesNow(r.ensemble, q.asOf);
+    advice.bees = beesTold(r.ensemble, q);
     advice.use = massSpread(r.withFlow.used);
     advice.useByMonth = useByMonth(r.ensemble, q);
-    advice.need = kilograms(winter::quantile(r.withFlow.largest, 1 - q.shortRisk)) + q.reserve;
+    advice.needParts = needParts(r);
+    advice.need = advice.needParts->typicalUse + advice.needParts->harderWinter + advice.needParts->reserve;
+    advice.needIfStopped = r.needIfStopped;
+    advice.strength = Strength{{beesThatDecide(r)}, !tooWeak(r) && !q.nucleus};
     advice.freeRoom = r.freeRoom;
-    std::vector<double> lockedIn;
-    for (const auto& draw : r.ensemble.draws()) lockedIn.push_back(draw.longestLockedIn);
-    advice.lockedInDays = winter::quantile(std::move(lockedIn), 0.9);
+    advice.lockedInDays = r.lockedInDays;
 }
 
-void fillOptions(const Reckoning& r, Advice& advice) {
-    advice.options.push_back(leaveOption(r));
-    advice.runOut = advice.options.front().runOut;
-    advice.touchReserve = advice.options.front().touchReserve;
+void fillTarget(const Reckoning& r, Advice& advice) {
+    advice.phase = r.phase;
+    advice.shortRisk = r.wish.shortRisk;
+    advice.reserve = r.wish.reserve;
+    advice.target = targetOf(r);
+    advice.untilTarget = UntilTarget{r.target.eaten, r.target.found};
+    advice.missing = r.target.missing;
+    advice.deadBand = r.target.deadBand;
+    advice.toSpare = r.target.toSpare;
+    advice.capacity = r.capacity;
+    advice.room = r.room();
+}
+
+// Honey that stays until spring may be taken then only where it is honey for people, there is enough of it, and nothing else is to be done first.
+bool mayTakeInSpring(const Reckoning& r, const Decided& decided, const Option& leave) {
+    const bool well = decided.by == DecidedBy::Harvest || decided.by == DecidedBy::SummerHarvest || decided.by == DecidedBy::Enough ||
+                      decided.by == DecidedBy::Full || decided.by == DecidedBy::SummerSafe;
+    const bool free = !r.question.combs.empty() ? !combsToTake(r).empty() : mayBeHoney(r) && boxIsFree(r.question, r.days, 0);
+    return well && free && r.target.toSpare >= r.target.deadBand && leave.springSurplus.typical.value() >= r.rules().harvestLeast;
+}
+
+void fillOptions(const Reckoning& r, const Decided& decided, Advice& advice) {
+    const Option leave = leaveOption(r);
+    advice.options.push_back(leave);
+    advice.runOut = leave.runOut;
+    advice.touchReserve = leave.touchReserve;
+    if (r.brought() != kilograms(0)) advice.options.push_back(moveOption(r));
     if (advice.harvest) advice.options.push_back(takeOption(r, advice.harvest->upTo));
-    if (r.amounts.spare.value() >= amountStepKg / 2) advice.options.push_back(springOption(r, advice.options.front()));
+    if (mayTakeInSpring(r, decided, leave)) advice.options.push_back(springOption(r, leave));
     if (advice.feed) advice.options.push_back(feedOption(r, *advice.feed));
+    if (advice.unite) advice.options.push_back(uniteOption(leave));
 }
 
 OptionKind recommended(Verdict verdict, const Advice& advice) {
     if (verdict == Verdict::Harvest) return OptionKind::TakeNow;
-    return advice.feed ? OptionKind::Feed : OptionKind::Leave;
+    if (advice.feed) return OptionKind::Feed;
+    return advice.gifts.empty() ? OptionKind::Leave : OptionKind::MoveCombs;
+}
+
+void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
+    advice.verdict = decided.verdict;
+    advice.decidedBy = decided.by;
+    advice.harvest = decided.harvest;
+    advice.feed = decided.feed;
+    advice.unite = decided.unite;
+    advice.plan = r.question.plan;
+    if (advice.plan) {
+        advice.gifts = advice.plan->given;
+        advice.gifts.insert(advice.gifts.end(), advice.plan->received.begin(), advice.plan->received.end());
+    }
+    if (decided.by == DecidedBy::Heft) advice.heft = heftAlone(r.question);
+    advice.weighLine = weighLine(r, decided);
+    advice.expectedLater = expectedLater(r, decided);
+    advice.nextLook = nextLook(r, decided);
+    advice.ask = nextQuestion(r, decided);
+    const auto planned = winter::lossesFrom(r.ensemble, r.question.asOf, r.flow, stepsOf(r, decided), r.target.day);
+    advice.shortAsPlanned = winter::shareShort(planned.largest, r.stores(), kilograms(0), r.wish.reserve, true);
+    fillOptions(r, decided, advice);
+    const OptionKind kind = recommended(advice.verdict, advice);
+    for (const auto& option : advice.options)
+        if (option.kind == kind) advice.springReserve = option.springReserve;
 }
 
 Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
     Advice advice;
+    advice.asOf = r.on(r.question.asOf);
     advice.season = r.question.season;
     advice.winters = sampling.winters;
     advice.seed = sampling.seed;
     fillFigures(r, advice);
-    advice.verdict = verdictFor(r, r.amounts, advice.bees->typical.count);
-    if (advice.verdict == Verdict::Harvest) advice.harvest = harvestOf(r, r.amounts.spare);
-    if (r.amounts.missing.value() >= leastAmountKg) advice.feed = planFor(r, r.amounts.missing);
-    fillOptions(r, advice);
-    const OptionKind kind = recommended(advice.verdict, advice);
-    for (const auto& option : advice.options)
-        if (option.kind == kind) advice.springReserve = option.springReserve;
-    advice.anotherLook = anotherLook(r, advice.verdict);
+    fillTarget(r, advice);
+    const Decided decided = decide(r);
+    fillDecision(r, decided, advice);
+    advice.anotherLook = anotherLook(r, decided);
     advice.reasons = reasonsOf(r, advice);
-    advice.cautions = cautionsOf(r, advice);
+    auto said = fiveCautions(cautionsOf(r, advice), advice);
+    advice.cautions = std::move(said.cautions);
+    advice.goodPractice = std::move(said.goodPractice);
     return advice;
 }
 
@@ -155,7 +230,7 @@ StoresToday storesToday(const ColonyQuestion& question, const ModelConstants& co
         if (question.bees) today.bees = stores::spreadOf(*question.bees, question.beesLogSd);
         return today;
     }
-    const auto ensemble = winter::simulate(winterQuestion(question), constants, sampling, threads);
+    const auto ensemble = winter::simulate(winterQuestion(question, constants), constants, sampling, threads);
     const auto flow = autumnFlow(question, today.freeRoom);
     today.seen = evidenceSeen(question, constants, &*ensemble);
     today.estimate = stores::combine(carriedToAsking(question, today.seen, *ensemble, flow));
@@ -169,6 +244,7 @@ std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants
     const auto refusals = refusalsOf(question);
     if (!refusals.empty()) {
         answer.advice.refusals = refusals;
+        answer.advice.asOf = question.winter.date(question.asOf);
         answer.advice.season = question.season;
         answer.advice.reasons = refusalRemarks(question, refusals);
         answer.advice.winters = sampling.winters;
@@ -177,10 +253,10 @@ std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants
         answer.advice.estimate = storesToday(question, constants, sampling, threads).estimate;
         return answer;
     }
-    auto simulated = winter::simulate(winterQuestion(question), constants, sampling, threads, stop, progress);
+    auto simulated = winter::simulate(winterQuestion(question, constants), constants, sampling, threads, stop, progress);
     if (!simulated) return std::nullopt;
     const auto ensemble = std::make_shared<const winter::DemandEnsemble>(std::move(*simulated));
-    const Reckoning reckoning = reckon(question, constants, *ensemble);
+    const Reckoning reckoning = reckon(question, constants, *ensemble, sampling);
     answer.advice = adviceFrom(reckoning, sampling);
     answer.workings = {ensemble, reckoning.flow};
     return answer;

@@ -48,6 +48,7 @@ struct FollowedColony {
     advice::Advice advice;                            //!< its answer; where it cannot be answered its reasons say why
     std::optional<tracking::FollowQuestion> question; //!< nothing where the autumn's question cannot be answered
     std::optional<learning::WinterEnd> end;           //!< how that winter ended, where it is written down
+    std::optional<book::WinterOutcome> deadHive;      //!< what was found in it, where it died
 };
 
 //! Followed from the day of the last advice acted on in that winter, else from the last look before the solstice that saw bees and
@@ -59,7 +60,9 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
 
 //! What was written down after the decision, up to the day, becomes steps (feeds, harvests, weights changed) and
 //! observations: weighings (where there are more than one in ten days, the last of them), sightings, later looks, a death. The
-//! plan is the visits of that advice; without one, what was fed and taken before the solstice. The winter's end is an observation too unless
+//! plan is the visits of that advice; without one, what was fed and taken before the solstice. A feed of the day of the advice that the advice did not know
+//! of came after it: it is a step, and not in the stores of that day. Planned feeds whose day is past are asked about (UntickedVisit) where they were
+//! neither ticked off nor struck out and what is written down as fed since falls a kilogram or more short of all that was planned by then. The winter's end is an observation too unless
 //! `withEnd` is false. Measured days of the yard's weather count from the season's first day on.
 //! Problems: those of the case. Where stopped there is no question. Tested: tests/answer/followed_colony_test.cpp.
 Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,

@@ -3,6 +3,8 @@
 
 #include "answer/doubts.h"
 #include "answer/site_of_case.h"
+#include "answer/units_of_place.h"
+#include "answer/usual_of_place.h"
 #include "exchange/json/json_tree.h"
 #include "stores/bees.h"
 #include "stores/tare.h"
@@ -18,103 +20,6 @@ namespace {
 
 using advice::ColonyQuestion;
 using advice::RefusalKind;
-
-// ---- the hive -----------------------------------------------------------------------------------------------------
-
-hive::CombFormat ownFormat(const book::OwnFormat& own) {
-    hive::CombFormat format;
-    format.outline = {own.combWidth, own.bottomWidth.value_or(own.combWidth), own.combHeight};
-    format.pitch = own.pitch;
-    format.beesPerSide = hive::beesPerFace(format.outline);
-    format.combsPerBox = own.combsPerBox;
-    return format;
-}
-
-hive::CombFormat shippedFormat(const std::string& id, const ReferenceData& reference) {
-    const HiveFormat* format = reference.format(id);
-    require(format != nullptr, "no hive format {}", id);
-    return hive::combFormat(*format);
-}
-
-hive::CombFormat boxFormat(const book::BoxRecord& box, const ReferenceData& reference) {
-    const auto* id = std::get_if<std::string>(&box.format);
-    hive::CombFormat format = id ? shippedFormat(*id, reference) : ownFormat(std::get<book::OwnFormat>(box.format));
-    if (box.combs) format.combsPerBox = *box.combs;
-    return format;
-}
-
-stores::Walls walls(book::Shell shell) {
-    if (shell == book::Shell::Polystyrene) return stores::Walls::Polystyrene;
-    return shell == book::Shell::Straw ? stores::Walls::Other : stores::Walls::Timber;
-}
-
-void fillHive(ColonyQuestion& question, const book::HiveRecord& record, const ReferenceData& reference) {
-    require(!record.boxes.empty(), "a hive without a box");
-    question.boxes = boxesOf(record, reference);
-    question.shellFactor = shellFactor(record.shell, record.topInsulation);
-    question.treated = record.treated;
-    question.nucleus = record.nucleus;
-    question.longHive = std::any_of(question.boxes.begin(), question.boxes.end(),
-                                    [](const hive::CombFormat& box) { return box.combsPerBox >= hive::longHiveCombs; });
-}
-
-// ---- combs --------------------------------------------------------------------------------------------------------
-
-stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& place, const ReferenceData& reference) {
-    stores::Comb comb;
-    comb.format = record.format ? shippedFormat(*record.format, reference) : place;
-    if (record.width) comb.format.pitch = *record.width;
-    comb.built = record.built;
-    comb.capped = record.capped.value_or(0);
-    comb.open = record.open.value_or(0);
-    comb.brood = record.brood.value_or(0);
-    comb.pollen = record.pollen.value_or(0);
-    comb.broodSaid = record.brood.has_value();
-    comb.facesSeen = record.facesSeen;
-    comb.throughWindow = record.throughWindow;
-    comb.measured = record.measured;
-    comb.fed = record.fed;
-    comb.oldNest = record.oldNest;
-    return comb;
-}
-
-// Box by box from the floor; what is not listed is not built.
-std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes, const ReferenceData& reference) {
-    std::vector<stores::Comb> combs;
-    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    if (!list) return combs;
-    std::size_t next = 0;
-    for (std::size_t box = 0; box < boxes.size(); ++box)
-        for (int place = 0; place < boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
-            stores::Comb comb = combOf((*list)[next], boxes[box], reference);
-            comb.box = static_cast<int>(box);
-            comb.place = place;
-            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
-            combs.push_back(std::move(comb));
-        }
-    return combs;
-}
-
-void fillCombs(ColonyQuestion& question, const book::ColonyCase& record, const ReferenceData& reference) {
-    if (const auto* quick = std::get_if<book::QuickCountRecord>(&record.combs)) {
-        question.quick = stores::QuickCount{quick->fullOfStores, quick->half, quick->cappedShare};
-        if (!question.boxes.empty()) question.quickFullComb = stores::quickFullComb(question.boxes.front());
-    }
-    if (!std::holds_alternative<std::vector<book::CombRecord>>(record.combs)) return;
-    question.combs = listedCombs(record, question.boxes, reference);
-    question.beeBread = stores::beeBreadOnCombs(question.combs);
-}
-
-void fillTare(ColonyQuestion& question, const book::HiveRecord& record) {
-    if (record.tare) {
-        question.tare = *record.tare;
-        return;
-    }
-    const stores::Tare tare =
-        stores::tareFromParts({question.boxes, question.combs, walls(record.shell), record.nucleus});
-    question.tare = tare.mass;
-    question.tareSd = tare.sd;
-}
 
 // ---- bees ---------------------------------------------------------------------------------------------------------
 
@@ -148,6 +53,7 @@ void countBees(ColonyQuestion& question, const Seen& seen, const exchange::CaseP
 void fillBees(ColonyQuestion& question, const book::BeesRecord& record, const exchange::CasePlaces& places,
               const ModelConstants& constants, Problems& problems) {
     if (const auto seen = beesSeen(record)) countBees(question, *seen, places, constants, problems);
+    question.drawnBeesLogSd = record.logSd.value_or(constants.beesSd);
     if (record.logSd) question.beesLogSd = *record.logSd;
     question.brood =
         record.broodCells ? std::optional(BeeCount{*record.broodCells}) : stores::broodOnCombs(question.combs);
@@ -179,9 +85,10 @@ advice::WeighedHive weighed(const book::WeighingRecord& record, const ColonyQues
     } else {
         hive.kind = Kind::Heft;
         const auto word = std::get<book::HeftWord>(record.reading);
-        hive.heftFactor = stores::heftFactor(word == book::HeftWord::Light  ? stores::HeftWord::Light
-                                             : word == book::HeftWord::Fair ? stores::HeftWord::Fair
-                                                                            : stores::HeftWord::Heavy);
+        hive.heftWord = word == book::HeftWord::Light  ? stores::HeftWord::Light
+                        : word == book::HeftWord::Fair ? stores::HeftWord::Fair
+                                                       : stores::HeftWord::Heavy;
+        hive.heftFactor = stores::heftFactor(hive.heftWord);
     }
     return hive;
 }
@@ -195,10 +102,15 @@ Mass storesOfSyrup(const book::FeedRecord& record) {
     return syrup ? syrup->stores : kilograms(0);
 }
 
-advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& question, Date lookedOn, bool afterLook) {
+// One of the day of the look that came after it counts on top of what was seen.
+SeasonDay dayItCounts(Date date, bool afterLook, const ColonyQuestion& question, Date lookedOn) {
+    return afterLook && date == lookedOn ? question.lookedOn + 1 : dayOfChange(date, lookedOn, question.winter);
+}
+
+advice::GivenFeed given(const book::FeedRecord& record, const ColonyQuestion& question, Date lookedOn) {
     advice::GivenFeed feed;
-    feed.day = dayOfChange(record.date, lookedOn, question.winter);
-    if (afterLook && record.date == lookedOn) feed.day = question.lookedOn + 1; // counts on top of what was seen
+    feed.day = dayItCounts(record.date, record.afterLook.value_or(false), question, lookedOn);
+    feed.date = record.date;
     feed.liquid = record.kind == book::FeedKind::Syrup;
     feed.stores = storesOfFeed(record);
     return feed;
@@ -234,7 +146,7 @@ bool freshlyFilled(const book::ColonyCase& record, const ColonyQuestion& questio
     std::optional<SeasonDay> last;
     for (const advice::GivenFeed& feed : question.feeds)
         last = last ? std::max(*last, feed.day) : feed.day;
-    if (record.site.autumnFlow != book::FlowStrength::None) {
+    if (record.site.autumnFlow.value_or(book::FlowStrength::None) != book::FlowStrength::None) {
         const SeasonDay end =
             question.season.lastIncome ? std::min(question.asOf, question.season.lastIncome->day) : question.asOf;
         last = last ? std::max(*last, end) : end;
@@ -295,11 +207,9 @@ void fillLearned(ColonyQuestion& question, const book::LearnedRecord& record) {
 }
 
 void fillWays(ColonyQuestion& question, const book::ColonyCase& record, std::uint64_t positionInBatch) {
-    question.flowStrength = strength(record.site.autumnFlow);
+    question.flowStrength = strength(record.site.autumnFlow.value_or(book::FlowStrength::None));
     if (record.site.autumnFlow == book::FlowStrength::Strong) question.flowLastDay = question.asOf + strongFlowDays;
     question.feeder = feederOf(record.feeder);
-    question.shortRisk = record.wish.shortRisk;
-    question.reserve = record.wish.reserve;
     question.visitEveryDays = record.wish.visitEveryDays;
     question.visitWeekdays = record.wish.visitWeekdays;
     question.moisturePercent = record.moisturePercent;
@@ -307,6 +217,42 @@ void fillWays(ColonyQuestion& question, const book::ColonyCase& record, std::uin
     question.yard = record.yard.value_or("");
     if (record.learned) fillLearned(question, *record.learned);
     question.stream = record.colony ? winter::colonyStream(*record.colony) : positionInBatch;
+}
+
+std::optional<advice::SupersFor> supersFor(const book::HiveRecord& hive) {
+    if (!hive.supersFor) return std::nullopt;
+    return *hive.supersFor == book::SupersFor::People ? advice::SupersFor::People : advice::SupersFor::Bees;
+}
+
+std::optional<advice::HoneyKind> honeyKind(const book::ColonyCase& record) {
+    if (!record.honeyKind) return std::nullopt;
+    switch (*record.honeyKind) {
+    case book::HoneyKind::Blossom: return advice::HoneyKind::Blossom;
+    case book::HoneyKind::Honeydew: return advice::HoneyKind::Honeydew;
+    case book::HoneyKind::Heather: return advice::HoneyKind::Heather;
+    }
+    return std::nullopt;
+}
+
+// Mites that were counted, or medicine with its day, answer their questions without being asked.
+void fillMites(advice::KeepersAnswers& answers, const book::ColonyCase& record) {
+    answers.mitesPer100 = record.bees.mitesPer100;
+    answers.mitesCounted = record.bees.mitesPer100 ? std::optional(true) : record.bees.mitesCounted;
+    answers.mitesTreated = record.bees.mitesTreated || record.treatments.empty() ? record.bees.mitesTreated : std::optional(true);
+}
+
+void fillAnswers(advice::KeepersAnswers& answers, const book::ColonyCase& record) {
+    fillMites(answers, record);
+    answers.fedOrTreated = record.fedOrTreated;
+    answers.supersFor = supersFor(record.hive);
+    if (record.site.autumnFlow) answers.autumnFlow = strength(*record.site.autumnFlow);
+    answers.fullCombs = record.fullCombs;
+    answers.visitsInWinter = record.wish.visitsInWinter;
+    answers.foodBeside = record.bees.foodBeside;
+    answers.shortRisk = record.wish.shortRisk;
+    answers.reserve = record.wish.reserve;
+    answers.honeyKind = honeyKind(record);
+    answers.units = record.units;
 }
 
 void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, const SiteAndSeason& where) {
@@ -325,9 +271,12 @@ void fillEvents(ColonyQuestion& question, const book::ColonyCase& record) {
     for (const book::WeighingRecord& weighing : record.weighings)
         question.weighings.push_back(weighed(weighing, question));
     for (const book::FeedRecord& feed : record.feeds)
-        question.feeds.push_back(given(feed, question, lookedOn, record.fedAfterLook));
+        question.feeds.push_back(given(feed, question, lookedOn));
     for (const book::HarvestRecord& harvest : record.harvests)
-        question.harvests.push_back({dayOfChange(harvest.date, lookedOn, question.winter), harvest.honey});
+        question.harvests.push_back(
+            {dayItCounts(harvest.date, harvest.afterLook.value_or(false), question, lookedOn), harvest.honey, harvest.date});
+    for (const book::TreatmentRecord& treatment : record.treatments) question.treatments.push_back({treatment.date, treatment.until});
+    question.treated = question.treated || !question.treatments.empty();
     question.freshlyFilled = freshlyFilled(record, question);
     question.usualStores = stores::usualWinterStores(question.boxes);
 }
@@ -340,36 +289,9 @@ void sortByPlace(Problems& problems) {
 
 } // namespace
 
-double shellFactor(book::Shell shell, bool topInsulation) {
-    const double insulated = topInsulation ? 0.85 : 1.0;
-    switch (shell) {
-    case book::Shell::Timber:
-        return insulated;
-    case book::Shell::ThickTimber:
-        return 0.6 * insulated;
-    case book::Shell::Wrapped:
-    case book::Shell::Polystyrene:
-        return 0.7;
-    case book::Shell::Straw:
-        return 0.4;
-    }
-    return 1.0;
-}
-
 double raceFactor(const std::optional<book::BeeKind>& kind) {
     if (kind == book::BeeKind::Dark) return 0.9;
     return kind == book::BeeKind::Italian ? 1.1 : 1.0;
-}
-
-std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference) {
-    std::vector<hive::CombFormat> boxes;
-    for (const book::BoxRecord& box : hive.boxes) boxes.push_back(boxFormat(box, reference));
-    return boxes;
-}
-
-stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData& reference) {
-    const auto boxes = boxesOf(record.hive, reference);
-    return {boxes, listedCombs(record, boxes, reference), walls(record.hive.shell), record.hive.nucleus};
 }
 
 Mass storesOfFeed(const book::FeedRecord& feed) {
@@ -418,8 +340,13 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
         return problems;
     }
     fillPlaceAndTime(question, record, *where);
+    question.place = whereaboutsOf(record.site, question.site, reference);
     fillWays(question, record, positionInBatch);
     fillEvents(question, record);
+    fillAnswers(question.answers, record);
+    question.decisions = reference.decisions;
+    question.steps = stepsFor(unitsOf(question));
+    fillUsual(question, reference);
     return question;
 }
 

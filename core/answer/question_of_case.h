@@ -2,6 +2,7 @@
 #pragma once
 
 #include "advice/question.h"
+#include "answer/hive_of_case.h"
 #include "book/entries/records.h"
 #include "exchange/case/case_file.h"
 #include "reference/reference.h"
@@ -34,15 +35,9 @@ Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const
                                            const ReferenceData& reference, std::uint64_t positionInBatch,
                                            const std::vector<HiveChange>& changes = {});
 
-//! The boxes of a hive from the floor up, each in a shipped format or by the keeper's own measures. Tested:
-//! tests/answer/question_of_case_test.cpp (as part of a question).
-std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference);
-
 //! A fault for every hive format, of a box or a comb, that is not shipped: a book may have come from anywhere.
 Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference);
 
-//! What a hive and its combs are made of, as its weight and room follow from. Tested: tests/answer/doubts_test.cpp.
-stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData& reference);
 //! Ripe stores a feed becomes [kg]; 0 where its ratio is none. Syrup without a ratio counts as winter syrup.
 Mass storesOfFeed(const book::FeedRecord& feed);
 
@@ -60,9 +55,6 @@ using DoubtInWords = std::function<Problem(const stores::Doubt&, Place)>;
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, const DoubtInWords& inWords, int firstLine = 1);
 
-//! Heat factor h of a hive's walls: timber 1.0, thick timber 0.6, wrapped and polystyrene 0.7, straw 0.4; insulation
-//! above the combs multiplies the two timbers by 0.85 (judgement, from measured conductances).
-double shellFactor(book::Shell shell, bool topInsulation);
 //! Use relative to the carniolan's: dark 0.9, italian 1.1, others and not known 1.0 (size judgement).
 double raceFactor(const std::optional<book::BeeKind>& kind);
 

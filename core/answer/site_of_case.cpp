@@ -2,6 +2,7 @@
 #include "answer/site_of_case.h"
 
 #include "learning/keeper.h"
+#include "support/require.h"
 
 #include <array>
 #include <fmt/format.h>
@@ -133,6 +134,23 @@ Outcome<SiteAndSeason> siteAndSeasonOf(const book::ColonyCase& record, const exc
     if (!ownClimateGiven) result.stationKm = site->distanceKm;
     if (!result.stationKm || *result.stationKm <= climate::farthestStationKm) result.site = *std::move(site);
     return result;
+}
+
+advice::Whereabouts whereaboutsOf(const book::SiteRecord& record, const std::optional<climate::Site>& site, const ReferenceData& reference) {
+    advice::Whereabouts place;
+    if (site) place.country = climate::countryCodeOf(site->stationId);
+    if (const auto* id = std::get_if<std::string>(&record.where)) {
+        const Station* station = reference.station(*id);
+        require(station != nullptr, "no station {}", *id);
+        place.latitude = station->latitude, place.longitude = station->longitude;
+    } else if (const auto* coordinates = std::get_if<book::Coordinates>(&record.where)) {
+        place.latitude = coordinates->latitude, place.longitude = coordinates->longitude;
+    } else {
+        const auto& own = std::get<book::OwnClimateRecord>(record.where);
+        place.latitude = own.latitude, place.longitude = own.longitude;
+        if (!own.longitude) place.country.clear();
+    }
+    return place;
 }
 
 } // namespace winterlarder::answer

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/question.h"
 #include "book/entries/records.h"
 #include "calendar/season_day.h"
 #include "climate/season.h"
@@ -29,5 +30,8 @@ Outcome<climate::Site> siteOf(const book::SiteRecord& record, const exchange::Ca
 //! Tested: tests/answer/question_of_case_test.cpp.
 Outcome<SiteAndSeason> siteAndSeasonOf(const book::ColonyCase& record, const exchange::CasePlaces& places,
                                        const ReferenceData& reference);
+
+//! Where tables of places look for it: its coordinates, and the country of the station used (none for an own climate without longitude).
+advice::Whereabouts whereaboutsOf(const book::SiteRecord& record, const std::optional<climate::Site>& site, const ReferenceData& reference);
 
 } // namespace winterlarder::answer

@@ -17,10 +17,12 @@ Hemisphere hemisphereOfSite(const SiteRecord& site, const ReferenceData& referen
     return hemisphereOf(std::get<OwnClimateRecord>(site.where).latitude);
 }
 
-bool treatedSince(const std::vector<Treatment>& treatments, Date since, Date asOf) {
-    return std::any_of(treatments.begin(), treatments.end(), [&](const Treatment& treatment) {
-        return treatment.date <= asOf && treatment.until.value_or(asOf) >= since;
-    });
+// Treatments that had not ended when this honey was begun.
+std::vector<TreatmentRecord> treatmentsSince(const std::vector<Treatment>& treatments, Date since, Date asOf) {
+    std::vector<TreatmentRecord> given;
+    for (const auto& each : treatments)
+        if (each.date <= asOf && each.until.value_or(asOf) >= since) given.push_back({each.date, each.until, each.what});
+    return given;
 }
 
 std::optional<Date> dayIn(const std::optional<DayOfYear>& day, const Winter& winter) {
@@ -37,7 +39,21 @@ bool otherHive(const WeighingRecord& weighing, const HiveRecord& asked, const Hi
     return !std::holds_alternative<HeftWord>(weighing.reading) && (asked.boxes != then.boxes || asked.tare != then.tare);
 }
 
-void addRecords(ColonyCase& record, const ColonyHistory& from, Date asOf) {
+// Whether a feed or harvest came after the look matters on the day of the look alone.
+FeedRecord feedFor(const ColonyCase& record, const FeedRecord& given) {
+    FeedRecord feed = oneAmount(given);
+    if (feed.date != record.lookedOn) feed.afterLook.reset();
+    else if (!feed.afterLook) feed.afterLook = true; // books did not always ask: a hive is fed in the evening, once it was looked at
+    return feed;
+}
+
+HarvestRecord harvestFor(const ColonyCase& record, HarvestRecord harvest) {
+    if (harvest.date != record.lookedOn) harvest.afterLook.reset();
+    return harvest;
+}
+
+// Feeds from the day this honey was begun: those before the look change no stores, but what took them is not honey for people.
+void addRecords(ColonyCase& record, const ColonyHistory& from, Date honeyBegins, Date asOf) {
     const Date oldest = asOf.plusDays(-oldestObservation);
     const Date since = record.lookedOn.value_or(oldest);
     Date first = record.lookedOn.value_or(asOf);
@@ -51,11 +67,9 @@ void addRecords(ColonyCase& record, const ColonyHistory& from, Date asOf) {
         first = std::min(first, entry.weighing.date);
     }
     for (const auto& entry : from.feeds)
-        if (entry.feed.date >= first && entry.feed.date <= asOf) record.feeds.push_back(oneAmount(entry.feed));
-    // A hive is fed in the evening, once it was looked at.
-    record.fedAfterLook = std::any_of(record.feeds.begin(), record.feeds.end(), [&](const FeedRecord& feed) { return feed.date == record.lookedOn; });
+        if (entry.feed.date >= std::min(first, honeyBegins) && entry.feed.date <= asOf) record.feeds.push_back(feedFor(record, entry.feed));
     for (const auto& entry : from.harvests)
-        if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(entry.harvest);
+        if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(harvestFor(record, entry.harvest));
 }
 
 Yard yardAmong(const std::vector<Yard>& yards, YardId id) {
@@ -135,19 +149,24 @@ ColonyCase caseOf(const ColonyHistory& history, const std::vector<Yard>& yards, 
     ColonyCase record{.colony = history.colony.name, .yard = yard.name, .asOf = asOf, .lookedOn = {}, .site = yard.site, .hive = {},
                       .bees = {}, .combs = {}, .weighings = {}, .moisturePercent = {}, .feeds = {}, .harvests = {},
                       .season = {}, .feeder = history.colony.feeder, .wish = yard.wish};
+    record.fullCombs = yard.fullCombs;
+    record.units = yard.units;
     record.hive = hiveOn(history.colony, history.housings, look && countedCombs(*look) ? look->date : asOf);
     const auto hemisphere = hemisphereOfSite(yard.site, reference);
-    record.hive.treated = record.hive.treated || treatedSince(history.treatments, honeySince(asOf, hemisphere), asOf);
+    const Date honeyBegins = honeySince(asOf, hemisphere);
+    record.treatments = treatmentsSince(history.treatments, honeyBegins, asOf);
     record.season = seasonIn(yard.season, hemisphere, asOf);
     if (look) {
         record.lookedOn = look->date;
         record.bees = look->bees;
         record.combs = look->combs;
         record.moisturePercent = look->moisturePercent;
+        record.honeyKind = look->honeyKind;
+        record.fedOrTreated = look->fedOrTreated;
         record.bees.sure = look->sure;
     }
     if (!record.bees.kind) record.bees.kind = history.colony.beeKind;
-    addRecords(record, history, asOf);
+    addRecords(record, history, honeyBegins, asOf);
     return record;
 }
 

@@ -54,7 +54,7 @@ Outcome<Site> stationSite(const Station& station, double latitude, std::optional
     auto curve =
         ClimateCurve::fromMonthlyMeans(temperatures(station.monthlyMeanC, shift), latitude, variabilityOf(station));
     if (!curve) return curve.problems();
-    return Site{std::move(curve).value(), station.id, std::nullopt, shift};
+    return Site{std::move(curve).value(), station.place, station.country, false, station.id, std::nullopt, shift};
 }
 
 NearStation nearest(const ReferenceData& reference, double latitude, double longitude) {
@@ -85,6 +85,13 @@ double distanceKm(double latitude1, double longitude1, double latitude2, double 
                                                                    std::cos(radians(latitude2)) * acrossLongitude *
                                                                    acrossLongitude;
     return 2 * meanEarthRadiusKm * std::asin(std::sqrt(std::clamp(haversine, 0.0, 1.0)));
+}
+
+std::string countryCodeOf(std::string_view stationId) {
+    std::string code(stationId.substr(0, stationId.find('-')));
+    for (char& c : code)
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+    return code;
 }
 
 std::vector<NearStation> stationsByDistance(const std::vector<Station>& stations, double latitude, double longitude) {
@@ -128,6 +135,7 @@ Outcome<Site> siteFromOwnClimate(const ReferenceData& reference, const OwnClimat
     checkCoordinates(own.latitude, own.longitude, problems);
     if (!problems.empty()) return problems;
     Site site;
+    site.own = true;
     Variability fallback = usualVariability;
     if (own.longitude && !scatterComplete(own)) {
         const NearStation near = nearest(reference, own.latitude, *own.longitude);

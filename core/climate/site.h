@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace winterlarder::climate {
 
@@ -18,6 +19,9 @@ struct NearStation {
 };
 //! Stations by distance, nearest first.
 std::vector<NearStation> stationsByDistance(const std::vector<Station>& stations, double latitude, double longitude);
+
+//! ISO 3166 code of the country a shipped station lies in, which its id begins with: "CA" of "ca-halifax".
+std::string countryCodeOf(std::string_view stationId);
 
 //! Beyond this no station speaks for a place, and no answer is given.
 inline constexpr double farthestStationKm = 600;
@@ -37,6 +41,8 @@ struct OwnClimate {
 //! A place made ready for the model.
 struct Site {
     ClimateCurve curve;
+    std::string place, country;        //!< of that station, as its table names them (country: two letters)
+    bool own = false;                  //!< somebody's own climate; the station gives its scatter at most
     std::string stationId;             //!< the station whose curve (or scatter) is used; empty: none
     std::optional<double> distanceKm;  //!< from the place to that station, where the place was given by coordinates
     double heightShiftK = 0;           //!< -6.5 K/km x (place - station), ISO 2533

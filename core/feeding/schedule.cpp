@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "feeding/schedule.h"
 
-#include "feeding/keepers_days.h"
+#include "feeding/schedule_parts.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -14,62 +14,8 @@ namespace {
 
 constexpr Mass notWorthAVisit{0.05};    // of stores
 constexpr Volume smallestLateDose{0.5}; // where the last day cuts a dose shorter, it is left out
-constexpr Volume portion{5};            // at a visit, but for the top feeder
 constexpr Mass fondantLot{15};
 constexpr int fondantLotDays = 21;
-constexpr int checkAfterDays = 10;
-
-Temperature usualMaximum(const FeedingQuestion& question, SeasonDay day) {
-    return celsius(question.curve->normal(day).value() + question.diurnalHalfRange.value());
-}
-
-Volume uptakeOn(const FeedingQuestion& question, SeasonDay day) {
-    return uptakePerDay(question.bees, usualMaximum(question, day), question.feeder);
-}
-
-Volume takenBetween(const FeedingQuestion& question, SeasonDay first, SeasonDay last) {
-    Volume taken{0};
-    for (SeasonDay day = first; day <= last; day = day + 1)
-        taken += uptakeOn(question, day);
-    return taken;
-}
-
-// The day on which a dose given on `given` is gone; at the latest `last`.
-SeasonDay dayTaken(const FeedingQuestion& question, SeasonDay given, Volume dose, SeasonDay last) {
-    constexpr double rounding = 1e-9;
-    double left = dose.value();
-    SeasonDay day = given;
-    for (; day < last; day = day + 1) {
-        left -= uptakeOn(question, day).value();
-        if (left <= rounding) break;
-    }
-    return day;
-}
-
-std::optional<SeasonDay> dayOf(const std::optional<climate::SeasonDate>& date) {
-    if (!date) return std::nullopt;
-    return date->day;
-}
-
-SeasonDay firstForage(const FeedingQuestion& question) {
-    return std::min(dayOf(question.season.forage).value_or(lastSimulatedDay), lastSimulatedDay);
-}
-
-// Where syrup is taken all winter a plan still ends with the first forage.
-SeasonDay lastLiquidDay(const FeedingQuestion& question) {
-    return std::min(dayOf(question.season.syrupDeadline).value_or(firstForage(question)), lastSimulatedDay);
-}
-
-struct PerKgSugar {
-    double litres;
-    double stores;
-};
-
-PerKgSugar perKgSugar(const Ratio& ratio) {
-    const auto batch = mixForSugar(kilograms(1), ratio);
-    require(batch.ok(), "{} is no ratio to plan with", ratio.printed);
-    return {batch->volume.value(), batch->stores.value()};
-}
 
 // Sugar is weighed out in steps of 0.1 kg.
 Mass weighedOut(Mass sugar) {
@@ -78,12 +24,8 @@ Mass weighedOut(Mass sugar) {
 }
 
 Mass sugarOfAFullFeeder(const Feeder& feeder, PerKgSugar gives) {
-    const Volume fits = feeder.top ? feeder.capacity : std::min(feeder.capacity, portion);
+    const Volume fits = feeder.top ? feeder.capacity : std::min(feeder.capacity, portionOfAVisit);
     return weighedOut(kilograms(std::max(0.0, fits.value()) / gives.litres));
-}
-
-SeasonDay earliestNext(const FeedingQuestion& question, SeasonDay visit, SeasonDay emptied) {
-    return std::max(visit + std::max(1, question.visitEveryDays), emptied + 1);
 }
 
 // Syrup ---------------------------------------------------------------------------------------------------------------
@@ -95,15 +37,6 @@ struct SyrupDoses {
     bool roomFull = false;
     bool tooSlow = false;
 };
-
-Visit syrupVisit(const FeedingQuestion& question, SeasonDay day, Mass sugar, PerKgSugar gives) {
-    Visit visit{day, question.winter.date(day)};
-    visit.kind = VisitKind::Syrup;
-    visit.sugar = sugar;
-    visit.syrup = litres(sugar.value() * gives.litres);
-    visit.stores = sugar * gives.stores;
-    return visit;
-}
 
 SyrupDoses doseSyrup(const FeedingQuestion& question, const KeepersDays& keeper, PerKgSugar gives) {
     const SeasonDay last = lastLiquidDay(question);
@@ -131,39 +64,7 @@ SyrupDoses doseSyrup(const FeedingQuestion& question, const KeepersDays& keeper,
     return doses;
 }
 
-// Grams per kg of sugar on the coldest likely night of these days.
-double mostCrystals(const FeedingQuestion& question, double massPercent, SeasonDay first, SeasonDay last) {
-    constexpr double tenthPercentile = 1.28;
-    const double seasonSd = question.curve->variability().seasonOffsetSd;
-    double most = 0;
-    for (SeasonDay day = first; day <= last; day = day + 1) {
-        const double sd = std::hypot(question.curve->dailySd(day).value(), seasonSd);
-        const double lowest =
-            question.curve->normal(day).value() - question.diurnalHalfRange.value() - tenthPercentile * sd;
-        most = std::max(most, mayCrystallise(massPercent, celsius(lowest)));
-    }
-    return most;
-}
-
 // After the syrup -----------------------------------------------------------------------------------------------------
-
-Visit checkVisit(const FeedingQuestion& question, const KeepersDays& keeper, SeasonDay lastDose, SeasonDay taken) {
-    const SeasonDay earliest = std::max(lastDose + checkAfterDays, earliestNext(question, lastDose, taken));
-    const auto refused = dayOf(question.season.syrupRefused);
-    const SeasonDay latest = refused ? std::max(*refused, lastDose) : lastSeasonDay;
-    auto day = keeper.onOrAfter(earliest);
-    if (!day || *day > latest) day = keeper.lastWithin(lastDose + 1, latest);
-    const SeasonDay checked = day.value_or(latest);
-    return {checked, question.winter.date(checked), VisitKind::Check};
-}
-
-Visit fondantVisit(const FeedingQuestion& question, SeasonDay day, Mass fondant) {
-    Visit visit{day, question.winter.date(day)};
-    visit.kind = VisitKind::Fondant;
-    visit.fondant = fondant;
-    visit.stores = fondant * storesPerKgFondant;
-    return visit;
-}
 
 // Lots of 15 kg, each laid on when the one before is eaten; what would come after first forage is laid on with the
 // last.
@@ -191,14 +92,6 @@ SeasonDay firstFondantDay(const FeedingQuestion& question, const KeepersDays& ke
 }
 
 // The plan ------------------------------------------------------------------------------------------------------------
-
-void requireAnswerable(const FeedingQuestion& question) {
-    require(question.curve != nullptr, "a feeding plan needs a climate");
-    require(question.storesWanted > Mass(0) && std::isfinite(question.storesWanted.value()),
-            "a feeding plan for {} kg of stores", question.storesWanted.value());
-    require(question.today >= firstSeasonDay && question.today <= lastSimulatedDay,
-            "season day {} lies outside what can be planned", question.today.w);
-}
 
 FeedingLimits limitsOf(const FeedingQuestion& question, const SyrupDoses& doses) {
     const auto deadline = dayOf(question.season.syrupDeadline), refused = dayOf(question.season.syrupRefused),
@@ -234,6 +127,8 @@ void addFondant(FeedingPlan& plan, const std::vector<Visit>& visits) {
 
 FeedingPlan planFeeding(const FeedingQuestion& question) {
     requireAnswerable(question);
+    require(question.storesWanted > Mass(0) && std::isfinite(question.storesWanted.value()),
+            "a feeding plan for {} kg of stores", question.storesWanted.value());
     const KeepersDays keeper(question.winter, question.visitWeekdays);
     FeedingPlan plan;
     plan.lastDay = dayOf(question.season.syrupDeadline);

@@ -135,6 +135,10 @@ struct ModelConstants {
     double lastingKeeperShare; //!< 0.5 of the lasting variance
     double lastingYardShare;  //!< 0.2 of it
     double forageSeenSd;      //!< 4 d
+    // what is usual here (core/advice/usual_here.h)
+    double usualRegionKm;    //!< 300 km
+    double usualNeighbourKm; //!< 800 km
+    double lateFlowKm;       //!< 300 km
     // what an entry may be (core/stores/plausible.h)
     double entryImpossibleAbove; //!< 1.25 times the most
     double entryImpossibleBelow; //!< 0.8 of the lightest empty hive

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "reference/named_numbers.h"
 #include "reference/shipped_files.h"
 
-#include <algorithm>
 #include <array>
-#include <fmt/format.h>
 
 namespace winterlarder {
 
@@ -136,6 +135,9 @@ constexpr std::array constants = std::to_array<Constant>({
     {"lastingKeeperShare", "1", &ModelConstants::lastingKeeperShare},
     {"lastingYardShare", "1", &ModelConstants::lastingYardShare},
     {"forageSeenSd", "d", &ModelConstants::forageSeenSd},
+    {"usualRegionKm", "km", &ModelConstants::usualRegionKm},
+    {"usualNeighbourKm", "km", &ModelConstants::usualNeighbourKm},
+    {"lateFlowKm", "km", &ModelConstants::lateFlowKm},
     {"entryImpossibleAbove", "1", &ModelConstants::entryImpossibleAbove},
     {"entryImpossibleBelow", "1", &ModelConstants::entryImpossibleBelow},
     {"entrySameScaleDays", "d", &ModelConstants::entrySameScaleDays},
@@ -151,61 +153,14 @@ constexpr std::array constants = std::to_array<Constant>({
 });
 static_assert(sizeof(ModelConstants) == constants.size() * sizeof(double), "every constant is read from the file");
 
-const Constant* constantNamed(std::string_view name) {
-    const auto found = std::find_if(constants.begin(), constants.end(), [&](const Constant& c) { return c.name == name; });
-    return found == constants.end() ? nullptr : &*found;
-}
-
-void checkUnit(CheckedTable& checked, std::size_t row, const Constant& constant) {
-    const CsvCell& at = checked.cell(row, "unit");
-    if (at.text != constant.unit)
-        checked.fault(at, fmt::format("{} has the unit {}", constant.name, at.text), fmt::format("give it in {}", constant.unit));
-}
-
-double readValue(CheckedTable& checked, std::size_t row, std::string_view name) {
-    const std::size_t before = checked.faults();
-    const double value = checked.number(row, "value");
-    if (checked.faults() > before) return value;
-    const auto low = checked.optionalNumber(row, "low");
-    const auto high = checked.optionalNumber(row, "high");
-    if ((low && value < *low) || (high && value > *high))
-        checked.fault(checked.cell(row, "value"), fmt::format("{} {} lies outside its own range", name, value),
-                      fmt::format("a number from {} to {}", low.value_or(value), high.value_or(value)));
-    return value;
-}
-
-void listMissing(CheckedTable& checked, const std::vector<std::string>& seen) {
-    for (const Constant& constant : constants)
-        if (std::find(seen.begin(), seen.end(), constant.name) == seen.end())
-            checked.fault(checked.table().header().front(), fmt::format("constant {} is missing", constant.name),
-                          "a row for every constant of the model");
-}
-
 } // namespace
 
 ModelConstants readConstants(ShippedFolder& folder, SourceUses& uses) {
     ModelConstants values{};
-    auto table = folder.table(constantsFile);
-    if (!table) return values;
-    CheckedTable checked(std::move(*table),
-                         {"name", "symbol", "value", "unit", "low", "high", "mark", "source", "meaning"}, folder.problems);
-    std::vector<std::string> seen;
-    for (std::size_t row = 0; row < checked.rows(); ++row) {
-        seen.push_back(checked.uniqueId(row, "name"));
-        const double value = readValue(checked, row, seen.back());
-        checked.mark(row, "mark");
-        checked.text(row, "source");
-        checked.text(row, "meaning");
-        uses.refer(checked, row, "source", constantsFile);
-        if (const Constant* constant = constantNamed(seen.back())) {
-            values.*(constant->member) = value;
-            checkUnit(checked, row, *constant);
-        } else {
-            checked.fault(checked.cell(row, "name"), fmt::format("constant {} is not known", seen.back()),
-                          "the name of a constant of the model");
-        }
-    }
-    if (checked.rows() > 0) listMissing(checked, seen);
+    std::vector<NamedNumber> numbers;
+    for (const Constant& constant : constants) numbers.push_back({constant.name, constant.unit, &(values.*(constant.member))});
+    readNumbers(folder, uses, constantsFile, {"name", "symbol", "value", "unit", "low", "high", "mark", "source", "meaning"},
+                "constant", numbers);
     return values;
 }
 

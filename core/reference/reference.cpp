@@ -37,10 +37,13 @@ Outcome<ReferenceData> loadReference(const std::filesystem::path& path) {
     SourceUses uses(data.sources);
     data.fields = readFields(folder, uses);
     data.constants = readConstants(folder, uses);
+    data.decisions = readDecisions(folder, uses);
     data.stations = readStations(folder, uses, data.fields);
     data.formats = readFormats(folder, uses, data.fields);
     data.cautions = readCautions(folder, uses);
     data.rules = readRules(folder, uses);
+    data.usualStores = readUsualStores(folder, uses);
+    data.lateFlows = readLateFlows(folder, uses);
     readCheckValues(folder, uses);
     if (!folder.problems.empty()) return std::move(folder.problems);
     return data;

@@ -2,7 +2,10 @@
 #pragma once
 
 #include "quantity/quantity.h"
+#include "reference/decision_constants.h"
+#include "reference/mark.h"
 #include "reference/model_constants.h"
+#include "reference/what_is_usual.h"
 #include "support/outcome.h"
 
 #include <array>
@@ -13,11 +16,6 @@
 #include <vector>
 
 namespace winterlarder {
-
-//! How far a shipped number can be trusted.
-//! Fitted: chosen so that the model meets published check values.
-enum class Mark { Measured, Handbook, Published, Derived, Fitted, CommonPractice, Memory, Judgement };
-std::string_view name(Mark mark); //!< "measured", "handbook", "published", "derived", "fitted", "common practice", "memory", "judgement"
 
 //! A publication, data set or practice that shipped numbers come from (shared/sources.csv).
 struct Source {
@@ -100,11 +98,14 @@ struct FieldLimits {
 //! Everything that ships in shared/, read once and never changed. Look-ups by id give nullptr where there is none.
 struct ReferenceData {
     ModelConstants constants;
+    DecisionConstants decisions;
     std::vector<Station> stations;
     std::vector<HiveFormat> formats;
     std::vector<Source> sources;
     std::vector<CautionRule> cautions;
     std::vector<PublishedRule> rules;
+    std::vector<UsualStores> usualStores;
+    std::vector<LateFlow> lateFlows;
     std::vector<FieldLimits> fields;
 
     const Station* station(std::string_view id) const;

@@ -18,10 +18,13 @@ struct ShippedFolder {
 std::vector<Source> readSources(ShippedFolder& folder);
 std::vector<FieldLimits> readFields(ShippedFolder& folder, SourceUses& uses);
 ModelConstants readConstants(ShippedFolder& folder, SourceUses& uses);
+DecisionConstants readDecisions(ShippedFolder& folder, SourceUses& uses);
 std::vector<Station> readStations(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
 std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
 std::vector<CautionRule> readCautions(ShippedFolder& folder, SourceUses& uses);
 std::vector<PublishedRule> readRules(ShippedFolder& folder, SourceUses& uses);
+std::vector<UsualStores> readUsualStores(ShippedFolder& folder, SourceUses& uses);
+std::vector<LateFlow> readLateFlows(ShippedFolder& folder, SourceUses& uses);
 //! Checks the sources named by the files of check values.
 void readCheckValues(ShippedFolder& folder, SourceUses& uses);
 

@@ -22,6 +22,7 @@ std::string optionId(advice::OptionKind kind) {
     case advice::OptionKind::TakeInSpring: return "take-in-spring";
     case advice::OptionKind::Feed: return "feed";
     case advice::OptionKind::MoveCombs: return "move-combs";
+    case advice::OptionKind::Unite: return "unite";
     }
     return {};
 }
@@ -48,7 +49,7 @@ Section answerSection(const ColonyQuestion& question, const Advice& advice, cons
     addAmounts(answer, advice);
     if (advice.estimate) answer.facts.push_back({"stores", Cell(advice.estimate->spread)});
     add(answer, "needed", advice.need);
-    answer.facts.push_back({"reserve", Cell(question.reserve)});
+    answer.facts.push_back({"reserve", Cell(advice.reserve)});
     add(answer, "bees", advice.bees);
     add(answer, "first-forage", dayOf(question, advice.season.forage));
     add(answer, "touches-reserve", advice.touchReserve);

@@ -25,14 +25,14 @@ TaskKind kindOf(feeding::VisitKind kind) {
     return TaskKind::Check;
 }
 
-// Combs from a neighbour hang in before the first feed.
+// Combs from a neighbour hang in before the first feed; where nothing is fed, today.
 std::vector<Task> combTasks(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks;
     for (const auto& gift : advice.gifts) {
         if (gift.to != question.colony) continue;
         Task& task = tasks.emplace_back();
         task.kind = TaskKind::MoveCombs;
-        task.date = advice.feed && !advice.feed->visits.empty() ? std::optional(advice.feed->visits.front().date) : std::nullopt;
+        task.date = advice.feed && !advice.feed->visits.empty() ? advice.feed->visits.front().date : question.winter.date(question.asOf);
         task.honey = gift.honey;
         task.combs = static_cast<int>(gift.combs.size());
         task.from = gift.from;
@@ -72,6 +72,27 @@ std::vector<Task> whatIsUnknown(const ColonyQuestion& question, const Advice& ad
     return {};
 }
 
+// The look after a feed is its last visit's check already.
+std::optional<Task> lookTask(const Advice& advice) {
+    if (!advice.nextLook) return std::nullopt;
+    switch (advice.nextLook->what) {
+    case advice::NextLookAt::Weigh: return task(TaskKind::WeighAgain, advice.nextLook->date);
+    case advice::NextLookAt::CountMites: return task(TaskKind::CountMites, advice.nextLook->date);
+    case advice::NextLookAt::Inspector: return task(TaskKind::CallInspector, advice.nextLook->date);
+    case advice::NextLookAt::CheckFeed: break;
+    }
+    return std::nullopt;
+}
+
+std::vector<Task> actsOf(const ColonyQuestion& question, const Advice& advice) {
+    std::vector<Task> tasks = feedingTasks(question, advice);
+    if (advice.verdict == advice::Verdict::Unite)
+        tasks.push_back(task(TaskKind::Unite, advice.unite ? std::optional(advice.unite->by) : comingDate(question, advice.season.broodStop)));
+    if (advice.verdict == advice::Verdict::Harvest)
+        tasks.push_back(task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy), advice.harvest ? advice.harvest->upTo : Mass(0)));
+    return tasks;
+}
+
 } // namespace
 
 std::string idOf(TaskKind kind) {
@@ -81,8 +102,9 @@ std::string idOf(TaskKind kind) {
     case TaskKind::Check: return "check";
     case TaskKind::TakeHoney: return "take-honey";
     case TaskKind::Unite: return "unite";
-    case TaskKind::Weigh: return "weigh";
     case TaskKind::WeighAgain: return "weigh-again";
+    case TaskKind::CountMites: return "count-mites";
+    case TaskKind::CallInspector: return "call-inspector";
     case TaskKind::CountBees: return "count-bees";
     case TaskKind::RecordStores: return "record-stores";
     case TaskKind::MoveCombs: return "move-combs";
@@ -91,18 +113,11 @@ std::string idOf(TaskKind kind) {
 }
 
 std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) {
-    switch (advice.verdict) {
-    case advice::Verdict::Feed: return feedingTasks(question, advice);
-    case advice::Verdict::Unite: return {task(TaskKind::Unite, comingDate(question, advice.season.broodStop))};
-    case advice::Verdict::Harvest:
-        return {task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy), advice.harvest ? advice.harvest->upTo : Mass(0))};
-    case advice::Verdict::Leave: {
-        const auto lastIncome = comingDate(question, advice.season.lastIncome);
-        return {task(lastIncome ? TaskKind::Weigh : TaskKind::WeighAgain, lastIncome)};
-    }
-    case advice::Verdict::CannotSay: return whatIsUnknown(question, advice);
-    }
-    return {};
+    if (advice.verdict == advice::Verdict::CannotSay) return whatIsUnknown(question, advice);
+    std::vector<Task> tasks = actsOf(question, advice);
+    if (auto look = lookTask(advice)) tasks.push_back(std::move(*look));
+    std::stable_sort(tasks.begin(), tasks.end(), [](const Task& a, const Task& b) { return a.date && (!b.date || *a.date < *b.date); });
+    return tasks;
 }
 
 } // namespace winterlarder::report

@@ -10,7 +10,7 @@
 namespace winterlarder::report {
 
 //! What may be done at a colony on a visit.
-enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, Weigh, CountBees, RecordStores, WeighAgain, MoveCombs };
+enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, WeighAgain, CountMites, CallInspector, CountBees, RecordStores, MoveCombs };
 std::string idOf(TaskKind kind); //!< "syrup", "take-honey"
 
 //! One thing to do at one colony; nothing for a date = no day is pressing.
@@ -26,9 +26,9 @@ struct Task {
     bool operator==(const Task&) const = default;
 };
 
-//! All an answer asks to be done, by day: combs that come from a neighbour, then every feeding visit and the check after it; else honey to take by the advised end of
-//! feeding, uniting before laying stops, a weighing when income ends, or what must be found out first. Tested:
-//! tests/report/sheets_test.cpp.
+//! All an answer asks to be done, by day: combs that come from a neighbour, then every feeding visit and the check after it; honey to take by the advised end of
+//! feeding; uniting by its last day; then the next look the answer names. Where nothing can be said, what must be found out first.
+//! Tested: tests/report/sheets_test.cpp.
 std::vector<Task> tasksOf(const advice::ColonyQuestion& question, const advice::Advice& advice);
 
 } // namespace winterlarder::report

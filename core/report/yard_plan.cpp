@@ -21,16 +21,6 @@ YardTotals totalsOf(const std::vector<PlannedColony>& colonies) {
     return totals;
 }
 
-// Combs replace what they bring of the stores planned; the rest is fed as before.
-double stillFed(const PlannedColony& colony) {
-    const auto& advice = *colony.advice;
-    Mass given{0};
-    for (const auto& gift : advice.gifts)
-        if (gift.to == colony.question->colony) given += gift.honey;
-    if (advice.feed->stores <= Mass(0)) return 1;
-    return std::clamp(1 - given.value() / advice.feed->stores.value(), 0.0, 1.0);
-}
-
 //! What is still to be given: by the keeper's plan where there is one, else as advised.
 struct Fed {
     Mass sugar{0}, fondant{0};
@@ -60,7 +50,6 @@ Section toBuy(const YardTotals& totals, const SugarPrice& price) {
         if (price.bag && *price.bag > Mass(0)) section.facts.push_back({"bags", Cell(Count{std::ceil(totals.sugar.value() / price.bag->value() - 1e-9)})});
         if (price.perKg) section.facts.push_back({"cost", Cell(Money{totals.sugar.value() * *price.perKg, price.currency})});
         section.facts.push_back({"water", Cell(totals.water)});
-        if (totals.sugarOnceCombsMoved < totals.sugar) section.facts.push_back({"sugar-once-combs-moved", Cell(totals.sugarOnceCombsMoved)});
     }
     if (totals.fondant > Mass(0)) section.facts.push_back({"fondant", Cell(totals.fondant)});
     if (totals.honey > Mass(0)) section.facts.push_back({"honey-to-take", Cell(totals.honey)});
@@ -161,7 +150,6 @@ void add(YardTotals& totals, const PlannedColony& colony) {
     if (colony.followed) {
         for (const auto& task : colony.followed->tasks) {
             totals.sugar += task.sugar;
-            totals.sugarOnceCombsMoved += task.sugar;
             totals.fondant += task.fondant;
         }
         return;
@@ -171,7 +159,6 @@ void add(YardTotals& totals, const PlannedColony& colony) {
     const Fed fed = fedAt(colony);
     totals.sugar += fed.sugar;
     totals.fondant += fed.fondant;
-    totals.sugarOnceCombsMoved += advice.feed ? fed.sugar * stillFed(colony) : fed.sugar;
     if (!advice.feed) return;
     const auto& feed = *advice.feed;
     totals.water += feed.syrup.water * shareOfAdvised(fed.sugar, feed);

@@ -12,7 +12,7 @@ namespace winterlarder::report {
 
 //! How a winter that is followed goes, and what it asks for in place of the autumn's advice.
 struct FollowedPlan {
-    std::string state; //!< a word: "on-course", "eating-faster", "eating-slower", "act-now", "dead", "cannot-say"
+    std::string state; //!< the state's name with hyphens: "on-course", "food-out-of-reach", ...
     Spread<Mass> stores;
     Share touchReserve, runOut;
     std::vector<Task> tasks;
@@ -26,11 +26,11 @@ struct PlannedColony {
     std::optional<std::vector<Task>> tasks{}; //!< to be done, where that is not just what the advice asks for: the keeper has a plan
 };
 
-//! What the answers of a yard add up to: what is fed where feeding is the verdict, what may come off where harvest is.
+//! What the answers of a yard add up to: what is fed where feeding is the verdict, what may come off where harvest is. Combs that move were counted when
+//! the colonies were answered in their yard's plan.
 struct YardTotals {
     Mass sugar{0}, fondant{0}, honey{0};
     Volume water{0};
-    Mass sugarOnceCombsMoved{0}; //!< of the sugar, what is still wanted when the combs given in the yard have gone over
     std::optional<Date> lastSyrupDay; //!< the earliest of the colonies that are fed syrup
 };
 //! Adds one colony. A colony that is to be united is not fed on its own. Tested: tests/report/sheets_test.cpp.

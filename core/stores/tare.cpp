@@ -11,7 +11,6 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr Mass floorAndLids = kilograms(1.8 + 0.8 + 3.9);
 constexpr Mass germanFloorAndLids = kilograms(3 * 1.5);
 constexpr Mass polystyreneFloorAndLids = kilograms(3);
 constexpr Mass polystyreneLess = kilograms(2);

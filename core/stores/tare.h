@@ -25,6 +25,9 @@ struct TareQuestion {
     bool nucleus = false; //!< kept small on purpose; at most six places make it a nucleus hive
 };
 
+//! Floor, inner cover and telescoping cover.
+inline constexpr Mass floorAndLids = kilograms(1.8 + 0.8 + 3.9);
+
 //! Weight of the empty hive from handbook figures. SD 2.0 kg where every box is on this list:
 //!   floor, inner cover, telescoping cover 1.8 + 0.8 + 3.9 kg (for all but the German Normal: 3 x 1.5);
 //!   Langstroth deep with frames 6.2 without wax; Langstroth medium with combs 4.7; Warre box with combs 4 (two weigh

@@ -18,12 +18,18 @@ struct Reckoned {
 //! wished risk, if it lay in the hive today.
 Mass missingNow(const Reckoned& r);
 
-//! How so much is fed today: see WinterFeed.
-WinterFeed feedNow(const Reckoned& r, Mass stores);
+//! What is fed next, by state and time of year: see WinterFeed. Out of reach and act now: one visit today. Cannot say: the same where food runs short,
+//! else nothing. More than needed, and in summer: nothing. In closing up to what is missing; in late small portions, or a board where bees are locked in for
+//! long; else one visit, dated so that it is needed within a week at the use of hard winters (`dueDays`), and none within a fortnight of
+//! first forage. Less missing than `deadLeast` is enough as it is. Tested: tests/tracking/winter_feed_test.cpp.
+std::optional<WinterFeed> feedNow(const Reckoned& r);
+
+//! What may be wanted after that feed, over what is believed: sugar in summer, else fondant until a fortnight before first forage.
+std::optional<LaterFeed> expectedLater(const Reckoned& r);
 
 //! The first day, weekly from a week on until a week before forage, at which one more weighing would change whether to feed in at
 //! least a tenth of what is believed: particles are sorted by what they would weigh (reading error counted) into tenths, in each the
-//! decision is found again. Nothing where no weighing changes anything. Tested: tests/tracking/follow_test.cpp.
+//! decision is found again. Where fondant is planned, laid on or expected, no later than its visit, two weeks after it, or its first day. Nothing where no weighing changes anything. Tested: tests/tracking/follow_test.cpp.
 std::optional<NextWeighing> nextWeighing(const Reckoned& r);
 inline constexpr double worthWeighing = 0.1;
 
@@ -34,9 +40,15 @@ std::optional<SpringAdvice> springAdvice(const Reckoned& r);
 std::vector<SeenStores> seenStores(const Reckoned& r);
 
 //! Why it is said, and what to mind. Details by name:
-//!   follow-course, follow-faster, follow-slower   stores (Mass, likely now), planned (Mass)
-//!   follow-reserve-by        day (Date: half of what is believed), in (double: of 100 that touch it)
-//!   follow-act-now           stores (Mass, to give), day (Date, by)
+//!   follow-course            stores (Mass, likely now), planned (Mass)
+//!   follow-out-of-reach, follow-gap   day (Date)
+//!   follow-dwindling         day (Date), seen, least (double: bees, to the hundred)
+//!   follow-less-than-thought thought, now (Mass, at the start), day (Date)
+//!   feed-not-recorded        day (Date, the first), stores (Mass, of all)
+//!   follow-faster            from, until (Date), lost, expected (Mass)      check-the-scale  day (Date)
+//!   follow-more              stores (Mass: nine winters of ten have so much at first forage)
+//!   follow-reserve-by        day (Date: half of what is believed), in (double: of 100 that fall below it), reserve (Mass)
+//!   follow-act-now           stores (Mass, likely now), days (double: that must be lasted)
 //!   follow-dead              day (Date)
 //!   weighing-contradicts     day (Date), seen, low, high (Mass)
 //!   unexplained-change       day (Date), change (Mass)
@@ -46,15 +58,16 @@ std::vector<SeenStores> seenStores(const Reckoned& r);
 //!   wet-weighing             day (Date)
 //!   weather-so-far           days (double)
 //!   learned-use, learned-death, learned-forage   as winter::learnedRemarks says
-//!   next-weighing            day (Date)       no-more-weighing: none
+//!   next-weighing, next-weighing-visit   day (Date)       no-more-weighing: none
 //!   spring-carries           day (Date)
 //!   spring-leave             leave (Mass)
 //!   spring-surplus           surplus (Mass)
 //!   queen-room               room (Mass)
-//! and cautions look-from-outside temperature (Temperature), fondant-on-cluster, fondant-long-hive, dry-sugar sugar (Mass),
-//! flight-may-be-robbers, spring-not-this-honey, treated-honey, old-feed-stays-down, cold-spell, dead-out, emergency, heft,
-//! opening-cold, unknown-honey, varroa-first, local-rules as they are shipped.
+//! and cautions look-from-outside temperature (Temperature), fondant-on-cluster, fondant-long-hive, feed-inside, robbing-and-wasps, dry-sugar sugar (Mass),
+//! comb-against-cluster, when-dwindling, flight-may-be-robbers, spring-not-this-honey, treated-honey, old-feed-stays-down, cold-spell, dead-out, heft, unknown-honey,
+//! local-rules as they are shipped.
 std::vector<Remark> followReasons(const Reckoned& r);
+//! This winter's danger first.
 std::vector<Remark> followCautions(const Reckoned& r);
 
 } // namespace winterlarder::tracking

@@ -2,7 +2,8 @@
 #include "tracking/follow.h"
 
 #include "support/require.h"
-#include "tracking/answer_parts.h"
+#include "tracking/course.h"
+#include "tracking/food_ahead.h"
 
 #include <algorithm>
 
@@ -10,9 +11,7 @@ namespace winterlarder::tracking {
 
 namespace {
 
-constexpr double leastFeedKg = 0.5;
-constexpr int reserveUrgentDays = 21, outUrgentDays = 42;
-constexpr double fasterBelow = 0.2, slowerAbove = 0.8;
+constexpr int mostCautions = 5;
 
 const Observation* deadOut(const FollowQuestion& q) {
     for (const auto& seen : q.observations)
@@ -20,23 +19,23 @@ const Observation* deadOut(const FollowQuestion& q) {
     return nullptr;
 }
 
+// A weighing that contradicts is in doubt, unless another on its scale shows that it was eaten.
 bool inDoubt(const Following& f) {
-    return std::any_of(f.judged.begin(), f.judged.end(), [](const Judged& each) { return each.contradicts && !each.confirmed; });
+    return std::any_of(f.judged.begin(), f.judged.end(), [&](const Judged& each) {
+        return each.contradicts && !each.confirmed && !(f.faster && f.faster->second == each.observation);
+    });
 }
 
-bool within(const std::optional<SeasonDay>& day, SeasonDay today, int days) { return day && *day <= today + days; }
-
-bool urgent(const FollowQuestion& q, const Following& f) {
-    if (!f.feed) return false;
-    return f.now.today.typical < q.reserve || within(f.now.reserveBy.low, q.today, reserveUrgentDays) ||
-           within(f.now.outBy.low, q.today, outUrgentDays);
-}
-
-FollowState stateOf(const FollowQuestion& q, const Following& f) {
+FollowState stateOf(const Reckoned& r) {
+    const Following& f = r.following;
     if (f.fitsNoWinter || inDoubt(f)) return FollowState::CannotSay;
-    if (urgent(q, f)) return FollowState::ActNow;
-    if (f.position < fasterBelow) return FollowState::EatingFaster;
-    return f.position > slowerAbove ? FollowState::EatingSlower : FollowState::OnCourse;
+    if (f.outOfReach) return FollowState::FoodOutOfReach;
+    if (foodRunsShort(r)) return FollowState::ActNow;
+    if (f.dwindled) return FollowState::Dwindling;
+    if (!f.faster && lessThanThought(r)) return FollowState::LessThanThought;
+    if (!r.question.unticked.empty()) return FollowState::FeedNotRecorded;
+    if (f.faster) return FollowState::EatingFaster;
+    return moreThanNeeded(r) ? FollowState::MoreThanNeeded : FollowState::OnCourse;
 }
 
 // Where today's likely stores lie in what the autumn expected for today.
@@ -57,6 +56,20 @@ double positionOf(const FollowQuestion& q, const Tracked& planned, Mass likely) 
 void requireInOrder(const FollowQuestion& q) {
     require(q.decided >= q.winter.start && q.today >= q.decided, "decided on day {}, asked on day {}, simulated from day {}",
             q.decided.w, q.today.w, q.winter.start.w);
+}
+
+void seeHow(const Reckoned& r, Following& f) {
+    f.missing = missingNow(r);
+    f.outOfReach = foodOutOfReach(r.question, f.now.lost.typical);
+    f.dwindled = dwindled(r);
+    f.faster = eatenFaster(r);
+}
+
+void sayWhatNext(const Reckoned& r, Following& f) {
+    f.feed = feedNow(r);
+    f.expectedLater = expectedLater(r);
+    f.nextWeighing = nextWeighing(r);
+    f.spring = springAdvice(r);
 }
 
 } // namespace
@@ -81,15 +94,15 @@ std::optional<Following> follow(const FollowQuestion& given, const ModelConstant
     const Reckoned reckoned{question, constants, *planned, *tracked, f};
     const bool living = !deadOut(given) && !f.fitsNoWinter;
     f.seen = seenStores(reckoned);
-    if (const Mass missing = living ? missingNow(reckoned) : kilograms(0); missing.value() >= leastFeedKg)
-        f.feed = feedNow(reckoned, missing);
-    if (living) {
-        f.nextWeighing = nextWeighing(reckoned);
-        f.spring = springAdvice(reckoned);
-    }
-    f.state = deadOut(given) ? FollowState::Dead : stateOf(question, f);
+    if (living) seeHow(reckoned, f);
+    f.state = deadOut(given) ? FollowState::Dead : stateOf(reckoned);
+    if (living) sayWhatNext(reckoned, f);
     f.reasons = followReasons(reckoned);
     f.cautions = followCautions(reckoned);
+    if (f.cautions.size() > mostCautions) {
+        f.goodPractice.assign(f.cautions.begin() + mostCautions, f.cautions.end());
+        f.cautions.resize(mostCautions);
+    }
     return f;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "reference/remark.h"
+#include "tracking/food_reach.h"
 #include "tracking/forecast.h"
 
 #include <optional>
@@ -10,7 +11,19 @@
 
 namespace winterlarder::tracking {
 
-enum class FollowState { OnCourse, EatingFaster, EatingSlower, ActNow, Dead, CannotSay };
+//! In the order in which they are asked.
+enum class FollowState {
+    Dead,
+    CannotSay,
+    FoodOutOfReach,
+    ActNow,
+    Dwindling,
+    LessThanThought,
+    FeedNotRecorded,
+    EatingFaster,
+    MoreThanNeeded,
+    OnCourse,
+};
 
 //! One lot of fondant to lay on.
 struct FondantLot {
@@ -19,17 +32,25 @@ struct FondantLot {
     Mass fondant{0};
 };
 
-//! Feeding in or after winter. Syrup where it can still be ripened (a plan of core/feeding), else fondant touching the cluster in lots
-//! of at most 2.5 kg (National Bee Unit) 15 days apart (western Switzerland), larger where that would not do before forage; or dry
-//! sugar, in need only. Lots go on until first forage.
+//! What is fed next. In closing syrup in usual visits, after it small warm portions while they are taken; then one visit with fondant touching the
+//! cluster, at most 2.5 kg (National Bee Unit; a nucleus 1 kg), dated a week before it is needed; or dry sugar, in need only. What may be wanted after it is
+//! an expectation (LaterFeed).
 struct WinterFeed {
-    Mass stores{0};                           //!< to be gained, of ripe stores
-    std::optional<feeding::FeedingPlan> plan; //!< while syrup is possible
-    Mass fondant{0};                          //!< else, in all
+    Mass stores{0};                           //!< what it becomes, of ripe stores
+    std::optional<feeding::FeedingPlan> plan; //!< of syrup
+    Mass fondant{0};                          //!< else, the one visit's
     Mass drySugar{0};                         //!< instead of fondant
-    std::vector<FondantLot> lots;
-    SeasonDay by;                             //!< lay the first lot (or begin) by this day
+    std::vector<FondantLot> lots;             //!< that visit
+    SeasonDay by;                             //!< the day it is needed; of a plan its first visit
     SeasonDay until;                          //!< a tenth of the winters have first forage later
+
+    SeasonDay begins() const { return !lots.empty() ? lots.front().day : plan && !plan->visits.empty() ? plan->visits.front().day : by; }
+};
+
+//! What is likely to be wanted after the next feed.
+struct LaterFeed {
+    Spread<Mass> sugar, fondant; //!< sugar in summer, else fondant
+    SeasonDay from, until;
 };
 
 //! When and why one more weighing is worth it.
@@ -37,6 +58,7 @@ struct NextWeighing {
     SeasonDay day;
     Date date;
     double changes = 0; //!< share of what is believed in which it would change whether to feed
+    bool forAVisit = false; //!< wanted whatever it changes: before fondant that is planned, or two weeks after fondant of today
 };
 
 //! What to do when forage carries the colony. Missing where spring is far.
@@ -56,13 +78,31 @@ struct SeenStores {
     Mass stores{0}, sd{0};
 };
 
+//! Fewer bees than a poor winter leaves.
+struct Dwindled {
+    Date day;
+    BeeCount seen, least; //!< seen; the 10th percentile of what autumn expected for that day
+};
+
+//! What a hive lost between two weighings on one scale, beside what was expected.
+struct EatenFaster {
+    std::size_t second = 0;  //!< place of the later weighing in the question's list
+    Date from, until;
+    Mass lost{0}, expected{0};
+    bool checkScale = false; //!< no simulated winter comes near the later one
+};
 //! How a colony's winter goes.
 struct Following {
     FollowState state = FollowState::CannotSay;
     Forecast autumn; //!< as it was forecast, its figures read from today on
     Forecast now;
     double position = 0.5; //!< share of the autumn's forecast for today that lies below what is likely now
+    Mass missing{0};       //!< see missingNow; 0 where it is dead or fits no winter
     std::optional<WinterFeed> feed;
+    std::optional<LaterFeed> expectedLater; //!< nothing where it is under half a kilogram even at its high end
+    std::optional<OutOfReach> outOfReach;
+    std::optional<Dwindled> dwindled;
+    std::optional<EatenFaster> faster;
     std::optional<NextWeighing> nextWeighing;
     std::optional<SpringAdvice> spring;
     std::vector<Judged> judged;
@@ -71,13 +111,15 @@ struct Following {
     double effectiveWinters = 0;
     int winters = 0;
     int drawnAgain = 0;
-    std::vector<Remark> reasons, cautions;
+    std::vector<Remark> reasons;
+    std::vector<Remark> cautions, goodPractice; //!< at most five; the rest
 };
 
-//! Follows a colony. Order of states: dead; cannot say (a weighing contradicts every winter and none has confirmed it, or a sign of
-//! life does, or all records together fit none); act now (it must be fed: likely below the reserve, or below it within 21 days in a tenth of what is believed, or out of
-//! stores within 42 days in a tenth); else by `position`: below 0.2 eating faster than planned, above 0.8 slower, else on course.
-//! Nothing where stopped. Tested: tests/tracking/follow_test.cpp.
+//! Follows a colony. The state is the first that applies: dead; cannot say (a weighing contradicts every winter, none has confirmed it and no other on
+//! its scale shows it eaten; or a sign of life does; or all records together fit none); food out of reach (foodOutOfReach); act now (less than
+//! 21 days of food at the 80th percentile of use); dwindling; less than thought; feed not recorded (asked about: no feed is taken for given);
+//! eating faster; more than needed (see course.h); on course. Nothing where stopped. Tested: tests/tracking/follow_states_test.cpp,
+//! follow_test.cpp.
 std::optional<Following> follow(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                                 int threads = 1, std::stop_token stop = {});
 

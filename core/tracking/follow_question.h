@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "feeding/schedule.h"
+#include "feeding/visits.h"
+#include "reference/decision_constants.h"
 #include "stores/evidence.h"
 #include "stores/tare.h"
 #include "tracking/observation.h"
@@ -26,6 +27,23 @@ struct StoresAtDecision {
     double heftShare = 0;
 };
 
+//! The last days of the times of year that say what may be fed, by the median dates of the colony.
+struct FollowDays {
+    SeasonDay summer;    //!< until then nothing is fed up for winter
+    SeasonDay closing;   //!< syrup in usual visits
+    SeasonDay late;      //!< small warm portions of syrup
+    SeasonDay quietFrom; //!< no feed from here to first forage, unless the bees would starve
+    bool portionsInWinter = false;      //!< a place without a winter: small portions on warm days until then
+    std::optional<SeasonDay> boardUntil; //!< where bees are locked in for long: one board of fondant when the hive is wrapped
+};
+
+//! A planned feed whose day is past, and that is neither ticked off nor struck out nor covered by what was written down as fed.
+struct UntickedVisit {
+    SeasonDay day;
+    Date date;
+    Mass stores{0}; //!< what it would have become
+};
+
 //! All that following one colony through one winter needs, as plain values.
 struct FollowQuestion {
     winter::WinterQuestion winter;          //!< starts on or before `decided`; keepBrood is set for you
@@ -45,7 +63,14 @@ struct FollowQuestion {
 
     // the keeper's wish and ways
     double shortRisk = 0.2;
-    Mass reserve = kilograms(4);
+    Mass reserve = kilograms(4);             //!< of today
+    Mass springReserve = kilograms(1);       //!< at first forage
+    FollowDays days;
+    feeding::Steps bought;                   //!< in which sugar is bought and fondant cut
+    DecisionConstants decisions{};           //!< from the shipped table
+    bool nucleus = false;
+    Mass fullComb{0};                        //!< honey of one full comb of this hive; 0: not known
+    std::vector<UntickedVisit> unticked;     //!< by date; asked about, and never taken for given
     feeding::Feeder feeder;
     std::optional<Mass> freeRoom;            //!< on the day of the decision
     int visitEveryDays = 3;

@@ -20,7 +20,7 @@ const Observation* lastFlight(const FollowQuestion& q) {
 
 class Reasons {
 public:
-    explicit Reasons(const Reckoned& reckoned) : q(reckoned.question), f(reckoned.following) {}
+    explicit Reasons(const Reckoned& reckoned) : q(reckoned.question), f(reckoned.following), tracked(reckoned.tracked) {}
 
     std::vector<Remark> all() {
         said = q.setAside;
@@ -36,18 +36,53 @@ private:
     void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
     Date date(SeasonDay day) const { return q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)); }
 
+    // The state first; then whatever else of it is true.
     void state() {
-        const std::map<std::string, Detail> stores{{"stores", f.now.today.typical}, {"planned", f.autumn.today.typical}};
         switch (f.state) {
         case FollowState::Dead: return sayDead();
-        case FollowState::CannotSay: return;
-        case FollowState::ActNow:
-            say("follow-act-now", {{"stores", f.feed->stores}, {"day", date(f.feed->by)}});
-            [[fallthrough]];
+        case FollowState::CannotSay: return notRecorded();
+        case FollowState::ActNow: say("follow-act-now", {{"stores", f.now.today.typical}, {"days", q.decisions.actNowDays}}); break;
+        case FollowState::LessThanThought: lessThanThought(); break;
+        case FollowState::MoreThanNeeded: say("follow-more", {{"stores", f.now.atForage.low}}); break;
+        case FollowState::OnCourse:
+            say("follow-course", {{"stores", f.now.today.typical}, {"planned", f.autumn.today.typical}});
+            break;
         default: break;
         }
-        if (f.position < 0.2) return say("follow-faster", stores);
-        say(f.position > 0.8 ? "follow-slower" : "follow-course", stores);
+        if (f.outOfReach) say(f.outOfReach->gap ? "follow-gap" : "follow-out-of-reach", {{"day", f.outOfReach->day}});
+        if (f.dwindled)
+            say("follow-dwindling", {{"day", f.dwindled->day}, {"seen", toHundreds(f.dwindled->seen)}, {"least", toHundreds(f.dwindled->least)}});
+        notRecorded();
+        faster();
+    }
+
+    static double toHundreds(BeeCount bees) { return 100 * std::round(bees.count / 100); }
+
+    void lessThanThought() {
+        say("follow-less-than-thought", {{"day", date(q.decided)}, {"thought", q.stores.mean}, {"now", atStart()}});
+    }
+
+    // Median of the stores at the start, as now believed.
+    Mass atStart() const {
+        WeightedKilograms kilos;
+        const auto& belief = tracked.belief;
+        for (std::size_t p = 0; p < belief.particles(); ++p)
+            if (belief.weight[p] > 0) kilos.add(std::max(0.0, belief.stores()[p]), belief.weight[p]);
+        return kilograms(kilos.quantile(0.5));
+    }
+
+    void notRecorded() {
+        if (q.unticked.empty()) return;
+        Mass all{0};
+        for (const auto& visit : q.unticked) all += visit.stores;
+        say("feed-not-recorded", {{"day", q.unticked.front().date}, {"stores", all}});
+    }
+
+    void faster() {
+        if (!f.faster) return;
+        const auto& seen = *f.faster;
+        say("follow-faster", {{"from", seen.from}, {"until", seen.until}, {"lost", seen.lost}, {"expected", seen.expected}});
+        if (seen.checkScale) say("check-the-scale", {{"day", seen.until}});
     }
 
     void sayDead() {
@@ -59,10 +94,10 @@ private:
         if (f.now.reserveBy.typical || f.now.touchReserve.share > q.shortRisk) {
             const auto& by = f.now.reserveBy;
             const SeasonDay day = by.typical.value_or(by.low.value_or(q.today));
-            say("follow-reserve-by", {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}});
+            say("follow-reserve-by", {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}, {"reserve", q.reserve}});
         }
         if (f.nextWeighing)
-            say("next-weighing", {{"day", f.nextWeighing->date}});
+            say(f.nextWeighing->forAVisit ? "next-weighing-visit" : "next-weighing", {{"day", f.nextWeighing->date}});
         else
             say("no-more-weighing");
     }
@@ -83,7 +118,7 @@ private:
     void evidence() {
         if (f.fitsNoWinter) fitsNoWinter();
         for (const Judged& each : f.judged) {
-            if (!each.contradicts) continue;
+            if (!each.contradicts || (f.faster && f.faster->second == each.observation)) continue;
             const Observation& seen = q.observations[each.observation];
             if (!isWeighed(seen)) {
                 say("sign-contradicts", {{"day", seen.date}});
@@ -117,6 +152,7 @@ private:
 
     const FollowQuestion& q;
     const Following& f;
+    const Tracked& tracked;
     std::vector<Remark> said;
 };
 
@@ -126,10 +162,14 @@ public:
 
     std::vector<Remark> all() {
         if (f.state == FollowState::Dead) return {{"dead-out", {}}, {"local-rules", {}}};
-        looking();
-        if (f.feed) feeding();
+        if (f.outOfReach) say("comb-against-cluster");
+        if (f.dwindled) say("when-dwindling");
+        if (soonFed()) feeding();
         if (lastFlight(q)) say("flight-may-be-robbers");
         if (f.spring) spring();
+        if (maximumToday() < fullLookFromC) say("look-from-outside", {{"temperature", celsius(maximumToday())}});
+        say("heft");
+        if (soonFed()) say("unknown-honey");
         say("local-rules");
         return std::move(said);
     }
@@ -138,22 +178,16 @@ private:
     void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
     double maximumToday() const { return q.winter.curve.normal(q.today).value() + r.constants.diurnalHalfRange; }
 
-    void looking() {
-        const bool cold = maximumToday() < fullLookFromC;
-        if (cold) say("look-from-outside", {{"temperature", celsius(maximumToday())}});
-        if (cold && f.feed) say("opening-cold");
-        say("heft");
-    }
+    // How to feed is told when it is to be done, not months ahead.
+    bool soonFed() const { return f.feed && f.feed->begins() <= q.today + static_cast<int>(q.decisions.dueDays); }
 
     void feeding() {
-        say("unknown-honey");
         if (f.feed->plan) {
             say("feed-inside");
             say("robbing-and-wasps");
             return;
         }
         say(q.longHive ? "fondant-long-hive" : "fondant-on-cluster");
-        say("emergency");
         say("dry-sugar", {{"sugar", f.feed->drySugar}});
     }
 

@@ -13,6 +13,7 @@ namespace {
 
 constexpr int everyDays = 7;
 constexpr std::size_t groups = 10;
+constexpr int afterFondantDays = 14;
 constexpr std::uint32_t noiseIndex = 1u << 17;
 
 std::vector<SeasonDay> candidates(const Reckoned& r) {
@@ -71,15 +72,34 @@ double changedShare(const Reckoned& r, const Outlook& outlook) {
     return changed / all.living;
 }
 
-} // namespace
-
-std::optional<NextWeighing> nextWeighing(const Reckoned& r) {
+std::optional<NextWeighing> worthIt(const Reckoned& r) {
     const auto days = candidates(r);
     for (const Outlook& outlook : outlooks(r.question, r.tracked, days)) {
         const double changed = changedShare(r, outlook);
         if (changed >= worthWeighing) return NextWeighing{outlook.day, r.question.year.date(outlook.day), changed};
     }
     return std::nullopt;
+}
+
+// Fondant is laid on one visit at a time, the next after a weighing; where some is likely to be wanted later, it begins with one.
+std::optional<SeasonDay> weighForVisit(const Reckoned& r) {
+    const auto& feed = r.following.feed;
+    const auto& later = r.following.expectedLater;
+    const SeasonDay today = r.question.today;
+    std::optional<SeasonDay> day;
+    if (feed && !feed->lots.empty()) day = feed->begins() > today ? feed->begins() : today + afterFondantDays;
+    else if (later && later->fondant.high.value() > 0) day = later->from;
+    return day && *day > today && *day < r.tracked.paths->last() ? day : std::nullopt;
+}
+
+} // namespace
+
+std::optional<NextWeighing> nextWeighing(const Reckoned& r) {
+    const auto worth = worthIt(r);
+    const auto visit = weighForVisit(r);
+    if (!visit || (worth && worth->day <= *visit)) return worth;
+    const auto then = outlooks(r.question, r.tracked, {*visit});
+    return NextWeighing{*visit, r.question.year.date(*visit), then.empty() ? 0 : changedShare(r, then.front()), true};
 }
 
 } // namespace winterlarder::tracking

@@ -101,8 +101,8 @@ namespace {
 // Judges signs by what a particle still has.
 class Signs {
 public:
-    Signs(const HivePaths& hivePaths, const ModelConstants& constants, const Belief& drawn)
-        : paths(hivePaths), k(constants), belief(drawn) {}
+    Signs(const HivePaths& hivePaths, const ModelConstants& constants, const Belief& drawn, double foodElsewhere)
+        : paths(hivePaths), k(constants), belief(drawn), elsewhere(foodElsewhere) {}
 
     bool dead(const Observation& seen, std::size_t particle) const { return belief.outDay[particle] < seen.day.w; }
 
@@ -119,7 +119,7 @@ public:
         if (const auto* comb = std::get_if<CombGlimpsed>(&seen.what)) {
             const double left = dead(seen, particle) ? 0 : stores(seen, particle);
             const double shown = winter::normalBelow((left - k.glimpseHalf) / k.glimpseSd);
-            return comb->stores ? shown : 1 - shown;
+            return comb->stores ? shown : std::max(elsewhere, 1 - shown);
         }
         if (std::holds_alternative<StarvedOut>(seen.what)) return dead(seen, particle) ? 1 : 0;
         return 1;
@@ -129,6 +129,7 @@ private:
     const HivePaths& paths;
     const ModelConstants& k;
     const Belief& belief;
+    double elsewhere; // share of well filled hives whose food is out of the cluster's sight
 };
 
 // 1 where a particle ran out of stores in the time its case says, else 0.
@@ -151,7 +152,7 @@ std::vector<double> caseFactors(const Belief& belief) {
 
 std::vector<double> nodeFactors(const FollowQuestion& question, const HivePaths& paths, const ModelConstants& constants,
                                 Belief& belief) {
-    const Signs signs(paths, constants, belief);
+    const Signs signs(paths, constants, belief, question.decisions.foodElsewhere);
     std::vector<double> factor = caseFactors(belief), each(belief.particles());
     const auto winters = normalised(belief.logLikelihood);
     for (std::size_t at = 0; at < question.observations.size(); ++at) {

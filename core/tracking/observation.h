@@ -32,9 +32,11 @@ struct BeesSeen {
     BeeCount bees;
     double logSd = 0.15;
 };
-//! A cluster seen through the crown board without opening: alive, and roughly so many bees.
+//! A cluster seen through the crown board without opening: alive, and roughly so many bees. It touches one comb more than it fills seams.
 struct ClusterSeen {
     std::optional<BeeCount> bees;
+    std::optional<double> seams{};
+    std::optional<std::size_t> firstComb{}; //!< the first comb with bees, place in the question's combs
 };
 //! Bees seen flying: most likely alive.
 struct FlyingSeen {};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "feeding/keepers_days.h"
 #include "feeding/syrup.h"
-#include "tracking/answer_parts.h"
+#include "tracking/food_ahead.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,10 +10,10 @@ namespace winterlarder::tracking {
 
 namespace {
 
-constexpr double lotKg = 2.5;  // National Bee Unit, March
-constexpr int lotEveryDays = 15; // western Switzerland
 constexpr double stepKg = 0.1;
-constexpr double fondantStepKg = 0.5; // as it is sold and cut
+constexpr Mass notWorthSaying{0.5};
+constexpr SeasonDay midJanuary{14};
+constexpr int afterFondantDays = 14;
 
 double medianBees(const Reckoned& r, SeasonDay day) {
     const auto& belief = r.tracked.belief;
@@ -32,46 +32,143 @@ double medianBees(const Reckoned& r, SeasonDay day) {
     return bees.back().first;
 }
 
-bool syrupPossible(const FollowQuestion& q) {
-    const auto& last = q.winter.season.syrupDeadline;
-    return !last || q.today <= last->day;
+// ---- syrup -----------------------------------------------------------------------------------------------------------------
+
+// The day from which a keeper who fed today comes again.
+SeasonDay firstVisit(const FollowQuestion& q) {
+    const bool today = std::any_of(q.steps.begin(), q.steps.end(),
+                                   [&](const KnownStep& step) { return step.kind == KnownStep::Kind::Feed && step.day == q.today; });
+    return std::min(today ? q.today + std::max(1, q.visitEveryDays) : q.today, lastSimulatedDay);
 }
 
-feeding::FeedingPlan planNow(const Reckoned& r, Mass stores) {
+feeding::FeedingQuestion feedingQuestion(const Reckoned& r) {
     const FollowQuestion& q = r.question;
-    feeding::FeedingQuestion asked{stores, q.year, q.today};
+    feeding::FeedingQuestion asked{kilograms(1), q.year, firstVisit(q)};
     asked.curve = &q.winter.curve;
     asked.season = q.winter.season;
-    asked.bees = {medianBees(r, q.today)};
+    asked.bees = {medianBees(r, r.tracked.paths->within(q.today))};
     asked.feeder = q.feeder;
-    if (q.freeRoom) {
-        double room = q.freeRoom->value() + r.following.now.lost.typical.value();
-        for (const auto& step : q.steps)
-            if (step.kind != KnownStep::Kind::Equipment && step.day <= q.today) room -= step.change.value();
-        asked.freeRoom = kilograms(std::max(0.0, room));
-    }
     asked.visitEveryDays = q.visitEveryDays;
     asked.visitWeekdays = q.visitWeekdays;
     asked.diurnalHalfRange = kelvins(r.constants.diurnalHalfRange);
-    return feeding::planFeeding(asked);
+    return asked;
 }
 
-void layLots(const Reckoned& r, WinterFeed& feed) {
+std::optional<Mass> roomNow(const Reckoned& r) {
     const FollowQuestion& q = r.question;
-    const int daysLeft = std::max(0, feed.until - q.today);
-    const int slots = 1 + daysLeft / lotEveryDays;
-    const int wanted = static_cast<int>(std::ceil(feed.fondant.value() / lotKg - 1e-9));
-    const int lots = std::clamp(wanted, 1, slots);
-    const double each = std::ceil(feed.fondant.value() / lots / fondantStepKg - 1e-9) * fondantStepKg;
-    double left = feed.fondant.value();
-    const feeding::KeepersDays comes(q.year, q.visitWeekdays);
-    for (int i = 0; i < lots && left > 1e-9; ++i) {
-        const SeasonDay wish = std::min(q.today + i * lotEveryDays, lastSeasonDay);
-        const SeasonDay day = i == 0 ? q.today : comes.onOrAfter(wish).value_or(wish); // the first cannot wait for a weekday
-        const double lot = std::min(each, left);
-        feed.lots.push_back({day, q.year.date(day), kilograms(lot)});
-        left -= lot;
-    }
+    if (!q.freeRoom) return std::nullopt;
+    double room = q.freeRoom->value() + r.following.now.lost.typical.value();
+    for (const auto& step : q.steps)
+        if (step.kind != KnownStep::Kind::Equipment && step.day <= q.today) room -= step.change.value();
+    return kilograms(std::max(0.0, room));
+}
+
+// Sugar for so much of stores in whole steps, up; down where the combs do not take so much.
+Mass sugarFor(const Reckoned& r, Mass stores) {
+    const Mass step = r.question.bought.sugar;
+    const double gives = feeding::storesPerKgSugarToday(feedingQuestion(r), r.question.days.closing);
+    const Mass wanted = feeding::stepsUp(stores / gives, step);
+    const auto room = roomNow(r);
+    return room ? std::min(wanted, feeding::stepsDown(*room / gives, step)) : wanted;
+}
+
+bool portionsAreTaken(const Reckoned& r) {
+    const FollowQuestion& q = r.question;
+    const SeasonDay last = q.days.portionsInWinter ? q.days.quietFrom : q.days.late;
+    return q.today > q.days.closing && q.today <= last && feeding::portionTaken(feedingQuestion(r), q.today, litres(q.decisions.lateUptake));
+}
+
+std::optional<WinterFeed> planned(const Reckoned& r, feeding::FeedingPlan plan) {
+    if (plan.visits.empty() || plan.stores.value() <= 0) return std::nullopt;
+    WinterFeed feed;
+    feed.stores = plan.stores;
+    feed.by = plan.visits.front().day;
+    feed.until = std::max(r.question.today, r.following.now.forage.high);
+    feed.plan = std::move(plan);
+    return feed;
+}
+
+std::optional<WinterFeed> usualSyrup(const Reckoned& r, Mass stores) {
+    const FollowQuestion& q = r.question;
+    return planned(r, feeding::planSyrup(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, q.days.closing, true));
+}
+
+std::optional<WinterFeed> smallPortions(const Reckoned& r, Mass stores) {
+    const FollowQuestion& q = r.question;
+    const SeasonDay last = q.days.portionsInWinter ? q.days.quietFrom : q.days.late;
+    return planned(r, feeding::planSmallPortions(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, last, litres(q.decisions.lateLitres),
+                                                 litres(q.decisions.lateUptake)));
+}
+
+// ---- fondant -----------------------------------------------------------------------------------------------------------------
+
+Mass mostOfAVisit(const FollowQuestion& q) {
+    return feeding::stepsDown(kilograms(q.nucleus ? q.decisions.fondantNucleus : q.decisions.fondantVisit), q.bought.fondant);
+}
+
+Mass fondantOf(const FollowQuestion& q, Mass stores) {
+    const Mass most = mostOfAVisit(q), step = q.bought.fondant;
+    const Mass least = std::min(most, q.nucleus ? step : feeding::stepsUp(kilograms(q.decisions.fondantLeast), step));
+    return std::clamp(feeding::stepsUp(stores / feeding::storesPerKgFondant, step), least, most);
+}
+
+WinterFeed oneVisit(const Reckoned& r, SeasonDay day, SeasonDay by, Mass fondant) {
+    WinterFeed feed;
+    feed.fondant = fondant;
+    feed.stores = fondant * feeding::storesPerKgFondant;
+    feed.drySugar = kilograms(std::ceil(feed.stores.value() / feeding::storesPerKgDrySugar / stepKg - 1e-6) * stepKg);
+    const SeasonDay asked = std::min(day, lastSeasonDay);
+    feed.lots.push_back({asked, r.question.year.date(asked), fondant});
+    feed.by = std::max(asked, by);
+    feed.until = std::max(r.question.today, r.following.now.forage.high);
+    return feed;
+}
+
+WinterFeed visitToday(const Reckoned& r, Mass fondant) { return oneVisit(r, r.question.today, r.question.today, fondant); }
+
+// The keeper's first day of the week before it is needed; one that cannot wait is not kept for a weekday.
+SeasonDay visitBefore(const FollowQuestion& q, SeasonDay needed) {
+    const SeasonDay earliest = std::max(q.today, needed - static_cast<int>(q.decisions.dueDays));
+    const auto day = feeding::KeepersDays(q.year, q.visitWeekdays).onOrAfter(earliest);
+    return day && *day <= needed ? *day : earliest;
+}
+
+std::optional<WinterFeed> visitInTime(const Reckoned& r) {
+    const FollowQuestion& q = r.question;
+    if (q.today > q.days.quietFrom) return std::nullopt;
+    const auto needed = neededBy(r, q.days.quietFrom);
+    if (!needed) return std::nullopt;
+    return oneVisit(r, visitBefore(q, *needed), *needed, fondantOf(q, r.following.missing));
+}
+
+std::optional<WinterFeed> board(const Reckoned& r) {
+    const FollowQuestion& q = r.question;
+    if (!q.days.boardUntil || q.today > *q.days.boardUntil || q.nucleus) return std::nullopt;
+    const Mass step = q.bought.fondant;
+    return visitToday(r, std::min(feeding::stepsUp(r.following.missing / feeding::storesPerKgFondant, step),
+                                  feeding::stepsDown(kilograms(q.decisions.fondantBoard), step)));
+}
+
+// ---- by state and time of year -------------------------------------------------------------------------------------------------
+
+std::optional<WinterFeed> atOnce(const Reckoned& r) {
+    const FollowQuestion& q = r.question;
+    const auto fondant = [&] { return visitToday(r, fondantOf(q, r.following.missing)); };
+    const Mass wanted = std::max(kilograms(q.decisions.summerPortionLeast), r.following.missing);
+    std::optional<WinterFeed> syrup;
+    if (q.today <= q.days.closing) syrup = usualSyrup(r, q.today <= q.days.summer ? kilograms(q.decisions.summerPortionLeast) : wanted);
+    else if (q.days.portionsInWinter && portionsAreTaken(r)) syrup = smallPortions(r, wanted);
+    return syrup ? syrup : std::optional(fondant());
+}
+
+std::optional<WinterFeed> inGoodTime(const Reckoned& r) {
+    const FollowQuestion& q = r.question;
+    if (q.today <= q.days.summer || r.following.missing < kilograms(q.decisions.deadLeast)) return std::nullopt;
+    if (q.today <= q.days.closing) return usualSyrup(r, r.following.missing);
+    if (portionsAreTaken(r))
+        if (auto portions = smallPortions(r, r.following.missing)) return portions;
+    if (auto laid = board(r)) return laid;
+    return q.today <= q.days.late && !q.days.portionsInWinter ? std::nullopt : visitInTime(r);
 }
 
 } // namespace
@@ -97,22 +194,32 @@ Mass missingNow(const Reckoned& r) {
     return kilograms(0);
 }
 
-WinterFeed feedNow(const Reckoned& r, Mass stores) {
-    const FollowQuestion& q = r.question;
-    WinterFeed feed;
-    feed.stores = stores;
-    feed.until = std::max(q.today, r.following.now.forage.high);
-    const auto& reserveBy = r.following.now.reserveBy.low;
-    feed.by = reserveBy ? std::max(q.today, *reserveBy - 7) : q.today + 7;
-    if (syrupPossible(q)) {
-        feed.plan = planNow(r, stores);
-        feed.fondant = feed.plan->fondant;
-        return feed;
+std::optional<WinterFeed> feedNow(const Reckoned& r) {
+    switch (r.following.state) {
+    case FollowState::Dead:
+    case FollowState::MoreThanNeeded: return std::nullopt;
+    case FollowState::CannotSay: return foodRunsShort(r) ? atOnce(r) : std::nullopt;
+    case FollowState::FoodOutOfReach: return visitToday(r, mostOfAVisit(r.question));
+    case FollowState::ActNow: return atOnce(r);
+    default: return inGoodTime(r);
     }
-    feed.fondant = kilograms(std::ceil(stores.value() / feeding::storesPerKgFondant / fondantStepKg - 1e-6) * fondantStepKg);
-    feed.drySugar = kilograms(std::ceil(stores.value() / feeding::storesPerKgDrySugar / stepKg - 1e-6) * stepKg);
-    layLots(r, feed);
-    return feed;
+}
+
+std::optional<LaterFeed> expectedLater(const Reckoned& r) {
+    const FollowQuestion& q = r.question;
+    if (r.following.state == FollowState::CannotSay || r.following.state == FollowState::MoreThanNeeded) return std::nullopt;
+    const auto& feed = r.following.feed;
+    const Mass given = feed ? feed->stores : kilograms(0);
+    const bool summer = q.today <= q.days.summer;
+    if (!summer && q.today >= q.days.quietFrom) return std::nullopt;
+    const double gives = summer ? feeding::storesPerKgSugarToday(feedingQuestion(r), q.days.closing) : feeding::storesPerKgFondant;
+    const auto wanted = wantedBy(r, summer ? q.days.quietFrom + afterFondantDays : q.days.quietFrom, given);
+    const Spread<Mass> amount{wanted.low / gives, wanted.typical / gives, wanted.high / gives};
+    if (amount.high < notWorthSaying) return std::nullopt;
+    if (summer) return LaterFeed{amount, {}, q.days.summer + 1, q.days.closing};
+    const SeasonDay after = (feed ? feed->begins() : q.today) + afterFondantDays;
+    const SeasonDay from = q.today <= q.days.late ? std::max(midJanuary, after) : after;
+    return LaterFeed{{}, amount, std::min(from, q.days.quietFrom), q.days.quietFrom};
 }
 
 } // namespace winterlarder::tracking

@@ -99,6 +99,16 @@ std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnF
     return loss;
 }
 
+std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay last) {
+    std::vector<double> before(static_cast<std::size_t>(ensemble.winters())), loss(before.size()), largest(before.size());
+    lossAt(ensemble, flow, from - 1, before);
+    for (SeasonDay day = from; day <= std::min(last, ensemble.lastDay()); day = day + 1) {
+        lossAt(ensemble, flow, day, loss);
+        for (std::size_t i = 0; i < loss.size(); ++i) largest[i] = std::max(largest[i], loss[i] - before[i]);
+    }
+    return largest;
+}
+
 Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly) {
     require(!largestLoss.empty(), "no winters to take a share of");
     const double mu = mean.value(), spread = sd.value();
@@ -158,6 +168,17 @@ Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd) {
     if (sd.value() <= 0) return knownStoresAtForage(losses, mean.value());
     const auto at = [&](double q) { return kilograms(storesQuantile(losses, mean.value(), sd.value(), q)); };
     return {at(0.1), at(0.5), at(0.9)};
+}
+
+std::vector<double> storesDrawn(std::size_t winters, Mass mean, Mass sd) {
+    constexpr double goldenRatio = 0.61803398874989485;
+    std::vector<double> stores(winters, std::max(0.0, mean.value()));
+    if (sd.value() <= 0) return stores;
+    for (std::size_t i = 0; i < winters; ++i) {
+        const double turn = (static_cast<double>(i) + 0.5) * goldenRatio, u = turn - std::floor(turn);
+        stores[i] = std::max(0.0, mean.value() + sd.value() * inverseNormal(std::clamp(u, 1e-9, 1 - 1e-9)));
+    }
+    return stores;
 }
 
 double sortedQuantile(const std::vector<double>& sorted, double q) {

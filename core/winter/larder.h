@@ -41,12 +41,20 @@ WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const Au
 //! Net loss of every winter from the start of one day to the start of a later one, autumn flow counted [kg].
 std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay to);
 
+//! Largest net loss of every winter from the start of a day to the end of a later one, autumn flow counted [kg]; at least 0, and 0 where
+//! the later day comes first. Days beyond the run count as its last.
+std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay last);
+
 //! Mean over winters of P(S <= loss + margin), S normal with the level's mean and SD, cut at 0; its standard error is the
 //! SD of the winters' values over sqrt(n). `strictly` asks P(S < loss + margin), which differs only where SD is 0.
 Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly);
 
 //! 10th, 50th and 90th percentile of max(0, S - loss at forage) over winters and S together; a starved winter counts 0.
 Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd);
+
+//! One level of stores for each winter out of a normal law cut at 0, spread evenly over it and independent of the winters (a golden-ratio
+//! sequence): quantiles over winters and stores together come from adding them [kg].
+std::vector<double> storesDrawn(std::size_t winters, Mass mean, Mass sd);
 
 //! Quantile by linear interpolation between order statistics, position q (n - 1). Values need not be sorted.
 double quantile(std::vector<double> values, double q);

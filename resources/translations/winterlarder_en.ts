@@ -34,17 +34,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>First forage comes %1 days later than the climate says (give or take %2; %n springs).</source>
+        <source>Spring forage starts %1 days later than the climate says (give or take %2; %n springs).</source>
         <translation>
-            <numerusform>First forage comes %1 days later than the climate says (give or take %2; one spring).</numerusform>
-            <numerusform>First forage comes %1 days later than the climate says (give or take %2; %n springs).</numerusform>
+            <numerusform>Spring forage starts %1 days later than the climate says (give or take %2; one spring).</numerusform>
+            <numerusform>Spring forage starts %1 days later than the climate says (give or take %2; %n springs).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>First forage comes %1 days earlier than the climate says (give or take %2; %n springs).</source>
+        <source>Spring forage starts %1 days earlier than the climate says (give or take %2; %n springs).</source>
         <translation>
-            <numerusform>First forage comes %1 days earlier than the climate says (give or take %2; one spring).</numerusform>
-            <numerusform>First forage comes %1 days earlier than the climate says (give or take %2; %n springs).</numerusform>
+            <numerusform>Spring forage starts %1 days earlier than the climate says (give or take %2; one spring).</numerusform>
+            <numerusform>Spring forage starts %1 days earlier than the climate says (give or take %2; %n springs).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -131,17 +131,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Going by %n springs, first forage comes %{days:1} days later here than the climate says; used from now on.</source>
+        <source>Going by %n springs, spring forage starts %{days:1} days later here than the climate says; used from now on.</source>
         <translation>
-            <numerusform>Going by one spring, first forage comes %{days:1} days later here than the climate says; used from now on.</numerusform>
-            <numerusform>Going by %n springs, first forage comes %{days:1} days later here than the climate says; used from now on.</numerusform>
+            <numerusform>Going by one spring, spring forage starts %{days:1} days later here than the climate says; used from now on.</numerusform>
+            <numerusform>Going by %n springs, spring forage starts %{days:1} days later here than the climate says; used from now on.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Going by %n springs, first forage comes %{days:1} days earlier here than the climate says; used from now on.</source>
+        <source>Going by %n springs, spring forage starts %{days:1} days earlier here than the climate says; used from now on.</source>
         <translation>
-            <numerusform>Going by one spring, first forage comes %{days:1} days earlier here than the climate says; used from now on.</numerusform>
-            <numerusform>Going by %n springs, first forage comes %{days:1} days earlier here than the climate says; used from now on.</numerusform>
+            <numerusform>Going by one spring, spring forage starts %{days:1} days earlier here than the climate says; used from now on.</numerusform>
+            <numerusform>Going by %n springs, spring forage starts %{days:1} days earlier here than the climate says; used from now on.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -156,13 +156,6 @@
         <translation>
             <numerusform>The combs were seen one day before the day asked about; the model counts %{gained} brought in since.</numerusform>
             <numerusform>The combs were seen %n days before the day asked about; the model counts %{gained} brought in since.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Cold may lock the bees in for %n days on end, when nothing can be fed: be cautious and plan for a short risk of 10 of 100.</source>
-        <translation>
-            <numerusform>Cold may lock the bees in for a day on end, when nothing can be fed: be cautious and plan for a short risk of 10 of 100.</numerusform>
-            <numerusform>Cold may lock the bees in for %n days on end, when nothing can be fed: be cautious and plan for a short risk of 10 of 100.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -249,6 +242,20 @@
             <numerusform>An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped.</source>
+        <translation>
+            <numerusform>Cold may lock the bees in for a day: what is missing goes on as a board before the hive is wrapped.</numerusform>
+            <numerusform>Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it.</source>
+        <translation>
+            <numerusform>Cold may lock the bees in for a day, when nothing can be fed: the amounts are planned more cautiously for it.</numerusform>
+            <numerusform>Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Steps</name>
@@ -261,29 +268,148 @@
     </message>
 </context>
 <context>
-    <name>WindowWords</name>
-    <message numerus="yes">
-        <source>%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.</source>
-        <translation>
-            <numerusform>One comb may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.</numerusform>
-            <numerusform>%n combs may come off (%1): about %2 in the hive, %3 needed until the first forage around %4.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.</source>
-        <translation>
-            <numerusform>One comb may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.</numerusform>
-            <numerusform>%n combs may come off (%1 of the %2 to spare): about %3 in the hive, %4 needed until the first forage around %5.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>Words</name>
     <message numerus="yes">
         <source>%n miles</source>
         <translation>
             <numerusform>%n mile</numerusform>
             <numerusform>%n miles</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>YardPlan</name>
+    <message numerus="yes">
+        <source>%n to feed</source>
+        <translation>
+            <numerusform>%n to feed</numerusform>
+            <numerusform>%n to feed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to unite</source>
+        <translation>
+            <numerusform>%n to unite</numerusform>
+            <numerusform>%n to unite</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with honey to spare</source>
+        <translation>
+            <numerusform>%n with honey to spare</numerusform>
+            <numerusform>%n with honey to spare</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to leave alone</source>
+        <translation>
+            <numerusform>%n to leave alone</numerusform>
+            <numerusform>%n to leave alone</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not known enough</source>
+        <translation>
+            <numerusform>%n not known enough</numerusform>
+            <numerusform>%n not known enough</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on course</source>
+        <translation>
+            <numerusform>%n on course</numerusform>
+            <numerusform>%n on course</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n eating faster than planned</source>
+        <translation>
+            <numerusform>%n eating faster than planned</numerusform>
+            <numerusform>%n eating faster than planned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with the food out of reach</source>
+        <translation>
+            <numerusform>%n with the food out of reach</numerusform>
+            <numerusform>%n with the food out of reach</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dwindling</source>
+        <translation>
+            <numerusform>%n dwindling</numerusform>
+            <numerusform>%n dwindling</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with less than was thought</source>
+        <translation>
+            <numerusform>%n with less than was thought</numerusform>
+            <numerusform>%n with less than was thought</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with a feed not written down</source>
+        <translation>
+            <numerusform>%n with a feed not written down</numerusform>
+            <numerusform>%n with a feed not written down</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with more than is needed</source>
+        <translation>
+            <numerusform>%n with more than is needed</numerusform>
+            <numerusform>%n with more than is needed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to be fed now</source>
+        <translation>
+            <numerusform>%n to be fed now</numerusform>
+            <numerusform>%n to be fed now</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dead</source>
+        <translation>
+            <numerusform>%n dead</numerusform>
+            <numerusform>%n dead</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n that must be weighed again</source>
+        <translation>
+            <numerusform>%n that must be weighed again</numerusform>
+            <numerusform>%n that must be weighed again</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n being worked out</source>
+        <translation>
+            <numerusform>%n being worked out</numerusform>
+            <numerusform>%n being worked out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colonies: %1.</source>
+        <translation>
+            <numerusform>One colony: %1.</numerusform>
+            <numerusform>%n colonies: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n combs (%1) from %2 to %3: %4</source>
+        <translation>
+            <numerusform>one comb (%1) from %2 to %3: %4</numerusform>
+            <numerusform>%n combs (%1) from %2 to %3: %4</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bags of %1</source>
+        <translation>
+            <numerusform>one bag of %1</numerusform>
+            <numerusform>%n bags of %1</numerusform>
         </translation>
     </message>
 </context>
@@ -355,10 +481,10 @@
 <context>
     <name>winterlarder::desk::JobTableModel</name>
     <message numerus="yes">
-        <source>%n combs (%1) from %2</source>
+        <source>hang in %n full combs from %1 (its %2)</source>
         <translation>
-            <numerusform>one comb (%1) from %2</numerusform>
-            <numerusform>%n combs (%1) from %2</numerusform>
+            <numerusform>hang in one full comb from %1 (its %2)</numerusform>
+            <numerusform>hang in %n full combs from %1 (its %2)</numerusform>
         </translation>
     </message>
 </context>
@@ -373,22 +499,22 @@
     </message>
 </context>
 <context>
-    <name>winterlarder::desk::ScalePlot</name>
-    <message numerus="yes">
-        <source>%n measurements</source>
-        <translation>
-            <numerusform>one measurement</numerusform>
-            <numerusform>%n measurements</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>winterlarder::desk::ScaleLogDialog</name>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
             <numerusform>and one more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::ScalePlot</name>
+    <message numerus="yes">
+        <source>%n measurements</source>
+        <translation>
+            <numerusform>one measurement</numerusform>
+            <numerusform>%n measurements</numerusform>
         </translation>
     </message>
 </context>
@@ -409,114 +535,6 @@
         <translation>
             <numerusform>One colony</numerusform>
             <numerusform>%n colonies</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>YardPlan</name>
-    <message numerus="yes">
-        <source>%n to feed</source>
-        <translation>
-            <numerusform>%n to feed</numerusform>
-            <numerusform>%n to feed</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n to unite</source>
-        <translation>
-            <numerusform>%n to unite</numerusform>
-            <numerusform>%n to unite</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n with honey to spare</source>
-        <translation>
-            <numerusform>%n with honey to spare</numerusform>
-            <numerusform>%n with honey to spare</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n to leave alone</source>
-        <translation>
-            <numerusform>%n to leave alone</numerusform>
-            <numerusform>%n to leave alone</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n not known enough</source>
-        <translation>
-            <numerusform>%n not known enough</numerusform>
-            <numerusform>%n not known enough</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n on course</source>
-        <translation>
-            <numerusform>%n on course</numerusform>
-            <numerusform>%n on course</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n eating faster than planned</source>
-        <translation>
-            <numerusform>%n eating faster than planned</numerusform>
-            <numerusform>%n eating faster than planned</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n eating less than planned</source>
-        <translation>
-            <numerusform>%n eating less than planned</numerusform>
-            <numerusform>%n eating less than planned</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n to be fed now</source>
-        <translation>
-            <numerusform>%n to be fed now</numerusform>
-            <numerusform>%n to be fed now</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n dead</source>
-        <translation>
-            <numerusform>%n dead</numerusform>
-            <numerusform>%n dead</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n that must be weighed again</source>
-        <translation>
-            <numerusform>%n that must be weighed again</numerusform>
-            <numerusform>%n that must be weighed again</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n being worked out</source>
-        <translation>
-            <numerusform>%n being worked out</numerusform>
-            <numerusform>%n being worked out</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n colonies: %1.</source>
-        <translation>
-            <numerusform>One colony: %1.</numerusform>
-            <numerusform>%n colonies: %1.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n combs (%1) from %2 to %3</source>
-        <translation>
-            <numerusform>one comb (%1) from %2 to %3</numerusform>
-            <numerusform>%n combs (%1) from %2 to %3</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n bags of %1</source>
-        <translation>
-            <numerusform>one bag of %1</numerusform>
-            <numerusform>%n bags of %1</numerusform>
         </translation>
     </message>
 </context>

@@ -45,6 +45,7 @@ inline ColonyQuestion colony(const Made& made) {
     q.bees = stores::beesOnCombs(made.covered, q.combs, format);
     q.brood = stores::broodOnCombs(q.combs);
     q.tare = kilograms(20);
+    q.decisions = shipped().decisions;
     q.stream = winter::colonyStream(q.colony);
     return q;
 }

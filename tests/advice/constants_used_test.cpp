@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/usual_here.h"
 #include "learning/keeper.h"
 #include "reference/csv_table.h"
 #include "stores/bees.h"
@@ -144,7 +145,21 @@ Digits doubtedEntries(const ModelConstants& k) {
     return digits;
 }
 
-constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays, doubtedEntries};
+// How far published figures and flows of other places reach.
+Digits whatIsUsual(const ModelConstants& k) {
+    Digits digits;
+    for (const Station& station : shipped().stations)
+        for (const char* country : {"GB", "US", "DE", "SE", "XX"}) {
+            const advice::Whereabouts place{station.latitude, station.longitude, country};
+            const auto usual = advice::usualHere({place, climate::WinterClass::Confined}, shipped().usualStores, k);
+            digits.push_back(static_cast<double>(usual->from));
+            digits.push_back(static_cast<double>(
+                advice::lateFlowsNear(place, *Date::parse("2026-08-01"), *Date::parse("2026-10-31"), shipped().lateFlows, k).size()));
+        }
+    return digits;
+}
+
+constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays, doubtedEntries, whatIsUsual};
 using AsNumbers = std::array<double, sizeof(ModelConstants) / sizeof(double)>;
 
 bool movesAnything(std::size_t constant, const std::vector<Digits>& usual) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/colonies.h"
-#include "advice/remarks.h"
+#include "advice/remarks/remarks.h"
 
 namespace winterlarder::advice::refusals_test {
 
@@ -45,6 +45,14 @@ TEST(Refusals, NoStoresKnown) {
     for (auto& comb : q.combs) comb.facesSeen = 0;
     EXPECT_EQ(refusals(q), Kinds{RefusalKind::StoresUnknown});
     EXPECT_FALSE(adviceFor(q).estimate);
+}
+
+TEST(Refusals, OnlyCombsInASuperForPeopleWereSeen) {
+    auto q = colony({});
+    for (auto& comb : q.combs) comb.inSuper = true;
+    EXPECT_EQ(refusals(q), Kinds{}) << "not said: they count";
+    q.answers.supersFor = SupersFor::People;
+    EXPECT_EQ(refusals(q), Kinds{RefusalKind::StoresUnknown}) << "nothing tells what the bees have";
 }
 
 TEST(Refusals, AfterForage) {

@@ -1,44 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "answer/followed_colony.h"
+#include "answer/followed_book.h"
 
 #include "answer/learned_book.h"
 #include "answer/question_of_case.h"
 #include "book/case_of.h"
-#include "support/book_folder.h"
-
-#include <gmock/gmock.h>
 
 namespace winterlarder::answer {
 namespace {
-
-using namespace book::support;
-using book::ColonyId;
-
-const winter::Sampling few{1, 300};
-
-class FollowedColonyTest : public ::testing::Test {
-protected:
-    BookFolder folder;
-    book::Book book = newBook(folder / "a.larder");
-    ColonyId colony;
-
-    void SetUp() override {
-        edit(book, book::AddYard{orchard()});
-        auto kept = colonyIn({1}, "Pear");
-        kept.hive.tare = kilograms(24);
-        colony = *edit(book, book::AddColony{kept}).added<book::Colony>();
-        look("2026-09-20");
-    }
-    void look(const char* date) {
-        auto seen = lookAt(colony, day(date));
-        seen.combs = std::vector<book::CombRecord>(11, comb(0.8));
-        edit(book, book::AddLook{seen});
-    }
-    FollowedColony on(const char* date, bool withEnd = true) {
-        return must(followedColony(book, colony, day(date), nullptr, few, 2, withEnd));
-    }
-    tracking::FollowQuestion questionOn(const char* date) { return *on(date).question; }
-};
 
 TEST_F(FollowedColonyTest, FollowsFromTheAutumnsLookAndItsEstimate) {
     const auto followed = on("2027-01-15");
@@ -68,7 +36,7 @@ TEST_F(FollowedColonyTest, AllPastWintersComeOfOneHistoryEachAsItWasKnownAtItsEn
     EXPECT_TRUE(first.records.treatments.empty());
     EXPECT_EQ(first.weather.size(), 1U);
     EXPECT_EQ(past.winters[1].reading.weather.size(), 2U);
-    EXPECT_TRUE(past.winters[1].reading.autumn.hive.treated);
+    EXPECT_FALSE(past.winters[1].reading.autumn.treatments.empty());
 }
 
 TEST_F(FollowedColonyTest, AWinterOnBothHalvesOfTheEarthIsRefused) {

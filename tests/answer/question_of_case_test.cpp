@@ -64,6 +64,45 @@ TEST(QuestionOfCase, AFeedOfTheEveningAfterTheLookCountsOnTopOfWhatWasSeen) {
     EXPECT_EQ(fed("").feeds[0].day, fed("").lookedOn) << "unless it is said it was in what was seen";
     const auto q = fed(R"("fed_after_look": true, )");
     EXPECT_GT(q.feeds[0].day, q.lookedOn);
+    EXPECT_EQ(q.feeds[0].date->iso(), "2026-09-12") << "the day it was given stays what it is";
+}
+
+TEST(QuestionOfCase, AHarvestOfTheDayOfTheLookIsTakenFromWhatWasSeenWhereItCameAfter) {
+    const auto taken = [](const char* after) {
+        return question(std::string(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep"},
+            "harvests": [{"date": "2026-09-12", "kg": 5)") + after + "}]}");
+    };
+    EXPECT_EQ(taken("").harvests[0].day, taken("").lookedOn);
+    EXPECT_EQ(taken(R"(, "after_look": false)").harvests[0].day, taken("").lookedOn);
+    EXPECT_GT(taken(R"(, "after_look": true)").harvests[0].day, taken("").lookedOn);
+}
+
+TEST(QuestionOfCase, WhatWasNotAnsweredIsNotKnown) {
+    const auto silent = question(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep"}})").answers;
+    EXPECT_FALSE(silent.mitesCounted || silent.mitesTreated || silent.mitesPer100 || silent.fedOrTreated || silent.supersFor || silent.autumnFlow);
+    EXPECT_FALSE(silent.fullCombs || silent.visitsInWinter || silent.foodBeside || silent.shortRisk || silent.reserve || silent.honeyKind || silent.units);
+    const auto q = question(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax", "autumn_flow": "none"}, "honey_kind": "heather",
+        "hive": {"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep", "super": true, "put_on": "2026-08-20"}], "supers_for": "people"},
+        "bees": {"mites_per_100_bees": 2}, "full_combs": 4, "fed_or_treated": false, "units": "imperial",
+        "wish": {"visits_in_winter": false, "reserve_kg": 4, "short_risk": 0.2}, "treatments": [{"date": "2026-08-01", "until": "2026-08-15"}]})");
+    EXPECT_EQ(q.answers.autumnFlow, 0.0) << "none was said";
+    EXPECT_EQ(q.answers.honeyKind, advice::HoneyKind::Heather);
+    EXPECT_EQ(q.answers.supersFor, advice::SupersFor::People);
+    EXPECT_EQ(q.answers.mitesCounted, true) << "they have a number";
+    EXPECT_EQ(q.answers.mitesTreated, true) << "a treatment is written down";
+    EXPECT_EQ(q.answers.fullCombs, 4);
+    EXPECT_EQ(q.answers.fedOrTreated, false);
+    EXPECT_EQ(q.answers.units, UnitSystem::Imperial);
+    EXPECT_EQ(q.answers.visitsInWinter, false);
+    EXPECT_EQ(q.answers.reserve, kilograms(4));
+    EXPECT_EQ(q.answers.shortRisk, 0.2);
+    ASSERT_EQ(q.boxUses.size(), 2u);
+    EXPECT_FALSE(q.boxUses[0].super || q.boxUses[0].putOn);
+    EXPECT_TRUE(q.boxUses[1].super);
+    EXPECT_EQ(q.boxUses[1].putOn->iso(), "2026-08-20");
+    ASSERT_EQ(q.treatments.size(), 1u);
+    EXPECT_TRUE(q.treated);
+    EXPECT_FALSE(q.treatedWithoutDay) << "it has its days";
 }
 
 TEST(QuestionOfCase, TooFarFromEveryStationIsARefusalNotAFault) {
@@ -183,8 +222,8 @@ TEST(QuestionOfCase, FlowFeederAndWishes) {
     EXPECT_EQ(q.feeder.capacity.value(), 2);
     EXPECT_TRUE(q.feeder.slow && q.feeder.touchesCluster);
     EXPECT_FALSE(q.feeder.top);
-    EXPECT_EQ(q.shortRisk, 0.1);
-    EXPECT_EQ(q.reserve.value(), 6);
+    EXPECT_EQ(q.answers.shortRisk, 0.1);
+    EXPECT_EQ(q.answers.reserve, kilograms(6));
     EXPECT_EQ(q.visitEveryDays, 5);
     EXPECT_THAT(q.visitWeekdays, ElementsAre(6));
     const auto usual = question(with(""));

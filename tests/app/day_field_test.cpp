@@ -170,10 +170,10 @@ TEST_F(Days, OfTheSeasonHaveNoYear) {
     auto* page = window.yardView()->place();
     window.yardView()->pages()->setCurrentIndex(1);
     settle();
-    auto* field = this->field<DayField>(page, "Day: first forage");
+    auto* field = this->field<DayField>(page, "Day: spring forage starts");
     ASSERT_NE(field, nullptr);
     for (auto* own : page->findChildren<QCheckBox*>())
-        if (own->text() == QStringLiteral("first forage")) own->click();
+        if (own->text() == QStringLiteral("spring forage starts")) own->click();
     settle();
     typeDay(field, "12 may");
     QTest::keyClick(field->line(), Qt::Key_Return);

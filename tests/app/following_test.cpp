@@ -19,7 +19,7 @@
 #include "pages/yard_view.h"
 #include "plots/follow_series.h"
 #include "text/follow_words.h"
-#include "text/grounds.h"
+#include "text/grounds/grounds.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -143,16 +143,17 @@ TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
     EXPECT_FALSE(window.colonyView()->whatIf()->isEnabled());
     EXPECT_TRUE(window.colonyView()->whatIf()->said().contains(QStringLiteral("under way"))) << window.colonyView()->whatIf()->said().toStdString();
     auto lacking = *followed()->following;
-    lacking.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = SeasonDay{followed()->colony.question->today.w + 20}};
-    EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}), QStringLiteral("On course, but short: 2.5 kg of fondant, begin by 9 February 2027."));
-    lacking.state = tracking::FollowState::EatingSlower;
-    EXPECT_TRUE(text::followHeadline(*followed()->colony.question, lacking, {}).startsWith(QStringLiteral("Eating less than planned, but still short: ")));
+    const SeasonDay later{followed()->colony.question->today.w + 20};
+    lacking.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = later};
+    EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}), QStringLiteral("On course, but short. On 9 February 2027 lay 2.5 kg of fondant on the bees."));
+    lacking.state = tracking::FollowState::LessThanThought;
+    EXPECT_TRUE(text::followHeadline(*followed()->colony.question, lacking, {}).startsWith(QStringLiteral("Less was in the hive than was thought. On ")));
     const double usual = expectedGross("2027-01-18");
-    weigh("2027-01-18", usual - 5);
-    EXPECT_EQ(followed()->following->state, tracking::FollowState::EatingFaster);
-    EXPECT_TRUE(sentence().startsWith(QStringLiteral("Eating faster than planned"))) << sentence().toStdString();
+    weigh("2027-01-18", usual - 8);
+    EXPECT_EQ(followed()->following->state, tracking::FollowState::LessThanThought) << "one weighing does not tell that they eat faster";
+    EXPECT_TRUE(sentence().startsWith(QStringLiteral("Less was in the hive than was thought"))) << sentence().toStdString();
     const QString said = panel()->said();
-    for (const char* part : {"Eating faster", "Dates that matter", "First forage around", "The safe way", "do not open", "Seen since", "scale"})
+    for (const char* part : {"Less was in the hive", "Dates that matter", "Spring forage starts around", "The safe way", "do not open", "Seen since", "scale"})
         EXPECT_TRUE(said.contains(QLatin1String(part))) << part << "\n" << said.toStdString();
     undo();
     EXPECT_EQ(sentence(), QStringLiteral("On course.")) << "undone";

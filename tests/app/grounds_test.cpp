@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "text/grounds.h"
+#include "text/grounds/grounds.h"
 
 #include "app/invented.h"
 #include "models/words.h"
@@ -87,7 +87,7 @@ TEST(Grounds, TheNeedNamesRiskReserveAndWhatIsEaten) {
     const auto& colony = *invented::demoAnswers().at(0);
     const QString all = allOf(*groundsOf(colony, AskedNumber::Need));
     EXPECT_TRUE(all.contains(text::mass(*colony.answer.advice.need, words::style())));
-    EXPECT_TRUE(all.contains(text::mass(colony.question.reserve, words::style())));
+    EXPECT_TRUE(all.contains(text::mass(colony.answer.advice.reserve, words::style())));
     EXPECT_TRUE(all.contains(text::mass(*colony.answer.advice.use, words::style())));
     EXPECT_TRUE(all.contains(text::count(colony.answer.advice.winters, words::style())));
     EXPECT_TRUE(all.contains(QStringLiteral("34.5"))) << "the constants are those of the model";

@@ -75,7 +75,7 @@ TEST_F(Help, F1OpensTheWordsAndTypingFindsOne) {
     EXPECT_EQ(help->focusWidget(), help->searchLine());
     QTest::keyClicks(help->searchLine(), QStringLiteral("BEE BREAD"));
     EXPECT_TRUE(help->text().contains(QStringLiteral("Pollen the bees have stored in cells")));
-    EXPECT_FALSE(help->text().contains(QStringLiteral("first forage"))) << help->text().toStdString();
+    EXPECT_FALSE(help->text().contains(QStringLiteral("spring forage starts"))) << help->text().toStdString();
     type(help->searchLine(), "xyzzy");
     EXPECT_EQ(help->text().toStdString(), "Nothing here holds these letters.");
     QTest::keyClick(help, Qt::Key_Escape);
@@ -104,7 +104,7 @@ TEST_F(Help, WordsExplainedAreShownSomewhere) {
             EXPECT_TRUE(row.words.endsWith(QLatin1Char('.'))) << row.words.toStdString();
         }
     }
-    for (const char* wanted : {"stores", "reserve", "need", "first forage", "last income", "laying stops", "laying restarts", "build-up", "simulated winters", "spread", "hefted", "empty weight", "capped", "seams of bees",
+    for (const char* wanted : {"stores", "reserve", "need", "spring forage starts", "last nectar coming in", "laying stops", "laying restarts", "build-up", "simulated winters", "spread", "hefted", "empty weight", "capped", "seams of bees",
                                "SD", "mean score", "handbook figure"})
         EXPECT_TRUE(terms.count(QLatin1String(wanted))) << wanted << " wants to be explained";
 }

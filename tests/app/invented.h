@@ -63,6 +63,17 @@ struct Wanted {
     double storesKg = 20, needKg = 18;
 };
 
+inline advice::DecidedBy decidedFor(advice::Verdict verdict) {
+    switch (verdict) {
+    case advice::Verdict::Harvest: return advice::DecidedBy::Harvest;
+    case advice::Verdict::Feed: return advice::DecidedBy::Feed;
+    case advice::Verdict::Unite: return advice::DecidedBy::Weak;
+    case advice::Verdict::Leave: return advice::DecidedBy::Enough;
+    case advice::Verdict::CannotSay: return advice::DecidedBy::CannotSay;
+    }
+    return advice::DecidedBy::CannotSay;
+}
+
 inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wanted) {
     advice::Advice made;
     made.verdict = wanted.verdict;
@@ -85,8 +96,9 @@ inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wante
     made.season.syrupDeadline = on("2026-10-07");
     made.season.forage = on("2027-05-19");
     if (wanted.verdict == advice::Verdict::Harvest) made.harvest = advice::HarvestAdvice{kilograms(3.1), {0}, kilograms(2.6)};
-    if (wanted.verdict == advice::Verdict::Feed || wanted.verdict == advice::Verdict::Unite) {
+    if (wanted.verdict == advice::Verdict::Feed) {
         feeding::FeedingPlan plan;
+        plan.ratio = feeding::parseRatio("2:1").value();
         plan.syrup.sugar = kilograms(6);
         plan.syrup.water = litres(4);
         plan.syrup.volume = litres(7.8);
@@ -102,7 +114,11 @@ inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wante
         made.touchReserve.reset();
         made.runOut.reset();
     }
-    (void)record;
+    made.asOf = record.asOf;
+    made.reserve = kilograms(4);
+    if (wanted.verdict == advice::Verdict::Unite) made.unite = advice::UniteAdvice{{}, day("2026-10-07")};
+    if (wanted.verdict == advice::Verdict::Leave) made.nextLook = advice::NextLook{day("2026-09-28"), advice::NextLookAt::Weigh};
+    made.decidedBy = decidedFor(wanted.verdict);
     return made;
 }
 
@@ -135,7 +151,7 @@ public:
             for (const auto& each : *combs) stores += 2.6 * each.capped.value_or(0);
         return answered(record, {stores > 10 ? advice::Verdict::Leave : advice::Verdict::Feed, stores, 10});
     }
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard) const override { return yard; }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs) const override { return yard; }
 
     mutable std::atomic<int> asked{0}, stopped{0};
 

@@ -17,6 +17,7 @@ namespace winterlarder::desk {
 using invented::add;
 using invented::answered;
 using invented::colony;
+using invented::day;
 
 TEST(Yard, AStaleAnswerIsRefused) {
     Yard yard;
@@ -34,34 +35,35 @@ TEST(Yard, AStaleAnswerIsRefused) {
 
 namespace {
 
-//! The day an answer is due, where one date of its season lies five days later than at first.
-std::optional<Date> dueWith(advice::Verdict verdict, std::optional<climate::SeasonDate> climate::SeasonDates::*later) {
-    auto made = *answered(colony("A"), {verdict});
-    if (later) (made.answer.advice.season.*later)->day = (made.answer.advice.season.*later)->day + 5;
+std::optional<Date> dueOn(const advice::Advice& advice) {
+    auto made = *answered(colony("A"));
+    made.answer.advice = advice;
     return dueOf(made).date;
 }
 
-constexpr std::optional<climate::SeasonDate> climate::SeasonDates::*seasonDates[] = {
-    &climate::SeasonDates::lastIncome, &climate::SeasonDates::broodStop, &climate::SeasonDates::feedAdvisedBy,
-    &climate::SeasonDates::syrupDeadline, &climate::SeasonDates::forage};
-
-int datesItWaitsFor(advice::Verdict verdict) {
-    int moved = 0;
-    for (const auto date : seasonDates) moved += dueWith(verdict, date) == dueWith(verdict, nullptr)->plusDays(5);
-    return moved;
-}
+advice::Advice adviceWith(advice::Verdict verdict) { return answered(colony("A"), {verdict})->answer.advice; }
 
 } // namespace
 
-// Feeding is due when its plan begins, whatever the season; the other verdicts wait for one date each, and no two for the same.
+// Feeding is due when its plan begins; honey comes off by the advised end of feeding, uniting has its last day, what is left alone its next look.
 TEST(Due, EachVerdictHasItsDay) {
     using advice::Verdict;
-    EXPECT_EQ(datesItWaitsFor(Verdict::Feed), 0);
-    std::set<std::optional<Date>> days{dueWith(Verdict::Feed, nullptr)};
-    for (const auto verdict : {Verdict::Harvest, Verdict::Leave, Verdict::Unite}) {
-        EXPECT_EQ(datesItWaitsFor(verdict), 1);
-        EXPECT_TRUE(days.insert(dueWith(verdict, nullptr)).second);
-    }
+    EXPECT_EQ(dueOn(adviceWith(Verdict::Feed)), day("2026-09-14"));
+    auto harvest = adviceWith(Verdict::Harvest);
+    harvest.season.feedAdvisedBy->day = harvest.season.feedAdvisedBy->day + 5;
+    EXPECT_EQ(dueOn(harvest), day("2026-09-30"));
+    auto leave = adviceWith(Verdict::Leave);
+    leave.nextLook->date = day("2026-10-03");
+    EXPECT_EQ(dueOn(leave), day("2026-10-03"));
+    auto unite = adviceWith(Verdict::Unite);
+    unite.unite->by = day("2026-10-11");
+    EXPECT_EQ(dueOn(unite), day("2026-10-11"));
+    leave.nextLook = advice::NextLook{day("2026-08-20"), advice::NextLookAt::CountMites};
+    auto summer = *answered(colony("A"));
+    summer.answer.advice = leave;
+    EXPECT_EQ(dueOf(summer).kind, DueKind::CountMites);
+    summer.answer.advice.nextLook->what = advice::NextLookAt::Inspector;
+    EXPECT_EQ(dueOf(summer).kind, DueKind::CallInspector);
     const auto unknown = dueOf(*answered(colony("A"), {Verdict::CannotSay}));
     EXPECT_EQ(unknown.kind, DueKind::CountBees);
     EXPECT_EQ(unknown.date, colony("A").asOf) << "without it nothing can be said: now";

@@ -91,7 +91,7 @@ TEST(ColonyPaper, ThePictureGivesWayBeforeASecondPageIsBegun) {
     for (const auto& colony : demoColonies()) {
         const auto longer = std::make_shared<AnsweredColony>(*colony.answered);
         auto& reasons = longer->answer.advice.reasons;
-        if (reasons.size() + longer->answer.advice.cautions.size() < 25) continue;
+        if (reasons.size() + longer->answer.advice.cautions.size() < 15) continue;
         ++many;
         for (int i = 0; i < 8; ++i) reasons.push_back(reasons.front());
         auto entry = colony;

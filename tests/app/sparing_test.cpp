@@ -52,9 +52,9 @@ TEST(Sparing, OnlyTheLastWintersAreKeptAndOthersCanBeRecalled) {
 TEST(Sparing, CombsAreSharedOutAlsoAmongAnswersWhoseWintersAreGone) {
     const auto whole = adviser();
     const Sparing sparing(whole, 1);
-    const auto wanted = whole->shareOut(answersOf(*whole));
+    const auto wanted = whole->shareOut(answersOf(*whole), advice::MovingCombs::Allowed);
     const auto asked = answersOf(sparing);
-    auto shared = sparing.shareOut(asked);
+    auto shared = sparing.shareOut(asked, advice::MovingCombs::Allowed);
     std::size_t gifts = 0;
     for (std::size_t i = 0; i < shared.size(); ++i) {
         EXPECT_EQ(shared[i]->answer.advice.gifts.size(), wanted[i]->answer.advice.gifts.size());
@@ -66,7 +66,7 @@ TEST(Sparing, CombsAreSharedOutAlsoAmongAnswersWhoseWintersAreGone) {
         expectSame(recalled->picture, wanted[i]->picture);
     }
     EXPECT_GT(gifts, 0U) << "nothing is shared out in this yard";
-    EXPECT_EQ(sparing.shareOut(shared), shared) << "the same answers are not made anew";
+    EXPECT_EQ(sparing.shareOut(shared, advice::MovingCombs::Allowed), shared) << "the same answers are not made anew";
 }
 
 TEST_F(WindowDesk, InALargeYardTheWintersOfTheColonyTriedOutAreThereAgain) {

@@ -144,7 +144,7 @@ public:
         if (record.colony == "Broken") throw std::logic_error("no such winter");
         return SlowAdviser::answer(record, position, std::move(stop));
     }
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>&) const override { throw 7; }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>&, advice::MovingCombs) const override { throw 7; }
 };
 
 } // namespace

@@ -25,8 +25,10 @@ TEST(WhatIf, NothingTriedIsTheAnswerItself) {
     const auto trials = Trials::of(base, invented::shipped()->constants);
     ASSERT_TRUE(trials);
     const auto trial = trials->tryOut({});
-    EXPECT_DOUBLE_EQ(trial.option.runOut.share, base->answer.advice.runOut->share);
-    EXPECT_DOUBLE_EQ(trial.option.touchReserve.share, base->answer.advice.touchReserve->share);
+    const auto& leave = base->answer.advice.options.front();
+    ASSERT_EQ(leave.kind, advice::OptionKind::Leave);
+    EXPECT_DOUBLE_EQ(trial.option.runOut.share, leave.runOut.share);
+    EXPECT_DOUBLE_EQ(trial.option.touchReserve.share, leave.touchReserve.share);
     EXPECT_EQ(trial.picture->options.size(), 1U);
 }
 

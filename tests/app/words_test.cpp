@@ -19,11 +19,10 @@ std::string sentence(Verdict verdict) {
 } // namespace
 
 TEST(Words, AnswersAreWholeSentences) {
-    EXPECT_EQ(sentence(Verdict::Leave), "Leave it alone: about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
-    EXPECT_EQ(sentence(Verdict::Harvest), "One comb may come off (2.6 kg of the 3.1 kg to spare): about 20 kg in the hive, 18 kg needed until the first forage around 19 May.");
-    EXPECT_EQ(sentence(Verdict::Feed), "Feed 6.0 kg of sugar as syrup to be safe: about 20 kg in the hive for the 18 kg needed until the first forage around 19 May, but known only roughly.");
-    EXPECT_EQ(words::answerSentence(*invented::answered(invented::colony("A"), {Verdict::Feed, 20, 22})).toStdString(),
-              "Feed 6.0 kg of sugar as syrup by 7 Oct: about 20 kg in the hive, 22 kg needed until the first forage around 19 May.");
+    EXPECT_EQ(sentence(Verdict::Leave), "Leave it as it is. Weigh it on 28 September 2026.");
+    EXPECT_EQ(sentence(Verdict::Harvest), "Take one comb with 3 kg of honey.");
+    EXPECT_EQ(sentence(Verdict::Feed), "Feed 6 kg of sugar as syrup 2:1, the first of 2 visits today.");
+    EXPECT_EQ(sentence(Verdict::Unite), "Too few bees to winter alone: unite it with a healthy colony by 7 October 2026.");
     EXPECT_EQ(sentence(Verdict::CannotSay), "It cannot be said until the bees are counted: how many combs do they cover?");
 }
 
@@ -32,7 +31,7 @@ TEST(Words, ChancesAreCountsOutOfAHundredWinters) {
     EXPECT_EQ(words::ofHundred({0.003, 0}).toStdString(), "fewer than 1");
     EXPECT_EQ(words::ofHundred({0, 0}).toStdString(), "0");
     EXPECT_EQ(words::riskLine(*invented::answered(invented::colony("A"))).toStdString(),
-              "Left alone it touches the 4 kg reserve in 17 and runs out in 4 of 100 simulated winters.");
+              "Left as it is, in 83 of 100 simulated winters 4 kg or more are left when spring forage starts; in 4 of 100 the food runs out.");
 }
 
 TEST(Words, NumbersHaveUnitAndSpread) {

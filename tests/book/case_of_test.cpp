@@ -2,6 +2,7 @@
 #include "support/book_folder.h"
 
 #include "book/case_of.h"
+#include "book/form/entry_rows.h"
 
 #include <gmock/gmock.h>
 
@@ -30,6 +31,12 @@ protected:
     }
     ColonyCase on(const char* date) { return must(caseOf(book, colony, day(date))); }
 };
+
+// As it lies in a book of another release or comes out of a document.
+template <class Entry>
+void put(Book& book, const Entry& entry) {
+    must(book.apply(PutEntries{"import document", {{kindOf<Entry>, entry.id.number, rowOf(entry)}}}, morning, "Ada"));
+}
 
 TEST_F(CaseOf, TakesTheLatestLookOnOrBeforeTheDayAndWhatCameSince) {
     edit(book, AddLook{lookAt(colony, day("2026-08-20"))});
@@ -65,14 +72,82 @@ TEST_F(CaseOf, TakesTheLatestLookOnOrBeforeTheDayAndWhatCameSince) {
     EXPECT_EQ(on("2027-08-02").season.forage, day("2028-05-19")) << "the next winter";
 }
 
-TEST_F(CaseOf, AFeedOfTheDayOfTheLookCameInTheEvening) {
+TEST_F(CaseOf, WhatIsWrittenDownAfterTheLookOfTheDayCameAfterIt) {
+    const Feed feed{.colony = colony, .feed = {day("2026-09-12"), FeedKind::Syrup, kilograms(1), {}, "3:2", {}}};
+    const Harvest harvest{.colony = colony, .harvest = {day("2026-09-12"), kilograms(2)}};
+    edit(book, AddFeed{feed});
+    edit(book, AddHarvest{harvest});
+    const auto other = edit(book, AddColony{colonyIn({1}, "Row 2 west")}).added<Colony>().value();
+    edit(book, AddLook{lookAt(other, day("2026-09-12"))});
     edit(book, AddLook{lookAt(colony, day("2026-09-12"))});
-    EXPECT_FALSE(on("2026-09-12").fedAfterLook) << "nothing was fed";
-    edit(book, AddFeed{{.colony = colony, .feed = {day("2026-09-11"), FeedKind::Syrup, kilograms(1), {}, "3:2", {}}}});
-    EXPECT_FALSE(on("2026-09-12").fedAfterLook) << "what was fed before was seen";
-    edit(book, AddFeed{{.colony = colony, .feed = {day("2026-09-12"), FeedKind::Syrup, kilograms(3), {}, "3:2", {}}}});
-    EXPECT_TRUE(on("2026-09-12").fedAfterLook);
-    EXPECT_TRUE(on("2026-09-15").fedAfterLook) << "asked days later";
+    edit(book, AddFeed{feed});
+    edit(book, AddHarvest{harvest});
+    auto seen = feed;
+    seen.feed.afterLook = false; // the keeper says so
+    edit(book, AddFeed{seen});
+    const auto record = on("2026-09-12");
+    ASSERT_EQ(record.feeds.size(), 3u);
+    EXPECT_EQ(record.feeds[0].afterLook, false) << "it was there when the hive was looked at";
+    EXPECT_EQ(record.feeds[1].afterLook, true);
+    EXPECT_EQ(record.feeds[2].afterLook, false);
+    ASSERT_EQ(record.harvests.size(), 2u);
+    EXPECT_EQ(record.harvests[0].afterLook, false);
+    EXPECT_EQ(record.harvests[1].afterLook, true);
+}
+
+TEST_F(CaseOf, AFeedingVisitMarkedDoneAfterTheLookCameAfterIt) {
+    edit(book, AddLook{lookAt(colony, day("2026-09-12"))});
+    edit(book, AddPlannedVisit{{.colony = colony, .date = day("2026-09-12"), .what = VisitKind::Syrup, .sugar = kilograms(3)}});
+    edit(book, MarkVisitDone{{1}, day("2026-09-12"), "3:2"});
+    ASSERT_EQ(on("2026-09-12").feeds.size(), 1u);
+    EXPECT_EQ(on("2026-09-12").feeds[0].afterLook, true);
+}
+
+TEST_F(CaseOf, FeedsSinceThisHoneyWasBegunAreToldAndHarvestsSinceTheLook) {
+    const auto feed = [&](const char* date) {
+        edit(book, AddFeed{{.colony = colony, .feed = {day(date), FeedKind::Syrup, kilograms(1), {}, "1:1", {}}}});
+        edit(book, AddHarvest{{.colony = colony, .harvest = {day(date), kilograms(1)}}});
+    };
+    feed("2026-03-31");
+    feed("2026-04-01");
+    edit(book, AddLook{lookAt(colony, day("2026-09-10"))});
+    feed("2026-09-11");
+    const auto record = on("2026-09-12");
+    ASSERT_EQ(record.feeds.size(), 2u);
+    EXPECT_EQ(record.feeds[0].date, day("2026-04-01"));
+    ASSERT_EQ(record.harvests.size(), 1u);
+    EXPECT_EQ(record.harvests[0].date, day("2026-09-11"));
+}
+
+TEST_F(CaseOf, WhatTheYardAndTheLookAnswerIsInTheCase) {
+    EXPECT_FALSE(on("2026-09-12").fullCombs || on("2026-09-12").units || on("2026-09-12").honeyKind || on("2026-09-12").fedOrTreated);
+    auto yard = *must(book.find(YardId{1}));
+    yard.fullCombs = 6;
+    yard.units = UnitSystem::Imperial;
+    yard.wish.visitsInWinter = false;
+    edit(book, ChangeYard{yard});
+    auto look = lookAt(colony, day("2026-09-10"));
+    look.honeyKind = HoneyKind::Heather;
+    look.fedOrTreated = false;
+    look.bees.mitesTreated = true;
+    edit(book, AddLook{look});
+    const auto record = on("2026-09-12");
+    EXPECT_EQ(record.fullCombs, 6);
+    EXPECT_EQ(record.units, UnitSystem::Imperial);
+    EXPECT_EQ(record.wish.visitsInWinter, false);
+    EXPECT_EQ(record.honeyKind, HoneyKind::Heather);
+    EXPECT_EQ(record.fedOrTreated, false);
+    EXPECT_EQ(record.bees.mitesTreated, true);
+}
+
+TEST_F(CaseOf, OldBooksKeepThatAFeedOfTheDayOfTheLookCameInTheEvening) {
+    edit(book, AddLook{lookAt(colony, day("2026-09-12"))});
+    put(book, Feed{.id = {1}, .colony = colony, .feed = {day("2026-09-12"), FeedKind::Syrup, kilograms(3), {}, "3:2", {}}});
+    put(book, Harvest{.id = {1}, .colony = colony, .harvest = {day("2026-09-12"), kilograms(3)}});
+    ASSERT_FALSE(must(book.all<Feed>())[0].feed.afterLook) << "nobody said";
+    EXPECT_EQ(on("2026-09-12").feeds[0].afterLook, true);
+    EXPECT_EQ(on("2026-09-15").feeds[0].afterLook, true) << "asked days later";
+    EXPECT_FALSE(on("2026-09-12").harvests[0].afterLook) << "what was taken was gone when it was looked at";
 }
 
 TEST_F(CaseOf, OldObservationsSayNothing) {
@@ -94,12 +169,13 @@ TEST_F(CaseOf, ALookAtBothIsPreferredToALaterGlance) {
 }
 
 TEST_F(CaseOf, MedicineWithinAYearMarksTheHoney) {
-    EXPECT_FALSE(on("2026-09-12").hive.treated);
+    EXPECT_TRUE(on("2026-09-12").treatments.empty());
     edit(book, AddTreatment{{.colony = colony, .date = day("2026-08-01"), .until = day("2026-08-20"), .what = "formic acid"}});
-    EXPECT_FALSE(on("2026-07-31").hive.treated) << "not yet given";
-    EXPECT_TRUE(on("2026-09-12").hive.treated);
-    EXPECT_TRUE(on("2027-07-31").hive.treated) << "the honey of 2026 may still be there";
-    EXPECT_FALSE(on("2027-08-01").hive.treated) << "now the honey of 2027 is asked about";
+    EXPECT_TRUE(on("2026-07-31").treatments.empty()) << "not yet given";
+    ASSERT_EQ(on("2026-09-12").treatments.size(), 1u);
+    EXPECT_EQ(on("2026-09-12").treatments[0], (TreatmentRecord{day("2026-08-01"), day("2026-08-20"), "formic acid"}));
+    EXPECT_FALSE(on("2027-07-31").treatments.empty()) << "the honey of 2026 may still be there";
+    EXPECT_TRUE(on("2027-08-01").treatments.empty()) << "now the honey of 2027 is asked about";
     EXPECT_EQ(honeySince(day("2026-09-12"), Hemisphere::North), day("2026-04-01"));
 }
 

@@ -109,5 +109,57 @@ TEST(Batch, CombsMoveWithinAYardOnly) {
     EXPECT_EQ(moved(in("") + named("spare.json", "Plenty")), 0u);
 }
 
+// A heavy and a light hive of one yard, and a weak one.
+std::string yardOfThree(const char* yard) {
+    const auto line = [&](const std::string& colony, const std::string& hive) {
+        return "{\"case\": 1, \"colony\": \"" + colony + "\", \"yard\": \"" + yard + "\", \"as_of\": \"2026-09-14\", \"site\": {\"station\": \"ca-halifax\"}, " + hive + "}\n";
+    };
+    const auto combs = [](int count, const std::string& comb) {
+        std::string all;
+        for (int i = 0; i < count; ++i) all += (i > 0 ? ", " : "") + comb;
+        return all;
+    };
+    const std::string box = "\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": ", queen = "\"queen_seen\": true}, \"combs\": [";
+    return line("Heavy", box + "3}, \"bees\": {\"covered_combs\": 9, " + queen + combs(10, "{\"capped\": 0.3, \"brood\": 0.2}") + ", " + combs(10, "{\"capped\": 0.7}") + ", " +
+                             combs(10, "{\"capped\": 0.95}") + "]") +
+           line("Light", box + "1}, \"bees\": {\"covered_combs\": 7, " + queen + combs(10, "{\"capped\": 0.3}") + "]") +
+           line("Weak", box + "1}, \"bees\": {\"covered_combs\": 3, " + queen + combs(10, "{\"capped\": 0.3}") + "]");
+}
+
+std::string withoutTheLast(const std::string& lines) { return lines.substr(0, lines.rfind("{\"case\"")); }
+
+TEST(Batch, AYardHasOnePlanAndASingleColonyNone) {
+    const auto lines = linesOf(runProgram("advise - --json --winters 200", withoutTheLast(yardOfThree("Orchard"))).out);
+    ASSERT_EQ(lines.size(), 2u);
+    const auto giver = jsonOf(lines[0]), taker = jsonOf(lines[1]);
+    EXPECT_EQ(at(giver, "plan.combs_to.0.colony").text, "Light");
+    EXPECT_EQ(at(taker, "plan.combs_from.0.colony").text, "Heavy");
+    EXPECT_EQ(at(taker, "plan.combs_from.0.kg").number, at(giver, "combs_moved.0.kg").number);
+    EXPECT_EQ(at(taker, "plan.unite_with").kind, JsonValue::Kind::Null);
+    EXPECT_THAT(at(giver, "headline").text, HasSubstr("to Light"));
+    EXPECT_THAT(at(taker, "headline").text, HasSubstr("from Heavy"));
+    EXPECT_EQ(memberOf(jsonOf(runProgram("advise light.json --json --winters 200").out), "plan"), nullptr);
+}
+
+TEST(Batch, AUnitedPairNamesEachOtherAndMovesNoCombs) {
+    const auto lines = linesOf(runProgram("advise - --json --winters 200", yardOfThree("Orchard")).out);
+    ASSERT_EQ(lines.size(), 3u);
+    const auto light = jsonOf(lines[1]), weak = jsonOf(lines[2]);
+    EXPECT_EQ(at(weak, "plan.unite_with").text, "Light") << "of the strong ones it gains most";
+    EXPECT_EQ(at(light, "plan.unite_with").text, "Weak");
+    EXPECT_THAT(at(weak, "headline").text, HasSubstr("unite it with Light"));
+    EXPECT_TRUE(at(light, "combs_moved").items.empty());
+    EXPECT_GT(at(light, "stores_kg.typical").number, 1.5 * at(weak, "stores_kg.typical").number) << "those of both";
+}
+
+TEST(Batch, CombsStayWhereThatIsAsked) {
+    const auto two = withoutTheLast(yardOfThree("Orchard"));
+    const auto moved = jsonOf(linesOf(runProgram("advise - --json --winters 200", two).out)[1]);
+    const auto stay = jsonOf(linesOf(runProgram("advise - --json --winters 200 --combs-stay", two).out)[1]);
+    EXPECT_TRUE(at(stay, "combs_moved").items.empty());
+    EXPECT_TRUE(at(stay, "plan.combs_from").items.empty());
+    EXPECT_GT(at(stay, "feed.sugar_kg").number, at(moved, "feed.sugar_kg").number);
+}
+
 } // namespace
 } // namespace winterlarder

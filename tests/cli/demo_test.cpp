@@ -38,7 +38,7 @@ TEST_F(DemoBook, IsMadeFromItsTablesAndSound) {
 TEST_F(DemoBook, ShowsEveryVerdictThisAutumn) {
     ASSERT_EQ(made_, 0) << said();
     std::map<std::string, std::string> verdicts;
-    for (const auto& line : linesOf(runProgram("book advise '" + file() + "' --as-of 2026-09-14 --json").out)) {
+    for (const auto& line : linesOf(runProgram("book advise '" + file() + "' --as-of 2026-09-14 --combs-stay --json").out)) {
         const auto answer = jsonOf(line);
         verdicts[at(answer, "colony").text] = at(answer, "verdict").text;
     }

@@ -8,8 +8,10 @@
 namespace winterlarder {
 namespace {
 
+using ::testing::AllOf;
 using ::testing::AnyOf;
 using ::testing::HasSubstr;
+using ::testing::Not;
 using namespace winterlarder::testing;
 
 class FollowCommands : public ::testing::Test {
@@ -66,10 +68,14 @@ TEST_F(FollowCommands, AWinterAsForecastIsOnCourse) {
 
 TEST_F(FollowCommands, ALightHiveMustBeFed) {
     furnish("0.45");
-    weigh("2027-02-10", expected("2027-02-10") - 2.5);
+    weigh("2027-02-10", expected("2027-02-10") - 3.5);
     const auto answer = follow("2027-02-12");
     EXPECT_EQ(at(answer, "state").text, "act_now");
     EXPECT_GT(at(answer, "feed.fondant_kg").number, 0);
+    EXPECT_LE(at(answer, "feed.fondant_kg").number, 2.5);
+    EXPECT_EQ(at(answer, "feed.lots").items.size(), 1u);
+    EXPECT_GT(at(answer, "expected_later.fondant_kg.high").number, 0.5);
+    EXPECT_LE(at(answer, "cautions").items.size(), 5u);
     EXPECT_EQ(at(answer, "feed.lots.0.date").text, "2027-02-12");
     EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-02-12"), HasSubstr("Act now"));
     const double before = at(answer, "stores_kg.typical").number;
@@ -90,6 +96,35 @@ TEST_F(FollowCommands, EveryKindOfSightingCounts) {
     done("add-sighting", "--colony Pear --date 2027-02-03 --saw dead");
     EXPECT_EQ(at(follow("2027-02-04"), "state").text, "dead");
     EXPECT_EQ(at(follow("2027-02-02"), "state").text, at(answer, "state").text) << "later records do not count";
+}
+
+// After a death five questions are asked, and what was found points somewhere.
+TEST_F(FollowCommands, ADeathIsAskedAboutAndPointsSomewhere) {
+    furnish();
+    done("add-sighting", "--colony Pear --date 2027-02-03 --saw dead");
+    auto answer = follow("2027-02-04");
+    std::string ids;
+    for (const auto& question : at(answer, "questions").items) ids += at(question, "id").text + ' ';
+    EXPECT_EQ(ids, "food_left heads_in_cells mites_on_floor brood_pattern queen ");
+    EXPECT_EQ(at(answer, "points_to").kind, exchange::JsonValue::Kind::Null);
+    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-02-04"), HasSubstr("Was the queen found?"));
+    done("outcome", "--colony Pear --date 2027-02-04 --dead --mites-on-floor --no-queen-found");
+    answer = follow("2027-02-05");
+    ASSERT_EQ(at(answer, "points_to").items.size(), 2u);
+    EXPECT_EQ(at(answer, "points_to.0.id").text, "mites_on_floor");
+    EXPECT_EQ(at(answer, "points_to.1.reason").text, "dead-queen-missing");
+    const auto said = done("follow", "--colony Pear --winters 500 --as-of 2027-02-05");
+    EXPECT_THAT(said, AllOf(HasSubstr("What was found points to"), HasSubstr("Was food left"), Not(HasSubstr("Was the queen found?"))));
+    EXPECT_EQ(memberOf(follow("2027-02-02"), "questions"), nullptr) << "while it lives nothing is asked";
+}
+
+TEST_F(FollowCommands, FoodOutOfReachIsSaidOfAFullHive) {
+    furnish();
+    done("add-sighting", "--colony Pear --date 2027-01-15 --saw cluster --seams 5 --no-stores-in-sight");
+    const auto answer = follow("2027-01-15");
+    EXPECT_EQ(at(answer, "state").text, "food_out_of_reach");
+    EXPECT_EQ(at(answer, "feed.lots.0.date").text, "2027-01-15");
+    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-01-15"), HasSubstr("out of the cluster's reach. Today lay 2.5 kg of fondant"));
 }
 
 TEST_F(FollowCommands, TheYardsWeatherCounts) {

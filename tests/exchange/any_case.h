@@ -43,8 +43,8 @@ inline book::SiteRecord anySite() {
     } else {
         site.elevationM = maybe<double>([] { return within(0, 3000); });
     }
-    site.autumnFlow = *rc::gen::element(book::FlowStrength::None, book::FlowStrength::Trickle, book::FlowStrength::Fair,
-                                        book::FlowStrength::Strong);
+    site.autumnFlow = *rc::gen::element<std::optional<book::FlowStrength>>(std::nullopt, book::FlowStrength::None, book::FlowStrength::Trickle,
+                                                                          book::FlowStrength::Fair, book::FlowStrength::Strong);
     return site;
 }
 
@@ -60,7 +60,7 @@ inline book::FormatChoice anyFormat() {
 }
 
 inline book::BoxRecord anyBox() {
-    return {anyFormat(), maybe<int>([] { return *rc::gen::inRange(0, 61); }), coin()};
+    return {anyFormat(), maybe<int>([] { return *rc::gen::inRange(0, 61); }), coin(), maybe<Date>(before)};
 }
 
 inline book::HiveRecord anyHive() {
@@ -73,6 +73,7 @@ inline book::HiveRecord anyHive() {
     hive.treated = coin();
     hive.nucleus = coin();
     hive.tare = maybe<Mass>([] { return kilograms(within(0, 150)); });
+    hive.supersFor = maybe<book::SupersFor>([] { return *rc::gen::element(book::SupersFor::People, book::SupersFor::Bees); });
     return hive;
 }
 
@@ -87,6 +88,10 @@ inline book::BeesRecord anyBees() {
     bees.queenSeen = maybe<bool>(coin);
     bees.eggsSeen = maybe<bool>(coin);
     bees.trouble = coin();
+    bees.mitesCounted = maybe<bool>(coin);
+    bees.mitesPer100 = maybe<double>([] { return within(0, 100); });
+    bees.mitesTreated = maybe<bool>(coin);
+    bees.foodBeside = maybe<bool>(coin);
     bees.sure = coin();
     return bees;
 }
@@ -132,10 +137,14 @@ inline book::FeedRecord anyFeed() {
         return {before(), book::FeedKind::Syrup, kg, {}, maybe<std::string>([] { return std::string("1:0.63"); }), {}};
     if (sort == 1) return {before(), book::FeedKind::Syrup, {}, litres(within(0, 100)), "3:2", {}};
     if (sort == 2) return {before(), book::FeedKind::Fondant, {}, {}, {}, kg};
-    return {before(), book::FeedKind::DrySugar, kg, {}, {}, {}, coin()};
+    return {before(), book::FeedKind::DrySugar, kg, {}, {}, {}, coin(), maybe<bool>(coin)};
 }
 
-inline book::HarvestRecord anyHarvest() { return {before(), kilograms(within(0, 300)), coin()}; }
+inline book::HarvestRecord anyHarvest() { return {before(), kilograms(within(0, 300)), coin(), maybe<bool>(coin)}; }
+
+inline book::TreatmentRecord anyTreatment() {
+    return {before(), maybe<Date>([] { return asOf().plusDays(*rc::gen::inRange(0, 90)); }), coin() ? "formic acid" : ""};
+}
 
 inline std::optional<Date> anyWinterDay() {
     return maybe<Date>([] { return Date::of(2026, 8, 1)->plusDays(*rc::gen::inRange(0, 334)); });
@@ -148,8 +157,9 @@ inline book::SeasonRecord anySeason() {
 
 inline book::WishRecord anyWish() {
     book::WishRecord wish;
-    wish.shortRisk = coin() ? 0.2 : within(0, 0) + 0.1;
-    wish.reserve = kilograms(within(0, 50));
+    wish.shortRisk = maybe<double>([] { return coin() ? 0.2 : 0.1; });
+    wish.reserve = maybe<Mass>([] { return kilograms(within(0, 50)); });
+    wish.visitsInWinter = maybe<bool>(coin);
     wish.visitEveryDays = *rc::gen::inRange(1, 61);
     if (coin()) wish.visitWeekdays = {6, 7};
     return wish;
@@ -184,9 +194,14 @@ inline book::ColonyCase anyCase() {
                 return book::FeederRecord{book::FeederKind::Frame, maybe<Volume>([] { return litres(within(1, 50)); })};
             }),
             anyWish(),
-            *rc::gen::arbitrary<bool>(),
             maybe<book::LearnedRecord>(anyLearned),
-            coin()};
+            coin(),
+            {},
+            some<book::TreatmentRecord>(3, anyTreatment),
+            maybe<book::HoneyKind>([] { return *rc::gen::element(book::HoneyKind::Blossom, book::HoneyKind::Honeydew, book::HoneyKind::Heather); }),
+            maybe<bool>(coin),
+            maybe<double>([] { return within(0, 100); }),
+            maybe<book::UnitSystem>([] { return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::UnitedStates, book::UnitSystem::Imperial); })};
 }
 
 } // namespace winterlarder::testing

@@ -28,15 +28,14 @@ TEST(CaseFile, OnlyFourKeysAreNeededAndTheRestHasItsDefaults) {
     const auto record = read(with(""));
     EXPECT_EQ(record.asOf.iso(), "2026-09-12");
     EXPECT_EQ(std::get<std::string>(record.site.where), "ca-halifax");
-    EXPECT_EQ(record.site.autumnFlow, book::FlowStrength::None);
+    EXPECT_FALSE(record.site.autumnFlow) << "not said is not known";
     ASSERT_EQ(record.hive.boxes.size(), 2u);
     EXPECT_EQ(record.hive.shell, book::Shell::Timber);
     EXPECT_FALSE(record.colony || record.yard || record.lookedOn || record.feeder || record.moisturePercent);
     EXPECT_FALSE(record.bees.known());
     EXPECT_TRUE(std::holds_alternative<std::monostate>(record.combs));
     EXPECT_EQ(record.wish, book::WishRecord{});
-    EXPECT_EQ(record.wish.shortRisk, 0.2);
-    EXPECT_EQ(record.wish.reserve.value(), 4);
+    EXPECT_FALSE(record.wish.shortRisk || record.wish.reserve || record.wish.visitsInWinter) << "what is usual, not what was wished";
     EXPECT_EQ(record.wish.visitEveryDays, 3);
 }
 
@@ -101,13 +100,55 @@ TEST(CaseFile, AnOwnClimateMayLackItsSeasonOffset) {
     EXPECT_EQ(record.hive.boxes.size(), 1u);
 }
 
+TEST(CaseFile, WhatTheKeeperIsAskedIsNotKnownUntilItIsAnswered) {
+    const auto silent = read(with(""));
+    EXPECT_FALSE(silent.honeyKind || silent.fedOrTreated || silent.fullCombs || silent.units || silent.hive.supersFor);
+    EXPECT_FALSE(silent.bees.mitesCounted || silent.bees.mitesTreated || silent.bees.mitesPer100 || silent.bees.foodBeside);
+    const auto said = read(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax", "autumn_flow": "none"}, "units": "us",
+      "hive": {"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep", "super": true, "put_on": "2026-08-20"}], "supers_for": "people"},
+      "bees": {"seams": 6, "mites_counted": true, "mites_per_100_bees": 1.5, "mites_treated": false, "food_beside": false},
+      "honey_kind": "heather", "fed_or_treated": false, "full_combs": 0, "wish": {"visits_in_winter": false},
+      "treatments": [{"date": "2026-08-01", "until": "2026-08-28", "what": "formic acid"}, {"date": "2026-09-01"}]})");
+    EXPECT_EQ(said.site.autumnFlow, book::FlowStrength::None);
+    EXPECT_EQ(said.hive.supersFor, book::SupersFor::People);
+    EXPECT_FALSE(said.hive.boxes[0].putOn);
+    EXPECT_EQ(said.hive.boxes[1].putOn->iso(), "2026-08-20");
+    EXPECT_EQ(said.bees.mitesPer100, 1.5);
+    EXPECT_EQ(said.bees.mitesTreated, false) << "no is an answer";
+    EXPECT_EQ(said.bees.foodBeside, false);
+    EXPECT_EQ(said.honeyKind, book::HoneyKind::Heather);
+    EXPECT_EQ(said.fedOrTreated, false);
+    EXPECT_EQ(said.fullCombs, 0);
+    EXPECT_EQ(said.units, book::UnitSystem::UnitedStates);
+    EXPECT_EQ(said.wish.visitsInWinter, false);
+    ASSERT_EQ(said.treatments.size(), 2u);
+    EXPECT_EQ(said.treatments[0].until->iso(), "2026-08-28");
+    EXPECT_FALSE(said.treatments[1].until) << "not ended yet";
+    EXPECT_EQ(read(writeCase(said)), said) << "and back again";
+}
+
+TEST(CaseFile, TwoAnswersMayStandAtTheTopInstead) {
+    const auto said = read(with(R"("supers_for": "bees", "visits_in_winter": true)"));
+    EXPECT_EQ(said.hive.supersFor, book::SupersFor::Bees);
+    EXPECT_EQ(said.wish.visitsInWinter, true);
+}
+
+TEST(CaseFile, FeedsAndHarvestsOfTheDayOfTheLookMayHaveComeAfterIt) {
+    const std::string feeds = R"("feeds": [{"date": "2026-09-12", "kind": "fondant", "fondant_kg": 1},
+        {"date": "2026-09-12", "kind": "fondant", "fondant_kg": 1, "after_look": false}, {"date": "2026-09-11", "kind": "fondant", "fondant_kg": 1}])";
+    EXPECT_FALSE(read(with(feeds)).feeds[0].afterLook);
+    const auto all = read(with(R"("fed_after_look": true, )" + feeds)).feeds;
+    EXPECT_EQ(all[0].afterLook, true) << "said of all of them";
+    EXPECT_EQ(all[1].afterLook, false) << "but not against what one says itself";
+    EXPECT_FALSE(all[2].afterLook) << "of another day";
+    const auto taken = read(with(R"("harvests": [{"date": "2026-09-12", "kg": 5, "after_look": true}])"));
+    EXPECT_EQ(taken.harvests[0].afterLook, true);
+    EXPECT_EQ(read(writeCase(taken)), taken);
+}
+
 TEST(CaseFile, BoundsAreAllowedThemselves) {
     EXPECT_EQ(read(with(R"("looked_on": "2026-07-14")")).lookedOn->iso(), "2026-07-14") << "sixty days before";
     EXPECT_EQ(read(with(R"("looked_on": "2026-09-12")")).lookedOn->iso(), "2026-09-12");
-    EXPECT_FALSE(read(with(R"("looked_on": "2026-09-12")")).fedAfterLook);
-    const auto fed = read(with(R"("fed_after_look": true)"));
-    EXPECT_TRUE(fed.fedAfterLook);
-    EXPECT_TRUE(read(writeCase(fed)).fedAfterLook) << "and back again";
     EXPECT_EQ(read(with(R"("bees": {"count": 100000})")).bees.count, 100000);
     EXPECT_EQ(read(with(R"("combs": [{"capped": 0.7, "open": 0.1, "brood": 0.1, "pollen": 0.1}])")).combs.index(), 1u)
         << "sums to one but for rounding";

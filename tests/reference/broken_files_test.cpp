@@ -104,6 +104,30 @@ TEST_F(BrokenFile, AMissingColumnOfCheckValuesIsNoFaultButAnUnknownSourceIs) {
     EXPECT_THAT(found.front(), testing::EndsWith("source bertrant is not a source; an id of sources.csv"));
 }
 
+TEST_F(BrokenFile, FiguresOfWhatIsUsualThatCannotBe) {
+    const std::string usual = "rules/usual_stores.csv";
+    replace(usual, "US010,DE,,51,10,confined,two boxes,15,20,kg,15,20,", "US010,Germany,,51,10,cold,three boxes,15,20,kg,15,14,");
+    replace(usual, "US012,DE,Lower Bavaria (Passau),48.6,13.4,confined,one box,15,15,kg,15,15,", "US012,DE,Lower Bavaria (Passau),48.6,13.4,confined,one box,15,15,kg,,,");
+    const auto said = faults();
+    using testing::HasSubstr;
+    ASSERT_EQ(said.size(), 5U);
+    EXPECT_THAT(said[0], HasSubstr("country Germany is no country code; two capital letters, such as CA"));
+    EXPECT_THAT(said[1], HasSubstr("winter_class \"cold\" is not known"));
+    EXPECT_THAT(said[2], HasSubstr("hive \"three boxes\" is not known"));
+    EXPECT_THAT(said[3], HasSubstr("high_kg is 14 without a low figure that is not above it"));
+    EXPECT_THAT(said[4], HasSubstr("use is target, but neither low_kg nor gross_low_kg is given"));
+}
+
+TEST_F(BrokenFile, AFlowOnADayThatIsNone) {
+    const std::string flows = "rules/late_flows.csv";
+    replace(flows, ",09-10,11-10,fair,", ",09-31,2-28,some,");
+    const auto said = faults();
+    ASSERT_EQ(said.size(), 3U);
+    EXPECT_THAT(said[0], testing::HasSubstr("from 09-31 is no day; month and day as MM-DD"));
+    EXPECT_THAT(said[1], testing::HasSubstr("to 2-28 is no day"));
+    EXPECT_THAT(said[2], testing::HasSubstr("typical \"some\" is not known"));
+}
+
 TEST_F(BrokenFile, ASourceThatIsNotThere) {
     replace(cautions, "infants,caution,inspq;", "infants,caution,inspk;");
     EXPECT_THAT(faults(), testing::ElementsAre(at(cautions, lineOf(cautions, "infants,"), 17) +
@@ -175,7 +199,7 @@ TEST_F(BrokenFile, AnEmptyFolderListsEveryFile) {
     fs::remove_all(folder_);
     const auto loaded = loadReference(folder_);
     ASSERT_FALSE(loaded.ok());
-    EXPECT_EQ(loaded.problems().size(), 11U);
+    EXPECT_EQ(loaded.problems().size(), 14U);
     for (const Problem& problem : loaded.problems()) EXPECT_EQ(problem.kind, ProblemKind::File);
 }
 

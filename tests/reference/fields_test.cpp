@@ -34,7 +34,9 @@ TEST(Fields, EveryKeyOfTheCaseFileIsThere) {
           "season.brood_restart", "season.buildup", "season.forage", "season.feed_advised_by", "season.syrup_deadline",
           "season.syrup_refused", "feeder.kind", "feeder.capacity_l", "feeds.date", "feeds.kind", "feeds.sugar_kg",
           "feeds.syrup_l", "feeds.ratio", "feeds.fondant_kg", "harvests.date", "harvests.kg", "wish.short_risk",
-          "wish.reserve_kg", "wish.visit_every_days", "wish.visit_weekdays"})
+          "wish.reserve_kg", "wish.visit_every_days", "wish.visit_weekdays", "wish.visits_in_winter", "hive.boxes.put_on", "hive.supers_for",
+          "bees.mites_counted", "bees.mites_per_100_bees", "bees.mites_treated", "bees.food_beside", "feeds.after_look", "harvests.after_look",
+          "treatments.date", "treatments.until", "treatments.what", "honey_kind", "fed_or_treated", "full_combs", "units"})
         EXPECT_NE(shipped().field(key), nullptr) << key;
 }
 
@@ -51,8 +53,9 @@ TEST(Fields, LimitsAreThoseOfTheCaseFile) {
 }
 
 TEST(Fields, DefaultsAreThoseOfTheCaseFile) {
-    EXPECT_EQ(field("wish.short_risk").defaultText, "0.2");
-    EXPECT_EQ(field("wish.reserve_kg").defaultText, "4");
+    for (const char* asked : {"wish.short_risk", "wish.reserve_kg", "wish.visits_in_winter", "site.autumn_flow", "hive.supers_for", "full_combs",
+                              "fed_or_treated", "bees.mites_counted", "bees.mites_treated", "bees.food_beside", "honey_kind"})
+        EXPECT_EQ(field(asked).defaultText, "") << asked << ": not said is not known";
     EXPECT_EQ(field("wish.visit_every_days").defaultText, "3");
     EXPECT_EQ(field("hive.shell").defaultText, "timber");
     EXPECT_EQ(field("feeder.kind").defaultText, "round");

@@ -73,7 +73,7 @@ TEST(Reference, EverySourceIsUsedAndEveryUseIsAFileThatExists) {
 TEST(Reference, UsesNameEveryFileOnce) {
     const Source* judgement = shipped().source("judgement");
     ASSERT_NE(judgement, nullptr);
-    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/cautions.csv"}));
+    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/decisions.csv", "rules/cautions.csv"}));
 }
 
 TEST(Reference, EverySourceInMemoryResolves) {

@@ -156,18 +156,25 @@ TEST(YardPlan, WhatIsToBeBoughtAddsUp) {
     EXPECT_EQ(fact(plan().section("to-buy"), "cost"), nullptr) << "no price, no cost";
 }
 
-TEST(YardPlan, CombsThatComeSaveSugar) {
+TEST(YardPlan, CombsThatComeAreNotTakenOffTheSugarAgain) {
     auto helped = poor();
-    const Mass half = helped.advice.feed->stores / 2;
-    helped.advice.gifts.push_back({"Gravenstein", "Russet", {0, 1}, half});
+    helped.advice.gifts.push_back({"Gravenstein", "Russet", {0, 1}, helped.advice.feed->stores / 2});
     const std::vector<PlannedColony> one{{&helped.question, &helped.advice}};
     const auto sheet = yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped());
-    const Mass sugar = helped.advice.feed->syrup.sugar;
-    EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "sugar")), sugar) << "what is needed if no comb is moved";
-    EXPECT_NEAR(value<Mass>(fact(sheet.section("to-buy"), "sugar-once-combs-moved")).value(), sugar.value() / 2, 1e-9);
-    EXPECT_EQ(fact(plan().section("to-buy"), "sugar-once-combs-moved"), nullptr) << "no combs, no saving";
-    helped.advice.gifts.front().honey = helped.advice.feed->stores * 2;
-    EXPECT_EQ(value<Mass>(fact(yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped()).section("to-buy"), "sugar-once-combs-moved")).value(), 0);
+    EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "sugar")), helped.advice.feed->syrup.sugar) << "what it is fed is what is missing once they hang in";
+}
+
+TEST(YardPlan, CombsMayBeAllThatIsDone) {
+    auto helped = poor();
+    helped.advice.gifts.push_back({"Gravenstein", "Russet", {0, 1}, kilograms(5)});
+    helped.advice.verdict = advice::Verdict::Leave;
+    helped.advice.feed.reset();
+    helped.advice.nextLook = advice::NextLook{helped.question.winter.date(helped.question.asOf).plusDays(20), advice::NextLookAt::Weigh};
+    const auto tasks = tasksOf(helped.question, helped.advice);
+    ASSERT_EQ(tasks.size(), 2U);
+    EXPECT_EQ(tasks[0].kind, TaskKind::MoveCombs);
+    EXPECT_EQ(tasks[0].date, helped.question.winter.date(helped.question.asOf));
+    EXPECT_EQ(tasks[1].kind, TaskKind::WeighAgain);
 }
 
 TEST(YardPlan, CombsAreMovedBeforeTheFirstFeed) {
@@ -221,9 +228,12 @@ TEST(YardPlan, AFollowedWinterAsksForItsOwnVisits) {
     EXPECT_EQ(sheet.section("to-mix"), nullptr);
 }
 
-TEST(Tasks, AColonyThatIsUnitedIsNotFed) {
+TEST(Tasks, AColonyThatIsUnitedIsFedOnlyUntilThen) {
     auto weak = poor();
     weak.advice.verdict = Verdict::Unite;
+    const auto kept = tasksOf(weak.question, weak.advice);
+    EXPECT_EQ(kept.size(), weak.advice.feed->visits.size() + 1) << "what keeps it alive, where its answer has a feed";
+    weak.advice.feed.reset();
     const auto tasks = tasksOf(weak.question, weak.advice);
     ASSERT_EQ(tasks.size(), 1U);
     EXPECT_EQ(tasks[0].kind, TaskKind::Unite);

@@ -54,7 +54,7 @@ Kept reject(const FollowQuestion& q, int draws, int day) {
             if (std::holds_alternative<ClusterSeen>(seen.what)) chance *= starved ? 0 : 1;
             if (const auto* comb = std::get_if<CombGlimpsed>(&seen.what)) {
                 const double shown = 0.5 * std::erfc(-(left - 3) / 2 / std::sqrt(2.0));
-                chance *= comb->stores ? shown : 1 - shown;
+                chance *= comb->stores ? shown : std::max(0.1, 1 - shown); // in a tenth the food is elsewhere
             }
             if (const auto* bees = std::get_if<BeesSeen>(&seen.what))
                 chance *= starved ? 0 : std::exp(-0.5 * std::pow(std::log(bees->bees.count / oxfordPaths().bees(seen.day, i)) / bees->logSd, 2));

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "advice/phases.h"
 #include "support/require.h"
 #include "tracking/follow.h"
 #include "winter/places.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace winterlarder::tracking {
@@ -21,6 +23,10 @@ inline FollowQuestion oxfordColony(double storesKg, double sdKg, int today) {
     q.stores.mean = kilograms(storesKg);
     q.stores.sd = kilograms(sdKg);
     q.tare = {kilograms(15), kilograms(2)};
+    q.decisions = shipped().decisions;
+    const auto days = advice::phaseDays(q.winter.season, q.decisions);
+    q.days = {days.summer, days.closing, days.late, days.quietFrom, days.portionsInWinter, std::nullopt};
+    q.fullComb = kilograms(2.3);
     return q;
 }
 
@@ -49,6 +55,12 @@ inline double expectedGross(const FollowQuestion& q, int day) {
         gross.push_back(q.tare.mass.value() + q.beeBread.value() + q.stores.mean.value() + oxfordPaths().lifeKg({day}, i) -
                         static_cast<double>(oxfordPaths().lossUntil({day - 1}, i)));
     return winter::quantile(gross, 0.5);
+}
+
+inline Following followed(const FollowQuestion& q) { return *follow(q, constants(), quick, 2); }
+
+inline bool says(const std::vector<Remark>& remarks, std::string_view id) {
+    return std::any_of(remarks.begin(), remarks.end(), [&](const Remark& remark) { return remark.id == id; });
 }
 
 //! Mean of something over what is believed.

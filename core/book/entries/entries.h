@@ -3,6 +3,7 @@
 
 #include "book/entries/ids.h"
 #include "book/entries/records.h"
+#include "book/entries/winter_entries.h"
 
 #include <cstdint>
 #include <optional>
@@ -41,6 +42,8 @@ struct Yard {
     std::optional<Mass> bag{};                 //!< what one bag of sugar holds
     bool learn = true;                         //!< past winters of these bees correct the forecast
     std::optional<Date> learnSince{};          //!< only winters from this day on are learned from
+    std::optional<double> fullCombs{};         //!< combs full of honey in store
+    std::optional<UnitSystem> units{};         //!< nothing: those of the country
     std::string note{};
     std::string by{}; //!< who wrote it down; filled in by the book when empty. The same in every entry below
     bool operator==(const Yard&) const = default;
@@ -118,6 +121,8 @@ struct Look {
     std::optional<Temper> temper{};
     std::optional<double> moisturePercent{};
     std::string troubleSigns{};
+    std::optional<HoneyKind> honeyKind{};
+    std::optional<bool> fedOrTreated{}; //!< see ColonyCase::fedOrTreated
     std::vector<std::string> photographs{};
     bool sure = false; //!< see WeighingRecord::sure; so in glances and outcomes
     std::string note{};
@@ -216,35 +221,6 @@ struct PlannedVisit {
     std::string note{};
     std::string by{};
     bool operator==(const PlannedVisit&) const = default;
-};
-
-struct WinterOutcome {
-    WinterOutcomeId id{};
-    ColonyId colony{};
-    Date date; //!< the day it was found out
-    bool alive = true;
-    std::optional<double> coveredCombs{};
-    std::optional<Mass> storesLeft{};
-    bool sure = false;
-    std::string note{};
-    std::string by{};
-    bool operator==(const WinterOutcome&) const = default;
-};
-
-//! What a glance from outside, or under the crown board, told in winter.
-enum class SightingKind { Flying, Cluster, Stores, Dead };
-
-struct Sighting {
-    SightingId id{};
-    ColonyId colony{};
-    Date date;
-    SightingKind saw = SightingKind::Flying;
-    std::optional<double> seams{};  //!< the cluster filled; with Cluster
-    std::optional<bool> stores{};   //!< sealed stores were in sight beside the bees
-    bool sure = false;
-    std::string note{};
-    std::string by{};
-    bool operator==(const Sighting&) const = default;
 };
 
 struct DayTemperature {

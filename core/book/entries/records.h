@@ -3,6 +3,7 @@
 
 #include "calendar/date.h"
 #include "quantity/quantity.h"
+#include "quantity/text.h"
 
 #include <array>
 #include <cstdint>
@@ -21,6 +22,9 @@ enum class BeeKind { Dark, Carniolan, Buckfast, Italian };
 enum class HeftWord { Light, Fair, Heavy };
 enum class FeederKind { Round, Top, Box, Contact, Frame, End };
 enum class FeedKind { Syrup, Fondant, DrySugar };
+enum class SupersFor { People, Bees };
+enum class HoneyKind { Blossom, Honeydew, Heather };
+using winterlarder::UnitSystem;
 
 //! Where the bees stand: exactly one of a station, coordinates, or an own climate.
 struct OwnClimateRecord {
@@ -36,7 +40,7 @@ struct Coordinates {
 struct SiteRecord {
     std::variant<std::string, Coordinates, OwnClimateRecord> where; //!< the string is a station id
     std::optional<double> elevationM;
-    FlowStrength autumnFlow = FlowStrength::None;
+    std::optional<FlowStrength> autumnFlow; //!< nothing: not asked; reckoned as none
     bool operator==(const SiteRecord&) const = default;
 };
 
@@ -54,6 +58,7 @@ struct BoxRecord {
     FormatChoice format;
     std::optional<int> combs; //!< places in this box; nothing = the format's combs per box
     bool super = false;
+    std::optional<Date> putOn{}; //!< the day it was put on, empty of honey
     bool operator==(const BoxRecord&) const = default;
 };
 struct HiveRecord {
@@ -63,6 +68,7 @@ struct HiveRecord {
     bool treated = false; //!< medicine was given while this honey was in the hive
     bool nucleus = false; //!< kept small on purpose
     std::optional<Mass> tare;
+    std::optional<SupersFor> supersFor{}; //!< whom the honey of its supers is for
     bool operator==(const HiveRecord&) const = default;
 };
 
@@ -73,6 +79,9 @@ struct BeesRecord {
     std::optional<double> broodCells;
     std::optional<BeeKind> kind;
     std::optional<bool> queenSeen, eggsSeen;
+    std::optional<bool> mitesCounted, mitesTreated; //!< counted at this look or shortly before; treated this season
+    std::optional<double> mitesPer100;              //!< mites on 100 bees, as counted
+    std::optional<bool> foodBeside;                 //!< food is beside, or right above, the bees
     bool trouble = false; //!< signs of disease
     bool sure = false;    //!< the keeper was asked, and said that what was seen at this look is right
     bool operator==(const BeesRecord&) const = default;
@@ -123,13 +132,22 @@ struct FeedRecord {
     std::optional<std::string> ratio; //!< "3:2", by mass; with syrup
     std::optional<Mass> fondant;
     bool sure = false;
+    std::optional<bool> afterLook{}; //!< of a feed on the day of the look: given after it, so not in what was seen
     bool operator==(const FeedRecord&) const = default;
 };
 struct HarvestRecord {
     Date date;
     Mass honey;
     bool sure = false;
+    std::optional<bool> afterLook{}; //!< as FeedRecord::afterLook
     bool operator==(const HarvestRecord&) const = default;
+};
+//! Medicine given: from its day until the last day honey taken from the hive is not for people, as the label says.
+struct TreatmentRecord {
+    Date date;
+    std::optional<Date> until{}; //!< nothing: not ended yet
+    std::string what{};
+    bool operator==(const TreatmentRecord&) const = default;
 };
 
 struct SeasonRecord {
@@ -142,10 +160,11 @@ struct FeederRecord {
     bool operator==(const FeederRecord&) const = default;
 };
 struct WishRecord {
-    double shortRisk = 0.2;
-    Mass reserve = kilograms(4);
+    std::optional<double> shortRisk; //!< nothing: what is usual; so with the reserve
+    std::optional<Mass> reserve;
     int visitEveryDays = 3;
-    std::vector<int> visitWeekdays; //!< ISO 8601, 1 = Monday .. 7 = Sunday; empty = any day
+    std::vector<int> visitWeekdays{};      //!< ISO 8601, 1 = Monday .. 7 = Sunday; empty = any day
+    std::optional<bool> visitsInWinter{}; //!< the keeper can get there from January to March
     bool operator==(const WishRecord&) const = default;
 };
 
@@ -176,11 +195,15 @@ struct ColonyCase {
     SeasonRecord season;
     std::optional<FeederRecord> feeder;
     WishRecord wish;
-    bool fedAfterLook = false; //!< feeds of the day of the look came after it and are not in what was seen
     std::optional<LearnedRecord> learned{}; //!< out of a book whose yard learns; nothing: the model as it stands
     bool sure = false; //!< all of this case: see BeesRecord::sure
     //! Days after the look on which it was weighed with other boxes than `hive`: those weights are not among `weighings`. Not in a file.
     std::vector<Date> weighedInOtherHive{};
+    std::vector<TreatmentRecord> treatments{};
+    std::optional<HoneyKind> honeyKind{};
+    std::optional<bool> fedOrTreated{}; //!< sugar or medicine was in the hive while this honey was made
+    std::optional<double> fullCombs{};  //!< combs full of honey that lie in store, for all of the yard
+    std::optional<UnitSystem> units{};  //!< nothing: those of the country
     bool operator==(const ColonyCase&) const = default;
 };
 

@@ -22,6 +22,10 @@ template <> inline constexpr std::array<std::string_view, 3> wordsOf<HeftWord>{"
 template <>
 inline constexpr std::array<std::string_view, 6> wordsOf<FeederKind>{"round", "top", "box", "contact", "frame", "end"};
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<FeedKind>{"syrup", "fondant", "dry-sugar"};
+template <> inline constexpr std::array<std::string_view, 2> wordsOf<SupersFor>{"people", "bees"};
+template <> inline constexpr std::array<std::string_view, 3> wordsOf<HoneyKind>{"blossom", "honeydew", "heather"};
+template <> inline constexpr std::array<std::string_view, 3> wordsOf<UnitSystem>{"metric", "us", "imperial"};
+template <> inline constexpr std::array<std::string_view, 3> wordsOf<BroodPattern>{"none", "solid", "patchy"};
 template <>
 inline constexpr std::array<std::string_view, 5> wordsOf<QueenColour>{"white", "yellow", "red", "green", "blue"};
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<FateKind>{"united", "sold", "dead"};

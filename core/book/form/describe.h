@@ -102,6 +102,7 @@ void describe(V& v, WishRecord& wish) {
     v.field("wish.reserve_kg", wish.reserve);
     v.field("wish.visit_every_days", wish.visitEveryDays);
     v.field("wish.visit_weekdays", wish.visitWeekdays);
+    v.field("wish.visits_in_winter", wish.visitsInWinter);
 }
 
 template <class V>
@@ -115,6 +116,7 @@ void describe(V& v, BoxRecord& box) {
     v.field("hive.format.pitch_mm", format.pitch);
     v.field("hive.boxes.combs", box.combs);
     v.field("hive.boxes.super", box.super);
+    v.field("hive.boxes.put_on", box.putOn);
     if constexpr (V::reads) box.format = formatOf(format);
 }
 
@@ -125,6 +127,7 @@ void describe(V& v, HiveRecord& hive) {
     v.field("hive.treated", hive.treated);
     v.field("hive.nucleus", hive.nucleus);
     v.field("hive.tare_kg", hive.tare);
+    v.field("hive.supers_for", hive.supersFor);
     v.list("boxes", hive.boxes);
 }
 
@@ -139,6 +142,10 @@ void describe(V& v, BeesRecord& bees) {
     v.field("bees.queen_seen", bees.queenSeen);
     v.field("bees.eggs_seen", bees.eggsSeen);
     v.field("bees.trouble", bees.trouble);
+    v.field("bees.mites_counted", bees.mitesCounted);
+    v.field("bees.mites_per_100_bees", bees.mitesPer100);
+    v.field("bees.mites_treated", bees.mitesTreated);
+    v.field("bees.food_beside", bees.foodBeside);
 }
 
 template <class V>
@@ -192,6 +199,8 @@ void describe(V& v, Yard& yard) {
     v.field("yards.bag_kg", yard.bag);
     v.field("yards.learn", yard.learn);
     v.field("yards.learn_since", yard.learnSince);
+    v.field("full_combs", yard.fullCombs);
+    v.field("units", yard.units);
 }
 
 template <class V>
@@ -236,6 +245,8 @@ void describe(V& v, Look& look) {
     v.field("looks.temper", look.temper);
     v.field("moisture_percent", look.moisturePercent);
     v.field("looks.trouble_signs", look.troubleSigns);
+    v.field("honey_kind", look.honeyKind);
+    v.field("fed_or_treated", look.fedOrTreated);
     describeSure(v, look.sure);
     std::vector<Photograph> photographs;
     for (const auto& file : look.photographs) photographs.push_back({file});
@@ -265,6 +276,7 @@ void describe(V& v, Feed& entry) {
     v.field("feeds.syrup_l", entry.feed.syrup);
     v.field("feeds.ratio", entry.feed.ratio);
     v.field("feeds.fondant_kg", entry.feed.fondant);
+    v.field("feeds.after_look", entry.feed.afterLook);
     describeSure(v, entry.feed.sure);
 }
 
@@ -273,6 +285,7 @@ void describe(V& v, Harvest& entry) {
     v.field("harvests.kg", entry.harvest.honey);
     v.field("harvests.combs", entry.combs);
     v.field("moisture_percent", entry.moisturePercent);
+    v.field("harvests.after_look", entry.harvest.afterLook);
     describeSure(v, entry.harvest.sure);
 }
 
@@ -316,6 +329,11 @@ void describe(V& v, WinterOutcome& outcome) {
     v.field("winter_outcomes.alive", outcome.alive);
     v.field("bees.covered_combs", outcome.coveredCombs);
     v.field("winter_outcomes.stores_left_kg", outcome.storesLeft);
+    v.field("winter_outcomes.food_left", outcome.foodLeft);
+    v.field("winter_outcomes.heads_in_cells", outcome.headsInCells);
+    v.field("winter_outcomes.mites_on_floor", outcome.mitesOnFloor);
+    v.field("winter_outcomes.brood_pattern", outcome.broodPattern);
+    v.field("winter_outcomes.queen", outcome.queen);
     describeSure(v, outcome.sure);
 }
 
@@ -324,6 +342,7 @@ void describe(V& v, Sighting& sighting) {
     v.field("sightings.saw", sighting.saw);
     v.field("bees.seams", sighting.seams);
     v.field("sightings.stores", sighting.stores);
+    v.field("sightings.cluster_from", sighting.clusterFrom);
     describeSure(v, sighting.sure);
 }
 

@@ -113,8 +113,29 @@ private:
     Id<Entry> add(Entry entry) {
         const Id<Entry> id{reader_.newId(kindOf<Entry>)};
         if (entry.by.empty()) entry.by = who_;
+        if constexpr (std::is_same_v<Entry, Feed>) tellOrder(entry, entry.feed.afterLook);
+        if constexpr (std::is_same_v<Entry, Harvest>) tellOrder(entry, entry.harvest.afterLook);
         targets.push_back({kindOf<Entry>, id.number, rowOf(std::move(entry))});
         return id;
+    }
+
+    //! Whoever writes down a feed or harvest when the look of its day is already there made it after that look, unless it is said.
+    template <class Entry>
+    void tellOrder(Entry& entry, std::optional<bool>& afterLook) {
+        if (!afterLook) afterLook = lookedAtOn(entry.colony, dateOf(entry));
+    }
+    bool lookedAtOn(ColonyId colony, Date day) {
+        const auto isThatLook = [&](const Row& row) {
+            const auto look = entryOf<Look>(0, row);
+            return look && look->colony == colony && look->date == day;
+        };
+        for (const auto& target : targets)
+            if (target.kind == Kind::Look && target.row && isThatLook(*target.row)) return true;
+        for (const auto id : reader_.referring(Kind::Look, "colony", colony.number)) {
+            const auto row = current(Kind::Look, id);
+            if (row && isThatLook(*row)) return true;
+        }
+        return false;
     }
 
     template <class Entry>

@@ -60,7 +60,6 @@ Sound readDayAndSite(ObjectReader& reader, book::ColonyCase& record, CaseContext
     if (sound.site)
         context.winter = Winter::containing(record.asOf, hemisphereOf(latitudeOf(record.site, context.reference()).value()));
     record.lookedOn = reader.date("looked_on");
-    record.fedAfterLook = reader.flag("fed_after_look", false);
     if (record.lookedOn) context.checkRecorded(*record.lookedOn, reader.find("looked_on")->position, "looked_on", true);
     return sound;
 }
@@ -79,12 +78,37 @@ void readHiveAndColony(ObjectReader& reader, book::ColonyCase& record, Sound& so
         context.problems().push_back(std::move(problem));
 }
 
+// "fed_after_look" says it of every feed of that day which does not say it itself.
+void feedsCameAfterTheLook(book::ColonyCase& record) {
+    for (book::FeedRecord& feed : record.feeds)
+        if (feed.date == record.lookedOn.value_or(record.asOf) && !feed.afterLook) feed.afterLook = true;
+}
+
 void readEvents(ObjectReader& reader, book::ColonyCase& record, CaseContext& context) {
     if (const JsonValue* list = reader.find("weighings"))
         record.weighings = readWeighings(*list, context, record.moisturePercent);
     if (const auto moisture = reader.number("moisture_percent")) record.moisturePercent = moisture;
     if (const JsonValue* list = reader.find("feeds")) record.feeds = readFeeds(*list, context);
     if (const JsonValue* list = reader.find("harvests")) record.harvests = readHarvests(*list, context);
+    if (const JsonValue* list = reader.find("treatments")) record.treatments = readTreatments(*list, context);
+    if (reader.flag("fed_after_look", false)) feedsCameAfterTheLook(record);
+}
+
+// An answer that belongs to a part of the case may as well stand at its top, but not in both places.
+template <class T>
+void answerAtTop(ObjectReader& reader, std::string_view key, std::string_view part, std::optional<T>& answer, const std::optional<T>& atTop) {
+    if (atTop && answer)
+        reader.context().fault(reader.keyPosition(key), fmt::format("\"{}\" is given here and in \"{}\"", key, part), "one of the two");
+    if (atTop) answer = atTop;
+}
+
+void readAnswers(ObjectReader& reader, book::ColonyCase& record) {
+    record.honeyKind = reader.choice("honey_kind", honeyWords);
+    record.fedOrTreated = reader.flag("fed_or_treated");
+    record.fullCombs = reader.number("full_combs");
+    record.units = reader.choice("units", unitWords);
+    answerAtTop(reader, "supers_for", "hive", record.hive.supersFor, reader.choice("supers_for", supersForWords));
+    answerAtTop(reader, "visits_in_winter", "wish", record.wish.visitsInWinter, reader.flag("visits_in_winter"));
 }
 
 void readWays(ObjectReader& reader, book::ColonyCase& record, Sound& sound, CaseContext& context) {
@@ -115,6 +139,7 @@ void readWhole(const JsonValue& value, CaseContext& context, CaseReading& readin
     readHiveAndColony(reader, record, sound, context);
     readEvents(reader, record, context);
     readWays(reader, record, sound, context);
+    readAnswers(reader, record);
     reader.finish();
     if (!sound.asOf) return;
     reading.record = std::move(record);

@@ -21,6 +21,7 @@ std::vector<book::WeighingRecord> readWeighings(const JsonValue& value, CaseCont
                                                 std::optional<double>& moisturePercent);
 std::vector<book::FeedRecord> readFeeds(const JsonValue& value, CaseContext& context);
 std::vector<book::HarvestRecord> readHarvests(const JsonValue& value, CaseContext& context);
+std::vector<book::TreatmentRecord> readTreatments(const JsonValue& value, CaseContext& context);
 
 book::SeasonRecord readSeason(const JsonValue& value, CaseContext& context);
 book::FeederRecord readFeeder(const JsonValue& value, CaseContext& context);

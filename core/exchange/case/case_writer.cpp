@@ -54,7 +54,7 @@ Json whereabouts(const book::SiteRecord& record) {
 Json siteOf(const book::SiteRecord& record) {
     Json site = whereabouts(record);
     addIf(site, "elevation_m", record.elevationM);
-    if (record.autumnFlow != book::FlowStrength::None) site.add("autumn_flow", wordOf(flowWords, record.autumnFlow));
+    if (record.autumnFlow) site.add("autumn_flow", wordOf(flowWords, *record.autumnFlow));
     return site;
 }
 
@@ -73,6 +73,7 @@ Json boxOf(const book::BoxRecord& record) {
     box.add("format", formatOf(record.format));
     addIf(box, "combs", record.combs);
     addFlag(box, "super", record.super);
+    addIf(box, "put_on", record.putOn);
     return box;
 }
 
@@ -95,6 +96,7 @@ Json hiveOf(const book::HiveRecord& record) {
     addFlag(hive, "treated", record.treated);
     addFlag(hive, "nucleus", record.nucleus);
     addIf(hive, "tare_kg", record.tare);
+    if (record.supersFor) hive.add("supers_for", wordOf(supersForWords, *record.supersFor));
     return hive;
 }
 
@@ -109,6 +111,10 @@ Json beesOf(const book::BeesRecord& record) {
     addIf(bees, "queen_seen", record.queenSeen);
     addIf(bees, "eggs_seen", record.eggsSeen);
     addFlag(bees, "trouble", record.trouble);
+    addIf(bees, "mites_counted", record.mitesCounted);
+    addIf(bees, "mites_per_100_bees", record.mitesPer100);
+    addIf(bees, "mites_treated", record.mitesTreated);
+    addIf(bees, "food_beside", record.foodBeside);
     addFlag(bees, "sure", record.sure);
     return bees;
 }
@@ -169,6 +175,7 @@ Json feedOf(const book::FeedRecord& record) {
     addIf(feed, "ratio", record.ratio);
     addIf(feed, "fondant_kg", record.fondant);
     addFlag(feed, "sure", record.sure);
+    addIf(feed, "after_look", record.afterLook);
     return feed;
 }
 
@@ -188,13 +195,14 @@ Json seasonOf(const book::SeasonRecord& record) {
 Json wishOf(const book::WishRecord& record) {
     const book::WishRecord usual;
     Json wish = Json::object();
-    if (record.shortRisk != usual.shortRisk) wish.add("short_risk", record.shortRisk);
-    if (record.reserve != usual.reserve) wish.add("reserve_kg", record.reserve.value());
+    addIf(wish, "short_risk", record.shortRisk);
+    addIf(wish, "reserve_kg", record.reserve);
     if (record.visitEveryDays != usual.visitEveryDays) wish.add("visit_every_days", record.visitEveryDays);
     Json days = Json::list();
     for (int day : record.visitWeekdays)
         days.push(day);
     if (!days.empty()) wish.add("visit_weekdays", std::move(days));
+    addIf(wish, "visits_in_winter", record.visitsInWinter);
     return wish;
 }
 
@@ -218,7 +226,16 @@ Json harvestOf(const book::HarvestRecord& record) {
     Json harvest = Json::object();
     harvest.add("date", record.date.iso()).add("kg", record.honey.value());
     addFlag(harvest, "sure", record.sure);
+    addIf(harvest, "after_look", record.afterLook);
     return harvest;
+}
+
+Json treatmentOf(const book::TreatmentRecord& record) {
+    Json treatment = Json::object();
+    treatment.add("date", record.date.iso());
+    addIf(treatment, "until", record.until);
+    if (!record.what.empty()) treatment.add("what", record.what);
+    return treatment;
 }
 
 Json learnedOf(const book::LearnedRecord& record) {
@@ -243,15 +260,19 @@ Json caseOf(const book::ColonyCase& record) {
     addIf(whole, "yard", record.yard);
     whole.add("as_of", record.asOf.iso());
     addIf(whole, "looked_on", record.lookedOn);
-    if (record.fedAfterLook) whole.add("fed_after_look", true);
     addFlag(whole, "sure", record.sure);
+    if (record.units) whole.add("units", wordOf(unitWords, *record.units));
     whole.add("site", siteOf(record.site)).add("hive", hiveOf(record.hive));
     addPart(whole, "bees", beesOf(record.bees));
     addCombs(whole, record.combs);
     addList(whole, "weighings", record.weighings, weighingOf);
     addIf(whole, "moisture_percent", record.moisturePercent);
+    if (record.honeyKind) whole.add("honey_kind", wordOf(honeyWords, *record.honeyKind));
+    addIf(whole, "fed_or_treated", record.fedOrTreated);
     addList(whole, "feeds", record.feeds, feedOf);
     addList(whole, "harvests", record.harvests, harvestOf);
+    addList(whole, "treatments", record.treatments, treatmentOf);
+    addIf(whole, "full_combs", record.fullCombs);
     addPart(whole, "season", seasonOf(record.season));
     if (record.feeder) whole.add("feeder", feederOf(*record.feeder));
     addPart(whole, "wish", wishOf(record.wish));

@@ -69,6 +69,10 @@ book::BeesRecord readBees(const JsonValue& value, CaseContext& context) {
     bees.queenSeen = reader.flag("queen_seen");
     bees.eggsSeen = reader.flag("eggs_seen");
     bees.trouble = reader.flag("trouble", false);
+    bees.mitesCounted = reader.flag("mites_counted");
+    bees.mitesPer100 = reader.number("mites_per_100_bees");
+    bees.mitesTreated = reader.flag("mites_treated");
+    bees.foodBeside = reader.flag("food_beside");
     bees.sure = reader.flag("sure", false);
     reader.finish();
     return bees;

@@ -98,10 +98,11 @@ std::optional<book::FeedRecord> readFeed(const JsonValue& value, const std::stri
                fondant = reader.number("fondant_kg");
     const auto ratio = readRatio(reader);
     const bool sure = reader.flag("sure", false);
+    const auto afterLook = reader.flag("after_look");
     if (kind) checkFeedMeasures(reader, *kind);
     reader.finish();
     if (!date || !kind) return std::nullopt;
-    book::FeedRecord feed{*date, *kind, {}, {}, ratio, {}, sure};
+    book::FeedRecord feed{*date, *kind, {}, {}, ratio, {}, sure, afterLook};
     if (sugar) feed.sugar = kilograms(*sugar);
     if (syrup) feed.syrup = litres(*syrup);
     if (fondant) feed.fondant = kilograms(*fondant);
@@ -160,10 +161,28 @@ std::vector<book::HarvestRecord> readHarvests(const JsonValue& value, CaseContex
                    reader.demand("kg", "the kilograms of honey taken");
                    const auto kg = reader.number("kg");
                    const bool sure = reader.flag("sure", false);
+                   const auto afterLook = reader.flag("after_look");
                    reader.finish();
-                   if (date && kg) harvests.push_back({*date, kilograms(*kg), sure});
+                   if (date && kg) harvests.push_back({*date, kilograms(*kg), sure, afterLook});
                });
     return harvests;
+}
+
+std::vector<book::TreatmentRecord> readTreatments(const JsonValue& value, CaseContext& context) {
+    std::vector<book::TreatmentRecord> treatments;
+    eachObject(value, "treatments", "a treatment: {\"date\": ..., \"until\": ...}", context,
+               [&](const JsonValue& item, const std::string& path) {
+                   ObjectReader reader(item, path, "treatments", context);
+                   const auto date = neededDate(reader, false);
+                   const auto until = reader.date("until");
+                   auto what = reader.text("what").value_or("");
+                   reader.finish();
+                   if (date && until && *until < *date)
+                       context.fault(reader.find("until")->position, fmt::format("\"until\" {} is before {}", until->iso(), date->iso()),
+                                     "the last day honey is not for people, as the label says");
+                   if (date) treatments.push_back({*date, until, std::move(what)});
+               });
+    return treatments;
 }
 
 } // namespace winterlarder::exchange

@@ -53,6 +53,8 @@ std::optional<book::BoxRecord> readBox(const JsonValue& value, const std::string
     book::BoxRecord record;
     record.combs = box.integer("combs");
     record.super = box.flag("super", false);
+    record.putOn = box.date("put_on");
+    if (record.putOn) context.checkRecorded(*record.putOn, box.find("put_on")->position, "put_on", false);
     box.finish();
     if (!format) return std::nullopt;
     record.format = *format;
@@ -115,6 +117,7 @@ std::optional<book::HiveRecord> readHive(const JsonValue& value, CaseContext& co
     record.treated = hive.flag("treated", false);
     record.nucleus = hive.flag("nucleus", false);
     if (const auto tare = hive.number("tare_kg")) record.tare = kilograms(*tare);
+    record.supersFor = hive.choice("supers_for", supersForWords);
     hive.finish();
     if (!boxes) return std::nullopt;
     record.boxes = std::move(*boxes);

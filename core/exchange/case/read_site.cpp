@@ -98,7 +98,7 @@ std::optional<book::SiteRecord> readSite(const JsonValue& value, CaseContext& co
     const auto where = whereabouts(site);
     book::SiteRecord record;
     record.elevationM = site.number("elevation_m");
-    record.autumnFlow = site.choice("autumn_flow", flowWords).value_or(book::FlowStrength::None);
+    record.autumnFlow = site.choice("autumn_flow", flowWords);
     site.find("station");
     site.finish();
     if (!where) return std::nullopt;

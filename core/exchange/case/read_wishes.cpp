@@ -89,10 +89,11 @@ book::FeederRecord readFeeder(const JsonValue& value, CaseContext& context) {
 book::WishRecord readWish(const JsonValue& value, CaseContext& context) {
     ObjectReader reader(value, "wish", "wish", context);
     book::WishRecord wish;
-    wish.shortRisk = reader.number("short_risk").value_or(wish.shortRisk);
+    wish.shortRisk = reader.number("short_risk");
     if (const auto reserve = reader.number("reserve_kg")) wish.reserve = kilograms(*reserve);
     wish.visitEveryDays = reader.integer("visit_every_days").value_or(wish.visitEveryDays);
     wish.visitWeekdays = readWeekdays(reader);
+    wish.visitsInWinter = reader.flag("visits_in_winter");
     reader.finish();
     return wish;
 }

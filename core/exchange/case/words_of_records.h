@@ -38,6 +38,11 @@ inline constexpr Words<book::FeederKind, 6> feederWords{{{"round", book::FeederK
                                                          {"end", book::FeederKind::End}}};
 inline constexpr Words<book::FeedKind, 3> feedWords{
     {{"syrup", book::FeedKind::Syrup}, {"fondant", book::FeedKind::Fondant}, {"dry-sugar", book::FeedKind::DrySugar}}};
+inline constexpr Words<book::SupersFor, 2> supersForWords{{{"people", book::SupersFor::People}, {"bees", book::SupersFor::Bees}}};
+inline constexpr Words<book::HoneyKind, 3> honeyWords{
+    {{"blossom", book::HoneyKind::Blossom}, {"honeydew", book::HoneyKind::Honeydew}, {"heather", book::HoneyKind::Heather}}};
+inline constexpr Words<book::UnitSystem, 3> unitWords{
+    {{"metric", book::UnitSystem::Metric}, {"us", book::UnitSystem::UnitedStates}, {"imperial", book::UnitSystem::Imperial}}};
 
 template <class Choice, std::size_t N>
 constexpr std::optional<Choice> choiceOf(const Words<Choice, N>& words, std::string_view word) {

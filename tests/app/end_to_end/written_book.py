@@ -5,7 +5,6 @@ import json
 import subprocess
 
 POUND = 0.45359237  # kg
-MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split()
 ZONES = (("capped", "capped"), ("open", "open nectar"), ("brood", "brood"))  # as written, as said
 
 
@@ -38,14 +37,9 @@ def feeding_sentence(advice):
     """What the window says of these figures, worded here once more."""
     assert advice["verdict"] == "feed", f"the advice is to {advice['verdict']}, not to feed"
     feed = advice["feed"]
-    sugar, stores, need = (kg / POUND for kg in (feed["sugar_kg"], advice["stores_kg"]["typical"], advice["need_kg"]))
-    return (f"Feed {sugar:.1f} lb of sugar as syrup by {day_and_month(feed['last_day'])}: about {stores:.0f} lb in the hive, "
-            f"{need:.0f} lb needed until the first forage around {day_and_month(advice['season']['forage']['date'])}.")
-
-
-def day_and_month(iso):
-    _, month, day = (int(part) for part in iso.split("-"))
-    return f"{day} {MONTHS[month - 1]}"
+    visits = [visit for visit in feed["visits"] if visit["kind"] != "check"]
+    assert visits[0]["date"] == advice["as_of"] and len(visits) > 1, f"fed first on {visits[0]['date']}, in {len(visits)} visits"
+    return f"Feed {feed['sugar_kg'] / POUND:.0f} lb of sugar as syrup {feed['ratio']}, the first of {len(visits)} visits today."
 
 
 def difference(what, first, second):

@@ -1,0 +1,296 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/amounts.h"
+#include "numerics/normal_law.h"
+#include "text/contexts.h"
+#include "text/grounds/grounds.h"
+#include "text/grounds/grounds_parts.h"
+#include "text/remarks.h"
+#include "text/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::text {
+
+namespace {
+
+// Puts together the grounds of one number.
+class AutumnWriter : GroundsWriter {
+public:
+    AutumnWriter(const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style)
+        : GroundsWriter(reference, style), q_(of.question), a_(of.advice), use_(of.use) {}
+
+    std::optional<Grounds> of(AskedNumber number);
+
+private:
+    QString day(SeasonDay day) const { return date(q_.winter.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_); }
+    QString today() const { return date(q_.winter.date(q_.asOf), style_); }
+    void reasons(std::initializer_list<const char*> ids) { remarks(a_.reasons, ids); }
+
+    std::optional<Grounds> stores();
+    std::optional<Grounds> need();
+    std::optional<Grounds> target();
+    std::optional<Grounds> forage();
+    std::optional<Grounds> spare();
+    std::optional<Grounds> combsOff();
+    std::optional<Grounds> sugar();
+    std::optional<Grounds> fondant();
+    std::optional<Grounds> lastDay();
+    std::optional<Grounds> bees();
+    std::optional<Grounds> given();
+    std::optional<Grounds> known(double kg, bool then);
+    std::optional<Grounds> shareOf(const std::optional<Share>& share, bool touches, bool asAdvised);
+    void eaten();
+    void demandRules();
+    void missing();
+    void piece(const stores::EvidenceShare& share);
+    void rulesOfEvidence();
+    const advice::Option* option(advice::OptionKind kind) const;
+
+    const advice::ColonyQuestion& q_;
+    const advice::Advice& a_;
+    const std::optional<UseParts>& use_;
+};
+
+void AutumnWriter::piece(const stores::EvidenceShare& share) {
+    const QString seen = date(share.evidence.date, style_), kind = evidence(share.evidence.kind), says = mass(share.says, style_);
+    const auto sources = sourcesOfEvidence(share.evidence.kind);
+    if (a_.estimate->contradictory) return line(say::Grounds::tr("%2, %1: %3.").arg(kind, seen, says), sources);
+    if (a_.estimate->shares.size() == 1) return line(say::Grounds::tr("%2, %1: %3; nothing else is known.").arg(kind, seen, says), sources);
+    line(say::Grounds::tr("%2, %1: %3; counts for %4 of 100 parts.").arg(kind, seen, says, count(std::round(100 * share.weight), style_)), sources);
+}
+
+void AutumnWriter::rulesOfEvidence() {
+    const auto& shares = a_.estimate->shares;
+    const auto has = [&](auto... kinds) {
+        return std::any_of(shares.begin(), shares.end(), [&](const auto& share) { return ((share.evidence.kind == kinds) || ...); });
+    };
+    if (has("combs"))
+        line(say::Grounds::tr("Of a comb: the area of its capped and open cells times what a square decimetre of sealed comb holds; open nectar counts as %1 of that. Each comb's share stands "
+                              "on the page In the hive.").arg(number(stores::openFactor(q_.freshlyFilled), 2, style_)), {"baudoux", "demuth-503", "phillips-bees"});
+    if (has("scale", "two-sided lift", "one-sided lift"))
+        line(say::Grounds::tr("Of a weighing: the reading less the empty hive, taken as %1, and less its bees and bee bread.").arg(mass(q_.tare, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::stores() {
+    if (!a_.estimate) return std::nullopt;
+    for (const auto& share : a_.estimate->shares) piece(share);
+    rulesOfEvidence();
+    if (a_.estimate->shares.size() > 1 && !a_.estimate->contradictory)
+        line(say::Grounds::tr("Each counts the more the more exact it is: by one over its variance."));
+    reasons({"contradiction", "stores-carried-forward", "open-stores-late"});
+    bracketsLine();
+    return under(say::Grounds::tr("Stores on %1: %2").arg(today(), mass(a_.estimate->spread, style_)));
+}
+
+void AutumnWriter::eaten() {
+    if (!a_.use) return;
+    const QString winters = count(a_.winters, style_), use = mass(*a_.use, style_);
+    if (!use_) return line(say::Grounds::tr("From %1 until spring forage starts the bees eat %2 in %3 simulated winters.").arg(today(), use, winters));
+    line(say::Grounds::tr("From %1 until spring forage starts the bees eat %2 in %3 simulated winters: on average %4 the adult bees, %5 to warm brood, %6 to feed it.")
+             .arg(today(), use, winters, mass(use_->adults, style_), mass(use_->broodWarmth, style_), mass(use_->broodFood, style_)));
+    if (use_->income > Mass(0.05)) line(say::Grounds::tr("Before spring forage starts, mostly in early spring, they bring in %1 on average.").arg(mass(use_->income, style_)));
+}
+
+void AutumnWriter::demandRules() {
+    const auto& c = reference_.constants;
+    const auto at = [&](double degrees) { return temperatureAt(degrees, style_); };
+    line(say::Grounds::tr("Adult bees eat for the heat their cluster loses: the colder the more, and the less for each bee the larger the cluster, up to %1 of bees.")
+             .arg(mass(Mass(c.sizeLawMass), style_)), {"southwick-1985", "free-racey-1968"});
+    line(say::Grounds::tr("A gram of honey holds %1 kilojoules.").arg(text::number(c.honeyEnergy / 1000, 1, style_)), {"usda-food-energy"});
+    line(say::Grounds::tr("Brood is kept at %1, and each worker reared takes %2 of honey.").arg(at(c.broodTemperature), smallMass(c.honeyPerWorker, style_)),
+         {"hrassnigg-crailsheim-2005", "stabentheiner-2010"});
+    line(say::Grounds::tr("Bees that emerge beside little brood live through the winter, those that emerge beside much of it die within weeks: colonies shrink "
+                          "from August to November."), {"schmolke-2020", "mattila-otis-2007"});
+    line(say::Grounds::tr("Weather, heat, brood and deaths of bees differ from winter to winter as they do in nature."), {"norrstrom-2021"});
+}
+
+std::optional<Grounds> AutumnWriter::need() {
+    if (!a_.need) return std::nullopt;
+    line(say::Grounds::tr("With so much in the hive on %1 the stores fall below the reserve of %2 before spring forage starts in no more than %3 of 100 simulated winters. "
+                 "Reserve and risk are yours to set, in the yard's Place.").arg(today(), mass(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
+    eaten();
+    if (a_.bees) line(say::Grounds::tr("They are about %1 bees.").arg(text::bees(*a_.bees, style_)));
+    reasons({"station-used", "height-shift", "flow-assumed", "learned-use", "learned-death", "learned-forage", "locked-in-long", "season-overrides", "date-moved"});
+    demandRules();
+    return under(say::Grounds::tr("Needed on %1 to last until spring forage starts: %2").arg(today(), mass(*a_.need, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::target() {
+    if (!a_.target) return std::nullopt;
+    const auto& target = *a_.target;
+    line(say::Grounds::tr("With so much in the hive on %1, the day winter begins for it, the stores fall below %2 before spring forage starts in no more than %3 of 100 simulated "
+                          "winters.").arg(date(target.date, style_), amount(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
+    if (a_.untilTarget)
+        line(say::Grounds::tr("Until then about %1 are eaten and %2 of nectar found, as stores.").arg(amount(a_.untilTarget->eaten, style_), amount(a_.untilTarget->found, style_)));
+    line(say::Grounds::tr("With the empty hive, taken as %1, its bees, brood and bee bread it then weighs %2.").arg(mass(q_.tare, style_), amount(target.gross, style_)));
+    reasons({"usual-here", "station-used", "height-shift", "learned-use", "learned-death", "learned-forage", "locked-in-long", "season-overrides", "date-moved"});
+    demandRules();
+    return under(say::Grounds::tr("Wanted on %1: %2 of stores").arg(date(target.date, style_), amount(target.stores, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::forage() {
+    const auto& forage = a_.season.forage;
+    if (!forage) return std::nullopt;
+    switch (forage->origin) {
+    case climate::DateOrigin::Case: line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate.")); break;
+    case climate::DateOrigin::ClimateMoved: line(say::Grounds::tr("The day the climate gives was moved just far enough to follow a date given in the yard's Place.")); break;
+    case climate::DateOrigin::Climate: forageRuleLine();
+    }
+    reasons({"station-used", "height-shift", "learned-forage", "date-moved"});
+    if (forage->exact || forage->sdDays <= 0) return under(say::Grounds::tr("Spring forage starts: %1").arg(day(forage->day)));
+    const int reach = static_cast<int>(std::lround(tenthPercentile * forage->sdDays));
+    line(say::Grounds::tr("A warm or a cold spring moves it: in every simulated winter spring forage starts on a day of its own."), {"regional-calendars"});
+    return under(say::Grounds::tr("Spring forage starts: around %1 (%2 to %3 in 80 of 100 winters)").arg(day(forage->day), day(forage->day - reach), day(forage->day + reach)));
+}
+
+std::optional<Grounds> AutumnWriter::spare() {
+    const auto* take = option(advice::OptionKind::TakeNow);
+    if (!a_.harvest && !take) return std::nullopt;
+    const Mass most = a_.harvest ? a_.harvest->upTo : take->amount;
+    line(say::Grounds::tr("What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer combs."));
+    if (a_.estimate && a_.need) line(say::Grounds::tr("About %1 are in the hive, %2 are needed.").arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
+    reasons({"surplus", "autumn-flow-not-harvested", "no-comb-to-take", "quick-form-no-combs", "take-in-spring"});
+    return under(say::Grounds::tr("To spare on %1: %2").arg(today(), mass(most, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::combsOff() {
+    if (!a_.harvest || a_.harvest->combs.empty()) return std::nullopt;
+    line(say::Grounds::tr("%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.", nullptr,
+                 static_cast<int>(a_.harvest->combs.size())), {"honey-course", "judgement"});
+    line(say::Grounds::tr("To spare are %1.").arg(mass(a_.harvest->upTo, style_)));
+    line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."), {"baudoux", "demuth-503"});
+    reasons({"fed-combs", "old-nest-combs", "treated-honey", "moist-honey"});
+    return under(say::Grounds::tr("Honey in the combs that may come off: %1").arg(mass(a_.harvest->combsHold, style_)));
+}
+
+// What is missing is not just the need less the stores.
+void AutumnWriter::missing() {
+    reasons({"short-of-stores"});
+    if (a_.estimate && a_.need)
+        line(say::Grounds::tr("That is the target less what will be there when winter begins: about %1 now, %2 wanted from today on.")
+                 .arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
+    reasons({"move-combs-first"});
+}
+
+std::optional<Grounds> AutumnWriter::sugar() {
+    if (!a_.feed || a_.feed->syrup.sugar <= Mass(0)) return std::nullopt;
+    const auto& syrup = a_.feed->syrup;
+    missing();
+    line(say::Grounds::tr("A kilogram of white sugar fed as %1 becomes %2 kg of ripe stores: the water goes down to 18 parts of 100, and driving it off costs the bees food.")
+             .arg(QString::fromStdString(a_.feed->ratio.printed), number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)), {"curth-1981"});
+    line(say::Grounds::tr("%1 of sugar in %2 of water make %3 of syrup, which become %4 of stores.")
+             .arg(mass(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_), mass(syrup.stores, style_)), {"crc-sucrose"});
+    reasons({"ratio-thin", "ratio-thick", "room-full", "too-slow", "after-advised", "small-portions"});
+    return under(say::Grounds::tr("White sugar to feed: %1").arg(mass(syrup.sugar, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::fondant() {
+    if (!a_.feed || a_.feed->fondant <= Mass(0)) return std::nullopt;
+    missing();
+    reasons({"act-now", "visit-due", "too-slow"});
+    line(say::Grounds::tr("Fondant is for what can no longer be had as syrup."));
+    fondantLine();
+    return under(say::Grounds::tr("Fondant to feed: %1").arg(mass(a_.feed->fondant, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::lastDay() {
+    if (!a_.feed || !a_.feed->lastDay) return std::nullopt;
+    const auto& deadline = a_.season.syrupDeadline;
+    if (deadline && deadline->origin == climate::DateOrigin::Case) line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate."));
+    else
+        line(say::Grounds::tr("The rule: the first day on which the air's daily mean of usual years is below %1. Later syrup is no longer taken and ripened for certain.")
+                 .arg(temperatureAt(reference_.constants.syrupTemperature, style_)), {"moeller-1977", "common-practice"});
+    reasons({"station-used", "own-climate", "height-shift", "after-advised"});
+    if (deadline && deadline->sdDays > 0 && !deadline->exact)
+        line(say::Grounds::tr("A warm or a cold autumn moves it by some %1 days.").arg(count(std::round(tenthPercentile * deadline->sdDays), style_)), {"winter-model"});
+    return under(say::Grounds::tr("Last day for syrup: %1").arg(day(*a_.feed->lastDay)));
+}
+
+std::optional<Grounds> AutumnWriter::bees() {
+    if (!a_.bees) return std::nullopt;
+    line(say::Grounds::tr("From the combs or seams the bees cover, or the number given, carried to %1 by the model.").arg(today()), {"imdorf-liebefeld"});
+    bracketsLine();
+    reasons({"weak-colony", "small-colony"});
+    return under(say::Grounds::tr("Bees on %1: %2").arg(today(), text::bees(*a_.bees, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::given() {
+    Mass all{0};
+    for (const auto& gift : a_.gifts) {
+        if (gift.from != q_.colony) continue;
+        all = all + gift.honey;
+        line(say::Grounds::tr("%1 to %2, which lacks stores.").arg(mass(gift.honey, style_), QString::fromStdString(gift.to)));
+    }
+    if (all <= Mass(0)) return std::nullopt;
+    line(say::Grounds::tr("Combs within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."), {"common-practice"});
+    return under(say::Grounds::tr("Honey in combs to give: %1").arg(mass(all, style_)));
+}
+
+std::optional<Grounds> AutumnWriter::known(double kg, bool then) {
+    if (!a_.anotherLook.which) return std::nullopt;
+    line(say::Grounds::tr("So wide is the range in which 80 of 100 likely values of what is missing or spare lie."));
+    if (!then) return under(say::Grounds::tr("What is missing or spare, known now within %1").arg(mass(Mass(kg), style_)));
+    line(say::Grounds::tr("It is what would be left of it after that look, given how exact such a look is."), {"judgement"});
+    return under(say::Grounds::tr("What is missing or spare, known after another look within %1").arg(mass(Mass(kg), style_)));
+}
+
+const advice::Option* AutumnWriter::option(advice::OptionKind kind) const {
+    for (const auto& option : a_.options)
+        if (option.kind == kind) return &option;
+    return nullptr;
+}
+
+std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, bool touches, bool asAdvised) {
+    if (!share) return std::nullopt;
+    line(touches ? say::Grounds::tr("Counted over %1 simulated winters: those in which less than the reserve of %2 is left on some day before spring forage starts.")
+                       .arg(count(a_.winters, style_), mass(a_.reserve, style_))
+                 : say::Grounds::tr("Counted over %1 simulated winters: those in which nothing is left on some day before spring forage starts.").arg(count(a_.winters, style_)));
+    if (a_.estimate) line(say::Grounds::tr("Each begins with other stores, as widely spread as they are known: %1.").arg(mass(a_.estimate->spread, style_)));
+    if (asAdvised) line(say::Grounds::tr("They are the same winters for everything that can be done, so the figures can be compared."));
+    otherWintersLine(*share);
+    eaten();
+    demandRules();
+    const QString of = ofHundred(*share, style_);
+    if (touches) {
+        const QString kept = ofHundred({1 - share->share, share->standardError}, style_), reserve = amount(a_.reserve, style_);
+        line(say::Grounds::tr("That is %1; in the others so much or more is left.").arg(of));
+        return under(asAdvised ? say::Grounds::tr("%2 or more left, if you do as advised: %1 simulated winters").arg(kept, reserve)
+                               : say::Grounds::tr("%2 or more left, left alone: %1 simulated winters").arg(kept, reserve));
+    }
+    return under(asAdvised ? say::Grounds::tr("Runs out, if you do as advised: %1 simulated winters").arg(of) : say::Grounds::tr("Runs out, left alone: %1 simulated winters").arg(of));
+}
+
+std::optional<Grounds> AutumnWriter::of(AskedNumber number) {
+    const auto* advised = option(a_.verdict == advice::Verdict::Harvest ? advice::OptionKind::TakeNow : advice::OptionKind::Feed);
+    const auto touches = advised ? std::optional(advised->touchReserve) : std::nullopt, runsOut = advised ? std::optional(advised->runOut) : std::nullopt;
+    switch (number) {
+    case AskedNumber::Stores: return stores();
+    case AskedNumber::Need: return need();
+    case AskedNumber::Target: return target();
+    case AskedNumber::Forage: return forage();
+    case AskedNumber::Spare: return spare();
+    case AskedNumber::CombsOff: return combsOff();
+    case AskedNumber::Sugar: return sugar();
+    case AskedNumber::Fondant: return fondant();
+    case AskedNumber::LastDay: return lastDay();
+    case AskedNumber::Reserve: return ofReserve(a_.reserve, a_.shortRisk);
+    case AskedNumber::Bees: return bees();
+    case AskedNumber::Given: return given();
+    case AskedNumber::KnownNow: return known(a_.anotherLook.narrowsFromKg, false);
+    case AskedNumber::KnownThen: return known(a_.anotherLook.narrowsToKg, true);
+    case AskedNumber::KeptAlone: return shareOf(a_.touchReserve, true, false);
+    case AskedNumber::RunsOutAlone: return shareOf(a_.runOut, false, false);
+    case AskedNumber::KeptAsAdvised: return shareOf(touches, true, true);
+    case AskedNumber::RunsOutAsAdvised: return shareOf(runsOut, false, true);
+    default: return std::nullopt;
+    }
+}
+
+} // namespace
+
+std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style) {
+    return AutumnWriter(of, reference, style).of(number);
+}
+
+} // namespace winterlarder::text

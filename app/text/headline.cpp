@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/words.h"
+
+#include "text/contexts.h"
+
+#include <algorithm>
+
+namespace winterlarder::text {
+
+namespace {
+
+using advice::Advice;
+using advice::DecidedBy;
+
+// The sentence of what to do next, by the rule that gave the verdict.
+class Headline {
+public:
+    Headline(const Advice& advice, const WordStyle& style, NumberForm form) : a_(advice), style_(style), form_(form) {}
+
+    //! What the yard's plan does comes first.
+    QString words() const {
+        QStringList first = movedCombs();
+        const bool left = a_.decidedBy == DecidedBy::Enough || a_.decidedBy == DecidedBy::Full;
+        if (left && !first.isEmpty()) return first.join(QLatin1Char(' ')) + again();
+        first << decided();
+        return first.join(QLatin1Char(' '));
+    }
+
+private:
+    QString decided() const {
+        switch (a_.decidedBy) {
+        case DecidedBy::CannotSay: return say::Words::tr("This cannot be said: see the reasons.");
+        case DecidedBy::Disease: return disease();
+        case DecidedBy::NoFoodInReach: return say::Words::tr("The bees cannot reach their food: %1, then weigh.").arg(feed());
+        case DecidedBy::ActNow: return say::Words::tr("There may be food for less than three weeks: %1, then weigh.").arg(feed());
+        case DecidedBy::NoQueen: return withFeed(noQueen());
+        case DecidedBy::Contradiction: return contradiction();
+        case DecidedBy::Heft: return heft();
+        case DecidedBy::Weak: return withFeed(weak());
+        case DecidedBy::SummerPortion: return say::Words::tr("Too little to be safe until the next look: %1.").arg(feed()) + again();
+        case DecidedBy::SummerHarvest: return harvest() + again();
+        case DecidedBy::SummerSafe: return say::Words::tr("Leave it: there is enough until the next look.") + again();
+        case DecidedBy::Full: return say::Words::tr("The hive is full: leave it and feed nothing.");
+        case DecidedBy::Feed: return sentence(feed());
+        case DecidedBy::SmallPortions:
+            return say::Words::tr("Too late for much syrup: %1 in small warm portions over the cluster, as long as they are taken.").arg(feed());
+        case DecidedBy::Board: return say::Words::tr("Too late for syrup: %1 when the hive is wrapped.").arg(feed());
+        case DecidedBy::WinterVisit: return say::Words::tr("Stores run low: %1.").arg(feed()) + again();
+        case DecidedBy::ShortLater: return say::Words::tr("Nothing is fed today.") + later() + again();
+        case DecidedBy::Harvest: return harvest();
+        case DecidedBy::Enough: return say::Words::tr("Leave it as it is.") + again();
+        }
+        return {};
+    }
+
+    QStringList movedCombs() const {
+        QStringList said;
+        if (!a_.plan) return said;
+        if (a_.verdict != advice::Verdict::Unite && a_.plan->uniteBy)
+            said << say::Words::tr("Unite %1 onto it %2.").arg(named(a_.plan->uniteWith), by(*a_.plan->uniteBy));
+        for (const auto& gift : a_.plan->given)
+            said << say::Words::tr("Give %1 (%2) to %3.", "combs, their places, colony").arg(fullCombs(gift.combs.size()), places(gift), named(gift.to));
+        for (const auto& gift : a_.plan->received)
+            said << say::Words::tr("Hang in %1 from %2 (its %3).", "combs, colony, their places").arg(fullCombs(gift.combs.size()), named(gift.from), places(gift));
+        return said;
+    }
+    static QString named(const std::string& colony) {
+        return colony.empty() ? say::Words::tr("another colony of the yard") : QString::fromStdString(colony);
+    }
+    static QString fullCombs(std::size_t count) {
+        return count == 1 ? say::Words::tr("one full comb") : say::Words::tr("%1 full combs").arg(count);
+    }
+    static QString places(const advice::CombGift& gift) { return combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)); }
+
+    QString weak() const {
+        if (a_.plan && a_.plan->uniteBy) return say::Words::tr("Too few bees to winter alone: unite it with %1 %2.").arg(named(a_.plan->uniteWith), by(a_.unite->by));
+        return say::Words::tr("Too few bees to winter alone: unite it with a healthy colony %1.").arg(by(a_.unite->by));
+    }
+    QString noQueen() const {
+        if (a_.plan && a_.plan->uniteBy) return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with %1.").arg(named(a_.plan->uniteWith));
+        return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with a queenright colony.");
+    }
+
+    QString on(Date day) const { return day == a_.asOf ? say::Words::tr("today") : say::Words::tr("on %1", "a day").arg(date(day, style_)); }
+    QString by(Date last) const { return last == a_.asOf ? say::Words::tr("today") : say::Words::tr("by %1", "a day").arg(date(last, style_)); }
+    QString kg(Mass mass) const { return amount(mass, style_); }
+    static QString sentence(QString words) {
+        if (!words.isEmpty()) words.front() = words.front().toUpper();
+        return words + QLatin1Char('.');
+    }
+
+    //! "feed 6 kg of sugar as syrup 3:2, the first of 2 visits today"
+    QString feed() const {
+        if (!a_.feed) return say::Words::tr("feed it");
+        const auto& plan = *a_.feed;
+        int visits = 0;
+        for (const auto& visit : plan.visits) visits += visit.kind != feeding::VisitKind::Check;
+        const QString first = plan.visits.empty() ? on(*a_.asOf) : on(plan.visits.front().date);
+        if (plan.fondant > Mass(0)) return say::Words::tr("lay %1 of fondant on the bees %2").arg(form_(AskedNumber::Fondant, kg(plan.fondant)), first);
+        const QString ratio = QString::fromStdString(plan.ratio.printed), sugar = form_(AskedNumber::Sugar, kg(plan.syrup.sugar));
+        if (visits == 1) return say::Words::tr("feed %1 of sugar as syrup %2 %3", "amount, ratio, day").arg(sugar, ratio, first);
+        return say::Words::tr("feed %1 of sugar as syrup %2, the first of %3 visits %4").arg(sugar, ratio).arg(visits).arg(first);
+    }
+
+    QString withFeed(const QString& words) const { return a_.feed ? say::Words::tr("%1 Until then: %2.").arg(words, feed()) : words; }
+
+    QString again() const {
+        if (!a_.nextLook) return {};
+        const QString day = on(a_.nextLook->date);
+        if (a_.nextLook->what == advice::NextLookAt::CountMites) return QLatin1Char(' ') + say::Words::tr("Count the mites, and look again %1.").arg(day);
+        return QLatin1Char(' ') + say::Words::tr("Weigh it %1.").arg(day);
+    }
+
+    QString later() const {
+        if (!a_.expectedLater || a_.expectedLater->fondant.high <= Mass(0)) return {};
+        const auto& fondant = a_.expectedLater->fondant;
+        if (kg(fondant.low) == kg(Mass(0))) return QLatin1Char(' ') + say::Words::tr("Later in winter up to %1 of fondant may be wanted.").arg(kg(fondant.high));
+        return QLatin1Char(' ') + say::Words::tr("Later in winter %1 to %2 of fondant are likely to be wanted.").arg(kg(fondant.low), kg(fondant.high));
+    }
+
+    QString disease() const {
+        return withFeed(say::Words::tr("Signs of disease: close the hive, narrow the entrance, move nothing, call the bee inspector."));
+    }
+
+    QString contradiction() const {
+        const auto& estimate = *a_.estimate;
+        const QString words =
+            say::Words::tr("%1 and %2 contradict each other: weigh again before anything else, and check the empty weight, the roof, stones, and whether a super was left out.")
+                .arg(saidBy(estimate.firstContradicting), saidBy(estimate.secondContradicting));
+        return a_.feed ? say::Words::tr("%1 Both are short, so this does no harm: %2.").arg(words, feed()) : words;
+    }
+
+    //! "the weight on the scale (5 kg)"
+    QString saidBy(const std::string& kind) const {
+        for (const auto& share : a_.estimate->shares)
+            if (share.evidence.kind == kind)
+                return say::Words::tr("%1 (%2)", "evidence and what it says").arg(evidence(kind), kg(std::max(Mass(0), share.evidence.typical)));
+        return evidence(kind);
+    }
+
+    QString heft() const {
+        if (a_.feed) return say::Words::tr("It is light: %1, then weigh both sides.").arg(feed());
+        if (a_.heft == stores::HeftWord::Heavy) return say::Words::tr("It is heavy: leave it.");
+        return say::Words::tr("A heft decides neither honey nor feed: weigh both sides.");
+    }
+
+    QString harvest() const {
+        const QString honey = kg(a_.harvest->upTo);
+        if (a_.harvest->combs.empty()) return say::Words::tr("About %1 of honey may be taken, in whole capped combs.").arg(form_(AskedNumber::Spare, honey));
+        const QString combs = form_(AskedNumber::CombsOff, honey);
+        if (a_.harvest->combs.size() == 1) return say::Words::tr("Take one comb with %1 of honey.").arg(combs);
+        return say::Words::tr("Take %1 of honey in %2 combs.").arg(combs).arg(a_.harvest->combs.size());
+    }
+
+    const Advice& a_;
+    const WordStyle& style_;
+    const NumberForm form_;
+};
+
+} // namespace
+
+QString headline(const Advice& advice, const WordStyle& style, NumberForm form) {
+    const QString words = Headline(advice, style, form).words();
+    if (advice.verdict == advice::Verdict::CannotSay || !advice::setsAside(advice)) return words;
+    return say::Words::tr("Something written down is in doubt: settle that first, see the reasons. Until then: %1").arg(words);
+}
+
+QString targetSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
+    if (!advice.target) return {};
+    const auto& target = *advice.target;
+    return say::Words::tr("For winter, on %1: about %2 of stores, %3 full combs, %4 with hive and bees.")
+        .arg(date(target.date, style), form(AskedNumber::Target, amount(target.stores, style)),
+             number(target.combs, target.combs == int(target.combs) ? 0 : 1, style), amount(target.gross, style));
+}
+
+QString thereSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
+    if (!advice.estimate) return {};
+    const QString there = form(AskedNumber::Stores, amount(advice.estimate->spread, style));
+    if (!advice.bees) return say::Words::tr("There now: %1 of stores.").arg(there);
+    return say::Words::tr("There now: %1 of stores, %2 bees.").arg(there, form(AskedNumber::Bees, bees(*advice.bees, style)));
+}
+
+namespace {
+
+const advice::Option* advisedOption(const Advice& advice) {
+    const auto kind = advice.verdict == advice::Verdict::Harvest ? advice::OptionKind::TakeNow : advice::OptionKind::Feed;
+    const auto found = std::find_if(advice.options.begin(), advice.options.end(), [kind](const auto& each) { return each.kind == kind; });
+    return found == advice.options.end() || (kind == advice::OptionKind::Feed && !advice.feed) ? nullptr : &*found;
+}
+
+Share kept(const Share& below) { return {1 - below.share, below.standardError}; }
+
+} // namespace
+
+QString riskSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
+    if (!advice.runOut || !advice.touchReserve) return {};
+    const QString reserve = form(AskedNumber::Reserve, amount(advice.reserve, style));
+    const QString alone = say::Words::tr("Left as it is, in %2 simulated winters %1 or more are left when spring forage starts; in %3 the food runs out.")
+                              .arg(reserve, form(AskedNumber::KeptAlone, ofHundred(kept(*advice.touchReserve), style)),
+                                   form(AskedNumber::RunsOutAlone, ofHundred(*advice.runOut, style)));
+    const auto* advised = advisedOption(advice);
+    if (!advised) return alone;
+    const QString words = advice.verdict == advice::Verdict::Harvest ? say::Words::tr("%1 With the honey off: in %2, and in %3.", "the sentence before, kept, runs out")
+                                                                     : say::Words::tr("%1 Fed as advised: in %2, and in %3.", "the sentence before, kept, runs out");
+    return words.arg(alone, form(AskedNumber::KeptAsAdvised, ofHundred(kept(advised->touchReserve), style)),
+                     form(AskedNumber::RunsOutAsAdvised, ofHundred(advised->runOut, style)));
+}
+
+QString howToUnite(const advice::UniteAdvice& unite) {
+    const QString partner = QString::fromStdString(unite.partner);
+    const QString onto = partner.isEmpty() ? say::Words::tr("above a healthy queenright colony that is strong enough") : say::Words::tr("above %1").arg(partner);
+    return say::Words::tr("In the evening, with a sheet of newspaper between, %1; the better queen is kept.").arg(onto);
+}
+
+QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style) {
+    const bool sugar = later.sugar.high > Mass(0);
+    const auto& spread = sugar ? later.sugar : later.fondant;
+    const QString from = date(later.from, style), until = date(later.until, style);
+    const QString low = amount(spread.low, style), high = amount(spread.high, style), typical = amount(spread.typical, style);
+    if (typical == amount(Mass(0), style))
+        return (sugar ? say::Words::tr("Up to %1 of sugar may be wanted from %2 to %3, more likely none.")
+                      : say::Words::tr("Up to %1 of fondant may be wanted from %2 to %3, more likely none.")).arg(high, from, until);
+    if (low == amount(Mass(0), style))
+        return (sugar ? say::Words::tr("Likely to be fed from %1 to %2: up to %3 of sugar, more likely %4.")
+                      : say::Words::tr("Likely to be wanted from %1 to %2: up to %3 of fondant, more likely %4.")).arg(from, until, high, typical);
+    return (sugar ? say::Words::tr("Likely to be fed from %1 to %2: %3 to %4 of sugar, more likely %5.")
+                  : say::Words::tr("Likely to be wanted from %1 to %2: %3 to %4 of fondant, more likely %5.")).arg(from, until, low, high, typical);
+}
+
+} // namespace winterlarder::text

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/harvest_rules.h"
+
+#include "advice/outer_combs.h"
+#include "advice/reserve.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace winterlarder::advice {
+
+namespace {
+
+constexpr double wholeSuperShare = 0.8; // of a super's honey that may be taken, for the super to go as a whole
+
+const stores::Comb& combAt(const Reckoning& r, int position) { return r.question.combs[static_cast<std::size_t>(position)]; }
+
+bool superMayGo(const ColonyQuestion& q) { return q.answers.supersFor != SupersFor::Bees; }
+
+bool isGiven(const ColonyQuestion& q, int position) {
+    const auto holds = [&](const CombGift& gift) { return std::find(gift.combs.begin(), gift.combs.end(), position) != gift.combs.end(); };
+    return q.plan && std::any_of(q.plan->given.begin(), q.plan->given.end(), holds);
+}
+
+//! Honey for people needs its box free of sugar and medicine; its combs are told by stores::harvestOrder.
+std::vector<stores::HarvestComb> freeCombs(const Reckoning& r) {
+    const ColonyQuestion& q = r.question;
+    if (!mayBeHoney(r) || q.combs.empty()) return {};
+    auto order = stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
+    std::erase_if(order, [&](const stores::HarvestComb& comb) { return !boxIsFree(q, r.days, combAt(r, comb.position).box) || isGiven(q, comb.position); });
+    return order;
+}
+
+Mass honeyIn(const Reckoning& r, int box) {
+    Mass sum{0};
+    for (std::size_t i = 0; i < r.question.combs.size(); ++i)
+        if (r.question.combs[i].box == box) sum += (*r.combs)[i].total();
+    return sum;
+}
+
+void take(HarvestAdvice& harvest, const stores::HarvestComb& comb) {
+    harvest.combs.push_back(comb.position);
+    harvest.combsHold += comb.honey;
+}
+
+// The supers' combs by box, top first.
+std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const Reckoning& r, const std::vector<stores::HarvestComb>& free) {
+    std::map<int, std::vector<stores::HarvestComb>, std::greater<>> supers;
+    if (!superMayGo(r.question)) return supers;
+    for (const auto& comb : free)
+        if (comb.inSuper) supers[combAt(r, comb.position).box].push_back(comb);
+    return supers;
+}
+
+void takeWholeSupers(const Reckoning& r, const std::vector<stores::HarvestComb>& free, Mass toSpare, HarvestAdvice& harvest) {
+    const bool apart = r.question.answers.supersFor == SupersFor::People; // not counted with the stores
+    for (const auto& super : bySuper(r, free)) {
+        Mass honey{0};
+        for (const auto& comb : super.second) honey += comb.honey;
+        const bool whole = honey >= honeyIn(r, super.first) * wholeSuperShare;
+        if (!whole || (!apart && harvest.combsHold + honey > toSpare)) continue;
+        for (const auto& comb : super.second) take(harvest, comb);
+    }
+}
+
+bool taken(const HarvestAdvice& harvest, int position) {
+    return std::find(harvest.combs.begin(), harvest.combs.end(), position) != harvest.combs.end();
+}
+
+// Where a whole super is too much, its fullest combs; then full outer combs of the top box.
+void takeCombs(const Reckoning& r, std::vector<stores::HarvestComb> free, Mass toSpare, HarvestAdvice& harvest) {
+    std::erase_if(free, [&](const stores::HarvestComb& comb) {
+        const bool mayGo = comb.inSuper ? superMayGo(r.question) : isFullOuterComb(r.question, combAt(r, comb.position));
+        return !mayGo || taken(harvest, comb.position);
+    });
+    std::stable_sort(free.begin(), free.end(), [](const stores::HarvestComb& a, const stores::HarvestComb& b) {
+        return a.inSuper != b.inSuper ? a.inSuper : a.inSuper && a.honey > b.honey;
+    });
+    for (const auto& comb : stores::takeUpTo(free, toSpare - harvest.combsHold)) take(harvest, comb);
+}
+
+std::optional<HarvestAdvice> worthIt(const Reckoning& r, HarvestAdvice harvest) {
+    if (harvest.combs.empty() || harvest.combsHold.value() < r.rules().harvestLeast) return std::nullopt;
+    harvest.upTo = harvest.combsHold;
+    std::sort(harvest.combs.begin(), harvest.combs.end());
+    return harvest;
+}
+
+// Combs not listed cannot be named; the amount is told to the half kilogram below.
+std::optional<HarvestAdvice> unnamed(const Reckoning& r, Mass toSpare) {
+    const ColonyQuestion& q = r.question;
+    bool free = true;
+    for (std::size_t box = 0; box < q.boxes.size(); ++box) free = free && boxIsFree(q, r.days, static_cast<int>(box));
+    const Mass amount = kilograms(std::floor(2 * toSpare.value()) / 2);
+    if (!mayBeHoney(r) || !free || amount.value() < r.rules().harvestLeast) return std::nullopt;
+    return HarvestAdvice{amount, {}, kilograms(0)};
+}
+
+} // namespace
+
+double mostWater(const ColonyQuestion& q) {
+    return q.answers.honeyKind == HoneyKind::Heather ? q.decisions.mostWaterHeather : q.decisions.mostWater;
+}
+
+bool mayBeHoney(const Reckoning& r) {
+    const ColonyQuestion& q = r.question;
+    return !q.trouble && !q.joined && !r.estimate.contradictory && q.setAside.empty() && q.moisturePercent.value_or(0) <= mostWater(q);
+}
+
+bool wasFed(const ColonyQuestion& q, const PhaseDays& days) {
+    const bool comb = std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& each) { return each.fed; });
+    const Date lastForage = q.winter.date(days.forage).plusDays(-daysInYear);
+    return comb || std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return !feed.date || *feed.date >= lastForage; });
+}
+
+bool boxIsFree(const ColonyQuestion& q, const PhaseDays& days, int box) {
+    const auto at = static_cast<std::size_t>(box);
+    const auto putOn = at < q.boxUses.size() ? q.boxUses[at].putOn : std::nullopt;
+    const auto afterwards = [&](const std::optional<Date>& day) { return putOn && day && *putOn > *day; };
+    for (const auto& comb : q.combs)
+        if (comb.fed && !afterwards(q.feeds.empty() ? std::nullopt : q.feeds.back().date)) return false;
+    const Date lastForage = q.winter.date(days.forage).plusDays(-daysInYear);
+    for (const auto& feed : q.feeds)
+        if ((!feed.date || *feed.date >= lastForage) && !afterwards(feed.date)) return false;
+    for (const auto& medicine : q.treatments)
+        if (!afterwards(medicine.until.value_or(medicine.date))) return false;
+    return !q.treatedWithoutDay && q.answers.fedOrTreated != true;
+}
+
+std::vector<stores::HarvestComb> combsToTake(const Reckoning& r) { return freeCombs(r); }
+
+std::optional<HarvestAdvice> wholeSupers(const Reckoning& r, Mass toSpare) {
+    HarvestAdvice harvest;
+    takeWholeSupers(r, freeCombs(r), toSpare, harvest);
+    return worthIt(r, std::move(harvest));
+}
+
+std::optional<Decided> harvestRule(const Reckoning& r) {
+    const Mass toSpare = r.target.toSpare;
+    const bool apart = r.question.answers.supersFor == SupersFor::People;
+    if (r.phase != Phase::Closing || (toSpare < r.target.deadBand && !apart)) return std::nullopt;
+    std::optional<HarvestAdvice> harvest;
+    if (r.question.combs.empty()) {
+        harvest = unnamed(r, toSpare);
+    } else {
+        HarvestAdvice named;
+        const auto free = freeCombs(r);
+        takeWholeSupers(r, free, toSpare, named);
+        if (toSpare >= r.target.deadBand && !apart) takeCombs(r, free, toSpare, named);
+        harvest = worthIt(r, std::move(named));
+    }
+    if (!harvest) return std::nullopt;
+    return Decided{Verdict::Harvest, DecidedBy::Harvest, std::nullopt, std::move(harvest), std::nullopt};
+}
+
+} // namespace winterlarder::advice

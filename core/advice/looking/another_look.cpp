@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/looking/another_look.h"
+
+#include "numerics/normal_law.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace winterlarder::advice {
+
+namespace {
+
+constexpr double openableFromC = 10; // of a usual day's maximum
+
+double bandOf(double sd) { return 2 * tenthPercentile * sd; }
+
+bool hasEvidence(const Reckoning& r, std::initializer_list<const char*> kinds) {
+    return std::any_of(r.estimate.shares.begin(), r.estimate.shares.end(), [&](const stores::EvidenceShare& share) {
+        return std::find(kinds.begin(), kinds.end(), share.evidence.kind) != kinds.end();
+    });
+}
+
+// Error of stores told by lifting both sides, or by counting combs, where that was not done already.
+std::optional<double> ownSd(const Reckoning& r, Look look) {
+    constexpr double liftSdKg = 0.7, countShare = 0.2, countLeastKg = 0.5;
+    if (look == Look::Weigh && !hasEvidence(r, {"scale", "two-sided lift"}))
+        return std::hypot(std::max(1.0, r.question.tareSd.value()), liftSdKg);
+    if (look == Look::CountCombs && !hasEvidence(r, {"combs", "quick count"})) return std::max(countLeastKg, countShare * r.estimate.mean.value());
+    return std::nullopt;
+}
+
+bool mayOpen(const Reckoning& r) {
+    return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange >= openableFromC;
+}
+
+std::optional<AnotherLook> lookForStores(const Reckoning& r) {
+    const double now = r.estimate.sd.value();
+    for (const Look look : {Look::Weigh, Look::CountCombs}) {
+        const auto own = ownSd(r, look);
+        if (!own || (look == Look::CountCombs && !mayOpen(r))) continue;
+        const double after = now > 0 ? 1 / std::sqrt(1 / (now * now) + 1 / (*own * *own)) : 0;
+        if (bandOf(now) - bandOf(after) >= r.rules().worthLookingGain) return AnotherLook{true, look, "stores", bandOf(now), bandOf(after)};
+    }
+    return std::nullopt;
+}
+
+std::optional<AnotherLook> lookForBees(const Reckoning& r) {
+    constexpr double countedLogSd = 0.15;
+    const double perLog = r.target.perLogBees, now = perLog * r.question.beesLogSd;
+    const double gain = bandOf(now) - bandOf(perLog * countedLogSd);
+    if (bandOf(now) <= r.rules().worthLookingBand || gain < r.rules().worthLookingGain || !mayOpen(r)) return std::nullopt;
+    return AnotherLook{true, Look::CountSeams, "bees", bandOf(now), bandOf(now) - gain};
+}
+
+// Whichever end of the band is true, nothing is fed or taken at this time of the year; bees to be united are not fed for winter.
+bool nothingHangsOnIt(const Reckoning& r, const Decided& decided) {
+    if (decided.by == DecidedBy::Weak || decided.by == DecidedBy::NoQueen) return true;
+    return r.phase >= Phase::Late && r.target.missing.high <= r.target.deadBand;
+}
+
+bool mustWeigh(const Reckoning& r, const Decided& decided) {
+    return decided.by == DecidedBy::Contradiction || decided.by == DecidedBy::Heft || !r.question.setAside.empty();
+}
+
+bool onlySetAside(const Reckoning& r, const char* id) {
+    const auto& aside = r.question.setAside;
+    return !aside.empty() && std::all_of(aside.begin(), aside.end(), [id](const Remark& each) { return each.id == id; });
+}
+
+} // namespace
+
+AnotherLook anotherLook(const Reckoning& r, const Decided& decided) {
+    if (decided.by == DecidedBy::Disease) return {};
+    // Brood is counted again, and a hive that is another one is looked at; for anything else that was set aside the scale tells what is there.
+    if (onlySetAside(r, "doubt-brood")) return {true, Look::Open, "bees", 0, 0};
+    if (onlySetAside(r, "doubt-other-hive")) return {true, Look::Open, "stores", 0, 0};
+    if (mustWeigh(r, decided)) {
+        auto weigh = lookForStores(r);
+        return weigh && weigh->which == Look::Weigh ? *weigh : AnotherLook{true, Look::Weigh, "stores", bandOf(r.estimate.sd.value()), 0};
+    }
+    if (nothingHangsOnIt(r, decided)) return {};
+    const double band = (r.target.missing.high - r.target.missing.low).value();
+    if (band <= r.rules().worthLookingBand) return {};
+    if (const auto stores = lookForStores(r); stores && bandOf(r.estimate.sd.value()) > r.rules().worthLookingBand) return *stores;
+    return lookForBees(r).value_or(AnotherLook{});
+}
+
+} // namespace winterlarder::advice

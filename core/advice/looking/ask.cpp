@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/looking/ask.h"
+
+#include "advice/harvest_rules.h"
+#include "advice/winter_rules.h"
+
+#include <algorithm>
+#include <array>
+
+namespace winterlarder::advice {
+
+namespace {
+
+constexpr double worthAskingKg = 0.5;
+// What an answer moves where no sum tells it: a colony lost to mites, a queen that is not there, bees beside empty combs. Judgement.
+constexpr double mitesKg = 2.5, queenKg = 1, besideKg = 2, fairFlow = 0.3, usualFullCombs = 2;
+
+Mass honeyInSupers(const Reckoning& r) {
+    Mass sum{0};
+    for (std::size_t i = 0; i < r.question.combs.size(); ++i)
+        if (r.question.combs[i].inSuper && r.combs) sum += (*r.combs)[i].total();
+    return sum;
+}
+
+bool workSeason(const Reckoning& r) { return r.phase <= Phase::Closing; }
+
+double queenMoves(const Reckoning& r, const Decided&) {
+    const auto& q = r.question;
+    if (q.queenSeen || q.eggsSeen || !workSeason(r) || (q.brood && q.brood->count > 0)) return 0;
+    return r.needIfStopped ? std::max(queenKg, (r.target.stores - *r.needIfStopped).value()) : queenKg;
+}
+
+double mitesMove(const Reckoning& r, const Decided&) {
+    const auto& a = r.question.answers;
+    return workSeason(r) && !a.mitesCounted && !a.mitesTreated ? mitesKg : 0;
+}
+
+double fedMoves(const Reckoning& r, const Decided& decided) {
+    const auto& q = r.question;
+    if (!decided.harvest || q.answers.fedOrTreated || q.treated || wasFed(q, r.days)) return 0;
+    return decided.harvest->upTo.value();
+}
+
+double superMoves(const Reckoning& r, const Decided&) {
+    if (r.question.answers.supersFor || !workSeason(r)) return 0;
+    return honeyInSupers(r).value();
+}
+
+double tareMoves(const Reckoning& r, const Decided&) {
+    double weight = 0;
+    for (const auto& share : r.estimate.shares)
+        if (share.evidence.kind == "scale" || share.evidence.kind.ends_with("lift")) weight += share.weight;
+    return weight * r.question.tareSd.value();
+}
+
+double flowMoves(const Reckoning& r, const Decided&) {
+    const auto& q = r.question;
+    if (q.answers.autumnFlow || q.flowStrength > 0 || !q.lateFlowNear || !q.season.lastIncome || q.asOf >= q.season.lastIncome->day) return 0;
+    const auto without = winter::netLossBetween(r.ensemble, {}, q.asOf, r.target.day);
+    const auto with = winter::netLossBetween(r.ensemble, {fairFlow, {}, r.freeRoom}, q.asOf, r.target.day);
+    return winter::quantile(without, 0.5) - winter::quantile(with, 0.5);
+}
+
+double fullCombsMove(const Reckoning& r, const Decided& decided) {
+    if (r.question.answers.fullCombs || !decided.feed || decided.by == DecidedBy::Disease || r.phase > Phase::Late) return 0;
+    return std::min(decided.feed->stores.value(), usualFullCombs);
+}
+
+double visitsMove(const Reckoning& r, const Decided&) {
+    const auto& a = r.question.answers;
+    if (a.visitsInWinter || a.shortRisk || r.phase > Phase::Late) return 0;
+    return winter::quantile(r.target.largest, 1 - r.rules().riskUnvisited) - winter::quantile(r.target.largest, 1 - r.wish.shortRisk);
+}
+
+double besideMoves(const Reckoning& r, const Decided&) {
+    const bool clustered = r.phase == Phase::Late || r.phase == Phase::Winter;
+    return clustered && !r.question.answers.foodBeside && !foodInReach(r) ? besideKg : 0;
+}
+
+struct Question {
+    AskKind kind;
+    double (*moves)(const Reckoning&, const Decided&);
+};
+constexpr std::array<Question, 9> questions{{{AskKind::Queen, queenMoves},
+                                             {AskKind::Mites, mitesMove},
+                                             {AskKind::FedOrTreated, fedMoves},
+                                             {AskKind::SuperFor, superMoves},
+                                             {AskKind::Tare, tareMoves},
+                                             {AskKind::FlowToCome, flowMoves},
+                                             {AskKind::FullCombs, fullCombsMove},
+                                             {AskKind::WinterVisits, visitsMove},
+                                             {AskKind::FoodBesideBees, besideMoves}}};
+
+} // namespace
+
+std::optional<Ask> nextQuestion(const Reckoning& r, const Decided& decided) {
+    if (decided.by == DecidedBy::Disease) return std::nullopt;
+    if (layingInDoubt(r.question, r.constants)) return Ask{AskKind::Queen, queenMoves(r, decided)};
+    if (const double moves = superMoves(r, decided); moves > r.rules().worthLookingBand) return Ask{AskKind::SuperFor, moves};
+    std::optional<Ask> best;
+    for (const Question& question : questions) {
+        const double moves = question.moves(r, decided);
+        if (moves >= worthAskingKg && (!best || moves > best->movesKg)) best = Ask{question.kind, moves};
+    }
+    return best;
+}
+
+} // namespace winterlarder::advice

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/looking/evidence_today.h"
+
+#include "numerics/normal_law.h"
+#include "stores/bees.h"
+#include "stores/room.h"
+#include "stores/weighing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace winterlarder::advice {
+
+namespace {
+
+double mean(std::span<const float> values) {
+    return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+}
+
+struct Inhabitants {
+    BeeCount bees, brood;
+};
+
+Inhabitants inhabitantsOn(SeasonDay day, const ColonyQuestion& question, const winter::DemandEnsemble* ensemble) {
+    if (ensemble && ensemble->covers(day)) return {{mean(ensemble->bees(day))}, {ensemble->means(day).broodCells}};
+    return {question.bees.value_or(BeeCount{0}), question.brood.value_or(BeeCount{0})};
+}
+
+//! Stores in supers that are kept for people: they are not counted with what the bees have.
+Mass honeyKeptApart(const ColonyQuestion& question) {
+    Mass honey{0};
+    const auto combs = stores::storesOfCombs(question.combs, stores::openFactor(question.freshlyFilled));
+    if (question.answers.supersFor != SupersFor::People || !combs) return honey;
+    for (std::size_t i = 0; i < question.combs.size(); ++i)
+        if (question.combs[i].inSuper) honey += (*combs)[i].total();
+    return honey;
+}
+
+stores::WeighingKind kindOf(WeighedHive::Kind kind) {
+    switch (kind) {
+    case WeighedHive::Kind::TwoSidedLift: return stores::WeighingKind::TwoSidedLift;
+    case WeighedHive::Kind::OneSidedLift: return stores::WeighingKind::OneSidedLift;
+    default: return stores::WeighingKind::Scale;
+    }
+}
+
+double shareOf(stores::HeftWord word, const DecisionConstants& rules) {
+    switch (word) {
+    case stores::HeftWord::Light: return rules.heftLight;
+    case stores::HeftWord::Fair: return rules.heftFair;
+    case stores::HeftWord::Heavy: break;
+    }
+    return rules.heftHeavy;
+}
+
+// Full honey of every place of the hive: more than most of it no heft can stand for.
+Mass mostOf(const ColonyQuestion& question) {
+    Mass all{0};
+    for (const auto& box : question.boxes) all += stores::quickFullComb(box) * box.combsPerBox;
+    return all;
+}
+
+//! What a lift's word stands for on its day: a share of what is wanted from then on, the median loss to first forage and 4 kg, never more than the
+//! hive holds. Where no winter can be simulated, of the usual winter stores. Judgement.
+stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question, const ModelConstants& constants,
+                                const winter::DemandEnsemble* ensemble) {
+    if (!ensemble || !ensemble->covers(weighing.day)) return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, constants, weighing.date);
+    const auto& rules = question.decisions;
+    const double median = winter::quantile(winter::lossesFrom(*ensemble, weighing.day, {}).largest, 0.5);
+    const double share = shareOf(weighing.heftWord, rules);
+    const Mass wanted = kilograms(median + rules.heftBeyond);
+    return stores::evidenceOfHeft(share, std::min(wanted, mostOf(question) / share), constants, weighing.date);
+}
+
+stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question, const ModelConstants& constants,
+                            const winter::DemandEnsemble* ensemble) {
+    if (weighing.kind == WeighedHive::Kind::Heft) return evidenceOfHeft(weighing, question, constants, ensemble);
+    const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
+    stores::HiveLoad load;
+    load.tare = {question.tare, question.tareSd};
+    load.bees = living.bees;
+    load.beeMass = kilograms(constants.beeMass);
+    load.broodCells = living.brood;
+    if (question.beeBread) load.beeBread = *question.beeBread;
+    load.waxNotInTare = honeyKeptApart(question); // on the scale, and not the bees' to eat
+    return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, constants,
+                                      weighing.date);
+}
+
+double givenAfter(const ColonyQuestion& question, SeasonDay day) {
+    double total = 0;
+    for (const auto& feed : question.feeds)
+        if (feed.day > day) total += feed.stores.value();
+    for (const auto& harvest : question.harvests)
+        if (harvest.day > day) total -= harvest.honey.value();
+    return total;
+}
+
+} // namespace
+
+std::vector<stores::Comb> combsForBees(const ColonyQuestion& question) {
+    auto combs = question.combs;
+    if (question.answers.supersFor == SupersFor::People) std::erase_if(combs, [](const stores::Comb& comb) { return comb.inSuper; });
+    return combs;
+}
+
+std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const ModelConstants& constants,
+                                           const winter::DemandEnsemble* ensemble) {
+    std::vector<stores::Evidence> seen;
+    const Date looked = question.winter.date(question.lookedOn);
+    const double factor = stores::openFactor(question.freshlyFilled);
+    const auto spreads = stores::combSpreads(constants);
+    if (const auto visit = stores::evidenceOfVisit(combsForBees(question), factor, spreads, looked)) seen.push_back(*visit);
+    if (question.quick && question.quickFullComb)
+        seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, spreads, looked));
+    for (const auto& weighing : question.weighings)
+        if (question.bees || weighing.kind == WeighedHive::Kind::Heft) // bees weigh a kilogram or two
+            seen.push_back(evidenceOf(weighing, question, constants, ensemble));
+    return seen;
+}
+
+LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay from, SeasonDay to) {
+    if (to <= from) return {kilograms(0), kilograms(0)};
+    std::vector<double> losses = winter::netLossBetween(ensemble, flow, from, to);
+    std::sort(losses.begin(), losses.end());
+    const double band = winter::sortedQuantile(losses, 0.9) - winter::sortedQuantile(losses, 0.1);
+    return {kilograms(winter::sortedQuantile(losses, 0.5)), kilograms(band / (2 * tenthPercentile))};
+}
+
+std::vector<stores::Evidence> carriedToAsking(const ColonyQuestion& question, std::vector<stores::Evidence> seen,
+                                              const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow) {
+    for (auto& piece : seen) {
+        const SeasonDay day = question.winter.nearestSeasonDay(piece.date);
+        const LossBetween loss = lossBetween(ensemble, flow, day, question.asOf);
+        piece.typical = piece.typical - loss.median + kilograms(givenAfter(question, day));
+        piece.absoluteSd = kilograms(std::hypot(piece.absoluteSd.value(), loss.sd.value()));
+    }
+    return seen;
+}
+
+std::optional<Mass> freeRoomAtLook(const ColonyQuestion& question) {
+    std::optional<int> days;
+    if (question.season.syrupDeadline) days = std::max(0, question.season.syrupDeadline->day - question.lookedOn);
+    return stores::freeRoom({question.combs, question.coveredCombs, stores::openFactor(question.freshlyFilled), days});
+}
+
+} // namespace winterlarder::advice

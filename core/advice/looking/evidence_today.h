@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/advice.h"
+
+namespace winterlarder::advice {
+
+//! Every piece of evidence about the stores as it was seen on its own day. Weighings need to know the bees and brood of
+//! that day: from the ensemble where there is one, else those of the look.
+std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const ModelConstants& constants,
+                                           const winter::DemandEnsemble* ensemble);
+
+//! The combs whose stores the bees keep: not those of supers that are for people.
+std::vector<stores::Comb> combsForBees(const ColonyQuestion& question);
+
+//! The pieces carried to the asking day: less the median of the model's net loss since, its spread in quadrature, plus feeds, less harvests
+//! dated after the observation.
+std::vector<stores::Evidence> carriedToAsking(const ColonyQuestion& question, std::vector<stores::Evidence> seen,
+                                              const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow);
+
+//! Median net loss between the starts of two days, and half its 10-90 % band over 1.2816 as SD.
+struct LossBetween {
+    Mass median;
+    Mass sd;
+};
+LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay from, SeasonDay to);
+
+//! Free room of the combs on the day of the look; nothing where no comb is listed.
+std::optional<Mass> freeRoomAtLook(const ColonyQuestion& question);
+
+} // namespace winterlarder::advice

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/remarks/remarks.h"
+
+#include "advice/harvest_rules.h"
+#include "advice/health.h"
+#include "stores/bees.h"
+#include "stores/cluster.h"
+#include "stores/harvest.h"
+#include "stores/weighing.h"
+
+#include <algorithm>
+
+namespace winterlarder::advice {
+
+namespace {
+
+constexpr double fullLookFromC = 15;   // daily maximum
+constexpr double lowBeeBreadKg = 0.5;
+constexpr double longColdDays = 30;
+constexpr double narrowMarginKg = 4;   // stores within this of the need are to be watched
+constexpr double waspsFromC = 13;      // daily maximum at which robbers still fly
+constexpr int coldestDays = 30;
+
+//! Mean use a day in the coldest 30 days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
+//! it is locked in.
+Mass coldestUsePerDay(const Reckoning& r) {
+    const auto& ensemble = r.ensemble;
+    const int length = std::min(coldestDays, ensemble.days());
+    double coldest = 1e9, useG = 0;
+    for (int first = 0; first + length <= ensemble.days(); ++first) {
+        double warmth = 0, use = 0;
+        for (int day = first; day < first + length; ++day) {
+            warmth += r.question.site->curve.normal(ensemble.firstDay() + day).value();
+            use += ensemble.means(ensemble.firstDay() + day).useG;
+        }
+        if (warmth >= coldest) continue;
+        coldest = warmth;
+        useG = use / length;
+    }
+    return grams(useG);
+}
+
+// Collects cautions, the most telling first.
+class Cautions {
+public:
+    Cautions(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
+
+    std::vector<Remark> all() {
+        danger();
+        mites();
+        opening();
+        if (a.feed) feeding();
+        if (a.harvest) harvest();
+        honeySafety();
+        colony();
+        winter();
+        next();
+        say("local-rules");
+        return std::move(said);
+    }
+
+private:
+    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
+    double maximumToday() const { return q.site->curve.normal(q.asOf).value() + r.constants.diurnalHalfRange; }
+    bool syrup() const { return a.feed && a.feed->syrup.sugar.value() > 0; }
+    bool disease() const { return a.decidedBy == DecidedBy::Disease; }
+    bool coldSeason() const { return r.phase >= Phase::Winter && q.season.winterClass != climate::WinterClass::Dearth; }
+    bool anySuper() const {
+        return std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& comb) { return comb.inSuper; });
+    }
+    bool frameless() const { return !q.boxes.empty() && q.longHive && q.boxes.front().id.rfind("topbar", 0) == 0; }
+    std::string half() const { return q.winter.hemisphere() == Hemisphere::South ? "south" : "north"; }
+
+    void danger() {
+        if (disease()) say("disease");
+        if (a.decidedBy == DecidedBy::NoQueen) say("queen-in-doubt");
+        if (a.decidedBy == DecidedBy::Weak) say("weak-unite", {{"day", a.unite->by}});
+        const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach || a.decidedBy == DecidedBy::WinterVisit;
+        if (urgent) say("emergency");
+        if (urgent && q.asOf > r.days.quietFrom) say("no-super-yet");
+        reach();
+        if (a.needIfStopped) say("laying-stopped", {{"day", r.on(q.season.broodStop ? q.season.broodStop->day : r.days.closing)}, {"need", *a.needIfStopped}});
+        const bool weak = r.phase >= Phase::Late && !disease() && a.decidedBy != DecidedBy::Weak && tooWeak(r);
+        if (weak) say("weak-too-late");
+        if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late && r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
+            say("spring-starvation", {{"class", half()}});
+    }
+
+    void mites() {
+        if (r.phase == Phase::Summer)
+            say("varroa-first", {{"class", std::string("summer")}});
+        else if (r.phase == Phase::Closing)
+            say("varroa-first", {{"class", half()}});
+    }
+
+    void opening() {
+        if (disease()) return;
+        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != Look::Weigh) || (a.feed && !coldSeason());
+        if (a.decidedBy == DecidedBy::Contradiction) say("check-scale");
+        if (!opens) return;
+        if (maximumToday() < fullLookFromC) say("opening-cold");
+        if (!a.feed && maximumToday() >= waspsFromC && !coldSeason()) say("robbing-and-wasps");
+        say("stings");
+        if (q.boxes.size() > 1 || a.harvest) say("lifting");
+        if (frameless()) say("soft-comb");
+    }
+
+    void feeding() {
+        if (syrup() || (maximumToday() >= waspsFromC && !coldSeason())) say("robbing-and-wasps");
+        if (q.longHive) say("long-hive-feeding");
+        say("sugar-kind");
+        say("unknown-honey");
+        if (!syrup()) return;
+        say("hmf-and-acid");
+        say("hot-syrup");
+        say("drowning");
+        if (a.feed->crystallisingGPerKg >= 1) say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
+    }
+
+    void harvest() {
+        const auto order = stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
+        bool low = q.combs.empty(), check = false;
+        for (const auto& comb : order) {
+            const auto& taken = a.harvest->combs;
+            if (std::find(taken.begin(), taken.end(), comb.position) == taken.end()) continue;
+            low = low || comb.lowCapped;
+            check = check || comb.checkComb;
+        }
+        if (check) say("check-comb");
+        if (low) say("capped-share");
+        if (q.moisturePercent)
+            say("moisture", {{"water", *q.moisturePercent}});
+        else
+            say("moisture");
+        say("infants");
+    }
+
+    void honeySafety() {
+        if (syrup() && anySuper()) say("no-supers-while-feeding");
+        if (a.feed || q.treated || wasFed(q, r.days)) say("not-for-people");
+    }
+
+    void colony() {
+        if (!a.gifts.empty()) say("move-combs");
+        if (q.queenSeen == false && q.eggsSeen != true && r.phase <= Phase::Closing) say("queen-in-doubt");
+        if (!q.brood && q.season.broodRestart && q.lookedOn >= q.season.broodRestart->day && r.phase == Phase::Spring) say("brood-not-said");
+        if (q.beeBread && q.beeBread->value() < lowBeeBreadKg && beforeLayingStops()) say("pollen-short", {{"pollen", *q.beeBread}});
+        if (q.flowStrength > 0 && r.phase <= Phase::Closing) {
+            say("flow-not-sure");
+            say("setting-stores");
+        }
+        if (r.phase == Phase::Closing && q.asOf < SeasonDay{-92}) say("early-look");
+    }
+
+    bool beforeLayingStops() const {
+        return q.season.broodStop && q.asOf < q.season.broodStop->day && q.asOf > q.season.broodStop->day - 45;
+    }
+
+    void winter() {
+        const bool autumn = r.phase == Phase::Closing || r.phase == Phase::Late;
+        if (anySuper() && autumn && a.verdict != Verdict::Harvest) say("excluder-off");
+        if (autumn && q.season.winterClass == climate::WinterClass::Confined) say("mouse-guard");
+        if (autumn && r.lockedInDays >= longColdDays) {
+            say("top-insulation");
+            say("condensation");
+        }
+        if (r.phase == Phase::Spring && r.target.toSpare.value() > 2 * narrowMarginKg) say("honey-bound");
+        if (r.phase >= Phase::Closing) say("heft");
+        if (r.phase == Phase::Spring) say("dead-out");
+    }
+
+    void reach() {
+        const auto within = stores::clusterReach(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
+        const bool ahead = r.phase == Phase::Closing || r.phase == Phase::Late || r.phase == Phase::Winter;
+        if (!within || !ahead || q.season.winterClass == climate::WinterClass::Dearth || disease()) return;
+        const Mass needed = r.lockedInDays * coldestUsePerDay(r);
+        const bool split = q.longHive && (within->gap || within->bothSides);
+        if (within->within < needed || (split && r.lockedInDays >= longColdDays))
+            say("cluster-gap", {{"within", within->within}, {"needed", needed}});
+    }
+
+    void next() {
+        if (!a.nextLook || a.nextLook->what == NextLookAt::Inspector) return;
+        const char* what = a.nextLook->what == NextLookAt::CountMites ? "mites" : a.nextLook->what == NextLookAt::CheckFeed ? "feed" : "weigh";
+        say("next-look", {{"day", a.nextLook->date}, {"class", std::string(what)}});
+    }
+
+    const Reckoning& r;
+    const ColonyQuestion& q;
+    const Advice& a;
+    std::vector<Remark> said;
+};
+
+} // namespace
+
+std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice) { return Cautions(reckoning, advice).all(); }
+
+} // namespace winterlarder::advice

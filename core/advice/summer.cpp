@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/summer.h"
+
+#include "advice/harvest_rules.h"
+#include "advice/portions.h"
+
+#include <algorithm>
+
+namespace winterlarder::advice {
+
+namespace {
+
+Mass hardLossUntil(const Reckoning& r, SeasonDay look) {
+    return kilograms(winter::quantile(winter::largestLossUntil(r.ensemble, r.flow, r.question.asOf, look - 1), 0.9));
+}
+
+SeasonDay soonest(const Reckoning& r) { return r.question.asOf + static_cast<int>(r.rules().leastLookDays); }
+
+//! One visit: as much of what is missing as is given at a time, and left a week to be taken.
+feeding::FeedingPlan inOneVisit(const Reckoning& r, Mass missing) {
+    const Mass step = r.question.steps.sugar, least = feeding::stepsUp(kilograms(r.rules().summerPortionLeast), step);
+    auto asked = feedingQuestion(r);
+    asked.visitEveryDays = std::max(asked.visitEveryDays, static_cast<int>(r.rules().leastLookDays));
+    const Mass most = sugarFor(r, r.room() + kilograms(1));
+    Mass sugar = std::min(std::max(sugarFor(r, missing), least), most);
+    auto plan = feeding::planSyrup(asked, sugar, step, r.days.closing, false);
+    while (plan.visits.size() > 1 && sugar > step) {
+        sugar = feeding::stepsDown(sugar - step * 0.5, step);
+        plan = feeding::planSyrup(asked, sugar, step, r.days.closing, false);
+    }
+    return plan;
+}
+
+Decided portion(const Reckoning& r, Mass missing) {
+    auto plan = inOneVisit(r, missing);
+    if (!feedsAnything(plan)) return {Verdict::Leave, DecidedBy::SummerSafe, {}, {}, {}};
+    return {Verdict::Feed, DecidedBy::SummerPortion, std::move(plan), {}, {}};
+}
+
+} // namespace
+
+Mass safetyAmount(const Reckoning& r) {
+    const auto& rules = r.rules();
+    const SeasonDay look = std::max(soonest(r), std::min(r.days.summer, r.question.asOf + static_cast<int>(rules.summerLookDays)));
+    return std::max(kilograms(r.question.nucleus ? rules.safetyNucleus : rules.safetyLeast), hardLossUntil(r, look) + kilograms(rules.safetyBeyond));
+}
+
+std::optional<Decided> summerRule(const Reckoning& r) {
+    if (r.phase != Phase::Summer) return std::nullopt;
+    const Mass safety = safetyAmount(r);
+    if (r.stores() < safety) return portion(r, safety - r.stores());
+    if (auto supers = wholeSupers(r, r.stores() - safety)) return Decided{Verdict::Harvest, DecidedBy::SummerHarvest, {}, std::move(supers), {}};
+    return Decided{Verdict::Leave, DecidedBy::SummerSafe, {}, {}, {}};
+}
+
+SeasonDay summerLook(const Reckoning& r, Mass stores) {
+    const auto lasts = [&](SeasonDay look) { return stores - hardLossUntil(r, look) >= kilograms(r.rules().safetyBeyond); };
+    SeasonDay low = soonest(r), high = std::max(low, r.days.summer); // lasts(low) is taken for granted
+    while (high - low > 0) {
+        const SeasonDay middle = low + (high - low + 1) / 2;
+        if (lasts(middle))
+            low = middle;
+        else
+            high = middle - 1;
+    }
+    return low;
+}
+
+} // namespace winterlarder::advice

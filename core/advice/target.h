@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/reckoning.h"
+
+namespace winterlarder::advice {
+
+//! What the colony should hold on the day winter begins for it, and what of it will be missing then: target - S + eaten - found. The band of what is
+//! missing counts the look's doubt, the use until that day and the count of bees; the target does not, so a vaguer look never raises an amount. Asked for with
+//! `question`, `ensemble`, `flow`, `wish`, `days` of the reckoning filled in. Tested: tests/advice/told_test.cpp.
+TargetReckoning reckonTarget(const Reckoning& reckoning);
+
+//! Missing or to spare below this is enough as it is: the largest of 1 kg, a tenth of the target and a quarter of the band, at most 4 kg. Judgement.
+Mass deadBand(Mass target, const Spread<Mass>& missing, const DecisionConstants& rules);
+
+//! The need counted from the asking day, in parts that add up.
+NeedParts needParts(const Reckoning& reckoning);
+
+//! The target as it is told: kilograms, full combs, gross weight.
+Target targetOf(const Reckoning& reckoning);
+
+} // namespace winterlarder::advice

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/later.h"
+
+#include "advice/options.h"
+#include "numerics/normal_law.h"
+#include "stores/weighing.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace winterlarder::advice {
+
+namespace {
+
+bool weighed(const Reckoning& r) {
+    return std::any_of(r.question.weighings.begin(), r.question.weighings.end(),
+                       [](const WeighedHive& weighing) { return weighing.kind != WeighedHive::Kind::Heft; });
+}
+
+Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& steps, const std::vector<double>& stores, SeasonDay day) {
+    const ColonyQuestion& q = r.question;
+    const auto loss = winter::netLossBetween(r.ensemble, r.flow, q.asOf, day);
+    const auto bees = r.ensemble.bees(day);
+    double laidIn = 0;
+    for (const auto& step : steps)
+        if (step.day < day) laidIn += step.change.value();
+    const double rest = q.tare.value() + q.beeBread.value_or(stores::HiveLoad{}.beeBread).value() +
+                        stores::broodMass({r.ensemble.means(day).broodCells}).value();
+    std::vector<double> gross(loss.size());
+    for (std::size_t i = 0; i < gross.size(); ++i)
+        gross[i] = rest + r.constants.beeMass * static_cast<double>(bees[i]) + std::max(0.0, stores[i] + laidIn - loss[i]);
+    std::sort(gross.begin(), gross.end());
+    const auto at = [&](double quantile) { return winter::sortedQuantile(gross, quantile); };
+    const double tareBand = weighed(r) ? 0 : tenthPercentile * q.tareSd.value(), middle = at(0.5);
+    return {kilograms(middle - std::hypot(middle - at(0.1), tareBand)), kilograms(middle),
+            kilograms(middle + std::hypot(at(0.9) - middle, tareBand))};
+}
+
+} // namespace
+
+std::vector<WeighPoint> weighLine(const Reckoning& r, const Decided& decided) {
+    const auto steps = stepsOf(r, decided);
+    const auto stores = winter::storesDrawn(static_cast<std::size_t>(r.ensemble.winters()), r.stores(), r.estimate.sd);
+    std::vector<WeighPoint> line;
+    for (SeasonDay day = r.question.asOf + 1; day <= std::min(r.days.forage, r.ensemble.lastDay()); day = day + 1)
+        if (r.on(day).day() == 1) line.push_back({r.on(day), grossOn(r, steps, stores, day)});
+    return line;
+}
+
+} // namespace winterlarder::advice

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/winter_rules.h"
+
+#include "advice/portions.h"
+#include "stores/cluster.h"
+
+#include <algorithm>
+
+namespace winterlarder::advice {
+
+namespace {
+
+constexpr double clusteredBelowC = 10; // of a usual day's maximum: bees do not move across empty combs
+
+bool inCold(const Reckoning& r) {
+    return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange < clusteredBelowC;
+}
+
+Decided oneVisit(DecidedBy by, feeding::FeedingPlan plan) { return {Verdict::Feed, by, std::move(plan), std::nullopt, std::nullopt}; }
+
+// What is fed where it cannot wait: on a warm day of a dearth syrup, else fondant.
+feeding::FeedingPlan atOnce(const Reckoning& r, Mass stores) {
+    return r.days.portionsInWinter && takesPortions(r) ? smallPortions(r, stores) : fondantVisit(r, stores);
+}
+
+Mass missingNow(const Reckoning& r) { return std::max(kilograms(0), r.target.missing.typical); }
+
+std::optional<Decided> boardRule(const Reckoning& r) {
+    const auto& rules = r.rules();
+    const auto& deadline = r.question.season.syrupDeadline;
+    const SeasonDay last = (deadline ? deadline->day : r.days.closing) + static_cast<int>(rules.lateDays);
+    if (r.lockedInDays <= rules.lockedInBoard || r.question.asOf > last || r.question.nucleus) return std::nullopt;
+    const Mass step = r.question.steps.fondant;
+    const Mass board = std::min(feeding::stepsUp(missingNow(r) / feeding::storesPerKgFondant, step), feeding::stepsDown(kilograms(rules.fondantBoard), step));
+    return oneVisit(DecidedBy::Board, feeding::planFondant(feedingQuestion(r), board));
+}
+
+bool visitIsDue(const Reckoning& r) { return r.stores() - hardUseOf(r, r.rules().dueDays) <= r.wish.reserve; }
+
+} // namespace
+
+std::optional<Mass> foodInReach(const Reckoning& r) {
+    const ColonyQuestion& q = r.question;
+    if (q.combs.empty()) return std::nullopt;
+    const bool seen = stores::findCluster(q.combs, q.boxes, q.coveredCombs).seen;
+    const auto reach = stores::clusterReach(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
+    return seen && reach ? std::optional(reach->within) : std::nullopt;
+}
+
+std::optional<Decided> noFoodInReachRule(const Reckoning& r) {
+    if (r.phase < Phase::Late || !inCold(r)) return std::nullopt;
+    const auto within = foodInReach(r);
+    const bool seenShort = within && *within < hardUseOf(r, r.rules().actNowDays);
+    if (!seenShort && r.question.answers.foodBeside != false) return std::nullopt;
+    return oneVisit(DecidedBy::NoFoodInReach, fondantVisit(r, kilograms(r.rules().fondantVisit)));
+}
+
+std::optional<Decided> actNowRule(const Reckoning& r) {
+    if (r.phase < Phase::Late || missingFor(r, r.rules().actNowDays).value() <= 0) return std::nullopt;
+    return oneVisit(DecidedBy::ActNow, atOnce(r, missingNow(r)));
+}
+
+std::optional<Decided> winterFeedRule(const Reckoning& r) {
+    if (r.phase != Phase::Winter && r.phase != Phase::Spring) return std::nullopt;
+    const bool missing = r.target.missing.typical > r.target.deadBand;
+    const Decided later{Verdict::Leave, missing ? DecidedBy::ShortLater : DecidedBy::Enough, {}, {}, {}};
+    if (r.question.asOf > r.days.quietFrom) return later;
+    if (missing && takesPortions(r)) return oneVisit(DecidedBy::SmallPortions, smallPortions(r, missingNow(r)));
+    if (auto board = missing ? boardRule(r) : std::nullopt) return board;
+    if (!visitIsDue(r)) return later;
+    return oneVisit(DecidedBy::WinterVisit, fondantVisit(r, missingNow(r)));
+}
+
+std::optional<Decided> lateFeedRule(const Reckoning& r) {
+    if (r.phase != Phase::Late || r.target.missing.typical <= r.target.deadBand) return std::nullopt;
+    if (takesPortions(r)) {
+        auto plan = smallPortions(r, missingNow(r));
+        if (feedsAnything(plan)) return oneVisit(DecidedBy::SmallPortions, std::move(plan));
+    }
+    if (auto board = boardRule(r)) return board;
+    return Decided{Verdict::Leave, DecidedBy::ShortLater, {}, {}, {}};
+}
+
+} // namespace winterlarder::advice

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/yard/yard_plan.h"
+
+#include "advice/yard/share_combs.h"
+
+#include <algorithm>
+
+namespace winterlarder::advice {
+
+namespace {
+
+bool healthy(const std::vector<YardColony>& yard) {
+    return std::none_of(yard.begin(), yard.end(), [](const YardColony& colony) { return colony.question->trouble; });
+}
+
+void unite(const std::vector<YardColony>& yard, YardPlan& plan, const UnitedPair& pair) {
+    PartInYard &from = plan.parts[pair.from], &onto = plan.parts[pair.onto];
+    from.uniteWith = yard[pair.onto].question->colony;
+    onto.uniteWith = yard[pair.from].question->colony;
+    from.uniteBy = onto.uniteBy = yard[pair.from].advice->unite->by;
+    onto.joinedBees = yard[pair.from].advice->bees->typical;
+    onto.joinedStores = std::max(kilograms(0), yard[pair.from].advice->estimate->mean);
+}
+
+const UnitedPair* pairOnto(const YardPlan& plan, std::size_t place) {
+    const auto found = std::find_if(plan.pairs.begin(), plan.pairs.end(), [&](const UnitedPair& pair) { return pair.onto == place; });
+    return found == plan.pairs.end() ? nullptr : &*found;
+}
+
+bool goesOntoAnother(const YardPlan& plan, std::size_t place) {
+    return std::any_of(plan.pairs.begin(), plan.pairs.end(), [&](const UnitedPair& pair) { return pair.from == place; });
+}
+
+// Its winter is its partner's to plan.
+void leaveWinterToPartner(Advice& advice, const std::string& partner) {
+    advice.unite->partner = partner;
+    advice.expectedLater.reset();
+    advice.weighLine.clear();
+}
+
+} // namespace
+
+Mass PartInYard::brought() const {
+    Mass sum{0};
+    for (const CombGift& gift : received) sum += gift.honey;
+    for (const CombGift& gift : given) sum -= gift.honey;
+    return sum;
+}
+
+YardPlan planFor(const std::vector<YardColony>& yard, MovingCombs combs) {
+    YardPlan plan{std::vector<PartInYard>(yard.size()), {}};
+    if (!healthy(yard)) return plan;
+    plan.pairs = pairsOf(yard);
+    std::set<std::size_t> apart;
+    for (const UnitedPair& pair : plan.pairs) {
+        unite(yard, plan, pair);
+        apart.insert({pair.from, pair.onto});
+    }
+    if (combs == MovingCombs::Not) return plan;
+    for (const SharedCombs& shared : combsToShare(yard, apart)) {
+        plan.parts[shared.from].given.push_back(shared.gift);
+        plan.parts[shared.to].received.push_back(shared.gift);
+    }
+    return plan;
+}
+
+bool weighedAgain(const YardPlan& plan, std::size_t place) {
+    const PartInYard& part = plan.parts[place];
+    return !part.given.empty() || !part.received.empty() || pairOnto(plan, place);
+}
+
+std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const YardPlan& plan, std::size_t place, const ModelConstants& constants,
+                                   winter::Sampling sampling, int threads, std::stop_token stop) {
+    const YardColony& colony = yard[place];
+    const UnitedPair* pair = pairOnto(plan, place);
+    ColonyInPlan planned{pair ? unitedQuestion(colony, yard[pair->from]) : *colony.question, {}};
+    planned.question.plan = plan.parts[place];
+    if (weighedAgain(plan, place)) {
+        auto answer = weigh(planned.question, constants, sampling, threads, std::move(stop));
+        if (!answer) return std::nullopt;
+        planned.answer = *std::move(answer);
+        return planned;
+    }
+    planned.answer.advice = *colony.advice;
+    planned.answer.advice.plan = plan.parts[place];
+    if (goesOntoAnother(plan, place)) leaveWinterToPartner(planned.answer.advice, plan.parts[place].uniteWith);
+    return planned;
+}
+
+} // namespace winterlarder::advice

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "advice/question.h"
+#include "book/colony_history.h"
+#include "reference/reference.h"
+#include "tracking/follow_question.h"
+
+namespace winterlarder::answer {
+
+//! The records of a winter from the day of its decision to a day; everything outlives the call.
+struct WinterSpan {
+    const book::ColonyHistory& records;
+    const book::ColonyCase& autumn; //!< of the decision, see asDecided
+    const Winter& winter;
+    Date decided, asOf;
+    const ReferenceData& reference;
+};
+
+//! Lays what was written down after the decision into the question: steps (feeds, harvests, weights changed) and observations (weighings, sightings,
+//! later looks, a death). `asked`: the autumn's question. Problems: those of the records. Tested: tests/answer/followed_colony_test.cpp.
+Outcome<bool> fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked, const WinterSpan& span);
+
+//! Lays the plan into it, once the steps are in: visits of the advice acted on, else what was fed and taken before the solstice; and planned feeds that
+//! are past and not written down as given. Tested: tests/answer/acted_on_test.cpp.
+Outcome<bool> fillPlan(tracking::FollowQuestion& question, const WinterSpan& span);
+
+} // namespace winterlarder::answer

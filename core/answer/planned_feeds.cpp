@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/afterwards.h"
+
+#include "answer/evening_feeds.h"
+#include "answer/question_of_case.h"
+
+#include <algorithm>
+
+namespace winterlarder::answer {
+
+namespace {
+
+std::optional<book::FeedRecord> feedOf(const book::PlannedVisit& visit) {
+    if (visit.fondant) return book::FeedRecord{visit.date, book::FeedKind::Fondant, {}, {}, {}, visit.fondant};
+    if (visit.sugar) return book::FeedRecord{visit.date, book::FeedKind::Syrup, visit.sugar, {}, {}, {}};
+    return std::nullopt;
+}
+
+bool ofTheAdvice(const book::PlannedVisit& visit, const WinterSpan& span) {
+    const auto* advice = actedOn(span.records, span.decided);
+    return visit.advice && advice && advice->id == *visit.advice;
+}
+
+bool withinSpan(const book::PlannedVisit& visit, const WinterSpan& span) { return span.winter.contains(visit.date) && visit.date >= span.decided; }
+
+// Visits of the plan acted on, and those of the keeper's own, whose day is past.
+void fillUnticked(tracking::FollowQuestion& question, const WinterSpan& span) {
+    Mass planned{0}, given{0};
+    std::vector<tracking::UntickedVisit> open;
+    for (const auto& visit : span.records.visits) {
+        const bool counts = withinSpan(visit, span) && visit.date < span.asOf && (!visit.advice || ofTheAdvice(visit, span));
+        const auto feed = feedOf(visit);
+        if (!counts || !feed || visit.state == book::VisitState::Skipped) continue;
+        planned += storesOfFeed(*feed);
+        if (visit.state == book::VisitState::Planned) open.push_back({span.winter.seasonDay(visit.date), visit.date, storesOfFeed(*feed)});
+    }
+    for (const auto& step : question.steps)
+        if (step.kind == tracking::KnownStep::Kind::Feed) given += step.change;
+    if (planned - given < kilograms(question.decisions.deadLeast)) return;
+    std::stable_sort(open.begin(), open.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
+    question.unticked = std::move(open);
+}
+
+// Nothing was planned in the book: what was fed and taken before the solstice is what the keeper had in mind.
+void planWhatWasDone(tracking::FollowQuestion& question) {
+    for (const auto& step : question.steps)
+        if (step.kind != tracking::KnownStep::Kind::Equipment && step.day <= climate::solstice) question.planned.push_back({step.day, step.change});
+}
+
+} // namespace
+
+Outcome<bool> fillPlan(tracking::FollowQuestion& question, const WinterSpan& span) {
+    book::ColonyCase planned = span.autumn;
+    planned.weighings.clear();
+    planned.harvests.clear();
+    planned.weighedInOtherHive.clear();
+    planned.feeds.clear();
+    for (const auto& visit : span.records.visits)
+        if (const auto feed = feedOf(visit); feed && ofTheAdvice(visit, span) && withinSpan(visit, span)) planned.feeds.push_back(*feed);
+    const auto plain = questionOf(planned, {}, span.reference, 0);
+    if (!plain) return plain.problems();
+    for (const auto& feed : plain->feeds) question.planned.push_back({feed.day, feed.stores});
+    fillUnticked(question, span);
+    if (!actedOn(span.records, span.decided)) planWhatWasDone(question);
+    return true;
+}
+
+} // namespace winterlarder::answer

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "reference/named_numbers.h"
+#include "reference/shipped_files.h"
+
+#include <array>
+
+namespace winterlarder {
+
+namespace {
+
+constexpr auto decisionsFile = "rules/decisions.csv";
+
+struct DecisionNumber {
+    std::string_view name;
+    std::string_view unit;
+    double DecisionConstants::*member;
+};
+
+constexpr std::array decisionNumbers = std::to_array<DecisionNumber>({
+    {"closingBeforeFeedBy", "d", &DecisionConstants::closingBeforeFeedBy},
+    {"incomePastDays", "d", &DecisionConstants::incomePastDays},
+    {"lateDays", "d", &DecisionConstants::lateDays},
+    {"reserveNucleus", "kg", &DecisionConstants::reserveNucleus},
+    {"reserveOneBox", "kg", &DecisionConstants::reserveOneBox},
+    {"reserveMoreBoxes", "kg", &DecisionConstants::reserveMoreBoxes},
+    {"reserveInSpring", "kg", &DecisionConstants::reserveInSpring},
+    {"quietBeforeForage", "d", &DecisionConstants::quietBeforeForage},
+    {"riskVisited", "1", &DecisionConstants::riskVisited},
+    {"riskUnvisited", "1", &DecisionConstants::riskUnvisited},
+    {"lockedInShort", "d", &DecisionConstants::lockedInShort},
+    {"lockedInLong", "d", &DecisionConstants::lockedInLong},
+    {"lockedInBoard", "d", &DecisionConstants::lockedInBoard},
+    {"capacityShare", "1", &DecisionConstants::capacityShare},
+    {"fullShare", "1", &DecisionConstants::fullShare},
+    {"combsNeedDays", "d", &DecisionConstants::combsNeedDays},
+    {"heftLight", "1", &DecisionConstants::heftLight},
+    {"heftFair", "1", &DecisionConstants::heftFair},
+    {"heftHeavy", "1", &DecisionConstants::heftHeavy},
+    {"heftBeyond", "kg", &DecisionConstants::heftBeyond},
+    {"heftSugarInSummer", "kg", &DecisionConstants::heftSugarInSummer},
+    {"heftSugar", "kg", &DecisionConstants::heftSugar},
+    {"contradictionSugar", "kg", &DecisionConstants::contradictionSugar},
+    {"worthLookingBand", "kg", &DecisionConstants::worthLookingBand},
+    {"worthLookingGain", "kg", &DecisionConstants::worthLookingGain},
+    {"deadLeast", "kg", &DecisionConstants::deadLeast},
+    {"deadShareOfTarget", "1", &DecisionConstants::deadShareOfTarget},
+    {"deadShareOfBand", "1", &DecisionConstants::deadShareOfBand},
+    {"deadMost", "kg", &DecisionConstants::deadMost},
+    {"harvestLeast", "kg", &DecisionConstants::harvestLeast},
+    {"harvestCombFull", "1", &DecisionConstants::harvestCombFull},
+    {"mostWater", "%", &DecisionConstants::mostWater},
+    {"wettishFrom", "%", &DecisionConstants::wettishFrom},
+    {"mostWaterHeather", "%", &DecisionConstants::mostWaterHeather},
+    {"safetyLeast", "kg", &DecisionConstants::safetyLeast},
+    {"safetyNucleus", "kg", &DecisionConstants::safetyNucleus},
+    {"safetyBeyond", "kg", &DecisionConstants::safetyBeyond},
+    {"summerLookDays", "d", &DecisionConstants::summerLookDays},
+    {"leastLookDays", "d", &DecisionConstants::leastLookDays},
+    {"summerPortionLeast", "kg", &DecisionConstants::summerPortionLeast},
+    {"weakBees", "bees", &DecisionConstants::weakBees},
+    {"strongEnoughBees", "bees", &DecisionConstants::strongEnoughBees},
+    {"strongUntilDay", "d", &DecisionConstants::strongUntilDay},
+    {"uniteColdest", "degC", &DecisionConstants::uniteColdest},
+    {"keepAliveDays", "d", &DecisionConstants::keepAliveDays},
+    {"keepAliveSugar", "kg", &DecisionConstants::keepAliveSugar},
+    {"fondantVisit", "kg", &DecisionConstants::fondantVisit},
+    {"fondantNucleus", "kg", &DecisionConstants::fondantNucleus},
+    {"fondantLeast", "kg", &DecisionConstants::fondantLeast},
+    {"fondantBoard", "kg", &DecisionConstants::fondantBoard},
+    {"actNowDays", "d", &DecisionConstants::actNowDays},
+    {"dueDays", "d", &DecisionConstants::dueDays},
+    {"hardUse", "1", &DecisionConstants::hardUse},
+    {"lateLitres", "L", &DecisionConstants::lateLitres},
+    {"lateUptake", "L/d", &DecisionConstants::lateUptake},
+    {"unitedBees", "bees", &DecisionConstants::unitedBees},
+    {"giftCombLeast", "kg", &DecisionConstants::giftCombLeast},
+    {"previewWinters", "1", &DecisionConstants::previewWinters},
+    {"foodElsewhere", "1", &DecisionConstants::foodElsewhere},
+    {"gapCombs", "1", &DecisionConstants::gapCombs},
+    {"dwindlingShare", "1", &DecisionConstants::dwindlingShare},
+    {"fasterThan", "1", &DecisionConstants::fasterThan},
+    {"moreCombs", "1", &DecisionConstants::moreCombs},
+    {"moreCombsInSpring", "1", &DecisionConstants::moreCombsInSpring},
+    {"moreSpringDays", "d", &DecisionConstants::moreSpringDays},
+});
+static_assert(sizeof(DecisionConstants) == decisionNumbers.size() * sizeof(double), "every number is read from the file");
+
+} // namespace
+
+DecisionConstants readDecisions(ShippedFolder& folder, SourceUses& uses) {
+    DecisionConstants values{};
+    std::vector<NamedNumber> numbers;
+    for (const DecisionNumber& number : decisionNumbers) numbers.push_back({number.name, number.unit, &(values.*(number.member))});
+    readNumbers(folder, uses, decisionsFile, {"name", "value", "unit", "low", "high", "mark", "source", "meaning"}, "number", numbers);
+    return values;
+}
+
+} // namespace winterlarder

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/harvest_rules.h"
+
+#include "advice/colonies.h"
+
+#include <gmock/gmock.h>
+
+namespace winterlarder::advice::harvest_rules_test {
+
+namespace {
+
+//! Two full deeps, a colony that wants about two thirds of it.
+ColonyQuestion rich() { return colony({.station = "gb-london", .asOf = "2026-09-26", .capped = 0.9, .combs = 20, .covered = 7}); }
+
+//! The same with its second box a super.
+ColonyQuestion withSuper() {
+    auto q = rich();
+    q.boxUses = {{false, {}}, {true, {}}};
+    for (std::size_t i = 0; i < 10; ++i) q.combs[i].capped = 0.75;
+    for (std::size_t i = 10; i < 20; ++i) q.combs[i].inSuper = true;
+    return q;
+}
+
+double honeyOf(const ColonyQuestion& q, const HarvestAdvice& harvest) {
+    double sum = 0;
+    for (const int position : harvest.combs) {
+        const auto& comb = q.combs[static_cast<std::size_t>(position)];
+        sum += comb.capped * stores::capacityOf(comb).value(); // nothing open is on these combs
+    }
+    return sum;
+}
+
+bool offersHoney(const Advice& advice) {
+    return advice.harvest || option(advice, OptionKind::TakeNow) || option(advice, OptionKind::TakeInSpring);
+}
+
+} // namespace
+
+TEST(HarvestRules, TheAmountIsWhatTheNamedCombsHoldEverywhere) {
+    const auto q = rich();
+    const auto advice = adviceFor(q);
+    ASSERT_EQ(advice.verdict, Verdict::Harvest);
+    EXPECT_NEAR(advice.harvest->upTo.value(), honeyOf(q, *advice.harvest), 1e-9);
+    EXPECT_EQ(advice.harvest->upTo, advice.harvest->combsHold);
+    EXPECT_EQ(option(advice, OptionKind::TakeNow)->amount, advice.harvest->upTo);
+    EXPECT_GE(advice.harvest->upTo.value(), 3);
+}
+
+TEST(HarvestRules, WhatStaysIsNotBelowTheTargetNorTheUsual) {
+    auto q = rich();
+    const auto advice = adviceFor(q);
+    ASSERT_TRUE(advice.harvest);
+    EXPECT_GE(advice.estimate->mean - advice.harvest->upTo, advice.target->stores);
+    q.usual = UsualHere{advice.estimate->mean - kilograms(5), advice.estimate->mean, "here", "Here", 'B'};
+    const auto held = adviceFor(q);
+    if (held.harvest) EXPECT_GE(held.estimate->mean - held.harvest->upTo, q.usual->low);
+    EXPECT_LT(held.toSpare.value(), advice.toSpare.value());
+    q.usual->quality = 'C';
+    EXPECT_EQ(adviceFor(q).toSpare, advice.toSpare) << "common practice is shown, and holds nothing back";
+}
+
+TEST(HarvestRules, OnlyOuterCombsOfTheTopBoxBesideNoBees) {
+    auto q = rich();
+    for (std::size_t i = 3; i < 7; ++i) q.combs[i].brood = 0.05, q.combs[i].capped = 0.8;
+    const auto advice = adviceFor(q);
+    ASSERT_TRUE(advice.harvest);
+    for (const int position : advice.harvest->combs) EXPECT_GE(position, 10);
+    for (auto& comb : q.combs) comb.capped = comb.box == 1 ? 0.75 : 0.98;
+    const auto thin = adviceFor(q);
+    EXPECT_FALSE(thin.harvest) << "no comb of the top box is four fifths full";
+}
+
+TEST(HarvestRules, SupersComeFirstAndWhole) {
+    const auto q = withSuper();
+    const auto advice = adviceFor(q);
+    ASSERT_TRUE(advice.harvest);
+    for (const int position : advice.harvest->combs) EXPECT_GE(position, 10);
+}
+
+TEST(HarvestRules, ASuperForTheBeesStaysOn) {
+    auto q = withSuper();
+    q.answers.supersFor = SupersFor::Bees;
+    const auto advice = adviceFor(q);
+    if (advice.harvest)
+        for (const int position : advice.harvest->combs) EXPECT_LT(position, 10);
+}
+
+TEST(HarvestRules, ASuperForPeopleIsNotCountedWithTheStores) {
+    auto q = withSuper();
+    const auto counted = adviceFor(q);
+    q.answers.supersFor = SupersFor::People;
+    const auto apart = adviceFor(q);
+    EXPECT_LT(apart.estimate->mean, counted.estimate->mean - kilograms(15));
+    EXPECT_LT(*apart.capacity, *counted.capacity);
+}
+
+TEST(HarvestRules, SugarSinceSpringMakesAllOfItTheBees) {
+    auto q = rich();
+    q.feeds.push_back({q.lookedOn - 20, kilograms(3), true, q.winter.date(q.lookedOn - 20)});
+    const auto fed = adviceFor(q);
+    EXPECT_EQ(fed.verdict, Verdict::Leave);
+    EXPECT_FALSE(offersHoney(fed)) << "nor in spring";
+    EXPECT_TRUE(says(fed.reasons, "fed-combs"));
+    q.feeds.front().date = q.winter.date(q.lookedOn).plusDays(-500);
+    EXPECT_TRUE(offersHoney(adviceFor(q))) << "that was before last spring's forage";
+    q.feeds.clear();
+    q.combs[3].fed = true;
+    EXPECT_FALSE(offersHoney(adviceFor(q))) << "syrup went through the whole hive";
+}
+
+TEST(HarvestRules, ABoxPutOnAfterTheLastFeedIsFree) {
+    auto q = withSuper();
+    const Date fed = q.winter.date(q.lookedOn - 40);
+    q.feeds.push_back({q.lookedOn - 40, kilograms(3), true, fed});
+    EXPECT_FALSE(offersHoney(adviceFor(q)));
+    q.boxUses[1].putOn = fed.plusDays(-1);
+    EXPECT_FALSE(offersHoney(adviceFor(q)));
+    q.boxUses[1].putOn = fed.plusDays(3);
+    const auto advice = adviceFor(q);
+    ASSERT_TRUE(advice.harvest);
+    for (const int position : advice.harvest->combs) EXPECT_GE(position, 10);
+}
+
+TEST(HarvestRules, MedicineBarsWhatWasOnTheHive) {
+    auto q = withSuper();
+    const Date given = q.winter.date(q.lookedOn - 40);
+    q.treated = true;
+    q.treatments.push_back({given, given.plusDays(20)});
+    EXPECT_FALSE(offersHoney(adviceFor(q)));
+    q.boxUses[1].putOn = given.plusDays(10);
+    EXPECT_FALSE(offersHoney(adviceFor(q))) << "the label's time was not over";
+    q.boxUses[1].putOn = given.plusDays(21);
+    EXPECT_TRUE(offersHoney(adviceFor(q)));
+    q.treatments.clear();
+    q.treatedWithoutDay = true;
+    EXPECT_FALSE(offersHoney(adviceFor(q))) << "nobody says when";
+}
+
+TEST(HarvestRules, WetHoneyStays) {
+    auto q = rich();
+    q.moisturePercent = 20.5;
+    EXPECT_FALSE(offersHoney(adviceFor(q)));
+    EXPECT_TRUE(says(adviceFor(q).reasons, "moist-honey"));
+    q.answers.honeyKind = HoneyKind::Heather;
+    EXPECT_TRUE(offersHoney(adviceFor(q))) << "heather honey may hold 23 %";
+    q.answers.honeyKind.reset();
+    q.moisturePercent = 19;
+    EXPECT_TRUE(offersHoney(adviceFor(q)));
+    EXPECT_TRUE(says(adviceFor(q).reasons, "wettish-honey"));
+}
+
+TEST(HarvestRules, NothingAfterClosing) {
+    auto q = rich();
+    const auto days = phaseDays(q.season, q.decisions);
+    for (const SeasonDay day : {days.closing + 1, days.late + 20, days.winter + 10}) {
+        q.asOf = q.lookedOn = day;
+        const auto advice = adviceFor(q);
+        EXPECT_FALSE(advice.harvest) << day.w;
+        EXPECT_FALSE(option(advice, OptionKind::TakeNow)) << day.w;
+    }
+}
+
+TEST(HarvestRules, NeverOnAccountOfAFlowStillToCome) {
+    auto q = rich();
+    const auto without = adviceFor(q);
+    q.flowStrength = 0.3;
+    EXPECT_EQ(adviceFor(q).harvest->upTo, without.harvest->upTo);
+}
+
+TEST(HarvestRules, InSummerWholeSupersOnly) {
+    auto q = withSuper();
+    q.asOf = q.lookedOn = phaseDays(q.season, q.decisions).summer - 5;
+    const auto advice = adviceFor(q);
+    ASSERT_EQ(advice.decidedBy, DecidedBy::SummerHarvest);
+    EXPECT_EQ(advice.harvest->combs.size(), 10u);
+    EXPECT_TRUE(advice.expectedLater) << "what comes off now is fed later";
+    q.combs[12].open = 0.6, q.combs[12].capped = 0.2;
+    for (std::size_t i = 13; i < 18; ++i) q.combs[i].open = 0.6, q.combs[i].capped = 0.2;
+    EXPECT_FALSE(adviceFor(q).harvest) << "the super is not ripe";
+}
+
+TEST(HarvestRules, EvidenceInDoubtBarsHoney) {
+    auto q = rich();
+    q.setAside.push_back({"doubt-heavy", {}});
+    EXPECT_FALSE(adviceFor(q).harvest);
+}
+
+} // namespace winterlarder::advice::harvest_rules_test

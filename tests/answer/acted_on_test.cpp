@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/followed_book.h"
+
+#include "book/case_of.h"
+#include "exchange/case/case_file.h"
+
+namespace winterlarder::answer {
+namespace {
+
+// The keeper acts on an advice, and feeds.
+class ActedOnTest : public FollowedColonyTest {
+protected:
+    book::PlannedVisitId visit;
+
+    void accept(const char* on, const std::string& inputs) {
+        const book::ActedAdvice advice{.colony = colony, .date = day(on), .verdict = "feed", .inputs = inputs, .answer = "{}", .seed = 1, .winters = 300};
+        const book::PlannedVisit planned{.colony = colony, .date = day(on), .what = book::VisitKind::Syrup, .sugar = kilograms(6)};
+        visit = *edit(book, book::AcceptAdvice{advice, {planned}}).added<book::PlannedVisit>();
+    }
+    void acceptAsKnown(const char* on) {
+        accept(on, exchange::writeCaseLine(must(book::caseOf(book, colony, day(on)))));
+    }
+    void feed(const char* on, double sugar) {
+        edit(book, book::AddFeed{{.colony = colony, .feed = {day(on), book::FeedKind::Syrup, kilograms(sugar), {}, {}, {}}}});
+    }
+};
+
+TEST_F(ActedOnTest, AFeedOfTheEveningThePlanWasMadeCountsOnce) {
+    acceptAsKnown("2026-09-20");
+    const auto before = questionOn("2026-12-01");
+    feed("2026-09-20", 6);
+    const auto q = questionOn("2026-12-01");
+    EXPECT_EQ(q.stores.mean, before.stores.mean) << "it is not in what was there";
+    ASSERT_EQ(q.steps.size(), 1u) << "it was given";
+    ASSERT_EQ(q.planned.size(), 1u) << "and it was planned";
+    EXPECT_NEAR(q.steps[0].change.value(), q.planned[0].change.value(), 1e-9);
+    EXPECT_TRUE(q.unticked.empty());
+}
+
+TEST_F(ActedOnTest, AFeedTheAdviceKnewOfIsInItsStores) {
+    const auto without = questionOn("2026-12-01").stores.mean;
+    feed("2026-09-20", 3);
+    acceptAsKnown("2026-09-20");
+    const auto q = questionOn("2026-12-01");
+    EXPECT_GT(q.stores.mean.value(), without.value() + 2.5);
+    EXPECT_TRUE(q.steps.empty());
+    EXPECT_EQ(q.unticked.size(), 1u) << "what was planned on top of it was not given";
+}
+
+TEST_F(ActedOnTest, TickingAVisitOffThatEveningIsTheSame) {
+    acceptAsKnown("2026-09-20");
+    edit(book, book::MarkVisitDone{visit, day("2026-09-20"), std::nullopt});
+    const auto q = questionOn("2026-12-01");
+    EXPECT_EQ(q.steps.size(), 1u);
+    EXPECT_EQ(q.planned.size(), 1u);
+    EXPECT_TRUE(q.unticked.empty());
+}
+
+TEST_F(ActedOnTest, APlannedFeedThatIsPastAndNotWrittenDownIsAskedAbout) {
+    acceptAsKnown("2026-09-20");
+    EXPECT_TRUE(questionOn("2026-09-20").unticked.empty()) << "today is not past";
+    ASSERT_EQ(questionOn("2026-09-21").unticked.size(), 1u);
+    EXPECT_NEAR(questionOn("2026-09-21").unticked[0].stores.value(), 6 * 1.045, 0.05);
+    EXPECT_TRUE(questionOn("2026-09-21").steps.empty()) << "and never taken for given";
+    edit(book, book::SkipVisit{visit});
+    EXPECT_TRUE(questionOn("2026-12-01").unticked.empty()) << "struck out";
+}
+
+TEST_F(ActedOnTest, WhatIsWrittenDownAsFedAnswersThePlan) {
+    acceptAsKnown("2026-09-20");
+    feed("2026-09-22", 3);
+    EXPECT_EQ(questionOn("2026-12-01").unticked.size(), 1u) << "half of it";
+    feed("2026-09-25", 3);
+    EXPECT_TRUE(questionOn("2026-12-01").unticked.empty());
+}
+
+TEST_F(ActedOnTest, ADeadHivesFindingsAreKept) {
+    EXPECT_FALSE(on("2027-02-12").deadHive);
+    edit(book, book::AddWinterOutcome{{.colony = colony, .date = day("2027-02-10"), .alive = false, .foodLeft = true}});
+    ASSERT_TRUE(on("2027-02-12").deadHive);
+    EXPECT_EQ(on("2027-02-12").deadHive->foodLeft, true);
+}
+
+TEST_F(ActedOnTest, AClustersPlaceAndFoodSeenBesideItAreObservations) {
+    edit(book, book::AddSighting{{.colony = colony, .date = day("2027-01-05"), .saw = book::SightingKind::Cluster, .seams = 4, .clusterFrom = 3}});
+    auto seen = lookAt(colony, day("2027-01-20"));
+    seen.bees.foodBeside = false;
+    edit(book, book::AddLook{seen});
+    const auto observations = questionOn("2027-01-25").observations;
+    const auto& cluster = std::get<tracking::ClusterSeen>(observations.at(0).what);
+    EXPECT_EQ(cluster.firstComb, 2u);
+    EXPECT_EQ(cluster.seams, 4);
+    EXPECT_TRUE(std::any_of(observations.begin(), observations.end(), [](const auto& each) {
+        const auto* comb = std::get_if<tracking::CombGlimpsed>(&each.what);
+        return comb && !comb->stores;
+    }));
+}
+
+} // namespace
+} // namespace winterlarder::answer
