@@ -38,14 +38,14 @@ private:
         const auto& now = f.now;
         table.add({say::CommandLine::tr("Stores today"), text::mass(then.today, style_), text::mass(now.today, style_)});
         table.add({say::CommandLine::tr("Lost since"), text::mass(then.lost, style_), text::mass(now.lost, style_)});
-        table.add({say::CommandLine::tr("Left at first forage"), text::mass(then.atForage, style_), text::mass(now.atForage, style_)});
+        table.add({say::CommandLine::tr("Left when spring forage starts"), text::mass(then.atForage, style_), text::mass(now.atForage, style_)});
         table.add({say::CommandLine::tr("Fall below %1").arg(text::mass(q.reserve, style_)), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
         table.add({say::CommandLine::tr("Run out"), text::ofHundred(then.runOut, style_), text::ofHundred(now.runOut, style_)});
         text_ += table.text();
         FactList facts;
         if (now.reserveBy.low) facts.add(say::CommandLine::tr("Below %1").arg(text::mass(q.reserve, style_)), between(now.reserveBy));
         if (now.outBy.low) facts.add(say::CommandLine::tr("Nothing left"), between(now.outBy));
-        facts.add(say::CommandLine::tr("First forage"), say::CommandLine::tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
+        facts.add(say::CommandLine::tr("Spring forage starts"), say::CommandLine::tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
         text_ += facts.text();
     }
 

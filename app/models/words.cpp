@@ -88,6 +88,8 @@ QString kilograms(Mass mass) {
     return text::mass(mass, style());
 }
 
+QString amount(Mass mass) { return text::amount(mass, style()); }
+
 QString wholeKilograms(Mass mass) {
     return say::WindowWords::tr("%1 %2", "amount unit").arg(massIn(mass, 0), name(shownMass()));
 }
@@ -188,10 +190,10 @@ QString verdictName(advice::Verdict verdict) {
 
 QString verdict(const advice::Advice& advice) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
-        return say::WindowWords::tr("take %1").arg(kilograms(advice.harvest->upTo));
+        return say::WindowWords::tr("take %1").arg(amount(advice.harvest->upTo));
     if (advice.verdict == advice::Verdict::Feed && advice.feed) {
-        if (advice.feed->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(kilograms(advice.feed->syrup.sugar));
-        return say::WindowWords::tr("feed %1 fondant").arg(kilograms(advice.feed->fondant));
+        if (advice.feed->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
+        return say::WindowWords::tr("feed %1 fondant").arg(amount(advice.feed->fondant));
     }
     return verdictName(advice.verdict);
 }

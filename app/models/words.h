@@ -30,6 +30,7 @@ QString name(LengthUnit unit);      //!< "mm"
 QString name(TemperatureUnit unit); //!< "\u00b0C"
 
 QString kilograms(Mass mass);              //!< "2.6 kg"
+QString amount(Mass mass);                 //!< to half a kilogram, as answers tell it: "14 kg", "3.5 kg"
 QString wholeKilograms(Mass mass);         //!< "29 kg"
 QString spread(const Spread<Mass>& mass);  //!< "29 kg (24 to 34)"
 QString fineSpread(const Spread<Mass>& mass); //!< "2.6 kg (2.1 to 3.1)"

@@ -46,7 +46,7 @@ QString toBuyLine(const YardPlan& plan) {
     if (!plan.totals.lastSyrupDay) return {};
     const QString said = plan.gifts.empty() ? say::YardPlan::tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
                                              : say::YardPlan::tr("Move the combs first, then buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.");
-    return said.arg(words::kilograms(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
+    return said.arg(words::amount(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
 }
 
 } // namespace
@@ -61,7 +61,7 @@ QString yardSmallLine(const YardPlan& plan) {
 QString giftWords(const advice::CombGift& gift) {
     const auto combs = static_cast<int>(gift.combs.size());
     const QString said = combs == 1 ? say::YardPlan::tr("one comb (%1) from %2 to %3: %4") : say::YardPlan::tr("%n combs (%1) from %2 to %3: %4", nullptr, combs);
-    return said.arg(words::kilograms(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to),
+    return said.arg(words::amount(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to),
                     text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)));
 }
 

@@ -184,14 +184,14 @@ void YardView::buildMovingSwitch() {
 }
 
 void YardView::showTotals(const YardPlan& plan) {
-    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::kilograms(plan.totals.sugar) : tr("none"));
+    sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::amount(plan.totals.sugar) : tr("none"));
     QStringList more;
     if (const auto* yard = yard_->shownYard(); yard && plan.totals.sugar > Mass(0.05)) more << costWords(*yard, plan.totals.sugar);
     more.removeAll({});
     sugarElse_->setVisible(!more.isEmpty());
     sugarElse_->setText(more.join(QLatin1Char('\n')));
-    fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::kilograms(plan.totals.fondant) : tr("none"));
-    honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::kilograms(plan.totals.honey)) : tr("none"));
+    fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::amount(plan.totals.fondant) : tr("none"));
+    honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::amount(plan.totals.honey)) : tr("none"));
     gifts_->setText(movedCombsWords(plan));
     moving_->setChecked(plan.moving == advice::MovingCombs::Allowed);
 }

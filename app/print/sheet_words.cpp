@@ -147,7 +147,7 @@ QString textOf(const report::Cell& cell) {
     if (const auto* amount = std::get_if<Money>(&cell)) return money(*amount);
     if (const auto* mass = std::get_if<Mass>(&cell)) return words::kilograms(*mass);
     if (const auto* volume = std::get_if<Volume>(&cell)) return words::litres(*volume);
-    if (const auto* date = std::get_if<Date>(&cell)) return words::dateWithWeekday(*date);
+    if (const auto* date = std::get_if<Date>(&cell)) return words::dateWithWeekday(*date).replace(QLatin1Char(' '), QChar::Nbsp);
     if (const auto* rough = std::get_if<RoughDate>(&cell)) return roughDate(*rough);
     if (const auto* share = std::get_if<Share>(&cell)) return say::Sheet::tr("%1 of 100").arg(words::ofHundred(*share));
     if (const auto* spread = std::get_if<Spread<Mass>>(&cell)) return words::spread(*spread);

@@ -115,7 +115,7 @@ std::string idOf(TaskKind kind) {
 std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) {
     if (advice.verdict == advice::Verdict::CannotSay) return whatIsUnknown(question, advice);
     std::vector<Task> tasks = actsOf(question, advice);
-    if (auto look = lookTask(advice)) tasks.push_back(std::move(*look));
+    if (auto look = lookTask(advice); look && advice.verdict != advice::Verdict::Unite) tasks.push_back(std::move(*look));
     std::stable_sort(tasks.begin(), tasks.end(), [](const Task& a, const Task& b) { return a.date && (!b.date || *a.date < *b.date); });
     return tasks;
 }

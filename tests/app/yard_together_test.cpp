@@ -59,8 +59,8 @@ TEST(YardTogether, ARowOfCombsNamesTheirPlacesAndBothColonies) {
         const std::string in = "hang in 2 full combs from Apple (its middle box, combs 1 and 4 from the left)";
         EXPECT_EQ(rows[0].colony, QStringLiteral("Pear"));
         EXPECT_EQ(said(rows[0]), exchanged ? in + "; to give back: comb 3 from the left" : in);
-        EXPECT_EQ(jobAmount(rows[0]), words::kilograms(kilograms(4.4)));
-        EXPECT_EQ(movedCombsWords(plan).toStdString(), "2 combs (" + words::kilograms(kilograms(4.4)).toStdString() + ") from Apple to Pear: middle box, combs 1 and 4 from the left");
+        EXPECT_EQ(jobAmount(rows[0]), words::amount(kilograms(4.4)));
+        EXPECT_EQ(movedCombsWords(plan).toStdString(), "2 combs (" + words::amount(kilograms(4.4)).toStdString() + ") from Apple to Pear: middle box, combs 1 and 4 from the left");
     }
 }
 
@@ -131,6 +131,9 @@ TEST(YardPaperTogether, SaysWhichCombsMoveWhereAsThePlansPageDoes) {
         ASSERT_TRUE(row.exchange) << row.colony.toStdString();
         EXPECT_TRUE(said(row).find("from the left") != std::string::npos) << said(row);
         EXPECT_TRUE(paper.contains(jobWords(row).toHtmlEscaped())) << said(row);
+    }
+    for (const auto& job : plan.jobs) {
+        if (job.date) EXPECT_TRUE(paper.contains(words::dateWithWeekday(*job.date).replace(QLatin1Char(' '), QChar::Nbsp))) << "a long row beside it breaks no day";
     }
     EXPECT_FALSE(paper.contains(QStringLiteral("<td align='left'>%1</td>").arg(print::wordOf("move-combs")))) << "no row without its combs";
     yard.moveCombs(MovingCombs::Not);
