@@ -145,7 +145,7 @@ QString origin(climate::DateOrigin origin) {
 QString lookSentence(const advice::AnotherLook& another, const WordStyle& style, NumberForm form) {
     if (!another.worthIt || !another.which)
         return say::Words::tr("Another look would not change the amount: the bees need not be disturbed for it.");
-    if (another.narrowsFromKg <= another.narrowsToKg)
+    if (another.narrowsToKg <= 0 || another.narrowsFromKg <= another.narrowsToKg) // how much better is not known
         return say::Words::tr("Look again first, for the answer hangs on %1: %2.").arg(whatHangs(another.about), look(*another.which));
     return say::Words::tr("Look again first, for the answer hangs on %1: %2. What is known to within %3 now would be known to within %4, and the amount with it.")
         .arg(whatHangs(another.about), look(*another.which), form(AskedNumber::KnownNow, amount(kilograms(another.narrowsFromKg), style)),

@@ -3,6 +3,7 @@
 
 #include "app/invented.h"
 #include "desk/arguments.h"
+#include "text/words.h"
 
 #include <gtest/gtest.h>
 
@@ -38,6 +39,12 @@ TEST(Words, NumbersHaveUnitAndSpread) {
     EXPECT_EQ(words::spread({kilograms(24), kilograms(29), kilograms(34)}).toStdString(), "29 kg (24 to 34)");
     EXPECT_EQ(words::bees({{12000}, {15020}, {18500}}).toStdString(), "15,000 (12,000 to 18,500)");
     EXPECT_EQ(words::date(invented::day("2027-05-19")).toStdString(), "19 May");
+}
+
+TEST(Words, AnotherLookPromisesOnlyWhatIsKnownOfIt) {
+    const auto said = [](double from, double to) { return text::lookSentence({true, advice::Look::Weigh, "stores", from, to}, words::style()).toStdString(); };
+    EXPECT_NE(said(9, 6).find("known to within 9 kg now would be known to within 6 kg"), std::string::npos) << said(9, 6);
+    EXPECT_EQ(said(5.5, 0).find("0 kg"), std::string::npos) << said(5.5, 0);
 }
 
 TEST(Words, DueTodayIsSaidSo) {
