@@ -21,7 +21,9 @@ class AnswerText {
 public:
     AnswerText(const book::ColonyCase& record, const advice::ColonyQuestion& question, const advice::Advice& advice,
                const Session& session)
-        : record_(record), q_(question), a_(advice), session_(session), style_(styleFor(session.style, question)) {}
+        : record_(record), q_(question), a_(advice), session_(session), style_(styleFor(session.style, question)), inTables_(style_) {
+        inTables_.poundsBeside = false; // a table has one unit
+    }
 
     QString all() {
         title();
@@ -116,13 +118,11 @@ private:
         heading(say::CommandLine::tr("Options, over the same %1 simulated winters").arg(text::count(a_.winters, style_)));
         TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Amount"), say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"), say::CommandLine::tr(">Falls below %1").arg(text::amount(a_.reserve, style_)),
                          say::CommandLine::tr(">Left in spring")});
-        text::WordStyle plain = style_;
-        plain.poundsBeside = false; // a table has one unit
         for (const advice::Option& option : a_.options) {
             if (option.kind == advice::OptionKind::Unite) continue; // told below: what becomes of two together is for their yard's plan
             table.add({text::option(option.kind),
-                       option.amount.value() > 0 ? text::amount(option.amount, plain) : QStringLiteral("-"),
-                       text::amount(option.storesAfter, plain), text::ofHundred(option.runOut, style_),
+                       option.amount.value() > 0 ? text::amount(option.amount, inTables_) : QStringLiteral("-"),
+                       text::amount(option.storesAfter, inTables_), text::ofHundred(option.runOut, style_),
                        text::ofHundred(option.touchReserve, style_), text::amount(option.springReserve, style_)});
         }
         text_ += table.text();
@@ -149,9 +149,7 @@ private:
     void visits(const feeding::FeedingPlan& plan) {
         if (plan.visits.empty()) return;
         TextTable table({say::CommandLine::tr("Visit"), say::CommandLine::tr("What"), say::CommandLine::tr(">Sugar"), say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
-        text::WordStyle plain = style_;
-        plain.poundsBeside = false; // a table has one unit
-        const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, plain) : QString(); };
+        const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, inTables_) : QString(); };
         for (const feeding::Visit& visit : plan.visits)
             table.add({text::date(visit.date, style_), text::visit(visit.kind), kg(visit.sugar),
                        visit.syrup.value() > 0 ? text::amount(visit.syrup, style_) : QString(), kg(visit.fondant)});
@@ -203,6 +201,7 @@ private:
     const advice::Advice& a_;
     const Session& session_;
     const text::WordStyle style_;
+    text::WordStyle inTables_;
     QString text_;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/what_if.h"
 
+#include "advice/options.h"
 #include "feeding/syrup.h"
 #include "winter/larder.h"
 
@@ -31,14 +32,8 @@ std::vector<winter::StoresStep> stepsOf(const WhatIf& wish, const std::optional<
     std::vector<winter::StoresStep> steps;
     if (wish.take > Mass(0)) steps.push_back({today, -wish.take});
     if (plan)
-        for (const auto& visit : plan->visits)
-            if (visit.stores > Mass(0)) steps.push_back({visit.day, visit.stores});
+        for (const auto& step : advice::stepsOf(*plan)) steps.push_back(step);
     return steps;
-}
-
-Spread<Mass> aboveReserve(const Spread<Mass>& stores, Mass reserve) {
-    const auto above = [&](Mass mass) { return std::max(Mass(0), mass - reserve); };
-    return {above(stores.low), above(stores.typical), above(stores.high)};
 }
 
 } // namespace
@@ -106,7 +101,7 @@ Trials::Trial Trials::tryOut(const WhatIf& wish) const {
     option.touchReserve = outcome.touchesReserve;
     if (trial.plan) option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, answer.advice.reserve, true);
     option.springReserve = outcome.atForage;
-    option.springSurplus = aboveReserve(outcome.atForage, answer.advice.reserve);
+    option.springSurplus = advice::aboveReserve(outcome.atForage, answer.advice.reserve);
     auto picture = std::make_shared<WinterPicture>(base_->picture);
     std::erase_if(picture->options, [](const OptionPicture& each) { return each.kind != advice::OptionKind::Leave; });
     if (wish.changesAmounts())

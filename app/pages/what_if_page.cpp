@@ -272,9 +272,8 @@ void WhatIfPage::say(const Trials::Trial& trial) {
     const auto& left = (own_ ? *own_ : base).answer.advice;
     const auto alone = std::find_if(left.options.begin(), left.options.end(), [](const auto& each) { return each.kind == advice::OptionKind::Leave; });
     if (alone == left.options.end()) return chances_->clear();
-    const auto kept = [](const advice::Option& option) { return words::ofHundred({1 - option.touchReserve.share, option.touchReserve.standardError}); };
     chances_->setText(tr("As tried, %1 or more are left in %2 of 100 simulated winters, and in %3 the food runs out; left as it is, in %4, and in %5. About %6 would be left when spring forage starts.")
-                          .arg(words::wholeKilograms(base.answer.advice.reserve), kept(trial.option), words::ofHundred(trial.option.runOut), kept(*alone),
+                          .arg(words::wholeKilograms(base.answer.advice.reserve), words::ofHundred(trial.option.touchReserve.others()), words::ofHundred(trial.option.runOut), words::ofHundred(alone->touchReserve.others()),
                                words::ofHundred(alone->runOut), words::spread(trial.option.springReserve)));
     recipe_->setText(trial.plan ? recipeWords(*trial.plan) : QString());
     state_->setText(preview_ ? tr("A first sight over few winters; the full answer follows.") : QString());

@@ -188,21 +188,19 @@ const advice::Option* advisedOption(const Advice& advice) {
     return found == advice.options.end() || (kind == advice::OptionKind::Feed && !advice.feed) ? nullptr : &*found;
 }
 
-Share kept(const Share& below) { return {1 - below.share, below.standardError}; }
-
 } // namespace
 
 QString riskSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.runOut || !advice.touchReserve) return {};
     const QString reserve = form(AskedNumber::Reserve, amount(advice.reserve, style));
     const QString alone = say::Words::tr("Left as it is, in %2 simulated winters %1 or more are left when spring forage starts; in %3 the food runs out.")
-                              .arg(reserve, form(AskedNumber::KeptAlone, ofHundred(kept(*advice.touchReserve), style)),
+                              .arg(reserve, form(AskedNumber::KeptAlone, ofHundred(advice.touchReserve->others(), style)),
                                    form(AskedNumber::RunsOutAlone, ofHundred(*advice.runOut, style)));
     const auto* advised = advisedOption(advice);
     if (!advised) return alone;
     const QString words = advice.verdict == advice::Verdict::Harvest ? say::Words::tr("%1 With the honey off: in %2, and in %3.", "the sentence before, kept, runs out")
                                                                      : say::Words::tr("%1 Fed as advised: in %2, and in %3.", "the sentence before, kept, runs out");
-    return words.arg(alone, form(AskedNumber::KeptAsAdvised, ofHundred(kept(advised->touchReserve), style)),
+    return words.arg(alone, form(AskedNumber::KeptAsAdvised, ofHundred(advised->touchReserve.others(), style)),
                      form(AskedNumber::RunsOutAsAdvised, ofHundred(advised->runOut, style)));
 }
 

@@ -32,6 +32,9 @@ std::vector<stores::HarvestComb> freeCombs(const Reckoning& r) {
     return order;
 }
 
+//! Sugar fed since then is in this year's honey.
+Date lastSpringForage(const ColonyQuestion& q, const PhaseDays& days) { return q.winter.date(days.forage).plusDays(-daysInYear); }
+
 Mass honeyIn(const Reckoning& r, int box) {
     Mass sum{0};
     for (std::size_t i = 0; i < r.question.combs.size(); ++i)
@@ -110,7 +113,7 @@ bool mayBeHoney(const Reckoning& r) {
 
 bool wasFed(const ColonyQuestion& q, const PhaseDays& days) {
     const bool comb = std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& each) { return each.fed; });
-    const Date lastForage = q.winter.date(days.forage).plusDays(-daysInYear);
+    const Date lastForage = lastSpringForage(q, days);
     return comb || std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return !feed.date || *feed.date >= lastForage; });
 }
 
@@ -120,7 +123,7 @@ bool boxIsFree(const ColonyQuestion& q, const PhaseDays& days, int box) {
     const auto afterwards = [&](const std::optional<Date>& day) { return putOn && day && *putOn > *day; };
     for (const auto& comb : q.combs)
         if (comb.fed && !afterwards(q.feeds.empty() ? std::nullopt : q.feeds.back().date)) return false;
-    const Date lastForage = q.winter.date(days.forage).plusDays(-daysInYear);
+    const Date lastForage = lastSpringForage(q, days);
     for (const auto& feed : q.feeds)
         if ((!feed.date || *feed.date >= lastForage) && !afterwards(feed.date)) return false;
     for (const auto& medicine : q.treatments)

@@ -42,11 +42,10 @@ std::optional<ExpectedLater> fondantInWinter(const Reckoning& r, Mass planned) {
     const auto stores = winter::storesDrawn(loss.size(), r.stores(), r.estimate.sd);
     for (std::size_t i = 0; i < loss.size(); ++i)
         loss[i] = std::max(0.0, loss[i] + r.wish.reserve.value() - stores[i] - planned.value()) / feeding::storesPerKgFondant;
-    std::sort(loss.begin(), loss.end());
-    const auto at = [&](double q) { return kilograms(winter::sortedQuantile(loss, q)); };
-    if (at(0.9) < notWorthSaying) return std::nullopt;
+    const auto fondant = winter::massSpread(std::move(loss));
+    if (fondant.high < notWorthSaying) return std::nullopt;
     const SeasonDay from = r.phase <= Phase::Late ? std::max(midJanuary, r.question.asOf) : r.question.asOf + afterFondantDays;
-    return ExpectedLater{{}, {at(0.1), at(0.5), at(0.9)}, r.on(std::min(from, until)), r.on(until)};
+    return ExpectedLater{{}, fondant, r.on(std::min(from, until)), r.on(until)};
 }
 
 SeasonDay lastVisit(const Reckoning& r, const feeding::FeedingPlan& plan) { return plan.visits.empty() ? r.question.asOf : plan.visits.back().day; }

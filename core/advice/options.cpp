@@ -7,11 +7,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-Spread<Mass> aboveReserve(const Spread<Mass>& stores, Mass reserve) {
-    const auto above = [&](Mass mass) { return std::max(kilograms(0), mass - reserve); };
-    return {above(stores.low), above(stores.typical), above(stores.high)};
-}
-
 Option optionOn(const winter::WinterLosses& losses, const Wish& wish, OptionKind kind, Mass amount, Mass storesAfter) {
     const auto outcome = winter::follow(losses, storesAfter, wish.sd, wish.reserve);
     Option option;
@@ -26,6 +21,11 @@ Option optionOn(const winter::WinterLosses& losses, const Wish& wish, OptionKind
 }
 
 } // namespace
+
+Spread<Mass> aboveReserve(const Spread<Mass>& stores, Mass reserve) {
+    const auto above = [&](Mass mass) { return std::max(kilograms(0), mass - reserve); };
+    return {above(stores.low), above(stores.typical), above(stores.high)};
+}
 
 Option leaveOption(const Reckoning& r) {
     return optionOn(r.withFlow, r.wish, OptionKind::Leave, kilograms(0), std::max(kilograms(0), r.estimate.mean));

@@ -16,6 +16,8 @@ Option feedOption(const Reckoning& reckoning, const feeding::FeedingPlan& plan);
 //! Give or take only the combs of the yard's plan.
 Option moveOption(const Reckoning& reckoning);
 
+//! What is above the reserve, never below 0.
+Spread<Mass> aboveReserve(const Spread<Mass>& stores, Mass reserve);
 //! The steps a feeding plan makes in the stores.
 std::vector<winter::StoresStep> stepsOf(const feeding::FeedingPlan& plan);
 

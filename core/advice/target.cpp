@@ -13,12 +13,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-Spread<Mass> spreadOf(std::vector<double> kg) {
-    std::sort(kg.begin(), kg.end());
-    const auto at = [&](double q) { return kilograms(winter::sortedQuantile(kg, q)); };
-    return {at(0.1), at(0.5), at(0.9)};
-}
-
 // Food eaten and found by every winter from the start of one day to the start of a later one.
 void eatenAndFound(const Reckoning& r, TargetReckoning& t) {
     const SeasonDay from = r.question.asOf;
@@ -31,8 +25,8 @@ void eatenAndFound(const Reckoning& r, TargetReckoning& t) {
         eaten[i] = static_cast<double>(until[i]) - before;
         found[i] = std::max(0.0, eaten[i] - net[i]);
     }
-    t.eaten = spreadOf(std::move(eaten));
-    t.found = spreadOf(std::move(found));
+    t.eaten = winter::massSpread(std::move(eaten));
+    t.found = winter::massSpread(std::move(found));
 }
 
 // Slope of the losses on the logarithm of the bees; where bees were not drawn the share of use that goes with their number.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/usual_here.h"
 
+#include "numerics/median.h"
+
 #include <algorithm>
 #include <array>
 #include <tuple>
@@ -114,19 +116,14 @@ private:
                 }
             if (low.empty()) continue;
             UsualFigure usual;
-            usual.low = kilograms(middle(low));
-            usual.high = kilograms(middle(high));
+            usual.low = kilograms(scale::median(low));
+            usual.high = kilograms(scale::median(high));
             usual.forAnySize = size == HiveSize::Any;
             usual.twoBoxesForMore = asked_.moreThanTwoBoxes && !usual.forAnySize;
             usual.shown = furtherFigures();
             return usual;
         }
         return std::nullopt;
-    }
-    static double middle(std::vector<double> values) {
-        std::sort(values.begin(), values.end());
-        const std::size_t half = values.size() / 2;
-        return values.size() % 2 ? values[half] : (values[half - 1] + values[half]) / 2;
     }
 
     std::vector<const UsualStores*> furtherFigures() const {

@@ -30,21 +30,11 @@ namespace {
 constexpr SeasonDay earlyLookBefore{-92};
 constexpr double earlyLookSdKg = 2;
 
-template <class Values>
-Spread<double> spreadOver(const Values& values) {
-    std::vector<double> sorted(values.begin(), values.end());
-    std::sort(sorted.begin(), sorted.end());
-    return {winter::sortedQuantile(sorted, 0.1), winter::sortedQuantile(sorted, 0.5), winter::sortedQuantile(sorted, 0.9)};
-}
-
-Spread<Mass> massSpread(const std::vector<double>& kg) {
-    const auto s = spreadOver(kg);
-    return {kilograms(s.low), kilograms(s.typical), kilograms(s.high)};
-}
-
 Spread<BeeCount> beesNow(const winter::DemandEnsemble& ensemble, SeasonDay day) {
-    const auto s = spreadOver(ensemble.bees(day));
-    return {{s.low}, {s.typical}, {s.high}};
+    const auto bees = ensemble.bees(day);
+    std::vector<double> sorted(bees.begin(), bees.end());
+    std::sort(sorted.begin(), sorted.end());
+    return {{winter::sortedQuantile(sorted, 0.1)}, {winter::sortedQuantile(sorted, 0.5)}, {winter::sortedQuantile(sorted, 0.9)}};
 }
 
 Mass sdForShares(const ColonyQuestion& question, Mass sd) {
@@ -70,7 +60,7 @@ std::vector<MonthUse> useByMonth(const winter::DemandEnsemble& ensemble, const C
             until[i] = usedAt(last ? ensemble.lastDay() : day, i);
             spent[i] = until[i] - before[i];
         }
-        months.push_back({date.year(), date.month(), massSpread(spent)});
+        months.push_back({date.year(), date.month(), winter::massSpread(spent)});
         before = until;
     }
     return months;
@@ -120,7 +110,7 @@ void fillFigures(const Reckoning& r, Advice& advice) {
     advice.estimate = r.estimate;
     advice.storesSd = r.wish.sd;
     advice.bees = beesTold(r.ensemble, q);
-    advice.use = massSpread(r.withFlow.used);
+    advice.use = winter::massSpread(r.withFlow.used);
     advice.useByMonth = useByMonth(r.ensemble, q);
     advice.needParts = needParts(r);
     advice.need = advice.needParts->typicalUse + advice.needParts->harderWinter + advice.needParts->reserve;

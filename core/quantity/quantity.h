@@ -50,6 +50,7 @@ struct BeeCount {
 struct Share {
     double share = 0;
     double standardError = 0;
+    Share others() const { return {1 - share, standardError}; } //!< of the cases in which it is not so
     bool operator==(const Share&) const = default;
 };
 

@@ -157,8 +157,7 @@ Spread<Mass> knownStoresAtForage(const WinterLosses& losses, double mu) {
     std::vector<double> left(losses.atForage.size());
     for (std::size_t i = 0; i < left.size(); ++i)
         left[i] = mu <= losses.largestBeforeForage[i] ? 0 : std::max(0.0, mu - losses.atForage[i]);
-    std::sort(left.begin(), left.end());
-    return {kilograms(sortedQuantile(left, 0.1)), kilograms(sortedQuantile(left, 0.5)), kilograms(sortedQuantile(left, 0.9))};
+    return massSpread(std::move(left));
 }
 
 } // namespace
@@ -187,6 +186,12 @@ double sortedQuantile(const std::vector<double>& sorted, double q) {
     const auto below = static_cast<std::size_t>(position);
     const auto above = std::min(below + 1, sorted.size() - 1);
     return sorted[below] + (position - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+}
+
+Spread<Mass> massSpread(std::vector<double> kg) {
+    std::sort(kg.begin(), kg.end());
+    const auto at = [&](double q) { return kilograms(sortedQuantile(kg, q)); };
+    return {at(0.1), at(0.5), at(0.9)};
 }
 
 double quantile(std::vector<double> values, double q) {

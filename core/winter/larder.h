@@ -60,6 +60,8 @@ std::vector<double> storesDrawn(std::size_t winters, Mass mean, Mass sd);
 double quantile(std::vector<double> values, double q);
 //! The same of values already in ascending order.
 double sortedQuantile(const std::vector<double>& sorted, double q);
+//! Percentiles 10, 50 and 90 of masses over winters [kg], by the same rule.
+Spread<Mass> massSpread(std::vector<double> kg);
 
 //! What becomes of one level of stores over those winters.
 struct LarderOutcome {

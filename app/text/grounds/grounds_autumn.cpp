@@ -253,7 +253,7 @@ std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, 
     demandRules();
     const QString of = ofHundred(*share, style_);
     if (touches) {
-        const QString kept = ofHundred({1 - share->share, share->standardError}, style_), reserve = amount(a_.reserve, style_);
+        const QString kept = ofHundred(share->others(), style_), reserve = amount(a_.reserve, style_);
         line(say::Grounds::tr("That is %1; in the others so much or more is left.").arg(of));
         return under(asAdvised ? say::Grounds::tr("%2 or more left, if you do as advised: %1 simulated winters").arg(kept, reserve)
                                : say::Grounds::tr("%2 or more left, left alone: %1 simulated winters").arg(kept, reserve));

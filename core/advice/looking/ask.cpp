@@ -2,6 +2,7 @@
 #include "advice/looking/ask.h"
 
 #include "advice/harvest_rules.h"
+#include "advice/looking/evidence_today.h"
 #include "advice/winter_rules.h"
 
 #include <algorithm>
@@ -14,13 +15,6 @@ namespace {
 constexpr double worthAskingKg = 0.5;
 // What an answer moves where no sum tells it: a colony lost to mites, a queen that is not there, bees beside empty combs. Judgement.
 constexpr double mitesKg = 2.5, queenKg = 1, besideKg = 2, fairFlow = 0.3, usualFullCombs = 2;
-
-Mass honeyInSupers(const Reckoning& r) {
-    Mass sum{0};
-    for (std::size_t i = 0; i < r.question.combs.size(); ++i)
-        if (r.question.combs[i].inSuper && r.combs) sum += (*r.combs)[i].total();
-    return sum;
-}
 
 bool workSeason(const Reckoning& r) { return r.phase <= Phase::Closing; }
 
@@ -43,7 +37,7 @@ double fedMoves(const Reckoning& r, const Decided& decided) {
 
 double superMoves(const Reckoning& r, const Decided&) {
     if (r.question.answers.supersFor || !workSeason(r)) return 0;
-    return honeyInSupers(r).value();
+    return honeyInSupers(r.question).value();
 }
 
 double tareMoves(const Reckoning& r, const Decided&) {

@@ -27,16 +27,6 @@ Inhabitants inhabitantsOn(SeasonDay day, const ColonyQuestion& question, const w
     return {question.bees.value_or(BeeCount{0}), question.brood.value_or(BeeCount{0})};
 }
 
-//! Stores in supers that are kept for people: they are not counted with what the bees have.
-Mass honeyKeptApart(const ColonyQuestion& question) {
-    Mass honey{0};
-    const auto combs = stores::storesOfCombs(question.combs, stores::openFactor(question.freshlyFilled));
-    if (question.answers.supersFor != SupersFor::People || !combs) return honey;
-    for (std::size_t i = 0; i < question.combs.size(); ++i)
-        if (question.combs[i].inSuper) honey += (*combs)[i].total();
-    return honey;
-}
-
 stores::WeighingKind kindOf(WeighedHive::Kind kind) {
     switch (kind) {
     case WeighedHive::Kind::TwoSidedLift: return stores::WeighingKind::TwoSidedLift;
@@ -83,7 +73,7 @@ stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& q
     load.beeMass = kilograms(constants.beeMass);
     load.broodCells = living.brood;
     if (question.beeBread) load.beeBread = *question.beeBread;
-    load.waxNotInTare = honeyKeptApart(question); // on the scale, and not the bees' to eat
+    if (question.answers.supersFor == SupersFor::People) load.waxNotInTare = honeyInSupers(question); // on the scale, and not the bees' to eat
     return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, constants,
                                       weighing.date);
 }
@@ -98,6 +88,14 @@ double givenAfter(const ColonyQuestion& question, SeasonDay day) {
 }
 
 } // namespace
+
+Mass honeyInSupers(const ColonyQuestion& question) {
+    Mass honey{0};
+    const auto combs = stores::storesOfCombs(question.combs, stores::openFactor(question.freshlyFilled));
+    for (std::size_t i = 0; combs && i < question.combs.size(); ++i)
+        if (question.combs[i].inSuper) honey += (*combs)[i].total();
+    return honey;
+}
 
 std::vector<stores::Comb> combsForBees(const ColonyQuestion& question) {
     auto combs = question.combs;

@@ -10,6 +10,9 @@ namespace winterlarder::advice {
 std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const ModelConstants& constants,
                                            const winter::DemandEnsemble* ensemble);
 
+//! Stores in supers [kg]; 0 where no comb was looked at.
+Mass honeyInSupers(const ColonyQuestion& question);
+
 //! The combs whose stores the bees keep: not those of supers that are for people.
 std::vector<stores::Comb> combsForBees(const ColonyQuestion& question);
 
