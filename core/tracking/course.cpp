@@ -136,10 +136,10 @@ std::optional<EatenFaster> eatenFaster(const Reckoned& r) {
 bool lessThanThought(const Reckoned& r) {
     const auto& at = r.question.stores;
     const auto& belief = r.tracked.belief;
-    const double tenth = at.mean.value() - tenthPercentile * at.sd.value();
+    const double atTenth = at.mean.value() - tenthPercentile * at.sd.value();
     double below = 0;
     for (std::size_t p = 0; p < belief.particles(); ++p)
-        if (belief.stores()[p] < tenth) below += belief.weight[p];
+        if (belief.stores()[p] < atTenth) below += belief.weight[p];
     return below > 0.5;
 }
 
