@@ -55,11 +55,11 @@ Json remarksJson(const std::vector<advice::Remark>& remarks, const ReferenceData
                  const text::WordStyle& style) {
     Json list = Json::list();
     for (const advice::Remark& remark : remarks) {
-        const CautionRule* rule = reference.caution(remark.id);
+        const auto sources = reference.sourcesOf(remark);
         list.push(Json::object()
                       .add("id", remark.id)
                       .add("text", text::sentence(remark, style).toStdString())
-                      .add("source", rule && !rule->sources.empty() ? Json(rule->sources.front()) : Json()));
+                      .add("source", sources.empty() ? Json() : Json(sources.front())));
     }
     return list;
 }
@@ -124,7 +124,7 @@ Json lookJson(const advice::Advice& advice, const text::WordStyle& style) {
     return Json::object()
         .add("worth_it", look.worthIt)
         .add("which", look.which ? Json(word(*look.which)) : Json())
-        .add("why", said ? Json(text::lookSentence(look, style).toStdString()) : Json());
+        .add("why", said ? Json(text::lookSentence(advice, style).toStdString()) : Json());
 }
 
 Json giftsJson(const std::vector<advice::CombGift>& gifts) {

@@ -107,6 +107,8 @@ std::string_view word(advice::NextLookAt what) {
         return "check_feed";
     case advice::NextLookAt::Inspector:
         return "inspector";
+    case advice::NextLookAt::QueenCells:
+        return "queen_cells";
     }
     return "";
 }

@@ -52,10 +52,14 @@ private:
         if (a_.verdict == advice::Verdict::CannotSay) return;
         text_ += wrapped(text::targetSentence(a_, style_), {});
         text_ += wrapped(text::thereSentence(a_, style_), {});
-        text_ += wrapped(text::lookSentence(a_.anotherLook, style_), {});
-        if (a_.ask) text_ += wrapped(text::question(a_.ask->kind), {});
-        text_ += wrapped(text::riskSentence(a_, style_), {});
+        sentence(text::lookSentence(a_, style_));
+        if (a_.ask) text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(a_.ask->kind)), {});
+        sentence(text::riskSentence(a_, style_));
         if (a_.expectedLater) text_ += wrapped(text::laterSentence(*a_.expectedLater, style_), {});
+    }
+
+    void sentence(const QString& words) {
+        if (!words.isEmpty()) text_ += wrapped(words, {});
     }
 
     void figures() {
@@ -68,7 +72,8 @@ private:
                                       .arg(text::amount(*a_.need, style_), text::amount(a_.needParts->typicalUse, style_),
                                            text::amount(a_.needParts->harderWinter, style_), text::amount(a_.needParts->reserve, style_)));
         if (a_.missing) missing(facts, *a_.missing);
-        if (a_.untilTarget) facts.add(say::CommandLine::tr("Until then"), say::CommandLine::tr("eaten %1, found %2").arg(text::amount(a_.untilTarget->eaten, style_), text::amount(a_.untilTarget->found, style_)));
+        if (a_.untilTarget && a_.target->date > record_.asOf)
+            facts.add(say::CommandLine::tr("Until %1").arg(text::date(a_.target->date, style_)), say::CommandLine::tr("eaten %1, found %2").arg(text::amount(a_.untilTarget->eaten, style_), text::amount(a_.untilTarget->found, style_)));
         if (a_.capacity) facts.add(say::CommandLine::tr("The combs hold"), text::amount(*a_.capacity, style_));
         if (a_.springReserve) facts.add(say::CommandLine::tr("Left when spring forage starts"), text::amount(*a_.springReserve, style_));
         if (a_.freeRoom) facts.add(say::CommandLine::tr("Empty comb at the look"), text::amount(*a_.freeRoom, style_));
@@ -80,8 +85,15 @@ private:
 
     //! A negative amount is nothing missing but that much to spare.
     void missing(FactList& facts, const Spread<Mass>& spread) const {
-        if (spread.typical >= Mass(0)) return facts.add(say::CommandLine::tr("Missing then"), text::amount(spread, style_));
-        facts.add(say::CommandLine::tr("To spare then"), text::amount(Spread<Mass>{-spread.high, -spread.typical, -spread.low}, style_));
+        const QString day = text::date(a_.target->date, style_), low = text::amount(-spread.low, inTables_), high = text::amount(spread.high, inTables_);
+        const bool either = spread.low < Mass(0) && spread.high > Mass(0);
+        if (spread.typical >= Mass(0))
+            return facts.add(say::CommandLine::tr("Missing on %1").arg(day),
+                             either ? say::CommandLine::tr("%1 (from %2 to spare to %3 missing)").arg(text::amount(spread.typical, inTables_), low, high)
+                                    : text::amount(spread, style_));
+        const Spread<Mass> spare{-spread.high, -spread.typical, -spread.low};
+        facts.add(say::CommandLine::tr("To spare on %1").arg(day),
+                  either ? say::CommandLine::tr("%1 (from %2 missing to %3 to spare)").arg(text::amount(spare.typical, inTables_), high, low) : text::amount(spare, style_));
     }
 
     void date(FactList& facts, const NamedDate& named) const {
@@ -141,7 +153,7 @@ private:
                       say::CommandLine::tr("%1, %2 by mass").arg(text::amount(plan.syrup.volume, style_), shown(plan.ratio.printed)));
         }
         if (plan.fondant.value() > 0) facts.add(say::CommandLine::tr("Fondant"), text::amount(plan.fondant, style_));
-        if (plan.lastDay) facts.add(say::CommandLine::tr("Last day for syrup"), on(*plan.lastDay));
+        if (plan.lastDay && plan.syrup.sugar.value() > 0 && *plan.lastDay >= q_.asOf) facts.add(say::CommandLine::tr("Last day for syrup"), on(*plan.lastDay));
         text_ += facts.text();
         visits(plan);
     }
@@ -181,18 +193,16 @@ private:
         for (const advice::CombGift& gift : a_.plan->received) text_ += wrapped(received(gift), QStringLiteral("  "));
     }
 
-    QString citation(const std::string& id) const {
-        const CautionRule* rule = session_.reference.caution(id);
-        return rule && !rule->sources.empty()
-                   ? QStringLiteral(" [%1]").arg(QString::fromStdString(rule->sources.front()))
-                   : QString();
+    QString citation(const advice::Remark& remark) const {
+        const auto sources = session_.reference.sourcesOf(remark);
+        return sources.empty() ? QString() : QStringLiteral(" [%1]").arg(QString::fromStdString(sources.front()));
     }
 
     void remarks(const QString& words, const std::vector<advice::Remark>& remarks) {
         if (remarks.empty()) return;
         heading(words);
         for (const advice::Remark& remark : remarks)
-            text_ += wrapped(shown(text::sentence(remark, style_).toStdString()) + citation(remark.id),
+            text_ += wrapped(shown(text::sentence(remark, style_).toStdString()) + citation(remark),
                              QStringLiteral("  - "));
     }
 

@@ -8,10 +8,10 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString sourceOf(const std::string& id, const ReferenceData& reference) {
-    const auto* rule = reference.caution(id);
-    if (!rule || rule->sources.empty()) return {};
-    const auto* source = reference.source(rule->sources.front());
+QString sourceOf(const Remark& remark, const ReferenceData& reference) {
+    const auto sources = reference.sourcesOf(remark);
+    if (sources.empty()) return {};
+    const auto* source = reference.source(sources.front());
     return source ? QString::fromStdString(source->citation) : QString();
 }
 
@@ -19,7 +19,7 @@ QString sourceOf(const std::string& id, const ReferenceData& reference) {
 
 std::vector<SaidRemark> saidRemarks(const std::vector<advice::Remark>& remarks, const ReferenceData& reference) {
     std::vector<SaidRemark> said;
-    for (const auto& remark : remarks) said.push_back({text::sentence(remark, words::style()), sourceOf(remark.id, reference)});
+    for (const auto& remark : remarks) said.push_back({text::sentence(remark, words::style()), sourceOf(remark, reference)});
     return said;
 }
 

@@ -3,6 +3,7 @@
 
 #include "support/require.h"
 #include "text/contexts.h"
+#include "text/follow_words.h"
 #include "text/style.h"
 
 #include <QLocale>
@@ -190,12 +191,26 @@ QString verdictName(advice::Verdict verdict) {
 
 QString verdict(const advice::Advice& advice) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
-        return say::WindowWords::tr("take %1").arg(amount(advice.harvest->upTo));
+        return (advice.lookFirst ? say::WindowWords::tr("look again, then take %1") : say::WindowWords::tr("take %1")).arg(amount(advice.harvest->upTo));
+    if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->given.empty()) return say::WindowWords::tr("give combs");
+    if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->received.empty()) return say::WindowWords::tr("hang in combs");
     if (advice.verdict == advice::Verdict::Feed && advice.feed) {
         if (advice.feed->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
         return say::WindowWords::tr("feed %1 fondant").arg(amount(advice.feed->fondant));
     }
     return verdictName(advice.verdict);
+}
+
+QString followedInShort(const tracking::Following& following, SeasonDay today) {
+    const auto& feed = following.feed;
+    if (following.state != tracking::FollowState::OnCourse || !feed || feed->begins() > today) return text::followState(following.state);
+    if (feed->plan && feed->plan->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(amount(feed->plan->syrup.sugar));
+    return say::WindowWords::tr("feed %1 fondant").arg(amount(feed->fondant));
+}
+
+advice::Verdict likeness(const tracking::Following& following, SeasonDay today) {
+    const bool fedToday = following.feed && following.feed->begins() <= today;
+    return following.state == tracking::FollowState::OnCourse && fedToday ? advice::Verdict::Feed : likeness(following.state);
 }
 
 advice::Verdict likeness(tracking::FollowState state) {
@@ -248,8 +263,8 @@ QString due(const Due& due, Date today) {
     case DueKind::Fondant:
         if (late) return say::WindowWords::tr("fondant was due %1").arg(day);
         return now ? say::WindowWords::tr("fondant today") : say::WindowWords::tr("fondant %1").arg(day);
-    case DueKind::TakeHoney: return due.date ? say::WindowWords::tr("by %1").arg(day) : say::WindowWords::tr("when you like");
-    case DueKind::Unite: return due.date ? say::WindowWords::tr("before %1").arg(day) : say::WindowWords::tr("soon");
+    case DueKind::TakeHoney: return due.date ? say::WindowWords::tr("take honey by %1").arg(day) : say::WindowWords::tr("when you like");
+    case DueKind::Unite: return due.date ? say::WindowWords::tr("unite by %1").arg(day) : say::WindowWords::tr("unite soon");
     case DueKind::CountMites: return now ? say::WindowWords::tr("count the mites today") : say::WindowWords::tr("mites and a look %1").arg(day);
     case DueKind::CallInspector: return say::WindowWords::tr("call the bee inspector");
     case DueKind::WeighAgain: return due.date ? say::WindowWords::tr("weigh again %1").arg(day) : say::WindowWords::tr("heft every two weeks");

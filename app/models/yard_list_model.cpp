@@ -192,9 +192,10 @@ QVariant YardListModel::followedData(const FollowedWinter& followed, int role) c
     case LowRole: return living ? QVariant(f.now.today.low.value()) : QVariant();
     case HighRole: return living ? QVariant(f.now.today.high.value()) : QVariant();
     case NeedRole: return living ? QVariant((f.now.today.typical - f.now.atForage.typical + q.reserve).value()) : QVariant();
-    case VerdictRole: return text::followState(f.state);
-    case IconRole: return words::iconName(words::likeness(f.state));
+    case VerdictRole: return words::followedInShort(f, q.today);
+    case IconRole: return words::iconName(words::likeness(f, q.today));
     case DueRole:
+        if (living && f.feed && f.feed->begins() <= q.today) return tr("feed today");
         if (living && f.feed) return tr("feed by %1").arg(words::date(q.year.date(f.feed->by)));
         if (living && f.nextWeighing) return tr("weigh by %1").arg(words::date(f.nextWeighing->date));
         return QString();

@@ -37,6 +37,8 @@ const std::vector<RemarkText>& cautionTexts() {
         {"weak-too-late", QT_TRANSLATE_NOOP("Remark", "A small colony, and too late to unite: narrow it into a nucleus box with full combs on both sides, and insulate it.")},
         {"varroa-first/summer", QT_TRANSLATE_NOOP("Remark", "Mites first: good stores do not save a colony treated too late. Count them now and treat once the honey is off; the label, "
                                                             "your vet and the bee inspector decide on the means.")},
+        {"varroa-first/treated", QT_TRANSLATE_NOOP("Remark", "You have treated against mites: count them again two to three weeks after it, for a treatment may fail and robbers bring "
+                                                             "mites home.")},
         {"varroa-first/north", QT_TRANSLATE_NOOP("Remark", "Good stores do not save a colony treated too late: in a trial, "
                                                            "colonies treated against varroa in July or August "
                                                            "were lost a third less often. Count the mites; the label, your "
@@ -45,6 +47,7 @@ const std::vector<RemarkText>& cautionTexts() {
                                                            "the label, your vet and the bee inspector decide on the means.")},
         {"spring-starvation/north", QT_TRANSLATE_NOOP("Remark", "Most colonies that starve do so when brood grows in March and April, not in midwinter: heft it again then.")},
         {"spring-starvation/south", QT_TRANSLATE_NOOP("Remark", "Most colonies that starve do so when brood grows in August and September, not in midwinter: heft it again then.")},
+        {"spring-starvation/any", QT_TRANSLATE_NOOP("Remark", "Most colonies that starve do so while brood grows before spring forage starts, not in midwinter: heft it often then.")},
         {"flow-not-sure",
          QT_TRANSLATE_NOOP("Remark",
                            "The nectar counted on here may fail. Weigh again when no more comes in.")},
@@ -63,6 +66,7 @@ const std::vector<RemarkText>& cautionTexts() {
                            "This is an early look, and rougher for it. Weigh again when no more nectar comes in.")},
         {"next-look/weigh", QT_TRANSLATE_NOOP("Remark", "Next: weigh it on %{day}, both sides, without opening.")},
         {"next-look/mites", QT_TRANSLATE_NOOP("Remark", "Next: on %{day} look at the stores, and count the mites.")},
+        {"next-look/queen", QT_TRANSLATE_NOOP("Remark", "Next: on %{day} look for queen cells on the comb with eggs.")},
         {"next-look/feed", QT_TRANSLATE_NOOP("Remark", "Next: on %{day} see whether the feed is taken and being capped.")},
         {"no-supers-while-feeding",
          QT_TRANSLATE_NOOP("Remark", "Take supers whose honey is meant for people off before any syrup goes on, or syrup ends up in it.")},
@@ -96,11 +100,12 @@ const std::vector<RemarkText>& cautionTexts() {
              "Remark",
              "It may be too cool to open: a full look from %{=15 °C}, half a minute from %{=10 °C}, in winter the lid alone "
              "from %{=7 °C}.")},
-        {"cluster-gap",
-         QT_TRANSLATE_NOOP("Remark",
-                           "About %{within} lie within reach of the cluster, and a long cold spell may take %{needed}. "
-                           "Stores have to touch the bees, "
-                           "all on one side, without an empty comb between; in a long hive put the bees at one end.")},
+        {"cluster-gap/autumn", QT_TRANSLATE_NOOP("Remark", "About %{within:amount} lie within reach of the cluster, and a long cold spell may take %{needed:amount}. Hang full combs "
+                                                           "beside the bees and above them, without an empty comb between.")},
+        {"cluster-gap/split", QT_TRANSLATE_NOOP("Remark", "In this long hive stores lie on both sides of the bees, or beyond an empty comb: bees that have eaten to one end do not come back in "
+                                                          "the cold. Put the bees at one end and all the stores on one side of them.")},
+        {"cluster-gap/winter", QT_TRANSLATE_NOOP("Remark", "About %{within:amount} lie within reach of the cluster, and a long cold spell may take %{needed:amount}. On a day of %{=10 °C} hang a "
+                                                           "full comb against the bees; should they run short before, lay fondant on them.")},
         {"top-insulation",
          QT_TRANSLATE_NOOP("Remark", "Where the cold is long, insulation above the combs saves food.")},
         {"condensation",

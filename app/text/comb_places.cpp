@@ -29,12 +29,19 @@ QString listed(const std::vector<int>& places) {
 } // namespace
 
 QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes) {
-    std::vector<advice::CombPlace> places;
+    std::map<int, int> all;
+    for (const auto& comb : combs) ++all[comb.box];
+    std::map<int, std::vector<advice::CombPlace>, std::greater<>> byBox;
     for (const int position : positions) {
         const auto& comb = combs.at(static_cast<std::size_t>(position));
-        places.push_back({comb.box, comb.place});
+        byBox[comb.box].push_back({comb.box, comb.place});
     }
-    return combPlaces(places, boxes);
+    QStringList parts;
+    for (const auto& entry : byBox) {
+        const bool whole = boxes > 1 && static_cast<int>(entry.second.size()) == all[entry.first] && entry.second.size() > 1;
+        parts << (whole ? say::Words::tr("%1, all %2 combs").arg(boxName(entry.first, boxes)).arg(entry.second.size()) : combPlaces(entry.second, boxes));
+    }
+    return parts.join(QLatin1String("; "));
 }
 
 QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes) {

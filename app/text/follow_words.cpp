@@ -19,8 +19,8 @@ QString at(const tracking::FollowQuestion& q, SeasonDay day, AskedNumber number,
 }
 
 QString fed(const tracking::WinterFeed& feed, const WordStyle& style, NumberForm form) {
-    if (feed.plan) return say::Following::tr("feed %1 of sugar as syrup").arg(form(AskedNumber::FeedNow, mass(feed.plan->syrup.sugar, style)));
-    return say::Following::tr("lay %1 of fondant on the bees").arg(form(AskedNumber::FeedNow, mass(feed.fondant, style)));
+    if (feed.plan) return say::Following::tr("feed %1 of sugar as syrup").arg(form(AskedNumber::FeedNow, amount(feed.plan->syrup.sugar, style)));
+    return say::Following::tr("lay %1 of fondant on the bees").arg(form(AskedNumber::FeedNow, amount(feed.fondant, style)));
 }
 
 // What is fed next, and when: a sentence of its own, or nothing.
@@ -33,7 +33,7 @@ QString feedSentence(const tracking::FollowQuestion& q, const tracking::Followin
 
 QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
     const auto& by = f.now.reserveBy;
-    const QString reserve = form(AskedNumber::Reserve, mass(q.reserve, style));
+    const QString reserve = form(AskedNumber::Reserve, amount(q.reserve, style));
     const QString check = f.faster && f.faster->checkScale ? say::Following::tr(" Check the scale.") : QString();
     if (by.typical)
         return say::Following::tr("Eating faster than planned: likely below %1 by %2.").arg(reserve, at(q, *by.typical, AskedNumber::ReserveGone, style, form)) + check;
@@ -64,7 +64,8 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
     case State::CannotSay: return say::Following::tr("It cannot be said: what was seen contradicts every winter.") + feedSentence(q, f, style, form);
     case State::FoodOutOfReach: return reachSentence(f, style, form);
     case State::ActNow: return actSentence(f, style, form);
-    case State::Dwindling: return say::Following::tr("Dwindling: far fewer bees than a winter leaves.") + feedSentence(q, f, style, form);
+    case State::Dwindling: return say::Following::tr("Dwindling: far fewer bees than a winter leaves. On a day of %1 put them together in a small space between two full combs.")
+                                     .arg(quantity(QStringLiteral("10 °C"), style)) + feedSentence(q, f, style, form);
     case State::LessThanThought: return say::Following::tr("Less was in the hive than was thought.") + feedSentence(q, f, style, form);
     case State::FeedNotRecorded: return say::Following::tr("Was the feed that was planned given? It is not written down.");
     case State::EatingFaster: return fasterSentence(q, f, style, form) + feedSentence(q, f, style, form);
@@ -103,7 +104,7 @@ QString followRisk(const tracking::FollowQuestion& q, const tracking::Following&
     return say::Following::tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen fall below %3 "
               "and %5 run out (as forecast in autumn: %6 and %7).")
         .arg(form(AskedNumber::LeftToday, mass(f.now.today, style)), form(AskedNumber::ExpectedToday, mass(f.autumn.today.typical, style)),
-             form(AskedNumber::Reserve, mass(q.reserve, style)), form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
+             form(AskedNumber::Reserve, amount(q.reserve, style)), form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
              form(AskedNumber::RunsOutNow, ofHundred(f.now.runOut, style)), form(AskedNumber::TouchedInAutumn, ofHundred(f.autumn.touchReserve, style)),
              form(AskedNumber::RanOutInAutumn, ofHundred(f.autumn.runOut, style)));
 }

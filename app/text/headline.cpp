@@ -22,7 +22,9 @@ public:
         QStringList first = movedCombs();
         const bool left = a_.decidedBy == DecidedBy::Enough || a_.decidedBy == DecidedBy::Full;
         if (left && !first.isEmpty()) return first.join(QLatin1Char(' ')) + again();
-        first << decided();
+        QString words = decided();
+        if (!words.isEmpty()) words.front() = words.front().toUpper();
+        first << words;
         return first.join(QLatin1Char(' '));
     }
 
@@ -41,10 +43,9 @@ private:
         case DecidedBy::SummerHarvest: return harvest() + again();
         case DecidedBy::SummerSafe: return say::Words::tr("Leave it: there is enough until the next look.") + again();
         case DecidedBy::Full: return say::Words::tr("The hive is full: leave it and feed nothing.");
-        case DecidedBy::Feed: return sentence(feed());
-        case DecidedBy::SmallPortions:
-            return say::Words::tr("Too late for much syrup: %1 in small warm portions over the cluster, as long as they are taken.").arg(feed());
-        case DecidedBy::Board: return say::Words::tr("Too late for syrup: %1 when the hive is wrapped.").arg(feed());
+        case DecidedBy::Feed: return feed() + QLatin1Char('.');
+        case DecidedBy::SmallPortions: return portions();
+        case DecidedBy::Board: return say::Words::tr("Too late for syrup: %1, and wrap the hive.").arg(feed());
         case DecidedBy::WinterVisit: return say::Words::tr("Stores run low: %1.").arg(feed()) + again();
         case DecidedBy::ShortLater: return say::Words::tr("Nothing is fed today.") + later() + again();
         case DecidedBy::Harvest: return harvest();
@@ -77,20 +78,18 @@ private:
         return say::Words::tr("Too few bees to winter alone: unite it with a healthy colony %1.").arg(by(a_.unite->by));
     }
     QString noQueen() const {
-        if (a_.plan && a_.plan->uniteBy) return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with %1.").arg(named(a_.plan->uniteWith));
-        return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with a queenright colony.");
+        if (a_.plan && a_.plan->uniteBy) return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with %1 %2.").arg(named(a_.plan->uniteWith), by(a_.unite->by));
+        return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with a queenright colony %1.").arg(by(a_.unite->by));
     }
 
     QString on(Date day) const { return day == a_.asOf ? say::Words::tr("today") : say::Words::tr("on %1", "a day").arg(date(day, style_)); }
     QString by(Date last) const { return last == a_.asOf ? say::Words::tr("today") : say::Words::tr("by %1", "a day").arg(date(last, style_)); }
     QString kg(Mass mass) const { return amount(mass, style_); }
-    static QString sentence(QString words) {
-        if (!words.isEmpty()) words.front() = words.front().toUpper();
-        return words + QLatin1Char('.');
-    }
 
     //! "feed 6 kg of sugar as syrup 3:2, the first of 2 visits today"
-    QString feed() const {
+    QString feed() const { return a_.superOffFirst ? say::Words::tr("take your super off, then %1").arg(fed()) : fed(); }
+
+    QString fed() const {
         if (!a_.feed) return say::Words::tr("feed it");
         const auto& plan = *a_.feed;
         int visits = 0;
@@ -102,11 +101,18 @@ private:
         return say::Words::tr("feed %1 of sugar as syrup %2, the first of %3 visits %4").arg(sugar, ratio).arg(visits).arg(first);
     }
 
+    QString portions() const {
+        const bool past = a_.season.syrupDeadline && a_.target && a_.target->day > a_.season.syrupDeadline->day;
+        return past ? say::Words::tr("Too late for much syrup: %1, in small warm portions over the cluster, as long as they are taken.").arg(feed())
+                    : say::Words::tr("%1, in small portions over the cluster, on days that are warm enough.").arg(feed());
+    }
+
     QString withFeed(const QString& words) const { return a_.feed ? say::Words::tr("%1 Until then: %2.").arg(words, feed()) : words; }
 
     QString again() const {
         if (!a_.nextLook) return {};
         const QString day = on(a_.nextLook->date);
+        if (a_.nextLook->what == advice::NextLookAt::QueenCells) return {};
         if (a_.nextLook->what == advice::NextLookAt::CountMites) return QLatin1Char(' ') + say::Words::tr("Count the mites, and look again %1.").arg(day);
         return QLatin1Char(' ') + say::Words::tr("Weigh it %1.").arg(day);
     }
@@ -145,11 +151,24 @@ private:
     }
 
     QString harvest() const {
-        const QString honey = kg(a_.harvest->upTo);
-        if (a_.harvest->combs.empty()) return say::Words::tr("About %1 of honey may be taken, in whole capped combs.").arg(form_(AskedNumber::Spare, honey));
+        if (!a_.lookFirst) return taken() + QLatin1Char('.');
+        const QString first = a_.anotherLook.which == advice::Look::Weigh        ? say::Words::tr("Weigh both sides first")
+                              : a_.anotherLook.which == advice::Look::CountCombs ? say::Words::tr("Count the full combs first")
+                                                                                 : say::Words::tr("Count the bees first");
+        if (a_.anotherLook.about == "bees") return say::Words::tr("%1. If there are about as many as is thought, %2.", "look, take").arg(first, taken());
+        return say::Words::tr("%1. If that bears out about %2 of stores, %3.", "look, stores, take").arg(first, kg(a_.estimate->spread.typical), taken());
+    }
+
+    //! "take 6 kg of honey in 3 combs"
+    QString taken() const {
+        const auto& harvest = *a_.harvest;
+        const QString honey = kg(harvest.upTo);
+        if (harvest.combs.empty()) return say::Words::tr("take about %1 of honey, in whole capped combs").arg(form_(AskedNumber::Spare, honey));
         const QString combs = form_(AskedNumber::CombsOff, honey);
-        if (a_.harvest->combs.size() == 1) return say::Words::tr("Take one comb with %1 of honey.").arg(combs);
-        return say::Words::tr("Take %1 of honey in %2 combs.").arg(combs).arg(a_.harvest->combs.size());
+        if (harvest.combs.size() == 1) return say::Words::tr("take one comb with %1 of honey").arg(combs);
+        if (harvest.wholeSupers == 1) return say::Words::tr("take the super off: %1 of honey in %2 combs").arg(combs).arg(harvest.combs.size());
+        if (harvest.wholeSupers > 1) return say::Words::tr("take %1 supers off: %2 of honey in %3 combs").arg(harvest.wholeSupers).arg(combs).arg(harvest.combs.size());
+        return say::Words::tr("take %1 of honey in %2 combs").arg(combs).arg(harvest.combs.size());
     }
 
     const Advice& a_;
@@ -168,6 +187,9 @@ QString headline(const Advice& advice, const WordStyle& style, NumberForm form) 
 QString targetSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.target) return {};
     const auto& target = *advice.target;
+    if (target.date == advice.asOf)
+        return say::Words::tr("Today it should hold about %1 of stores: %2 full combs, %3 with hive and bees.")
+            .arg(form(AskedNumber::Target, amount(target.stores, style)), number(target.combs, target.combs == int(target.combs) ? 0 : 1, style), amount(target.gross, style));
     return say::Words::tr("For winter, on %1: about %2 of stores, %3 full combs, %4 with hive and bees.")
         .arg(date(target.date, style), form(AskedNumber::Target, amount(target.stores, style)),
              number(target.combs, target.combs == int(target.combs) ? 0 : 1, style), amount(target.gross, style));
@@ -175,6 +197,8 @@ QString targetSentence(const Advice& advice, const WordStyle& style, NumberForm 
 
 QString thereSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.estimate) return {};
+    if (advice.decidedBy == DecidedBy::Contradiction && advice.bees)
+        return say::Words::tr("There now: %1 bees; what stores there are nobody can say before one of the two is found wrong.").arg(form(AskedNumber::Bees, bees(*advice.bees, style)));
     const QString there = form(AskedNumber::Stores, amount(advice.estimate->spread, style));
     if (!advice.bees) return say::Words::tr("There now: %1 of stores.").arg(there);
     return say::Words::tr("There now: %1 of stores, %2 bees.").arg(there, form(AskedNumber::Bees, bees(*advice.bees, style)));
@@ -190,17 +214,29 @@ const advice::Option* advisedOption(const Advice& advice) {
 
 } // namespace
 
+namespace {
+
+// %1 the sentence before, %2 kept, %3 runs out.
+QString thenSentence(const Advice& advice) {
+    switch (advice.decidedBy) {
+    case DecidedBy::SummerHarvest: return say::Words::tr("%1 With the honey off and nothing fed later, so much is left in %2, and the food runs out in %3.");
+    case DecidedBy::Harvest: return say::Words::tr("%1 With the honey off, so much is left in %2, and the food runs out in %3.");
+    case DecidedBy::Feed: return say::Words::tr("%1 Fed as advised, so much is left in %2, and the food runs out in %3.");
+    default: return say::Words::tr("%1 With this feed and no other, so much is left in %2, and the food runs out in %3.");
+    }
+}
+
+} // namespace
+
 QString riskSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
-    if (!advice.runOut || !advice.touchReserve) return {};
+    if (!advice.runOut || !advice.touchReserve || advice.decidedBy == DecidedBy::Contradiction) return {};
     const QString reserve = form(AskedNumber::Reserve, amount(advice.reserve, style));
     const QString alone = say::Words::tr("Left as it is, in %2 simulated winters %1 or more are left when spring forage starts; in %3 the food runs out.")
                               .arg(reserve, form(AskedNumber::KeptAlone, ofHundred(advice.touchReserve->others(), style)),
                                    form(AskedNumber::RunsOutAlone, ofHundred(*advice.runOut, style)));
     const auto* advised = advisedOption(advice);
     if (!advised) return alone;
-    const QString words = advice.verdict == advice::Verdict::Harvest ? say::Words::tr("%1 With the honey off: in %2, and in %3.", "the sentence before, kept, runs out")
-                                                                     : say::Words::tr("%1 Fed as advised: in %2, and in %3.", "the sentence before, kept, runs out");
-    return words.arg(alone, form(AskedNumber::KeptAsAdvised, ofHundred(advised->touchReserve.others(), style)),
+    return thenSentence(advice).arg(alone, form(AskedNumber::KeptAsAdvised, ofHundred(advised->touchReserve.others(), style)),
                      form(AskedNumber::RunsOutAsAdvised, ofHundred(advised->runOut, style)));
 }
 
@@ -213,16 +249,17 @@ QString howToUnite(const advice::UniteAdvice& unite) {
 QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style) {
     const bool sugar = later.sugar.high > Mass(0);
     const auto& spread = sugar ? later.sugar : later.fondant;
-    const QString from = date(later.from, style), until = date(later.until, style);
+    const QString until = date(later.until, style);
+    const QString when = later.from == later.until ? say::Words::tr("by %1", "a day").arg(until) : say::Words::tr("from %1 to %2", "two days").arg(date(later.from, style), until);
     const QString low = amount(spread.low, style), high = amount(spread.high, style), typical = amount(spread.typical, style);
     if (typical == amount(Mass(0), style))
-        return (sugar ? say::Words::tr("Up to %1 of sugar may be wanted from %2 to %3, more likely none.")
-                      : say::Words::tr("Up to %1 of fondant may be wanted from %2 to %3, more likely none.")).arg(high, from, until);
+        return (sugar ? say::Words::tr("Up to %1 of sugar may be wanted %2, more likely none.")
+                      : say::Words::tr("Up to %1 of fondant may be wanted %2, more likely none.")).arg(high, when);
     if (low == amount(Mass(0), style))
-        return (sugar ? say::Words::tr("Likely to be fed from %1 to %2: up to %3 of sugar, more likely %4.")
-                      : say::Words::tr("Likely to be wanted from %1 to %2: up to %3 of fondant, more likely %4.")).arg(from, until, high, typical);
-    return (sugar ? say::Words::tr("Likely to be fed from %1 to %2: %3 to %4 of sugar, more likely %5.")
-                  : say::Words::tr("Likely to be wanted from %1 to %2: %3 to %4 of fondant, more likely %5.")).arg(from, until, low, high, typical);
+        return (sugar ? say::Words::tr("Likely to be fed %1: up to %2 of sugar, more likely %3.")
+                      : say::Words::tr("Likely to be wanted %1: up to %2 of fondant, more likely %3.")).arg(when, high, typical);
+    return (sugar ? say::Words::tr("Likely to be fed %1: %2 to %3 of sugar, more likely %4.")
+                  : say::Words::tr("Likely to be wanted %1: %2 to %3 of fondant, more likely %4.")).arg(when, low, high, typical);
 }
 
 } // namespace winterlarder::text

@@ -51,12 +51,13 @@ const std::vector<RemarkText>& reasonTexts() {
                                                     "for winter yet.")},
         {"hive-full", QT_TRANSLATE_NOOP("Remark", "The combs hold about %{room:amount}, and they are full.")},
         {"short-of-stores", QT_TRANSLATE_NOOP("Remark", "About %{missing:amount} of stores are missing on %{day}.")},
-        {"small-portions", QT_TRANSLATE_NOOP("Remark", "After the last day for syrup bees take small portions only, warm, thick and right over the cluster, and fewer from week to week.")},
+        {"small-portions/dearth", QT_TRANSLATE_NOOP("Remark", "In a dearth bees take thick syrup in small portions, right over the cluster, on days that are warm enough.")},
+        {"small-portions/late", QT_TRANSLATE_NOOP("Remark", "After the last day for syrup bees take small portions only, warm, thick and right over the cluster, and fewer from week to week.")},
         {"winter-board", QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped."), "days"},
         {"visit-due", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} are left, and %{reserve:amount} are to be kept: one visit now, the next after weighing.")},
         {"short-later", QT_TRANSLATE_NOOP("Remark", "Nothing can or need be fed today; whether it will be wanted a weighing in winter tells.")},
-        {"surplus",
-         QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on and what is usual here.")},
+        {"surplus/usual", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on and what is usual here.")},
+        {"surplus/alone", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on.")},
         {"enough/more", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} will be there, and %{need:amount} are wanted: that is enough, and what is more stays with the bees.")},
         {"enough/same", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} will be there, and %{need:amount} are wanted: a difference of less than %{dead:amount} is "
                                                "neither fed nor taken.")},
@@ -64,6 +65,10 @@ const std::vector<RemarkText>& reasonTexts() {
         {"no-eggs-normal", QT_TRANSLATE_NOOP("Remark", "No eggs at this time of year are normal: that is no sign that the queen is gone.")},
         {"more-than-it-holds/comb", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then give drawn comb or a box of "
                                                                 "it (no foundation now), or full combs from store or a healthy neighbour.")},
+        {"more-than-it-holds/comb-weighed", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: give drawn comb or a box of "
+                                                                        "it (no foundation now), or full combs from store or a healthy neighbour.")},
+        {"more-than-it-holds/full-combs-weighed", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: change empty combs for "
+                                                                              "full ones from store or a healthy neighbour; the rest is for a winter visit.")},
         {"more-than-it-holds/full-combs", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then change empty "
                                                                       "combs for full ones from store or a healthy neighbour; the rest is for a winter visit.")},
         // the numbers
@@ -98,8 +103,8 @@ const std::vector<RemarkText>& reasonTexts() {
                                                        "and the first of spring. Local flows decide it, and the "
                                                        "error is twice that of colder places.")},
         {"own-climate", QT_TRANSLATE_NOOP("Remark", "The climate is your own climate, as you gave it.")},
-        {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station %{place}, %{km:distance} away.")},
-        {"station-used/unmeasured", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station %{place}.")},
+        {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station for %{place}, %{km:distance} away.")},
+        {"station-used/unmeasured", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station for %{place}.")},
         {"flow-assumed", QT_TRANSLATE_NOOP("Remark", "Nectar still coming in is counted: %{strength:flow}.")},
         {"small-colony", QT_TRANSLATE_NOOP("Remark", "About %{bees:hundreds} bees are fewer than the 4,000 from which "
                                                      "colonies have been measured: the figures are less sure.")},
@@ -151,8 +156,8 @@ const std::vector<RemarkText>& reasonTexts() {
         {"united-here/unnamed", QT_TRANSLATE_NOOP("Remark", "Another colony of the yard is united onto this one by %{day}: its bees, brood and stores are counted with these, and neither "
                                                             "moves combs.")},
         // the colony
-        {"narrow-nest", QT_TRANSLATE_NOOP("Remark", "%{built:0} combs are built and %{covered:1} covered: narrow the "
-                                                    "nest with a follower, or take supers off.")},
+        {"narrow-nest", QT_TRANSLATE_NOOP("Remark", "%{built:0} combs are built, the bees cover %{covered:halves}, and %{empty:0} are empty: take empty combs out before winter, "
+                                                    "or put a follower beside the nest.")},
         {"open-stores-late",
          QT_TRANSLATE_NOOP("Remark", "About %{open} are open stores that may not be capped before the cold.")},
         // place and season

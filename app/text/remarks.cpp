@@ -36,7 +36,7 @@ std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
 
 // Remarks with a text for each class.
 bool isClassed(const std::string& id) {
-    static constexpr std::array ids{"enough", "heft-alone", "more-than-it-holds", "usual-here", "varroa-first", "spring-starvation", "next-look"};
+    static constexpr std::array ids{"cluster-gap", "enough", "heft-alone", "more-than-it-holds", "small-portions", "surplus", "usual-here", "varroa-first", "spring-starvation", "next-look"};
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 
@@ -141,7 +141,9 @@ QString sentence(const Remark& remark, const WordStyle& style) {
     if (const auto used = massOf(remark, "used"); used && used->value() < 0) shown.details["gained"] = -*used;
     const int n = countOf(remark, *text);
     const char* source = n == 1 && text->forOne ? text->forOne : text->text;
-    return recordSetAside(remark, style) + filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
+    QString words = recordSetAside(remark, style) + filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
+    if (!words.isEmpty()) words.front() = words.front().toUpper(); // a sentence may begin with what fills it in
+    return words;
 }
 
 std::vector<std::string> idsWithWords() {

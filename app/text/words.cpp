@@ -41,11 +41,6 @@ constexpr std::array<Row, 4> flows{{{"none", QT_TRANSLATE_NOOP("Words", "none")}
                                     {"fair", QT_TRANSLATE_NOOP("Words", "a fair flow")},
                                     {"strong", QT_TRANSLATE_NOOP("Words", "a strong flow")}}};
 
-QString whatHangs(const std::string& input) {
-    if (input == "bees") return say::Words::tr("how many bees there are");
-    return say::Words::tr("what stores there are");
-}
-
 } // namespace
 
 QString verdict(advice::Verdict verdict) {
@@ -140,16 +135,6 @@ QString origin(climate::DateOrigin origin) {
         return say::Words::tr("case");
     }
     return {};
-}
-
-QString lookSentence(const advice::AnotherLook& another, const WordStyle& style, NumberForm form) {
-    if (!another.worthIt || !another.which)
-        return say::Words::tr("Another look would not change the amount: the bees need not be disturbed for it.");
-    if (another.narrowsToKg <= 0 || another.narrowsFromKg <= another.narrowsToKg) // how much better is not known
-        return say::Words::tr("Look again first, for the answer hangs on %1: %2.").arg(whatHangs(another.about), look(*another.which));
-    return say::Words::tr("Look again first, for the answer hangs on %1: %2. What is known to within %3 now would be known to within %4, and the amount with it.")
-        .arg(whatHangs(another.about), look(*another.which), form(AskedNumber::KnownNow, amount(kilograms(another.narrowsFromKg), style)),
-             form(AskedNumber::KnownThen, amount(kilograms(another.narrowsToKg), style)));
 }
 
 // The town stands after the country and sometimes a state: "us-co-denver".

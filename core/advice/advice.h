@@ -41,6 +41,7 @@ struct HarvestAdvice {
     Mass upTo{0};           //!< what the named combs hold; where combs are not listed, what may be taken
     std::vector<int> combs; //!< positions in ColonyQuestion::combs
     Mass combsHold{0};
+    int wholeSupers = 0;    //!< where they are all combs of so many supers and no others
 };
 
 enum class Look { Heft, Weigh, LookThroughWindow, CountCombs, CountSeams, Open };
@@ -92,6 +93,8 @@ struct Advice {
     std::optional<feeding::FeedingPlan> feed;
     std::vector<Option> options;
     AnotherLook anotherLook;
+    bool lookFirst = false;      //!< honey is named, to be taken only where that look bears out what is thought to be there
+    bool superOffFirst = false;  //!< a super with honey for people is on, and syrup is to be fed
     std::vector<Remark> cautions, goodPractice, reasons; //!< at most five cautions; the rest is good practice
     std::optional<PartInYard> plan;             //!< in the plan of its yard; nothing: weighed alone
     std::vector<CombGift> gifts;                //!< given or received by that plan

@@ -78,7 +78,7 @@ struct ExpectedLater {
     Date from, until;
 };
 
-enum class NextLookAt { Weigh, CountMites, CheckFeed, Inspector };
+enum class NextLookAt { Weigh, CountMites, CheckFeed, Inspector, QueenCells };
 struct NextLook {
     Date date;
     NextLookAt what = NextLookAt::Weigh;

@@ -83,9 +83,22 @@ void takeCombs(const Reckoning& r, std::vector<stores::HarvestComb> free, Mass t
     for (const auto& comb : stores::takeUpTo(free, toSpare - harvest.combsHold)) take(harvest, comb);
 }
 
+// How many supers these are all combs of; 0 where other combs are among them.
+int onlySupers(const ColonyQuestion& q, const std::vector<int>& taken) {
+    std::map<int, int> left; // by box: combs that stay
+    for (const int position : taken) left[q.combs[static_cast<std::size_t>(position)].box] = 0;
+    for (std::size_t i = 0; i < q.combs.size(); ++i) {
+        const bool stays = std::find(taken.begin(), taken.end(), static_cast<int>(i)) == taken.end();
+        if (const auto box = left.find(q.combs[i].box); box != left.end()) box->second += stays;
+    }
+    const bool whole = std::all_of(left.begin(), left.end(), [&](const auto& box) { return box.second == 0 && isSuper(q, box.first); });
+    return whole ? static_cast<int>(left.size()) : 0;
+}
+
 std::optional<HarvestAdvice> worthIt(const Reckoning& r, HarvestAdvice harvest) {
     if (harvest.combs.empty() || harvest.combsHold.value() < r.rules().harvestLeast) return std::nullopt;
     harvest.upTo = harvest.combsHold;
+    harvest.wholeSupers = onlySupers(r.question, harvest.combs);
     std::sort(harvest.combs.begin(), harvest.combs.end());
     return harvest;
 }

@@ -37,7 +37,8 @@ std::optional<Decided> noQueenRule(const Reckoning& r) {
     const ColonyQuestion& q = r.question;
     const bool noBrood = !q.brood || q.brood->count <= 0;
     if (q.queenSeen != false || q.eggsSeen != false || !noBrood || q.asOf > r.days.closing) return std::nullopt;
-    return unitedFor(r, DecidedBy::NoQueen, std::max(q.asOf, lastDayToUnite(r).value_or(q.asOf)));
+    const SeasonDay soon = q.asOf + static_cast<int>(r.rules().keepAliveDays); // later laying workers take over
+    return unitedFor(r, DecidedBy::NoQueen, std::max(q.asOf, std::min(soon, lastDayToUnite(r).value_or(q.asOf))));
 }
 
 std::optional<Decided> weakRule(const Reckoning& r) {

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/later.h"
 
+#include "advice/looking/evidence_first.h"
 #include "advice/options.h"
 #include "advice/portions.h"
 #include "advice/summer.h"
+#include "feeding/portions.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,9 +14,7 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr Mass notWorthSaying{0.5};
-constexpr SeasonDay midJanuary{14};
-constexpr int afterFondantDays = 14, betweenWinterLooks = 42, lateLookDays = 21, soonDays = 3, afterPortionsDays = 10;
+int inDays(double days) { return static_cast<int>(days); }
 
 Mass plannedStores(const Reckoning& r, const Decided& decided) {
     Mass sum{0};
@@ -31,21 +31,33 @@ std::optional<ExpectedLater> sugarForWinter(const Reckoning& r, Mass planned) {
     const auto& missing = r.target.missing;
     const auto left = [&](Mass amount) { return std::min(amount, r.room()) - planned; }; // no more than finds a place
     const auto sugar = notBelowZero({left(missing.low), left(missing.typical), left(missing.high)}, storesPerKgSugar(r));
-    if (sugar.high < notWorthSaying) return std::nullopt;
+    if (sugar.high < kilograms(r.rules().laterLeast)) return std::nullopt;
     return ExpectedLater{sugar, {}, r.on(std::max(r.question.asOf, r.days.summer + 1)), r.on(r.target.day)};
 }
 
-std::optional<ExpectedLater> fondantInWinter(const Reckoning& r, Mass planned) {
+// From the next visit after a feed, else from the next weighing; nothing where no day is left before the quiet time.
+std::optional<SeasonDay> fondantFrom(const Reckoning& r, const Decided& decided) {
+    const SeasonDay until = r.days.quietFrom, today = r.question.asOf;
+    if (until <= today) return std::nullopt;
+    const bool upToLate = r.phase <= Phase::Late;
+    const SeasonDay from = decided.feed ? feeding::fondantFrom(today, std::nullopt, upToLate, r.rules())
+                                        : std::max(SeasonDay{upToLate ? inDays(r.rules().fondantFromDay) : today.w},
+                                                   r.question.winter.nearestSeasonDay(nextLook(r, decided).date));
+    if (decided.feed && from > until) return std::nullopt;
+    return std::min(from, until);
+}
+
+std::optional<ExpectedLater> fondantInWinter(const Reckoning& r, const Decided& decided, Mass planned) {
+    const auto from = fondantFrom(r, decided);
+    if (!from) return std::nullopt;
     const SeasonDay until = r.days.quietFrom;
-    if (until <= r.question.asOf) return std::nullopt;
     auto loss = winter::largestLossUntil(r.ensemble, r.flow, r.question.asOf, until);
     const auto stores = winter::storesDrawn(loss.size(), r.stores(), r.estimate.sd);
     for (std::size_t i = 0; i < loss.size(); ++i)
         loss[i] = std::max(0.0, loss[i] + r.wish.reserve.value() - stores[i] - planned.value()) / feeding::storesPerKgFondant;
     const auto fondant = winter::massSpread(std::move(loss));
-    if (fondant.high < notWorthSaying) return std::nullopt;
-    const SeasonDay from = r.phase <= Phase::Late ? std::max(midJanuary, r.question.asOf) : r.question.asOf + afterFondantDays;
-    return ExpectedLater{{}, fondant, r.on(std::min(from, until)), r.on(until)};
+    if (fondant.high < kilograms(r.rules().laterLeast)) return std::nullopt;
+    return ExpectedLater{{}, fondant, r.on(*from), r.on(until)};
 }
 
 SeasonDay lastVisit(const Reckoning& r, const feeding::FeedingPlan& plan) { return plan.visits.empty() ? r.question.asOf : plan.visits.back().day; }
@@ -54,7 +66,7 @@ SeasonDay lastVisit(const Reckoning& r, const feeding::FeedingPlan& plan) { retu
 SeasonDay winterLook(const Reckoning& r) {
     const SeasonDay soonest = r.question.asOf + static_cast<int>(r.rules().leastLookDays);
     SeasonDay look = soonest;
-    for (int days = static_cast<int>(r.rules().leastLookDays); days <= betweenWinterLooks; days += static_cast<int>(r.rules().leastLookDays)) {
+    for (int days = static_cast<int>(r.rules().leastLookDays); days <= inDays(r.rules().winterLookDays); days += static_cast<int>(r.rules().leastLookDays)) {
         if (r.stores() - hardUseOf(r, days + r.rules().dueDays) <= r.wish.reserve) break;
         look = r.question.asOf + days;
     }
@@ -64,7 +76,25 @@ SeasonDay winterLook(const Reckoning& r) {
 NextLook afterFeeding(const Reckoning& r, const feeding::FeedingPlan& plan) {
     const SeasonDay last = lastVisit(r, plan);
     if (!plan.visits.empty() && plan.visits.back().kind == feeding::VisitKind::Check) return {r.on(last), NextLookAt::CheckFeed};
-    return {r.on(last + (plan.fondant > Mass(0) ? afterFondantDays : afterPortionsDays)), NextLookAt::Weigh};
+    return {r.on(last + inDays(plan.fondant > Mass(0) ? r.rules().fondantLastsDays : r.rules().portionsLookDays)), NextLookAt::Weigh};
+}
+
+// A contradiction tells no amount, and after a heft in closing the rest is syrup, once it was weighed; bees that are to be united, or that the
+// inspector is to see, have no winter plan of their own.
+bool noneIsExpected(const Reckoning& r, const Decided& decided) {
+    switch (decided.by) {
+    case DecidedBy::Disease:
+    case DecidedBy::NoQueen:
+    case DecidedBy::Weak:
+    case DecidedBy::Contradiction: return true;
+    case DecidedBy::Heft: return r.phase == Phase::Closing;
+    default: return false;
+    }
+}
+
+bool weighedSoon(const Reckoning& r, const Decided& decided) {
+    if (decided.by == DecidedBy::Heft) return heftAlone(r.question) != stores::HeftWord::Heavy;
+    return decided.by == DecidedBy::Contradiction;
 }
 
 } // namespace
@@ -79,19 +109,19 @@ std::vector<winter::StoresStep> stepsOf(const Reckoning& r, const Decided& decid
 }
 
 std::optional<ExpectedLater> expectedLater(const Reckoning& r, const Decided& decided) {
-    // Bees that are to be united, or that the inspector is to see, have no winter plan of their own.
-    if (decided.by == DecidedBy::Disease || decided.by == DecidedBy::NoQueen || decided.by == DecidedBy::Weak) return std::nullopt;
+    if (noneIsExpected(r, decided)) return std::nullopt;
     const Mass planned = plannedStores(r, decided);
-    return r.phase == Phase::Summer ? sugarForWinter(r, planned) : fondantInWinter(r, planned);
+    return r.phase == Phase::Summer ? sugarForWinter(r, planned) : fondantInWinter(r, decided, planned);
 }
 
 NextLook nextLook(const Reckoning& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return {r.on(r.question.asOf), NextLookAt::Inspector};
-    if (decided.by == DecidedBy::Contradiction || decided.by == DecidedBy::Heft) return {r.on(r.question.asOf + soonDays), NextLookAt::Weigh};
+    if (decided.by == DecidedBy::NoQueen) return {r.on(r.question.asOf + inDays(r.rules().queenTestDays)), NextLookAt::QueenCells};
+    if (weighedSoon(r, decided)) return {r.on(r.question.asOf + inDays(r.rules().lookSoonDays)), NextLookAt::Weigh};
     if (r.phase == Phase::Summer) return {r.on(summerLook(r, r.stores() + plannedStores(r, decided))), NextLookAt::CountMites};
     if (decided.feed) return afterFeeding(r, *decided.feed);
     if (r.phase == Phase::Closing) return {r.on(std::max(r.target.day, r.question.asOf + 1)), NextLookAt::Weigh};
-    if (r.phase == Phase::Late) return {r.on(r.question.asOf + lateLookDays), NextLookAt::Weigh};
+    if (r.phase == Phase::Late) return {r.on(r.question.asOf + inDays(r.rules().lateLookDays)), NextLookAt::Weigh};
     return {r.on(winterLook(r)), NextLookAt::Weigh};
 }
 

@@ -1,29 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/portions.h"
 
+#include "feeding/portions.h"
+
 #include <algorithm>
 
 namespace winterlarder::advice {
 
 namespace {
 
-// The day from which a keeper who fed today comes again.
-SeasonDay firstVisit(const ColonyQuestion& q) {
-    const bool today = std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return feed.date == q.winter.date(q.asOf); });
-    return today ? q.asOf + std::max(1, q.visitEveryDays) : q.asOf;
+bool fedToday(const ColonyQuestion& q) {
+    return std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return feed.date == q.winter.date(q.asOf); });
 }
 
-SeasonDay lastPortionDay(const Reckoning& r) {
-    return r.days.portionsInWinter ? r.days.quietFrom : r.days.late;
-}
-
-Mass toLeastStep(Mass amount, Mass least, Mass most) { return std::min(std::max(amount, least), most); }
+feeding::PortionDays portionDays(const Reckoning& r) { return {r.days.late, r.days.quietFrom, r.days.portionsInWinter}; }
 
 } // namespace
 
 feeding::FeedingQuestion feedingQuestion(const Reckoning& r) {
     const ColonyQuestion& q = r.question;
-    feeding::FeedingQuestion feeding{kilograms(1), q.winter, std::min(firstVisit(q), lastSimulatedDay)};
+    feeding::FeedingQuestion feeding{kilograms(1), q.winter, std::min(feeding::firstVisit(q.asOf, fedToday(q), q.visitEveryDays), lastSimulatedDay)};
     feeding.curve = &q.site->curve;
     feeding.season = q.season;
     const auto bees = r.ensemble.bees(q.asOf);
@@ -38,9 +34,7 @@ feeding::FeedingQuestion feedingQuestion(const Reckoning& r) {
 double storesPerKgSugar(const Reckoning& r) { return feeding::storesPerKgSugarToday(feedingQuestion(r), r.days.closing); }
 
 Mass sugarFor(const Reckoning& r, Mass stores) {
-    const double gives = storesPerKgSugar(r);
-    const Mass step = r.question.steps.sugar;
-    return std::min(feeding::stepsUp(stores / gives, step), feeding::stepsDown(r.room() / gives, step));
+    return feeding::sugarFor(stores, storesPerKgSugar(r), r.room(), r.question.steps.sugar);
 }
 
 feeding::FeedingPlan syrupInVisits(const Reckoning& r, Mass sugar) {
@@ -50,22 +44,16 @@ feeding::FeedingPlan syrupInVisits(const Reckoning& r, Mass sugar) {
 }
 
 feeding::FeedingPlan smallPortions(const Reckoning& r, Mass stores) {
-    return feeding::planSmallPortions(feedingQuestion(r), sugarFor(r, stores), r.question.steps.sugar, lastPortionDay(r),
-                                      litres(r.rules().lateLitres), litres(r.rules().lateUptake));
+    return feeding::smallPortions(feedingQuestion(r), sugarFor(r, stores), r.question.steps.sugar, portionDays(r), r.rules());
 }
 
 bool takesPortions(const Reckoning& r) {
     const bool portionsNow = r.phase == Phase::Late || (r.days.portionsInWinter && r.phase >= Phase::Winter);
-    return portionsNow && r.question.asOf <= lastPortionDay(r) &&
-           feeding::portionTaken(feedingQuestion(r), r.question.asOf, litres(r.rules().lateUptake));
+    return portionsNow && feeding::portionTaken(feedingQuestion(r), r.question.asOf, portionDays(r), r.rules());
 }
 
 feeding::FeedingPlan fondantVisit(const Reckoning& r, Mass stores) {
-    const Mass step = r.question.steps.fondant;
-    const bool small = r.question.nucleus;
-    const Mass most = feeding::stepsDown(kilograms(small ? r.rules().fondantNucleus : r.rules().fondantVisit), step);
-    const Mass least = feeding::stepsUp(kilograms(small ? 0.5 : r.rules().fondantLeast), step);
-    return feeding::planFondant(feedingQuestion(r), toLeastStep(feeding::stepsUp(stores / feeding::storesPerKgFondant, step), std::min(least, most), most));
+    return feeding::planFondant(feedingQuestion(r), feeding::fondantFor(stores, feeding::fondantVisits(r.rules(), r.question.nucleus, r.question.steps.fondant)));
 }
 
 feeding::FeedingPlan onePortion(const Reckoning& r, Mass stores, Mass mostSugar) {

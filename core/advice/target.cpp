@@ -50,7 +50,7 @@ Mass toSpareOf(const Reckoning& r, const TargetReckoning& t) {
     const bool flows = r.question.flowStrength > 0;
     const auto without = flows ? winter::lossesFrom(r.ensemble, t.day, {}).largest : t.largest;
     Mass stays = wantedFrom(r, without);
-    if (const auto& usual = r.question.usual; usual && usual->quality != 'C') stays = std::max(stays, usual->low);
+    if (usualHoldsBack(r.question)) stays = std::max(stays, r.question.usual->low);
     const Mass until = flows ? lossBetween(r.ensemble, {}, r.question.asOf, t.day).median : t.netLoss;
     return std::max(kilograms(0), r.stores() - until - stays);
 }
@@ -78,6 +78,8 @@ Mass deadBand(Mass target, const Spread<Mass>& missing, const DecisionConstants&
     const Mass widest = std::max({kilograms(rules.deadLeast), target * rules.deadShareOfTarget, (missing.high - missing.low) * rules.deadShareOfBand});
     return std::min(widest, kilograms(rules.deadMost));
 }
+
+bool usualHoldsBack(const ColonyQuestion& question) { return question.usual && question.usual->quality != 'C'; }
 
 NeedParts needParts(const Reckoning& r) {
     const Mass typical = kilograms(winter::quantile(r.withFlow.largest, 0.5));

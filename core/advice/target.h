@@ -13,6 +13,9 @@ TargetReckoning reckonTarget(const Reckoning& reckoning);
 //! Missing or to spare below this is enough as it is: the largest of 1 kg, a tenth of the target and a quarter of the band, at most 4 kg. Judgement.
 Mass deadBand(Mass target, const Spread<Mass>& missing, const DecisionConstants& rules);
 
+//! Whether honey stays for what is usual here: what keepers say alone, nothing published (quality C), holds none back.
+bool usualHoldsBack(const ColonyQuestion& question);
+
 //! The need counted from the asking day, in parts that add up.
 NeedParts needParts(const Reckoning& reckoning);
 

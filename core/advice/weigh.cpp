@@ -14,6 +14,7 @@
 #include "advice/remarks/five_cautions.h"
 #include "advice/remarks/remarks.h"
 #include "advice/reserve.h"
+#include "advice/summer.h"
 #include "advice/target.h"
 #include "numerics/normal_law.h"
 #include "stores/bees.h"
@@ -183,6 +184,12 @@ void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
         if (option.kind == kind) advice.springReserve = option.springReserve;
 }
 
+// In summer a super comes off for its own sake where even at the low end of what is known the safety amount stays.
+bool harvestHangsOnStores(const Reckoning& r, const Decided& decided) {
+    if (!decided.harvest || r.question.answers.supersFor == SupersFor::People) return false;
+    return decided.by == DecidedBy::Harvest || r.estimate.spread.low - decided.harvest->upTo < safetyAmount(r);
+}
+
 Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
     Advice advice;
     advice.asOf = r.on(r.question.asOf);
@@ -194,6 +201,8 @@ Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
     const Decided decided = decide(r);
     fillDecision(r, decided, advice);
     advice.anotherLook = anotherLook(r, decided);
+    advice.lookFirst = advice.anotherLook.worthIt && harvestHangsOnStores(r, decided);
+    advice.superOffFirst = r.question.answers.supersFor == SupersFor::People && decided.feed && decided.feed->syrup.sugar.value() > 0 && honeyInSupers(r.question).value() > 0;
     advice.reasons = reasonsOf(r, advice);
     auto said = fiveCautions(cautionsOf(r, advice), advice);
     advice.cautions = std::move(said.cautions);

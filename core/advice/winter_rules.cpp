@@ -2,6 +2,7 @@
 #include "advice/winter_rules.h"
 
 #include "advice/portions.h"
+#include "feeding/portions.h"
 #include "stores/cluster.h"
 
 #include <algorithm>
@@ -30,9 +31,7 @@ std::optional<Decided> boardRule(const Reckoning& r) {
     const auto& deadline = r.question.season.syrupDeadline;
     const SeasonDay last = (deadline ? deadline->day : r.days.closing) + static_cast<int>(rules.lateDays);
     if (r.lockedInDays <= rules.lockedInBoard || r.question.asOf > last || r.question.nucleus) return std::nullopt;
-    const Mass step = r.question.steps.fondant;
-    const Mass board = std::min(feeding::stepsUp(missingNow(r) / feeding::storesPerKgFondant, step), feeding::stepsDown(kilograms(rules.fondantBoard), step));
-    return oneVisit(DecidedBy::Board, feeding::planFondant(feedingQuestion(r), board));
+    return oneVisit(DecidedBy::Board, feeding::planFondant(feedingQuestion(r), feeding::boardFor(missingNow(r), rules, r.question.steps.fondant)));
 }
 
 bool visitIsDue(const Reckoning& r) { return r.stores() - hardUseOf(r, r.rules().dueDays) <= r.wish.reserve; }
@@ -50,7 +49,7 @@ std::optional<Mass> foodInReach(const Reckoning& r) {
 std::optional<Decided> noFoodInReachRule(const Reckoning& r) {
     if (r.phase < Phase::Late || !inCold(r)) return std::nullopt;
     const auto within = foodInReach(r);
-    const bool seenShort = within && *within < hardUseOf(r, r.rules().actNowDays);
+    const bool seenShort = within && *within < hardUseOf(r, r.rules().actNowDays) && r.stores() - *within >= kilograms(r.rules().deadLeast);
     if (!seenShort && r.question.answers.foodBeside != false) return std::nullopt;
     return oneVisit(DecidedBy::NoFoodInReach, fondantVisit(r, kilograms(r.rules().fondantVisit)));
 }

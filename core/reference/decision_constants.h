@@ -51,10 +51,19 @@ struct DecisionConstants {
     double strongUntilDay; //!< -108 d
     double uniteColdest; //!< 8 degC
     double keepAliveDays; //!< 21 d
+    double queenTestDays; //!< 4 d
     double keepAliveSugar; //!< 3 kg
     double fondantVisit; //!< 2.5 kg
     double fondantNucleus; //!< 1 kg
     double fondantLeast; //!< 1 kg
+    double fondantNucleusLeast; //!< 0.45 kg
+    double fondantLastsDays; //!< 14 d
+    double fondantFromDay; //!< 14 d
+    double laterLeast; //!< 0.5 kg
+    double portionsLookDays; //!< 10 d
+    double lookSoonDays; //!< 3 d
+    double lateLookDays; //!< 21 d
+    double winterLookDays; //!< 42 d
     double fondantBoard; //!< 5 kg
     double actNowDays; //!< 21 d
     double dueDays; //!< 7 d

@@ -21,6 +21,12 @@ const Station* ReferenceData::station(std::string_view id) const { return find(s
 const HiveFormat* ReferenceData::format(std::string_view id) const { return find(formats, &HiveFormat::id, id); }
 const Source* ReferenceData::source(std::string_view id) const { return find(sources, &Source::id, id); }
 const CautionRule* ReferenceData::caution(std::string_view id) const { return find(cautions, &CautionRule::id, id); }
+std::vector<std::string> ReferenceData::sourcesOf(const Remark& remark) const {
+    if (const auto own = remark.details.find("source"); own != remark.details.end())
+        if (const auto* id = std::get_if<std::string>(&own->second)) return {*id};
+    const CautionRule* rule = caution(remark.id);
+    return rule ? rule->sources : std::vector<std::string>{};
+}
 const FieldLimits* ReferenceData::field(std::string_view name) const { return find(fields, &FieldLimits::name, name); }
 
 std::optional<CsvTable> ShippedFolder::table(const std::string& shown) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "quantity/quantity.h"
+#include "reference/remark.h"
 #include "reference/decision_constants.h"
 #include "reference/mark.h"
 #include "reference/model_constants.h"
@@ -112,6 +113,8 @@ struct ReferenceData {
     const HiveFormat* format(std::string_view id) const;
     const Source* source(std::string_view id) const;
     const CautionRule* caution(std::string_view id) const;
+    //! The sources behind a remark: its own (detail "source"), where it names one, else those of its rule.
+    std::vector<std::string> sourcesOf(const Remark& remark) const;
     const FieldLimits* field(std::string_view name) const;
 };
 

@@ -145,8 +145,8 @@ std::string idOf(Verdict verdict) {
 std::vector<SourcedRemark> withSources(const std::vector<Remark>& remarks, const ReferenceData& reference) {
     std::vector<SourcedRemark> sourced;
     for (const auto& remark : remarks) {
-        const auto* rule = reference.caution(remark.id);
-        sourced.push_back({remark, rule && !rule->sources.empty() ? rule->sources.front() : std::string()});
+        const auto sources = reference.sourcesOf(remark);
+        sourced.push_back({remark, sources.empty() ? std::string() : sources.front()});
     }
     return sourced;
 }

@@ -79,7 +79,8 @@ std::optional<Task> lookTask(const Advice& advice) {
     case advice::NextLookAt::Weigh: return task(TaskKind::WeighAgain, advice.nextLook->date);
     case advice::NextLookAt::CountMites: return task(TaskKind::CountMites, advice.nextLook->date);
     case advice::NextLookAt::Inspector: return task(TaskKind::CallInspector, advice.nextLook->date);
-    case advice::NextLookAt::CheckFeed: break;
+    case advice::NextLookAt::CheckFeed:
+    case advice::NextLookAt::QueenCells: break; // of bees to be united, whose day is told
     }
     return std::nullopt;
 }

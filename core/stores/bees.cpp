@@ -95,9 +95,16 @@ std::optional<BeeCount> broodOnCombs(const std::vector<Comb>& combs) {
     return BeeCount{cells};
 }
 
+int emptyCombs(const std::vector<Comb>& combs) {
+    constexpr double filledShare = 0.1;
+    return static_cast<int>(std::count_if(combs.begin(), combs.end(), [](const Comb& comb) {
+        return comb.built > 0 && comb.lookedAt() && 1 - comb.empty() < filledShare * comb.built;
+    }));
+}
+
 bool nestTooWide(const std::vector<Comb>& combs, double coveredCombs) {
     const auto built = std::count_if(combs.begin(), combs.end(), [](const Comb& comb) { return comb.built > 0; });
-    return static_cast<double>(built) > coveredCombs + combsToSpare;
+    return static_cast<double>(built) > coveredCombs + combsToSpare && emptyCombs(combs) > combsToSpare;
 }
 
 } // namespace winterlarder::stores

@@ -38,8 +38,11 @@ std::optional<BeeCount> broodOnCombs(const std::vector<Comb>& combs);
 inline constexpr double cellsPerSquareDecimetre = 400; //!< one face
 inline constexpr double facesPerComb = 2;
 
-//! Built combs exceed the covered ones by more than three: a reason to narrow the nest (follower, dummy, supers off).
-//! Common practice. Tested: tests/stores/bees_test.cpp.
+//! Built combs with under a tenth of their face filled with anything, as far as they were looked at.
+int emptyCombs(const std::vector<Comb>& combs);
+
+//! Built combs exceed the covered ones by more than three, and more than three are empty: a reason to take empty combs out or put a follower beside the
+//! nest. A comb of honey the bees do not cover is their winter food and stays. Common practice. Tested: tests/stores/bees_test.cpp.
 bool nestTooWide(const std::vector<Comb>& combs, double coveredCombs);
 
 } // namespace winterlarder::stores

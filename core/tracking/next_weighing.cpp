@@ -13,7 +13,6 @@ namespace {
 
 constexpr int everyDays = 7;
 constexpr std::size_t groups = 10;
-constexpr int afterFondantDays = 14;
 constexpr std::uint32_t noiseIndex = 1u << 17;
 
 std::vector<SeasonDay> candidates(const Reckoned& r) {
@@ -87,7 +86,7 @@ std::optional<SeasonDay> weighForVisit(const Reckoned& r) {
     const auto& later = r.following.expectedLater;
     const SeasonDay today = r.question.today;
     std::optional<SeasonDay> day;
-    if (feed && !feed->lots.empty()) day = feed->begins() > today ? feed->begins() : today + afterFondantDays;
+    if (feed && !feed->lots.empty()) day = feed->begins() > today ? feed->begins() : today + static_cast<int>(r.question.decisions.fondantLastsDays);
     else if (later && later->fondant.high.value() > 0) day = later->from;
     return day && *day > today && *day < r.tracked.paths->last() ? day : std::nullopt;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "feeding/keepers_days.h"
+#include "feeding/portions.h"
 #include "feeding/syrup.h"
 #include "tracking/food_ahead.h"
 
@@ -11,9 +12,6 @@ namespace winterlarder::tracking {
 namespace {
 
 constexpr double stepKg = 0.1;
-constexpr Mass notWorthSaying{0.5};
-constexpr SeasonDay midJanuary{14};
-constexpr int afterFondantDays = 14;
 
 double medianBees(const Reckoned& r, SeasonDay day) {
     const auto& belief = r.tracked.belief;
@@ -34,16 +32,15 @@ double medianBees(const Reckoned& r, SeasonDay day) {
 
 // ---- syrup -----------------------------------------------------------------------------------------------------------------
 
-// The day from which a keeper who fed today comes again.
-SeasonDay firstVisit(const FollowQuestion& q) {
-    const bool today = std::any_of(q.steps.begin(), q.steps.end(),
-                                   [&](const KnownStep& step) { return step.kind == KnownStep::Kind::Feed && step.day == q.today; });
-    return std::min(today ? q.today + std::max(1, q.visitEveryDays) : q.today, lastSimulatedDay);
+bool fedToday(const FollowQuestion& q) {
+    return std::any_of(q.steps.begin(), q.steps.end(), [&](const KnownStep& step) { return step.kind == KnownStep::Kind::Feed && step.day == q.today; });
 }
+
+feeding::PortionDays portionDays(const FollowQuestion& q) { return {q.days.late, q.days.quietFrom, q.days.portionsInWinter}; }
 
 feeding::FeedingQuestion feedingQuestion(const Reckoned& r) {
     const FollowQuestion& q = r.question;
-    feeding::FeedingQuestion asked{kilograms(1), q.year, firstVisit(q)};
+    feeding::FeedingQuestion asked{kilograms(1), q.year, std::min(feeding::firstVisit(q.today, fedToday(q), q.visitEveryDays), lastSimulatedDay)};
     asked.curve = &q.winter.curve;
     asked.season = q.winter.season;
     asked.bees = {medianBees(r, r.tracked.paths->within(q.today))};
@@ -63,19 +60,13 @@ std::optional<Mass> roomNow(const Reckoned& r) {
     return kilograms(std::max(0.0, room));
 }
 
-// Sugar for so much of stores in whole steps, up; down where the combs do not take so much.
 Mass sugarFor(const Reckoned& r, Mass stores) {
-    const Mass step = r.question.bought.sugar;
-    const double gives = feeding::storesPerKgSugarToday(feedingQuestion(r), r.question.days.closing);
-    const Mass wanted = feeding::stepsUp(stores / gives, step);
-    const auto room = roomNow(r);
-    return room ? std::min(wanted, feeding::stepsDown(*room / gives, step)) : wanted;
+    return feeding::sugarFor(stores, feeding::storesPerKgSugarToday(feedingQuestion(r), r.question.days.closing), roomNow(r), r.question.bought.sugar);
 }
 
 bool portionsAreTaken(const Reckoned& r) {
     const FollowQuestion& q = r.question;
-    const SeasonDay last = q.days.portionsInWinter ? q.days.quietFrom : q.days.late;
-    return q.today > q.days.closing && q.today <= last && feeding::portionTaken(feedingQuestion(r), q.today, litres(q.decisions.lateUptake));
+    return q.today > q.days.closing && feeding::portionTaken(feedingQuestion(r), q.today, portionDays(q), q.decisions);
 }
 
 std::optional<WinterFeed> planned(const Reckoned& r, feeding::FeedingPlan plan) {
@@ -95,22 +86,14 @@ std::optional<WinterFeed> usualSyrup(const Reckoned& r, Mass stores) {
 
 std::optional<WinterFeed> smallPortions(const Reckoned& r, Mass stores) {
     const FollowQuestion& q = r.question;
-    const SeasonDay last = q.days.portionsInWinter ? q.days.quietFrom : q.days.late;
-    return planned(r, feeding::planSmallPortions(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, last, litres(q.decisions.lateLitres),
-                                                 litres(q.decisions.lateUptake)));
+    return planned(r, feeding::smallPortions(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, portionDays(q), q.decisions));
 }
 
 // ---- fondant -----------------------------------------------------------------------------------------------------------------
 
-Mass mostOfAVisit(const FollowQuestion& q) {
-    return feeding::stepsDown(kilograms(q.nucleus ? q.decisions.fondantNucleus : q.decisions.fondantVisit), q.bought.fondant);
-}
+feeding::FondantVisits visitsOf(const FollowQuestion& q) { return feeding::fondantVisits(q.decisions, q.nucleus, q.bought.fondant); }
 
-Mass fondantOf(const FollowQuestion& q, Mass stores) {
-    const Mass most = mostOfAVisit(q), step = q.bought.fondant;
-    const Mass least = std::min(most, q.nucleus ? step : feeding::stepsUp(kilograms(q.decisions.fondantLeast), step));
-    return std::clamp(feeding::stepsUp(stores / feeding::storesPerKgFondant, step), least, most);
-}
+Mass fondantOf(const FollowQuestion& q, Mass stores) { return feeding::fondantFor(stores, visitsOf(q)); }
 
 WinterFeed oneVisit(const Reckoned& r, SeasonDay day, SeasonDay by, Mass fondant) {
     WinterFeed feed;
@@ -144,9 +127,7 @@ std::optional<WinterFeed> visitInTime(const Reckoned& r) {
 std::optional<WinterFeed> board(const Reckoned& r) {
     const FollowQuestion& q = r.question;
     if (!q.days.boardUntil || q.today > *q.days.boardUntil || q.nucleus) return std::nullopt;
-    const Mass step = q.bought.fondant;
-    return visitToday(r, std::min(feeding::stepsUp(r.following.missing / feeding::storesPerKgFondant, step),
-                                  feeding::stepsDown(kilograms(q.decisions.fondantBoard), step)));
+    return visitToday(r, feeding::boardFor(r.following.missing, q.decisions, q.bought.fondant));
 }
 
 // ---- by state and time of year -------------------------------------------------------------------------------------------------
@@ -199,7 +180,7 @@ std::optional<WinterFeed> feedNow(const Reckoned& r) {
     case FollowState::Dead:
     case FollowState::MoreThanNeeded: return std::nullopt;
     case FollowState::CannotSay: return foodRunsShort(r) ? atOnce(r) : std::nullopt;
-    case FollowState::FoodOutOfReach: return visitToday(r, mostOfAVisit(r.question));
+    case FollowState::FoodOutOfReach: return visitToday(r, visitsOf(r.question).most);
     case FollowState::ActNow: return atOnce(r);
     default: return inGoodTime(r);
     }
@@ -213,12 +194,12 @@ std::optional<LaterFeed> expectedLater(const Reckoned& r) {
     const bool summer = q.today <= q.days.summer;
     if (!summer && q.today >= q.days.quietFrom) return std::nullopt;
     const double gives = summer ? feeding::storesPerKgSugarToday(feedingQuestion(r), q.days.closing) : feeding::storesPerKgFondant;
-    const auto wanted = wantedBy(r, summer ? q.days.quietFrom + afterFondantDays : q.days.quietFrom, given);
+    const auto wanted = wantedBy(r, summer ? q.days.quietFrom + static_cast<int>(q.decisions.quietBeforeForage) : q.days.quietFrom, given);
     const Spread<Mass> amount{wanted.low / gives, wanted.typical / gives, wanted.high / gives};
-    if (amount.high < notWorthSaying) return std::nullopt;
+    if (amount.high < kilograms(q.decisions.laterLeast)) return std::nullopt;
     if (summer) return LaterFeed{amount, {}, q.days.summer + 1, q.days.closing};
-    const SeasonDay after = (feed ? feed->begins() : q.today) + afterFondantDays;
-    const SeasonDay from = q.today <= q.days.late ? std::max(midJanuary, after) : after;
+    const auto laidOn = feed ? std::optional(feed->begins()) : std::nullopt;
+    const SeasonDay from = feeding::fondantFrom(q.today, laidOn, q.today <= q.days.late, q.decisions);
     return LaterFeed{{}, amount, std::min(from, q.days.quietFrom), q.days.quietFrom};
 }
 

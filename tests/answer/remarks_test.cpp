@@ -30,7 +30,7 @@ bool doubtCounts(const std::string& id) {
 std::string classOf(const std::string& id) {
     static const std::map<std::string, std::string> classes{
         {"doubt-harvest-there", "seen"}, {"learned-forage", "later"}, {"heft-alone", "light"}, {"more-than-it-holds", "comb"},
-        {"usual-here", "agrees"},        {"varroa-first", "summer"},  {"next-look", "weigh"},  {"spring-starvation", "north"}};
+        {"usual-here", "agrees"},        {"varroa-first", "summer"},  {"next-look", "weigh"},      {"cluster-gap", "autumn"}, {"surplus", "alone"}, {"small-portions", "late"},  {"spring-starvation", "north"}};
     if (const auto found = classes.find(id); found != classes.end()) return found->second;
     return id.rfind("doubt-", 0) == 0 ? "comma" : "more";
 }
@@ -63,6 +63,7 @@ Remark withEverything(const std::string& id) {
              {"combs", 2.0},
              {"built", 14.0},
              {"covered", 8.5},
+             {"empty", 5.0},
              {"open", kilograms(2)},
              {"station", std::string("ca-halifax")},
              {"km", 23.0},
@@ -128,10 +129,10 @@ TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
               "The derived date of the build-up gave way to a given one and is now 19 May 2027.");
     EXPECT_EQ(said(withEverything("height-shift")),
               "For the height of the place all temperatures are shifted by -0.4 °C.");
-    EXPECT_EQ(said({"station-used", {{"place", std::string("USA, Missouri")}}}), "The climate is that of the station USA, Missouri.");
+    EXPECT_EQ(said({"station-used", {{"place", std::string("USA, Missouri")}}}), "The climate is that of the station for USA, Missouri.");
     WordStyle pounds;
     pounds.numbers.system = UnitSystem::UnitedStates;
-    EXPECT_EQ(sentence({"surplus", {{"spare", kilograms(1)}}}, pounds).toStdString(),
+    EXPECT_EQ(sentence({"surplus", {{"spare", kilograms(1)}, {"class", std::string("usual")}}}, pounds).toStdString(),
               "About 2 lb are to spare above what the colony should winter on and what is usual here.");
 }
 

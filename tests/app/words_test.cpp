@@ -35,6 +35,68 @@ TEST(Words, ChancesAreCountsOutOfAHundredWinters) {
               "Left as it is, in 83 of 100 simulated winters 4 kg or more are left when spring forage starts; in 4 of 100 the food runs out.");
 }
 
+TEST(Words, WhatHappensAsAdvisedIsSaidInFull) {
+    auto fed = *invented::answered(invented::colony("A"), {Verdict::Feed, 20, 30});
+    advice::Option option;
+    option.kind = advice::OptionKind::Feed;
+    option.touchReserve = {0.15, 0};
+    option.runOut = {0.03, 0};
+    fed.answer.advice.options.push_back(option);
+    EXPECT_NE(words::riskLine(fed).indexOf(QStringLiteral("Fed as advised, so much is left in 85 of 100, and the food runs out in 3 of 100.")), -1) << words::riskLine(fed).toStdString();
+    fed.answer.advice.decidedBy = advice::DecidedBy::ActNow;
+    EXPECT_NE(words::riskLine(fed).indexOf(QStringLiteral("With this feed and no other, so much is left in 85 of 100")), -1);
+    fed.answer.advice.decidedBy = advice::DecidedBy::Contradiction;
+    EXPECT_TRUE(words::riskLine(fed).isEmpty()) << "no number comes of two that contradict each other";
+}
+
+TEST(Words, AHarvestThatHangsOnALookBeginsWithIt) {
+    auto taken = *invented::answered(invented::colony("A"), {Verdict::Harvest, 20, 10});
+    auto& a = taken.answer.advice;
+    a.anotherLook = {true, advice::Look::Weigh, "stores", 9, 5};
+    EXPECT_TRUE(words::answerSentence(taken).startsWith(QStringLiteral("Take one comb")));
+    a.lookFirst = true;
+    EXPECT_EQ(words::answerSentence(taken).toStdString(), "Weigh both sides first. If that bears out about 20 kg of stores, take one comb with 3 kg of honey.");
+    EXPECT_EQ(words::verdict(a).toStdString(), "look again, then take 3 kg");
+    EXPECT_EQ(words::lookLine(taken).indexOf(QStringLiteral("Look again first")), -1) << words::lookLine(taken).toStdString();
+}
+
+TEST(Words, AWholeSuperIsCalledSo) {
+    auto taken = *invented::answered(invented::colony("A"), {Verdict::Harvest, 20, 10});
+    taken.answer.advice.harvest = advice::HarvestAdvice{kilograms(15), {10, 11, 12}, kilograms(15), 1};
+    EXPECT_EQ(words::answerSentence(taken).toStdString(), "Take the super off: 15 kg of honey in 3 combs.");
+}
+
+TEST(Words, AGiverOfCombsIsNotLeft) {
+    auto giver = *invented::answered(invented::colony("A"), {Verdict::Leave, 30, 18});
+    EXPECT_EQ(words::verdict(giver.answer.advice).toStdString(), "leave");
+    advice::CombGift gift;
+    gift.from = "A", gift.to = "B";
+    giver.answer.advice.plan = advice::PartInYard{};
+    EXPECT_EQ(words::verdict(giver.answer.advice).toStdString(), "leave") << "the yard's plan does nothing with it";
+    giver.answer.advice.plan->given.push_back(gift);
+    EXPECT_EQ(words::verdict(giver.answer.advice).toStdString(), "give combs");
+}
+
+TEST(Words, AFollowedColonyThatIsFedTodayIsNotJustOnCourse) {
+    tracking::Following f;
+    f.state = tracking::FollowState::OnCourse;
+    EXPECT_EQ(words::followedInShort(f, {40}).toStdString(), "on course");
+    tracking::WinterFeed feed;
+    feed.fondant = kilograms(2.5);
+    feed.lots.push_back({{40}, invented::day("2027-02-10"), kilograms(2.5)});
+    f.feed = feed;
+    EXPECT_EQ(words::followedInShort(f, {40}).toStdString(), "feed 2.5 kg fondant");
+    EXPECT_EQ(words::likeness(f, {40}), Verdict::Feed);
+    EXPECT_EQ(words::followedInShort(f, {39}).toStdString(), "on course") << "it is not due yet";
+    EXPECT_EQ(words::likeness(f, {39}), Verdict::Leave);
+}
+
+TEST(Words, TheDayOfUnitingSaysWhatForIt) {
+    const auto today = invented::day("2026-09-14");
+    EXPECT_EQ(words::due({DueKind::Unite, invented::day("2026-10-20")}, today).toStdString(), "unite by 20 Oct");
+    EXPECT_EQ(words::due({DueKind::TakeHoney, invented::day("2026-09-25")}, today).toStdString(), "take honey by 25 Sept");
+}
+
 TEST(Words, NumbersHaveUnitAndSpread) {
     EXPECT_EQ(words::spread({kilograms(24), kilograms(29), kilograms(34)}).toStdString(), "29 kg (24 to 34)");
     EXPECT_EQ(words::bees({{12000}, {15020}, {18500}}).toStdString(), "15,000 (12,000 to 18,500)");
@@ -42,7 +104,11 @@ TEST(Words, NumbersHaveUnitAndSpread) {
 }
 
 TEST(Words, AnotherLookPromisesOnlyWhatIsKnownOfIt) {
-    const auto said = [](double from, double to) { return text::lookSentence({true, advice::Look::Weigh, "stores", from, to}, words::style()).toStdString(); };
+    const auto said = [](double from, double to) {
+        advice::Advice advice;
+        advice.anotherLook = {true, advice::Look::Weigh, "stores", from, to};
+        return text::lookSentence(advice, words::style()).toStdString();
+    };
     EXPECT_NE(said(9, 6).find("known to within 9 kg now would be known to within 6 kg"), std::string::npos) << said(9, 6);
     EXPECT_EQ(said(5.5, 0).find("0 kg"), std::string::npos) << said(5.5, 0);
 }

@@ -97,9 +97,30 @@ TEST(Brood, UnseenCombsTakeTheMean) {
     EXPECT_NEAR(broodOnCombs(combs)->count, (0.3 + 0.15) * 8.774 * 2 * 400, 1e-6);
 }
 
+namespace {
+
+std::vector<Comb> emptyBox() {
+    auto combs = boxOf(deep(), 10);
+    for (auto& comb : combs) comb.capped = comb.open = comb.brood = comb.pollen = 0;
+    return combs;
+}
+
+} // namespace
+
 TEST(NestWidth, MoreThanThreeCombsToSpareIsTooWide) {
-    EXPECT_FALSE(nestTooWide(boxOf(deep(), 10), 7));
-    EXPECT_TRUE(nestTooWide(boxOf(deep(), 10), 6.9));
+    EXPECT_FALSE(nestTooWide(emptyBox(), 7));
+    EXPECT_TRUE(nestTooWide(emptyBox(), 6.9));
+}
+
+TEST(NestWidth, CombsOfHoneyAreNotToSpare) {
+    auto combs = emptyBox();
+    for (std::size_t i = 0; i < 7; ++i) combs[i].capped = 0.8;
+    EXPECT_EQ(emptyCombs(combs), 3);
+    EXPECT_FALSE(nestTooWide(combs, 4));
+    combs[6].capped = 0.09;
+    EXPECT_TRUE(nestTooWide(combs, 4));
+    combs[6].facesSeen = 0;
+    EXPECT_EQ(emptyCombs(combs), 3) << "not looked at is not empty";
 }
 
 RC_GTEST_PROP(BeesProperty, CoveredCombsAndBeesAreInverse, ()) {

@@ -12,8 +12,7 @@ namespace winterlarder::text {
 void GroundsWriter::remarks(const std::vector<Remark>& reasons, std::initializer_list<const char*> ids) {
     for (const auto& remark : reasons) {
         if (std::none_of(ids.begin(), ids.end(), [&](const char* id) { return remark.id == id; })) continue;
-        const auto* rule = reference_.caution(remark.id);
-        line(sentence(remark, style_), rule ? rule->sources : std::vector<std::string>{});
+        line(sentence(remark, style_), reference_.sourcesOf(remark));
     }
 }
 

@@ -90,6 +90,8 @@ constexpr std::array<Question, 9> questions{{{AskKind::Queen, queenMoves},
 std::optional<Ask> nextQuestion(const Reckoning& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return std::nullopt;
     if (layingInDoubt(r.question, r.constants)) return Ask{AskKind::Queen, queenMoves(r, decided)};
+    const bool united = decided.by == DecidedBy::NoQueen || decided.by == DecidedBy::Weak; // neither honey nor a winter of their own
+    if (united) return mitesMove(r, decided) > 0 ? std::optional(Ask{AskKind::Mites, mitesMove(r, decided)}) : std::nullopt;
     if (const double moves = superMoves(r, decided); moves > r.rules().worthLookingBand) return Ask{AskKind::SuperFor, moves};
     std::optional<Ask> best;
     for (const Question& question : questions) {

@@ -20,6 +20,7 @@ constexpr double longColdDays = 30;
 constexpr double narrowMarginKg = 4;   // stores within this of the need are to be watched
 constexpr double waspsFromC = 13;      // daily maximum at which robbers still fly
 constexpr int coldestDays = 30;
+constexpr SeasonDay usualSpringFrom{90}, usualSpringTo{150}; // April and May
 
 //! Mean use a day in the coldest 30 days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
 //! it is locked in.
@@ -83,11 +84,19 @@ private:
         const bool weak = r.phase >= Phase::Late && !disease() && a.decidedBy != DecidedBy::Weak && tooWeak(r);
         if (weak) say("weak-too-late");
         if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late && r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
-            say("spring-starvation", {{"class", half()}});
+            say("spring-starvation", {{"class", springComesAsUsual() ? half() : std::string("any")}});
+    }
+
+    //! Brood grows in March and April, in the south in August and September, where spring forage starts after them, and they are still to come.
+    bool springComesAsUsual() const {
+        return q.season.forage && q.season.forage->day >= usualSpringFrom && q.season.forage->day <= usualSpringTo && q.asOf < usualSpringFrom;
     }
 
     void mites() {
-        if (r.phase == Phase::Summer)
+        if (disease() || r.phase > Phase::Closing) return;
+        if (q.answers.mitesTreated == true)
+            say("varroa-first", {{"class", std::string("treated")}});
+        else if (r.phase == Phase::Summer)
             say("varroa-first", {{"class", std::string("summer")}});
         else if (r.phase == Phase::Closing)
             say("varroa-first", {{"class", half()}});
@@ -114,7 +123,7 @@ private:
         say("hmf-and-acid");
         say("hot-syrup");
         say("drowning");
-        if (a.feed->crystallisingGPerKg >= 1) say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
+        if (a.feed->crystallisingGPerKg >= 1 && q.season.winterClass != climate::WinterClass::Dearth) say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
     }
 
     void harvest() {
@@ -174,14 +183,17 @@ private:
         const bool ahead = r.phase == Phase::Closing || r.phase == Phase::Late || r.phase == Phase::Winter;
         if (!within || !ahead || q.season.winterClass == climate::WinterClass::Dearth || disease()) return;
         const Mass needed = r.lockedInDays * coldestUsePerDay(r);
-        const bool split = q.longHive && (within->gap || within->bothSides);
-        if (within->within < needed || (split && r.lockedInDays >= longColdDays))
-            say("cluster-gap", {{"within", within->within}, {"needed", needed}});
+        const Mass fed = a.feed && r.phase == Phase::Closing ? a.feed->stores : kilograms(0); // bees store syrup round the nest
+        const bool split = q.longHive && (within->gap || within->bothSides) && r.lockedInDays >= longColdDays && r.phase != Phase::Winter;
+        const bool isShort = within->within + fed < needed;
+        if (!isShort && !split) return;
+        const char* how = split ? "split" : r.phase == Phase::Winter ? "winter" : "autumn";
+        say("cluster-gap", {{"within", within->within}, {"needed", needed}, {"class", std::string(how)}});
     }
 
     void next() {
         if (!a.nextLook || a.nextLook->what == NextLookAt::Inspector) return;
-        const char* what = a.nextLook->what == NextLookAt::CountMites ? "mites" : a.nextLook->what == NextLookAt::CheckFeed ? "feed" : "weigh";
+        const char* what = a.nextLook->what == NextLookAt::CountMites ? "mites" : a.nextLook->what == NextLookAt::CheckFeed ? "feed" : a.nextLook->what == NextLookAt::QueenCells ? "queen" : "weigh";
         say("next-look", {{"day", a.nextLook->date}, {"class", std::string(what)}});
     }
 

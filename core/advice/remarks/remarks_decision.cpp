@@ -6,6 +6,7 @@
 #include "advice/health.h"
 #include "advice/looking/evidence_first.h"
 #include "advice/summer.h"
+#include "advice/target.h"
 #include "advice/winter_rules.h"
 
 #include <algorithm>
@@ -63,15 +64,17 @@ private:
         case DecidedBy::SummerSafe: say("summer-safe", {{"safety", safetyAmount(r)}, {"stores", r.stores()}}); break;
         case DecidedBy::Full: say("hive-full", {{"room", r.capacity}}); break;
         case DecidedBy::Feed: missing(); break;
-        case DecidedBy::SmallPortions: missing(), say("small-portions"); break;
+        case DecidedBy::SmallPortions: missing(), say("small-portions", {{"class", std::string(syrupIsPast() ? "late" : "dearth")}}); break;
         case DecidedBy::Board: missing(), say("winter-board", {{"days", r.lockedInDays}}); break;
         case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.wish.reserve}}); break;
         case DecidedBy::ShortLater: missing(), say("short-later"); break;
-        case DecidedBy::Harvest: say("surplus", {{"spare", r.target.toSpare}}); break;
+        case DecidedBy::Harvest: say("surplus", {{"spare", r.target.toSpare}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}}); break;
         case DecidedBy::Enough: enough(); break;
         }
         if (a.bees->typical.count < 4000) say("small-colony", {{"bees", a.bees->typical.count}});
     }
+
+    bool syrupIsPast() const { return q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day; }
 
     void missing() { say("short-of-stores", {{"missing", std::max(kilograms(0), r.target.missing.typical)}, {"day", r.on(r.target.day)}}); }
 
@@ -100,7 +103,8 @@ private:
         if (r.phase > Phase::Closing || r.capacity.value() <= 0 || r.target.stores <= r.capacity) return;
         const auto& deadline = q.season.syrupDeadline;
         const bool time = deadline && deadline->day - q.asOf >= static_cast<int>(r.rules().combsNeedDays);
-        say("more-than-it-holds", {{"need", r.target.stores}, {"room", r.capacity}, {"class", std::string(time ? "comb" : "full-combs")}});
+        const bool weighFirst = a.anotherLook.worthIt && a.anotherLook.which == Look::Weigh;
+        say("more-than-it-holds", {{"need", r.target.stores}, {"room", r.capacity}, {"class", std::string(time ? "comb" : "full-combs") + (weighFirst ? "" : "-weighed")}});
     }
 
     const Reckoning& r;

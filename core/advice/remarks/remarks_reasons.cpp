@@ -64,7 +64,7 @@ private:
         say("need", {{"need", *a.need}, {"reserve", r.wish.reserve}, {"in", 100 - 100 * r.wish.shortRisk}, {"forage", on(q.season.forage->day)}});
         const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
         if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
-        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter) say("locked-in-long", {{"days", r.lockedInDays}});
+        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board) say("locked-in-long", {{"days", r.lockedInDays}});
     }
 
     //! What keepers here are told, and whether this answer differs from it by more than a quarter.
@@ -75,7 +75,7 @@ private:
         const bool differs = sum < 0.75 * usual->low.value() || sum > 1.25 * usual->high.value();
         const std::string how = !differs ? "agrees" : usual->quality == 'C' ? "differs-by-hearsay" : "differs"; // quality C holds back no harvest
         const bool one = usual->high - usual->low < kilograms(0.5);
-        say("usual-here", {{"low", usual->low}, {"high", usual->high}, {"place", usual->place}, {"need", r.target.stores}, {"class", how + (one ? "-one" : "")}});
+        say("usual-here", {{"low", usual->low}, {"high", usual->high}, {"place", usual->place}, {"need", r.target.stores}, {"class", how + (one ? "-one" : "")}, {"source", usual->source}});
     }
 
     void feeding() {
@@ -115,8 +115,10 @@ private:
     }
 
     void colony() {
-        if (!q.combs.empty() && r.phase <= Phase::Late && stores::nestTooWide(q.combs, q.coveredCombs))
-            say("narrow-nest", {{"built", double(q.combs.size())}, {"covered", q.coveredCombs}});
+        if (a.decidedBy == DecidedBy::Disease) return; // nothing of it is moved
+        const bool autumn = r.phase == Phase::Closing || r.phase == Phase::Late;
+        if (autumn && !a.feed && stores::nestTooWide(q.combs, q.coveredCombs)) // syrup wants the empty combs
+            say("narrow-nest", {{"built", double(q.combs.size())}, {"covered", q.coveredCombs}, {"empty", double(stores::emptyCombs(q.combs))}});
         Mass open{0};
         if (r.combs)
             for (const auto& comb : *r.combs) open += comb.open;
