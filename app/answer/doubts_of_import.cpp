@@ -19,12 +19,6 @@ std::optional<Entry> entryIn(const book::Target& target) {
     return std::move(entry).value();
 }
 
-template <class Entry>
-void put(std::vector<Entry>& all, Entry entry) {
-    std::erase_if(all, [&](const Entry& other) { return other.id == entry.id; });
-    all.push_back(std::move(entry));
-}
-
 template <class Entry, class Visit>
 void visitIfJudged(const book::Target& target, Visit& visit) {
     if constexpr (isJudged<Entry>)
@@ -50,12 +44,10 @@ public:
         return found == all_.end() ? nullptr : &found->second;
     }
     void take(const book::Target& target) {
-        if (auto housing = entryIn<book::Housing>(target)) addTo(&Surroundings::housings, std::move(*housing));
-        if (auto look = entryIn<book::Look>(target)) addTo(&Surroundings::looks, std::move(*look));
-        if (auto weighing = entryIn<book::Weighing>(target)) addTo(&Surroundings::weighings, std::move(*weighing));
-        if (auto feed = entryIn<book::Feed>(target)) addTo(&Surroundings::feeds, std::move(*feed));
-        if (auto harvest = entryIn<book::Harvest>(target)) addTo(&Surroundings::harvests, std::move(*harvest));
-        if (auto work = entryIn<book::Manipulation>(target)) addTo(&Surroundings::manipulations, std::move(*work));
+        eachJudged(target, [&](const auto& entry) {
+            const auto found = all_.find(colonyOf(entry).number);
+            if (found != all_.end()) put(found->second, entry);
+        });
     }
     void begin(Surroundings known) { all_.insert_or_assign(known.colony.id.number, std::move(known)); }
     void inOrder() {
@@ -64,11 +56,6 @@ public:
     }
 
 private:
-    template <class Entry>
-    void addTo(std::vector<Entry> Surroundings::*list, Entry entry) {
-        const auto found = all_.find(entry.colony.number);
-        if (found != all_.end()) put(found->second.*list, std::move(entry));
-    }
     std::map<std::int64_t, Surroundings> all_;
 };
 

@@ -3,7 +3,7 @@
 
 #include "answer/judged_entries.h"
 #include "answer/question_of_case.h"
-#include "book/book.h"
+#include "answer/surroundings.h"
 #include "exchange/case/case_file.h"
 #include "stores/plausible.h"
 
@@ -52,20 +52,6 @@ stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceD
 //! A fault for every impossible record of a case file, at its place, with what would be possible.
 Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
                            const DoubtInWords& inWords);
-
-//! What a new or changed entry of a book is held against: everything else the book has of its colony.
-struct Surroundings {
-    book::Colony colony;
-    book::SiteRecord site{};
-    std::vector<book::Housing> housings{};
-    std::vector<book::Look> looks{};
-    std::vector<book::Weighing> weighings{};
-    std::vector<book::Feed> feeds{};
-    std::vector<book::Harvest> harvests{};
-    std::vector<book::Manipulation> manipulations{};
-};
-//! Of a colony that is not in the book yet (number 0) there is nothing. Problems: those of the book, no such colony.
-Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId colony);
 
 //! What is in doubt of an entry of a kind that is judged (judged_entries.h), the gravest first; nothing where it is likely. An entry of
 //! the same id among the surroundings does not count. The entry's own `sure` is not asked. `today`: the keeper's, from the clock.
