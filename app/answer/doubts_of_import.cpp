@@ -70,6 +70,12 @@ std::optional<stores::Doubt> doubtIn(Entry& entry, const KnownColonies& known, D
     return doubt;
 }
 
+//! Of a table of daily temperatures, which is a yard's: its days.
+std::optional<stores::Doubt> doubtOfMeasured(const book::Target& target, Date today) {
+    const auto log = entryIn<book::WeatherLog>(target);
+    return log ? doubtOfDays(log->days, today) : std::nullopt;
+}
+
 //! Of the colony of an entry; of a colony that the table brings, nothing but itself.
 template <class Entry>
 Outcome<Surroundings> surroundingsOfNew(book::Book& into, const Entry& entry) {
@@ -97,7 +103,9 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
     if (!problems.empty()) return problems;
     for (const auto& target : preview.edit.targets) known.take(target);
     known.inOrder();
-    for (std::size_t i = 0; i < preview.edit.targets.size(); ++i)
+    for (std::size_t i = 0; i < preview.edit.targets.size(); ++i) {
+        if (const auto doubt = doubtOfMeasured(preview.edit.targets[i], today); doubt && !sure)
+            problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure));
         eachJudged(preview.edit.targets[i], [&](auto entry) {
             const auto doubt = doubtIn(entry, known, today, into.reference());
             if (!doubt) return;
@@ -107,6 +115,7 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
                 preview.edit.targets[i].row = book::rowOf(entry);
             }
         });
+    }
     return problems;
 }
 
@@ -124,13 +133,15 @@ Problems doubtsOfDocument(const std::vector<book::Target>& document, const std::
     for (const auto& target : document) known.take(target);
     known.inOrder();
     Problems problems;
-    for (std::size_t i = 0; i < document.size(); ++i)
-        eachJudged(document[i], [&](auto entry) {
-            if (const auto doubt = doubtIn(entry, known, today, reference)) {
-                problems.push_back(problemOf(*doubt, places[i], {}));
-                if (!whereSure.empty()) problems.back().remedy += ' ' + whereSure;
-            }
-        });
+    const auto ask = [&](const std::optional<stores::Doubt>& doubt, const Place& place) {
+        if (!doubt) return;
+        problems.push_back(problemOf(*doubt, place, {}));
+        if (!whereSure.empty()) problems.back().remedy += ' ' + whereSure;
+    };
+    for (std::size_t i = 0; i < document.size(); ++i) {
+        ask(doubtOfMeasured(document[i], today), places[i]);
+        eachJudged(document[i], [&](auto entry) { ask(doubtIn(entry, known, today, reference), places[i]); });
+    }
     return problems;
 }
 
