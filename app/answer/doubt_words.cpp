@@ -17,7 +17,9 @@ Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& wh
 
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine) {
-    const auto inWords = [](const stores::Doubt& doubt, Place place) { return problemOf(doubt, std::move(place), {}); };
+    const auto inWords = [](const stores::Doubt& doubt, Place place) {
+        return problemOf(doubt, std::move(place), "It is counted as it stands; \"sure\": true says that all of the case is right");
+    };
     return readQuestion(text, std::move(file), reference, positionInBatch, inWords, firstLine);
 }
 

@@ -11,7 +11,7 @@ namespace winterlarder::answer {
 //! A doubt as a problem: what is wrong, then what is asked and, where the keeper may be sure, `whereSure` ("If ...").
 Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure, const text::WordStyle& style = {});
 
-//! As readQuestion of the core, with impossible records said in English.
+//! As readQuestion of the core, with impossible records, and what is asked, said in English.
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine = 1);
 

@@ -19,12 +19,6 @@ std::optional<Entry> entryIn(const book::Target& target) {
     return std::move(entry).value();
 }
 
-template <class Entry>
-void put(std::vector<Entry>& all, Entry entry) {
-    std::erase_if(all, [&](const Entry& other) { return other.id == entry.id; });
-    all.push_back(std::move(entry));
-}
-
 template <class Entry, class Visit>
 void visitIfJudged(const book::Target& target, Visit& visit) {
     if constexpr (isJudged<Entry>)
@@ -50,12 +44,10 @@ public:
         return found == all_.end() ? nullptr : &found->second;
     }
     void take(const book::Target& target) {
-        if (auto housing = entryIn<book::Housing>(target)) addTo(&Surroundings::housings, std::move(*housing));
-        if (auto look = entryIn<book::Look>(target)) addTo(&Surroundings::looks, std::move(*look));
-        if (auto weighing = entryIn<book::Weighing>(target)) addTo(&Surroundings::weighings, std::move(*weighing));
-        if (auto feed = entryIn<book::Feed>(target)) addTo(&Surroundings::feeds, std::move(*feed));
-        if (auto harvest = entryIn<book::Harvest>(target)) addTo(&Surroundings::harvests, std::move(*harvest));
-        if (auto work = entryIn<book::Manipulation>(target)) addTo(&Surroundings::manipulations, std::move(*work));
+        eachJudged(target, [&](const auto& entry) {
+            const auto found = all_.find(colonyOf(entry).number);
+            if (found != all_.end()) put(found->second, entry);
+        });
     }
     void begin(Surroundings known) { all_.insert_or_assign(known.colony.id.number, std::move(known)); }
     void inOrder() {
@@ -64,11 +56,6 @@ public:
     }
 
 private:
-    template <class Entry>
-    void addTo(std::vector<Entry> Surroundings::*list, Entry entry) {
-        const auto found = all_.find(entry.colony.number);
-        if (found != all_.end()) put(found->second.*list, std::move(entry));
-    }
     std::map<std::int64_t, Surroundings> all_;
 };
 
@@ -81,6 +68,12 @@ std::optional<stores::Doubt> doubtIn(Entry& entry, const KnownColonies& known, D
     const bool* sure = sureIn(entry);
     if (doubt && !doubt->impossible && sure && *sure) return std::nullopt;
     return doubt;
+}
+
+//! Of a table of daily temperatures, which is a yard's: its days.
+std::optional<stores::Doubt> doubtOfMeasured(const book::Target& target, Date today) {
+    const auto log = entryIn<book::WeatherLog>(target);
+    return log ? doubtOfDays(log->days, today) : std::nullopt;
 }
 
 //! Of the colony of an entry; of a colony that the table brings, nothing but itself.
@@ -110,7 +103,9 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
     if (!problems.empty()) return problems;
     for (const auto& target : preview.edit.targets) known.take(target);
     known.inOrder();
-    for (std::size_t i = 0; i < preview.edit.targets.size(); ++i)
+    for (std::size_t i = 0; i < preview.edit.targets.size(); ++i) {
+        if (const auto doubt = doubtOfMeasured(preview.edit.targets[i], today); doubt && !sure)
+            problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure));
         eachJudged(preview.edit.targets[i], [&](auto entry) {
             const auto doubt = doubtIn(entry, known, today, into.reference());
             if (!doubt) return;
@@ -120,6 +115,7 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
                 preview.edit.targets[i].row = book::rowOf(entry);
             }
         });
+    }
     return problems;
 }
 
@@ -137,13 +133,15 @@ Problems doubtsOfDocument(const std::vector<book::Target>& document, const std::
     for (const auto& target : document) known.take(target);
     known.inOrder();
     Problems problems;
-    for (std::size_t i = 0; i < document.size(); ++i)
-        eachJudged(document[i], [&](auto entry) {
-            if (const auto doubt = doubtIn(entry, known, today, reference)) {
-                problems.push_back(problemOf(*doubt, places[i], {}));
-                if (!whereSure.empty()) problems.back().remedy += ' ' + whereSure;
-            }
-        });
+    const auto ask = [&](const std::optional<stores::Doubt>& doubt, const Place& place) {
+        if (!doubt) return;
+        problems.push_back(problemOf(*doubt, place, {}));
+        if (!whereSure.empty()) problems.back().remedy += ' ' + whereSure;
+    };
+    for (std::size_t i = 0; i < document.size(); ++i) {
+        ask(doubtOfMeasured(document[i], today), places[i]);
+        eachJudged(document[i], [&](auto entry) { ask(doubtIn(entry, known, today, reference), places[i]); });
+    }
     return problems;
 }
 

@@ -11,31 +11,24 @@ namespace winterlarder::answer {
 
 namespace {
 
-//! The new entries among those of the book, with numbers no entry of a book has, so that each is held against all others.
+//! A new entry with a number no entry of a book has, so that it is held against all others.
 template <class Entry>
-void put(std::vector<Entry>& known, const std::vector<Entry>& fresh) {
-    for (std::size_t i = 0; i < fresh.size(); ++i) {
-        known.push_back(fresh[i]);
-        known.back().id = {-1 - static_cast<std::int64_t>(i)};
-    }
+Entry numbered(Entry entry, std::size_t i) {
+    entry.id = {-1 - static_cast<std::int64_t>(i)};
+    return entry;
 }
 
 class ScaleJudge {
 public:
     ScaleJudge(Surroundings around, const ScaleRecords& records, Date today, const ReferenceData& reference, bool sure)
         : around_(std::move(around)), today_(today), reference_(reference), sure_(sure) {
-        put(around_.weighings, records.weighings);
-        put(around_.feeds, records.feeds);
-        put(around_.harvests, records.harvests);
-        put(around_.manipulations, records.works);
+        know(records.weighings), know(records.feeds), know(records.harvests), know(records.works);
     }
     //! Calls `tell` with the number in the list and the doubt.
     template <class Entry, class Tell>
     void all(std::vector<Entry>& entries, Tell tell) const {
         for (std::size_t i = 0; i < entries.size(); ++i) {
-            Entry numbered = entries[i];
-            numbered.id = {-1 - static_cast<std::int64_t>(i)};
-            const auto doubt = doubtOf(numbered, around_, today_, reference_);
+            const auto doubt = doubtOf(numbered(entries[i], i), around_, today_, reference_);
             if (!doubt) continue;
             if (!sure_ || doubt->impossible) tell(i, *doubt);
             else if (bool* is = sureIn(entries[i])) *is = true;
@@ -43,6 +36,10 @@ public:
     }
 
 private:
+    template <class Entry>
+    void know(const std::vector<Entry>& entries) {
+        for (std::size_t i = 0; i < entries.size(); ++i) put(around_, numbered(entries[i], i));
+    }
     Surroundings around_;
     Date today_;
     const ReferenceData& reference_;

@@ -38,6 +38,7 @@ Status adviseOne(Session& session, const std::string& file) {
     const BatchAnswer answer =
         answerOf({0, shownName(file), 0, *text, {}, {}, {}, session.units}, session.reference, session.sampling, session.threads);
     if (!answer.problems.empty()) return session.fail(answer.problems);
+    session.ask(answer.asked);
     if (session.json)
         session.print(answerJson(answer, session));
     else
@@ -50,6 +51,7 @@ class BatchOutput {
 public:
     explicit BatchOutput(Session& session) : session_(session) {}
     void show(const BatchAnswer& answer) {
+        session_.ask(answer.asked);
         const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
         if (!said)
             showFaults(answer.at, said.problems());

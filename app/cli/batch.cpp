@@ -15,6 +15,7 @@ constexpr std::size_t waitingPerThread = 4;
 struct WeighedCase {
     book::ColonyCase record;
     WeighedColony member;
+    Problems asked;
 };
 
 Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
@@ -26,7 +27,7 @@ Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& ref
         read->question.steps = answer::stepsFor(*item.units);
     }
     auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
-    return WeighedCase{item.record ? *item.record : std::move(read->record), {std::move(read->question), std::move(weighed->advice)}};
+    return WeighedCase{item.record ? *item.record : std::move(read->record), {std::move(read->question), std::move(weighed->advice)}, std::move(read->asked)};
 }
 
 } // namespace
@@ -43,6 +44,7 @@ BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, wint
     }
     answer.record = std::move(weighed->record);
     answer.member = std::move(weighed->member);
+    answer.asked = std::move(weighed->asked);
     return answer;
 }
 

@@ -43,6 +43,7 @@ struct BatchAnswer {
     Problems problems;
     std::optional<book::ColonyCase> record;
     std::optional<WeighedColony> member;
+    Problems asked{}; //!< of a case file that is answered all the same
 };
 
 //! Reads and weighs one case, on one thread.

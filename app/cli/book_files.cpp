@@ -127,8 +127,7 @@ Status showPreview(Session& session, const exchange::CsvPreview& preview, const 
                           .arg(preview.added.size())
                           .arg(preview.changed.size())
                           .arg(preview.duplicates.size()));
-    if (!session.json)
-        for (const auto& doubt : doubts) session.tell(describe(doubt));
+    if (!session.json) session.ask(doubts);
     return Status::Done;
 }
 

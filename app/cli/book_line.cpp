@@ -46,9 +46,7 @@ void addRecordOf(CLI::App* command, RecordOf& options) {
     command->add_option("--note", options.note, "what else is to be remembered")->type_name("TEXT");
 }
 
-void addSure(CLI::App* command, bool& sure) {
-    command->add_flag("--sure", sure, "it is right, unlikely as it may be");
-}
+void addSure(CLI::App* command, bool& sure, const char* does = "it is right, unlikely as it may be") { command->add_flag("--sure", sure, does); }
 
 void addPlace(CLI::App* command, NewBook& options) {
     command->add_option("--yard", options.yard, "name of the yard")->required()->type_name("NAME");
@@ -215,6 +213,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     optional(weather, "--yard", weather_.yard, "whose, if the book has several yards", "NAME");
     weather->add_option("--columns", weather_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")->type_name("NAMES");
     weather->add_option("--unit", weather_.unit, "c (default) or f")->type_name("UNIT");
+    addSure(weather, weather_.sure, "days still to come are right");
     auto* log = add(book, "add-scale-log", "a few weighings and every feed, harvest and change of equipment out of a scale's log",
                     [this](Session& session) { return addScaleLog(session, scaleLog_, scale_); });
     addBookFile(log, scaleLog_, true);
@@ -222,7 +221,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     log->add_option("--colony", scaleLog_.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
     optional(log, "--ratio", scaleLog_.ratio, "of the syrup fed meanwhile, sugar to water by mass", "A:B");
     log->add_flag("--preview", scaleLog_.preview, "only say what would be added, and what is asked about it");
-    log->add_flag("--sure", scaleLog_.sure, "unlikely records are right");
+    addSure(log, scaleLog_.sure, "unlikely records are right");
     addScaleOptions(log, scale_);
 }
 
@@ -281,7 +280,7 @@ void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
     imported->add_option("FILE", import_.source, "document or table, or - for standard input")->required();
     optional(imported, "--table", import_.table, "the table of a CSV file (default: its name)", "NAME");
     imported->add_flag("--preview", import_.preview, "only say what a table would add, and what is asked about it");
-    imported->add_flag("--sure", import_.sure, "unlikely entries are right");
+    addSure(imported, import_.sure, "unlikely entries are right");
 }
 
 void BookLine::addCopies(CLI::App& book, const AddCommand& add) {

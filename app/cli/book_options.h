@@ -85,6 +85,7 @@ struct NewSighting : RecordOf {
 struct NewWeather : BookFile {
     std::string source, columns, unit = "c";
     std::optional<std::string> yard;
+    bool sure = false; //!< days still to come are right
 };
 
 //! The log of a scale under a hive.

@@ -2,6 +2,7 @@
 // Commands that write one entry into a book: yards, colonies and their records.
 #include "cli/book_commands.h"
 #include "cli/choice_option.h"
+#include "cli/measured_days.h"
 #include "cli/open_book.h"
 
 #include "book/case_of.h"
@@ -10,7 +11,6 @@
 #include "exchange/case/combs_file.h"
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
-#include "exchange/logs/daily_temperatures.h"
 
 #include <fmt/format.h>
 
@@ -303,10 +303,8 @@ Status addWeather(Session& session, const NewWeather& options) {
     if (!columns) return session.fail({argumentProblem("--columns: " + columns.problems().front().detail, columns.problems().front().remedy)});
     if (options.unit != "c" && options.unit != "f")
         return session.fail({argumentProblem(fmt::format("--unit is {}", exchange::inQuotes(options.unit)), "c or f")});
-    const auto text = textOf(options.source, session.in, limits::tableText);
-    if (!text) return session.fail(text.problems());
     const auto scale = options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
-    const auto days = exchange::readDailyTemperatures(*text, shownName(options.source), *columns, scale);
+    const auto days = measuredDays(session, options.source, *columns, scale, options.sure);
     if (!days) return session.fail(days.problems());
     auto opened = openBook(session, options, For::Writing);
     if (!opened) return session.fail(opened.problems());

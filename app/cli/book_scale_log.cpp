@@ -37,7 +37,7 @@ Status told(Session& session, const ScaleRecords& records, const Problems& doubt
                       .arg(count(records.harvests))
                       .arg(count(records.works))
                       .arg(records.left));
-    for (const auto& doubt : doubts) session.tell(describe(doubt));
+    session.ask(doubts);
     return Status::Done;
 }
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/json_values.h"
 #include "cli/commands.h"
+#include "cli/measured_days.h"
 #include "cli/table.h"
 #include "climate/daily_record.h"
 #include "exchange/json/suggestion.h"
-#include "exchange/logs/daily_temperatures.h"
 #include "text/contexts.h"
 
 #include <fmt/format.h>
@@ -73,11 +73,9 @@ Status climate(Session& session, const ClimateOptions& options) {
         for (const Problem& problem : columns.problems())
             problems.push_back(argumentProblem("--columns: " + problem.detail, problem.remedy));
     if (!problems.empty()) return session.fail(problems);
-    const auto text = textOf(options.file, session.in, limits::tableText);
-    if (!text) return session.fail(text.problems());
     const auto unit =
         options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
-    const auto read = exchange::readDailyTemperatures(*text, shownName(options.file), *columns, unit);
+    const auto read = measuredDays(session, options.file, *columns, unit, options.sure);
     if (!read) return session.fail(read.problems());
     std::vector<climate::DailyMean> record;
     for (const exchange::DailyTemperature& day : *read)

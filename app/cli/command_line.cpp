@@ -181,6 +181,7 @@ private:
         added->add_option("--columns", climate_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")
             ->type_name("NAMES");
         added->add_option("--unit", climate_.unit, "c (default) or f")->type_name("UNIT");
+        added->add_flag("--sure", climate_.sure, "days still to come are right");
     }
     void addScale() {
         auto* added = command("scale", "daily weights, months and steps from the log of a hive scale",

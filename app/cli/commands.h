@@ -53,6 +53,7 @@ struct ClimateOptions {
     std::string file, columns, unit = "c";
     double latitude = 0;
     std::optional<double> longitude;
+    bool sure = false; //!< days still to come are right
 };
 Status climate(Session& session, const ClimateOptions& options);
 

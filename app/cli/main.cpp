@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/data_folder.h"
+#include "answer/day_said.h"
 #include "cli/command_line.h"
 
 #include <cstdlib>
@@ -57,15 +58,6 @@ winterlarder::Date dayOfClock(std::time_t now) {
     return *today;
 }
 
-//! Nothing where it is not said; the clock's is meant then.
-winterlarder::Outcome<std::optional<winterlarder::Date>> daySaid() {
-    const char* said = std::getenv("WINTERLARDER_TODAY");
-    if (!said || !*said) return std::optional<winterlarder::Date>();
-    const auto day = winterlarder::Date::parse(said);
-    if (day) return day;
-    return winterlarder::cli::argumentProblem(std::string("WINTERLARDER_TODAY is ") + said, winterlarder::dateForm);
-}
-
 winterlarder::cli::Moment moment(std::optional<winterlarder::Date> today) {
     const std::time_t now = std::time(nullptr);
     return {{now}, today ? *today : dayOfClock(now), userName(), machineName()};
@@ -79,7 +71,7 @@ int main(int count, char** given) {
     std::cin.tie(nullptr);
     try {
         const std::vector<std::string> arguments(given + 1, given + count);
-        const auto today = daySaid();
+        const auto today = winterlarder::answer::daySaid("winterlarder-cli");
         if (!today) {
             std::cerr << describe(today.problems().front()) << '\n';
             return static_cast<int>(winterlarder::cli::Status::WrongInput);

@@ -67,8 +67,7 @@ Status judgeAndAdd(Session& session, book::Book& to, const Options& options, Ent
     const auto asked = askedAbout(session, to, options.sure, entry);
     if (!asked.first.empty()) return session.fail(asked.first);
     const Status status = addAndPrint(session, to, options, std::move(entry));
-    if (status == Status::Done)
-        for (const auto& question : asked.meanwhile) session.tell(describe(question));
+    if (status == Status::Done) session.ask(asked.meanwhile);
     return status;
 }
 

@@ -21,9 +21,12 @@ QString Session::strong(const QString& text) const {
 
 void Session::tell(const std::string& sentence) { err << book::visible(sentence) << '\n'; }
 
+void Session::ask(const Problems& questions) {
+    for (const Problem& question : questions) tell(describe(question));
+}
+
 Status Session::fail(const Problems& problems) {
-    for (const Problem& problem : problems)
-        tell(describe(problem));
+    ask(problems);
     return statusOf(problems);
 }
 

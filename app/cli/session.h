@@ -52,6 +52,8 @@ struct Session {
     QString strong(const QString& text) const;
     //! A line of standard error; what is in it from elsewhere cannot steer the terminal.
     void tell(const std::string& sentence);
+    //! What is asked although nothing waits for the answer, a line of standard error each.
+    void ask(const Problems& questions);
     //! Every problem on a line of standard error; the status they ask for.
     Status fail(const Problems& problems);
 };

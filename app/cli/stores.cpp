@@ -88,6 +88,7 @@ Status stores(Session& session, const std::string& caseFile) {
     if (!text) return session.fail(text.problems());
     const auto read = answer::readQuestion(*text, shownName(caseFile), session.reference, 0);
     if (!read) return session.fail(read.problems());
+    session.ask(read->asked);
     const auto today =
         advice::storesToday(read->question, session.reference.constants, session.sampling, session.threads);
     if (session.json)

@@ -260,6 +260,7 @@ Status use(Session& session, const UseOptions& options) {
     if (!read) return session.fail(read.problems());
     const advice::ColonyQuestion& question = read->question;
     if (const auto problems = refusals(question, file); !problems.empty()) return session.fail(problems);
+    session.ask(read->asked);
     const winter::WinterQuestion asked = advice::winterQuestion(question, session.reference.constants);
     const auto period = periodOf(options, question, asked.start);
     if (!period) return session.fail(period.problems());

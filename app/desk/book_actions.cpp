@@ -66,7 +66,7 @@ bool TemporaryBooks::holds(const QString& file) const { return folder_ && file.s
 BookActions::BookActions(OpenBook* book, Yard* yard, TemporaryBooks* temporary, Banner* banner, Arguments arguments, QWidget* window)
     : QObject(window), book_(book), yard_(yard), temporary_(temporary), banner_(banner), arguments_(std::move(arguments)), window_(window) {
     connect(book_, &OpenBook::opened, this, [this] {
-        for (const char* matter : {"problems", "refused", "notices", "salvage"}) banner_->hush(QLatin1String(matter));
+        for (const char* matter : {"problems", "refused", "notices", "salvage", "asked"}) banner_->hush(QLatin1String(matter));
         if (!isTemporary()) settings::noteRecentBook(book_->state()->file);
         if (!isTemporary()) book_->playOn({});
         emit recentChanged();
@@ -103,20 +103,26 @@ void BookActions::openBeside(std::function<Opened()> read) {
     });
 }
 
+// What was wrong or is asked is told once a book is open: what was said before is put away then.
 void BookActions::receive(Opened opened) {
     if (opened.reference && !book_->reference()) emit dataRead(opened.reference);
-    if (!opened.problems.empty()) emit failed(opened.problems);
-    if (book_->reference()) openFirst(std::move(opened));
+    const auto told = [this, problems = opened.problems, asked = opened.asked](const Problems&) {
+        if (!problems.empty()) emit failed(problems);
+        if (!asked.empty()) banner_->say(QStringLiteral("asked"), problemWords(asked));
+    };
+    if (!book_->reference() || !openFirst(std::move(opened), told)) told({});
     emit idleAgain();
 }
 
-void BookActions::openFirst(Opened opened) {
-    if (!opened.demo.isEmpty()) return openCopyOfDemo(opened.demo);
-    if (!opened.records.empty()) return openCases(std::move(opened.records));
-    if (!opened.books.isEmpty()) return open(opened.books.front());
-    if (!arguments_.files.isEmpty() || arguments_.pictures) return;
+bool BookActions::openFirst(Opened opened, OpenBook::Done done) {
+    QString book = opened.books.isEmpty() ? QString() : opened.books.front();
     const auto recent = settings::recentBooks();
-    if (!recent.isEmpty() && QFileInfo::exists(recent.front())) open(recent.front());
+    if (book.isEmpty() && arguments_.files.isEmpty() && !arguments_.pictures && !recent.isEmpty() && QFileInfo::exists(recent.front())) book = recent.front();
+    if (!opened.demo.isEmpty()) openCopyOfDemo(opened.demo, std::move(done));
+    else if (!opened.records.empty()) openCases(std::move(opened.records), std::move(done));
+    else if (!book.isEmpty()) open(book, false, false, std::move(done));
+    else return false;
+    return true;
 }
 
 void BookActions::open(const QString& file, bool readOnly, bool takeOver, OpenBook::Done done) {
@@ -127,19 +133,20 @@ void BookActions::mentionWhereKept(const QString& file) {
     banner_->mention(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
 }
 
-void BookActions::openCases(std::vector<book::ColonyCase> records) {
+void BookActions::openCases(std::vector<book::ColonyCase> records, OpenBook::Done done) {
     if (records.empty()) return;
     Date day = records.front().asOf;
     for (const auto& record : records) day = std::max(day, record.asOf);
     yard_->showDay(arguments_.day.value_or(day));
     book_->playOn(day);
-    book_->create(temporary_->newFile(QStringLiteral("cases")), [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); });
+    book_->create(temporary_->newFile(QStringLiteral("cases")), [records = std::move(records)](book::YardId yard, book::ColonyId colony) { return entriesOfCases(records, yard, colony); },
+                  std::move(done));
 }
 
-void BookActions::openCopyOfDemo(const QString& copy) {
+void BookActions::openCopyOfDemo(const QString& copy, OpenBook::Done done) {
     yard_->showDay(arguments_.day.value_or(demoDay));
     book_->playOn(demoDay);
-    open(copy);
+    open(copy, false, false, std::move(done));
 }
 
 void BookActions::beginBook(const Beginning& beginning) {

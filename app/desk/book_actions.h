@@ -44,7 +44,7 @@ public:
     void begin();
     void open(const QString& file, bool readOnly = false, bool takeOver = false, OpenBook::Done done = {});
     //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
-    void openCases(std::vector<book::ColonyCase> records);
+    void openCases(std::vector<book::ColonyCase> records, OpenBook::Done done = {});
     void openDemo();
     //! A new book in the folder where books are kept, with one empty yard.
     void beginBook(const Beginning& beginning);
@@ -73,8 +73,8 @@ signals:
 private:
     void openBeside(std::function<Opened()> read);
     void receive(Opened opened);
-    void openFirst(Opened opened);
-    void openCopyOfDemo(const QString& copy);
+    bool openFirst(Opened opened, OpenBook::Done done); //!< false: there is nothing to open
+    void openCopyOfDemo(const QString& copy, OpenBook::Done done);
     void mentionWhereKept(const QString& file);
     void showAccess();
     void tellNotOpened(const QString& file, const Problems& problems, bool salvageable);

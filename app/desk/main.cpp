@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/day_said.h"
 #include "desk/arguments.h"
 #include "desk/language.h"
 #include "desk/main_window.h"
@@ -22,7 +23,7 @@ void say(std::FILE* stream, const QString& text) {
     std::fputs(text.toUtf8().constData(), stream);
 }
 
-int report(const Problems& problems) {
+int tellAll(const Problems& problems) {
     bool file = false, ours = false;
     for (const auto& problem : problems) {
         say(stderr, QString::fromStdString(describe(problem)) + QLatin1Char('\n'));
@@ -42,9 +43,9 @@ int writeAndEnd(QApplication& application, MainWindow& window, const QString& fo
     window.resize(1360, 900); // whatever the screen
     QObject::connect(&window, &MainWindow::becameSettled, &application, [&] {
         const auto written = writePictures(window, folder);
-        if (!written.ok()) return application.exit(report(written.problems()));
+        if (!written.ok()) return application.exit(tellAll(written.problems()));
         for (const QString& path : *written) say(stdout, path + QLatin1Char('\n'));
-        application.exit(window.openingProblems().empty() ? 0 : report(window.openingProblems()));
+        application.exit(window.openingProblems().empty() ? 0 : tellAll(window.openingProblems()));
     }, static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
     window.begin();
     return application.exec();
@@ -58,10 +59,7 @@ int main(int count, char** given) {
         say(stderr, QStringLiteral("winterlarder: ") + arguments.fault + QLatin1Char('\n'));
         return 2;
     }
-    if (const QString today = qEnvironmentVariable("WINTERLARDER_TODAY"); !today.isEmpty() && !Date::parse(today.toStdString())) {
-        say(stderr, QStringLiteral("winterlarder: WINTERLARDER_TODAY is ") + today + QStringLiteral("; ") + QLatin1String(dateForm) + QLatin1Char('\n'));
-        return 2;
-    }
+    if (const auto today = answer::daySaid("winterlarder"); !today.ok()) return tellAll(today.problems());
     if (arguments.help) return say(stdout, helpText()), 0;
     if (arguments.version) return say(stdout, QStringLiteral("winterlarder " WINTERLARDER_VERSION "\n")), 0;
     if (arguments.pictures && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");

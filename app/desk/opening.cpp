@@ -2,6 +2,7 @@
 #include "desk/opening.h"
 
 #include "answer/data_folder.h"
+#include "answer/doubt_words.h"
 #include "book/book.h"
 #include "exchange/case/case_file.h"
 #include "work/read_file.h"
@@ -21,14 +22,16 @@ answer::DataFolderChoice choiceOf(const Arguments& arguments) {
     return choice;
 }
 
+void add(Problems& all, const Problems& more) { all.insert(all.end(), more.begin(), more.end()); }
+
 void readInto(Opened& opened, const QString& path) {
-    const std::string name = path.toStdString();
-    const auto take = [&](const Problems& problems) { opened.problems.insert(opened.problems.end(), problems.begin(), problems.end()); };
     const auto text = readFile(path, limits::caseText, {});
-    if (!text.ok()) return take(text.problems());
-    auto record = exchange::readCase(*text, name, *opened.reference);
-    if (record.ok()) opened.records.push_back(std::move(record).value());
-    else take(record.problems());
+    if (!text.ok()) return add(opened.problems, text.problems());
+    auto read = exchange::readCaseWithPlaces(*text, path.toStdString(), *opened.reference);
+    if (!read.problems.empty()) return add(opened.problems, read.problems);
+    const auto inWords = [](const stores::Doubt& doubt, Place place) { return answer::problemOf(doubt, std::move(place), {}); };
+    add(opened.asked, answer::askedOfCase(*read.record, read.places, *opened.reference, inWords));
+    opened.records.push_back(std::move(*read.record));
 }
 
 // Beside the shipped data where installed, else beside the program, where the build makes it.

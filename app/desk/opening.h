@@ -19,6 +19,7 @@ struct Opened {
     QStringList books;                     //!< book files, not opened yet
     QString demo;                          //!< the demo book, where the demo is asked for: as it was built, then its copy that is opened
     Problems problems;
+    Problems asked{};                      //!< of the records, which are taken all the same
 };
 
 //! The demo yard where asked for (or pictures without files). Where the shipped data and the demo book are looked for, by arguments,

@@ -33,8 +33,7 @@ std::optional<answer::Surroundings> surroundingsIn(const Yard& yard, ColonyId id
     const auto* records = yard.records(id);
     if (!records) return std::nullopt;
     const auto* shown = yard.shownYard();
-    return answer::Surroundings{records->colony,    shown ? shown->site : book::SiteRecord{}, records->housings, records->looks,
-                                records->weighings, records->feeds,                           records->harvests, records->manipulations};
+    return answer::surroundingsOf(*records, shown ? shown->site : book::SiteRecord{});
 }
 
 std::optional<stores::Doubt> doubtOfEdit(const book::Edit& edit, const Yard& yard) {

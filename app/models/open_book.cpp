@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/open_book.h"
 
+#include "answer/day_said.h"
 #include "models/touched_colonies.h"
 #include "models/words.h"
 
@@ -75,9 +76,10 @@ QStringList toStrings(const std::vector<std::string>& lines) {
 Scribe Scribe::ofThisComputer() {
     QString who = qEnvironmentVariable("USER");
     if (who.isEmpty()) who = qEnvironmentVariable("USERNAME", QStringLiteral("keeper"));
-    const auto said = Date::parse(qEnvironmentVariable("WINTERLARDER_TODAY").toStdString());
+    const auto said = answer::daySaid("winterlarder");
+    const auto today = said.ok() ? *said : std::nullopt; // one that is no day ended the program
     return {who, QSysInfo::machineHostName(), [] { return QDateTime::currentSecsSinceEpoch(); },
-            [said] { return said.value_or(words::fromQDate(QDate::currentDate())); }};
+            [today] { return today.value_or(words::fromQDate(QDate::currentDate())); }};
 }
 
 //! What came of a request to open.

@@ -5,6 +5,7 @@
 #include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/style.h"
+#include "work/interface_thread.h"
 
 #include <QLocale>
 
@@ -19,7 +20,9 @@ QString number(double value, int decimals) {
     return QLocale().toString(std::abs(value) < 0.5 * std::pow(10.0, -decimals) ? 0.0 : value, 'f', decimals);
 }
 
+// Without a lock: threads of work are given a copy of it.
 text::WordStyle& chosenStyle() {
+    require(onInterfaceThread(), "the style of the window's words was asked for on a thread of work");
     static text::WordStyle style{.locale = QLocale()};
     return style;
 }

@@ -14,7 +14,8 @@
 //! tests/app/words_test.cpp.
 namespace winterlarder::desk::words {
 
-//! The units and the locale all of the window's words are in; as with QLocale::setDefault, chosen once for the whole window.
+//! The units and the locale all of the window's words are in; as with QLocale::setDefault, chosen once for the whole window. Asked for on
+//! the interface thread only, as all words here are: work for another thread holds a copy.
 const text::WordStyle& style();
 void useUnits(UnitSystem system);
 

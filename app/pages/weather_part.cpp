@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/weather_part.h"
 
+#include "answer/doubts.h"
 #include "exchange/logs/daily_temperatures.h"
 #include "models/problem_words.h"
 #include "models/words.h"
+#include "text/remarks.h"
 #include "theme/card.h"
 #include "theme/flow_layout.h"
 #include "work/read_file.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFileDialog>
@@ -102,6 +105,8 @@ WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) :
     said_ = plainLabel(this);
     said_->setWordWrap(true);
     said_->setAccessibleDescription(tr("What would be imported"));
+    sure_ = new QCheckBox(tr("They are &right as they stand"), this);
+    sure_->hide();
     auto* buttons = new QDialogButtonBox(this);
     import_ = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
@@ -112,12 +117,14 @@ WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) :
     auto* down = new QVBoxLayout(this);
     down->addLayout(form);
     down->addWidget(said_, 1);
+    down->addWidget(sure_);
     down->addWidget(buttons);
     resize(560, 260);
     connect(buttons, &QDialogButtonBox::accepted, this, &WeatherDialog::carryOut);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(columns_, &QLineEdit::editingFinished, this, &WeatherDialog::preview);
     connect(unit_, &QComboBox::currentIndexChanged, this, &WeatherDialog::preview);
+    connect(sure_, &QCheckBox::toggled, this, &WeatherDialog::allowImport);
     preview();
 }
 
@@ -147,6 +154,8 @@ Outcome<std::vector<book::DayTemperature>> readDays(const QString& file, const s
 
 void WeatherDialog::preview() {
     days_.clear();
+    sure_->setChecked(false);
+    sure_->hide();
     import_->setEnabled(false);
     said_->setText(tr("Reading\u2026"));
     const auto scale = unit_->currentIndex() == 1 ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
@@ -176,7 +185,15 @@ void WeatherDialog::show(std::vector<book::DayTemperature> days) {
     said_->setText(tr("Days: %1, %2 to %3, the coldest %4. They hold for every colony of the yard; where tables overlap the later one counts.")
                        .arg(days_.size())
                        .arg(words::longDate(days_.front().date), words::longDate(days_.back().date), words::temperature(celsius(coldest->meanC), 1)));
-    import_->setEnabled(yard_->writable());
+    if (const auto doubt = answer::doubtOfDays(days_, yard_->book()->today())) {
+        said_->setText(said_->text() + QLatin1Char('\n') + text::sentence(doubt->says, words::style()));
+        sure_->show();
+    }
+    allowImport();
+}
+
+void WeatherDialog::allowImport() {
+    import_->setEnabled(yard_->writable() && !days_.empty() && (sure_->isHidden() || sure_->isChecked()));
 }
 
 void WeatherDialog::carryOut() {

@@ -5,6 +5,7 @@
 
 #include <QDialog>
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -38,7 +39,8 @@ private:
     QPushButton* remove_;
 };
 
-//! Daily temperatures from a CSV table, with a preview; read and made out on another thread.
+//! Daily temperatures from a CSV table, with a preview; read and made out on another thread. Days still to come are asked about first.
+//! Tested: tests/app/following_test.cpp.
 class WeatherDialog : public QDialog {
     Q_OBJECT
 
@@ -48,9 +50,11 @@ public:
     QLineEdit* columns() const { return columns_; }
     QComboBox* unit() const { return unit_; }
     QPushButton* importButton() const { return import_; }
+    QCheckBox* sure() const { return sure_; } //!< shown where days are still to come
     QString said() const;
 
 private:
+    void allowImport();
     void preview();
     void show(std::vector<book::DayTemperature> days);
     void tell(const Problems& problems);
@@ -63,6 +67,7 @@ private:
     QLineEdit* columns_;
     QComboBox* unit_;
     QLabel* said_;
+    QCheckBox* sure_;
     QPushButton* import_;
 };
 

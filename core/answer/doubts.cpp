@@ -83,7 +83,7 @@ private:
         return before->places > now->places ? *before : *now;
     }
 
-    // A tare that is not likely is asked about where it is entered; afterwards it has no place that says it is sure.
+    // A tare that is not likely is asked about where it is entered (a case file: askedOfCase), and counts as it stands.
     void tare() {
         if (!record_.hive.tare) return;
         const auto doubt = stores::doubtOfTare(*record_.hive.tare, parts_, constants_);

@@ -3,10 +3,12 @@
 
 #include "answer/judged_entries.h"
 #include "answer/question_of_case.h"
-#include "book/book.h"
+#include "answer/surroundings.h"
 #include "exchange/case/case_file.h"
 #include "stores/plausible.h"
 
+#include <algorithm>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -53,19 +55,10 @@ stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceD
 Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
                            const DoubtInWords& inWords);
 
-//! What a new or changed entry of a book is held against: everything else the book has of its colony.
-struct Surroundings {
-    book::Colony colony;
-    book::SiteRecord site{};
-    std::vector<book::Housing> housings{};
-    std::vector<book::Look> looks{};
-    std::vector<book::Weighing> weighings{};
-    std::vector<book::Feed> feeds{};
-    std::vector<book::Harvest> harvests{};
-    std::vector<book::Manipulation> manipulations{};
-};
-//! Of a colony that is not in the book yet (number 0) there is nothing. Problems: those of the book, no such colony.
-Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId colony);
+//! What is asked of a case file although it is counted as it stands: an empty weight that is not likely, unless all of the case is sure.
+//! A book asks before it takes one, and is not asked again.
+Problems askedOfCase(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
+                     const DoubtInWords& inWords);
 
 //! What is in doubt of an entry of a kind that is judged (judged_entries.h), the gravest first; nothing where it is likely. An entry of
 //! the same id among the surroundings does not count. The entry's own `sure` is not asked. `today`: the keeper's, from the clock.
@@ -90,6 +83,13 @@ template <class Entry>
     requires isHeldAgainstDay<Entry>
 std::optional<stores::Doubt> doubtOf(const Entry& entry, const Surroundings& around, Date today, const ReferenceData&) {
     return stores::doubtOfDay(entry.date, today, around.colony.since);
+}
+//! Of a table of measured days (each with its `date`): the last of them, where it is still to come.
+template <class Days>
+std::optional<stores::Doubt> doubtOfDays(const Days& days, Date today) {
+    std::optional<Date> last;
+    for (const auto& day : days) last = last ? std::max(*last, day.date) : day.date;
+    return last ? stores::doubtOfDay(*last, today, {}) : std::nullopt;
 }
 
 } // namespace winterlarder::answer

@@ -9,7 +9,6 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <fmt/format.h>
 
 namespace winterlarder::answer {
 
@@ -88,39 +87,12 @@ std::optional<stores::Doubt> doubtOfRecord(const book::ColonyCase& record, Doubt
     return gravest(std::move(doubts));
 }
 
-template <class Entry>
-std::vector<Entry> orNothing(Outcome<std::vector<Entry>> all, Problems& problems) {
-    if (all) return std::move(all).value();
-    problems.insert(problems.end(), all.problems().begin(), all.problems().end());
-    return {};
-}
-
 } // namespace
 
 std::vector<HiveChange> hivesOf(const book::Colony& colony, const std::vector<book::Housing>& housings) {
     std::vector<HiveChange> hives{{*Date::of(firstKnownYear, 1, 1), colony.hive}};
     for (const auto& housing : housings) hives.push_back({housing.date, housing.hive});
     return hives;
-}
-
-Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId id) {
-    if (id == book::ColonyId{}) return Surroundings{};
-    const auto colony = from.find(id);
-    if (!colony) return colony.problems();
-    if (!*colony) return Problem{ProblemKind::Input, {}, fmt::format("there is no colony {}", id.number), "check its number"};
-    Problems problems;
-    Surroundings known{**colony};
-    const auto moves = orNothing(from.of<book::Move>(id), problems);
-    const auto yard = from.find(moves.empty() ? known.colony.yard : moves.back().yard);
-    if (yard && *yard) known.site = (*yard)->site;
-    known.housings = orNothing(from.of<book::Housing>(id), problems);
-    known.looks = orNothing(from.of<book::Look>(id), problems);
-    known.weighings = orNothing(from.of<book::Weighing>(id), problems);
-    known.feeds = orNothing(from.of<book::Feed>(id), problems);
-    known.harvests = orNothing(from.of<book::Harvest>(id), problems);
-    known.manipulations = orNothing(from.of<book::Manipulation>(id), problems);
-    if (!problems.empty()) return problems;
-    return known;
 }
 
 std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& known, Date today,

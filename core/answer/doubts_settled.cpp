@@ -86,4 +86,13 @@ Problems impossibleRecords(const book::ColonyCase& record, const exchange::CaseP
     return problems;
 }
 
+Problems askedOfCase(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
+                     const DoubtInWords& inWords) {
+    const auto& hive = record.hive;
+    if (record.sure || !hive.tare || hive.boxes.empty() || !unknownFormats(record, {}, reference).empty()) return {};
+    const auto doubt = stores::doubtOfTare(*hive.tare, partsOf(record, reference), reference.constants);
+    if (!doubt || doubt->impossible) return {};
+    return {inWords(*doubt, places.of("hive.tare_kg"))};
+}
+
 } // namespace winterlarder::answer

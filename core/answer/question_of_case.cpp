@@ -360,7 +360,8 @@ Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, cons
         }
         auto question = questionOf(*reading.record, reading.places, reference, positionInBatch);
         if (!question) return question.problems();
-        return ReadQuestion{*std::move(reading.record), *std::move(question)};
+        auto asked = askedOfCase(*reading.record, reading.places, reference, inWords);
+        return ReadQuestion{*std::move(reading.record), *std::move(question), std::move(asked)};
     }
     if (reading.datesSound) {
         const auto where = siteAndSeasonOf(*reading.record, reading.places, reference);

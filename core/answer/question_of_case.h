@@ -45,6 +45,7 @@ Mass storesOfFeed(const book::FeedRecord& feed);
 struct ReadQuestion {
     book::ColonyCase record;
     advice::ColonyQuestion question;
+    Problems asked{}; //!< askedOfCase (answer/doubts.h)
 };
 
 //! A doubt in words, at the place of its record: the core knows what is wrong, not how it is said.

@@ -41,13 +41,32 @@ std::vector<double> sdAt(const std::vector<Evidence>& pieces, double combined) {
     return sds;
 }
 
-Weighted inverseVariance(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
+//! The tare's error in each piece; an error one piece has alone is its own.
+std::vector<double> sharedSds(const std::vector<Evidence>& pieces) {
+    std::vector<double> sds;
+    for (const Evidence& piece : pieces) sds.push_back(piece.tareSd.value());
+    if (std::count_if(sds.begin(), sds.end(), [](double sd) { return sd > 0; }) < 2) std::fill(sds.begin(), sds.end(), 0.0);
+    return sds;
+}
+
+double ownSd(double sd, double shared) { return shared > 0 ? std::sqrt(std::max(0.0, sd * sd - shared * shared)) : sd; }
+
+//! Generalised least squares with variances D + t t', where t is the error that is shared and D what is each piece's own. By Sherman and
+//! Morrison the weights are p (1 - t u) with p = 1 / D and u = sum(p t) / (1 + sum(p t^2)), before they are made to sum to 1.
+Weighted leastSquares(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
+    const auto shared = sharedSds(pieces);
     Weighted result;
-    double precision = 0;
-    for (const double sd : sds) {
-        const double counted = std::max(sd, exactKg);
+    double lean = 0, stiff = 1;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const double counted = std::max(ownSd(sds[i], shared[i]), exactKg);
         result.weights.push_back(1 / (counted * counted));
-        precision += result.weights.back();
+        lean += result.weights[i] * shared[i];
+        stiff += result.weights[i] * shared[i] * shared[i];
+    }
+    double precision = 0;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        result.weights[i] *= 1 - shared[i] * (lean / stiff);
+        precision += result.weights[i];
     }
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         result.weights[i] /= precision;
@@ -119,9 +138,9 @@ StoresEstimate widest(const std::vector<Evidence>& pieces, const Contradiction& 
 
 std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces) {
     if (pieces.empty()) return std::nullopt;
-    const Weighted firstPass = inverseVariance(pieces, sdAtOwnValue(pieces));
+    const Weighted firstPass = leastSquares(pieces, sdAtOwnValue(pieces));
     const std::vector<double> sds = pieces.size() == 1 ? sdAtOwnValue(pieces) : sdAt(pieces, firstPass.mean);
-    const Weighted secondPass = inverseVariance(pieces, sds);
+    const Weighted secondPass = leastSquares(pieces, sds);
     const auto contradiction = worstContradiction(pieces, sds);
 
     StoresEstimate estimate;
@@ -135,6 +154,19 @@ std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces) {
         estimate.shares.push_back({pieces[i], cutSpread(pieces[i].typical, pieces[i].sd(pieces[i].typical)),
                                    contradiction ? 0 : secondPass.weights[i]});
     return estimate;
+}
+
+double shareOfTare(const StoresEstimate& estimate) {
+    double weight = 0;
+    for (const auto& share : estimate.shares)
+        if (share.evidence.tareSd > kilograms(0)) weight += share.weight;
+    return weight;
+}
+
+double sdTogether(double oneSd, double otherSd, double covariance) {
+    const double one = oneSd * oneSd, other = otherSd * otherSd, apart = one + other - 2 * covariance;
+    if (covariance == 0) return 1 / std::sqrt(1 / one + 1 / other);
+    return apart > 0 ? std::sqrt(std::max(0.0, one * other - covariance * covariance) / apart) : std::min(oneSd, otherSd);
 }
 
 } // namespace winterlarder::stores

@@ -20,9 +20,16 @@ struct StoresEstimate {
     std::string firstContradicting, secondContradicting; //!< kinds of the two that differ most
 };
 
-//! Combines pieces that all speak of the same day by inverse variance, relative errors taken at the combined value (two
-//! passes). Contradiction: the answer is the pieces' wider spread (lowest low to highest high), its middle and the SD
-//! that fits it. Nothing for an empty list.
+//! Combines pieces that all speak of the same day by generalised least squares, relative errors taken at the combined value (two
+//! passes): by inverse variance where their errors are their own; weighings by one tare share its error, so that no number of them is
+//! surer than the tare. Contradiction, whatever they share: the answer is the pieces' wider spread (lowest low to highest high), its
+//! middle and the SD that fits it. Nothing for an empty list. Tested: tests/stores/estimate_test.cpp.
 std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces);
+
+//! The weight of all weighings by a tare in a combined value: a kilogram the tare is wrong by moves it by so many.
+double shareOfTare(const StoresEstimate& estimate);
+
+//! The SD [kg] of two figures of one thing combined by least squares, whose errors have a covariance [kg2].
+double sdTogether(double oneSd, double otherSd, double covariance);
 
 } // namespace winterlarder::stores

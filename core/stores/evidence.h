@@ -81,6 +81,7 @@ struct Evidence {
     Mass typical;          //!< a weighing may fall below 0: the spread is cut there, not the mean
     double relativeSd = 0; //!< of the stores
     Mass absoluteSd{0};    //!< in quadrature
+    Mass tareSd{0};        //!< the part of it that is the tare's error: one and the same in all weighings by that tare
     Mass sd(Mass at) const;
 };
 

@@ -46,14 +46,20 @@ Mass liftSd(WeighingKind kind, Mass gross, bool longHive, const ModelConstants& 
 
 } // namespace
 
+Mass scaleSd(const Tare& tare) { return std::max(tare.sd, weighedTareSd); }
+
+Mass lastingTareSd(const Tare& tare, const ModelConstants& constants) {
+    const double whole = (tare.sd > kilograms(0) ? tare.sd : weighedTareSd).value(), fresh = std::min(whole, constants.scaleReadingSd);
+    return kilograms(std::sqrt(whole * whole - fresh * fresh));
+}
+
 Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive,
                             const ModelConstants& constants, Date date) {
     const Mass gross = grossOf(kind, reading);
     const Mass notStores = load.tare.mass + load.beeMass * load.bees.count + broodMass(load.broodCells) +
                            load.beeBread + load.waxNotInTare;
-    const Mass scaleSd = load.tare.sd > kilograms(0) ? std::max(load.tare.sd, weighedTareSd) : weighedTareSd;
-    const double sd = std::hypot(scaleSd.value(), liftSd(kind, gross, longHive, constants).value());
-    return {nameOf(kind), date, gross - notStores, 0, kilograms(sd)};
+    const double sd = std::hypot(scaleSd(load.tare).value(), liftSd(kind, gross, longHive, constants).value());
+    return {nameOf(kind), date, gross - notStores, 0, kilograms(sd), lastingTareSd(load.tare, constants)};
 }
 
 Mass broodMass(BeeCount cells) { return broodPerArea * (cells.count / (facesPerComb * cellsPerSquareDecimetre)); }

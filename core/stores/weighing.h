@@ -23,6 +23,12 @@ struct HiveLoad {
     Mass waxNotInTare{0};           //!< see waxOf; 0 where the hive was weighed with its combs
 };
 
+//! The error of a scale's weight [kg]: the tare's SD, weighedTareSd at the least.
+Mass scaleSd(const Tare& tare);
+//! The tare's error that is the same at every weighing by it [kg]: all of its SD (weighedTareSd where the keeper weighed it) but
+//! scaleReadingSd, in quadrature.
+Mass lastingTareSd(const Tare& tare, const ModelConstants& constants);
+
 //! Stores from a weighing: gross - tare - bees - brood - bee bread - wax outside the tare; may come out below 0.
 //! SD: 1.0 kg with a weighed tare, the tare's own else. Two sides lifted read 2 % low (corrected) and add 0.7 kg; one
 //! side doubled adds 11 % of the gross weight, 5 % where a long hive is lifted at front and back: F = W (1/2 + e/L),

@@ -27,9 +27,8 @@ Mass stepSd(const KnownStep& step, const ModelConstants& constants) {
 }
 
 ErrorParts tareError(const stores::Tare& tare, const ModelConstants& constants) {
-    const double whole = tare.sd.value() > 0 ? tare.sd.value() : stores::weighedTareSd.value();
-    const double fresh = std::min(whole, constants.scaleReadingSd);
-    return {std::sqrt(squared(whole) - squared(fresh)), fresh};
+    const double whole = (tare.sd > kilograms(0) ? tare.sd : stores::weighedTareSd).value();
+    return {stores::lastingTareSd(tare, constants).value(), std::min(whole, constants.scaleReadingSd)};
 }
 
 namespace {
@@ -61,8 +60,9 @@ Unknowns::Unknowns(const FollowQuestion& q, std::size_t winters, const ModelCons
     addChanges(q, constants);
 }
 
-// Two weighings by one tare make the stores look surer than the tare is; they can share no more of its error than they have. The
-// lasting errors are independent of each other, so the covariances are possible while sum(covariance^2 / variance) <= variance of S.
+// The stores know that weighings by one tare share its error, but not that lifts of one side, or hefts, lean the same way each time, so they
+// may be surer than those are; they can share no more of an error than they have. The lasting errors are independent of each other, so the
+// covariances are possible while sum(covariance^2 / variance) <= variance of S.
 void Unknowns::shareErrors(const FollowQuestion& q, double tareVariance, double sideVariance, double heftVariance) {
     const double ofTare = q.stores.weighedShare;
     const double ofSide = q.stores.oneSideShare * grossAtDecision(q);

@@ -3,6 +3,8 @@
 
 #include "advice/colonies.h"
 
+#include <algorithm>
+
 namespace winterlarder::advice::another_look_test {
 
 namespace {
@@ -21,6 +23,25 @@ TEST(AnotherLook, AWideBandWantsAWeighing) {
     EXPECT_EQ(look.which, Look::Weigh);
     EXPECT_LT(look.narrowsToKg, look.narrowsFromKg);
     EXPECT_EQ(look.about, "stores");
+}
+
+TEST(AnotherLook, IsWorthItFromTheShippedBandAndGainOnAndNotBelow) {
+    auto q = roughlySeen();
+    const auto wide = adviceFor(q);
+    ASSERT_EQ(wide.anotherLook.which, Look::Weigh);
+    const double gain = wide.anotherLook.narrowsFromKg - wide.anotherLook.narrowsToKg;
+    const double band = std::min((wide.missing->high - wide.missing->low).value(), wide.anotherLook.narrowsFromKg);
+    const auto worth = [&](double worthBand, double worthGain) {
+        auto asked = q;
+        asked.decisions.worthLookingBand = worthBand;
+        asked.decisions.worthLookingGain = worthGain;
+        const auto look = adviceFor(asked).anotherLook;
+        return look.worthIt && look.about == "stores";
+    };
+    EXPECT_TRUE(worth(0.999 * band, 1));
+    EXPECT_FALSE(worth(1.001 * band, 1));
+    EXPECT_TRUE(worth(3, 0.999 * gain));
+    EXPECT_FALSE(worth(3, 1.001 * gain)) << "what is gained by a count of combs is another matter: " << gain;
 }
 
 TEST(AnotherLook, ALiftIsNeverTheNextStep) {

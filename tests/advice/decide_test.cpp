@@ -98,6 +98,21 @@ TEST(Decide, AWeakColonyIsUnitedWhileItIsWarmEnough) {
     EXPECT_TRUE(says(late.cautions, "weak-too-late") || says(late.goodPractice, "weak-too-late"));
 }
 
+// Too few in winter, enough today: until mid September the bees of winter may still come, from that day on they do not.
+TEST(Decide, EnoughBeesAreNotCalledWeakBeforeMidSeptember) {
+    auto q = colony({.capped = 0.5, .covered = 8});
+    q.queenSeen = true;
+    q.decisions.strongEnoughBees = 5000;
+    q.decisions.weakBees = 60000;
+    q.decisions.strongUntilDay = q.asOf.w + 1;
+    EXPECT_NE(adviceFor(q).decidedBy, DecidedBy::Weak) << "the day before";
+    q.decisions.strongUntilDay = q.asOf.w;
+    EXPECT_EQ(adviceFor(q).decidedBy, DecidedBy::Weak) << "on the day";
+    q.decisions.strongUntilDay = q.asOf.w + 1;
+    q.decisions.strongEnoughBees = 60000;
+    EXPECT_EQ(adviceFor(q).decidedBy, DecidedBy::Weak) << "and only where there are enough today";
+}
+
 TEST(Decide, ANucleusAndABigColonyAreNotWeak) {
     auto q = colony({.capped = 0.2, .covered = 2.5});
     q.queenSeen = true;

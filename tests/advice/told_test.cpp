@@ -120,6 +120,23 @@ TEST(Ask, WhomASuperIsForWhereThatMovesMuch) {
     EXPECT_TRUE(!asked || asked->kind != AskKind::SuperFor);
 }
 
+TEST(Ask, WhatFlowsUntilTheLastIncomeAndNoLonger) {
+    auto q = colony({.asOf = "2026-09-05", .capped = 0.6, .brood = 0.1});
+    q.lateFlowNear = true;
+    q.queenSeen = true;
+    q.answers.mitesCounted = true;
+    q.answers.visitsInWinter = true;
+    q.answers.foodBeside = true;
+    q.answers.fedOrTreated = false;
+    q.answers.supersFor = SupersFor::Bees;
+    q.answers.fullCombs = 0;
+    q.season.lastIncome->day = q.asOf + 30;
+    ASSERT_TRUE(adviceFor(q).ask);
+    EXPECT_EQ(adviceFor(q).ask->kind, AskKind::FlowToCome);
+    q.season.lastIncome->day = q.asOf;
+    EXPECT_FALSE(adviceFor(q).ask);
+}
+
 TEST(Ask, NothingThatWasAnswered) {
     auto q = colony({.capped = 0.6, .brood = 0.1});
     std::set<AskKind> kinds;

@@ -111,6 +111,23 @@ TEST(CaseInDoubt, ATareThatCannotBeIsAFault) {
     EXPECT_THAT(faults(withTare(4)), ElementsAre(HasSubstr("An empty weight of 4.0 kg is little")));
 }
 
+TEST(CaseInDoubt, ATareThatIsNotLikelyIsAskedAboutAndCountsAsItStands) {
+    const auto read = [](double kg, const char* sure) {
+        return must(readQuestion("{\"case\": 1, \"as_of\": \"2026-09-12\", " + std::string(sure) + "\"site\": {\"station\": \"ca-halifax\"},\n\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2, \"tare_kg\": " +
+                                 std::to_string(kg) + "}, \"bees\": {\"covered_combs\": 8}, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 54}]}",
+                                 "case.json", shippedData(), 0));
+    };
+    for (const auto& [kg, says] : {std::pair(45.0, "An empty weight of 45.0 kg is much"), std::pair(13.0, "An empty weight of 13.0 kg is little")}) {
+        const auto doubted = read(kg, "");
+        ASSERT_THAT(doubted.asked, SizeIs(1)) << kg;
+        EXPECT_THAT(describe(doubted.asked.front()), AllOf(StartsWith("case.json:2:"), HasSubstr(says), HasSubstr("?"), HasSubstr("\"sure\": true")));
+        EXPECT_EQ(doubted.question.tare, kilograms(kg)) << "counts meanwhile";
+        EXPECT_THAT(doubted.question.setAside, IsEmpty());
+        EXPECT_THAT(read(kg, "\"sure\": true, ").asked, IsEmpty());
+    }
+    EXPECT_THAT(read(22, "").asked, IsEmpty());
+}
+
 TEST(CaseInDoubt, StonesOnTheRoofStayAContradiction) {
     const auto advice = answered(caseWith(bees + ", " + combs + ", \"weighings\": [{\"date\": \"2026-09-11\", \"gross_kg\": 75}]"));
     EXPECT_TRUE(advice.estimate->contradictory);

@@ -39,6 +39,25 @@ TEST_F(FollowedColonyTest, AllPastWintersComeOfOneHistoryEachAsItWasKnownAtItsEn
     EXPECT_FALSE(past.winters[1].reading.autumn.treatments.empty());
 }
 
+// What was worked out of one reading is used again for an equal one: nothing it rests on may be left out.
+TEST_F(FollowedColonyTest, ReadingsThatDifferInAnythingAreNotEqual) {
+    const auto reading = must(readToFollow(book, colony, day("2027-01-15"), nullptr));
+    const auto changed = [&](auto change) {
+        auto other = reading;
+        change(other);
+        return !(other == reading);
+    };
+    EXPECT_EQ(reading, FollowReading(reading));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.winter = Winter(Hemisphere::North, 2025); }));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.records.colony.name = "Plum"; }));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.yard = {2}; }));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.weather.push_back({each.asOf, -2}); }));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.asOf = each.asOf.plusDays(1); }));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.decided = each.decided.plusDays(1); }));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.now.yard = "Elsewhere"; }));
+    EXPECT_TRUE(changed([](FollowReading& each) { each.autumn.yard = "Elsewhere"; }));
+}
+
 TEST_F(FollowedColonyTest, AWinterOnBothHalvesOfTheEarthIsRefused) {
     auto south = orchard();
     south.name = "South";

@@ -308,6 +308,31 @@ TEST_F(FollowDesk, DailyTemperaturesComeInFromATableAndGoAgain) {
     EXPECT_TRUE(broken.said().contains(QStringLiteral(":2:"))) << broken.said().toStdString();
 }
 
+TEST_F(FollowDesk, DailyTemperaturesStillToComeAreAskedAboutFirst) {
+    openFollowing("2026-12-10");
+    window.choose({});
+    window.yardView()->pages()->setCurrentIndex(1);
+    settle();
+    auto* weather = window.yardView()->place()->weather();
+    ASSERT_TRUE(weather);
+    weather->importFile(table("weather.csv", QStringLiteral("date,mean\n2028-05-31,12\n2028-06-03,14\n"))); // today is 1 June 2028
+    auto* dialog = weather->findChild<WeatherDialog*>();
+    ASSERT_TRUE(dialog);
+    settle();
+    EXPECT_TRUE(dialog->said().contains(QStringLiteral("3 June 2028 is still to come"))) << dialog->said().toStdString();
+    EXPECT_FALSE(dialog->importButton()->isEnabled());
+    EXPECT_TRUE(dialog->sure()->isVisible());
+    dialog->sure()->click();
+    EXPECT_TRUE(dialog->importButton()->isEnabled());
+    dialog->importButton()->click();
+    settle();
+    ASSERT_TRUE(invented::waitFor([&] { return weather->said().startsWith(QStringLiteral("Days measured: 2,")); })) << weather->said().toStdString();
+    WeatherDialog past(window.yard(), table("past.csv", QStringLiteral("date,mean\n2028-05-31,12\n2028-06-02,14\n")));
+    settle();
+    EXPECT_TRUE(past.sure()->isHidden());
+    EXPECT_TRUE(past.importButton()->isEnabled());
+}
+
 TEST_F(FollowDesk, AScalesLogIsShownConfirmedAndTakenBack) {
     openFollowing("2026-12-10");
     QString log = QStringLiteral("time,weight_kg\n");

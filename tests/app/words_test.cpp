@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
 
-#include "app/invented.h"
+#include "app/book_desk.h"
 #include "desk/arguments.h"
 #include "text/words.h"
+#include "work/work_in_order.h"
 
 #include <gtest/gtest.h>
 
@@ -25,6 +26,18 @@ TEST(Words, AnswersAreWholeSentences) {
     EXPECT_EQ(sentence(Verdict::Feed), "Feed 6 kg of sugar as syrup 2:1, the first of 2 visits today.");
     EXPECT_EQ(sentence(Verdict::Unite), "Too few bees to winter alone: unite it with a healthy colony by 7 October 2026.");
     EXPECT_EQ(sentence(Verdict::CannotSay), "It cannot be said until the bees are counted: how many combs do they cover?");
+}
+
+TEST(Words, AreOfTheInterfaceThreadAlone) {
+    WorkInOrder work;
+    Problems problems;
+    work.ask(&work, [] { return words::style().numbers.decimalPoint; }, [&](const Outcome<char>& made) { problems = made.problems(); });
+    ASSERT_TRUE(invented::waitFor([&] { return work.idle(); }));
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_EQ(problems[0].kind, ProblemKind::Internal) << "it would be read while the keeper chooses other units";
+    work.ask(&work, [style = words::style()] { return style.numbers.decimalPoint; }, [&](const Outcome<char>& made) { problems = made.ok() ? Problems{} : made.problems(); });
+    ASSERT_TRUE(invented::waitFor([&] { return work.idle(); }));
+    EXPECT_TRUE(problems.empty()) << "a copy is anybody's";
 }
 
 TEST(Words, ChancesAreCountsOutOfAHundredWinters) {

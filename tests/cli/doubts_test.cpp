@@ -169,6 +169,58 @@ TEST_F(DoubtedEntries, ABookOfBeforeIsTakenAsItStandsAndNoAnswerBelievesIt) {
     EXPECT_EQ(at(followed, "reasons.0.id").text, "doubt-heavy");
 }
 
+TEST_F(DoubtedEntries, MeasuredDaysStillToComeAreAskedAboutBeforeTheyAreTaken) {
+    today = "WINTERLARDER_TODAY=2026-11-20 ";
+    const std::string days = "date,mean\n2026-11-19,3\n2026-11-22,-1\n2026-11-20,2\n";
+    const auto asked = book("add-weather", "-", days);
+    EXPECT_EQ(asked.status, 2);
+    EXPECT_EQ(asked.out, "");
+    EXPECT_THAT(asked.err, AllOf(HasSubstr("<stdin>: 22 November 2026 is still to come: today is 20 November 2026; is the day right?"), HasSubstr("--sure")));
+    EXPECT_EQ(done("add-weather", "-", "date,mean\n2026-11-19,3\n2026-11-21,2\n"), "1\n") << "clocks of other zones";
+    EXPECT_EQ(done("add-weather", "--sure -", days), "2\n");
+    EXPECT_EQ(linesOf(done("export", "--table weather_log_days")).size(), 6u) << "the heading and every day of both";
+    const auto document = done("export", "--json");
+    EXPECT_THAT(book("import", "-", document).err, HasSubstr("22 November 2026 is still to come"));
+    auto table = done("export", "--table weather_log_days");
+    table.replace(table.find("2026-11-21"), 10, "2026-11-25");
+    EXPECT_THAT(book("import", "--table weather_log_days -", table).err, AllOf(HasSubstr("<stdin>:2:1: 25 November 2026"), HasSubstr("--sure")));
+    done("import", "--sure --table weather_log_days -", table);
+    done("undo");
+    today = "WINTERLARDER_TODAY=2026-11-21 ";
+    done("import", "-", document);
+}
+
+TEST(DoubtedCase, AClimateOfDaysStillToComeIsAskedAbout) {
+    std::string days = "date,mean\n";
+    for (int day = 0; day < 400; ++day) days += fmt::format("{},{}\n", Date::of(2025, 10, 1)->plusDays(day).iso(), 8 - 10 * (day % 365 < 180));
+    const auto asked = runProgram("climate - --latitude 45", days, "WINTERLARDER_TODAY=2026-10-01");
+    EXPECT_EQ(asked.status, 2);
+    EXPECT_EQ(asked.out, "");
+    EXPECT_THAT(asked.err, AllOf(HasSubstr("<stdin>: 4 November 2026 is still to come"), HasSubstr("--sure")));
+    const auto certain = runProgram("climate - --sure --latitude 45", days, "WINTERLARDER_TODAY=2026-10-01");
+    EXPECT_EQ(certain.status, 0) << certain.err;
+    EXPECT_EQ(runProgram("climate - --latitude 45", days, "WINTERLARDER_TODAY=2026-11-04").out, certain.out);
+}
+
+TEST(DoubtedCase, AnEmptyWeightThatIsNotLikelyIsAskedAboutOnStandardError) {
+    TemporaryFolder folder;
+    const std::string text = R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2, "tare_kg": 45},
+ "bees": {"covered_combs": 8}, "weighings": [{"date": "2026-09-08", "gross_kg": 60}]})";
+    const auto file = folder.file("case.json", text);
+    const auto asked = HasSubstr("case.json:1:132: An empty weight of 45.0 kg is much");
+    for (const char* command : {"advise", "stores", "use --from 2026-10-01 --to 2026-11-01"}) {
+        const auto ran = runProgram(std::string(command) + " --winters 100 '" + file.string() + "'");
+        EXPECT_EQ(ran.status, 0) << command;
+        EXPECT_THAT(ran.err, asked) << command;
+        EXPECT_THAT(ran.out, Not(HasSubstr("is not counted"))) << command;
+    }
+    std::string line = text;
+    line.erase(line.find('\n'), 1);
+    const auto batch = runProgram("advise --json --winters 100 -", line + "\n");
+    EXPECT_EQ(batch.status, 0);
+    EXPECT_THAT(batch.err, HasSubstr("<stdin>:1:132: An empty weight of 45.0 kg is much"));
+}
+
 TEST(DoubtedCase, UseSaysWhatItDoesWithout) {
     TemporaryFolder folder;
     const auto file = folder.file("case.json", R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},

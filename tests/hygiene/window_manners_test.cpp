@@ -38,7 +38,7 @@ std::vector<std::string> placesOf(const std::vector<std::string>& wanted) {
 
 TEST(WindowManners, ThreadsAreInOneFolder) {
     EXPECT_EQ(placesOf({"std::jthread", "std::thread", "std::async", "QThread", "QThreadPool", "QtConcurrent"}),
-              (std::vector<std::string>{"app/work/newest_work.cpp", "app/work/newest_work.h", "app/work/work_in_order.cpp", "app/work/work_in_order.h"}));
+              (std::vector<std::string>{"app/work/interface_thread.h", "app/work/newest_work.cpp", "app/work/newest_work.h", "app/work/work_in_order.cpp", "app/work/work_in_order.h"}));
 }
 
 // A label or a box that guesses whether its words are markup would read those of a book or a file as such.

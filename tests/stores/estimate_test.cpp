@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/estimate.h"
 
+#include "numerics/symmetric_system.h"
 #include "stores/sample_combs.h"
 
 #include <algorithm>
 #include <cmath>
 #include <gtest/gtest.h>
+#include <numeric>
+#include <random>
 #include <rapidcheck/gtest.h>
+#include <tuple>
 
 namespace winterlarder::stores::estimate_test {
 namespace {
@@ -87,6 +91,69 @@ TEST(Contradiction, IsFoundAmongHundredsOfThousands) {
     EXPECT_EQ(estimate->secondContradicting, "scale");
 }
 
+// ---- weighings by one tare ------------------------------------------------------------------------------------------------
+
+//! A weighing whose error is the tare's and one of its own.
+Evidence weighing(double kg, double tareSd, double ownSd, std::string kind = "scale") {
+    auto made = piece(std::move(kind), kg, 0, std::hypot(tareSd, ownSd));
+    made.tareSd = kilograms(tareSd);
+    return made;
+}
+
+// By hand: the tare errs by 2 kg, the weighings by 1 and 2 kg of their own. V = [5 4; 4 8], its inverse [8 -4; -4 5] / 24, so the weights are as
+// 4 to 1 and the variance is 24 / 5.
+TEST(SharedTare, TwoWeighingsAreCombinedWithTheirCovariance) {
+    const auto estimate = combine({weighing(20, 2, 1), weighing(15, 2, 2)});
+    EXPECT_NEAR(estimate->shares[0].weight, 0.8, 1e-12);
+    EXPECT_NEAR(estimate->shares[1].weight, 0.2, 1e-12);
+    EXPECT_NEAR(estimate->mean.value(), 19, 1e-12);
+    EXPECT_NEAR(estimate->sd.value(), std::sqrt(4.8), 1e-12);
+    EXPECT_NEAR(shareOfTare(*estimate), 1, 1e-12);
+}
+
+TEST(SharedTare, NoNumberOfWeighingsIsSurerThanTheTare) {
+    std::vector<Evidence> pieces;
+    for (int i = 0; i < 1000; ++i) {
+        pieces.push_back(weighing(18, 2, 0.5));
+        EXPECT_GT(combine(pieces)->sd, kilograms(2)) << i;
+    }
+    EXPECT_NEAR(combine(pieces)->sd.value(), std::sqrt(4 + 0.25 / 1000), 1e-9);
+}
+
+TEST(SharedTare, OneWeighingIsCombinedAsIfItsErrorWereAllItsOwn) {
+    const auto with = combine({weighing(18, 2, 0.5), piece("combs", 20, 0.15, 0.3)});
+    auto alone = weighing(18, 2, 0.5);
+    alone.tareSd = kilograms(0);
+    const auto without = combine({alone, piece("combs", 20, 0.15, 0.3)});
+    EXPECT_EQ(with->mean, without->mean);
+    EXPECT_EQ(with->sd, without->sd);
+    EXPECT_EQ(with->shares[0].weight, without->shares[0].weight);
+}
+
+// The same weights, tried out: the combined value errs by as much as it says.
+TEST(SharedTare, TheCombinedErrorIsThatOfManyTrials) {
+    const std::vector<Evidence> pieces{weighing(20, 1.8, 0.6), weighing(20, 1.8, 1.5, "one-sided lift"), piece("combs", 20, 0, 2.5), weighing(20, 1.8, 0.3)};
+    const auto estimate = combine(pieces);
+    std::mt19937_64 draws(7);
+    std::normal_distribution<double> normal;
+    constexpr int trials = 200000;
+    double squares = 0;
+    for (int trial = 0; trial < trials; ++trial) {
+        const double tare = 1.8 * normal(draws);
+        double error = 0;
+        for (const auto& [own, tares, at] : {std::tuple(0.6, 1, 0), std::tuple(1.5, 1, 1), std::tuple(2.5, 0, 2), std::tuple(0.3, 1, 3)})
+            error += estimate->shares[static_cast<std::size_t>(at)].weight * (tares * tare + own * normal(draws));
+        squares += error * error;
+    }
+    EXPECT_NEAR(std::sqrt(squares / trials), estimate->sd.value(), 0.01 * estimate->sd.value());
+}
+
+TEST(SharedTare, TwoFiguresTogetherAreWhatTheyAreCombined) {
+    EXPECT_NEAR(sdTogether(std::sqrt(5.0), std::sqrt(8.0), 4), std::sqrt(4.8), 1e-12);
+    EXPECT_NEAR(sdTogether(3, 2, 0), combine({piece("combs", 20, 0, 3), piece("scale", 20, 0, 2)})->sd.value(), 1e-12);
+    EXPECT_EQ(sdTogether(2, 2, 4), 2) << "the same error twice";
+}
+
 std::vector<Evidence> anyPieces(bool relative) {
     std::vector<Evidence> pieces;
     const int count = *rc::gen::inRange(1, 6);
@@ -99,6 +166,27 @@ std::vector<Evidence> anyPieces(bool relative) {
 }
 
 double tolerance() { return 1e-9; }
+
+// V w = 1 solved as it stands, by Cholesky's decomposition; w over its sum are the weights of least squares, 1 / sum(w) the variance.
+RC_GTEST_PROP(SharedTareProperty, WeightsAreThoseOfLeastSquares, ()) {
+    const double tareSd = *rc::gen::inRange(1, 40) / 10.0;
+    std::vector<Evidence> pieces;
+    const int count = *rc::gen::inRange(2, 8);
+    for (int i = 0; i < count; ++i) {
+        const double own = *rc::gen::inRange(1, 40) / 10.0;
+        pieces.push_back(i < 2 || *rc::gen::arbitrary<bool>() ? weighing(20, tareSd, own) : piece("combs", 20, 0, own));
+    }
+    learning::SymmetricSystem system(pieces.size());
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        for (std::size_t j = 0; j < pieces.size(); ++j)
+            system.add(i, j, i == j ? std::pow(pieces[i].absoluteSd.value(), 2) : pieces[i].tareSd.value() * pieces[j].tareSd.value());
+    system.decompose();
+    const auto weights = system.solve(std::vector<double>(pieces.size(), 1.0));
+    const double precision = std::accumulate(weights.begin(), weights.end(), 0.0);
+    const auto estimate = combine(pieces);
+    RC_ASSERT(std::abs(estimate->sd.value() - 1 / std::sqrt(precision)) < 1e-6);
+    for (std::size_t i = 0; i < pieces.size(); ++i) RC_ASSERT(std::abs(estimate->shares[i].weight - weights[i] / precision) < 1e-6);
+}
 
 RC_GTEST_PROP(CombineProperty, WeightsSumToOneUnlessContradictory, ()) {
     const auto estimate = combine(anyPieces(true));

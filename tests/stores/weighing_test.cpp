@@ -47,6 +47,15 @@ TEST(Weighing, AGuessedTareWidensTheSpread) {
     EXPECT_NEAR(weigh(WeighingKind::Scale, 50, load(3)).absoluteSd.value(), 3, 1e-12);
 }
 
+// 0.3 kg of the error are new at each reading.
+TEST(Weighing, AllButTheReadingLastsOfATaresError) {
+    for (const auto kind : {WeighingKind::Scale, WeighingKind::TwoSidedLift, WeighingKind::OneSidedLift}) {
+        EXPECT_NEAR(weigh(kind, 50, load(2)).tareSd.value(), std::sqrt(4 - 0.09), 1e-12);
+        EXPECT_NEAR(weigh(kind, 50, load()).tareSd.value(), std::sqrt(1 - 0.09), 1e-12) << "the keeper weighed it";
+    }
+    EXPECT_EQ(evidenceOfHeft(0.9, kilograms(20), shipped().constants, day(9, 8)).tareSd, kilograms(0));
+}
+
 TEST(Weighing, TwoSidesLiftedReadTwoPercentLow) {
     const Evidence lifted = weigh(WeighingKind::TwoSidedLift, 49, load());
     EXPECT_EQ(lifted.kind, "two-sided lift");

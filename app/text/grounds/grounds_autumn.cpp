@@ -78,6 +78,9 @@ std::optional<Grounds> AutumnWriter::stores() {
     rulesOfEvidence();
     if (a_.estimate->shares.size() > 1 && !a_.estimate->contradictory)
         line(say::Grounds::tr("Each counts the more the more exact it is: by one over its variance."));
+    const auto byTare = [](const stores::EvidenceShare& share) { return share.evidence.tareSd > kilograms(0); };
+    if (std::count_if(a_.estimate->shares.begin(), a_.estimate->shares.end(), byTare) > 1 && !a_.estimate->contradictory)
+        line(say::Grounds::tr("Weighings share the error of the empty weight: all of them together are no surer than that."));
     reasons({"contradiction", "stores-carried-forward", "open-stores-late"});
     bracketsLine();
     return under(say::Grounds::tr("Stores on %1: %2").arg(today(), mass(a_.estimate->spread, style_)));

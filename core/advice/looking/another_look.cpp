@@ -2,6 +2,7 @@
 #include "advice/looking/another_look.h"
 
 #include "numerics/normal_law.h"
+#include "stores/weighing.h"
 
 #include <algorithm>
 #include <array>
@@ -21,11 +22,13 @@ bool hasEvidence(const Reckoning& r, std::initializer_list<const char*> kinds) {
     });
 }
 
+stores::Tare tareOf(const Reckoning& r) { return {r.question.tare, r.question.tareSd}; }
+
 // Error of stores told by lifting both sides, or by counting combs, where that was not done already.
 std::optional<double> ownSd(const Reckoning& r, Look look) {
     constexpr double liftSdKg = 0.7, countShare = 0.2, countLeastKg = 0.5;
     if (look == Look::Weigh && !hasEvidence(r, {"scale", "two-sided lift"}))
-        return std::hypot(std::max(1.0, r.question.tareSd.value()), liftSdKg);
+        return std::hypot(stores::scaleSd(tareOf(r)).value(), liftSdKg);
     if (look == Look::CountCombs && !hasEvidence(r, {"combs", "quick count"})) return std::max(countLeastKg, countShare * r.estimate.mean.value());
     return std::nullopt;
 }
@@ -34,12 +37,19 @@ bool mayOpen(const Reckoning& r) {
     return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange >= openableFromC;
 }
 
+// A hive weighed once more errs by the tare it was lifted with before.
+double sdAfter(const Reckoning& r, Look look, double own) {
+    const double now = r.estimate.sd.value(), ofTare = look == Look::Weigh ? stores::shareOfTare(r.estimate) : 0;
+    const double lasting = stores::lastingTareSd(tareOf(r), r.constants).value();
+    return now > 0 ? stores::sdTogether(now, own, ofTare * lasting * lasting) : 0;
+}
+
 std::optional<AnotherLook> lookForStores(const Reckoning& r) {
     const double now = r.estimate.sd.value();
     for (const Look look : {Look::Weigh, Look::CountCombs}) {
         const auto own = ownSd(r, look);
         if (!own || (look == Look::CountCombs && !mayOpen(r))) continue;
-        const double after = now > 0 ? 1 / std::sqrt(1 / (now * now) + 1 / (*own * *own)) : 0;
+        const double after = sdAfter(r, look, *own);
         if (bandOf(now) - bandOf(after) >= r.rules().worthLookingGain) return AnotherLook{true, look, "stores", bandOf(now), bandOf(after)};
     }
     return std::nullopt;

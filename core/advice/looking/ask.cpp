@@ -41,10 +41,7 @@ double superMoves(const Reckoning& r, const Decided&) {
 }
 
 double tareMoves(const Reckoning& r, const Decided&) {
-    double weight = 0;
-    for (const auto& share : r.estimate.shares)
-        if (share.evidence.kind == "scale" || share.evidence.kind.ends_with("lift")) weight += share.weight;
-    return weight * r.question.tareSd.value();
+    return stores::shareOfTare(r.estimate) * r.question.tareSd.value();
 }
 
 double flowMoves(const Reckoning& r, const Decided&) {

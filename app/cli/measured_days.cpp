@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/measured_days.h"
+
+#include "answer/doubt_words.h"
+#include "cli/open_book.h"
+
+namespace winterlarder::cli {
+
+Outcome<std::vector<exchange::DailyTemperature>> measuredDays(const Session& session, const std::string& source, const exchange::TemperatureColumns& columns,
+                                                              exchange::TemperatureScale scale, bool sure) {
+    const auto text = textOf(source, session.in, limits::tableText);
+    if (!text) return text.problems();
+    auto days = exchange::readDailyTemperatures(*text, shownName(source), columns, scale);
+    if (!days || sure) return days;
+    const auto doubt = answer::doubtOfDays(*days, session.moment.today);
+    if (doubt) return answer::problemOf(*doubt, {shownName(source), 0, 0}, ifSure, session.style);
+    return days;
+}
+
+} // namespace winterlarder::cli

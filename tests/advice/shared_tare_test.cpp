@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Weighings by one empty weight: however many there are, an answer is no surer than that weight.
+#include "advice/colonies.h"
+#include "advice/looking/another_look.h"
+#include "stores/weighing.h"
+
+namespace winterlarder::advice::shared_tare_test {
+
+namespace {
+
+ColonyQuestion weighed(int times, double tareSd, WeighedHive::Kind kind = WeighedHive::Kind::Scale) {
+    auto q = colony({.asOf = "2026-09-20", .covered = 8});
+    q.combs.clear();
+    q.tareSd = kilograms(tareSd);
+    for (int i = 0; i < times; ++i) q.weighings.push_back({kind, q.asOf, q.winter.date(q.asOf), kilograms(36)});
+    return q;
+}
+
+double lasting(const ColonyQuestion& q) { return stores::lastingTareSd({q.tare, q.tareSd}, constants()).value(); }
+
+} // namespace
+
+TEST(SharedTare, TwoWeighingsByAnAssumedTareAreNoSurerThanItIs) {
+    const auto once = weighed(1, 2), twice = weighed(2, 2);
+    const auto one = adviceFor(once), two = adviceFor(twice);
+    EXPECT_EQ(one.estimate->sd.value(), 2);
+    EXPECT_GE(two.estimate->sd.value(), lasting(twice));
+    EXPECT_LT(two.estimate->sd, one.estimate->sd) << "the reading is surer";
+    EXPECT_GT((two.estimate->spread.high - two.estimate->spread.low).value(), 2 * 1.2815 * lasting(twice));
+    EXPECT_GT(*two.need, kilograms(0));
+    EXPECT_GT((two.missing->high - two.missing->low).value(), 0.95 * (one.missing->high - one.missing->low).value());
+}
+
+TEST(SharedTare, AWeighedTareIsSharedToo) {
+    const auto q = weighed(5, 0);
+    EXPECT_GE(storesToday(q, constants(), quick, 1).estimate->sd.value(), lasting(q));
+}
+
+TEST(SharedTare, WeighingAfterALiftGainsOnlyWhatTheTareLeaves) {
+    const auto q = weighed(1, 3, WeighedHive::Kind::OneSidedLift);
+    const auto look = adviceFor(q).anotherLook;
+    ASSERT_EQ(look.which, Look::Weigh);
+    EXPECT_GE(look.narrowsToKg, 2 * 1.2815 * lasting(q));
+    EXPECT_LT(look.narrowsToKg, look.narrowsFromKg);
+}
+
+} // namespace winterlarder::advice::shared_tare_test
