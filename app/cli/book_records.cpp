@@ -7,7 +7,7 @@
 
 #include "book/case_of.h"
 #include "book/entries/words.h"
-#include "exchange/case/case_sections.h"
+#include "exchange/case/case_file.h"
 #include "exchange/case/combs_file.h"
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/json_values.h"
 #include "answer/question_of_case.h"
+#include "book/entries/words.h"
 #include "cli/commands.h"
 #include "cli/table.h"
-#include "exchange/case/words_of_records.h"
 #include "exchange/json/suggestion.h"
 #include "feeding/syrup.h"
 #include "text/contexts.h"
@@ -129,16 +129,16 @@ Status heat(Session& session, const HeatOptions& options) {
     checkRange("--bees", options.bees, 0, answer::mostBees, problems);
     checkRange("--temperature", options.temperatureC, -60, 45, problems);
     checkRange("--brood", options.broodCells, 0, 200000, problems);
-    const auto shell = exchange::choiceOf(exchange::shellWords, options.shell);
+    const auto shell = book::choiceOf<book::Shell>(options.shell);
     if (!shell)
         problems.push_back(
             argumentProblem(fmt::format("--shell is {}", options.shell),
-                            exchange::suggestion(options.shell, exchange::allWords(exchange::shellWords))));
-    const auto kind = exchange::choiceOf(exchange::beeKindWords, options.kind);
+                            exchange::suggestion(options.shell, book::allWords<book::Shell>())));
+    const auto kind = book::choiceOf<book::BeeKind>(options.kind);
     if (!kind)
         problems.push_back(
             argumentProblem(fmt::format("--kind is {}", options.kind),
-                            exchange::suggestion(options.kind, exchange::allWords(exchange::beeKindWords))));
+                            exchange::suggestion(options.kind, book::allWords<book::BeeKind>())));
     if (!problems.empty()) return session.fail(problems);
     const ModelConstants& k = session.reference.constants;
     const auto power =

@@ -46,7 +46,10 @@ INSTANTIATE_TEST_SUITE_P(
                       Fault{R"("colony": "A", @"colony": "B")", "given twice"}, Fault{R"("colony": @"")", "empty"},
                       Fault{R"("colony": @7)", "a text in double quotes"}, Fault{R"("colony": @null)", "null"},
                       Fault{R"("yard": @["Orchard"])", "a list"}, Fault{R"("bees": @[])", "an object"},
-                      Fault{R"("bees": {"covered_combs": 5, @"brood": 3})", "unknown key \"brood\" in \"bees\""}));
+                      Fault{R"("bees": {"covered_combs": 5, @"brood": 3})", "unknown key \"brood\" in \"bees\""},
+                      Fault{R"(@"zzz": 1)", "known: case, colony, yard, as_of, looked_on, sure, units, site, hive, bees, combs, weighings, moisture_percent, "
+                                            "honey_kind, fed_or_treated, feeds, harvests, treatments, full_combs, season, feeder, wish, learned, "
+                                            "fed_after_look, supers_for, visits_in_winter"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Dates, CaseFault,
@@ -151,6 +154,10 @@ INSTANTIATE_TEST_SUITE_P(
         Fault{whole("{CASE, HIVE,\n \"site\": {\"station\": @\"ca-halifx\"}}"), "did you mean \"ca-halifax\""},
         Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"latitude\": 44}}"),
               "beside \"station\" at 1:"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"lag1\": \"high\"}}"), "beside \"station\" at 1:"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"monthly_mean_c\": 5}}"), "beside \"station\" at 1:"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, @\"zone\": 4, \"longitude\": 5}}"),
+              "known: station, latitude, longitude, monthly_mean_c, daily_sd_winter_c, daily_sd_summer_c, lag1, season_offset_sd_c, elevation_m, autumn_flow"},
         Fault{whole("{CASE, HIVE, \"site\": {@\"latitude\": 44}}"), "without \"longitude\""},
         Fault{whole("{CASE, HIVE, \"site\": {@\"longitude\": 44}}"), "without \"latitude\""},
         Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": @91, \"longitude\": 4}}"), "-90 to 90"},
@@ -206,6 +213,14 @@ TEST(CaseFaults, AllOfAFileAreListedInOrder) {
         lines.push_back(problem.place.line);
     EXPECT_THAT(lines, ::testing::ElementsAre(2, 3, 4, 5, 6, 6, 7));
     EXPECT_FALSE(reading.datesSound);
+}
+
+TEST(CaseFaults, AnAnswerGivenTwiceIsNamedWhateverElseIsWrong) {
+    const auto reading = readCaseWithPlaces(whole(R"({CASE, SITE, "supers_for": "people",
+      "hive": {"format": "langstroth-deep", "boxes": 99, "supers_for": "bees"}})"), "f.json", shippedData());
+    ASSERT_EQ(reading.problems.size(), 2u);
+    EXPECT_THAT(describe(reading.problems[0]), HasSubstr("\"supers_for\" is given here and in \"hive\""));
+    EXPECT_THAT(describe(reading.problems[1]), HasSubstr("from 1 to 12"));
 }
 
 TEST(CaseFaults, MoreCoveredCombsThanPlacesWithoutAListOfCombs) {

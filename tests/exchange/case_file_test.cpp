@@ -187,14 +187,5 @@ TEST(CaseFile, WrittenInTheManualsOrderAndOnlyWhatWasSaid) {
         R"({"case":1,"as_of":"2026-09-12","site":{"station":"ca-halifax"},"hive":{"format":"langstroth-deep","boxes":2}})");
 }
 
-TEST(CaseFile, EveryFieldThatIsReadIsInTheDataDictionary) {
-    // Limits come from the dictionary by name; a missing one would be a ContractViolation on the first case that uses
-    // it.
-    for (const char* field :
-         {"site.monthly_mean_c", "hive.format.pitch_mm", "hive.boxes", "hive.boxes.combs", "weighings.lift_kg",
-          "feeds.fondant_kg", "harvests.kg", "moisture_percent", "wish.visit_weekdays", "combs.half"})
-        EXPECT_NE(shippedData().field(field), nullptr) << field;
-}
-
 } // namespace
 } // namespace winterlarder::exchange

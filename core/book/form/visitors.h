@@ -30,7 +30,7 @@ Entry blank() {
 
 class ColumnList {
 public:
-    static constexpr bool reads = false;
+    static constexpr bool reads = false, nested = false;
     //! Fields named after `prefixes` lose that part of their name in the file.
     explicit ColumnList(std::vector<std::string> prefixes) : prefixes_(std::move(prefixes)) {}
 
@@ -73,7 +73,7 @@ private:
 
 class RowWriter {
 public:
-    static constexpr bool reads = false;
+    static constexpr bool reads = false, nested = false;
 
     template <class T>
     void field(std::string_view, T& member, int = 0) {
@@ -109,7 +109,7 @@ private:
 
 class RowReader {
 public:
-    static constexpr bool reads = true;
+    static constexpr bool reads = true, nested = false;
     RowReader(const Values& values, const std::vector<std::vector<Values>>* lists) : values_(values), lists_(lists) {}
 
     template <class T>

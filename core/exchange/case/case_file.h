@@ -42,6 +42,13 @@ struct CaseReading {
 //! Latitude of a site [deg]; nothing where its station is not a shipped one.
 std::optional<double> latitudeOf(const book::SiteRecord& site, const ReferenceData& reference);
 
+//! "3:2": two numbers above 0, at most 1000, with a colon between.
+bool isRatio(std::string_view text);
+
+//! Places for combs, all boxes together; an unknown format counts none.
+int placesOf(const book::HiveRecord& hive, const ReferenceData& reference);
+//! The combs said to be there, listed or counted.
+double combsSaid(const book::CombsRecord& combs);
 //! What a hive has no room for: more combs, or more of them covered with bees, than there are places. Places that are not known are left
 //! out of the words. `reference` may be nothing where the hive could not be read.
 Problems roomFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);

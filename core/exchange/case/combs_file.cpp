@@ -1,19 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/case/combs_file.h"
 
-#include "exchange/case/case_sections.h"
+#include "exchange/case/case_reader.h"
 #include "exchange/json/json_output.h"
 
 #include <fmt/format.h>
 
 namespace winterlarder::exchange {
 namespace {
-
-double combsIn(const book::CombsRecord& record) {
-    if (const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record)) return static_cast<double>(combs->size());
-    const auto* quick = std::get_if<book::QuickCountRecord>(&record);
-    return quick ? quick->fullOfStores + quick->half : 0;
-}
 
 bool holdsOnlyCombs(const JsonValue& whole) {
     return whole.kind == JsonValue::Kind::Object && whole.members.size() == 1 && whole.members.front().name == "combs";
@@ -30,8 +24,9 @@ Outcome<book::CombsRecord> readCombsFile(std::string_view text, const std::strin
     const JsonValue& combs = holdsOnlyCombs(*reading.value) ? reading.value->members.front().value : *reading.value;
     auto record = readCombs(combs, context);
     const int places = placesOf(hive, reference);
-    if (const double listed = combsIn(record); listed > places)
-        context.fault(combs.position, fmt::format("{} combs are listed, but the hive has {} places", shortestNumber(listed), places),
+    if (const double listed = combsSaid(record); listed > places)
+        context.fault(combs.position,
+                      fmt::format("{} combs are listed, but the hive has {} places", shortestNumber(listed), places),
                       "at most one comb a place");
     if (context.faults() > 0) return context.problems();
     return record;

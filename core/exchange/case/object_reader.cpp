@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/case/object_reader.h"
 
-#include "book/form/limits.h"
 #include "exchange/json/json_output.h"
+#include "exchange/json/letters.h"
 #include "exchange/json/suggestion.h"
 #include "support/require.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <fmt/format.h>
 
@@ -30,6 +31,17 @@ bool within(const FieldLimits& field, double number) {
     return (!field.minimum || number >= *field.minimum) && (!field.maximum || number <= *field.maximum);
 }
 
+constexpr std::array<std::string_view, 7> weekdayNames{"monday", "tuesday",  "wednesday", "thursday",
+                                                       "friday", "saturday", "sunday"};
+
+// A name of at least three letters ("sat", "Saturday"), or nothing.
+std::optional<int> weekdayNamed(std::string_view written) {
+    const std::string text = lowered(written);
+    for (std::size_t i = 0; i < weekdayNames.size(); ++i)
+        if (text.size() >= 3 && weekdayNames[i].substr(0, text.size()) == text) return static_cast<int>(i) + 1;
+    return std::nullopt;
+}
+
 } // namespace
 
 void CaseContext::fault(Position position, std::string detail, std::string remedy) {
@@ -47,67 +59,99 @@ void CaseContext::wrongType(const JsonValue& value, std::string_view what, std::
     fault(value.position, fmt::format("{} is {}", inQuotes(what), name(value.kind)), std::string(wanted));
 }
 
-std::optional<double> CaseContext::checkedNumber(const JsonValue& value, std::string_view what,
-                                                 std::string_view field) {
+std::optional<double> CaseContext::checkedNumber(const JsonValue& value, std::string_view field) {
     const FieldLimits& bounds = limits(field);
     if (value.kind != JsonValue::Kind::Number) {
-        wrongType(value, what, allowed(bounds));
+        wrongType(value, keyOf(field), allowed(bounds));
         return std::nullopt;
     }
     const bool whole = bounds.type != "integer" || value.number == std::floor(value.number);
     if (std::isfinite(value.number) && whole && within(bounds, value.number)) return value.number + 0.0;
-    fault(value.position, fmt::format("{} is {}", inQuotes(what), shortestNumber(value.number)), allowed(bounds));
+    fault(value.position, fmt::format("{} is {}", inQuotes(keyOf(field)), shortestNumber(value.number)),
+          allowed(bounds));
     return std::nullopt;
 }
 
-std::optional<Date> CaseContext::checkedDate(const JsonValue& value, std::string_view what) {
+std::optional<Date> CaseContext::checkedDate(const JsonValue& value, std::string_view field) {
     if (value.kind != JsonValue::Kind::Text) {
-        wrongType(value, what, "a date as YYYY-MM-DD in double quotes");
+        wrongType(value, keyOf(field), "a date as YYYY-MM-DD in double quotes");
         return std::nullopt;
     }
     const auto date = Date::parse(value.text);
     if (date) return date;
-    fault(value.position, fmt::format("{} is {}, which is not a date", inQuotes(what), inQuotes(value.text)),
+    fault(value.position, fmt::format("{} is {}, which is not a date", inQuotes(keyOf(field)), inQuotes(value.text)),
           dateForm);
     return std::nullopt;
 }
 
-std::optional<std::string> CaseContext::checkedText(const JsonValue& value, std::string_view what) {
+std::optional<std::string> CaseContext::checkedText(const JsonValue& value, std::string_view field) {
     if (value.kind == JsonValue::Kind::Text && value.text.size() > static_cast<std::size_t>(limits::textCharacters)) {
-        fault(value.position, fmt::format("{} has {} bytes", inQuotes(what), value.text.size()), fmt::format("at most {}", limits::textCharacters));
+        fault(value.position, fmt::format("{} has {} bytes", inQuotes(keyOf(field)), value.text.size()),
+              fmt::format("at most {}", limits::textCharacters));
         return std::nullopt;
     }
     if (value.kind == JsonValue::Kind::Text && !value.text.empty()) return value.text;
     if (value.kind == JsonValue::Kind::Text)
-        fault(value.position, fmt::format("{} is empty", inQuotes(what)), "a text, or leave the key out");
-    else
-        wrongType(value, what, "a text in double quotes");
+        fault(value.position, fmt::format("{} is empty", inQuotes(keyOf(field))), "a text, or leave the key out");
+    else wrongType(value, keyOf(field), "a text in double quotes");
     return std::nullopt;
 }
 
-std::string CaseContext::placeOf(std::string_view path) const {
-    const Place place = places_.of(path);
-    return fmt::format("{}:{}", place.line, place.column);
+std::optional<bool> CaseContext::checkedFlag(const JsonValue& value, std::string_view field) {
+    if (value.kind == JsonValue::Kind::Flag) return value.flag;
+    wrongType(value, keyOf(field), "true or false, without quotes");
+    return std::nullopt;
 }
 
-void CaseContext::checkRecorded(Date date, Position position, std::string_view what, bool observation) {
-    if (!asOf) return;
-    const int age = asOf->daysSince(date);
-    if (age < 0)
-        fault(position,
-              fmt::format("{} {} is later than \"as_of\" {} at {}", inQuotes(what), date.iso(), asOf->iso(),
-                          placeOf("as_of")),
-              "a day not later than as_of");
-    else if (observation && age > oldestObservationDays)
-        fault(
-            position,
-            fmt::format("{} {} is {} days before \"as_of\" {} at {}", inQuotes(what), date.iso(), age, asOf->iso(),
-                        placeOf("as_of")),
-            fmt::format("at most {} days before as_of: look again, or ask for an earlier day", oldestObservationDays));
+std::optional<std::string> CaseContext::checkedWord(const JsonValue& value, std::string_view field,
+                                                    const std::vector<std::string>& words) {
+    const auto word = checkedText(value, field);
+    if (!word || std::find(words.begin(), words.end(), *word) != words.end()) return word;
+    fault(value.position, fmt::format("{} is {}", inQuotes(keyOf(field)), inQuotes(*word)), suggestion(*word, words));
+    return std::nullopt;
 }
 
-ObjectReader::ObjectReader(const JsonValue& object, std::string path, std::string fields, CaseContext& context)
-    : object_(object), path_(std::move(path)), fields_(std::move(fields)), context_(context) {
+std::optional<int> CaseContext::checkedWeekday(const JsonValue& value, std::string_view field) {
+    if (value.kind != JsonValue::Kind::Text) return checked<int>(value, field);
+    const auto day = weekdayNamed(value.text);
+    if (!day)
+        fault(value.position, fmt::format("{} is not a weekday", inQuotes(value.text)),
+              "Monday to Sunday, or 1 (Monday) to 7 (Sunday)");
+    return day;
+}
+
+std::optional<std::vector<int>> CaseContext::checkedWeekdays(const JsonValue& value, std::string_view field) {
+    if (value.kind != JsonValue::Kind::List) {
+        wrongType(value, keyOf(field), name(JsonValue::Kind::List));
+        return std::nullopt;
+    }
+    std::vector<int> days;
+    for (const JsonValue& item : value.items) {
+        const auto day = checkedWeekday(item, field);
+        if (!day) continue;
+        if (std::find(days.begin(), days.end(), *day) != days.end())
+            fault(item.position, "the same weekday is given twice", "each weekday once");
+        else days.push_back(*day);
+    }
+    return days;
+}
+
+void CaseContext::begin(const ObjectReader& whole, const book::ColonyCase& record) {
+    whole_ = &whole;
+    record_ = &record;
+}
+
+std::optional<Date> CaseContext::asOf() const {
+    return whole_ && whole_->sound("as_of") ? std::optional(record_->asOf) : std::nullopt;
+}
+
+std::optional<Winter> CaseContext::winter() const {
+    if (!asOf() || !whole_->sound("site")) return std::nullopt;
+    return Winter::containing(record_->asOf, hemisphereOf(latitudeOf(record_->site, reference_).value()));
+}
+
+ObjectReader::ObjectReader(const JsonValue& object, std::string path, CaseContext& context)
+    : object_(object), path_(std::move(path)), context_(context) {
     require(object.kind == JsonValue::Kind::Object, "{} is not an object", path_);
     context_.remember(path_, object.position);
 }
@@ -123,11 +167,15 @@ const JsonMember* ObjectReader::member(std::string_view key) const {
 }
 
 const JsonValue* ObjectReader::find(std::string_view key) {
-    if (std::find(known_.begin(), known_.end(), key) == known_.end()) known_.emplace_back(key);
     const JsonMember* found = member(key);
     if (!found) return nullptr;
     context_.remember(pathOf(key), found->value.position);
     return &found->value;
+}
+
+const JsonValue* ObjectReader::ask(std::string_view key) {
+    if (!listed(known_, key)) known_.emplace_back(key);
+    return listed(passedOver_, key) ? nullptr : find(key);
 }
 
 const JsonValue* ObjectReader::demand(std::string_view key, std::string_view remedy) {
@@ -142,63 +190,30 @@ Position ObjectReader::keyPosition(std::string_view key) const {
     return found ? found->position : object_.position;
 }
 
-std::optional<double> ObjectReader::number(std::string_view key) {
-    const JsonValue* value = find(key);
-    if (!value) return std::nullopt;
-    return context_.checkedNumber(*value, key, fields_.empty() ? std::string(key) : fmt::format("{}.{}", fields_, key));
-}
-
-std::optional<double> ObjectReader::numberOrNull(std::string_view key) {
-    const JsonValue* value = find(key);
-    return value && value->kind == JsonValue::Kind::Null ? std::nullopt : number(key);
-}
-
-std::optional<int> ObjectReader::integer(std::string_view key) {
-    const auto value = number(key);
-    return value ? std::optional(static_cast<int>(*value)) : std::nullopt;
-}
-
-std::optional<bool> ObjectReader::flag(std::string_view key) {
-    const JsonValue* value = find(key);
-    if (!value) return std::nullopt;
-    if (value->kind == JsonValue::Kind::Flag) return value->flag;
-    context_.wrongType(*value, key, "true or false, without quotes");
-    return std::nullopt;
-}
-
-std::optional<std::string> ObjectReader::text(std::string_view key) {
-    const JsonValue* value = find(key);
-    return value ? context_.checkedText(*value, key) : std::nullopt;
-}
-
-std::optional<std::string> ObjectReader::nameText(std::string_view key) {
-    auto name = text(key);
-    const auto characters = name ? static_cast<std::int64_t>(book::characters(*name)) : 0;
-    if (characters <= limits::nameCharacters) return name;
-    context_.fault(find(key)->position, fmt::format("{} has {} characters", inQuotes(key), characters), fmt::format("at most {}", limits::nameCharacters));
-    return std::nullopt;
-}
-
-std::optional<Date> ObjectReader::date(std::string_view key) {
-    const JsonValue* value = find(key);
-    return value ? context_.checkedDate(*value, key) : std::nullopt;
-}
-
 const JsonValue* ObjectReader::ofKind(std::string_view key, JsonValue::Kind kind) {
-    const JsonValue* value = find(key);
+    const JsonValue* value = ask(key);
     if (!value || value->kind == kind) return value;
     context_.wrongType(*value, key, name(kind));
     return nullptr;
 }
 
-std::optional<std::string> ObjectReader::choiceWord(std::string_view key, const std::vector<std::string>& words) {
-    const JsonValue* value = find(key);
-    if (!value) return std::nullopt;
-    const auto word = context_.checkedText(*value, key);
-    if (!word) return std::nullopt;
-    if (std::find(words.begin(), words.end(), *word) != words.end()) return word;
-    context_.fault(value->position, fmt::format("{} is {}", inQuotes(key), inQuotes(*word)), suggestion(*word, words));
-    return std::nullopt;
+std::vector<const JsonValue*> ObjectReader::values(std::string_view key, std::size_t least, std::size_t most,
+                                                   std::string_view inWords) {
+    std::vector<const JsonValue*> values;
+    const JsonValue* written = ask(key);
+    if (written && written->kind != JsonValue::Kind::List && least == 1) return {written};
+    const JsonValue* items = list(key);
+    if (!items) return values;
+    const std::size_t size = items->items.size();
+    if (size < least || size > most)
+        context_.fault(items->position, fmt::format("{} has {} values", inQuotes(key), size), std::string(inWords));
+    else
+        for (const JsonValue& item : items->items) values.push_back(&item);
+    return values;
+}
+
+bool ObjectReader::listed(const std::vector<std::string>& keys, std::string_view key) {
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 
 bool ObjectReader::oneOf(const std::vector<std::string_view>& keys, bool needed, std::string_view remedy) {
@@ -214,8 +229,7 @@ bool ObjectReader::oneOf(const std::vector<std::string_view>& keys, bool needed,
                        std::string(remedy));
     if (written.empty() && needed) {
         std::string list;
-        for (std::string_view key : keys)
-            list += (list.empty() ? "" : ", ") + inQuotes(key);
+        for (std::string_view key : keys) list += (list.empty() ? "" : ", ") + inQuotes(key);
         context_.fault(object_.position, fmt::format("none of {} is given", list), std::string(remedy));
     }
     return written.size() == 1;
@@ -229,7 +243,7 @@ void ObjectReader::forbid(std::string_view key, std::string_view because, std::s
 void ObjectReader::finish() {
     std::size_t unknown = 0;
     for (const JsonMember& candidate : object_.members)
-        if (std::find(known_.begin(), known_.end(), candidate.name) == known_.end())
+        if (!listed(known_, candidate.name))
             context_.fault(candidate.position,
                            fmt::format("unknown key {}{}", inQuotes(candidate.name),
                                        path_.empty() ? "" : fmt::format(" in {}", inQuotes(path_))),

@@ -35,6 +35,11 @@ bool Json::empty() const {
     return std::get<Object>(value_).empty();
 }
 
+bool Json::has(std::string_view name, const Json& value) const {
+    const auto& members = std::get<Object>(value_);
+    return std::any_of(members.begin(), members.end(), [&](const auto& member) { return member.first == name && member.second == value; });
+}
+
 bool Json::plain() const { return !std::holds_alternative<List>(value_) && !std::holds_alternative<Object>(value_); }
 
 template <class Writer> void Json::writeList(Writer& writer, const List& items) const {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "book/form/describe.h"
+#include "book/form/describe_parts.h"
+
+#include <algorithm>
 
 namespace winterlarder::book {
 
@@ -43,18 +45,27 @@ FormatColumns columnsOf(const FormatChoice& format) {
         return columns;
     }
     const auto& own = std::get<OwnFormat>(format);
-    columns.combWidth = own.combWidth;
-    columns.combHeight = own.combHeight;
-    columns.bottomWidth = own.bottomWidth;
-    columns.combsPerBox = own.combsPerBox;
-    columns.pitch = own.pitch;
+    columns.own.combWidth = own.combWidth;
+    columns.own.combHeight = own.combHeight;
+    columns.own.bottomWidth = own.bottomWidth;
+    columns.own.combsPerBox = own.combsPerBox;
+    columns.own.pitch = own.pitch;
     return columns;
 }
 
 FormatChoice formatOf(const FormatColumns& columns) {
     if (columns.format) return *columns.format;
-    return OwnFormat{columns.combWidth.value_or(Length(0)), columns.combHeight.value_or(Length(0)), columns.bottomWidth,
-                     columns.combsPerBox.value_or(0), columns.pitch.value_or(Length(0))};
+    const auto& own = columns.own;
+    return OwnFormat{own.combWidth.value_or(Length(0)), own.combHeight.value_or(Length(0)), own.bottomWidth,
+                     own.combsPerBox.value_or(0), own.pitch.value_or(Length(0))};
+}
+
+QuickCountColumns columnsOf(const QuickCountRecord& quick) {
+    return {quick.fullOfStores, quick.half, quick.cappedShare};
+}
+
+QuickCountRecord quickCountOf(const QuickCountColumns& columns) {
+    return {columns.fullOfStores.value_or(0), columns.half.value_or(0), columns.cappedShare.value_or(1)};
 }
 
 CombsColumns columnsOf(const CombsRecord& combs) {
@@ -65,9 +76,7 @@ CombsColumns columnsOf(const CombsRecord& combs) {
     }
     if (const auto* quick = std::get_if<QuickCountRecord>(&combs)) {
         columns.form = CombsForm::Quick;
-        columns.fullOfStores = quick->fullOfStores;
-        columns.half = quick->half;
-        columns.cappedShare = quick->cappedShare;
+        columns.quick = columnsOf(*quick);
     }
     return columns;
 }
@@ -75,26 +84,26 @@ CombsColumns columnsOf(const CombsRecord& combs) {
 CombsRecord combsOf(CombsColumns columns) {
     if (columns.form == CombsForm::Listed) return std::move(columns.combs);
     if (columns.form == CombsForm::None) return std::monostate{};
-    return QuickCountRecord{columns.fullOfStores.value_or(0), columns.half.value_or(0), columns.cappedShare.value_or(1)};
+    return quickCountOf(columns.quick);
 }
 
-ReadingColumns columnsOf(const decltype(WeighingRecord::reading)& reading) {
+ReadingColumns columnsOf(const WeighingReading& reading) {
     ReadingColumns columns{};
     if (const auto* scale = std::get_if<ScaleReading>(&reading)) columns.gross = scale->gross;
     if (const auto* heft = std::get_if<HeftWord>(&reading)) columns.heft = *heft;
     if (const auto* lift = std::get_if<LiftReading>(&reading)) {
-        if (!lift->sides.empty()) columns.firstLift = lift->sides[0];
-        if (lift->sides.size() > 1) columns.secondLift = lift->sides[1];
+        const std::size_t sides = std::min(lift->sides.size(), columns.lift.size());
+        std::copy_n(lift->sides.begin(), sides, columns.lift.begin());
     }
     return columns;
 }
 
-decltype(WeighingRecord::reading) readingOf(const ReadingColumns& columns) {
+WeighingReading readingOf(const ReadingColumns& columns) {
     if (columns.heft) return *columns.heft;
     if (columns.gross) return ScaleReading{*columns.gross};
     LiftReading lift;
-    if (columns.firstLift) lift.sides.push_back(*columns.firstLift);
-    if (columns.secondLift) lift.sides.push_back(*columns.secondLift);
+    for (const auto& side : columns.lift)
+        if (side) lift.sides.push_back(*side);
     return lift;
 }
 
