@@ -53,6 +53,7 @@ void addSure(CLI::App* command, bool& sure) {
 void addPlace(CLI::App* command, NewBook& options) {
     command->add_option("--yard", options.yard, "name of the yard")->required()->type_name("NAME");
     optional(command, "--station", options.station, "climate station it is near", "ID");
+    optional(command, "--place", options.place, "town it is near: its coordinates, height and the nearest station are used", "NAME");
     optional(command, "--latitude", options.latitude, "degrees, north positive; the nearest station is used", "D");
     optional(command, "--longitude", options.longitude, "degrees, east positive", "D");
     optional(command, "--elevation", options.elevation, "height in metres; shifts the station's temperatures", "M");
