@@ -160,6 +160,7 @@ void MainWindow::connectYard() {
     connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
     connect(start_, &StartPage::begun, this, &MainWindow::beginBook);
     connect(start_, &StartPage::openAsked, books_, &BookActions::openByHand);
+    connect(start_, &StartPage::backAsked, this, &MainWindow::leaveFirstPage);
     connect(start_, &StartPage::demoAsked, books_, &BookActions::openDemo);
     connect(yardView_, &YardView::colonyChosen, this, &MainWindow::choose);
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
@@ -175,6 +176,11 @@ void MainWindow::useReference(std::shared_ptr<const ReferenceData> reference) {
     reference_ = std::move(reference);
     book_.useReference(reference_);
     start_->useReference(reference_);
+}
+
+void MainWindow::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
+    start_->usePlaces(places);
+    book_.usePlaces(std::move(places));
 }
 
 void MainWindow::useAdviser(std::shared_ptr<const Adviser> adviser) {
@@ -233,6 +239,8 @@ void MainWindow::choose(ColonyId id) {
 void MainWindow::showChosen() {
     const auto id = model_->colonyAt(list_->currentIndex().row());
     yard_.look(id);
+    if (beginning_ && book_.isOpen() && !list_->hasFocus()) return;
+    beginning_ = false;
     if (!yard_.find(id)) {
         right_->setCurrentWidget(book_.isOpen() ? static_cast<QWidget*>(yardView_) : start_);
         return;
