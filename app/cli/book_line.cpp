@@ -34,10 +34,7 @@ void addBookFile(CLI::App* command, BookFile& options, bool writes) {
 }
 
 //! A book that is made by the command.
-void addNewBookFile(CLI::App* command, BookFile& options) {
-    addNameOfBook(command, options);
-    addWriter(command, options);
-}
+void addNewBookFile(CLI::App* command, BookFile& options) { addNameOfBook(command, options), addWriter(command, options); }
 
 void addRecordOf(CLI::App* command, RecordOf& options) {
     addBookFile(command, options, true);

@@ -44,6 +44,11 @@ void MainWindow::beginToAnswer(const std::shared_ptr<const ReferenceData>& refer
     followWinters(deskSampling, cores);
 }
 
+void MainWindow::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
+    start_->usePlaces(places);
+    book_.usePlaces(std::move(places));
+}
+
 void MainWindow::beginBook(const Beginning& beginning) {
     useUnits(beginning.units);
     books_->beginBook(beginning);

@@ -178,11 +178,6 @@ void MainWindow::useReference(std::shared_ptr<const ReferenceData> reference) {
     start_->useReference(reference_);
 }
 
-void MainWindow::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
-    start_->usePlaces(places);
-    book_.usePlaces(std::move(places));
-}
-
 void MainWindow::useAdviser(std::shared_ptr<const Adviser> adviser) {
     colonyView_->useAdviser(adviser);
     answering_->useAdviser(std::move(adviser));

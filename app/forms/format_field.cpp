@@ -19,7 +19,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr int rowsSeen = 6;
+constexpr int rowsSeen = 7;
 constexpr double widestMm = 460; // all outlines on one scale, so that they can be compared
 constexpr const char* usualFirst = "langstroth-deep";
 
@@ -30,9 +30,9 @@ QPixmap outlineOf(const HiveFormat& format, QSize size, const Colours& colours, 
     QPainter painter(&drawn);
     painter.setRenderHint(QPainter::Antialiasing);
     const auto outline = hive::combFormat(format).outline;
-    const double scale = size.width() / widestMm, wide = std::max(outline.top, outline.bottom).value() * 1000 * scale;
+    const double scale = size.width() / widestMm, wide = std::max(outline.top, outline.bottom).value() * scale;
     constexpr double bar = 2;
-    const QRectF face((size.width() - wide) / 2, 1 + bar, wide, outline.height.value() * 1000 * scale);
+    const QRectF face((size.width() - wide) / 2, 1 + bar, wide, outline.height.value() * scale);
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours.wood);
     painter.drawRect(QRectF(face.left() - 2, 1, face.width() + 4, bar));
@@ -126,7 +126,7 @@ void FormatField::addGroup(const QString& title, const std::vector<const HiveFor
     bold.setBold(true);
     heading->setFont(bold);
     heading->setForeground(coloursOf(*this).text);
-    const QSize size(list_->iconSize().width(), list_->iconSize().height());
+    const QSize size = list_->iconSize();
     for (const auto* format : formats) {
         auto* item = new QListWidgetItem(tr("%1\n%2", "a hive format, its measures").arg(QString::fromStdString(format->name), measuresInWords(*format)), list_);
         item->setIcon(QIcon(outlineOf(*format, size, coloursOf(*this), devicePixelRatioF())));

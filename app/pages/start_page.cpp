@@ -22,7 +22,7 @@ QLabel* heading(QWidget* parent, const QString& words, double factor) {
     font.setPointSizeF(font.pointSizeF() * factor);
     font.setBold(true);
     label->setFont(font);
-    label->setWordWrap(true);
+    label->setWordWrap(factor > 1.2); // a long one
     return label;
 }
 
@@ -33,12 +33,11 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     inside->setObjectName(QStringLiteral("page"));
     auto* down = new QVBoxLayout(inside);
     down->setSpacing(8);
-    down->addLayout(buildHead(inside));
     columns_ = new QBoxLayout(QBoxLayout::LeftToRight);
     columns_->setSpacing(32);
-    columns_->addLayout(buildWhere(inside), 1);
+    columns_->addLayout(buildWhere(inside), 1); // made first: the Tab key begins with the questions
     columns_->addLayout(buildColonies(inside), 1);
-    down->addLayout(columns_);
+    down->addLayout(columns_, 1);
     fault_ = plainLabel(inside);
     fault_->setProperty("fault", true);
     fault_->setWordWrap(true);
@@ -47,9 +46,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     down->addWidget(fault_);
     begin_ = new QPushButton(tr("Be&gin the book"), inside);
     begin_->setProperty("accent", true);
+    down->insertLayout(0, buildHead(inside));
     down->addSpacing(8);
     down->addWidget(begin_, 0, Qt::AlignLeft);
-    down->addStretch(1);
     inside->setMaximumWidth(fontMetrics().averageCharWidth() * 190);
 
     auto* room = new QScrollArea(this);
@@ -193,6 +192,12 @@ void StartPage::begin() {
     if (!wrong.isEmpty()) return colonies_->goToFault();
     const auto units = metric_->isChecked() ? UnitSystem::Metric : states_->isChecked() ? UnitSystem::UnitedStates : UnitSystem::Imperial;
     emit begun({yard_->text().trimmed(), *place_->place(), place_->heightM(), QString::fromStdString(format_->format()->id), colonies_->colonies(), units});
+}
+
+// The hand is where the first answer goes.
+void StartPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    place_->search()->setFocus();
 }
 
 void StartPage::keyPressEvent(QKeyEvent* event) {

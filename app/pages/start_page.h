@@ -58,6 +58,7 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override; //!< Escape
+    void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
