@@ -34,10 +34,7 @@ void addBookFile(CLI::App* command, BookFile& options, bool writes) {
 }
 
 //! A book that is made by the command.
-void addNewBookFile(CLI::App* command, BookFile& options) {
-    addNameOfBook(command, options);
-    addWriter(command, options);
-}
+void addNewBookFile(CLI::App* command, BookFile& options) { addNameOfBook(command, options), addWriter(command, options); }
 
 void addRecordOf(CLI::App* command, RecordOf& options) {
     addBookFile(command, options, true);
@@ -51,6 +48,7 @@ void addSure(CLI::App* command, bool& sure, const char* does = "it is right, unl
 void addPlace(CLI::App* command, NewBook& options) {
     command->add_option("--yard", options.yard, "name of the yard")->required()->type_name("NAME");
     optional(command, "--station", options.station, "climate station it is near", "ID");
+    optional(command, "--place", options.place, "town it is near: its coordinates, height and the nearest station are used", "NAME");
     optional(command, "--latitude", options.latitude, "degrees, north positive; the nearest station is used", "D");
     optional(command, "--longitude", options.longitude, "degrees, east positive", "D");
     optional(command, "--elevation", options.elevation, "height in metres; shifts the station's temperatures", "M");

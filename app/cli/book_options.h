@@ -17,7 +17,7 @@ struct BookFile {
 
 struct NewBook : BookFile {
     std::string yard;
-    std::optional<std::string> station, autumnFlow, units;
+    std::optional<std::string> station, place, autumnFlow, units;
     std::optional<double> latitude, longitude, elevation, fullCombs;
     std::optional<bool> visitsInWinter;
 };

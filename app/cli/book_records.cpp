@@ -3,6 +3,7 @@
 #include "cli/book_commands.h"
 #include "cli/choice_option.h"
 #include "cli/measured_days.h"
+#include "cli/named_place.h"
 #include "cli/open_book.h"
 
 #include "book/case_of.h"
@@ -30,25 +31,41 @@ std::vector<std::string> idsOf(const auto& shipped) {
     return ids;
 }
 
-Outcome<book::SiteRecord> siteOf(const Session& session, const NewBook& options) {
+//! A town's coordinates and height; a height given beside it is the yard's own.
+Outcome<book::SiteRecord> siteOfPlace(Session& session, const NewBook& options) {
+    const auto places = placesOf(session);
+    if (!places) return places.problems();
+    auto place = placeNamed(*places, *options.place);
+    if (!place) return place.problems();
+    place->heightM = options.elevation.value_or(place->heightM);
+    tellPlace(session, *places, *place);
+    book::SiteRecord site;
+    site.where = book::Coordinates{place->latitude, place->longitude};
+    site.elevationM = place->heightM;
+    return site;
+}
+
+Outcome<book::SiteRecord> siteOf(Session& session, const NewBook& options) {
     book::SiteRecord site;
     site.elevationM = options.elevation;
-    const bool place = options.latitude || options.longitude;
-    if (options.station && place) return argumentProblem("--station and a place are both given", "one of the two");
+    const bool coordinates = options.latitude || options.longitude;
+    if (int{options.station.has_value()} + int{options.place.has_value()} + int{coordinates} > 1)
+        return argumentProblem("where the yard is was said twice", "one of --station ID, --place NAME, or --latitude D and --longitude D");
+    if (options.place) return siteOfPlace(session, options);
     if (options.station) {
         if (!session.reference.station(*options.station))
             return argumentProblem(fmt::format("there is no station {}", exchange::inQuotes(*options.station)),
-                                   exchange::suggestion(*options.station, idsOf(session.reference.stations)));
+                                   exchange::suggestion(*options.station, idsOf(session.reference.stations)) + " A town is named with --place");
         site.where = *options.station;
         return site;
     }
     if (!options.latitude || !options.longitude)
-        return argumentProblem("where the yard is was not said", "--station ID, or --latitude D and --longitude D");
+        return argumentProblem("where the yard is was not said", "--place NAME, --station ID, or --latitude D and --longitude D");
     site.where = book::Coordinates{*options.latitude, *options.longitude};
     return site;
 }
 
-Outcome<book::Yard> yardOf(const Session& session, const NewBook& options) {
+Outcome<book::Yard> yardOf(Session& session, const NewBook& options) {
     auto site = siteOf(session, options);
     if (!site) return site.problems();
     Problems problems;

@@ -40,6 +40,7 @@ public:
         addStores();
         addSyrup();
         addStations();
+        addPlaces();
         addSeason();
         addClimate();
         addScale();
@@ -155,17 +156,23 @@ private:
         added->add_option("--by", syrup_.basis, "what the ratio counts: mass (default), volume, kg-l (kg to litres)")
             ->type_name("BASIS");
     }
+    void addPlaces() {
+        auto* added = command("places", "places of the world by name, each with its weather station and height",
+                              [this](Session& session) { return places(session, places_); });
+        added->add_option("QUERY", places_.query, "name or its beginning, then state or country: wolfville, halifax canada, springfield il")->required()->type_name("WORDS");
+        added->add_option("--most", places_.most, "how many at most (default 10)")->type_name("N");
+    }
     void addStations() {
         auto* added = command("stations", "the shipped climate stations",
                               [this](Session& session) { return stations(session, stations_); });
-        optional(added, "--near", stations_.near, "nearest first")->type_name("LAT,LON");
+        optional(added, "--near", stations_.near, "nearest first, to LAT,LON or to a place by its name")->type_name("PLACE");
         optional(added, "--find", stations_.find, "only those whose id, place or country holds the text")
             ->type_name("TEXT");
     }
     void addSeason() {
         auto* added = command("season", "cold-season curve and the dates derived from it",
                               [this](Session& session) { return season(session, season_); });
-        optional(added, "STATION", season_.station, "id of a shipped station");
+        optional(added, "PLACE", season_.station, "id of a shipped station, or the name of a place");
         optional(added, "--case", season_.caseFile, "the place and dates of a case instead")->type_name("CASE");
         optional(added, "--winter", season_.winter,
                  "the winter whose autumn lies in this year (default 2026, or the case's)")
@@ -217,6 +224,7 @@ private:
     std::string storesCase_;
     SyrupOptions syrup_;
     StationsOptions stations_;
+    PlacesOptions places_;
     SeasonOptions season_;
     ClimateOptions climate_;
     ScaleOptions scale_;
@@ -272,7 +280,8 @@ int run(const std::vector<std::string>& arguments, const Surroundings& around) {
         around.err << book::visible(describe(wrong)) << '\n';
         return status(Status::WrongInput);
     }
-    const auto reference = answer::loadShippedData({line.common().data, around.dataFromEnvironment, around.executable});
+    const answer::DataFolderChoice choice{line.common().data, around.dataFromEnvironment, around.executable};
+    const auto reference = answer::loadShippedData(choice);
     if (!reference) {
         for (const Problem& problem : reference.problems())
             around.err << book::visible(describe(problem)) << '\n';
@@ -281,6 +290,7 @@ int run(const std::vector<std::string>& arguments, const Surroundings& around) {
     Session session{
         *reference, around.in, around.out, around.err, line.common().json, around.colour && !line.common().json,
         {1, 2500},  1,         {},         around.moment};
+    session.dataFolder = answer::dataFolder(choice);
     if (const Problems problems = fillRun(session, line.common(), around.cores); !problems.empty())
         return status(session.fail(problems));
     return status(line.chosen()(session));

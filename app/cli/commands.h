@@ -42,6 +42,12 @@ struct StationsOptions {
 };
 Status stations(Session& session, const StationsOptions& options);
 
+struct PlacesOptions {
+    std::vector<std::string> query;
+    int most = 10;
+};
+Status places(Session& session, const PlacesOptions& options);
+
 struct SeasonOptions {
     std::optional<std::string> station, caseFile;
     std::optional<int> winter;

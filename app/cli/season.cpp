@@ -2,6 +2,7 @@
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
 #include "cli/commands.h"
+#include "cli/named_place.h"
 #include "cli/table.h"
 #include "climate/season.h"
 #include "exchange/json/json_tree.h"
@@ -28,18 +29,36 @@ struct Shown {
     climate::SeasonDates dates;
     Winter winter;
     std::string station;
+    std::string place{}; //!< its full name, where one was named
 };
 
-Outcome<Shown> ofStation(const Session& session, const std::string& id, int autumn) {
+Problems neitherStationNorPlace(const Session& session, const std::string& id, Problems ofPlace) {
+    std::vector<std::string> known;
+    for (const Station& each : session.reference.stations)
+        known.push_back(each.id);
+    if (!exchange::nearWords(id, known).empty()) ofPlace.front().remedy = exchange::suggestion(id, known) + " " + ofPlace.front().remedy;
+    ofPlace.front().detail = fmt::format("no station {} and {}", exchange::inQuotes(id), ofPlace.front().detail);
+    return ofPlace;
+}
+
+// The climate of the nearest station, corrected for the height.
+Outcome<Shown> ofPlace(Session& session, const std::string& name, int autumn) {
+    const auto places = placesOf(session);
+    if (!places) return places.problems();
+    const auto place = placeNamed(*places, name);
+    if (!place) return neitherStationNorPlace(session, name, place.problems());
+    const auto site = climate::siteNear(session.reference, place->latitude, place->longitude, place->heightM);
+    if (!site) return site.problems();
+    if (*site->distanceKm > climate::farthestStationKm)
+        return argumentProblem(fmt::format("no climate station lies within 600 km of {}", places->fullName(*place)), "a climate of your own");
+    tellPlace(session, *places, *place);
+    return Shown{site->curve, climate::deriveSeason(site->curve, session.reference.constants), Winter(site->curve.hemisphere(), autumn), site->stationId,
+                 places->fullName(*place)};
+}
+
+Outcome<Shown> ofStation(Session& session, const std::string& id, int autumn) {
     const Station* station = session.reference.station(id);
-    if (!station) {
-        std::vector<std::string> known;
-        for (const Station& each : session.reference.stations)
-            known.push_back(each.id);
-        const bool near = !exchange::nearWords(id, known).empty();
-        return argumentProblem(fmt::format("no station {}", exchange::inQuotes(id)),
-                               near ? exchange::suggestion(id, known) : "an id that \"stations\" lists");
-    }
+    if (!station) return ofPlace(session, id, autumn);
     const auto site = climate::siteAtStation(*station, {});
     if (!site) return site.problems();
     return Shown{site->curve, climate::deriveSeason(site->curve, session.reference.constants),
@@ -94,7 +113,9 @@ QString note(const climate::SeasonDates& dates) {
 
 Json seasonJson(const Shown& shown, bool daily) {
     Json answer = Json::object();
-    answer.add("station", shown.station.empty() ? Json() : Json(shown.station)).add("winter", shown.winter.autumn());
+    answer.add("station", shown.station.empty() ? Json() : Json(shown.station));
+    if (!shown.place.empty()) answer.add("place", shown.place);
+    answer.add("winter", shown.winter.autumn());
     answer.add("winter_class", word(shown.dates.winterClass));
     addSeasonDates(answer, shown.dates, shown.winter, true);
     const QString why = note(shown.dates);
@@ -118,7 +139,7 @@ QString curveText(const Shown& shown, const text::WordStyle& style, bool daily) 
 QString seasonText(const Shown& shown, bool daily, const Session& session) {
     QString text =
         session.strong(shown.station.empty() ? say::CommandLine::tr("Own climate: %1").arg(text::winterClass(shown.dates.winterClass))
-                                             : say::CommandLine::tr("%1: %2").arg(QString::fromStdString(shown.station),
+                                             : say::CommandLine::tr("%1: %2").arg(QString::fromStdString(shown.place.empty() ? shown.station : shown.place),
                                                                 text::winterClass(shown.dates.winterClass)));
     text += QLatin1Char('\n');
     FactList facts;

@@ -12,6 +12,7 @@
 #include "winter/question.h"
 
 #include <QString>
+#include <filesystem>
 #include <iosfwd>
 #include <string>
 
@@ -44,6 +45,7 @@ struct Session {
     Moment moment;
     std::optional<UnitSystem> units{}; //!< chosen with --units; nothing: those of the place
     advice::MovingCombs combs = advice::MovingCombs::Allowed; //!< between the colonies of a yard
+    std::filesystem::path dataFolder{}; //!< of the shipped data, for what is read where it is asked for alone
 
     //! One JSON document, indented.
     void print(const exchange::Json& document);

@@ -2,6 +2,7 @@
 // The commands that show what the program ships: stations, hive formats, sources.
 #include "answer/json_values.h"
 #include "cli/commands.h"
+#include "cli/named_place.h"
 #include "cli/table.h"
 #include "climate/site.h"
 #include "exchange/json/json_tree.h"
@@ -9,6 +10,7 @@
 #include "hive/hive.h"
 #include "text/contexts.h"
 
+#include <QRegularExpression>
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
@@ -39,15 +41,32 @@ std::optional<double> degrees(std::string_view text, double most) {
     return whole && value >= -most && value <= most ? std::optional(value) : std::nullopt;
 }
 
-Outcome<Coordinates> coordinatesOf(const std::string& text) {
+// The place of that name, told.
+Outcome<Coordinates> coordinatesOfPlace(Session& session, const std::string& text) {
+    const auto places = placesOf(session);
+    if (!places) return places.problems();
+    const auto place = placeNamed(*places, text);
+    if (!place) {
+        Problems problems = place.problems();
+        for (Problem& problem : problems) problem.remedy += ", as --near LAT,LON";
+        return problems;
+    }
+    session.tell(places->fullName(*place));
+    return Coordinates{place->latitude, place->longitude};
+}
+
+bool hasLetters(const std::string& text) { return of(text).contains(QRegularExpression(QStringLiteral("\\p{L}"))); }
+
+Outcome<Coordinates> coordinatesOf(Session& session, const std::string& text) {
     const auto comma = text.find(',');
     if (comma != std::string::npos) {
         const auto latitude = degrees(std::string_view(text).substr(0, comma), 90);
         const auto longitude = degrees(std::string_view(text).substr(comma + 1), 180);
         if (latitude && longitude) return Coordinates{*latitude, *longitude};
     }
+    if (hasLetters(text)) return coordinatesOfPlace(session, text);
     return argumentProblem(fmt::format("--near is {}", text),
-                           "LAT,LON in degrees, north and east positive, such as 44.9,-64.2");
+                           "LAT,LON in degrees, north and east positive, such as 44.9,-64.2, or the name of a place");
 }
 
 bool holds(const std::string& text, const QString& wanted) { return of(text).contains(wanted, Qt::CaseInsensitive); }
@@ -145,7 +164,7 @@ QString sourceText(const Source& source, const Session& session) {
 Status stations(Session& session, const StationsOptions& options) {
     std::vector<ListedStation> listed;
     if (options.near) {
-        const auto place = coordinatesOf(*options.near);
+        const auto place = coordinatesOf(session, *options.near);
         if (!place) return session.fail(place.problems());
         for (const auto& near :
              climate::stationsByDistance(session.reference.stations, place->latitude, place->longitude))

@@ -36,6 +36,16 @@ QString namedBy(const book::LockHolder& holder, const QString& since) {
     return BookActions::tr("%1 on %2, since %3").arg(who, machine, since);
 }
 
+book::Together firstEntriesOf(const Beginning& beginning, book::YardId yard) {
+    book::Together step{"begin the yard", {book::AddYard{{.name = beginning.yard.toStdString(), .site = {beginning.place, beginning.heightM, std::nullopt}}}}};
+    for (const auto& colony : beginning.colonies) {
+        book::HiveRecord hive;
+        hive.boxes.assign(static_cast<std::size_t>(colony.boxes), book::BoxRecord{beginning.format.toStdString(), std::nullopt, false});
+        step.edits.emplace_back(book::AddColony{{.yard = yard, .name = colony.name.toStdString(), .hive = std::move(hive)}});
+    }
+    return step;
+}
+
 QString whyReadOnly(const BookState& state) {
     switch (state.access) {
     case book::Access::Writable: return {};
@@ -105,13 +115,22 @@ void BookActions::openBeside(std::function<Opened()> read) {
 
 // What was wrong or is asked is told once a book is open: what was said before is put away then.
 void BookActions::receive(Opened opened) {
-    if (opened.reference && !book_->reference()) emit dataRead(opened.reference);
+    const bool first = opened.reference && !book_->reference();
+    if (first) emit dataRead(opened.reference);
     const auto told = [this, problems = opened.problems, asked = opened.asked](const Problems&) {
         if (!problems.empty()) emit failed(problems);
         if (!asked.empty()) banner_->say(QStringLiteral("asked"), problemWords(asked));
     };
     if (!book_->reference() || !openFirst(std::move(opened), told)) told({});
+    if (first) readPlacesBeside();
     emit idleAgain();
+}
+
+void BookActions::readPlacesBeside() {
+    beside_.ask(this, [arguments = arguments_, reference = book_->reference()] { return readPlaces(arguments, *reference); }, [this](const auto& places) {
+        if (places.ok()) emit placesRead(places.value());
+        else emit failed(places.problems());
+    });
 }
 
 bool BookActions::openFirst(Opened opened, OpenBook::Done done) {
@@ -150,17 +169,17 @@ void BookActions::openCopyOfDemo(const QString& copy, OpenBook::Done done) {
 }
 
 void BookActions::beginBook(const Beginning& beginning) {
-    settings::chooseUsualHive(beginning.format, beginning.boxes);
+    settings::chooseUsualHive(beginning.format, beginning.colonies.empty() ? 1 : beginning.colonies.front().boxes);
     const QString folder = bookFolder_.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) : bookFolder_;
     QDir().mkpath(folder);
     QString name = beginning.yard;
     name.replace(QRegularExpression(QStringLiteral("[/\\\\:*?\"<>|]")), QStringLiteral("-"));
     QString file = QDir(folder).filePath(name + QLatin1String(book::bookExtension));
     for (int number = 2; QFileInfo::exists(file); ++number) file = QDir(folder).filePath(QStringLiteral("%1 %2%3").arg(name).arg(number).arg(QLatin1String(book::bookExtension)));
-    book_->create(file, [beginning](book::YardId, book::ColonyId) {
-        return book::Together{"begin the yard", {book::AddYard{{.name = beginning.yard.toStdString(), .site = {beginning.place, std::nullopt, book::FlowStrength::None}}}}};
-    }, [this, file](const Problems& problems) {
-        if (problems.empty()) mentionWhereKept(file);
+    book_->create(file, [beginning](book::YardId yard, book::ColonyId) { return firstEntriesOf(beginning, yard); }, [this, file](const Problems& problems) {
+        if (!problems.empty()) return;
+        mentionWhereKept(file);
+        emit begun();
     });
 }
 

@@ -46,7 +46,7 @@ public:
     //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
     void openCases(std::vector<book::ColonyCase> records, OpenBook::Done done = {});
     void openDemo();
-    //! A new book in the folder where books are kept, with one empty yard.
+    //! A new book in the folder where books are kept, with one yard and its colonies.
     void beginBook(const Beginning& beginning);
     void keepBooksIn(const QString& folder) { bookFolder_ = folder; }
     //! What can be read of a damaged book becomes a new one, and is opened.
@@ -65,6 +65,8 @@ public slots:
 signals:
     //! The shipped data were read for the first time; who hears it gives them to the book.
     void dataRead(const std::shared_ptr<const winterlarder::ReferenceData>& reference);
+    void placesRead(const std::shared_ptr<const winterlarder::climate::Gazetteer>& places);
+    void begun(); //!< a new book is open
     void failed(const winterlarder::Problems& problems); //!< what has no place of its own in the banner
     void recentChanged();
     void kept(); //!< a book that would have gone with the window is open as a book of its own
@@ -74,6 +76,7 @@ private:
     void openBeside(std::function<Opened()> read);
     void receive(Opened opened);
     bool openFirst(Opened opened, OpenBook::Done done); //!< false: there is nothing to open
+    void readPlacesBeside();
     void openCopyOfDemo(const QString& copy, OpenBook::Done done);
     void mentionWhereKept(const QString& file);
     void showAccess();

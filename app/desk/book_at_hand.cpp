@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/answering.h"
+#include "desk/colony_view.h"
 #include "desk/core_adviser.h"
 #include "desk/main_window.h"
 #include "models/plain_tip.h"
@@ -26,6 +27,9 @@ void MainWindow::connectBook() {
     });
     connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
     connect(books_, &BookActions::dataRead, this, &MainWindow::beginToAnswer);
+    connect(books_, &BookActions::placesRead, this, &MainWindow::usePlaces);
+    connect(books_, &BookActions::begun, this, &MainWindow::lookAtFirstColony);
+    connect(&book_, &OpenBook::opened, this, [this] { if (beginning_) leaveFirstPage(); });
     connect(books_, &BookActions::failed, this, &MainWindow::tell);
     connect(books_, &BookActions::recentChanged, this, &MainWindow::listRecentBooks);
     connect(books_, &BookActions::kept, list_, qOverload<>(&QWidget::setFocus));
@@ -40,9 +44,37 @@ void MainWindow::beginToAnswer(const std::shared_ptr<const ReferenceData>& refer
     followWinters(deskSampling, cores);
 }
 
+void MainWindow::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
+    start_->usePlaces(places);
+    book_.usePlaces(std::move(places));
+}
+
 void MainWindow::beginBook(const Beginning& beginning) {
     useUnits(beginning.units);
     books_->beginBook(beginning);
+}
+
+void MainWindow::askForNewBook() {
+    if (!book_.isOpen()) return start_->setFocus();
+    beginning_ = true;
+    start_->sayOpen(yard_.title());
+    right_->setCurrentWidget(start_);
+    start_->setFocus();
+}
+
+void MainWindow::leaveFirstPage() {
+    if (!book_.isOpen()) return;
+    beginning_ = false;
+    showChosen();
+    list_->setFocus();
+}
+
+void MainWindow::lookAtFirstColony() {
+    connect(&yard_, &Yard::settledDown, this, [this] {
+        if (yard_.colonies().empty()) return;
+        choose(yard_.colonies().front().id);
+        colonyView_->beginFirstLook();
+    }, Qt::SingleShotConnection);
 }
 
 void MainWindow::listRecentBooks() {
@@ -58,7 +90,8 @@ void MainWindow::listRecentBooks() {
 // What can be done with the book at hand, if one is open.
 void MainWindow::showState() {
     yardPane_->setVisible(book_.isOpen());
-    if (!book_.isOpen() || right_->currentWidget() == start_) showChosen();
+    if (!book_.isOpen()) start_->sayOpen({});
+    if (!book_.isOpen() || (right_->currentWidget() == start_ && !beginning_)) showChosen();
     for (auto* action : ofABook_) action->setEnabled(book_.isOpen());
     const auto& state = book_.state();
     const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, words::style()) : QString(); };

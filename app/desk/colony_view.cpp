@@ -5,6 +5,7 @@
 #include "combs/comb_drawing.h"
 #include "desk/trying.h"
 #include "dialogs/grounds_popup.h"
+#include "fields/fields.h"
 #include "models/ask_answers.h"
 #include "models/colony_edits.h"
 #include "models/words.h"
@@ -13,6 +14,7 @@
 #include "pages/feeding_page.h"
 #include "pages/follow_panel.h"
 #include "pages/look_page.h"
+#include "pages/next_entry.h"
 #include "pages/picture_panel.h"
 #include "pages/scale_page.h"
 #include "pages/story_page.h"
@@ -20,6 +22,7 @@
 #include "series/use_parts.h"
 #include "theme/card.h"
 
+#include <QPushButton>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -31,6 +34,7 @@ namespace winterlarder::desk {
 
 ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     answer_ = new AnswerPanel(this);
+    next_ = new NextEntry(this);
     picture_ = new PicturePanel(this);
     pages_ = new QTabWidget(this);
     pages_->setAccessibleName(tr("Pages of the colony"));
@@ -60,9 +64,11 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(10);
     layout->addWidget(answer_);
+    layout->addWidget(next_);
     layout->addWidget(halves, 1);
 
     connectPages();
+    connectNext();
 }
 
 ColonyView::~ColonyView() = default;
@@ -182,8 +188,31 @@ void ColonyView::showAnswer() {
     if (const int open = visitsOpen(); open > 0)
         answer_->remind(tr("%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.", nullptr, open));
     if (const int coming = visitsComing(); coming > 0) answer_->remind(tr("%n visits of your plan are still to come (page Feeding).", nullptr, coming));
-    // The picture of a followed winter is on the page "On the scale"; an empty one of autumn's question would say nothing.
-    picture_->setVisible(pictureWanted_ && !(leading && colony->answered && colony->answered->picture.empty()));
+    next_->show(*colony, yard_->writable() && !leading);
+    picture_->setVisible(pictureWanted_ && !pictureIsEmpty(*colony, leading != nullptr));
+}
+
+// The picture of a followed winter is on the page "On the scale"; one without winters would be an empty frame.
+bool ColonyView::pictureIsEmpty(const ColonyEntry& colony, bool followed) const {
+    if (colony.answered && !colony.pending) return colony.answered->picture.empty();
+    return !followed && NextEntry::lacks(colony);
+}
+
+// What is entered there is entered as on the page of the look.
+void ColonyView::connectNext() {
+    connect(next_->bees(), &BeesField::told, look_->bees(), &BeesField::told);
+    connect(next_->weighing(), &WeighingField::weighed, look_->weighing(), &WeighingField::weighed);
+    connect(next_->combsButton(), &QPushButton::clicked, this, [this] {
+        pages_->setCurrentIndex(0);
+        look_->newLookButton()->click();
+    });
+    connect(next_, &NextEntry::askAnswered, this, [this](advice::AskKind kind, double value) { answerAsked(*yard_, colony_, kind, value); });
+}
+
+void ColonyView::beginFirstLook() {
+    pages_->setCurrentIndex(0);
+    if (next_->isVisible()) next_->focusFirst();
+    else look_->newLookButton()->setFocus();
 }
 
 void ColonyView::wantPicture(bool wanted) {

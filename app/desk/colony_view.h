@@ -18,6 +18,7 @@ class CombTablePage;
 class FeedingPage;
 class GroundsPopup;
 class LookPage;
+class NextEntry;
 class PicturePanel;
 class ScalePage;
 class StoryPage;
@@ -47,6 +48,8 @@ public:
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
     GroundsPopup* grounds() const { return grounds_; } //!< how a number was got; nothing until one was asked about
+    NextEntry* next() const { return next_; } //!< what to enter before there is an answer
+    void beginFirstLook();                     //!< the keeper's hand is put where the first entry is made
     void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
     //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.
     bool hasHeightForWidth() const override { return false; }
@@ -61,6 +64,8 @@ private:
     void showAnswer();
     void showFollowed();
     void connectPages();
+    void connectNext();
+    bool pictureIsEmpty(const ColonyEntry& colony, bool followed) const;
     void acceptAdvice();
     void explainNumber(text::AskedNumber number, QPoint under);
     std::optional<text::Grounds> groundsOfChosenComb() const;
@@ -71,6 +76,7 @@ private:
     Yard* yard_;
     ColonyId colony_;
     AnswerPanel* answer_;
+    NextEntry* next_;
     PicturePanel* picture_;
     QTabWidget* pages_;
     LookPage* look_;

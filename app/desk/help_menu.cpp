@@ -46,6 +46,7 @@ void MainWindow::buildHelpMenu() {
         QMessageBox::about(this, tr("About Winterlarder"),
                            tr("<h3>Winterlarder %1</h3><p>Will what is in the hive last until the first reliable forage?</p>"
                               "<p>Where disease or medicines are concerned, the bee inspector, the vet and local law come first.</p>"
+                              "<p>Places are from the GeoNames geographical database, CC BY 4.0.</p>"
                               "<p>Free software under the GNU General Public License, version 3 or later.</p>").arg(QStringLiteral(WINTERLARDER_VERSION)));
     });
 }

@@ -160,6 +160,7 @@ void MainWindow::connectYard() {
     connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
     connect(start_, &StartPage::begun, this, &MainWindow::beginBook);
     connect(start_, &StartPage::openAsked, books_, &BookActions::openByHand);
+    connect(start_, &StartPage::backAsked, this, &MainWindow::leaveFirstPage);
     connect(start_, &StartPage::demoAsked, books_, &BookActions::openDemo);
     connect(yardView_, &YardView::colonyChosen, this, &MainWindow::choose);
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
@@ -233,6 +234,8 @@ void MainWindow::choose(ColonyId id) {
 void MainWindow::showChosen() {
     const auto id = model_->colonyAt(list_->currentIndex().row());
     yard_.look(id);
+    if (beginning_ && book_.isOpen() && !list_->hasFocus()) return;
+    beginning_ = false;
     if (!yard_.find(id)) {
         right_->setCurrentWidget(book_.isOpen() ? static_cast<QWidget*>(yardView_) : start_);
         return;

@@ -48,6 +48,7 @@ public:
     //! Begins to read what was named; call once after the window is shown.
     void begin() { books_->begin(); }
     void useReference(std::shared_ptr<const ReferenceData> reference);
+    void usePlaces(std::shared_ptr<const climate::Gazetteer> places);
     //! Takes an adviser (tests bring their own) and asks it about every colony.
     void useAdviser(std::shared_ptr<const Adviser> adviser);
 
@@ -83,6 +84,8 @@ public:
 public slots:
     void newColony();
     void newYard();
+    void askForNewBook(); //!< the first page, over a book that stays open until another is begun
+    void leaveFirstPage();
     void removeColony();
     void useUnits(winterlarder::UnitSystem system);
     void saveYardSheet();
@@ -123,6 +126,7 @@ private:
     };
     void takeDue(const QString& file, const ReadToFollow& read);
     void showChosen();
+    void lookAtFirstColony();
     void applyColours();
     void tell(const Problems& problems);
     void tellIfSettled();
@@ -160,6 +164,7 @@ private:
     std::shared_ptr<const ReferenceData> reference_;
     ColourWish colourWish_ = settings::colours();
     bool applyingColours_ = false;
+    bool beginning_ = false; //!< the first page is shown over the book at hand
     Problems openingProblems_;
 };
 

@@ -24,7 +24,7 @@ void MainWindow::buildBookMenu() {
     menu->addAction(tr("&Open\u2026"), QKeySequence::Open, books_, &BookActions::openByHand);
     recent_ = menu->addMenu(tr("Open &recent"));
     listRecentBooks();
-    menu->addAction(tr("&New book\u2026"), QKeySequence::New, this, [this] { book_.close(); });
+    menu->addAction(tr("&New book\u2026"), QKeySequence::New, this, &MainWindow::askForNewBook);
     ofABook_ = {menu->addAction(tr("New &yard in this book\u2026"), this, &MainWindow::newYard),
                 menu->addAction(tr("&Import\u2026"), books_, &BookActions::importByHand),
                 menu->addAction(tr("&Backups\u2026"), books_, &BookActions::showBackups),

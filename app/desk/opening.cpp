@@ -65,6 +65,12 @@ Opened openAll(const Arguments& arguments) {
     return {std::move(data), {}, {}, *demo, {}};
 }
 
+Outcome<std::shared_ptr<const climate::Gazetteer>> readPlaces(const Arguments& arguments, const ReferenceData& reference) {
+    auto places = climate::Gazetteer::load(answer::dataFolder(choiceOf(arguments)), reference);
+    if (!places.ok()) return places.problems();
+    return std::make_shared<const climate::Gazetteer>(std::move(places).value());
+}
+
 void copyDemo(Opened& opened, const QString& copy) {
     QFile demo(opened.demo);
     const bool copied = demo.copy(copy) && QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "book/entries/records.h"
+#include "climate/gazetteer.h"
 #include "desk/arguments.h"
 #include "reference/reference.h"
 
@@ -27,6 +28,9 @@ struct Opened {
 Opened openAll(const Arguments& arguments);
 //! Reads more case files with data already there.
 Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> reference);
+
+//! The places of the world; read once the window is at work, since only a search asks for them.
+Outcome<std::shared_ptr<const climate::Gazetteer>> readPlaces(const Arguments& arguments, const ReferenceData& reference);
 
 //! The day the demo yard is looked at: that of its last looks.
 inline const Date demoDay = *Date::of(2026, 9, 14);

@@ -11,6 +11,8 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
+#include <memory>
 
 namespace winterlarder::desk {
 
@@ -45,13 +47,18 @@ void GroundsPopup::show(const text::Grounds& grounds, const ReferenceData& refer
 
 // As wide as a line reads well, as high as its words, on the screen.
 void GroundsPopup::fit(QPoint under) {
+    ensurePolished();
+    browser_->ensurePolished();
     constexpr int frames = 40;
     const int widest = fontMetrics().averageCharWidth() * 76;
-    browser_->document()->setTextWidth(widest - frames);
-    const int width = std::min(widest, static_cast<int>(browser_->document()->idealWidth()) + frames);
-    browser_->document()->setTextWidth(width - frames);
+    // Measured on a copy: the browser lays its own out anew whenever it is resized, also when it is first shown.
+    const std::unique_ptr<QTextDocument> measured(browser_->document()->clone());
+    measured->setDefaultFont(browser_->font());
+    measured->setTextWidth(widest - frames);
+    const int width = std::min(widest, static_cast<int>(std::ceil(measured->idealWidth())) + frames);
+    measured->setTextWidth(width - frames);
     const QRect free = screen()->availableGeometry();
-    const int height = std::min(static_cast<int>(browser_->document()->size().height()) + 24, free.height() * 2 / 3);
+    const int height = std::min(static_cast<int>(measured->size().height()) + 24, free.height() * 2 / 3);
     resize(std::min(width, free.width()), height);
     move(std::clamp(under.x() - 40, free.left(), std::max(free.left(), free.right() - this->width())),
          std::clamp(under.y() + 4, free.top(), std::max(free.top(), free.bottom() - height)));

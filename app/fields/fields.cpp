@@ -94,6 +94,12 @@ void BeesField::show(const book::BeesRecord& bees) {
     setQuietly(number_, beesTold(bees));
 }
 
+void BeesField::suggest(BeesToldBy kind) {
+    fit(kind);
+    kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
+    setQuietly(number_, 0);
+}
+
 void BeesField::tell() {
     emit told(static_cast<BeesToldBy>(kind_->currentData().toInt()), number_->value());
 }

@@ -29,6 +29,7 @@ public:
     explicit BeesField(QWidget* parent = nullptr);
     ~BeesField() override;
     void show(const book::BeesRecord& bees);
+    void suggest(BeesToldBy kind); //!< as if it were chosen already, with no number yet; tells nothing
     QDoubleSpinBox* number() const { return number_; }
     QComboBox* kind() const { return kind_; }
 

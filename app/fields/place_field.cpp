@@ -3,6 +3,7 @@
 
 #include "climate/site.h"
 #include "models/words.h"
+#include "text/place_words.h"
 #include "text/words.h"
 #include "theme/card.h"
 
@@ -17,7 +18,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr int mostFound = 6;
+constexpr int mostFound = 7;
 
 QString nameOf(const Station& station) {
     return PlaceField::tr("%1 (%2)").arg(text::town(station.id), QString::fromStdString(station.place));
@@ -56,7 +57,7 @@ std::vector<const Station*> stationsNamed(const ReferenceData& reference, const 
     return begins;
 }
 
-QString placeWords(const PlaceChoice& place, const ReferenceData& reference) {
+QString placeWords(const PlaceChoice& place, const ReferenceData& reference, std::optional<double> heightM, const climate::Gazetteer* places) {
     if (const auto* id = std::get_if<std::string>(&place)) {
         const auto* station = reference.station(*id);
         return station ? nameOf(*station) : QString::fromStdString(*id);
@@ -64,10 +65,12 @@ QString placeWords(const PlaceChoice& place, const ReferenceData& reference) {
     const auto* coordinates = std::get_if<book::Coordinates>(&place);
     if (!coordinates) return PlaceField::tr("own climate");
     const QLocale locale;
-    const QString where = PlaceField::tr("%1, %2").arg(locale.toString(coordinates->latitude, 'f', 2), locale.toString(coordinates->longitude, 'f', 2));
-    const auto near = climate::stationsByDistance(reference.stations, coordinates->latitude, coordinates->longitude);
-    if (near.empty()) return where;
-    return PlaceField::tr("%1; nearest station %2, %3").arg(where, nameOf(*near.front().station), words::distance(near.front().distanceKm));
+    const auto* known = places ? places->at(coordinates->latitude, coordinates->longitude) : nullptr;
+    const QString where = known ? QString::fromStdString(places->fullName(*known))
+                                : PlaceField::tr("%1, %2").arg(locale.toString(coordinates->latitude, 'f', 2), locale.toString(coordinates->longitude, 'f', 2));
+    const auto site = climate::siteNear(reference, coordinates->latitude, coordinates->longitude, heightM);
+    if (!site.ok()) return where;
+    return PlaceField::tr("%1: %2", "a place, and its weather").arg(where, text::weatherOf(*site, reference, heightM, words::style()));
 }
 
 PlaceField::PlaceField(QWidget* parent) : QWidget(parent) {
@@ -77,7 +80,7 @@ PlaceField::PlaceField(QWidget* parent) : QWidget(parent) {
     search_->setClearButtonEnabled(true);
     search_->installEventFilter(this);
     found_ = new QListWidget(this);
-    found_->setAccessibleName(tr("Climate stations found"));
+    found_->setAccessibleName(tr("Places found"));
     found_->hide();
     said_ = quietLabel(this);
     said_->setAccessibleDescription(tr("The place chosen"));
@@ -98,48 +101,97 @@ void PlaceField::useReference(std::shared_ptr<const ReferenceData> reference) {
     say();
 }
 
-void PlaceField::show(const PlaceChoice& place) {
-    if (place_ == place) return;
+void PlaceField::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
+    places_ = std::move(places);
+    if (search_->hasFocus() && search_->isModified()) look(search_->text());
+    say();
+}
+
+void PlaceField::show(const PlaceChoice& place, std::optional<double> heightM) {
+    if (place_ == place && heightM_ == heightM) return;
+    const bool moved = place_ != place;
     place_ = place;
-    search_->clear();
+    heightM_ = heightM;
+    if (moved) search_->clear();
     found_->hide();
     say();
 }
 
+std::string PlaceField::country() const {
+    if (!place_ || !reference_) return {};
+    if (const auto* id = std::get_if<std::string>(&*place_)) return climate::countryCodeOf(*id);
+    const auto* at = std::get_if<book::Coordinates>(&*place_);
+    if (!at) return {};
+    if (const auto* known = places_ ? places_->at(at->latitude, at->longitude) : nullptr) return known->country;
+    const auto site = climate::siteNear(*reference_, at->latitude, at->longitude, {});
+    return site.ok() ? climate::countryCodeOf(site->stationId) : std::string();
+}
+
 void PlaceField::look(const QString& text) {
-    found_->clear();
+    offered_.clear();
+    nearlySpelled_ = false;
     if (!reference_) return;
     if (const auto coordinates = readCoordinates(text)) {
         place_ = *coordinates;
-        found_->hide();
+        heightM_.reset();
+        listOffered();
         say();
         emit chosen();
         return;
     }
-    for (const auto* station : stationsNamed(*reference_, text, mostFound)) {
-        auto* item = new QListWidgetItem(nameOf(*station), found_);
-        item->setData(Qt::UserRole, QString::fromStdString(station->id));
-    }
+    offer(text);
+    listOffered();
+    say();
+}
+
+void PlaceField::offer(const QString& text) {
+    if (places_) return offerPlaces(text);
+    for (const auto* station : stationsNamed(*reference_, text, mostFound)) offered_.push_back({station->id, {}, nameOf(*station)});
+}
+
+void PlaceField::offerPlaces(const QString& text) {
+    const auto add = [this](const climate::FoundPlace& found) {
+        offered_.push_back({book::Coordinates{found.place->latitude, found.place->longitude}, found.place->heightM, text::foundName(found, *places_)});
+    };
+    for (const auto& found : places_->find(text.toStdString(), mostFound)) add(found);
+    if (!offered_.empty()) return;
+    for (const auto* like : places_->spelledLike(text.toStdString(), mostFound)) add({like, {}, false});
+    nearlySpelled_ = !offered_.empty();
+}
+
+void PlaceField::listOffered() {
+    found_->clear();
+    for (const auto& each : offered_) new QListWidgetItem(each.words, found_);
     found_->setVisible(found_->count() > 0);
     if (found_->count() > 0) found_->setFixedHeight(found_->sizeHintForRow(0) * found_->count() + 2 * found_->frameWidth() + 2);
-    if (text.trimmed().size() > 2 && found_->count() == 0) said_->setText(tr("No station of that name ships with the program. Try a larger town, or type latitude and longitude, as 43.05, -76.15: the nearest climate is used."));
-    else return say();
-    said_->setVisible(true);
 }
 
 void PlaceField::take(int row) {
     if (row < 0 || row >= found_->count()) return;
-    place_ = found_->item(row)->data(Qt::UserRole).toString().toStdString();
-    search_->setText(found_->item(row)->text());
+    const auto taken = offered_[static_cast<std::size_t>(row)];
+    place_ = taken.place;
+    heightM_ = taken.heightM;
+    search_->setText(taken.words);
+    offered_.clear();
+    nearlySpelled_ = false;
     found_->hide();
     say();
     emit chosen();
 }
 
+// What was typed and is no place is said so; else the place chosen.
 void PlaceField::say() {
-    said_->setText(place_ && reference_ ? tr("Climate: %1").arg(placeWords(*place_, *reference_)) : QString());
-    said_->setVisible(!said_->text().isEmpty());
+    constexpr int telling = 3; // letters
+    const bool typed = search_->isModified() && search_->text().trimmed().size() >= telling && !readCoordinates(search_->text());
+    QString words;
+    if (typed && nearlySpelled_) words = tr("No place is spelled so. Do you mean one of these?");
+    else if (typed && reference_ && offered_.empty()) words = tr("No place of that name is known here. Take the nearest town, or type latitude and longitude, as 43.05, -76.15.");
+    else if (place_ && reference_) words = std::holds_alternative<std::string>(*place_) ? tr("Climate: %1").arg(placeWords(*place_, *reference_)) : placeWords(*place_, *reference_, heightM_, places_.get());
+    said_->setText(words);
+    said_->setVisible(!words.isEmpty());
 }
+
+QString PlaceField::said() const { return said_->isHidden() ? QString() : said_->text(); }
 
 void PlaceField::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);

@@ -2,12 +2,15 @@
 #pragma once
 
 #include "book/entries/records.h"
+#include "climate/gazetteer.h"
 #include "reference/reference.h"
 
 #include <QWidget>
 
 #include <memory>
 #include <optional>
+#include <string>
+#include <vector>
 
 class QLabel;
 class QLineEdit;
@@ -22,7 +25,8 @@ std::optional<book::Coordinates> readCoordinates(const QString& text);
 //! Stations whose town begins with, then whose town, region or country holds, what was typed; at most `most`.
 std::vector<const Station*> stationsNamed(const ReferenceData& reference, const QString& text, int most);
 
-//! Where the bees stand: a place searched by name among the shipped stations, or coordinates, which take the nearest.
+//! Where the bees stand: a place searched by name in the gazetteer (in the shipped stations until that is read), or coordinates. Under it
+//! stands whose weather it has, how far that is, and what the difference in height does. Tested: tests/app/first_run_test.cpp.
 class PlaceField : public QWidget {
     Q_OBJECT
 
@@ -30,8 +34,13 @@ public:
     explicit PlaceField(QWidget* parent = nullptr);
     void useReference(std::shared_ptr<const ReferenceData> reference);
 
-    void show(const PlaceChoice& place);
+    void usePlaces(std::shared_ptr<const climate::Gazetteer> places);
+
+    void show(const PlaceChoice& place, std::optional<double> heightM = {});
     const std::optional<PlaceChoice>& place() const { return place_; }
+    std::optional<double> heightM() const { return heightM_; } //!< of a place that was chosen; coordinates and stations have none
+    std::string country() const; //!< ISO 3166: of the place, else of its station; empty where nothing is chosen
+    QString said() const;
     QLineEdit* search() const { return search_; }
     QListWidget* found() const { return found_; }
 
@@ -39,20 +48,33 @@ signals:
     void chosen(); //!< by hand
 
 private:
+    struct Offered {
+        PlaceChoice place;
+        std::optional<double> heightM;
+        QString words;
+    };
     void look(const QString& text);
+    void offer(const QString& text);
+    void offerPlaces(const QString& text);
+    void listOffered();
     void take(int row);
     void say();
     bool eventFilter(QObject* watched, QEvent* event) override;
     void changeEvent(QEvent* event) override; //!< distances in other units
 
     std::shared_ptr<const ReferenceData> reference_;
+    std::shared_ptr<const climate::Gazetteer> places_;
     std::optional<PlaceChoice> place_;
+    std::optional<double> heightM_;
+    std::vector<Offered> offered_;
+    bool nearlySpelled_ = false; //!< nothing is called as was typed; what is offered is spelled nearly so
     QLineEdit* search_;
     QListWidget* found_;
     QLabel* said_;
 };
 
-//! The place in words: "Halifax (Canada, Nova Scotia)", "45.10, -64.50; nearest station Halifax ..., 92 km", "own climate".
-QString placeWords(const PlaceChoice& place, const ReferenceData& reference);
+//! The place in words: "Halifax (Canada, Nova Scotia)" of a station, "45.10, -64.50: weather of Halifax, 92 km away ..." (the name of
+//! the place there, where `places` knows it), "own climate".
+QString placeWords(const PlaceChoice& place, const ReferenceData& reference, std::optional<double> heightM = {}, const climate::Gazetteer* places = nullptr);
 
 } // namespace winterlarder::desk

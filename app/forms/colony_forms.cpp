@@ -161,13 +161,15 @@ EntryForm* askForYard(QWidget* parent, Yard* yard, const book::Yard& added) {
     auto* name = form->line(say::EntryForms::tr("&Name"), added.name);
     auto* place = new PlaceField(form);
     place->useReference(yard->book()->reference());
+    place->usePlaces(yard->book()->places());
     form->add(say::EntryForms::tr("&Where it is"), place);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = added;
         now.name = plain(name);
         if (now.name.empty()) return say::EntryForms::tr("The yard needs a name.");
-        if (!place->place()) return say::EntryForms::tr("Choose a station from the list, or type latitude and longitude.");
+        if (!place->place()) return say::EntryForms::tr("Choose a place from the list, or type latitude and longitude.");
         now.site.where = *place->place();
+        now.site.elevationM = place->heightM();
         return book::Edit(book::SingleEdit(book::AddYard{now}));
     });
     form->open();

@@ -183,6 +183,11 @@ void OpenBook::create(const QString& file, const FirstEntries& first, Done done)
           first, std::move(done));
 }
 
+void OpenBook::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
+    places_ = std::move(places);
+    emit placesRead();
+}
+
 void OpenBook::close() {
     emit leaving();
     const auto next = ++lastGeneration_;

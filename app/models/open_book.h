@@ -2,6 +2,7 @@
 #pragma once
 
 #include "book/book.h"
+#include "climate/gazetteer.h"
 #include "work/newest_work.h"
 #include "work/work_in_order.h"
 
@@ -59,6 +60,9 @@ public:
 
     void useReference(std::shared_ptr<const ReferenceData> reference) { reference_ = std::move(reference); }
     const std::shared_ptr<const ReferenceData>& reference() const { return reference_; }
+    //! The places of the world; nothing until they are read.
+    void usePlaces(std::shared_ptr<const climate::Gazetteer> places);
+    const std::shared_ptr<const climate::Gazetteer>& places() const { return places_; }
     const Scribe& scribe() const { return scribe_; }
     //! The clock's day; of a book to be tried out, the day it plays on where that is later.
     Date today() const { return std::max(scribe_.today(), playedOn_.value_or(scribe_.today())); }
@@ -105,6 +109,7 @@ signals:
     void leaving(); //!< another book is about to be asked for, or none: what is not written yet is to be written now
     void opened();
     void closed();
+    void placesRead();
     void openFailed(const QString& file, const winterlarder::Problems& problems, bool salvageable);
     void stateChanged();
     void changed(const winterlarder::desk::BookChange& change);
@@ -133,6 +138,7 @@ private:
 
     Scribe scribe_;
     std::optional<Date> playedOn_;
+    std::shared_ptr<const climate::Gazetteer> places_;
     std::shared_ptr<const ReferenceData> reference_;
     std::optional<BookState> state_;
     quint64 generation_ = 0;     //!< of the book that is shown; what is asked is asked of that one

@@ -132,9 +132,7 @@ QString area(Area area) {
 }
 
 QString height(double metres) {
-    const double shown = valueIn(lengthOf(metres, LengthUnit::Metre), shownHeight());
-    const bool half = shownHeight() == LengthUnit::Metre && std::abs(shown - std::round(shown)) >= 0.05;
-    return QString::fromStdString(format(lengthOf(metres, LengthUnit::Metre), shownHeight(), style().numbers, half ? 1 : 0));
+    return text::height(metres, style());
 }
 
 QString distance(double kilometres) {

@@ -127,6 +127,8 @@ QLayout* PlacePage::buildWhere() {
     name_->setAccessibleName(tr("Name of the yard"));
     place_ = new PlaceField(this);
     place_->useReference(yard_->book()->reference());
+    place_->usePlaces(yard_->book()->places());
+    connect(yard_->book(), &OpenBook::placesRead, place_, [this] { place_->usePlaces(yard_->book()->places()); });
     elevation_ = quantity(tr("Height above the sea"), Quantity::Height, "site.elevation_m");
     own_ = new QCheckBox(tr("I have my own temperatures of this place"), this);
     ownFields_ = new QWidget(this);
@@ -151,7 +153,12 @@ QLayout* PlacePage::buildWhere() {
     connect(name_, &QLineEdit::editingFinished, this, [this] {
         if (!name_->text().trimmed().isEmpty()) change([this](book::Yard& yard) { yard.name = name_->text().trimmed().toStdString(); });
     });
-    connect(place_, &PlaceField::chosen, this, [this] { change([this](book::Yard& yard) { yard.site.where = *place_->place(); }); });
+    connect(place_, &PlaceField::chosen, this, [this] {
+        change([this](book::Yard& yard) {
+            yard.site.where = *place_->place();
+            if (place_->heightM()) yard.site.elevationM = place_->heightM(); // a place's own; else the one that was said stays
+        });
+    });
     connect(elevation_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
     connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = chosenFlow(); }); });
     connect(own_, &QCheckBox::toggled, this, [this](bool on) {
@@ -397,7 +404,7 @@ void PlacePage::refresh() {
     const bool writable = yard_->writable();
     for (auto* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) child->setEnabled(writable || child == curve_);
     if (!name_->hasFocus()) name_->setText(QString::fromStdString(shown->name));
-    place_->show(shown->site.where);
+    place_->show(shown->site.where, shown->site.elevationM);
     elevation_->show(shown->site.elevationM);
     flow_->setCurrentIndex(flow_->findData(shown->site.autumnFlow ? static_cast<int>(*shown->site.autumnFlow) : -1));
     const auto* own = std::get_if<book::OwnClimateRecord>(&shown->site.where);

@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/start_page.h"
 
-#include "fields/fields.h"
-#include "forms/boxes_field.h"
+#include "forms/format_field.h"
 #include "models/words.h"
 #include "theme/card.h"
 
-#include <QComboBox>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QScrollArea>
-#include <QSpinBox>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
@@ -24,7 +22,7 @@ QLabel* heading(QWidget* parent, const QString& words, double factor) {
     font.setPointSizeF(font.pointSizeF() * factor);
     font.setBold(true);
     label->setFont(font);
-    label->setWordWrap(true);
+    label->setWordWrap(factor > 1.2); // a long one
     return label;
 }
 
@@ -35,11 +33,67 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     inside->setObjectName(QStringLiteral("page"));
     auto* down = new QVBoxLayout(inside);
     down->setSpacing(8);
-    down->addWidget(heading(inside, tr("Will what is in the hive last until spring forage starts?"), 1.5));
+    columns_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    columns_->setSpacing(32);
+    columns_->addLayout(buildWhere(inside), 1); // made first: the Tab key begins with the questions
+    columns_->addLayout(buildColonies(inside), 1);
+    down->addLayout(columns_, 1);
+    fault_ = plainLabel(inside);
+    fault_->setProperty("fault", true);
+    fault_->setWordWrap(true);
+    fault_->setAccessibleDescription(tr("What is wrong"));
+    fault_->hide();
+    down->addWidget(fault_);
+    begin_ = new QPushButton(tr("Be&gin the book"), inside);
+    begin_->setProperty("accent", true);
+    down->insertLayout(0, buildHead(inside));
+    down->addSpacing(8);
+    down->addWidget(begin_, 0, Qt::AlignLeft);
+    inside->setMaximumWidth(fontMetrics().averageCharWidth() * 190);
+
+    auto* room = new QScrollArea(this);
+    room->setWidgetResizable(true);
+    room->setFrameShape(QFrame::NoFrame);
+    room->setFocusPolicy(Qt::NoFocus);
+    room->setWidget(inside);
+    room->viewport()->setObjectName(QStringLiteral("page"));
+    auto* whole = new QVBoxLayout(this);
+    whole->addWidget(room);
+    connect(begin_, &QPushButton::clicked, this, &StartPage::begin);
+    connect(place_, &PlaceField::chosen, this, &StartPage::propose);
+    connect(format_, &FormatField::chosen, this, &StartPage::proposeBoxes);
+    setFocusProxy(place_);
+    sayOpen({});
+}
+
+// What it is about, and beside it the ways that begin nothing.
+QLayout* StartPage::buildHead(QWidget* inside) {
+    auto* words = new QVBoxLayout;
+    words->addWidget(heading(inside, tr("Will what is in the hive last until spring forage starts?"), 1.5));
     auto* lead = quietLabel(inside);
     lead->setText(tr("Three questions, then your yard. Everything you write is kept in one file on your computer, and every step can be taken back."));
-    down->addWidget(lead);
+    words->addWidget(lead);
+    open_ = quietLabel(inside);
+    words->addWidget(open_);
+    auto* demo = new QPushButton(tr("&Try the demo"), inside);
+    demo->setToolTip(tr("An invented orchard yard to look round in; nothing of yours is changed"));
+    auto* open = new QPushButton(tr("&Open a book or case files\u2026"), inside);
+    back_ = new QPushButton(tr("&Back (Esc)"), inside);
+    auto* ways = new QVBoxLayout;
+    for (auto* button : {demo, open, back_}) ways->addWidget(button);
+    ways->addStretch(1);
+    connect(open, &QPushButton::clicked, this, &StartPage::openAsked);
+    connect(demo, &QPushButton::clicked, this, &StartPage::demoAsked);
+    connect(back_, &QPushButton::clicked, this, &StartPage::backAsked);
+    auto* across = new QHBoxLayout;
+    across->setSpacing(24);
+    across->addLayout(words, 1);
+    across->addLayout(ways);
+    return across;
+}
 
+QLayout* StartPage::buildWhere(QWidget* inside) {
+    auto* down = new QVBoxLayout;
     down->addWidget(heading(inside, tr("1. Where are your bees?"), 1.1));
     place_ = new PlaceField(inside);
     down->addWidget(place_);
@@ -52,53 +106,23 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     nameRow->addWidget(named);
     nameRow->addWidget(yard_, 1);
     down->addLayout(nameRow);
-
+    down->addSpacing(10);
     down->addWidget(heading(inside, tr("2. What hive do they live in?"), 1.1));
-    format_ = new QComboBox(inside);
-    nameChoice(format_, tr("Hive format"));
-    boxes_ = new QSpinBox(inside);
-    boxes_->setRange(1, 6);
-    boxes_->setValue(2);
-    boxes_->setAccessibleName(tr("Boxes in winter"));
-    boxes_->setPrefix(tr("boxes: "));
-    auto* hiveRow = new QHBoxLayout;
-    hiveRow->addWidget(format_, 1);
-    hiveRow->addWidget(boxes_);
-    down->addLayout(hiveRow);
+    format_ = new FormatField(inside);
+    down->addWidget(format_, 1);
+    return down;
+}
 
-    down->addWidget(heading(inside, tr("3. Which units do you think in?"), 1.1));
+QLayout* StartPage::buildColonies(QWidget* inside) {
+    auto* down = new QVBoxLayout;
+    down->addWidget(heading(inside, tr("3. Which colonies?"), 1.1));
+    colonies_ = new ColoniesField(inside);
+    down->addWidget(colonies_);
+    down->addSpacing(10);
+    down->addWidget(heading(inside, tr("Numbers in"), 1.1));
     down->addWidget(buildUnits());
-    fault_ = plainLabel(inside);
-    fault_->setProperty("fault", true);
-    fault_->setWordWrap(true);
-    fault_->setAccessibleDescription(tr("What is wrong"));
-    fault_->hide();
-    down->addWidget(fault_);
-
-    begin_ = new QPushButton(tr("Be&gin the book"), inside);
-    begin_->setProperty("accent", true);
-    auto* open = new QPushButton(tr("&Open a book or case files\u2026"), inside);
-    auto* demo = new QPushButton(tr("&Look round in an invented yard"), inside);
-    auto* buttons = new QHBoxLayout;
-    for (auto* button : {begin_, open, demo}) buttons->addWidget(button);
-    buttons->addStretch(1);
-    down->addSpacing(8);
-    down->addLayout(buttons);
     down->addStretch(1);
-    inside->setMaximumWidth(fontMetrics().averageCharWidth() * 110);
-
-    auto* room = new QScrollArea(this);
-    room->setWidgetResizable(true);
-    room->setFrameShape(QFrame::NoFrame);
-    room->setFocusPolicy(Qt::NoFocus);
-    room->setWidget(inside);
-    room->viewport()->setObjectName(QStringLiteral("page"));
-    auto* whole = new QVBoxLayout(this);
-    whole->addWidget(room);
-    connect(begin_, &QPushButton::clicked, this, &StartPage::begin);
-    connect(open, &QPushButton::clicked, this, &StartPage::openAsked);
-    connect(demo, &QPushButton::clicked, this, &StartPage::demoAsked);
-    setFocusProxy(place_);
+    return down;
 }
 
 QWidget* StartPage::buildUnits() {
@@ -106,10 +130,12 @@ QWidget* StartPage::buildUnits() {
     metric_ = new QRadioButton(tr("kilograms and litres"), row);
     states_ = new QRadioButton(tr("pounds and US gallons"), row);
     imperial_ = new QRadioButton(tr("pounds and imperial gallons"), row);
-    auto* across = new QHBoxLayout(row);
-    across->setContentsMargins(0, 0, 0, 0);
-    for (auto* button : {metric_, states_, imperial_}) across->addWidget(button);
-    across->addStretch(1);
+    auto* down = new QVBoxLayout(row);
+    down->setContentsMargins(0, 0, 0, 0);
+    for (auto* button : {metric_, states_, imperial_}) {
+        down->addWidget(button);
+        connect(button, &QRadioButton::clicked, this, [this] { unitsByHand_ = true; });
+    }
     unitsButton(words::style().numbers.system)->setChecked(true);
     return row;
 }
@@ -120,10 +146,34 @@ QRadioButton* StartPage::unitsButton(UnitSystem system) const {
 
 void StartPage::useReference(std::shared_ptr<const ReferenceData> reference) {
     place_->useReference(reference);
-    format_->clear();
-    offerFormats(format_, *reference);
-    const int usual = format_->findData(QStringLiteral("langstroth-deep"));
-    if (usual >= 0) format_->setCurrentIndex(usual);
+    format_->useReference(std::move(reference));
+    proposeBoxes();
+}
+
+void StartPage::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
+    places_ = places;
+    place_->usePlaces(std::move(places));
+}
+
+void StartPage::sayOpen(const QString& yard) {
+    open_->setText(tr("%1 stays open until the new book is begun.").arg(yard));
+    open_->setVisible(!yard.isEmpty());
+    back_->setVisible(!yard.isEmpty());
+}
+
+void StartPage::propose() {
+    const std::string country = place_->country();
+    format_->suggest(country, QString::fromStdString(places_ ? places_->countryName(country) : country));
+    if (!unitsByHand_) unitsButton(country == "US" ? UnitSystem::UnitedStates : UnitSystem::Metric)->setChecked(true);
+}
+
+// In America two deep boxes are usual, elsewhere one.
+void StartPage::proposeBoxes() {
+    const auto* format = format_->format();
+    if (!format) return;
+    const std::string country = place_->country();
+    const bool america = country.empty() || country == "CA" || country == "US";
+    colonies_->proposeBoxes(format->family == "Langstroth" && america ? 2 : 1, format->isOneRoom());
 }
 
 QString StartPage::fault() const {
@@ -132,13 +182,34 @@ QString StartPage::fault() const {
 
 void StartPage::begin() {
     QString wrong;
-    if (!place_->place()) wrong = tr("Say where the bees are: choose a station from the list, or type latitude and longitude.");
+    if (!place_->place()) wrong = tr("Say where the bees are: choose a place from the list, or type latitude and longitude.");
     else if (yard_->text().trimmed().isEmpty()) wrong = tr("The yard needs a name.");
+    else wrong = colonies_->fault();
     fault_->setText(wrong);
     fault_->setVisible(!wrong.isEmpty());
-    if (!wrong.isEmpty()) return (place_->place() ? static_cast<QWidget*>(yard_) : place_->search())->setFocus();
+    if (!place_->place()) return place_->search()->setFocus();
+    if (yard_->text().trimmed().isEmpty()) return yard_->setFocus();
+    if (!wrong.isEmpty()) return colonies_->goToFault();
     const auto units = metric_->isChecked() ? UnitSystem::Metric : states_->isChecked() ? UnitSystem::UnitedStates : UnitSystem::Imperial;
-    emit begun({yard_->text().trimmed(), *place_->place(), format_->currentData().toString(), boxes_->value(), units});
+    emit begun({yard_->text().trimmed(), *place_->place(), place_->heightM(), QString::fromStdString(format_->format()->id), colonies_->colonies(), units});
+}
+
+// The hand is where the first answer goes.
+void StartPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    place_->search()->setFocus();
+}
+
+void StartPage::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) return emit backAsked();
+    QWidget::keyPressEvent(event);
+}
+
+// Beside each other where both columns have room, else one below the other in the order they are asked.
+void StartPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool beside = width() > fontMetrics().averageCharWidth() * 125;
+    columns_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 } // namespace winterlarder::desk

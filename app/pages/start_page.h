@@ -2,39 +2,48 @@
 #pragma once
 
 #include "fields/place_field.h"
+#include "forms/colonies_field.h"
 #include "quantity/text.h"
 
 #include <QWidget>
 
-class QComboBox;
+class QBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
 class QRadioButton;
-class QSpinBox;
 
 namespace winterlarder::desk {
+
+class FormatField;
 
 //! What a keeper answers to begin a book.
 struct Beginning {
     QString yard;
     PlaceChoice place;
+    std::optional<double> heightM; //!< of the place
     QString format; //!< id of a hive format; how new colonies are housed
-    int boxes = 1;
+    std::vector<ColoniesField::Entered> colonies;
     UnitSystem units = UnitSystem::Metric;
 };
 
-//! The first page: three questions and a new book, or one that is there already. Tested: tests/app/pages_test.cpp.
+//! The first page: where, which hive, which colonies, and a new book; or one that is there already, or the demo. The place proposes the
+//! formats usual there and the units. Where a book is open meanwhile the page says so and Escape goes back. Tested: tests/app/first_run_test.cpp.
 class StartPage : public QWidget {
     Q_OBJECT
 
 public:
     explicit StartPage(QWidget* parent = nullptr);
     void useReference(std::shared_ptr<const ReferenceData> reference);
+    void usePlaces(std::shared_ptr<const climate::Gazetteer> places);
+    //! The book that stays open meanwhile, by the name of its yard; empty: none.
+    void sayOpen(const QString& yard);
 
     PlaceField* place() const { return place_; }
     QLineEdit* yard() const { return yard_; }
-    QComboBox* format() const { return format_; }
+    FormatField* format() const { return format_; }
+    ColoniesField* colonies() const { return colonies_; }
+    QPushButton* backButton() const { return back_; }
     QPushButton* beginButton() const { return begin_; }
     QRadioButton* unitsButton(UnitSystem system) const;
     QString fault() const;
@@ -45,15 +54,31 @@ signals:
     void begun(const winterlarder::desk::Beginning& beginning);
     void openAsked();
     void demoAsked();
+    void backAsked(); //!< to the book that is open
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override; //!< Escape
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    QLayout* buildHead(QWidget* inside);
+    QLayout* buildWhere(QWidget* inside);
+    QLayout* buildColonies(QWidget* inside);
     QWidget* buildUnits();
+    void propose(); //!< what is usual where the place is
+    void proposeBoxes();
     void begin();
 
     QLineEdit* yard_;
     PlaceField* place_;
-    QComboBox* format_;
-    QSpinBox* boxes_;
+    FormatField* format_;
+    ColoniesField* colonies_;
+    std::shared_ptr<const climate::Gazetteer> places_;
+    QBoxLayout* columns_;
+    QLabel* open_; //!< which book stays open
+    QPushButton* back_;
+    bool unitsByHand_ = false;
     QRadioButton* metric_;
     QRadioButton* states_;
     QRadioButton* imperial_;

@@ -21,6 +21,7 @@ struct Glossary { Q_DECLARE_TR_FUNCTIONS(Glossary) };
 struct Grounds { Q_DECLARE_TR_FUNCTIONS(Grounds) };
 struct Learned { Q_DECLARE_TR_FUNCTIONS(Learned) };
 struct Photograph { Q_DECLARE_TR_FUNCTIONS(Photograph) };
+struct Places { Q_DECLARE_TR_FUNCTIONS(Places) };
 struct RecordRows { Q_DECLARE_TR_FUNCTIONS(RecordRows) };
 struct ScaleWords { Q_DECLARE_TR_FUNCTIONS(ScaleWords) };
 struct Sheet { Q_DECLARE_TR_FUNCTIONS(Sheet) };

@@ -81,6 +81,12 @@ QString distance(double kilometres, const WordStyle& style) {
     return say::Words::tr("%n miles", nullptr, static_cast<int>(std::round(kilometres / kilometresInAMile)));
 }
 
+QString height(double metres, const WordStyle& style) {
+    const bool metric = style.numbers.system == UnitSystem::Metric;
+    const bool broken = metric && std::abs(metres - std::round(metres)) >= 0.05;
+    return of(format(lengthOf(metres, LengthUnit::Metre), metric ? LengthUnit::Metre : LengthUnit::Foot, style.numbers, broken ? 1 : 0));
+}
+
 QString kelvins(double difference, const WordStyle& style) {
     const auto unit = temperatureUnit(style.numbers.system);
     const double perKelvin = unit == TemperatureUnit::Fahrenheit ? 1.8 : 1;

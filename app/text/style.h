@@ -28,6 +28,7 @@ QString number(double number, int decimals, const WordStyle& style);
 //! A quantity written in kg, mm, km or degC ("2.5 kg"), in the units shown: "2.5 kg", or "5.5 lb". Written otherwise it stays as it is.
 QString quantity(const QString& metric, const WordStyle& style);
 QString distance(double kilometres, const WordStyle& style); //!< "92 km", or "57 miles"
+QString height(double metres, const WordStyle& style);       //!< above the sea: "120 m", "12.5 m", or "394 ft"
 QString kelvins(double difference, const WordStyle& style); //!< "-0.7 °C", or "-1.3 °F"
 QString date(Date date, const WordStyle& style);            //!< "19 May 2027"
 QString month(int year, int month, const WordStyle& style); //!< "October 2026"

@@ -110,6 +110,14 @@ Mark CheckedTable::mark(std::size_t row, std::string_view column) {
     return *markFrom(oneOf(row, column, markNames()));
 }
 
+std::string CheckedTable::countryCode(std::size_t row, std::string_view column) {
+    const std::string country = text(row, column);
+    const auto capital = [](char c) { return c >= 'A' && c <= 'Z'; };
+    if (country.size() != 2 || !capital(country[0]) || !capital(country[1]))
+        fault(cell(row, column), fmt::format("country {} is no country code", country), "two capital letters, such as CA");
+    return country;
+}
+
 std::vector<std::string> listedIn(std::string_view text) {
     std::vector<std::string> parts;
     while (!text.empty()) {

@@ -39,6 +39,7 @@ public:
     //! One of the allowed words; the first of them where it is none.
     std::string oneOf(std::size_t row, std::string_view column, const std::vector<std::string>& allowed);
     Mark mark(std::size_t row, std::string_view column);
+    std::string countryCode(std::size_t row, std::string_view column); //!< ISO 3166: two capital letters
 
     void fault(const CsvCell& at, std::string detail, std::string remedy);
     std::size_t faults() const { return problems_.size(); } //!< listed so far, those of earlier files included

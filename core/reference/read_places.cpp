@@ -80,7 +80,7 @@ std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, con
     CheckedTable checked(std::move(*table),
                          {"id", "name", "region", "comb_width_mm", "comb_height_mm", "bottom_width_mm",
                           "combs_per_box", "pitch_mm", "pitch_max_mm", "bees_per_side", "published_full_comb_kg",
-                          "size_mark", "combs_mark", "pitch_mark", "full_comb_mark", "bees_mark", "source", "note"},
+                          "size_mark", "combs_mark", "pitch_mark", "full_comb_mark", "bees_mark", "source", "note", "family", "countries"},
                          folder.problems);
     const NumberRange width = limitsOf(fields, "hive.format.comb_width_mm");
     const NumberRange height = limitsOf(fields, "hive.format.comb_height_mm");
@@ -100,6 +100,8 @@ std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, con
         if (const auto widest = checked.optionalNumber(row, "pitch_max_mm", pitch)) format.pitchMax = millimetres(*widest);
         format.beesPerSide = {checked.number(row, "bees_per_side", {50, 10000})};
         format.note = checked.optionalText(row, "note");
+        format.family = checked.text(row, "family");
+        format.countries = listedIn(checked.cell(row, "countries").text);
         for (const char* column : {"size_mark", "combs_mark", "pitch_mark", "bees_mark"}) checked.mark(row, column);
         checkWidths(checked, row, format);
         oneSource(uses, checked, row, formatsFile);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reference/shipped_files.h"
 
+#include <fmt/format.h>
+#include <fstream>
+
 namespace winterlarder {
 
 namespace {
@@ -15,7 +18,30 @@ Mark markOf(const std::string& kind, const std::string& howRead) {
     return Mark::Published;
 }
 
+// The source a file names in its description, of which no more is read; the line it stands on.
+std::pair<std::string, int> describedSource(std::istream& file) {
+    const std::string key = "# source: ";
+    int number = 1;
+    for (std::string line; std::getline(file, line) && line.starts_with('#'); ++number)
+        if (line.starts_with(key)) return {line.substr(key.size()), number};
+    return {{}, 1};
+}
+
 } // namespace
+
+void readSourcesOfPlaces(ShippedFolder& folder, SourceUses& uses) {
+    for (const std::string shown : {placesFile, placeNamesFile, regionNamesFile}) {
+        std::ifstream file(folder.path / shown, std::ios::binary);
+        const Place place{(folder.path / shown).string(), 0, 0};
+        if (!file) {
+            folder.problems.push_back({ProblemKind::File, place, "cannot be opened", "a file that can be read"});
+            continue;
+        }
+        const auto [id, line] = describedSource(file);
+        if (!uses.use(id, shown))
+            folder.problems.push_back({ProblemKind::Input, {place.file, line, 1}, fmt::format("source {} is not a source", id), "an id of sources.csv"});
+    }
+}
 
 std::vector<Source> readSources(ShippedFolder& folder) {
     const std::vector<std::string> kinds = {"paper",         "book",      "handbook", "institute", "official",

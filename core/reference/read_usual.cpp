@@ -27,14 +27,6 @@ const std::vector<std::string>& knownHives() {
     return hives;
 }
 
-std::string countryIn(CheckedTable& table, std::size_t row) {
-    const std::string country = table.text(row, "country");
-    const auto capital = [](char c) { return c >= 'A' && c <= 'Z'; };
-    if (country.size() != 2 || !capital(country[0]) || !capital(country[1]))
-        table.fault(table.cell(row, "country"), fmt::format("country {} is no country code", country), "two capital letters, such as CA");
-    return country;
-}
-
 std::optional<Mass> massIn(CheckedTable& table, std::size_t row, std::string_view column) {
     const auto kg = table.optionalNumber(row, column, {0, 200});
     return kg ? std::optional(kilograms(*kg)) : std::nullopt;
@@ -79,7 +71,7 @@ LateFlow::Stores storesIn(CheckedTable& table, std::size_t row) {
 UsualStores usualRow(CheckedTable& table, std::size_t row, SourceUses& uses) {
     UsualStores usual;
     usual.id = table.uniqueId(row, "id");
-    usual.country = countryIn(table, row);
+    usual.country = table.countryCode(row, "country");
     usual.region = table.optionalText(row, "region");
     usual.latitude = table.number(row, "latitude", {-90, 90});
     usual.longitude = table.number(row, "longitude", {-180, 180});
@@ -109,7 +101,7 @@ UsualStores usualRow(CheckedTable& table, std::size_t row, SourceUses& uses) {
 LateFlow flowRow(CheckedTable& table, std::size_t row, SourceUses& uses) {
     LateFlow flow;
     flow.id = table.uniqueId(row, "id");
-    flow.country = countryIn(table, row);
+    flow.country = table.countryCode(row, "country");
     flow.region = table.optionalText(row, "region");
     flow.latitude = table.number(row, "latitude", {-90, 90});
     flow.longitude = table.number(row, "longitude", {-180, 180});

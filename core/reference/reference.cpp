@@ -50,6 +50,7 @@ Outcome<ReferenceData> loadReference(const std::filesystem::path& path) {
     data.rules = readRules(folder, uses);
     data.usualStores = readUsualStores(folder, uses);
     data.lateFlows = readLateFlows(folder, uses);
+    readSourcesOfPlaces(folder, uses);
     readCheckValues(folder, uses);
     if (!folder.problems.empty()) return std::move(folder.problems);
     return data;

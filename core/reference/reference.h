@@ -59,6 +59,9 @@ struct HiveFormat {
     std::optional<Length> pitchMax;
     BeeCount beesPerSide; //!< one face fully covered
     std::string note;
+    std::string family;                 //!< formats of one make
+    std::vector<std::string> countries; //!< ISO 3166: where it is usual
+    bool isOneRoom() const { return combsPerBox >= 20; } //!< long and top-bar hives: no second box stands on it
 };
 
 //! A caution, a reason or a refusal the advice may give: its id and the sources behind it (shared/rules/cautions.csv).

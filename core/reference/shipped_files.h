@@ -14,6 +14,11 @@ struct ShippedFolder {
     std::optional<CsvTable> table(const std::string& shown);
 };
 
+//! The tables of places: read by climate::Gazetteer where one is asked for.
+inline constexpr auto placesFile = "climate/places.csv";
+inline constexpr auto placeNamesFile = "climate/place_names.csv";
+inline constexpr auto regionNamesFile = "climate/region_names.csv";
+
 // One function a shipped file; each takes what was read before it. Tested: tests/reference.
 std::vector<Source> readSources(ShippedFolder& folder);
 std::vector<FieldLimits> readFields(ShippedFolder& folder, SourceUses& uses);
@@ -25,6 +30,8 @@ std::vector<CautionRule> readCautions(ShippedFolder& folder, SourceUses& uses);
 std::vector<PublishedRule> readRules(ShippedFolder& folder, SourceUses& uses);
 std::vector<UsualStores> readUsualStores(ShippedFolder& folder, SourceUses& uses);
 std::vector<LateFlow> readLateFlows(ShippedFolder& folder, SourceUses& uses);
+//! Checks the sources that the tables of places name in their description; their rows are not read here.
+void readSourcesOfPlaces(ShippedFolder& folder, SourceUses& uses);
 //! Checks the sources named by the files of check values.
 void readCheckValues(ShippedFolder& folder, SourceUses& uses);
 

@@ -77,7 +77,7 @@ TEST_F(Days, WhatIsNotUnderstoodStaysAndIsSaid) {
 }
 
 TEST_F(Days, ADayTooLateIsRefusedInWords) {
-    auto* weighing = window.colonyView()->findChild<WeighingField*>();
+    auto* weighing = window.colonyView()->look()->weighing();
     const auto before = records().weighings;
     auto* kind = weighing->kind();
     kind->setCurrentIndex(kind->findData(static_cast<int>(WeighedBy::Heft)));

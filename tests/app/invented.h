@@ -168,6 +168,12 @@ inline std::shared_ptr<const ReferenceData> shipped() {
     return data;
 }
 
+//! The places of the world, read once.
+inline std::shared_ptr<const climate::Gazetteer> shippedPlaces() {
+    static const auto places = std::make_shared<const climate::Gazetteer>(climate::Gazetteer::load(SHARED_FOLDER, *shipped()).value());
+    return places;
+}
+
 inline std::vector<book::ColonyCase> demoYard() {
     const QDir cases(QStringLiteral(SOURCE_FOLDER "/tests/support/cases"));
     QStringList files;

@@ -43,16 +43,18 @@ TEST_F(WindowDesk, FromNothingToAnAnswer) {
     ASSERT_TRUE(window.book()->isOpen());
     EXPECT_EQ(window.yard()->title(), QStringLiteral("Below the hill"));
     EXPECT_EQ(window.book()->state()->file, folder.filePath(QStringLiteral("Below the hill.larder")));
-    ASSERT_TRUE(window.yardView()->addColonyButton()->isVisible());
-
-    QTest::mouseClick(window.yardView()->addColonyButton(), Qt::LeftButton);
+    ASSERT_EQ(window.yard()->colonies().size(), 1U) << "the colony entered with the book";
+    EXPECT_EQ(window.colonyView()->colony(), window.yard()->colonies().front().id) << "its first look is next";
+    window.choose({});
+    settle();
+    window.newColony();
     auto* form = this->form();
     QTest::mouseClick(form->saveButton(), Qt::LeftButton);
     EXPECT_FALSE(form->fault().isEmpty()) << "a colony needs a name";
     type(field<QLineEdit>(form, "Name"), "Apple");
     write(form);
-    ASSERT_EQ(window.yard()->colonies().size(), 1U);
-    look(0);
+    ASSERT_EQ(window.yard()->colonies().size(), 2U);
+    look(1);
     QTest::mouseClick(window.colonyView()->look()->newLookButton(), Qt::LeftButton);
     settle();
     ASSERT_EQ(records().looks.size(), 1U);

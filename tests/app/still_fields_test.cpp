@@ -27,7 +27,7 @@ void turnWheel(QWidget* over) {
 } // namespace
 
 TEST_F(WindowDesk, ScrollingThePageChangesNoFieldOnTheWay) {
-    answerSlowly();
+    answerReally(); // with a winter picture, so that the page below it has to be scrolled
     open({colony("Apple")});
     window.resize(1100, 620);
     QTest::qWait(1);

@@ -92,7 +92,7 @@ TEST_F(WindowDesk, WhatIsSaidOfABookIsNotSaidOfTheNext) {
     QFile inTheWay(folder.filePath(QStringLiteral("no folder")));
     ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
     window.books()->keepBooksIn(inTheWay.fileName());
-    window.beginBook({QStringLiteral("Home"), {"ca-halifax"}, QStringLiteral("langstroth-deep"), 1});
+    window.beginBook({QStringLiteral("Home"), {"ca-halifax"}, {}, QStringLiteral("langstroth-deep"), {{QStringLiteral("A"), 1}}, UnitSystem::Metric});
     settle();
     ASSERT_FALSE(window.book()->isOpen());
     openFile();

@@ -7,10 +7,6 @@
 
 namespace winterlarder::exchange {
 
-//! Edits between two words: insertion, deletion, substitution, two neighbours swapped (optimal string alignment), case
-//! ignored.
-int editDistance(std::string_view a, std::string_view b);
-
 //! The known words nearest to what was written, best first, at most `most`; only those close enough to be meant
 //! (a third of the letters wrong, or one word inside the other). Tested: tests/exchange/suggestion_test.cpp.
 std::vector<std::string> nearWords(std::string_view written, const std::vector<std::string>& known,

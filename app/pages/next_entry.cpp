@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/next_entry.h"
+
+#include "fields/day_field.h"
+#include "fields/fields.h"
+#include "pages/ask_row.h"
+
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace winterlarder::desk {
+
+namespace {
+
+bool lacksBees(const ColonyEntry& colony) { return beesToldBy(colony.record.bees) == BeesToldBy::NotTold; }
+bool lacksStores(const ColonyEntry& colony) { return std::holds_alternative<std::monostate>(colony.record.combs) && colony.record.weighings.empty(); }
+
+bool hasSuper(const ColonyEntry& colony) {
+    const auto& boxes = colony.record.hive.boxes;
+    return std::any_of(boxes.begin(), boxes.end(), [](const book::BoxRecord& box) { return box.super; });
+}
+
+} // namespace
+
+NextEntry::NextEntry(QWidget* parent) : Card(parent) {
+    auto* down = new QVBoxLayout(this);
+    down->setContentsMargins(14, 10, 14, 10);
+    down->setSpacing(8);
+    auto* title = plainLabel(this, tr("To be answered, this colony needs:"));
+    QFont bold = title->font();
+    bold.setBold(true);
+    title->setFont(bold);
+    down->addWidget(title);
+    bees_ = new BeesField(this);
+    combs_ = new QPushButton(tr("Enter the &combs"), this);
+    weighing_ = new WeighingField(this);
+    beesRow_ = row(tr("How many bees: combs they cover, on both sides"), bees_);
+    combsRow_ = row(tr("What the combs hold, comb by comb or counted quickly"), combs_);
+    weighingRow_ = row(tr("or what the hive weighs, or how heavy it feels"), weighing_);
+    flow_ = new AskRow(this);
+    supers_ = new AskRow(this);
+    for (QWidget* each : std::initializer_list<QWidget*>{beesRow_, combsRow_, weighingRow_, flow_, supers_}) down->addWidget(each);
+    for (auto* asked : {flow_, supers_}) connect(asked, &AskRow::answered, this, &NextEntry::askAnswered);
+    hide();
+}
+
+QWidget* NextEntry::row(const QString& words, QWidget* field) {
+    auto* whole = new QWidget(this);
+    auto* across = new QHBoxLayout(whole);
+    across->setContentsMargins(0, 0, 0, 0);
+    auto* label = plainLabel(whole, words);
+    label->setWordWrap(true);
+    label->setMinimumWidth(label->fontMetrics().averageCharWidth() * 30);
+    field->setParent(whole);
+    across->addWidget(label, 1);
+    across->addWidget(field, 1, Qt::AlignLeft);
+    return whole;
+}
+
+bool NextEntry::lacks(const ColonyEntry& colony) { return colony.problems.empty() && (lacksBees(colony) || lacksStores(colony)); }
+
+void NextEntry::show(const ColonyEntry& colony, bool writable) {
+    const bool wanted = writable && lacks(colony);
+    setVisible(wanted);
+    if (!wanted) return;
+    beesRow_->setVisible(lacksBees(colony));
+    if (lacksBees(colony) && !bees_->number()->hasFocus()) bees_->suggest(BeesToldBy::CoveredCombs);
+    for (auto* each : {combsRow_, weighingRow_}) each->setVisible(lacksStores(colony));
+    if (lacksStores(colony)) weighing_->show(std::nullopt, colony.record.asOf);
+    const auto ask = [](AskRow* in, advice::AskKind kind, bool open) { in->show(open ? std::optional(advice::Ask{kind}) : std::nullopt, nullptr); };
+    ask(flow_, advice::AskKind::FlowToCome, !colony.record.site.autumnFlow);
+    ask(supers_, advice::AskKind::SuperFor, hasSuper(colony) && !colony.record.hive.supersFor);
+}
+
+void NextEntry::focusFirst() {
+    if (!beesRow_->isHidden()) bees_->number()->setFocus();
+    else combs_->setFocus();
+}
+
+} // namespace winterlarder::desk
