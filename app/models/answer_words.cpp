@@ -56,7 +56,7 @@ QString lookLine(const AnsweredColony& colony, text::NumberForm form) {
     const auto& advice = colony.answer.advice;
     if (!said(advice)) return {};
     const QString there = text::thereSentence(advice, style(), form), look = text::lookSentence(advice, style(), form);
-    return look.isEmpty() ? there : there + QLatin1Char(' ') + look;
+    return there + QLatin1Char(' ') + look;
 }
 
 } // namespace winterlarder::desk::words

@@ -37,7 +37,7 @@ QString theLook(const advice::Advice& advice) {
 
 QString lookSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form) {
     const auto& another = advice.anotherLook;
-    if (otherThingsFirst(advice)) return {};
+    if (otherThingsFirst(advice)) return say::Words::tr("A better look at the stores would change nothing now.");
     if (!another.worthIt || !another.which) return say::Words::tr("Another look would not change what is to be done: the bees need not be disturbed for it.");
     const QString look = theLook(advice).arg(whatHangs(another.about), text::look(*another.which));
     if (another.narrowsToKg <= 0 || another.narrowsFromKg <= another.narrowsToKg) return look; // how much better is not known

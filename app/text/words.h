@@ -46,7 +46,7 @@ QString howToUnite(const advice::UniteAdvice& unite);
 //! Combs named as people find them: "top box, combs 1, 2 and 10 from the left". `boxes` of the hive.
 QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes);
 QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes);
-//! Whether another look is worth it, which, and what need not wait for it; empty where other things come first (disease, bees to be united).
+//! Whether another look is worth it, which, and what need not wait for it.
 QString lookSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
 
 } // namespace winterlarder::text
