@@ -71,6 +71,9 @@ private:
     bool frameless() const { return !q.boxes.empty() && q.longHive && q.boxes.front().id.rfind("topbar", 0) == 0; }
     std::string half() const { return q.winter.hemisphere() == Hemisphere::South ? "south" : "north"; }
 
+    // The months in which most colonies starve end with April, in the south with September.
+    SeasonDay broodHasGrown() const { return SeasonDay{q.winter.hemisphere() == Hemisphere::South ? 92 : 120}; }
+
     void danger() {
         if (disease()) say("disease");
         if (a.decidedBy == DecidedBy::NoQueen) say("queen-in-doubt");
@@ -79,11 +82,17 @@ private:
         if (urgent) say("emergency");
         if (urgent && q.asOf > r.days.quietFrom) say("no-super-yet");
         reach();
-        if (a.needIfStopped) say("laying-stopped", {{"day", r.on(q.season.broodStop ? q.season.broodStop->day : r.days.closing)}, {"need", *a.needIfStopped}});
+        if (a.needIfStopped) layingStopped();
         const bool weak = r.phase >= Phase::Late && !disease() && a.decidedBy != DecidedBy::Weak && tooWeak(r);
         if (weak) say("weak-too-late");
-        if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late && r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
-            say("spring-starvation", {{"class", half()}});
+        const bool narrow = a.verdict != Verdict::CannotSay && r.stores() < *a.need + kilograms(narrowMarginKg);
+        if (narrow && r.phase >= Phase::Late && q.asOf < broodHasGrown() && !disease()) say("spring-starvation", {{"class", half()}});
+    }
+
+    // Where laying goes on through winter, or should have stopped since the look, there is no day to name.
+    void layingStopped() {
+        say("laying-stopped", {{"need", *a.needIfStopped}});
+        if (const auto& stop = q.season.broodStop; stop && stop->day >= q.asOf) said.back().details.insert({"day", r.on(stop->day)});
     }
 
     void mites() {
