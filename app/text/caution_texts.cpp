@@ -61,6 +61,10 @@ const std::vector<RemarkText>& cautionTexts() {
          QT_TRANSLATE_NOOP("Remark",
                            "Hardly any brood was seen, though laying usually stops around %{day} only. The amounts here are those of a queen that lays: if she has "
                            "stopped, %{need:amount} are enough. Look for eggs in a week.")},
+        {"laying-stopped/undated",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Hardly any brood was seen, though the queen should still have been laying. The amounts here are those of a queen that lays: if she "
+                           "has stopped, %{need:amount} are enough. Look for eggs in a week.")},
         {"early-look",
          QT_TRANSLATE_NOOP("Remark",
                            "This is an early look, and rougher for it. Weigh again when no more nectar comes in.")},
@@ -84,7 +88,7 @@ const std::vector<RemarkText>& cautionTexts() {
         {"sugar-kind",
          QT_TRANSLATE_NOOP(
              "Remark", "Use white granulated sugar only. Brown, raw and icing sugar and molasses hold what bees cannot "
-                       "digest in winter.")},
+                       "digest.")},
         {"hmf-and-acid",
          QT_TRANSLATE_NOOP("Remark",
                            "Do not boil syrup, and add no acid or vinegar: both make HMF, which poisons bees.")},

@@ -120,8 +120,8 @@ private:
     QString later() const {
         if (!a_.expectedLater || a_.expectedLater->fondant.high <= Mass(0)) return {};
         const auto& fondant = a_.expectedLater->fondant;
-        if (kg(fondant.low) == kg(Mass(0))) return QLatin1Char(' ') + say::Words::tr("Later in winter up to %1 of fondant may be wanted.").arg(kg(fondant.high));
-        return QLatin1Char(' ') + say::Words::tr("Later in winter %1 to %2 of fondant are likely to be wanted.").arg(kg(fondant.low), kg(fondant.high));
+        if (kg(fondant.low) == kg(Mass(0))) return QLatin1Char(' ') + say::Words::tr("Later up to %1 of fondant may be wanted.").arg(kg(fondant.high));
+        return QLatin1Char(' ') + say::Words::tr("Later %1 to %2 of fondant are likely to be wanted.").arg(kg(fondant.low), kg(fondant.high));
     }
 
     QString disease() const {
@@ -187,12 +187,12 @@ QString headline(const Advice& advice, const WordStyle& style, NumberForm form) 
 QString targetSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.target) return {};
     const auto& target = *advice.target;
+    const QString combs = target.combs == 1 ? say::Words::tr("one full comb") : say::Words::tr("%1 full combs").arg(number(target.combs, target.combs == int(target.combs) ? 0 : 1, style));
     if (target.date == advice.asOf)
-        return say::Words::tr("Today it should hold about %1 of stores: %2 full combs, %3 with hive and bees.")
-            .arg(form(AskedNumber::Target, amount(target.stores, style)), number(target.combs, target.combs == int(target.combs) ? 0 : 1, style), amount(target.gross, style));
-    return say::Words::tr("For winter, on %1: about %2 of stores, %3 full combs, %4 with hive and bees.")
-        .arg(date(target.date, style), form(AskedNumber::Target, amount(target.stores, style)),
-             number(target.combs, target.combs == int(target.combs) ? 0 : 1, style), amount(target.gross, style));
+        return say::Words::tr("Today it should hold about %1 of stores: %2, %3 with hive and bees.", "stores, full combs, weight")
+            .arg(form(AskedNumber::Target, amount(target.stores, style)), combs, amount(target.gross, style));
+    return say::Words::tr("For winter, on %1: about %2 of stores, %3, %4 with hive and bees.", "day, stores, full combs, weight")
+        .arg(date(target.date, style), form(AskedNumber::Target, amount(target.stores, style)), combs, amount(target.gross, style));
 }
 
 QString thereSentence(const Advice& advice, const WordStyle& style, NumberForm form) {

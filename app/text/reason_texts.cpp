@@ -55,7 +55,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"small-portions/late", QT_TRANSLATE_NOOP("Remark", "After the last day for syrup bees take small portions only, warm, thick and right over the cluster, and fewer from week to week.")},
         {"winter-board", QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped."), "days"},
         {"visit-due", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} are left, and %{reserve:amount} are to be kept: one visit now, the next after weighing.")},
-        {"short-later", QT_TRANSLATE_NOOP("Remark", "Nothing can or need be fed today; whether it will be wanted a weighing in winter tells.")},
+        {"short-later", QT_TRANSLATE_NOOP("Remark", "Nothing can or need be fed today; whether it will be wanted a later weighing tells.")},
         {"surplus/usual", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on and what is usual here.")},
         {"surplus/alone", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on.")},
         {"enough/more", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} will be there, and %{need:amount} are wanted: that is enough, and what is more stays with the bees.")},
@@ -141,16 +141,16 @@ const std::vector<RemarkText>& reasonTexts() {
         {"autumn-flow-not-harvested",
          QT_TRANSLATE_NOOP("Remark", "Honey the autumn flow has yet to bring is never counted for harvest.")},
         {"move-combs-first",
-         QT_TRANSLATE_N_NOOP("Remark", "Before buying sugar: %n combs with about %{kg} can come from %{from}."), "combs",
-         QT_TRANSLATE_NOOP("Remark", "Before buying sugar: one comb with about %{kg} can come from %{from}.")},
+         QT_TRANSLATE_N_NOOP("Remark", "Before buying sugar: %n combs with about %{kg:amount} can come from %{from}."), "combs",
+         QT_TRANSLATE_NOOP("Remark", "Before buying sugar: one comb with about %{kg:amount} can come from %{from}.")},
         {"move-combs-first/unnamed",
          QT_TRANSLATE_N_NOOP("Remark",
-                           "Before buying sugar: %n combs with about %{kg} can come from another colony of the yard."),
+                           "Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard."),
          "combs",
          QT_TRANSLATE_NOOP("Remark",
-                           "Before buying sugar: one comb with about %{kg} can come from another colony of the yard.")},
-        {"combs-given", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
-        {"combs-given/unnamed", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg} more than those that come back go to another colony of the yard, which is short: this hive keeps "
+                           "Before buying sugar: one comb with about %{kg:amount} can come from another colony of the yard.")},
+        {"combs-given", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg:amount} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
+        {"combs-given/unnamed", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg:amount} more than those that come back go to another colony of the yard, which is short: this hive keeps "
                                                             "what it should winter on.")},
         {"united-here", QT_TRANSLATE_NOOP("Remark", "%{from} is united onto this colony by %{day}: its bees, brood and stores are counted with these, and neither moves combs.")},
         {"united-here/unnamed", QT_TRANSLATE_NOOP("Remark", "Another colony of the yard is united onto this one by %{day}: its bees, brood and stores are counted with these, and neither "
@@ -159,7 +159,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"narrow-nest", QT_TRANSLATE_NOOP("Remark", "%{built:0} combs are built, the bees cover %{covered:halves}, and %{empty:0} are empty: take empty combs out before winter, "
                                                     "or put a follower beside the nest.")},
         {"open-stores-late",
-         QT_TRANSLATE_NOOP("Remark", "About %{open} are open stores that may not be capped before the cold.")},
+         QT_TRANSLATE_NOOP("Remark", "About %{open:amount} are open stores that may not be capped before the cold.")},
         // place and season
         {"edge-of-rules", QT_TRANSLATE_NOOP("Remark", "The season lies at the edge of the rules, as in high and far "
                                                       "northern places: compare its dates with your own.")},

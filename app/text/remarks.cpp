@@ -43,6 +43,7 @@ bool isClassed(const std::string& id) {
 // Which of several texts an id has is said with.
 std::string variantOf(const Remark& remark) {
     if (remark.id == "moisture" && !detailOf(remark, "water")) return "/unmeasured";
+    if (remark.id == "laying-stopped" && !detailOf(remark, "day")) return "/undated";
     if ((remark.id == "station-used" || remark.id == "far-from-stations") && !detailOf(remark, "km"))
         return "/unmeasured";
     if (remark.id == "stores-carried-forward" && massOf(remark, "used").value_or(kilograms(0)).value() < 0)

@@ -129,6 +129,16 @@ const Look* lookOfCase(const ColonyHistory& history, Date asOf) {
     return either;
 }
 
+// Signs of disease seen at any look since the one the case rests on, whatever else was looked at.
+bool troubleSince(const ColonyHistory& history, const Look* look, Date asOf) {
+    bool since = look == nullptr, trouble = false;
+    for (const auto& each : history.looks) {
+        since = since || &each == look;
+        if (since && each.date <= asOf && asOf.daysSince(each.date) <= oldestObservation) trouble = trouble || each.bees.trouble;
+    }
+    return trouble;
+}
+
 const Weighing* newestWeighing(const ColonyHistory& history, Date asOf) {
     const Weighing* newest = nullptr;
     for (const auto& entry : history.weighings)
@@ -165,6 +175,7 @@ ColonyCase caseOf(const ColonyHistory& history, const std::vector<Yard>& yards, 
         record.fedOrTreated = look->fedOrTreated;
         record.bees.sure = look->sure;
     }
+    record.bees.trouble = troubleSince(history, look, asOf);
     if (!record.bees.kind) record.bees.kind = history.colony.beeKind;
     addRecords(record, history, honeyBegins, asOf);
     return record;

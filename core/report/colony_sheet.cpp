@@ -34,7 +34,7 @@ void add(Section& section, std::string id, const std::optional<Value>& value) {
 
 void addAmounts(Section& answer, const Advice& advice) {
     if (advice.verdict == Verdict::Harvest && advice.harvest) answer.facts.push_back({"take", Cell(advice.harvest->upTo)});
-    if (advice.verdict != Verdict::Feed || !advice.feed) return;
+    if (!advice.feed) return;
     if (advice.feed->syrup.sugar > nothingWorthSaying) answer.facts.push_back({"feed-sugar", Cell(advice.feed->syrup.sugar)});
     if (advice.feed->fondant > nothingWorthSaying) answer.facts.push_back({"feed-fondant", Cell(advice.feed->fondant)});
 }
@@ -90,7 +90,7 @@ Section takeSection(const ColonyQuestion& question, const Advice& advice) {
 
 Section feedingSection(const ColonyQuestion& question, const Advice& advice, const std::vector<Task>& tasks) {
     Section feeding{"feeding"};
-    if (advice.verdict != Verdict::Feed || !advice.feed) return feeding;
+    if (!advice.feed) return feeding;
     const auto& plan = *advice.feed;
     if (plan.syrup.sugar > nothingWorthSaying) {
         feeding.facts.push_back({"ratio", Cell(plan.ratio.printed)});

@@ -34,7 +34,7 @@ Fed fedAt(const PlannedColony& colony) {
             fed.sugar += task.sugar;
             fed.fondant += task.fondant;
         }
-    else if (advice.verdict == Verdict::Feed && advice.feed) fed = {advice.feed->syrup.sugar, advice.feed->fondant};
+    else if (advice.feed) fed = {advice.feed->syrup.sugar, advice.feed->fondant};
     return fed;
 }
 
@@ -125,7 +125,7 @@ Section toMix(const std::vector<PlannedColony>& colonies) {
     section.table.columns = {"colony", "ratio", "sugar", "water", "syrup"};
     for (const auto& colony : colonies) {
         const auto& advice = *colony.advice;
-        if (colony.followed || advice.verdict != Verdict::Feed || !advice.feed || advice.feed->syrup.sugar <= Mass(0)) continue;
+        if (colony.followed || !advice.feed || advice.feed->syrup.sugar <= Mass(0)) continue;
         const auto& syrup = advice.feed->syrup;
         const double share = shareOfAdvised(fedAt(colony).sugar, *advice.feed);
         if (share <= 0) continue;

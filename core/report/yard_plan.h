@@ -26,14 +26,14 @@ struct PlannedColony {
     std::optional<std::vector<Task>> tasks{}; //!< to be done, where that is not just what the advice asks for: the keeper has a plan
 };
 
-//! What the answers of a yard add up to: what is fed where feeding is the verdict, what may come off where harvest is. Combs that move were counted when
-//! the colonies were answered in their yard's plan.
+//! What the answers of a yard add up to: all that their visits feed (a first visit while evidence contradicts, and food until bees are united, too), and what
+//! may come off. Combs that move were counted when the colonies were answered in their yard's plan.
 struct YardTotals {
     Mass sugar{0}, fondant{0}, honey{0};
     Volume water{0};
     std::optional<Date> lastSyrupDay; //!< the earliest of the colonies that are fed syrup
 };
-//! Adds one colony. A colony that is to be united is not fed on its own. Tested: tests/report/sheets_test.cpp.
+//! Adds one colony. Tested: tests/report/sheets_test.cpp, plan_agrees_test.cpp.
 void add(YardTotals& totals, const PlannedColony& colony);
 
 //! What the keeper pays for sugar, as far as it is known.

@@ -11,22 +11,24 @@ namespace winterlarder::advice {
 //! Colonies of one yard, weighed alone and then in its plan.
 class TestYard {
 public:
+    explicit TestYard(winter::Sampling sampling = quick) : sampling_(sampling) {}
     void add(const char* name, ColonyQuestion question) {
         question.colony = name;
         question.yard = "Yard";
         question.stream = winter::colonyStream(name);
         questions_.push_back(std::move(question));
-        alone_.push_back(adviceFor(questions_.back()));
+        alone_.push_back(weigh(questions_.back(), constants(), sampling_, 2)->advice);
     }
     void plan(MovingCombs combs = MovingCombs::Allowed) {
         std::vector<YardColony> yard;
         for (std::size_t i = 0; i < questions_.size(); ++i) yard.push_back({&questions_[i], &alone_[i]});
         plan_ = planFor(yard, combs);
         planned_.clear();
-        for (std::size_t i = 0; i < yard.size(); ++i) planned_.push_back(*inPlan(yard, plan_, i, constants(), quick, 2));
+        for (std::size_t i = 0; i < yard.size(); ++i) planned_.push_back(*inPlan(yard, plan_, i, constants(), sampling_, 2));
     }
     std::size_t size() const { return questions_.size(); }
     ColonyQuestion& question(std::size_t i) { return questions_[i]; }
+    const ColonyQuestion& question(std::size_t i) const { return questions_[i]; }
     const Advice& alone(std::size_t i) const { return alone_[i]; }
     const Advice& planned(std::size_t i) const { return planned_[i].answer.advice; }
     const ColonyInPlan& inPlanOf(std::size_t i) const { return planned_[i]; }
@@ -34,6 +36,7 @@ public:
     const YardPlan& whole() const { return plan_; }
 
 private:
+    winter::Sampling sampling_;
     std::deque<ColonyQuestion> questions_;
     std::deque<Advice> alone_;
     YardPlan plan_;

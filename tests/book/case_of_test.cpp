@@ -38,6 +38,19 @@ void put(Book& book, const Entry& entry) {
     must(book.apply(PutEntries{"import document", {{kindOf<Entry>, entry.id.number, rowOf(entry)}}}, morning, "Ada"));
 }
 
+TEST_F(CaseOf, SignsOfDiseaseCountWhateverElseWasLookedAt) {
+    edit(book, AddLook{lookAt(colony, day("2026-09-10"))});
+    auto glance = lookAt(colony, day("2026-09-15"));
+    glance.combs = {};
+    glance.bees.trouble = true;
+    edit(book, AddLook{glance});
+    EXPECT_FALSE(on("2026-09-14").bees.trouble);
+    EXPECT_TRUE(on("2026-09-15").bees.trouble);
+    EXPECT_EQ(on("2026-09-15").lookedOn, day("2026-09-10"));
+    edit(book, AddLook{lookAt(colony, day("2026-09-20"))});
+    EXPECT_FALSE(on("2026-09-21").bees.trouble) << "until the next whole look";
+}
+
 TEST_F(CaseOf, TakesTheLatestLookOnOrBeforeTheDayAndWhatCameSince) {
     edit(book, AddLook{lookAt(colony, day("2026-08-20"))});
     auto second = lookAt(colony, day("2026-09-10"));

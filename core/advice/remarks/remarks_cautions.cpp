@@ -80,7 +80,7 @@ private:
         if (urgent) say("emergency");
         if (urgent && q.asOf > r.days.quietFrom) say("no-super-yet");
         reach();
-        if (a.needIfStopped) say("laying-stopped", {{"day", r.on(q.season.broodStop ? q.season.broodStop->day : r.days.closing)}, {"need", *a.needIfStopped}});
+        if (a.needIfStopped) layingStopped();
         const bool weak = r.phase >= Phase::Late && !disease() && a.decidedBy != DecidedBy::Weak && tooWeak(r);
         if (weak) say("weak-too-late");
         if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late && r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
@@ -90,6 +90,12 @@ private:
     //! Brood grows in March and April, in the south in August and September, where spring forage starts after them, and they are still to come.
     bool springComesAsUsual() const {
         return q.season.forage && q.season.forage->day >= usualSpringFrom && q.season.forage->day <= usualSpringTo && q.asOf < usualSpringFrom;
+    }
+
+    // Where laying goes on through winter, or should have stopped since the look, there is no day to name.
+    void layingStopped() {
+        say("laying-stopped", {{"need", *a.needIfStopped}});
+        if (const auto& stop = q.season.broodStop; stop && stop->day >= q.asOf) said.back().details.insert({"day", r.on(stop->day)});
     }
 
     void mites() {
