@@ -9,8 +9,8 @@
 #include <string_view>
 #include <vector>
 
-//! The words of every choice in a book, in the order of its enumerators: what the file, CSV and JSON write. The same as in case
-//! files and in shared/fields.csv. Tested: tests/book/tables_test.cpp.
+//! The words of every choice in a book or a case, in the order of its enumerators: what the file, CSV, JSON and case files
+//! write; as in shared/fields.csv. Tested: tests/book/tables_test.cpp, tests/exchange/case_description_test.cpp.
 namespace winterlarder::book {
 
 template <class Choice> inline constexpr std::array<std::string_view, 0> wordsOf{};
