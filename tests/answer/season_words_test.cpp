@@ -22,7 +22,7 @@ struct Told {
 
 // All that is told of what is to come: sentences of the answer and remarks, without those that give reasons by what was.
 std::vector<Told> toldOf(const advice::Advice& a) {
-    std::vector<Told> told{{"headline", headline(a, {}).toStdString()}, {"target", targetSentence(a, {}).toStdString()}, {"look", lookSentence(a.anotherLook, {}).toStdString()}};
+    std::vector<Told> told{{"headline", headline(a, {}).toStdString()}, {"target", targetSentence(a, {}).toStdString()}, {"look", lookSentence(a, {}).toStdString()}};
     if (a.expectedLater) told.push_back({"later", laterSentence(*a.expectedLater, {}).toStdString()});
     for (const auto* remarks : {&a.cautions, &a.goodPractice, &a.reasons})
         for (const auto& remark : *remarks) told.push_back({remark.id, sentence(remark, {}).toStdString()});
