@@ -212,7 +212,7 @@ QString learnedText(const Asked& from, const learning::ScoreSummary& summary, co
 Status learnedBook(Session& session, const BookAnswers& options) {
     auto from = asked(session, options, options.asOf, options.colony, true);
     if (!from) return session.fail(from.problems());
-    const auto scoring = scoredFrom(from->past, session.reference.constants, session.sampling, session.threads);
+    const auto scoring = scoredFrom(from->past, session.reference, session.sampling, session.threads);
     if (!scoring.problems.empty()) from->status = worse(from->status, session.fail(placedAt(scoring.problems, options.file)));
     from->pastProblems.insert(from->pastProblems.end(), scoring.problems.begin(), scoring.problems.end());
     for (const auto& note : from->pastNotes) session.tell(fmt::format("{}: {}", options.file, note));

@@ -78,18 +78,14 @@ std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std:
 
 } // namespace
 
-double shellFactor(book::Shell shell, bool topInsulation) {
-    const double insulated = topInsulation ? 0.85 : 1.0;
+double shellFactor(book::Shell shell, bool topInsulation, const ModelConstants& constants) {
+    const double insulated = topInsulation ? constants.shellTopInsulation : 1.0;
     switch (shell) {
-    case book::Shell::Timber:
-        return insulated;
-    case book::Shell::ThickTimber:
-        return 0.6 * insulated;
-    case book::Shell::Wrapped:
-    case book::Shell::Polystyrene:
-        return 0.7;
-    case book::Shell::Straw:
-        return 0.4;
+    case book::Shell::Timber: return insulated;
+    case book::Shell::ThickTimber: return constants.shellThickTimber * insulated;
+    case book::Shell::Wrapped: return constants.shellWrapped;
+    case book::Shell::Polystyrene: return constants.shellPolystyrene;
+    case book::Shell::Straw: return constants.shellStraw;
     }
     return 1.0;
 }
@@ -108,7 +104,7 @@ stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData
 void fillHive(advice::ColonyQuestion& question, const book::HiveRecord& record, const ReferenceData& reference) {
     require(!record.boxes.empty(), "a hive without a box");
     question.boxes = boxesOf(record, reference);
-    question.shellFactor = shellFactor(record.shell, record.topInsulation);
+    question.shellFactor = shellFactor(record.shell, record.topInsulation, reference.constants);
     for (const book::BoxRecord& box : record.boxes) question.boxUses.push_back({box.super, box.putOn});
     question.treated = question.treatedWithoutDay = record.treated;
     question.nucleus = record.nucleus;

@@ -3,6 +3,7 @@
 
 #include "stores/evidence.h"
 #include "stores/tare.h"
+#include "support/choices.h"
 
 #include <optional>
 #include <vector>
@@ -45,7 +46,7 @@ Mass broodMass(BeeCount cells);
 std::optional<Mass> beeBreadOnCombs(const std::vector<Comb>& combs);
 
 //! A hive lifted and judged.
-enum class HeftWord { Light, Fair, Heavy };
+using winterlarder::HeftWord;
 //! Share of the usual winter stores the word stands for: 0.5, 0.9, 1.3 (judgement).
 double heftFactor(HeftWord word);
 

@@ -4,6 +4,7 @@
 #include "calendar/date.h"
 #include "quantity/quantity.h"
 #include "quantity/text.h"
+#include "support/choices.h"
 
 #include <array>
 #include <cstdint>
@@ -19,11 +20,11 @@ namespace winterlarder::book {
 enum class FlowStrength { None, Trickle, Fair, Strong };
 enum class Shell { Timber, ThickTimber, Wrapped, Polystyrene, Straw };
 enum class BeeKind { Dark, Carniolan, Buckfast, Italian };
-enum class HeftWord { Light, Fair, Heavy };
 enum class FeederKind { Round, Top, Box, Contact, Frame, End };
 enum class FeedKind { Syrup, Fondant, DrySugar };
-enum class SupersFor { People, Bees };
-enum class HoneyKind { Blossom, Honeydew, Heather };
+using winterlarder::HeftWord;
+using winterlarder::HoneyKind;
+using winterlarder::SupersFor;
 using winterlarder::UnitSystem;
 
 //! Where the bees stand: exactly one of a station, coordinates, or an own climate.
