@@ -54,7 +54,7 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     if (!asOf) return asOf.problems();
     auto opened = openBook(session, file, For::Reading);
     if (!opened) return opened.problems();
-    Asked result{std::move(opened).value(), *asOf, {}, std::nullopt, {}, {}, {}};
+    Asked result{.book = std::move(opened).value(), .asOf = *asOf};
     auto colonies = coloniesAsked(result.book, colony, *asOf);
     if (!colonies) return colonies.problems();
     result.colonies = std::move(colonies).value();

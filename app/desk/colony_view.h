@@ -21,8 +21,11 @@ class LookPage;
 class PicturePanel;
 class ScalePage;
 class StoryPage;
-class Trying;
+class WhatIfRunner;
 class WhatIfPage;
+
+//! The pages of a colony, in their order.
+enum class ColonyPage { Hive, Combs, Feeding, Scale, Story, WhatIf };
 
 //! Everything about one colony: the answer, the winter picture, and the pages below it.
 class ColonyView : public QWidget {
@@ -46,6 +49,7 @@ public:
     void useAdviser(std::shared_ptr<const Adviser> adviser);
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
+    void showPage(ColonyPage page);
     GroundsPopup* grounds() const { return grounds_; } //!< how a number was got; nothing until one was asked about
     void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
     //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.
@@ -53,7 +57,7 @@ public:
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);
-    void told(const QString& notice); //!< what was done, for the keeper to know
+    void noticeGiven(const QString& notice); //!< what was done, for the keeper to know
     void wintersWanted(winterlarder::desk::ColonyId id); //!< of its answer, which were let go
 
 private:
@@ -80,7 +84,7 @@ private:
     StoryPage* story_;
     WhatIfPage* whatIf_;
     GroundsPopup* grounds_ = nullptr;
-    std::unique_ptr<Trying> trying_;
+    std::unique_ptr<WhatIfRunner> runner_;
     bool pictureWanted_ = true;
 };
 

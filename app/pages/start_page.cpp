@@ -45,7 +45,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     down->addWidget(place_);
     yard_ = new QLineEdit(tr("Home yard"), inside);
     yard_->setAccessibleName(tr("Name of the yard"));
-    auto* named = quietLabel(inside, false);
+    auto* named = quietLabel(inside, Lines::One);
     named->setText(tr("What you call the place:"));
     named->setBuddy(yard_);
     auto* nameRow = new QHBoxLayout;
@@ -138,7 +138,7 @@ void StartPage::begin() {
     fault_->setVisible(!wrong.isEmpty());
     if (!wrong.isEmpty()) return (place_->place() ? static_cast<QWidget*>(yard_) : place_->search())->setFocus();
     const auto units = metric_->isChecked() ? UnitSystem::Metric : states_->isChecked() ? UnitSystem::UnitedStates : UnitSystem::Imperial;
-    emit begun({yard_->text().trimmed(), *place_->place(), format_->currentData().toString(), boxes_->value(), units});
+    emit finished({yard_->text().trimmed(), *place_->place(), format_->currentData().toString(), boxes_->value(), units});
 }
 
 } // namespace winterlarder::desk

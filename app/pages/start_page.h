@@ -35,14 +35,13 @@ public:
     PlaceField* place() const { return place_; }
     QLineEdit* yard() const { return yard_; }
     QComboBox* format() const { return format_; }
-    QPushButton* beginButton() const { return begin_; }
     QRadioButton* unitsButton(UnitSystem system) const;
     QString fault() const;
     //! As with ColonyView.
     bool hasHeightForWidth() const override { return false; }
 
 signals:
-    void begun(const winterlarder::desk::Beginning& beginning);
+    void finished(const winterlarder::desk::Beginning& beginning);
     void openAsked();
     void demoAsked();
 

@@ -48,7 +48,7 @@ const book::Look* lookBefore(const Surroundings& known, Date day, const Decision
 }
 
 book::ColonyCase emptyCase(const book::SiteRecord& site, const book::HiveRecord& hive, Date day) {
-    return {{}, {}, day, {}, site, hive, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    return {.asOf = day, .site = site, .hive = hive};
 }
 
 book::ColonyCase caseOfHive(const Surroundings& known, Date day, const ReferenceData& reference) {

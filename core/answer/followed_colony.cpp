@@ -44,10 +44,10 @@ Date decidedOn(const book::ColonyHistory& records, const Winter& winter, Date as
 tracking::StoresAtDecision storesOf(const advice::Advice& advice) {
     tracking::StoresAtDecision stores{std::max(kilograms(0), advice.estimate->mean), advice.storesSd};
     for (const auto& share : advice.estimate->shares) {
-        const std::string& kind = share.evidence.kind;
-        if (kind == "heft") stores.heftShare += share.weight;
-        if (kind == "one-sided lift") stores.oneSideShare += share.weight;
-        if (kind == "scale" || kind == "two-sided lift" || kind == "one-sided lift") stores.weighedShare += share.weight;
+        const auto kind = share.evidence.kind;
+        if (kind == stores::EvidenceKind::Heft) stores.heftShare += share.weight;
+        if (kind == stores::EvidenceKind::OneSidedLift) stores.oneSideShare += share.weight;
+        if (stores::isWeighed(kind)) stores.weighedShare += share.weight;
     }
     return stores;
 }

@@ -41,9 +41,29 @@ stores::Walls walls(book::Shell shell) {
 
 // ---- combs --------------------------------------------------------------------------------------------------------
 
-stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& place, const ReferenceData& reference) {
+// Box by box from the floor; what is not listed is not built.
+std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes, const ReferenceData& reference) {
+    std::vector<stores::Comb> combs;
+    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
+    if (!list) return combs;
+    std::size_t next = 0;
+    for (std::size_t box = 0; box < boxes.size(); ++box)
+        for (int place = 0; place < boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
+            const auto& own = (*list)[next].format;
+            stores::Comb comb = combOf((*list)[next], own ? shippedFormat(*own, reference) : boxes[box]);
+            comb.box = static_cast<int>(box);
+            comb.place = place;
+            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
+            combs.push_back(std::move(comb));
+        }
+    return combs;
+}
+
+} // namespace
+
+stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& format) {
     stores::Comb comb;
-    comb.format = record.format ? shippedFormat(*record.format, reference) : place;
+    comb.format = format;
     if (record.width) comb.format.pitch = *record.width;
     comb.built = record.built;
     comb.capped = record.capped.value_or(0);
@@ -58,25 +78,6 @@ stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& plac
     comb.oldNest = record.oldNest;
     return comb;
 }
-
-// Box by box from the floor; what is not listed is not built.
-std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes, const ReferenceData& reference) {
-    std::vector<stores::Comb> combs;
-    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    if (!list) return combs;
-    std::size_t next = 0;
-    for (std::size_t box = 0; box < boxes.size(); ++box)
-        for (int place = 0; place < boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
-            stores::Comb comb = combOf((*list)[next], boxes[box], reference);
-            comb.box = static_cast<int>(box);
-            comb.place = place;
-            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
-            combs.push_back(std::move(comb));
-        }
-    return combs;
-}
-
-} // namespace
 
 double shellFactor(book::Shell shell, bool topInsulation, const ModelConstants& constants) {
     const double insulated = topInsulation ? constants.shellTopInsulation : 1.0;

@@ -14,6 +14,9 @@ namespace winterlarder::answer {
 //! tests/answer/question_of_case_test.cpp (as part of a question).
 std::vector<hive::CombFormat> boxesOf(const book::HiveRecord& hive, const ReferenceData& reference);
 
+//! A comb as stores are reckoned from it, in that format (with the comb's own spacing, where it has one); its place is not set.
+stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& format);
+
 //! What a hive and its combs are made of, as its weight and room follow from. Tested: tests/answer/doubts_test.cpp.
 stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData& reference);
 

@@ -21,7 +21,7 @@ struct HiveLoad {
     Mass beeMass;                   //!< of one adult, the model's m_b
     BeeCount broodCells;            //!< on that day; what is not known must be modelled, not left 0
     Mass beeBread = kilograms(0.7); //!< 0.1-2 kg where not recorded
-    Mass waxNotInTare{0};           //!< see waxOf; 0 where the hive was weighed with its combs
+    Mass waxNotInTare{0};           //!< of combs the tare was taken without; 0 where the hive was weighed with them
 };
 
 //! Stores from a weighing: gross - tare - bees - brood - bee bread - wax outside the tare; may come out below 0.

@@ -99,7 +99,7 @@ TEST_F(TablesUsedByBook, ALaterLookIsNeverSurerThanItMayBe) {
 TEST_F(TablesUsedByBook, PastWintersAreAsManyAsLongAndAsFinelySimulatedAsTheTableSays) {
     const auto past = [&](const Moved& moved) {
         const auto data = with(moved);
-        auto other = must(book::Book::open(folder / "a.larder", data, opening(true)));
+        auto other = must(book::Book::open(folder / "a.larder", data, opening(book::OpenFor::Reading)));
         return must(readPast(other, day("2028-10-01"))).winters;
     };
     EXPECT_EQ(past({&DecisionConstants::pastWinters, 15}).size(), 1U);

@@ -26,7 +26,6 @@ const Reasons& longFiles() {
         {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
         {"app/plots/winter_layers.cpp", "one layer of the winter picture after the other"},
         {"app/plots/winter_plot.cpp", "one class: the winter picture with its keys and readings"},
-        {"core/answer/question_of_case.cpp", "the one way from a case to a question, a short function a part"},
         {"core/book/form/describe.h", "the one description of all kinds of entry"},
         {"core/exchange/book/book_csv.cpp", "both ways of one form of table, whose rules belong together"},
         {"core/exchange/json/json_tree.cpp", "one reader that keeps the place of every value"},

@@ -43,7 +43,7 @@ double superMoves(const Reckoning& r, const Decided&) {
 double tareMoves(const Reckoning& r, const Decided&) {
     double weight = 0;
     for (const auto& share : r.estimate.shares)
-        if (share.evidence.kind == "scale" || share.evidence.kind.ends_with("lift")) weight += share.weight;
+        if (stores::isWeighed(share.evidence.kind)) weight += share.weight;
     return weight * r.question.tareSd.value();
 }
 

@@ -17,6 +17,9 @@
 //! these. Field names, units and limits are those of shared/fields.csv.
 namespace winterlarder::book {
 
+//! Nothing observed longer before the day asked for than this says anything about it.
+inline constexpr int oldestObservationDays = 60;
+
 enum class FlowStrength { None, Trickle, Fair, Strong };
 enum class Shell { Timber, ThickTimber, Wrapped, Polystyrene, Straw };
 enum class BeeKind { Dark, Carniolan, Buckfast, Italian };
