@@ -59,7 +59,7 @@ DueLooks dueLooks(const std::vector<FollowReading>& readings, const ReferenceDat
         const std::string& name = reading.records.colony.name;
         one.visits(result.due);
         const auto done = caught({}, whatIsDue(name), [&]() -> Outcome<bool> {
-            const auto colony = followedColony(reading, reference, sampling, threads, true, stop);
+            const auto colony = followedColony(reading, reference, sampling, threads, EndOfWinter::Counts, stop);
             if (!colony) return colony.problems();
             if (!colony->question) return true;
             const auto following = tracking::follow(*colony->question, reference.constants, sampling, threads, stop);

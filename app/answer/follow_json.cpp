@@ -5,6 +5,7 @@
 #include "answer/dead_hive.h"
 #include "answer/json_values.h"
 
+#include "numerics/normal_law.h"
 #include "text/follow_words.h"
 #include "text/remarks.h"
 
@@ -14,23 +15,6 @@
 namespace winterlarder::answer {
 
 using exchange::Json;
-
-std::string_view word(tracking::FollowState state) {
-    using State = tracking::FollowState;
-    switch (state) {
-    case State::Dead: return "dead";
-    case State::CannotSay: return "cannot_say";
-    case State::FoodOutOfReach: return "food_out_of_reach";
-    case State::ActNow: return "act_now";
-    case State::Dwindling: return "dwindling";
-    case State::LessThanThought: return "less_than_thought";
-    case State::FeedNotRecorded: return "feed_not_recorded";
-    case State::EatingFaster: return "eating_faster";
-    case State::MoreThanNeeded: return "more_than_needed";
-    case State::OnCourse: return "on_course";
-    }
-    return "";
-}
 
 namespace {
 
@@ -57,7 +41,7 @@ public:
 
     void fill(Json& answer, bool daily) const {
         answer.add("decided", iso(q.decided))
-            .add("state", word(f.state))
+            .add("state", tracking::word(f.state))
             .add("position", f.fitsNoWinter ? Json() : Json(f.position))
             .add("headline", text::followHeadline(q, f, style_).toStdString())
             .add("short_risk", q.shortRisk)
@@ -213,11 +197,10 @@ Json begun(const FollowedColony& colony, Date asOf) {
 std::string_view kindOf(const tracking::Observation& observation) { return std::visit(KindWord{}, observation.what); }
 
 Json multiplierJson(const learning::Lasting& lasting) {
-    constexpr double tenth = 1.2816;
     return Json::object()
-        .add("low", std::exp(lasting.logMean - tenth * lasting.logSd))
+        .add("low", std::exp(lasting.logMean - tenthPercentile * lasting.logSd))
         .add("typical", lasting.median())
-        .add("high", std::exp(lasting.logMean + tenth * lasting.logSd));
+        .add("high", std::exp(lasting.logMean + tenthPercentile * lasting.logSd));
 }
 
 Json followJson(const FollowedColony& colony, const tracking::Following& following, Date asOf, bool daily,
@@ -231,7 +214,7 @@ Json followJson(const FollowedColony& colony, const tracking::Following& followi
 Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference, const text::WordStyle& style) {
     Json answer = begun(colony, asOf);
     answer.add("decided", nullptr)
-        .add("state", word(tracking::FollowState::CannotSay))
+        .add("state", tracking::word(tracking::FollowState::CannotSay))
         .add("reasons", remarksJson(colony.advice.reasons, reference, style))
         .add("cautions", Json::list());
     return answer;

@@ -8,7 +8,6 @@
 
 namespace winterlarder::answer {
 
-std::string_view word(tracking::FollowState state); //!< "on_course", "food_out_of_reach", ...: the state's name with underscores
 //! "scale", "two-sided lift", "one-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead".
 std::string_view kindOf(const tracking::Observation& observation);
 

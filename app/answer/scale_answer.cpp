@@ -60,12 +60,12 @@ public:
         return readings;
     }
     //! The times stay those of the clock the log was kept by.
-    bool wallClock() const { return !absolute() && !logZone_; }
+    scale::Times times() const { return absolute() || logZone_ ? scale::Times::Moments : scale::Times::WallClock; }
 
 private:
     bool absolute() const { return log_.columns.timeForm != exchange::TimeForm::WallClock; }
 
-    Outcome<bool> zonesBetween(std::int64_t from, std::int64_t to) {
+    Outcome<Done> zonesBetween(std::int64_t from, std::int64_t to) {
         Problems problems;
         const auto named = [&](const std::optional<std::string>& name, std::optional<scale::TimeZone>& zone, const char* option) {
             if (!name) return;
@@ -85,7 +85,7 @@ private:
         named(clocks_.log, logZone_, "--clock");
         if (!logZone_) logZone_ = place_;
         if (!problems.empty()) return problems;
-        return true;
+        return Done{};
     }
 
     scale::Reading readingOf(const exchange::ScaleLogRow& row, std::int64_t before) const {
@@ -139,7 +139,7 @@ Outcome<ScaleAnswer> answerOf(exchange::ScaleLog log, const ScaleClocks& clocks)
     answer.columns = std::move(log.columns);
     answer.faults = std::move(log.faults);
     answer.lines = log.lines;
-    answer.summary = scale::summarise(std::move(readings).value(), readingsOf.wallClock());
+    answer.summary = scale::summarise(std::move(readings).value(), readingsOf.times());
     answer.proposals = scale::propose(answer.summary);
     return answer;
 }

@@ -36,7 +36,7 @@ Status adviseOne(Session& session, const std::string& file) {
     const auto text = textOf(file, session.in, limits::caseText);
     if (!text) return session.fail(text.problems());
     const BatchAnswer answer =
-        answerOf({0, shownName(file), 0, *text, {}, {}, {}, session.units}, session.reference, session.sampling, session.threads);
+        answerOf({.file = shownName(file), .text = *text, .units = session.units}, session.reference, session.sampling, session.threads);
     if (!answer.problems.empty()) return session.fail(answer.problems);
     session.ask(answer.asked);
     if (session.json)
@@ -88,7 +88,7 @@ private:
 void addLines(Batch& batch, std::uint64_t& position, std::istream& in, std::optional<UnitSystem> units) {
     exchange::LineReader lines(in);
     while (auto line = lines.next()) {
-        BatchItem item{position++, "<stdin>", line->number, std::move(line->text), {}, {}, {}, units};
+        BatchItem item{.position = position++, .file = "<stdin>", .line = line->number, .text = std::move(line->text), .units = units};
         if (line->tooLong)
             item.problems = {{ProblemKind::Input,
                               {"<stdin>", line->number, 1},
@@ -99,7 +99,7 @@ void addLines(Batch& batch, std::uint64_t& position, std::istream& in, std::opti
 }
 
 void addFile(Batch& batch, std::uint64_t& position, const std::string& file, std::istream& in, std::optional<UnitSystem> units) {
-    BatchItem item{position++, file, 0, {}, {}, {}, {}, units};
+    BatchItem item{.position = position++, .file = file, .units = units};
     auto text = textOf(file, in, limits::caseText);
     if (text)
         item.text = *std::move(text);

@@ -61,7 +61,7 @@ struct YardPlanning {
 //! only then is the last of a yard known, and its colonies are answered in the yard's plan.
 class OrderedAnswers {
 public:
-    //! Shows one answer; false: it was faulty.
+    //! Shows one answer.
     using Show = std::function<void(const BatchAnswer&)>;
     OrderedAnswers(const YardPlanning& planning, Show show) : planning_(planning), show_(std::move(show)) {}
     void put(std::uint64_t position, BatchAnswer answer);

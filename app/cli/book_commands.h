@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "book/book.h"
 #include "cli/book_options.h"
 #include "cli/commands.h"
 #include "cli/session.h"
@@ -38,7 +39,7 @@ Status bookCalendar(Session& session, const BookAnswers& options);
 Status bookStory(Session& session, const BookStory& options);
 Status bookInfo(Session& session, const BookFile& options);
 Status checkBook(Session& session, const BookFile& options);
-Status turnBook(Session& session, const BookFile& options, bool back);
+Status turnBook(Session& session, const BookFile& options, book::Turned turned);
 
 Status exportBook(Session& session, const BookExport& options);
 Status importBook(Session& session, const BookImport& options);

@@ -209,7 +209,8 @@ Status checkBook(Session& session, const BookFile& options) {
     return Status::Done;
 }
 
-Status turnBook(Session& session, const BookFile& options, bool back) {
+Status turnBook(Session& session, const BookFile& options, book::Turned turned) {
+    const bool back = turned == book::Turned::Back;
     auto opened = openBook(session, options, For::Writing);
     if (!opened) return session.fail(opened.problems());
     if (back ? !opened->canUndo() : !opened->canRedo())

@@ -54,7 +54,7 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     if (!asOf) return asOf.problems();
     auto opened = openBook(session, file, For::Reading);
     if (!opened) return opened.problems();
-    Asked result{std::move(opened).value(), *asOf, {}, std::nullopt, {}, {}, {}};
+    Asked result{.book = std::move(opened).value(), .asOf = *asOf};
     auto colonies = coloniesAsked(result.book, colony, *asOf);
     if (!colonies) return colonies.problems();
     result.colonies = std::move(colonies).value();
@@ -212,7 +212,7 @@ QString learnedText(const Asked& from, const learning::ScoreSummary& summary, co
 Status learnedBook(Session& session, const BookAnswers& options) {
     auto from = asked(session, options, options.asOf, options.colony, true);
     if (!from) return session.fail(from.problems());
-    const auto scoring = scoredFrom(from->past, session.reference.constants, session.sampling, session.threads);
+    const auto scoring = scoredFrom(from->past, session.reference, session.sampling, session.threads);
     if (!scoring.problems.empty()) from->status = worse(from->status, session.fail(placedAt(scoring.problems, options.file)));
     from->pastProblems.insert(from->pastProblems.end(), scoring.problems.begin(), scoring.problems.end());
     for (const auto& note : from->pastNotes) session.tell(fmt::format("{}: {}", options.file, note));

@@ -2,6 +2,7 @@
 #include "cli/book_line.h"
 
 #include "cli/book_commands.h"
+#include "cli/open_book.h"
 
 #include <CLI/CLI.hpp>
 
@@ -26,9 +27,9 @@ void addWriter(CLI::App* command, BookFile& options) {
     optional(command, "--by", options.by, "who writes (default: the user of the system)", "NAME");
 }
 
-void addBookFile(CLI::App* command, BookFile& options, bool writes) {
+void addBookFile(CLI::App* command, BookFile& options, For purpose) {
     addNameOfBook(command, options);
-    if (!writes) return;
+    if (purpose == For::Reading) return;
     addWriter(command, options);
     command->add_flag("--take-over", options.takeOver, "another machine's sign that the book is open there is stale");
 }
@@ -37,7 +38,7 @@ void addBookFile(CLI::App* command, BookFile& options, bool writes) {
 void addNewBookFile(CLI::App* command, BookFile& options) { addNameOfBook(command, options), addWriter(command, options); }
 
 void addRecordOf(CLI::App* command, RecordOf& options) {
-    addBookFile(command, options, true);
+    addBookFile(command, options, For::Writing);
     command->add_option("--colony", options.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
     command->add_option("--date", options.date, "day of the record, YYYY-MM-DD")->required()->type_name("DATE");
     command->add_option("--note", options.note, "what else is to be remembered")->type_name("TEXT");
@@ -58,19 +59,19 @@ void addPlace(CLI::App* command, NewBook& options) {
     optional(command, "--units", options.units, "metric, us, imperial (default: those of the country)", "WORD");
 }
 
-void addAnswerOptions(CLI::App* command, BookAnswers& options, bool writes) {
-    addBookFile(command, options, writes);
+void addAnswerOptions(CLI::App* command, BookAnswers& options, For purpose) {
+    addBookFile(command, options, purpose);
     optional(command, "--as-of", options.asOf, "the day asked for (default: today); later records do not count", "DATE");
     optional(command, "--colony", options.colony, "only this one", "NAME");
 }
 
-void addLearnedAnswerOptions(CLI::App* command, BookAnswers& options, bool writes) {
-    addAnswerOptions(command, options, writes);
+void addLearnedAnswerOptions(CLI::App* command, BookAnswers& options, For purpose) {
+    addAnswerOptions(command, options, purpose);
     command->add_flag("--without-learning", options.withoutLearning, "leave out what past winters taught");
 }
 
-void addOther(CLI::App* command, const char* name, BookAndFile& options, const std::string& does, bool writes) {
-    addBookFile(command, options, writes);
+void addOther(CLI::App* command, const char* name, BookAndFile& options, const std::string& does, For purpose) {
+    addBookFile(command, options, purpose);
     command->add_option(name, options.other, does)->required();
 }
 
@@ -107,13 +108,13 @@ void BookLine::addYards(CLI::App& book, const AddCommand& add) {
     addNewBookFile(made, new_);
     addPlace(made, new_);
     auto* yard = add(book, "add-yard", "a further yard", [this](Session& session) { return addYard(session, yard_); });
-    addBookFile(yard, yard_, true);
+    addBookFile(yard, yard_, For::Writing);
     addPlace(yard, yard_);
 }
 
 void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
     auto* colony = add(book, "add-colony", "a colony and its hive", [this](Session& session) { return addColony(session, colony_); });
-    addBookFile(colony, colony_, true);
+    addBookFile(colony, colony_, For::Writing);
     colony->add_option("--name", colony_.name, "name of the colony")->required()->type_name("NAME");
     colony->add_option("--format", colony_.format, "hive format, see winterlarder-cli hive-formats")->required()->type_name("ID");
     optional(colony, "--boxes", colony_.boxes, "boxes of that format (default 1)", "K");
@@ -206,7 +207,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     sighting->add_flag("--no-stores-in-sight", sighting_.noStoresInSight, "there were none")->excludes(stores);
     auto* weather = add(book, "add-weather", "daily temperatures of a yard from a CSV table; they replace simulated days already past",
                         [this](Session& session) { return addWeather(session, weather_); });
-    addBookFile(weather, weather_, true);
+    addBookFile(weather, weather_, For::Writing);
     weather->add_option("FILE", weather_.source, "CSV table, or - for standard input")->required();
     optional(weather, "--yard", weather_.yard, "whose, if the book has several yards", "NAME");
     weather->add_option("--columns", weather_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")->type_name("NAMES");
@@ -214,7 +215,7 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     addSure(weather, weather_.sure, "days still to come are right");
     auto* log = add(book, "add-scale-log", "a few weighings and every feed, harvest and change of equipment out of a scale's log",
                     [this](Session& session) { return addScaleLog(session, scaleLog_, scale_); });
-    addBookFile(log, scaleLog_, true);
+    addBookFile(log, scaleLog_, For::Writing);
     log->add_option("FILE", scale_.file, "CSV table of times and weights, or - for standard input")->required();
     log->add_option("--colony", scaleLog_.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
     optional(log, "--ratio", scaleLog_.ratio, "of the syrup fed meanwhile, sugar to water by mass", "A:B");
@@ -225,19 +226,19 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
 
 void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
     auto* advised = add(book, "advise", "the answer for every living colony, or one", [this](Session& session) { return adviseBook(session, advise_); });
-    addLearnedAnswerOptions(advised, advise_, false);
+    addLearnedAnswerOptions(advised, advise_, For::Reading);
     advised->add_flag("--combs-stay", advise_.combsStay, "plan yards without moving combs between hives");
     auto* asCase = add(book, "case", "a colony as a case file for advise", [this](Session& session) { return bookCase(session, case_); });
-    addLearnedAnswerOptions(asCase, case_, false);
+    addLearnedAnswerOptions(asCase, case_, For::Reading);
     auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
                          [this](Session& session) { return acceptAdvice(session, accept_); });
-    addLearnedAnswerOptions(accepted, accept_, true);
+    addLearnedAnswerOptions(accepted, accept_, For::Writing);
 }
 
 void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     auto* followed = add(book, "follow", "how the winter of every living colony goes: forecast then and now, what to do",
                          [this](Session& session) { return followBook(session, follow_); });
-    addLearnedAnswerOptions(followed, follow_, false);
+    addLearnedAnswerOptions(followed, follow_, For::Reading);
     followed->add_flag("--daily", follow_.daily, "every day in the JSON, not every seventh");
     auto* outcome = add(book, "outcome", "how a winter ended", [this](Session& session) { return addOutcome(session, outcome_); });
     addRecordOf(outcome, outcome_);
@@ -253,28 +254,28 @@ void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     yesOrNo(outcome, "queen-found", outcome_.queen, "the queen was found");
     addAnswerOptions(add(book, "learned", "what past winters taught, and how good their forecasts were",
                          [this](Session& session) { return learnedBook(session, learned_); }),
-                     learned_, false);
+                     learned_, For::Reading);
     addAnswerOptions(add(book, "calendar", "what is due as an iCalendar file", [this](Session& session) { return bookCalendar(session, calendar_); }),
-                     calendar_, false);
+                     calendar_, For::Reading);
 }
 
 void BookLine::addStory(CLI::App& book, const AddCommand& add) {
     auto* story = add(book, "story", "every step of the book, newest first", [this](Session& session) { return bookStory(session, story_); });
-    addBookFile(story, story_, false);
+    addBookFile(story, story_, For::Reading);
     story->add_option("--count", story_.count, "at most so many steps (default 100)")->type_name("N");
-    addBookFile(add(book, "info", "what the book holds", [this](Session& session) { return bookInfo(session, info_); }), info_, false);
-    addBookFile(add(book, "check", "look for damage; 0 = sound", [this](Session& session) { return checkBook(session, check_); }), check_, false);
-    addBookFile(add(book, "undo", "take the last step back", [this](Session& session) { return turnBook(session, undo_, true); }), undo_, true);
-    addBookFile(add(book, "redo", "do again the step undone last", [this](Session& session) { return turnBook(session, redo_, false); }), redo_, true);
+    addBookFile(add(book, "info", "what the book holds", [this](Session& session) { return bookInfo(session, info_); }), info_, For::Reading);
+    addBookFile(add(book, "check", "look for damage; 0 = sound", [this](Session& session) { return checkBook(session, check_); }), check_, For::Reading);
+    addBookFile(add(book, "undo", "take the last step back", [this](Session& session) { return turnBook(session, undo_, book::Turned::Back); }), undo_, For::Writing);
+    addBookFile(add(book, "redo", "do again the step undone last", [this](Session& session) { return turnBook(session, redo_, book::Turned::Forth); }), redo_, For::Writing);
 }
 
 void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
     auto* exported = add(book, "export", "the whole book as JSON (--json), or one table as CSV", [this](Session& session) { return exportBook(session, export_); });
-    addBookFile(exported, export_, false);
+    addBookFile(exported, export_, For::Reading);
     optional(exported, "--table", export_.table, "such as looks, look_combs, weighings", "NAME");
     auto* imported = add(book, "import", "a JSON document in place of all there is, or CSV rows into one table; undoable",
                          [this](Session& session) { return importBook(session, import_); });
-    addBookFile(imported, import_, true);
+    addBookFile(imported, import_, For::Writing);
     imported->add_option("FILE", import_.source, "document or table, or - for standard input")->required();
     optional(imported, "--table", import_.table, "the table of a CSV file (default: its name)", "NAME");
     imported->add_flag("--preview", import_.preview, "only say what a table would add, and what is asked about it");
@@ -283,12 +284,12 @@ void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
 
 void BookLine::addCopies(CLI::App& book, const AddCommand& add) {
     addOther(add(book, "copy", "a compact copy in one file", [this](Session& session) { return copyBook(session, copy_); }), "NEW", copy_,
-             "file to write; never one that is there", false);
+             "file to write; never one that is there", For::Reading);
     auto* backups = add(book, "backups", "the backups beside the book, newest first", [this](Session& session) { return bookBackups(session, backups_); });
-    addBookFile(backups, backups_, true);
+    addBookFile(backups, backups_, For::Writing);
     backups->add_flag("--make", backups_.make, "make one now");
     addOther(add(book, "restore", "the book as it was in a backup; undoable", [this](Session& session) { return restoreBook(session, restore_); }),
-             "BACKUP", restore_, "file, or its name as backups lists it", true);
+             "BACKUP", restore_, "file, or its name as backups lists it", For::Writing);
     auto* salvaged = add(book, "salvage", "what can be read of a damaged book, in a new one", [this](Session& session) { return salvageBook(session, salvage_); });
     addNewBookFile(salvaged, salvage_);
     salvaged->add_option("NEW", salvage_.other, "the new book's file")->required();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/bees_of_case.h"
+#include "answer/hive_of_case.h"
 #include "answer/json_values.h"
-#include "answer/question_of_case.h"
 #include "book/entries/words.h"
 #include "cli/commands.h"
 #include "cli/table.h"
@@ -20,11 +21,11 @@ namespace {
 
 using exchange::Json;
 
-void checkRange(const char* option, double value, double low, double high, Problems& problems) {
-    if (std::isfinite(value) && value >= low && value <= high) return;
+void checkRange(const char* option, double value, NumberRange allowed, Problems& problems) {
+    if (allowed.holds(value)) return;
     problems.push_back(
         argumentProblem(fmt::format("{} is {}", option, std::isfinite(value) ? exchange::shortestNumber(value) : fmt::format("{}, which is no number", value)),
-                        fmt::format("a number from {} to {}", low, high)));
+                        fmt::format("a number from {} to {}", allowed.least, allowed.most)));
 }
 
 // ---- heat -----------------------------------------------------------------------------------------------------------
@@ -88,8 +89,8 @@ Problems syrupArgumentProblems(const SyrupOptions& options) {
     Problems problems;
     if (options.sugarKg.has_value() == options.storesKg.has_value())
         problems.push_back(argumentProblem("--sugar and --stores", "exactly one of the two"));
-    if (options.sugarKg) checkRange("--sugar", *options.sugarKg, 0, 10000, problems);
-    if (options.storesKg) checkRange("--stores", *options.storesKg, 0, 10000, problems);
+    if (options.sugarKg) checkRange("--sugar", *options.sugarKg, {0, 10000}, problems);
+    if (options.storesKg) checkRange("--stores", *options.storesKg, {0, 10000}, problems);
     if (!basisOf(options.basis))
         problems.push_back(argumentProblem(fmt::format("--by is {}", options.basis),
                                            exchange::suggestion(options.basis, {"mass", "volume", "kg-l"})));
@@ -126,9 +127,10 @@ QString syrupText(const feeding::Syrup& syrup, const feeding::Ratio& ratio, cons
 
 Status heat(Session& session, const HeatOptions& options) {
     Problems problems;
-    checkRange("--bees", options.bees, 0, answer::mostBees, problems);
-    checkRange("--temperature", options.temperatureC, -60, 45, problems);
-    checkRange("--brood", options.broodCells, 0, 200000, problems);
+    const ReferenceData& fields = session.reference;
+    checkRange("--bees", options.bees, fields.range("bees.count"), problems);
+    checkRange("--temperature", options.temperatureC, fields.range("site.monthly_mean_c"), problems);
+    checkRange("--brood", options.broodCells, fields.range("bees.brood_cells"), problems);
     const auto shell = book::choiceOf<book::Shell>(options.shell);
     if (!shell)
         problems.push_back(
@@ -144,7 +146,7 @@ Status heat(Session& session, const HeatOptions& options) {
     const auto power =
         winter::hivePower({options.bees}, {options.broodCells}, celsius(options.temperatureC),
                           kelvins(options.steady ? 0 : k.diurnalHalfRange),
-                          answer::shellFactor(*shell, options.topInsulation), answer::raceFactor(kind), k);
+                          answer::shellFactor(*shell, options.topInsulation, k), answer::raceFactor(kind, k), k);
     const Warmth warmth{power, winter::foodPerDay(power.total(), k), options.bees, k.beeMass};
     if (session.json)
         session.print(heatJson(warmth));

@@ -40,7 +40,8 @@ std::string remedyOf(const Session& session, const book::Book& opened) {
 std::string writerOf(const Session& session, const BookFile& options) { return options.by.value_or(session.moment.who); }
 
 book::Opening openingOf(const Session& session, const BookFile& options, For purpose) {
-    return {{writerOf(session, options), session.moment.machine, session.moment.now}, purpose == For::Reading, options.takeOver};
+    const auto writing = options.takeOver ? book::OpenFor::TakingOver : book::OpenFor::Writing;
+    return {{writerOf(session, options), session.moment.machine, session.moment.now}, purpose == For::Reading ? book::OpenFor::Reading : writing};
 }
 
 Outcome<book::Book> openBook(Session& session, const BookFile& options, For purpose) {

@@ -22,7 +22,7 @@ Json evidenceJson(const advice::StoresToday& today) {
     if (!today.estimate) return list;
     for (const stores::EvidenceShare& share : today.estimate->shares)
         list.push(Json::object()
-                      .add("kind", share.evidence.kind)
+                      .add("kind", stores::idOf(share.evidence.kind))
                       .add("date", share.evidence.date.iso())
                       .add("stores_kg", json(share.says))
                       .add("weight", share.weight));
@@ -60,7 +60,7 @@ QString combsText(const std::vector<stores::CombStores>& combs, const text::Word
 QString evidenceText(const stores::StoresEstimate& estimate, const text::WordStyle& style) {
     TextTable table({say::CommandLine::tr("What says so"), say::CommandLine::tr("Seen on"), say::CommandLine::tr(">Stores"), say::CommandLine::tr(">Weight")});
     for (const stores::EvidenceShare& share : estimate.shares)
-        table.add({text::evidence(share.evidence.kind), text::date(share.evidence.date, style),
+        table.add({text::evidence(stores::idOf(share.evidence.kind)), text::date(share.evidence.date, style),
                    text::mass(share.says, style), text::number(share.weight, 2, style)});
     return table.text();
 }

@@ -52,7 +52,7 @@ void CombDrawing::wishShare(int comb, CombField field, double share) {
     const double kept = std::clamp(share, 0.0, 1.0);
     const auto record = withShare(at(comb).record, field, kept);
     typing_.entered(record);
-    wish({comb, record, shareStep(field, kept), QString::number(static_cast<int>(field))});
+    wish({comb, record});
 }
 
 void CombDrawing::take(const CombTyping::Answer& answer) {
@@ -173,8 +173,7 @@ void CombDrawing::letGo() {
     update();
     if (!drag.record) return;
     typing_.entered(*drag.record);
-    const auto field = fieldOf(drag.edge);
-    wish({drag.comb, *drag.record, shareStep(field, shareOf(*drag.record, field)), QStringLiteral("drag")});
+    wish({drag.comb, *drag.record});
 }
 
 void CombDrawing::mousePressEvent(QMouseEvent* event) {

@@ -26,7 +26,7 @@ CombFields::CombFields(QWidget* parent) : QWidget(parent) {
             if (comb_) tell(withShare(comb_->record, zone, value / 100));
         });
     }
-    empty_ = quietLabel(this, false);
+    empty_ = quietLabel(this, Lines::One);
     row->addWidget(empty_);
     built_ = numberField(this, tr("Share of the comb that is built"), 0, 100, 5, 0, tr("%"));
     add(built_, tr("built"));
@@ -38,7 +38,7 @@ CombFields::CombFields(QWidget* parent) : QWidget(parent) {
     holds_ = quietAskable(this);
     holds_->setWordWrap(false);
     row->addWidget(holds_);
-    connect(holds_, &AskableLabel::asked, this, &CombFields::numberAsked);
+    connect(holds_, &AskableLabel::numberClicked, this, &CombFields::numberAsked);
     photograph_ = new QPushButton(tr("Measure on a photo&graph\u2026"), this);
     photograph_->setProperty("chip", true);
     row->addWidget(photograph_);
@@ -52,7 +52,7 @@ void CombFields::add(QWidget* field, const QString& name) {
     auto* layout = new QHBoxLayout(both);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(5);
-    auto* label = quietLabel(both, false);
+    auto* label = quietLabel(both, Lines::One);
     label->setText(name);
     label->setBuddy(field);
     layout->addWidget(label);
@@ -74,13 +74,10 @@ void CombFields::buildSeen() {
 }
 
 void CombFields::buildWidth() {
-    FieldLimits limits;
-    limits.minimum = 25;
-    limits.maximum = 60;
-    width_ = new QuantityField(this, tr("Bar width"), QuantityField::Kind::Length, &limits);
+    width_ = new QuantityField(this, tr("Bar width"), QuantityField::Kind::Length, nullptr);
     width_->setMaximumWidth(fontMetrics().averageCharWidth() * 10);
     add(width_, tr("bar"));
-    connect(width_, &QuantityField::told, this, [this](std::optional<double> value) {
+    connect(width_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
         if (!comb_ || !value) return;
         auto changed = comb_->record;
         changed.width = millimetres(*value);
@@ -88,8 +85,10 @@ void CombFields::buildWidth() {
     });
 }
 
+void CombFields::useLimits(const ReferenceData& reference) { width_->limitTo(*reference.field("combs.width_mm")); }
+
 void CombFields::tell(const book::CombRecord& comb) {
-    if (!(comb == comb_->record)) emit wished(comb);
+    if (!(comb == comb_->record)) emit combEdited(comb);
 }
 
 void CombFields::show(const std::optional<DrawnComb>& comb, bool severalBoxes) {

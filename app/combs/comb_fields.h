@@ -26,16 +26,17 @@ class CombFields : public QWidget {
 public:
     explicit CombFields(QWidget* parent = nullptr);
 
+    //! Limits of what may be written; before it there are none.
+    void useLimits(const ReferenceData& reference);
     //! Nothing: no comb is chosen.
     void show(const std::optional<DrawnComb>& comb, bool severalBoxes);
     QDoubleSpinBox* share(Zone zone) const { return shares_.at(zone); }
     QDoubleSpinBox* built() const { return built_; }
     QuantityField* barWidth() const { return width_; }
     QComboBox* seen() const { return seen_; }
-    QPushButton* photographButton() const { return photograph_; }
 
 signals:
-    void wished(const winterlarder::book::CombRecord& comb);
+    void combEdited(const winterlarder::book::CombRecord& comb);
     void photographAsked();
     void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
 

@@ -7,9 +7,19 @@
 
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
+
+namespace {
+
+void limit(QDoubleSpinBox* field, NumberRange allowed) {
+    const QSignalBlocker quiet(field);
+    field->setRange(allowed.least, allowed.most);
+}
+
+} // namespace
 
 CombQuickForm::CombQuickForm(QWidget* parent) : QWidget(parent) {
     full_ = numberField(this, tr("Combs full of stores"), 0, 500, 1, 1, {});
@@ -48,6 +58,11 @@ void CombQuickForm::show(const book::QuickCountRecord& count) {
 
 void CombQuickForm::tell() {
     emit counted({full_->value(), half_->value(), capped_->value() / 100});
+}
+
+void CombQuickForm::useLimits(const ReferenceData& reference) {
+    limit(full_, reference.range("combs.full_of_stores"));
+    limit(half_, reference.range("combs.half"));
 }
 
 } // namespace winterlarder::desk

@@ -17,6 +17,7 @@ class CombQuickForm : public QWidget {
 
 public:
     explicit CombQuickForm(QWidget* parent = nullptr);
+    void useLimits(const ReferenceData& reference);
     void show(const book::QuickCountRecord& count);
     QDoubleSpinBox* full() const { return full_; }
     QDoubleSpinBox* half() const { return half_; }

@@ -1,24 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "combs/drawn_combs.h"
 
-#include "answer/question_of_case.h"
+#include "answer/hive_of_case.h"
 #include "models/words.h"
 #include "text/contexts.h"
-
-#include <cmath>
 
 namespace winterlarder::desk {
 
 namespace {
-
-constexpr double tenPercentile = 1.2816;
-constexpr double roundingKg = 0.1; // of one comb, as in core/stores
-
-QString honeyOf(const stores::CombStores& stores, double relativeSd) {
-    const double typical = stores.total().value();
-    const double reach = tenPercentile * std::hypot(typical * relativeSd, roundingKg);
-    return text::mass(Spread<Mass>{kilograms(std::max(0.0, typical - reach)), kilograms(typical), kilograms(typical + reach)}, words::style());
-}
 
 QString nameOf(const DrawnComb& drawn) {
     if (drawn.inSuper) return say::DrawnCombs::tr("Comb %1 of the super").arg(drawn.place + 1);
@@ -43,7 +32,7 @@ QString spokenOf(const DrawnComb& drawn) {
 
 void complete(DrawnComb& drawn, const std::optional<stores::CombStores>& honey) {
     drawn.look = {drawn.format.outline, fillingOf(drawn.record), seenOf(drawn.record), drawn.record.measured, false, {}};
-    drawn.kilograms = honey ? honeyOf(*honey, stores::relativeSdOf(storesComb(drawn), drawn.spreads)) : QStringLiteral("\u2013");
+    drawn.kilograms = honey ? text::mass(stores::spreadOf(*honey, storesComb(drawn), drawn.spreads), words::style()) : QStringLiteral("\u2013");
     drawn.name = nameOf(drawn);
     drawn.spoken = spokenOf(drawn);
 }
@@ -84,18 +73,9 @@ std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const st
 } // namespace
 
 stores::Comb storesComb(const DrawnComb& drawn) {
-    stores::Comb comb;
-    comb.format = drawn.format;
+    auto comb = answer::combOf(drawn.record, drawn.format);
     comb.box = drawn.box;
     comb.place = drawn.place;
-    comb.built = drawn.record.built;
-    comb.capped = shareOf(drawn.record, Zone::Capped);
-    comb.open = shareOf(drawn.record, Zone::Open);
-    comb.brood = shareOf(drawn.record, Zone::Brood);
-    comb.pollen = shareOf(drawn.record, Zone::BeeBread);
-    comb.facesSeen = drawn.record.facesSeen;
-    comb.throughWindow = drawn.record.throughWindow;
-    comb.measured = drawn.record.measured;
     comb.inSuper = drawn.inSuper;
     return comb;
 }

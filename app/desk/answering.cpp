@@ -2,13 +2,15 @@
 #include "desk/answering.h"
 
 #include "desk/reckoning.h"
-#include "desk/sparing.h"
+#include "desk/ensemble_cache.h"
 
 namespace winterlarder::desk {
 
 Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard) {
     yard_->onChange(this, {YardChange::Colonies}, &Answering::askAll);
-    yard_->onChange(this, {YardChange::Record}, [this](ColonyId id) { ask(id, id == yard_->openColony()); });
+    yard_->onChange(this, {YardChange::Record}, [this](ColonyId id) {
+        ask(id, id == yard_->openColony() ? NewestWork::Turn::First : NewestWork::Turn::Last);
+    });
     yard_->onChange(this, {YardChange::History}, &Answering::prefer);
     yard_->onChange(this, {YardChange::Moving}, [this] {
         if (reckoning_ && reckoning_->idle()) shareOut();
@@ -20,7 +22,7 @@ Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard)
 Answering::~Answering() = default;
 
 void Answering::useAdviser(std::shared_ptr<const Adviser> adviser) {
-    adviser_ = std::make_shared<Sparing>(std::move(adviser));
+    adviser_ = std::make_shared<EnsembleCache>(std::move(adviser));
     reckoning_ = std::make_unique<Reckoning>(adviser_);
     connect(reckoning_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answered) { yard_->takeAnswer(id, answered); });
     connect(reckoning_.get(), &Reckoning::contradicted, this,
@@ -42,12 +44,12 @@ void Answering::askAll() {
     std::set<ColonyId> there;
     for (const auto& colony : yard_->colonies()) there.insert(colony.id);
     reckoning_->keepOnly(there);
-    for (const auto id : there) ask(id, false);
+    for (const auto id : there) ask(id, NewestWork::Turn::Last);
 }
 
-void Answering::ask(ColonyId id, bool first) {
+void Answering::ask(ColonyId id, NewestWork::Turn turn) {
     const auto* colony = yard_->find(id);
-    if (reckoning_ && colony && colony->pending && colony->problems.empty()) reckoning_->ask(id, yard_->position(id), colony->record, first);
+    if (reckoning_ && colony && colony->pending && colony->problems.empty()) reckoning_->ask(id, yard_->position(id), colony->record, turn);
 }
 
 // The colony looked at is answered before others; the picture of what its neighbours give may still be to be made.

@@ -34,7 +34,7 @@ private:
     void askAll();
     void prefer(ColonyId id);
     void tellIfIdle();
-    void ask(ColonyId id, bool first);
+    void ask(ColonyId id, NewestWork::Turn turn);
     void shareOut();
     void takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked, const std::vector<AnsweredPointer>& shared);
 

@@ -40,7 +40,7 @@ Banner::Banner(QWidget* desk, const QWidget* beside) : QFrame(desk), beside_(bes
     passing_ = new QTimer(this);
     passing_->setSingleShot(true);
     passing_->setInterval(mentionedFor);
-    connect(passing_, &QTimer::timeout, this, [this] { hush(QStringLiteral("notices")); });
+    connect(passing_, &QTimer::timeout, this, [this] { dismiss(QStringLiteral("notices")); });
 }
 
 QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) {
@@ -61,14 +61,15 @@ QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) 
     return line;
 }
 
-void Banner::say(const QString& matter, const QString& words, const std::vector<Action>& actions, bool mayGo) {
-    hush(matter);
+void Banner::showMessage(const QString& matter, const QString& words, const std::vector<Action>& actions, Closing closing) {
+    const bool mayGo = closing == Closing::ByKeeper;
+    dismiss(matter);
     if (matter == QLatin1String("notices")) passing_->stop(); // of what was mentioned before
     auto* line = this->line(words, actions);
     if (mayGo) {
         auto* away = new QPushButton(tr("Put away"), line);
         away->setAccessibleName(tr("Put this notice away: %1").arg(words));
-        connect(away, &QPushButton::clicked, this, [this, matter] { hush(matter); }, Qt::QueuedConnection);
+        connect(away, &QPushButton::clicked, this, [this, matter] { dismiss(matter); }, Qt::QueuedConnection);
         line->layout()->addWidget(away);
         for (auto* button : line->findChildren<QPushButton*>()) button->setFocusPolicy(Qt::TabFocus); // pressed by the mouse, the keys stay where they were
     }
@@ -82,12 +83,12 @@ void Banner::say(const QString& matter, const QString& words, const std::vector<
     QAccessible::updateAccessibility(&heard);
 }
 
-void Banner::mention(const QString& words) {
-    say(QStringLiteral("notices"), words);
+void Banner::showBriefly(const QString& words) {
+    showMessage(QStringLiteral("notices"), words);
     passing_->start();
 }
 
-void Banner::hush(const QString& matter) {
+void Banner::dismiss(const QString& matter) {
     const auto found = byMatter_.find(matter);
     if (found == byMatter_.end()) return;
     auto* line = found->second;

@@ -26,11 +26,12 @@ public:
 
     //! Notices lie over `desk`, on the right of `beside`.
     Banner(QWidget* desk, const QWidget* beside);
-    //! Says something about a matter, in place of what was said of it before. `mayGo`: it can be put away by hand.
-    void say(const QString& matter, const QString& words, const std::vector<Action>& actions = {}, bool mayGo = true);
+    enum class Closing { ByKeeper, WhenDismissed }; //!< the first can be put away by hand
+    //! Says something about a matter, in place of what was said of it before.
+    void showMessage(const QString& matter, const QString& words, const std::vector<Action>& actions = {}, Closing closing = Closing::ByKeeper);
     //! Says what was done, under the matter "notices", until it is put away or half a minute has passed: it lies over what is worked at.
-    void mention(const QString& words);
-    void hush(const QString& matter);
+    void showBriefly(const QString& words);
+    void dismiss(const QString& matter);
     QString said(const QString& matter) const; //!< empty where nothing is
     QFrame* notices() const { return notices_; }
     QTimer* passing() const { return passing_; }

@@ -76,7 +76,7 @@ bool TemporaryBooks::holds(const QString& file) const { return folder_ && file.s
 BookActions::BookActions(OpenBook* book, Yard* yard, TemporaryBooks* temporary, Banner* banner, Arguments arguments, QWidget* window)
     : QObject(window), book_(book), yard_(yard), temporary_(temporary), banner_(banner), arguments_(std::move(arguments)), window_(window) {
     connect(book_, &OpenBook::opened, this, [this] {
-        for (const char* matter : {"problems", "refused", "notices", "salvage", "asked"}) banner_->hush(QLatin1String(matter));
+        for (const char* matter : {"problems", "refused", "notices", "salvage", "asked"}) banner_->dismiss(QLatin1String(matter));
         if (!isTemporary()) settings::noteRecentBook(book_->state()->file);
         if (!isTemporary()) book_->playOn({});
         emit recentChanged();
@@ -84,11 +84,11 @@ BookActions::BookActions(OpenBook* book, Yard* yard, TemporaryBooks* temporary, 
     connect(book_, &OpenBook::stateChanged, this, &BookActions::showAccess);
     connect(book_, &OpenBook::openFailed, this, &BookActions::tellNotOpened);
     connect(book_, &OpenBook::refused, this, [this](const Problems& problems) {
-        banner_->say(QStringLiteral("refused"), tr("This could not be written down; the book is as it was before.\n%1").arg(problemWords(problems)));
+        banner_->showMessage(QStringLiteral("refused"), tr("This could not be written down; the book is as it was before.\n%1").arg(problemWords(problems)));
     });
     connect(book_, &OpenBook::failed, this, &BookActions::failed);
     connect(book_, &OpenBook::noticed, this, [this](const QStringList& notices) {
-        banner_->say(QStringLiteral("notices"), notices.join(QLatin1Char('\n')));
+        banner_->showMessage(QStringLiteral("notices"), notices.join(QLatin1Char('\n')));
     });
     connect(&beside_, &WorkInOrder::idleAgain, this, &BookActions::idleAgain);
 }
@@ -144,12 +144,12 @@ bool BookActions::openFirst(Opened opened, OpenBook::Done done) {
     return true;
 }
 
-void BookActions::open(const QString& file, bool readOnly, bool takeOver, OpenBook::Done done) {
-    book_->open(file, readOnly, takeOver, std::move(done));
+void BookActions::open(const QString& file, book::OpenFor purpose, OpenBook::Done done) {
+    book_->open(file, purpose, std::move(done));
 }
 
 void BookActions::mentionWhereKept(const QString& file) {
-    banner_->mention(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
+    banner_->showBriefly(tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
 }
 
 void BookActions::openCases(std::vector<book::ColonyCase> records, OpenBook::Done done) {
@@ -204,18 +204,18 @@ void BookActions::openByHand() {
 
 void BookActions::showAccess() {
     const auto& state = book_->state();
-    if (!state || state->writable()) banner_->hush(QStringLiteral("access"));
-    if (!state || !isTemporary()) banner_->hush(QStringLiteral("temporary"));
+    if (!state || state->writable()) banner_->dismiss(QStringLiteral("access"));
+    if (!state || !isTemporary()) banner_->dismiss(QStringLiteral("temporary"));
     if (!state) return;
     if (!state->writable() && banner_->said(QStringLiteral("access")) != whyReadOnly(*state)) {
         std::vector<Banner::Action> actions{{tr("Try again"), [this, file = state->file] { open(file); }}, {tr("Copy it\u2026"), [this] { copyByHand(); }}};
         if (state->access == book::Access::OpenElsewhere && QString::fromStdString(state->holder.machine) != book_->scribe().machine)
-            actions.push_back({tr("It is closed there: take over"), [this, file = state->file] { open(file, false, true); }});
-        banner_->say(QStringLiteral("access"), whyReadOnly(*state), actions, false);
+            actions.push_back({tr("It is closed there: take over"), [this, file = state->file] { open(file, book::OpenFor::TakingOver); }});
+        banner_->showMessage(QStringLiteral("access"), whyReadOnly(*state), actions, Banner::Closing::WhenDismissed);
     }
     if (isTemporary() && !arguments_.pictures && banner_->said(QStringLiteral("temporary")).isEmpty())
-        banner_->say(QStringLiteral("temporary"), tr("This yard is here to be tried out: what you change is kept only until the window closes."),
-                     {{tr("Keep it as a book\u2026"), [this] { copyByHand(); }}}, false);
+        banner_->showMessage(QStringLiteral("temporary"), tr("This yard is here to be tried out: what you change is kept only until the window closes."),
+                     {{tr("Keep it as a book\u2026"), [this] { copyByHand(); }}}, Banner::Closing::WhenDismissed);
 }
 
 void BookActions::tellNotOpened(const QString& file, const Problems& problems, bool salvageable) {
@@ -223,7 +223,7 @@ void BookActions::tellNotOpened(const QString& file, const Problems& problems, b
     emit recentChanged();
     std::vector<Banner::Action> actions;
     if (salvageable) actions.push_back({tr("Salvage what is readable\u2026"), [this, file] { salvageByHand(file); }});
-    banner_->say(QStringLiteral("problems"), tr("The book could not be opened.\n%1").arg(problemWords(problems)), actions);
+    banner_->showMessage(QStringLiteral("problems"), tr("The book could not be opened.\n%1").arg(problemWords(problems)), actions);
     emit idleAgain();
 }
 
@@ -235,7 +235,7 @@ void BookActions::salvageByHand(const QString& file) {
 }
 
 void BookActions::salvage(const QString& damaged, const QString& into) {
-    banner_->say(QStringLiteral("salvage"), tr("Reading what can still be read of %1\u2026").arg(QFileInfo(damaged).fileName()));
+    banner_->showMessage(QStringLiteral("salvage"), tr("Reading what can still be read of %1\u2026").arg(QFileInfo(damaged).fileName()));
     beside_.ask(
         this,
         [damaged, into, reference = book_->reference(), opener = book_->scribe().opener()] {
@@ -245,16 +245,16 @@ void BookActions::salvage(const QString& damaged, const QString& into) {
 }
 
 void BookActions::takeSalvaged(const QString& into, const Outcome<book::Salvaged>& outcome) {
-    banner_->hush(QStringLiteral("salvage"));
+    banner_->dismiss(QStringLiteral("salvage"));
     if (!outcome.ok()) {
-        banner_->say(QStringLiteral("problems"), problemWords(outcome.problems()));
+        banner_->showMessage(QStringLiteral("problems"), problemWords(outcome.problems()));
         return emit idleAgain();
     }
     QStringList lost;
     for (const auto& line : outcome->lost) lost << QString::fromStdString(line);
-    open(into, false, false, [this, lost](const Problems& problems) {
+    open(into, book::OpenFor::Writing, [this, lost](const Problems& problems) {
         if (!problems.empty()) return;
-        banner_->say(QStringLiteral("salvage"), lost.isEmpty() ? tr("Everything in the damaged book was saved into this one; the damaged file was not touched.")
+        banner_->showMessage(QStringLiteral("salvage"), lost.isEmpty() ? tr("Everything in the damaged book was saved into this one; the damaged file was not touched.")
                                                                 : tr("What could be read is in this book; the damaged file was not touched. Lost:\n%1").arg(lost.join(QLatin1Char('\n'))));
     });
 }
@@ -273,12 +273,12 @@ void BookActions::copyTo(const QString& file) {
     book_->copyTo(file, [this, file, keeps = isTemporary()](const Problems& problems) {
         if (!problems.empty()) return;
         if (keeps) return openKept(file);
-        banner_->say(QStringLiteral("notices"), tr("The book was copied to %1.").arg(file), {{tr("Open the copy"), [this, file] { open(file); }}});
+        banner_->showMessage(QStringLiteral("notices"), tr("The book was copied to %1.").arg(file), {{tr("Open the copy"), [this, file] { open(file); }}});
     });
 }
 
 void BookActions::openKept(const QString& copy) {
-    open(copy, false, false, [this, copy](const Problems& problems) {
+    open(copy, book::OpenFor::Writing, [this, copy](const Problems& problems) {
         if (!problems.empty()) return;
         mentionWhereKept(copy);
         emit kept();

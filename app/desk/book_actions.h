@@ -42,7 +42,7 @@ public:
 
     //! Reads what was named at the start, beside the window, and opens it.
     void begin();
-    void open(const QString& file, bool readOnly = false, bool takeOver = false, OpenBook::Done done = {});
+    void open(const QString& file, book::OpenFor purpose = book::OpenFor::Writing, OpenBook::Done done = {});
     //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
     void openCases(std::vector<book::ColonyCase> records, OpenBook::Done done = {});
     void openDemo();

@@ -22,7 +22,7 @@ void MainWindow::buildColonyMenu() {
     menu->addAction(tr("&New colony\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this, &MainWindow::newColony);
     menu->addSeparator();
     add(tr("New &look"), [this] {
-        colonyView_->pages()->setCurrentIndex(0);
+        colonyView_->showPage(ColonyPage::Hive);
         colonyView_->look()->newLookButton()->click();
     });
     add(tr("&Weigh\u2026"), [this, today, of] { askForWeighing(this, &yard_, {.colony = of(), .weighing = {today(), book::ScaleReading{}}}); });

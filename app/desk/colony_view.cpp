@@ -3,7 +3,7 @@
 
 #include "answer/acceptance.h"
 #include "combs/comb_drawing.h"
-#include "desk/trying.h"
+#include "desk/what_if_runner.h"
 #include "dialogs/grounds_popup.h"
 #include "fields/fields.h"
 #include "models/ask_answers.h"
@@ -42,15 +42,16 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     look_ = new LookPage(yard_, pages_);
     combTable_ = new CombTablePage(yard_, pages_);
     feeding_ = new FeedingPage(yard_, pages_);
-    pages_->addTab(withRoom(look_, pages_), tr("&In the hive"));
-    pages_->addTab(combTable_, tr("C&omb by comb"));
     scale_ = new ScalePage(yard_, pages_);
     story_ = new StoryPage(yard_, pages_);
-    pages_->addTab(withRoom(feeding_, pages_), tr("&Feeding"));
-    pages_->addTab(withRoom(scale_, pages_), tr("On the &scale"));
-    pages_->addTab(story_, tr("S&tory"));
     whatIf_ = new WhatIfPage(yard_, pages_);
-    pages_->addTab(withRoom(whatIf_, pages_), tr("Wh&at if"));
+    const auto addPage = [this](ColonyPage page, QWidget* widget, const QString& words) { pages_->insertTab(static_cast<int>(page), widget, words); };
+    addPage(ColonyPage::Hive, withRoom(look_, pages_), tr("&In the hive"));
+    addPage(ColonyPage::Combs, combTable_, tr("C&omb by comb"));
+    addPage(ColonyPage::Feeding, withRoom(feeding_, pages_), tr("&Feeding"));
+    addPage(ColonyPage::Scale, withRoom(scale_, pages_), tr("On the &scale"));
+    addPage(ColonyPage::Story, story_, tr("S&tory"));
+    addPage(ColonyPage::WhatIf, withRoom(whatIf_, pages_), tr("Wh&at if"));
 
     auto* halves = new QSplitter(Qt::Vertical, this);
     halves->setChildrenCollapsible(false);
@@ -73,6 +74,8 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
 
 ColonyView::~ColonyView() = default;
 
+void ColonyView::showPage(ColonyPage page) { pages_->setCurrentIndex(static_cast<int>(page)); }
+
 void ColonyView::showFollowed() {
     showAnswer();
     whatIf_->show(colony_); // nothing can be tried on a winter under way
@@ -90,9 +93,9 @@ void ColonyView::connectPages() {
     connect(combTable_, &CombTablePage::combChosen, look_->drawing(), &CombDrawing::choose);
     connect(whatIf_, &WhatIfPage::tried, picture_, &PicturePanel::tryOut);
     connect(whatIf_, &WhatIfPage::demandWished, this, [this](int position, const book::ColonyCase& record) {
-        if (trying_) trying_->ask(position, record);
+        if (runner_) runner_->ask(position, record);
     });
-    connect(whatIf_, &WhatIfPage::demandDropped, this, [this] { if (trying_) trying_->cancel(); });
+    connect(whatIf_, &WhatIfPage::demandDropped, this, [this] { if (runner_) runner_->cancel(); });
     connect(whatIf_, &WhatIfPage::wintersWanted, this, [this] { emit wintersWanted(colony_); });
     yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer}, &ColonyView::refresh);
     yard_->onChange(this, {YardChange::Visits}, &ColonyView::showAnswer);
@@ -100,14 +103,14 @@ void ColonyView::connectPages() {
 }
 
 void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {
-    trying_ = std::make_unique<Trying>(std::move(adviser));
-    connect(trying_.get(), &Trying::previewed, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, true); });
-    connect(trying_.get(), &Trying::answered, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, false); });
-    connect(trying_.get(), &Trying::contradicted, whatIf_, &WhatIfPage::takeProblems);
+    runner_ = std::make_unique<WhatIfRunner>(std::move(adviser));
+    connect(runner_.get(), &WhatIfRunner::previewed, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, true); });
+    connect(runner_.get(), &WhatIfRunner::answered, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, false); });
+    connect(runner_.get(), &WhatIfRunner::contradicted, whatIf_, &WhatIfPage::takeProblems);
 }
 
 bool ColonyView::idle() const {
-    return !trying_ || trying_->idle();
+    return !runner_ || runner_->idle();
 }
 
 // The advice as it stands is kept in the book with all it was computed from, its visits planned.
@@ -119,7 +122,7 @@ void ColonyView::acceptAdvice() {
     if (!records) return;
     const auto accepted = answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style());
     yard_->apply(planInstead(accepted, *records, answered.record.asOf),
-                 [this](const Problems& problems) { if (problems.empty()) emit told(tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped.")); });
+                 [this](const Problems& problems) { if (problems.empty()) emit noticeGiven(tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped.")); });
 }
 
 // A winter that is followed has numbers of its own; all others are of autumn's question.

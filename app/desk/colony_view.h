@@ -22,8 +22,11 @@ class NextEntry;
 class PicturePanel;
 class ScalePage;
 class StoryPage;
-class Trying;
+class WhatIfRunner;
 class WhatIfPage;
+
+//! The pages of a colony, in their order.
+enum class ColonyPage { Hive, Combs, Feeding, Scale, Story, WhatIf };
 
 //! Everything about one colony: the answer, the winter picture, and the pages below it.
 class ColonyView : public QWidget {
@@ -47,6 +50,7 @@ public:
     void useAdviser(std::shared_ptr<const Adviser> adviser);
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
+    void showPage(ColonyPage page);
     GroundsPopup* grounds() const { return grounds_; } //!< how a number was got; nothing until one was asked about
     NextEntry* next() const { return next_; } //!< what to enter before there is an answer
     void beginFirstLook();                     //!< the keeper's hand is put where the first entry is made
@@ -56,7 +60,7 @@ public:
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);
-    void told(const QString& notice); //!< what was done, for the keeper to know
+    void noticeGiven(const QString& notice); //!< what was done, for the keeper to know
     void wintersWanted(winterlarder::desk::ColonyId id); //!< of its answer, which were let go
 
 private:
@@ -86,7 +90,7 @@ private:
     StoryPage* story_;
     WhatIfPage* whatIf_;
     GroundsPopup* grounds_ = nullptr;
-    std::unique_ptr<Trying> trying_;
+    std::unique_ptr<WhatIfRunner> runner_;
     bool pictureWanted_ = true;
 };
 

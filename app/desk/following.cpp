@@ -80,7 +80,7 @@ void Following::take(quint64 number, ColonyId id, const Outcome<answer::FollowRe
 namespace {
 
 FollowedPointer followedWinter(const answer::FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads, const std::stop_token& stop) {
-    auto colony = answer::followedColony(reading, reference, sampling, threads, true, stop);
+    auto colony = answer::followedColony(reading, reference, sampling, threads, answer::EndOfWinter::Counts, stop);
     if (!colony.ok()) return nullptr;
     auto followed = std::make_shared<FollowedWinter>(FollowedWinter{reading, std::move(colony).value(), std::nullopt});
     if (followed->colony.question) followed->following = tracking::follow(*followed->colony.question, reference.constants, sampling, threads, stop);
@@ -210,7 +210,7 @@ std::optional<Learning::Lesson> Learning::learn(const answer::BookPast& past, Da
         for (const auto& each : known)
             if (each->reading == reading) one = each;
         if (!one) {
-            auto fresh = answer::toldWinter(reading, reference, sampling, threads, true, {}, stop);
+            auto fresh = answer::toldWinter(reading, reference, sampling, threads, answer::Score::Told, {}, stop);
             if (stop.stop_requested()) return std::nullopt;
             if (!fresh.ok()) problems.insert(problems.end(), fresh.problems().begin(), fresh.problems().end());
             if (!fresh.ok()) continue;

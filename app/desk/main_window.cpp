@@ -6,7 +6,7 @@
 #include "desk/colony_view.h"
 #include "desk/following.h"
 #include "desk/said_remarks.h"
-#include "desk/still_fields.h"
+#include "desk/wheel_guard.h"
 #include "desk/undo_keys.h"
 #include "dialogs/why_window.h"
 #include "fields/day_field.h"
@@ -51,7 +51,7 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::mov
     books_ = new BookActions(&book_, &yard_, &temporary_, banner_, arguments_, this);
     buildMenus();
     qApp->installEventFilter(new UndoKeys(this));
-    qApp->installEventFilter(new StillFields(this));
+    qApp->installEventFilter(new WheelGuard(this));
     connectYard();
     connectBook();
     applyColours();
@@ -79,7 +79,7 @@ void MainWindow::buildPanes() {
     banner_ = new Banner(desk, yardPane);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
-    connect(colonyView_, &ColonyView::told, this, [this](const QString& notice) { banner_->mention(notice); });
+    connect(colonyView_, &ColonyView::noticeGiven, this, [this](const QString& notice) { banner_->showBriefly(notice); });
     right_ = new QStackedWidget(desk);
     start_ = new StartPage(desk);
     right_->addWidget(start_);
@@ -110,7 +110,7 @@ QWidget* MainWindow::buildYardHead() {
     day_->setForm(tr("d MMMM yyyy"));
     day_->setToolTip(tr("The day asked about: what was written down later does not count yet"));
     day_->setRange(Date::of(1900, 1, 1), Date::of(2200, 12, 31));
-    auto* label = quietLabel(head, false);
+    auto* label = quietLabel(head, Lines::One);
     label->setText(tr("as of"));
     label->setBuddy(day_);
     label->setFixedHeight(day_->line()->sizeHint().height()); // beside the day, whatever is said below that
@@ -122,7 +122,7 @@ QWidget* MainWindow::buildYardHead() {
     down->addWidget(yards_);
     down->addLayout(across);
     connect(yards_, &QComboBox::activated, this, [this](int at) { yard_.showYard({yards_->itemData(at).toLongLong()}); });
-    connect(day_, &DayField::told, &yard_, &Yard::showDay);
+    connect(day_, &DayField::valueEntered, &yard_, &Yard::showDay);
     return head;
 }
 
@@ -158,7 +158,7 @@ void MainWindow::connectYard() {
     // The same colonies of another book: no row changes, but what is looked at is to be read from that one.
     yard_.onChange(this, {YardChange::Colonies}, [this] { yard_.look(model_->colonyAt(list_->currentIndex().row())); });
     connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
-    connect(start_, &StartPage::begun, this, &MainWindow::beginBook);
+    connect(start_, &StartPage::finished, this, &MainWindow::beginBook);
     connect(start_, &StartPage::openAsked, books_, &BookActions::openByHand);
     connect(start_, &StartPage::backAsked, this, &MainWindow::leaveFirstPage);
     connect(start_, &StartPage::demoAsked, books_, &BookActions::openDemo);
@@ -267,7 +267,7 @@ void MainWindow::tell(const Problems& problems) {
     if (problems.empty()) return;
     openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
     const QString lines = problemWords(problems);
-    banner_->say(QStringLiteral("problems"), isOurs(problems) ? lines : tr("Not everything could be opened.\n%1").arg(lines));
+    banner_->showMessage(QStringLiteral("problems"), isOurs(problems) ? lines : tr("Not everything could be opened.\n%1").arg(lines));
 }
 
 void MainWindow::wishColours(ColourWish wish) {

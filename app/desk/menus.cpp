@@ -108,15 +108,15 @@ void MainWindow::buildViewMenu() {
     addDays(tr("M&ore days in the picture"), QKeySequence(Qt::CTRL | Qt::Key_Minus), &WinterPlot::seeMoreDays);
     addDays(tr("The whole winte&r"), QKeySequence(Qt::CTRL | Qt::Key_9), &WinterPlot::seeWholeWinter);
     menu->addSeparator();
-    const auto addPage = [&](const QString& text, int page, Qt::Key key) {
-        menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->pages()->setCurrentIndex(page); });
+    const auto addPage = [&](const QString& text, ColonyPage page, Qt::Key key) {
+        menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->showPage(page); });
     };
-    addPage(tr("&In the hive"), 0, Qt::Key_1);
-    addPage(tr("&Comb by comb"), 1, Qt::Key_2);
-    addPage(tr("&Feeding"), 2, Qt::Key_3);
-    addPage(tr("On the sc&ale"), 3, Qt::Key_4);
-    addPage(tr("S&tory"), 4, Qt::Key_5);
-    addPage(tr("W&hat if"), 5, Qt::Key_6);
+    addPage(tr("&In the hive"), ColonyPage::Hive, Qt::Key_1);
+    addPage(tr("&Comb by comb"), ColonyPage::Combs, Qt::Key_2);
+    addPage(tr("&Feeding"), ColonyPage::Feeding, Qt::Key_3);
+    addPage(tr("On the sc&ale"), ColonyPage::Scale, Qt::Key_4);
+    addPage(tr("S&tory"), ColonyPage::Story, Qt::Key_5);
+    addPage(tr("W&hat if"), ColonyPage::WhatIf, Qt::Key_6);
     menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
 }
 

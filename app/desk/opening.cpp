@@ -57,12 +57,12 @@ Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> 
 Opened openAll(const Arguments& arguments) {
     const auto choice = choiceOf(arguments);
     auto reference = answer::loadShippedData(choice);
-    if (!reference.ok()) return {nullptr, {}, {}, {}, reference.problems()};
+    if (!reference.ok()) return {.problems = reference.problems()};
     auto data = std::make_shared<const ReferenceData>(std::move(reference).value());
     if (!arguments.demo && !(arguments.pictures && arguments.files.isEmpty())) return openFiles(arguments.files, std::move(data));
     const auto demo = findDemo(choice);
-    if (!demo.ok()) return {std::move(data), {}, {}, {}, demo.problems()};
-    return {std::move(data), {}, {}, *demo, {}};
+    if (!demo.ok()) return {.reference = std::move(data), .problems = demo.problems()};
+    return {.reference = std::move(data), .demo = *demo};
 }
 
 Outcome<std::shared_ptr<const climate::Gazetteer>> readPlaces(const Arguments& arguments, const ReferenceData& reference) {

@@ -8,9 +8,9 @@ Reckoning::Reckoning(std::shared_ptr<const Adviser> adviser, Pace pace, QObject*
     connect(&work_, &NewestWork::idleAgain, this, &Reckoning::idleAgain);
 }
 
-void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, bool first) {
+void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, NewestWork::Turn turn) {
     work_.ask(
-        id.number, first ? NewestWork::Turn::First : NewestWork::Turn::Last, this,
+        id.number, turn, this,
         [adviser = adviser_, record, position](const std::stop_token& stop) { return adviser->answer(record, position, stop); },
         [this, id, record](const Outcome<AnsweredPointer>& outcome) {
             if (!outcome.ok()) emit contradicted(id, record, outcome.problems());

@@ -20,8 +20,8 @@ class Reckoning : public QObject {
 public:
     explicit Reckoning(std::shared_ptr<const Adviser> adviser, Pace pace = Pace::Steady, QObject* parent = nullptr);
 
-    //! Asks for an answer; `first` puts it before those that wait (the colony being looked at).
-    void ask(ColonyId id, int position, const book::ColonyCase& record, bool first);
+    //! Asks for an answer; the turn First puts it before those that wait (the colony being looked at).
+    void ask(ColonyId id, int position, const book::ColonyCase& record, NewestWork::Turn turn);
     //! What was asked for this colony goes before the others that wait.
     void hurry(ColonyId id) { work_.hurry(id.number); }
     //! Requests for other colonies than these are dropped: their yard is no longer shown.

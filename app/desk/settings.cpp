@@ -77,7 +77,6 @@ void chooseUsualHive(const QString& format, int boxes) {
 ColourWish colours() { return chosen("colours", ColourWish::AsSystem, 2); }
 void chooseColours(ColourWish wish) { write("colours", static_cast<int>(wish)); }
 QString keeper() { return kept().value(QStringLiteral("keeper")).toString(); }
-void chooseKeeper(const QString& name) { write("keeper", name); }
 QByteArray windowPlace() { return kept().value(QStringLiteral("window")).toByteArray(); }
 void keepWindowPlace(const QByteArray& place) { write("window", place); }
 

@@ -28,7 +28,6 @@ void chooseUsualHive(const QString& format, int boxes);
 ColourWish colours();
 void chooseColours(ColourWish wish);
 QString keeper(); //!< who signs edits; empty: the system's user
-void chooseKeeper(const QString& name);
 QByteArray windowPlace(); //!< as QWidget::saveGeometry wrote it; empty: not kept yet
 void keepWindowPlace(const QByteArray& place);
 

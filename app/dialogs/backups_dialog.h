@@ -19,8 +19,6 @@ public:
     explicit BackupsDialog(OpenBook* book, QWidget* parent = nullptr);
     ~BackupsDialog() override;
     QListWidget* list() const { return list_; }
-    QPushButton* makeButton() const { return make_; }
-    QPushButton* restoreButton() const { return restore_; }
 
 private:
     void refresh();

@@ -25,7 +25,7 @@ AskableLabel::AskableLabel(QWidget* parent) : QLabel(parent) {
     connect(this, &QLabel::linkActivated, this, [this](const QString& link) {
         const QPoint pointer = mapFromGlobal(QCursor::pos());
         const QPoint place = rect().contains(pointer) ? pointer + QPoint(0, fontMetrics().height()) : rect().bottomLeft();
-        emit asked(static_cast<text::AskedNumber>(link.toInt()), mapToGlobal(place));
+        emit numberClicked(static_cast<text::AskedNumber>(link.toInt()), mapToGlobal(place));
     });
 }
 

@@ -20,7 +20,7 @@ public:
 
 signals:
     //! `under`: the place on the screen below which the answer may stand.
-    void asked(winterlarder::text::AskedNumber number, QPoint under);
+    void numberClicked(winterlarder::text::AskedNumber number, QPoint under);
 
 protected:
     void changeEvent(QEvent* event) override;

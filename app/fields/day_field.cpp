@@ -154,7 +154,7 @@ void DayField::tell(Date day) {
     day_ = day;
     line_->setText(written(day));
     say({});
-    if (other) emit told(day);
+    if (other) emit valueEntered(day);
 }
 
 // While it is typed anew it is only said that it is right now.

@@ -43,7 +43,7 @@ public:
     static std::vector<NamedKeys> namedKeys();
 
 signals:
-    void told(winterlarder::Date day); //!< another day was entered by hand
+    void valueEntered(winterlarder::Date day); //!< another day was entered by hand
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

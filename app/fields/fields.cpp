@@ -83,8 +83,13 @@ void BeesField::fit(BeesToldBy kind) {
     const bool single = kind == BeesToldBy::Count;
     number_->setDecimals(single ? 0 : 1);
     number_->setSingleStep(single ? 500 : 0.5);
-    number_->setMaximum(single ? 100000 : 60);
+    if (const auto known = limits_.find(kind); known != limits_.end()) number_->setRange(known->second.least, known->second.most);
     number_->setVisible(kind != BeesToldBy::NotTold);
+}
+
+void BeesField::useLimits(const ReferenceData& reference) {
+    limits_ = {{BeesToldBy::CoveredCombs, reference.range("bees.covered_combs")}, {BeesToldBy::Seams, reference.range("bees.seams")},
+               {BeesToldBy::Count, reference.range("bees.count")}};
 }
 
 void BeesField::show(const book::BeesRecord& bees) {
@@ -101,16 +106,13 @@ void BeesField::suggest(BeesToldBy kind) {
 }
 
 void BeesField::tell() {
-    emit told(static_cast<BeesToldBy>(kind_->currentData().toInt()), number_->value());
+    emit valueEntered(static_cast<BeesToldBy>(kind_->currentData().toInt()), number_->value());
 }
 
 namespace {
 
 QuantityField* weightField(QWidget* parent, const QString& name) {
-    FieldLimits limits;
-    limits.minimum = 0;
-    limits.maximum = 500;
-    auto* field = new QuantityField(parent, name, QuantityField::Kind::Mass, &limits);
+    auto* field = new QuantityField(parent, name, QuantityField::Kind::Mass, nullptr);
     field->setMaximumWidth(field->fontMetrics().averageCharWidth() * 11);
     return field;
 }
@@ -145,9 +147,9 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
         tell();
     });
     connect(heft_, &QComboBox::activated, this, &WeighingField::tell);
-    connect(first_, &QuantityField::told, this, &WeighingField::tell);
-    connect(second_, &QuantityField::told, this, &WeighingField::tell);
-    connect(date_, &DayField::told, this, &WeighingField::tell);
+    connect(first_, &QuantityField::valueEntered, this, &WeighingField::tell);
+    connect(second_, &QuantityField::valueEntered, this, &WeighingField::tell);
+    connect(date_, &DayField::valueEntered, this, &WeighingField::tell);
 }
 
 WeighingField::~WeighingField() { stopListeningToChildren(this); }
@@ -155,17 +157,26 @@ WeighingField::~WeighingField() { stopListeningToChildren(this); }
 void WeighingField::fit(WeighedBy kind) {
     const bool number = kind == WeighedBy::Scale || kind == WeighedBy::BothSides || kind == WeighedBy::OneSide;
     first_->setVisible(number);
+    if (const auto& limits = kind == WeighedBy::Scale ? gross_ : lift_) {
+        first_->limitTo(*limits);
+        second_->limitTo(*limits);
+    }
     second_->setVisible(kind == WeighedBy::BothSides);
     heft_->setVisible(kind == WeighedBy::Heft);
     on_->setVisible(kind != WeighedBy::NotWeighed);
     date_->setVisible(kind != WeighedBy::NotWeighed);
 }
 
+void WeighingField::useLimits(const ReferenceData& reference) {
+    gross_ = *reference.field("weighings.gross_kg");
+    lift_ = *reference.field("weighings.lift_kg");
+}
+
 void WeighingField::show(const std::optional<book::WeighingRecord>& weighing, Date asOf) {
     const auto kind = weighedBy(weighing);
     fit(kind);
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
-    date_->setRange(asOf.plusDays(-60), asOf);
+    date_->setRange(asOf.plusDays(-book::oldestObservationDays), asOf);
     date_->show(weighing ? weighing->date : asOf);
     if (!weighing) return;
     if (const auto* scale = std::get_if<book::ScaleReading>(&weighing->reading)) first_->show(scale->gross.value());

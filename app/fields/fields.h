@@ -2,8 +2,12 @@
 #pragma once
 
 #include "models/colony_edits.h"
+#include "reference/reference.h"
 
 #include <QWidget>
+
+#include <map>
+#include <optional>
 
 class QComboBox;
 class QDoubleSpinBox;
@@ -28,19 +32,22 @@ class BeesField : public QWidget {
 public:
     explicit BeesField(QWidget* parent = nullptr);
     ~BeesField() override;
+    //! Limits of what may be written, before anything is shown.
+    void useLimits(const ReferenceData& reference);
     void show(const book::BeesRecord& bees);
     void suggest(BeesToldBy kind); //!< as if it were chosen already, with no number yet; tells nothing
     QDoubleSpinBox* number() const { return number_; }
     QComboBox* kind() const { return kind_; }
 
 signals:
-    void told(winterlarder::desk::BeesToldBy kind, double value);
+    void valueEntered(winterlarder::desk::BeesToldBy kind, double value);
 
 private:
     void fit(BeesToldBy kind);
     void tell();
     QComboBox* kind_;
     QDoubleSpinBox* number_;
+    std::map<BeesToldBy, NumberRange> limits_;
 };
 
 //! The newest weighing: how, how much, and when.
@@ -50,6 +57,7 @@ class WeighingField : public QWidget {
 public:
     explicit WeighingField(QWidget* parent = nullptr);
     ~WeighingField() override;
+    void useLimits(const ReferenceData& reference);
     //! `asOf`: the latest day a weighing may be of.
     void show(const std::optional<book::WeighingRecord>& weighing, Date asOf);
     QComboBox* kind() const { return kind_; }
@@ -65,6 +73,7 @@ private:
     QComboBox* kind_;
     QuantityField* first_;
     QuantityField* second_;
+    std::optional<FieldLimits> gross_, lift_;
     QComboBox* heft_;
     QLabel* on_;
     DayField* date_;

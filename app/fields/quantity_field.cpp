@@ -166,7 +166,7 @@ void QuantityField::finish() {
     last_ = now;
     setModified(false);
     if (now) setText(written(*now));
-    emit told(now);
+    emit valueEntered(now);
 }
 
 } // namespace winterlarder::desk

@@ -26,6 +26,8 @@ public:
     //! Nothing where it is empty or faulty.
     std::optional<double> value() const;
     QString fault() const; //!< empty where it is empty or right
+    //! Other limits; nothing is told.
+    void limitTo(const FieldLimits& limits) { limits_ = limits; check(); }
     //! Whether something must be there.
     void require(bool required) { required_ = required; check(); }
 
@@ -33,7 +35,7 @@ protected:
     void changeEvent(QEvent* event) override; //!< in other units it shows the same quantity
 
 signals:
-    void told(std::optional<double> value); //!< another value was entered, or it was emptied
+    void valueEntered(std::optional<double> value); //!< another value was entered, or it was emptied
 
 private:
     std::optional<double> read(QString& fault) const;

@@ -19,7 +19,6 @@ namespace winterlarder::desk {
 namespace {
 
 constexpr int ownChoice = -1; // every other choice is the id of a format
-constexpr int mostCombs = 60; // as shared/fields.csv has it
 
 bool isOwn(const QVariant& choice) {
     return choice.userType() != QMetaType::QString;
@@ -63,7 +62,7 @@ void BoxesField::addLine(const book::BoxRecord& box) {
     line.format->setMinimumContentsLength(26);
     line.format->setToolTip(plainTip(line.format->currentText()));
     line.format->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    line.combs->setRange(0, mostCombs);
+    line.combs->setRange(0, static_cast<int>(reference_.range("hive.boxes.combs").most));
     line.combs->setSpecialValueText(tr("as usual"));
     line.combs->setPrefix(tr("combs: "));
     line.combs->setValue(box.combs.value_or(0));

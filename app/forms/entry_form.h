@@ -57,7 +57,6 @@ public:
     //! What is to be done to the book, or what is wrong with what was typed.
     using Made = std::variant<book::Edit, QString>;
     void setEdit(std::function<Made()> edit); //!< once, after all fields
-    QPushButton* saveButton() const { return saveButton_; } //!< nothing before setEdit()
     QString fault() const; //!< as shown
     //! Asks about an entry that is not likely: what was typed stays, nothing is written until it is answered.
     DoubtBar* doubts() const { return doubts_; }

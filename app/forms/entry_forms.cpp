@@ -178,7 +178,7 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
         auto now = feed;
         const auto what = chosen<book::FeedKind>(kind);
         const bool liquid = what == book::FeedKind::Syrup;
-        now.feed = {day->day(), what, {}, {}, {}, {}};
+        now.feed = {.date = day->day(), .kind = what};
         if (now.feed.date == feed.feed.date) now.feed.afterLook = feed.feed.afterLook; // of another day it is to be told anew
         if (what == book::FeedKind::Fondant) now.feed.fondant = mass(fondant);
         else now.feed.sugar = mass(sugar);
@@ -225,7 +225,7 @@ EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& t
     form->say(say::EntryForms::tr("Used only to warn about the honey. Which medicine may be given, how and when, the label, the vet and local law say."));
     until->setEnabled(ended->isChecked());
     until->setRange(treatment.date, std::nullopt);
-    QObject::connect(day, &DayField::told, until, [until](Date from) { until->setRange(from, std::nullopt); });
+    QObject::connect(day, &DayField::valueEntered, until, [until](Date from) { until->setRange(from, std::nullopt); });
     QObject::connect(ended, &QCheckBox::toggled, until, &QWidget::setEnabled);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = treatment;
@@ -327,7 +327,7 @@ EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sig
 book::Look newLook(const book::ColonyHistory& records, Date day) {
     book::Look look{.colony = records.colony.id, .date = day};
     const auto* last = book::lastLook(records, day);
-    if (last && day.daysSince(last->date) <= book::oldestObservation) look.combs = last->combs;
+    if (last && day.daysSince(last->date) <= book::oldestObservationDays) look.combs = last->combs;
     return look;
 }
 

@@ -26,7 +26,7 @@ OwnMeasures::OwnMeasures(QWidget* parent, const ReferenceData& reference) : QWid
     grid->setVerticalSpacing(3);
     const auto measure = [&](const QString& words, MeasureKind kind, const char* limits) {
         auto* field = new QuantityField(this, words, kind, reference.field(limits));
-        auto* label = quietLabel(this, false);
+        auto* label = quietLabel(this, Lines::One);
         label->setText(words);
         label->setBuddy(field);
         const int row = static_cast<int>(fields_.size());

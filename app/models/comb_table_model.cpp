@@ -27,19 +27,19 @@ bool isFlag(int column) {
     return column == CombTableModel::FedColumn || column == CombTableModel::OldNestColumn;
 }
 
-bool withNumber(book::CombRecord& comb, int column, double value) {
+bool withNumber(book::CombRecord& comb, int column, double value, NumberRange widths) {
     if (const auto zone = zoneOf(column)) {
         if (value < 0 || value > 100) return false;
         comb = withShare(comb, *zone, value / 100);
     } else if (column == CombTableModel::BuiltColumn) {
-        if (value < 1 || value > 100) return false;
+        if (value < 0 || value > 100) return false;
         comb.built = value / 100;
     } else if (column == CombTableModel::FacesColumn) {
         if (value < 0 || value > 2 || value != std::floor(value)) return false;
         comb.facesSeen = static_cast<int>(value);
     } else if (column == CombTableModel::WidthColumn) {
         const Length width = lengthOf(value, words::shownLength());
-        if (width < millimetres(25) || width > millimetres(60)) return false;
+        if (!widths.holds(width.value())) return false;
         comb.width = width;
     } else {
         return false;
@@ -88,10 +88,7 @@ QString CombTableModel::place(std::size_t row) const {
 QString CombTableModel::honey(std::size_t row) const {
     if (!current_ || !answered_ || !answered_->combs || row >= answered_->combs->size()) return QStringLiteral("\u2026");
     const auto& comb = (*answered_->combs)[row];
-    const double typical = (comb.capped + comb.open).value();
-    const double relativeSd = stores::relativeSdOf(answered_->question.combs[row], answered_->spreads);
-    const double reach = 1.2816 * std::hypot(typical * relativeSd, 0.1);
-    return words::fineSpread({Mass(std::max(0.0, typical - reach)), Mass(typical), Mass(typical + reach)});
+    return words::fineSpread(stores::spreadOf(comb, answered_->question.combs[row], answered_->spreads));
 }
 
 Length CombTableModel::widthOf(std::size_t row) const {
@@ -151,7 +148,7 @@ bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, in
     } else if (role == Qt::EditRole) {
         bool isNumber = false;
         const double number = value.toDouble(&isNumber);
-        if (!isNumber || !withNumber(changed, index.column(), number)) return false;
+        if (!isNumber || !withNumber(changed, index.column(), number, width_)) return false;
     } else {
         return false;
     }

@@ -22,6 +22,8 @@ public:
 
     explicit CombTableModel(QObject* parent = nullptr);
 
+    //! Limits of what may be typed; before it any amount.
+    void useLimits(const ReferenceData& reference) { width_ = reference.range("combs.width_mm"); }
     //! Shows a colony; `answered` may be of other records (`current` false): then only its outlines are used.
     void show(const book::ColonyCase& record, AnsweredPointer answered, bool current);
     void clear();
@@ -46,6 +48,7 @@ private:
 
     std::vector<book::CombRecord> combs_;
     AnsweredPointer answered_;
+    NumberRange width_; //!< of a bar [mm]
     bool current_ = false;
     Wish wish_;
 };

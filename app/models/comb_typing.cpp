@@ -17,27 +17,6 @@ bool isKey(const QString& typed, const QString& key) {
     return QString::compare(typed, key, Qt::CaseInsensitive) == 0;
 }
 
-QString keyOf(CombField field) {
-    switch (field) {
-    case CombField::Capped: return QStringLiteral("capped");
-    case CombField::Open: return QStringLiteral("open");
-    case CombField::Brood: return QStringLiteral("brood");
-    case CombField::BeeBread: return QStringLiteral("pollen");
-    case CombField::Built: break;
-    }
-    return QStringLiteral("built");
-}
-
-QString seenStep(Seen seen) {
-    switch (seen) {
-    case Seen::BothFaces: return say::CombTyping::tr("both faces seen");
-    case Seen::OneFace: return say::CombTyping::tr("one face seen");
-    case Seen::ThroughWindow: return say::CombTyping::tr("seen through a window");
-    case Seen::NotAtAll: break;
-    }
-    return say::CombTyping::tr("not looked at");
-}
-
 Seen nextSeen(Seen seen) {
     switch (seen) {
     case Seen::BothFaces: return Seen::OneFace;
@@ -95,10 +74,6 @@ QString letterOf(CombField field) {
     return say::CombTyping::tr("U", "key that picks how much is built");
 }
 
-QString shareStep(CombField field, double share) {
-    return say::CombTyping::tr("%1 %2", "so much of a zone, as in 70 % capped").arg(words::percent(share), nameOf(field));
-}
-
 void CombTyping::pick(CombField field) {
     picked_ = field;
     tenths_.reset();
@@ -123,7 +98,7 @@ CombWish CombTyping::done(CombWish wish) {
 }
 
 CombWish CombTyping::share(double value, int comb, const book::CombRecord& from) {
-    return done({comb, withShare(from, picked_, value), shareStep(picked_, value), keyOf(picked_)});
+    return done({comb, withShare(from, picked_, value)});
 }
 
 CombWish CombTyping::digit(int value, int comb, const book::CombRecord& record) {
@@ -161,7 +136,7 @@ CombTyping::Answer CombTyping::type(const QString& text, bool shift, int comb, c
     if (isKey(text, windowLetter()))
         seen = seenOf(record) == Seen::ThroughWindow ? Seen::BothFaces : Seen::ThroughWindow;
     if (!seen) return {};
-    return {true, done({comb, withSeen(record, *seen), seenStep(*seen), QStringLiteral("seen")})};
+    return {true, done({comb, withSeen(record, *seen)})};
 }
 
 std::vector<std::pair<QStringList, QString>> typingKeys() {
@@ -182,13 +157,13 @@ std::vector<std::pair<QStringList, QString>> typingKeys() {
 }
 
 CombTyping::Answer CombTyping::emptyComb(int comb, const book::CombRecord& record) {
-    return {true, done({comb, emptied(record), say::CombTyping::tr("empty"), QStringLiteral("emptied")})};
+    return {true, done({comb, emptied(record)})};
 }
 
 CombTyping::Answer CombTyping::repeat(int comb, const book::CombRecord& record, const book::CombRecord* before) {
     if (!last_ && !before) return {true, std::nullopt};
     const auto& other = last_ ? *last_ : *before;
-    return {true, done({comb, withContentsOf(record, other), say::CombTyping::tr("the same as the last one"), QStringLiteral("repeated")})};
+    return {true, done({comb, withContentsOf(record, other)})};
 }
 
 } // namespace winterlarder::desk

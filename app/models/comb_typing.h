@@ -26,8 +26,6 @@ QString letterOf(CombField field);
 struct CombWish {
     int comb = -1;
     book::CombRecord record;
-    QString what;  //!< "70 % capped"
-    QString field; //!< wishes of one field of one comb in a row are one step
 };
 
 //! Typing on the comb drawing. A letter picks a zone and it stays picked from comb to comb; with Shift it gives it all the cells
@@ -69,8 +67,5 @@ private:
 
 //! Every key that types on a comb, as printed on the keyboard ("Shift+C"), with what it does; keys that do one thing together.
 std::vector<std::pair<QStringList, QString>> typingKeys();
-
-//! "70 % capped", the name of a step.
-QString shareStep(CombField field, double share);
 
 } // namespace winterlarder::desk

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/due.h"
 
-#include "answer/follow_json.h"
-
 #include <algorithm>
 
 namespace winterlarder::desk {
@@ -62,9 +60,7 @@ std::vector<report::Task> tasksOf(const FollowedWinter& followed) {
 
 report::FollowedPlan plannedOf(const FollowedWinter& followed) {
     const auto& winter = *followed.following;
-    std::string state(answer::word(winter.state));
-    std::replace(state.begin(), state.end(), '_', '-');
-    return {state, winter.now.today, winter.now.touchReserve, winter.now.runOut, tasksOf(followed)};
+    return {winter.state, winter.now.today, winter.now.touchReserve, winter.now.runOut, tasksOf(followed)};
 }
 
 Due dueOf(const FollowedWinter& followed) {

@@ -101,7 +101,7 @@ OpenBook::OpenBook(Scribe scribe, QObject* parent)
 
 // Everything asked is written first; then the book is closed on the thread it was opened on.
 OpenBook::~OpenBook() {
-    worker_->ask(this, [held = held_] { held->book.reset(); return true; }, [](const Outcome<bool>&) {});
+    worker_->ask(this, [held = held_] { held->book.reset(); return winterlarder::Done{}; }, [](const Outcome<winterlarder::Done>&) {});
     worker_.reset();
 }
 
@@ -172,9 +172,9 @@ void OpenBook::takeClosed(quint64 next) {
     emit stateChanged();
 }
 
-void OpenBook::open(const QString& file, bool readOnly, bool takeOver, Done done) {
-    adopt(file, [file, readOnly, takeOver, scribe = scribe_](const ReferenceData& reference) {
-        return book::Book::open(file.toStdString(), reference, {scribe.opener(), readOnly, takeOver});
+void OpenBook::open(const QString& file, book::OpenFor purpose, Done done) {
+    adopt(file, [file, purpose, scribe = scribe_](const ReferenceData& reference) {
+        return book::Book::open(file.toStdString(), reference, {scribe.opener(), purpose});
     }, {}, std::move(done));
 }
 
@@ -196,9 +196,9 @@ void OpenBook::close() {
         [held = held_, next] {
             held->book.reset();
             held->generation = next;
-            return true;
+            return winterlarder::Done{};
         },
-        [this, next](const Outcome<bool>&) { takeClosed(next); });
+        [this, next](const Outcome<winterlarder::Done>&) { takeClosed(next); });
 }
 
 void OpenBook::change(Change change, Done done) {
@@ -256,7 +256,7 @@ void OpenBook::restore(const QString& backup) {
 }
 
 void OpenBook::copyTo(const QString& copy, Done done) {
-    ask(this, [copy](book::Book& book) { return book.copyTo(copy.toStdString()); }, [this, done = std::move(done)](const Outcome<bool>& copied) {
+    ask(this, [copy](book::Book& book) { return book.copyTo(copy.toStdString()); }, [this, done = std::move(done)](const Outcome<winterlarder::Done>& copied) {
         const Problems problems = copied.ok() ? Problems() : copied.problems();
         if (done) done(problems);
         if (!problems.empty()) emit refused(problems);

@@ -71,7 +71,7 @@ public:
     //! How a request to open ended, told once, after the signals: nothing where the book is open, else why not.
     using Done = std::function<void(const Problems& problems)>;
     //! Opens a book in place of the one at hand; that stays open where the other cannot be.
-    void open(const QString& file, bool readOnly = false, bool takeOver = false, Done done = {});
+    void open(const QString& file, book::OpenFor purpose = book::OpenFor::Writing, Done done = {});
     //! Makes a new book with what `first` makes (given the numbers of its first yard and colony) and opens it.
     using FirstEntries = std::function<book::Together(book::YardId, book::ColonyId)>;
     void create(const QString& file, const FirstEntries& first, Done done = {});

@@ -99,7 +99,7 @@ Trials::Trial Trials::tryOut(const WhatIf& wish) const {
     option.storesAfter = std::max(Mass(0), mean - wish.take);
     option.runOut = outcome.runsOut;
     option.touchReserve = outcome.touchesReserve;
-    if (trial.plan) option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, answer.advice.reserve, true);
+    if (trial.plan) option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, answer.advice.reserve, winter::Short::Undercut);
     option.springReserve = outcome.atForage;
     option.springSurplus = advice::aboveReserve(outcome.atForage, answer.advice.reserve);
     auto picture = std::make_shared<WinterPicture>(base_->picture);

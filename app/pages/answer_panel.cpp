@@ -34,7 +34,7 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     risk_ = quietAskable(this);
     ask_ = new AskRow(this);
     connect(ask_, &AskRow::answered, this, &AnswerPanel::askAnswered);
-    for (auto* label : {sentence_, target_, risk_, look_}) connect(label, &AskableLabel::asked, this, &AnswerPanel::numberAsked);
+    for (auto* label : {sentence_, target_, risk_, look_}) connect(label, &AskableLabel::numberClicked, this, &AnswerPanel::numberAsked);
     why_ = new QPushButton(tr("Wh&y?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
@@ -143,7 +143,7 @@ void AnswerPanel::show(const FollowedWinter& followed) {
     updateGeometry();
 }
 
-// What belongs to an answer keeps its place till the next one comes.
+// The place is kept while the next answer is computed, so that the window does not jump.
 void AnswerPanel::say(const QString& sentence, const QString& small) {
     icon_->clear();
     icon_->setAccessibleDescription({});

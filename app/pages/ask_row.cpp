@@ -55,7 +55,7 @@ void AskRow::offer(advice::AskKind kind, const ReferenceData* reference) {
         const auto what = kind == advice::AskKind::Tare ? QuantityField::Kind::Mass : QuantityField::Kind::Number;
         auto* field = new QuantityField(choices_, question, what, reference ? reference->field(fieldOf(kind)) : nullptr);
         field->setMaximumWidth(12 * fontMetrics().averageCharWidth());
-        connect(field, &QuantityField::told, this, [this, kind](std::optional<double> value) { if (value) emit answered(kind, *value); });
+        connect(field, &QuantityField::valueEntered, this, [this, kind](std::optional<double> value) { if (value) emit answered(kind, *value); });
         row->addWidget(field);
         answers_.push_back(field);
     }

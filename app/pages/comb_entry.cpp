@@ -68,7 +68,7 @@ void CombEntry::connectParts() {
         drawing_->setFocus();
     });
     connect(strip_, &CombStrip::combChosen, drawing_, &CombDrawing::choose);
-    connect(fields_, &CombFields::wished, this, [this](const book::CombRecord& comb) { emit combChanged(drawing_->chosen(), comb); });
+    connect(fields_, &CombFields::combEdited, this, [this](const book::CombRecord& comb) { emit combChanged(drawing_->chosen(), comb); });
     connect(fields_, &CombFields::numberAsked, this, &CombEntry::numberAsked);
     connect(fields_, &CombFields::photographAsked, this, &CombEntry::measure);
     connect(quick_, &CombQuickForm::counted, this, &CombEntry::counted);
@@ -81,6 +81,8 @@ void CombEntry::show(const book::ColonyCase& record, const AnsweredColony* answe
     listed_->setVisible(listed);
     quick_->setVisible(!listed);
     quick_->setEnabled(editable);
+    quick_->useLimits(reference);
+    fields_->useLimits(reference);
     if (!listed) quick_->show(count ? *count : book::QuickCountRecord{});
     drawing_->setEditable(editable);
     drawing_->show(drawnCombs(record, answered, reference));

@@ -76,6 +76,7 @@ void CombTablePage::show(ColonyId id) {
 void CombTablePage::refresh() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
+    if (yard_->book() && yard_->book()->reference()) model_->useLimits(*yard_->book()->reference());
     model_->show(colony->record, colony->answered, !colony->pending);
     drawComb();
 }

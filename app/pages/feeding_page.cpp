@@ -74,7 +74,7 @@ QWidget* FeedingPage::buildAdvised() {
     big.setBold(true);
     recipe_->setFont(big);
     why_ = quietAskable(advised);
-    for (auto* label : {recipe_, why_}) connect(label, &AskableLabel::asked, this, &FeedingPage::numberAsked);
+    for (auto* label : {recipe_, why_}) connect(label, &AskableLabel::numberClicked, this, &FeedingPage::numberAsked);
     limits_ = plainLabel(advised);
     limits_->setWordWrap(true);
     auto* left = new QVBoxLayout;

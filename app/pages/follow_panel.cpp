@@ -45,7 +45,7 @@ FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     down->setContentsMargins(0, 0, 0, 0);
     for (auto* label : {headline_, risk_, next_}) {
         down->addWidget(label);
-        connect(label, &AskableLabel::asked, this, &FollowPanel::numberAsked);
+        connect(label, &AskableLabel::numberClicked, this, &FollowPanel::numberAsked);
     }
     down->addWidget(plot_, 1);
     down->addWidget(key_);

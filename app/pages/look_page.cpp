@@ -72,7 +72,7 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     doubts_ = new DoubtBar(this);
     layout->addWidget(doubts_);
     evidence_ = quietAskable(this);
-    connect(evidence_, &AskableLabel::asked, this, &LookPage::numberAsked);
+    connect(evidence_, &AskableLabel::numberClicked, this, &LookPage::numberAsked);
     evidence_->setAccessibleDescription(tr("Where the figure for the stores comes from"));
     layout->addWidget(evidence_);
     connectFields();
@@ -134,7 +134,7 @@ void LookPage::connectFields() {
     });
     connect(combs_, &CombEntry::numberAsked, this, &LookPage::numberAsked);
     connect(combs_, &CombEntry::combMeasured, this, &LookPage::writeMeasured);
-    connect(bees_, &BeesField::told, this, [this](BeesToldBy kind, double value) {
+    connect(bees_, &BeesField::valueEntered, this, [this](BeesToldBy kind, double value) {
         editLook([&](book::Look& look) {
             look.bees = withBees(look.bees, kind, value);
             look.sure = false;
@@ -266,6 +266,7 @@ void LookPage::refresh() {
                                   "Once it is warm enough to open, \u201cNew look\u201d hangs the hive's combs here. Or only count them:")
                       : quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
                             : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the hive's empty combs here; write on each what it holds, and count the combs the bees cover. Or only count them:"));
+    if (const auto* reference = referenceOf(yard_->book())) bees_->useLimits(*reference), weighing_->useLimits(*reference);
     bees_->show(colony->record.bees);
     const auto* weighing = records ? book::newestWeighing(*records, colony->record.asOf) : nullptr;
     weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);
@@ -289,7 +290,7 @@ void LookPage::showEvidence(const ColonyEntry& colony) {
     const auto& advice = colony.answered->answer.advice;
     QStringList pieces;
     for (const auto& share : advice.estimate->shares)
-        pieces << tr("%1 %2 (%3)").arg(words::evidence(share.evidence.kind), words::kilograms(share.says.typical), words::date(share.evidence.date));
+        pieces << tr("%1 %2 (%3)").arg(words::evidence(stores::idOf(share.evidence.kind)), words::kilograms(share.says.typical), words::date(share.evidence.date));
     const QString stores = tr("Stores %1: %2.").arg(text::askably(text::AskedNumber::Stores, words::spread(advice.estimate->spread)), pieces.join(tr("; ")));
     evidence_->say(advice.bees ? tr("%1 Bees about %2.").arg(stores, text::askably(text::AskedNumber::Bees, words::bees(*advice.bees))) : stores);
 }

@@ -36,7 +36,6 @@ public:
     WeighingField* weighing() const { return weighing_; }
     DoubtBar* doubts() const { return doubts_; } //!< asks about the newest weighing, then about the look
     QPushButton* newLookButton() const { return newLook_; }
-    QPushButton* detailsButton() const { return lookDetails_; }
     QDoubleSpinBox* share(Zone zone) const;
 
 signals:

@@ -25,9 +25,6 @@ public:
     explicit PastPage(Yard* yard, QWidget* parent = nullptr);
     void refresh();
     QString said() const;
-    QCheckBox* learnSwitch() const { return learn_; }
-    QPushButton* forgetButton() const { return forget_; }
-    QPushButton* rememberButton() const { return remember_; }
     QTableView* table() const { return table_; }
 
 protected:

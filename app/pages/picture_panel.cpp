@@ -25,7 +25,7 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     caption_ = quietLabel(this);
     caption_->setMinimumHeight(2 * caption_->fontMetrics().height() + 2);
     caption_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    offerLabel_ = quietLabel(this, false);
+    offerLabel_ = quietLabel(this, Lines::One);
     offerLabel_->setText(tr("Show:"));
     keep_ = new QToolButton(this);
     keep_->setText(tr("Keep"));

@@ -159,7 +159,7 @@ QLayout* PlacePage::buildWhere() {
             if (place_->heightM()) yard.site.elevationM = place_->heightM(); // a place's own; else the one that was said stays
         });
     });
-    connect(elevation_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
+    connect(elevation_, &QuantityField::valueEntered, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
     connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = chosenFlow(); }); });
     connect(own_, &QCheckBox::toggled, this, [this](bool on) {
         ownFields_->setVisible(on);
@@ -180,18 +180,18 @@ QLayout* PlacePage::buildOwnClimate() {
     latitude_ = quantity(tr("Latitude"), Quantity::Number, "site.latitude");
     grid->addWidget(plainLabel(this, tr("latitude")), 0, 0);
     grid->addWidget(latitude_, 0, 1, 1, 2);
-    connect(latitude_, &QuantityField::told, this, &PlacePage::writeOwnClimate);
+    connect(latitude_, &QuantityField::valueEntered, this, &PlacePage::writeOwnClimate);
     const QLocale locale;
     for (int month = 0; month < 12; ++month) {
         const QString name = locale.standaloneMonthName(month + 1, QLocale::ShortFormat);
         auto* field = quantity(tr("Mean temperature of %1").arg(locale.standaloneMonthName(month + 1)), Quantity::Temperature, "site.monthly_mean_c");
         field->setMaximumWidth(fontMetrics().averageCharWidth() * 11);
-        auto* label = quietLabel(this, false);
+        auto* label = quietLabel(this, Lines::One);
         label->setText(name);
         const int row = 1 + 2 * (month / 6), column = month % 6;
         grid->addWidget(label, row, column);
         grid->addWidget(field, row + 1, column);
-        connect(field, &QuantityField::told, this, &PlacePage::writeOwnClimate);
+        connect(field, &QuantityField::valueEntered, this, &PlacePage::writeOwnClimate);
         months_.push_back(field);
     }
     return grid;
@@ -200,7 +200,7 @@ QLayout* PlacePage::buildOwnClimate() {
 void PlacePage::addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
                           std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
     const int row = grid->rowCount();
-    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)), quietLabel(this, false)};
+    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)), quietLabel(this, Lines::One)};
     field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
     field.day->leaveOutTheYear();
     field.day->setRange(Date::of(everyYear, 1, 1), Date::of(everyYear, 12, 31));
@@ -215,7 +215,7 @@ void PlacePage::addSeason(QGridLayout* grid, const QString& words, std::optional
         change([&](book::Yard& yard) { yard.season.*field.date = own; });
     };
     connect(field.own, &QCheckBox::toggled, this, write);
-    connect(field.day, &DayField::told, this, write);
+    connect(field.day, &DayField::valueEntered, this, write);
     season_.push_back(field);
 }
 
@@ -279,17 +279,17 @@ QLayout* PlacePage::buildWishes() {
     form->addRow(tr("currency"), currency_);
     form->addRow(tr("a bag holds"), bag_);
     form->addRow(QString(), learn_);
-    connect(risk_, &QuantityField::told, this, [this](std::optional<double> value) {
+    connect(risk_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
         change([value](book::Yard& yard) { yard.wish.shortRisk = value ? std::optional(*value / 100) : std::nullopt; });
     });
-    connect(reserve_, &QuantityField::told, this, [this](std::optional<double> value) {
+    connect(reserve_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
         change([value](book::Yard& yard) { yard.wish.reserve = value ? std::optional(Mass(*value)) : std::nullopt; });
     });
-    connect(visits_, &QuantityField::told, this, [this](std::optional<double> value) {
+    connect(visits_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
         if (value) change([value](book::Yard& yard) { yard.wish.visitEveryDays = static_cast<int>(*value); });
     });
-    connect(price_, &QuantityField::told, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.sugarPricePerKg = value; }); });
-    connect(bag_, &QuantityField::told, this, [this](std::optional<double> value) {
+    connect(price_, &QuantityField::valueEntered, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.sugarPricePerKg = value; }); });
+    connect(bag_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
         change([value](book::Yard& yard) { yard.bag = value ? std::optional(Mass(*value)) : std::nullopt; });
     });
     connect(currency_, &QLineEdit::editingFinished, this, [this] {

@@ -46,7 +46,6 @@ public:
     QCheckBox* ownClimate() const { return own_; }
     QSize minimumSizeHint() const override;
     QPlainTextEdit* notes() const { return notes_; }
-    QuantityField* monthField(int month) const { return months_.at(static_cast<std::size_t>(month)); }
 
 protected:
     void showEvent(QShowEvent* event) override;

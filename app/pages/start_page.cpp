@@ -99,7 +99,7 @@ QLayout* StartPage::buildWhere(QWidget* inside) {
     down->addWidget(place_);
     yard_ = new QLineEdit(tr("Home yard"), inside);
     yard_->setAccessibleName(tr("Name of the yard"));
-    auto* named = quietLabel(inside, false);
+    auto* named = quietLabel(inside, Lines::One);
     named->setText(tr("What you call the place:"));
     named->setBuddy(yard_);
     auto* nameRow = new QHBoxLayout;
@@ -191,7 +191,7 @@ void StartPage::begin() {
     if (yard_->text().trimmed().isEmpty()) return yard_->setFocus();
     if (!wrong.isEmpty()) return colonies_->goToFault();
     const auto units = metric_->isChecked() ? UnitSystem::Metric : states_->isChecked() ? UnitSystem::UnitedStates : UnitSystem::Imperial;
-    emit begun({yard_->text().trimmed(), *place_->place(), place_->heightM(), QString::fromStdString(format_->format()->id), colonies_->colonies(), units});
+    emit finished({yard_->text().trimmed(), *place_->place(), place_->heightM(), QString::fromStdString(format_->format()->id), colonies_->colonies(), units});
 }
 
 // The hand is where the first answer goes.

@@ -43,15 +43,13 @@ public:
     QLineEdit* yard() const { return yard_; }
     FormatField* format() const { return format_; }
     ColoniesField* colonies() const { return colonies_; }
-    QPushButton* backButton() const { return back_; }
-    QPushButton* beginButton() const { return begin_; }
     QRadioButton* unitsButton(UnitSystem system) const;
     QString fault() const;
     //! As with ColonyView.
     bool hasHeightForWidth() const override { return false; }
 
 signals:
-    void begun(const winterlarder::desk::Beginning& beginning);
+    void finished(const winterlarder::desk::Beginning& beginning);
     void openAsked();
     void demoAsked();
     void backAsked(); //!< to the book that is open

@@ -23,7 +23,6 @@ public:
     void refresh();
     QString said() const;
     QPushButton* addButton() const { return add_; }
-    QPushButton* removeButton() const { return remove_; }
     void importFile(const QString& file); //!< opens the dialog on it
 
 private:

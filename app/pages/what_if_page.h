@@ -38,7 +38,6 @@ public:
     QSpinBox* bees() const { return bees_; }
     QSpinBox* forage() const { return forage_; }
     QPushButton* planButton() const { return plan_; }
-    QPushButton* backButton() const { return back_; }
     QString said() const;
 
 signals:

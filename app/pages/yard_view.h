@@ -33,10 +33,6 @@ public:
 
     QTabWidget* pages() const { return pages_; }
     PlacePage* place() const { return place_; }
-    QPushButton* addColonyButton() const { return addColony_; }
-    QPushButton* madeButton() const { return made_; }
-    QPushButton* skipButton() const { return skip_; }
-    QCheckBox* movingSwitch() const { return moving_; }
     //! As with ColonyView.
     bool hasHeightForWidth() const override { return false; }
 

@@ -61,7 +61,6 @@ void PhotographView::choosePoint(int point) {
     announce();
     if (chosen_ >= 0) reveal(points_[static_cast<std::size_t>(chosen_)].at);
     update();
-    emit pointChosen(chosen_);
 }
 
 void PhotographView::announce() {

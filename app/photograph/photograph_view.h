@@ -64,7 +64,6 @@ signals:
     void pointAdded(QPointF at);
     void pointAddedAfter(int point, QPointF at); //!< -1: the first
     void pointRemoved(int point);
-    void pointChosen(int point);
 
 protected:
     void paintEvent(QPaintEvent*) override;

@@ -40,7 +40,6 @@ public:
     bool idle() const { return work_.idle(); } //!< no picture is being read or straightened
     //! Pictures the look already has; they can be opened again without a search for them.
     void offerPictures(const QStringList& paths);
-    QPushButton* openButton() const { return open_; }
     void showFace(int face); //!< 0 or 1
     void showStep(Step step);
     Step step() const { return step_; }
@@ -54,9 +53,6 @@ public:
     QStringList pictures() const;
     QString readout() const; //!< what is said of it
     QString hint() const;    //!< what is to be done now, or what went wrong
-    QPushButton* takeButton() const { return take_; }
-    QPushButton* undoButton() const { return undoButton_; }
-    QPushButton* redoButton() const { return redoButton_; }
     QTabBar* stepsBar() const { return steps_; }
 
 public slots:

@@ -133,7 +133,7 @@ QWidget* PhotographWindow::buildTools() {
         face() = remade;
         showPicture();
     });
-    auto* label = quietLabel(marks, false);
+    auto* label = quietLabel(marks, Lines::One);
     label->setText(tr("marked are"));
     label->setBuddy(markedBy_);
     auto* row = new QHBoxLayout(marks);

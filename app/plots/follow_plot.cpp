@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/follow_plot.h"
 
+#include "numerics/normal_law.h"
 #include "plots/month_ticks.h"
 #include "plots/unit_ticks.h"
 #include "theme/colours.h"
@@ -77,7 +78,7 @@ void FollowPlot::drawSeen() {
     for (const auto& point : series_.seen) {
         days.append(point.day);
         kg.append(point.kg);
-        sd.append(1.2816 * point.sd); // eighty in a hundred, as the bands
+        sd.append(tenthPercentile * point.sd); // eighty in a hundred, as the bands
     }
     auto* points = plot_->addGraph();
     points->setData(days, kg);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
+#include "numerics/normal_law.h"
 #include "plots/winter_canvas.h"
 #include "series/bends.h"
 
@@ -17,7 +18,6 @@ constexpr double unseenShare = 1 / 1500.0; // of the scale: a fifth of a pixel o
 constexpr double dotPitch = 8.5; // pixels from dot to dot
 constexpr double dotDiameter = 6.6;
 constexpr double headingLines = 2.2; // of text over the names of the options
-constexpr double bandHalfWidth = 1.2816; // standard deviations: ten to ninety of a hundred
 
 void anchor(QCPItemPosition* position, QCPAxisRect* rect, double day, double y, bool yAsShareOfRect) {
     position->setAxisRect(rect);
@@ -126,8 +126,8 @@ void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colour
             reach = new QCPItemLine(plot_);
             reach->setClipAxisRect(stores_);
             reach->setLayer("grid");
-            anchor(reach->start, stores_, mark.day.w - bandHalfWidth * mark.sdDays, 0, true);
-            anchor(reach->end, stores_, mark.day.w + bandHalfWidth * mark.sdDays, 0, true);
+            anchor(reach->start, stores_, mark.day.w - tenthPercentile * mark.sdDays, 0, true);
+            anchor(reach->end, stores_, mark.day.w + tenthPercentile * mark.sdDays, 0, true);
             reach->setPen(QPen(colours.band, 3, Qt::SolidLine, Qt::FlatCap));
         }
         auto* label = new QCPItemText(plot_);
@@ -139,7 +139,7 @@ void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colour
         label->setColor(colours.quietText);
         label->setBrush(colours.card);
         label->setPadding({3, 0, 3, 0});
-        markLabels_.push_back({label, reach, static_cast<double>(mark.day.w), bandHalfWidth * mark.sdDays});
+        markLabels_.push_back({label, reach, static_cast<double>(mark.day.w), tenthPercentile * mark.sdDays});
     }
 }
 

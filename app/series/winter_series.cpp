@@ -110,7 +110,7 @@ std::vector<EvidencePoint> evidenceOf(const advice::ColonyQuestion& question, co
     if (!advice.estimate) return points;
     for (const auto& share : advice.estimate->shares)
         if (question.winter.contains(share.evidence.date))
-            points.push_back({share.evidence.date, question.winter.nearestSeasonDay(share.evidence.date), share.evidence.kind, share.says});
+            points.push_back({share.evidence.date, question.winter.nearestSeasonDay(share.evidence.date), share.says});
     return points;
 }
 
@@ -122,7 +122,7 @@ std::vector<PairedWinter> pairWithStores(int winters, Mass mean, Mass sd) {
     for (int i = 0; i < winters; ++i) {
         const double whole = 0.5 + static_cast<double>(i) * goldenShare;
         const double share = std::clamp(whole - std::floor(whole), 1e-6, 1 - 1e-6);
-        pairs.push_back({i, std::max(0.0, mean.value() + sd.value() * winter::inverseNormal(share))});
+        pairs.push_back({i, std::max(0.0, mean.value() + sd.value() * numerics::inverseNormal(share))});
     }
     return pairs;
 }

@@ -69,7 +69,6 @@ struct SeasonMark {
 struct EvidencePoint {
     Date date;
     SeasonDay day;
-    std::string kind;
     Spread<Mass> stores;
 };
 

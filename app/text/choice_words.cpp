@@ -5,10 +5,6 @@
 
 namespace winterlarder::text {
 
-namespace {
-
-} // namespace
-
 QString choice(book::FlowStrength flow) {
     switch (flow) {
     case book::FlowStrength::None: return say::Choices::tr("no more than weeds and ivy bring");

@@ -137,11 +137,11 @@ private:
     }
 
     //! "the weight on the scale (5 kg)"
-    QString saidBy(const std::string& kind) const {
+    QString saidBy(stores::EvidenceKind kind) const {
         for (const auto& share : a_.estimate->shares)
             if (share.evidence.kind == kind)
-                return say::Words::tr("%1 (%2)", "evidence and what it says").arg(evidence(kind), kg(std::max(Mass(0), share.evidence.typical)));
-        return evidence(kind);
+                return say::Words::tr("%1 (%2)", "evidence and what it says").arg(evidence(stores::idOf(kind)), kg(std::max(Mass(0), share.evidence.typical)));
+        return evidence(stores::idOf(kind));
     }
 
     QString heft() const {

@@ -24,11 +24,12 @@ inline QLabel* plainLabel(QWidget* parent, const QString& words = {}) {
     return label;
 }
 
-//! A label in the quiet colour that breaks its lines.
-inline QLabel* quietLabel(QWidget* parent, bool wraps = true) {
+enum class Lines { Broken, One };
+//! A label in the quiet colour.
+inline QLabel* quietLabel(QWidget* parent, Lines lines = Lines::Broken) {
     auto* label = plainLabel(parent);
     label->setProperty("quiet", true);
-    label->setWordWrap(wraps);
+    label->setWordWrap(lines == Lines::Broken);
     return label;
 }
 

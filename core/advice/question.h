@@ -15,6 +15,7 @@
 #include "stores/estimate.h"
 #include "stores/evidence.h"
 #include "stores/weighing.h"
+#include "support/choices.h"
 #include "winter/larder.h"
 #include "winter/learned_remarks.h"
 #include "winter/question.h"
@@ -79,8 +80,8 @@ struct Whereabouts {
     std::string country;             //!< ISO 3166, as of the station used; empty: none
 };
 
-enum class SupersFor { People, Bees };
-enum class HoneyKind { Blossom, Honeydew, Heather };
+using winterlarder::HoneyKind;
+using winterlarder::SupersFor;
 
 //! What only the keeper knows and is asked (the case key stands beside each). Nothing: not answered, which is never no.
 //! Beside these: queenSeen, eggsSeen and tareSd of the question.

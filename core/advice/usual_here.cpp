@@ -116,8 +116,8 @@ private:
                 }
             if (low.empty()) continue;
             UsualFigure usual;
-            usual.low = kilograms(scale::median(low));
-            usual.high = kilograms(scale::median(high));
+            usual.low = kilograms(numerics::median(low));
+            usual.high = kilograms(numerics::median(high));
             usual.forAnySize = size == HiveSize::Any;
             usual.twoBoxesForMore = asked_.moreThanTwoBoxes && !usual.forAnySize;
             usual.shown = furtherFigures();

@@ -88,7 +88,7 @@ std::optional<Mass> needIfStopped(const ColonyQuestion& q, const ModelConstants&
 
 Reckoning reckon(const ColonyQuestion& q, const ModelConstants& constants, const winter::DemandEnsemble& ensemble, winter::Sampling sampling) {
     const auto room = freeRoomAtLook(q);
-    Reckoning r{q, constants, ensemble, autumnFlow(q, room), {}, room, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    Reckoning r{.question = q, .constants = constants, .ensemble = ensemble, .flow = autumnFlow(q, room), .freeRoom = room};
     r.combs = stores::storesOfCombs(q.combs, stores::openFactor(q.freshlyFilled));
     r.estimate = q.joined ? q.joined->together : *stores::combine(carriedToAsking(q, evidenceSeen(q, constants, &ensemble), ensemble, r.flow));
     r.carried = lossBetween(ensemble, r.flow, std::max(q.lookedOn, ensemble.firstDay()), q.asOf).median;
@@ -177,7 +177,7 @@ void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
     advice.nextLook = nextLook(r, decided);
     advice.ask = nextQuestion(r, decided);
     const auto planned = winter::lossesFrom(r.ensemble, r.question.asOf, r.flow, stepsOf(r, decided), r.target.day);
-    advice.shortAsPlanned = winter::shareShort(planned.largest, r.stores(), kilograms(0), r.wish.reserve, true);
+    advice.shortAsPlanned = winter::shareShort(planned.largest, r.stores(), kilograms(0), r.wish.reserve, winter::Short::Undercut);
     fillOptions(r, decided, advice);
     const OptionKind kind = recommended(advice.verdict, advice);
     for (const auto& option : advice.options)

@@ -14,18 +14,17 @@ namespace winterlarder::answer {
 
 namespace {
 
-constexpr int weighingEveryDays = 10; // nearer ones tell little more and would be counted as if they did
-
-// Records of a winter after a day become plain values by way of a case that holds nothing else.
-class Afterwards {
+// A case is made that holds the records after the decision and nothing else, and questionOf() makes plain values of them, as it does of
+// any case; what it makes becomes steps and observations.
+class RecordsAfterDecision {
 public:
-    explicit Afterwards(const WinterSpan& span)
+    explicit RecordsAfterDecision(const WinterSpan& span)
         : records(span.records), base(span.autumn), winter(span.winter), decided_(span.decided), asOf_(span.asOf), reference(span.reference),
           evening_(fedThatEvening(records, decided_, reference)), hives_(hivesOf(records.colony, records.housings)) {}
 
-    Outcome<bool> fill(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked) {
+    Problems fill(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked) {
         book::ColonyCase later = bare();
-        const auto weighings = kept();
+        const auto weighings = oneWeighingInTenDays();
         for (const auto& entry : weighings) later.weighings.push_back(entry.weighing);
         later.feeds = evening_;
         for (const auto& entry : records.feeds)
@@ -69,16 +68,17 @@ private:
         return empty;
     }
     bool counts(Date date) const { return date > decided_ && date <= asOf_ && winter.contains(date); }
-    // The last weighing of every ten days, hefts apart from scales.
-    std::vector<book::Weighing> kept() const {
+    // The last weighing of every `oneWeighingIn` days, hefts apart from scales.
+    std::vector<book::Weighing> oneWeighingInTenDays() const {
         std::vector<book::Weighing> result;
+        Date groupStart = decided_;
         for (const auto& entry : records.weighings) {
             if (!counts(entry.weighing.date)) continue;
             const bool replaces = !result.empty() && result.back().weighing.reading.index() == entry.weighing.reading.index() &&
-                                  entry.weighing.date.daysSince(groupStart_) < weighingEveryDays;
+                                  entry.weighing.date.daysSince(groupStart) < reference.decisions.oneWeighingIn;
             if (replaces) result.back() = entry;
             else {
-                groupStart_ = entry.weighing.date;
+                groupStart = entry.weighing.date;
                 result.push_back(entry);
             }
         }
@@ -150,7 +150,7 @@ private:
     }
 
     // A later look is evidence of its own day: its combs, its bees.
-    Outcome<bool> fillLooks(tracking::FollowQuestion& question) const {
+    Problems fillLooks(tracking::FollowQuestion& question) const {
         for (const auto& look : records.looks) {
             if (!counts(look.date)) continue;
             book::ColonyCase seen = bare();
@@ -175,13 +175,13 @@ private:
             if (plain->quick && plain->quickFullComb)
                 evidence = stores::evidenceOfCount(*plain->quick, *plain->quickFullComb, factor, spreads, look.date);
             if (evidence) {
-                const Mass sd = std::max(kilograms(0.3), evidence->sd(evidence->typical));
+                const Mass sd = std::max(kilograms(reference.decisions.laterStoresSdLeast), evidence->sd(evidence->typical));
                 question.observations.push_back({day, look.date, tracking::StoresSeen{evidence->typical, sd}});
             }
             if (plain->bees && plain->bees->count > 0)
-                question.observations.push_back({day, look.date, tracking::BeesSeen{*plain->bees, std::max(0.03, plain->beesLogSd)}});
+                question.observations.push_back({day, look.date, tracking::BeesSeen{*plain->bees, std::max(reference.decisions.laterBeesSdLeast, plain->beesLogSd)}});
         }
-        return true;
+        return {};
     }
 
     const book::ColonyHistory& records;
@@ -191,13 +191,12 @@ private:
     const ReferenceData& reference;
     const std::vector<book::FeedRecord> evening_;
     const std::vector<HiveChange> hives_;
-    mutable Date groupStart_ = decided_;
 };
 
 } // namespace
 
-Outcome<bool> fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked, const WinterSpan& span) {
-    return Afterwards(span).fill(question, asked);
+Problems fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked, const WinterSpan& span) {
+    return RecordsAfterDecision(span).fill(question, asked);
 }
 
 } // namespace winterlarder::answer

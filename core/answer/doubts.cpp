@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/doubts.h"
 
+#include "answer/events_of_case.h"
 #include "answer/question_of_case.h"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 namespace winterlarder::answer {
 
 namespace {
-
-constexpr int oldestThere = 60; // days a weight or a look still tells what was there before a harvest
 
 //! The weight of the whole hive; nothing for a heft.
 std::optional<Mass> grossOf(const book::WeighingRecord& weighing) {
@@ -32,7 +31,7 @@ bool sameScale(const book::WeighingRecord& a, const book::WeighingRecord& b) {
 class CaseJudge {
 public:
     CaseJudge(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<HiveChange>& changes)
-        : record_(record), constants_(reference.constants), changes_(changes),
+        : record_(record), constants_(reference.constants), rules_(reference.decisions), changes_(changes),
           latitude_(exchange::latitudeOf(record.site, reference).value_or(0)), lookedOn_(record.lookedOn.value_or(record.asOf)) {
         parts_ = partsOf(record, reference);
         hive_ = boundsOfCase(record, reference);
@@ -174,11 +173,10 @@ private:
     static const char* amountOf(const book::FeedRecord& feed) {
         return feed.sugar ? ".sugar_kg" : feed.syrup ? ".syrup_l" : feed.fondant ? ".fondant_kg" : "";
     }
-    static std::optional<Volume> syrupOf(const book::FeedRecord& feed) {
+    std::optional<Volume> syrupOf(const book::FeedRecord& feed) const {
         if (feed.kind != book::FeedKind::Syrup) return std::nullopt;
         if (feed.syrup) return feed.syrup;
-        constexpr double litresPerKilogram = 1.3; // of sugar, as 3:2 by mass
-        return feed.sugar ? std::optional(litres(litresPerKilogram * feed.sugar->value())) : std::nullopt;
+        return feed.sugar ? std::optional(litres(rules_.syrupPerSugar * feed.sugar->value())) : std::nullopt;
     }
     static std::optional<Mass> solidOf(const book::FeedRecord& feed) {
         if (feed.kind == book::FeedKind::Syrup) return std::nullopt;
@@ -223,7 +221,7 @@ private:
         const Date day = record_.harvests[harvest].date;
         std::optional<stores::ThereBefore> before;
         const auto tells = [&](Date seen) {
-            return seen < day && day.daysSince(seen) <= oldestThere && !hiveChanged(seen, day) && (!before || seen > before->day);
+            return seen < day && day.daysSince(seen) <= rules_.oldestSight && !hiveChanged(seen, day) && (!before || seen > before->day);
         };
         const auto seen = storesSeen();
         if (seen && tells(lookedOn_)) before = stores::ThereBefore{lookedOn_, kilograms(0), *seen};
@@ -239,11 +237,11 @@ private:
         before->taken = takenBefore(before->day, harvest);
         return before;
     }
-    //! At the most: half as much again as it looked like, and two kilograms.
+    //! At the most: a look may have missed some.
     std::optional<Mass> storesSeen() const {
         const auto evidence = stores::evidenceOfVisit(parts_.combs, 1, stores::combSpreads(constants_), lookedOn_);
         if (!evidence) return std::nullopt;
-        return 1.5 * evidence->typical + kilograms(2);
+        return rules_.sightAtMostTimes * evidence->typical + kilograms(rules_.sightAtMostMore);
     }
     Mass takenBefore(Date since, std::size_t harvest) const {
         Mass total{0};
@@ -254,6 +252,7 @@ private:
 
     const book::ColonyCase& record_;
     const ModelConstants& constants_;
+    const DecisionConstants& rules_;
     const std::vector<HiveChange>& changes_;
     std::vector<std::optional<stores::HiveBounds>> changed_; //!< beside them
     double latitude_;

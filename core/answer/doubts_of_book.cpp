@@ -14,14 +14,12 @@ namespace winterlarder::answer {
 
 namespace {
 
-constexpr int heldAgainstDays = 60; // days before and after that an entry is held against
-
 //! Others of the kind near the day.
 template <class Entry>
-std::vector<Entry> othersNear(const std::vector<Entry>& all, Date day, book::Id<Entry> except) {
+std::vector<Entry> othersNear(const std::vector<Entry>& all, Date day, book::Id<Entry> except, const DecisionConstants& rules) {
     std::vector<Entry> result;
     for (const auto& entry : all)
-        if (entry.id != except && std::abs(book::dateOf(entry).daysSince(day)) <= heldAgainstDays) result.push_back(entry);
+        if (entry.id != except && std::abs(book::dateOf(entry).daysSince(day)) <= rules.oldestSight) result.push_back(entry);
     return result;
 }
 
@@ -39,17 +37,17 @@ std::vector<HiveChange> hiveChanges(const Surroundings& known) {
     return changes;
 }
 
-const book::Look* lookBefore(const Surroundings& known, Date day) {
+const book::Look* lookBefore(const Surroundings& known, Date day, const DecisionConstants& rules) {
     const book::Look* last = nullptr;
     for (const auto& look : known.looks)
-        if (look.date < day && day.daysSince(look.date) <= heldAgainstDays && !std::holds_alternative<std::monostate>(look.combs) &&
+        if (look.date < day && day.daysSince(look.date) <= rules.oldestSight && !std::holds_alternative<std::monostate>(look.combs) &&
             (!last || look.date >= last->date))
             last = &look;
     return last;
 }
 
 book::ColonyCase emptyCase(const book::SiteRecord& site, const book::HiveRecord& hive, Date day) {
-    return {{}, {}, day, {}, site, hive, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    return {.asOf = day, .site = site, .hive = hive};
 }
 
 book::ColonyCase caseOfHive(const Surroundings& known, Date day, const ReferenceData& reference) {
@@ -59,11 +57,12 @@ book::ColonyCase caseOfHive(const Surroundings& known, Date day, const Reference
 //! What is known around a day, the entry's own kind without itself.
 book::ColonyCase caseAround(const Surroundings& known, Date day, const ReferenceData& reference, book::WeighingId weighing, book::FeedId feed,
                             book::HarvestId harvest) {
+    const auto& rules = reference.decisions;
     auto record = caseOfHive(known, day, reference);
-    for (const auto& other : othersNear(known.weighings, day, weighing)) record.weighings.push_back(other.weighing);
-    for (const auto& other : othersNear(known.feeds, day, feed)) record.feeds.push_back(other.feed);
-    for (const auto& other : othersNear(known.harvests, day, harvest)) record.harvests.push_back(other.harvest);
-    if (const auto* look = lookBefore(known, day); look && book::hiveOn(known.colony, known.housings, look->date) == record.hive) {
+    for (const auto& other : othersNear(known.weighings, day, weighing, rules)) record.weighings.push_back(other.weighing);
+    for (const auto& other : othersNear(known.feeds, day, feed, rules)) record.feeds.push_back(other.feed);
+    for (const auto& other : othersNear(known.harvests, day, harvest, rules)) record.harvests.push_back(other.harvest);
+    if (const auto* look = lookBefore(known, day, rules); look && book::hiveOn(known.colony, known.housings, look->date) == record.hive) {
         record.lookedOn = look->date;
         record.combs = look->combs;
         record.bees.sure = true;

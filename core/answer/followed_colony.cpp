@@ -45,9 +45,9 @@ tracking::StoresAtDecision storesOf(const advice::Advice& advice) {
     tracking::StoresAtDecision stores{std::max(kilograms(0), advice.estimate->mean), advice.storesSd};
     stores.weighedShare = stores::shareOfTare(*advice.estimate);
     for (const auto& share : advice.estimate->shares) {
-        const std::string& kind = share.evidence.kind;
-        if (kind == "heft") stores.heftShare += share.weight;
-        if (kind == "one-sided lift") stores.oneSideShare += share.weight;
+        const auto kind = share.evidence.kind;
+        if (kind == stores::EvidenceKind::Heft) stores.heftShare += share.weight;
+        if (kind == stores::EvidenceKind::OneSidedLift) stores.oneSideShare += share.weight;
     }
     return stores;
 }
@@ -218,7 +218,7 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
 }
 
 Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                       bool withEnd, std::stop_token stop) {
+                                       EndOfWinter end, std::stop_token stop) {
     const auto& records = reading.records;
     const Winter& winter = reading.winter;
     const book::ColonyCase autumn = asDecided(reading.autumn, fedThatEvening(records, reading.decided, reference));
@@ -238,18 +238,18 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     follow.treated = follow.treated || reading.now.hive.treated || !reading.now.treatments.empty();
     follow.winter.weatherSoFar = measuredDays(reading.weather, winter);
     const WinterSpan span{records, autumn, winter, reading.decided, reading.asOf, reference};
-    for (const auto& filled : {fillAfterwards(follow, result.autumn, span), fillPlan(follow, span)})
-        if (!filled) return filled.problems();
-    if (withEnd) tellEnd(follow, result.end);
+    for (const auto& problems : {fillAfterwards(follow, result.autumn, span), fillPlan(follow, span)})
+        if (!problems.empty()) return problems;
+    if (end == EndOfWinter::Counts) tellEnd(follow, result.end);
     result.question = std::move(follow);
     return result;
 }
 
 Outcome<FollowedColony> followedColony(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned,
-                                       winter::Sampling sampling, int threads, bool withEnd) {
+                                       winter::Sampling sampling, int threads, EndOfWinter end) {
     const auto reading = readToFollow(from, colony, asOf, learned);
     if (!reading) return reading.problems();
-    return followedColony(*reading, from.reference(), sampling, threads, withEnd);
+    return followedColony(*reading, from.reference(), sampling, threads, end);
 }
 
 } // namespace winterlarder::answer

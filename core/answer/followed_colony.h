@@ -58,17 +58,18 @@ Outcome<FollowReading> followReading(const book::ColonyHistory& history, const b
 //! The same, read in one transaction. Problems: those of the book, no such colony.
 Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
 
+enum class EndOfWinter { Counts, LeftOut };
 //! What was written down after the decision, up to the day, becomes steps (feeds, harvests, weights changed) and
 //! observations: weighings (where there are more than one in ten days, the last of them), sightings, later looks, a death. The
 //! plan is the visits of that advice; without one, what was fed and taken before the solstice. A feed of the day of the advice that the advice did not know
 //! of came after it: it is a step, and not in the stores of that day. Planned feeds whose day is past are asked about (UntickedVisit) where they were
 //! neither ticked off nor struck out and what is written down as fed since falls a kilogram or more short of all that was planned by then. The winter's end is an observation too unless
-//! `withEnd` is false. Measured days of the yard's weather count from the season's first day on.
+//! it is left out. Measured days of the yard's weather count from the season's first day on.
 //! Problems: those of the case. Where stopped there is no question. Tested: tests/answer/followed_colony_test.cpp.
 Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                       bool withEnd = true, std::stop_token stop = {});
+                                       EndOfWinter end = EndOfWinter::Counts, std::stop_token stop = {});
 //! Both in one.
 Outcome<FollowedColony> followedColony(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned,
-                                       winter::Sampling sampling, int threads, bool withEnd = true);
+                                       winter::Sampling sampling, int threads, EndOfWinter end = EndOfWinter::Counts);
 
 } // namespace winterlarder::answer

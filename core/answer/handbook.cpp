@@ -12,8 +12,6 @@ namespace winterlarder::answer {
 
 namespace {
 
-constexpr Mass neverTouched = kilograms(4); // source b-thenet, the default of wish.reserve_kg
-
 double numberOf(std::string_view text) {
     double value = 0;
     const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
@@ -34,7 +32,7 @@ Rule ruleOf(const PublishedRule& published, const ReferenceData& reference) {
     const auto space = published.condition.rfind(' ');
     const Station* station = reference.station(published.condition.substr(space + 1));
     require(station != nullptr, "rule {} names no station", published.id);
-    return {{middle, middle - neverTouched, published.region, published.id, published.source}, station};
+    return {{middle, middle - kilograms(reference.decisions.handbookReserve), published.region, published.id, published.source}, station};
 }
 
 std::vector<Rule> rulesOf(Hemisphere hemisphere, const ReferenceData& reference) {

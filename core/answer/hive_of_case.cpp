@@ -41,9 +41,29 @@ stores::Walls walls(book::Shell shell) {
 
 // ---- combs --------------------------------------------------------------------------------------------------------
 
-stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& place, const ReferenceData& reference) {
+// Box by box from the floor; what is not listed is not built.
+std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes, const ReferenceData& reference) {
+    std::vector<stores::Comb> combs;
+    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
+    if (!list) return combs;
+    std::size_t next = 0;
+    for (std::size_t box = 0; box < boxes.size(); ++box)
+        for (int place = 0; place < boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
+            const auto& own = (*list)[next].format;
+            stores::Comb comb = combOf((*list)[next], own ? shippedFormat(*own, reference) : boxes[box]);
+            comb.box = static_cast<int>(box);
+            comb.place = place;
+            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
+            combs.push_back(std::move(comb));
+        }
+    return combs;
+}
+
+} // namespace
+
+stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& format) {
     stores::Comb comb;
-    comb.format = record.format ? shippedFormat(*record.format, reference) : place;
+    comb.format = format;
     if (record.width) comb.format.pitch = *record.width;
     comb.built = record.built;
     comb.capped = record.capped.value_or(0);
@@ -59,37 +79,14 @@ stores::Comb combOf(const book::CombRecord& record, const hive::CombFormat& plac
     return comb;
 }
 
-// Box by box from the floor; what is not listed is not built.
-std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes, const ReferenceData& reference) {
-    std::vector<stores::Comb> combs;
-    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
-    if (!list) return combs;
-    std::size_t next = 0;
-    for (std::size_t box = 0; box < boxes.size(); ++box)
-        for (int place = 0; place < boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
-            stores::Comb comb = combOf((*list)[next], boxes[box], reference);
-            comb.box = static_cast<int>(box);
-            comb.place = place;
-            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
-            combs.push_back(std::move(comb));
-        }
-    return combs;
-}
-
-} // namespace
-
-double shellFactor(book::Shell shell, bool topInsulation) {
-    const double insulated = topInsulation ? 0.85 : 1.0;
+double shellFactor(book::Shell shell, bool topInsulation, const ModelConstants& constants) {
+    const double insulated = topInsulation ? constants.shellTopInsulation : 1.0;
     switch (shell) {
-    case book::Shell::Timber:
-        return insulated;
-    case book::Shell::ThickTimber:
-        return 0.6 * insulated;
-    case book::Shell::Wrapped:
-    case book::Shell::Polystyrene:
-        return 0.7;
-    case book::Shell::Straw:
-        return 0.4;
+    case book::Shell::Timber: return insulated;
+    case book::Shell::ThickTimber: return constants.shellThickTimber * insulated;
+    case book::Shell::Wrapped: return constants.shellWrapped;
+    case book::Shell::Polystyrene: return constants.shellPolystyrene;
+    case book::Shell::Straw: return constants.shellStraw;
     }
     return 1.0;
 }
@@ -108,7 +105,7 @@ stores::TareQuestion partsOf(const book::ColonyCase& record, const ReferenceData
 void fillHive(advice::ColonyQuestion& question, const book::HiveRecord& record, const ReferenceData& reference) {
     require(!record.boxes.empty(), "a hive without a box");
     question.boxes = boxesOf(record, reference);
-    question.shellFactor = shellFactor(record.shell, record.topInsulation);
+    question.shellFactor = shellFactor(record.shell, record.topInsulation, reference.constants);
     for (const book::BoxRecord& box : record.boxes) question.boxUses.push_back({box.super, box.putOn});
     question.treated = question.treatedWithoutDay = record.treated;
     question.nucleus = record.nucleus;

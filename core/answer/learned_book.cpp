@@ -12,9 +12,6 @@ namespace winterlarder::answer {
 
 namespace {
 
-constexpr SeasonDay winterIsOver{150}; // end of May, end of November in the south
-constexpr int mostPastWinters = 15;
-
 // Years whose winter has a look of the colony.
 std::set<int> autumnsOf(const book::ColonyHistory& records, Hemisphere hemisphere) {
     std::set<int> autumns;
@@ -46,9 +43,11 @@ void addPast(BookPast& past, const book::ColonyHistory& history, const book::Yar
     const auto today = followReading(history, yards, reference, asOf, nullptr);
     if (!today) return;
     const auto& winter = today->winter;
+    const auto& rules = reference.decisions;
+    const SeasonDay winterOver{static_cast<int>(rules.winterOverDay)};
     for (const int autumn : autumnsOf(today->records, winter.hemisphere())) {
-        if (autumn >= winter.autumn() || autumn < winter.autumn() - mostPastWinters) continue;
-        auto then = followReading(history, yards, reference, Winter(winter.hemisphere(), autumn).date(winterIsOver), nullptr);
+        if (autumn >= winter.autumn() || autumn < winter.autumn() - static_cast<int>(rules.pastWinters)) continue;
+        auto then = followReading(history, yards, reference, Winter(winter.hemisphere(), autumn).date(winterOver), nullptr);
         if (!then || !learnsFrom(*then, yards.yards)) continue;
         const auto yard = then->yard;
         past.winters.push_back({history.colony.id, history.colony.name, yard, autumn, std::move(then).value()});
@@ -78,23 +77,26 @@ Outcome<BookPast> readPast(book::Book& from, Date asOf) {
     return book::readTogether(from, [&] { return readPastOf(from, asOf); });
 }
 
-winter::Sampling forLearning(winter::Sampling asked) { return {asked.seed, std::min(asked.winters, learningWinters)}; }
+winter::Sampling forLearning(winter::Sampling asked, const DecisionConstants& rules) {
+    return {asked.seed, std::min(asked.winters, static_cast<int>(rules.learningWinters))};
+}
 
 std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
                                              std::stop_token stop) {
-    auto followed = followedColony(past.reading, reference, forLearning(sampling), threads, false, stop);
+    auto followed = followedColony(past.reading, reference, forLearning(sampling, reference.decisions), threads, EndOfWinter::LeftOut, stop);
     if (!followed || !tells(*followed)) return std::nullopt;
     return PastColonyWinter{past.colony, past.name, past.yard, past.autumn, {std::move(*followed->question), followed->end},
                             handbookFor(*followed->autumn.site, reference)};
 }
 
-std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConstants& constants, winter::Sampling sampling, int threads,
-                                 bool withScore, std::stop_token stop) {
-    const winter::Sampling fewer = forLearning(sampling);
+std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                 Score score, std::stop_token stop) {
+    const ModelConstants& constants = reference.constants;
+    const winter::Sampling fewer = forLearning(sampling, reference.decisions);
     const auto says = learning::evidenceOf(past.winter, constants, fewer, threads, stop);
     if (!says) return std::nullopt;
     WinterTold told{*says, learning::forageTurn(scaleWeights(past.winter.question), constants), std::nullopt};
-    if (withScore) told.score = learning::scoreOf(past.winter, past.handbook.use, constants, fewer, threads, stop);
+    if (score == Score::Told) told.score = learning::scoreOf(past.winter, past.handbook.use, constants, fewer, threads, stop);
     return told;
 }
 
@@ -129,11 +131,11 @@ std::string winterName(const std::string& colony, int autumn) { return fmt::form
 } // namespace
 
 Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                              bool withScore, const std::string& file, std::stop_token stop) {
+                                              Score score, const std::string& file, std::stop_token stop) {
     return caught({file, 0, 0}, winterName(past.name, past.autumn), [&]() -> Outcome<std::optional<ToldWinter>> {
         auto winter = pastWinterOf(past, reference, sampling, threads, stop);
         if (!winter || stop.stop_requested()) return std::optional<ToldWinter>();
-        auto told = toldBy(*winter, reference.constants, sampling, threads, withScore, stop);
+        auto told = toldBy(*winter, reference, sampling, threads, score, stop);
         if (!told) return std::optional<ToldWinter>();
         return std::optional(ToldWinter{std::move(*winter), std::move(*told)});
     });
@@ -145,7 +147,7 @@ Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampl
     LearnedBook result;
     std::vector<WinterTold> told;
     for (const auto& reading : past->winters) {
-        auto one = toldWinter(reading, from.reference(), sampling, threads, false, from.file().string());
+        auto one = toldWinter(reading, from.reference(), sampling, threads, Score::LeftOut, from.file().string());
         if (!one) result.problems.push_back(one.problems().front());
         if (!one || !*one) continue;
         if ((*one)->told.evidence.fitsNoWinter) result.fitNone.push_back({reading.name, reading.autumn});
@@ -158,12 +160,12 @@ Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampl
     return result;
 }
 
-ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants, winter::Sampling sampling, int threads) {
-    using Score = std::optional<learning::ForecastScore>;
+ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ReferenceData& reference, winter::Sampling sampling, int threads) {
+    using Scored = std::optional<learning::ForecastScore>;
     ScoredWinters scored;
     for (const auto& past : winters) {
-        const auto score = caught({}, winterName(past.name, past.autumn), [&]() -> Outcome<Score> {
-            return learning::scoreOf(past.winter, past.handbook.use, constants, forLearning(sampling), threads);
+        const auto score = caught({}, winterName(past.name, past.autumn), [&]() -> Outcome<Scored> {
+            return learning::scoreOf(past.winter, past.handbook.use, reference.constants, forLearning(sampling, reference.decisions), threads);
         });
         if (!score) scored.problems.push_back(score.problems().front());
         else if (*score) scored.winters.push_back({&past, **score});

@@ -46,9 +46,8 @@ struct PastColonyWinter {
 std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
                                              std::stop_token stop = {});
 
-//! Winters simulated for learning: a thousand tell as much as the answer's own number does; fewer where fewer are asked for.
-inline constexpr int learningWinters = 1000;
-winter::Sampling forLearning(winter::Sampling asked);
+//! Winters simulated for learning: learningWinters, fewer where fewer are asked for.
+winter::Sampling forLearning(winter::Sampling asked, const DecisionConstants& rules);
 
 //! What one winter tells: of the bees, of first forage, and how good its forecast was (nothing learned; nothing where it was not weighed).
 struct WinterTold {
@@ -56,9 +55,10 @@ struct WinterTold {
     std::optional<learning::ForageSeen> turn;
     std::optional<learning::ForecastScore> score;
 };
-//! Nothing where stopped. The score is left out unless asked for.
-std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ModelConstants& constants, winter::Sampling sampling, int threads,
-                                 bool withScore, std::stop_token stop = {});
+enum class Score { LeftOut, Told };
+//! Nothing where stopped.
+std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                 Score score, std::stop_token stop = {});
 
 //! A past winter and what it tells.
 struct ToldWinter {
@@ -68,7 +68,7 @@ struct ToldWinter {
 //! Nothing where it says nothing, or was stopped. An exception is a problem of kind Internal that names the winter, so that one that breaks
 //! never ends the others. `file`: of the book, for the problem.
 Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                              bool withScore, const std::string& file, std::stop_token stop = {});
+                                              Score score, const std::string& file, std::stop_token stop = {});
 
 //! Adds up what winters told, in the order they came; `told` beside `winters`. Used in the yards that learn.
 BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told, const std::set<std::int64_t>& yards,
@@ -99,7 +99,7 @@ struct ScoredWinters {
     std::vector<ScoredWinter> winters;
     Problems problems; //!< of winters that could not be computed
 };
-ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ModelConstants& constants, winter::Sampling sampling,
+ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ReferenceData& reference, winter::Sampling sampling,
                          int threads);
 
 } // namespace winterlarder::answer

@@ -2,6 +2,7 @@
 #include "answer/afterwards.h"
 
 #include "answer/evening_feeds.h"
+#include "answer/events_of_case.h"
 #include "answer/question_of_case.h"
 
 #include <algorithm>
@@ -11,8 +12,8 @@ namespace winterlarder::answer {
 namespace {
 
 std::optional<book::FeedRecord> feedOf(const book::PlannedVisit& visit) {
-    if (visit.fondant) return book::FeedRecord{visit.date, book::FeedKind::Fondant, {}, {}, {}, visit.fondant};
-    if (visit.sugar) return book::FeedRecord{visit.date, book::FeedKind::Syrup, visit.sugar, {}, {}, {}};
+    if (visit.fondant) return book::FeedRecord{.date = visit.date, .kind = book::FeedKind::Fondant, .fondant = visit.fondant};
+    if (visit.sugar) return book::FeedRecord{.date = visit.date, .kind = book::FeedKind::Syrup, .sugar = visit.sugar};
     return std::nullopt;
 }
 
@@ -49,7 +50,7 @@ void planWhatWasDone(tracking::FollowQuestion& question) {
 
 } // namespace
 
-Outcome<bool> fillPlan(tracking::FollowQuestion& question, const WinterSpan& span) {
+Problems fillPlan(tracking::FollowQuestion& question, const WinterSpan& span) {
     book::ColonyCase planned = span.autumn;
     planned.weighings.clear();
     planned.harvests.clear();
@@ -62,7 +63,7 @@ Outcome<bool> fillPlan(tracking::FollowQuestion& question, const WinterSpan& spa
     for (const auto& feed : plain->feeds) question.planned.push_back({feed.day, feed.stores});
     fillUnticked(question, span);
     if (!actedOn(span.records, span.decided)) planWhatWasDone(question);
-    return true;
+    return {};
 }
 
 } // namespace winterlarder::answer

@@ -38,9 +38,6 @@ Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const
 //! A fault for every hive format, of a box or a comb, that is not shipped: a book may have come from anywhere.
 Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference);
 
-//! Ripe stores a feed becomes [kg]; 0 where its ratio is none. Syrup without a ratio counts as winter syrup.
-Mass storesOfFeed(const book::FeedRecord& feed);
-
 //! A question read from the text of a case, and the records it was made from.
 struct ReadQuestion {
     book::ColonyCase record;
@@ -55,11 +52,5 @@ using DoubtInWords = std::function<Problem(const stores::Doubt&, Place)>;
 //! by `inWords`. Tested: tests/answer/core_alone.cpp.
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, const DoubtInWords& inWords, int firstLine = 1);
-
-//! Use relative to the carniolan's: dark 0.9, italian 1.1, others and not known 1.0 (size judgement).
-double raceFactor(const std::optional<book::BeeKind>& kind);
-
-//! Bees beyond this are outside the model's limits.
-inline constexpr double mostBees = 100000;
 
 } // namespace winterlarder::answer

@@ -56,7 +56,7 @@ void takeLock(BookInside& inside, const Opening& opening) {
         inside.access = Access::ManyNames;
         return;
     }
-    auto attempt = BookLock::take(inside.file, opening.opener, opening.takeOver);
+    auto attempt = BookLock::take(inside.file, opening.opener, opening.purpose == OpenFor::TakingOver);
     if (attempt.lock) inside.lock = std::move(attempt.lock);
     else inside.access = accessAfter(*attempt.failure);
     inside.holder = attempt.holder;
@@ -127,9 +127,9 @@ Outcome<Book> Book::create(const files::path& file, const ReferenceData& referen
 
 Outcome<Book> Book::open(const files::path& file, const ReferenceData& reference, const Opening& opening) {
     auto inside = std::make_unique<BookInside>(fileBehind(file), reference);
-    if (opening.readOnly) inside->access = Access::AskedReadOnly;
+    if (opening.purpose == OpenFor::Reading) inside->access = Access::AskedReadOnly;
     std::error_code unknown;
-    if (!opening.readOnly && files::is_regular_file(inside->file, unknown)) takeLock(*inside, opening);
+    if (opening.purpose != OpenFor::Reading && files::is_regular_file(inside->file, unknown)) takeLock(*inside, opening);
     if (!inside->lock)
         if (auto problem = takeBackInterrupted(inside->file, opening.opener)) return *std::move(problem);
     const auto mode = inside->lock ? OpenMode::Write : OpenMode::Read;

@@ -35,10 +35,11 @@ enum class Access {
     ManyNames,      //!< the file has more than one hard link, see BookLock
 };
 
+//! TakingOver: for writing, though another machine's sign says that it is open there (see BookLock).
+enum class OpenFor { Writing, Reading, TakingOver };
 struct Opening {
     Opener opener;
-    bool readOnly = false;
-    bool takeOver = false; //!< see BookLock
+    OpenFor purpose = OpenFor::Writing;
 };
 
 struct Touched {
@@ -122,9 +123,9 @@ public:
     Outcome<Colony> colonyNamed(const std::string& name);
 
     //! Several reads as of one moment: runs `work` with the file held still for this book (others may go on writing after).
-    Outcome<bool> together(const std::function<void()>& work);
+    Outcome<Done> together(const std::function<void()>& work);
     //! Rows without their types, for exports: every entry of the kind by id.
-    Outcome<bool> eachRow(Kind kind, const std::function<void(std::int64_t, const Row&)>& visit);
+    Outcome<Done> eachRow(Kind kind, const std::function<void(std::int64_t, const Row&)>& visit);
     //! The number the next new entry of the kind will get: what imports give ids from.
     Outcome<std::int64_t> nextId(Kind kind);
     //! A number that changes when another program or Book has changed the file.
@@ -141,14 +142,14 @@ public:
     //! A backup now, checked, beside the book; the oldest beyond backupsKept go.
     Outcome<Backup> backUp(Timestamp now);
     //! One compact file with everything (VACUUM INTO). Never overwrites.
-    Outcome<bool> copyTo(const std::filesystem::path& copy);
+    Outcome<Done> copyTo(const std::filesystem::path& copy);
     //! Entries become what they are in the other book (a backup, usually): one step, undoable; a backup of the present is made
     //! first. The history goes on.
     Outcome<Applied> restore(const std::filesystem::path& backup, Timestamp now, const std::string& who);
 
 private:
     explicit Book(std::unique_ptr<BookInside> inside);
-    Outcome<Applied> turnStep(bool back, Timestamp now, const std::string& who);
+    Outcome<Applied> turnStep(Turned turned, Timestamp now, const std::string& who);
 
     std::unique_ptr<BookInside> inside_;
 };

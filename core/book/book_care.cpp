@@ -32,11 +32,11 @@ Outcome<Backup> Book::backUp(Timestamp now) {
     });
 }
 
-Outcome<bool> Book::copyTo(const files::path& copy) {
+Outcome<Done> Book::copyTo(const files::path& copy) {
     const auto taken = fileProblem(copy, "there is a file of that name", "choose another name");
     std::error_code unknown;
     if (files::exists(copy, unknown)) return taken;
-    return guarded<bool>(*inside_, [&]() -> Outcome<bool> {
+    return guarded<Done>(*inside_, [&]() -> Outcome<Done> {
         TemporaryFile unfinished(copy.string() + ".new");
         inside_->store->withSchemaOpen([&] {
             SQLite::Statement vacuum(inside_->store->database(), "VACUUM INTO ?");
@@ -44,7 +44,7 @@ Outcome<bool> Book::copyTo(const files::path& copy) {
             vacuum.exec();
         });
         if (!unfinished.giveName(copy)) return taken;
-        return true;
+        return Done{};
     });
 }
 

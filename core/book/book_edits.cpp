@@ -184,21 +184,21 @@ Outcome<Applied> Book::apply(const Edit& edit, Timestamp now, const std::string&
                     });
 }
 
-Outcome<Applied> Book::turnStep(bool back, Timestamp now, const std::string& who) {
+Outcome<Applied> Book::turnStep(Turned turned, Timestamp now, const std::string& who) {
     if (!writable()) return refusal(*this);
     auto& store = *inside_->store;
     std::optional<StepId> id;
     return carryOut(*inside_, now,
                     [&]() -> Outcome<std::vector<Target>> {
-                        id = back ? nextToUndo(store) : nextToRedo(store);
+                        id = turned == Turned::Back ? nextToUndo(store) : nextToRedo(store);
                         if (!id) return std::vector<Target>{};
-                        return turn(store, *id, back, {now, who});
+                        return turn(store, *id, turned, {now, who});
                     },
                     [&](const std::vector<EntryChange>&) { return id; });
 }
 
-Outcome<Applied> Book::undo(Timestamp now, const std::string& who) { return turnStep(true, now, who); }
-Outcome<Applied> Book::redo(Timestamp now, const std::string& who) { return turnStep(false, now, who); }
+Outcome<Applied> Book::undo(Timestamp now, const std::string& who) { return turnStep(Turned::Back, now, who); }
+Outcome<Applied> Book::redo(Timestamp now, const std::string& who) { return turnStep(Turned::Forth, now, who); }
 
 bool Book::canUndo() {
     const auto found = guarded<bool>(*inside_, [&]() -> Outcome<bool> { return nextToUndo(*inside_->store).has_value(); });

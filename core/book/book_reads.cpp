@@ -132,8 +132,8 @@ WINTERLARDER_FOR_RECORDS(WINTERLARDER_READS_BY_COLONY)
 Outcome<Yard> Book::yardNamed(const std::string& name) { return named<Yard>(all<Yard>(), name); }
 Outcome<Colony> Book::colonyNamed(const std::string& name) { return named<Colony>(all<Colony>(), name); }
 
-Outcome<bool> Book::together(const std::function<void()>& work) {
-    return ofOneMoment<bool>(*inside_, [&]() -> Outcome<bool> {
+Outcome<Done> Book::together(const std::function<void()>& work) {
+    return ofOneMoment<Done>(*inside_, [&]() -> Outcome<Done> {
         struct Mark {
             bool& flag;
             bool before;
@@ -141,14 +141,14 @@ Outcome<bool> Book::together(const std::function<void()>& work) {
         } mark{inside_->inTogether, inside_->inTogether};
         inside_->inTogether = true;
         work();
-        return true;
+        return Done{};
     });
 }
 
-Outcome<bool> Book::eachRow(Kind kind, const std::function<void(std::int64_t, const Row&)>& visit) {
-    return ofOneMoment<bool>(*inside_, [&]() -> Outcome<bool> {
+Outcome<Done> Book::eachRow(Kind kind, const std::function<void(std::int64_t, const Row&)>& visit) {
+    return ofOneMoment<Done>(*inside_, [&]() -> Outcome<Done> {
         inside_->store->each(kind, [&](std::int64_t id, const Row& row) { visit(id, row); });
-        return true;
+        return Done{};
     });
 }
 
@@ -165,7 +165,7 @@ std::int64_t Book::dataVersion() {
 Outcome<BookInfo> Book::info() {
     return ofOneMoment<BookInfo>(*inside_, [&]() -> Outcome<BookInfo> {
         auto& store = *inside_->store;
-        BookInfo info{inside_->file, std::filesystem::file_size(inside_->file), schemaVersion, {}, {}, {}, 0};
+        BookInfo info{.file = inside_->file, .bytes = std::filesystem::file_size(inside_->file), .schemaVersion = schemaVersion};
         auto& made = store.statement("SELECT at, who FROM book_made");
         if (made.executeStep()) {
             info.madeAt = Timestamp::parse(made.getColumn(0).getString());

@@ -54,7 +54,7 @@ HarvestRecord harvestFor(const ColonyCase& record, HarvestRecord harvest) {
 
 // Feeds from the day this honey was begun: those before the look change no stores, but what took them is not honey for people.
 void addRecords(ColonyCase& record, const ColonyHistory& from, Date honeyBegins, Date asOf) {
-    const Date oldest = asOf.plusDays(-oldestObservation);
+    const Date oldest = asOf.plusDays(-oldestObservationDays);
     const Date since = record.lookedOn.value_or(oldest);
     Date first = record.lookedOn.value_or(asOf);
     for (const auto& entry : from.weighings) {
@@ -122,7 +122,7 @@ SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf
 const Look* lookOfCase(const ColonyHistory& history, Date asOf) {
     const Look* either = nullptr;
     for (auto look = history.looks.rbegin(); look != history.looks.rend(); ++look) {
-        if (look->date > asOf || asOf.daysSince(look->date) > oldestObservation) continue;
+        if (look->date > asOf || asOf.daysSince(look->date) > oldestObservationDays) continue;
         if (look->bees.known() && countedCombs(*look)) return &*look;
         if (!either && (look->bees.known() || countedCombs(*look))) either = &*look;
     }
@@ -142,7 +142,7 @@ bool troubleSince(const ColonyHistory& history, const Look* look, Date asOf) {
 const Weighing* newestWeighing(const ColonyHistory& history, Date asOf) {
     const Weighing* newest = nullptr;
     for (const auto& entry : history.weighings)
-        if (entry.weighing.date <= asOf && asOf.daysSince(entry.weighing.date) <= oldestObservation) newest = &entry;
+        if (entry.weighing.date <= asOf && asOf.daysSince(entry.weighing.date) <= oldestObservationDays) newest = &entry;
     return newest;
 }
 

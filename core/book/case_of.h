@@ -6,9 +6,6 @@
 
 namespace winterlarder::book {
 
-//! Nothing observed longer before the day asked for than this says anything about it (the case file has the same limit).
-inline constexpr int oldestObservation = 60; //!< days
-
 //! The first day whose honey may still be offered on `asOf`: 1 April (end of September in the south) before the winter that contains it. What
 //! older combs hold was winter stores and has been through one; a treatment that ended before does not touch this honey. Judgement.
 Date honeySince(Date asOf, Hemisphere hemisphere);

@@ -194,7 +194,8 @@ std::optional<StepId> nextToRedo(Store& store) {
     return firstId(store.statement("SELECT min(id) FROM steps WHERE state = 'undone'"));
 }
 
-Outcome<std::vector<Target>> turn(Store& store, StepId id, bool back, const Signature& signature) {
+Outcome<std::vector<Target>> turn(Store& store, StepId id, Turned turned, const Signature& signature) {
+    const bool back = turned == Turned::Back;
     const auto changes = changesOf(store, id);
     if (!changes) return damagedHistory(id);
     std::vector<Target> targets;

@@ -68,8 +68,9 @@ std::optional<StepId> record(Store& store, const Signature& signature, const std
 std::optional<StepId> nextToUndo(Store& store);
 std::optional<StepId> nextToRedo(Store& store);
 
-//! What the entries become when the step is turned back or forth. Keeps what an undone addition said. Problem: damaged history.
-Outcome<std::vector<Target>> turn(Store& store, StepId step, bool back, const Signature& signature);
+enum class Turned { Back, Forth };
+//! What the entries become when the step is turned. Keeps what an undone addition said. Problem: damaged history.
+Outcome<std::vector<Target>> turn(Store& store, StepId step, Turned turned, const Signature& signature);
 
 //! The newest `count` steps before `before` (or of all), newest first.
 Outcome<std::vector<Step>> steps(Store& store, std::optional<StepId> before, int count);

@@ -140,7 +140,7 @@ Outcome<Salvaged> salvage(const files::path& damaged, const files::path& newBook
         return failed(problemOf(error, damaged).detail);
     }
     if (sorting.targets.empty()) return failed("no entry can be read");
-    auto book = Book::create(newBook, reference, {opener, false, false});
+    auto book = Book::create(newBook, reference, {opener});
     if (!book) return book.problems();
     putInto(*book, sorting.targets, opener, sorting.lost);
     const auto info = book->info();

@@ -5,6 +5,7 @@
 
 namespace winterlarder::climate {
 
+//! Of an angle in degrees.
 constexpr double radians(double degrees) { return degrees * std::numbers::pi / 180.0; }
 
 } // namespace winterlarder::climate

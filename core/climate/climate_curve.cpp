@@ -110,10 +110,10 @@ std::array<double, daysInYear> dailyNormals(const Monthly& means) {
 
 void checkMeans(const std::array<Temperature, months>& means, Problems& problems) {
     for (std::size_t i = 0; i < months; ++i)
-        if (!(means[i] >= celsius(-60) && means[i] <= celsius(45)))
+        if (!isMeanOfEarth(means[i]))
             problems.push_back(inputProblem(
                 fmt::format("the mean temperature of {} is {} degC", monthNames[i], means[i].value()),
-                "monthly means lie between -60 and 45 degC"));
+                fmt::format("monthly means lie between {} and {} degC", coldestMeanC, hottestMeanC)));
 }
 
 void checkSpread(std::string_view what, double value, Problems& problems) {

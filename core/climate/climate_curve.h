@@ -9,6 +9,11 @@
 
 namespace winterlarder::climate {
 
+//! Daily and monthly means of a place lie between these: the limits of site.monthly_mean_c in shared/fields.csv, which a test holds equal
+//! (tests/climate/climate_curve_test.cpp).
+inline constexpr double coldestMeanC = -60, hottestMeanC = 45;
+inline bool isMeanOfEarth(Temperature mean) { return mean >= celsius(coldestMeanC) && mean <= celsius(hottestMeanC); }
+
 //! How daily means scatter round the annual curve. Standard deviations in K.
 struct Variability {
     double dailySdWinter = 0;  //!< sw: of daily means in the cold season

@@ -31,9 +31,9 @@ std::vector<DailyMean> sorted(std::vector<DailyMean> record) {
 
 void checkDays(const std::vector<DailyMean>& days, Problems& problems) {
     for (std::size_t i = 0; i < days.size(); ++i) {
-        if (!(days[i].meanC >= -60 && days[i].meanC <= 45))
+        if (!isMeanOfEarth(celsius(days[i].meanC)))
             addProblem(problems, fmt::format("the mean of {} is {} degC", days[i].date.iso(), days[i].meanC),
-                       "daily means lie between -60 and 45 degC");
+                       fmt::format("daily means lie between {} and {} degC", coldestMeanC, hottestMeanC));
         if (i > 0 && days[i].date == days[i - 1].date)
             addProblem(problems, fmt::format("{} is there twice", days[i].date.iso()), "each date stands once");
     }

@@ -181,12 +181,6 @@ double storesPerKgSugar(double massFraction) {
     return (1 - burnt) / (1 - ripeWater);
 }
 
-Outcome<double> saturation(Temperature at) {
-    if (!(at.value() >= 0 && at.value() <= 100))
-        return inputProblem(fmt::format("how much sugar dissolves at {} C is not known", at.value()), "0 to 100 C");
-    return saturationWithin(at.value());
-}
-
 double mayCrystallise(double massPercent, Temperature at) {
     require(massPercent > 0 && massPercent <= 100, "sugar by mass lies in 0..100 %, not {}", massPercent);
     const double saturated = saturationWithin(std::clamp(at.value(), 0.0, 100.0));

@@ -57,9 +57,8 @@ double storesPerKgSugar(double massFraction);
 inline constexpr double storesPerKgFondant = 0.85;  //!< 0.78-0.96, low on purpose (judgement)
 inline constexpr double storesPerKgDrySugar = 1.05; //!< 1.0-1.1, emergency only (common practice)
 
-//! Saturation of sucrose in water [mass %], linear between the rows of Mohos 2010 (0-100 C); problem outside.
-Outcome<double> saturation(Temperature at);
-//! Grams per kg of sugar that may drop out of a syrup cooled to `at`, seeded and at equilibrium (0 where it stays dissolved).
+//! Grams per kg of sugar that may drop out of a syrup cooled to `at`, seeded and at equilibrium (0 where it stays dissolved): beyond
+//! the saturation of sucrose in water, linear between the rows of Mohos 2010.
 //! Below 0 C taken as at 0 C, above 100 C as at 100 C. massPercent above 0, at most 100.
 double mayCrystallise(double massPercent, Temperature at);
 

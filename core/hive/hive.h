@@ -3,7 +3,6 @@
 
 #include "quantity/quantity.h"
 #include "reference/reference.h"
-#include "support/outcome.h"
 
 #include <vector>
 
@@ -21,15 +20,6 @@ struct Outline {
 //! Face area [dm2] = (top + bottom) / 2 x height x built, lengths in mm / 10 000; built = share of the full comb that
 //! is built. Geometry. ContractViolation for a negative or non-finite measure. Tested: tests/hive/hive_test.cpp.
 Area faceArea(const Outline& outline, double built = 1);
-
-//! Bottom width of a comb with sides sloping 30 degrees from the vertical (120 degrees inside at the floor):
-//! top - 2 depth tan 30, not below 0. Tested: tests/hive/hive_test.cpp, against the shipped top-bar formats.
-Length slopingBottom(Length top, Length depth);
-
-//! Half hexagon of side s as a trapezoid: wide side 2s, narrow side s, depth (sqrt 3 / 2) s, so 3 sqrt 3 / 4 s^2 either
-//! way up. Wide side up hangs from a straight bar 2s long. Tested: tests/hive/hive_test.cpp.
-enum class WideSide { Up, Down };
-Outline halfHexagon(Length side, WideSide wideSide);
 
 //! Everything about a place for a comb that the arithmetic needs.
 struct CombFormat {
@@ -51,7 +41,8 @@ inline constexpr double beesPerSquareDecimetre = 130;
 inline constexpr int longHiveCombs = 16;
 
 //! Honey of sealed comb, both faces, per dm2 of comb face [kg/dm2]: 10 (P - b - 2c - s) rho phi in g, with
-//! b 8 mm between facing combs, c 0.8 capping, s 0.6 midrib, rho honey density at 17.5 % water. Never below 0.
+//! b 8 mm between facing combs, c 0.8 capping, s 0.6 midrib, rho honey density at 17.5 % water: 1.42091 - 0.0062903 (w - 17) - 0.00020061 (w - 17)^2 kg/L
+//! at 20 C, a fit to the standard density table of honey within 0.001. Never below 0.
 //! Units: P in mm; answer in kg per dm2. Sources: combs of the USDA bulletins (Demuth, Phillips), see DEVELOPERS.md.
 //! Tested: tests/hive/hive_test.cpp (published slopes), tests/stores/comb_checks_test.cpp (published comb masses).
 Mass honeyPerSquareDecimetre(Length pitch, double phi);
@@ -65,14 +56,5 @@ double phiFor(Length pitch, bool inSuper);
 
 //! Honey of one comb sealed from edge to edge [kg]: honey per dm2 x face area.
 Mass fullComb(const CombFormat& format, double phi, double built = 1);
-
-//! Honey density at 20 C [kg/L], water 13-21 %; a problem outside. Fit to the standard density table of honey within
-//! 0.001: 1.42091 - 0.0062903 (w - 17) - 0.00020061 (w - 17)^2. Tested: tests/hive/hive_test.cpp.
-Outcome<double> honeyDensity(double waterPercent);
-//! Water [%] from the refractive index at a temperature (Wedmore): W = (-0.26810 - log10(n - 1)) / 0.002243, n +
-//! 0.00023 per K above 20 C. A problem where the answer would lie outside 10-30 % (not honey) or the reading was taken
-//! outside 0-60 C. Tested: tests/hive/hive_test.cpp (Bogdanov, harmonised methods of the International Honey
-//! Commission).
-Outcome<double> waterFromRefraction(double refractiveIndex, Temperature at = celsius(20));
 
 } // namespace winterlarder::hive

@@ -43,8 +43,8 @@ public:
     }
     double colonyShare() const { return 1 - k.lastingKeeperShare - k.lastingYardShare; }
 
-    SymmetricSystem system(const std::vector<ColonyWinter>& colonyWinters, std::vector<double>& right) const {
-        SymmetricSystem result(size);
+    numerics::SymmetricSystem system(const std::vector<ColonyWinter>& colonyWinters, std::vector<double>& right) const {
+        numerics::SymmetricSystem result(size);
         for (std::size_t part : {0u, 1u}) {
             result.add(part, part, 1 / variance(part == 1, k.lastingKeeperShare));
             for (const auto& [id, place] : yardPlace) result.add(place + part, place + part, 1 / variance(part == 1, k.lastingYardShare));
@@ -61,7 +61,7 @@ public:
     std::size_t size = 0;
 
 private:
-    void takeIn(const ColonyWinter& winter, SymmetricSystem& system, std::vector<double>& right) const {
+    void takeIn(const ColonyWinter& winter, numerics::SymmetricSystem& system, std::vector<double>& right) const {
         const WinterEvidence& e = winter.evidence;
         const std::array places{std::size_t{0}, yardPlace.at(winter.yard), colonyPlace.at(winter.colony)};
         for (std::size_t a : places) {
@@ -78,7 +78,7 @@ private:
 };
 
 // What is believed of a sum of parts, with further variance that nothing was seen of.
-Lasting sumOf(const SymmetricSystem& system, const std::vector<double>& mean, const std::vector<std::size_t>& places, std::size_t part,
+Lasting sumOf(const numerics::SymmetricSystem& system, const std::vector<double>& mean, const std::vector<std::size_t>& places, std::size_t part,
               double unseenVariance) {
     std::vector<double> direction(system.size(), 0);
     double total = 0;
@@ -97,7 +97,7 @@ Lasting sumOf(const SymmetricSystem& system, const std::vector<double>& mean, co
 KeeperLearned learn(const std::vector<ColonyWinter>& winters, const ModelConstants& constants) {
     const Hierarchy hierarchy(winters, constants);
     std::vector<double> right;
-    SymmetricSystem system = hierarchy.system(winters, right);
+    numerics::SymmetricSystem system = hierarchy.system(winters, right);
     system.decompose();
     const auto mean = system.solve(right);
     const auto pair = [&](const std::vector<std::size_t>& places, double unseenShare) {

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace winterlarder::scale {
+namespace winterlarder::numerics {
 
 namespace {
 
@@ -65,4 +65,4 @@ Line robustLine(const std::vector<double>& x, const std::vector<double>& y, doub
     return line;
 }
 
-} // namespace winterlarder::scale
+} // namespace winterlarder::numerics

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-namespace winterlarder::scale {
+namespace winterlarder::numerics {
 
 //! Middle of the values, the mean of the two in the middle where their number is even; the values are left in another order.
 //! ContractViolation where there are none. Tested: tests/scale/levels_test.cpp.
@@ -22,4 +22,4 @@ struct Line {
 //! median, gives it): a level is then the better guide beyond the points. `steepest` bounds the slope both ways.
 Line robustLine(const std::vector<double>& x, const std::vector<double>& y, double steepest);
 
-} // namespace winterlarder::scale
+} // namespace winterlarder::numerics

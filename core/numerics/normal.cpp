@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-namespace winterlarder::winter {
+namespace winterlarder::numerics {
 
 namespace {
 
@@ -85,4 +85,4 @@ void inverseNormals(std::span<double> probabilities) {
 
 double normalBelow(double z) { return 0.5 * std::erfc(-z * 0.70710678118654752440); }
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::numerics

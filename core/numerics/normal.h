@@ -4,7 +4,7 @@
 #include <cstddef>
 #include <span>
 
-namespace winterlarder::winter {
+namespace winterlarder::numerics {
 
 //! Standard normal deviate of a probability 0 < p < 1: rational approximations in three ranges (Wichura 1988, algorithm
 //! AS 241, Applied Statistics 37:477), error below 1e-14. Tested against Boost.Math: tests/winter/normal_test.cpp.
@@ -16,4 +16,4 @@ void inverseNormals(std::span<double> probabilities);
 //! Standard normal distribution function.
 double normalBelow(double z);
 
-} // namespace winterlarder::winter
+} // namespace winterlarder::numerics

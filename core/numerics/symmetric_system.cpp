@@ -1,24 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "numerics/symmetric_system.h"
 
+#include "numerics/cholesky.h"
 #include "support/require.h"
 
-#include <cmath>
-
-namespace winterlarder::learning {
+namespace winterlarder::numerics {
 
 void SymmetricSystem::decompose() {
-    for (std::size_t j = 0; j < size_; ++j) {
-        double pivot = at(j, j);
-        for (std::size_t k = 0; k < j; ++k) pivot -= at(j, k) * at(j, k);
+    cholesky(size_, [this](std::size_t row, std::size_t column) -> double& { return at(row, column); }, [](double pivot, std::size_t) {
         require(pivot > 0, "pivot {} of a system that must be positive definite", pivot);
-        at(j, j) = std::sqrt(pivot);
-        for (std::size_t i = j + 1; i < size_; ++i) {
-            double rest = at(i, j);
-            for (std::size_t k = 0; k < j; ++k) rest -= at(i, k) * at(j, k);
-            at(i, j) = rest / at(j, j);
-        }
-    }
+        return pivot;
+    });
 }
 
 std::vector<double> SymmetricSystem::solve(std::vector<double> x) const {
@@ -34,4 +26,4 @@ std::vector<double> SymmetricSystem::solve(std::vector<double> x) const {
     return x;
 }
 
-} // namespace winterlarder::learning
+} // namespace winterlarder::numerics

@@ -4,7 +4,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace winterlarder::learning {
+namespace winterlarder::numerics {
 
 //! A x = b with a symmetric positive definite A, by Cholesky's decomposition. Tested: tests/learning/keeper_test.cpp.
 class SymmetricSystem {
@@ -22,4 +22,4 @@ private:
     std::vector<double> lower_;
 };
 
-} // namespace winterlarder::learning
+} // namespace winterlarder::numerics

@@ -5,16 +5,9 @@
 #include "reference/reference.h"
 
 #include <initializer_list>
-#include <limits>
 #include <map>
 
 namespace winterlarder {
-
-//! What a number in a table may be, both ends allowed.
-struct NumberRange {
-    double least = std::numeric_limits<double>::lowest();
-    double most = std::numeric_limits<double>::max();
-};
 
 //! Reads typed cells out of a table whose columns are fixed, and lists every fault with its place and what would be right
 //! in the problems it was given. A faulty cell yields an empty or zero value, so that reading goes on to the next fault.

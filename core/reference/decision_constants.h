@@ -80,6 +80,22 @@ struct DecisionConstants {
     double moreCombs; //!< 4
     double moreCombsInSpring; //!< 2
     double moreSpringDays; //!< 30 d
+    double flowTrickle; //!< of a full bloom
+    double flowFair;
+    double flowStrong;
+    double strongFlowDays; //!< d
+    double openThinDays; //!< d
+    double oneWeighingIn; //!< d
+    double laterStoresSdLeast; //!< kg
+    double laterBeesSdLeast; //!< SD of the logarithm
+    double pastWinters;
+    double learningWinters;
+    double winterOverDay; //!< season day
+    double handbookReserve; //!< kg
+    double oldestSight; //!< d
+    double sightAtMostTimes;
+    double sightAtMostMore; //!< kg
+    double syrupPerSugar; //!< L/kg
 };
 
 } // namespace winterlarder

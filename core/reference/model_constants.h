@@ -152,6 +152,14 @@ struct ModelConstants {
     double entryBroodShare;      //!< 0.75 of all cells
     double entryDriestHoney;     //!< 13 % water
     double entryWettestHoney;    //!< 25 % water
+    // what a record says of walls and kind of bee
+    double shellThickTimber;     //!< h, 1 is single-walled timber
+    double shellWrapped;
+    double shellPolystyrene;
+    double shellStraw;
+    double shellTopInsulation;   //!< multiplies h of the two timbers
+    double foodOfDarkBees;       //!< 1 is the other kinds
+    double foodOfItalianBees;
 };
 
 } // namespace winterlarder

@@ -150,6 +150,13 @@ constexpr std::array constants = std::to_array<Constant>({
     {"entryBroodShare", "1", &ModelConstants::entryBroodShare},
     {"entryDriestHoney", "%", &ModelConstants::entryDriestHoney},
     {"entryWettestHoney", "%", &ModelConstants::entryWettestHoney},
+    {"shellThickTimber", "1", &ModelConstants::shellThickTimber},
+    {"shellWrapped", "1", &ModelConstants::shellWrapped},
+    {"shellPolystyrene", "1", &ModelConstants::shellPolystyrene},
+    {"shellStraw", "1", &ModelConstants::shellStraw},
+    {"shellTopInsulation", "1", &ModelConstants::shellTopInsulation},
+    {"foodOfDarkBees", "1", &ModelConstants::foodOfDarkBees},
+    {"foodOfItalianBees", "1", &ModelConstants::foodOfItalianBees},
 });
 static_assert(sizeof(ModelConstants) == constants.size() * sizeof(double), "every constant is read from the file");
 

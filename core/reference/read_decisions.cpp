@@ -91,6 +91,22 @@ constexpr std::array decisionNumbers = std::to_array<DecisionNumber>({
     {"moreCombs", "1", &DecisionConstants::moreCombs},
     {"moreCombsInSpring", "1", &DecisionConstants::moreCombsInSpring},
     {"moreSpringDays", "d", &DecisionConstants::moreSpringDays},
+    {"flowTrickle", "1", &DecisionConstants::flowTrickle},
+    {"flowFair", "1", &DecisionConstants::flowFair},
+    {"flowStrong", "1", &DecisionConstants::flowStrong},
+    {"strongFlowDays", "d", &DecisionConstants::strongFlowDays},
+    {"openThinDays", "d", &DecisionConstants::openThinDays},
+    {"oneWeighingIn", "d", &DecisionConstants::oneWeighingIn},
+    {"laterStoresSdLeast", "kg", &DecisionConstants::laterStoresSdLeast},
+    {"laterBeesSdLeast", "1", &DecisionConstants::laterBeesSdLeast},
+    {"pastWinters", "1", &DecisionConstants::pastWinters},
+    {"learningWinters", "1", &DecisionConstants::learningWinters},
+    {"winterOverDay", "season day", &DecisionConstants::winterOverDay},
+    {"handbookReserve", "kg", &DecisionConstants::handbookReserve},
+    {"oldestSight", "d", &DecisionConstants::oldestSight},
+    {"sightAtMostTimes", "1", &DecisionConstants::sightAtMostTimes},
+    {"sightAtMostMore", "kg", &DecisionConstants::sightAtMostMore},
+    {"syrupPerSugar", "L/kg", &DecisionConstants::syrupPerSugar},
 });
 static_assert(sizeof(DecisionConstants) == decisionNumbers.size() * sizeof(double), "every number is read from the file");
 

@@ -2,6 +2,7 @@
 #include "reference/reference.h"
 
 #include "reference/shipped_files.h"
+#include "support/require.h"
 
 #include <algorithm>
 
@@ -19,6 +20,7 @@ const Entry* find(const std::vector<Entry>& entries, std::string Entry::*key, st
 
 const Station* ReferenceData::station(std::string_view id) const { return find(stations, &Station::id, id); }
 const HiveFormat* ReferenceData::format(std::string_view id) const { return find(formats, &HiveFormat::id, id); }
+const FeederType* ReferenceData::feeder(std::string_view id) const { return find(feeders, &FeederType::id, id); }
 const Source* ReferenceData::source(std::string_view id) const { return find(sources, &Source::id, id); }
 const CautionRule* ReferenceData::caution(std::string_view id) const { return find(cautions, &CautionRule::id, id); }
 std::vector<std::string> ReferenceData::sourcesOf(const Remark& remark) const {
@@ -28,6 +30,13 @@ std::vector<std::string> ReferenceData::sourcesOf(const Remark& remark) const {
     return rule ? rule->sources : std::vector<std::string>{};
 }
 const FieldLimits* ReferenceData::field(std::string_view name) const { return find(fields, &FieldLimits::name, name); }
+
+NumberRange ReferenceData::range(std::string_view name) const {
+    const FieldLimits* known = field(name);
+    require(known != nullptr, "no field {}", name);
+    const NumberRange open;
+    return {known->minimum.value_or(open.least), known->maximum.value_or(open.most)};
+}
 
 std::optional<CsvTable> ShippedFolder::table(const std::string& shown) {
     auto table = CsvTable::read(path / shown);
@@ -46,6 +55,7 @@ Outcome<ReferenceData> loadReference(const std::filesystem::path& path) {
     data.decisions = readDecisions(folder, uses);
     data.stations = readStations(folder, uses, data.fields);
     data.formats = readFormats(folder, uses, data.fields);
+    data.feeders = readFeeders(folder, uses, data.fields);
     data.cautions = readCautions(folder, uses);
     data.rules = readRules(folder, uses);
     data.usualStores = readUsualStores(folder, uses);

@@ -11,6 +11,7 @@
 
 #include <array>
 #include <filesystem>
+#include <limits>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -64,6 +65,15 @@ struct HiveFormat {
     bool isOneRoom() const { return combsPerBox >= 20; } //!< long and top-bar hives: no second box stands on it
 };
 
+//! A kind of feeder (shared/hives/feeders.csv): what holds of it where the keeper says no more than its kind.
+struct FeederType {
+    std::string id; //!< word of feeder.kind
+    Volume capacity;
+    bool overAll = false;   //!< a filling of any size is one portion
+    bool atCluster = false; //!< bees reach it without leaving the cluster
+    bool slow = false;      //!< few bees reach the syrup at once
+};
+
 //! A caution, a reason or a refusal the advice may give: its id and the sources behind it (shared/rules/cautions.csv).
 struct CautionRule {
     enum class Kind { Caution, Reason, Refusal };
@@ -99,12 +109,20 @@ struct FieldLimits {
     std::string note;
 };
 
+//! What a number may be, both ends allowed.
+struct NumberRange {
+    double least = std::numeric_limits<double>::lowest();
+    double most = std::numeric_limits<double>::max();
+    bool holds(double value) const { return value >= least && value <= most; } //!< never of what is no number
+};
+
 //! Everything that ships in shared/, read once and never changed. Look-ups by id give nullptr where there is none.
 struct ReferenceData {
     ModelConstants constants;
     DecisionConstants decisions;
     std::vector<Station> stations;
     std::vector<HiveFormat> formats;
+    std::vector<FeederType> feeders; //!< every word of feeder.kind, in its order
     std::vector<Source> sources;
     std::vector<CautionRule> cautions;
     std::vector<PublishedRule> rules;
@@ -114,11 +132,14 @@ struct ReferenceData {
 
     const Station* station(std::string_view id) const;
     const HiveFormat* format(std::string_view id) const;
+    const FeederType* feeder(std::string_view id) const;
     const Source* source(std::string_view id) const;
     const CautionRule* caution(std::string_view id) const;
     //! The sources behind a remark: its own (detail "source"), where it names one, else those of its rule.
     std::vector<std::string> sourcesOf(const Remark& remark) const;
     const FieldLimits* field(std::string_view name) const;
+    //! Limits of a field of the dictionary, in its unit; the field must be there.
+    NumberRange range(std::string_view field) const;
 };
 
 //! Reads and strictly checks the data folder (shared/). Every fault of every file is listed with file, line, column and

@@ -26,6 +26,7 @@ ModelConstants readConstants(ShippedFolder& folder, SourceUses& uses);
 DecisionConstants readDecisions(ShippedFolder& folder, SourceUses& uses);
 std::vector<Station> readStations(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
 std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
+std::vector<FeederType> readFeeders(ShippedFolder& folder, SourceUses& uses, const std::vector<FieldLimits>& fields);
 std::vector<CautionRule> readCautions(ShippedFolder& folder, SourceUses& uses);
 std::vector<PublishedRule> readRules(ShippedFolder& folder, SourceUses& uses);
 std::vector<UsualStores> readUsualStores(ShippedFolder& folder, SourceUses& uses);

@@ -72,7 +72,7 @@ Section evidenceSection(const Advice& advice) {
     if (!advice.estimate) return evidence;
     evidence.table.columns = {"evidence", "day", "says"};
     for (const auto& share : advice.estimate->shares)
-        evidence.table.rows.push_back({Cell(Word{share.evidence.kind}), Cell(share.evidence.date), Cell(share.says)});
+        evidence.table.rows.push_back({Cell(Word{stores::idOf(share.evidence.kind)}), Cell(share.evidence.date), Cell(share.says)});
     return evidence;
 }
 

@@ -13,6 +13,12 @@ namespace winterlarder::report {
 
 namespace {
 
+std::string stateId(tracking::FollowState state) {
+    std::string id(tracking::word(state));
+    std::replace(id.begin(), id.end(), '_', '-');
+    return id;
+}
+
 using advice::Verdict;
 
 YardTotals totalsOf(const std::vector<PlannedColony>& colonies) {
@@ -98,7 +104,7 @@ Section colonyList(const std::vector<PlannedColony>& colonies) {
     section.table.columns = {"colony", "verdict", "stores", "needed", "bees", "touches-reserve", "runs-out"};
     for (const auto& colony : colonies) {
         if (const auto& followed = colony.followed) {
-            section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{followed->state}), Cell(followed->stores), Cell(), Cell(), Cell(followed->touchReserve), Cell(followed->runOut)});
+            section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{stateId(followed->state)}), Cell(followed->stores), Cell(), Cell(), Cell(followed->touchReserve), Cell(followed->runOut)});
             continue;
         }
         const auto& advice = *colony.advice;

@@ -4,6 +4,7 @@
 #include "advice/advice.h"
 #include "report/sheet.h"
 #include "report/visits.h"
+#include "tracking/follow.h"
 
 #include <optional>
 #include <vector>
@@ -12,7 +13,7 @@ namespace winterlarder::report {
 
 //! How a winter that is followed goes, and what it asks for in place of the autumn's advice.
 struct FollowedPlan {
-    std::string state; //!< the state's name with hyphens: "on-course", "food-out-of-reach", ...
+    tracking::FollowState state{};
     Spread<Mass> stores;
     Share touchReserve, runOut;
     std::vector<Task> tasks;

@@ -57,9 +57,9 @@ std::vector<double> changesWithoutFlight(const std::vector<DayWeight>& days, con
 
 double scatterOf(std::vector<double> changes) {
     if (changes.empty()) return 0;
-    const double middle = median(changes);
+    const double middle = numerics::median(changes);
     for (double& change : changes) change = std::abs(change - middle);
-    return normalFromMedian * median(changes);
+    return normalFromMedian * numerics::median(changes);
 }
 
 } // namespace

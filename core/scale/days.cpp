@@ -80,7 +80,7 @@ private:
         values.reserve(some.size());
         for (const Steady* one : some)
             values.push_back(one->kg);
-        return median(values);
+        return numerics::median(values);
     }
 
     void close() {

@@ -60,7 +60,7 @@ private:
         for (std::size_t i = firstDayFrom(from); i < days_.size() && days_[i].date.daysSince(from) < count; ++i)
             if (days_[i].change) changes.push_back(days_[i].change->value());
         if (changes.empty()) return std::nullopt;
-        return lowerMedian(changes);
+        return numerics::lowerMedian(changes);
     }
     std::optional<double> before(const Step& step) const { return usualChange(step.date.plusDays(-7), 7); }
     std::optional<double> after(const Step& step) const { return usualChange(step.date.plusDays(1), 5); }

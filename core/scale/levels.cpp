@@ -28,7 +28,7 @@ std::vector<Level> levelsOf(const std::vector<Reading>& readings) {
             sum += readings[end].moment - readings[i].moment;
         }
         const auto count = static_cast<std::int64_t>(end - i);
-        levels.push_back({readings[i].moment + sum / count, median(values), i, end});
+        levels.push_back({readings[i].moment + sum / count, numerics::median(values), i, end});
     }
     return levels;
 }
@@ -37,7 +37,7 @@ std::int64_t usualInterval(const std::vector<Level>& levels) {
     std::vector<double> intervals;
     for (std::size_t i = 1; i < levels.size(); ++i)
         intervals.push_back(static_cast<double>(levels[i].moment - levels[i - 1].moment));
-    return intervals.empty() ? 0 : static_cast<std::int64_t>(lowerMedian(intervals));
+    return intervals.empty() ? 0 : static_cast<std::int64_t>(numerics::lowerMedian(intervals));
 }
 
 UsualChange::UsualChange(const std::vector<Level>& levels, std::int64_t interval) {
@@ -58,7 +58,7 @@ UsualChange::UsualChange(const std::vector<Level>& levels, std::int64_t interval
         const std::size_t end = std::min(day + week + 1, largest.size());
         for (std::size_t other = day > week ? day - week : 0; other < end; ++other)
             if (other != day && largest[other] > none) near.push_back(largest[other]);
-        if (!near.empty()) usual_[day] = lowerMedian(near);
+        if (!near.empty()) usual_[day] = numerics::lowerMedian(near);
     }
 }
 

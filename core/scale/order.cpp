@@ -31,7 +31,7 @@ std::int64_t usualInterval(const std::vector<Reading>& readings) {
     for (std::size_t i = 1; i < readings.size(); ++i)
         if (readings[i].moment > readings[i - 1].moment)
             intervals.push_back(static_cast<double>(readings[i].moment - readings[i - 1].moment));
-    return intervals.empty() ? 0 : static_cast<std::int64_t>(lowerMedian(intervals));
+    return intervals.empty() ? 0 : static_cast<std::int64_t>(numerics::lowerMedian(intervals));
 }
 
 // ---- daylight saving
@@ -183,7 +183,7 @@ void eachTimeOnce(OrderedReadings& result) {
         values.clear();
         for (std::size_t k = i; k < end && coarse; ++k)
             values.push_back(readings[k].weight.value());
-        if (coarse && values.size() > 1) one.weight = kilograms(median(values));
+        if (coarse && values.size() > 1) one.weight = kilograms(numerics::median(values));
         for (std::size_t k = i + 1; k < end && !coarse; ++k)
             result.leftOut.push_back({readings[k].line, LeftOutWhy::SameTime, one.line});
         readings[kept++] = one;
@@ -194,7 +194,7 @@ void eachTimeOnce(OrderedReadings& result) {
 
 } // namespace
 
-OrderedReadings inOrder(std::vector<Reading> readings, bool wallClock) {
+OrderedReadings inOrder(std::vector<Reading> readings, Times times) {
     OrderedReadings result;
     std::size_t back = descents(readings);
     if (const std::size_t forward = ascents(readings); back > forward) {
@@ -206,7 +206,7 @@ OrderedReadings inOrder(std::vector<Reading> readings, bool wallClock) {
         std::stable_sort(readings.begin(), readings.end(), earlier);
         result.order = RowOrder::Mixed;
     } else if (!readings.empty()) {
-        if (wallClock) takeOutDaylightSaving(readings, usualInterval(readings), result.jumps);
+        if (times == Times::WallClock) takeOutDaylightSaving(readings, usualInterval(readings), result.jumps);
         Blocks(readings, result).settle();
     }
     result.readings = std::move(readings);

@@ -40,9 +40,12 @@ struct OrderedReadings {
     std::int64_t interval = 0;    //!< the usual seconds from one reading to the next (median), 0 under two readings
 };
 
+//! What the times of a log are: those of a wall clock, which daylight saving puts to and fro, or moments of a clock that runs on.
+enum class Times { WallClock, Moments };
+
 //! Brings readings, given in the order of their file, into the order of time.
 //! - Newest first is turned round. Where more than one row in twenty comes before its predecessor, rows are in no order: sorted.
-//! - `wallClock`: the times are those of a wall clock. A jump of one hour (give or take half an interval, at most 25 minutes) in the first
+//! - Times of a wall clock: a jump of one hour (give or take half an interval, at most 25 minutes) in the first
 //!   four hours of a Sunday of March, April, September, October or November is daylight saving: `moment` runs on through it, `offset` changes.
 //! - Blocks of rows that do not overlap in time but stand in another order are put in order.
 //! - Where blocks overlap (the clock was put back, ran ahead for a while, or fell back to its first day) the longest run of rows whose times
@@ -50,6 +53,6 @@ struct OrderedReadings {
 //! - Of several rows of one time the first is kept. Where more than a quarter of all rows share their time with another the
 //!   times are coarse: readings of one time become their median.
 //! Tested: tests/scale/order_test.cpp.
-OrderedReadings inOrder(std::vector<Reading> readings, bool wallClock);
+OrderedReadings inOrder(std::vector<Reading> readings, Times times);
 
 } // namespace winterlarder::scale

@@ -31,7 +31,7 @@ std::optional<double> steadyLevel(const Jumps& found, const std::vector<Level>& 
         values.push_back(kg);
     }
     if (values.empty()) return std::nullopt;
-    return median(values);
+    return numerics::median(values);
 }
 
 // When a rise was gone; nothing where it stayed.

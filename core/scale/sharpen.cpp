@@ -63,10 +63,10 @@ private:
                 changes.push_back(one->change->value());
         }
         if (changes.size() < fewestDays) return std::nullopt;
-        Usual usual{median(changes), 0};
+        Usual usual{numerics::median(changes), 0};
         for (double& change : changes)
             change = std::abs(change - usual.change);
-        usual.error = std::max(leastScatterKg, normalScatter * median(changes));
+        usual.error = std::max(leastScatterKg, normalScatter * numerics::median(changes));
         return usual;
     }
 

@@ -19,8 +19,8 @@ constexpr double agreement = 1.5;           // standard errors
 
 class SideReader {
 public:
-    SideReader(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval, bool carry)
-        : readings_(readings), side_(side), interval_(interval), zero_(readings[side.near].moment), at_(carry ? hours(moment - zero_) : 0) {}
+    SideReader(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval, Carry carry)
+        : readings_(readings), side_(side), interval_(interval), zero_(readings[side.near].moment), at_(carry == Carry::On ? hours(moment - zero_) : 0) {}
 
     ToldWeight told() {
         const double scatter = scatterOfSide();
@@ -60,7 +60,7 @@ private:
         for (std::size_t i = 2; i < std::min<std::size_t>(most(), 200); ++i)
             seconds.push_back(std::abs(reading(i).weight.value() - 2 * reading(i - 1).weight.value() + reading(i - 2).weight.value()));
         if (seconds.empty()) return 0;
-        return normalScatter * median(seconds) / std::sqrt(6.0);
+        return normalScatter * numerics::median(seconds) / std::sqrt(6.0);
     }
 
     // Readings in groups of equal number, at most mostPoints, by their medians.
@@ -74,7 +74,7 @@ private:
                 sum += hours(reading(i).moment - zero_);
             }
             x.push_back(sum / static_cast<double>(values.size()));
-            y.push_back(median(values));
+            y.push_back(numerics::median(values));
         }
     }
 
@@ -83,7 +83,7 @@ private:
         std::vector<double> x, y;
         points(count, group, x, y);
         const bool tooShort = interval_ < 20 * 60 && std::abs(reading(count - 1).moment - zero_) < 20 * 60;
-        const Line fitted = robustLine(x, y, tooShort ? 0 : steepestKgAnHour);
+        const numerics::Line fitted = numerics::robustLine(x, y, tooShort ? 0 : steepestKgAnHour);
         double mean = 0, spread = 0;
         for (const double each : x)
             mean += each / static_cast<double>(x.size());
@@ -101,7 +101,7 @@ private:
 
 } // namespace
 
-ToldWeight weightToldBy(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval, bool carry) {
+ToldWeight weightToldBy(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval, Carry carry) {
     return SideReader(readings, side, moment, interval, carry).told();
 }
 

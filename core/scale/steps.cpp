@@ -146,7 +146,7 @@ private:
     ToldWeight sizeOf(const Edges& edges) const {
         const std::int64_t begin = readings_[edges.lastBefore].moment, end = readings_[edges.firstAfter].moment;
         const std::int64_t middle = begin + (end - begin) / 2;
-        const bool carry = end - begin <= std::max(longGap, interval_ * 5 / 2);
+        const Carry carry = end - begin <= std::max(longGap, interval_ * 5 / 2) ? Carry::On : Carry::Not;
         const Side before{edges.lastBefore, std::min(settledReading_, edges.lastBefore)};
         const Side after{edges.firstAfter, std::max(lastUntouched_, edges.firstAfter)};
         const ToldWeight now = weightToldBy(readings_, after, middle, interval_, carry);

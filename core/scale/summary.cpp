@@ -29,9 +29,9 @@ std::vector<Stretch> onTheWall(std::vector<Stretch> stretches, const std::vector
 
 } // namespace
 
-Summary summarise(std::vector<Reading> readings, bool wallClock) {
+Summary summarise(std::vector<Reading> readings, Times times) {
     Summary summary;
-    OrderedReadings ordered = inOrder(std::move(readings), wallClock);
+    OrderedReadings ordered = inOrder(std::move(readings), times);
     summary.readings = ordered.readings.size();
     summary.merged = ordered.merged;
     summary.interval = ordered.interval;

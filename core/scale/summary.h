@@ -31,6 +31,6 @@ struct Summary {
 
 //! From readings in the order of their file. A constant added to all weights changes no step and no month; weights may be of any scale,
 //! tared or not. Nothing to sum up (no readings) gives an empty summary. Tested: tests/scale/properties_test.cpp, steps_test.cpp, days_test.cpp.
-Summary summarise(std::vector<Reading> readings, bool wallClock);
+Summary summarise(std::vector<Reading> readings, Times times);
 
 } // namespace winterlarder::scale

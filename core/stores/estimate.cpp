@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <string_view>
 #include <tuple>
 
 namespace winterlarder::stores {
@@ -79,12 +78,12 @@ Weighted leastSquares(const std::vector<Evidence>& pieces, const std::vector<dou
 //! The pair that differs most beyond what both allow, named in an order that does not depend on the list's.
 struct Contradiction {
     double times = 0; //!< difference in joint standard deviations
-    std::string first, second;
+    EvidenceKind first{}, second{};
 };
 
 // Of pieces of one kind and error only the lowest and the highest can differ most from anything.
 std::vector<std::size_t> outermost(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
-    std::map<std::pair<std::string_view, double>, std::pair<std::size_t, std::size_t>> ends;
+    std::map<std::pair<EvidenceKind, double>, std::pair<std::size_t, std::size_t>> ends;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         auto& [low, high] = ends.try_emplace({pieces[i].kind, sds[i]}, i, i).first->second;
         if (pieces[i].typical < pieces[low].typical) low = i;

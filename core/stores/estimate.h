@@ -17,7 +17,7 @@ struct StoresEstimate {
     Spread<Mass> spread; //!< mean -/+ 1.2816 SD, cut at 0
     std::vector<EvidenceShare> shares;
     bool contradictory = false;                          //!< two pieces differ by more than 3 sqrt(sa^2 + sb^2)
-    std::string firstContradicting, secondContradicting; //!< kinds of the two that differ most
+    EvidenceKind firstContradicting{}, secondContradicting{}; //!< of the two that differ most, where contradictory
 };
 
 //! Combines pieces that all speak of the same day by generalised least squares, relative errors taken at the combined value (two

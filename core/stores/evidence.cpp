@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/evidence.h"
 
+#include "numerics/normal_law.h"
 #include "support/require.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace winterlarder::stores {
@@ -90,6 +92,22 @@ std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& co
     return stores;
 }
 
+std::string idOf(EvidenceKind kind) {
+    switch (kind) {
+    case EvidenceKind::Combs: return "combs";
+    case EvidenceKind::Heft: return "heft";
+    case EvidenceKind::OneSidedLift: return "one-sided lift";
+    case EvidenceKind::QuickCount: return "quick count";
+    case EvidenceKind::Scale: return "scale";
+    case EvidenceKind::TwoSidedLift: break;
+    }
+    return "two-sided lift";
+}
+
+bool isWeighed(EvidenceKind kind) {
+    return kind == EvidenceKind::Scale || kind == EvidenceKind::OneSidedLift || kind == EvidenceKind::TwoSidedLift;
+}
+
 CombSpreads combSpreads(const ModelConstants& constants) {
     return {constants.combAreaSd,   constants.photographAreaSd, constants.combFillSd, constants.unseenFaceSd,
             constants.combUnseenSd, constants.quickCountSd,     kilograms(constants.combRoundingSd)};
@@ -112,7 +130,7 @@ std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double o
     for (const CombStores& comb : *stores)
         total += comb.total();
     const Mass rounding = spreads.rounding * std::sqrt(static_cast<double>(stores->size()));
-    return Evidence{"combs", date, total, visitRelativeSd(combs, *stores, spreads), rounding};
+    return Evidence{EvidenceKind::Combs, date, total, visitRelativeSd(combs, *stores, spreads), rounding};
 }
 
 Mass quickFullComb(const hive::CombFormat& firstBox) { return hive::fullComb(firstBox, hive::phiQuickForm); }
@@ -123,7 +141,13 @@ Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFact
     const double combs = count.full + count.half / 2;
     const Mass typical = fullComb * (combs * (count.cappedShare + (1 - count.cappedShare) * openFactor));
     const Mass uncounted = combs > 0 ? kilograms(0) : fullComb * finestCount;
-    return {"quick count", date, typical, spreads.counted, uncounted};
+    return {EvidenceKind::QuickCount, date, typical, spreads.counted, uncounted};
+}
+
+Spread<Mass> spreadOf(const CombStores& stores, const Comb& comb, const CombSpreads& spreads) {
+    const double typical = stores.total().value();
+    const double reach = tenthPercentile * std::hypot(typical * relativeSdOf(comb, spreads), spreads.rounding.value());
+    return {kilograms(std::max(0.0, typical - reach)), kilograms(typical), kilograms(typical + reach)};
 }
 
 } // namespace winterlarder::stores

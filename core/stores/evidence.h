@@ -73,10 +73,21 @@ CombSpreads combSpreads(const ModelConstants& constants);
 //! a photograph 11.5 % and 17.5 %; 35 % unseen or through a window (judgement). Tested: tests/stores/evidence_test.cpp.
 double relativeSdOf(const Comb& comb, const CombSpreads& spreads);
 
+//! Percentiles 10, 50 and 90 of one comb's honey [kg]: its relative spread and what rounding adds, in quadrature; not below 0.
+//! Tested: tests/stores/evidence_test.cpp.
+Spread<Mass> spreadOf(const CombStores& stores, const Comb& comb, const CombSpreads& spreads);
+
+//! In the order of their ids, by which contradictions that are equally large are told apart.
+enum class EvidenceKind { Combs, Heft, OneSidedLift, QuickCount, Scale, TwoSidedLift };
+//! What answers, sheets and remarks call it: "combs", "heft", "one-sided lift", "quick count", "scale", "two-sided lift".
+std::string idOf(EvidenceKind kind);
+//! Told by a scale, under all of the hive or under a side of it.
+bool isWeighed(EvidenceKind kind);
+
 //! What one piece of evidence says about the stores on its day: typical with one standard deviation. `relative` part
 //! scales with the combined value.
 struct Evidence {
-    std::string kind; //!< "combs", "quick count", "scale", "two-sided lift", "one-sided lift", "heft"
+    EvidenceKind kind{};
     Date date;
     Mass typical;          //!< a weighing may fall below 0: the spread is cut there, not the mean
     double relativeSd = 0; //!< of the stores

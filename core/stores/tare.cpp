@@ -128,13 +128,6 @@ Tare tareFromParts(const TareQuestion& question) {
             allPublished ? partsSd : ruleSd};
 }
 
-Mass waxOf(const std::vector<Comb>& combs) {
-    Mass wax{0};
-    for (const Comb& comb : combs)
-        wax += waxPerArea(comb) * areaOf(comb).value();
-    return wax;
-}
-
 Mass drawnComb(Area face, CombAge age) {
     return kilograms(age == CombAge::Light ? 0.40 : 0.55) * (face.value() / langstrothDeepFace);
 }

@@ -36,13 +36,9 @@ inline constexpr Mass floorAndLids = kilograms(1.8 + 0.8 + 3.9);
 //! Else 6.5 kg + 0.09 kg per dm2 of one face of built comb, polystyrene 2 kg less, SD 3.0 kg (judgement). There the
 //! wood of places without comb is counted only in boxes of 16 places and more (0.07 kg/dm2, from the Langstroth deep):
 //! half-empty long hives are the rule, half-empty boxes are not. Combs missing from a box "with combs" take their wax
-//! off. Wax: see waxOf. Tested: tests/stores/tare_test.cpp, comb_checks_test.cpp.
+//! off. Wax: 12 g/dm2 new (supers), 19 more in an old nest comb, halfway where nothing is
+//! said of a nest comb; both faces together. Tested: tests/stores/tare_test.cpp, comb_checks_test.cpp.
 Tare tareFromParts(const TareQuestion& question);
-
-//! Wax of combs [kg]: 12 g/dm2 new (supers), 19 more in an old nest comb, halfway where nothing is said of a nest comb.
-//! Both faces together, per dm2 of comb. For weighings whose tare was taken without combs. Tested:
-//! tests/stores/tare_test.cpp.
-Mass waxOf(const std::vector<Comb>& combs);
 
 //! Wax per dm2 of comb, both faces together [kg].
 inline constexpr Mass newWax = grams(12);

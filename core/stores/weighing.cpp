@@ -15,16 +15,13 @@ constexpr Mass beeBreadPerFace = grams(95); // per dm2 of one face
 constexpr double usualShareOfComb = 0.6;
 constexpr int usualCombsOfLongHive = 10;
 
-const char* nameOf(WeighingKind kind) {
+EvidenceKind evidenceOf(WeighingKind kind) {
     switch (kind) {
-    case WeighingKind::Scale:
-        return "scale";
-    case WeighingKind::TwoSidedLift:
-        return "two-sided lift";
-    case WeighingKind::OneSidedLift:
-        break;
+    case WeighingKind::Scale: return EvidenceKind::Scale;
+    case WeighingKind::TwoSidedLift: return EvidenceKind::TwoSidedLift;
+    case WeighingKind::OneSidedLift: break;
     }
-    return "one-sided lift";
+    return EvidenceKind::OneSidedLift;
 }
 
 Mass grossOf(WeighingKind kind, Mass reading) {
@@ -59,7 +56,7 @@ Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& loa
     const Mass notStores = load.tare.mass + load.beeMass * load.bees.count + broodMass(load.broodCells) +
                            load.beeBread + load.waxNotInTare;
     const double sd = std::hypot(scaleSd(load.tare).value(), liftSd(kind, gross, longHive, constants).value());
-    return {nameOf(kind), date, gross - notStores, 0, kilograms(sd), lastingTareSd(load.tare, constants)};
+    return {evidenceOf(kind), date, gross - notStores, 0, kilograms(sd), lastingTareSd(load.tare, constants)};
 }
 
 Mass broodMass(BeeCount cells) { return broodPerArea * (cells.count / (facesPerComb * cellsPerSquareDecimetre)); }
@@ -95,7 +92,7 @@ Mass usualWinterStores(const std::vector<hive::CombFormat>& boxes) {
 }
 
 Evidence evidenceOfHeft(double heftFactor, Mass usualStores, const ModelConstants& constants, Date date) {
-    return {"heft", date, usualStores * heftFactor, constants.heftSd, kilograms(0)};
+    return {EvidenceKind::Heft, date, usualStores * heftFactor, constants.heftSd, kilograms(0)};
 }
 
 } // namespace winterlarder::stores

@@ -3,6 +3,7 @@
 
 #include "stores/evidence.h"
 #include "stores/tare.h"
+#include "support/choices.h"
 
 #include <optional>
 #include <vector>
@@ -20,7 +21,7 @@ struct HiveLoad {
     Mass beeMass;                   //!< of one adult, the model's m_b
     BeeCount broodCells;            //!< on that day; what is not known must be modelled, not left 0
     Mass beeBread = kilograms(0.7); //!< 0.1-2 kg where not recorded
-    Mass waxNotInTare{0};           //!< see waxOf; 0 where the hive was weighed with its combs
+    Mass waxNotInTare{0};           //!< of combs the tare was taken without; 0 where the hive was weighed with them
 };
 
 //! The error of a scale's weight [kg]: the tare's SD, weighedTareSd at the least.
@@ -51,7 +52,7 @@ Mass broodMass(BeeCount cells);
 std::optional<Mass> beeBreadOnCombs(const std::vector<Comb>& combs);
 
 //! A hive lifted and judged.
-enum class HeftWord { Light, Fair, Heavy };
+using winterlarder::HeftWord;
 //! Share of the usual winter stores the word stands for: 0.5, 0.9, 1.3 (judgement).
 double heftFactor(HeftWord word);
 

@@ -71,4 +71,7 @@ private:
     std::variant<T, Problems> state_;
 };
 
+//! What is known of something that was done and tells nothing else: Outcome<Done>.
+struct Done {};
+
 } // namespace winterlarder

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/belief.h"
 
+#include "numerics/normal_law.h"
 #include "tracking/nodes.h"
 
 #include <algorithm>
@@ -11,7 +12,6 @@ namespace winterlarder::tracking {
 
 namespace {
 
-constexpr double tenth = 1.2816;   // SDs from the middle to the 10th and 90th percentile
 constexpr double enoughWinters = 50; // effective, to tell what is expected
 constexpr std::size_t mostStarvedCases = 3;
 
@@ -91,7 +91,7 @@ private:
         }
         const double between = std::max(0.0, squares - mean * mean);
         const double sd = std::sqrt(between + unknowns.belief().spread(reading.sum) + reading.freshVariance);
-        return {at, {mean - tenth * sd, mean, mean + tenth * sd}, reading.value, (reading.value - mean) / sd, false, false};
+        return {at, {mean - tenthPercentile * sd, mean, mean + tenthPercentile * sd}, reading.value, (reading.value - mean) / sd, false, false};
     }
 
     void count(SeasonDay day, BeeCount bees, double logSd) {

@@ -93,7 +93,7 @@ double stepVariance(const FollowQuestion& q, SeasonDay after, SeasonDay until, c
 // Share of the autumn's winters that lose less than so much, an error of the readings on top.
 double shareBelow(const std::vector<double>& losses, double lost, double sd) {
     double share = 0;
-    for (double loss : losses) share += sd > 0 ? winter::normalBelow((lost - loss) / sd) : (loss < lost ? 1.0 : 0.0);
+    for (double loss : losses) share += sd > 0 ? numerics::normalBelow((lost - loss) / sd) : (loss < lost ? 1.0 : 0.0);
     return share / static_cast<double>(losses.size());
 }
 

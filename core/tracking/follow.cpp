@@ -106,4 +106,20 @@ std::optional<Following> follow(const FollowQuestion& given, const ModelConstant
     return f;
 }
 
+std::string_view word(FollowState state) {
+    switch (state) {
+    case FollowState::Dead: return "dead";
+    case FollowState::CannotSay: return "cannot_say";
+    case FollowState::FoodOutOfReach: return "food_out_of_reach";
+    case FollowState::ActNow: return "act_now";
+    case FollowState::Dwindling: return "dwindling";
+    case FollowState::LessThanThought: return "less_than_thought";
+    case FollowState::FeedNotRecorded: return "feed_not_recorded";
+    case FollowState::EatingFaster: return "eating_faster";
+    case FollowState::MoreThanNeeded: return "more_than_needed";
+    case FollowState::OnCourse: return "on_course";
+    }
+    return "";
+}
+
 } // namespace winterlarder::tracking

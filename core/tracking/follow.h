@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <stop_token>
+#include <string_view>
 #include <vector>
 
 namespace winterlarder::tracking {
@@ -24,6 +25,8 @@ enum class FollowState {
     MoreThanNeeded,
     OnCourse,
 };
+//! Its name in answers: "on_course".
+std::string_view word(FollowState state);
 
 //! One lot of fondant to lay on.
 struct FondantLot {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/linear_belief.h"
 
+#include "numerics/cholesky.h"
 #include "support/require.h"
 
 #include <cmath>
@@ -59,17 +60,10 @@ void LinearBelief::observe(const Sum& sum, const std::vector<double>& observed, 
 
 std::vector<std::vector<double>> LinearBelief::root() const {
     std::vector<std::vector<double>> lower(size_, std::vector<double>(size_, 0));
-    for (std::size_t j = 0; j < size_; ++j) {
-        double pivot = variance_[j][j];
-        for (std::size_t k = 0; k < j; ++k) pivot -= lower[j][k] * lower[j][k];
-        if (pivot <= 1e-12 * (1 + variance_[j][j])) continue;
-        lower[j][j] = std::sqrt(pivot);
-        for (std::size_t i = j + 1; i < size_; ++i) {
-            double rest = variance_[i][j];
-            for (std::size_t k = 0; k < j; ++k) rest -= lower[i][k] * lower[j][k];
-            lower[i][j] = rest / lower[j][j];
-        }
-    }
+    for (std::size_t a = 0; a < size_; ++a)
+        for (std::size_t b = 0; b <= a; ++b) lower[a][b] = variance_[a][b];
+    numerics::cholesky(size_, [&](std::size_t row, std::size_t column) -> double& { return lower[row][column]; },
+                       [&](double pivot, std::size_t j) { return pivot <= 1e-12 * (1 + variance_[j][j]) ? 0 : pivot; });
     return lower;
 }
 

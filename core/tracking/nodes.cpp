@@ -26,7 +26,7 @@ double stratum(std::size_t winter, std::size_t node, std::size_t nodes) {
     constexpr double golden = 0.6180339887498949;
     const double shift = std::fmod(0.5 + golden * static_cast<double>(winter), 1.0);
     const double p = (static_cast<double>(node) + shift) / static_cast<double>(nodes);
-    return winter::inverseNormal(std::clamp(p, 1e-6, 1 - 1e-6));
+    return numerics::inverseNormal(std::clamp(p, 1e-6, 1 - 1e-6));
 }
 
 void drawCase(const LinearBelief& normal, std::uint64_t seed, std::uint64_t stream, const Belief::Part& part, std::size_t winters,
@@ -118,7 +118,7 @@ public:
         if (std::holds_alternative<FlyingSeen>(seen.what)) return dead(seen, particle) ? k.flyingThoughDead : 1;
         if (const auto* comb = std::get_if<CombGlimpsed>(&seen.what)) {
             const double left = dead(seen, particle) ? 0 : stores(seen, particle);
-            const double shown = winter::normalBelow((left - k.glimpseHalf) / k.glimpseSd);
+            const double shown = numerics::normalBelow((left - k.glimpseHalf) / k.glimpseSd);
             return comb->stores ? shown : std::max(elsewhere, 1 - shown);
         }
         if (std::holds_alternative<StarvedOut>(seen.what)) return dead(seen, particle) ? 1 : 0;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/redraw.h"
 
+#include "numerics/cholesky.h"
 #include "winter/draws.h"
 
 #include <algorithm>
@@ -13,6 +14,7 @@ namespace {
 constexpr double widened = 1.2;      // variance of the proposal over the fitted one: tails of the weights stay light
 constexpr double keptCorrelation = 0.8;
 constexpr double leastVariance = 0.05;
+constexpr double leastPivot = 1e-3;
 constexpr std::uint32_t firstIndex = 1u << 15;
 
 double squares(const std::array<double, winter::WinterLuck::parts>& z) {
@@ -35,17 +37,11 @@ LuckProposal::LuckProposal(const std::vector<winter::WinterLuck>& luck, const st
         for (std::size_t b = 0; b < a; ++b) covariance[a][b] *= widened * keptCorrelation;
         covariance[a][a] = widened * std::max(leastVariance, covariance[a][a]);
     }
-    for (std::size_t j = 0; j < parts; ++j) {
-        double pivot = covariance[j][j];
-        for (std::size_t k = 0; k < j; ++k) pivot -= root_[j][k] * root_[j][k];
-        root_[j][j] = std::sqrt(std::max(pivot, 1e-3));
-        logNormaliser_ += std::log(root_[j][j]);
-        for (std::size_t i = j + 1; i < parts; ++i) {
-            double rest = covariance[i][j];
-            for (std::size_t k = 0; k < j; ++k) rest -= root_[i][k] * root_[j][k];
-            root_[i][j] = rest / root_[j][j];
-        }
-    }
+    for (std::size_t a = 0; a < parts; ++a)
+        for (std::size_t b = 0; b <= a; ++b) root_[a][b] = covariance[a][b];
+    numerics::cholesky(parts, [this](std::size_t row, std::size_t column) -> double& { return root_[row][column]; },
+                       [](double pivot, std::size_t) { return std::max(pivot, leastPivot); });
+    for (std::size_t a = 0; a < parts; ++a) logNormaliser_ += std::log(root_[a][a]);
 }
 
 std::vector<winter::WinterLuck> LuckProposal::draw(std::uint64_t seed, std::uint64_t stream, std::size_t winters) const {

@@ -32,7 +32,7 @@ double uniform(std::uint64_t seed, Luck luck, std::uint64_t stream, std::uint32_
 }
 
 double normal(std::uint64_t seed, Luck luck, std::uint64_t stream, std::uint32_t winter, std::uint32_t index) {
-    return inverseNormal(uniform(seed, luck, stream, winter, index));
+    return numerics::inverseNormal(uniform(seed, luck, stream, winter, index));
 }
 
 } // namespace winterlarder::winter

@@ -5,7 +5,7 @@
 
 namespace winterlarder::winter {
 
-//! The one who may fill an ensemble while it is made. Blocks may finish in any order and on any thread (each touches only
+//! Write access to an ensemble under construction. Blocks may finish in any order and on any thread (each touches only
 //! its own winters); complete() adds the blocks' sums in their order, so means do not depend on threads.
 class EnsembleWriter {
 public:

@@ -29,11 +29,12 @@ struct KernelSetting {
     const ModelConstants* constants = nullptr;
     int start = 0, end = 0; //!< season days, inclusive
     std::vector<double> normalC, dailySdK; //!< [day - start]
-    double persistence = 0;
+    double persistence = 0;                //!< of the daily anomaly, ClimateCurve::dailyPersistence()
     double bees = 0; //!< on the start day
     std::optional<SeenBrood> seen; //!< nothing: the start brood follows from the date
-    bool broodless = false, dearth = false;
-    double shell = 1, race = 1;
+    bool broodless = false; //!< laying stops for a while
+    bool dearth = false;    //!< class C: bees fly and find something all winter
+    double shell = 1, race = 1; //!< factors on heat lost and on food, 1 is timber and the carniolan
 };
 
 //! What differs between the winters of one block.

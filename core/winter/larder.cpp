@@ -109,7 +109,8 @@ std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const Autum
     return largest;
 }
 
-Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly) {
+Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, Short when) {
+    const bool strictly = when == Short::Undercut;
     require(!largestLoss.empty(), "no winters to take a share of");
     const double mu = mean.value(), spread = sd.value();
     double sum = 0, squares = 0;
@@ -117,7 +118,7 @@ Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mas
         const double limit = loss + margin.value();
         double p = 0;
         if (spread > 0)
-            p = limit < 0 || (strictly && limit == 0) ? 0 : normalBelow((limit - mu) / spread);
+            p = limit < 0 || (strictly && limit == 0) ? 0 : numerics::normalBelow((limit - mu) / spread);
         else
             p = (strictly ? std::max(0.0, mu) < limit : std::max(0.0, mu) <= limit) ? 1 : 0;
         sum += p;
@@ -136,12 +137,12 @@ double shareBelow(const WinterLosses& losses, double mu, double sd, double x) {
     double sum = 0;
     for (std::size_t i = 0; i < losses.atForage.size(); ++i) {
         const double limit = std::max(losses.largestBeforeForage[i], losses.atForage[i] + x);
-        sum += sd > 0 ? normalBelow((limit - mu) / sd) : (std::max(0.0, mu) <= limit ? 1 : 0);
+        sum += sd > 0 ? numerics::normalBelow((limit - mu) / sd) : (std::max(0.0, mu) <= limit ? 1 : 0);
     }
     return sum / static_cast<double>(losses.atForage.size());
 }
 
-// Bisection with secant steps on a function that never falls; the answer to 1 g.
+// Bisection of a function that never falls; the answer to 1 g.
 double storesQuantile(const WinterLosses& losses, double mu, double sd, double q) {
     double low = 0, high = 1;
     if (shareBelow(losses, mu, sd, 0) >= q) return 0;
@@ -175,17 +176,9 @@ std::vector<double> storesDrawn(std::size_t winters, Mass mean, Mass sd) {
     if (sd.value() <= 0) return stores;
     for (std::size_t i = 0; i < winters; ++i) {
         const double turn = (static_cast<double>(i) + 0.5) * goldenRatio, u = turn - std::floor(turn);
-        stores[i] = std::max(0.0, mean.value() + sd.value() * inverseNormal(std::clamp(u, 1e-9, 1 - 1e-9)));
+        stores[i] = std::max(0.0, mean.value() + sd.value() * numerics::inverseNormal(std::clamp(u, 1e-9, 1 - 1e-9)));
     }
     return stores;
-}
-
-double sortedQuantile(const std::vector<double>& sorted, double q) {
-    require(!sorted.empty() && q >= 0 && q <= 1, "quantile {} of {} values", q, sorted.size());
-    const double position = q * static_cast<double>(sorted.size() - 1);
-    const auto below = static_cast<std::size_t>(position);
-    const auto above = std::min(below + 1, sorted.size() - 1);
-    return sorted[below] + (position - static_cast<double>(below)) * (sorted[above] - sorted[below]);
 }
 
 Spread<Mass> massSpread(std::vector<double> kg) {
@@ -194,13 +187,8 @@ Spread<Mass> massSpread(std::vector<double> kg) {
     return {at(0.1), at(0.5), at(0.9)};
 }
 
-double quantile(std::vector<double> values, double q) {
-    std::sort(values.begin(), values.end());
-    return sortedQuantile(values, q);
-}
-
 LarderOutcome follow(const WinterLosses& losses, Mass mean, Mass sd, Mass reserve) {
-    return {shareShort(losses.largest, mean, sd, kilograms(0), false), shareShort(losses.largest, mean, sd, reserve, true),
+    return {shareShort(losses.largest, mean, sd, kilograms(0), Short::Reached), shareShort(losses.largest, mean, sd, reserve, Short::Undercut),
             storesAtForage(losses, mean, sd)};
 }
 

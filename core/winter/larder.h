@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "numerics/quantile.h"
 #include "quantity/quantity.h"
 #include "winter/demand.h"
 
@@ -45,9 +46,11 @@ std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnF
 //! the later day comes first. Days beyond the run count as its last.
 std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay last);
 
+//! Whether stores that come down to a margin exactly are short.
+enum class Short { Reached, Undercut };
 //! Mean over winters of P(S <= loss + margin), S normal with the level's mean and SD, cut at 0; its standard error is the
-//! SD of the winters' values over sqrt(n). `strictly` asks P(S < loss + margin), which differs only where SD is 0.
-Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, bool strictly);
+//! SD of the winters' values over sqrt(n). Undercut asks P(S < loss + margin), which differs only where SD is 0.
+Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mass margin, Short when);
 
 //! 10th, 50th and 90th percentile of max(0, S - loss at forage) over winters and S together; a starved winter counts 0.
 Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd);
@@ -56,10 +59,8 @@ Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd);
 //! sequence): quantiles over winters and stores together come from adding them [kg].
 std::vector<double> storesDrawn(std::size_t winters, Mass mean, Mass sd);
 
-//! Quantile by linear interpolation between order statistics, position q (n - 1). Values need not be sorted.
-double quantile(std::vector<double> values, double q);
-//! The same of values already in ascending order.
-double sortedQuantile(const std::vector<double>& sorted, double q);
+using numerics::quantile;
+using numerics::sortedQuantile;
 //! Percentiles 10, 50 and 90 of masses over winters [kg], by the same rule.
 Spread<Mass> massSpread(std::vector<double> kg);
 

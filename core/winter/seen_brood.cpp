@@ -15,7 +15,7 @@ double yearlyBroodSd(const WinterQuestion& q, const ModelConstants& k) {
 
 SeenBrood seenBrood(const WinterQuestion& q, const ModelConstants& k) {
     const SeasonDay day = q.seenOn.value_or(q.start);
-    const int stop = q.season.broodless() ? q.season.broodStop->day.w : solstice;
+    const int stop = q.season.broodless() ? q.season.broodStop->day.w : climate::solstice.w;
     const double seen = q.brood->count;
     const double expected =
         broodAges * k.autumnLaying * q.bees.count * std::clamp((stop - day.w + k.broodAge) / k.autumnDecline, 0.0, 1.0);

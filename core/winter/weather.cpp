@@ -21,7 +21,7 @@ public:
         Lanes z{};
         for (std::size_t i = 0; i < laneCount; ++i)
             z[i] = uniform(seed_, Luck::Weather, 0, winterOf(i), firstWeatherIndex);
-        inverseNormals(z.all());
+        numerics::inverseNormals(z.all());
         return z;
     }
 
@@ -39,8 +39,8 @@ private:
             pair_[0][i] = two[0];
             pair_[1][i] = two[1];
         }
-        inverseNormals(pair_[0].all());
-        inverseNormals(pair_[1].all());
+        numerics::inverseNormals(pair_[0].all());
+        numerics::inverseNormals(pair_[1].all());
     }
 
     std::uint64_t seed_;

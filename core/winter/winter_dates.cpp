@@ -17,7 +17,7 @@ double shifted(const climate::SeasonDate& date, double z, double earlierBy) {
 int rounded(double day) { return static_cast<int>(std::nearbyint(day)); }
 
 struct Laying {
-    double stop = solstice, restart = solstice;
+    double stop = climate::solstice.w, restart = climate::solstice.w; // where laying never stops autumn laying passes into winter laying here
 };
 
 Laying drawLaying(const climate::SeasonDates& season, const DateLuck& luck) {

@@ -16,7 +16,4 @@ struct DateLuck {
 //! restart = -11, undrawn. Fills the date members of the draw only.
 void drawDates(const WinterQuestion& question, const ModelConstants& constants, const DateLuck& luck, WinterDraw& draw);
 
-//! The solstice: where laying never stops, autumn laying passes into winter laying here.
-inline constexpr int solstice = -11;
-
 } // namespace winterlarder::winter

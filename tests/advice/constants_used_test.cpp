@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/usual_here.h"
+#include "answer/bees_of_case.h"
+#include "answer/hive_of_case.h"
 #include "learning/keeper.h"
 #include "reference/csv_table.h"
 #include "stores/bees.h"
@@ -159,7 +161,16 @@ Digits whatIsUsual(const ModelConstants& k) {
     return digits;
 }
 
-constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays, doubtedEntries, whatIsUsual};
+// What a record says of walls and kind of bee.
+Digits wallsAndKinds(const ModelConstants& k) {
+    Digits digits;
+    for (const auto shell : {book::Shell::Timber, book::Shell::ThickTimber, book::Shell::Wrapped, book::Shell::Polystyrene, book::Shell::Straw})
+        for (const bool insulated : {false, true}) digits.push_back(answer::shellFactor(shell, insulated, k));
+    for (const auto kind : {book::BeeKind::Dark, book::BeeKind::Italian}) digits.push_back(answer::raceFactor(kind, k));
+    return digits;
+}
+
+constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays, doubtedEntries, whatIsUsual, wallsAndKinds};
 using AsNumbers = std::array<double, sizeof(ModelConstants) / sizeof(double)>;
 
 bool movesAnything(std::size_t constant, const std::vector<Digits>& usual) {

@@ -244,13 +244,13 @@ TEST_F(BookInDoubt, AWinterFollowedHoldsEachWeightAgainstTheHiveOfItsDay) {
     higher.boxes.push_back(higher.boxes.front());
     edit(book, AddHousing{{.colony = colony, .date = day("2026-10-01"), .hive = higher}});
     edit(book, AddWeighing{weighingOf(colony, day("2026-10-10"), 108)}); // two boxes cannot weigh so much
-    const auto three = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1, true));
+    const auto three = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1));
     ASSERT_TRUE(three.question);
     EXPECT_THAT(ids(three.question->setAside), IsEmpty());
     EXPECT_THAT(three.question->observations, SizeIs(1));
     edit(book, AddHousing{{.colony = colony, .date = day("2026-10-15"), .hive = twoDeeps()}});
     edit(book, AddWeighing{weighingOf(colony, day("2026-10-25"), 108)});
-    const auto two = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1, true));
+    const auto two = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1));
     EXPECT_THAT(ids(two.question->setAside), ElementsAre("doubt-heavy"));
 }
 
@@ -281,9 +281,9 @@ TEST_F(BookInDoubt, AWinterFollowedDoesWithoutItAndSaysSo) {
     auto look = lookAt(colony, day("2026-09-10"));
     look.combs = std::vector<CombRecord>(12, comb(0.6));
     edit(book, AddLook{look});
-    const auto course = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1, true));
+    const auto course = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1));
     edit(book, AddWeighing{weighingOf(colony, day("2026-11-05"), 250)}); // in a book of before, no entry was asked about
-    const auto followed = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1, true));
+    const auto followed = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1));
     ASSERT_TRUE(followed.question);
     EXPECT_THAT(ids(followed.question->setAside), ElementsAre("doubt-heavy"));
     EXPECT_EQ(followed.question->observations.size(), course.question->observations.size());

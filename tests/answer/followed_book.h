@@ -32,8 +32,8 @@ protected:
         seen.combs = std::vector<book::CombRecord>(11, comb(0.8));
         edit(book, book::AddLook{seen});
     }
-    FollowedColony on(const char* date, bool withEnd = true) {
-        return must(followedColony(book, colony, day(date), nullptr, few, 2, withEnd));
+    FollowedColony on(const char* date, EndOfWinter end = EndOfWinter::Counts) {
+        return must(followedColony(book, colony, day(date), nullptr, few, 2, end));
     }
     tracking::FollowQuestion questionOn(const char* date) { return *on(date).question; }
 };

@@ -153,7 +153,7 @@ TEST_F(FollowedColonyTest, TheYardsTemperaturesAreMeasuredDays) {
 
 TEST_F(FollowedColonyTest, AnOutcomeIsSeenAndCanBeLeftOut) {
     edit(book, book::AddWinterOutcome{{.colony = colony, .date = day("2027-04-10"), .alive = true, .coveredCombs = 6, .storesLeft = kilograms(9)}});
-    const auto with = on("2027-04-20"), without = on("2027-04-20", false);
+    const auto with = on("2027-04-20"), without = on("2027-04-20", EndOfWinter::LeftOut);
     EXPECT_EQ(with.question->observations.size(), 2u);
     EXPECT_TRUE(without.question->observations.empty());
     ASSERT_TRUE(without.end);
@@ -224,7 +224,7 @@ TEST_F(LearnedBookTest, AYardCanBeSwitchedOffAndBegunAnew) {
 TEST_F(LearnedBookTest, ForecastsAreScored) {
     outcome("2027-04-10", 14);
     const auto past = pastOn("2027-10-01");
-    const auto scored = scoredFrom(past, book.reference().constants, few, 2).winters;
+    const auto scored = scoredFrom(past, book.reference(), few, 2).winters;
     ASSERT_EQ(scored.size(), 1u);
     EXPECT_EQ(scored[0].score.observed, 14);
     EXPECT_LT(scored[0].score.low, scored[0].score.high);
@@ -234,11 +234,11 @@ TEST_F(LearnedBookTest, AWinterThatBreaksIsNamedAndTheOthersAreLearnedFrom) {
     outcome("2027-04-10", 14);
     auto past = must(readPast(book, day("2027-10-01")));
     ASSERT_EQ(past.winters.size(), 1u);
-    const auto sound = must(toldWinter(past.winters[0], book.reference(), few, 2, true, "a.larder"));
+    const auto sound = must(toldWinter(past.winters[0], book.reference(), few, 2, Score::Told, "a.larder"));
     ASSERT_TRUE(sound);
     EXPECT_TRUE(sound->told.score);
     past.winters[0].reading.winter = Winter(Hemisphere::North, 1990); // its days are of no such winter
-    const auto broken = toldWinter(past.winters[0], book.reference(), few, 2, true, "a.larder");
+    const auto broken = toldWinter(past.winters[0], book.reference(), few, 2, Score::Told, "a.larder");
     ASSERT_FALSE(broken.ok());
     EXPECT_EQ(broken.problems().front().kind, ProblemKind::Internal);
     EXPECT_THAT(describe(broken.problems().front()), ::testing::StartsWith("a.larder: the winter of 2026 of"));

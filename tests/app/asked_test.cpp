@@ -76,7 +76,7 @@ TEST_F(WindowDesk, AClickOnANumberTellsHowItWasGot) {
     for (auto* label : answer->findChildren<AskableLabel*>())
         if (label->accessibleDescription() == QStringLiteral("Answer")) sentence = label;
     ASSERT_NE(sentence, nullptr);
-    QSignalSpy asked(sentence, &AskableLabel::asked);
+    QSignalSpy asked(sentence, &AskableLabel::numberClicked);
     // Across the sentence, as a pointer would find the first number.
     for (int x = 2; x < sentence->width() && asked.isEmpty(); x += 6) QTest::mouseClick(sentence, Qt::LeftButton, {}, QPoint(x, sentence->fontMetrics().height() / 2));
     ASSERT_FALSE(asked.isEmpty()) << sentence->said().toStdString();
@@ -97,7 +97,7 @@ TEST_F(WindowDesk, NumbersAreReachedByKeyboard) {
     ASSERT_NE(sentence, nullptr);
     EXPECT_TRUE(sentence->focusPolicy() & Qt::TabFocus);
     sentence->setFocus(Qt::TabFocusReason);
-    QSignalSpy asked(sentence, &AskableLabel::asked);
+    QSignalSpy asked(sentence, &AskableLabel::numberClicked);
     QTest::keyClick(sentence, Qt::Key_Return);
     if (asked.isEmpty()) { // the first Tab goes to the first number
         QTest::keyClick(sentence, Qt::Key_Tab);

@@ -42,7 +42,7 @@ TEST_F(WindowDesk, AnErrorInOnePastWinterIsToldAsOursAndLeavesItOut) {
     open({colony("A")});
     window.yard()->apply(book::SingleEdit(book::AddWinterOutcome{{.colony = entry().id, .date = invented::day("2027-04-15"), .alive = true, .coveredCombs = 7}}));
     settle();
-    window.banner()->hush(QStringLiteral("problems"));
+    window.banner()->dismiss(QStringLiteral("problems"));
     window.yard()->showDay(invented::day("2027-09-14"));
     settle();
     ASSERT_TRUE(window.yard()->past()) << "the page does not wait for ever";

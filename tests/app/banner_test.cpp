@@ -52,14 +52,14 @@ TEST_F(Notices, ComeAndGoWithoutAnythingElseMoving) {
 TEST_F(Notices, ArePutAwayByTheKeyboardAndStayInAWindowMadeSmaller) {
     answerSlowly();
     open({colony("Apple")});
-    window.banner()->say(QStringLiteral("notices"), QString(QStringLiteral("Something long was said here. ")).repeated(12));
+    window.banner()->showMessage(QStringLiteral("notices"), QString(QStringLiteral("Something long was said here. ")).repeated(12));
     window.resize(1000, 640);
     QTest::qWait(20);
     auto* notices = window.banner()->notices();
     EXPECT_TRUE(window.rect().contains(QRect(notices->mapTo(&window, QPoint(0, 0)), notices->size())));
     auto* label = notices->findChild<QLabel*>();
     EXPECT_GE(label->height(), label->heightForWidth(label->width()));
-    window.banner()->say(QStringLiteral("calendar"), QStringLiteral("What is due is in a file."));
+    window.banner()->showMessage(QStringLiteral("calendar"), QStringLiteral("What is due is in a file."));
     EXPECT_EQ(window.banner()->said(QStringLiteral("calendar")).toStdString(), "What is due is in a file.");
     for (int left = 2; left > 0; --left) {
         ASSERT_NE(putAway(), nullptr);
@@ -75,13 +75,13 @@ TEST_F(Notices, WhatIsOnlyMentionedGoesByItselfAndNothingElseDoes) {
     open({colony("Apple")});
     auto* banner = window.banner();
     banner->passing()->setInterval(30);
-    banner->say(QStringLiteral("refused"), QStringLiteral("This could not be written down."));
-    banner->mention(QStringLiteral("The sheet was written."));
+    banner->showMessage(QStringLiteral("refused"), QStringLiteral("This could not be written down."));
+    banner->showBriefly(QStringLiteral("The sheet was written."));
     EXPECT_EQ(banner->said(QStringLiteral("notices")).toStdString(), "The sheet was written.");
     EXPECT_TRUE(invented::waitFor([&] { return banner->said(QStringLiteral("notices")).isEmpty(); }));
     EXPECT_FALSE(banner->said(QStringLiteral("refused")).isEmpty()) << "what went wrong stays till it was read";
-    banner->mention(QStringLiteral("The sheet was written."));
-    banner->say(QStringLiteral("notices"), QStringLiteral("A backup could not be made."));
+    banner->showBriefly(QStringLiteral("The sheet was written."));
+    banner->showMessage(QStringLiteral("notices"), QStringLiteral("A backup could not be made."));
     QTest::qWait(80);
     EXPECT_FALSE(banner->said(QStringLiteral("notices")).isEmpty()) << "said in its place, it does not go with it";
 }
@@ -89,13 +89,13 @@ TEST_F(Notices, WhatIsOnlyMentionedGoesByItselfAndNothingElseDoes) {
 TEST_F(Notices, WhatLastsStandsAboveEverything) {
     answerSlowly();
     open({colony("Apple")});
-    window.banner()->say(QStringLiteral("access"), QStringLiteral("The book is open elsewhere."), {}, false);
+    window.banner()->showMessage(QStringLiteral("access"), QStringLiteral("The book is open elsewhere."), {}, Banner::Closing::WhenDismissed);
     QTest::qWait(20);
     EXPECT_FALSE(window.banner()->notices()->isVisible());
     ASSERT_TRUE(window.banner()->isVisible());
     EXPECT_LE(window.banner()->mapTo(&window, QPoint(0, window.banner()->height())).y(), window.colonyView()->mapTo(&window, QPoint(0, 0)).y());
     EXPECT_EQ(putAway(), nullptr);
-    window.banner()->hush(QStringLiteral("access"));
+    window.banner()->dismiss(QStringLiteral("access"));
     EXPECT_FALSE(window.banner()->isVisible());
 }
 

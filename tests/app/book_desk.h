@@ -68,7 +68,7 @@ protected:
     const ColonyEntry& first() const { return yard.colonies().front(); }
     //! The case as another program would read it from the file now.
     book::ColonyCase onDisk() {
-        auto other = book::Book::open(file().toStdString(), *shipped(), {scribe("other").opener(), true});
+        auto other = book::Book::open(file().toStdString(), *shipped(), {scribe("other").opener(), book::OpenFor::Reading});
         EXPECT_TRUE(other.ok());
         auto record = book::caseOf(*other, first().id, day("2026-09-14"));
         EXPECT_TRUE(record.ok());

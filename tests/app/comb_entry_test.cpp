@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/book_desk.h"
+#include "app/buttons.h"
 #include "app/hanging.h"
 #include "app/photographed.h"
 #include "combs/comb_fields.h"
@@ -108,7 +109,7 @@ TEST_F(Entry, ACombIsMeasuredOnAPhotograph) {
     ASSERT_TRUE(photograph(comb, View{}).save(path));
     QSignalSpy measured(&entry, &CombEntry::combMeasured);
     entry.drawing()->choose(1);
-    QTest::mouseClick(entry.fields()->photographButton(), Qt::LeftButton);
+    QTest::mouseClick(button(entry.fields(), "Measure on a photograph\u2026"), Qt::LeftButton);
     auto* window = entry.findChild<PhotographWindow*>();
     ASSERT_NE(window, nullptr);
     EXPECT_EQ(QApplication::activeModalWidget(), window);
@@ -116,7 +117,7 @@ TEST_F(Entry, ACombIsMeasuredOnAPhotograph) {
     ASSERT_TRUE(invented::waitFor([window] { return window->idle(); }));
     window->showStep(PhotographWindow::Step::Trace);
     for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit window->view()->pointAdded(at);
-    QTest::mouseClick(window->takeButton(), Qt::LeftButton);
+    QTest::mouseClick(button(window, "Take these shares"), Qt::LeftButton);
     ASSERT_EQ(measured.size(), 1);
     EXPECT_EQ(measured[0][0].toInt(), 1);
     EXPECT_TRUE(measured[0][1].value<book::CombRecord>().measured);

@@ -15,7 +15,7 @@ class Fields : public testing::Test {
 protected:
     Fields() {
         fields.show(drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front(), false);
-        QObject::connect(&fields, &CombFields::wished, &fields, [this](const book::CombRecord& comb) { wishes.push_back(comb); });
+        QObject::connect(&fields, &CombFields::combEdited, &fields, [this](const book::CombRecord& comb) { wishes.push_back(comb); });
     }
     CombFields fields;
     std::vector<book::CombRecord> wishes;

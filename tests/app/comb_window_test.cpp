@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/buttons.h"
 #include "app/photographed.h"
 #include "app/window_desk.h"
 #include "combs/comb_drawing.h"
@@ -12,6 +13,7 @@
 #include <QDir>
 #include <QDoubleSpinBox>
 #include <QMenu>
+#include <QPushButton>
 
 #include <iostream>
 
@@ -24,7 +26,7 @@ class CombWindow : public invented::WindowDesk {
 protected:
     LookPage* look() { return window.colonyView()->look(); }
     void measure() {
-        QTest::mouseClick(look()->combs()->fields()->photographButton(), Qt::LeftButton);
+        QTest::mouseClick(button(look()->combs()->fields(), "Measure on a photograph\u2026"), Qt::LeftButton);
         ASSERT_NE(measuring(), nullptr);
     }
     //! The window open now for measuring on a photograph.
@@ -155,14 +157,14 @@ TEST_F(CombWindow, APhotographStaysWithItsLookAndItsMeasuringIsOneStep) {
     ASSERT_TRUE(opened(path));
     measuring()->showStep(PhotographWindow::Step::Trace);
     for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit measuring()->view()->pointAdded(at);
-    QTest::mouseClick(measuring()->takeButton(), Qt::LeftButton);
+    QTest::mouseClick(button(measuring(), "Take these shares"), Qt::LeftButton);
     settle();
     EXPECT_TRUE(comb(1).measured);
     ASSERT_EQ(records().looks.at(0).photographs.size(), 1U);
     EXPECT_EQ(records().looks[0].photographs[0], "pictures/comb.png") << "named from the book's folder, so both can be carried elsewhere";
     QTest::qWait(1); // the first window goes
     measure();
-    auto* menu = measuring()->openButton()->menu();
+    auto* menu = qobject_cast<QPushButton*>(button(measuring(), "Open picture\u2026"))->menu();
     ASSERT_NE(menu, nullptr);
     EXPECT_EQ(menu->actions().front()->text(), QStringLiteral("comb.png"));
     menu->actions().front()->trigger();
@@ -194,7 +196,7 @@ TEST_F(CombWindow, WhatIsMeasuredGoesToTheLookItWasBegunOn) {
     window.yard()->apply(book::SingleEdit(book::AddLook{other}));
     settle();
     ASSERT_EQ(entry().record.lookedOn, invented::day("2026-09-14"));
-    QTest::mouseClick(measuring()->takeButton(), Qt::LeftButton);
+    QTest::mouseClick(button(measuring(), "Take these shares"), Qt::LeftButton);
     settle();
     ASSERT_EQ(records().looks.size(), 2U);
     for (const auto& look : records().looks)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A winter followed in the window, what was learned, and what comes in from tables.
+#include "app/buttons.h"
 #include "app/window_desk.h"
 #include "dialogs/scale_log_dialog.h"
 #include "forms/record_list.h"
@@ -121,7 +122,7 @@ TEST_F(FollowDesk, EveryNumberOfAFollowedWinterCanBeAskedAbout) {
 
 TEST_F(FollowDesk, TheButtonsBesideALongWinterAreSeen) {
     openFollowing("2027-01-20");
-    window.colonyView()->pages()->setCurrentIndex(3);
+    window.colonyView()->showPage(ColonyPage::Scale);
     const auto* page = window.colonyView()->scale();
     for (const int tall : {900, 650, 900}) {
         window.resize(1360, tall);
@@ -139,7 +140,7 @@ TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
     EXPECT_EQ(sentence(), QStringLiteral("On course."));
     EXPECT_EQ(inList(YardListModel::VerdictRole), QStringLiteral("on course")) << "the yard's list says the same";
     EXPECT_FALSE(small("Whether to feed cannot be said yet")) << "nor does the page Feeding contradict it";
-    window.colonyView()->pages()->setCurrentIndex(5);
+    window.colonyView()->showPage(ColonyPage::WhatIf);
     EXPECT_FALSE(window.colonyView()->whatIf()->isEnabled());
     EXPECT_TRUE(window.colonyView()->whatIf()->said().contains(QStringLiteral("under way"))) << window.colonyView()->whatIf()->said().toStdString();
     auto lacking = *followed()->following;
@@ -252,7 +253,7 @@ TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
     EXPECT_TRUE(past->said().contains(QStringLiteral("than the model says"))) << past->said().toStdString();
     EXPECT_TRUE(past->said().contains(QStringLiteral("handbook")));
     window.resize(1024, 700);
-    window.colonyView()->pages()->setCurrentIndex(4);
+    window.colonyView()->showPage(ColonyPage::Story);
     window.colonyView()->story()->which()->setCurrentIndex(2);
     QTest::qWait(1);
     const QAbstractItemView* table = past->table();
@@ -266,17 +267,17 @@ TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
     EXPECT_TRUE(entry().answered->question.learned);
     EXPECT_EQ(entry().record.learned->winters, 1);
 
-    past->learnSwitch()->setChecked(false);
+    button(past, "Past winters of these bees correct the forecast in this yard")->setChecked(false);
     settle();
     EXPECT_FALSE(entry().record.learned) << "switched off";
     EXPECT_FALSE(entry().answered->question.learned);
     undo();
     EXPECT_TRUE(entry().record.learned);
-    past->forgetButton()->click();
+    button(past, "Begin anew from today")->click();
     settle();
     EXPECT_FALSE(entry().record.learned) << "begun anew";
     EXPECT_TRUE(past->said().contains(QStringLiteral("since 14 September 2027"))) << past->said().toStdString();
-    past->rememberButton()->click();
+    button(past, "Learn from all winters again")->click();
     settle();
     EXPECT_TRUE(entry().record.learned);
 }

@@ -213,8 +213,8 @@ TEST_F(ForeignWords, AreNoMarkupInWhatIsReadFromFiles) {
     look(new ScaleLogDialog(window.yard(), entry().id, table(QStringLiteral("<img src=x>,weight kg\n2026-09-01 10:00,30\n2026-09-02 10:00,30.1\n%1,a\n").arg(QString(hostile).remove(QLatin1Char('"')))), &window));
     window.books()->open(table(hostile));
     settle();
-    window.banner()->mention(hostile);
-    window.banner()->say(QStringLiteral("problems"), hostile);
+    window.banner()->showBriefly(hostile);
+    window.banner()->showMessage(QStringLiteral("problems"), hostile);
     walk.through(window);
     EXPECT_GT(walk.labels, 2);
 }

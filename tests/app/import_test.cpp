@@ -3,6 +3,7 @@
 
 #include "answer/doubts.h"
 #include "app/book_desk.h"
+#include "app/buttons.h"
 #include "dialogs/backups_dialog.h"
 #include "exchange/book/book_document.h"
 
@@ -168,11 +169,11 @@ TEST_F(BookDesk, ThatThereIsNoBackupYetIsSaid) {
     ASSERT_EQ(dialog->list()->count(), 1);
     EXPECT_TRUE(dialog->list()->item(0)->text().contains(QStringLiteral("none yet")));
     dialog->list()->setCurrentRow(0);
-    EXPECT_FALSE(dialog->restoreButton()->isEnabled());
-    QTest::mouseClick(dialog->makeButton(), Qt::LeftButton);
+    EXPECT_FALSE(button(dialog, "Restore it")->isEnabled());
+    QTest::mouseClick(button(dialog, "Make one now"), Qt::LeftButton);
     settle();
     dialog->list()->setCurrentRow(0);
-    EXPECT_TRUE(dialog->restoreButton()->isEnabled());
+    EXPECT_TRUE(button(dialog, "Restore it")->isEnabled());
     delete dialog;
 }
 
@@ -182,7 +183,7 @@ TEST_F(BookDesk, ABackupIsMadeListedAndRestored) {
     QPointer<BackupsDialog> dialog = new BackupsDialog(&book);
     settle();
     const int there = dialog->list()->count();
-    QTest::mouseClick(dialog->makeButton(), Qt::LeftButton);
+    QTest::mouseClick(button(dialog, "Make one now"), Qt::LeftButton);
     settle();
     ASSERT_GE(dialog->list()->count(), std::max(1, there));
     auto look = yard.lookToEdit(first().id);
@@ -191,7 +192,7 @@ TEST_F(BookDesk, ABackupIsMadeListedAndRestored) {
     settle();
     ASSERT_NE(first().record, before);
     dialog->list()->setCurrentRow(0);
-    QTest::mouseClick(dialog->restoreButton(), Qt::LeftButton);
+    QTest::mouseClick(button(dialog, "Restore it"), Qt::LeftButton);
     settle();
     EXPECT_EQ(first().record, before);
     book.undo();

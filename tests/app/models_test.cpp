@@ -138,6 +138,7 @@ TEST(CombTableModel, TypedSharesGoOutAsAWishAndComeBackWithTheRecords) {
 
 TEST(CombTableModel, RefusesWhatCannotBe) {
     CombTableModel model;
+    model.useLimits(*invented::shipped());
     const auto record = colony("A");
     model.show(record, answered(record), true);
     bool asked = false;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/buttons.h"
 #include "app/window_desk.h"
 #include "forms/record_list.h"
 #include "pages/answer_panel.h"
@@ -31,13 +32,13 @@ TEST_F(WindowDesk, FromNothingToAnAnswer) {
     answerReally();
     auto* start = window.startPage();
     ASSERT_TRUE(start->isVisible());
-    QTest::mouseClick(start->beginButton(), Qt::LeftButton);
+    QTest::mouseClick(button(start, "Begin the book"), Qt::LeftButton);
     EXPECT_FALSE(start->fault().isEmpty()) << "it says what is missing";
     QTest::keyClicks(start->place()->search(), QStringLiteral("halif"));
     ASSERT_GT(start->place()->found()->count(), 0) << start->place()->search()->text().toStdString();
     QTest::keyClick(start->place()->search(), Qt::Key_Return);
     type(start->yard(), "Below the hill");
-    QTest::mouseClick(start->beginButton(), Qt::LeftButton);
+    QTest::mouseClick(button(start, "Begin the book"), Qt::LeftButton);
     window.yard()->showDay(invented::day("2026-09-14"));
     settle();
     ASSERT_TRUE(window.book()->isOpen());
@@ -49,7 +50,7 @@ TEST_F(WindowDesk, FromNothingToAnAnswer) {
     settle();
     window.newColony();
     auto* form = this->form();
-    QTest::mouseClick(form->saveButton(), Qt::LeftButton);
+    QTest::mouseClick(button(form, "Write down"), Qt::LeftButton);
     EXPECT_FALSE(form->fault().isEmpty()) << "a colony needs a name";
     type(field<QLineEdit>(form, "Name"), "Apple");
     write(form);
@@ -77,12 +78,12 @@ TEST_F(WindowDesk, AWeightIsTypedAsPeopleTypeIt) {
     answerSlowly();
     open({colony("A")});
     auto* scale = window.colonyView()->scale();
-    window.colonyView()->pages()->setCurrentIndex(3);
-    QTest::mouseClick(scale->weighings()->findChildren<QPushButton*>().at(2), Qt::LeftButton);
+    window.colonyView()->showPage(ColonyPage::Scale);
+    QTest::mouseClick(button(scale->weighings(), "Weigh\u2026"), Qt::LeftButton);
     auto* form = this->form();
     auto* gross = field<QuantityField>(form, "Whole hive");
     type(gross, "about forty");
-    QTest::mouseClick(form->saveButton(), Qt::LeftButton);
+    QTest::mouseClick(button(form, "Write down"), Qt::LeftButton);
     EXPECT_FALSE(form->fault().isEmpty());
     EXPECT_EQ(gross->text(), QStringLiteral("about forty")) << "nothing typed is lost";
     type(gross, "900 kg");
@@ -146,10 +147,10 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     auto* yardView = window.findChild<YardView*>();
     ASSERT_EQ(yardView->model()->rowCount(), 2) << "the yard's plan holds what was made the plan, not that and the advice";
     EXPECT_TRUE(yardView->model()->jobs()[0].visit);
-    EXPECT_FALSE(yardView->madeButton()->isEnabled());
+    EXPECT_FALSE(button(yardView, "Visit made")->isEnabled());
     yardView->table()->setCurrentIndex(yardView->model()->index(0, 0));
-    ASSERT_TRUE(yardView->madeButton()->isEnabled());
-    QTest::mouseClick(yardView->madeButton(), Qt::LeftButton);
+    ASSERT_TRUE(button(yardView, "Visit made")->isEnabled());
+    QTest::mouseClick(button(yardView, "Visit made"), Qt::LeftButton);
     settle();
     const auto planned = [&] { return std::count_if(yardView->model()->jobs().begin(), yardView->model()->jobs().end(), [](const auto& job) { return job.visit.has_value(); }); };
     EXPECT_TRUE(invented::waitFor([&] { return planned() == 1; })) << "ticked off from the yard's plan";
@@ -165,7 +166,7 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     settle();
     EXPECT_TRUE(small("2 planned visits are past")) << "what was not ticked off is named";
     auto* feeding = window.colonyView()->feeding();
-    window.colonyView()->pages()->setCurrentIndex(2);
+    window.colonyView()->showPage(ColonyPage::Feeding);
     ASSERT_EQ(feeding->given()->model()->rowCount(), 2);
     feeding->given()->table()->setCurrentIndex(feeding->given()->model()->index(1, 0));
     ASSERT_TRUE(feeding->doneButton()->isEnabled());
@@ -186,7 +187,7 @@ TEST_F(WindowDesk, WhatIsTriedOutFollowsTheHandAndStaysUnwritten) {
     { const auto made = invented::bookOf(file(), invented::demoYard()); }
     openFile();
     auto* page = window.colonyView()->whatIf();
-    window.colonyView()->pages()->setCurrentIndex(5);
+    window.colonyView()->showPage(ColonyPage::WhatIf);
     const auto before = records();
     const QString alone = page->said();
     page->take()->setValue(8);
@@ -201,7 +202,7 @@ TEST_F(WindowDesk, WhatIsTriedOutFollowsTheHandAndStaysUnwritten) {
     EXPECT_TRUE(page->planButton()->isEnabled());
     EXPECT_NE(page->said(), taken);
     EXPECT_EQ(window.undoAction()->text(), QStringLiteral("&Undo: case files opened")) << "nothing was written";
-    QTest::mouseClick(page->backButton(), Qt::LeftButton);
+    QTest::mouseClick(button(page, "Back to what is"), Qt::LeftButton);
     EXPECT_EQ(page->said(), alone);
     page->take()->setValue(3);
     QTest::mouseClick(page->planButton(), Qt::LeftButton);
@@ -214,18 +215,18 @@ TEST_F(WindowDesk, WhatCouldBeTriedOutFollowsTheRecordsAlsoWhileNobodyLooks) {
     answerReally();
     { const auto made = invented::bookOf(file(), invented::demoYard()); }
     openFile();
-    auto* page = window.colonyView()->whatIf();
-    auto* pages = window.colonyView()->pages();
-    pages->setCurrentIndex(5);
+    auto* view = window.colonyView();
+    auto* page = view->whatIf();
+    view->showPage(ColonyPage::WhatIf);
     const QString first = page->said();
-    pages->setCurrentIndex(0);
+    view->showPage(ColonyPage::Hive);
     look(1);
-    pages->setCurrentIndex(5);
+    view->showPage(ColonyPage::WhatIf);
     const QString second = page->said();
     EXPECT_NE(second, first) << "another colony";
     page->take()->setValue(2);
     const QString taken = page->said();
-    pages->setCurrentIndex(0);
+    view->showPage(ColonyPage::Hive);
     auto changed = window.yard()->lookToEdit(entry().id);
     changed.bees.coveredCombs = 4;
     window.yard()->writeLook(changed);
@@ -236,8 +237,8 @@ TEST_F(WindowDesk, WhatCouldBeTriedOutFollowsTheRecordsAlsoWhileNobodyLooks) {
     EXPECT_EQ(page->take()->value(), 0) << "of another colony nothing is tried";
     page->take()->setValue(2);
     EXPECT_NE(page->said(), first);
-    QTest::mouseClick(page->backButton(), Qt::LeftButton);
-    pages->setCurrentIndex(5);
+    QTest::mouseClick(button(page, "Back to what is"), Qt::LeftButton);
+    view->showPage(ColonyPage::WhatIf);
     EXPECT_EQ(page->said(), first);
 }
 

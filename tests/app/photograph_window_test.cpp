@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/book_desk.h"
+#include "app/buttons.h"
 #include "app/hanging.h"
 #include "app/photographed.h"
 #include "photograph/photograph_view.h"
@@ -96,7 +97,7 @@ protected:
 };
 
 TEST_F(Photograph, IsOpenedMarkedTracedAndTaken) {
-    EXPECT_FALSE(window.takeButton()->isEnabled());
+    EXPECT_FALSE(button(&window, "Take these shares")->isEnabled());
     ASSERT_TRUE(opens(path));
     mark();
     window.showStep(PhotographWindow::Step::Trace);
@@ -108,7 +109,7 @@ TEST_F(Photograph, IsOpenedMarkedTracedAndTaken) {
     EXPECT_EQ(measured.facesSeen, 1);
     EXPECT_NEAR(shareOf(measured, Zone::Capped), 0.6, 0.02);
     EXPECT_NEAR(shareOf(measured, Zone::Open), 0.15, 0.02);
-    EXPECT_TRUE(window.takeButton()->isEnabled());
+    EXPECT_TRUE(button(&window, "Take these shares")->isEnabled());
     EXPECT_EQ(window.pictures(), QStringList{path});
     EXPECT_TRUE(window.readout().contains(QStringLiteral("17.5 % instead of 20 %"))) << window.readout().toStdString();
 }
@@ -208,14 +209,14 @@ TEST_F(Photograph, ARowOfStepsOfOnePointIsUndoneAtOnce) {
     QTest::keyClick(canvas(), Qt::Key_Space);
     for (int i = 0; i < 5; ++i) QTest::keyClick(canvas(), Qt::Key_Down);
     ASSERT_NE(window.faces()[0].marks[1], first[1]);
-    QTest::mouseClick(window.undoButton(), Qt::LeftButton);
+    QTest::mouseClick(button(&window, "Undo"), Qt::LeftButton);
     EXPECT_EQ(window.faces()[0].marks[1], first[1]);
     EXPECT_NE(window.faces()[0].marks[0], first[0]);
-    EXPECT_TRUE(window.redoButton()->isEnabled());
-    QTest::mouseClick(window.undoButton(), Qt::LeftButton);
+    EXPECT_TRUE(button(&window, "Redo")->isEnabled());
+    QTest::mouseClick(button(&window, "Undo"), Qt::LeftButton);
     EXPECT_EQ(window.faces()[0].marks, first);
-    QTest::mouseClick(window.undoButton(), Qt::LeftButton);
-    EXPECT_FALSE(window.undoButton()->isEnabled()) << "nothing is left to undo";
+    QTest::mouseClick(button(&window, "Undo"), Qt::LeftButton);
+    EXPECT_FALSE(button(&window, "Undo")->isEnabled()) << "nothing is left to undo";
 }
 
 TEST_F(Photograph, APointMovedByKeysStaysInSight) {
@@ -313,7 +314,7 @@ TEST_F(Photograph, APictureOfTheLookIsOpenedWithoutASearchForIt) {
             search->close();
         }
     });
-    window.openButton()->click();
+    button(&window, "Open picture\u2026")->click();
     QTest::qWait(500);
     straightened();
     EXPECT_FALSE(window.faces()[0].picture.isNull());

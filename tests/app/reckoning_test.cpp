@@ -17,10 +17,10 @@ TEST(Reckoning, TheNewestRequestOfAColonyWins) {
     std::vector<AnsweredPointer> answers;
     QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId, const AnsweredPointer& answer) { answers.push_back(answer); });
     QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
-    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 5), true);
+    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 5), NewestWork::Turn::First);
     QTest::qWait(15);
-    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 6), true);
-    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 7), true);
+    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 6), NewestWork::Turn::First);
+    reckoning.ask(ColonyId{1}, 0, invented::colony("A", 7), NewestWork::Turn::First);
     ASSERT_TRUE(idle.wait(5000));
     ASSERT_EQ(answers.size(), 1U) << "older requests are dropped, not answered late";
     EXPECT_EQ(answers.front()->record.bees.coveredCombs, 7);
@@ -34,9 +34,9 @@ TEST(Reckoning, AColonyLookedAtGoesFirst) {
     std::vector<std::int64_t> order;
     QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
     QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
-    for (int i = 1; i <= 4; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), false);
+    for (int i = 1; i <= 4; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), NewestWork::Turn::Last);
     QTest::qWait(5);
-    reckoning.ask(ColonyId{9}, 9, invented::colony("B"), true);
+    reckoning.ask(ColonyId{9}, 9, invented::colony("B"), NewestWork::Turn::First);
     ASSERT_TRUE(idle.wait(5000));
     ASSERT_EQ(order.size(), 5U);
     EXPECT_LE(std::find(order.begin(), order.end(), 9) - order.begin(), 1);
@@ -50,10 +50,10 @@ TEST(Reckoning, WhatGoesFirstInterruptsTheOthersAndTheyGoOnInTheirOrder) {
         std::vector<std::int64_t> order;
         QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
         QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
-        for (int i = 1; i <= 3; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), false);
+        for (int i = 1; i <= 3; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), NewestWork::Turn::Last);
         QTest::qWait(15);
         if (hurried) reckoning.hurry(ColonyId{3});
-        else reckoning.ask(ColonyId{3}, 3, invented::colony("A"), true);
+        else reckoning.ask(ColonyId{3}, 3, invented::colony("A"), NewestWork::Turn::First);
         reckoning.hurry(ColonyId{8}); // nothing was asked for it
         ASSERT_TRUE(idle.wait(5000));
         EXPECT_EQ(order, (std::vector<std::int64_t>{3, 1, 2}));
@@ -66,7 +66,7 @@ TEST(Reckoning, EndsAtOnceWhileWorkIsUnderWay) {
     const auto began = std::chrono::steady_clock::now();
     {
         Reckoning reckoning(adviser);
-        reckoning.ask(ColonyId{1}, 0, invented::colony("A"), true);
+        reckoning.ask(ColonyId{1}, 0, invented::colony("A"), NewestWork::Turn::First);
         QTest::qWait(20);
     }
     EXPECT_LT(std::chrono::steady_clock::now() - began, std::chrono::seconds(10));

@@ -2,7 +2,7 @@
 #include "models/what_if.h"
 
 #include "app/book_desk.h"
-#include "desk/trying.h"
+#include "desk/what_if_runner.h"
 #include "series/scale_series.h"
 
 #include <QElapsedTimer>
@@ -78,28 +78,28 @@ TEST(WhatIf, BecomesAdviceWithItsVisits) {
     EXPECT_FALSE(advice.feed->visits.empty());
 }
 
-TEST(Trying, APreviewComesFirstAndOnlyTheNewestIsAnswered) {
+TEST(WhatIfRunner, APreviewComesFirstAndOnlyTheNewestIsAnswered) {
     const auto adviser = std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(30));
-    Trying trying(adviser);
+    WhatIfRunner runner(adviser);
     std::vector<double> previewed, answered;
-    QObject::connect(&trying, &Trying::previewed, [&](const AnsweredPointer& answer) { previewed.push_back(answer->record.bees.coveredCombs.value_or(0)); });
-    QObject::connect(&trying, &Trying::answered, [&](const AnsweredPointer& answer) { answered.push_back(answer->record.bees.coveredCombs.value_or(0)); });
+    QObject::connect(&runner, &WhatIfRunner::previewed, [&](const AnsweredPointer& answer) { previewed.push_back(answer->record.bees.coveredCombs.value_or(0)); });
+    QObject::connect(&runner, &WhatIfRunner::answered, [&](const AnsweredPointer& answer) { answered.push_back(answer->record.bees.coveredCombs.value_or(0)); });
     for (const double covered : {4.0, 5.0, 6.0}) {
-        trying.ask(0, invented::colony("A", covered));
+        runner.ask(0, invented::colony("A", covered));
         QTest::qWait(10);
     }
-    ASSERT_TRUE(invented::waitFor([&] { return trying.idle(); }));
+    ASSERT_TRUE(invented::waitFor([&] { return runner.idle(); }));
     EXPECT_EQ(previewed, std::vector<double>{6});
     EXPECT_EQ(answered, std::vector<double>{6});
 }
 
-TEST(Trying, CancelledBringsNothing) {
-    Trying trying(std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(40)));
-    QSignalSpy answered(&trying, &Trying::answered), previewed(&trying, &Trying::previewed), cancelled(&trying, &Trying::cancelled);
-    trying.ask(0, invented::colony("A"));
+TEST(WhatIfRunner, CancelledBringsNothing) {
+    WhatIfRunner runner(std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(40)));
+    QSignalSpy answered(&runner, &WhatIfRunner::answered), previewed(&runner, &WhatIfRunner::previewed), cancelled(&runner, &WhatIfRunner::cancelled);
+    runner.ask(0, invented::colony("A"));
     QTest::qWait(10);
-    trying.cancel();
-    EXPECT_TRUE(trying.idle());
+    runner.cancel();
+    EXPECT_TRUE(runner.idle());
     QTest::qWait(120);
     EXPECT_EQ(cancelled.count(), 1);
     EXPECT_EQ(previewed.count() + answered.count(), 0);

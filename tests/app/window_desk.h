@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/book_desk.h"
+#include "app/buttons.h"
 #include "desk/banner.h"
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
@@ -71,7 +72,7 @@ protected:
     }
     //! Presses "Write down" and waits until the book has it.
     void write(EntryForm* form) {
-        QTest::mouseClick(form->saveButton(), Qt::LeftButton);
+        QTest::mouseClick(button(form, "Write down"), Qt::LeftButton);
         settle();
     }
     void undo() {

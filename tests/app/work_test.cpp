@@ -231,7 +231,7 @@ TEST_F(BookDesk, WhereAnotherBookCannotBeOpenedTheOneAtHandGoesOn) {
     std::atomic<int> done{0};
     int told = 0;
     Problems why;
-    book.open(file("none.larder"), false, false, [&](const Problems& problems) { why = problems; });
+    book.open(file("none.larder"), book::OpenFor::Writing, [&](const Problems& problems) { why = problems; });
     book.ask(&book, [&](book::Book&) { return ++done; }, [&](const Outcome<int>&) { ++told; });
     settle();
     EXPECT_FALSE(why.empty()) << "told to who asked";

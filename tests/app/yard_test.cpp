@@ -144,7 +144,7 @@ TEST_F(BookDesk, AChangeByAnotherProgramIsNoticed) {
     {
         auto made = invented::bookOf(file(), {colony("A"), colony("B")});
     }
-    book.open(file(), true);
+    book.open(file(), book::OpenFor::Reading);
     settle();
     ASSERT_EQ(yard.colonies().size(), 2U);
     EXPECT_FALSE(yard.writable());

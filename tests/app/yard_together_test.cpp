@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the colonies of a yard do together: combs that move, colonies that are united, and the switch that leaves combs where they are.
+#include "app/buttons.h"
 #include "app/window_desk.h"
 #include "models/job_table_model.h"
 #include "models/words.h"
@@ -155,7 +156,7 @@ TEST_F(TogetherDesk, TheSwitchShowsThePlanAndEveryAnswerWithoutMovingCombs) {
     open(invented::demoYard());
     window.choose({});
     settle();
-    auto* combs = window.yardView()->movingSwitch();
+    auto* combs = button(window.yardView(), "Move combs between hives");
     EXPECT_TRUE(combs->isChecked()) << "at first they may move";
     ASSERT_TRUE(combsMoved());
     const QString before = paper();
@@ -182,12 +183,12 @@ TEST_F(TogetherDesk, AnotherBookIsShownAsTheKeeperChose) {
     answerSlowly();
     open({invented::colony("A")});
     window.choose({});
-    window.yardView()->movingSwitch()->click();
+    button(window.yardView(), "Move combs between hives")->click();
     { const auto made = invented::bookOf(folder.filePath(QStringLiteral("other.larder")), {invented::colony("B")}); }
     window.books()->open(folder.filePath(QStringLiteral("other.larder")));
     settle();
     EXPECT_EQ(window.yard()->state().moving, MovingCombs::Not);
-    EXPECT_FALSE(window.yardView()->movingSwitch()->isChecked());
+    EXPECT_FALSE(button(window.yardView(), "Move combs between hives")->isChecked());
 }
 
 } // namespace winterlarder::desk

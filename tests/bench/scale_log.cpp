@@ -63,7 +63,7 @@ int report(const std::filesystem::path& path) {
     readings.reserve(log->rows.size());
     for (const exchange::ScaleLogRow& row : log->rows) readings.push_back({row.seconds, kilograms(row.kg), 0, row.line});
     log->rows = {};
-    const auto summary = scale::summarise(std::move(readings), true);
+    const auto summary = scale::summarise(std::move(readings), scale::Times::WallClock);
     const double all = secondsSince(begin);
     fmt::print("{} rows, {:.0f} MB of text\n", summary.readings, static_cast<double>(std::filesystem::file_size(path)) / 1e6);
     fmt::print("read in {:.2f} s, summed up in {:.2f} s, together {:.2f} s (aim: under 5 s)\n", reading, all - reading, all);

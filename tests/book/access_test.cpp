@@ -16,13 +16,13 @@ using namespace winterlarder::book;
 using namespace winterlarder::book::support;
 namespace files = std::filesystem;
 
-Opening by(const char* who, const char* machine, bool takeOver = false) { return {{who, machine, morning}, false, takeOver}; }
+Opening by(const char* who, const char* machine, OpenFor purpose = OpenFor::Writing) { return {{who, machine, morning}, purpose}; }
 
 TEST(Access, TheSecondProgramIsToldByWhomAndSinceWhen) {
     BookFolder folder;
     auto first = newBook(folder / "a.larder");
     edit(first, AddYard{orchard()});
-    auto second = must(Book::open(folder / "a.larder", shipped(), {{"Bo", "test machine", later(60)}, false, false}));
+    auto second = must(Book::open(folder / "a.larder", shipped(), {{"Bo", "test machine", later(60)}}));
     EXPECT_EQ(second.access(), Access::OpenElsewhere);
     EXPECT_EQ(second.whyReadOnly(), "The book is open elsewhere: by Ada on test machine since 2026-09-12T08:00:00Z.");
     EXPECT_EQ(second.holder(), (LockHolder{"Ada", "test machine", morning}));
@@ -61,7 +61,7 @@ TEST(Access, TheSignOfAnotherMachineCountsUntilSomebodySaysItIsStale) {
         EXPECT_EQ(book.holder(), (LockHolder{"Bo", "the laptop", at("2026-09-11T07:00:00Z")}));
     }
     EXPECT_TRUE(files::exists(lockFileOf(folder / "a.larder")));
-    EXPECT_TRUE(must(Book::open(folder / "a.larder", shipped(), by("Ada", "test machine", true))).writable());
+    EXPECT_TRUE(must(Book::open(folder / "a.larder", shipped(), by("Ada", "test machine", OpenFor::TakingOver))).writable());
     EXPECT_FALSE(files::exists(lockFileOf(folder / "a.larder")));
 }
 
@@ -70,7 +70,7 @@ TEST(Access, AskedForReadingOnlyItLeavesNoTrace) {
     { newBook(folder / "a.larder"); }
     const auto before = bytesOf(folder / "a.larder");
     {
-        auto book = openBook(folder / "a.larder", true);
+        auto book = openBook(folder / "a.larder", OpenFor::Reading);
         EXPECT_EQ(book.access(), Access::AskedReadOnly);
         EXPECT_FALSE(files::exists(lockFileOf(folder / "a.larder")));
         EXPECT_FALSE(book.apply(SingleEdit(AddYard{orchard()}), morning, "Ada"));

@@ -23,7 +23,7 @@ TEST(Backup, TheFirstEditOfADayIsPrecededByOneAndTheLastTenAreKept) {
     ASSERT_EQ(backups.size(), backupsKept);
     EXPECT_EQ(backups.front().at, later(13 * aDay));
     EXPECT_EQ(backups.back().at, later(4 * aDay));
-    auto yesterday = openBook(backups.front().file, true);
+    auto yesterday = openBook(backups.front().file, OpenFor::Reading);
     EXPECT_EQ(must(yesterday.all<Yard>()).size(), 1u + 12 * 3) << "as it was before the day's first edit";
     EXPECT_THAT(must(yesterday.check()), testing::IsEmpty());
 }
@@ -37,7 +37,7 @@ TEST(Backup, MoreThanTenWithinASecondKeepTheNewest) {
         EXPECT_EQ(backupsOf(book.file()).front().file, backup.file) << made;
     }
     ASSERT_EQ(backupsOf(book.file()).size(), backupsKept);
-    EXPECT_EQ(must(openBook(backupsOf(book.file()).back().file, true).all<Yard>()).size(), 16u);
+    EXPECT_EQ(must(openBook(backupsOf(book.file()).back().file, OpenFor::Reading).all<Yard>()).size(), 16u);
 }
 
 TEST(Backup, ADayIsADayAcrossRestarts) {
@@ -102,7 +102,7 @@ TEST(Backup, ACopyIsOneCompactFileWithEverything) {
     auto book = newBook(folder / "a.larder");
     furnish(book, 7, 4);
     for (const auto& look : must(book.all<Look>())) edit(book, RemoveLook{look.id});
-    ASSERT_TRUE(must(book.copyTo(folder / "copy.larder")));
+    must(book.copyTo(folder / "copy.larder"));
     EXPECT_FALSE(book.copyTo(folder / "copy.larder")) << "never over a file";
     auto copy = openBook(folder / "copy.larder");
     EXPECT_EQ(must(copy.dump()), must(book.dump()));
@@ -150,7 +150,7 @@ TEST(Backup, AfterAClockThatWasAheadRestoringWorks) {
     BookFolder folder;
     auto book = bookAhead(folder / "a.larder");
     const auto backup = backupsOf(book.file()).back();
-    const auto then = must(openBook(backup.file, true).dump());
+    const auto then = must(openBook(backup.file, OpenFor::Reading).dump());
     must(book.restore(backup.file, later(aDay), "Ada"));
     EXPECT_EQ(must(book.dump()), then);
     EXPECT_EQ(backupsOf(book.file()).size(), backupsKept);

@@ -26,7 +26,7 @@ TEST(Book, KeepsWhatWasEnteredAcrossRestarts) {
         EXPECT_EQ(edit(book, AddColony{colonyIn({1}, "Row 2 east")}).added<Colony>(), ColonyId{1});
         id = edit(book, AddLook{look}).added<Look>().value();
     }
-    auto book = openBook(folder / "a.larder", true);
+    auto book = openBook(folder / "a.larder", OpenFor::Reading);
     look.id = id;
     look.by = "Ada";
     EXPECT_EQ(must(book.find(id)), look);

@@ -63,7 +63,7 @@ TEST_F(ColonyHistoryTest, IsReadInOneTransaction) {
     std::atomic<bool> done{false};
     std::atomic<int> reads{0}, torn{0};
     std::thread reader([&] {
-        auto mine = openBook(folder / "a.larder", true);
+        auto mine = openBook(folder / "a.larder", OpenFor::Reading);
         while (!done) {
             const auto history = must(historyOf(mine, {1}));
             if (history.looks.size() != history.weighings.size()) ++torn;

@@ -67,7 +67,7 @@ TEST(Guard, ABookThatIsReadForAgesIsStoppedWhateverIsAskedOfIt) {
         for (int yards = 0; yards < 3; ++yards) edit(book, AddYard{orchard()});
     }
     makeReadingLong(folder / "a.larder", "yards");
-    auto book = openBook(folder / "a.larder", true);
+    auto book = openBook(folder / "a.larder", OpenFor::Reading);
     const auto info = book.info();
     ASSERT_FALSE(info) << "a number nobody could have counted";
     EXPECT_EQ(info.problems().front().detail, "the book is damaged: reading it does not end");

@@ -80,7 +80,7 @@ TEST(Ids, ACheckFindsWhatNoBookNumbers) {
     runSql(folder / "a.larder", fmt::format("UPDATE weighings SET id = {}; UPDATE sqlite_sequence SET seq = {} WHERE name = 'looks' OR name = 'weighings'; "
                                             "INSERT INTO sqlite_sequence VALUES ('looks', {}); UPDATE steps SET id = -3 WHERE id = 3; "
                                             "UPDATE step_changes SET step = -3 WHERE step = 3", largestId + 1, most, most));
-    const auto faults = must(openBook(folder / "a.larder", true).check());
+    const auto faults = must(openBook(folder / "a.larder", OpenFor::Reading).check());
     EXPECT_THAT(faults, Contains(fmt::format("weighing {}: its number is not from 1 to {}", largestId + 1, largestId)));
     EXPECT_THAT(faults, Contains(HasSubstr("looks: the count of numbers given")));
     EXPECT_THAT(faults, Contains(HasSubstr("step -3 of the history: its number")));

@@ -39,12 +39,12 @@ protected:
 
 TEST_F(Interrupted, TheFileAloneIsHalfAChange) {
     files::copy_file(file, folder / "b.larder");
-    const auto alone = Book::open(folder / "b.larder", shipped(), opening(true));
+    const auto alone = Book::open(folder / "b.larder", shipped(), opening(OpenFor::Reading));
     EXPECT_TRUE(!alone || bytesOf(folder / "b.larder").find("half a change") != std::string::npos) << "the test needs something to take back";
 }
 
 TEST_F(Interrupted, AReaderTakesItBack) {
-    auto book = openBook(file, true);
+    auto book = openBook(file, OpenFor::Reading);
     EXPECT_EQ(book.access(), Access::AskedReadOnly);
     EXPECT_EQ(must(book.dump()), dump);
     EXPECT_THAT(must(book.check()), testing::IsEmpty());
@@ -54,7 +54,7 @@ TEST_F(Interrupted, AReaderTakesItBack) {
 
 TEST_F(Interrupted, AReaderTakesItBackThroughASymbolicLink) {
     files::create_symlink(file, folder / "link.larder");
-    EXPECT_EQ(must(openBook(folder / "link.larder", true).dump()), dump);
+    EXPECT_EQ(must(openBook(folder / "link.larder", OpenFor::Reading).dump()), dump);
     EXPECT_FALSE(files::exists(journal));
 }
 
@@ -63,12 +63,12 @@ TEST_F(Interrupted, AWriterTakesItBackToo) { EXPECT_EQ(must(openBook(file).dump(
 TEST_F(Interrupted, WhileItIsOpenElsewhereTheReaderIsToldAndNothingIsTouched) {
     writeBytes(lockFileOf(file), "Bo\nthe laptop\n2026-09-11T07:00:00Z\n");
     const auto before = bytesOf(file), kept = bytesOf(journal);
-    const auto said = describe(problem(opening(true)));
+    const auto said = describe(problem(opening(OpenFor::Reading)));
     EXPECT_THAT(said, AllOf(HasSubstr("the last change was interrupted"), HasSubstr("by Bo on the laptop"),
                             HasSubstr("a copy without a.larder-journal beside it is damaged")));
     EXPECT_EQ(bytesOf(file), before);
     EXPECT_EQ(bytesOf(journal), kept);
-    EXPECT_TRUE(must(Book::open(file, shipped(), {opening().opener, false, true})).writable()) << "taken over, it is taken back";
+    EXPECT_TRUE(must(Book::open(file, shipped(), {opening().opener, OpenFor::TakingOver})).writable()) << "taken over, it is taken back";
 }
 
 TEST_F(Interrupted, WhereNothingCanBeWrittenTheReaderIsToldSo) {
@@ -77,8 +77,8 @@ TEST_F(Interrupted, WhereNothingCanBeWrittenTheReaderIsToldSo) {
     files::permissions(folder.path(), files::perms(0555));
     const auto before = bytesOf(file);
     EXPECT_TRUE(asBoundUser([&] {
-        for (const bool readOnly : {true, false}) {
-            const auto said = describe(problem(opening(readOnly)));
+        for (const auto purpose : {OpenFor::Reading, OpenFor::Writing}) {
+            const auto said = describe(problem(opening(purpose)));
             if (said.find("nothing can be written here") == said.npos || said.find("a.larder-journal") == said.npos) return false;
         }
         return true;
@@ -89,17 +89,17 @@ TEST_F(Interrupted, WhereNothingCanBeWrittenTheReaderIsToldSo) {
 TEST_F(Interrupted, WhereOnlyTheFileCannotBeWrittenTheReaderIsToldSo) {
     files::permissions(file, files::perms(0444));
     files::permissions(folder.path(), files::perms(0777));
-    EXPECT_TRUE(asBoundUser([&] { return describe(problem(opening(true))).find("its file cannot be written here") != std::string::npos; }));
+    EXPECT_TRUE(asBoundUser([&] { return describe(problem(opening(OpenFor::Reading))).find("its file cannot be written here") != std::string::npos; }));
 }
 
 TEST_F(Interrupted, WhoReadsAlreadyIsToldToOpenAgain) {
-    auto reading = openBook(file, true);
+    auto reading = openBook(file, OpenFor::Reading);
     interruptWithin(file, change);
     const auto refused = reading.all<Look>();
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.problems().front().detail, "the last change was interrupted and has to be taken back before the book can be read");
     EXPECT_THAT(refused.problems().front().remedy, AllOf(HasSubstr("open the book again"), HasSubstr("keep a.larder-journal beside it")));
-    EXPECT_EQ(must(openBook(file, true).dump()), dump);
+    EXPECT_EQ(must(openBook(file, OpenFor::Reading).dump()), dump);
     EXPECT_TRUE(reading.all<Look>()) << "once taken back it can be read on";
 }
 

@@ -26,7 +26,7 @@ TEST_P(EveryVersion, LoadsAndComesOutAsItsCanonicalText) {
     files::copy_file(sampleName(GetParam(), ".larder"), folder / "a.larder");
     const auto text = bytesOf(sampleName(GetParam(), ".txt"));
     ASSERT_GT(text.size(), 1000u);
-    { EXPECT_EQ(must(openBook(folder / "a.larder", true).dump()), text) << "read only"; }
+    { EXPECT_EQ(must(openBook(folder / "a.larder", OpenFor::Reading).dump()), text) << "read only"; }
     auto book = openBook(folder / "a.larder");
     ASSERT_TRUE(book.writable());
     EXPECT_EQ(must(book.dump()), text);
@@ -117,7 +117,7 @@ TEST(Migration, LimitsOfAnotherReleaseBecomeThoseOfTodayAfterABackup) {
         edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
         text = must(book.dump());
     }
-    EXPECT_EQ(must(openBook(folder / "a.larder", true).dump()), text) << "only read, it is left alone";
+    EXPECT_EQ(must(openBook(folder / "a.larder", OpenFor::Reading).dump()), text) << "only read, it is left alone";
     auto book = openBook(folder / "a.larder");
     EXPECT_THAT(book.notices(), testing::ElementsAre(testing::HasSubstr("brought up to date")));
     EXPECT_EQ(backupsOf(book.file()).size(), 1u);

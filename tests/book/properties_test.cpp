@@ -83,7 +83,7 @@ TEST(BookProperties, TwoReadersAndAWriterNeverSeeHalfAnEdit) {
     std::atomic<bool> done{false};
     std::atomic<int> reads{0}, torn{0};
     const auto read = [&] {
-        auto reader = openBook(file, true);
+        auto reader = openBook(file, OpenFor::Reading);
         while (!done) {
             must(reader.together([&] {
                 const auto look = must(reader.find(LookId{1})).value();

@@ -120,7 +120,7 @@ TEST(Salvage, PagesOfAnySizeAreReadAlsoWithoutTheHeader) {
             BookFolder folder;
             const auto dump = fill(folder / "a.larder");
             runSql(folder / "a.larder", fmt::format("PRAGMA page_size = {}; VACUUM", size));
-            ASSERT_EQ(must(openBook(folder / "a.larder", true).dump()), dump) << "such a book is a book";
+            ASSERT_EQ(must(openBook(folder / "a.larder", OpenFor::Reading).dump()), dump) << "such a book is a book";
             if (headerDestroyed) {
                 auto bytes = bytesOf(folder / "a.larder");
                 bytes.replace(0, 100, std::string(100, '\0'));

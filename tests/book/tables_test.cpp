@@ -131,13 +131,4 @@ TEST(TimestampText, ReadsWhatItWrites) {
         EXPECT_FALSE(Timestamp::parse(text)) << text;
 }
 
-TEST(QueenColour, FollowsTheFiveYearCode) {
-    EXPECT_EQ(queenColourOf(2021), QueenColour::White);
-    EXPECT_EQ(queenColourOf(2022), QueenColour::Yellow);
-    EXPECT_EQ(queenColourOf(2023), QueenColour::Red);
-    EXPECT_EQ(queenColourOf(2024), QueenColour::Green);
-    EXPECT_EQ(queenColourOf(2025), QueenColour::Blue);
-    EXPECT_EQ(queenColourOf(2026), QueenColour::White);
-}
-
 } // namespace

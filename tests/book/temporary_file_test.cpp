@@ -50,14 +50,14 @@ TEST(TemporaryFile, MakingCopyingAndSalvagingLeaveOtherFilesAlone) {
     {
         auto book = newBook(folder / "a.larder");
         edit(book, AddYard{orchard()});
-        ASSERT_TRUE(must(book.copyTo(folder / "b.larder")));
+        must(book.copyTo(folder / "b.larder"));
     }
     must(salvage(folder / "a.larder", folder / "c.larder", shipped(), opening().opener));
     for (const auto& [name, bytes] : mine) EXPECT_EQ(bytesOf(folder / name), bytes) << name;
     std::size_t count = 0;
     for (const auto& file : files::directory_iterator(folder.path())) count += file.is_regular_file();
     EXPECT_EQ(count, mine.size() + 3) << "and nothing unfinished stays behind";
-    EXPECT_EQ(must(openBook(folder / "c.larder", true).all<Yard>()).size(), 1u);
+    EXPECT_EQ(must(openBook(folder / "c.larder", OpenFor::Reading).all<Yard>()).size(), 1u);
 }
 
 } // namespace

@@ -243,7 +243,7 @@ TEST_F(BookCommands, WhileAWindowHasItOpenItCanStillBeRead) {
     furnish();
     auto reference = loadReference(SHARED_FOLDER);
     ASSERT_TRUE(reference);
-    const auto opened = book::Book::open(file(), *reference, {{"Bo", "kitchen", book::Timestamp{1790000000}}, false, false});
+    const auto opened = book::Book::open(file(), *reference, {{"Bo", "kitchen", book::Timestamp{1790000000}}});
     ASSERT_TRUE(opened && opened->writable());
     EXPECT_EQ(book("info").status, 0);
     EXPECT_EQ(book("advise", "--as-of 2026-09-12 --winters 200 --json").status, 0);
@@ -270,7 +270,7 @@ TEST_F(BookCommands, WhatIsOpenHereIsNotTakenOver) {
     ASSERT_TRUE(reference);
     char machine[256] = {};
     ASSERT_EQ(gethostname(machine, sizeof machine - 1), 0);
-    const auto opened = book::Book::open(file(), *reference, {{"Bo", machine, book::Timestamp{1790000000}}, false, false});
+    const auto opened = book::Book::open(file(), *reference, {{"Bo", machine, book::Timestamp{1790000000}}});
     ASSERT_TRUE(opened && opened->writable());
     const auto refused = book("undo", "--take-over");
     EXPECT_EQ(refused.status, 3);

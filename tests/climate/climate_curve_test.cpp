@@ -23,6 +23,12 @@ struct WorkedDay {
 constexpr WorkedDay oxfordDays[] = {{-92, 13.265}, {-60, 9.441}, {-30, 6.171}, {0, 5.084},
                                     {30, 5.190},   {60, 6.400},  {90, 8.638},  {108, 10.056}};
 
+TEST(ClimateCurve, TakesTheMeansTheDictionaryAllows) {
+    const NumberRange allowed = shipped().range("site.monthly_mean_c");
+    EXPECT_EQ(allowed.least, coldestMeanC);
+    EXPECT_EQ(allowed.most, hottestMeanC);
+}
+
 TEST(ClimateCurve, OxfordWorkedExample) {
     const ClimateCurve curve = curveOf(oxfordMeanC, oxfordLatitude);
     for (const auto& [w, normalC] : oxfordDays) EXPECT_NEAR(curve.normal({w}).value(), normalC, 0.0005) << w;

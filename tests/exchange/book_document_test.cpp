@@ -117,7 +117,7 @@ TEST(BookDocument, ANumberOfNoBookIsWrittenWithEveryDigit) {
         edit(book, AddYard{orchard()});
     }
     runSql(folder / "a.larder", "UPDATE yards SET id = 9223372036854775807");
-    auto strange = openBook(folder / "a.larder", true);
+    auto strange = openBook(folder / "a.larder", OpenFor::Reading);
     const auto text = must(writeBook(strange));
     EXPECT_THAT(text, testing::HasSubstr("{\"id\":9223372036854775807,"));
     EXPECT_THAT(faultsOf(text), testing::ElementsAre(testing::HasSubstr("\"id\"")));

@@ -198,18 +198,6 @@ TEST(StoresGained, OfNoSugarIsABrokenPromise) {
 
 // ---- saturation -----------------------------------------------------------------------------------------------------
 
-// Mohos 2010, appendix 2, straight between its rows.
-TEST(Saturation, IsStraightBetweenTheRows) {
-    EXPECT_NEAR(saturation(celsius(17.5)).value(), (66.33 + 67.09) / 2, 1e-9);
-    EXPECT_NEAR(saturation(celsius(80)).value(), (74.18 + 82.97) / 2, 1e-9);
-    EXPECT_NEAR(saturation(celsius(2.5)).value(), (64.18 + 64.87) / 2, 1e-9);
-}
-
-TEST(Saturation, IsUnknownForIceAndSteam) {
-    for (const double at : {-0.1, 100.1, std::nan("")})
-        EXPECT_FALSE(saturation(celsius(at))) << at;
-}
-
 // 2:1 by mass is saturated between 17 C (an older table) and 20 C.
 TEST(Saturation, TwoToOneBeginsToDropSugarBetweenSeventeenAndTwentyDegrees) {
     EXPECT_EQ(mayCrystallise(200.0 / 3, celsius(20)), 0);

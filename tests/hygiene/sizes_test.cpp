@@ -26,7 +26,6 @@ const Reasons& longFiles() {
         {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
         {"app/plots/winter_layers.cpp", "one layer of the winter picture after the other"},
         {"app/plots/winter_plot.cpp", "one class: the winter picture with its keys and readings"},
-        {"core/answer/question_of_case.cpp", "the one way from a case to a question, a short function a part"},
         {"core/exchange/book/book_csv.cpp", "both ways of one form of table, whose rules belong together"},
         {"core/exchange/json/json_tree.cpp", "one reader that keeps the place of every value"},
         {"core/exchange/logs/scale_log.cpp", "one reader, from bytes to readings"},

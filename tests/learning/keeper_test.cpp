@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "learning/keeper.h"
 
+#include "numerics/cholesky.h"
 #include "numerics/symmetric_system.h"
 #include "tracking/winters.h"
 
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace winterlarder::learning::keeper_test {
 namespace {
@@ -13,7 +16,7 @@ namespace {
 WinterEvidence says(double value, double sd) { return {1 / (sd * sd), 0, 0, value / (sd * sd), 0}; }
 
 TEST(SymmetricSystem, SolvesByHand) {
-    SymmetricSystem system(2); // 4x + 2y = 10, 2x + 3y = 9: x = 1.5, y = 2
+    numerics::SymmetricSystem system(2); // 4x + 2y = 10, 2x + 3y = 9: x = 1.5, y = 2
     system.add(0, 0, 4);
     system.add(1, 0, 2);
     system.add(0, 1, 2);
@@ -22,6 +25,18 @@ TEST(SymmetricSystem, SolvesByHand) {
     const auto x = system.solve({10, 9});
     EXPECT_NEAR(x[0], 1.5, 1e-12);
     EXPECT_NEAR(x[1], 2, 1e-12);
+}
+
+// [4 2; 2 5] = [2 0; 1 2] [2 1; 0 2].
+TEST(Cholesky, RootByHandAndAColumnThatIsLeftOut) {
+    const auto rootOf = [](double last, auto keep) {
+        std::vector<std::vector<double>> lower{{4, 0}, {2, last}};
+        numerics::cholesky(2, [&](std::size_t row, std::size_t column) -> double& { return lower[row][column]; }, keep);
+        return lower;
+    };
+    EXPECT_EQ(rootOf(5, [](double pivot, std::size_t) { return pivot; }), (std::vector<std::vector<double>>{{2, 0}, {1, 2}}));
+    EXPECT_EQ(rootOf(1, [](double pivot, std::size_t) { return std::max(pivot, 9.0); })[1][1], 3) << "a pivot of 0 is made larger";
+    EXPECT_EQ(rootOf(5, [](double pivot, std::size_t j) { return j == 0 ? 0 : pivot; }), (std::vector<std::vector<double>>{{0, 0}, {0, std::sqrt(5.0)}}));
 }
 
 TEST(Keeper, NothingSeenIsNothingLearned) {

@@ -24,11 +24,11 @@ TEST(RankedScore, OneNumberScoresItsDistance) { EXPECT_EQ(rankedScore({7}, {1}, 
 TEST(RankedScore, OfANormalIsItsClosedForm) {
     const int n = 20000;
     std::vector<double> values, weights(n, 1.0);
-    for (int i = 0; i < n; ++i) values.push_back(10 + 2 * winter::inverseNormal((i + 0.5) / n));
+    for (int i = 0; i < n; ++i) values.push_back(10 + 2 * numerics::inverseNormal((i + 0.5) / n));
     for (double observed : {7.0, 10.0, 13.5}) {
         const double z = (observed - 10) / 2;
         const double density = std::exp(-0.5 * z * z) / std::sqrt(2 * std::numbers::pi);
-        const double exact = 2 * (z * (2 * winter::normalBelow(z) - 1) + 2 * density - 1 / std::sqrt(std::numbers::pi));
+        const double exact = 2 * (z * (2 * numerics::normalBelow(z) - 1) + 2 * density - 1 / std::sqrt(std::numbers::pi));
         EXPECT_NEAR(rankedScore(values, weights, observed), exact, 1e-3); // strata of the tails
     }
 }

@@ -87,6 +87,15 @@ TEST_F(BrokenFile, AnEmptyCellThatMustNotBe) {
                               testing::EndsWith("bees_per_side is empty; a number from 50 to 10000"))));
 }
 
+TEST_F(BrokenFile, AFeederThatIsMissingOrOneNobodyKnows) {
+    const std::string feeders = "hives/feeders.csv";
+    replace(feeders, "box,4,no,no,no,", "bucket,4,no,no,perhaps,");
+    const int line = lineOf(feeders, "bucket,");
+    EXPECT_THAT(faults(), testing::ElementsAre(testing::StartsWith(at(feeders, line, 16) + "slow \"perhaps\" is not known"),
+                                               testing::StartsWith(at(feeders, line, 1) + "feeder bucket is not known; one of round, top, box,"),
+                                               testing::HasSubstr("no row for feeder box; ")));
+}
+
 TEST_F(BrokenFile, AMissingColumnAndAnUnknownOne) {
     replace(rules, "id,topic,region,", "id,topic,regoin,");
     const int header = lineOf(rules, "id,topic,");

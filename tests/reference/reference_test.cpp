@@ -73,7 +73,7 @@ TEST(Reference, EverySourceIsUsedAndEveryUseIsAFileThatExists) {
 TEST(Reference, UsesNameEveryFileOnce) {
     const Source* judgement = shipped().source("judgement");
     ASSERT_NE(judgement, nullptr);
-    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/decisions.csv", "rules/cautions.csv"}));
+    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/decisions.csv", "hives/feeders.csv", "rules/cautions.csv"}));
 }
 
 TEST(Reference, EverySourceInMemoryResolves) {
@@ -149,6 +149,13 @@ TEST(Reference, ConstantsLieWithinTheirRanges) {
         EXPECT_GE(*high, value) << constants.cell(row, "name").text;
     }
     EXPECT_GE(ranged, 20);
+}
+
+TEST(Reference, EveryKindOfFeederHasItsRow) {
+    for (const auto& word : shipped().field("feeder.kind")->choices) EXPECT_NE(shipped().feeder(word), nullptr) << word;
+    EXPECT_EQ(shipped().feeder("contact")->capacity, litres(2.8)) << "rule-063";
+    EXPECT_TRUE(shipped().feeder("contact")->slow && shipped().feeder("contact")->atCluster);
+    EXPECT_TRUE(shipped().feeder("top")->overAll && !shipped().feeder("round")->overAll);
 }
 
 TEST(Reference, FormatsAreSane) {

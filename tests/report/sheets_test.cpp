@@ -218,7 +218,7 @@ TEST(YardPlan, AFollowedWinterAsksForItsOwnVisits) {
     fondant.kind = TaskKind::Fondant;
     fondant.date = Date::parse("2027-01-20");
     fondant.fondant = kilograms(2.5);
-    PlannedColony followed{&poor().question, &poor().advice, FollowedPlan{"act-now", {kilograms(2), kilograms(3), kilograms(4)}, {0.8, 0.01}, {0.5, 0.01}, {fondant}}};
+    PlannedColony followed{&poor().question, &poor().advice, FollowedPlan{tracking::FollowState::ActNow, {kilograms(2), kilograms(3), kilograms(4)}, {0.8, 0.01}, {0.5, 0.01}, {fondant}}};
     const auto sheet = yardPlan("", *Date::parse("2027-01-15"), {followed}, {}, shipped());
     EXPECT_EQ(fact(sheet.section("to-buy"), "sugar"), nullptr) << "the autumn's syrup is past";
     EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "fondant")), kilograms(2.5));

@@ -22,7 +22,7 @@ TEST(Dampness, IsNoNectarInWinter) {
             log.dampKg = damp;
             log.end = secondsOf(2019, 3, 2);
             log.interval = seed % 2 ? 3600 : 12 * 3600;
-            const Summary summary = summarise(log.draw().readings(), true);
+            const Summary summary = summarise(log.draw().readings(), Times::WallClock);
             int heavier = 0;
             for (const auto& day : summary.days) heavier += day.change && day.change->value() >= nectarDayKg;
             EXPECT_GT(heavier, 60) << "the log is damp, or this test says nothing";
@@ -41,15 +41,15 @@ TEST(Dampness, LeavesTheFlowsAsTheyAre) {
     HiveLog dry(7), damp(7);
     damp.dampKg = 0.15;
     const auto whole = [](const Summary& summary, int month) { return summary.months[static_cast<std::size_t>(month) - 1].nectar.value(); };
-    const Summary without = summarise(dry.draw().readings(), true), with = summarise(damp.draw().readings(), true);
+    const Summary without = summarise(dry.draw().readings(), Times::WallClock), with = summarise(damp.draw().readings(), Times::WallClock);
     for (const int month : {5, 7}) EXPECT_NEAR(whole(with, month), whole(without, month), 0.1 * whole(without, month)) << month;
 }
 
 TEST(Dampness, IsMeasuredWhereNothingFlies) {
     HiveLog dry(7), damp(7);
     damp.dampKg = 0.3;
-    EXPECT_LT(dampnessOf(summarise(dry.draw().readings(), true).days), 0.05);
-    const double told = dampnessOf(summarise(damp.draw().readings(), true).days);
+    EXPECT_LT(dampnessOf(summarise(dry.draw().readings(), Times::WallClock).days), 0.05);
+    const double told = dampnessOf(summarise(damp.draw().readings(), Times::WallClock).days);
     EXPECT_NEAR(told, 0.27, 0.05) << "half a day's water shows in a night's weight";
     EXPECT_GE(told, muchDampness) << "it is said that days of income in winter are not certain";
     EXPECT_EQ(dampnessOf({}), 0);
@@ -57,7 +57,7 @@ TEST(Dampness, IsMeasuredWhereNothingFlies) {
 
 TEST(Dampness, OfADryLogIsLessThanANectarDay) {
     HiveLog log(8);
-    const Summary summary = summarise(log.draw().readings(), true);
+    const Summary summary = summarise(log.draw().readings(), Times::WallClock);
     for (const double limit : nectarLimits(summary.days)) EXPECT_EQ(limit, nectarDayKg);
 }
 
@@ -65,7 +65,7 @@ TEST(Dampness, OfAFewDaysIsNotKnown) {
     HiveLog log(9);
     log.end = log.begin + 8 * secondsADay;
     log.dampKg = 0.3;
-    const Summary summary = summarise(log.draw().readings(), true);
+    const Summary summary = summarise(log.draw().readings(), Times::WallClock);
     for (const double limit : nectarLimits(summary.days)) EXPECT_EQ(limit, nectarDayKg);
     EXPECT_TRUE(nectarLimits({}).empty());
 }

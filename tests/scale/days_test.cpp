@@ -24,7 +24,7 @@ Reading at(std::int64_t local, double kg) { return {local, kilograms(kg), 0, 0};
 // 0.01 kg add none. Four standard errors.
 TEST(NightWeight, HasNoBias) {
     HiveLog log(21);
-    const Summary summary = summarise(log.draw().readings(), true);
+    const Summary summary = summarise(log.draw().readings(), Times::WallClock);
     ASSERT_EQ(summary.days.size(), 365u);
     double sum = 0, most = 0;
     for (const DayWeight& one : summary.days) {
@@ -59,7 +59,7 @@ TEST(NightWeight, IsNeverMadeUp) {
     HiveLog log(22);
     auto readings = log.draw().readings();
     std::erase_if(readings, [](const Reading& one) { return one.moment >= secondsOf(2018, 9, 28) && one.moment < secondsOf(2018, 10, 3); });
-    const Summary summary = summarise(readings, true);
+    const Summary summary = summarise(readings, Times::WallClock);
     EXPECT_EQ(summary.days.size(), 360u);
     EXPECT_EQ(dayIn(summary, day(2018, 9, 30)), nullptr);
     EXPECT_FALSE(dayIn(summary, day(2018, 9, 27))->change) << "the next day has no reading";
@@ -78,7 +78,7 @@ TEST(Months, ReturnTheTruthWithStepsTakenOut) {
         HiveLog log(seed);
         log.end = secondsOf(2019, 1, 2);
         log.steps = {{secondsOf(2018, 4, 28, 15.4), 6.3}, {secondsOf(2018, 7, 24, 10.0), -19.5}, {secondsOf(2018, 8, 20, 18.6), 7.4}};
-        const Summary summary = summarise(log.draw().readings(), true);
+        const Summary summary = summarise(log.draw().readings(), Times::WallClock);
         ASSERT_EQ(summary.months.size(), 13u);
         for (int month = 1; month <= 12; ++month) {
             const MonthChange& found = summary.months[static_cast<std::size_t>(month) - 1];
@@ -95,7 +95,7 @@ TEST(Months, ReturnTheTruthWithStepsTakenOut) {
 
 TEST(Days, OfAFlowBringNectarAndTheOthersEat) {
     HiveLog log(41);
-    const Summary summary = summarise(log.draw().readings(), true);
+    const Summary summary = summarise(log.draw().readings(), Times::WallClock);
     int wrong = 0, nectar = 0;
     for (const DayWeight& one : summary.days) {
         if (!one.change) continue;
@@ -113,7 +113,7 @@ TEST(Days, OfAFlowBringNectarAndTheOthersEat) {
 TEST(Days, WithWaterOnTheHiveAreNoNectarDays) {
     HiveLog log(42);
     log.showers = {{secondsOf(2018, 11, 8, 23.5), 0.4}};
-    const Summary summary = summarise(log.draw().readings(), true);
+    const Summary summary = summarise(log.draw().readings(), Times::WallClock);
     const DayWeight* wet = dayIn(summary, day(2018, 11, 9));
     ASSERT_NE(wet, nullptr);
     EXPECT_TRUE(wet->wet);
@@ -137,7 +137,7 @@ TEST(Days, ANightIsWetFromFifteenHundredthsOn) {
 TEST(Days, AStepInTheMiddleOfTheNightDoesNotTurnItsMedian) {
     HiveLog log(43);
     log.steps = {{secondsOf(2018, 10, 10, 1.6), 10}};
-    const Summary summary = summarise(log.draw().readings(), true);
+    const Summary summary = summarise(log.draw().readings(), Times::WallClock);
     ASSERT_EQ(summary.steps.size(), 1u);
     const DayWeight* night = dayIn(summary, day(2018, 10, 10));
     EXPECT_NEAR(night->weight.value(), log.colonyKg(secondsOf(2018, 10, 10, 2)) + 10, 0.15);

@@ -14,7 +14,7 @@ Date day(int year, int month, int of) { return *Date::of(year, month, of); }
 Summary yearWith(std::vector<TrueStep> steps, std::uint32_t seed = 61) {
     HiveLog log(seed);
     log.steps = std::move(steps);
-    return summarise(log.draw().readings(), true);
+    return summarise(log.draw().readings(), Times::WallClock);
 }
 
 void expectKinds(const Summary& summary, const std::vector<std::pair<StepKind, StepRule>>& expected) {
@@ -43,7 +43,7 @@ TEST(Kinds, AFeedThatShrinksAsSyrupDoesIsKnownByIt) {
     log.steps = {{secondsOf(2018, 8, 28, 18), 8}};
     // Of 8 kg of syrup 3:2 a quarter is water that goes within ten days.
     for (int hour = 0; hour < 240; ++hour) log.steps.push_back({secondsOf(2018, 8, 28, 19) + hour * 3600, -2.0 / 240});
-    const auto summary = summarise(log.draw().readings(), true);
+    const auto summary = summarise(log.draw().readings(), Times::WallClock);
     ASSERT_EQ(summary.steps.size(), 1u);
     EXPECT_EQ(summary.steps[0].rule, StepRule::ShrankLikeSyrup);
     EXPECT_EQ(summary.steps[0].kind, StepKind::Feed);
@@ -109,7 +109,7 @@ TEST(Proposals, LeaveOutWhatStoodOnTheHiveForADayAndWeighingsByDay) {
     auto readings = log.draw().readings();
     std::erase_if(readings, [](const Reading& one) { return dayNumber(one.local()) == dayOf(day(2018, 3, 1)) && secondOfDay(one.local()) < 8 * 3600; });
     std::erase_if(readings, [](const Reading& one) { return dayNumber(one.local()) == dayOf(day(2018, 2, 28)) && secondOfDay(one.local()) > 20 * 3600; });
-    for (const ProposedWeighing& one : propose(summarise(readings, true)).weighings) EXPECT_NE(one.date, day(2018, 3, 1)) << "foragers were out";
+    for (const ProposedWeighing& one : propose(summarise(readings, Times::WallClock)).weighings) EXPECT_NE(one.date, day(2018, 3, 1)) << "foragers were out";
 }
 
 } // namespace

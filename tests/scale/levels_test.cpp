@@ -46,21 +46,21 @@ TEST(UsualChanges, OfADayAreThoseOfTheOthers) {
 
 TEST(Medians, AreTheMiddle) {
     std::vector<double> odd{5, 1, 9}, even{4, 1, 9, 2}, one{7};
-    EXPECT_DOUBLE_EQ(median(odd), 5);
-    EXPECT_DOUBLE_EQ(median(even), 3);
-    EXPECT_DOUBLE_EQ(lowerMedian(even), 2);
-    EXPECT_DOUBLE_EQ(median(one), 7);
+    EXPECT_DOUBLE_EQ(numerics::median(odd), 5);
+    EXPECT_DOUBLE_EQ(numerics::median(even), 3);
+    EXPECT_DOUBLE_EQ(numerics::lowerMedian(even), 2);
+    EXPECT_DOUBLE_EQ(numerics::median(one), 7);
     std::vector<double> none;
-    EXPECT_THROW(median(none), ContractViolation);
+    EXPECT_THROW(numerics::median(none), ContractViolation);
 }
 
 TEST(RobustLines, AreNotTurnedByAWildPoint) {
-    const Line line = robustLine({0, 1, 2, 3, 4, 5, 6}, {1, 3, 5, 700, 9, 11, 13}, 10);
+    const numerics::Line line = numerics::robustLine({0, 1, 2, 3, 4, 5, 6}, {1, 3, 5, 700, 9, 11, 13}, 10);
     EXPECT_DOUBLE_EQ(line.slope, 2);
     EXPECT_DOUBLE_EQ(line.at(10), 21);
-    EXPECT_DOUBLE_EQ(robustLine({3}, {8}, 10).at(99), 8);
-    EXPECT_DOUBLE_EQ(robustLine({0, 1}, {0, 50}, 1).slope, 1) << "bounded";
-    EXPECT_DOUBLE_EQ(robustLine({0, 1, 2, 3}, {0, 0.5, -0.5, 0.1}, 10).slope, 0) << "lost in the scatter";
+    EXPECT_DOUBLE_EQ(numerics::robustLine({3}, {8}, 10).at(99), 8);
+    EXPECT_DOUBLE_EQ(numerics::robustLine({0, 1}, {0, 50}, 1).slope, 1) << "bounded";
+    EXPECT_DOUBLE_EQ(numerics::robustLine({0, 1, 2, 3}, {0, 0.5, -0.5, 0.1}, 10).slope, 0) << "lost in the scatter";
 }
 
 } // namespace

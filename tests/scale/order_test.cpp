@@ -27,25 +27,25 @@ bool rises(const std::vector<Reading>& readings) {
 }
 
 TEST(Order, OfNothingIsNothing) {
-    EXPECT_TRUE(inOrder({}, true).readings.empty());
-    EXPECT_EQ(inOrder(everyTenMinutes(0, 1), true).readings.size(), 1u);
-    EXPECT_EQ(inOrder(everyTenMinutes(0, 1), true).interval, 0);
+    EXPECT_TRUE(inOrder({}, Times::WallClock).readings.empty());
+    EXPECT_EQ(inOrder(everyTenMinutes(0, 1), Times::WallClock).readings.size(), 1u);
+    EXPECT_EQ(inOrder(everyTenMinutes(0, 1), Times::WallClock).interval, 0);
 }
 
 TEST(Order, NewestFirstIsTurnedRound) {
     auto readings = everyTenMinutes(secondsOf(2018, 5, 1), 200);
-    const auto straight = inOrder(readings, true).readings;
+    const auto straight = inOrder(readings, Times::WallClock).readings;
     std::reverse(readings.begin(), readings.end());
-    const auto turned = inOrder(readings, true);
+    const auto turned = inOrder(readings, Times::WallClock);
     EXPECT_EQ(turned.order, RowOrder::NewestFirst);
     EXPECT_EQ(turned.readings, straight);
 }
 
 TEST(Order, RowsInNoOrderAreSorted) {
     auto readings = everyTenMinutes(secondsOf(2018, 5, 1), 200);
-    const auto straight = inOrder(readings, true).readings;
+    const auto straight = inOrder(readings, Times::WallClock).readings;
     std::shuffle(readings.begin(), readings.end(), std::mt19937(5));
-    const auto sorted = inOrder(readings, true);
+    const auto sorted = inOrder(readings, Times::WallClock);
     EXPECT_EQ(sorted.order, RowOrder::Mixed);
     EXPECT_EQ(sorted.readings, straight);
     EXPECT_TRUE(sorted.leftOut.empty());
@@ -54,7 +54,7 @@ TEST(Order, RowsInNoOrderAreSorted) {
 TEST(Order, PartsOfAFileInTheWrongOrderLoseNothing) {
     auto readings = everyTenMinutes(secondsOf(2018, 6, 1), 300, 2);
     append(readings, everyTenMinutes(secondsOf(2018, 5, 1), 300, 302));
-    const auto ordered = inOrder(readings, true);
+    const auto ordered = inOrder(readings, Times::WallClock);
     EXPECT_EQ(ordered.readings.size(), 600u);
     EXPECT_TRUE(rises(ordered.readings));
     EXPECT_TRUE(ordered.leftOut.empty());
@@ -64,7 +64,7 @@ TEST(Order, PartsOfAFileInTheWrongOrderLoseNothing) {
 TEST(Order, AClockPutBackRepeatsNothing) {
     auto readings = everyTenMinutes(secondsOf(2018, 5, 8), 300, 2);
     append(readings, everyTenMinutes(readings.back().moment - 5 * 3600, 300, 302));
-    const auto ordered = inOrder(readings, true);
+    const auto ordered = inOrder(readings, Times::WallClock);
     EXPECT_TRUE(rises(ordered.readings));
     EXPECT_EQ(ordered.readings.size(), 600u - 31) << "five hours of ten minutes, both ends";
     EXPECT_EQ(ordered.leftOut.size(), 31u);
@@ -78,7 +78,7 @@ TEST(Order, AClockThatFellBackToItsFirstDayLosesThatPartOnly) {
     auto readings = everyTenMinutes(secondsOf(2018, 5, 8), 400, 2);
     append(readings, everyTenMinutes(secondsOf(2000, 1, 1), 50, 402));
     append(readings, everyTenMinutes(secondsOf(2018, 5, 20), 400, 452));
-    const auto ordered = inOrder(readings, true);
+    const auto ordered = inOrder(readings, Times::WallClock);
     EXPECT_EQ(ordered.readings.size(), 800u);
     ASSERT_EQ(ordered.leftOut.size(), 50u);
     EXPECT_EQ(ordered.leftOut.front(), (LeftOut{402, LeftOutWhy::ClockBack, 0}));
@@ -87,7 +87,7 @@ TEST(Order, AClockThatFellBackToItsFirstDayLosesThatPartOnly) {
 TEST(Order, AClockThatRanAheadForOneRowLosesThatRowOnly) {
     auto readings = everyTenMinutes(secondsOf(2018, 5, 8), 400, 2);
     readings[150].moment = secondsOf(2050, 1, 1);
-    const auto ordered = inOrder(readings, true);
+    const auto ordered = inOrder(readings, Times::WallClock);
     EXPECT_EQ(ordered.readings.size(), 399u);
     EXPECT_THAT(ordered.leftOut, ElementsAre(LeftOut{152, LeftOutWhy::ClockBack, 0}));
 }
@@ -98,7 +98,7 @@ TEST(Order, OfSeveralRowsOfOneTimeTheFirstIsKept) {
     again.weight = kilograms(99);
     again.line = 500;
     readings.insert(readings.begin() + 41, again);
-    const auto ordered = inOrder(readings, true);
+    const auto ordered = inOrder(readings, Times::WallClock);
     EXPECT_EQ(ordered.readings.size(), 100u);
     EXPECT_EQ(ordered.readings[40].weight, readings[40].weight);
     EXPECT_THAT(ordered.leftOut, ElementsAre(LeftOut{500, LeftOutWhy::SameTime, 42}));
@@ -109,7 +109,7 @@ TEST(Order, CoarseTimesAreTakenTogether) {
     for (int minute = 0; minute < 60; ++minute)
         for (int third = 0; third < 3; ++third)
             readings.push_back({secondsOf(2018, 5, 8) + minute * 60, kilograms(50 + third * third), 0, 2 + minute * 3 + third});
-    const auto ordered = inOrder(readings, true);
+    const auto ordered = inOrder(readings, Times::WallClock);
     EXPECT_EQ(ordered.readings.size(), 60u);
     EXPECT_DOUBLE_EQ(ordered.readings[7].weight.value(), 51) << "the median of 50, 51, 54";
     EXPECT_EQ(ordered.merged, 180u);
@@ -128,7 +128,7 @@ TEST(Order, DaylightSavingIsSeenBothWaysAndTheTimeRunsOn) {
         for (std::int64_t at = secondsOf(2018, 3, 1); at < secondsOf(2018, 11, 20); at += interval)
             readings.push_back({wall(at), kilograms(50), 0, 0});
         const auto count = readings.size();
-        const auto ordered = inOrder(readings, true);
+        const auto ordered = inOrder(readings, Times::WallClock);
         EXPECT_EQ(ordered.readings.size(), count) << interval;
         EXPECT_TRUE(ordered.leftOut.empty()) << interval;
         ASSERT_EQ(ordered.jumps.size(), 2u) << interval;
@@ -144,7 +144,7 @@ TEST(Order, DaylightSavingIsSeenBothWaysAndTheTimeRunsOn) {
 TEST(Order, AnHourPutBackOnAWeekdayIsNoDaylightSaving) {
     auto readings = everyTenMinutes(secondsOf(2018, 10, 24), 100, 2);
     append(readings, everyTenMinutes(readings.back().moment + 600 - 3600, 100, 102));
-    const auto ordered = inOrder(readings, true);
+    const auto ordered = inOrder(readings, Times::WallClock);
     ASSERT_EQ(ordered.jumps.size(), 1u);
     EXPECT_EQ(ordered.jumps[0].kind, ClockJump::Kind::Back);
     EXPECT_EQ(ordered.leftOut.size(), 6u);
@@ -156,7 +156,7 @@ TEST(Order, DaylightSavingChangesNoMonth) {
     auto even = log.draw().readings();
     auto summer = even;
     for (Reading& reading : summer) reading.moment = wall(reading.moment);
-    const auto plain = summarise(even, true), shifted = summarise(summer, true);
+    const auto plain = summarise(even, Times::WallClock), shifted = summarise(summer, Times::WallClock);
     ASSERT_EQ(plain.months.size(), shifted.months.size());
     // The night's median lies an hour earlier in summer: what is eaten in an hour, 0.3 kg a day at most.
     for (std::size_t i = 0; i < plain.months.size(); ++i)

@@ -37,10 +37,10 @@ void expectSameMonths(const Summary& a, const Summary& b, double tolerance) {
 RC_GTEST_PROP(ScaleProperties, AWeightAddedToAllChangesNoStepAndNoMonth, ()) {
     HiveLog log = someLog();
     auto readings = log.readings();
-    const auto plain = summarise(readings, true);
+    const auto plain = summarise(readings, Times::WallClock);
     const Mass extra = kilograms(*rc::gen::inRange(-400, 400) / 8.0);
     for (Reading& reading : readings) reading.weight += extra;
-    const auto heavier = summarise(readings, true);
+    const auto heavier = summarise(readings, Times::WallClock);
     expectSameMonths(plain, heavier, 1e-9);
     RC_ASSERT(plain.steps.size() == heavier.steps.size());
     RC_ASSERT(plain.days.size() == heavier.days.size());
@@ -51,9 +51,9 @@ RC_GTEST_PROP(ScaleProperties, AWeightAddedToAllChangesNoStepAndNoMonth, ()) {
 RC_GTEST_PROP(ScaleProperties, TheOrderOfRowsChangesNothingButANote, (std::uint32_t seed)) {
     HiveLog log = someLog();
     auto readings = log.readings();
-    const auto plain = summarise(readings, true);
+    const auto plain = summarise(readings, Times::WallClock);
     std::shuffle(readings.begin(), readings.end(), std::mt19937(seed));
-    const auto shuffled = summarise(readings, true);
+    const auto shuffled = summarise(readings, Times::WallClock);
     RC_ASSERT(shuffled.order == RowOrder::Mixed);
     RC_ASSERT(shuffled.leftOut.empty());
     RC_ASSERT(shuffled.steps == plain.steps);
@@ -62,7 +62,7 @@ RC_GTEST_PROP(ScaleProperties, TheOrderOfRowsChangesNothingButANote, (std::uint3
 
 RC_GTEST_PROP(ScaleProperties, DaysAreTheStepsAndTheChangesBetweenThem, ()) {
     HiveLog log = someLog();
-    const auto summary = summarise(log.readings(), true);
+    const auto summary = summarise(log.readings(), Times::WallClock);
     Mass between{0}, jumps{0};
     for (const DayWeight& day : summary.days)
         if (day.change) between += *day.change;
@@ -73,7 +73,7 @@ RC_GTEST_PROP(ScaleProperties, DaysAreTheStepsAndTheChangesBetweenThem, ()) {
 
 RC_GTEST_PROP(ScaleProperties, AMonthIsTheSumOfItsDays, ()) {
     HiveLog log = someLog();
-    const auto summary = summarise(log.readings(), true);
+    const auto summary = summarise(log.readings(), Times::WallClock);
     for (const MonthChange& month : summary.months) {
         if (!month.change || month.unknownDays > 0) continue;
         Mass sum{0};
@@ -87,10 +87,10 @@ RC_GTEST_PROP(ScaleProperties, AMonthIsTheSumOfItsDays, ()) {
 RC_GTEST_PROP(ScaleProperties, AStepInTwoPartsChangesNoMonth, ()) {
     HiveLog log = someLog();
     log.steps = {{secondsOf(2018, 8, 10, 13), 9}};
-    const auto whole = summarise(HiveLog(log).readings(), true);
+    const auto whole = summarise(HiveLog(log).readings(), Times::WallClock);
     const int part = *rc::gen::inRange(2, 8), minutes = *rc::gen::inRange(15, 300);
     log.steps = {{secondsOf(2018, 8, 10, 13), 1.0 * part}, {secondsOf(2018, 8, 10, 13) + minutes * 60, 9.0 - part}};
-    const auto parts = summarise(log.readings(), true);
+    const auto parts = summarise(log.readings(), Times::WallClock);
     RC_ASSERT(whole.months[1].change && parts.months[1].change);
     // Each jump is known to 0.18 kg at the worst (tests/scale/steps_test.cpp), half-hour readings to 0.3.
     RC_ASSERT(std::abs((*whole.months[1].change - *parts.months[1].change).value()) <= 3 * (log.interval > 900 ? 0.3 : 0.18));
@@ -105,7 +105,7 @@ RC_GTEST_PROP(ScaleProperties, AnyReadingsAtAllAreSummedUp, ()) {
     std::vector<Reading> readings;
     for (const int moment : moments)
         readings.push_back({secondsOf(2018, 1, 1) + moment, kilograms(*rc::gen::inRange(-50, 1000)), 0, static_cast<std::int32_t>(readings.size()) + 1});
-    const auto summary = summarise(readings, *rc::gen::arbitrary<bool>());
+    const auto summary = summarise(readings, *rc::gen::element(Times::WallClock, Times::Moments));
     RC_ASSERT(summary.readings + summary.leftOut.size() + summary.merged >= readings.size());
     for (const DayWeight& day : summary.days) RC_ASSERT(day.readings > 0);
 }

@@ -20,7 +20,7 @@ std::vector<Reading> readingsOf(const std::function<double(double)>& kgAtHour, d
 }
 
 double told(const std::vector<Reading>& readings, std::int64_t carriedTo) {
-    return weightToldBy(readings, {readings.size() - 1, 0}, carriedTo, 300, true).weight.value();
+    return weightToldBy(readings, {readings.size() - 1, 0}, carriedTo, 300, Carry::On).weight.value();
 }
 
 // The line of one hour alone, 13 readings, has at its end a standard error of 1.2533 x 0.1 x sqrt(1/13 + 0.54^2 / 1.26) = 0.070 kg. The root
@@ -44,13 +44,13 @@ TEST(Side, OfForagersComingHomeFollowsThem) {
 TEST(Side, IsExactWithoutScatter) {
     const auto rising = readingsOf([](double hour) { return 40 + 0.1 * hour; }, 0, 1);
     EXPECT_NEAR(told(rising, 24 * 3600 + 600), 40 + 0.1 * (24 + 1.0 / 6), 1e-9);
-    EXPECT_NEAR(weightToldBy(rising, {0, 100}, -600, 300, true).weight.value(), 40 - 0.1 / 6, 1e-9) << "the side after it";
-    EXPECT_NEAR(weightToldBy(rising, {0, 100}, -600, 300, false).weight.value(), 40, 1e-9) << "not carried on";
+    EXPECT_NEAR(weightToldBy(rising, {0, 100}, -600, 300, Carry::On).weight.value(), 40 - 0.1 / 6, 1e-9) << "the side after it";
+    EXPECT_NEAR(weightToldBy(rising, {0, 100}, -600, 300, Carry::Not).weight.value(), 40, 1e-9) << "not carried on";
 }
 
 TEST(Side, OfOneReadingIsThatReading) {
     const auto readings = readingsOf([](double hour) { return 40 + hour; }, 0, 1);
-    EXPECT_DOUBLE_EQ(weightToldBy(readings, {7, 7}, 0, 300, true).weight.value(), readings[7].weight.value());
+    EXPECT_DOUBLE_EQ(weightToldBy(readings, {7, 7}, 0, 300, Carry::On).weight.value(), readings[7].weight.value());
 }
 
 // Twelve quiet days of 0.04 kg each; the sixth has a step of 5 kg that the readings round it tell as 5.05.

@@ -11,7 +11,7 @@ using namespace winterlarder::testing;
 
 Date day(int year, int month, int of) { return *Date::of(year, month, of); }
 
-Summary summaryOf(HiveLog& log) { return summarise(log.readings(), true); }
+Summary summaryOf(HiveLog& log) { return summarise(log.readings(), Times::WallClock); }
 
 std::string told(const Summary& summary) {
     std::string text;
@@ -77,7 +77,7 @@ TEST(Steps, SmallerThanWhatBetrayedThemAreKept) {
         const double hours = static_cast<double>(at - begin) / 3600;
         readings.push_back({at, kilograms(40 + 0.2 * hours + (at > put ? 0.9 : 0)), 0, 0});
     }
-    const Summary summary = summarise(readings, true);
+    const Summary summary = summarise(readings, Times::WallClock);
     ASSERT_EQ(summary.steps.size(), 1u) << told(summary);
     EXPECT_EQ(summary.steps[0].date, day(2018, 6, 3));
     EXPECT_NEAR(summary.steps[0].jump.change.value(), 0.9, 1e-6);
@@ -131,7 +131,7 @@ TEST(Steps, ASingleWildReadingOfAnHourlyLogIsNone) {
     log.interval = 3600;
     auto readings = log.draw().readings();
     for (const std::size_t at : {500u, 3000u, 7000u}) readings[at].weight = kilograms(at == 3000 ? 0 : 180);
-    const Summary summary = summarise(readings, true);
+    const Summary summary = summarise(readings, Times::WallClock);
     EXPECT_TRUE(summary.steps.empty()) << told(summary);
     EXPECT_EQ(summary.disturbed.size(), 3u);
 }
@@ -154,7 +154,7 @@ TEST(Steps, HiddenInAGapAreOneOfUnknownKind) {
     log.steps = {{secondsOf(2018, 10, 25, 12), -6}};
     auto readings = log.draw().readings();
     std::erase_if(readings, [](const Reading& one) { return one.moment > secondsOf(2018, 10, 24) && one.moment < secondsOf(2018, 10, 27); });
-    const Summary summary = summarise(readings, true);
+    const Summary summary = summarise(readings, Times::WallClock);
     ASSERT_EQ(summary.steps.size(), 1u) << told(summary);
     EXPECT_EQ(summary.steps[0].kind, StepKind::Unknown);
     EXPECT_EQ(summary.steps[0].rule, StepRule::InAGap);

@@ -17,14 +17,14 @@ namespace {
 
 using samples::day;
 
-Evidence piece(std::string kind, double kg, double relativeSd, double absoluteSd) {
-    return {std::move(kind), day(9, 10), kilograms(kg), relativeSd, kilograms(absoluteSd)};
+Evidence piece(EvidenceKind kind, double kg, double relativeSd, double absoluteSd) {
+    return {kind, day(9, 10), kilograms(kg), relativeSd, kilograms(absoluteSd)};
 }
 
 TEST(Combine, NothingGivesNothing) { EXPECT_FALSE(combine({})); }
 
 TEST(Combine, OnePieceIsTheAnswer) {
-    const auto estimate = combine({piece("combs", 20, 0.15, 0.3)});
+    const auto estimate = combine({piece(EvidenceKind::Combs, 20, 0.15, 0.3)});
     const double sd = std::hypot(3.0, 0.3);
     EXPECT_NEAR(estimate->mean.value(), 20, 1e-12);
     EXPECT_NEAR(estimate->sd.value(), sd, 1e-12);
@@ -35,7 +35,7 @@ TEST(Combine, OnePieceIsTheAnswer) {
 }
 
 TEST(Combine, ExactlyKnownStoresStayExact) {
-    const auto estimate = combine({piece("scale", 18, 0, 0)});
+    const auto estimate = combine({piece(EvidenceKind::Scale, 18, 0, 0)});
     EXPECT_EQ(estimate->sd, kilograms(0));
     EXPECT_EQ(estimate->spread.low, kilograms(18));
 }
@@ -43,7 +43,7 @@ TEST(Combine, ExactlyKnownStoresStayExact) {
 // By hand: errors at their own values 3 and 2 kg give 15.846 kg; there the comb record's error is 2.3769 kg,
 // weights 0.177 and 0.25, so 16.487 kg with 1.530 kg.
 TEST(Combine, RelativeErrorsAreTakenAtTheCombinedValueInTwoPasses) {
-    const auto estimate = combine({piece("combs", 20, 0.15, 0), piece("scale", 14, 0, 2)});
+    const auto estimate = combine({piece(EvidenceKind::Combs, 20, 0.15, 0), piece(EvidenceKind::Scale, 14, 0, 2)});
     EXPECT_NEAR(estimate->mean.value(), 16.487, 0.001);
     EXPECT_NEAR(estimate->sd.value(), 1.530, 0.001);
     EXPECT_NEAR(estimate->shares[0].weight, 0.4145, 0.0002);
@@ -53,7 +53,7 @@ TEST(Combine, RelativeErrorsAreTakenAtTheCombinedValueInTwoPasses) {
 }
 
 TEST(Combine, SpreadIsCutAtZeroButNotTheMean) {
-    const auto estimate = combine({piece("scale", -1, 0, 2)});
+    const auto estimate = combine({piece(EvidenceKind::Scale, -1, 0, 2)});
     EXPECT_EQ(estimate->mean, kilograms(-1));
     EXPECT_EQ(estimate->spread.low, kilograms(0));
     EXPECT_EQ(estimate->spread.typical, kilograms(0));
@@ -62,15 +62,15 @@ TEST(Combine, SpreadIsCutAtZeroButNotTheMean) {
 
 TEST(Contradiction, BeginsBeyondThreeJointStandardDeviations) {
     const double joint = std::sqrt(2.0); // of two pieces with 1 kg each
-    EXPECT_FALSE(combine({piece("scale", 12, 0, 1), piece("combs", 12 + 3 * joint - 0.001, 0, 1)})->contradictory);
-    EXPECT_TRUE(combine({piece("scale", 12, 0, 1), piece("combs", 12 + 3 * joint + 0.001, 0, 1)})->contradictory);
+    EXPECT_FALSE(combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 12 + 3 * joint - 0.001, 0, 1)})->contradictory);
+    EXPECT_TRUE(combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 12 + 3 * joint + 0.001, 0, 1)})->contradictory);
 }
 
 TEST(Contradiction, AnswersTheWidestSpreadAndNamesBoth) {
-    const auto estimate = combine({piece("scale", 12, 0, 1), piece("combs", 20, 0.1, 0), piece("heft", 16, 0.1, 0)});
+    const auto estimate = combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 20, 0.1, 0), piece(EvidenceKind::Heft, 16, 0.1, 0)});
     ASSERT_TRUE(estimate->contradictory);
-    EXPECT_EQ(estimate->firstContradicting, "combs");
-    EXPECT_EQ(estimate->secondContradicting, "scale");
+    EXPECT_EQ(estimate->firstContradicting, EvidenceKind::Combs);
+    EXPECT_EQ(estimate->secondContradicting, EvidenceKind::Scale);
     EXPECT_NEAR(estimate->spread.low.value(), 12 - 1.2816, 1e-9);
     EXPECT_NEAR(estimate->spread.high.value(), 20 + 1.2816 * 2, 1e-9);
     EXPECT_NEAR(estimate->spread.typical.value(), (estimate->spread.low + estimate->spread.high).value() / 2, 1e-9);
@@ -82,13 +82,13 @@ TEST(Contradiction, AnswersTheWidestSpreadAndNamesBoth) {
 // Looked at pair by pair, so many weighings would take minutes; kinds and errors repeat, and only their outermost can differ most.
 TEST(Contradiction, IsFoundAmongHundredsOfThousands) {
     std::vector<Evidence> pieces;
-    for (int i = 0; i < 300000; ++i) pieces.push_back(piece("scale", 12 + 1e-6 * i, 0, 1 + 0.1 * (i % 40)));
+    for (int i = 0; i < 300000; ++i) pieces.push_back(piece(EvidenceKind::Scale, 12 + 1e-6 * i, 0, 1 + 0.1 * (i % 40)));
     EXPECT_FALSE(combine(pieces)->contradictory);
-    pieces[150000] = piece("heft", 30, 0, 0.5);
+    pieces[150000] = piece(EvidenceKind::Heft, 30, 0, 0.5);
     const auto estimate = combine(pieces);
     EXPECT_TRUE(estimate->contradictory);
-    EXPECT_EQ(estimate->firstContradicting, "heft");
-    EXPECT_EQ(estimate->secondContradicting, "scale");
+    EXPECT_EQ(estimate->firstContradicting, EvidenceKind::Heft);
+    EXPECT_EQ(estimate->secondContradicting, EvidenceKind::Scale);
 }
 
 // ---- weighings by one tare ------------------------------------------------------------------------------------------------
@@ -159,7 +159,7 @@ std::vector<Evidence> anyPieces(bool relative) {
     const int count = *rc::gen::inRange(1, 6);
     for (int i = 0; i < count; ++i) {
         const double relativeSd = relative ? *rc::gen::inRange(0, 40) / 100.0 : 0;
-        pieces.push_back(piece("piece " + std::to_string(i), *rc::gen::inRange(-20, 400) / 10.0, relativeSd,
+        pieces.push_back(piece(static_cast<EvidenceKind>(i), *rc::gen::inRange(-20, 400) / 10.0, relativeSd,
                                *rc::gen::inRange(1, 80) / 10.0));
     }
     return pieces;

@@ -87,6 +87,15 @@ TEST(CombSpread, IsAreaAndFillInQuadrature) {
     EXPECT_NEAR(relativeSdOf(traced, combSpreads(surer)), 0.06, 1e-12); // hypot(0.03, 0.05) = 0.058
 }
 
+TEST(CombSpread, BandOfOneCombIsItsShareAndTheRounding) {
+    // A deviate of 1.2816 leaves a tenth above it: 1.2816 x hypot(0.15 x 2, 0.1).
+    const auto band = spreadOf({kilograms(1.5), kilograms(0.5)}, comb(deep(), 0, 0.5), spreads());
+    EXPECT_EQ(band.typical, kilograms(2));
+    EXPECT_NEAR(band.high.value() - 2, 1.2816 * std::sqrt(0.1), 1e-12);
+    EXPECT_NEAR(2 - band.low.value(), 1.2816 * std::sqrt(0.1), 1e-12);
+    EXPECT_EQ(spreadOf({kilograms(0), kilograms(0.05)}, comb(deep(), 0, 0.5), spreads()).low, kilograms(0)) << "no comb holds less than nothing";
+}
+
 TEST(StoresOfCombs, UnseenCombsTakeTheMeanOfTheirBox) {
     Comb above = comb(deep(), 0, 1);
     above.box = 1;
@@ -116,7 +125,7 @@ TEST(Visit, ErrsTheSameWayOnAllCombsAndRoundsOnEach) {
         combs.push_back(comb(deep(), place, 0.5));
     const auto visit = evidenceOfVisit(combs, 0.65, spreads(), day(9, 10));
     ASSERT_TRUE(visit);
-    EXPECT_EQ(visit->kind, "combs");
+    EXPECT_EQ(visit->kind, EvidenceKind::Combs);
     EXPECT_EQ(visit->date, day(9, 10));
     EXPECT_NEAR(visit->typical.value(), 9 * 0.5 * sealedPerArea * deepArea, 1e-3);
     EXPECT_NEAR(visit->relativeSd, 0.15, 1e-12);
@@ -142,7 +151,7 @@ TEST(QuickCountEvidence, HalfIsHalfACombAndOpenIsDiscounted) {
     const Mass full = quickFullComb(deep());
     EXPECT_NEAR(full.value(), sealedPerArea * 0.78 / 0.84 * deepArea, 1e-4);
     const Evidence count = evidenceOfCount({6, 2, 0.8}, full, 0.65, spreads(), day(9, 10));
-    EXPECT_EQ(count.kind, "quick count");
+    EXPECT_EQ(count.kind, EvidenceKind::QuickCount);
     EXPECT_NEAR(count.typical.value(), full.value() * 7 * (0.8 + 0.2 * 0.65), 1e-9);
     EXPECT_NEAR(count.sd(count.typical).value(), 0.2 * count.typical.value(), 1e-12);
 }

@@ -100,14 +100,5 @@ TEST(TareFromParts, PartsAndRuleAgreeWithinTheirSpreads) {
     }
 }
 
-TEST(Wax, IsTwelveGramsNewAndNineteenMoreOld) {
-    Comb super = comb(deep(), 0, 1), nest = comb(deep(), 1, 1), old = comb(deep(), 2, 1);
-    super.inSuper = true;
-    old.oldNest = true;
-    EXPECT_NEAR(waxOf({super}).value(), 0.012 * deepArea, 1e-12);
-    EXPECT_NEAR(waxOf({old}).value(), 0.031 * deepArea, 1e-12);
-    EXPECT_NEAR(waxOf({super, nest, old}).value(), 3 * 0.0215 * deepArea, 1e-12);
-}
-
 } // namespace
 } // namespace winterlarder::stores::tare_test

@@ -29,7 +29,7 @@ Evidence weigh(WeighingKind kind, double reading, const HiveLoad& hive, bool lon
 
 TEST(Weighing, TakesOffAllThatIsNotStores) {
     const Evidence scale = weigh(WeighingKind::Scale, 50, load());
-    EXPECT_EQ(scale.kind, "scale");
+    EXPECT_EQ(scale.kind, EvidenceKind::Scale);
     EXPECT_EQ(scale.date, day(9, 8));
     EXPECT_NEAR(scale.typical.value(), 50 - notStores, 1e-9);
     EXPECT_NEAR(scale.sd(scale.typical).value(), 1.0, 1e-12);
@@ -58,7 +58,7 @@ TEST(Weighing, AllButTheReadingLastsOfATaresError) {
 
 TEST(Weighing, TwoSidesLiftedReadTwoPercentLow) {
     const Evidence lifted = weigh(WeighingKind::TwoSidedLift, 49, load());
-    EXPECT_EQ(lifted.kind, "two-sided lift");
+    EXPECT_EQ(lifted.kind, EvidenceKind::TwoSidedLift);
     EXPECT_NEAR(lifted.typical.value(), 50 - notStores, 1e-9);
     EXPECT_NEAR(lifted.absoluteSd.value(), std::hypot(1, 0.7), 1e-12);
     EXPECT_NEAR(weigh(WeighingKind::TwoSidedLift, 49, load(2)).absoluteSd.value(), std::hypot(2, 0.7), 1e-12);
@@ -66,7 +66,7 @@ TEST(Weighing, TwoSidesLiftedReadTwoPercentLow) {
 
 TEST(Weighing, OneSideDoubledIsRough) {
     const Evidence lifted = weigh(WeighingKind::OneSidedLift, 50, load());
-    EXPECT_EQ(lifted.kind, "one-sided lift");
+    EXPECT_EQ(lifted.kind, EvidenceKind::OneSidedLift);
     EXPECT_NEAR(lifted.absoluteSd.value(), std::hypot(1, 0.11 * 50), 1e-12);
     EXPECT_NEAR(weigh(WeighingKind::OneSidedLift, 50, load(), true).absoluteSd.value(), std::hypot(1, 0.05 * 50),
                 1e-12);
@@ -105,7 +105,7 @@ TEST(Heft, AWordIsAShareOfUsualStores) {
     EXPECT_EQ(heftFactor(HeftWord::Fair), 0.9);
     EXPECT_EQ(heftFactor(HeftWord::Heavy), 1.3);
     const Evidence heft = evidenceOfHeft(0.5, kilograms(14), shipped().constants, day(9, 8));
-    EXPECT_EQ(heft.kind, "heft");
+    EXPECT_EQ(heft.kind, EvidenceKind::Heft);
     EXPECT_NEAR(heft.typical.value(), 7, 1e-12);
     EXPECT_NEAR(heft.sd(heft.typical).value(), 0.35 * 7, 1e-12);
 }

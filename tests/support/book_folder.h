@@ -59,7 +59,7 @@ inline Date day(const char* iso) {
 inline const Timestamp morning = at("2026-09-12T08:00:00Z");
 inline Timestamp later(std::int64_t seconds) { return {morning.seconds + seconds}; }
 
-inline Opening opening(bool readOnly = false) { return {{"Ada", "test machine", morning}, readOnly, false}; }
+inline Opening opening(OpenFor purpose = OpenFor::Writing) { return {{"Ada", "test machine", morning}, purpose}; }
 
 //! The value, or a thrown failure that names the problem.
 template <class T>
@@ -71,8 +71,8 @@ T must(Outcome<T> outcome) {
 }
 
 inline Book newBook(const std::filesystem::path& file) { return must(Book::create(file, shipped(), opening())); }
-inline Book openBook(const std::filesystem::path& file, bool readOnly = false) {
-    return must(Book::open(file, shipped(), opening(readOnly)));
+inline Book openBook(const std::filesystem::path& file, OpenFor purpose = OpenFor::Writing) {
+    return must(Book::open(file, shipped(), opening(purpose)));
 }
 //! Far enough after the last that nothing merges.
 inline Applied edit(Book& book, const SingleEdit& single) { return must(book.apply(Edit(single), morning, "Ada")); }

@@ -80,7 +80,7 @@ inline void killAndLook(const BookFolder& folder, int kills, int edits, std::uin
         const auto file = folder / fmt::format("{}.larder", round / 4);
         if (round % 4 == 0) makeBook(file);
         std::set<std::string> before;
-        { auto book = openBook(file, true); before = notesIn(book); }
+        { auto book = openBook(file, OpenFor::Reading); before = notesIn(book); }
         const auto acknowledged = killAfter(start(file, edits), static_cast<int>(random() % static_cast<unsigned>(edits)), std::chrono::microseconds(random() % 3000));
         auto book = openBook(file);
         ASSERT_TRUE(book.writable()) << "the sign of a killed writer keeps nobody out";

@@ -24,7 +24,7 @@ const WinterLosses& oxfordLosses() {
 }
 
 double shortShare(double stores, double sd, double margin) {
-    return shareShort(oxfordLosses().largest, kilograms(stores), kilograms(sd), kilograms(margin), margin > 0).share;
+    return shareShort(oxfordLosses().largest, kilograms(stores), kilograms(sd), kilograms(margin), margin > 0 ? Short::Undercut : Short::Reached).share;
 }
 
 } // namespace
@@ -43,7 +43,7 @@ TEST(Larder, ShareByPathIsShareByLargestLoss) {
 }
 
 TEST(Larder, StandardErrorIsThatOfAShare) {
-    const auto share = shareShort(oxfordLosses().largest, kilograms(16), kilograms(0), kilograms(0), false);
+    const auto share = shareShort(oxfordLosses().largest, kilograms(16), kilograms(0), kilograms(0), Short::Reached);
     EXPECT_NEAR(share.standardError, std::sqrt(share.share * (1 - share.share) / 499), 1e-12);
 }
 
@@ -83,7 +83,7 @@ TEST(Larder, ASpreadOfNothingIsTheLimitOfASmallOne) {
 TEST(Larder, AFeedLaterIsWorthLessThanNowAndMoreThanNever) {
     const auto with = [](std::vector<StoresStep> steps) {
         const auto losses = lossesFrom(oxford(), {-92}, {}, steps);
-        return shareShort(losses.largest, kilograms(11), kilograms(0), kilograms(0), false).share;
+        return shareShort(losses.largest, kilograms(11), kilograms(0), kilograms(0), Short::Reached).share;
     };
     const double never = with({}), late = with({{{80}, kilograms(4)}}), now = with({{{-92}, kilograms(4)}});
     EXPECT_LT(now, late);
@@ -96,7 +96,7 @@ TEST(Larder, TouchingCountsFromTheDayAsked) {
     const auto afterwards = lossesFrom(oxford(), {-92}, {}, steps, SeasonDay{-79});
     const auto whole = lossesFrom(oxford(), {-92}, {}, steps);
     const auto touch = [&](const WinterLosses& losses) {
-        return shareShort(losses.largest, kilograms(3.5), kilograms(0), kilograms(4), true).share;
+        return shareShort(losses.largest, kilograms(3.5), kilograms(0), kilograms(4), Short::Undercut).share;
     };
     EXPECT_EQ(touch(whole), 1); // 3.5 kg lie under the reserve before the feed
     EXPECT_LT(touch(afterwards), 1);

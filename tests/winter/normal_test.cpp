@@ -17,7 +17,7 @@ TEST(InverseNormal, AgreesWithBoost) {
     for (int power = 5; power <= 15; ++power) probabilities.push_back(1 - std::pow(10.0, -power));
     for (double p : probabilities) {
         const double expected = boost::math::quantile(standard, p);
-        EXPECT_NEAR(inverseNormal(p), expected, 1e-9 * std::max(1.0, std::abs(expected))) << "p = " << p;
+        EXPECT_NEAR(numerics::inverseNormal(p), expected, 1e-9 * std::max(1.0, std::abs(expected))) << "p = " << p;
     }
 }
 
@@ -25,13 +25,13 @@ TEST(InverseNormal, ManyAtOnceGiveTheSameDigits) {
     std::vector<double> values;
     for (int i = 1; i < 1000; ++i) values.push_back(i / 1000.0);
     std::vector<double> expected;
-    for (double p : values) expected.push_back(inverseNormal(p));
-    inverseNormals(values);
+    for (double p : values) expected.push_back(numerics::inverseNormal(p));
+    numerics::inverseNormals(values);
     EXPECT_EQ(values, expected);
 }
 
 TEST(NormalBelow, UndoesTheInverse) {
-    for (double p : {1e-12, 1e-4, 0.025, 0.5, 0.8, 0.999}) EXPECT_NEAR(normalBelow(inverseNormal(p)), p, 1e-12);
+    for (double p : {1e-12, 1e-4, 0.025, 0.5, 0.8, 0.999}) EXPECT_NEAR(numerics::normalBelow(numerics::inverseNormal(p)), p, 1e-12);
 }
 
 } // namespace winterlarder::winter::normal_test

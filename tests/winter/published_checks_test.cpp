@@ -129,7 +129,7 @@ double pathDifference() {
         starved += dead;
     }
     const auto losses = lossesFrom(ensemble, {-92}, {});
-    return shareShort(losses.largest, kilograms(14), kilograms(0), kilograms(0), false).share - starved / 500.0;
+    return shareShort(losses.largest, kilograms(14), kilograms(0), kilograms(0), Short::Reached).share - starved / 500.0;
 }
 
 double worstMonthlyMean() {

@@ -53,7 +53,7 @@ private:
 };
 
 void AutumnWriter::piece(const stores::EvidenceShare& share) {
-    const QString seen = date(share.evidence.date, style_), kind = evidence(share.evidence.kind), says = mass(share.says, style_);
+    const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind)), says = mass(share.says, style_);
     const auto sources = sourcesOfEvidence(share.evidence.kind);
     if (a_.estimate->contradictory) return line(say::Grounds::tr("%2, %1: %3.").arg(kind, seen, says), sources);
     if (a_.estimate->shares.size() == 1) return line(say::Grounds::tr("%2, %1: %3; nothing else is known.").arg(kind, seen, says), sources);
@@ -62,13 +62,10 @@ void AutumnWriter::piece(const stores::EvidenceShare& share) {
 
 void AutumnWriter::rulesOfEvidence() {
     const auto& shares = a_.estimate->shares;
-    const auto has = [&](auto... kinds) {
-        return std::any_of(shares.begin(), shares.end(), [&](const auto& share) { return ((share.evidence.kind == kinds) || ...); });
-    };
-    if (has("combs"))
+    if (std::any_of(shares.begin(), shares.end(), [](const auto& share) { return share.evidence.kind == stores::EvidenceKind::Combs; }))
         line(say::Grounds::tr("Of a comb: the area of its capped and open cells times what a square decimetre of sealed comb holds; open nectar counts as %1 of that. Each comb's share stands "
                               "on the page In the hive.").arg(number(stores::openFactor(q_.freshlyFilled), 2, style_)), {"baudoux", "demuth-503", "phillips-bees"});
-    if (has("scale", "two-sided lift", "one-sided lift"))
+    if (std::any_of(shares.begin(), shares.end(), [](const auto& share) { return stores::isWeighed(share.evidence.kind); }))
         line(say::Grounds::tr("Of a weighing: the reading less the empty hive, taken as %1, and less its bees and bee bread.").arg(mass(q_.tare, style_)));
 }
 

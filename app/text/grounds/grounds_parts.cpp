@@ -40,10 +40,11 @@ std::optional<Grounds> GroundsWriter::ofReserve(Mass reserve, double shortRisk) 
     return under(say::Grounds::tr("Reserve: %1").arg(mass(reserve, style_)));
 }
 
-std::vector<std::string> sourcesOfEvidence(const std::string& kind) {
-    if (kind == "combs") return {"baudoux", "demuth-503", "imdorf-liebefeld"};
-    if (kind == "quick count") return {"phillips-bees", "judgement"};
-    if (kind == "heft") return {"b-thenet", "judgement"};
+std::vector<std::string> sourcesOfEvidence(stores::EvidenceKind kind) {
+    using enum stores::EvidenceKind;
+    if (kind == Combs) return {"baudoux", "demuth-503", "imdorf-liebefeld"};
+    if (kind == QuickCount) return {"phillips-bees", "judgement"};
+    if (kind == Heft) return {"b-thenet", "judgement"};
     return {"judgement"};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "stores/evidence.h"
 #include "text/grounds/grounds.h"
 
 #include <initializer_list>
@@ -32,7 +33,7 @@ private:
 };
 
 //! Where it is written how exact such evidence is.
-std::vector<std::string> sourcesOfEvidence(const std::string& kind);
+std::vector<std::string> sourcesOfEvidence(stores::EvidenceKind kind);
 QString temperatureAt(double degreesC, const WordStyle& style); //!< "34.5 \u00b0C"
 QString smallMass(double gram, const WordStyle& style);         //!< "0.15 g"
 

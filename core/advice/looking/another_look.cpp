@@ -16,7 +16,7 @@ constexpr double openableFromC = 10; // of a usual day's maximum
 
 double bandOf(double sd) { return 2 * tenthPercentile * sd; }
 
-bool hasEvidence(const Reckoning& r, std::initializer_list<const char*> kinds) {
+bool hasEvidence(const Reckoning& r, std::initializer_list<stores::EvidenceKind> kinds) {
     return std::any_of(r.estimate.shares.begin(), r.estimate.shares.end(), [&](const stores::EvidenceShare& share) {
         return std::find(kinds.begin(), kinds.end(), share.evidence.kind) != kinds.end();
     });
@@ -27,9 +27,9 @@ stores::Tare tareOf(const Reckoning& r) { return {r.question.tare, r.question.ta
 // Error of stores told by lifting both sides, or by counting combs, where that was not done already.
 std::optional<double> ownSd(const Reckoning& r, Look look) {
     constexpr double liftSdKg = 0.7, countShare = 0.2, countLeastKg = 0.5;
-    if (look == Look::Weigh && !hasEvidence(r, {"scale", "two-sided lift"}))
+    if (look == Look::Weigh && !hasEvidence(r, {stores::EvidenceKind::Scale, stores::EvidenceKind::TwoSidedLift}))
         return std::hypot(stores::scaleSd(tareOf(r)).value(), liftSdKg);
-    if (look == Look::CountCombs && !hasEvidence(r, {"combs", "quick count"})) return std::max(countLeastKg, countShare * r.estimate.mean.value());
+    if (look == Look::CountCombs && !hasEvidence(r, {stores::EvidenceKind::Combs, stores::EvidenceKind::QuickCount})) return std::max(countLeastKg, countShare * r.estimate.mean.value());
     return std::nullopt;
 }
 

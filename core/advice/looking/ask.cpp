@@ -14,7 +14,7 @@ namespace {
 
 constexpr double worthAskingKg = 0.5;
 // What an answer moves where no sum tells it: a colony lost to mites, a queen that is not there, bees beside empty combs. Judgement.
-constexpr double mitesKg = 2.5, queenKg = 1, besideKg = 2, fairFlow = 0.3, usualFullCombs = 2;
+constexpr double mitesKg = 2.5, queenKg = 1, besideKg = 2, usualFullCombs = 2;
 
 bool workSeason(const Reckoning& r) { return r.phase <= Phase::Closing; }
 
@@ -48,7 +48,7 @@ double flowMoves(const Reckoning& r, const Decided&) {
     const auto& q = r.question;
     if (q.answers.autumnFlow || q.flowStrength > 0 || !q.lateFlowNear || !q.season.lastIncome || q.asOf >= q.season.lastIncome->day) return 0;
     const auto without = winter::netLossBetween(r.ensemble, {}, q.asOf, r.target.day);
-    const auto with = winter::netLossBetween(r.ensemble, {fairFlow, {}, r.freeRoom}, q.asOf, r.target.day);
+    const auto with = winter::netLossBetween(r.ensemble, {q.decisions.flowFair, {}, r.freeRoom}, q.asOf, r.target.day);
     return winter::quantile(without, 0.5) - winter::quantile(with, 0.5);
 }
 

@@ -86,13 +86,13 @@ private:
     }
 
     void contradiction() {
-        say("contradiction", {{"first", r.estimate.firstContradicting},
-                              {"second", r.estimate.secondContradicting},
+        say("contradiction", {{"first", stores::idOf(r.estimate.firstContradicting)},
+                              {"second", stores::idOf(r.estimate.secondContradicting)},
                               {"low", saidBy(r.estimate.firstContradicting)},
                               {"high", saidBy(r.estimate.secondContradicting)}});
     }
 
-    Mass saidBy(const std::string& kind) const {
+    Mass saidBy(stores::EvidenceKind kind) const {
         for (const auto& share : r.estimate.shares)
             if (share.evidence.kind == kind) return std::max(kilograms(0), share.evidence.typical);
         return kilograms(0);

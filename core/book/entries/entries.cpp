@@ -20,15 +20,4 @@ std::optional<DayOfYear> DayOfYear::parse(std::string_view text) {
 
 std::string DayOfYear::text() const { return fmt::format("{:02}-{:02}", month, day); }
 
-QueenColour queenColourOf(int year) {
-    require(year >= 0, "a queen of the year {}", year);
-    switch (year % 5) {
-    case 1: return QueenColour::White;
-    case 2: return QueenColour::Yellow;
-    case 3: return QueenColour::Red;
-    case 4: return QueenColour::Green;
-    default: return QueenColour::Blue;
-    }
-}
-
 } // namespace winterlarder::book

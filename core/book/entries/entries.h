@@ -52,7 +52,6 @@ struct Yard {
 //! The international colour code of queens, by the last digit of her year: 1 and 6 white, 2 and 7 yellow, 3 and 8 red,
 //! 4 and 9 green, 5 and 0 blue.
 enum class QueenColour { White, Yellow, Red, Green, Blue };
-QueenColour queenColourOf(int year);
 
 struct Colony {
     ColonyId id{};

@@ -4,6 +4,7 @@
 #include "calendar/date.h"
 #include "quantity/quantity.h"
 #include "quantity/text.h"
+#include "support/choices.h"
 
 #include <array>
 #include <cstdint>
@@ -16,14 +17,17 @@
 //! these. Field names, units and limits are those of shared/fields.csv.
 namespace winterlarder::book {
 
+//! Nothing observed longer before the day asked for than this says anything about it.
+inline constexpr int oldestObservationDays = 60;
+
 enum class FlowStrength { None, Trickle, Fair, Strong };
 enum class Shell { Timber, ThickTimber, Wrapped, Polystyrene, Straw };
 enum class BeeKind { Dark, Carniolan, Buckfast, Italian };
-enum class HeftWord { Light, Fair, Heavy };
 enum class FeederKind { Round, Top, Box, Contact, Frame, End };
 enum class FeedKind { Syrup, Fondant, DrySugar };
-enum class SupersFor { People, Bees };
-enum class HoneyKind { Blossom, Honeydew, Heather };
+using winterlarder::HeftWord;
+using winterlarder::HoneyKind;
+using winterlarder::SupersFor;
 using winterlarder::UnitSystem;
 
 //! Where the bees stand: exactly one of a station, coordinates, or an own climate.

@@ -34,7 +34,7 @@ LinesDifference differenceOf(const Lines& before, const Lines& after);
 //! As textOf, "name -" where the value is not there.
 std::string textOf(const std::map<std::string, std::optional<std::string>>& side);
 std::optional<std::map<std::string, std::optional<std::string>>> sideOfText(std::string_view text);
-//! The lines with one side of a difference laid over them.
+//! Applies one side of a difference to the lines.
 Lines laidOver(Lines lines, const std::map<std::string, std::optional<std::string>>& side);
 
 } // namespace winterlarder::book

@@ -19,7 +19,7 @@ Entry blank() {
     if constexpr (std::is_same_v<Entry, Weighing>)
         return Weighing{.weighing = WeighingRecord{someDay, ScaleReading{}}};
     else if constexpr (std::is_same_v<Entry, Feed>)
-        return Feed{.feed = FeedRecord{someDay, FeedKind::Syrup, {}, {}, {}, {}}};
+        return Feed{.feed = FeedRecord{.date = someDay}};
     else if constexpr (std::is_same_v<Entry, Harvest>)
         return Harvest{.harvest = HarvestRecord{someDay, Mass(0)}};
     else if constexpr (requires { Entry{.date = someDay}; })

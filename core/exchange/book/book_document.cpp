@@ -215,7 +215,7 @@ private:
 
 } // namespace
 
-Outcome<bool> writeBook(book::Book& from, const std::function<void(std::string_view)>& part) {
+Outcome<Done> writeBook(book::Book& from, const std::function<void(std::string_view)>& part) {
     Problems problems;
     const auto read = from.together([&] {
         part(fmt::format("{{\n\"larder\": {}", bookDocumentForm));
@@ -234,7 +234,7 @@ Outcome<bool> writeBook(book::Book& from, const std::function<void(std::string_v
     });
     if (!read) return read.problems();
     if (!problems.empty()) return problems;
-    return true;
+    return Done{};
 }
 
 Outcome<std::string> writeBook(book::Book& from) {

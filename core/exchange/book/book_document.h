@@ -18,7 +18,7 @@ namespace winterlarder::exchange {
 inline constexpr int bookDocumentForm = 1;
 
 //! Writes the document part by part.
-Outcome<bool> writeBook(book::Book& from, const std::function<void(std::string_view)>& part);
+Outcome<Done> writeBook(book::Book& from, const std::function<void(std::string_view)>& part);
 Outcome<std::string> writeBook(book::Book& from);
 
 //! Reads a document strictly: unknown and doubled keys, wrong types, values outside the limits of shared/fields.csv, ids given twice and

@@ -17,7 +17,7 @@ namespace winterlarder::exchange {
 inline constexpr int caseFileForm = 1;
 
 //! Nothing may have been looked at or weighed longer before as_of than this; earlier feeds and harvests are no fault.
-inline constexpr int oldestObservationDays = 60;
+using book::oldestObservationDays;
 
 //! Where each value of a case file stood, by its path: "season.forage", "combs[3].capped". Lets faults found later, by
 //! the models, be shown at their place.

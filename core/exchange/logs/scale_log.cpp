@@ -222,7 +222,7 @@ private:
 
     // ---- once everything is read
 
-    Outcome<bool> settleDates() {
+    Outcome<Done> settleDates() {
         if (log_.columns.timeForm == TimeForm::UnixTime) return keepUnixTimes();
         DateOrder order = DateOrder::YearMonthDay;
         if (options_.dateOrder) {
@@ -254,9 +254,9 @@ private:
         }
         log_.rows.resize(kept);
         seconds_ = {};
-        return true;
+        return Done{};
     }
-    Outcome<bool> keepUnixTimes() {
+    Outcome<Done> keepUnixTimes() {
         constexpr std::int64_t first = 631152000, last = 4133980800; // 1990 to 2100, as for dates
         std::size_t kept = 0;
         for (const ScaleLogRow& row : log_.rows) {
@@ -266,7 +266,7 @@ private:
                 fault(row.line, RowFault::NoSuchDay, fmt::format("{}", row.seconds));
         }
         log_.rows.resize(kept);
-        return true;
+        return Done{};
     }
 
     double usualSize() const {
@@ -278,8 +278,8 @@ private:
         std::nth_element(sizes.begin(), middle, sizes.end());
         return *middle;
     }
-    Outcome<bool> settleUnit() {
-        if (log_.rows.empty()) return true;
+    Outcome<Done> settleUnit() {
+        if (log_.rows.empty()) return Done{};
         if (options_.unit) {
             log_.columns.unit = *options_.unit;
             log_.columns.unitTold = ToldBy::Option;
@@ -302,7 +302,7 @@ private:
                 fault(row.line, RowFault::WeightOutside, fmt::format("{:.10g}", written));
         }
         log_.rows.resize(kept);
-        return true;
+        return Done{};
     }
 
     std::istream& stream_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session.h"
 
+#include "app/buttons.h"
 #include "combs/comb_drawing.h"
 #include "desk/colony_view.h"
 #include "fields/day_field.h"
@@ -151,7 +152,7 @@ void tryOut(Keeper& keeper) {
         keeper.keys(Qt::Key_Right, 10, 100);
         keeper.pause(1000);
     }
-    keeper.click(window.colonyView()->whatIf()->backButton());
+    keeper.click(button(window.colonyView()->whatIf(), "Back to what is"));
 }
 
 void readTheStory(Keeper& keeper) {

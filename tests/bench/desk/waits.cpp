@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "waits.h"
 
+#include "app/buttons.h"
 #include "combs/comb_drawing.h"
 #include "desk/colony_view.h"
 #include "pages/look_page.h"
@@ -60,7 +61,7 @@ void settle(Keeper& keeper) {
 //! A comb written with one key, until the answer is there and its picture painted.
 void showEdit(Keeper& keeper) {
     auto& window = keeper.window();
-    window.colonyView()->pages()->setCurrentIndex(0);
+    window.colonyView()->showPage(ColonyPage::Hive);
     auto* drawing = window.colonyView()->look()->drawing();
     keeper.focus(drawing);
     Painted painted(plotOf(window));
@@ -79,7 +80,7 @@ void showEdit(Keeper& keeper) {
 //! A demand tried out, until the first sight over few winters is painted, and the full answer.
 void showDemand(Keeper& keeper) {
     auto& window = keeper.window();
-    window.colonyView()->pages()->setCurrentIndex(5);
+    window.colonyView()->showPage(ColonyPage::WhatIf);
     auto* page = window.colonyView()->whatIf();
     QLabel* state = nullptr;
     for (auto* each : page->findChildren<QLabel*>())
@@ -97,7 +98,7 @@ void showDemand(Keeper& keeper) {
         keeper.application().waitFor([&] { return painted.done(); });
         full.push_back(millisecondsSince(start));
     }
-    page->backButton()->click();
+    button(page, "Back to what is")->click();
     showTimes("bees tried out, to the first sight over 500 winters", first, 50);
     showTimes("bees tried out, to the full answer", full, 250);
 }
@@ -117,7 +118,7 @@ void showAmounts(Keeper& keeper) {
             times.push_back(millisecondsSince(start));
             keeper.pause(30);
         }
-        page->backButton()->click();
+        button(page, "Back to what is")->click();
         showTimes(field == page->take() ? "slider 'take off now', to the picture painted" : "slider 'feed sugar', to the picture painted", times, 16);
     }
 }

@@ -13,12 +13,12 @@ class Reckoning;
 
 //! Answers what is tried out with another demand: a preview over few winters first, then the full answer. Only the newest wish is
 //! answered; older ones are stopped, and what they bring late is thrown away. Tested: tests/app/what_if_test.cpp.
-class Trying : public QObject {
+class WhatIfRunner : public QObject {
     Q_OBJECT
 
 public:
-    explicit Trying(std::shared_ptr<const Adviser> adviser, QObject* parent = nullptr);
-    ~Trying() override;
+    explicit WhatIfRunner(std::shared_ptr<const Adviser> adviser, QObject* parent = nullptr);
+    ~WhatIfRunner() override;
 
     void ask(int position, const book::ColonyCase& record);
     void cancel();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desk/still_fields.h"
+#include "desk/wheel_guard.h"
 
 #include <QAbstractSlider>
 #include <QAbstractSpinBox>
@@ -20,7 +20,7 @@ QWidget* fieldOf(QObject* watched) {
 
 } // namespace
 
-bool StillFields::eventFilter(QObject* watched, QEvent* event) {
+bool WheelGuard::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::Wheel && event->type() != QEvent::Show) return false;
     auto* field = fieldOf(watched);
     if (!field) return false;

@@ -78,7 +78,7 @@ void MainWindow::takeDue(const QString& file, const ReadToFollow& read) {
             else if (!calendar->leftOut.empty()) said += QLatin1Char('\n') + tr("Left out:") + QLatin1Char('\n') + problemWords(calendar->leftOut);
             if (calendar.ok() && calendar->written)
                 for (const auto& note : calendar->notes) said += QLatin1Char('\n') + QString::fromStdString(note);
-            banner_->say(QStringLiteral("calendar"), said);
+            banner_->showMessage(QStringLiteral("calendar"), said);
         });
 }
 

@@ -23,7 +23,7 @@ void printByHand(QWidget* parent, const Paper& paper) {
 void MainWindow::savePaper(const Paper& paper, const QString& name) {
     const QString path = askForNewFile(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")), tr("PDF (*.pdf)"), QStringLiteral("pdf"));
     if (path.isEmpty()) return;
-    if (saveSheet(paper, path)) return banner_->mention(tr("The sheet was written to %1.").arg(path));
+    if (saveSheet(paper, path)) return banner_->showBriefly(tr("The sheet was written to %1.").arg(path));
     warnPlainly(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desk/sparing.h"
+#include "desk/ensemble_cache.h"
 
 #include "app/window_desk.h"
 #include "models/what_if.h"
@@ -33,15 +33,15 @@ void expectSame(const WinterPicture& one, const WinterPicture& other) {
 
 } // namespace
 
-TEST(Sparing, OnlyTheLastWintersAreKeptAndOthersCanBeRecalled) {
-    const Sparing sparing(adviser(), 2);
-    const auto answers = answersOf(sparing);
+TEST(EnsembleCache, OnlyTheLastWintersAreKeptAndOthersCanBeRecalled) {
+    const EnsembleCache cache(adviser(), 2);
+    const auto answers = answersOf(cache);
     ASSERT_GE(answers.size(), 4U);
     for (std::size_t i = 0; i < answers.size(); ++i)
         EXPECT_EQ(wintersOf(*answers[i]) != nullptr, i + 2 >= answers.size()) << i;
     const auto& constants = invented::shipped()->constants;
     EXPECT_FALSE(Trials::of(answers[0], constants));
-    const auto recalled = sparing.recall(answers[0], {});
+    const auto recalled = cache.recall(answers[0], {});
     ASSERT_TRUE(recalled);
     ASSERT_TRUE(wintersOf(*recalled));
     EXPECT_TRUE(Trials::of(recalled, constants));
@@ -49,24 +49,24 @@ TEST(Sparing, OnlyTheLastWintersAreKeptAndOthersCanBeRecalled) {
     expectSame(recalled->picture, answers[0]->picture);
 }
 
-TEST(Sparing, CombsAreSharedOutAlsoAmongAnswersWhoseWintersAreGone) {
+TEST(EnsembleCache, CombsAreSharedOutAlsoAmongAnswersWhoseWintersAreGone) {
     const auto whole = adviser();
-    const Sparing sparing(whole, 1);
+    const EnsembleCache cache(whole, 1);
     const auto wanted = whole->shareOut(answersOf(*whole), advice::MovingCombs::Allowed);
-    const auto asked = answersOf(sparing);
-    auto shared = sparing.shareOut(asked, advice::MovingCombs::Allowed);
+    const auto asked = answersOf(cache);
+    auto shared = cache.shareOut(asked, advice::MovingCombs::Allowed);
     std::size_t gifts = 0;
     for (std::size_t i = 0; i < shared.size(); ++i) {
         EXPECT_EQ(shared[i]->answer.advice.gifts.size(), wanted[i]->answer.advice.gifts.size());
         EXPECT_EQ(shared[i]->answer.advice.options.size(), wanted[i]->answer.advice.options.size());
         EXPECT_EQ(shared[i]->alone ? shared[i]->alone : shared[i], asked[i]);
         gifts += shared[i]->answer.advice.gifts.size();
-        const auto recalled = sparing.recall(shared[i], {});
+        const auto recalled = cache.recall(shared[i], {});
         EXPECT_EQ(recalled->alone, shared[i]->alone);
         expectSame(recalled->picture, wanted[i]->picture);
     }
     EXPECT_GT(gifts, 0U) << "nothing is shared out in this yard";
-    EXPECT_EQ(sparing.shareOut(shared, advice::MovingCombs::Allowed), shared) << "the same answers are not made anew";
+    EXPECT_EQ(cache.shareOut(shared, advice::MovingCombs::Allowed), shared) << "the same answers are not made anew";
 }
 
 TEST_F(WindowDesk, InALargeYardTheWintersOfTheColonyTriedOutAreThereAgain) {
@@ -78,7 +78,7 @@ TEST_F(WindowDesk, InALargeYardTheWintersOfTheColonyTriedOutAreThereAgain) {
     }
     open(cases);
     EXPECT_FALSE(wintersOf(*window.yard()->colonies().front().answered)) << "let go";
-    window.colonyView()->pages()->setCurrentIndex(5);
+    window.colonyView()->showPage(ColonyPage::WhatIf);
     settle();
     EXPECT_TRUE(wintersOf(*window.yard()->colonies().front().answered));
     auto* page = window.colonyView()->whatIf();

@@ -7,8 +7,8 @@ namespace winterlarder::desk {
 
 //! A page is scrolled with the wheel, whatever field passes below the pointer: a field takes the wheel only after it was chosen with
 //! a click or a key, else a record would be changed unseen. Installed on the application.
-//! Tested: tests/app/still_fields_test.cpp.
-class StillFields : public QObject {
+//! Tested: tests/app/wheel_guard_test.cpp.
+class WheelGuard : public QObject {
 public:
     using QObject::QObject;
 

@@ -9,10 +9,10 @@
 namespace winterlarder::desk {
 
 //! Keeps a large yard's memory in bounds: the winters of an answer take ten megabytes, and only those of the last answers are kept. The
-//! plan of a yard simulates those it needs anew. Tested: tests/app/sparing_test.cpp.
-class Sparing : public Adviser {
+//! plan of a yard simulates those it needs anew. Tested: tests/app/ensemble_cache_test.cpp.
+class EnsembleCache : public Adviser {
 public:
-    explicit Sparing(std::shared_ptr<const Adviser> adviser, std::size_t kept = 16) : adviser_(std::move(adviser)), most_(kept) {}
+    explicit EnsembleCache(std::shared_ptr<const Adviser> adviser, std::size_t kept = 16) : adviser_(std::move(adviser)), most_(kept) {}
 
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const override;

@@ -1,29 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desk/sparing.h"
+#include "desk/ensemble_cache.h"
 
 namespace winterlarder::desk {
 
-Outcome<AnsweredPointer> Sparing::answer(const book::ColonyCase& record, int position, std::stop_token stop) const {
+Outcome<AnsweredPointer> EnsembleCache::answer(const book::ColonyCase& record, int position, std::stop_token stop) const {
     auto outcome = adviser_->answer(record, position, std::move(stop));
     if (!outcome.ok()) return outcome;
     return withoutWinters(outcome.value());
 }
 
-Outcome<AnsweredPointer> Sparing::preview(const book::ColonyCase& record, int position, std::stop_token stop) const {
+Outcome<AnsweredPointer> EnsembleCache::preview(const book::ColonyCase& record, int position, std::stop_token stop) const {
     return adviser_->preview(record, position, std::move(stop));
 }
 
-AnsweredPointer Sparing::recall(const AnsweredPointer& answered, std::stop_token stop) const {
+AnsweredPointer EnsembleCache::recall(const AnsweredPointer& answered, std::stop_token stop) const {
     return withoutWinters(adviser_->recall(answered, std::move(stop)));
 }
 
-std::vector<AnsweredPointer> Sparing::shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const {
+std::vector<AnsweredPointer> EnsembleCache::shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const {
     auto shared = adviser_->shareOut(yard, combs);
     for (auto& colony : shared) colony = withoutWinters(colony);
     return shared;
 }
 
-AnsweredPointer Sparing::withoutWinters(const AnsweredPointer& answered) const {
+AnsweredPointer EnsembleCache::withoutWinters(const AnsweredPointer& answered) const {
     if (!answered || !answered->answer.workings.ensemble) return answered;
     auto made = std::make_shared<AnsweredColony>(*answered);
     auto winters = std::exchange(made->answer.workings.ensemble, nullptr);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desk/trying.h"
+#include "desk/what_if_runner.h"
 
 #include "desk/reckoning.h"
 
@@ -24,37 +24,37 @@ private:
 
 } // namespace
 
-Trying::Trying(std::shared_ptr<const Adviser> adviser, QObject* parent)
+WhatIfRunner::WhatIfRunner(std::shared_ptr<const Adviser> adviser, QObject* parent)
     : QObject(parent), preview_(std::make_unique<Reckoning>(std::make_shared<Previewing>(adviser), Pace::Prompt)),
       full_(std::make_unique<Reckoning>(adviser, Pace::Prompt)),
       asked_{.colony = {}, .yard = {}, .asOf = *Date::of(2000, 1, 1), .lookedOn = {}, .site = {}, .hive = {}, .bees = {}, .combs = {}, .weighings = {},
              .moisturePercent = {}, .feeds = {}, .harvests = {}, .season = {}, .feeder = {}, .wish = {}} {
     connect(preview_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answer) {
         emit previewed(answer);
-        full_->ask(id, position_, asked_, true);
+        full_->ask(id, position_, asked_, NewestWork::Turn::First);
     });
     connect(full_.get(), &Reckoning::answered, this, [this](ColonyId, const AnsweredPointer& answer) { emit answered(answer); });
     for (auto* each : {preview_.get(), full_.get()})
         connect(each, &Reckoning::contradicted, this, [this](ColonyId, const book::ColonyCase&, const Problems& problems) { emit contradicted(problems); });
 }
 
-Trying::~Trying() = default;
+WhatIfRunner::~WhatIfRunner() = default;
 
-void Trying::ask(int position, const book::ColonyCase& record) {
+void WhatIfRunner::ask(int position, const book::ColonyCase& record) {
     position_ = position;
     asked_ = record;
     full_->keepOnly({});
-    preview_->ask(tried, position, record, true);
+    preview_->ask(tried, position, record, NewestWork::Turn::First);
 }
 
-void Trying::cancel() {
+void WhatIfRunner::cancel() {
     const bool busy = !idle();
     preview_->keepOnly({});
     full_->keepOnly({});
     if (busy) emit cancelled();
 }
 
-bool Trying::idle() const {
+bool WhatIfRunner::idle() const {
     return preview_->idle() && full_->idle();
 }
 
