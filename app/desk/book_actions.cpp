@@ -119,7 +119,7 @@ void BookActions::receive(Opened opened) {
     if (first) emit dataRead(opened.reference);
     const auto told = [this, problems = opened.problems, asked = opened.asked](const Problems&) {
         if (!problems.empty()) emit failed(problems);
-        if (!asked.empty()) banner_->say(QStringLiteral("asked"), problemWords(asked));
+        if (!asked.empty()) banner_->showMessage(QStringLiteral("asked"), problemWords(asked));
     };
     if (!book_->reference() || !openFirst(std::move(opened), told)) told({});
     if (first) readPlacesBeside();
@@ -139,7 +139,7 @@ bool BookActions::openFirst(Opened opened, OpenBook::Done done) {
     if (book.isEmpty() && arguments_.files.isEmpty() && !arguments_.pictures && !recent.isEmpty() && QFileInfo::exists(recent.front())) book = recent.front();
     if (!opened.demo.isEmpty()) openCopyOfDemo(opened.demo, std::move(done));
     else if (!opened.records.empty()) openCases(std::move(opened.records), std::move(done));
-    else if (!book.isEmpty()) open(book, false, false, std::move(done));
+    else if (!book.isEmpty()) open(book, book::OpenFor::Writing, std::move(done));
     else return false;
     return true;
 }
@@ -165,7 +165,7 @@ void BookActions::openCases(std::vector<book::ColonyCase> records, OpenBook::Don
 void BookActions::openCopyOfDemo(const QString& copy, OpenBook::Done done) {
     yard_->showDay(arguments_.day.value_or(demoDay));
     book_->playOn(demoDay);
-    open(copy, false, false, std::move(done));
+    open(copy, book::OpenFor::Writing, std::move(done));
 }
 
 void BookActions::beginBook(const Beginning& beginning) {

@@ -203,7 +203,7 @@ bool ColonyView::pictureIsEmpty(const ColonyEntry& colony, bool followed) const 
 
 // What is entered there is entered as on the page of the look.
 void ColonyView::connectNext() {
-    connect(next_->bees(), &BeesField::told, look_->bees(), &BeesField::told);
+    connect(next_->bees(), &BeesField::valueEntered, look_->bees(), &BeesField::valueEntered);
     connect(next_->weighing(), &WeighingField::weighed, look_->weighing(), &WeighingField::weighed);
     connect(next_->combsButton(), &QPushButton::clicked, this, [this] {
         pages_->setCurrentIndex(0);

@@ -134,7 +134,7 @@ bool troubleSince(const ColonyHistory& history, const Look* look, Date asOf) {
     bool since = look == nullptr, trouble = false;
     for (const auto& each : history.looks) {
         since = since || &each == look;
-        if (since && each.date <= asOf && asOf.daysSince(each.date) <= oldestObservation) trouble = trouble || each.bees.trouble;
+        if (since && each.date <= asOf && asOf.daysSince(each.date) <= oldestObservationDays) trouble = trouble || each.bees.trouble;
     }
     return trouble;
 }

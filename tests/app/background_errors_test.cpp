@@ -98,7 +98,7 @@ TEST_F(WindowDesk, AnErrorWhileWintersAreMadeAgainIsToldOnceAsOursAndWaitedForNo
     open({colony("A")});
     const auto answered = entry().answered;
     ASSERT_TRUE(answered);
-    window.banner()->hush(QStringLiteral("problems"));
+    window.banner()->dismiss(QStringLiteral("problems"));
     auto* answering = window.findChild<Answering*>();
     ASSERT_TRUE(answering);
     const int before = adviser->recalls;

@@ -94,8 +94,8 @@ TEST(Contradiction, IsFoundAmongHundredsOfThousands) {
 // ---- weighings by one tare ------------------------------------------------------------------------------------------------
 
 //! A weighing whose error is the tare's and one of its own.
-Evidence weighing(double kg, double tareSd, double ownSd, std::string kind = "scale") {
-    auto made = piece(std::move(kind), kg, 0, std::hypot(tareSd, ownSd));
+Evidence weighing(double kg, double tareSd, double ownSd, EvidenceKind kind = EvidenceKind::Scale) {
+    auto made = piece(kind, kg, 0, std::hypot(tareSd, ownSd));
     made.tareSd = kilograms(tareSd);
     return made;
 }
@@ -121,10 +121,10 @@ TEST(SharedTare, NoNumberOfWeighingsIsSurerThanTheTare) {
 }
 
 TEST(SharedTare, OneWeighingIsCombinedAsIfItsErrorWereAllItsOwn) {
-    const auto with = combine({weighing(18, 2, 0.5), piece("combs", 20, 0.15, 0.3)});
+    const auto with = combine({weighing(18, 2, 0.5), piece(EvidenceKind::Combs, 20, 0.15, 0.3)});
     auto alone = weighing(18, 2, 0.5);
     alone.tareSd = kilograms(0);
-    const auto without = combine({alone, piece("combs", 20, 0.15, 0.3)});
+    const auto without = combine({alone, piece(EvidenceKind::Combs, 20, 0.15, 0.3)});
     EXPECT_EQ(with->mean, without->mean);
     EXPECT_EQ(with->sd, without->sd);
     EXPECT_EQ(with->shares[0].weight, without->shares[0].weight);
@@ -132,7 +132,7 @@ TEST(SharedTare, OneWeighingIsCombinedAsIfItsErrorWereAllItsOwn) {
 
 // The same weights, tried out: the combined value errs by as much as it says.
 TEST(SharedTare, TheCombinedErrorIsThatOfManyTrials) {
-    const std::vector<Evidence> pieces{weighing(20, 1.8, 0.6), weighing(20, 1.8, 1.5, "one-sided lift"), piece("combs", 20, 0, 2.5), weighing(20, 1.8, 0.3)};
+    const std::vector<Evidence> pieces{weighing(20, 1.8, 0.6), weighing(20, 1.8, 1.5, EvidenceKind::OneSidedLift), piece(EvidenceKind::Combs, 20, 0, 2.5), weighing(20, 1.8, 0.3)};
     const auto estimate = combine(pieces);
     std::mt19937_64 draws(7);
     std::normal_distribution<double> normal;
@@ -150,7 +150,7 @@ TEST(SharedTare, TheCombinedErrorIsThatOfManyTrials) {
 
 TEST(SharedTare, TwoFiguresTogetherAreWhatTheyAreCombined) {
     EXPECT_NEAR(sdTogether(std::sqrt(5.0), std::sqrt(8.0), 4), std::sqrt(4.8), 1e-12);
-    EXPECT_NEAR(sdTogether(3, 2, 0), combine({piece("combs", 20, 0, 3), piece("scale", 20, 0, 2)})->sd.value(), 1e-12);
+    EXPECT_NEAR(sdTogether(3, 2, 0), combine({piece(EvidenceKind::Combs, 20, 0, 3), piece(EvidenceKind::Scale, 20, 0, 2)})->sd.value(), 1e-12);
     EXPECT_EQ(sdTogether(2, 2, 4), 2) << "the same error twice";
 }
 
@@ -174,9 +174,9 @@ RC_GTEST_PROP(SharedTareProperty, WeightsAreThoseOfLeastSquares, ()) {
     const int count = *rc::gen::inRange(2, 8);
     for (int i = 0; i < count; ++i) {
         const double own = *rc::gen::inRange(1, 40) / 10.0;
-        pieces.push_back(i < 2 || *rc::gen::arbitrary<bool>() ? weighing(20, tareSd, own) : piece("combs", 20, 0, own));
+        pieces.push_back(i < 2 || *rc::gen::arbitrary<bool>() ? weighing(20, tareSd, own) : piece(EvidenceKind::Combs, 20, 0, own));
     }
-    learning::SymmetricSystem system(pieces.size());
+    numerics::SymmetricSystem system(pieces.size());
     for (std::size_t i = 0; i < pieces.size(); ++i)
         for (std::size_t j = 0; j < pieces.size(); ++j)
             system.add(i, j, i == j ? std::pow(pieces[i].absoluteSd.value(), 2) : pieces[i].tareSd.value() * pieces[j].tareSd.value());
