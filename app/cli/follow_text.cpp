@@ -36,14 +36,14 @@ private:
         TextTable table({QString(), say::CommandLine::tr(">Forecast in autumn"), say::CommandLine::tr(">Forecast now")});
         const auto& then = f.autumn;
         const auto& now = f.now;
-        table.add({say::CommandLine::tr("Stores today"), text::mass(then.today, style_), text::mass(now.today, style_)});
+        table.add({say::CommandLine::tr("Stores today"), text::amount(then.today, style_), text::amount(now.today, style_)});
         table.add({say::CommandLine::tr("Lost since"), text::mass(then.lost, style_), text::mass(now.lost, style_)});
-        table.add({say::CommandLine::tr("Left when spring forage starts"), text::mass(then.atForage, style_), text::mass(now.atForage, style_)});
-        table.add({say::CommandLine::tr("Fall below %1").arg(text::mass(q.reserve, style_)), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
+        table.add({say::CommandLine::tr("Left when spring forage starts"), text::amount(then.atForage, style_), text::amount(now.atForage, style_)});
+        table.add({say::CommandLine::tr("Fall below %1").arg(text::amount(q.reserve, style_)), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
         table.add({say::CommandLine::tr("Run out"), text::ofHundred(then.runOut, style_), text::ofHundred(now.runOut, style_)});
         text_ += table.text();
         FactList facts;
-        if (now.reserveBy.low) facts.add(say::CommandLine::tr("Below %1").arg(text::mass(q.reserve, style_)), between(now.reserveBy));
+        if (now.reserveBy.low) facts.add(say::CommandLine::tr("Below %1").arg(text::amount(q.reserve, style_)), between(now.reserveBy));
         if (now.outBy.low) facts.add(say::CommandLine::tr("Nothing left"), between(now.outBy));
         facts.add(say::CommandLine::tr("Spring forage starts"), say::CommandLine::tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
         text_ += facts.text();
@@ -64,16 +64,16 @@ private:
     void feedTable() {
         heading(say::CommandLine::tr("Feed"));
         FactList facts;
-        facts.add(say::CommandLine::tr("Becomes stores"), text::mass(f.feed->stores, style_));
+        facts.add(say::CommandLine::tr("Becomes stores"), text::amount(f.feed->stores, style_));
         if (f.feed->by > f.feed->begins()) facts.add(say::CommandLine::tr("Needed by"), on(f.feed->by));
         text_ += facts.text();
         TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Amount")});
-        for (const auto& lot : f.feed->lots) table.add({text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::mass(lot.fondant, style_)});
+        for (const auto& lot : f.feed->lots) table.add({text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::amount(lot.fondant, style_)});
         if (f.feed->plan)
             for (const auto& visit : f.feed->plan->visits)
                 table.add({text::date(visit.date, style_), text::visit(visit.kind),
-                           visit.syrup.value() > 0 ? text::volume(visit.syrup, style_)
-                                                   : (visit.fondant.value() > 0 ? text::mass(visit.fondant, style_) : QString())});
+                           visit.syrup.value() > 0 ? text::amount(visit.syrup, style_)
+                                                   : (visit.fondant.value() > 0 ? text::amount(visit.fondant, style_) : QString())});
         text_ += table.text();
     }
 

@@ -95,7 +95,7 @@ QString wholeKilograms(Mass mass) {
 }
 
 QString spread(const Spread<Mass>& mass) {
-    return say::WindowWords::tr("%1 (%2 to %3)").arg(wholeKilograms(mass.typical), massIn(mass.low, 0), massIn(mass.high, 0));
+    return text::amount(mass, style());
 }
 
 QString fineSpread(const Spread<Mass>& mass) {
@@ -191,7 +191,7 @@ QString verdictName(advice::Verdict verdict) {
 QString verdict(const advice::Advice& advice) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
         return say::WindowWords::tr("take %1").arg(amount(advice.harvest->upTo));
-    if (advice.verdict == advice::Verdict::Feed && advice.feed) {
+    if (advice.verdict != advice::Verdict::Unite && advice.feed) {
         if (advice.feed->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
         return say::WindowWords::tr("feed %1 fondant").arg(amount(advice.feed->fondant));
     }

@@ -22,7 +22,7 @@ const std::vector<RemarkText>& followTexts() {
                            "touching the outermost comb with bees, with no empty comb between.")},
         {"dry-sugar",
          QT_TRANSLATE_NOOP("Remark",
-                           "If there is no fondant, %{sugar} of dry white sugar in all will do in need: on paper on the top bars "
+                           "If there is no fondant, %{sugar:amount} of dry white sugar in all will do in need: on paper on the top bars "
                            "over the cluster, misted with water, or the bees carry it out.")},
         {"flight-may-be-robbers",
          QT_TRANSLATE_NOOP("Remark", "Bees that fly from a dead colony are robbers. Look for pollen coming in or cleansing flights, "
@@ -36,10 +36,10 @@ const std::vector<RemarkText>& followTexts() {
                                      "colonies, or left below.")},
         {"cold-spell",
          QT_TRANSLATE_NOOP("Remark", "Most colonies starve in spring, not in midwinter. With brood in every comb a week of cold "
-                                     "rain can empty a hive: leave %{leave} until forage is steady.")},
-        {"follow-course", QT_TRANSLATE_NOOP("Remark", "As forecast: about %{stores} are left; the autumn expected %{planned} for today.")},
+                                     "rain can empty a hive: leave %{leave:amount} until forage is steady.")},
+        {"follow-course", QT_TRANSLATE_NOOP("Remark", "As forecast: about %{stores:amount} are left; the autumn expected %{planned:amount} for today.")},
         {"follow-act-now",
-         QT_TRANSLATE_NOOP("Remark", "About %{stores} are left: less than these bees may eat in %{days:0} days. That cannot wait for better weather.")},
+         QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} are left: less than these bees may eat in %{days:0} days. That cannot wait for better weather.")},
         {"follow-out-of-reach",
          QT_TRANSLATE_NOOP("Remark", "On %{day} no stores were in sight beside the cluster. However heavy the hive is, food the cluster does not "
                                      "touch is not found in the cold: it starves beside full combs.")},
@@ -48,16 +48,16 @@ const std::vector<RemarkText>& followTexts() {
         {"follow-dwindling",
          QT_TRANSLATE_NOOP("Remark", "About %{seen:0} bees were seen on %{day}, where even a poor winter leaves %{least:0}: the colony dwindles.")},
         {"follow-less-than-thought",
-         QT_TRANSLATE_NOOP("Remark", "Less was in the hive than was thought: on %{day} more likely about %{now} than %{thought}. The bees do not eat faster for it.")},
+         QT_TRANSLATE_NOOP("Remark", "Less was in the hive than was thought: on %{day} more likely about %{now:amount} than %{thought:amount}. The bees do not eat faster for it.")},
         {"feed-not-recorded",
-         QT_TRANSLATE_NOOP("Remark", "Feed for about %{stores} of stores was planned from %{day} on, and it is not written down that it was given. Was it? "
+         QT_TRANSLATE_NOOP("Remark", "Feed for about %{stores:amount} of stores was planned from %{day} on, and it is not written down that it was given. Was it? "
                                      "Until you say so it is not counted.")},
         {"follow-faster",
          QT_TRANSLATE_NOOP("Remark", "Between %{from} and %{until} the hive lost %{lost}, where about %{expected} was expected: these bees eat faster than forecast.")},
         {"check-the-scale",
          QT_TRANSLATE_NOOP("Remark", "So much is hardly eaten: check the scale, and whether a lid, a box or a stone was on or off on %{day}, and look for robbers.")},
         {"follow-more",
-         QT_TRANSLATE_NOOP("Remark", "More is there than the colony needs: in 9 winters of 10 %{stores} or more will be left when spring forage starts.")},
+         QT_TRANSLATE_NOOP("Remark", "More is there than the colony needs: in 9 winters of 10 %{stores:amount} or more will be left when spring forage starts.")},
         {"comb-against-cluster",
          QT_TRANSLATE_NOOP("Remark", "On a day of %{=10 °C} or more hang a full comb right against the cluster, no empty one between, and weigh the hive.")},
         {"when-dwindling",
@@ -81,7 +81,7 @@ const std::vector<RemarkText>& followTexts() {
         {"dead-queen-missing", QT_TRANSLATE_NOOP("Remark", "No queen among the dead: with few bees and drone brood or none it was probably queenless.")},
         {"follow-dead", QT_TRANSLATE_NOOP("Remark", "The colony was found dead on %{day}.")},
         {"follow-reserve-by",
-         QT_TRANSLATE_NOOP("Remark", "If nothing is done it falls below %{reserve} in %{in:0} of 100 winters that fit what was seen, by about %{day}.")},
+         QT_TRANSLATE_NOOP("Remark", "If nothing is done it falls below %{reserve:amount} in %{in:0} of 100 winters that fit what was seen, by about %{day}.")},
         {"next-weighing", QT_TRANSLATE_NOOP("Remark", "Weigh again by %{day}: from then on a weighing may change what to do.")},
         {"next-weighing-visit", QT_TRANSLATE_NOOP("Remark", "Weigh on %{day}, before more is fed: how much it is to be follows from that.")},
         {"no-more-weighing", QT_TRANSLATE_NOOP("Remark", "No further weighing before forage would change what to do.")},
@@ -96,7 +96,7 @@ const std::vector<RemarkText>& followTexts() {
          QT_TRANSLATE_NOOP("Remark", "What was seen on %{day} contradicts every simulated winter, all of which had run out of stores by then. "
                                      "Weigh the hive.")},
         {"fits-no-winter",
-         QT_TRANSLATE_NOOP("Remark", "The records fit no winter: of about %{had} on %{decided}, with %{given} fed and %{taken} taken since, nothing can "
+         QT_TRANSLATE_NOOP("Remark", "The records fit no winter: of about %{had:amount} on %{decided}, with %{given:amount} fed and %{taken:amount} taken since, nothing can "
                                      "have been left before %{day}, yet stores were found then. Look at what was written down between these days: "
                                      "until it is set right there is no forecast but the autumn's.")},
         {"wet-weighing", QT_TRANSLATE_NOOP("Remark", "Rain or snow lay on the hive on %{day}: that weighing counts for less.")},
@@ -131,10 +131,10 @@ const std::vector<RemarkText>& followTexts() {
          "springs",
          QT_TRANSLATE_NOOP("Remark", "Going by one spring, spring forage starts %{days:1} days earlier here than the climate says; used from now on.")},
         {"spring-carries", QT_TRANSLATE_NOOP("Remark", "Spring forage should carry the colony from about %{day}.")},
-        {"spring-leave", QT_TRANSLATE_NOOP("Remark", "Leave %{leave} for a cold spell until forage is steady.")},
-        {"spring-surplus", QT_TRANSLATE_NOOP("Remark", "About %{surplus} more than that should be left when spring forage starts and may come out.")},
+        {"spring-leave", QT_TRANSLATE_NOOP("Remark", "Leave %{leave:amount} for a cold spell until forage is steady.")},
+        {"spring-surplus", QT_TRANSLATE_NOOP("Remark", "About %{surplus:amount} more than that should be left when spring forage starts and may come out.")},
         {"queen-room",
-         QT_TRANSLATE_NOOP("Remark", "Take out about %{room} of full combs when forage has begun, so that the queen has room to lay.")},
+         QT_TRANSLATE_NOOP("Remark", "Take out about %{room:amount} of full combs when forage has begun, so that the queen has room to lay.")},
     };
     return texts;
 }
