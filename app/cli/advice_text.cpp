@@ -171,7 +171,7 @@ private:
 
     QString given(const advice::CombGift& gift) const {
         const QString said = say::CommandLine::tr("From %1 to %2: %3 (%4).")
-                                 .arg(shown(gift.from), shown(gift.to), text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)), text::mass(gift.honey, style_));
+                                 .arg(shown(gift.from), shown(gift.to), text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)), text::amount(gift.honey, style_));
         return gift.back.empty() ? said : say::CommandLine::tr("%1 As many of the emptiest outer combs go back, and are taken off that weight.").arg(said);
     }
     // The receiver's own combs can be named in its own answer.

@@ -5,7 +5,7 @@
 #include "answer/doubts.h"
 #include "answer/learned_book.h"
 #include "cli/advice_text.h"
-#include "cli/batch.h"
+#include "cli/asked_colonies.h"
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
 
@@ -13,7 +13,9 @@
 #include "exchange/case/case_file.h"
 #include "support/caught.h"
 
+#include <algorithm>
 #include <fmt/format.h>
+#include <functional>
 #include <ostream>
 
 namespace winterlarder::cli {
@@ -23,28 +25,13 @@ namespace {
 
 using exchange::Json;
 
-//! A colony asked about and its case, or why there is none.
-struct AskedColony {
-    book::Colony colony;
-    Outcome<book::ColonyCase> record;
-};
-
 //! The colonies asked about, and how learning from their past went.
 struct AskedCases {
     std::vector<AskedColony> colonies;
     Status status = Status::Done;
 };
 
-Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAnswers& options, Date asOf) {
-    if (!options.colony) return book::livingOn(from, asOf);
-    auto colony = colonyOf(from, *options.colony);
-    if (!colony) return colony.problems();
-    return std::vector<book::Colony>{std::move(colony).value()};
-}
-
-Outcome<AskedCases> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf) {
-    auto colonies = coloniesAsked(from, options, asOf);
-    if (!colonies) return colonies.problems();
+Outcome<AskedCases> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf, Neighbours neighbours) {
     AskedCases asked;
     std::optional<LearnedBook> past;
     if (!options.withoutLearning) {
@@ -53,21 +40,18 @@ Outcome<AskedCases> casesAsked(Session& session, book::Book& from, const BookAns
         past = std::move(learned).value();
         if (!past->problems.empty()) asked.status = session.fail(past->problems);
     }
-    for (auto& colony : *colonies) {
-        auto record = caught({options.file, 0, 0}, fmt::format("the case of {}", colony.name),
-                             [&] { return learnedCase(from, colony.id, asOf, past ? &past->learned : nullptr); });
-        asked.colonies.push_back({std::move(colony), std::move(record)});
-    }
+    auto colonies = coloniesWithCases(from, options, asOf, neighbours, past ? &past->learned : nullptr);
+    if (!colonies) return colonies.problems();
+    asked.colonies = std::move(colonies).value();
     return asked;
 }
 
-//! Shows the colonies' answers in their order.
+//! Shows the answers of colonies by their names.
 class BookOutput {
 public:
-    BookOutput(Session& session, const std::vector<AskedColony>& asked) : session_(session), asked_(asked) {}
+    explicit BookOutput(Session& session) : session_(session) {}
 
-    void show(const BatchAnswer& answer) {
-        const std::string& name = asked_.at(shown_).colony.name;
+    void show(const std::string& name, const BatchAnswer& answer) {
         const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
         if (!said)
             showFaults(answer.at, said.problems(), name);
@@ -101,89 +85,63 @@ private:
     }
 
     Session& session_;
-    const std::vector<AskedColony>& asked_;
-    std::size_t shown_ = 0;
+    int shown_ = 0;
     Status status_ = Status::Done;
 };
 
-//! A colony of the book as a case to be answered. What a book holds is never a fault: records in doubt are set aside first.
-BatchItem itemOf(const Session& session, const BookAnswers& options, const AskedColony& asked, std::uint64_t position) {
-    BatchItem item{position, fmt::format("{}: {}", options.file, asked.colony.name), 0, {}, {}};
-    if (!asked.record) {
-        item.problems = placedAt(asked.record.problems(), item.file);
-        return item;
-    }
-    auto sound = believed(*asked.record, session.reference);
-    sound.record.sure = true; // they were judged
-    item.text = exchange::writeCaseLine(sound.record);
-    item.setAside = std::move(sound.setAside);
-    item.record = *asked.record;
-    return item;
-}
-
-Status answerAll(Session& session, const BookAnswers& options, const std::vector<AskedColony>& asked) {
-    BookOutput output(session, asked);
-    const auto combs = options.combsStay ? advice::MovingCombs::Not : advice::MovingCombs::Allowed;
-    OrderedAnswers ordered({session.reference, session.sampling, session.threads, combs}, [&](const BatchAnswer& answer) { output.show(answer); });
-    {
-        Batch batch(session.reference, session.sampling, session.threads, ordered);
-        std::uint64_t position = 0;
-        for (const auto& each : asked) batch.add(itemOf(session, options, each, position++));
-    }
-    ordered.finish();
-    return output.status();
-}
-
 //! Opens the book, reads the cases asked for and hands them to `answer`.
 template <class Answer>
-Status withCases(Session& session, const BookAnswers& options, For purpose, Answer answer) {
+Status withCases(Session& session, const BookAnswers& options, For purpose, Neighbours neighbours, Answer answer) {
     const auto asOf = dayOrToday(session, "--as-of", options.asOf);
     if (!asOf) return session.fail(asOf.problems());
     auto opened = openBook(session, options, purpose);
     if (!opened) return session.fail(opened.problems());
-    const auto asked = casesAsked(session, *opened, options, *asOf);
+    const auto asked = casesAsked(session, *opened, options, *asOf, neighbours);
     if (!asked) return session.fail(asked.problems());
     return worse(asked->status, answer(*opened, asked->colonies, *asOf));
 }
 
-//! The same for a single colony, which must be named.
+//! The same for a single colony, which must be named: `answer` gets it with all that take part in its yard's plan.
 template <class Answer>
-Status withOneCase(Session& session, const BookAnswers& options, For purpose, Answer answer) {
+Status withOneCase(Session& session, const BookAnswers& options, For purpose, Neighbours neighbours, Answer answer) {
     if (!options.colony) return session.fail({argumentProblem("which colony was not said", "--colony NAME")});
-    return withCases(session, options, purpose,
-                     [&](book::Book& from, const std::vector<AskedColony>& asked, Date) {
-                         const auto& one = asked.front();
-                         return one.record ? answer(from, one) : session.fail(one.record.problems());
-                     });
+    return withCases(session, options, purpose, neighbours, [&](book::Book& from, const std::vector<AskedColony>& asked, Date) {
+        const auto one = std::find_if(asked.begin(), asked.end(), [](const AskedColony& each) { return each.shown; });
+        return one->record ? answer(from, *one, asked) : session.fail(one->record.problems());
+    });
+}
+
+Status acceptAnswer(Session& session, book::Book& to, const BookAnswers& options, const AskedColony& asked, const BatchAnswer& answer) {
+    if (!answer.problems.empty()) return session.fail(answer.problems);
+    if (answer.member->advice.verdict == advice::Verdict::CannotSay)
+        return session.fail({{ProblemKind::Input, {answer.at, 0, 0}, "there is no advice to act on: it cannot be said", "book advise tells why"}});
+    auto accepted = acceptanceOf(asked.colony.id, *answer.record, answer.member->question, answer.member->advice, session.reference, session.style);
+    return printId(session, to.apply(book::SingleEdit(std::move(accepted)), session.moment.now, writerOf(session, options)), book::Kind::ActedAdvice);
 }
 
 } // namespace
 
 Status adviseBook(Session& session, const BookAnswers& options) {
-    return withCases(session, options, For::Reading, [&](book::Book&, const std::vector<AskedColony>& asked, Date asOf) {
+    return withCases(session, options, For::Reading, Neighbours::Counted, [&](book::Book&, const std::vector<AskedColony>& asked, Date asOf) {
         if (asked.empty()) session.tell(fmt::format("{}: no colony is living on {}", options.file, asOf.iso()));
-        return answerAll(session, options, asked);
+        BookOutput output(session);
+        answerAll(session, options, asked, [&](const AskedColony& colony, const BatchAnswer& answer) { output.show(colony.colony.name, answer); });
+        return output.status();
     });
 }
 
 Status bookCase(Session& session, const BookAnswers& options) {
-    return withOneCase(session, options, For::Reading, [&](book::Book&, const AskedColony& asked) {
+    return withOneCase(session, options, For::Reading, Neighbours::LeftOut, [&](book::Book&, const AskedColony& asked, const std::vector<AskedColony>&) {
         session.out << exchange::writeCase(*asked.record);
         return Status::Done;
     });
 }
 
 Status acceptAdvice(Session& session, const BookAnswers& options) {
-    return withOneCase(session, options, For::Writing, [&](book::Book& to, const AskedColony& asked) {
-        const BatchItem item = itemOf(session, options, asked, 0);
-        const BatchAnswer answer = answerOf(item, session.reference, session.sampling, session.threads);
-        if (!answer.problems.empty()) return session.fail(answer.problems);
-        if (answer.member->advice.verdict == advice::Verdict::CannotSay)
-            return session.fail({{ProblemKind::Input, {item.file, 0, 0}, "there is no advice to act on: it cannot be said", "book advise tells why"}});
-        auto accepted = acceptanceOf(asked.colony.id, *answer.record, answer.member->question, answer.member->advice, session.reference,
-                                     session.style);
-        return printId(session, to.apply(book::SingleEdit(std::move(accepted)), session.moment.now, writerOf(session, options)),
-                       book::Kind::ActedAdvice);
+    return withOneCase(session, options, For::Writing, Neighbours::Counted, [&](book::Book& to, const AskedColony&, const std::vector<AskedColony>& yard) {
+        Status status = Status::Done;
+        answerAll(session, options, yard, [&](const AskedColony& colony, const BatchAnswer& answer) { status = acceptAnswer(session, to, options, colony, answer); });
+        return status;
     });
 }
 

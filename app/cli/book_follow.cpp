@@ -3,6 +3,7 @@
 #include "answer/due_looks.h"
 #include "answer/follow_json.h"
 #include "answer/learned_book.h"
+#include "cli/asked_colonies.h"
 #include "cli/book_commands.h"
 #include "cli/choice_option.h"
 #include "cli/follow_text.h"
@@ -20,6 +21,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
+#include <map>
 #include <ostream>
 
 namespace winterlarder::cli {
@@ -227,20 +229,49 @@ Status learnedBook(Session& session, const BookAnswers& options) {
     return from->status;
 }
 
+namespace {
+
+//! What the answers ask to be done, by the colonies' numbers.
+Outcome<std::map<std::int64_t, AdvisedDue>> advisedIn(Session& session, Asked& from, const BookAnswers& options, Problems& problems) {
+    const auto asked = coloniesWithCases(from.book, options, from.asOf, Neighbours::Counted, from.learned ? &*from.learned : nullptr);
+    if (!asked) return asked.problems();
+    std::map<std::int64_t, AdvisedDue> advised;
+    answerAll(session, options, *asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
+        problems.insert(problems.end(), answer.problems.begin(), answer.problems.end());
+        if (answer.member) advised.emplace(colony.colony.id.number, advisedDue(answer.member->question, answer.member->advice, session.style));
+    });
+    return advised;
+}
+
+std::vector<ReadDue> readAll(Asked& from, const std::map<std::int64_t, AdvisedDue>& advised, Problems& problems) {
+    std::vector<ReadDue> colonies;
+    for (const auto& colony : from.colonies) {
+        auto reading = readDue(from.book, colony.id, colony.name, from.asOf, from.learned ? &*from.learned : nullptr);
+        if (!reading) {
+            problems.insert(problems.end(), reading.problems().begin(), reading.problems().end());
+            continue;
+        }
+        const auto found = advised.find(colony.id.number);
+        colonies.push_back({std::move(reading).value(), found == advised.end() ? std::nullopt : std::optional(found->second)});
+    }
+    return colonies;
+}
+
+} // namespace
+
 Status bookCalendar(Session& session, const BookAnswers& options) {
     auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
     if (!from) return session.fail(from.problems());
-    std::vector<FollowReading> readings;
+    const auto info = from->book.info();
+    if (!info) return session.fail(info.problems());
     Problems problems;
-    for (const auto& colony : from->colonies) {
-        auto reading = readDue(from->book, colony.id, colony.name, from->asOf, from->learned ? &*from->learned : nullptr);
-        if (reading) readings.push_back(std::move(reading).value());
-        else problems.insert(problems.end(), reading.problems().begin(), reading.problems().end());
-    }
-    const auto looks = dueLooks(readings, session.reference, session.sampling, session.threads, session.style);
+    const auto advised = advisedIn(session, *from, options, problems);
+    if (!advised) return session.fail(advised.problems());
+    const auto colonies = readAll(*from, *advised, problems);
+    const auto looks = dueLooks(calendarMark(*info), colonies, session.reference, session.sampling, session.threads, session.style);
     problems.insert(problems.end(), looks.problems.begin(), looks.problems.end());
     for (auto& problem : problems)
-        if (problem.place.file != options.file) problem.place.file = fmt::format("{}: {}", options.file, problem.place.file);
+        if (problem.place.file.rfind(options.file, 0) != 0) problem.place.file = fmt::format("{}: {}", options.file, problem.place.file);
     for (const auto& note : looks.notes) session.tell(fmt::format("{}: {}", options.file, note));
     session.out << exchange::calendarFile(text::calendarName(), looks.due, session.moment.now);
     return problems.empty() ? from->status : worse(from->status, session.fail(problems));

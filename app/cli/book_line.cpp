@@ -233,6 +233,7 @@ void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
     auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
                          [this](Session& session) { return acceptAdvice(session, accept_); });
     addLearnedAnswerOptions(accepted, accept_, For::Writing);
+    accepted->add_flag("--combs-stay", accept_.combsStay, "as its yard is planned without moving combs between hives");
 }
 
 void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
@@ -255,8 +256,10 @@ void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     addAnswerOptions(add(book, "learned", "what past winters taught, and how good their forecasts were",
                          [this](Session& session) { return learnedBook(session, learned_); }),
                      learned_, For::Reading);
-    addAnswerOptions(add(book, "calendar", "what is due as an iCalendar file", [this](Session& session) { return bookCalendar(session, calendar_); }),
-                     calendar_, For::Reading);
+    auto* calendar = add(book, "calendar", "what is due as an iCalendar file: planned visits, and what the answers ask beyond them",
+                         [this](Session& session) { return bookCalendar(session, calendar_); });
+    addAnswerOptions(calendar, calendar_, For::Reading);
+    calendar->add_flag("--combs-stay", calendar_.combsStay, "as yards are planned without moving combs between hives");
 }
 
 void BookLine::addStory(CLI::App& book, const AddCommand& add) {

@@ -61,7 +61,7 @@ QString evidenceText(const stores::StoresEstimate& estimate, const text::WordSty
     TextTable table({say::CommandLine::tr("What says so"), say::CommandLine::tr("Seen on"), say::CommandLine::tr(">Stores"), say::CommandLine::tr(">Weight")});
     for (const stores::EvidenceShare& share : estimate.shares)
         table.add({text::evidence(stores::idOf(share.evidence.kind)), text::date(share.evidence.date, style),
-                   text::mass(share.says, style), text::number(share.weight, 2, style)});
+                   text::amount(share.says, style), text::number(share.weight, 2, style)});
     return table.text();
 }
 
@@ -69,9 +69,9 @@ QString storesText(const book::ColonyCase& record, const advice::StoresToday& to
     const QString name = record.colony ? shown(*record.colony) : say::CommandLine::tr("Colony without a name");
     QString text = session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, session.style))) + QLatin1Char('\n');
     FactList facts;
-    facts.add(say::CommandLine::tr("Stores"), today.estimate ? text::mass(today.estimate->spread, session.style) : say::CommandLine::tr("not known"));
+    facts.add(say::CommandLine::tr("Stores"), today.estimate ? text::amount(today.estimate->spread, session.style) : say::CommandLine::tr("not known"));
     facts.add(say::CommandLine::tr("Bees"), today.bees ? text::bees(*today.bees, session.style) : say::CommandLine::tr("not known"));
-    if (today.freeRoom) facts.add(say::CommandLine::tr("Room in the combs"), text::mass(*today.freeRoom, session.style));
+    if (today.freeRoom) facts.add(say::CommandLine::tr("Room in the combs"), text::amount(*today.freeRoom, session.style));
     text += facts.text();
     if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, session.style);
     if (today.estimate && today.estimate->contradictory)

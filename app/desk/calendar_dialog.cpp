@@ -38,15 +38,29 @@ void MainWindow::saveCalendar() {
 void MainWindow::writeCalendar(const QString& file) {
     const auto day = yard_.asOf();
     if (!day || !reference_) return;
-    std::vector<std::pair<ColonyId, std::string>> colonies;
-    for (const auto& colony : yard_.colonies()) colonies.emplace_back(colony.id, colony.record.colony.value_or(""));
+    struct Known {
+        ColonyId id{};
+        std::string name;
+        std::optional<answer::AdvisedDue> advised;
+    };
+    std::vector<Known> colonies;
+    std::vector<std::string> notes;
+    for (const auto& colony : yard_.colonies()) {
+        colonies.push_back({colony.id, colony.record.colony.value_or(""), {}});
+        if (!colony.answered) notes.push_back(tr("%1: its answer is not worked out, so of it only what is planned is in the calendar").arg(QString::fromStdString(colonies.back().name)).toStdString());
+        else colonies.back().advised = answer::advisedDue(colony.answered->question, colony.answered->answer.advice, words::style());
+    }
     book_.ask(
         this,
-        [colonies, day = *day, past = yard_.past()](book::Book& book) {
+        [colonies, notes, day = *day, past = yard_.past()](book::Book& book) {
             ReadToFollow read;
-            for (const auto& [id, name] : colonies) {
+            read.notes = notes;
+            const auto info = book.info();
+            if (info.ok()) read.mark = answer::calendarMark(*info);
+            else read.problems = info.problems();
+            for (const auto& [id, name, advised] : colonies) {
                 auto reading = answer::readDue(book, id, name, day, past ? &past->learned : nullptr);
-                if (reading.ok()) read.readings.push_back(std::move(reading).value());
+                if (reading.ok()) read.colonies.push_back({std::move(reading).value(), advised});
                 else read.problems.insert(read.problems.end(), reading.problems().begin(), reading.problems().end());
             }
             return read;
@@ -65,9 +79,10 @@ void MainWindow::takeDue(const QString& file, const ReadToFollow& read) {
     calendar_->ask(
         this,
         [file, read, reference = reference_, style = words::style(), now = book_.scribe().now()](const std::stop_token& stop) -> Outcome<WrittenCalendar> {
-            auto due = answer::dueLooks(read.readings, *reference, deskSampling, 1, style, stop);
+            auto due = answer::dueLooks(read.mark, read.colonies, *reference, deskSampling, 1, style, stop);
             const bool written = !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
-            WrittenCalendar calendar{written, read.problems, std::move(due.notes)};
+            WrittenCalendar calendar{written, read.problems, read.notes};
+            calendar.notes.insert(calendar.notes.end(), due.notes.begin(), due.notes.end());
             calendar.leftOut.insert(calendar.leftOut.end(), due.problems.begin(), due.problems.end());
             return calendar;
         },

@@ -72,7 +72,7 @@ void Following::take(quint64 number, ColonyId id, const Outcome<answer::FollowRe
     if (known && read.ok() && known->reading == *read) return finished(number, id, nullptr);
     yard_->forgetFollowed(id);
     if (!read.ok() && isOurs(read.problems())) emit failed(read.problems());
-    const bool wanted = read.ok() && (id == yard_->openColony() || followLeads(*read));
+    const bool wanted = read.ok() && (id == yard_->openColony() || answer::followLeads(*read));
     if (wanted) compute(*read, id, number);
     else finished(number, id, nullptr);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "answer/due_looks.h"
 #include "desk/book_actions.h"
 #include "desk/settings.h"
 #include "models/open_book.h"
@@ -121,7 +122,9 @@ private:
     void offerColonyMenu();
     void showHead();
     struct ReadToFollow {
-        std::vector<answer::FollowReading> readings;
+        std::vector<answer::ReadDue> colonies;
+        std::string mark; //!< of the book
+        std::vector<std::string> notes; //!< on colonies of which less is told
         Problems problems; //!< of colonies that could not be read
     };
     void takeDue(const QString& file, const ReadToFollow& read);

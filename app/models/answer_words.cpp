@@ -30,7 +30,7 @@ QString givenLine(const AnsweredColony& colony, text::NumberForm form) {
     QStringList lines;
     for (const auto& gift : colony.answer.advice.gifts)
         if (gift.from == colony.question.colony)
-            lines << say::WindowWords::tr("First %2, who is short, is to have %1 of it in combs.").arg(form(AskedNumber::Given, kilograms(gift.honey)), QString::fromStdString(gift.to));
+            lines << say::WindowWords::tr("First %2, who is short, is to have %1 of it in combs.").arg(form(AskedNumber::Given, amount(gift.honey)), QString::fromStdString(gift.to));
     return lines.join(QLatin1Char(' '));
 }
 

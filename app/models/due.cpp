@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/due.h"
 
+#include "answer/due_looks.h"
+
 #include <algorithm>
 
 namespace winterlarder::desk {
@@ -32,31 +34,7 @@ std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits) {
     return std::nullopt;
 }
 
-std::vector<report::Task> tasksOf(const FollowedWinter& followed) {
-    std::vector<report::Task> tasks;
-    const auto& winter = *followed.following;
-    if (winter.feed)
-        for (const auto& lot : winter.feed->lots) {
-            report::Task& task = tasks.emplace_back();
-            task.kind = report::TaskKind::Fondant;
-            task.date = lot.date;
-            task.fondant = lot.fondant;
-        }
-    if (winter.feed && winter.feed->plan)
-        for (const auto& visit : winter.feed->plan->visits) {
-            report::Task& task = tasks.emplace_back();
-            task.kind = report::TaskKind::Syrup;
-            task.date = visit.date;
-            task.sugar = visit.sugar;
-            task.syrup = visit.syrup;
-        }
-    if (winter.nextWeighing && winter.state != tracking::FollowState::Dead) {
-        report::Task& task = tasks.emplace_back();
-        task.kind = report::TaskKind::WeighAgain;
-        task.date = winter.nextWeighing->date;
-    }
-    return tasks;
-}
+std::vector<report::Task> tasksOf(const FollowedWinter& followed) { return answer::followedTasks(*followed.following); }
 
 report::FollowedPlan plannedOf(const FollowedWinter& followed) {
     const auto& winter = *followed.following;

@@ -39,7 +39,7 @@ public:
 
 private:
     QString on(SeasonDay day) const { return words::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay))); }
-    static QString kg(double value) { return words::kilograms(Mass(value)); }
+    static QString kg(double value) { return words::amount(Mass(value)); }
     void add(const QString& heading, const QStringList& lines) {
         if (!lines.isEmpty()) sections.push_back({heading, lines});
     }
@@ -47,7 +47,7 @@ private:
     QStringList dates() const {
         QStringList lines;
         const auto& now = f.now;
-        const QString reserve = words::kilograms(q.reserve);
+        const QString reserve = words::amount(q.reserve);
         if (now.reserveBy.low)
             lines << (now.reserveBy.typical
                           ? say::FollowSections::tr("It falls below %1 from %2 on in a tenth of these winters, by %3 in half.").arg(reserve, on(*now.reserveBy.low), on(*now.reserveBy.typical))
@@ -71,7 +71,7 @@ private:
     QStringList visits(const tracking::WinterFeed& feed) const {
         QStringList lines;
         for (const auto& visit : feed.lots)
-            lines << say::FollowSections::tr("%1: %2 of fondant touching the cluster").arg(words::dateWithWeekday(visit.date), words::kilograms(visit.fondant));
+            lines << say::FollowSections::tr("%1: %2 of fondant touching the cluster").arg(words::dateWithWeekday(visit.date), words::amount(visit.fondant));
         if (feed.plan)
             for (const auto& visit : feed.plan->visits) lines << visitLine(visit);
         if (feed.by > feed.begins()) lines << say::FollowSections::tr("It is wanted by %1.").arg(on(feed.by));
@@ -79,7 +79,7 @@ private:
     }
 
     static QString visitLine(const feeding::Visit& visit) {
-        const QString amount = visit.syrup.value() > 0 ? words::litres(visit.syrup) : visit.fondant.value() > 0 ? words::kilograms(visit.fondant) : QString();
+        const QString amount = visit.syrup.value() > 0 ? text::amount(visit.syrup, words::style()) : visit.fondant.value() > 0 ? words::amount(visit.fondant) : QString();
         return say::FollowSections::tr("%1: %2 %3").arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind), amount).trimmed();
     }
 
@@ -106,10 +106,10 @@ private:
         const auto& s = *f.spring;
         QStringList lines;
         lines << say::FollowSections::tr("Spring forage should carry it from about %1 (%2 to %3).").arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
-        lines << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::kilograms(s.leave));
+        lines << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::amount(s.leave));
         lines << (s.surplus.typical.value() >= 0.5 ? say::FollowSections::tr("Above that about %1 should be left and may come out.").arg(words::spread(s.surplus))
                                                    : say::FollowSections::tr("There will be nothing to spare."));
-        if (s.queenRoom) lines << say::FollowSections::tr("Take out about %1 of full combs, so that the queen finds cells to lay in.").arg(words::kilograms(*s.queenRoom));
+        if (s.queenRoom) lines << say::FollowSections::tr("Take out about %1 of full combs, so that the queen finds cells to lay in.").arg(words::amount(*s.queenRoom));
         if (!s.mayTake)
             lines << say::FollowSections::tr("None of it is honey to eat: the hive was treated meanwhile.");
         else if (!s.combs.empty())

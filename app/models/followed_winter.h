@@ -10,18 +10,13 @@
 
 namespace winterlarder::desk {
 
-//! Whether a winter's course is the answer to give: from November (May in the south) on it is followed, before that it is still decided.
-bool followLeads(const answer::FollowReading& reading);
-//! Whether the day is one on which a winter may lead.
-bool mayLead(const Winter& winter, Date asOf);
-
 //! How the winter of one colony goes on a day: one immutable whole, made in the background and swapped in.
 struct FollowedWinter {
     answer::FollowReading reading;                    //!< exactly what it was computed from
     answer::FollowedColony colony;
     std::optional<tracking::Following> following;     //!< nothing where the autumn's question cannot be answered
     bool begun() const { return following && reading.asOf > reading.decided; }
-    bool leads() const { return begun() && followLeads(reading); }
+    bool leads() const { return begun() && answer::followLeads(reading); }
 };
 using FollowedPointer = std::shared_ptr<const FollowedWinter>;
 

@@ -46,7 +46,7 @@ QString jobWords(const PlannedJob& job) {
 }
 
 QString jobAmount(const PlannedJob& job) {
-    if (job.kind == JobKind::Syrup) return JobTableModel::tr("%1 (%2 of sugar)").arg(words::litres(job.syrup), words::kilograms(job.sugar));
+    if (job.kind == JobKind::Syrup) return JobTableModel::tr("%1 (%2 of sugar)").arg(text::amount(job.syrup, words::style()), words::amount(job.sugar));
     if (job.kind == JobKind::Fondant) return words::amount(job.fondant);
     if (job.kind == JobKind::MoveCombs) return words::amount(job.honey);
     if (job.kind == JobKind::TakeHoney) return JobTableModel::tr("up to %1").arg(words::amount(job.honey));

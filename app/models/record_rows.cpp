@@ -114,9 +114,9 @@ QString details(const book::ActedAdvice& advice) {
 
 QString details(const book::PlannedVisit& visit) {
     QStringList said{text::choice(visit.what)};
-    if (visit.sugar) said << say::RecordRows::tr("%1 of sugar").arg(words::kilograms(*visit.sugar));
-    if (visit.syrup) said << words::litres(*visit.syrup);
-    if (visit.fondant) said << words::kilograms(*visit.fondant);
+    if (visit.sugar) said << say::RecordRows::tr("%1 of sugar").arg(words::amount(*visit.sugar));
+    if (visit.syrup) said << text::amount(*visit.syrup, words::style());
+    if (visit.fondant) said << words::amount(*visit.fondant);
     const QString what = said.join(say::RecordRows::tr(", "));
     const QString state = visit.doneOn ? say::RecordRows::tr("%1 on %2").arg(text::choice(visit.state), words::date(*visit.doneOn)) : text::choice(visit.state);
     return withNote(say::RecordRows::tr("%1: %2").arg(state, what), visit.note);

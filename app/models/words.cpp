@@ -99,7 +99,7 @@ QString wholeKilograms(Mass mass) {
 }
 
 QString spread(const Spread<Mass>& mass) {
-    return say::WindowWords::tr("%1 (%2 to %3)").arg(wholeKilograms(mass.typical), massIn(mass.low, 0), massIn(mass.high, 0));
+    return text::amount(mass, style());
 }
 
 QString fineSpread(const Spread<Mass>& mass) {
@@ -195,7 +195,7 @@ QString verdict(const advice::Advice& advice) {
         return (advice.lookFirst ? say::WindowWords::tr("look again, then take %1") : say::WindowWords::tr("take %1")).arg(amount(advice.harvest->upTo));
     if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->given.empty()) return say::WindowWords::tr("give combs");
     if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->received.empty()) return say::WindowWords::tr("hang in combs");
-    if (advice.verdict == advice::Verdict::Feed && advice.feed) {
+    if (advice.verdict != advice::Verdict::Unite && advice.feed) {
         if (advice.feed->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
         return say::WindowWords::tr("feed %1 fondant").arg(amount(advice.feed->fondant));
     }

@@ -64,7 +64,7 @@ FollowedPointer YardState::followedOf(ColonyId id) const {
 bool YardState::awaitsFollowing(ColonyId id) const {
     const auto* colony = find(id);
     if (!colony || !colony->answered || !day || !awaited.contains(id) || followedOf(id)) return false;
-    return mayLead(colony->answered->question.winter, *day);
+    return answer::mayLead(colony->answered->question.winter, *day);
 }
 
 // ---- what is chosen --------------------------------------------------------------------------------------------------

@@ -25,8 +25,8 @@ QString recipeWords(const feeding::FeedingPlan& plan, text::NumberForm form) {
     QStringList lines;
     if (plan.syrup.sugar > Mass(0.05))
         lines << FeedingPage::tr("%1 of white sugar into %2 of water: %3 of syrup, %4 by mass")
-                     .arg(form(text::AskedNumber::Sugar, words::kilograms(plan.syrup.sugar)), words::litres(plan.syrup.water), words::litres(plan.syrup.volume), QString::fromStdString(plan.ratio.printed));
-    if (plan.fondant > Mass(0.05)) lines << FeedingPage::tr("%1 of fondant, touching the cluster").arg(form(text::AskedNumber::Fondant, words::kilograms(plan.fondant)));
+                     .arg(form(text::AskedNumber::Sugar, words::amount(plan.syrup.sugar)), text::amount(plan.syrup.water, words::style()), text::amount(plan.syrup.volume, words::style()), QString::fromStdString(plan.ratio.printed));
+    if (plan.fondant > Mass(0.05)) lines << FeedingPage::tr("%1 of fondant, touching the cluster").arg(form(text::AskedNumber::Fondant, words::amount(plan.fondant)));
     return lines.join(QLatin1Char('\n'));
 }
 

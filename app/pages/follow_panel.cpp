@@ -85,8 +85,8 @@ void FollowPanel::refresh() {
     const auto& f = *followed->following;
     if (!followed->leads()) {
         say(tr("On the way into winter: about %1 left, where the forecast expected %2.")
-                .arg(text::askably(text::AskedNumber::LeftToday, text::mass(f.now.today, words::style())),
-                     text::askably(text::AskedNumber::ExpectedToday, text::mass(f.autumn.today.typical, words::style()))),
+                .arg(text::askably(text::AskedNumber::LeftToday, text::amount(f.now.today, words::style())),
+                     text::askably(text::AskedNumber::ExpectedToday, text::amount(f.autumn.today.typical, words::style()))),
             tr("Until winter begins what to do is said above, from what is known today; then it is said here too."), {}, f.state != tracking::FollowState::Dead);
         plot_->show(followSeries(*followed), q.year);
         return;

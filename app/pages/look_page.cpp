@@ -290,7 +290,7 @@ void LookPage::showEvidence(const ColonyEntry& colony) {
     const auto& advice = colony.answered->answer.advice;
     QStringList pieces;
     for (const auto& share : advice.estimate->shares)
-        pieces << tr("%1 %2 (%3)").arg(words::evidence(stores::idOf(share.evidence.kind)), words::kilograms(share.says.typical), words::date(share.evidence.date));
+        pieces << tr("%1 %2 (%3)").arg(words::evidence(stores::idOf(share.evidence.kind)), words::amount(share.says.typical), words::date(share.evidence.date));
     const QString stores = tr("Stores %1: %2.").arg(text::askably(text::AskedNumber::Stores, words::spread(advice.estimate->spread)), pieces.join(tr("; ")));
     evidence_->say(advice.bees ? tr("%1 Bees about %2.").arg(stores, text::askably(text::AskedNumber::Bees, words::bees(*advice.bees))) : stores);
 }

@@ -145,8 +145,8 @@ QString textOf(const report::Cell& cell) {
     if (const auto* word = std::get_if<Word>(&cell)) return wordOf(word->id);
     if (const auto* count = std::get_if<Count>(&cell)) return QLocale().toString(count->number, 'f', count->decimals);
     if (const auto* amount = std::get_if<Money>(&cell)) return money(*amount);
-    if (const auto* mass = std::get_if<Mass>(&cell)) return words::kilograms(*mass);
-    if (const auto* volume = std::get_if<Volume>(&cell)) return words::litres(*volume);
+    if (const auto* mass = std::get_if<Mass>(&cell)) return words::amount(*mass);
+    if (const auto* volume = std::get_if<Volume>(&cell)) return text::amount(*volume, words::style());
     if (const auto* date = std::get_if<Date>(&cell)) return words::dateWithWeekday(*date).replace(QLatin1Char(' '), QChar::Nbsp);
     if (const auto* rough = std::get_if<RoughDate>(&cell)) return roughDate(*rough);
     if (const auto* share = std::get_if<Share>(&cell)) return say::Sheet::tr("%1 of 100").arg(words::ofHundred(*share));

@@ -96,7 +96,7 @@ const std::vector<RemarkText>& followTexts() {
          QT_TRANSLATE_NOOP("Remark", "What was seen on %{day} contradicts every simulated winter, all of which had run out of stores by then. "
                                      "Weigh the hive.")},
         {"fits-no-winter",
-         QT_TRANSLATE_NOOP("Remark", "The records fit no winter: of about %{had} on %{decided}, with %{given} fed and %{taken} taken since, nothing can "
+         QT_TRANSLATE_NOOP("Remark", "The records fit no winter: of about %{had:amount} on %{decided}, with %{given:amount} fed and %{taken:amount} taken since, nothing can "
                                      "have been left before %{day}, yet stores were found then. Look at what was written down between these days: "
                                      "until it is set right there is no forecast but the autumn's.")},
         {"wet-weighing", QT_TRANSLATE_NOOP("Remark", "Rain or snow lay on the hive on %{day}: that weighing counts for less.")},

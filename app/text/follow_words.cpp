@@ -103,7 +103,7 @@ QString followRisk(const tracking::FollowQuestion& q, const tracking::Following&
     if (f.state == tracking::FollowState::Dead || f.fitsNoWinter) return {};
     return say::Following::tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen fall below %3 "
               "and %5 run out (as forecast in autumn: %6 and %7).")
-        .arg(form(AskedNumber::LeftToday, mass(f.now.today, style)), form(AskedNumber::ExpectedToday, mass(f.autumn.today.typical, style)),
+        .arg(form(AskedNumber::LeftToday, amount(f.now.today, style)), form(AskedNumber::ExpectedToday, amount(f.autumn.today.typical, style)),
              form(AskedNumber::Reserve, amount(q.reserve, style)), form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
              form(AskedNumber::RunsOutNow, ofHundred(f.now.runOut, style)), form(AskedNumber::TouchedInAutumn, ofHundred(f.autumn.touchReserve, style)),
              form(AskedNumber::RanOutInAutumn, ofHundred(f.autumn.runOut, style)));
@@ -143,17 +143,53 @@ QString seenKind(std::string_view kind) {
     return say::Following::tr("dead");
 }
 
+namespace {
+
+QString dueSyrup(const std::optional<Volume>& syrup, const WordStyle& style) {
+    return syrup ? say::Following::tr("Syrup, %1, in the evening").arg(amount(*syrup, style)) : say::Following::tr("Syrup, in the evening");
+}
+QString dueFondant(const std::optional<Mass>& fondant, const WordStyle& style) {
+    return fondant ? say::Following::tr("Fondant, %1").arg(amount(*fondant, style)) : say::Following::tr("Fondant");
+}
+QString dueUniting(const std::string& partner) {
+    if (partner.empty()) return say::Following::tr("unite it with a healthy colony, today at the latest, in the evening");
+    return say::Following::tr("unite it with %1, today at the latest, in the evening").arg(QString::fromStdString(partner));
+}
+QString dueCombs(const report::Task& task, const WordStyle& style) {
+    const QString from = task.from.empty() ? say::Following::tr("another colony of the yard") : QString::fromStdString(task.from);
+    if (task.combs == 1) return say::Following::tr("hang in one full comb from %1 (%2)").arg(from, amount(task.honey, style));
+    return say::Following::tr("hang in %1 full combs from %2 (%3)").arg(QString::number(task.combs), from, amount(task.honey, style));
+}
+
+} // namespace
+
 QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style) {
     switch (visit.what) {
-    case book::VisitKind::Syrup: return visit.syrup ? say::Following::tr("Syrup, %1").arg(volume(*visit.syrup, style)) : say::Following::tr("Syrup");
-    case book::VisitKind::Fondant: return visit.fondant ? say::Following::tr("Fondant, %1").arg(mass(*visit.fondant, style)) : say::Following::tr("Fondant");
+    case book::VisitKind::Syrup: return dueSyrup(visit.syrup, style);
+    case book::VisitKind::Fondant: return dueFondant(visit.fondant, style);
     case book::VisitKind::Check: break;
     }
     return say::Following::tr("Check the feeding");
 }
 
-QString dueWeighing() { return say::Following::tr("weigh again"); }
-QString dueFeeding() { return say::Following::tr("feed"); }
+QString dueTask(const report::Task& task, const WordStyle& style) {
+    using report::TaskKind;
+    switch (task.kind) {
+    case TaskKind::Syrup: return dueSyrup(task.syrup, style);
+    case TaskKind::Fondant: return dueFondant(task.fondant, style);
+    case TaskKind::Check: return say::Following::tr("Check the feeding");
+    case TaskKind::TakeHoney: return say::Following::tr("take %1 of honey off by today").arg(amount(task.honey, style));
+    case TaskKind::Unite: return dueUniting(task.from);
+    case TaskKind::WeighAgain: return say::Following::tr("weigh again");
+    case TaskKind::CountMites: return say::Following::tr("count the mites, and look at the stores again");
+    case TaskKind::CallInspector: return say::Following::tr("call the bee inspector, move nothing");
+    case TaskKind::CountBees: return say::Following::tr("count the combs the bees cover");
+    case TaskKind::RecordStores: return say::Following::tr("look at the stores, or weigh");
+    case TaskKind::MoveCombs: return dueCombs(task, style);
+    }
+    return {};
+}
+
 QString nothingDue(const std::string& colony) {
     return say::Following::tr("%1: the records of its winter fit none, so it is not known when to weigh or feed").arg(QString::fromStdString(colony));
 }

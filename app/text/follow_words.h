@@ -2,6 +2,7 @@
 #pragma once
 
 #include "book/entries/entries.h"
+#include "report/visits.h"
 #include "text/asked.h"
 #include "text/style.h"
 #include "tracking/follow.h"
@@ -35,8 +36,7 @@ QString seenKind(std::string_view kind);
 
 //! Titles of what is due, for a calendar.
 QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style);
-QString dueWeighing();
-QString dueFeeding();
+QString dueTask(const report::Task& task, const WordStyle& style);
 //! Why nothing but visits is due for a colony: its records fit no winter.
 QString nothingDue(const std::string& colony);
 std::string calendarName();

@@ -60,7 +60,7 @@ ExplainedSection aboutChance() {
             {{say::Glossary::tr("simulated winters"), say::Glossary::tr("The program lets the same colony live through hundreds or thousands of winters as they may happen here, some mild and some hard, with colonies that eat more or less. "
                                                         "\u201c17 of 100\u201d means that it happened in 17 of every hundred of them.")},
              {say::Glossary::tr("Left alone"), say::Glossary::tr("What happens if you do nothing at all from today on.")},
-             {say::Glossary::tr("in brackets"), say::Glossary::tr("29 kg (24 to 34) means most probably near 29 kg. The figures in brackets are the spread: unless it is said otherwise, the truth lies between them in eight cases of ten.")},
+             {say::Glossary::tr("in brackets"), say::Glossary::tr("29.5 kg (24\u201334) means most probably near 29.5 kg; what is there, wanted, fed or taken is told to half a kilogram, or a pound. The figures in brackets are the spread: unless it is said otherwise, the truth lies between them in eight cases of ten.")},
              {say::Glossary::tr("spread"), say::Glossary::tr("How far the truth may lie from a figure. A look at every comb narrows it; a glance through a window leaves it wide.")},
              {say::Glossary::tr("SD"), say::Glossary::tr("Standard deviation, a measure of spread. About two cases of three lie within one SD of the figure, nineteen of twenty within two.")},
              {say::Glossary::tr("nine in ten"), say::Glossary::tr("A band so wide that nine of ten cases lie in it.")},

@@ -156,7 +156,12 @@ void tellEnd(tracking::FollowQuestion& question, const std::optional<learning::W
     question.today = today;
 }
 
+constexpr SeasonDay november{-61};
+
 } // namespace
+
+bool mayLead(const Winter& winter, Date asOf) { return winter.contains(asOf) && winter.seasonDay(asOf) >= november; }
+bool followLeads(const FollowReading& reading) { return reading.asOf > reading.decided && mayLead(reading.winter, reading.asOf); }
 
 std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::YardId yard, book::ColonyId colony) {
     if (!learned.yards.contains(yard.number)) return std::nullopt;

@@ -41,6 +41,11 @@ struct FollowReading {
     bool operator==(const FollowReading&) const = default;
 };
 
+//! Whether a day is one on which a winter's course is the answer to give: from November (May in the south) on.
+bool mayLead(const Winter& winter, Date asOf);
+//! Whether it is: before that, and on the day it is decided, it is still decided.
+bool followLeads(const FollowReading& reading);
+
 //! A colony of the book made ready to be followed through the winter that contains a day.
 struct FollowedColony {
     book::Colony colony;

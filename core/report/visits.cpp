@@ -87,8 +87,10 @@ std::optional<Task> lookTask(const Advice& advice) {
 
 std::vector<Task> actsOf(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks = feedingTasks(question, advice);
-    if (advice.verdict == advice::Verdict::Unite)
+    if (advice.verdict == advice::Verdict::Unite) {
         tasks.push_back(task(TaskKind::Unite, advice.unite ? std::optional(advice.unite->by) : comingDate(question, advice.season.broodStop)));
+        if (advice.unite) tasks.back().from = advice.unite->partner;
+    }
     if (advice.verdict == advice::Verdict::Harvest)
         tasks.push_back(task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy), advice.harvest ? advice.harvest->upTo : Mass(0)));
     return tasks;

@@ -22,7 +22,7 @@ struct Task {
     Mass fondant{0};
     Mass honey{0};
     int combs = 0;    //!< to hang in ...
-    std::string from; //!< ... from this colony
+    std::string from; //!< ... from this colony; of uniting: the other colony, empty where none is known
     bool operator==(const Task&) const = default;
 };
 

@@ -109,7 +109,7 @@ TEST_F(AfterDeath, AFollowedWinterIsToldInTheWordsOfTheTrade) {
     f.expectedLater.reset();
     f.now.reserveBy = {today + 30, today + 50, {}};
     EXPECT_FALSE(said().contains(QStringLiteral("To feed")));
-    EXPECT_TRUE(said().contains(QStringLiteral("It falls below %1 from ").arg(words::kilograms(winter.colony.question->reserve)))) << said().toStdString();
+    EXPECT_TRUE(said().contains(QStringLiteral("It falls below %1 from ").arg(words::amount(winter.colony.question->reserve)))) << said().toStdString();
     EXPECT_TRUE(said().contains(QStringLiteral("Spring forage starts around")));
     f.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = today + 27};
     f.feed->lots = {{today + 20, day("2027-02-09"), kilograms(2.5)}};

@@ -151,7 +151,7 @@ TEST_F(WindowDesk, ACalendarSaysWhichColonyItLeavesOutAndWhy) {
     ASSERT_TRUE(invented::waitFor([&] { return !window.banner()->said(QStringLiteral("calendar")).isEmpty(); }));
     const QString said = window.banner()->said(QStringLiteral("calendar"));
     EXPECT_TRUE(QFile::exists(to));
-    EXPECT_TRUE(said.contains(QStringLiteral("\nA: ")) && said.contains(QStringLiteral("\nB: ")) && said.contains(QStringLiteral("langstroth-deep"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("\nA: ")) && said.contains(QStringLiteral("\nB: ")) && said.contains(QStringLiteral("not worked out"))) << said.toStdString();
 }
 
 } // namespace winterlarder::desk

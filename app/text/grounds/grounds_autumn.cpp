@@ -53,7 +53,7 @@ private:
 };
 
 void AutumnWriter::piece(const stores::EvidenceShare& share) {
-    const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind)), says = mass(share.says, style_);
+    const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind)), says = amount(share.says, style_);
     const auto sources = sourcesOfEvidence(share.evidence.kind);
     if (a_.estimate->contradictory) return line(say::Grounds::tr("%2, %1: %3.").arg(kind, seen, says), sources);
     if (a_.estimate->shares.size() == 1) return line(say::Grounds::tr("%2, %1: %3; nothing else is known.").arg(kind, seen, says), sources);
@@ -80,7 +80,7 @@ std::optional<Grounds> AutumnWriter::stores() {
         line(say::Grounds::tr("Weighings share the error of the empty weight: all of them together are no surer than that."));
     reasons({"contradiction", "stores-carried-forward", "open-stores-late"});
     bracketsLine();
-    return under(say::Grounds::tr("Stores on %1: %2").arg(today(), mass(a_.estimate->spread, style_)));
+    return under(say::Grounds::tr("Stores on %1: %2").arg(today(), amount(a_.estimate->spread, style_)));
 }
 
 void AutumnWriter::eaten() {
@@ -108,12 +108,12 @@ void AutumnWriter::demandRules() {
 std::optional<Grounds> AutumnWriter::need() {
     if (!a_.need) return std::nullopt;
     line(say::Grounds::tr("With so much in the hive on %1 the stores fall below the reserve of %2 before spring forage starts in no more than %3 of 100 simulated winters. "
-                 "Reserve and risk are yours to set, in the yard's Place.").arg(today(), mass(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
+                 "Reserve and risk are yours to set, in the yard's Place.").arg(today(), amount(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
     eaten();
     if (a_.bees) line(say::Grounds::tr("They are about %1 bees.").arg(text::bees(*a_.bees, style_)));
     reasons({"station-used", "height-shift", "flow-assumed", "learned-use", "learned-death", "learned-forage", "locked-in-long", "season-overrides", "date-moved"});
     demandRules();
-    return under(say::Grounds::tr("Needed on %1 to last until spring forage starts: %2").arg(today(), mass(*a_.need, style_)));
+    return under(say::Grounds::tr("Needed on %1 to last until spring forage starts: %2").arg(today(), amount(*a_.need, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::target() {
@@ -149,19 +149,19 @@ std::optional<Grounds> AutumnWriter::spare() {
     if (!a_.harvest && !take) return std::nullopt;
     const Mass most = a_.harvest ? a_.harvest->upTo : take->amount;
     line(say::Grounds::tr("What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer combs."));
-    if (a_.estimate && a_.need) line(say::Grounds::tr("About %1 are in the hive, %2 are needed.").arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
+    if (a_.estimate && a_.need) line(say::Grounds::tr("About %1 are in the hive, %2 are needed.").arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
     reasons({"surplus", "autumn-flow-not-harvested", "no-comb-to-take", "quick-form-no-combs", "take-in-spring"});
-    return under(say::Grounds::tr("To spare on %1: %2").arg(today(), mass(most, style_)));
+    return under(say::Grounds::tr("To spare on %1: %2").arg(today(), amount(most, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::combsOff() {
     if (!a_.harvest || a_.harvest->combs.empty()) return std::nullopt;
     line(say::Grounds::tr("%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.", nullptr,
                  static_cast<int>(a_.harvest->combs.size())), {"honey-course", "judgement"});
-    line(say::Grounds::tr("To spare are %1.").arg(mass(a_.harvest->upTo, style_)));
+    line(say::Grounds::tr("To spare are %1.").arg(amount(a_.harvest->upTo, style_)));
     line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."), {"baudoux", "demuth-503"});
     reasons({"fed-combs", "old-nest-combs", "treated-honey", "moist-honey"});
-    return under(say::Grounds::tr("Honey in the combs that may come off: %1").arg(mass(a_.harvest->combsHold, style_)));
+    return under(say::Grounds::tr("Honey in the combs that may come off: %1").arg(amount(a_.harvest->combsHold, style_)));
 }
 
 // What is missing is not just the need less the stores.
@@ -169,7 +169,7 @@ void AutumnWriter::missing() {
     reasons({"short-of-stores"});
     if (a_.estimate && a_.need)
         line(say::Grounds::tr("That is the target less what will be there when winter begins: about %1 now, %2 wanted from today on.")
-                 .arg(mass(a_.estimate->spread, style_), mass(*a_.need, style_)));
+                 .arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
     reasons({"move-combs-first"});
 }
 
@@ -180,9 +180,9 @@ std::optional<Grounds> AutumnWriter::sugar() {
     line(say::Grounds::tr("A kilogram of white sugar fed as %1 becomes %2 kg of ripe stores: the water goes down to 18 parts of 100, and driving it off costs the bees food.")
              .arg(QString::fromStdString(a_.feed->ratio.printed), number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)), {"curth-1981"});
     line(say::Grounds::tr("%1 of sugar in %2 of water make %3 of syrup, which become %4 of stores.")
-             .arg(mass(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_), mass(syrup.stores, style_)), {"crc-sucrose"});
+             .arg(amount(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_), amount(syrup.stores, style_)), {"crc-sucrose"});
     reasons({"ratio-thin", "ratio-thick", "room-full", "too-slow", "after-advised", "small-portions"});
-    return under(say::Grounds::tr("White sugar to feed: %1").arg(mass(syrup.sugar, style_)));
+    return under(say::Grounds::tr("White sugar to feed: %1").arg(amount(syrup.sugar, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::fondant() {
@@ -191,7 +191,7 @@ std::optional<Grounds> AutumnWriter::fondant() {
     reasons({"act-now", "visit-due", "too-slow"});
     line(say::Grounds::tr("Fondant is for what can no longer be had as syrup."));
     fondantLine();
-    return under(say::Grounds::tr("Fondant to feed: %1").arg(mass(a_.feed->fondant, style_)));
+    return under(say::Grounds::tr("Fondant to feed: %1").arg(amount(a_.feed->fondant, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::lastDay() {
@@ -220,11 +220,11 @@ std::optional<Grounds> AutumnWriter::given() {
     for (const auto& gift : a_.gifts) {
         if (gift.from != q_.colony) continue;
         all = all + gift.honey;
-        line(say::Grounds::tr("%1 to %2, which lacks stores.").arg(mass(gift.honey, style_), QString::fromStdString(gift.to)));
+        line(say::Grounds::tr("%1 to %2, which lacks stores.").arg(amount(gift.honey, style_), QString::fromStdString(gift.to)));
     }
     if (all <= Mass(0)) return std::nullopt;
     line(say::Grounds::tr("Combs within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."), {"common-practice"});
-    return under(say::Grounds::tr("Honey in combs to give: %1").arg(mass(all, style_)));
+    return under(say::Grounds::tr("Honey in combs to give: %1").arg(amount(all, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::known(double kg, bool then) {
@@ -244,9 +244,9 @@ const advice::Option* AutumnWriter::option(advice::OptionKind kind) const {
 std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, bool touches, bool asAdvised) {
     if (!share) return std::nullopt;
     line(touches ? say::Grounds::tr("Counted over %1 simulated winters: those in which less than the reserve of %2 is left on some day before spring forage starts.")
-                       .arg(count(a_.winters, style_), mass(a_.reserve, style_))
+                       .arg(count(a_.winters, style_), amount(a_.reserve, style_))
                  : say::Grounds::tr("Counted over %1 simulated winters: those in which nothing is left on some day before spring forage starts.").arg(count(a_.winters, style_)));
-    if (a_.estimate) line(say::Grounds::tr("Each begins with other stores, as widely spread as they are known: %1.").arg(mass(a_.estimate->spread, style_)));
+    if (a_.estimate) line(say::Grounds::tr("Each begins with other stores, as widely spread as they are known: %1.").arg(amount(a_.estimate->spread, style_)));
     if (asAdvised) line(say::Grounds::tr("They are the same winters for everything that can be done, so the figures can be compared."));
     otherWintersLine(*share);
     eaten();

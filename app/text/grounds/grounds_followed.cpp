@@ -58,17 +58,17 @@ std::optional<Grounds> FollowedWriter::leftToday() {
     seen();
     winters();
     bracketsLine();
-    return under(say::Grounds::tr("Left on %1: %2").arg(day(q_.today), mass(f_.now.today, style_)));
+    return under(say::Grounds::tr("Left on %1: %2").arg(day(q_.today), amount(f_.now.today, style_)));
 }
 
 std::optional<Grounds> FollowedWriter::expectedToday() {
     line(say::Grounds::tr("The forecast of %1, before anything was seen since: stores of %2 with one standard deviation of %3, less what is eaten, with the feeds and harvests that were "
-                 "planned then.").arg(day(q_.decided), mass(q_.stores.mean, style_), mass(q_.stores.sd, style_)), {"winter-model"});
-    return under(say::Grounds::tr("Expected in autumn for %1: %2").arg(day(q_.today), mass(f_.autumn.today, style_)));
+                 "planned then.").arg(day(q_.decided), amount(q_.stores.mean, style_), mass(q_.stores.sd, style_)), {"winter-model"});
+    return under(say::Grounds::tr("Expected in autumn for %1: %2").arg(day(q_.today), amount(f_.autumn.today, style_)));
 }
 
 std::optional<Grounds> FollowedWriter::shareOf(const Share& share, bool touches, bool inAutumn) {
-    line(touches ? say::Grounds::tr("Counted over the winters: those in which less than the reserve of %1 is left on some day before spring forage starts.").arg(mass(q_.reserve, style_))
+    line(touches ? say::Grounds::tr("Counted over the winters: those in which less than the reserve of %1 is left on some day before spring forage starts.").arg(amount(q_.reserve, style_))
                  : say::Grounds::tr("Counted over the winters: those in which nothing is left on some day before spring forage starts."));
     if (inAutumn) line(say::Grounds::tr("As it was forecast on %1, before anything was seen since.").arg(day(q_.decided)), {"winter-model"});
     else winters();
@@ -81,21 +81,21 @@ std::optional<Grounds> FollowedWriter::shareOf(const Share& share, bool touches,
 std::optional<Grounds> FollowedWriter::feedNow() {
     if (!f_.feed) return std::nullopt;
     line(say::Grounds::tr("With %3 more in the hive it falls below %1 in no more than %2 of 100 winters that fit what was seen.")
-             .arg(mass(q_.reserve, style_), count(std::round(100 * q_.shortRisk), style_), mass(f_.missing, style_)));
+             .arg(amount(q_.reserve, style_), count(std::round(100 * q_.shortRisk), style_), amount(f_.missing, style_)));
     if (f_.feed->plan) {
         line(say::Grounds::tr("Syrup is still taken; its visits stand on the page Feeding."));
-        return under(say::Grounds::tr("Sugar to feed: %1, for %2 of stores").arg(mass(f_.feed->plan->syrup.sugar, style_), mass(f_.feed->stores, style_)));
+        return under(say::Grounds::tr("Sugar to feed: %1, for %2 of stores").arg(amount(f_.feed->plan->syrup.sugar, style_), amount(f_.feed->stores, style_)));
     }
     fondantLine();
     line(say::Grounds::tr("One visit with no more than %1; what is still missing then is told by the next weighing.")
              .arg(mass(Mass(q_.nucleus ? q_.decisions.fondantNucleus : q_.decisions.fondantVisit), style_)), {"nbu-bpg7", "apisavoir"});
-    return under(say::Grounds::tr("Fondant to lay on: %1, for %2 of stores").arg(mass(f_.feed->fondant, style_), mass(f_.feed->stores, style_)));
+    return under(say::Grounds::tr("Fondant to lay on: %1, for %2 of stores").arg(amount(f_.feed->fondant, style_), amount(f_.feed->stores, style_)));
 }
 
 std::optional<Grounds> FollowedWriter::feedBy() {
     if (!f_.feed) return std::nullopt;
     line(f_.feed->begins() > q_.today
-             ? say::Grounds::tr("A week before %1, when bees that eat much (4 winters of 5 eat less) come down to %2.").arg(day(f_.feed->by), mass(q_.reserve, style_))
+             ? say::Grounds::tr("A week before %1, when bees that eat much (4 winters of 5 eat less) come down to %2.").arg(day(f_.feed->by), amount(q_.reserve, style_))
              : say::Grounds::tr("Today: it cannot wait, or is taken best now."), {"judgement"});
     reasons({"follow-reserve-by"});
     return under(say::Grounds::tr("Feed on %1").arg(day(f_.feed->begins())));
@@ -104,8 +104,8 @@ std::optional<Grounds> FollowedWriter::feedBy() {
 std::optional<Grounds> FollowedWriter::reserveGone() {
     const auto& by = f_.now.reserveBy;
     if (!by.typical && !by.low) return std::nullopt;
-    line(by.typical ? say::Grounds::tr("On that day half of the winters that fit what was seen are below the reserve of %1.").arg(mass(q_.reserve, style_))
-                    : say::Grounds::tr("On that day a tenth of the winters that fit what was seen are below the reserve of %1.").arg(mass(q_.reserve, style_)));
+    line(by.typical ? say::Grounds::tr("On that day half of the winters that fit what was seen are below the reserve of %1.").arg(amount(q_.reserve, style_))
+                    : say::Grounds::tr("On that day a tenth of the winters that fit what was seen are below the reserve of %1.").arg(amount(q_.reserve, style_)));
     winters();
     return under(say::Grounds::tr("Below the reserve: %1").arg(day(by.typical ? *by.typical : *by.low)));
 }

@@ -37,7 +37,7 @@ void GroundsWriter::fondantLine() {
 std::optional<Grounds> GroundsWriter::ofReserve(Mass reserve, double shortRisk) {
     line(say::Grounds::tr("The reserve is yours to set, in the yard's Place: what you wish to be left at the worst moment before spring forage starts."));
     line(say::Grounds::tr("You accept that less is left in %1 of 100 winters.").arg(count(std::round(100 * shortRisk), style_)));
-    return under(say::Grounds::tr("Reserve: %1").arg(mass(reserve, style_)));
+    return under(say::Grounds::tr("Reserve: %1").arg(amount(reserve, style_)));
 }
 
 std::vector<std::string> sourcesOfEvidence(stores::EvidenceKind kind) {

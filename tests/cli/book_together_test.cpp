@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One colony of a book asked about by name gets the answer it has among the others of its yard, to the last byte.
+#include "cli/program.h"
+
+#include <gmock/gmock.h>
+#include <map>
+
+namespace winterlarder {
+namespace {
+
+using namespace winterlarder::testing;
+
+class BookTogether : public ::testing::Test {
+protected:
+    BookTogether() { std::filesystem::copy_file(BUILD_FOLDER "/demo/orchard.larder", file()); }
+    std::string file() const { return (folder_.path() / "orchard.larder").string(); }
+    Ran book(const std::string& command, const std::string& arguments) const {
+        return runProgram("book " + command + " '" + file() + "' --as-of 2026-09-14 --winters 300 " + arguments, "", "USER=ada LOGNAME=ada");
+    }
+    //! The answers of all colonies, each as its line.
+    std::map<std::string, std::string> all(const std::string& arguments) const {
+        std::map<std::string, std::string> answers;
+        for (const auto& line : linesOf(book("advise", "--json " + arguments).out)) answers[at(jsonOf(line), "colony").text] = line;
+        return answers;
+    }
+    //! The answer frozen last.
+    std::string frozen() const {
+        const auto document = jsonOf(runProgram("book export '" + file() + "' --json").out);
+        return at(memberOf(document, "acted_advice")->items.back(), "answer").text;
+    }
+
+private:
+    TemporaryFolder folder_;
+};
+
+TEST_F(BookTogether, AdviseOfOneIsItsLineAmongAll) {
+    const auto together = all(""), apart = all("--combs-stay");
+    ASSERT_EQ(together.size(), 6u);
+    EXPECT_NE(together, apart) << "else no comb moves";
+    for (const auto& [colony, answer] : together) {
+        EXPECT_EQ(book("advise", "--json --colony '" + colony + "'").out, answer + "\n");
+        EXPECT_EQ(book("advise", "--json --combs-stay --colony '" + colony + "'").out, apart.at(colony) + "\n");
+    }
+}
+
+TEST_F(BookTogether, WhatIsActedOnIsThatAnswer) {
+    for (const char* moving : {"", "--combs-stay "})
+        for (const char* colony : {"Russet", "Gravenstein", "Duchess"}) {
+            const auto told = all(moving).at(colony);
+            const auto acted = book("accept", moving + std::string("--colony ") + colony);
+            ASSERT_EQ(acted.status, 0) << acted.err;
+            EXPECT_EQ(frozen(), told) << colony;
+        }
+}
+
+TEST_F(BookTogether, ANeighbourThatCannotBeAnsweredIsToldAndTheOtherAnswered) {
+    runProgram("book add-colony '" + file() + "' --name Blank --format langstroth-deep --boxes 1 --since 2026-05-01");
+    const auto alone = book("advise", "--json --colony Russet");
+    EXPECT_EQ(alone.status, 0) << alone.err;
+    EXPECT_EQ(alone.out, all("").at("Russet") + "\n");
+}
+
+} // namespace
+} // namespace winterlarder
