@@ -68,7 +68,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
 
 // What it is about, and beside it the ways that begin nothing.
 QLayout* StartPage::buildHead(QWidget* inside) {
-    auto* words = new QVBoxLayout;
+    auto* words = new QVBoxLayout; // spacing that is not said would be that of the layout around
+    words->setSpacing(4);
     words->addWidget(heading(inside, tr("Will what is in the hive last until spring forage starts?"), 1.5));
     auto* lead = quietLabel(inside);
     lead->setText(tr("Three questions, then your yard. Everything you write is kept in one file on your computer, and every step can be taken back."));
@@ -80,6 +81,7 @@ QLayout* StartPage::buildHead(QWidget* inside) {
     auto* open = new QPushButton(tr("&Open a book or case files\u2026"), inside);
     back_ = new QPushButton(tr("&Back (Esc)"), inside);
     auto* ways = new QVBoxLayout;
+    ways->setSpacing(6);
     for (auto* button : {demo, open, back_}) ways->addWidget(button);
     ways->addStretch(1);
     connect(open, &QPushButton::clicked, this, &StartPage::openAsked);
@@ -94,6 +96,7 @@ QLayout* StartPage::buildHead(QWidget* inside) {
 
 QLayout* StartPage::buildWhere(QWidget* inside) {
     auto* down = new QVBoxLayout;
+    down->setSpacing(6);
     down->addWidget(heading(inside, tr("1. Where are your bees?"), 1.1));
     place_ = new PlaceField(inside);
     down->addWidget(place_);
@@ -115,6 +118,7 @@ QLayout* StartPage::buildWhere(QWidget* inside) {
 
 QLayout* StartPage::buildColonies(QWidget* inside) {
     auto* down = new QVBoxLayout;
+    down->setSpacing(6);
     down->addWidget(heading(inside, tr("3. Which colonies?"), 1.1));
     colonies_ = new ColoniesField(inside);
     down->addWidget(colonies_);

@@ -188,6 +188,7 @@ TEST_F(FirstRun, SeveralColoniesAreBegunAtOnceAndTheFirstIsLookedAt) {
     EXPECT_EQ(window.yard()->records(window.yard()->colonies()[0].id)->colony.hive.boxes.size(), 2U);
     EXPECT_TRUE(window.colonyView()->isVisible());
     EXPECT_EQ(window.colonyView()->colony(), window.yard()->colonies().front().id);
+    EXPECT_EQ(window.focusWidget(), window.colonyView()->next()->bees()->number()) << "the hand is where the first entry is made";
 }
 
 TEST_F(FirstRun, BeforeThereIsAnAnswerTheFieldsStandWhereThePictureWillBe) {

@@ -61,20 +61,14 @@ class Keeper:
         self.program.wait_for(f"{wanted!r} to be chosen of {name!r}", lambda: choice.get_name().startswith(wanted))
 
     def check_next(self, first, wanted):
-        """Goes on to `wanted` from the radio button before it."""
+        """Goes on to `wanted` from the radio button above it."""
         self.tab_to("radio button", first)
-        hands.keys("Right")
+        hands.keys("Down")
         self.program.wait_for(f"{wanted!r} to be checked", lambda: is_(self.program.find("radio button", wanted), CHECKED))
 
     def press(self, name):
         self.tab_to("push button", name)
         hands.keys("space")
-
-    def write_down(self, form):
-        """Enter writes the open form into the book and closes it."""
-        hands.keys("Return")
-        self.program.wait_until_gone("dialog", form)
-        self._take_hold()
 
     # ---- combs
 

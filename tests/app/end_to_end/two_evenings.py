@@ -32,23 +32,18 @@ LIMIT = 100  # seconds for all of it
 
 def answer_three_questions(keeper):
     keeper.write_into("text", "Where the bees stand", "halif")
-    keeper.program.find("list item", "Halifax")
+    keeper.program.find("list item", "Halifax, Nova Scotia")
     hands.keys("Return")
-    keeper.program.find("label", "Climate: Halifax")
+    keeper.program.find("label", "Halifax, Nova Scotia, Canada: weather of Halifax")
     keeper.write_into("text", "Name of the yard", YARD)
-    keeper.choose("Hive format", "u", "US Modified Dadant brood")
-    keeper.write_into("spin button", "Boxes in winter", "1")
+    keeper.write_into("text", "Find a hive format by any word", "us modified dadant brood")
+    hands.keys("Return")
+    keeper.write_into("text", "Name of colony 1", COLONY)
+    keeper.write_into("spin button", "Boxes of colony 1 in winter", "1")
     keeper.check_next("kilograms and litres", "pounds and US gallons")
     keeper.press("Begin the book")
     notice = keeper.program.find("label", "Your book is kept in").get_name()
     return notice.removeprefix("Your book is kept in ").split(". Everything")[0]
-
-
-def add_colony(keeper):
-    keeper.press("Add a colony")
-    keeper.write_into("text", "Name", COLONY)
-    keeper.write_down("A new colony")
-    keeper.program.find("list item", f"{COLONY}: cannot say")
 
 
 def look_at_combs(keeper):
@@ -76,7 +71,7 @@ def fill_last_comb(keeper):
 def first_evening(keeper):
     keeper.sit_down()
     file = answer_three_questions(keeper)
-    add_colony(keeper)
+    keeper.program.find("list item", f"{COLONY}: cannot say")
     keeper.await_answer("It cannot be said until the bees are counted")
     look_at_combs(keeper)
     count_bees(keeper)
