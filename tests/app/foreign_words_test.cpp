@@ -152,7 +152,7 @@ TEST_F(ForeignWords, AreNoMarkupInWhatIsOpenedBesideAPage) {
         WindowDesk::look(at);
         for (auto* label : window.findChildren<AskableLabel*>())
             for (int number = 0; number < text::askedNumbers; ++number) {
-                emit label->asked(static_cast<text::AskedNumber>(number), QPoint(10, 10));
+                emit label->numberClicked(static_cast<text::AskedNumber>(number), QPoint(10, 10));
                 for (auto* popup : window.findChildren<GroundsPopup*>()) {
                     grounds += popup->said().isEmpty() ? 0 : 1;
                     walk.through(*popup);
