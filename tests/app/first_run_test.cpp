@@ -167,17 +167,17 @@ TEST_F(FirstRun, ThePlaceProposesHiveBoxesAndUnits) {
 
 TEST_F(FirstRun, SeveralColoniesAreBegunAtOnceAndTheFirstIsLookedAt) {
     answerReally();
-    QTest::mouseClick(start()->beginButton(), Qt::LeftButton);
+    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
     EXPECT_TRUE(start()->fault().contains(QStringLiteral("where the bees are")));
     chooseTown("New Glasgow");
     type(start()->yard(), "Orchard");
     start()->colonies()->number()->setValue(3);
     type(start()->colonies()->name(1), "Colony 1");
-    QTest::mouseClick(start()->beginButton(), Qt::LeftButton);
+    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
     EXPECT_TRUE(start()->fault().contains(QStringLiteral("Two colonies are called Colony 1"))) << start()->fault().toStdString();
     type(start()->colonies()->name(1), "Russet");
     start()->colonies()->boxes(2)->setValue(1);
-    QTest::mouseClick(start()->beginButton(), Qt::LeftButton);
+    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
     settle();
     window.yard()->showDay(day("2026-09-14"));
     settle();
@@ -194,7 +194,7 @@ TEST_F(FirstRun, SeveralColoniesAreBegunAtOnceAndTheFirstIsLookedAt) {
 TEST_F(FirstRun, BeforeThereIsAnAnswerTheFieldsStandWhereThePictureWillBe) {
     answerReally();
     chooseTown("New Glasgow");
-    QTest::mouseClick(start()->beginButton(), Qt::LeftButton);
+    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
     settle();
     window.yard()->showDay(day("2026-09-14"));
     settle();
@@ -222,7 +222,7 @@ TEST_F(FirstRun, AnOpenBookStaysOpenUntilAnotherIsBegun) {
     window.askForNewBook();
     ASSERT_TRUE(start()->isVisible());
     EXPECT_TRUE(window.book()->isOpen());
-    EXPECT_TRUE(start()->backButton()->isVisible()) << "and the page says so";
+    EXPECT_TRUE(button(start(), "Back (Esc)")->isVisible()) << "and the page says so";
     settle();
     EXPECT_TRUE(start()->isVisible());
     QTest::keyClick(start()->yard(), Qt::Key_Escape);
@@ -230,7 +230,7 @@ TEST_F(FirstRun, AnOpenBookStaysOpenUntilAnotherIsBegun) {
     EXPECT_EQ(window.book()->state()->file, before);
     window.askForNewBook();
     chooseTown("New Glasgow");
-    QTest::mouseClick(start()->beginButton(), Qt::LeftButton);
+    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
     settle();
     EXPECT_FALSE(start()->isVisible());
     EXPECT_NE(window.book()->state()->file, before);
@@ -245,12 +245,12 @@ TEST_F(FirstRun, TheFirstNoteHasTheSizeOfTheSecond) {
     for (auto* label : window.colonyView()->answer()->findChildren<AskableLabel*>())
         if (label->accessibleDescription() == QStringLiteral("Answer")) sentence = label;
     ASSERT_NE(sentence, nullptr);
-    emit sentence->asked(text::AskedNumber::Stores, QPoint(300, 300));
+    emit sentence->numberClicked(text::AskedNumber::Stores, QPoint(300, 300));
     auto* grounds = window.colonyView()->grounds();
     ASSERT_NE(grounds, nullptr);
     const QSize first = grounds->size();
     grounds->hide();
-    emit sentence->asked(text::AskedNumber::Stores, QPoint(300, 300));
+    emit sentence->numberClicked(text::AskedNumber::Stores, QPoint(300, 300));
     EXPECT_EQ(grounds->size(), first);
     EXPECT_GT(first.width(), grounds->fontMetrics().averageCharWidth() * 40);
 }
