@@ -286,8 +286,8 @@ void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addCopies(CLI::App& book, const AddCommand& add) {
-    addOther(add(book, "copy", "a compact copy in one file", [this](Session& session) { return copyBook(session, copy_); }), "NEW", copy_,
-             "file to write; never one that is there", For::Reading);
+    auto* copied = add(book, "copy", "a compact copy in one file", [this](Session& session) { return copyBook(session, copy_); });
+    addOther(copied, "NEW", copy_, "file to write; never one that is there", For::Reading);
     auto* backups = add(book, "backups", "the backups beside the book, newest first", [this](Session& session) { return bookBackups(session, backups_); });
     addBookFile(backups, backups_, For::Writing);
     backups->add_flag("--make", backups_.make, "make one now");

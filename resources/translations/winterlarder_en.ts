@@ -173,17 +173,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Before buying sugar: %n combs with about %{kg} can come from %{from}.</source>
+        <source>Before buying sugar: %n combs with about %{kg:amount} can come from %{from}.</source>
         <translation>
-            <numerusform>Before buying sugar: one comb with about %{kg} can come from %{from}.</numerusform>
-            <numerusform>Before buying sugar: %n combs with about %{kg} can come from %{from}.</numerusform>
+            <numerusform>Before buying sugar: one comb with about %{kg:amount} can come from %{from}.</numerusform>
+            <numerusform>Before buying sugar: %n combs with about %{kg:amount} can come from %{from}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Before buying sugar: %n combs with about %{kg} can come from another colony of the yard.</source>
+        <source>Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard.</source>
         <translation>
-            <numerusform>Before buying sugar: one comb with about %{kg} can come from another colony of the yard.</numerusform>
-            <numerusform>Before buying sugar: %n combs with about %{kg} can come from another colony of the yard.</numerusform>
+            <numerusform>Before buying sugar: one comb with about %{kg:amount} can come from another colony of the yard.</numerusform>
+            <numerusform>Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

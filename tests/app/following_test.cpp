@@ -368,7 +368,7 @@ TEST_F(FollowDesk, WhatIsDueIsWrittenAsACalendar) {
     ASSERT_TRUE(made.open(QIODevice::ReadOnly));
     const auto text = made.readAll();
     EXPECT_TRUE(text.startsWith("BEGIN:VCALENDAR"));
-    EXPECT_TRUE(text.contains("SUMMARY:Pear: feed")) << text.toStdString();
+    EXPECT_TRUE(text.contains("SUMMARY:Pear: Fondant\\, 2.5 kg")) << text.toStdString();
 }
 
 } // namespace winterlarder::desk

@@ -72,11 +72,11 @@ TEST(Grounds, StoresAreToldPieceByPieceWithTheirWeights) {
         const auto& estimate = *colony->answer.advice.estimate;
         const auto grounds = groundsOf(*colony, AskedNumber::Stores);
         ASSERT_TRUE(grounds);
-        EXPECT_TRUE(grounds->title.endsWith(text::mass(estimate.spread, words::style()))) << grounds->title.toStdString();
+        EXPECT_TRUE(grounds->title.endsWith(text::amount(estimate.spread, words::style()))) << grounds->title.toStdString();
         ASSERT_GE(grounds->lines.size(), estimate.shares.size());
         double weights = 0;
         for (std::size_t i = 0; i < estimate.shares.size(); ++i) {
-            EXPECT_TRUE(grounds->lines[i].said.contains(text::mass(estimate.shares[i].says, words::style()))) << grounds->lines[i].said.toStdString();
+            EXPECT_TRUE(grounds->lines[i].said.contains(text::amount(estimate.shares[i].says, words::style()))) << grounds->lines[i].said.toStdString();
             weights += estimate.shares[i].weight;
         }
         if (!estimate.contradictory) EXPECT_NEAR(weights, 1, 1e-9);
@@ -86,8 +86,8 @@ TEST(Grounds, StoresAreToldPieceByPieceWithTheirWeights) {
 TEST(Grounds, TheNeedNamesRiskReserveAndWhatIsEaten) {
     const auto& colony = *invented::demoAnswers().at(0);
     const QString all = allOf(*groundsOf(colony, AskedNumber::Need));
-    EXPECT_TRUE(all.contains(text::mass(*colony.answer.advice.need, words::style())));
-    EXPECT_TRUE(all.contains(text::mass(colony.answer.advice.reserve, words::style())));
+    EXPECT_TRUE(all.contains(text::amount(*colony.answer.advice.need, words::style())));
+    EXPECT_TRUE(all.contains(text::amount(colony.answer.advice.reserve, words::style())));
     EXPECT_TRUE(all.contains(text::mass(*colony.answer.advice.use, words::style())));
     EXPECT_TRUE(all.contains(text::count(colony.answer.advice.winters, words::style())));
     EXPECT_TRUE(all.contains(QStringLiteral("34.5"))) << "the constants are those of the model";

@@ -76,8 +76,8 @@ TEST(ColonyPaper, EveryDemoColonyFitsOnOnePageWithVerdictAmountsAndPicture) {
         EXPECT_EQ(sheet.pdfPages(), 1);
         EXPECT_TRUE(sheet.text.contains(spaced(words::answerSentence(*colony.answered)))) << sheet.text.left(600).toStdString();
         const auto& advice = colony.answered->answer.advice;
-        if (advice.need) EXPECT_TRUE(sheet.text.contains(spaced(words::kilograms(*advice.need))));
-        if (advice.verdict == advice::Verdict::Feed) EXPECT_TRUE(sheet.text.contains(spaced(words::kilograms(advice.feed->syrup.sugar))));
+        if (advice.need) EXPECT_TRUE(sheet.text.contains(spaced(words::amount(*advice.need))));
+        if (advice.verdict == advice::Verdict::Feed) EXPECT_TRUE(sheet.text.contains(spaced(words::amount(advice.feed->syrup.sugar))));
         for (const auto& reason : advice.reasons)
             if (reason.id.find('-') != std::string::npos) EXPECT_FALSE(sheet.text.contains(QStringLiteral(" %1 ").arg(QString::fromStdString(reason.id)))) << reason.id << " is an id, not words";
         EXPECT_TRUE(sheet.text.contains(QStringLiteral("page 1 of 1")));

@@ -111,7 +111,7 @@ TEST(Words, TheDayOfUnitingSaysWhatForIt) {
 }
 
 TEST(Words, NumbersHaveUnitAndSpread) {
-    EXPECT_EQ(words::spread({kilograms(24), kilograms(29), kilograms(34)}).toStdString(), "29 kg (24 to 34)");
+    EXPECT_EQ(words::spread({kilograms(24), kilograms(29), kilograms(34)}).toStdString(), "29 kg (24\u201334)");
     EXPECT_EQ(words::bees({{12000}, {15020}, {18500}}).toStdString(), "15,000 (12,000 to 18,500)");
     EXPECT_EQ(words::date(invented::day("2027-05-19")).toStdString(), "19 May");
 }

@@ -44,6 +44,7 @@ const Reasons& longFiles() {
 
 const Reasons& fullFolders() {
     static const Reasons reasons = {
+        {"app/cli", "a command a file, beside what they share"},
         {"app/desk", "the main window and the services that live as long as it does"},
         {"app/models", "the lists and edits of the window, a pair of small files each"},
         {"tests/app", "a file a part of the window; rooms would part them from their fixtures"},
