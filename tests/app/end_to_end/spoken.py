@@ -67,9 +67,6 @@ class Program:
         label = self.look_for("label", description)
         return label.get_name() if label else ""
 
-    def wait_until_gone(self, role, name):
-        self.wait_for(f"the {role} {name!r} to go", lambda: not self.look_for(role, name))
-
     def dump(self):
         """The tree in words, for a person to read."""
         lines = []
