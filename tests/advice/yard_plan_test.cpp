@@ -71,6 +71,29 @@ TEST(YardPlan, NobodyFallsBelowItsTargetByGiving) {
     EXPECT_EQ(givers, 2);
 }
 
+// Three neighbours want more than it has to spare, and its top box holds more than that too: not a comb goes beyond.
+TEST(YardPlan, NoGiverGivesMoreThanItCanSpare) {
+    for (const double below : {0.3, 0.4, 0.5}) {
+        TestYard yard;
+        auto giver = heavy();
+        for (auto& comb : giver.combs)
+            if (comb.box == 1) comb.capped = below;
+        yard.add("Ash", giver);
+        for (const char* name : {"Beech", "Elm", "Fir"}) {
+            auto poor = light();
+            for (auto& comb : poor.combs) comb.capped = 0.1;
+            yard.add(name, poor);
+        }
+        yard.plan();
+        const Mass spare = *yard.alone(0).toSpare, given = sum(yard.part(0).given);
+        EXPECT_GT(given.value(), 0) << below;
+        EXPECT_LE(given.value(), spare.value() + 1e-9) << below;
+        EXPECT_GE(yard.planned(0).toSpare->value(), -1e-9) << below;
+        EXPECT_GT(given.value(), spare.value() - 3) << below << ": all but less than a comb";
+        EXPECT_TRUE(yard.planned(1).feed || yard.planned(2).feed || yard.planned(3).feed) << below << ": they would take more";
+    }
+}
+
 TEST(YardPlan, AGiverKeepsWhatIsUsualHere) {
     const auto usual = [](char quality) {
         TestYard yard;
