@@ -256,8 +256,7 @@ void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     addAnswerOptions(add(book, "learned", "what past winters taught, and how good their forecasts were",
                          [this](Session& session) { return learnedBook(session, learned_); }),
                      learned_, For::Reading);
-    auto* calendar = add(book, "calendar", "what is due as an iCalendar file: planned visits, and what the answers ask beyond them",
-                         [this](Session& session) { return bookCalendar(session, calendar_); });
+    auto* calendar = add(book, "calendar", "what is due as an iCalendar file: visits, and what answers ask", [this](Session& session) { return bookCalendar(session, calendar_); });
     addAnswerOptions(calendar, calendar_, For::Reading);
     calendar->add_flag("--combs-stay", calendar_.combsStay, "as yards are planned without moving combs between hives");
 }
@@ -276,8 +275,8 @@ void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
     auto* exported = add(book, "export", "the whole book as JSON (--json), or one table as CSV", [this](Session& session) { return exportBook(session, export_); });
     addBookFile(exported, export_, For::Reading);
     optional(exported, "--table", export_.table, "such as looks, look_combs, weighings", "NAME");
-    auto* imported = add(book, "import", "a JSON document in place of all there is, or CSV rows into one table; undoable",
-                         [this](Session& session) { return importBook(session, import_); });
+    const char* const what = "a JSON document in place of all there is, or CSV rows into one table; undoable";
+    auto* imported = add(book, "import", what, [this](Session& session) { return importBook(session, import_); });
     addBookFile(imported, import_, For::Writing);
     imported->add_option("FILE", import_.source, "document or table, or - for standard input")->required();
     optional(imported, "--table", import_.table, "the table of a CSV file (default: its name)", "NAME");

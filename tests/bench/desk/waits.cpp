@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "waits.h"
 
-#include "../../app/buttons.h"
+#include "app/buttons.h"
 #include "combs/comb_drawing.h"
 #include "desk/colony_view.h"
 #include "pages/look_page.h"
