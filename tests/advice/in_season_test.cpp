@@ -86,14 +86,16 @@ TEST(InSeason, CombsBesideTheNestAreNoSuper) {
 }
 
 TEST(InSeason, AKeepersSuperComesOffBeforeSyrupGoesOn) {
-    auto q = twoBoxes("2026-09-10", 0.2, 0.8);
+    auto q = twoBoxes("2026-09-10", 0.1, 0.3);
     for (auto& comb : q.combs) comb.inSuper = comb.box == 1;
     q.answers.supersFor = SupersFor::People;
     const auto people = adviceFor(q);
     ASSERT_TRUE(people.feed);
     EXPECT_TRUE(people.superOffFirst);
     q.answers.supersFor = SupersFor::Bees;
-    EXPECT_FALSE(adviceFor(q).superOffFirst);
+    const auto bees = adviceFor(q);
+    ASSERT_TRUE(bees.feed);
+    EXPECT_FALSE(bees.superOffFirst);
 }
 
 TEST(InSeason, TheSurplusNamesWhatIsUsualOnlyWhereThatHeldHoneyBack) {
@@ -222,8 +224,9 @@ TEST(InSeason, CombsOfHoneyAreNoReasonToNarrowTheNest) {
 }
 
 TEST(InSeason, WhatIsFedInClosingComesWithinReach) {
-    const auto fed = adviceFor(colony({.asOf = "2026-09-14", .capped = 0.3}));
+    const auto fed = adviceFor(colony({.asOf = "2026-09-14", .capped = 0.05}));
     ASSERT_TRUE(fed.feed);
+    ASSERT_LT(fed.estimate->mean, kilograms(3)) << "a cold spell here takes more than there is in all";
     EXPECT_EQ(cautionClass(fed, "cluster-gap"), "");
     const auto winter = adviceFor(colony({.asOf = "2026-12-20", .capped = 0.2}));
     EXPECT_EQ(cautionClass(winter, "cluster-gap"), "winter");
