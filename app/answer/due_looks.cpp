@@ -127,7 +127,9 @@ Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const st
 DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies, const ReferenceData& reference, winter::Sampling sampling, int threads,
                   const text::WordStyle& style, std::stop_token stop) {
     DueLooks result;
-    for (const auto& [reading, advised] : colonies) {
+    for (const auto& due : colonies) {
+        const FollowReading& reading = due.reading;
+        const auto& advised = due.advised;
         Due one(mark, reading, style, result.due);
         if (one.gone()) continue;
         const std::string& name = reading.records.colony.name;
