@@ -122,6 +122,7 @@ private:
 template <class Context, class Then>
 void Yard::onChange(Context* context, Kinds kinds, Then then) {
     connect(this, &Yard::changed, context, [context, kinds = std::move(kinds), then](YardChange what, ColonyId id) {
+        static_cast<void>(context); // some of what is called below does without
         if (std::find(kinds.begin(), kinds.end(), what) == kinds.end()) return;
         if constexpr (std::is_invocable_v<Then, Context*, ColonyId>) std::invoke(then, context, id);
         else if constexpr (std::is_invocable_v<Then, Context*>) std::invoke(then, context);
