@@ -191,7 +191,7 @@ void ColonyView::showAnswer() {
     if (const int open = visitsOpen(); open > 0)
         answer_->remind(tr("%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.", nullptr, open));
     if (const int coming = visitsComing(); coming > 0) answer_->remind(tr("%n visits of your plan are still to come (page Feeding).", nullptr, coming));
-    next_->show(*colony, yard_->writable() && !leading);
+    next_->show(*colony, yard_->writable() && !leading, yard_->book() ? yard_->book()->reference().get() : nullptr);
     picture_->setVisible(pictureWanted_ && !pictureIsEmpty(*colony, leading != nullptr));
 }
 

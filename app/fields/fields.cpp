@@ -88,6 +88,7 @@ void BeesField::fit(BeesToldBy kind) {
 }
 
 void BeesField::useLimits(const ReferenceData& reference) {
+    if (!limits_.empty()) return;
     limits_ = {{BeesToldBy::CoveredCombs, reference.range("bees.covered_combs")}, {BeesToldBy::Seams, reference.range("bees.seams")},
                {BeesToldBy::Count, reference.range("bees.count")}};
 }
@@ -168,6 +169,7 @@ void WeighingField::fit(WeighedBy kind) {
 }
 
 void WeighingField::useLimits(const ReferenceData& reference) {
+    if (gross_) return;
     gross_ = *reference.field("weighings.gross_kg");
     lift_ = *reference.field("weighings.lift_kg");
 }

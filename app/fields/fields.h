@@ -32,7 +32,7 @@ class BeesField : public QWidget {
 public:
     explicit BeesField(QWidget* parent = nullptr);
     ~BeesField() override;
-    //! Limits of what may be written, before anything is shown.
+    //! Limits of what may be written, before anything is shown; they are taken once.
     void useLimits(const ReferenceData& reference);
     void show(const book::BeesRecord& bees);
     void suggest(BeesToldBy kind); //!< as if it were chosen already, with no number yet; tells nothing

@@ -64,10 +64,11 @@ QWidget* NextEntry::row(const QString& words, QWidget* field) {
 
 bool NextEntry::lacks(const ColonyEntry& colony) { return colony.problems.empty() && (lacksBees(colony) || lacksStores(colony)); }
 
-void NextEntry::show(const ColonyEntry& colony, bool writable) {
+void NextEntry::show(const ColonyEntry& colony, bool writable, const ReferenceData* reference) {
     const bool wanted = writable && lacks(colony);
     setVisible(wanted);
     if (!wanted) return;
+    if (reference) bees_->useLimits(*reference), weighing_->useLimits(*reference);
     beesRow_->setVisible(lacksBees(colony));
     if (lacksBees(colony) && !bees_->number()->hasFocus()) bees_->suggest(BeesToldBy::CoveredCombs);
     for (auto* each : {combsRow_, weighingRow_}) each->setVisible(lacksStores(colony));

@@ -19,8 +19,8 @@ class NextEntry : public Card {
 
 public:
     explicit NextEntry(QWidget* parent = nullptr);
-    //! Hidden where nothing is missing, or the book cannot be written.
-    void show(const ColonyEntry& colony, bool writable);
+    //! Hidden where nothing is missing, or the book cannot be written. `reference`: limits of what may be entered; may be nothing yet.
+    void show(const ColonyEntry& colony, bool writable, const ReferenceData* reference);
     //! Whether anything is missing that this asks for before an answer can be given.
     static bool lacks(const ColonyEntry& colony);
 

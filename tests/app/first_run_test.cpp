@@ -5,6 +5,7 @@
 #include "fields/askable_label.h"
 #include "fields/fields.h"
 #include "fields/place_field.h"
+#include "fields/quantity_field.h"
 #include "forms/format_field.h"
 #include "pages/answer_panel.h"
 #include "pages/ask_row.h"
@@ -234,6 +235,23 @@ TEST_F(FirstRun, AnOpenBookStaysOpenUntilAnotherIsBegun) {
     settle();
     EXPECT_FALSE(start()->isVisible());
     EXPECT_NE(window.book()->state()->file, before);
+}
+
+TEST_F(FirstRun, WhatIsEnteredNextHasTheLimitsOfTheDictionary) {
+    answerReally();
+    chooseTown("New Glasgow");
+    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
+    settle();
+    window.yard()->showDay(day("2026-09-14"));
+    settle();
+    auto* next = window.colonyView()->next();
+    ASSERT_TRUE(next->isVisible());
+    EXPECT_EQ(next->bees()->number()->maximum(), invented::shipped()->range("bees.covered_combs").most);
+    auto* weighing = next->weighing();
+    weighing->kind()->setCurrentIndex(weighing->kind()->findData(static_cast<int>(WeighedBy::Scale)));
+    emit weighing->kind()->activated(weighing->kind()->currentIndex());
+    weighing->gross()->setText(QStringLiteral("90000"));
+    EXPECT_FALSE(weighing->gross()->fault().isEmpty()) << "no hive weighs that";
 }
 
 // ---- a note about a number -------------------------------------------------------------------------------------------
