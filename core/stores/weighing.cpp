@@ -45,9 +45,9 @@ Mass liftSd(WeighingKind kind, Mass gross, bool longHive, const ModelConstants& 
 
 Mass scaleSd(const Tare& tare) { return std::max(tare.sd, weighedTareSd); }
 
-Mass lastingTareSd(const Tare& tare, const ModelConstants& constants) {
+TareSd splitTareSd(const Tare& tare, const ModelConstants& constants) {
     const double whole = (tare.sd > kilograms(0) ? tare.sd : weighedTareSd).value(), fresh = std::min(whole, constants.scaleReadingSd);
-    return kilograms(std::sqrt(whole * whole - fresh * fresh));
+    return {kilograms(std::sqrt(whole * whole - fresh * fresh)), kilograms(fresh)};
 }
 
 Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive,
@@ -56,7 +56,7 @@ Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& loa
     const Mass notStores = load.tare.mass + load.beeMass * load.bees.count + broodMass(load.broodCells) +
                            load.beeBread + load.waxNotInTare;
     const double sd = std::hypot(scaleSd(load.tare).value(), liftSd(kind, gross, longHive, constants).value());
-    return {evidenceOf(kind), date, gross - notStores, 0, kilograms(sd), lastingTareSd(load.tare, constants)};
+    return {evidenceOf(kind), date, gross - notStores, 0, kilograms(sd), splitTareSd(load.tare, constants).lasting};
 }
 
 Mass broodMass(BeeCount cells) { return broodPerArea * (cells.count / (facesPerComb * cellsPerSquareDecimetre)); }

@@ -26,9 +26,12 @@ struct HiveLoad {
 
 //! The error of a scale's weight [kg]: the tare's SD, weighedTareSd at the least.
 Mass scaleSd(const Tare& tare);
-//! The tare's error that is the same at every weighing by it [kg]: all of its SD (weighedTareSd where the keeper weighed it) but
-//! scaleReadingSd, in quadrature.
-Mass lastingTareSd(const Tare& tare, const ModelConstants& constants);
+//! The tare's error [kg] in two parts whose squares add up to that of its SD (weighedTareSd where the keeper weighed it): what is the same at
+//! every weighing by it, and what is new at each, scaleReadingSd at the most.
+struct TareSd {
+    Mass lasting{0}, fresh{0};
+};
+TareSd splitTareSd(const Tare& tare, const ModelConstants& constants);
 
 //! Stores from a weighing: gross - tare - bees - brood - bee bread - wax outside the tare; may come out below 0.
 //! SD: 1.0 kg with a weighed tare, the tare's own else. Two sides lifted read 2 % low (corrected) and add 0.7 kg; one

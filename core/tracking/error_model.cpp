@@ -27,8 +27,8 @@ Mass stepSd(const KnownStep& step, const ModelConstants& constants) {
 }
 
 ErrorParts tareError(const stores::Tare& tare, const ModelConstants& constants) {
-    const double whole = (tare.sd > kilograms(0) ? tare.sd : stores::weighedTareSd).value();
-    return {stores::lastingTareSd(tare, constants).value(), std::min(whole, constants.scaleReadingSd)};
+    const auto sd = stores::splitTareSd(tare, constants);
+    return {sd.lasting.value(), sd.fresh.value()};
 }
 
 namespace {

@@ -16,7 +16,7 @@ ColonyQuestion weighed(int times, double tareSd, WeighedHive::Kind kind = Weighe
     return q;
 }
 
-double lasting(const ColonyQuestion& q) { return stores::lastingTareSd({q.tare, q.tareSd}, constants()).value(); }
+double lasting(const ColonyQuestion& q) { return stores::splitTareSd({q.tare, q.tareSd}, constants()).lasting.value(); }
 
 } // namespace
 

@@ -40,7 +40,7 @@ bool mayOpen(const Reckoning& r) {
 // A hive weighed once more errs by the tare it was lifted with before.
 double sdAfter(const Reckoning& r, Look look, double own) {
     const double now = r.estimate.sd.value(), ofTare = look == Look::Weigh ? stores::shareOfTare(r.estimate) : 0;
-    const double lasting = stores::lastingTareSd(tareOf(r), r.constants).value();
+    const double lasting = stores::splitTareSd(tareOf(r), r.constants).lasting.value();
     return now > 0 ? stores::sdTogether(now, own, ofTare * lasting * lasting) : 0;
 }
 
