@@ -33,9 +33,8 @@ template <class Record> Json written(Record& record);
 class CaseWriter {
 public:
     static constexpr bool reads = false, nested = true;
-    CaseWriter() = default;
-    //! `usual`: what the same walk over a part of which nothing is said has written.
-    explicit CaseWriter(Json usual) : usual_(std::move(usual)) {}
+    //! `usual`: what the same walk over a part of which nothing is said has written; none for the walk itself and for parts without.
+    explicit CaseWriter(const Json* usual = nullptr) : usual_(usual) {}
 
     template <class T> void field(std::string_view field, const std::optional<T>& member) {
         if (member) object.add(keyOf(field), jsonOf(*member));
@@ -43,7 +42,7 @@ public:
     template <class T> void field(std::string_view field, const T& member) {
         if constexpr (std::is_same_v<T, bool> || std::is_same_v<T, std::string> || std::is_same_v<T, std::vector<int>>)
             if (member == T()) return;
-        if (Json value = jsonOf(member); !usual_.has(keyOf(field), value)) object.add(keyOf(field), std::move(value));
+        if (Json value = jsonOf(member); !usual_ || !usual_->has(keyOf(field), value)) object.add(keyOf(field), std::move(value));
     }
     template <class T, std::size_t N>
     void series(std::string_view field, const std::array<std::optional<T>, N>& members, book::SeriesForm form) {
@@ -82,18 +81,24 @@ private:
         for (Item& item : items) list.push(written(item));
         return list;
     }
-    Json usual_ = Json::object();
+    const Json* usual_;
 };
 
-template <class Record> Json written(Record& record) {
-    CaseWriter usual;
-    if constexpr (hasUsual<Record>) {
-        Record nothingSaid;
-        describe(usual, nothingSaid);
-    }
-    CaseWriter writer(std::move(usual.object));
+template <class Record> Json writtenBeside(const Json* usual, Record& record) {
+    CaseWriter writer(usual);
     describe(writer, record);
     return std::move(writer.object);
+}
+
+template <class Record> Json written(Record& record) {
+    if constexpr (hasUsual<Record>) {
+        static const Json usual = [] {
+            Record nothingSaid;
+            return writtenBeside(nullptr, nothingSaid);
+        }();
+        return writtenBeside(&usual, record);
+    }
+    return writtenBeside(nullptr, record);
 }
 
 //! Boxes that are all alike are a number of boxes.
