@@ -55,13 +55,11 @@ Date fromQDate(QDate date);
 
 QString verdict(const advice::Advice& advice);     //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
 QString verdictName(advice::Verdict verdict);      //!< one word
-//! The verdict whose drawing stands for a state of a followed winter: leave it, feed it, it cannot be said.
-//! A followed winter in the yard's list: what is to be fed today on a course that is else as expected, else how it goes.
+//! A followed winter in the list of its yard: what is to be fed today where it is on course else, or how it goes.
 QString followedInShort(const tracking::Following& following, SeasonDay today);
-advice::Verdict likeness(tracking::FollowState state);
-//! A followed winter in the list of its yard: what is to be fed today where it is on course else, or how it goes; and the icon's verdict.
-QString followedInShort(const tracking::Following& following, SeasonDay today);
+//! The verdict whose drawing stands for it: leave it, feed it, it cannot be said.
 advice::Verdict likeness(const tracking::Following& following, SeasonDay today);
+advice::Verdict likeness(tracking::FollowState state);
 QString iconName(advice::Verdict verdict);         //!< of the verdict's drawing; each has a silhouette of its own
 QString zone(Zone zone);
 QString due(const Due& due, Date today);
