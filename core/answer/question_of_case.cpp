@@ -10,7 +10,6 @@
 #include "answer/ways_of_case.h"
 #include "exchange/json/json_tree.h"
 
-#include <algorithm>
 #include <fmt/format.h>
 
 namespace winterlarder::answer {
@@ -29,12 +28,6 @@ void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, 
         question.season = where.season;
     else
         question.refusals.push_back(RefusalKind::FarFromStations);
-}
-
-void sortByPlace(Problems& problems) {
-    std::stable_sort(problems.begin(), problems.end(), [](const Problem& a, const Problem& b) {
-        return std::pair(a.place.line, a.place.column) < std::pair(b.place.line, b.place.column);
-    });
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "quantity/text.h"
 
+#include "support/letters.h"
 #include "support/require.h"
 
 #include <charconv>
@@ -12,7 +13,6 @@ namespace winterlarder {
 
 namespace {
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isMark(char c) { return c == '.' || c == ','; }
 
 // Lower case, no-break spaces as spaces, a true minus sign as a hyphen.
@@ -32,7 +32,7 @@ std::string plain(std::string_view text) {
         if (found) continue;
         const char c = text[i++];
         if (c == '\t') result += ' ';
-        else result += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        else result += lower(c);
     }
     return result;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/edit_distance.h"
 
+#include "support/letters.h"
+
 #include <algorithm>
 #include <vector>
 
@@ -10,8 +12,7 @@ namespace {
 
 constexpr std::size_t longestWord = 64;
 
-char smallLetter(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-bool isSame(char a, char b) { return smallLetter(a) == smallLetter(b); }
+bool isSame(char a, char b) { return lower(a) == lower(b); }
 
 } // namespace
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/outcome.h"
 
+#include <algorithm>
 #include <fmt/format.h>
+#include <utility>
 
 namespace winterlarder {
 
@@ -13,6 +15,12 @@ std::string describe(const Problem& problem) {
     text += problem.detail;
     if (!problem.remedy.empty()) text += "; " + problem.remedy;
     return text;
+}
+
+void sortByPlace(Problems& problems) {
+    std::stable_sort(problems.begin(), problems.end(), [](const Problem& a, const Problem& b) {
+        return std::pair(a.place.line, a.place.column) < std::pair(b.place.line, b.place.column);
+    });
 }
 
 } // namespace winterlarder

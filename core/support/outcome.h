@@ -38,6 +38,9 @@ std::string describe(const Problem& problem);
 
 using Problems = std::vector<Problem>;
 
+//! In the order of their lines and columns; those of one place stay as they were.
+void sortByPlace(Problems& problems);
+
 //! A fault in what the user wrote, where no place is known.
 inline Problem inputProblem(std::string detail, std::string remedy) {
     return {ProblemKind::Input, {}, std::move(detail), std::move(remedy)};

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/plain_letters.h"
 
+#include "support/letters.h"
+
 #include <algorithm>
 #include <cstdint>
 #include <utility>
@@ -97,9 +99,8 @@ private:
 };
 
 void addAscii(PlainText& plain, char letter, const Letters& known) {
-    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
-    const bool kept = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9');
-    if (kept) return plain.add({&letter, 1});
+    letter = lower(letter);
+    if (isLetter(letter) || isDigit(letter)) return plain.add({&letter, 1});
     if (!find(known, static_cast<unsigned char>(letter))) plain.sign();
 }
 

@@ -4,18 +4,11 @@
 #include "exchange/case/case_reader.h"
 #include "exchange/json/json_output.h"
 
-#include <algorithm>
 #include <fmt/format.h>
 
 namespace winterlarder::exchange {
 
 namespace {
-
-void sortByPlace(Problems& problems) {
-    std::stable_sort(problems.begin(), problems.end(), [](const Problem& a, const Problem& b) {
-        return std::pair(a.place.line, a.place.column) < std::pair(b.place.line, b.place.column);
-    });
-}
 
 void readWhole(const JsonValue& value, CaseContext& context, CaseReading& reading) {
     book::ColonyCase record{.asOf = *Date::of(2000, 9, 15)}; // any day

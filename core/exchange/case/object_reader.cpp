@@ -2,8 +2,8 @@
 #include "exchange/case/object_reader.h"
 
 #include "exchange/json/json_output.h"
-#include "exchange/json/letters.h"
 #include "exchange/json/suggestion.h"
+#include "support/letters.h"
 #include "support/require.h"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/json/suggestion.h"
 
-#include "exchange/json/letters.h"
 #include "support/edit_distance.h"
+#include "support/letters.h"
 
 #include <algorithm>
 #include <fmt/format.h>

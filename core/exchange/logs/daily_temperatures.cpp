@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/logs/daily_temperatures.h"
 
-#include "exchange/json/letters.h"
 #include "exchange/json/suggestion.h"
 #include "reference/csv_table.h"
+#include "support/letters.h"
 
 #include <algorithm>
 #include <fmt/format.h>

@@ -2,9 +2,9 @@
 #include "exchange/logs/scale_log_columns.h"
 
 #include "exchange/json/json_tree.h"
-#include "exchange/json/letters.h"
 #include "exchange/json/suggestion.h"
 #include "exchange/logs/scale_log_cells.h"
+#include "support/letters.h"
 
 #include <algorithm>
 #include <array>

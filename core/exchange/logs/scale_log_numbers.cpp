@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/logs/scale_log_columns.h"
 
-#include "exchange/json/letters.h"
+#include "support/letters.h"
 
 #include <array>
 #include <charconv>

@@ -2,7 +2,7 @@
 #include "exchange/logs/scale_log_time.h"
 
 #include "calendar/date.h"
-#include "exchange/json/letters.h"
+#include "support/letters.h"
 
 #include <array>
 

@@ -6,7 +6,7 @@
 #include <string_view>
 
 //! ASCII, whatever the locale.
-namespace winterlarder::exchange {
+namespace winterlarder {
 
 inline bool isDigit(char c) { return c >= '0' && c <= '9'; }
 inline bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
@@ -17,4 +17,4 @@ inline std::string lowered(std::string_view text) {
     return small;
 }
 
-} // namespace winterlarder::exchange
+} // namespace winterlarder
