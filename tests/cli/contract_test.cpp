@@ -239,7 +239,7 @@ TEST(Contract, TheDataFolderMayBeNamedInTheEnvironment) {
 }
 
 std::vector<std::string> commands() {
-    return {"advise", "use", "heat", "stores", "syrup", "stations", "season", "climate", "hive-formats", "sources"};
+    return {"advise", "use", "heat", "stores", "syrup", "stations", "season", "climate", "hive-formats", "sources", "guide"};
 }
 
 TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {
