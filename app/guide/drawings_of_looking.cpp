@@ -113,7 +113,10 @@ void drawThermometer(SvgDrawing& d, const text::GuideReader& reader) {
     };
     constexpr double warmest = 20;
     const auto degrees = [](const char* written) { return QString::fromLatin1(written).toDouble(); };
-    const std::array<Range, 4> ranges{{{degrees(text::lidFrom), c.band, say::Guide::tr("keep it closed")}, {degrees(text::briefLookFrom), c.open, say::Guide::tr("the lid alone")}, {degrees(text::fullLookFrom), c.stores, say::Guide::tr("half a minute")}, {warmest, c.beeBread, say::Guide::tr("a full look")}}};
+    const std::array<Range, 4> ranges{{{degrees(text::lidFrom), c.band, say::Guide::tr("keep it closed")},
+                                         {degrees(text::briefLookFrom), c.open, say::Guide::tr("the lid alone")},
+                                         {degrees(text::fullLookFrom), c.stores, say::Guide::tr("half a minute")},
+                                         {warmest, c.beeBread, say::Guide::tr("a full look")}}};
     constexpr double left = 20, right = 540, y = 34, height = 22;
     const auto place = [](double at) { return left + (right - left) * at / warmest; };
     double from = 0;

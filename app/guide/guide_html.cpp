@@ -28,7 +28,8 @@ public:
         }
         html += QStringLiteral("</tr></table>");
         const bool ofHives = look_.hasOwnHives && table.headings.front() == text::guideHiveHeading();
-        if (ofHives) html += QStringLiteral("<p><a href='%1'>%2</a></p>").arg(QLatin1String(allHivesLink), (look_.allHives ? say::Guide::tr("Only my hives") : say::Guide::tr("Every hive")).toHtmlEscaped());
+        if (ofHives)
+            html += QStringLiteral("<p><a href='%1'>%2</a></p>").arg(QLatin1String(allHivesLink), (look_.allHives ? say::Guide::tr("Only my hives") : say::Guide::tr("Every hive")).toHtmlEscaped());
     }
     QString html;
 

@@ -67,7 +67,7 @@ GuideText guideCells(const GuideReader& reader) {
 GuideText guideBees(const GuideReader& reader) {
     GuideWriter page(GuidePage::Bees, reader);
     const ModelConstants& k = reader.reference.constants;
-    page.say(say::Guide::tr("Count on a cool morning before they fly, when all are at home. At noon a third may be out. Count before you smoke: smoke moves them."));
+    page.say(say::Guide::tr("Count on a cool morning before they fly, when all are at home. At noon many are out. Count before you smoke: smoke moves them."));
     page.show(GuideDrawing::Seams, say::Guide::tr("A box from above: bees fill four gaps between the combs from end to end and two by half, which makes five seams."));
     page.point(say::Guide::tr("Seams"), say::Guide::tr("Lift lid and cover and look down. A gap filled with bees from end to end is one seam, half filled it is a half. With two boxes tip the upper one and count the lower one too. "
                                                        "Seams are good to %1.").arg(page.percent(k.beesSeamsSd)));
