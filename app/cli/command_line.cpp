@@ -101,10 +101,10 @@ private:
             name, [&target](const T& value) { target = value; }, does);
     }
 
-    void addUnits(CLI::App* command) {
+    void addUnits(CLI::App* command, const std::string& otherwise) {
         const std::map<std::string, UnitSystem> names{
             {"metric", UnitSystem::Metric}, {"us", UnitSystem::UnitedStates}, {"imperial", UnitSystem::Imperial}};
-        command->add_option("--units", units_, "metric, us or imperial (default: the case's, else those of its place)")
+        command->add_option("--units", units_, "metric, us or imperial (default: " + otherwise + ")")
             ->transform(CLI::CheckedTransformer(names))
             ->type_name("UNITS");
     }
@@ -115,7 +115,7 @@ private:
                                   if (combsStay_) session.combs = advice::MovingCombs::Not;
                                   return advise(session, cases_);
                               });
-        addUnits(added);
+        addUnits(added, "the case's, else those of its place");
         added->add_flag("--combs-stay", combsStay_, "plan yards without moving combs between hives");
         added->add_option("CASE", cases_, "case files, or - for JSON Lines on standard input")->required();
     }
@@ -203,6 +203,13 @@ private:
         auto* added = command("sources", "where the shipped numbers come from",
                               [this](Session& session) { return sources(session, source_); });
         optional(added, "ID", source_, "only this source");
+        auto* pages = command("guide", "how stores, bees and brood are judged, page by page", [this](Session& session) {
+            session.units = units_;
+            return guide(session, guide_);
+        });
+        optional(pages, "PAGE", guide_.page, "only this page; without one the contents");
+        optional(pages, "--hive", guide_.hive, "numbers of this hive only")->type_name("FORMAT");
+        addUnits(pages, "metric");
     }
 
     void addBook() {
@@ -229,6 +236,7 @@ private:
     ClimateOptions climate_;
     ScaleOptions scale_;
     std::optional<std::string> source_;
+    GuideOptions guide_;
     BookLine book_;
 };
 

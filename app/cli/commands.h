@@ -75,4 +75,10 @@ Outcome<answer::ScaleAnswer> readScale(Session& session, const ScaleOptions& opt
 Status hiveFormats(Session& session);
 Status sources(Session& session, const std::optional<std::string>& id);
 
+struct GuideOptions {
+    std::optional<std::string> page, hive;
+};
+//! A page of the guide; without one its contents.
+Status guide(Session& session, const GuideOptions& options);
+
 } // namespace winterlarder::cli

@@ -4,9 +4,11 @@
 #include "dialogs/help_window.h"
 #include "fields/day_field.h"
 #include "forms/record_list.h"
+#include "guide/guide_link.h"
 #include "photograph/photograph_view.h"
 #include "plots/winter_plot.h"
 
+#include <QApplication>
 #include <QMenuBar>
 #include <QMessageBox>
 
@@ -38,7 +40,8 @@ text::ExplainedSection sectionOf(const QString& title, const std::vector<NamedKe
 
 void MainWindow::buildHelpMenu() {
     auto* menu = menuBar()->addMenu(tr("&Help"));
-    menu->addAction(tr("Words &used here"), QKeySequence(Qt::Key_F1), this, &MainWindow::showWords);
+    menu->addAction(tr("&Judging stores"), QKeySequence(Qt::Key_F1), this, [this] { openGuide(this, &yard_, guidePageOf(QApplication::focusWidget())); });
+    menu->addAction(tr("Words &used here"), QKeySequence(Qt::CTRL | Qt::Key_F1), this, &MainWindow::showWords);
     menu->addAction(tr("&Keys"), QKeySequence(Qt::SHIFT | Qt::Key_F1), this, &MainWindow::showKeys);
     menu->addAction(tr("&Why this answer?"), QKeySequence(Qt::Key_F2), this, [this] { explain(model_->colonyAt(list_->currentIndex().row())); });
     menu->addSeparator();

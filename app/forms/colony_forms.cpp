@@ -71,6 +71,7 @@ int orNot(const std::optional<Choice>& choice) {
 EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony) {
     const bool added = colony.id == book::ColonyId{};
     auto* form = new EntryForm(parent, added ? say::EntryForms::tr("A new colony") : say::EntryForms::tr("The colony"), yard);
+    form->judgedBy(text::GuidePage::FullComb);
     auto* name = form->line(say::EntryForms::tr("&Name"), colony.name);
     const auto hive = added ? std::make_shared<HiveFields>(form, yard, colony.hive) : nullptr;
     auto* bees = form->choice<int>(say::EntryForms::tr("&Kind of bees"), orNotSaid<book::BeeKind>(), orNot(colony.beeKind));
@@ -104,6 +105,7 @@ EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony)
 
 EntryForm* askForHive(QWidget* parent, Yard* yard, const book::Housing& housing) {
     auto* form = new EntryForm(parent, say::EntryForms::tr("The hive"), yard);
+    form->judgedBy(text::GuidePage::FullComb);
     auto* day = form->day(say::EntryForms::tr("From this &day on"), housing.date);
     const auto hive = std::make_shared<HiveFields>(form, yard, housing.hive);
     auto* note = form->lines(say::EntryForms::tr("&Note"), housing.note);

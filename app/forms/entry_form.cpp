@@ -10,10 +10,12 @@
 #include <QCheckBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPointer>
 #include <QPushButton>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 namespace winterlarder::desk {
@@ -49,17 +51,21 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     down->addWidget(fault_);
     down->addStretch(1);
     setMinimumWidth(fontMetrics().averageCharWidth() * 64);
+    connect(new QShortcut(Qt::Key_F1, this), &QShortcut::activated, this, [this] { openGuide(this, yard_, guidePageOf(focusWidget())); });
 }
 
 // Made once all fields are, so that the Tab key comes to them last.
 void EntryForm::setEdit(std::function<Made()> edit) {
     edit_ = std::move(edit);
+    auto* foot = new QHBoxLayout;
+    if (guide_) foot->addWidget(new GuideLink(this, yard_, *guide_));
     auto* buttons = new QDialogButtonBox(this);
     saveButton_ = buttons->addButton(tr("W&rite down"), QDialogButtonBox::AcceptRole);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    layout()->addWidget(buttons);
+    foot->addWidget(buttons, 1);
+    static_cast<QVBoxLayout*>(layout())->addLayout(foot);
 }
 
 void EntryForm::add(const QString& label, QWidget* field) {
@@ -67,6 +73,11 @@ void EntryForm::add(const QString& label, QWidget* field) {
     name->setBuddy(field);
     form_->addRow(name, field);
     if (field->accessibleName().isEmpty()) field->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+}
+
+void EntryForm::judgedBy(text::GuidePage page) {
+    guide_ = page;
+    setGuidePage(this, page);
 }
 
 void EntryForm::say(const QString& words) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "fields/quantity_field.h"
+#include "guide/guide_link.h"
 #include "models/yard.h"
 #include "stores/plausible.h"
 
@@ -53,6 +54,7 @@ public:
     }
     void add(const QString& label, QWidget* field);
     void say(const QString& words); //!< a line of explanation
+    void judgedBy(text::GuidePage page); //!< of the guide; before setEdit()
 
     //! What is to be done to the book, or what is wrong with what was typed.
     using Made = std::variant<book::Edit, QString>;
@@ -78,6 +80,7 @@ private:
     void write(book::Edit made);
 
     Yard* yard_;
+    std::optional<text::GuidePage> guide_;
     QFormLayout* form_;
     QLabel* fault_;
     DoubtBar* doubts_;

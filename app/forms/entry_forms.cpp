@@ -50,6 +50,7 @@ void showOnly(QWidget* field, bool shown) {
 
 EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
     auto* form = new EntryForm(parent, look.id.number ? say::EntryForms::tr("Change the look") : say::EntryForms::tr("A new look"), yard);
+    form->judgedBy(text::GuidePage::Bees);
     auto* day = form->day(say::EntryForms::tr("&Day"), look.date);
     auto* toldBy = form->choice<BeesToldBy>(say::EntryForms::tr("&Bees"), {{say::EntryForms::tr("not counted"), BeesToldBy::NotTold}, {say::EntryForms::tr("combs covered"), BeesToldBy::CoveredCombs},
                                                           {say::EntryForms::tr("seams of bees"), BeesToldBy::Seams}, {say::EntryForms::tr("bees, counted"), BeesToldBy::Count}}, beesToldBy(look.bees));
@@ -105,6 +106,7 @@ EntryForm* askForNote(QWidget* parent, Yard* yard, const book::Look& look) {
 
 EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& weighing) {
     auto* form = new EntryForm(parent, weighing.id.number ? say::EntryForms::tr("Change the weighing") : say::EntryForms::tr("A new weighing"), yard);
+    form->judgedBy(text::GuidePage::Weight);
     const auto& reading = weighing.weighing.reading;
     const auto* scale = std::get_if<book::ScaleReading>(&reading);
     const auto* lift = std::get_if<book::LiftReading>(&reading);
@@ -158,6 +160,7 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
 
 EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
     auto* form = new EntryForm(parent, feed.id.number ? say::EntryForms::tr("Change the feed") : say::EntryForms::tr("What was fed"), yard);
+    form->judgedBy(text::GuidePage::Feeding);
     auto* day = form->day(say::EntryForms::tr("&Day"), feed.feed.date);
     auto* kind = form->choice(say::EntryForms::tr("&What"), text::choices<book::FeedKind>(), feed.feed.kind);
     auto* sugar = form->quantity(say::EntryForms::tr("&Sugar in it"), Quantity::Mass, "feeds.sugar_kg", number(feed.feed.sugar));
@@ -195,6 +198,7 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
 
 EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harvest) {
     auto* form = new EntryForm(parent, harvest.id.number ? say::EntryForms::tr("Change the harvest") : say::EntryForms::tr("What was taken"), yard);
+    form->judgedBy(text::GuidePage::Cells);
     const bool unsaid = harvest.id == book::HarvestId{};
     auto* day = form->day(say::EntryForms::tr("&Day"), harvest.harvest.date);
     auto* honey = form->quantity(say::EntryForms::tr("&Honey"), Quantity::Mass, "harvests.kg", unsaid ? std::nullopt : std::optional(harvest.harvest.honey.value()));
@@ -217,6 +221,7 @@ EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harve
 
 EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& treatment) {
     auto* form = new EntryForm(parent, treatment.id.number ? say::EntryForms::tr("Change the treatment") : say::EntryForms::tr("A treatment"), yard);
+    form->judgedBy(text::GuidePage::Winter);
     auto* day = form->day(say::EntryForms::tr("&From"), treatment.date);
     auto* ended = form->flag(say::EntryForms::tr("It is &over"), treatment.until.has_value());
     auto* until = form->day(say::EntryForms::tr("&Until"), treatment.until.value_or(treatment.date));
@@ -279,6 +284,7 @@ book::WinterOutcome withoutAnswers(book::WinterOutcome outcome) {
 
 EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome& outcome) {
     auto* form = new EntryForm(parent, say::EntryForms::tr("How the winter went"), yard);
+    form->judgedBy(text::GuidePage::Winter);
     auto* day = form->day(say::EntryForms::tr("&Found out on"), outcome.date);
     auto* alive = form->flag(say::EntryForms::tr("It is &alive"), outcome.alive);
     auto* covered = form->quantity(say::EntryForms::tr("&Combs covered with bees"), Quantity::Number, "bees.covered_combs", outcome.coveredCombs);
@@ -303,6 +309,7 @@ EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome&
 
 EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sighting) {
     auto* form = new EntryForm(parent, say::EntryForms::tr("A glance in winter"), yard);
+    form->judgedBy(text::GuidePage::Winter);
     auto* day = form->day(say::EntryForms::tr("&Day"), sighting.date);
     auto* saw = form->choice(say::EntryForms::tr("What was &seen"), text::choices<book::SightingKind>(), sighting.saw);
     auto* seams = form->quantity(say::EntryForms::tr("Seams the cluster &fills"), Quantity::Number, "bees.seams", sighting.seams);

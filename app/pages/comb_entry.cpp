@@ -6,6 +6,7 @@
 #include "combs/comb_quick_form.h"
 #include "combs/comb_strip.h"
 #include "combs/zone_legend.h"
+#include "guide/guide_link.h"
 #include "photograph/photograph_window.h"
 
 #include <QBoxLayout>
@@ -41,6 +42,7 @@ CombEntry::CombEntry(QWidget* parent) : QWidget(parent) {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(listed_, 1);
     layout->addWidget(quick_);
+    for (QWidget* part : std::initializer_list<QWidget*>{legend_, fields_}) setGuidePage(part, text::GuidePage::Cells);
     connectParts();
 }
 

@@ -2,10 +2,12 @@
 #include "pages/comb_table_page.h"
 
 #include "combs/comb_drawing.h"
+#include "guide/guide_link.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QPainter>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -54,7 +56,10 @@ CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yar
     portrait_ = new CombPortrait(this);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(10, 8, 10, 8);
-    layout->addWidget(table_, 1);
+    auto* listed = new QVBoxLayout;
+    listed->addWidget(table_, 1);
+    listed->addWidget(new GuideLink(this, yard_, text::GuidePage::Cells), 0, Qt::AlignLeft);
+    layout->addLayout(listed, 1);
     layout->addWidget(portrait_);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& index) {
         drawComb();

@@ -4,6 +4,7 @@
 #include "forms/entry_forms.h"
 #include "forms/job_table.h"
 #include "forms/record_list.h"
+#include "guide/guide_link.h"
 #include "models/colony_edits.h"
 #include "models/words.h"
 #include "models/yard_plan.h"
@@ -82,6 +83,7 @@ QWidget* FeedingPage::buildAdvised() {
     left->addWidget(recipe_);
     left->addWidget(why_);
     left->addWidget(limits_);
+    left->addWidget(new GuideLink(this, yard_, text::GuidePage::Feeding), 0, Qt::AlignLeft);
     left->addStretch(1);
     visits_ = new JobTable(advised, model_, false, FeedingPage::tr("Visits, by day"));
     visits_->setMinimumHeight(fontMetrics().height() * 7);

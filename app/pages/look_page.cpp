@@ -7,6 +7,7 @@
 #include "fields/fields.h"
 #include "forms/doubt_bar.h"
 #include "forms/entry_forms.h"
+#include "guide/guide_link.h"
 #include "models/colony_edits.h"
 #include "models/entry_doubts.h"
 #include "models/words.h"
@@ -98,6 +99,7 @@ QLayout* LookPage::buildHead() {
         button->setProperty("chip", true);
         head->addWidget(button);
     }
+    head->addWidget(new GuideLink(this, yard_, text::GuidePage::FullComb));
     return head;
 }
 
@@ -118,9 +120,9 @@ QWidget* LookPage::buildRecordFields() {
     auto* fields = new QWidget(this);
     auto* row = new FlowLayout(fields, 22);
     bees_ = new BeesField(fields);
+    row->addWidget(named(fields, plainLabel(fields, tr("Bees:")), withGuideLink(bees_, yard_, text::GuidePage::Bees)));
     weighing_ = new WeighingField(fields);
-    row->addWidget(named(fields, plainLabel(fields, tr("Bees:")), bees_));
-    row->addWidget(named(fields, plainLabel(fields, tr("Weighed:")), weighing_));
+    row->addWidget(named(fields, plainLabel(fields, tr("Weighed:")), withGuideLink(weighing_, yard_, text::GuidePage::Weight)));
     return fields;
 }
 

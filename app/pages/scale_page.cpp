@@ -4,6 +4,7 @@
 #include "dialogs/scale_log_dialog.h"
 #include "forms/entry_forms.h"
 #include "forms/record_list.h"
+#include "guide/guide_link.h"
 #include "pages/follow_panel.h"
 #include "pages/weigh_line_table.h"
 #include "plots/scale_plot.h"
@@ -35,11 +36,17 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     weighings_->addButton(tr("How the winter &went\u2026"), [this] {
         askForOutcome(this, yard_, {.colony = colony_, .date = yard_->asOf().value_or(*Date::of(2000, 1, 1))});
     });
+    auto* guide = new QHBoxLayout;
+    guide->addStretch(1);
+    for (const auto page : {text::GuidePage::Weight, text::GuidePage::Winter}) guide->addWidget(new GuideLink(this, yard_, page, GuideLink::As::Title));
+    setGuidePage(this, text::GuidePage::Weight);
     plot_ = new ScalePlot(this);
     caption_ = quietLabel(this);
     line_ = new WeighLineTable(this);
     follow_ = new FollowPanel(yard_, this);
+    setGuidePage(follow_, text::GuidePage::Winter);
     auto* beside = new QVBoxLayout;
+    beside->addLayout(guide);
     beside->addWidget(plot_, 1);
     beside->addWidget(caption_);
     beside->addWidget(line_, 1);

@@ -19,6 +19,7 @@ struct FollowSections { Q_DECLARE_TR_FUNCTIONS(FollowSections) };
 struct Following { Q_DECLARE_TR_FUNCTIONS(Following) };
 struct Glossary { Q_DECLARE_TR_FUNCTIONS(Glossary) };
 struct Grounds { Q_DECLARE_TR_FUNCTIONS(Grounds) };
+struct Guide { Q_DECLARE_TR_FUNCTIONS(Guide) };
 struct Learned { Q_DECLARE_TR_FUNCTIONS(Learned) };
 struct Photograph { Q_DECLARE_TR_FUNCTIONS(Photograph) };
 struct Places { Q_DECLARE_TR_FUNCTIONS(Places) };

@@ -65,8 +65,8 @@ protected:
     }
 };
 
-TEST_F(Help, F1OpensTheWordsAndTypingFindsOne) {
-    QTest::keyClick(&window, Qt::Key_F1);
+TEST_F(Help, CtrlF1OpensTheWordsAndTypingFindsOne) {
+    QTest::keyClick(&window, Qt::Key_F1, Qt::ControlModifier);
     auto* help = shown();
     ASSERT_NE(help, nullptr);
     EXPECT_EQ(help->windowTitle().toStdString(), "Words used here");

@@ -239,7 +239,8 @@ TEST(Contract, TheDataFolderMayBeNamedInTheEnvironment) {
 }
 
 std::vector<std::string> commands() {
-    return {"advise", "use", "heat", "stores", "syrup", "places", "stations", "season", "climate", "hive-formats", "sources"};
+    return {"advise", "use", "heat", "stores", "syrup", "places", "stations", "season", "climate", "hive-formats", "sources",
+            "guide"};
 }
 
 TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {

@@ -60,7 +60,7 @@ const std::map<std::string, Folders>& roomsOfCore() {
 const std::map<std::string, Folders>& roomsOfApp() {
     static const std::map<std::string, Folders> table = [] {
         const Folders words = {"theme", "text"};
-        Folders answer = words, series = words, models, shown, combs, forms, pages, print, desk;
+        Folders answer = words, series = words, models, shown, combs, guide, forms, pages, print, desk;
         answer.insert("answer");
         models = answer;
         models.insert({"series", "work"});
@@ -70,6 +70,8 @@ const std::map<std::string, Folders>& roomsOfApp() {
         combs.insert({"fields", "plots"});
         forms = combs;
         forms.insert("combs");
+        guide = forms;
+        forms.insert("guide");
         pages = forms;
         pages.insert({"photograph", "forms", "dialogs"});
         print = shown;
@@ -78,7 +80,7 @@ const std::map<std::string, Folders>& roomsOfApp() {
         desk.insert({"pages", "print"});
         return std::map<std::string, Folders>{
             {"theme", {}},     {"text", {}},       {"answer", words},   {"work", {}},      {"series", series},
-            {"models", models}, {"fields", shown}, {"plots", shown},    {"combs", combs},  {"photograph", forms},
+            {"models", models}, {"fields", shown}, {"plots", shown},    {"combs", combs},  {"guide", guide},   {"photograph", forms},
             {"forms", forms},  {"dialogs", forms}, {"pages", pages},    {"print", print},  {"desk", desk},
             {"cli", answer}};
     }();

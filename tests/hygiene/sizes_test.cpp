@@ -19,6 +19,7 @@ const Reasons& longFiles() {
     static const Reasons reasons = {
         {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
         {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
+        {"app/cli/command_line.cpp", "a short function a command: its words and options"},
         {"app/forms/entry_forms.cpp", "a short function a form; most lines are the words of fields"},
         {"app/models/words.cpp", "a list of words for every choice a keeper has"},
         {"app/pages/place_page.cpp", "one page of five small forms"},
