@@ -29,8 +29,9 @@ book::PlannedVisit plannedOf(book::ColonyId colony, const feeding::Visit& visit)
 
 } // namespace
 
-book::AcceptAdvice acceptanceOf(book::ColonyId colony, const book::ColonyCase& record, const advice::ColonyQuestion& question,
-                                const advice::Advice& advice, const ReferenceData& reference, const text::WordStyle& style) {
+book::AcceptAdvice acceptanceOf(book::ColonyId colony, const book::ColonyCase& record,
+                                const advice::ColonyQuestion& question, const advice::Advice& advice,
+                                const ReferenceData& reference, const text::WordStyle& style) {
     book::AcceptAdvice accepted{{.colony = colony, .date = record.asOf}, {}};
     accepted.advice.verdict = word(advice.verdict);
     accepted.advice.inputs = exchange::writeCaseLine(record);

@@ -83,8 +83,7 @@ Json monthsJson(const std::vector<advice::MonthUse>& months) {
 
 Json positions(const std::vector<int>& combs) {
     Json list = Json::list();
-    for (int comb : combs)
-        list.push(comb);
+    for (int comb : combs) list.push(comb);
     return list;
 }
 
@@ -108,13 +107,15 @@ Json uniteJson(const advice::UniteAdvice& unite) {
 Json optionsJson(const advice::Advice& advice) {
     Json list = Json::list();
     for (const advice::Option& option : advice.options)
-        list.push(option.kind == advice::OptionKind::Unite && advice.unite ? uniteJson(*advice.unite) : Json::object()
-                      .add("name", word(option.kind))
-                      .add("amount_kg", json(option.amount))
-                      .add("stores_after_kg", json(option.storesAfter))
-                      .add("run_out", json(option.runOut))
-                      .add("touch_reserve", json(option.touchReserve))
-                      .add("spring_reserve_kg", json(option.springReserve)));
+        list.push(option.kind == advice::OptionKind::Unite && advice.unite
+                      ? uniteJson(*advice.unite)
+                      : Json::object()
+                            .add("name", word(option.kind))
+                            .add("amount_kg", json(option.amount))
+                            .add("stores_after_kg", json(option.storesAfter))
+                            .add("run_out", json(option.runOut))
+                            .add("touch_reserve", json(option.touchReserve))
+                            .add("spring_reserve_kg", json(option.springReserve)));
     return list;
 }
 
@@ -140,10 +141,11 @@ Json giftsJson(const std::vector<advice::CombGift>& gifts) {
 }
 
 //! The other side of each gift: where combs come from, or where they go to.
-Json sharedJson(const std::vector<advice::CombGift>& gifts, std::string advice::CombGift::* other) {
+Json sharedJson(const std::vector<advice::CombGift>& gifts, std::string advice::CombGift::*other) {
     Json list = Json::list();
     for (const advice::CombGift& gift : gifts)
-        list.push(Json::object().add("colony", gift.*other).add("combs", positions(gift.combs)).add("kg", json(gift.honey)));
+        list.push(
+            Json::object().add("colony", gift.*other).add("combs", positions(gift.combs)).add("kg", json(gift.honey)));
     return list;
 }
 
@@ -257,7 +259,8 @@ void addLearned(Json& answer, const advice::ColonyQuestion& question) {
             .add("use", multiplierJson({std::log(l.use), l.useLogSd}))
             .add("death", multiplierJson({std::log(l.death), l.deathLogSd}));
     }
-    if (from.forageYears > 0) learned.add("forage_years", from.forageYears).add("forage_shift_days", from.forageShiftDays);
+    if (from.forageYears > 0)
+        learned.add("forage_years", from.forageYears).add("forage_shift_days", from.forageShiftDays);
     answer.add("learned", std::move(learned));
 }
 

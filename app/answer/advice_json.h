@@ -17,6 +17,7 @@ exchange::Json adviceJson(const book::ColonyCase& record, const advice::ColonyQu
 exchange::Json feedJson(const std::optional<feeding::FeedingPlan>& plan, const Winter& winter);
 
 //! Reasons or cautions: {"id", "text", "source"}.
-exchange::Json remarksJson(const std::vector<Remark>& remarks, const ReferenceData& reference, const text::WordStyle& style);
+exchange::Json remarksJson(const std::vector<Remark>& remarks, const ReferenceData& reference,
+                           const text::WordStyle& style);
 
 } // namespace winterlarder::answer

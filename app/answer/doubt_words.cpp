@@ -12,13 +12,15 @@ Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& wh
     if (!question.isEmpty()) question[0] = question[0].toLower();
     std::string remedy = question.toStdString();
     if (!doubt.impossible && !whereSure.empty()) remedy += ' ' + whereSure;
-    return {ProblemKind::Input, std::move(place), words.left(end < 0 ? words.size() : end).toStdString(), std::move(remedy)};
+    return {ProblemKind::Input, std::move(place), words.left(end < 0 ? words.size() : end).toStdString(),
+            std::move(remedy)};
 }
 
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine) {
     const auto inWords = [](const stores::Doubt& doubt, Place place) {
-        return problemOf(doubt, std::move(place), "It is counted as it stands; \"sure\": true says that all of the case is right");
+        return problemOf(doubt, std::move(place),
+                         "It is counted as it stands; \"sure\": true says that all of the case is right");
     };
     return readQuestion(text, std::move(file), reference, positionInBatch, inWords, firstLine);
 }

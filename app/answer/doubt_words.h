@@ -9,7 +9,8 @@
 namespace winterlarder::answer {
 
 //! A doubt as a problem: what is wrong, then what is asked and, where the keeper may be sure, `whereSure` ("If ...").
-Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure, const text::WordStyle& style = {});
+Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure,
+                  const text::WordStyle& style = {});
 
 //! As readQuestion of the core, with impossible records, and what is asked, said in English.
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,

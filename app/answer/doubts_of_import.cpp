@@ -11,16 +11,14 @@ namespace winterlarder::answer {
 
 namespace {
 
-template <class Entry>
-std::optional<Entry> entryIn(const book::Target& target) {
+template <class Entry> std::optional<Entry> entryIn(const book::Target& target) {
     if (target.kind != book::kindOf<Entry> || !target.row) return std::nullopt;
     auto entry = book::entryOf<Entry>(target.id, *target.row);
     if (!entry) return std::nullopt;
     return std::move(entry).value();
 }
 
-template <class Entry, class Visit>
-void visitIfJudged(const book::Target& target, Visit& visit) {
+template <class Entry, class Visit> void visitIfJudged(const book::Target& target, Visit& visit) {
     if constexpr (isJudged<Entry>)
         if (auto entry = entryIn<Entry>(target)) visit(std::move(*entry));
 }
@@ -31,8 +29,7 @@ void visitThatOf(const book::Target& target, Visit& visit, std::tuple<Entries...
 }
 
 //! The entry of the target, where it is of a kind that is judged.
-template <class Visit>
-void eachJudged(const book::Target& target, Visit visit) {
+template <class Visit> void eachJudged(const book::Target& target, Visit visit) {
     visitThatOf(target, visit, static_cast<book::EntryTypes*>(nullptr));
 }
 
@@ -52,7 +49,8 @@ public:
     void begin(Surroundings known) { all_.insert_or_assign(known.colony.id.number, std::move(known)); }
     void inOrder() {
         for (auto& [number, known] : all_)
-            std::stable_sort(known.housings.begin(), known.housings.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
+            std::stable_sort(known.housings.begin(), known.housings.end(),
+                             [](const auto& a, const auto& b) { return a.date < b.date; });
     }
 
 private:
@@ -61,7 +59,8 @@ private:
 
 //! The doubt of an entry, unless it is one the keeper may be, and is, sure of.
 template <class Entry>
-std::optional<stores::Doubt> doubtIn(Entry& entry, const KnownColonies& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtIn(Entry& entry, const KnownColonies& known, Date today,
+                                     const ReferenceData& reference) {
     const auto* around = known.of(colonyOf(entry));
     if (!around) return std::nullopt;
     auto doubt = doubtOf(entry, *around, today, reference);
@@ -77,8 +76,7 @@ std::optional<stores::Doubt> doubtOfMeasured(const book::Target& target, Date to
 }
 
 //! Of the colony of an entry; of a colony that the table brings, nothing but itself.
-template <class Entry>
-Outcome<Surroundings> surroundingsOfNew(book::Book& into, const Entry& entry) {
+template <class Entry> Outcome<Surroundings> surroundingsOfNew(book::Book& into, const Entry& entry) {
     if constexpr (std::is_same_v<Entry, book::Colony>) {
         const auto there = into.find(entry.id);
         if (!there) return there.problems();
@@ -109,7 +107,8 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
         eachJudged(preview.edit.targets[i], [&](auto entry) {
             const auto doubt = doubtIn(entry, known, today, into.reference());
             if (!doubt) return;
-            if (!sure || doubt->impossible) return problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure));
+            if (!sure || doubt->impossible)
+                return problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure));
             if (bool* is = sureIn(entry)) {
                 *is = true;
                 preview.edit.targets[i].row = book::rowOf(entry);

@@ -27,19 +27,22 @@ report::TaskKind kindOf(book::VisitKind what) {
 // Events of one colony.
 class Due {
 public:
-    Due(const std::string& mark, const FollowReading& asked, const text::WordStyle& style, std::vector<exchange::DueOn>& due)
+    Due(const std::string& mark, const FollowReading& asked, const text::WordStyle& style,
+        std::vector<exchange::DueOn>& due)
         : mark_(mark), reading_(asked), style_(style), due_(due) {}
 
     bool gone() const {
         const auto& fates = reading_.records.fates;
-        return std::any_of(fates.begin(), fates.end(), [&](const book::Fate& fate) { return fate.date <= reading_.asOf; });
+        return std::any_of(fates.begin(), fates.end(),
+                           [&](const book::Fate& fate) { return fate.date <= reading_.asOf; });
     }
     void visits(const std::string& headline, bool feedNothing) {
         for (const auto& visit : reading_.records.visits) {
             if (visit.state != book::VisitState::Planned || visit.date < reading_.asOf) continue;
             planned_.insert(kindOf(visit.what));
             if (feedNothing) continue;
-            const std::string details = visit.note.empty() || headline.empty() ? visit.note + headline : visit.note + "\n" + headline;
+            const std::string details =
+                visit.note.empty() || headline.empty() ? visit.note + headline : visit.note + "\n" + headline;
             add(fmt::format("visit-{}", visit.id.number), visit.date, text::dueVisit(visit, style_), details);
         }
     }
@@ -57,10 +60,13 @@ public:
 private:
     void addTask(const report::Task& task, const std::string& headline) {
         if (task.date && *task.date >= reading_.asOf)
-            add(fmt::format("{}-{}-{}", report::idOf(task.kind), ++counted_[task.kind], reading_.records.colony.id.number), *task.date, text::dueTask(task, style_), headline);
+            add(fmt::format("{}-{}-{}", report::idOf(task.kind), ++counted_[task.kind],
+                            reading_.records.colony.id.number),
+                *task.date, text::dueTask(task, style_), headline);
     }
     void add(const std::string& id, Date day, const QString& what, const std::string& details) {
-        due_.push_back({fmt::format("{}@{}.winterlarder", id, mark_), day, fmt::format("{}: {}", reading_.records.colony.name, what.toStdString()), details});
+        due_.push_back({fmt::format("{}@{}.winterlarder", id, mark_), day,
+                        fmt::format("{}: {}", reading_.records.colony.name, what.toStdString()), details});
     }
 
     const std::string& mark_;
@@ -82,13 +88,16 @@ Problems namedAfter(const std::string& colony, Problems problems) {
 } // namespace
 
 std::string calendarMark(const book::BookInfo& info) {
-    return fmt::format("{:016x}", winter::colonyStream((info.madeAt ? info.madeAt->iso() : std::string()) + " " + info.madeBy));
+    return fmt::format("{:016x}",
+                       winter::colonyStream((info.madeAt ? info.madeAt->iso() : std::string()) + " " + info.madeBy));
 }
 
-AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice, const text::WordStyle& style) {
+AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
+                      const text::WordStyle& style) {
     AdvisedDue due{report::tasksOf(question, advice), text::headline(advice, style).toStdString()};
     using By = advice::DecidedBy;
-    due.feedNothing = !advice.feed && (advice.decidedBy == By::Full || advice.decidedBy == By::Disease || advice.verdict == advice::Verdict::Harvest);
+    due.feedNothing = !advice.feed && (advice.decidedBy == By::Full || advice.decidedBy == By::Disease ||
+                                       advice.verdict == advice::Verdict::Harvest);
     return due;
 }
 
@@ -118,14 +127,15 @@ std::vector<report::Task> followedTasks(const tracking::Following& winter) {
     return tasks;
 }
 
-Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const std::string& name, Date asOf, const BookLearned* learned) {
+Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const std::string& name, Date asOf,
+                               const BookLearned* learned) {
     auto reading = caught({}, whatIsDue(name), [&] { return readToFollow(from, colony, asOf, learned); });
     if (!reading) return namedAfter(name, reading.problems());
     return reading;
 }
 
-DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                  const text::WordStyle& style, std::stop_token stop) {
+DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies, const ReferenceData& reference,
+                  winter::Sampling sampling, int threads, const text::WordStyle& style, std::stop_token stop) {
     DueLooks result;
     for (const auto& due : colonies) {
         const FollowReading& reading = due.reading;
@@ -142,9 +152,12 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
         const auto done = caught({}, whatIsDue(name), [&]() -> Outcome<bool> {
             const auto colony = followedColony(reading, reference, sampling, threads, EndOfWinter::Counts, stop);
             if (!colony) return colony.problems();
-            const auto following = colony->question ? tracking::follow(*colony->question, reference.constants, sampling, threads, stop) : std::nullopt;
+            const auto following =
+                colony->question ? tracking::follow(*colony->question, reference.constants, sampling, threads, stop)
+                                 : std::nullopt;
             if (following && following->state == tracking::FollowState::Dead) return true;
-            const std::string headline = following ? text::followHeadline(*colony->question, *following, style).toStdString() : std::string();
+            const std::string headline =
+                following ? text::followHeadline(*colony->question, *following, style).toStdString() : std::string();
             one.visits(headline, false);
             if (following) one.tasks(followedTasks(*following), headline);
             return !following || !following->fitsNoWinter;

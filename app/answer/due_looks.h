@@ -17,9 +17,11 @@ std::string calendarMark(const book::BookInfo& info);
 struct AdvisedDue {
     std::vector<report::Task> tasks;
     std::string headline;
-    bool feedNothing = false; //!< what was planned to be fed is not: the hive is full, honey comes off, or the inspector is waited for
+    bool feedNothing =
+        false; //!< what was planned to be fed is not: the hive is full, honey comes off, or the inspector is waited for
 };
-AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice, const text::WordStyle& style);
+AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
+                      const text::WordStyle& style);
 
 //! What a winter that is followed asks to be done: nothing of a dead colony.
 std::vector<report::Task> followedTasks(const tracking::Following& following);
@@ -31,7 +33,8 @@ struct ReadDue {
 };
 
 //! readToFollow for a colony's calendar; what cannot be read is told with the colony's name, an exception as a problem of kind Internal.
-Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const std::string& name, Date asOf, const BookLearned* learned);
+Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const std::string& name, Date asOf,
+                               const BookLearned* learned);
 
 //! What is due for colonies, by day, as the page Plan lists it: planned visits from the day on, then what is advised beyond them (feed, combs to hang in,
 //! uniting, honey, the next weighing), or once the winter is followed what that asks for; each with the sentence of the answer. What the answer forbids
@@ -43,7 +46,7 @@ struct DueLooks {
     Problems problems;
     std::vector<std::string> notes;
 };
-DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                  const text::WordStyle& style, std::stop_token stop = {});
+DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies, const ReferenceData& reference,
+                  winter::Sampling sampling, int threads, const text::WordStyle& style, std::stop_token stop = {});
 
 } // namespace winterlarder::answer

@@ -49,7 +49,8 @@ public:
         if (f.state == tracking::FollowState::Dead) answer.add("questions", questions()).add("points_to", pointed());
         if (f.fitsNoWinter) answer.add("observations", observations());
         else figures(answer, daily);
-        answer.add("reasons", remarksJson(f.reasons, reference, style_)).add("cautions", remarksJson(f.cautions, reference, style_))
+        answer.add("reasons", remarksJson(f.reasons, reference, style_))
+            .add("cautions", remarksJson(f.cautions, reference, style_))
             .add("good_practice", remarksJson(f.goodPractice, reference, style_));
     }
 
@@ -58,19 +59,26 @@ private:
         forecast(answer, f.now);
         answer.add("reserve_by", daySpread(f.now.reserveBy))
             .add("out_by", daySpread(f.now.outBy))
-            .add("forage", Json::object().add("low", iso(f.now.forage.low)).add("typical", iso(f.now.forage.typical)).add("high", iso(f.now.forage.high)));
+            .add("forage", Json::object()
+                               .add("low", iso(f.now.forage.low))
+                               .add("typical", iso(f.now.forage.typical))
+                               .add("high", iso(f.now.forage.high)));
         Json autumn = Json::object();
         forecast(autumn, f.autumn);
-        answer.add("autumn", std::move(autumn)).add("missing_kg", json(f.missing)).add("feed", feed()).add("expected_later", later()).add("next_weighing", nextWeighing()).add("spring", spring());
+        answer.add("autumn", std::move(autumn))
+            .add("missing_kg", json(f.missing))
+            .add("feed", feed())
+            .add("expected_later", later())
+            .add("next_weighing", nextWeighing())
+            .add("spring", spring());
         answer.add("observations", observations()).add("days", days(daily));
-        answer.add("learned", learned())
-            .add("effective_winters", f.effectiveWinters)
-            .add("drawn_again", f.drawnAgain);
+        answer.add("learned", learned()).add("effective_winters", f.effectiveWinters).add("drawn_again", f.drawnAgain);
     }
 
     static Json questions() {
         Json list = Json::list();
-        for (const auto id : deathQuestions) list.push(Json::object().add("id", id).add("text", text::deathQuestion(id).toStdString()));
+        for (const auto id : deathQuestions)
+            list.push(Json::object().add("id", id).add("text", text::deathQuestion(id).toStdString()));
         return list;
     }
 
@@ -80,7 +88,10 @@ private:
         if (found.empty()) return {};
         Json list = Json::list();
         for (const auto& each : found)
-            list.push(Json::object().add("id", each.question).add("reason", each.says.id).add("text", text::sentence(each.says, style_).toStdString()));
+            list.push(Json::object()
+                          .add("id", each.question)
+                          .add("reason", each.says.id)
+                          .add("text", text::sentence(each.says, style_).toStdString()));
         return list;
     }
 
@@ -111,7 +122,8 @@ private:
     Json feed() const {
         if (!f.feed) return {};
         Json lots = Json::list();
-        for (const auto& lot : f.feed->lots) lots.push(Json::object().add("date", lot.date.iso()).add("fondant_kg", json(lot.fondant)));
+        for (const auto& lot : f.feed->lots)
+            lots.push(Json::object().add("date", lot.date.iso()).add("fondant_kg", json(lot.fondant)));
         return Json::object()
             .add("stores_kg", json(f.feed->stores))
             .add("by", iso(f.feed->by))
@@ -147,7 +159,8 @@ private:
             Json entry = Json::object();
             entry.add("date", seen.date.iso()).add("kind", kindOf(seen));
             if (seen.wet) entry.add("wet", true);
-            const auto judged = std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
+            const auto judged =
+                std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
             if (judged != f.judged.end()) {
                 if (tracking::isWeighed(seen))
                     entry.add("seen_kg", judged->seen)
@@ -211,7 +224,8 @@ Json followJson(const FollowedColony& colony, const tracking::Following& followi
     return answer;
 }
 
-Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference, const text::WordStyle& style) {
+Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference,
+                     const text::WordStyle& style) {
     Json answer = begun(colony, asOf);
     answer.add("decided", nullptr)
         .add("state", tracking::word(tracking::FollowState::CannotSay))

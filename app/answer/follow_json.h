@@ -15,7 +15,8 @@ std::string_view kindOf(const tracking::Observation& observation);
 exchange::Json followJson(const FollowedColony& colony, const tracking::Following& following, Date asOf, bool daily,
                           const ReferenceData& reference, const text::WordStyle& style);
 //! The same for a colony that cannot be followed: state cannot_say, the reasons of its autumn's answer.
-exchange::Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference, const text::WordStyle& style);
+exchange::Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference,
+                               const text::WordStyle& style);
 
 //! A lasting multiplier: 10th, 50th and 90th percentile.
 exchange::Json multiplierJson(const learning::Lasting& lasting);

@@ -41,12 +41,9 @@ namespace {
 
 std::string_view word(climate::DateOrigin origin) {
     switch (origin) {
-    case climate::DateOrigin::Climate:
-        return "climate";
-    case climate::DateOrigin::ClimateMoved:
-        return "climate, moved";
-    case climate::DateOrigin::Case:
-        return "case";
+    case climate::DateOrigin::Climate: return "climate";
+    case climate::DateOrigin::ClimateMoved: return "climate, moved";
+    case climate::DateOrigin::Case: return "case";
     }
     return "";
 }
@@ -69,110 +66,76 @@ void addSeasonDates(Json& object, const climate::SeasonDates& season, const Wint
 
 std::string_view word(climate::WinterClass kind) {
     switch (kind) {
-    case climate::WinterClass::Confined:
-        return "confined";
-    case climate::WinterClass::Flying:
-        return "flying";
-    case climate::WinterClass::Dearth:
-        return "dearth";
-    case climate::WinterClass::NotDerivable:
-        return "not_derivable";
+    case climate::WinterClass::Confined: return "confined";
+    case climate::WinterClass::Flying: return "flying";
+    case climate::WinterClass::Dearth: return "dearth";
+    case climate::WinterClass::NotDerivable: return "not_derivable";
     }
     return "";
 }
 
 std::string_view word(advice::Phase phase) {
     switch (phase) {
-    case advice::Phase::Summer:
-        return "summer";
-    case advice::Phase::Closing:
-        return "closing";
-    case advice::Phase::Late:
-        return "late";
-    case advice::Phase::Winter:
-        return "winter";
-    case advice::Phase::Spring:
-        return "spring";
+    case advice::Phase::Summer: return "summer";
+    case advice::Phase::Closing: return "closing";
+    case advice::Phase::Late: return "late";
+    case advice::Phase::Winter: return "winter";
+    case advice::Phase::Spring: return "spring";
     }
     return "";
 }
 
 std::string_view word(advice::NextLookAt what) {
     switch (what) {
-    case advice::NextLookAt::Weigh:
-        return "weigh";
-    case advice::NextLookAt::CountMites:
-        return "count_mites";
-    case advice::NextLookAt::CheckFeed:
-        return "check_feed";
-    case advice::NextLookAt::Inspector:
-        return "inspector";
-    case advice::NextLookAt::QueenCells:
-        return "queen_cells";
+    case advice::NextLookAt::Weigh: return "weigh";
+    case advice::NextLookAt::CountMites: return "count_mites";
+    case advice::NextLookAt::CheckFeed: return "check_feed";
+    case advice::NextLookAt::Inspector: return "inspector";
+    case advice::NextLookAt::QueenCells: return "queen_cells";
     }
     return "";
 }
 
 std::string_view word(advice::Verdict verdict) {
     switch (verdict) {
-    case advice::Verdict::Harvest:
-        return "harvest";
-    case advice::Verdict::Leave:
-        return "leave";
-    case advice::Verdict::Feed:
-        return "feed";
-    case advice::Verdict::Unite:
-        return "unite";
-    case advice::Verdict::CannotSay:
-        return "cannot_say";
+    case advice::Verdict::Harvest: return "harvest";
+    case advice::Verdict::Leave: return "leave";
+    case advice::Verdict::Feed: return "feed";
+    case advice::Verdict::Unite: return "unite";
+    case advice::Verdict::CannotSay: return "cannot_say";
     }
     return "";
 }
 
 std::string_view word(advice::OptionKind kind) {
     switch (kind) {
-    case advice::OptionKind::Leave:
-        return "leave";
-    case advice::OptionKind::TakeNow:
-        return "take_now";
-    case advice::OptionKind::TakeInSpring:
-        return "take_in_spring";
-    case advice::OptionKind::Feed:
-        return "feed";
-    case advice::OptionKind::MoveCombs:
-        return "move_combs";
-    case advice::OptionKind::Unite:
-        return "unite";
+    case advice::OptionKind::Leave: return "leave";
+    case advice::OptionKind::TakeNow: return "take_now";
+    case advice::OptionKind::TakeInSpring: return "take_in_spring";
+    case advice::OptionKind::Feed: return "feed";
+    case advice::OptionKind::MoveCombs: return "move_combs";
+    case advice::OptionKind::Unite: return "unite";
     }
     return "";
 }
 
 std::string_view word(advice::Look look) {
     switch (look) {
-    case advice::Look::Heft:
-        return "heft";
-    case advice::Look::Weigh:
-        return "weigh";
-    case advice::Look::LookThroughWindow:
-        return "look_through_window";
-    case advice::Look::CountCombs:
-        return "count_combs";
-    case advice::Look::CountSeams:
-        return "count_seams";
-    case advice::Look::Open:
-        return "open";
+    case advice::Look::Heft: return "heft";
+    case advice::Look::Weigh: return "weigh";
+    case advice::Look::LookThroughWindow: return "look_through_window";
+    case advice::Look::CountCombs: return "count_combs";
+    case advice::Look::CountSeams: return "count_seams";
+    case advice::Look::Open: return "open";
     }
     return "";
 }
 
 std::string_view word(feeding::VisitKind kind) {
     switch (kind) {
-    case feeding::VisitKind::Syrup:
-        return "syrup";
-    case feeding::VisitKind::Fondant:
-        return "fondant";
-    case feeding::VisitKind::Check:
-        return "check";
+    case feeding::VisitKind::Syrup: return "syrup";
+    case feeding::VisitKind::Fondant: return "fondant";
+    case feeding::VisitKind::Check: return "check";
     }
     return "";
 }

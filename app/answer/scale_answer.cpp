@@ -14,7 +14,9 @@ namespace winterlarder::answer {
 namespace {
 
 Problem noZone(const std::string& name) {
-    return {ProblemKind::Input, {}, fmt::format("{} is no time zone", exchange::inQuotes(name)),
+    return {ProblemKind::Input,
+            {},
+            fmt::format("{} is no time zone", exchange::inQuotes(name)),
             "a name such as America/Halifax, UTC, or hours ahead of UTC such as +02:00"};
 }
 
@@ -26,7 +28,9 @@ std::optional<std::int32_t> fixedOffset(const std::string& name) {
     const bool fourDigits = colon == std::string::npos && name.size() == 5;
     const std::size_t hoursEnd = colon != std::string::npos ? colon : fourDigits ? 3 : name.size();
     const std::string hourText = name.substr(1, hoursEnd - 1);
-    const std::string minuteText = colon != std::string::npos ? name.substr(colon + 1) : fourDigits ? name.substr(3) : "0";
+    const std::string minuteText = colon != std::string::npos ? name.substr(colon + 1)
+                                   : fourDigits               ? name.substr(3)
+                                                              : "0";
     const auto number = [](const std::string& text) {
         int value = -1;
         const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
@@ -48,7 +52,8 @@ public:
         const auto [first, last] = std::minmax_element(
             log_.rows.begin(), log_.rows.end(),
             [](const exchange::ScaleLogRow& a, const exchange::ScaleLogRow& b) { return a.seconds < b.seconds; });
-        const auto zones = zonesBetween(first->seconds - 2 * scale::secondsADay, last->seconds + 2 * scale::secondsADay);
+        const auto zones =
+            zonesBetween(first->seconds - 2 * scale::secondsADay, last->seconds + 2 * scale::secondsADay);
         if (!zones) return zones.problems();
         std::vector<scale::Reading> readings;
         readings.reserve(log_.rows.size());
@@ -67,11 +72,11 @@ private:
 
     Outcome<Done> zonesBetween(std::int64_t from, std::int64_t to) {
         Problems problems;
-        const auto named = [&](const std::optional<std::string>& name, std::optional<scale::TimeZone>& zone, const char* option) {
+        const auto named = [&](const std::optional<std::string>& name, std::optional<scale::TimeZone>& zone,
+                               const char* option) {
             if (!name) return;
             auto found = timeZoneNamed(*name, from, to);
-            if (found)
-                zone = std::move(found).value();
+            if (found) zone = std::move(found).value();
             else
                 for (Problem problem : found.problems()) {
                     problem.detail = fmt::format("{}: {}", option, problem.detail);
@@ -79,7 +84,9 @@ private:
                 }
         };
         if (absolute() && clocks_.log)
-            problems.push_back({ProblemKind::Input, {}, "--clock: the times of the log say themselves how far from UTC they are",
+            problems.push_back({ProblemKind::Input,
+                                {},
+                                "--clock: the times of the log say themselves how far from UTC they are",
                                 "--time-zone where days of another place are wanted"});
         named(clocks_.place, place_, "--time-zone");
         named(clocks_.log, logZone_, "--clock");
@@ -94,12 +101,9 @@ private:
             reading.moment = logZone_->momentOf(row.seconds);
             if (reading.moment < before) reading.moment = logZone_->laterMomentOf(row.seconds);
         }
-        if (place_)
-            reading.offset = place_->offsetAt(reading.moment);
-        else if (absolute())
-            reading.offset = row.offset;
-        else if (logZone_)
-            reading.offset = static_cast<std::int32_t>(row.seconds - reading.moment);
+        if (place_) reading.offset = place_->offsetAt(reading.moment);
+        else if (absolute()) reading.offset = row.offset;
+        else if (logZone_) reading.offset = static_cast<std::int32_t>(row.seconds - reading.moment);
         return reading;
     }
 
@@ -110,7 +114,8 @@ private:
 
 bool allUtc(const exchange::ScaleLog& log) {
     return log.columns.timeForm != exchange::TimeForm::WallClock &&
-           std::all_of(log.rows.begin(), log.rows.end(), [](const exchange::ScaleLogRow& row) { return row.offset == 0; });
+           std::all_of(log.rows.begin(), log.rows.end(),
+                       [](const exchange::ScaleLogRow& row) { return row.offset == 0; });
 }
 
 } // namespace
@@ -146,8 +151,8 @@ Outcome<ScaleAnswer> answerOf(exchange::ScaleLog log, const ScaleClocks& clocks)
 
 std::string localTime(std::int64_t local) {
     const std::int32_t second = scale::secondOfDay(local);
-    return fmt::format("{}T{:02}:{:02}:{:02}", scale::dateOfDay(scale::dayNumber(local)).iso(), second / 3600, second / 60 % 60,
-                       second % 60);
+    return fmt::format("{}T{:02}:{:02}:{:02}", scale::dateOfDay(scale::dayNumber(local)).iso(), second / 3600,
+                       second / 60 % 60, second % 60);
 }
 
 } // namespace winterlarder::answer

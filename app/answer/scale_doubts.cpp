@@ -12,8 +12,7 @@ namespace winterlarder::answer {
 namespace {
 
 //! A new entry with a number no entry of a book has, so that it is held against all others.
-template <class Entry>
-Entry numbered(Entry entry, std::size_t i) {
+template <class Entry> Entry numbered(Entry entry, std::size_t i) {
     entry.id = {-1 - static_cast<std::int64_t>(i)};
     return entry;
 }
@@ -25,8 +24,7 @@ public:
         know(records.weighings), know(records.feeds), know(records.harvests), know(records.works);
     }
     //! Calls `tell` with the number in the list and the doubt.
-    template <class Entry, class Tell>
-    void all(std::vector<Entry>& entries, Tell tell) const {
+    template <class Entry, class Tell> void all(std::vector<Entry>& entries, Tell tell) const {
         for (std::size_t i = 0; i < entries.size(); ++i) {
             const auto doubt = doubtOf(numbered(entries[i], i), around_, today_, reference_);
             if (!doubt) continue;
@@ -36,8 +34,7 @@ public:
     }
 
 private:
-    template <class Entry>
-    void know(const std::vector<Entry>& entries) {
+    template <class Entry> void know(const std::vector<Entry>& entries) {
         for (std::size_t i = 0; i < entries.size(); ++i) put(around_, numbered(entries[i], i));
     }
     Surroundings around_;
@@ -59,10 +56,17 @@ Outcome<ScaleDoubts> judge(book::Book& from, ScaleRecords& records, const std::s
         found.problems.back().detail = fmt::format("the {} of {}: {}", what, day.iso(), found.problems.back().detail);
         found.impossible = found.impossible || doubt.impossible;
     };
-    judging.all(records.weighings, [&](std::size_t i, const stores::Doubt& doubt) { tell("weighing", records.weighings[i].weighing.date, doubt); });
-    judging.all(records.feeds, [&](std::size_t i, const stores::Doubt& doubt) { tell("feed", records.feeds[i].feed.date, doubt); });
-    judging.all(records.harvests, [&](std::size_t i, const stores::Doubt& doubt) { tell("harvest", records.harvests[i].harvest.date, doubt); });
-    judging.all(records.works, [&](std::size_t i, const stores::Doubt& doubt) { tell("change of equipment", records.works[i].date, doubt); });
+    judging.all(records.weighings, [&](std::size_t i, const stores::Doubt& doubt) {
+        tell("weighing", records.weighings[i].weighing.date, doubt);
+    });
+    judging.all(records.feeds,
+                [&](std::size_t i, const stores::Doubt& doubt) { tell("feed", records.feeds[i].feed.date, doubt); });
+    judging.all(records.harvests, [&](std::size_t i, const stores::Doubt& doubt) {
+        tell("harvest", records.harvests[i].harvest.date, doubt);
+    });
+    judging.all(records.works, [&](std::size_t i, const stores::Doubt& doubt) {
+        tell("change of equipment", records.works[i].date, doubt);
+    });
     return found;
 }
 

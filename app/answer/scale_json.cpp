@@ -20,13 +20,17 @@ Json toTheGram(Mass mass) {
 }
 Json toTheGram(const std::optional<Mass>& mass) { return mass ? toTheGram(*mass) : Json(); }
 
-std::string shownColumn(const LogColumn& column) { return column.name.empty() ? fmt::format("{}", column.number) : column.name; }
+std::string shownColumn(const LogColumn& column) {
+    return column.name.empty() ? fmt::format("{}", column.number) : column.name;
+}
 
 Json columnsJson(const ScaleAnswer& answer) {
     const exchange::ScaleLogColumns& columns = answer.columns;
     Json object = Json::object();
     if (columns.date) object.add("date", shownColumn(*columns.date));
-    object.add("time", shownColumn(columns.time)).add("weight", shownColumn(columns.weight)).add("unit", symbol(columns.unit));
+    object.add("time", shownColumn(columns.time))
+        .add("weight", shownColumn(columns.weight))
+        .add("unit", symbol(columns.unit));
     if (columns.date) object.add("date_column", columns.date->number);
     object.add("time_column", columns.time.number).add("weight_column", columns.weight.number);
     object.add("delimiter", columns.delimiter == '\t' ? std::string("tab") : std::string(1, columns.delimiter))
@@ -39,7 +43,9 @@ Json columnsJson(const ScaleAnswer& answer) {
         .add("days_only", columns.daysOnly)
         .add("days_of_utc", answer.utcDays);
     Json told = Json::object();
-    told.add("time", word(columns.time.told)).add("weight", word(columns.weight.told)).add("unit", word(columns.unitTold));
+    told.add("time", word(columns.time.told))
+        .add("weight", word(columns.weight.told))
+        .add("unit", word(columns.unitTold));
     if (columns.dateOrder) told.add("date_order", word(columns.dateOrderTold));
     object.add("told_by", std::move(told));
     return object;
@@ -61,7 +67,8 @@ Json monthsJson(const scale::Summary& summary) {
     Json list = Json::list();
     for (const scale::MonthChange& month : summary.months) {
         Json object = Json::object();
-        object.add("month", fmt::format("{:04}-{:02}", month.year, month.month)).add("change_kg", toTheGram(month.change));
+        object.add("month", fmt::format("{:04}-{:02}", month.year, month.month))
+            .add("change_kg", toTheGram(month.change));
         if (!month.change) object.add("why", word(month.ends));
         object.add("nectar_days", month.nectarDays).add("nectar_kg", toTheGram(month.nectar));
         object.add("eating_days", month.eatingDays).add("eaten_kg", toTheGram(month.eaten));
@@ -99,8 +106,7 @@ Json faultsJson(const ScaleAnswer& answer) {
     }
     std::stable_sort(faults.begin(), faults.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     Json list = Json::list();
-    for (auto& fault : faults)
-        list.push(std::move(fault.second));
+    for (auto& fault : faults) list.push(std::move(fault.second));
     return list;
 }
 
@@ -108,7 +114,9 @@ Json disturbedJson(const scale::Summary& summary) {
     Json list = Json::list();
     for (const scale::Stretch& stretch : summary.disturbed) {
         Json object = Json::object();
-        object.add("from", localTime(stretch.begin)).add("to", localTime(stretch.end)).add("most_kg", toTheGram(stretch.most));
+        object.add("from", localTime(stretch.begin))
+            .add("to", localTime(stretch.end))
+            .add("most_kg", toTheGram(stretch.most));
         object.add("kind", stretch.kind == scale::Stretch::Kind::Wet ? "wet" : "disturbed");
         list.push(std::move(object));
     }
@@ -129,7 +137,9 @@ Json clockJson(const scale::Summary& summary) {
     Json list = Json::list();
     for (const scale::ClockJump& jump : summary.jumps) {
         Json object = Json::object();
-        object.add("time", localTime(jump.local)).add("seconds", static_cast<double>(jump.seconds)).add("line", jump.line);
+        object.add("time", localTime(jump.local))
+            .add("seconds", static_cast<double>(jump.seconds))
+            .add("line", jump.line);
         object.add("kind", jump.kind == scale::ClockJump::Kind::DaylightSaving ? "daylight_saving" : "back");
         list.push(std::move(object));
     }
@@ -139,8 +149,10 @@ Json clockJson(const scale::Summary& summary) {
 Json readingsJson(const ScaleAnswer& answer) {
     const scale::Summary& summary = answer.summary;
     Json object = Json::object();
-    object.add("used", static_cast<std::uint64_t>(summary.readings)).add("lines", static_cast<std::uint64_t>(answer.lines));
-    object.add("merged", static_cast<std::uint64_t>(summary.merged)).add("interval_seconds", static_cast<double>(summary.interval));
+    object.add("used", static_cast<std::uint64_t>(summary.readings))
+        .add("lines", static_cast<std::uint64_t>(answer.lines));
+    object.add("merged", static_cast<std::uint64_t>(summary.merged))
+        .add("interval_seconds", static_cast<double>(summary.interval));
     object.add("order", summary.order == scale::RowOrder::ByTime        ? "by_time"
                         : summary.order == scale::RowOrder::NewestFirst ? "newest_first"
                                                                         : "mixed");
@@ -151,12 +163,18 @@ Json proposalsJson(const scale::Proposals& proposals) {
     Json weighings = Json::list(), records = Json::list();
     for (const scale::ProposedWeighing& one : proposals.weighings) {
         Json object = Json::object();
-        object.add("date", one.date.iso()).add("gross_kg", toTheGram(one.gross)).add("wet", one.wet).add("why", word(one.why));
+        object.add("date", one.date.iso())
+            .add("gross_kg", toTheGram(one.gross))
+            .add("wet", one.wet)
+            .add("why", word(one.why));
         weighings.push(std::move(object));
     }
     for (const scale::ProposedRecord& one : proposals.records) {
         Json object = Json::object();
-        object.add("date", one.date.iso()).add("kg", toTheGram(one.change)).add("record", word(one.sort)).add("certain", one.certain);
+        object.add("date", one.date.iso())
+            .add("kg", toTheGram(one.change))
+            .add("record", word(one.sort))
+            .add("certain", one.certain);
         records.push(std::move(object));
     }
     Json object = Json::object();
@@ -169,8 +187,12 @@ Json proposalsJson(const scale::Proposals& proposals) {
 Json json(const ScaleAnswer& answer) {
     Json object = Json::object();
     object.add("columns", columnsJson(answer)).add("readings", readingsJson(answer));
-    object.add("days", daysJson(answer.summary)).add("months", monthsJson(answer.summary)).add("steps", stepsJson(answer.summary));
-    object.add("faults", faultsJson(answer)).add("disturbed", disturbedJson(answer.summary)).add("gaps", gapsJson(answer.summary));
+    object.add("days", daysJson(answer.summary))
+        .add("months", monthsJson(answer.summary))
+        .add("steps", stepsJson(answer.summary));
+    object.add("faults", faultsJson(answer))
+        .add("disturbed", disturbedJson(answer.summary))
+        .add("gaps", gapsJson(answer.summary));
     object.add("clock", clockJson(answer.summary)).add("proposals", proposalsJson(answer.proposals));
     return object;
 }
@@ -180,8 +202,9 @@ std::string_view word(scale::StepKind kind) {
     return words[static_cast<std::size_t>(kind)];
 }
 std::string_view word(scale::StepRule rule) {
-    constexpr std::string_view words[] = {"came_and_went", "after_feed",      "shrank_like_syrup", "nothing_comes_in", "room_in_a_flow",
-                                          "too_much_for_food", "took_what_came_in", "like_a_swarm", "in_a_gap",         "no_rule"};
+    constexpr std::string_view words[] = {
+        "came_and_went",     "after_feed",        "shrank_like_syrup", "nothing_comes_in", "room_in_a_flow",
+        "too_much_for_food", "took_what_came_in", "like_a_swarm",      "in_a_gap",         "no_rule"};
     return words[static_cast<std::size_t>(rule)];
 }
 std::string_view word(scale::Basis basis) {
@@ -193,7 +216,8 @@ std::string_view word(scale::DayKind kind) {
     return words[static_cast<std::size_t>(kind)];
 }
 std::string_view word(scale::MonthEnd ends) {
-    constexpr std::string_view words[] = {"", "no weight on the first of the month", "no weight on the first of the next month",
+    constexpr std::string_view words[] = {"", "no weight on the first of the month",
+                                          "no weight on the first of the next month",
                                           "no weight on the first of the month, nor of the next"};
     return words[static_cast<std::size_t>(ends)];
 }

@@ -9,7 +9,6 @@
 #include "text/remarks.h"
 #include "text/words.h"
 
-
 namespace winterlarder::cli {
 
 using namespace winterlarder::answer;
@@ -21,7 +20,8 @@ class AnswerText {
 public:
     AnswerText(const book::ColonyCase& record, const advice::ColonyQuestion& question, const advice::Advice& advice,
                const Session& session)
-        : record_(record), q_(question), a_(advice), session_(session), style_(styleFor(session.style, question)), inTables_(style_) {
+        : record_(record), q_(question), a_(advice), session_(session), style_(styleFor(session.style, question)),
+          inTables_(style_) {
         inTables_.poundsBeside = false; // a table has one unit
     }
 
@@ -48,7 +48,8 @@ private:
         const QString day = text::date(record_.asOf, style_);
         text_ += session_.strong(record_.yard ? say::CommandLine::tr("%1, %2, %3").arg(name, shown(*record_.yard), day)
                                               : say::CommandLine::tr("%1, %2").arg(name, day));
-        text_ += QLatin1Char('\n') + session_.strong(wrapped(text::headline(a_, style_), {}).trimmed()) + QLatin1Char('\n');
+        text_ +=
+            QLatin1Char('\n') + session_.strong(wrapped(text::headline(a_, style_), {}).trimmed()) + QLatin1Char('\n');
         if (a_.verdict == advice::Verdict::CannotSay) return;
         text_ += wrapped(text::targetSentence(a_, style_), {});
         text_ += wrapped(text::thereSentence(a_, style_), {});
@@ -68,32 +69,41 @@ private:
         if (a_.bees) facts.add(say::CommandLine::tr("Bees"), text::bees(*a_.bees, style_));
         if (a_.use) facts.add(say::CommandLine::tr("Eaten until spring forage"), text::amount(*a_.use, style_));
         if (a_.need)
-            facts.add(say::CommandLine::tr("Need"), say::CommandLine::tr("%1: typically eaten %2, for a harder winter %3, to be left %4")
-                                      .arg(text::amount(*a_.need, style_), text::amount(a_.needParts->typicalUse, style_),
-                                           text::amount(a_.needParts->harderWinter, style_), text::amount(a_.needParts->reserve, style_)));
+            facts.add(say::CommandLine::tr("Need"),
+                      say::CommandLine::tr("%1: typically eaten %2, for a harder winter %3, to be left %4")
+                          .arg(text::amount(*a_.need, style_), text::amount(a_.needParts->typicalUse, style_),
+                               text::amount(a_.needParts->harderWinter, style_),
+                               text::amount(a_.needParts->reserve, style_)));
         if (a_.missing) missing(facts, *a_.missing);
         if (a_.untilTarget && a_.target->date > record_.asOf)
-            facts.add(say::CommandLine::tr("Until %1").arg(text::date(a_.target->date, style_)), say::CommandLine::tr("eaten %1, found %2").arg(text::amount(a_.untilTarget->eaten, style_), text::amount(a_.untilTarget->found, style_)));
+            facts.add(
+                say::CommandLine::tr("Until %1").arg(text::date(a_.target->date, style_)),
+                say::CommandLine::tr("eaten %1, found %2")
+                    .arg(text::amount(a_.untilTarget->eaten, style_), text::amount(a_.untilTarget->found, style_)));
         if (a_.capacity) facts.add(say::CommandLine::tr("The combs hold"), text::amount(*a_.capacity, style_));
-        if (a_.springReserve) facts.add(say::CommandLine::tr("Left when spring forage starts"), text::amount(*a_.springReserve, style_));
+        if (a_.springReserve)
+            facts.add(say::CommandLine::tr("Left when spring forage starts"), text::amount(*a_.springReserve, style_));
         if (a_.freeRoom) facts.add(say::CommandLine::tr("Empty comb at the look"), text::amount(*a_.freeRoom, style_));
-        for (const NamedDate& named : seasonDateKeys)
-            date(facts, named);
+        for (const NamedDate& named : seasonDateKeys) date(facts, named);
         heading(say::CommandLine::tr("Figures (10th to 90th percentile in brackets)"));
         text_ += facts.text();
     }
 
     //! A negative amount is nothing missing but that much to spare.
     void missing(FactList& facts, const Spread<Mass>& spread) const {
-        const QString day = text::date(a_.target->date, style_), low = text::amount(-spread.low, inTables_), high = text::amount(spread.high, inTables_);
+        const QString day = text::date(a_.target->date, style_), low = text::amount(-spread.low, inTables_),
+                      high = text::amount(spread.high, inTables_);
         const bool either = spread.low < Mass(0) && spread.high > Mass(0);
         if (spread.typical >= Mass(0))
             return facts.add(say::CommandLine::tr("Missing on %1").arg(day),
-                             either ? say::CommandLine::tr("%1 (from %2 to spare to %3 missing)").arg(text::amount(spread.typical, inTables_), low, high)
+                             either ? say::CommandLine::tr("%1 (from %2 to spare to %3 missing)")
+                                          .arg(text::amount(spread.typical, inTables_), low, high)
                                     : text::amount(spread, style_));
         const Spread<Mass> spare{-spread.high, -spread.typical, -spread.low};
         facts.add(say::CommandLine::tr("To spare on %1").arg(day),
-                  either ? say::CommandLine::tr("%1 (from %2 missing to %3 to spare)").arg(text::amount(spare.typical, inTables_), high, low) : text::amount(spare, style_));
+                  either ? say::CommandLine::tr("%1 (from %2 missing to %3 to spare)")
+                               .arg(text::amount(spare.typical, inTables_), high, low)
+                         : text::amount(spare, style_));
     }
 
     void date(FactList& facts, const NamedDate& named) const {
@@ -102,9 +112,9 @@ private:
         QString name = text::seasonDate(named.key);
         name[0] = name[0].toUpper();
         const QString origin = text::origin(date->origin);
-        facts.add(name, date->exact
-                            ? say::CommandLine::tr("%1 (%2, exact)").arg(on(date->day), origin)
-                            : say::CommandLine::tr("%1 ± %2 days (%3)").arg(on(date->day), text::count(date->sdDays, style_), origin));
+        facts.add(name, date->exact ? say::CommandLine::tr("%1 (%2, exact)").arg(on(date->day), origin)
+                                    : say::CommandLine::tr("%1 ± %2 days (%3)")
+                                          .arg(on(date->day), text::count(date->sdDays, style_), origin));
     }
 
     void weighLine() {
@@ -127,18 +137,25 @@ private:
 
     void options() {
         if (a_.options.empty()) return;
-        heading(say::CommandLine::tr("Options, over the same %1 simulated winters").arg(text::count(a_.winters, style_)));
-        TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Amount"), say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"), say::CommandLine::tr(">Falls below %1").arg(text::amount(a_.reserve, style_)),
+        heading(
+            say::CommandLine::tr("Options, over the same %1 simulated winters").arg(text::count(a_.winters, style_)));
+        TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Amount"),
+                         say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"),
+                         say::CommandLine::tr(">Falls below %1").arg(text::amount(a_.reserve, style_)),
                          say::CommandLine::tr(">Left in spring")});
         for (const advice::Option& option : a_.options) {
-            if (option.kind == advice::OptionKind::Unite) continue; // told below: what becomes of two together is for their yard's plan
+            if (option.kind == advice::OptionKind::Unite)
+                continue; // told below: what becomes of two together is for their yard's plan
             table.add({text::option(option.kind),
                        option.amount.value() > 0 ? text::amount(option.amount, inTables_) : QStringLiteral("-"),
                        text::amount(option.storesAfter, inTables_), text::ofHundred(option.runOut, style_),
                        text::ofHundred(option.touchReserve, style_), text::amount(option.springReserve, style_)});
         }
         text_ += table.text();
-        if (a_.unite) text_ += wrapped(say::CommandLine::tr("Unite it by %1. %2").arg(text::date(a_.unite->by, style_), text::howToUnite(*a_.unite)), QStringLiteral("  "));
+        if (a_.unite)
+            text_ += wrapped(say::CommandLine::tr("Unite it by %1. %2")
+                                 .arg(text::date(a_.unite->by, style_), text::howToUnite(*a_.unite)),
+                             QStringLiteral("  "));
     }
 
     void feeding() {
@@ -150,17 +167,20 @@ private:
             facts.add(say::CommandLine::tr("Sugar"), text::amount(plan.syrup.sugar, style_));
             facts.add(say::CommandLine::tr("Water"), text::amount(plan.syrup.water, style_));
             facts.add(say::CommandLine::tr("Syrup"),
-                      say::CommandLine::tr("%1, %2 by mass").arg(text::amount(plan.syrup.volume, style_), shown(plan.ratio.printed)));
+                      say::CommandLine::tr("%1, %2 by mass")
+                          .arg(text::amount(plan.syrup.volume, style_), shown(plan.ratio.printed)));
         }
         if (plan.fondant.value() > 0) facts.add(say::CommandLine::tr("Fondant"), text::amount(plan.fondant, style_));
-        if (plan.lastDay && plan.syrup.sugar.value() > 0 && *plan.lastDay >= q_.asOf) facts.add(say::CommandLine::tr("Last day for syrup"), on(*plan.lastDay));
+        if (plan.lastDay && plan.syrup.sugar.value() > 0 && *plan.lastDay >= q_.asOf)
+            facts.add(say::CommandLine::tr("Last day for syrup"), on(*plan.lastDay));
         text_ += facts.text();
         visits(plan);
     }
 
     void visits(const feeding::FeedingPlan& plan) {
         if (plan.visits.empty()) return;
-        TextTable table({say::CommandLine::tr("Visit"), say::CommandLine::tr("What"), say::CommandLine::tr(">Sugar"), say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
+        TextTable table({say::CommandLine::tr("Visit"), say::CommandLine::tr("What"), say::CommandLine::tr(">Sugar"),
+                         say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
         const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, inTables_) : QString(); };
         for (const feeding::Visit& visit : plan.visits)
             table.add({text::date(visit.date, style_), text::visit(visit.kind), kg(visit.sugar),
@@ -168,23 +188,30 @@ private:
         text_ += table.text();
     }
 
-
     QString given(const advice::CombGift& gift) const {
         const QString said = say::CommandLine::tr("From %1 to %2: %3 (%4).")
-                                 .arg(shown(gift.from), shown(gift.to), text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)), text::amount(gift.honey, style_));
-        return gift.back.empty() ? said : say::CommandLine::tr("%1 As many of the emptiest outer combs go back, and are taken off that weight.").arg(said);
+                                 .arg(shown(gift.from), shown(gift.to),
+                                      text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)),
+                                      text::amount(gift.honey, style_));
+        return gift.back.empty() ? said
+                                 : say::CommandLine::tr(
+                                       "%1 As many of the emptiest outer combs go back, and are taken off that weight.")
+                                       .arg(said);
     }
     // The receiver's own combs can be named in its own answer.
     QString received(const advice::CombGift& gift) const {
         const QString said = given(gift);
-        return gift.back.empty() ? said : say::CommandLine::tr("%1 Back go: %2.").arg(said, text::combPlaces(gift.back, q_.combs, q_.boxes.size()));
+        return gift.back.empty() ? said
+                                 : say::CommandLine::tr("%1 Back go: %2.")
+                                       .arg(said, text::combPlaces(gift.back, q_.combs, q_.boxes.size()));
     }
 
     void combs() {
         if (a_.harvest && !a_.harvest->combs.empty()) {
             heading(say::CommandLine::tr("Harvest"));
             text_ += wrapped(say::CommandLine::tr("%1 in all: %2.")
-                                 .arg(text::amount(a_.harvest->combsHold, style_), text::combPlaces(a_.harvest->combs, q_.combs, q_.boxes.size())),
+                                 .arg(text::amount(a_.harvest->combsHold, style_),
+                                      text::combPlaces(a_.harvest->combs, q_.combs, q_.boxes.size())),
                              QStringLiteral("  "));
         }
         if (!a_.plan || a_.gifts.empty()) return;
@@ -202,8 +229,8 @@ private:
         if (remarks.empty()) return;
         heading(words);
         for (const advice::Remark& remark : remarks)
-            text_ += wrapped(shown(text::sentence(remark, style_).toStdString()) + citation(remark),
-                             QStringLiteral("  - "));
+            text_ +=
+                wrapped(shown(text::sentence(remark, style_).toStdString()) + citation(remark), QStringLiteral("  - "));
     }
 
     const book::ColonyCase& record_;

@@ -25,7 +25,8 @@ Json faultyCaseJson(const std::string& at, const Problems& problems) {
 }
 
 Json answerJson(const BatchAnswer& answer, const Session& session) {
-    return adviceJson(*answer.record, answer.member->question, answer.member->advice, session.reference, styleFor(session.style, answer.member->question));
+    return adviceJson(*answer.record, answer.member->question, answer.member->advice, session.reference,
+                      styleFor(session.style, answer.member->question));
 }
 
 QString answerText(const BatchAnswer& answer, const Session& session) {
@@ -35,14 +36,12 @@ QString answerText(const BatchAnswer& answer, const Session& session) {
 Status adviseOne(Session& session, const std::string& file) {
     const auto text = textOf(file, session.in, limits::caseText);
     if (!text) return session.fail(text.problems());
-    const BatchAnswer answer =
-        answerOf({.file = shownName(file), .text = *text, .units = session.units}, session.reference, session.sampling, session.threads);
+    const BatchAnswer answer = answerOf({.file = shownName(file), .text = *text, .units = session.units},
+                                        session.reference, session.sampling, session.threads);
     if (!answer.problems.empty()) return session.fail(answer.problems);
     session.ask(answer.asked);
-    if (session.json)
-        session.print(answerJson(answer, session));
-    else
-        session.print(answerText(answer, session));
+    if (session.json) session.print(answerJson(answer, session));
+    else session.print(answerText(answer, session));
     return Status::Done;
 }
 
@@ -53,12 +52,9 @@ public:
     void show(const BatchAnswer& answer) {
         session_.ask(answer.asked);
         const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
-        if (!said)
-            showFaults(answer.at, said.problems());
-        else if (session_.json)
-            session_.out << *said << '\n';
-        else
-            showText(*said);
+        if (!said) showFaults(answer.at, said.problems());
+        else if (session_.json) session_.out << *said << '\n';
+        else showText(*said);
         session_.out.flush();
     }
     Status status() const { return statusOfAll_; }
@@ -71,10 +67,10 @@ private:
     }
     void showFaults(const std::string& at, const Problems& problems) {
         statusOfAll_ = worse(statusOfAll_, session_.fail(problems));
-        if (session_.json)
-            session_.out << faultyCaseJson(at, problems).compact() << '\n';
+        if (session_.json) session_.out << faultyCaseJson(at, problems).compact() << '\n';
         else
-            showText(fmt::format("{}: not answered, {} fault{}\n", at, problems.size(), problems.size() == 1 ? "" : "s"));
+            showText(
+                fmt::format("{}: not answered, {} fault{}\n", at, problems.size(), problems.size() == 1 ? "" : "s"));
     }
     void showText(const std::string& text) {
         if (shown_++ > 0) session_.out << '\n';
@@ -88,7 +84,11 @@ private:
 void addLines(Batch& batch, std::uint64_t& position, std::istream& in, std::optional<UnitSystem> units) {
     exchange::LineReader lines(in);
     while (auto line = lines.next()) {
-        BatchItem item{.position = position++, .file = "<stdin>", .line = line->number, .text = std::move(line->text), .units = units};
+        BatchItem item{.position = position++,
+                       .file = "<stdin>",
+                       .line = line->number,
+                       .text = std::move(line->text),
+                       .units = units};
         if (line->tooLong)
             item.problems = {{ProblemKind::Input,
                               {"<stdin>", line->number, 1},
@@ -98,13 +98,12 @@ void addLines(Batch& batch, std::uint64_t& position, std::istream& in, std::opti
     }
 }
 
-void addFile(Batch& batch, std::uint64_t& position, const std::string& file, std::istream& in, std::optional<UnitSystem> units) {
+void addFile(Batch& batch, std::uint64_t& position, const std::string& file, std::istream& in,
+             std::optional<UnitSystem> units) {
     BatchItem item{.position = position++, .file = file, .units = units};
     auto text = textOf(file, in, limits::caseText);
-    if (text)
-        item.text = *std::move(text);
-    else
-        item.problems = text.problems();
+    if (text) item.text = *std::move(text);
+    else item.problems = text.problems();
     batch.add(std::move(item));
 }
 
@@ -115,15 +114,14 @@ Status advise(Session& session, const std::vector<std::string>& cases) {
         return session.fail({argumentProblem("\"-\" is given more than once", "standard input can be read once")});
     if (cases.size() == 1 && cases.front() != "-") return adviseOne(session, cases.front());
     BatchOutput output(session);
-    OrderedAnswers ordered({session.reference, session.sampling, session.threads, session.combs}, [&](const BatchAnswer& answer) { output.show(answer); });
+    OrderedAnswers ordered({session.reference, session.sampling, session.threads, session.combs},
+                           [&](const BatchAnswer& answer) { output.show(answer); });
     {
         Batch batch(session.reference, session.sampling, session.threads, ordered);
         std::uint64_t position = 0;
         for (const std::string& file : cases) {
-            if (file == "-")
-                addLines(batch, position, session.in, session.units);
-            else
-                addFile(batch, position, file, session.in, session.units);
+            if (file == "-") addLines(batch, position, session.in, session.units);
+            else addFile(batch, position, file, session.in, session.units);
         }
     }
     ordered.finish();

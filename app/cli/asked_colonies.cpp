@@ -17,14 +17,17 @@ using namespace winterlarder::answer;
 namespace {
 
 //! All that live; the one named, where it lives among the others if they count.
-Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAnswers& options, Date asOf, Neighbours neighbours) {
+Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAnswers& options, Date asOf,
+                                                 Neighbours neighbours) {
     if (!options.colony) return book::livingOn(from, asOf);
     auto colony = colonyOf(from, *options.colony);
     if (!colony) return colony.problems();
     if (neighbours == Neighbours::Counted) {
         auto living = book::livingOn(from, asOf);
         if (!living) return living.problems();
-        if (std::any_of(living->begin(), living->end(), [&](const book::Colony& each) { return each.id == colony->id; })) return living;
+        if (std::any_of(living->begin(), living->end(),
+                        [&](const book::Colony& each) { return each.id == colony->id; }))
+            return living;
     }
     return std::vector<book::Colony>{std::move(colony).value()};
 }
@@ -36,7 +39,9 @@ Outcome<bool> keepYardOf(book::Book& from, const std::string& name, std::vector<
     for (auto& each : colonies) each.shown = each.colony.id == named->id;
     const auto one = std::find_if(colonies.begin(), colonies.end(), [](const AskedColony& each) { return each.shown; });
     const auto yard = one->record ? one->record->yard : std::nullopt;
-    std::erase_if(colonies, [&](const AskedColony& each) { return !each.shown && (!yard || !each.record || each.record->yard != yard); });
+    std::erase_if(colonies, [&](const AskedColony& each) {
+        return !each.shown && (!yard || !each.record || each.record->yard != yard);
+    });
     return true;
 }
 
@@ -57,13 +62,14 @@ BatchItem itemOf(const Session& session, const BookAnswers& options, const Asked
 
 } // namespace
 
-Outcome<std::vector<AskedColony>> coloniesWithCases(book::Book& from, const BookAnswers& options, Date asOf, Neighbours neighbours,
-                                                    const BookLearned* learned) {
+Outcome<std::vector<AskedColony>> coloniesWithCases(book::Book& from, const BookAnswers& options, Date asOf,
+                                                    Neighbours neighbours, const BookLearned* learned) {
     auto colonies = coloniesAsked(from, options, asOf, neighbours);
     if (!colonies) return colonies.problems();
     std::vector<AskedColony> asked;
     for (auto& colony : *colonies) {
-        auto record = caught({options.file, 0, 0}, fmt::format("the case of {}", colony.name), [&] { return learnedCase(from, colony.id, asOf, learned); });
+        auto record = caught({options.file, 0, 0}, fmt::format("the case of {}", colony.name),
+                             [&] { return learnedCase(from, colony.id, asOf, learned); });
         asked.push_back({std::move(colony), std::move(record)});
     }
     if (options.colony)
@@ -75,11 +81,14 @@ void answerAll(Session& session, const BookAnswers& options, const std::vector<A
                const std::function<void(const AskedColony&, const BatchAnswer&)>& take) {
     const auto combs = options.combsStay ? advice::MovingCombs::Not : advice::MovingCombs::Allowed;
     std::size_t place = 0;
-    OrderedAnswers ordered({session.reference, session.sampling, session.threads, combs}, [&](const BatchAnswer& answer) {
-        const AskedColony& colony = asked.at(place++);
-        if (colony.shown) return take(colony, answer);
-        for (const auto& problem : answer.problems) session.tell(fmt::format("{} is left out of the plan of its yard: {}", colony.colony.name, describe(problem)));
-    });
+    OrderedAnswers ordered({session.reference, session.sampling, session.threads, combs},
+                           [&](const BatchAnswer& answer) {
+                               const AskedColony& colony = asked.at(place++);
+                               if (colony.shown) return take(colony, answer);
+                               for (const auto& problem : answer.problems)
+                                   session.tell(fmt::format("{} is left out of the plan of its yard: {}",
+                                                            colony.colony.name, describe(problem)));
+                           });
     {
         Batch batch(session.reference, session.sampling, session.threads, ordered);
         std::uint64_t position = 0;

@@ -22,8 +22,8 @@ struct AskedColony {
 enum class Neighbours { Counted, LeftOut };
 
 //! The colonies asked about with their cases; `learned` of the book, may be nothing.
-Outcome<std::vector<AskedColony>> coloniesWithCases(book::Book& from, const BookAnswers& options, Date asOf, Neighbours neighbours,
-                                                    const answer::BookLearned* learned);
+Outcome<std::vector<AskedColony>> coloniesWithCases(book::Book& from, const BookAnswers& options, Date asOf,
+                                                    Neighbours neighbours, const answer::BookLearned* learned);
 
 //! Answers all in the plans of their yards; `take` gets those that are shown, in their order. What keeps a neighbour out of the plan is told.
 void answerAll(Session& session, const BookAnswers& options, const std::vector<AskedColony>& asked,

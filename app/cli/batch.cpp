@@ -18,7 +18,8 @@ struct WeighedCase {
     Problems asked;
 };
 
-Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
+Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling,
+                                 int threads) {
     auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
     if (!read) return read.problems();
     read->question.setAside.insert(read->question.setAside.end(), item.setAside.begin(), item.setAside.end());
@@ -27,7 +28,9 @@ Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& ref
         read->question.steps = answer::stepsFor(*item.units);
     }
     auto weighed = advice::weigh(read->question, reference.constants, sampling, threads);
-    return WeighedCase{item.record ? *item.record : std::move(read->record), {std::move(read->question), std::move(weighed->advice)}, std::move(read->asked)};
+    return WeighedCase{item.record ? *item.record : std::move(read->record),
+                       {std::move(read->question), std::move(weighed->advice)},
+                       std::move(read->asked)};
 }
 
 } // namespace
@@ -37,7 +40,8 @@ std::string BatchItem::at() const { return line > 0 ? fmt::format("{}:{}", file,
 BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
     BatchAnswer answer{item.at(), item.problems, {}, {}};
     if (!answer.problems.empty()) return answer;
-    auto weighed = caught({item.file, item.line, 0}, "this case", [&] { return weighedCase(item, reference, sampling, threads); });
+    auto weighed =
+        caught({item.file, item.line, 0}, "this case", [&] { return weighedCase(item, reference, sampling, threads); });
     if (!weighed) {
         answer.problems = weighed.problems();
         return answer;
@@ -70,10 +74,12 @@ void OrderedAnswers::plan(const std::vector<BatchAnswer*>& yard) const {
     const auto plan = advice::planFor(colonies, planning_.combs);
     std::vector<Outcome<WeighedColony>> planned;
     for (std::size_t i = 0; i < yard.size(); ++i)
-        planned.push_back(caught({yard[i]->at, 0, 0}, "this case in the plan of its yard", [&]() -> Outcome<WeighedColony> {
-            auto colony = advice::inPlan(colonies, plan, i, planning_.reference.constants, planning_.sampling, planning_.threads);
-            return WeighedColony{std::move(colony->question), std::move(colony->answer.advice)};
-        }));
+        planned.push_back(
+            caught({yard[i]->at, 0, 0}, "this case in the plan of its yard", [&]() -> Outcome<WeighedColony> {
+                auto colony = advice::inPlan(colonies, plan, i, planning_.reference.constants, planning_.sampling,
+                                             planning_.threads);
+                return WeighedColony{std::move(colony->question), std::move(colony->answer.advice)};
+            }));
     for (std::size_t i = 0; i < yard.size(); ++i) {
         if (planned[i]) yard[i]->member = *std::move(planned[i]);
         else yard[i]->problems = planned[i].problems();
@@ -86,16 +92,14 @@ void OrderedAnswers::finish() {
         if (const auto& member = entry.second.member; member && !member->question.yard.empty())
             yards[member->question.yard].push_back(&entry.second);
     for (const auto& entry : yards) plan(entry.second);
-    for (const auto& entry : waiting_)
-        show_(entry.second);
+    for (const auto& entry : waiting_) show_(entry.second);
     waiting_.clear();
 }
 
 Batch::Batch(const ReferenceData& reference, winter::Sampling sampling, int threads, OrderedAnswers& answers)
     : reference_(reference), sampling_(sampling), answers_(answers),
       most_(waitingPerThread * static_cast<std::size_t>(threads)) {
-    for (int i = 0; i < threads; ++i)
-        workers_.emplace_back([this] { work(); });
+    for (int i = 0; i < threads; ++i) workers_.emplace_back([this] { work(); });
 }
 
 Batch::~Batch() { finish(); }
@@ -114,8 +118,7 @@ void Batch::finish() {
         closed_ = true;
     }
     changed_.notify_all();
-    for (std::thread& worker : workers_)
-        worker.join();
+    for (std::thread& worker : workers_) worker.join();
     workers_.clear();
 }
 

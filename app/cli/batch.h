@@ -24,10 +24,11 @@ struct BatchItem {
     std::string file;           //!< name for messages: "<stdin>" or the file's
     int line = 0;               //!< of standard input; 0: the whole file is the case
     std::string text;
-    Problems problems;      //!< what kept the text from being got at all
-    std::vector<Remark> setAside{};             //!< records of a book that are in doubt: not in the text
-    std::optional<book::ColonyCase> record{};   //!< of a book, as it stands there; nothing: what the text says
-    std::optional<UnitSystem> units{};  //!< chosen on the command line; nothing: as the case says, else those of its place
+    Problems problems;                        //!< what kept the text from being got at all
+    std::vector<Remark> setAside{};           //!< records of a book that are in doubt: not in the text
+    std::optional<book::ColonyCase> record{}; //!< of a book, as it stands there; nothing: what the text says
+    //! chosen on the command line; nothing: as the case says, else those of its place
+    std::optional<UnitSystem> units{};
     std::string at() const; //!< "FILE" or "<stdin>:LINE"
 };
 

@@ -31,7 +31,8 @@ struct AskedCases {
     Status status = Status::Done;
 };
 
-Outcome<AskedCases> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf, Neighbours neighbours) {
+Outcome<AskedCases> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf,
+                               Neighbours neighbours) {
     AskedCases asked;
     std::optional<LearnedBook> past;
     if (!options.withoutLearning) {
@@ -53,12 +54,9 @@ public:
 
     void show(const std::string& name, const BatchAnswer& answer) {
         const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
-        if (!said)
-            showFaults(answer.at, said.problems(), name);
-        else if (session_.json)
-            session_.out << *said << '\n';
-        else
-            showText(*said);
+        if (!said) showFaults(answer.at, said.problems(), name);
+        else if (session_.json) session_.out << *said << '\n';
+        else showText(*said);
         ++shown_;
         session_.out.flush();
     }
@@ -68,16 +66,19 @@ private:
     Outcome<std::string> spoken(const BatchAnswer& answer) const {
         const auto& member = *answer.member;
         return caught({answer.at, 0, 0}, "this answer", [&]() -> Outcome<std::string> {
-            return session_.json ? adviceJson(*answer.record, member.question, member.advice, session_.reference, session_.style).compact()
-                                 : adviceText(*answer.record, member.question, member.advice, session_).toStdString();
+            return session_.json
+                       ? adviceJson(*answer.record, member.question, member.advice, session_.reference, session_.style)
+                             .compact()
+                       : adviceText(*answer.record, member.question, member.advice, session_).toStdString();
         });
     }
     void showFaults(const std::string& at, const Problems& problems, const std::string& name) {
         status_ = worse(status_, session_.fail(problems));
         if (session_.json)
-            session_.out << Json::object().add("colony", name).add("case_at", at).add("faults", problemsJson(problems)).compact() << '\n';
-        else
-            showText(fmt::format("{}: not answered\n", name));
+            session_.out
+                << Json::object().add("colony", name).add("case_at", at).add("faults", problemsJson(problems)).compact()
+                << '\n';
+        else showText(fmt::format("{}: not answered\n", name));
     }
     void showText(const std::string& text) {
         if (shown_ > 0) session_.out << '\n';
@@ -105,44 +106,61 @@ Status withCases(Session& session, const BookAnswers& options, For purpose, Neig
 template <class Answer>
 Status withOneCase(Session& session, const BookAnswers& options, For purpose, Neighbours neighbours, Answer answer) {
     if (!options.colony) return session.fail({argumentProblem("which colony was not said", "--colony NAME")});
-    return withCases(session, options, purpose, neighbours, [&](book::Book& from, const std::vector<AskedColony>& asked, Date) {
-        const auto one = std::find_if(asked.begin(), asked.end(), [](const AskedColony& each) { return each.shown; });
-        return one->record ? answer(from, *one, asked) : session.fail(one->record.problems());
-    });
+    return withCases(
+        session, options, purpose, neighbours, [&](book::Book& from, const std::vector<AskedColony>& asked, Date) {
+            const auto one =
+                std::find_if(asked.begin(), asked.end(), [](const AskedColony& each) { return each.shown; });
+            return one->record ? answer(from, *one, asked) : session.fail(one->record.problems());
+        });
 }
 
-Status acceptAnswer(Session& session, book::Book& to, const BookAnswers& options, const AskedColony& asked, const BatchAnswer& answer) {
+Status acceptAnswer(Session& session, book::Book& to, const BookAnswers& options, const AskedColony& asked,
+                    const BatchAnswer& answer) {
     if (!answer.problems.empty()) return session.fail(answer.problems);
     if (answer.member->advice.verdict == advice::Verdict::CannotSay)
-        return session.fail({{ProblemKind::Input, {answer.at, 0, 0}, "there is no advice to act on: it cannot be said", "book advise tells why"}});
-    auto accepted = acceptanceOf(asked.colony.id, *answer.record, answer.member->question, answer.member->advice, session.reference, session.style);
-    return printId(session, to.apply(book::SingleEdit(std::move(accepted)), session.moment.now, writerOf(session, options)), book::Kind::ActedAdvice);
+        return session.fail({{ProblemKind::Input,
+                              {answer.at, 0, 0},
+                              "there is no advice to act on: it cannot be said",
+                              "book advise tells why"}});
+    auto accepted = acceptanceOf(asked.colony.id, *answer.record, answer.member->question, answer.member->advice,
+                                 session.reference, session.style);
+    return printId(session,
+                   to.apply(book::SingleEdit(std::move(accepted)), session.moment.now, writerOf(session, options)),
+                   book::Kind::ActedAdvice);
 }
 
 } // namespace
 
 Status adviseBook(Session& session, const BookAnswers& options) {
-    return withCases(session, options, For::Reading, Neighbours::Counted, [&](book::Book&, const std::vector<AskedColony>& asked, Date asOf) {
-        if (asked.empty()) session.tell(fmt::format("{}: no colony is living on {}", options.file, asOf.iso()));
-        BookOutput output(session);
-        answerAll(session, options, asked, [&](const AskedColony& colony, const BatchAnswer& answer) { output.show(colony.colony.name, answer); });
-        return output.status();
-    });
+    return withCases(session, options, For::Reading, Neighbours::Counted,
+                     [&](book::Book&, const std::vector<AskedColony>& asked, Date asOf) {
+                         if (asked.empty())
+                             session.tell(fmt::format("{}: no colony is living on {}", options.file, asOf.iso()));
+                         BookOutput output(session);
+                         answerAll(session, options, asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
+                             output.show(colony.colony.name, answer);
+                         });
+                         return output.status();
+                     });
 }
 
 Status bookCase(Session& session, const BookAnswers& options) {
-    return withOneCase(session, options, For::Reading, Neighbours::LeftOut, [&](book::Book&, const AskedColony& asked, const std::vector<AskedColony>&) {
-        session.out << exchange::writeCase(*asked.record);
-        return Status::Done;
-    });
+    return withOneCase(session, options, For::Reading, Neighbours::LeftOut,
+                       [&](book::Book&, const AskedColony& asked, const std::vector<AskedColony>&) {
+                           session.out << exchange::writeCase(*asked.record);
+                           return Status::Done;
+                       });
 }
 
 Status acceptAdvice(Session& session, const BookAnswers& options) {
-    return withOneCase(session, options, For::Writing, Neighbours::Counted, [&](book::Book& to, const AskedColony&, const std::vector<AskedColony>& yard) {
-        Status status = Status::Done;
-        answerAll(session, options, yard, [&](const AskedColony& colony, const BatchAnswer& answer) { status = acceptAnswer(session, to, options, colony, answer); });
-        return status;
-    });
+    return withOneCase(session, options, For::Writing, Neighbours::Counted,
+                       [&](book::Book& to, const AskedColony&, const std::vector<AskedColony>& yard) {
+                           Status status = Status::Done;
+                           answerAll(session, options, yard, [&](const AskedColony& colony, const BatchAnswer& answer) {
+                               status = acceptAnswer(session, to, options, colony, answer);
+                           });
+                           return status;
+                       });
 }
 
 } // namespace winterlarder::cli

@@ -31,8 +31,7 @@ Status printTouched(Session& session, const Outcome<book::Applied>& applied) {
     if (!applied) return session.fail(applied.problems());
     for (const auto& notice : applied->notices) session.tell(notice);
     const auto count = static_cast<int>(applied->touched.size());
-    if (session.json)
-        session.print(Json::object().add("touched", count));
+    if (session.json) session.print(Json::object().add("touched", count));
     else
         session.print(count == 1 ? say::CommandLine::tr("One entry changed\n")
                                  : say::CommandLine::tr("%n entries changed\n", nullptr, count));
@@ -57,14 +56,18 @@ Json stepJson(const book::Step& step) {
                          .add("before", sideJson(change.before))
                          .add("after", sideJson(change.after)));
     Json object = Json::object();
-    object.add("id", static_cast<double>(step.id.number)).add("at", step.at.iso()).add("who", step.who).add("verb", step.verb);
+    object.add("id", static_cast<double>(step.id.number))
+        .add("at", step.at.iso())
+        .add("who", step.who)
+        .add("verb", step.verb);
     object.add("state", text::wordOf(step.state));
     if (step.turnedAt) object.add("turned_at", step.turnedAt->iso()).add("turned_by", step.turnedBy);
     return std::move(object.add("changes", std::move(changes)));
 }
 
 QString storyText(const std::vector<book::Step>& steps, const text::WordStyle& style) {
-    TextTable table({say::CommandLine::tr("When"), say::CommandLine::tr("What"), say::CommandLine::tr("Who"), say::CommandLine::tr("State")});
+    TextTable table({say::CommandLine::tr("When"), say::CommandLine::tr("What"), say::CommandLine::tr("Who"),
+                     say::CommandLine::tr("State")});
     for (const auto& step : steps)
         table.add({of(step.at.iso()), text::stepName(step, style), shown(step.who), text::stepState(step.state)});
     return table.text();
@@ -74,9 +77,12 @@ Json infoJson(const book::BookInfo& info, const book::Book& from) {
     Json entries = Json::object();
     for (const auto& [kind, count] : info.entries) entries.add(book::tableOf(kind).name, static_cast<double>(count));
     Json object = Json::object();
-    object.add("file", info.file.string()).add("bytes", static_cast<double>(info.bytes)).add("schema_version", info.schemaVersion);
+    object.add("file", info.file.string())
+        .add("bytes", static_cast<double>(info.bytes))
+        .add("schema_version", info.schemaVersion);
     object.add("made_at", info.madeAt ? Json(info.madeAt->iso()) : Json()).add("made_by", info.madeBy);
-    object.add("steps", static_cast<double>(info.steps)).add("read_only_because", from.writable() ? Json() : Json(from.whyReadOnly()));
+    object.add("steps", static_cast<double>(info.steps))
+        .add("read_only_because", from.writable() ? Json() : Json(from.whyReadOnly()));
     return std::move(object.add("entries", std::move(entries)));
 }
 
@@ -85,7 +91,9 @@ QString infoText(const book::BookInfo& info) {
     facts.add(say::CommandLine::tr("File"), shown(info.file.string()));
     facts.add(say::CommandLine::tr("Size"), say::CommandLine::tr("%1 bytes").arg(info.bytes));
     facts.add(say::CommandLine::tr("Form"), QString::number(info.schemaVersion));
-    if (info.madeAt) facts.add(say::CommandLine::tr("Begun"), say::CommandLine::tr("%1 by %2").arg(of(info.madeAt->iso()), shown(info.madeBy)));
+    if (info.madeAt)
+        facts.add(say::CommandLine::tr("Begun"),
+                  say::CommandLine::tr("%1 by %2").arg(of(info.madeAt->iso()), shown(info.madeBy)));
     facts.add(say::CommandLine::tr("Steps"), QString::number(info.steps));
     for (const auto& [kind, count] : info.entries)
         if (count > 0) facts.add(text::kindPlural(kind), QString::number(count));
@@ -96,10 +104,13 @@ QString infoText(const book::BookInfo& info) {
 
 bool isCsv(const BookImport& options) { return options.table || files::path(options.source).extension() == ".csv"; }
 
-std::string tableIn(const BookImport& options) { return options.table.value_or(files::path(options.source).stem().string()); }
+std::string tableIn(const BookImport& options) {
+    return options.table.value_or(files::path(options.source).stem().string());
+}
 
 Problem noTable(const std::string& table) {
-    return argumentProblem(fmt::format("there is no table {}", exchange::inQuotes(table)), exchange::suggestion(table, exchange::csvTables()));
+    return argumentProblem(fmt::format("there is no table {}", exchange::inQuotes(table)),
+                           exchange::suggestion(table, exchange::csvTables()));
 }
 
 bool isTable(const std::string& table) {
@@ -136,7 +147,8 @@ Status importTable(Session& session, book::Book& into, const BookImport& options
     if (!isTable(table)) return session.fail({noTable(table)});
     auto preview = exchange::previewCsv(into, table, text, shownName(options.source), writerOf(session, options));
     if (!preview) return session.fail(preview.problems());
-    const auto doubts = answer::doubtsOfRows(into, *preview, shownName(options.source), session.moment.today, options.sure, ifSure);
+    const auto doubts =
+        answer::doubtsOfRows(into, *preview, shownName(options.source), session.moment.today, options.sure, ifSure);
     if (options.preview) return showPreview(session, *preview, doubts);
     if (!doubts.empty()) return session.fail(doubts);
     return printTouched(session, exchange::importCsv(into, *preview, session.moment.now, writerOf(session, options)));
@@ -147,9 +159,12 @@ Status importDocument(Session& session, book::Book& into, const BookImport& opti
     auto document = exchange::readBook(text, shownName(options.source), session.reference, &places);
     if (!document) return session.fail(document.problems());
     if (!options.sure)
-        if (const auto doubts = answer::doubtsOfDocument(*document, places, session.moment.today, session.reference, asItStands); !doubts.empty())
+        if (const auto doubts =
+                answer::doubtsOfDocument(*document, places, session.moment.today, session.reference, asItStands);
+            !doubts.empty())
             return session.fail(doubts);
-    return printTouched(session, exchange::importBook(into, std::move(document).value(), session.moment.now, writerOf(session, options)));
+    return printTouched(session, exchange::importBook(into, std::move(document).value(), session.moment.now,
+                                                      writerOf(session, options)));
 }
 
 //! A book made for an import that then failed is taken away again.
@@ -187,10 +202,8 @@ Status bookInfo(Session& session, const BookFile& options) {
     if (!opened) return session.fail(opened.problems());
     const auto info = opened->info();
     if (!info) return session.fail(info.problems());
-    if (session.json)
-        session.print(infoJson(*info, *opened));
-    else
-        session.print(infoText(*info));
+    if (session.json) session.print(infoJson(*info, *opened));
+    else session.print(infoText(*info));
     return Status::Done;
 }
 
@@ -200,12 +213,11 @@ Status checkBook(Session& session, const BookFile& options) {
     const auto faults = opened->check();
     if (!faults) return session.fail(faults.problems());
     Problems problems;
-    for (const auto& fault : *faults) problems.push_back({ProblemKind::Input, {options.file, 0, 0}, fault, "book salvage, or restore a backup"});
+    for (const auto& fault : *faults)
+        problems.push_back({ProblemKind::Input, {options.file, 0, 0}, fault, "book salvage, or restore a backup"});
     if (!problems.empty()) return session.fail(problems);
-    if (session.json)
-        session.print(Json::object().add("sound", true));
-    else
-        session.print(say::CommandLine::tr("sound\n"));
+    if (session.json) session.print(Json::object().add("sound", true));
+    else session.print(say::CommandLine::tr("sound\n"));
     return Status::Done;
 }
 
@@ -214,14 +226,16 @@ Status turnBook(Session& session, const BookFile& options, book::Turned turned) 
     auto opened = openBook(session, options, For::Writing);
     if (!opened) return session.fail(opened.problems());
     if (back ? !opened->canUndo() : !opened->canRedo())
-        return session.fail({argumentProblem(back ? "there is nothing to undo" : "there is nothing to redo", "book story shows every step")});
+        return session.fail({argumentProblem(back ? "there is nothing to undo" : "there is nothing to redo",
+                                             "book story shows every step")});
     const auto who = writerOf(session, options);
     return printTouched(session, back ? opened->undo(session.moment.now, who) : opened->redo(session.moment.now, who));
 }
 
 Status exportBook(Session& session, const BookExport& options) {
     if (session.json == options.table.has_value())
-        return session.fail({argumentProblem("what to export was not said", "--json for the whole book, or --table NAME for one table as CSV")});
+        return session.fail({argumentProblem("what to export was not said",
+                                             "--json for the whole book, or --table NAME for one table as CSV")});
     if (options.table && !isTable(*options.table)) return session.fail({noTable(*options.table)});
     auto opened = openBook(session, options, For::Reading);
     if (!opened) return session.fail(opened.problems());
@@ -238,12 +252,14 @@ Status exportBook(Session& session, const BookExport& options) {
 Status importBook(Session& session, const BookImport& options) {
     const auto text = textOf(options.source, session.in, isCsv(options) ? limits::tableText : limits::documentText);
     if (!text) return session.fail(text.problems());
-    if (!files::exists(options.file) && !isCsv(options) && !options.preview) return importIntoNew(session, options, *text);
+    if (!files::exists(options.file) && !isCsv(options) && !options.preview)
+        return importIntoNew(session, options, *text);
     if (options.preview && !isCsv(options))
         return session.fail({argumentProblem("--preview is for tables", "a JSON document replaces the whole book")});
     auto opened = openBook(session, options, options.preview ? For::Reading : For::Writing);
     if (!opened) return session.fail(opened.problems());
-    return isCsv(options) ? importTable(session, *opened, options, *text) : importDocument(session, *opened, options, *text);
+    return isCsv(options) ? importTable(session, *opened, options, *text)
+                          : importDocument(session, *opened, options, *text);
 }
 
 Status copyBook(Session& session, const BookAndFile& options) {
@@ -270,10 +286,8 @@ Status bookBackups(Session& session, const BookBackups& options) {
                       .add("bytes", static_cast<double>(backup.bytes))
                       .add("file", backup.file.string()));
     }
-    if (session.json)
-        session.print(list);
-    else
-        session.print(table.text());
+    if (session.json) session.print(list);
+    else session.print(table.text());
     return Status::Done;
 }
 
@@ -284,7 +298,8 @@ Status restoreBook(Session& session, const BookAndFile& options) {
 }
 
 Status salvageBook(Session& session, const BookAndFile& options) {
-    const auto saved = book::salvage(options.file, options.other, session.reference, openingOf(session, options, For::Writing).opener);
+    const auto saved =
+        book::salvage(options.file, options.other, session.reference, openingOf(session, options, For::Writing).opener);
     if (!saved) return session.fail(saved.problems());
     Json entries = Json::object(), lost = Json::list();
     FactList facts;

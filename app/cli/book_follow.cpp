@@ -37,7 +37,7 @@ struct Asked {
     std::vector<book::Colony> colonies;
     std::optional<BookLearned> learned;
     std::vector<PastColonyWinter> past;
-    Problems pastProblems;             //!< of past winters that could not be computed
+    Problems pastProblems;              //!< of past winters that could not be computed
     std::vector<std::string> pastNotes; //!< of those nothing was learned from
     Status status = Status::Done;
 };
@@ -65,7 +65,8 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     if (!learned) return learned.problems();
     result.past = std::move(learned->winters);
     result.learned = std::move(learned->learned);
-    for (const auto& winter : learned->fitNone) result.pastNotes.push_back(text::learnedNothingFrom(winter.colony, winter.autumn).toStdString());
+    for (const auto& winter : learned->fitNone)
+        result.pastNotes.push_back(text::learnedNothingFrom(winter.colony, winter.autumn).toStdString());
     result.pastProblems = std::move(learned->problems);
     if (!result.pastProblems.empty()) result.status = session.fail(result.pastProblems);
     return result;
@@ -77,25 +78,32 @@ struct Followed {
 };
 
 Outcome<Followed> followOne(Session& session, Asked& from, const book::Colony& colony) {
-    auto followed = followedColony(from.book, colony.id, from.asOf, from.learned ? &*from.learned : nullptr, session.sampling, session.threads);
+    auto followed = followedColony(from.book, colony.id, from.asOf, from.learned ? &*from.learned : nullptr,
+                                   session.sampling, session.threads);
     if (!followed) return followed.problems();
     Followed result{std::move(followed).value(), std::nullopt};
     if (result.colony.question)
-        result.following = tracking::follow(*result.colony.question, session.reference.constants, session.sampling, session.threads);
+        result.following =
+            tracking::follow(*result.colony.question, session.reference.constants, session.sampling, session.threads);
     return result;
 }
 
 std::string spokenFaults(const Session& session, const book::Colony& colony, const Problems& problems) {
-    if (session.json) return Json::object().add("colony", colony.name).add("faults", problemsJson(problems)).compact() + "\n";
+    if (session.json)
+        return Json::object().add("colony", colony.name).add("faults", problemsJson(problems)).compact() + "\n";
     return fmt::format("{}: not followed\n", colony.name);
 }
 
 std::string spoken(const Session& session, const Followed& followed, Date asOf, bool daily) {
     if (session.json)
-        return (followed.following ? followJson(followed.colony, *followed.following, asOf, daily, session.reference, session.style)
-                                   : notFollowedJson(followed.colony, asOf, session.reference, session.style)).compact() + "\n";
+        return (followed.following
+                    ? followJson(followed.colony, *followed.following, asOf, daily, session.reference, session.style)
+                    : notFollowedJson(followed.colony, asOf, session.reference, session.style))
+                   .compact() +
+               "\n";
     return (followed.following ? followText(followed.colony, *followed.following, asOf, session)
-                               : notFollowedText(followed.colony, asOf, session)).toStdString();
+                               : notFollowedText(followed.colony, asOf, session))
+        .toStdString();
 }
 
 } // namespace
@@ -103,7 +111,8 @@ std::string spoken(const Session& session, const Followed& followed, Date asOf, 
 Status followBook(Session& session, const BookFollow& options) {
     auto from = asked(session, options, options.asOf, options.colony, !options.withoutLearning);
     if (!from) return session.fail(from.problems());
-    if (from->colonies.empty()) session.tell(fmt::format("{}: no colony is living on {}", options.file, from->asOf.iso()));
+    if (from->colonies.empty())
+        session.tell(fmt::format("{}: no colony is living on {}", options.file, from->asOf.iso()));
     Status status = from->status;
     bool first = true;
     for (const auto& colony : from->colonies) {
@@ -122,7 +131,8 @@ Status followBook(Session& session, const BookFollow& options) {
 }
 
 Status addOutcome(Session& session, const NewOutcome& options) {
-    if (options.alive == options.dead) return session.fail({argumentProblem("how the winter ended was not said", "--alive or --dead")});
+    if (options.alive == options.dead)
+        return session.fail({argumentProblem("how the winter ended was not said", "--alive or --dead")});
     const auto date = dayOf("--date", options.date);
     if (!date) return session.fail(date.problems());
     Problems problems;
@@ -132,7 +142,11 @@ Status addOutcome(Session& session, const NewOutcome& options) {
     if (!opened) return session.fail(opened.problems());
     const auto colony = colonyOf(*opened, options.colony);
     if (!colony) return session.fail(colony.problems());
-    book::WinterOutcome outcome{.colony = colony->id, .date = *date, .alive = options.alive, .coveredCombs = options.coveredCombs, .note = options.note};
+    book::WinterOutcome outcome{.colony = colony->id,
+                                .date = *date,
+                                .alive = options.alive,
+                                .coveredCombs = options.coveredCombs,
+                                .note = options.note};
     if (options.stores) outcome.storesLeft = kilograms(*options.stores);
     outcome.foodLeft = options.foodLeft;
     outcome.headsInCells = options.headsInCells;
@@ -170,12 +184,17 @@ Json scoreJson(const ScoredWinter& scored) {
 Json learnedJson(Asked& from, const std::vector<ScoredWinter>& scored, const learning::ScoreSummary& summary) {
     Json colonies = Json::list(), yards = Json::list(), scores = Json::list();
     for (const auto& colony : from.colonies)
-        if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number)); own != from.learned->bees.colonies.end())
+        if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number));
+            own != from.learned->bees.colonies.end())
             colonies.push(pairJson(own->second).add("colony", colony.name));
     for (const auto& [yard, shift] : from.learned->forage) {
         const auto found = from.book.find(book::YardId{yard});
         const std::string name = found && *found ? (*found)->name : std::string();
-        yards.push(Json::object().add("yard", name).add("forage_shift_days", shift.meanDays).add("sd_days", shift.sdDays).add("years", shift.years));
+        yards.push(Json::object()
+                       .add("yard", name)
+                       .add("forage_shift_days", shift.meanDays)
+                       .add("sd_days", shift.sdDays)
+                       .add("years", shift.years));
     }
     for (const auto& each : scored) scores.push(scoreJson(each));
     Json notes = Json::list();
@@ -199,11 +218,14 @@ QString learnedText(const Asked& from, const learning::ScoreSummary& summary, co
     const auto& style = session.style;
     if (from.learned->bees.winters == 0) return text::nothingLearned() + QLatin1Char('\n');
     QString text = session.strong(text::learnedHeading(from.learned->bees.winters)) + QLatin1Char('\n');
-    for (const QString& line : text::learnedLines(from.learned->bees.keeper, style)) text += QStringLiteral("  ") + line + QLatin1Char('\n');
+    for (const QString& line : text::learnedLines(from.learned->bees.keeper, style))
+        text += QStringLiteral("  ") + line + QLatin1Char('\n');
     TextTable table({say::CommandLine::tr("Colony"), say::CommandLine::tr(">Use"), say::CommandLine::tr(">Deaths")});
     for (const auto& colony : from.colonies)
-        if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number)); own != from.learned->bees.colonies.end())
-            table.add({shown(colony.name), text::number(own->second.use.median(), 2, style), text::number(own->second.death.median(), 2, style)});
+        if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number));
+            own != from.learned->bees.colonies.end())
+            table.add({shown(colony.name), text::number(own->second.use.median(), 2, style),
+                       text::number(own->second.death.median(), 2, style)});
     text += table.text();
     if (summary.forecasts == 0) return text;
     return text + wrapped(text::scoreSentence(summary, style), {});
@@ -215,30 +237,33 @@ Status learnedBook(Session& session, const BookAnswers& options) {
     auto from = asked(session, options, options.asOf, options.colony, true);
     if (!from) return session.fail(from.problems());
     const auto scoring = scoredFrom(from->past, session.reference, session.sampling, session.threads);
-    if (!scoring.problems.empty()) from->status = worse(from->status, session.fail(placedAt(scoring.problems, options.file)));
+    if (!scoring.problems.empty())
+        from->status = worse(from->status, session.fail(placedAt(scoring.problems, options.file)));
     from->pastProblems.insert(from->pastProblems.end(), scoring.problems.begin(), scoring.problems.end());
     for (const auto& note : from->pastNotes) session.tell(fmt::format("{}: {}", options.file, note));
     const auto& scored = scoring.winters;
     std::vector<learning::ForecastScore> scores;
     for (const auto& each : scored) scores.push_back(each.score);
     const auto summary = learning::summarise(scores);
-    if (session.json)
-        session.print(learnedJson(*from, scored, summary));
-    else
-        session.print(learnedText(*from, summary, session));
+    if (session.json) session.print(learnedJson(*from, scored, summary));
+    else session.print(learnedText(*from, summary, session));
     return from->status;
 }
 
 namespace {
 
 //! What the answers ask to be done, by the colonies' numbers.
-Outcome<std::map<std::int64_t, AdvisedDue>> advisedIn(Session& session, Asked& from, const BookAnswers& options, Problems& problems) {
-    const auto asked = coloniesWithCases(from.book, options, from.asOf, Neighbours::Counted, from.learned ? &*from.learned : nullptr);
+Outcome<std::map<std::int64_t, AdvisedDue>> advisedIn(Session& session, Asked& from, const BookAnswers& options,
+                                                      Problems& problems) {
+    const auto asked =
+        coloniesWithCases(from.book, options, from.asOf, Neighbours::Counted, from.learned ? &*from.learned : nullptr);
     if (!asked) return asked.problems();
     std::map<std::int64_t, AdvisedDue> advised;
     answerAll(session, options, *asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
         problems.insert(problems.end(), answer.problems.begin(), answer.problems.end());
-        if (answer.member) advised.emplace(colony.colony.id.number, advisedDue(answer.member->question, answer.member->advice, session.style));
+        if (answer.member)
+            advised.emplace(colony.colony.id.number,
+                            advisedDue(answer.member->question, answer.member->advice, session.style));
     });
     return advised;
 }
@@ -252,7 +277,8 @@ std::vector<ReadDue> readAll(Asked& from, const std::map<std::int64_t, AdvisedDu
             continue;
         }
         const auto found = advised.find(colony.id.number);
-        colonies.push_back({std::move(reading).value(), found == advised.end() ? std::nullopt : std::optional(found->second)});
+        colonies.push_back(
+            {std::move(reading).value(), found == advised.end() ? std::nullopt : std::optional(found->second)});
     }
     return colonies;
 }
@@ -268,10 +294,12 @@ Status bookCalendar(Session& session, const BookAnswers& options) {
     const auto advised = advisedIn(session, *from, options, problems);
     if (!advised) return session.fail(advised.problems());
     const auto colonies = readAll(*from, *advised, problems);
-    const auto looks = dueLooks(calendarMark(*info), colonies, session.reference, session.sampling, session.threads, session.style);
+    const auto looks =
+        dueLooks(calendarMark(*info), colonies, session.reference, session.sampling, session.threads, session.style);
     problems.insert(problems.end(), looks.problems.begin(), looks.problems.end());
     for (auto& problem : problems)
-        if (problem.place.file.rfind(options.file, 0) != 0) problem.place.file = fmt::format("{}: {}", options.file, problem.place.file);
+        if (problem.place.file.rfind(options.file, 0) != 0)
+            problem.place.file = fmt::format("{}: {}", options.file, problem.place.file);
     for (const auto& note : looks.notes) session.tell(fmt::format("{}: {}", options.file, note));
     session.out << exchange::calendarFile(text::calendarName(), looks.due, session.moment.now);
     return problems.empty() ? from->status : worse(from->status, session.fail(problems));

@@ -10,13 +10,18 @@ namespace winterlarder::cli {
 namespace {
 
 template <class T>
-CLI::Option* optional(CLI::App* command, const std::string& name, std::optional<T>& target, const std::string& does, const char* type) {
-    return command->add_option_function<T>(name, [&target](const T& value) { target = value; }, does)->type_name(type);
+CLI::Option* optional(CLI::App* command, const std::string& name, std::optional<T>& target, const std::string& does,
+                      const char* type) {
+    return command
+        ->add_option_function<T>(
+            name, [&target](const T& value) { target = value; }, does)
+        ->type_name(type);
 }
 
 //! Yes as --NAME, no as --no-NAME; neither: not answered.
 void yesOrNo(CLI::App* command, const std::string& name, std::optional<bool>& target, const std::string& does) {
-    command->add_flag_function("--" + name + ",!--no-" + name, [&target](std::int64_t times) { target = times > 0; }, does);
+    command->add_flag_function(
+        "--" + name + ",!--no-" + name, [&target](std::int64_t times) { target = times > 0; }, does);
 }
 
 void addNameOfBook(CLI::App* command, BookFile& options) {
@@ -35,25 +40,33 @@ void addBookFile(CLI::App* command, BookFile& options, For purpose) {
 }
 
 //! A book that is made by the command.
-void addNewBookFile(CLI::App* command, BookFile& options) { addNameOfBook(command, options), addWriter(command, options); }
+void addNewBookFile(CLI::App* command, BookFile& options) {
+    addNameOfBook(command, options), addWriter(command, options);
+}
 
 void addRecordOf(CLI::App* command, RecordOf& options) {
     addBookFile(command, options, For::Writing);
-    command->add_option("--colony", options.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
+    command->add_option("--colony", options.colony, "its name, or its number where none has the name")
+        ->required()
+        ->type_name("NAME");
     command->add_option("--date", options.date, "day of the record, YYYY-MM-DD")->required()->type_name("DATE");
     command->add_option("--note", options.note, "what else is to be remembered")->type_name("TEXT");
 }
 
-void addSure(CLI::App* command, bool& sure, const char* does = "it is right, unlikely as it may be") { command->add_flag("--sure", sure, does); }
+void addSure(CLI::App* command, bool& sure, const char* does = "it is right, unlikely as it may be") {
+    command->add_flag("--sure", sure, does);
+}
 
 void addPlace(CLI::App* command, NewBook& options) {
     command->add_option("--yard", options.yard, "name of the yard")->required()->type_name("NAME");
     optional(command, "--station", options.station, "climate station it is near", "ID");
-    optional(command, "--place", options.place, "town it is near: its coordinates, height and the nearest station are used", "NAME");
+    optional(command, "--place", options.place,
+             "town it is near: its coordinates, height and the nearest station are used", "NAME");
     optional(command, "--latitude", options.latitude, "degrees, north positive; the nearest station is used", "D");
     optional(command, "--longitude", options.longitude, "degrees, east positive", "D");
     optional(command, "--elevation", options.elevation, "height in metres; shifts the station's temperatures", "M");
-    optional(command, "--autumn-flow", options.autumnFlow, "nectar still to come in autumn: none, trickle, fair, strong", "WORD");
+    optional(command, "--autumn-flow", options.autumnFlow,
+             "nectar still to come in autumn: none, trickle, fair, strong", "WORD");
     yesOrNo(command, "visits-in-winter", options.visitsInWinter, "the hives can be reached in the middle of winter");
     optional(command, "--full-combs", options.fullCombs, "combs full of honey in store", "N");
     optional(command, "--units", options.units, "metric, us, imperial (default: those of the country)", "WORD");
@@ -61,7 +74,8 @@ void addPlace(CLI::App* command, NewBook& options) {
 
 void addAnswerOptions(CLI::App* command, BookAnswers& options, For purpose) {
     addBookFile(command, options, purpose);
-    optional(command, "--as-of", options.asOf, "the day asked for (default: today); later records do not count", "DATE");
+    optional(command, "--as-of", options.asOf, "the day asked for (default: today); later records do not count",
+             "DATE");
     optional(command, "--colony", options.colony, "only this one", "NAME");
 }
 
@@ -104,7 +118,8 @@ void BookLine::addTo(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addYards(CLI::App& book, const AddCommand& add) {
-    auto* made = add(book, "new", "begin a book with its first yard", [this](Session& session) { return newBook(session, new_); });
+    auto* made = add(book, "new", "begin a book with its first yard",
+                     [this](Session& session) { return newBook(session, new_); });
     addNewBookFile(made, new_);
     addPlace(made, new_);
     auto* yard = add(book, "add-yard", "a further yard", [this](Session& session) { return addYard(session, yard_); });
@@ -113,10 +128,13 @@ void BookLine::addYards(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
-    auto* colony = add(book, "add-colony", "a colony and its hive", [this](Session& session) { return addColony(session, colony_); });
+    auto* colony = add(book, "add-colony", "a colony and its hive",
+                       [this](Session& session) { return addColony(session, colony_); });
     addBookFile(colony, colony_, For::Writing);
     colony->add_option("--name", colony_.name, "name of the colony")->required()->type_name("NAME");
-    colony->add_option("--format", colony_.format, "hive format, see winterlarder-cli hive-formats")->required()->type_name("ID");
+    colony->add_option("--format", colony_.format, "hive format, see winterlarder-cli hive-formats")
+        ->required()
+        ->type_name("ID");
     optional(colony, "--boxes", colony_.boxes, "boxes of that format (default 1)", "K");
     optional(colony, "--yard", colony_.yard, "where it stands, if the book has several yards", "NAME");
     optional(colony, "--shell", colony_.shell, "timber (default), thick-timber, wrapped, polystyrene, straw", "SHELL");
@@ -132,7 +150,8 @@ void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
-    auto* look = add(book, "add-look", "what was seen in a hive", [this](Session& session) { return addLook(session, look_); });
+    auto* look =
+        add(book, "add-look", "what was seen in a hive", [this](Session& session) { return addLook(session, look_); });
     addRecordOf(look, look_);
     addSure(look, look_.sure);
     optional(look, "--combs", look_.combs, "the combs of a case file as a JSON file, or - for standard input", "FILE");
@@ -155,14 +174,18 @@ void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addStores(CLI::App& book, const AddCommand& add) {
-    auto* weighing = add(book, "add-weighing", "a weight, a lift or a heft", [this](Session& session) { return addWeighing(session, weighing_); });
+    auto* weighing = add(book, "add-weighing", "a weight, a lift or a heft",
+                         [this](Session& session) { return addWeighing(session, weighing_); });
     addRecordOf(weighing, weighing_);
     addSure(weighing, weighing_.sure);
     optional(weighing, "--gross", weighing_.gross, "the whole hive on a scale", "KG");
-    weighing->add_option("--lift", weighing_.lift, "a side lifted, or both one after the other")->expected(1, 2)->type_name("KG");
+    weighing->add_option("--lift", weighing_.lift, "a side lifted, or both one after the other")
+        ->expected(1, 2)
+        ->type_name("KG");
     optional(weighing, "--heft", weighing_.heft, "light, fair or heavy", "WORD");
     weighing->add_flag("--wet", weighing_.wet, "rain or snow lay on the hive");
-    auto* feed = add(book, "add-feed", "syrup, fondant or dry sugar that was given", [this](Session& session) { return addFeed(session, feed_); });
+    auto* feed = add(book, "add-feed", "syrup, fondant or dry sugar that was given",
+                     [this](Session& session) { return addFeed(session, feed_); });
     addRecordOf(feed, feed_);
     addSure(feed, feed_.sure);
     optional(feed, "--sugar", feed_.sugar, "sugar in it", "KG");
@@ -170,14 +193,17 @@ void BookLine::addStores(CLI::App& book, const AddCommand& add) {
     optional(feed, "--ratio", feed_.ratio, "sugar to water by mass", "A:B");
     optional(feed, "--fondant", feed_.fondant, "fondant", "KG");
     optional(feed, "--kind", feed_.kind, "syrup (default), fondant, dry-sugar", "KIND");
-    yesOrNo(feed, "after-look", feed_.afterLook, "it came after the look of that day (default: where that look is written down already)");
-    auto* harvest = add(book, "add-harvest", "honey that was taken", [this](Session& session) { return addHarvest(session, harvest_); });
+    yesOrNo(feed, "after-look", feed_.afterLook,
+            "it came after the look of that day (default: where that look is written down already)");
+    auto* harvest = add(book, "add-harvest", "honey that was taken",
+                        [this](Session& session) { return addHarvest(session, harvest_); });
     addRecordOf(harvest, harvest_);
     addSure(harvest, harvest_.sure);
     harvest->add_option("--kg", harvest_.kg, "honey")->required()->type_name("KG");
     optional(harvest, "--combs", harvest_.combs, "combs taken", "N");
     optional(harvest, "--moisture", harvest_.moisture, "water in the honey, percent", "PERCENT");
-    yesOrNo(harvest, "after-look", harvest_.afterLook, "it came after the look of that day (default: where that look is written down already)");
+    yesOrNo(harvest, "after-look", harvest_.afterLook,
+            "it came after the look of that day (default: where that look is written down already)");
 }
 
 void BookLine::addOthers(CLI::App& book, const AddCommand& add) {
@@ -187,7 +213,8 @@ void BookLine::addOthers(CLI::App& book, const AddCommand& add) {
     addSure(treatment, treatment_.sure);
     treatment->add_option("--what", treatment_.what, "what was given")->required()->type_name("TEXT");
     optional(treatment, "--until", treatment_.until, "last day its honey is not for people, as the label says", "DATE");
-    auto* fate = add(book, "add-fate", "how a colony left: united, sold or dead", [this](Session& session) { return addFate(session, fate_); });
+    auto* fate = add(book, "add-fate", "how a colony left: united, sold or dead",
+                     [this](Session& session) { return addFate(session, fate_); });
     addRecordOf(fate, fate_);
     addSure(fate, fate_.sure);
     fate->add_option("--fate", fate_.fate, "united, sold or dead")->required()->type_name("WORD");
@@ -202,10 +229,13 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     addSure(sighting, sighting_.sure);
     sighting->add_option("--saw", sighting_.saw, "flying, cluster, stores or dead")->required()->type_name("WORD");
     optional(sighting, "--seams", sighting_.seams, "gaps between combs the cluster fills", "X");
-    auto* stores = sighting->add_flag("--stores-in-sight", sighting_.storesInSight, "sealed stores were in sight beside the bees");
-    optional(sighting, "--cluster-from", sighting_.clusterFrom, "first comb with bees of the cluster, from the left, from 1", "N");
+    auto* stores =
+        sighting->add_flag("--stores-in-sight", sighting_.storesInSight, "sealed stores were in sight beside the bees");
+    optional(sighting, "--cluster-from", sighting_.clusterFrom,
+             "first comb with bees of the cluster, from the left, from 1", "N");
     sighting->add_flag("--no-stores-in-sight", sighting_.noStoresInSight, "there were none")->excludes(stores);
-    auto* weather = add(book, "add-weather", "daily temperatures of a yard from a CSV table; they replace simulated days already past",
+    auto* weather = add(book, "add-weather",
+                        "daily temperatures of a yard from a CSV table; they replace simulated days already past",
                         [this](Session& session) { return addWeather(session, weather_); });
     addBookFile(weather, weather_, For::Writing);
     weather->add_option("FILE", weather_.source, "CSV table, or - for standard input")->required();
@@ -213,11 +243,14 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
     weather->add_option("--columns", weather_.columns, "date=D,mean=T or date=D,min=TMIN,max=TMAX")->type_name("NAMES");
     weather->add_option("--unit", weather_.unit, "c (default) or f")->type_name("UNIT");
     addSure(weather, weather_.sure, "days still to come are right");
-    auto* log = add(book, "add-scale-log", "a few weighings and every feed, harvest and change of equipment out of a scale's log",
+    auto* log = add(book, "add-scale-log",
+                    "a few weighings and every feed, harvest and change of equipment out of a scale's log",
                     [this](Session& session) { return addScaleLog(session, scaleLog_, scale_); });
     addBookFile(log, scaleLog_, For::Writing);
     log->add_option("FILE", scale_.file, "CSV table of times and weights, or - for standard input")->required();
-    log->add_option("--colony", scaleLog_.colony, "its name, or its number where none has the name")->required()->type_name("NAME");
+    log->add_option("--colony", scaleLog_.colony, "its name, or its number where none has the name")
+        ->required()
+        ->type_name("NAME");
     optional(log, "--ratio", scaleLog_.ratio, "of the syrup fed meanwhile, sugar to water by mass", "A:B");
     log->add_flag("--preview", scaleLog_.preview, "only say what would be added, and what is asked about it");
     addSure(log, scaleLog_.sure, "unlikely records are right");
@@ -225,10 +258,12 @@ void BookLine::addWinter(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
-    auto* advised = add(book, "advise", "the answer for every living colony, or one", [this](Session& session) { return adviseBook(session, advise_); });
+    auto* advised = add(book, "advise", "the answer for every living colony, or one",
+                        [this](Session& session) { return adviseBook(session, advise_); });
     addLearnedAnswerOptions(advised, advise_, For::Reading);
     advised->add_flag("--combs-stay", advise_.combsStay, "plan yards without moving combs between hives");
-    auto* asCase = add(book, "case", "a colony as a case file for advise", [this](Session& session) { return bookCase(session, case_); });
+    auto* asCase = add(book, "case", "a colony as a case file for advise",
+                       [this](Session& session) { return bookCase(session, case_); });
     addLearnedAnswerOptions(asCase, case_, For::Reading);
     auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
                          [this](Session& session) { return acceptAdvice(session, accept_); });
@@ -237,11 +272,13 @@ void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
-    auto* followed = add(book, "follow", "how the winter of every living colony goes: forecast then and now, what to do",
-                         [this](Session& session) { return followBook(session, follow_); });
+    auto* followed =
+        add(book, "follow", "how the winter of every living colony goes: forecast then and now, what to do",
+            [this](Session& session) { return followBook(session, follow_); });
     addLearnedAnswerOptions(followed, follow_, For::Reading);
     followed->add_flag("--daily", follow_.daily, "every day in the JSON, not every seventh");
-    auto* outcome = add(book, "outcome", "how a winter ended", [this](Session& session) { return addOutcome(session, outcome_); });
+    auto* outcome =
+        add(book, "outcome", "how a winter ended", [this](Session& session) { return addOutcome(session, outcome_); });
     addRecordOf(outcome, outcome_);
     addSure(outcome, outcome_.sure);
     auto* alive = outcome->add_flag("--alive", outcome_.alive, "the colony lives");
@@ -256,23 +293,33 @@ void BookLine::addFollowing(CLI::App& book, const AddCommand& add) {
     addAnswerOptions(add(book, "learned", "what past winters taught, and how good their forecasts were",
                          [this](Session& session) { return learnedBook(session, learned_); }),
                      learned_, For::Reading);
-    auto* calendar = add(book, "calendar", "what is due as an iCalendar file: visits, and what answers ask", [this](Session& session) { return bookCalendar(session, calendar_); });
+    auto* calendar = add(book, "calendar", "what is due as an iCalendar file: visits, and what answers ask",
+                         [this](Session& session) { return bookCalendar(session, calendar_); });
     addAnswerOptions(calendar, calendar_, For::Reading);
     calendar->add_flag("--combs-stay", calendar_.combsStay, "as yards are planned without moving combs between hives");
 }
 
 void BookLine::addStory(CLI::App& book, const AddCommand& add) {
-    auto* story = add(book, "story", "every step of the book, newest first", [this](Session& session) { return bookStory(session, story_); });
+    auto* story = add(book, "story", "every step of the book, newest first",
+                      [this](Session& session) { return bookStory(session, story_); });
     addBookFile(story, story_, For::Reading);
     story->add_option("--count", story_.count, "at most so many steps (default 100)")->type_name("N");
-    addBookFile(add(book, "info", "what the book holds", [this](Session& session) { return bookInfo(session, info_); }), info_, For::Reading);
-    addBookFile(add(book, "check", "look for damage; 0 = sound", [this](Session& session) { return checkBook(session, check_); }), check_, For::Reading);
-    addBookFile(add(book, "undo", "take the last step back", [this](Session& session) { return turnBook(session, undo_, book::Turned::Back); }), undo_, For::Writing);
-    addBookFile(add(book, "redo", "do again the step undone last", [this](Session& session) { return turnBook(session, redo_, book::Turned::Forth); }), redo_, For::Writing);
+    addBookFile(add(book, "info", "what the book holds", [this](Session& session) { return bookInfo(session, info_); }),
+                info_, For::Reading);
+    addBookFile(add(book, "check", "look for damage; 0 = sound",
+                    [this](Session& session) { return checkBook(session, check_); }),
+                check_, For::Reading);
+    addBookFile(add(book, "undo", "take the last step back",
+                    [this](Session& session) { return turnBook(session, undo_, book::Turned::Back); }),
+                undo_, For::Writing);
+    addBookFile(add(book, "redo", "do again the step undone last",
+                    [this](Session& session) { return turnBook(session, redo_, book::Turned::Forth); }),
+                redo_, For::Writing);
 }
 
 void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
-    auto* exported = add(book, "export", "the whole book as JSON (--json), or one table as CSV", [this](Session& session) { return exportBook(session, export_); });
+    auto* exported = add(book, "export", "the whole book as JSON (--json), or one table as CSV",
+                         [this](Session& session) { return exportBook(session, export_); });
     addBookFile(exported, export_, For::Reading);
     optional(exported, "--table", export_.table, "such as looks, look_combs, weighings", "NAME");
     const char* const what = "a JSON document in place of all there is, or CSV rows into one table; undoable";
@@ -285,14 +332,18 @@ void BookLine::addDocuments(CLI::App& book, const AddCommand& add) {
 }
 
 void BookLine::addCopies(CLI::App& book, const AddCommand& add) {
-    auto* copied = add(book, "copy", "a compact copy in one file", [this](Session& session) { return copyBook(session, copy_); });
+    auto* copied =
+        add(book, "copy", "a compact copy in one file", [this](Session& session) { return copyBook(session, copy_); });
     addOther(copied, "NEW", copy_, "file to write; never one that is there", For::Reading);
-    auto* backups = add(book, "backups", "the backups beside the book, newest first", [this](Session& session) { return bookBackups(session, backups_); });
+    auto* backups = add(book, "backups", "the backups beside the book, newest first",
+                        [this](Session& session) { return bookBackups(session, backups_); });
     addBookFile(backups, backups_, For::Writing);
     backups->add_flag("--make", backups_.make, "make one now");
-    addOther(add(book, "restore", "the book as it was in a backup; undoable", [this](Session& session) { return restoreBook(session, restore_); }),
+    addOther(add(book, "restore", "the book as it was in a backup; undoable",
+                 [this](Session& session) { return restoreBook(session, restore_); }),
              "BACKUP", restore_, "file, or its name as backups lists it", For::Writing);
-    auto* salvaged = add(book, "salvage", "what can be read of a damaged book, in a new one", [this](Session& session) { return salvageBook(session, salvage_); });
+    auto* salvaged = add(book, "salvage", "what can be read of a damaged book, in a new one",
+                         [this](Session& session) { return salvageBook(session, salvage_); });
     addNewBookFile(salvaged, salvage_);
     salvaged->add_option("NEW", salvage_.other, "the new book's file")->required();
 }

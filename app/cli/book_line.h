@@ -23,7 +23,8 @@ void addScaleOptions(CLI::App* command, ScaleOptions& options);
 //! The commands of `book` as the command line reads them.
 class BookLine {
 public:
-    using AddCommand = std::function<CLI::App*(CLI::App& parent, const std::string& name, const std::string& does, Chosen run)>;
+    using AddCommand =
+        std::function<CLI::App*(CLI::App& parent, const std::string& name, const std::string& does, Chosen run)>;
     void addTo(CLI::App& book, const AddCommand& add);
 
 private:

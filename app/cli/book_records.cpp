@@ -18,8 +18,7 @@
 namespace winterlarder::cli {
 namespace {
 
-template <class T>
-std::optional<T> orTell(Outcome<T> outcome, Problems& problems) {
+template <class T> std::optional<T> orTell(Outcome<T> outcome, Problems& problems) {
     if (outcome) return std::move(outcome).value();
     problems.insert(problems.end(), outcome.problems().begin(), outcome.problems().end());
     return std::nullopt;
@@ -50,17 +49,20 @@ Outcome<book::SiteRecord> siteOf(Session& session, const NewBook& options) {
     site.elevationM = options.elevation;
     const bool coordinates = options.latitude || options.longitude;
     if (int{options.station.has_value()} + int{options.place.has_value()} + int{coordinates} > 1)
-        return argumentProblem("where the yard is was said twice", "one of --station ID, --place NAME, or --latitude D and --longitude D");
+        return argumentProblem("where the yard is was said twice",
+                               "one of --station ID, --place NAME, or --latitude D and --longitude D");
     if (options.place) return siteOfPlace(session, options);
     if (options.station) {
         if (!session.reference.station(*options.station))
             return argumentProblem(fmt::format("there is no station {}", exchange::inQuotes(*options.station)),
-                                   exchange::suggestion(*options.station, idsOf(session.reference.stations)) + " A town is named with --place");
+                                   exchange::suggestion(*options.station, idsOf(session.reference.stations)) +
+                                       " A town is named with --place");
         site.where = *options.station;
         return site;
     }
     if (!options.latitude || !options.longitude)
-        return argumentProblem("where the yard is was not said", "--place NAME, --station ID, or --latitude D and --longitude D");
+        return argumentProblem("where the yard is was not said",
+                               "--place NAME, --station ID, or --latitude D and --longitude D");
     site.where = book::Coordinates{*options.latitude, *options.longitude};
     return site;
 }
@@ -89,7 +91,8 @@ Outcome<book::YardId> yardFor(book::Book& from, const std::optional<std::string>
     const auto all = from.all<book::Yard>();
     if (!all) return all.problems();
     if (all->size() == 1) return all->front().id;
-    return argumentProblem(fmt::format("the book has {} yards", all->size()), all->empty() ? "book add-yard" : "--yard NAME");
+    return argumentProblem(fmt::format("the book has {} yards", all->size()),
+                           all->empty() ? "book add-yard" : "--yard NAME");
 }
 
 book::HiveRecord hiveOf(const NewColony& options, std::optional<book::Shell> shell) {
@@ -105,8 +108,9 @@ constexpr int mostBoxes = 12; // as in a case file
 
 void checkHive(const Session& session, const NewColony& options, Problems& problems) {
     if (!session.reference.format(options.format))
-        problems.push_back(argumentProblem(fmt::format("there is no hive format {}", exchange::inQuotes(options.format)),
-                                           exchange::suggestion(options.format, idsOf(session.reference.formats))));
+        problems.push_back(
+            argumentProblem(fmt::format("there is no hive format {}", exchange::inQuotes(options.format)),
+                            exchange::suggestion(options.format, idsOf(session.reference.formats))));
     if (const int boxes = options.boxes.value_or(1); boxes < 1 || boxes > mostBoxes)
         problems.push_back(argumentProblem(fmt::format("--boxes is {}", boxes), fmt::format("1 to {}", mostBoxes)));
 }
@@ -118,8 +122,7 @@ struct About {
 };
 
 //! Opens the book, finds colony and day, and lets `write` add the record.
-template <class Write>
-Status withColony(Session& session, const RecordOf& options, Write write) {
+template <class Write> Status withColony(Session& session, const RecordOf& options, Write write) {
     const auto date = dayOf("--date", options.date);
     if (!date) return session.fail(date.problems());
     auto opened = openBook(session, options, For::Writing);
@@ -152,19 +155,22 @@ Problems coveredFault(book::Book& from, const About& about, const NewLook& optio
     const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record);
     const double most = combs ? static_cast<double>(combs->size()) : exchange::placesOf(*hive, from.reference());
     if (!options.coveredCombs || *options.coveredCombs <= most) return {};
-    return {argumentProblem(combs ? fmt::format("--covered-combs is {}, but {} combs are listed", *options.coveredCombs, most)
-                                  : fmt::format("--covered-combs is {}, but the hive has {} places", *options.coveredCombs, most),
-                            "combs fully covered on both sides: not more than there are")};
+    return {argumentProblem(
+        combs ? fmt::format("--covered-combs is {}, but {} combs are listed", *options.coveredCombs, most)
+              : fmt::format("--covered-combs is {}, but the hive has {} places", *options.coveredCombs, most),
+        "combs fully covered on both sides: not more than there are")};
 }
 
 Outcome<decltype(book::WeighingRecord::reading)> readingOf(const NewWeighing& options) {
     const int given = int(options.gross.has_value()) + int(!options.lift.empty()) + int(options.heft.has_value());
     if (given != 1)
-        return argumentProblem("a weighing is said in one way", "one of --gross KG, --lift KG [KG], --heft light|fair|heavy");
+        return argumentProblem("a weighing is said in one way",
+                               "one of --gross KG, --lift KG [KG], --heft light|fair|heavy");
     if (options.gross) return decltype(book::WeighingRecord::reading)(book::ScaleReading{kilograms(*options.gross)});
     if (options.heft) {
         Problems problems;
-        if (const auto word = choiceOption<book::HeftWord>("--heft", options.heft, problems)) return decltype(book::WeighingRecord::reading)(*word);
+        if (const auto word = choiceOption<book::HeftWord>("--heft", options.heft, problems))
+            return decltype(book::WeighingRecord::reading)(*word);
         return problems;
     }
     book::LiftReading lift;
@@ -173,7 +179,8 @@ Outcome<decltype(book::WeighingRecord::reading)> readingOf(const NewWeighing& op
 }
 
 Outcome<book::FeedKind> kindOfFeed(const NewFeed& options) {
-    const int given = int(options.sugar.has_value()) + int(options.syrup.has_value()) + int(options.fondant.has_value());
+    const int given =
+        int(options.sugar.has_value()) + int(options.syrup.has_value()) + int(options.fondant.has_value());
     if (given != 1) return argumentProblem("a feed is said in one way", "one of --sugar KG, --syrup L, --fondant KG");
     Problems problems;
     const auto kind = choiceOption<book::FeedKind>("--kind", options.kind, problems);
@@ -183,9 +190,12 @@ Outcome<book::FeedKind> kindOfFeed(const NewFeed& options) {
     if (options.syrup && kind.value_or(book::FeedKind::Syrup) != book::FeedKind::Syrup)
         return argumentProblem("--syrup is given for another kind of feed", "--kind syrup");
     if (options.ratio && !exchange::isRatio(*options.ratio))
-        return argumentProblem(fmt::format("--ratio is {}", exchange::inQuotes(*options.ratio)), "A:B, sugar to water by mass, such as 3:2");
-    if (options.syrup && !options.ratio) return argumentProblem("--syrup is given without its ratio", "--ratio A:B, sugar to water by mass");
-    if (kind == book::FeedKind::Fondant && !options.fondant) return argumentProblem("fondant without its amount", "--fondant KG");
+        return argumentProblem(fmt::format("--ratio is {}", exchange::inQuotes(*options.ratio)),
+                               "A:B, sugar to water by mass, such as 3:2");
+    if (options.syrup && !options.ratio)
+        return argumentProblem("--syrup is given without its ratio", "--ratio A:B, sugar to water by mass");
+    if (kind == book::FeedKind::Fondant && !options.fondant)
+        return argumentProblem("fondant without its amount", "--fondant KG");
     return kind.value_or(options.fondant ? book::FeedKind::Fondant : book::FeedKind::Syrup);
 }
 
@@ -266,7 +276,10 @@ Status addWeighing(Session& session, const NewWeighing& options) {
     if (!reading) return session.fail(reading.problems());
     return withColony(session, options, [&](book::Book& to, const About& about) {
         return judgeAndAdd(session, to, options,
-                           book::Weighing{.colony = about.colony, .weighing = {about.date, *reading, options.sure}, .wet = options.wet, .note = options.note});
+                           book::Weighing{.colony = about.colony,
+                                          .weighing = {about.date, *reading, options.sure},
+                                          .wet = options.wet,
+                                          .note = options.note});
     });
 }
 
@@ -278,13 +291,16 @@ Status addFeed(Session& session, const NewFeed& options) {
         if (options.sugar) feed.sugar = kilograms(*options.sugar);
         if (options.syrup) feed.syrup = Volume(*options.syrup);
         if (options.fondant) feed.fondant = kilograms(*options.fondant);
-        return judgeAndAdd(session, to, options, book::Feed{.colony = about.colony, .feed = std::move(feed), .note = options.note});
+        return judgeAndAdd(session, to, options,
+                           book::Feed{.colony = about.colony, .feed = std::move(feed), .note = options.note});
     });
 }
 
 Status addHarvest(Session& session, const NewHarvest& options) {
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::Harvest harvest{.colony = about.colony, .harvest = {about.date, kilograms(options.kg), options.sure, options.afterLook}, .note = options.note};
+        book::Harvest harvest{.colony = about.colony,
+                              .harvest = {about.date, kilograms(options.kg), options.sure, options.afterLook},
+                              .note = options.note};
         harvest.combs = options.combs;
         harvest.moisturePercent = options.moisture;
         return judgeAndAdd(session, to, options, std::move(harvest));
@@ -298,7 +314,11 @@ Status addTreatment(Session& session, const NewTreatment& options) {
     if (!problems.empty()) return session.fail(problems);
     return withColony(session, options, [&](book::Book& to, const About& about) {
         return judgeAndAdd(session, to, options,
-                           book::Treatment{.colony = about.colony, .date = about.date, .until = until, .what = options.what, .note = options.note});
+                           book::Treatment{.colony = about.colony,
+                                           .date = about.date,
+                                           .until = until,
+                                           .what = options.what,
+                                           .note = options.note});
     });
 }
 
@@ -307,7 +327,8 @@ Status addSighting(Session& session, const NewSighting& options) {
     const auto saw = choiceOption<book::SightingKind>("--saw", options.saw, problems);
     if (!saw) return session.fail(problems);
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::Sighting sighting{.colony = about.colony, .date = about.date, .saw = *saw, .seams = options.seams, .note = options.note};
+        book::Sighting sighting{
+            .colony = about.colony, .date = about.date, .saw = *saw, .seams = options.seams, .note = options.note};
         if (options.storesInSight || options.noStoresInSight) sighting.stores = options.storesInSight;
         sighting.clusterFrom = options.clusterFrom;
         sighting.sure = options.sure;
@@ -317,10 +338,13 @@ Status addSighting(Session& session, const NewSighting& options) {
 
 Status addWeather(Session& session, const NewWeather& options) {
     const auto columns = exchange::temperatureColumns(options.columns);
-    if (!columns) return session.fail({argumentProblem("--columns: " + columns.problems().front().detail, columns.problems().front().remedy)});
+    if (!columns)
+        return session.fail(
+            {argumentProblem("--columns: " + columns.problems().front().detail, columns.problems().front().remedy)});
     if (options.unit != "c" && options.unit != "f")
         return session.fail({argumentProblem(fmt::format("--unit is {}", exchange::inQuotes(options.unit)), "c or f")});
-    const auto scale = options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
+    const auto scale =
+        options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
     const auto days = measuredDays(session, options.source, *columns, scale, options.sure);
     if (!days) return session.fail(days.problems());
     auto opened = openBook(session, options, For::Writing);
@@ -337,7 +361,8 @@ Status addFate(Session& session, const NewFate& options) {
     const auto fate = choiceOption<book::FateKind>("--fate", options.fate, problems);
     if (!fate) return session.fail(problems);
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::Fate entry{.colony = about.colony, .date = about.date, .fate = *fate, .cause = options.cause, .note = options.note};
+        book::Fate entry{
+            .colony = about.colony, .date = about.date, .fate = *fate, .cause = options.cause, .note = options.note};
         if (options.into) {
             const auto into = colonyOf(to, *options.into);
             if (!into) return session.fail(into.problems());

@@ -31,12 +31,14 @@ Status told(Session& session, const ScaleRecords& records, const Problems& doubt
         session.print(document);
         return Status::Done;
     }
-    session.print(say::CommandLine::tr("weighings: %1, feeds: %2, harvests: %3, changes of equipment: %4; on days the book has already: %5\n")
-                      .arg(count(records.weighings))
-                      .arg(count(records.feeds))
-                      .arg(count(records.harvests))
-                      .arg(count(records.works))
-                      .arg(records.left));
+    session.print(
+        say::CommandLine::tr(
+            "weighings: %1, feeds: %2, harvests: %3, changes of equipment: %4; on days the book has already: %5\n")
+            .arg(count(records.weighings))
+            .arg(count(records.feeds))
+            .arg(count(records.harvests))
+            .arg(count(records.works))
+            .arg(records.left));
     session.ask(doubts);
     return Status::Done;
 }
@@ -47,7 +49,9 @@ Status addScaleLog(Session& session, const NewScaleLog& options, const ScaleOpti
     std::optional<feeding::Ratio> ratio;
     if (options.ratio) {
         const auto read = feeding::parseRatio(*options.ratio);
-        if (!read) return session.fail({argumentProblem("--ratio: " + read.problems().front().detail, read.problems().front().remedy)});
+        if (!read)
+            return session.fail(
+                {argumentProblem("--ratio: " + read.problems().front().detail, read.problems().front().remedy)});
         ratio = *read;
     }
     const auto found = readScale(session, log);
@@ -58,7 +62,8 @@ Status addScaleLog(Session& session, const NewScaleLog& options, const ScaleOpti
     if (!colony) return session.fail(colony.problems());
     auto records = scaleRecordsOf(*opened, colony->id, found->proposals, ratio);
     if (!records) return session.fail(records.problems());
-    const auto doubts = judge(*opened, *records, shownName(log.file), session.moment.today, options.sure, ifSure, session.style);
+    const auto doubts =
+        judge(*opened, *records, shownName(log.file), session.moment.today, options.sure, ifSure, session.style);
     if (!doubts) return session.fail(doubts.problems());
     if (options.preview || records->empty()) return told(session, *records, doubts->problems);
     if (!doubts->problems.empty()) return session.fail(doubts->problems);

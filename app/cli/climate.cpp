@@ -22,8 +22,7 @@ Json climateJson(const climate::OwnClimate& own) {
     object.add("latitude", own.latitude);
     if (own.longitude) object.add("longitude", *own.longitude);
     Json means = Json::list();
-    for (double mean : own.monthlyMeanC)
-        means.push(mean);
+    for (double mean : own.monthlyMeanC) means.push(mean);
     object.add("monthly_mean_c", std::move(means))
         .add("daily_sd_winter_c", own.dailySdWinterK)
         .add("daily_sd_summer_c", own.dailySdSummerK)
@@ -38,9 +37,10 @@ QString climateText(const climate::RecordSummary& summary, const text::WordStyle
         return value ? text::number(*value, decimals, style) : say::CommandLine::tr("too few years to tell");
     };
     FactList facts;
-    facts.add(say::CommandLine::tr("Days"), say::CommandLine::tr("%1 in %2 calendar years, %3 missing between them")
-                              .arg(text::count(summary.days, style), text::count(summary.years, style),
-                                   text::count(summary.gaps, style)));
+    facts.add(say::CommandLine::tr("Days"),
+              say::CommandLine::tr("%1 in %2 calendar years, %3 missing between them")
+                  .arg(text::count(summary.days, style), text::count(summary.years, style),
+                       text::count(summary.gaps, style)));
     facts.add(say::CommandLine::tr("Daily SD in winter, °C"), orUnknown(own.dailySdWinterK, 2));
     facts.add(say::CommandLine::tr("Daily SD in summer, °C"), orUnknown(own.dailySdSummerK, 2));
     facts.add(say::CommandLine::tr("Correlation of consecutive days"), orUnknown(own.lag1, 2));
@@ -50,7 +50,8 @@ QString climateText(const climate::RecordSummary& summary, const text::WordStyle
         table.add({style.locale.standaloneMonthName(month),
                    text::number(own.monthlyMeanC[static_cast<std::size_t>(month - 1)], 2, style)});
     return facts.text() + QLatin1Char('\n') + table.text() +
-           wrapped(say::CommandLine::tr("With --json this is printed as a site that a case file accepts."), QStringLiteral("  "));
+           wrapped(say::CommandLine::tr("With --json this is printed as a site that a case file accepts."),
+                   QStringLiteral("  "));
 }
 
 Problems argumentProblems(const ClimateOptions& options) {
@@ -78,20 +79,16 @@ Status climate(Session& session, const ClimateOptions& options) {
     const auto read = measuredDays(session, options.file, *columns, unit, options.sure);
     if (!read) return session.fail(read.problems());
     std::vector<climate::DailyMean> record;
-    for (const exchange::DailyTemperature& day : *read)
-        record.push_back({day.date, day.meanC});
+    for (const exchange::DailyTemperature& day : *read) record.push_back({day.date, day.meanC});
     auto summary = climate::summarise(record, options.latitude);
     if (!summary) {
         Problems found = summary.problems();
-        for (Problem& problem : found)
-            problem.place.file = shownName(options.file);
+        for (Problem& problem : found) problem.place.file = shownName(options.file);
         return session.fail(found);
     }
     summary->climate.longitude = options.longitude;
-    if (session.json)
-        session.print(climateJson(summary->climate));
-    else
-        session.print(climateText(*summary, session.style));
+    if (session.json) session.print(climateJson(summary->climate));
+    else session.print(climateText(*summary, session.style));
     return Status::Done;
 }
 

@@ -31,8 +31,9 @@ public:
         app_.set_version_flag("--version", "winterlarder-cli " WINTERLARDER_VERSION);
         app_.require_subcommand(1);
         app_.failure_message(CLI::FailureMessage::simple);
-        app_.footer("Exit status: 0 done, 2 input or arguments are wrong, 3 a file cannot be read or written, 70 an error of the program.\n"
-                    "Cases are JSON files; \"-\" reads JSON Lines from standard input. See winterlarder-cli(1).");
+        app_.footer(
+            "Exit status: 0 done, 2 input or arguments are wrong, 3 a file cannot be read or written, 70 an error of the program.\n"
+            "Cases are JSON files; \"-\" reads JSON Lines from standard input. See winterlarder-cli(1).");
         addCommon(&app_);
         addAdvise();
         addUse();
@@ -67,7 +68,8 @@ public:
                 commands.push_back(each->get_name());
             if (commands.empty()) return std::nullopt;
             if (std::find(commands.begin(), commands.end(), word) == commands.end())
-                return argumentProblem(fmt::format("no command {}", exchange::inQuotes(word)), exchange::suggestion(word, commands));
+                return argumentProblem(fmt::format("no command {}", exchange::inQuotes(word)),
+                                       exchange::suggestion(word, commands));
             place = place->get_subcommand(word);
         }
         return std::nullopt;
@@ -159,13 +161,18 @@ private:
     void addPlaces() {
         auto* added = command("places", "places of the world by name, each with its weather station and height",
                               [this](Session& session) { return places(session, places_); });
-        added->add_option("QUERY", places_.query, "name or its beginning, then state or country: wolfville, halifax canada, springfield il")->required()->type_name("WORDS");
+        added
+            ->add_option("QUERY", places_.query,
+                         "name or its beginning, then state or country: wolfville, halifax canada, springfield il")
+            ->required()
+            ->type_name("WORDS");
         added->add_option("--most", places_.most, "how many at most (default 10)")->type_name("N");
     }
     void addStations() {
         auto* added = command("stations", "the shipped climate stations",
                               [this](Session& session) { return stations(session, stations_); });
-        optional(added, "--near", stations_.near, "nearest first, to LAT,LON or to a place by its name")->type_name("PLACE");
+        optional(added, "--near", stations_.near, "nearest first, to LAT,LON or to a place by its name")
+            ->type_name("PLACE");
         optional(added, "--find", stations_.find, "only those whose id, place or country holds the text")
             ->type_name("TEXT");
     }
@@ -213,7 +220,8 @@ private:
     }
 
     void addBook() {
-        CLI::App* book = app_.add_subcommand("book", "a keeper's book: years of yards, colonies and records in one file");
+        CLI::App* book =
+            app_.add_subcommand("book", "a keeper's book: years of yards, colonies and records in one file");
         book->require_subcommand(1);
         book_.addTo(*book, [this](CLI::App& parent, const std::string& name, const std::string& does, Chosen run) {
             return command(parent, name, does, std::move(run));
@@ -291,12 +299,11 @@ int run(const std::vector<std::string>& arguments, const Surroundings& around) {
     const answer::DataFolderChoice choice{line.common().data, around.dataFromEnvironment, around.executable};
     const auto reference = answer::loadShippedData(choice);
     if (!reference) {
-        for (const Problem& problem : reference.problems())
-            around.err << book::visible(describe(problem)) << '\n';
+        for (const Problem& problem : reference.problems()) around.err << book::visible(describe(problem)) << '\n';
         return status(statusOf(reference.problems()));
     }
     Session session{
-        *reference, around.in, around.out, around.err, line.common().json, around.colour && !line.common().json,
+        *reference, around.in, around.out, around.err,   line.common().json, around.colour && !line.common().json,
         {1, 2500},  1,         {},         around.moment};
     session.dataFolder = answer::dataFolder(choice);
     if (const Problems problems = fillRun(session, line.common(), around.cores); !problems.empty())

@@ -29,30 +29,43 @@ public:
 
 private:
     void heading(const QString& words) { text_ += QLatin1Char('\n') + session_.strong(words) + QLatin1Char('\n'); }
-    QString on(SeasonDay day) const { return text::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_); }
+    QString on(SeasonDay day) const {
+        return text::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_);
+    }
     QString kg(double value) const { return text::mass(kilograms(value), style_); }
 
     void figures() {
-        TextTable table({QString(), say::CommandLine::tr(">Forecast in autumn"), say::CommandLine::tr(">Forecast now")});
+        TextTable table(
+            {QString(), say::CommandLine::tr(">Forecast in autumn"), say::CommandLine::tr(">Forecast now")});
         const auto& then = f.autumn;
         const auto& now = f.now;
-        table.add({say::CommandLine::tr("Stores today"), text::amount(then.today, style_), text::amount(now.today, style_)});
-        table.add({say::CommandLine::tr("Lost since"), text::amount(then.lost, style_), text::amount(now.lost, style_)});
-        table.add({say::CommandLine::tr("Left when spring forage starts"), text::amount(then.atForage, style_), text::amount(now.atForage, style_)});
-        table.add({say::CommandLine::tr("Fall below %1").arg(text::amount(q.reserve, style_)), text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
-        table.add({say::CommandLine::tr("Run out"), text::ofHundred(then.runOut, style_), text::ofHundred(now.runOut, style_)});
+        table.add(
+            {say::CommandLine::tr("Stores today"), text::amount(then.today, style_), text::amount(now.today, style_)});
+        table.add(
+            {say::CommandLine::tr("Lost since"), text::amount(then.lost, style_), text::amount(now.lost, style_)});
+        table.add({say::CommandLine::tr("Left when spring forage starts"), text::amount(then.atForage, style_),
+                   text::amount(now.atForage, style_)});
+        table.add({say::CommandLine::tr("Fall below %1").arg(text::amount(q.reserve, style_)),
+                   text::ofHundred(then.touchReserve, style_), text::ofHundred(now.touchReserve, style_)});
+        table.add({say::CommandLine::tr("Run out"), text::ofHundred(then.runOut, style_),
+                   text::ofHundred(now.runOut, style_)});
         text_ += table.text();
         FactList facts;
-        if (now.reserveBy.low) facts.add(say::CommandLine::tr("Below %1").arg(text::amount(q.reserve, style_)), between(now.reserveBy));
+        if (now.reserveBy.low)
+            facts.add(say::CommandLine::tr("Below %1").arg(text::amount(q.reserve, style_)), between(now.reserveBy));
         if (now.outBy.low) facts.add(say::CommandLine::tr("Nothing left"), between(now.outBy));
-        facts.add(say::CommandLine::tr("Spring forage starts"), say::CommandLine::tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
+        facts.add(
+            say::CommandLine::tr("Spring forage starts"),
+            say::CommandLine::tr("%1 (%2 to %3)").arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high)));
         text_ += facts.text();
     }
 
     // A tenth, half and nine tenths of what is believed, as far as it comes to that.
     QString between(const tracking::DaySpread& days) const {
         if (days.typical && *days.typical <= q.today) return say::CommandLine::tr("most likely by now");
-        const QString early = *days.low <= q.today ? say::CommandLine::tr("perhaps by now") : say::CommandLine::tr("from %1").arg(on(*days.low)); // no day that is past
+        const QString early = *days.low <= q.today
+                                  ? say::CommandLine::tr("perhaps by now")
+                                  : say::CommandLine::tr("from %1").arg(on(*days.low)); // no day that is past
         return days.typical ? say::CommandLine::tr("%1, half by %2").arg(early, on(*days.typical)) : early;
     }
 
@@ -65,31 +78,40 @@ private:
     void feedTable() {
         heading(say::CommandLine::tr("Feed"));
         FactList facts;
-        if (f.feed->plan && f.feed->plan->syrup.sugar > Mass(0)) facts.add(say::CommandLine::tr("Sugar"), text::amount(f.feed->plan->syrup.sugar, style_));
+        if (f.feed->plan && f.feed->plan->syrup.sugar > Mass(0))
+            facts.add(say::CommandLine::tr("Sugar"), text::amount(f.feed->plan->syrup.sugar, style_));
         facts.add(say::CommandLine::tr("Becomes stores"), text::amount(f.feed->stores, style_));
         if (f.feed->by > f.feed->begins()) facts.add(say::CommandLine::tr("Needed by"), on(f.feed->by));
         text_ += facts.text();
         TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Amount")});
-        for (const auto& lot : f.feed->lots) table.add({text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::amount(lot.fondant, style_)});
+        for (const auto& lot : f.feed->lots)
+            table.add(
+                {text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::amount(lot.fondant, style_)});
         if (f.feed->plan)
             for (const auto& visit : f.feed->plan->visits)
                 table.add({text::date(visit.date, style_), text::visit(visit.kind),
-                           visit.syrup.value() > 0 ? text::amount(visit.syrup, style_)
-                                                   : (visit.fondant.value() > 0 ? text::amount(visit.fondant, style_) : QString())});
+                           visit.syrup.value() > 0
+                               ? text::amount(visit.syrup, style_)
+                               : (visit.fondant.value() > 0 ? text::amount(visit.fondant, style_) : QString())});
         text_ += table.text();
     }
 
     void seen() {
         if (q.observations.empty()) return;
         heading(say::CommandLine::tr("Seen since"));
-        TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Read"), say::CommandLine::tr(">Expected")});
+        TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Read"),
+                         say::CommandLine::tr(">Expected")});
         for (std::size_t i = 0; i < q.observations.size(); ++i) {
             const auto& observation = q.observations[i];
-            const auto judged = std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
+            const auto judged =
+                std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
             const bool weighed = judged != f.judged.end() && tracking::isWeighed(observation);
-            const QString expected = weighed ? say::CommandLine::tr("%1 to %2").arg(kg(judged->expected.low), kg(judged->expected.high)) : QString();
+            const QString expected =
+                weighed ? say::CommandLine::tr("%1 to %2").arg(kg(judged->expected.low), kg(judged->expected.high))
+                        : QString();
             const std::string_view kind = answer::kindOf(observation);
-            table.add({text::date(observation.date, style_), QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())),
+            table.add({text::date(observation.date, style_),
+                       QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())),
                        weighed ? kg(judged->seen) : QString(), expected});
         }
         text_ += table.text();
@@ -107,7 +129,8 @@ QString remarks(const QString& words, const std::vector<Remark>& remarks, const 
     QString text = QLatin1Char('\n') + session.strong(words) + QLatin1Char('\n');
     for (const Remark& remark : remarks) {
         const auto sources = session.reference.sourcesOf(remark);
-        const QString source = sources.empty() ? QString() : QStringLiteral(" [%1]").arg(QString::fromStdString(sources.front()));
+        const QString source =
+            sources.empty() ? QString() : QStringLiteral(" [%1]").arg(QString::fromStdString(sources.front()));
         text += wrapped(shown(text::sentence(remark, session.style).toStdString()) + source, QStringLiteral("  - "));
     }
     return text;
@@ -125,18 +148,23 @@ QString deadHive(const answer::FollowedColony& colony, const Session& session) {
     std::vector<Remark> says;
     for (const auto& each : found) says.push_back(each.says);
     QString text = remarks(say::CommandLine::tr("What was found points to"), says, session);
-    if (!asked.isEmpty()) text += QLatin1Char('\n') + session.strong(say::CommandLine::tr("Look, and write it down with the outcome")) + QLatin1Char('\n') + asked;
+    if (!asked.isEmpty())
+        text += QLatin1Char('\n') + session.strong(say::CommandLine::tr("Look, and write it down with the outcome")) +
+                QLatin1Char('\n') + asked;
     return text;
 }
 
 QString title(const answer::FollowedColony& colony, Date asOf, const Session& session) {
-    return session.strong(say::CommandLine::tr("%1, %2, %3").arg(shown(colony.colony.name), shown(colony.autumn.yard), text::date(asOf, session.style))) +
+    return session.strong(
+               say::CommandLine::tr("%1, %2, %3")
+                   .arg(shown(colony.colony.name), shown(colony.autumn.yard), text::date(asOf, session.style))) +
            QLatin1Char('\n');
 }
 
 } // namespace
 
-QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf, const Session& session) {
+QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf,
+                   const Session& session) {
     QString text = title(colony, asOf, session);
     text += session.strong(text::followHeadline(*colony.question, following, session.style)) + QLatin1Char('\n');
     if (following.state == tracking::FollowState::Dead) text += deadHive(colony, session);
@@ -147,8 +175,8 @@ QString followText(const answer::FollowedColony& colony, const tracking::Followi
 }
 
 QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session) {
-    return title(colony, asOf, session) + session.strong(say::CommandLine::tr("It cannot be followed.")) + QLatin1Char('\n') +
-           remarks(say::CommandLine::tr("Reasons"), colony.advice.reasons, session);
+    return title(colony, asOf, session) + session.strong(say::CommandLine::tr("It cannot be followed.")) +
+           QLatin1Char('\n') + remarks(say::CommandLine::tr("Reasons"), colony.advice.reasons, session);
 }
 
 } // namespace winterlarder::cli

@@ -23,9 +23,10 @@ using exchange::Json;
 
 void checkRange(const char* option, double value, NumberRange allowed, Problems& problems) {
     if (allowed.holds(value)) return;
-    problems.push_back(
-        argumentProblem(fmt::format("{} is {}", option, std::isfinite(value) ? exchange::shortestNumber(value) : fmt::format("{}, which is no number", value)),
-                        fmt::format("a number from {} to {}", allowed.least, allowed.most)));
+    problems.push_back(argumentProblem(fmt::format("{} is {}", option,
+                                                   std::isfinite(value) ? exchange::shortestNumber(value)
+                                                                        : fmt::format("{}, which is no number", value)),
+                                       fmt::format("a number from {} to {}", allowed.least, allowed.most)));
 }
 
 // ---- heat -----------------------------------------------------------------------------------------------------------
@@ -57,10 +58,11 @@ QString heatText(const Warmth& warmth, const text::WordStyle& style) {
     facts.add(say::CommandLine::tr("  brood nest"), watts(warmth.power.brood));
     facts.add(say::CommandLine::tr("Food"), say::CommandLine::tr("%1 g a day").arg(text::number(grams, 1, style)));
     if (warmth.bees > 0) {
-        facts.add(say::CommandLine::tr("Food for each bee"), say::CommandLine::tr("%1 mg a day").arg(text::number(grams * 1000 / warmth.bees, 2, style)));
-        facts.add(
-            say::CommandLine::tr("Power for each kg of bees"),
-            say::CommandLine::tr("%1 W").arg(text::number(warmth.power.total().value() / (warmth.bees * warmth.beeMass), 2, style)));
+        facts.add(say::CommandLine::tr("Food for each bee"),
+                  say::CommandLine::tr("%1 mg a day").arg(text::number(grams * 1000 / warmth.bees, 2, style)));
+        facts.add(say::CommandLine::tr("Power for each kg of bees"),
+                  say::CommandLine::tr("%1 W").arg(
+                      text::number(warmth.power.total().value() / (warmth.bees * warmth.beeMass), 2, style)));
     }
     return facts.text();
 }
@@ -80,8 +82,7 @@ Outcome<feeding::Syrup> mix(const SyrupOptions& options, const feeding::Ratio& r
 }
 
 Problems atArguments(Problems problems) {
-    for (Problem& problem : problems)
-        problem.place = {"winterlarder-cli", 0, 0};
+    for (Problem& problem : problems) problem.place = {"winterlarder-cli", 0, 0};
     return problems;
 }
 
@@ -112,7 +113,8 @@ QString syrupText(const feeding::Syrup& syrup, const feeding::Ratio& ratio, cons
     const auto kg = [&](Mass mass) { return QString::fromStdString(format(mass, style.numbers, 2)); };
     const auto l = [&](Volume volume) { return QString::fromStdString(format(volume, style.numbers, 2)); };
     FactList facts;
-    facts.add(say::CommandLine::tr("Ratio"), say::CommandLine::tr("%1 sugar to water, by mass").arg(QString::fromStdString(ratio.printed)));
+    facts.add(say::CommandLine::tr("Ratio"),
+              say::CommandLine::tr("%1 sugar to water, by mass").arg(QString::fromStdString(ratio.printed)));
     facts.add(say::CommandLine::tr("Sugar"), kg(syrup.sugar));
     facts.add(say::CommandLine::tr("Water"), l(syrup.water));
     facts.add(say::CommandLine::tr("Syrup"), say::CommandLine::tr("%1, %2").arg(l(syrup.volume), kg(syrup.mass)));
@@ -133,14 +135,12 @@ Status heat(Session& session, const HeatOptions& options) {
     checkRange("--brood", options.broodCells, fields.range("bees.brood_cells"), problems);
     const auto shell = book::choiceOf<book::Shell>(options.shell);
     if (!shell)
-        problems.push_back(
-            argumentProblem(fmt::format("--shell is {}", options.shell),
-                            exchange::suggestion(options.shell, book::allWords<book::Shell>())));
+        problems.push_back(argumentProblem(fmt::format("--shell is {}", options.shell),
+                                           exchange::suggestion(options.shell, book::allWords<book::Shell>())));
     const auto kind = book::choiceOf<book::BeeKind>(options.kind);
     if (!kind)
-        problems.push_back(
-            argumentProblem(fmt::format("--kind is {}", options.kind),
-                            exchange::suggestion(options.kind, book::allWords<book::BeeKind>())));
+        problems.push_back(argumentProblem(fmt::format("--kind is {}", options.kind),
+                                           exchange::suggestion(options.kind, book::allWords<book::BeeKind>())));
     if (!problems.empty()) return session.fail(problems);
     const ModelConstants& k = session.reference.constants;
     const auto power =
@@ -148,10 +148,8 @@ Status heat(Session& session, const HeatOptions& options) {
                           kelvins(options.steady ? 0 : k.diurnalHalfRange),
                           answer::shellFactor(*shell, options.topInsulation, k), answer::raceFactor(kind, k), k);
     const Warmth warmth{power, winter::foodPerDay(power.total(), k), options.bees, k.beeMass};
-    if (session.json)
-        session.print(heatJson(warmth));
-    else
-        session.print(heatText(warmth, session.style));
+    if (session.json) session.print(heatJson(warmth));
+    else session.print(heatText(warmth, session.style));
     return Status::Done;
 }
 
@@ -166,10 +164,8 @@ Status syrup(Session& session, const SyrupOptions& options) {
     if (!problems.empty()) return session.fail(problems);
     const auto mixed = mix(options, *ratio);
     if (!mixed) return session.fail(atArguments(mixed.problems()));
-    if (session.json)
-        session.print(syrupJson(*mixed));
-    else
-        session.print(syrupText(*mixed, *ratio, session.style));
+    if (session.json) session.print(syrupJson(*mixed));
+    else session.print(syrupText(*mixed, *ratio, session.style));
     return Status::Done;
 }
 

@@ -76,9 +76,9 @@ int main(int count, char** given) {
             std::cerr << describe(today.problems().front()) << '\n';
             return static_cast<int>(winterlarder::cli::Status::WrongInput);
         }
-        const int status =
-            winterlarder::cli::run(arguments, {std::cin, std::cout, std::cerr, environmentFolder(),
-                                               winterlarder::answer::executableFile(), colourWanted(), cores(), moment(*today)});
+        const int status = winterlarder::cli::run(arguments, {std::cin, std::cout, std::cerr, environmentFolder(),
+                                                              winterlarder::answer::executableFile(), colourWanted(),
+                                                              cores(), moment(*today)});
         if (std::cout.flush()) return status;
         std::cerr << "standard output: cannot be written\n";
         return static_cast<int>(winterlarder::cli::Status::FileTrouble);

@@ -6,7 +6,8 @@
 
 namespace winterlarder::cli {
 
-Outcome<std::vector<exchange::DailyTemperature>> measuredDays(const Session& session, const std::string& source, const exchange::TemperatureColumns& columns,
+Outcome<std::vector<exchange::DailyTemperature>> measuredDays(const Session& session, const std::string& source,
+                                                              const exchange::TemperatureColumns& columns,
                                                               exchange::TemperatureScale scale, bool sure) {
     const auto text = textOf(source, session.in, limits::tableText);
     if (!text) return text.problems();

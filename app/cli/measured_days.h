@@ -11,7 +11,8 @@ namespace winterlarder::cli {
 
 //! The daily temperatures of a table; problems of the file too. Where the last day is still to come that is asked about first, unless the
 //! keeper is `sure`. Tested: tests/cli/doubts_test.cpp.
-Outcome<std::vector<exchange::DailyTemperature>> measuredDays(const Session& session, const std::string& source, const exchange::TemperatureColumns& columns,
+Outcome<std::vector<exchange::DailyTemperature>> measuredDays(const Session& session, const std::string& source,
+                                                              const exchange::TemperatureColumns& columns,
                                                               exchange::TemperatureScale scale, bool sure);
 
 } // namespace winterlarder::cli

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "climate/gazetteer.h"
 #include "cli/session.h"
+#include "climate/gazetteer.h"
 
 #include <string>
 

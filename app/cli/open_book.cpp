@@ -16,7 +16,8 @@ std::optional<std::int64_t> numberIn(std::string_view text) {
     if (text.starts_with('#')) text.remove_prefix(1);
     std::int64_t number = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    return error == std::errc() && end == text.data() + text.size() && number > 0 ? std::optional(number) : std::nullopt;
+    return error == std::errc() && end == text.data() + text.size() && number > 0 ? std::optional(number)
+                                                                                  : std::nullopt;
 }
 
 std::string suggestedColonies(book::Book& from, const std::string& written) {
@@ -30,18 +31,23 @@ std::string suggestedColonies(book::Book& from, const std::string& written) {
 
 //! A sign another machine left cannot be proved stale here; only the keeper can say that it is.
 std::string remedyOf(const Session& session, const book::Book& opened) {
-    const bool elsewhere = opened.access() == book::Access::OpenElsewhere && opened.holder().machine != session.moment.machine;
-    return elsewhere ? "nothing was written; where it is closed there, or that machine is gone or has another name now, say --take-over"
-                     : "nothing was written";
+    const bool elsewhere =
+        opened.access() == book::Access::OpenElsewhere && opened.holder().machine != session.moment.machine;
+    return elsewhere
+               ? "nothing was written; where it is closed there, or that machine is gone or has another name now, say --take-over"
+               : "nothing was written";
 }
 
 } // namespace
 
-std::string writerOf(const Session& session, const BookFile& options) { return options.by.value_or(session.moment.who); }
+std::string writerOf(const Session& session, const BookFile& options) {
+    return options.by.value_or(session.moment.who);
+}
 
 book::Opening openingOf(const Session& session, const BookFile& options, For purpose) {
     const auto writing = options.takeOver ? book::OpenFor::TakingOver : book::OpenFor::Writing;
-    return {{writerOf(session, options), session.moment.machine, session.moment.now}, purpose == For::Reading ? book::OpenFor::Reading : writing};
+    return {{writerOf(session, options), session.moment.machine, session.moment.now},
+            purpose == For::Reading ? book::OpenFor::Reading : writing};
 }
 
 Outcome<book::Book> openBook(Session& session, const BookFile& options, For purpose) {
@@ -82,14 +88,13 @@ Outcome<Date> dayOrToday(const Session& session, const char* option, const std::
 Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind) {
     if (!applied) return session.fail(applied.problems());
     for (const auto& notice : applied->notices) session.tell(notice);
-    const auto added = std::find_if(applied->touched.begin(), applied->touched.end(), [&](const book::Touched& touched) {
-        return touched.kind == kind && touched.how == book::ChangeHow::Add;
-    });
+    const auto added =
+        std::find_if(applied->touched.begin(), applied->touched.end(), [&](const book::Touched& touched) {
+            return touched.kind == kind && touched.how == book::ChangeHow::Add;
+        });
     if (added == applied->touched.end()) throw std::logic_error("an added entry is not among what the edit touched");
-    if (session.json)
-        session.print(exchange::Json::object().add("id", static_cast<double>(added->id)));
-    else
-        session.out << added->id << '\n';
+    if (session.json) session.print(exchange::Json::object().add("id", static_cast<double>(added->id)));
+    else session.out << added->id << '\n';
     return Status::Done;
 }
 

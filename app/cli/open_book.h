@@ -30,14 +30,14 @@ Outcome<Date> dayOf(const char* option, const std::string& text);
 Outcome<Date> dayOrToday(const Session& session, const char* option, const std::optional<std::string>& text);
 
 //! Applies the edit; the number of the entry that is new, printed once it is on disk.
-template <class Entry>
-Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry);
+template <class Entry> Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry);
 
 //! Said after a question about an entry that may be right.
 inline constexpr const char* ifSure = "If it is right as it stands: --sure";
 
 //! Said after a question about an entry that is taken meanwhile.
-inline constexpr const char* takenAsTyped = "It is entered as typed; book undo takes it back, --sure says that it is right";
+inline constexpr const char* takenAsTyped =
+    "It is entered as typed; book undo takes it back, --sure says that it is right";
 
 //! What is asked about an entry before it is added.
 struct Asked {
@@ -46,8 +46,7 @@ struct Asked {
 };
 
 //! Of an entry about to be added. One beyond the limits of its fields is the book's to refuse.
-template <class Entry>
-Asked askedAbout(const Session& session, book::Book& to, bool sure, const Entry& entry) {
+template <class Entry> Asked askedAbout(const Session& session, book::Book& to, bool sure, const Entry& entry) {
     const book::Limits limits(session.reference.fields);
     if (!limits.faults(book::tableOf(book::kindOf<Entry>), book::rowOf(entry)).empty()) return {};
     const auto known = answer::surroundingsOf(to, answer::colonyOf(entry));
@@ -71,11 +70,11 @@ Status judgeAndAdd(Session& session, book::Book& to, const Options& options, Ent
     return status;
 }
 
-template <class Entry>
-Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry) {
-    return printId(session,
-                   to.apply(book::SingleEdit(book::Add<Entry>{std::move(entry)}), session.moment.now, writerOf(session, options)),
-                   book::kindOf<Entry>);
+template <class Entry> Status addAndPrint(Session& session, book::Book& to, const BookFile& options, Entry entry) {
+    return printId(
+        session,
+        to.apply(book::SingleEdit(book::Add<Entry>{std::move(entry)}), session.moment.now, writerOf(session, options)),
+        book::kindOf<Entry>);
 }
 
 } // namespace winterlarder::cli

@@ -26,8 +26,15 @@ std::string queryOf(const std::vector<std::string>& words) {
 // `site` is what a case file takes as it stands.
 Json placeJson(const climate::FoundPlace& found, const climate::Gazetteer& places, const climate::Site& site) {
     const auto& place = *found.place;
-    const auto coordinates = [&](Json object) { return std::move(object.add("latitude", place.latitude).add("longitude", place.longitude).add("elevation_m", place.heightM)); };
-    Json object = coordinates(Json::object().add("name", place.name).add("state", place.state).add("country", place.country).add("full_name", places.fullName(place)));
+    const auto coordinates = [&](Json object) {
+        return std::move(
+            object.add("latitude", place.latitude).add("longitude", place.longitude).add("elevation_m", place.heightM));
+    };
+    Json object = coordinates(Json::object()
+                                  .add("name", place.name)
+                                  .add("state", place.state)
+                                  .add("country", place.country)
+                                  .add("full_name", places.fullName(place)));
     object.add("population", place.population).add("station", site.stationId).add("distance_km", *site.distanceKm);
     object.add("height_shift_c", site.heightShiftK);
     return std::move(object.add("site", coordinates(Json::object())));
@@ -37,20 +44,24 @@ Json placeJson(const climate::FoundPlace& found, const climate::Gazetteer& place
 
 Status places(Session& session, const PlacesOptions& options) {
     if (options.most < 1 || options.most > mostPlaces)
-        return session.fail({argumentProblem(fmt::format("--most is {}", options.most), fmt::format("1 to {}", mostPlaces))});
+        return session.fail(
+            {argumentProblem(fmt::format("--most is {}", options.most), fmt::format("1 to {}", mostPlaces))});
     const auto places = placesOf(session);
     if (!places) return session.fail(places.problems());
     const auto found = places->find(queryOf(options.query), static_cast<std::size_t>(options.most));
     if (found.empty()) return session.fail(placeNamed(*places, queryOf(options.query)).problems());
-    TextTable table({say::CommandLine::tr("Place"), say::CommandLine::tr(">Latitude"), say::CommandLine::tr(">Longitude"), say::CommandLine::tr(">Height"), say::CommandLine::tr("Climate")});
+    TextTable table({say::CommandLine::tr("Place"), say::CommandLine::tr(">Latitude"),
+                     say::CommandLine::tr(">Longitude"), say::CommandLine::tr(">Height"),
+                     say::CommandLine::tr("Climate")});
     Json list = Json::list();
     for (const auto& each : found) {
         const auto& place = *each.place;
         const auto site = climate::siteNear(session.reference, place.latitude, place.longitude, place.heightM);
         if (!site) return session.fail(site.problems());
         list.push(placeJson(each, *places, *site));
-        table.add({text::foundName(each, *places), text::number(place.latitude, 2, session.style), text::number(place.longitude, 2, session.style),
-                   text::height(place.heightM, session.style), text::weatherOf(*site, session.reference, place.heightM, session.style)});
+        table.add({text::foundName(each, *places), text::number(place.latitude, 2, session.style),
+                   text::number(place.longitude, 2, session.style), text::height(place.heightM, session.style),
+                   text::weatherOf(*site, session.reference, place.heightM, session.style)});
     }
     if (session.json) session.print(list);
     else session.print(table.text());

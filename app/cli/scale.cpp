@@ -59,7 +59,8 @@ Outcome<exchange::ScaleLogOptions> logOptions(const ScaleOptions& options) {
     return result;
 }
 
-Outcome<exchange::ScaleLog> readLog(Session& session, const std::string& file, const exchange::ScaleLogOptions& options) {
+Outcome<exchange::ScaleLog> readLog(Session& session, const std::string& file,
+                                    const exchange::ScaleLogOptions& options) {
     if (file == "-") return exchange::readScaleLog(session.in, shownName(file), options);
     std::error_code none;
     if (std::filesystem::is_directory(file, none))
@@ -73,14 +74,17 @@ Outcome<exchange::ScaleLog> readLog(Session& session, const std::string& file, c
 
 QString column(const exchange::LogColumn& column) {
     const QString number = say::CommandLine::tr("column %1").arg(column.number);
-    const QString name = column.name.empty() ? number : say::CommandLine::tr("%1, \"%2\"").arg(number, text::printable(column.name));
+    const QString name =
+        column.name.empty() ? number : say::CommandLine::tr("%1, \"%2\"").arg(number, text::printable(column.name));
     return say::CommandLine::tr("%1 (%2)").arg(name, text::toldBy(column.told));
 }
 
 QString timeForm(const ScaleAnswer& answer) {
     switch (answer.columns.timeForm) {
     case exchange::TimeForm::WallClock: return {};
-    case exchange::TimeForm::WithOffset: return answer.utcDays ? say::CommandLine::tr(", in UTC") : say::CommandLine::tr(", with their distance from UTC");
+    case exchange::TimeForm::WithOffset:
+        return answer.utcDays ? say::CommandLine::tr(", in UTC")
+                              : say::CommandLine::tr(", with their distance from UTC");
     case exchange::TimeForm::UnixTime: return say::CommandLine::tr(", in seconds since 1970");
     }
     return {};
@@ -93,20 +97,31 @@ QString understood(const ScaleAnswer& answer, const text::WordStyle& style) {
     if (columns.date) facts.add(say::CommandLine::tr("Date"), column(*columns.date));
     facts.add(say::CommandLine::tr("Time"), column(columns.time) + timeForm(answer));
     if (columns.dateOrder)
-        facts.add(say::CommandLine::tr("Date order"), say::CommandLine::tr("%1 (%2)").arg(QString::fromStdString(std::string(exchange::word(*columns.dateOrder))),
-                                                      text::toldBy(columns.dateOrderTold)));
+        facts.add(
+            say::CommandLine::tr("Date order"),
+            say::CommandLine::tr("%1 (%2)").arg(QString::fromStdString(std::string(exchange::word(*columns.dateOrder))),
+                                                text::toldBy(columns.dateOrderTold)));
     facts.add(say::CommandLine::tr("Weight"), column(columns.weight));
-    facts.add(say::CommandLine::tr("Unit"), say::CommandLine::tr("%1 (%2)").arg(QString::fromStdString(std::string(symbol(columns.unit))), text::toldBy(columns.unitTold)));
-    facts.add(say::CommandLine::tr("Readings"), say::CommandLine::tr("%1, one in %2 minutes")
-                                  .arg(text::count(static_cast<double>(summary.readings), style),
-                                       text::number(static_cast<double>(summary.interval) / 60, 1, style)));
-    if (summary.order == scale::RowOrder::NewestFirst) facts.add(say::CommandLine::tr("Order"), say::CommandLine::tr("newest first, turned round"));
-    if (summary.order == scale::RowOrder::Mixed) facts.add(say::CommandLine::tr("Order"), say::CommandLine::tr("rows were not in the order of time and are sorted"));
+    facts.add(say::CommandLine::tr("Unit"),
+              say::CommandLine::tr("%1 (%2)").arg(QString::fromStdString(std::string(symbol(columns.unit))),
+                                                  text::toldBy(columns.unitTold)));
+    facts.add(say::CommandLine::tr("Readings"),
+              say::CommandLine::tr("%1, one in %2 minutes")
+                  .arg(text::count(static_cast<double>(summary.readings), style),
+                       text::number(static_cast<double>(summary.interval) / 60, 1, style)));
+    if (summary.order == scale::RowOrder::NewestFirst)
+        facts.add(say::CommandLine::tr("Order"), say::CommandLine::tr("newest first, turned round"));
+    if (summary.order == scale::RowOrder::Mixed)
+        facts.add(say::CommandLine::tr("Order"),
+                  say::CommandLine::tr("rows were not in the order of time and are sorted"));
     if (summary.merged > 0)
-        facts.add(say::CommandLine::tr("Same time"), say::CommandLine::tr("%1 rows share their time with another and are taken together")
-                                       .arg(text::count(static_cast<double>(summary.merged), style)));
-    if (answer.utcDays) facts.add(say::CommandLine::tr("Days"), say::CommandLine::tr("of UTC; --time-zone gives those of the place"));
-    if (columns.daysOnly) facts.add(say::CommandLine::tr("Days"), say::CommandLine::tr("no time of day is given: taken as noon"));
+        facts.add(say::CommandLine::tr("Same time"),
+                  say::CommandLine::tr("%1 rows share their time with another and are taken together")
+                      .arg(text::count(static_cast<double>(summary.merged), style)));
+    if (answer.utcDays)
+        facts.add(say::CommandLine::tr("Days"), say::CommandLine::tr("of UTC; --time-zone gives those of the place"));
+    if (columns.daysOnly)
+        facts.add(say::CommandLine::tr("Days"), say::CommandLine::tr("no time of day is given: taken as noon"));
     return facts.text();
 }
 
@@ -116,16 +131,22 @@ QString signedKg(Mass mass, const text::WordStyle& style) {
 }
 
 QString monthsText(const scale::Summary& summary, const text::WordStyle& style) {
-    TextTable table({say::CommandLine::tr("Month"), say::CommandLine::tr(">Change kg"), say::CommandLine::tr(">Nectar days"), say::CommandLine::tr(">kg"), say::CommandLine::tr(">Eating days"), say::CommandLine::tr(">kg"), say::CommandLine::tr("Remark")});
+    TextTable table({say::CommandLine::tr("Month"), say::CommandLine::tr(">Change kg"),
+                     say::CommandLine::tr(">Nectar days"), say::CommandLine::tr(">kg"),
+                     say::CommandLine::tr(">Eating days"), say::CommandLine::tr(">kg"),
+                     say::CommandLine::tr("Remark")});
     for (const scale::MonthChange& month : summary.months) {
         QStringList remarks;
         if (!month.change) remarks << text::monthEnd(month.ends);
         if (month.byDay) remarks << say::CommandLine::tr("an end was weighed by day, foragers out");
         if (month.wet) remarks << say::CommandLine::tr("an end in the wet");
-        if (month.change && month.unknownDays > 0) remarks << say::CommandLine::tr("%1 days unknown").arg(month.unknownDays);
-        table.add({text::month(month.year, month.month, style), month.change ? signedKg(*month.change, style) : QStringLiteral("?"),
-                   QString::number(month.nectarDays), text::number(month.nectar.value(), 1, style), QString::number(month.eatingDays),
-                   text::number(month.eaten.value(), 1, style), remarks.join(QStringLiteral("; "))});
+        if (month.change && month.unknownDays > 0)
+            remarks << say::CommandLine::tr("%1 days unknown").arg(month.unknownDays);
+        table.add({text::month(month.year, month.month, style),
+                   month.change ? signedKg(*month.change, style) : QStringLiteral("?"),
+                   QString::number(month.nectarDays), text::number(month.nectar.value(), 1, style),
+                   QString::number(month.eatingDays), text::number(month.eaten.value(), 1, style),
+                   remarks.join(QStringLiteral("; "))});
     }
     return table.text();
 }
@@ -134,13 +155,20 @@ QString monthsText(const scale::Summary& summary, const text::WordStyle& style) 
 QString dampnessText(const scale::Summary& summary, const text::WordStyle& style) {
     const double damp = scale::dampnessOf(summary.days);
     if (damp < scale::muchDampness) return {};
-    return wrapped(say::CommandLine::tr("Water in the wood and on the hive moves this log by about %1 kg from day to day: while it is too cold to fly a single day of nectar "
-                                        "is water. The months themselves are right.").arg(text::number(damp, 2, style)), QStringLiteral("  "));
+    return wrapped(
+        say::CommandLine::tr(
+            "Water in the wood and on the hive moves this log by about %1 kg from day to day: while it is too cold to fly a single day of nectar "
+            "is water. The months themselves are right.")
+            .arg(text::number(damp, 2, style)),
+        QStringLiteral("  "));
 }
 
 QString stepsText(const scale::Summary& summary, const text::WordStyle& style) {
-    if (summary.steps.empty()) return wrapped(say::CommandLine::tr("No steps: nothing was put on, taken off or poured in."), QStringLiteral("  "));
-    TextTable table({say::CommandLine::tr("Step"), say::CommandLine::tr("Time"), say::CommandLine::tr(">kg"), say::CommandLine::tr("Kind"), say::CommandLine::tr("Why")});
+    if (summary.steps.empty())
+        return wrapped(say::CommandLine::tr("No steps: nothing was put on, taken off or poured in."),
+                       QStringLiteral("  "));
+    TextTable table({say::CommandLine::tr("Step"), say::CommandLine::tr("Time"), say::CommandLine::tr(">kg"),
+                     say::CommandLine::tr("Kind"), say::CommandLine::tr("Why")});
     for (const scale::Step& step : summary.steps)
         table.add({text::date(step.date, style), QString::fromStdString(answer::localTime(step.local).substr(11, 5)),
                    signedKg(step.jump.change, style), text::stepKind(step.kind), text::stepRule(step.rule)});
@@ -148,15 +176,16 @@ QString stepsText(const scale::Summary& summary, const text::WordStyle& style) {
 }
 
 QString daysText(const scale::Summary& summary, const text::WordStyle& style) {
-    TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">kg"), say::CommandLine::tr(">Change kg"), say::CommandLine::tr("Kind"), say::CommandLine::tr("Remark")});
+    TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">kg"), say::CommandLine::tr(">Change kg"),
+                     say::CommandLine::tr("Kind"), say::CommandLine::tr("Remark")});
     for (const scale::DayWeight& day : summary.days) {
         QStringList remarks;
         if (day.basis == scale::Basis::NearNight) remarks << say::CommandLine::tr("late evening and early morning");
         if (day.basis == scale::Basis::Day) remarks << say::CommandLine::tr("by day");
         if (day.wet) remarks << say::CommandLine::tr("wet");
         table.add({text::date(day.date, style), text::number(day.weight.value(), 2, style),
-                   day.change ? signedKg(*day.change, style) : QString(), day.kind ? text::dayKind(*day.kind) : QString(),
-                   remarks.join(QStringLiteral("; "))});
+                   day.change ? signedKg(*day.change, style) : QString(),
+                   day.kind ? text::dayKind(*day.kind) : QString(), remarks.join(QStringLiteral("; "))});
     }
     return table.text();
 }
@@ -169,8 +198,11 @@ public:
     }
     QString under(const QString& title) const {
         if (count_ == 0) return {};
-        const QString more = count_ > mostLines ? wrapped(say::CommandLine::tr("and %1 more; --json lists them all").arg(count_ - mostLines), QStringLiteral("  "))
-                                                : QString();
+        const QString more =
+            count_ > mostLines
+                ? wrapped(say::CommandLine::tr("and %1 more; --json lists them all").arg(count_ - mostLines),
+                          QStringLiteral("  "))
+                : QString();
         return QLatin1Char('\n') + title.arg(count_) + QLatin1Char('\n') + text_ + more;
     }
 
@@ -188,7 +220,8 @@ QString shownTime(std::int64_t local) {
 QString faultsText(const ScaleAnswer& answer) {
     ShortList list;
     for (const exchange::ScaleLogFault& fault : answer.faults) {
-        const QString cell = fault.cell.empty() ? QString() : say::CommandLine::tr(" (%1)").arg(text::printable(fault.cell));
+        const QString cell =
+            fault.cell.empty() ? QString() : say::CommandLine::tr(" (%1)").arg(text::printable(fault.cell));
         list.add(say::CommandLine::tr("line %1: %2").arg(fault.line).arg(text::rowFault(fault.why) + cell));
     }
     for (const scale::LeftOut& left : answer.summary.leftOut)
@@ -202,20 +235,27 @@ QString oddities(const scale::Summary& summary, const text::WordStyle& style) {
         gaps.add(say::CommandLine::tr("%1 to %2").arg(shownTime(gap.from), shownTime(gap.to)));
     for (const scale::ClockJump& jump : summary.jumps) {
         const QString minutes = text::number(std::abs(static_cast<double>(jump.seconds)) / 60, 0, style);
-        const QString way = jump.seconds < 0 ? say::CommandLine::tr("%1: %2 minutes back") : say::CommandLine::tr("%1: %2 minutes forward");
-        const QString why = jump.kind == scale::ClockJump::Kind::DaylightSaving ? say::CommandLine::tr(" (daylight saving)") : QString();
+        const QString way = jump.seconds < 0 ? say::CommandLine::tr("%1: %2 minutes back")
+                                             : say::CommandLine::tr("%1: %2 minutes forward");
+        const QString why = jump.kind == scale::ClockJump::Kind::DaylightSaving
+                                ? say::CommandLine::tr(" (daylight saving)")
+                                : QString();
         clock.add(way.arg(shownTime(jump.local), minutes) + why);
     }
     for (const scale::Stretch& stretch : summary.disturbed)
         disturbed.add(stretch.kind == scale::Stretch::Kind::Wet
-                          ? say::CommandLine::tr("%1: %2 kg of rain or snow").arg(shownTime(stretch.begin), text::number(stretch.most.value(), 1, style))
-                          : say::CommandLine::tr("%1: %2 kg and back").arg(shownTime(stretch.begin), signedKg(stretch.most, style)));
-    return gaps.under(say::CommandLine::tr("Gaps: %1")) + clock.under(say::CommandLine::tr("Clock put back or forward: %1")) + disturbed.under(say::CommandLine::tr("Disturbed: %1"));
+                          ? say::CommandLine::tr("%1: %2 kg of rain or snow")
+                                .arg(shownTime(stretch.begin), text::number(stretch.most.value(), 1, style))
+                          : say::CommandLine::tr("%1: %2 kg and back")
+                                .arg(shownTime(stretch.begin), signedKg(stretch.most, style)));
+    return gaps.under(say::CommandLine::tr("Gaps: %1")) +
+           clock.under(say::CommandLine::tr("Clock put back or forward: %1")) +
+           disturbed.under(say::CommandLine::tr("Disturbed: %1"));
 }
 
 QString scaleText(const ScaleAnswer& answer, bool daily, const text::WordStyle& style) {
-    QString result = understood(answer, style) + QLatin1Char('\n') + monthsText(answer.summary, style) + dampnessText(answer.summary, style) + QLatin1Char('\n') +
-                     stepsText(answer.summary, style);
+    QString result = understood(answer, style) + QLatin1Char('\n') + monthsText(answer.summary, style) +
+                     dampnessText(answer.summary, style) + QLatin1Char('\n') + stepsText(answer.summary, style);
     if (daily) result += QLatin1Char('\n') + daysText(answer.summary, style);
     return result + oddities(answer.summary, style) + faultsText(answer);
 }
@@ -230,18 +270,15 @@ Outcome<ScaleAnswer> readScale(Session& session, const ScaleOptions& options) {
     auto found = answer::answerOf(std::move(log).value(), {options.timeZone, options.clock});
     if (found) return found;
     Problems problems = found.problems();
-    for (Problem& problem : problems)
-        problem.place.file = "winterlarder-cli";
+    for (Problem& problem : problems) problem.place.file = "winterlarder-cli";
     return problems;
 }
 
 Status scale(Session& session, const ScaleOptions& options) {
     const auto found = readScale(session, options);
     if (!found) return session.fail(found.problems());
-    if (session.json)
-        session.print(answer::json(*found));
-    else
-        session.print(scaleText(*found, options.daily, session.style));
+    if (session.json) session.print(answer::json(*found));
+    else session.print(scaleText(*found, options.daily, session.style));
     return Status::Done;
 }
 

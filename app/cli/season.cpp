@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "climate/season.h"
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
 #include "cli/commands.h"
 #include "cli/named_place.h"
 #include "cli/table.h"
-#include "climate/season.h"
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
 #include "text/contexts.h"
@@ -34,9 +34,9 @@ struct Shown {
 
 Problems neitherStationNorPlace(const Session& session, const std::string& id, Problems ofPlace) {
     std::vector<std::string> known;
-    for (const Station& each : session.reference.stations)
-        known.push_back(each.id);
-    if (!exchange::nearWords(id, known).empty()) ofPlace.front().remedy = exchange::suggestion(id, known) + " " + ofPlace.front().remedy;
+    for (const Station& each : session.reference.stations) known.push_back(each.id);
+    if (!exchange::nearWords(id, known).empty())
+        ofPlace.front().remedy = exchange::suggestion(id, known) + " " + ofPlace.front().remedy;
     ofPlace.front().detail = fmt::format("no station {} and {}", exchange::inQuotes(id), ofPlace.front().detail);
     return ofPlace;
 }
@@ -50,10 +50,11 @@ Outcome<Shown> ofPlace(Session& session, const std::string& name, int autumn) {
     const auto site = climate::siteNear(session.reference, place->latitude, place->longitude, place->heightM);
     if (!site) return site.problems();
     if (*site->distanceKm > climate::farthestStationKm)
-        return argumentProblem(fmt::format("no climate station lies within 600 km of {}", places->fullName(*place)), "a climate of your own");
+        return argumentProblem(fmt::format("no climate station lies within 600 km of {}", places->fullName(*place)),
+                               "a climate of your own");
     tellPlace(session, *places, *place);
-    return Shown{site->curve, climate::deriveSeason(site->curve, session.reference.constants), Winter(site->curve.hemisphere(), autumn), site->stationId,
-                 places->fullName(*place)};
+    return Shown{site->curve, climate::deriveSeason(site->curve, session.reference.constants),
+                 Winter(site->curve.hemisphere(), autumn), site->stationId, places->fullName(*place)};
 }
 
 Outcome<Shown> ofStation(Session& session, const std::string& id, int autumn) {
@@ -99,15 +100,17 @@ Json daysJson(const Shown& shown) {
 QString note(const climate::SeasonDates& dates) {
     QStringList said;
     if (dates.winterClass == climate::WinterClass::NotDerivable)
-        said << say::CommandLine::tr("Neither temperature nor day length ever falls far enough: no season can be derived here, give its "
-                   "dates yourself.");
+        said << say::CommandLine::tr(
+            "Neither temperature nor day length ever falls far enough: no season can be derived here, give its "
+            "dates yourself.");
     else if (!dates.broodless())
         said << say::CommandLine::tr("Laying never stops here, so there are no dates for its end and new start.");
     if (dates.derivable() && !dates.syrupDeadline)
         said << say::CommandLine::tr("It never gets too cold for syrup to be taken and ripened.");
     if (dates.derivable() && dates.syrupDeadline && !dates.syrupRefused)
         said << say::CommandLine::tr("It never gets too cold for syrup to be taken.");
-    if (dates.atEdgeOfRules) said << say::CommandLine::tr("The season lies at the edge of the rules: compare its dates with your own.");
+    if (dates.atEdgeOfRules)
+        said << say::CommandLine::tr("The season lies at the edge of the rules: compare its dates with your own.");
     return said.join(QLatin1Char(' '));
 }
 
@@ -125,7 +128,8 @@ Json seasonJson(const Shown& shown, bool daily) {
 }
 
 QString curveText(const Shown& shown, const text::WordStyle& style, bool daily) {
-    TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">Mean °C"), say::CommandLine::tr(">± SD"), say::CommandLine::tr(">Day length h")});
+    TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">Mean °C"), say::CommandLine::tr(">± SD"),
+                     say::CommandLine::tr(">Day length h")});
     for (SeasonDay day = firstSeasonDay; day <= lastSeasonDay; day = day + 1) {
         const Date date = shown.winter.date(day);
         if (!daily && date.day() != 1 && date.day() != 15) continue;
@@ -137,10 +141,11 @@ QString curveText(const Shown& shown, const text::WordStyle& style, bool daily) 
 }
 
 QString seasonText(const Shown& shown, bool daily, const Session& session) {
-    QString text =
-        session.strong(shown.station.empty() ? say::CommandLine::tr("Own climate: %1").arg(text::winterClass(shown.dates.winterClass))
-                                             : say::CommandLine::tr("%1: %2").arg(QString::fromStdString(shown.place.empty() ? shown.station : shown.place),
-                                                                text::winterClass(shown.dates.winterClass)));
+    QString text = session.strong(
+        shown.station.empty() ? say::CommandLine::tr("Own climate: %1").arg(text::winterClass(shown.dates.winterClass))
+                              : say::CommandLine::tr("%1: %2").arg(
+                                    QString::fromStdString(shown.place.empty() ? shown.station : shown.place),
+                                    text::winterClass(shown.dates.winterClass)));
     text += QLatin1Char('\n');
     FactList facts;
     for (const NamedDate& named : seasonDateKeys) {
@@ -166,15 +171,14 @@ Status season(Session& session, const SeasonOptions& options) {
     if (options.station.has_value() == options.caseFile.has_value())
         problems.push_back(argumentProblem("a station and --case", "exactly one of the two"));
     if (options.winter && (*options.winter < firstKnownYear || *options.winter > lastKnownYear))
-        problems.push_back(argumentProblem(fmt::format("--winter is {}", *options.winter), fmt::format("a year from {} to {}", firstKnownYear, lastKnownYear)));
+        problems.push_back(argumentProblem(fmt::format("--winter is {}", *options.winter),
+                                           fmt::format("a year from {} to {}", firstKnownYear, lastKnownYear)));
     if (!problems.empty()) return session.fail(problems);
     const auto shown = options.station ? ofStation(session, *options.station, options.winter.value_or(usualWinter))
                                        : ofCase(session, *options.caseFile, options.winter);
     if (!shown) return session.fail(shown.problems());
-    if (session.json)
-        session.print(seasonJson(*shown, options.daily));
-    else
-        session.print(seasonText(*shown, options.daily, session));
+    if (session.json) session.print(seasonJson(*shown, options.daily));
+    else session.print(seasonText(*shown, options.daily, session));
     return Status::Done;
 }
 

@@ -32,7 +32,8 @@ Status Session::fail(const Problems& problems) {
 
 Status statusOf(const Problems& problems) {
     const auto some = [&](ProblemKind kind) {
-        return std::any_of(problems.begin(), problems.end(), [kind](const Problem& problem) { return problem.kind == kind; });
+        return std::any_of(problems.begin(), problems.end(),
+                           [kind](const Problem& problem) { return problem.kind == kind; });
     };
     if (some(ProblemKind::Internal)) return Status::OurFault;
     return some(ProblemKind::Input) ? Status::WrongInput : Status::FileTrouble;
@@ -59,7 +60,8 @@ exchange::Json problemsJson(const Problems& problems) {
 exchange::Json setAsideJson(const std::vector<Remark>& setAside, const text::WordStyle& style) {
     auto list = exchange::Json::list();
     for (const Remark& remark : setAside)
-        list.push(exchange::Json::object().add("id", remark.id).add("text", text::sentence(remark, style).toStdString()));
+        list.push(
+            exchange::Json::object().add("id", remark.id).add("text", text::sentence(remark, style).toStdString()));
     return list;
 }
 

@@ -43,7 +43,7 @@ struct Session {
     int threads = 1;
     text::WordStyle style;
     Moment moment;
-    std::optional<UnitSystem> units{}; //!< chosen with --units; nothing: those of the place
+    std::optional<UnitSystem> units{};                        //!< chosen with --units; nothing: those of the place
     advice::MovingCombs combs = advice::MovingCombs::Allowed; //!< between the colonies of a yard
     std::filesystem::path dataFolder{}; //!< of the shipped data, for what is read where it is asked for alone
 

@@ -34,8 +34,7 @@ struct Coordinates {
 
 std::optional<double> degrees(std::string_view text, double most) {
     double value = 0;
-    while (!text.empty() && text.front() == ' ')
-        text.remove_prefix(1);
+    while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     const bool whole = error == std::errc() && end == text.data() + text.size();
     return whole && value >= -most && value <= most ? std::optional(value) : std::nullopt;
@@ -96,13 +95,16 @@ Json stationJson(const ListedStation& listed) {
 }
 
 QString stationsText(const std::vector<ListedStation>& stations, const text::WordStyle& style) {
-    TextTable table({say::CommandLine::tr("Station"), say::CommandLine::tr("Place"), say::CommandLine::tr("Country"), say::CommandLine::tr(">Latitude"), say::CommandLine::tr(">Longitude"), say::CommandLine::tr(">Height"),
-                     say::CommandLine::tr(">Distance"), say::CommandLine::tr("Mark")});
+    TextTable table({say::CommandLine::tr("Station"), say::CommandLine::tr("Place"), say::CommandLine::tr("Country"),
+                     say::CommandLine::tr(">Latitude"), say::CommandLine::tr(">Longitude"),
+                     say::CommandLine::tr(">Height"), say::CommandLine::tr(">Distance"), say::CommandLine::tr("Mark")});
     for (const ListedStation& listed : stations) {
         const Station& s = *listed.station;
         table.add({of(s.id), of(s.place), of(s.country), text::number(s.latitude, 2, style),
-                   text::number(s.longitude, 2, style), say::CommandLine::tr("%1 m").arg(text::number(s.elevationM, 0, style)),
-                   listed.distanceKm ? say::CommandLine::tr("%1 km").arg(text::number(*listed.distanceKm, 0, style)) : QString(),
+                   text::number(s.longitude, 2, style),
+                   say::CommandLine::tr("%1 m").arg(text::number(s.elevationM, 0, style)),
+                   listed.distanceKm ? say::CommandLine::tr("%1 km").arg(text::number(*listed.distanceKm, 0, style))
+                                     : QString(),
                    of(name(s.mark))});
     }
     return table.text();
@@ -123,8 +125,9 @@ Json formatJson(const HiveFormat& shipped) {
 }
 
 QString formatsText(const std::vector<HiveFormat>& formats, const text::WordStyle& style) {
-    TextTable table(
-        {say::CommandLine::tr("Format"), say::CommandLine::tr("Name"), say::CommandLine::tr(">Comb face"), say::CommandLine::tr(">Combs"), say::CommandLine::tr(">Pitch"), say::CommandLine::tr(">Full comb"), say::CommandLine::tr(">Bees a comb")});
+    TextTable table({say::CommandLine::tr("Format"), say::CommandLine::tr("Name"), say::CommandLine::tr(">Comb face"),
+                     say::CommandLine::tr(">Combs"), say::CommandLine::tr(">Pitch"), say::CommandLine::tr(">Full comb"),
+                     say::CommandLine::tr(">Bees a comb")});
     for (const HiveFormat& shipped : formats) {
         const hive::CombFormat format = hive::combFormat(shipped);
         table.add({of(shipped.id), of(shipped.name),
@@ -140,8 +143,7 @@ QString formatsText(const std::vector<HiveFormat>& formats, const text::WordStyl
 
 Json sourceJson(const Source& source) {
     Json used = Json::list();
-    for (const std::string& file : source.usedBy)
-        used.push(file);
+    for (const std::string& file : source.usedBy) used.push(file);
     return Json::object()
         .add("id", source.id)
         .add("citation", source.citation)
@@ -178,8 +180,7 @@ Status stations(Session& session, const StationsOptions& options) {
         return Status::Done;
     }
     Json list = Json::list();
-    for (const ListedStation& station : listed)
-        list.push(stationJson(station));
+    for (const ListedStation& station : listed) list.push(stationJson(station));
     session.print(list);
     return Status::Done;
 }
@@ -190,8 +191,7 @@ Status hiveFormats(Session& session) {
         return Status::Done;
     }
     Json list = Json::list();
-    for (const HiveFormat& format : session.reference.formats)
-        list.push(formatJson(format));
+    for (const HiveFormat& format : session.reference.formats) list.push(formatJson(format));
     session.print(list);
     return Status::Done;
 }
@@ -202,8 +202,7 @@ Status sources(Session& session, const std::optional<std::string>& id) {
         if (!id || source.id == *id) listed.push_back(&source);
     if (listed.empty()) {
         std::vector<std::string> known;
-        for (const Source& source : session.reference.sources)
-            known.push_back(source.id);
+        for (const Source& source : session.reference.sources) known.push_back(source.id);
         const bool near = !exchange::nearWords(*id, known).empty();
         return session.fail(
             {argumentProblem(fmt::format("no source {}", exchange::inQuotes(*id)),
@@ -211,10 +210,8 @@ Status sources(Session& session, const std::optional<std::string>& id) {
     }
     Json list = Json::list();
     for (const Source* source : listed) {
-        if (session.json)
-            list.push(sourceJson(*source));
-        else
-            session.print(sourceText(*source, session));
+        if (session.json) list.push(sourceJson(*source));
+        else session.print(sourceText(*source, session));
     }
     if (session.json) session.print(list);
     return Status::Done;

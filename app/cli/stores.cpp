@@ -8,7 +8,6 @@
 #include "text/remarks.h"
 #include "text/words.h"
 
-
 namespace winterlarder::cli {
 
 using namespace winterlarder::answer;
@@ -37,7 +36,8 @@ Json combsJson(const advice::StoresToday& today) {
     return list;
 }
 
-Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today, const std::vector<Remark>& setAside, const text::WordStyle& style) {
+Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today, const std::vector<Remark>& setAside,
+                const text::WordStyle& style) {
     Json answer = Json::object();
     answer.add("colony", record.colony).add("as_of", record.asOf.iso());
     answer.add("stores_kg", today.estimate ? json(today.estimate->spread) : Json())
@@ -51,31 +51,39 @@ Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today
 }
 
 QString combsText(const std::vector<stores::CombStores>& combs, const text::WordStyle& style) {
-    TextTable table({say::CommandLine::tr(">Comb"), say::CommandLine::tr(">Capped"), say::CommandLine::tr(">Open, as ripe honey")});
+    TextTable table(
+        {say::CommandLine::tr(">Comb"), say::CommandLine::tr(">Capped"), say::CommandLine::tr(">Open, as ripe honey")});
     for (std::size_t i = 0; i < combs.size(); ++i)
         table.add({QString::number(i + 1), text::mass(combs[i].capped, style), text::mass(combs[i].open, style)});
     return table.text();
 }
 
 QString evidenceText(const stores::StoresEstimate& estimate, const text::WordStyle& style) {
-    TextTable table({say::CommandLine::tr("What says so"), say::CommandLine::tr("Seen on"), say::CommandLine::tr(">Stores"), say::CommandLine::tr(">Weight")});
+    TextTable table({say::CommandLine::tr("What says so"), say::CommandLine::tr("Seen on"),
+                     say::CommandLine::tr(">Stores"), say::CommandLine::tr(">Weight")});
     for (const stores::EvidenceShare& share : estimate.shares)
         table.add({text::evidence(stores::idOf(share.evidence.kind)), text::date(share.evidence.date, style),
                    text::amount(share.says, style), text::number(share.weight, 2, style)});
     return table.text();
 }
 
-QString storesText(const book::ColonyCase& record, const advice::StoresToday& today, const std::vector<Remark>& setAside, const Session& session) {
+QString storesText(const book::ColonyCase& record, const advice::StoresToday& today,
+                   const std::vector<Remark>& setAside, const Session& session) {
     const QString name = record.colony ? shown(*record.colony) : say::CommandLine::tr("Colony without a name");
-    QString text = session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, session.style))) + QLatin1Char('\n');
+    QString text = session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, session.style))) +
+                   QLatin1Char('\n');
     FactList facts;
-    facts.add(say::CommandLine::tr("Stores"), today.estimate ? text::amount(today.estimate->spread, session.style) : say::CommandLine::tr("not known"));
-    facts.add(say::CommandLine::tr("Bees"), today.bees ? text::bees(*today.bees, session.style) : say::CommandLine::tr("not known"));
-    if (today.freeRoom) facts.add(say::CommandLine::tr("Room in the combs"), text::amount(*today.freeRoom, session.style));
+    facts.add(say::CommandLine::tr("Stores"),
+              today.estimate ? text::amount(today.estimate->spread, session.style) : say::CommandLine::tr("not known"));
+    facts.add(say::CommandLine::tr("Bees"),
+              today.bees ? text::bees(*today.bees, session.style) : say::CommandLine::tr("not known"));
+    if (today.freeRoom)
+        facts.add(say::CommandLine::tr("Room in the combs"), text::amount(*today.freeRoom, session.style));
     text += facts.text();
     if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, session.style);
     if (today.estimate && today.estimate->contradictory)
-        text += wrapped(say::CommandLine::tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
+        text +=
+            wrapped(say::CommandLine::tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
     text += setAsideText(setAside, session.style);
     if (today.combs && !today.combs->empty()) text += QLatin1Char('\n') + combsText(*today.combs, session.style);
     return text;
@@ -91,10 +99,8 @@ Status stores(Session& session, const std::string& caseFile) {
     session.ask(read->asked);
     const auto today =
         advice::storesToday(read->question, session.reference.constants, session.sampling, session.threads);
-    if (session.json)
-        session.print(storesJson(read->record, today, read->question.setAside, session.style));
-    else
-        session.print(storesText(read->record, today, read->question.setAside, session));
+    if (session.json) session.print(storesJson(read->record, today, read->question.setAside, session.style));
+    else session.print(storesText(read->record, today, read->question.setAside, session));
     return Status::Done;
 }
 

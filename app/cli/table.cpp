@@ -12,8 +12,7 @@ namespace {
 constexpr qsizetype lineWidth = 100;
 
 QString trimmedEnd(QString line) {
-    while (line.endsWith(QLatin1Char(' ')))
-        line.chop(1);
+    while (line.endsWith(QLatin1Char(' '))) line.chop(1);
     return line;
 }
 
@@ -33,8 +32,7 @@ QString TextTable::text() const {
     std::vector<qsizetype> widths;
     for (qsizetype column = 0; column < headings_.size(); ++column) {
         qsizetype width = headings_[column].size();
-        for (const QStringList& row : rows_)
-            width = std::max(width, row.value(column).size());
+        for (const QStringList& row : rows_) width = std::max(width, row.value(column).size());
         widths.push_back(width);
     }
     const auto line = [&](const QStringList& cells) {
@@ -48,8 +46,7 @@ QString TextTable::text() const {
         return trimmedEnd(result) + QLatin1Char('\n');
     };
     QString result = line(headings_);
-    for (const QStringList& row : rows_)
-        result += line(row);
+    for (const QStringList& row : rows_) result += line(row);
     return result;
 }
 
@@ -59,8 +56,7 @@ void FactList::add(const QString& label, const QString& value) {
 
 QString FactList::text() const {
     qsizetype width = 0;
-    for (const auto& fact : facts_)
-        width = std::max(width, fact.first.size());
+    for (const auto& fact : facts_) width = std::max(width, fact.first.size());
     QString result;
     for (const auto& fact : facts_)
         result += wrapped(fact.second, QStringLiteral("  %1  ").arg(fact.first.leftJustified(width)));
@@ -83,8 +79,6 @@ QString wrapped(const QString& text, const QString& lead) {
     return result + trimmedEnd(line) + QLatin1Char('\n');
 }
 
-QString shown(const std::string& text) {
-    return QString::fromStdString(book::visible(text));
-}
+QString shown(const std::string& text) { return QString::fromStdString(book::visible(text)); }
 
 } // namespace winterlarder::cli

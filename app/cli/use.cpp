@@ -55,8 +55,7 @@ public:
     const winter::DayMeans& day(SeasonDay day) const { return ensemble_.means(day); }
     double sumKg(double (*gramsOf)(const winter::DayMeans&, const ModelConstants&)) const {
         double grams = 0;
-        for (SeasonDay d = period_.from; d <= period_.to; d = d + 1)
-            grams += gramsOf(ensemble_.means(d), k_);
+        for (SeasonDay d = period_.from; d <= period_.to; d = d + 1) grams += gramsOf(ensemble_.means(d), k_);
         return grams / 1000;
     }
     Spread<BeeCount> beesAtEnd() const {
@@ -69,8 +68,7 @@ public:
         std::vector<MonthOfUse> result;
         for (SeasonDay first = period_.from; first <= period_.to;) {
             SeasonDay last = first;
-            while (last < period_.to && date(last + 1).month() == date(first).month())
-                last = last + 1;
+            while (last < period_.to && date(last + 1).month() == date(first).month()) last = last + 1;
             const auto kg = eaten(first, last);
             result.push_back({date(first).year(), date(first).month(), spread(kg), mean(kg)});
             first = last + 1;
@@ -111,8 +109,10 @@ Problems refusals(const advice::ColonyQuestion& question, const std::string& fil
         problems.push_back({ProblemKind::Input, {file, 0, 0}, std::move(detail), std::move(remedy)});
     };
     if (!question.bees)
-        for (const Remark& remark : question.setAside) refuse(text::sentence(remark, {}).toStdString(), "see CASE FILES in the manual");
-    if (!question.bees && question.setAside.empty()) refuse("nothing tells how many bees there are", "bees with count, covered_combs or seams");
+        for (const Remark& remark : question.setAside)
+            refuse(text::sentence(remark, {}).toStdString(), "see CASE FILES in the manual");
+    if (!question.bees && question.setAside.empty())
+        refuse("nothing tells how many bees there are", "bees with count, covered_combs or seams");
     if (question.bees && question.bees->count <= 0) refuse("there are no bees", "a colony with bees");
     if (!question.site) refuse("no climate station lies within 600 km of the place", "a climate of your own");
     if (question.site && !question.season.derivable())
@@ -125,8 +125,7 @@ std::optional<SeasonDay> dayOf(const std::string& option, const std::string& tex
                                Problems& problems) {
     const auto date = Date::parse(text);
     if (!date) {
-        problems.push_back(
-            argumentProblem(fmt::format("{} is {}, which is not a date", option, text), dateForm));
+        problems.push_back(argumentProblem(fmt::format("{} is {}, which is not a date", option, text), dateForm));
         return std::nullopt;
     }
     if (winter.contains(*date)) return winter.seasonDay(*date);
@@ -213,8 +212,9 @@ Json useJson(const Use& use, bool daily, const text::WordStyle& style) {
 }
 
 QString daysText(const Use& use, const text::WordStyle& style) {
-    TextTable table(
-        {say::CommandLine::tr("Day"), say::CommandLine::tr(">Use g"), say::CommandLine::tr(">Income g"), say::CommandLine::tr(">Bees"), say::CommandLine::tr(">Brood cells"), say::CommandLine::tr(">Mean °C"), say::CommandLine::tr(">Power W")});
+    TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">Use g"), say::CommandLine::tr(">Income g"),
+                     say::CommandLine::tr(">Bees"), say::CommandLine::tr(">Brood cells"),
+                     say::CommandLine::tr(">Mean °C"), say::CommandLine::tr(">Power W")});
     for (SeasonDay day = use.period().from; day <= use.period().to; day = day + 1) {
         const winter::DayMeans& means = use.day(day);
         const auto number = [&](double value, int decimals) { return text::number(value, decimals, style); };
@@ -230,13 +230,13 @@ QString useText(const Use& use, bool daily, const Session& session) {
     const auto [from, to] = use.period();
     const text::WordStyle& style = session.style;
     const auto kg = [&](double value) { return text::mass(kilograms(value), style); };
-    QString text =
-        session.strong(
-            say::CommandLine::tr("Use from %1 to %2").arg(text::date(use.date(from), style), text::date(use.date(to), style))) +
-        QLatin1Char('\n');
+    QString text = session.strong(say::CommandLine::tr("Use from %1 to %2")
+                                      .arg(text::date(use.date(from), style), text::date(use.date(to), style))) +
+                   QLatin1Char('\n');
     const auto eaten = use.eaten(from, to);
     FactList facts;
-    facts.add(say::CommandLine::tr("Food eaten"), say::CommandLine::tr("%1, mean %2").arg(text::mass(Use::spread(eaten), style), kg(Use::mean(eaten))));
+    facts.add(say::CommandLine::tr("Food eaten"),
+              say::CommandLine::tr("%1, mean %2").arg(text::mass(Use::spread(eaten), style), kg(Use::mean(eaten))));
     facts.add(say::CommandLine::tr("  adult bees"), kg(use.sumKg(adultGrams)));
     facts.add(say::CommandLine::tr("  warmth for brood"), kg(use.sumKg(broodHeatGrams)));
     facts.add(say::CommandLine::tr("  food for brood"), kg(use.sumKg(broodFoodGrams)));
@@ -265,10 +265,8 @@ Status use(Session& session, const UseOptions& options) {
     const auto period = periodOf(options, question, asked.start);
     if (!period) return session.fail(period.problems());
     const Use used(question, session.reference.constants, run(session, asked, options.central), *period);
-    if (session.json)
-        session.print(useJson(used, options.daily, session.style));
-    else
-        session.print(useText(used, options.daily, session));
+    if (session.json) session.print(useJson(used, options.daily, session.style));
+    else session.print(useText(used, options.daily, session));
     return Status::Done;
 }
 

@@ -117,9 +117,7 @@ CombWords CombDrawing::wordsAround(int width) const {
     return words;
 }
 
-std::vector<CombSlot> CombDrawing::slots_() const {
-    return layOut(placesOf(combs_), size(), wordsAround(width()));
-}
+std::vector<CombSlot> CombDrawing::slots_() const { return layOut(placesOf(combs_), size(), wordsAround(width())); }
 
 int CombDrawing::combAt(QPointF point) const {
     const auto words = wordsAround(width());
@@ -135,12 +133,11 @@ QRectF CombDrawing::faceOf(int comb) const {
 }
 
 int CombDrawing::heightForWidth(int width) const {
-    return std::max(minimumSizeHint().height(), static_cast<int>(std::ceil(heightFor(placesOf(combs_), width, wordsAround(width)))));
+    return std::max(minimumSizeHint().height(),
+                    static_cast<int>(std::ceil(heightFor(placesOf(combs_), width, wordsAround(width)))));
 }
 
-QSize CombDrawing::sizeHint() const {
-    return {760, heightForWidth(760)};
-}
+QSize CombDrawing::sizeHint() const { return {760, heightForWidth(760)}; }
 
 QSize CombDrawing::minimumSizeHint() const {
     const auto rows = std::max<std::size_t>(1, rowsOf(placesOf(combs_)).size());
@@ -157,8 +154,8 @@ void CombDrawing::paintRowLabels(QPainter& painter, const std::vector<CombSlot>&
         const auto& comb = at(slot.comb);
         if (labelled == comb.box) continue;
         labelled = comb.box;
-        painter.drawText(QRectF(0, slot.drawn.top(), wordsAround(width()).rowLabel, slot.drawn.height()), Qt::AlignLeft | Qt::AlignVCenter,
-                         comb.inSuper ? tr("super") : tr("box %1").arg(comb.box + 1));
+        painter.drawText(QRectF(0, slot.drawn.top(), wordsAround(width()).rowLabel, slot.drawn.height()),
+                         Qt::AlignLeft | Qt::AlignVCenter, comb.inSuper ? tr("super") : tr("box %1").arg(comb.box + 1));
     }
 }
 
@@ -175,7 +172,8 @@ void CombDrawing::paintSlot(QPainter& painter, const CombSlot& slot) const {
     chosenFont.setUnderline(look.chosen);
     painter.setFont(chosenFont);
     const bool broken = slot.words.height() > 1.5 * fontMetrics().height();
-    painter.drawText(slot.words, Qt::AlignHCenter | Qt::AlignTop | Qt::TextDontClip, lineBroken(comb.kilograms, broken));
+    painter.drawText(slot.words, Qt::AlignHCenter | Qt::AlignTop | Qt::TextDontClip,
+                     lineBroken(comb.kilograms, broken));
     if (!look.chosen || !hasFocus()) return;
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(colours.accent, 2));
@@ -193,7 +191,12 @@ bool CombDrawing::event(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int comb = combAt(help->pos());
-        if (comb >= 0) QToolTip::showText(help->globalPos(), plainTip(QString(at(comb).spoken).replace(QStringLiteral(": "), QStringLiteral("\n")).replace(QStringLiteral("; "), QStringLiteral("\n"))), this);
+        if (comb >= 0)
+            QToolTip::showText(help->globalPos(),
+                               plainTip(QString(at(comb).spoken)
+                                            .replace(QStringLiteral(": "), QStringLiteral("\n"))
+                                            .replace(QStringLiteral("; "), QStringLiteral("\n"))),
+                               this);
         else QToolTip::hideText();
         return true;
     }

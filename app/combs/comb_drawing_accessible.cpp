@@ -44,7 +44,8 @@ protected:
 
 class ZonePart : public Part, public QAccessibleValueInterface {
 public:
-    ZonePart(CombDrawing* drawing, int comb, Zone zone, QAccessibleInterface* parent) : Part(drawing, comb), zone_(zone), parent_(parent) {}
+    ZonePart(CombDrawing* drawing, int comb, Zone zone, QAccessibleInterface* parent)
+        : Part(drawing, comb), zone_(zone), parent_(parent) {}
 
     QAccessibleInterface* parent() const override { return parent_; }
     QAccessibleInterface* child(int) const override { return nullptr; }
@@ -69,7 +70,9 @@ public:
         return type == QAccessible::ValueInterface ? static_cast<QAccessibleValueInterface*>(this) : nullptr;
     }
 
-    QVariant currentValue() const override { return isValid() ? QVariant(std::round(100 * shareOf(comb().record, zone_))) : QVariant(); }
+    QVariant currentValue() const override {
+        return isValid() ? QVariant(std::round(100 * shareOf(comb().record, zone_))) : QVariant();
+    }
     void setCurrentValue(const QVariant& value) override {
         if (isValid()) drawing_->wishShare(comb_, fieldOf(zone_), value.toDouble() / 100);
     }
@@ -85,15 +88,20 @@ private:
 class CombPart : public Part {
 public:
     CombPart(CombDrawing* drawing, int comb) : Part(drawing, comb) {
-        for (const auto zone : allZones) zones_.push_back(QAccessible::registerAccessibleInterface(new ZonePart(drawing, comb, zone, this)));
+        for (const auto zone : allZones)
+            zones_.push_back(QAccessible::registerAccessibleInterface(new ZonePart(drawing, comb, zone, this)));
     }
     ~CombPart() override {
         for (const auto id : zones_) QAccessible::deleteAccessibleInterface(id);
     }
 
-    QAccessibleInterface* parent() const override { return drawing_ ? QAccessible::queryAccessibleInterface(drawing_) : nullptr; }
+    QAccessibleInterface* parent() const override {
+        return drawing_ ? QAccessible::queryAccessibleInterface(drawing_) : nullptr;
+    }
     QAccessibleInterface* child(int index) const override {
-        return index >= 0 && index < childCount() ? QAccessible::accessibleInterface(zones_[static_cast<std::size_t>(index)]) : nullptr;
+        return index >= 0 && index < childCount()
+                   ? QAccessible::accessibleInterface(zones_[static_cast<std::size_t>(index)])
+                   : nullptr;
     }
     int childCount() const override { return static_cast<int>(zones_.size()); }
     int indexOfChild(const QAccessibleInterface* child) const override {
@@ -101,7 +109,9 @@ public:
             if (this->child(i) == child) return i;
         return -1;
     }
-    QAccessibleInterface* childAt(int, int) const override { return nullptr; } // the zones overlap; the comb speaks for them
+    QAccessibleInterface* childAt(int, int) const override {
+        return nullptr;
+    } // the zones overlap; the comb speaks for them
     QAccessible::Role role() const override { return QAccessible::ListItem; }
     QAccessible::State state() const override {
         QAccessible::State state;
@@ -136,7 +146,8 @@ public:
     QAccessibleInterface* child(int index) const override {
         if (index < 0 || index >= childCount()) return nullptr;
         while (static_cast<int>(parts_.size()) <= index)
-            parts_.push_back(QAccessible::registerAccessibleInterface(new CombPart(drawing_, static_cast<int>(parts_.size()))));
+            parts_.push_back(
+                QAccessible::registerAccessibleInterface(new CombPart(drawing_, static_cast<int>(parts_.size()))));
         return QAccessible::accessibleInterface(parts_[static_cast<std::size_t>(index)]);
     }
     int indexOfChild(const QAccessibleInterface* wanted) const override {
@@ -147,7 +158,9 @@ public:
     QAccessibleInterface* childAt(int x, int y) const override {
         return child(drawing_->combAt(drawing_->mapFromGlobal(QPoint(x, y))));
     }
-    QAccessibleInterface* focusChild() const override { return drawing_->hasFocus() ? child(drawing_->chosen()) : nullptr; }
+    QAccessibleInterface* focusChild() const override {
+        return drawing_->hasFocus() ? child(drawing_->chosen()) : nullptr;
+    }
 
 private:
     CombDrawing* drawing_;

@@ -26,9 +26,7 @@ CombEdge edgeOf(CombField field) {
 }
 
 // To whole hundredths, as a share would be typed.
-double rounded(double share) {
-    return std::round(share * 100) / 100;
-}
+double rounded(double share) { return std::round(share * 100) / 100; }
 
 } // namespace
 
@@ -68,11 +66,12 @@ void CombDrawing::repeatLast() {
 // ---- keys -----------------------------------------------------------------------------------------------------------------
 
 std::vector<NamedKeys> CombDrawing::namedKeys() {
-    std::vector<NamedKeys> keys{{{Qt::Key_Left}, tr("the comb before")},
-                                {{Qt::Key_Right, Qt::Key_Return, Qt::Key_Enter}, tr("the next comb")},
-                                {{Qt::Key_Up, Qt::Key_Down}, tr("the comb above or below")},
-                                {{Qt::Key_Home, Qt::Key_End}, tr("the first or the last comb")},
-                                {{Qt::Key_Space}, tr("holds what the comb entered last holds, and goes on to the next")}};
+    std::vector<NamedKeys> keys{
+        {{Qt::Key_Left}, tr("the comb before")},
+        {{Qt::Key_Right, Qt::Key_Return, Qt::Key_Enter}, tr("the next comb")},
+        {{Qt::Key_Up, Qt::Key_Down}, tr("the comb above or below")},
+        {{Qt::Key_Home, Qt::Key_End}, tr("the first or the last comb")},
+        {{Qt::Key_Space}, tr("holds what the comb entered last holds, and goes on to the next")}};
     for (const auto& [typed, what] : typingKeys()) {
         keys.push_back({{}, what});
         for (const auto& key : typed) keys.back().keys.push_back(QKeySequence::fromString(key));
@@ -82,7 +81,9 @@ std::vector<NamedKeys> CombDrawing::namedKeys() {
 
 bool CombDrawing::moveByKey(int key) {
     const int last = static_cast<int>(combs_.size()) - 1;
-    const auto rows = [this](int down) { return combBeside(rowsIn(placesOf(combs_), size(), wordsAround(width())), chosen_, down); };
+    const auto rows = [this](int down) {
+        return combBeside(rowsIn(placesOf(combs_), size(), wordsAround(width())), chosen_, down);
+    };
     switch (key) {
     case Qt::Key_Left: choose(std::max(0, chosen_ - 1)); return true;
     case Qt::Key_Right:
@@ -108,9 +109,11 @@ void CombDrawing::keyPressEvent(QKeyEvent* event) {
     if (moveByKey(event->key())) return;
     if (!editable_) return QWidget::keyPressEvent(event);
     if (event->key() == Qt::Key_Space) return repeatLast();
-    if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) return take(typing_.emptyComb(chosen_, at(chosen_).record));
+    if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace)
+        return take(typing_.emptyComb(chosen_, at(chosen_).record));
     const auto before = typing_.picked();
-    const auto answer = typing_.type(event->text(), event->modifiers() & Qt::ShiftModifier, chosen_, at(chosen_).record);
+    const auto answer =
+        typing_.type(event->text(), event->modifiers() & Qt::ShiftModifier, chosen_, at(chosen_).record);
     if (!answer.taken) return QWidget::keyPressEvent(event);
     if (typing_.picked() != before) emit fieldPicked(typing_.picked());
     take(answer);
@@ -146,7 +149,9 @@ void CombDrawing::hover(QPointF point) {
         if (const auto edge = edgeAt(comb, point)) now = {comb, *edge};
     if (now == hovered_) return;
     hovered_ = now;
-    if (now) setCursor(now->second == CombEdge::Brood || now->second == CombEdge::BeeBread ? Qt::SizeAllCursor : Qt::SizeVerCursor);
+    if (now)
+        setCursor(now->second == CombEdge::Brood || now->second == CombEdge::BeeBread ? Qt::SizeAllCursor
+                                                                                      : Qt::SizeVerCursor);
     else unsetCursor();
     update();
 }

@@ -64,8 +64,9 @@ void CombFields::buildSeen() {
     seen_ = new QComboBox(this);
     seen_->setAccessibleName(tr("How the comb was seen"));
     seen_->setToolTip(tr("One face, a window, or not at all: the less was seen, the wider the spread"));
-    for (const auto& [seen, text] : {std::pair(Seen::BothFaces, tr("both faces")), std::pair(Seen::OneFace, tr("one face")),
-                                     std::pair(Seen::ThroughWindow, tr("through a window")), std::pair(Seen::NotAtAll, tr("not looked at"))})
+    for (const auto& [seen, text] :
+         {std::pair(Seen::BothFaces, tr("both faces")), std::pair(Seen::OneFace, tr("one face")),
+          std::pair(Seen::ThroughWindow, tr("through a window")), std::pair(Seen::NotAtAll, tr("not looked at"))})
         seen_->addItem(text, static_cast<int>(seen));
     add(seen_, tr("seen"));
     connect(seen_, &QComboBox::activated, this, [this] {
@@ -97,9 +98,12 @@ void CombFields::show(const std::optional<DrawnComb>& comb, bool severalBoxes) {
     if (!comb) return;
     const auto& record = comb->record;
     if (comb->inSuper) name_->setText(tr("Super, comb %1:").arg(comb->place + 1));
-    else name_->setText(severalBoxes ? tr("Box %1, comb %2:").arg(comb->box + 1).arg(comb->place + 1) : tr("Comb %1:").arg(comb->place + 1));
+    else
+        name_->setText(severalBoxes ? tr("Box %1, comb %2:").arg(comb->box + 1).arg(comb->place + 1)
+                                    : tr("Comb %1:").arg(comb->place + 1));
     for (const auto& [zone, field] : shares_) setQuietly(field, 100 * shareOf(record, zone));
-    empty_->setText(record.measured ? tr("empty %1, measured").arg(words::percent(emptyShare(record))) : tr("empty %1").arg(words::percent(emptyShare(record))));
+    empty_->setText(record.measured ? tr("empty %1, measured").arg(words::percent(emptyShare(record)))
+                                    : tr("empty %1").arg(words::percent(emptyShare(record))));
     setQuietly(built_, 100 * record.built);
     holds_->say(tr("holds %1").arg(text::askably(text::AskedNumber::Comb, comb->kilograms)));
     width_->show(comb->format.pitch.value());

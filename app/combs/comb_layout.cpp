@@ -11,21 +11,19 @@ namespace {
 constexpr std::size_t shortestRow = 4; // that a longer one is broken into
 constexpr double clearly = 1.2;        // so many times larger is worth a broken row
 constexpr double gap = 10;
-constexpr double apartWords = 2; // px between the words below two combs
+constexpr double apartWords = 2;      // px between the words below two combs
 constexpr double largestScale = 0.62; // px per mm
 constexpr double smallestScale = 0.02;
 constexpr double comfortableScale = 0.36;
 constexpr double above = 5, below = 1; // px free at the edges
 constexpr double ring = 4;             // px a mark around a comb takes
 
-double widthOf(const hive::Outline& outline) {
-    return std::max(outline.top.value(), outline.bottom.value());
-}
+double widthOf(const hive::Outline& outline) { return std::max(outline.top.value(), outline.bottom.value()); }
 
 struct Extent {
-    std::size_t most = 1;  //!< combs in a row
-    double tallest = 0;    //!< all rows [mm]
-    double widest = 1;     //!< of one comb [mm]
+    std::size_t most = 1;     //!< combs in a row
+    double tallest = 0;       //!< all rows [mm]
+    double widest = 1;        //!< of one comb [mm]
     std::vector<double> deep; //!< of each row [mm]
 };
 
@@ -50,8 +48,11 @@ double acrossEach(const Extent& extent, double width, const CombWords& words) {
 }
 
 double scaleIn(const Extent& extent, QSizeF size, const CombWords& words) {
-    const double down = (size.height() - static_cast<double>(extent.deep.size()) * (words.below + gap) - above - below) / extent.tallest;
-    return std::max(smallestScale, std::min({acrossEach(extent, size.width(), words) / extent.widest, down, largestScale}));
+    const double down =
+        (size.height() - static_cast<double>(extent.deep.size()) * (words.below + gap) - above - below) /
+        extent.tallest;
+    return std::max(smallestScale,
+                    std::min({acrossEach(extent, size.width(), words) / extent.widest, down, largestScale}));
 }
 
 } // namespace
@@ -69,7 +70,9 @@ std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs, std::size_t mos
         const auto each = (count + parts - 1) / parts;
         for (std::size_t from = 0; from < count; from += each) {
             const auto to = std::min(count, from + each);
-            rows.push_back({box->box, {box->combs.begin() + static_cast<std::ptrdiff_t>(from), box->combs.begin() + static_cast<std::ptrdiff_t>(to)}});
+            rows.push_back({box->box,
+                            {box->combs.begin() + static_cast<std::ptrdiff_t>(from),
+                             box->combs.begin() + static_cast<std::ptrdiff_t>(to)}});
         }
     }
     return rows;
@@ -81,7 +84,9 @@ namespace {
 std::vector<CombRow> rowsWithRoom(const std::vector<CombPlace>& combs, double width, const CombWords& words) {
     auto rows = rowsOf(combs);
     if (rows.empty()) return rows;
-    for (std::size_t most = extentOf(rows, combs).most; most > shortestRow && acrossEach(extentOf(rows, combs), width, words) + gap < words.widest + apartWords;) rows = rowsOf(combs, --most);
+    for (std::size_t most = extentOf(rows, combs).most;
+         most > shortestRow && acrossEach(extentOf(rows, combs), width, words) + gap < words.widest + apartWords;)
+        rows = rowsOf(combs, --most);
     return rows;
 }
 
@@ -143,7 +148,8 @@ int combBeside(const std::vector<CombRow>& rows, int comb, int rowsDown) {
         const auto target = static_cast<std::ptrdiff_t>(i) + rowsDown;
         if (target < 0 || target >= static_cast<std::ptrdiff_t>(rows.size())) return comb;
         const auto& next = rows[static_cast<std::size_t>(target)].combs;
-        return next[static_cast<std::size_t>(std::min<std::ptrdiff_t>(found - combs.begin(), static_cast<std::ptrdiff_t>(next.size()) - 1))];
+        return next[static_cast<std::size_t>(
+            std::min<std::ptrdiff_t>(found - combs.begin(), static_cast<std::ptrdiff_t>(next.size()) - 1))];
     }
     return comb;
 }

@@ -8,22 +8,20 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr int columns = 80; // of half a comb; the other half is its mirror image
+constexpr int columns = 80;        // of half a comb; the other half is its mirror image
 constexpr double archSag = 0.16;   // how much lower the honey arch comes at the sides
 constexpr double roundEdge = 0.35; // how much shallower a part-built comb is at the sides
 constexpr double wholeComb = 2;    // a level below every outline
-constexpr int halvings = 20; // to a millionth of the depth
+constexpr int halvings = 20;       // to a millionth of the depth
 
-template <class Height>
-double overColumns(const Height& height) {
+template <class Height> double overColumns(const Height& height) {
     double sum = 0;
     for (int i = 0; i < columns; ++i) sum += std::max(0.0, height((i + 0.5) / columns));
     return sum * 2 / columns;
 }
 
 // The level at which a growing area reaches what is wanted.
-template <class AreaAt>
-double levelFor(double wanted, double low, double high, const AreaAt& areaAt) {
+template <class AreaAt> double levelFor(double wanted, double low, double high, const AreaAt& areaAt) {
     if (wanted <= 0) return low;
     for (int i = 0; i < halvings; ++i) {
         const double middle = (low + high) / 2;
@@ -32,14 +30,13 @@ double levelFor(double wanted, double low, double high, const AreaAt& areaAt) {
     return high;
 }
 
-double archLevel(CombPoint p) {
-    return p.y - archSag * p.x * p.x;
-}
+double archLevel(CombPoint p) { return p.y - archSag * p.x * p.x; }
 
 } // namespace
 
 CombFilling fillingOf(const book::CombRecord& comb) {
-    return {comb.built, shareOf(comb, Zone::Capped), shareOf(comb, Zone::Open), shareOf(comb, Zone::Brood), shareOf(comb, Zone::BeeBread)};
+    return {comb.built, shareOf(comb, Zone::Capped), shareOf(comb, Zone::Open), shareOf(comb, Zone::Brood),
+            shareOf(comb, Zone::BeeBread)};
 }
 
 std::optional<Zone> zoneOf(CombEdge edge) {
@@ -93,13 +90,9 @@ void CombLevels::placeNest() {
     nestWidth_ = std::clamp(halfWidthAt(nestY_) * 0.8 / (std::max(0.2, bottom - top) / 2), 0.9, 2.2);
 }
 
-double CombLevels::halfWidthAt(double y) const {
-    return std::lerp(halfTop_, halfBottom_, y);
-}
+double CombLevels::halfWidthAt(double y) const { return std::lerp(halfTop_, halfBottom_, y); }
 
-double CombLevels::builtAt(double x) const {
-    return builtLevel_ - roundEdge * x * x;
-}
+double CombLevels::builtAt(double x) const { return builtLevel_ - roundEdge * x * x; }
 
 std::pair<double, double> CombLevels::column(double x) const {
     const double away = std::abs(x);
@@ -138,9 +131,7 @@ double CombLevels::nestArea(double reach) const {
     });
 }
 
-double CombLevels::nestField(CombPoint p) const {
-    return std::hypot(p.x / nestWidth_, p.y - nestY_);
-}
+double CombLevels::nestField(CombPoint p) const { return std::hypot(p.x / nestWidth_, p.y - nestY_); }
 
 double CombLevels::shareThrough(CombEdge edge, CombPoint p) const {
     if (edge == CombEdge::Built) {
@@ -166,7 +157,8 @@ double CombLevels::distance(CombEdge edge, CombPoint p, double wide, double tall
     if (edge == CombEdge::Brood || edge == CombEdge::BeeBread) {
         const double field = nestField(p);
         if (field < 1e-6) return nestReach(edge) * std::min(tall, nestWidth_ * wide / 2);
-        const double slope = std::hypot(p.x / (nestWidth_ * nestWidth_ * field) / (wide / 2), (p.y - nestY_) / field / tall);
+        const double slope =
+            std::hypot(p.x / (nestWidth_ * nestWidth_ * field) / (wide / 2), (p.y - nestY_) / field / tall);
         return std::abs(field - nestReach(edge)) / slope;
     }
     const auto [from, to] = column(p.x);

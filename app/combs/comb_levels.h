@@ -36,10 +36,10 @@ public:
     CombLevels(const hive::Outline& outline, const CombFilling& filling);
 
     // ---- edges -------------------------------------------------------------------------------------------------------
-    double halfWidthAt(double y) const;          //!< of the full outline
+    double halfWidthAt(double y) const;               //!< of the full outline
     std::pair<double, double> column(double x) const; //!< the built comb at x: from y to y; empty where second <= first
-    double archAt(CombEdge edge, double x) const; //!< y of the capped or open edge
-    double builtAt(double x) const;               //!< y of the lower edge of what is built
+    double archAt(CombEdge edge, double x) const;     //!< y of the capped or open edge
+    double builtAt(double x) const;                   //!< y of the lower edge of what is built
     CombPoint nestMiddle() const { return {0, nestY_}; }
     double nestReach(CombEdge edge) const { return edge == CombEdge::Brood ? brood_ : bread_; } //!< half its height
     double nestWidening() const { return nestWidth_; } //!< half its width against half its height

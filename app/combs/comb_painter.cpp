@@ -9,9 +9,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-double barThickness(const QRectF& into) {
-    return std::clamp(into.height() * 0.07, 3.0, 7.0);
-}
+double barThickness(const QRectF& into) { return std::clamp(into.height() * 0.07, 3.0, 7.0); }
 
 void fill(QPainter& painter, const QPainterPath& path, const QBrush& brush) {
     if (!path.isEmpty()) painter.fillPath(path, brush);
@@ -65,7 +63,8 @@ void paintSeen(QPainter& painter, const CombLook& look, const QRectF& face, cons
     }
 }
 
-void paintNotLookedAt(QPainter& painter, const CombLook& look, const CombShape& shape, const QRectF& face, const Colours& colours) {
+void paintNotLookedAt(QPainter& painter, const CombLook& look, const CombShape& shape, const QRectF& face,
+                      const Colours& colours) {
     if (look.seen != Seen::NotAtAll) return;
     painter.setPen(colours.text);
     QFont font = painter.font();
@@ -97,7 +96,8 @@ void paintComb(QPainter& painter, const CombLook& look, const QRectF& into, cons
     paintZones(painter, shape, colours, cell);
     painter.setOpacity(1);
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(look.chosen ? colours.text : colours.combEdge, look.chosen ? 2.2 : 1, unseen ? Qt::DashLine : Qt::SolidLine));
+    painter.setPen(QPen(look.chosen ? colours.text : colours.combEdge, look.chosen ? 2.2 : 1,
+                        unseen ? Qt::DashLine : Qt::SolidLine));
     painter.drawPath(shape.comb);
     if (look.grip) {
         painter.setPen(QPen(colours.text, 2, Qt::SolidLine, Qt::RoundCap));

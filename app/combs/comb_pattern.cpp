@@ -27,8 +27,7 @@ Inks inksOf(std::optional<Zone> zone, const Colours& c) {
 }
 
 // Two offset rows of cells, one tile of a honeycomb.
-template <class DrawCell>
-void overCells(double cell, double tall, const DrawCell& draw) {
+template <class DrawCell> void overCells(double cell, double tall, const DrawCell& draw) {
     for (const double x : {0.0, cell})
         for (const double y : {0.0, 2 * tall}) draw(QPointF(x, y));
     draw(QPointF(cell / 2, tall));
@@ -60,7 +59,11 @@ QBrush patternOf(std::optional<Zone> zone, const Colours& colours, double pixelR
     const auto inks = inksOf(zone, colours);
     const int width = qMax(3, qRound(cell * pixelRatio));
     const int height = qMax(4, qRound(cell * 1.732 * pixelRatio));
-    const QString key = QStringLiteral("winterlarder/zone/%1/%2/%3/%4/%5").arg(zone ? static_cast<int>(*zone) : -1).arg(inks.ground.name(), inks.ink.name()).arg(width).arg(height);
+    const QString key = QStringLiteral("winterlarder/zone/%1/%2/%3/%4/%5")
+                            .arg(zone ? static_cast<int>(*zone) : -1)
+                            .arg(inks.ground.name(), inks.ink.name())
+                            .arg(width)
+                            .arg(height);
     QPixmap tile;
     if (QPixmapCache::find(key, &tile)) {
         tile.setDevicePixelRatio(pixelRatio);

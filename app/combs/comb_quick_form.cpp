@@ -42,7 +42,8 @@ CombQuickForm::CombQuickForm(QWidget* parent) : QWidget(parent) {
     add(half_, tr("combs half fu&ll"));
     add(capped_, tr("of it cappe&d"));
     auto* sureness = quietLabel(this);
-    sureness->setText(tr("A count is good to about 20 %, a look at both faces of each comb to 15 %. Empty comb for feed, and combs to take, are only known from a look."));
+    sureness->setText(tr(
+        "A count is good to about 20 %, a look at both faces of each comb to 15 %. Empty comb for feed, and combs to take, are only known from a look."));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(fields);
@@ -56,9 +57,7 @@ void CombQuickForm::show(const book::QuickCountRecord& count) {
     setQuietly(capped_, 100 * count.cappedShare);
 }
 
-void CombQuickForm::tell() {
-    emit counted({full_->value(), half_->value(), capped_->value() / 100});
-}
+void CombQuickForm::tell() { emit counted({full_->value(), half_->value(), capped_->value() / 100}); }
 
 void CombQuickForm::useLimits(const ReferenceData& reference) {
     limit(full_, reference.range("combs.full_of_stores"));

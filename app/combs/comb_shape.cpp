@@ -67,9 +67,12 @@ QPainterPath nest(const CombLevels& levels, CombEdge edge, const QRectF& into) {
     const double reach = levels.nestReach(edge), middle = levels.nestMiddle().y;
     if (reach <= 0) return {};
     const auto top = [&](double x) {
-        return std::max({levels.column(x).first, levels.archAt(CombEdge::Open, x), middle - nestHalfHeight(levels, reach, x)});
+        return std::max(
+            {levels.column(x).first, levels.archAt(CombEdge::Open, x), middle - nestHalfHeight(levels, reach, x)});
     };
-    const auto bottom = [&](double x) { return std::min(levels.column(x).second, middle + nestHalfHeight(levels, reach, x)); };
+    const auto bottom = [&](double x) {
+        return std::min(levels.column(x).second, middle + nestHalfHeight(levels, reach, x));
+    };
     auto xs = roundSteps(reach * levels.nestWidening());
     for (const double x : evenSteps(levels))
         if (std::abs(x) < reach * levels.nestWidening()) xs.push_back(x);

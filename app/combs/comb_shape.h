@@ -12,8 +12,8 @@ namespace winterlarder::desk {
 //! rim of bee bread, empty comb around, and below a rounded edge what is not built. Paths are clipped to the built comb; their areas are
 //! the shares given, to 1 % of the face. Tested: tests/app/comb_shape_test.cpp.
 struct CombShape {
-    QPainterPath full;  //!< the outline the hive allows
-    QPainterPath comb;  //!< what is built of it
+    QPainterPath full; //!< the outline the hive allows
+    QPainterPath comb; //!< what is built of it
     QPainterPath capped, open, brood, beeBread;
 };
 

@@ -42,7 +42,9 @@ void CombStrip::show(const std::vector<DrawnComb>& combs, int chosen) {
     double wide = 0;
     for (const auto& comb : combs_)
         if (comb.box == 0) wide += comb.format.pitch.value();
-    setAccessibleDescription(tr("%n combs, the lowest box %1 from side to side", nullptr, static_cast<int>(combs_.size())).arg(words::length(Length(wide))));
+    setAccessibleDescription(
+        tr("%n combs, the lowest box %1 from side to side", nullptr, static_cast<int>(combs_.size()))
+            .arg(words::length(Length(wide))));
     updateGeometry();
     update();
 }
@@ -52,9 +54,7 @@ void CombStrip::choose(int comb) {
     update();
 }
 
-int CombStrip::boxes() const {
-    return combs_.empty() ? 0 : combs_.back().box + 1;
-}
+int CombStrip::boxes() const { return combs_.empty() ? 0 : combs_.back().box + 1; }
 
 QString CombStrip::rowName(const DrawnComb& comb) {
     return comb.inSuper ? tr("super") : comb.longHive ? tr("entrance") : tr("box %1").arg(comb.box + 1);
@@ -66,9 +66,7 @@ double CombStrip::rowLabel() const {
     return widest + 12;
 }
 
-QSize CombStrip::sizeHint() const {
-    return {300, static_cast<int>(std::max(1, boxes()) * (rowHeight + rowGap))};
-}
+QSize CombStrip::sizeHint() const { return {300, static_cast<int>(std::max(1, boxes()) * (rowHeight + rowGap))}; }
 
 QRectF CombStrip::slab(int comb) const {
     std::vector<double> lengths(static_cast<std::size_t>(boxes()), 0.0);
@@ -80,9 +78,11 @@ QRectF CombStrip::slab(int comb) const {
         length += each.format.pitch.value();
     }
     if (lengths.empty() || comb < 0 || comb >= static_cast<int>(combs_.size())) return {};
-    const double scale = std::min(largestStripScale, (width() - rowLabel() - 2) / *std::max_element(lengths.begin(), lengths.end()));
+    const double scale =
+        std::min(largestStripScale, (width() - rowLabel() - 2) / *std::max_element(lengths.begin(), lengths.end()));
     const auto& wanted = combs_[static_cast<std::size_t>(comb)];
-    return {rowLabel() + before * scale, (boxes() - 1 - wanted.box) * (rowHeight + rowGap) + 1, wanted.format.pitch.value() * scale, rowHeight - 1};
+    return {rowLabel() + before * scale, (boxes() - 1 - wanted.box) * (rowHeight + rowGap) + 1,
+            wanted.format.pitch.value() * scale, rowHeight - 1};
 }
 
 int CombStrip::combAt(QPointF point) const {
@@ -101,16 +101,19 @@ void CombStrip::paintEvent(QPaintEvent*) {
         double from = place.bottom();
         for (const auto& [zone, share] : partsOf(comb)) {
             const double tall = share * place.height();
-            painter.fillRect(QRectF(place.left(), from - tall, place.width(), tall), patternOf(zone, colours, devicePixelRatioF(), 4));
+            painter.fillRect(QRectF(place.left(), from - tall, place.width(), tall),
+                             patternOf(zone, colours, devicePixelRatioF(), 4));
             from -= tall;
         }
         painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(i == chosen_ ? colours.text : colours.combEdge, i == chosen_ ? 2 : 1, comb.record.facesSeen ? Qt::SolidLine : Qt::DashLine));
+        painter.setPen(QPen(i == chosen_ ? colours.text : colours.combEdge, i == chosen_ ? 2 : 1,
+                            comb.record.facesSeen ? Qt::SolidLine : Qt::DashLine));
         painter.drawRect(place);
         if (labelled == comb.box) continue;
         labelled = comb.box;
         painter.setPen(colours.quietText);
-        painter.drawText(QRectF(0, place.top(), rowLabel(), place.height()), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, rowName(comb));
+        painter.drawText(QRectF(0, place.top(), rowLabel(), place.height()),
+                         Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, rowName(comb));
     }
 }
 
@@ -124,7 +127,11 @@ bool CombStrip::event(QEvent* event) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int comb = combAt(help->pos());
         if (comb >= 0)
-            QToolTip::showText(help->globalPos(), plainTip(tr("%1, bar %2").arg(combs_[static_cast<std::size_t>(comb)].name, words::length(combs_[static_cast<std::size_t>(comb)].format.pitch))), this);
+            QToolTip::showText(help->globalPos(),
+                               plainTip(tr("%1, bar %2")
+                                            .arg(combs_[static_cast<std::size_t>(comb)].name,
+                                                 words::length(combs_[static_cast<std::size_t>(comb)].format.pitch))),
+                               this);
         else QToolTip::hideText();
         return true;
     }

@@ -18,21 +18,28 @@ QString sureness(const DrawnComb& drawn) {
     switch (seenOf(drawn.record)) {
     case Seen::OneFace: return say::DrawnCombs::tr("one face seen");
     case Seen::ThroughWindow: return say::DrawnCombs::tr("seen through a window");
-    default: return drawn.record.measured ? say::DrawnCombs::tr("measured on a photograph") : say::DrawnCombs::tr("both faces seen");
+    default:
+        return drawn.record.measured ? say::DrawnCombs::tr("measured on a photograph")
+                                     : say::DrawnCombs::tr("both faces seen");
     }
 }
 
 QString spokenOf(const DrawnComb& drawn) {
     const auto& comb = drawn.record;
-    if (comb.facesSeen == 0) return say::DrawnCombs::tr("%1: not looked at, taken as the mean of the others; %2").arg(drawn.name, drawn.kilograms);
+    if (comb.facesSeen == 0)
+        return say::DrawnCombs::tr("%1: not looked at, taken as the mean of the others; %2")
+            .arg(drawn.name, drawn.kilograms);
     return say::DrawnCombs::tr("%1: capped %2, open nectar %3, brood %4, bee bread %5, empty %6; %7; %8")
-        .arg(drawn.name, words::percent(shareOf(comb, Zone::Capped)), words::percent(shareOf(comb, Zone::Open)), words::percent(shareOf(comb, Zone::Brood)),
-             words::percent(shareOf(comb, Zone::BeeBread)), words::percent(emptyShare(comb)), sureness(drawn), drawn.kilograms);
+        .arg(drawn.name, words::percent(shareOf(comb, Zone::Capped)), words::percent(shareOf(comb, Zone::Open)),
+             words::percent(shareOf(comb, Zone::Brood)), words::percent(shareOf(comb, Zone::BeeBread)),
+             words::percent(emptyShare(comb)), sureness(drawn), drawn.kilograms);
 }
 
 void complete(DrawnComb& drawn, const std::optional<stores::CombStores>& honey) {
-    drawn.look = {drawn.format.outline, fillingOf(drawn.record), seenOf(drawn.record), drawn.record.measured, false, {}};
-    drawn.kilograms = honey ? text::mass(stores::spreadOf(*honey, storesComb(drawn), drawn.spreads), words::style()) : QStringLiteral("\u2013");
+    drawn.look = {
+        drawn.format.outline, fillingOf(drawn.record), seenOf(drawn.record), drawn.record.measured, false, {}};
+    drawn.kilograms = honey ? text::mass(stores::spreadOf(*honey, storesComb(drawn), drawn.spreads), words::style())
+                            : QStringLiteral("\u2013");
     drawn.name = nameOf(drawn);
     drawn.spoken = spokenOf(drawn);
 }
@@ -41,7 +48,8 @@ void completeAll(std::vector<DrawnComb>& drawn, double openFactor) {
     std::vector<stores::Comb> combs;
     for (const auto& each : drawn) combs.push_back(storesComb(each));
     const auto honey = stores::storesOfCombs(combs, openFactor);
-    for (std::size_t i = 0; i < drawn.size(); ++i) complete(drawn[i], honey ? std::optional((*honey)[i]) : std::nullopt);
+    for (std::size_t i = 0; i < drawn.size(); ++i)
+        complete(drawn[i], honey ? std::optional((*honey)[i]) : std::nullopt);
 }
 
 void hangIn(DrawnComb& drawn, const hive::CombFormat& format) {
@@ -50,8 +58,8 @@ void hangIn(DrawnComb& drawn, const hive::CombFormat& format) {
     drawn.format.pitch = drawn.record.width.value_or(drawn.usualSpacing);
 }
 
-std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor,
-                            const stores::CombSpreads& spreads) {
+std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes,
+                            double openFactor, const stores::CombSpreads& spreads) {
     std::vector<DrawnComb> drawn;
     std::size_t next = 0;
     for (std::size_t box = 0; box < boxes.size(); ++box)
@@ -80,18 +88,21 @@ stores::Comb storesComb(const DrawnComb& drawn) {
     return comb;
 }
 
-std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor,
+std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs,
+                                  const std::vector<hive::CombFormat>& boxes, double openFactor,
                                   const stores::CombSpreads& spreads) {
     auto drawn = hung(combs, boxes, openFactor, spreads);
     completeAll(drawn, openFactor);
     return drawn;
 }
 
-std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference) {
+std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered,
+                                  const ReferenceData& reference) {
     const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
     if (!combs || record.hive.boxes.empty()) return {};
     const double openFactor = stores::openFactor(answered && answered->question.freshlyFilled);
-    auto drawn = hung(*combs, answer::boxesOf(record.hive, reference), openFactor, stores::combSpreads(reference.constants));
+    auto drawn =
+        hung(*combs, answer::boxesOf(record.hive, reference), openFactor, stores::combSpreads(reference.constants));
     for (auto& each : drawn) {
         each.inSuper = each.inSuper || record.hive.boxes[static_cast<std::size_t>(each.box)].super;
         // A comb of another format than its box's: another outline, and another spacing.

@@ -21,7 +21,7 @@ struct DrawnComb {
     int place = 0;
     bool inSuper = false;
     bool longHive = false;
-    double openFactor = 0.65; //!< what open stores count for on that day
+    double openFactor = 0.65;      //!< what open stores count for on that day
     stores::CombSpreads spreads{}; //!< how far its honey may be off
     CombLook look;
     QString kilograms; //!< "2.6 kg (2.1-3.1)", written below it
@@ -31,9 +31,11 @@ struct DrawnComb {
 
 //! The combs of a colony in their order, with kilograms, from its records alone, so that nobody waits for an answer to see them; the
 //! answer, where there is one, says what open stores count for. Tested: tests/app/comb_entry_test.cpp.
-std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference);
+std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered,
+                                  const ReferenceData& reference);
 //! The same from a hive's boxes, from the floor up.
-std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes, double openFactor,
+std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs,
+                                  const std::vector<hive::CombFormat>& boxes, double openFactor,
                                   const stores::CombSpreads& spreads);
 
 //! The comb as stores are reckoned from it.

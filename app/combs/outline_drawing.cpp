@@ -16,7 +16,7 @@ namespace {
 
 constexpr double barWidth = 6;
 constexpr double barBeyond = 10; // of the bar beyond the comb, on both sides
-constexpr double tick = 3;     // half the mark that ends a measured line
+constexpr double tick = 3;       // half the mark that ends a measured line
 
 void measureAcross(QPainter& painter, double left, double right, double y) {
     painter.drawLine(QPointF(left, y), QPointF(right, y));
@@ -44,13 +44,12 @@ void OutlineDrawing::show(const std::optional<hive::Outline>& outline) {
 
 void OutlineDrawing::speak() {
     if (!outline_) return setAccessibleName(tr("The comb face on; a measure is missing"));
-    setAccessibleName(tr("The comb face on: %1 wide at the top, %2 deep, %3 wide at the bottom")
-                          .arg(words::length(outline_->top), words::length(outline_->height), words::length(outline_->bottom)));
+    setAccessibleName(
+        tr("The comb face on: %1 wide at the top, %2 deep, %3 wide at the bottom")
+            .arg(words::length(outline_->top), words::length(outline_->height), words::length(outline_->bottom)));
 }
 
-int OutlineDrawing::margin() const {
-    return fontMetrics().height() + 8;
-}
+int OutlineDrawing::margin() const { return fontMetrics().height() + 8; }
 
 QSize OutlineDrawing::sizeHint() const {
     const int em = fontMetrics().height();
@@ -75,21 +74,27 @@ void OutlineDrawing::paintEvent(QPaintEvent*) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours.wood);
     const double wider = std::max(outline_->top, outline_->bottom).value();
-    const double top = into.width() * outline_->top.value() / wider, bottom = into.width() * outline_->bottom.value() / wider;
-    painter.drawRect(QRectF(into.center().x() - top / 2 - barBeyond, into.top() - barWidth, top + 2 * barBeyond, barWidth));
+    const double top = into.width() * outline_->top.value() / wider,
+                 bottom = into.width() * outline_->bottom.value() / wider;
+    painter.drawRect(
+        QRectF(into.center().x() - top / 2 - barBeyond, into.top() - barWidth, top + 2 * barBeyond, barWidth));
     painter.setPen(QPen(colours.combEdge, 1));
     painter.setBrush(colours.empty);
     painter.drawPath(shapeOf(*outline_, {}, into).full);
     painter.setPen(QPen(colours.text, 1));
-    const double middle = into.center().x(), left = middle - top / 2, under = into.bottom() + 8, beside = into.right() + 8, over = into.top() - barWidth - 6;
+    const double middle = into.center().x(), left = middle - top / 2, under = into.bottom() + 8,
+                 beside = into.right() + 8, over = into.top() - barWidth - 6;
     measureAcross(painter, left, left + top, over);
     measureAcross(painter, middle - bottom / 2, middle + bottom / 2, under);
     measureDown(painter, beside, into.top(), into.bottom());
     const int high = fontMetrics().height();
     const QRectF acrossAll(0, 0, width(), high);
-    painter.drawText(acrossAll.translated(middle - width() / 2.0, over - high - 1), Qt::AlignCenter, words::length(outline_->top));
-    painter.drawText(acrossAll.translated(middle - width() / 2.0, under + 2), Qt::AlignCenter, words::length(outline_->bottom));
-    painter.drawText(QRectF(beside + 6, into.top(), width() - beside - 6, into.height()), Qt::AlignVCenter | Qt::AlignLeft, words::length(outline_->height));
+    painter.drawText(acrossAll.translated(middle - width() / 2.0, over - high - 1), Qt::AlignCenter,
+                     words::length(outline_->top));
+    painter.drawText(acrossAll.translated(middle - width() / 2.0, under + 2), Qt::AlignCenter,
+                     words::length(outline_->bottom));
+    painter.drawText(QRectF(beside + 6, into.top(), width() - beside - 6, into.height()),
+                     Qt::AlignVCenter | Qt::AlignLeft, words::length(outline_->height));
 }
 
 void OutlineDrawing::changeEvent(QEvent* event) {

@@ -13,7 +13,8 @@ namespace winterlarder::desk {
 class PaintedCombs {
 public:
     //! What paintComb would paint, of the comb of that number.
-    void paint(QPainter& painter, int comb, const CombLook& look, const QRectF& into, const Colours& colours, double cell);
+    void paint(QPainter& painter, int comb, const CombLook& look, const QRectF& into, const Colours& colours,
+               double cell);
 
 private:
     struct Key {

@@ -28,11 +28,13 @@ struct Entry {
 std::vector<Entry> entries(const QFontMetrics& metrics) {
     std::vector<Entry> all;
     for (const auto zone : allZones) all.push_back({zone, fieldOf(zone), words::zone(zone), letterOf(fieldOf(zone))});
-    all.push_back({std::nullopt, std::nullopt, ZoneLegend::tr("empty"), ZoneLegend::tr("E", "key that empties a comb")});
+    all.push_back(
+        {std::nullopt, std::nullopt, ZoneLegend::tr("empty"), ZoneLegend::tr("E", "key that empties a comb")});
     double x = near;
     for (auto& entry : all) {
         entry.left = x;
-        entry.wide = swatch + near + metrics.horizontalAdvance(entry.name) + near + metrics.horizontalAdvance(entry.key) + 8;
+        entry.wide =
+            swatch + near + metrics.horizontalAdvance(entry.name) + near + metrics.horizontalAdvance(entry.key) + 8;
         x += entry.wide + legendGap;
     }
     return all;
@@ -42,8 +44,9 @@ std::vector<Entry> entries(const QFontMetrics& metrics) {
 
 ZoneLegend::ZoneLegend(QWidget* parent) : QWidget(parent) {
     setAccessibleName(tr("Patterns: capped, open nectar, brood, bee bread, empty"));
-    setToolTip(tr("Type a letter to pick a zone, then digits: 7 is 70 %, 75 is 75 %. Shift with the letter: all empty cells. Space: as the last comb. "
-                  "E: empty. F: faces seen. W: through a window. U: built. Or drag an edge."));
+    setToolTip(tr(
+        "Type a letter to pick a zone, then digits: 7 is 70 %, 75 is 75 %. Shift with the letter: all empty cells. Space: as the last comb. "
+        "E: empty. F: faces seen. W: through a window. U: built. Or drag an edge."));
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
 }
 
@@ -60,7 +63,8 @@ QRectF ZoneLegend::placeOf(CombField field) const {
 
 QSize ZoneLegend::sizeHint() const {
     const auto all = entries(fontMetrics());
-    return {static_cast<int>(all.back().left + all.back().wide) + near + 1, std::max(swatch + 2, fontMetrics().height()) + 6};
+    return {static_cast<int>(all.back().left + all.back().wide) + near + 1,
+            std::max(swatch + 2, fontMetrics().height()) + 6};
 }
 
 void ZoneLegend::paintEvent(QPaintEvent*) {
@@ -77,7 +81,8 @@ void ZoneLegend::paintEvent(QPaintEvent*) {
         const QRectF name(box.right() + near, 0, wide + 2, height());
         painter.drawText(name, Qt::AlignLeft | Qt::AlignVCenter, entry.name);
         if (chosen) painter.drawLine(QPointF(name.left(), height() - 2.5), QPointF(name.right(), height() - 2.5));
-        const QRectF cap(name.right() + near - 1, (height() - fontMetrics().height()) / 2.0, fontMetrics().horizontalAdvance(entry.key) + 7, fontMetrics().height());
+        const QRectF cap(name.right() + near - 1, (height() - fontMetrics().height()) / 2.0,
+                         fontMetrics().horizontalAdvance(entry.key) + 7, fontMetrics().height());
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(colours.cardEdge, 1));
         painter.drawRoundedRect(cap, 3, 3);
@@ -88,7 +93,8 @@ void ZoneLegend::paintEvent(QPaintEvent*) {
 
 void ZoneLegend::mousePressEvent(QMouseEvent* event) {
     for (const auto& entry : entries(fontMetrics()))
-        if (entry.field && QRectF(entry.left - near, 0, entry.wide + 2 * near, height()).contains(event->position())) emit picked(*entry.field);
+        if (entry.field && QRectF(entry.left - near, 0, entry.wide + 2 * near, height()).contains(event->position()))
+            emit picked(*entry.field);
 }
 
 } // namespace winterlarder::desk

@@ -15,7 +15,8 @@ public:
     virtual ~Adviser() = default;
 
     //! The whole answer; a null pointer when stopped; problems where the records contradict each other.
-    virtual Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const = 0;
+    virtual Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position,
+                                            std::stop_token stop) const = 0;
 
     //! The same over few winters, for a first sight of what is tried out.
     virtual Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const {
@@ -29,7 +30,8 @@ public:
     }
 
     //! Looks over a yard's answers together (who is united, and combs that could be given from one colony to another): as many answers, in their order.
-    virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const = 0;
+    virtual std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard,
+                                                  advice::MovingCombs combs) const = 0;
 };
 
 } // namespace winterlarder::desk

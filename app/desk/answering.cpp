@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/answering.h"
 
-#include "desk/reckoning.h"
 #include "desk/ensemble_cache.h"
+#include "desk/reckoning.h"
 
 namespace winterlarder::desk {
 
@@ -24,16 +24,17 @@ Answering::~Answering() = default;
 void Answering::useAdviser(std::shared_ptr<const Adviser> adviser) {
     adviser_ = std::make_shared<EnsembleCache>(std::move(adviser));
     reckoning_ = std::make_unique<Reckoning>(adviser_);
-    connect(reckoning_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answered) { yard_->takeAnswer(id, answered); });
+    connect(reckoning_.get(), &Reckoning::answered, this,
+            [this](ColonyId id, const AnsweredPointer& answered) { yard_->takeAnswer(id, answered); });
     connect(reckoning_.get(), &Reckoning::contradicted, this,
-            [this](ColonyId id, const book::ColonyCase& record, const Problems& problems) { yard_->takeProblems(id, record, problems); });
+            [this](ColonyId id, const book::ColonyCase& record, const Problems& problems) {
+                yard_->takeProblems(id, record, problems);
+            });
     connect(reckoning_.get(), &Reckoning::idleAgain, this, &Answering::shareOut);
     askAll();
 }
 
-bool Answering::idle() const {
-    return sharing_.idle() && recalling_.idle() && (!reckoning_ || reckoning_->idle());
-}
+bool Answering::idle() const { return sharing_.idle() && recalling_.idle() && (!reckoning_ || reckoning_->idle()); }
 
 void Answering::tellIfIdle() {
     if (idle()) emit idleAgain();
@@ -49,21 +50,29 @@ void Answering::askAll() {
 
 void Answering::ask(ColonyId id, NewestWork::Turn turn) {
     const auto* colony = yard_->find(id);
-    if (reckoning_ && colony && colony->pending && colony->problems.empty()) reckoning_->ask(id, yard_->position(id), colony->record, turn);
+    if (reckoning_ && colony && colony->pending && colony->problems.empty())
+        reckoning_->ask(id, yard_->position(id), colony->record, turn);
 }
 
 // The colony looked at is answered before others; the picture of what its neighbours give may still be to be made.
 void Answering::prefer(ColonyId id) {
     if (reckoning_) reckoning_->hurry(id);
     const auto* colony = yard_->find(id);
-    if (colony && colony->answered && colony->answered->picture.options.size() < colony->answered->answer.advice.options.size()) recall(id);
+    if (colony && colony->answered &&
+        colony->answered->picture.options.size() < colony->answered->answer.advice.options.size())
+        recall(id);
 }
 
 void Answering::recall(ColonyId id) {
     const auto* colony = yard_->find(id);
-    if (!adviser_ || !colony || colony->pending || !colony->answered || colony->answered->picture.empty() || wintersOf(*colony->answered)) return;
+    if (!adviser_ || !colony || colony->pending || !colony->answered || colony->answered->picture.empty() ||
+        wintersOf(*colony->answered))
+        return;
     recalling_.ask(
-        this, [answered = colony->answered, adviser = adviser_](const std::stop_token& stop) { return adviser->recall(answered, stop); },
+        this,
+        [answered = colony->answered, adviser = adviser_](const std::stop_token& stop) {
+            return adviser->recall(answered, stop);
+        },
         [this, id, answered = colony->answered](const Outcome<AnsweredPointer>& recalled) {
             if (!recalled.ok()) return emit failed(recalled.problems());
             const auto* now = yard_->find(id);
@@ -81,14 +90,18 @@ void Answering::shareOut() {
         answers.push_back(colony.answered);
     }
     sharing_.ask(
-        this, [answers, adviser = adviser_, combs = yard_->state().moving](const std::stop_token&) { return adviser->shareOut(answers, combs); },
+        this,
+        [answers, adviser = adviser_, combs = yard_->state().moving](const std::stop_token&) {
+            return adviser->shareOut(answers, combs);
+        },
         [this, ids, answers](const Outcome<std::vector<AnsweredPointer>>& shared) {
             if (!shared.ok()) return emit failed(shared.problems());
             takeShared(ids, answers, *shared);
         });
 }
 
-void Answering::takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked, const std::vector<AnsweredPointer>& shared) {
+void Answering::takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked,
+                           const std::vector<AnsweredPointer>& shared) {
     for (std::size_t i = 0; i < shared.size() && i < ids.size(); ++i)
         if (shared[i] != asked[i]) yard_->takeAnswer(ids[i], shared[i]);
     prefer(yard_->openColony());

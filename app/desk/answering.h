@@ -28,7 +28,8 @@ public:
 
 signals:
     void idleAgain();
-    void failed(const winterlarder::Problems& problems); //!< an answer stands, but something that belongs to it could not be made
+    void failed(const winterlarder::Problems&
+                    problems); //!< an answer stands, but something that belongs to it could not be made
 
 private:
     void askAll();
@@ -36,7 +37,8 @@ private:
     void tellIfIdle();
     void ask(ColonyId id, NewestWork::Turn turn);
     void shareOut();
-    void takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked, const std::vector<AnsweredPointer>& shared);
+    void takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked,
+                    const std::vector<AnsweredPointer>& shared);
 
     Yard* yard_;
     std::shared_ptr<const Adviser> adviser_;

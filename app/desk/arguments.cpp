@@ -8,7 +8,8 @@ namespace winterlarder::desk {
 namespace {
 
 // Takes the value of an option written "--name VALUE" or "--name=VALUE".
-bool takeValue(const QStringList& given, qsizetype& at, const QString& name, std::optional<QString>& value, QString& fault) {
+bool takeValue(const QStringList& given, qsizetype& at, const QString& name, std::optional<QString>& value,
+               QString& fault) {
     const QString& word = given[at];
     if (word.startsWith(name + QLatin1Char('='))) {
         value = word.mid(name.size() + 1);
@@ -18,7 +19,8 @@ bool takeValue(const QStringList& given, qsizetype& at, const QString& name, std
     } else {
         return false;
     }
-    if (fault.isEmpty() && (!value || value->isEmpty())) fault = say::Arguments::tr("%1 needs a folder after it").arg(name);
+    if (fault.isEmpty() && (!value || value->isEmpty()))
+        fault = say::Arguments::tr("%1 needs a folder after it").arg(name);
     return true;
 }
 
@@ -46,23 +48,25 @@ Arguments readArguments(const QStringList& given) {
         else if (takeValue(given, at, QStringLiteral("--pictures"), arguments.pictures, arguments.fault)) continue;
         else if (takeValue(given, at, QStringLiteral("--data"), arguments.data, arguments.fault)) continue;
         else if (takeDay(given, at, arguments)) continue;
-        else if (arguments.fault.isEmpty()) arguments.fault = say::Arguments::tr("unknown option %1; --help lists them").arg(word);
+        else if (arguments.fault.isEmpty())
+            arguments.fault = say::Arguments::tr("unknown option %1; --help lists them").arg(word);
     }
     return arguments;
 }
 
 QString helpText() {
-    return say::Arguments::tr("Usage: winterlarder [FILE...]\n"
-              "       winterlarder --pictures FOLDER [FILE...]\n\n"
-              "Opens a book, or colonies from case files, on the desk; without files, the book last open.\n"
-              "Will what is in the hive last until spring forage starts?\n\n"
-              "  --demo             open the demo yard: six invented colonies in an orchard\n"
-              "  --day DAY          ask about this day (2026-09-14) instead of today\n"
-              "  --pictures FOLDER  write the window, each colony's winter picture and sheet, and the yard plan\n"
-              "                     into the folder, print their names, and end; needs no display\n"
-              "  --data FOLDER      take the shipped data from another folder\n"
-              "  --version          say which version this is\n"
-              "  --help             say this\n");
+    return say::Arguments::tr(
+        "Usage: winterlarder [FILE...]\n"
+        "       winterlarder --pictures FOLDER [FILE...]\n\n"
+        "Opens a book, or colonies from case files, on the desk; without files, the book last open.\n"
+        "Will what is in the hive last until spring forage starts?\n\n"
+        "  --demo             open the demo yard: six invented colonies in an orchard\n"
+        "  --day DAY          ask about this day (2026-09-14) instead of today\n"
+        "  --pictures FOLDER  write the window, each colony's winter picture and sheet, and the yard plan\n"
+        "                     into the folder, print their names, and end; needs no display\n"
+        "  --data FOLDER      take the shipped data from another folder\n"
+        "  --version          say which version this is\n"
+        "  --help             say this\n");
 }
 
 } // namespace winterlarder::desk

@@ -55,13 +55,15 @@ QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) 
     across->addWidget(label, 1);
     for (const auto& action : actions) {
         auto* button = new QPushButton(action.words, line);
-        connect(button, &QPushButton::clicked, this, [act = action.act] { act(); }, Qt::QueuedConnection);
+        connect(
+            button, &QPushButton::clicked, this, [act = action.act] { act(); }, Qt::QueuedConnection);
         across->addWidget(button);
     }
     return line;
 }
 
-void Banner::showMessage(const QString& matter, const QString& words, const std::vector<Action>& actions, Closing closing) {
+void Banner::showMessage(const QString& matter, const QString& words, const std::vector<Action>& actions,
+                         Closing closing) {
     const bool mayGo = closing == Closing::ByKeeper;
     dismiss(matter);
     if (matter == QLatin1String("notices")) passing_->stop(); // of what was mentioned before
@@ -69,9 +71,11 @@ void Banner::showMessage(const QString& matter, const QString& words, const std:
     if (mayGo) {
         auto* away = new QPushButton(tr("Put away"), line);
         away->setAccessibleName(tr("Put this notice away: %1").arg(words));
-        connect(away, &QPushButton::clicked, this, [this, matter] { dismiss(matter); }, Qt::QueuedConnection);
+        connect(
+            away, &QPushButton::clicked, this, [this, matter] { dismiss(matter); }, Qt::QueuedConnection);
         line->layout()->addWidget(away);
-        for (auto* button : line->findChildren<QPushButton*>()) button->setFocusPolicy(Qt::TabFocus); // pressed by the mouse, the keys stay where they were
+        for (auto* button : line->findChildren<QPushButton*>())
+            button->setFocusPolicy(Qt::TabFocus); // pressed by the mouse, the keys stay where they were
     }
     auto* frame = mayGo ? notices_ : this;
     frame->layout()->addWidget(line);
@@ -96,7 +100,8 @@ void Banner::dismiss(const QString& matter) {
     byMatter_.erase(found);
     line->hide();
     line->deleteLater();
-    frame->setVisible(std::any_of(byMatter_.begin(), byMatter_.end(), [frame](const auto& each) { return each.second->parentWidget() == frame; }));
+    frame->setVisible(std::any_of(byMatter_.begin(), byMatter_.end(),
+                                  [frame](const auto& each) { return each.second->parentWidget() == frame; }));
     lay();
 }
 
@@ -104,10 +109,12 @@ void Banner::dismiss(const QString& matter) {
 void Banner::lay() {
     if (notices_->isHidden()) return;
     const auto* desk = notices_->parentWidget();
-    const int left = beside_->isVisibleTo(desk) ? beside_->geometry().right() + 1 : 0, room = desk->width() - left - 2 * noticeMargin;
+    const int left = beside_->isVisibleTo(desk) ? beside_->geometry().right() + 1 : 0,
+              room = desk->width() - left - 2 * noticeMargin;
     const int wide = std::min(room, fontMetrics().averageCharWidth() * noticeLetters);
     const int high = notices_->layout()->totalHeightForWidth(wide);
-    notices_->setGeometry(left + noticeMargin + (room - wide) / 2, std::max(0, desk->height() - high - noticeMargin), wide, high);
+    notices_->setGeometry(left + noticeMargin + (room - wide) / 2, std::max(0, desk->height() - high - noticeMargin),
+                          wide, high);
     notices_->raise();
 }
 

@@ -28,7 +28,8 @@ public:
     Banner(QWidget* desk, const QWidget* beside);
     enum class Closing { ByKeeper, WhenDismissed }; //!< the first can be put away by hand
     //! Says something about a matter, in place of what was said of it before.
-    void showMessage(const QString& matter, const QString& words, const std::vector<Action>& actions = {}, Closing closing = Closing::ByKeeper);
+    void showMessage(const QString& matter, const QString& words, const std::vector<Action>& actions = {},
+                     Closing closing = Closing::ByKeeper);
     //! Says what was done, under the matter "notices", until it is put away or half a minute has passed: it lies over what is worked at.
     void showBriefly(const QString& words);
     void dismiss(const QString& matter);

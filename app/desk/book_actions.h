@@ -38,7 +38,8 @@ class BookActions : public QObject {
 
 public:
     //! Dialogs open over `window`, whose child this is.
-    BookActions(OpenBook* book, Yard* yard, TemporaryBooks* temporary, Banner* banner, Arguments arguments, QWidget* window);
+    BookActions(OpenBook* book, Yard* yard, TemporaryBooks* temporary, Banner* banner, Arguments arguments,
+                QWidget* window);
 
     //! Reads what was named at the start, beside the window, and opens it.
     void begin();
@@ -53,7 +54,7 @@ public:
     void salvage(const QString& damaged, const QString& into);
     //! Into a new file, never over one that is there; a book that would go with the window lives on in its copy.
     void copyTo(const QString& file);
-    bool isTemporary() const; //!< the book at hand goes with the window
+    bool isTemporary() const;                    //!< the book at hand goes with the window
     bool idle() const { return beside_.idle(); } //!< nothing is read or salvaged beside the window
 
 public slots:
@@ -66,7 +67,7 @@ signals:
     //! The shipped data were read for the first time; who hears it gives them to the book.
     void dataRead(const std::shared_ptr<const winterlarder::ReferenceData>& reference);
     void placesRead(const std::shared_ptr<const winterlarder::climate::Gazetteer>& places);
-    void begun(); //!< a new book is open
+    void begun();                                        //!< a new book is open
     void failed(const winterlarder::Problems& problems); //!< what has no place of its own in the banner
     void recentChanged();
     void kept(); //!< a book that would have gone with the window is open as a book of its own

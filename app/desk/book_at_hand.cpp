@@ -29,7 +29,9 @@ void MainWindow::connectBook() {
     connect(books_, &BookActions::dataRead, this, &MainWindow::beginToAnswer);
     connect(books_, &BookActions::placesRead, this, &MainWindow::usePlaces);
     connect(books_, &BookActions::begun, this, &MainWindow::lookAtFirstColony);
-    connect(&book_, &OpenBook::opened, this, [this] { if (beginning_) leaveFirstPage(); });
+    connect(&book_, &OpenBook::opened, this, [this] {
+        if (beginning_) leaveFirstPage();
+    });
     connect(books_, &BookActions::failed, this, &MainWindow::tell);
     connect(books_, &BookActions::recentChanged, this, &MainWindow::listRecentBooks);
     connect(books_, &BookActions::kept, list_, qOverload<>(&QWidget::setFocus));
@@ -70,11 +72,14 @@ void MainWindow::leaveFirstPage() {
 }
 
 void MainWindow::lookAtFirstColony() {
-    connect(&yard_, &Yard::settledDown, this, [this] {
-        if (yard_.colonies().empty()) return;
-        choose(yard_.colonies().front().id);
-        colonyView_->beginFirstLook();
-    }, Qt::SingleShotConnection);
+    connect(
+        &yard_, &Yard::settledDown, this,
+        [this] {
+            if (yard_.colonies().empty()) return;
+            choose(yard_.colonies().front().id);
+            colonyView_->beginFirstLook();
+        },
+        Qt::SingleShotConnection);
 }
 
 void MainWindow::listRecentBooks() {
@@ -94,7 +99,9 @@ void MainWindow::showState() {
     if (!book_.isOpen() || (right_->currentWidget() == start_ && !beginning_)) showChosen();
     for (auto* action : ofABook_) action->setEnabled(book_.isOpen());
     const auto& state = book_.state();
-    const auto name = [](const std::optional<book::Step>& step) { return step ? text::stepName(*step, words::style()) : QString(); };
+    const auto name = [](const std::optional<book::Step>& step) {
+        return step ? text::stepName(*step, words::style()) : QString();
+    };
     const QString undo = state ? name(state->undo) : QString(), redo = state ? name(state->redo) : QString();
     undo_->setEnabled(!undo.isEmpty());
     undo_->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));

@@ -17,12 +17,13 @@ namespace {
 
 bool save(const QString& file, const std::string& text) {
     QSaveFile to(file);
-    return to.open(QIODevice::WriteOnly) && to.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && to.commit();
+    return to.open(QIODevice::WriteOnly) &&
+           to.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && to.commit();
 }
 
 struct WrittenCalendar {
     bool written = false;
-    Problems leftOut;              //!< colonies that could not be read or computed
+    Problems leftOut;               //!< colonies that could not be read or computed
     std::vector<std::string> notes; //!< on others of which less is told
 };
 
@@ -30,7 +31,9 @@ struct WrittenCalendar {
 
 void MainWindow::saveCalendar() {
     if (!book_.isOpen()) return;
-    const QString file = askForNewFile(this, tr("Due looks as a calendar"), inDocuments(yard_.title() + QStringLiteral(".ics")), tr("Calendars (*.ics)"), QStringLiteral("ics"));
+    const QString file =
+        askForNewFile(this, tr("Due looks as a calendar"), inDocuments(yard_.title() + QStringLiteral(".ics")),
+                      tr("Calendars (*.ics)"), QStringLiteral("ics"));
     if (!file.isEmpty()) writeCalendar(file);
 }
 
@@ -47,8 +50,13 @@ void MainWindow::writeCalendar(const QString& file) {
     std::vector<std::string> notes;
     for (const auto& colony : yard_.colonies()) {
         colonies.push_back({colony.id, colony.record.colony.value_or(""), {}});
-        if (!colony.answered) notes.push_back(tr("%1: its answer is not worked out, so of it only what is planned is in the calendar").arg(QString::fromStdString(colonies.back().name)).toStdString());
-        else colonies.back().advised = answer::advisedDue(colony.answered->question, colony.answered->answer.advice, words::style());
+        if (!colony.answered)
+            notes.push_back(tr("%1: its answer is not worked out, so of it only what is planned is in the calendar")
+                                .arg(QString::fromStdString(colonies.back().name))
+                                .toStdString());
+        else
+            colonies.back().advised =
+                answer::advisedDue(colony.answered->question, colony.answered->answer.advice, words::style());
     }
     book_.ask(
         this,
@@ -78,9 +86,11 @@ void MainWindow::takeDue(const QString& file, const ReadToFollow& read) {
     }
     calendar_->ask(
         this,
-        [file, read, reference = reference_, style = words::style(), now = book_.scribe().now()](const std::stop_token& stop) -> Outcome<WrittenCalendar> {
+        [file, read, reference = reference_, style = words::style(),
+         now = book_.scribe().now()](const std::stop_token& stop) -> Outcome<WrittenCalendar> {
             auto due = answer::dueLooks(read.mark, read.colonies, *reference, deskSampling, 1, style, stop);
-            const bool written = !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
+            const bool written =
+                !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
             WrittenCalendar calendar{written, read.problems, read.notes};
             calendar.notes.insert(calendar.notes.end(), due.notes.begin(), due.notes.end());
             calendar.leftOut.insert(calendar.leftOut.end(), due.problems.begin(), due.problems.end());
@@ -88,9 +98,12 @@ void MainWindow::takeDue(const QString& file, const ReadToFollow& read) {
         },
         [this, file](const Outcome<WrittenCalendar>& calendar) {
             QString said = tr("What is due is in %1.").arg(file);
-            if (!calendar.ok()) said = tr("What is due could not be worked out.\n%1").arg(problemWords(calendar.problems()));
-            else if (!calendar->written) said = tr("The calendar could not be written to %1. Choose another folder.").arg(file);
-            else if (!calendar->leftOut.empty()) said += QLatin1Char('\n') + tr("Left out:") + QLatin1Char('\n') + problemWords(calendar->leftOut);
+            if (!calendar.ok())
+                said = tr("What is due could not be worked out.\n%1").arg(problemWords(calendar.problems()));
+            else if (!calendar->written)
+                said = tr("The calendar could not be written to %1. Choose another folder.").arg(file);
+            else if (!calendar->leftOut.empty())
+                said += QLatin1Char('\n') + tr("Left out:") + QLatin1Char('\n') + problemWords(calendar->leftOut);
             if (calendar.ok() && calendar->written)
                 for (const auto& note : calendar->notes) said += QLatin1Char('\n') + QString::fromStdString(note);
             banner_->showMessage(QStringLiteral("calendar"), said);

@@ -19,18 +19,30 @@ void MainWindow::buildColonyMenu() {
     const auto today = [this] { return yard_.asOf().value_or(*Date::of(2000, 1, 1)); };
     const auto of = [this] { return colonyView_->colony(); };
     const auto add = [&](const QString& words, auto act) { menu->addAction(words, this, act)->setData(true); };
-    menu->addAction(tr("&New colony\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this, &MainWindow::newColony);
+    menu->addAction(tr("&New colony\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this,
+                    &MainWindow::newColony);
     menu->addSeparator();
     add(tr("New &look"), [this] {
         colonyView_->showPage(ColonyPage::Hive);
         colonyView_->look()->newLookButton()->click();
     });
-    add(tr("&Weigh\u2026"), [this, today, of] { askForWeighing(this, &yard_, {.colony = of(), .weighing = {today(), book::ScaleReading{}}}); });
-    add(tr("&Fed\u2026"), [this, today, of] { askForFeed(this, &yard_, {.colony = of(), .feed = {today(), book::FeedKind::Syrup, {}, {}, colonyView_->feeding()->ratioAdvised(), {}}}); });
-    add(tr("&Harvest\u2026"), [this, today, of] { askForHarvest(this, &yard_, {.colony = of(), .harvest = {today(), Mass(0)}}); });
-    add(tr("&Treatment\u2026"), [this, today, of] { askForTreatment(this, &yard_, {.colony = of(), .date = today()}); });
-    add(tr("A &glance in winter\u2026"), [this, today, of] { askForSighting(this, &yard_, {.colony = of(), .date = today()}); });
-    add(tr("How the wint&er went\u2026"), [this, today, of] { askForOutcome(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("&Weigh\u2026"), [this, today, of] {
+        askForWeighing(this, &yard_, {.colony = of(), .weighing = {today(), book::ScaleReading{}}});
+    });
+    add(tr("&Fed\u2026"), [this, today, of] {
+        askForFeed(this, &yard_,
+                   {.colony = of(),
+                    .feed = {today(), book::FeedKind::Syrup, {}, {}, colonyView_->feeding()->ratioAdvised(), {}}});
+    });
+    add(tr("&Harvest\u2026"), [this, today, of] {
+        askForHarvest(this, &yard_, {.colony = of(), .harvest = {today(), Mass(0)}});
+    });
+    add(tr("&Treatment\u2026"),
+        [this, today, of] { askForTreatment(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("A &glance in winter\u2026"),
+        [this, today, of] { askForSighting(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("How the wint&er went\u2026"),
+        [this, today, of] { askForOutcome(this, &yard_, {.colony = of(), .date = today()}); });
     add(tr("N&ote\u2026"), [this, today, of] { askForNote(this, &yard_, {.colony = of(), .date = today()}); });
     menu->addSeparator();
     add(tr("Name, &queen, feeder\u2026"), [this, of] {
@@ -40,20 +52,26 @@ void MainWindow::buildColonyMenu() {
         if (const auto* records = yard_.records(of())) askForHive(this, &yard_, housingOn(*records, today()));
     });
     add(tr("To another &yard\u2026"), [this, today, of] {
-        if (const auto* shown = yard_.shownYard()) askForMove(this, &yard_, {.colony = of(), .date = today(), .yard = shown->id});
+        if (const auto* shown = yard_.shownYard())
+            askForMove(this, &yard_, {.colony = of(), .date = today(), .yard = shown->id});
     });
-    add(tr("What became of &it\u2026"), [this, today, of] { askForFate(this, &yard_, {.colony = of(), .date = today()}); });
+    add(tr("What became of &it\u2026"),
+        [this, today, of] { askForFate(this, &yard_, {.colony = of(), .date = today()}); });
     add(tr("&Remove it with all its records"), [this] { removeColony(); });
     connect(menu, &QMenu::aboutToShow, this, &MainWindow::offerColonyMenu);
     // Shortcuts must work again once the menu is closed, whatever it offered.
-    connect(menu, &QMenu::aboutToHide, this, [this] {
-        for (auto* action : colonyMenu_->actions()) action->setEnabled(true);
-    }, Qt::QueuedConnection);
+    connect(
+        menu, &QMenu::aboutToHide, this,
+        [this] {
+            for (auto* action : colonyMenu_->actions()) action->setEnabled(true);
+        },
+        Qt::QueuedConnection);
 }
 
 void MainWindow::offerColonyMenu() {
     const bool chosen = yard_.find(colonyView_->colony()) && list_->currentIndex().row() > 0;
-    for (auto* action : colonyMenu_->actions()) action->setEnabled(yard_.writable() && (chosen || !action->data().toBool()));
+    for (auto* action : colonyMenu_->actions())
+        action->setEnabled(yard_.writable() && (chosen || !action->data().toBool()));
 }
 
 void MainWindow::newColony() {
@@ -62,19 +80,30 @@ void MainWindow::newColony() {
     book::Colony colony{.yard = shown->id, .hive = settings::usualHive(*reference_)};
     // The form is accepted when the book has it, right before the book tells what was added.
     connect(askForColony(this, &yard_, colony), &QDialog::accepted, this, [this] {
-        connect(&book_, &OpenBook::changed, this, [this](const BookChange& change) {
-            if (!change.added) return;
-            connect(&yard_, &Yard::settledDown, this, [this, id = *change.added] { if (yard_.find(id)) choose(id); }, Qt::SingleShotConnection);
-        }, Qt::SingleShotConnection);
+        connect(
+            &book_, &OpenBook::changed, this,
+            [this](const BookChange& change) {
+                if (!change.added) return;
+                connect(
+                    &yard_, &Yard::settledDown, this,
+                    [this, id = *change.added] {
+                        if (yard_.find(id)) choose(id);
+                    },
+                    Qt::SingleShotConnection);
+            },
+            Qt::SingleShotConnection);
     });
 }
 
 void MainWindow::newYard() {
     if (!yard_.writable() || !reference_) return;
     connect(askForYard(this, &yard_, {}), &QDialog::accepted, this, [this] {
-        connect(&yard_, &Yard::settledDown, this, [this] {
-            if (!yard_.yards().empty()) yard_.showYard(yard_.yards().back().id);
-        }, Qt::SingleShotConnection);
+        connect(
+            &yard_, &Yard::settledDown, this,
+            [this] {
+                if (!yard_.yards().empty()) yard_.showYard(yard_.yards().back().id);
+            },
+            Qt::SingleShotConnection);
     });
 }
 

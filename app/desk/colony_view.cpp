@@ -45,7 +45,9 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     scale_ = new ScalePage(yard_, pages_);
     story_ = new StoryPage(yard_, pages_);
     whatIf_ = new WhatIfPage(yard_, pages_);
-    const auto addPage = [this](ColonyPage page, QWidget* widget, const QString& words) { pages_->insertTab(static_cast<int>(page), widget, words); };
+    const auto addPage = [this](ColonyPage page, QWidget* widget, const QString& words) {
+        pages_->insertTab(static_cast<int>(page), widget, words);
+    };
     addPage(ColonyPage::Hive, withRoom(look_, pages_), tr("&In the hive"));
     addPage(ColonyPage::Combs, combTable_, tr("C&omb by comb"));
     addPage(ColonyPage::Feeding, withRoom(feeding_, pages_), tr("&Feeding"));
@@ -85,7 +87,8 @@ void ColonyView::connectPages() {
     connect(answer_, &AnswerPanel::whyAsked, this, [this] { emit whyAsked(colony_); });
     connect(answer_, &AnswerPanel::planAsked, this, &ColonyView::acceptAdvice);
     connect(answer_, &AnswerPanel::numberAsked, this, &ColonyView::explainNumber);
-    connect(answer_, &AnswerPanel::askAnswered, this, [this](advice::AskKind kind, double value) { answerAsked(*yard_, colony_, kind, value); });
+    connect(answer_, &AnswerPanel::askAnswered, this,
+            [this](advice::AskKind kind, double value) { answerAsked(*yard_, colony_, kind, value); });
     connect(look_, &LookPage::numberAsked, this, &ColonyView::explainNumber);
     connect(feeding_, &FeedingPage::numberAsked, this, &ColonyView::explainNumber);
     connect(scale_->followed(), &FollowPanel::numberAsked, this, &ColonyView::explainNumber);
@@ -95,7 +98,9 @@ void ColonyView::connectPages() {
     connect(whatIf_, &WhatIfPage::demandWished, this, [this](int position, const book::ColonyCase& record) {
         if (runner_) runner_->ask(position, record);
     });
-    connect(whatIf_, &WhatIfPage::demandDropped, this, [this] { if (runner_) runner_->cancel(); });
+    connect(whatIf_, &WhatIfPage::demandDropped, this, [this] {
+        if (runner_) runner_->cancel();
+    });
     connect(whatIf_, &WhatIfPage::wintersWanted, this, [this] { emit wintersWanted(colony_); });
     yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer}, &ColonyView::refresh);
     yard_->onChange(this, {YardChange::Visits}, &ColonyView::showAnswer);
@@ -104,14 +109,14 @@ void ColonyView::connectPages() {
 
 void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {
     runner_ = std::make_unique<WhatIfRunner>(std::move(adviser));
-    connect(runner_.get(), &WhatIfRunner::previewed, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, true); });
-    connect(runner_.get(), &WhatIfRunner::answered, whatIf_, [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, false); });
+    connect(runner_.get(), &WhatIfRunner::previewed, whatIf_,
+            [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, true); });
+    connect(runner_.get(), &WhatIfRunner::answered, whatIf_,
+            [this](const AnsweredPointer& answered) { whatIf_->takeAnswer(answered, false); });
     connect(runner_.get(), &WhatIfRunner::contradicted, whatIf_, &WhatIfPage::takeProblems);
 }
 
-bool ColonyView::idle() const {
-    return !runner_ || runner_->idle();
-}
+bool ColonyView::idle() const { return !runner_ || runner_->idle(); }
 
 // The advice as it stands is kept in the book with all it was computed from, its visits planned.
 void ColonyView::acceptAdvice() {
@@ -120,9 +125,13 @@ void ColonyView::acceptAdvice() {
     const auto& answered = *colony->answered;
     const auto* records = yard_->records(colony_);
     if (!records) return;
-    const auto accepted = answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice, *yard_->book()->reference(), words::style());
-    yard_->apply(planInstead(accepted, *records, answered.record.asOf),
-                 [this](const Problems& problems) { if (problems.empty()) emit noticeGiven(tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped.")); });
+    const auto accepted = answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice,
+                                               *yard_->book()->reference(), words::style());
+    yard_->apply(planInstead(accepted, *records, answered.record.asOf), [this](const Problems& problems) {
+        if (problems.empty())
+            emit noticeGiven(
+                tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped."));
+    });
 }
 
 // A winter that is followed has numbers of its own; all others are of autumn's question.
@@ -133,10 +142,15 @@ std::optional<text::Grounds> ColonyView::groundsShown(text::AskedNumber number) 
     if (number == text::AskedNumber::Comb) return groundsOfChosenComb();
     const auto followed = yard_->followed(colony_);
     if (followed && followed->following)
-        if (auto grounds = text::groundsOf(number, *followed->colony.question, *followed->following, *reference, words::style())) return grounds;
+        if (auto grounds =
+                text::groundsOf(number, *followed->colony.question, *followed->following, *reference, words::style()))
+            return grounds;
     if (!colony->answered) return std::nullopt;
     const auto& answered = *colony->answered;
-    return text::groundsOf(number, {answered.question, answered.answer.advice, usePartsOf(answered.picture, answered.answer.advice.season)}, *reference, words::style());
+    return text::groundsOf(
+        number,
+        {answered.question, answered.answer.advice, usePartsOf(answered.picture, answered.answer.advice.season)},
+        *reference, words::style());
 }
 
 std::optional<text::Grounds> ColonyView::groundsOfChosenComb() const {
@@ -144,7 +158,8 @@ std::optional<text::Grounds> ColonyView::groundsOfChosenComb() const {
     const int chosen = look_->drawing()->chosen();
     if (chosen < 0 || chosen >= static_cast<int>(combs.size())) return std::nullopt;
     const auto& comb = combs[static_cast<std::size_t>(chosen)];
-    return text::groundsOfComb(comb.name, comb.kilograms, storesComb(comb), comb.openFactor, comb.spreads, words::style());
+    return text::groundsOfComb(comb.name, comb.kilograms, storesComb(comb), comb.openFactor, comb.spreads,
+                               words::style());
 }
 
 void ColonyView::explainNumber(text::AskedNumber number, QPoint under) {
@@ -168,15 +183,18 @@ int ColonyView::visitsOpen() const {
     const auto* records = yard_->records(colony_);
     const auto day = yard_->asOf();
     if (!records || !day) return 0;
-    return static_cast<int>(std::count_if(records->visits.begin(), records->visits.end(), [&](const book::PlannedVisit& visit) {
-        return visit.state == book::VisitState::Planned && visit.date < *day;
-    }));
+    return static_cast<int>(
+        std::count_if(records->visits.begin(), records->visits.end(), [&](const book::PlannedVisit& visit) {
+            return visit.state == book::VisitState::Planned && visit.date < *day;
+        }));
 }
 
 int ColonyView::visitsComing() const {
     const auto* colony = yard_->find(colony_);
     if (!colony) return 0;
-    return static_cast<int>(std::count_if(colony->visits.begin(), colony->visits.end(), [&](const book::PlannedVisit& visit) { return visit.date >= colony->record.asOf; }));
+    return static_cast<int>(
+        std::count_if(colony->visits.begin(), colony->visits.end(),
+                      [&](const book::PlannedVisit& visit) { return visit.date >= colony->record.asOf; }));
 }
 
 // A winter that is followed gives its own answer.
@@ -189,8 +207,11 @@ void ColonyView::showAnswer() {
     else if (yard_->awaitsFollowing(colony_)) answer_->showFollowing();
     else answer_->show(*colony);
     if (const int open = visitsOpen(); open > 0)
-        answer_->remind(tr("%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.", nullptr, open));
-    if (const int coming = visitsComing(); coming > 0) answer_->remind(tr("%n visits of your plan are still to come (page Feeding).", nullptr, coming));
+        answer_->remind(tr(
+            "%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.",
+            nullptr, open));
+    if (const int coming = visitsComing(); coming > 0)
+        answer_->remind(tr("%n visits of your plan are still to come (page Feeding).", nullptr, coming));
     next_->show(*colony, yard_->writable() && !leading, yard_->book() ? yard_->book()->reference().get() : nullptr);
     picture_->setVisible(pictureWanted_ && !pictureIsEmpty(*colony, leading != nullptr));
 }
@@ -209,7 +230,8 @@ void ColonyView::connectNext() {
         pages_->setCurrentIndex(0);
         look_->newLookButton()->click();
     });
-    connect(next_, &NextEntry::askAnswered, this, [this](advice::AskKind kind, double value) { answerAsked(*yard_, colony_, kind, value); });
+    connect(next_, &NextEntry::askAnswered, this,
+            [this](advice::AskKind kind, double value) { answerAsked(*yard_, colony_, kind, value); });
 }
 
 void ColonyView::beginFirstLook() {

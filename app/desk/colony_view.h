@@ -52,15 +52,15 @@ public:
     QTabWidget* pages() const { return pages_; }
     void showPage(ColonyPage page);
     GroundsPopup* grounds() const { return grounds_; } //!< how a number was got; nothing until one was asked about
-    NextEntry* next() const { return next_; } //!< what to enter before there is an answer
-    void beginFirstLook();                     //!< the keeper's hand is put where the first entry is made
-    void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
+    NextEntry* next() const { return next_; }          //!< what to enter before there is an answer
+    void beginFirstLook();                             //!< the keeper's hand is put where the first entry is made
+    void wantPicture(bool wanted);                     //!< without the winter picture the pages have all the room
     //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.
     bool hasHeightForWidth() const override { return false; }
 
 signals:
     void whyAsked(winterlarder::desk::ColonyId id);
-    void noticeGiven(const QString& notice); //!< what was done, for the keeper to know
+    void noticeGiven(const QString& notice);             //!< what was done, for the keeper to know
     void wintersWanted(winterlarder::desk::ColonyId id); //!< of its answer, which were let go
 
 private:

@@ -15,16 +15,19 @@ Outcome<AnsweredPointer> CoreAdviser::answer(const book::ColonyCase& record, int
     return answerOver(sampling_, record, position, stop);
 }
 
-Outcome<AnsweredPointer> CoreAdviser::preview(const book::ColonyCase& record, int position, std::stop_token stop) const {
+Outcome<AnsweredPointer> CoreAdviser::preview(const book::ColonyCase& record, int position,
+                                              std::stop_token stop) const {
     return answerOver({sampling_.seed, std::min(sampling_.winters, previewWinters)}, record, position, stop);
 }
 
-Outcome<AnsweredPointer> CoreAdviser::answerOver(winter::Sampling sampling, const book::ColonyCase& record, int position, const std::stop_token& stop) const {
+Outcome<AnsweredPointer> CoreAdviser::answerOver(winter::Sampling sampling, const book::ColonyCase& record,
+                                                 int position, const std::stop_token& stop) const {
     auto question = answer::questionOf(record, {}, *reference_, static_cast<std::uint64_t>(position));
     if (!question.ok()) return question.problems();
     auto weighed = advice::weigh(*question, reference_->constants, sampling, threads_, stop);
     if (!weighed) return AnsweredPointer();
-    auto made = std::make_shared<AnsweredColony>(AnsweredColony{record, std::move(*question), std::move(*weighed), {}, {}, nullptr});
+    auto made = std::make_shared<AnsweredColony>(
+        AnsweredColony{record, std::move(*question), std::move(*weighed), {}, {}, nullptr});
     made->spreads = stores::combSpreads(reference_->constants);
     if (!made->question.combs.empty())
         made->combs = stores::storesOfCombs(made->question.combs, stores::openFactor(made->question.freshlyFilled));
@@ -57,7 +60,8 @@ AnsweredPointer amongOthers(const AnsweredPointer& alone, advice::ColonyInPlan p
 
 } // namespace
 
-std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const {
+std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPointer>& yard,
+                                                   advice::MovingCombs combs) const {
     std::vector<AnsweredPointer> shared;
     std::vector<advice::YardColony> colonies;
     for (const auto& colony : yard) {
@@ -69,7 +73,8 @@ std::vector<AnsweredPointer> CoreAdviser::shareOut(const std::vector<AnsweredPoi
     for (std::size_t i = 0; i < yard.size(); ++i) {
         if (plan.parts[i] == advice::PartInYard{}) continue;
         const bool known = yard[i]->alone && yard[i]->answer.advice.plan == plan.parts[i];
-        auto made = known ? std::nullopt : advice::inPlan(colonies, plan, i, reference_->constants, sampling_, threads_);
+        auto made =
+            known ? std::nullopt : advice::inPlan(colonies, plan, i, reference_->constants, sampling_, threads_);
         planned[i] = made ? amongOthers(shared[i], *std::move(made)) : yard[i];
     }
     return planned;

@@ -14,10 +14,12 @@ public:
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     AnsweredPointer recall(const AnsweredPointer& answered, std::stop_token stop) const override;
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const override;
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard,
+                                          advice::MovingCombs combs) const override;
 
 private:
-    Outcome<AnsweredPointer> answerOver(winter::Sampling sampling, const book::ColonyCase& record, int position, const std::stop_token& stop) const;
+    Outcome<AnsweredPointer> answerOver(winter::Sampling sampling, const book::ColonyCase& record, int position,
+                                        const std::stop_token& stop) const;
 
     std::shared_ptr<const ReferenceData> reference_;
     winter::Sampling sampling_;

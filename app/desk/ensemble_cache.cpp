@@ -3,13 +3,15 @@
 
 namespace winterlarder::desk {
 
-Outcome<AnsweredPointer> EnsembleCache::answer(const book::ColonyCase& record, int position, std::stop_token stop) const {
+Outcome<AnsweredPointer> EnsembleCache::answer(const book::ColonyCase& record, int position,
+                                               std::stop_token stop) const {
     auto outcome = adviser_->answer(record, position, std::move(stop));
     if (!outcome.ok()) return outcome;
     return withoutWinters(outcome.value());
 }
 
-Outcome<AnsweredPointer> EnsembleCache::preview(const book::ColonyCase& record, int position, std::stop_token stop) const {
+Outcome<AnsweredPointer> EnsembleCache::preview(const book::ColonyCase& record, int position,
+                                                std::stop_token stop) const {
     return adviser_->preview(record, position, std::move(stop));
 }
 
@@ -17,7 +19,8 @@ AnsweredPointer EnsembleCache::recall(const AnsweredPointer& answered, std::stop
     return withoutWinters(adviser_->recall(answered, std::move(stop)));
 }
 
-std::vector<AnsweredPointer> EnsembleCache::shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const {
+std::vector<AnsweredPointer> EnsembleCache::shareOut(const std::vector<AnsweredPointer>& yard,
+                                                     advice::MovingCombs combs) const {
     auto shared = adviser_->shareOut(yard, combs);
     for (auto& colony : shared) colony = withoutWinters(colony);
     return shared;

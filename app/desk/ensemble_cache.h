@@ -12,12 +12,14 @@ namespace winterlarder::desk {
 //! plan of a yard simulates those it needs anew. Tested: tests/app/ensemble_cache_test.cpp.
 class EnsembleCache : public Adviser {
 public:
-    explicit EnsembleCache(std::shared_ptr<const Adviser> adviser, std::size_t kept = 16) : adviser_(std::move(adviser)), most_(kept) {}
+    explicit EnsembleCache(std::shared_ptr<const Adviser> adviser, std::size_t kept = 16)
+        : adviser_(std::move(adviser)), most_(kept) {}
 
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     Outcome<AnsweredPointer> preview(const book::ColonyCase& record, int position, std::stop_token stop) const override;
     AnsweredPointer recall(const AnsweredPointer& answered, std::stop_token stop) const override;
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs combs) const override;
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard,
+                                          advice::MovingCombs combs) const override;
 
 private:
     AnsweredPointer withoutWinters(const AnsweredPointer& answered) const;

@@ -21,7 +21,8 @@ void printByHand(QWidget* parent, const Paper& paper) {
 } // namespace
 
 void MainWindow::savePaper(const Paper& paper, const QString& name) {
-    const QString path = askForNewFile(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")), tr("PDF (*.pdf)"), QStringLiteral("pdf"));
+    const QString path = askForNewFile(this, tr("Save sheet"), inDocuments(name + QStringLiteral(".pdf")),
+                                       tr("PDF (*.pdf)"), QStringLiteral("pdf"));
     if (path.isEmpty()) return;
     if (saveSheet(paper, path)) return banner_->showBriefly(tr("The sheet was written to %1.").arg(path));
     warnPlainly(this, tr("Not saved"), tr("The sheet could not be written to %1. Choose another folder.").arg(path));
@@ -33,13 +34,9 @@ std::optional<Paper> MainWindow::shownColonySheet() const {
     return colonySheet(*colony, *reference_);
 }
 
-void MainWindow::saveYardSheet() {
-    savePaper(yardSheet(yard_, model_->inOrder()), yard_.title());
-}
+void MainWindow::saveYardSheet() { savePaper(yardSheet(yard_, model_->inOrder()), yard_.title()); }
 
-void MainWindow::printYardSheet() {
-    printByHand(this, yardSheet(yard_, model_->inOrder()));
-}
+void MainWindow::printYardSheet() { printByHand(this, yardSheet(yard_, model_->inOrder())); }
 
 void MainWindow::saveColonySheet() {
     const auto paper = shownColonySheet();

@@ -59,7 +59,9 @@ void Following::next() {
     ++reading_;
     yard_->book()->ask(
         this,
-        [id, day = *day, past = yard_->past()](book::Book& book) { return answer::readToFollow(book, id, day, past ? &past->learned : nullptr); },
+        [id, day = *day, past = yard_->past()](book::Book& book) {
+            return answer::readToFollow(book, id, day, past ? &past->learned : nullptr);
+        },
         [this, id, number = ++asked_](const Outcome<answer::FollowReading>& read) {
             --reading_;
             take(number, id, read);
@@ -79,11 +81,14 @@ void Following::take(quint64 number, ColonyId id, const Outcome<answer::FollowRe
 
 namespace {
 
-FollowedPointer followedWinter(const answer::FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads, const std::stop_token& stop) {
+FollowedPointer followedWinter(const answer::FollowReading& reading, const ReferenceData& reference,
+                               winter::Sampling sampling, int threads, const std::stop_token& stop) {
     auto colony = answer::followedColony(reading, reference, sampling, threads, answer::EndOfWinter::Counts, stop);
     if (!colony.ok()) return nullptr;
     auto followed = std::make_shared<FollowedWinter>(FollowedWinter{reading, std::move(colony).value(), std::nullopt});
-    if (followed->colony.question) followed->following = tracking::follow(*followed->colony.question, reference.constants, sampling, threads, stop);
+    if (followed->colony.question)
+        followed->following =
+            tracking::follow(*followed->colony.question, reference.constants, sampling, threads, stop);
     return followed;
 }
 
@@ -92,9 +97,8 @@ FollowedPointer followedWinter(const answer::FollowReading& reading, const Refer
 void Following::compute(const answer::FollowReading& reading, ColonyId id, quint64 number) {
     work_.ask(
         this,
-        [reading, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](const std::stop_token& stop) {
-            return followedWinter(reading, *reference, sampling, threads, stop);
-        },
+        [reading, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](
+            const std::stop_token& stop) { return followedWinter(reading, *reference, sampling, threads, stop); },
         [this, id, number](const Outcome<FollowedPointer>& made) {
             if (!made.ok()) emit failed(made.problems());
             finished(number, id, made.ok() ? *made : nullptr);
@@ -176,7 +180,9 @@ void Learning::read() {
 namespace {
 
 PastForecast forecastOf(const answer::PastColonyWinter& winter, const learning::ForecastScore& score) {
-    return {winter.colony, QString::fromStdString(winter.name), winter.autumn, winter.winter.question.year.date(score.day), score, winter.handbook};
+    return {winter.colony, QString::fromStdString(winter.name),
+            winter.autumn, winter.winter.question.year.date(score.day),
+            score,         winter.handbook};
 }
 
 } // namespace
@@ -184,9 +190,8 @@ PastForecast forecastOf(const answer::PastColonyWinter& winter, const learning::
 void Learning::compute(const answer::BookPast& past, Date day) {
     work_.ask(
         this,
-        [past, day, known = cache_, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](const std::stop_token& stop) {
-            return learn(past, day, *known, *reference, sampling, threads, stop);
-        },
+        [past, day, known = cache_, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](
+            const std::stop_token& stop) { return learn(past, day, *known, *reference, sampling, threads, stop); },
         [this](const Outcome<std::optional<Lesson>>& learned) {
             if (!learned.ok()) return tellFailure(learned.problems());
             if (!*learned) return;
@@ -196,8 +201,9 @@ void Learning::compute(const answer::BookPast& past, Date day) {
         });
 }
 
-std::optional<Learning::Lesson> Learning::learn(const answer::BookPast& past, Date day, const Cache& known, const ReferenceData& reference,
-                                                winter::Sampling sampling, int threads, const std::stop_token& stop) {
+std::optional<Learning::Lesson> Learning::learn(const answer::BookPast& past, Date day, const Cache& known,
+                                                const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                                const std::stop_token& stop) {
     auto cache = std::make_shared<Cache>();
     std::vector<const answer::PastColonyWinter*> winters;
     std::vector<answer::WinterTold> told;

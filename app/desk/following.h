@@ -74,8 +74,9 @@ private:
     void read();
     void compute(const answer::BookPast& past, Date day);
     //! Nothing where it was stopped.
-    static std::optional<Lesson> learn(const answer::BookPast& past, Date day, const Cache& known, const ReferenceData& reference,
-                                       winter::Sampling sampling, int threads, const std::stop_token& stop);
+    static std::optional<Lesson> learn(const answer::BookPast& past, Date day, const Cache& known,
+                                       const ReferenceData& reference, winter::Sampling sampling, int threads,
+                                       const std::stop_token& stop);
     void tellIfIdle();
     void tellFailure(const Problems& problems);
 

@@ -16,9 +16,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString plainWords(QString action) {
-    return action.remove(QLatin1Char('&')).remove(QChar(0x2026));
-}
+QString plainWords(QString action) { return action.remove(QLatin1Char('&')).remove(QChar(0x2026)); }
 
 // A menu's commands that have keys; menus within it too.
 void addKeysOf(const QMenu& menu, text::ExplainedSection& section) {
@@ -26,7 +24,10 @@ void addKeysOf(const QMenu& menu, text::ExplainedSection& section) {
         if (action->menu()) addKeysOf(*action->menu(), section);
         QStringList keys;
         for (const auto& key : action->shortcuts()) keys << key.toString(QKeySequence::NativeText);
-        if (!keys.isEmpty()) section.rows.push_back({keys.join(QStringLiteral(", ")), plainWords(action->text()).section(QLatin1Char(':'), 0, 0)}); // "Undo" of what is no matter here
+        if (!keys.isEmpty())
+            section.rows.push_back(
+                {keys.join(QStringLiteral(", ")),
+                 plainWords(action->text()).section(QLatin1Char(':'), 0, 0)}); // "Undo" of what is no matter here
     }
 }
 
@@ -40,17 +41,21 @@ text::ExplainedSection sectionOf(const QString& title, const std::vector<NamedKe
 
 void MainWindow::buildHelpMenu() {
     auto* menu = menuBar()->addMenu(tr("&Help"));
-    menu->addAction(tr("&Judging stores"), QKeySequence(Qt::Key_F1), this, [this] { openGuide(this, &yard_, guidePageOf(QApplication::focusWidget())); });
+    menu->addAction(tr("&Judging stores"), QKeySequence(Qt::Key_F1), this,
+                    [this] { openGuide(this, &yard_, guidePageOf(QApplication::focusWidget())); });
     menu->addAction(tr("Words &used here"), QKeySequence(Qt::CTRL | Qt::Key_F1), this, &MainWindow::showWords);
     menu->addAction(tr("&Keys"), QKeySequence(Qt::SHIFT | Qt::Key_F1), this, &MainWindow::showKeys);
-    menu->addAction(tr("&Why this answer?"), QKeySequence(Qt::Key_F2), this, [this] { explain(model_->colonyAt(list_->currentIndex().row())); });
+    menu->addAction(tr("&Why this answer?"), QKeySequence(Qt::Key_F2), this,
+                    [this] { explain(model_->colonyAt(list_->currentIndex().row())); });
     menu->addSeparator();
     menu->addAction(tr("&About Winterlarder"), this, [this] {
-        QMessageBox::about(this, tr("About Winterlarder"),
-                           tr("<h3>Winterlarder %1</h3><p>Will what is in the hive last until the first reliable forage?</p>"
-                              "<p>Where disease or medicines are concerned, the bee inspector, the vet and local law come first.</p>"
-                              "<p>Places are from the GeoNames geographical database, CC BY 4.0.</p>"
-                              "<p>Free software under the GNU General Public License, version 3 or later.</p>").arg(QStringLiteral(WINTERLARDER_VERSION)));
+        QMessageBox::about(
+            this, tr("About Winterlarder"),
+            tr("<h3>Winterlarder %1</h3><p>Will what is in the hive last until the first reliable forage?</p>"
+               "<p>Where disease or medicines are concerned, the bee inspector, the vet and local law come first.</p>"
+               "<p>Places are from the GeoNames geographical database, CC BY 4.0.</p>"
+               "<p>Free software under the GNU General Public License, version 3 or later.</p>")
+                .arg(QStringLiteral(WINTERLARDER_VERSION)));
     });
 }
 

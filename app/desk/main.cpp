@@ -19,9 +19,7 @@ namespace {
 using namespace winterlarder;
 using namespace winterlarder::desk;
 
-void say(std::FILE* stream, const QString& text) {
-    std::fputs(text.toUtf8().constData(), stream);
-}
+void say(std::FILE* stream, const QString& text) { std::fputs(text.toUtf8().constData(), stream); }
 
 int tellAll(const Problems& problems) {
     bool file = false, ours = false;
@@ -41,12 +39,15 @@ QStringList wordsOf(int count, char** given) {
 
 int writeAndEnd(QApplication& application, MainWindow& window, const QString& folder) {
     window.resize(1360, 900); // whatever the screen
-    QObject::connect(&window, &MainWindow::becameSettled, &application, [&] {
-        const auto written = writePictures(window, folder);
-        if (!written.ok()) return application.exit(tellAll(written.problems()));
-        for (const QString& path : *written) say(stdout, path + QLatin1Char('\n'));
-        application.exit(window.openingProblems().empty() ? 0 : tellAll(window.openingProblems()));
-    }, static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+    QObject::connect(
+        &window, &MainWindow::becameSettled, &application,
+        [&] {
+            const auto written = writePictures(window, folder);
+            if (!written.ok()) return application.exit(tellAll(written.problems()));
+            for (const QString& path : *written) say(stdout, path + QLatin1Char('\n'));
+            application.exit(window.openingProblems().empty() ? 0 : tellAll(window.openingProblems()));
+        },
+        static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
     window.begin();
     return application.exec();
 }
@@ -76,7 +77,8 @@ int main(int count, char** given) {
     MainWindow window(arguments);
     if (!arguments.pictures) {
         window.restoreGeometry(settings::windowPlace()); // as it was left; an empty one changes nothing
-        QObject::connect(&application, &QApplication::aboutToQuit, &window, [&window] { settings::keepWindowPlace(window.saveGeometry()); });
+        QObject::connect(&application, &QApplication::aboutToQuit, &window,
+                         [&window] { settings::keepWindowPlace(window.saveGeometry()); });
     }
     window.show();
     if (arguments.pictures) return writeAndEnd(application, window, *arguments.pictures);

@@ -6,8 +6,8 @@
 #include "desk/colony_view.h"
 #include "desk/following.h"
 #include "desk/said_remarks.h"
-#include "desk/wheel_guard.h"
 #include "desk/undo_keys.h"
+#include "desk/wheel_guard.h"
 #include "dialogs/why_window.h"
 #include "fields/day_field.h"
 #include "fields/fields.h"
@@ -42,7 +42,8 @@ constexpr QSize roomForFrame{16, 48}; // what the desktop draws around a window
 
 } // namespace
 
-MainWindow::MainWindow(Arguments arguments, Scribe scribe) : arguments_(std::move(arguments)), book_(std::move(scribe)), yard_(&book_) {
+MainWindow::MainWindow(Arguments arguments, Scribe scribe)
+    : arguments_(std::move(arguments)), book_(std::move(scribe)), yard_(&book_) {
     words::useUnits(settings::units());
     setWindowTitle(tr("Winterlarder"));
     setWindowIcon(applicationIcon());
@@ -79,7 +80,8 @@ void MainWindow::buildPanes() {
     banner_ = new Banner(desk, yardPane);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
-    connect(colonyView_, &ColonyView::noticeGiven, this, [this](const QString& notice) { banner_->showBriefly(notice); });
+    connect(colonyView_, &ColonyView::noticeGiven, this,
+            [this](const QString& notice) { banner_->showBriefly(notice); });
     right_ = new QStackedWidget(desk);
     start_ = new StartPage(desk);
     right_->addWidget(start_);
@@ -121,7 +123,8 @@ QWidget* MainWindow::buildYardHead() {
     down->setContentsMargins(16, 2, 12, 2);
     down->addWidget(yards_);
     down->addLayout(across);
-    connect(yards_, &QComboBox::activated, this, [this](int at) { yard_.showYard({yards_->itemData(at).toLongLong()}); });
+    connect(yards_, &QComboBox::activated, this,
+            [this](int at) { yard_.showYard({yards_->itemData(at).toLongLong()}); });
     connect(day_, &DayField::valueEntered, &yard_, &Yard::showDay);
     return head;
 }
@@ -194,7 +197,8 @@ void MainWindow::followWinters(winter::Sampling sampling, int threads) {
 
 bool MainWindow::settled() const {
     const bool followed = !following_ || (following_->idle() && learning_->idle());
-    return books_->idle() && book_.idle() && !yard_.busy() && answering_->idle() && followed && (!calendar_ || calendar_->idle());
+    return books_->idle() && book_.idle() && !yard_.busy() && answering_->idle() && followed &&
+           (!calendar_ || calendar_->idle());
 }
 
 // Every word and number is made anew in the other units.
@@ -220,10 +224,13 @@ void MainWindow::showHead() {
     const auto day = yard_.asOf();
     if (day) day_->show(*day);
     yards_->clear();
-    for (const auto& each : yard_.yards()) yards_->addItem(QString::fromStdString(each.name), static_cast<qlonglong>(each.id.number));
-    if (const auto* shown = yard_.shownYard()) yards_->setCurrentIndex(yards_->findData(static_cast<qlonglong>(shown->id.number)));
+    for (const auto& each : yard_.yards())
+        yards_->addItem(QString::fromStdString(each.name), static_cast<qlonglong>(each.id.number));
+    if (const auto* shown = yard_.shownYard())
+        yards_->setCurrentIndex(yards_->findData(static_cast<qlonglong>(shown->id.number)));
     yards_->setVisible(yards_->count() > 1);
-    setWindowTitle(day ? tr("%1, %2 \u2013 Winterlarder").arg(yard_.title(), words::longDate(*day)) : tr("Winterlarder"));
+    setWindowTitle(day ? tr("%1, %2 \u2013 Winterlarder").arg(yard_.title(), words::longDate(*day))
+                       : tr("Winterlarder"));
 }
 
 void MainWindow::choose(ColonyId id) {
@@ -255,19 +262,23 @@ void MainWindow::explain(ColonyId id) {
         const auto& f = *followed->following;
         return whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")),
                                  text::followHeadline(*followed->colony.question, f, words::style()),
-                                 {saidRemarks(followReasons(*followed), *reference_), saidRemarks(f.cautions, *reference_), saidRemarks(f.goodPractice, *reference_)});
+                                 {saidRemarks(followReasons(*followed), *reference_),
+                                  saidRemarks(f.cautions, *reference_), saidRemarks(f.goodPractice, *reference_)});
     }
     if (!colony || !colony->answered || colony->pending || !reference_) return;
     const auto& advice = colony->answered->answer.advice;
-    whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")), words::answerSentence(*colony->answered),
-                      {saidRemarks(advice.reasons, *reference_), saidRemarks(advice.cautions, *reference_), saidRemarks(advice.goodPractice, *reference_)});
+    whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")),
+                      words::answerSentence(*colony->answered),
+                      {saidRemarks(advice.reasons, *reference_), saidRemarks(advice.cautions, *reference_),
+                       saidRemarks(advice.goodPractice, *reference_)});
 }
 
 void MainWindow::tell(const Problems& problems) {
     if (problems.empty()) return;
     openingProblems_.insert(openingProblems_.end(), problems.begin(), problems.end());
     const QString lines = problemWords(problems);
-    banner_->showMessage(QStringLiteral("problems"), isOurs(problems) ? lines : tr("Not everything could be opened.\n%1").arg(lines));
+    banner_->showMessage(QStringLiteral("problems"),
+                         isOurs(problems) ? lines : tr("Not everything could be opened.\n%1").arg(lines));
 }
 
 void MainWindow::wishColours(ColourWish wish) {
@@ -278,7 +289,8 @@ void MainWindow::wishColours(ColourWish wish) {
 void MainWindow::applyColours() {
     applyingColours_ = true;
     QApplication::setPalette(QPalette()); // what the system has
-    const bool dark = colourWish_ == ColourWish::Dark || (colourWish_ == ColourWish::AsSystem && isDark(QApplication::palette()));
+    const bool dark =
+        colourWish_ == ColourWish::Dark || (colourWish_ == ColourWish::AsSystem && isDark(QApplication::palette()));
     const auto& colours = dark ? darkColours() : lightColours();
     wearColours(*this, colours);
     setStyleSheet(styleSheetIn(colours));

@@ -123,9 +123,9 @@ private:
     void showHead();
     struct ReadToFollow {
         std::vector<answer::ReadDue> colonies;
-        std::string mark; //!< of the book
+        std::string mark;               //!< of the book
         std::vector<std::string> notes; //!< on colonies of which less is told
-        Problems problems; //!< of colonies that could not be read
+        Problems problems;              //!< of colonies that could not be read
     };
     void takeDue(const QString& file, const ReadToFollow& read);
     void showChosen();
@@ -158,7 +158,7 @@ private:
     QAction* redo_ = nullptr;
     QMenu* recent_ = nullptr;
     QMenu* colonyMenu_ = nullptr;
-    std::vector<QAction*> ofABook_; //!< offered where one is open
+    std::vector<QAction*> ofABook_;     //!< offered where one is open
     std::vector<QAction*> ofOneColony_; //!< of the book's menu
     Answering* answering_ = nullptr;
     Following* following_ = nullptr; //!< nothing until followWinters()

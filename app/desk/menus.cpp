@@ -31,19 +31,26 @@ void MainWindow::buildBookMenu() {
                 menu->addAction(tr("&Copy the book to\u2026"), books_, &BookActions::copyByHand),
                 menu->addAction(tr("C&lose the book"), QKeySequence::Close, this, [this] { book_.close(); })};
     menu->addSeparator();
-    ofABook_.push_back(menu->addAction(tr("&Print yard plan\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet));
+    ofABook_.push_back(
+        menu->addAction(tr("&Print yard plan\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet));
     ofABook_.push_back(menu->addAction(tr("Save yard plan as P&DF\u2026"), this, &MainWindow::saveYardSheet));
-    ofOneColony_ = {menu->addAction(tr("Print colony &sheet\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, &MainWindow::printColonySheet),
+    ofOneColony_ = {menu->addAction(tr("Print colony &sheet\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
+                                    this, &MainWindow::printColonySheet),
                     menu->addAction(tr("Save colony sheet as PD&F\u2026"), this, &MainWindow::saveColonySheet)};
     connect(menu, &QMenu::aboutToShow, this, [this] {
         for (auto* action : ofOneColony_) action->setEnabled(shownColonySheet().has_value());
     });
     // A shortcut must work again once the menu is closed; it does nothing where there is no sheet.
-    connect(menu, &QMenu::aboutToHide, this, [this] {
-        for (auto* action : ofOneColony_) action->setEnabled(true);
-    }, Qt::QueuedConnection);
+    connect(
+        menu, &QMenu::aboutToHide, this,
+        [this] {
+            for (auto* action : ofOneColony_) action->setEnabled(true);
+        },
+        Qt::QueuedConnection);
     ofABook_.push_back(menu->addAction(tr("Save what is due as a c&alendar\u2026"), this, &MainWindow::saveCalendar));
-    ofOneColony_.push_back(menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] { if (shownColonySheet()) colonyView_->picture()->saveAs(); }));
+    ofOneColony_.push_back(menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] {
+        if (shownColonySheet()) colonyView_->picture()->saveAs();
+    }));
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
@@ -56,7 +63,8 @@ void MainWindow::buildEditMenu() {
     if (const QKeySequence often(Qt::CTRL | Qt::Key_Y); !keys.contains(often)) keys << often;
     redo_->setShortcuts(keys);
     menu->addSeparator();
-    menu->addAction(tr("&Copy the picture's numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this, [this] { colonyView_->picture()->copyNumbers(); });
+    menu->addAction(tr("&Copy the picture's numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
+                    [this] { colonyView_->picture()->copyNumbers(); });
 }
 
 void MainWindow::buildViewMenu() {
@@ -90,7 +98,8 @@ void MainWindow::buildViewMenu() {
         auto* action = menu->addAction(text, this, [this, wanted] { useUnits(wanted); });
         action->setCheckable(true);
         action->setChecked(wanted == settings::units());
-        connect(menu, &QMenu::aboutToShow, action, [action, wanted] { action->setChecked(wanted == settings::units()); }); // the first start asks too
+        connect(menu, &QMenu::aboutToShow, action,
+                [action, wanted] { action->setChecked(wanted == settings::units()); }); // the first start asks too
         units->addAction(action);
     };
     addUnits(tr("&Kilograms and litres"), UnitSystem::Metric);

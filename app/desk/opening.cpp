@@ -29,7 +29,9 @@ void readInto(Opened& opened, const QString& path) {
     if (!text.ok()) return add(opened.problems, text.problems());
     auto read = exchange::readCaseWithPlaces(*text, path.toStdString(), *opened.reference);
     if (!read.problems.empty()) return add(opened.problems, read.problems);
-    const auto inWords = [](const stores::Doubt& doubt, Place place) { return answer::problemOf(doubt, std::move(place), {}); };
+    const auto inWords = [](const stores::Doubt& doubt, Place place) {
+        return answer::problemOf(doubt, std::move(place), {});
+    };
     add(opened.asked, answer::askedOfCase(*read.record, read.places, *opened.reference, inWords));
     opened.records.push_back(std::move(*read.record));
 }
@@ -59,13 +61,15 @@ Opened openAll(const Arguments& arguments) {
     auto reference = answer::loadShippedData(choice);
     if (!reference.ok()) return {.problems = reference.problems()};
     auto data = std::make_shared<const ReferenceData>(std::move(reference).value());
-    if (!arguments.demo && !(arguments.pictures && arguments.files.isEmpty())) return openFiles(arguments.files, std::move(data));
+    if (!arguments.demo && !(arguments.pictures && arguments.files.isEmpty()))
+        return openFiles(arguments.files, std::move(data));
     const auto demo = findDemo(choice);
     if (!demo.ok()) return {.reference = std::move(data), .problems = demo.problems()};
     return {.reference = std::move(data), .demo = *demo};
 }
 
-Outcome<std::shared_ptr<const climate::Gazetteer>> readPlaces(const Arguments& arguments, const ReferenceData& reference) {
+Outcome<std::shared_ptr<const climate::Gazetteer>> readPlaces(const Arguments& arguments,
+                                                              const ReferenceData& reference) {
     auto places = climate::Gazetteer::load(answer::dataFolder(choiceOf(arguments)), reference);
     if (!places.ok()) return places.problems();
     return std::make_shared<const climate::Gazetteer>(std::move(places).value());
@@ -75,7 +79,10 @@ void copyDemo(Opened& opened, const QString& copy) {
     QFile demo(opened.demo);
     const bool copied = demo.copy(copy) && QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
     if (!copied)
-        opened.problems.push_back({ProblemKind::File, {opened.demo.toStdString(), 0, 0}, "cannot be copied: " + demo.errorString().toStdString(), {}});
+        opened.problems.push_back({ProblemKind::File,
+                                   {opened.demo.toStdString(), 0, 0},
+                                   "cannot be copied: " + demo.errorString().toStdString(),
+                                   {}});
     opened.demo = copied ? copy : QString();
 }
 

@@ -18,9 +18,9 @@ struct Opened {
     std::shared_ptr<const ReferenceData> reference;
     std::vector<book::ColonyCase> records; //!< of the files without fault, in their order
     QStringList books;                     //!< book files, not opened yet
-    QString demo;                          //!< the demo book, where the demo is asked for: as it was built, then its copy that is opened
+    QString demo; //!< the demo book, where the demo is asked for: as it was built, then its copy that is opened
     Problems problems;
-    Problems asked{};                      //!< of the records, which are taken all the same
+    Problems asked{}; //!< of the records, which are taken all the same
 };
 
 //! The demo yard where asked for (or pictures without files). Where the shipped data and the demo book are looked for, by arguments,
@@ -30,7 +30,8 @@ Opened openAll(const Arguments& arguments);
 Opened openFiles(const QStringList& files, std::shared_ptr<const ReferenceData> reference);
 
 //! The places of the world; read once the window is at work, since only a search asks for them.
-Outcome<std::shared_ptr<const climate::Gazetteer>> readPlaces(const Arguments& arguments, const ReferenceData& reference);
+Outcome<std::shared_ptr<const climate::Gazetteer>> readPlaces(const Arguments& arguments,
+                                                              const ReferenceData& reference);
 
 //! The day the demo yard is looked at: that of its last looks.
 inline const Date demoDay = *Date::of(2026, 9, 14);

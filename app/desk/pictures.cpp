@@ -19,7 +19,10 @@ QString fileName(const QString& what, const ColonyEntry& colony, int position) {
     QString name = QString::fromStdString(colony.record.colony.value_or("")).toLower().simplified();
     QString plain;
     for (const QChar letter : name) plain += letter.isLetterOrNumber() ? letter : QLatin1Char('-');
-    return QStringLiteral("%1-%2-%3").arg(what).arg(position + 1).arg(plain.isEmpty() ? QStringLiteral("colony") : plain);
+    return QStringLiteral("%1-%2-%3")
+        .arg(what)
+        .arg(position + 1)
+        .arg(plain.isEmpty() ? QStringLiteral("colony") : plain);
 }
 
 // What a person would look at first: the colony with honey to spare, else the first.
@@ -35,7 +38,11 @@ public:
     QString path(const QString& name) const { return folder_.filePath(name); }
     void note(bool written, const QString& name) {
         if (written) files_ << path(name);
-        else problems_.push_back({ProblemKind::File, {path(name).toStdString(), 0, 0}, "cannot be written", "name a folder that can be"});
+        else
+            problems_.push_back({ProblemKind::File,
+                                 {path(name).toStdString(), 0, 0},
+                                 "cannot be written",
+                                 "name a folder that can be"});
     }
     Outcome<QStringList> outcome() const {
         if (!problems_.empty()) return problems_;
@@ -52,16 +59,19 @@ void writeWindow(MainWindow& window, Writer& writer, ColourWish colours, const Q
     window.wishColours(colours);
     window.choose(worthShowing(*window.yard()));
     QApplication::processEvents();
-    writer.note(window.grab().save(writer.path(QStringLiteral("window-%1.png").arg(suffix))), QStringLiteral("window-%1.png").arg(suffix));
+    writer.note(window.grab().save(writer.path(QStringLiteral("window-%1.png").arg(suffix))),
+                QStringLiteral("window-%1.png").arg(suffix));
     window.choose({});
     QApplication::processEvents();
-    writer.note(window.grab().save(writer.path(QStringLiteral("yard-%1.png").arg(suffix))), QStringLiteral("yard-%1.png").arg(suffix));
+    writer.note(window.grab().save(writer.path(QStringLiteral("yard-%1.png").arg(suffix))),
+                QStringLiteral("yard-%1.png").arg(suffix));
 }
 
 void writeColony(const ColonyEntry& colony, int position, Writer& writer) {
     if (!colony.answered || colony.answered->picture.empty()) return;
     const auto picture = std::shared_ptr<const WinterPicture>(colony.answered, &colony.answered->picture);
-    const QString title = QStringLiteral("%1. %2").arg(QString::fromStdString(colony.record.colony.value_or("")), words::answerSentence(*colony.answered));
+    const QString title = QStringLiteral("%1. %2").arg(QString::fromStdString(colony.record.colony.value_or("")),
+                                                       words::answerSentence(*colony.answered));
     for (const QString& form : {QStringLiteral("png"), QStringLiteral("svg")}) {
         const QString name = fileName(QStringLiteral("winter"), colony, position) + QLatin1Char('.') + form;
         writer.note(savePaperPicture(picture, {advice::OptionKind::Leave}, title, writer.path(name)), name);
@@ -70,7 +80,9 @@ void writeColony(const ColonyEntry& colony, int position, Writer& writer) {
 
 void writeSheets(MainWindow& window, Writer& writer) {
     const auto& yard = *window.yard();
-    const auto write = [&writer](const Paper& paper, const QString& name) { writer.note(saveSheet(paper, writer.path(name)), name); };
+    const auto write = [&writer](const Paper& paper, const QString& name) {
+        writer.note(saveSheet(paper, writer.path(name)), name);
+    };
     write(yardSheet(yard, window.yardList()->inOrder()), QStringLiteral("yard-plan.pdf"));
     int position = 0;
     for (const auto& colony : yard.colonies()) {
@@ -82,7 +94,8 @@ void writeSheets(MainWindow& window, Writer& writer) {
 } // namespace
 
 Outcome<QStringList> writePictures(MainWindow& window, const QString& folder) {
-    if (!QDir().mkpath(folder)) return Problem{ProblemKind::File, {folder.toStdString(), 0, 0}, "the folder cannot be made", "name another"};
+    if (!QDir().mkpath(folder))
+        return Problem{ProblemKind::File, {folder.toStdString(), 0, 0}, "the folder cannot be made", "name another"};
     Writer writer(folder);
     writeWindow(window, writer, ColourWish::Light, QStringLiteral("light"));
     writeWindow(window, writer, ColourWish::Dark, QStringLiteral("dark"));

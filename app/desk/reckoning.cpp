@@ -11,7 +11,9 @@ Reckoning::Reckoning(std::shared_ptr<const Adviser> adviser, Pace pace, QObject*
 void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, NewestWork::Turn turn) {
     work_.ask(
         id.number, turn, this,
-        [adviser = adviser_, record, position](const std::stop_token& stop) { return adviser->answer(record, position, stop); },
+        [adviser = adviser_, record, position](const std::stop_token& stop) {
+            return adviser->answer(record, position, stop);
+        },
         [this, id, record](const Outcome<AnsweredPointer>& outcome) {
             if (!outcome.ok()) emit contradicted(id, record, outcome.problems());
             else if (outcome.value()) emit answered(id, outcome.value());

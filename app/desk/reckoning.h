@@ -31,7 +31,8 @@ public:
 signals:
     void answered(winterlarder::desk::ColonyId id, winterlarder::desk::AnsweredPointer answered);
     //! No answer: the records contradict each other, or it could not be worked out (a problem of kind Internal).
-    void contradicted(winterlarder::desk::ColonyId id, winterlarder::book::ColonyCase record, winterlarder::Problems problems);
+    void contradicted(winterlarder::desk::ColonyId id, winterlarder::book::ColonyCase record,
+                      winterlarder::Problems problems);
     void idleAgain(); //!< nothing waits and nothing runs
 
 private:

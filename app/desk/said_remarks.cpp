@@ -19,7 +19,8 @@ QString sourceOf(const Remark& remark, const ReferenceData& reference) {
 
 std::vector<SaidRemark> saidRemarks(const std::vector<advice::Remark>& remarks, const ReferenceData& reference) {
     std::vector<SaidRemark> said;
-    for (const auto& remark : remarks) said.push_back({text::sentence(remark, words::style()), sourceOf(remark, reference)});
+    for (const auto& remark : remarks)
+        said.push_back({text::sentence(remark, words::style()), sourceOf(remark, reference)});
     return said;
 }
 

@@ -14,11 +14,11 @@ namespace {
 constexpr int mostRecent = 8;
 
 QSettings kept() {
-    return QSettings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("winterlarder"), QStringLiteral("winterlarder"));
+    return QSettings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("winterlarder"),
+                     QStringLiteral("winterlarder"));
 }
 
-template <class Choice>
-Choice chosen(const char* key, Choice otherwise, int most) {
+template <class Choice> Choice chosen(const char* key, Choice otherwise, int most) {
     bool isNumber = false;
     auto settings = kept();
     const int value = settings.value(QLatin1String(key)).toInt(&isNumber);
@@ -39,9 +39,7 @@ UnitSystem systemUnits() {
 
 } // namespace
 
-QStringList recentBooks() {
-    return kept().value(QStringLiteral("books/recent")).toStringList();
-}
+QStringList recentBooks() { return kept().value(QStringLiteral("books/recent")).toStringList(); }
 
 void noteRecentBook(const QString& file) {
     auto books = recentBooks();

@@ -27,7 +27,7 @@ book::HiveRecord usualHive(const ReferenceData& reference); //!< what a new colo
 void chooseUsualHive(const QString& format, int boxes);
 ColourWish colours();
 void chooseColours(ColourWish wish);
-QString keeper(); //!< who signs edits; empty: the system's user
+QString keeper();         //!< who signs edits; empty: the system's user
 QByteArray windowPlace(); //!< as QWidget::saveGeometry wrote it; empty: not kept yet
 void keepWindowPlace(const QByteArray& place);
 

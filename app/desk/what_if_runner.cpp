@@ -16,7 +16,10 @@ public:
     Outcome<AnsweredPointer> answer(const book::ColonyCase& record, int position, std::stop_token stop) const override {
         return adviser_->preview(record, position, std::move(stop));
     }
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs) const override { return yard; }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard,
+                                          advice::MovingCombs) const override {
+        return yard;
+    }
 
 private:
     std::shared_ptr<const Adviser> adviser_;
@@ -26,16 +29,30 @@ private:
 
 WhatIfRunner::WhatIfRunner(std::shared_ptr<const Adviser> adviser, QObject* parent)
     : QObject(parent), preview_(std::make_unique<Reckoning>(std::make_shared<Previewing>(adviser), Pace::Prompt)),
-      full_(std::make_unique<Reckoning>(adviser, Pace::Prompt)),
-      asked_{.colony = {}, .yard = {}, .asOf = *Date::of(2000, 1, 1), .lookedOn = {}, .site = {}, .hive = {}, .bees = {}, .combs = {}, .weighings = {},
-             .moisturePercent = {}, .feeds = {}, .harvests = {}, .season = {}, .feeder = {}, .wish = {}} {
+      full_(std::make_unique<Reckoning>(adviser, Pace::Prompt)), asked_{.colony = {},
+                                                                        .yard = {},
+                                                                        .asOf = *Date::of(2000, 1, 1),
+                                                                        .lookedOn = {},
+                                                                        .site = {},
+                                                                        .hive = {},
+                                                                        .bees = {},
+                                                                        .combs = {},
+                                                                        .weighings = {},
+                                                                        .moisturePercent = {},
+                                                                        .feeds = {},
+                                                                        .harvests = {},
+                                                                        .season = {},
+                                                                        .feeder = {},
+                                                                        .wish = {}} {
     connect(preview_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answer) {
         emit previewed(answer);
         full_->ask(id, position_, asked_, NewestWork::Turn::First);
     });
-    connect(full_.get(), &Reckoning::answered, this, [this](ColonyId, const AnsweredPointer& answer) { emit answered(answer); });
+    connect(full_.get(), &Reckoning::answered, this,
+            [this](ColonyId, const AnsweredPointer& answer) { emit answered(answer); });
     for (auto* each : {preview_.get(), full_.get()})
-        connect(each, &Reckoning::contradicted, this, [this](ColonyId, const book::ColonyCase&, const Problems& problems) { emit contradicted(problems); });
+        connect(each, &Reckoning::contradicted, this,
+                [this](ColonyId, const book::ColonyCase&, const Problems& problems) { emit contradicted(problems); });
 }
 
 WhatIfRunner::~WhatIfRunner() = default;
@@ -54,8 +71,6 @@ void WhatIfRunner::cancel() {
     if (busy) emit cancelled();
 }
 
-bool WhatIfRunner::idle() const {
-    return preview_->idle() && full_->idle();
-}
+bool WhatIfRunner::idle() const { return preview_->idle() && full_->idle(); }
 
 } // namespace winterlarder::desk

@@ -16,7 +16,8 @@ inline QString inDocuments(const QString& name) {
 
 //! Asks for the name of a file to write; one typed without a suffix gets `suffix` ("pdf") before it is asked whether to write over it.
 //! Nothing where the keeper does not want to.
-inline QString askForNewFile(QWidget* parent, const QString& title, const QString& proposal, const QString& filter, const QString& suffix, QFileDialog::Options options = {}) {
+inline QString askForNewFile(QWidget* parent, const QString& title, const QString& proposal, const QString& filter,
+                             const QString& suffix, QFileDialog::Options options = {}) {
     QFileDialog dialog(parent, title, QFileInfo(proposal).path(), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setOptions(options);

@@ -39,7 +39,8 @@ GroundsPopup::GroundsPopup(QWidget* parent) : QFrame(parent, Qt::Popup) {
 void GroundsPopup::show(const text::Grounds& grounds, const ReferenceData& reference, QPoint under) {
     std::vector<SaidRemark> remarks;
     for (const auto& line : grounds.lines) remarks.push_back(remarkOf(line, reference));
-    browser_->setHtml(QStringLiteral("<p style='margin-bottom:6px'><b>%1</b></p>").arg(grounds.title.toHtmlEscaped()) + htmlOf(remarks, coloursOf(*this).quietText.name()));
+    browser_->setHtml(QStringLiteral("<p style='margin-bottom:6px'><b>%1</b></p>").arg(grounds.title.toHtmlEscaped()) +
+                      htmlOf(remarks, coloursOf(*this).quietText.name()));
     fit(under);
     QFrame::show();
     browser_->setFocus();

@@ -45,23 +45,28 @@ void HelpWindow::show(std::vector<text::ExplainedSection> sections) {
 
 void HelpWindow::list() {
     const QString wanted = search_->text().trimmed(), quiet = coloursOf(*this).quietText.name();
-    const auto holds = [&](const text::Explained& row) { return row.term.contains(wanted, Qt::CaseInsensitive) || row.words.contains(wanted, Qt::CaseInsensitive); };
+    const auto holds = [&](const text::Explained& row) {
+        return row.term.contains(wanted, Qt::CaseInsensitive) || row.words.contains(wanted, Qt::CaseInsensitive);
+    };
     QString html;
     for (const auto& section : sections_) {
         QString rows;
         for (const auto& row : section.rows)
             if (holds(row))
-                rows += QStringLiteral("<tr><td style='padding:2px 18px 6px 0'><b>%1</b></td><td style='padding:2px 0 6px 0'>%2</td></tr>")
-                            .arg(row.term.toHtmlEscaped(), row.words.toHtmlEscaped());
-        if (!rows.isEmpty()) html += QStringLiteral("<h3>%1</h3><table>%2</table>").arg(section.title.toHtmlEscaped(), rows);
+                rows +=
+                    QStringLiteral(
+                        "<tr><td style='padding:2px 18px 6px 0'><b>%1</b></td><td style='padding:2px 0 6px 0'>%2</td></tr>")
+                        .arg(row.term.toHtmlEscaped(), row.words.toHtmlEscaped());
+        if (!rows.isEmpty())
+            html += QStringLiteral("<h3>%1</h3><table>%2</table>").arg(section.title.toHtmlEscaped(), rows);
     }
-    if (html.isEmpty()) html = QStringLiteral("<p style='color:%1'>%2</p>").arg(quiet, tr("Nothing here holds these letters.").toHtmlEscaped());
+    if (html.isEmpty())
+        html = QStringLiteral("<p style='color:%1'>%2</p>")
+                   .arg(quiet, tr("Nothing here holds these letters.").toHtmlEscaped());
     browser_->setHtml(html);
 }
 
-QString HelpWindow::text() const {
-    return browser_->toPlainText();
-}
+QString HelpWindow::text() const { return browser_->toPlainText(); }
 
 void HelpWindow::changeEvent(QEvent* event) {
     QDialog::changeEvent(event);

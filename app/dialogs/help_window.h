@@ -22,7 +22,7 @@ public:
     QString text() const; //!< as shown
 
 protected:
-    void changeEvent(QEvent* event) override; //!< other colours
+    void changeEvent(QEvent* event) override;                   //!< other colours
     bool eventFilter(QObject* watched, QEvent* event) override; //!< the list scrolls while letters are typed
 
 private:

@@ -49,7 +49,8 @@ std::string columnNames(const std::string& text) {
 
 } // namespace
 
-ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent) : QDialog(parent), book_(book), file_(file), key_(book->newFilesKey()) {
+ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent)
+    : QDialog(parent), book_(book), file_(file), key_(book->newFilesKey()) {
     setWindowTitle(tr("Import %1").arg(QFileInfo(file).fileName()));
     setAttribute(Qt::WA_DeleteOnClose);
     table_ = new QComboBox(this);
@@ -87,9 +88,7 @@ ImportDialog::ImportDialog(OpenBook* book, const QString& file, QWidget* parent)
     else readTable();
 }
 
-ImportDialog::~ImportDialog() {
-    book_->files()->drop(key_);
-}
+ImportDialog::~ImportDialog() { book_->files()->drop(key_); }
 
 QString ImportDialog::said() const { return said_->text(); }
 
@@ -105,7 +104,8 @@ void ImportDialog::sayReading() {
 
 void ImportDialog::readTable() {
     book_->files()->ask(
-        key_, NewestWork::Turn::Last, this, [file = file_](const std::stop_token& stop) { return readFile(file, limits::tableText, stop); },
+        key_, NewestWork::Turn::Last, this,
+        [file = file_](const std::stop_token& stop) { return readFile(file, limits::tableText, stop); },
         [this](Outcome<std::string> text) {
             if (!text.ok()) return showFaults(text.problems());
             text_ = std::make_shared<const std::string>(std::move(text).value());
@@ -122,7 +122,8 @@ struct JudgedDocument {
     Problems doubts;
 };
 
-Outcome<JudgedDocument> judgedDocument(const QString& file, const ReferenceData& reference, Date today, const std::stop_token& stop) {
+Outcome<JudgedDocument> judgedDocument(const QString& file, const ReferenceData& reference, Date today,
+                                       const std::stop_token& stop) {
     const auto text = readFile(file, limits::documentText, stop);
     if (!text.ok()) return text.problems();
     std::vector<Place> places;
@@ -137,12 +138,15 @@ Outcome<JudgedDocument> judgedDocument(const QString& file, const ReferenceData&
 void ImportDialog::readBook() {
     book_->files()->ask(
         key_, NewestWork::Turn::Last, this,
-        [file = file_, reference = book_->reference(), today = book_->today()](const std::stop_token& stop) { return judgedDocument(file, *reference, today, stop); },
+        [file = file_, reference = book_->reference(), today = book_->today()](const std::stop_token& stop) {
+            return judgedDocument(file, *reference, today, stop);
+        },
         [this](Outcome<JudgedDocument> read) {
             if (!read.ok()) return showFaults(read.problems());
             entries_ = std::make_shared<const std::vector<book::Target>>(std::move(read->entries));
-            said_->setText(tr("A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.", nullptr,
-                              static_cast<int>(entries_->size())));
+            said_->setText(tr(
+                "A whole book of %n entries. The book at hand becomes this one, no more and no less; that can be undone, and a backup is made first.",
+                nullptr, static_cast<int>(entries_->size())));
             importable_ = book_->writable();
             sure_->setText(tr("Take the &book as it stands: no answer believes these"));
             allowImport();
@@ -173,7 +177,8 @@ struct JudgedPreview {
     bool impossible = false; //!< some of the doubts are of what cannot be
 };
 
-Outcome<JudgedPreview> judgedPreview(book::Book& book, const std::string& table, const std::string& text, const std::string& file, const std::string& who, Date today) {
+Outcome<JudgedPreview> judgedPreview(book::Book& book, const std::string& table, const std::string& text,
+                                     const std::string& file, const std::string& who, Date today) {
     auto rows = exchange::previewCsv(book, table, text, file, who);
     if (!rows.ok()) return rows.problems();
     JudgedPreview judged{std::move(rows).value(), {}, false};
@@ -188,9 +193,8 @@ Outcome<JudgedPreview> judgedPreview(book::Book& book, const std::string& table,
 void ImportDialog::guessTable() {
     book_->ask(
         this,
-        [columns = columnNames(*text_), file = file_.toStdString(), who = book_->scribe().who.toStdString()](book::Book& book) {
-            return likeliestTable(book, columns, file, who);
-        },
+        [columns = columnNames(*text_), file = file_.toStdString(), who = book_->scribe().who.toStdString()](
+            book::Book& book) { return likeliestTable(book, columns, file, who); },
         [this, number = ++asked_](const Outcome<QString>& best) {
             if (number != asked_) return;
             if (!best.ok()) return showFaults(best.problems());
@@ -205,9 +209,9 @@ void ImportDialog::preview() {
     if (!text_) return; // it is previewed once it is read
     book_->ask(
         this,
-        [text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(), who = book_->scribe().who.toStdString(), today = book_->today()](book::Book& book) {
-            return judgedPreview(book, table, *text, file, who, today);
-        },
+        [text = text_, table = table_->currentText().toStdString(), file = file_.toStdString(),
+         who = book_->scribe().who.toStdString(),
+         today = book_->today()](book::Book& book) { return judgedPreview(book, table, *text, file, who, today); },
         [this, number = ++asked_](Outcome<JudgedPreview> made) {
             if (number != asked_) return;
             if (!made.ok()) return showFaults(made.problems());
@@ -219,8 +223,10 @@ void ImportDialog::preview() {
 
 void ImportDialog::showTable(const exchange::CsvPreview& preview) {
     const auto count = [](const std::vector<int>& lines) { return static_cast<int>(lines.size()); };
-    said_->setText(tr("%1; %2; %3. Everything or nothing is imported, as one step that can be undone; a backup is made first.")
-                       .arg(tr("%n new", nullptr, count(preview.added)), tr("%n changed", nullptr, count(preview.changed)), tr("%n said already, left out", nullptr, count(preview.duplicates))));
+    said_->setText(
+        tr("%1; %2; %3. Everything or nothing is imported, as one step that can be undone; a backup is made first.")
+            .arg(tr("%n new", nullptr, count(preview.added)), tr("%n changed", nullptr, count(preview.changed)),
+                 tr("%n said already, left out", nullptr, count(preview.duplicates))));
     importable_ = book_->writable() && (!preview.added.empty() || !preview.changed.empty());
     allowImport();
 }
@@ -234,14 +240,14 @@ void ImportDialog::askAbout(const Problems& doubts, bool impossible) {
     allowImport();
 }
 
-void ImportDialog::allowImport() {
-    import_->setEnabled(importable_ && (sure_->isHidden() || sure_->isChecked()));
-}
+void ImportDialog::allowImport() { import_->setEnabled(importable_ && (sure_->isHidden() || sure_->isChecked())); }
 
 void ImportDialog::showFaults(const Problems& problems) {
     import_->setEnabled(false);
     if (isOurs(problems)) said_->setText(tr("Nothing was imported."));
-    else said_->setText(tr("Nothing can be imported before this is put right in the file: %n faults.", nullptr, static_cast<int>(problems.size())));
+    else
+        said_->setText(tr("Nothing can be imported before this is put right in the file: %n faults.", nullptr,
+                          static_cast<int>(problems.size())));
     for (const auto& problem : problems) faults_->addItem(problemWords(problem));
     faults_->show();
 }
@@ -254,15 +260,22 @@ void ImportDialog::carryOut() {
         else self->showFaults(problems);
     };
     if (entries_) {
-        book_->change([entries = entries_](book::Book& book, book::Timestamp now, const std::string& who) { return exchange::importBook(book, *entries, now, who); }, done);
+        book_->change(
+            [entries = entries_](book::Book& book, book::Timestamp now, const std::string& who) {
+                return exchange::importBook(book, *entries, now, who);
+            },
+            done);
     } else if (previewed_) {
-        book_->change([preview = previewed_, file = file_.toStdString(), sure = sure_->isChecked(), today = book_->today()](book::Book& book, book::Timestamp now, const std::string& who) {
-            auto rows = *preview;
-            if (sure)
-                if (auto impossible = answer::doubtsOfRows(book, rows, file, today, true, {}); !impossible.empty())
-                    return Outcome<book::Applied>(std::move(impossible));
-            return exchange::importCsv(book, rows, now, who);
-        }, done);
+        book_->change(
+            [preview = previewed_, file = file_.toStdString(), sure = sure_->isChecked(),
+             today = book_->today()](book::Book& book, book::Timestamp now, const std::string& who) {
+                auto rows = *preview;
+                if (sure)
+                    if (auto impossible = answer::doubtsOfRows(book, rows, file, today, true, {}); !impossible.empty())
+                        return Outcome<book::Applied>(std::move(impossible));
+                return exchange::importCsv(book, rows, now, who);
+            },
+            done);
     }
 }
 

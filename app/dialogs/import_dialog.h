@@ -37,7 +37,7 @@ private:
     void readTable();
     void readBook();
     void guessTable(); //!< by its columns, where the file's name does not tell
-    void preview(); //!< of the table
+    void preview();    //!< of the table
     void sayReading();
     void showFaults(const Problems& problems);
     void showTable(const exchange::CsvPreview& preview);
@@ -47,9 +47,9 @@ private:
 
     OpenBook* book_;
     QString file_;
-    NewestWork::Key key_; //!< of its readings of the file
-    bool whole_ = false;  //!< a whole book as a JSON document
-    std::shared_ptr<const std::string> text_; //!< of a table; nothing until it is read
+    NewestWork::Key key_;                                      //!< of its readings of the file
+    bool whole_ = false;                                       //!< a whole book as a JSON document
+    std::shared_ptr<const std::string> text_;                  //!< of a table; nothing until it is read
     std::shared_ptr<const std::vector<book::Target>> entries_; //!< of a whole book, likewise
     std::shared_ptr<const exchange::CsvPreview> previewed_;
     int asked_ = 0;

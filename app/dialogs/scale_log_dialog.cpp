@@ -31,15 +31,18 @@ constexpr std::size_t mostFaultsShown = 200, mostDoubtsShown = 6;
 exchange::ScaleLogOptions optionsOf(const QComboBox& unit, const QComboBox& order) {
     exchange::ScaleLogOptions options;
     if (unit.currentIndex() > 0) options.unit = static_cast<MassUnit>(unit.currentData().toInt());
-    if (order.currentIndex() > 0) options.dateOrder = exchange::dateOrderOf(order.currentData().toString().toStdString());
+    if (order.currentIndex() > 0)
+        options.dateOrder = exchange::dateOrderOf(order.currentData().toString().toStdString());
     return options;
 }
 
 using AnswerPointer = std::shared_ptr<const answer::ScaleAnswer>;
 
-Outcome<AnswerPointer> logOf(const std::string& file, const exchange::ScaleLogOptions& options, const answer::ScaleClocks& clocks, const std::stop_token& stop) {
+Outcome<AnswerPointer> logOf(const std::string& file, const exchange::ScaleLogOptions& options,
+                             const answer::ScaleClocks& clocks, const std::stop_token& stop) {
     StoppableBuffer buffer(stop);
-    if (!buffer.open(file, std::ios::in | std::ios::binary)) return Problem{ProblemKind::File, {file, 0, 0}, "cannot be opened", "a file that can be read"};
+    if (!buffer.open(file, std::ios::in | std::ios::binary))
+        return Problem{ProblemKind::File, {file, 0, 0}, "cannot be opened", "a file that can be read"};
     std::istream stream(&buffer);
     auto log = exchange::readScaleLog(stream, file, options);
     if (!log) return log.problems();
@@ -60,7 +63,8 @@ QString html(const QString& text) { return text.toHtmlEscaped(); }
 const ScaleLogDialog::Read ScaleLogDialog::readLog = logOf;
 
 ScaleLogDialog::ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file, QWidget* parent, Read readWith)
-    : QDialog(parent), yard_(yard), colony_(colony), file_(file), readLog_(std::move(readWith)), key_(yard->book()->newFilesKey()) {
+    : QDialog(parent), yard_(yard), colony_(colony), file_(file), readLog_(std::move(readWith)),
+      key_(yard->book()->newFilesKey()) {
     setWindowTitle(tr("The log of a scale: %1").arg(QFileInfo(file).fileName()));
     setAttribute(Qt::WA_DeleteOnClose);
     unit_ = new QComboBox(this);
@@ -123,15 +127,12 @@ void ScaleLogDialog::read() {
     reading_ = true;
     yard_->book()->files()->ask(
         key_, NewestWork::Turn::Last, this,
-        [readWith = readLog_, file = file_.toStdString(), options = optionsOf(*unit_, *order_), clocks](const std::stop_token& stop) {
-            return readWith(file, options, clocks, stop);
-        },
+        [readWith = readLog_, file = file_.toStdString(), options = optionsOf(*unit_, *order_),
+         clocks](const std::stop_token& stop) { return readWith(file, options, clocks, stop); },
         [this](const Outcome<AnswerPointer>& read) { take(read); });
 }
 
-ScaleLogDialog::~ScaleLogDialog() {
-    yard_->book()->files()->drop(key_);
-}
+ScaleLogDialog::~ScaleLogDialog() { yard_->book()->files()->drop(key_); }
 
 void ScaleLogDialog::take(const Outcome<std::shared_ptr<const answer::ScaleAnswer>>& read) {
     reading_ = false;
@@ -146,17 +147,25 @@ QString ScaleLogDialog::understood() const {
     const auto& summary = answer_->summary;
     const auto column = [](const exchange::LogColumn& each) {
         return each.name.empty() ? tr("column %1 (%2)").arg(each.number).arg(text::toldBy(each.told))
-                                 : tr("column %1, \"%2\" (%3)").arg(each.number).arg(text::printable(each.name), text::toldBy(each.told));
+                                 : tr("column %1, \"%2\" (%3)")
+                                       .arg(each.number)
+                                       .arg(text::printable(each.name), text::toldBy(each.told));
     };
     QStringList rows;
     if (columns.date) rows << tr("Date: %1").arg(column(*columns.date));
     rows << tr("Time: %1").arg(column(columns.time));
     if (columns.dateOrder)
-        rows << tr("Date order: %1 (%2)").arg(QString::fromStdString(std::string(exchange::word(*columns.dateOrder))), text::toldBy(columns.dateOrderTold));
-    rows << tr("Weight: %1, in %2 (%3)").arg(column(columns.weight), QString::fromStdString(std::string(symbol(columns.unit))), text::toldBy(columns.unitTold));
+        rows << tr("Date order: %1 (%2)")
+                    .arg(QString::fromStdString(std::string(exchange::word(*columns.dateOrder))),
+                         text::toldBy(columns.dateOrderTold));
+    rows << tr("Weight: %1, in %2 (%3)")
+                .arg(column(columns.weight), QString::fromStdString(std::string(symbol(columns.unit))),
+                     text::toldBy(columns.unitTold));
     const auto& days = summary.days;
     if (!days.empty())
-        rows << tr("Days: %1, %2 to %3").arg(days.size()).arg(words::longDate(days.front().date), words::longDate(days.back().date));
+        rows << tr("Days: %1, %2 to %3")
+                    .arg(days.size())
+                    .arg(words::longDate(days.front().date), words::longDate(days.back().date));
     rows << tr("Readings: %1").arg(summary.readings);
     if (!summary.jumps.empty()) rows << tr("Jumps of the clock, put right: %1").arg(summary.jumps.size());
     if (answer_->utcDays) rows << tr("Days are those of UTC; name the clock of the place above for its own.");
@@ -171,16 +180,23 @@ QString ScaleLogDialog::found() const {
     if (summary.steps.empty()) text += QStringLiteral("<p>%1</p>").arg(html(tr("None.")));
     text += QStringLiteral("<ul>");
     for (const auto& step : summary.steps)
-        text += QStringLiteral("<li>%1</li>").arg(html(tr("%1: %2, %3").arg(words::longDate(step.date), words::kilograms(step.jump.change), text::stepKind(step.kind))));
+        text += QStringLiteral("<li>%1</li>")
+                    .arg(html(tr("%1: %2, %3")
+                                  .arg(words::longDate(step.date), words::kilograms(step.jump.change),
+                                       text::stepKind(step.kind))));
     text += QStringLiteral("</ul><h3>%1</h3><ul>").arg(html(tr("Months")));
     for (const auto& month : summary.months)
         if (month.change)
-            text += QStringLiteral("<li>%1</li>").arg(html(tr("%1: %2").arg(text::month(month.year, month.month, words::style()), words::kilograms(*month.change))));
+            text += QStringLiteral("<li>%1</li>")
+                        .arg(html(tr("%1: %2").arg(text::month(month.year, month.month, words::style()),
+                                                   words::kilograms(*month.change))));
     text += QStringLiteral("</ul>");
     if (answer_->faults.empty()) return text;
     text += QStringLiteral("<h3>%1</h3><ul>").arg(html(tr("Rows left out: %1").arg(answer_->faults.size())));
     for (std::size_t i = 0; i < std::min(mostFaultsShown, answer_->faults.size()); ++i)
-        text += QStringLiteral("<li>%1</li>").arg(html(tr("line %1: %2").arg(answer_->faults[i].line).arg(text::rowFault(answer_->faults[i].why))));
+        text +=
+            QStringLiteral("<li>%1</li>")
+                .arg(html(tr("line %1: %2").arg(answer_->faults[i].line).arg(text::rowFault(answer_->faults[i].why))));
     return text + QStringLiteral("</ul>");
 }
 
@@ -192,8 +208,9 @@ struct Counted {
 };
 
 // What would be written down, beside what the book has already, and what is to be asked about it.
-Outcome<Counted> counted(book::Book& book, ColonyId colony, const answer::ScaleAnswer& log, const std::optional<feeding::Ratio>& ratio, const std::string& file,
-                         Date today, bool sure, const text::WordStyle& style) {
+Outcome<Counted> counted(book::Book& book, ColonyId colony, const answer::ScaleAnswer& log,
+                         const std::optional<feeding::Ratio>& ratio, const std::string& file, Date today, bool sure,
+                         const text::WordStyle& style) {
     auto records = answer::scaleRecordsOf(book, colony, log.proposals, ratio);
     if (!records.ok()) return records.problems();
     auto doubts = answer::judge(book, *records, file, today, sure, {}, style);
@@ -207,8 +224,9 @@ void ScaleLogDialog::count() {
     if (!answer_) return;
     yard_->book()->ask(
         this,
-        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text()), file = QFileInfo(file_).fileName().toStdString(), today = yard_->book()->today(),
-         style = words::style()](book::Book& book) { return counted(book, colony, *answer, ratio, file, today, false, style); },
+        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text()),
+         file = QFileInfo(file_).fileName().toStdString(), today = yard_->book()->today(), style = words::style()](
+            book::Book& book) { return counted(book, colony, *answer, ratio, file, today, false, style); },
         [this, answer = answer_](const Outcome<Counted>& made) {
             if (answer_ != answer) return;
             if (made.ok()) showCounted(made->records, made->doubts);
@@ -219,15 +237,17 @@ void ScaleLogDialog::count() {
 // What cannot be is put right in the log; what is not likely may be said to be right.
 void ScaleLogDialog::showCounted(const answer::ScaleRecords& records, const answer::ScaleDoubts& doubts) {
     const auto count = [](const auto& entries) { return static_cast<int>(entries.size()); };
-    QString said = tr("To be written down: weighings %1, feeds %2, harvests %3, changes of equipment %4; on days the book has already: %5.")
-                       .arg(count(records.weighings))
-                       .arg(count(records.feeds))
-                       .arg(count(records.harvests))
-                       .arg(count(records.works))
-                       .arg(records.left);
+    QString said =
+        tr("To be written down: weighings %1, feeds %2, harvests %3, changes of equipment %4; on days the book has already: %5.")
+            .arg(count(records.weighings))
+            .arg(count(records.feeds))
+            .arg(count(records.harvests))
+            .arg(count(records.works))
+            .arg(records.left);
     const std::size_t shown = std::min(mostDoubtsShown, doubts.problems.size());
     for (std::size_t i = 0; i < shown; ++i) said += QLatin1Char('\n') + problemWords(doubts.problems[i]);
-    if (const auto more = static_cast<int>(doubts.problems.size() - shown); more > 0) said += QLatin1Char('\n') + tr("and %n more", nullptr, more);
+    if (const auto more = static_cast<int>(doubts.problems.size() - shown); more > 0)
+        said += QLatin1Char('\n') + tr("and %n more", nullptr, more);
     added_->setText(said);
     sure_->setChecked(false);
     sure_->setVisible(!doubts.problems.empty() && !doubts.impossible);
@@ -235,16 +255,16 @@ void ScaleLogDialog::showCounted(const answer::ScaleRecords& records, const answ
     allowImport();
 }
 
-void ScaleLogDialog::allowImport() {
-    import_->setEnabled(importable_ && (sure_->isHidden() || sure_->isChecked()));
-}
+void ScaleLogDialog::allowImport() { import_->setEnabled(importable_ && (sure_->isHidden() || sure_->isChecked())); }
 
 void ScaleLogDialog::carryOut() {
     if (!answer_) return;
     import_->setEnabled(false);
     yard_->book()->change(
-        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text()), file = QFileInfo(file_).fileName().toStdString(), today = yard_->book()->today(),
-         sure = sure_->isChecked(), style = words::style()](book::Book& book, book::Timestamp now, const std::string& who) -> Outcome<book::Applied> {
+        [colony = colony_, answer = answer_, ratio = ratioIn(ratio_->text()),
+         file = QFileInfo(file_).fileName().toStdString(), today = yard_->book()->today(), sure = sure_->isChecked(),
+         style = words::style()](book::Book& book, book::Timestamp now,
+                                 const std::string& who) -> Outcome<book::Applied> {
             const auto made = counted(book, colony, *answer, ratio, file, today, sure, style);
             if (!made.ok()) return made.problems();
             if (!made->doubts.problems.empty()) return made->doubts.problems;

@@ -28,8 +28,9 @@ class ScaleLogDialog : public QDialog {
 
 public:
     //! Reads a log on another thread, until it is stopped.
-    using Read = std::function<Outcome<std::shared_ptr<const answer::ScaleAnswer>>(const std::string& file, const exchange::ScaleLogOptions& options,
-                                                                                   const answer::ScaleClocks& clocks, const std::stop_token& stop)>;
+    using Read = std::function<Outcome<std::shared_ptr<const answer::ScaleAnswer>>(
+        const std::string& file, const exchange::ScaleLogOptions& options, const answer::ScaleClocks& clocks,
+        const std::stop_token& stop)>;
     static const Read readLog;
     ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file, QWidget* parent = nullptr, Read read = readLog);
     ~ScaleLogDialog() override; //!< waits for no reading

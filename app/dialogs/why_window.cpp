@@ -50,14 +50,14 @@ void WhyWindow::show(const QString& colony, const QString& answer, Said said) {
 
 void WhyWindow::write() {
     const QString quiet = coloursOf(*this).quietText.name();
-    QString page = QStringLiteral("<h2>%1</h2>").arg(answer_.toHtmlEscaped()) + listed(tr("Reasons"), said_.reasons, quiet) + listed(tr("Mind"), said_.cautions, quiet);
-    if (practice_->isChecked()) page += QStringLiteral("<a name=\"practice\"></a>") + listed(tr("Good practice"), said_.goodPractice, quiet);
+    QString page = QStringLiteral("<h2>%1</h2>").arg(answer_.toHtmlEscaped()) +
+                   listed(tr("Reasons"), said_.reasons, quiet) + listed(tr("Mind"), said_.cautions, quiet);
+    if (practice_->isChecked())
+        page += QStringLiteral("<a name=\"practice\"></a>") + listed(tr("Good practice"), said_.goodPractice, quiet);
     browser_->setHtml(page);
     if (practice_->isChecked()) browser_->scrollToAnchor(QStringLiteral("practice"));
 }
 
-QString WhyWindow::text() const {
-    return browser_->toPlainText();
-}
+QString WhyWindow::text() const { return browser_->toPlainText(); }
 
 } // namespace winterlarder::desk

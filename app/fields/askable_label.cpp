@@ -15,7 +15,8 @@ namespace {
 QString linked(const text::SentencePart& part, const QString& colour) {
     const QString shown = part.text.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>"));
     if (!part.number) return shown;
-    return QStringLiteral("<a href=\"%1\" style=\"color:%2\">%3</a>").arg(QString::number(static_cast<int>(*part.number)), colour, shown);
+    return QStringLiteral("<a href=\"%1\" style=\"color:%2\">%3</a>")
+        .arg(QString::number(static_cast<int>(*part.number)), colour, shown);
 }
 
 } // namespace
@@ -24,7 +25,8 @@ AskableLabel::AskableLabel(QWidget* parent) : QLabel(parent) {
     setWordWrap(true);
     connect(this, &QLabel::linkActivated, this, [this](const QString& link) {
         const QPoint pointer = mapFromGlobal(QCursor::pos());
-        const QPoint place = rect().contains(pointer) ? pointer + QPoint(0, fontMetrics().height()) : rect().bottomLeft();
+        const QPoint place =
+            rect().contains(pointer) ? pointer + QPoint(0, fontMetrics().height()) : rect().bottomLeft();
         emit numberClicked(static_cast<text::AskedNumber>(link.toInt()), mapToGlobal(place));
     });
 }
@@ -37,9 +39,11 @@ void AskableLabel::say(const QString& sentence) {
 
 void AskableLabel::render(const QString& sentence) {
     const auto parts = text::partsOf(sentence);
-    const bool askable = std::any_of(parts.begin(), parts.end(), [](const auto& part) { return part.number.has_value(); });
+    const bool askable =
+        std::any_of(parts.begin(), parts.end(), [](const auto& part) { return part.number.has_value(); });
     setTextFormat(askable ? Qt::RichText : Qt::PlainText);
-    setTextInteractionFlags(askable ? Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard : Qt::NoTextInteraction);
+    setTextInteractionFlags(askable ? Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard
+                                    : Qt::NoTextInteraction);
     setToolTip(askable ? tr("Click a number to see how it was got") : QString());
     if (!askable) return setText(sentence);
     const auto& colours = coloursOf(*this);
@@ -58,7 +62,9 @@ QString AskableLabel::said() const {
 void AskableLabel::changeEvent(QEvent* event) {
     QLabel::changeEvent(event);
     // Links carry their colour with them.
-    if ((event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) && textFormat() == Qt::RichText) render(sentence_);
+    if ((event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) &&
+        textFormat() == Qt::RichText)
+        render(sentence_);
 }
 
 AskableLabel* quietAskable(QWidget* parent) {

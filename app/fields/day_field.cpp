@@ -24,14 +24,13 @@ namespace winterlarder::desk {
 
 namespace {
 
-Date thisDay() {
-    return words::fromQDate(QDate::currentDate());
-}
+Date thisDay() { return words::fromQDate(QDate::currentDate()); }
 
 //! The calendar over the window; it goes once a day is chosen or it is left.
 class CalendarPopup : public QFrame {
 public:
-    CalendarPopup(QWidget* parent, const QString& name) : QFrame(parent, Qt::Popup), calendar(new QCalendarWidget(this)) {
+    CalendarPopup(QWidget* parent, const QString& name)
+        : QFrame(parent, Qt::Popup), calendar(new QCalendarWidget(this)) {
         setAttribute(Qt::WA_DeleteOnClose);
         setFrameShape(QFrame::StyledPanel);
         calendar->setAccessibleName(name);
@@ -60,7 +59,8 @@ private:
         const QPoint under = field.mapToGlobal(QPoint(0, field.height()));
         const bool fits = under.y() + height() <= room.bottom() + 1;
         const int y = fits ? under.y() : field.mapToGlobal(QPoint(0, 0)).y() - height();
-        move(std::clamp(under.x(), room.left(), std::max(room.left(), room.right() + 1 - width())), std::clamp(y, room.top(), std::max(room.top(), room.bottom() + 1 - height())));
+        move(std::clamp(under.x(), room.left(), std::max(room.left(), room.right() + 1 - width())),
+             std::clamp(y, room.top(), std::max(room.top(), room.bottom() + 1 - height())));
     }
 };
 
@@ -100,14 +100,13 @@ DayField::DayField(QWidget* parent, const QString& name) : QWidget(parent), day_
 
 DayField::~DayField() { stopListeningToChildren(this); }
 
-QString DayField::written(Date day) const {
-    return QLocale().toString(words::toQDate(day), form_);
-}
+QString DayField::written(Date day) const { return QLocale().toString(words::toQDate(day), form_); }
 
 void DayField::setForm(const QString& form) {
     form_ = form;
     const QString longest = QLocale().toString(QDate(2026, 9, 30), form_);
-    line_->setMinimumWidth(line_->fontMetrics().horizontalAdvance(longest) + 4 * line_->fontMetrics().averageCharWidth());
+    line_->setMinimumWidth(line_->fontMetrics().horizontalAdvance(longest) +
+                           4 * line_->fontMetrics().averageCharWidth());
     line_->setText(written(day_));
 }
 
@@ -133,12 +132,11 @@ void DayField::show(Date day) {
 
 text::DayRead DayField::read() const {
     const Date today = thisDay();
-    return text::readDay(line_->text(), {first_, last_, today, everyYear_ ? day_ : std::max(today, day_), everyYear_}, QLocale());
+    return text::readDay(line_->text(), {first_, last_, today, everyYear_ ? day_ : std::max(today, day_), everyYear_},
+                         QLocale());
 }
 
-QString DayField::fault() const {
-    return line_->isModified() ? read().fault : QString();
-}
+QString DayField::fault() const { return line_->isModified() ? read().fault : QString(); }
 
 bool DayField::take() {
     if (!line_->isModified()) return true;
@@ -186,7 +184,8 @@ void DayField::say(const QString& wrong) {
 
 // Rows and lines that break ask for a height only, so the words take theirs from the width they got.
 void DayField::fitWords() {
-    if (!wrong_->isHidden()) wrong_->setFixedHeight(wrong_->heightForWidth(std::max(width(), minimumSizeHint().width())));
+    if (!wrong_->isHidden())
+        wrong_->setFixedHeight(wrong_->heightForWidth(std::max(width(), minimumSizeHint().width())));
 }
 
 void DayField::resizeEvent(QResizeEvent* event) {
@@ -223,7 +222,8 @@ bool DayField::eventFilter(QObject* watched, QEvent* event) {
     const auto* key = static_cast<QKeyEvent*>(event);
     const bool alt = key->modifiers() & Qt::AltModifier;
     if (alt && key->key() == Qt::Key_Down && !everyYear_) return openCalendar(), true;
-    if (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier) || line_->isReadOnly()) return false;
+    if (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier) || line_->isReadOnly())
+        return false;
     switch (key->key()) {
     case Qt::Key_Up: return step(1, 0), true;
     case Qt::Key_Down: return step(-1, 0), true;

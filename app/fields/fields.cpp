@@ -27,7 +27,8 @@ void calmAfterEntry(QAbstractSpinBox* field) {
 
 } // namespace
 
-QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit) {
+QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals,
+                            const QString& unit) {
     auto* field = new QDoubleSpinBox(parent);
     field->setRange(least, most);
     field->setSingleStep(step);
@@ -83,13 +84,15 @@ void BeesField::fit(BeesToldBy kind) {
     const bool single = kind == BeesToldBy::Count;
     number_->setDecimals(single ? 0 : 1);
     number_->setSingleStep(single ? 500 : 0.5);
-    if (const auto known = limits_.find(kind); known != limits_.end()) number_->setRange(known->second.least, known->second.most);
+    if (const auto known = limits_.find(kind); known != limits_.end())
+        number_->setRange(known->second.least, known->second.most);
     number_->setVisible(kind != BeesToldBy::NotTold);
 }
 
 void BeesField::useLimits(const ReferenceData& reference) {
     if (!limits_.empty()) return;
-    limits_ = {{BeesToldBy::CoveredCombs, reference.range("bees.covered_combs")}, {BeesToldBy::Seams, reference.range("bees.seams")},
+    limits_ = {{BeesToldBy::CoveredCombs, reference.range("bees.covered_combs")},
+               {BeesToldBy::Seams, reference.range("bees.seams")},
                {BeesToldBy::Count, reference.range("bees.count")}};
 }
 
@@ -106,9 +109,7 @@ void BeesField::suggest(BeesToldBy kind) {
     setQuietly(number_, 0);
 }
 
-void BeesField::tell() {
-    emit valueEntered(static_cast<BeesToldBy>(kind_->currentData().toInt()), number_->value());
-}
+void BeesField::tell() { emit valueEntered(static_cast<BeesToldBy>(kind_->currentData().toInt()), number_->value()); }
 
 namespace {
 
@@ -140,7 +141,8 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
-    for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_}) layout->addWidget(part, 0, Qt::AlignTop); // what is said below the day moves nothing
+    for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_})
+        layout->addWidget(part, 0, Qt::AlignTop); // what is said below the day moves nothing
     on_->setFixedHeight(first_->sizeHint().height());
     connect(kind_, &QComboBox::activated, this, [this] {
         fit(static_cast<WeighedBy>(kind_->currentData().toInt()));
@@ -182,7 +184,8 @@ void WeighingField::show(const std::optional<book::WeighingRecord>& weighing, Da
     date_->show(weighing ? weighing->date : asOf);
     if (!weighing) return;
     if (const auto* scale = std::get_if<book::ScaleReading>(&weighing->reading)) first_->show(scale->gross.value());
-    if (const auto* heft = std::get_if<book::HeftWord>(&weighing->reading)) heft_->setCurrentIndex(heft_->findData(static_cast<int>(*heft)));
+    if (const auto* heft = std::get_if<book::HeftWord>(&weighing->reading))
+        heft_->setCurrentIndex(heft_->findData(static_cast<int>(*heft)));
     if (const auto* lift = std::get_if<book::LiftReading>(&weighing->reading)) {
         first_->show(lift->sides.front().value());
         second_->show(lift->sides.size() > 1 ? std::optional(lift->sides[1].value()) : std::nullopt);
@@ -199,8 +202,10 @@ void WeighingField::tell() {
     if (!read) return;
     if (kind == WeighedBy::Scale) emit weighed(book::WeighingRecord{date, book::ScaleReading{first}});
     if (kind == WeighedBy::OneSide) emit weighed(book::WeighingRecord{date, book::LiftReading{{first}}});
-    if (kind == WeighedBy::BothSides && second.value() > 0) emit weighed(book::WeighingRecord{date, book::LiftReading{{first, second}}});
-    if (kind == WeighedBy::Heft) emit weighed(book::WeighingRecord{date, static_cast<book::HeftWord>(heft_->currentData().toInt())});
+    if (kind == WeighedBy::BothSides && second.value() > 0)
+        emit weighed(book::WeighingRecord{date, book::LiftReading{{first, second}}});
+    if (kind == WeighedBy::Heft)
+        emit weighed(book::WeighingRecord{date, static_cast<book::HeftWord>(heft_->currentData().toInt())});
 }
 
 } // namespace winterlarder::desk

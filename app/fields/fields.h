@@ -19,7 +19,8 @@ class DayField;
 class QuantityField;
 
 //! A field for a number with its unit; hands out a value only when it was changed by hand.
-QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals, const QString& unit);
+QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals,
+                            const QString& unit);
 //! Names a choice. On Linux the toolkit says what is chosen where its name is asked for, so the name is said as a description too.
 void nameChoice(QComboBox* choice, const QString& name);
 //! Sets a field without it telling that it was changed.

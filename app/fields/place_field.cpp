@@ -35,10 +35,12 @@ std::optional<double> degrees(const QString& number, const QString& side, double
 } // namespace
 
 std::optional<book::Coordinates> readCoordinates(const QString& text) {
-    static const QRegularExpression form(QStringLiteral("^\\s*([-+]?\\d+(?:[.,]\\d+)?)\\s*\u00b0?\\s*([NSns]?)\\s*[,;/ ]\\s*([-+]?\\d+(?:[.,]\\d+)?)\\s*\u00b0?\\s*([EWew]?)\\s*$"));
+    static const QRegularExpression form(QStringLiteral(
+        "^\\s*([-+]?\\d+(?:[.,]\\d+)?)\\s*\u00b0?\\s*([NSns]?)\\s*[,;/ ]\\s*([-+]?\\d+(?:[.,]\\d+)?)\\s*\u00b0?\\s*([EWew]?)\\s*$"));
     const auto match = form.match(text);
     if (!match.hasMatch()) return std::nullopt;
-    const auto latitude = degrees(match.captured(1), match.captured(2), 90), longitude = degrees(match.captured(3), match.captured(4), 180);
+    const auto latitude = degrees(match.captured(1), match.captured(2), 90),
+               longitude = degrees(match.captured(3), match.captured(4), 180);
     if (!latitude || !longitude) return std::nullopt;
     return book::Coordinates{*latitude, *longitude};
 }
@@ -57,7 +59,8 @@ std::vector<const Station*> stationsNamed(const ReferenceData& reference, const 
     return begins;
 }
 
-QString placeWords(const PlaceChoice& place, const ReferenceData& reference, std::optional<double> heightM, const climate::Gazetteer* places) {
+QString placeWords(const PlaceChoice& place, const ReferenceData& reference, std::optional<double> heightM,
+                   const climate::Gazetteer* places) {
     if (const auto* id = std::get_if<std::string>(&place)) {
         const auto* station = reference.station(*id);
         return station ? nameOf(*station) : QString::fromStdString(*id);
@@ -67,10 +70,12 @@ QString placeWords(const PlaceChoice& place, const ReferenceData& reference, std
     const QLocale locale;
     const auto* known = places ? places->at(coordinates->latitude, coordinates->longitude) : nullptr;
     const QString where = known ? QString::fromStdString(places->fullName(*known))
-                                : PlaceField::tr("%1, %2").arg(locale.toString(coordinates->latitude, 'f', 2), locale.toString(coordinates->longitude, 'f', 2));
+                                : PlaceField::tr("%1, %2").arg(locale.toString(coordinates->latitude, 'f', 2),
+                                                               locale.toString(coordinates->longitude, 'f', 2));
     const auto site = climate::siteNear(reference, coordinates->latitude, coordinates->longitude, heightM);
     if (!site.ok()) return where;
-    return PlaceField::tr("%1: %2", "a place, and its weather").arg(where, text::weatherOf(*site, reference, heightM, words::style()));
+    return PlaceField::tr("%1: %2", "a place, and its weather")
+        .arg(where, text::weatherOf(*site, reference, heightM, words::style()));
 }
 
 PlaceField::PlaceField(QWidget* parent) : QWidget(parent) {
@@ -146,12 +151,14 @@ void PlaceField::look(const QString& text) {
 
 void PlaceField::offer(const QString& text) {
     if (places_) return offerPlaces(text);
-    for (const auto* station : stationsNamed(*reference_, text, mostFound)) offered_.push_back({station->id, {}, nameOf(*station)});
+    for (const auto* station : stationsNamed(*reference_, text, mostFound))
+        offered_.push_back({station->id, {}, nameOf(*station)});
 }
 
 void PlaceField::offerPlaces(const QString& text) {
     const auto add = [this](const climate::FoundPlace& found) {
-        offered_.push_back({book::Coordinates{found.place->latitude, found.place->longitude}, found.place->heightM, text::foundName(found, *places_)});
+        offered_.push_back({book::Coordinates{found.place->latitude, found.place->longitude}, found.place->heightM,
+                            text::foundName(found, *places_)});
     };
     for (const auto& found : places_->find(text.toStdString(), mostFound)) add(found);
     if (!offered_.empty()) return;
@@ -163,7 +170,8 @@ void PlaceField::listOffered() {
     found_->clear();
     for (const auto& each : offered_) new QListWidgetItem(each.words, found_);
     found_->setVisible(found_->count() > 0);
-    if (found_->count() > 0) found_->setFixedHeight(found_->sizeHintForRow(0) * found_->count() + 2 * found_->frameWidth() + 2);
+    if (found_->count() > 0)
+        found_->setFixedHeight(found_->sizeHintForRow(0) * found_->count() + 2 * found_->frameWidth() + 2);
 }
 
 void PlaceField::take(int row) {
@@ -182,11 +190,17 @@ void PlaceField::take(int row) {
 // What was typed and is no place is said so; else the place chosen.
 void PlaceField::say() {
     constexpr int telling = 3; // letters
-    const bool typed = search_->isModified() && search_->text().trimmed().size() >= telling && !readCoordinates(search_->text());
+    const bool typed =
+        search_->isModified() && search_->text().trimmed().size() >= telling && !readCoordinates(search_->text());
     QString words;
     if (typed && nearlySpelled_) words = tr("No place is spelled so. Do you mean one of these?");
-    else if (typed && reference_ && offered_.empty()) words = tr("No place of that name is known here. Take the nearest town, or type latitude and longitude, as 43.05, -76.15.");
-    else if (place_ && reference_) words = std::holds_alternative<std::string>(*place_) ? tr("Climate: %1").arg(placeWords(*place_, *reference_)) : placeWords(*place_, *reference_, heightM_, places_.get());
+    else if (typed && reference_ && offered_.empty())
+        words = tr(
+            "No place of that name is known here. Take the nearest town, or type latitude and longitude, as 43.05, -76.15.");
+    else if (place_ && reference_)
+        words = std::holds_alternative<std::string>(*place_)
+                    ? tr("Climate: %1").arg(placeWords(*place_, *reference_))
+                    : placeWords(*place_, *reference_, heightM_, places_.get());
     said_->setText(words);
     said_->setVisible(!words.isEmpty());
 }

@@ -38,7 +38,9 @@ public:
 
     void show(const PlaceChoice& place, std::optional<double> heightM = {});
     const std::optional<PlaceChoice>& place() const { return place_; }
-    std::optional<double> heightM() const { return heightM_; } //!< of a place that was chosen; coordinates and stations have none
+    std::optional<double> heightM() const {
+        return heightM_;
+    }                            //!< of a place that was chosen; coordinates and stations have none
     std::string country() const; //!< ISO 3166: of the place, else of its station; empty where nothing is chosen
     QString said() const;
     QLineEdit* search() const { return search_; }
@@ -75,6 +77,7 @@ private:
 
 //! The place in words: "Halifax (Canada, Nova Scotia)" of a station, "45.10, -64.50: weather of Halifax, 92 km away ..." (the name of
 //! the place there, where `places` knows it), "own climate".
-QString placeWords(const PlaceChoice& place, const ReferenceData& reference, std::optional<double> heightM = {}, const climate::Gazetteer* places = nullptr);
+QString placeWords(const PlaceChoice& place, const ReferenceData& reference, std::optional<double> heightM = {},
+                   const climate::Gazetteer* places = nullptr);
 
 } // namespace winterlarder::desk

@@ -13,13 +13,9 @@ namespace winterlarder::desk {
 
 namespace {
 
-bool isWhole(double value) {
-    return std::abs(value - std::round(value)) < 0.05;
-}
+bool isWhole(double value) { return std::abs(value - std::round(value)) < 0.05; }
 
-double kilogramsIn(MassUnit unit) {
-    return massOf(1, unit).value();
-}
+double kilogramsIn(MassUnit unit) { return massOf(1, unit).value(); }
 
 // A place may lie below the sea, which no other length does.
 Outcome<Length> parseHeight(const std::string& typed, const NumberStyle& style) {
@@ -33,7 +29,8 @@ Outcome<Length> parseHeight(const std::string& typed, const NumberStyle& style) 
 
 } // namespace
 
-QuantityField::QuantityField(QWidget* parent, const QString& name, Kind kind, const FieldLimits* limits) : QLineEdit(parent), kind_(kind) {
+QuantityField::QuantityField(QWidget* parent, const QString& name, Kind kind, const FieldLimits* limits)
+    : QLineEdit(parent), kind_(kind) {
     if (limits) limits_ = *limits;
     setAccessibleName(name);
     setMaximumWidth(fontMetrics().averageCharWidth() * 22);
@@ -63,7 +60,8 @@ QString QuantityField::written(double value) const {
     switch (kind_) {
     case Kind::Mass: return plain(format(Mass(value), style, 1));
     case Kind::Volume: return plain(format(Volume(value), style, 1));
-    case Kind::Length: return plain(format(Length(value), style, style.system != UnitSystem::Metric ? 2 : isWhole(value) ? 0 : 1));
+    case Kind::Length:
+        return plain(format(Length(value), style, style.system != UnitSystem::Metric ? 2 : isWhole(value) ? 0 : 1));
     case Kind::Temperature: return plain(format(Temperature(value), style, 1));
     case Kind::Height: return words::height(value);
     case Kind::PricePerMass: return plain(formatNumber(value * kilogramsIn(words::shownMass()), style, 2));
@@ -111,9 +109,7 @@ QString QuantityField::withinLimits(double value) const {
     return tr("It must be between %1 and %2.").arg(written(least), written(most));
 }
 
-bool QuantityField::showsLast() const {
-    return last_ && text().trimmed() == written(*last_);
-}
+bool QuantityField::showsLast() const { return last_ && text().trimmed() == written(*last_); }
 
 std::optional<double> QuantityField::read(QString& fault) const {
     const std::string typed = text().trimmed().toStdString();
@@ -123,7 +119,10 @@ std::optional<double> QuantityField::read(QString& fault) const {
     std::optional<double> value;
     const auto take = [&](const auto& outcome) {
         if (outcome.ok()) value = outcome->value();
-        else fault = QString::fromStdString(outcome.problems().front().detail + (outcome.problems().front().remedy.empty() ? "" : "; " + outcome.problems().front().remedy));
+        else
+            fault = QString::fromStdString(
+                outcome.problems().front().detail +
+                (outcome.problems().front().remedy.empty() ? "" : "; " + outcome.problems().front().remedy));
     };
     switch (kind_) {
     case Kind::Mass: take(parseMass(typed, massUnit(style.system), style)); break;
@@ -140,7 +139,8 @@ std::optional<double> QuantityField::read(QString& fault) const {
         bool right = false;
         const double number = text().trimmed().replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&right);
         if (!right) fault = tr("This is not a number.");
-        else if (kind_ == Kind::Whole && number != static_cast<double>(static_cast<long long>(number))) fault = tr("It must be a whole number.");
+        else if (kind_ == Kind::Whole && number != static_cast<double>(static_cast<long long>(number)))
+            fault = tr("It must be a whole number.");
         else value = kind_ == Kind::PricePerMass ? number / kilogramsIn(words::shownMass()) : number;
         break;
     }

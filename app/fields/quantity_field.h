@@ -27,9 +27,15 @@ public:
     std::optional<double> value() const;
     QString fault() const; //!< empty where it is empty or right
     //! Other limits; nothing is told.
-    void limitTo(const FieldLimits& limits) { limits_ = limits; check(); }
+    void limitTo(const FieldLimits& limits) {
+        limits_ = limits;
+        check();
+    }
     //! Whether something must be there.
-    void require(bool required) { required_ = required; check(); }
+    void require(bool required) {
+        required_ = required;
+        check();
+    }
 
 protected:
     void changeEvent(QEvent* event) override; //!< in other units it shows the same quantity

@@ -20,15 +20,15 @@ namespace {
 
 constexpr int ownChoice = -1; // every other choice is the id of a format
 
-bool isOwn(const QVariant& choice) {
-    return choice.userType() != QMetaType::QString;
-}
+bool isOwn(const QVariant& choice) { return choice.userType() != QMetaType::QString; }
 
 } // namespace
 
 void offerFormats(QComboBox* box, const ReferenceData& reference) {
     for (const auto& format : reference.formats)
-        box->addItem(BoxesField::tr("%1 (%2)").arg(QString::fromStdString(format.name), QString::fromStdString(format.region)), QString::fromStdString(format.id));
+        box->addItem(
+            BoxesField::tr("%1 (%2)").arg(QString::fromStdString(format.name), QString::fromStdString(format.region)),
+            QString::fromStdString(format.id));
 }
 
 BoxesField::BoxesField(QWidget* parent, const ReferenceData& reference) : QWidget(parent), reference_(reference) {
@@ -37,7 +37,8 @@ BoxesField::BoxesField(QWidget* parent, const ReferenceData& reference) : QWidge
     down_->setSpacing(3);
     add_ = new QPushButton(tr("One more bo&x on top"), this);
     connect(add_, &QPushButton::clicked, this, [this] {
-        book::BoxRecord box = lines_.empty() ? book::BoxRecord{reference_.formats.front().id, {}, false} : boxes().back();
+        book::BoxRecord box =
+            lines_.empty() ? book::BoxRecord{reference_.formats.front().id, {}, false} : boxes().back();
         box.putOn.reset(); // that of the box below
         addLine(box);
         name();
@@ -53,12 +54,19 @@ void BoxesField::show(const std::vector<book::BoxRecord>& boxes) {
 
 void BoxesField::addLine(const book::BoxRecord& box) {
     auto* whole = new QWidget(this);
-    Line line{whole, new OwnMeasures(whole, reference_), new QComboBox(whole), new QSpinBox(whole), new QCheckBox(tr("super"), whole), new QPushButton(tr("Off"), whole), box.putOn};
+    Line line{whole,
+              new OwnMeasures(whole, reference_),
+              new QComboBox(whole),
+              new QSpinBox(whole),
+              new QCheckBox(tr("super"), whole),
+              new QPushButton(tr("Off"), whole),
+              box.putOn};
     offerFormats(line.format, reference_);
     line.format->addItem(tr("own measures"), ownChoice);
     const auto* own = std::get_if<book::OwnFormat>(&box.format);
     if (own) line.own->show(*own);
-    line.format->setCurrentIndex(line.format->findData(own ? QVariant(ownChoice) : QVariant(QString::fromStdString(std::get<std::string>(box.format)))));
+    line.format->setCurrentIndex(line.format->findData(
+        own ? QVariant(ownChoice) : QVariant(QString::fromStdString(std::get<std::string>(box.format)))));
     line.format->setMinimumContentsLength(26);
     line.format->setToolTip(plainTip(line.format->currentText()));
     line.format->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -84,20 +92,26 @@ void BoxesField::addLine(const book::BoxRecord& box) {
 }
 
 void BoxesField::connectLine(const Line& line) {
-    connect(line.format, &QComboBox::currentTextChanged, line.format, [format = line.format](const QString& words) { format->setToolTip(plainTip(words)); });
-    connect(line.format, &QComboBox::currentIndexChanged, this, [this, line, before = line.format->currentData()]() mutable {
-        const auto choice = line.format->currentData();
-        // Own measures begin as those of the format they take the place of.
-        const bool first = isOwn(choice) && line.own->format() == book::OwnFormat{};
-        if (const auto* format = first ? reference_.format(before.toString().toStdString()) : nullptr) line.own->show(measuresOf(*format));
-        line.own->setVisible(isOwn(choice));
-        before = choice;
-    });
+    connect(line.format, &QComboBox::currentTextChanged, line.format,
+            [format = line.format](const QString& words) { format->setToolTip(plainTip(words)); });
+    connect(line.format, &QComboBox::currentIndexChanged, this,
+            [this, line, before = line.format->currentData()]() mutable {
+                const auto choice = line.format->currentData();
+                // Own measures begin as those of the format they take the place of.
+                const bool first = isOwn(choice) && line.own->format() == book::OwnFormat{};
+                if (const auto* format = first ? reference_.format(before.toString().toStdString()) : nullptr)
+                    line.own->show(measuresOf(*format));
+                line.own->setVisible(isOwn(choice));
+                before = choice;
+            });
     connect(line.super, &QCheckBox::toggled, line.own, &OwnMeasures::showAsSuper);
-    connect(line.away, &QPushButton::clicked, this, [this, whole = line.whole] {
-        removeLine(whole);
-        name();
-    }, Qt::QueuedConnection);
+    connect(
+        line.away, &QPushButton::clicked, this,
+        [this, whole = line.whole] {
+            removeLine(whole);
+            name();
+        },
+        Qt::QueuedConnection);
 }
 
 // As it is read: the line, then what stands below it.
@@ -112,7 +126,8 @@ void BoxesField::orderTab(const Line& line) {
 }
 
 void BoxesField::removeLine(const QWidget* whole) {
-    const auto found = std::find_if(lines_.begin(), lines_.end(), [whole](const Line& line) { return line.whole == whole; });
+    const auto found =
+        std::find_if(lines_.begin(), lines_.end(), [whole](const Line& line) { return line.whole == whole; });
     if (found == lines_.end()) return;
     found->whole->hide();
     found->whole->deleteLater();
@@ -137,8 +152,10 @@ std::vector<book::BoxRecord> BoxesField::boxes() const {
     std::vector<book::BoxRecord> boxes;
     for (const auto& line : lines_) {
         const auto choice = line.format->currentData();
-        const book::FormatChoice format = isOwn(choice) ? book::FormatChoice(line.own->format()) : book::FormatChoice(choice.toString().toStdString());
-        boxes.push_back({format, line.combs->value() > 0 ? std::optional(line.combs->value()) : std::nullopt, line.super->isChecked(), line.putOn});
+        const book::FormatChoice format = isOwn(choice) ? book::FormatChoice(line.own->format())
+                                                        : book::FormatChoice(choice.toString().toStdString());
+        boxes.push_back({format, line.combs->value() > 0 ? std::optional(line.combs->value()) : std::nullopt,
+                         line.super->isChecked(), line.putOn});
     }
     return boxes;
 }
@@ -147,18 +164,18 @@ QString BoxesField::fault() const {
     int number = 0;
     for (const auto& line : lines_) {
         ++number;
-        if (const QString wrong = isOwn(line.format->currentData()) ? line.own->fault() : QString(); !wrong.isEmpty()) return tr("Box %1 from the floor, %2").arg(QString::number(number), wrong);
+        if (const QString wrong = isOwn(line.format->currentData()) ? line.own->fault() : QString(); !wrong.isEmpty())
+            return tr("Box %1 from the floor, %2").arg(QString::number(number), wrong);
     }
     return {};
 }
 
 void BoxesField::goToFault() {
     for (const auto& line : lines_)
-        if (auto* field = isOwn(line.format->currentData()) ? line.own->faultyField() : nullptr) return field->setFocus();
+        if (auto* field = isOwn(line.format->currentData()) ? line.own->faultyField() : nullptr)
+            return field->setFocus();
 }
 
-OwnMeasures* BoxesField::measures(int box) const {
-    return lines_.at(static_cast<std::size_t>(box)).own;
-}
+OwnMeasures* BoxesField::measures(int box) const { return lines_.at(static_cast<std::size_t>(box)).own; }
 
 } // namespace winterlarder::desk

@@ -31,7 +31,7 @@ public:
     std::vector<book::BoxRecord> boxes() const;           //!< from the floor up
     //! What is wrong with the own measures of some box; empty where all is right.
     QString fault() const;
-    void goToFault(); //!< puts the focus there
+    void goToFault();                     //!< puts the focus there
     OwnMeasures* measures(int box) const; //!< of a box, from the floor up, from 0
     QPushButton* addButton() const { return add_; }
 

@@ -98,7 +98,8 @@ QString ColoniesField::fault() const {
     const int row = faultyRow();
     if (row < 0) return {};
     const QString name = colonies()[static_cast<std::size_t>(row)].name;
-    return name.isEmpty() ? tr("Colony %1 needs a name.").arg(row + 1) : tr("Two colonies are called %1; give each a name of its own.").arg(name);
+    return name.isEmpty() ? tr("Colony %1 needs a name.").arg(row + 1)
+                          : tr("Two colonies are called %1; give each a name of its own.").arg(name);
 }
 
 void ColoniesField::goToFault() {

@@ -30,7 +30,8 @@ struct HiveFields {
         shell = form->choice(say::EntryForms::tr("&Walls"), text::choices<book::Shell>(), hive.shell);
         top = form->flag(say::EntryForms::tr("Insulated on &top"), hive.topInsulation);
         nucleus = form->flag(say::EntryForms::tr("Kept &small on purpose"), hive.nucleus);
-        tare = form->quantity(say::EntryForms::tr("&Empty weight, if known"), Quantity::Mass, "hive.tare_kg", hive.tare ? std::optional(hive.tare->value()) : std::nullopt);
+        tare = form->quantity(say::EntryForms::tr("&Empty weight, if known"), Quantity::Mass, "hive.tare_kg",
+                              hive.tare ? std::optional(hive.tare->value()) : std::nullopt);
     }
     //! What is wrong with the boxes, with the focus on it.
     QString fault() const {
@@ -48,21 +49,18 @@ struct HiveFields {
     }
 };
 
-template <class Choice>
-std::vector<std::pair<QString, int>> orNotSaid() {
+template <class Choice> std::vector<std::pair<QString, int>> orNotSaid() {
     std::vector<std::pair<QString, int>> all{{say::EntryForms::tr("not said"), -1}};
     for (const auto& [words, each] : text::choices<Choice>()) all.emplace_back(words, static_cast<int>(each));
     return all;
 }
 
-template <class Choice>
-std::optional<Choice> chosenOrNot(const QComboBox* box) {
+template <class Choice> std::optional<Choice> chosenOrNot(const QComboBox* box) {
     const int value = chosen<int>(box);
     return value < 0 ? std::nullopt : std::optional(static_cast<Choice>(value));
 }
 
-template <class Choice>
-int orNot(const std::optional<Choice>& choice) {
+template <class Choice> int orNot(const std::optional<Choice>& choice) {
     return choice ? static_cast<int>(*choice) : -1;
 }
 
@@ -70,16 +68,22 @@ int orNot(const std::optional<Choice>& choice) {
 
 EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony) {
     const bool added = colony.id == book::ColonyId{};
-    auto* form = new EntryForm(parent, added ? say::EntryForms::tr("A new colony") : say::EntryForms::tr("The colony"), yard);
+    auto* form =
+        new EntryForm(parent, added ? say::EntryForms::tr("A new colony") : say::EntryForms::tr("The colony"), yard);
     form->judgedBy(text::GuidePage::FullComb);
     auto* name = form->line(say::EntryForms::tr("&Name"), colony.name);
     const auto hive = added ? std::make_shared<HiveFields>(form, yard, colony.hive) : nullptr;
-    auto* bees = form->choice<int>(say::EntryForms::tr("&Kind of bees"), orNotSaid<book::BeeKind>(), orNot(colony.beeKind));
-    auto* year = form->quantity(say::EntryForms::tr("Year of the &queen"), Quantity::Whole, "colonies.queen_year", colony.queenYear ? std::optional<double>(*colony.queenYear) : std::nullopt);
-    auto* colour = form->choice<int>(say::EntryForms::tr("&Colour of her mark, if another than her year's"), orNotSaid<book::QueenColour>(), orNot(colony.queenColour));
-    auto* feeder = form->choice<int>(say::EntryForms::tr("&Feeder"), orNotSaid<book::FeederKind>(), colony.feeder ? static_cast<int>(colony.feeder->kind) : -1);
-    auto* holds = form->quantity(say::EntryForms::tr("It &holds"), Quantity::Volume, "feeder.capacity_l",
-                                 colony.feeder && colony.feeder->capacity ? std::optional(colony.feeder->capacity->value()) : std::nullopt);
+    auto* bees =
+        form->choice<int>(say::EntryForms::tr("&Kind of bees"), orNotSaid<book::BeeKind>(), orNot(colony.beeKind));
+    auto* year = form->quantity(say::EntryForms::tr("Year of the &queen"), Quantity::Whole, "colonies.queen_year",
+                                colony.queenYear ? std::optional<double>(*colony.queenYear) : std::nullopt);
+    auto* colour = form->choice<int>(say::EntryForms::tr("&Colour of her mark, if another than her year's"),
+                                     orNotSaid<book::QueenColour>(), orNot(colony.queenColour));
+    auto* feeder = form->choice<int>(say::EntryForms::tr("&Feeder"), orNotSaid<book::FeederKind>(),
+                                     colony.feeder ? static_cast<int>(colony.feeder->kind) : -1);
+    auto* holds = form->quantity(
+        say::EntryForms::tr("It &holds"), Quantity::Volume, "feeder.capacity_l",
+        colony.feeder && colony.feeder->capacity ? std::optional(colony.feeder->capacity->value()) : std::nullopt);
     auto* origin = form->line(say::EntryForms::tr("Where it ca&me from"), colony.origin);
     auto* note = form->lines(say::EntryForms::tr("N&ote"), colony.note);
     form->setEdit([=]() -> EntryForm::Made {
@@ -93,7 +97,9 @@ EntryForm* askForColony(QWidget* parent, Yard* yard, const book::Colony& colony)
         now.queenColour = chosenOrNot<book::QueenColour>(colour);
         const auto kind = chosenOrNot<book::FeederKind>(feeder);
         now.feeder.reset();
-        if (kind) now.feeder = book::FeederRecord{*kind, holds->value() ? std::optional(Volume(*holds->value())) : std::nullopt};
+        if (kind)
+            now.feeder =
+                book::FeederRecord{*kind, holds->value() ? std::optional(Volume(*holds->value())) : std::nullopt};
         now.origin = plain(origin);
         now.note = plain(note);
         return book::Edit(added ? book::SingleEdit(book::AddColony{now}) : book::SingleEdit(book::ChangeColony{now}));
@@ -128,11 +134,16 @@ EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
     auto* what = form->choice(say::EntryForms::tr("&What"), text::choices<book::FateKind>(), fate.fate);
     std::vector<std::pair<QString, std::int64_t>> others;
     for (const auto& each : yard->colonies())
-        if (each.id != fate.colony) others.emplace_back(QString::fromStdString(each.record.colony.value_or("")), each.id.number);
-    auto* into = form->choice<std::int64_t>(say::EntryForms::tr("&Into"), others, fate.into ? fate.into->number : others.empty() ? 0 : others.front().second);
+        if (each.id != fate.colony)
+            others.emplace_back(QString::fromStdString(each.record.colony.value_or("")), each.id.number);
+    auto* into = form->choice<std::int64_t>(say::EntryForms::tr("&Into"), others,
+                                            fate.into        ? fate.into->number
+                                            : others.empty() ? 0
+                                                             : others.front().second);
     auto* cause = form->line(say::EntryForms::tr("&Of what, as far as is known"), fate.cause);
     auto* note = form->lines(say::EntryForms::tr("&Note"), fate.note);
-    form->say(say::EntryForms::tr("The colony leaves the yard from this day on; everything written of it stays in the book. Where disease may be the cause, the bee inspector comes first."));
+    form->say(say::EntryForms::tr(
+        "The colony leaves the yard from this day on; everything written of it stays in the book. Where disease may be the cause, the bee inspector comes first."));
     const auto fit = [=] {
         into->setEnabled(chosen<book::FateKind>(what) == book::FateKind::United);
         cause->setEnabled(chosen<book::FateKind>(what) == book::FateKind::Dead);
@@ -151,7 +162,8 @@ EntryForm* askForFate(QWidget* parent, Yard* yard, const book::Fate& fate) {
             now.into = book::ColonyId{chosen<std::int64_t>(into)};
         }
         const bool added = now.id == book::FateId{};
-        if (added && now.into) return book::Edit(book::SingleEdit(book::UniteColonies{now.colony, *now.into, now.date, now.note}));
+        if (added && now.into)
+            return book::Edit(book::SingleEdit(book::UniteColonies{now.colony, *now.into, now.date, now.note}));
         return book::Edit(added ? book::SingleEdit(book::AddFate{now}) : book::SingleEdit(book::ChangeFate{now}));
     });
     form->open();
@@ -169,7 +181,8 @@ EntryForm* askForYard(QWidget* parent, Yard* yard, const book::Yard& added) {
         auto now = added;
         now.name = plain(name);
         if (now.name.empty()) return say::EntryForms::tr("The yard needs a name.");
-        if (!place->place()) return say::EntryForms::tr("Choose a place from the list, or type latitude and longitude.");
+        if (!place->place())
+            return say::EntryForms::tr("Choose a place from the list, or type latitude and longitude.");
         now.site.where = *place->place();
         now.site.elevationM = place->heightM();
         return book::Edit(book::SingleEdit(book::AddYard{now}));

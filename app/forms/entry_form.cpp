@@ -20,13 +20,9 @@
 
 namespace winterlarder::desk {
 
-std::string plain(const QLineEdit* field) {
-    return field->text().trimmed().toStdString();
-}
+std::string plain(const QLineEdit* field) { return field->text().trimmed().toStdString(); }
 
-std::string plain(const QPlainTextEdit* field) {
-    return field->toPlainText().trimmed().toStdString();
-}
+std::string plain(const QPlainTextEdit* field) { return field->toPlainText().trimmed().toStdString(); }
 
 EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialog(parent), yard_(yard) {
     setWindowTitle(title);
@@ -51,7 +47,8 @@ EntryForm::EntryForm(QWidget* parent, const QString& title, Yard* yard) : QDialo
     down->addWidget(fault_);
     down->addStretch(1);
     setMinimumWidth(fontMetrics().averageCharWidth() * 64);
-    connect(new QShortcut(Qt::Key_F1, this), &QShortcut::activated, this, [this] { openGuide(this, yard_, guidePageOf(focusWidget())); });
+    connect(new QShortcut(Qt::Key_F1, this), &QShortcut::activated, this,
+            [this] { openGuide(this, yard_, guidePageOf(focusWidget())); });
 }
 
 // Made once all fields are, so that the Tab key comes to them last.
@@ -86,8 +83,10 @@ void EntryForm::say(const QString& words) {
     form_->addRow(label);
 }
 
-QuantityField* EntryForm::quantity(const QString& label, QuantityField::Kind kind, const char* field, std::optional<double> value) {
-    auto* quantity = new QuantityField(this, QString(label).remove(QLatin1Char('&')), kind, yard_->book()->reference()->field(field));
+QuantityField* EntryForm::quantity(const QString& label, QuantityField::Kind kind, const char* field,
+                                   std::optional<double> value) {
+    auto* quantity = new QuantityField(this, QString(label).remove(QLatin1Char('&')), kind,
+                                       yard_->book()->reference()->field(field));
     quantity->show(value);
     quantities_.push_back(quantity);
     connect(quantity, &QLineEdit::textEdited, doubts_, &DoubtBar::clear);
@@ -135,9 +134,7 @@ QComboBox* EntryForm::maybe(const QString& label, std::optional<bool> said) {
     return choice<int>(label, {{tr("not said"), -1}, {tr("yes"), 1}, {tr("no"), 0}}, said ? (*said ? 1 : 0) : -1);
 }
 
-QString EntryForm::fault() const {
-    return fault_->isHidden() ? QString() : fault_->text();
-}
+QString EntryForm::fault() const { return fault_->isHidden() ? QString() : fault_->text(); }
 
 QString EntryForm::faultOfFields() {
     QWidget* faulty = nullptr;
@@ -186,7 +183,8 @@ void EntryForm::askBeside(QWidget* field, stores::Doubt doubt) {
     form_->insertRow(row < 0 ? form_->rowCount() : row + 1, doubts_);
     const auto* amount = qobject_cast<QuantityField*>(field);
     const auto weight = doubt.says.details.find("weight");
-    const bool ofThisField = amount && weight != doubt.says.details.end() && std::get<Mass>(weight->second) == Mass(amount->value().value_or(0));
+    const bool ofThisField = amount && weight != doubt.says.details.end() &&
+                             std::get<Mass>(weight->second) == Mass(amount->value().value_or(0));
     if (!ofThisField) doubt.says.details.erase("meant"); // of both sides together
     doubts_->ask(doubt, amount ? amount->text() : QString());
 }

@@ -39,7 +39,8 @@ public:
 
     // ---- fields, in their order --------------------------------------------------------------------------------------
     //! `field`: the entry of shared/fields.csv that limits it.
-    QuantityField* quantity(const QString& label, QuantityField::Kind kind, const char* field, std::optional<double> value);
+    QuantityField* quantity(const QString& label, QuantityField::Kind kind, const char* field,
+                            std::optional<double> value);
     DayField* day(const QString& label, Date day);
     QLineEdit* line(const QString& label, const std::string& text);
     QPlainTextEdit* lines(const QString& label, const std::string& text);
@@ -48,18 +49,19 @@ public:
     template <class Choice>
     QComboBox* choice(const QString& label, const std::vector<std::pair<QString, Choice>>& choices, Choice chosen) {
         auto* box = choiceBox(label);
-        for (const auto& [words, each] : choices) box->addItem(words, QVariant::fromValue(static_cast<qlonglong>(each)));
+        for (const auto& [words, each] : choices)
+            box->addItem(words, QVariant::fromValue(static_cast<qlonglong>(each)));
         box->setCurrentIndex(box->findData(QVariant::fromValue(static_cast<qlonglong>(chosen))));
         return box;
     }
     void add(const QString& label, QWidget* field);
-    void say(const QString& words); //!< a line of explanation
+    void say(const QString& words);      //!< a line of explanation
     void judgedBy(text::GuidePage page); //!< of the guide; before setEdit()
 
     //! What is to be done to the book, or what is wrong with what was typed.
     using Made = std::variant<book::Edit, QString>;
     void setEdit(std::function<Made()> edit); //!< once, after all fields
-    QString fault() const; //!< as shown
+    QString fault() const;                    //!< as shown
     //! Asks about an entry that is not likely: what was typed stays, nothing is written until it is answered.
     DoubtBar* doubts() const { return doubts_; }
 
@@ -91,8 +93,7 @@ private:
     std::function<Made()> edit_;
 };
 
-template <class Choice>
-Choice chosen(const QComboBox* box) {
+template <class Choice> Choice chosen(const QComboBox* box) {
     return static_cast<Choice>(box->currentData().toLongLong());
 }
 std::optional<bool> said(const QComboBox* maybe);

@@ -18,8 +18,7 @@ namespace {
 
 using Quantity = QuantityField::Kind;
 
-template <class Entry>
-EntryForm::Made written(const Entry& entry) {
+template <class Entry> EntryForm::Made written(const Entry& entry) {
     const bool added = entry.id == book::Id<Entry>{};
     return book::Edit(added ? book::SingleEdit(book::Add<Entry>{entry}) : book::SingleEdit(book::Change<Entry>{entry}));
 }
@@ -34,8 +33,7 @@ std::optional<Volume> volume(const QuantityField* field) {
     return value ? std::optional(Volume(*value)) : std::nullopt;
 }
 
-template <class Quantity>
-std::optional<double> number(const std::optional<Quantity>& quantity) {
+template <class Quantity> std::optional<double> number(const std::optional<Quantity>& quantity) {
     return quantity ? std::optional(quantity->value()) : std::nullopt;
 }
 
@@ -49,27 +47,37 @@ void showOnly(QWidget* field, bool shown) {
 } // namespace
 
 EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
-    auto* form = new EntryForm(parent, look.id.number ? say::EntryForms::tr("Change the look") : say::EntryForms::tr("A new look"), yard);
+    auto* form = new EntryForm(
+        parent, look.id.number ? say::EntryForms::tr("Change the look") : say::EntryForms::tr("A new look"), yard);
     form->judgedBy(text::GuidePage::Bees);
     auto* day = form->day(say::EntryForms::tr("&Day"), look.date);
-    auto* toldBy = form->choice<BeesToldBy>(say::EntryForms::tr("&Bees"), {{say::EntryForms::tr("not counted"), BeesToldBy::NotTold}, {say::EntryForms::tr("combs covered"), BeesToldBy::CoveredCombs},
-                                                          {say::EntryForms::tr("seams of bees"), BeesToldBy::Seams}, {say::EntryForms::tr("bees, counted"), BeesToldBy::Count}}, beesToldBy(look.bees));
-    auto* told = form->quantity(say::EntryForms::tr("&How many"), Quantity::Number, "bees.count", beesToldBy(look.bees) == BeesToldBy::NotTold ? std::nullopt : std::optional(beesTold(look.bees)));
+    auto* toldBy = form->choice<BeesToldBy>(say::EntryForms::tr("&Bees"),
+                                            {{say::EntryForms::tr("not counted"), BeesToldBy::NotTold},
+                                             {say::EntryForms::tr("combs covered"), BeesToldBy::CoveredCombs},
+                                             {say::EntryForms::tr("seams of bees"), BeesToldBy::Seams},
+                                             {say::EntryForms::tr("bees, counted"), BeesToldBy::Count}},
+                                            beesToldBy(look.bees));
+    auto* told = form->quantity(say::EntryForms::tr("&How many"), Quantity::Number, "bees.count",
+                                beesToldBy(look.bees) == BeesToldBy::NotTold ? std::nullopt
+                                                                             : std::optional(beesTold(look.bees)));
     auto* queen = form->maybe(say::EntryForms::tr("&Queen seen"), look.bees.queenSeen);
     auto* eggs = form->maybe(say::EntryForms::tr("&Eggs seen"), look.bees.eggsSeen);
     auto* sealed = form->maybe(say::EntryForms::tr("&Sealed brood seen"), look.sealedBrood);
     auto* pollen = form->maybe(say::EntryForms::tr("&Pollen coming in"), look.pollenComingIn);
     std::vector<std::pair<QString, int>> tempers{{say::EntryForms::tr("not said"), -1}};
     for (const auto& [words, each] : text::choices<book::Temper>()) tempers.emplace_back(words, static_cast<int>(each));
-    auto* temper = form->choice<int>(say::EntryForms::tr("&Temper"), tempers, look.temper ? static_cast<int>(*look.temper) : -1);
-    auto* water = form->quantity(say::EntryForms::tr("&Water in the honey, %"), Quantity::Number, "moisture_percent", look.moisturePercent);
+    auto* temper =
+        form->choice<int>(say::EntryForms::tr("&Temper"), tempers, look.temper ? static_cast<int>(*look.temper) : -1);
+    auto* water = form->quantity(say::EntryForms::tr("&Water in the honey, %"), Quantity::Number, "moisture_percent",
+                                 look.moisturePercent);
     auto* trouble = form->flag(say::EntryForms::tr("S&igns of disease"), look.bees.trouble);
     auto* signs = form->line(say::EntryForms::tr("Which si&gns"), look.troubleSigns);
     auto* note = form->lines(say::EntryForms::tr("&Note"), look.note);
     form->setEdit([=]() -> EntryForm::Made {
         auto now = look;
         const auto how = chosen<BeesToldBy>(toldBy);
-        if (how != BeesToldBy::NotTold && !told->value()) return say::EntryForms::tr("How many bees, combs or seams were there?");
+        if (how != BeesToldBy::NotTold && !told->value())
+            return say::EntryForms::tr("How many bees, combs or seams were there?");
         now.date = day->day();
         now.bees = withBees(now.bees, how, told->value().value_or(0));
         now.bees.queenSeen = said(queen);
@@ -105,7 +113,9 @@ EntryForm* askForNote(QWidget* parent, Yard* yard, const book::Look& look) {
 }
 
 EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& weighing) {
-    auto* form = new EntryForm(parent, weighing.id.number ? say::EntryForms::tr("Change the weighing") : say::EntryForms::tr("A new weighing"), yard);
+    auto* form = new EntryForm(
+        parent, weighing.id.number ? say::EntryForms::tr("Change the weighing") : say::EntryForms::tr("A new weighing"),
+        yard);
     form->judgedBy(text::GuidePage::Weight);
     const auto& reading = weighing.weighing.reading;
     const auto* scale = std::get_if<book::ScaleReading>(&reading);
@@ -113,14 +123,22 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
     const auto* heft = std::get_if<book::HeftWord>(&reading);
     const bool unread = weighing.id == book::WeighingId{};
     auto* day = form->day(say::EntryForms::tr("&Day"), weighing.weighing.date);
-    auto* how = form->choice<WeighedBy>(say::EntryForms::tr("&How"), {{say::EntryForms::tr("on a scale"), WeighedBy::Scale}, {say::EntryForms::tr("both sides lifted"), WeighedBy::BothSides},
-                                                     {say::EntryForms::tr("one side lifted"), WeighedBy::OneSide}, {say::EntryForms::tr("hefted"), WeighedBy::Heft}}, weighedBy(weighing.weighing));
-    const auto side = [&](std::size_t at) { return lift && lift->sides.size() > at ? std::optional(lift->sides[at].value()) : std::nullopt; };
-    auto* gross = form->quantity(say::EntryForms::tr("&Whole hive"), Quantity::Mass, "weighings.gross_kg", scale && !unread ? std::optional(scale->gross.value()) : std::nullopt);
+    auto* how = form->choice<WeighedBy>(say::EntryForms::tr("&How"),
+                                        {{say::EntryForms::tr("on a scale"), WeighedBy::Scale},
+                                         {say::EntryForms::tr("both sides lifted"), WeighedBy::BothSides},
+                                         {say::EntryForms::tr("one side lifted"), WeighedBy::OneSide},
+                                         {say::EntryForms::tr("hefted"), WeighedBy::Heft}},
+                                        weighedBy(weighing.weighing));
+    const auto side = [&](std::size_t at) {
+        return lift && lift->sides.size() > at ? std::optional(lift->sides[at].value()) : std::nullopt;
+    };
+    auto* gross = form->quantity(say::EntryForms::tr("&Whole hive"), Quantity::Mass, "weighings.gross_kg",
+                                 scale && !unread ? std::optional(scale->gross.value()) : std::nullopt);
     auto* one = form->quantity(say::EntryForms::tr("&One side"), Quantity::Mass, "weighings.lift_kg", side(0));
     auto* other = form->quantity(say::EntryForms::tr("The o&ther side"), Quantity::Mass, "weighings.lift_kg", side(1));
     auto* wet = form->flag(say::EntryForms::tr("Rain or snow lay &on it"), weighing.wet);
-    auto* felt = form->choice(say::EntryForms::tr("It &felt"), text::choices<book::HeftWord>(), heft ? *heft : book::HeftWord::Fair);
+    auto* felt = form->choice(say::EntryForms::tr("It &felt"), text::choices<book::HeftWord>(),
+                              heft ? *heft : book::HeftWord::Fair);
     auto* note = form->lines(say::EntryForms::tr("&Note"), weighing.note);
     const auto fit = [=] {
         const auto by = chosen<WeighedBy>(how);
@@ -159,14 +177,19 @@ EntryForm* askForWeighing(QWidget* parent, Yard* yard, const book::Weighing& wei
 }
 
 EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
-    auto* form = new EntryForm(parent, feed.id.number ? say::EntryForms::tr("Change the feed") : say::EntryForms::tr("What was fed"), yard);
+    auto* form = new EntryForm(
+        parent, feed.id.number ? say::EntryForms::tr("Change the feed") : say::EntryForms::tr("What was fed"), yard);
     form->judgedBy(text::GuidePage::Feeding);
     auto* day = form->day(say::EntryForms::tr("&Day"), feed.feed.date);
     auto* kind = form->choice(say::EntryForms::tr("&What"), text::choices<book::FeedKind>(), feed.feed.kind);
-    auto* sugar = form->quantity(say::EntryForms::tr("&Sugar in it"), Quantity::Mass, "feeds.sugar_kg", number(feed.feed.sugar));
-    auto* syrup = form->quantity(say::EntryForms::tr("or s&yrup"), Quantity::Volume, "feeds.syrup_l", number(feed.feed.syrup));
-    auto* ratio = form->line(say::EntryForms::tr("s&ugar to water, by weight"), feed.feed.ratio.value_or(feed.id.number ? "" : "3:2"));
-    auto* fondant = form->quantity(say::EntryForms::tr("&Fondant"), Quantity::Mass, "feeds.fondant_kg", number(feed.feed.fondant));
+    auto* sugar =
+        form->quantity(say::EntryForms::tr("&Sugar in it"), Quantity::Mass, "feeds.sugar_kg", number(feed.feed.sugar));
+    auto* syrup =
+        form->quantity(say::EntryForms::tr("or s&yrup"), Quantity::Volume, "feeds.syrup_l", number(feed.feed.syrup));
+    auto* ratio = form->line(say::EntryForms::tr("s&ugar to water, by weight"),
+                             feed.feed.ratio.value_or(feed.id.number ? "" : "3:2"));
+    auto* fondant =
+        form->quantity(say::EntryForms::tr("&Fondant"), Quantity::Mass, "feeds.fondant_kg", number(feed.feed.fondant));
     auto* note = form->lines(say::EntryForms::tr("&Note"), feed.note);
     const auto fit = [=] {
         const auto what = chosen<book::FeedKind>(kind);
@@ -182,7 +205,8 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
         const auto what = chosen<book::FeedKind>(kind);
         const bool liquid = what == book::FeedKind::Syrup;
         now.feed = {.date = day->day(), .kind = what};
-        if (now.feed.date == feed.feed.date) now.feed.afterLook = feed.feed.afterLook; // of another day it is to be told anew
+        if (now.feed.date == feed.feed.date)
+            now.feed.afterLook = feed.feed.afterLook; // of another day it is to be told anew
         if (what == book::FeedKind::Fondant) now.feed.fondant = mass(fondant);
         else now.feed.sugar = mass(sugar);
         if (liquid) now.feed.syrup = volume(syrup);
@@ -197,13 +221,18 @@ EntryForm* askForFeed(QWidget* parent, Yard* yard, const book::Feed& feed) {
 }
 
 EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harvest) {
-    auto* form = new EntryForm(parent, harvest.id.number ? say::EntryForms::tr("Change the harvest") : say::EntryForms::tr("What was taken"), yard);
+    auto* form = new EntryForm(
+        parent, harvest.id.number ? say::EntryForms::tr("Change the harvest") : say::EntryForms::tr("What was taken"),
+        yard);
     form->judgedBy(text::GuidePage::Cells);
     const bool unsaid = harvest.id == book::HarvestId{};
     auto* day = form->day(say::EntryForms::tr("&Day"), harvest.harvest.date);
-    auto* honey = form->quantity(say::EntryForms::tr("&Honey"), Quantity::Mass, "harvests.kg", unsaid ? std::nullopt : std::optional(harvest.harvest.honey.value()));
-    auto* combs = form->quantity(say::EntryForms::tr("&Combs"), Quantity::Whole, "harvests.combs", harvest.combs ? std::optional<double>(*harvest.combs) : std::nullopt);
-    auto* water = form->quantity(say::EntryForms::tr("&Water in it, %"), Quantity::Number, "moisture_percent", harvest.moisturePercent);
+    auto* honey = form->quantity(say::EntryForms::tr("&Honey"), Quantity::Mass, "harvests.kg",
+                                 unsaid ? std::nullopt : std::optional(harvest.harvest.honey.value()));
+    auto* combs = form->quantity(say::EntryForms::tr("&Combs"), Quantity::Whole, "harvests.combs",
+                                 harvest.combs ? std::optional<double>(*harvest.combs) : std::nullopt);
+    auto* water = form->quantity(say::EntryForms::tr("&Water in it, %"), Quantity::Number, "moisture_percent",
+                                 harvest.moisturePercent);
     auto* note = form->lines(say::EntryForms::tr("&Note"), harvest.note);
     honey->require(true);
     form->setEdit([=]() -> EntryForm::Made {
@@ -220,14 +249,17 @@ EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harve
 }
 
 EntryForm* askForTreatment(QWidget* parent, Yard* yard, const book::Treatment& treatment) {
-    auto* form = new EntryForm(parent, treatment.id.number ? say::EntryForms::tr("Change the treatment") : say::EntryForms::tr("A treatment"), yard);
+    auto* form = new EntryForm(
+        parent, treatment.id.number ? say::EntryForms::tr("Change the treatment") : say::EntryForms::tr("A treatment"),
+        yard);
     form->judgedBy(text::GuidePage::Winter);
     auto* day = form->day(say::EntryForms::tr("&From"), treatment.date);
     auto* ended = form->flag(say::EntryForms::tr("It is &over"), treatment.until.has_value());
     auto* until = form->day(say::EntryForms::tr("&Until"), treatment.until.value_or(treatment.date));
     auto* what = form->line(say::EntryForms::tr("&What was given"), treatment.what);
     auto* note = form->lines(say::EntryForms::tr("&Note"), treatment.note);
-    form->say(say::EntryForms::tr("Used only to warn about the honey. Which medicine may be given, how and when, the label, the vet and local law say."));
+    form->say(say::EntryForms::tr(
+        "Used only to warn about the honey. Which medicine may be given, how and when, the label, the vet and local law say."));
     until->setEnabled(ended->isChecked());
     until->setRange(treatment.date, std::nullopt);
     QObject::connect(day, &DayField::valueEntered, until, [until](Date from) { until->setRange(from, std::nullopt); });
@@ -254,11 +286,13 @@ struct DeathFields {
 
     DeathFields(EntryForm* form, const book::WinterOutcome& outcome) {
         std::vector<std::pair<QString, int>> patterns{{say::EntryForms::tr("not said"), -1}};
-        for (const auto& [words, each] : text::choices<book::BroodPattern>()) patterns.emplace_back(words, static_cast<int>(each));
+        for (const auto& [words, each] : text::choices<book::BroodPattern>())
+            patterns.emplace_back(words, static_cast<int>(each));
         food = form->maybe(text::deathQuestion("food_left"), outcome.foodLeft);
         heads = form->maybe(text::deathQuestion("heads_in_cells"), outcome.headsInCells);
         mites = form->maybe(text::deathQuestion("mites_on_floor"), outcome.mitesOnFloor);
-        brood = form->choice<int>(text::deathQuestion("brood_pattern"), patterns, outcome.broodPattern ? static_cast<int>(*outcome.broodPattern) : -1);
+        brood = form->choice<int>(text::deathQuestion("brood_pattern"), patterns,
+                                  outcome.broodPattern ? static_cast<int>(*outcome.broodPattern) : -1);
         queen = form->maybe(text::deathQuestion("queen"), outcome.queen);
     }
     void showIf(bool dead) const {
@@ -287,8 +321,10 @@ EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome&
     form->judgedBy(text::GuidePage::Winter);
     auto* day = form->day(say::EntryForms::tr("&Found out on"), outcome.date);
     auto* alive = form->flag(say::EntryForms::tr("It is &alive"), outcome.alive);
-    auto* covered = form->quantity(say::EntryForms::tr("&Combs covered with bees"), Quantity::Number, "bees.covered_combs", outcome.coveredCombs);
-    auto* left = form->quantity(say::EntryForms::tr("&Stores left"), Quantity::Mass, "winter_outcomes.stores_left_kg", number(outcome.storesLeft));
+    auto* covered = form->quantity(say::EntryForms::tr("&Combs covered with bees"), Quantity::Number,
+                                   "bees.covered_combs", outcome.coveredCombs);
+    auto* left = form->quantity(say::EntryForms::tr("&Stores left"), Quantity::Mass, "winter_outcomes.stores_left_kg",
+                                number(outcome.storesLeft));
     const DeathFields death(form, outcome);
     auto* note = form->lines(say::EntryForms::tr("&Note"), outcome.note);
     QObject::connect(alive, &QCheckBox::toggled, form, [death](bool lives) { death.showIf(!lives); });
@@ -312,7 +348,8 @@ EntryForm* askForSighting(QWidget* parent, Yard* yard, const book::Sighting& sig
     form->judgedBy(text::GuidePage::Winter);
     auto* day = form->day(say::EntryForms::tr("&Day"), sighting.date);
     auto* saw = form->choice(say::EntryForms::tr("What was &seen"), text::choices<book::SightingKind>(), sighting.saw);
-    auto* seams = form->quantity(say::EntryForms::tr("Seams the cluster &fills"), Quantity::Number, "bees.seams", sighting.seams);
+    auto* seams =
+        form->quantity(say::EntryForms::tr("Seams the cluster &fills"), Quantity::Number, "bees.seams", sighting.seams);
     auto* stores = form->maybe(say::EntryForms::tr("Sealed s&tores in sight"), sighting.stores);
     auto* note = form->lines(say::EntryForms::tr("&Note"), sighting.note);
     const auto fit = [=] { showOnly(seams, chosen<book::SightingKind>(saw) == book::SightingKind::Cluster); };

@@ -43,8 +43,10 @@ QPixmap outlineOf(const HiveFormat& format, QSize size, const Colours& colours, 
 }
 
 QString measuresInWords(const HiveFormat& format) {
-    const QString size = FormatField::tr("comb %1 by %2").arg(words::length(format.combWidth), words::length(format.combHeight));
-    return format.isOneRoom() ? FormatField::tr("%1, one room of %2 combs").arg(size).arg(format.combsPerBox) : FormatField::tr("%1, %2 in a box").arg(size).arg(format.combsPerBox);
+    const QString size =
+        FormatField::tr("comb %1 by %2").arg(words::length(format.combWidth), words::length(format.combHeight));
+    return format.isOneRoom() ? FormatField::tr("%1, one room of %2 combs").arg(size).arg(format.combsPerBox)
+                              : FormatField::tr("%1, %2 in a box").arg(size).arg(format.combsPerBox);
 }
 
 bool beginsAWord(const std::vector<std::string>& words, const std::string& typed) {
@@ -58,7 +60,8 @@ std::vector<const HiveFormat*> formatsNamed(const ReferenceData& reference, cons
     std::vector<const HiveFormat*> named;
     for (const auto& format : reference.formats) {
         const auto words = plainWords(format.name + ' ' + format.family + ' ' + format.region);
-        if (std::all_of(typed.begin(), typed.end(), [&](const std::string& word) { return beginsAWord(words, word); })) named.push_back(&format);
+        if (std::all_of(typed.begin(), typed.end(), [&](const std::string& word) { return beginsAWord(words, word); }))
+            named.push_back(&format);
     }
     return named;
 }
@@ -93,7 +96,8 @@ FormatField::FormatField(QWidget* parent) : QWidget(parent) {
 
 void FormatField::useReference(std::shared_ptr<const ReferenceData> reference) {
     reference_ = std::move(reference);
-    if (chosen_.empty() && !reference_->formats.empty()) chosen_ = reference_->format(usualFirst) ? usualFirst : reference_->formats.front().id;
+    if (chosen_.empty() && !reference_->formats.empty())
+        chosen_ = reference_->format(usualFirst) ? usualFirst : reference_->formats.front().id;
     fill();
 }
 
@@ -101,9 +105,10 @@ void FormatField::suggest(const std::string& country, const QString& name) {
     if (!reference_ || country == country_) return;
     country_ = country;
     countryName_ = name;
-    const auto usual = std::find_if(reference_->formats.begin(), reference_->formats.end(), [&](const HiveFormat& format) {
-        return std::find(format.countries.begin(), format.countries.end(), country) != format.countries.end();
-    });
+    const auto usual =
+        std::find_if(reference_->formats.begin(), reference_->formats.end(), [&](const HiveFormat& format) {
+            return std::find(format.countries.begin(), format.countries.end(), country) != format.countries.end();
+        });
     if (!byHand_ && usual != reference_->formats.end()) chosen_ = usual->id;
     fill();
     emit chosen();
@@ -128,7 +133,9 @@ void FormatField::addGroup(const QString& title, const std::vector<const HiveFor
     heading->setForeground(coloursOf(*this).text);
     const QSize size = list_->iconSize();
     for (const auto* format : formats) {
-        auto* item = new QListWidgetItem(tr("%1\n%2", "a hive format, its measures").arg(QString::fromStdString(format->name), measuresInWords(*format)), list_);
+        auto* item = new QListWidgetItem(tr("%1\n%2", "a hive format, its measures")
+                                             .arg(QString::fromStdString(format->name), measuresInWords(*format)),
+                                         list_);
         item->setIcon(QIcon(outlineOf(*format, size, coloursOf(*this), devicePixelRatioF())));
         item->setData(Qt::UserRole, QString::fromStdString(format->id));
     }
@@ -146,13 +153,17 @@ void FormatField::fill() {
             usual.push_back(format);
             continue;
         }
-        auto family = std::find_if(families.begin(), families.end(), [&](const auto& each) { return each.first == format->family; });
+        auto family = std::find_if(families.begin(), families.end(),
+                                   [&](const auto& each) { return each.first == format->family; });
         if (family == families.end()) family = families.insert(families.end(), {format->family, {}});
         family->second.push_back(format);
     }
     addGroup(tr("Usual in %1").arg(countryName_), usual);
     for (const auto& [family, formats] : families) addGroup(QString::fromStdString(family), formats);
-    if (list_->count() == 0) new QListWidgetItem(tr("No format has these words. Fewer letters find more; own measures are entered with the colony's hive."), list_);
+    if (list_->count() == 0)
+        new QListWidgetItem(
+            tr("No format has these words. Fewer letters find more; own measures are entered with the colony's hive."),
+            list_);
     auto* current = itemOf(chosen_);
     list_->setCurrentItem(current);
     if (current) list_->scrollToItem(current);
@@ -190,7 +201,9 @@ bool FormatField::eventFilter(QObject* watched, QEvent* event) {
 
 void FormatField::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange || event->type() == QEvent::LocaleChange) fill();
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange ||
+        event->type() == QEvent::LocaleChange)
+        fill();
 }
 
 } // namespace winterlarder::desk

@@ -23,7 +23,8 @@ public:
 
 } // namespace
 
-JobTable::JobTable(QWidget* parent, JobTableModel* model, bool withColony, const QString& name) : QTableView(parent), jobs_(model) {
+JobTable::JobTable(QWidget* parent, JobTableModel* model, bool withColony, const QString& name)
+    : QTableView(parent), jobs_(model) {
     setModel(model);
     setItemDelegate(new RoomyLines(this));
     setAccessibleName(name);
@@ -40,7 +41,8 @@ JobTable::JobTable(QWidget* parent, JobTableModel* model, bool withColony, const
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setSectionResizeMode(JobTableModel::WhatColumn, QHeaderView::Stretch);
-    for (const int column : {JobTableModel::ColonyColumn, JobTableModel::WhoseColumn}) setColumnHidden(column, !withColony);
+    for (const int column : {JobTableModel::ColonyColumn, JobTableModel::WhoseColumn})
+        setColumnHidden(column, !withColony);
     connect(model, &QAbstractItemModel::modelReset, this, &JobTable::fit);
     connect(model, &QAbstractItemModel::dataChanged, this, &JobTable::fit);
     fit();
@@ -69,8 +71,7 @@ QSize JobTable::sizeIn(const QModelIndex& index, int width) const {
 }
 
 // Of rows that say the same in the column one is measured.
-template <class Said>
-void JobTable::fitWidth(JobTableModel::Column column, Said said) {
+template <class Said> void JobTable::fitWidth(JobTableModel::Column column, Said said) {
     std::set<decltype(said(jobs_->jobs().front()))> measured;
     QModelIndex widest;
     int advance = 0;
@@ -88,8 +89,11 @@ void JobTable::fitWidth(JobTableModel::Column column, Said said) {
 void JobTable::fitWidths() {
     fitWidth(JobTableModel::DateColumn, [](const PlannedJob& job) { return job.date; });
     fitWidth(JobTableModel::ColonyColumn, [](const PlannedJob& job) { return job.id; });
-    fitWidth(JobTableModel::AmountColumn, [](const PlannedJob& job) { return std::tuple(job.kind, job.sugar, job.syrup, job.fondant, job.honey, job.combs, job.from); });
-    fitWidth(JobTableModel::WhoseColumn, [](const PlannedJob& job) { return std::pair(job.visit.has_value(), job.past); });
+    fitWidth(JobTableModel::AmountColumn, [](const PlannedJob& job) {
+        return std::tuple(job.kind, job.sugar, job.syrup, job.fondant, job.honey, job.combs, job.from);
+    });
+    fitWidth(JobTableModel::WhoseColumn,
+             [](const PlannedJob& job) { return std::pair(job.visit.has_value(), job.past); });
 }
 
 // All rows are as tall as the tallest words need, so that none need be measured to know where another is.

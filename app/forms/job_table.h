@@ -23,8 +23,7 @@ protected:
 private:
     void fit();
     void fitWidths();
-    template <class Said>
-    void fitWidth(JobTableModel::Column column, Said said);
+    template <class Said> void fitWidth(JobTableModel::Column column, Said said);
     void fitHeights();
     QSize sizeIn(const QModelIndex& index, int width) const;
 

@@ -17,7 +17,8 @@ using MeasureKind = QuantityField::Kind;
 
 book::OwnFormat measuresOf(const HiveFormat& format) {
     const bool sloping = format.bottomWidth != format.combWidth;
-    return {format.combWidth, format.combHeight, sloping ? std::optional(format.bottomWidth) : std::nullopt, format.combsPerBox, format.pitch};
+    return {format.combWidth, format.combHeight, sloping ? std::optional(format.bottomWidth) : std::nullopt,
+            format.combsPerBox, format.pitch};
 }
 
 OwnMeasures::OwnMeasures(QWidget* parent, const ReferenceData& reference) : QWidget(parent) {
@@ -49,13 +50,16 @@ OwnMeasures::OwnMeasures(QWidget* parent, const ReferenceData& reference) : QWid
     said_ = plainLabel(this);
     said_->setWordWrap(true);
     said_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    said_->setMinimumHeight(2 * said_->fontMetrics().lineSpacing() + 2); // so that nothing moves when it is said in one line or two
+    said_->setMinimumHeight(2 * said_->fontMetrics().lineSpacing() +
+                            2); // so that nothing moves when it is said in one line or two
     grid->addWidget(said_, static_cast<int>(fields_.size()), 0, 1, 3);
     refresh();
 }
 
 void OwnMeasures::show(const book::OwnFormat& format) {
-    const auto shown = [](Length measure) { return measure > Length(0) ? std::optional(measure.value()) : std::nullopt; };
+    const auto shown = [](Length measure) {
+        return measure > Length(0) ? std::optional(measure.value()) : std::nullopt;
+    };
     top_->show(shown(format.combWidth));
     depth_->show(shown(format.combHeight));
     bottom_->show(format.bottomWidth ? shown(*format.bottomWidth) : std::nullopt);
@@ -66,7 +70,8 @@ void OwnMeasures::show(const book::OwnFormat& format) {
 
 book::OwnFormat OwnMeasures::format() const {
     const auto length = [](const QuantityField* field) { return Length(field->value().value_or(0)); };
-    book::OwnFormat format{length(top_), length(depth_), {}, static_cast<int>(combs_->value().value_or(0)), length(spacing_)};
+    book::OwnFormat format{
+        length(top_), length(depth_), {}, static_cast<int>(combs_->value().value_or(0)), length(spacing_)};
     if (bottom_->value()) format.bottomWidth = length(bottom_);
     return format;
 }
@@ -90,7 +95,8 @@ QString OwnMeasures::fault() const {
 }
 
 void OwnMeasures::name(int box) {
-    for (const auto& each : fields_) each.field->setAccessibleName(tr("Box %1, %2").arg(QString::number(box), each.words));
+    for (const auto& each : fields_)
+        each.field->setAccessibleName(tr("Box %1, %2").arg(QString::number(box), each.words));
 }
 
 void OwnMeasures::showAsSuper(bool super) {
@@ -98,14 +104,13 @@ void OwnMeasures::showAsSuper(bool super) {
     refresh();
 }
 
-QString OwnMeasures::said() const {
-    return said_->text();
-}
+QString OwnMeasures::said() const { return said_->text(); }
 
 std::optional<hive::CombFormat> OwnMeasures::comb() const {
     if (faultyField()) return std::nullopt;
     const auto own = format();
-    return hive::CombFormat{{}, {own.combWidth, own.bottomWidth.value_or(own.combWidth), own.combHeight}, own.pitch, {}, own.combsPerBox};
+    return hive::CombFormat{
+        {}, {own.combWidth, own.bottomWidth.value_or(own.combWidth), own.combHeight}, own.pitch, {}, own.combsPerBox};
 }
 
 void OwnMeasures::refresh() {
@@ -113,7 +118,8 @@ void OwnMeasures::refresh() {
     drawing_->show(comb ? std::optional(comb->outline) : std::nullopt);
     if (comb) {
         const Mass honey = hive::fullComb(*comb, hive::phiFor(comb->pitch, super_));
-        said_->setText(tr("A comb has %1 on each side; capped from edge to edge it holds about %2 of honey.").arg(words::area(hive::faceArea(comb->outline)), words::kilograms(honey)));
+        said_->setText(tr("A comb has %1 on each side; capped from edge to edge it holds about %2 of honey.")
+                           .arg(words::area(hive::faceArea(comb->outline)), words::kilograms(honey)));
     } else {
         said_->setText(fault());
     }

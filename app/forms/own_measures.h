@@ -31,8 +31,8 @@ public:
     //! The first thing wrong, where it is and what would be right; empty where all is right.
     QString fault() const;
     std::vector<QWidget*> fields() const; //!< in the order they are read
-    QWidget* faultyField() const; //!< the field it is in, or nothing
-    void name(int box);           //!< for screen readers: which box these are the measures of, from the floor
+    QWidget* faultyField() const;         //!< the field it is in, or nothing
+    void name(int box);                   //!< for screen readers: which box these are the measures of, from the floor
     void showAsSuper(bool super);
 
     QuantityField* top() const { return top_; }

@@ -18,9 +18,9 @@ namespace winterlarder::desk {
 
 namespace {
 
-template <class Entry, class Ask>
-void openIn(const std::vector<Entry>& entries, std::int64_t id, Ask ask) {
-    const auto found = std::find_if(entries.begin(), entries.end(), [id](const Entry& entry) { return entry.id.number == id; });
+template <class Entry, class Ask> void openIn(const std::vector<Entry>& entries, std::int64_t id, Ask ask) {
+    const auto found =
+        std::find_if(entries.begin(), entries.end(), [id](const Entry& entry) { return entry.id.number == id; });
     if (found != entries.end()) ask(*found);
 }
 
@@ -38,7 +38,10 @@ void openRecord(QWidget* parent, Yard* yard, ColonyId colony, book::Kind kind, s
     case book::Kind::Move: return openIn(records->moves, id, with(askForMove));
     case book::Kind::Fate: return openIn(records->fates, id, with(askForFate));
     case book::Kind::Housing: return openIn(records->housings, id, with(askForHive));
-    case book::Kind::Look: return openIn(records->looks, id, [&](const book::Look& look) { isNote(look) ? askForNote(parent, yard, look) : askForLook(parent, yard, look); });
+    case book::Kind::Look:
+        return openIn(records->looks, id, [&](const book::Look& look) {
+            isNote(look) ? askForNote(parent, yard, look) : askForLook(parent, yard, look);
+        });
     case book::Kind::Weighing: return openIn(records->weighings, id, with(askForWeighing));
     case book::Kind::Feed: return openIn(records->feeds, id, with(askForFeed));
     case book::Kind::Harvest: return openIn(records->harvests, id, with(askForHarvest));
@@ -72,7 +75,8 @@ std::optional<book::SingleEdit> removalOf(book::Kind kind, std::int64_t id) {
     return std::nullopt;
 }
 
-RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::vector<book::Kind> kinds, const QString& whenEmpty)
+RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::vector<book::Kind> kinds,
+                       const QString& whenEmpty)
     : QWidget(parent), yard_(yard), kinds_(std::move(kinds)), model_(new RecordListModel(this)) {
     table_ = new QTableView(this);
     table_->setModel(model_);
@@ -143,9 +147,13 @@ void RecordList::refresh() {
     std::optional<RecordRow> held;
     if (const auto* row = chosenRow()) held = *row;
     const auto* records = yard_->records(colony_);
-    model_->show(!records ? std::vector<RecordRow>() : kinds_.empty() ? recordRows(*records) : recordRows(*records, kinds_));
+    model_->show(!records         ? std::vector<RecordRow>()
+                 : kinds_.empty() ? recordRows(*records)
+                                  : recordRows(*records, kinds_));
     for (int row = 0; held && row < model_->rowCount(); ++row)
-        if (const auto& each = model_->rows()[static_cast<std::size_t>(row)]; each.kind == held->kind && each.id == held->id) table_->setCurrentIndex(model_->index(row, 0));
+        if (const auto& each = model_->rows()[static_cast<std::size_t>(row)];
+            each.kind == held->kind && each.id == held->id)
+            table_->setCurrentIndex(model_->index(row, 0));
     const bool any = model_->rowCount() > 0;
     table_->setVisible(any);
     empty_->setVisible(!any);
@@ -167,7 +175,8 @@ void RecordList::removeChosen() {
 }
 
 std::vector<NamedKeys> RecordList::namedKeys() {
-    return {{{Qt::Key_Return, Qt::Key_Enter}, tr("opens the entry")}, {{Qt::Key_Delete}, tr("takes the entry out of the book; undo brings it back")}};
+    return {{{Qt::Key_Return, Qt::Key_Enter}, tr("opens the entry")},
+            {{Qt::Key_Delete}, tr("takes the entry out of the book; undo brings it back")}};
 }
 
 bool RecordList::eventFilter(QObject* watched, QEvent* event) {

@@ -22,7 +22,8 @@ class RecordList : public QWidget {
 
 public:
     //! No kinds: all.
-    RecordList(QWidget* parent, Yard* yard, const QString& name, std::vector<book::Kind> kinds, const QString& whenEmpty);
+    RecordList(QWidget* parent, Yard* yard, const QString& name, std::vector<book::Kind> kinds,
+               const QString& whenEmpty);
 
     void show(ColonyId id);
     QPushButton* addButton(const QString& words, std::function<void()> act);

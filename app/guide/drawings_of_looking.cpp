@@ -40,7 +40,8 @@ void drawLifted(SvgDrawing& d, double left, bool atLeft, const QString& reading)
     const QRectF face = drawLuggageScale(d, {side, lifted - 2}, 130);
     d.arrow({side, face.top() - 16}, {side, face.top() - 36}, d.colours().accent);
     const QRectF room(atLeft ? face.right() + 8 : face.left() - 98, face.top() + 2, 90, 20);
-    d.label(room, reading, atLeft ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter, SvgDrawing::Weight::Strong);
+    d.label(room, reading, atLeft ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter,
+            SvgDrawing::Weight::Strong);
     drawGround(d, ground, left - 26, left + width + 26);
 }
 
@@ -49,8 +50,10 @@ void drawLifted(SvgDrawing& d, double left, bool atLeft, const QString& reading)
 void drawYear(SvgDrawing& d, const text::GuideReader&) {
     const Colours& c = d.colours();
     constexpr double foot = 148;
-    const std::vector<Moment> moments{{{30, 74}, say::Guide::tr("every comb"), say::Guide::tr("honey off")}, {{140, 58}, say::Guide::tr("weigh"), say::Guide::tr("last feed down")},
-                                      {{285, 80}, say::Guide::tr("heft"), say::Guide::tr("cold, no brood")}, {{400, 104}, say::Guide::tr("heft or weigh"), say::Guide::tr("brood again")},
+    const std::vector<Moment> moments{{{30, 74}, say::Guide::tr("every comb"), say::Guide::tr("honey off")},
+                                      {{140, 58}, say::Guide::tr("weigh"), say::Guide::tr("last feed down")},
+                                      {{285, 80}, say::Guide::tr("heft"), say::Guide::tr("cold, no brood")},
+                                      {{400, 104}, say::Guide::tr("heft or weigh"), say::Guide::tr("brood again")},
                                       {{520, 136}, say::Guide::tr("heft"), say::Guide::tr("first nectar")}};
     const QPainterPath curve = storesThroughTheYear(moments);
     QPainterPath under = curve;
@@ -74,7 +77,8 @@ void drawHeft(SvgDrawing& d, const text::GuideReader& reader) {
     constexpr double ground = 186, stand = 146, tilt = 4;
     const QRectF body(100, stand - floorHeight - 84, 120, 84);
     drawGround(d, ground, 20, 250);
-    for (const double left : {body.left() + 16, body.right() - 16}) d.box({left - 13, stand, 26, ground - stand}, {c.band, c.mark, 1.4}, 1);
+    for (const double left : {body.left() + 16, body.right() - 16})
+        d.box({left - 13, stand, 26, ground - stand}, {c.band, c.mark, 1.4}, 1);
     d.turn({body.right() + 3, stand}, tilt);
     drawHiveFront(d, {body, 2});
     d.turn({}, 0);
@@ -82,15 +86,20 @@ void drawHeft(SvgDrawing& d, const text::GuideReader& reader) {
     d.arrow({56, 116}, {56, 86}, c.accent);
     const text::GuideReader& r = reader;
     const DecisionConstants& k = r.reference.decisions;
-    const std::array<std::pair<QString, double>, 3> words{{{say::Guide::tr("light"), k.heftLight}, {say::Guide::tr("fair"), k.heftFair}, {say::Guide::tr("heavy"), k.heftHeavy}}};
+    const std::array<std::pair<QString, double>, 3> words{{{say::Guide::tr("light"), k.heftLight},
+                                                           {say::Guide::tr("fair"), k.heftFair},
+                                                           {say::Guide::tr("heavy"), k.heftHeavy}}};
     constexpr double left = 340, whole = 116, top = 52, step = 36;
-    d.label({left + whole - 100, 8, 200, 34}, say::Guide::tr("what is wanted that day"), Qt::AlignHCenter | Qt::AlignBottom, SvgDrawing::Weight::Quiet);
+    d.label({left + whole - 100, 8, 200, 34}, say::Guide::tr("what is wanted that day"),
+            Qt::AlignHCenter | Qt::AlignBottom, SvgDrawing::Weight::Quiet);
     d.line({left + whole, 44}, {left + whole, top + 3 * step}, c.text, 1.4, true);
     for (std::size_t each = 0; each < words.size(); ++each) {
         const double y = top + step * static_cast<double>(each);
         d.label({264, y, left - 272, 22}, words[each].first, Qt::AlignRight | Qt::AlignVCenter);
         d.box({left, y + 2, whole * words[each].second, 18}, {c.stores, c.cappedInk}, 2);
-        d.label({left + whole * std::max(words[each].second, 1.0) + 6, y, 44, 22}, say::Guide::tr("%1 %", "a share").arg(text::number(100 * words[each].second, 0, r.style)), Qt::AlignLeft | Qt::AlignVCenter);
+        d.label({left + whole * std::max(words[each].second, 1.0) + 6, y, 44, 22},
+                say::Guide::tr("%1 %", "a share").arg(text::number(100 * words[each].second, 0, r.style)),
+                Qt::AlignLeft | Qt::AlignVCenter);
     }
 }
 
@@ -100,8 +109,10 @@ void drawBothSides(SvgDrawing& d, const text::GuideReader& reader) {
     drawLifted(d, 250, false, text::mass(lift.right, reader.style));
     d.label({190, 110, 30, 30}, QStringLiteral("+"), Qt::AlignCenter, SvgDrawing::Weight::Strong);
     d.arrow({402, 126}, {424, 126}, d.colours().text);
-    d.label({430, 104, 126, 20}, text::mass(lift.whole, reader.style), Qt::AlignLeft | Qt::AlignVCenter, SvgDrawing::Weight::Strong);
-    d.label({430, 124, 126, 60}, say::Guide::tr("the whole hive"), Qt::AlignLeft | Qt::AlignTop, SvgDrawing::Weight::Quiet);
+    d.label({430, 104, 126, 20}, text::mass(lift.whole, reader.style), Qt::AlignLeft | Qt::AlignVCenter,
+            SvgDrawing::Weight::Strong);
+    d.label({430, 124, 126, 60}, say::Guide::tr("the whole hive"), Qt::AlignLeft | Qt::AlignTop,
+            SvgDrawing::Weight::Quiet);
 }
 
 void drawThermometer(SvgDrawing& d, const text::GuideReader& reader) {
@@ -114,9 +125,9 @@ void drawThermometer(SvgDrawing& d, const text::GuideReader& reader) {
     constexpr double warmest = 20;
     const auto degrees = [](const char* written) { return QString::fromLatin1(written).toDouble(); };
     const std::array<Range, 4> ranges{{{degrees(text::lidFrom), c.band, say::Guide::tr("keep it closed")},
-                                         {degrees(text::briefLookFrom), c.open, say::Guide::tr("the lid alone")},
-                                         {degrees(text::fullLookFrom), c.stores, say::Guide::tr("half a minute")},
-                                         {warmest, c.beeBread, say::Guide::tr("a full look")}}};
+                                       {degrees(text::briefLookFrom), c.open, say::Guide::tr("the lid alone")},
+                                       {degrees(text::fullLookFrom), c.stores, say::Guide::tr("half a minute")},
+                                       {warmest, c.beeBread, say::Guide::tr("a full look")}}};
     constexpr double left = 20, right = 540, y = 34, height = 22;
     const auto place = [](double at) { return left + (right - left) * at / warmest; };
     double from = 0;
@@ -124,7 +135,9 @@ void drawThermometer(SvgDrawing& d, const text::GuideReader& reader) {
         const double begin = place(from), end = place(each.to);
         d.box({begin, y, end - begin, height}, {each.fill, c.text, 1.2});
         d.label({begin + 2, y + height + 6, end - begin - 4, 52}, each.may, Qt::AlignHCenter | Qt::AlignTop);
-        if (each.to < warmest) d.label({end - 40, 6, 80, 24}, text::quantity(QStringLiteral("%1 \u00b0C").arg(each.to), reader.style), Qt::AlignHCenter | Qt::AlignBottom, SvgDrawing::Weight::Strong);
+        if (each.to < warmest)
+            d.label({end - 40, 6, 80, 24}, text::quantity(QStringLiteral("%1 \u00b0C").arg(each.to), reader.style),
+                    Qt::AlignHCenter | Qt::AlignBottom, SvgDrawing::Weight::Strong);
         from = each.to;
     }
 }
@@ -143,7 +156,8 @@ void drawOrder(SvgDrawing& d, const text::GuideReader&) {
     d.arrow({second.center().x() + 6, 133}, {first.center().x() + 2, 133}, c.accent);
     d.arrow({third.center().x() + 6, 133}, {second.center().x() + 10, 133}, c.accent);
     d.label({152, 144, 150, 24}, say::Guide::tr("2. then one by one"), Qt::AlignLeft | Qt::AlignTop);
-    d.label({400, 40, 150, 60}, say::Guide::tr("the nest last: eggs are enough, leave the queen be"), Qt::AlignLeft | Qt::AlignVCenter, SvgDrawing::Weight::Quiet);
+    d.label({400, 40, 150, 60}, say::Guide::tr("the nest last: eggs are enough, leave the queen be"),
+            Qt::AlignLeft | Qt::AlignVCenter, SvgDrawing::Weight::Quiet);
     d.arrow({396, 70}, {344, 70}, c.accent);
 }
 

@@ -52,7 +52,10 @@ void drawMark(SvgDrawing& d, QPointF at, double r, CellKind kind) {
     case CellKind::BeeBread: d.oval(at, r * 0.5, r * 0.5, {c.beeBreadInk, {}}); break;
     case CellKind::SealedBrood: d.oval(at, r * 0.58, r * 0.58, {{}, c.broodInk, r * 0.14}); break;
     case CellKind::Grub: d.shape(arc(at, r * 0.36, 40, 280), {{}, c.dark ? c.text : c.quietText, r * 0.26}); break;
-    case CellKind::Egg: d.line(at + QPointF(-r * 0.08, r * 0.28), at + QPointF(r * 0.1, -r * 0.24), c.dark ? c.text : c.quietText, r * 0.15); break;
+    case CellKind::Egg:
+        d.line(at + QPointF(-r * 0.08, r * 0.28), at + QPointF(r * 0.1, -r * 0.24), c.dark ? c.text : c.quietText,
+               r * 0.15);
+        break;
     case CellKind::Empty: d.shape(hexagon(at, r * 0.55), {{}, c.emptyInk, r * 0.1}); break;
     }
 }
@@ -84,8 +87,10 @@ void drawCell(SvgDrawing& drawing, QPointF centre, double radius, CellKind kind)
     drawMark(drawing, centre, radius, kind);
 }
 
-QRectF drawComb(SvgDrawing& drawing, const hive::Outline& outline, const CombFilling& filling, const QRectF& room, double radius) {
-    const double wide = std::max(outline.top, outline.bottom).value(), scale = std::min(room.width() / wide, room.height() / outline.height.value());
+QRectF drawComb(SvgDrawing& drawing, const hive::Outline& outline, const CombFilling& filling, const QRectF& room,
+                double radius) {
+    const double wide = std::max(outline.top, outline.bottom).value(),
+                 scale = std::min(room.width() / wide, room.height() / outline.height.value());
     QRectF face(0, 0, wide * scale, outline.height.value() * scale);
     face.moveCenter(room.center());
     const CombShape shape = shapeOf(outline, filling, face);
@@ -94,7 +99,9 @@ QRectF drawComb(SvgDrawing& drawing, const hive::Outline& outline, const CombFil
     int row = 0;
     for (double y = face.top() + radius; y <= face.bottom() - radius * 0.8; y += down, ++row)
         for (double x = face.left() + across * (row % 2 ? 1 : 0.5); x <= face.right() - across * 0.45; x += across)
-            if (shape.comb.contains(QPointF(x - across * 0.45, y)) && shape.comb.contains(QPointF(x + across * 0.45, y))) drawCell(drawing, {x, y}, radius, kindAt(shape, {x, y}));
+            if (shape.comb.contains(QPointF(x - across * 0.45, y)) &&
+                shape.comb.contains(QPointF(x + across * 0.45, y)))
+                drawCell(drawing, {x, y}, radius, kindAt(shape, {x, y}));
     drawFrame(drawing, face, outline.top != outline.bottom);
     return face;
 }

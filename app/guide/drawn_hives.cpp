@@ -18,7 +18,8 @@ void drawLidAndFloor(SvgDrawing& d, const QRectF& body) {
     const Colours& c = d.colours();
     d.box({body.left() - 6, body.top() - lidHeight, body.width() + 12, lidHeight}, {c.band, c.mark, 1.4}, 3);
     d.box({body.left() - 3, body.bottom(), body.width() + 6, floorHeight}, wood(c), 1);
-    d.box({body.center().x() - body.width() * 0.22, body.bottom() + 2, body.width() * 0.44, floorHeight * 0.5}, {c.dark ? c.desk : c.text, {}}, 1);
+    d.box({body.center().x() - body.width() * 0.22, body.bottom() + 2, body.width() * 0.44, floorHeight * 0.5},
+          {c.dark ? c.desk : c.text, {}}, 1);
 }
 
 // Bees stand across a gap, head by turns left and right.
@@ -41,7 +42,9 @@ void drawBee(SvgDrawing& drawing, QPointF centre, double length, double degrees)
     };
     part(0.12, 0.4, 0.24, {c.stores, c.broodInk, 0.9});
     part(-0.38, 0.17, 0.17, {c.broodInk, {}});
-    for (const double stripe : {0.08, 0.28}) drawing.line(placed.map(QPointF(stripe * length, -0.2 * length)), placed.map(QPointF(stripe * length, 0.2 * length)), c.broodInk, length * 0.1);
+    for (const double stripe : {0.08, 0.28})
+        drawing.line(placed.map(QPointF(stripe * length, -0.2 * length)),
+                     placed.map(QPointF(stripe * length, 0.2 * length)), c.broodInk, length * 0.1);
 }
 
 void drawHiveFront(SvgDrawing& drawing, const HiveFront& hive) {
@@ -60,7 +63,8 @@ std::vector<QRectF> slabsOf(const HiveInside& hive) {
     const double pitch = room.width() / static_cast<double>(hive.stores.size());
     std::vector<QRectF> slabs;
     for (std::size_t each = 0; each < hive.stores.size(); ++each)
-        slabs.emplace_back(room.left() + pitch * (static_cast<double>(each) + 0.21), room.top(), pitch * 0.58, room.height());
+        slabs.emplace_back(room.left() + pitch * (static_cast<double>(each) + 0.21), room.top(), pitch * 0.58,
+                           room.height());
     return slabs;
 }
 
@@ -75,15 +79,19 @@ void drawHiveInside(SvgDrawing& drawing, const HiveInside& hive) {
         drawing.box(slab, {c.empty, c.combEdge, 0.9}, 1);
         const QRectF full(slab.topLeft(), QSizeF(slab.width(), slab.height() * hive.stores[each]));
         if (full.height() > 0) drawing.box(full, {c.capped, c.cappedInk, 0.9}, 1);
-        for (double y = full.top() + 6; y < full.bottom() - 2; y += 7) drawing.line({full.left() + 1.5, y}, {full.right() - 1.5, y - 3}, c.cappedInk, 0.8);
+        for (double y = full.top() + 6; y < full.bottom() - 2; y += 7)
+            drawing.line({full.left() + 1.5, y}, {full.right() - 1.5, y - 3}, c.cappedInk, 0.8);
     }
     if (hive.cluster.isNull()) return;
-    drawing.oval(hive.cluster.center(), hive.cluster.width() / 2, hive.cluster.height() / 2, {c.broodInk, c.broodInk, 1.4, true, 0.18});
+    drawing.oval(hive.cluster.center(), hive.cluster.width() / 2, hive.cluster.height() / 2,
+                 {c.broodInk, c.broodInk, 1.4, true, 0.18});
     for (std::size_t each = 0; each + 1 < slabs.size(); ++each) {
-        const double x = (slabs[each].right() + slabs[each + 1].left()) / 2, off = 2 * (x - hive.cluster.center().x()) / hive.cluster.width();
+        const double x = (slabs[each].right() + slabs[each + 1].left()) / 2,
+                     off = 2 * (x - hive.cluster.center().x()) / hive.cluster.width();
         if (std::abs(off) >= 0.95) continue;
         const double half = hive.cluster.height() / 2 * std::sqrt(1 - off * off);
-        fillGap(drawing, {slabs[each].right(), hive.cluster.center().y() - half, slabs[each + 1].left() - slabs[each].right(), 2 * half});
+        fillGap(drawing, {slabs[each].right(), hive.cluster.center().y() - half,
+                          slabs[each + 1].left() - slabs[each].right(), 2 * half});
     }
 }
 

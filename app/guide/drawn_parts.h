@@ -17,13 +17,14 @@ void drawCell(SvgDrawing& drawing, QPointF centre, double radius, CellKind kind)
 
 //! A comb of cells in its bar and frame; shares lie as in the drawing of a look, to a cell. `face` keeps the proportions of the outline
 //! and is given back as it was used.
-QRectF drawComb(SvgDrawing& drawing, const hive::Outline& outline, const CombFilling& filling, const QRectF& room, double radius);
+QRectF drawComb(SvgDrawing& drawing, const hive::Outline& outline, const CombFilling& filling, const QRectF& room,
+                double radius);
 
 void drawBee(SvgDrawing& drawing, QPointF centre, double length, double degrees);
 
 //! A hive from the front: boxes, lid, and the entrance in its floor.
 struct HiveFront {
-    QRectF body;   //!< of the boxes
+    QRectF body; //!< of the boxes
     int boxes = 2;
 };
 void drawHiveFront(SvgDrawing& drawing, const HiveFront& hive);

@@ -8,7 +8,8 @@ namespace winterlarder::desk {
 
 //! A drawing of the guide in the colours given, with words in the font's family and the reader's numbers, worked out as those of its page
 //! are. Tested: tests/guide/drawings_test.cpp.
-DrawnGuide drawGuide(text::GuideDrawing which, const text::GuideReader& reader, const Colours& colours, const QFont& font);
+DrawnGuide drawGuide(text::GuideDrawing which, const text::GuideReader& reader, const Colours& colours,
+                     const QFont& font);
 
 // Each on a drawing that is as wide as guideWidth.
 inline constexpr double guideWidth = 560;

@@ -13,7 +13,8 @@ struct GuideLook {
     bool allHives = false;
     bool hasOwnHives = false;
 };
-QString guideHtml(const text::GuideText& page, const ReferenceData& reference, const Colours& colours, const GuideLook& look);
+QString guideHtml(const text::GuideText& page, const ReferenceData& reference, const Colours& colours,
+                  const GuideLook& look);
 
 inline constexpr const char* allHivesLink = "all-hives";
 QString drawingName(text::GuideDrawing drawing); //!< "drawing:3"

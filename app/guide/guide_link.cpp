@@ -15,15 +15,14 @@ constexpr auto pageProperty = "winterlarderGuidePage";
 
 } // namespace
 
-void setGuidePage(QWidget* widget, text::GuidePage page) {
-    widget->setProperty(pageProperty, static_cast<int>(page));
-}
+void setGuidePage(QWidget* widget, text::GuidePage page) { widget->setProperty(pageProperty, static_cast<int>(page)); }
 
 text::GuidePage guidePageOf(const QWidget* widget) {
     for (; widget; widget = widget->parentWidget()) {
         const QVariant page = widget->property(pageProperty);
         if (page.isValid()) return static_cast<text::GuidePage>(page.toInt());
-        if (widget->isWindow() && widget->windowType() != Qt::Popup) break; // a form asks for itself, a list that drops down for its field
+        if (widget->isWindow() && widget->windowType() != Qt::Popup)
+            break; // a form asks for itself, a list that drops down for its field
     }
     return text::allGuidePages.front();
 }

@@ -58,7 +58,8 @@ GuideWindow::GuideWindow(Yard* yard, QWidget* parent) : QDialog(parent), yard_(y
     pages_->setAccessibleName(tr("Pages of the guide"));
     for (const auto page : text::allGuidePages) pages_->addItem(text::guideTitle(page));
     pages_->setSpacing(3);
-    pages_->setFixedWidth(pages_->sizeHintForColumn(0) + 2 * pages_->frameWidth() + fontMetrics().averageCharWidth() * 3 + 2 * pages_->spacing());
+    pages_->setFixedWidth(pages_->sizeHintForColumn(0) + 2 * pages_->frameWidth() +
+                          fontMetrics().averageCharWidth() * 3 + 2 * pages_->spacing());
     pages_->setFrameShape(QFrame::NoFrame);
     browser_ = new GuideBrowser(this);
     browser_->document()->setDocumentMargin(12);
@@ -76,7 +77,8 @@ GuideWindow::GuideWindow(Yard* yard, QWidget* parent) : QDialog(parent), yard_(y
         write();
         browser_->verticalScrollBar()->setValue(0);
     });
-    connect(browser_, &GuideBrowser::widthChanged, this, &GuideWindow::write, Qt::QueuedConnection); // a page being laid out cannot be written anew
+    connect(browser_, &GuideBrowser::widthChanged, this, &GuideWindow::write,
+            Qt::QueuedConnection); // a page being laid out cannot be written anew
     connect(browser_, &QTextBrowser::anchorClicked, this, [this] {
         allHives_ = !allHives_;
         write();
@@ -107,8 +109,13 @@ std::vector<text::GuideHive> GuideWindow::hivesOfYard(const ReferenceData& refer
     const auto add = [&](const ColonyEntry& colony) {
         for (const auto& format : answer::boxesOf(colony.record.hive, reference)) {
             const auto* shipped = reference.format(format.id);
-            const QString name = shipped ? QString::fromStdString(shipped->name) : tr("your own, %1 by %2", "the measures of a comb").arg(words::length(format.outline.top), words::length(format.outline.height));
-            if (std::none_of(hives.begin(), hives.end(), [&](const text::GuideHive& each) { return each.name == name; })) hives.push_back({name, format});
+            const QString name =
+                shipped ? QString::fromStdString(shipped->name)
+                        : tr("your own, %1 by %2", "the measures of a comb")
+                              .arg(words::length(format.outline.top), words::length(format.outline.height));
+            if (std::none_of(hives.begin(), hives.end(),
+                             [&](const text::GuideHive& each) { return each.name == name; }))
+                hives.push_back({name, format});
         }
     };
     if (const auto* open = yard_->find(yard_->openColony())) add(*open); // examples speak of its hive
@@ -122,7 +129,9 @@ text::GuideReader GuideWindow::reader(const ReferenceData& reference) const {
 
 void GuideWindow::write() {
     const auto reference = yard_->book()->reference();
-    if (!reference) return browser_->setPlainText(tr("The tables this guide takes its numbers from are not read yet. Open it again in a moment."));
+    if (!reference)
+        return browser_->setPlainText(
+            tr("The tables this guide takes its numbers from are not read yet. Open it again in a moment."));
     auto whom = reader(*reference);
     whom.everyHive = allHives_;
     const auto page = text::guideText(page_, whom);

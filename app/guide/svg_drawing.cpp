@@ -28,12 +28,14 @@ QString pathData(const QPainterPath& path) {
 }
 
 QString paint(const char* what, const QColor& colour) {
-    return QStringLiteral(" %1='%2'").arg(QLatin1String(what), colour.isValid() ? colour.name() : QStringLiteral("none"));
+    return QStringLiteral(" %1='%2'")
+        .arg(QLatin1String(what), colour.isValid() ? colour.name() : QStringLiteral("none"));
 }
 
 } // namespace
 
-SvgDrawing::SvgDrawing(QSizeF size, const Colours& colours, const QFont& font) : size_(size), colours_(colours), font_(font) {
+SvgDrawing::SvgDrawing(QSizeF size, const Colours& colours, const QFont& font)
+    : size_(size), colours_(colours), font_(font) {
     font_.setPixelSize(letterSize);
 }
 
@@ -42,8 +44,11 @@ void SvgDrawing::turn(QPointF about, double degrees) {
 }
 
 void SvgDrawing::shape(const QPainterPath& path, const Ink& ink) {
-    body_ += QStringLiteral("<path d='%1'").arg(pathData(turned_.map(path))) + paint("fill", ink.fill) + paint("stroke", ink.line);
-    if (ink.line.isValid()) body_ += QStringLiteral(" stroke-width='%1' stroke-linecap='round' stroke-linejoin='round'").arg(written(ink.width));
+    body_ += QStringLiteral("<path d='%1'").arg(pathData(turned_.map(path))) + paint("fill", ink.fill) +
+             paint("stroke", ink.line);
+    if (ink.line.isValid())
+        body_ +=
+            QStringLiteral(" stroke-width='%1' stroke-linecap='round' stroke-linejoin='round'").arg(written(ink.width));
     if (ink.dashed) body_ += QStringLiteral(" stroke-dasharray='5 4'");
     if (ink.opacity < 1) body_ += QStringLiteral(" fill-opacity='%1'").arg(written(ink.opacity));
     body_ += QStringLiteral("/>\n");
@@ -101,18 +106,24 @@ void SvgDrawing::label(const QRectF& room, const QString& words, Qt::Alignment w
     if (where & Qt::AlignBottom) top = room.bottom() - height;
     for (const QString& each : broken) {
         const double width = metrics.horizontalAdvance(each);
-        const double left = where & Qt::AlignLeft ? room.left() : where & Qt::AlignRight ? room.right() - width : room.center().x() - width / 2;
+        const double left = where & Qt::AlignLeft    ? room.left()
+                            : where & Qt::AlignRight ? room.right() - width
+                                                     : room.center().x() - width / 2;
         labels_.emplace_back(left, top, width, metrics.height());
-        body_ += QStringLiteral("<text x='%1' y='%2' font-family='%3' font-size='%4'%5%6>%7</text>\n")
-                     .arg(written(left), written(top + metrics.ascent()), font.family().toHtmlEscaped())
-                     .arg(letterSize)
-                     .arg(font.bold() ? QStringLiteral(" font-weight='bold'") : QString(), paint("fill", weight == Weight::Quiet ? colours_.quietText : colours_.text), each.toHtmlEscaped());
+        body_ +=
+            QStringLiteral("<text x='%1' y='%2' font-family='%3' font-size='%4'%5%6>%7</text>\n")
+                .arg(written(left), written(top + metrics.ascent()), font.family().toHtmlEscaped())
+                .arg(letterSize)
+                .arg(font.bold() ? QStringLiteral(" font-weight='bold'") : QString(),
+                     paint("fill", weight == Weight::Quiet ? colours_.quietText : colours_.text), each.toHtmlEscaped());
         top += metrics.height();
     }
 }
 
 DrawnGuide SvgDrawing::drawn() const {
-    const QString head = QStringLiteral("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 %1 %2' width='%1' height='%2'>\n").arg(written(size_.width()), written(size_.height()));
+    const QString head =
+        QStringLiteral("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 %1 %2' width='%1' height='%2'>\n")
+            .arg(written(size_.width()), written(size_.height()));
     return {(head + body_ + QStringLiteral("</svg>\n")).toUtf8(), size_, labels_};
 }
 

@@ -39,7 +39,8 @@ public:
     void line(QPointF from, QPointF to, const QColor& colour, double width = 1.2, bool dashed = false);
     void arrow(QPointF from, QPointF to, const QColor& colour);
     enum class Weight { Usual, Strong, Quiet };
-    void label(const QRectF& room, const QString& words, Qt::Alignment where = Qt::AlignCenter, Weight weight = Weight::Usual);
+    void label(const QRectF& room, const QString& words, Qt::Alignment where = Qt::AlignCenter,
+               Weight weight = Weight::Usual);
     //! What follows is turned about a point; 0 degrees ends it. Words stay upright.
     void turn(QPointF about, double degrees);
 

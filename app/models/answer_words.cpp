@@ -14,13 +14,21 @@ using text::AskedNumber;
 QString cannotSay(const advice::Advice& advice) {
     if (advice.refusals.empty()) return say::WindowWords::tr("It cannot be said yet.");
     switch (advice.refusals.front()) {
-    case advice::RefusalKind::FarFromStations: return say::WindowWords::tr("It cannot be said: no weather station is near enough to speak for this place.");
+    case advice::RefusalKind::FarFromStations:
+        return say::WindowWords::tr("It cannot be said: no weather station is near enough to speak for this place.");
     case advice::RefusalKind::NoColony: return say::WindowWords::tr("There are no bees to winter.");
-    case advice::RefusalKind::BeesUnknown: return say::WindowWords::tr("It cannot be said until the bees are counted: how many combs do they cover?");
-    case advice::RefusalKind::StoresUnknown: return say::WindowWords::tr("It cannot be said until the stores are known: look at the combs, or heft or weigh the hive.");
-    case advice::RefusalKind::OutOfSeason: return say::WindowWords::tr("It is too early: winter stores are judged from August on.");
-    case advice::RefusalKind::SeasonNotDerivable: return say::WindowWords::tr("It cannot be said: this place's season cannot be told from its climate. Give the dates.");
-    case advice::RefusalKind::AfterForage: return say::WindowWords::tr("The bees have forage again: this winter is over.");
+    case advice::RefusalKind::BeesUnknown:
+        return say::WindowWords::tr("It cannot be said until the bees are counted: how many combs do they cover?");
+    case advice::RefusalKind::StoresUnknown:
+        return say::WindowWords::tr(
+            "It cannot be said until the stores are known: look at the combs, or heft or weigh the hive.");
+    case advice::RefusalKind::OutOfSeason:
+        return say::WindowWords::tr("It is too early: winter stores are judged from August on.");
+    case advice::RefusalKind::SeasonNotDerivable:
+        return say::WindowWords::tr(
+            "It cannot be said: this place's season cannot be told from its climate. Give the dates.");
+    case advice::RefusalKind::AfterForage:
+        return say::WindowWords::tr("The bees have forage again: this winter is over.");
     }
     return {};
 }
@@ -30,11 +38,14 @@ QString givenLine(const AnsweredColony& colony, text::NumberForm form) {
     QStringList lines;
     for (const auto& gift : colony.answer.advice.gifts)
         if (gift.from == colony.question.colony)
-            lines << say::WindowWords::tr("First %2, who is short, is to have %1 of it in combs.").arg(form(AskedNumber::Given, amount(gift.honey)), QString::fromStdString(gift.to));
+            lines << say::WindowWords::tr("First %2, who is short, is to have %1 of it in combs.")
+                         .arg(form(AskedNumber::Given, amount(gift.honey)), QString::fromStdString(gift.to));
     return lines.join(QLatin1Char(' '));
 }
 
-bool said(const advice::Advice& advice) { return advice.verdict != advice::Verdict::CannotSay && advice.estimate && advice.need; }
+bool said(const advice::Advice& advice) {
+    return advice.verdict != advice::Verdict::CannotSay && advice.estimate && advice.need;
+}
 
 } // namespace
 

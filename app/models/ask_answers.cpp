@@ -13,7 +13,8 @@ std::vector<AskChoice> yesOrNo() { return {{say::WindowWords::tr("Yes"), 1}, {sa
 
 std::vector<AskChoice> flows() {
     std::vector<AskChoice> all;
-    for (const auto& [words, flow] : text::choices<book::FlowStrength>()) all.push_back({words, static_cast<double>(flow)});
+    for (const auto& [words, flow] : text::choices<book::FlowStrength>())
+        all.push_back({words, static_cast<double>(flow)});
     return all;
 }
 
@@ -36,7 +37,9 @@ void changeYard(Yard& yard, advice::AskKind kind, double value) {
     if (!yard.shownYard()) return;
     auto changed = *yard.shownYard();
     switch (kind) {
-    case advice::AskKind::FlowToCome: changed.site.autumnFlow = static_cast<book::FlowStrength>(static_cast<int>(value)); break;
+    case advice::AskKind::FlowToCome:
+        changed.site.autumnFlow = static_cast<book::FlowStrength>(static_cast<int>(value));
+        break;
     case advice::AskKind::WinterVisits: changed.wish.visitsInWinter = value > 0; break;
     default: changed.fullCombs = value; break;
     }
@@ -68,7 +71,8 @@ void changeHive(Yard& yard, ColonyId id, advice::AskKind kind, double value) {
 
 std::vector<AskChoice> choicesOf(advice::AskKind kind) {
     switch (kind) {
-    case advice::AskKind::SuperFor: return {{say::WindowWords::tr("For me"), 0}, {say::WindowWords::tr("For the bees"), 1}};
+    case advice::AskKind::SuperFor:
+        return {{say::WindowWords::tr("For me"), 0}, {say::WindowWords::tr("For the bees"), 1}};
     case advice::AskKind::FlowToCome: return flows();
     case advice::AskKind::Tare:
     case advice::AskKind::FullCombs: return {};

@@ -25,9 +25,10 @@ struct AnsweredColony {
     advice::Answer answer;
     std::optional<std::vector<stores::CombStores>> combs; //!< in the order of the record's combs
     WinterPicture picture;                                //!< empty where no answer could be given
-    std::shared_ptr<const AnsweredColony> alone;          //!< as weighed alone, where the yard's other colonies changed it
-    stores::CombSpreads spreads{};                        //!< how far the honey of its combs may be off
-    std::weak_ptr<const winter::DemandEnsemble> winters{}; //!< of an answer that let them go: there while anybody keeps them
+    std::shared_ptr<const AnsweredColony> alone; //!< as weighed alone, where the yard's other colonies changed it
+    stores::CombSpreads spreads{};               //!< how far the honey of its combs may be off
+    //! of an answer that let them go: there while anybody keeps them
+    std::weak_ptr<const winter::DemandEnsemble> winters{};
 };
 using AnsweredPointer = std::shared_ptr<const AnsweredColony>;
 

@@ -16,11 +16,15 @@ book::VisitKind visitKindOf(book::FeedKind kind) {
 
 // The nearest open visit of its kind; nothing where none is near.
 const book::PlannedVisit* visitOf(const book::Feed& feed, const std::vector<book::PlannedVisit>& visits) {
-    const auto daysOff = [&](const book::PlannedVisit& visit) { return std::abs(visit.date.daysSince(feed.feed.date)); };
+    const auto daysOff = [&](const book::PlannedVisit& visit) {
+        return std::abs(visit.date.daysSince(feed.feed.date));
+    };
     const book::PlannedVisit* nearest = nullptr;
     for (const auto& visit : visits) {
-        const bool fits = visit.colony == feed.colony && visit.state == book::VisitState::Planned && visit.what == visitKindOf(feed.feed.kind);
-        if (fits && daysOff(visit) <= daysBesidePlan && (!nearest || daysOff(visit) < daysOff(*nearest))) nearest = &visit;
+        const bool fits = visit.colony == feed.colony && visit.state == book::VisitState::Planned &&
+                          visit.what == visitKindOf(feed.feed.kind);
+        if (fits && daysOff(visit) <= daysBesidePlan && (!nearest || daysOff(visit) < daysOff(*nearest)))
+            nearest = &visit;
     }
     return nearest;
 }
@@ -59,7 +63,8 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing) {
 book::Edit planInstead(const book::AcceptAdvice& accepted, const book::ColonyHistory& records, Date asOf) {
     book::Together step{"accept advice", {}};
     for (const auto& visit : records.visits)
-        if (visit.state == book::VisitState::Planned && visit.date >= asOf) step.edits.emplace_back(book::RemovePlannedVisit{visit.id});
+        if (visit.state == book::VisitState::Planned && visit.date >= asOf)
+            step.edits.emplace_back(book::RemovePlannedVisit{visit.id});
     step.edits.emplace_back(accepted);
     return step;
 }
@@ -71,7 +76,8 @@ book::Edit feedGiven(const book::Feed& feed, const std::vector<book::PlannedVisi
     auto made = *visit;
     made.state = book::VisitState::Done;
     made.doneOn = feed.feed.date;
-    return book::Together{book::verbOf(book::SingleEdit(book::AddFeed{feed})), {book::AddFeed{feed}, book::ChangePlannedVisit{made}}};
+    return book::Together{book::verbOf(book::SingleEdit(book::AddFeed{feed})),
+                          {book::AddFeed{feed}, book::ChangePlannedVisit{made}}};
 }
 
 book::MarkVisitDone madeOnItsDay(book::PlannedVisitId visit, Date planned, std::optional<Date> asOf) {

@@ -23,9 +23,7 @@ std::optional<double>& field(book::CombRecord& comb, Zone zone) {
     return const_cast<std::optional<double>&>(field(std::as_const(comb), zone));
 }
 
-double tidy(double share) {
-    return std::round(share * 1e6) / 1e6;
-}
+double tidy(double share) { return std::round(share * 1e6) / 1e6; }
 
 book::CombRecord judged(book::CombRecord comb) {
     if (comb.facesSeen == 0) comb = withSeen(comb, Seen::BothFaces);
@@ -35,9 +33,7 @@ book::CombRecord judged(book::CombRecord comb) {
 
 } // namespace
 
-double shareOf(const book::CombRecord& comb, Zone zone) {
-    return field(comb, zone).value_or(0);
-}
+double shareOf(const book::CombRecord& comb, Zone zone) { return field(comb, zone).value_or(0); }
 
 double emptyShare(const book::CombRecord& comb) {
     double sum = 0;

@@ -23,9 +23,7 @@ std::optional<Zone> zoneOf(int column) {
     }
 }
 
-bool isFlag(int column) {
-    return column == CombTableModel::FedColumn || column == CombTableModel::OldNestColumn;
-}
+bool isFlag(int column) { return column == CombTableModel::FedColumn || column == CombTableModel::OldNestColumn; }
 
 bool withNumber(book::CombRecord& comb, int column, double value, NumberRange widths) {
     if (const auto zone = zoneOf(column)) {
@@ -74,31 +72,33 @@ int CombTableModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(combs_.size());
 }
 
-int CombTableModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
+int CombTableModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
 QString CombTableModel::place(std::size_t row) const {
     if (!answered_ || row >= answered_->question.combs.size()) return QLocale().toString(static_cast<int>(row) + 1);
     const auto& comb = answered_->question.combs[row];
     if (comb.inSuper) return tr("super, comb %1").arg(comb.place + 1);
-    return answered_->question.boxes.size() > 1 ? tr("box %1, comb %2").arg(comb.box + 1).arg(comb.place + 1) : tr("comb %1").arg(comb.place + 1);
+    return answered_->question.boxes.size() > 1 ? tr("box %1, comb %2").arg(comb.box + 1).arg(comb.place + 1)
+                                                : tr("comb %1").arg(comb.place + 1);
 }
 
 QString CombTableModel::honey(std::size_t row) const {
-    if (!current_ || !answered_ || !answered_->combs || row >= answered_->combs->size()) return QStringLiteral("\u2026");
+    if (!current_ || !answered_ || !answered_->combs || row >= answered_->combs->size())
+        return QStringLiteral("\u2026");
     const auto& comb = (*answered_->combs)[row];
     return words::fineSpread(stores::spreadOf(comb, answered_->question.combs[row], answered_->spreads));
 }
 
 Length CombTableModel::widthOf(std::size_t row) const {
     if (combs_[row].width) return *combs_[row].width;
-    return answered_ && row < answered_->question.combs.size() ? answered_->question.combs[row].format.pitch : millimetres(35);
+    return answered_ && row < answered_->question.combs.size() ? answered_->question.combs[row].format.pitch
+                                                               : millimetres(35);
 }
 
 QVariant CombTableModel::shown(std::size_t row, Column column) const {
     const auto& comb = combs_[row];
-    if (const auto zone = zoneOf(column)) return comb.facesSeen == 0 ? QStringLiteral("\u2013") : words::percent(shareOf(comb, *zone));
+    if (const auto zone = zoneOf(column))
+        return comb.facesSeen == 0 ? QStringLiteral("\u2013") : words::percent(shareOf(comb, *zone));
     switch (column) {
     case PlaceColumn: return place(row);
     case EmptyColumn: return comb.facesSeen == 0 ? QStringLiteral("\u2013") : words::percent(emptyShare(comb));
@@ -116,8 +116,7 @@ QVariant CombTableModel::edited(std::size_t row, Column column) const {
     switch (column) {
     case BuiltColumn: return std::round(1000 * comb.built) / 10;
     case FacesColumn: return static_cast<double>(comb.facesSeen);
-    case WidthColumn:
-        return std::round(100 * valueIn(widthOf(row), words::shownLength())) / 100;
+    case WidthColumn: return std::round(100 * valueIn(widthOf(row), words::shownLength())) / 100;
     default: return {};
     }
 }
@@ -130,11 +129,15 @@ QVariant CombTableModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole: return shown(row, column);
     case Qt::EditRole: return (flags(index) & Qt::ItemIsEditable) ? edited(row, column) : shown(row, column);
     case Qt::AccessibleTextRole:
-        return tr("%1, %2: %3").arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::AccessibleTextRole).toString(), shown(row, column).toString());
-    case Qt::TextAlignmentRole: return QVariant(column == PlaceColumn ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
+        return tr("%1, %2: %3")
+            .arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::AccessibleTextRole).toString(),
+                 shown(row, column).toString());
+    case Qt::TextAlignmentRole:
+        return QVariant(column == PlaceColumn ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
     case Qt::CheckStateRole:
         if (!isFlag(index.column())) return {};
-        return static_cast<int>((column == FedColumn ? combs_[row].fed : combs_[row].oldNest) ? Qt::Checked : Qt::Unchecked);
+        return static_cast<int>((column == FedColumn ? combs_[row].fed : combs_[row].oldNest) ? Qt::Checked
+                                                                                              : Qt::Unchecked);
     default: return {};
     }
 }
@@ -178,9 +181,11 @@ QString CombTableModel::shortHeader(int section) const {
 
 // What stands in a column, in a sentence.
 QString CombTableModel::explained(int section) const {
-    if (const auto zone = zoneOf(section)) return tr("Share of the built comb that is %1, both faces together").arg(words::zone(*zone));
+    if (const auto zone = zoneOf(section))
+        return tr("Share of the built comb that is %1, both faces together").arg(words::zone(*zone));
     switch (section) {
-    case PlaceColumn: return tr("Where the comb hangs: counted from the left, seen from behind, or from the entrance of a long hive");
+    case PlaceColumn:
+        return tr("Where the comb hangs: counted from the left, seen from behind, or from the entrance of a long hive");
     case EmptyColumn: return tr("What is left of the built comb when all else is taken off");
     case BuiltColumn: return tr("How much of the frame, or below the bar, is comb");
     case FacesColumn: return tr("Faces that were looked at; the fewer, the wider the spread");

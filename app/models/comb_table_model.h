@@ -15,8 +15,21 @@ class CombTableModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { PlaceColumn, HoneyColumn, CappedColumn, OpenColumn, BroodColumn, BreadColumn, EmptyColumn, BuiltColumn, FacesColumn, WidthColumn,
-                  FedColumn, OldNestColumn, ColumnCount };
+    enum Column {
+        PlaceColumn,
+        HoneyColumn,
+        CappedColumn,
+        OpenColumn,
+        BroodColumn,
+        BreadColumn,
+        EmptyColumn,
+        BuiltColumn,
+        FacesColumn,
+        WidthColumn,
+        FedColumn,
+        OldNestColumn,
+        ColumnCount
+    };
     //! Asks for the comb at a place to become another.
     using Wish = std::function<void(std::size_t place, const book::CombRecord& comb)>;
 

@@ -10,12 +10,11 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr CombField allFields[] = {CombField::Capped, CombField::Open, CombField::Brood, CombField::BeeBread, CombField::Built};
+constexpr CombField allFields[] = {CombField::Capped, CombField::Open, CombField::Brood, CombField::BeeBread,
+                                   CombField::Built};
 constexpr double step = 0.05;
 
-bool isKey(const QString& typed, const QString& key) {
-    return QString::compare(typed, key, Qt::CaseInsensitive) == 0;
-}
+bool isKey(const QString& typed, const QString& key) { return QString::compare(typed, key, Qt::CaseInsensitive) == 0; }
 
 Seen nextSeen(Seen seen) {
     switch (seen) {
@@ -141,16 +140,19 @@ CombTyping::Answer CombTyping::type(const QString& text, bool shift, int comb, c
 
 std::vector<std::pair<QStringList, QString>> typingKeys() {
     std::vector<std::pair<QStringList, QString>> keys;
-    for (const auto field : allFields) keys.push_back({{letterOf(field)}, say::CombTyping::tr("picks %1: digits set its share").arg(nameOf(field))});
+    for (const auto field : allFields)
+        keys.push_back({{letterOf(field)}, say::CombTyping::tr("picks %1: digits set its share").arg(nameOf(field))});
     QStringList whole;
     for (const auto field : allFields)
         if (zoneOf(field)) whole << QStringLiteral("Shift+") + letterOf(field);
     keys.push_back({whole, say::CombTyping::tr("gives the zone all cells that are empty")});
     QStringList digits;
     for (int digit = 0; digit <= 9; ++digit) digits << QString::number(digit);
-    keys.push_back({digits, say::CombTyping::tr("the share in tenths; a second digit makes it finer: 7 is 70 %, 75 is 75 %")});
+    keys.push_back(
+        {digits, say::CombTyping::tr("the share in tenths; a second digit makes it finer: 7 is 70 %, 75 is 75 %")});
     keys.push_back({{QStringLiteral("+"), QStringLiteral("-")}, say::CombTyping::tr("5 % more or less")});
-    keys.push_back({{emptyLetter(), QStringLiteral("Del"), QStringLiteral("Backspace")}, say::CombTyping::tr("empties the comb")});
+    keys.push_back(
+        {{emptyLetter(), QStringLiteral("Del"), QStringLiteral("Backspace")}, say::CombTyping::tr("empties the comb")});
     keys.push_back({{facesLetter()}, say::CombTyping::tr("both faces seen, one, or none")});
     keys.push_back({{windowLetter()}, say::CombTyping::tr("seen through a window, or not")});
     return keys;

@@ -58,7 +58,7 @@ private:
     CombWish done(CombWish wish);
 
     CombField picked_ = CombField::Capped;
-    std::optional<book::CombRecord> last_;   //!< what repeating repeats
+    std::optional<book::CombRecord> last_; //!< what repeating repeats
     int typedInto_ = -1;
     std::optional<book::CombRecord> before_; //!< the comb before the first digit
     std::optional<book::CombRecord> after_;  //!< what typing made of it

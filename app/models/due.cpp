@@ -30,7 +30,8 @@ Due dueOf(const AnsweredColony& colony) {
 
 std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits) {
     for (const auto& visit : visits)
-        if (visit.what != book::VisitKind::Check) return Due{visit.what == book::VisitKind::Syrup ? DueKind::Syrup : DueKind::Fondant, visit.date};
+        if (visit.what != book::VisitKind::Check)
+            return Due{visit.what == book::VisitKind::Syrup ? DueKind::Syrup : DueKind::Fondant, visit.date};
     return std::nullopt;
 }
 

@@ -8,20 +8,20 @@ namespace winterlarder::desk {
 namespace {
 
 //! Calls `visit` with every entry the edit adds or changes that is judged.
-template <class Visit>
-void eachEntry(book::SingleEdit& edit, Visit visit) {
-    std::visit([&](auto& verb) {
-        if constexpr (requires { verb.entry; })
-            if constexpr (answer::isJudged<std::remove_cvref_t<decltype(verb.entry)>>) visit(verb.entry);
-        if constexpr (std::is_same_v<std::remove_cvref_t<decltype(verb)>, book::UniteColonies>) {
-            book::Fate united{.colony = verb.from, .date = verb.on, .fate = book::FateKind::United};
-            visit(united);
-        }
-    }, static_cast<book::AnyVerb&>(edit));
+template <class Visit> void eachEntry(book::SingleEdit& edit, Visit visit) {
+    std::visit(
+        [&](auto& verb) {
+            if constexpr (requires { verb.entry; })
+                if constexpr (answer::isJudged<std::remove_cvref_t<decltype(verb.entry)>>) visit(verb.entry);
+            if constexpr (std::is_same_v<std::remove_cvref_t<decltype(verb)>, book::UniteColonies>) {
+                book::Fate united{.colony = verb.from, .date = verb.on, .fate = book::FateKind::United};
+                visit(united);
+            }
+        },
+        static_cast<book::AnyVerb&>(edit));
 }
 
-template <class Visit>
-void eachEntry(book::Edit& edit, Visit visit) {
+template <class Visit> void eachEntry(book::Edit& edit, Visit visit) {
     if (auto* single = std::get_if<book::SingleEdit>(&edit)) eachEntry(*single, visit);
     if (auto* several = std::get_if<book::Together>(&edit))
         for (auto& each : several->edits) eachEntry(each, visit);

@@ -16,12 +16,14 @@ namespace {
 // What the answers to the questions after a death point to; nothing where it lives.
 std::vector<answer::PointsTo> foundAfterDeath(const FollowedWinter& followed) {
     const bool dead = followed.following && followed.following->state == tracking::FollowState::Dead;
-    return dead && followed.colony.deadHive ? answer::pointsTo(*followed.colony.deadHive) : std::vector<answer::PointsTo>{};
+    return dead && followed.colony.deadHive ? answer::pointsTo(*followed.colony.deadHive)
+                                            : std::vector<answer::PointsTo>{};
 }
 
 class Sections {
 public:
-    explicit Sections(const FollowedWinter& followed) : q(*followed.colony.question), f(*followed.following), found_(foundAfterDeath(followed)) {}
+    explicit Sections(const FollowedWinter& followed)
+        : q(*followed.colony.question), f(*followed.following), found_(foundAfterDeath(followed)) {}
 
     std::vector<FollowSection> all() {
         if (f.state != tracking::FollowState::Dead) {
@@ -50,11 +52,16 @@ private:
         const QString reserve = words::amount(q.reserve);
         if (now.reserveBy.low)
             lines << (now.reserveBy.typical
-                          ? say::FollowSections::tr("It falls below %1 from %2 on in a tenth of these winters, by %3 in half.").arg(reserve, on(*now.reserveBy.low), on(*now.reserveBy.typical))
-                          : say::FollowSections::tr("It falls below %1 from %2 on in a tenth of these winters.").arg(reserve, on(*now.reserveBy.low)));
+                          ? say::FollowSections::tr(
+                                "It falls below %1 from %2 on in a tenth of these winters, by %3 in half.")
+                                .arg(reserve, on(*now.reserveBy.low), on(*now.reserveBy.typical))
+                          : say::FollowSections::tr("It falls below %1 from %2 on in a tenth of these winters.")
+                                .arg(reserve, on(*now.reserveBy.low)));
         if (now.outBy.low)
-            lines << (now.outBy.typical ? say::FollowSections::tr("Nothing is left from %1 in a tenth, by %2 in half.").arg(on(*now.outBy.low), on(*now.outBy.typical))
-                                        : say::FollowSections::tr("Nothing is left from %1 in a tenth.").arg(on(*now.outBy.low)));
+            lines << (now.outBy.typical
+                          ? say::FollowSections::tr("Nothing is left from %1 in a tenth, by %2 in half.")
+                                .arg(on(*now.outBy.low), on(*now.outBy.typical))
+                          : say::FollowSections::tr("Nothing is left from %1 in a tenth.").arg(on(*now.outBy.low)));
         lines << say::FollowSections::tr("Spring forage starts around %1 (%2 to %3); about %4 left by then.")
                      .arg(on(now.forage.typical), on(now.forage.low), on(now.forage.high), words::spread(now.atForage));
         return lines;
@@ -71,7 +78,8 @@ private:
     QStringList visits(const tracking::WinterFeed& feed) const {
         QStringList lines;
         for (const auto& visit : feed.lots)
-            lines << say::FollowSections::tr("%1: %2 of fondant touching the cluster").arg(words::dateWithWeekday(visit.date), words::amount(visit.fondant));
+            lines << say::FollowSections::tr("%1: %2 of fondant touching the cluster")
+                         .arg(words::dateWithWeekday(visit.date), words::amount(visit.fondant));
         if (feed.plan)
             for (const auto& visit : feed.plan->visits) lines << visitLine(visit);
         if (feed.by > feed.begins()) lines << say::FollowSections::tr("It is wanted by %1.").arg(on(feed.by));
@@ -79,8 +87,12 @@ private:
     }
 
     static QString visitLine(const feeding::Visit& visit) {
-        const QString amount = visit.syrup.value() > 0 ? text::amount(visit.syrup, words::style()) : visit.fondant.value() > 0 ? words::amount(visit.fondant) : QString();
-        return say::FollowSections::tr("%1: %2 %3").arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind), amount).trimmed();
+        const QString amount = visit.syrup.value() > 0     ? text::amount(visit.syrup, words::style())
+                               : visit.fondant.value() > 0 ? words::amount(visit.fondant)
+                                                           : QString();
+        return say::FollowSections::tr("%1: %2 %3")
+            .arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind), amount)
+            .trimmed();
     }
 
     QStringList found() const {
@@ -92,7 +104,8 @@ private:
     QStringList toLookFor() const {
         QStringList lines;
         for (const auto id : answer::deathQuestions)
-            if (std::none_of(found_.begin(), found_.end(), [id](const auto& each) { return each.question == id; })) lines << text::deathQuestion(id);
+            if (std::none_of(found_.begin(), found_.end(), [id](const auto& each) { return each.question == id; }))
+                lines << text::deathQuestion(id);
         return lines;
     }
 
@@ -105,17 +118,26 @@ private:
     QStringList spring() const {
         const auto& s = *f.spring;
         QStringList lines;
-        lines << say::FollowSections::tr("Spring forage should carry it from about %1 (%2 to %3).").arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
-        lines << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::amount(s.leave));
-        lines << (s.surplus.typical.value() >= 0.5 ? say::FollowSections::tr("Above that about %1 should be left and may come out.").arg(words::spread(s.surplus))
-                                                   : say::FollowSections::tr("There will be nothing to spare."));
-        if (s.queenRoom) lines << say::FollowSections::tr("Take out about %1 of full combs, so that the queen finds cells to lay in.").arg(words::amount(*s.queenRoom));
-        if (!s.mayTake)
-            lines << say::FollowSections::tr("None of it is honey to eat: the hive was treated meanwhile.");
+        lines << say::FollowSections::tr("Spring forage should carry it from about %1 (%2 to %3).")
+                     .arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
+        lines
+            << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::amount(s.leave));
+        lines << (s.surplus.typical.value() >= 0.5
+                      ? say::FollowSections::tr("Above that about %1 should be left and may come out.")
+                            .arg(words::spread(s.surplus))
+                      : say::FollowSections::tr("There will be nothing to spare."));
+        if (s.queenRoom)
+            lines << say::FollowSections::tr(
+                         "Take out about %1 of full combs, so that the queen finds cells to lay in.")
+                         .arg(words::amount(*s.queenRoom));
+        if (!s.mayTake) lines << say::FollowSections::tr("None of it is honey to eat: the hive was treated meanwhile.");
         else if (!s.combs.empty())
-            lines << say::FollowSections::tr("Combs that may be taken: %1 (they took no syrup and were not in a treated hive).").arg(places(s.combs));
+            lines << say::FollowSections::tr(
+                         "Combs that may be taken: %1 (they took no syrup and were not in a treated hive).")
+                         .arg(places(s.combs));
         else
-            lines << say::FollowSections::tr("No comb is known to be honey that may be taken: combs that took syrup are for the bees.");
+            lines << say::FollowSections::tr(
+                "No comb is known to be honey that may be taken: combs that took syrup are for the bees.");
         return lines;
     }
     static QString places(const std::vector<int>& combs) {
@@ -128,15 +150,19 @@ private:
         QStringList lines;
         for (std::size_t i = 0; i < q.observations.size(); ++i) {
             const auto& observation = q.observations[i];
-            const auto judged = std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
+            const auto judged =
+                std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
             const QString day = words::date(observation.date), kind = text::seenKind(answer::kindOf(observation));
             if (judged == f.judged.end() || !tracking::isWeighed(observation)) {
                 lines << say::FollowSections::tr("%1: %2").arg(day, kind);
                 continue;
             }
-            const QString line = judged->contradicts ? say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected: it contradicts every winter.")
-                                                     : say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected.");
-            lines << line.arg(day, kind, kg(judged->seen), kg(std::max(0.0, judged->expected.low)), kg(std::max(0.0, judged->expected.high)));
+            const QString line =
+                judged->contradicts
+                    ? say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected: it contradicts every winter.")
+                    : say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected.");
+            lines << line.arg(day, kind, kg(judged->seen), kg(std::max(0.0, judged->expected.low)),
+                              kg(std::max(0.0, judged->expected.high)));
         }
         return lines;
     }

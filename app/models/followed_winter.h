@@ -12,9 +12,9 @@ namespace winterlarder::desk {
 
 //! How the winter of one colony goes on a day: one immutable whole, made in the background and swapped in.
 struct FollowedWinter {
-    answer::FollowReading reading;                    //!< exactly what it was computed from
+    answer::FollowReading reading; //!< exactly what it was computed from
     answer::FollowedColony colony;
-    std::optional<tracking::Following> following;     //!< nothing where the autumn's question cannot be answered
+    std::optional<tracking::Following> following; //!< nothing where the autumn's question cannot be answered
     bool begun() const { return following && reading.asOf > reading.decided; }
     bool leads() const { return begun() && answer::followLeads(reading); }
 };

@@ -25,28 +25,37 @@ QString jobWords(JobKind kind) {
 
 namespace {
 
-QString placesOf(const advice::CombGift& gift) { return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)); }
+QString placesOf(const advice::CombGift& gift) {
+    return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes));
+}
 
 // "hang in 2 full combs from Pear (its middle box, combs 1 and 2 from the left); to give back: combs 1 and 10 from the left"
 QString exchangeWords(const CombExchange& exchange) {
     const auto& gift = exchange.gift;
     const auto combs = static_cast<int>(gift.combs.size());
-    const QString in = (combs == 1 ? JobTableModel::tr("hang in one full comb from %1 (its %2)") : JobTableModel::tr("hang in %n full combs from %1 (its %2)", nullptr, combs))
+    const QString in = (combs == 1 ? JobTableModel::tr("hang in one full comb from %1 (its %2)")
+                                   : JobTableModel::tr("hang in %n full combs from %1 (its %2)", nullptr, combs))
                            .arg(QString::fromStdString(gift.from), placesOf(gift));
     if (exchange.back.empty()) return in;
-    return JobTableModel::tr("%1; to give back: %2").arg(in, text::combPlaces(exchange.back, static_cast<std::size_t>(exchange.boxes)));
+    return JobTableModel::tr("%1; to give back: %2")
+        .arg(in, text::combPlaces(exchange.back, static_cast<std::size_t>(exchange.boxes)));
 }
 
 } // namespace
 
 QString jobWords(const PlannedJob& job) {
     if (job.exchange) return exchangeWords(*job.exchange);
-    if (!job.partner.isEmpty()) return JobTableModel::tr("unite it with %1, at the latest on this day: set it above, newspaper between, in the evening").arg(job.partner);
+    if (!job.partner.isEmpty())
+        return JobTableModel::tr(
+                   "unite it with %1, at the latest on this day: set it above, newspaper between, in the evening")
+            .arg(job.partner);
     return jobWords(job.kind);
 }
 
 QString jobAmount(const PlannedJob& job) {
-    if (job.kind == JobKind::Syrup) return JobTableModel::tr("%1 (%2 of sugar)").arg(text::amount(job.syrup, words::style()), words::amount(job.sugar));
+    if (job.kind == JobKind::Syrup)
+        return JobTableModel::tr("%1 (%2 of sugar)")
+            .arg(text::amount(job.syrup, words::style()), words::amount(job.sugar));
     if (job.kind == JobKind::Fondant) return words::amount(job.fondant);
     if (job.kind == JobKind::MoveCombs) return words::amount(job.honey);
     if (job.kind == JobKind::TakeHoney) return JobTableModel::tr("up to %1").arg(words::amount(job.honey));
@@ -74,9 +83,7 @@ int JobTableModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(jobs_.size());
 }
 
-int JobTableModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
+int JobTableModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
 QVariant JobTableModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
@@ -100,7 +107,8 @@ QVariant JobTableModel::headerData(int section, Qt::Orientation orientation, int
     case DateColumn: return full ? tr("The day it is due") : tr("day");
     case ColonyColumn: return full ? tr("The colony it is for") : tr("colony");
     case WhatColumn: return full ? tr("What is to be done") : tr("what");
-    case AmountColumn: return full ? tr("How much syrup, fondant or honey; in brackets the sugar it takes") : tr("how much");
+    case AmountColumn:
+        return full ? tr("How much syrup, fondant or honey; in brackets the sugar it takes") : tr("how much");
     case WhoseColumn: return full ? tr("Your plan, or what today's answers advise") : tr("whose");
     default: return {};
     }

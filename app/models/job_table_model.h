@@ -27,7 +27,7 @@ private:
     std::vector<PlannedJob> jobs_;
 };
 
-QString jobWords(JobKind kind);       //!< whatever colony it is for
+QString jobWords(JobKind kind);          //!< whatever colony it is for
 QString jobWords(const PlannedJob& job); //!< with the combs that move, and the colony it is united with
 QString jobAmount(const PlannedJob& job);
 QString jobWhose(const PlannedJob& job); //!< "your plan", or as advised

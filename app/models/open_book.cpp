@@ -91,8 +91,8 @@ struct OpenBook::Adopted {
 };
 
 OpenBook::OpenBook(Scribe scribe, QObject* parent)
-    : QObject(parent), scribe_(std::move(scribe)), worker_(std::make_unique<WorkInOrder>()), files_(std::make_unique<NewestWork>()),
-      watch_(new QTimer(this)) {
+    : QObject(parent), scribe_(std::move(scribe)), worker_(std::make_unique<WorkInOrder>()),
+      files_(std::make_unique<NewestWork>()), watch_(new QTimer(this)) {
     connect(worker_.get(), &WorkInOrder::idleAgain, this, &OpenBook::worksAgain);
     connect(files_.get(), &NewestWork::idleAgain, this, &OpenBook::worksAgain);
     watch_->setInterval(watchMilliseconds);
@@ -101,16 +101,24 @@ OpenBook::OpenBook(Scribe scribe, QObject* parent)
 
 // Everything asked is written first; then the book is closed on the thread it was opened on.
 OpenBook::~OpenBook() {
-    worker_->ask(this, [held = held_] { held->book.reset(); return winterlarder::Done{}; }, [](const Outcome<winterlarder::Done>&) {});
+    worker_->ask(
+        this,
+        [held = held_] {
+            held->book.reset();
+            return winterlarder::Done{};
+        },
+        [](const Outcome<winterlarder::Done>&) {});
     worker_.reset();
 }
 
 Problem OpenBook::notOpen() {
-    return inputProblem("the book this was meant for is no longer open, and another was not touched", "open that book again and enter it there");
+    return inputProblem("the book this was meant for is no longer open, and another was not touched",
+                        "open that book again and enter it there");
 }
 
 // On the book's thread.
-OpenBook::Adopted OpenBook::adopted(Held& held, const QString& file, quint64 next, const std::function<Outcome<book::Book>()>& make) {
+OpenBook::Adopted OpenBook::adopted(Held& held, const QString& file, quint64 next,
+                                    const std::function<Outcome<book::Book>()>& make) {
     Adopted adopted;
     // The same file again: its lock must be let go first.
     adopted.closed = held.book && QFileInfo(QString::fromStdString(held.book->file().string())) == QFileInfo(file);
@@ -136,7 +144,9 @@ void OpenBook::adopt(const QString& file, const Make& make, const FirstEntries& 
     worker_->ask(
         this,
         [held = held_, file, next, make, first, reference = reference_, scribe = scribe_] {
-            const auto opened = [&] { return adopted(*held, file, next, [&] { return filled(make(*reference), first, scribe); }); };
+            const auto opened = [&] {
+                return adopted(*held, file, next, [&] { return filled(make(*reference), first, scribe); });
+            };
             auto outcome = outcomeOf(opened);
             if (outcome.ok()) return std::move(outcome).value();
             held->book.reset(); // it is not known how far it came
@@ -154,7 +164,8 @@ void OpenBook::adopt(const QString& file, const Make& make, const FirstEntries& 
 void OpenBook::takeOpened(const QString& file, quint64 next, const Adopted& adopted) {
     if (!adopted.problems.empty()) {
         if (adopted.closed) takeClosed(next);
-        emit openFailed(file, adopted.problems, QFileInfo::exists(file) && file.endsWith(QLatin1String(book::bookExtension)));
+        emit openFailed(file, adopted.problems,
+                        QFileInfo::exists(file) && file.endsWith(QLatin1String(book::bookExtension)));
         return;
     }
     generation_ = next;
@@ -173,14 +184,21 @@ void OpenBook::takeClosed(quint64 next) {
 }
 
 void OpenBook::open(const QString& file, book::OpenFor purpose, Done done) {
-    adopt(file, [file, purpose, scribe = scribe_](const ReferenceData& reference) {
-        return book::Book::open(file.toStdString(), reference, {scribe.opener(), purpose});
-    }, {}, std::move(done));
+    adopt(
+        file,
+        [file, purpose, scribe = scribe_](const ReferenceData& reference) {
+            return book::Book::open(file.toStdString(), reference, {scribe.opener(), purpose});
+        },
+        {}, std::move(done));
 }
 
 void OpenBook::create(const QString& file, const FirstEntries& first, Done done) {
-    adopt(file, [file, scribe = scribe_](const ReferenceData& reference) { return book::Book::create(file.toStdString(), reference, {scribe.opener()}); },
-          first, std::move(done));
+    adopt(
+        file,
+        [file, scribe = scribe_](const ReferenceData& reference) {
+            return book::Book::create(file.toStdString(), reference, {scribe.opener()});
+        },
+        first, std::move(done));
 }
 
 void OpenBook::usePlaces(std::shared_ptr<const climate::Gazetteer> places) {
@@ -240,7 +258,9 @@ void OpenBook::take(BookState state) {
 }
 
 void OpenBook::apply(book::Edit edit, Done done) {
-    change([edit = std::move(edit)](book::Book& book, book::Timestamp now, const std::string& who) { return book.apply(edit, now, who); }, std::move(done));
+    change([edit = std::move(edit)](book::Book& book, book::Timestamp now,
+                                    const std::string& who) { return book.apply(edit, now, who); },
+           std::move(done));
 }
 
 void OpenBook::undo() {
@@ -252,15 +272,19 @@ void OpenBook::redo() {
 }
 
 void OpenBook::restore(const QString& backup) {
-    change([backup](book::Book& book, book::Timestamp now, const std::string& who) { return book.restore(backup.toStdString(), now, who); });
+    change([backup](book::Book& book, book::Timestamp now, const std::string& who) {
+        return book.restore(backup.toStdString(), now, who);
+    });
 }
 
 void OpenBook::copyTo(const QString& copy, Done done) {
-    ask(this, [copy](book::Book& book) { return book.copyTo(copy.toStdString()); }, [this, done = std::move(done)](const Outcome<winterlarder::Done>& copied) {
-        const Problems problems = copied.ok() ? Problems() : copied.problems();
-        if (done) done(problems);
-        if (!problems.empty()) emit refused(problems);
-    });
+    ask(
+        this, [copy](book::Book& book) { return book.copyTo(copy.toStdString()); },
+        [this, done = std::move(done)](const Outcome<winterlarder::Done>& copied) {
+            const Problems problems = copied.ok() ? Problems() : copied.problems();
+            if (done) done(problems);
+            if (!problems.empty()) emit refused(problems);
+        });
 }
 
 void OpenBook::lookForChanges() {

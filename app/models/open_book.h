@@ -42,9 +42,9 @@ struct BookState {
 
 //! What changed in the book: by the window's own edit or by another program.
 struct BookChange {
-    bool everything = false;              //!< any yard or colony may be another
-    std::set<book::ColonyId> colonies;    //!< else only records of these
-    std::optional<book::ColonyId> added;  //!< a colony added by the edit
+    bool everything = false;             //!< any yard or colony may be another
+    std::set<book::ColonyId> colonies;   //!< else only records of these
+    std::optional<book::ColonyId> added; //!< a colony added by the edit
 };
 
 //! The book the window works on, held on a thread of its own. Edits are on disk when changed() comes; one that cannot be made comes back
@@ -94,8 +94,7 @@ public:
     void change(Change change, Done done = {});
     //! Runs work(book) on the book's thread, then then(Outcome) here: exactly once, whatever work() throws; a problem where no book is
     //! open. Not at all once another book is open than when it was asked, or `context` is destroyed.
-    template <class Work, class Then>
-    void ask(QObject* context, Work work, Then then);
+    template <class Work, class Then> void ask(QObject* context, Work work, Then then);
     //! Says a problem that has no place of its own.
     void report(const Problems& problems) { emit failed(problems); }
     //! Whether another program has changed the book; done by itself every two seconds.
@@ -113,10 +112,11 @@ signals:
     void openFailed(const QString& file, const winterlarder::Problems& problems, bool salvageable);
     void stateChanged();
     void changed(const winterlarder::desk::BookChange& change);
-    void refused(const winterlarder::Problems& problems); //!< an edit could not be made; what was shown of it must be taken back
-    void failed(const winterlarder::Problems& problems);  //!< something else could not be done
-    void noticed(const QStringList& notices); //!< done, but the keeper should know
-    void worksAgain();                        //!< nothing is under way
+    void refused(
+        const winterlarder::Problems& problems); //!< an edit could not be made; what was shown of it must be taken back
+    void failed(const winterlarder::Problems& problems); //!< something else could not be done
+    void noticed(const QStringList& notices);            //!< done, but the keeper should know
+    void worksAgain();                                   //!< nothing is under way
 
 private:
     //! What lies on the book's thread.
@@ -128,7 +128,8 @@ private:
     };
     using Make = std::function<Outcome<book::Book>(const ReferenceData&)>;
     struct Adopted;
-    static Adopted adopted(Held& held, const QString& file, quint64 next, const std::function<Outcome<book::Book>()>& make);
+    static Adopted adopted(Held& held, const QString& file, quint64 next,
+                           const std::function<Outcome<book::Book>()>& make);
     void adopt(const QString& file, const Make& make, const FirstEntries& first, Done done);
     void takeOpened(const QString& file, quint64 next, const Adopted& adopted);
     void takeClosed(quint64 next);
@@ -150,8 +151,7 @@ private:
     QTimer* watch_;
 };
 
-template <class Work, class Then>
-void OpenBook::ask(QObject* context, Work work, Then then) {
+template <class Work, class Then> void OpenBook::ask(QObject* context, Work work, Then then) {
     using Result = OutcomeOf<Work, book::Book&>;
     worker_->ask(
         context,

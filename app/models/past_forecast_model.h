@@ -12,7 +12,17 @@ class PastForecastModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { WinterColumn, ColonyColumn, DayColumn, ForecastColumn, SeenColumn, InsideColumn, ScoreColumn, HandbookColumn, ColumnCount };
+    enum Column {
+        WinterColumn,
+        ColonyColumn,
+        DayColumn,
+        ForecastColumn,
+        SeenColumn,
+        InsideColumn,
+        ScoreColumn,
+        HandbookColumn,
+        ColumnCount
+    };
     explicit PastForecastModel(QObject* parent = nullptr);
 
     void show(std::vector<PastForecast> forecasts);

@@ -18,7 +18,8 @@ QString problemWords(const Problem& problem) {
     const QString said = QString::fromStdString(describe(problem));
     if (problem.kind != ProblemKind::Internal) return said;
     return say::WindowWords::tr("This is an error of Winterlarder, not of yours (%1). What is written down is kept. "
-                                "Please report it, with what you did just before.").arg(said);
+                                "Please report it, with what you did just before.")
+        .arg(said);
 }
 
 QString problemWords(const Problems& problems) {

@@ -34,10 +34,12 @@ QString beesWords(const book::BeesRecord& bees) {
 QString combsWords(const book::CombsRecord& combs) {
     if (const auto* list = std::get_if<std::vector<book::CombRecord>>(&combs)) {
         const auto count = static_cast<int>(list->size());
-        return count == 1 ? say::RecordRows::tr("one comb looked at") : say::RecordRows::tr("%n combs looked at", nullptr, count);
+        return count == 1 ? say::RecordRows::tr("one comb looked at")
+                          : say::RecordRows::tr("%n combs looked at", nullptr, count);
     }
     if (const auto* quick = std::get_if<book::QuickCountRecord>(&combs))
-        return say::RecordRows::tr("%1 combs full, %2 half full, by count").arg(plain(quick->fullOfStores), plain(quick->half));
+        return say::RecordRows::tr("%1 combs full, %2 half full, by count")
+            .arg(plain(quick->fullOfStores), plain(quick->half));
     return {};
 }
 
@@ -50,7 +52,8 @@ QString details(const book::Look& look) {
     saidIf(said, look.bees.queenSeen, say::RecordRows::tr("queen seen"), say::RecordRows::tr("queen not seen"));
     saidIf(said, look.bees.eggsSeen, say::RecordRows::tr("eggs"), say::RecordRows::tr("no eggs"));
     saidIf(said, look.sealedBrood, say::RecordRows::tr("sealed brood"), say::RecordRows::tr("no sealed brood"));
-    saidIf(said, look.pollenComingIn, say::RecordRows::tr("pollen coming in"), say::RecordRows::tr("no pollen coming in"));
+    saidIf(said, look.pollenComingIn, say::RecordRows::tr("pollen coming in"),
+           say::RecordRows::tr("no pollen coming in"));
     if (look.temper) said << text::choice(*look.temper);
     if (look.bees.trouble) said << say::RecordRows::tr("signs of disease");
     said << of(look.troubleSigns) << of(look.note);
@@ -65,51 +68,72 @@ QString withNote(const QString& said, const std::string& note) {
 QString details(const book::Weighing& weighing) {
     const auto& reading = weighing.weighing.reading;
     QString said;
-    if (const auto* scale = std::get_if<book::ScaleReading>(&reading)) said = say::RecordRows::tr("on a scale: %1").arg(words::kilograms(scale->gross));
-    if (const auto* heft = std::get_if<book::HeftWord>(&reading)) said = say::RecordRows::tr("hefted: %1").arg(text::choice(*heft));
+    if (const auto* scale = std::get_if<book::ScaleReading>(&reading))
+        said = say::RecordRows::tr("on a scale: %1").arg(words::kilograms(scale->gross));
+    if (const auto* heft = std::get_if<book::HeftWord>(&reading))
+        said = say::RecordRows::tr("hefted: %1").arg(text::choice(*heft));
     if (const auto* lift = std::get_if<book::LiftReading>(&reading))
-        said = lift->sides.size() > 1 ? say::RecordRows::tr("both sides lifted: %1 and %2").arg(words::kilograms(lift->sides[0]), words::kilograms(lift->sides[1]))
-                                      : say::RecordRows::tr("one side lifted: %1").arg(words::kilograms(lift->sides[0]));
+        said = lift->sides.size() > 1
+                   ? say::RecordRows::tr("both sides lifted: %1 and %2")
+                         .arg(words::kilograms(lift->sides[0]), words::kilograms(lift->sides[1]))
+                   : say::RecordRows::tr("one side lifted: %1").arg(words::kilograms(lift->sides[0]));
     return withNote(said, weighing.note);
 }
 
 QString details(const book::Feed& feed) {
     QStringList said{text::choice(feed.feed.kind)};
     if (feed.feed.sugar) said << say::RecordRows::tr("%1 of sugar").arg(words::kilograms(*feed.feed.sugar));
-    if (feed.feed.syrup) said << (feed.feed.ratio ? say::RecordRows::tr("%1, %2 by weight").arg(words::litres(*feed.feed.syrup), of(*feed.feed.ratio)) : words::litres(*feed.feed.syrup));
+    if (feed.feed.syrup)
+        said
+            << (feed.feed.ratio
+                    ? say::RecordRows::tr("%1, %2 by weight").arg(words::litres(*feed.feed.syrup), of(*feed.feed.ratio))
+                    : words::litres(*feed.feed.syrup));
     if (feed.feed.fondant) said << words::kilograms(*feed.feed.fondant);
     return withNote(said.join(say::RecordRows::tr(", ")), feed.note);
 }
 
 QString details(const book::Harvest& harvest) {
     QString said = words::kilograms(harvest.harvest.honey);
-    if (harvest.combs) said = *harvest.combs == 1 ? say::RecordRows::tr("%1 on one comb").arg(said) : say::RecordRows::tr("%1 on %n combs", nullptr, *harvest.combs).arg(said);
+    if (harvest.combs)
+        said = *harvest.combs == 1 ? say::RecordRows::tr("%1 on one comb").arg(said)
+                                   : say::RecordRows::tr("%1 on %n combs", nullptr, *harvest.combs).arg(said);
     return withNote(said, harvest.note);
 }
 
 QString details(const book::Treatment& treatment) {
-    const QString until = treatment.until ? say::RecordRows::tr("%1, until %2").arg(of(treatment.what), words::date(*treatment.until)) : say::RecordRows::tr("%1, not ended yet").arg(of(treatment.what));
+    const QString until =
+        treatment.until ? say::RecordRows::tr("%1, until %2").arg(of(treatment.what), words::date(*treatment.until))
+                        : say::RecordRows::tr("%1, not ended yet").arg(of(treatment.what));
     return withNote(until, treatment.note);
 }
 
 QString details(const book::Manipulation& work) {
-    const QString said = work.count ? say::RecordRows::tr("%1: %2").arg(text::choice(work.what), QLocale().toString(*work.count)) : text::choice(work.what);
+    const QString said =
+        work.count ? say::RecordRows::tr("%1: %2").arg(text::choice(work.what), QLocale().toString(*work.count))
+                   : text::choice(work.what);
     return withNote(said, work.note);
 }
 
 QString details(const book::Fate& fate) {
-    return withNote(fate.cause.empty() ? text::choice(fate.fate) : say::RecordRows::tr("%1: %2").arg(text::choice(fate.fate), of(fate.cause)), fate.note);
+    return withNote(fate.cause.empty() ? text::choice(fate.fate)
+                                       : say::RecordRows::tr("%1: %2").arg(text::choice(fate.fate), of(fate.cause)),
+                    fate.note);
 }
 
 QString details(const book::Housing& housing) {
     const auto boxes = static_cast<int>(housing.hive.boxes.size());
-    return withNote(boxes == 1 ? say::RecordRows::tr("one box, %1").arg(text::choice(housing.hive.shell)) : say::RecordRows::tr("%n boxes, %1", nullptr, boxes).arg(text::choice(housing.hive.shell)), housing.note);
+    return withNote(boxes == 1
+                        ? say::RecordRows::tr("one box, %1").arg(text::choice(housing.hive.shell))
+                        : say::RecordRows::tr("%n boxes, %1", nullptr, boxes).arg(text::choice(housing.hive.shell)),
+                    housing.note);
 }
 
 QString details(const book::Move& move) { return withNote(say::RecordRows::tr("to another yard"), move.note); }
 
 QString details(const book::ActedAdvice& advice) {
-    return withNote(say::RecordRows::tr("%1; from %n simulated winters", nullptr, advice.winters).arg(of(advice.verdict)), advice.note);
+    return withNote(
+        say::RecordRows::tr("%1; from %n simulated winters", nullptr, advice.winters).arg(of(advice.verdict)),
+        advice.note);
 }
 
 QString details(const book::PlannedVisit& visit) {
@@ -118,7 +142,9 @@ QString details(const book::PlannedVisit& visit) {
     if (visit.syrup) said << text::amount(*visit.syrup, words::style());
     if (visit.fondant) said << words::amount(*visit.fondant);
     const QString what = said.join(say::RecordRows::tr(", "));
-    const QString state = visit.doneOn ? say::RecordRows::tr("%1 on %2").arg(text::choice(visit.state), words::date(*visit.doneOn)) : text::choice(visit.state);
+    const QString state =
+        visit.doneOn ? say::RecordRows::tr("%1 on %2").arg(text::choice(visit.state), words::date(*visit.doneOn))
+                     : text::choice(visit.state);
     return withNote(say::RecordRows::tr("%1: %2").arg(state, what), visit.note);
 }
 
@@ -126,8 +152,10 @@ QString details(const book::WinterOutcome& outcome) {
     QStringList said{outcome.alive ? say::RecordRows::tr("alive") : say::RecordRows::tr("dead")};
     if (outcome.coveredCombs) said << say::RecordRows::tr("bees on %1 combs").arg(plain(*outcome.coveredCombs));
     if (outcome.storesLeft) said << say::RecordRows::tr("%1 of stores left").arg(words::kilograms(*outcome.storesLeft));
-    saidIf(said, outcome.foodLeft, say::RecordRows::tr("food within reach"), say::RecordRows::tr("no food within reach"));
-    saidIf(said, outcome.headsInCells, say::RecordRows::tr("heads in the cells"), say::RecordRows::tr("no heads in the cells"));
+    saidIf(said, outcome.foodLeft, say::RecordRows::tr("food within reach"),
+           say::RecordRows::tr("no food within reach"));
+    saidIf(said, outcome.headsInCells, say::RecordRows::tr("heads in the cells"),
+           say::RecordRows::tr("no heads in the cells"));
     saidIf(said, outcome.mitesOnFloor, say::RecordRows::tr("many mites"), say::RecordRows::tr("few mites"));
     if (outcome.broodPattern) said << say::RecordRows::tr("brood: %1").arg(text::choice(*outcome.broodPattern));
     saidIf(said, outcome.queen, say::RecordRows::tr("queen found"), say::RecordRows::tr("no queen found"));
@@ -145,15 +173,14 @@ bool onlyNote(const book::Look& look) {
     return look.bees == book::BeesRecord{} && std::holds_alternative<std::monostate>(look.combs) && !look.note.empty();
 }
 
-QString nameOf(const book::Look& look) { return onlyNote(look) ? say::RecordRows::tr("note") : text::kindName(book::Kind::Look); }
-template <class Entry>
-QString nameOf(const Entry&) {
-    return text::kindName(book::kindOf<Entry>);
+QString nameOf(const book::Look& look) {
+    return onlyNote(look) ? say::RecordRows::tr("note") : text::kindName(book::Kind::Look);
 }
+template <class Entry> QString nameOf(const Entry&) { return text::kindName(book::kindOf<Entry>); }
 
-template <class Entry>
-void addRows(std::vector<RecordRow>& rows, const std::vector<Entry>& entries) {
-    for (const auto& entry : entries) rows.push_back({dateOf(entry), book::kindOf<Entry>, entry.id.number, nameOf(entry), details(entry)});
+template <class Entry> void addRows(std::vector<RecordRow>& rows, const std::vector<Entry>& entries) {
+    for (const auto& entry : entries)
+        rows.push_back({dateOf(entry), book::kindOf<Entry>, entry.id.number, nameOf(entry), details(entry)});
 }
 
 } // namespace
@@ -161,13 +188,16 @@ void addRows(std::vector<RecordRow>& rows, const std::vector<Entry>& entries) {
 std::vector<RecordRow> recordRows(const book::ColonyHistory& records) {
     std::vector<RecordRow> rows;
     book::eachList(records, [&rows](const auto& list) { addRows(rows, list); });
-    std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return std::tuple(b.date, a.kind, b.id) < std::tuple(a.date, b.kind, a.id); });
+    std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) {
+        return std::tuple(b.date, a.kind, b.id) < std::tuple(a.date, b.kind, a.id);
+    });
     return rows;
 }
 
 std::vector<RecordRow> recordRows(const book::ColonyHistory& records, const std::vector<book::Kind>& kinds) {
     auto rows = recordRows(records);
-    std::erase_if(rows, [&](const RecordRow& row) { return std::find(kinds.begin(), kinds.end(), row.kind) == kinds.end(); });
+    std::erase_if(rows,
+                  [&](const RecordRow& row) { return std::find(kinds.begin(), kinds.end(), row.kind) == kinds.end(); });
     return rows;
 }
 

@@ -11,14 +11,12 @@ void ShownNumbers::note(const Issued& issued, const std::vector<book::Touched>& 
     }
 }
 
-template <class Entry>
-void ShownNumbers::turn(book::Id<Entry>& id) const {
+template <class Entry> void ShownNumbers::turn(book::Id<Entry>& id) const {
     const auto given = given_.find({book::kindOf<Entry>, id.number});
     if (given != given_.end()) id.number = given->second;
 }
 
-template <class Entry>
-void ShownNumbers::turnIn(book::AnyVerb& verb) const {
+template <class Entry> void ShownNumbers::turnIn(book::AnyVerb& verb) const {
     if (auto* change = std::get_if<book::Change<Entry>>(&verb)) turn(change->entry.id);
     if (auto* removal = std::get_if<book::Remove<Entry>>(&verb)) turn(removal->id);
 }

@@ -22,10 +22,8 @@ public:
     book::Edit asInBook(book::Edit edit) const;
 
 private:
-    template <class Entry>
-    void turn(book::Id<Entry>& id) const;
-    template <class Entry>
-    void turnIn(book::AnyVerb& verb) const;
+    template <class Entry> void turn(book::Id<Entry>& id) const;
+    template <class Entry> void turnIn(book::AnyVerb& verb) const;
     void turnIn(book::SingleEdit& edit) const;
 
     std::map<std::pair<book::Kind, std::int64_t>, std::int64_t> given_;

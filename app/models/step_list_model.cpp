@@ -17,18 +17,18 @@ constexpr int pageLength = 60;
 
 StepListModel::StepListModel(OpenBook* book, QObject* parent) : QAbstractTableModel(parent), book_(book) {}
 
-void StepListModel::refresh() {
-    read(std::nullopt);
-}
+void StepListModel::refresh() { read(std::nullopt); }
 
 void StepListModel::read(std::optional<book::StepId> before) {
     if (!book_) return;
     const int number = ++asked_;
-    book_->ask(this, [before](book::Book& book) { return readPage(book, before); }, [this, number, before](const Outcome<Page>& read) {
-        if (number != asked_) return;
-        if (read.ok()) take(*read, !before);
-        else book_->report(read.problems());
-    });
+    book_->ask(
+        this, [before](book::Book& book) { return readPage(book, before); },
+        [this, number, before](const Outcome<Page>& read) {
+            if (number != asked_) return;
+            if (read.ok()) take(*read, !before);
+            else book_->report(read.problems());
+        });
 }
 
 Outcome<StepListModel::Page> StepListModel::readPage(book::Book& book, std::optional<book::StepId> before) {
@@ -54,9 +54,7 @@ void StepListModel::take(const Page& page, bool first) {
     }
 }
 
-bool StepListModel::canFetchMore(const QModelIndex& parent) const {
-    return !parent.isValid() && more_;
-}
+bool StepListModel::canFetchMore(const QModelIndex& parent) const { return !parent.isValid() && more_; }
 
 void StepListModel::fetchMore(const QModelIndex&) {
     if (!more_ || steps_.empty()) return;
@@ -68,9 +66,7 @@ int StepListModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(steps_.size());
 }
 
-int StepListModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
+int StepListModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
 QVariant StepListModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
@@ -82,7 +78,10 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
     case WhoColumn: return QString::fromStdString(step.who);
     case WhomColumn: return subjects_[static_cast<std::size_t>(index.row())];
     case WhatColumn: return text::stepName(step, words::style());
-    case StateColumn: return step.state == book::StepState::Done ? QString() : step.state == book::StepState::Undone ? tr("taken back") : tr("taken back for good");
+    case StateColumn:
+        return step.state == book::StepState::Done     ? QString()
+               : step.state == book::StepState::Undone ? tr("taken back")
+                                                       : tr("taken back for good");
     default: return {};
     }
 }

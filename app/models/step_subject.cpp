@@ -14,8 +14,7 @@ namespace {
 
 constexpr int fewNames = 3;
 
-template <class Entry>
-std::optional<book::ColonyId> colonyOfEntry(book::Book& book, std::int64_t id) {
+template <class Entry> std::optional<book::ColonyId> colonyOfEntry(book::Book& book, std::int64_t id) {
     const auto found = book.find<Entry>({id});
     return found.ok() && *found ? std::optional((*found)->colony) : std::nullopt;
 }
@@ -27,7 +26,8 @@ std::optional<book::ColonyId> colonyKept(const book::StepChange& change) {
         if (found == values->end() || !found->second) continue;
         std::int64_t number = 0;
         const auto& text = *found->second;
-        if (std::from_chars(text.data(), text.data() + text.size(), number).ec == std::errc{}) return book::ColonyId{number};
+        if (std::from_chars(text.data(), text.data() + text.size(), number).ec == std::errc{})
+            return book::ColonyId{number};
     }
     return std::nullopt;
 }
@@ -56,8 +56,7 @@ std::optional<book::ColonyId> colonyThere(book::Book& book, const book::StepChan
     return std::nullopt;
 }
 
-template <class Entry>
-void addName(QStringList& names, book::Book& book, book::Id<Entry> id) {
+template <class Entry> void addName(QStringList& names, book::Book& book, book::Id<Entry> id) {
     const auto found = book.find(id);
     if (found.ok() && *found) names << QString::fromStdString((*found)->name);
 }

@@ -5,8 +5,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-template <class Entry>
-std::optional<book::ColonyId> ownerOf(book::Book& book, std::int64_t id) {
+template <class Entry> std::optional<book::ColonyId> ownerOf(book::Book& book, std::int64_t id) {
     const auto found = book.find(book::Id<Entry>{id});
     if (!found.ok() || !*found) return std::nullopt;
     return (**found).colony;
@@ -16,7 +15,8 @@ std::optional<book::ColonyId> ownerOf(book::Book& book, const book::Touched& tou
     using book::Kind;
     switch (touched.kind) {
     case Kind::Yard: return std::nullopt;
-    case Kind::Colony: return touched.how == book::ChangeHow::Change ? std::optional(book::ColonyId{touched.id}) : std::nullopt;
+    case Kind::Colony:
+        return touched.how == book::ChangeHow::Change ? std::optional(book::ColonyId{touched.id}) : std::nullopt;
     case Kind::Move:
     case Kind::Fate: return std::nullopt; // another colony may come or go with it
     case Kind::Housing: return ownerOf<book::Housing>(book, touched.id);

@@ -28,7 +28,8 @@ void sayAsNumber(book::BeesRecord& bees, const advice::ColonyQuestion& question,
     bees.logSd = question.beesLogSd;
 }
 
-std::vector<winter::StoresStep> stepsOf(const WhatIf& wish, const std::optional<feeding::FeedingPlan>& plan, SeasonDay today) {
+std::vector<winter::StoresStep> stepsOf(const WhatIf& wish, const std::optional<feeding::FeedingPlan>& plan,
+                                        SeasonDay today) {
     std::vector<winter::StoresStep> steps;
     if (wish.take > Mass(0)) steps.push_back({today, -wish.take});
     if (plan)
@@ -47,7 +48,8 @@ book::ColonyCase caseWith(const book::ColonyCase& record, const advice::ColonyQu
     scale(changed.bees.seams, factor);
     if (factor != 1) sayAsNumber(changed.bees, question, factor);
     if (wish.forageDaysLater != 0 && question.season.forage)
-        changed.season.forage = question.winter.date(std::min(question.season.forage->day + wish.forageDaysLater, lastSimulatedDay));
+        changed.season.forage =
+            question.winter.date(std::min(question.season.forage->day + wish.forageDaysLater, lastSimulatedDay));
     return changed;
 }
 
@@ -99,13 +101,16 @@ Trials::Trial Trials::tryOut(const WhatIf& wish) const {
     option.storesAfter = std::max(Mass(0), mean - wish.take);
     option.runOut = outcome.runsOut;
     option.touchReserve = outcome.touchesReserve;
-    if (trial.plan) option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, answer.advice.reserve, winter::Short::Undercut);
+    if (trial.plan)
+        option.touchReserve = winter::shareShort(losses.touching, mean, answer.advice.storesSd, answer.advice.reserve,
+                                                 winter::Short::Undercut);
     option.springReserve = outcome.atForage;
     option.springSurplus = advice::aboveReserve(outcome.atForage, answer.advice.reserve);
     auto picture = std::make_shared<WinterPicture>(base_->picture);
     std::erase_if(picture->options, [](const OptionPicture& each) { return each.kind != advice::OptionKind::Leave; });
     if (wish.changesAmounts())
-        picture->options.push_back(pictureOption(ensemble, answer.workings.flow, losses, pairs_, drawn_, option, picture->first, picture->last, picture->reserveKg, Readings::None));
+        picture->options.push_back(pictureOption(ensemble, answer.workings.flow, losses, pairs_, drawn_, option,
+                                                 picture->first, picture->last, picture->reserveKg, Readings::None));
     trial.picture = std::move(picture);
     return trial;
 }
@@ -115,8 +120,12 @@ advice::Advice adviceOf(const Trials::Trial& trial, const AnsweredColony& base, 
     advice.feed = trial.plan;
     advice.harvest.reset();
     if (wish.take > Mass(0)) advice.harvest = advice::HarvestAdvice{wish.take, {}, Mass(0)};
-    advice.verdict = trial.plan ? advice::Verdict::Feed : wish.take > Mass(0) ? advice::Verdict::Harvest : advice::Verdict::Leave;
-    advice.decidedBy = trial.plan ? advice::DecidedBy::Feed : wish.take > Mass(0) ? advice::DecidedBy::Harvest : advice::DecidedBy::Enough;
+    advice.verdict = trial.plan            ? advice::Verdict::Feed
+                     : wish.take > Mass(0) ? advice::Verdict::Harvest
+                                           : advice::Verdict::Leave;
+    advice.decidedBy = trial.plan            ? advice::DecidedBy::Feed
+                       : wish.take > Mass(0) ? advice::DecidedBy::Harvest
+                                             : advice::DecidedBy::Enough;
     advice.springReserve = trial.option.springReserve;
     std::erase_if(advice.options, [](const auto& option) { return option.kind != advice::OptionKind::Leave; });
     if (wish.changesAmounts()) advice.options.push_back(trial.option);

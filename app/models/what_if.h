@@ -15,7 +15,7 @@ struct WhatIf {
     Mass sugar{0}; //!< fed as the visits allow
     // demand: the winters are simulated anew
     bool wrapped = false;
-    double beesPercent = 0;  //!< more (> 0) or fewer bees
+    double beesPercent = 0; //!< more (> 0) or fewer bees
     int forageDaysLater = 0;
     bool operator==(const WhatIf&) const = default;
 

@@ -27,13 +27,9 @@ text::WordStyle& chosenStyle() {
     return style;
 }
 
-QString utf8(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
-QString massIn(Mass mass, int decimals) {
-    return number(valueIn(mass, shownMass()), decimals);
-}
+QString massIn(Mass mass, int decimals) { return number(valueIn(mass, shownMass()), decimals); }
 
 QString roundBees(BeeCount bees) {
     return QLocale().toString(static_cast<qlonglong>(std::round(bees.count / 100) * 100));
@@ -48,49 +44,31 @@ const text::WordStyle& style() {
     return style;
 }
 
-void useUnits(UnitSystem system) {
-    chosenStyle().numbers.system = system;
-}
+void useUnits(UnitSystem system) { chosenStyle().numbers.system = system; }
 
-MassUnit shownMass() {
-    return massUnit(chosenStyle().numbers.system);
-}
+MassUnit shownMass() { return massUnit(chosenStyle().numbers.system); }
 
 MassUnit shownSmallMass() {
     return chosenStyle().numbers.system == UnitSystem::Metric ? MassUnit::Gram : MassUnit::Ounce;
 }
 
-TemperatureUnit shownTemperature() {
-    return temperatureUnit(chosenStyle().numbers.system);
-}
+TemperatureUnit shownTemperature() { return temperatureUnit(chosenStyle().numbers.system); }
 
-LengthUnit shownLength() {
-    return lengthUnit(chosenStyle().numbers.system);
-}
+LengthUnit shownLength() { return lengthUnit(chosenStyle().numbers.system); }
 
 LengthUnit shownHeight() {
     return chosenStyle().numbers.system == UnitSystem::Metric ? LengthUnit::Metre : LengthUnit::Foot;
 }
 
-QString name(MassUnit unit) {
-    return utf8(symbol(unit));
-}
+QString name(MassUnit unit) { return utf8(symbol(unit)); }
 
-QString name(VolumeUnit unit) {
-    return utf8(symbol(unit));
-}
+QString name(VolumeUnit unit) { return utf8(symbol(unit)); }
 
-QString name(LengthUnit unit) {
-    return utf8(symbol(unit));
-}
+QString name(LengthUnit unit) { return utf8(symbol(unit)); }
 
-QString name(TemperatureUnit unit) {
-    return utf8(symbol(unit));
-}
+QString name(TemperatureUnit unit) { return utf8(symbol(unit)); }
 
-QString kilograms(Mass mass) {
-    return text::mass(mass, style());
-}
+QString kilograms(Mass mass) { return text::mass(mass, style()); }
 
 QString amount(Mass mass) { return text::amount(mass, style()); }
 
@@ -98,12 +76,11 @@ QString wholeKilograms(Mass mass) {
     return say::WindowWords::tr("%1 %2", "amount unit").arg(massIn(mass, 0), name(shownMass()));
 }
 
-QString spread(const Spread<Mass>& mass) {
-    return text::amount(mass, style());
-}
+QString spread(const Spread<Mass>& mass) { return text::amount(mass, style()); }
 
 QString fineSpread(const Spread<Mass>& mass) {
-    return say::WindowWords::tr("%1 (%2 to %3)").arg(kilograms(mass.typical), massIn(mass.low, 1), massIn(mass.high, 1));
+    return say::WindowWords::tr("%1 (%2 to %3)")
+        .arg(kilograms(mass.typical), massIn(mass.low, 1), massIn(mass.high, 1));
 }
 
 QString smallMass(Mass mass) {
@@ -111,37 +88,25 @@ QString smallMass(Mass mass) {
     return utf8(format(mass, unit, style().numbers, unit == MassUnit::Gram ? 0 : 1));
 }
 
-QString temperature(Temperature reading, int decimals) {
-    return utf8(format(reading, style().numbers, decimals));
-}
+QString temperature(Temperature reading, int decimals) { return utf8(format(reading, style().numbers, decimals)); }
 
-QString temperatureShift(TemperatureDifference shift) {
-    return text::kelvins(shift.value(), style());
-}
+QString temperatureShift(TemperatureDifference shift) { return text::kelvins(shift.value(), style()); }
 
 QString length(Length length) {
     return utf8(format(length, style().numbers, shownLength() == LengthUnit::Inch ? 2 : 0));
 }
 
-QString litres(Volume volume) {
-    return text::volume(volume, style());
-}
+QString litres(Volume volume) { return text::volume(volume, style()); }
 
 QString area(Area area) {
     return utf8(format(area, style().numbers, areaUnit(style().numbers.system) == AreaUnit::SquareInch ? 0 : 1));
 }
 
-QString height(double metres) {
-    return text::height(metres, style());
-}
+QString height(double metres) { return text::height(metres, style()); }
 
-QString distance(double kilometres) {
-    return text::distance(kilometres, style());
-}
+QString distance(double kilometres) { return text::distance(kilometres, style()); }
 
-QString percent(double share) {
-    return say::WindowWords::tr("%1 %").arg(number(100 * share, 0));
-}
+QString percent(double share) { return say::WindowWords::tr("%1 %").arg(number(100 * share, 0)); }
 
 QString ofHundred(const Share& share) {
     const double count = 100 * share.share;
@@ -150,12 +115,11 @@ QString ofHundred(const Share& share) {
 }
 
 QString bees(const Spread<BeeCount>& bees) {
-    return say::WindowWords::tr("%1 (%2 to %3)").arg(roundBees(bees.typical), roundBees(bees.low), roundBees(bees.high));
+    return say::WindowWords::tr("%1 (%2 to %3)")
+        .arg(roundBees(bees.typical), roundBees(bees.low), roundBees(bees.high));
 }
 
-QDate toQDate(Date date) {
-    return {date.year(), date.month(), date.day()};
-}
+QDate toQDate(Date date) { return {date.year(), date.month(), date.day()}; }
 
 Date fromQDate(QDate date) {
     const auto made = Date::of(date.year(), date.month(), date.day());
@@ -163,21 +127,13 @@ Date fromQDate(QDate date) {
     return *made;
 }
 
-QString date(Date date) {
-    return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMM"));
-}
+QString date(Date date) { return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMM")); }
 
-QString dateWithWeekday(Date date) {
-    return QLocale().toString(toQDate(date), say::WindowWords::tr("ddd d MMM"));
-}
+QString dateWithWeekday(Date date) { return QLocale().toString(toQDate(date), say::WindowWords::tr("ddd d MMM")); }
 
-QString dateWithYear(Date date) {
-    return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMM yyyy"));
-}
+QString dateWithYear(Date date) { return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMM yyyy")); }
 
-QString longDate(Date date) {
-    return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMMM yyyy"));
-}
+QString longDate(Date date) { return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMMM yyyy")); }
 
 QString verdictName(advice::Verdict verdict) {
     switch (verdict) {
@@ -192,11 +148,15 @@ QString verdictName(advice::Verdict verdict) {
 
 QString verdict(const advice::Advice& advice) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
-        return (advice.lookFirst ? say::WindowWords::tr("look again, then take %1") : say::WindowWords::tr("take %1")).arg(amount(advice.harvest->upTo));
-    if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->given.empty()) return say::WindowWords::tr("give combs");
-    if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->received.empty()) return say::WindowWords::tr("hang in combs");
+        return (advice.lookFirst ? say::WindowWords::tr("look again, then take %1") : say::WindowWords::tr("take %1"))
+            .arg(amount(advice.harvest->upTo));
+    if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->given.empty())
+        return say::WindowWords::tr("give combs");
+    if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->received.empty())
+        return say::WindowWords::tr("hang in combs");
     if (advice.verdict != advice::Verdict::Unite && advice.feed) {
-        if (advice.feed->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
+        if (advice.feed->syrup.sugar > Mass(0.05))
+            return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
         return say::WindowWords::tr("feed %1 fondant").arg(amount(advice.feed->fondant));
     }
     return verdictName(advice.verdict);
@@ -204,14 +164,17 @@ QString verdict(const advice::Advice& advice) {
 
 QString followedInShort(const tracking::Following& following, SeasonDay today) {
     const auto& feed = following.feed;
-    if (following.state != tracking::FollowState::OnCourse || !feed || feed->begins() > today) return text::followState(following.state);
-    if (feed->plan && feed->plan->syrup.sugar > Mass(0.05)) return say::WindowWords::tr("feed %1 sugar").arg(amount(feed->plan->syrup.sugar));
+    if (following.state != tracking::FollowState::OnCourse || !feed || feed->begins() > today)
+        return text::followState(following.state);
+    if (feed->plan && feed->plan->syrup.sugar > Mass(0.05))
+        return say::WindowWords::tr("feed %1 sugar").arg(amount(feed->plan->syrup.sugar));
     return say::WindowWords::tr("feed %1 fondant").arg(amount(feed->fondant));
 }
 
 advice::Verdict likeness(const tracking::Following& following, SeasonDay today) {
     const bool fedToday = following.feed && following.feed->begins() <= today;
-    return following.state == tracking::FollowState::OnCourse && fedToday ? advice::Verdict::Feed : likeness(following.state);
+    return following.state == tracking::FollowState::OnCourse && fedToday ? advice::Verdict::Feed
+                                                                          : likeness(following.state);
 }
 
 advice::Verdict likeness(tracking::FollowState state) {
@@ -264,13 +227,20 @@ QString due(const Due& due, Date today) {
     case DueKind::Fondant:
         if (late) return say::WindowWords::tr("fondant was due %1").arg(day);
         return now ? say::WindowWords::tr("fondant today") : say::WindowWords::tr("fondant %1").arg(day);
-    case DueKind::TakeHoney: return due.date ? say::WindowWords::tr("take honey by %1").arg(day) : say::WindowWords::tr("when you like");
-    case DueKind::Unite: return due.date ? say::WindowWords::tr("unite by %1").arg(day) : say::WindowWords::tr("unite soon");
-    case DueKind::CountMites: return now ? say::WindowWords::tr("count the mites today") : say::WindowWords::tr("mites and a look %1").arg(day);
+    case DueKind::TakeHoney:
+        return due.date ? say::WindowWords::tr("take honey by %1").arg(day) : say::WindowWords::tr("when you like");
+    case DueKind::Unite:
+        return due.date ? say::WindowWords::tr("unite by %1").arg(day) : say::WindowWords::tr("unite soon");
+    case DueKind::CountMites:
+        return now ? say::WindowWords::tr("count the mites today")
+                   : say::WindowWords::tr("mites and a look %1").arg(day);
     case DueKind::CallInspector: return say::WindowWords::tr("call the bee inspector");
-    case DueKind::WeighAgain: return due.date ? say::WindowWords::tr("weigh again %1").arg(day) : say::WindowWords::tr("heft every two weeks");
+    case DueKind::WeighAgain:
+        return due.date ? say::WindowWords::tr("weigh again %1").arg(day)
+                        : say::WindowWords::tr("heft every two weeks");
     case DueKind::CountBees: return say::WindowWords::tr("count the bees");
-    case DueKind::MoveCombs: return now ? say::WindowWords::tr("combs to it today") : say::WindowWords::tr("combs to it %1").arg(day);
+    case DueKind::MoveCombs:
+        return now ? say::WindowWords::tr("combs to it today") : say::WindowWords::tr("combs to it %1").arg(day);
     case DueKind::RecordStores: return say::WindowWords::tr("look at the stores");
     case DueKind::Check: return now ? say::WindowWords::tr("check today") : say::WindowWords::tr("check %1").arg(day);
     }
@@ -328,7 +298,8 @@ QString visitKind(feeding::VisitKind kind) {
     switch (kind) {
     case feeding::VisitKind::Syrup: return say::WindowWords::tr("syrup");
     case feeding::VisitKind::Fondant: return say::WindowWords::tr("fondant");
-    case feeding::VisitKind::Check: return say::WindowWords::tr("check: combs sealed? weigh, feeder off, mouse guard on");
+    case feeding::VisitKind::Check:
+        return say::WindowWords::tr("check: combs sealed? weigh, feeder off, mouse guard on");
     }
     return {};
 }

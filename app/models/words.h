@@ -24,43 +24,43 @@ MassUnit shownMass();
 MassUnit shownSmallMass();
 TemperatureUnit shownTemperature();
 LengthUnit shownLength();
-LengthUnit shownHeight(); //!< of places
+LengthUnit shownHeight();           //!< of places
 QString name(MassUnit unit);        //!< "kg"
 QString name(VolumeUnit unit);      //!< "L"
 QString name(LengthUnit unit);      //!< "mm"
 QString name(TemperatureUnit unit); //!< "\u00b0C"
 
-QString kilograms(Mass mass);              //!< "2.6 kg"
-QString amount(Mass mass);                 //!< to half a kilogram, as answers tell it: "14 kg", "3.5 kg"
-QString wholeKilograms(Mass mass);         //!< "29 kg"
-QString spread(const Spread<Mass>& mass);  //!< to half a kilogram, as answers tell it: "29.5 kg (24\u201334)"
+QString kilograms(Mass mass);                 //!< "2.6 kg"
+QString amount(Mass mass);                    //!< to half a kilogram, as answers tell it: "14 kg", "3.5 kg"
+QString wholeKilograms(Mass mass);            //!< "29 kg"
+QString spread(const Spread<Mass>& mass);     //!< to half a kilogram, as answers tell it: "29.5 kg (24\u201334)"
 QString fineSpread(const Spread<Mass>& mass); //!< "2.6 kg (2.1 to 3.1)"
-QString smallMass(Mass mass);              //!< "12 g", or "0.4 oz"
+QString smallMass(Mass mass);                 //!< "12 g", or "0.4 oz"
 QString temperature(Temperature reading, int decimals); //!< "-6 \u00b0C", or "21 \u00b0F"
 QString temperatureShift(TemperatureDifference shift);  //!< "-0.7 \u00b0C", or "-1.3 \u00b0F"
-QString litres(Volume volume);             //!< "7.8 L"
-QString length(Length length);             //!< "35 mm", or "1.38 in"
-QString area(Area area);                   //!< "8.8 dm\u00b2", or "136 sq in"
-QString height(double metres);            //!< above the sea: "120 m", "12.5 m", or "394 ft"
-QString distance(double kilometres);      //!< "92 km", or "57 miles"
-QString percent(double share);             //!< "85 %"
-QString ofHundred(const Share& share);     //!< "17", a count out of 100 simulated winters
-QString bees(const Spread<BeeCount>& bees); //!< "15,000 (12,000 to 18,500)"
-QString date(Date date);                   //!< "19 May"
-QString dateWithWeekday(Date date);        //!< "Tue 15 Sept"
-QString dateWithYear(Date date);           //!< "12 Sept 2026"
-QString longDate(Date date);               //!< "12 September 2026"
+QString litres(Volume volume);                          //!< "7.8 L"
+QString length(Length length);                          //!< "35 mm", or "1.38 in"
+QString area(Area area);                                //!< "8.8 dm\u00b2", or "136 sq in"
+QString height(double metres);                          //!< above the sea: "120 m", "12.5 m", or "394 ft"
+QString distance(double kilometres);                    //!< "92 km", or "57 miles"
+QString percent(double share);                          //!< "85 %"
+QString ofHundred(const Share& share);                  //!< "17", a count out of 100 simulated winters
+QString bees(const Spread<BeeCount>& bees);             //!< "15,000 (12,000 to 18,500)"
+QString date(Date date);                                //!< "19 May"
+QString dateWithWeekday(Date date);                     //!< "Tue 15 Sept"
+QString dateWithYear(Date date);                        //!< "12 Sept 2026"
+QString longDate(Date date);                            //!< "12 September 2026"
 QDate toQDate(Date date);
 Date fromQDate(QDate date);
 
-QString verdict(const advice::Advice& advice);     //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
-QString verdictName(advice::Verdict verdict);      //!< one word
+QString verdict(const advice::Advice& advice); //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
+QString verdictName(advice::Verdict verdict);  //!< one word
 //! A followed winter in the list of its yard: what is to be fed today where it is on course else, or how it goes.
 QString followedInShort(const tracking::Following& following, SeasonDay today);
 //! The verdict whose drawing stands for it: leave it, feed it, it cannot be said.
 advice::Verdict likeness(const tracking::Following& following, SeasonDay today);
 advice::Verdict likeness(tracking::FollowState state);
-QString iconName(advice::Verdict verdict);         //!< of the verdict's drawing; each has a silhouette of its own
+QString iconName(advice::Verdict verdict); //!< of the verdict's drawing; each has a silhouette of its own
 QString zone(Zone zone);
 QString due(const Due& due, Date today);
 QString option(advice::OptionKind kind);

@@ -40,9 +40,7 @@ QString Yard::title() const {
     return tr("The yard");
 }
 
-std::optional<Date> Yard::asOf() const {
-    return colonies().empty() && yards().empty() ? std::nullopt : state_.day;
-}
+std::optional<Date> Yard::asOf() const { return colonies().empty() && yards().empty() ? std::nullopt : state_.day; }
 
 // ---- what is chosen --------------------------------------------------------------------------------------------------
 
@@ -70,11 +68,14 @@ void Yard::moveCombs(advice::MovingCombs combs) { tell(state_.moveCombs(combs));
 
 // Entries that were shown under numbers of our own are known to the book by those it gave.
 void Yard::send(book::Edit edit, const ShownNumbers::Issued& issued, OpenBook::Done done) {
-    book_->change([edit = std::move(edit), issued, numbers = numbers_](book::Book& book, book::Timestamp now, const std::string& who) {
-        auto applied = book.apply(numbers->asInBook(edit), now, who);
-        if (applied.ok()) numbers->note(issued, applied->touched);
-        return applied;
-    }, std::move(done));
+    book_->change(
+        [edit = std::move(edit), issued, numbers = numbers_](book::Book& book, book::Timestamp now,
+                                                             const std::string& who) {
+            auto applied = book.apply(numbers->asInBook(edit), now, who);
+            if (applied.ok()) numbers->note(issued, applied->touched);
+            return applied;
+        },
+        std::move(done));
 }
 
 void Yard::apply(book::Edit edit, OpenBook::Done done) {
@@ -134,7 +135,8 @@ void Yard::writeLook(const book::Look& look) {
 
 void Yard::writeWeighing(const book::Weighing& weighing) {
     const bool added = weighing.id == book::WeighingId{};
-    editShown(weighing.colony, added ? book::SingleEdit(book::AddWeighing{weighing}) : book::SingleEdit(book::ChangeWeighing{weighing}));
+    editShown(weighing.colony,
+              added ? book::SingleEdit(book::AddWeighing{weighing}) : book::SingleEdit(book::ChangeWeighing{weighing}));
 }
 
 void Yard::writeYard(const book::Yard& yard) {
@@ -159,14 +161,17 @@ void Yard::read() {
     if (!stale_.everything) request.only = stale_.colonies;
     stale_ = {};
     ++reading_;
-    book_->ask(this, [request](book::Book& book) { return readYard(book, request); }, [this, request](Outcome<YardReading> reading) {
-        --reading_;
-        const bool stale = !underWay_.empty() || request.day != state_.day || request.yard != state_.shown || request.past != state_.past;
-        if (!reading.ok()) emit unreadable(reading.problems());
-        else if (stale) readAgain({!request.only, request.only.value_or(std::set<ColonyId>{}), {}});
-        else takeReading(std::move(reading).value());
-        if (!busy()) emit settledDown();
-    });
+    book_->ask(
+        this, [request](book::Book& book) { return readYard(book, request); },
+        [this, request](Outcome<YardReading> reading) {
+            --reading_;
+            const bool stale = !underWay_.empty() || request.day != state_.day || request.yard != state_.shown ||
+                               request.past != state_.past;
+            if (!reading.ok()) emit unreadable(reading.problems());
+            else if (stale) readAgain({!request.only, request.only.value_or(std::set<ColonyId>{}), {}});
+            else takeReading(std::move(reading).value());
+            if (!busy()) emit settledDown();
+        });
 }
 
 void Yard::takeReading(YardReading reading) {

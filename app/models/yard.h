@@ -33,7 +33,7 @@ public:
     //! Nothing where the colony is gone. Good until the next event is handled: a reading of the book replaces all entries.
     const ColonyEntry* find(ColonyId id) const { return state_.find(id); }
     int position(ColonyId id) const { return state_.position(id); } //!< -1 where the colony is gone
-    QString title() const;            //!< the yard's name, or what stands for one
+    QString title() const;                                          //!< the yard's name, or what stands for one
     std::optional<Date> asOf() const; //!< the day asked for; nothing while nothing is open
     const std::vector<book::Yard>& yards() const { return state_.yards; }
     const book::Yard* shownYard() const { return state_.shownYard(); } //!< nothing where the book has none
@@ -49,7 +49,9 @@ public:
     }
     //! Whether it is still to be told if a winter leads: until then autumn's question is no answer.
     bool awaitsFollowing(ColonyId id) const { return state_.awaitsFollowing(id); }
-    const PastPointer& past() const { return state_.past; } //!< what past winters taught; nothing until that is worked out
+    const PastPointer& past() const {
+        return state_.past;
+    } //!< what past winters taught; nothing until that is worked out
     bool pastFailed() const { return state_.pastFailed; } //!< it was to be worked out anew and could not be
     bool writable() const { return book_ && book_->writable(); }
     bool busy() const { return !underWay_.empty() || reading_ > 0; } //!< edits or readings are not done yet
@@ -58,8 +60,7 @@ public:
     // ---- who is told -------------------------------------------------------------------------------------------------
     using Kinds = std::vector<YardChange>;
     //! Calls `then` after every change of these kinds: a member of `context` or a function, with the colony's number or without.
-    template <class Context, class Then>
-    void onChange(Context* context, Kinds kinds, Then then);
+    template <class Context, class Then> void onChange(Context* context, Kinds kinds, Then then);
     //! The same of one colony only: the one whose number `colony`, a member of `context`, holds at that time.
     template <class Context, class Then>
     void onColony(Context* context, const ColonyId& colony, Kinds kinds, Then then);
@@ -67,7 +68,7 @@ public:
     // ---- what is chosen ----------------------------------------------------------------------------------------------
     void showDay(Date day);
     void showYard(book::YardId id);
-    void look(ColonyId id); //!< the colony being looked at: its whole history is read
+    void look(ColonyId id);                    //!< the colony being looked at: its whole history is read
     void moveCombs(advice::MovingCombs combs); //!< whether the plan of the yard may move combs between hives
 
     // ---- edits -------------------------------------------------------------------------------------------------------
@@ -96,7 +97,7 @@ public:
 
 signals:
     void changed(winterlarder::desk::YardChange what, winterlarder::desk::ColonyId id); //!< see YardChange
-    void settledDown();                                                                 //!< no edit and no reading is under way
+    void settledDown(); //!< no edit and no reading is under way
     void unreadable(const winterlarder::Problems& problems);
 
 private:
@@ -112,15 +113,14 @@ private:
     OpenBook* book_;
     YardState state_;
     std::shared_ptr<ShownNumbers> numbers_ = std::make_shared<ShownNumbers>();
-    BookChange stale_; //!< what is still to be read
+    BookChange stale_;           //!< what is still to be read
     std::set<quint64> underWay_; //!< edits of this book shown but not yet told as made
     quint64 lastEdit_ = 0;
     std::int64_t lastNumber_ = 0; //!< of an entry shown before the book numbered it
-    int reading_ = 0; //!< readings of this book asked for
+    int reading_ = 0;             //!< readings of this book asked for
 };
 
-template <class Context, class Then>
-void Yard::onChange(Context* context, Kinds kinds, Then then) {
+template <class Context, class Then> void Yard::onChange(Context* context, Kinds kinds, Then then) {
     connect(this, &Yard::changed, context, [context, kinds = std::move(kinds), then](YardChange what, ColonyId id) {
         static_cast<void>(context); // some of what is called below does without
         if (std::find(kinds.begin(), kinds.end(), what) == kinds.end()) return;

@@ -85,7 +85,8 @@ YardListModel::Place YardListModel::placeOf(const ColonyEntry& colony) const {
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     if (const auto followed = yard_->leading(colony.id)) return {urgencyOf(*followed), name};
     auto urgency = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
-    if (const auto planned = dueOf(colony.visits)) std::tie(urgency.noDay, urgency.day) = std::pair(false, planned->date);
+    if (const auto planned = dueOf(colony.visits))
+        std::tie(urgency.noDay, urgency.day) = std::pair(false, planned->date);
     return {urgency, name};
 }
 
@@ -102,7 +103,8 @@ void YardListModel::setOrder(YardOrder order) {
 void YardListModel::sortRows(std::vector<ColonyId>& rows) const {
     std::stable_sort(rows.begin(), rows.end(), [this](ColonyId a, ColonyId b) {
         const auto &one = places_.at(a), &other = places_.at(b);
-        return order_ == YardOrder::Name ? QString::localeAwareCompare(one.name, other.name) < 0 : one.urgency < other.urgency;
+        return order_ == YardOrder::Name ? QString::localeAwareCompare(one.name, other.name) < 0
+                                         : one.urgency < other.urgency;
     });
 }
 
@@ -168,7 +170,8 @@ QVariant YardListModel::yardData(int role) const {
         const auto count = static_cast<int>(yard_->colonies().size());
         const QString colonies = count == 1 ? tr("One colony") : tr("%n colonies", nullptr, count);
         const int due = dueThisWeek();
-        return due == 0 ? tr("%1, nothing due this week").arg(colonies) : tr("%1, %2 due this week").arg(colonies, QLocale().toString(due));
+        return due == 0 ? tr("%1, nothing due this week").arg(colonies)
+                        : tr("%1, %2 due this week").arg(colonies, QLocale().toString(due));
     }
     default: return {};
     }
@@ -177,9 +180,11 @@ QVariant YardListModel::yardData(int role) const {
 QString YardListModel::spoken(const ColonyEntry& colony) const {
     const QString name = colonyData(colony, Qt::DisplayRole).toString();
     if (!colony.answered || !colony.answered->answer.advice.estimate)
-        return tr("%1: %2, %3").arg(name, colonyData(colony, VerdictRole).toString(), colonyData(colony, DueRole).toString());
+        return tr("%1: %2, %3")
+            .arg(name, colonyData(colony, VerdictRole).toString(), colonyData(colony, DueRole).toString());
     return tr("%1: %2, %3; %4 in the hive")
-        .arg(name, colonyData(colony, VerdictRole).toString(), colonyData(colony, DueRole).toString(), words::spread(colony.answered->answer.advice.estimate->spread));
+        .arg(name, colonyData(colony, VerdictRole).toString(), colonyData(colony, DueRole).toString(),
+             words::spread(colony.answered->answer.advice.estimate->spread));
 }
 
 // A winter that is followed: how it goes, in place of the autumn's question asked again.
@@ -191,7 +196,8 @@ QVariant YardListModel::followedData(const FollowedWinter& followed, int role) c
     case StoresRole: return living ? QVariant(f.now.today.typical.value()) : QVariant();
     case LowRole: return living ? QVariant(f.now.today.low.value()) : QVariant();
     case HighRole: return living ? QVariant(f.now.today.high.value()) : QVariant();
-    case NeedRole: return living ? QVariant((f.now.today.typical - f.now.atForage.typical + q.reserve).value()) : QVariant();
+    case NeedRole:
+        return living ? QVariant((f.now.today.typical - f.now.atForage.typical + q.reserve).value()) : QVariant();
     case VerdictRole: return words::followedInShort(f, q.today);
     case IconRole: return words::iconName(words::likeness(f, q.today));
     case DueRole:
@@ -205,7 +211,8 @@ QVariant YardListModel::followedData(const FollowedWinter& followed, int role) c
 
 QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     switch (role) {
-    case Qt::DisplayRole: return colony.record.colony ? QString::fromStdString(*colony.record.colony) : tr("Colony without a name");
+    case Qt::DisplayRole:
+        return colony.record.colony ? QString::fromStdString(*colony.record.colony) : tr("Colony without a name");
     case Qt::AccessibleTextRole: return spoken(colony);
     case Qt::ToolTipRole: return plainTip(spoken(colony));
     case ColonyRole: return QVariant::fromValue(colony.id);

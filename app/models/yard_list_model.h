@@ -22,15 +22,15 @@ class YardListModel : public QAbstractListModel {
 public:
     enum Role {
         ColonyRole = Qt::UserRole, //!< ColonyId; id 0 for the yard's own row
-        StoresRole,   //!< typical kg, double; invalid where not known
-        LowRole,      //!< kg
-        HighRole,     //!< kg
-        NeedRole,     //!< kg
-        ScaleRole,    //!< kg at the bar's full length, the same for all rows
-        VerdictRole,  //!< words
-        IconRole,     //!< name of the drawing
-        DueRole,      //!< words
-        PendingRole,  //!< bool: the answer shown is being made anew
+        StoresRole,                //!< typical kg, double; invalid where not known
+        LowRole,                   //!< kg
+        HighRole,                  //!< kg
+        NeedRole,                  //!< kg
+        ScaleRole,                 //!< kg at the bar's full length, the same for all rows
+        VerdictRole,               //!< words
+        IconRole,                  //!< name of the drawing
+        DueRole,                   //!< words
+        PendingRole,               //!< bool: the answer shown is being made anew
     };
 
     explicit YardListModel(Yard* yard, QObject* parent = nullptr);
@@ -41,8 +41,8 @@ public:
     void setOrder(YardOrder order);
     YardOrder order() const { return order_; }
     const std::vector<ColonyId>& inOrder() const { return rows_; } //!< the colonies as they stand in the list
-    ColonyId colonyAt(int row) const; //!< id 0 for the yard's row
-    int rowOf(ColonyId id) const;     //!< 0 where it is gone or the yard is meant
+    ColonyId colonyAt(int row) const;                              //!< id 0 for the yard's row
+    int rowOf(ColonyId id) const;                                  //!< 0 where it is gone or the yard is meant
 
 private:
     //! What a colony is sorted by.
@@ -69,8 +69,8 @@ private:
     Yard* yard_;
     YardOrder order_ = YardOrder::Urgency;
     std::vector<ColonyId> rows_;
-    std::map<ColonyId, Place> places_;     //!< of every colony, as it was last told
-    mutable std::optional<double> scale_;  //!< worked out when first asked for after a change
+    std::map<ColonyId, Place> places_;    //!< of every colony, as it was last told
+    mutable std::optional<double> scale_; //!< worked out when first asked for after a change
     mutable std::optional<int> dueThisWeek_;
 };
 

@@ -124,7 +124,8 @@ YardPlan planOf(const Yard& yard) {
 
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
     YardPlan plan;
-    if (colony.answered) addJobs(plan, colony, report::tasksOf(colony.answered->question, colony.answered->answer.advice));
+    if (colony.answered)
+        addJobs(plan, colony, report::tasksOf(colony.answered->question, colony.answered->answer.advice));
     sortByDay(plan.jobs);
     return std::move(plan.jobs);
 }

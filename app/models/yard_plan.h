@@ -25,21 +25,23 @@ struct PlannedJob : report::Task {
     ColonyId id;
     QString colony;
     std::optional<book::PlannedVisitId> visit{}; //!< nothing: advised
-    bool past = false;                           //!< planned for a day before the one asked about, and neither made nor skipped
-    std::optional<CombExchange> exchange{};      //!< of combs to hang in
-    QString partner{};                           //!< the colony it is united with; empty: none is known
+    bool past = false; //!< planned for a day before the one asked about, and neither made nor skipped
+    std::optional<CombExchange> exchange{}; //!< of combs to hang in
+    QString partner{};                      //!< the colony it is united with; empty: none is known
     bool operator==(const PlannedJob&) const = default;
 };
 
 //! Everything the yard asks for, added up as on the printed plan.
 struct YardPlan {
-    std::vector<PlannedJob> jobs; //!< by day, then by colony; what is planned stands in place of what is advised of its kind
+    //! by day, then by colony; what is planned stands in place of what is advised of its kind
+    std::vector<PlannedJob> jobs;
     report::YardTotals totals;
     int feed = 0, harvest = 0, leave = 0, unite = 0, cannotSay = 0, waiting = 0;
-    std::map<tracking::FollowState, int> followed; //!< colonies whose winter is followed, by how it goes; they count nowhere else
+    //! colonies whose winter is followed, by how it goes; they count nowhere else
+    std::map<tracking::FollowState, int> followed;
     std::vector<advice::CombGift> gifts;
     advice::MovingCombs moving = advice::MovingCombs::Allowed; //!< as the keeper chose
-    bool disease = false; //!< signs of it in a colony: nothing moves between hives
+    bool disease = false;                                      //!< signs of it in a colony: nothing moves between hives
 };
 
 //! Tested: tests/app/models_test.cpp.

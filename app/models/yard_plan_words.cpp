@@ -28,7 +28,9 @@ QString yardSentence(const YardPlan& plan) {
         case State::FoodOutOfReach: parts << say::YardPlan::tr("%n with the food out of reach", nullptr, count); break;
         case State::Dwindling: parts << say::YardPlan::tr("%n dwindling", nullptr, count); break;
         case State::LessThanThought: parts << say::YardPlan::tr("%n with less than was thought", nullptr, count); break;
-        case State::FeedNotRecorded: parts << say::YardPlan::tr("%n with a feed not written down", nullptr, count); break;
+        case State::FeedNotRecorded:
+            parts << say::YardPlan::tr("%n with a feed not written down", nullptr, count);
+            break;
         case State::MoreThanNeeded: parts << say::YardPlan::tr("%n with more than is needed", nullptr, count); break;
         case State::ActNow: parts << say::YardPlan::tr("%n to be fed now", nullptr, count); break;
         case State::Dead: parts << say::YardPlan::tr("%n dead", nullptr, count); break;
@@ -37,15 +39,20 @@ QString yardSentence(const YardPlan& plan) {
     }
     if (plan.waiting > 0) parts << say::YardPlan::tr("%n being worked out", nullptr, plan.waiting);
     if (all == 0) return say::YardPlan::tr("No colony stands in this yard yet.");
-    return (all == 1 ? say::YardPlan::tr("One colony: %1.") : say::YardPlan::tr("%n colonies: %1.", nullptr, all)).arg(parts.join(QStringLiteral(", ")));
+    return (all == 1 ? say::YardPlan::tr("One colony: %1.") : say::YardPlan::tr("%n colonies: %1.", nullptr, all))
+        .arg(parts.join(QStringLiteral(", ")));
 }
 
 namespace {
 
 QString toBuyLine(const YardPlan& plan) {
     if (!plan.totals.lastSyrupDay) return {};
-    const QString said = plan.gifts.empty() ? say::YardPlan::tr("Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
-                                             : say::YardPlan::tr("Move the combs first, then buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.");
+    const QString said =
+        plan.gifts.empty()
+            ? say::YardPlan::tr(
+                  "Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
+            : say::YardPlan::tr(
+                  "Move the combs first, then buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.");
     return said.arg(words::amount(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
 }
 
@@ -53,14 +60,16 @@ QString toBuyLine(const YardPlan& plan) {
 
 QString yardSmallLine(const YardPlan& plan) {
     QStringList lines{toBuyLine(plan)};
-    if (plan.moving == advice::MovingCombs::Not) lines << say::YardPlan::tr("Planned without moving combs between hives.");
+    if (plan.moving == advice::MovingCombs::Not)
+        lines << say::YardPlan::tr("Planned without moving combs between hives.");
     lines.removeAll(QString());
     return lines.join(QLatin1Char(' '));
 }
 
 QString giftWords(const advice::CombGift& gift) {
     const auto combs = static_cast<int>(gift.combs.size());
-    const QString said = combs == 1 ? say::YardPlan::tr("one comb (%1) from %2 to %3: %4") : say::YardPlan::tr("%n combs (%1) from %2 to %3: %4", nullptr, combs);
+    const QString said = combs == 1 ? say::YardPlan::tr("one comb (%1) from %2 to %3: %4")
+                                    : say::YardPlan::tr("%n combs (%1) from %2 to %3: %4", nullptr, combs);
     return said.arg(words::amount(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to),
                     text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)));
 }
@@ -76,12 +85,18 @@ QString movedCombsWords(const YardPlan& plan) {
 }
 
 QString costWords(const book::Yard& yard, Mass sugar) {
-    const int bags = yard.bag && *yard.bag > Mass(0) ? static_cast<int>(std::ceil(sugar.value() / yard.bag->value() - 1e-9)) : 0;
+    const int bags =
+        yard.bag && *yard.bag > Mass(0) ? static_cast<int>(std::ceil(sugar.value() / yard.bag->value() - 1e-9)) : 0;
     const QString held = yard.bag ? words::kilograms(*yard.bag) : QString();
-    const QString cost = yard.sugarPricePerKg ? QStringLiteral("%1\u00a0%2").arg(QLocale().toString(sugar.value() * *yard.sugarPricePerKg, 'f', 2), QString::fromStdString(yard.currency.value_or(""))) : QString();
+    const QString cost = yard.sugarPricePerKg
+                             ? QStringLiteral("%1\u00a0%2")
+                                   .arg(QLocale().toString(sugar.value() * *yard.sugarPricePerKg, 'f', 2),
+                                        QString::fromStdString(yard.currency.value_or("")))
+                             : QString();
     if (bags == 0 && cost.isEmpty()) return {};
     if (bags == 0) return say::YardPlan::tr("costs %1").arg(cost);
-    const QString said = bags == 1 ? say::YardPlan::tr("one bag of %1").arg(held) : say::YardPlan::tr("%n bags of %1", nullptr, bags).arg(held);
+    const QString said = bags == 1 ? say::YardPlan::tr("one bag of %1").arg(held)
+                                   : say::YardPlan::tr("%n bags of %1", nullptr, bags).arg(held);
     return cost.isEmpty() ? said : say::YardPlan::tr("%1; the sugar itself costs %2").arg(said, cost);
 }
 

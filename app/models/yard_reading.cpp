@@ -9,13 +9,12 @@ namespace winterlarder::desk {
 
 namespace {
 
-void note(Problems& into, const Problems& from) {
-    into.insert(into.end(), from.begin(), from.end());
-}
+void note(Problems& into, const Problems& from) { into.insert(into.end(), from.begin(), from.end()); }
 
 // The one asked for, else the first; 0 where the book has none.
 book::YardId shownAmong(const std::vector<book::Yard>& yards, book::YardId wanted) {
-    const bool there = std::any_of(yards.begin(), yards.end(), [wanted](const auto& yard) { return yard.id == wanted; });
+    const bool there =
+        std::any_of(yards.begin(), yards.end(), [wanted](const auto& yard) { return yard.id == wanted; });
     return there ? wanted : yards.empty() ? book::YardId{} : yards.front().id;
 }
 
@@ -41,7 +40,8 @@ void readColony(YardReading& reading, book::Book& book, book::ColonyId id, const
     auto history = book::historyOf(book, id);
     if (!history.ok()) return reading.colonies.emplace_back(id, history.problems()), void();
     const auto* learned = request.past ? &request.past->learned : nullptr;
-    reading.colonies.emplace_back(id, answer::learnedCase(*history, reading.yards, book.reference(), request.day, learned));
+    reading.colonies.emplace_back(id,
+                                  answer::learnedCase(*history, reading.yards, book.reference(), request.day, learned));
     if (auto visits = stillPlanned(history->visits); !visits.empty()) reading.visits[id] = std::move(visits);
     if (id == request.open) reading.open = std::move(history).value();
 }
@@ -56,9 +56,17 @@ void readOpen(YardReading& reading, book::Book& book, book::ColonyId id) {
 Outcome<YardReading> readNow(book::Book& book, const YardRequest& request) {
     auto yards = book.all<book::Yard>();
     if (!yards.ok()) return yards.problems();
-    YardReading reading{.whole = !request.only, .day = request.day, .yards = std::move(yards).value(), .shown = {}, .colonies = {}, .visits = {}, .open = {}, .problems = {}};
+    YardReading reading{.whole = !request.only,
+                        .day = request.day,
+                        .yards = std::move(yards).value(),
+                        .shown = {},
+                        .colonies = {},
+                        .visits = {},
+                        .open = {},
+                        .problems = {}};
     reading.shown = shownAmong(reading.yards, request.yard);
-    const auto ids = reading.whole ? standingThere(reading, book) : std::vector<book::ColonyId>(request.only->begin(), request.only->end());
+    const auto ids = reading.whole ? standingThere(reading, book)
+                                   : std::vector<book::ColonyId>(request.only->begin(), request.only->end());
     for (const auto id : ids) readColony(reading, book, id, request);
     if (reading.whole && !reading.open && request.open != book::ColonyId{}) readOpen(reading, book, request.open);
     return reading;

@@ -14,11 +14,11 @@ namespace winterlarder::desk {
 
 //! What is to be read of a book for the window.
 struct YardRequest {
-    book::YardId yard{};      //!< 0, or gone: the first
-    Date day;                 //!< colonies living and standing there on this day
-    book::ColonyId open{};    //!< the colony whose whole history is wanted; 0: none
+    book::YardId yard{};                            //!< 0, or gone: the first
+    Date day;                                       //!< colonies living and standing there on this day
+    book::ColonyId open{};                          //!< the colony whose whole history is wanted; 0: none
     std::optional<std::set<book::ColonyId>> only{}; //!< nothing: the whole yard anew
-    PastPointer past{};       //!< what was learned goes into the cases; nothing: not known
+    PastPointer past{};                             //!< what was learned goes into the cases; nothing: not known
 };
 
 //! A yard on a day, read at one moment; or only some of its colonies.
@@ -28,7 +28,8 @@ struct YardReading {
     std::vector<book::Yard> yards; //!< all of the book
     book::YardId shown{};
     std::vector<std::pair<book::ColonyId, Outcome<book::ColonyCase>>> colonies;
-    std::map<book::ColonyId, std::vector<book::PlannedVisit>> visits; //!< planned, neither made nor skipped, by day; of the colonies read
+    //! planned, neither made nor skipped, by day; of the colonies read
+    std::map<book::ColonyId, std::vector<book::PlannedVisit>> visits;
     std::optional<book::ColonyHistory> open;
     Problems problems; //!< some of the book could not be read
 };

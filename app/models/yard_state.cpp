@@ -7,7 +7,9 @@ namespace winterlarder::desk {
 
 namespace {
 
-bool isOf(const ColonyEntry& entry, const book::ColonyCase& record) { return entry.answered && entry.answered->record == record; }
+bool isOf(const ColonyEntry& entry, const book::ColonyCase& record) {
+    return entry.answered && entry.answered->record == record;
+}
 
 // Whether it is another than before.
 bool put(ColonyEntry& entry, Outcome<book::ColonyCase> record) {
@@ -26,7 +28,9 @@ bool put(ColonyEntry& entry, Outcome<book::ColonyCase> record) {
 } // namespace
 
 bool inSameWinter(Date one, Date other) {
-    const auto same = [&](Hemisphere hemisphere) { return Winter::containing(one, hemisphere).autumn() == Winter::containing(other, hemisphere).autumn(); };
+    const auto same = [&](Hemisphere hemisphere) {
+        return Winter::containing(one, hemisphere).autumn() == Winter::containing(other, hemisphere).autumn();
+    };
     return same(Hemisphere::North) && same(Hemisphere::South);
 }
 
@@ -43,7 +47,8 @@ ColonyEntry* YardState::entry(ColonyId id) {
 }
 
 int YardState::position(ColonyId id) const {
-    const auto found = std::find_if(colonies.begin(), colonies.end(), [id](const auto& colony) { return colony.id == id; });
+    const auto found =
+        std::find_if(colonies.begin(), colonies.end(), [id](const auto& colony) { return colony.id == id; });
     return found == colonies.end() ? -1 : static_cast<int>(found - colonies.begin());
 }
 
@@ -98,7 +103,8 @@ YardChanges YardState::take(YardReading reading) {
     for (auto& [id, record] : reading.colonies) {
         auto* known = entry(id);
         if (!known && !reading.whole) continue;
-        ColonyEntry made = known ? std::move(*known) : ColonyEntry{.id = id, .record = {.asOf = reading.day}, .answered = nullptr};
+        ColonyEntry made =
+            known ? std::move(*known) : ColonyEntry{.id = id, .record = {.asOf = reading.day}, .answered = nullptr};
         const bool other = put(made, std::move(record));
         visitsOther = std::exchange(made.visits, std::move(reading.visits[id])) != made.visits || visitsOther;
         if (other || !known) changed.push_back(id);

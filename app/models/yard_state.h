@@ -18,9 +18,9 @@ namespace winterlarder::desk {
 struct ColonyEntry {
     ColonyId id;
     book::ColonyCase record;
-    AnsweredPointer answered; //!< of an earlier record while `pending`
-    bool pending = true;      //!< the records changed after the answer was made
-    Problems problems{};      //!< why there is no answer, where the records contradict each other
+    AnsweredPointer answered;                 //!< of an earlier record while `pending`
+    bool pending = true;                      //!< the records changed after the answer was made
+    Problems problems{};                      //!< why there is no answer, where the records contradict each other
     std::vector<book::PlannedVisit> visits{}; //!< planned, neither made nor skipped, by day
 };
 
@@ -48,13 +48,14 @@ struct YardState {
     std::vector<book::Yard> yards{};
     book::YardId shown{};
     std::optional<Date> day{};
-    ColonyId open{};                              //!< the colony being looked at
-    std::optional<book::ColonyHistory> history{}; //!< of that colony, edits shown at once among it
+    ColonyId open{};                                //!< the colony being looked at
+    std::optional<book::ColonyHistory> history{};   //!< of that colony, edits shown at once among it
     std::map<ColonyId, FollowedPointer> followed{}; //!< as far as they are worked out
-    std::set<ColonyId> awaited{};                 //!< whose winter is being worked out
+    std::set<ColonyId> awaited{};                   //!< whose winter is being worked out
     PastPointer past{};
     bool pastFailed = false; //!< it was to be worked out anew and could not be
-    advice::MovingCombs moving = advice::MovingCombs::Allowed; //!< whether the plan of the yard may move combs between hives
+    advice::MovingCombs moving =
+        advice::MovingCombs::Allowed; //!< whether the plan of the yard may move combs between hives
 
     const ColonyEntry* find(ColonyId id) const; //!< nothing where the colony is gone
     int position(ColonyId id) const;            //!< -1 where the colony is gone

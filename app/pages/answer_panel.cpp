@@ -34,14 +34,16 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     risk_ = quietAskable(this);
     ask_ = new AskRow(this);
     connect(ask_, &AskRow::answered, this, &AnswerPanel::askAnswered);
-    for (auto* label : {sentence_, target_, risk_, look_}) connect(label, &AskableLabel::numberClicked, this, &AnswerPanel::numberAsked);
+    for (auto* label : {sentence_, target_, risk_, look_})
+        connect(label, &AskableLabel::numberClicked, this, &AnswerPanel::numberAsked);
     why_ = new QPushButton(tr("Wh&y?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
     plan_ = new QPushButton(tr("Make it the &plan"), this);
     plan_->setToolTip(tr("Keeps this advice in the book with all it was computed from, and plans its visits"));
     plan_->setProperty("accent", true);
-    for (QWidget* each : std::initializer_list<QWidget*>{icon_, target_, look_, why_, plan_}) each->hide(); // until there is an answer
+    for (QWidget* each : std::initializer_list<QWidget*>{icon_, target_, look_, why_, plan_})
+        each->hide(); // until there is an answer
     icon_->setFixedSize(iconSize, iconSize);
     connect(plan_, &QPushButton::clicked, this, &AnswerPanel::planAsked);
     auto* buttons = new QVBoxLayout;
@@ -92,7 +94,9 @@ void AnswerPanel::remind(const QString& text) {
 
 void AnswerPanel::show(const ColonyEntry& colony) {
     if (!colony.problems.empty()) {
-        say(isOurs(colony.problems) ? tr("This could not be worked out.") : tr("These records disagree; put one of them right."), problemWords(colony.problems));
+        say(isOurs(colony.problems) ? tr("This could not be worked out.")
+                                    : tr("These records disagree; put one of them right."),
+            problemWords(colony.problems));
         return;
     }
     if (!colony.answered || colony.pending) {

@@ -39,7 +39,8 @@ void AskRow::show(const std::optional<advice::Ask>& ask, const ReferenceData* re
 void AskRow::offer(advice::AskKind kind, const ReferenceData* reference) {
     const QString question = text::question(kind);
     question_->setText(question);
-    question_->setMinimumWidth(std::min(fontMetrics().horizontalAdvance(question) + 4, 48 * fontMetrics().averageCharWidth()));
+    question_->setMinimumWidth(
+        std::min(fontMetrics().horizontalAdvance(question) + 4, 48 * fontMetrics().averageCharWidth()));
     choices_ = new QWidget(this);
     auto* row = new QHBoxLayout(choices_);
     row->setContentsMargins(0, 0, 0, 0);
@@ -47,15 +48,19 @@ void AskRow::offer(advice::AskKind kind, const ReferenceData* reference) {
     for (const auto& choice : choicesOf(kind)) {
         auto* button = new QPushButton(choice.words, choices_);
         button->setAccessibleName(tr("%1 %2", "question, answer").arg(question, choice.words));
-        connect(button, &QPushButton::clicked, this, [this, kind, value = choice.value] { emit answered(kind, value); });
+        connect(button, &QPushButton::clicked, this,
+                [this, kind, value = choice.value] { emit answered(kind, value); });
         row->addWidget(button);
         answers_.push_back(button);
     }
     if (row->count() == 0) {
         const auto what = kind == advice::AskKind::Tare ? QuantityField::Kind::Mass : QuantityField::Kind::Number;
-        auto* field = new QuantityField(choices_, question, what, reference ? reference->field(fieldOf(kind)) : nullptr);
+        auto* field =
+            new QuantityField(choices_, question, what, reference ? reference->field(fieldOf(kind)) : nullptr);
         field->setMaximumWidth(12 * fontMetrics().averageCharWidth());
-        connect(field, &QuantityField::valueEntered, this, [this, kind](std::optional<double> value) { if (value) emit answered(kind, *value); });
+        connect(field, &QuantityField::valueEntered, this, [this, kind](std::optional<double> value) {
+            if (value) emit answered(kind, *value);
+        });
         row->addWidget(field);
         answers_.push_back(field);
     }

@@ -70,13 +70,15 @@ void CombEntry::connectParts() {
         drawing_->setFocus();
     });
     connect(strip_, &CombStrip::combChosen, drawing_, &CombDrawing::choose);
-    connect(fields_, &CombFields::combEdited, this, [this](const book::CombRecord& comb) { emit combChanged(drawing_->chosen(), comb); });
+    connect(fields_, &CombFields::combEdited, this,
+            [this](const book::CombRecord& comb) { emit combChanged(drawing_->chosen(), comb); });
     connect(fields_, &CombFields::numberAsked, this, &CombEntry::numberAsked);
     connect(fields_, &CombFields::photographAsked, this, &CombEntry::measure);
     connect(quick_, &CombQuickForm::counted, this, &CombEntry::counted);
 }
 
-void CombEntry::show(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference, bool editable) {
+void CombEntry::show(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference,
+                     bool editable) {
     editable_ = editable;
     const bool listed = std::holds_alternative<std::vector<book::CombRecord>>(record.combs);
     const auto* count = std::get_if<book::QuickCountRecord>(&record.combs);
@@ -110,7 +112,9 @@ void CombEntry::measure() {
     auto* window = new PhotographWindow(drawing_->combs()[static_cast<std::size_t>(chosen)], this);
     window->setAttribute(Qt::WA_DeleteOnClose);
     window->offerPictures(pictures_);
-    connect(window, &QDialog::accepted, this, [this, window, chosen, look = look_] { emit combMeasured(chosen, window->measured(), window->pictures(), look); });
+    connect(window, &QDialog::accepted, this, [this, window, chosen, look = look_] {
+        emit combMeasured(chosen, window->measured(), window->pictures(), look);
+    });
     window->open();
 }
 

@@ -26,7 +26,8 @@ class CombEntry : public QWidget {
 public:
     explicit CombEntry(QWidget* parent = nullptr);
 
-    void show(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference, bool editable);
+    void show(const book::ColonyCase& record, const AnsweredColony* answered, const ReferenceData& reference,
+              bool editable);
     //! The look the combs are of, and where its photographs lie.
     void ofLook(book::LookId look, const QStringList& pictures) {
         look_ = look;
@@ -44,7 +45,8 @@ signals:
     void combChanged(int comb, const winterlarder::book::CombRecord& record);
     void counted(const winterlarder::book::QuickCountRecord& count);
     //! A comb measured on photographs, where they lie, and the look it was of when that was begun.
-    void combMeasured(int comb, const winterlarder::book::CombRecord& record, const QStringList& photographs, winterlarder::book::LookId look);
+    void combMeasured(int comb, const winterlarder::book::CombRecord& record, const QStringList& photographs,
+                      winterlarder::book::LookId look);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -40,14 +40,16 @@ constexpr int spareWidth = 60; // px around the table
 
 CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     model_ = new CombTableModel(this);
-    model_->setWish([this](std::size_t place, const book::CombRecord& comb) { yard_->changeComb(colony_, place, comb); });
+    model_->setWish(
+        [this](std::size_t place, const book::CombRecord& comb) { yard_->changeComb(colony_, place, comb); });
     table_ = new QTableView(this);
     table_->setModel(model_);
     table_->setAccessibleName(tr("The look as a table, a row a comb"));
     table_->setAlternatingRowColors(true);
     table_->setShowGrid(false);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
+    table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
+                            QAbstractItemView::AnyKeyPressed);
     table_->setTabKeyNavigation(false);
     table_->verticalHeader()->hide();
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -88,7 +90,8 @@ void CombTablePage::refresh() {
 
 void CombTablePage::chooseComb(int comb) {
     if (comb < 0 || comb >= model_->rowCount() || table_->currentIndex().row() == comb) return;
-    const int column = table_->currentIndex().isValid() ? table_->currentIndex().column() : static_cast<int>(CombTableModel::CappedColumn);
+    const int column = table_->currentIndex().isValid() ? table_->currentIndex().column()
+                                                        : static_cast<int>(CombTableModel::CappedColumn);
     table_->setCurrentIndex(model_->index(comb, column));
 }
 

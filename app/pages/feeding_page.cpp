@@ -26,8 +26,12 @@ QString recipeWords(const feeding::FeedingPlan& plan, text::NumberForm form) {
     QStringList lines;
     if (plan.syrup.sugar > Mass(0.05))
         lines << FeedingPage::tr("%1 of white sugar into %2 of water: %3 of syrup, %4 by mass")
-                     .arg(form(text::AskedNumber::Sugar, words::amount(plan.syrup.sugar)), text::amount(plan.syrup.water, words::style()), text::amount(plan.syrup.volume, words::style()), QString::fromStdString(plan.ratio.printed));
-    if (plan.fondant > Mass(0.05)) lines << FeedingPage::tr("%1 of fondant, touching the cluster").arg(form(text::AskedNumber::Fondant, words::amount(plan.fondant)));
+                     .arg(form(text::AskedNumber::Sugar, words::amount(plan.syrup.sugar)),
+                          text::amount(plan.syrup.water, words::style()),
+                          text::amount(plan.syrup.volume, words::style()), QString::fromStdString(plan.ratio.printed));
+    if (plan.fondant > Mass(0.05))
+        lines << FeedingPage::tr("%1 of fondant, touching the cluster")
+                     .arg(form(text::AskedNumber::Fondant, words::amount(plan.fondant)));
     return lines.join(QLatin1Char('\n'));
 }
 
@@ -35,22 +39,35 @@ QString ratioWords(const feeding::FeedingPlan& plan) {
     if (plan.syrup.sugar <= Mass(0.05)) return {};
     const QString days = QLocale().toString(plan.advised.warmDaysLeft), warm = words::temperature(celsius(15), 0);
     if (plan.advised.thin)
-        return FeedingPage::tr("Thin enough to take quickly: %1 days with more than %2 at their warmest are usual before the last day, time to ripen it.").arg(days, warm);
-    return FeedingPage::tr("Thick, because only %1 days with more than %2 at their warmest are usual before the last day: less water to drive off.").arg(days, warm);
+        return FeedingPage::
+            tr("Thin enough to take quickly: %1 days with more than %2 at their warmest are usual before the last day, time to ripen it.")
+                .arg(days, warm);
+    return FeedingPage::
+        tr("Thick, because only %1 days with more than %2 at their warmest are usual before the last day: less water to drive off.")
+            .arg(days, warm);
 }
 
 QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
     QStringList said;
     if (plan.lastDay && plan.syrup.sugar > Mass(0.05))
-        said << FeedingPage::tr("Nothing liquid after %1: what is taken later no longer ripens.").arg(words::date(winter.date(*plan.lastDay)));
+        said << FeedingPage::tr("Nothing liquid after %1: what is taken later no longer ripens.")
+                    .arg(words::date(winter.date(*plan.lastDay)));
     const auto& limits = plan.limits;
-    if (limits.roomFull) said << FeedingPage::tr("There is no empty comb for more: take a full comb out, or add drawn comb, before feeding on.");
+    if (limits.roomFull)
+        said << FeedingPage::tr(
+            "There is no empty comb for more: take a full comb out, or add drawn comb, before feeding on.");
     if (limits.deadlinePassed) said << FeedingPage::tr("It is too late for syrup; fondant instead.");
-    if (limits.tooSlow) said << FeedingPage::tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
+    if (limits.tooSlow)
+        said << FeedingPage::tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
     if (limits.afterAdvised) said << FeedingPage::tr("Part of it comes later than is best: begin at once.");
-    if (limits.smallLotsOnly) said << FeedingPage::tr("Thick syrup in small portions of %1 might still be taken, but may stay open.").arg(words::litres(litres(1)));
+    if (limits.smallLotsOnly)
+        said << FeedingPage::tr("Thick syrup in small portions of %1 might still be taken, but may stay open.")
+                    .arg(words::litres(litres(1)));
     if (plan.crystallisingGPerKg > 1)
-        said << FeedingPage::tr("On the coldest likely night up to %1 of 100 parts of the sugar may set as crystals: warm the syrup, give it in small portions.").arg(QLocale().toString(plan.crystallisingGPerKg / 10, 'f', 0));
+        said
+            << FeedingPage::tr(
+                   "On the coldest likely night up to %1 of 100 parts of the sugar may set as crystals: warm the syrup, give it in small portions.")
+                   .arg(QLocale().toString(plan.crystallisingGPerKg / 10, 'f', 0));
     return said;
 }
 
@@ -62,7 +79,8 @@ FeedingPage::FeedingPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     down->setSpacing(10);
     down->addWidget(advised, 3);
     down->addWidget(given_, 2);
-    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer, YardChange::Followed}, &FeedingPage::refresh);
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer, YardChange::Followed},
+                    &FeedingPage::refresh);
     yard_->onChange(this, {YardChange::Visits}, &FeedingPage::refresh);
 }
 
@@ -96,10 +114,15 @@ QWidget* FeedingPage::buildAdvised() {
 }
 
 void FeedingPage::buildGiven() {
-    given_ = new RecordList(this, yard_, FeedingPage::tr("What was fed, and visits planned"), {book::Kind::Feed, book::Kind::PlannedVisit},
-                            FeedingPage::tr("Nothing was fed yet. What you give, and the visits of a plan you made yours, stand here."));
+    given_ = new RecordList(
+        this, yard_, FeedingPage::tr("What was fed, and visits planned"), {book::Kind::Feed, book::Kind::PlannedVisit},
+        FeedingPage::tr("Nothing was fed yet. What you give, and the visits of a plan you made yours, stand here."));
     given_->addButton(FeedingPage::tr("Fe&d\u2026"), [this] {
-        askForFeed(this, yard_, {.colony = colony_, .feed = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::FeedKind::Syrup, {}, {}, ratioAdvised(), {}}});
+        askForFeed(
+            this, yard_,
+            {.colony = colony_,
+             .feed = {
+                 yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::FeedKind::Syrup, {}, {}, ratioAdvised(), {}}});
     });
     done_ = given_->addButton(FeedingPage::tr("Visit &made"), [this] { markDone(); });
     skip_ = given_->addButton(FeedingPage::tr("S&kip the visit"), [this] { skip(); });
@@ -124,7 +147,9 @@ std::optional<book::PlannedVisit> FeedingPage::chosenVisit() const {
     const auto* records = yard_->records(colony_);
     const auto& rows = given_->model()->rows();
     const int at = given_->table()->currentIndex().row();
-    if (!records || at < 0 || at >= static_cast<int>(rows.size()) || rows[static_cast<std::size_t>(at)].kind != book::Kind::PlannedVisit) return std::nullopt;
+    if (!records || at < 0 || at >= static_cast<int>(rows.size()) ||
+        rows[static_cast<std::size_t>(at)].kind != book::Kind::PlannedVisit)
+        return std::nullopt;
     for (const auto& visit : records->visits)
         if (visit.id.number == rows[static_cast<std::size_t>(at)].id) return visit;
     return std::nullopt;
@@ -150,12 +175,16 @@ void FeedingPage::refresh() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
     if (const auto leading = yard_->leading(colony_)) return showFollowed(*leading);
-    if (!colony->answered || colony->pending || yard_->awaitsFollowing(colony_)) return showNothing(FeedingPage::tr("Working it out\u2026"));
+    if (!colony->answered || colony->pending || yard_->awaitsFollowing(colony_))
+        return showNothing(FeedingPage::tr("Working it out\u2026"));
     const auto& advice = colony->answered->answer.advice;
     if (!advice.feed) {
-        return showNothing(advice.verdict == advice::Verdict::CannotSay
-                               ? FeedingPage::tr("Whether to feed cannot be said yet. Once it can, the recipe, the visits and the last day stand here.")
-                               : FeedingPage::tr("No feeding is needed. If that changes, the recipe, the visits and the last day stand here."));
+        return showNothing(
+            advice.verdict == advice::Verdict::CannotSay
+                ? FeedingPage::tr(
+                      "Whether to feed cannot be said yet. Once it can, the recipe, the visits and the last day stand here.")
+                : FeedingPage::tr(
+                      "No feeding is needed. If that changes, the recipe, the visits and the last day stand here."));
     }
     showPlan(*colony);
 }
@@ -186,7 +215,8 @@ void FeedingPage::showPlan(const ColonyEntry& colony) {
     const bool unite = advice.verdict == advice::Verdict::Unite;
     recipe_->setVisible(true);
     recipe_->say(recipeWords(*advice.feed, text::askably));
-    const QString why = unite ? FeedingPage::tr("Only if it is wintered alone after all; better to unite it.") : ratioWords(*advice.feed);
+    const QString why = unite ? FeedingPage::tr("Only if it is wintered alone after all; better to unite it.")
+                              : ratioWords(*advice.feed);
     why_->say(why);
     why_->setVisible(!why.isEmpty());
     limits_->setText(limitWords(*advice.feed, colony.answered->question.winter).join(QStringLiteral("\n\n")));

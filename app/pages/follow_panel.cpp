@@ -37,8 +37,9 @@ FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(y
     next_ = quietAskable(this);
     plot_ = new FollowPlot(this);
     key_ = quietLabel(this);
-    key_->setText(tr("Broken lines: what eighty of a hundred winters left, as forecast in autumn. Band: what eighty of a hundred that fit leave from "
-                     "today. Points: what was weighed, as stores, with eighty in a hundred odds. Dotted: the reserve; upright lines: today and the day spring forage starts."));
+    key_->setText(tr(
+        "Broken lines: what eighty of a hundred winters left, as forecast in autumn. Band: what eighty of a hundred that fit leave from "
+        "today. Points: what was weighed, as stores, with eighty in a hundred odds. Dotted: the reserve; upright lines: today and the day spring forage starts."));
     sections_ = new QVBoxLayout;
     sections_->setSpacing(3);
     auto* down = new QVBoxLayout(this);
@@ -73,27 +74,34 @@ void FollowPanel::say(const QString& headline, const QString& small, const QStri
 
 void FollowPanel::refresh() {
     const auto followed = yard_->followed(colony_);
-    if (!followed) return say(tr("Following the winter\u2026"), tr("What was seen since autumn is being held against the simulated winters."));
+    if (!followed)
+        return say(tr("Following the winter\u2026"),
+                   tr("What was seen since autumn is being held against the simulated winters."));
     if (!followed->following) {
         QStringList why;
         for (const auto& remark : followed->colony.advice.reasons) why << text::sentence(remark, words::style());
         return say(tr("This winter cannot be followed yet."), why.join(QLatin1Char(' ')));
     }
     if (!followed->begun())
-        return say(tr("This winter is still to be decided."), tr("From the day after the decision on, every weighing and glance is held against its forecast here."));
+        return say(
+            tr("This winter is still to be decided."),
+            tr("From the day after the decision on, every weighing and glance is held against its forecast here."));
     const auto& q = *followed->colony.question;
     const auto& f = *followed->following;
     if (!followed->leads()) {
         say(tr("On the way into winter: about %1 left, where the forecast expected %2.")
                 .arg(text::askably(text::AskedNumber::LeftToday, text::amount(f.now.today, words::style())),
-                     text::askably(text::AskedNumber::ExpectedToday, text::amount(f.autumn.today.typical, words::style()))),
-            tr("Until winter begins what to do is said above, from what is known today; then it is said here too."), {}, f.state != tracking::FollowState::Dead);
+                     text::askably(text::AskedNumber::ExpectedToday,
+                                   text::amount(f.autumn.today.typical, words::style()))),
+            tr("Until winter begins what to do is said above, from what is known today; then it is said here too."), {},
+            f.state != tracking::FollowState::Dead);
         plot_->show(followSeries(*followed), q.year);
         return;
     }
     const bool living = f.state != tracking::FollowState::Dead;
-    say(text::followHeadline(q, f, words::style(), text::askably), text::followRisk(q, f, words::style(), text::askably),
-        text::followNext(q, f, words::style(), text::askably), living);
+    say(text::followHeadline(q, f, words::style(), text::askably),
+        text::followRisk(q, f, words::style(), text::askably), text::followNext(q, f, words::style(), text::askably),
+        living);
     if (living) plot_->show(followSeries(*followed), q.year);
     showSections(*followed);
 }

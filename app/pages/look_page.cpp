@@ -45,9 +45,7 @@ QWidget* named(QWidget* parent, QLabel* name, QWidget* field) {
     return both;
 }
 
-const ReferenceData* referenceOf(const OpenBook* book) {
-    return book ? book->reference().get() : nullptr;
-}
+const ReferenceData* referenceOf(const OpenBook* book) { return book ? book->reference().get() : nullptr; }
 
 QString fromBook(const OpenBook* book, const QString& path) {
     if (!book || !book->state()) return path;
@@ -78,16 +76,20 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     layout->addWidget(evidence_);
     connectFields();
     connectDoubts();
-    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer, YardChange::Followed, YardChange::History}, &LookPage::refresh);
+    yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer, YardChange::Followed, YardChange::History},
+                    &LookPage::refresh);
 }
 
 QLayout* LookPage::buildHead() {
     newLook_ = new QPushButton(tr("&New look"), this);
-    newLook_->setToolTip(tr("A new look of the day asked about; its combs begin as they were seen within the last sixty days, else empty"));
+    newLook_->setToolTip(tr(
+        "A new look of the day asked about; its combs begin as they were seen within the last sixty days, else empty"));
     lookDetails_ = new QPushButton(tr("&Queen, temper, note\u2026"), this);
     hive_ = new QPushButton(tr("Hive\u2026"), this);
     connect(newLook_, &QPushButton::clicked, this, &LookPage::beginLook);
-    connect(lookDetails_, &QPushButton::clicked, this, [this] { if (yard_->find(colony_)) askForLook(this, yard_, yard_->lookToEdit(colony_)); });
+    connect(lookDetails_, &QPushButton::clicked, this, [this] {
+        if (yard_->find(colony_)) askForLook(this, yard_, yard_->lookToEdit(colony_));
+    });
     connect(hive_, &QPushButton::clicked, this, [this] {
         const auto* colony = yard_->find(colony_);
         const auto* records = yard_->records(colony_);
@@ -109,8 +111,10 @@ void LookPage::beginLook() {
     const auto* records = yard_->records(colony_);
     if (!colony || !records || !yard_->writable()) return;
     // A look of today that has no combs yet (only bees were counted) gets them.
-    auto look = colony->record.lookedOn == colony->record.asOf ? yard_->lookToEdit(colony_) : newLook(*records, colony->record.asOf);
-    if (std::holds_alternative<std::monostate>(look.combs)) look.combs = emptyCombs(colony->record.hive, *yard_->book()->reference());
+    auto look = colony->record.lookedOn == colony->record.asOf ? yard_->lookToEdit(colony_)
+                                                               : newLook(*records, colony->record.asOf);
+    if (std::holds_alternative<std::monostate>(look.combs))
+        look.combs = emptyCombs(colony->record.hive, *yard_->book()->reference());
     yard_->writeLook(look);
     drawing()->choose(0);
     drawing()->setFocus();
@@ -122,7 +126,8 @@ QWidget* LookPage::buildRecordFields() {
     bees_ = new BeesField(fields);
     row->addWidget(named(fields, plainLabel(fields, tr("Bees:")), withGuideLink(bees_, yard_, text::GuidePage::Bees)));
     weighing_ = new WeighingField(fields);
-    row->addWidget(named(fields, plainLabel(fields, tr("Weighed:")), withGuideLink(weighing_, yard_, text::GuidePage::Weight)));
+    row->addWidget(
+        named(fields, plainLabel(fields, tr("Weighed:")), withGuideLink(weighing_, yard_, text::GuidePage::Weight)));
     return fields;
 }
 
@@ -131,9 +136,8 @@ void LookPage::connectFields() {
     connect(combs_, &CombEntry::combChanged, this, [this](int comb, const book::CombRecord& record) {
         yard_->changeComb(colony_, static_cast<std::size_t>(comb), record);
     });
-    connect(combs_, &CombEntry::counted, this, [this](const book::QuickCountRecord& count) {
-        editLook([&](book::Look& look) { look.combs = count; });
-    });
+    connect(combs_, &CombEntry::counted, this,
+            [this](const book::QuickCountRecord& count) { editLook([&](book::Look& look) { look.combs = count; }); });
     connect(combs_, &CombEntry::numberAsked, this, &LookPage::numberAsked);
     connect(combs_, &CombEntry::combMeasured, this, &LookPage::writeMeasured);
     connect(bees_, &BeesField::valueEntered, this, [this](BeesToldBy kind, double value) {
@@ -171,7 +175,8 @@ void LookPage::askAboutDoubts(bool editable) {
         doubts_->ask(*doubt, {});
         return true;
     };
-    if (const auto* weighing = book::newestWeighing(*records, colony->record.asOf); weighing && ask(*weighing, weighing->weighing.sure)) {
+    if (const auto* weighing = book::newestWeighing(*records, colony->record.asOf);
+        weighing && ask(*weighing, weighing->weighing.sure)) {
         doubted_ = *weighing;
         return;
     }
@@ -195,16 +200,19 @@ void LookPage::beSure() {
 }
 
 // The photograph stays with the look; what lies beside the book is named from the book's folder.
-void LookPage::writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs, book::LookId measured) {
+void LookPage::writeMeasured(int comb, const book::CombRecord& record, const QStringList& photographs,
+                             book::LookId measured) {
     auto found = lookNumbered(measured);
     auto* combs = found ? std::get_if<std::vector<book::CombRecord>>(&found->combs) : nullptr;
     if (!combs || comb < 0 || comb >= static_cast<int>(combs->size()))
-        return yard_->book()->report({inputProblem("the comb that was measured is no longer in the book", "measure it again on the look that is shown")});
+        return yard_->book()->report({inputProblem("the comb that was measured is no longer in the book",
+                                                   "measure it again on the look that is shown")});
     auto& look = *found;
     (*combs)[static_cast<std::size_t>(comb)] = record;
     for (const auto& path : photographs) {
         const auto kept = fromBook(yard_->book(), path).toStdString();
-        if (std::find(look.photographs.begin(), look.photographs.end(), kept) == look.photographs.end()) look.photographs.push_back(kept);
+        if (std::find(look.photographs.begin(), look.photographs.end(), kept) == look.photographs.end())
+            look.photographs.push_back(kept);
     }
     yard_->writeLook(look);
 }
@@ -222,7 +230,8 @@ QStringList LookPage::picturesOfLook() const {
     if (!book || !book->state()) return {};
     const QDir folder = QFileInfo(book->state()->file).absoluteDir();
     QStringList paths;
-    for (const auto& kept : yard_->lookToEdit(colony_).photographs) paths << folder.absoluteFilePath(QString::fromStdString(kept));
+    for (const auto& kept : yard_->lookToEdit(colony_).photographs)
+        paths << folder.absoluteFilePath(QString::fromStdString(kept));
     return paths;
 }
 
@@ -259,42 +268,51 @@ void LookPage::refresh() {
     heading_->setText(heading(*colony));
     const auto* records = yard_->records(colony_);
     const bool editable = yard_->writable() && records;
-    if (const auto* reference = referenceOf(yard_->book())) combs_->show(colony->record, colony->answered.get(), *reference, editable);
+    if (const auto* reference = referenceOf(yard_->book()))
+        combs_->show(colony->record, colony->answered.get(), *reference, editable);
     combs_->ofLook(yard_->lookToEdit(colony_).id, picturesOfLook());
     const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
     nothing_->setVisible(!std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs));
     const bool winter = yard_->leading(colony_) != nullptr;
-    nothing_->setText(winter ? tr("In the cold leave the hive closed: what can be told from outside (its weight, its heft, bees flying, a glance under the lid) is written down on the page On the scale. "
-                                  "Once it is warm enough to open, \u201cNew look\u201d hangs the hive's combs here. Or only count them:")
-                      : quick ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
-                            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the hive's empty combs here; write on each what it holds, and count the combs the bees cover. Or only count them:"));
-    if (const auto* reference = referenceOf(yard_->book())) bees_->useLimits(*reference), weighing_->useLimits(*reference);
+    nothing_->setText(
+        winter
+            ? tr("In the cold leave the hive closed: what can be told from outside (its weight, its heft, bees flying, a glance under the lid) is written down on the page On the scale. "
+                 "Once it is warm enough to open, \u201cNew look\u201d hangs the hive's combs here. Or only count them:")
+        : quick
+            ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
+            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the hive's empty combs here; write on each what it holds, and count the combs the bees cover. Or only count them:"));
+    if (const auto* reference = referenceOf(yard_->book()))
+        bees_->useLimits(*reference), weighing_->useLimits(*reference);
     bees_->show(colony->record.bees);
     const auto* weighing = records ? book::newestWeighing(*records, colony->record.asOf) : nullptr;
     weighing_->show(weighing ? std::optional(weighing->weighing) : std::nullopt, colony->record.asOf);
-    for (QWidget* field : std::initializer_list<QWidget*>{bees_, weighing_, lookDetails_, hive_}) field->setEnabled(editable);
+    for (QWidget* field : std::initializer_list<QWidget*>{bees_, weighing_, lookDetails_, hive_})
+        field->setEnabled(editable);
     const bool bare = std::holds_alternative<std::monostate>(colony->record.combs);
     newLook_->setEnabled(editable && (bare || colony->record.lookedOn != colony->record.asOf));
     askAboutDoubts(editable);
     showEvidence(*colony);
 }
 
-CombDrawing* LookPage::drawing() const {
-    return combs_->drawing();
-}
+CombDrawing* LookPage::drawing() const { return combs_->drawing(); }
 
-QDoubleSpinBox* LookPage::share(Zone zone) const {
-    return combs_->fields()->share(zone);
-}
+QDoubleSpinBox* LookPage::share(Zone zone) const { return combs_->fields()->share(zone); }
 
 void LookPage::showEvidence(const ColonyEntry& colony) {
     if (!colony.answered || colony.pending || !colony.answered->answer.advice.estimate) return evidence_->say({});
     const auto& advice = colony.answered->answer.advice;
     QStringList pieces;
     for (const auto& share : advice.estimate->shares)
-        pieces << tr("%1 %2 (%3)").arg(words::evidence(stores::idOf(share.evidence.kind)), words::amount(share.says.typical), words::date(share.evidence.date));
-    const QString stores = tr("Stores %1: %2.").arg(text::askably(text::AskedNumber::Stores, words::spread(advice.estimate->spread)), pieces.join(tr("; ")));
-    evidence_->say(advice.bees ? tr("%1 Bees about %2.").arg(stores, text::askably(text::AskedNumber::Bees, words::bees(*advice.bees))) : stores);
+        pieces << tr("%1 %2 (%3)")
+                      .arg(words::evidence(stores::idOf(share.evidence.kind)), words::amount(share.says.typical),
+                           words::date(share.evidence.date));
+    const QString stores = tr("Stores %1: %2.")
+                               .arg(text::askably(text::AskedNumber::Stores, words::spread(advice.estimate->spread)),
+                                    pieces.join(tr("; ")));
+    evidence_->say(
+        advice.bees
+            ? tr("%1 Bees about %2.").arg(stores, text::askably(text::AskedNumber::Bees, words::bees(*advice.bees)))
+            : stores);
 }
 
 } // namespace winterlarder::desk

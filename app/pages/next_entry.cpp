@@ -18,7 +18,9 @@ namespace winterlarder::desk {
 namespace {
 
 bool lacksBees(const ColonyEntry& colony) { return beesToldBy(colony.record.bees) == BeesToldBy::NotTold; }
-bool lacksStores(const ColonyEntry& colony) { return std::holds_alternative<std::monostate>(colony.record.combs) && colony.record.weighings.empty(); }
+bool lacksStores(const ColonyEntry& colony) {
+    return std::holds_alternative<std::monostate>(colony.record.combs) && colony.record.weighings.empty();
+}
 
 bool hasSuper(const ColonyEntry& colony) {
     const auto& boxes = colony.record.hive.boxes;
@@ -44,7 +46,8 @@ NextEntry::NextEntry(QWidget* parent) : Card(parent) {
     weighingRow_ = row(tr("or what the hive weighs, or how heavy it feels"), weighing_);
     flow_ = new AskRow(this);
     supers_ = new AskRow(this);
-    for (QWidget* each : std::initializer_list<QWidget*>{beesRow_, combsRow_, weighingRow_, flow_, supers_}) down->addWidget(each);
+    for (QWidget* each : std::initializer_list<QWidget*>{beesRow_, combsRow_, weighingRow_, flow_, supers_})
+        down->addWidget(each);
     for (auto* asked : {flow_, supers_}) connect(asked, &AskRow::answered, this, &NextEntry::askAnswered);
     hide();
 }
@@ -62,7 +65,9 @@ QWidget* NextEntry::row(const QString& words, QWidget* field) {
     return whole;
 }
 
-bool NextEntry::lacks(const ColonyEntry& colony) { return colony.problems.empty() && (lacksBees(colony) || lacksStores(colony)); }
+bool NextEntry::lacks(const ColonyEntry& colony) {
+    return colony.problems.empty() && (lacksBees(colony) || lacksStores(colony));
+}
 
 void NextEntry::show(const ColonyEntry& colony, bool writable, const ReferenceData* reference) {
     const bool wanted = writable && lacks(colony);
@@ -73,7 +78,9 @@ void NextEntry::show(const ColonyEntry& colony, bool writable, const ReferenceDa
     if (lacksBees(colony) && !bees_->number()->hasFocus()) bees_->suggest(BeesToldBy::CoveredCombs);
     for (auto* each : {combsRow_, weighingRow_}) each->setVisible(lacksStores(colony));
     if (lacksStores(colony)) weighing_->show(std::nullopt, colony.record.asOf);
-    const auto ask = [](AskRow* in, advice::AskKind kind, bool open) { in->show(open ? std::optional(advice::Ask{kind}) : std::nullopt, nullptr); };
+    const auto ask = [](AskRow* in, advice::AskKind kind, bool open) {
+        in->show(open ? std::optional(advice::Ask{kind}) : std::nullopt, nullptr);
+    };
     ask(flow_, advice::AskKind::FlowToCome, !colony.record.site.autumnFlow);
     ask(supers_, advice::AskKind::SuperFor, hasSuper(colony) && !colony.record.hive.supersFor);
 }

@@ -50,7 +50,8 @@ PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     learn_ = new QCheckBox(tr("Past wi&nters of these bees correct the forecast in this yard"), this);
     since_ = quietLabel(this, Lines::One);
     forget_ = new QPushButton(tr("Begin ane&w from today"), this);
-    forget_->setToolTip(tr("Winters decided before the day asked about are no longer learned from; nothing is deleted"));
+    forget_->setToolTip(
+        tr("Winters decided before the day asked about are no longer learned from; nothing is deleted"));
     remember_ = new QPushButton(tr("&Learn from all winters again"), this);
     table_ = forecastTable(this, model_);
     auto* row = new QWidget(this);
@@ -61,9 +62,12 @@ PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     down->addWidget(said_);
     down->addWidget(row);
     down->addWidget(table_, 1);
-    connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& changed) { changed.learn = on; }); });
-    connect(forget_, &QPushButton::clicked, this, [this] { change([day = yard_->asOf()](book::Yard& changed) { changed.learnSince = day; }); });
-    connect(remember_, &QPushButton::clicked, this, [this] { change([](book::Yard& changed) { changed.learnSince.reset(); }); });
+    connect(learn_, &QCheckBox::toggled, this,
+            [this](bool on) { change([on](book::Yard& changed) { changed.learn = on; }); });
+    connect(forget_, &QPushButton::clicked, this,
+            [this] { change([day = yard_->asOf()](book::Yard& changed) { changed.learnSince = day; }); });
+    connect(remember_, &QPushButton::clicked, this,
+            [this] { change([](book::Yard& changed) { changed.learnSince.reset(); }); });
     yard_->onChange(this, {YardChange::Past, YardChange::Colonies}, &PastPage::refresh);
     refresh();
 }
@@ -78,7 +82,8 @@ void PastPage::change(const std::function<void(book::Yard&)>& change) {
 
 QStringList PastPage::lines() const {
     const auto& past = yard_->past();
-    if (!past && yard_->pastFailed()) return {tr("Past winters could not be looked at; nothing is learned from them for now.")};
+    if (!past && yard_->pastFailed())
+        return {tr("Past winters could not be looked at; nothing is learned from them for now.")};
     if (!past) return {tr("Past winters are being looked at\u2026")};
     const auto& style = words::style();
     const auto& bees = past->learned.bees;
@@ -112,7 +117,8 @@ void PastPage::refresh() {
     forget_->setEnabled(writable && shown->learn && (!shown->learnSince || shown->learnSince != yard_->asOf()));
     remember_->setVisible(shown && shown->learnSince);
     remember_->setEnabled(writable && shown->learn);
-    since_->setText(shown && shown->learnSince ? tr("Learned from since %1.").arg(words::longDate(*shown->learnSince)) : QString());
+    since_->setText(shown && shown->learnSince ? tr("Learned from since %1.").arg(words::longDate(*shown->learnSince))
+                                               : QString());
     model_->show(yard_->past() ? yard_->past()->forecasts : std::vector<PastForecast>{});
     table_->setVisible(model_->rowCount() > 0);
     showing_ = false;

@@ -62,7 +62,8 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     layout->setSpacing(0);
     layout->addWidget(plot_, 1);
     layout->addLayout(below);
-    connect(plot_, &WinterPlot::dayRead, this, [this](const QString& text) { caption_->setText(text.isEmpty() ? caption() : text); });
+    connect(plot_, &WinterPlot::dayRead, this,
+            [this](const QString& text) { caption_->setText(text.isEmpty() ? caption() : text); });
     connect(plot_, &WinterPlot::seenChanged, this, &PicturePanel::showSeen);
 }
 
@@ -94,8 +95,13 @@ QString PicturePanel::caption() const {
     const QString winters = QLocale().toString(picture.winters);
     const auto seen = plot_->seen();
     const QString reserve = words::wholeKilograms(Mass(picture.reserveKg));
-    if (!seen) return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones fall below %2.").arg(winters, reserve);
-    const auto dateAt = [&](double place) { return words::date(picture.winter.date(std::clamp(SeasonDay{static_cast<int>(std::lround(place))}, firstSeasonDay, lastSeasonDay))); };
+    if (!seen)
+        return tr("Twenty of %1 winters, each standing for five in a hundred; dashed ones fall below %2.")
+            .arg(winters, reserve);
+    const auto dateAt = [&](double place) {
+        return words::date(picture.winter.date(
+            std::clamp(SeasonDay{static_cast<int>(std::lround(place))}, firstSeasonDay, lastSeasonDay)));
+    };
     return tr("%2 to %3: twenty of %1 winters, each standing for five in a hundred; dashed ones fall below %4.")
         .arg(winters, dateAt(seen->first), dateAt(seen->last), reserve);
 }
@@ -144,7 +150,8 @@ void PicturePanel::tryOut(const std::shared_ptr<const WinterPicture>& picture, c
 void PicturePanel::offer(const advice::Advice& advice) {
     // Shown and hidden only where that changes: each time the whole window is laid out.
     const auto offers = [&](advice::OptionKind kind) {
-        return std::any_of(advice.options.begin(), advice.options.end(), [kind](const auto& option) { return option.kind == kind; });
+        return std::any_of(advice.options.begin(), advice.options.end(),
+                           [kind](const auto& option) { return option.kind == kind; });
     };
     for (auto& [kind, button] : chips_)
         if (!offers(kind)) button->hide();
@@ -165,7 +172,8 @@ void PicturePanel::offer(const advice::Advice& advice) {
     }
     orderTabs();
     offerLabel_->setVisible(!advice.options.empty());
-    for (QWidget* each : std::initializer_list<QWidget*>{keep_, more_, fewer_}) each->setEnabled(!advice.options.empty());
+    for (QWidget* each : std::initializer_list<QWidget*>{keep_, more_, fewer_})
+        each->setEnabled(!advice.options.empty());
 }
 
 // Made last, the options would be reached last.
@@ -196,15 +204,16 @@ void PicturePanel::layOver() {
 void PicturePanel::saveAs() {
     if (!shown_ || shown_->picture.empty()) return;
     const QString name = QString::fromStdString(shown_->record.colony.value_or("winter"));
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save picture"), inDocuments(name + QStringLiteral(".png")), tr("Pictures (*.png *.svg *.pdf)"));
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save picture"), inDocuments(name + QStringLiteral(".png")), tr("Pictures (*.png *.svg *.pdf)"));
     if (path.isEmpty()) return;
     const auto picture = std::shared_ptr<const WinterPicture>(shown_, &shown_->picture);
-    if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path, plot_->seen()))
-        warnPlainly(this, tr("Not saved"), tr("The picture could not be written to %1. Choose another folder.").arg(path));
+    if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path,
+                          plot_->seen()))
+        warnPlainly(this, tr("Not saved"),
+                    tr("The picture could not be written to %1. Choose another folder.").arg(path));
 }
 
-void PicturePanel::copyNumbers() {
-    QApplication::clipboard()->setText(plot_->numbers());
-}
+void PicturePanel::copyNumbers() { QApplication::clipboard()->setText(plot_->numbers()); }
 
 } // namespace winterlarder::desk

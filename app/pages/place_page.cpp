@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/place_page.h"
 
-#include "answer/site_of_case.h"
 #include "fields/day_field.h"
 #include "fields/place_field.h"
-#include "models/problem_words.h"
 #include "models/words.h"
 #include "pages/weather_part.h"
 #include "plots/curve_plot.h"
@@ -29,9 +27,8 @@ namespace winterlarder::desk {
 namespace {
 
 using Quantity = QuantityField::Kind;
-constexpr int columnGap = 26; // px
+constexpr int columnGap = 26;   // px
 constexpr int notesRest = 1000; // ms until a hand that types rests
-constexpr int everyYear = 2001; // any year without a leap day
 
 QLabel* heading(QWidget* parent, const QString& words) {
     auto* label = plainLabel(parent, words);
@@ -97,7 +94,8 @@ void PlacePage::build() {
 
 void PlacePage::arrange() {
     if (!columns_) return;
-    const int both = columns_->itemAt(0)->minimumSize().width() + columns_->itemAt(1)->minimumSize().width() + columnGap;
+    const int both =
+        columns_->itemAt(0)->minimumSize().width() + columns_->itemAt(1)->minimumSize().width() + columnGap;
     const bool beside = width() >= both + columns_->contentsMargins().left() + columns_->contentsMargins().right();
     const auto wanted = beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
     if (columns_->direction() == wanted) return;
@@ -151,16 +149,21 @@ QLayout* PlacePage::buildWhere() {
     form->addRow(tr("autumn flow"), flow_);
     form->addRow(tr("forage"), notes_);
     connect(name_, &QLineEdit::editingFinished, this, [this] {
-        if (!name_->text().trimmed().isEmpty()) change([this](book::Yard& yard) { yard.name = name_->text().trimmed().toStdString(); });
+        if (!name_->text().trimmed().isEmpty())
+            change([this](book::Yard& yard) { yard.name = name_->text().trimmed().toStdString(); });
     });
     connect(place_, &PlaceField::chosen, this, [this] {
         change([this](book::Yard& yard) {
             yard.site.where = *place_->place();
-            if (place_->heightM()) yard.site.elevationM = place_->heightM(); // a place's own; else the one that was said stays
+            if (place_->heightM())
+                yard.site.elevationM = place_->heightM(); // a place's own; else the one that was said stays
         });
     });
-    connect(elevation_, &QuantityField::valueEntered, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.site.elevationM = value; }); });
-    connect(flow_, &QComboBox::activated, this, [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = chosenFlow(); }); });
+    connect(elevation_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
+        change([value](book::Yard& yard) { yard.site.elevationM = value; });
+    });
+    connect(flow_, &QComboBox::activated, this,
+            [this] { change([this](book::Yard& yard) { yard.site.autumnFlow = chosenFlow(); }); });
     connect(own_, &QCheckBox::toggled, this, [this](bool on) {
         ownFields_->setVisible(on);
         if (on) writeOwnClimate();
@@ -184,7 +187,8 @@ QLayout* PlacePage::buildOwnClimate() {
     const QLocale locale;
     for (int month = 0; month < 12; ++month) {
         const QString name = locale.standaloneMonthName(month + 1, QLocale::ShortFormat);
-        auto* field = quantity(tr("Mean temperature of %1").arg(locale.standaloneMonthName(month + 1)), Quantity::Temperature, "site.monthly_mean_c");
+        auto* field = quantity(tr("Mean temperature of %1").arg(locale.standaloneMonthName(month + 1)),
+                               Quantity::Temperature, "site.monthly_mean_c");
         field->setMaximumWidth(fontMetrics().averageCharWidth() * 11);
         auto* label = quietLabel(this, Lines::One);
         label->setText(name);
@@ -197,10 +201,12 @@ QLayout* PlacePage::buildOwnClimate() {
     return grid;
 }
 
-void PlacePage::addSeason(QGridLayout* grid, const QString& words, std::optional<book::DayOfYear> book::YardSeason::*date,
+void PlacePage::addSeason(QGridLayout* grid, const QString& words,
+                          std::optional<book::DayOfYear> book::YardSeason::*date,
                           std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
     const int row = grid->rowCount();
-    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)), quietLabel(this, Lines::One)};
+    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)),
+                      quietLabel(this, Lines::One)};
     field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
     field.day->leaveOutTheYear();
     field.day->setRange(Date::of(everyYear, 1, 1), Date::of(everyYear, 12, 31));
@@ -242,7 +248,8 @@ std::optional<book::FlowStrength> PlacePage::chosenFlow() const {
 }
 
 QLayout* PlacePage::buildWishes() {
-    risk_ = new QuantityField(this, tr("Winters of a hundred that may fall below the reserve"), Quantity::Number, nullptr);
+    risk_ =
+        new QuantityField(this, tr("Winters of a hundred that may fall below the reserve"), Quantity::Number, nullptr);
     reserve_ = quantity(tr("Reserve that should be left in spring"), Quantity::Mass, "wish.reserve_kg");
     visits_ = quantity(tr("Days between visits"), Quantity::Whole, "wish.visit_every_days");
     auto* weekdayRow = new QWidget(this);
@@ -288,7 +295,9 @@ QLayout* PlacePage::buildWishes() {
     connect(visits_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
         if (value) change([value](book::Yard& yard) { yard.wish.visitEveryDays = static_cast<int>(*value); });
     });
-    connect(price_, &QuantityField::valueEntered, this, [this](std::optional<double> value) { change([value](book::Yard& yard) { yard.sugarPricePerKg = value; }); });
+    connect(price_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
+        change([value](book::Yard& yard) { yard.sugarPricePerKg = value; });
+    });
     connect(bag_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
         change([value](book::Yard& yard) { yard.bag = value ? std::optional(Mass(*value)) : std::nullopt; });
     });
@@ -296,7 +305,8 @@ QLayout* PlacePage::buildWishes() {
         const std::string letters = currency_->text().trimmed().toUpper().toStdString();
         change([&](book::Yard& yard) { yard.currency = letters.empty() ? std::nullopt : std::optional(letters); });
     });
-    connect(learn_, &QCheckBox::toggled, this, [this](bool on) { change([on](book::Yard& yard) { yard.learn = on; }); });
+    connect(learn_, &QCheckBox::toggled, this,
+            [this](bool on) { change([on](book::Yard& yard) { yard.learn = on; }); });
     return form;
 }
 
@@ -345,56 +355,6 @@ void PlacePage::change(const Change& change) {
 }
 
 // Once all twelve months and the latitude are there; till then the station goes on.
-void PlacePage::writeOwnClimate() {
-    if (showing_ || !own_->isChecked() || !latitude_->value()) return;
-    book::OwnClimateRecord own;
-    if (const auto* shown = yard_->shownYard())
-        if (const auto* before = std::get_if<book::OwnClimateRecord>(&shown->site.where)) own = *before;
-    own.latitude = *latitude_->value();
-    for (std::size_t month = 0; month < 12; ++month) {
-        const auto mean = months_[month]->value();
-        if (!mean) return;
-        own.monthlyMeanC[month] = *mean;
-    }
-    change([&own](book::Yard& yard) { yard.site.where = own; });
-}
-
-void PlacePage::showSeason(const book::Yard& yard) {
-    const climate::SeasonDates* derived = nullptr;
-    Winter winter(Hemisphere::North, 2000);
-    for (const auto& colony : yard_->colonies())
-        if (!derived && colony.answered) {
-            derived = &colony.answered->answer.advice.season;
-            winter = colony.answered->question.winter;
-        }
-    for (const auto& field : season_) {
-        const auto& own = yard.season.*field.date;
-        field.own->setChecked(own.has_value());
-        field.day->setEnabled(own.has_value() && yard_->writable());
-        const auto* date = derived && (derived->*field.derived) ? &*(derived->*field.derived) : nullptr;
-        const QDate climateDay = date ? words::toQDate(winter.date(date->day)) : QDate(everyYear, 10, 1);
-        const int day = own ? own->day : climateDay.day(), month = own ? own->month : climateDay.month();
-        field.day->show(*Date::of(everyYear, month, std::min(day, QDate(everyYear, month, 1).daysInMonth())));
-        field.said->setText(!date ? tr("not known") : date->exact ? words::date(winter.date(date->day)) : tr("%1, give or take %n days", nullptr, static_cast<int>(date->sdDays + 0.5)).arg(words::date(winter.date(date->day))));
-    }
-}
-
-void PlacePage::showClimate(const book::Yard& yard) {
-    const auto& reference = *yard_->book()->reference();
-    const auto site = answer::siteOf(yard.site, {}, reference);
-    if (!site.ok()) {
-        curve_->clear();
-        return said_->setText(problemWords(site.problems().front()));
-    }
-    curve_->show(site->curve, Winter::containing(yard_->asOf().value_or(*Date::of(2000, 10, 1)), site->curve.hemisphere()));
-    const auto* station = site->stationId.empty() ? nullptr : reference.station(site->stationId);
-    const auto* source = station ? reference.source(station->source) : nullptr;
-    QString said = station ? tr("Curve of %1, %2 above the sea.").arg(placeWords(PlaceChoice(station->id), reference), words::height(station->elevationM)) : tr("Your own temperatures.");
-    if (site->heightShiftK != 0) said = tr("%1 Corrected by %2 for the height.").arg(said, words::temperatureShift(kelvins(site->heightShiftK)));
-    if (source) said = tr("%1 Source: %2").arg(said, QString::fromStdString(source->citation));
-    said_->setText(said);
-}
-
 void PlacePage::refresh() {
     const auto* shown = yard_->shownYard();
     setEnabled(shown != nullptr);
@@ -402,7 +362,8 @@ void PlacePage::refresh() {
     if (!built_) build();
     showing_ = true;
     const bool writable = yard_->writable();
-    for (auto* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) child->setEnabled(writable || child == curve_);
+    for (auto* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
+        child->setEnabled(writable || child == curve_);
     if (!name_->hasFocus()) name_->setText(QString::fromStdString(shown->name));
     place_->show(shown->site.where, shown->site.elevationM);
     elevation_->show(shown->site.elevationM);
@@ -417,12 +378,15 @@ void PlacePage::refresh() {
     if (notesOf_ != shown->id) writeNotes(); // before another yard's are shown
     const bool typing = notesOf_ == shown->id || (notes_->hasFocus() && notesShownOf_ == shown->id);
     notesShownOf_ = shown->id;
-    if (notes_->toPlainText().toStdString() != shown->forageNotes && !typing) notes_->setPlainText(QString::fromStdString(shown->forageNotes));
+    if (notes_->toPlainText().toStdString() != shown->forageNotes && !typing)
+        notes_->setPlainText(QString::fromStdString(shown->forageNotes));
     risk_->show(shown->wish.shortRisk ? std::optional(100 * *shown->wish.shortRisk) : std::nullopt);
     reserve_->show(shown->wish.reserve ? std::optional(shown->wish.reserve->value()) : std::nullopt);
     visits_->show(shown->wish.visitEveryDays);
     for (int day = 1; day <= 7; ++day)
-        weekdays_[static_cast<std::size_t>(day - 1)]->setChecked(std::find(shown->wish.visitWeekdays.begin(), shown->wish.visitWeekdays.end(), day) != shown->wish.visitWeekdays.end());
+        weekdays_[static_cast<std::size_t>(day - 1)]->setChecked(std::find(shown->wish.visitWeekdays.begin(),
+                                                                           shown->wish.visitWeekdays.end(),
+                                                                           day) != shown->wish.visitWeekdays.end());
     namePrice();
     price_->show(shown->sugarPricePerKg);
     bag_->show(shown->bag ? std::optional(shown->bag->value()) : std::nullopt);

@@ -64,6 +64,7 @@ private:
         QLabel* said;
     };
     using Change = std::function<void(book::Yard&)>;
+    static constexpr int everyYear = 2001; //!< any year without a leap day
 
     void build();
     void arrange(); //!< beside or below each other, as there is room

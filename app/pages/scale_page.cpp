@@ -21,13 +21,18 @@
 namespace winterlarder::desk {
 
 ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
-    weighings_ = new RecordList(this, yard_, tr("Weighings and glances, newest first"), {book::Kind::Weighing, book::Kind::Sighting, book::Kind::WinterOutcome},
-                                tr("The hive was not weighed yet. A hand scale under one side, or a heft, already narrows what is in it."));
+    weighings_ = new RecordList(
+        this, yard_, tr("Weighings and glances, newest first"),
+        {book::Kind::Weighing, book::Kind::Sighting, book::Kind::WinterOutcome},
+        tr("The hive was not weighed yet. A hand scale under one side, or a heft, already narrows what is in it."));
     weighings_->addButton(tr("Wei&gh\u2026"), [this] {
-        askForWeighing(this, yard_, {.colony = colony_, .weighing = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::ScaleReading{}}});
+        askForWeighing(
+            this, yard_,
+            {.colony = colony_, .weighing = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::ScaleReading{}}});
     });
     weighings_->addButton(tr("A scale's &log\u2026"), [this] {
-        const QString file = QFileDialog::getOpenFileName(this, tr("The log of a scale"), {}, tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
+        const QString file = QFileDialog::getOpenFileName(this, tr("The log of a scale"), {},
+                                                          tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
         if (!file.isEmpty()) (new ScaleLogDialog(yard_, colony_, file, this))->open();
     });
     weighings_->addButton(tr("A gla&nce\u2026"), [this] {
@@ -38,7 +43,8 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     });
     auto* guide = new QHBoxLayout;
     guide->addStretch(1);
-    for (const auto page : {text::GuidePage::Weight, text::GuidePage::Winter}) guide->addWidget(new GuideLink(this, yard_, page, GuideLink::As::Title));
+    for (const auto page : {text::GuidePage::Weight, text::GuidePage::Winter})
+        guide->addWidget(new GuideLink(this, yard_, page, GuideLink::As::Title));
     setGuidePage(this, text::GuidePage::Weight);
     plot_ = new ScalePlot(this);
     caption_ = quietLabel(this);
@@ -102,9 +108,12 @@ void ScalePage::refresh() {
     caption_->setVisible(!following);
     const auto* colony = yard_->find(colony_);
     const bool known = colony && colony->answered && !colony->pending && !colony->answered->picture.empty();
-    caption_->setText(known ? tr("Points: stores as weighed and seen, with eighty in a hundred odds. Band: what eighty of a hundred simulated winters leave.")
-                            : tr("Here what was measured stands against what the model expects, once both are known."));
-    line_->show(known && !yard_->leading(colony_) ? colony->answered->answer.advice.weighLine : std::vector<advice::WeighPoint>{});
+    caption_->setText(
+        known
+            ? tr("Points: stores as weighed and seen, with eighty in a hundred odds. Band: what eighty of a hundred simulated winters leave.")
+            : tr("Here what was measured stands against what the model expects, once both are known."));
+    line_->show(known && !yard_->leading(colony_) ? colony->answered->answer.advice.weighLine
+                                                  : std::vector<advice::WeighPoint>{});
     if (!known) return plot_->clear();
     plot_->show(scaleSeries(colony->answered->picture), colony->answered->picture.winter);
 }

@@ -72,7 +72,8 @@ QLayout* StartPage::buildHead(QWidget* inside) {
     words->setSpacing(4);
     words->addWidget(heading(inside, tr("Will what is in the hive last until spring forage starts?"), 1.5));
     auto* lead = quietLabel(inside);
-    lead->setText(tr("Three questions, then your yard. Everything you write is kept in one file on your computer, and every step can be taken back."));
+    lead->setText(tr(
+        "Three questions, then your yard. Everything you write is kept in one file on your computer, and every step can be taken back."));
     words->addWidget(lead);
     open_ = quietLabel(inside);
     words->addWidget(open_);
@@ -180,13 +181,12 @@ void StartPage::proposeBoxes() {
     colonies_->proposeBoxes(format->family == "Langstroth" && america ? 2 : 1, format->isOneRoom());
 }
 
-QString StartPage::fault() const {
-    return fault_->isHidden() ? QString() : fault_->text();
-}
+QString StartPage::fault() const { return fault_->isHidden() ? QString() : fault_->text(); }
 
 void StartPage::begin() {
     QString wrong;
-    if (!place_->place()) wrong = tr("Say where the bees are: choose a place from the list, or type latitude and longitude.");
+    if (!place_->place())
+        wrong = tr("Say where the bees are: choose a place from the list, or type latitude and longitude.");
     else if (yard_->text().trimmed().isEmpty()) wrong = tr("The yard needs a name.");
     else wrong = colonies_->fault();
     fault_->setText(wrong);
@@ -194,8 +194,11 @@ void StartPage::begin() {
     if (!place_->place()) return place_->search()->setFocus();
     if (yard_->text().trimmed().isEmpty()) return yard_->setFocus();
     if (!wrong.isEmpty()) return colonies_->goToFault();
-    const auto units = metric_->isChecked() ? UnitSystem::Metric : states_->isChecked() ? UnitSystem::UnitedStates : UnitSystem::Imperial;
-    emit finished({yard_->text().trimmed(), *place_->place(), place_->heightM(), QString::fromStdString(format_->format()->id), colonies_->colonies(), units});
+    const auto units = metric_->isChecked()   ? UnitSystem::Metric
+                       : states_->isChecked() ? UnitSystem::UnitedStates
+                                              : UnitSystem::Imperial;
+    emit finished({yard_->text().trimmed(), *place_->place(), place_->heightM(),
+                   QString::fromStdString(format_->format()->id), colonies_->colonies(), units});
 }
 
 // The hand is where the first answer goes.

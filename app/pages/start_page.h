@@ -22,7 +22,7 @@ struct Beginning {
     QString yard;
     PlaceChoice place;
     std::optional<double> heightM; //!< of the place
-    QString format; //!< id of a hive format; how new colonies are housed
+    QString format;                //!< id of a hive format; how new colonies are housed
     std::vector<ColoniesField::Entered> colonies;
     UnitSystem units = UnitSystem::Metric;
 };

@@ -18,14 +18,23 @@ namespace winterlarder::desk {
 StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     which_ = new QComboBox(this);
     nameChoice(which_, tr("What to read"));
-    which_->addItems({tr("everything written down of this colony"), tr("every step of the whole book"), tr("past forecasts against what happened")});
-    records_ = new RecordList(this, yard_, tr("Everything written down of this colony, newest first"), {}, tr("Nothing is written down yet. Looks, weighings, feeds, harvests, treatments and notes will stand here."));
+    which_->addItems({tr("everything written down of this colony"), tr("every step of the whole book"),
+                      tr("past forecasts against what happened")});
+    records_ = new RecordList(
+        this, yard_, tr("Everything written down of this colony, newest first"), {},
+        tr("Nothing is written down yet. Looks, weighings, feeds, harvests, treatments and notes will stand here."));
     const auto today = [this] { return yard_->asOf().value_or(*Date::of(2000, 1, 1)); };
-    records_->addButton(tr("&Note\u2026"), [this, today] { askForNote(this, yard_, {.colony = colony_, .date = today()}); });
-    records_->addButton(tr("Ha&rvest\u2026"), [this, today] { askForHarvest(this, yard_, {.colony = colony_, .harvest = {today(), Mass(0)}}); });
-    records_->addButton(tr("Treat&ment\u2026"), [this, today] { askForTreatment(this, yard_, {.colony = colony_, .date = today()}); });
-    records_->addButton(tr("How the &winter went\u2026"), [this, today] { askForOutcome(this, yard_, {.colony = colony_, .date = today()}); });
-    records_->addButton(tr("What became of it\u2026"), [this, today] { askForFate(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("&Note\u2026"),
+                        [this, today] { askForNote(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("Ha&rvest\u2026"), [this, today] {
+        askForHarvest(this, yard_, {.colony = colony_, .harvest = {today(), Mass(0)}});
+    });
+    records_->addButton(tr("Treat&ment\u2026"),
+                        [this, today] { askForTreatment(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("How the &winter went\u2026"),
+                        [this, today] { askForOutcome(this, yard_, {.colony = colony_, .date = today()}); });
+    records_->addButton(tr("What became of it\u2026"),
+                        [this, today] { askForFate(this, yard_, {.colony = colony_, .date = today()}); });
     buildSteps();
     stack_ = new QStackedWidget(this);
     stack_->addWidget(records_);

@@ -71,21 +71,23 @@ void WeatherPart::show(const std::vector<book::WeatherLog>& logs) {
     std::set<Date> days;
     for (const auto& log : logs)
         for (const auto& day : log.days) days.insert(day.date);
-    said_->setText(days.empty() ? tr("No measured temperatures yet: past days of a winter are simulated like those to come.")
-                                : tr("Days measured: %1, %2 to %3; the last table: %4.").arg(days.size())
-                                      .arg(words::longDate(*days.begin()), words::longDate(*days.rbegin()), QString::fromStdString(logs.back().origin)));
+    said_->setText(days.empty()
+                       ? tr("No measured temperatures yet: past days of a winter are simulated like those to come.")
+                       : tr("Days measured: %1, %2 to %3; the last table: %4.")
+                             .arg(days.size())
+                             .arg(words::longDate(*days.begin()), words::longDate(*days.rbegin()),
+                                  QString::fromStdString(logs.back().origin)));
 }
 
 QString WeatherPart::said() const { return said_->text(); }
 
 void WeatherPart::askForFile() {
-    const QString file = QFileDialog::getOpenFileName(this, tr("Daily temperatures"), {}, tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
+    const QString file = QFileDialog::getOpenFileName(this, tr("Daily temperatures"), {},
+                                                      tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
     if (!file.isEmpty()) importFile(file);
 }
 
-void WeatherPart::importFile(const QString& file) {
-    (new WeatherDialog(yard_, file, this))->open();
-}
+void WeatherPart::importFile(const QString& file) { (new WeatherDialog(yard_, file, this))->open(); }
 
 void WeatherPart::removeLast() {
     if (last_ != book::WeatherLogId{}) yard_->apply(book::SingleEdit(book::RemoveWeatherLog{last_}));
@@ -93,7 +95,8 @@ void WeatherPart::removeLast() {
 
 // ---- the table ---------------------------------------------------------------------------------------------------------
 
-WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) : QDialog(parent), yard_(yard), file_(file), key_(yard->book()->newFilesKey()) {
+WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent)
+    : QDialog(parent), yard_(yard), file_(file), key_(yard->book()->newFilesKey()) {
     setWindowTitle(tr("Daily temperatures: %1").arg(QFileInfo(file).fileName()));
     setAttribute(Qt::WA_DeleteOnClose);
     columns_ = new QLineEdit(this);
@@ -128,16 +131,15 @@ WeatherDialog::WeatherDialog(Yard* yard, const QString& file, QWidget* parent) :
     preview();
 }
 
-WeatherDialog::~WeatherDialog() {
-    yard_->book()->files()->drop(key_);
-}
+WeatherDialog::~WeatherDialog() { yard_->book()->files()->drop(key_); }
 
 QString WeatherDialog::said() const { return said_->text(); }
 
 namespace {
 
 // By date.
-Outcome<std::vector<book::DayTemperature>> readDays(const QString& file, const std::string& columnNames, exchange::TemperatureScale scale, const std::stop_token& stop) {
+Outcome<std::vector<book::DayTemperature>> readDays(const QString& file, const std::string& columnNames,
+                                                    exchange::TemperatureScale scale, const std::stop_token& stop) {
     const auto columns = exchange::temperatureColumns(columnNames);
     if (!columns) return columns.problems();
     const auto text = readFile(file, limits::tableText, stop);
@@ -158,10 +160,13 @@ void WeatherDialog::preview() {
     sure_->hide();
     import_->setEnabled(false);
     said_->setText(tr("Reading\u2026"));
-    const auto scale = unit_->currentIndex() == 1 ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
+    const auto scale =
+        unit_->currentIndex() == 1 ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
     yard_->book()->files()->ask(
         key_, NewestWork::Turn::Last, this,
-        [file = file_, columns = columns_->text().trimmed().toStdString(), scale](const std::stop_token& stop) { return readDays(file, columns, scale, stop); },
+        [file = file_, columns = columns_->text().trimmed().toStdString(), scale](const std::stop_token& stop) {
+            return readDays(file, columns, scale, stop);
+        },
         [this](Outcome<std::vector<book::DayTemperature>> days) {
             if (days.ok()) show(std::move(days).value());
             else tell(days.problems());
@@ -181,10 +186,13 @@ void WeatherDialog::tell(const Problems& problems) {
 void WeatherDialog::show(std::vector<book::DayTemperature> days) {
     days_ = std::move(days);
     if (days_.empty()) return said_->setText(tr("No day with a temperature is in it."));
-    const auto coldest = std::min_element(days_.begin(), days_.end(), [](const auto& a, const auto& b) { return a.meanC < b.meanC; });
-    said_->setText(tr("Days: %1, %2 to %3, the coldest %4. They hold for every colony of the yard; where tables overlap the later one counts.")
-                       .arg(days_.size())
-                       .arg(words::longDate(days_.front().date), words::longDate(days_.back().date), words::temperature(celsius(coldest->meanC), 1)));
+    const auto coldest =
+        std::min_element(days_.begin(), days_.end(), [](const auto& a, const auto& b) { return a.meanC < b.meanC; });
+    said_->setText(
+        tr("Days: %1, %2 to %3, the coldest %4. They hold for every colony of the yard; where tables overlap the later one counts.")
+            .arg(days_.size())
+            .arg(words::longDate(days_.front().date), words::longDate(days_.back().date),
+                 words::temperature(celsius(coldest->meanC), 1)));
     if (const auto doubt = answer::doubtOfDays(days_, yard_->book()->today())) {
         said_->setText(said_->text() + QLatin1Char('\n') + text::sentence(doubt->says, words::style()));
         sure_->show();
@@ -201,9 +209,10 @@ void WeatherDialog::carryOut() {
     if (!shown || days_.empty()) return;
     book::WeatherLog log{.yard = shown->id, .origin = QFileInfo(file_).fileName().toStdString()};
     log.days = days_;
-    yard_->apply(book::SingleEdit(book::AddWeatherLog{log}), [self = QPointer<WeatherDialog>(this)](const Problems& problems) {
-        if (self && problems.empty()) self->accept();
-    });
+    yard_->apply(book::SingleEdit(book::AddWeatherLog{log}),
+                 [self = QPointer<WeatherDialog>(this)](const Problems& problems) {
+                     if (self && problems.empty()) self->accept();
+                 });
 }
 
 } // namespace winterlarder::desk

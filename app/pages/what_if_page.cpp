@@ -32,15 +32,29 @@ double mostAmount() { return valueIn(kilograms(25), words::shownMass()); }
 Mass massIn(const QDoubleSpinBox* field) { return massOf(field->value(), words::shownMass()); }
 
 book::ColonyCase noCase() {
-    return {.colony = {}, .yard = {}, .asOf = *Date::of(2000, 1, 1), .lookedOn = {}, .site = {}, .hive = {}, .bees = {}, .combs = {}, .weighings = {},
-            .moisturePercent = {}, .feeds = {}, .harvests = {}, .season = {}, .feeder = {}, .wish = {}};
+    return {.colony = {},
+            .yard = {},
+            .asOf = *Date::of(2000, 1, 1),
+            .lookedOn = {},
+            .site = {},
+            .hive = {},
+            .bees = {},
+            .combs = {},
+            .weighings = {},
+            .moisturePercent = {},
+            .feeds = {},
+            .harvests = {},
+            .season = {},
+            .feeder = {},
+            .wish = {}};
 }
 
 } // namespace
 
 WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), wished_(noCase()) {
     auto* lead = quietLabel(this);
-    lead->setText(tr("Move a slider: the picture above and the chances here follow. Nothing is written down until you make it the plan."));
+    lead->setText(tr(
+        "Move a slider: the picture above and the chances here follow. Nothing is written down until you make it the plan."));
     chances_ = plainLabel(this);
     chances_->setWordWrap(true);
     chances_->setAccessibleDescription(tr("Chances of what is tried"));
@@ -79,7 +93,8 @@ QWidget* WhatIfPage::sliderWith(QDoubleSpinBox* number, const QString& name) {
     setTabOrder(slider, number);
     sliders_[number] = slider;
     slider->setAccessibleName(tr("Slider: %1").arg(name));
-    connect(slider, &QSlider::valueChanged, number, [number](int value) { number->setValue(static_cast<double>(value) / stepsPerUnit); });
+    connect(slider, &QSlider::valueChanged, number,
+            [number](int value) { number->setValue(static_cast<double>(value) / stepsPerUnit); });
     connect(number, &QDoubleSpinBox::valueChanged, slider, [slider](double value) {
         const QSignalBlocker quiet(slider);
         slider->setValue(static_cast<int>(value * stepsPerUnit + 0.5));
@@ -171,11 +186,13 @@ void WhatIfPage::reset() {
     if (wish_ == WhatIf{}) return refresh();
     const bool demand = wish_.changesDemand();
     wish_ = {};
-    for (QObject* field : std::initializer_list<QObject*>{take_, sugar_, bees_, forage_, wrapped_}) field->blockSignals(true);
+    for (QObject* field : std::initializer_list<QObject*>{take_, sugar_, bees_, forage_, wrapped_})
+        field->blockSignals(true);
     for (auto* field : {take_, sugar_}) field->setValue(0);
     for (auto* field : {bees_, forage_}) field->setValue(0);
     wrapped_->setChecked(false);
-    for (QObject* field : std::initializer_list<QObject*>{take_, sugar_, bees_, forage_, wrapped_}) field->blockSignals(false);
+    for (QObject* field : std::initializer_list<QObject*>{take_, sugar_, bees_, forage_, wrapped_})
+        field->blockSignals(false);
     for (auto* slider : findChildren<QSlider*>()) slider->setValue(0);
     if (demand) emit demandDropped();
     emit tried(nullptr, {});
@@ -253,16 +270,20 @@ void WhatIfPage::tryOut() {
     plan_->setEnabled(false);
     if (!trials_ || !isEnabled()) {
         const bool soon = isEnabled() && own_ && !own_->picture.empty();
-        chances_->setText(soon         ? tr("Simulating the winters\u2026")
-                          : isUnderWay() ? tr("What can be tried is the autumn's question; this winter is under way. The page \u201cOn the scale\u201d says how it goes and what to do.")
-                                         : tr("Nothing can be tried before there is an answer."));
+        chances_->setText(
+            soon ? tr("Simulating the winters\u2026")
+            : isUnderWay()
+                ? tr("What can be tried is the autumn's question; this winter is under way. The page \u201cOn the scale\u201d says how it goes and what to do.")
+                : tr("Nothing can be tried before there is an answer."));
         recipe_->clear();
         state_->clear();
         return;
     }
     trial_ = trials_->tryOut(wish_);
     say(*trial_);
-    if (any) emit tried(trial_->picture, tr("Tried out over %1 winters; nothing of it is written down.").arg(QLocale().toString(trial_->picture->winters)));
+    if (any)
+        emit tried(trial_->picture, tr("Tried out over %1 winters; nothing of it is written down.")
+                                        .arg(QLocale().toString(trial_->picture->winters)));
     else emit tried(nullptr, {});
     plan_->setEnabled(wish_.changesAmounts() && !preview_ && yard_->writable());
 }
@@ -270,11 +291,15 @@ void WhatIfPage::tryOut() {
 void WhatIfPage::say(const Trials::Trial& trial) {
     const auto& base = trials_->base();
     const auto& left = (own_ ? *own_ : base).answer.advice;
-    const auto alone = std::find_if(left.options.begin(), left.options.end(), [](const auto& each) { return each.kind == advice::OptionKind::Leave; });
+    const auto alone = std::find_if(left.options.begin(), left.options.end(),
+                                    [](const auto& each) { return each.kind == advice::OptionKind::Leave; });
     if (alone == left.options.end()) return chances_->clear();
-    chances_->setText(tr("As tried, %1 or more are left in %2 of 100 simulated winters, and in %3 the food runs out; left as it is, in %4, and in %5. About %6 would be left when spring forage starts.")
-                          .arg(words::wholeKilograms(base.answer.advice.reserve), words::ofHundred(trial.option.touchReserve.others()), words::ofHundred(trial.option.runOut), words::ofHundred(alone->touchReserve.others()),
-                               words::ofHundred(alone->runOut), words::spread(trial.option.springReserve)));
+    chances_->setText(
+        tr("As tried, %1 or more are left in %2 of 100 simulated winters, and in %3 the food runs out; left as it is, in %4, and in %5. About %6 would be left when spring forage starts.")
+            .arg(words::wholeKilograms(base.answer.advice.reserve),
+                 words::ofHundred(trial.option.touchReserve.others()), words::ofHundred(trial.option.runOut),
+                 words::ofHundred(alone->touchReserve.others()), words::ofHundred(alone->runOut),
+                 words::spread(trial.option.springReserve)));
     recipe_->setText(trial.plan ? recipeWords(*trial.plan) : QString());
     state_->setText(preview_ ? tr("A first sight over few winters; the full answer follows.") : QString());
 }
@@ -284,7 +309,8 @@ void WhatIfPage::makePlan() {
     if (!trial_ || !own_ || !yard_->book()) return;
     const auto& base = trials_->base();
     const auto advice = adviceOf(*trial_, base, wish_);
-    const auto accepted = answer::acceptanceOf(colony_, base.record, base.question, advice, *yard_->book()->reference(), words::style());
+    const auto accepted =
+        answer::acceptanceOf(colony_, base.record, base.question, advice, *yard_->book()->reference(), words::style());
     if (const auto* records = yard_->records(colony_)) yard_->apply(planInstead(accepted, *records, base.record.asOf));
     reset();
 }

@@ -69,11 +69,11 @@ private:
     Yard* yard_;
     ColonyId colony_;
     WhatIf wish_;
-    AnsweredPointer own_;              //!< the colony's answer the page stands on
-    std::optional<Trials> ownTrials_;  //!< of that answer; nothing while its winters are not there
-    std::optional<Trials> trials_;     //!< of the answer with the demand wished
+    AnsweredPointer own_;             //!< the colony's answer the page stands on
+    std::optional<Trials> ownTrials_; //!< of that answer; nothing while its winters are not there
+    std::optional<Trials> trials_;    //!< of the answer with the demand wished
     std::optional<Trials::Trial> trial_;
-    book::ColonyCase wished_;          //!< the case the demand wished was asked with
+    book::ColonyCase wished_; //!< the case the demand wished was asked with
     bool preview_ = false;
     bool stale_ = true; //!< something changed since the last refresh
     QDoubleSpinBox *take_, *sugar_;

@@ -70,7 +70,8 @@ void paintBar(QPainter& painter, const QRectF& bar, const QModelIndex& index, co
     painter.drawLine(QPointF(tick, bar.top() - 4), QPointF(tick, bar.bottom() + 4));
 }
 
-void paintYard(QPainter& painter, const QRect& inside, const QModelIndex& index, const QFont& font, const Colours& colours) {
+void paintYard(QPainter& painter, const QRect& inside, const QModelIndex& index, const QFont& font,
+               const Colours& colours) {
     painter.setFont(sized(font, 1.3, true));
     painter.setPen(colours.text);
     const int first = QFontMetrics(painter.font()).height();
@@ -78,8 +79,9 @@ void paintYard(QPainter& painter, const QRect& inside, const QModelIndex& index,
                      QFontMetrics(painter.font()).elidedText(index.data().toString(), Qt::ElideRight, inside.width()));
     painter.setFont(sized(font, 0.94, false));
     painter.setPen(colours.quietText);
-    painter.drawText(QRect(inside.left(), inside.top() + first + 2, inside.width(), QFontMetrics(painter.font()).height()), Qt::AlignLeft | Qt::AlignVCenter,
-                     index.data(YardListModel::DueRole).toString());
+    painter.drawText(
+        QRect(inside.left(), inside.top() + first + 2, inside.width(), QFontMetrics(painter.font()).height()),
+        Qt::AlignLeft | Qt::AlignVCenter, index.data(YardListModel::DueRole).toString());
 }
 
 } // namespace
@@ -111,10 +113,13 @@ void YardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
     const QString verdict = pending ? tr("working it out") : index.data(YardListModel::VerdictRole).toString();
     const int verdictWidth = QFontMetrics(option.font).horizontalAdvance(verdict);
     painter->setPen(colours.text);
-    painter->drawText(QRect(inside.right() - verdictWidth, inside.top(), verdictWidth + 1, nameHeight), Qt::AlignRight | Qt::AlignVCenter, verdict);
+    painter->drawText(QRect(inside.right() - verdictWidth, inside.top(), verdictWidth + 1, nameHeight),
+                      Qt::AlignRight | Qt::AlignVCenter, verdict);
     painter->setFont(nameFont);
-    painter->drawText(QRect(inside.left(), inside.top(), inside.width() - verdictWidth - 10, nameHeight), Qt::AlignLeft | Qt::AlignVCenter,
-                      QFontMetrics(nameFont).elidedText(index.data().toString(), Qt::ElideRight, inside.width() - verdictWidth - 10));
+    painter->drawText(
+        QRect(inside.left(), inside.top(), inside.width() - verdictWidth - 10, nameHeight),
+        Qt::AlignLeft | Qt::AlignVCenter,
+        QFontMetrics(nameFont).elidedText(index.data().toString(), Qt::ElideRight, inside.width() - verdictWidth - 10));
 
     painter->setFont(option.font);
     const QVariant stores = index.data(YardListModel::StoresRole);
@@ -122,16 +127,19 @@ void YardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
     const int middle = inside.top() + nameHeight + 2;
     if (stores.isValid()) {
         painter->setOpacity(pending ? 0.45 : 1);
-        paintBar(*painter, QRectF(inside.left(), middle + line / 2.0 - 4.5, inside.width() - amountWidth - 8, 9), index, colours);
+        paintBar(*painter, QRectF(inside.left(), middle + line / 2.0 - 4.5, inside.width() - amountWidth - 8, 9), index,
+                 colours);
         painter->setOpacity(1);
         painter->setPen(colours.text);
-        painter->drawText(QRect(inside.right() - amountWidth, middle, amountWidth + 1, line), Qt::AlignRight | Qt::AlignVCenter,
+        painter->drawText(QRect(inside.right() - amountWidth, middle, amountWidth + 1, line),
+                          Qt::AlignRight | Qt::AlignVCenter,
                           pending ? QStringLiteral("\u2026") : words::wholeKilograms(Mass(stores.toDouble())));
     }
     const int last = middle + line + 2;
     painter->setPen(colours.quietText);
     if (!pending) {
-        painter->drawText(QRect(inside.left(), last, inside.width() - iconSize - 6, line), Qt::AlignLeft | Qt::AlignVCenter, index.data(YardListModel::DueRole).toString());
+        painter->drawText(QRect(inside.left(), last, inside.width() - iconSize - 6, line),
+                          Qt::AlignLeft | Qt::AlignVCenter, index.data(YardListModel::DueRole).toString());
         const QString icon = index.data(YardListModel::IconRole).toString();
         if (!icon.isEmpty())
             painter->drawPixmap(QPointF(inside.right() - iconSize + 1, last + (line - iconSize) / 2.0),

@@ -50,7 +50,8 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
         stale_ = true;
         if (isVisible()) refresh();
     });
-    yard_->onChange(this, {YardChange::Answer, YardChange::Visits, YardChange::Followed, YardChange::Moving}, &YardView::refreshSoon);
+    yard_->onChange(this, {YardChange::Answer, YardChange::Visits, YardChange::Followed, YardChange::Moving},
+                    &YardView::refreshSoon);
     refresh();
 }
 
@@ -91,13 +92,15 @@ QWidget* YardView::buildVisitButtons() {
     auto* across = new QHBoxLayout(row);
     across->setContentsMargins(0, 0, 0, 0);
     auto* hint = quietLabel(row);
-    hint->setText(tr("\u201cAdvised\u201d is what today's answers ask for; \u201cMake it the plan\u201d on a colony's page makes it yours. Enter on a row opens its colony."));
+    hint->setText(tr(
+        "\u201cAdvised\u201d is what today's answers ask for; \u201cMake it the plan\u201d on a colony's page makes it yours. Enter on a row opens its colony."));
     made_ = new QPushButton(tr("Visit &made"), row);
     skip_ = new QPushButton(tr("S&kip the visit"), row);
     across->addWidget(hint, 1);
     for (auto* button : {made_, skip_}) across->addWidget(button);
     connect(made_, &QPushButton::clicked, this, [this] {
-        if (const auto* job = chosenVisit()) yard_->apply(book::SingleEdit(madeOnItsDay(*job->visit, *job->date, yard_->asOf())));
+        if (const auto* job = chosenVisit())
+            yard_->apply(book::SingleEdit(madeOnItsDay(*job->visit, *job->date, yard_->asOf())));
     });
     connect(skip_, &QPushButton::clicked, this, [this] {
         if (const auto* job = chosenVisit()) yard_->apply(book::SingleEdit(book::SkipVisit{*job->visit}));
@@ -123,8 +126,10 @@ void YardView::fitVisitButtons() {
 // An empty yard shows how to begin.
 QWidget* YardView::buildEmpty() {
     empty_ = new Card(this);
-    auto* words = plainLabel(empty_, tr("The yard is empty. Add a colony: its name and the hive it lives in. Then write down one look \u2013 which combs hold honey, and how many the bees "
-                                "cover \u2013 and the answer stands here: whether it lasts, what to feed, or what may come off."));
+    auto* words = plainLabel(
+        empty_,
+        tr("The yard is empty. Add a colony: its name and the hive it lives in. Then write down one look \u2013 which combs hold honey, and how many the bees "
+           "cover \u2013 and the answer stands here: whether it lasts, what to feed, or what may come off."));
     words->setWordWrap(true);
     addColony_ = new QPushButton(tr("&Add a colony\u2026"), empty_);
     connect(addColony_, &QPushButton::clicked, this, &YardView::colonyWanted);
@@ -180,13 +185,15 @@ void YardView::buildMovingSwitch() {
     moving_ = new QCheckBox(tr("Move combs between hives"), card);
     moving_->setToolTip(tr("Off: the plan and all answers as they are if every comb stays in its hive"));
     static_cast<QVBoxLayout*>(card->layout())->insertWidget(1, moving_);
-    connect(moving_, &QCheckBox::clicked, this, [this](bool on) { yard_->moveCombs(on ? advice::MovingCombs::Allowed : advice::MovingCombs::Not); });
+    connect(moving_, &QCheckBox::clicked, this,
+            [this](bool on) { yard_->moveCombs(on ? advice::MovingCombs::Allowed : advice::MovingCombs::Not); });
 }
 
 void YardView::showTotals(const YardPlan& plan) {
     sugar_->setText(plan.totals.sugar > Mass(0.05) ? words::amount(plan.totals.sugar) : tr("none"));
     QStringList more;
-    if (const auto* yard = yard_->shownYard(); yard && plan.totals.sugar > Mass(0.05)) more << costWords(*yard, plan.totals.sugar);
+    if (const auto* yard = yard_->shownYard(); yard && plan.totals.sugar > Mass(0.05))
+        more << costWords(*yard, plan.totals.sugar);
     more.removeAll({});
     sugarElse_->setVisible(!more.isEmpty());
     sugarElse_->setText(more.join(QLatin1Char('\n')));

@@ -15,16 +15,12 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr int largestSide = 4000; // px; a phone's picture is made no larger than this in memory
+constexpr int largestSide = 4000;    // px; a phone's picture is made no larger than this in memory
 constexpr double rectifiedEdge = 12; // mm
 
-hive::PlanePoint plane(QPointF point) {
-    return {point.x(), point.y()};
-}
+hive::PlanePoint plane(QPointF point) { return {point.x(), point.y()}; }
 
-double apart(hive::PlanePoint a, hive::PlanePoint b) {
-    return std::hypot(a.x - b.x, a.y - b.y);
-}
+double apart(hive::PlanePoint a, hive::PlanePoint b) { return std::hypot(a.x - b.x, a.y - b.y); }
 
 // A projective map does not care for a common factor; QTransform does: what has a small or negative third part it takes to lie behind
 // the eye and leaves out. So the factor is such that the third part is 1 at a place that is seen.
@@ -51,13 +47,19 @@ MarkedBy usualMarks(const hive::Outline& outline) {
 }
 
 bool PhotographedFace::traced() const {
-    return std::any_of(tracings.begin(), tracings.end(), [](const hive::Tracing& each) { return each.kind != hive::TracedKind::Comb && each.points.size() >= 3; });
+    return std::any_of(tracings.begin(), tracings.end(), [](const hive::Tracing& each) {
+        return each.kind != hive::TracedKind::Comb && each.points.size() >= 3;
+    });
 }
 
 QStringList markNames(MarkedBy markedBy) {
-    if (markedBy == MarkedBy::Corners) return {say::Photograph::tr("top left corner"), say::Photograph::tr("top right corner"), say::Photograph::tr("bottom right corner"), say::Photograph::tr("bottom left corner")};
-    return {say::Photograph::tr("left end of the comb at the bar"), say::Photograph::tr("right end of the comb at the bar"), say::Photograph::tr("somewhere low on the left side"), say::Photograph::tr("somewhere low on the right side"),
-            say::Photograph::tr("lowest point")};
+    if (markedBy == MarkedBy::Corners)
+        return {say::Photograph::tr("top left corner"), say::Photograph::tr("top right corner"),
+                say::Photograph::tr("bottom right corner"), say::Photograph::tr("bottom left corner")};
+    return {say::Photograph::tr("left end of the comb at the bar"),
+            say::Photograph::tr("right end of the comb at the bar"),
+            say::Photograph::tr("somewhere low on the left side"),
+            say::Photograph::tr("somewhere low on the right side"), say::Photograph::tr("lowest point")};
 }
 
 std::optional<QImage> readUpright(const QString& path, QString& fault, const std::stop_token& stop) {
@@ -65,14 +67,17 @@ std::optional<QImage> readUpright(const QString& path, QString& fault, const std
     QImageReader reader(&file);
     reader.setAutoTransform(true);
     const QSize size = reader.size();
-    if (size.isValid() && std::max(size.width(), size.height()) > largestSide) reader.setScaledSize(size.scaled(largestSide, largestSide, Qt::KeepAspectRatio));
+    if (size.isValid() && std::max(size.width(), size.height()) > largestSide)
+        reader.setScaledSize(size.scaled(largestSide, largestSide, Qt::KeepAspectRatio));
     const QImage picture = reader.read();
     if (!picture.isNull()) return picture.convertToFormat(QImage::Format_RGB32);
-    fault = say::Photograph::tr("%1 is no picture that can be read (%2). Choose a JPEG or PNG file.").arg(path, reader.errorString());
+    fault = say::Photograph::tr("%1 is no picture that can be read (%2). Choose a JPEG or PNG file.")
+                .arg(path, reader.errorString());
     return std::nullopt;
 }
 
-PhotographedFace facePictured(const QString& path, const QImage& picture, const hive::Outline& outline, MarkedBy markedBy) {
+PhotographedFace facePictured(const QString& path, const QImage& picture, const hive::Outline& outline,
+                              MarkedBy markedBy) {
     PhotographedFace face{path, picture, markedBy, {}, {}};
     const double wide = std::max(outline.top.value(), outline.bottom.value());
     const double scale = 0.8 * std::min(picture.width() / wide, picture.height() / outline.height.value());
@@ -85,7 +90,8 @@ PhotographedFace facePictured(const QString& path, const QImage& picture, const 
     }
     const double low = 0.6;
     const double side = std::lerp(outline.top.value(), outline.bottom.value(), low) / 2;
-    face.marks = {at(corners[0].x, 0), at(corners[1].x, 0), at(-side, low * outline.height.value()), at(side, low * outline.height.value()), at(0, outline.height.value())};
+    face.marks = {at(corners[0].x, 0), at(corners[1].x, 0), at(-side, low * outline.height.value()),
+                  at(side, low * outline.height.value()), at(0, outline.height.value())};
     return face;
 }
 
@@ -94,7 +100,9 @@ std::optional<hive::ProjectiveMap> planeOf(const hive::Outline& outline, const P
     if (face.markedBy == MarkedBy::Corners && marks.size() == 4)
         return hive::planeFromCorners(outline, {plane(marks[0]), plane(marks[1]), plane(marks[2]), plane(marks[3])});
     if (face.markedBy == MarkedBy::Hanging && marks.size() == 5)
-        return hive::planeFromHanging(outline, {plane(marks[0]), plane(marks[1]), plane(marks[2]), plane(marks[3]), plane(marks[4])}, outline.height);
+        return hive::planeFromHanging(
+            outline, {plane(marks[0]), plane(marks[1]), plane(marks[2]), plane(marks[3]), plane(marks[4])},
+            outline.height);
     return std::nullopt;
 }
 
@@ -110,7 +118,8 @@ hive::PlanePoint Rectified::millimetres(QPointF point) const {
 
 Rectified emptyPlane(const hive::Outline& outline, double pixelsPerMm) {
     Rectified rectified{{}, pixelsPerMm, rectifiedEdge, outline};
-    const QSize size(static_cast<int>(std::ceil(wideOf(outline) * pixelsPerMm)), static_cast<int>(std::ceil((outline.height.value() + 2 * rectifiedEdge) * pixelsPerMm)));
+    const QSize size(static_cast<int>(std::ceil(wideOf(outline) * pixelsPerMm)),
+                     static_cast<int>(std::ceil((outline.height.value() + 2 * rectifiedEdge) * pixelsPerMm)));
     rectified.picture = QImage(size, QImage::Format_RGB32);
     rectified.picture.fill(Qt::darkGray);
     return rectified;
@@ -123,13 +132,15 @@ std::optional<Rectified> rectify(const hive::Outline& outline, const Photographe
     const double wide = wideOf(outline);
     QPainter painter(&rectified.picture);
     painter.setRenderHints(QPainter::SmoothPixmapTransform | QPainter::Antialiasing);
-    const QTransform toPixels = QTransform::fromTranslate(wide / 2, rectifiedEdge) * QTransform::fromScale(pixelsPerMm, pixelsPerMm);
+    const QTransform toPixels =
+        QTransform::fromTranslate(wide / 2, rectifiedEdge) * QTransform::fromScale(pixelsPerMm, pixelsPerMm);
     painter.setTransform(transformOf(*toPlane, face.marks.front()) * toPixels);
     painter.drawImage(QPointF(0, 0), face.picture);
     return rectified;
 }
 
-book::CombRecord measuredComb(const book::CombRecord& comb, const hive::Outline& outline, const std::vector<PhotographedFace>& faces) {
+book::CombRecord measuredComb(const book::CombRecord& comb, const hive::Outline& outline,
+                              const std::vector<PhotographedFace>& faces) {
     double built = 0, capped = 0, open = 0, brood = 0, bread = 0;
     int seen = 0;
     for (const auto& face : faces) {

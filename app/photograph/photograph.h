@@ -27,9 +27,9 @@ struct PhotographedFace {
     QString path;
     QImage picture; //!< turned upright as its EXIF orientation says
     MarkedBy markedBy = MarkedBy::Corners;
-    std::vector<QPointF> marks;           //!< [px of the picture], in the order of markNames
-    std::vector<hive::Tracing> tracings;  //!< [mm in the comb's plane]
-    bool traced() const;                  //!< at least one zone
+    std::vector<QPointF> marks;          //!< [px of the picture], in the order of markNames
+    std::vector<hive::Tracing> tracings; //!< [mm in the comb's plane]
+    bool traced() const;                 //!< at least one zone
 };
 //! "top left corner", for each mark.
 QStringList markNames(MarkedBy markedBy);
@@ -38,7 +38,8 @@ QStringList markNames(MarkedBy markedBy);
 std::optional<QImage> readUpright(const QString& path, QString& fault, const std::stop_token& stop = {});
 
 //! A face with its marks where a comb fills most of the picture.
-PhotographedFace facePictured(const QString& path, const QImage& picture, const hive::Outline& outline, MarkedBy markedBy);
+PhotographedFace facePictured(const QString& path, const QImage& picture, const hive::Outline& outline,
+                              MarkedBy markedBy);
 
 //! From the picture [px] to the comb's plane [mm]; nothing where the marks determine none.
 std::optional<hive::ProjectiveMap> planeOf(const hive::Outline& outline, const PhotographedFace& face);
@@ -59,7 +60,8 @@ std::optional<Rectified> rectify(const hive::Outline& outline, const Photographe
 
 //! A comb with the shares traced on one or both faces (their mean, weighed by what is built); marked as measured. Zones of
 //! which nothing was traced are 0.
-book::CombRecord measuredComb(const book::CombRecord& comb, const hive::Outline& outline, const std::vector<PhotographedFace>& faces);
+book::CombRecord measuredComb(const book::CombRecord& comb, const hive::Outline& outline,
+                              const std::vector<PhotographedFace>& faces);
 
 //! Puts a point into a curve where it lengthens it least.
 void insertPoint(std::vector<hive::PlanePoint>& curve, hive::PlanePoint point);

@@ -15,8 +15,8 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr double reach = 12;  // px around a point that take hold of it
-constexpr double dot = 5;     // its radius
+constexpr double reach = 12; // px around a point that take hold of it
+constexpr double dot = 5;    // its radius
 constexpr double loupeRadius = 74;
 constexpr double loupeZoom = 4; // against the view, at least
 constexpr double mostZoom = 16;
@@ -64,9 +64,11 @@ void PhotographView::choosePoint(int point) {
 }
 
 void PhotographView::announce() {
-    if (chosen_ < 0 || chosen_ >= static_cast<int>(points_.size())) return setAccessibleDescription(tr("No point is marked"));
+    if (chosen_ < 0 || chosen_ >= static_cast<int>(points_.size()))
+        return setAccessibleDescription(tr("No point is marked"));
     const auto& point = points_[static_cast<std::size_t>(chosen_)];
-    setAccessibleDescription(tr("%1, at %2, %3").arg(point.name).arg(point.at.x(), 0, 'f', 0).arg(point.at.y(), 0, 'f', 0));
+    setAccessibleDescription(
+        tr("%1, at %2, %3").arg(point.name).arg(point.at.x(), 0, 'f', 0).arg(point.at.y(), 0, 'f', 0));
 }
 
 // ---- zoom -----------------------------------------------------------------------------------------------------------------
@@ -74,14 +76,16 @@ void PhotographView::announce() {
 void PhotographView::fit() {
     fitted_ = true;
     if (picture_.isNull()) return;
-    zoom_ = std::min(static_cast<double>(width()) / picture_.width(), static_cast<double>(height()) / picture_.height());
+    zoom_ =
+        std::min(static_cast<double>(width()) / picture_.width(), static_cast<double>(height()) / picture_.height());
     offset_ = QPointF(width() - picture_.width() * zoom_, height() - picture_.height() * zoom_) / 2;
     update();
 }
 
 void PhotographView::zoomAt(QPointF place, double factor) {
     if (picture_.isNull()) return;
-    const double least = 0.5 * std::min(static_cast<double>(width()) / picture_.width(), static_cast<double>(height()) / picture_.height());
+    const double least = 0.5 * std::min(static_cast<double>(width()) / picture_.width(),
+                                        static_cast<double>(height()) / picture_.height());
     const double wanted = std::clamp(zoom_ * factor, least, mostZoom);
     const QPointF kept = toPicture(place);
     zoom_ = wanted;
@@ -97,8 +101,9 @@ void PhotographView::zoomAtChosen(double factor) {
 
 void PhotographView::reveal(QPointF at) {
     const QPointF shown = toWidget(at);
-    const QPointF seen(std::clamp(shown.x(), std::min(seenEdge, width() / 2.0), std::max(width() - seenEdge, width() / 2.0)),
-                       std::clamp(shown.y(), std::min(seenEdge, height() / 2.0), std::max(height() - seenEdge, height() / 2.0)));
+    const QPointF seen(
+        std::clamp(shown.x(), std::min(seenEdge, width() / 2.0), std::max(width() - seenEdge, width() / 2.0)),
+        std::clamp(shown.y(), std::min(seenEdge, height() / 2.0), std::max(height() - seenEdge, height() / 2.0)));
     if (fitted_ || seen == shown) return;
     offset_ += seen - shown;
     update();
@@ -121,11 +126,13 @@ void PhotographView::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), colours.storesEmpty);
     if (picture_.isNull()) {
         painter.setPen(colours.quietText);
-        painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, tr("Open a photograph of the comb: one face, as square-on as it can be had."));
+        painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
+                         tr("Open a photograph of the comb: one face, as square-on as it can be had."));
         return;
     }
     painter.setRenderHints(QPainter::SmoothPixmapTransform | QPainter::Antialiasing);
-    if (zoom_ < 1) painter.drawPixmap(QRectF(offset_, QSizeF(picture_.size()) * zoom_), shrunk(), QRectF(shrunk().rect()));
+    if (zoom_ < 1)
+        painter.drawPixmap(QRectF(offset_, QSizeF(picture_.size()) * zoom_), shrunk(), QRectF(shrunk().rect()));
     painter.save();
     painter.translate(offset_);
     painter.scale(zoom_, zoom_);
@@ -172,7 +179,8 @@ void PhotographView::paintLoupe(QPainter& painter) const {
     const QPointF at = points_[static_cast<std::size_t>(chosen_)].at;
     const QPointF shown = toWidget(at);
     const double edge = loupeRadius + 8;
-    const QPointF middle(shown.x() < width() / 2.0 ? width() - edge : edge, shown.y() < height() / 2.0 ? height() - edge : edge);
+    const QPointF middle(shown.x() < width() / 2.0 ? width() - edge : edge,
+                         shown.y() < height() / 2.0 ? height() - edge : edge);
     QPainterPath lens;
     lens.addEllipse(middle, loupeRadius, loupeRadius);
     painter.save();
@@ -211,7 +219,8 @@ int PhotographView::pointAt(QPointF place) const {
 }
 
 QPointF PhotographView::kept(QPointF at) const {
-    return {std::clamp(at.x(), -0.25 * picture_.width(), 1.25 * picture_.width()), std::clamp(at.y(), -0.25 * picture_.height(), 1.25 * picture_.height())};
+    return {std::clamp(at.x(), -0.25 * picture_.width(), 1.25 * picture_.width()),
+            std::clamp(at.y(), -0.25 * picture_.height(), 1.25 * picture_.height())};
 }
 
 void PhotographView::put(int point, QPointF at) {
@@ -225,7 +234,8 @@ void PhotographView::mousePressEvent(QMouseEvent* event) {
     loupe_ = false; // of keys
     const int point = pointAt(event->position());
     const bool left = event->button() == Qt::LeftButton;
-    const bool pans = event->button() == Qt::RightButton || event->button() == Qt::MiddleButton || (event->modifiers() & Qt::ControlModifier) || (left && point < 0 && !mayAdd_);
+    const bool pans = event->button() == Qt::RightButton || event->button() == Qt::MiddleButton ||
+                      (event->modifiers() & Qt::ControlModifier) || (left && point < 0 && !mayAdd_);
     if (pans) {
         panFrom_ = event->position() - offset_;
         setCursor(Qt::ClosedHandCursor);
@@ -279,16 +289,18 @@ void PhotographView::moveByKey(QPointF by) {
 void PhotographView::addByKey() {
     if (!mayAdd_) return;
     const bool any = chosen_ >= 0 && chosen_ < static_cast<int>(points_.size());
-    emit pointAddedAfter(any ? chosen_ : -1, any ? points_[static_cast<std::size_t>(chosen_)].at : toPicture(rect().center()));
+    emit pointAddedAfter(any ? chosen_ : -1,
+                         any ? points_[static_cast<std::size_t>(chosen_)].at : toPicture(rect().center()));
 }
 
 std::vector<NamedKeys> PhotographView::namedKeys() {
-    return {{{Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down}, tr("moves the point; with Shift ten times as far")},
-            {{Qt::Key_Space}, tr("the next point")},
-            {{Qt::Key_Insert, Qt::Key_Return}, tr("a new point in the middle")},
-            {{Qt::Key_Delete, Qt::Key_Backspace}, tr("takes the point away")},
-            {{Qt::Key_Plus, Qt::Key_Minus}, tr("larger or smaller")},
-            {{Qt::Key_0}, tr("the whole picture")}};
+    return {
+        {{Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down}, tr("moves the point; with Shift ten times as far")},
+        {{Qt::Key_Space}, tr("the next point")},
+        {{Qt::Key_Insert, Qt::Key_Return}, tr("a new point in the middle")},
+        {{Qt::Key_Delete, Qt::Key_Backspace}, tr("takes the point away")},
+        {{Qt::Key_Plus, Qt::Key_Minus}, tr("larger or smaller")},
+        {{Qt::Key_0}, tr("the whole picture")}};
 }
 
 void PhotographView::keyPressEvent(QKeyEvent* event) {

@@ -4,9 +4,9 @@
 #include "theme/named_keys.h"
 
 #include <QImage>
-#include <QPixmap>
 #include <QPainterPath>
 #include <QPen>
+#include <QPixmap>
 #include <QWidget>
 
 #include <optional>
@@ -77,7 +77,7 @@ protected:
 
 private:
     int pointAt(QPointF place) const; //!< -1 where none is near
-    QPointF kept(QPointF at) const; //!< near the picture
+    QPointF kept(QPointF at) const;   //!< near the picture
     void put(int point, QPointF at);
     void moveByKey(QPointF by);
     void addByKey();
@@ -96,9 +96,9 @@ private:
     bool mayAdd_ = false;
     bool fitted_ = true;
     int chosen_ = -1;
-    bool moving_ = false;  //!< the chosen point, by hand
+    bool moving_ = false; //!< the chosen point, by hand
     bool loupe_ = false;
-    QPointF grip_;         //!< from the pointer to the point being moved
+    QPointF grip_; //!< from the pointer to the point being moved
     std::optional<QPointF> panFrom_;
     double zoom_ = 1;
     QPointF offset_;

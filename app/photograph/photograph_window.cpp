@@ -50,22 +50,20 @@ QPainterPath pathOf(const std::vector<hive::PlanePoint>& curve, const Rectified&
     return path;
 }
 
-void addLine(std::vector<PhotographView::Curve>& curves, const QPainterPath& path, double width, Qt::PenStyle style, const QBrush& fill) {
-    curves.push_back({path, QPen(PhotographView::lightEdge, width + edgeWidth, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin), fill});
+void addLine(std::vector<PhotographView::Curve>& curves, const QPainterPath& path, double width, Qt::PenStyle style,
+             const QBrush& fill) {
+    curves.push_back(
+        {path, QPen(PhotographView::lightEdge, width + edgeWidth, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin), fill});
     curves.push_back({path, QPen(PhotographView::ink, width, style, Qt::RoundCap, Qt::RoundJoin), Qt::NoBrush});
 }
 
-QPointF picturePoint(hive::PlanePoint point) {
-    return {point.x, point.y};
-}
+QPointF picturePoint(hive::PlanePoint point) { return {point.x, point.y}; }
 
 } // namespace
 
 // ---- what is measured -----------------------------------------------------------------------------------------------------
 
-book::CombRecord PhotographWindow::measured() const {
-    return measuredComb(comb_.record, comb_.format.outline, faces_);
-}
+book::CombRecord PhotographWindow::measured() const { return measuredComb(comb_.record, comb_.format.outline, faces_); }
 
 QStringList PhotographWindow::pictures() const {
     QStringList paths;
@@ -78,11 +76,14 @@ QString PhotographWindow::readout() const {
     const int traced = static_cast<int>(pictures().size());
     if (traced == 0) return tr("Nothing is traced yet.");
     const auto drawn = redrawn(comb_, measured());
-    const QString shares = tr("capped %1, open nectar %2, brood %3, bee bread %4, empty %5")
-                               .arg(words::percent(shareOf(drawn.record, Zone::Capped)), words::percent(shareOf(drawn.record, Zone::Open)),
-                                    words::percent(shareOf(drawn.record, Zone::Brood)), words::percent(shareOf(drawn.record, Zone::BeeBread)), words::percent(emptyShare(drawn.record)));
+    const QString shares =
+        tr("capped %1, open nectar %2, brood %3, bee bread %4, empty %5")
+            .arg(words::percent(shareOf(drawn.record, Zone::Capped)), words::percent(shareOf(drawn.record, Zone::Open)),
+                 words::percent(shareOf(drawn.record, Zone::Brood)),
+                 words::percent(shareOf(drawn.record, Zone::BeeBread)), words::percent(emptyShare(drawn.record)));
     if (traced == 1)
-        return tr("One face: %1.\nHoney %2, known to 17.5 % instead of 20 % by eye; with the other face traced too, to 11.5 %.").arg(shares, drawn.kilograms);
+        return tr("One face: %1.\nHoney %2, known to 17.5 % instead of 20 % by eye; with the other face traced too, to 11.5 %.")
+            .arg(shares, drawn.kilograms);
     return tr("Both faces: %1.\nHoney %2, known to 11.5 % instead of 15 % by eye.").arg(shares, drawn.kilograms);
 }
 
@@ -105,7 +106,8 @@ void PhotographWindow::showUndo() {
     redoButton_->setEnabled(!after_.empty());
 }
 
-void PhotographWindow::restore(std::vector<std::vector<PhotographedFace>>& from, std::vector<std::vector<PhotographedFace>>& to) {
+void PhotographWindow::restore(std::vector<std::vector<PhotographedFace>>& from,
+                               std::vector<std::vector<PhotographedFace>>& to) {
     if (from.empty()) return;
     to.push_back(faces_);
     faces_ = from.back();
@@ -116,13 +118,9 @@ void PhotographWindow::restore(std::vector<std::vector<PhotographedFace>>& from,
     showPicture();
 }
 
-void PhotographWindow::undo() {
-    restore(before_, after_);
-}
+void PhotographWindow::undo() { restore(before_, after_); }
 
-void PhotographWindow::redo() {
-    restore(after_, before_);
-}
+void PhotographWindow::redo() { restore(after_, before_); }
 
 // ---- what is shown --------------------------------------------------------------------------------------------------------
 
@@ -185,7 +183,9 @@ void PhotographWindow::rectifyAnew() {
     rectifiedFrom_ = from;
     work_.ask(
         straightening, NewestWork::Turn::Last, this,
-        [outline = comb_.format.outline, face = face()](const std::stop_token&) { return rectify(outline, face, pixelsPerMm); },
+        [outline = comb_.format.outline, face = face()](const std::stop_token&) {
+            return rectify(outline, face, pixelsPerMm);
+        },
         [this, from](const Outcome<std::optional<Rectified>>& made) {
             if (!made.ok()) return say(problemWords(made.problems()), true);
             if (from != rectifiedFrom_ || !*made) return;
@@ -195,12 +195,15 @@ void PhotographWindow::rectifyAnew() {
 }
 
 std::vector<QString> PhotographWindow::everyHint() {
-    const QString keys = tr("By keys: arrows move the marked point (Shift: faster), Space goes to the next, + and \u2212 or the wheel zoom, 0 shows all.");
-    return {tr("Photograph one face of the comb without bees, all of it in view, as square-on as it can be had; then open the picture here."),
-            tr("Drag the four points to the corners of the comb, inside the frame.") + QLatin1Char('\n') + keys,
-            tr("Drag the points: where the comb begins and ends at the bar, low on either side, and its lowest point.") + QLatin1Char('\n') + keys,
-            tr("Click around each zone; the curve closes itself. Drag points, Delete takes one away. Where curves overlap, brood counts first, then bee bread, capped and open nectar.\n"
-               "By keys: Return adds a point to be moved on with the arrows (Shift: faster), Space goes to the next, + and \u2212 zoom, 0 shows all.")};
+    const QString keys = tr(
+        "By keys: arrows move the marked point (Shift: faster), Space goes to the next, + and \u2212 or the wheel zoom, 0 shows all.");
+    return {
+        tr("Photograph one face of the comb without bees, all of it in view, as square-on as it can be had; then open the picture here."),
+        tr("Drag the four points to the corners of the comb, inside the frame.") + QLatin1Char('\n') + keys,
+        tr("Drag the points: where the comb begins and ends at the bar, low on either side, and its lowest point.") +
+            QLatin1Char('\n') + keys,
+        tr("Click around each zone; the curve closes itself. Drag points, Delete takes one away. Where curves overlap, brood counts first, then bee bread, capped and open nectar.\n"
+           "By keys: Return adds a point to be moved on with the arrows (Shift: faster), Space goes to the next, + and \u2212 zoom, 0 shows all.")};
 }
 
 QString PhotographWindow::whatToDo() const {
@@ -214,7 +217,8 @@ void PhotographWindow::resizeEvent(QResizeEvent* event) {
     const auto margins = layout()->contentsMargins();
     const QRect room(0, 0, width() - margins.left() - margins.right(), 10000);
     int tall = 0;
-    for (const auto& each : everyHint()) tall = std::max(tall, hint_->fontMetrics().boundingRect(room, Qt::TextWordWrap, each).height());
+    for (const auto& each : everyHint())
+        tall = std::max(tall, hint_->fontMetrics().boundingRect(room, Qt::TextWordWrap, each).height());
     hint_->setMinimumHeight(tall);
 }
 
@@ -224,9 +228,7 @@ void PhotographWindow::say(const QString& words, bool fault) {
     hint_->style()->polish(hint_);
 }
 
-QString PhotographWindow::hint() const {
-    return hint_->text();
-}
+QString PhotographWindow::hint() const { return hint_->text(); }
 
 void PhotographWindow::showPicture() {
     if (!traceable()) step_ = Step::Mark;
@@ -243,11 +245,14 @@ void PhotographWindow::showPicture() {
         rectifyAnew();
         view_->showPicture(rectified_->picture);
         if (const auto* traced = curve())
-            for (const auto& point : traced->points) points.push_back({rectified_->pixel(point), tr("point %1 of %2").arg(points.size() + 1).arg(nameOf(kind_))});
+            for (const auto& point : traced->points)
+                points.push_back(
+                    {rectified_->pixel(point), tr("point %1 of %2").arg(points.size() + 1).arg(nameOf(kind_))});
     } else {
         view_->showPicture(face().picture);
         const auto names = markNames(face().markedBy);
-        for (std::size_t i = 0; i < face().marks.size(); ++i) points.push_back({face().marks[i], names[static_cast<qsizetype>(i)]});
+        for (std::size_t i = 0; i < face().marks.size(); ++i)
+            points.push_back({face().marks[i], names[static_cast<qsizetype>(i)]});
     }
     view_->showPoints(std::move(points), tracing);
     showCurves();
@@ -352,9 +357,12 @@ void PhotographWindow::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Undo)) return undo();
     if (event->matches(QKeySequence::Redo)) return redo();
     if (step_ == Step::Trace && event->modifiers() == Qt::NoModifier) {
-        for (const auto kind : {hive::TracedKind::Capped, hive::TracedKind::Open, hive::TracedKind::Brood, hive::TracedKind::BeeBread})
-            if (QString::compare(event->text(), letterOf(fieldOf(*zoneOf(kind))), Qt::CaseInsensitive) == 0) return pickByHand(kind);
-        if (QString::compare(event->text(), letterOf(CombField::Built), Qt::CaseInsensitive) == 0) return pickByHand(hive::TracedKind::Comb);
+        for (const auto kind :
+             {hive::TracedKind::Capped, hive::TracedKind::Open, hive::TracedKind::Brood, hive::TracedKind::BeeBread})
+            if (QString::compare(event->text(), letterOf(fieldOf(*zoneOf(kind))), Qt::CaseInsensitive) == 0)
+                return pickByHand(kind);
+        if (QString::compare(event->text(), letterOf(CombField::Built), Qt::CaseInsensitive) == 0)
+            return pickByHand(hive::TracedKind::Comb);
     }
     // Return is a key of the picture, not the end of the work.
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return;
@@ -363,7 +371,9 @@ void PhotographWindow::keyPressEvent(QKeyEvent* event) {
 
 void PhotographWindow::reject() {
     if (!pictures().isEmpty() && !before_.empty()) {
-        QMessageBox asked(QMessageBox::Question, tr("Leave the photograph?"), tr("What was traced is not taken into the comb yet, and would be lost."), QMessageBox::NoButton, this);
+        QMessageBox asked(QMessageBox::Question, tr("Leave the photograph?"),
+                          tr("What was traced is not taken into the comb yet, and would be lost."),
+                          QMessageBox::NoButton, this);
         auto* leave = asked.addButton(tr("&Throw it away"), QMessageBox::DestructiveRole);
         asked.setDefaultButton(asked.addButton(tr("&Go on tracing"), QMessageBox::RejectRole));
         asked.exec();

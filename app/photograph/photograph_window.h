@@ -80,13 +80,13 @@ private:
     bool traceable() const; //!< there is a picture, and its marks tell where the comb is
     void rectifyAnew();     //!< where picture or marks changed since; the picture comes a little later than its plane
     void takePicture(int face, const QString& path, const QImage& picture);
-    void showPicture();     //!< marks or tracings anew
+    void showPicture(); //!< marks or tracings anew
     void showCurves();
     void showReadout();
     void showUndo();
     void say(const QString& words, bool fault);
     static std::vector<QString> everyHint();
-    QString whatToDo() const; //!< the one for now
+    QString whatToDo() const;               //!< the one for now
     void pickByHand(hive::TracedKind kind); //!< the picked kind again: the patch before
     bool setPoint(int point, QPointF at);
     void movePoint(int point, QPointF at, bool finished);
@@ -99,7 +99,7 @@ private:
     DrawnComb comb_;
     std::vector<PhotographedFace> faces_{2};
     std::vector<std::vector<PhotographedFace>> before_, after_;
-    std::optional<std::vector<PhotographedFace>> moving_; //!< as it was before the point began to move
+    std::optional<std::vector<PhotographedFace>> moving_;                  //!< as it was before the point began to move
     using Nudged = std::tuple<int, Step, std::optional<std::size_t>, int>; //!< face, step, curve, point
     std::optional<Nudged> nudged_; //!< what keys moved last: a row of such steps is undone as one
     int shownFace_ = 0;

@@ -108,7 +108,8 @@ QLayout* PhotographWindow::buildHead() {
     open_->setAutoDefault(false);
     connect(open_, &QPushButton::clicked, this, &PhotographWindow::askForPicture);
     connect(facesBar_, &QTabBar::currentChanged, this, &PhotographWindow::showFace);
-    connect(steps_, &QTabBar::currentChanged, this, [this](int step) { showStep(step == 1 ? Step::Trace : Step::Mark); });
+    connect(steps_, &QTabBar::currentChanged, this,
+            [this](int step) { showStep(step == 1 ? Step::Trace : Step::Mark); });
     auto* head = new QHBoxLayout;
     head->addWidget(facesBar_);
     head->addWidget(open_);
@@ -124,11 +125,13 @@ QWidget* PhotographWindow::buildTools() {
     markedBy_ = new QComboBox(marks);
     nameChoice(markedBy_, tr("What is marked"));
     markedBy_->addItem(tr("four corners"), static_cast<int>(MarkedBy::Corners));
-    if (usualMarks(comb_.format.outline) == MarkedBy::Hanging) markedBy_->addItem(tr("bar ends, sides and lowest point"), static_cast<int>(MarkedBy::Hanging));
+    if (usualMarks(comb_.format.outline) == MarkedBy::Hanging)
+        markedBy_->addItem(tr("bar ends, sides and lowest point"), static_cast<int>(MarkedBy::Hanging));
     connect(markedBy_, &QComboBox::activated, this, [this] {
         if (face().picture.isNull()) return;
         keep();
-        auto remade = facePictured(face().path, face().picture, comb_.format.outline, static_cast<MarkedBy>(markedBy_->currentData().toInt()));
+        auto remade = facePictured(face().path, face().picture, comb_.format.outline,
+                                   static_cast<MarkedBy>(markedBy_->currentData().toInt()));
         remade.tracings = face().tracings;
         face() = remade;
         showPicture();
@@ -151,7 +154,8 @@ QWidget* PhotographWindow::buildTools() {
 QLayout* PhotographWindow::buildKinds() {
     kinds_ = new QButtonGroup(this);
     auto* row = new FlowLayout(nullptr, 6);
-    for (const auto kind : {hive::TracedKind::Capped, hive::TracedKind::Open, hive::TracedKind::Brood, hive::TracedKind::BeeBread, hive::TracedKind::Comb}) {
+    for (const auto kind : {hive::TracedKind::Capped, hive::TracedKind::Open, hive::TracedKind::Brood,
+                            hive::TracedKind::BeeBread, hive::TracedKind::Comb}) {
         const auto letter = letterOf(*fieldOf(kind));
         auto* button = new QPushButton(tr("%1 (%2)", "a zone and its key").arg(nameOf(kind), letter), tools_);
         button->setCheckable(true);
@@ -167,10 +171,12 @@ QLayout* PhotographWindow::buildKinds() {
         row->addWidget(button);
     }
     kinds_->button(static_cast<int>(kind_))->setChecked(true);
-    connect(kinds_, &QButtonGroup::idClicked, this, [this](int kind) { pickByHand(static_cast<hive::TracedKind>(kind)); });
+    connect(kinds_, &QButtonGroup::idClicked, this,
+            [this](int kind) { pickByHand(static_cast<hive::TracedKind>(kind)); });
     auto* another = new QPushButton(tr("&Another patch"), tools_);
     another->setAutoDefault(false);
-    another->setToolTip(tr("A zone in two places is traced as two patches; its key pressed again goes from one to the other"));
+    another->setToolTip(
+        tr("A zone in two places is traced as two patches; its key pressed again goes from one to the other"));
     connect(another, &QPushButton::clicked, this, [this] {
         beginCurve();
         view_->setFocus();
@@ -226,8 +232,11 @@ void PhotographWindow::connectView() {
 
 void PhotographWindow::askForPicture() {
     const QString pictures = QStandardPaths::writableLocation(QStandardPaths::PicturesLocation);
-    const QString folder = !face().path.isEmpty() ? face().path : QFileInfo::exists(pictures) ? pictures : QDir::homePath();
-    const QString path = QFileDialog::getOpenFileName(this, tr("A photograph of the comb"), folder, tr("Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff)"));
+    const QString folder = !face().path.isEmpty()        ? face().path
+                           : QFileInfo::exists(pictures) ? pictures
+                                                         : QDir::homePath();
+    const QString path = QFileDialog::getOpenFileName(this, tr("A photograph of the comb"), folder,
+                                                      tr("Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff)"));
     if (!path.isEmpty()) openPicture(path);
 }
 

@@ -15,7 +15,8 @@ CurvePlot::CurvePlot(QWidget* parent) : SmallPlot(tr("Temperatures of the year a
 void CurvePlot::show(const climate::ClimateCurve& curve, const Winter& winter) {
     curve_ = curve;
     winter_ = winter;
-    setAccessibleDescription(tr("coldest day of the year %1 on average").arg(words::temperature(curve.coldestNormal(), 1)));
+    setAccessibleDescription(
+        tr("coldest day of the year %1 on average").arg(words::temperature(curve.coldestNormal(), 1)));
     redraw();
 }
 

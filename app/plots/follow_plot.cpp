@@ -10,7 +10,8 @@
 
 namespace winterlarder::desk {
 
-FollowPlot::FollowPlot(QWidget* parent) : SmallPlot(tr("Forecast of autumn, forecast of now, and what was weighed"), parent) {}
+FollowPlot::FollowPlot(QWidget* parent)
+    : SmallPlot(tr("Forecast of autumn, forecast of now, and what was weighed"), parent) {}
 
 void FollowPlot::show(const FollowSeries& series, const Winter& winter) {
     series_ = series;
@@ -96,7 +97,8 @@ void FollowPlot::drawMarks() {
     addLine(*plot_, {first, last}, {series_.reserveKg, series_.reserveKg}, QPen(colours.reserve, 1.4, Qt::DotLine));
     const double top = series_.mostKg * 1.08;
     addLine(*plot_, {double(series_.today), double(series_.today)}, {0, top}, QPen(colours.text, 1));
-    addLine(*plot_, {double(series_.forage), double(series_.forage)}, {0, top}, QPen(colours.mark, 1.2, Qt::DashDotLine));
+    addLine(*plot_, {double(series_.forage), double(series_.forage)}, {0, top},
+            QPen(colours.mark, 1.2, Qt::DashDotLine));
 }
 
 void FollowPlot::draw() {

@@ -11,7 +11,8 @@ std::vector<StoresBand> bandsOf(const tracking::Forecast& forecast, int from, in
     std::vector<StoresBand> bands;
     for (const auto& band : forecast.bands)
         if (band.day.w >= from && band.day.w <= until)
-            bands.push_back({static_cast<double>(band.day.w), band.stores.low.value(), band.stores.typical.value(), band.stores.high.value()});
+            bands.push_back({static_cast<double>(band.day.w), band.stores.low.value(), band.stores.typical.value(),
+                             band.stores.high.value()});
     return bands;
 }
 
@@ -29,7 +30,8 @@ FollowSeries followSeries(const FollowedWinter& followed) {
     const auto& q = *followed.colony.question;
     series.first = q.decided.w;
     series.today = q.today.w;
-    series.forageLow = f.now.forage.low.w, series.forage = f.now.forage.typical.w, series.forageHigh = f.now.forage.high.w;
+    series.forageLow = f.now.forage.low.w, series.forage = f.now.forage.typical.w,
+    series.forageHigh = f.now.forage.high.w;
     series.last = std::max(series.today, series.forageHigh);
     series.autumn = bandsOf(f.autumn, series.first, series.last);
     series.now = bandsOf(f.now, series.today, series.last);

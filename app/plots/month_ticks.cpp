@@ -20,7 +20,8 @@ struct Closeness {
 };
 constexpr std::array closest{Closeness{2, 29}, Closeness{7, 22}, Closeness{14, 15}};
 
-template <typename Name> QSharedPointer<QCPAxisTickerText> ticks(const Winter& winter, int first, int last, const Name& nameOf) {
+template <typename Name>
+QSharedPointer<QCPAxisTickerText> ticks(const Winter& winter, int first, int last, const Name& nameOf) {
     QSharedPointer<QCPAxisTickerText> made(new QCPAxisTickerText);
     for (int day = std::max(first, firstSeasonDay.w); day <= std::min(last, lastSeasonDay.w); ++day)
         if (const QString name = nameOf(winter.date(SeasonDay{day})); !name.isEmpty()) made->addTick(day, name);

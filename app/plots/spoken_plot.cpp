@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/spoken_plot.h"
 
-#include <QWidget>
 #include <QAccessibleWidget>
 #include <QVariant>
+#include <QWidget>
 
 namespace winterlarder::desk {
 
@@ -13,7 +13,8 @@ constexpr auto chartProperty = "winterlarderChart";
 
 QAccessibleInterface* spokenChart(const QString&, QObject* object) {
     auto* widget = qobject_cast<QWidget*>(object);
-    return widget && widget->property(chartProperty).toBool() ? new QAccessibleWidget(widget, QAccessible::Chart) : nullptr;
+    return widget && widget->property(chartProperty).toBool() ? new QAccessibleWidget(widget, QAccessible::Chart)
+                                                              : nullptr;
 }
 
 } // namespace

@@ -12,9 +12,10 @@ class UnitTicker : public QCPAxisTicker {
 public:
     UnitTicker(double factor, double shift) : factor_(factor), shift_(shift) {}
 
-    void generate(const QCPRange& range, const QLocale& locale, QChar form, int precision, QVector<double>& ticks, QVector<double>* between,
-                  QVector<QString>* labels) override {
-        QCPAxisTicker::generate({range.lower * factor_ + shift_, range.upper * factor_ + shift_}, locale, form, precision, ticks, between, labels);
+    void generate(const QCPRange& range, const QLocale& locale, QChar form, int precision, QVector<double>& ticks,
+                  QVector<double>* between, QVector<QString>* labels) override {
+        QCPAxisTicker::generate({range.lower * factor_ + shift_, range.upper * factor_ + shift_}, locale, form,
+                                precision, ticks, between, labels);
         for (auto* each : {&ticks, between})
             if (each)
                 for (double& tick : *each) tick = (tick - shift_) / factor_;

@@ -15,9 +15,7 @@ constexpr auto overlayLayer = "reading";
 
 } // namespace
 
-QString dotsHeading() {
-    return QObject::tr("as forage starts,\n1 dot = 2 in 100");
-}
+QString dotsHeading() { return QObject::tr("as forage starts,\n1 dot = 2 in 100"); }
 
 QColor optionColour(advice::OptionKind kind, const Colours& colours) {
     switch (kind) {
@@ -119,7 +117,8 @@ void WinterCanvas::colourAll(const Colours& colours) {
     useLegend_->setBrush(ground);
     useLegend_->setFont(plot_->font());
     useLegend_->setMinimumSize(legendSize());
-    dots_->setMinimumSize(QFontMetrics(plot_->font()).horizontalAdvance(dotsHeading().section(QLatin1Char('\n'), 1)) + 6, 50);
+    dots_->setMinimumSize(
+        QFontMetrics(plot_->font()).horizontalAdvance(dotsHeading().section(QLatin1Char('\n'), 1)) + 6, 50);
 }
 
 QSize WinterCanvas::legendSize() const {
@@ -138,7 +137,8 @@ bool WinterCanvas::showUse(bool shown) {
     useLegend_->setMargins(shown ? QMargins(6, 1, 6, 7) : QMargins());
     useLegend_->setMinimumSize(legendSize());
     use_->setSizeConstraintRect(shown ? QCPLayoutElement::scrInnerRect : QCPLayoutElement::scrOuterRect);
-    for (QCPLayoutElement* part : std::initializer_list<QCPLayoutElement*>{use_, useLegend_}) part->setMaximumSize(QWIDGETSIZE_MAX, shown ? QWIDGETSIZE_MAX : 0);
+    for (QCPLayoutElement* part : std::initializer_list<QCPLayoutElement*>{use_, useLegend_})
+        part->setMaximumSize(QWIDGETSIZE_MAX, shown ? QWIDGETSIZE_MAX : 0);
     return true;
 }
 
@@ -176,11 +176,13 @@ void WinterCanvas::setTitle(const QString& title, const Colours& colours) {
     title_->setTextColor(colours.text);
 }
 
-void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen) {
+void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice::OptionKind>& options,
+                             DayWindow seen) {
     days_ = seen;
     highestKg_ = highestSeen(picture, options, seen);
     const int wide = QFontMetrics(plot_->font()).horizontalAdvance(QStringLiteral("30 Sept 2027"));
-    const auto ticks = dayTicks(picture.winter, static_cast<int>(std::ceil(seen.first)), static_cast<int>(std::floor(seen.last)), plot_->width() / std::max(1, wide));
+    const auto ticks = dayTicks(picture.winter, static_cast<int>(std::ceil(seen.first)),
+                                static_cast<int>(std::floor(seen.last)), plot_->width() / std::max(1, wide));
     for (auto* rect : {stores_, use_}) {
         rect->axis(QCPAxis::atBottom)->setRange(seen.first, seen.last);
         rect->axis(QCPAxis::atBottom)->setTicker(ticks);
@@ -192,7 +194,8 @@ void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice
     dots_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
 }
 
-void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen, const Colours& colours) {
+void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen,
+                        const Colours& colours) {
     removeDrawn();
     colourAll(colours);
     scaleAxes(picture, options, seen);

@@ -16,7 +16,8 @@ class WinterCanvas : public QObject {
 public:
     explicit WinterCanvas(QCustomPlot* plot);
 
-    void draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen, const Colours& colours);
+    void draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen,
+              const Colours& colours);
     void clear(const Colours& colours);
     void setTitle(const QString& title, const Colours& colours);
     //! A line through both panels at a day; nothing takes it away.
@@ -52,7 +53,8 @@ private:
     void drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
     void drawDotsHeading(const Colours& colours);
     void drawUse(const WinterPicture& picture, const Colours& colours);
-    QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill, const QString& name, QCPGraph* below);
+    QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill,
+                      const QString& name, QCPGraph* below);
     void fitToSize();
     QSize legendSize() const;
     void placeMarkLabels();

@@ -15,7 +15,7 @@ namespace winterlarder::desk {
 namespace {
 
 constexpr double unseenShare = 1 / 1500.0; // of the scale: a fifth of a pixel or less
-constexpr double dotPitch = 8.5; // pixels from dot to dot
+constexpr double dotPitch = 8.5;           // pixels from dot to dot
 constexpr double dotDiameter = 6.6;
 constexpr double headingLines = 2.2; // of text over the names of the options
 
@@ -30,7 +30,8 @@ void anchor(QCPItemPosition* position, QCPAxisRect* rect, double day, double y, 
 // A see-through colour takes several times as long to draw.
 QColor mixed(const QColor& colour, float share, const QColor& ground) {
     const auto mix = [share](float one, float other) { return share * one + (1 - share) * other; };
-    return QColor::fromRgbF(mix(colour.redF(), ground.redF()), mix(colour.greenF(), ground.greenF()), mix(colour.blueF(), ground.blueF()));
+    return QColor::fromRgbF(mix(colour.redF(), ground.redF()), mix(colour.greenF(), ground.greenF()),
+                            mix(colour.blueF(), ground.blueF()));
 }
 
 QVector<double> daysFrom(SeasonDay first, std::size_t count) {
@@ -81,7 +82,8 @@ void WinterCanvas::drawOption(const OptionPicture& option, const WinterPicture& 
             kilograms.append(line.kilograms[at]);
         }
         graph->setData(days, kilograms, true);
-        const QColor colour = line.touchesReserve ? colours.shortWinter : mixed(optionColour(option.kind, colours), 0.78F, colours.card);
+        const QColor colour =
+            line.touchesReserve ? colours.shortWinter : mixed(optionColour(option.kind, colours), 0.78F, colours.card);
         QPen pen(colour, 1); // one pixel is drawn five times as fast as a little more
         if (line.touchesReserve) {
             pen.setDashPattern({6, 4});
@@ -134,7 +136,8 @@ void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colour
         label->setLayer("axes");
         label->setClipToAxisRect(false);
         anchor(label->position, stores_, mark.day.w, 0, true);
-        label->setText(QObject::tr("%1 %2").arg(words::seasonMark(mark.kind), words::date(picture.winter.date(mark.day))));
+        label->setText(
+            QObject::tr("%1 %2").arg(words::seasonMark(mark.kind), words::date(picture.winter.date(mark.day))));
         label->setFont(plot_->font());
         label->setColor(colours.quietText);
         label->setBrush(colours.card);
@@ -159,7 +162,9 @@ void WinterCanvas::placeMarkLabels() {
         const std::pair span = leftwards ? std::pair(at - wide, at + 2) : std::pair(at - 2, at + wide);
         std::size_t row = 0;
         while (row < taken.size() && std::any_of(taken[row].begin(), taken[row].end(), [&](const auto& other) {
-            return span.first < other.second && other.first < span.second; })) ++row;
+                   return span.first < other.second && other.first < span.second;
+               }))
+            ++row;
         if (row == taken.size()) taken.emplace_back();
         taken[row].push_back(span);
         mark.text->setPositionAlignment((leftwards ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
@@ -183,7 +188,8 @@ double WinterCanvas::topForDots() const {
     double highest = 0;
     for (const auto& column : dotColumns_)
         if (!column.values.empty()) highest = std::max(highest, column.values.back());
-    const double words = (headingLines + static_cast<double>(dotColumns_.size())) * QFontMetricsF(plot_->font()).height() + dotDiameter;
+    const double words =
+        (headingLines + static_cast<double>(dotColumns_.size())) * QFontMetricsF(plot_->font()).height() + dotDiameter;
     return highest / std::max(0.3, 1 - words / std::max(1, dots_->height()));
 }
 
@@ -218,8 +224,8 @@ void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& pi
     title->setColor(colours.quietText);
     title->setText(words::option(option.kind));
     if (dotColumns_.empty()) drawDotsHeading(colours);
-    dotColumns_.push_back({add(optionColour(option.kind, colours), Qt::NoBrush), add(colours.shortWinter, colours.shortWinter), title, option.dots,
-                           picture.reserveKg});
+    dotColumns_.push_back({add(optionColour(option.kind, colours), Qt::NoBrush),
+                           add(colours.shortWinter, colours.shortWinter), title, option.dots, picture.reserveKg});
 }
 
 void WinterCanvas::placeDots() {
@@ -253,7 +259,8 @@ void WinterCanvas::placeDots() {
         // A line to each name, so that none meets another.
         const double wide = metrics.horizontalAdvance(column.title->text()) + 2;
         const double x = std::clamp(static_cast<double>(i) * share, 0.0, std::max(0.0, width - wide));
-        column.title->position->setCoords(x, (headingLines + static_cast<double>(i)) * metrics.height() / std::max(1, dots_->height()));
+        column.title->position->setCoords(x, (headingLines + static_cast<double>(i)) * metrics.height() /
+                                                 std::max(1, dots_->height()));
     }
 }
 
@@ -286,7 +293,8 @@ QBrush patterned(const QColor& colour, UsePattern pattern) {
 
 } // namespace
 
-QCPGraph* WinterCanvas::useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill, const QString& name, QCPGraph* below) {
+QCPGraph* WinterCanvas::useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill,
+                                const QString& name, QCPGraph* below) {
     auto* graph = plot_->addGraph(use_->axis(QCPAxis::atBottom), use_->axis(QCPAxis::atLeft));
     graph->setData(days, grams, true);
     graph->setPen(QPen(fill.color().darker(115), 1));
@@ -306,8 +314,10 @@ void WinterCanvas::drawUse(const WinterPicture& picture, const Colours& colours)
         air.append(day.temperatureC);
     }
     const auto days = daysFrom(picture.first, picture.daily.size());
-    auto* base = useArea(days, adults, patterned(colours.adults, UsePattern::Plain), QObject::tr("adult bees"), nullptr);
-    auto* middle = useArea(days, warmth, patterned(colours.broodWarmth, UsePattern::Dotted), QObject::tr("warmth for brood"), base);
+    auto* base =
+        useArea(days, adults, patterned(colours.adults, UsePattern::Plain), QObject::tr("adult bees"), nullptr);
+    auto* middle = useArea(days, warmth, patterned(colours.broodWarmth, UsePattern::Dotted),
+                           QObject::tr("warmth for brood"), base);
     useArea(days, food, patterned(colours.broodFood, UsePattern::Striped), QObject::tr("food for brood"), middle);
     auto* temperature = plot_->addGraph(use_->axis(QCPAxis::atBottom), use_->axis(QCPAxis::atRight));
     temperature->setData(days, air, true);

@@ -23,17 +23,11 @@ namespace {
 
 constexpr double oneStep = 1.5; // so many times the days, a key or a notch of the wheel
 
-QString oneDecimal(double value) {
-    return QLocale().toString(value, 'f', 1);
-}
+QString oneDecimal(double value) { return QLocale().toString(value, 'f', 1); }
 
-QString shownKg(double kilograms) {
-    return oneDecimal(valueIn(Mass(kilograms), words::shownMass()));
-}
+QString shownKg(double kilograms) { return oneDecimal(valueIn(Mass(kilograms), words::shownMass())); }
 
-QString shownGrams(double value) {
-    return oneDecimal(valueIn(grams(value), words::shownSmallMass()));
-}
+QString shownGrams(double value) { return oneDecimal(valueIn(grams(value), words::shownSmallMass())); }
 
 bool saveSvg(QCustomPlot& plot, const QString& path, QSize size) {
     QSvgGenerator generator;
@@ -81,13 +75,9 @@ void WinterPlot::showOptions(const std::set<advice::OptionKind>& options) {
     redraw();
 }
 
-void WinterPlot::setTitle(const QString& title) {
-    canvas_->setTitle(title, coloursOf(*this));
-}
+void WinterPlot::setTitle(const QString& title) { canvas_->setTitle(title, coloursOf(*this)); }
 
-void WinterPlot::setColours(const Colours& colours) {
-    wearColours(*this, colours);
-}
+void WinterPlot::setColours(const Colours& colours) { wearColours(*this, colours); }
 
 void WinterPlot::redraw() { late_->change(); }
 
@@ -100,30 +90,34 @@ void WinterPlot::fillCanvas() {
 
 void WinterPlot::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange ||
-        event->type() == QEvent::LocaleChange)
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange ||
+        event->type() == QEvent::FontChange || event->type() == QEvent::LocaleChange)
         redraw();
 }
 
 void WinterPlot::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (canvas_->showUse(height() >= 20 * fontMetrics().height()) || seen_) redraw(); // dates stand closer where there is room
+    if (canvas_->showUse(height() >= 20 * fontMetrics().height()) || seen_)
+        redraw(); // dates stand closer where there is room
 }
 
 QString WinterPlot::readout(SeasonDay day) const {
     if (!picture_ || picture_->empty() || day < picture_->first || day > picture_->last) return {};
     const auto at = static_cast<std::size_t>(day - picture_->first);
     const auto& use = picture_->daily[at];
-    const QString eaten = tr("a living colony eats %1 a day (adults %2, warmth for brood %3, food for brood %4) at %5")
-                              .arg(words::smallMass(grams(use.adults + use.broodWarmth + use.broodFood)), words::smallMass(grams(use.adults)),
-                                   words::smallMass(grams(use.broodWarmth)), words::smallMass(grams(use.broodFood)),
-                                   words::temperature(celsius(use.temperatureC), 0));
+    const QString eaten =
+        tr("a living colony eats %1 a day (adults %2, warmth for brood %3, food for brood %4) at %5")
+            .arg(words::smallMass(grams(use.adults + use.broodWarmth + use.broodFood)),
+                 words::smallMass(grams(use.adults)), words::smallMass(grams(use.broodWarmth)),
+                 words::smallMass(grams(use.broodFood)), words::temperature(celsius(use.temperatureC), 0));
     QStringList said{words::date(picture_->winter.date(day))};
     for (const auto& option : picture_->options) {
         if (!options_.contains(option.kind) || at >= option.readings.size()) continue;
         const auto& reading = option.readings[at];
         said << tr("%1 %2, under the reserve in %3 of 100 winters")
-                    .arg(words::option(option.kind), words::fineSpread({Mass(reading.low), Mass(reading.middle), Mass(reading.high)}), words::ofHundred({reading.shareBelowReserve, 0}));
+                    .arg(words::option(option.kind),
+                         words::fineSpread({Mass(reading.low), Mass(reading.middle), Mass(reading.high)}),
+                         words::ofHundred({reading.shareBelowReserve, 0}));
     }
     said << eaten;
     return said.join(tr("; "));
@@ -137,8 +131,8 @@ QString WinterPlot::numbers() const {
     for (const auto& option : picture_->options) {
         if (!options_.contains(option.kind)) continue;
         const QString name = words::option(option.kind);
-        head << tr("%1: low, %2").arg(name, mass) << tr("%1: middle, %2").arg(name, mass) << tr("%1: high, %2").arg(name, mass)
-             << tr("%1: under reserve, of 100").arg(name);
+        head << tr("%1: low, %2").arg(name, mass) << tr("%1: middle, %2").arg(name, mass)
+             << tr("%1: high, %2").arg(name, mass) << tr("%1: under reserve, of 100").arg(name);
     }
     head << tr("adults, %1").arg(food) << tr("warmth for brood, %1").arg(food) << tr("food for brood, %1").arg(food)
          << tr("air, %1").arg(words::name(words::shownTemperature()));
@@ -148,7 +142,8 @@ QString WinterPlot::numbers() const {
         for (const auto& option : picture_->options) {
             if (!options_.contains(option.kind)) continue;
             const auto reading = at < option.readings.size() ? option.readings[at] : DayReading();
-            row << shownKg(reading.low) << shownKg(reading.middle) << shownKg(reading.high) << oneDecimal(100 * reading.shareBelowReserve);
+            row << shownKg(reading.low) << shownKg(reading.middle) << shownKg(reading.high)
+                << oneDecimal(100 * reading.shareBelowReserve);
         }
         const auto& use = picture_->daily[at];
         row << shownGrams(use.adults) << shownGrams(use.broodWarmth) << shownGrams(use.broodFood)
@@ -255,7 +250,9 @@ void WinterPlot::moveDays(double days) {
 
 void WinterPlot::wheelOnPlot(const QWheelEvent& event) {
     const QPoint turned = event.angleDelta();
-    if (turned.y() != 0) stretch(std::pow(oneStep, -turned.y() / double(QWheelEvent::DefaultDeltasPerStep)), canvas_->placeAt(event.position().x()));
+    if (turned.y() != 0)
+        stretch(std::pow(oneStep, -turned.y() / double(QWheelEvent::DefaultDeltasPerStep)),
+                canvas_->placeAt(event.position().x()));
     else moveDays(-canvas_->daysIn(turned.x()) / 2);
 }
 
@@ -288,8 +285,8 @@ bool WinterPlot::eventFilter(QObject* watched, QEvent* event) {
     return QWidget::eventFilter(watched, event);
 }
 
-bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options, const QString& title,
-                      const QString& path, std::optional<DayWindow> seen, QSize size) {
+bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options,
+                      const QString& title, const QString& path, std::optional<DayWindow> seen, QSize size) {
     WinterPlot plot;
     plot.setColours(lightColours());
     plot.resize(size);

@@ -56,7 +56,7 @@ public:
 
 signals:
     void dayRead(const QString& text); //!< empty when the pointer has left
-    void seenChanged(); //!< other days are seen
+    void seenChanged();                //!< other days are seen
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -89,7 +89,8 @@ private:
 };
 
 //! Writes a picture in the light colours of paper, whatever the screen is; all its days where none are named.
-bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options, const QString& title,
-                      const QString& path, std::optional<DayWindow> seen = {}, QSize size = {1200, 680});
+bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options,
+                      const QString& title, const QString& path, std::optional<DayWindow> seen = {},
+                      QSize size = {1200, 680});
 
 } // namespace winterlarder::desk

@@ -26,17 +26,18 @@ constexpr double largestLetters = 9, smallestLetters = 6.25, stepDown = 0.25; //
 constexpr double footerPoints = 7;
 constexpr double hopeless = 3; // so many times the pages wanted are not saved by small letters: they stay large
 const QMarginsF margins(14, 12, 14, 12); // mm
-constexpr double pictureShares[] = {0.33, 0.29, 0.25, 0.21}; // of its width: lower where small letters do not save the page
-constexpr double pictureDotsPerInch = 140; // of its letters: finer than a screen's, so that they are as large as the sheet's
+constexpr double pictureShares[] = {0.33, 0.29, 0.25,
+                                    0.21}; // of its width: lower where small letters do not save the page
+constexpr double pictureDotsPerInch =
+    140; // of its letters: finer than a screen's, so that they are as large as the sheet's
 
-int dots(double points) {
-    return static_cast<int>(points * dotsPerPoint);
-}
+int dots(double points) { return static_cast<int>(points * dotsPerPoint); }
 
 QString styleSheet(double points) {
-    return QStringLiteral("body{color:#000000;} h1{font-size:%1px;margin:0;} h2{font-size:%2px;margin-top:%3px;margin-bottom:%6px;} p{margin-top:%6px;margin-bottom:%6px;}"
-                          "th{background-color:#e6e6e6;font-weight:bold;} .quiet{color:#333333;} .answer{font-size:%2px;font-weight:bold;}"
-                          ".small{font-size:%4px;color:#222222;} table{margin-bottom:%5px;} small{font-size:%4px;} td,th{padding-left:%5px;padding-right:%5px;}")
+    return QStringLiteral(
+               "body{color:#000000;} h1{font-size:%1px;margin:0;} h2{font-size:%2px;margin-top:%3px;margin-bottom:%6px;} p{margin-top:%6px;margin-bottom:%6px;}"
+               "th{background-color:#e6e6e6;font-weight:bold;} .quiet{color:#333333;} .answer{font-size:%2px;font-weight:bold;}"
+               ".small{font-size:%4px;color:#222222;} table{margin-bottom:%5px;} small{font-size:%4px;} td,th{padding-left:%5px;padding-right:%5px;}")
         .arg(dots(points * 1.7))
         .arg(dots(points * 1.2))
         .arg(dots(points * 0.8))
@@ -97,7 +98,9 @@ private:
         if (pictured_ != wanted) picture_ = paper.picture(wanted);
         pictured_ = wanted;
         document_->addResource(QTextDocument::ImageResource, QUrl(QStringLiteral("picture")), picture_);
-        html.replace(QStringLiteral("<img src='picture'>"), QStringLiteral("<img src='picture' width='%1' height='%2'>").arg(room_.width(), 0, 'f', 0).arg(tall, 0, 'f', 0));
+        html.replace(QStringLiteral("<img src='picture'>"), QStringLiteral("<img src='picture' width='%1' height='%2'>")
+                                                                .arg(room_.width(), 0, 'f', 0)
+                                                                .arg(tall, 0, 'f', 0));
     }
     int pageOf(const QTextBlock& block, bool end) const {
         const QRectF box = document_->documentLayout()->blockBoundingRect(block);
@@ -106,7 +109,9 @@ private:
     void keepHeadingsWithWhatFollows() {
         for (auto block = document_->begin(); block.isValid(); block = block.next()) {
             const auto next = block.next();
-            if (block.blockFormat().headingLevel() == 0 || !next.isValid() || pageOf(block, false) == pageOf(next, true)) continue;
+            if (block.blockFormat().headingLevel() == 0 || !next.isValid() ||
+                pageOf(block, false) == pageOf(next, true))
+                continue;
             QTextCursor cursor(block);
             auto format = block.blockFormat();
             format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
@@ -130,12 +135,9 @@ void paintFooter(QPainter& painter, const QString& text, int page, int pages, co
     painter.drawText(foot, Qt::AlignRight | Qt::AlignTop, say::Sheet::tr("page %1 of %2").arg(page + 1).arg(pages));
 }
 
-QSizeF inches(const QPageLayout& layout) {
-    return layout.paintRect(QPageLayout::Inch).size();
-}
+QSizeF inches(const QPageLayout& layout) { return layout.paintRect(QPageLayout::Inch).size(); }
 
-template <class Device>
-void paintOn(Device& device, const Paper& paper) {
+template <class Device> void paintOn(Device& device, const Paper& paper) {
     const auto room = roomOn(inches(device.pageLayout()));
     const LaidOut laid(paper, room);
     QPainter painter(&device);
@@ -148,7 +150,8 @@ void paintOn(Device& device, const Paper& paper) {
 }
 
 QPageLayout a4() {
-    return {QPageSize(words::style().numbers.system == UnitSystem::UnitedStates ? QPageSize::Letter : QPageSize::A4), QPageLayout::Portrait, margins, QPageLayout::Millimeter};
+    return {QPageSize(words::style().numbers.system == UnitSystem::UnitedStates ? QPageSize::Letter : QPageSize::A4),
+            QPageLayout::Portrait, margins, QPageLayout::Millimeter};
 }
 
 } // namespace
@@ -171,8 +174,6 @@ bool saveSheet(const Paper& paper, const QString& path) {
     return file.error() == QFileDevice::NoError && file.size() > 0;
 }
 
-int pagesOf(const Paper& paper) {
-    return LaidOut(paper, roomOn(inches(a4()))).pages();
-}
+int pagesOf(const Paper& paper) { return LaidOut(paper, roomOn(inches(a4()))).pages(); }
 
 } // namespace winterlarder::desk

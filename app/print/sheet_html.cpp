@@ -23,16 +23,16 @@ QString element(const char* tag, const QString& text, const char* kind = "") {
     return QStringLiteral("<%1%2>%3</%1>").arg(name, attribute, text.toHtmlEscaped());
 }
 
-QString heading(const std::string& section) {
-    return element("h2", headingOf(section));
-}
+QString heading(const std::string& section) { return element("h2", headingOf(section)); }
 
 QString factsOf(const report::Section& section, const std::vector<std::string>& without = {}) {
     QStringList said;
     for (const auto& fact : section.facts)
         if (std::find(without.begin(), without.end(), fact.id) == without.end())
-            said << QStringLiteral("%1&nbsp;<b>%2</b>").arg(nameOf(fact.id).toHtmlEscaped(), textOf(fact.value).toHtmlEscaped());
-    return said.isEmpty() ? QString() : QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
+            said << QStringLiteral("%1&nbsp;<b>%2</b>")
+                        .arg(nameOf(fact.id).toHtmlEscaped(), textOf(fact.value).toHtmlEscaped());
+    return said.isEmpty() ? QString()
+                          : QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
 }
 
 // A number stays with its unit, and what stands in brackets in one line.
@@ -40,26 +40,31 @@ QString unbroken(QString text) {
     if (text.isEmpty() || !text.front().isDigit()) return text;
     const auto bracket = text.indexOf(QLatin1Char('('));
     for (qsizetype i = 1; i < text.size(); ++i)
-        if (text[i] == QLatin1Char(' ') && ((bracket >= 0 && i > bracket) || text[i - 1].isDigit()) && i + 1 != bracket) text[i] = QChar::Nbsp;
+        if (text[i] == QLatin1Char(' ') && ((bracket >= 0 && i > bracket) || text[i - 1].isDigit()) && i + 1 != bracket)
+            text[i] = QChar::Nbsp;
     return text;
 }
 
 QString cellOf(const report::Cell& cell) {
-    return QStringLiteral("<td align='%1'>%2</td>").arg(standsRight(cell) ? QStringLiteral("right") : QStringLiteral("left"), unbroken(textOf(cell)).toHtmlEscaped());
+    return QStringLiteral("<td align='%1'>%2</td>")
+        .arg(standsRight(cell) ? QStringLiteral("right") : QStringLiteral("left"),
+             unbroken(textOf(cell)).toHtmlEscaped());
 }
 
 // A column nothing stands in is left out, but for the one to be ticked by hand.
 std::vector<std::size_t> columnsShown(const report::Table& table) {
     std::vector<std::size_t> shown;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        const bool said = std::any_of(table.rows.begin(), table.rows.end(), [i](const auto& row) { return !row[i].empty(); });
+        const bool said =
+            std::any_of(table.rows.begin(), table.rows.end(), [i](const auto& row) { return !row[i].empty(); });
         if (said || table.columns[i] == "done") shown.push_back(i);
     }
     return shown;
 }
 
 bool columnStandsRight(const report::Table& table, std::size_t column) {
-    return std::any_of(table.rows.begin(), table.rows.end(), [column](const auto& row) { return standsRight(row[column]); });
+    return std::any_of(table.rows.begin(), table.rows.end(),
+                       [column](const auto& row) { return standsRight(row[column]); });
 }
 
 // Letters of the longest piece that is not broken, and of the whole.
@@ -81,7 +86,8 @@ std::vector<double> widthsOf(const report::Table& table, const std::vector<std::
         letters.push_back({all.piece + paddingLetters, std::max(all.piece, all.whole) + paddingLetters});
     }
     const auto sum = [&](double Letters::*member) {
-        return std::accumulate(letters.begin(), letters.end(), 0.0, [member](double all, const Letters& each) { return all + each.*member; });
+        return std::accumulate(letters.begin(), letters.end(), 0.0,
+                               [member](double all, const Letters& each) { return all + each.*member; });
     };
     const double pieces = sum(&Letters::piece), wholes = sum(&Letters::whole);
     const double spare = std::clamp((lettersInPage - pieces) / std::max(1.0, wholes - pieces), 0.0, 1.0);
@@ -96,10 +102,13 @@ QString tableOf(const report::Table& table) {
     if (table.rows.empty()) return {};
     const auto shown = columnsShown(table);
     const auto widths = widthsOf(table, shown);
-    QString html = QStringLiteral("<table width='100%' cellpadding='6' cellspacing='0' border='2' style='border-collapse:collapse'><thead><tr>");
+    QString html = QStringLiteral(
+        "<table width='100%' cellpadding='6' cellspacing='0' border='2' style='border-collapse:collapse'><thead><tr>");
     for (std::size_t at = 0; at < shown.size(); ++at)
         html += QStringLiteral("<th align='%1' width='%2%'>%3</th>")
-                    .arg(columnStandsRight(table, shown[at]) ? QStringLiteral("right") : QStringLiteral("left")).arg(widths[at], 0, 'f', 1).arg(nameOf(table.columns[shown[at]]).toHtmlEscaped());
+                    .arg(columnStandsRight(table, shown[at]) ? QStringLiteral("right") : QStringLiteral("left"))
+                    .arg(widths[at], 0, 'f', 1)
+                    .arg(nameOf(table.columns[shown[at]]).toHtmlEscaped());
     html += QStringLiteral("</tr></thead>");
     for (const auto& row : table.rows) {
         html += QStringLiteral("<tr>");
@@ -119,17 +128,20 @@ void addRemarks(std::vector<Paragraph>& paragraphs, const report::Section* secti
     if (!section) return;
     paragraphs.push_back({heading(section->id), 2});
     for (const auto& remark : section->remarks) {
-        const auto number = std::find(sheet.sources.begin(), sheet.sources.end(), remark.source) - sheet.sources.begin() + 1;
+        const auto number =
+            std::find(sheet.sources.begin(), sheet.sources.end(), remark.source) - sheet.sources.begin() + 1;
         const QString source = remark.source.empty() ? QString() : QStringLiteral(" <small>[%1]</small>").arg(number);
         const QString said = text::sentence(remark.remark, words::style());
-        paragraphs.push_back({QStringLiteral("<p>%1%2</p>").arg(said.toHtmlEscaped(), source), std::ceil(static_cast<double>(said.size() + 5) / lettersInHalf) + 0.2});
+        paragraphs.push_back({QStringLiteral("<p>%1%2</p>").arg(said.toHtmlEscaped(), source),
+                              std::ceil(static_cast<double>(said.size() + 5) / lettersInHalf) + 0.2});
     }
 }
 
 // In two columns of about the same length, read down the left one first; a heading stays with what follows it.
 QString inTwoColumns(const std::vector<Paragraph>& paragraphs) {
     if (paragraphs.empty()) return {};
-    const double all = std::accumulate(paragraphs.begin(), paragraphs.end(), 0.0, [](double sum, const Paragraph& each) { return sum + each.lines; });
+    const double all = std::accumulate(paragraphs.begin(), paragraphs.end(), 0.0,
+                                       [](double sum, const Paragraph& each) { return sum + each.lines; });
     QString columns[2];
     double before = 0;
     bool right = false;
@@ -138,7 +150,8 @@ QString inTwoColumns(const std::vector<Paragraph>& paragraphs) {
         columns[right ? 1 : 0] += each.html;
         before += each.lines;
     }
-    return QStringLiteral("<table width='100%' cellpadding='0' cellspacing='0' border='0'><tr><td width='49%' valign='top'>%1</td><td width='2%'></td><td width='49%' valign='top'>%2</td></tr></table>")
+    return QStringLiteral(
+               "<table width='100%' cellpadding='0' cellspacing='0' border='0'><tr><td width='49%' valign='top'>%1</td><td width='2%'></td><td width='49%' valign='top'>%2</td></tr></table>")
         .arg(columns[0], columns[1]);
 }
 
@@ -154,7 +167,9 @@ QString sourcesOf(const report::Sheet& sheet, const ReferenceData& reference) {
     QStringList said;
     for (std::size_t i = 0; i < sheet.sources.size(); ++i) {
         const auto* source = reference.source(sheet.sources[i]);
-        said << QStringLiteral("[%1]&nbsp;%2").arg(i + 1).arg(QString::fromStdString(source ? source->citation : sheet.sources[i]).toHtmlEscaped());
+        said << QStringLiteral("[%1]&nbsp;%2")
+                    .arg(i + 1)
+                    .arg(QString::fromStdString(source ? source->citation : sheet.sources[i]).toHtmlEscaped());
     }
     return heading("sources") + QStringLiteral("<p class='small'>%1</p>").arg(said.join(QStringLiteral(" &#160; ")));
 }
@@ -168,14 +183,18 @@ QString inOneLine(const report::Section* section) {
     if (!section) return {};
     QStringList said;
     for (const auto& row : section->table.rows)
-        said << QStringLiteral("%1&nbsp;<b>%2</b>, %3").arg(textOf(row[0]).toHtmlEscaped(), textOf(row[2]).toHtmlEscaped(), textOf(row[1]).toHtmlEscaped());
+        said << QStringLiteral("%1&nbsp;<b>%2</b>, %3")
+                    .arg(textOf(row[0]).toHtmlEscaped(), textOf(row[2]).toHtmlEscaped(),
+                         textOf(row[1]).toHtmlEscaped());
     return heading(section->id) + QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
 }
 
 QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
     const QString date = words::longDate(sheet.date);
     QString html = element("h1", QString::fromStdString(sheet.title));
-    html += element("p", sheet.yard.empty() ? date : QStringLiteral("%1, %2").arg(QString::fromStdString(sheet.yard), date), "quiet");
+    html +=
+        element("p", sheet.yard.empty() ? date : QStringLiteral("%1, %2").arg(QString::fromStdString(sheet.yard), date),
+                "quiet");
     html += element("p", sentences.answer, "answer");
     for (const auto& line : sentences.below)
         if (!line.isEmpty()) html += element("p", line);
@@ -186,9 +205,12 @@ QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
 
 QString htmlOf(const report::Sheet& sheet, const SheetSentences& sentences, const ReferenceData& reference) {
     QString html = QStringLiteral("<html><body>") + top(sheet, sentences);
-    if (const auto* answer = sheet.section("answer")) html += factsOf(*answer, {"verdict"}); // the sentence above said it
-    if (const auto* picture = sheet.section("picture"); picture && picture->winterPicture) html += QStringLiteral("<p><img src='picture'></p>");
-    for (const auto* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "feeding", "take", "options"}) html += listed(sheet.section(id));
+    if (const auto* answer = sheet.section("answer"))
+        html += factsOf(*answer, {"verdict"}); // the sentence above said it
+    if (const auto* picture = sheet.section("picture"); picture && picture->winterPicture)
+        html += QStringLiteral("<p><img src='picture'></p>");
+    for (const auto* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "feeding", "take", "options"})
+        html += listed(sheet.section(id));
     html += inOneLine(sheet.section("evidence")) + listed(sheet.section("season"));
     return html + remarksOf(sheet) + sourcesOf(sheet, reference) + QStringLiteral("</body></html>");
 }

@@ -11,7 +11,7 @@ namespace winterlarder::desk::print {
 
 //! What of a sheet is said in whole sentences, and how wide its picture is on the page.
 struct SheetSentences {
-    QString answer; //!< what a person would say first
+    QString answer;    //!< what a person would say first
     QStringList below; //!< how often it goes wrong, whether another look is worth it
 };
 

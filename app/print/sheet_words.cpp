@@ -22,11 +22,14 @@ QString found(const Words& words, const std::string& id) {
 
 QString roughDate(const report::RoughDate& date) {
     if (date.sdDays < 0.5) return words::date(date.date);
-    return say::Sheet::tr("%1 \u00b1 %2 days").arg(words::date(date.date)).arg(static_cast<int>(std::lround(date.sdDays)));
+    return say::Sheet::tr("%1 \u00b1 %2 days")
+        .arg(words::date(date.date))
+        .arg(static_cast<int>(std::lround(date.sdDays)));
 }
 
 QString money(const report::Money& money) {
-    return QStringLiteral("%1\u00a0%2").arg(QLocale().toString(money.amount, 'f', 2), QString::fromStdString(money.currency));
+    return QStringLiteral("%1\u00a0%2")
+        .arg(QLocale().toString(money.amount, 'f', 2), QString::fromStdString(money.currency));
 }
 
 } // namespace
@@ -147,7 +150,8 @@ QString textOf(const report::Cell& cell) {
     if (const auto* amount = std::get_if<Money>(&cell)) return money(*amount);
     if (const auto* mass = std::get_if<Mass>(&cell)) return words::amount(*mass);
     if (const auto* volume = std::get_if<Volume>(&cell)) return text::amount(*volume, words::style());
-    if (const auto* date = std::get_if<Date>(&cell)) return words::dateWithWeekday(*date).replace(QLatin1Char(' '), QChar::Nbsp);
+    if (const auto* date = std::get_if<Date>(&cell))
+        return words::dateWithWeekday(*date).replace(QLatin1Char(' '), QChar::Nbsp);
     if (const auto* rough = std::get_if<RoughDate>(&cell)) return roughDate(*rough);
     if (const auto* share = std::get_if<Share>(&cell)) return say::Sheet::tr("%1 of 100").arg(words::ofHundred(*share));
     if (const auto* spread = std::get_if<Spread<Mass>>(&cell)) return words::spread(*spread);
@@ -156,8 +160,9 @@ QString textOf(const report::Cell& cell) {
 }
 
 bool standsRight(const report::Cell& cell) {
-    return std::holds_alternative<report::Count>(cell) || std::holds_alternative<Mass>(cell) || std::holds_alternative<Volume>(cell) ||
-           std::holds_alternative<Share>(cell) || std::holds_alternative<report::Money>(cell);
+    return std::holds_alternative<report::Count>(cell) || std::holds_alternative<Mass>(cell) ||
+           std::holds_alternative<Volume>(cell) || std::holds_alternative<Share>(cell) ||
+           std::holds_alternative<report::Money>(cell);
 }
 
 } // namespace winterlarder::desk::print

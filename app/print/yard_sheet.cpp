@@ -23,9 +23,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-QString footerOf(const QString& name, Date date) {
-    return say::Sheet::tr("%1, %2").arg(name, words::longDate(date));
-}
+QString footerOf(const QString& name, Date date) { return say::Sheet::tr("%1, %2").arg(name, words::longDate(date)); }
 
 // The ground a card has on the screen would be printed as a haze of dots.
 QImage onWhite(QImage picture) {
@@ -59,7 +57,8 @@ std::vector<const ColonyEntry*> inOrder(const Yard& yard, const std::vector<Colo
         const auto found = places.find(colony->id);
         return found == places.end() ? order.size() : found->second;
     };
-    std::stable_sort(colonies.begin(), colonies.end(), [&](const auto* a, const auto* b) { return placeOf(a) < placeOf(b); });
+    std::stable_sort(colonies.begin(), colonies.end(),
+                     [&](const auto* a, const auto* b) { return placeOf(a) < placeOf(b); });
     return colonies;
 }
 
@@ -73,13 +72,16 @@ const PlannedJob* jobOf(const std::vector<report::Cell>& visit, const YardPlan& 
     const auto* what = std::get_if<report::Word>(&visit[2]);
     const auto* honey = std::get_if<Mass>(&visit[3]);
     for (const auto& job : plan.jobs)
-        if (colony && what && job.colony.toStdString() == *colony && report::idOf(job.kind) == what->id && (!job.exchange || (honey && *honey == job.honey))) return &job;
+        if (colony && what && job.colony.toStdString() == *colony && report::idOf(job.kind) == what->id &&
+            (!job.exchange || (honey && *honey == job.honey)))
+            return &job;
     return nullptr;
 }
 
 std::string placesOf(const std::vector<report::Cell>& row, const YardPlan& plan) {
     for (const auto& gift : plan.gifts)
-        if (std::get<std::string>(row[0]) == gift.from && std::get<std::string>(row[1]) == gift.to && std::get<Mass>(row[3]) == gift.honey)
+        if (std::get<std::string>(row[0]) == gift.from && std::get<std::string>(row[1]) == gift.to &&
+            std::get<Mass>(row[3]) == gift.honey)
             return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)).toStdString();
     return {};
 }
@@ -112,16 +114,22 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
     if (!date) return {};
     auto sheet = report::yardPlan(yard.title().toStdString(), *date, colonies, priceOf(yard.shownYard()), known);
     nameCombsAndPairs(sheet, plan);
-    return {print::htmlOf(sheet, {yardSentence(plan), {yardSmallLine(plan)}}, known), footerOf(yard.title(), *date), 2, {}};
+    return {
+        print::htmlOf(sheet, {yardSentence(plan), {yardSmallLine(plan)}}, known), footerOf(yard.title(), *date), 2, {}};
 }
 
 std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData& reference) {
     if (!colony.answered || colony.pending) return std::nullopt;
     const auto answered = colony.answered;
-    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference, plannedColony(colony, jobsOf(colony)).tasks);
+    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference,
+                                     plannedColony(colony, jobsOf(colony)).tasks);
     const QString name = QString::fromStdString(sheet.title);
-    Paper paper{print::htmlOf(sheet, {words::answerSentence(*answered), {words::riskLine(*answered), words::lookLine(*answered)}}, reference),
-                footerOf(name, sheet.date), 1, {}};
+    Paper paper{print::htmlOf(
+                    sheet, {words::answerSentence(*answered), {words::riskLine(*answered), words::lookLine(*answered)}},
+                    reference),
+                footerOf(name, sheet.date),
+                1,
+                {}};
     if (!answered->picture.empty()) paper.picture = [answered](QSize size) { return drawn(answered, size); };
     return paper;
 }

@@ -26,7 +26,9 @@ public:
     }
 
 private:
-    double slopeTo(std::size_t at, double off) const { return (values_[at] + off - values_[from_]) / static_cast<double>(at - from_); }
+    double slopeTo(std::size_t at, double off) const {
+        return (values_[at] + off - values_[from_]) / static_cast<double>(at - from_);
+    }
 
     const std::vector<double>& values_;
     double tolerance_;

@@ -14,7 +14,8 @@ constexpr int countedPastForage = 8;
 double highestOfLine(const WinterLine& line, SeasonDay first, DayWindow seen) {
     double highest = 0;
     const auto from = static_cast<std::size_t>(std::max(0.0, std::floor(seen.first - first.w)));
-    const auto to = std::min(line.kilograms.size(), static_cast<std::size_t>(std::max(0.0, std::ceil(seen.last - first.w) + 1)));
+    const auto to =
+        std::min(line.kilograms.size(), static_cast<std::size_t>(std::max(0.0, std::ceil(seen.last - first.w) + 1)));
     for (std::size_t day = from; day < to; ++day) highest = std::max(highest, line.kilograms[day]);
     return highest;
 }
@@ -62,7 +63,8 @@ double highestSeen(const WinterPicture& picture, const std::set<advice::OptionKi
         if (holds(seen, point.day.w)) highest = std::max(highest, point.stores.high.value());
     for (const auto& option : picture.options) {
         if (!options.contains(option.kind)) continue;
-        for (const auto& line : option.lines) highest = std::max(highest, highestOfLine(line, picture.first, counted(picture, seen)));
+        for (const auto& line : option.lines)
+            highest = std::max(highest, highestOfLine(line, picture.first, counted(picture, seen)));
         for (const double kg : option.dots) highest = std::max(highest, kg);
     }
     return highest;

@@ -14,7 +14,8 @@ ScaleSeries scaleSeries(const WinterPicture& picture, int daysAhead) {
         series.first = std::min(series.first, point.day.w);
         series.mostKg = std::max(series.mostKg, point.stores.high.value());
     }
-    const auto leave = std::find_if(picture.options.begin(), picture.options.end(), [](const auto& option) { return option.kind == advice::OptionKind::Leave; });
+    const auto leave = std::find_if(picture.options.begin(), picture.options.end(),
+                                    [](const auto& option) { return option.kind == advice::OptionKind::Leave; });
     if (leave == picture.options.end()) return series;
     for (std::size_t i = 0; i < leave->readings.size() && picture.first.w + static_cast<int>(i) <= series.last; ++i) {
         const auto& reading = leave->readings[i];

@@ -8,7 +8,8 @@ namespace winterlarder::desk {
 std::optional<text::UseParts> usePartsOf(const WinterPicture& picture, const climate::SeasonDates& season) {
     if (picture.empty() || !season.forage) return std::nullopt;
     text::UseParts parts;
-    const auto days = std::min(picture.daily.size(), static_cast<std::size_t>(std::max(0, season.forage->day - picture.first)));
+    const auto days =
+        std::min(picture.daily.size(), static_cast<std::size_t>(std::max(0, season.forage->day - picture.first)));
     for (std::size_t day = 0; day < days; ++day) {
         const auto& use = picture.daily[day];
         parts.adults = parts.adults + grams(use.adults);

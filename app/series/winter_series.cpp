@@ -20,7 +20,8 @@ constexpr double goldenShare = 0.6180339887498949; // 1 / golden ratio
 class LossTo {
 public:
     LossTo(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay day)
-        : strength_(winter::beyondTrickle(flow, ensemble)), room_(flow.room ? flow.room->value() : std::numeric_limits<double>::infinity()) {
+        : strength_(winter::beyondTrickle(flow, ensemble)),
+          room_(flow.room ? flow.room->value() : std::numeric_limits<double>::infinity()) {
         if (ensemble.covers(day)) net_ = ensemble.netLoss(day);
         const SeasonDay until = flow.lastDay ? std::min(day, *flow.lastDay) : day;
         if (strength_ > 0 && ensemble.covers(day) && ensemble.covers(until)) income_ = ensemble.autumnIncome(until);
@@ -80,7 +81,9 @@ std::vector<double> evenQuantiles(std::vector<double> values, int count) {
 // Each percentile is looked for where the middle has left it.
 DayReading readingOf(std::vector<double>& stores, double reserveKg) {
     const auto below = std::count_if(stores.begin(), stores.end(), [reserveKg](double kg) { return kg < reserveKg; });
-    const auto at = [&stores](double share) { return stores.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(stores.size() - 1)); };
+    const auto at = [&stores](double share) {
+        return stores.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(stores.size() - 1));
+    };
     const auto low = at(0.1), middle = at(0.5), high = at(0.9);
     std::nth_element(stores.begin(), middle, stores.end());
     if (low < middle) std::nth_element(stores.begin(), low, middle);
@@ -127,13 +130,15 @@ std::vector<PairedWinter> pairWithStores(int winters, Mass mean, Mass sd) {
     return pairs;
 }
 
-std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const std::vector<double>& largestLoss, int count) {
+std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const std::vector<double>& largestLoss,
+                                   int count) {
     require(pairs.size() == largestLoss.size(), "{} winters but {} losses", pairs.size(), largestLoss.size());
     std::vector<PairedWinter> ordered = pairs;
     const auto left = [&largestLoss](const PairedWinter& pair) {
         return pair.startKg - largestLoss[static_cast<std::size_t>(pair.winter)];
     };
-    std::stable_sort(ordered.begin(), ordered.end(), [&left](const auto& a, const auto& b) { return left(a) < left(b); });
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [&left](const auto& a, const auto& b) { return left(a) < left(b); });
     if (static_cast<int>(ordered.size()) <= count) return ordered;
     std::vector<PairedWinter> picked;
     for (int group = 0; group < count; ++group) {
@@ -143,7 +148,8 @@ std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const
     return picked;
 }
 
-OptionLosses lossesUnder(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const advice::Option& option, SeasonDay today) {
+OptionLosses lossesUnder(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
+                         const advice::Option& option, SeasonDay today) {
     const auto steps = stepsOf(option, today);
     auto all = winter::lossesFrom(ensemble, today, flow, steps);
     const auto counted = touchCountsFrom(option);
@@ -151,26 +157,33 @@ OptionLosses lossesUnder(const winter::DemandEnsemble& ensemble, const winter::A
     return {std::move(all), std::move(touching)};
 }
 
-OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const OptionLosses& losses,
-                            const std::vector<PairedWinter>& everyPair, const std::vector<PairedWinter>& drawn,
-                            const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg, Readings readings) {
+OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
+                            const OptionLosses& losses, const std::vector<PairedWinter>& everyPair,
+                            const std::vector<PairedWinter>& drawn, const advice::Option& option, SeasonDay first,
+                            SeasonDay last, double reserveKg, Readings readings) {
     OptionPicture picture;
     picture.kind = option.kind;
     const auto steps = stepsOf(option, first);
     const LossTo before(ensemble, flow, first - 1);
     for (const auto& pair : drawn) {
         const auto column = static_cast<std::size_t>(pair.winter);
-        picture.lines.push_back({pair.winter, {}, pair.startKg < losses.touching[column] + reserveKg, pair.startKg <= losses.all.largest[column]});
+        picture.lines.push_back({pair.winter,
+                                 {},
+                                 pair.startKg < losses.touching[column] + reserveKg,
+                                 pair.startKg <= losses.all.largest[column]});
     }
     for (SeasonDay day = first; day <= last; day = day + 1) {
         const LossTo now(ensemble, flow, day);
         const double changed = changedBy(steps, day);
         for (std::size_t i = 0; i < drawn.size(); ++i)
-            if (auto& left = picture.lines[i].kilograms; left.empty() || left.back() > 0) left.push_back(storesLeft(drawn[i], changed, before, now));
+            if (auto& left = picture.lines[i].kilograms; left.empty() || left.back() > 0)
+                left.push_back(storesLeft(drawn[i], changed, before, now));
     }
     std::vector<double> stores(everyPair.size());
     for (std::size_t i = 0; i < everyPair.size(); ++i)
-        stores[i] = everyPair[i].startKg <= losses.all.largest[i] ? 0 : std::max(0.0, everyPair[i].startKg - losses.all.atForage[i]);
+        stores[i] = everyPair[i].startKg <= losses.all.largest[i]
+                        ? 0
+                        : std::max(0.0, everyPair[i].startKg - losses.all.atForage[i]);
     picture.dots = evenQuantiles(stores, drawnDots);
     if (readings == Readings::None) return picture;
     std::vector<char> starved(everyPair.size(), 0);
@@ -200,7 +213,8 @@ std::vector<PlacedDot> stackDots(const std::vector<double>& ascending, double ro
         std::size_t to = from;
         while (to < ascending.size() && ascending[to] < ascending[from] + rowHeight) ++to;
         if (to == from) to = from + 1;
-        const double sum = std::accumulate(ascending.begin() + static_cast<std::ptrdiff_t>(from), ascending.begin() + static_cast<std::ptrdiff_t>(to), 0.0);
+        const double sum = std::accumulate(ascending.begin() + static_cast<std::ptrdiff_t>(from),
+                                           ascending.begin() + static_cast<std::ptrdiff_t>(to), 0.0);
         for (std::size_t i = from; i < to; ++i)
             dots.push_back({ascending[i], static_cast<int>(i - from), sum / static_cast<double>(to - from)});
         from = to;
@@ -227,7 +241,8 @@ WinterPicture pictureOf(const advice::ColonyQuestion& question, const advice::An
     const auto losses = winter::lossesFrom(*ensemble, question.asOf, answer.workings.flow);
     const auto drawn = standFor(pairs, losses.largest, drawnWinters);
     for (const auto& option : answer.advice.options)
-        picture.options.push_back(pictureOption(*ensemble, answer.workings.flow, lossesUnder(*ensemble, answer.workings.flow, option, picture.first),
+        picture.options.push_back(pictureOption(*ensemble, answer.workings.flow,
+                                                lossesUnder(*ensemble, answer.workings.flow, option, picture.first),
                                                 pairs, drawn, option, picture.first, picture.last, picture.reserveKg));
     return picture;
 }

@@ -25,7 +25,8 @@ std::vector<PairedWinter> pairWithStores(int winters, Mass mean, Mass sd);
 
 //! Picks `count` pairs that stand for equal shares of all: ordered by what would be left at the worst moment (stores less
 //! largest loss), the middle one of each group. Fewer winters than `count`: all of them. Poorest first.
-std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const std::vector<double>& largestLoss, int count);
+std::vector<PairedWinter> standFor(const std::vector<PairedWinter>& pairs, const std::vector<double>& largestLoss,
+                                   int count);
 
 //! One drawn winter: stores at the end of each day from the asking day [kg]; it ends with the day that leaves nothing, for a starved
 //! colony gathers no more.
@@ -47,8 +48,8 @@ struct DayReading {
 struct OptionPicture {
     advice::OptionKind kind = advice::OptionKind::Leave;
     std::vector<WinterLine> lines;
-    std::vector<double> dots;          //!< stores at first forage, quantiles (k + 1/2) / 50, ascending [kg]
-    std::vector<DayReading> readings;  //!< by day from the asking day
+    std::vector<double> dots;         //!< stores at first forage, quantiles (k + 1/2) / 50, ascending [kg]
+    std::vector<DayReading> readings; //!< by day from the asking day
 };
 
 //! What a colony eats on a day, means over winters [g], and the air it does so in.
@@ -75,13 +76,13 @@ struct EvidencePoint {
 //! Everything the picture of one colony shows.
 struct WinterPicture {
     Winter winter{Hemisphere::North, 2000};
-    SeasonDay first;  //!< the asking day
-    SeasonDay last;   //!< last day drawn
+    SeasonDay first; //!< the asking day
+    SeasonDay last;  //!< last day drawn
     double reserveKg = 0;
     Spread<Mass> storesToday;
     std::vector<OptionPicture> options;
-    std::vector<DailyUse> daily;      //!< by day from `first`
-    std::vector<SeasonMark> marks;    //!< by day, none before `first`
+    std::vector<DailyUse> daily;   //!< by day from `first`
+    std::vector<SeasonMark> marks; //!< by day, none before `first`
     std::vector<EvidencePoint> evidence;
     int winters = 0;
     bool empty() const { return options.empty(); }
@@ -99,13 +100,14 @@ struct OptionLosses {
     winter::WinterLosses all;
     std::vector<double> touching;
 };
-OptionLosses lossesUnder(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const advice::Option& option, SeasonDay today);
+OptionLosses lossesUnder(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
+                         const advice::Option& option, SeasonDay today);
 
 //! The lines of one option: stores of each pair, day by day, with its steps, its flow and the reserve it may touch.
-OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, const OptionLosses& losses,
-                            const std::vector<PairedWinter>& everyPair, const std::vector<PairedWinter>& drawn,
-                            const advice::Option& option, SeasonDay first, SeasonDay last, double reserveKg,
-                            Readings readings = Readings::EveryDay);
+OptionPicture pictureOption(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow,
+                            const OptionLosses& losses, const std::vector<PairedWinter>& everyPair,
+                            const std::vector<PairedWinter>& drawn, const advice::Option& option, SeasonDay first,
+                            SeasonDay last, double reserveKg, Readings readings = Readings::EveryDay);
 
 //! Splits the day's mean use by its causes: brood food as simulated, warmth by the share of power spent on brood.
 DailyUse splitUse(const winter::DayMeans& means);

@@ -17,17 +17,24 @@ struct AskWords {
 };
 
 constexpr std::array<AskWords, 9> asks{{
-    {advice::AskKind::Queen, "queen", "bees.eggs_seen", QT_TRANSLATE_NOOP("Words", "Does the queen lay: have you seen her, or eggs?")},
-    {advice::AskKind::Mites, "mites", "bees.mites_counted", QT_TRANSLATE_NOOP("Words", "Have you counted the mites, and treated where it was needed?")},
+    {advice::AskKind::Queen, "queen", "bees.eggs_seen",
+     QT_TRANSLATE_NOOP("Words", "Does the queen lay: have you seen her, or eggs?")},
+    {advice::AskKind::Mites, "mites", "bees.mites_counted",
+     QT_TRANSLATE_NOOP("Words", "Have you counted the mites, and treated where it was needed?")},
     {advice::AskKind::FedOrTreated, "fed_or_treated", "fed_or_treated",
      QT_TRANSLATE_NOOP("Words", "Was sugar fed or medicine given while this honey was being made?")},
-    {advice::AskKind::SuperFor, "super_for", "hive.supers_for", QT_TRANSLATE_NOOP("Words", "Is the super for you, or for the bees?")},
-    {advice::AskKind::Tare, "tare", "hive.tare_kg", QT_TRANSLATE_NOOP("Words", "What does the empty hive weigh, with its drawn combs?")},
+    {advice::AskKind::SuperFor, "super_for", "hive.supers_for",
+     QT_TRANSLATE_NOOP("Words", "Is the super for you, or for the bees?")},
+    {advice::AskKind::Tare, "tare", "hive.tare_kg",
+     QT_TRANSLATE_NOOP("Words", "What does the empty hive weigh, with its drawn combs?")},
     {advice::AskKind::FlowToCome, "flow_to_come", "site.autumn_flow",
      QT_TRANSLATE_NOOP("Words", "Is a flow still to come near you, such as ivy, heather, goldenrod or eucalyptus?")},
-    {advice::AskKind::FullCombs, "full_combs", "full_combs", QT_TRANSLATE_NOOP("Words", "How many full combs have you in store?")},
-    {advice::AskKind::WinterVisits, "winter_visits", "wish.visits_in_winter", QT_TRANSLATE_NOOP("Words", "Can you get to the hive in the second half of winter, to lift and feed it?")},
-    {advice::AskKind::FoodBesideBees, "food_beside_bees", "bees.food_beside", QT_TRANSLATE_NOOP("Words", "Is there food beside the bees, without an empty comb between?")},
+    {advice::AskKind::FullCombs, "full_combs", "full_combs",
+     QT_TRANSLATE_NOOP("Words", "How many full combs have you in store?")},
+    {advice::AskKind::WinterVisits, "winter_visits", "wish.visits_in_winter",
+     QT_TRANSLATE_NOOP("Words", "Can you get to the hive in the second half of winter, to lift and feed it?")},
+    {advice::AskKind::FoodBesideBees, "food_beside_bees", "bees.food_beside",
+     QT_TRANSLATE_NOOP("Words", "Is there food beside the bees, without an empty comb between?")},
 }};
 
 const AskWords& of(advice::AskKind kind) { return asks[static_cast<std::size_t>(kind)]; }

@@ -11,17 +11,46 @@ namespace winterlarder::text {
 
 enum class AskedNumber {
     // autumn's question
-    Stores, Comb, Need, Target, Forage, Spare, CombsOff, Sugar, Fondant, LastDay, Reserve, Bees,
-    KeptAlone, RunsOutAlone, KeptAsAdvised, RunsOutAsAdvised, Given, KnownNow, KnownThen,
+    Stores,
+    Comb,
+    Need,
+    Target,
+    Forage,
+    Spare,
+    CombsOff,
+    Sugar,
+    Fondant,
+    LastDay,
+    Reserve,
+    Bees,
+    KeptAlone,
+    RunsOutAlone,
+    KeptAsAdvised,
+    RunsOutAsAdvised,
+    Given,
+    KnownNow,
+    KnownThen,
     // a winter that is followed
-    LeftToday, ExpectedToday, TouchesNow, RunsOutNow, TouchedInAutumn, RanOutInAutumn, FeedNow, FeedBy, ReserveGone, WeighBy, WeighingChanges, ForageNow
+    LeftToday,
+    ExpectedToday,
+    TouchesNow,
+    RunsOutNow,
+    TouchedInAutumn,
+    RanOutInAutumn,
+    FeedNow,
+    FeedBy,
+    ReserveGone,
+    WeighBy,
+    WeighingChanges,
+    ForageNow
 };
 inline constexpr int askedNumbers = static_cast<int>(AskedNumber::ForageNow) + 1;
 
 //! The form a number takes within a sentence: plainly(), or askably() where the window shows it.
 using NumberForm = QString (*)(AskedNumber, const QString&);
 QString plainly(AskedNumber number, const QString& text); //!< as it is
-QString askably(AskedNumber number, const QString& text); //!< between marks that partsOf() finds; never shown to anybody
+QString askably(AskedNumber number,
+                const QString& text); //!< between marks that partsOf() finds; never shown to anybody
 
 //! A piece of a sentence; with a number: one that can be asked about.
 struct SentencePart {

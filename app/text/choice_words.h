@@ -28,8 +28,7 @@ QString choice(book::SightingKind saw);
 QString choice(book::BroodPattern brood);
 
 //! Every choice with its words, in the order of its enumerators.
-template <class Choice>
-std::vector<std::pair<QString, Choice>> choices() {
+template <class Choice> std::vector<std::pair<QString, Choice>> choices() {
     std::vector<std::pair<QString, Choice>> all;
     for (std::size_t at = 0; at < book::wordsOf<Choice>.size(); ++at) {
         const auto each = static_cast<Choice>(at);

@@ -38,8 +38,10 @@ QString combPlaces(const std::vector<int>& positions, const std::vector<stores::
     }
     QStringList parts;
     for (const auto& entry : byBox) {
-        const bool whole = boxes > 1 && static_cast<int>(entry.second.size()) == all[entry.first] && entry.second.size() > 1;
-        parts << (whole ? say::Words::tr("%1, all %2 combs").arg(boxName(entry.first, boxes)).arg(entry.second.size()) : combPlaces(entry.second, boxes));
+        const bool whole =
+            boxes > 1 && static_cast<int>(entry.second.size()) == all[entry.first] && entry.second.size() > 1;
+        parts << (whole ? say::Words::tr("%1, all %2 combs").arg(boxName(entry.first, boxes)).arg(entry.second.size())
+                        : combPlaces(entry.second, boxes));
     }
     return parts.join(QLatin1String("; "));
 }
@@ -52,10 +54,11 @@ QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t box
         std::sort(entry.second.begin(), entry.second.end());
         const QString box = boxName(entry.first, boxes);
         if (entry.second.size() == 1)
-            parts << (box.isEmpty() ? say::Words::tr("comb %1 from the left").arg(entry.second.front()) : say::Words::tr("%1, comb %2 from the left").arg(box).arg(entry.second.front()));
+            parts << (box.isEmpty() ? say::Words::tr("comb %1 from the left").arg(entry.second.front())
+                                    : say::Words::tr("%1, comb %2 from the left").arg(box).arg(entry.second.front()));
         else
             parts << (box.isEmpty() ? say::Words::tr("combs %1 from the left").arg(listed(entry.second))
-                                : say::Words::tr("%1, combs %2 from the left").arg(box, listed(entry.second)));
+                                    : say::Words::tr("%1, combs %2 from the left").arg(box, listed(entry.second)));
     }
     return parts.join(QLatin1String("; "));
 }

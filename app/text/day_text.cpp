@@ -15,7 +15,7 @@ namespace winterlarder::text {
 
 namespace {
 
-constexpr int fewestLetters = 3;  // of a month or weekday
+constexpr int fewestLetters = 3;   // of a month or weekday
 constexpr int yearsToALeapDay = 8; // at most, 1896 to 1904
 
 //! What was typed, taken apart: numbers in their order, and a month where one was named.
@@ -52,20 +52,26 @@ std::optional<int> monthNamed(const QString& word, const QLocale& locale) {
     for (const auto& language : languages(locale))
         for (int month = 1; month <= 12; ++month)
             for (const auto form : {QLocale::LongFormat, QLocale::ShortFormat})
-                if (names(word, language.monthName(month, form)) || names(word, language.standaloneMonthName(month, form))) found.insert(month);
+                if (names(word, language.monthName(month, form)) ||
+                    names(word, language.standaloneMonthName(month, form)))
+                    found.insert(month);
     return found.size() == 1 ? std::optional(*found.begin()) : std::nullopt;
 }
 
 bool isWeekday(const QString& word, const QLocale& locale) {
     for (const auto& language : languages(locale))
         for (int day = 1; day <= 7; ++day)
-            if (names(word, language.dayName(day, QLocale::LongFormat)) || names(word, language.dayName(day, QLocale::ShortFormat))) return true;
+            if (names(word, language.dayName(day, QLocale::LongFormat)) ||
+                names(word, language.dayName(day, QLocale::ShortFormat)))
+                return true;
     return false;
 }
 
 // "5th", "of": said with a day and no part of it.
 bool isFiller(const QString& word) {
-    static const QStringList fillers{QStringLiteral("st"), QStringLiteral("nd"), QStringLiteral("rd"), QStringLiteral("th"), QStringLiteral("of"), QStringLiteral("the"), QStringLiteral("de")};
+    static const QStringList fillers{QStringLiteral("st"), QStringLiteral("nd"), QStringLiteral("rd"),
+                                     QStringLiteral("th"), QStringLiteral("of"), QStringLiteral("the"),
+                                     QStringLiteral("de")};
     return fillers.contains(word);
 }
 
@@ -102,8 +108,10 @@ Said inOrder(int first, int second, std::optional<int> year, bool monthFirst) {
 
 std::optional<Said> saidInNumbers(const std::vector<QString>& numbers, const QLocale& locale) {
     const auto at = [&](std::size_t index) { return numbers[index].toInt(); };
-    if (numbers.size() == 1 && numbers[0].size() == 8) return Said{numbers[0].mid(6).toInt(), numbers[0].mid(4, 2).toInt(), numbers[0].left(4).toInt()};
-    if (numbers.size() == 2 && numbers[0].size() <= 2 && numbers[1].size() <= 2) return inOrder(at(0), at(1), std::nullopt, monthFirst(locale));
+    if (numbers.size() == 1 && numbers[0].size() == 8)
+        return Said{numbers[0].mid(6).toInt(), numbers[0].mid(4, 2).toInt(), numbers[0].left(4).toInt()};
+    if (numbers.size() == 2 && numbers[0].size() <= 2 && numbers[1].size() <= 2)
+        return inOrder(at(0), at(1), std::nullopt, monthFirst(locale));
     if (numbers.size() != 3) return std::nullopt;
     if (isYear(numbers[0])) return Said{at(2), at(1), at(0)};
     if (!isYear(numbers[2]) && !isYearInShort(numbers[2])) return std::nullopt;
@@ -117,7 +125,8 @@ std::optional<Said> saidWithMonth(const Parts& parts) {
     if (numbers.size() == 1 && numbers[0].size() <= 2) return Said{numbers[0].toInt(), *parts.month, std::nullopt};
     if (numbers.size() != 2) return std::nullopt;
     if (isYear(numbers[0]) && numbers[1].size() <= 2) return Said{numbers[1].toInt(), *parts.month, yearOf(numbers[0])};
-    if (numbers[0].size() <= 2 && (isYear(numbers[1]) || isYearInShort(numbers[1]))) return Said{numbers[0].toInt(), *parts.month, yearOf(numbers[1])};
+    if (numbers[0].size() <= 2 && (isYear(numbers[1]) || isYearInShort(numbers[1])))
+        return Said{numbers[0].toInt(), *parts.month, yearOf(numbers[1])};
     return std::nullopt;
 }
 
@@ -125,7 +134,10 @@ std::optional<Said> saidWithMonth(const Parts& parts) {
 std::optional<Said> saidAsLocale(const QString& typed, const QLocale& locale) {
     for (const auto form : {QLocale::LongFormat, QLocale::ShortFormat}) {
         const QDate day = locale.toDate(typed, form);
-        if (day.isValid()) return Said{day.day(), day.month(), day.year() < 2000 && !typed.contains(QString::number(day.year())) ? day.year() + 100 : day.year()};
+        if (day.isValid())
+            return Said{day.day(), day.month(),
+                        day.year() < 2000 && !typed.contains(QString::number(day.year())) ? day.year() + 100
+                                                                                          : day.year()};
     }
     return std::nullopt;
 }
@@ -140,7 +152,8 @@ std::optional<Said> said(const QString& typed, const QLocale& locale) {
 std::optional<Date> wordOfADay(const QString& typed, Date today) {
     const QString word = bare(typed);
     if (word == QLatin1String("today") || word == say::Days::tr("today").toCaseFolded()) return today;
-    if (word == QLatin1String("yesterday") || word == say::Days::tr("yesterday").toCaseFolded()) return today.plusDays(-1);
+    if (word == QLatin1String("yesterday") || word == say::Days::tr("yesterday").toCaseFolded())
+        return today.plusDays(-1);
     return std::nullopt;
 }
 
@@ -172,7 +185,9 @@ QString written(Date day, const QLocale& locale) {
 }
 
 QString notUnderstood(const DayLimits& limits, const QLocale& locale) {
-    if (limits.everyYear) return say::Days::tr("This cannot be read as a day of the year. Type it as %1.").arg(locale.toString(QDate(2001, 9, 5), say::Days::tr("d MMMM")));
+    if (limits.everyYear)
+        return say::Days::tr("This cannot be read as a day of the year. Type it as %1.")
+            .arg(locale.toString(QDate(2001, 9, 5), say::Days::tr("d MMMM")));
     return say::Days::tr("This cannot be read as a day. Type it as %1, as %2, or \u201cyesterday\u201d.")
         .arg(written(limits.recent, locale), QString::fromStdString(limits.recent.iso()));
 }
@@ -180,8 +195,10 @@ QString notUnderstood(const DayLimits& limits, const QLocale& locale) {
 QString noSuchDay(const Said& said, const DayLimits& limits, const QLocale& locale) {
     const QDate month(said.year.value_or(limits.recent.year()), said.month, 1);
     if (!month.isValid() || said.day < 1 || said.day <= month.daysInMonth()) return notUnderstood(limits, locale);
-    const QString name = said.year && !limits.everyYear ? locale.toString(month, say::Days::tr("MMMM yyyy")) : locale.standaloneMonthName(said.month);
-    return say::Days::tr("There is no day %1 in %2; it ends with day %3.").arg(QString::number(said.day), name, QString::number(month.daysInMonth()));
+    const QString name = said.year && !limits.everyYear ? locale.toString(month, say::Days::tr("MMMM yyyy"))
+                                                        : locale.standaloneMonthName(said.month);
+    return say::Days::tr("There is no day %1 in %2; it ends with day %3.")
+        .arg(QString::number(said.day), name, QString::number(month.daysInMonth()));
 }
 
 QString outside(Date day, const DayLimits& limits, const QLocale& locale) {
@@ -193,8 +210,10 @@ QString outside(Date day, const DayLimits& limits, const QLocale& locale) {
         return late ? say::Days::tr("%1 is too late here. Type a day from %2 to %3.").arg(said, first, last)
                     : say::Days::tr("%1 is too early here. Type a day from %2 to %3.").arg(said, first, last);
     }
-    return late ? say::Days::tr("%1 is too late here. Type %2 or a day before it.").arg(said, written(*limits.last, locale))
-                : say::Days::tr("%1 is too early here. Type %2 or a day after it.").arg(said, written(*limits.first, locale));
+    return late ? say::Days::tr("%1 is too late here. Type %2 or a day before it.")
+                      .arg(said, written(*limits.last, locale))
+                : say::Days::tr("%1 is too early here. Type %2 or a day after it.")
+                      .arg(said, written(*limits.first, locale));
 }
 
 } // namespace

@@ -15,8 +15,9 @@ namespace winterlarder::text {
 struct DayLimits {
     std::optional<Date> first, last; //!< the days permitted; nothing: no limit
     Date today;                      //!< what "today" means
-    Date recent;                     //!< a day without a year is the last such day up to here, or up to `last` where that is earlier
-    bool everyYear = false;          //!< a day of every year: a year is neither asked for nor heard, the answer is of the year of `recent`
+    Date recent; //!< a day without a year is the last such day up to here, or up to `last` where that is earlier
+    bool everyYear =
+        false; //!< a day of every year: a year is neither asked for nor heard, the answer is of the year of `recent`
 };
 
 //! A day that may be taken, or what is wrong with what was typed and what would be right.

@@ -164,7 +164,8 @@ constexpr FieldWords fields[] = {
 
 const FieldWords* plainField(const QString& column) {
     // The twelve months share their words.
-    const QString name = column.startsWith(QLatin1String("site_monthly_mean_c")) ? QStringLiteral("site_monthly_mean_c") : column;
+    const QString name =
+        column.startsWith(QLatin1String("site_monthly_mean_c")) ? QStringLiteral("site_monthly_mean_c") : column;
     const auto same = [&](const FieldWords& field) { return name == QLatin1String(field.column); };
     const auto* found = std::find_if(std::begin(fields), std::end(fields), same);
     return found != std::end(fields) ? found : nullptr;
@@ -175,8 +176,11 @@ QStringList parts(const std::string& column) { return QString::fromStdString(col
 
 QString asText(const std::string& text) {
     QString plain = QString::fromStdString(text);
-    if (plain.size() >= 2 && plain.startsWith(QLatin1Char('"')) && plain.endsWith(QLatin1Char('"'))) plain = plain.mid(1, plain.size() - 2);
-    return plain.replace(QLatin1String("\\n"), QLatin1String(" ")).replace(QLatin1String("\\\""), QLatin1String("\"")).replace(QLatin1String("\\\\"), QLatin1String("\\"));
+    if (plain.size() >= 2 && plain.startsWith(QLatin1Char('"')) && plain.endsWith(QLatin1Char('"')))
+        plain = plain.mid(1, plain.size() - 2);
+    return plain.replace(QLatin1String("\\n"), QLatin1String(" "))
+        .replace(QLatin1String("\\\""), QLatin1String("\""))
+        .replace(QLatin1String("\\\\"), QLatin1String("\\"));
 }
 
 } // namespace
@@ -189,7 +193,10 @@ bool hasFieldName(const std::string& column) {
 QString fieldName(const std::string& column) {
     const auto all = parts(column);
     if (all.size() == 2 && all[1] == QLatin1String("size"))
-        return all[0] == QLatin1String("boxes") ? say::Fields::tr("number of boxes") : all[0] == QLatin1String("combs") ? say::Fields::tr("number of combs") : all[0] == QLatin1String("days") ? say::Fields::tr("number of days") : say::Fields::tr("number of photographs");
+        return all[0] == QLatin1String("boxes")   ? say::Fields::tr("number of boxes")
+               : all[0] == QLatin1String("combs") ? say::Fields::tr("number of combs")
+               : all[0] == QLatin1String("days")  ? say::Fields::tr("number of days")
+                                                  : say::Fields::tr("number of photographs");
     const auto* field = plainField(all.last());
     const QString name = field ? say::Fields::tr(field->words) : QString::fromStdString(column);
     if (all.size() < 3) return name;

@@ -14,31 +14,41 @@ QString on(const tracking::FollowQuestion& q, SeasonDay day, const WordStyle& st
     return date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style);
 }
 
-QString at(const tracking::FollowQuestion& q, SeasonDay day, AskedNumber number, const WordStyle& style, NumberForm form) {
+QString at(const tracking::FollowQuestion& q, SeasonDay day, AskedNumber number, const WordStyle& style,
+           NumberForm form) {
     return form(number, on(q, day, style));
 }
 
 QString fed(const tracking::WinterFeed& feed, const WordStyle& style, NumberForm form) {
-    if (feed.plan) return say::Following::tr("feed %1 of sugar as syrup").arg(form(AskedNumber::FeedNow, amount(feed.plan->syrup.sugar, style)));
-    return say::Following::tr("lay %1 of fondant on the bees").arg(form(AskedNumber::FeedNow, amount(feed.fondant, style)));
+    if (feed.plan)
+        return say::Following::tr("feed %1 of sugar as syrup")
+            .arg(form(AskedNumber::FeedNow, amount(feed.plan->syrup.sugar, style)));
+    return say::Following::tr("lay %1 of fondant on the bees")
+        .arg(form(AskedNumber::FeedNow, amount(feed.fondant, style)));
 }
 
 // What is fed next, and when: a sentence of its own, or nothing.
-QString feedSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+QString feedSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
+                     NumberForm form) {
     if (!f.feed) return {};
     const QString what = fed(*f.feed, style, form);
     if (f.feed->begins() <= q.today) return say::Following::tr(" Today %1.").arg(what);
     return say::Following::tr(" On %2 %1.").arg(what, at(q, f.feed->begins(), AskedNumber::FeedBy, style, form));
 }
 
-QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
+                       NumberForm form) {
     const auto& by = f.now.reserveBy;
     const QString reserve = form(AskedNumber::Reserve, amount(q.reserve, style));
     const QString check = f.faster && f.faster->checkScale ? say::Following::tr(" Check the scale.") : QString();
     if (by.typical)
-        return say::Following::tr("Eating faster than planned: likely below %1 by %2.").arg(reserve, at(q, *by.typical, AskedNumber::ReserveGone, style, form)) + check;
+        return say::Following::tr("Eating faster than planned: likely below %1 by %2.")
+                   .arg(reserve, at(q, *by.typical, AskedNumber::ReserveGone, style, form)) +
+               check;
     if (by.low)
-        return say::Following::tr("Eating faster than planned: perhaps below %1 from %2 on.").arg(reserve, at(q, *by.low, AskedNumber::ReserveGone, style, form)) + check;
+        return say::Following::tr("Eating faster than planned: perhaps below %1 from %2 on.")
+                   .arg(reserve, at(q, *by.low, AskedNumber::ReserveGone, style, form)) +
+               check;
     return say::Following::tr("Eating faster than planned, but it should last.") + check;
 }
 
@@ -46,7 +56,9 @@ QString actSentence(const tracking::Following& f, const WordStyle& style, Number
     if (!f.feed) return say::Following::tr("Act now: food for less than three weeks is left.");
     const QString what = fed(*f.feed, style, form);
     if (f.now.out.share > 0.5)
-        return say::Following::tr("Act now: the stores have most likely run out. See today from outside whether it lives; if so %1 at once.").arg(what);
+        return say::Following::
+            tr("Act now: the stores have most likely run out. See today from outside whether it lives; if so %1 at once.")
+                .arg(what);
     return say::Following::tr("Act now: %1 today, then weigh again.").arg(what);
 }
 
@@ -57,20 +69,30 @@ QString reachSentence(const tracking::Following& f, const WordStyle& style, Numb
 
 } // namespace
 
-QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
+                       NumberForm form) {
     using State = tracking::FollowState;
     switch (f.state) {
     case State::Dead: return say::Following::tr("The colony is dead.");
-    case State::CannotSay: return say::Following::tr("It cannot be said: what was seen contradicts every winter.") + feedSentence(q, f, style, form);
+    case State::CannotSay:
+        return say::Following::tr("It cannot be said: what was seen contradicts every winter.") +
+               feedSentence(q, f, style, form);
     case State::FoodOutOfReach: return reachSentence(f, style, form);
     case State::ActNow: return actSentence(f, style, form);
-    case State::Dwindling: return say::Following::tr("Dwindling: far fewer bees than a winter leaves. On a day of %1 put them together in a small space between two full combs.")
-                                     .arg(quantity(QStringLiteral("10 °C"), style)) + feedSentence(q, f, style, form);
-    case State::LessThanThought: return say::Following::tr("Less was in the hive than was thought.") + feedSentence(q, f, style, form);
-    case State::FeedNotRecorded: return say::Following::tr("Was the feed that was planned given? It is not written down.");
+    case State::Dwindling:
+        return say::Following::tr(
+                   "Dwindling: far fewer bees than a winter leaves. On a day of %1 put them together in a small space between two full combs.")
+                   .arg(quantity(QStringLiteral("10 °C"), style)) +
+               feedSentence(q, f, style, form);
+    case State::LessThanThought:
+        return say::Following::tr("Less was in the hive than was thought.") + feedSentence(q, f, style, form);
+    case State::FeedNotRecorded:
+        return say::Following::tr("Was the feed that was planned given? It is not written down.");
     case State::EatingFaster: return fasterSentence(q, f, style, form) + feedSentence(q, f, style, form);
     case State::MoreThanNeeded: return say::Following::tr("More is there than is needed: nothing to do before spring.");
-    case State::OnCourse: return f.feed ? say::Following::tr("On course, but short.") + feedSentence(q, f, style, form) : say::Following::tr("On course.");
+    case State::OnCourse:
+        return f.feed ? say::Following::tr("On course, but short.") + feedSentence(q, f, style, form)
+                      : say::Following::tr("On course.");
     }
     return {};
 }
@@ -99,25 +121,37 @@ QString expectedLaterSentence(const tracking::FollowQuestion& q, const tracking:
     return laterSentence({later.sugar, later.fondant, day(later.from), day(later.until)}, style);
 }
 
-QString followRisk(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+QString followRisk(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
+                   NumberForm form) {
     if (f.state == tracking::FollowState::Dead || f.fitsNoWinter) return {};
-    return say::Following::tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen fall below %3 "
-              "and %5 run out (as forecast in autumn: %6 and %7).")
-        .arg(form(AskedNumber::LeftToday, amount(f.now.today, style)), form(AskedNumber::ExpectedToday, amount(f.autumn.today.typical, style)),
-             form(AskedNumber::Reserve, amount(q.reserve, style)), form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
-             form(AskedNumber::RunsOutNow, ofHundred(f.now.runOut, style)), form(AskedNumber::TouchedInAutumn, ofHundred(f.autumn.touchReserve, style)),
-             form(AskedNumber::RanOutInAutumn, ofHundred(f.autumn.runOut, style)));
+    return say::Following::
+        tr("About %1 left today, where the autumn expected %2. If nothing is done, %4 winters that fit what was seen fall below %3 "
+           "and %5 run out (as forecast in autumn: %6 and %7).")
+            .arg(form(AskedNumber::LeftToday, amount(f.now.today, style)),
+                 form(AskedNumber::ExpectedToday, amount(f.autumn.today.typical, style)),
+                 form(AskedNumber::Reserve, amount(q.reserve, style)),
+                 form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
+                 form(AskedNumber::RunsOutNow, ofHundred(f.now.runOut, style)),
+                 form(AskedNumber::TouchedInAutumn, ofHundred(f.autumn.touchReserve, style)),
+                 form(AskedNumber::RanOutInAutumn, ofHundred(f.autumn.runOut, style)));
 }
 
-QString followNext(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style, NumberForm form) {
+QString followNext(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
+                   NumberForm form) {
     if (f.state == tracking::FollowState::Dead) return {};
-    if (f.fitsNoWinter) return say::Following::tr("Look through what was written down of this winter: something was harvested, fed or weighed on another day or in another amount.");
-    if (f.state == tracking::FollowState::CannotSay) return say::Following::tr("Weigh it again, and look for a feed that was not written down or ticked off, and for a lid, a box or a stone that was on or off.");
+    if (f.fitsNoWinter)
+        return say::Following::tr(
+            "Look through what was written down of this winter: something was harvested, fed or weighed on another day or in another amount.");
+    if (f.state == tracking::FollowState::CannotSay)
+        return say::Following::tr(
+            "Weigh it again, and look for a feed that was not written down or ticked off, and for a lid, a box or a stone that was on or off.");
     if (f.nextWeighing && f.nextWeighing->forAVisit)
-        return say::Following::tr("Weigh on %1, before more is fed.").arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)));
+        return say::Following::tr("Weigh on %1, before more is fed.")
+            .arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)));
     if (f.nextWeighing)
         return say::Following::tr("Weigh again by %1: in %2 of 100 cases that would change what to do.")
-            .arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)), form(AskedNumber::WeighingChanges, count(100 * f.nextWeighing->changes, style)));
+            .arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)),
+                 form(AskedNumber::WeighingChanges, count(100 * f.nextWeighing->changes, style)));
     const auto forage = form(AskedNumber::ForageNow, on(q, f.now.forage.typical, style));
     return say::Following::tr("No further weighing before forage (around %1) would change what to do.").arg(forage);
 }
@@ -146,19 +180,25 @@ QString seenKind(std::string_view kind) {
 namespace {
 
 QString dueSyrup(const std::optional<Volume>& syrup, const WordStyle& style) {
-    return syrup ? say::Following::tr("Syrup, %1, in the evening").arg(amount(*syrup, style)) : say::Following::tr("Syrup, in the evening");
+    return syrup ? say::Following::tr("Syrup, %1, in the evening").arg(amount(*syrup, style))
+                 : say::Following::tr("Syrup, in the evening");
 }
 QString dueFondant(const std::optional<Mass>& fondant, const WordStyle& style) {
     return fondant ? say::Following::tr("Fondant, %1").arg(amount(*fondant, style)) : say::Following::tr("Fondant");
 }
 QString dueUniting(const std::string& partner) {
-    if (partner.empty()) return say::Following::tr("unite it with a healthy colony, today at the latest, in the evening");
-    return say::Following::tr("unite it with %1, today at the latest, in the evening").arg(QString::fromStdString(partner));
+    if (partner.empty())
+        return say::Following::tr("unite it with a healthy colony, today at the latest, in the evening");
+    return say::Following::tr("unite it with %1, today at the latest, in the evening")
+        .arg(QString::fromStdString(partner));
 }
 QString dueCombs(const report::Task& task, const WordStyle& style) {
-    const QString from = task.from.empty() ? say::Following::tr("another colony of the yard") : QString::fromStdString(task.from);
-    if (task.combs == 1) return say::Following::tr("hang in one full comb from %1 (%2)").arg(from, amount(task.honey, style));
-    return say::Following::tr("hang in %1 full combs from %2 (%3)").arg(QString::number(task.combs), from, amount(task.honey, style));
+    const QString from =
+        task.from.empty() ? say::Following::tr("another colony of the yard") : QString::fromStdString(task.from);
+    if (task.combs == 1)
+        return say::Following::tr("hang in one full comb from %1 (%2)").arg(from, amount(task.honey, style));
+    return say::Following::tr("hang in %1 full combs from %2 (%3)")
+        .arg(QString::number(task.combs), from, amount(task.honey, style));
 }
 
 } // namespace
@@ -191,7 +231,8 @@ QString dueTask(const report::Task& task, const WordStyle& style) {
 }
 
 QString nothingDue(const std::string& colony) {
-    return say::Following::tr("%1: the records of its winter fit none, so it is not known when to weigh or feed").arg(QString::fromStdString(colony));
+    return say::Following::tr("%1: the records of its winter fit none, so it is not known when to weigh or feed")
+        .arg(QString::fromStdString(colony));
 }
 std::string calendarName() { return say::Following::tr("Bees").toStdString(); }
 

@@ -33,13 +33,16 @@ private:
         switch (a_.decidedBy) {
         case DecidedBy::CannotSay: return say::Words::tr("This cannot be said: see the reasons.");
         case DecidedBy::Disease: return disease();
-        case DecidedBy::NoFoodInReach: return say::Words::tr("The bees cannot reach their food: %1, then weigh.").arg(feed());
-        case DecidedBy::ActNow: return say::Words::tr("There may be food for less than three weeks: %1, then weigh.").arg(feed());
+        case DecidedBy::NoFoodInReach:
+            return say::Words::tr("The bees cannot reach their food: %1, then weigh.").arg(feed());
+        case DecidedBy::ActNow:
+            return say::Words::tr("There may be food for less than three weeks: %1, then weigh.").arg(feed());
         case DecidedBy::NoQueen: return withFeed(noQueen());
         case DecidedBy::Contradiction: return contradiction();
         case DecidedBy::Heft: return heft();
         case DecidedBy::Weak: return withFeed(weak());
-        case DecidedBy::SummerPortion: return say::Words::tr("Too little to be safe until the next look: %1.").arg(feed()) + again();
+        case DecidedBy::SummerPortion:
+            return say::Words::tr("Too little to be safe until the next look: %1.").arg(feed()) + again();
         case DecidedBy::SummerHarvest: return harvest() + again();
         case DecidedBy::SummerSafe: return say::Words::tr("Leave it: there is enough until the next look.") + again();
         case DecidedBy::Full: return say::Words::tr("The hive is full: leave it and feed nothing.");
@@ -60,9 +63,11 @@ private:
         if (a_.verdict != advice::Verdict::Unite && a_.plan->uniteBy)
             said << say::Words::tr("Unite %1 onto it %2.").arg(named(a_.plan->uniteWith), by(*a_.plan->uniteBy));
         for (const auto& gift : a_.plan->given)
-            said << say::Words::tr("Give %1 (%2) to %3.", "combs, their places, colony").arg(fullCombs(gift.combs.size()), places(gift), named(gift.to));
+            said << say::Words::tr("Give %1 (%2) to %3.", "combs, their places, colony")
+                        .arg(fullCombs(gift.combs.size()), places(gift), named(gift.to));
         for (const auto& gift : a_.plan->received)
-            said << say::Words::tr("Hang in %1 from %2 (its %3).", "combs, colony, their places").arg(fullCombs(gift.combs.size()), named(gift.from), places(gift));
+            said << say::Words::tr("Hang in %1 from %2 (its %3).", "combs, colony, their places")
+                        .arg(fullCombs(gift.combs.size()), named(gift.from), places(gift));
         return said;
     }
     static QString named(const std::string& colony) {
@@ -71,23 +76,37 @@ private:
     static QString fullCombs(std::size_t count) {
         return count == 1 ? say::Words::tr("one full comb") : say::Words::tr("%1 full combs").arg(count);
     }
-    static QString places(const advice::CombGift& gift) { return combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)); }
+    static QString places(const advice::CombGift& gift) {
+        return combPlaces(gift.places, static_cast<std::size_t>(gift.boxes));
+    }
 
     QString weak() const {
-        if (a_.plan && a_.plan->uniteBy) return say::Words::tr("Too few bees to winter alone: unite it with %1 %2.").arg(named(a_.plan->uniteWith), by(a_.unite->by));
+        if (a_.plan && a_.plan->uniteBy)
+            return say::Words::tr("Too few bees to winter alone: unite it with %1 %2.")
+                .arg(named(a_.plan->uniteWith), by(a_.unite->by));
         return say::Words::tr("Too few bees to winter alone: unite it with a healthy colony %1.").arg(by(a_.unite->by));
     }
     QString noQueen() const {
-        if (a_.plan && a_.plan->uniteBy) return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with %1 %2.").arg(named(a_.plan->uniteWith), by(a_.unite->by));
-        return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with a queenright colony %1.").arg(by(a_.unite->by));
+        if (a_.plan && a_.plan->uniteBy)
+            return say::Words::tr("No sign of a queen: make sure she is gone, then unite the bees with %1 %2.")
+                .arg(named(a_.plan->uniteWith), by(a_.unite->by));
+        return say::Words::tr(
+                   "No sign of a queen: make sure she is gone, then unite the bees with a queenright colony %1.")
+            .arg(by(a_.unite->by));
     }
 
-    QString on(Date day) const { return day == a_.asOf ? say::Words::tr("today") : say::Words::tr("on %1", "a day").arg(date(day, style_)); }
-    QString by(Date last) const { return last == a_.asOf ? say::Words::tr("today") : say::Words::tr("by %1", "a day").arg(date(last, style_)); }
+    QString on(Date day) const {
+        return day == a_.asOf ? say::Words::tr("today") : say::Words::tr("on %1", "a day").arg(date(day, style_));
+    }
+    QString by(Date last) const {
+        return last == a_.asOf ? say::Words::tr("today") : say::Words::tr("by %1", "a day").arg(date(last, style_));
+    }
     QString kg(Mass mass) const { return amount(mass, style_); }
 
     //! "feed 6 kg of sugar as syrup 3:2, the first of 2 visits today"
-    QString feed() const { return a_.superOffFirst ? say::Words::tr("take your super off, then %1").arg(fed()) : fed(); }
+    QString feed() const {
+        return a_.superOffFirst ? say::Words::tr("take your super off, then %1").arg(fed()) : fed();
+    }
 
     QString fed() const {
         if (!a_.feed) return say::Words::tr("feed it");
@@ -95,43 +114,61 @@ private:
         int visits = 0;
         for (const auto& visit : plan.visits) visits += visit.kind != feeding::VisitKind::Check;
         const QString first = plan.visits.empty() ? on(*a_.asOf) : on(plan.visits.front().date);
-        if (plan.fondant > Mass(0)) return say::Words::tr("lay %1 of fondant on the bees %2").arg(form_(AskedNumber::Fondant, kg(plan.fondant)), first);
-        const QString ratio = QString::fromStdString(plan.ratio.printed), sugar = form_(AskedNumber::Sugar, kg(plan.syrup.sugar));
-        if (visits == 1) return say::Words::tr("feed %1 of sugar as syrup %2 %3", "amount, ratio, day").arg(sugar, ratio, first);
-        return say::Words::tr("feed %1 of sugar as syrup %2, the first of %3 visits %4").arg(sugar, ratio).arg(visits).arg(first);
+        if (plan.fondant > Mass(0))
+            return say::Words::tr("lay %1 of fondant on the bees %2")
+                .arg(form_(AskedNumber::Fondant, kg(plan.fondant)), first);
+        const QString ratio = QString::fromStdString(plan.ratio.printed),
+                      sugar = form_(AskedNumber::Sugar, kg(plan.syrup.sugar));
+        if (visits == 1)
+            return say::Words::tr("feed %1 of sugar as syrup %2 %3", "amount, ratio, day").arg(sugar, ratio, first);
+        return say::Words::tr("feed %1 of sugar as syrup %2, the first of %3 visits %4")
+            .arg(sugar, ratio)
+            .arg(visits)
+            .arg(first);
     }
 
     QString portions() const {
         const bool past = a_.season.syrupDeadline && a_.target && a_.target->day > a_.season.syrupDeadline->day;
-        return past ? say::Words::tr("Too late for much syrup: %1, in small warm portions over the cluster, as long as they are taken.").arg(feed())
-                    : say::Words::tr("%1, in small portions over the cluster, on days that are warm enough.").arg(feed());
+        return past
+                   ? say::Words::tr(
+                         "Too late for much syrup: %1, in small warm portions over the cluster, as long as they are taken.")
+                         .arg(feed())
+                   : say::Words::tr("%1, in small portions over the cluster, on days that are warm enough.")
+                         .arg(feed());
     }
 
-    QString withFeed(const QString& words) const { return a_.feed ? say::Words::tr("%1 Until then: %2.").arg(words, feed()) : words; }
+    QString withFeed(const QString& words) const {
+        return a_.feed ? say::Words::tr("%1 Until then: %2.").arg(words, feed()) : words;
+    }
 
     QString again() const {
         if (!a_.nextLook) return {};
         const QString day = on(a_.nextLook->date);
         if (a_.nextLook->what == advice::NextLookAt::QueenCells) return {};
-        if (a_.nextLook->what == advice::NextLookAt::CountMites) return QLatin1Char(' ') + say::Words::tr("Count the mites, and look again %1.").arg(day);
+        if (a_.nextLook->what == advice::NextLookAt::CountMites)
+            return QLatin1Char(' ') + say::Words::tr("Count the mites, and look again %1.").arg(day);
         return QLatin1Char(' ') + say::Words::tr("Weigh it %1.").arg(day);
     }
 
     QString later() const {
         if (!a_.expectedLater || a_.expectedLater->fondant.high <= Mass(0)) return {};
         const auto& fondant = a_.expectedLater->fondant;
-        if (kg(fondant.low) == kg(Mass(0))) return QLatin1Char(' ') + say::Words::tr("Later up to %1 of fondant may be wanted.").arg(kg(fondant.high));
-        return QLatin1Char(' ') + say::Words::tr("Later %1 to %2 of fondant are likely to be wanted.").arg(kg(fondant.low), kg(fondant.high));
+        if (kg(fondant.low) == kg(Mass(0)))
+            return QLatin1Char(' ') + say::Words::tr("Later up to %1 of fondant may be wanted.").arg(kg(fondant.high));
+        return QLatin1Char(' ') + say::Words::tr("Later %1 to %2 of fondant are likely to be wanted.")
+                                      .arg(kg(fondant.low), kg(fondant.high));
     }
 
     QString disease() const {
-        return withFeed(say::Words::tr("Signs of disease: close the hive, narrow the entrance, move nothing, call the bee inspector."));
+        return withFeed(say::Words::tr(
+            "Signs of disease: close the hive, narrow the entrance, move nothing, call the bee inspector."));
     }
 
     QString contradiction() const {
         const auto& estimate = *a_.estimate;
         const QString words =
-            say::Words::tr("%1 and %2 contradict each other: weigh again before anything else, and check the empty weight, the roof, stones, and whether a super was left out.")
+            say::Words::tr(
+                "%1 and %2 contradict each other: weigh again before anything else, and check the empty weight, the roof, stones, and whether a super was left out.")
                 .arg(saidBy(estimate.firstContradicting), saidBy(estimate.secondContradicting));
         return a_.feed ? say::Words::tr("%1 Both are short, so this does no harm: %2.").arg(words, feed()) : words;
     }
@@ -140,7 +177,8 @@ private:
     QString saidBy(stores::EvidenceKind kind) const {
         for (const auto& share : a_.estimate->shares)
             if (share.evidence.kind == kind)
-                return say::Words::tr("%1 (%2)", "evidence and what it says").arg(evidence(stores::idOf(kind)), kg(std::max(Mass(0), share.evidence.typical)));
+                return say::Words::tr("%1 (%2)", "evidence and what it says")
+                    .arg(evidence(stores::idOf(kind)), kg(std::max(Mass(0), share.evidence.typical)));
         return evidence(stores::idOf(kind));
     }
 
@@ -152,22 +190,33 @@ private:
 
     QString harvest() const {
         if (!a_.lookFirst) return taken() + QLatin1Char('.');
-        const QString first = a_.anotherLook.which == advice::Look::Weigh        ? say::Words::tr("Weigh both sides first")
-                              : a_.anotherLook.which == advice::Look::CountCombs ? say::Words::tr("Count the full combs first")
-                                                                                 : say::Words::tr("Count the bees first");
-        if (a_.anotherLook.about == "bees") return say::Words::tr("%1. If there are about as many as is thought, %2.", "look, take").arg(first, taken());
-        return say::Words::tr("%1. If that bears out about %2 of stores, %3.", "look, stores, take").arg(first, kg(a_.estimate->spread.typical), taken());
+        const QString first = a_.anotherLook.which == advice::Look::Weigh ? say::Words::tr("Weigh both sides first")
+                              : a_.anotherLook.which == advice::Look::CountCombs
+                                  ? say::Words::tr("Count the full combs first")
+                                  : say::Words::tr("Count the bees first");
+        if (a_.anotherLook.about == "bees")
+            return say::Words::tr("%1. If there are about as many as is thought, %2.", "look, take")
+                .arg(first, taken());
+        return say::Words::tr("%1. If that bears out about %2 of stores, %3.", "look, stores, take")
+            .arg(first, kg(a_.estimate->spread.typical), taken());
     }
 
     //! "take 6 kg of honey in 3 combs"
     QString taken() const {
         const auto& harvest = *a_.harvest;
         const QString honey = kg(harvest.upTo);
-        if (harvest.combs.empty()) return say::Words::tr("take about %1 of honey, in whole capped combs").arg(form_(AskedNumber::Spare, honey));
+        if (harvest.combs.empty())
+            return say::Words::tr("take about %1 of honey, in whole capped combs")
+                .arg(form_(AskedNumber::Spare, honey));
         const QString combs = form_(AskedNumber::CombsOff, honey);
         if (harvest.combs.size() == 1) return say::Words::tr("take one comb with %1 of honey").arg(combs);
-        if (harvest.wholeSupers == 1) return say::Words::tr("take the super off: %1 of honey in %2 combs").arg(combs).arg(harvest.combs.size());
-        if (harvest.wholeSupers > 1) return say::Words::tr("take %1 supers off: %2 of honey in %3 combs").arg(harvest.wholeSupers).arg(combs).arg(harvest.combs.size());
+        if (harvest.wholeSupers == 1)
+            return say::Words::tr("take the super off: %1 of honey in %2 combs").arg(combs).arg(harvest.combs.size());
+        if (harvest.wholeSupers > 1)
+            return say::Words::tr("take %1 supers off: %2 of honey in %3 combs")
+                .arg(harvest.wholeSupers)
+                .arg(combs)
+                .arg(harvest.combs.size());
         return say::Words::tr("take %1 of honey in %2 combs").arg(combs).arg(harvest.combs.size());
     }
 
@@ -181,34 +230,46 @@ private:
 QString headline(const Advice& advice, const WordStyle& style, NumberForm form) {
     const QString words = Headline(advice, style, form).words();
     if (advice.verdict == advice::Verdict::CannotSay || !advice::setsAside(advice)) return words;
-    return say::Words::tr("Something written down is in doubt: settle that first, see the reasons. Until then: %1").arg(words);
+    return say::Words::tr("Something written down is in doubt: settle that first, see the reasons. Until then: %1")
+        .arg(words);
 }
 
 QString targetSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.target) return {};
     const auto& target = *advice.target;
-    const QString combs = target.combs == 1 ? say::Words::tr("one full comb") : say::Words::tr("%1 full combs").arg(number(target.combs, target.combs == int(target.combs) ? 0 : 1, style));
+    const QString combs = target.combs == 1
+                              ? say::Words::tr("one full comb")
+                              : say::Words::tr("%1 full combs")
+                                    .arg(number(target.combs, target.combs == int(target.combs) ? 0 : 1, style));
     if (target.date == advice.asOf)
-        return say::Words::tr("Today it should hold about %1 of stores: %2, %3 with hive and bees.", "stores, full combs, weight")
+        return say::Words::tr("Today it should hold about %1 of stores: %2, %3 with hive and bees.",
+                              "stores, full combs, weight")
             .arg(form(AskedNumber::Target, amount(target.stores, style)), combs, amount(target.gross, style));
-    return say::Words::tr("For winter, on %1: about %2 of stores, %3, %4 with hive and bees.", "day, stores, full combs, weight")
-        .arg(date(target.date, style), form(AskedNumber::Target, amount(target.stores, style)), combs, amount(target.gross, style));
+    return say::Words::tr("For winter, on %1: about %2 of stores, %3, %4 with hive and bees.",
+                          "day, stores, full combs, weight")
+        .arg(date(target.date, style), form(AskedNumber::Target, amount(target.stores, style)), combs,
+             amount(target.gross, style));
 }
 
 QString thereSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.estimate) return {};
     if (advice.decidedBy == DecidedBy::Contradiction && advice.bees)
-        return say::Words::tr("There now: %1 bees; what stores there are nobody can say before one of the two is found wrong.").arg(form(AskedNumber::Bees, bees(*advice.bees, style)));
+        return say::Words::tr(
+                   "There now: %1 bees; what stores there are nobody can say before one of the two is found wrong.")
+            .arg(form(AskedNumber::Bees, bees(*advice.bees, style)));
     const QString there = form(AskedNumber::Stores, amount(advice.estimate->spread, style));
     if (!advice.bees) return say::Words::tr("There now: %1 of stores.").arg(there);
-    return say::Words::tr("There now: %1 of stores, %2 bees.").arg(there, form(AskedNumber::Bees, bees(*advice.bees, style)));
+    return say::Words::tr("There now: %1 of stores, %2 bees.")
+        .arg(there, form(AskedNumber::Bees, bees(*advice.bees, style)));
 }
 
 namespace {
 
 const advice::Option* advisedOption(const Advice& advice) {
-    const auto kind = advice.verdict == advice::Verdict::Harvest ? advice::OptionKind::TakeNow : advice::OptionKind::Feed;
-    const auto found = std::find_if(advice.options.begin(), advice.options.end(), [kind](const auto& each) { return each.kind == kind; });
+    const auto kind =
+        advice.verdict == advice::Verdict::Harvest ? advice::OptionKind::TakeNow : advice::OptionKind::Feed;
+    const auto found = std::find_if(advice.options.begin(), advice.options.end(),
+                                    [kind](const auto& each) { return each.kind == kind; });
     return found == advice.options.end() || (kind == advice::OptionKind::Feed && !advice.feed) ? nullptr : &*found;
 }
 
@@ -219,10 +280,15 @@ namespace {
 // %1 the sentence before, %2 kept, %3 runs out.
 QString thenSentence(const Advice& advice) {
     switch (advice.decidedBy) {
-    case DecidedBy::SummerHarvest: return say::Words::tr("%1 With the honey off and nothing fed later, so much is left in %2, and the food runs out in %3.");
-    case DecidedBy::Harvest: return say::Words::tr("%1 With the honey off, so much is left in %2, and the food runs out in %3.");
-    case DecidedBy::Feed: return say::Words::tr("%1 Fed as advised, so much is left in %2, and the food runs out in %3.");
-    default: return say::Words::tr("%1 With this feed and no other, so much is left in %2, and the food runs out in %3.");
+    case DecidedBy::SummerHarvest:
+        return say::Words::tr(
+            "%1 With the honey off and nothing fed later, so much is left in %2, and the food runs out in %3.");
+    case DecidedBy::Harvest:
+        return say::Words::tr("%1 With the honey off, so much is left in %2, and the food runs out in %3.");
+    case DecidedBy::Feed:
+        return say::Words::tr("%1 Fed as advised, so much is left in %2, and the food runs out in %3.");
+    default:
+        return say::Words::tr("%1 With this feed and no other, so much is left in %2, and the food runs out in %3.");
     }
 }
 
@@ -231,18 +297,22 @@ QString thenSentence(const Advice& advice) {
 QString riskSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.runOut || !advice.touchReserve || advice.decidedBy == DecidedBy::Contradiction) return {};
     const QString reserve = form(AskedNumber::Reserve, amount(advice.reserve, style));
-    const QString alone = say::Words::tr("Left as it is, in %2 simulated winters %1 or more are left when spring forage starts; in %3 the food runs out.")
-                              .arg(reserve, form(AskedNumber::KeptAlone, ofHundred(advice.touchReserve->others(), style)),
-                                   form(AskedNumber::RunsOutAlone, ofHundred(*advice.runOut, style)));
+    const QString alone =
+        say::Words::tr(
+            "Left as it is, in %2 simulated winters %1 or more are left when spring forage starts; in %3 the food runs out.")
+            .arg(reserve, form(AskedNumber::KeptAlone, ofHundred(advice.touchReserve->others(), style)),
+                 form(AskedNumber::RunsOutAlone, ofHundred(*advice.runOut, style)));
     const auto* advised = advisedOption(advice);
     if (!advised) return alone;
-    return thenSentence(advice).arg(alone, form(AskedNumber::KeptAsAdvised, ofHundred(advised->touchReserve.others(), style)),
-                     form(AskedNumber::RunsOutAsAdvised, ofHundred(advised->runOut, style)));
+    return thenSentence(advice).arg(alone,
+                                    form(AskedNumber::KeptAsAdvised, ofHundred(advised->touchReserve.others(), style)),
+                                    form(AskedNumber::RunsOutAsAdvised, ofHundred(advised->runOut, style)));
 }
 
 QString howToUnite(const advice::UniteAdvice& unite) {
     const QString partner = QString::fromStdString(unite.partner);
-    const QString onto = partner.isEmpty() ? say::Words::tr("above a healthy queenright colony that is strong enough") : say::Words::tr("above %1").arg(partner);
+    const QString onto = partner.isEmpty() ? say::Words::tr("above a healthy queenright colony that is strong enough")
+                                           : say::Words::tr("above %1").arg(partner);
     return say::Words::tr("In the evening, with a sheet of newspaper between, %1; the better queen is kept.").arg(onto);
 }
 
@@ -250,16 +320,22 @@ QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style
     const bool sugar = later.sugar.high > Mass(0);
     const auto& spread = sugar ? later.sugar : later.fondant;
     const QString until = date(later.until, style);
-    const QString when = later.from == later.until ? say::Words::tr("by %1", "a day").arg(until) : say::Words::tr("from %1 to %2", "two days").arg(date(later.from, style), until);
-    const QString low = amount(spread.low, style), high = amount(spread.high, style), typical = amount(spread.typical, style);
+    const QString when = later.from == later.until
+                             ? say::Words::tr("by %1", "a day").arg(until)
+                             : say::Words::tr("from %1 to %2", "two days").arg(date(later.from, style), until);
+    const QString low = amount(spread.low, style), high = amount(spread.high, style),
+                  typical = amount(spread.typical, style);
     if (typical == amount(Mass(0), style))
         return (sugar ? say::Words::tr("Up to %1 of sugar may be wanted %2, more likely none.")
-                      : say::Words::tr("Up to %1 of fondant may be wanted %2, more likely none.")).arg(high, when);
+                      : say::Words::tr("Up to %1 of fondant may be wanted %2, more likely none."))
+            .arg(high, when);
     if (low == amount(Mass(0), style))
         return (sugar ? say::Words::tr("Likely to be fed %1: up to %2 of sugar, more likely %3.")
-                      : say::Words::tr("Likely to be wanted %1: up to %2 of fondant, more likely %3.")).arg(when, high, typical);
+                      : say::Words::tr("Likely to be wanted %1: up to %2 of fondant, more likely %3."))
+            .arg(when, high, typical);
     return (sugar ? say::Words::tr("Likely to be fed %1: %2 to %3 of sugar, more likely %4.")
-                  : say::Words::tr("Likely to be wanted %1: %2 to %3 of fondant, more likely %4.")).arg(when, low, high, typical);
+                  : say::Words::tr("Likely to be wanted %1: %2 to %3 of fondant, more likely %4."))
+        .arg(when, low, high, typical);
 }
 
 } // namespace winterlarder::text

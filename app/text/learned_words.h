@@ -14,9 +14,10 @@
 namespace winterlarder::text {
 
 QString nothingLearned();
-QString learnedHeading(int winters);                                                     //!< "Learned from 12 winters of colonies"
-QStringList learnedLines(const learning::LastingPair& keeper, const WordStyle& style);   //!< what the bees eat, what they lose
-QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& style);     //!< of one yard
+QString learnedHeading(int winters); //!< "Learned from 12 winters of colonies"
+QStringList learnedLines(const learning::LastingPair& keeper,
+                         const WordStyle& style); //!< what the bees eat, what they lose
+QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& style); //!< of one yard
 //! Why a winter is left out: its records fit none that was simulated.
 QString learnedNothingFrom(const std::string& colony, int autumn);
 //! How many of the past forecasts' bands of nine in ten held, and their mean score beside the handbook's.

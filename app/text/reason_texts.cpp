@@ -8,9 +8,10 @@ namespace winterlarder::text {
 const std::vector<RemarkText>& reasonTexts() {
     static const std::vector<RemarkText> texts{
         // why no answer is given
-        {"far-from-stations", QT_TRANSLATE_NOOP("Remark", "The nearest climate station is %{km:distance} away, and beyond "
-                                                          "%{=600 km} none speaks for a place: give a climate of your "
-                                                          "own.")},
+        {"far-from-stations",
+         QT_TRANSLATE_NOOP("Remark", "The nearest climate station is %{km:distance} away, and beyond "
+                                     "%{=600 km} none speaks for a place: give a climate of your "
+                                     "own.")},
         {"far-from-stations/unmeasured",
          QT_TRANSLATE_NOOP("Remark",
                            "No climate station lies within %{=600 km} of the place: give a climate of your own.")},
@@ -29,81 +30,188 @@ const std::vector<RemarkText>& reasonTexts() {
                                      "of the build-up and of the start of spring forage.")},
         {"after-forage", QT_TRANSLATE_NOOP("Remark", "Spring forage has started: no winter is left to ask about.")},
         // the rule that decided
-        {"disease-first", QT_TRANSLATE_NOOP("Remark", "With signs of disease nothing else counts: no honey, no combs and no bees leave this hive before the inspector has "
-                                                      "seen it. It is fed only to live until then.")},
-        {"no-food-in-reach", QT_TRANSLATE_NOOP("Remark", "Of about %{stores:amount} in the hive only %{within:amount} lie where the bees can reach them in the cold.")},
+        {"disease-first",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "With signs of disease nothing else counts: no honey, no combs and no bees leave this hive before the inspector has "
+             "seen it. It is fed only to live until then.")},
+        {"no-food-in-reach",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Of about %{stores:amount} in the hive only %{within:amount} lie where the bees can reach them in the cold.")},
         {"act-now", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} of stores may last less than %{days:0} days.")},
-        {"no-queen", QT_TRANSLATE_NOOP("Remark", "Neither queen nor eggs nor brood were seen, and it is not yet too late in the year for eggs: such a colony does not live "
-                                                 "through winter alone. Give it a comb with eggs of another colony, and look after four days: queen cells on it mean she is gone.")},
-        {"contradiction", QT_TRANSLATE_NOOP("Remark", "%{first:evidence} says %{low:amount}, %{second:evidence} says %{high:amount}: no amount is told "
-                                                      "before one of them is found wrong.")},
-        {"heft-alone/light", QT_TRANSLATE_NOOP("Remark", "Light at this time of year stands for about %{stores:amount}, give or take a third: one portion at once, then weigh.")},
-        {"heft-alone/fair", QT_TRANSLATE_NOOP("Remark", "Fair at this time of year stands for about %{stores:amount}, give or take a third: too rough to decide by.")},
-        {"heft-alone/heavy", QT_TRANSLATE_NOOP("Remark", "Heavy at this time of year stands for about %{stores:amount}, more than is wanted; no honey is taken on a heft.")},
+        {"no-queen",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Neither queen nor eggs nor brood were seen, and it is not yet too late in the year for eggs: such a colony does not live "
+             "through winter alone. Give it a comb with eggs of another colony, and look after four days: queen cells on it mean she is gone.")},
+        {"contradiction",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{first:evidence} says %{low:amount}, %{second:evidence} says %{high:amount}: no amount is told "
+             "before one of them is found wrong.")},
+        {"heft-alone/light",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Light at this time of year stands for about %{stores:amount}, give or take a third: one portion at once, then weigh.")},
+        {"heft-alone/fair",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Fair at this time of year stands for about %{stores:amount}, give or take a third: too rough to decide by.")},
+        {"heft-alone/heavy",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Heavy at this time of year stands for about %{stores:amount}, more than is wanted; no honey is taken on a heft.")},
         {"weak-colony",
          QT_TRANSLATE_NOOP(
              "Remark",
              "About %{bees:hundreds} bees going into winter are too few to winter well alone; 7,000 are the least.")},
-        {"summer-portion", QT_TRANSLATE_NOOP("Remark", "In summer %{safety:amount} are to be in the hive so that it is safe until the next look; there are about "
-                                                       "%{stores:amount}. What it needs for winter is fed later.")},
-        {"summer-harvest", QT_TRANSLATE_NOOP("Remark", "%{safety:amount} stay in the hive until the next look; what is taken now is fed as sugar later, once the mites are treated.")},
-        {"summer-safe", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} are in the hive, and %{safety:amount} are enough until the next look: nothing is decided "
-                                                    "for winter yet.")},
+        {"summer-portion",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "In summer %{safety:amount} are to be in the hive so that it is safe until the next look; there are about "
+             "%{stores:amount}. What it needs for winter is fed later.")},
+        {"summer-harvest",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{safety:amount} stay in the hive until the next look; what is taken now is fed as sugar later, once the mites are treated.")},
+        {"summer-safe",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{stores:amount} are in the hive, and %{safety:amount} are enough until the next look: nothing is decided "
+             "for winter yet.")},
         {"hive-full", QT_TRANSLATE_NOOP("Remark", "The combs hold about %{room:amount}, and they are full.")},
         {"short-of-stores", QT_TRANSLATE_NOOP("Remark", "About %{missing:amount} of stores are missing on %{day}.")},
-        {"small-portions/dearth", QT_TRANSLATE_NOOP("Remark", "In a dearth bees take thick syrup in small portions, right over the cluster, on days that are warm enough.")},
-        {"small-portions/late", QT_TRANSLATE_NOOP("Remark", "After the last day for syrup bees take small portions only, warm, thick and right over the cluster, and fewer from week to week.")},
-        {"winter-board", QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped."), "days"},
-        {"visit-due", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} are left, and %{reserve:amount} are to be kept: one visit now, the next after weighing.")},
-        {"short-later", QT_TRANSLATE_NOOP("Remark", "Nothing can or need be fed today; whether it will be wanted a later weighing tells.")},
-        {"surplus/usual", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on and what is usual here.")},
-        {"surplus/alone", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on.")},
-        {"enough/more", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} will be there, and %{need:amount} are wanted: that is enough, and what is more stays with the bees.")},
-        {"enough/same", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} will be there, and %{need:amount} are wanted: a difference of less than %{dead:amount} is "
-                                               "neither fed nor taken.")},
-        {"no-brood-seen", QT_TRANSLATE_NOOP("Remark", "No brood was seen, though the queen usually still lays: if she has stopped, %{stopped:amount} are enough instead of %{need:amount}.")},
-        {"no-eggs-normal", QT_TRANSLATE_NOOP("Remark", "No eggs at this time of year are normal: that is no sign that the queen is gone.")},
-        {"more-than-it-holds/comb", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then give drawn comb or a box of "
-                                                                "it (no foundation now), or full combs from store or a healthy neighbour.")},
-        {"more-than-it-holds/comb-weighed", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: give drawn comb or a box of "
-                                                                        "it (no foundation now), or full combs from store or a healthy neighbour.")},
-        {"more-than-it-holds/full-combs-weighed", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: change empty combs for "
-                                                                              "full ones from store or a healthy neighbour; the rest is for a winter visit.")},
-        {"more-than-it-holds/full-combs", QT_TRANSLATE_NOOP("Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then change empty "
-                                                                      "combs for full ones from store or a healthy neighbour; the rest is for a winter visit.")},
+        {"small-portions/dearth",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "In a dearth bees take thick syrup in small portions, right over the cluster, on days that are warm enough.")},
+        {"small-portions/late",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "After the last day for syrup bees take small portions only, warm, thick and right over the cluster, and fewer from week to week.")},
+        {"winter-board",
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped."),
+         "days"},
+        {"visit-due",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{stores:amount} are left, and %{reserve:amount} are to be kept: one visit now, the next after weighing.")},
+        {"short-later",
+         QT_TRANSLATE_NOOP("Remark",
+                           "Nothing can or need be fed today; whether it will be wanted a later weighing tells.")},
+        {"surplus/usual",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{spare:amount} are to spare above what the colony should winter on and what is usual here.")},
+        {"surplus/alone",
+         QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} are to spare above what the colony should winter on.")},
+        {"enough/more",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{stores:amount} will be there, and %{need:amount} are wanted: that is enough, and what is more stays with the bees.")},
+        {"enough/same",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{stores:amount} will be there, and %{need:amount} are wanted: a difference of less than %{dead:amount} is "
+             "neither fed nor taken.")},
+        {"no-brood-seen",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "No brood was seen, though the queen usually still lays: if she has stopped, %{stopped:amount} are enough instead of %{need:amount}.")},
+        {"no-eggs-normal",
+         QT_TRANSLATE_NOOP("Remark",
+                           "No eggs at this time of year are normal: that is no sign that the queen is gone.")},
+        {"more-than-it-holds/comb",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then give drawn comb or a box of "
+             "it (no foundation now), or full combs from store or a healthy neighbour.")},
+        {"more-than-it-holds/comb-weighed",
+         QT_TRANSLATE_NOOP(
+             "Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: give drawn comb or a box of "
+                       "it (no foundation now), or full combs from store or a healthy neighbour.")},
+        {"more-than-it-holds/full-combs-weighed",
+         QT_TRANSLATE_NOOP("Remark",
+                           "%{need:amount} are wanted and the combs hold about %{room:amount}: change empty combs for "
+                           "full ones from store or a healthy neighbour; the rest is for a winter visit.")},
+        {"more-than-it-holds/full-combs",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then change empty "
+             "combs for full ones from store or a healthy neighbour; the rest is for a winter visit.")},
         // the numbers
-        {"target", QT_TRANSLATE_NOOP("Remark", "On %{day} it should hold about %{need:amount}: %{combs:halves} full combs, %{gross:amount} with hive and bees.")},
+        {"target",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "On %{day} it should hold about %{need:amount}: %{combs:halves} full combs, %{gross:amount} with hive and bees.")},
         {"usual-here/agrees", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount} to %{high:amount}.")},
         {"usual-here/agrees-one", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount}.")},
-        {"usual-here/differs-one", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount}. This answer says %{need:amount}, for it counts "
-                                                               "this colony's bees, hive and winters; less than is usual is never left after a harvest.")},
-        {"usual-here/differs", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount} to %{high:amount}. This answer says %{need:amount}, for it counts "
-                                                           "this colony's bees, hive and winters; less than is usual is never left after a harvest.")},
-        {"usual-here/differs-by-hearsay", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount} to %{high:amount}. This answer says %{need:amount}, for it counts "
-                                                                      "this colony's bees, hive and winters. That figure is what keepers say, nothing published: it holds back no honey.")},
-        {"usual-here/differs-by-hearsay-one", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount}. This answer says %{need:amount}, for it counts "
-                                                                       "this colony's bees, hive and winters. That figure is what keepers say, nothing published: it holds back no honey.")},
-        {"need", QT_TRANSLATE_NOOP("Remark", "Counted from today %{need:amount} are wanted: then %{reserve:amount} or more are left in %{in:0} of 100 winters when "
-                                             "spring forage starts, around %{forage}.")},
-        {"locked-in-long",
-         QT_TRANSLATE_N_NOOP("Remark", "Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it."),
-         "days"},
-        {"room-full", QT_TRANSLATE_NOOP("Remark", "There is empty comb for only about %{room:amount}: no more is fed than finds a place.")},
-        {"too-slow", QT_TRANSLATE_NOOP("Remark", "Not all of it can be taken by the last day for syrup; the rest is for full combs or a winter visit.")},
-        {"after-advised", QT_TRANSLATE_NOOP("Remark", "Feeding is best finished by %{day}; this plan goes on after it.")},
-        {"moist-honey",
+        {"usual-here/differs-one",
          QT_TRANSLATE_NOOP("Remark",
-                           "The honey holds %{water:1} % water, more than %{most:0} %, and would ferment: it stays with the bees, now and in spring.")},
-        {"wettish-honey", QT_TRANSLATE_NOOP("Remark", "The honey holds %{water:1} % water: it may be kept, but driest honey keeps best.")},
-        {"fed-combs", QT_TRANSLATE_NOOP("Remark", "Sugar was fed since last spring: no comb that was on the hive then is honey for people, now or in spring.")},
-        {"surplus-for-bees", QT_TRANSLATE_NOOP("Remark", "About %{spare:amount} to spare may go as combs to bees: to your own nuclei or to a healthy colony of this yard.")},
-        {"take-in-spring", QT_TRANSLATE_NOOP("Remark", "What is to spare may also stay and be taken in spring: "
-                                                       "typically %{spare:amount} more than is wanted when spring forage starts.")},
-        {"dearth-climate", QT_TRANSLATE_NOOP("Remark", "There is no winter here, only a dearth between the last nectar of autumn "
-                                                       "and the first of spring. Local flows decide it, and the "
-                                                       "error is twice that of colder places.")},
+                           "Usual here (%{place}): %{low:amount}. This answer says %{need:amount}, for it counts "
+                           "this colony's bees, hive and winters; less than is usual is never left after a harvest.")},
+        {"usual-here/differs",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Usual here (%{place}): %{low:amount} to %{high:amount}. This answer says %{need:amount}, for it counts "
+             "this colony's bees, hive and winters; less than is usual is never left after a harvest.")},
+        {"usual-here/differs-by-hearsay",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Usual here (%{place}): %{low:amount} to %{high:amount}. This answer says %{need:amount}, for it counts "
+             "this colony's bees, hive and winters. That figure is what keepers say, nothing published: it holds back no honey.")},
+        {"usual-here/differs-by-hearsay-one",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Usual here (%{place}): %{low:amount}. This answer says %{need:amount}, for it counts "
+             "this colony's bees, hive and winters. That figure is what keepers say, nothing published: it holds back no honey.")},
+        {"need",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Counted from today %{need:amount} are wanted: then %{reserve:amount} or more are left in %{in:0} of 100 winters when "
+             "spring forage starts, around %{forage}.")},
+        {"locked-in-long",
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it."),
+         "days"},
+        {"room-full",
+         QT_TRANSLATE_NOOP("Remark",
+                           "There is empty comb for only about %{room:amount}: no more is fed than finds a place.")},
+        {"too-slow",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Not all of it can be taken by the last day for syrup; the rest is for full combs or a winter visit.")},
+        {"after-advised",
+         QT_TRANSLATE_NOOP("Remark", "Feeding is best finished by %{day}; this plan goes on after it.")},
+        {"moist-honey",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "The honey holds %{water:1} % water, more than %{most:0} %, and would ferment: it stays with the bees, now and in spring.")},
+        {"wettish-honey",
+         QT_TRANSLATE_NOOP("Remark",
+                           "The honey holds %{water:1} % water: it may be kept, but driest honey keeps best.")},
+        {"fed-combs",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Sugar was fed since last spring: no comb that was on the hive then is honey for people, now or in spring.")},
+        {"surplus-for-bees",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{spare:amount} to spare may go as combs to bees: to your own nuclei or to a healthy colony of this yard.")},
+        {"take-in-spring",
+         QT_TRANSLATE_NOOP("Remark", "What is to spare may also stay and be taken in spring: "
+                                     "typically %{spare:amount} more than is wanted when spring forage starts.")},
+        {"dearth-climate",
+         QT_TRANSLATE_NOOP("Remark", "There is no winter here, only a dearth between the last nectar of autumn "
+                                     "and the first of spring. Local flows decide it, and the "
+                                     "error is twice that of colder places.")},
         {"own-climate", QT_TRANSLATE_NOOP("Remark", "The climate is your own climate, as you gave it.")},
-        {"station-used", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station for %{place}, %{km:distance} away.")},
+        {"station-used",
+         QT_TRANSLATE_NOOP("Remark", "The climate is that of the station for %{place}, %{km:distance} away.")},
         {"station-used/unmeasured", QT_TRANSLATE_NOOP("Remark", "The climate is that of the station for %{place}.")},
         {"flow-assumed", QT_TRANSLATE_NOOP("Remark", "Nectar still coming in is counted: %{strength:flow}.")},
         {"small-colony", QT_TRANSLATE_NOOP("Remark", "About %{bees:hundreds} bees are fewer than the 4,000 from which "
@@ -126,7 +234,7 @@ const std::vector<RemarkText>& reasonTexts() {
          QT_TRANSLATE_NOOP("Remark", "Syrup 3:2 by mass: one warm day is left to ripen it.")},
         {"ratio-thick",
          QT_TRANSLATE_N_NOOP("Remark",
-                           "Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off."),
+                             "Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off."),
          "days",
          QT_TRANSLATE_NOOP("Remark",
                            "Syrup 2:1 by mass: with one warm day left the bees should have less water to drive off.")},
@@ -141,23 +249,41 @@ const std::vector<RemarkText>& reasonTexts() {
         {"autumn-flow-not-harvested",
          QT_TRANSLATE_NOOP("Remark", "Honey the autumn flow has yet to bring is never counted for harvest.")},
         {"move-combs-first",
-         QT_TRANSLATE_N_NOOP("Remark", "Before buying sugar: %n combs with about %{kg:amount} can come from %{from}."), "combs",
+         QT_TRANSLATE_N_NOOP("Remark", "Before buying sugar: %n combs with about %{kg:amount} can come from %{from}."),
+         "combs",
          QT_TRANSLATE_NOOP("Remark", "Before buying sugar: one comb with about %{kg:amount} can come from %{from}.")},
         {"move-combs-first/unnamed",
-         QT_TRANSLATE_N_NOOP("Remark",
-                           "Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard."),
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard."),
          "combs",
-         QT_TRANSLATE_NOOP("Remark",
-                           "Before buying sugar: one comb with about %{kg:amount} can come from another colony of the yard.")},
-        {"combs-given", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg:amount} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
-        {"combs-given/unnamed", QT_TRANSLATE_NOOP("Remark", "Combs with about %{kg:amount} more than those that come back go to another colony of the yard, which is short: this hive keeps "
-                                                            "what it should winter on.")},
-        {"united-here", QT_TRANSLATE_NOOP("Remark", "%{from} is united onto this colony by %{day}: its bees, brood and stores are counted with these, and neither moves combs.")},
-        {"united-here/unnamed", QT_TRANSLATE_NOOP("Remark", "Another colony of the yard is united onto this one by %{day}: its bees, brood and stores are counted with these, and neither "
-                                                            "moves combs.")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Before buying sugar: one comb with about %{kg:amount} can come from another colony of the yard.")},
+        {"combs-given",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Combs with about %{kg:amount} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
+        {"combs-given/unnamed",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Combs with about %{kg:amount} more than those that come back go to another colony of the yard, which is short: this hive keeps "
+             "what it should winter on.")},
+        {"united-here",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{from} is united onto this colony by %{day}: its bees, brood and stores are counted with these, and neither moves combs.")},
+        {"united-here/unnamed",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Another colony of the yard is united onto this one by %{day}: its bees, brood and stores are counted with these, and neither "
+             "moves combs.")},
         // the colony
-        {"narrow-nest", QT_TRANSLATE_NOOP("Remark", "%{built:0} combs are built, the bees cover %{covered:halves}, and %{empty:0} are empty: take empty combs out before winter, "
-                                                    "or put a follower beside the nest.")},
+        {"narrow-nest",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{built:0} combs are built, the bees cover %{covered:halves}, and %{empty:0} are empty: take empty combs out before winter, "
+             "or put a follower beside the nest.")},
         {"open-stores-late",
          QT_TRANSLATE_NOOP("Remark", "About %{open:amount} are open stores that may not be capped before the cold.")},
         // place and season
@@ -169,61 +295,128 @@ const std::vector<RemarkText>& reasonTexts() {
         {"height-shift",
          QT_TRANSLATE_NOOP("Remark", "For the height of the place all temperatures are shifted by %{kelvin:kelvins}.")},
         {"doubt-heavy/pounds",
-         QT_TRANSLATE_N_NOOP("Remark", "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?"),
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?"),
          "boxes",
-         QT_TRANSLATE_NOOP("Remark", "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?")},
         {"doubt-heavy/comma",
-         QT_TRANSLATE_N_NOOP("Remark", "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{meant}?"), "boxes",
-         QT_TRANSLATE_NOOP("Remark", "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is it %{meant}?")},
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{meant}?"),
+         "boxes",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is it %{meant}?")},
         {"doubt-heavy/plain",
-         QT_TRANSLATE_N_NOOP("Remark", "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is a box not written down?"), "boxes",
-         QT_TRANSLATE_NOOP("Remark", "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is a box not written down?")},
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is a box not written down?"),
+         "boxes",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is a box not written down?")},
         {"doubt-light/comma",
-         QT_TRANSLATE_NOOP("Remark", "%{weight} cannot well be: this hive weighs %{least} or more when it is empty. Is it %{meant}?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{weight} cannot well be: this hive weighs %{least} or more when it is empty. Is it %{meant}?")},
         {"doubt-light/plain",
-         QT_TRANSLATE_NOOP("Remark", "%{weight} cannot well be: this hive weighs %{least} or more when it is empty. Was all of it on the scale?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{weight} cannot well be: this hive weighs %{least} or more when it is empty. Was all of it on the scale?")},
         {"doubt-two-weights/comma",
-         QT_TRANSLATE_NOOP("Remark", "%{weight} does not go with the %{other} of %{day}: ten times as much. Has a decimal point slipped?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{weight} does not go with the %{other} of %{day}: ten times as much. Has a decimal point slipped?")},
         {"doubt-two-weights/pounds",
-         QT_TRANSLATE_NOOP("Remark", "%{weight} does not go with the %{other} of %{day}: as much as pounds differ from kilograms. Which is it?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{weight} does not go with the %{other} of %{day}: as much as pounds differ from kilograms. Which is it?")},
         {"doubt-harvest",
-         QT_TRANSLATE_N_NOOP("Remark", "%{taken} of honey cannot well come out of %n boxes of this size, which hold %{most} at the most. Is a box not written down?"), "boxes",
-         QT_TRANSLATE_NOOP("Remark", "%{taken} of honey cannot well come out of one box of this size, which holds %{most} at the most. Is a box not written down?")},
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "%{taken} of honey cannot well come out of %n boxes of this size, which hold %{most} at the most. Is a box not written down?"),
+         "boxes",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{taken} of honey cannot well come out of one box of this size, which holds %{most} at the most. Is a box not written down?")},
         {"doubt-harvest-there/weighed",
-         QT_TRANSLATE_NOOP("Remark", "%{taken} of honey is more than can have been there: at most %{most}, going by the weight of %{day}. Is it right?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{taken} of honey is more than can have been there: at most %{most}, going by the weight of %{day}. Is it right?")},
         {"doubt-harvest-there/seen",
-         QT_TRANSLATE_NOOP("Remark", "%{taken} of honey is more than can have been there: at most %{most}, going by the combs of %{day}. Is it right?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{taken} of honey is more than can have been there: at most %{most}, going by the combs of %{day}. Is it right?")},
         {"doubt-feed",
-         QT_TRANSLATE_N_NOOP("Remark", "A feed that makes %{stores} of stores cannot be: %n boxes of this size hold %{most}. How much was it?"), "boxes",
-         QT_TRANSLATE_NOOP("Remark", "A feed that makes %{stores} of stores cannot be: one box of this size holds %{most}. How much was it?")},
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "A feed that makes %{stores} of stores cannot be: %n boxes of this size hold %{most}. How much was it?"),
+         "boxes",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "A feed that makes %{stores} of stores cannot be: one box of this size holds %{most}. How much was it?")},
         {"doubt-feed-at-once",
-         QT_TRANSLATE_NOOP("Remark", "%{given} in one day is much: few feeders let bees take more than %{most}. Is it right?")},
+         QT_TRANSLATE_NOOP("Remark",
+                           "%{given} in one day is much: few feeders let bees take more than %{most}. Is it right?")},
         {"doubt-feed-recently",
-         QT_TRANSLATE_N_NOOP("Remark", "The feeds of %n days make %{stores} of stores, and this hive holds %{most}. Is it right?"), "days",
-         QT_TRANSLATE_NOOP("Remark", "The feeds of a day make %{stores} of stores, and this hive holds %{most}. Is it right?")},
+         QT_TRANSLATE_N_NOOP(
+             "Remark", "The feeds of %n days make %{stores} of stores, and this hive holds %{most}. Is it right?"),
+         "days",
+         QT_TRANSLATE_NOOP("Remark",
+                           "The feeds of a day make %{stores} of stores, and this hive holds %{most}. Is it right?")},
         {"doubt-covered",
-         QT_TRANSLATE_NOOP("Remark", "%{covered:1} covered combs are more than the %{most:0} places of this hive. How many were covered on both sides?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{covered:1} covered combs are more than the %{most:0} places of this hive. How many were covered on both sides?")},
         {"doubt-seams",
-         QT_TRANSLATE_NOOP("Remark", "%{seams:1} seams are more than the %{most:0} this hive has. How many were filled with bees?")},
+         QT_TRANSLATE_NOOP(
+             "Remark", "%{seams:1} seams are more than the %{most:0} this hive has. How many were filled with bees?")},
         {"doubt-bees",
-         QT_TRANSLATE_NOOP("Remark", "%{bees:hundreds} bees are more than this hive houses, %{most:hundreds} at the very most. Is it right?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{bees:hundreds} bees are more than this hive houses, %{most:hundreds} at the very most. Is it right?")},
         {"doubt-brood",
-         QT_TRANSLATE_NOOP("Remark", "%{cells:hundreds} cells of brood leave no room for food: all combs of this hive have %{most:hundreds} cells. Is it right?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{cells:hundreds} cells of brood leave no room for food: all combs of this hive have %{most:hundreds} cells. Is it right?")},
         {"doubt-full-combs",
-         QT_TRANSLATE_NOOP("Remark", "%{combs:1} combs with stores are more than the %{most:0} places of this hive. How many were there?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{combs:1} combs with stores are more than the %{most:0} places of this hive. How many were there?")},
         {"doubt-stores-left",
-         QT_TRANSLATE_N_NOOP("Remark", "%{stores} of stores cannot well be left in %n boxes of this size, which hold %{most} at the most. Is it right?"), "boxes",
-         QT_TRANSLATE_NOOP("Remark", "%{stores} of stores cannot well be left in one box of this size, which holds %{most} at the most. Is it right?")},
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "%{stores} of stores cannot well be left in %n boxes of this size, which hold %{most} at the most. Is it right?"),
+         "boxes",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{stores} of stores cannot well be left in one box of this size, which holds %{most} at the most. Is it right?")},
         {"doubt-moisture",
-         QT_TRANSLATE_NOOP("Remark", "%{water:1} % of water is out of the usual: honey in combs has %{low:0} to %{high:0} %. Is it right?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{water:1} % of water is out of the usual: honey in combs has %{low:0} to %{high:0} %. Is it right?")},
         {"doubt-later", QT_TRANSLATE_NOOP("Remark", "%{day} is still to come: today is %{today}. Is the day right?")},
-        {"doubt-other-hive", QT_TRANSLATE_NOOP("Remark", "It had other boxes then than when it was looked at, so its weight does not tell its stores. What is in it now?")},
+        {"doubt-other-hive",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "It had other boxes then than when it was looked at, so its weight does not tell its stores. What is in it now?")},
         {"doubt-tare-heavy",
-         QT_TRANSLATE_N_NOOP("Remark", "An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?"), "boxes",
-         QT_TRANSLATE_NOOP("Remark", "An empty weight of %{weight} is much: one box of this size weighs up to %{most} with all combs drawn and no honey in it. Is it right?")},
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?"),
+         "boxes",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "An empty weight of %{weight} is much: one box of this size weighs up to %{most} with all combs drawn and no honey in it. Is it right?")},
         {"doubt-tare-light",
-         QT_TRANSLATE_NOOP("Remark", "An empty weight of %{weight} is little: this hive weighs %{least} or more without a single comb. Was all of it on the scale?")},
-        {"doubt-before", QT_TRANSLATE_NOOP("Remark", "%{day} is before the colony was there, from %{since} on. Is the day right?")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "An empty weight of %{weight} is little: this hive weighs %{least} or more without a single comb. Was all of it on the scale?")},
+        {"doubt-before",
+         QT_TRANSLATE_NOOP("Remark", "%{day} is before the colony was there, from %{since} on. Is the day right?")},
     };
     return texts;
 }

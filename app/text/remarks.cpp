@@ -36,7 +36,8 @@ std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
 
 // Remarks with a text for each class.
 bool isClassed(const std::string& id) {
-    static constexpr std::array ids{"cluster-gap", "enough", "heft-alone", "more-than-it-holds", "small-portions", "surplus", "usual-here", "varroa-first", "spring-starvation", "next-look"};
+    static constexpr std::array ids{"cluster-gap", "enough",     "heft-alone",   "more-than-it-holds", "small-portions",
+                                    "surplus",     "usual-here", "varroa-first", "spring-starvation",  "next-look"};
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 
@@ -48,11 +49,14 @@ std::string variantOf(const Remark& remark) {
         return "/unmeasured";
     if (remark.id == "stores-carried-forward" && massOf(remark, "used").value_or(kilograms(0)).value() < 0)
         return "/gained";
-    const bool ofNeighbour = remark.id == "move-combs-first" || remark.id == "combs-given" || remark.id == "united-here";
-    if (const std::string* name = textOf(remark, remark.id == "combs-given" ? "receiver" : "from"); ofNeighbour && (!name || name->empty())) return "/unnamed";
-    const bool classed = isClassed(remark.id) || remark.id.rfind("learned-", 0) == 0 || remark.id.rfind("doubt-", 0) == 0;
-    if (const std::string* word = textOf(remark, "class"); classed && word)
-        return "/" + *word;
+    const bool ofNeighbour =
+        remark.id == "move-combs-first" || remark.id == "combs-given" || remark.id == "united-here";
+    if (const std::string* name = textOf(remark, remark.id == "combs-given" ? "receiver" : "from");
+        ofNeighbour && (!name || name->empty()))
+        return "/unnamed";
+    const bool classed =
+        isClassed(remark.id) || remark.id.rfind("learned-", 0) == 0 || remark.id.rfind("doubt-", 0) == 0;
+    if (const std::string* word = textOf(remark, "class"); classed && word) return "/" + *word;
     return "";
 }
 
@@ -71,7 +75,8 @@ QString inWords(const std::string& word, const QString& how) {
 }
 
 QString inWords(const Detail& detail, const QString& how, const WordStyle& style) {
-    if (const auto* value = std::get_if<Mass>(&detail)) return how == QLatin1String("amount") ? amount(*value, style) : mass(*value, style);
+    if (const auto* value = std::get_if<Mass>(&detail))
+        return how == QLatin1String("amount") ? amount(*value, style) : mass(*value, style);
     if (const auto* value = std::get_if<Volume>(&detail)) return volume(*value, style);
     if (const auto* value = std::get_if<Date>(&detail)) return date(*value, style);
     if (const auto* value = std::get_if<Temperature>(&detail))
@@ -142,7 +147,8 @@ QString sentence(const Remark& remark, const WordStyle& style) {
     if (const auto used = massOf(remark, "used"); used && used->value() < 0) shown.details["gained"] = -*used;
     const int n = countOf(remark, *text);
     const char* source = n == 1 && text->forOne ? text->forOne : text->text;
-    QString words = recordSetAside(remark, style) + filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
+    QString words =
+        recordSetAside(remark, style) + filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
     if (!words.isEmpty()) words.front() = words.front().toUpper(); // a sentence may begin with what fills it in
     return words;
 }

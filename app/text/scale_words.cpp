@@ -5,9 +5,7 @@
 
 namespace winterlarder::text {
 
-namespace {
-
-} // namespace
+namespace {} // namespace
 
 QString rowFault(exchange::RowFault why) {
     using exchange::RowFault;
@@ -15,7 +13,8 @@ QString rowFault(exchange::RowFault why) {
     case RowFault::NoTime: return say::ScaleWords::tr("there is no time");
     case RowFault::BadTime: return say::ScaleWords::tr("the time cannot be read");
     case RowFault::NoSuchDay: return say::ScaleWords::tr("there is no such day");
-    case RowFault::OtherTimeForm: return say::ScaleWords::tr("the time is written in another form than in the rows before");
+    case RowFault::OtherTimeForm:
+        return say::ScaleWords::tr("the time is written in another form than in the rows before");
     case RowFault::NoWeight: return say::ScaleWords::tr("there is no weight");
     case RowFault::BadWeight: return say::ScaleWords::tr("the weight is no number");
     case RowFault::WeightOutside: return say::ScaleWords::tr("no hive weighs that");
@@ -26,7 +25,8 @@ QString rowFault(exchange::RowFault why) {
 }
 
 QString leftOut(const scale::LeftOut& left) {
-    if (left.why == scale::LeftOutWhy::ClockBack) return say::ScaleWords::tr("the clock was put back: its time contradicts the order of the rows");
+    if (left.why == scale::LeftOutWhy::ClockBack)
+        return say::ScaleWords::tr("the clock was put back: its time contradicts the order of the rows");
     return say::ScaleWords::tr("line %1 has the same time").arg(left.other);
 }
 

@@ -24,14 +24,16 @@ constexpr VerbWords verbsWithValues[] = {
 };
 
 const VerbWords* wordsOfVerb(const std::string& verb) {
-    const auto* found = std::find_if(std::begin(verbsWithValues), std::end(verbsWithValues), [&](const VerbWords& each) { return verb == each.verb; });
+    const auto* found = std::find_if(std::begin(verbsWithValues), std::end(verbsWithValues),
+                                     [&](const VerbWords& each) { return verb == each.verb; });
     return found == std::end(verbsWithValues) ? nullptr : found;
 }
 
 constexpr std::size_t fewValues = 3;
 
 QString changedTo(const std::string& name, const std::optional<std::string>& value, const WordStyle& style) {
-    return value ? say::Steps::tr("%1 %2").arg(fieldName(name), fieldValue(name, *value, style)) : say::Steps::tr("%1 taken out").arg(fieldName(name));
+    return value ? say::Steps::tr("%1 %2").arg(fieldName(name), fieldValue(name, *value, style))
+                 : say::Steps::tr("%1 taken out").arg(fieldName(name));
 }
 
 QString lineOf(const std::string& name, const book::StepChange& change, const WordStyle& style) {
@@ -40,7 +42,9 @@ QString lineOf(const std::string& name, const book::StepChange& change, const Wo
     const bool was = before != change.before.end() && before->second;
     const bool is = after != change.after.end() && after->second;
     const QString field = fieldName(name);
-    if (was && is) return say::Steps::tr("%1: from %2 to %3").arg(field, fieldValue(name, *before->second, style), fieldValue(name, *after->second, style));
+    if (was && is)
+        return say::Steps::tr("%1: from %2 to %3")
+            .arg(field, fieldValue(name, *before->second, style), fieldValue(name, *after->second, style));
     if (is) return say::Steps::tr("%1: %2").arg(field, fieldValue(name, *after->second, style));
     if (was) return say::Steps::tr("%1: was %2").arg(field, fieldValue(name, *before->second, style));
     return field;

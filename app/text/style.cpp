@@ -69,9 +69,12 @@ QString quantity(const QString& metric, const WordStyle& style) {
     const int said = point < 0 ? 0 : static_cast<int>(metric.indexOf(QLatin1Char(' ')) - point - 1);
     const bool asWritten = style.numbers.system == UnitSystem::Metric;
     if (metric.endsWith(QLatin1String(" km"))) return distance(metric.chopped(3).toDouble(), style);
-    if (const auto mass = parseMass(written, MassUnit::Kilogram)) return of(format(*mass, style.numbers, asWritten ? said : *mass < kilograms(5) ? 1 : 0));
-    if (const auto length = parseLength(written, LengthUnit::Millimetre)) return of(format(*length, style.numbers, asWritten ? said : *length < millimetres(50) ? 2 : 1));
-    if (const auto reading = parseTemperature(written, TemperatureUnit::Celsius)) return of(format(*reading, style.numbers, said));
+    if (const auto mass = parseMass(written, MassUnit::Kilogram))
+        return of(format(*mass, style.numbers, asWritten ? said : *mass < kilograms(5) ? 1 : 0));
+    if (const auto length = parseLength(written, LengthUnit::Millimetre))
+        return of(format(*length, style.numbers, asWritten ? said : *length < millimetres(50) ? 2 : 1));
+    if (const auto reading = parseTemperature(written, TemperatureUnit::Celsius))
+        return of(format(*reading, style.numbers, said));
     return metric;
 }
 
@@ -84,7 +87,8 @@ QString distance(double kilometres, const WordStyle& style) {
 QString height(double metres, const WordStyle& style) {
     const bool metric = style.numbers.system == UnitSystem::Metric;
     const bool broken = metric && std::abs(metres - std::round(metres)) >= 0.05;
-    return of(format(lengthOf(metres, LengthUnit::Metre), metric ? LengthUnit::Metre : LengthUnit::Foot, style.numbers, broken ? 1 : 0));
+    return of(format(lengthOf(metres, LengthUnit::Metre), metric ? LengthUnit::Metre : LengthUnit::Foot, style.numbers,
+                     broken ? 1 : 0));
 }
 
 QString kelvins(double difference, const WordStyle& style) {

@@ -16,12 +16,16 @@ struct WordStyle {
     QLocale locale{QLocale::English, QLocale::UnitedKingdom};
 };
 
-QString mass(Mass mass, const WordStyle& style);                    //!< "12.3 kg"
-QString amount(Mass mass, const WordStyle& style);                  //!< to half a kilogram or a pound: "12.5 kg", "12.5 kg (28 lb)", "28 lb"
-QString mass(const Spread<Mass>& mass, const WordStyle& style);     //!< "12.3 kg (9.8–15.1)"
-QString amount(const Spread<Mass>& mass, const WordStyle& style);   //!< to half a kilogram or a pound, the band beside it: "12.5 kg (10–15)", "28 lb (22–33)"
-QString volume(Volume volume, const WordStyle& style);              //!< "7.8 L"
-QString amount(Volume volume, const WordStyle& style);              //!< to half a litre: "8 L", "7.5 L"; gallons and the like to a tenth
+QString mass(Mass mass, const WordStyle& style); //!< "12.3 kg"
+QString amount(Mass mass,
+               const WordStyle& style); //!< to half a kilogram or a pound: "12.5 kg", "12.5 kg (28 lb)", "28 lb"
+QString mass(const Spread<Mass>& mass, const WordStyle& style); //!< "12.3 kg (9.8–15.1)"
+QString amount(
+    const Spread<Mass>& mass,
+    const WordStyle& style); //!< to half a kilogram or a pound, the band beside it: "12.5 kg (10–15)", "28 lb (22–33)"
+QString volume(Volume volume, const WordStyle& style); //!< "7.8 L"
+QString amount(Volume volume,
+               const WordStyle& style); //!< to half a litre: "8 L", "7.5 L"; gallons and the like to a tenth
 QString bees(const Spread<BeeCount>& bees, const WordStyle& style); //!< "12,300 (9,900–15,200)", to the nearest hundred
 QString count(double number, const WordStyle& style);               //!< "12,300", grouped
 QString number(double number, int decimals, const WordStyle& style);
@@ -29,9 +33,9 @@ QString number(double number, int decimals, const WordStyle& style);
 QString quantity(const QString& metric, const WordStyle& style);
 QString distance(double kilometres, const WordStyle& style); //!< "92 km", or "57 miles"
 QString height(double metres, const WordStyle& style);       //!< above the sea: "120 m", "12.5 m", or "394 ft"
-QString kelvins(double difference, const WordStyle& style); //!< "-0.7 °C", or "-1.3 °F"
-QString date(Date date, const WordStyle& style);            //!< "19 May 2027"
-QString month(int year, int month, const WordStyle& style); //!< "October 2026"
+QString kelvins(double difference, const WordStyle& style);  //!< "-0.7 °C", or "-1.3 °F"
+QString date(Date date, const WordStyle& style);             //!< "19 May 2027"
+QString month(int year, int month, const WordStyle& style);  //!< "October 2026"
 //! "17 of 100", rounded; "under 1 of 100" where anything is left of it.
 QString ofHundred(const Share& share, const WordStyle& style);
 

@@ -45,78 +45,56 @@ constexpr std::array<Row, 4> flows{{{"none", QT_TRANSLATE_NOOP("Words", "none")}
 
 QString verdict(advice::Verdict verdict) {
     switch (verdict) {
-    case advice::Verdict::Harvest:
-        return say::Words::tr("harvest");
-    case advice::Verdict::Leave:
-        return say::Words::tr("leave");
-    case advice::Verdict::Feed:
-        return say::Words::tr("feed");
-    case advice::Verdict::Unite:
-        return say::Words::tr("unite");
-    case advice::Verdict::CannotSay:
-        return say::Words::tr("cannot say");
+    case advice::Verdict::Harvest: return say::Words::tr("harvest");
+    case advice::Verdict::Leave: return say::Words::tr("leave");
+    case advice::Verdict::Feed: return say::Words::tr("feed");
+    case advice::Verdict::Unite: return say::Words::tr("unite");
+    case advice::Verdict::CannotSay: return say::Words::tr("cannot say");
     }
     return {};
 }
 
 QString option(advice::OptionKind kind) {
     switch (kind) {
-    case advice::OptionKind::Leave:
-        return say::Words::tr("leave it as it is");
-    case advice::OptionKind::TakeNow:
-        return say::Words::tr("take now");
-    case advice::OptionKind::TakeInSpring:
-        return say::Words::tr("take in spring");
-    case advice::OptionKind::Feed:
-        return say::Words::tr("feed");
-    case advice::OptionKind::MoveCombs:
-        return say::Words::tr("give combs of stores");
-    case advice::OptionKind::Unite:
-        return say::Words::tr("unite it with another colony");
+    case advice::OptionKind::Leave: return say::Words::tr("leave it as it is");
+    case advice::OptionKind::TakeNow: return say::Words::tr("take now");
+    case advice::OptionKind::TakeInSpring: return say::Words::tr("take in spring");
+    case advice::OptionKind::Feed: return say::Words::tr("feed");
+    case advice::OptionKind::MoveCombs: return say::Words::tr("give combs of stores");
+    case advice::OptionKind::Unite: return say::Words::tr("unite it with another colony");
     }
     return {};
 }
 
 QString look(advice::Look look) {
     switch (look) {
-    case advice::Look::Heft:
-        return say::Words::tr("heft the hive");
+    case advice::Look::Heft: return say::Words::tr("heft the hive");
     case advice::Look::Weigh:
         return say::Words::tr("weigh both sides of the closed hive, which takes two minutes and disturbs no bee");
-    case advice::Look::LookThroughWindow:
-        return say::Words::tr("look through the window or from above");
-    case advice::Look::CountCombs:
-        return say::Words::tr("count the full combs and the combs the bees cover");
-    case advice::Look::CountSeams:
-        return say::Words::tr("count the seams filled with bees, from above");
-    case advice::Look::Open:
-        return say::Words::tr("open the hive and look at every comb");
+    case advice::Look::LookThroughWindow: return say::Words::tr("look through the window or from above");
+    case advice::Look::CountCombs: return say::Words::tr("count the full combs and the combs the bees cover");
+    case advice::Look::CountSeams: return say::Words::tr("count the seams filled with bees, from above");
+    case advice::Look::Open: return say::Words::tr("open the hive and look at every comb");
     }
     return {};
 }
 
 QString visit(feeding::VisitKind kind) {
     switch (kind) {
-    case feeding::VisitKind::Syrup:
-        return say::Words::tr("syrup");
-    case feeding::VisitKind::Fondant:
-        return say::Words::tr("fondant");
-    case feeding::VisitKind::Check:
-        return say::Words::tr("check");
+    case feeding::VisitKind::Syrup: return say::Words::tr("syrup");
+    case feeding::VisitKind::Fondant: return say::Words::tr("fondant");
+    case feeding::VisitKind::Check: return say::Words::tr("check");
     }
     return {};
 }
 
 QString winterClass(climate::WinterClass kind) {
     switch (kind) {
-    case climate::WinterClass::Confined:
-        return say::Words::tr("a confined winter");
-    case climate::WinterClass::Flying:
-        return say::Words::tr("a winter in which bees fly in most weeks");
+    case climate::WinterClass::Confined: return say::Words::tr("a confined winter");
+    case climate::WinterClass::Flying: return say::Words::tr("a winter in which bees fly in most weeks");
     case climate::WinterClass::Dearth:
         return say::Words::tr("no winter, a dearth between the last nectar of autumn and the first of spring");
-    case climate::WinterClass::NotDerivable:
-        return say::Words::tr("no season can be derived; give the dates yourself");
+    case climate::WinterClass::NotDerivable: return say::Words::tr("no season can be derived; give the dates yourself");
     }
     return {};
 }
@@ -127,12 +105,9 @@ QString flow(const std::string& word) { return named(flows, word); }
 
 QString origin(climate::DateOrigin origin) {
     switch (origin) {
-    case climate::DateOrigin::Climate:
-        return say::Words::tr("climate");
-    case climate::DateOrigin::ClimateMoved:
-        return say::Words::tr("climate, moved");
-    case climate::DateOrigin::Case:
-        return say::Words::tr("case");
+    case climate::DateOrigin::Climate: return say::Words::tr("climate");
+    case climate::DateOrigin::ClimateMoved: return say::Words::tr("climate, moved");
+    case climate::DateOrigin::Case: return say::Words::tr("case");
     }
     return {};
 }

@@ -173,9 +173,7 @@ const Colours& darkColours() {
     return colours;
 }
 
-bool isDark(const QPalette& palette) {
-    return luminance(palette.color(QPalette::Window)) < 0.18;
-}
+bool isDark(const QPalette& palette) { return luminance(palette.color(QPalette::Window)) < 0.18; }
 
 void wearColours(QWidget& widget, const Colours& colours) {
     widget.setProperty(wornProperty, colours.dark);
@@ -213,7 +211,9 @@ QPalette paletteIn(const Colours& c) {
 
 QString styleSheetIn(const Colours& c) {
     QString text = QString::fromUtf8(sheet);
-    const auto put = [&text](const char* name, const QColor& colour) { text.replace(QLatin1String(name), colour.name()); };
+    const auto put = [&text](const char* name, const QColor& colour) {
+        text.replace(QLatin1String(name), colour.name());
+    };
     put("%desk", c.desk);
     put("%card", c.card);
     put("%edge", c.cardEdge);

@@ -13,9 +13,9 @@ namespace winterlarder::desk {
 //! colour alone (patterns, dashes and shapes say the same). Tested: tests/app/window_test.cpp.
 struct Colours {
     bool dark = false;
-    QColor desk, card, cardEdge, hover;        //!< behind everything, panels, their edge, under the pointer
+    QColor desk, card, cardEdge, hover; //!< behind everything, panels, their edge, under the pointer
     QColor text, quietText, chosen, accent, accentText;
-    QColor stores, storesEmpty, need;          //!< the yard list's bar and tick
+    QColor stores, storesEmpty, need;                                          //!< the yard list's bar and tick
     QColor winter, shortWinter, reserve, reserveFill, grid, mark, band, error; //!< the winter picture
     QColor adults, broodWarmth, broodFood, temperature;
     QColor capped, cappedInk, open, openInk, brood, broodInk, beeBread, beeBreadInk, empty, emptyInk, wood, combEdge;

@@ -15,13 +15,9 @@ FlowLayout::~FlowLayout() {
     for (auto* item : items_) delete item;
 }
 
-void FlowLayout::addItem(QLayoutItem* item) {
-    items_.push_back(item);
-}
+void FlowLayout::addItem(QLayoutItem* item) { items_.push_back(item); }
 
-int FlowLayout::count() const {
-    return static_cast<int>(items_.size());
-}
+int FlowLayout::count() const { return static_cast<int>(items_.size()); }
 
 QLayoutItem* FlowLayout::itemAt(int index) const {
     return index >= 0 && index < count() ? items_[static_cast<std::size_t>(index)] : nullptr;
@@ -33,9 +29,7 @@ QLayoutItem* FlowLayout::takeAt(int index) {
     return item;
 }
 
-int FlowLayout::heightForWidth(int width) const {
-    return place(QRect(0, 0, width, 0), false);
-}
+int FlowLayout::heightForWidth(int width) const { return place(QRect(0, 0, width, 0), false); }
 
 QSize FlowLayout::sizeHint() const {
     QSize size;

@@ -9,15 +9,11 @@
 #include <QSvgRenderer>
 #include <QtMath>
 
-static void initialiseResources() {
-    Q_INIT_RESOURCE(desk);
-}
+static void initialiseResources() { Q_INIT_RESOURCE(desk); }
 
 namespace winterlarder::desk {
 
-void openResources() {
-    initialiseResources();
-}
+void openResources() { initialiseResources(); }
 
 QPixmap drawnIcon(const QString& name, const QColor& colour, int size, double pixelRatio) {
     const QString key = QStringLiteral("winterlarder/%1/%2/%3/%4").arg(name, colour.name()).arg(size).arg(pixelRatio);
@@ -39,8 +35,6 @@ QPixmap drawnIcon(const QString& name, const QColor& colour, int size, double pi
     return pixmap;
 }
 
-QIcon applicationIcon() {
-    return QIcon(QStringLiteral(":/icons/winterlarder.svg"));
-}
+QIcon applicationIcon() { return QIcon(QStringLiteral(":/icons/winterlarder.svg")); }
 
 } // namespace winterlarder::desk

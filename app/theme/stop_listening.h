@@ -8,7 +8,8 @@ namespace winterlarder::desk {
 //! For the destructor of a widget that listens to its own fields: one of them that has the focus loses it while QWidget takes the
 //! widget down, and would tell its value to what is gone by then. Held by the sanitizers.
 inline void stopListeningToChildren(const QWidget* listener) {
-    for (const QObject* child : listener->findChildren<QObject*>()) QObject::disconnect(child, nullptr, listener, nullptr);
+    for (const QObject* child : listener->findChildren<QObject*>())
+        QObject::disconnect(child, nullptr, listener, nullptr);
 }
 
 } // namespace winterlarder::desk

@@ -30,12 +30,10 @@ public:
 
     //! Runs work(stop) on the worker, then then(Outcome) here: exactly once, whatever work() throws; not at all for a
     //! request that was overtaken or dropped, nor once `context` is destroyed.
-    template <class Work, class Then>
-    void ask(Key key, Turn turn, QObject* context, Work work, Then then) {
+    template <class Work, class Then> void ask(Key key, Turn turn, QObject* context, Work work, Then then) {
         put(key, turn, taskOf(context, std::move(work), std::move(then)));
     }
-    template <class Work, class Then>
-    void ask(QObject* context, Work work, Then then) {
+    template <class Work, class Then> void ask(QObject* context, Work work, Then then) {
         ask(0, Turn::Last, context, std::move(work), std::move(then));
     }
     //! What was asked for this key goes before the others that wait.

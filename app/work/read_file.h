@@ -47,7 +47,8 @@ inline Outcome<std::string> readFile(const QString& name, const limits::TextSize
     StoppableFile file(name, stop);
     QByteArray text, more;
     if (file.open(QIODevice::ReadOnly))
-        while (static_cast<std::size_t>(text.size()) <= most.bytes && !(more = file.read(piece)).isEmpty()) text += more;
+        while (static_cast<std::size_t>(text.size()) <= most.bytes && !(more = file.read(piece)).isEmpty())
+            text += more;
     if (static_cast<std::size_t>(text.size()) > most.bytes) return limits::tooLarge({name.toStdString(), 0, 0}, most);
     if (!stop.stop_requested() && file.error() == QFileDevice::NoError) return text.toStdString();
     const QString why = stop.stop_requested() ? QStringLiteral("the reading was stopped") : file.errorString();

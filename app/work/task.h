@@ -17,26 +17,17 @@
 namespace winterlarder::desk {
 
 //! An exception that came out of work, as a problem: an error of ours, whatever the user wrote.
-inline Problem internalProblem(const char* what) {
-    return {ProblemKind::Internal, {}, what, {}};
-}
+inline Problem internalProblem(const char* what) { return {ProblemKind::Internal, {}, what, {}}; }
 
-template <class T>
-struct AsOutcome {
-    using Type = Outcome<T>;
-};
-template <class T>
-struct AsOutcome<Outcome<T>> {
-    using Type = Outcome<T>;
-};
+template <class T> struct AsOutcome { using Type = Outcome<T>; };
+template <class T> struct AsOutcome<Outcome<T>> { using Type = Outcome<T>; };
 
 //! What `Work`, called with `Given`, brings: Outcome<T> for a T, an Outcome as it is.
 template <class Work, class... Given>
 using OutcomeOf = typename AsOutcome<std::decay_t<std::invoke_result_t<Work&, Given...>>>::Type;
 
 //! Calls work; an exception becomes a problem of kind Internal. Nothing is thrown.
-template <class Work, class... Given>
-OutcomeOf<Work, Given...> outcomeOf(Work& work, Given&&... given) {
+template <class Work, class... Given> OutcomeOf<Work, Given...> outcomeOf(Work& work, Given&&... given) {
     try {
         return work(std::forward<Given>(given)...);
     } catch (const std::exception& error) {
@@ -53,8 +44,7 @@ struct Task {
 };
 
 //! `then` gets the Outcome of the last run of `work`; it is left out once `context` is gone.
-template <class Work, class Then>
-Task taskOf(QObject* context, Work work, Then then) {
+template <class Work, class Then> Task taskOf(QObject* context, Work work, Then then) {
     using Result = OutcomeOf<Work, const std::stop_token&>;
     const auto result = std::make_shared<std::optional<Result>>();
     Task task;

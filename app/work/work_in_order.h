@@ -21,8 +21,7 @@ public:
 
     //! Runs work() on the worker, then then(Outcome) here: exactly once, in the order asked, whatever work() throws; not
     //! at all once `context` is destroyed.
-    template <class Work, class Then>
-    void ask(QObject* context, Work work, Then then) {
+    template <class Work, class Then> void ask(QObject* context, Work work, Then then) {
         auto unstopped = [work = std::move(work)](const std::stop_token&) mutable { return work(); };
         put(taskOf(context, std::move(unstopped), std::move(then)));
     }

@@ -28,8 +28,8 @@ enum class OptionKind { Leave, TakeNow, TakeInSpring, Feed, MoveCombs, Unite };
 //! One thing that can be done, over the same winters as all the others.
 struct Option {
     OptionKind kind = OptionKind::Leave;
-    Mass amount{0};       //!< kg of stores taken (take), fed (feed) or given (move)
-    Mass storesAfter{0};  //!< at the asking day, the change counted
+    Mass amount{0};      //!< kg of stores taken (take), fed (feed) or given (move)
+    Mass storesAfter{0}; //!< at the asking day, the change counted
     Share runOut;
     Share touchReserve;
     Spread<Mass> springReserve;
@@ -41,16 +41,16 @@ struct HarvestAdvice {
     Mass upTo{0};           //!< what the named combs hold; where combs are not listed, what may be taken
     std::vector<int> combs; //!< positions in ColonyQuestion::combs
     Mass combsHold{0};
-    int wholeSupers = 0;    //!< where they are all combs of so many supers and no others
+    int wholeSupers = 0; //!< where they are all combs of so many supers and no others
 };
 
 enum class Look { Heft, Weigh, LookThroughWindow, CountCombs, CountSeams, Open };
 struct AnotherLook {
     bool worthIt = false;
     std::optional<Look> which;
-    std::string about;          //!< "stores" or "bees": what the amount hangs on; empty: none
-    double narrowsFromKg = 0;   //!< width of the 10-90 % band of the amount now ...
-    double narrowsToKg = 0;     //!< ... and after that observation
+    std::string about;        //!< "stores" or "bees": what the amount hangs on; empty: none
+    double narrowsFromKg = 0; //!< width of the 10-90 % band of the amount now ...
+    double narrowsToKg = 0;   //!< ... and after that observation
 };
 
 struct MonthUse {
@@ -69,40 +69,43 @@ struct Advice {
     std::optional<Spread<BeeCount>> bees;
     std::optional<Spread<Mass>> use;
     std::vector<MonthUse> useByMonth;
-    std::optional<Mass> need;                   //!< counted from the asking day; the sum of its parts
+    std::optional<Mass> need; //!< counted from the asking day; the sum of its parts
     std::optional<NeedParts> needParts;
-    std::optional<Mass> needIfStopped;          //!< where no brood was seen and nobody knows whether the queen lays: the need if she has stopped
-    double shortRisk = 0.2;                     //!< as counted with: the keeper's, else by what can be done in winter
-    Mass reserve = kilograms(4);                //!< of the asking day: the keeper's, else by the hive's size
+    //! where no brood was seen and nobody knows whether the queen lays: the need if she has stopped
+    std::optional<Mass> needIfStopped;
+    double shortRisk = 0.2;      //!< as counted with: the keeper's, else by what can be done in winter
+    Mass reserve = kilograms(4); //!< of the asking day: the keeper's, else by the hive's size
     std::optional<Target> target;
     std::optional<UntilTarget> untilTarget;
-    std::optional<Spread<Mass>> missing;        //!< at the target's day; negative: to spare
-    Mass deadBand{0};                           //!< missing or to spare less than this is enough as it is
-    std::optional<Mass> toSpare;                //!< above the target, the usual and without a flow; not below 0
-    std::optional<Mass> capacity, room;         //!< what the built combs hold; what of it will be free at the target's day
+    std::optional<Spread<Mass>> missing; //!< at the target's day; negative: to spare
+    Mass deadBand{0};                    //!< missing or to spare less than this is enough as it is
+    std::optional<Mass> toSpare;         //!< above the target, the usual and without a flow; not below 0
+    std::optional<Mass> capacity, room;  //!< what the built combs hold; what of it will be free at the target's day
     std::vector<WeighPoint> weighLine;
     std::optional<ExpectedLater> expectedLater;
     std::optional<NextLook> nextLook;
     std::optional<Ask> ask;
     std::optional<UniteAdvice> unite;
-    std::optional<stores::HeftWord> heft;       //!< the word that decided, where nothing but a lift tells of the stores
-    std::optional<Share> shortAsPlanned;        //!< winters that end below the reserve from the target's day on, at the evidence's middle
+    std::optional<stores::HeftWord> heft; //!< the word that decided, where nothing but a lift tells of the stores
+    //! winters that end below the reserve from the target's day on, at the evidence's middle
+    std::optional<Share> shortAsPlanned;
     std::optional<Spread<Mass>> springReserve; //!< under the recommended option
-    std::optional<Share> runOut, touchReserve;  //!< left as it is
+    std::optional<Share> runOut, touchReserve; //!< left as it is
     std::optional<HarvestAdvice> harvest;
     std::optional<feeding::FeedingPlan> feed;
     std::vector<Option> options;
     AnotherLook anotherLook;
-    bool lookFirst = false;      //!< honey is named, to be taken only where that look bears out what is thought to be there
-    bool superOffFirst = false;  //!< a super with honey for people is on, and syrup is to be fed
+    bool lookFirst = false; //!< honey is named, to be taken only where that look bears out what is thought to be there
+    bool superOffFirst = false; //!< a super with honey for people is on, and syrup is to be fed
     std::vector<Remark> cautions, goodPractice, reasons; //!< at most five cautions; the rest is good practice
-    std::optional<PartInYard> plan;             //!< in the plan of its yard; nothing: weighed alone
-    std::vector<CombGift> gifts;                //!< given or received by that plan
+    std::optional<PartInYard> plan;                      //!< in the plan of its yard; nothing: weighed alone
+    std::vector<CombGift> gifts;                         //!< given or received by that plan
     std::optional<Strength> strength;
     std::optional<Mass> freeRoom;
     climate::SeasonDates season;
-    std::optional<double> lockedInDays;         //!< 90 % quantile of the longest locked-in run of the place, whenever it is asked
-    Mass storesSd{0};                           //!< as used in every share (early look counted)
+    //! 90 % quantile of the longest locked-in run of the place, whenever it is asked
+    std::optional<double> lockedInDays;
+    Mass storesSd{0}; //!< as used in every share (early look counted)
     int winters = 0;
     std::uint64_t seed = 0;
 };

@@ -19,7 +19,7 @@ enum class DecidedBy {
     ActNow,
     NoQueen,
     Contradiction,
-    Heft,          //!< nothing but a lift tells what stores there are
+    Heft, //!< nothing but a lift tells what stores there are
     Weak,
     SummerPortion, //!< below the safety amount
     SummerHarvest,
@@ -44,9 +44,9 @@ struct NeedParts {
 //! What is usual here: stores that keepers of the place are told to winter on [kg of honey in the hive].
 struct UsualHere {
     Mass low{0}, high{0};
-    std::string source;      //!< id of a source, or of the row's
+    std::string source; //!< id of a source, or of the row's
     std::string place;
-    char quality = 'C';      //!< C: shown, and holds back no harvest
+    char quality = 'C'; //!< C: shown, and holds back no harvest
     bool operator==(const UsualHere&) const = default;
 };
 
@@ -55,8 +55,8 @@ struct Target {
     Date date;
     SeasonDay day;
     Mass stores{0};
-    double combs = 0;    //!< full combs of this hive, to half a comb
-    Mass gross{0};       //!< with the empty hive, bees, bee bread and brood
+    double combs = 0; //!< full combs of this hive, to half a comb
+    Mass gross{0};    //!< with the empty hive, bees, bee bread and brood
     Mass tare{0};
     bool tareGiven = false;
     std::optional<UsualHere> usual;
@@ -106,22 +106,23 @@ struct CombPlace {
 //! Combs of stores from a colony of the yard that can spare them.
 struct CombGift {
     std::string from, to;
-    std::vector<int> combs;           //!< positions in the giver's combs
-    Mass honey{0};                    //!< what the receiver gains: those combs less the ones that go back
-    std::vector<CombPlace> places{};  //!< of those combs in the giver's hive
-    int boxes = 1;                    //!< of the giver's hive
-    std::vector<int> back{};          //!< positions in the receiver's combs, which take those places; fewer where it has free ones
+    std::vector<int> combs;          //!< positions in the giver's combs
+    Mass honey{0};                   //!< what the receiver gains: those combs less the ones that go back
+    std::vector<CombPlace> places{}; //!< of those combs in the giver's hive
+    int boxes = 1;                   //!< of the giver's hive
+    //! positions in the receiver's combs, which take those places; fewer where it has free ones
+    std::vector<int> back{};
     bool operator==(const CombGift&) const = default;
 };
 
 //! What the plan of its yard does with a colony on the asking day.
 struct PartInYard {
     std::vector<CombGift> given, received;
-    std::string uniteWith;        //!< the colony it becomes one with; empty: none
+    std::string uniteWith; //!< the colony it becomes one with; empty: none
     std::optional<Date> uniteBy;
-    BeeCount joinedBees{0};       //!< of a colony united onto this one, on the asking day ...
-    Mass joinedStores{0};         //!< ... and its stores
-    Mass brought() const;         //!< stores that the combs bring; negative: take away
+    BeeCount joinedBees{0}; //!< of a colony united onto this one, on the asking day ...
+    Mass joinedStores{0};   //!< ... and its stores
+    Mass brought() const;   //!< stores that the combs bring; negative: take away
     bool operator==(const PartInYard&) const = default;
 };
 

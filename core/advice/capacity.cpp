@@ -24,7 +24,8 @@ CombSum everyPlace(const ColonyQuestion& q, bool supersStay) {
     CombSum sum;
     for (std::size_t box = 0; box < q.boxes.size(); ++box) {
         if (!supersStay && isSuper(q, static_cast<int>(box))) continue;
-        for (int place = 0; place < q.boxes[box].combsPerBox; ++place) add(sum, {q.boxes[box], static_cast<int>(box), place});
+        for (int place = 0; place < q.boxes[box].combsPerBox; ++place)
+            add(sum, {q.boxes[box], static_cast<int>(box), place});
     }
     return sum;
 }
@@ -45,7 +46,8 @@ Mass capacityOf(const Reckoning& r) {
     const Mass joined = r.question.joined ? r.question.joined->capacity : kilograms(0);
     if (all.faceDm2 <= 0) return joined;
     const double brood = r.ensemble.means(std::min(r.target.day, r.ensemble.lastDay())).broodCells;
-    const double underBrood = brood / (stores::facesPerComb * stores::cellsPerSquareDecimetre) * all.honeyKg / all.faceDm2;
+    const double underBrood =
+        brood / (stores::facesPerComb * stores::cellsPerSquareDecimetre) * all.honeyKg / all.faceDm2;
     return joined + kilograms(std::max(0.0, r.rules().capacityShare * all.honeyKg - underBrood));
 }
 

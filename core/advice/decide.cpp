@@ -31,12 +31,15 @@ std::optional<Decided> closingFeedRule(const Reckoning& r) {
 }
 
 using Rule = std::optional<Decided> (*)(const Reckoning&);
-constexpr std::array<Rule, 13> rulesInOrder{diseaseRule,  noFoodInReachRule, actNowRule,      noQueenRule,    contradictionRule, heftRule,   weakRule,
-                                            summerRule,   fullRule,          closingFeedRule, lateFeedRule,   winterFeedRule,    harvestRule};
+constexpr std::array<Rule, 13> rulesInOrder{diseaseRule,  noFoodInReachRule, actNowRule, noQueenRule, contradictionRule,
+                                            heftRule,     weakRule,          summerRule, fullRule,    closingFeedRule,
+                                            lateFeedRule, winterFeedRule,    harvestRule};
 
 } // namespace
 
-bool feedsAnything(const feeding::FeedingPlan& plan) { return plan.syrup.sugar.value() > 0 || plan.fondant.value() > 0; }
+bool feedsAnything(const feeding::FeedingPlan& plan) {
+    return plan.syrup.sugar.value() > 0 || plan.fondant.value() > 0;
+}
 
 Decided decide(const Reckoning& reckoning) {
     for (const Rule rule : rulesInOrder)

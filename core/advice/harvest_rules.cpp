@@ -14,12 +14,16 @@ namespace {
 
 constexpr double wholeSuperShare = 0.8; // of a super's honey that may be taken, for the super to go as a whole
 
-const stores::Comb& combAt(const Reckoning& r, int position) { return r.question.combs[static_cast<std::size_t>(position)]; }
+const stores::Comb& combAt(const Reckoning& r, int position) {
+    return r.question.combs[static_cast<std::size_t>(position)];
+}
 
 bool superMayGo(const ColonyQuestion& q) { return q.answers.supersFor != SupersFor::Bees; }
 
 bool isGiven(const ColonyQuestion& q, int position) {
-    const auto holds = [&](const CombGift& gift) { return std::find(gift.combs.begin(), gift.combs.end(), position) != gift.combs.end(); };
+    const auto holds = [&](const CombGift& gift) {
+        return std::find(gift.combs.begin(), gift.combs.end(), position) != gift.combs.end();
+    };
     return q.plan && std::any_of(q.plan->given.begin(), q.plan->given.end(), holds);
 }
 
@@ -28,12 +32,16 @@ std::vector<stores::HarvestComb> freeCombs(const Reckoning& r) {
     const ColonyQuestion& q = r.question;
     if (!mayBeHoney(r) || q.combs.empty()) return {};
     auto order = stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
-    std::erase_if(order, [&](const stores::HarvestComb& comb) { return !boxIsFree(q, r.days, combAt(r, comb.position).box) || isGiven(q, comb.position); });
+    std::erase_if(order, [&](const stores::HarvestComb& comb) {
+        return !boxIsFree(q, r.days, combAt(r, comb.position).box) || isGiven(q, comb.position);
+    });
     return order;
 }
 
 //! Sugar fed since then is in this year's honey.
-Date lastSpringForage(const ColonyQuestion& q, const PhaseDays& days) { return q.winter.date(days.forage).plusDays(-daysInYear); }
+Date lastSpringForage(const ColonyQuestion& q, const PhaseDays& days) {
+    return q.winter.date(days.forage).plusDays(-daysInYear);
+}
 
 Mass honeyIn(const Reckoning& r, int box) {
     Mass sum{0};
@@ -48,7 +56,8 @@ void take(HarvestAdvice& harvest, const stores::HarvestComb& comb) {
 }
 
 // The supers' combs by box, top first.
-std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const Reckoning& r, const std::vector<stores::HarvestComb>& free) {
+std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const Reckoning& r,
+                                                                        const std::vector<stores::HarvestComb>& free) {
     std::map<int, std::vector<stores::HarvestComb>, std::greater<>> supers;
     if (!superMayGo(r.question)) return supers;
     for (const auto& comb : free)
@@ -56,7 +65,8 @@ std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const Re
     return supers;
 }
 
-void takeWholeSupers(const Reckoning& r, const std::vector<stores::HarvestComb>& free, Mass toSpare, HarvestAdvice& harvest) {
+void takeWholeSupers(const Reckoning& r, const std::vector<stores::HarvestComb>& free, Mass toSpare,
+                     HarvestAdvice& harvest) {
     const bool apart = r.question.answers.supersFor == SupersFor::People; // not counted with the stores
     for (const auto& super : bySuper(r, free)) {
         Mass honey{0};
@@ -74,7 +84,8 @@ bool taken(const HarvestAdvice& harvest, int position) {
 // Where a whole super is too much, its fullest combs; then full outer combs of the top box.
 void takeCombs(const Reckoning& r, std::vector<stores::HarvestComb> free, Mass toSpare, HarvestAdvice& harvest) {
     std::erase_if(free, [&](const stores::HarvestComb& comb) {
-        const bool mayGo = comb.inSuper ? superMayGo(r.question) : isFullOuterComb(r.question, combAt(r, comb.position));
+        const bool mayGo =
+            comb.inSuper ? superMayGo(r.question) : isFullOuterComb(r.question, combAt(r, comb.position));
         return !mayGo || taken(harvest, comb.position);
     });
     std::stable_sort(free.begin(), free.end(), [](const stores::HarvestComb& a, const stores::HarvestComb& b) {
@@ -91,7 +102,8 @@ int onlySupers(const ColonyQuestion& q, const std::vector<int>& taken) {
         const bool stays = std::find(taken.begin(), taken.end(), static_cast<int>(i)) == taken.end();
         if (const auto box = left.find(q.combs[i].box); box != left.end()) box->second += stays;
     }
-    const bool whole = std::all_of(left.begin(), left.end(), [&](const auto& box) { return box.second == 0 && isSuper(q, box.first); });
+    const bool whole = std::all_of(left.begin(), left.end(),
+                                   [&](const auto& box) { return box.second == 0 && isSuper(q, box.first); });
     return whole ? static_cast<int>(left.size()) : 0;
 }
 
@@ -121,13 +133,15 @@ double mostWater(const ColonyQuestion& q) {
 
 bool mayBeHoney(const Reckoning& r) {
     const ColonyQuestion& q = r.question;
-    return !q.trouble && !q.joined && !r.estimate.contradictory && q.setAside.empty() && q.moisturePercent.value_or(0) <= mostWater(q);
+    return !q.trouble && !q.joined && !r.estimate.contradictory && q.setAside.empty() &&
+           q.moisturePercent.value_or(0) <= mostWater(q);
 }
 
 bool wasFed(const ColonyQuestion& q, const PhaseDays& days) {
     const bool comb = std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& each) { return each.fed; });
     const Date lastForage = lastSpringForage(q, days);
-    return comb || std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return !feed.date || *feed.date >= lastForage; });
+    return comb || std::any_of(q.feeds.begin(), q.feeds.end(),
+                               [&](const GivenFeed& feed) { return !feed.date || *feed.date >= lastForage; });
 }
 
 bool boxIsFree(const ColonyQuestion& q, const PhaseDays& days, int box) {

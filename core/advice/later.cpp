@@ -30,7 +30,8 @@ Spread<Mass> notBelowZero(const Spread<Mass>& stores, double divisor) {
 std::optional<ExpectedLater> sugarForWinter(const Reckoning& r, Mass planned) {
     const auto& missing = r.target.missing;
     const auto left = [&](Mass amount) { return std::min(amount, r.room()) - planned; }; // no more than finds a place
-    const auto sugar = notBelowZero({left(missing.low), left(missing.typical), left(missing.high)}, storesPerKgSugar(r));
+    const auto sugar =
+        notBelowZero({left(missing.low), left(missing.typical), left(missing.high)}, storesPerKgSugar(r));
     if (sugar.high < kilograms(r.rules().laterLeast)) return std::nullopt;
     return ExpectedLater{sugar, {}, r.on(std::max(r.question.asOf, r.days.summer + 1)), r.on(r.target.day)};
 }
@@ -54,19 +55,23 @@ std::optional<ExpectedLater> fondantInWinter(const Reckoning& r, const Decided& 
     auto loss = winter::largestLossUntil(r.ensemble, r.flow, r.question.asOf, until);
     const auto stores = winter::storesDrawn(loss.size(), r.stores(), r.estimate.sd);
     for (std::size_t i = 0; i < loss.size(); ++i)
-        loss[i] = std::max(0.0, loss[i] + r.wish.reserve.value() - stores[i] - planned.value()) / feeding::storesPerKgFondant;
+        loss[i] =
+            std::max(0.0, loss[i] + r.wish.reserve.value() - stores[i] - planned.value()) / feeding::storesPerKgFondant;
     const auto fondant = winter::massSpread(std::move(loss));
     if (fondant.high < kilograms(r.rules().laterLeast)) return std::nullopt;
     return ExpectedLater{{}, fondant, r.on(*from), r.on(until)};
 }
 
-SeasonDay lastVisit(const Reckoning& r, const feeding::FeedingPlan& plan) { return plan.visits.empty() ? r.question.asOf : plan.visits.back().day; }
+SeasonDay lastVisit(const Reckoning& r, const feeding::FeedingPlan& plan) {
+    return plan.visits.empty() ? r.question.asOf : plan.visits.back().day;
+}
 
 // The last day on which hard use leaves the reserve, less a week.
 SeasonDay winterLook(const Reckoning& r) {
     const SeasonDay soonest = r.question.asOf + static_cast<int>(r.rules().leastLookDays);
     SeasonDay look = soonest;
-    for (int days = static_cast<int>(r.rules().leastLookDays); days <= inDays(r.rules().winterLookDays); days += static_cast<int>(r.rules().leastLookDays)) {
+    for (int days = static_cast<int>(r.rules().leastLookDays); days <= inDays(r.rules().winterLookDays);
+         days += static_cast<int>(r.rules().leastLookDays)) {
         if (r.stores() - hardUseOf(r, days + r.rules().dueDays) <= r.wish.reserve) break;
         look = r.question.asOf + days;
     }
@@ -75,8 +80,10 @@ SeasonDay winterLook(const Reckoning& r) {
 
 NextLook afterFeeding(const Reckoning& r, const feeding::FeedingPlan& plan) {
     const SeasonDay last = lastVisit(r, plan);
-    if (!plan.visits.empty() && plan.visits.back().kind == feeding::VisitKind::Check) return {r.on(last), NextLookAt::CheckFeed};
-    return {r.on(last + inDays(plan.fondant > Mass(0) ? r.rules().fondantLastsDays : r.rules().portionsLookDays)), NextLookAt::Weigh};
+    if (!plan.visits.empty() && plan.visits.back().kind == feeding::VisitKind::Check)
+        return {r.on(last), NextLookAt::CheckFeed};
+    return {r.on(last + inDays(plan.fondant > Mass(0) ? r.rules().fondantLastsDays : r.rules().portionsLookDays)),
+            NextLookAt::Weigh};
 }
 
 // A contradiction tells no amount, and after a heft in closing the rest is syrup, once it was weighed; bees that are to be united, or that the
@@ -116,9 +123,11 @@ std::optional<ExpectedLater> expectedLater(const Reckoning& r, const Decided& de
 
 NextLook nextLook(const Reckoning& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return {r.on(r.question.asOf), NextLookAt::Inspector};
-    if (decided.by == DecidedBy::NoQueen) return {r.on(r.question.asOf + inDays(r.rules().queenTestDays)), NextLookAt::QueenCells};
+    if (decided.by == DecidedBy::NoQueen)
+        return {r.on(r.question.asOf + inDays(r.rules().queenTestDays)), NextLookAt::QueenCells};
     if (weighedSoon(r, decided)) return {r.on(r.question.asOf + inDays(r.rules().lookSoonDays)), NextLookAt::Weigh};
-    if (r.phase == Phase::Summer) return {r.on(summerLook(r, r.stores() + plannedStores(r, decided))), NextLookAt::CountMites};
+    if (r.phase == Phase::Summer)
+        return {r.on(summerLook(r, r.stores() + plannedStores(r, decided))), NextLookAt::CountMites};
     if (decided.feed) return afterFeeding(r, *decided.feed);
     if (r.phase == Phase::Closing) return {r.on(std::max(r.target.day, r.question.asOf + 1)), NextLookAt::Weigh};
     if (r.phase == Phase::Late) return {r.on(r.question.asOf + inDays(r.rules().lateLookDays)), NextLookAt::Weigh};

@@ -61,7 +61,8 @@ Option feedOption(const Reckoning& r, const feeding::FeedingPlan& plan) {
     const auto afterwards = winter::lossesFrom(r.ensemble, r.question.asOf, r.flow, steps, last + 1);
     Option option = optionOn(fed, r.wish, OptionKind::Feed, plan.stores, r.wish.mean);
     option.storesAfter = r.wish.mean + plan.stores;
-    option.touchReserve = winter::shareShort(afterwards.largest, r.wish.mean, r.wish.sd, r.wish.reserve, winter::Short::Undercut);
+    option.touchReserve =
+        winter::shareShort(afterwards.largest, r.wish.mean, r.wish.sd, r.wish.reserve, winter::Short::Undercut);
     option.steps = steps;
     return option;
 }

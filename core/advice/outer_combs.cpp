@@ -27,7 +27,8 @@ std::optional<int> highestBroodBox(const ColonyQuestion& q) {
 }
 
 bool fullOnTop(const ColonyQuestion& q, const stores::Comb& comb) {
-    return !comb.inSuper && comb.brood <= 0 && comb.box == topBroodBox(q) && comb.capped + comb.open >= q.decisions.harvestCombFull;
+    return !comb.inSuper && comb.brood <= 0 && comb.box == topBroodBox(q) &&
+           comb.capped + comb.open >= q.decisions.harvestCombFull;
 }
 
 // Whether it hangs between the outermost combs with brood, seen from above.

@@ -25,10 +25,12 @@ PhaseDays phaseDays(const climate::SeasonDates& season, const DecisionConstants&
     days.forage = season.forage->day;
     days.winter = season.buildup->day;
     days.closing = std::min(closingEnds(season, days.portionsInWinter, rules), days.winter);
-    days.summer = std::min(dayOr(season.feedAdvisedBy, days.closing), days.closing) - wholeDays(rules.closingBeforeFeedBy);
+    days.summer =
+        std::min(dayOr(season.feedAdvisedBy, days.closing), days.closing) - wholeDays(rules.closingBeforeFeedBy);
     days.late = days.closing;
     if (!days.portionsInWinter)
-        days.late = std::clamp(dayOr(season.syrupRefused, days.closing + wholeDays(rules.lateDays)), days.closing, days.winter);
+        days.late =
+            std::clamp(dayOr(season.syrupRefused, days.closing + wholeDays(rules.lateDays)), days.closing, days.winter);
     days.quietFrom = days.forage - wholeDays(rules.quietBeforeForage);
     return days;
 }

@@ -11,12 +11,13 @@ enum class Phase { Summer, Closing, Late, Winter, Spring };
 
 //! The last day of each phase but the last, by the median dates of the colony; a phase includes its last day.
 struct PhaseDays {
-    SeasonDay summer;   //!< feeding best finished by, less 28 days
-    SeasonDay closing;  //!< syrup deadline, at the latest 45 days after the last income; in a dearth climate, or without a deadline, the last income
-    SeasonDay late;     //!< syrup refused, or 21 days after the deadline; none in a dearth climate
-    SeasonDay winter;   //!< build-up
+    SeasonDay summer; //!< feeding best finished by, less 28 days
+    //! syrup deadline, at the latest 45 days after the last income; in a dearth climate, or without a deadline, the last income
+    SeasonDay closing;
+    SeasonDay late;   //!< syrup refused, or 21 days after the deadline; none in a dearth climate
+    SeasonDay winter; //!< build-up
     SeasonDay forage;
-    SeasonDay quietFrom; //!< no feed from here to forage, unless bees would starve
+    SeasonDay quietFrom;           //!< no feed from here to forage, unless bees would starve
     bool portionsInWinter = false; //!< syrup is taken on warm days of winter: a dearth climate or no deadline
 };
 

@@ -10,16 +10,20 @@ namespace winterlarder::advice {
 namespace {
 
 bool fedToday(const ColonyQuestion& q) {
-    return std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return feed.date == q.winter.date(q.asOf); });
+    return std::any_of(q.feeds.begin(), q.feeds.end(),
+                       [&](const GivenFeed& feed) { return feed.date == q.winter.date(q.asOf); });
 }
 
-feeding::PortionDays portionDays(const Reckoning& r) { return {r.days.late, r.days.quietFrom, r.days.portionsInWinter}; }
+feeding::PortionDays portionDays(const Reckoning& r) {
+    return {r.days.late, r.days.quietFrom, r.days.portionsInWinter};
+}
 
 } // namespace
 
 feeding::FeedingQuestion feedingQuestion(const Reckoning& r) {
     const ColonyQuestion& q = r.question;
-    feeding::FeedingQuestion feeding{kilograms(1), q.winter, std::min(feeding::firstVisit(q.asOf, fedToday(q), q.visitEveryDays), lastSimulatedDay)};
+    feeding::FeedingQuestion feeding{
+        kilograms(1), q.winter, std::min(feeding::firstVisit(q.asOf, fedToday(q), q.visitEveryDays), lastSimulatedDay)};
     feeding.curve = &q.site->curve;
     feeding.season = q.season;
     const auto bees = r.ensemble.bees(q.asOf);
@@ -31,7 +35,9 @@ feeding::FeedingQuestion feedingQuestion(const Reckoning& r) {
     return feeding;
 }
 
-double storesPerKgSugar(const Reckoning& r) { return feeding::storesPerKgSugarToday(feedingQuestion(r), r.days.closing); }
+double storesPerKgSugar(const Reckoning& r) {
+    return feeding::storesPerKgSugarToday(feedingQuestion(r), r.days.closing);
+}
 
 Mass sugarFor(const Reckoning& r, Mass stores) {
     return feeding::sugarFor(stores, storesPerKgSugar(r), r.room(), r.question.steps.sugar);
@@ -40,11 +46,13 @@ Mass sugarFor(const Reckoning& r, Mass stores) {
 feeding::FeedingPlan syrupInVisits(const Reckoning& r, Mass sugar) {
     const bool closing = r.phase == Phase::Closing;
     const SeasonDay last = std::max(r.days.closing, r.question.asOf);
-    return feeding::planSyrup(feedingQuestion(r), std::min(sugar, sugarFor(r, kilograms(1000))), r.question.steps.sugar, last, closing);
+    return feeding::planSyrup(feedingQuestion(r), std::min(sugar, sugarFor(r, kilograms(1000))), r.question.steps.sugar,
+                              last, closing);
 }
 
 feeding::FeedingPlan smallPortions(const Reckoning& r, Mass stores) {
-    return feeding::smallPortions(feedingQuestion(r), sugarFor(r, stores), r.question.steps.sugar, portionDays(r), r.rules());
+    return feeding::smallPortions(feedingQuestion(r), sugarFor(r, stores), r.question.steps.sugar, portionDays(r),
+                                  r.rules());
 }
 
 bool takesPortions(const Reckoning& r) {
@@ -53,17 +61,22 @@ bool takesPortions(const Reckoning& r) {
 }
 
 feeding::FeedingPlan fondantVisit(const Reckoning& r, Mass stores) {
-    return feeding::planFondant(feedingQuestion(r), feeding::fondantFor(stores, feeding::fondantVisits(r.rules(), r.question.nucleus, r.question.steps.fondant)));
+    return feeding::planFondant(
+        feedingQuestion(r),
+        feeding::fondantFor(stores, feeding::fondantVisits(r.rules(), r.question.nucleus, r.question.steps.fondant)));
 }
 
 feeding::FeedingPlan onePortion(const Reckoning& r, Mass stores, Mass mostSugar) {
-    if (r.phase <= Phase::Closing) return syrupInVisits(r, std::min(sugarFor(r, stores), feeding::stepsDown(mostSugar, r.question.steps.sugar)));
-    return takesPortions(r) ? smallPortions(r, std::min(stores, mostSugar * storesPerKgSugar(r))) : fondantVisit(r, stores);
+    if (r.phase <= Phase::Closing)
+        return syrupInVisits(r, std::min(sugarFor(r, stores), feeding::stepsDown(mostSugar, r.question.steps.sugar)));
+    return takesPortions(r) ? smallPortions(r, std::min(stores, mostSugar * storesPerKgSugar(r)))
+                            : fondantVisit(r, stores);
 }
 
 Mass hardUseOf(const Reckoning& r, double days) {
     const SeasonDay last = r.question.asOf + (static_cast<int>(days) - 1);
-    return kilograms(winter::quantile(winter::largestLossUntil(r.ensemble, r.flow, r.question.asOf, last), r.rules().hardUse));
+    return kilograms(
+        winter::quantile(winter::largestLossUntil(r.ensemble, r.flow, r.question.asOf, last), r.rules().hardUse));
 }
 
 Mass missingFor(const Reckoning& r, double days) { return std::max(kilograms(0), hardUseOf(r, days) - r.stores()); }

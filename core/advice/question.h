@@ -29,11 +29,11 @@ namespace winterlarder::advice {
 
 //! Why no answer may be given. Order of evaluation = order here.
 enum class RefusalKind {
-    FarFromStations,   //!< farther than 600 km from any station
-    NoColony,          //!< 0 bees
+    FarFromStations, //!< farther than 600 km from any station
+    NoColony,        //!< 0 bees
     BeesUnknown,
     StoresUnknown,
-    OutOfSeason,       //!< season day 181..211
+    OutOfSeason, //!< season day 181..211
     SeasonNotDerivable,
     AfterForage,
 };
@@ -43,17 +43,18 @@ struct WeighedHive {
     enum class Kind { Scale, TwoSidedLift, OneSidedLift, Heft } kind = Kind::Scale;
     SeasonDay day;
     Date date;
-    Mass reading{0};        //!< gross; sum of both sides; one side doubled
-    double heftFactor = 0;  //!< 0.5 light, 0.9 fair, 1.3 heavy of the usual stores, where no winter can be simulated
+    Mass reading{0};       //!< gross; sum of both sides; one side doubled
+    double heftFactor = 0; //!< 0.5 light, 0.9 fair, 1.3 heavy of the usual stores, where no winter can be simulated
     stores::HeftWord heftWord = stores::HeftWord::Fair; //!< what it stands for on its day follows from the winters
-    bool longHive = false;  //!< one-sided lift errs less
+    bool longHive = false;                              //!< one-sided lift errs less
 };
 
 struct GivenFeed {
     SeasonDay day;
     Mass stores; //!< what it became
     bool liquid = true;
-    std::optional<Date> date{}; //!< as written down; `day` begins with the season and is later by one where it came after the look
+    //! as written down; `day` begins with the season and is later by one where it came after the look
+    std::optional<Date> date{};
 };
 struct TakenHarvest {
     SeasonDay day;
@@ -86,18 +87,19 @@ using winterlarder::SupersFor;
 //! What only the keeper knows and is asked (the case key stands beside each). Nothing: not answered, which is never no.
 //! Beside these: queenSeen, eggsSeen and tareSd of the question.
 struct KeepersAnswers {
-    std::optional<bool> mitesCounted, mitesTreated; //!< bees.mites_counted (true with a number), bees.mites_treated (or a treatment)
-    std::optional<double> mitesPer100;              //!< bees.mites_per_100_bees
-    std::optional<bool> fedOrTreated;               //!< fed_or_treated: sugar or medicine while this honey was made
-    std::optional<SupersFor> supersFor;             //!< hive.supers_for
-    std::optional<double> autumnFlow;               //!< site.autumn_flow: 0, 0.1, 0.3, 1
-    std::optional<double> fullCombs;                //!< full_combs in store, for all of the yard
-    std::optional<bool> visitsInWinter;             //!< wish.visits_in_winter
-    std::optional<bool> foodBeside;                 //!< bees.food_beside
-    std::optional<double> shortRisk;                //!< wish.short_risk
-    std::optional<Mass> reserve;                    //!< wish.reserve_kg
-    std::optional<HoneyKind> honeyKind;             //!< honey_kind
-    std::optional<UnitSystem> units;                //!< units
+    //! bees.mites_counted (true with a number), bees.mites_treated (or a treatment)
+    std::optional<bool> mitesCounted, mitesTreated;
+    std::optional<double> mitesPer100;  //!< bees.mites_per_100_bees
+    std::optional<bool> fedOrTreated;   //!< fed_or_treated: sugar or medicine while this honey was made
+    std::optional<SupersFor> supersFor; //!< hive.supers_for
+    std::optional<double> autumnFlow;   //!< site.autumn_flow: 0, 0.1, 0.3, 1
+    std::optional<double> fullCombs;    //!< full_combs in store, for all of the yard
+    std::optional<bool> visitsInWinter; //!< wish.visits_in_winter
+    std::optional<bool> foodBeside;     //!< bees.food_beside
+    std::optional<double> shortRisk;    //!< wish.short_risk
+    std::optional<Mass> reserve;        //!< wish.reserve_kg
+    std::optional<HoneyKind> honeyKind; //!< honey_kind
+    std::optional<UnitSystem> units;    //!< units
 };
 
 //! A colony whose bees, brood and stores were added to these (its bees and brood are in those of the question).
@@ -112,13 +114,13 @@ struct ColonyQuestion {
     std::string colony; //!< may be empty
     std::string yard;   //!< empty: alone
     Winter winter{Hemisphere::North, 2000};
-    SeasonDay asOf;     //!< may lie outside what can be answered; refusal says so
+    SeasonDay asOf; //!< may lie outside what can be answered; refusal says so
     SeasonDay lookedOn;
     std::vector<RefusalKind> refusals; //!< found while the records were made into values
     std::optional<climate::Site> site; //!< nothing only with a refusal
     Whereabouts place;
     climate::SeasonDates season;
-    double flowStrength = 0;           //!< 0, 0.1, 0.3, 1; 0 where it was not asked
+    double flowStrength = 0; //!< 0, 0.1, 0.3, 1; 0 where it was not asked
     std::optional<SeasonDay> flowLastDay;
 
     // hive
@@ -127,45 +129,46 @@ struct ColonyQuestion {
     double shellFactor = 1;
     double raceFactor = 1;
     bool treated = false, nucleus = false; //!< treated: said of the hive (without a day), or by a treatment
-    bool longHive = false;               //!< a box of 16 combs or more
+    bool longHive = false;                 //!< a box of 16 combs or more
     Mass tare{0};
-    Mass tareSd{0};                      //!< 0 when weighed by the keeper
+    Mass tareSd{0}; //!< 0 when weighed by the keeper
 
     // bees
     std::optional<BeeCount> bees;
-    double beesLogSd = 0.15;           //!< of the count itself: widens what is told of the bees and the doubt of the amount
-    double drawnBeesLogSd = 0.15;      //!< what the winters are drawn with: that of a usual count, or the spread the keeper gave
+    double beesLogSd = 0.15; //!< of the count itself: widens what is told of the bees and the doubt of the amount
+    double drawnBeesLogSd =
+        0.15; //!< what the winters are drawn with: that of a usual count, or the spread the keeper gave
     std::optional<BeeCount> brood;
-    double coveredCombs = 0;             //!< given or computed from bees
+    double coveredCombs = 0; //!< given or computed from bees
     std::optional<bool> queenSeen, eggsSeen;
     bool trouble = false;
 
     // stores
-    std::vector<stores::Comb> combs;     //!< empty: none listed
+    std::vector<stores::Comb> combs; //!< empty: none listed
     std::optional<stores::QuickCount> quick;
-    std::optional<Mass> quickFullComb;   //!< honey of one full comb of the hive's first box at phi 0.78
+    std::optional<Mass> quickFullComb; //!< honey of one full comb of the hive's first box at phi 0.78
     std::vector<WeighedHive> weighings;
     std::vector<GivenFeed> feeds;
     std::vector<TakenHarvest> harvests;
     std::vector<GivenMedicine> treatments;
-    bool treatedWithoutDay = false;      //!< hive.treated: medicine, nobody says when
+    bool treatedWithoutDay = false; //!< hive.treated: medicine, nobody says when
     std::optional<double> moisturePercent;
-    bool freshlyFilled = false;          //!< open stores under 7 days old
-    std::vector<Remark> setAside;        //!< records that are in doubt: not counted here, and said in the reasons
-    std::optional<Mass> beeBread;        //!< from pollen shares; nothing = not recorded
-    Mass usualStores{0};                 //!< for the heft word
+    bool freshlyFilled = false;   //!< open stores under 7 days old
+    std::vector<Remark> setAside; //!< records that are in doubt: not counted here, and said in the reasons
+    std::optional<Mass> beeBread; //!< from pollen shares; nothing = not recorded
+    Mass usualStores{0};          //!< for the heft word
 
     // the keeper's ways
     feeding::Feeder feeder;
     KeepersAnswers answers;
-    feeding::Steps steps;                //!< in which sugar is bought and fondant cut
+    feeding::Steps steps; //!< in which sugar is bought and fondant cut
     int visitEveryDays = 3;
     std::vector<int> visitWeekdays;
 
     // what is shipped of this place, and the numbers advice is decided by
-    std::optional<UsualHere> usual;      //!< what keepers here are told to winter on
-    bool lateFlowNear = false;           //!< a flow after the asking day is usual near the place
-    DecisionConstants decisions{};       //!< from the shipped table: without them no question can be weighed
+    std::optional<UsualHere> usual; //!< what keepers here are told to winter on
+    bool lateFlowNear = false;      //!< a flow after the asking day is usual near the place
+    DecisionConstants decisions{};  //!< from the shipped table: without them no question can be weighed
 
     // what the plan of its yard does first; nothing: weighed alone
     std::optional<PartInYard> plan;

@@ -18,7 +18,8 @@ SeasonDay earliestObservation(const ColonyQuestion& question) {
 
 bool storesKnown(const ColonyQuestion& question) {
     const auto combs = combsForBees(question);
-    const bool looked = std::any_of(combs.begin(), combs.end(), [](const stores::Comb& comb) { return comb.lookedAt(); });
+    const bool looked =
+        std::any_of(combs.begin(), combs.end(), [](const stores::Comb& comb) { return comb.lookedAt(); });
     return looked || question.quick || !question.weighings.empty();
 }
 
@@ -42,7 +43,8 @@ winter::WinterQuestion asSeen(const ColonyQuestion& question) {
 } // namespace
 
 bool layingInDoubt(const ColonyQuestion& question, const ModelConstants& constants) {
-    return question.bees && question.brood && !question.queenSeen && !question.eggsSeen && winter::seenToHaveStopped(asSeen(question), constants);
+    return question.bees && question.brood && !question.queenSeen && !question.eggsSeen &&
+           winter::seenToHaveStopped(asSeen(question), constants);
 }
 
 winter::WinterQuestion winterQuestion(const ColonyQuestion& question, const ModelConstants& constants) {

@@ -12,14 +12,14 @@ namespace winterlarder::advice {
 //! What is missing or to spare on the day winter begins for the colony, at the evidence's middle.
 struct TargetReckoning {
     SeasonDay day{};
-    Mass stores{0};                 //!< quantile 1 - short risk of the largest net loss from that day on, and the reserve
-    std::vector<double> largest;    //!< that loss of every winter, with the case's flow [kg]
-    Mass netLoss{0};                //!< median from the asking day to that day, with the case's flow
-    Spread<Mass> eaten, found;      //!< from the asking day to that day
-    Spread<Mass> missing;           //!< target less what will be there; negative: to spare
+    Mass stores{0};              //!< quantile 1 - short risk of the largest net loss from that day on, and the reserve
+    std::vector<double> largest; //!< that loss of every winter, with the case's flow [kg]
+    Mass netLoss{0};             //!< median from the asking day to that day, with the case's flow
+    Spread<Mass> eaten, found;   //!< from the asking day to that day
+    Spread<Mass> missing;        //!< target less what will be there; negative: to spare
     Mass deadBand{0};
-    Mass toSpare{0};                //!< above the target and the usual, without flow; not below 0
-    double perLogBees = 0;          //!< by how much the target rises with the logarithm of the bees [kg]
+    Mass toSpare{0};       //!< above the target and the usual, without flow; not below 0
+    double perLogBees = 0; //!< by how much the target rises with the logarithm of the bees [kg]
 };
 
 //! Everything worked out on the way to an answer, in the order it is worked out.
@@ -29,17 +29,17 @@ struct Reckoning {
     const winter::DemandEnsemble& ensemble;
     winter::AutumnFlow flow;
     std::optional<std::vector<stores::CombStores>> combs; //!< as looked at
-    std::optional<Mass> freeRoom;                          //!< on the day of the look
-    stores::StoresEstimate estimate;                       //!< on the asking day
-    Mass carried{0};                                       //!< median net loss from the look to the asking day
-    winter::WinterLosses withFlow, withoutFlow;            //!< from the asking day
-    Wish wish;                                             //!< risk and reserve of the asking day
+    std::optional<Mass> freeRoom;                         //!< on the day of the look
+    stores::StoresEstimate estimate;                      //!< on the asking day
+    Mass carried{0};                                      //!< median net loss from the look to the asking day
+    winter::WinterLosses withFlow, withoutFlow;           //!< from the asking day
+    Wish wish;                                            //!< risk and reserve of the asking day
     PhaseDays days;
     Phase phase = Phase::Closing;
     double lockedInDays = 0;
     TargetReckoning target;
-    Mass capacity{0};                                      //!< of the built combs that stay
-    Mass level{0};                                         //!< stores that count for it: at the target's day, or today once that is past
+    Mass capacity{0}; //!< of the built combs that stay
+    Mass level{0};    //!< stores that count for it: at the target's day, or today once that is past
     std::optional<Mass> needIfStopped;
 
     const DecisionConstants& rules() const { return question.decisions; }

@@ -52,7 +52,8 @@ double shortRiskOf(const ColonyQuestion& question, double lockedInDays) {
     if (question.answers.shortRisk) return *question.answers.shortRisk;
     const auto& rules = question.decisions;
     if (question.answers.visitsInWinter == false) return rules.riskUnvisited;
-    const double lasting = std::clamp((lockedInDays - rules.lockedInShort) / (rules.lockedInLong - rules.lockedInShort), 0.0, 1.0);
+    const double lasting =
+        std::clamp((lockedInDays - rules.lockedInShort) / (rules.lockedInLong - rules.lockedInShort), 0.0, 1.0);
     return rules.riskVisited + lasting * (rules.riskUnvisited - rules.riskVisited);
 }
 

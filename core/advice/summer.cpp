@@ -41,27 +41,30 @@ Decided portion(const Reckoning& r, Mass missing) {
 
 Mass safetyAmount(const Reckoning& r) {
     const auto& rules = r.rules();
-    const SeasonDay look = std::max(soonest(r), std::min(r.days.summer, r.question.asOf + static_cast<int>(rules.summerLookDays)));
-    return std::max(kilograms(r.question.nucleus ? rules.safetyNucleus : rules.safetyLeast), hardLossUntil(r, look) + kilograms(rules.safetyBeyond));
+    const SeasonDay look =
+        std::max(soonest(r), std::min(r.days.summer, r.question.asOf + static_cast<int>(rules.summerLookDays)));
+    return std::max(kilograms(r.question.nucleus ? rules.safetyNucleus : rules.safetyLeast),
+                    hardLossUntil(r, look) + kilograms(rules.safetyBeyond));
 }
 
 std::optional<Decided> summerRule(const Reckoning& r) {
     if (r.phase != Phase::Summer) return std::nullopt;
     const Mass safety = safetyAmount(r);
     if (r.stores() < safety) return portion(r, safety - r.stores());
-    if (auto supers = wholeSupers(r, r.stores() - safety)) return Decided{Verdict::Harvest, DecidedBy::SummerHarvest, {}, std::move(supers), {}};
+    if (auto supers = wholeSupers(r, r.stores() - safety))
+        return Decided{Verdict::Harvest, DecidedBy::SummerHarvest, {}, std::move(supers), {}};
     return Decided{Verdict::Leave, DecidedBy::SummerSafe, {}, {}, {}};
 }
 
 SeasonDay summerLook(const Reckoning& r, Mass stores) {
-    const auto lasts = [&](SeasonDay look) { return stores - hardLossUntil(r, look) >= kilograms(r.rules().safetyBeyond); };
+    const auto lasts = [&](SeasonDay look) {
+        return stores - hardLossUntil(r, look) >= kilograms(r.rules().safetyBeyond);
+    };
     SeasonDay low = soonest(r), high = std::max(low, r.days.summer); // lasts(low) is taken for granted
     while (high - low > 0) {
         const SeasonDay middle = low + (high - low + 1) / 2;
-        if (lasts(middle))
-            low = middle;
-        else
-            high = middle - 1;
+        if (lasts(middle)) low = middle;
+        else high = middle - 1;
     }
     return low;
 }

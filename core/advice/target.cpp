@@ -75,7 +75,8 @@ TargetReckoning reckonTarget(const Reckoning& r) {
 }
 
 Mass deadBand(Mass target, const Spread<Mass>& missing, const DecisionConstants& rules) {
-    const Mass widest = std::max({kilograms(rules.deadLeast), target * rules.deadShareOfTarget, (missing.high - missing.low) * rules.deadShareOfBand});
+    const Mass widest = std::max({kilograms(rules.deadLeast), target * rules.deadShareOfTarget,
+                                  (missing.high - missing.low) * rules.deadShareOfBand});
     return std::min(widest, kilograms(rules.deadMost));
 }
 
@@ -95,7 +96,8 @@ Target targetOf(const Reckoning& r) {
     target.tareGiven = q.tareSd.value() <= 0;
     const auto bees = r.ensemble.bees(target.day);
     const double count = winter::quantile({bees.begin(), bees.end()}, 0.5);
-    target.gross = target.stores + q.tare + kilograms(r.constants.beeMass) * count + q.beeBread.value_or(stores::HiveLoad{}.beeBread) +
+    target.gross = target.stores + q.tare + kilograms(r.constants.beeMass) * count +
+                   q.beeBread.value_or(stores::HiveLoad{}.beeBread) +
                    stores::broodMass({r.ensemble.means(target.day).broodCells});
     target.usual = q.usual;
     return target;

@@ -34,7 +34,9 @@ public:
 
     std::optional<UsualFigure> found() const {
         using From = UsualFigure::From;
-        for (const Told told : {Told::Published, Told::ByKeepers}) // what keepers say does not stand before what is published for the country
+        for (const Told told :
+             {Told::Published,
+              Told::ByKeepers}) // what keepers say does not stand before what is published for the country
             for (const From from : {From::Region, From::Country})
                 if (const auto best = nearest(from, told)) return figure(from, *best);
         if (const auto best = nearest(From::Neighbour, Told::Either)) return figure(From::Neighbour, *best);
@@ -43,14 +45,20 @@ public:
 
 private:
     enum class Told { Published, ByKeepers, Either };
-    static bool isTold(const UsualStores& row, Told told) { return told == Told::Either || (row.quality == 'C') == (told == Told::ByKeepers); }
+    static bool isTold(const UsualStores& row, Told told) {
+        return told == Told::Either || (row.quality == 'C') == (told == Told::ByKeepers);
+    }
 
     std::optional<double> distance(const UsualStores& row) const {
         if (!asked_.place.longitude) return std::nullopt;
         return climate::distanceKm(asked_.place.latitude, *asked_.place.longitude, row.latitude, row.longitude);
     }
-    bool sameWinter(const UsualStores& row) const { return !row.winterClass.empty() && row.winterClass == wordOf(asked_.winterClass); }
-    bool sameCountry(const UsualStores& row) const { return !asked_.place.country.empty() && row.country == asked_.place.country; }
+    bool sameWinter(const UsualStores& row) const {
+        return !row.winterClass.empty() && row.winterClass == wordOf(asked_.winterClass);
+    }
+    bool sameCountry(const UsualStores& row) const {
+        return !asked_.place.country.empty() && row.country == asked_.place.country;
+    }
     bool within(const UsualStores& row, double km) const {
         const auto far = distance(row);
         return far && *far <= km;
@@ -62,7 +70,8 @@ private:
         case UsualFigure::From::Region:
             return !row.region.empty() && sameCountry(row) && sameWinter(row) && within(row, constants_.usualRegionKm);
         case UsualFigure::From::Country: return row.region.empty() && sameCountry(row);
-        case UsualFigure::From::Neighbour: return sameHemisphere(row) && sameWinter(row) && within(row, constants_.usualNeighbourKm);
+        case UsualFigure::From::Neighbour:
+            return sameHemisphere(row) && sameWinter(row) && within(row, constants_.usualNeighbourKm);
         case UsualFigure::From::ClassMedian: return sameWinter(row);
         }
         return false;
@@ -80,9 +89,12 @@ private:
             for (const UsualStores& row : rows_)
                 if (row.use == UsualStores::Use::Target && row.size == size && isTold(row, told) && ofPlace(row, from))
                     candidates.push_back({&row, from == UsualFigure::From::Country ? 0 : distance(row).value_or(0)});
-            const auto order = [](const Candidate& each) { return std::tuple(each.distanceKm, !each.row->low, each.row->quality); };
-            const auto best = std::min_element(candidates.begin(), candidates.end(),
-                                               [&](const Candidate& a, const Candidate& b) { return order(a) < order(b); });
+            const auto order = [](const Candidate& each) {
+                return std::tuple(each.distanceKm, !each.row->low, each.row->quality);
+            };
+            const auto best =
+                std::min_element(candidates.begin(), candidates.end(),
+                                 [&](const Candidate& a, const Candidate& b) { return order(a) < order(b); });
             if (best != candidates.end()) return *best;
         }
         return std::nullopt;
@@ -110,7 +122,8 @@ private:
         for (const HiveSize size : sizes()) {
             std::vector<double> low, high;
             for (const UsualStores& row : rows_)
-                if (row.use == UsualStores::Use::Target && row.size == size && row.low && ofPlace(row, UsualFigure::From::ClassMedian)) {
+                if (row.use == UsualStores::Use::Target && row.size == size && row.low &&
+                    ofPlace(row, UsualFigure::From::ClassMedian)) {
                     low.push_back(row.low->value());
                     high.push_back(row.high.value_or(*row.low).value());
                 }
@@ -130,11 +143,14 @@ private:
         std::vector<Candidate> found;
         for (const UsualStores& row : rows_) {
             const auto fitting = sizes();
-            if (row.use != UsualStores::Use::Shown || std::find(fitting.begin(), fitting.end(), row.size) == fitting.end()) continue;
+            if (row.use != UsualStores::Use::Shown ||
+                std::find(fitting.begin(), fitting.end(), row.size) == fitting.end())
+                continue;
             if (ofPlace(row, UsualFigure::From::Region)) found.push_back({&row, *distance(row)});
             else if (ofPlace(row, UsualFigure::From::Country)) found.push_back({&row, constants_.usualRegionKm});
         }
-        std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.distanceKm < b.distanceKm; });
+        std::stable_sort(found.begin(), found.end(),
+                         [](const Candidate& a, const Candidate& b) { return a.distanceKm < b.distanceKm; });
         std::vector<const UsualStores*> rows;
         for (const Candidate& each : found) rows.push_back(each.row);
         return rows;
@@ -169,7 +185,8 @@ SizeOfHive sizeOfHive(const ColonyQuestion& question) {
     return {boxes > 1 ? HiveSize::TwoBoxes : HiveSize::OneBox, boxes > 2};
 }
 
-std::optional<UsualFigure> usualHere(const UsualAsked& asked, std::span<const UsualStores> rows, const ModelConstants& constants) {
+std::optional<UsualFigure> usualHere(const UsualAsked& asked, std::span<const UsualStores> rows,
+                                     const ModelConstants& constants) {
     return Search(asked, rows, constants).found();
 }
 
@@ -184,20 +201,24 @@ std::string placeOf(const UsualFigure& usual, std::span<const Station> stations)
     return usual.row->region.empty() ? country : usual.row->region + ", " + country;
 }
 
-std::vector<NearFlow> lateFlowsNear(const Whereabouts& place, Date from, Date to, std::span<const LateFlow> flows, const ModelConstants& constants) {
+std::vector<NearFlow> lateFlowsNear(const Whereabouts& place, Date from, Date to, std::span<const LateFlow> flows,
+                                    const ModelConstants& constants) {
     std::vector<NearFlow> found;
     for (const LateFlow& flow : flows) {
         if (!runsBetween(flow, from, to)) continue;
-        if (flow.region.empty() && !place.country.empty() && flow.country == place.country) found.push_back({&flow, std::nullopt});
+        if (flow.region.empty() && !place.country.empty() && flow.country == place.country)
+            found.push_back({&flow, std::nullopt});
         if (flow.region.empty() || !place.longitude) continue;
         const double far = climate::distanceKm(place.latitude, *place.longitude, flow.latitude, flow.longitude);
         if (far <= constants.lateFlowKm) found.push_back({&flow, far});
     }
     const auto order = [&](const NearFlow& each) { return each.distanceKm.value_or(constants.lateFlowKm); };
-    std::stable_sort(found.begin(), found.end(), [&](const NearFlow& a, const NearFlow& b) { return order(a) < order(b); });
+    std::stable_sort(found.begin(), found.end(),
+                     [&](const NearFlow& a, const NearFlow& b) { return order(a) < order(b); });
     std::vector<NearFlow> once;
     for (const NearFlow& each : found)
-        if (std::none_of(once.begin(), once.end(), [&](const NearFlow& other) { return other.flow->plant == each.flow->plant; }))
+        if (std::none_of(once.begin(), once.end(),
+                         [&](const NearFlow& other) { return other.flow->plant == each.flow->plant; }))
             once.push_back(each);
     return once;
 }

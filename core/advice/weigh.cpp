@@ -35,7 +35,9 @@ Spread<BeeCount> beesNow(const winter::DemandEnsemble& ensemble, SeasonDay day) 
     const auto bees = ensemble.bees(day);
     std::vector<double> sorted(bees.begin(), bees.end());
     std::sort(sorted.begin(), sorted.end());
-    return {{winter::sortedQuantile(sorted, 0.1)}, {winter::sortedQuantile(sorted, 0.5)}, {winter::sortedQuantile(sorted, 0.9)}};
+    return {{winter::sortedQuantile(sorted, 0.1)},
+            {winter::sortedQuantile(sorted, 0.5)},
+            {winter::sortedQuantile(sorted, 0.9)}};
 }
 
 Mass sdForShares(const ColonyQuestion& question, Mass sd) {
@@ -72,33 +74,45 @@ Spread<BeeCount> beesTold(const winter::DemandEnsemble& ensemble, const ColonyQu
     const auto drawn = beesNow(ensemble, q.asOf);
     if (drawn.typical.count <= 0 || drawn.low.count <= 0) return drawn;
     const double more = std::pow(tenthPercentile, 2) * (std::pow(q.beesLogSd, 2) - std::pow(q.drawnBeesLogSd, 2));
-    const auto wider = [&](double count) { return std::sqrt(std::max(0.0, std::pow(std::log(count / drawn.typical.count), 2) + more)); };
-    return {{drawn.typical.count * std::exp(-wider(drawn.low.count))}, drawn.typical, {drawn.typical.count * std::exp(wider(drawn.high.count))}};
+    const auto wider = [&](double count) {
+        return std::sqrt(std::max(0.0, std::pow(std::log(count / drawn.typical.count), 2) + more));
+    };
+    return {{drawn.typical.count * std::exp(-wider(drawn.low.count))},
+            drawn.typical,
+            {drawn.typical.count * std::exp(wider(drawn.high.count))}};
 }
 
 // What the need would be if the queen has stopped, out of few winters: only to say what the answer would change.
-std::optional<Mass> needIfStopped(const ColonyQuestion& q, const ModelConstants& constants, winter::Sampling sampling, const Wish& wish,
-                                  const winter::AutumnFlow& flow) {
+std::optional<Mass> needIfStopped(const ColonyQuestion& q, const ModelConstants& constants, winter::Sampling sampling,
+                                  const Wish& wish, const winter::AutumnFlow& flow) {
     if (!layingInDoubt(q, constants)) return std::nullopt;
     auto asked = winterQuestion(q, constants);
     asked.brood = q.brood;
-    const auto preview = winter::simulate(asked, constants, {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
-    return kilograms(winter::quantile(winter::lossesFrom(*preview, q.asOf, flow).largest, 1 - wish.shortRisk)) + wish.reserve;
+    const auto preview = winter::simulate(
+        asked, constants, {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
+    return kilograms(winter::quantile(winter::lossesFrom(*preview, q.asOf, flow).largest, 1 - wish.shortRisk)) +
+           wish.reserve;
 }
 
-Reckoning reckon(const ColonyQuestion& q, const ModelConstants& constants, const winter::DemandEnsemble& ensemble, winter::Sampling sampling) {
+Reckoning reckon(const ColonyQuestion& q, const ModelConstants& constants, const winter::DemandEnsemble& ensemble,
+                 winter::Sampling sampling) {
     const auto room = freeRoomAtLook(q);
-    Reckoning r{.question = q, .constants = constants, .ensemble = ensemble, .flow = autumnFlow(q, room), .freeRoom = room};
+    Reckoning r{
+        .question = q, .constants = constants, .ensemble = ensemble, .flow = autumnFlow(q, room), .freeRoom = room};
     r.combs = stores::storesOfCombs(q.combs, stores::openFactor(q.freshlyFilled));
-    r.estimate = q.joined ? q.joined->together : *stores::combine(carriedToAsking(q, evidenceSeen(q, constants, &ensemble), ensemble, r.flow));
+    r.estimate = q.joined
+                     ? q.joined->together
+                     : *stores::combine(carriedToAsking(q, evidenceSeen(q, constants, &ensemble), ensemble, r.flow));
     r.carried = lossBetween(ensemble, r.flow, std::max(q.lookedOn, ensemble.firstDay()), q.asOf).median;
     r.withFlow = winter::lossesFrom(ensemble, q.asOf, r.flow);
     r.withoutFlow = q.flowStrength > 0 ? winter::lossesFrom(ensemble, q.asOf, {}) : r.withFlow;
     r.days = phaseDays(q.season, q.decisions);
     r.phase = phaseOn(r.days, q.asOf);
-    r.lockedInDays = winter::longestLockedIn(q.site->curve, q.season, constants,
-                                             {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
-    r.wish = {std::max(kilograms(0), r.estimate.mean + r.brought()), sdForShares(q, r.estimate.sd), shortRiskOf(q, r.lockedInDays), reserveOn(q, r.days, q.asOf)};
+    r.lockedInDays = winter::longestLockedIn(
+        q.site->curve, q.season, constants,
+        {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
+    r.wish = {std::max(kilograms(0), r.estimate.mean + r.brought()), sdForShares(q, r.estimate.sd),
+              shortRiskOf(q, r.lockedInDays), reserveOn(q, r.days, q.asOf)};
     r.target = reckonTarget(r);
     r.capacity = capacityOf(r);
     r.level = levelFor(r);
@@ -136,10 +150,13 @@ void fillTarget(const Reckoning& r, Advice& advice) {
 
 // Honey that stays until spring may be taken then only where it is honey for people, there is enough of it, and nothing else is to be done first.
 bool mayTakeInSpring(const Reckoning& r, const Decided& decided, const Option& leave) {
-    const bool well = decided.by == DecidedBy::Harvest || decided.by == DecidedBy::SummerHarvest || decided.by == DecidedBy::Enough ||
-                      decided.by == DecidedBy::Full || decided.by == DecidedBy::SummerSafe;
-    const bool free = !r.question.combs.empty() ? !combsToTake(r).empty() : mayBeHoney(r) && boxIsFree(r.question, r.days, 0);
-    return well && free && r.target.toSpare >= r.target.deadBand && leave.springSurplus.typical.value() >= r.rules().harvestLeast;
+    const bool well = decided.by == DecidedBy::Harvest || decided.by == DecidedBy::SummerHarvest ||
+                      decided.by == DecidedBy::Enough || decided.by == DecidedBy::Full ||
+                      decided.by == DecidedBy::SummerSafe;
+    const bool free =
+        !r.question.combs.empty() ? !combsToTake(r).empty() : mayBeHoney(r) && boxIsFree(r.question, r.days, 0);
+    return well && free && r.target.toSpare >= r.target.deadBand &&
+           leave.springSurplus.typical.value() >= r.rules().harvestLeast;
 }
 
 void fillOptions(const Reckoning& r, const Decided& decided, Advice& advice) {
@@ -177,7 +194,8 @@ void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
     advice.nextLook = nextLook(r, decided);
     advice.ask = nextQuestion(r, decided);
     const auto planned = winter::lossesFrom(r.ensemble, r.question.asOf, r.flow, stepsOf(r, decided), r.target.day);
-    advice.shortAsPlanned = winter::shareShort(planned.largest, r.stores(), kilograms(0), r.wish.reserve, winter::Short::Undercut);
+    advice.shortAsPlanned =
+        winter::shareShort(planned.largest, r.stores(), kilograms(0), r.wish.reserve, winter::Short::Undercut);
     fillOptions(r, decided, advice);
     const OptionKind kind = recommended(advice.verdict, advice);
     for (const auto& option : advice.options)
@@ -202,7 +220,8 @@ Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
     fillDecision(r, decided, advice);
     advice.anotherLook = anotherLook(r, decided);
     advice.lookFirst = advice.anotherLook.worthIt && harvestHangsOnStores(r, decided);
-    advice.superOffFirst = r.question.answers.supersFor == SupersFor::People && decided.feed && decided.feed->syrup.sugar.value() > 0 && honeyInSupers(r.question).value() > 0;
+    advice.superOffFirst = r.question.answers.supersFor == SupersFor::People && decided.feed &&
+                           decided.feed->syrup.sugar.value() > 0 && honeyInSupers(r.question).value() > 0;
     advice.reasons = reasonsOf(r, advice);
     auto said = fiveCautions(cautionsOf(r, advice), advice);
     advice.cautions = std::move(said.cautions);
@@ -252,7 +271,8 @@ std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants
         answer.advice.estimate = storesToday(question, constants, sampling, threads).estimate;
         return answer;
     }
-    auto simulated = winter::simulate(winterQuestion(question, constants), constants, sampling, threads, stop, progress);
+    auto simulated =
+        winter::simulate(winterQuestion(question, constants), constants, sampling, threads, stop, progress);
     if (!simulated) return std::nullopt;
     const auto ensemble = std::make_shared<const winter::DemandEnsemble>(std::move(*simulated));
     const Reckoning reckoning = reckon(question, constants, *ensemble, sampling);

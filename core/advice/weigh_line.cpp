@@ -17,7 +17,8 @@ bool weighed(const Reckoning& r) {
                        [](const WeighedHive& weighing) { return weighing.kind != WeighedHive::Kind::Heft; });
 }
 
-Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& steps, const std::vector<double>& stores, SeasonDay day) {
+Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& steps,
+                     const std::vector<double>& stores, SeasonDay day) {
     const ColonyQuestion& q = r.question;
     const auto loss = winter::netLossBetween(r.ensemble, r.flow, q.asOf, day);
     const auto bees = r.ensemble.bees(day);
@@ -28,7 +29,8 @@ Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& 
                         stores::broodMass({r.ensemble.means(day).broodCells}).value();
     std::vector<double> gross(loss.size());
     for (std::size_t i = 0; i < gross.size(); ++i)
-        gross[i] = rest + r.constants.beeMass * static_cast<double>(bees[i]) + std::max(0.0, stores[i] + laidIn - loss[i]);
+        gross[i] =
+            rest + r.constants.beeMass * static_cast<double>(bees[i]) + std::max(0.0, stores[i] + laidIn - loss[i]);
     std::sort(gross.begin(), gross.end());
     const auto at = [&](double quantile) { return winter::sortedQuantile(gross, quantile); };
     const double tareBand = weighed(r) ? 0 : tenthPercentile * q.tareSd.value(), middle = at(0.5);

@@ -17,7 +17,9 @@ bool inCold(const Reckoning& r) {
     return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange < clusteredBelowC;
 }
 
-Decided oneVisit(DecidedBy by, feeding::FeedingPlan plan) { return {Verdict::Feed, by, std::move(plan), std::nullopt, std::nullopt}; }
+Decided oneVisit(DecidedBy by, feeding::FeedingPlan plan) {
+    return {Verdict::Feed, by, std::move(plan), std::nullopt, std::nullopt};
+}
 
 // What is fed where it cannot wait: on a warm day of a dearth syrup, else fondant.
 feeding::FeedingPlan atOnce(const Reckoning& r, Mass stores) {
@@ -31,7 +33,9 @@ std::optional<Decided> boardRule(const Reckoning& r) {
     const auto& deadline = r.question.season.syrupDeadline;
     const SeasonDay last = (deadline ? deadline->day : r.days.closing) + static_cast<int>(rules.lateDays);
     if (r.lockedInDays <= rules.lockedInBoard || r.question.asOf > last || r.question.nucleus) return std::nullopt;
-    return oneVisit(DecidedBy::Board, feeding::planFondant(feedingQuestion(r), feeding::boardFor(missingNow(r), rules, r.question.steps.fondant)));
+    return oneVisit(
+        DecidedBy::Board,
+        feeding::planFondant(feedingQuestion(r), feeding::boardFor(missingNow(r), rules, r.question.steps.fondant)));
 }
 
 bool visitIsDue(const Reckoning& r) { return r.stores() - hardUseOf(r, r.rules().dueDays) <= r.wish.reserve; }
@@ -49,7 +53,8 @@ std::optional<Mass> foodInReach(const Reckoning& r) {
 std::optional<Decided> noFoodInReachRule(const Reckoning& r) {
     if (r.phase < Phase::Late || !inCold(r)) return std::nullopt;
     const auto within = foodInReach(r);
-    const bool seenShort = within && *within < hardUseOf(r, r.rules().actNowDays) && r.stores() - *within >= kilograms(r.rules().deadLeast);
+    const bool seenShort = within && *within < hardUseOf(r, r.rules().actNowDays) &&
+                           r.stores() - *within >= kilograms(r.rules().deadLeast);
     if (!seenShort && r.question.answers.foodBeside != false) return std::nullopt;
     return oneVisit(DecidedBy::NoFoodInReach, fondantVisit(r, kilograms(r.rules().fondantVisit)));
 }

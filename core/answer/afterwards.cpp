@@ -19,8 +19,9 @@ namespace {
 class RecordsAfterDecision {
 public:
     explicit RecordsAfterDecision(const WinterSpan& span)
-        : records(span.records), base(span.autumn), winter(span.winter), decided_(span.decided), asOf_(span.asOf), reference(span.reference),
-          evening_(fedThatEvening(records, decided_, reference)), hives_(hivesOf(records.colony, records.housings)) {}
+        : records(span.records), base(span.autumn), winter(span.winter), decided_(span.decided), asOf_(span.asOf),
+          reference(span.reference), evening_(fedThatEvening(records, decided_, reference)),
+          hives_(hivesOf(records.colony, records.housings)) {}
 
     Problems fill(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked) {
         book::ColonyCase later = bare();
@@ -47,13 +48,15 @@ private:
         auto sound = believed(std::move(later), reference, hives_);
         for (auto& remark : sound.setAside) {
             const auto& record = std::get<std::string>(remark.details.at("record"));
-            if (record == "weighing" || record == "feed" || record == "harvest") question.setAside.push_back(std::move(remark));
+            if (record == "weighing" || record == "feed" || record == "harvest")
+                question.setAside.push_back(std::move(remark));
         }
         sound.record.sure = true; // they were judged
         return std::move(sound.record);
     }
     //! Those of `believed` in their order, which is that of `all`.
-    static std::vector<bool> wetOf(const std::vector<book::WeighingRecord>& believed, const std::vector<book::Weighing>& all) {
+    static std::vector<bool> wetOf(const std::vector<book::WeighingRecord>& believed,
+                                   const std::vector<book::Weighing>& all) {
         std::vector<bool> wet;
         for (const auto& entry : all)
             if (wet.size() < believed.size() && believed[wet.size()] == entry.weighing) wet.push_back(entry.wet);
@@ -74,7 +77,8 @@ private:
         Date groupStart = decided_;
         for (const auto& entry : records.weighings) {
             if (!counts(entry.weighing.date)) continue;
-            const bool replaces = !result.empty() && result.back().weighing.reading.index() == entry.weighing.reading.index() &&
+            const bool replaces = !result.empty() &&
+                                  result.back().weighing.reading.index() == entry.weighing.reading.index() &&
                                   entry.weighing.date.daysSince(groupStart) < reference.decisions.oneWeighingIn;
             if (replaces) result.back() = entry;
             else {
@@ -87,18 +91,23 @@ private:
 
     void fillSteps(tracking::FollowQuestion& question, const advice::ColonyQuestion& plain) const {
         using Kind = tracking::KnownStep::Kind;
-        for (const auto& feed : plain.feeds) question.steps.push_back({feed.day, Kind::Feed, feed.stores, std::nullopt});
-        for (const auto& harvest : plain.harvests) question.steps.push_back({harvest.day, Kind::Harvest, -harvest.honey, std::nullopt});
+        for (const auto& feed : plain.feeds)
+            question.steps.push_back({feed.day, Kind::Feed, feed.stores, std::nullopt});
+        for (const auto& harvest : plain.harvests)
+            question.steps.push_back({harvest.day, Kind::Harvest, -harvest.honey, std::nullopt});
         for (const auto& change : records.manipulations)
             if (change.weightChange && counts(change.date))
-                question.steps.push_back({winter.seasonDay(change.date), Kind::Equipment, *change.weightChange, std::nullopt});
+                question.steps.push_back(
+                    {winter.seasonDay(change.date), Kind::Equipment, *change.weightChange, std::nullopt});
     }
 
-    void fillWeighings(tracking::FollowQuestion& question, const advice::ColonyQuestion& plain, const std::vector<bool>& wet) const {
+    void fillWeighings(tracking::FollowQuestion& question, const advice::ColonyQuestion& plain,
+                       const std::vector<bool>& wet) const {
         using Kind = advice::WeighedHive::Kind;
         for (std::size_t i = 0; i < plain.weighings.size(); ++i) {
             const auto& seen = plain.weighings[i];
-            tracking::Observation observation{seen.day, seen.date, tracking::HeftSeen{seen.heftFactor * plain.usualStores}, wet[i]};
+            tracking::Observation observation{seen.day, seen.date,
+                                              tracking::HeftSeen{seen.heftFactor * plain.usualStores}, wet[i]};
             if (seen.kind != Kind::Heft) {
                 const auto kind = seen.kind == Kind::Scale          ? stores::WeighingKind::Scale
                                   : seen.kind == Kind::TwoSidedLift ? stores::WeighingKind::TwoSidedLift
@@ -121,19 +130,25 @@ private:
             case book::SightingKind::Dead: add(tracking::DeadOut{}); break;
             case book::SightingKind::Stores: break;
             }
-            if (sighting.stores && sighting.saw != book::SightingKind::Dead) add(tracking::CombGlimpsed{*sighting.stores});
+            if (sighting.stores && sighting.saw != book::SightingKind::Dead)
+                add(tracking::CombGlimpsed{*sighting.stores});
         }
     }
 
-    tracking::ClusterSeen clusterOf(const book::Sighting& sighting, const advice::ColonyQuestion& asked, tracking::FollowQuestion& question) const {
+    tracking::ClusterSeen clusterOf(const book::Sighting& sighting, const advice::ColonyQuestion& asked,
+                                    tracking::FollowQuestion& question) const {
         tracking::ClusterSeen cluster{believedBees(sighting, asked, question)};
         if (cluster.bees) cluster.seams = sighting.seams;
-        if (sighting.clusterFrom && *sighting.clusterFrom > 0) cluster.firstComb = static_cast<std::size_t>(*sighting.clusterFrom - 1);
+        if (sighting.clusterFrom && *sighting.clusterFrom > 0)
+            cluster.firstComb = static_cast<std::size_t>(*sighting.clusterFrom - 1);
         return cluster;
     }
 
-    std::optional<BeeCount> believedBees(const book::Sighting& sighting, const advice::ColonyQuestion& asked, tracking::FollowQuestion& question) const {
-        const auto doubt = sighting.seams ? stores::doubtOfSeams(*sighting.seams, boundsOfCase(base, reference), reference.constants) : std::nullopt;
+    std::optional<BeeCount> believedBees(const book::Sighting& sighting, const advice::ColonyQuestion& asked,
+                                         tracking::FollowQuestion& question) const {
+        const auto doubt =
+            sighting.seams ? stores::doubtOfSeams(*sighting.seams, boundsOfCase(base, reference), reference.constants)
+                           : std::nullopt;
         if (!doubt || (sighting.sure && !doubt->impossible)) return beesIn(sighting, asked);
         question.setAside.push_back(setAsideRemark(*doubt, "glance", sighting.date));
         return std::nullopt;
@@ -171,15 +186,20 @@ private:
             }
             const double factor = stores::openFactor(false);
             const auto spreads = stores::combSpreads(reference.constants);
-            std::optional<stores::Evidence> evidence = stores::evidenceOfVisit(plain->combs, factor, spreads, look.date);
+            std::optional<stores::Evidence> evidence =
+                stores::evidenceOfVisit(plain->combs, factor, spreads, look.date);
             if (plain->quick && plain->quickFullComb)
                 evidence = stores::evidenceOfCount(*plain->quick, *plain->quickFullComb, factor, spreads, look.date);
             if (evidence) {
-                const Mass sd = std::max(kilograms(reference.decisions.laterStoresSdLeast), evidence->sd(evidence->typical));
+                const Mass sd =
+                    std::max(kilograms(reference.decisions.laterStoresSdLeast), evidence->sd(evidence->typical));
                 question.observations.push_back({day, look.date, tracking::StoresSeen{evidence->typical, sd}});
             }
             if (plain->bees && plain->bees->count > 0)
-                question.observations.push_back({day, look.date, tracking::BeesSeen{*plain->bees, std::max(reference.decisions.laterBeesSdLeast, plain->beesLogSd)}});
+                question.observations.push_back(
+                    {day, look.date,
+                     tracking::BeesSeen{*plain->bees,
+                                        std::max(reference.decisions.laterBeesSdLeast, plain->beesLogSd)}});
         }
         return {};
     }
@@ -195,7 +215,8 @@ private:
 
 } // namespace
 
-Problems fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked, const WinterSpan& span) {
+Problems fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked,
+                        const WinterSpan& span) {
     return RecordsAfterDecision(span).fill(question, asked);
 }
 

@@ -19,7 +19,8 @@ struct WinterSpan {
 
 //! Lays what was written down after the decision into the question: steps (feeds, harvests, weights changed) and observations (weighings, sightings,
 //! later looks, a death). `asked`: the autumn's question. Problems: those of the records. Tested: tests/answer/followed_colony_test.cpp.
-Problems fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked, const WinterSpan& span);
+Problems fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked,
+                        const WinterSpan& span);
 
 //! Lays the plan into it, once the steps are in: visits of the advice acted on, else what was fed and taken before the solstice; and planned feeds that
 //! are past and not written down as given. Tested: tests/answer/acted_on_test.cpp.

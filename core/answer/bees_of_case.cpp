@@ -23,8 +23,8 @@ std::optional<Seen> beesSeen(const book::BeesRecord& record) {
     return std::nullopt;
 }
 
-void countBees(advice::ColonyQuestion& question, const Seen& seen, const exchange::CasePlaces& places, const ReferenceData& reference,
-               Problems& problems) {
+void countBees(advice::ColonyQuestion& question, const Seen& seen, const exchange::CasePlaces& places,
+               const ReferenceData& reference, Problems& problems) {
     const BeeCount bees = stores::beesFrom(seen.how, seen.amount, question.combs, question.boxes.front());
     question.bees = bees;
     question.beesLogSd = stores::defaultLogSd(seen.how, reference.constants);

@@ -19,7 +19,9 @@ const char* remarkOf(book::BroodPattern pattern) {
 std::vector<PointsTo> pointsTo(const book::WinterOutcome& outcome) {
     std::vector<PointsTo> said;
     if (outcome.alive) return said;
-    const auto say = [&](std::size_t question, const char* id) { said.push_back({deathQuestions[question], {id, {}}}); };
+    const auto say = [&](std::size_t question, const char* id) {
+        said.push_back({deathQuestions[question], {id, {}}});
+    };
     if (outcome.foodLeft) say(0, *outcome.foodLeft ? "dead-with-food" : "dead-no-food");
     if (outcome.headsInCells) say(1, *outcome.headsInCells ? "dead-heads-in-cells" : "dead-heads-not-in-cells");
     if (outcome.mitesOnFloor) say(2, *outcome.mitesOnFloor ? "dead-many-mites" : "dead-few-mites");

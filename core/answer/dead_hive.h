@@ -11,7 +11,8 @@
 namespace winterlarder::answer {
 
 //! What is asked after a death, in this order: keys of an outcome.
-inline constexpr std::array<std::string_view, 5> deathQuestions{"food_left", "heads_in_cells", "mites_on_floor", "brood_pattern", "queen"};
+inline constexpr std::array<std::string_view, 5> deathQuestions{"food_left", "heads_in_cells", "mites_on_floor",
+                                                                "brood_pattern", "queen"};
 
 //! What the answer to one of them points to.
 struct PointsTo {

@@ -32,7 +32,8 @@ class CaseJudge {
 public:
     CaseJudge(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<HiveChange>& changes)
         : record_(record), constants_(reference.constants), rules_(reference.decisions), changes_(changes),
-          latitude_(exchange::latitudeOf(record.site, reference).value_or(0)), lookedOn_(record.lookedOn.value_or(record.asOf)) {
+          latitude_(exchange::latitudeOf(record.site, reference).value_or(0)),
+          lookedOn_(record.lookedOn.value_or(record.asOf)) {
         parts_ = partsOf(record, reference);
         hive_ = boundsOfCase(record, reference);
         for (const auto& change : changes) changed_.push_back(boundsOfChange(change, reference));
@@ -48,7 +49,8 @@ public:
     }
 
 private:
-    void add(DoubtedPart part, std::size_t index, Date day, std::string path, bool sure, std::optional<stores::Doubt> doubt) {
+    void add(DoubtedPart part, std::size_t index, Date day, std::string path, bool sure,
+             std::optional<stores::Doubt> doubt) {
         if (doubt) found_.push_back({part, index, day, std::move(path), std::move(*doubt), sure || record_.sure});
     }
     bool doubted(DoubtedPart part, std::size_t index) const {
@@ -58,7 +60,8 @@ private:
     }
     bool hiveChanged(Date from, Date to) const {
         const Date first = std::min(from, to), last = std::max(from, to);
-        return std::any_of(changes_.begin(), changes_.end(), [&](const HiveChange& change) { return change.day >= first && change.day <= last; });
+        return std::any_of(changes_.begin(), changes_.end(),
+                           [&](const HiveChange& change) { return change.day >= first && change.day <= last; });
     }
     //! Nothing where it is not known, or has a format nobody ships.
     std::optional<stores::HiveBounds> boundsOfChange(const HiveChange& change, const ReferenceData& reference) const {
@@ -93,26 +96,33 @@ private:
         const auto told = [&](DoubtedPart part, const char* path, std::optional<stores::Doubt> doubt) {
             add(part, 0, lookedOn_, path, bees.sure, std::move(doubt));
         };
-        if (bees.coveredCombs) told(DoubtedPart::Bees, "bees.covered_combs", stores::doubtOfCoveredCombs(*bees.coveredCombs, hive_, constants_));
+        if (bees.coveredCombs)
+            told(DoubtedPart::Bees, "bees.covered_combs",
+                 stores::doubtOfCoveredCombs(*bees.coveredCombs, hive_, constants_));
         if (bees.seams) told(DoubtedPart::Bees, "bees.seams", stores::doubtOfSeams(*bees.seams, hive_, constants_));
         if (bees.count) told(DoubtedPart::Bees, "bees.count", stores::doubtOfBees(*bees.count, hive_, constants_));
-        if (bees.broodCells) told(DoubtedPart::Brood, "bees.brood_cells", stores::doubtOfBrood(*bees.broodCells, hive_, constants_));
+        if (bees.broodCells)
+            told(DoubtedPart::Brood, "bees.brood_cells", stores::doubtOfBrood(*bees.broodCells, hive_, constants_));
         if (const auto* quick = std::get_if<book::QuickCountRecord>(&record_.combs))
-            told(DoubtedPart::Combs, "combs", stores::doubtOfFullCombs(quick->fullOfStores + quick->half, hive_, constants_));
+            told(DoubtedPart::Combs, "combs",
+                 stores::doubtOfFullCombs(quick->fullOfStores + quick->half, hive_, constants_));
         if (record_.moisturePercent)
-            told(DoubtedPart::Moisture, "moisture_percent", stores::doubtOfMoisture(*record_.moisturePercent, constants_));
+            told(DoubtedPart::Moisture, "moisture_percent",
+                 stores::doubtOfMoisture(*record_.moisturePercent, constants_));
     }
 
     // ---- weights ------------------------------------------------------------------------------------------------------
 
     void weights() {
         for (std::size_t i = 0; i < record_.weighings.size(); ++i)
-            if (const auto gross = grossOf(record_.weighings[i])) addWeight(i, stores::doubtOfWeight(*gross, hiveOn(record_.weighings[i].date), constants_));
+            if (const auto gross = grossOf(record_.weighings[i]))
+                addWeight(i, stores::doubtOfWeight(*gross, hiveOn(record_.weighings[i].date), constants_));
         std::vector<std::size_t> order;
         for (std::size_t i = 0; i < record_.weighings.size(); ++i)
             if (grossOf(record_.weighings[i]) && !doubted(DoubtedPart::Weighing, i)) order.push_back(i);
-        std::stable_sort(order.begin(), order.end(),
-                         [&](std::size_t a, std::size_t b) { return record_.weighings[a].date < record_.weighings[b].date; });
+        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+            return record_.weighings[a].date < record_.weighings[b].date;
+        });
         for (const bool betweenTwo : {true, false}) {
             std::vector<std::size_t> fitting;
             for (std::size_t at = 0; at < order.size(); ++at) {
@@ -126,11 +136,13 @@ private:
     void addWeight(std::size_t i, std::optional<stores::Doubt> doubt) {
         const auto& weighing = record_.weighings[i];
         const char* key = std::holds_alternative<book::ScaleReading>(weighing.reading) ? "gross_kg" : "lift_kg";
-        add(DoubtedPart::Weighing, i, weighing.date, fmt::format("weighings[{}].{}", i, key), weighing.sure, std::move(doubt));
+        add(DoubtedPart::Weighing, i, weighing.date, fmt::format("weighings[{}].{}", i, key), weighing.sure,
+            std::move(doubt));
     }
     //! A weight is the odd one where it fits neither the one before nor the one after. First those between two are judged; then
     //! those at the ends, where a single neighbour decides.
-    std::optional<stores::Doubt> againstNeighbours(const std::vector<std::size_t>& order, std::size_t at, bool betweenTwo) const {
+    std::optional<stores::Doubt> againstNeighbours(const std::vector<std::size_t>& order, std::size_t at,
+                                                   bool betweenTwo) const {
         std::optional<stores::Doubt> odd;
         for (int side : {-1, 1}) {
             const auto next = neighbour(order, at, side);
@@ -143,19 +155,22 @@ private:
         return odd;
     }
     std::optional<std::size_t> neighbour(const std::vector<std::size_t>& order, std::size_t at, int side) const {
-        for (auto next = static_cast<std::ptrdiff_t>(at) + side; next >= 0 && next < static_cast<std::ptrdiff_t>(order.size()); next += side) {
+        for (auto next = static_cast<std::ptrdiff_t>(at) + side;
+             next >= 0 && next < static_cast<std::ptrdiff_t>(order.size()); next += side) {
             const auto i = order[static_cast<std::size_t>(next)];
             if (sameScale(record_.weighings[i], record_.weighings[order[at]])) return i;
         }
         return std::nullopt;
     }
-    std::optional<stores::Doubt> pairDoubt(const book::WeighingRecord& judged, const book::WeighingRecord& other) const {
+    std::optional<stores::Doubt> pairDoubt(const book::WeighingRecord& judged,
+                                           const book::WeighingRecord& other) const {
         if (judged.sure || other.sure || hiveChanged(judged.date, other.date)) return std::nullopt;
         const auto [first, last] = std::minmax(judged.date, other.date);
-        return stores::doubtOfTwoWeights({*grossOf(judged), *grossOf(other), other.date, last.daysSince(first),
-                                          stores::flowDaysBetween(first, first.plusDays(std::min(last.daysSince(first), 400)), latitude_),
-                                          fedBetween(first, last), takenBetween(first, last)},
-                                         constants_);
+        return stores::doubtOfTwoWeights(
+            {*grossOf(judged), *grossOf(other), other.date, last.daysSince(first),
+             stores::flowDaysBetween(first, first.plusDays(std::min(last.daysSince(first), 400)), latitude_),
+             fedBetween(first, last), takenBetween(first, last)},
+            constants_);
     }
 
     // ---- feeds and harvests -------------------------------------------------------------------------------------------
@@ -211,9 +226,11 @@ private:
             const auto& harvest = record_.harvests[i];
             auto doubt = stores::doubtOfHarvest(harvest.honey, hiveOn(harvest.date), constants_);
             if (const auto before = thereBefore(i); before && !(doubt && doubt->impossible))
-                if (auto there = stores::doubtOfHarvestOf(harvest.honey, *before, constants_); there && (!doubt || there->impossible))
+                if (auto there = stores::doubtOfHarvestOf(harvest.honey, *before, constants_);
+                    there && (!doubt || there->impossible))
                     doubt = std::move(there);
-            add(DoubtedPart::Harvest, i, harvest.date, fmt::format("harvests[{}].kg", i), harvest.sure, std::move(doubt));
+            add(DoubtedPart::Harvest, i, harvest.date, fmt::format("harvests[{}].kg", i), harvest.sure,
+                std::move(doubt));
         }
     }
     //! The newest weight or look that tells what there was before a harvest.
@@ -221,14 +238,16 @@ private:
         const Date day = record_.harvests[harvest].date;
         std::optional<stores::ThereBefore> before;
         const auto tells = [&](Date seen) {
-            return seen < day && day.daysSince(seen) <= rules_.oldestSight && !hiveChanged(seen, day) && (!before || seen > before->day);
+            return seen < day && day.daysSince(seen) <= rules_.oldestSight && !hiveChanged(seen, day) &&
+                   (!before || seen > before->day);
         };
         const auto seen = storesSeen();
         if (seen && tells(lookedOn_)) before = stores::ThereBefore{lookedOn_, kilograms(0), *seen};
         for (std::size_t i = 0; i < record_.weighings.size(); ++i) {
             const auto gross = grossOf(record_.weighings[i]);
             if (!gross || doubted(DoubtedPart::Weighing, i) || !tells(record_.weighings[i].date)) continue;
-            before = stores::ThereBefore{record_.weighings[i].date, *gross, *gross - hiveOn(record_.weighings[i].date).lightest};
+            before = stores::ThereBefore{record_.weighings[i].date, *gross,
+                                         *gross - hiveOn(record_.weighings[i].date).lightest};
         }
         if (!before) return std::nullopt;
         before->daysSince = day.daysSince(before->day);
@@ -246,7 +265,8 @@ private:
     Mass takenBefore(Date since, std::size_t harvest) const {
         Mass total{0};
         for (std::size_t i = 0; i < harvest; ++i)
-            if (record_.harvests[i].date > since && !doubted(DoubtedPart::Harvest, i)) total += record_.harvests[i].honey;
+            if (record_.harvests[i].date > since && !doubted(DoubtedPart::Harvest, i))
+                total += record_.harvests[i].honey;
         return total;
     }
 
@@ -264,7 +284,8 @@ private:
 
 } // namespace
 
-std::vector<DoubtedRecord> doubtsOf(const book::ColonyCase& record, const ReferenceData& reference, const std::vector<HiveChange>& changes) {
+std::vector<DoubtedRecord> doubtsOf(const book::ColonyCase& record, const ReferenceData& reference,
+                                    const std::vector<HiveChange>& changes) {
     // A foreign book may name hives nobody ships; nothing can be held against them.
     if (record.hive.boxes.empty() || !unknownFormats(record, {}, reference).empty()) return {};
     return CaseJudge(record, reference, changes).all();

@@ -24,7 +24,7 @@ struct DoubtedRecord {
     Date day;              //!< of the record
     std::string path;      //!< in the case: "weighings[0].gross_kg"
     stores::Doubt doubt;
-    bool sure = false;     //!< the keeper said that it is right
+    bool sure = false; //!< the keeper said that it is right
 };
 
 //! The hives a colony lived in: the one it began in, as of the first day there is, and every later one.
@@ -42,7 +42,8 @@ struct BelievedCase {
     book::ColonyCase record;
     std::vector<Remark> setAside;
 };
-BelievedCase believed(book::ColonyCase record, const ReferenceData& reference, const std::vector<HiveChange>& changes = {});
+BelievedCase believed(book::ColonyCase record, const ReferenceData& reference,
+                      const std::vector<HiveChange>& changes = {});
 
 //! The doubt as a reason of an answer that does without the record: "weighing", "feed", "harvest", "bees", "brood", "combs",
 //! "moisture", "tare", "glance" or "outcome" of a day.
@@ -52,8 +53,8 @@ Remark setAsideRemark(const stores::Doubt& doubt, std::string record, Date day);
 stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceData& reference);
 
 //! A fault for every impossible record of a case file, at its place, with what would be possible.
-Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
-                           const DoubtInWords& inWords);
+Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places,
+                           const ReferenceData& reference, const DoubtInWords& inWords);
 
 //! What is asked of a case file although it is counted as it stands: an empty weight that is not likely, unless all of the case is sure.
 //! A book asks before it takes one, and is not asked again.
@@ -80,13 +81,12 @@ std::optional<stores::Doubt> doubtOf(const book::Housing& entry, const Surroundi
                                      const ReferenceData& reference);
 //! Of these only the day.
 template <class Entry>
-    requires isHeldAgainstDay<Entry>
-std::optional<stores::Doubt> doubtOf(const Entry& entry, const Surroundings& around, Date today, const ReferenceData&) {
+requires isHeldAgainstDay<Entry> std::optional<stores::Doubt> doubtOf(const Entry& entry, const Surroundings& around,
+                                                                      Date today, const ReferenceData&) {
     return stores::doubtOfDay(entry.date, today, around.colony.since);
 }
 //! Of a table of measured days (each with its `date`): the last of them, where it is still to come.
-template <class Days>
-std::optional<stores::Doubt> doubtOfDays(const Days& days, Date today) {
+template <class Days> std::optional<stores::Doubt> doubtOfDays(const Days& days, Date today) {
     std::optional<Date> last;
     for (const auto& day : days) last = last ? std::max(*last, day.date) : day.date;
     return last ? stores::doubtOfDay(*last, today, {}) : std::nullopt;

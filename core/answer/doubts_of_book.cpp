@@ -16,10 +16,12 @@ namespace {
 
 //! Others of the kind near the day.
 template <class Entry>
-std::vector<Entry> othersNear(const std::vector<Entry>& all, Date day, book::Id<Entry> except, const DecisionConstants& rules) {
+std::vector<Entry> othersNear(const std::vector<Entry>& all, Date day, book::Id<Entry> except,
+                              const DecisionConstants& rules) {
     std::vector<Entry> result;
     for (const auto& entry : all)
-        if (entry.id != except && std::abs(book::dateOf(entry).daysSince(day)) <= rules.oldestSight) result.push_back(entry);
+        if (entry.id != except && std::abs(book::dateOf(entry).daysSince(day)) <= rules.oldestSight)
+            result.push_back(entry);
     return result;
 }
 
@@ -33,15 +35,16 @@ const book::HiveRecord& largestHiveOn(const Surroundings& known, Date day, const
 std::vector<HiveChange> hiveChanges(const Surroundings& known) {
     auto changes = hivesOf(known.colony, known.housings);
     for (const auto& work : known.manipulations)
-        if (work.what == book::ManipulationKind::BoxesAdded || work.what == book::ManipulationKind::BoxesRemoved) changes.push_back({work.date, {}});
+        if (work.what == book::ManipulationKind::BoxesAdded || work.what == book::ManipulationKind::BoxesRemoved)
+            changes.push_back({work.date, {}});
     return changes;
 }
 
 const book::Look* lookBefore(const Surroundings& known, Date day, const DecisionConstants& rules) {
     const book::Look* last = nullptr;
     for (const auto& look : known.looks)
-        if (look.date < day && day.daysSince(look.date) <= rules.oldestSight && !std::holds_alternative<std::monostate>(look.combs) &&
-            (!last || look.date >= last->date))
+        if (look.date < day && day.daysSince(look.date) <= rules.oldestSight &&
+            !std::holds_alternative<std::monostate>(look.combs) && (!last || look.date >= last->date))
             last = &look;
     return last;
 }
@@ -55,14 +58,16 @@ book::ColonyCase caseOfHive(const Surroundings& known, Date day, const Reference
 }
 
 //! What is known around a day, the entry's own kind without itself.
-book::ColonyCase caseAround(const Surroundings& known, Date day, const ReferenceData& reference, book::WeighingId weighing, book::FeedId feed,
-                            book::HarvestId harvest) {
+book::ColonyCase caseAround(const Surroundings& known, Date day, const ReferenceData& reference,
+                            book::WeighingId weighing, book::FeedId feed, book::HarvestId harvest) {
     const auto& rules = reference.decisions;
     auto record = caseOfHive(known, day, reference);
-    for (const auto& other : othersNear(known.weighings, day, weighing, rules)) record.weighings.push_back(other.weighing);
+    for (const auto& other : othersNear(known.weighings, day, weighing, rules))
+        record.weighings.push_back(other.weighing);
     for (const auto& other : othersNear(known.feeds, day, feed, rules)) record.feeds.push_back(other.feed);
     for (const auto& other : othersNear(known.harvests, day, harvest, rules)) record.harvests.push_back(other.harvest);
-    if (const auto* look = lookBefore(known, day, rules); look && book::hiveOn(known.colony, known.housings, look->date) == record.hive) {
+    if (const auto* look = lookBefore(known, day, rules);
+        look && book::hiveOn(known.colony, known.housings, look->date) == record.hive) {
         record.lookedOn = look->date;
         record.combs = look->combs;
         record.bees.sure = true;
@@ -72,13 +77,15 @@ book::ColonyCase caseAround(const Surroundings& known, Date day, const Reference
 
 std::optional<stores::Doubt> gravest(std::vector<stores::Doubt> doubts) {
     if (doubts.empty()) return std::nullopt;
-    const auto grave = std::find_if(doubts.begin(), doubts.end(), [](const stores::Doubt& doubt) { return doubt.impossible; });
+    const auto grave =
+        std::find_if(doubts.begin(), doubts.end(), [](const stores::Doubt& doubt) { return doubt.impossible; });
     return std::move(grave == doubts.end() ? doubts.front() : *grave);
 }
 
 //! The doubts of one record of the case, and of its day.
-std::optional<stores::Doubt> doubtOfRecord(const book::ColonyCase& record, DoubtedPart part, std::size_t index, Date day,
-                                           const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOfRecord(const book::ColonyCase& record, DoubtedPart part, std::size_t index,
+                                           Date day, const Surroundings& known, Date today,
+                                           const ReferenceData& reference) {
     std::vector<stores::Doubt> doubts;
     for (auto& each : doubtsOf(record, reference, hiveChanges(known)))
         if (each.part == part && each.index == index) doubts.push_back(std::move(each.doubt));
@@ -99,7 +106,8 @@ std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surround
     auto record = caseAround(known, entry.weighing.date, reference, entry.id, {}, {});
     record.weighings.push_back(entry.weighing);
     record.weighings.back().sure = false;
-    return doubtOfRecord(record, DoubtedPart::Weighing, record.weighings.size() - 1, entry.weighing.date, known, today, reference);
+    return doubtOfRecord(record, DoubtedPart::Weighing, record.weighings.size() - 1, entry.weighing.date, known, today,
+                         reference);
 }
 
 std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& known, Date today,
@@ -114,7 +122,8 @@ std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundi
     auto record = caseAround(known, entry.harvest.date, reference, {}, {}, entry.id);
     std::erase_if(record.harvests, [&](const book::HarvestRecord& other) { return other.date > entry.harvest.date; });
     record.harvests.push_back(entry.harvest);
-    auto doubt = doubtOfRecord(record, DoubtedPart::Harvest, record.harvests.size() - 1, entry.harvest.date, known, today, reference);
+    auto doubt = doubtOfRecord(record, DoubtedPart::Harvest, record.harvests.size() - 1, entry.harvest.date, known,
+                               today, reference);
     if (doubt || !entry.moisturePercent) return doubt;
     return stores::doubtOfMoisture(*entry.moisturePercent, reference.constants);
 }
@@ -159,13 +168,15 @@ std::optional<stores::Doubt> doubtOfTareOf(const book::HiveRecord& hive, Date da
 
 } // namespace
 
-std::optional<stores::Doubt> doubtOf(const book::Colony& entry, const Surroundings&, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::Colony& entry, const Surroundings&, Date today,
+                                     const ReferenceData& reference) {
     const Date day = entry.since.value_or(today);
     auto doubt = doubtOfTareOf(entry.hive, day, reference);
     return doubt ? doubt : stores::doubtOfDay(day, today, {});
 }
 
-std::optional<stores::Doubt> doubtOf(const book::Housing& entry, const Surroundings& known, Date today, const ReferenceData& reference) {
+std::optional<stores::Doubt> doubtOf(const book::Housing& entry, const Surroundings& known, Date today,
+                                     const ReferenceData& reference) {
     auto doubt = doubtOfTareOf(entry.hive, entry.date, reference);
     return doubt ? doubt : stores::doubtOfDay(entry.date, today, known.colony.since);
 }

@@ -28,14 +28,16 @@ template <class Record>
 void leaveOut(std::vector<Record>& records, DoubtedPart part, const std::vector<DoubtedRecord>& aside) {
     std::vector<Record> kept;
     for (std::size_t i = 0; i < records.size(); ++i) {
-        const bool out = std::any_of(aside.begin(), aside.end(), [&](const DoubtedRecord& each) { return each.part == part && each.index == i; });
+        const bool out = std::any_of(aside.begin(), aside.end(),
+                                     [&](const DoubtedRecord& each) { return each.part == part && each.index == i; });
         if (!out) kept.push_back(std::move(records[i]));
     }
     records = std::move(kept);
 }
 
 void leaveOutOfLook(book::ColonyCase& record, DoubtedPart part) {
-    if (part == DoubtedPart::Bees) record.bees.count.reset(), record.bees.coveredCombs.reset(), record.bees.seams.reset();
+    if (part == DoubtedPart::Bees)
+        record.bees.count.reset(), record.bees.coveredCombs.reset(), record.bees.seams.reset();
     if (part == DoubtedPart::Brood) record.bees.broodCells.reset();
     if (part == DoubtedPart::Combs) record.combs = std::monostate();
     if (part == DoubtedPart::Moisture) record.moisturePercent.reset();
@@ -43,7 +45,8 @@ void leaveOutOfLook(book::ColonyCase& record, DoubtedPart part) {
 }
 
 // A weight is not held against an empty weight that cannot be.
-std::optional<Mass> possibleTare(const stores::TareQuestion& parts, std::optional<Mass> tare, const ModelConstants& constants) {
+std::optional<Mass> possibleTare(const stores::TareQuestion& parts, std::optional<Mass> tare,
+                                 const ModelConstants& constants) {
     const auto doubt = tare ? stores::doubtOfTare(*tare, parts, constants) : std::nullopt;
     return doubt && doubt->impossible ? std::nullopt : tare;
 }
@@ -78,8 +81,8 @@ BelievedCase believed(book::ColonyCase record, const ReferenceData& reference, c
     return result;
 }
 
-Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
-                           const DoubtInWords& inWords) {
+Problems impossibleRecords(const book::ColonyCase& record, const exchange::CasePlaces& places,
+                           const ReferenceData& reference, const DoubtInWords& inWords) {
     Problems problems;
     for (const auto& each : doubtsOf(record, reference))
         if (each.doubt.impossible) problems.push_back(inWords(each.doubt, places.of(each.path)));

@@ -33,7 +33,8 @@ const book::ActedAdvice* actedOn(const book::ColonyHistory& records, Date decide
     return last;
 }
 
-std::vector<book::FeedRecord> fedThatEvening(const book::ColonyHistory& records, Date decided, const ReferenceData& reference) {
+std::vector<book::FeedRecord> fedThatEvening(const book::ColonyHistory& records, Date decided,
+                                             const ReferenceData& reference) {
     std::vector<book::FeedRecord> evening;
     const auto* advice = actedOn(records, decided);
     if (!advice) return evening;
@@ -41,7 +42,8 @@ std::vector<book::FeedRecord> fedThatEvening(const book::ColonyHistory& records,
     for (const auto& entry : records.feeds) {
         if (entry.feed.date != decided) continue;
         const auto feed = book::oneAmount(entry.feed);
-        const auto same = std::find_if(known.begin(), known.end(), [&](const auto& each) { return sameFeed(each, feed); });
+        const auto same =
+            std::find_if(known.begin(), known.end(), [&](const auto& each) { return sameFeed(each, feed); });
         if (same == known.end()) evening.push_back(feed);
         else known.erase(same);
     }
@@ -50,7 +52,8 @@ std::vector<book::FeedRecord> fedThatEvening(const book::ColonyHistory& records,
 
 book::ColonyCase asDecided(book::ColonyCase autumn, const std::vector<book::FeedRecord>& evening) {
     for (const auto& feed : evening) {
-        const auto found = std::find_if(autumn.feeds.begin(), autumn.feeds.end(), [&](const auto& each) { return sameFeed(each, feed); });
+        const auto found = std::find_if(autumn.feeds.begin(), autumn.feeds.end(),
+                                        [&](const auto& each) { return sameFeed(each, feed); });
         if (found != autumn.feeds.end()) autumn.feeds.erase(found);
     }
     return autumn;

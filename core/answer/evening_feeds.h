@@ -11,7 +11,8 @@ const book::ActedAdvice* actedOn(const book::ColonyHistory& records, Date decide
 
 //! Feeds written down for the day of the decision which the advice acted on did not know of, by the case frozen with it: they were made after it, and are
 //! not in the stores it was made for. A case that cannot be read knew of none. Tested: tests/answer/acted_on_test.cpp.
-std::vector<book::FeedRecord> fedThatEvening(const book::ColonyHistory& records, Date decided, const ReferenceData& reference);
+std::vector<book::FeedRecord> fedThatEvening(const book::ColonyHistory& records, Date decided,
+                                             const ReferenceData& reference);
 
 //! The case of the decision without them.
 book::ColonyCase asDecided(book::ColonyCase autumn, const std::vector<book::FeedRecord>& evening);

@@ -13,7 +13,8 @@ namespace {
 // One before the season's first day counts on that day, but a feed or harvest later than the look stays later where both fall before the season's first day.
 SeasonDay dayOfChange(Date date, Date lookedOn, const Winter& winter) {
     const SeasonDay day = winter.nearestSeasonDay(date);
-    return date > lookedOn && day == firstSeasonDay && winter.nearestSeasonDay(lookedOn) == firstSeasonDay ? day + 1 : day;
+    return date > lookedOn && day == firstSeasonDay && winter.nearestSeasonDay(lookedOn) == firstSeasonDay ? day + 1
+                                                                                                           : day;
 }
 
 advice::WeighedHive weighed(const book::WeighingRecord& record, const advice::ColonyQuestion& question) {
@@ -63,10 +64,10 @@ bool hasItsAmount(const book::FeedRecord& feed) {
 
 // Open stores are thin while they are fresh (openThinDays): counted from the later of the last feed and, with a flow, the day it ends
 // or the question is asked.
-bool freshlyFilled(const book::ColonyCase& record, const advice::ColonyQuestion& question, const DecisionConstants& rules) {
+bool freshlyFilled(const book::ColonyCase& record, const advice::ColonyQuestion& question,
+                   const DecisionConstants& rules) {
     std::optional<SeasonDay> last;
-    for (const advice::GivenFeed& feed : question.feeds)
-        last = last ? std::max(*last, feed.day) : feed.day;
+    for (const advice::GivenFeed& feed : question.feeds) last = last ? std::max(*last, feed.day) : feed.day;
     if (record.site.autumnFlow.value_or(book::FlowStrength::None) != book::FlowStrength::None) {
         const SeasonDay end =
             question.season.lastIncome ? std::min(question.asOf, question.season.lastIncome->day) : question.asOf;
@@ -90,9 +91,10 @@ void checkFeeds(const book::ColonyCase& record, const exchange::CasePlaces& plac
     for (std::size_t i = 0; i < record.feeds.size(); ++i) {
         const book::FeedRecord& feed = record.feeds[i];
         if (!hasItsAmount(feed))
-            problems.push_back({ProblemKind::Input, places.of(fmt::format("feeds[{}]", i)),
-                                fmt::format("how much was fed on {} is not said in the measure of its kind", feed.date.iso()),
-                                "syrup in kg of sugar or in litres, fondant in kg of fondant, dry sugar in kg of sugar"});
+            problems.push_back(
+                {ProblemKind::Input, places.of(fmt::format("feeds[{}]", i)),
+                 fmt::format("how much was fed on {} is not said in the measure of its kind", feed.date.iso()),
+                 "syrup in kg of sugar or in litres, fondant in kg of fondant, dry sugar in kg of sugar"});
         if (feed.kind != book::FeedKind::Syrup || !feed.ratio) continue;
         const auto ratio = feeding::parseRatio(*feed.ratio);
         const auto syrup =
@@ -108,12 +110,12 @@ void fillEvents(advice::ColonyQuestion& question, const book::ColonyCase& record
     const Date lookedOn = record.lookedOn.value_or(record.asOf);
     for (const book::WeighingRecord& weighing : record.weighings)
         question.weighings.push_back(weighed(weighing, question));
-    for (const book::FeedRecord& feed : record.feeds)
-        question.feeds.push_back(given(feed, question, lookedOn));
+    for (const book::FeedRecord& feed : record.feeds) question.feeds.push_back(given(feed, question, lookedOn));
     for (const book::HarvestRecord& harvest : record.harvests)
-        question.harvests.push_back(
-            {dayItCounts(harvest.date, harvest.afterLook.value_or(false), question, lookedOn), harvest.honey, harvest.date});
-    for (const book::TreatmentRecord& treatment : record.treatments) question.treatments.push_back({treatment.date, treatment.until});
+        question.harvests.push_back({dayItCounts(harvest.date, harvest.afterLook.value_or(false), question, lookedOn),
+                                     harvest.honey, harvest.date});
+    for (const book::TreatmentRecord& treatment : record.treatments)
+        question.treatments.push_back({treatment.date, treatment.until});
     question.treated = question.treated || !question.treatments.empty();
     question.freshlyFilled = freshlyFilled(record, question, rules);
     question.usualStores = stores::usualWinterStores(question.boxes);

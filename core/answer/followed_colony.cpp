@@ -31,10 +31,8 @@ Date decidedOn(const book::ColonyHistory& records, const Winter& winter, Date as
         if (winter.contains(advice.date)) acted = advice.date;
     for (const auto& look : records.looks) {
         if (!winter.contains(look.date) || !sawAll(look)) continue;
-        if (winter.seasonDay(look.date) <= climate::solstice)
-            autumn = look.date;
-        else if (!later)
-            later = look.date;
+        if (winter.seasonDay(look.date) <= climate::solstice) autumn = look.date;
+        else if (!later) later = look.date;
     }
     return acted ? *acted : autumn ? *autumn : later.value_or(asOf);
 }
@@ -57,13 +55,15 @@ std::vector<winter::MeasuredDay> measuredDays(const std::vector<book::DayTempera
     for (const auto& day : weather) {
         if (!winter.contains(day.date)) continue;
         const SeasonDay at = winter.seasonDay(day.date);
-        if (at <= lastSimulatedDay && (days.empty() || days.back().day < at)) days.push_back({at, day.meanC}); // 29 February: the first
+        if (at <= lastSimulatedDay && (days.empty() || days.back().day < at))
+            days.push_back({at, day.meanC}); // 29 February: the first
     }
     return days;
 }
 
 //! The last day for a board of fondant where bees are locked in for long (see advice::lateFeedRule).
-std::optional<SeasonDay> boardUntil(const advice::ColonyQuestion& asked, const advice::Advice& advice, SeasonDay closing) {
+std::optional<SeasonDay> boardUntil(const advice::ColonyQuestion& asked, const advice::Advice& advice,
+                                    SeasonDay closing) {
     if (advice.lockedInDays.value_or(0) <= asked.decisions.lockedInBoard) return std::nullopt;
     const auto& deadline = asked.season.syrupDeadline;
     return (deadline ? deadline->day : closing) + static_cast<int>(asked.decisions.lateDays);
@@ -71,7 +71,8 @@ std::optional<SeasonDay> boardUntil(const advice::ColonyQuestion& asked, const a
 
 void fillRules(tracking::FollowQuestion& q, const advice::ColonyQuestion& asked, const advice::Advice& advice) {
     const auto days = advice::phaseDays(asked.season, asked.decisions);
-    q.days = {days.summer, days.closing, days.late, days.quietFrom, days.portionsInWinter, boardUntil(asked, advice, days.closing)};
+    q.days = {days.summer,    days.closing,          days.late,
+              days.quietFrom, days.portionsInWinter, boardUntil(asked, advice, days.closing)};
     q.reserve = advice::reserveOn(asked, days, q.today);
     q.springReserve = advice::reserveOn(asked, days, days.forage);
     q.decisions = asked.decisions;
@@ -80,8 +81,8 @@ void fillRules(tracking::FollowQuestion& q, const advice::ColonyQuestion& asked,
     if (!asked.boxes.empty()) q.fullComb = advice::oneFullComb(asked);
 }
 
-tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const advice::Advice& advice, SeasonDay today,
-                                      const ModelConstants& constants) {
+tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const advice::Advice& advice,
+                                      SeasonDay today, const ModelConstants& constants) {
     tracking::FollowQuestion q{advice::winterQuestion(asked, constants)};
     q.winter.keepBrood = true;
     q.year = asked.winter;
@@ -108,29 +109,37 @@ tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const
 }
 
 //! What was found at the end of a winter, without what is in doubt of it.
-book::WinterOutcome believedOutcome(book::WinterOutcome outcome, const stores::HiveBounds& hive, const ModelConstants& constants,
-                                    std::vector<Remark>& setAside) {
+book::WinterOutcome believedOutcome(book::WinterOutcome outcome, const stores::HiveBounds& hive,
+                                    const ModelConstants& constants, std::vector<Remark>& setAside) {
     const auto aside = [&](const std::optional<stores::Doubt>& doubt) {
         if (!doubt || (outcome.sure && !doubt->impossible)) return false;
         setAside.push_back(setAsideRemark(*doubt, "outcome", outcome.date));
         return true;
     };
-    if (outcome.coveredCombs && aside(stores::doubtOfCoveredCombs(*outcome.coveredCombs, hive, constants))) outcome.coveredCombs.reset();
-    if (outcome.storesLeft && aside(stores::doubtOfStoresLeft(*outcome.storesLeft, hive, constants))) outcome.storesLeft.reset();
+    if (outcome.coveredCombs && aside(stores::doubtOfCoveredCombs(*outcome.coveredCombs, hive, constants)))
+        outcome.coveredCombs.reset();
+    if (outcome.storesLeft && aside(stores::doubtOfStoresLeft(*outcome.storesLeft, hive, constants)))
+        outcome.storesLeft.reset();
     return outcome;
 }
 
-std::optional<learning::WinterEnd> endOf(const book::ColonyHistory& records, const advice::ColonyQuestion& asked, Date decided,
-                                         const stores::HiveBounds& hive, const ModelConstants& constants, std::vector<Remark>& setAside) {
+std::optional<learning::WinterEnd> endOf(const book::ColonyHistory& records, const advice::ColonyQuestion& asked,
+                                         Date decided, const stores::HiveBounds& hive, const ModelConstants& constants,
+                                         std::vector<Remark>& setAside) {
     std::optional<learning::WinterEnd> end;
     const auto& winter = asked.winter;
     for (const auto& written : records.outcomes) {
         if (!winter.contains(written.date) || written.date <= decided) continue;
         const auto outcome = believedOutcome(written, hive, constants, setAside);
-        end = learning::WinterEnd{winter.seasonDay(outcome.date), outcome.date, outcome.alive, std::nullopt,
-                                  stores::defaultLogSd(stores::BeesSeen::CoveredCombs, constants), outcome.storesLeft};
+        end = learning::WinterEnd{winter.seasonDay(outcome.date),
+                                  outcome.date,
+                                  outcome.alive,
+                                  std::nullopt,
+                                  stores::defaultLogSd(stores::BeesSeen::CoveredCombs, constants),
+                                  outcome.storesLeft};
         if (outcome.coveredCombs && *outcome.coveredCombs > 0 && !asked.boxes.empty())
-            end->bees = stores::beesFrom(stores::BeesSeen::CoveredCombs, *outcome.coveredCombs, asked.combs, asked.boxes.front());
+            end->bees = stores::beesFrom(stores::BeesSeen::CoveredCombs, *outcome.coveredCombs, asked.combs,
+                                         asked.boxes.front());
     }
     for (const auto& fate : records.fates)
         if (!end && fate.fate == book::FateKind::Dead && winter.contains(fate.date) && fate.date > decided)
@@ -161,12 +170,15 @@ constexpr SeasonDay november{-61};
 } // namespace
 
 bool mayLead(const Winter& winter, Date asOf) { return winter.contains(asOf) && winter.seasonDay(asOf) >= november; }
-bool followLeads(const FollowReading& reading) { return reading.asOf > reading.decided && mayLead(reading.winter, reading.asOf); }
+bool followLeads(const FollowReading& reading) {
+    return reading.asOf > reading.decided && mayLead(reading.winter, reading.asOf);
+}
 
 std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::YardId yard, book::ColonyId colony) {
     if (!learned.yards.contains(yard.number)) return std::nullopt;
     book::LearnedRecord record;
-    const auto factors = learned.bees.multipliers(static_cast<std::uint64_t>(yard.number), static_cast<std::uint64_t>(colony.number));
+    const auto factors =
+        learned.bees.multipliers(static_cast<std::uint64_t>(yard.number), static_cast<std::uint64_t>(colony.number));
     if (factors && learned.winters > 0) {
         record.winters = learned.winters;
         record.use = factors->use, record.useLogSd = factors->useLogSd;
@@ -179,10 +191,11 @@ std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::Y
     return record == book::LearnedRecord{} ? std::nullopt : std::optional(record);
 }
 
-book::ColonyCase learnedCase(const book::ColonyHistory& history, const std::vector<book::Yard>& yards, const ReferenceData& reference, Date asOf,
-                             const BookLearned* learned) {
+book::ColonyCase learnedCase(const book::ColonyHistory& history, const std::vector<book::Yard>& yards,
+                             const ReferenceData& reference, Date asOf, const BookLearned* learned) {
     auto record = book::caseOf(history, yards, reference, asOf);
-    if (learned) record.learned = learnedOf(*learned, book::yardOn(history.colony, history.moves, asOf), history.colony.id);
+    if (learned)
+        record.learned = learnedOf(*learned, book::yardOn(history.colony, history.moves, asOf), history.colony.id);
     return record;
 }
 
@@ -196,8 +209,8 @@ Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, D
     });
 }
 
-Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards, const ReferenceData& reference, Date asOf,
-                                     const BookLearned* learned) {
+Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards,
+                                     const ReferenceData& reference, Date asOf, const BookLearned* learned) {
     auto now = book::caseOf(history, yards.yards, reference, asOf);
     const auto where = siteAndSeasonOf(now, {}, reference);
     if (!where) return where.problems();
@@ -206,10 +219,14 @@ Outcome<FollowReading> followReading(const book::ColonyHistory& history, const b
     auto autumn = learnedCase(history, yards.yards, reference, decided, learned);
     const auto then = siteOf(autumn.site, {}, reference);
     if (then && then->curve.hemisphere() != where->winter.hemisphere())
-        return Problem{ProblemKind::Input, {}, fmt::format("it was moved to the other half of the earth after {}", decided.iso()),
+        return Problem{ProblemKind::Input,
+                       {},
+                       fmt::format("it was moved to the other half of the earth after {}", decided.iso()),
                        "a look after the move: the winter there is another one"};
     const auto yard = book::yardOn(history.colony, history.moves, asOf);
-    return FollowReading{std::move(records), yard, yards.measuredIn(yard, asOf), asOf, decided, where->winter, std::move(now), std::move(autumn)};
+    return FollowReading{
+        std::move(records), yard, yards.measuredIn(yard, asOf), asOf, decided, where->winter, std::move(now),
+        std::move(autumn)};
 }
 
 Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned) {
@@ -222,22 +239,25 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
     });
 }
 
-Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                       EndOfWinter end, std::stop_token stop) {
+Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference,
+                                       winter::Sampling sampling, int threads, EndOfWinter end, std::stop_token stop) {
     const auto& records = reading.records;
     const Winter& winter = reading.winter;
     const book::ColonyCase autumn = asDecided(reading.autumn, fedThatEvening(records, reading.decided, reference));
     auto question = questionOf(autumn, {}, reference, static_cast<std::uint64_t>(records.colony.id.number));
     if (!question) return question.problems();
-    FollowedColony result{records.colony, std::move(*question), {}, std::nullopt, std::nullopt, deadHiveOf(records, winter)};
+    FollowedColony result{records.colony, std::move(*question), {},
+                          std::nullopt,   std::nullopt,         deadHiveOf(records, winter)};
     auto weighed = advice::weigh(result.autumn, reference.constants, sampling, threads, stop);
     if (!weighed) return result;
     result.advice = std::move(weighed->advice);
     if (!result.advice.refusals.empty() || !result.advice.estimate) return result;
     std::vector<Remark> ofEnd;
-    result.end = endOf(records, result.autumn, reading.decided, boundsOfCase(reading.autumn, reference), reference.constants, ofEnd);
+    result.end = endOf(records, result.autumn, reading.decided, boundsOfCase(reading.autumn, reference),
+                       reference.constants, ofEnd);
     tracking::FollowQuestion follow =
-        questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)), reference.constants);
+        questionFrom(result.autumn, result.advice, std::max(result.autumn.asOf, winter.seasonDay(reading.asOf)),
+                     reference.constants);
     follow.year = winter;
     follow.setAside.insert(follow.setAside.end(), ofEnd.begin(), ofEnd.end());
     follow.treated = follow.treated || reading.now.hive.treated || !reading.now.treatments.empty();

@@ -26,14 +26,14 @@ struct BookLearned {
 std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::YardId yard, book::ColonyId colony);
 
 //! The case of a colony on a day with what was learned of it: the one way from a book to a question. `learned` may be nothing.
-book::ColonyCase learnedCase(const book::ColonyHistory& history, const std::vector<book::Yard>& yards, const ReferenceData& reference, Date asOf,
-                             const BookLearned* learned);
+book::ColonyCase learnedCase(const book::ColonyHistory& history, const std::vector<book::Yard>& yards,
+                             const ReferenceData& reference, Date asOf, const BookLearned* learned);
 Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
 
 //! All that following a colony on a day rests on.
 struct FollowReading {
-    book::ColonyHistory records; //!< up to the day
-    book::YardId yard{};         //!< where it stands on the day
+    book::ColonyHistory records;               //!< up to the day
+    book::YardId yard{};                       //!< where it stands on the day
     std::vector<book::DayTemperature> weather; //!< measured in that yard up to the day, ascending, one a day
     Date asOf, decided;
     Winter winter{Hemisphere::North, 2000};
@@ -58,8 +58,8 @@ struct FollowedColony {
 
 //! Followed from the day of the last advice acted on in that winter, else from the last look before the solstice that saw bees and
 //! combs, else from the first after it. `learned` (of the book, may be nothing) goes into the autumn's case. Problems: those of the case.
-Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards, const ReferenceData& reference, Date asOf,
-                                     const BookLearned* learned);
+Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards,
+                                     const ReferenceData& reference, Date asOf, const BookLearned* learned);
 //! The same, read in one transaction. Problems: those of the book, no such colony.
 Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
 
@@ -71,8 +71,9 @@ enum class EndOfWinter { Counts, LeftOut };
 //! neither ticked off nor struck out and what is written down as fed since falls a kilogram or more short of all that was planned by then. The winter's end is an observation too unless
 //! it is left out. Measured days of the yard's weather count from the season's first day on.
 //! Problems: those of the case. Where stopped there is no question. Tested: tests/answer/followed_colony_test.cpp.
-Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                       EndOfWinter end = EndOfWinter::Counts, std::stop_token stop = {});
+Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference,
+                                       winter::Sampling sampling, int threads, EndOfWinter end = EndOfWinter::Counts,
+                                       std::stop_token stop = {});
 //! Both in one.
 Outcome<FollowedColony> followedColony(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned,
                                        winter::Sampling sampling, int threads, EndOfWinter end = EndOfWinter::Counts);

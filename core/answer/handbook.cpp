@@ -32,7 +32,9 @@ Rule ruleOf(const PublishedRule& published, const ReferenceData& reference) {
     const auto space = published.condition.rfind(' ');
     const Station* station = reference.station(published.condition.substr(space + 1));
     require(station != nullptr, "rule {} names no station", published.id);
-    return {{middle, middle - kilograms(reference.decisions.handbookReserve), published.region, published.id, published.source}, station};
+    return {{middle, middle - kilograms(reference.decisions.handbookReserve), published.region, published.id,
+             published.source},
+            station};
 }
 
 std::vector<Rule> rulesOf(Hemisphere hemisphere, const ReferenceData& reference) {
@@ -60,7 +62,8 @@ HandbookFigure handbookFor(const climate::Site& site, const ReferenceData& refer
     const auto far = [&](const Rule& rule) {
         return climate::distanceKm(here->latitude, here->longitude, rule.station->latitude, rule.station->longitude);
     };
-    return std::min_element(rules.begin(), rules.end(), [&](const Rule& a, const Rule& b) { return far(a) < far(b); })->figure;
+    return std::min_element(rules.begin(), rules.end(), [&](const Rule& a, const Rule& b) { return far(a) < far(b); })
+        ->figure;
 }
 
 } // namespace winterlarder::answer

@@ -42,7 +42,8 @@ stores::Walls walls(book::Shell shell) {
 // ---- combs --------------------------------------------------------------------------------------------------------
 
 // Box by box from the floor; what is not listed is not built.
-std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes, const ReferenceData& reference) {
+std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes,
+                                      const ReferenceData& reference) {
     std::vector<stores::Comb> combs;
     const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
     if (!list) return combs;

@@ -34,12 +34,14 @@ std::vector<learning::DayWeight> scaleWeights(const tracking::FollowQuestion& qu
 
 // A winter is learned from in a yard that learns, unless it was decided before the day from which it does.
 bool learnsFrom(const FollowReading& then, const std::vector<book::Yard>& yards) {
-    const auto yard = std::find_if(yards.begin(), yards.end(), [&](const book::Yard& each) { return each.id == then.yard; });
+    const auto yard =
+        std::find_if(yards.begin(), yards.end(), [&](const book::Yard& each) { return each.id == then.yard; });
     return yard != yards.end() && yard->learn && !(yard->learnSince && then.decided < *yard->learnSince);
 }
 
 // Winters of one colony before the one that contains the day: all of them out of its one history.
-void addPast(BookPast& past, const book::ColonyHistory& history, const book::YardsOfBook& yards, const ReferenceData& reference, Date asOf) {
+void addPast(BookPast& past, const book::ColonyHistory& history, const book::YardsOfBook& yards,
+             const ReferenceData& reference, Date asOf) {
     const auto today = followReading(history, yards, reference, asOf, nullptr);
     if (!today) return;
     const auto& winter = today->winter;
@@ -47,7 +49,8 @@ void addPast(BookPast& past, const book::ColonyHistory& history, const book::Yar
     const SeasonDay winterOver{static_cast<int>(rules.winterOverDay)};
     for (const int autumn : autumnsOf(today->records, winter.hemisphere())) {
         if (autumn >= winter.autumn() || autumn < winter.autumn() - static_cast<int>(rules.pastWinters)) continue;
-        auto then = followReading(history, yards, reference, Winter(winter.hemisphere(), autumn).date(winterOver), nullptr);
+        auto then =
+            followReading(history, yards, reference, Winter(winter.hemisphere(), autumn).date(winterOver), nullptr);
         if (!then || !learnsFrom(*then, yards.yards)) continue;
         const auto yard = then->yard;
         past.winters.push_back({history.colony.id, history.colony.name, yard, autumn, std::move(then).value()});
@@ -65,7 +68,8 @@ Outcome<BookPast> readPastOf(book::Book& from, Date asOf) {
     const auto around = book::yardsOf(from);
     if (!around) return past; // who asks about a winter is told why it cannot be followed
     for (const auto& colony : *colonies)
-        if (const auto history = book::historyOf(from, colony.id)) addPast(past, *history, *around, from.reference(), asOf);
+        if (const auto history = book::historyOf(from, colony.id))
+            addPast(past, *history, *around, from.reference(), asOf);
     std::stable_sort(past.winters.begin(), past.winters.end(),
                      [](const PastReading& a, const PastReading& b) { return a.autumn < b.autumn; });
     return past;
@@ -81,34 +85,41 @@ winter::Sampling forLearning(winter::Sampling asked, const DecisionConstants& ru
     return {asked.seed, std::min(asked.winters, static_cast<int>(rules.learningWinters))};
 }
 
-std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                             std::stop_token stop) {
-    auto followed = followedColony(past.reading, reference, forLearning(sampling, reference.decisions), threads, EndOfWinter::LeftOut, stop);
+std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference,
+                                             winter::Sampling sampling, int threads, std::stop_token stop) {
+    auto followed = followedColony(past.reading, reference, forLearning(sampling, reference.decisions), threads,
+                                   EndOfWinter::LeftOut, stop);
     if (!followed || !tells(*followed)) return std::nullopt;
-    return PastColonyWinter{past.colony, past.name, past.yard, past.autumn, {std::move(*followed->question), followed->end},
+    return PastColonyWinter{past.colony,
+                            past.name,
+                            past.yard,
+                            past.autumn,
+                            {std::move(*followed->question), followed->end},
                             handbookFor(*followed->autumn.site, reference)};
 }
 
-std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                 Score score, std::stop_token stop) {
+std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ReferenceData& reference,
+                                 winter::Sampling sampling, int threads, Score score, std::stop_token stop) {
     const ModelConstants& constants = reference.constants;
     const winter::Sampling fewer = forLearning(sampling, reference.decisions);
     const auto says = learning::evidenceOf(past.winter, constants, fewer, threads, stop);
     if (!says) return std::nullopt;
     WinterTold told{*says, learning::forageTurn(scaleWeights(past.winter.question), constants), std::nullopt};
-    if (score == Score::Told) told.score = learning::scoreOf(past.winter, past.handbook.use, constants, fewer, threads, stop);
+    if (score == Score::Told)
+        told.score = learning::scoreOf(past.winter, past.handbook.use, constants, fewer, threads, stop);
     return told;
 }
 
-BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told, const std::set<std::int64_t>& yards,
-                  const ModelConstants& constants) {
+BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told,
+                  const std::set<std::int64_t>& yards, const ModelConstants& constants) {
     std::vector<learning::ColonyWinter> evidence;
     std::map<std::int64_t, std::vector<learning::ForageSeen>> turns;
     std::map<std::int64_t, const tracking::FollowQuestion*> lastQuestion;
     std::set<int> autumns;
     for (std::size_t i = 0; i < winters.size(); ++i) {
         const auto& past = *winters[i];
-        evidence.push_back({static_cast<std::uint64_t>(past.yard.number), static_cast<std::uint64_t>(past.colony.number), told[i].evidence});
+        evidence.push_back({static_cast<std::uint64_t>(past.yard.number),
+                            static_cast<std::uint64_t>(past.colony.number), told[i].evidence});
         if (told[i].evidence.saysAnything()) autumns.insert(past.autumn);
         lastQuestion[past.yard.number] = &past.winter.question;
         if (told[i].turn) turns[past.yard.number].push_back(*told[i].turn);
@@ -119,19 +130,23 @@ BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std
     learned.bees = learning::learn(evidence, constants);
     for (const auto& [yard, seen] : turns) {
         const auto& winter = lastQuestion.at(yard)->winter;
-        learned.forage[yard] = learning::learnForage(seen, winter.season, winter.curve.variability().seasonOffsetSd, constants);
+        learned.forage[yard] =
+            learning::learnForage(seen, winter.season, winter.curve.variability().seasonOffsetSd, constants);
     }
     return learned;
 }
 
 namespace {
 
-std::string winterName(const std::string& colony, int autumn) { return fmt::format("the winter of {} of {}", autumn, colony); }
+std::string winterName(const std::string& colony, int autumn) {
+    return fmt::format("the winter of {} of {}", autumn, colony);
+}
 
 } // namespace
 
-Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                              Score score, const std::string& file, std::stop_token stop) {
+Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference,
+                                              winter::Sampling sampling, int threads, Score score,
+                                              const std::string& file, std::stop_token stop) {
     return caught({file, 0, 0}, winterName(past.name, past.autumn), [&]() -> Outcome<std::optional<ToldWinter>> {
         auto winter = pastWinterOf(past, reference, sampling, threads, stop);
         if (!winter || stop.stop_requested()) return std::optional<ToldWinter>();
@@ -160,12 +175,14 @@ Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampl
     return result;
 }
 
-ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ReferenceData& reference, winter::Sampling sampling, int threads) {
+ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ReferenceData& reference,
+                         winter::Sampling sampling, int threads) {
     using Scored = std::optional<learning::ForecastScore>;
     ScoredWinters scored;
     for (const auto& past : winters) {
         const auto score = caught({}, winterName(past.name, past.autumn), [&]() -> Outcome<Scored> {
-            return learning::scoreOf(past.winter, past.handbook.use, reference.constants, forLearning(sampling, reference.decisions), threads);
+            return learning::scoreOf(past.winter, past.handbook.use, reference.constants,
+                                     forLearning(sampling, reference.decisions), threads);
         });
         if (!score) scored.problems.push_back(score.problems().front());
         else if (*score) scored.winters.push_back({&past, **score});

@@ -43,8 +43,8 @@ struct PastColonyWinter {
 };
 
 //! A winter counts where it can be followed and something was seen after the decision, or its end is known; nothing else.
-std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                             std::stop_token stop = {});
+std::optional<PastColonyWinter> pastWinterOf(const PastReading& past, const ReferenceData& reference,
+                                             winter::Sampling sampling, int threads, std::stop_token stop = {});
 
 //! Winters simulated for learning: learningWinters, fewer where fewer are asked for.
 winter::Sampling forLearning(winter::Sampling asked, const DecisionConstants& rules);
@@ -57,8 +57,8 @@ struct WinterTold {
 };
 enum class Score { LeftOut, Told };
 //! Nothing where stopped.
-std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                 Score score, std::stop_token stop = {});
+std::optional<WinterTold> toldBy(const PastColonyWinter& past, const ReferenceData& reference,
+                                 winter::Sampling sampling, int threads, Score score, std::stop_token stop = {});
 
 //! A past winter and what it tells.
 struct ToldWinter {
@@ -67,12 +67,13 @@ struct ToldWinter {
 };
 //! Nothing where it says nothing, or was stopped. An exception is a problem of kind Internal that names the winter, so that one that breaks
 //! never ends the others. `file`: of the book, for the problem.
-Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference, winter::Sampling sampling, int threads,
-                                              Score score, const std::string& file, std::stop_token stop = {});
+Outcome<std::optional<ToldWinter>> toldWinter(const PastReading& past, const ReferenceData& reference,
+                                              winter::Sampling sampling, int threads, Score score,
+                                              const std::string& file, std::stop_token stop = {});
 
 //! Adds up what winters told, in the order they came; `told` beside `winters`. Used in the yards that learn.
-BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told, const std::set<std::int64_t>& yards,
-                  const ModelConstants& constants);
+BookLearned addUp(const std::vector<const PastColonyWinter*>& winters, const std::vector<WinterTold>& told,
+                  const std::set<std::int64_t>& yards, const ModelConstants& constants);
 
 //! A winter whose records fit none that was simulated, so that nothing was learned from it.
 struct WinterThatFitsNone {
@@ -84,7 +85,7 @@ struct WinterThatFitsNone {
 struct LearnedBook {
     std::vector<PastColonyWinter> winters;
     BookLearned learned;
-    Problems problems;             //!< winters that could not be computed; they are left out of the rest
+    Problems problems; //!< winters that could not be computed; they are left out of the rest
     std::vector<WinterThatFitsNone> fitNone{};
 };
 //! Problems: those of the book. A winter that breaks never ends the others. Tested: tests/answer/followed_colony_test.cpp.
@@ -99,7 +100,7 @@ struct ScoredWinters {
     std::vector<ScoredWinter> winters;
     Problems problems; //!< of winters that could not be computed
 };
-ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ReferenceData& reference, winter::Sampling sampling,
-                         int threads);
+ScoredWinters scoredFrom(const std::vector<PastColonyWinter>& winters, const ReferenceData& reference,
+                         winter::Sampling sampling, int threads);
 
 } // namespace winterlarder::answer

@@ -12,7 +12,8 @@ namespace winterlarder::answer {
 namespace {
 
 std::optional<book::FeedRecord> feedOf(const book::PlannedVisit& visit) {
-    if (visit.fondant) return book::FeedRecord{.date = visit.date, .kind = book::FeedKind::Fondant, .fondant = visit.fondant};
+    if (visit.fondant)
+        return book::FeedRecord{.date = visit.date, .kind = book::FeedKind::Fondant, .fondant = visit.fondant};
     if (visit.sugar) return book::FeedRecord{.date = visit.date, .kind = book::FeedKind::Syrup, .sugar = visit.sugar};
     return std::nullopt;
 }
@@ -22,18 +23,22 @@ bool ofTheAdvice(const book::PlannedVisit& visit, const WinterSpan& span) {
     return visit.advice && advice && advice->id == *visit.advice;
 }
 
-bool withinSpan(const book::PlannedVisit& visit, const WinterSpan& span) { return span.winter.contains(visit.date) && visit.date >= span.decided; }
+bool withinSpan(const book::PlannedVisit& visit, const WinterSpan& span) {
+    return span.winter.contains(visit.date) && visit.date >= span.decided;
+}
 
 // Visits of the plan acted on, and those of the keeper's own, whose day is past.
 void fillUnticked(tracking::FollowQuestion& question, const WinterSpan& span) {
     Mass planned{0}, given{0};
     std::vector<tracking::UntickedVisit> open;
     for (const auto& visit : span.records.visits) {
-        const bool counts = withinSpan(visit, span) && visit.date < span.asOf && (!visit.advice || ofTheAdvice(visit, span));
+        const bool counts =
+            withinSpan(visit, span) && visit.date < span.asOf && (!visit.advice || ofTheAdvice(visit, span));
         const auto feed = feedOf(visit);
         if (!counts || !feed || visit.state == book::VisitState::Skipped) continue;
         planned += storesOfFeed(*feed);
-        if (visit.state == book::VisitState::Planned) open.push_back({span.winter.seasonDay(visit.date), visit.date, storesOfFeed(*feed)});
+        if (visit.state == book::VisitState::Planned)
+            open.push_back({span.winter.seasonDay(visit.date), visit.date, storesOfFeed(*feed)});
     }
     for (const auto& step : question.steps)
         if (step.kind == tracking::KnownStep::Kind::Feed) given += step.change;
@@ -45,7 +50,8 @@ void fillUnticked(tracking::FollowQuestion& question, const WinterSpan& span) {
 // Nothing was planned in the book: what was fed and taken before the solstice is what the keeper had in mind.
 void planWhatWasDone(tracking::FollowQuestion& question) {
     for (const auto& step : question.steps)
-        if (step.kind != tracking::KnownStep::Kind::Equipment && step.day <= climate::solstice) question.planned.push_back({step.day, step.change});
+        if (step.kind != tracking::KnownStep::Kind::Equipment && step.day <= climate::solstice)
+            question.planned.push_back({step.day, step.change});
 }
 
 } // namespace
@@ -57,7 +63,8 @@ Problems fillPlan(tracking::FollowQuestion& question, const WinterSpan& span) {
     planned.weighedInOtherHive.clear();
     planned.feeds.clear();
     for (const auto& visit : span.records.visits)
-        if (const auto feed = feedOf(visit); feed && ofTheAdvice(visit, span) && withinSpan(visit, span)) planned.feeds.push_back(*feed);
+        if (const auto feed = feedOf(visit); feed && ofTheAdvice(visit, span) && withinSpan(visit, span))
+            planned.feeds.push_back(*feed);
     const auto plain = questionOf(planned, {}, span.reference, 0);
     if (!plain) return plain.problems();
     for (const auto& feed : plain->feeds) question.planned.push_back({feed.day, feed.stores});

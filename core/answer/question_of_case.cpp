@@ -24,20 +24,20 @@ void fillPlaceAndTime(ColonyQuestion& question, const book::ColonyCase& record, 
     question.asOf = where.winter.seasonDay(record.asOf);
     question.lookedOn = where.winter.nearestSeasonDay(record.lookedOn.value_or(record.asOf));
     question.site = where.site;
-    if (where.site)
-        question.season = where.season;
-    else
-        question.refusals.push_back(RefusalKind::FarFromStations);
+    if (where.site) question.season = where.season;
+    else question.refusals.push_back(RefusalKind::FarFromStations);
 }
 
 } // namespace
 
-Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference) {
+Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places,
+                        const ReferenceData& reference) {
     Problems problems;
     const auto check = [&](const std::string& id, const char* path, std::size_t i) {
         if (!reference.format(id))
             problems.push_back({ProblemKind::Input, places.of(fmt::format("{}[{}].format", path, i)),
-                                fmt::format("there is no hive format {}", exchange::inQuotes(id)), "one that winterlarder-cli hive-formats lists"});
+                                fmt::format("there is no hive format {}", exchange::inQuotes(id)),
+                                "one that winterlarder-cli hive-formats lists"});
     };
     for (std::size_t i = 0; i < record.hive.boxes.size(); ++i)
         if (const auto* id = std::get_if<std::string>(&record.hive.boxes[i].format)) check(*id, "hive.boxes", i);
@@ -52,7 +52,8 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
                                    const std::vector<HiveChange>& changes) {
     Problems problems = unknownFormats(said, places, reference);
     if (!problems.empty()) return problems;
-    if (said.hive.boxes.empty()) return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
+    if (said.hive.boxes.empty())
+        return Problem{ProblemKind::Input, places.of("hive"), "the hive has no box", "its boxes, from the floor up"};
     auto [record, setAside] = believed(said, reference, changes);
     const auto where = siteAndSeasonOf(record, places, reference);
     if (!where) problems = where.problems();
@@ -83,7 +84,8 @@ Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, cons
                                    std::uint64_t positionInBatch, const DoubtInWords& inWords, int firstLine) {
     exchange::CaseReading reading = exchange::readCaseWithPlaces(text, std::move(file), reference, firstLine);
     if (reading.problems.empty()) {
-        if (auto impossible = impossibleRecords(*reading.record, reading.places, reference, inWords); !impossible.empty()) {
+        if (auto impossible = impossibleRecords(*reading.record, reading.places, reference, inWords);
+            !impossible.empty()) {
             sortByPlace(impossible);
             return impossible;
         }

@@ -36,7 +36,8 @@ Outcome<advice::ColonyQuestion> questionOf(const book::ColonyCase& record, const
                                            const std::vector<HiveChange>& changes = {});
 
 //! A fault for every hive format, of a box or a comb, that is not shipped: a book may have come from anywhere.
-Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference);
+Problems unknownFormats(const book::ColonyCase& record, const exchange::CasePlaces& places,
+                        const ReferenceData& reference);
 
 //! A question read from the text of a case, and the records it was made from.
 struct ReadQuestion {

@@ -49,7 +49,8 @@ public:
     void add(const scale::ProposedRecord& proposed) {
         switch (proposed.sort) {
         case scale::ProposedRecord::Sort::Harvest: return addHarvest(proposed);
-        case scale::ProposedRecord::Sort::Feed: return ratio_ ? addFeed(proposed) : addWork(proposed, "fed, of what is not known; from the scale's log");
+        case scale::ProposedRecord::Sort::Feed:
+            return ratio_ ? addFeed(proposed) : addWork(proposed, "fed, of what is not known; from the scale's log");
         case scale::ProposedRecord::Sort::Manipulation: return addWork(proposed, origin);
         }
     }
@@ -63,13 +64,19 @@ private:
     void addFeed(const scale::ProposedRecord& proposed) {
         if (known_.fed.contains(proposed.date)) return void(++made.left);
         const double sugarShare = ratio_->sugarPerWater / (1 + ratio_->sugarPerWater);
-        book::FeedRecord feed{proposed.date, book::FeedKind::Syrup, proposed.change * sugarShare, {}, ratio_->printed, {}};
+        book::FeedRecord feed{
+            proposed.date, book::FeedKind::Syrup, proposed.change * sugarShare, {}, ratio_->printed, {}};
         made.feeds.push_back({.colony = made.colony, .feed = std::move(feed), .note = origin});
     }
     void addWork(const scale::ProposedRecord& proposed, const char* note) {
         if (known_.worked.contains(proposed.date)) return void(++made.left);
-        const auto what = proposed.change > Mass(0) ? book::ManipulationKind::BoxesAdded : book::ManipulationKind::BoxesRemoved;
-        made.works.push_back({.colony = made.colony, .date = proposed.date, .what = what, .weightChange = proposed.change, .note = note});
+        const auto what =
+            proposed.change > Mass(0) ? book::ManipulationKind::BoxesAdded : book::ManipulationKind::BoxesRemoved;
+        made.works.push_back({.colony = made.colony,
+                              .date = proposed.date,
+                              .what = what,
+                              .weightChange = proposed.change,
+                              .note = note});
     }
 
     std::optional<feeding::Ratio> ratio_;
@@ -91,7 +98,8 @@ Outcome<ScaleRecords> scaleRecordsOf(book::Book& from, book::ColonyId colony, co
 book::Together ScaleRecords::asOneStep() const {
     book::Together step{"add scale log", {}};
     const auto add = [&step](const auto& entries) {
-        for (const auto& entry : entries) step.edits.emplace_back(book::Add<std::remove_cvref_t<decltype(entry)>>{entry});
+        for (const auto& entry : entries)
+            step.edits.emplace_back(book::Add<std::remove_cvref_t<decltype(entry)>>{entry});
     };
     add(weighings);
     add(feeds);

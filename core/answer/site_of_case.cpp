@@ -55,8 +55,7 @@ Outcome<climate::GivenDates> givenDates(const book::SeasonRecord& record, const 
     for (const auto& row : dateKeys) {
         const auto& date = record.*(row.first.second);
         if (!date) continue;
-        if (winter.contains(*date))
-            given.*(row.second) = winter.seasonDay(*date);
+        if (winter.contains(*date)) given.*(row.second) = winter.seasonDay(*date);
         else
             problems.push_back(
                 {ProblemKind::Input, places.of(fmt::format("season.{}", row.first.first)),
@@ -77,8 +76,7 @@ Problem placed(Problem problem, const exchange::CasePlaces& places) {
     bool first = true;
     for (std::size_t i = 0; i < problem.detail.size();) {
         std::size_t end = i;
-        while (end < problem.detail.size() && isKeyByte(problem.detail[end]))
-            ++end;
+        while (end < problem.detail.size() && isKeyByte(problem.detail[end])) ++end;
         const std::string word = problem.detail.substr(i, end - i);
         const auto found = word.empty() ? places.byPath.end() : places.byPath.find("season." + word);
         if (found != places.byPath.end()) {
@@ -104,8 +102,7 @@ Outcome<climate::Site> siteOf(const book::SiteRecord& record, const exchange::Ca
     auto site = placeless(record, reference);
     if (site) return site;
     Problems problems = site.problems();
-    for (Problem& problem : problems)
-        problem.place = places.of("site");
+    for (Problem& problem : problems) problem.place = places.of("site");
     return problems;
 }
 
@@ -122,21 +119,22 @@ Outcome<SiteAndSeason> siteAndSeasonOf(const book::ColonyCase& record, const exc
                                  result.winter.seasonDay(record.asOf), reference.constants, result.winter);
     if (!dates) {
         Problems problems;
-        for (const Problem& problem : dates.problems())
-            problems.push_back(placed(problem, places));
+        for (const Problem& problem : dates.problems()) problems.push_back(placed(problem, places));
         return problems;
     }
     result.season = *dates;
     if (record.learned)
         result.season = learning::withForage(
-            *dates, {record.learned->forageShiftDays, record.learned->forageShiftSdDays, record.learned->forageYears}, reference.constants);
+            *dates, {record.learned->forageShiftDays, record.learned->forageShiftSdDays, record.learned->forageYears},
+            reference.constants);
     const bool ownClimateGiven = std::holds_alternative<book::OwnClimateRecord>(record.site.where);
     if (!ownClimateGiven) result.stationKm = site->distanceKm;
     if (!result.stationKm || *result.stationKm <= climate::farthestStationKm) result.site = *std::move(site);
     return result;
 }
 
-advice::Whereabouts whereaboutsOf(const book::SiteRecord& record, const std::optional<climate::Site>& site, const ReferenceData& reference) {
+advice::Whereabouts whereaboutsOf(const book::SiteRecord& record, const std::optional<climate::Site>& site,
+                                  const ReferenceData& reference) {
     advice::Whereabouts place;
     if (site) place.country = climate::countryCodeOf(site->stationId);
     if (const auto* id = std::get_if<std::string>(&record.where)) {

@@ -32,6 +32,7 @@ Outcome<SiteAndSeason> siteAndSeasonOf(const book::ColonyCase& record, const exc
                                        const ReferenceData& reference);
 
 //! Where tables of places look for it: its coordinates, and the country of the station used (none for an own climate without longitude).
-advice::Whereabouts whereaboutsOf(const book::SiteRecord& record, const std::optional<climate::Site>& site, const ReferenceData& reference);
+advice::Whereabouts whereaboutsOf(const book::SiteRecord& record, const std::optional<climate::Site>& site,
+                                  const ReferenceData& reference);
 
 } // namespace winterlarder::answer

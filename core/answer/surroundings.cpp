@@ -6,7 +6,8 @@
 namespace winterlarder::answer {
 
 Surroundings surroundingsOf(const book::ColonyHistory& history, const book::SiteRecord& site) {
-    return {history.colony, site, history.housings, history.looks, history.weighings, history.feeds, history.harvests, history.manipulations};
+    return {history.colony,    site,          history.housings, history.looks,
+            history.weighings, history.feeds, history.harvests, history.manipulations};
 }
 
 Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId id) {

@@ -28,15 +28,15 @@ Surroundings surroundingsOf(const book::ColonyHistory& history, const book::Site
 Outcome<Surroundings> surroundingsOf(book::Book& from, book::ColonyId colony);
 
 //! The surroundings with this entry, in place of the one of its number. Entries nothing is held against change nothing.
-template <class Entry>
-void put(Surroundings& known, const Entry& entry) {
+template <class Entry> void put(Surroundings& known, const Entry& entry) {
     const auto into = [&](auto& list) {
         if constexpr (std::is_same_v<typename std::remove_cvref_t<decltype(list)>::value_type, Entry>) {
             std::erase_if(list, [&](const Entry& other) { return other.id == entry.id; });
             list.push_back(entry);
         }
     };
-    into(known.housings), into(known.looks), into(known.weighings), into(known.feeds), into(known.harvests), into(known.manipulations);
+    into(known.housings), into(known.looks), into(known.weighings), into(known.feeds), into(known.harvests),
+        into(known.manipulations);
 }
 
 } // namespace winterlarder::answer

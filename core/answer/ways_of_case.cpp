@@ -12,7 +12,10 @@ feeding::Feeder feederOf(const std::optional<book::FeederRecord>& record, const 
     const book::FeederRecord chosen = record.value_or(book::FeederRecord{});
     const FeederType* type = reference.feeder(book::wordOf(chosen.kind));
     require(type != nullptr, "no feeder {}", book::wordOf(chosen.kind));
-    return {.capacity = chosen.capacity.value_or(type->capacity), .top = type->overAll, .touchesCluster = type->atCluster, .slow = type->slow};
+    return {.capacity = chosen.capacity.value_or(type->capacity),
+            .top = type->overAll,
+            .touchesCluster = type->atCluster,
+            .slow = type->slow};
 }
 
 // The shift of first forage is in the season already.
@@ -26,7 +29,8 @@ void fillLearned(advice::ColonyQuestion& question, const book::LearnedRecord& re
 void fillMites(advice::KeepersAnswers& answers, const book::ColonyCase& record) {
     answers.mitesPer100 = record.bees.mitesPer100;
     answers.mitesCounted = record.bees.mitesPer100 ? std::optional(true) : record.bees.mitesCounted;
-    answers.mitesTreated = record.bees.mitesTreated || record.treatments.empty() ? record.bees.mitesTreated : std::optional(true);
+    answers.mitesTreated =
+        record.bees.mitesTreated || record.treatments.empty() ? record.bees.mitesTreated : std::optional(true);
 }
 
 } // namespace
@@ -41,9 +45,11 @@ double flowShare(book::FlowStrength flow, const DecisionConstants& rules) {
     return 0;
 }
 
-void fillWays(advice::ColonyQuestion& question, const book::ColonyCase& record, const ReferenceData& reference, std::uint64_t positionInBatch) {
+void fillWays(advice::ColonyQuestion& question, const book::ColonyCase& record, const ReferenceData& reference,
+              std::uint64_t positionInBatch) {
     question.flowStrength = flowShare(record.site.autumnFlow.value_or(book::FlowStrength::None), reference.decisions);
-    if (record.site.autumnFlow == book::FlowStrength::Strong) question.flowLastDay = question.asOf + static_cast<int>(reference.decisions.strongFlowDays);
+    if (record.site.autumnFlow == book::FlowStrength::Strong)
+        question.flowLastDay = question.asOf + static_cast<int>(reference.decisions.strongFlowDays);
     question.feeder = feederOf(record.feeder, reference);
     question.visitEveryDays = record.wish.visitEveryDays;
     question.visitWeekdays = record.wish.visitWeekdays;

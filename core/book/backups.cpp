@@ -38,7 +38,8 @@ std::optional<Timestamp> timeOf(std::string name) {
 files::path freeName(const files::path& book, Timestamp now) {
     const auto folder = backupFolderOf(book);
     const auto backups = backupsOf(book);
-    const auto newest = std::find_if(backups.begin(), backups.end(), [&](const Backup& backup) { return backup.at == now; });
+    const auto newest =
+        std::find_if(backups.begin(), backups.end(), [&](const Backup& backup) { return backup.at == now; });
     if (newest == backups.end()) return folder / (nameOf(now) + ".larder");
     const auto suffix = newest->file.stem().string().substr(nameLength);
     int number = 1;
@@ -49,7 +50,8 @@ files::path freeName(const files::path& book, Timestamp now) {
 }
 
 Problem failed(const files::path& file, const std::string& why) {
-    return {ProblemKind::File, {file.string(), 0, 0}, "no backup could be made: " + why, "make room, or check the folder"};
+    return {
+        ProblemKind::File, {file.string(), 0, 0}, "no backup could be made: " + why, "make room, or check the folder"};
 }
 
 void copyInto(SQLite::Database& book, const files::path& file) {

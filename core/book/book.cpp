@@ -33,8 +33,8 @@ std::vector<SchemaPart> withoutTables(std::vector<SchemaPart> parts) {
     return parts;
 }
 
-void bringUpToDate(Store& store, int version, const std::vector<SchemaPart>& ours, const files::path& file, Timestamp now,
-                   std::vector<std::string>& notices) {
+void bringUpToDate(Store& store, int version, const std::vector<SchemaPart>& ours, const files::path& file,
+                   Timestamp now, std::vector<std::string>& notices) {
     const auto backup = makeBackup(store.database(), file, now);
     if (!backup) throw std::runtime_error(backup.problems().front().detail);
     migrate(store, version, migrations(), ours);
@@ -67,7 +67,8 @@ void takeLock(BookInside& inside, const Opening& opening) {
 Outcome<std::unique_ptr<Store>> openChecked(const files::path& file, OpenMode mode, const Limits& limits, Timestamp now,
                                             Access& access, std::vector<std::string>& notices) {
     std::error_code unknown;
-    if (!files::exists(file, unknown)) return fileProblem(file, "there is no such book", "check the name, or make a new book");
+    if (!files::exists(file, unknown))
+        return fileProblem(file, "there is no such book", "check the name, or make a new book");
     if (!files::is_regular_file(file, unknown)) return fileProblem(file, "this is not a file", "choose a .larder file");
     try {
         auto store = std::make_unique<Store>(file, mode);
@@ -77,8 +78,10 @@ Outcome<std::unique_ptr<Store>> openChecked(const files::path& file, OpenMode mo
         const auto ours = schemaOf(limits);
         const auto found = store->schema();
         const bool newer = version > schemaVersion, older = version < schemaVersion;
-        if (version < 1) return fileProblem(file, "the book has no version", "salvage what is readable into a new book");
-        auto comparison = compareSchema(newer || older ? withoutTables(found) : found, newer || older ? std::vector<SchemaPart>{} : ours);
+        if (version < 1)
+            return fileProblem(file, "the book has no version", "salvage what is readable into a new book");
+        auto comparison = compareSchema(newer || older ? withoutTables(found) : found,
+                                        newer || older ? std::vector<SchemaPart>{} : ours);
         if (!comparison.surprises.empty())
             return fileProblem(file, "this is not a book this program made: " + comparison.surprises.front(),
                                "do not use it; salvage takes over what is readable");
@@ -93,7 +96,8 @@ Outcome<std::unique_ptr<Store>> openChecked(const files::path& file, OpenMode mo
             try {
                 bringUpToDate(*store, static_cast<int>(version), ours, file, now, notices);
             } catch (const std::exception&) {
-                notices.emplace_back("some entries are outside what may be entered today; the book keeps its older limits");
+                notices.emplace_back(
+                    "some entries are outside what may be entered today; the book keeps its older limits");
             }
         }
         store->closeSchema();
@@ -129,7 +133,8 @@ Outcome<Book> Book::open(const files::path& file, const ReferenceData& reference
     auto inside = std::make_unique<BookInside>(fileBehind(file), reference);
     if (opening.purpose == OpenFor::Reading) inside->access = Access::AskedReadOnly;
     std::error_code unknown;
-    if (opening.purpose != OpenFor::Reading && files::is_regular_file(inside->file, unknown)) takeLock(*inside, opening);
+    if (opening.purpose != OpenFor::Reading && files::is_regular_file(inside->file, unknown))
+        takeLock(*inside, opening);
     if (!inside->lock)
         if (auto problem = takeBackInterrupted(inside->file, opening.opener)) return *std::move(problem);
     const auto mode = inside->lock ? OpenMode::Write : OpenMode::Read;

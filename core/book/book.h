@@ -51,14 +51,15 @@ struct Touched {
 
 //! What an edit did.
 struct Applied {
-    std::optional<StepId> step;    //!< the step of the history it is part of; nothing when it changed nothing, or merged away
-    std::vector<Touched> touched;  //!< each entry once; empty = nothing changed, nothing was recorded
-    PutEntries inverse;            //!< applying it restores what was there
-    std::vector<std::string> notices; //!< done, but the keeper should know: the daily backup failed, backups are dated ahead of now
+    //! the step of the history it is part of; nothing when it changed nothing, or merged away
+    std::optional<StepId> step;
+    std::vector<Touched> touched; //!< each entry once; empty = nothing changed, nothing was recorded
+    PutEntries inverse;           //!< applying it restores what was there
+    //! done, but the keeper should know: the daily backup failed, backups are dated ahead of now
+    std::vector<std::string> notices;
 
     //! Id of the first entry of the type that was added.
-    template <class Entry>
-    std::optional<Id<Entry>> added() const {
+    template <class Entry> std::optional<Id<Entry>> added() const {
         for (const auto& one : touched)
             if (one.kind == kindOf<Entry> && one.how == ChangeHow::Add) return Id<Entry>{one.id};
         return std::nullopt;
@@ -80,11 +81,13 @@ struct BookInside;
 class Book {
 public:
     //! Makes a new book; a file of that name is never overwritten. `reference` must outlive the book.
-    static Outcome<Book> create(const std::filesystem::path& file, const ReferenceData& reference, const Opening& opening);
+    static Outcome<Book> create(const std::filesystem::path& file, const ReferenceData& reference,
+                                const Opening& opening);
     //! Opens a book, migrating an older one (a backup is made first). A change that a killed program left half done is taken back, also
     //! where the book is only to be read. Problems: no such file, not a book, holds what no book holds, damaged (see
     //! book/salvage.h), an interrupted change that cannot be taken back.
-    static Outcome<Book> open(const std::filesystem::path& file, const ReferenceData& reference, const Opening& opening);
+    static Outcome<Book> open(const std::filesystem::path& file, const ReferenceData& reference,
+                              const Opening& opening);
 
     Book(Book&&) noexcept;
     Book& operator=(Book&&) noexcept;
@@ -155,8 +158,7 @@ private:
 };
 
 //! What several reads of a book make, as of one moment: an Outcome. See Book::together.
-template <class Read>
-auto readTogether(Book& book, Read read) -> decltype(read()) {
+template <class Read> auto readTogether(Book& book, Read read) -> decltype(read()) {
     std::optional<decltype(read())> made;
     const auto done = book.together([&] { made.emplace(read()); });
     if (!done) return done.problems();

@@ -55,21 +55,25 @@ Outcome<Applied> Book::restore(const files::path& backup, Timestamp now, const s
     auto other = openChecked(backup, OpenMode::Read, inside_->limits, now, access, notices);
     if (!other) return other.problems();
     if (access == Access::NewerVersion)
-        return Problem{ProblemKind::File, {backup.string(), 0, 0}, "a newer version of this program made it", "restore with that version"};
+        return Problem{ProblemKind::File,
+                       {backup.string(), 0, 0},
+                       "a newer version of this program made it",
+                       "restore with that version"};
     if (auto made = backUp(now); !made) return made.problems();
     auto& store = *inside_->store;
-    return carryOut(*inside_, now,
-                    [&]() -> Outcome<std::vector<Target>> {
-                        try {
-                            return differences(store, **other);
-                        } catch (const std::exception& error) {
-                            return problemOf(error, backup);
-                        }
-                    },
-                    [&](const std::vector<EntryChange>& changes) -> std::optional<StepId> {
-                        if (changes.empty()) return std::nullopt;
-                        return record(store, {now, who}, "restore backup", changes);
-                    });
+    return carryOut(
+        *inside_, now,
+        [&]() -> Outcome<std::vector<Target>> {
+            try {
+                return differences(store, **other);
+            } catch (const std::exception& error) {
+                return problemOf(error, backup);
+            }
+        },
+        [&](const std::vector<EntryChange>& changes) -> std::optional<StepId> {
+            if (changes.empty()) return std::nullopt;
+            return record(store, {now, who}, "restore backup", changes);
+        });
 }
 
 } // namespace winterlarder::book

@@ -37,7 +37,9 @@ Problems faultsOf(const Limits& limits, const std::vector<Target>& targets) {
         if (!target.row) continue;
         const auto& table = tableOf(target.kind);
         if (target.id < 1 || target.id > largestId)
-            problems.push_back({ProblemKind::Input, {}, fmt::format("{} {}: no entry has that number", table.singular, target.id),
+            problems.push_back({ProblemKind::Input,
+                                {},
+                                fmt::format("{} {}: no entry has that number", table.singular, target.id),
                                 fmt::format("1 to {}", largestId)});
         for (auto problem : limits.faults(table, *target.row)) {
             problem.detail = fmt::format("{} {}: {}", table.singular, target.id, problem.detail);
@@ -94,7 +96,8 @@ Problems brokenReferences(Store& store, const std::vector<EntryChange>& changes)
             const auto& column = table.columns[at];
             const auto* to = std::get_if<std::int64_t>(&change.after->values[at]);
             if (!column.refersTo || !to || store.exists(*column.refersTo, *to)) continue;
-            problems.push_back({ProblemKind::Input, {},
+            problems.push_back({ProblemKind::Input,
+                                {},
                                 fmt::format("{} {}: there is no {} {}", table.singular, change.id,
                                             tableOf(*column.refersTo).singular, *to),
                                 "name one that is in the book"});
@@ -123,10 +126,12 @@ Problem refusal(const Book& book) {
 std::vector<std::string> backUpOnceADay(BookInside& inside, Timestamp now) {
     if (inside.lastBackup == now.date()) return {};
     const auto backups = backupsOf(inside.file);
-    const bool made = std::any_of(backups.begin(), backups.end(), [&](const Backup& backup) { return backup.at.date() == now.date(); });
+    const bool made = std::any_of(backups.begin(), backups.end(),
+                                  [&](const Backup& backup) { return backup.at.date() == now.date(); });
     const bool wasEmpty = inside.store->number("SELECT count(*) FROM (SELECT 1 FROM steps LIMIT 1)") == 0;
     if (!made && !wasEmpty)
-        if (const auto backup = makeBackup(inside.store->database(), inside.file, now); !backup) return {backup.problems().front().detail};
+        if (const auto backup = makeBackup(inside.store->database(), inside.file, now); !backup)
+            return {backup.problems().front().detail};
     inside.lastBackup = now.date();
     return {};
 }
@@ -138,11 +143,13 @@ std::optional<std::string> backupsAhead(BookInside& inside, Timestamp now) {
     last.reset();
     if (!at || !isAhead(*at, now)) return std::nullopt;
     const auto backups = backupsOf(inside.file);
-    const auto ahead = std::count_if(backups.begin(), backups.end(), [&](const Backup& backup) { return isAhead(backup.at, now); });
+    const auto ahead =
+        std::count_if(backups.begin(), backups.end(), [&](const Backup& backup) { return isAhead(backup.at, now); });
     if (ahead == 0) return std::nullopt;
-    return fmt::format("{} of the backups are dated ahead of now, the last {}: the clock was ahead when they were made, or is behind now; new "
-                       "backups take their places first",
-                       ahead, backups.front().at.iso());
+    return fmt::format(
+        "{} of the backups are dated ahead of now, the last {}: the clock was ahead when they were made, or is behind now; new "
+        "backups take their places first",
+        ahead, backups.front().at.iso());
 }
 
 } // namespace
@@ -171,41 +178,45 @@ Outcome<Applied> Book::apply(const Edit& edit, Timestamp now, const std::string&
     if (!writable()) return refusal(*this);
     auto& store = *inside_->store;
     StoreReader reader(store);
-    return carryOut(*inside_, now,
-                    [&]() -> Outcome<std::vector<Target>> {
-                        auto targets = targetsOf(edit, who, reader);
-                        if (!targets) return targets;
-                        if (auto problems = faultsOfNewNames(store, *targets); !problems.empty()) return problems;
-                        return targets;
-                    },
-                    [&](const std::vector<EntryChange>& changes) -> std::optional<StepId> {
-                        if (changes.empty()) return std::nullopt;
-                        return record(store, {now, who}, verbOf(edit), changes);
-                    });
+    return carryOut(
+        *inside_, now,
+        [&]() -> Outcome<std::vector<Target>> {
+            auto targets = targetsOf(edit, who, reader);
+            if (!targets) return targets;
+            if (auto problems = faultsOfNewNames(store, *targets); !problems.empty()) return problems;
+            return targets;
+        },
+        [&](const std::vector<EntryChange>& changes) -> std::optional<StepId> {
+            if (changes.empty()) return std::nullopt;
+            return record(store, {now, who}, verbOf(edit), changes);
+        });
 }
 
 Outcome<Applied> Book::turnStep(Turned turned, Timestamp now, const std::string& who) {
     if (!writable()) return refusal(*this);
     auto& store = *inside_->store;
     std::optional<StepId> id;
-    return carryOut(*inside_, now,
-                    [&]() -> Outcome<std::vector<Target>> {
-                        id = turned == Turned::Back ? nextToUndo(store) : nextToRedo(store);
-                        if (!id) return std::vector<Target>{};
-                        return turn(store, *id, turned, {now, who});
-                    },
-                    [&](const std::vector<EntryChange>&) { return id; });
+    return carryOut(
+        *inside_, now,
+        [&]() -> Outcome<std::vector<Target>> {
+            id = turned == Turned::Back ? nextToUndo(store) : nextToRedo(store);
+            if (!id) return std::vector<Target>{};
+            return turn(store, *id, turned, {now, who});
+        },
+        [&](const std::vector<EntryChange>&) { return id; });
 }
 
 Outcome<Applied> Book::undo(Timestamp now, const std::string& who) { return turnStep(Turned::Back, now, who); }
 Outcome<Applied> Book::redo(Timestamp now, const std::string& who) { return turnStep(Turned::Forth, now, who); }
 
 bool Book::canUndo() {
-    const auto found = guarded<bool>(*inside_, [&]() -> Outcome<bool> { return nextToUndo(*inside_->store).has_value(); });
+    const auto found =
+        guarded<bool>(*inside_, [&]() -> Outcome<bool> { return nextToUndo(*inside_->store).has_value(); });
     return found && *found;
 }
 bool Book::canRedo() {
-    const auto found = guarded<bool>(*inside_, [&]() -> Outcome<bool> { return nextToRedo(*inside_->store).has_value(); });
+    const auto found =
+        guarded<bool>(*inside_, [&]() -> Outcome<bool> { return nextToRedo(*inside_->store).has_value(); });
     return found && *found;
 }
 

@@ -34,8 +34,7 @@ struct BookInside {
 };
 
 //! Runs work on the store; what it throws becomes a problem, and no read is left open.
-template <class Result>
-Outcome<Result> guarded(BookInside& inside, const std::function<Outcome<Result>()>& work) {
+template <class Result> Outcome<Result> guarded(BookInside& inside, const std::function<Outcome<Result>()>& work) {
     inside.store->startCall();
     try {
         return work();
@@ -49,8 +48,8 @@ Outcome<Result> guarded(BookInside& inside, const std::function<Outcome<Result>(
 
 //! Opens a file and makes sure that it is a book: application id, version, schema. Sets access to NewerVersion for those of newer
 //! releases. An older one is migrated: in the file when writing (a backup is made first), in memory when only reading.
-Outcome<std::unique_ptr<Store>> openChecked(const std::filesystem::path& file, OpenMode mode, const Limits& limits, Timestamp now,
-                                            Access& access, std::vector<std::string>& notices);
+Outcome<std::unique_ptr<Store>> openChecked(const std::filesystem::path& file, OpenMode mode, const Limits& limits,
+                                            Timestamp now, Access& access, std::vector<std::string>& notices);
 
 //! Carries targets out in one transaction and has them noted in the history.
 using Targets = std::function<Outcome<std::vector<Target>>()>;

@@ -15,8 +15,7 @@ namespace winterlarder::book {
 namespace {
 
 //! Runs the work inside a read transaction, so that an entry and its list are of one moment.
-template <class Result>
-Outcome<Result> ofOneMoment(BookInside& inside, const std::function<Outcome<Result>()>& work) {
+template <class Result> Outcome<Result> ofOneMoment(BookInside& inside, const std::function<Outcome<Result>()>& work) {
     return guarded<Result>(inside, [&]() -> Outcome<Result> {
         if (inside.inTogether) return work();
         SQLite::Transaction moment(inside.store->database());
@@ -26,8 +25,7 @@ Outcome<Result> ofOneMoment(BookInside& inside, const std::function<Outcome<Resu
     });
 }
 
-template <class Entry>
-Outcome<std::vector<Entry>> entriesOf(Store& store, const std::vector<std::int64_t>& ids) {
+template <class Entry> Outcome<std::vector<Entry>> entriesOf(Store& store, const std::vector<std::int64_t>& ids) {
     std::vector<Entry> entries;
     Problems problems;
     for (const auto id : ids) {
@@ -41,23 +39,25 @@ Outcome<std::vector<Entry>> entriesOf(Store& store, const std::vector<std::int64
     return entries;
 }
 
-template <class Entry>
-Outcome<Entry> named(Outcome<std::vector<Entry>> all, const std::string& name) {
+template <class Entry> Outcome<Entry> named(Outcome<std::vector<Entry>> all, const std::string& name) {
     if (!all) return all.problems();
     const auto what = tableOf(kindOf<Entry>).singular;
     std::vector<Entry> found;
     for (const auto& entry : *all)
         if (entry.name == name) found.push_back(entry);
     if (found.size() == 1) return found.front();
-    if (found.empty()) return Problem{ProblemKind::Input, {}, fmt::format("there is no {} called \"{}\"", what, name), "check the name"};
-    return Problem{ProblemKind::Input, {}, fmt::format("{} of them are called \"{}\"", found.size(), name), "rename all but one"};
+    if (found.empty())
+        return Problem{
+            ProblemKind::Input, {}, fmt::format("there is no {} called \"{}\"", what, name), "check the name"};
+    return Problem{
+        ProblemKind::Input, {}, fmt::format("{} of them are called \"{}\"", found.size(), name), "rename all but one"};
 }
 
-template <class Entry>
-void checkRows(BookInside& inside, std::vector<std::string>& faults) {
+template <class Entry> void checkRows(BookInside& inside, std::vector<std::string>& faults) {
     const auto& table = tableOf(kindOf<Entry>);
     inside.store->each(kindOf<Entry>, [&](std::int64_t id, Row row) {
-        if (id < 1 || id > largestId) faults.push_back(fmt::format("{} {}: its number is not from 1 to {}", table.singular, id, largestId));
+        if (id < 1 || id > largestId)
+            faults.push_back(fmt::format("{} {}: its number is not from 1 to {}", table.singular, id, largestId));
         const auto entry = entryOf<Entry>(id, row);
         if (!entry)
             for (const auto& problem : entry.problems()) faults.push_back(problem.detail);
@@ -75,8 +75,8 @@ void checkAllRows(BookInside& inside, std::vector<std::string>& faults, std::tup
 void checkNumbers(Store& store, std::vector<std::string>& faults) {
     for (const auto& id : store.texts(fmt::format("SELECT id FROM steps WHERE id NOT BETWEEN 1 AND {}", largestId)))
         faults.push_back(fmt::format("step {} of the history: its number is not from 1 to {}", id, largestId));
-    for (const auto& table : store.texts(fmt::format("SELECT name FROM sqlite_sequence WHERE typeof(seq) <> 'integer' OR seq NOT BETWEEN 0 AND {}",
-                                                     largestId)))
+    for (const auto& table : store.texts(fmt::format(
+             "SELECT name FROM sqlite_sequence WHERE typeof(seq) <> 'integer' OR seq NOT BETWEEN 0 AND {}", largestId)))
         faults.push_back(fmt::format("{}: the count of numbers given is not from 0 to {}", table, largestId));
 }
 
@@ -95,8 +95,7 @@ void checkHistory(Store& store, std::vector<std::string>& faults) {
 
 } // namespace
 
-template <class Entry>
-Outcome<std::optional<Entry>> Book::find(Id<Entry> id) {
+template <class Entry> Outcome<std::optional<Entry>> Book::find(Id<Entry> id) {
     return ofOneMoment<std::optional<Entry>>(*inside_, [&]() -> Outcome<std::optional<Entry>> {
         const auto row = inside_->store->row(kindOf<Entry>, id.number);
         if (!row) return std::optional<Entry>{};
@@ -106,22 +105,20 @@ Outcome<std::optional<Entry>> Book::find(Id<Entry> id) {
     });
 }
 
-template <class Entry>
-Outcome<std::vector<Entry>> Book::all() {
+template <class Entry> Outcome<std::vector<Entry>> Book::all() {
     return ofOneMoment<std::vector<Entry>>(
         *inside_, [&] { return entriesOf<Entry>(*inside_->store, inside_->store->ids(kindOf<Entry>)); });
 }
 
-template <class Entry>
-Outcome<std::vector<Entry>> Book::of(ColonyId colony) {
+template <class Entry> Outcome<std::vector<Entry>> Book::of(ColonyId colony) {
     static_assert(isRecord<Entry>);
     return ofOneMoment<std::vector<Entry>>(*inside_, [&] {
         return entriesOf<Entry>(*inside_->store, inside_->store->idsOf(kindOf<Entry>, colony.number));
     });
 }
 
-#define WINTERLARDER_READS_OF(Entry)                                                                                           \
-    template Outcome<std::optional<Entry>> Book::find(Id<Entry>);                                                              \
+#define WINTERLARDER_READS_OF(Entry)                                                                                   \
+    template Outcome<std::optional<Entry>> Book::find(Id<Entry>);                                                      \
     template Outcome<std::vector<Entry>> Book::all();
 #define WINTERLARDER_READS_BY_COLONY(Entry) template Outcome<std::vector<Entry>> Book::of(ColonyId);
 WINTERLARDER_FOR_ENTRIES(WINTERLARDER_READS_OF)
@@ -165,7 +162,8 @@ std::int64_t Book::dataVersion() {
 Outcome<BookInfo> Book::info() {
     return ofOneMoment<BookInfo>(*inside_, [&]() -> Outcome<BookInfo> {
         auto& store = *inside_->store;
-        BookInfo info{.file = inside_->file, .bytes = std::filesystem::file_size(inside_->file), .schemaVersion = schemaVersion};
+        BookInfo info{
+            .file = inside_->file, .bytes = std::filesystem::file_size(inside_->file), .schemaVersion = schemaVersion};
         auto& made = store.statement("SELECT at, who FROM book_made");
         if (made.executeStep()) {
             info.madeAt = Timestamp::parse(made.getColumn(0).getString());
@@ -174,7 +172,8 @@ Outcome<BookInfo> Book::info() {
         made.reset();
         for (const auto& table : tables())
             info.entries.emplace_back(table.kind, store.number("SELECT count(id) FROM " + quotedName(table.name)));
-        info.steps = store.number("SELECT count(id) FROM steps"); // count(*) is one step of work, however long: it cannot be bounded
+        info.steps = store.number(
+            "SELECT count(id) FROM steps"); // count(*) is one step of work, however long: it cannot be bounded
         return info;
     });
 }

@@ -21,7 +21,8 @@ Hemisphere hemisphereOfSite(const SiteRecord& site, const ReferenceData& referen
 std::vector<TreatmentRecord> treatmentsSince(const std::vector<Treatment>& treatments, Date since, Date asOf) {
     std::vector<TreatmentRecord> given;
     for (const auto& each : treatments)
-        if (each.date <= asOf && each.until.value_or(asOf) >= since) given.push_back({each.date, each.until, each.what});
+        if (each.date <= asOf && each.until.value_or(asOf) >= since)
+            given.push_back({each.date, each.until, each.what});
     return given;
 }
 
@@ -36,14 +37,16 @@ std::optional<Date> dayIn(const std::optional<DayOfYear>& day, const Winter& win
 
 // A heft is of the food, whatever the boxes.
 bool otherHive(const WeighingRecord& weighing, const HiveRecord& asked, const HiveRecord& then) {
-    return !std::holds_alternative<HeftWord>(weighing.reading) && (asked.boxes != then.boxes || asked.tare != then.tare);
+    return !std::holds_alternative<HeftWord>(weighing.reading) &&
+           (asked.boxes != then.boxes || asked.tare != then.tare);
 }
 
 // Whether a feed or harvest came after the look matters on the day of the look alone.
 FeedRecord feedFor(const ColonyCase& record, const FeedRecord& given) {
     FeedRecord feed = oneAmount(given);
     if (feed.date != record.lookedOn) feed.afterLook.reset();
-    else if (!feed.afterLook) feed.afterLook = true; // books did not always ask: a hive is fed in the evening, once it was looked at
+    else if (!feed.afterLook)
+        feed.afterLook = true; // books did not always ask: a hive is fed in the evening, once it was looked at
     return feed;
 }
 
@@ -67,9 +70,11 @@ void addRecords(ColonyCase& record, const ColonyHistory& from, Date honeyBegins,
         first = std::min(first, entry.weighing.date);
     }
     for (const auto& entry : from.feeds)
-        if (entry.feed.date >= std::min(first, honeyBegins) && entry.feed.date <= asOf) record.feeds.push_back(feedFor(record, entry.feed));
+        if (entry.feed.date >= std::min(first, honeyBegins) && entry.feed.date <= asOf)
+            record.feeds.push_back(feedFor(record, entry.feed));
     for (const auto& entry : from.harvests)
-        if (entry.harvest.date >= first && entry.harvest.date <= asOf) record.harvests.push_back(harvestFor(record, entry.harvest));
+        if (entry.harvest.date >= first && entry.harvest.date <= asOf)
+            record.harvests.push_back(harvestFor(record, entry.harvest));
 }
 
 Yard yardAmong(const std::vector<Yard>& yards, YardId id) {
@@ -88,7 +93,8 @@ FeedRecord oneAmount(FeedRecord feed) {
 }
 
 Date honeySince(Date asOf, Hemisphere hemisphere) {
-    constexpr int daysFromApril = 122; // 1 April to 1 August, the first day of the season year; 1 October to 29 January is two days less
+    constexpr int daysFromApril =
+        122; // 1 April to 1 August, the first day of the season year; 1 October to 29 January is two days less
     return Winter::containing(asOf, hemisphere).date(firstSeasonDay).plusDays(-daysFromApril);
 }
 
@@ -114,8 +120,8 @@ std::optional<Fate> fateOn(const std::vector<Fate>& fates, Date day) {
 
 SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf) {
     const auto winter = Winter::containing(asOf, hemisphere);
-    return {dayIn(season.lastIncome, winter),    dayIn(season.broodStop, winter),     dayIn(season.broodRestart, winter),
-            dayIn(season.buildup, winter),       dayIn(season.forage, winter),        dayIn(season.feedAdvisedBy, winter),
+    return {dayIn(season.lastIncome, winter),    dayIn(season.broodStop, winter),   dayIn(season.broodRestart, winter),
+            dayIn(season.buildup, winter),       dayIn(season.forage, winter),      dayIn(season.feedAdvisedBy, winter),
             dayIn(season.syrupDeadline, winter), dayIn(season.syrupRefused, winter)};
 }
 
@@ -134,7 +140,8 @@ bool troubleSince(const ColonyHistory& history, const Look* look, Date asOf) {
     bool since = look == nullptr, trouble = false;
     for (const auto& each : history.looks) {
         since = since || &each == look;
-        if (since && each.date <= asOf && asOf.daysSince(each.date) <= oldestObservationDays) trouble = trouble || each.bees.trouble;
+        if (since && each.date <= asOf && asOf.daysSince(each.date) <= oldestObservationDays)
+            trouble = trouble || each.bees.trouble;
     }
     return trouble;
 }
@@ -142,7 +149,8 @@ bool troubleSince(const ColonyHistory& history, const Look* look, Date asOf) {
 const Weighing* newestWeighing(const ColonyHistory& history, Date asOf) {
     const Weighing* newest = nullptr;
     for (const auto& entry : history.weighings)
-        if (entry.weighing.date <= asOf && asOf.daysSince(entry.weighing.date) <= oldestObservationDays) newest = &entry;
+        if (entry.weighing.date <= asOf && asOf.daysSince(entry.weighing.date) <= oldestObservationDays)
+            newest = &entry;
     return newest;
 }
 
@@ -153,12 +161,25 @@ const Look* lastLook(const ColonyHistory& history, Date day) {
     return last;
 }
 
-ColonyCase caseOf(const ColonyHistory& history, const std::vector<Yard>& yards, const ReferenceData& reference, Date asOf) {
+ColonyCase caseOf(const ColonyHistory& history, const std::vector<Yard>& yards, const ReferenceData& reference,
+                  Date asOf) {
     const Look* look = lookOfCase(history, asOf);
     const Yard yard = yardAmong(yards, yardOn(history.colony, history.moves, asOf));
-    ColonyCase record{.colony = history.colony.name, .yard = yard.name, .asOf = asOf, .lookedOn = {}, .site = yard.site, .hive = {},
-                      .bees = {}, .combs = {}, .weighings = {}, .moisturePercent = {}, .feeds = {}, .harvests = {},
-                      .season = {}, .feeder = history.colony.feeder, .wish = yard.wish};
+    ColonyCase record{.colony = history.colony.name,
+                      .yard = yard.name,
+                      .asOf = asOf,
+                      .lookedOn = {},
+                      .site = yard.site,
+                      .hive = {},
+                      .bees = {},
+                      .combs = {},
+                      .weighings = {},
+                      .moisturePercent = {},
+                      .feeds = {},
+                      .harvests = {},
+                      .season = {},
+                      .feeder = history.colony.feeder,
+                      .wish = yard.wish};
     record.fullCombs = yard.fullCombs;
     record.units = yard.units;
     record.hive = hiveOn(history.colony, history.housings, look && countedCombs(*look) ? look->date : asOf);

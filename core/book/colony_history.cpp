@@ -15,21 +15,15 @@ namespace {
 class Reading {
 public:
     explicit Reading(Book& book) : book_(book) {}
-    template <class Entry>
-    std::vector<Entry> all() {
-        return keep(book_.all<Entry>(), std::vector<Entry>{});
-    }
-    template <class Entry>
-    std::vector<Entry> of(ColonyId colony) {
+    template <class Entry> std::vector<Entry> all() { return keep(book_.all<Entry>(), std::vector<Entry>{}); }
+    template <class Entry> std::vector<Entry> of(ColonyId colony) {
         return keep(book_.of<Entry>(colony), std::vector<Entry>{});
     }
-    template <class Entry>
-    std::optional<Entry> find(Id<Entry> id) {
+    template <class Entry> std::optional<Entry> find(Id<Entry> id) {
         return keep(book_.find(id), std::optional<Entry>{});
     }
     //! Makes a value by such reads in one transaction.
-    template <class Make>
-    auto together(Make make) -> Outcome<decltype(make())> {
+    template <class Make> auto together(Make make) -> Outcome<decltype(make())> {
         return readTogether(book_, [&]() -> Outcome<decltype(make())> {
             auto made = make();
             if (!problems_.empty()) return problems_;
@@ -38,8 +32,7 @@ public:
     }
 
 private:
-    template <class T>
-    T keep(Outcome<T> outcome, T otherwise) {
+    template <class T> T keep(Outcome<T> outcome, T otherwise) {
         if (outcome) return std::move(outcome).value();
         problems_.insert(problems_.end(), outcome.problems().begin(), outcome.problems().end());
         return otherwise;
@@ -48,14 +41,13 @@ private:
     Problems problems_;
 };
 
-template <class Entry>
-void readInto(std::vector<Entry>& list, Reading& reading, ColonyId colony) {
+template <class Entry> void readInto(std::vector<Entry>& list, Reading& reading, ColonyId colony) {
     list = reading.of<Entry>(colony);
 }
 
-template <class Entry>
-void cutAfter(std::vector<Entry>& list, Date day) {
-    if constexpr (!std::is_same_v<Entry, PlannedVisit>) std::erase_if(list, [day](const Entry& entry) { return dateOf(entry) > day; });
+template <class Entry> void cutAfter(std::vector<Entry>& list, Date day) {
+    if constexpr (!std::is_same_v<Entry, PlannedVisit>)
+        std::erase_if(list, [day](const Entry& entry) { return dateOf(entry) > day; });
 }
 
 // A winter's outcome tells a death too; a month later the colony is no longer asked about, unless it was looked at since.
@@ -66,11 +58,13 @@ bool diedInWinter(Reading& reading, ColonyId colony, Date day) {
         if (!outcome.alive && outcome.date.plusDays(daysShown) < day) died = outcome.date;
     if (!died) return false;
     const auto looks = reading.of<Look>(colony);
-    return std::none_of(looks.begin(), looks.end(), [&](const Look& look) { return look.date > *died && look.date <= day; });
+    return std::none_of(looks.begin(), looks.end(),
+                        [&](const Look& look) { return look.date > *died && look.date <= day; });
 }
 
 bool livesOn(Reading& reading, const Colony& colony, Date day) {
-    return colony.since.value_or(day) <= day && !fateOn(reading.of<Fate>(colony.id), day) && !diedInWinter(reading, colony.id, day);
+    return colony.since.value_or(day) <= day && !fateOn(reading.of<Fate>(colony.id), day) &&
+           !diedInWinter(reading, colony.id, day);
 }
 
 } // namespace
@@ -89,7 +83,8 @@ Outcome<std::optional<ColonyHistory>> findHistory(Book& book, ColonyId id) {
 Outcome<ColonyHistory> historyOf(Book& book, ColonyId id) {
     auto found = findHistory(book, id);
     if (!found) return found.problems();
-    if (!*found) return Problem{ProblemKind::Input, {}, fmt::format("there is no colony {}", id.number), "check its number"};
+    if (!*found)
+        return Problem{ProblemKind::Input, {}, fmt::format("there is no colony {}", id.number), "check its number"};
     return **std::move(found);
 }
 

@@ -33,8 +33,7 @@ struct ColonyHistory {
 };
 
 //! Calls visit(list) with every list of a history, in the order of Kind.
-template <class History, class Visit>
-void eachList(History& history, Visit visit) {
+template <class History, class Visit> void eachList(History& history, Visit visit) {
     visit(history.moves), visit(history.fates), visit(history.housings), visit(history.looks), visit(history.weighings);
     visit(history.feeds), visit(history.harvests), visit(history.treatments), visit(history.manipulations);
     visit(history.advices), visit(history.visits), visit(history.outcomes), visit(history.sightings);
@@ -51,7 +50,8 @@ ColonyHistory historyUntil(ColonyHistory history, Date day);
 //! colony is gone then. `newNumber` numbers new entries. Problems: the edit cannot be made, or changes entries of others, which
 //! the history does not know. Limits of values are left to the book.
 using NewNumber = std::function<std::int64_t(Kind)>;
-Outcome<std::optional<ColonyHistory>> afterEdit(const Edit& edit, const ColonyHistory& history, const std::string& who, const NewNumber& newNumber);
+Outcome<std::optional<ColonyHistory>> afterEdit(const Edit& edit, const ColonyHistory& history, const std::string& who,
+                                                const NewNumber& newNumber);
 
 //! The yards of a book, and what was measured in them; read in one transaction.
 struct YardsOfBook {

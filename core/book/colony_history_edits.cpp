@@ -12,7 +12,8 @@ namespace {
 //! The entries of one colony, as the expansion of an edit asks for them.
 class HistoryReader : public EditReader {
 public:
-    HistoryReader(const ColonyHistory& history, const NewNumber& newNumber) : history_(history), newNumber_(newNumber) {}
+    HistoryReader(const ColonyHistory& history, const NewNumber& newNumber)
+        : history_(history), newNumber_(newNumber) {}
 
     std::optional<Row> row(Kind kind, std::int64_t id) override {
         std::optional<Row> found;
@@ -33,8 +34,7 @@ public:
     std::int64_t newId(Kind kind) override { return newNumber_(kind); }
 
 private:
-    template <class Visit>
-    void eachEntry(Kind kind, Visit visit) const {
+    template <class Visit> void eachEntry(Kind kind, Visit visit) const {
         if (kind == Kind::Colony) visit(history_.colony);
         eachList(history_, [&]<class Entry>(const std::vector<Entry>& list) {
             if (kindOf<Entry> == kind) std::for_each(list.begin(), list.end(), visit);
@@ -61,8 +61,7 @@ public:
     }
 
 private:
-    template <class Entry>
-    std::optional<Entry> entryIn(const Target& target) {
+    template <class Entry> std::optional<Entry> entryIn(const Target& target) {
         auto entry = entryOf<Entry>(target.id, *target.row);
         if (entry) return std::move(entry).value();
         problems_.insert(problems_.end(), entry.problems().begin(), entry.problems().end());
@@ -72,8 +71,7 @@ private:
         if (!target.row) return history_.reset();
         if (auto colony = entryIn<Colony>(target)) history_->colony = std::move(*colony);
     }
-    template <class Entry>
-    void putInto(std::vector<Entry>& list, const Target& target) {
+    template <class Entry> void putInto(std::vector<Entry>& list, const Target& target) {
         if (kindOf<Entry> != target.kind) return;
         std::erase_if(list, [&](const Entry& entry) { return entry.id.number == target.id; });
         auto entry = target.row ? entryIn<Entry>(target) : std::nullopt;
@@ -92,7 +90,8 @@ private:
 
 } // namespace
 
-Outcome<std::optional<ColonyHistory>> afterEdit(const Edit& edit, const ColonyHistory& history, const std::string& who, const NewNumber& newNumber) {
+Outcome<std::optional<ColonyHistory>> afterEdit(const Edit& edit, const ColonyHistory& history, const std::string& who,
+                                                const NewNumber& newNumber) {
     HistoryReader reader(history, newNumber);
     const auto targets = targetsOf(edit, who, reader);
     if (!targets) return targets.problems();

@@ -31,7 +31,8 @@ StepState stateOf(const std::string& word) {
 
 void write(Store& store, StepId step, std::size_t place, const EntryChange& change) {
     const auto& table = tableOf(change.kind);
-    auto& add = store.statement("INSERT INTO step_changes (step, place, kind, entry, how, before, after) VALUES (?, ?, ?, ?, ?, ?, ?)");
+    auto& add = store.statement(
+        "INSERT INTO step_changes (step, place, kind, entry, how, before, after) VALUES (?, ?, ?, ?, ?, ?, ?)");
     add.bind(1, step.number);
     add.bind(2, static_cast<std::int64_t>(place));
     add.bind(3, table.singular);
@@ -48,13 +49,15 @@ void write(Store& store, StepId step, std::size_t place, const EntryChange& chan
 }
 
 std::optional<std::vector<StepChange>> changesOf(Store& store, StepId step) {
-    auto& all = store.statement("SELECT kind, entry, how, before, after FROM step_changes WHERE step = ? ORDER BY place");
+    auto& all =
+        store.statement("SELECT kind, entry, how, before, after FROM step_changes WHERE step = ? ORDER BY place");
     all.bind(1, step.number);
     std::vector<StepChange> changes;
     while (all.executeStep()) {
         StepChange change;
         const auto kind = all.getColumn(0).getString();
-        const auto table = std::find_if(tables().begin(), tables().end(), [&](const Table& t) { return t.singular == kind; });
+        const auto table =
+            std::find_if(tables().begin(), tables().end(), [&](const Table& t) { return t.singular == kind; });
         const auto how = howOf(all.getColumn(2).getString());
         auto before = sideOfText(all.getColumn(3).getString());
         auto after = sideOfText(all.getColumn(4).getString());
@@ -95,8 +98,8 @@ bool sameNames(const Side& one, const Side& other) {
 }
 
 //! The last step, where this change continues it.
-std::optional<Step> continued(Store& store, const Signature& signature, const std::string& verb, const EntryChange& change,
-                              const LinesDifference& difference) {
+std::optional<Step> continued(Store& store, const Signature& signature, const std::string& verb,
+                              const EntryChange& change, const LinesDifference& difference) {
     const auto last = nextToUndo(store);
     if (!last || nextToRedo(store) || !change.before || !change.after) return std::nullopt;
     auto found = step(store, *last);
@@ -117,7 +120,8 @@ void forgetStep(Store& store, StepId id) {
 }
 
 //! Lets the last step end where the new change ends; nothing is left of it where that is where it began.
-std::optional<StepId> merge(Store& store, const Step& last, const Signature& signature, const LinesDifference& difference) {
+std::optional<StepId> merge(Store& store, const Step& last, const Signature& signature,
+                            const LinesDifference& difference) {
     if (last.changes[0].before == difference.after) {
         forgetStep(store, last.id);
         return std::nullopt;
@@ -226,7 +230,8 @@ std::optional<Step> step(Store& store, StepId id) {
 }
 
 Outcome<std::vector<Step>> steps(Store& store, std::optional<StepId> before, int count) {
-    auto& some = store.statement("SELECT id, at, who, verb, state, turned_at, turned_by FROM steps WHERE id < ? ORDER BY id DESC LIMIT ?");
+    auto& some = store.statement(
+        "SELECT id, at, who, verb, state, turned_at, turned_by FROM steps WHERE id < ? ORDER BY id DESC LIMIT ?");
     some.bind(1, before ? before->number : std::numeric_limits<std::int64_t>::max());
     some.bind(2, count);
     std::vector<Step> result;

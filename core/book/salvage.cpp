@@ -61,8 +61,10 @@ private:
         if (!name || !faultOfNewName(table.columns[*name], row.values[*name])) return row;
         auto& text = std::get<std::string>(row.values[*name]);
         text = faultOfName(visible(text)) ? fmt::format("{} {}", table.singular, id) : visible(text);
-        if (characters(text) > static_cast<std::size_t>(textLength(table.columns[*name]).most)) text = fmt::format("{} {}", table.singular, id);
-        lost.push_back(fmt::format("{} {}: its name was not fit to be shown; it is now \"{}\"", table.singular, id, text));
+        if (characters(text) > static_cast<std::size_t>(textLength(table.columns[*name]).most))
+            text = fmt::format("{} {}", table.singular, id);
+        lost.push_back(
+            fmt::format("{} {}: its name was not fit to be shown; it is now \"{}\"", table.singular, id, text));
         return row;
     }
 
@@ -70,9 +72,12 @@ private:
         for (std::size_t at = 0; at < table.columns.size(); ++at) {
             const auto& column = table.columns[at];
             const auto* to = std::get_if<std::int64_t>(&row.values[at]);
-            if (!column.refersTo || !to || there_[*column.refersTo].contains(*to) || replace(*column.refersTo, *to, column)) continue;
+            if (!column.refersTo || !to || there_[*column.refersTo].contains(*to) ||
+                replace(*column.refersTo, *to, column))
+                continue;
             if (column.required) {
-                lost.push_back(fmt::format("{} {}: its {} {} is lost, and so is it", table.singular, id, column.name, *to));
+                lost.push_back(
+                    fmt::format("{} {}: its {} {} is lost, and so is it", table.singular, id, column.name, *to));
                 return;
             }
             lost.push_back(fmt::format("{} {}: its {} {} is lost", table.singular, id, column.name, *to));
@@ -108,7 +113,8 @@ void putInto(Book& book, std::vector<Target> targets, const Opener& opener, std:
     auto applied = book.apply(PutEntries{"salvage", targets}, opener.now, opener.who);
     if (applied || targets.empty()) return;
     if (targets.size() == 1) {
-        lost.push_back(fmt::format("{} {} is lost: {}", tableOf(targets[0].kind).singular, targets[0].id, applied.problems().front().detail));
+        lost.push_back(fmt::format("{} {} is lost: {}", tableOf(targets[0].kind).singular, targets[0].id,
+                                   applied.problems().front().detail));
         return;
     }
     const auto half = targets.begin() + static_cast<std::ptrdiff_t>(targets.size() / 2);
@@ -118,14 +124,17 @@ void putInto(Book& book, std::vector<Target> targets, const Opener& opener, std:
 
 } // namespace
 
-Outcome<Salvaged> salvage(const files::path& damaged, const files::path& newBook, const ReferenceData& reference, const Opener& opener) {
+Outcome<Salvaged> salvage(const files::path& damaged, const files::path& newBook, const ReferenceData& reference,
+                          const Opener& opener) {
     const auto failed = [&](const std::string& why) {
-        return Problem{ProblemKind::File, {damaged.string(), 0, 0}, "nothing could be salvaged: " + why, "restore a backup"};
+        return Problem{
+            ProblemKind::File, {damaged.string(), 0, 0}, "nothing could be salvaged: " + why, "restore a backup"};
     };
     std::error_code unknown;
     if (!files::is_regular_file(damaged, unknown)) return failed("there is no such file");
     if (files::exists(newBook, unknown))
-        return Problem{ProblemKind::File, {newBook.string(), 0, 0}, "there is a file of that name", "choose another name"};
+        return Problem{
+            ProblemKind::File, {newBook.string(), 0, 0}, "there is a file of that name", "choose another name"};
     const Limits limits(reference.fields);
     Sorting sorting(limits);
     try {

@@ -20,7 +20,7 @@ struct Salvaged {
 //! kept under a yard or colony named "lost yard N", "lost colony N". The new book's history begins with the salvage, which
 //! can be undone like any step; the history of edits stays behind.
 //! Problems: the file cannot be read at all or nothing in it can; the new name is taken. Tested: tests/book/salvage_test.cpp.
-Outcome<Salvaged> salvage(const std::filesystem::path& damaged, const std::filesystem::path& newBook, const ReferenceData& reference,
-                          const Opener& opener);
+Outcome<Salvaged> salvage(const std::filesystem::path& damaged, const std::filesystem::path& newBook,
+                          const ReferenceData& reference, const Opener& opener);
 
 } // namespace winterlarder::book

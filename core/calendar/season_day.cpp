@@ -64,8 +64,8 @@ Date Winter::date(SeasonDay day) const {
     const int j = dayOfYear(day, hemisphere_);
     std::size_t month = 1;
     while (monthStarts[month] <= j) ++month;
-    const auto date = Date::of(autumn_ + yearsAfterAutumn(day, hemisphere_), static_cast<int>(month),
-                               j - monthStarts[month - 1] + 1);
+    const auto date =
+        Date::of(autumn_ + yearsAfterAutumn(day, hemisphere_), static_cast<int>(month), j - monthStarts[month - 1] + 1);
     require(date.has_value(), "season day {} of {} is outside the calendar", day.w, autumn_);
     return foundByLeapDay_ && date->month() == 2 && date->day() == 28 ? date->plusDays(1) : *date;
 }

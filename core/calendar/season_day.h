@@ -23,9 +23,9 @@ struct SeasonDay {
     constexpr int operator-(SeasonDay other) const { return w - other.w; }
 };
 
-inline constexpr SeasonDay firstSeasonDay{-153};         //!< the earliest day a winter can be asked about
-inline constexpr SeasonDay lastSimulatedDay{180};        //!< the latest day the model simulates
-inline constexpr SeasonDay lastSeasonDay{211};           //!< the last day of the season year
+inline constexpr SeasonDay firstSeasonDay{-153};  //!< the earliest day a winter can be asked about
+inline constexpr SeasonDay lastSimulatedDay{180}; //!< the latest day the model simulates
+inline constexpr SeasonDay lastSeasonDay{211};    //!< the last day of the season year
 inline constexpr int daysInYear = 365;
 
 //! Day of year 0..364 (1 January = 0) of a date; 29 February counts as 28 February.

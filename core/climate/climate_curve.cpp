@@ -101,8 +101,7 @@ std::array<double, daysInYear> dailyNormals(const Monthly& means) {
         const std::size_t next = (i + 1) % months;
         const double end = next == 0 ? 0.0 : start + (means[i] - mean) * lengthOf(i);
         const MonthPiece piece{start, end, slopes[i], slopes[next], lengthOf(i)};
-        for (int day = 0; day < monthLengths[i]; ++day)
-            normals[dayOfYear++] = mean + piece.at(day + 1) - piece.at(day);
+        for (int day = 0; day < monthLengths[i]; ++day) normals[dayOfYear++] = mean + piece.at(day + 1) - piece.at(day);
         start = end;
     }
     return normals;
@@ -111,9 +110,9 @@ std::array<double, daysInYear> dailyNormals(const Monthly& means) {
 void checkMeans(const std::array<Temperature, months>& means, Problems& problems) {
     for (std::size_t i = 0; i < months; ++i)
         if (!isMeanOfEarth(means[i]))
-            problems.push_back(inputProblem(
-                fmt::format("the mean temperature of {} is {} degC", monthNames[i], means[i].value()),
-                fmt::format("monthly means lie between {} and {} degC", coldestMeanC, hottestMeanC)));
+            problems.push_back(
+                inputProblem(fmt::format("the mean temperature of {} is {} degC", monthNames[i], means[i].value()),
+                             fmt::format("monthly means lie between {} and {} degC", coldestMeanC, hottestMeanC)));
 }
 
 void checkSpread(std::string_view what, double value, Problems& problems) {
@@ -126,8 +125,8 @@ void checkVariability(const Variability& variability, Problems& problems) {
     checkSpread("spread of daily means in summer", variability.dailySdSummer, problems);
     checkSpread("spread of a whole season's mean", variability.seasonOffsetSd, problems);
     if (!(variability.lag1 >= -1 && variability.lag1 <= 1))
-        problems.push_back(inputProblem(
-            fmt::format("the correlation of consecutive days is {}", variability.lag1), "it lies between -1 and 1"));
+        problems.push_back(inputProblem(fmt::format("the correlation of consecutive days is {}", variability.lag1),
+                                        "it lies between -1 and 1"));
 }
 
 void checkLatitude(double latitude, Problems& problems) {
@@ -172,7 +171,8 @@ Temperature ClimateCurve::coldestNormal() const { return celsius(*std::min_eleme
 
 TemperatureDifference ClimateCurve::dailySd(SeasonDay day) const {
     const double winterness = 0.5 + 0.5 * std::cos(2 * pi * (day.w - 14) / daysInYear);
-    const double sd = variability_.dailySdSummer + (variability_.dailySdWinter - variability_.dailySdSummer) * winterness;
+    const double sd =
+        variability_.dailySdSummer + (variability_.dailySdWinter - variability_.dailySdSummer) * winterness;
     const double offset = variability_.seasonOffsetSd;
     return kelvins(std::sqrt(std::max(0.25, sd * sd - offset * offset)));
 }

@@ -75,7 +75,8 @@ int Gazetteer::rankOf(std::size_t place, const std::string& name, const std::vec
 }
 
 // Places stand by size, so each rank is filled with the larger first.
-std::vector<std::size_t> Gazetteer::matching(const std::string& name, const std::vector<std::string>& where, std::size_t most) const {
+std::vector<std::size_t> Gazetteer::matching(const std::string& name, const std::vector<std::string>& where,
+                                             std::size_t most) const {
     std::array<std::vector<std::size_t>, ranks> ranked;
     for (std::size_t place = 0; place < places_.size(); ++place)
         if (const int rank = rankOf(place, name, where); rank != notMet)
@@ -126,7 +127,9 @@ std::vector<const GazetteerPlace*> Gazetteer::spelledLike(std::string_view text,
 
 const GazetteerPlace* Gazetteer::at(double latitude, double longitude) const {
     for (const GazetteerPlace& place : places_)
-        if (std::abs(place.latitude - latitude) < 0.01 && distanceKm(place.latitude, place.longitude, latitude, longitude) < samePlaceKm) return &place;
+        if (std::abs(place.latitude - latitude) < 0.01 &&
+            distanceKm(place.latitude, place.longitude, latitude, longitude) < samePlaceKm)
+            return &place;
     return nullptr;
 }
 
@@ -136,7 +139,8 @@ std::string Gazetteer::fullName(const GazetteerPlace& place) const {
 }
 
 const std::string& Gazetteer::countryName(const std::string& code) const {
-    const auto known = std::lower_bound(countries_.begin(), countries_.end(), code, [](const auto& row, const std::string& wanted) { return row.first < wanted; });
+    const auto known = std::lower_bound(countries_.begin(), countries_.end(), code,
+                                        [](const auto& row, const std::string& wanted) { return row.first < wanted; });
     return known != countries_.end() && known->first == code ? known->second : code;
 }
 

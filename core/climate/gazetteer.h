@@ -12,9 +12,9 @@ namespace winterlarder::climate {
 
 //! A place where people live (shared/climate/places.csv).
 struct GazetteerPlace {
-    std::string name;    //!< in its own letters where known: "Köln"
-    std::string state;   //!< as it is shown, may be empty
-    std::string country; //!< ISO 3166 code
+    std::string name;     //!< in its own letters where known: "Köln"
+    std::string state;    //!< as it is shown, may be empty
+    std::string country;  //!< ISO 3166 code
     double latitude = 0;  //!< degrees north
     double longitude = 0; //!< degrees east
     double heightM = 0;   //!< above the sea
@@ -66,7 +66,8 @@ private:
         std::size_t region = 0;
     };
     int rankOf(std::size_t place, const std::string& name, const std::vector<std::string>& where) const;
-    std::vector<std::size_t> matching(const std::string& name, const std::vector<std::string>& where, std::size_t most) const;
+    std::vector<std::size_t> matching(const std::string& name, const std::vector<std::string>& where,
+                                      std::size_t most) const;
     FoundPlace found(std::size_t place, const std::string& name) const;
 
     std::vector<GazetteerPlace> places_;

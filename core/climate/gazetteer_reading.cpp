@@ -16,7 +16,7 @@ namespace {
 
 constexpr double largestPopulation = 50e6;
 
-using StateKey = std::pair<std::string, std::string>;                       // country, state
+using StateKey = std::pair<std::string, std::string>;               // country, state
 using PlaceKey = std::tuple<std::string, std::string, std::string>; // country, state, name
 
 } // namespace
@@ -25,7 +25,8 @@ using PlaceKey = std::tuple<std::string, std::string, std::string>; // country, 
 class GazetteerReader {
 public:
     GazetteerReader(const std::filesystem::path& path, const ReferenceData& reference)
-        : folder_{path, {}}, latitude_(limitsOf(reference.fields, "site.latitude")), longitude_(limitsOf(reference.fields, "site.longitude")),
+        : folder_{path, {}}, latitude_(limitsOf(reference.fields, "site.latitude")),
+          longitude_(limitsOf(reference.fields, "site.longitude")),
           height_(limitsOf(reference.fields, "site.elevation_m")) {}
 
     Outcome<Gazetteer> read() {
@@ -50,8 +51,12 @@ private:
         CheckedTable checked(std::move(*table), {"country", "state", "name", "also"}, folder_.problems);
         for (std::size_t row = 0; row < checked.rows(); ++row) {
             const StateKey key{checked.countryCode(row, "country"), checked.optionalText(row, "state")};
-            const bool added = named_.emplace(key, NamedRegion{checked.text(row, "name"), listedIn(checked.cell(row, "also").text)}).second;
-            if (!added) checked.fault(checked.cell(row, "state"), fmt::format("{} {} is named twice", key.first, key.second), "one row each");
+            const bool added =
+                named_.emplace(key, NamedRegion{checked.text(row, "name"), listedIn(checked.cell(row, "also").text)})
+                    .second;
+            if (!added)
+                checked.fault(checked.cell(row, "state"), fmt::format("{} {} is named twice", key.first, key.second),
+                              "one row each");
             if (key.second.empty()) gazetteer_.countries_.emplace_back(key.first, checked.cell(row, "name").text);
         }
         std::sort(gazetteer_.countries_.begin(), gazetteer_.countries_.end());
@@ -60,7 +65,9 @@ private:
     void readPlaces() {
         auto table = folder_.table(placesFile);
         if (!table) return;
-        CheckedTable checked(std::move(*table), {"country", "name", "state", "latitude", "longitude", "height_m", "population"}, folder_.problems);
+        CheckedTable checked(std::move(*table),
+                             {"country", "name", "state", "latitude", "longitude", "height_m", "population"},
+                             folder_.problems);
         gazetteer_.places_.reserve(checked.rows());
         gazetteer_.searched_.reserve(checked.rows());
         for (std::size_t row = 0; row < checked.rows(); ++row) addPlace(checked, row);
@@ -87,9 +94,11 @@ private:
         if (!added) return known->second;
         const auto country = named_.find({place.country, {}});
         if (country == named_.end())
-            checked.fault(checked.cell(row, "country"), fmt::format("country {} has no name", place.country), fmt::format("a row in {}", regionNamesFile));
+            checked.fault(checked.cell(row, "country"), fmt::format("country {} has no name", place.country),
+                          fmt::format("a row in {}", regionNamesFile));
         const auto state = named_.find(known->first);
-        gazetteer_.regions_.push_back({place.country, place.state, state == named_.end() ? place.state : state->second.shown, wordsOf(place)});
+        gazetteer_.regions_.push_back(
+            {place.country, place.state, state == named_.end() ? place.state : state->second.shown, wordsOf(place)});
         return known->second;
     }
 
@@ -111,7 +120,8 @@ private:
             for (std::size_t i = 1; i < rows.size(); ++i) {
                 const GazetteerPlace &first = gazetteer_.places_[rows[0]], &second = gazetteer_.places_[rows[i]];
                 if (first.latitude == second.latitude && first.longitude == second.longitude)
-                    checked.fault(checked.cell(rows[i], "name"), fmt::format("{} is there twice", second.name), "each place once");
+                    checked.fault(checked.cell(rows[i], "name"), fmt::format("{} is there twice", second.name),
+                                  "each place once");
             }
     }
 
@@ -120,11 +130,14 @@ private:
         if (!table) return;
         CheckedTable checked(std::move(*table), {"country", "state", "name", "also"}, folder_.problems);
         for (std::size_t row = 0; row < checked.rows(); ++row) {
-            const auto known = places_.find({checked.countryCode(row, "country"), checked.optionalText(row, "state"), checked.text(row, "name")});
+            const auto known = places_.find(
+                {checked.countryCode(row, "country"), checked.optionalText(row, "state"), checked.text(row, "name")});
             const std::vector<std::string> also = listedIn(checked.text(row, "also"));
             if (known != places_.end() && known->second.size() == 1) addNames(known->second.front(), also);
             else
-                checked.fault(checked.cell(row, "name"), fmt::format("{} is {} of {}", checked.cell(row, "name").text, known == places_.end() ? "no place" : "several places", placesFile),
+                checked.fault(checked.cell(row, "name"),
+                              fmt::format("{} is {} of {}", checked.cell(row, "name").text,
+                                          known == places_.end() ? "no place" : "several places", placesFile),
                               "country, state and name of one place");
         }
     }
@@ -141,14 +154,16 @@ private:
     }
 
     void showStates() {
-        for (std::size_t i = 0; i < gazetteer_.places_.size(); ++i) gazetteer_.places_[i].state = gazetteer_.regions_[gazetteer_.searched_[i].region].shown;
+        for (std::size_t i = 0; i < gazetteer_.places_.size(); ++i)
+            gazetteer_.places_[i].state = gazetteer_.regions_[gazetteer_.searched_[i].region].shown;
     }
 
     void sortBySize() {
         auto& places = gazetteer_.places_;
         std::vector<std::size_t> order(places.size());
         std::iota(order.begin(), order.end(), std::size_t{0});
-        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return places[a].population > places[b].population; });
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return places[a].population > places[b].population; });
         std::vector<GazetteerPlace> sorted;
         std::vector<Gazetteer::Searched> searched;
         sorted.reserve(places.size());
@@ -170,6 +185,8 @@ private:
     std::vector<NameForms> forms_;
 };
 
-Outcome<Gazetteer> Gazetteer::load(const std::filesystem::path& folder, const ReferenceData& reference) { return GazetteerReader(folder, reference).read(); }
+Outcome<Gazetteer> Gazetteer::load(const std::filesystem::path& folder, const ReferenceData& reference) {
+    return GazetteerReader(folder, reference).read();
+}
 
 } // namespace winterlarder::climate

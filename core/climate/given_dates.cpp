@@ -33,8 +33,8 @@ constexpr DateField syrupDeadlineField{"syrup_deadline", &SeasonDates::syrupDead
                                        &ModelConstants::syrupSd};
 constexpr DateField syrupRefusedField{"syrup_refused", &SeasonDates::syrupRefused, &GivenDates::syrupRefused,
                                       &ModelConstants::syrupRefusedSd};
-constexpr std::array fields{lastIncomeField,    broodStopField,     broodRestartField, buildupField, forageField,
-                            feedAdvisedByField, syrupDeadlineField, syrupRefusedField};
+constexpr std::array fields{lastIncomeField, broodStopField,     broodRestartField,  buildupField,
+                            forageField,     feedAdvisedByField, syrupDeadlineField, syrupRefusedField};
 
 // A date and the shortest time after the first of its chain, so that level = day - offset never falls along a chain.
 struct Link {
@@ -76,7 +76,9 @@ private:
         if (!winter_ || day < firstSeasonDay || day > lastSeasonDay) return fmt::format("season day {}", day.w);
         return winter_->date(day).iso();
     }
-    std::string words(const DateField& field, SeasonDay day) const { return fmt::format("{} {}", field.key, words(day)); }
+    std::string words(const DateField& field, SeasonDay day) const {
+        return fmt::format("{} {}", field.key, words(day));
+    }
 
     void addProblem(std::string detail, std::string remedy) {
         problems_.push_back({ProblemKind::Input, {}, std::move(detail), std::move(remedy)});
@@ -86,9 +88,9 @@ private:
         for (const DateField& field : fields) {
             const auto day = given_.*field.given;
             if (day && (*day < firstSeasonDay || *day > lastSimulatedDay))
-                addProblem(fmt::format("{} is outside the winter asked about", words(field, *day)),
-                           fmt::format("its dates lie between {} and {}", words(firstSeasonDay),
-                                       words(lastSimulatedDay)));
+                addProblem(
+                    fmt::format("{} is outside the winter asked about", words(field, *day)),
+                    fmt::format("its dates lie between {} and {}", words(firstSeasonDay), words(lastSimulatedDay)));
         }
     }
 

@@ -6,7 +6,8 @@
 namespace winterlarder::climate {
 
 //! For messages.
-inline constexpr std::array<const char*, 12> monthNames{"January", "February", "March",     "April",   "May",      "June",
-                                                        "July",    "August",   "September", "October", "November", "December"};
+inline constexpr std::array<const char*, 12> monthNames{"January",   "February", "March",    "April",
+                                                        "May",       "June",     "July",     "August",
+                                                        "September", "October",  "November", "December"};
 
 } // namespace winterlarder::climate

@@ -19,7 +19,8 @@ std::string apostrophesAsBlanks(std::string_view name) {
 std::string withoutSecondLetters(const std::string& plain) {
     std::string text;
     for (std::size_t i = 0; i < plain.size(); ++i) {
-        const bool second = plain[i] == 'e' && i > 0 && (plain[i - 1] == 'a' || plain[i - 1] == 'o' || plain[i - 1] == 'u');
+        const bool second =
+            plain[i] == 'e' && i > 0 && (plain[i - 1] == 'a' || plain[i - 1] == 'o' || plain[i - 1] == 'u');
         if (!second) text += plain[i];
     }
     return text;

@@ -14,16 +14,14 @@ constexpr SeasonDay lastRise{165};
 using MaybeDay = std::optional<SeasonDay>;
 
 // First day in [-153, 20] on which the value lies under the threshold.
-template <class ValueOn>
-MaybeDay fall(ValueOn valueOn, double threshold) {
+template <class ValueOn> MaybeDay fall(ValueOn valueOn, double threshold) {
     for (SeasonDay day = firstSeasonDay; day <= lastFall; day = day + 1)
         if (valueOn(day) < threshold) return day;
     return std::nullopt;
 }
 
 // The day after the last one in [-100, 165] on which the value lies under the threshold, at most 165.
-template <class ValueOn>
-MaybeDay rise(ValueOn valueOn, double threshold) {
+template <class ValueOn> MaybeDay rise(ValueOn valueOn, double threshold) {
     for (SeasonDay day = lastRise; day >= firstRise; day = day - 1)
         if (valueOn(day) < threshold) return std::min(day + 1, lastRise);
     return std::nullopt;
@@ -64,8 +62,7 @@ public:
     MaybeDay syrupRefused() const { return coolerThan(constants_.syrupRefusedTemperature); }
     MaybeDay feedAdvisedBy() const { return earlier(coolerThan(constants_.feedByTemperature), syrupDeadline()); }
     MaybeDay buildup(SeasonDay restart) const {
-        const MaybeDay found =
-            later(warmFrom(constants_.buildupTemperature), longFrom(constants_.buildupDayLength));
+        const MaybeDay found = later(warmFrom(constants_.buildupTemperature), longFrom(constants_.buildupDayLength));
         return found ? later(found, restart + daysFromRestartToBuildup) : found;
     }
     MaybeDay forage(MaybeDay buildupDay) const {

@@ -18,7 +18,6 @@ constexpr double lowestPlaceM = -500;
 constexpr double highestPlaceM = 9000;
 constexpr Variability usualVariability{4.0, 3.0, 0.80, 0.5}; // judgement
 
-
 void checkCoordinates(double latitude, std::optional<double> longitude, Problems& problems) {
     if (!(latitude >= -90 && latitude <= 90))
         problems.push_back(

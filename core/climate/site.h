@@ -41,11 +41,11 @@ struct OwnClimate {
 //! A place made ready for the model.
 struct Site {
     ClimateCurve curve;
-    std::string place, country;        //!< of that station, as its table names them (country: two letters)
-    bool own = false;                  //!< somebody's own climate; the station gives its scatter at most
-    std::string stationId;             //!< the station whose curve (or scatter) is used; empty: none
-    std::optional<double> distanceKm;  //!< from the place to that station, where the place was given by coordinates
-    double heightShiftK = 0;           //!< -6.5 K/km x (place - station), ISO 2533
+    std::string place, country;       //!< of that station, as its table names them (country: two letters)
+    bool own = false;                 //!< somebody's own climate; the station gives its scatter at most
+    std::string stationId;            //!< the station whose curve (or scatter) is used; empty: none
+    std::optional<double> distanceKm; //!< from the place to that station, where the place was given by coordinates
+    double heightShiftK = 0;          //!< -6.5 K/km x (place - station), ISO 2533
 };
 
 //! The station's own curve, shifted by -6.5 degC per km of height difference where elevationM is given.

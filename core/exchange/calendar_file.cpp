@@ -46,7 +46,8 @@ icalcomponent* reminder(const std::string& summary) {
     eveningBefore.time = icaltime_null_time();
     eveningBefore.duration = icaldurationtype_from_int(-6 * 60 * 60);
     return icalcomponent_vanew(ICAL_VALARM_COMPONENT, icalproperty_new_action(ICAL_ACTION_DISPLAY),
-                               icalproperty_new_description(summary.c_str()), icalproperty_new_trigger(eveningBefore), nullptr);
+                               icalproperty_new_description(summary.c_str()), icalproperty_new_trigger(eveningBefore),
+                               nullptr);
 }
 
 icalcomponent* eventOf(const DueOn& due, icaltimetype written) {
@@ -55,7 +56,8 @@ icalcomponent* eventOf(const DueOn& due, icaltimetype written) {
         ICAL_VEVENT_COMPONENT, icalproperty_new_uid(printable(due.id).c_str()), icalproperty_new_dtstamp(written),
         icalproperty_new_dtstart(dayOf(due.day)), icalproperty_new_dtend(dayOf(due.day.plusDays(1))),
         icalproperty_new_summary(summary.c_str()), icalproperty_new_transp(ICAL_TRANSP_TRANSPARENT), nullptr);
-    if (!due.details.empty()) icalcomponent_add_property(event, icalproperty_new_description(printable(due.details).c_str()));
+    if (!due.details.empty())
+        icalcomponent_add_property(event, icalproperty_new_description(printable(due.details).c_str()));
     icalcomponent_add_component(event, reminder(summary));
     return event;
 }
@@ -66,7 +68,8 @@ std::string calendarFile(const std::string& name, const std::vector<DueOn>& due,
     icalproperty* shownName = icalproperty_new_x(printable(name).c_str());
     icalproperty_set_x_name(shownName, "X-WR-CALNAME");
     const Component calendar(icalcomponent_vanew(ICAL_VCALENDAR_COMPONENT, icalproperty_new_version("2.0"),
-                                                 icalproperty_new_prodid("-//Winterlarder//Winterlarder//EN"), shownName, nullptr),
+                                                 icalproperty_new_prodid("-//Winterlarder//Winterlarder//EN"),
+                                                 shownName, nullptr),
                              &icalcomponent_free);
     const icaltimetype stamp = icaltime_from_string(compactUtc(written).c_str());
     for (const DueOn& each : due) icalcomponent_add_component(calendar.get(), eventOf(each, stamp));

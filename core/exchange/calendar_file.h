@@ -11,7 +11,7 @@ namespace winterlarder::exchange {
 
 //! One thing that is due on a day.
 struct DueOn {
-    std::string id;      //!< the same for the same thing whenever it is written, so that a calendar replaces it
+    std::string id; //!< the same for the same thing whenever it is written, so that a calendar replaces it
     Date day;
     std::string summary; //!< one line
     std::string details; //!< may be empty

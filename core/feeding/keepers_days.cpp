@@ -14,8 +14,7 @@ int isoWeekday(Date date) {
 }
 
 KeepersDays::KeepersDays(Winter winter, std::vector<int> weekdays) : winter_(winter), weekdays_(std::move(weekdays)) {
-    for (const int weekday : weekdays_)
-        require(weekday >= 1 && weekday <= 7, "{} is no day of the week", weekday);
+    for (const int weekday : weekdays_) require(weekday >= 1 && weekday <= 7, "{} is no day of the week", weekday);
 }
 
 bool KeepersDays::comesOn(SeasonDay day) const {

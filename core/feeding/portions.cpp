@@ -26,13 +26,17 @@ Mass sugarFor(Mass stores, double gives, std::optional<Mass> room, Mass step) {
     return room ? std::min(wanted, stepsDown(*room / gives, step)) : wanted;
 }
 
-SeasonDay firstVisit(SeasonDay today, bool fedToday, int visitEveryDays) { return fedToday ? today + std::max(1, visitEveryDays) : today; }
+SeasonDay firstVisit(SeasonDay today, bool fedToday, int visitEveryDays) {
+    return fedToday ? today + std::max(1, visitEveryDays) : today;
+}
 
-FeedingPlan smallPortions(const FeedingQuestion& question, Mass sugar, Mass step, const PortionDays& days, const DecisionConstants& rules) {
+FeedingPlan smallPortions(const FeedingQuestion& question, Mass sugar, Mass step, const PortionDays& days,
+                          const DecisionConstants& rules) {
     return planSmallPortions(question, sugar, step, days.last(), litres(rules.lateLitres), litres(rules.lateUptake));
 }
 
-bool portionTaken(const FeedingQuestion& question, SeasonDay day, const PortionDays& days, const DecisionConstants& rules) {
+bool portionTaken(const FeedingQuestion& question, SeasonDay day, const PortionDays& days,
+                  const DecisionConstants& rules) {
     return day <= days.last() && portionTaken(question, day, litres(rules.lateUptake));
 }
 

@@ -33,9 +33,11 @@ struct PortionDays {
 };
 
 //! Small portions (planSmallPortions) of at most `lateLitres`, while `lateUptake` or more is taken a day.
-FeedingPlan smallPortions(const FeedingQuestion& question, Mass sugar, Mass step, const PortionDays& days, const DecisionConstants& rules);
+FeedingPlan smallPortions(const FeedingQuestion& question, Mass sugar, Mass step, const PortionDays& days,
+                          const DecisionConstants& rules);
 //! Whether a portion given that day is taken, and still in its time.
-bool portionTaken(const FeedingQuestion& question, SeasonDay day, const PortionDays& days, const DecisionConstants& rules);
+bool portionTaken(const FeedingQuestion& question, SeasonDay day, const PortionDays& days,
+                  const DecisionConstants& rules);
 
 //! From when fondant after today's feed may be wanted: up to late autumn not before mid January, and a fortnight after what was laid on.
 SeasonDay fondantFrom(SeasonDay today, std::optional<SeasonDay> laidOn, bool upToLate, const DecisionConstants& rules);

@@ -109,8 +109,7 @@ void addSyrup(FeedingPlan& plan, const FeedingQuestion& question, const KeepersD
     if (doses.visits.empty()) return;
     plan.visits = doses.visits;
     Mass sugar{0};
-    for (const Visit& visit : doses.visits)
-        sugar += visit.sugar;
+    for (const Visit& visit : doses.visits) sugar += visit.sugar;
     plan.syrup = mixForSugar(sugar, plan.ratio).value();
     const SeasonDay first = doses.visits.front().day, lastDose = doses.visits.back().day, taken = doses.taken.value();
     plan.crystallisingGPerKg = mostCrystals(question, plan.syrup.massPercent, first, plan.lastDay.value_or(taken));
@@ -118,8 +117,7 @@ void addSyrup(FeedingPlan& plan, const FeedingQuestion& question, const KeepersD
 }
 
 void addFondant(FeedingPlan& plan, const std::vector<Visit>& visits) {
-    for (const Visit& visit : visits)
-        plan.fondant += visit.fondant;
+    for (const Visit& visit : visits) plan.fondant += visit.fondant;
     plan.visits.insert(plan.visits.end(), visits.begin(), visits.end());
 }
 
@@ -141,8 +139,7 @@ FeedingPlan planFeeding(const FeedingQuestion& question) {
         addFondant(plan, layOnFondant(question, keeper, doses.storesLeft, firstFondantDay(question, keeper, doses)));
     std::stable_sort(plan.visits.begin(), plan.visits.end(),
                      [](const Visit& one, const Visit& other) { return one.day < other.day; });
-    for (const Visit& visit : plan.visits)
-        plan.stores += visit.stores;
+    for (const Visit& visit : plan.visits) plan.stores += visit.stores;
     return plan;
 }
 

@@ -16,9 +16,9 @@ namespace winterlarder::feeding {
 //! How a feeder offers food; contact, frame and end feeders are emptied half as fast.
 struct Feeder {
     Volume capacity{6};
-    bool top = false;      //!< the wide feeder across the hive: no 5 L limit a visit
+    bool top = false;            //!< the wide feeder across the hive: no 5 L limit a visit
     bool touchesCluster = false; //!< contact, frame, end: bees reach it down to a daily maximum of 10 C, else 13 C
-    bool slow = false;     //!< contact, frame, end
+    bool slow = false;           //!< contact, frame, end
 };
 
 //! Litres a day at a daily maximum of 18 C and more by bees: linear between 2,000: 0.1, 5,000: 0.3, 10,000: 2, 20,000 and
@@ -49,40 +49,42 @@ struct Visit {
 
 //! Everything a feeding plan depends on.
 struct FeedingQuestion {
-    Mass storesWanted{0};              //!< kg of ripe stores to be gained, > 0
+    Mass storesWanted{0}; //!< kg of ripe stores to be gained, > 0
     Winter winter{Hemisphere::North, 2000};
-    SeasonDay today{};                 //!< -153..180
+    SeasonDay today{}; //!< -153..180
     const climate::ClimateCurve* curve = nullptr;
     climate::SeasonDates season{};
     BeeCount bees{};
     Feeder feeder{};
-    std::optional<Mass> freeRoom{};    //!< ripe stores the combs still hold; nothing = not known
-    int visitEveryDays = 3;            //!< days from one visit to the next at least; under 1 counts as 1
-    std::vector<int> visitWeekdays{};  //!< ISO 1..7, empty = any
-    std::optional<Ratio> ratio{};      //!< the keeper's own; nothing = advised
+    std::optional<Mass> freeRoom{};   //!< ripe stores the combs still hold; nothing = not known
+    int visitEveryDays = 3;           //!< days from one visit to the next at least; under 1 counts as 1
+    std::vector<int> visitWeekdays{}; //!< ISO 1..7, empty = any
+    std::optional<Ratio> ratio{};     //!< the keeper's own; nothing = advised
     TemperatureDifference diurnalHalfRange{4};
 };
 
 //! Who or what limited the plan.
 struct FeedingLimits {
-    bool roomFull = false;        //!< the combs cannot take more: say so
-    bool deadlinePassed = false;  //!< no syrup any more
-    bool tooSlow = false;         //!< not all could be taken as syrup by the last day
-    bool afterAdvised = false;    //!< syrup is still planned after feedAdvisedBy
-    bool smallLotsOnly = false;   //!< between syrupDeadline and syrupRefused: thick syrup in lots of at most 1 L might be taken, may stay open
+    bool roomFull = false;       //!< the combs cannot take more: say so
+    bool deadlinePassed = false; //!< no syrup any more
+    bool tooSlow = false;        //!< not all could be taken as syrup by the last day
+    bool afterAdvised = false;   //!< syrup is still planned after feedAdvisedBy
+    bool smallLotsOnly =
+        false; //!< between syrupDeadline and syrupRefused: thick syrup in lots of at most 1 L might be taken, may stay open
 };
 
 struct FeedingPlan {
     Ratio ratio;
     RatioAdvice advised;
-    Syrup syrup;                       //!< the whole of it (sugar 0: none)
+    Syrup syrup; //!< the whole of it (sugar 0: none)
     Mass fondant{0};
-    std::optional<SeasonDay> lastDay;  //!< syrupDeadline; nothing = syrup all winter
-    std::vector<Visit> visits;         //!< by day; a check 10 days after the last syrup dose, not later than syrupRefused
+    std::optional<SeasonDay> lastDay; //!< syrupDeadline; nothing = syrup all winter
+    std::vector<Visit> visits; //!< by day; a check 10 days after the last syrup dose, not later than syrupRefused
     FeedingLimits limits;
-    double crystallisingGPerKg = 0;    //!< up to, at the lowest likely daily minimum (normal - 4 - 1.28 SD of a day's mean over all years) from the
-                                   //!< first visit to the last day
-    Mass stores{0};                    //!< planned in all
+    double crystallisingGPerKg =
+        0; //!< up to, at the lowest likely daily minimum (normal - 4 - 1.28 SD of a day's mean over all years) from the
+           //!< first visit to the last day
+    Mass stores{0}; //!< planned in all
 };
 
 //! Syrup first, then fondant for what cannot be had as syrup; the stores planned are those wanted, to 0.05 kg.

@@ -24,8 +24,7 @@ Volume uptakeOn(const FeedingQuestion& question, SeasonDay day) {
 
 Volume takenBetween(const FeedingQuestion& question, SeasonDay first, SeasonDay last) {
     Volume taken{0};
-    for (SeasonDay day = first; day <= last; day = day + 1)
-        taken += uptakeOn(question, day);
+    for (SeasonDay day = first; day <= last; day = day + 1) taken += uptakeOn(question, day);
     return taken;
 }
 

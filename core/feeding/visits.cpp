@@ -11,7 +11,8 @@ namespace winterlarder::feeding {
 namespace {
 
 constexpr double aGram = 0.001;
-constexpr Volume leastDose{0.5}; // where bees take less between two visits the visits are made rarer, not the doses smaller
+constexpr Volume leastDose{
+    0.5}; // where bees take less between two visits the visits are made rarer, not the doses smaller
 const Ratio thick{2.0, "2:1"};
 
 struct Doses {
@@ -20,13 +21,15 @@ struct Doses {
 };
 
 Volume doseOf(const FeedingQuestion& question, SeasonDay first) {
-    const Volume feeder = question.feeder.top ? question.feeder.capacity : std::min(question.feeder.capacity, portionOfAVisit);
+    const Volume feeder =
+        question.feeder.top ? question.feeder.capacity : std::min(question.feeder.capacity, portionOfAVisit);
     const Volume between = takenBetween(question, first, first + (std::max(1, question.visitEveryDays) - 1));
     return std::min(feeder, std::max(between, leastDose));
 }
 
 //! The sugar in equal visits, or nothing where it is not all taken by the last day.
-std::optional<Doses> inEqualVisits(const FeedingQuestion& question, const KeepersDays& keeper, Mass sugar, PerKgSugar gives, SeasonDay last) {
+std::optional<Doses> inEqualVisits(const FeedingQuestion& question, const KeepersDays& keeper, Mass sugar,
+                                   PerKgSugar gives, SeasonDay last) {
     auto day = keeper.onOrAfter(question.today);
     if (!day) return std::nullopt;
     const Volume all = litres(sugar.value() * gives.litres), dose = doseOf(question, *day);
@@ -68,11 +71,17 @@ void lay(FeedingPlan& plan, const FeedingQuestion& question, Doses doses, Season
 
 } // namespace
 
-Mass stepsUp(Mass amount, Mass step) { return step * std::ceil(std::max(0.0, (amount.value() - aGram) / step.value())); }
-Mass stepsDown(Mass amount, Mass step) { return step * std::floor(std::max(0.0, (amount.value() + aGram) / step.value())); }
+Mass stepsUp(Mass amount, Mass step) {
+    return step * std::ceil(std::max(0.0, (amount.value() - aGram) / step.value()));
+}
+Mass stepsDown(Mass amount, Mass step) {
+    return step * std::floor(std::max(0.0, (amount.value() + aGram) / step.value()));
+}
 
 double storesPerKgSugarToday(const FeedingQuestion& question, SeasonDay last) {
-    return perKgSugar(question.ratio.value_or(adviseRatio(*question.curve, question.today, last, question.diurnalHalfRange).ratio)).stores;
+    return perKgSugar(question.ratio.value_or(
+                          adviseRatio(*question.curve, question.today, last, question.diurnalHalfRange).ratio))
+        .stores;
 }
 
 FeedingPlan planSyrup(const FeedingQuestion& question, Mass sugar, Mass step, SeasonDay last, bool withCheck) {
@@ -100,7 +109,8 @@ bool portionTaken(const FeedingQuestion& question, SeasonDay day, Volume leastUp
     return uptakeOn(over, day) >= leastUptake;
 }
 
-FeedingPlan planSmallPortions(const FeedingQuestion& question, Mass sugar, Mass step, SeasonDay last, Volume most, Volume leastUptake) {
+FeedingPlan planSmallPortions(const FeedingQuestion& question, Mass sugar, Mass step, SeasonDay last, Volume most,
+                              Volume leastUptake) {
     FeedingPlan plan = emptyPlan(question, last);
     plan.ratio = question.ratio.value_or(thick);
     plan.limits.smallLotsOnly = true;

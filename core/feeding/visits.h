@@ -29,7 +29,8 @@ FeedingPlan planSyrup(const FeedingQuestion& question, Mass sugar, Mass step, Se
 //! Small warm portions of thick syrup (2:1) over the cluster, at most `litres` each, every `visitEveryDays`, while a usual day's maximum
 //! lets the bees take `leastUptake` a day or more (reached down to 10 degC); the last on `last`. As much sugar as that allows, whole steps where it
 //! comes to one. Sugar 0 where it is too cold already. Tested: tests/feeding/visits_test.cpp.
-FeedingPlan planSmallPortions(const FeedingQuestion& question, Mass sugar, Mass step, SeasonDay last, Volume most, Volume leastUptake);
+FeedingPlan planSmallPortions(const FeedingQuestion& question, Mass sugar, Mass step, SeasonDay last, Volume most,
+                              Volume leastUptake);
 //! Whether a portion given that day would be taken.
 bool portionTaken(const FeedingQuestion& question, SeasonDay day, Volume leastUptake);
 

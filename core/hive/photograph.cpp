@@ -43,8 +43,9 @@ double spreadOf(const std::array<PlanePoint, 4>& points) {
 bool inGeneralPosition(const std::array<PlanePoint, 4>& p) {
     const double wide = spreadOf(p);
     const double least = 1e-6 * wide * wide;
-    return std::isfinite(wide) && wide > 0 && std::abs(cross(p[0], p[1], p[2])) > least && std::abs(cross(p[1], p[2], p[3])) > least &&
-           std::abs(cross(p[2], p[3], p[0])) > least && std::abs(cross(p[3], p[0], p[1])) > least;
+    return std::isfinite(wide) && wide > 0 && std::abs(cross(p[0], p[1], p[2])) > least &&
+           std::abs(cross(p[1], p[2], p[3])) > least && std::abs(cross(p[2], p[3], p[0])) > least &&
+           std::abs(cross(p[3], p[0], p[1])) > least;
 }
 
 // The map that takes the three unit vectors and their sum to the four points.
@@ -77,7 +78,8 @@ std::optional<PlanePoint> meeting(PlanePoint a, PlanePoint b, PlanePoint c, Plan
 
 } // namespace
 
-std::optional<ProjectiveMap> ProjectiveMap::through(const std::array<PlanePoint, 4>& from, const std::array<PlanePoint, 4>& to) {
+std::optional<ProjectiveMap> ProjectiveMap::through(const std::array<PlanePoint, 4>& from,
+                                                    const std::array<PlanePoint, 4>& to) {
     if (!inGeneralPosition(from) || !inGeneralPosition(to)) return std::nullopt;
     return ProjectiveMap(normalised(product(fromBasis(to), adjugate(fromBasis(from)))));
 }

@@ -20,7 +20,8 @@ struct PlanePoint {
 class ProjectiveMap {
 public:
     //! The map that takes each point of `from` to that of `to`; nothing where three of either lie on a line.
-    static std::optional<ProjectiveMap> through(const std::array<PlanePoint, 4>& from, const std::array<PlanePoint, 4>& to);
+    static std::optional<ProjectiveMap> through(const std::array<PlanePoint, 4>& from,
+                                                const std::array<PlanePoint, 4>& to);
 
     PlanePoint operator()(PlanePoint point) const;
     ProjectiveMap inverse() const;

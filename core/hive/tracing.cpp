@@ -21,9 +21,7 @@ PlanePoint between(PlanePoint a, PlanePoint b, double from, double to, double at
     return {std::lerp(a.x, b.x, share), std::lerp(a.y, b.y, share)};
 }
 
-double knotAfter(double knot, PlanePoint a, PlanePoint b) {
-    return knot + std::sqrt(std::hypot(b.x - a.x, b.y - a.y));
-}
+double knotAfter(double knot, PlanePoint a, PlanePoint b) { return knot + std::sqrt(std::hypot(b.x - a.x, b.y - a.y)); }
 
 // The piece from b to c by the pyramid of Barry and Goldman.
 PlanePoint onPiece(PlanePoint a, PlanePoint b, PlanePoint c, PlanePoint d, double share) {
@@ -63,7 +61,8 @@ Intervals either(Intervals one, const Intervals& other) {
     std::sort(one.begin(), one.end());
     Intervals joined;
     for (const auto& each : one) {
-        if (!joined.empty() && each.first <= joined.back().second) joined.back().second = std::max(joined.back().second, each.second);
+        if (!joined.empty() && each.first <= joined.back().second)
+            joined.back().second = std::max(joined.back().second, each.second);
         else joined.push_back(each);
     }
     return joined;
@@ -100,8 +99,8 @@ std::vector<PlanePoint> smoothClosed(const std::vector<PlanePoint>& points) {
     curve.reserve(count * pieces);
     for (std::size_t i = 0; i < count; ++i)
         for (int piece = 0; piece < pieces; ++piece)
-            curve.push_back(onPiece(apart[(i + count - 1) % count], apart[i], apart[(i + 1) % count], apart[(i + 2) % count],
-                                    static_cast<double>(piece) / pieces));
+            curve.push_back(onPiece(apart[(i + count - 1) % count], apart[i], apart[(i + 1) % count],
+                                    apart[(i + 2) % count], static_cast<double>(piece) / pieces));
     return curve;
 }
 
@@ -109,11 +108,13 @@ TracedShares sharesOf(const Outline& outline, const std::vector<Tracing>& tracin
     std::vector<Outlined> all;
     for (const auto& tracing : tracings)
         if (tracing.points.size() >= 3) all.push_back({tracing.kind, smoothClosed(tracing.points)});
-    const bool combTraced = std::any_of(all.begin(), all.end(), [](const Outlined& each) { return each.kind == TracedKind::Comb; });
+    const bool combTraced =
+        std::any_of(all.begin(), all.end(), [](const Outlined& each) { return each.kind == TracedKind::Comb; });
     const auto corners = cornersOf(outline);
     const std::vector<PlanePoint> whole(corners.begin(), corners.end());
 
-    constexpr TracedKind firstToLast[] = {TracedKind::Brood, TracedKind::BeeBread, TracedKind::Capped, TracedKind::Open};
+    constexpr TracedKind firstToLast[] = {TracedKind::Brood, TracedKind::BeeBread, TracedKind::Capped,
+                                          TracedKind::Open};
     double areas[4] = {}, comb = 0, full = 0;
     const auto lines = std::max(1, static_cast<int>(std::ceil(outline.height.value() / lineDistance)));
     for (int line = 0; line < lines; ++line) {

@@ -31,10 +31,8 @@ void tellDeath(const WinterEnd& end, tracking::FollowQuestion& question) {
 }
 
 void tellLife(const WinterEnd& end, tracking::FollowQuestion& question) {
-    if (end.bees)
-        question.observations.push_back({end.day, end.date, tracking::BeesSeen{*end.bees, end.beesLogSd}});
-    else
-        question.observations.push_back({end.day, end.date, tracking::ClusterSeen{}});
+    if (end.bees) question.observations.push_back({end.day, end.date, tracking::BeesSeen{*end.bees, end.beesLogSd}});
+    else question.observations.push_back({end.day, end.date, tracking::ClusterSeen{}});
     if (end.storesLeft) {
         const double sd = std::hypot(storesLeftSd * end.storesLeft->value(), storesLeftRoundingKg);
         question.observations.push_back({end.day, end.date, tracking::StoresSeen{*end.storesLeft, kilograms(sd)}});
@@ -79,7 +77,8 @@ Moments momentsOf(const std::vector<double>& weights, std::span<const winter::Wi
 
 // A precision has no negative direction: what noise leaves below 0 says nothing.
 WinterEvidence withoutNegative(const WinterEvidence& e) {
-    const double middle = 0.5 * (e.useUse + e.deathDeath), half = std::hypot(0.5 * (e.useUse - e.deathDeath), e.useDeath);
+    const double middle = 0.5 * (e.useUse + e.deathDeath),
+                 half = std::hypot(0.5 * (e.useUse - e.deathDeath), e.useDeath);
     const double angle = 0.5 * std::atan2(2 * e.useDeath, e.useUse - e.deathDeath);
     const double c = std::cos(angle), s = std::sin(angle);
     WinterEvidence result;
@@ -106,10 +105,8 @@ tracking::FollowQuestion asTold(const PastWinter& winter) {
     tracking::FollowQuestion question = winter.question;
     if (!winter.end) return question;
     question.today = std::max(question.decided, winter.end->day);
-    if (winter.end->alive)
-        tellLife(*winter.end, question);
-    else
-        tellDeath(*winter.end, question);
+    if (winter.end->alive) tellLife(*winter.end, question);
+    else tellDeath(*winter.end, question);
     return question;
 }
 
@@ -117,7 +114,8 @@ winter::LearnedMultipliers unknownKeeper(const ModelConstants& constants) {
     return {1, constants.lastingUseSd, 1, constants.lastingDeathSd};
 }
 
-WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter::WinterDraw> draws, const ModelConstants& constants) {
+WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter::WinterDraw> draws,
+                          const ModelConstants& constants) {
     std::vector<double> proposal(belief.logWeight.size());
     bool drawnAgain = false;
     if (belief.fitsNoWinter) return {.fitsNoWinter = true};
@@ -130,13 +128,14 @@ WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter
     const auto squared = [](double x) { return x * x; };
     const WinterEvidence unknown{1 / squared(constants.lastingUseSd), 0, 1 / squared(constants.lastingDeathSd), 0, 0};
     // The same draws without the likelihood: their noise cancels. Not so where they were drawn again around what was learned.
-    const WinterEvidence without = drawnAgain ? unknown : momentsOf(tracking::normalised(proposal), draws).information();
-    return withoutNegative({with.useUse - without.useUse, with.useDeath - without.useDeath, with.deathDeath - without.deathDeath,
-                            with.use - without.use, with.death - without.death});
+    const WinterEvidence without =
+        drawnAgain ? unknown : momentsOf(tracking::normalised(proposal), draws).information();
+    return withoutNegative({with.useUse - without.useUse, with.useDeath - without.useDeath,
+                            with.deathDeath - without.deathDeath, with.use - without.use, with.death - without.death});
 }
 
-std::optional<WinterEvidence> evidenceOf(const PastWinter& winter, const ModelConstants& constants, winter::Sampling sampling,
-                                         int threads, std::stop_token stop) {
+std::optional<WinterEvidence> evidenceOf(const PastWinter& winter, const ModelConstants& constants,
+                                         winter::Sampling sampling, int threads, std::stop_token stop) {
     tracking::FollowQuestion question = asTold(winter);
     if (question.observations.empty()) return WinterEvidence{};
     question.winter.learned = unknownKeeper(constants);

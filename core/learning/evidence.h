@@ -23,7 +23,7 @@ struct WinterEvidence {
 
 //! How a winter ended.
 struct WinterEnd {
-    SeasonDay day;              //!< the day it was found out
+    SeasonDay day; //!< the day it was found out
     Date date;
     bool alive = true;
     std::optional<BeeCount> bees; //!< of a living colony, from covered combs
@@ -48,10 +48,11 @@ winter::LearnedMultipliers unknownKeeper(const ModelConstants& constants);
 //! What a belief over winters drawn with unknownKeeper() says of their multipliers: the moments of (u, d) with and without the
 //! likelihood, their difference in information form, no direction with less than none; what few effective winters cannot tell is taken
 //! off; records that fit no winter say nothing. Tested: tests/learning/evidence_test.cpp.
-WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter::WinterDraw> draws, const ModelConstants& constants);
+WinterEvidence evidenceIn(const tracking::Belief& belief, std::span<const winter::WinterDraw> draws,
+                          const ModelConstants& constants);
 
 //! Tracks a past winter and reads its evidence. Nothing where stopped.
-std::optional<WinterEvidence> evidenceOf(const PastWinter& winter, const ModelConstants& constants, winter::Sampling sampling,
-                                         int threads = 1, std::stop_token stop = {});
+std::optional<WinterEvidence> evidenceOf(const PastWinter& winter, const ModelConstants& constants,
+                                         winter::Sampling sampling, int threads = 1, std::stop_token stop = {});
 
 } // namespace winterlarder::learning

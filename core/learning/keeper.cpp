@@ -47,8 +47,10 @@ public:
         numerics::SymmetricSystem result(size);
         for (std::size_t part : {0u, 1u}) {
             result.add(part, part, 1 / variance(part == 1, k.lastingKeeperShare));
-            for (const auto& [id, place] : yardPlace) result.add(place + part, place + part, 1 / variance(part == 1, k.lastingYardShare));
-            for (const auto& [id, place] : colonyPlace) result.add(place + part, place + part, 1 / variance(part == 1, colonyShare()));
+            for (const auto& [id, place] : yardPlace)
+                result.add(place + part, place + part, 1 / variance(part == 1, k.lastingYardShare));
+            for (const auto& [id, place] : colonyPlace)
+                result.add(place + part, place + part, 1 / variance(part == 1, colonyShare()));
         }
         right.assign(size, 0);
         for (const auto& winter : colonyWinters) takeIn(winter, result, right);
@@ -78,8 +80,8 @@ private:
 };
 
 // What is believed of a sum of parts, with further variance that nothing was seen of.
-Lasting sumOf(const numerics::SymmetricSystem& system, const std::vector<double>& mean, const std::vector<std::size_t>& places, std::size_t part,
-              double unseenVariance) {
+Lasting sumOf(const numerics::SymmetricSystem& system, const std::vector<double>& mean,
+              const std::vector<std::size_t>& places, std::size_t part, double unseenVariance) {
     std::vector<double> direction(system.size(), 0);
     double total = 0;
     for (std::size_t place : places) {
@@ -105,8 +107,8 @@ KeeperLearned learn(const std::vector<ColonyWinter>& winters, const ModelConstan
                            sumOf(system, mean, places, 1, hierarchy.variance(true, unseenShare))};
     };
     KeeperLearned learned;
-    learned.winters = static_cast<int>(
-        std::count_if(winters.begin(), winters.end(), [](const ColonyWinter& each) { return each.evidence.saysAnything(); }));
+    learned.winters = static_cast<int>(std::count_if(
+        winters.begin(), winters.end(), [](const ColonyWinter& each) { return each.evidence.saysAnything(); }));
     learned.keeper = pair({0}, 0);
     learned.anywhere = pair({0}, hierarchy.colonyShare() + constants.lastingYardShare);
     for (const auto& [id, place] : hierarchy.yardPlace) learned.yards[id] = pair({0, place}, hierarchy.colonyShare());
@@ -120,12 +122,14 @@ std::optional<ForageSeen> forageTurn(const std::vector<DayWeight>& given, const 
     std::vector<DayWeight> weighings;
     for (const auto& each : given)
         if (each.day > climate::solstice) weighings.push_back(each);
-    std::stable_sort(weighings.begin(), weighings.end(), [](const DayWeight& a, const DayWeight& b) { return a.day < b.day; });
+    std::stable_sort(weighings.begin(), weighings.end(),
+                     [](const DayWeight& a, const DayWeight& b) { return a.day < b.day; });
     const auto lowest = std::min_element(weighings.begin(), weighings.end(),
                                          [](const DayWeight& a, const DayWeight& b) { return a.gross < b.gross; });
     if (lowest == weighings.end() || lowest == weighings.begin() || lowest + 1 == weighings.end()) return std::nullopt;
-    const bool gains = std::any_of(lowest + 1, weighings.end(),
-                                   [&](const DayWeight& each) { return each.gross.value() >= lowest->gross.value() + clearGainKg; });
+    const bool gains = std::any_of(lowest + 1, weighings.end(), [&](const DayWeight& each) {
+        return each.gross.value() >= lowest->gross.value() + clearGainKg;
+    });
     if (!gains) return std::nullopt;
     const double between = (lowest + 1)->day - (lowest - 1)->day;
     return ForageSeen{lowest->day, std::hypot(constants.forageSeenSd, between / 4)};
@@ -153,7 +157,8 @@ ForageShift learnForage(const std::vector<ForageSeen>& seen, const climate::Seas
     return {pull / precision, std::sqrt(1 / precision), static_cast<int>(seen.size())};
 }
 
-climate::SeasonDates withForage(climate::SeasonDates season, const ForageShift& shift, const ModelConstants& constants) {
+climate::SeasonDates withForage(climate::SeasonDates season, const ForageShift& shift,
+                                const ModelConstants& constants) {
     if (shift.years == 0 || !season.forage || season.forage->origin == climate::DateOrigin::Case) return season;
     const double yearly = yearlyForageVariance(season.forage->sdDays, constants);
     SeasonDay moved = season.forage->day + static_cast<int>(std::lround(shift.meanDays));

@@ -28,10 +28,10 @@ struct LastingPair {
 //! Everything learned of one keeper, as plain values that can be shown, kept or thrown away. Switched off or reset is no value at all:
 //! nothing is hidden in the models.
 struct KeeperLearned {
-    int winters = 0;                              //!< that said anything
-    LastingPair keeper;                           //!< what all colonies have in common
-    LastingPair anywhere;                         //!< of a colony never seen, in a yard never seen
-    std::map<std::uint64_t, LastingPair> yards;   //!< of a colony never seen in that yard
+    int winters = 0;                               //!< that said anything
+    LastingPair keeper;                            //!< what all colonies have in common
+    LastingPair anywhere;                          //!< of a colony never seen, in a yard never seen
+    std::map<std::uint64_t, LastingPair> yards;    //!< of a colony never seen in that yard
     std::map<std::uint64_t, LastingPair> colonies; //!< of a colony, in the yard of its last winter
 
     //! For a colony of a yard; what is not known falls back on the yard, then the keeper. Nothing where no winter said anything.

@@ -32,7 +32,8 @@ double weightedQuantile(const std::vector<double>& values, const std::vector<dou
 } // namespace
 
 double rankedScore(std::vector<double> values, std::vector<double> weights, double observed) {
-    require(!values.empty() && values.size() == weights.size(), "{} values with {} weights", values.size(), weights.size());
+    require(!values.empty() && values.size() == weights.size(), "{} values with {} weights", values.size(),
+            weights.size());
     const double total = std::accumulate(weights.begin(), weights.end(), 0.0);
     double distance = 0, half = 0, below = 0;
     for (std::size_t i : orderOf(values)) {
@@ -49,7 +50,8 @@ namespace {
 const tracking::Observation* lastWeighed(const tracking::FollowQuestion& question) {
     const tracking::Observation* last = nullptr;
     for (const auto& seen : question.observations)
-        if (tracking::isWeighed(seen) && seen.day <= question.today && seen.day > question.decided && (!last || seen.day >= last->day))
+        if (tracking::isWeighed(seen) && seen.day <= question.today && seen.day > question.decided &&
+            (!last || seen.day >= last->day))
             last = &seen;
     return last;
 }
@@ -59,26 +61,29 @@ std::vector<double> readings(const tracking::FollowQuestion& question, const tra
                              const tracking::Observation& seen, const ModelConstants& constants) {
     constexpr std::uint32_t noiseIndex = 1u << 18;
     const auto& belief = tracked.belief;
-    const auto alive = belief.roster->reading(seen, question, constants), starved = belief.roster->reading(seen, question, constants, true);
+    const auto alive = belief.roster->reading(seen, question, constants),
+               starved = belief.roster->reading(seen, question, constants, true);
     std::vector<double> values(belief.particles());
     for (std::size_t p = 0; p < values.size(); ++p) {
         const auto& reading = belief.outDay[p] < seen.day.w ? starved : alive;
         values[p] = tracking::Unknowns::winterPart(reading, *tracked.paths, seen.day, belief.winterOf(p));
         for (const auto& part : reading.sum) values[p] += part.factor * belief.unknowns[part.unknown][p];
-        values[p] += std::sqrt(reading.freshVariance) * winter::normal(2, winter::Luck::Colony, question.winter.colonyStream,
-                                                                       static_cast<std::uint32_t>(p), noiseIndex);
+        values[p] +=
+            std::sqrt(reading.freshVariance) * winter::normal(2, winter::Luck::Colony, question.winter.colonyStream,
+                                                              static_cast<std::uint32_t>(p), noiseIndex);
     }
     return values;
 }
 
 // The handbook knows the stores of autumn, what was given since, and one number for the winter.
-double handbookReading(const tracking::FollowQuestion& question, const tracking::Tracked& tracked, const tracking::Observation& seen,
-                       Mass use, const ModelConstants& constants) {
+double handbookReading(const tracking::FollowQuestion& question, const tracking::Tracked& tracked,
+                       const tracking::Observation& seen, Mass use, const ModelConstants& constants) {
     const auto reading = tracked.belief.roster->reading(seen, question, constants);
     const double length = std::max(1, question.winter.season.forage->day - question.decided);
     const double past = std::clamp((seen.day - question.decided) / length, 0.0, 1.0);
     double life = 0;
-    for (std::size_t i = 0; reading.ofWeight && i < tracked.paths->winters(); ++i) life += tracked.paths->lifeKg(seen.day, i);
+    for (std::size_t i = 0; reading.ofWeight && i < tracked.paths->winters(); ++i)
+        life += tracked.paths->lifeKg(seen.day, i);
     life /= static_cast<double>(tracked.paths->winters());
     return question.stores.mean.value() + reading.known + life - past * use.value();
 }

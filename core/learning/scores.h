@@ -16,12 +16,12 @@ double rankedScore(std::vector<double> values, std::vector<double> weights, doub
 
 //! One forecast of autumn beside what a weighing or the end of winter showed.
 struct ForecastScore {
-    SeasonDay day;           //!< of the observation
-    double observed = 0;     //!< kg, as read
+    SeasonDay day;                         //!< of the observation
+    double observed = 0;                   //!< kg, as read
     double low = 0, typical = 0, high = 0; //!< 5, 50 and 95 % of the forecast of that reading, its own error counted
-    double place = 0;        //!< share of the forecast below it
-    double score = 0;        //!< ranked score of the forecast [kg]
-    double handbookScore = 0; //!< of the handbook's one number [kg]
+    double place = 0;                      //!< share of the forecast below it
+    double score = 0;                      //!< ranked score of the forecast [kg]
+    double handbookScore = 0;              //!< of the handbook's one number [kg]
     bool inside() const { return observed >= low && observed <= high; }
 };
 
@@ -34,9 +34,9 @@ std::optional<ForecastScore> scoreOf(const PastWinter& winter, Mass handbookUse,
 //! All scores together.
 struct ScoreSummary {
     int forecasts = 0;
-    double inside = 0;         //!< share of observations within the 90 % band
-    double score = 0;          //!< mean ranked score [kg]
-    double handbookScore = 0;  //!< of the handbook
+    double inside = 0;        //!< share of observations within the 90 % band
+    double score = 0;         //!< mean ranked score [kg]
+    double handbookScore = 0; //!< of the handbook
 };
 ScoreSummary summarise(const std::vector<ForecastScore>& scores);
 

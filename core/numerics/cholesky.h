@@ -10,8 +10,7 @@ namespace winterlarder::numerics {
 //! reference to an element; on entry its lower triangle holds A, on exit L, what is above is not touched. `keep(pivot, j)` says what is taken
 //! for a pivot that rounding may have made too small: the pivot, or a larger one; nothing (0) leaves its column 0.
 //! Tested: tests/learning/keeper_test.cpp, tests/tracking/linear_belief_test.cpp.
-template <class Lower, class Keep>
-void cholesky(std::size_t size, Lower&& lower, Keep&& keep) {
+template <class Lower, class Keep> void cholesky(std::size_t size, Lower&& lower, Keep&& keep) {
     for (std::size_t j = 0; j < size; ++j) {
         double pivot = lower(j, j);
         for (std::size_t k = 0; k < j; ++k) pivot -= lower(j, k) * lower(j, k);

@@ -21,8 +21,7 @@ double slopeOf(const std::vector<double>& x, const std::vector<double>& y) {
 
 double levelOf(const std::vector<double>& x, const std::vector<double>& y, double slope) {
     std::vector<double> levels;
-    for (std::size_t i = 0; i < x.size(); ++i)
-        levels.push_back(y[i] - slope * x[i]);
+    for (std::size_t i = 0; i < x.size(); ++i) levels.push_back(y[i] - slope * x[i]);
     return median(levels);
 }
 
@@ -33,8 +32,7 @@ double standardErrorOfSlope(const std::vector<double>& x, const std::vector<doub
         away.push_back(std::abs(y[i] - line.at(x[i])));
         mean += x[i] / static_cast<double>(x.size());
     }
-    for (const double each : x)
-        spread += (each - mean) * (each - mean);
+    for (const double each : x) spread += (each - mean) * (each - mean);
     return spread > 0 ? normalScatter * median(away) / std::sqrt(spread) : 0;
 }
 

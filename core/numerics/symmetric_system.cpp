@@ -7,10 +7,12 @@
 namespace winterlarder::numerics {
 
 void SymmetricSystem::decompose() {
-    cholesky(size_, [this](std::size_t row, std::size_t column) -> double& { return at(row, column); }, [](double pivot, std::size_t) {
-        require(pivot > 0, "pivot {} of a system that must be positive definite", pivot);
-        return pivot;
-    });
+    cholesky(
+        size_, [this](std::size_t row, std::size_t column) -> double& { return at(row, column); },
+        [](double pivot, std::size_t) {
+            require(pivot > 0, "pivot {} of a system that must be positive definite", pivot);
+            return pivot;
+        });
 }
 
 std::vector<double> SymmetricSystem::solve(std::vector<double> x) const {

@@ -21,14 +21,14 @@ namespace winterlarder {
 
 // One type per quantity. Each alias fixes the unit a number has when it enters or leaves through .value(); other units
 // of the same dimension convert by themselves (Mass m = units::mass::gram_t(250)). Dimensions never mix.
-using Mass = units::mass::kilogram_t;                       //!< kg
-using Length = units::length::millimeter_t;                 //!< mm
-using Volume = units::volume::liter_t;                      //!< L
-using Power = units::power::watt_t;                         //!< W
-using Temperature = units::temperature::celsius_t;          //!< a reading on the scale [degC]
-using TemperatureDifference = units::temperature::kelvin_t; //!< a difference or a standard deviation [K]
-using Hours = units::time::hour_t;                          //!< h
-using Days = units::time::day_t;                            //!< d
+using Mass = units::mass::kilogram_t;                                  //!< kg
+using Length = units::length::millimeter_t;                            //!< mm
+using Volume = units::volume::liter_t;                                 //!< L
+using Power = units::power::watt_t;                                    //!< W
+using Temperature = units::temperature::celsius_t;                     //!< a reading on the scale [degC]
+using TemperatureDifference = units::temperature::kelvin_t;            //!< a difference or a standard deviation [K]
+using Hours = units::time::hour_t;                                     //!< h
+using Days = units::time::day_t;                                       //!< d
 using Area = units::unit_t<units::squared<units::length::decimeters>>; //!< dm2: what a comb is measured in
 
 constexpr Mass kilograms(double value) { return Mass(value); }
@@ -55,8 +55,7 @@ struct Share {
 };
 
 //! A quantity we only know roughly: 10th, 50th and 90th percentile.
-template <class Q>
-struct Spread {
+template <class Q> struct Spread {
     Q low{};
     Q typical{};
     Q high{};

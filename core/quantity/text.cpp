@@ -38,10 +38,9 @@ constexpr std::array volumeScales{UnitScale{"L", 1.0},
 constexpr std::array lengthScales{UnitScale{"mm", 1.0}, UnitScale{"cm", 10.0}, UnitScale{"m", 1000.0},
                                   UnitScale{"in", inchMm}, UnitScale{"ft", 12 * inchMm}};
 constexpr std::array temperatureScales{UnitScale{"°C", 1.0}, UnitScale{"°F", fahrenheitStep, fahrenheitZeroC}};
-constexpr std::array areaScales{UnitScale{"dm²", 1.0}, UnitScale{"sq in", inchMm * inchMm / 10000.0}};
+constexpr std::array areaScales{UnitScale{"dm²", 1.0}, UnitScale{"sq in", inchMm* inchMm / 10000.0}};
 
-template <class Scales, class Unit>
-const UnitScale& scaleOf(const Scales& scales, Unit unit) {
+template <class Scales, class Unit> const UnitScale& scaleOf(const Scales& scales, Unit unit) {
     const auto index = static_cast<std::size_t>(unit);
     require(index < scales.size(), "unit number {} does not exist", index);
     return scales[index];

@@ -161,18 +161,17 @@ private:
     std::size_t at_ = 0;
 };
 
-template <class Unit>
-struct Word {
+template <class Unit> struct Word {
     std::string_view text;
     Unit unit;
 };
 
 constexpr Word<MassUnit> massWords[] = {
-    {"kg", MassUnit::Kilogram},  {"kilogram", MassUnit::Kilogram}, {"kilograms", MassUnit::Kilogram},
-    {"kilo", MassUnit::Kilogram}, {"kilos", MassUnit::Kilogram},   {"g", MassUnit::Gram},
-    {"gram", MassUnit::Gram},    {"grams", MassUnit::Gram},        {"lb", MassUnit::Pound},
-    {"lbs", MassUnit::Pound},    {"pound", MassUnit::Pound},       {"pounds", MassUnit::Pound},
-    {"oz", MassUnit::Ounce},     {"ounce", MassUnit::Ounce},       {"ounces", MassUnit::Ounce}};
+    {"kg", MassUnit::Kilogram},   {"kilogram", MassUnit::Kilogram}, {"kilograms", MassUnit::Kilogram},
+    {"kilo", MassUnit::Kilogram}, {"kilos", MassUnit::Kilogram},    {"g", MassUnit::Gram},
+    {"gram", MassUnit::Gram},     {"grams", MassUnit::Gram},        {"lb", MassUnit::Pound},
+    {"lbs", MassUnit::Pound},     {"pound", MassUnit::Pound},       {"pounds", MassUnit::Pound},
+    {"oz", MassUnit::Ounce},      {"ounce", MassUnit::Ounce},       {"ounces", MassUnit::Ounce}};
 constexpr Word<LengthUnit> lengthWords[] = {
     {"mm", LengthUnit::Millimetre}, {"cm", LengthUnit::Centimetre}, {"m", LengthUnit::Metre},
     {"in", LengthUnit::Inch},       {"inch", LengthUnit::Inch},     {"inches", LengthUnit::Inch},
@@ -180,15 +179,17 @@ constexpr Word<LengthUnit> lengthWords[] = {
     {"foot", LengthUnit::Foot},     {"feet", LengthUnit::Foot},     {"'", LengthUnit::Foot},
     {"′", LengthUnit::Foot}};
 constexpr Word<TemperatureUnit> temperatureWords[] = {
-    {"c", TemperatureUnit::Celsius},        {"°c", TemperatureUnit::Celsius},       {"° c", TemperatureUnit::Celsius},
-    {"ºc", TemperatureUnit::Celsius},       {"degc", TemperatureUnit::Celsius},     {"deg c", TemperatureUnit::Celsius},
-    {"℃", TemperatureUnit::Celsius},        {"celsius", TemperatureUnit::Celsius},  {"f", TemperatureUnit::Fahrenheit},
-    {"°f", TemperatureUnit::Fahrenheit},    {"° f", TemperatureUnit::Fahrenheit},   {"ºf", TemperatureUnit::Fahrenheit},
-    {"degf", TemperatureUnit::Fahrenheit},  {"deg f", TemperatureUnit::Fahrenheit}, {"℉", TemperatureUnit::Fahrenheit},
-    {"fahrenheit", TemperatureUnit::Fahrenheit}};
-constexpr Word<VolumeUnit> metricVolumeWords[] = {
-    {"l", VolumeUnit::Litre},       {"litre", VolumeUnit::Litre},  {"litres", VolumeUnit::Litre},
-    {"liter", VolumeUnit::Litre},   {"liters", VolumeUnit::Litre}, {"ml", VolumeUnit::Millilitre}};
+    {"c", TemperatureUnit::Celsius},       {"°c", TemperatureUnit::Celsius},
+    {"° c", TemperatureUnit::Celsius},     {"ºc", TemperatureUnit::Celsius},
+    {"degc", TemperatureUnit::Celsius},    {"deg c", TemperatureUnit::Celsius},
+    {"℃", TemperatureUnit::Celsius},       {"celsius", TemperatureUnit::Celsius},
+    {"f", TemperatureUnit::Fahrenheit},    {"°f", TemperatureUnit::Fahrenheit},
+    {"° f", TemperatureUnit::Fahrenheit},  {"ºf", TemperatureUnit::Fahrenheit},
+    {"degf", TemperatureUnit::Fahrenheit}, {"deg f", TemperatureUnit::Fahrenheit},
+    {"℉", TemperatureUnit::Fahrenheit},    {"fahrenheit", TemperatureUnit::Fahrenheit}};
+constexpr Word<VolumeUnit> metricVolumeWords[] = {{"l", VolumeUnit::Litre},      {"litre", VolumeUnit::Litre},
+                                                  {"litres", VolumeUnit::Litre}, {"liter", VolumeUnit::Litre},
+                                                  {"liters", VolumeUnit::Litre}, {"ml", VolumeUnit::Millilitre}};
 // The three measures two countries share by name.
 constexpr std::string_view gallonWords[] = {"gal", "gallon", "gallons"};
 constexpr std::string_view quartWords[] = {"qt", "quart", "quarts"};
@@ -196,15 +197,13 @@ constexpr std::string_view pintWords[] = {"pt", "pint", "pints"};
 constexpr std::string_view unitedStatesWords[] = {"us"};
 constexpr std::string_view imperialWords[] = {"imperial", "imp", "uk"};
 
-template <class Words>
-bool holds(const Words& words, std::string_view text) {
+template <class Words> bool holds(const Words& words, std::string_view text) {
     for (std::string_view word : words)
         if (word == text) return true;
     return false;
 }
 
-template <class Prefixes>
-bool takePrefix(const Prefixes& prefixes, std::string_view& text) {
+template <class Prefixes> bool takePrefix(const Prefixes& prefixes, std::string_view& text) {
     for (std::string_view prefix : prefixes)
         if (text.starts_with(prefix)) {
             text.remove_prefix(prefix.size());
@@ -308,7 +307,8 @@ Outcome<Temperature> parseTemperature(std::string_view text, TemperatureUnit bar
                                         : unitNamed(temperatureWords, part.unit, "use °C or °F");
     if (!unit) return unit.problems();
     const Temperature temperature = temperatureOf(part.number, *unit);
-    if (!std::isfinite(temperature.value())) return inputProblem("the temperature is too large", "write a smaller number");
+    if (!std::isfinite(temperature.value()))
+        return inputProblem("the temperature is too large", "write a smaller number");
     if (temperature.value() < absoluteZeroC)
         return inputProblem("the temperature lies under absolute zero", "it is above -273.15 °C");
     return temperature;

@@ -67,8 +67,9 @@ std::optional<double> CheckedTable::optionalNumber(std::size_t row, std::string_
     if (at.text.empty()) return std::nullopt;
     const auto value = numberFrom(at.text);
     if (value && within(*value, range)) return value;
-    fault(at, value ? fmt::format("{} {} is out of range", column, at.text)
-                    : fmt::format("{} \"{}\" is not a number", column, at.text),
+    fault(at,
+          value ? fmt::format("{} {} is out of range", column, at.text)
+                : fmt::format("{} \"{}\" is not a number", column, at.text),
           described("a number", range));
     return std::nullopt;
 }
@@ -86,8 +87,9 @@ std::optional<int> CheckedTable::optionalInteger(std::size_t row, std::string_vi
                             std::min(range.most, double{std::numeric_limits<int>::max()})};
     const auto value = numberFrom(at.text);
     if (value && within(*value, whole) && std::floor(*value) == *value) return static_cast<int>(*value);
-    fault(at, value ? fmt::format("{} {} is out of range or not whole", column, at.text)
-                    : fmt::format("{} \"{}\" is not a number", column, at.text),
+    fault(at,
+          value ? fmt::format("{} {} is out of range or not whole", column, at.text)
+                : fmt::format("{} \"{}\" is not a number", column, at.text),
           described("a whole number", range));
     return std::nullopt;
 }
@@ -106,15 +108,14 @@ std::string CheckedTable::oneOf(std::size_t row, std::string_view column, const 
     return allowed.front();
 }
 
-Mark CheckedTable::mark(std::size_t row, std::string_view column) {
-    return *markFrom(oneOf(row, column, markNames()));
-}
+Mark CheckedTable::mark(std::size_t row, std::string_view column) { return *markFrom(oneOf(row, column, markNames())); }
 
 std::string CheckedTable::countryCode(std::size_t row, std::string_view column) {
     const std::string country = text(row, column);
     const auto capital = [](char c) { return c >= 'A' && c <= 'Z'; };
     if (country.size() != 2 || !capital(country[0]) || !capital(country[1]))
-        fault(cell(row, column), fmt::format("country {} is no country code", country), "two capital letters, such as CA");
+        fault(cell(row, column), fmt::format("country {} is no country code", country),
+              "two capital letters, such as CA");
     return country;
 }
 
@@ -136,8 +137,7 @@ std::vector<std::string> SourceUses::refer(CheckedTable& table, std::size_t row,
     const CsvCell& at = table.cell(row, column);
     std::vector<std::string> ids = listedIn(at.text);
     for (const std::string& id : ids)
-        if (!use(id, shown))
-            table.fault(at, fmt::format("{} {} is not a source", column, id), "an id of sources.csv");
+        if (!use(id, shown)) table.fault(at, fmt::format("{} {} is not a source", column, id), "an id of sources.csv");
     return ids;
 }
 

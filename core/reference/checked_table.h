@@ -54,7 +54,8 @@ class SourceUses {
 public:
     explicit SourceUses(std::vector<Source>& sources) : sources_(sources) {}
     //! Ids named in a cell, separated by ';'; each must be known. `shown` is the file's path below shared/.
-    std::vector<std::string> refer(CheckedTable& table, std::size_t row, std::string_view column, const std::string& shown);
+    std::vector<std::string> refer(CheckedTable& table, std::size_t row, std::string_view column,
+                                   const std::string& shown);
     bool use(const std::string& id, const std::string& shown);
 
 private:

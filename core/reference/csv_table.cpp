@@ -92,9 +92,7 @@ private:
     }
     static void onRow(int, void* self) { static_cast<RowReader*>(self)->endRow(); }
 
-    void endCell(std::string_view text) {
-        row_.push_back({std::string(text), cellLine_, cellColumn_});
-    }
+    void endCell(std::string_view text) { row_.push_back({std::string(text), cellLine_, cellColumn_}); }
     void endRow() {
         const std::size_t cells = row_.size();
         rows_.push_back(std::move(row_));
@@ -117,7 +115,9 @@ private:
 
 void checkHeader(const Row& header, const std::string& file, Problems& problems) {
     if (header.size() > limits::tableColumns) {
-        problems.push_back({ProblemKind::Input, {file, header.front().line, 1}, fmt::format("the table has {} columns", header.size()),
+        problems.push_back({ProblemKind::Input,
+                            {file, header.front().line, 1},
+                            fmt::format("the table has {} columns", header.size()),
                             fmt::format("at most {}", limits::tableColumns)});
         return;
     }

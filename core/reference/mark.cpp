@@ -8,8 +8,8 @@ namespace winterlarder {
 
 namespace {
 
-constexpr std::array<std::string_view, 8> words = {"measured",  "handbook",        "published", "derived",
-                                                   "fitted",    "common practice", "memory",    "judgement"};
+constexpr std::array<std::string_view, 8> words = {"measured", "handbook",        "published", "derived",
+                                                   "fitted",   "common practice", "memory",    "judgement"};
 
 } // namespace
 

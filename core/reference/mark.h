@@ -11,7 +11,8 @@ namespace winterlarder {
 //! How far a shipped number can be trusted.
 //! Fitted: chosen so that the model meets published check values.
 enum class Mark { Measured, Handbook, Published, Derived, Fitted, CommonPractice, Memory, Judgement };
-std::string_view name(Mark mark); //!< "measured", "handbook", "published", "derived", "fitted", "common practice", "memory", "judgement"
+std::string_view
+name(Mark mark); //!< "measured", "handbook", "published", "derived", "fitted", "common practice", "memory", "judgement"
 
 //! The words of all marks, in the order of the enumeration; name(Mark) gives one of them.
 const std::vector<std::string>& markNames();

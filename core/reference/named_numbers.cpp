@@ -9,14 +9,16 @@ namespace winterlarder {
 namespace {
 
 const NamedNumber* numberNamed(const std::vector<NamedNumber>& numbers, std::string_view name) {
-    const auto found = std::find_if(numbers.begin(), numbers.end(), [&](const NamedNumber& n) { return n.name == name; });
+    const auto found =
+        std::find_if(numbers.begin(), numbers.end(), [&](const NamedNumber& n) { return n.name == name; });
     return found == numbers.end() ? nullptr : &*found;
 }
 
 void checkUnit(CheckedTable& checked, std::size_t row, const NamedNumber& number) {
     const CsvCell& at = checked.cell(row, "unit");
     if (at.text != number.unit)
-        checked.fault(at, fmt::format("{} has the unit {}", number.name, at.text), fmt::format("give it in {}", number.unit));
+        checked.fault(at, fmt::format("{} has the unit {}", number.name, at.text),
+                      fmt::format("give it in {}", number.unit));
 }
 
 double readValue(CheckedTable& checked, std::size_t row, std::string_view name) {
@@ -31,7 +33,8 @@ double readValue(CheckedTable& checked, std::size_t row, std::string_view name) 
     return value;
 }
 
-void listMissing(CheckedTable& checked, std::string_view what, const std::vector<NamedNumber>& numbers, const std::vector<std::string>& seen) {
+void listMissing(CheckedTable& checked, std::string_view what, const std::vector<NamedNumber>& numbers,
+                 const std::vector<std::string>& seen) {
     for (const NamedNumber& number : numbers)
         if (std::find(seen.begin(), seen.end(), number.name) == seen.end())
             checked.fault(checked.table().header().front(), fmt::format("{} {} is missing", what, number.name),

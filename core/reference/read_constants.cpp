@@ -165,9 +165,10 @@ static_assert(sizeof(ModelConstants) == constants.size() * sizeof(double), "ever
 ModelConstants readConstants(ShippedFolder& folder, SourceUses& uses) {
     ModelConstants values{};
     std::vector<NamedNumber> numbers;
-    for (const Constant& constant : constants) numbers.push_back({constant.name, constant.unit, &(values.*(constant.member))});
-    readNumbers(folder, uses, constantsFile, {"name", "symbol", "value", "unit", "low", "high", "mark", "source", "meaning"},
-                "constant", numbers);
+    for (const Constant& constant : constants)
+        numbers.push_back({constant.name, constant.unit, &(values.*(constant.member))});
+    readNumbers(folder, uses, constantsFile,
+                {"name", "symbol", "value", "unit", "low", "high", "mark", "source", "meaning"}, "constant", numbers);
     return values;
 }
 

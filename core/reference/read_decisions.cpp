@@ -108,15 +108,18 @@ constexpr std::array decisionNumbers = std::to_array<DecisionNumber>({
     {"sightAtMostMore", "kg", &DecisionConstants::sightAtMostMore},
     {"syrupPerSugar", "L/kg", &DecisionConstants::syrupPerSugar},
 });
-static_assert(sizeof(DecisionConstants) == decisionNumbers.size() * sizeof(double), "every number is read from the file");
+static_assert(sizeof(DecisionConstants) == decisionNumbers.size() * sizeof(double),
+              "every number is read from the file");
 
 } // namespace
 
 DecisionConstants readDecisions(ShippedFolder& folder, SourceUses& uses) {
     DecisionConstants values{};
     std::vector<NamedNumber> numbers;
-    for (const DecisionNumber& number : decisionNumbers) numbers.push_back({number.name, number.unit, &(values.*(number.member))});
-    readNumbers(folder, uses, decisionsFile, {"name", "value", "unit", "low", "high", "mark", "source", "meaning"}, "number", numbers);
+    for (const DecisionNumber& number : decisionNumbers)
+        numbers.push_back({number.name, number.unit, &(values.*(number.member))});
+    readNumbers(folder, uses, decisionsFile, {"name", "value", "unit", "low", "high", "mark", "source", "meaning"},
+                "number", numbers);
     return values;
 }
 

@@ -13,12 +13,14 @@ constexpr auto fieldsFile = "fields.csv";
 void checkDefault(CheckedTable& checked, std::size_t row, const FieldLimits& field) {
     const CsvCell& at = checked.cell(row, "default");
     if (field.defaultText.empty()) return;
-    if (field.type == "choice" && std::find(field.choices.begin(), field.choices.end(), field.defaultText) == field.choices.end())
+    if (field.type == "choice" &&
+        std::find(field.choices.begin(), field.choices.end(), field.defaultText) == field.choices.end())
         checked.fault(at, fmt::format("default {} is not one of the choices", field.defaultText), "one of the choices");
     if (field.type == "flag" && field.defaultText != "true" && field.defaultText != "false")
         checked.fault(at, fmt::format("default {} is neither true nor false", field.defaultText), "true or false");
     if (field.type == "number" || field.type == "integer")
-        checked.optionalNumber(row, "default", {field.minimum.value_or(NumberRange{}.least), field.maximum.value_or(NumberRange{}.most)});
+        checked.optionalNumber(
+            row, "default", {field.minimum.value_or(NumberRange{}.least), field.maximum.value_or(NumberRange{}.most)});
 }
 
 void checkLimits(CheckedTable& checked, std::size_t row, const FieldLimits& field) {

@@ -78,9 +78,26 @@ std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, con
     auto table = folder.table(formatsFile);
     if (!table) return formats;
     CheckedTable checked(std::move(*table),
-                         {"id", "name", "region", "comb_width_mm", "comb_height_mm", "bottom_width_mm",
-                          "combs_per_box", "pitch_mm", "pitch_max_mm", "bees_per_side", "published_full_comb_kg",
-                          "size_mark", "combs_mark", "pitch_mark", "full_comb_mark", "bees_mark", "source", "note", "family", "countries"},
+                         {"id",
+                          "name",
+                          "region",
+                          "comb_width_mm",
+                          "comb_height_mm",
+                          "bottom_width_mm",
+                          "combs_per_box",
+                          "pitch_mm",
+                          "pitch_max_mm",
+                          "bees_per_side",
+                          "published_full_comb_kg",
+                          "size_mark",
+                          "combs_mark",
+                          "pitch_mark",
+                          "full_comb_mark",
+                          "bees_mark",
+                          "source",
+                          "note",
+                          "family",
+                          "countries"},
                          folder.problems);
     const NumberRange width = limitsOf(fields, "hive.format.comb_width_mm");
     const NumberRange height = limitsOf(fields, "hive.format.comb_height_mm");
@@ -97,7 +114,8 @@ std::vector<HiveFormat> readFormats(ShippedFolder& folder, SourceUses& uses, con
         format.bottomWidth = millimetres(checked.number(row, "bottom_width_mm", bottom));
         format.combsPerBox = checked.integer(row, "combs_per_box", combs);
         format.pitch = millimetres(checked.number(row, "pitch_mm", pitch));
-        if (const auto widest = checked.optionalNumber(row, "pitch_max_mm", pitch)) format.pitchMax = millimetres(*widest);
+        if (const auto widest = checked.optionalNumber(row, "pitch_max_mm", pitch))
+            format.pitchMax = millimetres(*widest);
         format.beesPerSide = {checked.number(row, "bees_per_side", {50, 10000})};
         format.note = checked.optionalText(row, "note");
         format.family = checked.text(row, "family");

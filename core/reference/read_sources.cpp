@@ -39,14 +39,17 @@ void readSourcesOfPlaces(ShippedFolder& folder, SourceUses& uses) {
         }
         const auto [id, line] = describedSource(file);
         if (!uses.use(id, shown))
-            folder.problems.push_back({ProblemKind::Input, {place.file, line, 1}, fmt::format("source {} is not a source", id), "an id of sources.csv"});
+            folder.problems.push_back({ProblemKind::Input,
+                                       {place.file, line, 1},
+                                       fmt::format("source {} is not a source", id),
+                                       "an id of sources.csv"});
     }
 }
 
 std::vector<Source> readSources(ShippedFolder& folder) {
-    const std::vector<std::string> kinds = {"paper",         "book",      "handbook", "institute", "official",
-                                            "association",   "trade journal", "newspaper", "law",    "standard",
-                                            "data",          "practice",  "judgement"};
+    const std::vector<std::string> kinds = {"paper",       "book",          "handbook",  "institute", "official",
+                                            "association", "trade journal", "newspaper", "law",       "standard",
+                                            "data",        "practice",      "judgement"};
     std::vector<Source> sources;
     auto table = folder.table(sourcesFile);
     if (!table) return sources;
@@ -73,7 +76,8 @@ void readCheckValues(ShippedFolder& folder, SourceUses& uses) {
         for (const CsvCell& named : table->header()) columns.push_back(named.text);
         const bool namesSources = table->column("source").has_value();
         CheckedTable checked(std::move(*table), columns, folder.problems);
-        for (std::size_t row = 0; namesSources && row < checked.rows(); ++row) uses.refer(checked, row, "source", shown);
+        for (std::size_t row = 0; namesSources && row < checked.rows(); ++row)
+            uses.refer(checked, row, "source", shown);
     }
 }
 

@@ -21,9 +21,22 @@ HiveSize sizeOf(const std::string& hive) {
 }
 
 const std::vector<std::string>& knownHives() {
-    static const std::vector<std::string> hives{"any", "nucleus", "mini-plus nucleus", "one box", "Dadant one box", "Dadant 10", "Dadant 12",
-                                                "AZ hive 10 combs", "long hive, one room", "top bar", "brood and a half", "two boxes",
-                                                "Langstroth two boxes", "two to three boxes", "two deeps and a medium", "two deeps and a super"};
+    static const std::vector<std::string> hives{"any",
+                                                "nucleus",
+                                                "mini-plus nucleus",
+                                                "one box",
+                                                "Dadant one box",
+                                                "Dadant 10",
+                                                "Dadant 12",
+                                                "AZ hive 10 combs",
+                                                "long hive, one room",
+                                                "top bar",
+                                                "brood and a half",
+                                                "two boxes",
+                                                "Langstroth two boxes",
+                                                "two to three boxes",
+                                                "two deeps and a medium",
+                                                "two deeps and a super"};
     return hives;
 }
 
@@ -33,39 +46,50 @@ std::optional<Mass> massIn(CheckedTable& table, std::size_t row, std::string_vie
 }
 
 // Two ends of one figure: none, the lower alone, or both in order.
-void checkEnds(CheckedTable& table, std::size_t row, std::string_view high, const std::optional<Mass>& low, const std::optional<Mass>& top) {
+void checkEnds(CheckedTable& table, std::size_t row, std::string_view high, const std::optional<Mass>& low,
+               const std::optional<Mass>& top) {
     if (top && (!low || *top < *low))
-        table.fault(table.cell(row, high), fmt::format("{} is {} without a low figure that is not above it", high, top->value()),
+        table.fault(table.cell(row, high),
+                    fmt::format("{} is {} without a low figure that is not above it", high, top->value()),
                     "the higher end of a range");
 }
 
 UsualStores::Use useIn(CheckedTable& table, std::size_t row) {
     const std::string word = table.oneOf(row, "use", {"no", "shown", "target"});
-    return word == "target" ? UsualStores::Use::Target : word == "shown" ? UsualStores::Use::Shown : UsualStores::Use::No;
+    return word == "target"  ? UsualStores::Use::Target
+           : word == "shown" ? UsualStores::Use::Shown
+                             : UsualStores::Use::No;
 }
 
 // A figure that can be compared with a target is a mass.
 void checkTarget(CheckedTable& table, std::size_t row, const UsualStores& usual) {
     if (usual.use == UsualStores::Use::Target && !usual.low && !usual.grossLow)
-        table.fault(table.cell(row, "use"), "use is target, but neither low_kg nor gross_low_kg is given", "a mass, or another use");
+        table.fault(table.cell(row, "use"), "use is target, but neither low_kg nor gross_low_kg is given",
+                    "a mass, or another use");
 }
 
 MonthDay dayIn(CheckedTable& table, std::size_t row, std::string_view column) {
     const std::string text = table.text(row, column);
-    if (const auto date = text.size() == 5 ? Date::parse("2001-" + text) : std::nullopt) return {date->month(), date->day()};
-    if (!text.empty()) table.fault(table.cell(row, column), fmt::format("{} {} is no day", column, text), "month and day as MM-DD");
+    if (const auto date = text.size() == 5 ? Date::parse("2001-" + text) : std::nullopt)
+        return {date->month(), date->day()};
+    if (!text.empty())
+        table.fault(table.cell(row, column), fmt::format("{} {} is no day", column, text), "month and day as MM-DD");
     return {};
 }
 
 LateFlow::Typical typicalIn(CheckedTable& table, std::size_t row) {
     const std::string word = table.oneOf(row, "typical", {"none", "little", "fair", "strong"});
-    return word == "strong" ? LateFlow::Typical::Strong : word == "fair" ? LateFlow::Typical::Fair
-         : word == "little" ? LateFlow::Typical::Little : LateFlow::Typical::None;
+    return word == "strong"   ? LateFlow::Typical::Strong
+           : word == "fair"   ? LateFlow::Typical::Fair
+           : word == "little" ? LateFlow::Typical::Little
+                              : LateFlow::Typical::None;
 }
 
 LateFlow::Stores storesIn(CheckedTable& table, std::size_t row) {
     const std::string word = table.oneOf(row, "stores_quality", {"fine", "sets hard", "dysentery risk"});
-    return word == "sets hard" ? LateFlow::Stores::SetsHard : word == "fine" ? LateFlow::Stores::Fine : LateFlow::Stores::DysenteryRisk;
+    return word == "sets hard" ? LateFlow::Stores::SetsHard
+           : word == "fine"    ? LateFlow::Stores::Fine
+                               : LateFlow::Stores::DysenteryRisk;
 }
 
 UsualStores usualRow(CheckedTable& table, std::size_t row, SourceUses& uses) {
@@ -132,15 +156,17 @@ std::vector<Row> rowsOf(ShippedFolder& folder, const char* file, const std::vect
 
 std::vector<UsualStores> readUsualStores(ShippedFolder& folder, SourceUses& uses) {
     return rowsOf<UsualStores>(folder, usualFile,
-                               {"id", "country", "region", "latitude", "longitude", "winter_class", "hive", "low", "high", "unit_printed", "low_kg",
-                                "high_kg", "gross_low_kg", "gross_high_kg", "means", "at_date", "use", "quality", "mark", "source_id"},
+                               {"id",           "country", "region",       "latitude",      "longitude",
+                                "winter_class", "hive",    "low",          "high",          "unit_printed",
+                                "low_kg",       "high_kg", "gross_low_kg", "gross_high_kg", "means",
+                                "at_date",      "use",     "quality",      "mark",          "source_id"},
                                [&](CheckedTable& table, std::size_t row) { return usualRow(table, row, uses); });
 }
 
 std::vector<LateFlow> readLateFlows(ShippedFolder& folder, SourceUses& uses) {
     return rowsOf<LateFlow>(folder, flowsFile,
-                            {"id", "country", "region", "latitude", "longitude", "plant", "from", "to", "typical", "stores_quality", "note",
-                             "quality", "mark", "source_id"},
+                            {"id", "country", "region", "latitude", "longitude", "plant", "from", "to", "typical",
+                             "stores_quality", "note", "quality", "mark", "source_id"},
                             [&](CheckedTable& table, std::size_t row) { return flowRow(table, row, uses); });
 }
 

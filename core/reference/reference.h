@@ -2,10 +2,10 @@
 #pragma once
 
 #include "quantity/quantity.h"
-#include "reference/remark.h"
 #include "reference/decision_constants.h"
 #include "reference/mark.h"
 #include "reference/model_constants.h"
+#include "reference/remark.h"
 #include "reference/what_is_usual.h"
 #include "support/outcome.h"
 
@@ -24,7 +24,8 @@ struct Source {
     std::string id;
     std::string citation;
     std::optional<int> year;
-    Mark mark = Mark::Published;     //!< memory if it was not re-read; handbook, common practice, judgement by kind; else published
+    Mark mark =
+        Mark::Published; //!< memory if it was not re-read; handbook, common practice, judgement by kind; else published
     std::vector<std::string> usedBy; //!< shipped files (path below shared/) that name it; filled when loading
 };
 
@@ -60,8 +61,8 @@ struct HiveFormat {
     std::optional<Length> pitchMax;
     BeeCount beesPerSide; //!< one face fully covered
     std::string note;
-    std::string family;                 //!< formats of one make
-    std::vector<std::string> countries; //!< ISO 3166: where it is usual
+    std::string family;                                  //!< formats of one make
+    std::vector<std::string> countries;                  //!< ISO 3166: where it is usual
     bool isOneRoom() const { return combsPerBox >= 20; } //!< long and top-bar hives: no second box stands on it
 };
 
@@ -91,7 +92,8 @@ struct PublishedRule {
     std::string value;
     std::string unit;
     std::string source;
-    char quality = 'C'; //!< A paper, law or measurement; B official body, institute, association, textbook; C common practice
+    char quality =
+        'C'; //!< A paper, law or measurement; B official body, institute, association, textbook; C common practice
     Mark mark = Mark::Published;
 };
 

@@ -24,8 +24,8 @@ struct UsualStores {
     //! May be held against a target; is shown with its meaning only; is not used (sugar, feed, food eaten).
     enum class Use { Target, Shown, No };
     std::string id;
-    std::string country; //!< ISO 3166, two capitals
-    std::string region;  //!< empty: all of the country
+    std::string country;                //!< ISO 3166, two capitals
+    std::string region;                 //!< empty: all of the country
     double latitude = 0, longitude = 0; //!< degrees, the middle of the region
     std::string winterClass;            //!< "confined", "flying", "dearth"; empty: no station near enough tells
     std::string hive;                   //!< as published
@@ -35,14 +35,20 @@ struct UsualStores {
     std::string means;                       //!< what the number means, in words
     std::string atDate;                      //!< "09-15", "end of feeding"; may be empty
     Use use = Use::No;
-    char quality = 'C'; //!< A paper, law or measurement; B official body, institute, association, textbook; C common practice
+    char quality =
+        'C'; //!< A paper, law or measurement; B official body, institute, association, textbook; C common practice
     Mark mark = Mark::Published;
     std::string source;
 };
 
 //! A late or winter flow, or a known dearth (shared/rules/late_flows.csv).
 struct LateFlow {
-    enum class Typical { None, Little, Fair, Strong }; //!< what an average colony brings in in an average year; none: a known dearth
+    enum class Typical {
+        None,
+        Little,
+        Fair,
+        Strong
+    }; //!< what an average colony brings in in an average year; none: a known dearth
     enum class Stores { Fine, SetsHard, DysenteryRisk };
     std::string id;
     std::string country;

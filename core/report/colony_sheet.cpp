@@ -27,15 +27,16 @@ std::string optionId(advice::OptionKind kind) {
     return {};
 }
 
-template <class Value>
-void add(Section& section, std::string id, const std::optional<Value>& value) {
+template <class Value> void add(Section& section, std::string id, const std::optional<Value>& value) {
     if (value) section.facts.push_back({std::move(id), Cell(*value)});
 }
 
 void addAmounts(Section& answer, const Advice& advice) {
-    if (advice.verdict == Verdict::Harvest && advice.harvest) answer.facts.push_back({"take", Cell(advice.harvest->upTo)});
+    if (advice.verdict == Verdict::Harvest && advice.harvest)
+        answer.facts.push_back({"take", Cell(advice.harvest->upTo)});
     if (!advice.feed) return;
-    if (advice.feed->syrup.sugar > nothingWorthSaying) answer.facts.push_back({"feed-sugar", Cell(advice.feed->syrup.sugar)});
+    if (advice.feed->syrup.sugar > nothingWorthSaying)
+        answer.facts.push_back({"feed-sugar", Cell(advice.feed->syrup.sugar)});
     if (advice.feed->fondant > nothingWorthSaying) answer.facts.push_back({"feed-fondant", Cell(advice.feed->fondant)});
 }
 
@@ -62,7 +63,8 @@ Section optionsSection(const Advice& advice) {
     Section options{"options"};
     options.table.columns = {"option", "stores-changed", "touches-reserve", "runs-out", "at-first-forage"};
     for (const auto& option : advice.options)
-        options.table.rows.push_back({Cell(Word{optionId(option.kind)}), option.amount > nothingWorthSaying ? Cell(option.amount) : Cell(),
+        options.table.rows.push_back({Cell(Word{optionId(option.kind)}),
+                                      option.amount > nothingWorthSaying ? Cell(option.amount) : Cell(),
                                       Cell(option.touchReserve), Cell(option.runOut), Cell(option.springReserve)});
     return options;
 }
@@ -72,7 +74,8 @@ Section evidenceSection(const Advice& advice) {
     if (!advice.estimate) return evidence;
     evidence.table.columns = {"evidence", "day", "says"};
     for (const auto& share : advice.estimate->shares)
-        evidence.table.rows.push_back({Cell(Word{stores::idOf(share.evidence.kind)}), Cell(share.evidence.date), Cell(share.says)});
+        evidence.table.rows.push_back(
+            {Cell(Word{stores::idOf(share.evidence.kind)}), Cell(share.evidence.date), Cell(share.says)});
     return evidence;
 }
 
@@ -103,8 +106,10 @@ Section feedingSection(const ColonyQuestion& question, const Advice& advice, con
     feeding.table.columns = {"day", "what", "syrup", "sugar", "fondant", "done"};
     for (const auto& task : tasks) {
         if (task.kind == TaskKind::MoveCombs) continue; // in a section of its own
-        feeding.table.rows.push_back({task.date ? Cell(*task.date) : Cell(), Cell(Word{idOf(task.kind)}), task.syrup > Volume(0) ? Cell(task.syrup) : Cell(),
-                                      task.sugar > Mass(0) ? Cell(task.sugar) : Cell(), task.fondant > Mass(0) ? Cell(task.fondant) : Cell(), Cell()});
+        feeding.table.rows.push_back({task.date ? Cell(*task.date) : Cell(), Cell(Word{idOf(task.kind)}),
+                                      task.syrup > Volume(0) ? Cell(task.syrup) : Cell(),
+                                      task.sugar > Mass(0) ? Cell(task.sugar) : Cell(),
+                                      task.fondant > Mass(0) ? Cell(task.fondant) : Cell(), Cell()});
     }
     return feeding;
 }
@@ -113,7 +118,9 @@ Section seasonSection(const ColonyQuestion& question, const Advice& advice) {
     Section season{"season"};
     const auto& dates = advice.season;
     const auto say = [&](const char* id, const std::optional<climate::SeasonDate>& date) {
-        if (date) season.facts.push_back({id, Cell(RoughDate{question.winter.date(date->day), date->exact ? 0 : date->sdDays})});
+        if (date)
+            season.facts.push_back(
+                {id, Cell(RoughDate{question.winter.date(date->day), date->exact ? 0 : date->sdDays})});
     };
     say("last-income", dates.lastIncome);
     say("feed-advised-by", dates.feedAdvisedBy);
@@ -155,11 +162,13 @@ void gatherSources(Sheet& sheet) {
     sheet.sources.clear();
     for (const auto& section : sheet.sections)
         for (const auto& remark : section.remarks)
-            if (!remark.source.empty() && std::find(sheet.sources.begin(), sheet.sources.end(), remark.source) == sheet.sources.end())
+            if (!remark.source.empty() &&
+                std::find(sheet.sources.begin(), sheet.sources.end(), remark.source) == sheet.sources.end())
                 sheet.sources.push_back(remark.source);
 }
 
-Sheet colonySheet(const ColonyQuestion& question, const Advice& advice, const ReferenceData& reference, const std::optional<std::vector<Task>>& planned) {
+Sheet colonySheet(const ColonyQuestion& question, const Advice& advice, const ReferenceData& reference,
+                  const std::optional<std::vector<Task>>& planned) {
     const auto tasks = planned ? *planned : tasksOf(question, advice);
     Sheet sheet{question.colony, question.yard, question.winter.date(question.asOf), {}, {}};
     Section picture{"picture"};
@@ -167,8 +176,9 @@ Sheet colonySheet(const ColonyQuestion& question, const Advice& advice, const Re
     Section reasons{"reasons"}, cautions{"cautions"};
     reasons.remarks = withSources(advice.reasons, reference);
     cautions.remarks = withSources(advice.cautions, reference);
-    for (auto& section : {answerSection(question, advice, tasks), picture, optionsSection(advice), takeSection(question, advice),
-                          feedingSection(question, advice, tasks), evidenceSection(advice), seasonSection(question, advice), reasons, cautions})
+    for (auto& section : {answerSection(question, advice, tasks), picture, optionsSection(advice),
+                          takeSection(question, advice), feedingSection(question, advice, tasks),
+                          evidenceSection(advice), seasonSection(question, advice), reasons, cautions})
         if (!saysNothing(section)) sheet.sections.push_back(section);
     gatherSources(sheet);
     return sheet;

@@ -37,7 +37,8 @@ struct RoughDate {
 };
 
 //! What stands in one place of a sheet; empty = nothing to say.
-struct Cell : std::variant<std::monostate, std::string, Word, Count, Money, Mass, Volume, Date, RoughDate, Share, Spread<Mass>, Spread<BeeCount>> {
+struct Cell : std::variant<std::monostate, std::string, Word, Count, Money, Mass, Volume, Date, RoughDate, Share,
+                           Spread<Mass>, Spread<BeeCount>> {
     // Overloads for the same reason as in Detail: clang must not ask whether a mass is a volume.
     Cell() = default;
     Cell(std::string value) : variant(std::in_place_type<std::string>, std::move(value)) {}

@@ -32,7 +32,8 @@ std::vector<Task> combTasks(const ColonyQuestion& question, const Advice& advice
         if (gift.to != question.colony) continue;
         Task& task = tasks.emplace_back();
         task.kind = TaskKind::MoveCombs;
-        task.date = advice.feed && !advice.feed->visits.empty() ? advice.feed->visits.front().date : question.winter.date(question.asOf);
+        task.date = advice.feed && !advice.feed->visits.empty() ? advice.feed->visits.front().date
+                                                                : question.winter.date(question.asOf);
         task.honey = gift.honey;
         task.combs = static_cast<int>(gift.combs.size());
         task.from = gift.from;
@@ -88,11 +89,13 @@ std::optional<Task> lookTask(const Advice& advice) {
 std::vector<Task> actsOf(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks = feedingTasks(question, advice);
     if (advice.verdict == advice::Verdict::Unite) {
-        tasks.push_back(task(TaskKind::Unite, advice.unite ? std::optional(advice.unite->by) : comingDate(question, advice.season.broodStop)));
+        tasks.push_back(task(TaskKind::Unite, advice.unite ? std::optional(advice.unite->by)
+                                                           : comingDate(question, advice.season.broodStop)));
         if (advice.unite) tasks.back().from = advice.unite->partner;
     }
     if (advice.verdict == advice::Verdict::Harvest)
-        tasks.push_back(task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy), advice.harvest ? advice.harvest->upTo : Mass(0)));
+        tasks.push_back(task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy),
+                             advice.harvest ? advice.harvest->upTo : Mass(0)));
     return tasks;
 }
 
@@ -118,8 +121,10 @@ std::string idOf(TaskKind kind) {
 std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) {
     if (advice.verdict == advice::Verdict::CannotSay) return whatIsUnknown(question, advice);
     std::vector<Task> tasks = actsOf(question, advice);
-    if (auto look = lookTask(advice); look && advice.verdict != advice::Verdict::Unite) tasks.push_back(std::move(*look));
-    std::stable_sort(tasks.begin(), tasks.end(), [](const Task& a, const Task& b) { return a.date && (!b.date || *a.date < *b.date); });
+    if (auto look = lookTask(advice); look && advice.verdict != advice::Verdict::Unite)
+        tasks.push_back(std::move(*look));
+    std::stable_sort(tasks.begin(), tasks.end(),
+                     [](const Task& a, const Task& b) { return a.date && (!b.date || *a.date < *b.date); });
     return tasks;
 }
 

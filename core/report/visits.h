@@ -10,7 +10,19 @@
 namespace winterlarder::report {
 
 //! What may be done at a colony on a visit.
-enum class TaskKind { Syrup, Fondant, Check, TakeHoney, Unite, WeighAgain, CountMites, CallInspector, CountBees, RecordStores, MoveCombs };
+enum class TaskKind {
+    Syrup,
+    Fondant,
+    Check,
+    TakeHoney,
+    Unite,
+    WeighAgain,
+    CountMites,
+    CallInspector,
+    CountBees,
+    RecordStores,
+    MoveCombs
+};
 std::string idOf(TaskKind kind); //!< "syrup", "take-honey"
 
 //! One thing to do at one colony; nothing for a date = no day is pressing.

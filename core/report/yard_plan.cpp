@@ -53,8 +53,10 @@ Section toBuy(const YardTotals& totals, const SugarPrice& price) {
     Section section{"to-buy"};
     if (totals.sugar > Mass(0)) {
         section.facts.push_back({"sugar", Cell(totals.sugar)});
-        if (price.bag && *price.bag > Mass(0)) section.facts.push_back({"bags", Cell(Count{std::ceil(totals.sugar.value() / price.bag->value() - 1e-9)})});
-        if (price.perKg) section.facts.push_back({"cost", Cell(Money{totals.sugar.value() * *price.perKg, price.currency})});
+        if (price.bag && *price.bag > Mass(0))
+            section.facts.push_back({"bags", Cell(Count{std::ceil(totals.sugar.value() / price.bag->value() - 1e-9)})});
+        if (price.perKg)
+            section.facts.push_back({"cost", Cell(Money{totals.sugar.value() * *price.perKg, price.currency})});
         section.facts.push_back({"water", Cell(totals.water)});
     }
     if (totals.fondant > Mass(0)) section.facts.push_back({"fondant", Cell(totals.fondant)});
@@ -89,13 +91,13 @@ Section visits(const std::vector<PlannedColony>& colonies) {
     Section section{"visits"};
     section.table.columns = {"day", "colony", "what", "amount", "sugar", "done"};
     for (const auto& line : lines)
-        section.table.rows.push_back({line.task.date ? Cell(*line.task.date) : Cell(Word{"any-day"}), Cell(line.colony), Cell(Word{idOf(line.task.kind)}),
-                                      amountOf(line.task), line.task.sugar > Mass(0) ? Cell(line.task.sugar) : Cell(), Cell()});
+        section.table.rows.push_back({line.task.date ? Cell(*line.task.date) : Cell(Word{"any-day"}), Cell(line.colony),
+                                      Cell(Word{idOf(line.task.kind)}), amountOf(line.task),
+                                      line.task.sugar > Mass(0) ? Cell(line.task.sugar) : Cell(), Cell()});
     return section;
 }
 
-template <class Value>
-Cell known(const std::optional<Value>& value) {
+template <class Value> Cell known(const std::optional<Value>& value) {
     return value ? Cell(*value) : Cell(Word{"not-known"});
 }
 
@@ -104,13 +106,16 @@ Section colonyList(const std::vector<PlannedColony>& colonies) {
     section.table.columns = {"colony", "verdict", "stores", "needed", "bees", "touches-reserve", "runs-out"};
     for (const auto& colony : colonies) {
         if (const auto& followed = colony.followed) {
-            section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{stateId(followed->state)}), Cell(followed->stores), Cell(), Cell(), Cell(followed->touchReserve), Cell(followed->runOut)});
+            section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{stateId(followed->state)}),
+                                          Cell(followed->stores), Cell(), Cell(), Cell(followed->touchReserve),
+                                          Cell(followed->runOut)});
             continue;
         }
         const auto& advice = *colony.advice;
         section.table.rows.push_back({Cell(colony.question->colony), Cell(Word{idOf(advice.verdict)}),
-                                      advice.estimate ? Cell(advice.estimate->spread) : Cell(Word{"not-known"}), known(advice.need), known(advice.bees),
-                                      known(advice.touchReserve), known(advice.runOut)});
+                                      advice.estimate ? Cell(advice.estimate->spread) : Cell(Word{"not-known"}),
+                                      known(advice.need), known(advice.bees), known(advice.touchReserve),
+                                      known(advice.runOut)});
     }
     return section;
 }
@@ -122,7 +127,8 @@ Section gifts(const std::vector<PlannedColony>& colonies) {
     for (const auto& colony : colonies)
         for (const auto& gift : colony.advice->gifts)
             if (!colony.followed && gift.to == colony.question->colony)
-                section.table.rows.push_back({Cell(gift.from), Cell(gift.to), Cell(Count{static_cast<double>(gift.combs.size())}), Cell(gift.honey)});
+                section.table.rows.push_back({Cell(gift.from), Cell(gift.to),
+                                              Cell(Count{static_cast<double>(gift.combs.size())}), Cell(gift.honey)});
     return section;
 }
 
@@ -135,7 +141,9 @@ Section toMix(const std::vector<PlannedColony>& colonies) {
         const auto& syrup = advice.feed->syrup;
         const double share = shareOfAdvised(fedAt(colony).sugar, *advice.feed);
         if (share <= 0) continue;
-        section.table.rows.push_back({Cell(colony.question->colony), Cell(advice.feed->ratio.printed), Cell(syrup.sugar * share), Cell(syrup.water * share), Cell(syrup.volume * share)});
+        section.table.rows.push_back({Cell(colony.question->colony), Cell(advice.feed->ratio.printed),
+                                      Cell(syrup.sugar * share), Cell(syrup.water * share),
+                                      Cell(syrup.volume * share)});
     }
     return section;
 }
@@ -146,7 +154,8 @@ Section cautions(const std::vector<PlannedColony>& colonies, const ReferenceData
     std::set<std::string> said;
     for (const auto& colony : colonies)
         for (const auto& remark : withSources(colony.advice->cautions, reference))
-            if (remark.remark.details.empty() && said.insert(remark.remark.id).second) section.remarks.push_back(remark);
+            if (remark.remark.details.empty() && said.insert(remark.remark.id).second)
+                section.remarks.push_back(remark);
     return section;
 }
 
@@ -173,10 +182,13 @@ void add(YardTotals& totals, const PlannedColony& colony) {
     totals.lastSyrupDay = totals.lastSyrupDay ? std::min(*totals.lastSyrupDay, last) : last;
 }
 
-Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price, const ReferenceData& reference) {
+Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price,
+               const ReferenceData& reference) {
     Sheet sheet{yard, {}, date, {}, {}};
-    for (auto& section : {toBuy(totalsOf(colonies), price), visits(colonies), colonyList(colonies), gifts(colonies), toMix(colonies), cautions(colonies, reference)})
-        if (!section.facts.empty() || !section.table.rows.empty() || !section.remarks.empty()) sheet.sections.push_back(section);
+    for (auto& section : {toBuy(totalsOf(colonies), price), visits(colonies), colonyList(colonies), gifts(colonies),
+                          toMix(colonies), cautions(colonies, reference)})
+        if (!section.facts.empty() || !section.table.rows.empty() || !section.remarks.empty())
+            sheet.sections.push_back(section);
     gatherSources(sheet);
     return sheet;
 }

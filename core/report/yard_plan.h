@@ -24,7 +24,8 @@ struct PlannedColony {
     const advice::ColonyQuestion* question = nullptr;
     const advice::Advice* advice = nullptr;
     std::optional<FollowedPlan> followed{};
-    std::optional<std::vector<Task>> tasks{}; //!< to be done, where that is not just what the advice asks for: the keeper has a plan
+    //! to be done, where that is not just what the advice asks for: the keeper has a plan
+    std::optional<std::vector<Task>> tasks{};
 };
 
 //! What the answers of a yard add up to: all that their visits feed (a first visit while evidence contradicts, and food until bees are united, too), and what

@@ -27,11 +27,11 @@ struct Day {
 
 class DaysOf {
 public:
-    DaysOf(const std::vector<Reading>& readings, const Jumps& found) : readings_(readings), found_(found), sum_(found.jumps) {}
+    DaysOf(const std::vector<Reading>& readings, const Jumps& found)
+        : readings_(readings), found_(found), sum_(found.jumps) {}
 
     std::vector<DayWeight> all() {
-        for (const Reading& reading : readings_)
-            take(reading);
+        for (const Reading& reading : readings_) take(reading);
         close();
         fillChanges();
         fillKinds();
@@ -41,8 +41,8 @@ public:
 private:
     bool disturbed(std::int64_t moment) {
         const auto& stretches = found_.disturbed;
-        while (nextStretch_ < stretches.size() && (stretches[nextStretch_].kind == Stretch::Kind::Wet ||
-                                                   stretches[nextStretch_].end < moment))
+        while (nextStretch_ < stretches.size() &&
+               (stretches[nextStretch_].kind == Stretch::Kind::Wet || stretches[nextStretch_].end < moment))
             ++nextStretch_;
         return nextStretch_ < stretches.size() && stretches[nextStretch_].begin <= moment;
     }
@@ -69,7 +69,8 @@ private:
         std::vector<const Steady*> some;
         if (yesterday_.number + 1 == day_.number)
             for (const Steady& one : yesterday_.readings)
-                if (const auto second = one.second - static_cast<std::int32_t>(secondsADay); second >= from && second < to)
+                if (const auto second = one.second - static_cast<std::int32_t>(secondsADay);
+                    second >= from && second < to)
                     some.push_back(&one);
         for (const Steady& one : day_.readings)
             if (one.second >= from && one.second < to) some.push_back(&one);
@@ -78,8 +79,7 @@ private:
     static double middle(const std::vector<const Steady*>& some) {
         std::vector<double> values;
         values.reserve(some.size());
-        for (const Steady* one : some)
-            values.push_back(one->kg);
+        for (const Steady* one : some) values.push_back(one->kg);
         return numerics::median(values);
     }
 
@@ -97,7 +97,8 @@ private:
         }
         const double kg = middle(used);
         days_.push_back({dateOfDay(day_.number), kilograms(kg + used[used.size() / 2]->jumps), basis,
-                         static_cast<int>(used.size()), wetNight() || wetStretch(), kilograms(kg), std::nullopt, std::nullopt});
+                         static_cast<int>(used.size()), wetNight() || wetStretch(), kilograms(kg), std::nullopt,
+                         std::nullopt});
         yesterday_ = std::move(day_);
         day_ = {};
     }
@@ -163,8 +164,7 @@ public:
             month.wet = begin->wet || end->wet;
         }
         month.unknownDays = next.daysSince(first);
-        for (auto day = begin; day != end; ++day)
-            count(*day, month);
+        for (auto day = begin; day != end; ++day) count(*day, month);
         return month;
     }
 

@@ -27,9 +27,9 @@ struct DayWeight {
     Date date;
     Mass weight{0};
     Basis basis = Basis::Night;
-    int readings = 0;            //!< it was made of
-    bool wet = false;            //!< rain or snow on the hive that night
-    Mass withoutJumps{0};        //!< all jumps since the log began taken out
+    int readings = 0;     //!< it was made of
+    bool wet = false;     //!< rain or snow on the hive that night
+    Mass withoutJumps{0}; //!< all jumps since the log began taken out
     //! To the next day's night, jumps taken out; nothing where that day has no reading.
     std::optional<Mass> change;
     std::optional<DayKind> kind; //!< there where change is
@@ -51,7 +51,7 @@ enum class MonthEnd { Known, FirstMissing, LastMissing, BothMissing };
 //! First to first of the month.
 struct MonthChange {
     int year = 0, month = 0;
-    std::optional<Mass> change;        //!< jumps taken out; nothing where an end is missing
+    std::optional<Mass> change; //!< jumps taken out; nothing where an end is missing
     MonthEnd ends = MonthEnd::Known;
     //! Sums over the days whose change is known, eaten positive: nectar less eaten is what these days changed by. Water that comes and goes
     //! again is counted with eaten, where it cancels but for what lies on the hive at the ends of the month.

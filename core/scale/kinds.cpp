@@ -17,12 +17,12 @@ constexpr std::int64_t gap = 12 * secondsAnHour;
 
 class Kinds {
 public:
-    Kinds(const std::vector<DayWeight>& days, std::vector<Step>& steps) : days_(days), steps_(steps), partner_(steps.size()) {}
+    Kinds(const std::vector<DayWeight>& days, std::vector<Step>& steps)
+        : days_(days), steps_(steps), partner_(steps.size()) {}
 
     void giveAll() {
         pairUp();
-        for (std::size_t i = 0; i < steps_.size(); ++i)
-            std::tie(steps_[i].kind, steps_[i].rule) = kindOf(i);
+        for (std::size_t i = 0; i < steps_.size(); ++i) std::tie(steps_[i].kind, steps_[i].rule) = kindOf(i);
     }
 
 private:
@@ -40,9 +40,12 @@ private:
                 break;
             }
     }
-    int daysBetween(std::size_t first, std::size_t second) const { return steps_[second].date.daysSince(steps_[first].date); }
+    int daysBetween(std::size_t first, std::size_t second) const {
+        return steps_[second].date.daysSince(steps_[first].date);
+    }
     bool belong(std::size_t first, std::size_t second) const {
-        const double one = kg(steps_[first]), other = kg(steps_[second]), size = std::abs(one), rest = std::abs(one + other);
+        const double one = kg(steps_[first]), other = kg(steps_[second]), size = std::abs(one),
+                     rest = std::abs(one + other);
         if (one * other >= 0 || rest > 0.5 * size) return false;
         if (one < 0) return daysBetween(first, second) <= 7 && rest <= std::max(0.4, 0.02 * size);
         const bool filled = nectarBetween(steps_[first].date, steps_[second].date) >= 0.5 * size;
@@ -50,9 +53,10 @@ private:
     }
 
     std::size_t firstDayFrom(Date date) const {
-        return static_cast<std::size_t>(std::lower_bound(days_.begin(), days_.end(), date,
-                                                         [](const DayWeight& day, Date wanted) { return day.date < wanted; }) -
-                                        days_.begin());
+        return static_cast<std::size_t>(
+            std::lower_bound(days_.begin(), days_.end(), date,
+                             [](const DayWeight& day, Date wanted) { return day.date < wanted; }) -
+            days_.begin());
     }
     // Median of the daily changes from..from+count-1; nothing where none is known.
     std::optional<double> usualChange(Date from, int count) const {
@@ -119,14 +123,16 @@ private:
 
     Given kindOf(std::size_t i) const {
         const Step& step = steps_[i];
-        if (step.jump.end - step.jump.begin > gap && !partner_[i] && !daily(step)) return {StepKind::Unknown, StepRule::InAGap};
+        if (step.jump.end - step.jump.begin > gap && !partner_[i] && !daily(step))
+            return {StepKind::Unknown, StepRule::InAGap};
         if (partner_[i]) return {StepKind::Equipment, StepRule::CameAndWent};
         return kg(step) > 0 ? putOn(step) : takenOff(i);
     }
     // A log of one reading a day has no gap between two of them.
     bool daily(const Step& step) const {
         const std::size_t next = firstDayFrom(step.date.plusDays(1));
-        return step.jump.end - step.jump.begin <= 3 * secondsADay / 2 && next < days_.size() && days_[next].readings == 1;
+        return step.jump.end - step.jump.begin <= 3 * secondsADay / 2 && next < days_.size() &&
+               days_[next].readings == 1;
     }
 
     const std::vector<DayWeight>& days_;

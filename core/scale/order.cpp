@@ -13,15 +13,13 @@ bool earlier(const Reading& a, const Reading& b) { return a.moment < b.moment; }
 
 std::size_t descents(const std::vector<Reading>& readings) {
     std::size_t count = 0;
-    for (std::size_t i = 1; i < readings.size(); ++i)
-        count += earlier(readings[i], readings[i - 1]);
+    for (std::size_t i = 1; i < readings.size(); ++i) count += earlier(readings[i], readings[i - 1]);
     return count;
 }
 
 std::size_t ascents(const std::vector<Reading>& readings) {
     std::size_t count = 0;
-    for (std::size_t i = 1; i < readings.size(); ++i)
-        count += earlier(readings[i - 1], readings[i]);
+    for (std::size_t i = 1; i < readings.size(); ++i) count += earlier(readings[i - 1], readings[i]);
     return count;
 }
 
@@ -48,7 +46,8 @@ bool nightOfAChange(std::int64_t local) {
 std::int32_t hourShift(std::int64_t before, std::int64_t step, std::int64_t interval) {
     const std::int64_t tolerance = std::clamp<std::int64_t>(interval / 2, 90, 25 * 60);
     for (const std::int64_t shift : {-secondsAnHour, secondsAnHour})
-        if (std::abs(step - interval - shift) <= tolerance && nightOfAChange(before)) return static_cast<std::int32_t>(shift);
+        if (std::abs(step - interval - shift) <= tolerance && nightOfAChange(before))
+            return static_cast<std::int32_t>(shift);
     return 0;
 }
 
@@ -90,10 +89,8 @@ public:
 
     void settle() {
         if (blocks_.size() < 2) return;
-        if (apart())
-            sortAll();
-        else
-            keepLongestForwardRun();
+        if (apart()) sortAll();
+        else keepLongestForwardRun();
     }
 
 private:
@@ -119,17 +116,15 @@ private:
         const auto momentOf = [&](std::uint32_t row) { return readings_[row].moment; };
         for (std::uint32_t row = 0; row < readings_.size(); ++row) {
             if (row > 0 && momentOf(row) == momentOf(row - 1)) continue;
-            const auto at = std::lower_bound(tails.begin(), tails.end(), momentOf(row),
-                                             [&](std::uint32_t tail, std::int64_t moment) { return momentOf(tail) < moment; });
+            const auto at =
+                std::lower_bound(tails.begin(), tails.end(), momentOf(row),
+                                 [&](std::uint32_t tail, std::int64_t moment) { return momentOf(tail) < moment; });
             if (at != tails.begin()) before[row] = *std::prev(at);
-            if (at == tails.end())
-                tails.push_back(row);
-            else
-                *at = row;
+            if (at == tails.end()) tails.push_back(row);
+            else *at = row;
         }
         std::vector<bool> inRun(readings_.size(), false);
-        for (std::uint32_t row = tails.back(); row != none; row = before[row])
-            inRun[row] = true;
+        for (std::uint32_t row = tails.back(); row != none; row = before[row]) inRun[row] = true;
         for (std::size_t row = 1; row < readings_.size(); ++row)
             if (readings_[row].moment == readings_[row - 1].moment && inRun[row - 1]) inRun[row] = true;
         return inRun;
@@ -143,10 +138,8 @@ private:
         const std::vector<bool> inRun = longestForwardRun();
         std::size_t kept = 0;
         for (std::size_t row = 0; row < readings_.size(); ++row) {
-            if (inRun[row])
-                readings_[kept++] = readings_[row];
-            else
-                result_.leftOut.push_back({readings_[row].line, LeftOutWhy::ClockBack, 0});
+            if (inRun[row]) readings_[kept++] = readings_[row];
+            else result_.leftOut.push_back({readings_[row].line, LeftOutWhy::ClockBack, 0});
         }
         readings_.resize(kept);
     }
@@ -181,8 +174,7 @@ void eachTimeOnce(OrderedReadings& result) {
         end = endOfTime(readings, i);
         Reading one = readings[i];
         values.clear();
-        for (std::size_t k = i; k < end && coarse; ++k)
-            values.push_back(readings[k].weight.value());
+        for (std::size_t k = i; k < end && coarse; ++k) values.push_back(readings[k].weight.value());
         if (coarse && values.size() > 1) one.weight = kilograms(numerics::median(values));
         for (std::size_t k = i + 1; k < end && !coarse; ++k)
             result.leftOut.push_back({readings[k].line, LeftOutWhy::SameTime, one.line});

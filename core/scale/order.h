@@ -36,8 +36,8 @@ struct OrderedReadings {
     std::vector<LeftOut> leftOut; //!< by line
     std::vector<ClockJump> jumps;
     RowOrder order = RowOrder::ByTime;
-    std::size_t merged = 0;       //!< readings that were merged with others of their time
-    std::int64_t interval = 0;    //!< the usual seconds from one reading to the next (median), 0 under two readings
+    std::size_t merged = 0;    //!< readings that were merged with others of their time
+    std::int64_t interval = 0; //!< the usual seconds from one reading to the next (median), 0 under two readings
 };
 
 //! What the times of a log are: those of a wall clock, which daylight saving puts to and fro, or moments of a clock that runs on.

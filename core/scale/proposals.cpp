@@ -12,7 +12,8 @@ namespace {
 class Chooser {
 public:
     explicit Chooser(const std::vector<DayWeight>& days) {
-        const bool anyNight = std::any_of(days.begin(), days.end(), [](const DayWeight& day) { return day.basis != Basis::Day; });
+        const bool anyNight =
+            std::any_of(days.begin(), days.end(), [](const DayWeight& day) { return day.basis != Basis::Day; });
         for (const DayWeight& day : days)
             if (!anyNight || day.basis != Basis::Day) usable_.emplace(day.date, &day);
     }
@@ -31,13 +32,14 @@ public:
     }
     std::vector<ProposedWeighing> chosen() const {
         std::vector<ProposedWeighing> list;
-        for (const auto& one : chosen_)
-            list.push_back(one.second);
+        for (const auto& one : chosen_) list.push_back(one.second);
         return list;
     }
 
 private:
-    void keep(const DayWeight& day, KeepWhy why) { chosen_.emplace(day.date, ProposedWeighing{day.date, day.weight, day.wet, why}); }
+    void keep(const DayWeight& day, KeepWhy why) {
+        chosen_.emplace(day.date, ProposedWeighing{day.date, day.weight, day.wet, why});
+    }
     std::map<Date, const DayWeight*> usable_;
     std::map<Date, ProposedWeighing> chosen_;
 };
@@ -55,7 +57,8 @@ bool passing(const Step& step, const std::vector<Step>& steps) {
     return step.rule == StepRule::CameAndWent && std::any_of(steps.begin(), steps.end(), [&](const Step& other) {
                const double on = std::max(step.jump.change.value(), other.jump.change.value());
                const double rest = std::abs((step.jump.change + other.jump.change).value());
-               return other.rule == StepRule::CameAndWent && (step.jump.change < kilograms(0)) != (other.jump.change < kilograms(0)) &&
+               return other.rule == StepRule::CameAndWent &&
+                      (step.jump.change < kilograms(0)) != (other.jump.change < kilograms(0)) &&
                       std::abs(step.date.daysSince(other.date)) <= 3 && rest <= std::max(0.4, 0.1 * on);
            });
 }

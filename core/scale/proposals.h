@@ -23,7 +23,7 @@ struct ProposedRecord {
     enum class Sort { Feed, Harvest, Manipulation };
     Date date;
     Sort sort = Sort::Manipulation;
-    Mass change{0}; //!< of what stands on the scale: a feed is positive, a harvest negative
+    Mass change{0};       //!< of what stands on the scale: a feed is positive, a harvest negative
     bool certain = false; //!< false: of unknown kind, offered as a manipulation
     bool operator==(const ProposedRecord&) const = default;
 };

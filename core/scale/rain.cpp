@@ -19,8 +19,8 @@ std::size_t firstLevelFrom(const std::vector<Level>& levels, std::int64_t moment
 }
 
 // Median of the levels between two moments, the changes of jumps within `since`..their time taken out.
-std::optional<double> steadyLevel(const Jumps& found, const std::vector<Level>& levels, std::int64_t since, std::int64_t from,
-                                  std::int64_t to) {
+std::optional<double> steadyLevel(const Jumps& found, const std::vector<Level>& levels, std::int64_t since,
+                                  std::int64_t from, std::int64_t to) {
     std::vector<double> values;
     for (std::size_t i = firstLevelFrom(levels, from); i < levels.size() && levels[i].moment <= to; ++i) {
         double kg = levels[i].kg;
@@ -51,10 +51,8 @@ void setRainApart(Jumps& found, const std::vector<Level>& levels) {
     bool any = false;
     for (const Jump& jump : found.jumps) {
         const auto gone = goneAt(jump, found, levels);
-        if (gone)
-            found.disturbed.push_back({Stretch::Kind::Wet, jump.end, *gone, jump.change});
-        else
-            stay.push_back(jump);
+        if (gone) found.disturbed.push_back({Stretch::Kind::Wet, jump.end, *gone, jump.change});
+        else stay.push_back(jump);
         any = any || gone;
     }
     if (!any) return;

@@ -24,16 +24,17 @@ struct Usual {
 class Sharpener {
 public:
     Sharpener(Jumps& found, const std::vector<DayWeight>& days, const std::vector<Reading>& readings) : found_(found) {
-        for (const DayWeight& day : days)
-            days_.emplace(dayOf(day.date), &day);
+        for (const DayWeight& day : days) days_.emplace(dayOf(day.date), &day);
         for (std::size_t i = 0; i < found.jumps.size(); ++i)
-            for (std::int32_t day = dayAt(readings, found.jumps[i].begin); day <= dayAt(readings, found.jumps[i].end); ++day)
+            for (std::int32_t day = dayAt(readings, found.jumps[i].begin); day <= dayAt(readings, found.jumps[i].end);
+                 ++day)
                 jumpsOf_[day].push_back(i);
     }
 
     void sharpenAll() {
         for (const auto& entry : jumpsOf_)
-            if (entry.second.size() == 1 && alone(entry.second.front(), entry.first)) sharpenOne(found_.jumps[entry.second.front()], entry.first);
+            if (entry.second.size() == 1 && alone(entry.second.front(), entry.first))
+                sharpenOne(found_.jumps[entry.second.front()], entry.first);
     }
 
 private:
@@ -59,13 +60,13 @@ private:
         std::vector<double> changes;
         for (std::int32_t other = number - daysEachWay; other <= number + daysEachWay; ++other) {
             const DayWeight* one = day(other);
-            if (other != number && dryNight(one) && dryNight(day(other + 1)) && one->change && !jumpsOf_.contains(other))
+            if (other != number && dryNight(one) && dryNight(day(other + 1)) && one->change &&
+                !jumpsOf_.contains(other))
                 changes.push_back(one->change->value());
         }
         if (changes.size() < fewestDays) return std::nullopt;
         Usual usual{numerics::median(changes), 0};
-        for (double& change : changes)
-            change = std::abs(change - usual.change);
+        for (double& change : changes) change = std::abs(change - usual.change);
         usual.error = std::max(leastScatterKg, normalScatter * numerics::median(changes));
         return usual;
     }

@@ -13,19 +13,22 @@ namespace winterlarder::scale {
 namespace {
 
 constexpr double steepestKgAnHour = 2.0;
-constexpr std::size_t mostPoints = 48;      // of a line
-constexpr double medianOverMean = 1.2533;   // standard error of a median over that of a mean, normal scatter
-constexpr double agreement = 1.5;           // standard errors
+constexpr std::size_t mostPoints = 48;    // of a line
+constexpr double medianOverMean = 1.2533; // standard error of a median over that of a mean, normal scatter
+constexpr double agreement = 1.5;         // standard errors
 
 class SideReader {
 public:
-    SideReader(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval, Carry carry)
-        : readings_(readings), side_(side), interval_(interval), zero_(readings[side.near].moment), at_(carry == Carry::On ? hours(moment - zero_) : 0) {}
+    SideReader(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval,
+               Carry carry)
+        : readings_(readings), side_(side), interval_(interval), zero_(readings[side.near].moment),
+          at_(carry == Carry::On ? hours(moment - zero_) : 0) {}
 
     ToldWeight told() {
         const double scatter = scatterOfSide();
         std::vector<Told> lines;
-        for (std::int64_t window = std::max<std::int64_t>(secondsAnHour, interval_ * 5 / 2), times = 1; times <= 8; times *= 2) {
+        for (std::int64_t window = std::max<std::int64_t>(secondsAnHour, interval_ * 5 / 2), times = 1; times <= 8;
+             times *= 2) {
             const std::size_t count = within(window * times);
             if (!lines.empty() && count == lines.back().count) break;
             const Told next = line(count, scatter);
@@ -46,7 +49,9 @@ private:
 
     bool before() const { return side_.far < side_.near; }
     std::size_t most() const { return (before() ? side_.near - side_.far : side_.far - side_.near) + 1; }
-    const Reading& reading(std::size_t away) const { return readings_[before() ? side_.near - away : side_.near + away]; }
+    const Reading& reading(std::size_t away) const {
+        return readings_[before() ? side_.near - away : side_.near + away];
+    }
 
     // Readings at most so many seconds away from the near one, itself included.
     std::size_t within(std::int64_t seconds) const {
@@ -58,7 +63,8 @@ private:
     double scatterOfSide() const {
         std::vector<double> seconds;
         for (std::size_t i = 2; i < std::min<std::size_t>(most(), 200); ++i)
-            seconds.push_back(std::abs(reading(i).weight.value() - 2 * reading(i - 1).weight.value() + reading(i - 2).weight.value()));
+            seconds.push_back(std::abs(reading(i).weight.value() - 2 * reading(i - 1).weight.value() +
+                                       reading(i - 2).weight.value()));
         if (seconds.empty()) return 0;
         return normalScatter * numerics::median(seconds) / std::sqrt(6.0);
     }
@@ -85,10 +91,8 @@ private:
         const bool tooShort = interval_ < 20 * 60 && std::abs(reading(count - 1).moment - zero_) < 20 * 60;
         const numerics::Line fitted = numerics::robustLine(x, y, tooShort ? 0 : steepestKgAnHour);
         double mean = 0, spread = 0;
-        for (const double each : x)
-            mean += each / static_cast<double>(x.size());
-        for (const double each : x)
-            spread += (each - mean) * (each - mean) * static_cast<double>(group);
+        for (const double each : x) mean += each / static_cast<double>(x.size());
+        for (const double each : x) spread += (each - mean) * (each - mean) * static_cast<double>(group);
         const double carried = fitted.slope != 0 && spread > 0 ? (at_ - mean) * (at_ - mean) / spread : 0;
         return {fitted.at(at_), medianOverMean * scatter * std::sqrt(1 / static_cast<double>(count) + carried), count};
     }
@@ -101,7 +105,8 @@ private:
 
 } // namespace
 
-ToldWeight weightToldBy(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval, Carry carry) {
+ToldWeight weightToldBy(const std::vector<Reading>& readings, const Side& side, std::int64_t moment,
+                        std::int64_t interval, Carry carry) {
     return SideReader(readings, side, moment, interval, carry).told();
 }
 

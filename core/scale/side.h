@@ -25,6 +25,7 @@ enum class Carry { On, Not };
 //! (Lepski 1990). So a quiet winter night is averaged over hours and the return of foragers is not. Scatter: from second differences,
 //! which a slope does not touch. Otherwise (Carry::Not) lines are not carried on beyond the near reading.
 //! Tested: tests/scale/side_test.cpp.
-ToldWeight weightToldBy(const std::vector<Reading>& readings, const Side& side, std::int64_t moment, std::int64_t interval, Carry carry);
+ToldWeight weightToldBy(const std::vector<Reading>& readings, const Side& side, std::int64_t moment,
+                        std::int64_t interval, Carry carry);
 
 } // namespace winterlarder::scale

@@ -10,8 +10,8 @@ namespace winterlarder::scale {
 
 namespace {
 
-constexpr std::int64_t fastLog = 20 * 60;           // levels this close together may hold both sides of a jump
-constexpr std::int64_t together = secondsAnHour;    // changes within this are one disturbance
+constexpr std::int64_t fastLog = 20 * 60;        // levels this close together may hold both sides of a jump
+constexpr std::int64_t together = secondsAnHour; // changes within this are one disturbance
 constexpr std::int64_t comesBack = 3 * secondsAnHour;
 constexpr std::int64_t longGap = 3 * secondsAnHour; // no line is drawn across
 constexpr double aboveUsual = 2.5;
@@ -44,7 +44,8 @@ private:
 
     double threshold(std::size_t from, std::size_t to) const {
         const std::int64_t seconds = levels_[to].moment - levels_[from].moment;
-        const double natural = levels_[to].kg > levels_[from].kg ? naturalRise(hours(seconds)) : naturalFall(hours(seconds));
+        const double natural =
+            levels_[to].kg > levels_[from].kg ? naturalRise(hours(seconds)) : naturalFall(hours(seconds));
         return std::max({smallestJumpKg, natural, aboveUsual * usual_.at(levels_[to].moment)});
     }
     bool jumps(std::size_t from, std::size_t to) const {
@@ -58,8 +59,8 @@ private:
             if (jumps(i - 1, i)) {
                 result.push_back({i - 1, i, threshold(i - 1, i), true});
                 done = i;
-            } else if (fast() && i >= 2 && i - 2 >= done && i + 1 < levels_.size() && !jumps(i, i + 1) && jumps(i - 2, i) &&
-                       levels_[i].moment - levels_[i - 2].moment <= 3 * levelSeconds) {
+            } else if (fast() && i >= 2 && i - 2 >= done && i + 1 < levels_.size() && !jumps(i, i + 1) &&
+                       jumps(i - 2, i) && levels_[i].moment - levels_[i - 2].moment <= 3 * levelSeconds) {
                 result.push_back({i - 2, i, threshold(i - 2, i), true});
                 done = i;
             }
@@ -70,7 +71,8 @@ private:
     std::vector<Break> joined(const std::vector<Break>& changes) const {
         std::vector<Break> result;
         for (const Break& one : changes) {
-            if (!result.empty() && fast() && levels_[one.before].moment - levels_[result.back().after].moment <= together) {
+            if (!result.empty() && fast() &&
+                levels_[one.before].moment - levels_[result.back().after].moment <= together) {
                 result.back().after = one.after;
                 result.back().threshold = std::min(result.back().threshold, one.threshold);
                 result.back().single = false;
@@ -87,9 +89,9 @@ private:
         for (const Break& one : breaks) {
             const bool back = !result.empty() && result.back().single && one.single && takesBack(result.back(), one);
             if (back)
-                result.back() = {result.back().before, one.after, std::min(result.back().threshold, one.threshold), false};
-            else
-                result.push_back(one);
+                result.back() = {result.back().before, one.after, std::min(result.back().threshold, one.threshold),
+                                 false};
+            else result.push_back(one);
         }
         return result;
     }
@@ -123,7 +125,8 @@ private:
         const double before = levels_[levelAway(one.before, -1)].kg, after = levels_[levelAway(one.after, 1)].kg;
         const double near = 0.5 * one.threshold;
         std::size_t lastBefore = from, firstAfter = end - 1;
-        while (lastBefore + 1 < end && std::abs(readings_[lastBefore + 1].weight.value() - before) <= near) ++lastBefore;
+        while (lastBefore + 1 < end && std::abs(readings_[lastBefore + 1].weight.value() - before) <= near)
+            ++lastBefore;
         while (firstAfter > from && std::abs(readings_[firstAfter - 1].weight.value() - after) <= near) --firstAfter;
         if (firstAfter <= lastBefore) return atLargestChange(from, end);
         return {lastBefore, firstAfter};
@@ -184,8 +187,7 @@ private:
         const double size = told.weight.value();
         const double natural = size > 0 ? naturalRise(hours(end - begin)) : naturalFall(hours(end - begin));
         const double enough = one.single ? 0.8 * one.threshold : std::max(one.threshold, natural);
-        if (std::abs(size) >= enough)
-            found_.jumps.push_back({begin, end, told.weight, told.error});
+        if (std::abs(size) >= enough) found_.jumps.push_back({begin, end, told.weight, told.error});
         else if (!one.single && wentAway(at, farthest(at), one.threshold))
             found_.disturbed.push_back({Stretch::Kind::Disturbed, readings_[at.lastBefore + 1].moment,
                                         readings_[at.firstAfter - 1].moment, kilograms(farthest(at))});

@@ -31,8 +31,8 @@ struct Stretch {
 };
 
 struct Jumps {
-    std::vector<Jump> jumps;         //!< by time, not overlapping
-    std::vector<Stretch> disturbed;  //!< by time
+    std::vector<Jump> jumps;        //!< by time, not overlapping
+    std::vector<Stretch> disturbed; //!< by time
 };
 
 //! What bees and weather do to the weight at most within so many hours, rising and falling [kg]; a larger change is a jump. Judgement:
@@ -62,8 +62,7 @@ class JumpSum {
 public:
     explicit JumpSum(const std::vector<Jump>& jumps) : jumps_(jumps) {}
     Mass upTo(std::int64_t moment) {
-        for (; next_ < jumps_.size() && jumps_[next_].end <= moment; ++next_)
-            sum_ += jumps_[next_].change;
+        for (; next_ < jumps_.size() && jumps_[next_].end <= moment; ++next_) sum_ += jumps_[next_].change;
         return sum_;
     }
 

@@ -10,8 +10,8 @@ namespace winterlarder::scale {
 TimeZone::TimeZone(std::int32_t before, std::vector<OffsetChange> changes)
     : before_(before), changes_(std::move(changes)) {
     for (std::size_t i = 1; i < changes_.size(); ++i)
-        require(changes_[i - 1].from < changes_[i].from, "the change of clocks at {} follows one at {}", changes_[i].from,
-                changes_[i - 1].from);
+        require(changes_[i - 1].from < changes_[i].from, "the change of clocks at {} follows one at {}",
+                changes_[i].from, changes_[i - 1].from);
 }
 
 std::int32_t TimeZone::offsetAt(std::int64_t moment) const {

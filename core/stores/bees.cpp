@@ -51,12 +51,9 @@ Room roomFor(const std::vector<Comb>& combs, const hive::CombFormat& firstBox) {
 
 double defaultLogSd(BeesSeen how, const ModelConstants& constants) {
     switch (how) {
-    case BeesSeen::Counted:
-        return constants.beesCountedSd;
-    case BeesSeen::CoveredCombs:
-        return constants.beesSd;
-    case BeesSeen::Seams:
-        break;
+    case BeesSeen::Counted: return constants.beesCountedSd;
+    case BeesSeen::CoveredCombs: return constants.beesSd;
+    case BeesSeen::Seams: break;
     }
     return constants.beesSeamsSd;
 }

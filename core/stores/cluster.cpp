@@ -127,10 +127,8 @@ Cluster findCluster(const std::vector<Comb>& combs, const std::vector<hive::Comb
     cluster.seen = !withBrood.empty();
     cluster.width = std::max(1.0, coveredCombs / static_cast<double>(home.size()));
     double middle = 0;
-    if (cluster.seen)
-        middle = meanBroodPlace(combs, boxes);
-    else if (longOne)
-        middle = cluster.width / 2 - 0.5 - halfOf(lowest);
+    if (cluster.seen) middle = meanBroodPlace(combs, boxes);
+    else if (longOne) middle = cluster.width / 2 - 0.5 - halfOf(lowest);
     cluster.middle = keptInside(middle, cluster.width, lowest);
     return cluster;
 }

@@ -28,15 +28,13 @@ Spread<Mass> cutSpread(Mass mean, Mass sd) {
 
 std::vector<double> sdAtOwnValue(const std::vector<Evidence>& pieces) {
     std::vector<double> sds;
-    for (const Evidence& piece : pieces)
-        sds.push_back(piece.sd(piece.typical).value());
+    for (const Evidence& piece : pieces) sds.push_back(piece.sd(piece.typical).value());
     return sds;
 }
 
 std::vector<double> sdAt(const std::vector<Evidence>& pieces, double combined) {
     std::vector<double> sds;
-    for (const Evidence& piece : pieces)
-        sds.push_back(piece.sd(kilograms(std::max(0.0, combined))).value());
+    for (const Evidence& piece : pieces) sds.push_back(piece.sd(kilograms(std::max(0.0, combined))).value());
     return sds;
 }
 
@@ -44,7 +42,8 @@ std::vector<double> sdAt(const std::vector<Evidence>& pieces, double combined) {
 std::vector<double> sharedSds(const std::vector<Evidence>& pieces) {
     std::vector<double> sds;
     for (const Evidence& piece : pieces) sds.push_back(piece.tareSd.value());
-    if (std::count_if(sds.begin(), sds.end(), [](double sd) { return sd > 0; }) < 2) std::fill(sds.begin(), sds.end(), 0.0);
+    if (std::count_if(sds.begin(), sds.end(), [](double sd) { return sd > 0; }) < 2)
+        std::fill(sds.begin(), sds.end(), 0.0);
     return sds;
 }
 
@@ -143,10 +142,8 @@ std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces) {
     const auto contradiction = worstContradiction(pieces, sds);
 
     StoresEstimate estimate;
-    if (contradiction)
-        estimate = widest(pieces, *contradiction);
-    else
-        std::tie(estimate.mean, estimate.sd) = std::pair(kilograms(secondPass.mean), kilograms(secondPass.sd));
+    if (contradiction) estimate = widest(pieces, *contradiction);
+    else std::tie(estimate.mean, estimate.sd) = std::pair(kilograms(secondPass.mean), kilograms(secondPass.sd));
     if (pieces.size() == 1) estimate.sd = pieces.front().sd(pieces.front().typical);
     estimate.spread = cutSpread(estimate.mean, estimate.sd);
     for (std::size_t i = 0; i < pieces.size(); ++i)
@@ -165,7 +162,8 @@ double shareOfTare(const StoresEstimate& estimate) {
 double sdTogether(double oneSd, double otherSd, double covariance) {
     const double one = oneSd * oneSd, other = otherSd * otherSd, apart = one + other - 2 * covariance;
     if (covariance == 0) return 1 / std::sqrt(1 / one + 1 / other);
-    return apart > 0 ? std::sqrt(std::max(0.0, one * other - covariance * covariance) / apart) : std::min(oneSd, otherSd);
+    return apart > 0 ? std::sqrt(std::max(0.0, one * other - covariance * covariance) / apart)
+                     : std::min(oneSd, otherSd);
 }
 
 } // namespace winterlarder::stores

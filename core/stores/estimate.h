@@ -16,7 +16,7 @@ struct StoresEstimate {
     Mass sd;
     Spread<Mass> spread; //!< mean -/+ 1.2816 SD, cut at 0
     std::vector<EvidenceShare> shares;
-    bool contradictory = false;                          //!< two pieces differ by more than 3 sqrt(sa^2 + sb^2)
+    bool contradictory = false;                               //!< two pieces differ by more than 3 sqrt(sa^2 + sb^2)
     EvidenceKind firstContradicting{}, secondContradicting{}; //!< of the two that differ most, where contradictory
 };
 

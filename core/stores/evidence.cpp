@@ -11,8 +11,8 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double spreadStep = 0.005;  // spreads are rounded to half a percentage point
-constexpr double finestCount = 0.25;  // of a comb
+constexpr double spreadStep = 0.005; // spreads are rounded to half a percentage point
+constexpr double finestCount = 0.25; // of a comb
 
 struct MeanShares {
     double capped = 0, open = 0, brood = 0, pollen = 0;
@@ -109,8 +109,13 @@ bool isWeighed(EvidenceKind kind) {
 }
 
 CombSpreads combSpreads(const ModelConstants& constants) {
-    return {constants.combAreaSd,   constants.photographAreaSd, constants.combFillSd, constants.unseenFaceSd,
-            constants.combUnseenSd, constants.quickCountSd,     kilograms(constants.combRoundingSd)};
+    return {constants.combAreaSd,
+            constants.photographAreaSd,
+            constants.combFillSd,
+            constants.unseenFaceSd,
+            constants.combUnseenSd,
+            constants.quickCountSd,
+            kilograms(constants.combRoundingSd)};
 }
 
 double relativeSdOf(const Comb& comb, const CombSpreads& spreads) {
@@ -127,15 +132,15 @@ std::optional<Evidence> evidenceOfVisit(const std::vector<Comb>& combs, double o
     const auto stores = storesOfCombs(combs, openFactor);
     if (!stores) return std::nullopt;
     Mass total{0};
-    for (const CombStores& comb : *stores)
-        total += comb.total();
+    for (const CombStores& comb : *stores) total += comb.total();
     const Mass rounding = spreads.rounding * std::sqrt(static_cast<double>(stores->size()));
     return Evidence{EvidenceKind::Combs, date, total, visitRelativeSd(combs, *stores, spreads), rounding};
 }
 
 Mass quickFullComb(const hive::CombFormat& firstBox) { return hive::fullComb(firstBox, hive::phiQuickForm); }
 
-Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, const CombSpreads& spreads, Date date) {
+Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, const CombSpreads& spreads,
+                         Date date) {
     require(count.full >= 0 && count.half >= 0, "a count of combs cannot be negative");
     require(count.cappedShare >= 0 && count.cappedShare <= 1, "capped share {} is not within 0..1", count.cappedShare);
     const double combs = count.full + count.half / 2;

@@ -22,7 +22,7 @@ struct Comb {
     bool broodSaid = false; //!< the record speaks of brood at all
     int facesSeen = 2;
     bool throughWindow = false; //!< seen only through a window
-    bool measured = false; //!< shares traced on a photograph
+    bool measured = false;      //!< shares traced on a photograph
     bool inSuper = false;
     bool fed = false;
     bool oldNest = false;
@@ -108,6 +108,7 @@ Mass quickFullComb(const hive::CombFormat& firstBox);
 
 //! A quick count: (full + half / 2) x full comb x (capped share + open factor x the rest), 20 % (judgement). A count of
 //! nothing is still only good to a quarter of a comb. Tested: tests/stores/evidence_test.cpp.
-Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, const CombSpreads& spreads, Date date);
+Evidence evidenceOfCount(const QuickCount& count, Mass fullComb, double openFactor, const CombSpreads& spreads,
+                         Date date);
 
 } // namespace winterlarder::stores

@@ -53,8 +53,7 @@ std::vector<HarvestComb> harvestOrder(const std::vector<Comb>& combs, const std:
     }
     std::sort(candidates.begin(), candidates.end(), takenBefore);
     std::vector<HarvestComb> order;
-    for (const Candidate& candidate : candidates)
-        order.push_back(candidate.comb);
+    for (const Candidate& candidate : candidates) order.push_back(candidate.comb);
     return order;
 }
 

@@ -18,7 +18,9 @@ Doubt doubt(bool impossible, std::string id, std::map<std::string, Detail> detai
     return {impossible, {std::move(id), std::move(details)}};
 }
 
-bool beyond(double value, double most, const ModelConstants& constants) { return value > constants.entryImpossibleAbove * most; }
+bool beyond(double value, double most, const ModelConstants& constants) {
+    return value > constants.entryImpossibleAbove * most;
+}
 
 Mass placeHolds(const hive::CombFormat& format) { return hive::fullComb(format, hive::phiFor(format.pitch, true)); }
 
@@ -72,7 +74,8 @@ HiveBounds boundsOf(const TareQuestion& parts, std::optional<Mass> weighedTare, 
     hive.lightest = std::max(kilograms(1), std::min(weighedTare.value_or(listed.mass), listed.mass - 2 * listed.sd));
     hive.likelyEmpty = weighedTare ? *weighedTare - kilograms(1) : listed.mass - listed.sd;
     hive.likelyEmpty = std::max(hive.likelyEmpty, kilograms(1));
-    hive.heaviest = std::max(weighedTare.value_or(full.mass), full.mass + full.sd) + hive.holds + kilograms(constants.beeMass * hive.bees);
+    hive.heaviest = std::max(weighedTare.value_or(full.mass), full.mass + full.sd) + hive.holds +
+                    kilograms(constants.beeMass * hive.bees);
     return hive;
 }
 
@@ -93,13 +96,17 @@ std::optional<Doubt> doubtOfTwoWeights(const TwoWeights& weights, const ModelCon
     if (weights.daysApart > constants.entrySameScaleDays || weights.judged.value() <= 0 || weights.other.value() <= 0)
         return std::nullopt;
     const double times = std::max(weights.judged / weights.other, weights.other / weights.judged);
-    const auto near = [&](double factor, double within) { return times >= factor * (1 - within) && times <= factor * (1 + within); };
+    const auto near = [&](double factor, double within) {
+        return times >= factor * (1 - within) && times <= factor * (1 + within);
+    };
     const bool comma = near(10, 0.12), pounds = near(1 / kilogramsPerPound, 0.05);
     const Mass change = std::max(weights.judged - weights.other, weights.other - weights.judged);
     const Mass explained = weights.fed + weights.taken + mostFlow(weights.daysApart, weights.flowDays, constants);
     if (!comma && !(pounds && change > explained)) return std::nullopt;
     return doubt(false, "doubt-two-weights",
-                 {{"weight", weights.judged}, {"other", weights.other}, {"day", weights.otherDay},
+                 {{"weight", weights.judged},
+                  {"other", weights.other},
+                  {"day", weights.otherDay},
                   {"class", std::string(comma ? "comma" : "pounds")}});
 }
 
@@ -115,17 +122,20 @@ std::optional<Doubt> doubtOfHarvestOf(Mass honey, const ThereBefore& before, con
     if (honey <= there) return std::nullopt;
     const bool weighed = before.gross.value() > 0;
     const bool impossible = weighed && honey > before.gross + before.fed + 2 * flow;
-    return doubt(impossible, "doubt-harvest-there",
-                 {{"taken", honey}, {"most", there}, {"day", before.day}, {"class", std::string(weighed ? "weighed" : "seen")}});
+    return doubt(
+        impossible, "doubt-harvest-there",
+        {{"taken", honey}, {"most", there}, {"day", before.day}, {"class", std::string(weighed ? "weighed" : "seen")}});
 }
 
 std::optional<Doubt> doubtOfFeed(const GivenAtOnce& feed, const HiveBounds& hive, const ModelConstants& constants) {
     if (beyond(feed.stores.value(), hive.holds.value(), constants))
         return doubt(true, "doubt-feed", {{"stores", feed.stores}, {"most", hive.holds}, {"boxes", hive.boxes}});
     if (feed.syrup && feed.syrup->value() > constants.entrySyrupAtOnce)
-        return doubt(false, "doubt-feed-at-once", {{"given", *feed.syrup}, {"most", litres(constants.entrySyrupAtOnce)}});
+        return doubt(false, "doubt-feed-at-once",
+                     {{"given", *feed.syrup}, {"most", litres(constants.entrySyrupAtOnce)}});
     if (feed.solid && feed.solid->value() > constants.entrySolidFeedAtOnce)
-        return doubt(false, "doubt-feed-at-once", {{"given", *feed.solid}, {"most", kilograms(constants.entrySolidFeedAtOnce)}});
+        return doubt(false, "doubt-feed-at-once",
+                     {{"given", *feed.solid}, {"most", kilograms(constants.entrySolidFeedAtOnce)}});
     if (feed.recently <= hive.holds) return std::nullopt;
     return doubt(false, "doubt-feed-recently",
                  {{"stores", feed.recently}, {"most", hive.holds}, {"days", constants.entryFeedDays}});
@@ -146,7 +156,8 @@ std::optional<Doubt> doubtOfBees(double bees, const HiveBounds& hive, const Mode
 std::optional<Doubt> doubtOfBrood(double cells, const HiveBounds& hive, const ModelConstants& constants) {
     const double likely = constants.entryBroodShare * hive.cells;
     if (cells <= likely) return std::nullopt;
-    return doubt(beyond(cells, hive.cells, constants), "doubt-brood", {{"cells", cells}, {"most", hive.cells}, {"boxes", hive.boxes}});
+    return doubt(beyond(cells, hive.cells, constants), "doubt-brood",
+                 {{"cells", cells}, {"most", hive.cells}, {"boxes", hive.boxes}});
 }
 
 std::optional<Doubt> doubtOfFullCombs(double combs, const HiveBounds& hive, const ModelConstants& constants) {
@@ -161,7 +172,8 @@ std::optional<Doubt> doubtOfStoresLeft(Mass stores, const HiveBounds& hive, cons
 
 std::optional<Doubt> doubtOfMoisture(double percent, const ModelConstants& constants) {
     if (percent >= constants.entryDriestHoney && percent <= constants.entryWettestHoney) return std::nullopt;
-    return doubt(false, "doubt-moisture", {{"water", percent}, {"low", constants.entryDriestHoney}, {"high", constants.entryWettestHoney}});
+    return doubt(false, "doubt-moisture",
+                 {{"water", percent}, {"low", constants.entryDriestHoney}, {"high", constants.entryWettestHoney}});
 }
 
 std::optional<Doubt> doubtOfTare(Mass tare, const TareQuestion& parts, const ModelConstants& constants) {
@@ -173,14 +185,16 @@ std::optional<Doubt> doubtOfTare(Mass tare, const TareQuestion& parts, const Mod
     const Mass most = full.mass + 3 * full.sd, least = std::max(kilograms(1), shell.mass - 2 * shell.sd);
     const double boxes = static_cast<double>(parts.boxes.size());
     if (tare > most)
-        return doubt(tare > boundsOf(parts, {}, constants).heaviest, "doubt-tare-heavy", {{"weight", tare}, {"most", most}, {"boxes", boxes}});
+        return doubt(tare > boundsOf(parts, {}, constants).heaviest, "doubt-tare-heavy",
+                     {{"weight", tare}, {"most", most}, {"boxes", boxes}});
     if (tare >= least) return std::nullopt;
-    return doubt(tare < constants.entryImpossibleBelow * least, "doubt-tare-light", {{"weight", tare}, {"least", least}});
+    return doubt(tare < constants.entryImpossibleBelow * least, "doubt-tare-light",
+                 {{"weight", tare}, {"least", least}});
 }
 
 std::optional<Doubt> doubtOfDay(Date day, Date today, std::optional<Date> colonySince) {
     constexpr int otherClocks = 1; // where the hive stands it may be tomorrow already
-    constexpr int aYear = 366;   // further off it is rather the year that is mistyped
+    constexpr int aYear = 366;     // further off it is rather the year that is mistyped
     if (const int ahead = day.daysSince(today); ahead > otherClocks) {
         auto later = doubt(false, "doubt-later", {{"day", day}, {"today", today}});
         later.takenMeanwhile = ahead <= aYear;
@@ -191,7 +205,8 @@ std::optional<Doubt> doubtOfDay(Date day, Date today, std::optional<Date> colony
 }
 
 Mass mostFlow(int days, int flowDays, const ModelConstants& constants) {
-    return kilograms(constants.entryFlowPerDay * flowDays + constants.entryGainPerColdDay * std::max(0, days - flowDays));
+    return kilograms(constants.entryFlowPerDay * flowDays +
+                     constants.entryGainPerColdDay * std::max(0, days - flowDays));
 }
 
 int flowDaysBetween(Date from, Date to, double latitude) {

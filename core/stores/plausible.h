@@ -44,8 +44,8 @@ struct TwoWeights {
     Mass judged, other;
     Date otherDay;
     int daysApart = 0;
-    int flowDays = 0;       //!< of them in the warm half of the year
-    Mass fed{0}, taken{0};  //!< written down between the two
+    int flowDays = 0;      //!< of them in the warm half of the year
+    Mass fed{0}, taken{0}; //!< written down between the two
 };
 //! Asked where one is ten times the other (12 %), or 2.2 times (5 %: pounds read as kg) and more apart than feeds, harvests
 //! and a flow of 2 kg a warm day (0.3 kg else) explain; only within 45 days. Never impossible: either may be wrong.
@@ -60,8 +60,8 @@ struct ThereBefore {
     Mass gross{0};  //!< of the whole hive; 0 where combs tell
     Mass stores{0}; //!< at the most
     int flowDays = 0, daysSince = 0;
-    Mass fed{0};    //!< as stores
-    Mass taken{0};  //!< before the harvest that is judged
+    Mass fed{0};   //!< as stores
+    Mass taken{0}; //!< before the harvest that is judged
 };
 //! Honey taken against what was there: asked over stores + fed + flow - taken, impossible where it is more than the whole
 //! hive weighed and twice that flow.

@@ -31,12 +31,9 @@ Mass grossOf(WeighingKind kind, Mass reading) {
 //! Error of the lifting alone, on top of the scale's and the tare's.
 Mass liftSd(WeighingKind kind, Mass gross, bool longHive, const ModelConstants& constants) {
     switch (kind) {
-    case WeighingKind::Scale:
-        return kilograms(0);
-    case WeighingKind::TwoSidedLift:
-        return kilograms(constants.liftTwoSidesSd);
-    case WeighingKind::OneSidedLift:
-        break;
+    case WeighingKind::Scale: return kilograms(0);
+    case WeighingKind::TwoSidedLift: return kilograms(constants.liftTwoSidesSd);
+    case WeighingKind::OneSidedLift: break;
     }
     return gross * (longHive ? constants.liftOneSideLongHiveSd : constants.liftOneSideSd);
 }
@@ -46,7 +43,8 @@ Mass liftSd(WeighingKind kind, Mass gross, bool longHive, const ModelConstants& 
 Mass scaleSd(const Tare& tare) { return std::max(tare.sd, weighedTareSd); }
 
 TareSd splitTareSd(const Tare& tare, const ModelConstants& constants) {
-    const double whole = (tare.sd > kilograms(0) ? tare.sd : weighedTareSd).value(), fresh = std::min(whole, constants.scaleReadingSd);
+    const double whole = (tare.sd > kilograms(0) ? tare.sd : weighedTareSd).value(),
+                 fresh = std::min(whole, constants.scaleReadingSd);
     return {kilograms(std::sqrt(whole * whole - fresh * fresh)), kilograms(fresh)};
 }
 
@@ -65,19 +63,15 @@ std::optional<Mass> beeBreadOnCombs(const std::vector<Comb>& combs) {
     const auto filled = withUnseenFilled(combs);
     if (!filled) return std::nullopt;
     Mass beeBread{0};
-    for (const Comb& comb : *filled)
-        beeBread += beeBreadPerFace * (comb.pollen * areaOf(comb).value() * facesPerComb);
+    for (const Comb& comb : *filled) beeBread += beeBreadPerFace * (comb.pollen * areaOf(comb).value() * facesPerComb);
     return beeBread > kilograms(0) ? std::optional(beeBread) : std::nullopt;
 }
 
 double heftFactor(HeftWord word) {
     switch (word) {
-    case HeftWord::Light:
-        return 0.5;
-    case HeftWord::Fair:
-        return 0.9;
-    case HeftWord::Heavy:
-        break;
+    case HeftWord::Light: return 0.5;
+    case HeftWord::Fair: return 0.9;
+    case HeftWord::Heavy: break;
     }
     return 1.3;
 }

@@ -16,8 +16,7 @@ inline Problem internalProblem(Place place, std::string_view what, const std::ex
 
 //! The outcome of `make`; an exception out of it becomes a problem of kind Internal. For work on one of many (a colony, a case, a past
 //! winter): one that breaks never ends the others. Tested: tests/support/outcome_test.cpp.
-template <class Make>
-auto caught(Place place, std::string_view what, Make make) -> decltype(make()) {
+template <class Make> auto caught(Place place, std::string_view what, Make make) -> decltype(make()) {
     try {
         return make();
     } catch (const std::exception& surprise) {

@@ -5,8 +5,8 @@
 //! core/book/entries/words.h.
 namespace winterlarder {
 
-enum class HeftWord { Light, Fair, Heavy };   //!< a hive lifted by hand
-enum class SupersFor { People, Bees };        //!< whom the honey of the supers is for
+enum class HeftWord { Light, Fair, Heavy }; //!< a hive lifted by hand
+enum class SupersFor { People, Bees };      //!< whom the honey of the supers is for
 enum class HoneyKind { Blossom, Honeydew, Heather };
 
 } // namespace winterlarder

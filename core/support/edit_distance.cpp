@@ -21,10 +21,8 @@ int editDistance(std::string_view a, std::string_view b) {
     const std::size_t columns = right.size() + 1;
     std::vector<int> d((left.size() + 1) * columns);
     const auto cell = [&](std::size_t i, std::size_t j) -> int& { return d[i * columns + j]; };
-    for (std::size_t i = 0; i <= left.size(); ++i)
-        cell(i, 0) = static_cast<int>(i);
-    for (std::size_t j = 0; j <= right.size(); ++j)
-        cell(0, j) = static_cast<int>(j);
+    for (std::size_t i = 0; i <= left.size(); ++i) cell(i, 0) = static_cast<int>(i);
+    for (std::size_t j = 0; j <= right.size(); ++j) cell(0, j) = static_cast<int>(j);
     for (std::size_t i = 1; i <= left.size(); ++i)
         for (std::size_t j = 1; j <= right.size(); ++j) {
             const int change = isSame(left[i - 1], right[j - 1]) ? 0 : 1;

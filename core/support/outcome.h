@@ -48,8 +48,7 @@ inline Problem inputProblem(std::string detail, std::string remedy) {
 
 //! A value, or the list of everything that kept us from making it. Expected failures travel as values; see require()
 //! for programmer errors.
-template <class T>
-class [[nodiscard]] Outcome {
+template <class T> class [[nodiscard]] Outcome {
 public:
     Outcome(T value) : state_(std::in_place_index<0>, std::move(value)) {}
     Outcome(Problem problem) : state_(std::in_place_index<1>, Problems{std::move(problem)}) {}

@@ -51,7 +51,11 @@ constexpr std::uint32_t noLetter = 0xFFFFFFFF;
 // The letter at the start of the text, which it takes off; noLetter for a byte that begins none.
 std::uint32_t takeLetter(std::string_view& text) {
     const auto first = static_cast<unsigned char>(text.front());
-    const std::size_t length = first < 0x80 ? 1 : first >> 5 == 0x6 ? 2 : first >> 4 == 0xE ? 3 : first >> 3 == 0x1E ? 4 : 0;
+    const std::size_t length = first < 0x80         ? 1
+                               : first >> 5 == 0x6  ? 2
+                               : first >> 4 == 0xE  ? 3
+                               : first >> 3 == 0x1E ? 4
+                                                    : 0;
     std::uint32_t letter = length < 2 ? first : first & (0x7FU >> length);
     bool right = length > 0 && length <= text.size();
     for (std::size_t i = 1; right && i < length; ++i) {
@@ -65,8 +69,7 @@ std::uint32_t takeLetter(std::string_view& text) {
 
 using Letters = std::vector<std::pair<std::uint32_t, const char*>>; // by letter
 
-template <std::size_t N>
-Letters lettersOf(const Group (&groups)[N]) {
+template <std::size_t N> Letters lettersOf(const Group (&groups)[N]) {
     Letters letters;
     for (const Group& group : groups)
         for (std::string_view rest = group.letters; !rest.empty();) letters.emplace_back(takeLetter(rest), group.plain);
@@ -75,13 +78,16 @@ Letters lettersOf(const Group (&groups)[N]) {
 }
 
 const char* find(const Letters& letters, std::uint32_t letter) {
-    const auto found = std::lower_bound(letters.begin(), letters.end(), letter, [](const auto& row, std::uint32_t wanted) { return row.first < wanted; });
+    const auto found = std::lower_bound(letters.begin(), letters.end(), letter,
+                                        [](const auto& row, std::uint32_t wanted) { return row.first < wanted; });
     return found != letters.end() && found->first == letter ? found->second : nullptr;
 }
 
 constexpr bool isCombining(std::uint32_t letter) { return letter >= 0x300 && letter <= 0x36F; }
 // Signs and blanks of Latin-1 and of general punctuation.
-constexpr bool partsWords(std::uint32_t letter) { return letter < 0xC0 || letter == 0xD7 || letter == 0xF7 || (letter >= 0x2000 && letter <= 0x206F); }
+constexpr bool partsWords(std::uint32_t letter) {
+    return letter < 0xC0 || letter == 0xD7 || letter == 0xF7 || (letter >= 0x2000 && letter <= 0x206F);
+}
 
 class PlainText {
 public:

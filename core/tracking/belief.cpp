@@ -29,8 +29,8 @@ class Reweighing {
 public:
     Reweighing(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& proposal,
                const ModelConstants& constants, std::optional<SeasonDay> starved = std::nullopt)
-        : q(question), p(paths), k(constants), unknowns(question, paths.winters(), constants), logLikelihood(paths.winters(), 0.0),
-          fixed(proposal), starvedBy(starved) {}
+        : q(question), p(paths), k(constants), unknowns(question, paths.winters(), constants),
+          logLikelihood(paths.winters(), 0.0), fixed(proposal), starvedBy(starved) {}
 
     void takeAll() {
         for (std::size_t at : byDate(q)) {
@@ -80,7 +80,8 @@ private:
     }
 
     Judged judge(std::size_t at, const Observation& seen, const Unknowns::Reading& reading) const {
-        const double power = temperingPower(logLikelihood, fixed, std::min(enoughWinters, 0.5 * static_cast<double>(p.winters())));
+        const double power =
+            temperingPower(logLikelihood, fixed, std::min(enoughWinters, 0.5 * static_cast<double>(p.winters())));
         const auto weights = normalised(tempered(logLikelihood, fixed, power));
         double mean = 0, squares = 0;
         for (std::size_t i = 0; i < weights.size(); ++i) {
@@ -91,7 +92,12 @@ private:
         }
         const double between = std::max(0.0, squares - mean * mean);
         const double sd = std::sqrt(between + unknowns.belief().spread(reading.sum) + reading.freshVariance);
-        return {at, {mean - tenthPercentile * sd, mean, mean + tenthPercentile * sd}, reading.value, (reading.value - mean) / sd, false, false};
+        return {at,
+                {mean - tenthPercentile * sd, mean, mean + tenthPercentile * sd},
+                reading.value,
+                (reading.value - mean) / sd,
+                false,
+                false};
     }
 
     void count(SeasonDay day, BeeCount bees, double logSd) {
@@ -126,13 +132,15 @@ bool thinkable(const std::vector<double>& likelihood, const std::vector<double>&
 std::optional<SeasonDay> weighedBefore(const FollowQuestion& q, std::optional<SeasonDay> day) {
     std::optional<SeasonDay> last;
     for (const auto& seen : q.observations)
-        if (isWeighed(seen) && seen.day <= q.today && (!day || seen.day < *day) && (!last || seen.day > *last)) last = seen.day;
+        if (isWeighed(seen) && seen.day <= q.today && (!day || seen.day < *day) && (!last || seen.day > *last))
+            last = seen.day;
     return last;
 }
 
 // Weights of the particles within their winters, and likelihoods of the winters: what each case makes of the readings, times what only a
 // node can tell. False where no particle of any winter can be.
-bool weighNodes(const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& factor, Belief& belief) {
+bool weighNodes(const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& factor,
+                Belief& belief) {
     const auto nodes = static_cast<std::size_t>(belief.nodes), winters = caseLikelihood.front().size();
     belief.logLikelihood.assign(winters, 0);
     bool some = false;
@@ -153,7 +161,8 @@ bool weighNodes(const std::vector<std::vector<double>>& caseLikelihood, const st
 }
 
 void weighParticles(const FollowQuestion& q, const HivePaths& paths, const ModelConstants& k,
-                    const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& fixed, Belief& belief) {
+                    const std::vector<std::vector<double>>& caseLikelihood, const std::vector<double>& fixed,
+                    Belief& belief) {
     const auto factor = nodeFactors(q, paths, k, belief);
     belief.fitsNoWinter = !weighNodes(caseLikelihood, factor, belief);
     if (belief.fitsNoWinter) weighNodes(caseLikelihood, std::vector<double>(factor.size(), 1), belief);
@@ -174,8 +183,8 @@ double logMean(const std::vector<double>& logs) {
 
 } // namespace
 
-Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& logProposal, std::uint64_t seed,
-               const ModelConstants& constants) {
+Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& logProposal,
+               std::uint64_t seed, const ModelConstants& constants) {
     const auto fixed = logProposal.empty() ? std::vector<double>(paths.winters(), 0.0) : logProposal;
     Belief belief;
     std::vector<std::vector<double>> caseLikelihood;

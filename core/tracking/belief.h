@@ -37,28 +37,30 @@ struct Judged {
 //! unbiased. Tested: tests/tracking/belief_test.cpp (rejection sampling).
 struct Belief {
     int nodes = 1;
-    std::vector<double> logWeight;       //!< of each winter, likelihood and proposal, not normalised
-    std::vector<double> logLikelihood;   //!< of each winter, likelihood alone
-    std::vector<double> weight;          //!< of each particle; all sum to 1
-    std::shared_ptr<const Unknowns> roster; //!< which unknown is what; everything read off this belief goes by it
+    std::vector<double> logWeight;             //!< of each winter, likelihood and proposal, not normalised
+    std::vector<double> logLikelihood;         //!< of each winter, likelihood alone
+    std::vector<double> weight;                //!< of each particle; all sum to 1
+    std::shared_ptr<const Unknowns> roster;    //!< which unknown is what; everything read off this belief goes by it
     std::vector<std::vector<double>> unknowns; //!< [unknown][particle], see roster
-    const std::vector<double>& stores() const { return unknowns[Unknowns::stores]; }   //!< at the start of the decision's day [kg]
-    const std::vector<double>& tareError() const { return unknowns[Unknowns::tare]; }  //!< lasting [kg]
+    const std::vector<double>& stores() const {
+        return unknowns[Unknowns::stores];
+    } //!< at the start of the decision's day [kg]
+    const std::vector<double>& tareError() const { return unknowns[Unknowns::tare]; } //!< lasting [kg]
     struct Change {
-        SeasonDay day;                   //!< in force at the end of it
-        std::vector<double> kg;          //!< of each particle
+        SeasonDay day;          //!< in force at the end of it
+        std::vector<double> kg; //!< of each particle
     };
-    std::vector<Change> changes;         //!< of stores, by day
-    struct Part {                        //!< nodes of a winter that share one case
+    std::vector<Change> changes; //!< of stores, by day
+    struct Part {                //!< nodes of a winter that share one case
         std::size_t first = 0, nodes = 0;
         std::optional<SeasonDay> starvedBy, notBefore; //!< weighed starved from this day on, with stores until that one
     };
     std::vector<Part> parts;
-    std::vector<int> outDay;             //!< first season day at whose end nothing is left up to today; neverOut: there is some
-    std::vector<Judged> judged;          //!< by date
-    bool fitsNoWinter = false;           //!< by the records nothing was left before a day on which stores were weighed
+    std::vector<int> outDay;    //!< first season day at whose end nothing is left up to today; neverOut: there is some
+    std::vector<Judged> judged; //!< by date
+    bool fitsNoWinter = false;  //!< by the records nothing was left before a day on which stores were weighed
     double effectiveWinters = 0;
-    double logEvidence = 0;              //!< log of the mean likelihood over the winters
+    double logEvidence = 0; //!< log of the mean likelihood over the winters
 
     static constexpr int neverOut = 1000;
     std::size_t particles() const { return weight.size(); }
@@ -67,7 +69,7 @@ struct Belief {
 
 //! Reweighs the winters of some paths. `logProposal` per winter is log(prior density / proposal density) where they were drawn again;
 //! empty: drawn from the prior. `seed` feeds the nodes.
-Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& logProposal, std::uint64_t seed,
-               const ModelConstants& constants);
+Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& logProposal,
+               std::uint64_t seed, const ModelConstants& constants);
 
 } // namespace winterlarder::tracking

@@ -35,7 +35,8 @@ std::vector<std::size_t> weighingsByDay(const FollowQuestion& q) {
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < q.observations.size(); ++i) {
         const auto& seen = q.observations[i];
-        if (std::holds_alternative<WeightSeen>(seen.what) && seen.day >= q.decided && seen.day <= q.today) found.push_back(i);
+        if (std::holds_alternative<WeightSeen>(seen.what) && seen.day >= q.decided && seen.day <= q.today)
+            found.push_back(i);
     }
     std::stable_sort(found.begin(), found.end(),
                      [&](std::size_t a, std::size_t b) { return q.observations[a].day < q.observations[b].day; });
@@ -44,7 +45,8 @@ std::vector<std::size_t> weighingsByDay(const FollowQuestion& q) {
 
 const Judged* judgementOf(const Reckoned& r, std::size_t observation) {
     const auto& all = r.following.judged;
-    const auto found = std::find_if(all.begin(), all.end(), [&](const Judged& each) { return each.observation == observation; });
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&](const Judged& each) { return each.observation == observation; });
     return found == all.end() ? nullptr : &*found;
 }
 
@@ -105,11 +107,18 @@ std::optional<EatenFaster> fasterBetween(const Reckoned& r, std::size_t first, s
     const HivePaths& paths = *r.planned.paths;
     std::vector<double> losses(paths.winters());
     for (std::size_t i = 0; i < losses.size(); ++i)
-        losses[i] = Unknowns::winterPart(before, paths, earlier.day, i) - Unknowns::winterPart(after, paths, later.day, i);
-    const double sd = std::sqrt(before.freshVariance + after.freshVariance + stepVariance(q, earlier.day, later.day, r.constants));
+        losses[i] =
+            Unknowns::winterPart(before, paths, earlier.day, i) - Unknowns::winterPart(after, paths, later.day, i);
+    const double sd =
+        std::sqrt(before.freshVariance + after.freshVariance + stepVariance(q, earlier.day, later.day, r.constants));
     const double lost = before.value - after.value;
     if (shareBelow(losses, lost, sd) <= q.decisions.fasterThan) return std::nullopt;
-    return EatenFaster{second, earlier.date, later.date, kilograms(lost), kilograms(winter::quantile(losses, 0.5)), contradicts(r, second)};
+    return EatenFaster{second,
+                       earlier.date,
+                       later.date,
+                       kilograms(lost),
+                       kilograms(winter::quantile(losses, 0.5)),
+                       contradicts(r, second)};
 }
 
 } // namespace

@@ -67,7 +67,8 @@ void Unknowns::shareErrors(const FollowQuestion& q, double tareVariance, double 
     const double ofTare = q.stores.weighedShare;
     const double ofSide = q.stores.oneSideShare * grossAtDecision(q);
     const double ofHeft = q.stores.heftShare * std::max(0.0, q.stores.mean.value());
-    const double shared = squared(ofTare) * tareVariance + squared(ofSide) * sideVariance + squared(ofHeft) * heftVariance;
+    const double shared =
+        squared(ofTare) * tareVariance + squared(ofSide) * sideVariance + squared(ofHeft) * heftVariance;
     const double variance = squared(q.stores.sd.value());
     const double possible = shared > variance ? std::sqrt(variance / shared) : 1;
     belief_.correlate(stores, tare, -possible * ofTare * tareVariance);

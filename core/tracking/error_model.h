@@ -50,10 +50,10 @@ public:
     //! The observation as a sum of unknowns, what the winters make of the rest, and the variance new to it.
     struct Reading {
         LinearBelief::Sum sum;
-        double value = 0;         //!< as read, corrected for what is known of the method [kg]
-        double known = 0;         //!< the part that no winter changes [kg]
-        bool ofWeight = false;    //!< bees and brood are on the scale too
-        bool starved = false;     //!< nothing was left by then: neither stores nor what changed them is in it
+        double value = 0;      //!< as read, corrected for what is known of the method [kg]
+        double known = 0;      //!< the part that no winter changes [kg]
+        bool ofWeight = false; //!< bees and brood are on the scale too
+        bool starved = false;  //!< nothing was left by then: neither stores nor what changed them is in it
         double freshVariance = 0;
     };
     Reading reading(const Observation& observation, const FollowQuestion& question, const ModelConstants& constants,

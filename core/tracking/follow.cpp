@@ -54,8 +54,8 @@ double positionOf(const FollowQuestion& q, const Tracked& planned, Mass likely) 
 }
 
 void requireInOrder(const FollowQuestion& q) {
-    require(q.decided >= q.winter.start && q.today >= q.decided, "decided on day {}, asked on day {}, simulated from day {}",
-            q.decided.w, q.today.w, q.winter.start.w);
+    require(q.decided >= q.winter.start && q.today >= q.decided,
+            "decided on day {}, asked on day {}, simulated from day {}", q.decided.w, q.today.w, q.winter.start.w);
 }
 
 void seeHow(const Reckoned& r, Following& f) {

@@ -47,7 +47,9 @@ struct WinterFeed {
     SeasonDay by;                             //!< the day it is needed; of a plan its first visit
     SeasonDay until;                          //!< a tenth of the winters have first forage later
 
-    SeasonDay begins() const { return !lots.empty() ? lots.front().day : plan && !plan->visits.empty() ? plan->visits.front().day : by; }
+    SeasonDay begins() const {
+        return !lots.empty() ? lots.front().day : plan && !plan->visits.empty() ? plan->visits.front().day : by;
+    }
 };
 
 //! What is likely to be wanted after the next feed.
@@ -61,17 +63,18 @@ struct NextWeighing {
     SeasonDay day;
     Date date;
     double changes = 0; //!< share of what is believed in which it would change whether to feed
-    bool forAVisit = false; //!< wanted whatever it changes: before fondant that is planned, or two weeks after fondant of today
+    bool forAVisit =
+        false; //!< wanted whatever it changes: before fondant that is planned, or two weeks after fondant of today
 };
 
 //! What to do when forage carries the colony. Missing where spring is far.
 struct SpringAdvice {
-    Spread<SeasonDay> carries;      //!< first forage
-    Mass leave{0};                  //!< for a cold spell: the larger of the reserve and 14 days' food at that time
-    Spread<Mass> surplus;           //!< stores at forage above that
-    std::optional<Mass> queenRoom;  //!< to take out so that the brood of a month later finds comb
-    std::vector<int> combs;         //!< that may be taken, positions in the question's combs
-    bool mayTake = true;            //!< false: the hive was treated meanwhile
+    Spread<SeasonDay> carries;     //!< first forage
+    Mass leave{0};                 //!< for a cold spell: the larger of the reserve and 14 days' food at that time
+    Spread<Mass> surplus;          //!< stores at forage above that
+    std::optional<Mass> queenRoom; //!< to take out so that the brood of a month later finds comb
+    std::vector<int> combs;        //!< that may be taken, positions in the question's combs
+    bool mayTake = true;           //!< false: the hive was treated meanwhile
 };
 
 //! A weighing or an estimate as stores: the reading less what else is believed to hang on it, with one standard deviation.
@@ -89,7 +92,7 @@ struct Dwindled {
 
 //! What a hive lost between two weighings on one scale, beside what was expected.
 struct EatenFaster {
-    std::size_t second = 0;  //!< place of the later weighing in the question's list
+    std::size_t second = 0; //!< place of the later weighing in the question's list
     Date from, until;
     Mass lost{0}, expected{0};
     bool checkScale = false; //!< no simulated winter comes near the later one
@@ -109,7 +112,7 @@ struct Following {
     std::optional<NextWeighing> nextWeighing;
     std::optional<SpringAdvice> spring;
     std::vector<Judged> judged;
-    bool fitsNoWinter = false; //!< see Belief; `now` is then the autumn's forecast, and nothing is proposed
+    bool fitsNoWinter = false;    //!< see Belief; `now` is then the autumn's forecast, and nothing is proposed
     std::vector<SeenStores> seen; //!< the weighed ones among them, by date
     double effectiveWinters = 0;
     int winters = 0;
@@ -123,7 +126,7 @@ struct Following {
 //! 21 days of food at the 80th percentile of use); dwindling; less than thought; feed not recorded (asked about: no feed is taken for given);
 //! eating faster; more than needed (see course.h); on course. Nothing where stopped. Tested: tests/tracking/follow_states_test.cpp,
 //! follow_test.cpp.
-std::optional<Following> follow(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
-                                int threads = 1, std::stop_token stop = {});
+std::optional<Following> follow(const FollowQuestion& question, const ModelConstants& constants,
+                                winter::Sampling sampling, int threads = 1, std::stop_token stop = {});
 
 } // namespace winterlarder::tracking

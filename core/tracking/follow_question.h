@@ -29,12 +29,13 @@ struct StoresAtDecision {
 
 //! The last days of the times of year that say what may be fed, by the median dates of the colony.
 struct FollowDays {
-    SeasonDay summer;    //!< until then nothing is fed up for winter
-    SeasonDay closing;   //!< syrup in usual visits
-    SeasonDay late;      //!< small warm portions of syrup
-    SeasonDay quietFrom; //!< no feed from here to first forage, unless the bees would starve
-    bool portionsInWinter = false;      //!< a place without a winter: small portions on warm days until then
-    std::optional<SeasonDay> boardUntil; //!< where bees are locked in for long: one board of fondant when the hive is wrapped
+    SeasonDay summer;              //!< until then nothing is fed up for winter
+    SeasonDay closing;             //!< syrup in usual visits
+    SeasonDay late;                //!< small warm portions of syrup
+    SeasonDay quietFrom;           //!< no feed from here to first forage, unless the bees would starve
+    bool portionsInWinter = false; //!< a place without a winter: small portions on warm days until then
+    //! where bees are locked in for long: one board of fondant when the hive is wrapped
+    std::optional<SeasonDay> boardUntil;
 };
 
 //! A planned feed whose day is past, and that is neither ticked off nor struck out nor covered by what was written down as fed.
@@ -46,10 +47,10 @@ struct UntickedVisit {
 
 //! All that following one colony through one winter needs, as plain values.
 struct FollowQuestion {
-    winter::WinterQuestion winter;          //!< starts on or before `decided`; keepBrood is set for you
-    Winter year{Hemisphere::North, 2000};   //!< for dates
-    SeasonDay decided;                      //!< day of the autumn's answer
-    SeasonDay today;                        //!< on or after it; no observation or step later than this counts
+    winter::WinterQuestion winter;        //!< starts on or before `decided`; keepBrood is set for you
+    Winter year{Hemisphere::North, 2000}; //!< for dates
+    SeasonDay decided;                    //!< day of the autumn's answer
+    SeasonDay today;                      //!< on or after it; no observation or step later than this counts
     StoresAtDecision stores;
     winter::AutumnFlow flow;
     std::vector<winter::StoresStep> planned; //!< feeds and harvests the autumn's answer counted on
@@ -57,33 +58,33 @@ struct FollowQuestion {
     std::vector<Observation> observations;   //!< any order
 
     // the hive on the scale
-    stores::Tare tare;                       //!< SD 0: weighed by the keeper
+    stores::Tare tare; //!< SD 0: weighed by the keeper
     Mass beeBread = kilograms(0.7);
     bool longHive = false;
 
     // the keeper's wish and ways
     double shortRisk = 0.2;
-    Mass reserve = kilograms(4);             //!< of today
-    Mass springReserve = kilograms(1);       //!< at first forage
+    Mass reserve = kilograms(4);       //!< of today
+    Mass springReserve = kilograms(1); //!< at first forage
     FollowDays days;
-    feeding::Steps bought;                   //!< in which sugar is bought and fondant cut
-    DecisionConstants decisions{};           //!< from the shipped table
+    feeding::Steps bought;         //!< in which sugar is bought and fondant cut
+    DecisionConstants decisions{}; //!< from the shipped table
     bool nucleus = false;
-    Mass fullComb{0};                        //!< honey of one full comb of this hive; 0: not known
-    std::vector<UntickedVisit> unticked;     //!< by date; asked about, and never taken for given
+    Mass fullComb{0};                    //!< honey of one full comb of this hive; 0: not known
+    std::vector<UntickedVisit> unticked; //!< by date; asked about, and never taken for given
     feeding::Feeder feeder;
-    std::optional<Mass> freeRoom;            //!< on the day of the decision
+    std::optional<Mass> freeRoom; //!< on the day of the decision
     int visitEveryDays = 3;
     std::vector<int> visitWeekdays;
 
-    winter::LearnedFrom learnedFrom;         //!< what to say of winter.learned
-    std::vector<Remark> setAside;            //!< records in doubt that are not counted here: said first
+    winter::LearnedFrom learnedFrom; //!< what to say of winter.learned
+    std::vector<Remark> setAside;    //!< records in doubt that are not counted here: said first
 
     // what may be taken in spring
-    std::vector<hive::CombFormat> boxes;     //!< from the floor up
-    std::vector<stores::Comb> combs;         //!< as last looked at; empty: not listed
+    std::vector<hive::CombFormat> boxes; //!< from the floor up
+    std::vector<stores::Comb> combs;     //!< as last looked at; empty: not listed
     double coveredCombs = 0;
-    bool treated = false;                    //!< medicine was given while this honey was in the hive
+    bool treated = false; //!< medicine was given while this honey was in the hive
 };
 
 } // namespace winterlarder::tracking

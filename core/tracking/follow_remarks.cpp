@@ -20,7 +20,8 @@ const Observation* lastFlight(const FollowQuestion& q) {
 
 class Reasons {
 public:
-    explicit Reasons(const Reckoned& reckoned) : q(reckoned.question), f(reckoned.following), tracked(reckoned.tracked) {}
+    explicit Reasons(const Reckoned& reckoned)
+        : q(reckoned.question), f(reckoned.following), tracked(reckoned.tracked) {}
 
     std::vector<Remark> all() {
         said = q.setAside;
@@ -33,7 +34,9 @@ public:
     }
 
 private:
-    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
+    void say(std::string id, std::map<std::string, Detail> details = {}) {
+        said.push_back({std::move(id), std::move(details)});
+    }
     Date date(SeasonDay day) const { return q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)); }
 
     // The state first; then whatever else of it is true.
@@ -41,7 +44,9 @@ private:
         switch (f.state) {
         case FollowState::Dead: return sayDead();
         case FollowState::CannotSay: return notRecorded();
-        case FollowState::ActNow: say("follow-act-now", {{"stores", f.now.today.typical}, {"days", q.decisions.actNowDays}}); break;
+        case FollowState::ActNow:
+            say("follow-act-now", {{"stores", f.now.today.typical}, {"days", q.decisions.actNowDays}});
+            break;
         case FollowState::LessThanThought: lessThanThought(); break;
         case FollowState::MoreThanNeeded: say("follow-more", {{"stores", f.now.atForage.low}}); break;
         case FollowState::OnCourse:
@@ -51,7 +56,9 @@ private:
         }
         if (f.outOfReach) say(f.outOfReach->gap ? "follow-gap" : "follow-out-of-reach", {{"day", f.outOfReach->day}});
         if (f.dwindled)
-            say("follow-dwindling", {{"day", f.dwindled->day}, {"seen", toHundreds(f.dwindled->seen)}, {"least", toHundreds(f.dwindled->least)}});
+            say("follow-dwindling", {{"day", f.dwindled->day},
+                                     {"seen", toHundreds(f.dwindled->seen)},
+                                     {"least", toHundreds(f.dwindled->least)}});
         notRecorded();
         faster();
     }
@@ -81,7 +88,8 @@ private:
     void faster() {
         if (!f.faster) return;
         const auto& seen = *f.faster;
-        say("follow-faster", {{"from", seen.from}, {"until", seen.until}, {"lost", seen.lost}, {"expected", seen.expected}});
+        say("follow-faster",
+            {{"from", seen.from}, {"until", seen.until}, {"lost", seen.lost}, {"expected", seen.expected}});
         if (seen.checkScale) say("check-the-scale", {{"day", seen.until}});
     }
 
@@ -94,12 +102,12 @@ private:
         if (f.now.reserveBy.typical || f.now.touchReserve.share > q.shortRisk) {
             const auto& by = f.now.reserveBy;
             const SeasonDay day = by.typical.value_or(by.low.value_or(q.today));
-            say("follow-reserve-by", {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}, {"reserve", q.reserve}});
+            say("follow-reserve-by",
+                {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}, {"reserve", q.reserve}});
         }
         if (f.nextWeighing)
             say(f.nextWeighing->forAVisit ? "next-weighing-visit" : "next-weighing", {{"day", f.nextWeighing->date}});
-        else
-            say("no-more-weighing");
+        else say("no-more-weighing");
     }
 
     // The steps by which everything was gone, and the weighing that showed stores afterwards.
@@ -110,9 +118,13 @@ private:
             if (isWeighed(seen) && seen.day <= q.today && (!weighed || seen.day > weighed->day)) weighed = &seen;
         const SeasonDay until = weighed ? weighed->day : q.today;
         for (const auto& step : q.steps)
-            if (step.day <= until && step.kind != KnownStep::Kind::Equipment) (step.change.value() < 0 ? taken : given) += std::abs(step.change.value());
-        say("fits-no-winter", {{"day", date(until)}, {"had", std::max(kilograms(0), q.stores.mean)}, {"decided", date(q.decided)},
-                               {"taken", kilograms(taken)}, {"given", kilograms(given)}});
+            if (step.day <= until && step.kind != KnownStep::Kind::Equipment)
+                (step.change.value() < 0 ? taken : given) += std::abs(step.change.value());
+        say("fits-no-winter", {{"day", date(until)},
+                               {"had", std::max(kilograms(0), q.stores.mean)},
+                               {"decided", date(q.decided)},
+                               {"taken", kilograms(taken)},
+                               {"given", kilograms(given)}});
     }
 
     void evidence() {
@@ -123,7 +135,8 @@ private:
             if (!isWeighed(seen)) {
                 say("sign-contradicts", {{"day", seen.date}});
             } else if (each.confirmed) {
-                say("unexplained-change", {{"day", seen.date}, {"change", kilograms(std::abs(each.seen - each.expected.typical))}});
+                say("unexplained-change",
+                    {{"day", seen.date}, {"change", kilograms(std::abs(each.seen - each.expected.typical))}});
             } else {
                 say("weighing-contradicts", {{"day", seen.date},
                                              {"seen", kilograms(each.seen)},
@@ -137,7 +150,8 @@ private:
 
     void model() {
         if (f.drawnAgain > 0) say("drawn-again");
-        if (f.effectiveWinters < std::min(fewWinters, 0.5 * f.winters)) say("few-winters", {{"winters", std::floor(f.effectiveWinters)}});
+        if (f.effectiveWinters < std::min(fewWinters, 0.5 * f.winters))
+            say("few-winters", {{"winters", std::floor(f.effectiveWinters)}});
         if (!q.winter.weatherSoFar.empty())
             say("weather-so-far", {{"days", static_cast<double>(q.winter.weatherSoFar.size())}});
         for (auto& remark : winter::learnedRemarks(q.winter.learned, q.learnedFrom)) said.push_back(std::move(remark));
@@ -175,7 +189,9 @@ public:
     }
 
 private:
-    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
+    void say(std::string id, std::map<std::string, Detail> details = {}) {
+        said.push_back({std::move(id), std::move(details)});
+    }
     double maximumToday() const { return q.winter.curve.normal(q.today).value() + r.constants.diurnalHalfRange; }
 
     // How to feed is told when it is to be done, not months ahead.
@@ -192,10 +208,8 @@ private:
     }
 
     void spring() {
-        if (q.treated)
-            say("treated-honey");
-        else
-            say("spring-not-this-honey");
+        if (q.treated) say("treated-honey");
+        else say("spring-not-this-honey");
         say("old-feed-stays-down");
         say("cold-spell", {{"leave", f.spring->leave}});
     }

@@ -11,12 +11,14 @@ namespace {
 class LargestLoss {
 public:
     explicit LargestLoss(const Reckoned& r)
-        : paths_(*r.tracked.paths), yesterday_(r.tracked.paths->within(r.question.today) - 1), largest_(paths_.winters(), 0.0) {}
+        : paths_(*r.tracked.paths), yesterday_(r.tracked.paths->within(r.question.today) - 1),
+          largest_(paths_.winters(), 0.0) {}
 
     SeasonDay last() const { return paths_.last(); }
     const std::vector<double>& until(SeasonDay day) {
         for (std::size_t i = 0; i < largest_.size(); ++i)
-            largest_[i] = std::max(largest_[i], static_cast<double>(paths_.lossUntil(day, i) - paths_.lossUntil(yesterday_, i)));
+            largest_[i] =
+                std::max(largest_[i], static_cast<double>(paths_.lossUntil(day, i) - paths_.lossUntil(yesterday_, i)));
         return largest_;
     }
 
@@ -80,7 +82,8 @@ Spread<Mass> wantedBy(const Reckoned& r, SeasonDay last, Mass given) {
     const auto& belief = r.tracked.belief;
     LargestLoss losses(r);
     std::vector<double> largest(r.tracked.paths->winters(), 0.0);
-    for (SeasonDay day = r.question.today; day <= std::min(last, losses.last()); day = day + 1) largest = losses.until(day);
+    for (SeasonDay day = r.question.today; day <= std::min(last, losses.last()); day = day + 1)
+        largest = losses.until(day);
     WeightedKilograms wanted;
     bool living = false;
     const SeasonDay yesterday = r.tracked.paths->within(r.question.today) - 1;

@@ -14,7 +14,8 @@ constexpr double withStores = 0.1; // of a comb: less counts as empty, as for th
 const Observation* lastCluster(const FollowQuestion& q) {
     const Observation* last = nullptr;
     for (const auto& seen : q.observations)
-        if (seen.day <= q.today && std::holds_alternative<ClusterSeen>(seen.what) && (!last || seen.day >= last->day)) last = &seen;
+        if (seen.day <= q.today && std::holds_alternative<ClusterSeen>(seen.what) && (!last || seen.day >= last->day))
+            last = &seen;
     return last;
 }
 
@@ -45,7 +46,8 @@ struct Places {
 // Places of a box that can be reached: outwards from the cluster's until so many empty combs lie in a row.
 Places reachedIn(const std::vector<const stores::Comb*>& box, Places cluster, int gapCombs) {
     const auto storesAt = [&](int place) {
-        return std::any_of(box.begin(), box.end(), [&](const stores::Comb* comb) { return comb->place == place && hasStores(*comb); });
+        return std::any_of(box.begin(), box.end(),
+                           [&](const stores::Comb* comb) { return comb->place == place && hasStores(*comb); });
     };
     int most = cluster.last;
     for (const auto* comb : box) most = std::max(most, comb->place);
@@ -68,7 +70,8 @@ bool acrossAGap(const FollowQuestion& q, const ClusterSeen& cluster, Mass eaten)
 
 } // namespace
 
-std::optional<Reach> reachOf(const std::vector<stores::Comb>& combs, std::size_t first, std::size_t count, int gapCombs) {
+std::optional<Reach> reachOf(const std::vector<stores::Comb>& combs, std::size_t first, std::size_t count,
+                             int gapCombs) {
     const auto filled = stores::withUnseenFilled(combs);
     if (!filled || first >= filled->size() || count == 0) return std::nullopt;
     const int box = (*filled)[first].box, place = (*filled)[first].place;

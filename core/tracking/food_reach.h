@@ -21,6 +21,7 @@ std::optional<OutOfReach> foodOutOfReach(const FollowQuestion& question, Mass ea
 struct Reach {
     Mass within{0}, beyond{0};
 };
-std::optional<Reach> reachOf(const std::vector<stores::Comb>& combs, std::size_t first, std::size_t count, int gapCombs);
+std::optional<Reach> reachOf(const std::vector<stores::Comb>& combs, std::size_t first, std::size_t count,
+                             int gapCombs);
 
 } // namespace winterlarder::tracking

@@ -76,8 +76,8 @@ private:
 class Gathering {
 public:
     Gathering(const FollowQuestion& question, const Tracked& tracked, SeasonDay from)
-        : q(question), paths(*tracked.paths), belief(tracked.belief), from_(from), out(belief.particles(), 0), low(belief.particles(), 0),
-          reserveDays(from), outDays(question.decided) {}
+        : q(question), paths(*tracked.paths), belief(tracked.belief), from_(from), out(belief.particles(), 0),
+          low(belief.particles(), 0), reserveDays(from), outDays(question.decided) {}
 
     Forecast gather() {
         Walk walk(paths, belief);
@@ -139,7 +139,9 @@ private:
     }
 
     // Forage that came before the decision counts on that day: every winter has one such day.
-    SeasonDay eveOfForage(std::size_t winter) const { return std::clamp(SeasonDay{paths.forage(winter) - 1}, q.decided, paths.last()); }
+    SeasonDay eveOfForage(std::size_t winter) const {
+        return std::clamp(SeasonDay{paths.forage(winter) - 1}, q.decided, paths.last());
+    }
 
     void finish() {
         forecast.runOut = shareOf(outDays.share(), belief.effectiveWinters);
@@ -148,8 +150,10 @@ private:
         forecast.outBy = outDays.spread();
         forecast.atForage = atForage.spread();
         FirstDays forage(firstSeasonDay);
-        for (std::size_t p = 0; p < belief.particles(); ++p) forage.add({paths.forage(belief.winterOf(p))}, belief.weight[p]);
-        forecast.forage = {*forage.quantile(tenths[0]), *forage.quantile(tenths[1]), *forage.quantile(tenths[2] - 1e-9)};
+        for (std::size_t p = 0; p < belief.particles(); ++p)
+            forage.add({paths.forage(belief.winterOf(p))}, belief.weight[p]);
+        forecast.forage = {*forage.quantile(tenths[0]), *forage.quantile(tenths[1]),
+                           *forage.quantile(tenths[2] - 1e-9)};
     }
 
     static constexpr double lossOffset = 60; // autumn flow may make a loss a gain; the grid of kilograms begins at 0
@@ -169,7 +173,8 @@ Forecast forecastOf(const FollowQuestion& question, const Tracked& tracked, Seas
     return Gathering(question, tracked, from).gather();
 }
 
-std::vector<Outlook> outlooks(const FollowQuestion& question, const Tracked& tracked, const std::vector<SeasonDay>& days) {
+std::vector<Outlook> outlooks(const FollowQuestion& question, const Tracked& tracked,
+                              const std::vector<SeasonDay>& days) {
     const auto& belief = tracked.belief;
     const auto& paths = *tracked.paths;
     std::vector<Outlook> result;

@@ -22,14 +22,14 @@ struct DaySpread {
 
 //! What one belief says of the winter: what has been (from the decision) and what is to come (from `from` on).
 struct Forecast {
-    std::vector<DayBand> bands;  //!< from the decision's day to the end of the run
-    Spread<Mass> today;          //!< stores at the start of `from`
-    Spread<Mass> lost;           //!< net loss from the decision to then
-    Share out;                   //!< has run out before `from`
-    Share runOut;                //!< runs out in this run, those that have included
-    Share touchReserve;          //!< is below the reserve on some day from `from` on
-    Spread<Mass> atForage;       //!< at the last day before each winter's first forage, not before the decision
-    DaySpread reserveBy, outBy;  //!< first day from `from` on below the reserve; first day with nothing
+    std::vector<DayBand> bands; //!< from the decision's day to the end of the run
+    Spread<Mass> today;         //!< stores at the start of `from`
+    Spread<Mass> lost;          //!< net loss from the decision to then
+    Share out;                  //!< has run out before `from`
+    Share runOut;               //!< runs out in this run, those that have included
+    Share touchReserve;         //!< is below the reserve on some day from `from` on
+    Spread<Mass> atForage;      //!< at the last day before each winter's first forage, not before the decision
+    DaySpread reserveBy, outBy; //!< first day from `from` on below the reserve; first day with nothing
     Spread<SeasonDay> forage;
 };
 
@@ -43,6 +43,7 @@ struct Outlook {
     std::vector<float> stores, least; //!< [particle], kg
 };
 //! Outlooks from several days, ascending, none before the question's today.
-std::vector<Outlook> outlooks(const FollowQuestion& question, const Tracked& tracked, const std::vector<SeasonDay>& days);
+std::vector<Outlook> outlooks(const FollowQuestion& question, const Tracked& tracked,
+                              const std::vector<SeasonDay>& days);
 
 } // namespace winterlarder::tracking

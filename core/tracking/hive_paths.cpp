@@ -18,7 +18,8 @@ HivePaths::HivePaths(const winter::DemandEnsemble& ensemble, const winter::Autum
     bees_.reserve(cells);
     brood_.reserve(cells);
     for (SeasonDay day = first_; day <= last(); day = day + 1) {
-        for (double loss : winter::netLossBetween(ensemble, flow, first_, day + 1)) loss_.push_back(static_cast<float>(loss));
+        for (double loss : winter::netLossBetween(ensemble, flow, first_, day + 1))
+            loss_.push_back(static_cast<float>(loss));
         const auto bees = ensemble.bees(day), brood = ensemble.brood(day);
         bees_.insert(bees_.end(), bees.begin(), bees.end());
         brood_.insert(brood_.end(), brood.begin(), brood.end());
@@ -33,7 +34,8 @@ double HivePaths::bees(SeasonDay day, std::size_t winter) const {
 }
 
 double HivePaths::lifeKg(SeasonDay day, std::size_t winter) const {
-    const double brood = static_cast<double>(brood_[static_cast<std::size_t>(within(day) - first_) * winters_ + winter]);
+    const double brood =
+        static_cast<double>(brood_[static_cast<std::size_t>(within(day) - first_) * winters_ + winter]);
     return beeMass_ * bees(day, winter) + stores::broodMass({brood}).value();
 }
 

@@ -27,7 +27,9 @@ public:
     float lossUntil(SeasonDay endOf, std::size_t winter) const {
         return endOf < first_ ? 0.0F : loss_[static_cast<std::size_t>(endOf - first_) * winters_ + winter];
     }
-    const float* lossRow(SeasonDay endOf) const { return loss_.data() + static_cast<std::size_t>(endOf - first_) * winters_; }
+    const float* lossRow(SeasonDay endOf) const {
+        return loss_.data() + static_cast<std::size_t>(endOf - first_) * winters_;
+    }
     //! Adult bees at the start of a day.
     double bees(SeasonDay day, std::size_t winter) const;
     //! Bees and brood at the start of a day [kg].

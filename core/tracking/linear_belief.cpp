@@ -44,8 +44,8 @@ double LinearBelief::spread(const Sum& sum) const {
 
 void LinearBelief::observe(const Sum& sum, const std::vector<double>& observed, double errorVariance,
                            std::vector<double>& logLikelihood) {
-    require(observed.size() == winters_ && errorVariance > 0, "{} values with error variance {} for {} winters", observed.size(),
-            errorVariance, winters_);
+    require(observed.size() == winters_ && errorVariance > 0, "{} values with error variance {} for {} winters",
+            observed.size(), errorVariance, winters_);
     const auto covariance = covarianceWith(sum);
     const double variance = spread(sum) + errorVariance;
     const double constant = -0.5 * std::log(2 * std::numbers::pi * variance);
@@ -62,8 +62,9 @@ std::vector<std::vector<double>> LinearBelief::root() const {
     std::vector<std::vector<double>> lower(size_, std::vector<double>(size_, 0));
     for (std::size_t a = 0; a < size_; ++a)
         for (std::size_t b = 0; b <= a; ++b) lower[a][b] = variance_[a][b];
-    numerics::cholesky(size_, [&](std::size_t row, std::size_t column) -> double& { return lower[row][column]; },
-                       [&](double pivot, std::size_t j) { return pivot <= 1e-12 * (1 + variance_[j][j]) ? 0 : pivot; });
+    numerics::cholesky(
+        size_, [&](std::size_t row, std::size_t column) -> double& { return lower[row][column]; },
+        [&](double pivot, std::size_t j) { return pivot <= 1e-12 * (1 + variance_[j][j]) ? 0 : pivot; });
     return lower;
 }
 

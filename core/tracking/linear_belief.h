@@ -32,7 +32,8 @@ public:
     double spread(const Sum& sum) const; //!< variance of the sum
     //! Takes in an observed value of the sum, one a winter (the rest already taken off), with an error of its own; adds the log
     //! likelihood of it to each winter's.
-    void observe(const Sum& sum, const std::vector<double>& observed, double errorVariance, std::vector<double>& logLikelihood);
+    void observe(const Sum& sum, const std::vector<double>& observed, double errorVariance,
+                 std::vector<double>& logLikelihood);
 
     //! Lower triangle L of the covariance, L L' = V; a direction without variance has a row of zeros.
     std::vector<std::vector<double>> root() const;

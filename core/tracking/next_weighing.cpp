@@ -37,9 +37,11 @@ std::vector<float> shown(const Reckoned& r, const Outlook& outlook) {
     const double fresh = tareError(r.question.tare, r.constants).freshSd;
     std::vector<float> result(outlook.stores.size());
     for (std::size_t p = 0; p < result.size(); ++p) {
-        const double noise = winter::normal(1, winter::Luck::Colony, r.question.winter.colonyStream, static_cast<std::uint32_t>(p),
-                                            noiseIndex + static_cast<std::uint32_t>(outlook.day.w + 400));
-        result[p] = static_cast<float>(std::max(0.0, static_cast<double>(outlook.stores[p])) + belief.tareError()[p] + fresh * noise);
+        const double noise =
+            winter::normal(1, winter::Luck::Colony, r.question.winter.colonyStream, static_cast<std::uint32_t>(p),
+                           noiseIndex + static_cast<std::uint32_t>(outlook.day.w + 400));
+        result[p] = static_cast<float>(std::max(0.0, static_cast<double>(outlook.stores[p])) + belief.tareError()[p] +
+                                       fresh * noise);
     }
     return result;
 }
@@ -50,7 +52,9 @@ double changedShare(const Reckoned& r, const Outlook& outlook) {
     const auto reading = shown(r, outlook);
     std::vector<std::size_t> order;
     Decision all;
-    const auto touches = [&](std::size_t p) { return static_cast<double>(outlook.least[p]) < r.question.reserve.value(); };
+    const auto touches = [&](std::size_t p) {
+        return static_cast<double>(outlook.least[p]) < r.question.reserve.value();
+    };
     for (std::size_t p = 0; p < reading.size(); ++p) {
         if (belief.weight[p] <= 0 || outlook.stores[p] <= 0) continue;
         order.push_back(p);
@@ -86,7 +90,8 @@ std::optional<SeasonDay> weighForVisit(const Reckoned& r) {
     const auto& later = r.following.expectedLater;
     const SeasonDay today = r.question.today;
     std::optional<SeasonDay> day;
-    if (feed && !feed->lots.empty()) day = feed->begins() > today ? feed->begins() : today + static_cast<int>(r.question.decisions.fondantLastsDays);
+    if (feed && !feed->lots.empty())
+        day = feed->begins() > today ? feed->begins() : today + static_cast<int>(r.question.decisions.fondantLastsDays);
     else if (later && later->fondant.high.value() > 0) day = later->from;
     return day && *day > today && *day < r.tracked.paths->last() ? day : std::nullopt;
 }

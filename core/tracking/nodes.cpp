@@ -29,8 +29,8 @@ double stratum(std::size_t winter, std::size_t node, std::size_t nodes) {
     return numerics::inverseNormal(std::clamp(p, 1e-6, 1 - 1e-6));
 }
 
-void drawCase(const LinearBelief& normal, std::uint64_t seed, std::uint64_t stream, const Belief::Part& part, std::size_t winters,
-              Belief& belief) {
+void drawCase(const LinearBelief& normal, std::uint64_t seed, std::uint64_t stream, const Belief::Part& part,
+              std::size_t winters, Belief& belief) {
     constexpr std::uint32_t firstIndex = 1u << 16; // beyond what the simulation draws
     const auto root = normal.root();
     std::vector<double> z(normal.size());
@@ -40,8 +40,9 @@ void drawCase(const LinearBelief& normal, std::uint64_t seed, std::uint64_t stre
             for (std::size_t a = 0; a < z.size(); ++a) {
                 if (root[a][a] <= 0) continue;
                 const auto index = firstIndex + static_cast<std::uint32_t>(node * z.size() + a);
-                z[a] = a == 0 ? stratum(i, n, part.nodes)
-                              : winter::normal(seed, winter::Luck::Colony, stream, static_cast<std::uint32_t>(i), index);
+                z[a] = a == 0
+                           ? stratum(i, n, part.nodes)
+                           : winter::normal(seed, winter::Luck::Colony, stream, static_cast<std::uint32_t>(i), index);
             }
             for (std::size_t a = 0; a < z.size(); ++a) {
                 double value = normal.mean(i, a);
@@ -79,14 +80,15 @@ void followToToday(const FollowQuestion& q, const HivePaths& paths, Belief& beli
         if (most < *std::min_element(level.begin(), level.end())) continue;
         for (std::size_t i = 0; i < paths.winters(); ++i)
             for (std::size_t p = i * nodes; p < (i + 1) * nodes; ++p)
-                if (belief.outDay[p] == Belief::neverOut && level[p] <= static_cast<double>(loss[i])) belief.outDay[p] = day.w;
+                if (belief.outDay[p] == Belief::neverOut && level[p] <= static_cast<double>(loss[i]))
+                    belief.outDay[p] = day.w;
     }
 }
 
 } // namespace
 
-void drawNodes(const FollowQuestion& question, const HivePaths& paths, const std::vector<Unknowns>& cases, std::uint64_t seed,
-               Belief& belief) {
+void drawNodes(const FollowQuestion& question, const HivePaths& paths, const std::vector<Unknowns>& cases,
+               std::uint64_t seed, Belief& belief) {
     const std::size_t particles = paths.winters() * static_cast<std::size_t>(belief.nodes);
     belief.weight.assign(particles, 0.0);
     belief.unknowns.assign(cases.front().belief().size(), std::vector<double>(particles));
@@ -157,7 +159,8 @@ std::vector<double> nodeFactors(const FollowQuestion& question, const HivePaths&
     const auto winters = normalised(belief.logLikelihood);
     for (std::size_t at = 0; at < question.observations.size(); ++at) {
         const Observation& seen = question.observations[at];
-        if (seen.day < question.decided || seen.day > question.today || isWeighed(seen) || std::holds_alternative<DeadOut>(seen.what))
+        if (seen.day < question.decided || seen.day > question.today || isWeighed(seen) ||
+            std::holds_alternative<DeadOut>(seen.what))
             continue;
         double before = 0, after = 0;
         for (std::size_t p = 0; p < each.size(); ++p) {

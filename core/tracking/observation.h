@@ -53,8 +53,7 @@ struct StarvedOut {};
 struct Observation {
     SeasonDay day; //!< counted at the start of the day; feeds and harvests of the same day are in it
     Date date;
-    std::variant<WeightSeen, HeftSeen, StoresSeen, BeesSeen, ClusterSeen, FlyingSeen, CombGlimpsed, DeadOut,
-                 StarvedOut>
+    std::variant<WeightSeen, HeftSeen, StoresSeen, BeesSeen, ClusterSeen, FlyingSeen, CombGlimpsed, DeadOut, StarvedOut>
         what;
     bool wet = false; //!< rain or snow lay on the hive; weighings only
 };

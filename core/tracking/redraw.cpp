@@ -11,7 +11,7 @@ namespace winterlarder::tracking {
 
 namespace {
 
-constexpr double widened = 1.2;      // variance of the proposal over the fitted one: tails of the weights stay light
+constexpr double widened = 1.2; // variance of the proposal over the fitted one: tails of the weights stay light
 constexpr double keptCorrelation = 0.8;
 constexpr double leastVariance = 0.05;
 constexpr double leastPivot = 1e-3;
@@ -39,12 +39,14 @@ LuckProposal::LuckProposal(const std::vector<winter::WinterLuck>& luck, const st
     }
     for (std::size_t a = 0; a < parts; ++a)
         for (std::size_t b = 0; b <= a; ++b) root_[a][b] = covariance[a][b];
-    numerics::cholesky(parts, [this](std::size_t row, std::size_t column) -> double& { return root_[row][column]; },
-                       [](double pivot, std::size_t) { return std::max(pivot, leastPivot); });
+    numerics::cholesky(
+        parts, [this](std::size_t row, std::size_t column) -> double& { return root_[row][column]; },
+        [](double pivot, std::size_t) { return std::max(pivot, leastPivot); });
     for (std::size_t a = 0; a < parts; ++a) logNormaliser_ += std::log(root_[a][a]);
 }
 
-std::vector<winter::WinterLuck> LuckProposal::draw(std::uint64_t seed, std::uint64_t stream, std::size_t winters) const {
+std::vector<winter::WinterLuck> LuckProposal::draw(std::uint64_t seed, std::uint64_t stream,
+                                                   std::size_t winters) const {
     std::vector<winter::WinterLuck> luck(winters);
     const auto asAtFirst = static_cast<std::size_t>(std::ceil(defensiveShare * static_cast<double>(winters)));
     for (std::size_t i = 0; i < winters; ++i) {

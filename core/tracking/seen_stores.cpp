@@ -12,7 +12,8 @@ namespace {
 class Beside {
 public:
     Beside(const Reckoned& reckoned, const Observation& observation)
-        : r(reckoned), seen(observation), reading_(r.tracked.belief.roster->reading(seen, r.question, r.constants)), known_(reading_.known) {
+        : r(reckoned), seen(observation), reading_(r.tracked.belief.roster->reading(seen, r.question, r.constants)),
+          known_(reading_.known) {
         for (const auto& change : r.tracked.belief.roster->changes()) {
             if (!change.ofStores || change.day > seen.day) continue;
             known_ -= change.kg;
@@ -57,7 +58,8 @@ std::vector<SeenStores> seenStores(const Reckoned& r) {
     std::vector<SeenStores> all;
     const auto& observations = r.question.observations;
     for (std::size_t i = 0; i < observations.size(); ++i)
-        if (isWeighed(observations[i]) && observations[i].day >= r.question.decided && observations[i].day <= r.question.today)
+        if (isWeighed(observations[i]) && observations[i].day >= r.question.decided &&
+            observations[i].day <= r.question.today)
             all.push_back(Beside(r, observations[i]).stores(i));
     std::stable_sort(all.begin(), all.end(), [](const SeenStores& a, const SeenStores& b) { return a.day < b.day; });
     return all;

@@ -32,7 +32,8 @@ std::optional<Mass> queenRoom(const Reckoned& r) {
     }
     if (area <= 0) return std::nullopt;
     const auto& ensemble = *r.tracked.ensemble;
-    const SeasonDay later = std::clamp(ensemble.medianForage() + broodGrowsDays, ensemble.firstDay(), ensemble.lastDay());
+    const SeasonDay later =
+        std::clamp(ensemble.medianForage() + broodGrowsDays, ensemble.firstDay(), ensemble.lastDay());
     const double broodArea = ensemble.means(later).broodCells / (2 * stores::cellsPerSquareDecimetre);
     const double room = capacity * std::max(0.0, 1 - clusterRoomShare - broodArea / area);
     const double over = r.following.now.atForage.typical.value() - room;
@@ -54,8 +55,9 @@ std::optional<SpringAdvice> springAdvice(const Reckoned& r) {
     advice.queenRoom = queenRoom(r);
     advice.mayTake = !q.treated;
     if (advice.mayTake && !q.combs.empty())
-        for (const auto& comb : stores::takeUpTo(stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(false)),
-                                                 advice.surplus.typical))
+        for (const auto& comb :
+             stores::takeUpTo(stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(false)),
+                              advice.surplus.typical))
             advice.combs.push_back(comb.position);
     return advice;
 }

@@ -37,7 +37,8 @@ Tracked believing(const FollowQuestion& question, const ModelConstants& constant
 }
 
 // The first fit is to a broad share of the winters, each later one to half as many: the proposal closes in on what was learned.
-LuckProposal fitted(const Belief& belief, const std::vector<winter::WinterLuck>& luck, const std::vector<double>& logProposal, int round) {
+LuckProposal fitted(const Belief& belief, const std::vector<winter::WinterLuck>& luck,
+                    const std::vector<double>& logProposal, int round) {
     const double share = temperedShare * static_cast<double>(luck.size()) / std::exp2(round - 1);
     const double power = temperingPower(belief.logLikelihood, logProposal, std::max(share, fewestFitted));
     return LuckProposal(luck, normalised(tempered(belief.logLikelihood, logProposal, power)));
@@ -50,8 +51,8 @@ FollowQuestion withinRun(FollowQuestion question, const ModelConstants& constant
     return question;
 }
 
-std::optional<Tracked> track(const FollowQuestion& given, const ModelConstants& constants, winter::Sampling sampling, int threads,
-                             std::stop_token stop) {
+std::optional<Tracked> track(const FollowQuestion& given, const ModelConstants& constants, winter::Sampling sampling,
+                             int threads, std::stop_token stop) {
     const FollowQuestion question = withinRun(given, constants);
     const auto asked = withBrood(question.winter);
     auto simulated = winter::simulate(asked, constants, sampling, threads, stop);
@@ -83,15 +84,16 @@ FollowQuestion asPlanned(FollowQuestion question) {
     for (const auto& step : question.planned) {
         question.today = std::max(question.today, step.day);
         const bool feed = step.change.value() >= 0;
-        question.steps.push_back({step.day, feed ? KnownStep::Kind::Feed : KnownStep::Kind::Harvest, step.change, kilograms(0)});
+        question.steps.push_back(
+            {step.day, feed ? KnownStep::Kind::Feed : KnownStep::Kind::Harvest, step.change, kilograms(0)});
     }
     return question;
 }
 
 } // namespace
 
-std::optional<Tracked> trackPlan(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
-                                 const Tracked& tracked, int threads, std::stop_token stop) {
+std::optional<Tracked> trackPlan(const FollowQuestion& question, const ModelConstants& constants,
+                                 winter::Sampling sampling, const Tracked& tracked, int threads, std::stop_token stop) {
     FollowQuestion plan = withinRun(asPlanned(question), constants);
     const bool newWeather = !question.winter.weatherSoFar.empty();
     plan.winter.weatherSoFar.clear(); // nobody knew it then

@@ -34,7 +34,8 @@ FollowQuestion withinRun(FollowQuestion question, const ModelConstants& constant
 
 //! What was believed on the day of the decision: the same winters before any observation, with the steps planned then. `tracked` must
 //! come from the same question; its first ensemble is simulated again where it was drawn anew.
-std::optional<Tracked> trackPlan(const FollowQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
-                                 const Tracked& tracked, int threads = 1, std::stop_token stop = {});
+std::optional<Tracked> trackPlan(const FollowQuestion& question, const ModelConstants& constants,
+                                 winter::Sampling sampling, const Tracked& tracked, int threads = 1,
+                                 std::stop_token stop = {});
 
 } // namespace winterlarder::tracking

@@ -33,14 +33,19 @@ double medianBees(const Reckoned& r, SeasonDay day) {
 // ---- syrup -----------------------------------------------------------------------------------------------------------------
 
 bool fedToday(const FollowQuestion& q) {
-    return std::any_of(q.steps.begin(), q.steps.end(), [&](const KnownStep& step) { return step.kind == KnownStep::Kind::Feed && step.day == q.today; });
+    return std::any_of(q.steps.begin(), q.steps.end(), [&](const KnownStep& step) {
+        return step.kind == KnownStep::Kind::Feed && step.day == q.today;
+    });
 }
 
-feeding::PortionDays portionDays(const FollowQuestion& q) { return {q.days.late, q.days.quietFrom, q.days.portionsInWinter}; }
+feeding::PortionDays portionDays(const FollowQuestion& q) {
+    return {q.days.late, q.days.quietFrom, q.days.portionsInWinter};
+}
 
 feeding::FeedingQuestion feedingQuestion(const Reckoned& r) {
     const FollowQuestion& q = r.question;
-    feeding::FeedingQuestion asked{kilograms(1), q.year, std::min(feeding::firstVisit(q.today, fedToday(q), q.visitEveryDays), lastSimulatedDay)};
+    feeding::FeedingQuestion asked{
+        kilograms(1), q.year, std::min(feeding::firstVisit(q.today, fedToday(q), q.visitEveryDays), lastSimulatedDay)};
     asked.curve = &q.winter.curve;
     asked.season = q.winter.season;
     asked.bees = {medianBees(r, r.tracked.paths->within(q.today))};
@@ -61,7 +66,8 @@ std::optional<Mass> roomNow(const Reckoned& r) {
 }
 
 Mass sugarFor(const Reckoned& r, Mass stores) {
-    return feeding::sugarFor(stores, feeding::storesPerKgSugarToday(feedingQuestion(r), r.question.days.closing), roomNow(r), r.question.bought.sugar);
+    return feeding::sugarFor(stores, feeding::storesPerKgSugarToday(feedingQuestion(r), r.question.days.closing),
+                             roomNow(r), r.question.bought.sugar);
 }
 
 bool portionsAreTaken(const Reckoned& r) {
@@ -81,17 +87,21 @@ std::optional<WinterFeed> planned(const Reckoned& r, feeding::FeedingPlan plan) 
 
 std::optional<WinterFeed> usualSyrup(const Reckoned& r, Mass stores) {
     const FollowQuestion& q = r.question;
-    return planned(r, feeding::planSyrup(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, q.days.closing, true));
+    return planned(r,
+                   feeding::planSyrup(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, q.days.closing, true));
 }
 
 std::optional<WinterFeed> smallPortions(const Reckoned& r, Mass stores) {
     const FollowQuestion& q = r.question;
-    return planned(r, feeding::smallPortions(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, portionDays(q), q.decisions));
+    return planned(r, feeding::smallPortions(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, portionDays(q),
+                                             q.decisions));
 }
 
 // ---- fondant -----------------------------------------------------------------------------------------------------------------
 
-feeding::FondantVisits visitsOf(const FollowQuestion& q) { return feeding::fondantVisits(q.decisions, q.nucleus, q.bought.fondant); }
+feeding::FondantVisits visitsOf(const FollowQuestion& q) {
+    return feeding::fondantVisits(q.decisions, q.nucleus, q.bought.fondant);
+}
 
 Mass fondantOf(const FollowQuestion& q, Mass stores) { return feeding::fondantFor(stores, visitsOf(q)); }
 
@@ -107,7 +117,9 @@ WinterFeed oneVisit(const Reckoned& r, SeasonDay day, SeasonDay by, Mass fondant
     return feed;
 }
 
-WinterFeed visitToday(const Reckoned& r, Mass fondant) { return oneVisit(r, r.question.today, r.question.today, fondant); }
+WinterFeed visitToday(const Reckoned& r, Mass fondant) {
+    return oneVisit(r, r.question.today, r.question.today, fondant);
+}
 
 // The keeper's first day of the week before it is needed; one that cannot wait is not kept for a weekday.
 SeasonDay visitBefore(const FollowQuestion& q, SeasonDay needed) {
@@ -137,7 +149,8 @@ std::optional<WinterFeed> atOnce(const Reckoned& r) {
     const auto fondant = [&] { return visitToday(r, fondantOf(q, r.following.missing)); };
     const Mass wanted = std::max(kilograms(q.decisions.summerPortionLeast), r.following.missing);
     std::optional<WinterFeed> syrup;
-    if (q.today <= q.days.closing) syrup = usualSyrup(r, q.today <= q.days.summer ? kilograms(q.decisions.summerPortionLeast) : wanted);
+    if (q.today <= q.days.closing)
+        syrup = usualSyrup(r, q.today <= q.days.summer ? kilograms(q.decisions.summerPortionLeast) : wanted);
     else if (q.days.portionsInWinter && portionsAreTaken(r)) syrup = smallPortions(r, wanted);
     return syrup ? syrup : std::optional(fondant());
 }
@@ -162,14 +175,16 @@ Mass missingNow(const Reckoned& r) {
     double living = 0;
     for (std::size_t p = 0; p < belief.particles(); ++p) {
         if (belief.outDay[p] != Belief::neverOut || belief.weight[p] <= 0) continue;
-        shortBy.emplace_back(r.question.reserve.value() - static_cast<double>(ahead.front().least[p]), belief.weight[p]);
+        shortBy.emplace_back(r.question.reserve.value() - static_cast<double>(ahead.front().least[p]),
+                             belief.weight[p]);
         living += belief.weight[p];
     }
     if (living <= 0) return kilograms(0);
     std::sort(shortBy.begin(), shortBy.end(), std::greater<>());
     double touching = 0;
     for (const auto& [kg, weight] : shortBy) {
-        if (touching + weight > r.question.shortRisk * living) return kilograms(std::ceil(std::max(0.0, kg) / stepKg - 1e-6) * stepKg);
+        if (touching + weight > r.question.shortRisk * living)
+            return kilograms(std::ceil(std::max(0.0, kg) / stepKg - 1e-6) * stepKg);
         touching += weight;
     }
     return kilograms(0);
@@ -188,13 +203,16 @@ std::optional<WinterFeed> feedNow(const Reckoned& r) {
 
 std::optional<LaterFeed> expectedLater(const Reckoned& r) {
     const FollowQuestion& q = r.question;
-    if (r.following.state == FollowState::CannotSay || r.following.state == FollowState::MoreThanNeeded) return std::nullopt;
+    if (r.following.state == FollowState::CannotSay || r.following.state == FollowState::MoreThanNeeded)
+        return std::nullopt;
     const auto& feed = r.following.feed;
     const Mass given = feed ? feed->stores : kilograms(0);
     const bool summer = q.today <= q.days.summer;
     if (!summer && q.today >= q.days.quietFrom) return std::nullopt;
-    const double gives = summer ? feeding::storesPerKgSugarToday(feedingQuestion(r), q.days.closing) : feeding::storesPerKgFondant;
-    const auto wanted = wantedBy(r, summer ? q.days.quietFrom + static_cast<int>(q.decisions.quietBeforeForage) : q.days.quietFrom, given);
+    const double gives =
+        summer ? feeding::storesPerKgSugarToday(feedingQuestion(r), q.days.closing) : feeding::storesPerKgFondant;
+    const auto wanted = wantedBy(
+        r, summer ? q.days.quietFrom + static_cast<int>(q.decisions.quietBeforeForage) : q.days.quietFrom, given);
     const Spread<Mass> amount{wanted.low / gives, wanted.typical / gives, wanted.high / gives};
     if (amount.high < kilograms(q.decisions.laterLeast)) return std::nullopt;
     if (summer) return LaterFeed{amount, {}, q.days.summer + 1, q.days.closing};

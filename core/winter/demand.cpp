@@ -68,7 +68,8 @@ void requireAnswerable(const WinterQuestion& q) {
     require(q.start >= firstSeasonDay && q.start <= lastSimulatedDay, "start day {} is outside -153..180", q.start.w);
     require(q.season.derivable(), "the season has no build-up or no forage date");
     require(q.bees.count >= 0 && std::isfinite(q.bees.count), "{} bees", q.bees.count);
-    require(!q.brood || (q.brood->count >= 0 && std::isfinite(q.brood->count)), "{} brood cells", q.brood.value_or(BeeCount{0}).count);
+    require(!q.brood || (q.brood->count >= 0 && std::isfinite(q.brood->count)), "{} brood cells",
+            q.brood.value_or(BeeCount{0}).count);
     require(!q.seenOn || (*q.seenOn >= q.start && *q.seenOn <= lastSimulatedDay),
             "seen on day {}, simulated from day {}", q.seenOn.value_or(q.start).w, q.start.w);
     for (std::size_t i = 0; i < q.weatherSoFar.size(); ++i) {
@@ -135,14 +136,16 @@ void takeColonyLuck(const WinterQuestion& q, const ModelConstants& k, const Kern
 }
 
 // One winter made of its luck: dates, factors, offset.
-WinterDraw makeWinter(const WinterQuestion& q, const ModelConstants& k, const KernelSetting& setting, const SeasonOffset& offset,
-                      const WinterLuck& z, std::uint64_t seed, std::uint32_t winter, std::size_t lane, BlockLuck& luck) {
+WinterDraw makeWinter(const WinterQuestion& q, const ModelConstants& k, const KernelSetting& setting,
+                      const SeasonOffset& offset, const WinterLuck& z, std::uint64_t seed, std::uint32_t winter,
+                      std::size_t lane, BlockLuck& luck) {
     WinterDraw draw;
     draw.beesFactor = std::exp(q.beesLogSd * z[WinterLuck::Bees]);
     draw.seasonOffsetK = offset.meanK + offset.sdK * z[WinterLuck::SeasonOffset];
     drawDates(q, k,
               {draw.seasonOffsetK, z[WinterLuck::SpringEarliness], z[WinterLuck::Forage],
-               normal(seed, Luck::Weather, 0, winter, lastIncomeIndex), z[WinterLuck::BroodStop], z[WinterLuck::BroodRestart]},
+               normal(seed, Luck::Weather, 0, winter, lastIncomeIndex), z[WinterLuck::BroodStop],
+               z[WinterLuck::BroodRestart]},
               draw);
     takeDates(draw, lane, luck);
     takeColonyLuck(q, k, setting, z, lane, luck, draw);
@@ -158,8 +161,8 @@ class BlockRun {
 public:
     BlockRun(const WinterQuestion& q, const ModelConstants& k, Sampling sampling, std::span<const WinterLuck> given,
              DemandEnsemble& ensemble)
-        : question_(q), constants_(k), sampling_(sampling), given_(given), offset_(seasonOffset(q)), setting_(settingFor(q, k)),
-          writer_(ensemble, q.season.forage->day, k.autumnTrickle) {}
+        : question_(q), constants_(k), sampling_(sampling), given_(given), offset_(seasonOffset(q)),
+          setting_(settingFor(q, k)), writer_(ensemble, q.season.forage->day, k.autumnTrickle) {}
 
     void operator()(int block) {
         BlockLuck luck{};
@@ -167,8 +170,8 @@ public:
         const int lanes = std::min(laneCount, sampling_.winters - first);
         for (int i = 0; i < laneCount; ++i) {
             const auto winter = static_cast<std::uint32_t>(first + i);
-            const WinterDraw draw = makeWinter(question_, constants_, setting_, offset_, luckOf(winter), sampling_.seed, winter,
-                                               static_cast<std::size_t>(i), luck);
+            const WinterDraw draw = makeWinter(question_, constants_, setting_, offset_, luckOf(winter), sampling_.seed,
+                                               winter, static_cast<std::size_t>(i), luck);
             if (i < lanes) writer_.draw(first + i) = draw;
         }
         drawWeather(question_, setting_, sampling_.seed, static_cast<std::uint32_t>(first), luck);
@@ -238,15 +241,17 @@ std::optional<DemandEnsemble> run(const WinterQuestion& question, const ModelCon
 
 } // namespace
 
-std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
-                                       int threads, std::stop_token stop, const ProgressSink& progress) {
+std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants,
+                                       Sampling sampling, int threads, std::stop_token stop,
+                                       const ProgressSink& progress) {
     return run(question, constants, sampling, {}, threads, stop, progress);
 }
 
-std::optional<DemandEnsemble> simulateWith(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
-                                           std::span<const WinterLuck> luck, int threads, std::stop_token stop) {
-    require(luck.size() == static_cast<std::size_t>(std::max(0, sampling.winters)), "luck for {} of {} winters", luck.size(),
-            sampling.winters);
+std::optional<DemandEnsemble> simulateWith(const WinterQuestion& question, const ModelConstants& constants,
+                                           Sampling sampling, std::span<const WinterLuck> luck, int threads,
+                                           std::stop_token stop) {
+    require(luck.size() == static_cast<std::size_t>(std::max(0, sampling.winters)), "luck for {} of {} winters",
+            luck.size(), sampling.winters);
     return run(question, constants, sampling, luck, threads, stop, {});
 }
 

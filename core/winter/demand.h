@@ -24,14 +24,14 @@ struct DayMeans {
     double broodCells = 0;
     double adultPowerW = 0;
     double broodPowerW = 0;
-    double useG = 0;        //!< food eaten, all causes
-    double broodFoodG = 0;  //!< of that, to rear brood
-    double incomeG = 0;     //!< spring and background income, autumn trickle; a flow the keeper counts on is not in it
+    double useG = 0;       //!< food eaten, all causes
+    double broodFoodG = 0; //!< of that, to rear brood
+    double incomeG = 0;    //!< spring and background income, autumn trickle; a flow the keeper counts on is not in it
 };
 
 //! What one winter drew, kept for grouping and for reading dates.
 struct WinterDraw {
-    double beesFactor = 1; //!< X_bees
+    double beesFactor = 1;                   //!< X_bees
     double lastingUse = 1, lastingDeath = 1; //!< learned multipliers as drawn; 1 where nothing was learned
     double seasonOffsetK = 0;
     int broodStop = 0, broodRestart = 0, buildup = 0, forage = 0; //!< season days after drawing and rounding
@@ -100,13 +100,15 @@ using ProgressSink = std::function<void(double)>;
 //! Simulates the ensemble (model specification, sections 5 and 6). The same question, seed and number of winters give the same digits whatever
 //! `threads` is (0 = all cores). Nothing comes back when stopped. Throws ContractViolation on a question outside the model's limits: start outside
 //! -153..180, season not derivable, bees below 0, seen before the start, measured days not ascending or not finite.
-std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
-                                       int threads = 1, std::stop_token stop = {}, const ProgressSink& progress = {});
+std::optional<DemandEnsemble> simulate(const WinterQuestion& question, const ModelConstants& constants,
+                                       Sampling sampling, int threads = 1, std::stop_token stop = {},
+                                       const ProgressSink& progress = {});
 
 //! The same with the luck of each winter given instead of drawn (one entry a winter): winters drawn again around what was learned.
 //! Daily weather, burst and last income stay those of the sampling. Tested: tests/winter/learned_test.cpp.
-std::optional<DemandEnsemble> simulateWith(const WinterQuestion& question, const ModelConstants& constants, Sampling sampling,
-                                           std::span<const WinterLuck> luck, int threads = 1, std::stop_token stop = {});
+std::optional<DemandEnsemble> simulateWith(const WinterQuestion& question, const ModelConstants& constants,
+                                           Sampling sampling, std::span<const WinterLuck> luck, int threads = 1,
+                                           std::stop_token stop = {});
 
 //! The single noiseless winter with median constants: no draws, no daily noise, T = normal + question.offset, spring and
 //! forage moved by -ph x offset. For tests and hand checks, 2-13 % below the ensemble's median; never for advice.

@@ -19,7 +19,7 @@ inline constexpr std::uint32_t seasonOffsetIndex = 0;
 inline constexpr std::uint32_t springEarlinessIndex = 1;
 inline constexpr std::uint32_t forageIndex = 2;
 inline constexpr std::uint32_t lastIncomeIndex = 3;
-inline constexpr std::uint32_t firstWeatherIndex = 4; //!< first value of the day chain
+inline constexpr std::uint32_t firstWeatherIndex = 4;  //!< first value of the day chain
 inline constexpr std::uint32_t dailyWeatherIndex = 16; //!< + (season day + 153)
 
 // Indices within the luck of a colony.
@@ -30,7 +30,7 @@ inline constexpr std::uint32_t deathIndex = 3;
 inline constexpr std::uint32_t broodStopIndex = 4;
 inline constexpr std::uint32_t broodRestartIndex = 5;
 inline constexpr std::uint32_t burstIndex = 6;
-inline constexpr std::uint32_t lastingUseIndex = 7;   //!< counts only where something was learned
+inline constexpr std::uint32_t lastingUseIndex = 7; //!< counts only where something was learned
 inline constexpr std::uint32_t lastingDeathIndex = 8;
 
 //! Uniform on (0, 1), 53 bits.

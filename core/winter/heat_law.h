@@ -15,18 +15,16 @@ struct HeatLaw {
 WINTERLARDER_INLINE HeatLaw heatLaw(double bees, double broodCells, double meanC, double swingK, double shell,
                                     double race, const ModelConstants& k) {
     const double mass = k.beeMass * bees;
-    const double size = lane::larger(
-        1.0, lane::power(lane::larger(mass, 1e-6) * (1 / k.sizeLawMass), -k.sizeExponent));
-    const double core =
-        k.coreTemperature +
-        (k.broodTemperature - k.coreTemperature) * lane::smaller(1.0, broodCells * (1 / k.broodForFullCore));
+    const double size = lane::larger(1.0, lane::power(lane::larger(mass, 1e-6) * (1 / k.sizeLawMass), -k.sizeExponent));
+    const double core = k.coreTemperature + (k.broodTemperature - k.coreTemperature) *
+                                                lane::smaller(1.0, broodCells * (1 / k.broodForFullCore));
     const double conductance = (0.5 + 0.5 * shell) * k.clusterConductance;
     double perKg = 0;
     double broodGap = 0;
     for (int step = -1; step <= 1; ++step) {
         const double t = meanC + step * swingK;
-        const double restless = lane::smaller(
-            k.restlessCeiling, k.restingFloor + k.restlessSlope * lane::larger(0.0, t - k.restlessFrom));
+        const double restless =
+            lane::smaller(k.restlessCeiling, k.restingFloor + k.restlessSlope * lane::larger(0.0, t - k.restlessFrom));
         perKg += lane::larger(restless, conductance * lane::larger(0.0, core - t));
         broodGap += lane::larger(0.0, k.broodTemperature - t);
     }

@@ -7,7 +7,7 @@
 #include <array>
 
 // Wider vectors where the processor has them; contraction is off, so the digits are the same with all of them.
-#if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__) && defined(__OPTIMIZE__) && \
+#if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__) && defined(__OPTIMIZE__) &&                        \
     !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
 #define WINTERLARDER_CLONES __attribute__((target_clones("default", "avx2", "avx512f")))
 #else
@@ -74,8 +74,10 @@ void oneDay(const KernelSetting& s, const BlockLuck& __restrict luck, int day, i
     const double normal = s.normalC[static_cast<std::size_t>(day - s.start)];
     const double sd = s.dailySdK[static_cast<std::size_t>(day - s.start)];
     const Lanes& z = luck.weather[static_cast<std::size_t>(day - s.start)];
-    Lanes& __restrict eggsToday = state.laid[static_cast<std::size_t>(slot)]; // the eggs of 21 days ago until overwritten
-    const Lanes& __restrict fed = state.laid[static_cast<std::size_t>((slot + static_cast<int>(k.larvaFedAge)) % broodAges)];
+    Lanes& __restrict eggsToday =
+        state.laid[static_cast<std::size_t>(slot)]; // the eggs of 21 days ago until overwritten
+    const Lanes& __restrict fed =
+        state.laid[static_cast<std::size_t>((slot + static_cast<int>(k.larvaFedAge)) % broodAges)];
 
     for (std::size_t i = 0; i < laneCount; ++i) {
         const double t = normal + luck.offsetK[i] + sd * z[i];
@@ -191,9 +193,10 @@ double sum(const Lanes& lanes, int count) {
 }
 
 DayMeans sums(const DayResult& r, int count) {
-    return {sum(r.temperature, count), sum(r.eggs, count), sum(r.beesAtStart, count), sum(r.longLivedAtStart, count),
-            sum(r.brood, count), sum(r.adultPower, count), sum(r.broodPower, count), sum(r.use, count), sum(r.broodFood, count),
-            sum(r.income, count)};
+    return {
+        sum(r.temperature, count), sum(r.eggs, count),       sum(r.beesAtStart, count), sum(r.longLivedAtStart, count),
+        sum(r.brood, count),       sum(r.adultPower, count), sum(r.broodPower, count),  sum(r.use, count),
+        sum(r.broodFood, count),   sum(r.income, count)};
 }
 
 void write(float* row, const Lanes& lanes, int count) {

@@ -27,21 +27,21 @@ struct alignas(64) Lanes {
 //! (weather) or from the start day on.
 struct KernelSetting {
     const ModelConstants* constants = nullptr;
-    int start = 0, end = 0; //!< season days, inclusive
+    int start = 0, end = 0;                //!< season days, inclusive
     std::vector<double> normalC, dailySdK; //!< [day - start]
     double persistence = 0;                //!< of the daily anomaly, ClimateCurve::dailyPersistence()
-    double bees = 0; //!< on the start day
-    std::optional<SeenBrood> seen; //!< nothing: the start brood follows from the date
-    bool broodless = false; //!< laying stops for a while
-    bool dearth = false;    //!< class C: bees fly and find something all winter
-    double shell = 1, race = 1; //!< factors on heat lost and on food, 1 is timber and the carniolan
+    double bees = 0;                       //!< on the start day
+    std::optional<SeenBrood> seen;         //!< nothing: the start brood follows from the date
+    bool broodless = false;                //!< laying stops for a while
+    bool dearth = false;                   //!< class C: bees fly and find something all winter
+    double shell = 1, race = 1;            //!< factors on heat lost and on food, 1 is timber and the carniolan
 };
 
 //! What differs between the winters of one block.
 struct BlockLuck {
     Lanes bees, heat, brood, death, burst, offsetK;
     Lanes broodSeen; //!< luck of laying from the day on that brood was seen; before it, brood
-    Lanes use; //!< multiplier on everything eaten: 1 unless something was learned
+    Lanes use;       //!< multiplier on everything eaten: 1 unless something was learned
     Lanes broodStop, broodRestart, buildup, forage, lastIncome;
     std::vector<Lanes> weather; //!< [day - start], the standardised daily anomaly z
 };

@@ -91,7 +91,8 @@ WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const Au
     return losses;
 }
 
-std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay to) {
+std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from,
+                                   SeasonDay to) {
     std::vector<double> before(static_cast<std::size_t>(ensemble.winters())), loss(before.size());
     lossAt(ensemble, flow, from - 1, before);
     lossAt(ensemble, flow, to - 1, loss);
@@ -99,8 +100,10 @@ std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnF
     return loss;
 }
 
-std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay last) {
-    std::vector<double> before(static_cast<std::size_t>(ensemble.winters())), loss(before.size()), largest(before.size());
+std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from,
+                                     SeasonDay last) {
+    std::vector<double> before(static_cast<std::size_t>(ensemble.winters())), loss(before.size()),
+        largest(before.size());
     lossAt(ensemble, flow, from - 1, before);
     for (SeasonDay day = from; day <= std::min(last, ensemble.lastDay()); day = day + 1) {
         lossAt(ensemble, flow, day, loss);
@@ -117,10 +120,8 @@ Share shareShort(const std::vector<double>& largestLoss, Mass mean, Mass sd, Mas
     for (double loss : largestLoss) {
         const double limit = loss + margin.value();
         double p = 0;
-        if (spread > 0)
-            p = limit < 0 || (strictly && limit == 0) ? 0 : numerics::normalBelow((limit - mu) / spread);
-        else
-            p = (strictly ? std::max(0.0, mu) < limit : std::max(0.0, mu) <= limit) ? 1 : 0;
+        if (spread > 0) p = limit < 0 || (strictly && limit == 0) ? 0 : numerics::normalBelow((limit - mu) / spread);
+        else p = (strictly ? std::max(0.0, mu) < limit : std::max(0.0, mu) <= limit) ? 1 : 0;
         sum += p;
         squares += p * p;
     }
@@ -188,8 +189,8 @@ Spread<Mass> massSpread(std::vector<double> kg) {
 }
 
 LarderOutcome follow(const WinterLosses& losses, Mass mean, Mass sd, Mass reserve) {
-    return {shareShort(losses.largest, mean, sd, kilograms(0), Short::Reached), shareShort(losses.largest, mean, sd, reserve, Short::Undercut),
-            storesAtForage(losses, mean, sd)};
+    return {shareShort(losses.largest, mean, sd, kilograms(0), Short::Reached),
+            shareShort(losses.largest, mean, sd, reserve, Short::Undercut), storesAtForage(losses, mean, sd)};
 }
 
 } // namespace winterlarder::winter

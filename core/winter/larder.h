@@ -14,7 +14,7 @@ namespace winterlarder::winter {
 struct AutumnFlow {
     double strength = 0;
     std::optional<SeasonDay> lastDay; //!< a strong flow stops 14 days after the asking day
-    std::optional<Mass> room;         //!< cumulative income beyond the trickle is cut here in each winter; nothing = no cut
+    std::optional<Mass> room; //!< cumulative income beyond the trickle is cut here in each winter; nothing = no cut
 };
 
 //! What a flow brings beyond the trickle, as a share of the autumn income: max(0, strength - trickle).
@@ -40,11 +40,13 @@ WinterLosses lossesFrom(const DemandEnsemble& ensemble, SeasonDay from, const Au
                         const std::vector<StoresStep>& steps = {}, std::optional<SeasonDay> touchFrom = {});
 
 //! Net loss of every winter from the start of one day to the start of a later one, autumn flow counted [kg].
-std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay to);
+std::vector<double> netLossBetween(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from,
+                                   SeasonDay to);
 
 //! Largest net loss of every winter from the start of a day to the end of a later one, autumn flow counted [kg]; at least 0, and 0 where
 //! the later day comes first. Days beyond the run count as its last.
-std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from, SeasonDay last);
+std::vector<double> largestLossUntil(const DemandEnsemble& ensemble, const AutumnFlow& flow, SeasonDay from,
+                                     SeasonDay last);
 
 //! Whether stores that come down to a margin exactly are short.
 enum class Short { Reached, Undercut };

@@ -13,7 +13,8 @@ constexpr double worthSayingPercent = 2, worthSayingDays = 0.5;
 Remark multiplierRemark(const std::string& id, double factor, int winters) {
     const double percent = 100 * (factor - 1);
     const char* word = std::abs(percent) < worthSayingPercent ? "same" : percent > 0 ? "more" : "less";
-    return {id, {{"percent", std::abs(percent)}, {"class", std::string(word)}, {"winters", static_cast<double>(winters)}}};
+    return {id,
+            {{"percent", std::abs(percent)}, {"class", std::string(word)}, {"winters", static_cast<double>(winters)}}};
 }
 
 } // namespace

@@ -11,9 +11,9 @@ namespace winterlarder::winter {
 
 //! What a question's learned part was learned from, to be said with it.
 struct LearnedFrom {
-    int winters = 0;             //!< of the keeper's bees
-    int forageYears = 0;         //!< springs of the yard
-    double forageShiftDays = 0;  //!< first forage later than the climate says; already in the season's dates
+    int winters = 0;            //!< of the keeper's bees
+    int forageYears = 0;        //!< springs of the yard
+    double forageShiftDays = 0; //!< first forage later than the climate says; already in the season's dates
     bool operator==(const LearnedFrom&) const = default;
 };
 

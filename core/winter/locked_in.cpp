@@ -14,7 +14,8 @@ namespace winterlarder::winter {
 namespace {
 
 // The longest run of one winter.
-int longestRunOf(const BlockLuck& luck, const KernelSetting& setting, const ModelConstants& k, double offsetK, int forage, std::size_t lane) {
+int longestRunOf(const BlockLuck& luck, const KernelSetting& setting, const ModelConstants& k, double offsetK,
+                 int forage, std::size_t lane) {
     int run = 0, longest = 0;
     for (int day = setting.start; day < std::min(forage, setting.end + 1); ++day) {
         const auto at = static_cast<std::size_t>(day - setting.start);
@@ -27,7 +28,8 @@ int longestRunOf(const BlockLuck& luck, const KernelSetting& setting, const Mode
 
 } // namespace
 
-double longestLockedIn(const climate::ClimateCurve& curve, const climate::SeasonDates& season, const ModelConstants& constants, Sampling sampling) {
+double longestLockedIn(const climate::ClimateCurve& curve, const climate::SeasonDates& season,
+                       const ModelConstants& constants, Sampling sampling) {
     const WinterQuestion place{firstSeasonDay, season, curve};
     KernelSetting setting;
     setting.start = firstSeasonDay.w;
@@ -46,8 +48,10 @@ double longestLockedIn(const climate::ClimateCurve& curve, const climate::Season
             const WinterLuck z = drawnLuck(sampling.seed, 0, static_cast<std::uint32_t>(first + i));
             const double offsetK = offset.meanK + offset.sdK * z[WinterLuck::SeasonOffset];
             WinterDraw draw;
-            drawDates(place, constants, {offsetK, z[WinterLuck::SpringEarliness], z[WinterLuck::Forage], 0, 0, 0}, draw);
-            longest.push_back(longestRunOf(luck, setting, constants, offsetK, draw.forage, static_cast<std::size_t>(i)));
+            drawDates(place, constants, {offsetK, z[WinterLuck::SpringEarliness], z[WinterLuck::Forage], 0, 0, 0},
+                      draw);
+            longest.push_back(
+                longestRunOf(luck, setting, constants, offsetK, draw.forage, static_cast<std::size_t>(i)));
         }
     }
     return quantile(std::move(longest), 0.9);

@@ -11,7 +11,17 @@ namespace winterlarder::winter {
 //! was learned (WinterQuestion::learned).
 struct WinterLuck {
     enum Part : std::size_t {
-        Bees, Heat, Brood, Death, BroodStop, BroodRestart, SeasonOffset, SpringEarliness, Forage, LastingUse, LastingDeath
+        Bees,
+        Heat,
+        Brood,
+        Death,
+        BroodStop,
+        BroodRestart,
+        SeasonOffset,
+        SpringEarliness,
+        Forage,
+        LastingUse,
+        LastingDeath
     };
     static constexpr std::size_t parts = 11;
     std::array<double, parts> z{};

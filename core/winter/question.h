@@ -31,14 +31,14 @@ struct LearnedMultipliers {
 //! What is taken as given about one winter of one colony before any dice are thrown. Nothing in it speaks of stores:
 //! how much a colony eats does not depend on how much it has.
 struct WinterQuestion {
-    SeasonDay start;                 //!< first simulated day, -153..180
-    climate::SeasonDates season;     //!< derivable() must hold
+    SeasonDay start;             //!< first simulated day, -153..180
+    climate::SeasonDates season; //!< derivable() must hold
     climate::ClimateCurve curve;
-    double shellFactor = 1;          //!< h: 1 = single-walled timber
-    double raceFactor = 1;           //!< 0.9 native dark .. 1.1 Italian
-    BeeCount bees;                   //!< adult workers on the day they were seen, > 0
-    double beesLogSd = 0.15;         //!< SD of the logarithm of that count
-    std::optional<BeeCount> brood;   //!< cells of all ages seen that day; nothing = not known (never zero)
+    double shellFactor = 1;        //!< h: 1 = single-walled timber
+    double raceFactor = 1;         //!< 0.9 native dark .. 1.1 Italian
+    BeeCount bees;                 //!< adult workers on the day they were seen, > 0
+    double beesLogSd = 0.15;       //!< SD of the logarithm of that count
+    std::optional<BeeCount> brood; //!< cells of all ages seen that day; nothing = not known (never zero)
     //! Day on which bees and brood were seen; nothing: the start day. Where it comes later, the run begins with as many
     //! bees as one noiseless run needs to have the seen ones that day, and takes the brood in then.
     std::optional<SeasonDay> seenOn;
@@ -48,7 +48,7 @@ struct WinterQuestion {
     //! and after are drawn on from them, and the season's offset is drawn as far as they leave it open. Drawn winters only.
     std::vector<MeasuredDay> weatherSoFar;
     std::optional<LearnedMultipliers> learned; //!< nothing: as if no winter had been before, to the last digit
-    bool keepBrood = false;          //!< the brood of every winter is kept too; a hive's weight needs it
+    bool keepBrood = false;                    //!< the brood of every winter is kept too; a hive's weight needs it
 };
 
 //! How many winters are drawn and from which seed: same pair, same numbers, on any number of threads.

@@ -10,9 +10,9 @@ inline constexpr int broodAges = 21; //!< days from egg to adult
 
 //! Brood the keeper saw, as the winters take it in at the start of its day.
 struct SeenBrood {
-    int day = 0;          //!< season day
-    double perAge = 0;    //!< cells of every day of age, from then on
-    bool stopped = false; //!< hardly any: laying has stopped
+    int day = 0;                     //!< season day
+    double perAge = 0;               //!< cells of every day of age, from then on
+    bool stopped = false;            //!< hardly any: laying has stopped
     double logShift = 0, zScale = 1; //!< luck of laying from then on: exp(logShift + zScale x its logarithm before)
 };
 

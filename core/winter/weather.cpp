@@ -65,7 +65,8 @@ struct BridgeStep {
 
 BridgeStep bridgeStep(double r, int daysToKnown) {
     const double q = r * r, left = std::pow(q, daysToKnown), whole = 1 - left * q;
-    return {r * (1 - left) / whole, std::pow(r, daysToKnown) * (1 - q) / whole, std::sqrt((1 - q) * (1 - left) / whole)};
+    return {r * (1 - left) / whole, std::pow(r, daysToKnown) * (1 - q) / whole,
+            std::sqrt((1 - q) * (1 - left) / whole)};
 }
 
 // The first day has no yesterday.
@@ -129,14 +130,12 @@ SeasonOffset seasonOffset(const WinterQuestion& question) {
     return {pull / precision, std::sqrt(1 / precision)};
 }
 
-void drawWeather(const WinterQuestion& question, const KernelSetting& setting, std::uint64_t seed, std::uint32_t firstWinter,
-                 BlockLuck& luck) {
+void drawWeather(const WinterQuestion& question, const KernelSetting& setting, std::uint64_t seed,
+                 std::uint32_t firstWinter, BlockLuck& luck) {
     luck.weather.resize(static_cast<std::size_t>(setting.end - setting.start + 1));
     News news(seed, firstWinter);
-    if (question.weatherSoFar.empty())
-        drawFreely(setting, news, luck);
-    else
-        drawRound(question, setting, news, luck);
+    if (question.weatherSoFar.empty()) drawFreely(setting, news, luck);
+    else drawRound(question, setting, news, luck);
 }
 
 } // namespace winterlarder::winter

@@ -23,7 +23,7 @@ SeasonOffset seasonOffset(const WinterQuestion& question);
 //! whatever the start, so a later start meets the same weather. Measured days are met exactly (luck.offsetK is needed); a day
 //! before the next measured one is drawn from the chain's distribution between its neighbours, days after the last are drawn on
 //! from it. Without measured days: the plain chain. Tested: tests/winter/weather_test.cpp.
-void drawWeather(const WinterQuestion& question, const KernelSetting& setting, std::uint64_t seed, std::uint32_t firstWinter,
-                 BlockLuck& luck);
+void drawWeather(const WinterQuestion& question, const KernelSetting& setting, std::uint64_t seed,
+                 std::uint32_t firstWinter, BlockLuck& luck);
 
 } // namespace winterlarder::winter

@@ -17,7 +17,8 @@ double shifted(const climate::SeasonDate& date, double z, double earlierBy) {
 int rounded(double day) { return static_cast<int>(std::nearbyint(day)); }
 
 struct Laying {
-    double stop = climate::solstice.w, restart = climate::solstice.w; // where laying never stops autumn laying passes into winter laying here
+    double stop = climate::solstice.w,
+           restart = climate::solstice.w; // where laying never stops autumn laying passes into winter laying here
 };
 
 Laying drawLaying(const climate::SeasonDates& season, const DateLuck& luck) {
@@ -30,7 +31,8 @@ Laying drawLaying(const climate::SeasonDates& season, const DateLuck& luck) {
 
 } // namespace
 
-void drawDates(const WinterQuestion& question, const ModelConstants& constants, const DateLuck& luck, WinterDraw& draw) {
+void drawDates(const WinterQuestion& question, const ModelConstants& constants, const DateLuck& luck,
+               WinterDraw& draw) {
     const auto& season = question.season;
     const double earlier = constants.springShift * luck.seasonOffsetK;
     const double earliness = constants.forageWithBuildup * luck.springEarliness + constants.forageOwn * luck.forage;
@@ -38,10 +40,8 @@ void drawDates(const WinterQuestion& question, const ModelConstants& constants, 
     double spring = shifted(*season.buildup, luck.springEarliness, earlier);
     double forage = shifted(*season.forage, earliness, earlier);
     if (!season.buildup->exact) spring = std::max(spring, laying.restart + constants.datesApart);
-    if (season.forage->exact)
-        spring = std::min(spring, forage - constants.datesApart);
-    else
-        forage = std::max(forage, spring + constants.datesApart);
+    if (season.forage->exact) spring = std::min(spring, forage - constants.datesApart);
+    else forage = std::max(forage, spring + constants.datesApart);
     laying.restart = std::min(laying.restart, spring - constants.datesApart);
     laying.stop = std::min(laying.stop, laying.restart);
 

@@ -14,7 +14,8 @@ inline bool offers(const Advice& a, OptionKind kind) { return option(a, kind) !=
 inline void noDayIsPast(const Advice& a, const std::vector<Remark>& remarks, const std::string& what) {
     for (const auto& remark : remarks)
         for (const auto& detail : remark.details)
-            if (const Date* day = std::get_if<Date>(&detail.second)) EXPECT_GE(*day, a.asOf) << what << ": " << remark.id;
+            if (const Date* day = std::get_if<Date>(&detail.second))
+                EXPECT_GE(*day, a.asOf) << what << ": " << remark.id;
 }
 
 inline void daysToCome(const Advice& a, const std::string& what) {
@@ -25,7 +26,8 @@ inline void daysToCome(const Advice& a, const std::string& what) {
     EXPECT_GE(a.nextLook->date, a.asOf) << what;
     EXPECT_GE(a.target->date, a.asOf) << what;
     if (a.unite) EXPECT_GE(a.unite->by, a.asOf) << what;
-    if (a.expectedLater) EXPECT_TRUE(a.expectedLater->from >= *a.asOf && a.expectedLater->from <= a.expectedLater->until) << what;
+    if (a.expectedLater)
+        EXPECT_TRUE(a.expectedLater->from >= *a.asOf && a.expectedLater->from <= a.expectedLater->until) << what;
     for (const auto& point : a.weighLine) EXPECT_GE(point.date, a.asOf) << what;
     if (a.feed)
         for (const auto& visit : a.feed->visits) EXPECT_GE(visit.date, a.asOf) << what;
@@ -59,7 +61,8 @@ inline void honeyIsForPeople(const ColonyQuestion& q, const Advice& a, const std
     const auto putOnAfter = [&](std::size_t box) { return q.boxUses[box].putOn && *q.boxUses[box].putOn > *last; };
     if (!a.harvest) return;
     EXPECT_FALSE(a.harvest->combs.empty()) << what << ": an amount of no box in particular, after sugar or medicine";
-    for (const int position : a.harvest->combs) EXPECT_TRUE(putOnAfter(static_cast<std::size_t>(q.combs[static_cast<std::size_t>(position)].box))) << what;
+    for (const int position : a.harvest->combs)
+        EXPECT_TRUE(putOnAfter(static_cast<std::size_t>(q.combs[static_cast<std::size_t>(position)].box))) << what;
 }
 
 inline void partsAgree(const ColonyQuestion& q, const Advice& a, const std::string& what) {
@@ -74,7 +77,9 @@ inline void partsAgree(const ColonyQuestion& q, const Advice& a, const std::stri
     if (a.feed) EXPECT_NEAR(option(a, OptionKind::Feed)->amount.value(), a.feed->stores.value(), 1e-9) << what;
     if (a.harvest) EXPECT_EQ(option(a, OptionKind::TakeNow)->amount, a.harvest->upTo) << what;
     if (a.harvest && !a.harvest->combs.empty()) EXPECT_EQ(a.harvest->upTo, a.harvest->combsHold) << what;
-    EXPECT_NEAR((a.needParts->typicalUse + a.needParts->harderWinter + a.needParts->reserve).value(), a.need->value(), 1e-9) << what;
+    EXPECT_NEAR((a.needParts->typicalUse + a.needParts->harderWinter + a.needParts->reserve).value(), a.need->value(),
+                1e-9)
+        << what;
     EXPECT_EQ(a.asOf, q.winter.date(q.asOf)) << what;
 }
 
@@ -82,11 +87,13 @@ inline void cautionsOfTheirSeason(const ColonyQuestion& q, const Advice& a, cons
     EXPECT_LE(a.cautions.size(), 5u) << what;
     for (const auto& caution : a.cautions) EXPECT_FALSE(says(a.goodPractice, caution.id)) << what << ": " << caution.id;
     static const std::map<std::string, std::pair<Phase, Phase>> season{
-        {"mouse-guard", {Phase::Closing, Phase::Late}},   {"varroa-first", {Phase::Summer, Phase::Closing}}, {"top-insulation", {Phase::Closing, Phase::Late}},
-        {"condensation", {Phase::Closing, Phase::Late}},  {"excluder-off", {Phase::Closing, Phase::Late}},   {"early-look", {Phase::Closing, Phase::Closing}},
-        {"flow-not-sure", {Phase::Summer, Phase::Closing}}, {"setting-stores", {Phase::Summer, Phase::Closing}}, {"honey-bound", {Phase::Spring, Phase::Spring}},
-        {"dead-out", {Phase::Spring, Phase::Spring}},     {"spring-starvation", {Phase::Late, Phase::Spring}}, {"heft", {Phase::Closing, Phase::Spring}},
-        {"cluster-gap", {Phase::Closing, Phase::Winter}}, {"no-super-yet", {Phase::Spring, Phase::Spring}}};
+        {"mouse-guard", {Phase::Closing, Phase::Late}},      {"varroa-first", {Phase::Summer, Phase::Closing}},
+        {"top-insulation", {Phase::Closing, Phase::Late}},   {"condensation", {Phase::Closing, Phase::Late}},
+        {"excluder-off", {Phase::Closing, Phase::Late}},     {"early-look", {Phase::Closing, Phase::Closing}},
+        {"flow-not-sure", {Phase::Summer, Phase::Closing}},  {"setting-stores", {Phase::Summer, Phase::Closing}},
+        {"honey-bound", {Phase::Spring, Phase::Spring}},     {"dead-out", {Phase::Spring, Phase::Spring}},
+        {"spring-starvation", {Phase::Late, Phase::Spring}}, {"heft", {Phase::Closing, Phase::Spring}},
+        {"cluster-gap", {Phase::Closing, Phase::Winter}},    {"no-super-yet", {Phase::Spring, Phase::Spring}}};
     const bool cold = a.phase >= Phase::Winter && q.season.winterClass != climate::WinterClass::Dearth;
     for (const auto* said : {&a.cautions, &a.goodPractice})
         for (const auto& remark : *said) {
@@ -96,7 +103,8 @@ inline void cautionsOfTheirSeason(const ColonyQuestion& q, const Advice& a, cons
                 for (const char* id : {"robbing-and-wasps", "drowning", "hot-syrup"}) EXPECT_NE(remark.id, id) << what;
             const auto half = remark.details.find("class");
             const std::string* word = half == remark.details.end() ? nullptr : std::get_if<std::string>(&half->second);
-            if (word && (*word == "north" || *word == "south")) EXPECT_EQ(*word == "south", q.winter.hemisphere() == Hemisphere::South) << what << ": " << remark.id;
+            if (word && (*word == "north" || *word == "south"))
+                EXPECT_EQ(*word == "south", q.winter.hemisphere() == Hemisphere::South) << what << ": " << remark.id;
         }
 }
 

@@ -15,7 +15,9 @@ namespace {
 // What is asked of the keeper now, and what typically later, as stores.
 double askedInAll(const Advice& a) {
     double sum = a.feed ? a.feed->stores.value() : 0;
-    if (a.expectedLater) sum += 1.08 * a.expectedLater->sugar.typical.value() + feeding::storesPerKgFondant * a.expectedLater->fondant.typical.value();
+    if (a.expectedLater)
+        sum += 1.08 * a.expectedLater->sugar.typical.value() +
+               feeding::storesPerKgFondant * a.expectedLater->fondant.typical.value();
     return sum;
 }
 
@@ -33,7 +35,8 @@ TEST(AdviceProperties, NoDaysChangeOfPhaseMakesMoreThanThreeKilograms) {
                 const auto before = roughly(q);
                 q.asOf = q.lookedOn = last + 1;
                 const auto after = roughly(q);
-                EXPECT_NEAR(askedInAll(before), askedInAll(after), 3) << station << ", " << capped << ", day " << last.w;
+                EXPECT_NEAR(askedInAll(before), askedInAll(after), 3)
+                    << station << ", " << capped << ", day " << last.w;
             }
         }
 }

@@ -49,7 +49,8 @@ TEST(AnotherLook, ALiftIsNeverTheNextStep) {
         auto q = colony({.asOf = "2026-10-01", .capped = capped, .combs = 20, .covered = 9});
         const auto look = adviceFor(q).anotherLook;
         EXPECT_NE(look.which, Look::Heft) << capped;
-        EXPECT_TRUE(!look.worthIt || look.narrowsFromKg - look.narrowsToKg >= 1) << "nobody looks again for half a kilogram: " << capped;
+        EXPECT_TRUE(!look.worthIt || look.narrowsFromKg - look.narrowsToKg >= 1)
+            << "nobody looks again for half a kilogram: " << capped;
     }
 }
 

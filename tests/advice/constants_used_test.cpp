@@ -24,8 +24,8 @@ Digits seasons(const ModelConstants& k) {
     for (const auto& station : shipped().stations) {
         const auto season = climate::deriveSeason(winter::curveOf(station.id), k);
         digits.push_back(static_cast<double>(season.winterClass));
-        for (const auto& date : {season.lastIncome, season.broodStop, season.broodRestart, season.buildup, season.forage,
-                                 season.feedAdvisedBy, season.syrupDeadline, season.syrupRefused})
+        for (const auto& date : {season.lastIncome, season.broodStop, season.broodRestart, season.buildup,
+                                 season.forage, season.feedAdvisedBy, season.syrupDeadline, season.syrupRefused})
             digits.insert(digits.end(), {date ? date->day.w : 999.0, date ? date->sdDays : 0});
     }
     return digits;
@@ -61,7 +61,8 @@ Digits drawnWinters(const ModelConstants& k) {
         if (learned) question.learned = winter::LearnedMultipliers{1, 0.1, 1, 0.1};
         const auto run = *winter::simulate(question, k, {1, 24});
         for (float kg : run.netLoss({80})) digits.push_back(static_cast<double>(kg));
-        for (const auto& draw : run.draws()) digits.insert(digits.end(), {double(draw.longestLockedIn), double(draw.forage)});
+        for (const auto& draw : run.draws())
+            digits.insert(digits.end(), {double(draw.longestLockedIn), double(draw.forage)});
     }
     return digits;
 }
@@ -105,7 +106,8 @@ Digits watchedWinters(const ModelConstants& k) {
             const auto tracked = *tracking::track(q, k, {1, 60});
             digits.insert(digits.end(), {tracked.belief.logEvidence, double(tracked.drawnAgain)});
             for (const auto& judged : tracked.belief.judged) digits.push_back(judged.contradicts);
-            digits.push_back(tracking::believed(tracked.belief, [&](std::size_t p) { return tracked.belief.stores()[p]; }));
+            digits.push_back(
+                tracking::believed(tracked.belief, [&](std::size_t p) { return tracked.belief.stores()[p]; }));
         }
     return digits;
 }
@@ -127,15 +129,18 @@ Digits lastingWays(const ModelConstants& k) {
 Digits doubtedEntries(const ModelConstants& k) {
     stores::HiveBounds hive;
     hive.places = 20, hive.seams = 22, hive.bees = 48000, hive.cells = 130000;
-    hive.holds = kilograms(50), hive.lightest = kilograms(14), hive.likelyEmpty = kilograms(17), hive.heaviest = kilograms(76);
+    hive.holds = kilograms(50), hive.lightest = kilograms(14), hive.likelyEmpty = kilograms(17),
+    hive.heaviest = kilograms(76);
     Digits digits;
     const auto add = [&](const std::optional<stores::Doubt>& doubt) {
         digits.push_back(!doubt ? 0 : doubt->impossible ? 2 : 1);
-        if (doubt && doubt->says.details.contains("days")) digits.push_back(std::get<double>(doubt->says.details.at("days")));
+        if (doubt && doubt->says.details.contains("days"))
+            digits.push_back(std::get<double>(doubt->says.details.at("days")));
     };
     for (int step = 1; step <= 400; ++step) {
         add(stores::doubtOfWeight(kilograms(step), hive, k));
-        add(stores::doubtOfTwoWeights({kilograms(100), kilograms(10), *Date::parse("2026-09-01"), step, 0, kilograms(0), kilograms(0)}, k));
+        add(stores::doubtOfTwoWeights(
+            {kilograms(100), kilograms(10), *Date::parse("2026-09-01"), step, 0, kilograms(0), kilograms(0)}, k));
         add(stores::doubtOfFeed({kilograms(1), kilograms(1), litres(step), {}}, hive, k));
         add(stores::doubtOfFeed({kilograms(1), kilograms(1), {}, kilograms(step)}, hive, k));
         add(stores::doubtOfBees(step * 1000.0, hive, k));
@@ -155,8 +160,10 @@ Digits whatIsUsual(const ModelConstants& k) {
             const advice::Whereabouts place{station.latitude, station.longitude, country};
             const auto usual = advice::usualHere({place, climate::WinterClass::Confined}, shipped().usualStores, k);
             digits.push_back(static_cast<double>(usual->from));
-            digits.push_back(static_cast<double>(
-                advice::lateFlowsNear(place, *Date::parse("2026-08-01"), *Date::parse("2026-10-31"), shipped().lateFlows, k).size()));
+            digits.push_back(
+                static_cast<double>(advice::lateFlowsNear(place, *Date::parse("2026-08-01"), *Date::parse("2026-10-31"),
+                                                          shipped().lateFlows, k)
+                                        .size()));
         }
     return digits;
 }
@@ -164,13 +171,15 @@ Digits whatIsUsual(const ModelConstants& k) {
 // What a record says of walls and kind of bee.
 Digits wallsAndKinds(const ModelConstants& k) {
     Digits digits;
-    for (const auto shell : {book::Shell::Timber, book::Shell::ThickTimber, book::Shell::Wrapped, book::Shell::Polystyrene, book::Shell::Straw})
+    for (const auto shell : {book::Shell::Timber, book::Shell::ThickTimber, book::Shell::Wrapped,
+                             book::Shell::Polystyrene, book::Shell::Straw})
         for (const bool insulated : {false, true}) digits.push_back(answer::shellFactor(shell, insulated, k));
     for (const auto kind : {book::BeeKind::Dark, book::BeeKind::Italian}) digits.push_back(answer::raceFactor(kind, k));
     return digits;
 }
 
-constexpr std::array answers{seasons, noiselessWinters, drawnWinters, looks, watchedWinters, lastingWays, doubtedEntries, whatIsUsual, wallsAndKinds};
+constexpr std::array answers{seasons,     noiselessWinters, drawnWinters, looks,        watchedWinters,
+                             lastingWays, doubtedEntries,   whatIsUsual,  wallsAndKinds};
 using AsNumbers = std::array<double, sizeof(ModelConstants) / sizeof(double)>;
 
 bool movesAnything(std::size_t constant, const std::vector<Digits>& usual) {
@@ -189,10 +198,12 @@ bool movesAnything(std::size_t constant, const std::vector<Digits>& usual) {
 TEST(Constants, EachMovesSomeAnswer) {
     std::vector<Digits> usual;
     for (const auto answer : answers) usual.push_back(answer(shipped().constants));
-    for (std::size_t i = 0; i < answers.size(); ++i) EXPECT_EQ(answers[i](shipped().constants), usual[i]) << "not even itself";
+    for (std::size_t i = 0; i < answers.size(); ++i)
+        EXPECT_EQ(answers[i](shipped().constants), usual[i]) << "not even itself";
     const auto numbers = std::bit_cast<AsNumbers>(shipped().constants);
     for (std::size_t i = 0; i < numbers.size(); ++i)
-        EXPECT_TRUE(movesAnything(i, usual)) << "the constant that is " << numbers[i] << ", number " << i + 1 << " of model_constants.h";
+        EXPECT_TRUE(movesAnything(i, usual))
+            << "the constant that is " << numbers[i] << ", number " << i + 1 << " of model_constants.h";
 }
 
 } // namespace winterlarder::constants_used_test

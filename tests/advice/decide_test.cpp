@@ -158,7 +158,8 @@ TEST(Decide, WhereAllEvidenceSaysShortAFirstVisitDoesNoHarm) {
 
 TEST(Decide, AHeftAloneDecidesNoAmount) {
     for (const char* day : {"2026-09-20", "2026-12-01"}) {
-        const auto heavy = adviceFor(hefted(day, stores::HeftWord::Heavy)), fair = adviceFor(hefted(day, stores::HeftWord::Fair));
+        const auto heavy = adviceFor(hefted(day, stores::HeftWord::Heavy)),
+                   fair = adviceFor(hefted(day, stores::HeftWord::Fair));
         EXPECT_EQ(heavy.verdict, Verdict::Leave);
         EXPECT_EQ(fair.verdict, Verdict::Leave);
         EXPECT_FALSE(heavy.harvest || heavy.feed || fair.feed);

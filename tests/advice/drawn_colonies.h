@@ -28,8 +28,10 @@ public:
     bool chance(double p) { return between(0, 1) < p; }
 
     const char* station() {
-        static const char* const stations[] = {"ca-halifax", "gb-london", "de-munich", "ca-winnipeg", "us-ga-atlanta", "pt-lisbon", "fr-paris", "us-co-denver", "ca-victoria",
-                                               "au-hobart", "nz-invercargill", "ar-bariloche", "za-bloemfontein", "au-melbourne", "cl-temuco", "nz-christchurch"};
+        static const char* const stations[] = {"ca-halifax",      "gb-london",    "de-munich",       "ca-winnipeg",
+                                               "us-ga-atlanta",   "pt-lisbon",    "fr-paris",        "us-co-denver",
+                                               "ca-victoria",     "au-hobart",    "nz-invercargill", "ar-bariloche",
+                                               "za-bloemfontein", "au-melbourne", "cl-temuco",       "nz-christchurch"};
         return stations[whole(0, static_cast<int>(std::size(stations)) - 1)];
     }
     //! A colony at a place on a day: none given, drawn.
@@ -62,7 +64,8 @@ private:
             for (std::size_t i = 10; i < 20; ++i) q.combs[i].inSuper = true;
             q.boxUses[1].super = true;
         }
-        if (chance(0.2)) q.feeds.push_back({q.lookedOn - 10, kilograms(2), true, q.winter.date(q.lookedOn).plusDays(-10)});
+        if (chance(0.2))
+            q.feeds.push_back({q.lookedOn - 10, kilograms(2), true, q.winter.date(q.lookedOn).plusDays(-10)});
         if (q.boxes.size() > 1 && chance(0.3)) q.boxUses[1].putOn = q.winter.date(q.lookedOn).plusDays(whole(-30, -1));
         if (chance(0.1)) q.treatments.push_back({q.winter.date(q.lookedOn).plusDays(whole(-40, -1)), std::nullopt});
         if (chance(0.2)) weighed(q, WeighedHive::Kind::Heft);

@@ -38,7 +38,8 @@ public:
         if (!question_.weighings.empty()) return;
         question_.combs.clear();
         question_.quick.reset();
-        question_.weighings = {{WeighedHive::Kind::Scale, question_.asOf, question_.winter.date(question_.asOf), kilograms(0)}};
+        question_.weighings = {
+            {WeighedHive::Kind::Scale, question_.asOf, question_.winter.date(question_.asOf), kilograms(0)}};
     }
     const ColonyQuestion& at(double grossKg) {
         for (auto& weighing : question_.weighings) weighing.reading = kilograms(grossKg);
@@ -51,13 +52,19 @@ private:
 
 //! Nothing, or one amount fixed beforehand: while two kinds of evidence contradict each other, and while disease or uniting is waited for (three weeks of
 //! food, in whole portions).
-inline bool fixedPortion(DecidedBy by) { return by == DecidedBy::Contradiction || by == DecidedBy::Disease || by == DecidedBy::NoQueen || by == DecidedBy::Weak; }
-inline bool portionBegins(const Asked& a, const Asked& b) { return fixedPortion(a.by) && (a.sugar + a.fondant == 0) != (b.sugar + b.fondant == 0); }
+inline bool fixedPortion(DecidedBy by) {
+    return by == DecidedBy::Contradiction || by == DecidedBy::Disease || by == DecidedBy::NoQueen ||
+           by == DecidedBy::Weak;
+}
+inline bool portionBegins(const Asked& a, const Asked& b) {
+    return fixedPortion(a.by) && (a.sugar + a.fondant == 0) != (b.sugar + b.fondant == 0);
+}
 
 //! Half a kilogram where combs are not listed, else a whole comb.
 inline double stepOfHoney(const ColonyQuestion& q) {
     double most = 0.5;
-    if (const auto combs = stores::storesOfCombs(q.combs, stores::openFactor(q.freshlyFilled)); combs && !q.combs.empty())
+    if (const auto combs = stores::storesOfCombs(q.combs, stores::openFactor(q.freshlyFilled));
+        combs && !q.combs.empty())
         for (const auto& comb : *combs) most = std::max(most, comb.total().value());
     return most;
 }
@@ -65,7 +72,9 @@ inline double stepOfHoney(const ColonyQuestion& q) {
 //! A super goes as a whole or in some of its combs: an edge as well.
 inline bool wholeSuperMore(const ColonyQuestion& q, const std::vector<int>& less, const std::vector<int>& more) {
     const auto fromSuper = [&](int position) { return q.combs[static_cast<std::size_t>(position)].inSuper; };
-    const auto inSupers = [&](const std::vector<int>& combs) { return std::count_if(combs.begin(), combs.end(), fromSuper); };
+    const auto inSupers = [&](const std::vector<int>& combs) {
+        return std::count_if(combs.begin(), combs.end(), fromSuper);
+    };
     return std::abs(inSupers(less) - inSupers(more)) > 1;
 }
 
@@ -75,20 +84,26 @@ inline void expectOneStep(const ColonyQuestion& q, const Asked& less, const Aske
     if (less.contradictory == more.contradictory)
         EXPECT_NEAR(less.missing, more.missing, q.steps.sugar.value()) << what << ": missing";
     if (less.by != more.by || portionBegins(less, more)) return;
-    EXPECT_LE(std::abs(less.sugar - more.sugar), aboveStep * q.steps.sugar.value()) << what << ": sugar " << less.sugar << ", " << more.sugar;
-    EXPECT_LE(std::abs(less.fondant - more.fondant), aboveStep * q.steps.fondant.value()) << what << ": fondant " << less.fondant << ", " << more.fondant;
+    EXPECT_LE(std::abs(less.sugar - more.sugar), aboveStep * q.steps.sugar.value())
+        << what << ": sugar " << less.sugar << ", " << more.sugar;
+    EXPECT_LE(std::abs(less.fondant - more.fondant), aboveStep * q.steps.fondant.value())
+        << what << ": fondant " << less.fondant << ", " << more.fondant;
     if (wholeSuperMore(q, less.combs, more.combs)) return;
-    EXPECT_LE(std::abs(less.honey - more.honey), aboveStep * stepOfHoney(q)) << what << ": honey " << less.honey << ", " << more.honey;
+    EXPECT_LE(std::abs(less.honey - more.honey), aboveStep * stepOfHoney(q))
+        << what << ": honey " << less.honey << ", " << more.honey;
 }
 
 inline bool differ(const Asked& a, const Asked& b) {
-    return a.by != b.by || std::abs(a.sugar - b.sugar) > 1e-6 || std::abs(a.fondant - b.fondant) > 1e-6 || std::abs(a.honey - b.honey) > 1e-6;
+    return a.by != b.by || std::abs(a.sugar - b.sugar) > 1e-6 || std::abs(a.fondant - b.fondant) > 1e-6 ||
+           std::abs(a.honey - b.honey) > 1e-6;
 }
 
 //! Halves the way between two weights whose answers differ until a gram is left between them.
-inline void expectSmallStepBetween(Scale& scale, double low, double high, const Asked& atLow, const Asked& atHigh, const std::string& what) {
+inline void expectSmallStepBetween(Scale& scale, double low, double high, const Asked& atLow, const Asked& atHigh,
+                                   const std::string& what) {
     if (!differ(atLow, atHigh)) return;
-    if (high - low <= gramKg) return expectOneStep(scale.at(low), atLow, atHigh, what + ", at " + std::to_string(low) + " kg");
+    if (high - low <= gramKg)
+        return expectOneStep(scale.at(low), atLow, atHigh, what + ", at " + std::to_string(low) + " kg");
     const double middle = (low + high) / 2;
     const Asked between = askedOf(scale.at(middle));
     expectSmallStepBetween(scale, low, middle, atLow, between, what);
@@ -109,7 +124,8 @@ inline Drawn colonyToMove(unsigned seed) {
 inline int expectNoJumps(unsigned seed, double stepKg) {
     const Drawn drawn = colonyToMove(seed);
     Scale scale(drawn.question);
-    const double empty = drawn.question.tare.value(), full = empty + 45.0 * static_cast<double>(drawn.question.boxes.size());
+    const double empty = drawn.question.tare.value(),
+                 full = empty + 45.0 * static_cast<double>(drawn.question.boxes.size());
     Asked before = askedOf(scale.at(empty));
     int changes = 0;
     for (double gross = empty; gross + stepKg <= full; gross += stepKg) {

@@ -10,7 +10,9 @@ namespace winterlarder::advice::harvest_rules_test {
 namespace {
 
 //! Two full deeps, a colony that wants about two thirds of it.
-ColonyQuestion rich() { return colony({.station = "gb-london", .asOf = "2026-09-26", .capped = 0.9, .combs = 20, .covered = 7}); }
+ColonyQuestion rich() {
+    return colony({.station = "gb-london", .asOf = "2026-09-26", .capped = 0.9, .combs = 20, .covered = 7});
+}
 
 //! The same with its second box a super.
 ColonyQuestion withSuper() {

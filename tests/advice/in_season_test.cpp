@@ -34,7 +34,8 @@ ColonyQuestion twoBoxes(const char* asOf, double below, double above) {
 std::string classOf(const std::vector<Remark>& remarks, std::string_view id) {
     for (const auto& remark : remarks)
         if (remark.id == id)
-            if (const auto found = remark.details.find("class"); found != remark.details.end()) return std::get<std::string>(found->second);
+            if (const auto found = remark.details.find("class"); found != remark.details.end())
+                return std::get<std::string>(found->second);
     return {};
 }
 
@@ -57,14 +58,16 @@ TEST(InSeason, WhereStoresAreKnownToAWideBandALookComesBeforeTheHarvest) {
     EXPECT_TRUE(rough.lookFirst);
     auto weighed = wide;
     weighed.tareSd = kilograms(0);
-    weighed.weighings.push_back({WeighedHive::Kind::Scale, wide.asOf, wide.winter.date(wide.asOf), rough.estimate->mean + kilograms(24)});
+    weighed.weighings.push_back(
+        {WeighedHive::Kind::Scale, wide.asOf, wide.winter.date(wide.asOf), rough.estimate->mean + kilograms(24)});
     const auto sure = adviceFor(weighed);
     ASSERT_EQ(sure.decidedBy, DecidedBy::Harvest);
     EXPECT_FALSE(sure.lookFirst) << "both were done";
 }
 
 TEST(InSeason, InSummerASuperWaitsForNoWeighingWhereTheSafetyAmountStaysAnyhow) {
-    auto q = colony({.station = "us-vt-burlington", .asOf = "2026-08-08", .capped = 0.5, .brood = 0.2, .combs = 20, .covered = 9});
+    auto q = colony(
+        {.station = "us-vt-burlington", .asOf = "2026-08-08", .capped = 0.5, .brood = 0.2, .combs = 20, .covered = 9});
     for (auto& comb : q.combs)
         if (comb.box == 1) comb.inSuper = true, comb.brood = 0, comb.capped = 0.8;
     const auto rich = adviceFor(q);
@@ -112,10 +115,12 @@ TEST(InSeason, TheSourceOfWhatIsUsualIsItsOwnRows) {
     auto q = colony({.capped = 0.5});
     q.usual = UsualHere{kilograms(5), kilograms(6), "capa-quoted", "here", 'B'};
     const auto a = adviceFor(q);
-    const auto found = std::find_if(a.reasons.begin(), a.reasons.end(), [](const Remark& each) { return each.id == "usual-here"; });
+    const auto found =
+        std::find_if(a.reasons.begin(), a.reasons.end(), [](const Remark& each) { return each.id == "usual-here"; });
     ASSERT_NE(found, a.reasons.end());
     EXPECT_EQ(shipped().sourcesOf(*found), std::vector<std::string>{"capa-quoted"});
-    EXPECT_EQ(shipped().sourcesOf({"usual-here", {}}), std::vector<std::string>{"common-practice"}) << "the rule's, where none is named";
+    EXPECT_EQ(shipped().sourcesOf({"usual-here", {}}), std::vector<std::string>{"common-practice"})
+        << "the rule's, where none is named";
 }
 
 // Later -----------------------------------------------------------------------------------------------------------------
@@ -138,7 +143,8 @@ TEST(InSeason, AfterALightHeftInClosingTheRestIsSyrupAndNoFondant) {
 }
 
 TEST(InSeason, AHeavyHiveIsNotWeighedWithinDays) {
-    const auto heavy = adviceFor(hefted("2027-01-10", stores::HeftWord::Heavy)), fair = adviceFor(hefted("2027-01-10", stores::HeftWord::Fair));
+    const auto heavy = adviceFor(hefted("2027-01-10", stores::HeftWord::Heavy)),
+               fair = adviceFor(hefted("2027-01-10", stores::HeftWord::Fair));
     EXPECT_GE(days(heavy, heavy.nextLook->date), 7);
     EXPECT_EQ(days(fair, fair.nextLook->date), 3);
 }

@@ -16,10 +16,14 @@ unsigned fromEnvironment(const char* name, unsigned otherwise) {
 
 } // namespace
 
-TEST(ManyColonies, AllThatHoldsOfEveryAnswer) { properties::expectOverColonies(fromEnvironment("WINTERLARDER_SEED", 1000), fromEnvironment("WINTERLARDER_COLONIES", 10000)); }
+TEST(ManyColonies, AllThatHoldsOfEveryAnswer) {
+    properties::expectOverColonies(fromEnvironment("WINTERLARDER_SEED", 1000),
+                                   fromEnvironment("WINTERLARDER_COLONIES", 10000));
+}
 
 TEST(ManyColonies, AGramAsksForNoMoreThanOneStepMore) {
-    const unsigned first = fromEnvironment("WINTERLARDER_SEED", 1000), count = fromEnvironment("WINTERLARDER_COLONIES", 10000) / 25;
+    const unsigned first = fromEnvironment("WINTERLARDER_SEED", 1000),
+                   count = fromEnvironment("WINTERLARDER_COLONIES", 10000) / 25;
     for (unsigned seed = first; seed < first + count; ++seed) grams_apart::expectNoJumps(seed, 1);
 }
 

@@ -55,9 +55,7 @@ TEST(Refusals, OnlyCombsInASuperForPeopleWereSeen) {
     EXPECT_EQ(refusals(q), Kinds{RefusalKind::StoresUnknown}) << "nothing tells what the bees have";
 }
 
-TEST(Refusals, AfterForage) {
-    EXPECT_EQ(refusals(colony({.asOf = "2027-06-10"})), Kinds{RefusalKind::AfterForage});
-}
+TEST(Refusals, AfterForage) { EXPECT_EQ(refusals(colony({.asOf = "2027-06-10"})), Kinds{RefusalKind::AfterForage}); }
 
 TEST(Refusals, OutOfSeason) {
     EXPECT_EQ(refusals(colony({.asOf = "2027-07-10"})), (Kinds{RefusalKind::OutOfSeason, RefusalKind::AfterForage}));

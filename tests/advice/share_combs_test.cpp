@@ -40,7 +40,8 @@ TEST(ShareCombs, StoresGoFromTheRichToThePoorBeforeSugarIsBought) {
 TEST(ShareCombs, WhatIsLeftAsItIsStaysAsItWas) {
     const RichAndPoor yard;
     for (const std::size_t i : {0u, 1u}) {
-        EXPECT_EQ(option(yard.planned(i), OptionKind::Leave)->storesAfter, option(yard.alone(i), OptionKind::Leave)->storesAfter);
+        EXPECT_EQ(option(yard.planned(i), OptionKind::Leave)->storesAfter,
+                  option(yard.alone(i), OptionKind::Leave)->storesAfter);
         EXPECT_EQ(yard.planned(i).runOut->share, yard.alone(i).runOut->share);
         EXPECT_EQ(yard.planned(i).estimate->mean, yard.alone(i).estimate->mean) << "what is there today";
         EXPECT_EQ(yard.planned(i).target->stores, yard.alone(i).target->stores);
@@ -63,12 +64,15 @@ TEST(ShareCombs, OnlyFullOuterCombsOfTheTopBoxGoTheOutermostFirst) {
 
 TEST(ShareCombs, CombsOverTheBroodStay) {
     auto two = queenright({.combs = 20, .covered = 8});
-    for (auto& comb : two.combs) comb.capped = comb.box == 0 ? 0.6 : 0.95, comb.brood = comb.box == 0 && comb.place > 2 && comb.place < 7 ? 0.2 : 0;
+    for (auto& comb : two.combs)
+        comb.capped = comb.box == 0 ? 0.6 : 0.95,
+        comb.brood = comb.box == 0 && comb.place > 2 && comb.place < 7 ? 0.2 : 0;
     auto empty = light();
     for (auto& comb : empty.combs) comb.capped = 0.1;
     const RichAndPoor yard(two, empty);
     ASSERT_TRUE(yard.moved());
-    EXPECT_THAT(yard.part(0).given.front().combs, testing::Each(testing::AnyOf(testing::AllOf(testing::Ge(10), testing::Le(12)), testing::Ge(17))));
+    EXPECT_THAT(yard.part(0).given.front().combs,
+                testing::Each(testing::AnyOf(testing::AllOf(testing::Ge(10), testing::Le(12)), testing::Ge(17))));
     EXPECT_GE(yard.part(0).given.front().combs.size(), 3u);
 }
 
@@ -92,7 +96,8 @@ TEST(ShareCombs, SupersKeptForPeopleStay) {
 TEST(ShareCombs, TheEmptiestOuterCombsGoBackAndAreCounted) {
     const RichAndPoor yard;
     const CombGift& gift = yard.part(1).received.front();
-    const auto giver = *stores::storesOfCombs(heavy().combs, stores::openFactor(false)), taker = *stores::storesOfCombs(light().combs, stores::openFactor(false));
+    const auto giver = *stores::storesOfCombs(heavy().combs, stores::openFactor(false)),
+               taker = *stores::storesOfCombs(light().combs, stores::openFactor(false));
     ASSERT_EQ(gift.back.size(), gift.combs.size());
     Mass net{0};
     for (const int comb : gift.combs) net += giver[static_cast<std::size_t>(comb)].total();
@@ -132,7 +137,8 @@ TEST(ShareCombs, NeitherSideIsInDoubt) {
     doubtful.setAside = {{"doubt-weight", {{"record", std::string("weighing")}}}};
     EXPECT_FALSE(RichAndPoor(doubtful).moved());
     auto contradicted = light();
-    contradicted.weighings.push_back({WeighedHive::Kind::Scale, contradicted.asOf, *Date::parse("2026-09-14"), kilograms(75)});
+    contradicted.weighings.push_back(
+        {WeighedHive::Kind::Scale, contradicted.asOf, *Date::parse("2026-09-14"), kilograms(75)});
     const RichAndPoor yard(heavy(), contradicted);
     ASSERT_TRUE(yard.alone(1).estimate->contradictory);
     EXPECT_FALSE(yard.moved());

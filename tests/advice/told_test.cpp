@@ -10,15 +10,18 @@ namespace winterlarder::advice::told_test {
 
 TEST(Target, MissingIsTheTargetLessWhatWillBeThere) {
     const auto a = adviceFor(colony({.capped = 0.5}));
-    EXPECT_NEAR(a.missing->typical.value(),
-                (a.target->stores - a.estimate->mean + a.untilTarget->eaten.typical - a.untilTarget->found.typical).value(), 0.6);
+    EXPECT_NEAR(
+        a.missing->typical.value(),
+        (a.target->stores - a.estimate->mean + a.untilTarget->eaten.typical - a.untilTarget->found.typical).value(),
+        0.6);
     EXPECT_LE(a.missing->low, a.missing->typical);
     EXPECT_LE(a.missing->typical, a.missing->high);
 }
 
 TEST(Target, TheNeedsPartsAddUp) {
     const auto a = adviceFor(colony({.capped = 0.5}));
-    EXPECT_NEAR((a.needParts->typicalUse + a.needParts->harderWinter + a.needParts->reserve).value(), a.need->value(), 1e-9);
+    EXPECT_NEAR((a.needParts->typicalUse + a.needParts->harderWinter + a.needParts->reserve).value(), a.need->value(),
+                1e-9);
     EXPECT_GT(a.needParts->harderWinter, kilograms(0));
 }
 
@@ -47,7 +50,9 @@ TEST(Target, ACountsOwnDoubtChangesNoAmountEither) {
 
 TEST(DeadBand, IsTheWidestOfThreeAndFourKilogramsAtMost) {
     const auto& rules = shipped().decisions;
-    const auto of = [&](double target, double band) { return deadBand(kilograms(target), {kilograms(0), kilograms(band / 2), kilograms(band)}, rules).value(); };
+    const auto of = [&](double target, double band) {
+        return deadBand(kilograms(target), {kilograms(0), kilograms(band / 2), kilograms(band)}, rules).value();
+    };
     EXPECT_NEAR(of(5, 1), 1, 1e-9);
     EXPECT_NEAR(of(20, 1), 2, 1e-9);
     EXPECT_NEAR(of(20, 12), 3, 1e-9);
@@ -57,7 +62,8 @@ TEST(DeadBand, IsTheWidestOfThreeAndFourKilogramsAtMost) {
 TEST(DeadBand, InsideItNothingIsFedOrTaken) {
     bool found = false;
     for (double capped = 0.4; capped < 0.9; capped += 0.02) {
-        const auto a = adviceFor(colony({.station = "gb-london", .asOf = "2026-09-26", .capped = capped, .covered = 6}));
+        const auto a =
+            adviceFor(colony({.station = "gb-london", .asOf = "2026-09-26", .capped = capped, .covered = 6}));
         if (std::abs(a.missing->typical.value()) >= a.deadBand.value()) continue;
         found = true;
         EXPECT_EQ(a.verdict, Verdict::Leave) << capped;
@@ -175,7 +181,8 @@ TEST(UsualHere, WhatKeepersSayIsNotToldToHoldHoneyBack) {
 
 TEST(FiveCautions, AreFiveAtMostEachOnceTheRestGoodPractice) {
     std::vector<Remark> all;
-    for (const char* id : {"stings", "moisture", "moisture", "emergency", "cluster-gap", "check-comb", "robbing-and-wasps", "next-look", "varroa-first", "lifting", "infants"})
+    for (const char* id : {"stings", "moisture", "moisture", "emergency", "cluster-gap", "check-comb",
+                           "robbing-and-wasps", "next-look", "varroa-first", "lifting", "infants"})
         all.push_back({id, {}});
     Advice advice;
     advice.phase = Phase::Closing;

@@ -17,7 +17,9 @@ ColonyQuestion queenless(double covered = 8) {
     return q;
 }
 
-std::string partnerOf(const TestYard& yard, std::size_t i) { return yard.planned(i).unite ? yard.planned(i).unite->partner : ""; }
+std::string partnerOf(const TestYard& yard, std::size_t i) {
+    return yard.planned(i).unite ? yard.planned(i).unite->partner : "";
+}
 
 } // namespace
 
@@ -134,11 +136,13 @@ TEST(Uniting, TheReceiverIsAnsweredForBothTogether) {
     yard.plan();
     const Advice &larch = yard.alone(0), &alone = yard.alone(1), &both = yard.planned(1);
     EXPECT_NEAR(both.estimate->mean.value(), (larch.estimate->mean + alone.estimate->mean).value(), 1e-9);
-    EXPECT_NEAR(both.bees->typical.count, larch.bees->typical.count + alone.bees->typical.count, 0.03 * both.bees->typical.count);
+    EXPECT_NEAR(both.bees->typical.count, larch.bees->typical.count + alone.bees->typical.count,
+                0.03 * both.bees->typical.count);
     EXPECT_NEAR(both.capacity->value(), (*larch.capacity + *alone.capacity).value(), 1.5);
     EXPECT_GT(both.target->stores, alone.target->stores) << "more bees eat more";
     EXPECT_NE(yard.inPlanOf(1).question.stream, yard.question(1).stream) << "winters of its own";
-    EXPECT_EQ(*yard.inPlanOf(1).question.brood == BeeCount{0}, yard.question(1).brood->count + yard.question(0).brood->count == 0);
+    EXPECT_EQ(*yard.inPlanOf(1).question.brood == BeeCount{0},
+              yard.question(1).brood->count + yard.question(0).brood->count == 0);
 }
 
 TEST(Uniting, AUnitedPairMovesNoCombsAndGivesNoHoney) {

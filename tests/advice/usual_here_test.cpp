@@ -11,8 +11,8 @@ namespace {
 using climate::WinterClass;
 using From = UsualFigure::From;
 
-UsualStores figure(const char* id, const char* country, const char* region, double latitude, double longitude, HiveSize size, double low,
-                   double high, char quality = 'B') {
+UsualStores figure(const char* id, const char* country, const char* region, double latitude, double longitude,
+                   HiveSize size, double low, double high, char quality = 'B') {
     UsualStores row;
     row.id = id, row.country = country, row.region = region;
     row.latitude = latitude, row.longitude = longitude;
@@ -27,7 +27,9 @@ UsualStores figure(const char* id, const char* country, const char* region, doub
 //! A place at 45 N 64 W; a degree of latitude is 111 km.
 const UsualAsked here{{45, -64, "CA"}, WinterClass::Confined, HiveSize::TwoBoxes};
 
-std::optional<UsualFigure> among(std::vector<UsualStores>& rows, const UsualAsked& asked = here) { return usualHere(asked, rows, constants()); }
+std::optional<UsualFigure> among(std::vector<UsualStores>& rows, const UsualAsked& asked = here) {
+    return usualHere(asked, rows, constants());
+}
 
 TEST(UsualHere, ARegionOfTheCountryNearEnoughComesFirst) {
     std::vector<UsualStores> rows{figure("whole", "CA", "", 60, -100, HiveSize::TwoBoxes, 30, 30),
@@ -73,8 +75,10 @@ TEST(UsualHere, OfACountryWithoutFiguresTheNearestOfTheSameHemisphereAndWinterSp
 }
 
 TEST(UsualHere, ElseTheMedianOfThatWinterWhichHoldsNoHarvestBack) {
-    std::vector<UsualStores> rows{figure("a", "JP", "", 35, 139, HiveSize::TwoBoxes, 10, 12), figure("b", "DE", "", 51, 10, HiveSize::TwoBoxes, 18, 22),
-                                  figure("c", "AT", "", 48, 14, HiveSize::TwoBoxes, 20, 30), figure("d", "PT", "", 40, -8, HiveSize::TwoBoxes, 5, 5)};
+    std::vector<UsualStores> rows{figure("a", "JP", "", 35, 139, HiveSize::TwoBoxes, 10, 12),
+                                  figure("b", "DE", "", 51, 10, HiveSize::TwoBoxes, 18, 22),
+                                  figure("c", "AT", "", 48, 14, HiveSize::TwoBoxes, 20, 30),
+                                  figure("d", "PT", "", 40, -8, HiveSize::TwoBoxes, 5, 5)};
     rows[3].winterClass = "flying";
     const auto usual = among(rows);
     ASSERT_TRUE(usual);
@@ -92,7 +96,8 @@ TEST(UsualHere, ElseTheMedianOfThatWinterWhichHoldsNoHarvestBack) {
 }
 
 TEST(UsualHere, TheSizeOfTheHiveComesBeforeAFigureForAny) {
-    std::vector<UsualStores> rows{figure("any", "CA", "Here", 45, -64, HiveSize::Any, 22, 22), figure("one", "CA", "Near", 45.5, -64, HiveSize::OneBox, 15, 15)};
+    std::vector<UsualStores> rows{figure("any", "CA", "Here", 45, -64, HiveSize::Any, 22, 22),
+                                  figure("one", "CA", "Near", 45.5, -64, HiveSize::OneBox, 15, 15)};
     EXPECT_EQ(among(rows)->row->id, "any");
     EXPECT_TRUE(among(rows)->forAnySize);
     auto one = here;
@@ -137,7 +142,8 @@ TEST(UsualHere, CommonPracticeIsShownButHoldsNoHarvestBack) {
 }
 
 TEST(UsualHere, WhatKeepersOfARegionSayComesAfterWhatIsPublishedForTheCountry) {
-    std::vector<UsualStores> rows{figure("practice", "CA", "Here", 45, -64, HiveSize::TwoBoxes, 27, 36, 'C'), figure("whole", "CA", "", 50, -97, HiveSize::TwoBoxes, 31.8, 31.8)};
+    std::vector<UsualStores> rows{figure("practice", "CA", "Here", 45, -64, HiveSize::TwoBoxes, 27, 36, 'C'),
+                                  figure("whole", "CA", "", 50, -97, HiveSize::TwoBoxes, 31.8, 31.8)};
     EXPECT_EQ(among(rows)->row->id, "whole");
     rows[1].quality = 'C';
     EXPECT_EQ(among(rows)->row->id, "practice") << "of two that are hearsay the nearer one";
@@ -162,7 +168,8 @@ TEST(UsualHere, NovaScotiaGermanyAndHobartAsShipped) {
         const Station& place = *shipped().station(station);
         const std::string country = climate::countryCodeOf(station);
         const auto season = climate::deriveSeason(climate::siteAtStation(place, {}).value().curve, constants());
-        return *usualHere({{place.latitude, place.longitude, country}, season.winterClass, size}, shipped().usualStores, constants());
+        return *usualHere({{place.latitude, place.longitude, country}, season.winterClass, size}, shipped().usualStores,
+                          constants());
     };
     const auto halifax = at("ca-halifax", HiveSize::TwoBoxes);
     EXPECT_EQ(halifax.low, kilograms(31.8)) << "published for the country, before what keepers of the region say";
@@ -178,14 +185,15 @@ TEST(UsualHere, NovaScotiaGermanyAndHobartAsShipped) {
 }
 
 TEST(UsualHere, EveryRowsWinterIsThatOfTheNearestStation) {
-    const auto word = [](WinterClass winter) { return winter == WinterClass::Confined ? "confined" : winter == WinterClass::Flying ? "flying" : "dearth"; };
+    const auto word = [](WinterClass winter) {
+        return winter == WinterClass::Confined ? "confined" : winter == WinterClass::Flying ? "flying" : "dearth";
+    };
     for (const UsualStores& row : shipped().usualStores) {
         const auto site = climate::siteNear(shipped(), row.latitude, row.longitude, std::nullopt);
         const auto season = climate::deriveSeason(site.value().curve, constants());
         if (*site.value().distanceKm > climate::farthestStationKm || season.winterClass == WinterClass::NotDerivable)
             EXPECT_EQ(row.winterClass, "") << row.id;
-        else
-            EXPECT_EQ(row.winterClass, word(season.winterClass)) << row.id;
+        else EXPECT_EQ(row.winterClass, word(season.winterClass)) << row.id;
     }
 }
 
@@ -202,7 +210,8 @@ TEST(SizeOfHive, SupersDoNotCountAndMoreThanTwoAreTwo) {
     EXPECT_EQ(sizeOfHive(q).size, HiveSize::Nucleus);
 }
 
-LateFlow flow(const char* id, const char* region, double latitude, MonthDay from, MonthDay to, const char* plant = "ivy") {
+LateFlow flow(const char* id, const char* region, double latitude, MonthDay from, MonthDay to,
+              const char* plant = "ivy") {
     LateFlow row;
     row.id = id, row.country = "IE", row.region = region;
     row.latitude = latitude, row.longitude = -8;
@@ -212,28 +221,36 @@ LateFlow flow(const char* id, const char* region, double latitude, MonthDay from
     return row;
 }
 
-std::vector<std::string> idsNear(double latitude, const char* from, const char* to, const std::vector<LateFlow>& flows) {
+std::vector<std::string> idsNear(double latitude, const char* from, const char* to,
+                                 const std::vector<LateFlow>& flows) {
     std::vector<std::string> ids;
-    for (const auto& each : lateFlowsNear({latitude, -8, "IE"}, *Date::parse(from), *Date::parse(to), flows, constants())) ids.push_back(each.flow->id);
+    for (const auto& each :
+         lateFlowsNear({latitude, -8, "IE"}, *Date::parse(from), *Date::parse(to), flows, constants()))
+        ids.push_back(each.flow->id);
     return ids;
 }
 
 TEST(LateFlowsNear, ThoseOfThePlaceThatStillRun) {
     using testing::ElementsAre;
     using testing::IsEmpty;
-    const std::vector<LateFlow> flows{flow("far", "North", 56, {9, 1}, {10, 31}), flow("near", "West", 53.5, {9, 15}, {11, 15}),
-                                      flow("country", "", 53, {8, 1}, {9, 10}, "heather"), flow("winter", "South", 52, {12, 1}, {2, 15}, "rosemary")};
+    const std::vector<LateFlow> flows{
+        flow("far", "North", 56, {9, 1}, {10, 31}), flow("near", "West", 53.5, {9, 15}, {11, 15}),
+        flow("country", "", 53, {8, 1}, {9, 10}, "heather"), flow("winter", "South", 52, {12, 1}, {2, 15}, "rosemary")};
     EXPECT_THAT(idsNear(53, "2026-09-12", "2026-10-15", flows), ElementsAre("near")) << "the far one is 334 km away";
-    EXPECT_THAT(idsNear(53.4, "2026-09-01", "2026-10-15", flows), ElementsAre("near", "country")) << "each plant once, the nearest";
+    EXPECT_THAT(idsNear(53.4, "2026-09-01", "2026-10-15", flows), ElementsAre("near", "country"))
+        << "each plant once, the nearest";
     EXPECT_THAT(idsNear(53, "2026-11-16", "2026-11-30", flows), IsEmpty()) << "all over by then";
     EXPECT_THAT(idsNear(53, "2027-01-10", "2027-01-20", flows), ElementsAre("winter")) << "over the new year";
     EXPECT_THAT(idsNear(53, "2027-02-15", "2027-02-20", flows), ElementsAre("winter")) << "its last day counts";
     EXPECT_THAT(idsNear(53, "2027-02-16", "2027-02-20", flows), IsEmpty());
-    EXPECT_TRUE(lateFlowsNear({53, std::nullopt, ""}, *Date::parse("2026-09-12"), *Date::parse("2026-10-01"), flows, constants()).empty());
+    EXPECT_TRUE(lateFlowsNear({53, std::nullopt, ""}, *Date::parse("2026-09-12"), *Date::parse("2026-10-01"), flows,
+                              constants())
+                    .empty());
 }
 
 TEST(LateFlowsNear, IvyInIrelandAsShipped) {
-    const auto found = lateFlowsNear({53.3, -6.3, "IE"}, *Date::parse("2026-09-12"), *Date::parse("2026-10-15"), shipped().lateFlows, constants());
+    const auto found = lateFlowsNear({53.3, -6.3, "IE"}, *Date::parse("2026-09-12"), *Date::parse("2026-10-15"),
+                                     shipped().lateFlows, constants());
     ASSERT_FALSE(found.empty());
     EXPECT_THAT(found.front().flow->plant, testing::HasSubstr("ivy"));
 }

@@ -51,7 +51,8 @@ TEST(YardPlan, NoCombGoesTwoWays) {
         std::multiset<int> gone, back;
         for (const auto& gift : yard.part(i).given) gone.insert(gift.combs.begin(), gift.combs.end());
         for (const auto& gift : yard.part(i).received) back.insert(gift.back.begin(), gift.back.end());
-        if (yard.planned(i).harvest) gone.insert(yard.planned(i).harvest->combs.begin(), yard.planned(i).harvest->combs.end());
+        if (yard.planned(i).harvest)
+            gone.insert(yard.planned(i).harvest->combs.begin(), yard.planned(i).harvest->combs.end());
         for (const int comb : gone) EXPECT_EQ(gone.count(comb), 1u);
         for (const int comb : back) EXPECT_EQ(back.count(comb), 1u);
     }
@@ -90,7 +91,8 @@ TEST(YardPlan, NoGiverGivesMoreThanItCanSpare) {
         EXPECT_LE(given.value(), spare.value() + 1e-9) << below;
         EXPECT_GE(yard.planned(0).toSpare->value(), -1e-9) << below;
         EXPECT_GT(given.value(), spare.value() - 3) << below << ": all but less than a comb";
-        EXPECT_TRUE(yard.planned(1).feed || yard.planned(2).feed || yard.planned(3).feed) << below << ": they would take more";
+        EXPECT_TRUE(yard.planned(1).feed || yard.planned(2).feed || yard.planned(3).feed)
+            << below << ": they would take more";
     }
 }
 
@@ -125,7 +127,8 @@ TEST(YardPlan, TheTakersAnswerIsForWhatIsStillMissing) {
     ASSERT_GT(brought, kilograms(0));
     EXPECT_NEAR((alone.missing->typical - planned.missing->typical).value(), brought.value(), 1e-9);
     ASSERT_TRUE(planned.feed);
-    EXPECT_LE(planned.feed->stores.value(), planned.missing->typical.value() + 1) << "no more than a step of sugar over it";
+    EXPECT_LE(planned.feed->stores.value(), planned.missing->typical.value() + 1)
+        << "no more than a step of sugar over it";
     const Option* feed = option(planned, OptionKind::Feed);
     EXPECT_NEAR(feed->storesAfter.value(), (planned.estimate->mean + brought + planned.feed->stores).value(), 1e-9);
 }

@@ -24,7 +24,8 @@ public:
         for (std::size_t i = 0; i < questions_.size(); ++i) yard.push_back({&questions_[i], &alone_[i]});
         plan_ = planFor(yard, combs);
         planned_.clear();
-        for (std::size_t i = 0; i < yard.size(); ++i) planned_.push_back(*inPlan(yard, plan_, i, constants(), sampling_, 2));
+        for (std::size_t i = 0; i < yard.size(); ++i)
+            planned_.push_back(*inPlan(yard, plan_, i, constants(), sampling_, 2));
     }
     std::size_t size() const { return questions_.size(); }
     ColonyQuestion& question(std::size_t i) { return questions_[i]; }

@@ -19,7 +19,8 @@ std::string colonyOf(const char* capped) {
     std::string combs;
     for (int comb = 0; comb < 10; ++comb) combs += std::string(comb ? ", " : "") + R"({"capped": )" + capped + "}";
     return R"({"case": 1, "colony": "Pear", "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
-        "bees": {"covered_combs": 7}, "feeder": {"kind": "top"}, "combs": [)" + combs + "]}";
+        "bees": {"covered_combs": 7}, "feeder": {"kind": "top"}, "combs": [)" +
+           combs + "]}";
 }
 
 struct Accepted {

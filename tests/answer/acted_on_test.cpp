@@ -13,15 +13,23 @@ protected:
     book::PlannedVisitId visit;
 
     void accept(const char* on, const std::string& inputs) {
-        const book::ActedAdvice advice{.colony = colony, .date = day(on), .verdict = "feed", .inputs = inputs, .answer = "{}", .seed = 1, .winters = 300};
-        const book::PlannedVisit planned{.colony = colony, .date = day(on), .what = book::VisitKind::Syrup, .sugar = kilograms(6)};
+        const book::ActedAdvice advice{.colony = colony,
+                                       .date = day(on),
+                                       .verdict = "feed",
+                                       .inputs = inputs,
+                                       .answer = "{}",
+                                       .seed = 1,
+                                       .winters = 300};
+        const book::PlannedVisit planned{
+            .colony = colony, .date = day(on), .what = book::VisitKind::Syrup, .sugar = kilograms(6)};
         visit = *edit(book, book::AcceptAdvice{advice, {planned}}).added<book::PlannedVisit>();
     }
     void acceptAsKnown(const char* on) {
         accept(on, exchange::writeCaseLine(must(book::caseOf(book, colony, day(on)))));
     }
     void feed(const char* on, double sugar) {
-        edit(book, book::AddFeed{{.colony = colony, .feed = {day(on), book::FeedKind::Syrup, kilograms(sugar), {}, {}, {}}}});
+        edit(book,
+             book::AddFeed{{.colony = colony, .feed = {day(on), book::FeedKind::Syrup, kilograms(sugar), {}, {}, {}}}});
     }
 };
 
@@ -82,7 +90,11 @@ TEST_F(ActedOnTest, ADeadHivesFindingsAreKept) {
 }
 
 TEST_F(ActedOnTest, AClustersPlaceAndFoodSeenBesideItAreObservations) {
-    edit(book, book::AddSighting{{.colony = colony, .date = day("2027-01-05"), .saw = book::SightingKind::Cluster, .seams = 4, .clusterFrom = 3}});
+    edit(book, book::AddSighting{{.colony = colony,
+                                  .date = day("2027-01-05"),
+                                  .saw = book::SightingKind::Cluster,
+                                  .seams = 4,
+                                  .clusterFrom = 3}});
     auto seen = lookAt(colony, day("2027-01-20"));
     seen.bees.foodBeside = false;
     edit(book, book::AddLook{seen});

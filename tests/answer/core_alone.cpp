@@ -25,7 +25,9 @@ int refuse(const Problems& problems) {
     return 1;
 }
 
-exchange::Json kilogramsOf(const std::optional<Mass>& mass) { return mass ? exchange::Json(mass->value()) : exchange::Json(); }
+exchange::Json kilogramsOf(const std::optional<Mass>& mass) {
+    return mass ? exchange::Json(mass->value()) : exchange::Json();
+}
 
 } // namespace
 

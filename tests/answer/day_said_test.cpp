@@ -25,7 +25,8 @@ TEST_F(DaySaid, IsAProblemWhereItIsNone) {
     ::setenv("WINTERLARDER_TODAY", "2026-09-31", 1);
     const auto none = daySaid("winterlarder");
     ASSERT_FALSE(none);
-    EXPECT_EQ(describe(none.problems().front()), std::string("winterlarder: WINTERLARDER_TODAY is 2026-09-31; ") + dateForm);
+    EXPECT_EQ(describe(none.problems().front()),
+              std::string("winterlarder: WINTERLARDER_TODAY is 2026-09-31; ") + dateForm);
 }
 
 } // namespace

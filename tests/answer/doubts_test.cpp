@@ -28,7 +28,8 @@ using winterlarder::testing::shippedData;
 
 std::string caseWith(const std::string& members) {
     return "{\"case\": 1, \"as_of\": \"2026-09-12\", \"site\": {\"station\": \"ca-halifax\"},\n"
-           "\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2},\n" + members + "}";
+           "\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2},\n" +
+           members + "}";
 }
 const std::string bees = "\"bees\": {\"covered_combs\": 8}";
 const std::string combs = "\"combs\": {\"full_of_stores\": 8, \"half\": 2, \"capped_share\": 0.9}";
@@ -54,17 +55,25 @@ std::vector<std::string> asideOf(const std::string& members) {
 }
 
 TEST(CaseInDoubt, AnImpossibleRecordIsAFaultAtItsPlaceWithWhatWouldBePossible) {
-    EXPECT_THAT(faults(caseWith("\"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 120}]")),
-                ElementsAre("case.json:3:50: 120.0 kg cannot well be: 2 boxes of this size weigh 84.0 kg when every comb is full of honey; "
-                            "is it 120.0 lb, which is 54.4 kg?"));
-    EXPECT_THAT(faults(caseWith("\"harvests\": [{\"date\": \"2026-09-12\", \"kg\": 90}],\n\"feeds\": [{\"date\": \"2026-09-11\", \"kind\": \"dry-sugar\", \"sugar_kg\": 100}]")),
-                ElementsAre(StartsWith("case.json:3:"), StartsWith("case.json:4:")));
-    EXPECT_THAT(faults(caseWith("\"bees\": {\"seams\": 40}")), ElementsAre(HasSubstr("40.0 seams are more than the 22 this hive has")));
-    EXPECT_THAT(faults(caseWith("\"bees\": {\"count\": 20000, \"brood_cells\": 190000}")), ElementsAre(HasSubstr("190,000 cells of brood")));
+    EXPECT_THAT(
+        faults(caseWith("\"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 120}]")),
+        ElementsAre(
+            "case.json:3:50: 120.0 kg cannot well be: 2 boxes of this size weigh 84.0 kg when every comb is full of honey; "
+            "is it 120.0 lb, which is 54.4 kg?"));
+    EXPECT_THAT(
+        faults(caseWith(
+            "\"harvests\": [{\"date\": \"2026-09-12\", \"kg\": 90}],\n\"feeds\": [{\"date\": \"2026-09-11\", \"kind\": \"dry-sugar\", \"sugar_kg\": 100}]")),
+        ElementsAre(StartsWith("case.json:3:"), StartsWith("case.json:4:")));
+    EXPECT_THAT(faults(caseWith("\"bees\": {\"seams\": 40}")),
+                ElementsAre(HasSubstr("40.0 seams are more than the 22 this hive has")));
+    EXPECT_THAT(faults(caseWith("\"bees\": {\"count\": 20000, \"brood_cells\": 190000}")),
+                ElementsAre(HasSubstr("190,000 cells of brood")));
 }
 
 TEST(CaseInDoubt, SureMakesNothingPossible) {
-    EXPECT_THAT(faults(caseWith("\"sure\": true, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 120, \"sure\": true}]")), SizeIs(1));
+    EXPECT_THAT(faults(caseWith(
+                    "\"sure\": true, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 120, \"sure\": true}]")),
+                SizeIs(1));
 }
 
 TEST(CaseInDoubt, TheOnlyEvidenceNotBelievedLeavesNothingToSay) {
@@ -94,9 +103,14 @@ TEST(CaseInDoubt, SureOfItBelievesIt) {
     EXPECT_THAT(asideOf("\"sure\": true, " + bees + ", " + gross + "}]"), IsEmpty());
     EXPECT_THAT(asideOf("\"bees\": {\"seams\": 23}"), ElementsAre("doubt-seams"));
     EXPECT_THAT(asideOf("\"bees\": {\"seams\": 23, \"sure\": true}"), IsEmpty());
-    EXPECT_THAT(asideOf(bees + ", \"feeds\": [{\"date\": \"2026-09-11\", \"kind\": \"fondant\", \"fondant_kg\": 20}]"), ElementsAre("doubt-feed-at-once"));
-    EXPECT_THAT(asideOf(bees + ", \"feeds\": [{\"date\": \"2026-09-11\", \"kind\": \"fondant\", \"fondant_kg\": 20, \"sure\": true}]"), IsEmpty());
-    EXPECT_THAT(asideOf(bees + ", \"harvests\": [{\"date\": \"2026-09-11\", \"kg\": 60}]"), ElementsAre("doubt-harvest"));
+    EXPECT_THAT(asideOf(bees + ", \"feeds\": [{\"date\": \"2026-09-11\", \"kind\": \"fondant\", \"fondant_kg\": 20}]"),
+                ElementsAre("doubt-feed-at-once"));
+    EXPECT_THAT(
+        asideOf(bees +
+                ", \"feeds\": [{\"date\": \"2026-09-11\", \"kind\": \"fondant\", \"fondant_kg\": 20, \"sure\": true}]"),
+        IsEmpty());
+    EXPECT_THAT(asideOf(bees + ", \"harvests\": [{\"date\": \"2026-09-11\", \"kg\": 60}]"),
+                ElementsAre("doubt-harvest"));
     EXPECT_THAT(asideOf(bees + ", \"harvests\": [{\"date\": \"2026-09-11\", \"kg\": 60, \"sure\": true}]"), IsEmpty());
     EXPECT_THAT(asideOf(bees + ", \"moisture_percent\": 30"), ElementsAre("doubt-moisture"));
 }
@@ -104,23 +118,30 @@ TEST(CaseInDoubt, SureOfItBelievesIt) {
 TEST(CaseInDoubt, ATareThatCannotBeIsAFault) {
     const auto withTare = [](double kg) {
         return "{\"case\": 1, \"as_of\": \"2026-09-12\", \"site\": {\"station\": \"ca-halifax\"},\n\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2, \"tare_kg\": " +
-               std::to_string(kg) + "}, \"bees\": {\"covered_combs\": 8}, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 54}]}";
+               std::to_string(kg) +
+               "}, \"bees\": {\"covered_combs\": 8}, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 54}]}";
     };
     EXPECT_THAT(faults(withTare(22)), IsEmpty());
-    EXPECT_THAT(faults(withTare(120)), ElementsAre(AllOf(StartsWith("case.json:2:"), HasSubstr("An empty weight of 120.0 kg is much"))));
+    EXPECT_THAT(faults(withTare(120)),
+                ElementsAre(AllOf(StartsWith("case.json:2:"), HasSubstr("An empty weight of 120.0 kg is much"))));
     EXPECT_THAT(faults(withTare(4)), ElementsAre(HasSubstr("An empty weight of 4.0 kg is little")));
 }
 
 TEST(CaseInDoubt, ATareThatIsNotLikelyIsAskedAboutAndCountsAsItStands) {
     const auto read = [](double kg, const char* sure) {
-        return must(readQuestion("{\"case\": 1, \"as_of\": \"2026-09-12\", " + std::string(sure) + "\"site\": {\"station\": \"ca-halifax\"},\n\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2, \"tare_kg\": " +
-                                 std::to_string(kg) + "}, \"bees\": {\"covered_combs\": 8}, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 54}]}",
-                                 "case.json", shippedData(), 0));
+        return must(readQuestion(
+            "{\"case\": 1, \"as_of\": \"2026-09-12\", " + std::string(sure) +
+                "\"site\": {\"station\": \"ca-halifax\"},\n\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2, \"tare_kg\": " +
+                std::to_string(kg) +
+                "}, \"bees\": {\"covered_combs\": 8}, \"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 54}]}",
+            "case.json", shippedData(), 0));
     };
-    for (const auto& [kg, says] : {std::pair(45.0, "An empty weight of 45.0 kg is much"), std::pair(13.0, "An empty weight of 13.0 kg is little")}) {
+    for (const auto& [kg, says] : {std::pair(45.0, "An empty weight of 45.0 kg is much"),
+                                   std::pair(13.0, "An empty weight of 13.0 kg is little")}) {
         const auto doubted = read(kg, "");
         ASSERT_THAT(doubted.asked, SizeIs(1)) << kg;
-        EXPECT_THAT(describe(doubted.asked.front()), AllOf(StartsWith("case.json:2:"), HasSubstr(says), HasSubstr("?"), HasSubstr("\"sure\": true")));
+        EXPECT_THAT(describe(doubted.asked.front()),
+                    AllOf(StartsWith("case.json:2:"), HasSubstr(says), HasSubstr("?"), HasSubstr("\"sure\": true")));
         EXPECT_EQ(doubted.question.tare, kilograms(kg)) << "counts meanwhile";
         EXPECT_THAT(doubted.question.setAside, IsEmpty());
         EXPECT_THAT(read(kg, "\"sure\": true, ").asked, IsEmpty());
@@ -129,22 +150,32 @@ TEST(CaseInDoubt, ATareThatIsNotLikelyIsAskedAboutAndCountsAsItStands) {
 }
 
 TEST(CaseInDoubt, StonesOnTheRoofStayAContradiction) {
-    const auto advice = answered(caseWith(bees + ", " + combs + ", \"weighings\": [{\"date\": \"2026-09-11\", \"gross_kg\": 75}]"));
+    const auto advice =
+        answered(caseWith(bees + ", " + combs + ", \"weighings\": [{\"date\": \"2026-09-11\", \"gross_kg\": 75}]"));
     EXPECT_TRUE(advice.estimate->contradictory);
     EXPECT_FALSE(advice::setsAside(advice));
 }
 
 TEST(CaseInDoubt, TheWeightThatFitsNoNeighbourIsTheOddOne) {
     const auto weighed = [](double first, double second, double third) {
-        return asideOf(bees + ", \"weighings\": [{\"date\": \"2026-08-20\", \"lift_kg\": " + std::to_string(first) + "}, {\"date\": \"2026-08-25\", \"lift_kg\": " +
-                       std::to_string(second) + "}, {\"date\": \"2026-08-29\", \"lift_kg\": " + std::to_string(third) + "}]");
+        return asideOf(bees + ", \"weighings\": [{\"date\": \"2026-08-20\", \"lift_kg\": " + std::to_string(first) +
+                       "}, {\"date\": \"2026-08-25\", \"lift_kg\": " + std::to_string(second) +
+                       "}, {\"date\": \"2026-08-29\", \"lift_kg\": " + std::to_string(third) + "}]");
     };
     EXPECT_THAT(weighed(16, 16.5, 16), IsEmpty());
     EXPECT_THAT(weighed(16, 36, 16), ElementsAre("doubt-two-weights"));
     EXPECT_THAT(weighed(36, 16, 16), ElementsAre("doubt-two-weights"));
-    EXPECT_THAT(asideOf(bees + ", \"weighings\": [{\"date\": \"2026-08-20\", \"gross_kg\": 30}, {\"date\": \"2026-08-25\", \"gross_kg\": 67}]"), SizeIs(2))
+    EXPECT_THAT(
+        asideOf(
+            bees +
+            ", \"weighings\": [{\"date\": \"2026-08-20\", \"gross_kg\": 30}, {\"date\": \"2026-08-25\", \"gross_kg\": 67}]"),
+        SizeIs(2))
         << "which of two is wrong cannot be told";
-    EXPECT_THAT(asideOf(bees + ", \"weighings\": [{\"date\": \"2026-08-20\", \"gross_kg\": 30}, {\"date\": \"2026-08-25\", \"gross_kg\": 67, \"sure\": true}]"), IsEmpty());
+    EXPECT_THAT(
+        asideOf(
+            bees +
+            ", \"weighings\": [{\"date\": \"2026-08-20\", \"gross_kg\": 30}, {\"date\": \"2026-08-25\", \"gross_kg\": 67, \"sure\": true}]"),
+        IsEmpty());
 }
 
 class BookInDoubt : public ::testing::Test {
@@ -160,12 +191,13 @@ protected:
         kept.since = day("2025-05-01");
         colony = edit(book, AddColony{kept}).added<Colony>().value();
     }
-    template <class Entry>
-    std::string asked(const Entry& entry) {
+    template <class Entry> std::string asked(const Entry& entry) {
         const auto doubt = doubtOf(entry, must(surroundingsOf(book, colony)), today, book.reference());
         return doubt ? doubt->says.id + (doubt->impossible ? "!" : "") : "";
     }
-    Feed fed(const char* date, double sugar) { return {.colony = colony, .feed = {day(date), FeedKind::Syrup, kilograms(sugar), {}, {}, {}}}; }
+    Feed fed(const char* date, double sugar) {
+        return {.colony = colony, .feed = {day(date), FeedKind::Syrup, kilograms(sugar), {}, {}, {}}};
+    }
     Harvest took(const char* date, double kg) { return {.colony = colony, .harvest = {day(date), kilograms(kg)}}; }
 };
 
@@ -189,9 +221,13 @@ TEST_F(BookInDoubt, EveryKindOfEntryIsAskedAboutWhereItIsNotLikely) {
     EXPECT_EQ(asked(look), "");
     look.bees.coveredCombs = 22;
     EXPECT_EQ(asked(look), "doubt-covered");
-    EXPECT_EQ(asked(Sighting{.colony = colony, .date = day("2027-01-05"), .saw = SightingKind::Cluster, .seams = 30}), "doubt-seams!");
-    EXPECT_EQ(asked(WinterOutcome{.colony = colony, .date = day("2027-04-05"), .storesLeft = kilograms(60)}), "doubt-stores-left");
-    EXPECT_EQ(asked(WinterOutcome{.colony = colony, .date = day("2027-04-05"), .coveredCombs = 6, .storesLeft = kilograms(6)}), "");
+    EXPECT_EQ(asked(Sighting{.colony = colony, .date = day("2027-01-05"), .saw = SightingKind::Cluster, .seams = 30}),
+              "doubt-seams!");
+    EXPECT_EQ(asked(WinterOutcome{.colony = colony, .date = day("2027-04-05"), .storesLeft = kilograms(60)}),
+              "doubt-stores-left");
+    EXPECT_EQ(asked(WinterOutcome{
+                  .colony = colony, .date = day("2027-04-05"), .coveredCombs = 6, .storesLeft = kilograms(6)}),
+              "");
 }
 
 TEST_F(BookInDoubt, EveryKindOfEntryIsAskedAboutWhereItIsStillToCome) {
@@ -282,7 +318,8 @@ TEST_F(BookInDoubt, AWinterFollowedDoesWithoutItAndSaysSo) {
     look.combs = std::vector<CombRecord>(12, comb(0.6));
     edit(book, AddLook{look});
     const auto course = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1));
-    edit(book, AddWeighing{weighingOf(colony, day("2026-11-05"), 250)}); // in a book of before, no entry was asked about
+    edit(book,
+         AddWeighing{weighingOf(colony, day("2026-11-05"), 250)}); // in a book of before, no entry was asked about
     const auto followed = must(followedColony(book, colony, day("2026-12-20"), nullptr, {1, 100}, 1));
     ASSERT_TRUE(followed.question);
     EXPECT_THAT(ids(followed.question->setAside), ElementsAre("doubt-heavy"));

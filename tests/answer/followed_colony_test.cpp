@@ -22,7 +22,8 @@ TEST_F(FollowedColonyTest, FollowsFromTheAutumnsLookAndItsEstimate) {
 }
 
 TEST_F(FollowedColonyTest, AllPastWintersComeOfOneHistoryEachAsItWasKnownAtItsEnd) {
-    edit(book, book::AddWeatherLog{{.yard = {1}, .origin = "own", .days = {{day("2026-12-01"), -3}, {day("2028-01-01"), -5}}}});
+    edit(book, book::AddWeatherLog{
+                   {.yard = {1}, .origin = "own", .days = {{day("2026-12-01"), -3}, {day("2028-01-01"), -5}}}});
     look("2027-09-20");
     edit(book, book::AddTreatment{{.colony = colony, .date = day("2027-08-20"), .what = "formic acid"}});
     const auto past = must(readPast(book, day("2028-10-01")));
@@ -66,7 +67,8 @@ TEST_F(FollowedColonyTest, AWinterOnBothHalvesOfTheEarthIsRefused) {
     edit(book, book::AddMove{book::Move{.colony = colony, .date = day("2026-11-01"), .yard = yard}});
     const auto followed = followedColony(book, colony, day("2026-12-20"), nullptr, few, 2);
     ASSERT_FALSE(followed);
-    EXPECT_THAT(followed.problems().front().detail, ::testing::HasSubstr("the other half of the earth after 2026-09-20"));
+    EXPECT_THAT(followed.problems().front().detail,
+                ::testing::HasSubstr("the other half of the earth after 2026-09-20"));
 }
 
 TEST_F(FollowedColonyTest, ALookInSpringIsEvidenceNotTheStart) {
@@ -79,8 +81,15 @@ TEST_F(FollowedColonyTest, ALookInSpringIsEvidenceNotTheStart) {
 }
 
 TEST_F(FollowedColonyTest, AdviceActedOnIsTheStartAndItsVisitsThePlan) {
-    book::ActedAdvice advice{.colony = colony, .date = day("2026-09-22"), .verdict = "feed", .inputs = "{}", .answer = "{}", .seed = 1, .winters = 300};
-    book::PlannedVisit visit{.colony = colony, .date = day("2026-09-24"), .what = book::VisitKind::Syrup, .sugar = kilograms(3)};
+    book::ActedAdvice advice{.colony = colony,
+                             .date = day("2026-09-22"),
+                             .verdict = "feed",
+                             .inputs = "{}",
+                             .answer = "{}",
+                             .seed = 1,
+                             .winters = 300};
+    book::PlannedVisit visit{
+        .colony = colony, .date = day("2026-09-24"), .what = book::VisitKind::Syrup, .sugar = kilograms(3)};
     edit(book, book::AcceptAdvice{advice, {visit}});
     const auto q = questionOn("2026-12-01");
     EXPECT_EQ(q.year.date(q.decided), day("2026-09-22"));
@@ -89,11 +98,19 @@ TEST_F(FollowedColonyTest, AdviceActedOnIsTheStartAndItsVisitsThePlan) {
 }
 
 TEST_F(FollowedColonyTest, FeedsHarvestsAndEquipmentAreSteps) {
-    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2026-09-15"), book::FeedKind::Fondant, {}, {}, {}, kilograms(1)}}}); // before
-    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2026-09-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    edit(book,
+         book::AddFeed{{.colony = colony,
+                        .feed = {day("2026-09-15"), book::FeedKind::Fondant, {}, {}, {}, kilograms(1)}}}); // before
+    edit(book, book::AddFeed{
+                   {.colony = colony, .feed = {day("2026-09-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
     edit(book, book::AddHarvest{{.colony = colony, .harvest = {day("2026-09-26"), kilograms(1.5)}}});
-    edit(book, book::AddManipulation{{.colony = colony, .date = day("2026-09-27"), .what = book::ManipulationKind::BoxesRemoved, .weightChange = kilograms(-7)}});
-    edit(book, book::AddManipulation{{.colony = colony, .date = day("2026-09-28"), .what = book::ManipulationKind::CombsMoved}}); // not weighed
+    edit(book, book::AddManipulation{{.colony = colony,
+                                      .date = day("2026-09-27"),
+                                      .what = book::ManipulationKind::BoxesRemoved,
+                                      .weightChange = kilograms(-7)}});
+    edit(book,
+         book::AddManipulation{
+             {.colony = colony, .date = day("2026-09-28"), .what = book::ManipulationKind::CombsMoved}}); // not weighed
     const auto steps = questionOn("2026-12-01").steps;
     ASSERT_EQ(steps.size(), 3u);
     EXPECT_NEAR(steps[0].change.value(), 0.85 * 2, 1e-9);
@@ -104,8 +121,10 @@ TEST_F(FollowedColonyTest, FeedsHarvestsAndEquipmentAreSteps) {
 }
 
 TEST_F(FollowedColonyTest, WithoutAPlanWhatWasFedInAutumnIsOne) {
-    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2026-09-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
-    edit(book, book::AddFeed{{.colony = colony, .feed = {day("2027-02-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    edit(book, book::AddFeed{
+                   {.colony = colony, .feed = {day("2026-09-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
+    edit(book, book::AddFeed{
+                   {.colony = colony, .feed = {day("2027-02-25"), book::FeedKind::Fondant, {}, {}, {}, kilograms(2)}}});
     const auto q = questionOn("2027-03-01");
     ASSERT_EQ(q.planned.size(), 1u);
     EXPECT_NEAR(q.planned[0].change.value(), 0.85 * 2, 1e-9);
@@ -152,7 +171,11 @@ TEST_F(FollowedColonyTest, TheYardsTemperaturesAreMeasuredDays) {
 }
 
 TEST_F(FollowedColonyTest, AnOutcomeIsSeenAndCanBeLeftOut) {
-    edit(book, book::AddWinterOutcome{{.colony = colony, .date = day("2027-04-10"), .alive = true, .coveredCombs = 6, .storesLeft = kilograms(9)}});
+    edit(book, book::AddWinterOutcome{{.colony = colony,
+                                       .date = day("2027-04-10"),
+                                       .alive = true,
+                                       .coveredCombs = 6,
+                                       .storesLeft = kilograms(9)}});
     const auto with = on("2027-04-20"), without = on("2027-04-20", EndOfWinter::LeftOut);
     EXPECT_EQ(with.question->observations.size(), 2u);
     EXPECT_TRUE(without.question->observations.empty());
@@ -166,7 +189,8 @@ TEST_F(FollowedColonyTest, AnOutcomeIsSeenAndCanBeLeftOut) {
 TEST_F(FollowedColonyTest, ADeathIsSeen) {
     edit(book, book::AddFate{{.colony = colony, .date = day("2027-02-01"), .fate = book::FateKind::Dead}});
     const auto followed = on("2027-02-10");
-    EXPECT_TRUE(std::any_of(followed.question->observations.begin(), followed.question->observations.end(), tracking::isDead));
+    EXPECT_TRUE(
+        std::any_of(followed.question->observations.begin(), followed.question->observations.end(), tracking::isDead));
     EXPECT_FALSE(followed.end->alive);
 }
 
@@ -181,7 +205,9 @@ class LearnedBookTest : public FollowedColonyTest {
 protected:
     std::vector<PastColonyWinter> pastOn(const char* date) { return must(learnOf(book, day(date), few, 2)).winters; }
     void outcome(const char* date, double kg) {
-        edit(book, book::AddWinterOutcome{{.colony = colony, .date = day(date), .alive = true, .coveredCombs = 7, .storesLeft = kilograms(kg)}});
+        edit(book,
+             book::AddWinterOutcome{
+                 {.colony = colony, .date = day(date), .alive = true, .coveredCombs = 7, .storesLeft = kilograms(kg)}});
     }
 };
 
@@ -257,7 +283,8 @@ TEST_F(LearnedBookTest, WhatWasLearnedGoesIntoTheCase) {
     ASSERT_TRUE(question.learned);
     EXPECT_EQ(question.learned->use, record.learned->use);
     EXPECT_EQ(question.learnedFrom.winters, 1);
-    EXPECT_EQ(must(learnedCase(book, colony, day("2027-10-01"), nullptr)), must(book::caseOf(book, colony, day("2027-10-01"))));
+    EXPECT_EQ(must(learnedCase(book, colony, day("2027-10-01"), nullptr)),
+              must(book::caseOf(book, colony, day("2027-10-01"))));
 
     auto yard = *must(book.find(book::YardId{1}));
     yard.learn = false;
@@ -266,7 +293,8 @@ TEST_F(LearnedBookTest, WhatWasLearnedGoesIntoTheCase) {
     EXPECT_FALSE(must(learnedCase(book, colony, day("2027-10-01"), &off)).learned) << "switched off";
     BookLearned elsewhere = learned;
     elsewhere.yards = {2};
-    EXPECT_FALSE(learnedOf(elsewhere, {1}, colony)) << "what was learned in other yards is not used in one that does not learn";
+    EXPECT_FALSE(learnedOf(elsewhere, {1}, colony))
+        << "what was learned in other yards is not used in one that does not learn";
 }
 
 TEST_F(LearnedBookTest, AShiftOfForageMovesTheSeason) {
@@ -278,7 +306,8 @@ TEST_F(LearnedBookTest, AShiftOfForageMovesTheSeason) {
     EXPECT_FALSE(shifted.learned) << "no winter told of the bees";
     EXPECT_EQ(shifted.learnedFrom.forageYears, 3);
     record.season.forage = plain.winter.date(plain.season.forage->day);
-    EXPECT_EQ(must(questionOf(record, {}, book.reference(), 0)).season.forage->day, plain.season.forage->day) << "a day the keeper gave stays";
+    EXPECT_EQ(must(questionOf(record, {}, book.reference(), 0)).season.forage->day, plain.season.forage->day)
+        << "a day the keeper gave stays";
 }
 
 } // namespace

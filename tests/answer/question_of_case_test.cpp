@@ -58,8 +58,11 @@ TEST(QuestionOfCase, ALookBeforeTheSeasonCountsOnItsFirstDay) {
 
 TEST(QuestionOfCase, AFeedOfTheEveningAfterTheLookCountsOnTopOfWhatWasSeen) {
     const auto fed = [](const char* after) {
-        return question(std::string(R"({"case": 1, "as_of": "2026-09-12", "looked_on": "2026-09-12", "site": {"station": "ca-halifax"}, )") + after +
-                            R"("hive": {"format": "langstroth-deep"}, "feeds": [{"date": "2026-09-12", "kind": "fondant", "fondant_kg": 1}]})");
+        return question(
+            std::string(
+                R"({"case": 1, "as_of": "2026-09-12", "looked_on": "2026-09-12", "site": {"station": "ca-halifax"}, )") +
+            after +
+            R"("hive": {"format": "langstroth-deep"}, "feeds": [{"date": "2026-09-12", "kind": "fondant", "fondant_kg": 1}]})");
     };
     EXPECT_EQ(fed("").feeds[0].day, fed("").lookedOn) << "unless it is said it was in what was seen";
     const auto q = fed(R"("fed_after_look": true, )");
@@ -69,8 +72,11 @@ TEST(QuestionOfCase, AFeedOfTheEveningAfterTheLookCountsOnTopOfWhatWasSeen) {
 
 TEST(QuestionOfCase, AHarvestOfTheDayOfTheLookIsTakenFromWhatWasSeenWhereItCameAfter) {
     const auto taken = [](const char* after) {
-        return question(std::string(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep"},
-            "harvests": [{"date": "2026-09-12", "kg": 5)") + after + "}]}");
+        return question(
+            std::string(
+                R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep"},
+            "harvests": [{"date": "2026-09-12", "kg": 5)") +
+            after + "}]}");
     };
     EXPECT_EQ(taken("").harvests[0].day, taken("").lookedOn);
     EXPECT_EQ(taken(R"(, "after_look": false)").harvests[0].day, taken("").lookedOn);
@@ -78,10 +84,16 @@ TEST(QuestionOfCase, AHarvestOfTheDayOfTheLookIsTakenFromWhatWasSeenWhereItCameA
 }
 
 TEST(QuestionOfCase, WhatWasNotAnsweredIsNotKnown) {
-    const auto silent = question(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep"}})").answers;
-    EXPECT_FALSE(silent.mitesCounted || silent.mitesTreated || silent.mitesPer100 || silent.fedOrTreated || silent.supersFor || silent.autumnFlow);
-    EXPECT_FALSE(silent.fullCombs || silent.visitsInWinter || silent.foodBeside || silent.shortRisk || silent.reserve || silent.honeyKind || silent.units);
-    const auto q = question(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax", "autumn_flow": "none"}, "honey_kind": "heather",
+    const auto silent =
+        question(
+            R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep"}})")
+            .answers;
+    EXPECT_FALSE(silent.mitesCounted || silent.mitesTreated || silent.mitesPer100 || silent.fedOrTreated ||
+                 silent.supersFor || silent.autumnFlow);
+    EXPECT_FALSE(silent.fullCombs || silent.visitsInWinter || silent.foodBeside || silent.shortRisk || silent.reserve ||
+                 silent.honeyKind || silent.units);
+    const auto q = question(
+        R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax", "autumn_flow": "none"}, "honey_kind": "heather",
         "hive": {"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep", "super": true, "put_on": "2026-08-20"}], "supers_for": "people"},
         "bees": {"mites_per_100_bees": 2}, "full_combs": 4, "fed_or_treated": false, "units": "imperial",
         "wish": {"visits_in_winter": false, "reserve_kg": 4, "short_risk": 0.2}, "treatments": [{"date": "2026-08-01", "until": "2026-08-15"}]})");
@@ -143,7 +155,8 @@ TEST(QuestionOfCase, BeesAndTheirSpread) {
 }
 
 TEST(QuestionOfCase, MoreBeesThanTheModelKnowsIsAFaultAtItsPlace) {
-    const auto found = problems(with(R"("bees": {"covered_combs": 60})", R"({"station": "ca-halifax"})", R"({"format": "langstroth-deep", "boxes": 6})"));
+    const auto found = problems(with(R"("bees": {"covered_combs": 60})", R"({"station": "ca-halifax"})",
+                                     R"({"format": "langstroth-deep", "boxes": 6})"));
     ASSERT_EQ(found.size(), 1u);
     EXPECT_THAT(found[0].detail, HasSubstr("132000 bees"));
     EXPECT_GT(found[0].place.column, 100);

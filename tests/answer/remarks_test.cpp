@@ -17,20 +17,22 @@ std::string said(const Remark& remark) { return sentence(remark, {}).toStdString
 
 TEST(Remarks, EveryIdOfTheShippedTableHasWordsAndTheOtherWayRound) {
     std::vector<std::string> shipped;
-    for (const CautionRule& rule : shippedData().cautions)
-        shipped.push_back(rule.id);
+    for (const CautionRule& rule : shippedData().cautions) shipped.push_back(rule.id);
     EXPECT_THAT(idsWithWords(), ::testing::UnorderedElementsAreArray(shipped));
 }
 
 bool doubtCounts(const std::string& id) {
-    return id == "doubt-covered" || id == "doubt-seams" || id == "doubt-bees" || id == "doubt-brood" || id == "doubt-full-combs";
+    return id == "doubt-covered" || id == "doubt-seams" || id == "doubt-bees" || id == "doubt-brood" ||
+           id == "doubt-full-combs";
 }
 
 // One of the classes a remark has a text for.
 std::string classOf(const std::string& id) {
     static const std::map<std::string, std::string> classes{
-        {"doubt-harvest-there", "seen"}, {"learned-forage", "later"}, {"heft-alone", "light"}, {"more-than-it-holds", "comb"},
-        {"usual-here", "agrees"},        {"varroa-first", "summer"},  {"next-look", "weigh"},      {"cluster-gap", "autumn"}, {"surplus", "alone"}, {"small-portions", "late"},  {"spring-starvation", "north"}};
+        {"doubt-harvest-there", "seen"}, {"learned-forage", "later"},   {"heft-alone", "light"},
+        {"more-than-it-holds", "comb"},  {"usual-here", "agrees"},      {"varroa-first", "summer"},
+        {"next-look", "weigh"},          {"cluster-gap", "autumn"},     {"surplus", "alone"},
+        {"small-portions", "late"},      {"spring-starvation", "north"}};
     if (const auto found = classes.find(id); found != classes.end()) return found->second;
     return id.rfind("doubt-", 0) == 0 ? "comma" : "more";
 }
@@ -123,13 +125,15 @@ TEST(Remarks, EverySentenceIsWhole) {
 }
 
 TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
-    EXPECT_EQ(said(withEverything("need")), "Counted from today 20 kg are wanted: then 4 kg or more are left in 20 of 100 "
-                                            "winters when spring forage starts, around 19 May 2027.");
+    EXPECT_EQ(said(withEverything("need")),
+              "Counted from today 20 kg are wanted: then 4 kg or more are left in 20 of 100 "
+              "winters when spring forage starts, around 19 May 2027.");
     EXPECT_EQ(said(withEverything("date-moved")),
               "The derived date of the build-up gave way to a given one and is now 19 May 2027.");
     EXPECT_EQ(said(withEverything("height-shift")),
               "For the height of the place all temperatures are shifted by -0.4 °C.");
-    EXPECT_EQ(said({"station-used", {{"place", std::string("USA, Missouri")}}}), "The climate is that of the station for USA, Missouri.");
+    EXPECT_EQ(said({"station-used", {{"place", std::string("USA, Missouri")}}}),
+              "The climate is that of the station for USA, Missouri.");
     WordStyle pounds;
     pounds.numbers.system = UnitSystem::UnitedStates;
     EXPECT_EQ(sentence({"surplus", {{"spare", kilograms(1)}, {"class", std::string("usual")}}}, pounds).toStdString(),
@@ -150,7 +154,8 @@ TEST(Remarks, WhatWasLearnedIsSaidWithItsNumbers) {
     const Remark less{"learned-use", {{"percent", 12.3}, {"class", std::string("less")}, {"winters", 3.0}}};
     EXPECT_EQ(said(less), "Over 3 winters these bees ate 12 % less than the model says; used from now on.");
     const Remark once{"learned-use", {{"percent", 12.3}, {"class", std::string("less")}, {"winters", 1.0}}};
-    EXPECT_EQ(said(once), "Over one winter these bees ate, as far as it tells, 12 % less than the model says; used from now on.");
+    EXPECT_EQ(said(once),
+              "Over one winter these bees ate, as far as it tells, 12 % less than the model says; used from now on.");
     EXPECT_EQ(said({"learned-forage", {{"days", 4.24}, {"class", std::string("later")}, {"springs", 2.0}}}),
               "Going by 2 springs, spring forage starts 4.2 days later here than the climate says; used from now on.");
 }

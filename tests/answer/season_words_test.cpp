@@ -13,7 +13,8 @@ namespace {
 
 using advice::Phase;
 
-const char* const monthNames[] = {"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"};
+const char* const monthNames[] = {"January", "February", "March",     "April",   "May",      "June",
+                                  "July",    "August",   "September", "October", "November", "December"};
 
 struct Told {
     std::string what; //!< the id of a remark, or which sentence
@@ -22,7 +23,9 @@ struct Told {
 
 // All that is told of what is to come: sentences of the answer and remarks, without those that give reasons by what was.
 std::vector<Told> toldOf(const advice::Advice& a) {
-    std::vector<Told> told{{"headline", headline(a, {}).toStdString()}, {"target", targetSentence(a, {}).toStdString()}, {"look", lookSentence(a, {}).toStdString()}};
+    std::vector<Told> told{{"headline", headline(a, {}).toStdString()},
+                           {"target", targetSentence(a, {}).toStdString()},
+                           {"look", lookSentence(a, {}).toStdString()}};
     if (a.expectedLater) told.push_back({"later", laterSentence(*a.expectedLater, {}).toStdString()});
     for (const auto* remarks : {&a.cautions, &a.goodPractice, &a.reasons})
         for (const auto& remark : *remarks) told.push_back({remark.id, sentence(remark, {}).toStdString()});
@@ -35,7 +38,10 @@ std::string withoutDays(const Told& told, Date asOf, const std::string& where) {
     std::string rest = told.words;
     for (std::smatch match; std::regex_search(rest, match, day); rest = match.prefix().str() + match.suffix().str()) {
         const auto month = std::find(std::begin(monthNames), std::end(monthNames), match[2].str());
-        const auto named = month == std::end(monthNames) ? std::nullopt : Date::of(std::stoi(match[3]), static_cast<int>(month - monthNames) + 1, std::stoi(match[1]));
+        const auto named =
+            month == std::end(monthNames)
+                ? std::nullopt
+                : Date::of(std::stoi(match[3]), static_cast<int>(month - monthNames) + 1, std::stoi(match[1]));
         EXPECT_TRUE(named && *named >= asOf) << where << told.what << ": " << told.words;
     }
     return rest;
@@ -49,20 +55,27 @@ std::set<std::string> monthsIn(const std::string& text) {
 }
 
 // Months that are named without a year belong to the half of the earth, and are not all past.
-void monthsFit(const Told& told, const std::string& rest, const advice::ColonyQuestion& q, const advice::Advice& a, const std::string& where) {
-    static const std::set<std::string> north{"July", "August", "March", "April"}, south{"January", "February", "August", "September"};
+void monthsFit(const Told& told, const std::string& rest, const advice::ColonyQuestion& q, const advice::Advice& a,
+               const std::string& where) {
+    static const std::set<std::string> north{"July", "August", "March", "April"},
+        south{"January", "February", "August", "September"};
     const auto months = monthsIn(rest);
-    for (const auto& month : months) EXPECT_TRUE((q.winter.hemisphere() == Hemisphere::North ? north : south).contains(month)) << where << told.what << ": " << told.words;
+    for (const auto& month : months)
+        EXPECT_TRUE((q.winter.hemisphere() == Hemisphere::North ? north : south).contains(month))
+            << where << told.what << ": " << told.words;
     const bool toCome = told.what == "spring-starvation" && !months.empty();
     if (!toCome) return;
     const int lastOfThem = q.winter.hemisphere() == Hemisphere::North ? 4 : 9;
-    EXPECT_TRUE(a.phase != Phase::Spring || a.asOf->month() <= lastOfThem) << where << told.what << " when its months are past";
+    EXPECT_TRUE(a.phase != Phase::Spring || a.asOf->month() <= lastOfThem)
+        << where << told.what << " when its months are past";
 }
 
 // A season is not spoken of as still to come, or as the time it is, when it is another.
 void seasonsFit(const Told& told, const std::string& rest, Phase phase, const std::string& where) {
     if (told.what == "dearth-climate" || told.what == "opening-cold") return; // they tell of the whole year
-    const auto never = [&](const char* words) { EXPECT_THAT(rest, ::testing::Not(::testing::HasSubstr(words))) << where << told.what << ": " << told.words; };
+    const auto never = [&](const char* words) {
+        EXPECT_THAT(rest, ::testing::Not(::testing::HasSubstr(words))) << where << told.what << ": " << told.words;
+    };
     if (phase == Phase::Winter || phase == Phase::Spring) never("autumn"), never("summer"), never("For winter");
     if (phase == Phase::Spring) never("in winter"), never("winter visit");
     if (phase != Phase::Summer) never("In summer");

@@ -22,10 +22,14 @@ ReferenceData with(const Moved& moved) {
 }
 
 advice::ColonyQuestion question(const char* members, const char* flow, const ReferenceData& data) {
-    const auto inWords = [](const stores::Doubt&, Place place) { return Problem{ProblemKind::Input, std::move(place), "in doubt", {}}; };
-    auto read = readQuestion(std::string(R"({"case": 1, "as_of": "2026-09-12", "hive": {"format": "langstroth-deep"}, "site": {"station": "ca-halifax", "autumn_flow": ")") +
-                                 flow + "\"}" + members + "}",
-                             "case.json", data, 0, inWords);
+    const auto inWords = [](const stores::Doubt&, Place place) {
+        return Problem{ProblemKind::Input, std::move(place), "in doubt", {}};
+    };
+    auto read = readQuestion(
+        std::string(
+            R"({"case": 1, "as_of": "2026-09-12", "hive": {"format": "langstroth-deep"}, "site": {"station": "ca-halifax", "autumn_flow": ")") +
+            flow + "\"}" + members + "}",
+        "case.json", data, 0, inWords);
     if (!read) throw std::runtime_error(describe(read.problems().front()));
     return std::move(read->question);
 }
@@ -55,8 +59,10 @@ TEST(TablesUsed, AFeederHoldsWhatItsRowSays) {
 
 bool harvestDoubted(const Moved& moved) {
     const auto data = with(moved);
-    const auto read = exchange::readCase(R"({"case": 1, "as_of": "2026-11-10", "looked_on": "2026-10-20", "hive": {"format": "langstroth-deep"},
-        "site": {"station": "ca-halifax"}, "combs": [{"capped": 0.9}, {"capped": 0.9}], "harvests": [{"date": "2026-11-03", "kg": 15}]})", "case.json", data);
+    const auto read = exchange::readCase(
+        R"({"case": 1, "as_of": "2026-11-10", "looked_on": "2026-10-20", "hive": {"format": "langstroth-deep"},
+        "site": {"station": "ca-halifax"}, "combs": [{"capped": 0.9}, {"capped": 0.9}], "harvests": [{"date": "2026-11-03", "kg": 15}]})",
+        "case.json", data);
     for (const auto& doubt : doubtsOf(read.value(), data))
         if (doubt.part == DoubtedPart::Harvest) return true;
     return false;

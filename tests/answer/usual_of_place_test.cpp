@@ -13,8 +13,10 @@ namespace {
 using winterlarder::testing::shippedData;
 
 advice::ColonyQuestion asked(const char* site, const char* more = "") {
-    const auto text = fmt::format(R"({{"case": 1, "as_of": "2026-09-12", "site": {}, "hive": {{"format": "langstroth-deep", "boxes": 1}},)"
-                                  R"("bees": {{"seams": 7}}, "combs": [{{"capped": 0.5}}]{}}})", site, more);
+    const auto text = fmt::format(
+        R"({{"case": 1, "as_of": "2026-09-12", "site": {}, "hive": {{"format": "langstroth-deep", "boxes": 1}},)"
+        R"("bees": {{"seams": 7}}, "combs": [{{"capped": 0.5}}]{}}})",
+        site, more);
     const auto read = readQuestion(text, "case", shippedData(), 0);
     EXPECT_TRUE(read) << text;
     return read->question;

@@ -29,7 +29,8 @@ using invented::colony;
 class Forms : public invented::WindowDesk {
 protected:
     static bool takesFocus(const QWidget* widget) {
-        return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && !widget->focusProxy() && !widget->objectName().startsWith(QStringLiteral("qt_"));
+        return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && !widget->focusProxy() &&
+               !widget->objectName().startsWith(QStringLiteral("qt_"));
     }
     //! Names of all that takes the focus; a failure for each without one.
     static std::multiset<QString> namesIn(QWidget* dialog, const char* what) {
@@ -38,7 +39,8 @@ protected:
             if (!takesFocus(widget)) continue;
             auto* spoken = QAccessible::queryAccessibleInterface(widget);
             const QString name = spoken ? spoken->text(QAccessible::Name) : QString();
-            EXPECT_FALSE(name.isEmpty()) << widget->metaObject()->className() << " in " << widget->parentWidget()->metaObject()->className() << " of " << what;
+            EXPECT_FALSE(name.isEmpty()) << widget->metaObject()->className() << " in "
+                                         << widget->parentWidget()->metaObject()->className() << " of " << what;
             names.insert(name);
         }
         EXPECT_FALSE(names.empty()) << what << " has nothing to type into";
@@ -50,7 +52,8 @@ protected:
         auto* first = dialog->nextInFocusChain();
         for (auto* at = first; at && !reached.count(at); at = at->nextInFocusChain()) reached.insert(at);
         for (auto* widget : dialog->findChildren<QWidget*>())
-            if (takesFocus(widget) && (widget->focusPolicy() & Qt::TabFocus)) EXPECT_TRUE(reached.count(widget)) << widget->metaObject()->className() << " of " << what;
+            if (takesFocus(widget) && (widget->focusPolicy() & Qt::TabFocus))
+                EXPECT_TRUE(reached.count(widget)) << widget->metaObject()->className() << " of " << what;
     }
     //! Letters that press, focus or open something now, and what.
     static std::multimap<QChar, QString> lettersIn(QWidget* in) {
@@ -94,7 +97,8 @@ protected:
             if (!choice->isVisible()) continue;
             auto* spoken = QAccessible::queryAccessibleInterface(choice);
             const bool labelled = !spoken->relations(QAccessible::Label).empty();
-            EXPECT_TRUE(labelled || !spoken->text(QAccessible::Description).isEmpty()) << choice->currentText().toStdString() << " of " << what;
+            EXPECT_TRUE(labelled || !spoken->text(QAccessible::Description).isEmpty())
+                << choice->currentText().toStdString() << " of " << what;
         }
     }
     //! Where the Tab key comes on its way round the window, pressed and not followed through the chain: a key may be held up where that
@@ -175,10 +179,12 @@ TEST_F(Forms, TheTabKeyComesRoundEveryPageOfAColony) {
     for (int page = 0; page < pages->count(); ++page) {
         pages->setCurrentIndex(page);
         const auto walked = pressedThrough(window.yardPane());
-        EXPECT_EQ(QApplication::focusWidget(), window.yardPane()) << "held up on " << pages->tabText(page).toStdString();
+        EXPECT_EQ(QApplication::focusWidget(), window.yardPane())
+            << "held up on " << pages->tabText(page).toStdString();
         for (auto* widget : window.findChildren<QWidget*>())
             if (takesFocus(widget) && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus))
-                EXPECT_NE(std::find(walked.begin(), walked.end(), widget), walked.end()) << widget->metaObject()->className() << " of " << pages->tabText(page).toStdString();
+                EXPECT_NE(std::find(walked.begin(), walked.end(), widget), walked.end())
+                    << widget->metaObject()->className() << " of " << pages->tabText(page).toStdString();
     }
 }
 
@@ -188,8 +194,10 @@ TEST_F(Forms, TheTabKeyGoesAsThePageIsRead) {
     QStringList names;
     for (auto* widget : pressedThrough(window.yardPane())) names << widget->accessibleName();
     qsizetype last = -1;
-    for (const char* next : {"The yard and its colonies", "Why? Reasons and cautions with their sources", "Winter picture: stores through the winter", "Show: leave as it is",
-                             "Keep the picture or its numbers", "The combs of the hive", "Share of the comb: capped", "How the bees were counted", "Day asked about"}) {
+    for (const char* next :
+         {"The yard and its colonies", "Why? Reasons and cautions with their sources",
+          "Winter picture: stores through the winter", "Show: leave as it is", "Keep the picture or its numbers",
+          "The combs of the hive", "Share of the comb: capped", "How the bees were counted", "Day asked about"}) {
         const auto at = names.indexOf(QLatin1String(next));
         EXPECT_GT(at, last) << next << " in " << names.join(QStringLiteral(", ")).toStdString();
         last = at;
@@ -199,12 +207,14 @@ TEST_F(Forms, TheTabKeyGoesAsThePageIsRead) {
 TEST_F(Forms, ABoxAddedIsReachedWithTheOthers) {
     answerSlowly();
     open({colony("Apple")});
-    auto* form = askForHive(&window, window.yard(), {.colony = entry().id, .date = invented::day("2026-09-14"), .hive = entry().record.hive});
+    auto* form = askForHive(&window, window.yard(),
+                            {.colony = entry().id, .date = invented::day("2026-09-14"), .hive = entry().record.hive});
     auto* boxes = form->findChild<BoxesField*>();
     QWidget* at = boxes->findChild<QPushButton*>();
     QTest::mouseClick(at, Qt::LeftButton);
     QApplication::processEvents();
-    for (const char* next : {"Format of box 2 from the floor", "Combs in box 2", "Box 2 is a super", "Take box 2 off", "Format of box 1 from the floor"}) {
+    for (const char* next : {"Format of box 2 from the floor", "Combs in box 2", "Box 2 is a super", "Take box 2 off",
+                             "Format of box 1 from the floor"}) {
         do at = at->nextInFocusChain();
         while (!takesFocus(at));
         EXPECT_EQ(at->accessibleName().toStdString(), next);
@@ -218,7 +228,8 @@ TEST_F(Forms, AFieldWithoutANameWouldBeFound) {
     bare.show();
     auto* spoken = QAccessible::queryAccessibleInterface(bare.findChild<QLineEdit*>());
     ASSERT_NE(spoken, nullptr);
-    EXPECT_TRUE(spoken->text(QAccessible::Name).isEmpty()) << "names are not made up by the toolkit, so the walks above can fail";
+    EXPECT_TRUE(spoken->text(QAccessible::Name).isEmpty())
+        << "names are not made up by the toolkit, so the walks above can fail";
 }
 
 TEST_F(Forms, EveryMenuIsOpenedByAKeyAndNoKeyServesTwo) {
@@ -233,10 +244,12 @@ TEST_F(Forms, EveryMenuIsOpenedByAKeyAndNoKeyServesTwo) {
             const auto at = action->text().indexOf(QLatin1Char('&'));
             if (at >= 0) {
                 const QChar letter = action->text().at(at + 1).toLower();
-                EXPECT_TRUE(letters.emplace(letter, action->text()).second) << action->text().toStdString() << " and " << letters[letter].toStdString();
+                EXPECT_TRUE(letters.emplace(letter, action->text()).second)
+                    << action->text().toStdString() << " and " << letters[letter].toStdString();
             }
             for (const auto& key : action->shortcuts())
-                EXPECT_TRUE(shortcuts.emplace(key.toString(), action->text()).second) << action->text().toStdString() << " and " << shortcuts[key.toString()].toStdString();
+                EXPECT_TRUE(shortcuts.emplace(key.toString(), action->text()).second)
+                    << action->text().toStdString() << " and " << shortcuts[key.toString()].toStdString();
         }
     }
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is asked after a death, and what is said of a followed winter in sections.
-#include "app/every_form.h"
 #include "answer/dead_hive.h"
+#include "app/every_form.h"
 #include "dialogs/why_window.h"
 #include "models/follow_sections.h"
 #include "models/words.h"
@@ -70,7 +70,8 @@ TEST_F(AfterDeath, TheQuestionsAreAskedOnlyWhereItIsDeadAndMayStayOpen) {
 TEST_F(AfterDeath, OfALivingColonyNothingIsKeptOfThem) {
     answerSlowly();
     open({invented::colony("Pear")});
-    auto* form = askForOutcome(&window, window.yard(), {.colony = entry().id, .date = day("2026-09-14"), .alive = false, .queen = true});
+    auto* form = askForOutcome(&window, window.yard(),
+                               {.colony = entry().id, .date = day("2026-09-14"), .alive = false, .queen = true});
     EXPECT_EQ(question(form, "queen")->currentData().toInt(), 1);
     alive(form)->click();
     write(form);
@@ -90,7 +91,8 @@ TEST_F(AfterDeath, ThePageAndWhySayWhatTheAnswersPointTo) {
     const QString page = panel();
     EXPECT_TRUE(page.contains(QStringLiteral("Bees head down in the cells: they starved"))) << page.toStdString();
     EXPECT_FALSE(page.contains(text::deathQuestion("heads_in_cells"))) << "it was answered";
-    for (const char* open : {"food_left", "mites_on_floor", "brood_pattern", "queen"}) EXPECT_TRUE(page.contains(text::deathQuestion(open))) << open;
+    for (const char* open : {"food_left", "mites_on_floor", "brood_pattern", "queen"})
+        EXPECT_TRUE(page.contains(text::deathQuestion(open))) << open;
     EXPECT_TRUE(why().contains(QStringLiteral("Bees head down in the cells: they starved"))) << why().toStdString();
 }
 
@@ -109,15 +111,21 @@ TEST_F(AfterDeath, AFollowedWinterIsToldInTheWordsOfTheTrade) {
     f.expectedLater.reset();
     f.now.reserveBy = {today + 30, today + 50, {}};
     EXPECT_FALSE(said().contains(QStringLiteral("To feed")));
-    EXPECT_TRUE(said().contains(QStringLiteral("It falls below %1 from ").arg(words::amount(winter.colony.question->reserve)))) << said().toStdString();
+    EXPECT_TRUE(
+        said().contains(QStringLiteral("It falls below %1 from ").arg(words::amount(winter.colony.question->reserve))))
+        << said().toStdString();
     EXPECT_TRUE(said().contains(QStringLiteral("Spring forage starts around")));
     f.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = today + 27};
     f.feed->lots = {{today + 20, day("2027-02-09"), kilograms(2.5)}};
     f.expectedLater = tracking::LaterFeed{{}, {kilograms(0), kilograms(1.5), kilograms(4)}, today + 40, today + 90};
     EXPECT_TRUE(said().contains(QStringLiteral("of fondant touching the cluster"))) << said().toStdString();
     EXPECT_TRUE(said().contains(QStringLiteral("It is wanted by 16 Feb"))) << said().toStdString();
-    EXPECT_TRUE(said().contains(QStringLiteral("up to %1 of fondant, more likely %2").arg(text::amount(kilograms(4), words::style()), text::amount(kilograms(1.5), words::style())))) << said().toStdString();
-    for (const char* word : {"reserve is touched", "irst forage", "begin by", "go on until"}) EXPECT_FALSE(said().contains(QLatin1String(word))) << word;
+    EXPECT_TRUE(said().contains(
+        QStringLiteral("up to %1 of fondant, more likely %2")
+            .arg(text::amount(kilograms(4), words::style()), text::amount(kilograms(1.5), words::style()))))
+        << said().toStdString();
+    for (const char* word : {"reserve is touched", "irst forage", "begin by", "go on until"})
+        EXPECT_FALSE(said().contains(QLatin1String(word))) << word;
 }
 
 TEST_F(AfterDeath, GoodPracticeOfAFollowedWinterStandsBehindTheButton) {

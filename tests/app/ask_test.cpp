@@ -72,7 +72,8 @@ TEST_F(AskedBack, ARowAsksWithAButtonForEachAnswerOrAField) {
     AskRow row;
     std::vector<std::pair<AskKind, double>> told;
     QObject::connect(&row, &AskRow::answered, [&](AskKind kind, double value) { told.emplace_back(kind, value); });
-    for (const auto kind : {AskKind::Queen, AskKind::Mites, AskKind::FedOrTreated, AskKind::SuperFor, AskKind::FlowToCome, AskKind::WinterVisits, AskKind::FoodBesideBees}) {
+    for (const auto kind : {AskKind::Queen, AskKind::Mites, AskKind::FedOrTreated, AskKind::SuperFor,
+                            AskKind::FlowToCome, AskKind::WinterVisits, AskKind::FoodBesideBees}) {
         row.show(advice::Ask{kind, 1}, invented::shipped().get());
         EXPECT_FALSE(row.isHidden());
         const auto choices = choicesOf(kind);

@@ -32,8 +32,9 @@ TEST(Asked, ASentenceIsTheSameWithAndWithoutItsMarks) {
 }
 
 TEST(Asked, PartsKeepTheirOrderAndNothingIsLost) {
-    const auto parts = text::partsOf(QStringLiteral("about ") + text::askably(AskedNumber::Stores, QStringLiteral("9 kg")) + QStringLiteral(", ") +
-                                     text::askably(AskedNumber::Need, QStringLiteral("20 kg")));
+    const auto parts =
+        text::partsOf(QStringLiteral("about ") + text::askably(AskedNumber::Stores, QStringLiteral("9 kg")) +
+                      QStringLiteral(", ") + text::askably(AskedNumber::Need, QStringLiteral("20 kg")));
     ASSERT_EQ(parts.size(), 4U);
     EXPECT_EQ(parts[1].text, QStringLiteral("9 kg"));
     EXPECT_EQ(parts[1].number, AskedNumber::Stores);
@@ -63,7 +64,8 @@ TEST(UseParts, AreSummedToFirstForage) {
         all += use.adults + use.broodWarmth + use.broodFood;
     }
     EXPECT_NEAR((parts->adults + parts->broodWarmth + parts->broodFood).value(), all / 1000, 1e-9);
-    EXPECT_NEAR((parts->adults + parts->broodWarmth + parts->broodFood).value(), answer->answer.advice.use->typical.value(), 0.15 * answer->answer.advice.use->typical.value())
+    EXPECT_NEAR((parts->adults + parts->broodWarmth + parts->broodFood).value(),
+                answer->answer.advice.use->typical.value(), 0.15 * answer->answer.advice.use->typical.value())
         << "means by cause and the median of the whole tell of the same winters";
     EXPECT_FALSE(usePartsOf({}, answer->answer.advice.season));
 }
@@ -78,7 +80,8 @@ TEST_F(WindowDesk, AClickOnANumberTellsHowItWasGot) {
     ASSERT_NE(sentence, nullptr);
     QSignalSpy asked(sentence, &AskableLabel::numberClicked);
     // Across the sentence, as a pointer would find the first number.
-    for (int x = 2; x < sentence->width() && asked.isEmpty(); x += 6) QTest::mouseClick(sentence, Qt::LeftButton, {}, QPoint(x, sentence->fontMetrics().height() / 2));
+    for (int x = 2; x < sentence->width() && asked.isEmpty(); x += 6)
+        QTest::mouseClick(sentence, Qt::LeftButton, {}, QPoint(x, sentence->fontMetrics().height() / 2));
     ASSERT_FALSE(asked.isEmpty()) << sentence->said().toStdString();
     auto* grounds = window.colonyView()->grounds();
     ASSERT_NE(grounds, nullptr);

@@ -20,7 +20,8 @@ using invented::WindowDesk;
 namespace {
 
 bool tellsOurs(const QString& said, const char* what) {
-    return said.contains(QString::fromUtf8(what)) && said.contains(QStringLiteral("This is an error of Winterlarder, not of yours"));
+    return said.contains(QString::fromUtf8(what)) &&
+           said.contains(QStringLiteral("This is an error of Winterlarder, not of yours"));
 }
 
 } // namespace
@@ -40,7 +41,8 @@ TEST_F(WindowDesk, AnErrorInOnePastWinterIsToldAsOursAndLeavesItOut) {
     answerReally();
     window.followWinters({1, 0}, 1);
     open({colony("A")});
-    window.yard()->apply(book::SingleEdit(book::AddWinterOutcome{{.colony = entry().id, .date = invented::day("2027-04-15"), .alive = true, .coveredCombs = 7}}));
+    window.yard()->apply(book::SingleEdit(book::AddWinterOutcome{
+        {.colony = entry().id, .date = invented::day("2027-04-15"), .alive = true, .coveredCombs = 7}}));
     settle();
     window.banner()->dismiss(QStringLiteral("problems"));
     window.yard()->showDay(invented::day("2027-09-14"));
@@ -54,13 +56,17 @@ TEST_F(WindowDesk, AnErrorInOnePastWinterIsToldAsOursAndLeavesItOut) {
 TEST_F(WindowDesk, PastWintersThatCannotBeLookedAtAreSaid) {
     open({colony("A")});
     window.yard()->takePastFailure();
-    EXPECT_TRUE(window.colonyView()->story()->past()->said().startsWith(QStringLiteral("Past winters could not be looked at"))) << window.colonyView()->story()->past()->said().toStdString();
+    EXPECT_TRUE(
+        window.colonyView()->story()->past()->said().startsWith(QStringLiteral("Past winters could not be looked at")))
+        << window.colonyView()->story()->past()->said().toStdString();
 }
 
 TEST_F(WindowDesk, ALogThatBreaksIsToldAsOursAndReadNoLonger) {
     open({colony("A")});
     const auto broken = [](const std::string&, const exchange::ScaleLogOptions&, const answer::ScaleClocks&,
-                           const std::stop_token&) -> Outcome<std::shared_ptr<const answer::ScaleAnswer>> { throw std::logic_error("no such log"); };
+                           const std::stop_token&) -> Outcome<std::shared_ptr<const answer::ScaleAnswer>> {
+        throw std::logic_error("no such log");
+    };
     ScaleLogDialog dialog(window.yard(), entry().id, file(), nullptr, broken);
     ASSERT_TRUE(invented::waitFor([&] { return dialog.idle(); }));
     EXPECT_TRUE(tellsOurs(dialog.said(), "no such log")) << dialog.said().toStdString();
@@ -83,7 +89,10 @@ public:
         ++recalls;
         throw std::logic_error("winters that are gone");
     }
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs) const override { return yard; }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard,
+                                          advice::MovingCombs) const override {
+        return yard;
+    }
     mutable std::atomic<int> recalls{0};
 
 private:
@@ -117,7 +126,8 @@ TEST_F(WindowDesk, AnErrorWhileWintersAreMadeAgainIsToldOnceAsOursAndWaitedForNo
 // The clock shows no day of the calendar by the time the file is written.
 TEST(BackgroundErrors, AnErrorWhileACalendarIsMadeIsToldOnceAsOursAndWaitedForNoLonger) {
     const QTemporaryDir folder;
-    const QString file = folder.filePath(QStringLiteral("yard.larder")), to = folder.filePath(QStringLiteral("due.ics"));
+    const QString file = folder.filePath(QStringLiteral("yard.larder")),
+                  to = folder.filePath(QStringLiteral("due.ics"));
     { const auto made = invented::bookOf(file, {colony("A")}); }
     const auto seconds = std::make_shared<std::atomic<std::int64_t>>(1789000000);
     auto clock = invented::scribe();
@@ -151,7 +161,9 @@ TEST_F(WindowDesk, ACalendarSaysWhichColonyItLeavesOutAndWhy) {
     ASSERT_TRUE(invented::waitFor([&] { return !window.banner()->said(QStringLiteral("calendar")).isEmpty(); }));
     const QString said = window.banner()->said(QStringLiteral("calendar"));
     EXPECT_TRUE(QFile::exists(to));
-    EXPECT_TRUE(said.contains(QStringLiteral("\nA: ")) && said.contains(QStringLiteral("\nB: ")) && said.contains(QStringLiteral("not worked out"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("\nA: ")) && said.contains(QStringLiteral("\nB: ")) &&
+                said.contains(QStringLiteral("not worked out")))
+        << said.toStdString();
 }
 
 } // namespace winterlarder::desk

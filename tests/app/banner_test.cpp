@@ -17,7 +17,9 @@ protected:
         QTest::qWait(20);
         std::map<const QWidget*, QRect> places;
         for (const auto* each : window.findChildren<QWidget*>())
-            if (each->isVisible() && each != window.banner()->notices() && !window.banner()->notices()->isAncestorOf(each)) places[each] = QRect(each->mapTo(&window, QPoint(0, 0)), each->size());
+            if (each->isVisible() && each != window.banner()->notices() &&
+                !window.banner()->notices()->isAncestorOf(each))
+                places[each] = QRect(each->mapTo(&window, QPoint(0, 0)), each->size());
         return places;
     }
     QPushButton* putAway() {
@@ -32,13 +34,15 @@ TEST_F(Notices, ComeAndGoWithoutAnythingElseMoving) {
     open({colony("Apple"), colony("Pear", 3)});
     const auto before = places();
     ASSERT_GT(before.size(), 40U);
-    emit window.book()->noticed({QStringLiteral("A backup was made."), QStringLiteral("Another program had the book open.")});
+    emit window.book()->noticed(
+        {QStringLiteral("A backup was made."), QStringLiteral("Another program had the book open.")});
     auto* notices = window.banner()->notices();
     ASSERT_TRUE(notices->isVisible());
     EXPECT_EQ(places(), before) << "it lies over the page";
     const QRect there(notices->mapTo(&window, QPoint(0, 0)), notices->size());
     EXPECT_TRUE(window.rect().contains(there));
-    EXPECT_GE(there.left(), window.colonyView()->mapTo(&window, QPoint(0, 0)).x() - 18) << "over the page, not over the yard";
+    EXPECT_GE(there.left(), window.colonyView()->mapTo(&window, QPoint(0, 0)).x() - 18)
+        << "over the page, not over the yard";
     EXPECT_GE(notices->findChild<QLabel*>()->height(), 2 * window.fontMetrics().height()) << "both lines can be read";
     ASSERT_NE(putAway(), nullptr);
     window.yardPane()->setFocus();
@@ -52,7 +56,8 @@ TEST_F(Notices, ComeAndGoWithoutAnythingElseMoving) {
 TEST_F(Notices, ArePutAwayByTheKeyboardAndStayInAWindowMadeSmaller) {
     answerSlowly();
     open({colony("Apple")});
-    window.banner()->showMessage(QStringLiteral("notices"), QString(QStringLiteral("Something long was said here. ")).repeated(12));
+    window.banner()->showMessage(QStringLiteral("notices"),
+                                 QString(QStringLiteral("Something long was said here. ")).repeated(12));
     window.resize(1000, 640);
     QTest::qWait(20);
     auto* notices = window.banner()->notices();
@@ -89,11 +94,13 @@ TEST_F(Notices, WhatIsOnlyMentionedGoesByItselfAndNothingElseDoes) {
 TEST_F(Notices, WhatLastsStandsAboveEverything) {
     answerSlowly();
     open({colony("Apple")});
-    window.banner()->showMessage(QStringLiteral("access"), QStringLiteral("The book is open elsewhere."), {}, Banner::Closing::WhenDismissed);
+    window.banner()->showMessage(QStringLiteral("access"), QStringLiteral("The book is open elsewhere."), {},
+                                 Banner::Closing::WhenDismissed);
     QTest::qWait(20);
     EXPECT_FALSE(window.banner()->notices()->isVisible());
     ASSERT_TRUE(window.banner()->isVisible());
-    EXPECT_LE(window.banner()->mapTo(&window, QPoint(0, window.banner()->height())).y(), window.colonyView()->mapTo(&window, QPoint(0, 0)).y());
+    EXPECT_LE(window.banner()->mapTo(&window, QPoint(0, window.banner()->height())).y(),
+              window.colonyView()->mapTo(&window, QPoint(0, 0)).y());
     EXPECT_EQ(putAway(), nullptr);
     window.banner()->dismiss(QStringLiteral("access"));
     EXPECT_FALSE(window.banner()->isVisible());

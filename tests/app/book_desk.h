@@ -16,11 +16,11 @@ namespace winterlarder::desk::invented {
 
 //! Somebody whose clock stands still, on a day after all that the tests write down unless another is said.
 inline Scribe scribe(const char* who = "keeper", Date today = day("2028-06-01")) {
-    return {QString::fromLatin1(who), QStringLiteral("test"), [] { return std::int64_t(1789000000); }, [today] { return today; }};
+    return {QString::fromLatin1(who), QStringLiteral("test"), [] { return std::int64_t(1789000000); },
+            [today] { return today; }};
 }
 
-template <class Done>
-bool waitFor(Done done) {
+template <class Done> bool waitFor(Done done) {
     for (int i = 0; i < 8000 && !done(); ++i) QTest::qWait(5);
     return done();
 }
@@ -34,7 +34,8 @@ inline book::Book bookOf(const QString& file, const std::vector<book::ColonyCase
 
 //! A yard without a book shows one colony more.
 inline ColonyId add(Yard& yard, const book::ColonyCase& record) {
-    YardReading reading{.whole = true, .day = record.asOf, .yards = {}, .shown = {}, .colonies = {}, .open = {}, .problems = {}};
+    YardReading reading{
+        .whole = true, .day = record.asOf, .yards = {}, .shown = {}, .colonies = {}, .open = {}, .problems = {}};
     std::int64_t number = 0;
     for (const auto& colony : yard.colonies()) {
         reading.colonies.emplace_back(colony.id, colony.record);
@@ -55,7 +56,9 @@ protected:
     }
     QString file(const char* name = "yard.larder") const { return folder.filePath(QString::fromLatin1(name)); }
     void open(const std::vector<book::ColonyCase>& cases) {
-        book.create(file(), [cases](book::YardId nextYard, book::ColonyId nextColony) { return entriesOfCases(cases, nextYard, nextColony); });
+        book.create(file(), [cases](book::YardId nextYard, book::ColonyId nextColony) {
+            return entriesOfCases(cases, nextYard, nextColony);
+        });
         settle();
         ASSERT_TRUE(book.isOpen());
         ASSERT_EQ(yard.colonies().size(), cases.size());
@@ -68,7 +71,8 @@ protected:
     const ColonyEntry& first() const { return yard.colonies().front(); }
     //! The case as another program would read it from the file now.
     book::ColonyCase onDisk() {
-        auto other = book::Book::open(file().toStdString(), *shipped(), {scribe("other").opener(), book::OpenFor::Reading});
+        auto other =
+            book::Book::open(file().toStdString(), *shipped(), {scribe("other").opener(), book::OpenFor::Reading});
         EXPECT_TRUE(other.ok());
         auto record = book::caseOf(*other, first().id, day("2026-09-14"));
         EXPECT_TRUE(record.ok());

@@ -10,7 +10,8 @@ namespace winterlarder::desk {
 namespace {
 
 hanging::Desk twoBoxes() {
-    return {std::vector<book::CombRecord>(4, invented::comb(0.8, 0.1, 0, 0.05)), {{"a", hanging::frame().outline, millimetres(35), {1000}, 2}, hanging::frame()}};
+    return {std::vector<book::CombRecord>(4, invented::comb(0.8, 0.1, 0, 0.05)),
+            {{"a", hanging::frame().outline, millimetres(35), {1000}, 2}, hanging::frame()}};
 }
 
 } // namespace
@@ -27,11 +28,13 @@ TEST(CombDrawingSpeaks, EachCombAndEachZoneIsReachedAndSaysItsShare) {
         EXPECT_EQ(comb->parent(), list);
         EXPECT_EQ(list->indexOfChild(comb), i);
         EXPECT_EQ(comb->role(), QAccessible::ListItem);
-        EXPECT_EQ(comb->text(QAccessible::Name).toStdString(), "Comb " + std::to_string(i % 2 + 1) + " of box " + std::to_string(i / 2 + 1));
+        EXPECT_EQ(comb->text(QAccessible::Name).toStdString(),
+                  "Comb " + std::to_string(i % 2 + 1) + " of box " + std::to_string(i / 2 + 1));
         EXPECT_TRUE(comb->text(QAccessible::Description).contains(QStringLiteral("capped 80 %")));
         EXPECT_FALSE(comb->rect().isEmpty());
         ASSERT_EQ(comb->childCount(), 4);
-        const QStringList values{QStringLiteral("80 %"), QStringLiteral("10 %"), QStringLiteral("0 %"), QStringLiteral("5 %")};
+        const QStringList values{QStringLiteral("80 %"), QStringLiteral("10 %"), QStringLiteral("0 %"),
+                                 QStringLiteral("5 %")};
         for (int zone = 0; zone < 4; ++zone) {
             auto* slider = comb->child(zone);
             ASSERT_NE(slider, nullptr);

@@ -15,7 +15,8 @@ namespace {
 using hanging::Desk;
 
 std::vector<book::CombRecord> four() {
-    return {invented::comb(0.8, 0.1, 0, 0), invented::comb(0.3, 0.1, 0.3, 0.1), invented::comb(0.5, 0, 0, 0), hanging::unseen()};
+    return {invented::comb(0.8, 0.1, 0, 0), invented::comb(0.3, 0.1, 0.3, 0.1), invented::comb(0.5, 0, 0, 0),
+            hanging::unseen()};
 }
 
 } // namespace
@@ -58,7 +59,8 @@ TEST(CombDrawing, TheHandNeverLeavesSharesThatSumToMoreThanOne) {
 TEST(CombDrawing, APickedZoneIsDrawnFromAnywhereInTheComb) {
     Desk desk({invented::comb(0, 0, 0, 0)}, {hanging::frame()});
     desk.drag(desk.place(0, 0.3, 0.3), desk.place(0, 0.3, 0.6));
-    EXPECT_NEAR(shareOf(desk.record(0), Zone::Capped), 0.6 + 0.16 * (1.0 / 3 - 0.09), 0.03) << "the arch goes through the pointer";
+    EXPECT_NEAR(shareOf(desk.record(0), Zone::Capped), 0.6 + 0.16 * (1.0 / 3 - 0.09), 0.03)
+        << "the arch goes through the pointer";
 }
 
 TEST(CombDrawing, AClickChangesNothing) {
@@ -146,7 +148,8 @@ TEST(CombDrawing, EachCombSaysItsKilogramsWithTheirSpread) {
     EXPECT_EQ(drawn[0].kilograms.toStdString(), "2.2 kg (1.8\u20132.7)");
     auto narrow = four();
     narrow[0].measured = true;
-    EXPECT_EQ(drawnCombs(narrow, {hanging::frame()}, 0.65, hanging::spreads())[0].kilograms.toStdString(), "2.2 kg (1.9\u20132.6)");
+    EXPECT_EQ(drawnCombs(narrow, {hanging::frame()}, 0.65, hanging::spreads())[0].kilograms.toStdString(),
+              "2.2 kg (1.9\u20132.6)");
     EXPECT_TRUE(drawn[3].spoken.contains(QStringLiteral("not looked at"))) << drawn[3].spoken.toStdString();
 }
 
@@ -166,7 +169,8 @@ TEST(ZoneLegend, AClickPicks) {
     ZoneLegend legend;
     legend.resize(legend.sizeHint());
     QSignalSpy picked(&legend, &ZoneLegend::picked);
-    QTest::mouseClick(static_cast<QWidget*>(&legend), Qt::LeftButton, {}, legend.placeOf(CombField::Brood).center().toPoint());
+    QTest::mouseClick(static_cast<QWidget*>(&legend), Qt::LeftButton, {},
+                      legend.placeOf(CombField::Brood).center().toPoint());
     ASSERT_EQ(picked.size(), 1);
     EXPECT_EQ(picked[0][0].value<CombField>(), CombField::Brood);
 }

@@ -35,7 +35,9 @@ protected:
         entry.drawing()->setFocus();
         QTest::qWait(1);
     }
-    const book::CombRecord& comb(std::size_t place) { return std::get<std::vector<book::CombRecord>>(record.combs)[place]; }
+    const book::CombRecord& comb(std::size_t place) {
+        return std::get<std::vector<book::CombRecord>>(record.combs)[place];
+    }
     book::ColonyCase record;
     AnsweredPointer answered;
     CombEntry entry;
@@ -45,10 +47,12 @@ TEST_F(Entry, DrawingStripFieldsAndLegendShowTheSame) {
     QTest::keyClicks(static_cast<QWidget*>(entry.drawing()), QStringLiteral("b2"));
     EXPECT_NEAR(shareOf(comb(0), Zone::Brood), 0.2, 1e-9);
     EXPECT_EQ(entry.fields()->share(Zone::Brood)->value(), 20);
-    QTest::mouseClick(static_cast<QWidget*>(entry.strip()), Qt::LeftButton, {}, entry.strip()->slab(2).center().toPoint());
+    QTest::mouseClick(static_cast<QWidget*>(entry.strip()), Qt::LeftButton, {},
+                      entry.strip()->slab(2).center().toPoint());
     EXPECT_EQ(entry.drawing()->chosen(), 2);
     EXPECT_EQ(entry.fields()->share(Zone::Capped)->value(), 30);
-    QTest::mouseClick(static_cast<QWidget*>(entry.legend()), Qt::LeftButton, {}, entry.legend()->placeOf(CombField::Open).center().toPoint());
+    QTest::mouseClick(static_cast<QWidget*>(entry.legend()), Qt::LeftButton, {},
+                      entry.legend()->placeOf(CombField::Open).center().toPoint());
     EXPECT_EQ(entry.drawing()->picked(), CombField::Open);
     entry.fields()->share(Zone::Open)->setValue(25);
     EXPECT_NEAR(shareOf(comb(2), Zone::Open), 0.25, 1e-9);
@@ -74,7 +78,8 @@ TEST_F(Entry, NumbersFollowTheHandWhileItDrags) {
 TEST_F(Entry, CombsAreShownBeforeAnyAnswer) {
     entry.show(record, nullptr, *invented::shipped(), true);
     ASSERT_EQ(entry.drawing()->combs().size(), 4U);
-    EXPECT_TRUE(entry.drawing()->combs()[0].kilograms.startsWith(QStringLiteral("2."))) << entry.drawing()->combs()[0].kilograms.toStdString();
+    EXPECT_TRUE(entry.drawing()->combs()[0].kilograms.startsWith(QStringLiteral("2.")))
+        << entry.drawing()->combs()[0].kilograms.toStdString();
 }
 
 TEST_F(Entry, KilogramsFollowBeforeTheAnswerDoes) {
@@ -116,7 +121,8 @@ TEST_F(Entry, ACombIsMeasuredOnAPhotograph) {
     window->openPicture(path);
     ASSERT_TRUE(invented::waitFor([window] { return window->idle(); }));
     window->showStep(PhotographWindow::Step::Trace);
-    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit window->view()->pointAdded(at);
+    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)})
+        emit window->view()->pointAdded(at);
     QTest::mouseClick(button(window, "Take these shares"), Qt::LeftButton);
     ASSERT_EQ(measured.size(), 1);
     EXPECT_EQ(measured[0][0].toInt(), 1);
@@ -135,7 +141,8 @@ TEST(DrawnCombs, KilogramsAreThoseOfTheAnswer) {
     inSuper.inSuper = true;
     record.combs = std::vector{other, wide, inSuper, invented::comb(0.5, 0.1, 0.2, 0.1)};
     ASSERT_NE(invented::shipped()->format(*other.format), nullptr);
-    ASSERT_NE(invented::shipped()->format(*other.format)->pitch.value(), invented::shipped()->format("langstroth-deep")->pitch.value());
+    ASSERT_NE(invented::shipped()->format(*other.format)->pitch.value(),
+              invented::shipped()->format("langstroth-deep")->pitch.value());
     const CoreAdviser adviser(invented::shipped(), {1, 20}, 1);
     const auto answered = adviser.answer(record, 0, {}).value();
     CombTableModel table;
@@ -145,7 +152,8 @@ TEST(DrawnCombs, KilogramsAreThoseOfTheAnswer) {
     for (int row = 0; row < 4; ++row) {
         const auto& each = drawn[static_cast<std::size_t>(row)];
         auto inTable = table.index(row, CombTableModel::HoneyColumn).data().toString();
-        EXPECT_EQ(each.kilograms, inTable.replace(QStringLiteral(" to "), QStringLiteral("\u2013"))) << "comb " << row + 1;
+        EXPECT_EQ(each.kilograms, inTable.replace(QStringLiteral(" to "), QStringLiteral("\u2013")))
+            << "comb " << row + 1;
         EXPECT_EQ(redrawn(each, each.record).kilograms, each.kilograms) << "while it is dragged, comb " << row + 1;
     }
     auto narrow = drawn[1].record;

@@ -14,8 +14,10 @@ namespace winterlarder::desk {
 class Fields : public testing::Test {
 protected:
     Fields() {
-        fields.show(drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front(), false);
-        QObject::connect(&fields, &CombFields::combEdited, &fields, [this](const book::CombRecord& comb) { wishes.push_back(comb); });
+        fields.show(drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front(),
+                    false);
+        QObject::connect(&fields, &CombFields::combEdited, &fields,
+                         [this](const book::CombRecord& comb) { wishes.push_back(comb); });
     }
     CombFields fields;
     std::vector<book::CombRecord> wishes;
@@ -41,7 +43,8 @@ TEST_F(Fields, HowItWasSeenIsChosen) {
 }
 
 TEST_F(Fields, ShowingIsNoWish) {
-    fields.show(drawnCombs({invented::comb(0.2, 0, 0.4, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front(), true);
+    fields.show(drawnCombs({invented::comb(0.2, 0, 0.4, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front(),
+                true);
     EXPECT_TRUE(wishes.empty());
     EXPECT_EQ(fields.share(Zone::Brood)->value(), 40);
     fields.show(std::nullopt, true);

@@ -84,7 +84,8 @@ TEST(CombLayout, WordsBelowTheCombsHaveRoomBesideEachOther) {
     const double height = heightFor(places, 450, words);
     EXPECT_GT(rowsIn(places, {450, height}, words).size(), 1U);
     for (const auto& slot : layOut(places, {450, height}, words)) EXPECT_GE(slot.words.width(), words.widest);
-    EXPECT_EQ(rowsIn(places, {760, heightFor(places, 760, words)}, words).size(), 1U) << "where there is room the row stays whole";
+    EXPECT_EQ(rowsIn(places, {760, heightFor(places, 760, words)}, words).size(), 1U)
+        << "where there is room the row stays whole";
 }
 
 TEST(CombLayout, BesideInAShorterRowIsItsLast) {

@@ -72,11 +72,14 @@ RC_GTEST_PROP(CombLevels, AnEdgeGoesThroughTheShareItHas, ()) {
     filling.brood = std::max(filling.brood, 0.02);
     const CombLevels levels(outline, filling);
     const double x = 0.1;
-    RC_ASSERT(std::abs(levels.shareThrough(CombEdge::Capped, {x, levels.archAt(CombEdge::Capped, x)}) - filling.capped) < 0.001);
-    RC_ASSERT(std::abs(levels.shareThrough(CombEdge::Open, {x, levels.archAt(CombEdge::Open, x)}) - filling.open) < 0.001);
+    RC_ASSERT(std::abs(levels.shareThrough(CombEdge::Capped, {x, levels.archAt(CombEdge::Capped, x)}) -
+                       filling.capped) < 0.001);
+    RC_ASSERT(std::abs(levels.shareThrough(CombEdge::Open, {x, levels.archAt(CombEdge::Open, x)}) - filling.open) <
+              0.001);
     const double low = levels.nestMiddle().y + levels.nestReach(CombEdge::Brood);
     RC_ASSERT(std::abs(levels.shareThrough(CombEdge::Brood, {0, low}) - filling.brood) < 0.001);
-    RC_ASSERT(std::abs(levels.shareThrough(CombEdge::Built, {0, std::min(levels.builtAt(0), 2.0)}) - filling.built) < 0.001);
+    RC_ASSERT(std::abs(levels.shareThrough(CombEdge::Built, {0, std::min(levels.builtAt(0), 2.0)}) - filling.built) <
+              0.001);
 }
 
 TEST(CombLevels, DistanceIsZeroOnAnEdgeAndInPixelsBesideIt) {

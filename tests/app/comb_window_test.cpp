@@ -36,7 +36,9 @@ protected:
         return invented::waitFor([this] { return measuring()->idle(); }) && !measuring()->faces()[0].picture.isNull();
     }
     CombDrawing* drawing() { return look()->drawing(); }
-    const book::CombRecord& comb(std::size_t place) { return std::get<std::vector<book::CombRecord>>(entry().record.combs).at(place); }
+    const book::CombRecord& comb(std::size_t place) {
+        return std::get<std::vector<book::CombRecord>>(entry().record.combs).at(place);
+    }
     QPoint edgeOf(int place, CombEdge edge, double lower = 0) {
         const auto& drawn = drawing()->combs()[static_cast<std::size_t>(place)];
         const CombLevels levels(drawn.format.outline, fillingOf(drawn.record));
@@ -70,11 +72,13 @@ TEST_F(CombWindow, ADragIsOneStepWithANameAndUndoTakesItBackWhole) {
     drag(edgeOf(3, CombEdge::Capped), edgeOf(3, CombEdge::Capped, -0.3));
     settle();
     EXPECT_LT(*comb(3).capped, 0.6);
-    EXPECT_TRUE(window.undoAction()->text().startsWith(QStringLiteral("&Undo: comb 4: capped"))) << window.undoAction()->text().toStdString();
+    EXPECT_TRUE(window.undoAction()->text().startsWith(QStringLiteral("&Undo: comb 4: capped")))
+        << window.undoAction()->text().toStdString();
     drag(edgeOf(2, CombEdge::Capped), edgeOf(2, CombEdge::Capped, 0.1));
     settle();
     undo();
-    EXPECT_TRUE(window.undoAction()->text().startsWith(QStringLiteral("&Undo: comb 4: capped"))) << "the two drags are two steps";
+    EXPECT_TRUE(window.undoAction()->text().startsWith(QStringLiteral("&Undo: comb 4: capped")))
+        << "the two drags are two steps";
     undo();
     EXPECT_EQ(entry().record, before);
     EXPECT_EQ(window.undoAction()->text(), steps);
@@ -105,7 +109,8 @@ TEST_F(CombWindow, ALookOfTwentyCombsIsWrittenWithTheKeysAlone) {
             press(Qt::Key_Space);
             continue;
         }
-        for (const char* key = keys; *key; ++key) press(static_cast<Qt::Key>(QChar::fromLatin1(*key).toUpper().unicode()));
+        for (const char* key = keys; *key; ++key)
+            press(static_cast<Qt::Key>(QChar::fromLatin1(*key).toUpper().unicode()));
         press(Qt::Key_Right);
     }
     press(Qt::Key_8);
@@ -156,12 +161,14 @@ TEST_F(CombWindow, APhotographStaysWithItsLookAndItsMeasuringIsOneStep) {
     measure();
     ASSERT_TRUE(opened(path));
     measuring()->showStep(PhotographWindow::Step::Trace);
-    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit measuring()->view()->pointAdded(at);
+    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)})
+        emit measuring()->view()->pointAdded(at);
     QTest::mouseClick(button(measuring(), "Take these shares"), Qt::LeftButton);
     settle();
     EXPECT_TRUE(comb(1).measured);
     ASSERT_EQ(records().looks.at(0).photographs.size(), 1U);
-    EXPECT_EQ(records().looks[0].photographs[0], "pictures/comb.png") << "named from the book's folder, so both can be carried elsewhere";
+    EXPECT_EQ(records().looks[0].photographs[0], "pictures/comb.png")
+        << "named from the book's folder, so both can be carried elsewhere";
     QTest::qWait(1); // the first window goes
     measure();
     auto* menu = qobject_cast<QPushButton*>(button(measuring(), "Open picture\u2026"))->menu();
@@ -189,7 +196,8 @@ TEST_F(CombWindow, WhatIsMeasuredGoesToTheLookItWasBegunOn) {
     measure();
     ASSERT_TRUE(opened(path));
     measuring()->showStep(PhotographWindow::Step::Trace);
-    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)}) emit measuring()->view()->pointAdded(at);
+    for (const QPointF at : {QPointF(40, 40), QPointF(900, 40), QPointF(900, 300), QPointF(40, 300)})
+        emit measuring()->view()->pointAdded(at);
     auto other = records().looks.at(0);
     other.id = {};
     other.date = invented::day("2026-09-14");

@@ -90,7 +90,8 @@ TEST_F(Days, ADayTooLateIsRefusedInWords) {
     typeDay(field, "6 October 2026");
     QTest::keyClick(field->line(), Qt::Key_Return);
     settle();
-    EXPECT_EQ(words(field)->text().toStdString(), "6 October 2026 is too late here. Type a day from 16 July 2026 to 14 September 2026.");
+    EXPECT_EQ(words(field)->text().toStdString(),
+              "6 October 2026 is too late here. Type a day from 16 July 2026 to 14 September 2026.");
     EXPECT_TRUE(words(field)->isVisible());
     EXPECT_EQ(records().weighings, weighed);
     EXPECT_EQ(field->day(), day("2026-09-14"));
@@ -126,7 +127,9 @@ TEST_F(Days, TheCalendarIsWhollyOnTheScreenAndGivesTheDayChosen) {
         window.move(corner);
         QTest::mouseClick(field->calendarButton(), Qt::LeftButton);
         ASSERT_NE(popup(), nullptr);
-        EXPECT_TRUE(room.contains(popup()->geometry())) << popup()->x() << ", " << popup()->y() << ", " << popup()->width() << " x " << popup()->height() << " of " << room.right() << ", " << room.bottom();
+        EXPECT_TRUE(room.contains(popup()->geometry()))
+            << popup()->x() << ", " << popup()->y() << ", " << popup()->width() << " x " << popup()->height() << " of "
+            << room.right() << ", " << room.bottom();
         popup()->close();
     }
     field->setFocus();
@@ -150,7 +153,8 @@ TEST_F(Days, TheCalendarIsWhollyOnTheScreenAndGivesTheDayChosen) {
 TEST_F(Days, AFormIsNotWrittenWithADayThatIsNone) {
     auto* form = askForNote(&window, window.yard(), {.colony = entry().id, .date = day("2026-09-14")});
     auto* field = form->findChild<DayField*>();
-    EXPECT_EQ(field->line()->selectedText().toStdString(), "14 Sept 2026") << "where the form opens with it, it is typed over";
+    EXPECT_EQ(field->line()->selectedText().toStdString(), "14 Sept 2026")
+        << "where the form opens with it, it is typed over";
     const auto looks = records().looks.size();
     QTest::keyClicks(form->findChild<QPlainTextEdit*>(), QStringLiteral("wasps"));
     typeDay(field, "31 June");
@@ -162,7 +166,8 @@ TEST_F(Days, AFormIsNotWrittenWithADayThatIsNone) {
     typeDay(field, "5 Sep 2026");
     write(form); // nothing but the button was pressed, and the day counts
     EXPECT_EQ(records().looks.size(), looks + 1);
-    EXPECT_EQ(records().looks.front().note == "wasps" ? records().looks.front().date : records().looks.back().date, day("2026-09-05"));
+    EXPECT_EQ(records().looks.front().note == "wasps" ? records().looks.front().date : records().looks.back().date,
+              day("2026-09-05"));
 }
 
 TEST_F(Days, OfTheSeasonHaveNoYear) {

@@ -63,7 +63,8 @@ TEST(DayWindow, TicksAreAsCloseAsThereIsRoom) {
     const auto& winter = picture().winter;
     constexpr int newYear = 0; // season day 0 is 1 January in the north
     const auto ticksOf = [&](int first, int last, int most) { return dayTicks(winter, first, last, most)->ticks(); };
-    EXPECT_EQ(ticksOf(newYear - 100, newYear + 60, 10).size(), monthTicks(winter, newYear - 100, newYear + 60)->ticks().size());
+    EXPECT_EQ(ticksOf(newYear - 100, newYear + 60, 10).size(),
+              monthTicks(winter, newYear - 100, newYear + 60)->ticks().size());
     const auto weeks = ticksOf(newYear - 31, newYear + 30, 10);
     EXPECT_EQ(weeks.size(), 8);
     EXPECT_EQ(weeks.value(newYear - 24), QStringLiteral("8 Dec"));

@@ -76,14 +76,19 @@ TEST(CaseFiles, WhatIsWrongOrAskedIsSaidOnceTheyAreOpen) {
     };
     Arguments arguments;
     arguments.data = QStringLiteral(SHARED_FOLDER);
-    arguments.files << written("heavy.json", R"({"case": 1, "as_of": "2026-09-12", "colony": "Russet", "site": {"station": "ca-halifax"},
- "hive": {"format": "langstroth-deep", "boxes": 2, "tare_kg": 45}, "bees": {"covered_combs": 8}})") << written("broken.json", "{");
+    arguments.files << written(
+                           "heavy.json",
+                           R"({"case": 1, "as_of": "2026-09-12", "colony": "Russet", "site": {"station": "ca-halifax"},
+ "hive": {"format": "langstroth-deep", "boxes": 2, "tare_kg": 45}, "bees": {"covered_combs": 8}})")
+                    << written("broken.json", "{");
     MainWindow window(arguments, invented::scribe());
     window.begin();
     ASSERT_TRUE(invented::waitFor([&window] { return window.book()->isOpen() && window.settled(); }));
     EXPECT_EQ(window.yard()->colonies().size(), 1U);
     const auto said = [&](const char* matter) { return window.banner()->said(QLatin1String(matter)); };
-    EXPECT_TRUE(said("asked").contains(QStringLiteral("heavy.json:2:")) && said("asked").contains(QStringLiteral("An empty weight of 45.0 kg is much"))) << said("asked").toStdString();
+    EXPECT_TRUE(said("asked").contains(QStringLiteral("heavy.json:2:")) &&
+                said("asked").contains(QStringLiteral("An empty weight of 45.0 kg is much")))
+        << said("asked").toStdString();
     EXPECT_TRUE(said("problems").contains(QStringLiteral("broken.json:1:"))) << said("problems").toStdString();
 }
 

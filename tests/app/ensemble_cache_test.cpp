@@ -14,11 +14,14 @@ using invented::WindowDesk;
 
 namespace {
 
-std::shared_ptr<const CoreAdviser> adviser() { return std::make_shared<CoreAdviser>(invented::shipped(), winter::Sampling{1, 400}, 1); }
+std::shared_ptr<const CoreAdviser> adviser() {
+    return std::make_shared<CoreAdviser>(invented::shipped(), winter::Sampling{1, 400}, 1);
+}
 
 std::vector<AnsweredPointer> answersOf(const Adviser& from) {
     std::vector<AnsweredPointer> answers;
-    for (const auto& record : invented::demoYard()) answers.push_back(from.answer(record, static_cast<int>(answers.size()), {}).value());
+    for (const auto& record : invented::demoYard())
+        answers.push_back(from.answer(record, static_cast<int>(answers.size()), {}).value());
     return answers;
 }
 

@@ -47,7 +47,9 @@ TEST_F(EarlierDesk, WhatIsStillToComeIsAskedAboutWhateverDayIsShown) {
         form->save();
         settle();
         const bool asked = form->doubts()->asks();
-        EXPECT_TRUE(!asked || form->doubts()->question().contains(QStringLiteral("14 September 2026 is still to come: today is 10 September 2026"))) << form->doubts()->question().toStdString();
+        EXPECT_TRUE(!asked || form->doubts()->question().contains(
+                                  QStringLiteral("14 September 2026 is still to come: today is 10 September 2026")))
+            << form->doubts()->question().toStdString();
         return asked;
     };
     const auto id = first().id;
@@ -55,13 +57,15 @@ TEST_F(EarlierDesk, WhatIsStillToComeIsAskedAboutWhateverDayIsShown) {
     EXPECT_FALSE(ask(note)) << "a day ahead may be the clock of another zone";
     QPointer<EntryForm> sighting = askForSighting(nullptr, &yard, {.colony = id, .date = day("2026-09-14")});
     EXPECT_TRUE(ask(sighting));
-    QPointer<EntryForm> treatment = askForTreatment(nullptr, &yard, {.colony = id, .date = day("2026-09-14"), .what = "acid"});
+    QPointer<EntryForm> treatment =
+        askForTreatment(nullptr, &yard, {.colony = id, .date = day("2026-09-14"), .what = "acid"});
     ASSERT_TRUE(ask(treatment));
     EXPECT_TRUE(yard.records(id)->treatments.empty());
     treatment->doubts()->sureButton()->click();
     settle();
     EXPECT_EQ(yard.records(id)->treatments.size(), 1U) << "it keeps no mark, but it is written";
-    QPointer<EntryForm> hive = askForHive(nullptr, &yard, {.colony = id, .date = day("2026-09-14"), .hive = first().record.hive});
+    QPointer<EntryForm> hive =
+        askForHive(nullptr, &yard, {.colony = id, .date = day("2026-09-14"), .hive = first().record.hive});
     EXPECT_TRUE(ask(hive));
     for (const auto& form : {note, sighting, treatment, hive}) delete form;
     book.playOn(day("2026-09-14"));
@@ -76,12 +80,17 @@ TEST_F(EarlierDesk, TheLogOfAScaleIsAskedAboutBeforeItIsWrittenDown) {
     ASSERT_TRUE(log.open(QIODevice::WriteOnly));
     log.write("time,weight_kg\n");
     for (int hour = 0; hour < 45 * 24; ++hour)
-        log.write(QStringLiteral("%1 %2:00,%3\n").arg(QString::fromStdString(day("2026-08-01").plusDays(hour / 24).iso())).arg(hour % 24, 2, 10, QLatin1Char('0'))
-                      .arg(34 - 0.03 * hour / 24, 0, 'f', 3).toUtf8());
+        log.write(QStringLiteral("%1 %2:00,%3\n")
+                      .arg(QString::fromStdString(day("2026-08-01").plusDays(hour / 24).iso()))
+                      .arg(hour % 24, 2, 10, QLatin1Char('0'))
+                      .arg(34 - 0.03 * hour / 24, 0, 'f', 3)
+                      .toUtf8());
     log.close();
     QPointer<ScaleLogDialog> dialog = new ScaleLogDialog(&yard, first().id, log.fileName());
     settle();
-    EXPECT_TRUE(dialog->said().contains(QStringLiteral("the weighing of 2026-09-14: 14 September 2026 is still to come"))) << dialog->said().toStdString();
+    EXPECT_TRUE(
+        dialog->said().contains(QStringLiteral("the weighing of 2026-09-14: 14 September 2026 is still to come")))
+        << dialog->said().toStdString();
     EXPECT_FALSE(dialog->importButton()->isEnabled());
     ASSERT_FALSE(dialog->sure()->isHidden());
     dialog->sure()->setChecked(true);
@@ -98,11 +107,13 @@ TEST_F(BookDesk, AnEmptyWeightIsHeldAgainstTheHive) {
     open({colony("A")});
     auto hive = first().record.hive;
     hive.tare = kilograms(3);
-    QPointer<EntryForm> form = askForHive(nullptr, &yard, {.colony = first().id, .date = day("2026-09-14"), .hive = hive});
+    QPointer<EntryForm> form =
+        askForHive(nullptr, &yard, {.colony = first().id, .date = day("2026-09-14"), .hive = hive});
     form->save();
     settle();
     ASSERT_TRUE(form);
-    EXPECT_TRUE(form->doubts()->question().contains(QStringLiteral("An empty weight of 3.0 kg is little"))) << form->doubts()->question().toStdString();
+    EXPECT_TRUE(form->doubts()->question().contains(QStringLiteral("An empty weight of 3.0 kg is little")))
+        << form->doubts()->question().toStdString();
     EXPECT_TRUE(form->doubts()->sureButton()->isHidden()) << "it cannot be";
     delete form;
 }
@@ -119,7 +130,8 @@ TEST_F(BookDesk, AnUnlikelyWeightIsAskedAboutAndStaysAsTyped) {
     settle();
     ASSERT_TRUE(form) << "nothing is written yet";
     EXPECT_TRUE(form->doubts()->asks());
-    EXPECT_TRUE(form->doubts()->question().contains(QStringLiteral("cannot well be"))) << form->doubts()->question().toStdString();
+    EXPECT_TRUE(form->doubts()->question().contains(QStringLiteral("cannot well be")))
+        << form->doubts()->question().toStdString();
     EXPECT_EQ(field->text(), typed);
     const auto* question = form->doubts()->findChild<QLabel*>();
     ASSERT_TRUE(question && question->isVisible());
@@ -144,7 +156,8 @@ TEST_F(BookDesk, ASlippedCommaIsPutRightByItsButton) {
     form->doubts()->meantButton()->click();
     settle();
     ASSERT_EQ(yard.records(first().id)->weighings.size(), 1U);
-    EXPECT_EQ(yard.records(first().id)->weighings[0].weighing, (book::WeighingRecord{day("2026-09-13"), book::ScaleReading{kilograms(34.5)}}));
+    EXPECT_EQ(yard.records(first().id)->weighings[0].weighing,
+              (book::WeighingRecord{day("2026-09-13"), book::ScaleReading{kilograms(34.5)}}));
     delete form;
 }
 
@@ -161,7 +174,8 @@ TEST_F(BookDesk, ALikelyWeightIsNotAskedAboutAndIsNotMarked) {
 
 TEST_F(BookDesk, AFeedNobodyCanTakeIsRefusedInItsForm) {
     open({colony("A")});
-    QPointer<EntryForm> form = askForFeed(nullptr, &yard, {.colony = first().id, .feed = {day("2026-09-13"), book::FeedKind::DrySugar, {}, {}, {}, {}}});
+    QPointer<EntryForm> form = askForFeed(
+        nullptr, &yard, {.colony = first().id, .feed = {day("2026-09-13"), book::FeedKind::DrySugar, {}, {}, {}, {}}});
     amount(form, "Sugar in it")->setText(QStringLiteral("100 kg"));
     form->save();
     settle();
@@ -184,7 +198,8 @@ TEST_F(BookDesk, AWeightTypedOnThePageStaysAndIsAskedAboutBesideIt) {
     page.doubts()->meantButton()->click();
     settle();
     EXPECT_FALSE(page.doubts()->asks());
-    EXPECT_EQ(yard.records(first().id)->weighings.at(0).weighing.reading, (decltype(book::WeighingRecord::reading)(book::ScaleReading{kilograms(34.5)})));
+    EXPECT_EQ(yard.records(first().id)->weighings.at(0).weighing.reading,
+              (decltype(book::WeighingRecord::reading)(book::ScaleReading{kilograms(34.5)})));
 }
 
 TEST_F(BookDesk, BeesThatAreSureAreAskedAboutOnce) {

@@ -22,9 +22,18 @@ inline std::vector<NamedForm> everyForm(MainWindow& window, ColonyId id) {
     return {
         {"look", [=] { return askForLook(over, yard, yard->lookToEdit(id)); }},
         {"note", [=] { return askForNote(over, yard, {.colony = id, .date = today}); }},
-        {"weighing", [=] { return askForWeighing(over, yard, {.colony = id, .weighing = {today, book::ScaleReading{}}}); }},
-        {"feed", [=] { return askForFeed(over, yard, {.colony = id, .feed = {today, book::FeedKind::Syrup, {}, {}, {}, {}}}); }},
-        {"harvest", [=] { return askForHarvest(over, yard, {.colony = id, .harvest = {today, Mass(0)}}); }},
+        {"weighing",
+         [=] {
+             return askForWeighing(over, yard, {.colony = id, .weighing = {today, book::ScaleReading{}}});
+         }},
+        {"feed",
+         [=] {
+             return askForFeed(over, yard, {.colony = id, .feed = {today, book::FeedKind::Syrup, {}, {}, {}, {}}});
+         }},
+        {"harvest",
+         [=] {
+             return askForHarvest(over, yard, {.colony = id, .harvest = {today, Mass(0)}});
+         }},
         {"treatment", [=] { return askForTreatment(over, yard, {.colony = id, .date = today}); }},
         {"outcome", [=] { return askForOutcome(over, yard, {.colony = id, .date = today}); }},
         {"sighting", [=] { return askForSighting(over, yard, {.colony = id, .date = today}); }},

@@ -44,7 +44,8 @@ TEST(QuantityField, TakesWhatPeopleType) {
 }
 
 TEST(QuantityField, WhatCannotBeIsSaidAndStays) {
-    QuantityField field(nullptr, QStringLiteral("weight"), Kind::Mass, invented::shipped()->field("weighings.gross_kg"));
+    QuantityField field(nullptr, QStringLiteral("weight"), Kind::Mass,
+                        invented::shipped()->field("weighings.gross_kg"));
     for (const char* wrong : {"heavy", "-3", "5 miles", "1 2 3", "100000 kg"}) {
         field.setText(QString::fromUtf8(wrong));
         EXPECT_FALSE(field.fault().isEmpty()) << wrong;
@@ -60,7 +61,8 @@ TEST(QuantityField, WhatCannotBeIsSaidAndStays) {
 
 TEST(QuantityField, ShowsTheUnitsChosen) {
     words::useUnits(UnitSystem::Imperial);
-    QuantityField field(nullptr, QStringLiteral("weight"), Kind::Mass, invented::shipped()->field("weighings.gross_kg"));
+    QuantityField field(nullptr, QStringLiteral("weight"), Kind::Mass,
+                        invented::shipped()->field("weighings.gross_kg"));
     field.show(10);
     EXPECT_EQ(field.text().toStdString(), "22.0 lb");
     EXPECT_EQ(words::spread({kilograms(20), kilograms(25), kilograms(30)}).toStdString(), "55 lb (44\u201366)");
@@ -78,7 +80,8 @@ TEST(PlaceField, ReadsCoordinatesAsPeopleWriteThem) {
     EXPECT_TRUE(is("45.1 N 64.5 W", 45.1, -64.5));
     EXPECT_TRUE(is("45,1 -64,5", 45.1, -64.5));
     EXPECT_TRUE(is("33.9\u00b0 S, 18.4\u00b0 E", -33.9, 18.4));
-    for (const char* none : {"Halifax", "45", "95, 10", "45, 190", ""}) EXPECT_FALSE(readCoordinates(QString::fromUtf8(none))) << none;
+    for (const char* none : {"Halifax", "45", "95, 10", "45, 190", ""})
+        EXPECT_FALSE(readCoordinates(QString::fromUtf8(none))) << none;
 }
 
 TEST(PlaceField, FindsStationsByTheirBeginningFirst) {
@@ -91,8 +94,11 @@ TEST(PlaceField, FindsStationsByTheirBeginningFirst) {
 
 TEST(BoxesField, GivesBackTheBoxesItShows) {
     BoxesField field(nullptr, *invented::shipped());
-    const std::vector<book::BoxRecord> boxes{{std::string("langstroth-deep"), 10, false}, {std::string("langstroth-medium"), std::nullopt, true},
-                                             {book::OwnFormat{millimetres(300), millimetres(250), millimetres(200), 12, millimetres(36)}, std::nullopt, false}};
+    const std::vector<book::BoxRecord> boxes{
+        {std::string("langstroth-deep"), 10, false},
+        {std::string("langstroth-medium"), std::nullopt, true},
+        {book::OwnFormat{millimetres(300), millimetres(250), millimetres(200), 12, millimetres(36)}, std::nullopt,
+         false}};
     field.show(boxes);
     EXPECT_EQ(field.boxes(), boxes);
     QTest::mouseClick(field.addButton(), Qt::LeftButton);
@@ -124,11 +130,14 @@ TEST_F(BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
     const QAbstractItemModelTester tester(&records, QAbstractItemModelTester::FailureReportingMode::Fatal);
     StepListModel steps(&book);
     const QAbstractItemModelTester stepTester(&steps, QAbstractItemModelTester::FailureReportingMode::Fatal);
-    yard.apply(book::SingleEdit(book::AddFeed{{.colony = first().id, .feed = {invented::day("2026-09-13"), book::FeedKind::Syrup, kilograms(2), {}, {}, {}}}}));
+    yard.apply(book::SingleEdit(
+        book::AddFeed{{.colony = first().id,
+                       .feed = {invented::day("2026-09-13"), book::FeedKind::Syrup, kilograms(2), {}, {}, {}}}}));
     settle();
     records.show(recordRows(*yard.records(first().id)));
     ASSERT_EQ(records.rowCount(), 2);
-    EXPECT_EQ(records.index(0, RecordListModel::DetailsColumn).data().toString().toStdString(), "syrup, 2.0 kg of sugar");
+    EXPECT_EQ(records.index(0, RecordListModel::DetailsColumn).data().toString().toStdString(),
+              "syrup, 2.0 kg of sugar");
     EXPECT_EQ(records.rows()[0].date, invented::day("2026-09-13"));
     steps.refresh();
     settle();
@@ -140,8 +149,11 @@ TEST_F(BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
     settle();
     steps.refresh();
     settle();
-    EXPECT_EQ(steps.index(0, StepListModel::WhomColumn).data().toString().toStdString(), "A") << "what is gone was still somebody's";
-    yard.apply(book::SingleEdit(book::AddFeed{{.colony = first().id, .feed = {invented::day("2026-09-13"), book::FeedKind::Syrup, kilograms(2), {}, {}, {}}}}));
+    EXPECT_EQ(steps.index(0, StepListModel::WhomColumn).data().toString().toStdString(), "A")
+        << "what is gone was still somebody's";
+    yard.apply(book::SingleEdit(
+        book::AddFeed{{.colony = first().id,
+                       .feed = {invented::day("2026-09-13"), book::FeedKind::Syrup, kilograms(2), {}, {}, {}}}}));
     settle();
     steps.refresh();
     settle();
@@ -149,9 +161,14 @@ TEST_F(BookDesk, TheStoryAndTheHistoryAreTablesQtAgreesWith) {
 }
 
 TEST(NewLook, BeginsAsTheCombsWereSeenLatelyAndNeverAsLastYear) {
-    book::ColonyHistory records{.colony = {.id = {1}}, .looks = {{.id = {1}, .colony = {1}, .date = invented::day("2026-08-01"), .combs = std::vector{invented::comb(0.8, 0, 0, 0)}}}};
+    book::ColonyHistory records{.colony = {.id = {1}},
+                                .looks = {{.id = {1},
+                                           .colony = {1},
+                                           .date = invented::day("2026-08-01"),
+                                           .combs = std::vector{invented::comb(0.8, 0, 0, 0)}}}};
     EXPECT_EQ(newLook(records, invented::day("2026-09-30")).combs, records.looks[0].combs) << "sixty days ago";
-    EXPECT_TRUE(std::holds_alternative<std::monostate>(newLook(records, invented::day("2026-10-01")).combs)) << "what was seen longer ago is no evidence of today";
+    EXPECT_TRUE(std::holds_alternative<std::monostate>(newLook(records, invented::day("2026-10-01")).combs))
+        << "what was seen longer ago is no evidence of today";
 }
 
 // Whether a field is left out when the key for undo comes, so that the book takes a step back.

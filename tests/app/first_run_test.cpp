@@ -40,10 +40,13 @@ QString weather(double latitude, double longitude, std::optional<double> heightM
 TEST(PlaceWords, SayWhoseWeatherAndWhatTheHeightDoes) {
     const auto& station = *invented::shipped()->station("ca-halifax");
     const auto at = [&](double heightM) { return weather(station.latitude, station.longitude, heightM).toStdString(); };
-    EXPECT_EQ(at(station.elevationM - 100), "weather of Halifax, under 1 km away, 100 m higher: here it is 0.7 \u00b0C warmer");
-    EXPECT_EQ(at(station.elevationM + 200), "weather of Halifax, under 1 km away, 200 m lower: here it is 1.3 \u00b0C colder");
+    EXPECT_EQ(at(station.elevationM - 100),
+              "weather of Halifax, under 1 km away, 100 m higher: here it is 0.7 \u00b0C warmer");
+    EXPECT_EQ(at(station.elevationM + 200),
+              "weather of Halifax, under 1 km away, 200 m lower: here it is 1.3 \u00b0C colder");
     EXPECT_EQ(at(station.elevationM + 3), "weather of Halifax, under 1 km away, about as high");
-    EXPECT_EQ(weather(station.latitude, station.longitude, {}).toStdString(), "weather of Halifax, under 1 km away, at its height");
+    EXPECT_EQ(weather(station.latitude, station.longitude, {}).toStdString(),
+              "weather of Halifax, under 1 km away, at its height");
     EXPECT_TRUE(weather(-23.55, -46.63, 760).contains(QStringLiteral("no weather station is near enough")));
 }
 
@@ -74,7 +77,8 @@ TEST_F(PlaceSearch, ATownIsFoundAndItsWeatherTold) {
     EXPECT_NEAR(at.latitude, 45.58, 0.01);
     EXPECT_EQ(field.heightM(), 11) << "the height goes with the place";
     EXPECT_EQ(field.country(), "CA");
-    EXPECT_TRUE(field.said().startsWith(QStringLiteral("New Glasgow, Nova Scotia, Canada: weather of "))) << field.said().toStdString();
+    EXPECT_TRUE(field.said().startsWith(QStringLiteral("New Glasgow, Nova Scotia, Canada: weather of ")))
+        << field.said().toStdString();
     EXPECT_TRUE(field.found()->isHidden());
 }
 
@@ -109,7 +113,8 @@ TEST_F(PlaceSearch, WhatIsNotFoundIsSaidAndNearSpellingsAreOffered) {
 TEST(FormatSearch, AnyWordFindsFormats) {
     const auto named = [](const char* text) {
         std::vector<std::string> ids;
-        for (const auto* format : formatsNamed(*invented::shipped(), QString::fromUtf8(text))) ids.push_back(format->id);
+        for (const auto* format : formatsNamed(*invented::shipped(), QString::fromUtf8(text)))
+            ids.push_back(format->id);
         return ids;
     };
     EXPECT_EQ(named("Top").size(), 4U);
@@ -128,7 +133,8 @@ TEST(FormatSearch, WhatIsUsualInTheCountryIsProposedUntilOneIsChosen) {
     EXPECT_EQ(field.format()->id, "national-deep");
     EXPECT_EQ(field.list()->item(0)->text(), QStringLiteral("Usual in United Kingdom"));
     EXPECT_FALSE(field.list()->item(1)->icon().isNull()) << "each has its outline";
-    EXPECT_TRUE(field.list()->item(1)->text().contains(QStringLiteral("comb 341 mm by 190 mm, 11 in a box"))) << field.list()->item(1)->text().toStdString();
+    EXPECT_TRUE(field.list()->item(1)->text().contains(QStringLiteral("comb 341 mm by 190 mm, 11 in a box")))
+        << field.list()->item(1)->text().toStdString();
     QTest::keyClicks(field.search(), QStringLiteral("top"));
     QTest::keyClick(field.search(), Qt::Key_Return);
     EXPECT_TRUE(field.format()->isOneRoom());
@@ -175,7 +181,8 @@ TEST_F(FirstRun, SeveralColoniesAreBegunAtOnceAndTheFirstIsLookedAt) {
     start()->colonies()->number()->setValue(3);
     type(start()->colonies()->name(1), "Colony 1");
     QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
-    EXPECT_TRUE(start()->fault().contains(QStringLiteral("Two colonies are called Colony 1"))) << start()->fault().toStdString();
+    EXPECT_TRUE(start()->fault().contains(QStringLiteral("Two colonies are called Colony 1")))
+        << start()->fault().toStdString();
     type(start()->colonies()->name(1), "Russet");
     start()->colonies()->boxes(2)->setValue(1);
     QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
@@ -189,7 +196,8 @@ TEST_F(FirstRun, SeveralColoniesAreBegunAtOnceAndTheFirstIsLookedAt) {
     EXPECT_EQ(window.yard()->records(window.yard()->colonies()[0].id)->colony.hive.boxes.size(), 2U);
     EXPECT_TRUE(window.colonyView()->isVisible());
     EXPECT_EQ(window.colonyView()->colony(), window.yard()->colonies().front().id);
-    EXPECT_EQ(window.focusWidget(), window.colonyView()->next()->bees()->number()) << "the hand is where the first entry is made";
+    EXPECT_EQ(window.focusWidget(), window.colonyView()->next()->bees()->number())
+        << "the hand is where the first entry is made";
 }
 
 TEST_F(FirstRun, BeforeThereIsAnAnswerTheFieldsStandWhereThePictureWillBe) {

@@ -60,7 +60,8 @@ protected:
         settle();
     }
     void weigh(const char* date, double gross) {
-        window.yard()->writeWeighing({.colony = entry().id, .weighing = {invented::day(date), book::ScaleReading{kilograms(gross)}}});
+        window.yard()->writeWeighing(
+            {.colony = entry().id, .weighing = {invented::day(date), book::ScaleReading{kilograms(gross)}}});
         settle();
     }
     FollowedPointer followed() { return window.yard()->followed(entry().id); }
@@ -102,8 +103,9 @@ TEST_F(FollowDesk, EveryNumberOfAFollowedWinterCanBeAskedAbout) {
     const auto& q = *followed()->colony.question;
     const auto& f = *followed()->following;
     int asked = 0;
-    for (const QString& said : {text::followHeadline(q, f, words::style(), text::askably), text::followRisk(q, f, words::style(), text::askably),
-                                text::followNext(q, f, words::style(), text::askably)})
+    for (const QString& said :
+         {text::followHeadline(q, f, words::style(), text::askably),
+          text::followRisk(q, f, words::style(), text::askably), text::followNext(q, f, words::style(), text::askably)})
         for (const auto& part : text::partsOf(said)) {
             if (!part.number) continue;
             const auto grounds = text::groundsOf(*part.number, q, f, *invented::shipped(), words::style());
@@ -130,7 +132,9 @@ TEST_F(FollowDesk, TheButtonsBesideALongWinterAreSeen) {
         const int seen = page->parentWidget()->height();
         if (tall == 650) ASSERT_GT(page->height(), seen) << "else nothing is out of sight anyway";
         for (const auto* button : page->weighings()->findChildren<QPushButton*>())
-            if (button->isVisible()) EXPECT_LE(button->mapTo(page, QPoint(0, button->height())).y(), seen) << button->text().toStdString() << " at " << tall;
+            if (button->isVisible())
+                EXPECT_LE(button->mapTo(page, QPoint(0, button->height())).y(), seen)
+                    << button->text().toStdString() << " at " << tall;
     }
 }
 
@@ -142,19 +146,25 @@ TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
     EXPECT_FALSE(small("Whether to feed cannot be said yet")) << "nor does the page Feeding contradict it";
     window.colonyView()->showPage(ColonyPage::WhatIf);
     EXPECT_FALSE(window.colonyView()->whatIf()->isEnabled());
-    EXPECT_TRUE(window.colonyView()->whatIf()->said().contains(QStringLiteral("under way"))) << window.colonyView()->whatIf()->said().toStdString();
+    EXPECT_TRUE(window.colonyView()->whatIf()->said().contains(QStringLiteral("under way")))
+        << window.colonyView()->whatIf()->said().toStdString();
     auto lacking = *followed()->following;
     const SeasonDay later{followed()->colony.question->today.w + 20};
     lacking.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = later};
-    EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}), QStringLiteral("On course, but short. On 9 February 2027 lay 2.5 kg of fondant on the bees."));
+    EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}),
+              QStringLiteral("On course, but short. On 9 February 2027 lay 2.5 kg of fondant on the bees."));
     lacking.state = tracking::FollowState::LessThanThought;
-    EXPECT_TRUE(text::followHeadline(*followed()->colony.question, lacking, {}).startsWith(QStringLiteral("Less was in the hive than was thought. On ")));
+    EXPECT_TRUE(text::followHeadline(*followed()->colony.question, lacking, {})
+                    .startsWith(QStringLiteral("Less was in the hive than was thought. On ")));
     const double usual = expectedGross("2027-01-18");
     weigh("2027-01-18", usual - 8);
-    EXPECT_EQ(followed()->following->state, tracking::FollowState::LessThanThought) << "one weighing does not tell that they eat faster";
-    EXPECT_TRUE(sentence().startsWith(QStringLiteral("Less was in the hive than was thought"))) << sentence().toStdString();
+    EXPECT_EQ(followed()->following->state, tracking::FollowState::LessThanThought)
+        << "one weighing does not tell that they eat faster";
+    EXPECT_TRUE(sentence().startsWith(QStringLiteral("Less was in the hive than was thought")))
+        << sentence().toStdString();
     const QString said = panel()->said();
-    for (const char* part : {"Less was in the hive", "Dates that matter", "Spring forage starts around", "The safe way", "do not open", "Seen since", "scale"})
+    for (const char* part : {"Less was in the hive", "Dates that matter", "Spring forage starts around", "The safe way",
+                             "do not open", "Seen since", "scale"})
         EXPECT_TRUE(said.contains(QLatin1String(part))) << part << "\n" << said.toStdString();
     undo();
     EXPECT_EQ(sentence(), QStringLiteral("On course.")) << "undone";
@@ -238,8 +248,11 @@ TEST_F(FollowDesk, ThePictureHasBothForecastsAndThePoints) {
 TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
     openFollowing("2027-01-20");
     weigh("2027-03-01", expectedGross("2027-01-18") - 2);
-    window.yard()->apply(book::SingleEdit(book::AddWinterOutcome{
-        {.colony = entry().id, .date = invented::day("2027-04-15"), .alive = true, .coveredCombs = 7, .storesLeft = kilograms(17)}}));
+    window.yard()->apply(book::SingleEdit(book::AddWinterOutcome{{.colony = entry().id,
+                                                                  .date = invented::day("2027-04-15"),
+                                                                  .alive = true,
+                                                                  .coveredCombs = 7,
+                                                                  .storesLeft = kilograms(17)}}));
     settle();
     auto look = book::Look{.colony = entry().id, .date = invented::day("2027-09-12")};
     look.bees.coveredCombs = 8;
@@ -257,10 +270,12 @@ TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
     window.colonyView()->story()->which()->setCurrentIndex(2);
     QTest::qWait(1);
     const QAbstractItemView* table = past->table();
-    EXPECT_LE(past->table()->horizontalHeader()->length(), past->table()->viewport()->width()) << "all of it is seen at once";
+    EXPECT_LE(past->table()->horizontalHeader()->length(), past->table()->viewport()->width())
+        << "all of it is seen at once";
     for (int column = 0; column < PastForecastModel::ColumnCount; ++column) {
         EXPECT_GE(past->table()->columnWidth(column), table->sizeHintForColumn(column)) << "cut off: column " << column;
-        EXPECT_NE(past->table()->horizontalHeader()->sectionResizeMode(column), QHeaderView::Stretch) << "it would be squeezed before any other";
+        EXPECT_NE(past->table()->horizontalHeader()->sectionResizeMode(column), QHeaderView::Stretch)
+            << "it would be squeezed before any other";
         EXPECT_FALSE(past->table()->model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString().isEmpty());
     }
     ASSERT_TRUE(entry().record.learned) << "the answer uses it";
@@ -298,7 +313,8 @@ TEST_F(FollowDesk, DailyTemperaturesComeInFromATableAndGoAgain) {
     EXPECT_TRUE(dialog->said().startsWith(QStringLiteral("Days: 30,"))) << dialog->said().toStdString();
     dialog->importButton()->click();
     settle();
-    ASSERT_TRUE(invented::waitFor([&] { return weather->said().startsWith(QStringLiteral("Days measured: 30,")); })) << weather->said().toStdString();
+    ASSERT_TRUE(invented::waitFor([&] { return weather->said().startsWith(QStringLiteral("Days measured: 30,")); }))
+        << weather->said().toStdString();
     look(0);
     EXPECT_EQ(followed()->colony.question->winter.weatherSoFar.size(), 30u);
     undo();
@@ -316,18 +332,21 @@ TEST_F(FollowDesk, DailyTemperaturesStillToComeAreAskedAboutFirst) {
     settle();
     auto* weather = window.yardView()->place()->weather();
     ASSERT_TRUE(weather);
-    weather->importFile(table("weather.csv", QStringLiteral("date,mean\n2028-05-31,12\n2028-06-03,14\n"))); // today is 1 June 2028
+    weather->importFile(
+        table("weather.csv", QStringLiteral("date,mean\n2028-05-31,12\n2028-06-03,14\n"))); // today is 1 June 2028
     auto* dialog = weather->findChild<WeatherDialog*>();
     ASSERT_TRUE(dialog);
     settle();
-    EXPECT_TRUE(dialog->said().contains(QStringLiteral("3 June 2028 is still to come"))) << dialog->said().toStdString();
+    EXPECT_TRUE(dialog->said().contains(QStringLiteral("3 June 2028 is still to come")))
+        << dialog->said().toStdString();
     EXPECT_FALSE(dialog->importButton()->isEnabled());
     EXPECT_TRUE(dialog->sure()->isVisible());
     dialog->sure()->click();
     EXPECT_TRUE(dialog->importButton()->isEnabled());
     dialog->importButton()->click();
     settle();
-    ASSERT_TRUE(invented::waitFor([&] { return weather->said().startsWith(QStringLiteral("Days measured: 2,")); })) << weather->said().toStdString();
+    ASSERT_TRUE(invented::waitFor([&] { return weather->said().startsWith(QStringLiteral("Days measured: 2,")); }))
+        << weather->said().toStdString();
     WeatherDialog past(window.yard(), table("past.csv", QStringLiteral("date,mean\n2028-05-31,12\n2028-06-02,14\n")));
     settle();
     EXPECT_TRUE(past.sure()->isHidden());
@@ -339,7 +358,10 @@ TEST_F(FollowDesk, AScalesLogIsShownConfirmedAndTakenBack) {
     QString log = QStringLiteral("time,weight_kg\n");
     for (int hour = 0; hour < 45 * 24; ++hour) {
         const auto day = invented::day("2026-10-20").plusDays(hour / 24);
-        log += QStringLiteral("%1 %2:00,%3\n").arg(QString::fromStdString(day.iso())).arg(hour % 24, 2, 10, QLatin1Char('0')).arg(55 - 0.03 * hour / 24 - (hour >= 20 * 24 + 15 ? 6 : 0), 0, 'f', 3);
+        log += QStringLiteral("%1 %2:00,%3\n")
+                   .arg(QString::fromStdString(day.iso()))
+                   .arg(hour % 24, 2, 10, QLatin1Char('0'))
+                   .arg(55 - 0.03 * hour / 24 - (hour >= 20 * 24 + 15 ? 6 : 0), 0, 'f', 3);
     }
     auto* dialog = new ScaleLogDialog(window.yard(), entry().id, table("log.csv", log));
     dialog->show();

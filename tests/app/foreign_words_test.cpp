@@ -33,7 +33,9 @@ const QString raw = QStringLiteral("<img");
 
 QString nameOf(const QObject* object) {
     const auto* parent = object->parent();
-    return QStringLiteral("%1 %2 in %3").arg(QLatin1String(object->metaObject()->className()), object->objectName(), parent ? QLatin1String(parent->metaObject()->className()) : QLatin1String("nothing"));
+    return QStringLiteral("%1 %2 in %3")
+        .arg(QLatin1String(object->metaObject()->className()), object->objectName(),
+             parent ? QLatin1String(parent->metaObject()->className()) : QLatin1String("nothing"));
 }
 
 //! Goes through all of a window, as far as it is made, and counts where the words were found as plain words.
@@ -56,11 +58,13 @@ private:
     void check(const QLabel& label) {
         if (!label.text().contains(raw)) return;
         ++labels;
-        EXPECT_EQ(label.textFormat(), Qt::PlainText) << nameOf(&label).toStdString() << ": " << label.text().toStdString();
+        EXPECT_EQ(label.textFormat(), Qt::PlainText)
+            << nameOf(&label).toStdString() << ": " << label.text().toStdString();
     }
     void check(const QTextDocument& document, const QString& where) {
         for (auto block = document.begin(); block != document.end(); block = block.next())
-            for (auto at = block.begin(); !at.atEnd(); ++at) EXPECT_FALSE(at.fragment().charFormat().isImageFormat()) << where.toStdString();
+            for (auto at = block.begin(); !at.atEnd(); ++at)
+                EXPECT_FALSE(at.fragment().charFormat().isImageFormat()) << where.toStdString();
     }
     void checkTip(const QString& tip, const QString& where) {
         tips += tip.contains(QStringLiteral("img src")) ? 1 : 0;
@@ -70,7 +74,8 @@ private:
         for (int column = 0; column < model.columnCount(); ++column) {
             checkTip(model.headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString(), where);
             for (int row = 0; row < model.rowCount(); ++row)
-                for (const int role : {Qt::ToolTipRole, Qt::WhatsThisRole, Qt::StatusTipRole}) checkTip(model.index(row, column).data(role).toString(), where);
+                for (const int role : {Qt::ToolTipRole, Qt::WhatsThisRole, Qt::StatusTipRole})
+                    checkTip(model.index(row, column).data(role).toString(), where);
         }
     }
 };
@@ -90,18 +95,22 @@ class ForeignWords : public invented::WindowDesk {
 protected:
     ForeignWords() {
         answerReally();
-        open({hive(hostile + QStringLiteral(" rich"), 2, 0.95, 10), hive(hostile + QStringLiteral(" needy"), 1, 0.1, 8)});
+        open({hive(hostile + QStringLiteral(" rich"), 2, 0.95, 10),
+              hive(hostile + QStringLiteral(" needy"), 1, 0.1, 8)});
         const std::string words = hostile.toStdString();
         const auto id = entry().id;
-        window.yard()->apply(book::SingleEdit(book::AddTreatment{{.colony = id, .date = invented::day("2026-09-01"), .what = words, .note = words}}));
-        window.yard()->apply(book::SingleEdit(book::AddSighting{{.colony = id, .date = invented::day("2026-09-02"), .note = words}}));
+        window.yard()->apply(book::SingleEdit(
+            book::AddTreatment{{.colony = id, .date = invented::day("2026-09-01"), .what = words, .note = words}}));
+        window.yard()->apply(
+            book::SingleEdit(book::AddSighting{{.colony = id, .date = invented::day("2026-09-02"), .note = words}}));
         auto look = window.yard()->lookToEdit(id);
         look.note = words;
         window.yard()->writeLook(look);
         auto yard = *window.yard()->shownYard();
         yard.forageNotes = words;
         window.yard()->writeYard(yard);
-        window.yard()->apply(book::SingleEdit(book::AddWeatherLog{{.yard = yard.id, .origin = words, .days = {{invented::day("2026-09-03"), 12}}}}));
+        window.yard()->apply(book::SingleEdit(
+            book::AddWeatherLog{{.yard = yard.id, .origin = words, .days = {{invented::day("2026-09-03"), 12}}}}));
         settle();
     }
     QString table(const QString& text) {
@@ -140,7 +149,8 @@ TEST_F(ForeignWords, AreNoMarkupOnAnyPage) {
         }
         window.explain(entry().id);
         walk.through(*window.whyWindow());
-        EXPECT_TRUE(window.whyWindow()->windowTitle().contains(raw) || window.whyWindow()->text().contains(raw)) << "told as it is written";
+        EXPECT_TRUE(window.whyWindow()->windowTitle().contains(raw) || window.whyWindow()->text().contains(raw))
+            << "told as it is written";
     }
     EXPECT_GT(walk.labels, 5) << "combs to move, the last table of temperatures, ...";
     EXPECT_GT(walk.tips, 5) << "the yard's list, what was written down, every step";
@@ -207,10 +217,20 @@ TEST_F(ForeignWords, AreNoMarkupInAnyForm) {
 }
 
 TEST_F(ForeignWords, AreNoMarkupInWhatIsReadFromFiles) {
-    auto* import = new ImportDialog(window.book(), table(QStringLiteral("colony,date,gross_kg\n%1,2026-09-13,%1\n").arg(QString(hostile).remove(QLatin1Char('"')))), &window);
+    auto* import = new ImportDialog(
+        window.book(),
+        table(
+            QStringLiteral("colony,date,gross_kg\n%1,2026-09-13,%1\n").arg(QString(hostile).remove(QLatin1Char('"')))),
+        &window);
     look(import);
-    look(new WeatherDialog(window.yard(), table(QStringLiteral("date,mean\n%1,warm\n").arg(QString(hostile).remove(QLatin1Char('"')))), &window));
-    look(new ScaleLogDialog(window.yard(), entry().id, table(QStringLiteral("<img src=x>,weight kg\n2026-09-01 10:00,30\n2026-09-02 10:00,30.1\n%1,a\n").arg(QString(hostile).remove(QLatin1Char('"')))), &window));
+    look(new WeatherDialog(window.yard(),
+                           table(QStringLiteral("date,mean\n%1,warm\n").arg(QString(hostile).remove(QLatin1Char('"')))),
+                           &window));
+    look(new ScaleLogDialog(
+        window.yard(), entry().id,
+        table(QStringLiteral("<img src=x>,weight kg\n2026-09-01 10:00,30\n2026-09-02 10:00,30.1\n%1,a\n")
+                  .arg(QString(hostile).remove(QLatin1Char('"')))),
+        &window));
     window.books()->open(table(hostile));
     settle();
     window.banner()->showBriefly(hostile);

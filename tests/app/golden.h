@@ -14,7 +14,7 @@
 namespace winterlarder::desk::golden {
 
 struct Difference {
-    double mean = 0;  //!< of all channels, in levels of 256
+    double mean = 0;   //!< of all channels, in levels of 256
     double strong = 0; //!< share of pixels off by more than 48 levels in some channel
 };
 
@@ -23,7 +23,8 @@ inline Difference difference(const QImage& one, const QImage& other) {
     for (int y = 0; y < one.height(); ++y)
         for (int x = 0; x < one.width(); ++x) {
             const QRgb a = one.pixel(x, y), b = other.pixel(x, y);
-            const int off[] = {std::abs(qRed(a) - qRed(b)), std::abs(qGreen(a) - qGreen(b)), std::abs(qBlue(a) - qBlue(b))};
+            const int off[] = {std::abs(qRed(a) - qRed(b)), std::abs(qGreen(a) - qGreen(b)),
+                               std::abs(qBlue(a) - qBlue(b))};
             found.mean += (off[0] + off[1] + off[2]) / 3.0;
             found.strong += std::max({off[0], off[1], off[2]}) > 48;
         }
@@ -53,7 +54,8 @@ inline void expectPicture(const QImage& made, const QString& name) {
     const QImage old(kept);
     QDir().mkpath(QStringLiteral(BUILD_FOLDER "/golden"));
     if (remaking()) {
-        if (!old.isNull() && old.convertToFormat(QImage::Format_RGB32) != made.convertToFormat(QImage::Format_RGB32)) beside(old, made).save(shown);
+        if (!old.isNull() && old.convertToFormat(QImage::Format_RGB32) != made.convertToFormat(QImage::Format_RGB32))
+            beside(old, made).save(shown);
         ASSERT_TRUE(made.save(kept, "PNG", 0));
         return;
     }
@@ -61,13 +63,12 @@ inline void expectPicture(const QImage& made, const QString& name) {
     const bool sameSize = old.size() == made.size();
     const auto off = sameSize ? difference(old, made) : Difference{255, 1};
     if (off.mean >= 2 || off.strong >= 0.02) beside(old, made).save(shown);
-    EXPECT_TRUE(sameSize) << "old " << old.width() << " x " << old.height() << ", new " << made.width() << " x " << made.height();
+    EXPECT_TRUE(sameSize) << "old " << old.width() << " x " << old.height() << ", new " << made.width() << " x "
+                          << made.height();
     EXPECT_LT(off.mean, 2) << "see old beside new: " << shown.toStdString();
     EXPECT_LT(off.strong, 0.02) << "see old beside new: " << shown.toStdString();
 }
 
-inline QImage inGrey(const QImage& picture) {
-    return picture.convertToFormat(QImage::Format_Grayscale8);
-}
+inline QImage inGrey(const QImage& picture) { return picture.convertToFormat(QImage::Format_Grayscale8); }
 
 } // namespace winterlarder::desk::golden

@@ -20,7 +20,8 @@ protected:
     void dress(QWidget& widget, int width, int height) const {
         QFont font(QStringLiteral("DejaVu Sans"));
         font.setPixelSize(12);
-        ASSERT_EQ(QFontInfo(font).family(), QStringLiteral("DejaVu Sans")) << "the pictures need the package fonts-dejavu-core";
+        ASSERT_EQ(QFontInfo(font).family(), QStringLiteral("DejaVu Sans"))
+            << "the pictures need the package fonts-dejavu-core";
         widget.setFont(font);
         widget.setPalette(paletteIn(colours()));
         wearColours(widget, colours());
@@ -30,7 +31,8 @@ protected:
     void expect(QWidget& widget, const QString& name) const {
         const char* suffix[] = {"light", "dark", "grey"};
         const QImage made = widget.grab().toImage().convertToFormat(QImage::Format_RGB32);
-        golden::expectPicture(GetParam() == Wear::Grey ? golden::inGrey(made) : made, QStringLiteral("%1-%2").arg(name, QLatin1String(suffix[static_cast<int>(GetParam())])));
+        golden::expectPicture(GetParam() == Wear::Grey ? golden::inGrey(made) : made,
+                              QStringLiteral("%1-%2").arg(name, QLatin1String(suffix[static_cast<int>(GetParam())])));
     }
 };
 
@@ -42,11 +44,19 @@ std::string wornBy(const testing::TestParamInfo<Wear>& wear) {
 }
 
 std::vector<book::CombRecord> someLook() {
-    auto window = invented::comb(0.7, 0.1, 0, 0.05), oneFace = invented::comb(0.3, 0.1, 0.4, 0.1), traced = invented::comb(0.2, 0.1, 0.5, 0.1);
+    auto window = invented::comb(0.7, 0.1, 0, 0.05), oneFace = invented::comb(0.3, 0.1, 0.4, 0.1),
+         traced = invented::comb(0.2, 0.1, 0.5, 0.1);
     window = withSeen(window, Seen::ThroughWindow);
     oneFace = withSeen(oneFace, Seen::OneFace);
     traced.measured = true;
-    return {invented::comb(1, 0, 0, 0), invented::comb(0.8, 0.15, 0, 0), oneFace, traced, hanging::unseen(), window, emptied({}), invented::comb(0.6, 0.2, 0, 0)};
+    return {invented::comb(1, 0, 0, 0),
+            invented::comb(0.8, 0.15, 0, 0),
+            oneFace,
+            traced,
+            hanging::unseen(),
+            window,
+            emptied({}),
+            invented::comb(0.6, 0.2, 0, 0)};
 }
 
 const AnsweredPointer& harvestOfTheDemo() {
@@ -87,7 +97,8 @@ TEST_P(Golden, TheWinterPicture) {
 
 TEST_P(Golden, TheYardList) {
     Yard yard;
-    for (const auto& answered : invented::demoAnswers()) yard.takeAnswer(invented::add(yard, answered->record), answered);
+    for (const auto& answered : invented::demoAnswers())
+        yard.takeAnswer(invented::add(yard, answered->record), answered);
     YardListModel model(&yard);
     QListView list;
     list.setModel(&model);

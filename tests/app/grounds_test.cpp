@@ -40,7 +40,9 @@ std::vector<AskedNumber> numbersIn(const QString& sentence) {
 TEST(Grounds, EveryNumberOfEveryDemoAnswerHasThem) {
     int asked = 0;
     for (const auto& colony : invented::demoAnswers())
-        for (const QString& sentence : {words::answerSentence(*colony, text::askably), words::riskLine(*colony, text::askably), words::lookLine(*colony, text::askably)})
+        for (const QString& sentence :
+             {words::answerSentence(*colony, text::askably), words::riskLine(*colony, text::askably),
+              words::lookLine(*colony, text::askably)})
             for (const auto number : numbersIn(sentence)) {
                 const auto grounds = groundsOf(*colony, number);
                 ASSERT_TRUE(grounds) << static_cast<int>(number) << " in " << sentence.toStdString();
@@ -72,11 +74,13 @@ TEST(Grounds, StoresAreToldPieceByPieceWithTheirWeights) {
         const auto& estimate = *colony->answer.advice.estimate;
         const auto grounds = groundsOf(*colony, AskedNumber::Stores);
         ASSERT_TRUE(grounds);
-        EXPECT_TRUE(grounds->title.endsWith(text::amount(estimate.spread, words::style()))) << grounds->title.toStdString();
+        EXPECT_TRUE(grounds->title.endsWith(text::amount(estimate.spread, words::style())))
+            << grounds->title.toStdString();
         ASSERT_GE(grounds->lines.size(), estimate.shares.size());
         double weights = 0;
         for (std::size_t i = 0; i < estimate.shares.size(); ++i) {
-            EXPECT_TRUE(grounds->lines[i].said.contains(text::amount(estimate.shares[i].says, words::style()))) << grounds->lines[i].said.toStdString();
+            EXPECT_TRUE(grounds->lines[i].said.contains(text::amount(estimate.shares[i].says, words::style())))
+                << grounds->lines[i].said.toStdString();
             weights += estimate.shares[i].weight;
         }
         if (!estimate.contradictory) EXPECT_NEAR(weights, 1, 1e-9);
@@ -108,7 +112,8 @@ TEST(Grounds, WhatTheAnswerDoesNotHaveIsNotExplained) {
     colony.answer.advice.harvest.reset();
     colony.answer.advice.feed.reset();
     colony.answer.advice.need.reset();
-    for (const auto number : {AskedNumber::CombsOff, AskedNumber::Sugar, AskedNumber::Fondant, AskedNumber::LastDay, AskedNumber::Need, AskedNumber::LeftToday})
+    for (const auto number : {AskedNumber::CombsOff, AskedNumber::Sugar, AskedNumber::Fondant, AskedNumber::LastDay,
+                              AskedNumber::Need, AskedNumber::LeftToday})
         EXPECT_FALSE(groundsOf(colony, number)) << static_cast<int>(number);
 }
 
@@ -117,14 +122,18 @@ TEST(Grounds, ACombsStoresAreReckonedBeforeTheEyes) {
     comb.format = invented::format();
     comb.capped = 0.5;
     comb.open = 0.2;
-    const auto grounds = text::groundsOfComb(QStringLiteral("Comb 1"), QStringLiteral("1.5 kg"), comb, 0.65, stores::CombSpreads{0.10, 0.03, 0.11, 0.132}, words::style());
+    const auto grounds = text::groundsOfComb(QStringLiteral("Comb 1"), QStringLiteral("1.5 kg"), comb, 0.65,
+                                             stores::CombSpreads{0.10, 0.03, 0.11, 0.132}, words::style());
     const QString all = allOf(grounds);
     const Mass full = stores::capacityOf(comb);
-    for (const Mass part : {full, full * 0.5, full * (0.2 * 0.65)}) EXPECT_TRUE(all.contains(text::mass(part, words::style()))) << all.toStdString();
+    for (const Mass part : {full, full * 0.5, full * (0.2 * 0.65)})
+        EXPECT_TRUE(all.contains(text::mass(part, words::style()))) << all.toStdString();
     EXPECT_TRUE(all.contains(QStringLiteral("15"))) << "both faces seen: 15 %";
     EXPECT_FALSE(all.contains(QLatin1Char('%')));
     comb.facesSeen = 0;
-    EXPECT_TRUE(allOf(text::groundsOfComb({}, {}, comb, 0.65, stores::CombSpreads{0.10, 0.03, 0.11, 0.132}, words::style())).contains(QStringLiteral("mean of the combs")));
+    EXPECT_TRUE(
+        allOf(text::groundsOfComb({}, {}, comb, 0.65, stores::CombSpreads{0.10, 0.03, 0.11, 0.132}, words::style()))
+            .contains(QStringLiteral("mean of the combs")));
     for (const auto& line : grounds.lines)
         for (const auto& id : line.sources) EXPECT_NE(invented::shipped()->source(id), nullptr) << id;
 }

@@ -47,7 +47,10 @@ public:
     const book::CombRecord& record(std::size_t comb) const { return records[comb]; }
     //! Where on the screen a place of a comb is.
     QPoint place(int comb, double x, double y) const { return placeOf({x, y}, drawing.faceOf(comb)).toPoint(); }
-    CombLevels levels(int comb) const { return {drawing.combs()[static_cast<std::size_t>(comb)].format.outline, fillingOf(records[static_cast<std::size_t>(comb)])}; }
+    CombLevels levels(int comb) const {
+        return {drawing.combs()[static_cast<std::size_t>(comb)].format.outline,
+                fillingOf(records[static_cast<std::size_t>(comb)])};
+    }
 
     //! A drag with the hand: pressed, moved in steps, let go.
     void drag(QPoint from, QPoint to, int steps = 8) {

@@ -41,8 +41,10 @@ protected:
         const auto combination = key[0];
         const bool letter = combination.key() >= Qt::Key_Space && combination.key() <= Qt::Key_AsciiTilde;
         const QChar typed(static_cast<ushort>(combination.key()));
-        QKeyEvent press(QEvent::KeyPress, combination.key(), combination.keyboardModifiers(), letter ? QString(combination.keyboardModifiers() & Qt::ShiftModifier ? typed : typed.toLower()) : QString());
-        press.setAccepted(true); // as those that are delivered are
+        QKeyEvent press(QEvent::KeyPress, combination.key(), combination.keyboardModifiers(),
+                        letter ? QString(combination.keyboardModifiers() & Qt::ShiftModifier ? typed : typed.toLower())
+                               : QString());
+        press.setAccepted(true);                      // as those that are delivered are
         static_cast<QObject*>(widget)->event(&press); // not handed on to what lies around it
         return press.isAccepted();
     }
@@ -56,11 +58,14 @@ protected:
             }
         std::vector<int> all;
         for (int key = Qt::Key_Space; key <= Qt::Key_AsciiTilde; ++key) all.push_back(key);
-        for (const int key : {Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down, Qt::Key_Home, Qt::Key_End, Qt::Key_PageUp, Qt::Key_PageDown, Qt::Key_Insert, Qt::Key_Delete, Qt::Key_Backspace,
+        for (const int key : {Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down, Qt::Key_Home, Qt::Key_End,
+                              Qt::Key_PageUp, Qt::Key_PageDown, Qt::Key_Insert, Qt::Key_Delete, Qt::Key_Backspace,
                               Qt::Key_Return, Qt::Key_Enter, Qt::Key_Escape})
             all.push_back(key);
         for (const int key : all)
-            if (!names.count(QKeySequence(key).toString()) && !alsoHeard.count(key)) EXPECT_FALSE(hears(widget, QKeySequence(key))) << QKeySequence(key).toString().toStdString() << " is heard and not named";
+            if (!names.count(QKeySequence(key).toString()) && !alsoHeard.count(key))
+                EXPECT_FALSE(hears(widget, QKeySequence(key)))
+                    << QKeySequence(key).toString().toStdString() << " is heard and not named";
         EXPECT_GT(names.size(), 3U);
     }
 };
@@ -71,7 +76,8 @@ TEST_F(Help, CtrlF1OpensTheWordsAndTypingFindsOne) {
     ASSERT_NE(help, nullptr);
     EXPECT_EQ(help->windowTitle().toStdString(), "Words used here");
     for (const auto& section : text::glossary())
-        for (const auto& row : section.rows) EXPECT_TRUE(help->text().contains(row.term) && help->text().contains(row.words)) << row.term.toStdString();
+        for (const auto& row : section.rows)
+            EXPECT_TRUE(help->text().contains(row.term) && help->text().contains(row.words)) << row.term.toStdString();
     EXPECT_EQ(help->focusWidget(), help->searchLine());
     QTest::keyClicks(help->searchLine(), QStringLiteral("BEE BREAD"));
     EXPECT_TRUE(help->text().contains(QStringLiteral("Pollen the bees have stored in cells")));
@@ -85,10 +91,12 @@ TEST_F(Help, CtrlF1OpensTheWordsAndTypingFindsOne) {
 // Whether a word stands, whole, in anything that is said to people but the explanations themselves.
 bool isShown(const QString& word) {
     const QRegularExpression whole(QStringLiteral("(?<!\\w)%1(?!\\w)").arg(QRegularExpression::escape(word)),
-                                   QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption);
+                                   QRegularExpression::CaseInsensitiveOption |
+                                       QRegularExpression::UseUnicodePropertiesOption);
     const auto& messages = gathered().file.messages;
     return std::any_of(messages.begin(), messages.end(), [&](const Message& said) {
-        return said.first != "Glossary" && whole.match(QString::fromStdString(said.second).remove(QLatin1Char('&'))).hasMatch();
+        return said.first != "Glossary" &&
+               whole.match(QString::fromStdString(said.second).remove(QLatin1Char('&'))).hasMatch();
     });
 }
 
@@ -104,8 +112,9 @@ TEST_F(Help, WordsExplainedAreShownSomewhere) {
             EXPECT_TRUE(row.words.endsWith(QLatin1Char('.'))) << row.words.toStdString();
         }
     }
-    for (const char* wanted : {"stores", "reserve", "need", "spring forage starts", "last nectar coming in", "laying stops", "laying restarts", "build-up", "simulated winters", "spread", "hefted", "empty weight", "capped", "seams of bees",
-                               "SD", "mean score", "handbook figure"})
+    for (const char* wanted : {"stores", "reserve", "need", "spring forage starts", "last nectar coming in",
+                               "laying stops", "laying restarts", "build-up", "simulated winters", "spread", "hefted",
+                               "empty weight", "capped", "seams of bees", "SD", "mean score", "handbook figure"})
         EXPECT_TRUE(terms.count(QLatin1String(wanted))) << wanted << " wants to be explained";
 }
 
@@ -121,8 +130,11 @@ TEST_F(Help, KeysAreThoseOfTheMenusAndOfEveryPart) {
             EXPECT_TRUE(help->text().contains(key.toString(QKeySequence::NativeText))) << action->text().toStdString();
         }
     EXPECT_GT(commands, 15);
-    for (const auto& keys : {CombDrawing::namedKeys(), WinterPlot::namedKeys(), DayField::namedKeys(), RecordList::namedKeys(), PhotographView::namedKeys()})
-        for (const auto& each : keys) EXPECT_TRUE(help->text().contains(keyNames(each)) && help->text().contains(each.what)) << each.what.toStdString();
+    for (const auto& keys : {CombDrawing::namedKeys(), WinterPlot::namedKeys(), DayField::namedKeys(),
+                             RecordList::namedKeys(), PhotographView::namedKeys()})
+        for (const auto& each : keys)
+            EXPECT_TRUE(help->text().contains(keyNames(each)) && help->text().contains(each.what))
+                << each.what.toStdString();
 }
 
 TEST_F(Help, TheCombDrawingHearsTheKeysItNames) {
@@ -142,7 +154,8 @@ TEST_F(Help, APhotographHearsTheKeysItNames) {
     PhotographView view;
     view.showPicture(QImage(200, 100, QImage::Format_RGB32));
     view.showPoints({{QPointF(20, 20), QStringLiteral("corner")}}, true);
-    expectHeard(&view, PhotographView::namedKeys(), {Qt::Key_Equal, Qt::Key_Enter}); // plus without Shift; the other Return
+    expectHeard(&view, PhotographView::namedKeys(),
+                {Qt::Key_Equal, Qt::Key_Enter}); // plus without Shift; the other Return
 }
 
 } // namespace winterlarder::desk

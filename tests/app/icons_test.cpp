@@ -18,7 +18,8 @@ QStringList drawings() {
 } // namespace
 
 TEST(Drawings, EveryActionHasOneInOneStyle) {
-    for (const char* wanted : {"add", "look", "weighing", "feed", "harvest", "treatment", "undo", "redo", "print", "open", "copy", "backup", "settings", "photograph", "note"})
+    for (const char* wanted : {"add", "look", "weighing", "feed", "harvest", "treatment", "undo", "redo", "print",
+                               "open", "copy", "backup", "settings", "photograph", "note"})
         EXPECT_TRUE(drawings().contains(QStringLiteral("%1.svg").arg(QLatin1String(wanted)))) << wanted;
     for (const auto& name : drawings()) {
         QFile file(QStringLiteral(":/icons/") + name);
@@ -41,7 +42,8 @@ TEST(Drawings, AreToldApartAtSixteenPixels) {
         for (const auto& [other, drawn] : seen) {
             int different = 0;
             for (int y = 0; y < 16; ++y)
-                for (int x = 0; x < 16; ++x) different += std::abs(qAlpha(image.pixel(x, y)) - qAlpha(drawn.pixel(x, y))) > 96;
+                for (int x = 0; x < 16; ++x)
+                    different += std::abs(qAlpha(image.pixel(x, y)) - qAlpha(drawn.pixel(x, y))) > 96;
             EXPECT_GT(different, 20) << name.toStdString() << " looks like " << other.toStdString();
         }
         seen.emplace_back(name, image);

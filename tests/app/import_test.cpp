@@ -31,7 +31,8 @@ QString written(const QTemporaryDir& folder, const char* name, const std::string
 
 TEST_F(BookDesk, ATableIsPreviewedThenImportedAsOneStep) {
     open({colony("A")});
-    const QString file = written(folder, "weighings.csv", "colony,date,gross_kg\nA,2026-09-13,41.5\nA,2026-09-14,41.2\n");
+    const QString file =
+        written(folder, "weighings.csv", "colony,date,gross_kg\nA,2026-09-13,41.5\nA,2026-09-14,41.2\n");
     QPointer<ImportDialog> dialog = new ImportDialog(&book, file);
     EXPECT_EQ(dialog->table()->currentText(), QStringLiteral("weighings"));
     settle();
@@ -48,11 +49,14 @@ TEST_F(BookDesk, ATableIsPreviewedThenImportedAsOneStep) {
 TEST_F(BookDesk, RowsThatAreNotLikelyAreAskedAboutBeforeTheyAreImported) {
     open({colony("A")});
     const double heaviest = answer::boundsOfCase(first().record, *invented::shipped()).heaviest.value();
-    const auto table = [&](double kg) { return "colony,date,gross_kg\nA,2026-09-13,41.5\nA,2026-09-14," + std::to_string(kg) + "\n"; };
+    const auto table = [&](double kg) {
+        return "colony,date,gross_kg\nA,2026-09-13,41.5\nA,2026-09-14," + std::to_string(kg) + "\n";
+    };
     QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "weighings.csv", table(heaviest * 1.1)));
     settle();
     ASSERT_EQ(dialog->faults()->count(), 1);
-    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral(":3:1: "))) << dialog->faults()->item(0)->text().toStdString();
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral(":3:1: ")))
+        << dialog->faults()->item(0)->text().toStdString();
     EXPECT_FALSE(dialog->importButton()->isEnabled());
     dialog->sure()->setChecked(true);
     EXPECT_TRUE(dialog->importButton()->isEnabled());
@@ -70,7 +74,8 @@ TEST_F(BookDesk, RowsThatAreNotLikelyAreAskedAboutBeforeTheyAreImported) {
 
 TEST_F(BookDesk, ATableWhoseNameSaysNothingIsKnownByItsColumns) {
     open({colony("A")});
-    for (const auto& [text, table] : {std::pair("colony,date,gross_kg\nA,2026-09-13,41.5\n", "weighings"), std::pair("colony,date,kg,combs\nA,2026-09-13,4,2\n", "harvests")}) {
+    for (const auto& [text, table] : {std::pair("colony,date,gross_kg\nA,2026-09-13,41.5\n", "weighings"),
+                                      std::pair("colony,date,kg,combs\nA,2026-09-13,4,2\n", "harvests")}) {
         QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "numbers.csv", text));
         settle();
         EXPECT_EQ(dialog->table()->currentText(), QLatin1String(table));
@@ -85,17 +90,20 @@ TEST_F(BookDesk, AFileThatCannotBeReadIsSaid) {
     settle();
     EXPECT_FALSE(dialog->importButton()->isEnabled());
     ASSERT_EQ(dialog->faults()->count(), 1);
-    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("cannot be read"))) << dialog->faults()->item(0)->text().toStdString();
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("cannot be read")))
+        << dialog->faults()->item(0)->text().toStdString();
     delete dialog;
 }
 
 TEST_F(BookDesk, EveryFaultOfATableIsListedAndNothingImported) {
     open({colony("A")});
-    QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "weighings.csv", "colony,date,gross_kg\nA,2026-09-31,41.5\nA,2026-09-14,heavy\n"));
+    QPointer<ImportDialog> dialog = new ImportDialog(
+        &book, written(folder, "weighings.csv", "colony,date,gross_kg\nA,2026-09-31,41.5\nA,2026-09-14,heavy\n"));
     settle();
     EXPECT_FALSE(dialog->importButton()->isEnabled());
     EXPECT_EQ(dialog->faults()->count(), 2);
-    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral(":2:"))) << dialog->faults()->item(0)->text().toStdString();
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral(":2:")))
+        << dialog->faults()->item(0)->text().toStdString();
     delete dialog;
 }
 
@@ -126,8 +134,11 @@ TEST_F(BookDesk, AWholeBookIsAskedAboutBeforeItIsImported) {
         const QTemporaryDir other;
         auto made = invented::bookOf(other.filePath(QStringLiteral("other.larder")), {colony("B")});
         const auto weighed = [&](double kg) {
-            EXPECT_TRUE(made.apply(book::SingleEdit(book::AddWeighing{{.colony = {1}, .weighing = {invented::day("2026-09-13"), book::ScaleReading{kilograms(kg)}}}}),
-                                   invented::scribe().now(), "keeper").ok());
+            EXPECT_TRUE(made.apply(book::SingleEdit(book::AddWeighing{
+                                       {.colony = {1},
+                                        .weighing = {invented::day("2026-09-13"), book::ScaleReading{kilograms(kg)}}}}),
+                                   invented::scribe().now(), "keeper")
+                            .ok());
         };
         weighed(34);
         weighed(250);
@@ -136,7 +147,8 @@ TEST_F(BookDesk, AWholeBookIsAskedAboutBeforeItIsImported) {
     QPointer<ImportDialog> dialog = new ImportDialog(&book, written(folder, "other.json", document));
     settle();
     ASSERT_EQ(dialog->faults()->count(), 1);
-    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("250.0 kg cannot well be"))) << dialog->faults()->item(0)->text().toStdString();
+    EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("250.0 kg cannot well be")))
+        << dialog->faults()->item(0)->text().toStdString();
     EXPECT_FALSE(dialog->importButton()->isEnabled());
     ASSERT_FALSE(dialog->sure()->isHidden());
     dialog->sure()->setChecked(true);
@@ -154,7 +166,8 @@ TEST_F(BookDesk, AFileThatIsTooLargeIsRefusedInWords) {
         QPointer<ImportDialog> dialog = new ImportDialog(&book, file.fileName());
         settle();
         ASSERT_EQ(dialog->faults()->count(), 1);
-        EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("at most 256 MiB"))) << dialog->faults()->item(0)->text().toStdString();
+        EXPECT_TRUE(dialog->faults()->item(0)->text().contains(QStringLiteral("at most 256 MiB")))
+            << dialog->faults()->item(0)->text().toStdString();
         EXPECT_FALSE(dialog->importButton()->isEnabled());
         delete dialog;
     }
@@ -164,7 +177,8 @@ TEST_F(BookDesk, ThatThereIsNoBackupYetIsSaid) {
     book.create(file(), {});
     settle();
     QPointer<BackupsDialog> dialog = new BackupsDialog(&book);
-    EXPECT_TRUE(dialog->list()->item(0)->text().startsWith(QStringLiteral("Reading"))) << "the folder is read on another thread";
+    EXPECT_TRUE(dialog->list()->item(0)->text().startsWith(QStringLiteral("Reading")))
+        << "the folder is read on another thread";
     settle();
     ASSERT_EQ(dialog->list()->count(), 1);
     EXPECT_TRUE(dialog->list()->item(0)->text().contains(QStringLiteral("none yet")));

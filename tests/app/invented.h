@@ -13,9 +13,7 @@
 //! Colonies and answers made by hand, so that the window can be tested without a simulation.
 namespace winterlarder::desk::invented {
 
-inline Date day(const char* iso) {
-    return *Date::parse(iso);
-}
+inline Date day(const char* iso) { return *Date::parse(iso); }
 
 inline book::CombRecord comb(double capped, double open, double brood, double pollen) {
     book::CombRecord made;
@@ -27,10 +25,24 @@ inline book::CombRecord comb(double capped, double open, double brood, double po
 }
 
 inline book::ColonyCase colony(const char* name, double covered = 7) {
-    book::ColonyCase record{name, "Test orchard", day("2026-09-14"), day("2026-09-12"), {"ca-halifax", 60.0, book::FlowStrength::Trickle},
-                            {{{"langstroth-deep", std::nullopt, false}}}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    book::ColonyCase record{name,
+                            "Test orchard",
+                            day("2026-09-14"),
+                            day("2026-09-12"),
+                            {"ca-halifax", 60.0, book::FlowStrength::Trickle},
+                            {{{"langstroth-deep", std::nullopt, false}}},
+                            {},
+                            {},
+                            {},
+                            {},
+                            {},
+                            {},
+                            {},
+                            {},
+                            {}};
     record.bees.coveredCombs = covered;
-    record.combs = std::vector{comb(0.8, 0.1, 0, 0), comb(0.5, 0.1, 0.2, 0.1), comb(0.3, 0.1, 0.4, 0.1), comb(0.7, 0.1, 0, 0.1)};
+    record.combs =
+        std::vector{comb(0.8, 0.1, 0, 0), comb(0.5, 0.1, 0.2, 0.1), comb(0.3, 0.1, 0.4, 0.1), comb(0.7, 0.1, 0, 0.1)};
     return record;
 }
 
@@ -95,7 +107,8 @@ inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wante
     made.season.feedAdvisedBy = on("2026-09-25");
     made.season.syrupDeadline = on("2026-10-07");
     made.season.forage = on("2027-05-19");
-    if (wanted.verdict == advice::Verdict::Harvest) made.harvest = advice::HarvestAdvice{kilograms(3.1), {0}, kilograms(2.6)};
+    if (wanted.verdict == advice::Verdict::Harvest)
+        made.harvest = advice::HarvestAdvice{kilograms(3.1), {0}, kilograms(2.6)};
     if (wanted.verdict == advice::Verdict::Feed) {
         feeding::FeedingPlan plan;
         plan.ratio = feeding::parseRatio("2:1").value();
@@ -104,7 +117,8 @@ inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wante
         plan.syrup.volume = litres(7.8);
         plan.lastDay = winter.seasonDay(day("2026-10-07"));
         for (const char* iso : {"2026-09-14", "2026-09-17"})
-            plan.visits.push_back({winter.seasonDay(day(iso)), day(iso), feeding::VisitKind::Syrup, kilograms(3), litres(3.9), kilograms(0), kilograms(3.1)});
+            plan.visits.push_back({winter.seasonDay(day(iso)), day(iso), feeding::VisitKind::Syrup, kilograms(3),
+                                   litres(3.9), kilograms(0), kilograms(3.1)});
         made.feed = plan;
     }
     if (wanted.verdict == advice::Verdict::CannotSay) {
@@ -117,13 +131,15 @@ inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wante
     made.asOf = record.asOf;
     made.reserve = kilograms(4);
     if (wanted.verdict == advice::Verdict::Unite) made.unite = advice::UniteAdvice{{}, day("2026-10-07")};
-    if (wanted.verdict == advice::Verdict::Leave) made.nextLook = advice::NextLook{day("2026-09-28"), advice::NextLookAt::Weigh};
+    if (wanted.verdict == advice::Verdict::Leave)
+        made.nextLook = advice::NextLook{day("2026-09-28"), advice::NextLookAt::Weigh};
     made.decidedBy = decidedFor(wanted.verdict);
     return made;
 }
 
 inline AnsweredPointer answered(const book::ColonyCase& record, const Wanted& wanted = {}) {
-    auto made = std::make_shared<AnsweredColony>(AnsweredColony{record, question(record), {advice(record, wanted), {}}, {}, {}, nullptr});
+    auto made = std::make_shared<AnsweredColony>(
+        AnsweredColony{record, question(record), {advice(record, wanted), {}}, {}, {}, nullptr});
     std::vector<stores::CombStores> combs;
     for (const auto& each : made->question.combs) combs.push_back({kilograms(2.6 * each.capped), kilograms(0)});
     made->combs = std::move(combs);
@@ -151,7 +167,10 @@ public:
             for (const auto& each : *combs) stores += 2.6 * each.capped.value_or(0);
         return answered(record, {stores > 10 ? advice::Verdict::Leave : advice::Verdict::Feed, stores, 10});
     }
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, advice::MovingCombs) const override { return yard; }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard,
+                                          advice::MovingCombs) const override {
+        return yard;
+    }
 
     mutable std::atomic<int> asked{0}, stopped{0};
 
@@ -170,14 +189,16 @@ inline std::shared_ptr<const ReferenceData> shipped() {
 
 //! The places of the world, read once.
 inline std::shared_ptr<const climate::Gazetteer> shippedPlaces() {
-    static const auto places = std::make_shared<const climate::Gazetteer>(climate::Gazetteer::load(SHARED_FOLDER, *shipped()).value());
+    static const auto places =
+        std::make_shared<const climate::Gazetteer>(climate::Gazetteer::load(SHARED_FOLDER, *shipped()).value());
     return places;
 }
 
 inline std::vector<book::ColonyCase> demoYard() {
     const QDir cases(QStringLiteral(SOURCE_FOLDER "/tests/support/cases"));
     QStringList files;
-    for (const QString& name : cases.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) files << cases.filePath(name);
+    for (const QString& name : cases.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name))
+        files << cases.filePath(name);
     return openFiles(files, shipped()).records;
 }
 

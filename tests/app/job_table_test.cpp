@@ -27,7 +27,8 @@ void expectNothingCut(const JobTable& table, const JobTableModel& model) {
         for (int column = 0; column < model.columnCount(); ++column) {
             const QString said = model.index(row, column).data().toString();
             const QRect room(0, 0, table.columnWidth(column), 10000);
-            EXPECT_LE(table.fontMetrics().boundingRect(room, Qt::TextWordWrap, said).height(), table.rowHeight(row)) << said.toStdString();
+            EXPECT_LE(table.fontMetrics().boundingRect(room, Qt::TextWordWrap, said).height(), table.rowHeight(row))
+                << said.toStdString();
             if (column != JobTableModel::WhatColumn) {
                 EXPECT_LE(table.fontMetrics().horizontalAdvance(said), table.columnWidth(column)) << said.toStdString();
             }
@@ -41,7 +42,8 @@ TEST(JobTable, NothingIsCutHoweverNarrowItIs) {
     JobTable table(nullptr, &model, true, QStringLiteral("Jobs"));
     table.resize(1200, 300);
     table.show();
-    model.show({job(JobKind::Syrup, "2026-09-14", "A", 3), job(JobKind::Check, "2026-09-30", "The old hive under the walnut at the end of the long meadow"),
+    model.show({job(JobKind::Syrup, "2026-09-14", "A", 3),
+                job(JobKind::Check, "2026-09-30", "The old hive under the walnut at the end of the long meadow"),
                 job(JobKind::Syrup, "2026-09-21", "B", 123.5)});
     expectNothingCut(table, model);
     const int low = table.rowHeight(0), wide = table.columnWidth(JobTableModel::ColonyColumn);

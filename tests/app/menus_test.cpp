@@ -22,7 +22,13 @@ QAction* offered(const MainWindow& window, const char* words) {
 
 TEST_F(WindowDesk, WhatNeedsABookIsOfferedOnceOneIsOpen) {
     answerSlowly();
-    const auto needed = {"Import\u2026", "Backups\u2026", "Copy the book to\u2026", "Close the book", "Print yard plan\u2026", "Save yard plan as PDF\u2026", "Save what is due as a calendar\u2026",
+    const auto needed = {"Import\u2026",
+                         "Backups\u2026",
+                         "Copy the book to\u2026",
+                         "Close the book",
+                         "Print yard plan\u2026",
+                         "Save yard plan as PDF\u2026",
+                         "Save what is due as a calendar\u2026",
                          "New yard in this book\u2026"};
     for (const char* words : needed) EXPECT_FALSE(offered(window, words)->isEnabled()) << words;
     open({colony("Apple")});

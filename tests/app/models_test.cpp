@@ -25,7 +25,13 @@ TEST(Yard, AStaleAnswerIsRefused) {
     const auto old = answered(yard.find(id)->record);
     auto after = yard.find(id)->record;
     after.bees.coveredCombs = 3;
-    yard.takeReading({.whole = true, .day = after.asOf, .yards = {}, .shown = {}, .colonies = {{id, after}}, .open = {}, .problems = {}});
+    yard.takeReading({.whole = true,
+                      .day = after.asOf,
+                      .yards = {},
+                      .shown = {},
+                      .colonies = {{id, after}},
+                      .open = {},
+                      .problems = {}});
     EXPECT_FALSE(yard.takeAnswer(id, old));
     EXPECT_TRUE(yard.find(id)->pending);
     EXPECT_TRUE(yard.takeAnswer(id, answered(after)));
@@ -82,8 +88,10 @@ TEST(Due, LeavesTimeForWhatIsToBeDone) {
         const SeasonDay day = answer->question.winter.seasonDay(*due.date);
         if (advice.verdict == advice::Verdict::Feed)
             for (const auto& visit : advice.feed->visits) EXPECT_LE(*due.date, visit.date);
-        if (due.kind == DueKind::Syrup || advice.verdict == advice::Verdict::Harvest) EXPECT_LE(day, advice.season.syrupDeadline->day);
-        if (advice.verdict == advice::Verdict::Unite) EXPECT_EQ(*due.date, advice.unite->by) << "days are still mild enough for the bees to come together";
+        if (due.kind == DueKind::Syrup || advice.verdict == advice::Verdict::Harvest)
+            EXPECT_LE(day, advice.season.syrupDeadline->day);
+        if (advice.verdict == advice::Verdict::Unite)
+            EXPECT_EQ(*due.date, advice.unite->by) << "days are still mild enough for the bees to come together";
     }
     EXPECT_GE(met.size(), 3U) << "the demo yard shows several verdicts";
 }
@@ -133,7 +141,8 @@ TEST(CombTableModel, TypedSharesGoOutAsAWishAndComeBackWithTheRecords) {
     record.combs = wished;
     model.show(record, nullptr, false);
     EXPECT_EQ(model.index(1, CombTableModel::CappedColumn).data().toString(), QStringLiteral("60 %"));
-    EXPECT_EQ(model.index(1, CombTableModel::HoneyColumn).data().toString(), QStringLiteral("\u2026")) << "an old figure is not shown";
+    EXPECT_EQ(model.index(1, CombTableModel::HoneyColumn).data().toString(), QStringLiteral("\u2026"))
+        << "an old figure is not shown";
 }
 
 TEST(CombTableModel, RefusesWhatCannotBe) {
@@ -197,9 +206,14 @@ TEST(YardPlan, WhatIsPlannedStandsInPlaceOfWhatIsAdvised) {
     const auto id = invented::add(yard, colony("A"));
     yard.takeAnswer(id, answered(yard.find(id)->record, {advice::Verdict::Feed}));
     const auto advised = jobsOf(*yard.find(id));
-    ASSERT_TRUE(std::all_of(advised.begin(), advised.end(), [](const auto& job) { return job.kind == JobKind::Syrup; }));
+    ASSERT_TRUE(
+        std::all_of(advised.begin(), advised.end(), [](const auto& job) { return job.kind == JobKind::Syrup; }));
     ASSERT_FALSE(advised.empty());
-    book::PlannedVisit late{.id = {7}, .colony = id, .date = invented::day("2026-09-12"), .what = book::VisitKind::Syrup, .sugar = kilograms(2)};
+    book::PlannedVisit late{.id = {7},
+                            .colony = id,
+                            .date = invented::day("2026-09-12"),
+                            .what = book::VisitKind::Syrup,
+                            .sugar = kilograms(2)};
     book::PlannedVisit next = late, check = late;
     check.id = {9};
     check.date = invented::day("2026-10-01");
@@ -209,8 +223,14 @@ TEST(YardPlan, WhatIsPlannedStandsInPlaceOfWhatIsAdvised) {
     next.date = invented::day("2026-09-20");
     int told = 0;
     yard.onChange(&yard, {YardChange::Visits}, [&told] { ++told; });
-    const YardReading planned{.whole = true, .day = yard.find(id)->record.asOf, .yards = {}, .shown = {}, .colonies = {{id, yard.find(id)->record}},
-                              .visits = {{id, {late, next, check}}}, .open = {}, .problems = {}};
+    const YardReading planned{.whole = true,
+                              .day = yard.find(id)->record.asOf,
+                              .yards = {},
+                              .shown = {},
+                              .colonies = {{id, yard.find(id)->record}},
+                              .visits = {{id, {late, next, check}}},
+                              .open = {},
+                              .problems = {}};
     YardListModel list(&yard);
     const QAbstractItemModelTester tester(&list, QAbstractItemModelTester::FailureReportingMode::Fatal);
     yard.takeReading(planned);

@@ -29,7 +29,8 @@ protected:
     }
     //! Chooses "own measures" for the box by the keyboard.
     OwnMeasures* chooseOwn(int box) {
-        auto* format = field<QComboBox>(boxes, qPrintable(QStringLiteral("Format of box %1 from the floor").arg(box + 1)));
+        auto* format =
+            field<QComboBox>(boxes, qPrintable(QStringLiteral("Format of box %1 from the floor").arg(box + 1)));
         format->setFocus();
         QTest::keyClick(format, Qt::Key_End);
         EXPECT_EQ(format->currentText().toStdString(), "own measures");
@@ -62,10 +63,13 @@ TEST_F(Measures, AreTypedDrawnAndKept) {
     EXPECT_EQ(own->format(), typed);
     const hive::Outline outline{typed.combWidth, *typed.bottomWidth, typed.combHeight};
     const auto honey = hive::fullComb({{}, outline, typed.pitch, {}, 14}, hive::phiComb);
-    EXPECT_EQ(own->said(), QStringLiteral("A comb has %1 on each side; capped from edge to edge it holds about %2 of honey.").arg(QStringLiteral("9.9 dm\u00b2"), words::kilograms(honey)));
+    EXPECT_EQ(own->said(),
+              QStringLiteral("A comb has %1 on each side; capped from edge to edge it holds about %2 of honey.")
+                  .arg(QStringLiteral("9.9 dm\u00b2"), words::kilograms(honey)));
     const auto face = own->drawing()->face();
     EXPECT_NEAR(face.width() / face.height(), 480.0 / 254, 0.01) << "in its true proportions";
-    EXPECT_EQ(own->drawing()->accessibleName().toStdString(), "The comb face on: 480 mm wide at the top, 254 mm deep, 300 mm wide at the bottom");
+    EXPECT_EQ(own->drawing()->accessibleName().toStdString(),
+              "The comb face on: 480 mm wide at the top, 254 mm deep, 300 mm wide at the bottom");
     write(form);
     ASSERT_EQ(hive().boxes.size(), before.boxes.size());
     EXPECT_EQ(hive().boxes[0].format, book::FormatChoice(typed));
@@ -73,7 +77,8 @@ TEST_F(Measures, AreTypedDrawnAndKept) {
     EXPECT_EQ(boxes->measures(0)->format(), typed) << "reopened it shows the same";
     EXPECT_EQ(boxes->boxes(), hive().boxes);
     EXPECT_TRUE(boxes->measures(0)->isVisible());
-    EXPECT_NE(housingOn(records(), invented::day("2026-09-14")).id, book::HousingId{}) << "the entry of that day is changed, no second one added";
+    EXPECT_NE(housingOn(records(), invented::day("2026-09-14")).id, book::HousingId{})
+        << "the entry of that day is changed, no second one added";
     form->reject();
     undo();
     EXPECT_EQ(hive(), before) << "one step takes it back";
@@ -88,9 +93,12 @@ TEST_F(Measures, StayTheSameInInches) {
     for (const auto system : {UnitSystem::UnitedStates, UnitSystem::Metric}) {
         window.useUnits(system);
         form = hiveForm();
-        EXPECT_EQ(boxes->measures(0)->depth()->text().toStdString(), system == UnitSystem::Metric ? "217.5 mm" : "8.56 in");
+        EXPECT_EQ(boxes->measures(0)->depth()->text().toStdString(),
+                  system == UnitSystem::Metric ? "217.5 mm" : "8.56 in");
         EXPECT_EQ(boxes->boxes(), kept.boxes) << "only shown, nothing drifts";
-        EXPECT_TRUE(boxes->measures(0)->said().contains(system == UnitSystem::Metric ? QStringLiteral("7.2 dm\u00b2") : QStringLiteral("112 sq in"))) << boxes->measures(0)->said().toStdString();
+        EXPECT_TRUE(boxes->measures(0)->said().contains(system == UnitSystem::Metric ? QStringLiteral("7.2 dm\u00b2")
+                                                                                     : QStringLiteral("112 sq in")))
+            << boxes->measures(0)->said().toStdString();
         form->reject();
     }
 }
@@ -112,7 +120,8 @@ TEST_F(Measures, ThatCannotBeAreSaidAndNotWritten) {
     enter(own, {"480", "254", "", "38"});
     EXPECT_FALSE(own->drawing()->face().isEmpty());
     write(form);
-    EXPECT_EQ(hive().boxes[0].format, book::FormatChoice(book::OwnFormat{millimetres(480), millimetres(254), {}, 10, millimetres(38)}));
+    EXPECT_EQ(hive().boxes[0].format,
+              book::FormatChoice(book::OwnFormat{millimetres(480), millimetres(254), {}, 10, millimetres(38)}));
 }
 
 TEST_F(Measures, AreDrawnAsTheCombHangs) {
@@ -123,17 +132,22 @@ TEST_F(Measures, AreDrawnAsTheCombHangs) {
         const QImage picture = drawing.grab().toImage();
         const QRectF face = drawing.face();
         // Whether the comb is there at the edge of its wider side, just under the bar and just above its lower end.
-        const auto there = [&](double y) { return picture.pixelColor(QPoint(static_cast<int>(face.left() + face.width() * 0.06), static_cast<int>(y))) == coloursOf(drawing).empty; };
+        const auto there = [&](double y) {
+            return picture.pixelColor(QPoint(static_cast<int>(face.left() + face.width() * 0.06),
+                                             static_cast<int>(y))) == coloursOf(drawing).empty;
+        };
         return std::pair(there(face.top() + 6), there(face.bottom() - 6));
     };
-    EXPECT_EQ(drawn({millimetres(400), millimetres(200), millimetres(250)}), std::pair(true, false)) << "sides that slope inwards";
+    EXPECT_EQ(drawn({millimetres(400), millimetres(200), millimetres(250)}), std::pair(true, false))
+        << "sides that slope inwards";
     EXPECT_EQ(drawn({millimetres(400), millimetres(400), millimetres(250)}), std::pair(true, true));
     EXPECT_EQ(drawn({millimetres(200), millimetres(400), millimetres(250)}), std::pair(false, true));
 }
 
 TEST_F(Measures, ALongBoxKeepsItsCombs) {
     BoxesField row(nullptr, *invented::shipped());
-    const std::vector<book::BoxRecord> whole{{book::OwnFormat{millimetres(300), millimetres(250), {}, 50, millimetres(36)}, 55, false}};
+    const std::vector<book::BoxRecord> whole{
+        {book::OwnFormat{millimetres(300), millimetres(250), {}, 50, millimetres(36)}, 55, false}};
     row.show(whole);
     EXPECT_EQ(row.boxes(), whole);
 }

@@ -59,7 +59,8 @@ TEST_F(WindowDesk, FromNothingToAnAnswer) {
     QTest::mouseClick(window.colonyView()->look()->newLookButton(), Qt::LeftButton);
     settle();
     ASSERT_EQ(records().looks.size(), 1U);
-    EXPECT_TRUE(std::holds_alternative<std::vector<book::CombRecord>>(entry().record.combs)) << "the combs of an empty hive hang there";
+    EXPECT_TRUE(std::holds_alternative<std::vector<book::CombRecord>>(entry().record.combs))
+        << "the combs of an empty hive hang there";
     window.colonyView()->look()->drawing();
     for (std::size_t comb = 0; comb < 10; ++comb) {
         auto record = std::get<std::vector<book::CombRecord>>(entry().record.combs)[comb];
@@ -109,7 +110,13 @@ TEST_F(WindowDesk, TheStoryIsReadAddedToChangedAndTakenBack) {
     field<QPlainTextEdit>(form, "Note")->setPlainText(QStringLiteral("Wasps at the entrance"));
     write(form);
     ASSERT_EQ(story->records()->model()->rowCount(), 2);
-    EXPECT_TRUE(story->records()->model()->index(0, RecordListModel::DetailsColumn).data().toString().contains(QStringLiteral("Wasps"))) << "newest first";
+    EXPECT_TRUE(story->records()
+                    ->model()
+                    ->index(0, RecordListModel::DetailsColumn)
+                    .data()
+                    .toString()
+                    .contains(QStringLiteral("Wasps")))
+        << "newest first";
     auto* table = story->records()->table();
     table->setCurrentIndex(story->records()->model()->index(0, 0));
     table->setFocus();
@@ -117,7 +124,12 @@ TEST_F(WindowDesk, TheStoryIsReadAddedToChangedAndTakenBack) {
     form = this->form();
     field<QPlainTextEdit>(form, "Note")->setPlainText(QStringLiteral("Hornets at the entrance"));
     write(form);
-    EXPECT_TRUE(story->records()->model()->index(0, RecordListModel::DetailsColumn).data().toString().contains(QStringLiteral("Hornets")));
+    EXPECT_TRUE(story->records()
+                    ->model()
+                    ->index(0, RecordListModel::DetailsColumn)
+                    .data()
+                    .toString()
+                    .contains(QStringLiteral("Hornets")));
     QTest::keyClick(table, Qt::Key_Delete);
     settle();
     EXPECT_EQ(story->records()->model()->rowCount(), 1);
@@ -137,7 +149,8 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     settle();
     ASSERT_EQ(records().advices.size(), 1U) << window.banner()->said(QStringLiteral("refused")).toStdString();
     ASSERT_EQ(records().visits.size(), 2U);
-    EXPECT_TRUE(window.banner()->said(QStringLiteral("notices")).contains(QStringLiteral("the plan now"))) << "it says that it was done";
+    EXPECT_TRUE(window.banner()->said(QStringLiteral("notices")).contains(QStringLiteral("the plan now")))
+        << "it says that it was done";
     QTest::mouseClick(plan, Qt::LeftButton);
     settle();
     ASSERT_EQ(records().visits.size(), 2U) << "pressed again it is planned again, not twice";
@@ -145,14 +158,18 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     window.choose({});
     settle();
     auto* yardView = window.findChild<YardView*>();
-    ASSERT_EQ(yardView->model()->rowCount(), 2) << "the yard's plan holds what was made the plan, not that and the advice";
+    ASSERT_EQ(yardView->model()->rowCount(), 2)
+        << "the yard's plan holds what was made the plan, not that and the advice";
     EXPECT_TRUE(yardView->model()->jobs()[0].visit);
     EXPECT_FALSE(button(yardView, "Visit made")->isEnabled());
     yardView->table()->setCurrentIndex(yardView->model()->index(0, 0));
     ASSERT_TRUE(button(yardView, "Visit made")->isEnabled());
     QTest::mouseClick(button(yardView, "Visit made"), Qt::LeftButton);
     settle();
-    const auto planned = [&] { return std::count_if(yardView->model()->jobs().begin(), yardView->model()->jobs().end(), [](const auto& job) { return job.visit.has_value(); }); };
+    const auto planned = [&] {
+        return std::count_if(yardView->model()->jobs().begin(), yardView->model()->jobs().end(),
+                             [](const auto& job) { return job.visit.has_value(); });
+    };
     EXPECT_TRUE(invented::waitFor([&] { return planned() == 1; })) << "ticked off from the yard's plan";
     undo();
     look(0);
@@ -270,7 +287,9 @@ TEST_F(WindowDesk, ThePlaceIsChangedFieldByField) {
 TEST_F(WindowDesk, TheTableOfCombsWeighsInTheUnitsOfTheKeeper) {
     answerReally();
     open({colony("Apple")});
-    const auto honey = [this] { return window.colonyView()->combTable()->model()->index(0, CombTableModel::HoneyColumn).data().toString(); };
+    const auto honey = [this] {
+        return window.colonyView()->combTable()->model()->index(0, CombTableModel::HoneyColumn).data().toString();
+    };
     EXPECT_TRUE(honey().contains(QStringLiteral(" kg ("))) << honey().toStdString();
     window.useUnits(UnitSystem::UnitedStates);
     EXPECT_TRUE(honey().contains(QStringLiteral(" lb ("))) << honey().toStdString();
@@ -333,7 +352,8 @@ TEST_F(WindowDesk, ABookOpenElsewhereSaysSoAndTakesNoEdits) {
     answerSlowly();
     const auto other = invented::bookOf(file(), {colony("A")});
     openFile();
-    EXPECT_TRUE(window.banner()->said(QStringLiteral("access")).contains(QStringLiteral("keeper"))) << window.banner()->said(QStringLiteral("access")).toStdString();
+    EXPECT_TRUE(window.banner()->said(QStringLiteral("access")).contains(QStringLiteral("keeper")))
+        << window.banner()->said(QStringLiteral("access")).toStdString();
     EXPECT_FALSE(window.undoAction()->isEnabled());
     EXPECT_FALSE(window.colonyView()->look()->newLookButton()->isEnabled());
     EXPECT_FALSE(window.colonyView()->answer()->planButton()->isVisible());
@@ -359,25 +379,18 @@ TEST_F(WindowDesk, ADamagedBookIsSalvagedIntoANewOne) {
     EXPECT_FALSE(window.banner()->said(QStringLiteral("salvage")).isEmpty());
 }
 
-TEST_F(WindowDesk, TheBookLastOpenIsOfferedAgain) {
-    answerSlowly();
-    open({colony("A")});
-    EXPECT_EQ(settings::recentBooks().value(0), file());
-    settings::forgetRecentBook(file());
-    EXPECT_FALSE(settings::recentBooks().contains(file()));
-    settings::keepWindowPlace(window.saveGeometry());
-    EXPECT_EQ(settings::windowPlace(), window.saveGeometry());
-}
-
 TEST_F(WindowDesk, EveryPageNamesWhatTakesTheFocus) {
     answerSlowly();
     const auto walk = [this](const char* page) {
         for (auto* widget : window.findChildren<QWidget*>()) {
-            if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible() || widget->focusProxy() || widget->objectName().startsWith(QStringLiteral("qt_"))) continue;
+            if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible() || widget->focusProxy() ||
+                widget->objectName().startsWith(QStringLiteral("qt_")))
+                continue;
             auto* spoken = QAccessible::queryAccessibleInterface(widget);
             ASSERT_NE(spoken, nullptr) << widget->metaObject()->className();
             EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty())
-                << widget->metaObject()->className() << " in " << widget->parentWidget()->metaObject()->className() << " on " << page;
+                << widget->metaObject()->className() << " in " << widget->parentWidget()->metaObject()->className()
+                << " on " << page;
         }
     };
     walk("the first page");
@@ -397,7 +410,8 @@ TEST_F(WindowDesk, EveryPageNamesWhatTakesTheFocus) {
 
 TEST_F(WindowDesk, LongAndRightToLeftNamesKeepTheWindowInShape) {
     answerSlowly();
-    const std::string longName = "The very long name of a colony that somebody once gave it in a moment of great joy and never shortened again";
+    const std::string longName =
+        "The very long name of a colony that somebody once gave it in a moment of great joy and never shortened again";
     open({colony(longName.c_str()), colony("\u05DB\u05D5\u05D5\u05E8\u05EA \u05D4\u05EA\u05E4\u05D5\u05D7")});
     window.resize(1024, 700);
     settle();

@@ -11,8 +11,7 @@ namespace winterlarder::desk {
 
 namespace {
 
-template <class Paint>
-QImage painted(const Colours& colours, const Paint& paint) {
+template <class Paint> QImage painted(const Colours& colours, const Paint& paint) {
     QImage image(140, 120, QImage::Format_RGB32);
     image.fill(colours.card);
     QPainter painter(&image);
@@ -29,8 +28,10 @@ TEST(PaintedCombs, AreWhatThePainterPaintsTheFirstTimeAndAgain) {
     const QRectF into(10.3, 7.6, 110.5, 95.2);
     PaintedCombs combs;
     for (const auto* colours : {&lightColours(), &lightColours(), &darkColours(), &lightColours()}) {
-        const auto wanted = painted(*colours, [&](QPainter& painter) { paintComb(painter, drawn[0].look, into, *colours); });
-        const auto made = painted(*colours, [&](QPainter& painter) { combs.paint(painter, 0, drawn[0].look, into, *colours, 5); });
+        const auto wanted =
+            painted(*colours, [&](QPainter& painter) { paintComb(painter, drawn[0].look, into, *colours); });
+        const auto made =
+            painted(*colours, [&](QPainter& painter) { combs.paint(painter, 0, drawn[0].look, into, *colours, 5); });
         const auto off = golden::difference(wanted, made);
         EXPECT_LT(off.mean, 0.2);
         EXPECT_EQ(off.strong, 0);
@@ -38,10 +39,12 @@ TEST(PaintedCombs, AreWhatThePainterPaintsTheFirstTimeAndAgain) {
 }
 
 TEST(PaintedCombs, ArePaintedAnewWhenAnythingOfThemChanges) {
-    const auto look = drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads())[0].look;
+    const auto look =
+        drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads())[0].look;
     PaintedCombs combs;
     const auto paint = [&](const CombLook& each, const QRectF& into) {
-        return painted(lightColours(), [&](QPainter& painter) { combs.paint(painter, 0, each, into, lightColours(), 5); });
+        return painted(lightColours(),
+                       [&](QPainter& painter) { combs.paint(painter, 0, each, into, lightColours(), 5); });
     };
     const auto before = paint(look, {10, 10, 100, 90});
     auto chosen = look;

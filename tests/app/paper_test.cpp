@@ -9,9 +9,9 @@
 #include "report/yard_plan.h"
 
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTextDocument>
-#include <QRegularExpression>
 #include <gtest/gtest.h>
 
 #include <set>
@@ -50,7 +50,8 @@ struct DemoPaper {
 const std::vector<ColonyEntry>& demoColonies() {
     static const auto entries = [] {
         std::vector<ColonyEntry> made;
-        for (const auto& answered : invented::demoAnswers()) made.push_back({{static_cast<int>(made.size()) + 1}, answered->record, answered, false});
+        for (const auto& answered : invented::demoAnswers())
+            made.push_back({{static_cast<int>(made.size()) + 1}, answered->record, answered, false});
         return made;
     }();
     return entries;
@@ -59,7 +60,8 @@ const std::vector<ColonyEntry>& demoColonies() {
 //! The demo yard with its answers, made anew for each test: what one does with it no other sees.
 struct AnsweredDemoYard : Yard {
     AnsweredDemoYard() {
-        for (const auto& answered : invented::demoAnswers()) takeAnswer(invented::add(*this, answered->record), answered);
+        for (const auto& answered : invented::demoAnswers())
+            takeAnswer(invented::add(*this, answered->record), answered);
     }
 };
 
@@ -74,12 +76,16 @@ TEST(ColonyPaper, EveryDemoColonyFitsOnOnePageWithVerdictAmountsAndPicture) {
         SCOPED_TRACE(paper->footer.toStdString());
         EXPECT_EQ(sheet.pages, 1);
         EXPECT_EQ(sheet.pdfPages(), 1);
-        EXPECT_TRUE(sheet.text.contains(spaced(words::answerSentence(*colony.answered)))) << sheet.text.left(600).toStdString();
+        EXPECT_TRUE(sheet.text.contains(spaced(words::answerSentence(*colony.answered))))
+            << sheet.text.left(600).toStdString();
         const auto& advice = colony.answered->answer.advice;
         if (advice.need) EXPECT_TRUE(sheet.text.contains(spaced(words::amount(*advice.need))));
-        if (advice.verdict == advice::Verdict::Feed) EXPECT_TRUE(sheet.text.contains(spaced(words::amount(advice.feed->syrup.sugar))));
+        if (advice.verdict == advice::Verdict::Feed)
+            EXPECT_TRUE(sheet.text.contains(spaced(words::amount(advice.feed->syrup.sugar))));
         for (const auto& reason : advice.reasons)
-            if (reason.id.find('-') != std::string::npos) EXPECT_FALSE(sheet.text.contains(QStringLiteral(" %1 ").arg(QString::fromStdString(reason.id)))) << reason.id << " is an id, not words";
+            if (reason.id.find('-') != std::string::npos)
+                EXPECT_FALSE(sheet.text.contains(QStringLiteral(" %1 ").arg(QString::fromStdString(reason.id))))
+                    << reason.id << " is an id, not words";
         EXPECT_TRUE(sheet.text.contains(QStringLiteral("page 1 of 1")));
         const auto images = DemoPaper::read({QStringLiteral("-list"), sheet.path}, QStringLiteral("pdfimages"));
         EXPECT_EQ(images.contains(QStringLiteral("image")), !colony.answered->picture.empty()) << images.toStdString();
@@ -118,13 +124,16 @@ TEST(YardPaper, NumbersStayWithTheirUnitsAndBrackets) {
 TEST(YardPaper, NoNumberIsBroken) {
     AnsweredDemoYard yard;
     const DemoPaper sheet(yardSheet(yard, {}, invented::shipped().get()));
-    const QString text = sheet.read({QStringLiteral("-layout"), sheet.path, QStringLiteral("-")}, QStringLiteral("pdftotext"));
+    const QString text =
+        sheet.read({QStringLiteral("-layout"), sheet.path, QStringLiteral("-")}, QStringLiteral("pdftotext"));
     for (const auto& colony : demoColonies()) {
         const auto& advice = colony.answered->answer.advice;
         if (!advice.bees) continue;
         const QString bees = words::bees(*advice.bees);
         QString bracket = bees.mid(bees.indexOf(QLatin1Char('('))).simplified();
-        EXPECT_TRUE(QString(text).replace(QChar::Nbsp, QLatin1Char(' ')).contains(bracket)) << bracket.toStdString() << " in\n" << text.toStdString();
+        EXPECT_TRUE(QString(text).replace(QChar::Nbsp, QLatin1Char(' ')).contains(bracket))
+            << bracket.toStdString() << " in\n"
+            << text.toStdString();
     }
 }
 
@@ -136,8 +145,10 @@ TEST(YardPaper, TheAnsweredDemoYardTakesAtMostTwoPagesAndNamesEveryVisit) {
     EXPECT_EQ(sheet.pdfPages(), sheet.pages);
     for (const auto& colony : demoColonies()) {
         EXPECT_TRUE(sheet.text.contains(QString::fromStdString(*colony.record.colony)));
-        if (const auto& feed = colony.answered->answer.advice.feed; feed && colony.answered->answer.advice.verdict == advice::Verdict::Feed)
-            for (const auto& visit : feed->visits) EXPECT_TRUE(sheet.text.contains(spaced(words::dateWithWeekday(visit.date))));
+        if (const auto& feed = colony.answered->answer.advice.feed;
+            feed && colony.answered->answer.advice.verdict == advice::Verdict::Feed)
+            for (const auto& visit : feed->visits)
+                EXPECT_TRUE(sheet.text.contains(spaced(words::dateWithWeekday(visit.date))));
     }
     EXPECT_TRUE(sheet.text.contains(QStringLiteral("To buy and to bring")));
 }
@@ -175,7 +186,9 @@ TEST(ColonyPaper, ItsPictureStandsOnWhiteAndIsLegibleInGrey) {
         EXPECT_GT(dark / pixels, 0.01);
         EXPECT_EQ(picture.constScanLine(0)[0], 255);
         int blank = 0;
-        while (std::all_of(picture.constScanLine(blank), picture.constScanLine(blank) + picture.width(), [](uchar grey) { return grey > 200; })) ++blank;
+        while (std::all_of(picture.constScanLine(blank), picture.constScanLine(blank) + picture.width(),
+                           [](uchar grey) { return grey > 200; }))
+            ++blank;
         EXPECT_LT(blank, picture.height() / 12) << "no room is left for a title it does not have";
     }
 }
@@ -184,7 +197,8 @@ TEST(YardPaper, SaysTheSameAsThePlanPage) {
     AnsweredDemoYard yard;
     const auto plan = planOf(yard);
     std::vector<report::PlannedColony> all;
-    for (const auto& colony : yard.colonies()) all.push_back({&colony.answered->question, &colony.answered->answer.advice});
+    for (const auto& colony : yard.colonies())
+        all.push_back({&colony.answered->question, &colony.answered->answer.advice});
     const auto sheet = report::yardPlan("Orchard", *yard.asOf(), all, {}, *invented::shipped());
     const auto* visits = sheet.section("visits");
     ASSERT_NE(visits, nullptr);
@@ -201,7 +215,8 @@ TEST(YardPaper, SaysTheSameAsThePlanPage) {
         const auto due = dueOf(*colony.answered);
         const auto tasks = jobsOf(colony);
         EXPECT_EQ(due.kind.has_value(), !tasks.empty());
-        if (due.kind && !tasks.empty()) EXPECT_EQ(due.date, tasks.front().date) << "the list at the left says when to go next";
+        if (due.kind && !tasks.empty())
+            EXPECT_EQ(due.date, tasks.front().date) << "the list at the left says when to go next";
     }
 }
 
@@ -220,7 +235,8 @@ TEST(Paper, ALongYardRunsOverPagesAndRepeatsItsHeadings) {
 
 TEST(Paper, NoHeadingIsLeftAloneAtTheFootOfAPage) {
     QStringList headings;
-    for (const char* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "reasons", "cautions", "sources"}) headings << print::headingOf(id);
+    for (const char* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "reasons", "cautions", "sources"})
+        headings << print::headingOf(id);
     Yard yard;
     for (int i = 0; i < 60; ++i) {
         const auto id = invented::add(yard, invented::colony(("Colony " + std::to_string(i)).c_str()));
@@ -229,11 +245,16 @@ TEST(Paper, NoHeadingIsLeftAloneAtTheFootOfAPage) {
         const DemoPaper sheet(yardSheet(yard, {}, invented::shipped().get()));
         for (int page = 1; page < sheet.pages; ++page) {
             const QString number = QString::number(page);
-            auto lines = DemoPaper::read({QStringLiteral("-layout"), QStringLiteral("-f"), number, QStringLiteral("-l"), number, sheet.path, QStringLiteral("-")}, QStringLiteral("pdftotext"))
+            auto lines = DemoPaper::read({QStringLiteral("-layout"), QStringLiteral("-f"), number, QStringLiteral("-l"),
+                                          number, sheet.path, QStringLiteral("-")},
+                                         QStringLiteral("pdftotext"))
                              .split(QLatin1Char('\n'), Qt::SkipEmptyParts);
             ASSERT_GT(lines.size(), 2);
-            while (!lines.isEmpty() && (lines.back().contains(QStringLiteral("page ")) || lines.back().simplified().isEmpty())) lines.removeLast();
-            EXPECT_FALSE(headings.contains(spaced(lines.back()))) << i + 1 << " colonies, page " << page << ": " << lines.back().toStdString();
+            while (!lines.isEmpty() &&
+                   (lines.back().contains(QStringLiteral("page ")) || lines.back().simplified().isEmpty()))
+                lines.removeLast();
+            EXPECT_FALSE(headings.contains(spaced(lines.back())))
+                << i + 1 << " colonies, page " << page << ": " << lines.back().toStdString();
         }
     }
 }
@@ -252,7 +273,10 @@ TEST(SheetWords, EveryIdOfASheetHasWords) {
             for (const auto& column : section.table.columns) seen.insert(column);
             for (const auto& row : section.table.rows)
                 for (const auto& cell : row)
-                    if (const auto* word = std::get_if<report::Word>(&cell)) EXPECT_TRUE(word->id.find('-') == std::string::npos || print::wordOf(word->id).toStdString() != word->id) << word->id;
+                    if (const auto* word = std::get_if<report::Word>(&cell))
+                        EXPECT_TRUE(word->id.find('-') == std::string::npos ||
+                                    print::wordOf(word->id).toStdString() != word->id)
+                            << word->id;
         }
     };
     std::vector<report::PlannedColony> all;
@@ -260,8 +284,10 @@ TEST(SheetWords, EveryIdOfASheetHasWords) {
         check(report::colonySheet(colony.answered->question, colony.answered->answer.advice, *invented::shipped()));
         all.push_back({&colony.answered->question, &colony.answered->answer.advice});
     }
-    check(report::yardPlan("Orchard", demoColonies().front().record.asOf, all, {1.0, "CAD", kilograms(5)}, *invented::shipped()));
-    for (const auto& id : seen) EXPECT_TRUE(id.find('-') == std::string::npos || print::nameOf(id).toStdString() != id) << id;
+    check(report::yardPlan("Orchard", demoColonies().front().record.asOf, all, {1.0, "CAD", kilograms(5)},
+                           *invented::shipped()));
+    for (const auto& id : seen)
+        EXPECT_TRUE(id.find('-') == std::string::npos || print::nameOf(id).toStdString() != id) << id;
     EXPECT_GT(seen.size(), 20U);
 }
 

@@ -16,8 +16,9 @@ namespace {
 using namespace photographed;
 
 double worst(const CombFilling& known, const hive::TracedShares& found) {
-    return std::max({std::abs(known.built - found.built), std::abs(known.capped - found.capped), std::abs(known.open - found.open),
-                     std::abs(known.brood - found.brood), std::abs(known.beeBread - found.beeBread)});
+    return std::max({std::abs(known.built - found.built), std::abs(known.capped - found.capped),
+                     std::abs(known.open - found.open), std::abs(known.brood - found.brood),
+                     std::abs(known.beeBread - found.beeBread)});
 }
 
 } // namespace
@@ -39,7 +40,8 @@ TEST(PhotographOfAComb, MarkedByCornersAndTracedWithFewPointsIsWithinTwoPoints) 
             worstOfAll = std::max(worstOfAll, off);
         }
     }
-    std::cout << "worst share over " << combs().size() * views().size() << " pictures: " << 100 * worstOfAll << " points off\n";
+    std::cout << "worst share over " << combs().size() * views().size() << " pictures: " << 100 * worstOfAll
+              << " points off\n";
 }
 
 TEST(PhotographOfAComb, HangingCombsAreMarkedByBarSidesAndLowestPoint) {
@@ -51,12 +53,15 @@ TEST(PhotographOfAComb, HangingCombsAreMarkedByBarSidesAndLowestPoint) {
             const auto corners = hive::cornersOf(comb.outline);
             const auto side = [&](double sign) {
                 const double low = 0.75;
-                return hive::PlanePoint{sign * std::lerp(corners[1].x, corners[2].x, low), low * comb.outline.height.value()};
+                return hive::PlanePoint{sign * std::lerp(corners[1].x, corners[2].x, low),
+                                        low * comb.outline.height.value()};
             };
-            const hive::PlanePoint places[] = {corners[0], corners[1], side(-1), side(1), {0, comb.outline.height.value()}};
+            const hive::PlanePoint places[] = {
+                corners[0], corners[1], side(-1), side(1), {0, comb.outline.height.value()}};
             for (std::size_t i = 0; i < 5; ++i) face.marks[i] = shaken(view(places[i]), 2, hand);
             face.tracings = traced(comb, 1, hand);
-            EXPECT_LT(worst(comb.filling, seenThrough(comb.outline, face, view)), 0.02) << comb.name << " turned " << view.turned << ", tilted " << view.tilted;
+            EXPECT_LT(worst(comb.filling, seenThrough(comb.outline, face, view)), 0.02)
+                << comb.name << " turned " << view.turned << ", tilted " << view.tilted;
         }
     }
 }
@@ -70,7 +75,8 @@ TEST(PhotographOfAComb, TheRectifiedPictureShowsEachZoneWithItsArea) {
             for (std::size_t i = 0; i < 4; ++i) face.marks[i] = view(corners[i]);
             const auto rectified = rectify(comb.outline, face, 1.5);
             ASSERT_TRUE(rectified);
-            EXPECT_LT(worst(comb.filling, colouredShares(*rectified)), 0.02) << comb.name << " turned " << view.turned << ", tilted " << view.tilted;
+            EXPECT_LT(worst(comb.filling, colouredShares(*rectified)), 0.02)
+                << comb.name << " turned " << view.turned << ", tilted " << view.tilted;
         }
     }
 }
@@ -96,7 +102,8 @@ TEST(PhotographOfAComb, IsTurnedUprightAsItsFileSays) {
     const auto upright = readUpright(path, fault);
     ASSERT_TRUE(upright);
     EXPECT_EQ(upright->size(), QSize(300, 400));
-    EXPECT_EQ(qRed(upright->pixel(150, 10)) > 200 && qGreen(upright->pixel(150, 10)) < 80, true) << "what was at the left is now on top";
+    EXPECT_EQ(qRed(upright->pixel(150, 10)) > 200 && qGreen(upright->pixel(150, 10)) < 80, true)
+        << "what was at the left is now on top";
     EXPECT_FALSE(readUpright(folder.filePath(QStringLiteral("none.jpg")), fault));
     EXPECT_TRUE(fault.contains(QStringLiteral("none.jpg")));
 }

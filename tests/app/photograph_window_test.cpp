@@ -6,8 +6,8 @@
 #include "photograph/photograph_view.h"
 #include "photograph/photograph_window.h"
 
-#include <QAccessible>
 #include <QAbstractButton>
+#include <QAccessible>
 #include <QApplication>
 #include <QMenu>
 #include <QMessageBox>
@@ -25,7 +25,9 @@ using namespace photographed;
 
 class Photograph : public testing::Test {
 protected:
-    Photograph() : drawn(drawnCombs({invented::comb(0.5, 0, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front()), window(drawn) {
+    Photograph()
+        : drawn(drawnCombs({invented::comb(0.5, 0, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads()).front()),
+          window(drawn) {
         path = folder.filePath(QStringLiteral("comb.png"));
         EXPECT_TRUE(photograph(comb, view).save(path));
         window.show();
@@ -47,7 +49,8 @@ protected:
     void mark() {
         const auto corners = hive::cornersOf(comb.outline);
         for (std::size_t i = 0; i < 4; ++i) {
-            const QPoint from = picture().toWidget(picture().points()[i].at).toPoint(), to = picture().toWidget(view(corners[i])).toPoint();
+            const QPoint from = picture().toWidget(picture().points()[i].at).toPoint(),
+                         to = picture().toWidget(view(corners[i])).toPoint();
             QTest::mousePress(canvas(), Qt::LeftButton, {}, from);
             QTest::mouseMove(canvas(), (from + to) / 2);
             QTest::mouseMove(canvas(), to);
@@ -57,7 +60,8 @@ protected:
     void trace(const hive::Tracing& tracing) {
         window.pickKind(tracing.kind);
         const auto rectified = rectify(comb.outline, window.faces()[0], 2.5);
-        for (const auto& point : tracing.points) QTest::mouseClick(canvas(), Qt::LeftButton, {}, picture().toWidget(rectified->pixel(point)).toPoint());
+        for (const auto& point : tracing.points)
+            QTest::mouseClick(canvas(), Qt::LeftButton, {}, picture().toWidget(rectified->pixel(point)).toPoint());
     }
     // From where the chosen point is to another place of the picture, by keys alone: large steps, then small ones.
     void walkTo(QPointF to) {
@@ -143,7 +147,8 @@ TEST_F(Photograph, AMarkIsMovedByKeysAndItsPlaceIsSpoken) {
     ASSERT_GT(step, 1);
     EXPECT_NEAR(window.faces()[0].marks[0].x(), before.x() + step, 1e-9);
     EXPECT_NEAR(window.faces()[0].marks[0].y(), before.y() + 10 * step, 1e-9);
-    EXPECT_TRUE(picture().accessibleDescription().startsWith(QStringLiteral("top left corner"))) << picture().accessibleDescription().toStdString();
+    EXPECT_TRUE(picture().accessibleDescription().startsWith(QStringLiteral("top left corner")))
+        << picture().accessibleDescription().toStdString();
     QTest::keyClick(canvas(), Qt::Key_Space);
     EXPECT_TRUE(picture().accessibleDescription().startsWith(QStringLiteral("top right corner")));
 }
@@ -198,7 +203,8 @@ TEST_F(Photograph, KeysAloneMeasureAComb) {
     const auto& set = window.faces()[0].tracings.front().points;
     ASSERT_EQ(set.size(), tracing.points.size());
     for (std::size_t i = 0; i < set.size(); ++i)
-        EXPECT_LT(std::hypot(set[i].x - tracing.points[i].x, set[i].y - tracing.points[i].y), 3) << "in the order they were set";
+        EXPECT_LT(std::hypot(set[i].x - tracing.points[i].x, set[i].y - tracing.points[i].y), 3)
+            << "in the order they were set";
     EXPECT_NEAR(shareOf(window.measured(), Zone::Capped), 0.6, 0.02);
 }
 
@@ -256,10 +262,12 @@ TEST_F(Photograph, EveryStepHasRoomForItsWordsWhicheverIsChosen) {
         QFont bold = bar->font();
         bold.setBold(true);
         for (int tab = 0; tab < bar->count(); ++tab) {
-            EXPECT_GE(bar->tabRect(tab).width(), QFontMetrics(bold).horizontalAdvance(bar->tabText(tab).remove(QLatin1Char('&'))) + 30);
+            EXPECT_GE(bar->tabRect(tab).width(),
+                      QFontMetrics(bold).horizontalAdvance(bar->tabText(tab).remove(QLatin1Char('&'))) + 30);
             EXPECT_TRUE(bar->rect().contains(bar->tabRect(tab).adjusted(2, 2, -2, -2))) << "tab " << tab;
         }
-        for (const auto* button : window.findChildren<QToolButton*>()) EXPECT_FALSE(button->isVisible()) << "an empty button";
+        for (const auto* button : window.findChildren<QToolButton*>())
+            EXPECT_FALSE(button->isVisible()) << "an empty button";
     }
 }
 

@@ -34,7 +34,8 @@ struct View {
     QPointF operator()(hive::PlanePoint p) const {
         const double k = M_PI / 180, turn = turned * k, tilt = tilted * k;
         const double x = p.x * std::cos(turn), z = p.x * std::sin(turn), below = p.y - 105;
-        const double y = below * std::cos(tilt) - z * std::sin(tilt), away = 700 + below * std::sin(tilt) + z * std::cos(tilt);
+        const double y = below * std::cos(tilt) - z * std::sin(tilt),
+                     away = 700 + below * std::sin(tilt) + z * std::cos(tilt);
         return {1500 + 2600 * x / away, 1125 + 2600 * y / away};
     }
 };
@@ -44,10 +45,12 @@ inline const std::vector<View>& views() {
     return all;
 }
 
-inline const QColor cappedColour(220, 160, 60), openColour(250, 225, 140), broodColour(150, 90, 70), breadColour(120, 140, 60), emptyColour(245, 240, 225), woodColour(90, 60, 30);
+inline const QColor cappedColour(220, 160, 60), openColour(250, 225, 140), broodColour(150, 90, 70),
+    breadColour(120, 140, 60), emptyColour(245, 240, 225), woodColour(90, 60, 30);
 
 inline QImage photograph(const Comb& comb, const View& view) {
-    const double wide = std::max(comb.outline.top.value(), comb.outline.bottom.value()), tall = comb.outline.height.value();
+    const double wide = std::max(comb.outline.top.value(), comb.outline.bottom.value()),
+                 tall = comb.outline.height.value();
     const QRectF face(-wide / 2, 0, wide, tall);
     const auto shape = shapeOf(comb.outline, comb.filling, face);
     const auto at = [&](double x, double y) { return view({x, y}); };
@@ -59,7 +62,9 @@ inline QImage photograph(const Comb& comb, const View& view) {
     picture.fill(QColor(70, 90, 70));
     QPainter painter(&picture);
     painter.setRenderHint(QPainter::Antialiasing);
-    const auto paint = [&](const QPainterPath& path, const QColor& colour) { painter.fillPath(camera.map(path), colour); };
+    const auto paint = [&](const QPainterPath& path, const QColor& colour) {
+        painter.fillPath(camera.map(path), colour);
+    };
     paint(shape.full, woodColour);
     paint(shape.comb, emptyColour);
     paint(shape.beeBread, breadColour);
@@ -77,7 +82,8 @@ inline QPointF shaken(QPointF at, double most, std::mt19937& hand) {
 //! Where a hand would click: along the arch and round outside the frame, round the nest.
 inline std::vector<hive::Tracing> traced(const Comb& comb, double off, std::mt19937& hand) {
     const CombLevels levels(comb.outline, comb.filling);
-    const double half = std::max(comb.outline.top.value(), comb.outline.bottom.value()) / 2, tall = comb.outline.height.value();
+    const double half = std::max(comb.outline.top.value(), comb.outline.bottom.value()) / 2,
+                 tall = comb.outline.height.value();
     const auto place = [&](double x, double y) {
         const auto moved = shaken({x * half, y * tall}, off, hand);
         return hive::PlanePoint{moved.x(), moved.y()};
@@ -93,13 +99,16 @@ inline std::vector<hive::Tracing> traced(const Comb& comb, double off, std::mt19
         hive::Tracing tracing{kind, {}};
         for (int i = 0; i < 12; ++i) {
             const double angle = M_PI * i / 6, reach = levels.nestReach(edge);
-            tracing.points.push_back(place(reach * levels.nestWidening() * std::cos(angle), levels.nestMiddle().y + reach * std::sin(angle)));
+            tracing.points.push_back(place(reach * levels.nestWidening() * std::cos(angle),
+                                           levels.nestMiddle().y + reach * std::sin(angle)));
         }
         tracings.push_back(tracing);
     };
     if (comb.filling.built < 1) below(hive::TracedKind::Comb, [&](double x) { return levels.builtAt(x); });
-    if (comb.filling.open > 0) below(hive::TracedKind::Open, [&](double x) { return levels.archAt(CombEdge::Open, x); });
-    if (comb.filling.capped > 0) below(hive::TracedKind::Capped, [&](double x) { return levels.archAt(CombEdge::Capped, x); });
+    if (comb.filling.open > 0)
+        below(hive::TracedKind::Open, [&](double x) { return levels.archAt(CombEdge::Open, x); });
+    if (comb.filling.capped > 0)
+        below(hive::TracedKind::Capped, [&](double x) { return levels.archAt(CombEdge::Capped, x); });
     if (comb.filling.beeBread > 0) nest(hive::TracedKind::BeeBread, CombEdge::BeeBread);
     if (comb.filling.brood > 0) nest(hive::TracedKind::Brood, CombEdge::Brood);
     return tracings;
@@ -123,17 +132,20 @@ inline hive::TracedShares colouredShares(const Rectified& rectified) {
     const auto& outline = rectified.outline;
     double capped = 0, open = 0, brood = 0, bread = 0, comb = 0, all = 0;
     const auto near = [](QRgb seen, const QColor& colour) {
-        return std::abs(qRed(seen) - colour.red()) + std::abs(qGreen(seen) - colour.green()) + std::abs(qBlue(seen) - colour.blue());
+        return std::abs(qRed(seen) - colour.red()) + std::abs(qGreen(seen) - colour.green()) +
+               std::abs(qBlue(seen) - colour.blue());
     };
     for (int y = 0; y < rectified.picture.height(); ++y)
         for (int x = 0; x < rectified.picture.width(); ++x) {
             const auto at = rectified.millimetres({x + 0.5, y + 0.5});
-            const double half = std::lerp(outline.top.value(), outline.bottom.value(), at.y / outline.height.value()) / 2;
+            const double half =
+                std::lerp(outline.top.value(), outline.bottom.value(), at.y / outline.height.value()) / 2;
             if (at.y < 0 || at.y > outline.height.value() || std::abs(at.x) > half) continue;
             ++all;
             const QRgb seen = rectified.picture.pixel(x, y);
             double* counts[] = {&capped, &open, &brood, &bread, nullptr, nullptr};
-            const QColor* colours[] = {&cappedColour, &openColour, &broodColour, &breadColour, &emptyColour, &woodColour};
+            const QColor* colours[] = {&cappedColour, &openColour,  &broodColour,
+                                       &breadColour,  &emptyColour, &woodColour};
             int best = 0;
             for (int i = 1; i < 6; ++i)
                 if (near(seen, *colours[i]) < near(seen, *colours[best])) best = i;

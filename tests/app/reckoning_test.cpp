@@ -15,7 +15,8 @@ TEST(Reckoning, TheNewestRequestOfAColonyWins) {
     const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(60));
     Reckoning reckoning(adviser);
     std::vector<AnsweredPointer> answers;
-    QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId, const AnsweredPointer& answer) { answers.push_back(answer); });
+    QObject::connect(&reckoning, &Reckoning::answered,
+                     [&](ColonyId, const AnsweredPointer& answer) { answers.push_back(answer); });
     QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
     reckoning.ask(ColonyId{1}, 0, invented::colony("A", 5), NewestWork::Turn::First);
     QTest::qWait(15);
@@ -32,7 +33,8 @@ TEST(Reckoning, AColonyLookedAtGoesFirst) {
     const auto adviser = std::make_shared<invented::SlowAdviser>(milliseconds(20));
     Reckoning reckoning(adviser);
     std::vector<std::int64_t> order;
-    QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
+    QObject::connect(&reckoning, &Reckoning::answered,
+                     [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
     QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
     for (int i = 1; i <= 4; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), NewestWork::Turn::Last);
     QTest::qWait(5);
@@ -48,7 +50,8 @@ TEST(Reckoning, WhatGoesFirstInterruptsTheOthersAndTheyGoOnInTheirOrder) {
         Reckoning reckoning(adviser);
         adviser->stopped = 0;
         std::vector<std::int64_t> order;
-        QObject::connect(&reckoning, &Reckoning::answered, [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
+        QObject::connect(&reckoning, &Reckoning::answered,
+                         [&](ColonyId id, const AnsweredPointer&) { order.push_back(id.number); });
         QSignalSpy idle(&reckoning, &Reckoning::idleAgain);
         for (int i = 1; i <= 3; ++i) reckoning.ask(ColonyId{i}, i, invented::colony("A"), NewestWork::Turn::Last);
         QTest::qWait(15);

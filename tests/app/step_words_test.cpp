@@ -16,9 +16,11 @@ TEST(StepWords, TheWindowsOwnVerbsHaveWordsToo) {
 
 TEST(StepWords, EveryColumnOfTheBookHasWords) {
     for (const auto& table : book::tables()) {
-        for (const auto& column : table.columns) EXPECT_TRUE(hasFieldName(column.name)) << table.name << "." << column.name;
+        for (const auto& column : table.columns)
+            EXPECT_TRUE(hasFieldName(column.name)) << table.name << "." << column.name;
         for (const auto& list : table.lists)
-            for (const auto& column : list.columns) EXPECT_TRUE(hasFieldName(list.name + ".0." + column.name)) << list.table << "." << column.name;
+            for (const auto& column : list.columns)
+                EXPECT_TRUE(hasFieldName(list.name + ".0." + column.name)) << list.table << "." << column.name;
     }
     EXPECT_FALSE(hasFieldName("honeydew"));
 }
@@ -26,7 +28,8 @@ TEST(StepWords, EveryColumnOfTheBookHasWords) {
 TEST(StepWords, OneChangedValueIsNamed) {
     book::Step step;
     step.verb = "change comb";
-    step.changes = {{book::Kind::Look, 1, book::ChangeHow::Change, {{"combs.3.capped", "0.6"}}, {{"combs.3.capped", "0.8"}}}};
+    step.changes = {
+        {book::Kind::Look, 1, book::ChangeHow::Change, {{"combs.3.capped", "0.6"}}, {{"combs.3.capped", "0.8"}}}};
     EXPECT_EQ(stepName(step, {}).toStdString(), "comb 4: capped 80 %");
     EXPECT_EQ(stepLines(step, {}).join(QStringLiteral("|")).toStdString(), "comb 4: capped: from 60 % to 80 %");
     step.changes[0].after["combs.3.capped"] = std::nullopt;

@@ -21,7 +21,8 @@ struct Stop {
 
 QString named(const QWidget* widget) {
     const auto* button = qobject_cast<const QAbstractButton*>(widget);
-    return QStringLiteral("%1 \u201c%2\u201d").arg(QLatin1String(widget->metaObject()->className()), button ? button->text() : widget->accessibleName());
+    return QStringLiteral("%1 \u201c%2\u201d")
+        .arg(QLatin1String(widget->metaObject()->className()), button ? button->text() : widget->accessibleName());
 }
 
 bool besideEachOther(const QRect& a, const QRect& b) {
@@ -61,13 +62,18 @@ protected:
         for (std::size_t later = 1; later < stops.size(); ++later)
             for (std::size_t earlier = 0; earlier < later; ++earlier) {
                 const auto &first = stops[earlier], &then = stops[later];
-                if (first.seen.isEmpty() || then.seen.isEmpty() || then.widget->isAncestorOf(first.widget) || first.widget->isAncestorOf(then.widget)) continue;
-                EXPECT_FALSE(readBefore(then.seen, first.seen)) << named(then.widget).toStdString() << " is read before " << named(first.widget).toStdString() << " of " << what;
+                if (first.seen.isEmpty() || then.seen.isEmpty() || then.widget->isAncestorOf(first.widget) ||
+                    first.widget->isAncestorOf(then.widget))
+                    continue;
+                EXPECT_FALSE(readBefore(then.seen, first.seen))
+                    << named(then.widget).toStdString() << " is read before " << named(first.widget).toStdString()
+                    << " of " << what;
             }
     }
     static QWidget* firstIn(QWidget* dialog) {
         auto* at = dialog->nextInFocusChain();
-        while (!at->isVisible() || !(at->focusPolicy() & Qt::TabFocus) || at->focusProxy() || !at->isEnabled()) at = at->nextInFocusChain();
+        while (!at->isVisible() || !(at->focusPolicy() & Qt::TabFocus) || at->focusProxy() || !at->isEnabled())
+            at = at->nextInFocusChain();
         return at;
     }
 };
@@ -90,7 +96,8 @@ TEST_F(TabOrder, GoesAsEveryFormIsRead) {
 TEST_F(TabOrder, GoesAsAHiveOfOwnMeasuresIsRead) {
     answerSlowly();
     open({colony("Apple")});
-    auto* form = askForHive(&window, window.yard(), {.colony = entry().id, .date = invented::day("2026-09-14"), .hive = entry().record.hive});
+    auto* form = askForHive(&window, window.yard(),
+                            {.colony = entry().id, .date = invented::day("2026-09-14"), .hive = entry().record.hive});
     auto* boxes = form->findChild<BoxesField*>();
     QTest::mouseClick(boxes->addButton(), Qt::LeftButton);
     for (const char* name : {"Format of box 1 from the floor", "Format of box 2 from the floor"}) {

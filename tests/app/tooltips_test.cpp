@@ -16,7 +16,9 @@ using invented::WindowDesk;
 namespace {
 
 QString nameOf(const QWidget* widget) {
-    return QStringLiteral("%1 in %2").arg(QLatin1String(widget->metaObject()->className()), QLatin1String(widget->parentWidget()->metaObject()->className()));
+    return QStringLiteral("%1 in %2")
+        .arg(QLatin1String(widget->metaObject()->className()),
+             QLatin1String(widget->parentWidget()->metaObject()->className()));
 }
 
 void checkButtonsWithoutWords(const QWidget& window) {
@@ -32,10 +34,13 @@ int checkColumns(const QWidget& window) {
     for (const auto* table : window.findChildren<QTableView*>()) {
         if (!table->isVisible() || !table->horizontalHeader()->isVisible()) continue;
         for (int column = 0; column < table->model()->columnCount(); ++column) {
-            const auto said = [&](int role) { return table->model()->headerData(column, Qt::Horizontal, role).toString(); };
+            const auto said = [&](int role) {
+                return table->model()->headerData(column, Qt::Horizontal, role).toString();
+            };
             if (said(Qt::DisplayRole).isEmpty()) continue;
             ++found;
-            EXPECT_GT(said(Qt::ToolTipRole).size(), said(Qt::DisplayRole).size()) << table->accessibleName().toStdString() << ": " << said(Qt::DisplayRole).toStdString();
+            EXPECT_GT(said(Qt::ToolTipRole).size(), said(Qt::DisplayRole).size())
+                << table->accessibleName().toStdString() << ": " << said(Qt::DisplayRole).toStdString();
         }
     }
     return found;

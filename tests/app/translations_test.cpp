@@ -21,7 +21,8 @@ class Listener : public QTranslator {
 public:
     bool isEmpty() const override { return false; }
     QString translate(const char* context, const char* text, const char*, int) const override {
-        if (QByteArrayView(context).startsWith("winterlarder") || !QByteArrayView(context).startsWith('Q')) heard.insert({context, text});
+        if (QByteArrayView(context).startsWith("winterlarder") || !QByteArrayView(context).startsWith('Q'))
+            heard.insert({context, text});
         return {};
     }
     mutable std::set<Message> heard;
@@ -31,7 +32,8 @@ public:
 
 TEST(Translations, EveryTextHasAContext) {
     for (const auto& line : gathered().complaints.split(QLatin1Char('\n'))) {
-        EXPECT_FALSE(line.contains(QStringLiteral("lacks Q_OBJECT"))) << line.toStdString() << ": a bare tr() outside a class; see app/text/contexts.h";
+        EXPECT_FALSE(line.contains(QStringLiteral("lacks Q_OBJECT")))
+            << line.toStdString() << ": a bare tr() outside a class; see app/text/contexts.h";
         EXPECT_FALSE(line.contains(QStringLiteral("without context"))) << line.toStdString();
     }
     EXPECT_GT(gathered().file.messages.size(), 1000U);
@@ -41,8 +43,10 @@ TEST(Translations, EnglishHasBothFormsOfEveryPlural) {
     const QString path = QStringLiteral(SOURCE_FOLDER "/resources/translations/winterlarder_en.ts");
     const auto english = readFile(path);
     for (const auto& [context, text] : gathered().file.plural)
-        EXPECT_TRUE(english.plural.contains({context, text})) << context << ": " << text << " (lupdate -pluralonly app -ts resources/translations/winterlarder_en.ts)";
-    for (const auto& [context, text] : english.plural) EXPECT_TRUE(gathered().file.plural.contains({context, text})) << context << ": " << text << " is said no more";
+        EXPECT_TRUE(english.plural.contains({context, text}))
+            << context << ": " << text << " (lupdate -pluralonly app -ts resources/translations/winterlarder_en.ts)";
+    for (const auto& [context, text] : english.plural)
+        EXPECT_TRUE(gathered().file.plural.contains({context, text})) << context << ": " << text << " is said no more";
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     const QString whole = QString::fromUtf8(file.readAll());
@@ -51,8 +55,10 @@ TEST(Translations, EnglishHasBothFormsOfEveryPlural) {
 }
 
 TEST(Translations, OneIsSaidAsOne) {
-    EXPECT_EQ(QCoreApplication::translate("winterlarder::desk::YardListModel", "%n colonies", nullptr, 1).toStdString(), "One colony");
-    EXPECT_EQ(QCoreApplication::translate("winterlarder::desk::YardListModel", "%n colonies", nullptr, 4).toStdString(), "4 colonies");
+    EXPECT_EQ(QCoreApplication::translate("winterlarder::desk::YardListModel", "%n colonies", nullptr, 1).toStdString(),
+              "One colony");
+    EXPECT_EQ(QCoreApplication::translate("winterlarder::desk::YardListModel", "%n colonies", nullptr, 4).toStdString(),
+              "4 colonies");
 }
 
 class TranslatedWindow : public invented::WindowDesk {};
@@ -73,7 +79,8 @@ TEST_F(TranslatedWindow, AsksForNothingTranslatorsCannotSee) {
     QCoreApplication::removeTranslator(&listener);
     EXPECT_GT(listener.heard.size(), 100U);
     for (const auto& said : listener.heard)
-        if (!said.second.empty()) EXPECT_TRUE(gathered().file.messages.contains(said)) << said.first << ": " << said.second;
+        if (!said.second.empty())
+            EXPECT_TRUE(gathered().file.messages.contains(said)) << said.first << ": " << said.second;
 }
 
 } // namespace winterlarder::desk

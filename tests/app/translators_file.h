@@ -21,12 +21,17 @@ struct TranslatorsFile {
 };
 
 inline std::string inside(const QString& text, const char* name) {
-    const QString open = QLatin1Char('<') + QLatin1String(name) + QLatin1Char('>'), close = QStringLiteral("</") + QLatin1String(name) + QLatin1Char('>');
+    const QString open = QLatin1Char('<') + QLatin1String(name) + QLatin1Char('>'),
+                  close = QStringLiteral("</") + QLatin1String(name) + QLatin1Char('>');
     const auto from = text.indexOf(open);
     if (from < 0) return {};
     QString found = text.mid(from + open.size(), text.indexOf(close, from) - from - open.size());
-    return found.replace(QLatin1String("&lt;"), QLatin1String("<")).replace(QLatin1String("&gt;"), QLatin1String(">")).replace(QLatin1String("&quot;"), QLatin1String("\""))
-        .replace(QLatin1String("&apos;"), QLatin1String("'")).replace(QLatin1String("&amp;"), QLatin1String("&")).toStdString();
+    return found.replace(QLatin1String("&lt;"), QLatin1String("<"))
+        .replace(QLatin1String("&gt;"), QLatin1String(">"))
+        .replace(QLatin1String("&quot;"), QLatin1String("\""))
+        .replace(QLatin1String("&apos;"), QLatin1String("'"))
+        .replace(QLatin1String("&amp;"), QLatin1String("&"))
+        .toStdString();
 }
 
 inline TranslatorsFile readFile(const QString& path) {
@@ -56,8 +61,9 @@ inline const Gathered& gathered() {
         const QString all = folder.filePath(QStringLiteral("all.ts"));
         QProcess lupdate;
         lupdate.setProcessChannelMode(QProcess::MergedChannels);
-        lupdate.start(QStringLiteral(LUPDATE), {QStringLiteral("-no-obsolete"), QStringLiteral("-locations"), QStringLiteral("none"), QStringLiteral(SOURCE_FOLDER "/app"),
-                                               QStringLiteral("-ts"), all});
+        lupdate.start(QStringLiteral(LUPDATE),
+                      {QStringLiteral("-no-obsolete"), QStringLiteral("-locations"), QStringLiteral("none"),
+                       QStringLiteral(SOURCE_FOLDER "/app"), QStringLiteral("-ts"), all});
         EXPECT_TRUE(lupdate.waitForFinished(60000)) << LUPDATE;
         EXPECT_EQ(lupdate.exitCode(), 0);
         return Gathered{readFile(all), QString::fromUtf8(lupdate.readAll())};

@@ -73,7 +73,8 @@ TEST_F(BookDesk, AnErrorInAnEditIsToldOnceAndTheNextGoesOn) {
     open({colony("A")});
     QSignalSpy refused(&book, &OpenBook::refused);
     int told = 0;
-    book.change([](book::Book&, book::Timestamp, const std::string&) -> Outcome<book::Applied> { throw std::logic_error("broken"); },
+    book.change([](book::Book&, book::Timestamp,
+                   const std::string&) -> Outcome<book::Applied> { throw std::logic_error("broken"); },
                 [&](const Problems& problems) { told += problems.empty() ? 100 : 1; });
     settle();
     EXPECT_EQ(told, 1);
@@ -92,11 +93,17 @@ TEST_F(WindowDesk, WhatIsSaidOfABookIsNotSaidOfTheNext) {
     QFile inTheWay(folder.filePath(QStringLiteral("no folder")));
     ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
     window.books()->keepBooksIn(inTheWay.fileName());
-    window.beginBook({QStringLiteral("Home"), {"ca-halifax"}, {}, QStringLiteral("langstroth-deep"), {{QStringLiteral("A"), 1}}, UnitSystem::Metric});
+    window.beginBook({QStringLiteral("Home"),
+                      {"ca-halifax"},
+                      {},
+                      QStringLiteral("langstroth-deep"),
+                      {{QStringLiteral("A"), 1}},
+                      UnitSystem::Metric});
     settle();
     ASSERT_FALSE(window.book()->isOpen());
     openFile();
-    EXPECT_FALSE(window.banner()->said(QStringLiteral("notices")).contains(QStringLiteral("no folder"))) << window.banner()->said(QStringLiteral("notices")).toStdString();
+    EXPECT_FALSE(window.banner()->said(QStringLiteral("notices")).contains(QStringLiteral("no folder")))
+        << window.banner()->said(QStringLiteral("notices")).toStdString();
 }
 
 TEST_F(WindowDesk, WhatIsAskedWhileAnotherThingIsReadIsDoneAfterIt) {
@@ -108,7 +115,8 @@ TEST_F(WindowDesk, WhatIsAskedWhileAnotherThingIsReadIsDoneAfterIt) {
     settle();
     ASSERT_TRUE(window.book()->isOpen());
     EXPECT_EQ(window.book()->state()->file, saved);
-    EXPECT_FALSE(window.banner()->said(QStringLiteral("salvage")).contains(QChar(0x2026))) << "it is not being read for ever";
+    EXPECT_FALSE(window.banner()->said(QStringLiteral("salvage")).contains(QChar(0x2026)))
+        << "it is not being read for ever";
 }
 
 TEST_F(WindowDesk, TheNextEditAfterAYardNotWrittenDownDoesNotChangeTheYard) {
@@ -122,7 +130,8 @@ TEST_F(WindowDesk, TheNextEditAfterAYardNotWrittenDownDoesNotChangeTheYard) {
     auto edited = window.yard()->lookToEdit(entry().id);
     edited.bees.coveredCombs = 3;
     window.yard()->writeLook(edited);
-    window.yard()->apply(book::SingleEdit(book::AddSighting{{.colony = entry().id, .date = invented::day("2026-09-10")}}));
+    window.yard()->apply(
+        book::SingleEdit(book::AddSighting{{.colony = entry().id, .date = invented::day("2026-09-10")}}));
     settle();
     EXPECT_EQ(window.yard()->shownYard()->id, shown);
     window.newYard();
@@ -144,7 +153,9 @@ public:
         if (record.colony == "Broken") throw std::logic_error("no such winter");
         return SlowAdviser::answer(record, position, std::move(stop));
     }
-    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>&, advice::MovingCombs) const override { throw 7; }
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>&, advice::MovingCombs) const override {
+        throw 7;
+    }
 };
 
 } // namespace
@@ -157,7 +168,8 @@ TEST_F(WindowDesk, AnErrorWhileAnswersAreWorkedOutIsToldAsOurs) {
     EXPECT_TRUE(small("Please report it"));
     EXPECT_FALSE(small("records disagree")) << "nothing is wrong with what was written down";
     const QString said = window.banner()->said(QStringLiteral("problems"));
-    EXPECT_TRUE(said.contains(QStringLiteral("not of yours"))) << "that combs could not be shared out is heard: " << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("not of yours")))
+        << "that combs could not be shared out is heard: " << said.toStdString();
     look(1);
     EXPECT_TRUE(entry().answered) << "and the others have their answers";
 }
@@ -167,7 +179,8 @@ TEST(MainWindowEnds, WidgetsGoBeforeTheBookAndTheYard) {
     auto window = std::make_unique<MainWindow>(Arguments{}, invented::scribe());
     window->useReference(invented::shipped());
     window->show();
-    const std::vector<QPointer<QObject>> held{window->colonyView(), window->yardView(), window->yardList(), window->banner()};
+    const std::vector<QPointer<QObject>> held{window->colonyView(), window->yardView(), window->yardList(),
+                                              window->banner()};
     int ended = 0;
     const auto end = [&] {
         ++ended;
@@ -177,6 +190,16 @@ TEST(MainWindowEnds, WidgetsGoBeforeTheBookAndTheYard) {
     QObject::connect(window->book(), &QObject::destroyed, end);
     window.reset();
     EXPECT_EQ(ended, 2);
+}
+
+TEST_F(WindowDesk, TheBookLastOpenIsOfferedAgain) {
+    answerSlowly();
+    open({colony("A")});
+    EXPECT_EQ(settings::recentBooks().value(0), file());
+    settings::forgetRecentBook(file());
+    EXPECT_FALSE(settings::recentBooks().contains(file()));
+    settings::keepWindowPlace(window.saveGeometry());
+    EXPECT_EQ(settings::windowPlace(), window.saveGeometry());
 }
 
 TEST_F(WindowDesk, TheNotesOfAYardAreOneEditAndGoToTheirYard) {
@@ -250,7 +273,8 @@ TEST_F(BookDesk, ATableIsReadWhileTheWindowGoesOn) {
     EXPECT_EQ(dialog->said(), QStringLiteral("Reading\u2026"));
     settle();
     EXPECT_TRUE(dialog->said().startsWith(QStringLiteral("1 new"))) << dialog->said().toStdString();
-    EXPECT_TRUE(dialog->importButton()->isEnabled()) << "what was read once is what is imported: a pipe cannot be read again";
+    EXPECT_TRUE(dialog->importButton()->isEnabled())
+        << "what was read once is what is imported: a pipe cannot be read again";
     dialog->importButton()->click();
     settle();
     EXPECT_EQ(yard.records(first().id)->weighings.size(), 1U);

@@ -18,7 +18,8 @@ protected:
     };
     Ticks ticks(double lower, double upper) {
         Ticks made;
-        plot.yAxis->ticker()->generate({lower, upper}, QLocale::c(), QLatin1Char('g'), 6, made.at, nullptr, &made.labels);
+        plot.yAxis->ticker()->generate({lower, upper}, QLocale::c(), QLatin1Char('g'), 6, made.at, nullptr,
+                                       &made.labels);
         return made;
     }
     QCustomPlot plot;
@@ -44,9 +45,11 @@ TEST_F(UnitTicks, FahrenheitBeginsElsewhere) {
     showAir(*plot.yAxis);
     EXPECT_EQ(plot.yAxis->label(), QString::fromUtf8("air, °F"));
     const auto shown = ticks(-10, 25);
-    const auto freezing = std::find_if(shown.labels.begin(), shown.labels.end(), [](const QString& label) { return label == QStringLiteral("40"); });
+    const auto freezing = std::find_if(shown.labels.begin(), shown.labels.end(),
+                                       [](const QString& label) { return label == QStringLiteral("40"); });
     ASSERT_NE(freezing, shown.labels.end());
-    EXPECT_NEAR(shown.at[freezing - shown.labels.begin()], 40.0 / 9, 1e-9) << "40 degrees Fahrenheit are 4.44 degrees Celsius, by definition";
+    EXPECT_NEAR(shown.at[freezing - shown.labels.begin()], 40.0 / 9, 1e-9)
+        << "40 degrees Fahrenheit are 4.44 degrees Celsius, by definition";
 }
 
 TEST_F(UnitTicks, FoodOfADayIsInOunces) {

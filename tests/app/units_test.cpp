@@ -39,10 +39,12 @@ protected:
         for (auto* view : window.findChildren<QAbstractItemView*>()) {
             if (!view->model()) continue;
             for (int row = 0; row < view->model()->rowCount(); ++row)
-                for (int column = 0; column < view->model()->columnCount(); ++column) all << view->model()->index(row, column).data().toString();
+                for (int column = 0; column < view->model()->columnCount(); ++column)
+                    all << view->model()->index(row, column).data().toString();
         }
         for (auto* plot : window.findChildren<WinterPlot*>())
-            if (plot->picture()) all << plot->readout(plot->picture()->first + 40) << plot->numbers().section(QLatin1Char('\n'), 0, 0);
+            if (plot->picture())
+                all << plot->readout(plot->picture()->first + 40) << plot->numbers().section(QLatin1Char('\n'), 0, 0);
         return all;
     }
 };
@@ -57,14 +59,16 @@ TEST_F(Units, NoPageIsLeftInKilogramsOrCelsius) {
     open({record});
     useUnits("Pounds and US &gallons");
     settle();
-    const QRegularExpression metric(QString::fromUtf8("\\d (kg|g|°C|mm|L)\\b|(stores|low|middle|high), kg|, g\\b|, °C"));
+    const QRegularExpression metric(
+        QString::fromUtf8("\\d (kg|g|°C|mm|L)\\b|(stores|low|middle|high), kg|, g\\b|, °C"));
     auto* pages = window.colonyView()->pages();
     int quantities = 0;
     for (int page = 0; page < pages->count(); ++page) {
         pages->setCurrentIndex(page);
         settle();
         for (const auto& text : read()) {
-            EXPECT_FALSE(metric.match(text).hasMatch()) << pages->tabText(page).toStdString() << ": " << text.toStdString();
+            EXPECT_FALSE(metric.match(text).hasMatch())
+                << pages->tabText(page).toStdString() << ": " << text.toStdString();
             quantities += text.contains(QRegularExpression(QString::fromUtf8("\\d (lb|oz|°F|in|US gal)\\b")));
         }
     }
@@ -116,7 +120,8 @@ TEST_F(Units, HeightsAreInFeetAndPricesForAPoundWherePoundsAreShown) {
         EXPECT_EQ(place->price()->text().toStdString(), "0.59") << "a pound is 0.45359237 kg";
         EXPECT_TRUE(read().contains(QStringLiteral("sugar, a pound costs")));
         EXPECT_FALSE(read().contains(QStringLiteral("sugar, a kilogram costs")));
-        EXPECT_TRUE(read().filter(QRegularExpression(QStringLiteral("\\d (m|km)\\b"))).isEmpty()) << read().filter(QRegularExpression(QStringLiteral("\\d (m|km)\\b"))).join(QLatin1Char('|')).toStdString();
+        EXPECT_TRUE(read().filter(QRegularExpression(QStringLiteral("\\d (m|km)\\b"))).isEmpty())
+            << read().filter(QRegularExpression(QStringLiteral("\\d (m|km)\\b"))).join(QLatin1Char('|')).toStdString();
         // Typed again as it is shown it is still what it was.
         enter(place->elevation(), "394 ft");
         enter(place->price(), "0.59");

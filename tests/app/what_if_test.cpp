@@ -62,7 +62,8 @@ TEST(WhatIf, ThePictureIsOfWhatIsTried) {
 
 TEST(WhatIf, AnotherDemandIsAnotherCase) {
     const auto base = answeredDemo();
-    const auto changed = caseWith(base->record, base->question, {.wrapped = true, .beesPercent = -10, .forageDaysLater = 7});
+    const auto changed =
+        caseWith(base->record, base->question, {.wrapped = true, .beesPercent = -10, .forageDaysLater = 7});
     EXPECT_EQ(changed.hive.shell, book::Shell::Wrapped);
     EXPECT_DOUBLE_EQ(changed.bees.coveredCombs.value_or(0), 0.9 * base->record.bees.coveredCombs.value_or(0));
     EXPECT_EQ(changed.season.forage, base->question.winter.date(base->question.season.forage->day + 7));
@@ -82,8 +83,12 @@ TEST(WhatIfRunner, APreviewComesFirstAndOnlyTheNewestIsAnswered) {
     const auto adviser = std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(30));
     WhatIfRunner runner(adviser);
     std::vector<double> previewed, answered;
-    QObject::connect(&runner, &WhatIfRunner::previewed, [&](const AnsweredPointer& answer) { previewed.push_back(answer->record.bees.coveredCombs.value_or(0)); });
-    QObject::connect(&runner, &WhatIfRunner::answered, [&](const AnsweredPointer& answer) { answered.push_back(answer->record.bees.coveredCombs.value_or(0)); });
+    QObject::connect(&runner, &WhatIfRunner::previewed, [&](const AnsweredPointer& answer) {
+        previewed.push_back(answer->record.bees.coveredCombs.value_or(0));
+    });
+    QObject::connect(&runner, &WhatIfRunner::answered, [&](const AnsweredPointer& answer) {
+        answered.push_back(answer->record.bees.coveredCombs.value_or(0));
+    });
     for (const double covered : {4.0, 5.0, 6.0}) {
         runner.ask(0, invented::colony("A", covered));
         QTest::qWait(10);
@@ -95,7 +100,8 @@ TEST(WhatIfRunner, APreviewComesFirstAndOnlyTheNewestIsAnswered) {
 
 TEST(WhatIfRunner, CancelledBringsNothing) {
     WhatIfRunner runner(std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(40)));
-    QSignalSpy answered(&runner, &WhatIfRunner::answered), previewed(&runner, &WhatIfRunner::previewed), cancelled(&runner, &WhatIfRunner::cancelled);
+    QSignalSpy answered(&runner, &WhatIfRunner::answered), previewed(&runner, &WhatIfRunner::previewed),
+        cancelled(&runner, &WhatIfRunner::cancelled);
     runner.ask(0, invented::colony("A"));
     QTest::qWait(10);
     runner.cancel();
@@ -121,7 +127,8 @@ TEST(ScaleSeries, ExpectsOnEveryDayAskedForAndTheFirst) {
     for (const int ahead : {0, 1, 20, 75}) {
         const auto series = scaleSeries(base->picture, ahead);
         ASSERT_FALSE(series.expected.empty());
-        for (std::size_t i = 0; i < series.expected.size(); ++i) EXPECT_EQ(series.expected[i].day, base->picture.first.w + static_cast<double>(i));
+        for (std::size_t i = 0; i < series.expected.size(); ++i)
+            EXPECT_EQ(series.expected[i].day, base->picture.first.w + static_cast<double>(i));
         EXPECT_EQ(series.expected.back().day, base->picture.first.w + ahead);
     }
     EXPECT_EQ(scaleSeries(base->picture, 1000).expected.back().day, base->picture.last.w) << "there is no more";

@@ -19,7 +19,8 @@ namespace {
 
 void turnWheel(QWidget* over) {
     const QPointF place = over->rect().center();
-    QWheelEvent down(place, over->mapToGlobal(place), {}, {0, -120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QWheelEvent down(place, over->mapToGlobal(place), {}, {0, -120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase,
+                     false);
     QSpontaneKeyEvent::setSpontaneous(&down); // from the hand: only such go on to what is around
     qApp->notify(over, &down);
 }

@@ -59,8 +59,7 @@ protected:
         EXPECT_NE(open, nullptr);
         return open;
     }
-    template <class Field>
-    Field* field(QWidget* in, const char* name) {
+    template <class Field> Field* field(QWidget* in, const char* name) {
         for (auto* each : in->findChildren<Field*>())
             if (each->accessibleName() == QLatin1String(name)) return each;
         ADD_FAILURE() << "there is no field called " << name;
@@ -83,7 +82,8 @@ protected:
     //! Whether some label of the colony says so.
     bool small(const char* words) {
         const auto labels = window.colonyView()->findChildren<QLabel*>();
-        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) { return label->text().contains(QString::fromUtf8(words)); });
+        return std::any_of(labels.begin(), labels.end(),
+                           [&](const QLabel* label) { return label->text().contains(QString::fromUtf8(words)); });
     }
 
     QTemporaryDir folder;

@@ -24,8 +24,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QTemporaryDir>
 #include <QTabWidget>
+#include <QTemporaryDir>
 #include <QTest>
 #include <gtest/gtest.h>
 
@@ -75,7 +75,8 @@ TEST_F(Window, AnEditLeadsToANewAnswerAndUndoRestoresTheOldOne) {
     EXPECT_FALSE(answer().startsWith(QStringLiteral("Feed"))) << "an old answer is never shown as the new one";
     settle();
     EXPECT_TRUE(answer().startsWith(QStringLiteral("Leave"))) << answer().toStdString();
-    EXPECT_EQ(window.undoAction()->text().toStdString(), "&Undo: comb 4: capped 100 %, comb 4: open nectar 0 %, comb 4: bee bread 0 %");
+    EXPECT_EQ(window.undoAction()->text().toStdString(),
+              "&Undo: comb 4: capped 100 %, comb 4: open nectar 0 %, comb 4: bee bread 0 %");
     for (int comb = 0; comb < 4; ++comb) {
         window.undoAction()->trigger();
         settle();
@@ -116,7 +117,8 @@ TEST_F(Window, CombsAreReachedByKeysAndSayWhatTheyHold) {
     drawing->choose(0);
     QTest::keyClick(drawing, Qt::Key_Right);
     EXPECT_EQ(drawing->chosen(), 1);
-    EXPECT_TRUE(drawing->accessibleDescription().contains(QStringLiteral("capped 50 %"))) << drawing->accessibleDescription().toStdString();
+    EXPECT_TRUE(drawing->accessibleDescription().contains(QStringLiteral("capped 50 %")))
+        << drawing->accessibleDescription().toStdString();
     QTest::keyClick(drawing, Qt::Key_End);
     EXPECT_EQ(drawing->chosen(), 3);
 }
@@ -137,7 +139,8 @@ TEST_F(Window, EverythingThatTakesTheFocusHasAName) {
             if (widget->objectName().startsWith(QStringLiteral("qt_"))) continue;
             auto* spoken = QAccessible::queryAccessibleInterface(widget);
             ASSERT_NE(spoken, nullptr) << widget->metaObject()->className();
-            EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty()) << widget->metaObject()->className() << " in " << widget->parentWidget()->metaObject()->className();
+            EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty())
+                << widget->metaObject()->className() << " in " << widget->parentWidget()->metaObject()->className();
         }
     }
 }
@@ -190,7 +193,8 @@ TEST(Colours, TextKeepsItsContrast) {
 
 TEST(Icons, EachVerdictHasADrawingOfItsOwn) {
     std::vector<QImage> seen;
-    for (const auto verdict : {advice::Verdict::Harvest, advice::Verdict::Leave, advice::Verdict::Feed, advice::Verdict::Unite, advice::Verdict::CannotSay}) {
+    for (const auto verdict : {advice::Verdict::Harvest, advice::Verdict::Leave, advice::Verdict::Feed,
+                               advice::Verdict::Unite, advice::Verdict::CannotSay}) {
         const QImage image = drawnIcon(words::iconName(verdict), Qt::black, 16, 1).toImage();
         int inked = 0;
         for (int y = 0; y < 16; ++y)

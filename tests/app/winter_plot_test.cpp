@@ -40,7 +40,8 @@ TEST(WinterPlot, ReadsOutADay) {
     EXPECT_TRUE(text.contains(QStringLiteral("of 100 winters")));
     EXPECT_TRUE(plot.readout(picture()->last + 1).isEmpty());
     plot.showOptions({advice::OptionKind::Leave, advice::OptionKind::TakeNow});
-    EXPECT_EQ(plot.readout(picture()->first + 30).count(QStringLiteral("of 100 winters")), 2) << "each option shown is read out";
+    EXPECT_EQ(plot.readout(picture()->first + 30).count(QStringLiteral("of 100 winters")), 2)
+        << "each option shown is read out";
 }
 
 TEST(WinterPlot, AScreenReaderCallsItAChart) {
@@ -59,7 +60,8 @@ TEST(WinterPlot, ArrowKeysReadDays) {
     QTest::keyClick(&plot, Qt::Key_Right);
     QTest::keyClick(&plot, Qt::Key_Right, Qt::ShiftModifier);
     ASSERT_EQ(read.count(), 2);
-    EXPECT_TRUE(read.at(0).front().toString().startsWith(QStringLiteral("15 Sept"))) << read.at(0).front().toString().toStdString();
+    EXPECT_TRUE(read.at(0).front().toString().startsWith(QStringLiteral("15 Sept")))
+        << read.at(0).front().toString().toStdString();
     EXPECT_TRUE(read.at(1).front().toString().startsWith(QStringLiteral("22 Sept")));
     QTest::keyClick(&plot, Qt::Key_Escape);
     EXPECT_TRUE(read.at(2).front().toString().isEmpty());
@@ -93,7 +95,8 @@ TEST(WinterPlot, TheWheelShowsFewerDaysDraggingMovesThemADoubleClickShowsAll) {
     QCoreApplication::processEvents();
     auto* drawn = plot.findChild<QCustomPlot*>();
     const auto turn = [&](QPoint at, QPoint delta) {
-        QWheelEvent wheel(at, drawn->mapToGlobal(at), {}, delta, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+        QWheelEvent wheel(at, drawn->mapToGlobal(at), {}, delta, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase,
+                          false);
         QCoreApplication::sendEvent(drawn, &wheel);
         QCoreApplication::processEvents();
     };

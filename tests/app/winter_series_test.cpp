@@ -48,9 +48,7 @@ TEST(StandFor, EachPickStandsForAnEqualShare) {
     }
 }
 
-TEST(StandFor, FewWintersAreAllShown) {
-    EXPECT_EQ(standFor({{0, 5}, {1, 5}}, {1, 2}, 20).size(), 2U);
-}
+TEST(StandFor, FewWintersAreAllShown) { EXPECT_EQ(standFor({{0, 5}, {1, 5}}, {1, 2}, 20).size(), 2U); }
 
 TEST(StackDots, NoTwoRowsAreCloserThanADot) {
     const std::vector<double> values{1, 1.1, 1.2, 2.5, 2.6, 7};
@@ -75,7 +73,8 @@ TEST(SplitUse, TheThreePartsMakeTheWhole) {
 }
 
 TEST(WinterPicture, NoWorkingsNoPicture) {
-    EXPECT_TRUE(pictureOf(invented::question(invented::colony("A")), {invented::advice(invented::colony("A"), {}), {}}).empty());
+    EXPECT_TRUE(pictureOf(invented::question(invented::colony("A")), {invented::advice(invented::colony("A"), {}), {}})
+                    .empty());
 }
 
 namespace {
@@ -97,8 +96,10 @@ TEST_P(DemoPictures, DashedWintersAgreeWithTheShareSaid) {
     const auto* leave = option(colony().picture, advice::OptionKind::Leave);
     ASSERT_NE(leave, nullptr);
     ASSERT_EQ(leave->lines.size(), static_cast<std::size_t>(drawnWinters));
-    const auto touching = std::count_if(leave->lines.begin(), leave->lines.end(), [](const auto& line) { return line.touchesReserve; });
-    const auto empty = std::count_if(leave->lines.begin(), leave->lines.end(), [](const auto& line) { return line.runsOut; });
+    const auto touching =
+        std::count_if(leave->lines.begin(), leave->lines.end(), [](const auto& line) { return line.touchesReserve; });
+    const auto empty =
+        std::count_if(leave->lines.begin(), leave->lines.end(), [](const auto& line) { return line.runsOut; });
     // Twenty winters can say a share to half of one in twenty, and the pairing to about one point.
     const auto& said = colony().answer.advice.options.front(); // as the option is told: with the doubt of the look
     ASSERT_EQ(said.kind, advice::OptionKind::Leave);
@@ -149,9 +150,11 @@ TEST_P(DemoPictures, AStarvedColonyGathersNoMore) {
             ++starved;
             EXPECT_EQ(nothing + 1, line.kilograms.end()) << "the line ends where the stores do";
         }
-        const bool allGone = std::any_of(each.readings.begin(), each.readings.end(), [](const auto& reading) { return reading.high == 0; });
+        const bool allGone = std::any_of(each.readings.begin(), each.readings.end(),
+                                         [](const auto& reading) { return reading.high == 0; });
         if (allGone) EXPECT_EQ(each.readings.back().high, 0) << "what ended in nine of ten winters does not come back";
-        EXPECT_LE(std::count_if(each.lines.begin(), each.lines.end(), [](const auto& line) { return line.runsOut; }), starved);
+        EXPECT_LE(std::count_if(each.lines.begin(), each.lines.end(), [](const auto& line) { return line.runsOut; }),
+                  starved);
     }
 }
 
@@ -160,7 +163,8 @@ INSTANTIATE_TEST_SUITE_P(Yard, DemoPictures, testing::Range(0, 6));
 TEST(DemoYard, EveryVerdictOfAWorkingYardOccurs) {
     std::set<advice::Verdict> verdicts;
     for (const auto& colony : invented::demoAnswers()) verdicts.insert(colony->answer.advice.verdict);
-    EXPECT_EQ(verdicts, (std::set{advice::Verdict::Harvest, advice::Verdict::Leave, advice::Verdict::Feed, advice::Verdict::Unite}));
+    EXPECT_EQ(verdicts, (std::set{advice::Verdict::Harvest, advice::Verdict::Leave, advice::Verdict::Feed,
+                                  advice::Verdict::Unite}));
 }
 
 TEST(DemoYard, WhereTheBeesWereNotCountedItCannotBeSaid) {
@@ -186,7 +190,8 @@ RC_GTEST_PROP(Bends, NoValueIsOffByMoreThanTheTolerance, ()) {
         const auto from = bends[bend - 1], to = bends[bend];
         RC_ASSERT(from < to);
         for (auto at = from; at <= to; ++at) {
-            const double straight = std::lerp(values[from], values[to], static_cast<double>(at - from) / static_cast<double>(to - from));
+            const double straight =
+                std::lerp(values[from], values[to], static_cast<double>(at - from) / static_cast<double>(to - from));
             RC_ASSERT(std::abs(straight - values[at]) <= tolerance + 1e-9);
         }
     }

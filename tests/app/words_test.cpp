@@ -24,18 +24,24 @@ TEST(Words, AnswersAreWholeSentences) {
     EXPECT_EQ(sentence(Verdict::Leave), "Leave it as it is. Weigh it on 28 September 2026.");
     EXPECT_EQ(sentence(Verdict::Harvest), "Take one comb with 3 kg of honey.");
     EXPECT_EQ(sentence(Verdict::Feed), "Feed 6 kg of sugar as syrup 2:1, the first of 2 visits today.");
-    EXPECT_EQ(sentence(Verdict::Unite), "Too few bees to winter alone: unite it with a healthy colony by 7 October 2026.");
-    EXPECT_EQ(sentence(Verdict::CannotSay), "It cannot be said until the bees are counted: how many combs do they cover?");
+    EXPECT_EQ(sentence(Verdict::Unite),
+              "Too few bees to winter alone: unite it with a healthy colony by 7 October 2026.");
+    EXPECT_EQ(sentence(Verdict::CannotSay),
+              "It cannot be said until the bees are counted: how many combs do they cover?");
 }
 
 TEST(Words, AreOfTheInterfaceThreadAlone) {
     WorkInOrder work;
     Problems problems;
-    work.ask(&work, [] { return words::style().numbers.decimalPoint; }, [&](const Outcome<char>& made) { problems = made.problems(); });
+    work.ask(
+        &work, [] { return words::style().numbers.decimalPoint; },
+        [&](const Outcome<char>& made) { problems = made.problems(); });
     ASSERT_TRUE(invented::waitFor([&] { return work.idle(); }));
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].kind, ProblemKind::Internal) << "it would be read while the keeper chooses other units";
-    work.ask(&work, [style = words::style()] { return style.numbers.decimalPoint; }, [&](const Outcome<char>& made) { problems = made.ok() ? Problems{} : made.problems(); });
+    work.ask(
+        &work, [style = words::style()] { return style.numbers.decimalPoint; },
+        [&](const Outcome<char>& made) { problems = made.ok() ? Problems{} : made.problems(); });
     ASSERT_TRUE(invented::waitFor([&] { return work.idle(); }));
     EXPECT_TRUE(problems.empty()) << "a copy is anybody's";
 }
@@ -44,8 +50,9 @@ TEST(Words, ChancesAreCountsOutOfAHundredWinters) {
     EXPECT_EQ(words::ofHundred({0.17, 0}).toStdString(), "17");
     EXPECT_EQ(words::ofHundred({0.003, 0}).toStdString(), "fewer than 1");
     EXPECT_EQ(words::ofHundred({0, 0}).toStdString(), "0");
-    EXPECT_EQ(words::riskLine(*invented::answered(invented::colony("A"))).toStdString(),
-              "Left as it is, in 83 of 100 simulated winters 4 kg or more are left when spring forage starts; in 4 of 100 the food runs out.");
+    EXPECT_EQ(
+        words::riskLine(*invented::answered(invented::colony("A"))).toStdString(),
+        "Left as it is, in 83 of 100 simulated winters 4 kg or more are left when spring forage starts; in 4 of 100 the food runs out.");
 }
 
 TEST(Words, WhatHappensAsAdvisedIsSaidInFull) {
@@ -55,9 +62,13 @@ TEST(Words, WhatHappensAsAdvisedIsSaidInFull) {
     option.touchReserve = {0.15, 0};
     option.runOut = {0.03, 0};
     fed.answer.advice.options.push_back(option);
-    EXPECT_NE(words::riskLine(fed).indexOf(QStringLiteral("Fed as advised, so much is left in 85 of 100, and the food runs out in 3 of 100.")), -1) << words::riskLine(fed).toStdString();
+    EXPECT_NE(words::riskLine(fed).indexOf(
+                  QStringLiteral("Fed as advised, so much is left in 85 of 100, and the food runs out in 3 of 100.")),
+              -1)
+        << words::riskLine(fed).toStdString();
     fed.answer.advice.decidedBy = advice::DecidedBy::ActNow;
-    EXPECT_NE(words::riskLine(fed).indexOf(QStringLiteral("With this feed and no other, so much is left in 85 of 100")), -1);
+    EXPECT_NE(words::riskLine(fed).indexOf(QStringLiteral("With this feed and no other, so much is left in 85 of 100")),
+              -1);
     fed.answer.advice.decidedBy = advice::DecidedBy::Contradiction;
     EXPECT_TRUE(words::riskLine(fed).isEmpty()) << "no number comes of two that contradict each other";
 }
@@ -68,9 +79,11 @@ TEST(Words, AHarvestThatHangsOnALookBeginsWithIt) {
     a.anotherLook = {true, advice::Look::Weigh, "stores", 9, 5};
     EXPECT_TRUE(words::answerSentence(taken).startsWith(QStringLiteral("Take one comb")));
     a.lookFirst = true;
-    EXPECT_EQ(words::answerSentence(taken).toStdString(), "Weigh both sides first. If that bears out about 20 kg of stores, take one comb with 3 kg of honey.");
+    EXPECT_EQ(words::answerSentence(taken).toStdString(),
+              "Weigh both sides first. If that bears out about 20 kg of stores, take one comb with 3 kg of honey.");
     EXPECT_EQ(words::verdict(a).toStdString(), "look again, then take 3 kg");
-    EXPECT_EQ(words::lookLine(taken).indexOf(QStringLiteral("Look again first")), -1) << words::lookLine(taken).toStdString();
+    EXPECT_EQ(words::lookLine(taken).indexOf(QStringLiteral("Look again first")), -1)
+        << words::lookLine(taken).toStdString();
 }
 
 TEST(Words, AWholeSuperIsCalledSo) {
@@ -107,7 +120,8 @@ TEST(Words, AFollowedColonyThatIsFedTodayIsNotJustOnCourse) {
 TEST(Words, TheDayOfUnitingSaysWhatForIt) {
     const auto today = invented::day("2026-09-14");
     EXPECT_EQ(words::due({DueKind::Unite, invented::day("2026-10-20")}, today).toStdString(), "unite by 20 Oct");
-    EXPECT_EQ(words::due({DueKind::TakeHoney, invented::day("2026-09-25")}, today).toStdString(), "take honey by 25 Sept");
+    EXPECT_EQ(words::due({DueKind::TakeHoney, invented::day("2026-09-25")}, today).toStdString(),
+              "take honey by 25 Sept");
 }
 
 TEST(Words, NumbersHaveUnitAndSpread) {
@@ -122,7 +136,8 @@ TEST(Words, AnotherLookPromisesOnlyWhatIsKnownOfIt) {
         advice.anotherLook = {true, advice::Look::Weigh, "stores", from, to};
         return text::lookSentence(advice, words::style()).toStdString();
     };
-    EXPECT_NE(said(9, 6).find("known to within 9 kg now would be known to within 6 kg"), std::string::npos) << said(9, 6);
+    EXPECT_NE(said(9, 6).find("known to within 9 kg now would be known to within 6 kg"), std::string::npos)
+        << said(9, 6);
     EXPECT_EQ(said(5.5, 0).find("0 kg"), std::string::npos) << said(5.5, 0);
 }
 

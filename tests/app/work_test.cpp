@@ -53,11 +53,17 @@ TEST(WorkInOrder, EachIsToldOnceInTheOrderAskedAlsoWhereItThrows) {
     WorkInOrder work;
     QSignalSpy idle(&work, &WorkInOrder::idleAgain);
     Told told;
-    work.ask(&work, [] { return 1; }, [&](const Outcome<int>& made) { told.take("a", made); });
-    work.ask(&work, [] { return broken(); }, [&](const Outcome<int>& made) { told.take("b", made); });
-    work.ask(&work, []() -> int { throw 7; }, [&](const Outcome<int>& made) { told.take("c", made); });
-    work.ask(&work, []() -> Outcome<int> { return inputProblem("no number", {}); }, [&](const Outcome<int>& made) { told.take("d", made); });
-    work.ask(&work, [] { return 5; }, [&](const Outcome<int>& made) { told.take("e", made); });
+    work.ask(
+        &work, [] { return 1; }, [&](const Outcome<int>& made) { told.take("a", made); });
+    work.ask(
+        &work, [] { return broken(); }, [&](const Outcome<int>& made) { told.take("b", made); });
+    work.ask(
+        &work, []() -> int { throw 7; }, [&](const Outcome<int>& made) { told.take("c", made); });
+    work.ask(
+        &work, []() -> Outcome<int> { return inputProblem("no number", {}); },
+        [&](const Outcome<int>& made) { told.take("d", made); });
+    work.ask(
+        &work, [] { return 5; }, [&](const Outcome<int>& made) { told.take("e", made); });
     EXPECT_FALSE(work.idle());
     EXPECT_TRUE(told.came.isEmpty());
     ASSERT_TRUE(waitFor([&] { return work.idle(); }));
@@ -75,7 +81,9 @@ TEST(WorkInOrder, WhatWasAskedIsDoneWhenItEndsAndNothingIsToldAnyMore) {
     int told = 0;
     {
         WorkInOrder work;
-        for (int i = 0; i < 5; ++i) work.ask(&work, [&] { return ++done; }, [&](const Outcome<int>&) { ++told; });
+        for (int i = 0; i < 5; ++i)
+            work.ask(
+                &work, [&] { return ++done; }, [&](const Outcome<int>&) { ++told; });
     }
     QTest::qWait(5);
     EXPECT_EQ(done, 5);
@@ -86,8 +94,10 @@ TEST(WorkInOrder, ToldToNobodyOnceWhoAskedIsGone) {
     WorkInOrder work;
     auto asker = std::make_unique<QObject>();
     int told = 0;
-    work.ask(asker.get(), [] { return 1; }, [&](const Outcome<int>&) { ++told; });
-    work.ask(&work, [] { return 2; }, [&](const Outcome<int>&) { told += 10; });
+    work.ask(
+        asker.get(), [] { return 1; }, [&](const Outcome<int>&) { ++told; });
+    work.ask(
+        &work, [] { return 2; }, [&](const Outcome<int>&) { told += 10; });
     asker.reset();
     ASSERT_TRUE(waitFor([&] { return work.idle(); }));
     EXPECT_EQ(told, 10) << "and the next is told all the same";
@@ -100,8 +110,9 @@ TEST(NewestWork, OnlyTheNewestOfAKeyIsTold) {
     Gate gate;
     Told told;
     const auto ask = [&](NewestWork::Key key, const char* name) {
-        work.ask(key, NewestWork::Turn::Last, &work, [&](const std::stop_token& stop) { return gate.pass(stop); },
-                 [&, name](const Outcome<int>& made) { told.take(name, made); });
+        work.ask(
+            key, NewestWork::Turn::Last, &work, [&](const std::stop_token& stop) { return gate.pass(stop); },
+            [&, name](const Outcome<int>& made) { told.take(name, made); });
     };
     ask(1, "first");
     ASSERT_TRUE(waitFor([&] { return gate.begun == 1; }));
@@ -121,7 +132,9 @@ TEST(NewestWork, WhatIsDoneAndOvertakenBeforeItIsToldIsNotTold) {
     std::atomic<int> done{0};
     Told told;
     const auto ask = [&](const char* name) {
-        work.ask(&work, [&](const std::stop_token&) { return ++done; }, [&, name](const Outcome<int>& made) { told.take(name, made); });
+        work.ask(
+            &work, [&](const std::stop_token&) { return ++done; },
+            [&, name](const Outcome<int>& made) { told.take(name, made); });
     };
     ask("first");
     while (done == 0) std::this_thread::sleep_for(std::chrono::milliseconds(1));
@@ -134,14 +147,18 @@ TEST(NewestWork, WhatIsDoneAndOvertakenBeforeItIsToldIsNotTold) {
 TEST(NewestWork, WhatThrowsIsToldOnceAsAnErrorOfOurs) {
     NewestWork work;
     Told told;
-    work.ask(&work, [](const std::stop_token&) { return broken(); }, [&](const Outcome<int>& made) { told.take("a", made); });
+    work.ask(
+        &work, [](const std::stop_token&) { return broken(); },
+        [&](const Outcome<int>& made) { told.take("a", made); });
     ASSERT_TRUE(waitFor([&] { return work.idle(); }));
     EXPECT_EQ(told.came, QStringList{"a -1"});
     ASSERT_EQ(told.problems.size(), 1U);
     EXPECT_EQ(told.problems[0].kind, ProblemKind::Internal);
     const QString said = problemWords(told.problems);
-    for (const char* part : {"broken", "not of yours", "is kept", "report"}) EXPECT_TRUE(said.contains(QLatin1String(part))) << said.toStdString();
-    EXPECT_EQ(problemWords(inputProblem("the mass is missing", "say one")), QStringLiteral("the mass is missing; say one"));
+    for (const char* part : {"broken", "not of yours", "is kept", "report"})
+        EXPECT_TRUE(said.contains(QLatin1String(part))) << said.toStdString();
+    EXPECT_EQ(problemWords(inputProblem("the mass is missing", "say one")),
+              QStringLiteral("the mass is missing; say one"));
 }
 
 TEST(NewestWork, WhatIsCancelledIsNotToldAndNothingIsWaitedFor) {
@@ -149,12 +166,14 @@ TEST(NewestWork, WhatIsCancelledIsNotToldAndNothingIsWaitedFor) {
     QSignalSpy idle(&work, &NewestWork::idleAgain);
     Gate gate;
     int told = 0;
-    work.ask(&work, [&](const std::stop_token& stop) { return gate.pass(stop); }, [&](const Outcome<int>&) { ++told; });
+    work.ask(
+        &work, [&](const std::stop_token& stop) { return gate.pass(stop); }, [&](const Outcome<int>&) { ++told; });
     ASSERT_TRUE(waitFor([&] { return gate.begun == 1; }));
     work.cancel();
     EXPECT_TRUE(work.idle());
     EXPECT_EQ(idle.count(), 1);
-    work.ask(&work, [](const std::stop_token&) { return 1; }, [&](const Outcome<int>&) { told += 10; });
+    work.ask(
+        &work, [](const std::stop_token&) { return 1; }, [&](const Outcome<int>&) { told += 10; });
     ASSERT_TRUE(waitFor([&] { return work.idle(); }));
     EXPECT_EQ(told, 10);
     EXPECT_EQ(gate.stopped, 1);
@@ -164,9 +183,13 @@ TEST(NewestWork, WhatIsInterruptedIsRunAgainAndToldOnce) {
     NewestWork work;
     Gate gate;
     Told told;
-    work.ask(1, NewestWork::Turn::Last, &work, [&](const std::stop_token& stop) { return gate.pass(stop); }, [&](const Outcome<int>& made) { told.take("slow", made); });
+    work.ask(
+        1, NewestWork::Turn::Last, &work, [&](const std::stop_token& stop) { return gate.pass(stop); },
+        [&](const Outcome<int>& made) { told.take("slow", made); });
     ASSERT_TRUE(waitFor([&] { return gate.begun == 1; }));
-    work.ask(2, NewestWork::Turn::First, &work, [](const std::stop_token&) { return 9; }, [&](const Outcome<int>& made) { told.take("quick", made); });
+    work.ask(
+        2, NewestWork::Turn::First, &work, [](const std::stop_token&) { return 9; },
+        [&](const Outcome<int>& made) { told.take("quick", made); });
     ASSERT_TRUE(waitFor([&] { return gate.begun == 2; }));
     gate.open = true;
     ASSERT_TRUE(waitFor([&] { return work.idle(); }));
@@ -177,7 +200,8 @@ TEST(NewestWork, ToldToNobodyOnceWhoAskedIsGone) {
     NewestWork work;
     auto asker = std::make_unique<QObject>();
     int told = 0;
-    work.ask(asker.get(), [](const std::stop_token&) { return 1; }, [&](const Outcome<int>&) { ++told; });
+    work.ask(
+        asker.get(), [](const std::stop_token&) { return 1; }, [&](const Outcome<int>&) { ++told; });
     asker.reset();
     ASSERT_TRUE(waitFor([&] { return work.idle(); }));
     EXPECT_EQ(told, 0);
@@ -188,8 +212,10 @@ TEST(NewestWork, ToldToNobodyOnceWhoAskedIsGone) {
 TEST_F(BookDesk, WhatIsAskedOfTheBookIsToldOnceAlsoWhereItThrows) {
     open({colony("A")});
     Told told;
-    book.ask(&book, [](book::Book&) { return 1; }, [&](const Outcome<int>& made) { told.take("a", made); });
-    book.ask(&book, [](book::Book&) { return broken(); }, [&](const Outcome<int>& made) { told.take("b", made); });
+    book.ask(
+        &book, [](book::Book&) { return 1; }, [&](const Outcome<int>& made) { told.take("a", made); });
+    book.ask(
+        &book, [](book::Book&) { return broken(); }, [&](const Outcome<int>& made) { told.take("b", made); });
     settle();
     EXPECT_EQ(told.came, (QStringList{"a 1", "b -1"}));
     EXPECT_EQ(told.problems.at(0).kind, ProblemKind::Internal);
@@ -197,7 +223,8 @@ TEST_F(BookDesk, WhatIsAskedOfTheBookIsToldOnceAlsoWhereItThrows) {
 
 TEST_F(BookDesk, WithoutABookThatIsTold) {
     Told told;
-    book.ask(&book, [](book::Book&) { return 1; }, [&](const Outcome<int>& made) { told.take("a", made); });
+    book.ask(
+        &book, [](book::Book&) { return 1; }, [&](const Outcome<int>& made) { told.take("a", made); });
     settle();
     EXPECT_EQ(told.came, QStringList{"a -1"});
     EXPECT_NE(told.problems.at(0).detail.find("no longer open"), std::string::npos);
@@ -207,7 +234,10 @@ TEST_F(BookDesk, WhatIsAskedOfAnEarlierBookIsNeitherDoneNorTold) {
     open({colony("A")});
     std::atomic<int> done{0};
     int told = 0;
-    const auto ask = [&] { book.ask(&book, [&](book::Book&) { return ++done; }, [&](const Outcome<int>&) { ++told; }); };
+    const auto ask = [&] {
+        book.ask(
+            &book, [&](book::Book&) { return ++done; }, [&](const Outcome<int>&) { ++told; });
+    };
     book.close();
     ask();
     settle();
@@ -232,7 +262,8 @@ TEST_F(BookDesk, WhereAnotherBookCannotBeOpenedTheOneAtHandGoesOn) {
     int told = 0;
     Problems why;
     book.open(file("none.larder"), book::OpenFor::Writing, [&](const Problems& problems) { why = problems; });
-    book.ask(&book, [&](book::Book&) { return ++done; }, [&](const Outcome<int>&) { ++told; });
+    book.ask(
+        &book, [&](book::Book&) { return ++done; }, [&](const Outcome<int>&) { ++told; });
     settle();
     EXPECT_FALSE(why.empty()) << "told to who asked";
     EXPECT_EQ(done, 1);
@@ -243,10 +274,12 @@ TEST_F(BookDesk, AnErrorWhileABookIsOpenedIsToldAndLeavesNone) {
     open({colony("A")});
     QSignalSpy failed(&book, &OpenBook::openFailed);
     int told = 0;
-    book.create(file("new.larder"), [](book::YardId, book::ColonyId) -> book::Together { throw std::logic_error("broken"); }, [&](const Problems& problems) {
-        told += problems.empty() ? 100 : 1;
-        EXPECT_TRUE(isOurs(problems));
-    });
+    book.create(
+        file("new.larder"), [](book::YardId, book::ColonyId) -> book::Together { throw std::logic_error("broken"); },
+        [&](const Problems& problems) {
+            told += problems.empty() ? 100 : 1;
+            EXPECT_TRUE(isOurs(problems));
+        });
     settle();
     EXPECT_EQ(told, 1);
     EXPECT_EQ(failed.count(), 1);

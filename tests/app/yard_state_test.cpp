@@ -20,7 +20,14 @@ namespace {
 constexpr ColonyId one{1}, two{2}, all{};
 
 YardReading readingOf(std::vector<std::pair<ColonyId, Outcome<book::ColonyCase>>> colonies, bool whole = true) {
-    return {.whole = whole, .day = day("2026-09-14"), .yards = {}, .shown = {}, .colonies = std::move(colonies), .visits = {}, .open = {}, .problems = {}};
+    return {.whole = whole,
+            .day = day("2026-09-14"),
+            .yards = {},
+            .shown = {},
+            .colonies = std::move(colonies),
+            .visits = {},
+            .open = {},
+            .problems = {}};
 }
 
 } // namespace
@@ -28,11 +35,14 @@ YardReading readingOf(std::vector<std::pair<ColonyId, Outcome<book::ColonyCase>>
 TEST(YardState, AReadingSaysWhatChangedByIt) {
     YardState state;
     EXPECT_THAT(state.take(readingOf({{one, colony("A")}, {two, colony("B")}})),
-                ElementsAre(Pair(YardChange::Colonies, all), Pair(YardChange::Record, one), Pair(YardChange::Record, two), Pair(YardChange::Read, one), Pair(YardChange::Read, two)));
-    EXPECT_THAT(state.take(readingOf({{two, colony("B")}}, false)), ElementsAre(Pair(YardChange::Read, two))) << "as it was";
+                ElementsAre(Pair(YardChange::Colonies, all), Pair(YardChange::Record, one),
+                            Pair(YardChange::Record, two), Pair(YardChange::Read, one), Pair(YardChange::Read, two)));
+    EXPECT_THAT(state.take(readingOf({{two, colony("B")}}, false)), ElementsAre(Pair(YardChange::Read, two)))
+        << "as it was";
     auto other = colony("B");
     other.bees.coveredCombs = 3;
-    EXPECT_THAT(state.take(readingOf({{two, other}}, false)), ElementsAre(Pair(YardChange::Record, two), Pair(YardChange::Read, two)));
+    EXPECT_THAT(state.take(readingOf({{two, other}}, false)),
+                ElementsAre(Pair(YardChange::Record, two), Pair(YardChange::Read, two)));
     EXPECT_EQ(state.find(two)->record.bees.coveredCombs, 3);
     EXPECT_THAT(state.take(readingOf({{ColonyId{3}, colony("C")}}, false)), IsEmpty()) << "it does not stand here";
     EXPECT_EQ(state.colonies.size(), 2U);
@@ -79,7 +89,8 @@ TEST(YardState, TheCaseShownFollowsFromTheHistory) {
     reading.open = history;
     (void)state.take(reading);
     EXPECT_THAT(state.showHistory(history, *invented::shipped()), IsEmpty());
-    history.weighings = {{.id = {-1}, .colony = one, .weighing = {day("2026-09-13"), book::ScaleReading{kilograms(41)}}}};
+    history.weighings = {
+        {.id = {-1}, .colony = one, .weighing = {day("2026-09-13"), book::ScaleReading{kilograms(41)}}}};
     EXPECT_THAT(state.showHistory(history, *invented::shipped()), ElementsAre(Pair(YardChange::Record, one)));
     EXPECT_EQ(state.find(one)->record.weighings.size(), 1U);
     EXPECT_EQ(state.historyOf(one)->weighings.size(), 1U);

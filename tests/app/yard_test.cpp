@@ -125,7 +125,8 @@ TEST_F(BookDesk, WhatIsShownOfAnEditIsWhatTheBookThenHolds) {
     look.date = invented::day("2026-09-13");
     look.moisturePercent = 17.5;
     yard.writeLook(look);
-    yard.writeWeighing({.colony = first().id, .weighing = {invented::day("2026-09-14"), book::ScaleReading{kilograms(52)}}});
+    yard.writeWeighing(
+        {.colony = first().id, .weighing = {invented::day("2026-09-14"), book::ScaleReading{kilograms(52)}}});
     const auto shown = first().record;
     ASSERT_FALSE(shown.weighings.empty());
     const auto history = *yard.records(first().id);
@@ -136,14 +137,13 @@ TEST_F(BookDesk, WhatIsShownOfAnEditIsWhatTheBookThenHolds) {
     EXPECT_EQ(changed, 0) << "nothing has to be answered twice";
     auto read = *yard.records(first().id);
     ASSERT_EQ(read.weighings.size(), history.weighings.size());
-    for (std::size_t i = 0; i < read.weighings.size(); ++i) read.weighings[i].id = history.weighings[i].id; // the book's numbers
+    for (std::size_t i = 0; i < read.weighings.size(); ++i)
+        read.weighings[i].id = history.weighings[i].id; // the book's numbers
     EXPECT_EQ(read, history);
 }
 
 TEST_F(BookDesk, AChangeByAnotherProgramIsNoticed) {
-    {
-        auto made = invented::bookOf(file(), {colony("A"), colony("B")});
-    }
+    { auto made = invented::bookOf(file(), {colony("A"), colony("B")}); }
     book.open(file(), book::OpenFor::Reading);
     settle();
     ASSERT_EQ(yard.colonies().size(), 2U);
@@ -200,7 +200,9 @@ TEST_F(BookDesk, ADayBeforeTheLookKnowsNothingOfIt) {
 TEST_F(BookDesk, ColoniesOfOtherYardsStandInTheirs) {
     auto elsewhere = colony("C");
     elsewhere.yard = "Far away";
-    book.create(file(), [=](book::YardId yards, book::ColonyId colonies) { return entriesOfCases({colony("A"), elsewhere}, yards, colonies); });
+    book.create(file(), [=](book::YardId yards, book::ColonyId colonies) {
+        return entriesOfCases({colony("A"), elsewhere}, yards, colonies);
+    });
     settle();
     ASSERT_EQ(yard.yards().size(), 2U);
     ASSERT_EQ(yard.colonies().size(), 1U);

@@ -19,7 +19,8 @@ using invented::WindowDesk;
 namespace {
 
 const std::vector<AnsweredPointer>& together() {
-    static const auto answers = CoreAdviser(invented::shipped(), {1, 1000}, 1).shareOut(invented::demoAnswers(), MovingCombs::Allowed);
+    static const auto answers =
+        CoreAdviser(invented::shipped(), {1, 1000}, 1).shareOut(invented::demoAnswers(), MovingCombs::Allowed);
     return answers;
 }
 
@@ -61,7 +62,9 @@ TEST(YardTogether, ARowOfCombsNamesTheirPlacesAndBothColonies) {
         EXPECT_EQ(rows[0].colony, QStringLiteral("Pear"));
         EXPECT_EQ(said(rows[0]), exchanged ? in + "; to give back: comb 3 from the left" : in);
         EXPECT_EQ(jobAmount(rows[0]), words::amount(kilograms(4.4)));
-        EXPECT_EQ(movedCombsWords(plan).toStdString(), "2 combs (" + words::amount(kilograms(4.4)).toStdString() + ") from Apple to Pear: middle box, combs 1 and 4 from the left");
+        EXPECT_EQ(movedCombsWords(plan).toStdString(),
+                  "2 combs (" + words::amount(kilograms(4.4)).toStdString() +
+                      ") from Apple to Pear: middle box, combs 1 and 4 from the left");
     }
 }
 
@@ -69,12 +72,16 @@ TEST(YardTogether, ARowOfUnitingNamesThePartnerWhereOneIsKnown) {
     for (const bool known : {true, false}) {
         Yard yard;
         const auto id = invented::add(yard, invented::colony("Pear"));
-        auto made = std::make_shared<AnsweredColony>(*invented::answered(yard.find(id)->record, {advice::Verdict::Unite}));
+        auto made =
+            std::make_shared<AnsweredColony>(*invented::answered(yard.find(id)->record, {advice::Verdict::Unite}));
         if (known) made->answer.advice.unite->partner = "Quince";
         yard.takeAnswer(id, made);
         const auto rows = ofKind(planOf(yard), JobKind::Unite);
         ASSERT_EQ(rows.size(), 1U);
-        EXPECT_EQ(said(rows[0]), known ? "unite it with Quince, at the latest on this day: set it above, newspaper between, in the evening" : "unite with a healthy neighbour");
+        EXPECT_EQ(
+            said(rows[0]),
+            known ? "unite it with Quince, at the latest on this day: set it above, newspaper between, in the evening"
+                  : "unite with a healthy neighbour");
         const QString paper = yardSheet(yard, {}, invented::shipped().get()).html;
         EXPECT_EQ(paper.contains(QStringLiteral("unite it with Quince")), known) << "the paper says the same";
     }
@@ -92,7 +99,9 @@ TEST(YardTogether, WhyNoCombMovesIsSaid) {
     plan = {};
     plan.gifts = together().front()->answer.advice.gifts;
     plan.moving = MovingCombs::Not;
-    EXPECT_EQ(movedCombsWords(plan), plan.gifts.empty() ? QStringLiteral("none: combs stay in their hives") : QStringLiteral("\u2026")) << "answers of before are no plan";
+    EXPECT_EQ(movedCombsWords(plan),
+              plan.gifts.empty() ? QStringLiteral("none: combs stay in their hives") : QStringLiteral("\u2026"))
+        << "answers of before are no plan";
 }
 
 TEST(YardTogether, SignsOfDiseaseInOneColonyAreSeenInThePlan) {
@@ -114,11 +123,13 @@ TEST(YardTogether, WithoutMovingCombsEveryAnswerIsTheOneOfItsOwnHive) {
     for (std::size_t i = 0; i < apart.size(); ++i) {
         moved += static_cast<int>(together()[i]->answer.advice.gifts.size());
         EXPECT_TRUE(apart[i]->answer.advice.gifts.empty());
-        if (!apart[i]->answer.advice.plan) EXPECT_EQ(apart[i], invented::demoAnswers()[i]) << "nothing is reckoned anew";
+        if (!apart[i]->answer.advice.plan)
+            EXPECT_EQ(apart[i], invented::demoAnswers()[i]) << "nothing is reckoned anew";
     }
     EXPECT_GT(moved, 0) << "else there is nothing to switch off";
     const auto again = adviser.shareOut(apart, MovingCombs::Allowed);
-    for (std::size_t i = 0; i < again.size(); ++i) EXPECT_EQ(again[i]->answer.advice.plan, together()[i]->answer.advice.plan);
+    for (std::size_t i = 0; i < again.size(); ++i)
+        EXPECT_EQ(again[i]->answer.advice.plan, together()[i]->answer.advice.plan);
 }
 
 TEST(YardPaperTogether, SaysWhichCombsMoveWhereAsThePlansPageDoes) {
@@ -134,9 +145,12 @@ TEST(YardPaperTogether, SaysWhichCombsMoveWhereAsThePlansPageDoes) {
         EXPECT_TRUE(paper.contains(jobWords(row).toHtmlEscaped())) << said(row);
     }
     for (const auto& job : plan.jobs) {
-        if (job.date) EXPECT_TRUE(paper.contains(words::dateWithWeekday(*job.date).replace(QLatin1Char(' '), QChar::Nbsp))) << "a long row beside it breaks no day";
+        if (job.date)
+            EXPECT_TRUE(paper.contains(words::dateWithWeekday(*job.date).replace(QLatin1Char(' '), QChar::Nbsp)))
+                << "a long row beside it breaks no day";
     }
-    EXPECT_FALSE(paper.contains(QStringLiteral("<td align='left'>%1</td>").arg(print::wordOf("move-combs")))) << "no row without its combs";
+    EXPECT_FALSE(paper.contains(QStringLiteral("<td align='left'>%1</td>").arg(print::wordOf("move-combs"))))
+        << "no row without its combs";
     yard.moveCombs(MovingCombs::Not);
     const SharedYard alone(invented::demoAnswers());
     EXPECT_LE(plan.totals.sugar, planOf(alone).totals.sugar) << "combs first, then sugar for what is still missing";
@@ -146,7 +160,9 @@ class TogetherDesk : public WindowDesk {
 protected:
     bool combsMoved() {
         const auto& colonies = window.yard()->colonies();
-        return std::any_of(colonies.begin(), colonies.end(), [](const auto& colony) { return colony.answered && !colony.answered->answer.advice.gifts.empty(); });
+        return std::any_of(colonies.begin(), colonies.end(), [](const auto& colony) {
+            return colony.answered && !colony.answered->answer.advice.gifts.empty();
+        });
     }
     QString paper() { return yardSheet(*window.yard(), {}, invented::shipped().get()).html; }
 };

@@ -4,8 +4,8 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
-#include <fstream>
 #include <fmt/format.h>
+#include <fstream>
 #include <string>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -18,12 +18,14 @@ std::string program() { return std::string(BUILD_FOLDER) + "/winterlarder-cli"; 
 std::string caseLine(int i) {
     std::string combs;
     for (int comb = 0; comb < 10; ++comb)
-        combs += fmt::format("{}{{\"capped\": {:.2f}, \"open\": 0.05, \"brood\": {:.2f}, \"pollen\": 0.03}}", comb ? ", " : "",
-                             0.2 + 0.05 * ((i * 7 + comb * 3) % 11), comb > 3 && comb < 7 ? 0.15 : 0.0);
-    return fmt::format("{{\"case\": 1, \"colony\": \"Colony {}\", \"as_of\": \"2026-09-{:02}\", \"site\": {{\"station\": \"ca-halifax\", "
-                       "\"autumn_flow\": \"trickle\"}}, \"hive\": {{\"format\": \"langstroth-deep\", \"boxes\": 1}}, "
-                       "\"bees\": {{\"covered_combs\": {:.1f}}}, \"combs\": [{}]}}\n",
-                       i, 10 + i % 18, 5 + 0.5 * (i % 9), combs);
+        combs +=
+            fmt::format("{}{{\"capped\": {:.2f}, \"open\": 0.05, \"brood\": {:.2f}, \"pollen\": 0.03}}",
+                        comb ? ", " : "", 0.2 + 0.05 * ((i * 7 + comb * 3) % 11), comb > 3 && comb < 7 ? 0.15 : 0.0);
+    return fmt::format(
+        "{{\"case\": 1, \"colony\": \"Colony {}\", \"as_of\": \"2026-09-{:02}\", \"site\": {{\"station\": \"ca-halifax\", "
+        "\"autumn_flow\": \"trickle\"}}, \"hive\": {{\"format\": \"langstroth-deep\", \"boxes\": 1}}, "
+        "\"bees\": {{\"covered_combs\": {:.1f}}}, \"combs\": [{}]}}\n",
+        i, 10 + i % 18, 5 + 0.5 * (i % 9), combs);
 }
 
 struct Run {
@@ -35,7 +37,8 @@ Run run(const std::string& arguments) {
     const auto start = std::chrono::steady_clock::now();
     const pid_t child = fork();
     if (child == 0) {
-        execl("/bin/sh", "sh", "-c", (program() + " " + arguments + " > /dev/null").c_str(), static_cast<char*>(nullptr));
+        execl("/bin/sh", "sh", "-c", (program() + " " + arguments + " > /dev/null").c_str(),
+              static_cast<char*>(nullptr));
         _exit(127);
     }
     int status = 0;

@@ -21,8 +21,7 @@ using Clock = std::chrono::steady_clock;
 
 double milliseconds(Clock::duration time) { return std::chrono::duration<double, std::milli>(time).count(); }
 
-template <class Work>
-double median(int times, Work work) {
+template <class Work> double median(int times, Work work) {
     std::vector<double> all;
     for (int time = 0; time < times; ++time) {
         const auto start = Clock::now();
@@ -39,7 +38,9 @@ double bareWrite(const std::filesystem::path& folder, bool atTheEnd) {
     const int descriptor = ::open(file.c_str(), O_RDWR | O_CREAT | O_TRUNC, 0644);
     const std::string page(4096, 'p');
     const auto time = median(101, [&](int turn) {
-        if (::pwrite(descriptor, page.data(), page.size(), atTheEnd ? 4096L * turn : 0) != 4096 || ::fsync(descriptor) != 0) std::perror("fsync");
+        if (::pwrite(descriptor, page.data(), page.size(), atTheEnd ? 4096L * turn : 0) != 4096 ||
+            ::fsync(descriptor) != 0)
+            std::perror("fsync");
     });
     ::close(descriptor);
     return time;
@@ -52,7 +53,9 @@ double bareTransaction(const std::filesystem::path& folder) {
     return median(101, [&](int) { database.exec("INSERT INTO rows VALUES ('a row')"); });
 }
 
-void show(const char* what, double value, const char* unit, const char* bound = "") { std::printf("%-52s %10.2f %s%s\n", what, value, unit, bound); }
+void show(const char* what, double value, const char* unit, const char* bound = "") {
+    std::printf("%-52s %10.2f %s%s\n", what, value, unit, bound);
+}
 
 } // namespace
 
@@ -69,8 +72,10 @@ int main(int argc, char** argv) {
     show("size of the file", static_cast<double>(std::filesystem::file_size(file)) / 1e6, "MB");
     show("opening", median(11, [&](int) { openBook(file); }), "ms", "   (bound 300)");
     auto book = openBook(file);
-    show("all records of a colony", median(101, [&](int time) { must(historyOf(book, {time % colonies + 1})); }), "ms", "   (bound 20)");
-    show("case of a colony", median(51, [&](int time) { must(caseOf(book, {time % colonies + 1}, day("2025-09-12"))); }), "ms");
+    show("all records of a colony", median(101, [&](int time) { must(historyOf(book, {time % colonies + 1})); }), "ms",
+         "   (bound 20)");
+    show("case of a colony",
+         median(51, [&](int time) { must(caseOf(book, {time % colonies + 1}, day("2025-09-12"))); }), "ms");
     const auto bare = bareWrite(folder.path(), false);
     show("4 KiB written and synced, bare", bare, "ms");
     show("4 KiB added to a file and synced, bare", bareWrite(folder.path(), true), "ms");
@@ -78,12 +83,14 @@ int main(int argc, char** argv) {
     show("the smallest transaction of SQLite with these settings", smallest, "ms");
     show("the same in bare writes", smallest / bare, "", "   (it syncs five times and takes a file away)");
     must(book.backUp(morning));
-    const auto one = median(101, [&](int time) { edit(book, AddWeighing{weighingOf({time % colonies + 1}, day("2026-09-10"), 50)}); });
+    const auto one = median(
+        101, [&](int time) { edit(book, AddWeighing{weighingOf({time % colonies + 1}, day("2026-09-10"), 50)}); });
     show("an edit (a weighing)", one, "ms");
     show("an edit (a weighing) in bare writes", one / bare, "", "   (bound 3, which the settings exclude)");
     show("an edit (a weighing) in smallest transactions", one / smallest, "");
     Dice dice(2);
-    const auto look = median(101, [&](int time) { edit(book, AddLook{someLook(dice, {time % colonies + 1}, day("2026-09-10"))}); });
+    const auto look =
+        median(101, [&](int time) { edit(book, AddLook{someLook(dice, {time % colonies + 1}, day("2026-09-10"))}); });
     show("an edit (a look of fifteen combs)", look, "ms");
     show("an edit (a look) in bare writes", look / bare, "");
     const auto start = Clock::now();

@@ -43,7 +43,10 @@ void simulation(benchmark::State& state) {
     }
     state.counters["colony-days/s"] = benchmark::Counter(days, benchmark::Counter::kIsRate);
 }
-BENCHMARK(simulation)->ArgsProduct({{500, 2500, 10000}, {-92}})->ArgsProduct({{2500}, {-120, -30, 40}})->Unit(benchmark::kMillisecond);
+BENCHMARK(simulation)
+    ->ArgsProduct({{500, 2500, 10000}, {-92}})
+    ->ArgsProduct({{2500}, {-120, -30, 40}})
+    ->Unit(benchmark::kMillisecond);
 
 void losses(benchmark::State& state) {
     const auto ensemble = winter::simulate(question(-92), shipped().constants, {1, 2500}, 1);

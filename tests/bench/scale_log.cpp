@@ -34,7 +34,8 @@ std::filesystem::path makeLog(const std::filesystem::path& folder) {
         kg += flow && day ? 0.006 : month >= 4 && month <= 9 ? -0.0009 : -0.00013;
         if (second == 46800 && date.day() == 20 && month == 7) kg -= 16;
         if (second == 61200 && date.day() == 25 && month == 8) kg += 8;
-        file << fmt::format("{} {:02}:{:02}:00,{:.2f}\n", date.iso(), second / 3600, second / 60 % 60, kg + noise(random));
+        file << fmt::format("{} {:02}:{:02}:00,{:.2f}\n", date.iso(), second / 3600, second / 60 % 60,
+                            kg + noise(random));
     }
     return path;
 }
@@ -61,12 +62,15 @@ int report(const std::filesystem::path& path) {
     const double reading = secondsSince(begin);
     std::vector<scale::Reading> readings;
     readings.reserve(log->rows.size());
-    for (const exchange::ScaleLogRow& row : log->rows) readings.push_back({row.seconds, kilograms(row.kg), 0, row.line});
+    for (const exchange::ScaleLogRow& row : log->rows)
+        readings.push_back({row.seconds, kilograms(row.kg), 0, row.line});
     log->rows = {};
     const auto summary = scale::summarise(std::move(readings), scale::Times::WallClock);
     const double all = secondsSince(begin);
-    fmt::print("{} rows, {:.0f} MB of text\n", summary.readings, static_cast<double>(std::filesystem::file_size(path)) / 1e6);
-    fmt::print("read in {:.2f} s, summed up in {:.2f} s, together {:.2f} s (aim: under 5 s)\n", reading, all - reading, all);
+    fmt::print("{} rows, {:.0f} MB of text\n", summary.readings,
+               static_cast<double>(std::filesystem::file_size(path)) / 1e6);
+    fmt::print("read in {:.2f} s, summed up in {:.2f} s, together {:.2f} s (aim: under 5 s)\n", reading, all - reading,
+               all);
     fmt::print("memory at most {:.0f} MB, {:.0f} MB before (aim: under 300 MB)\n", memoryMb(), before);
     fmt::print("{} days, {} months, {} steps (40 made), {} rows left out\n", summary.days.size(), summary.months.size(),
                summary.steps.size(), log->faults.size() + summary.leftOut.size());

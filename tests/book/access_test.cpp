@@ -16,7 +16,9 @@ using namespace winterlarder::book;
 using namespace winterlarder::book::support;
 namespace files = std::filesystem;
 
-Opening by(const char* who, const char* machine, OpenFor purpose = OpenFor::Writing) { return {{who, machine, morning}, purpose}; }
+Opening by(const char* who, const char* machine, OpenFor purpose = OpenFor::Writing) {
+    return {{who, machine, morning}, purpose};
+}
 
 TEST(Access, TheSecondProgramIsToldByWhomAndSinceWhen) {
     BookFolder folder;
@@ -61,7 +63,8 @@ TEST(Access, TheSignOfAnotherMachineCountsUntilSomebodySaysItIsStale) {
         EXPECT_EQ(book.holder(), (LockHolder{"Bo", "the laptop", at("2026-09-11T07:00:00Z")}));
     }
     EXPECT_TRUE(files::exists(lockFileOf(folder / "a.larder")));
-    EXPECT_TRUE(must(Book::open(folder / "a.larder", shipped(), by("Ada", "test machine", OpenFor::TakingOver))).writable());
+    EXPECT_TRUE(
+        must(Book::open(folder / "a.larder", shipped(), by("Ada", "test machine", OpenFor::TakingOver))).writable());
     EXPECT_FALSE(files::exists(lockFileOf(folder / "a.larder")));
 }
 
@@ -97,7 +100,8 @@ TEST(Access, ABookOfANewerReleaseIsOnlyRead) {
     }
     {
         SQLite::Database newer((folder / "a.larder").string(), SQLite::OPEN_READWRITE);
-        newer.exec("PRAGMA user_version = 99; ALTER TABLE yards ADD COLUMN bees_of_tomorrow TEXT; CREATE TABLE drones (id INTEGER) STRICT");
+        newer.exec(
+            "PRAGMA user_version = 99; ALTER TABLE yards ADD COLUMN bees_of_tomorrow TEXT; CREATE TABLE drones (id INTEGER) STRICT");
     }
     auto book = openBook(folder / "a.larder");
     EXPECT_EQ(book.access(), Access::NewerVersion);
@@ -108,7 +112,8 @@ TEST(Access, ABookOfANewerReleaseIsOnlyRead) {
 
 TEST(Access, NamesOfAnyKindAreJustNames) {
     BookFolder folder;
-    for (const char* name : {":memory:", "file:x?mode=memory.larder", "a'b\"c;--.larder", "\xF0\x9F\x90\x9D.larder", "-rf.larder", "a%20b?.larder"}) {
+    for (const char* name : {":memory:", "file:x?mode=memory.larder", "a'b\"c;--.larder", "\xF0\x9F\x90\x9D.larder",
+                             "-rf.larder", "a%20b?.larder"}) {
         {
             auto book = newBook(folder / name);
             edit(book, AddYard{orchard()});
@@ -132,21 +137,28 @@ TEST(Access, WhatIsNoBookIsSaidToBeNone) {
     EXPECT_EQ(says("empty.larder"), "this is not a book");
     writeBytes(folder / "text.larder", std::string(5000, 'x'));
     EXPECT_EQ(says("text.larder"), "this is not a book");
-    { SQLite::Database other((folder / "other.larder").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE); other.exec("CREATE TABLE a (b)"); }
+    {
+        SQLite::Database other((folder / "other.larder").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        other.exec("CREATE TABLE a (b)");
+    }
     EXPECT_EQ(says("other.larder"), "this is not a book");
 }
 
 TEST(Access, WhatABookDoesNotHoldIsRefused) {
     for (const char* surprise :
          {"CREATE TRIGGER t AFTER INSERT ON looks BEGIN DELETE FROM yards; END", "CREATE VIEW v AS SELECT * FROM looks",
-          "CREATE TABLE extra (a)", "DROP TABLE feeds", "ALTER TABLE yards ADD COLUMN more TEXT", "CREATE INDEX i ON looks (note)",
-          "CREATE VIRTUAL TABLE words USING fts5(a)"}) {
+          "CREATE TABLE extra (a)", "DROP TABLE feeds", "ALTER TABLE yards ADD COLUMN more TEXT",
+          "CREATE INDEX i ON looks (note)", "CREATE VIRTUAL TABLE words USING fts5(a)"}) {
         BookFolder folder;
         { newBook(folder / "a.larder"); }
-        { SQLite::Database strange((folder / "a.larder").string(), SQLite::OPEN_READWRITE); strange.exec(surprise); }
+        {
+            SQLite::Database strange((folder / "a.larder").string(), SQLite::OPEN_READWRITE);
+            strange.exec(surprise);
+        }
         const auto opened = Book::open(folder / "a.larder", shipped(), opening());
         ASSERT_FALSE(opened) << surprise;
-        EXPECT_THAT(opened.problems().at(0).detail, testing::StartsWith("this is not a book this program made")) << surprise;
+        EXPECT_THAT(opened.problems().at(0).detail, testing::StartsWith("this is not a book this program made"))
+            << surprise;
     }
 }
 
@@ -218,13 +230,16 @@ TEST(Access, ASignMayHoldAnythingAndIsShownHarmless) {
     { newBook(folder / "a.larder"); }
     writeBytes(lockFileOf(folder / "a.larder"), "\x1b]0;Bo\x07\xFF\nthe \xE2\x80\xAElaptop\n2026-09-11T07:00:00Z\n");
     const auto book = openBook(folder / "a.larder");
-    EXPECT_EQ(book.whyReadOnly(), "The book is open elsewhere: by \\u{1b}]0;Bo\\u{7}\\x{ff} on the \\u{202e}laptop since 2026-09-11T07:00:00Z.");
+    EXPECT_EQ(
+        book.whyReadOnly(),
+        "The book is open elsewhere: by \\u{1b}]0;Bo\\u{7}\\x{ff} on the \\u{202e}laptop since 2026-09-11T07:00:00Z.");
 }
 
 TEST(Access, AMachineOfAnyNameKnowsItsOwnSign) {
     BookFolder folder;
     { newBook(folder / "a.larder"); }
-    for (const std::string& machine : {std::string("a\tb\x1b"), std::string("\xFFx"), std::string(300, '\x01'), std::string(199, 'a') + "\xC3\xA9"}) {
+    for (const std::string& machine : {std::string("a\tb\x1b"), std::string("\xFFx"), std::string(300, '\x01'),
+                                       std::string(199, 'a') + "\xC3\xA9"}) {
         files::path lock;
         {
             const auto book = must(Book::open(folder / "a.larder", shipped(), by("Bo", machine.c_str())));

@@ -18,7 +18,8 @@ TEST(Backup, TheFirstEditOfADayIsPrecededByOneAndTheLastTenAreKept) {
     edit(book, AddYard{orchard()});
     EXPECT_TRUE(backupsOf(book.file()).empty()) << "nothing was in the book before its first edit";
     for (int day = 1; day <= 13; ++day)
-        for (int more = 0; more < 3; ++more) must(book.apply(SingleEdit(AddYard{orchard()}), later(day * aDay + more), "Ada"));
+        for (int more = 0; more < 3; ++more)
+            must(book.apply(SingleEdit(AddYard{orchard()}), later(day * aDay + more), "Ada"));
     const auto backups = backupsOf(book.file());
     ASSERT_EQ(backups.size(), backupsKept);
     EXPECT_EQ(backups.front().at, later(13 * aDay));
@@ -116,7 +117,8 @@ TEST(Backup, ACopyIsOneCompactFileWithEverything) {
 Book bookAhead(const files::path& file) {
     auto book = newBook(file);
     edit(book, AddYard{orchard()});
-    for (int made = 1; made <= 12; ++made) must(book.apply(SingleEdit(AddYard{orchard()}), later((365 + made) * aDay), "Ada"));
+    for (int made = 1; made <= 12; ++made)
+        must(book.apply(SingleEdit(AddYard{orchard()}), later((365 + made) * aDay), "Ada"));
     return book;
 }
 
@@ -128,12 +130,17 @@ TEST(Backup, AfterAClockThatWasAheadTheNewOnesStayAndTheOthersGo) {
     for (int day = 1; day <= 12; ++day) {
         const auto applied = must(book.apply(SingleEdit(AddYard{orchard()}), later(day * aDay), "Ada"));
         EXPECT_EQ(applied.notices.size(), day == 1 ? 1u : 0u) << "said once";
-        if (day == 1) EXPECT_THAT(applied.notices.at(0), testing::HasSubstr("9 of the backups are dated ahead of now, the last 2027-09-24T08:00:00Z"));
+        if (day == 1)
+            EXPECT_THAT(applied.notices.at(0),
+                        testing::HasSubstr("9 of the backups are dated ahead of now, the last 2027-09-24T08:00:00Z"));
         made.push_back(must(book.backUp(later(day * aDay + 60))).file);
         EXPECT_TRUE(files::exists(made.back())) << day;
         const auto there = backupsOf(book.file());
         EXPECT_EQ(there.size(), backupsKept);
-        EXPECT_EQ(std::count_if(there.begin(), there.end(), [](const Backup& one) { return one.at > later(365 * aDay); }), std::max(0, 10 - 2 * day)) << day;
+        EXPECT_EQ(
+            std::count_if(there.begin(), there.end(), [](const Backup& one) { return one.at > later(365 * aDay); }),
+            std::max(0, 10 - 2 * day))
+            << day;
     }
     EXPECT_FALSE(files::exists(made.front()));
 }
@@ -141,9 +148,11 @@ TEST(Backup, AfterAClockThatWasAheadTheNewOnesStayAndTheOthersGo) {
 TEST(Backup, AfterAClockThatWasAheadADayStillHasOneAcrossRestarts) {
     BookFolder folder;
     { bookAhead(folder / "a.larder"); }
-    for (int restart = 0; restart < 5; ++restart) must(openBook(folder / "a.larder").apply(SingleEdit(AddYard{orchard()}), later(aDay + restart), "Ada"));
+    for (int restart = 0; restart < 5; ++restart)
+        must(openBook(folder / "a.larder").apply(SingleEdit(AddYard{orchard()}), later(aDay + restart), "Ada"));
     const auto there = backupsOf(folder / "a.larder");
-    EXPECT_EQ(std::count_if(there.begin(), there.end(), [](const Backup& one) { return one.at < later(365 * aDay); }), 1);
+    EXPECT_EQ(std::count_if(there.begin(), there.end(), [](const Backup& one) { return one.at < later(365 * aDay); }),
+              1);
 }
 
 TEST(Backup, AfterAClockThatWasAheadRestoringWorks) {
@@ -190,7 +199,8 @@ TEST(Backup, AFullDiskIsSaidToBeFull) {
     }();
     EXPECT_TRUE(files::exists(book.file));
     std::size_t left = 0;
-    for (const auto& file : files::directory_iterator(backupFolderOf(folder / "a.larder"))) left += !file.path().empty();
+    for (const auto& file : files::directory_iterator(backupFolderOf(folder / "a.larder")))
+        left += !file.path().empty();
     EXPECT_EQ(left, 1u) << "nothing unfinished stays";
 }
 

@@ -94,7 +94,9 @@ TEST(Book, EditsOfOtherFieldsPeopleOrTimesDoNotMerge) {
     auto yard = orchard();
     yard.by = "Ada";
     yard.id = edit(book, AddYard{yard}).added<Yard>().value();
-    const auto change = [&](Timestamp now, const char* who) { must(book.apply(SingleEdit(ChangeYard{yard}), now, who)); };
+    const auto change = [&](Timestamp now, const char* who) {
+        must(book.apply(SingleEdit(ChangeYard{yard}), now, who));
+    };
     yard.name = "A", change(later(0), "Ada");
     yard.note = "b", change(later(0), "Ada");
     yard.note = "c", change(later(0), "Bo");
@@ -133,7 +135,8 @@ TEST(Book, UndoWorksAcrossRestartsAndASecondPathAbandonsTheFirst) {
     EXPECT_FALSE(book.canUndo());
     EXPECT_FALSE(must(book.undo(later(7), "Bo")).step) << "nothing left to undo";
     must(book.redo(later(8), "Bo"));
-    EXPECT_EQ(edit(book, AddColony{colonyIn({1}, "Two")}).added<Colony>(), ColonyId{2}) << "numbers are never given twice";
+    EXPECT_EQ(edit(book, AddColony{colonyIn({1}, "Two")}).added<Colony>(), ColonyId{2})
+        << "numbers are never given twice";
     EXPECT_FALSE(book.canRedo());
     const auto story = must(book.story(10));
     ASSERT_EQ(story.size(), 3u);
@@ -206,8 +209,8 @@ TEST(Book, LongAndStrangeTextsAndDaysComeBackAsTheyWere) {
     BookFolder folder;
     auto book = newBook(folder / "a.larder");
     edit(book, AddYard{orchard()});
-    const std::vector<std::string> names{"'; DROP TABLE looks; --", "\xD7\x9B\xD7\x95\xD7\xA8\xD7\xAA", "\xF0\x9F\x90\x9D\xF0\x9F\x8D\xAF",
-                                         "#2", "=1+1"};
+    const std::vector<std::string> names{"'; DROP TABLE looks; --", "\xD7\x9B\xD7\x95\xD7\xA8\xD7\xAA",
+                                         "\xF0\x9F\x90\x9D\xF0\x9F\x8D\xAF", "#2", "=1+1"};
     for (const auto& name : names) edit(book, AddColony{colonyIn({1}, name)});
     for (const auto& name : names) EXPECT_EQ(must(book.colonyNamed(name)).name, name);
     for (const char* date : {"1900-01-01", "2200-12-31"}) {
@@ -232,7 +235,8 @@ TEST(Book, NamesThatCannotBeShownAreRefusedOnEntry) {
         const auto refused = book.apply(SingleEdit(AddColony{colonyIn({1}, name)}), morning, "Ada");
         ASSERT_FALSE(refused) << name;
         EXPECT_THAT(describe(refused.problems().front()), testing::StartsWith("colony 1: colonies.name "));
-        EXPECT_THAT(describe(refused.problems().front()), testing::EndsWith("; one line of letters, digits, blanks and signs"));
+        EXPECT_THAT(describe(refused.problems().front()),
+                    testing::EndsWith("; one line of letters, digits, blanks and signs"));
         auto yard = must(book.find(YardId{1})).value();
         yard.name = name;
         EXPECT_FALSE(book.apply(SingleEdit(ChangeYard{yard}), morning, "Ada")) << name;

@@ -33,8 +33,7 @@ protected:
 };
 
 // As it lies in a book of another release or comes out of a document.
-template <class Entry>
-void put(Book& book, const Entry& entry) {
+template <class Entry> void put(Book& book, const Entry& entry) {
     must(book.apply(PutEntries{"import document", {{kindOf<Entry>, entry.id.number, rowOf(entry)}}}, morning, "Ada"));
 }
 
@@ -61,7 +60,8 @@ TEST_F(CaseOf, TakesTheLatestLookOnOrBeforeTheDayAndWhatCameSince) {
     edit(book, AddWeighing{weighingOf(colony, day("2026-09-08"), 54.5)});
     edit(book, AddWeighing{weighingOf(colony, day("2026-09-11"), 55)});
     edit(book, AddWeighing{weighingOf(colony, day("2026-09-13"), 56)});
-    edit(book, AddFeed{{.colony = colony, .feed = {day("2026-09-11"), FeedKind::Syrup, kilograms(3), litres(3.2), "3:2", {}}}});
+    edit(book, AddFeed{{.colony = colony,
+                        .feed = {day("2026-09-11"), FeedKind::Syrup, kilograms(3), litres(3.2), "3:2", {}}}});
     edit(book, AddHarvest{{.colony = colony, .harvest = {day("2026-09-01"), kilograms(9)}}});
     const auto record = on("2026-09-12");
     EXPECT_EQ(record.colony, "Row 2 east");
@@ -110,7 +110,8 @@ TEST_F(CaseOf, WhatIsWrittenDownAfterTheLookOfTheDayCameAfterIt) {
 
 TEST_F(CaseOf, AFeedingVisitMarkedDoneAfterTheLookCameAfterIt) {
     edit(book, AddLook{lookAt(colony, day("2026-09-12"))});
-    edit(book, AddPlannedVisit{{.colony = colony, .date = day("2026-09-12"), .what = VisitKind::Syrup, .sugar = kilograms(3)}});
+    edit(book, AddPlannedVisit{
+                   {.colony = colony, .date = day("2026-09-12"), .what = VisitKind::Syrup, .sugar = kilograms(3)}});
     edit(book, MarkVisitDone{{1}, day("2026-09-12"), "3:2"});
     ASSERT_EQ(on("2026-09-12").feeds.size(), 1u);
     EXPECT_EQ(on("2026-09-12").feeds[0].afterLook, true);
@@ -133,7 +134,8 @@ TEST_F(CaseOf, FeedsSinceThisHoneyWasBegunAreToldAndHarvestsSinceTheLook) {
 }
 
 TEST_F(CaseOf, WhatTheYardAndTheLookAnswerIsInTheCase) {
-    EXPECT_FALSE(on("2026-09-12").fullCombs || on("2026-09-12").units || on("2026-09-12").honeyKind || on("2026-09-12").fedOrTreated);
+    EXPECT_FALSE(on("2026-09-12").fullCombs || on("2026-09-12").units || on("2026-09-12").honeyKind ||
+                 on("2026-09-12").fedOrTreated);
     auto yard = *must(book.find(YardId{1}));
     yard.fullCombs = 6;
     yard.units = UnitSystem::Imperial;
@@ -155,7 +157,8 @@ TEST_F(CaseOf, WhatTheYardAndTheLookAnswerIsInTheCase) {
 
 TEST_F(CaseOf, OldBooksKeepThatAFeedOfTheDayOfTheLookCameInTheEvening) {
     edit(book, AddLook{lookAt(colony, day("2026-09-12"))});
-    put(book, Feed{.id = {1}, .colony = colony, .feed = {day("2026-09-12"), FeedKind::Syrup, kilograms(3), {}, "3:2", {}}});
+    put(book,
+        Feed{.id = {1}, .colony = colony, .feed = {day("2026-09-12"), FeedKind::Syrup, kilograms(3), {}, "3:2", {}}});
     put(book, Harvest{.id = {1}, .colony = colony, .harvest = {day("2026-09-12"), kilograms(3)}});
     ASSERT_FALSE(must(book.all<Feed>())[0].feed.afterLook) << "nobody said";
     EXPECT_EQ(on("2026-09-12").feeds[0].afterLook, true);
@@ -183,7 +186,8 @@ TEST_F(CaseOf, ALookAtBothIsPreferredToALaterGlance) {
 
 TEST_F(CaseOf, MedicineWithinAYearMarksTheHoney) {
     EXPECT_TRUE(on("2026-09-12").treatments.empty());
-    edit(book, AddTreatment{{.colony = colony, .date = day("2026-08-01"), .until = day("2026-08-20"), .what = "formic acid"}});
+    edit(book, AddTreatment{
+                   {.colony = colony, .date = day("2026-08-01"), .until = day("2026-08-20"), .what = "formic acid"}});
     EXPECT_TRUE(on("2026-07-31").treatments.empty()) << "not yet given";
     ASSERT_EQ(on("2026-09-12").treatments.size(), 1u);
     EXPECT_EQ(on("2026-09-12").treatments[0], (TreatmentRecord{day("2026-08-01"), day("2026-08-20"), "formic acid"}));

@@ -72,7 +72,10 @@ TEST_F(ColonyHistoryTest, IsReadInOneTransaction) {
         }
     });
     for (int number = 1; number <= 150; ++number)
-        must(book.apply(Together{"both", {AddLook{lookAt({1}, day("2026-09-10"))}, AddWeighing{weighingOf({1}, day("2026-09-10"), 40)}}}, later(number), "Ada"));
+        must(book.apply(
+            Together{"both",
+                     {AddLook{lookAt({1}, day("2026-09-10"))}, AddWeighing{weighingOf({1}, day("2026-09-10"), 40)}}},
+            later(number), "Ada"));
     done = true;
     reader.join();
     EXPECT_EQ(torn, 0);
@@ -92,9 +95,9 @@ bool holds(const ColonyHistory& history, const Touched& entry) {
 
 //! The edit changes an entry the history does not hold, or nothing at all.
 bool concernsOthers(const Applied& applied, const ColonyHistory& history) {
-    return applied.touched.empty() || std::any_of(applied.touched.begin(), applied.touched.end(), [&](const Touched& entry) {
-        return entry.how != ChangeHow::Add && !holds(history, entry);
-    });
+    return applied.touched.empty() ||
+           std::any_of(applied.touched.begin(), applied.touched.end(),
+                       [&](const Touched& entry) { return entry.how != ChangeHow::Add && !holds(history, entry); });
 }
 
 //! Numbers as the book will give them.
@@ -131,8 +134,7 @@ Compared compare(Book& book, const SingleEdit& single) {
     return compared;
 }
 
-template <class Verb>
-void compareVerb() {
+template <class Verb> void compareVerb() {
     BookFolder folder;
     auto book = newBook(folder / "a.larder");
     furnish(book, 3);
@@ -144,10 +146,7 @@ void compareVerb() {
     if (!aboutYards) EXPECT_GT(compared.told, 0) << "no history knew what becomes of it";
 }
 
-template <class... Verbs>
-void compareVerbs(std::variant<Verbs...>*) {
-    (compareVerb<Verbs>(), ...);
-}
+template <class... Verbs> void compareVerbs(std::variant<Verbs...>*) { (compareVerb<Verbs>(), ...); }
 
 TEST(AfterEdit, EveryVerbMakesOfAHistoryWhatTheBookThenHolds) { compareVerbs(static_cast<AnyVerb*>(nullptr)); }
 
@@ -173,7 +172,8 @@ TEST_F(ColonyHistoryTest, SeveralEditsTogetherSeeOneAnother) {
     furnish(book, 3);
     const auto before = must(historyOf(book, {1}));
     const auto visits = must(book.of<PlannedVisit>({1})).size();
-    const PlannedVisit planned{.colony = {1}, .date = day("2026-09-20"), .what = VisitKind::Syrup, .sugar = kilograms(3)};
+    const PlannedVisit planned{
+        .colony = {1}, .date = day("2026-09-20"), .what = VisitKind::Syrup, .sugar = kilograms(3)};
     const auto number = must(book.nextId(Kind::PlannedVisit));
     const Together both{"fed", {AddPlannedVisit{planned}, MarkVisitDone{{number}, day("2026-09-21"), "3:2"}}};
     const auto after = must(afterEdit(both, before, "Ada", numbersOf(book)));
@@ -187,7 +187,8 @@ TEST_F(ColonyHistoryTest, ACaseIsMadeOfTheValueAlone) {
     const auto yards = must(book.all<Yard>());
     for (const auto& colony : must(book.all<Colony>())) {
         const auto history = must(historyOf(book, colony.id));
-        EXPECT_EQ(caseOf(history, yards, shipped(), day("2026-09-12")), must(caseOf(book, colony.id, day("2026-09-12"))));
+        EXPECT_EQ(caseOf(history, yards, shipped(), day("2026-09-12")),
+                  must(caseOf(book, colony.id, day("2026-09-12"))));
     }
 }
 

@@ -2,8 +2,8 @@
 #include "support/book_folder.h"
 
 #include <cstdio>
-#include <fmt/format.h>
 #include <cstdlib>
+#include <fmt/format.h>
 
 //! crash_writer BOOK COUNT: appends COUNT edits to the book, printing the note of each on a line of its own once it is on disk.
 //! Edits are of every sort: one record, a change, a removal of what was added before, several records in one step, an undo.

@@ -11,8 +11,7 @@ using namespace winterlarder::book;
 using namespace winterlarder::book::support;
 
 //! The example of verb number `Verb` is carried out, taken back by its inverse, by undo, and done again by redo.
-template <class Verb>
-void walk() {
+template <class Verb> void walk() {
     BookFolder folder;
     auto book = newBook(folder / "a.larder");
     furnish(book, 3);
@@ -38,15 +37,11 @@ void walk() {
     EXPECT_THAT(must(book.check()), testing::IsEmpty());
 }
 
-template <class... Verbs>
-void walkAll(std::variant<Verbs...>*) {
-    (walk<Verbs>(), ...);
-}
+template <class... Verbs> void walkAll(std::variant<Verbs...>*) { (walk<Verbs>(), ...); }
 
 TEST(Edits, EveryVerbHasAnInverse) { walkAll(static_cast<SingleEdit*>(nullptr)); }
 
-template <class... Verbs>
-std::vector<std::string> verbNames(Book& book, std::variant<Verbs...>*) {
+template <class... Verbs> std::vector<std::string> verbNames(Book& book, std::variant<Verbs...>*) {
     return {verbOf(SingleEdit(Example{book}(static_cast<Verbs*>(nullptr))))...};
 }
 

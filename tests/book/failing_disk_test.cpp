@@ -53,9 +53,11 @@ void failEveryWrite(DiskFailure failure) {
         }
         disk.heal();
         ASSERT_THAT(must(book.check()), testing::IsEmpty());
-        ASSERT_EQ(must(book.all<Look>()).size() + must(book.all<Weighing>()).size(), static_cast<std::size_t>(number)) << "half an edit";
+        ASSERT_EQ(must(book.all<Look>()).size() + must(book.all<Weighing>()).size(), static_cast<std::size_t>(number))
+            << "half an edit";
         must(book.apply(editNumber(number), later(number), "Ada"));
-        ASSERT_EQ(must(book.all<Look>()).size() + must(book.all<Weighing>()).size(), static_cast<std::size_t>(number) + 1);
+        ASSERT_EQ(must(book.all<Look>()).size() + must(book.all<Weighing>()).size(),
+                  static_cast<std::size_t>(number) + 1);
     }
 }
 

@@ -21,7 +21,8 @@ void seven(sqlite3_context* context, int, sqlite3_value**) { sqlite3_result_int(
 
 //! A function of the program that a schema must not reach: not said to be innocuous.
 void addFunction(SQLite::Database& database) {
-    sqlite3_create_function_v2(database.getHandle(), "seven", 0, SQLITE_UTF8 | SQLITE_DETERMINISTIC, nullptr, &seven, nullptr, nullptr, nullptr);
+    sqlite3_create_function_v2(database.getHandle(), "seven", 0, SQLITE_UTF8 | SQLITE_DETERMINISTIC, nullptr, &seven,
+                               nullptr, nullptr, nullptr);
 }
 
 TEST(Guard, AFilesOwnDefinitionsCallNoFunctionsOfTheProgram) {
@@ -43,7 +44,8 @@ TEST(Guard, AFilesOwnDefinitionsCallNoFunctionsOfTheProgram) {
 }
 
 //! Some 600 million steps: far more than a small book is worth, few enough that a test of a reader without bounds ends.
-constexpr const char* longWork = "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n LIMIT 40000000) SELECT count(*) FROM n WHERE i > 0";
+constexpr const char* longWork =
+    "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n LIMIT 40000000) SELECT count(*) FROM n WHERE i > 0";
 
 TEST(Guard, ReadingThatDoesNotEndIsStopped) {
     BookFolder folder;

@@ -100,7 +100,8 @@ TEST_F(Hostile, ManySmallDamagesSalvageToASoundBook) {
     for (int variant = 0; variant < 60; ++variant) {
         BookFolder folder;
         auto bytes = sound();
-        for (int flips = 0; flips < 30; ++flips) bytes[dice.below(bytes.size())] ^= static_cast<char>(1 << dice.below(8));
+        for (int flips = 0; flips < 30; ++flips)
+            bytes[dice.below(bytes.size())] ^= static_cast<char>(1 << dice.below(8));
         writeBytes(folder / "a.larder", bytes);
         const auto salvaged = salvage(folder / "a.larder", folder / "b.larder", shipped(), opening().opener);
         EXPECT_EQ(bytesOf(folder / "a.larder"), bytes) << "the original is not touched";

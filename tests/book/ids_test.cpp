@@ -46,7 +46,8 @@ void addWithoutLoss(const std::filesystem::path& file, std::set<std::int64_t> us
 }
 
 TEST(Ids, ACountAtItsEndNeitherOverflowsNorRepeats) {
-    for (const auto count : {most, most - 1, largestId, largestId + 1, largestId - 1, largestId - (std::int64_t{1} << 32)}) {
+    for (const auto count :
+         {most, most - 1, largestId, largestId + 1, largestId - 1, largestId - (std::int64_t{1} << 32)}) {
         SCOPED_TRACE(count);
         BookFolder folder;
         begin(folder / "a.larder");
@@ -56,13 +57,18 @@ TEST(Ids, ACountAtItsEndNeitherOverflowsNorRepeats) {
 }
 
 TEST(Ids, AnEntryAtTheEndNeitherOverflowsNorRepeats) {
-    for (const auto last : {most, largestId, largestId + 1, largestId - 2, largestId - (std::int64_t{1} << 32), largestId - (std::int64_t{1} << 32) - 1}) {
+    for (const auto last : {most, largestId, largestId + 1, largestId - 2, largestId - (std::int64_t{1} << 32),
+                            largestId - (std::int64_t{1} << 32) - 1}) {
         SCOPED_TRACE(last);
         BookFolder folder;
         begin(folder / "a.larder");
-        runSql(folder / "a.larder", fmt::format("INSERT INTO weighings SELECT {}, colony, date, gross_kg, lift_kg_1, lift_kg_2, heft, wet, sure, note, \"by\" "
-                                                "FROM weighings WHERE id = 1; UPDATE steps SET id = {} WHERE id = 3; "
-                                                "UPDATE step_changes SET step = {} WHERE step = 3", last, last, last));
+        runSql(
+            folder / "a.larder",
+            fmt::format(
+                "INSERT INTO weighings SELECT {}, colony, date, gross_kg, lift_kg_1, lift_kg_2, heft, wet, sure, note, \"by\" "
+                "FROM weighings WHERE id = 1; UPDATE steps SET id = {} WHERE id = 3; "
+                "UPDATE step_changes SET step = {} WHERE step = 3",
+                last, last, last));
         auto book = openBook(folder / "a.larder");
         const auto id = edit(book, AddWeighing{weighingOf({1}, day("2026-09-11"), 60)}).added<Weighing>().value();
         const auto second = edit(book, AddWeighing{weighingOf({1}, day("2026-09-12"), 61)}).added<Weighing>().value();
@@ -77,9 +83,13 @@ TEST(Ids, AnEntryAtTheEndNeitherOverflowsNorRepeats) {
 TEST(Ids, ACheckFindsWhatNoBookNumbers) {
     BookFolder folder;
     begin(folder / "a.larder");
-    runSql(folder / "a.larder", fmt::format("UPDATE weighings SET id = {}; UPDATE sqlite_sequence SET seq = {} WHERE name = 'looks' OR name = 'weighings'; "
-                                            "INSERT INTO sqlite_sequence VALUES ('looks', {}); UPDATE steps SET id = -3 WHERE id = 3; "
-                                            "UPDATE step_changes SET step = -3 WHERE step = 3", largestId + 1, most, most));
+    runSql(
+        folder / "a.larder",
+        fmt::format(
+            "UPDATE weighings SET id = {}; UPDATE sqlite_sequence SET seq = {} WHERE name = 'looks' OR name = 'weighings'; "
+            "INSERT INTO sqlite_sequence VALUES ('looks', {}); UPDATE steps SET id = -3 WHERE id = 3; "
+            "UPDATE step_changes SET step = -3 WHERE step = 3",
+            largestId + 1, most, most));
     const auto faults = must(openBook(folder / "a.larder", OpenFor::Reading).check());
     EXPECT_THAT(faults, Contains(fmt::format("weighing {}: its number is not from 1 to {}", largestId + 1, largestId)));
     EXPECT_THAT(faults, Contains(HasSubstr("looks: the count of numbers given")));
@@ -99,14 +109,16 @@ TEST(Ids, NoEditGivesANumberBeyondTheLimits) {
     for (const auto id : {std::int64_t{0}, std::int64_t{-1}, largestId + 1, most}) {
         const auto refused = book.apply(PutEntries{"import weighings", {{Kind::Weighing, id, row}}}, later(1), "Ada");
         ASSERT_FALSE(refused) << id;
-        EXPECT_EQ(describe(refused.problems().front()), fmt::format("weighing {}: no entry has that number; 1 to {}", id, largestId));
+        EXPECT_EQ(describe(refused.problems().front()),
+                  fmt::format("weighing {}: no entry has that number; 1 to {}", id, largestId));
     }
     EXPECT_EQ(must(book.dump()), before);
     auto colony = row;
     colony.values[0] = largestId + 1;
     EXPECT_FALSE(book.apply(PutEntries{"import weighings", {{Kind::Weighing, 7, colony}}}, later(1), "Ada"));
     must(book.apply(PutEntries{"import weighings", {{Kind::Weighing, largestId, row}}}, later(1), "Ada"));
-    EXPECT_EQ(edit(book, AddWeighing{weighingOf({1}, day("2026-09-11"), 60)}).added<Weighing>(), WeighingId{2}) << "there is room below";
+    EXPECT_EQ(edit(book, AddWeighing{weighingOf({1}, day("2026-09-11"), 60)}).added<Weighing>(), WeighingId{2})
+        << "there is room below";
     EXPECT_THAT(must(book.check()), testing::IsEmpty());
 }
 

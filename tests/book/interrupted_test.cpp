@@ -14,7 +14,9 @@ namespace files = std::filesystem;
 using testing::AllOf;
 using testing::HasSubstr;
 
-constexpr const char* change = "UPDATE looks SET note = note || '" "half a change" "'; UPDATE steps SET who = 'nobody'";
+constexpr const char* change = "UPDATE looks SET note = note || '"
+                               "half a change"
+                               "'; UPDATE steps SET who = 'nobody'";
 
 class Interrupted : public testing::Test {
 protected:
@@ -40,7 +42,8 @@ protected:
 TEST_F(Interrupted, TheFileAloneIsHalfAChange) {
     files::copy_file(file, folder / "b.larder");
     const auto alone = Book::open(folder / "b.larder", shipped(), opening(OpenFor::Reading));
-    EXPECT_TRUE(!alone || bytesOf(folder / "b.larder").find("half a change") != std::string::npos) << "the test needs something to take back";
+    EXPECT_TRUE(!alone || bytesOf(folder / "b.larder").find("half a change") != std::string::npos)
+        << "the test needs something to take back";
 }
 
 TEST_F(Interrupted, AReaderTakesItBack) {
@@ -68,7 +71,8 @@ TEST_F(Interrupted, WhileItIsOpenElsewhereTheReaderIsToldAndNothingIsTouched) {
                             HasSubstr("a copy without a.larder-journal beside it is damaged")));
     EXPECT_EQ(bytesOf(file), before);
     EXPECT_EQ(bytesOf(journal), kept);
-    EXPECT_TRUE(must(Book::open(file, shipped(), {opening().opener, OpenFor::TakingOver})).writable()) << "taken over, it is taken back";
+    EXPECT_TRUE(must(Book::open(file, shipped(), {opening().opener, OpenFor::TakingOver})).writable())
+        << "taken over, it is taken back";
 }
 
 TEST_F(Interrupted, WhereNothingCanBeWrittenTheReaderIsToldSo) {
@@ -79,7 +83,8 @@ TEST_F(Interrupted, WhereNothingCanBeWrittenTheReaderIsToldSo) {
     EXPECT_TRUE(asBoundUser([&] {
         for (const auto purpose : {OpenFor::Reading, OpenFor::Writing}) {
             const auto said = describe(problem(opening(purpose)));
-            if (said.find("nothing can be written here") == said.npos || said.find("a.larder-journal") == said.npos) return false;
+            if (said.find("nothing can be written here") == said.npos || said.find("a.larder-journal") == said.npos)
+                return false;
         }
         return true;
     }));
@@ -89,7 +94,10 @@ TEST_F(Interrupted, WhereNothingCanBeWrittenTheReaderIsToldSo) {
 TEST_F(Interrupted, WhereOnlyTheFileCannotBeWrittenTheReaderIsToldSo) {
     files::permissions(file, files::perms(0444));
     files::permissions(folder.path(), files::perms(0777));
-    EXPECT_TRUE(asBoundUser([&] { return describe(problem(opening(OpenFor::Reading))).find("its file cannot be written here") != std::string::npos; }));
+    EXPECT_TRUE(asBoundUser([&] {
+        return describe(problem(opening(OpenFor::Reading))).find("its file cannot be written here") !=
+               std::string::npos;
+    }));
 }
 
 TEST_F(Interrupted, WhoReadsAlreadyIsToldToOpenAgain) {
@@ -97,8 +105,10 @@ TEST_F(Interrupted, WhoReadsAlreadyIsToldToOpenAgain) {
     interruptWithin(file, change);
     const auto refused = reading.all<Look>();
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.problems().front().detail, "the last change was interrupted and has to be taken back before the book can be read");
-    EXPECT_THAT(refused.problems().front().remedy, AllOf(HasSubstr("open the book again"), HasSubstr("keep a.larder-journal beside it")));
+    EXPECT_EQ(refused.problems().front().detail,
+              "the last change was interrupted and has to be taken back before the book can be read");
+    EXPECT_THAT(refused.problems().front().remedy,
+                AllOf(HasSubstr("open the book again"), HasSubstr("keep a.larder-journal beside it")));
     EXPECT_EQ(must(openBook(file, OpenFor::Reading).dump()), dump);
     EXPECT_TRUE(reading.all<Look>()) << "once taken back it can be read on";
 }
@@ -108,7 +118,8 @@ TEST_F(Interrupted, ABackupThatWasInterruptedIsNotRestored) {
     edit(book, AddYard{orchard()});
     const auto refused = book.restore(file, later(10), "Ada");
     ASSERT_FALSE(refused);
-    EXPECT_THAT(describe(refused.problems().front()), AllOf(HasSubstr("the last change was interrupted"), HasSubstr("-journal")));
+    EXPECT_THAT(describe(refused.problems().front()),
+                AllOf(HasSubstr("the last change was interrupted"), HasSubstr("-journal")));
     EXPECT_TRUE(files::exists(journal));
 }
 
@@ -120,7 +131,8 @@ TEST(Replaced, AFileReplacedWhileTheBookIsOpenIsSaidToBe) {
     files::rename(folder / "b.larder", folder / "a.larder");
     const auto refused = book.apply(SingleEdit(AddYard{orchard()}), later(1), "Ada");
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.problems().front().detail, "the file was moved, removed or replaced by another while the book was open");
+    EXPECT_EQ(refused.problems().front().detail,
+              "the file was moved, removed or replaced by another while the book was open");
     EXPECT_THAT(refused.problems().front().remedy, HasSubstr("open the book again"));
 }
 

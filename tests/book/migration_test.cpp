@@ -17,7 +17,9 @@ namespace files = std::filesystem;
 
 const std::string versionFolder = SOURCE_FOLDER "/tests/book/versions/";
 
-std::string sampleName(int version, const char* extension) { return versionFolder + std::to_string(version) + extension; }
+std::string sampleName(int version, const char* extension) {
+    return versionFolder + std::to_string(version) + extension;
+}
 
 class EveryVersion : public testing::TestWithParam<int> {};
 
@@ -61,7 +63,8 @@ TEST(Migration, CarriesEverythingOverAndEndsInExactlyTheSchemaOfToday) {
     }
     { // as an imagined older release would have made it
         SQLite::Database older((folder / "a.larder").string(), SQLite::OPEN_READWRITE);
-        older.exec("ALTER TABLE looks RENAME COLUMN temper TO mood; ALTER TABLE yards DROP COLUMN bag_kg; DROP TABLE step_changes; PRAGMA user_version = 0");
+        older.exec(
+            "ALTER TABLE looks RENAME COLUMN temper TO mood; ALTER TABLE yards DROP COLUMN bag_kg; DROP TABLE step_changes; PRAGMA user_version = 0");
     }
     {
         Store store(folder / "a.larder", OpenMode::Write);

@@ -24,7 +24,8 @@ RC_GTEST_PROP(BookProperties, RandomEditsFollowedByTheirInversesGiveTheIdentical
     std::vector<PutEntries> inverses;
     for (int made = 0; made < 12; ++made)
         if (auto applied = applySome(book, dice, later(10 * made))) inverses.push_back(applied->inverse);
-    for (auto inverse = inverses.rbegin(); inverse != inverses.rend(); ++inverse) must(book.apply(*inverse, later(900), "Ada"));
+    for (auto inverse = inverses.rbegin(); inverse != inverses.rend(); ++inverse)
+        must(book.apply(*inverse, later(900), "Ada"));
     RC_ASSERT(must(book.dump()) == before);
     RC_ASSERT(must(book.check()).empty());
 }
@@ -92,7 +93,8 @@ TEST(BookProperties, TwoReadersAndAWriterNeverSeeHalfAnEdit) {
                 if (look.note != weighing.note || combs != static_cast<std::size_t>(std::stoi(look.note) % 10)) ++torn;
             }));
             ++reads;
-            std::this_thread::sleep_for(std::chrono::microseconds(200)); // a reader that never pauses starves any writer
+            std::this_thread::sleep_for(
+                std::chrono::microseconds(200)); // a reader that never pauses starves any writer
         }
     };
     std::thread first(read), second(read);

@@ -100,12 +100,14 @@ TEST(Salvage, EntriesOfNoBooksNumberAreLostAndNamed) {
         auto book = newBook(folder / "a.larder");
         edit(book, AddYard{orchard()});
         edit(book, AddColony{colonyIn({1}, "One")});
-        for (int number = 0; number < 5; ++number) edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 50 + number)});
+        for (int number = 0; number < 5; ++number)
+            edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 50 + number)});
     }
     runSql(folder / "a.larder", "UPDATE weighings SET id = -3 WHERE id = 2; UPDATE weighings SET id = 0 WHERE id = 3; "
                                 "UPDATE weighings SET id = 9007199254740992 WHERE id = 4");
     const auto salvaged = must(salvage(folder / "a.larder", folder / "b.larder", shipped(), opening().opener));
-    EXPECT_THAT(salvaged.lost, testing::UnorderedElementsAre("weighing -3 is lost", "weighing 0 is lost", "weighing 9007199254740992 is lost"));
+    EXPECT_THAT(salvaged.lost, testing::UnorderedElementsAre("weighing -3 is lost", "weighing 0 is lost",
+                                                             "weighing 9007199254740992 is lost"));
     auto book = openBook(folder / "b.larder");
     std::vector<std::int64_t> ids;
     for (const auto& weighing : must(book.all<Weighing>())) ids.push_back(weighing.id.number);
@@ -158,7 +160,9 @@ TEST(Salvage, NamesNoEntryMayHaveAreKeptAsTheyAreShown) {
         edit(book, AddYard{orchard()});
         for (const char* name : {"One", "Two"}) edit(book, AddColony{colonyIn({1}, name)});
     }
-    runSql(folder / "a.larder", "UPDATE colonies SET name = char(27) || '[2JRow' || char(10) || '2' WHERE id = 1; UPDATE colonies SET name = '  ' WHERE id = 2");
+    runSql(
+        folder / "a.larder",
+        "UPDATE colonies SET name = char(27) || '[2JRow' || char(10) || '2' WHERE id = 1; UPDATE colonies SET name = '  ' WHERE id = 2");
     const auto salvaged = must(salvage(folder / "a.larder", folder / "b.larder", shipped(), opening().opener));
     EXPECT_EQ(salvaged.lost.size(), 2u);
     auto book = openBook(folder / "b.larder");

@@ -26,9 +26,9 @@ std::vector<std::pair<std::string, const std::vector<Column>*>> everyTable() {
 
 TEST(Tables, EveryColumnHasItsFieldInTheDataDictionaryOfTheRightType) {
     const std::map<ColumnType, std::string> types{
-        {ColumnType::Text, "text"},      {ColumnType::Number, "number"}, {ColumnType::Integer, "integer"}, {ColumnType::Flag, "flag"},
-        {ColumnType::Choice, "choice"},  {ColumnType::Date, "date"},     {ColumnType::DayOfYear, "text"},  {ColumnType::Digits, "integer"},
-        {ColumnType::Weekdays, "integer"}};
+        {ColumnType::Text, "text"},      {ColumnType::Number, "number"},  {ColumnType::Integer, "integer"},
+        {ColumnType::Flag, "flag"},      {ColumnType::Choice, "choice"},  {ColumnType::Date, "date"},
+        {ColumnType::DayOfYear, "text"}, {ColumnType::Digits, "integer"}, {ColumnType::Weekdays, "integer"}};
     for (const auto& [table, columns] : everyTable())
         for (const auto& column : *columns) {
             if (column.refersTo) continue;
@@ -52,7 +52,8 @@ TEST(Tables, NamesAndHeadersAreUniqueWithinATable) {
 TEST(Tables, WhatAnEntryRefersToStandsBeforeIt) {
     for (const auto& table : tables())
         for (const auto& column : table.columns)
-            if (column.refersTo && *column.refersTo != table.kind) EXPECT_LT(*column.refersTo, table.kind) << table.name;
+            if (column.refersTo && *column.refersTo != table.kind)
+                EXPECT_LT(*column.refersTo, table.kind) << table.name;
 }
 
 TEST(Limits, EachEndOfARangeIsAllowedAndWhatLiesBeyondIsNot) {
@@ -84,8 +85,12 @@ TEST(Limits, AMessageNamesFieldValueAndRange) {
 }
 
 TEST(Limits, OnlyWellFormedUtf8IsText) {
-    for (const char* text : {"", "plain", "\xC3\xA9", "\xE2\x82\xAC", "\xF0\x9F\x90\x9D", "\xEF\xBF\xBF", "\xF4\x8F\xBF\xBF"}) EXPECT_TRUE(isText(text)) << text;
-    for (const char* text : {"\x80", "\xC3", "\xC0\x80", "\xE0\x80\x80", "\xED\xA0\x80", "\xF0\x80\x80\x80", "\xF4\x90\x80\x80", "\xFF", "a\xE2\x82"}) EXPECT_FALSE(isText(text));
+    for (const char* text :
+         {"", "plain", "\xC3\xA9", "\xE2\x82\xAC", "\xF0\x9F\x90\x9D", "\xEF\xBF\xBF", "\xF4\x8F\xBF\xBF"})
+        EXPECT_TRUE(isText(text)) << text;
+    for (const char* text : {"\x80", "\xC3", "\xC0\x80", "\xE0\x80\x80", "\xED\xA0\x80", "\xF0\x80\x80\x80",
+                             "\xF4\x90\x80\x80", "\xFF", "a\xE2\x82"})
+        EXPECT_FALSE(isText(text));
     EXPECT_FALSE(isText(std::string_view("a\0b", 3)));
     EXPECT_EQ(characters("a\xF0\x9F\x90\x9D\xC3\xA9"), 3u);
 }
@@ -124,10 +129,12 @@ TEST(Canonical, ADifferenceLaidOverGivesTheOtherSide) {
 }
 
 TEST(TimestampText, ReadsWhatItWrites) {
-    for (const char* text : {"1970-01-01T00:00:00Z", "1969-12-31T23:59:59Z", "2026-11-25T09:27:36Z", "1900-02-28T12:00:00Z", "2200-12-31T23:59:59Z"})
+    for (const char* text : {"1970-01-01T00:00:00Z", "1969-12-31T23:59:59Z", "2026-11-25T09:27:36Z",
+                             "1900-02-28T12:00:00Z", "2200-12-31T23:59:59Z"})
         EXPECT_EQ(Timestamp::parse(text)->iso(), text);
     EXPECT_EQ(Timestamp::parse("2026-11-25T09:27:36Z")->seconds, 1795598856); // date -u -d 2026-11-25T09:27:36Z +%s
-    for (const char* text : {"2026-11-25", "2026-11-25T24:00:00Z", "2026-11-25T09:60:00Z", "2026-11-25 09:27:36Z", "2026-11-25T09:27:36+", "2026-02-30T00:00:00Z"})
+    for (const char* text : {"2026-11-25", "2026-11-25T24:00:00Z", "2026-11-25T09:60:00Z", "2026-11-25 09:27:36Z",
+                             "2026-11-25T09:27:36+", "2026-02-30T00:00:00Z"})
         EXPECT_FALSE(Timestamp::parse(text)) << text;
 }
 

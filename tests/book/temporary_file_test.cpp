@@ -45,7 +45,8 @@ TEST(TemporaryFile, ALinkThatLeadsNowhereIsANameThatIsTaken) {
 TEST(TemporaryFile, MakingCopyingAndSalvagingLeaveOtherFilesAlone) {
     BookFolder folder;
     std::map<std::string, std::string> mine;
-    for (const char* name : {"a.larder.new", "b.larder.new", "c.larder.new", "c.larder.salvage", "a.larder.new-journal", "c.larder.salvage-journal"})
+    for (const char* name : {"a.larder.new", "b.larder.new", "c.larder.new", "c.larder.salvage", "a.larder.new-journal",
+                             "c.larder.salvage-journal"})
         writeBytes(folder / name, mine[name] = std::string("the keeper's own ") + name);
     {
         auto book = newBook(folder / "a.larder");

@@ -10,21 +10,16 @@ struct Example {
     Book& book;
     Dice dice{11};
 
-    template <class Entry>
-    Add<Entry> operator()(Add<Entry>*) {
+    template <class Entry> Add<Entry> operator()(Add<Entry>*) {
         return {someEntry<Entry>(dice, limits(), knownIn(book))};
     }
-    template <class Entry>
-    Change<Entry> operator()(Change<Entry>*) {
+    template <class Entry> Change<Entry> operator()(Change<Entry>*) {
         auto entry = must(book.all<Entry>()).front();
         entry.note += " and more";
         return {entry};
     }
     RemoveYard operator()(RemoveYard*) { return {edit(book, AddYard{orchard()}).added<Yard>().value()}; }
-    template <class Entry>
-    Remove<Entry> operator()(Remove<Entry>*) {
-        return {must(book.all<Entry>()).front().id};
-    }
+    template <class Entry> Remove<Entry> operator()(Remove<Entry>*) { return {must(book.all<Entry>()).front().id}; }
     ChangeComb operator()(ChangeComb*) { return {must(book.all<Look>()).back().id, 1, comb(0.25, 0.5)}; }
     MarkVisitDone operator()(MarkVisitDone*) {
         PlannedVisit visit{.colony = {1}, .date = day("2026-09-20"), .what = VisitKind::Syrup, .sugar = kilograms(3)};
@@ -35,7 +30,13 @@ struct Example {
         return {edit(book, AddPlannedVisit{visit}).added<PlannedVisit>().value()};
     }
     AcceptAdvice operator()(AcceptAdvice*) {
-        ActedAdvice advice{.colony = {1}, .date = day("2026-09-12"), .verdict = "feed", .inputs = "{}", .answer = "{}", .seed = 1, .winters = 2500};
+        ActedAdvice advice{.colony = {1},
+                           .date = day("2026-09-12"),
+                           .verdict = "feed",
+                           .inputs = "{}",
+                           .answer = "{}",
+                           .seed = 1,
+                           .winters = 2500};
         PlannedVisit visit{.colony = {1}, .date = day("2026-09-15"), .what = VisitKind::Syrup, .sugar = kilograms(3)};
         return {advice, {visit, visit}};
     }
@@ -44,7 +45,11 @@ struct Example {
                 {.colony = {1}, .date = day("2026-09-20"), .hive = twoDeeps()}};
     }
     MoveCombs operator()(MoveCombs*) {
-        Manipulation done{.colony = {1}, .date = day("2026-09-20"), .what = ManipulationKind::CombsMoved, .count = 2, .toColony = ColonyId{2}};
+        Manipulation done{.colony = {1},
+                          .date = day("2026-09-20"),
+                          .what = ManipulationKind::CombsMoved,
+                          .count = 2,
+                          .toColony = ColonyId{2}};
         return {done, Housing{.colony = {1}, .date = done.date, .hive = twoDeeps()}, {}};
     }
     UniteColonies operator()(UniteColonies*) { return {{1}, {2}, day("2026-09-25"), "queenless"}; }

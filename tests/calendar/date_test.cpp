@@ -55,7 +55,8 @@ TEST(Date, ParsesNothingButIso) {
     EXPECT_TRUE(Date::parseAnyYear("1400-01-01"));
     EXPECT_TRUE(Date::parseAnyYear("9999-12-31"));
     for (const char* known : {"1800-01-01", "2200-12-31"}) EXPECT_TRUE(Date::parse(known)) << known;
-    for (const char* unknown : {"1400-01-01", "1799-12-31", "2201-01-01", "9999-12-31"}) EXPECT_FALSE(Date::parse(unknown)) << unknown;
+    for (const char* unknown : {"1400-01-01", "1799-12-31", "2201-01-01", "9999-12-31"})
+        EXPECT_FALSE(Date::parse(unknown)) << unknown;
 }
 
 TEST(Date, CountsDays) {

@@ -31,7 +31,8 @@ std::vector<JsonValue> listed(const JsonValue& value) {
 //! The conditions of a line that its answers do not meet.
 std::vector<std::string> unmetOf(const JsonValue& line, const std::vector<JsonValue>& answers) {
     const auto expected = listed(at(line, "expect"));
-    if (expected.size() != answers.size()) throw std::runtime_error(text(line, "id") + ": as many expectations as answers");
+    if (expected.size() != answers.size())
+        throw std::runtime_error(text(line, "id") + ": as many expectations as answers");
     std::vector<std::string> all;
     for (std::size_t i = 0; i < expected.size(); ++i)
         for (const std::string& failed : unmet(expected[i], answers, i)) all.push_back(failed);
@@ -56,10 +57,12 @@ public:
         if (!failed.empty()) now_ += id + "\n";
         for (const std::string& condition : failed) std::cout << id << ": " << condition << "\n";
         if (updating_) return;
-        EXPECT_EQ(failed.empty(), known_.count(id) == 0) << id << (failed.empty() ? ": is met now; take it from " + listFile_ : ": " + text(line, "what"));
+        EXPECT_EQ(failed.empty(), known_.count(id) == 0)
+            << id << (failed.empty() ? ": is met now; take it from " + listFile_ : ": " + text(line, "what"));
     }
     void finish() {
-        for (const std::string& id : known_) EXPECT_TRUE(updating_ || all_.count(id)) << listFile_ << " names " << id << ", which is no case";
+        for (const std::string& id : known_)
+            EXPECT_TRUE(updating_ || all_.count(id)) << listFile_ << " names " << id << ", which is no case";
         if (updating_) std::ofstream(casesFolder / listFile_, std::ios::binary) << now_;
     }
 
@@ -101,7 +104,9 @@ std::string commandOf(const JsonValue& command, const TemporaryFolder& place) {
     for (std::size_t i = 1; i < command.items.size(); ++i) {
         const JsonValue& word = command.items[i];
         const bool file = word.kind == Kind::List || word.kind == Kind::Object;
-        words += " " + quoted(file ? place.file(std::to_string(i) + ".json", asText(word)).string() : word.kind == Kind::Text ? word.text : asText(word));
+        words += " " + quoted(file                      ? place.file(std::to_string(i) + ".json", asText(word)).string()
+                              : word.kind == Kind::Text ? word.text
+                                                        : asText(word));
     }
     return words;
 }
@@ -112,8 +117,8 @@ JsonValue followed(const JsonValue& line) {
         const Ran ran = runProgram(commandOf(command, place));
         EXPECT_EQ(ran.status, 0) << text(line, "id") << ": " << command.items.front().text << ": " << ran.err;
     }
-    const Ran ran = runProgram("book follow " + quoted((place.path() / "book.larder").string()) + " --json --as-of " + at(line, "follow.as_of").text +
-                               " --colony " + quoted(at(line, "follow.colony").text));
+    const Ran ran = runProgram("book follow " + quoted((place.path() / "book.larder").string()) + " --json --as-of " +
+                               at(line, "follow.as_of").text + " --colony " + quoted(at(line, "follow.colony").text));
     if (ran.status != 0) throw std::runtime_error(text(line, "id") + ": " + ran.err);
     return jsonOf(linesOf(ran.out).front());
 }
@@ -131,7 +136,8 @@ bool met(const char* answer, const char* key, const char* condition) {
 }
 
 TEST(Conditions, EachHoldsAndFails) {
-    const char* answer = R"({"a": 3, "b": null, "day": "2026-09-12", "list": [{"k": "x", "n": 1}, {"k": "y", "n": 4}], "word": "act_now"})";
+    const char* answer =
+        R"({"a": 3, "b": null, "day": "2026-09-12", "list": [{"k": "x", "n": 1}, {"k": "y", "n": 4}], "word": "act_now"})";
     EXPECT_TRUE(met(answer, "a", R"({"min": 3, "max": 3})"));
     EXPECT_FALSE(met(answer, "a", R"({"min": 3.1})"));
     EXPECT_FALSE(met(answer, "a", R"({"max": 2.9})"));
@@ -145,7 +151,8 @@ TEST(Conditions, EachHoldsAndFails) {
     EXPECT_TRUE(met(answer, "b", R"({"max": 3, "or_null": true})"));
     EXPECT_FALSE(met(answer, "a", R"({"max": 2, "or_null": true})"));
     EXPECT_TRUE(met(answer, "c", R"({"null": true})"));
-    EXPECT_TRUE(met(answer, "list[*].n", R"({"has": [1, 4], "lacks": 2, "each_min": 1, "each_max": 4, "unique": true})"));
+    EXPECT_TRUE(
+        met(answer, "list[*].n", R"({"has": [1, 4], "lacks": 2, "each_min": 1, "each_max": 4, "unique": true})"));
     EXPECT_FALSE(met(answer, "list[*].n", R"({"has": [1, 5]})"));
     EXPECT_FALSE(met(answer, "list[*].n", R"({"lacks": [1, 5]})"));
     EXPECT_FALSE(met(answer, "list[*].n", R"({"each_max": 3})"));
@@ -171,7 +178,9 @@ TEST(Conditions, EachHoldsAndFails) {
 
 TEST(Conditions, ARefusedCaseMeetsNone) {
     EXPECT_EQ(unmet(jsonOf(R"({"a": {"null": true}})"), {jsonOf(R"({"faults": ["x"]})")}, 0).size(), 1u);
-    EXPECT_TRUE(unmet(jsonOf(R"({"a": {"null": true}, "$1.b": {"is": 2}})"), {jsonOf("{}"), jsonOf(R"({"b": 2})")}, 0).empty()) << "of the second";
+    EXPECT_TRUE(
+        unmet(jsonOf(R"({"a": {"null": true}, "$1.b": {"is": 2}})"), {jsonOf("{}"), jsonOf(R"({"b": 2})")}, 0).empty())
+        << "of the second";
 }
 
 } // namespace

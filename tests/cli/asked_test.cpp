@@ -20,7 +20,9 @@ protected:
         const auto ran = book(command, arguments);
         ASSERT_EQ(ran.status, 0) << command << ' ' << arguments << '\n' << ran.err;
     }
-    JsonValue asCase(const char* day) { return jsonOf(book("case", std::string("--json --colony Pear --as-of ") + day).out); }
+    JsonValue asCase(const char* day) {
+        return jsonOf(book("case", std::string("--json --colony Pear --as-of ") + day).out);
+    }
     static bool said(const JsonValue& whole, const char* path) {
         try {
             at(whole, path);
@@ -33,10 +35,14 @@ protected:
 };
 
 TEST_F(AskedInABook, EachAnswerReachesTheCase) {
-    done("new", "--yard Orchard --station ca-halifax --autumn-flow none --no-visits-in-winter --full-combs 4 --units imperial");
+    done(
+        "new",
+        "--yard Orchard --station ca-halifax --autumn-flow none --no-visits-in-winter --full-combs 4 --units imperial");
     done("add-colony", "--name Pear --format langstroth-deep --supers-for bees");
-    done("add-look", "--colony Pear --date 2026-09-10 --covered-combs 7 --no-queen-seen --eggs-seen --mites-counted --mites 1.5 --no-mites-treated "
-                     "--no-food-beside --fed-or-treated --honey-kind heather");
+    done(
+        "add-look",
+        "--colony Pear --date 2026-09-10 --covered-combs 7 --no-queen-seen --eggs-seen --mites-counted --mites 1.5 --no-mites-treated "
+        "--no-food-beside --fed-or-treated --honey-kind heather");
     const auto record = asCase("2026-09-12");
     EXPECT_EQ(at(record, "site.autumn_flow").text, "none");
     EXPECT_FALSE(at(record, "wish.visits_in_winter").flag);
@@ -58,8 +64,9 @@ TEST_F(AskedInABook, WhatIsNotAnsweredIsNotThere) {
     done("add-colony", "--name Pear --format langstroth-deep");
     done("add-look", "--colony Pear --date 2026-09-10 --covered-combs 7");
     const auto record = asCase("2026-09-12");
-    for (const char* path : {"site.autumn_flow", "wish", "full_combs", "units", "hive.supers_for", "bees.queen_seen", "bees.eggs_seen",
-                             "bees.mites_counted", "bees.mites_per_100_bees", "bees.mites_treated", "bees.food_beside", "fed_or_treated", "honey_kind"})
+    for (const char* path : {"site.autumn_flow", "wish", "full_combs", "units", "hive.supers_for", "bees.queen_seen",
+                             "bees.eggs_seen", "bees.mites_counted", "bees.mites_per_100_bees", "bees.mites_treated",
+                             "bees.food_beside", "fed_or_treated", "honey_kind"})
         EXPECT_FALSE(said(record, path)) << path;
 }
 
@@ -84,11 +91,13 @@ TEST_F(AskedInABook, WhatIsWrittenDownAfterTheLookCameAfterItUnlessItIsSaid) {
 TEST_F(AskedInABook, WhatADeadHiveTellsIsKept) {
     done("new", "--yard Orchard --station ca-halifax");
     done("add-colony", "--name Pear --format langstroth-deep");
-    done("outcome", "--colony Pear --date 2027-03-01 --dead --food-left --heads-in-cells --no-mites-on-floor --brood-pattern patchy --no-queen-found");
+    done(
+        "outcome",
+        "--colony Pear --date 2027-03-01 --dead --food-left --heads-in-cells --no-mites-on-floor --brood-pattern patchy --no-queen-found");
     done("add-sighting", "--colony Pear --date 2027-01-10 --saw cluster --seams 3 --cluster-from 4");
     const auto whole = book("export", "--json").out;
-    for (const char* words : {R"("food_left":true)", R"("heads_in_cells":true)", R"("mites_on_floor":false)", R"("brood_pattern":"patchy")",
-                              R"("queen":false)", R"("cluster_from":4)"})
+    for (const char* words : {R"("food_left":true)", R"("heads_in_cells":true)", R"("mites_on_floor":false)",
+                              R"("brood_pattern":"patchy")", R"("queen":false)", R"("cluster_from":4)"})
         EXPECT_THAT(whole, ::testing::HasSubstr(words));
     EXPECT_EQ(book("outcome", "--colony Pear --date 2027-03-02 --dead --brood-pattern good").status, 2);
 }

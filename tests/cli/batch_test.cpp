@@ -112,16 +112,19 @@ TEST(Batch, CombsMoveWithinAYardOnly) {
 // A heavy and a light hive of one yard, and a weak one.
 std::string yardOfThree(const char* yard) {
     const auto line = [&](const std::string& colony, const std::string& hive) {
-        return "{\"case\": 1, \"colony\": \"" + colony + "\", \"yard\": \"" + yard + "\", \"as_of\": \"2026-09-14\", \"site\": {\"station\": \"ca-halifax\"}, " + hive + "}\n";
+        return "{\"case\": 1, \"colony\": \"" + colony + "\", \"yard\": \"" + yard +
+               "\", \"as_of\": \"2026-09-14\", \"site\": {\"station\": \"ca-halifax\"}, " + hive + "}\n";
     };
     const auto combs = [](int count, const std::string& comb) {
         std::string all;
         for (int i = 0; i < count; ++i) all += (i > 0 ? ", " : "") + comb;
         return all;
     };
-    const std::string box = "\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": ", queen = "\"queen_seen\": true}, \"combs\": [";
-    return line("Heavy", box + "3}, \"bees\": {\"covered_combs\": 9, " + queen + combs(10, "{\"capped\": 0.3, \"brood\": 0.2}") + ", " + combs(10, "{\"capped\": 0.7}") + ", " +
-                             combs(10, "{\"capped\": 0.95}") + "]") +
+    const std::string box = "\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": ",
+                      queen = "\"queen_seen\": true}, \"combs\": [";
+    return line("Heavy", box + "3}, \"bees\": {\"covered_combs\": 9, " + queen +
+                             combs(10, "{\"capped\": 0.3, \"brood\": 0.2}") + ", " + combs(10, "{\"capped\": 0.7}") +
+                             ", " + combs(10, "{\"capped\": 0.95}") + "]") +
            line("Light", box + "1}, \"bees\": {\"covered_combs\": 7, " + queen + combs(10, "{\"capped\": 0.3}") + "]") +
            line("Weak", box + "1}, \"bees\": {\"covered_combs\": 3, " + queen + combs(10, "{\"capped\": 0.3}") + "]");
 }

@@ -17,7 +17,8 @@ using ::testing::SizeIs;
 using ::testing::StartsWith;
 using namespace winterlarder::testing;
 
-const std::string combs = R"([{"capped": 0.7, "open": 0.1}, {"capped": 0.35, "brood": 0.3}, {"capped": 0.5, "brood": 0.2},
+const std::string combs =
+    R"([{"capped": 0.7, "open": 0.1}, {"capped": 0.35, "brood": 0.3}, {"capped": 0.5, "brood": 0.2},
     {"capped": 0.6}, {"capped": 0.4}, {"capped": 0.7}, {"capped": 0.8}, {"capped": 0.5}, {"open": 0.2}, {"capped": 0.1}])";
 
 class BookCommands : public ::testing::Test {
@@ -33,10 +34,13 @@ protected:
     }
     void furnish() {
         EXPECT_EQ(done("new", "--yard Orchard --station ca-halifax"), "1\n");
-        EXPECT_EQ(done("add-colony", "--name 'Row 2 east' --format langstroth-deep --boxes 2 --since 2025-05-01"), "1\n");
+        EXPECT_EQ(done("add-colony", "--name 'Row 2 east' --format langstroth-deep --boxes 2 --since 2025-05-01"),
+                  "1\n");
         EXPECT_EQ(done("add-colony", "--name Pear --format langstroth-deep"), "2\n");
         const auto file = folder.file("combs.json", combs);
-        EXPECT_EQ(done("add-look", "--colony 'Row 2 east' --date 2026-09-10 --covered-combs 8.5 --combs '" + file.string() + "'"), "1\n");
+        EXPECT_EQ(done("add-look",
+                       "--colony 'Row 2 east' --date 2026-09-10 --covered-combs 8.5 --combs '" + file.string() + "'"),
+                  "1\n");
         EXPECT_EQ(done("add-weighing", "--colony 'Row 2 east' --date 2026-09-08 --gross 54.5"), "1\n");
     }
     std::string file() const { return (folder.path() / "windfall.larder").string(); }
@@ -56,15 +60,18 @@ TEST_F(BookCommands, EachPrintsTheNewRecordsId) {
     EXPECT_EQ(done("add-treatment", "--colony Pear --date 2026-08-20 --what 'formic acid' --until 2026-09-01"), "1\n");
     EXPECT_EQ(done("add-fate", "--colony Pear --date 2026-09-20 --fate united --into 'Row 2 east'"), "1\n");
     EXPECT_EQ(done("add-yard", "--yard Hill --latitude 45 --longitude -64.5 --elevation 120"), "2\n");
-    EXPECT_EQ(jsonOf(done("add-weighing", "--json --colony Pear --date 2026-09-15 --gross 31")).members.front().name, "id");
+    EXPECT_EQ(jsonOf(done("add-weighing", "--json --colony Pear --date 2026-09-15 --gross 31")).members.front().name,
+              "id");
     EXPECT_EQ(done("check"), "sound\n");
 }
 
 TEST_F(BookCommands, WinterIsWrittenDownToo) {
     furnish();
-    EXPECT_EQ(done("add-sighting", "--colony Pear --date 2027-01-10 --saw cluster --seams 4.5 --stores-in-sight"), "1\n");
+    EXPECT_EQ(done("add-sighting", "--colony Pear --date 2027-01-10 --saw cluster --seams 4.5 --stores-in-sight"),
+              "1\n");
     EXPECT_EQ(done("add-sighting", "--colony Pear --date 2027-02-10 --saw flying"), "2\n");
-    EXPECT_EQ(book("add-sighting", "--colony Pear --date 2027-02-10 --saw flying --seams 3").status, 2) << "seams are of a cluster";
+    EXPECT_EQ(book("add-sighting", "--colony Pear --date 2027-02-10 --saw flying --seams 3").status, 2)
+        << "seams are of a cluster";
     const auto csv = folder.file("weather.csv", "date;min;max\n2026-11-01;0;8\n2026-11-02;-2,5;6\n");
     EXPECT_EQ(book("add-weather", "'" + csv.string() + "'").status, 2) << "a decimal comma is no number here";
     const auto good = folder.file("good.csv", "date;min;max\n2026-11-01;0;8\n2026-11-02;-2.5;6\n");
@@ -91,7 +98,8 @@ TEST_F(BookCommands, AScalesLogBecomesAFewRecordsAsOneStep) {
     EXPECT_EQ(dump(), before);
     EXPECT_GE(at(preview, "weighings").number, 4);
     EXPECT_EQ(at(preview, "harvests").number + at(preview, "manipulations").number, 1);
-    EXPECT_EQ(jsonOf(done("add-scale-log", log + "--json")).members.front().value.number, at(preview, "weighings").number);
+    EXPECT_EQ(jsonOf(done("add-scale-log", log + "--json")).members.front().value.number,
+              at(preview, "weighings").number);
     const auto again = jsonOf(done("add-scale-log", log + "--json"));
     EXPECT_EQ(at(again, "weighings").number, 0) << "what is there already is not added twice";
     EXPECT_EQ(at(again, "left_out").number, at(preview, "weighings").number + 1);
@@ -162,8 +170,10 @@ TEST_F(BookCommands, ExportAndImportGiveTheSameBytes) {
 
 TEST_F(BookCommands, TablesGoOutAndComeInAsCsv) {
     furnish();
-    const auto csv = folder.file("weighings.csv", "colony,date,gross_kg\nPear,2026-09-14,33.5\nRow 2 east,2026-09-08,54.5\n");
-    EXPECT_THAT(done("import", "'" + csv.string() + "' --preview"), HasSubstr("new: 1 lines, changed: 0, already in the book and left out: 1"));
+    const auto csv =
+        folder.file("weighings.csv", "colony,date,gross_kg\nPear,2026-09-14,33.5\nRow 2 east,2026-09-08,54.5\n");
+    EXPECT_THAT(done("import", "'" + csv.string() + "' --preview"),
+                HasSubstr("new: 1 lines, changed: 0, already in the book and left out: 1"));
     EXPECT_THAT(linesOf(done("export", "--table weighings")), SizeIs(2)) << "a preview writes nothing";
     done("import", "'" + csv.string() + "'");
     EXPECT_THAT(done("export", "--table weighings"), HasSubstr("2,Pear,2026-09-14,33.5"));
@@ -212,7 +222,8 @@ TEST_F(BookCommands, CopiesBackupsAndRestoring) {
 TEST_F(BookCommands, MistakesAreNamedAndWriteNothing) {
     furnish();
     const auto before = dump();
-    const auto refused = [&](const std::string& command, const std::string& arguments, const std::string& because, int status = 2) {
+    const auto refused = [&](const std::string& command, const std::string& arguments, const std::string& because,
+                             int status = 2) {
         const auto ran = book(command, arguments);
         EXPECT_EQ(ran.status, status) << command << ' ' << arguments;
         EXPECT_THAT(ran.out, IsEmpty());
@@ -228,15 +239,19 @@ TEST_F(BookCommands, MistakesAreNamedAndWriteNothing) {
     refused("add-colony", "--name Plum --format langstroth-deep --boxes 13", "1 to 12");
     refused("new", "--yard Orchard --station ca-halifax", "", 3);
     const auto combsFile = folder.file("combs.json", "[{\"capped\": 0.5, \"oepn\": 0.2}]");
-    refused("add-look", "--colony Pear --date 2026-09-14 --covered-combs 1 --combs '" + combsFile.string() + "'", "combs.json:1:18: ");
+    refused("add-look", "--colony Pear --date 2026-09-14 --covered-combs 1 --combs '" + combsFile.string() + "'",
+            "combs.json:1:18: ");
     const auto one = folder.file("one.json", "[{\"capped\": 0.5}]");
-    refused("add-look", "--colony Pear --date 2026-09-14 --covered-combs 2 --combs '" + one.string() + "'", "1 combs are listed");
+    refused("add-look", "--colony Pear --date 2026-09-14 --covered-combs 2 --combs '" + one.string() + "'",
+            "1 combs are listed");
     refused("frobnicate", "", "");
     EXPECT_EQ(dump(), before);
     EXPECT_EQ(runProgram("book info nowhere.larder").status, 3);
-    const auto foreign = folder.file("foreign.larder", "not a database at all, but long enough to look at: " + std::string(2000, 'x'));
+    const auto foreign =
+        folder.file("foreign.larder", "not a database at all, but long enough to look at: " + std::string(2000, 'x'));
     EXPECT_EQ(runProgram("book check '" + foreign.string() + "'").status, 3);
-    EXPECT_EQ(runProgram("book new '" + (folder.path() / "x.larder").string() + "' --yard X --station nowhere").status, 2);
+    EXPECT_EQ(runProgram("book new '" + (folder.path() / "x.larder").string() + "' --yard X --station nowhere").status,
+              2);
 }
 
 TEST_F(BookCommands, WhileAWindowHasItOpenItCanStillBeRead) {
@@ -258,7 +273,9 @@ TEST_F(BookCommands, AnotherMachinesSignIsTakenOverWhenSaidToBeStale) {
     const auto refused = book("add-weighing", "--colony Pear --date 2026-09-14 --gross 33");
     EXPECT_EQ(refused.status, 3);
     EXPECT_THAT(refused.err, HasSubstr("by Bo on the \\u{1b}[31mold laptop\\u{7} since 2026-09-11T07:00:00Z"));
-    EXPECT_THAT(refused.err, HasSubstr("where it is closed there, or that machine is gone or has another name now, say --take-over"));
+    EXPECT_THAT(
+        refused.err,
+        HasSubstr("where it is closed there, or that machine is gone or has another name now, say --take-over"));
     EXPECT_THAT(refused.err, ::testing::Not(HasSubstr("\x1b"))) << "a sign cannot steer the terminal";
     EXPECT_EQ(done("add-weighing", "--take-over --colony Pear --date 2026-09-14 --gross 33"), "2\n");
     EXPECT_EQ(done("add-weighing", "--colony Pear --date 2026-09-15 --gross 33"), "3\n") << "once is enough";
@@ -281,16 +298,22 @@ TEST_F(BookCommands, NamesThatCannotBeShownAreRefusedAndThoseOfOlderBooksAreWrit
     furnish();
     const auto refused = book("add-colony", "--format langstroth-deep --name \"$(printf 'P\\033[2Jlum')\"");
     EXPECT_EQ(refused.status, 2);
-    EXPECT_THAT(refused.err, HasSubstr("colonies.name holds a control character (\\u{1b}); one line of letters, digits, blanks and signs"));
+    EXPECT_THAT(
+        refused.err,
+        HasSubstr("colonies.name holds a control character (\\u{1b}); one line of letters, digits, blanks and signs"));
     EXPECT_EQ(book("add-colony", "--format langstroth-deep --name ' '").status, 2);
     EXPECT_EQ(book("new", "--station ca-halifax --yard ' '").status, 3) << "there is such a book";
-    SQLite::Database(file(), SQLite::OPEN_READWRITE).exec("UPDATE colonies SET name = 'Row' || char(27) || '[2J' || char(10) || char(8238) || '2'");
-    for (const std::string& command : {std::string("info"), std::string("check"), std::string("story"), std::string("advise --as-of 2026-09-12 --winters 200"),
-                                       std::string("follow --as-of 2026-12-12 --winters 200"), std::string("learned --as-of 2026-12-12")}) {
+    SQLite::Database(file(), SQLite::OPEN_READWRITE)
+        .exec("UPDATE colonies SET name = 'Row' || char(27) || '[2J' || char(10) || char(8238) || '2'");
+    for (const std::string& command :
+         {std::string("info"), std::string("check"), std::string("story"),
+          std::string("advise --as-of 2026-09-12 --winters 200"),
+          std::string("follow --as-of 2026-12-12 --winters 200"), std::string("learned --as-of 2026-12-12")}) {
         const auto space = command.find(' ');
         const auto ran = book(command.substr(0, space), space == command.npos ? "" : command.substr(space));
         EXPECT_EQ(ran.status, 0) << command << ran.err;
-        EXPECT_THAT(ran.out + ran.err, ::testing::Not(::testing::AnyOf(HasSubstr("\x1b"), HasSubstr("\xE2\x80\xAE")))) << command;
+        EXPECT_THAT(ran.out + ran.err, ::testing::Not(::testing::AnyOf(HasSubstr("\x1b"), HasSubstr("\xE2\x80\xAE"))))
+            << command;
         if (command.starts_with("advise")) EXPECT_THAT(ran.out, HasSubstr("Row\\u{1b}[2J\\u{a}\\u{202e}2"));
     }
 }
@@ -301,7 +324,8 @@ TEST_F(BookCommands, NumbersNearTheEndAreRefusedWithTheirPlaceAndFound) {
     const auto refused = book("import", "'" + csv.string() + "'");
     EXPECT_EQ(refused.status, 2);
     EXPECT_THAT(refused.err, HasSubstr("weighings.csv:2:1: \"9223372036854775807\" is not a number of an entry"));
-    SQLite::Database(file(), SQLite::OPEN_READWRITE).exec("UPDATE sqlite_sequence SET seq = 9223372036854775807 WHERE name = 'weighings'");
+    SQLite::Database(file(), SQLite::OPEN_READWRITE)
+        .exec("UPDATE sqlite_sequence SET seq = 9223372036854775807 WHERE name = 'weighings'");
     EXPECT_EQ(done("add-weighing", "--colony Pear --date 2026-09-14 --gross 30"), "2\n");
     EXPECT_EQ(done("add-weighing", "--colony Pear --date 2026-09-15 --gross 31"), "3\n");
     const auto checked = book("check");
@@ -323,13 +347,15 @@ TEST_F(BookCommands, ABookIsTheSameThroughALink) {
 
 TEST_F(BookCommands, ADamagedBookIsSalvaged) {
     furnish();
-    for (int day = 10; day < 28; ++day) done("add-weighing", "--colony Pear --gross 33 --date 2026-09-" + std::to_string(day));
+    for (int day = 10; day < 28; ++day)
+        done("add-weighing", "--colony Pear --gross 33 --date 2026-09-" + std::to_string(day));
     auto bytes = textOfFile(file());
     for (std::size_t at = bytes.size() / 2; at < bytes.size() / 2 + 3000; ++at) bytes[at] = 'x';
     folder.file("windfall.larder", bytes);
     const auto checked = book("check");
     EXPECT_NE(checked.status, 0);
-    for (const auto& line : linesOf(checked.err)) EXPECT_THAT(line, ::testing::AllOf(StartsWith(file()), ::testing::Not(HasSubstr("\\u{a}"))));
+    for (const auto& line : linesOf(checked.err))
+        EXPECT_THAT(line, ::testing::AllOf(StartsWith(file()), ::testing::Not(HasSubstr("\\u{a}"))));
     const auto saved = (folder.path() / "saved.larder").string();
     const auto report = jsonOf(done("salvage", "'" + saved + "' --json"));
     EXPECT_GE(at(report, "saved.yards").number, 1);

@@ -15,12 +15,14 @@ protected:
     BookTogether() { std::filesystem::copy_file(BUILD_FOLDER "/demo/orchard.larder", file()); }
     std::string file() const { return (folder_.path() / "orchard.larder").string(); }
     Ran book(const std::string& command, const std::string& arguments) const {
-        return runProgram("book " + command + " '" + file() + "' --as-of 2026-09-14 --winters 300 " + arguments, "", "USER=ada LOGNAME=ada");
+        return runProgram("book " + command + " '" + file() + "' --as-of 2026-09-14 --winters 300 " + arguments, "",
+                          "USER=ada LOGNAME=ada");
     }
     //! The answers of all colonies, each as its line.
     std::map<std::string, std::string> all(const std::string& arguments) const {
         std::map<std::string, std::string> answers;
-        for (const auto& line : linesOf(book("advise", "--json " + arguments).out)) answers[at(jsonOf(line), "colony").text] = line;
+        for (const auto& line : linesOf(book("advise", "--json " + arguments).out))
+            answers[at(jsonOf(line), "colony").text] = line;
         return answers;
     }
     //! The answer frozen last.

@@ -53,8 +53,12 @@ std::vector<std::string> summariesOf(const std::vector<Event>& events, const std
 class BookCalendar : public ::testing::Test {
 protected:
     BookCalendar() { std::filesystem::copy_file(BUILD_FOLDER "/demo/orchard.larder", file()); }
-    std::string file(const std::string& name = "orchard") const { return (folder_.path() / (name + ".larder")).string(); }
-    Ran book(const std::string& command, const std::string& arguments) const { return runProgram("book " + command + " '" + file() + "' " + arguments, "", "USER=ada LOGNAME=ada"); }
+    std::string file(const std::string& name = "orchard") const {
+        return (folder_.path() / (name + ".larder")).string();
+    }
+    Ran book(const std::string& command, const std::string& arguments) const {
+        return runProgram("book " + command + " '" + file() + "' " + arguments, "", "USER=ada LOGNAME=ada");
+    }
     std::vector<Event> events(const std::string& arguments = "", const std::string& day = "2026-09-14") const {
         const auto ran = book("calendar", "--winters 300 --as-of " + day + " " + arguments);
         EXPECT_EQ(ran.status, 0) << ran.err;
@@ -66,15 +70,20 @@ protected:
 TEST_F(BookCalendar, HoldsEveryVisitOfTheYardsPlanWithItsNumbers) {
     const auto all = events();
     std::map<std::string, exchange::JsonValue> answers;
-    for (const auto& line : linesOf(book("advise", "--as-of 2026-09-14 --winters 300 --json").out)) answers[at(jsonOf(line), "colony").text] = jsonOf(line);
-    EXPECT_THAT(summariesOf(all, "Duchess"), Contains("Duchess: unite it with " + at(answers.at("Duchess"), "plan.unite_with").text + ", today at the latest, in the evening"));
+    for (const auto& line : linesOf(book("advise", "--as-of 2026-09-14 --winters 300 --json").out))
+        answers[at(jsonOf(line), "colony").text] = jsonOf(line);
+    EXPECT_THAT(summariesOf(all, "Duchess"),
+                Contains("Duchess: unite it with " + at(answers.at("Duchess"), "plan.unite_with").text +
+                         ", today at the latest, in the evening"));
     EXPECT_THAT(summariesOf(all, "Russet"), Contains(HasSubstr("full combs from Gravenstein")));
     EXPECT_THAT(summariesOf(all, "Gravenstein"), Contains("Gravenstein: weigh again"));
     for (const auto& [colony, answer] : answers) {
         std::multiset<std::string> wanted, there;
         const auto& feed = at(answer, "feed");
         if (feed.kind != exchange::JsonValue::Kind::Null)
-            for (const auto& visit : at(feed, "visits").items) wanted.insert(at(visit, "date").text + (at(visit, "kind").text == "check" ? " check" : " " + at(visit, "kind").text));
+            for (const auto& visit : at(feed, "visits").items)
+                wanted.insert(at(visit, "date").text +
+                              (at(visit, "kind").text == "check" ? " check" : " " + at(visit, "kind").text));
         for (const auto& event : all) {
             if (event.summary.rfind(colony + ": ", 0) != 0) continue;
             if (event.summary.find(": Syrup") != std::string::npos) there.insert(event.day + " syrup");
@@ -113,8 +122,11 @@ TEST_F(BookCalendar, ACopyIsTheSameBookAndAnotherOfTheSameNameIsNot) {
     const auto copied = runProgram("book calendar '" + file("copy") + "' --winters 300 --as-of 2026-09-14");
     EXPECT_EQ(idsOf(eventsOf(copied.out)), mine);
     const auto document = folder_.file("all.json", runProgram("book export '" + file() + "' --json").out);
-    ASSERT_EQ(runProgram("book import '" + file("other") + "' '" + document.string() + "'", "", "USER=ada LOGNAME=ada").status, 0);
-    const auto other = eventsOf(runProgram("book calendar '" + file("other") + "' --winters 300 --as-of 2026-09-14").out);
+    ASSERT_EQ(runProgram("book import '" + file("other") + "' '" + document.string() + "'", "", "USER=ada LOGNAME=ada")
+                  .status,
+              0);
+    const auto other =
+        eventsOf(runProgram("book calendar '" + file("other") + "' --winters 300 --as-of 2026-09-14").out);
     EXPECT_EQ(other.size(), mine.size());
     for (const auto& id : idsOf(other)) EXPECT_FALSE(mine.contains(id)) << id;
 }
@@ -137,7 +149,8 @@ TEST_F(BookCalendar, NoEventContradictsTheAnswer) {
     const auto after = summariesOf(events("", "2026-09-15"), "Pippin");
     EXPECT_THAT(after, Contains(HasSubstr("call the bee inspector")));
     EXPECT_THAT(after, Not(Contains(HasSubstr("Syrup"))));
-    for (const auto& event : events("", "2026-09-15")) EXPECT_THAT(event.summary, Not(HasSubstr("hang in"))) << "nothing moves in a yard with disease";
+    for (const auto& event : events("", "2026-09-15"))
+        EXPECT_THAT(event.summary, Not(HasSubstr("hang in"))) << "nothing moves in a yard with disease";
 }
 
 } // namespace

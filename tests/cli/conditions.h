@@ -35,7 +35,8 @@ inline std::string asText(const JsonValue& value) {
     case Kind::Object: break;
     }
     std::string all;
-    for (const auto& member : value.members) all += (all.empty() ? "" : ", ") + exchange::Json(member.name).compact() + ": " + asText(member.value);
+    for (const auto& member : value.members)
+        all += (all.empty() ? "" : ", ") + exchange::Json(member.name).compact() + ": " + asText(member.value);
     return "{" + all + "}";
 }
 
@@ -57,7 +58,8 @@ inline std::vector<PathStep> stepsOf(const std::string& path) {
     std::vector<PathStep> steps;
     static const std::regex step(R"(([A-Za-z_0-9]*)(?:\[([^\]]*)\])?(?:\.|$))");
     for (std::sregex_iterator found(path.begin(), path.end(), step), end; found != end; ++found)
-        if (!found->str().empty()) steps.push_back({(*found)[1].str(), (*found)[2].matched ? std::optional((*found)[2].str()) : std::nullopt});
+        if (!found->str().empty())
+            steps.push_back({(*found)[1].str(), (*found)[2].matched ? std::optional((*found)[2].str()) : std::nullopt});
     return steps;
 }
 
@@ -72,7 +74,8 @@ inline bool has(const JsonValue& item, const std::string& keyAndValue) {
 
 inline Found walk(const JsonValue& from, const std::vector<PathStep>& steps, std::size_t next = 0);
 
-inline Found throughAll(const JsonValue& list, const std::string& filter, const std::vector<PathStep>& steps, std::size_t next) {
+inline Found throughAll(const JsonValue& list, const std::string& filter, const std::vector<PathStep>& steps,
+                        std::size_t next) {
     JsonValue all;
     all.kind = Kind::List;
     for (const auto& item : list.items) {
@@ -100,7 +103,9 @@ inline Found walk(const JsonValue& from, const std::vector<PathStep>& steps, std
     if (next == steps.size()) return from;
     const PathStep& step = steps[next];
     if (step.name == "length" && from.kind == Kind::List) return numberValue(static_cast<double>(from.items.size()));
-    const JsonValue* value = step.name.empty() ? &from : from.kind == Kind::Object ? memberOf(from, step.name) : nullptr;
+    const JsonValue* value = step.name.empty()           ? &from
+                             : from.kind == Kind::Object ? memberOf(from, step.name)
+                                                         : nullptr;
     if (!value || value->kind == Kind::Null) return std::nullopt;
     if (!step.index) return walk(*value, steps, next + 1);
     if (value->kind != Kind::List) return std::nullopt;
@@ -115,7 +120,9 @@ inline Found atPath(const std::string& path, const std::vector<JsonValue>& answe
     return walk(answers.at(mine), stepsOf(path));
 }
 
-inline std::optional<Date> dateOf(const JsonValue& value) { return value.kind == Kind::Text ? Date::parse(value.text) : std::nullopt; }
+inline std::optional<Date> dateOf(const JsonValue& value) {
+    return value.kind == Kind::Text ? Date::parse(value.text) : std::nullopt;
+}
 
 //! A number with its sign, or a date with it.
 inline Found reckoned(const std::vector<std::pair<double, JsonValue>>& terms) {
@@ -205,9 +212,13 @@ inline bool holds(const JsonValue& value, const std::string& condition, const Js
     if (condition == "min") return notBelow(value, wanted);
     if (condition == "max") return notAbove(value, wanted);
     if (condition == "multiple_of")
-        return value.kind == Kind::Number && std::abs(value.number - wanted.number * std::round(value.number / wanted.number)) <= 0.01;
-    if (condition == "has") return value.kind == Kind::List && everyWanted(wanted, [&](const JsonValue& one) { return among(value, one); });
-    if (condition == "lacks") return value.kind == Kind::List && everyWanted(wanted, [&](const JsonValue& one) { return !among(value, one); });
+        return value.kind == Kind::Number &&
+               std::abs(value.number - wanted.number * std::round(value.number / wanted.number)) <= 0.01;
+    if (condition == "has")
+        return value.kind == Kind::List && everyWanted(wanted, [&](const JsonValue& one) { return among(value, one); });
+    if (condition == "lacks")
+        return value.kind == Kind::List &&
+               everyWanted(wanted, [&](const JsonValue& one) { return !among(value, one); });
     if (condition == "each_min") return each(value, [&](const JsonValue& one) { return notBelow(one, wanted); });
     if (condition == "each_max") return each(value, [&](const JsonValue& one) { return notAbove(one, wanted); });
     if (condition == "text_has") return matches(value, wanted.text);
@@ -216,7 +227,8 @@ inline bool holds(const JsonValue& value, const std::string& condition, const Js
         std::vector<std::string> texts;
         for (const auto& item : value.items) texts.push_back(asText(item));
         std::sort(texts.begin(), texts.end());
-        return value.kind == Kind::List && (std::adjacent_find(texts.begin(), texts.end()) == texts.end()) == wanted.flag;
+        return value.kind == Kind::List &&
+               (std::adjacent_find(texts.begin(), texts.end()) == texts.end()) == wanted.flag;
     }
     throw std::runtime_error("no condition " + condition);
 }
@@ -232,13 +244,15 @@ inline bool meets(const Found& value, const JsonValue& conditions) {
 }
 
 //! The conditions an answer does not meet, each with what was seen; a refused case meets none.
-inline std::vector<std::string> unmet(const JsonValue& expected, const std::vector<JsonValue>& answers, std::size_t mine) {
+inline std::vector<std::string> unmet(const JsonValue& expected, const std::vector<JsonValue>& answers,
+                                      std::size_t mine) {
     if (const JsonValue* faults = memberOf(answers.at(mine), "faults")) return {"refused: " + asText(*faults)};
     std::vector<std::string> failed;
     for (const auto& condition : expected.members) {
         const Found value = valueOf(condition.name, answers, mine);
         if (!meets(value, condition.value))
-            failed.push_back(condition.name + " " + asText(condition.value) + ": " + (value ? asText(*value).substr(0, 160) : "missing"));
+            failed.push_back(condition.name + " " + asText(condition.value) + ": " +
+                             (value ? asText(*value).substr(0, 160) : "missing"));
     }
     return failed;
 }

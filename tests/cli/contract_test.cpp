@@ -19,8 +19,7 @@ using ::testing::StartsWith;
 using namespace winterlarder::testing;
 
 void expectKeys(const JsonValue& object, const std::vector<std::string>& keys) {
-    for (const std::string& key : keys)
-        EXPECT_NE(memberOf(object, key), nullptr) << key;
+    for (const std::string& key : keys) EXPECT_NE(memberOf(object, key), nullptr) << key;
 }
 
 TEST(Contract, KeysOfAdvise) {
@@ -60,8 +59,7 @@ TEST(Contract, KeysOfAdvise) {
                         "winters"});
     for (const char* spread : {"stores_kg", "bees", "use_kg", "spring_reserve_kg"})
         expectKeys(at(answer, spread), {"low", "typical", "high"});
-    for (const char* share : {"run_out", "touch_reserve"})
-        expectKeys(at(answer, share), {"share", "standard_error"});
+    for (const char* share : {"run_out", "touch_reserve"}) expectKeys(at(answer, share), {"share", "standard_error"});
     expectKeys(at(answer, "use_by_month_kg.0"), {"month", "low", "typical", "high"});
     expectKeys(at(answer, "feed"),
                {"kind", "sugar_kg", "water_l", "syrup_l", "ratio", "fondant_kg", "last_day", "visits"});
@@ -96,8 +94,7 @@ TEST(Contract, EveryVerdictHasItsParts) {
          {"stores_kg", "bees", "use_kg", "need_kg", "run_out", "touch_reserve", "spring_reserve_kg", "harvest", "feed"})
         EXPECT_EQ(at(unsaid, unknown).kind, JsonValue::Kind::Null) << unknown;
     std::vector<std::string> ids;
-    for (const auto& reason : at(unsaid, "reasons").items)
-        ids.push_back(at(reason, "id").text);
+    for (const auto& reason : at(unsaid, "reasons").items) ids.push_back(at(reason, "id").text);
     EXPECT_THAT(ids, ::testing::ElementsAre("bees-unknown", "stores-unknown", "out-of-season", "after-forage"));
 }
 
@@ -143,8 +140,7 @@ TEST(Contract, UseOfTheWorkedExample) {
                          at(use, "parts_kg.brood_food").number;
     EXPECT_NEAR(parts, at(use, "total_kg.mean").number, 1e-4 * parts) << "single-precision sums of 200 days";
     double months = 0;
-    for (const auto& month : at(use, "by_month_kg").items)
-        months += at(month, "mean").number;
+    for (const auto& month : at(use, "by_month_kg").items) months += at(month, "mean").number;
     EXPECT_NEAR(months, at(use, "total_kg.mean").number, 1e-9);
 }
 
@@ -170,8 +166,7 @@ TEST_P(WrongUse, LeavesStandardOutputEmptyAndSaysWhy) {
     EXPECT_EQ(ran.status, GetParam().status) << GetParam().arguments;
     EXPECT_EQ(ran.out, "");
     EXPECT_THAT(ran.err, HasSubstr(GetParam().words));
-    for (const std::string& line : linesOf(ran.err))
-        EXPECT_THAT(line, HasSubstr("; ")) << "what would be right";
+    for (const std::string& line : linesOf(ran.err)) EXPECT_THAT(line, HasSubstr("; ")) << "what would be right";
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -239,8 +234,8 @@ TEST(Contract, TheDataFolderMayBeNamedInTheEnvironment) {
 }
 
 std::vector<std::string> commands() {
-    return {"advise", "use", "heat", "stores", "syrup", "places", "stations", "season", "climate", "hive-formats", "sources",
-            "guide"};
+    return {"advise",   "use",    "heat",    "stores",       "syrup",   "places",
+            "stations", "season", "climate", "hive-formats", "sources", "guide"};
 }
 
 TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {

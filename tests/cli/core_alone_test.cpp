@@ -12,7 +12,9 @@ using namespace winterlarder::testing;
 exchange::JsonValue answeredByCoreAlone(const std::string& file) {
     const TemporaryFolder folder;
     const auto out = folder.path() / "out";
-    const std::string command = "'" BUILD_FOLDER "/core_alone' '" SOURCE_FOLDER "/shared' '" SOURCE_FOLDER "/tests/cli/cases/" + file + "' >'" + out.string() + "'";
+    const std::string command = "'" BUILD_FOLDER "/core_alone' '" SOURCE_FOLDER "/shared' '" SOURCE_FOLDER
+                                "/tests/cli/cases/" +
+                                file + "' >'" + out.string() + "'";
     EXPECT_EQ(std::system(command.c_str()), 0);
     return jsonOf(textOfFile(out));
 }

@@ -14,8 +14,9 @@ using namespace winterlarder::testing;
 class DemoBook : public ::testing::Test {
 protected:
     DemoBook() {
-        const std::string command = "'" SOURCE_FOLDER "/demo/make-book' '" + file() + "' '" BUILD_FOLDER "/winterlarder-cli' >'" +
-                                    (folder_.path() / "said").string() + "' 2>&1";
+        const std::string command = "'" SOURCE_FOLDER "/demo/make-book' '" + file() +
+                                    "' '" BUILD_FOLDER "/winterlarder-cli' >'" + (folder_.path() / "said").string() +
+                                    "' 2>&1";
         made_ = std::system(command.c_str());
     }
     std::string file() const { return (folder_.path() / "windfall.larder").string(); }
@@ -38,7 +39,8 @@ TEST_F(DemoBook, IsMadeFromItsTablesAndSound) {
 TEST_F(DemoBook, ShowsEveryVerdictThisAutumn) {
     ASSERT_EQ(made_, 0) << said();
     std::map<std::string, std::string> verdicts;
-    for (const auto& line : linesOf(runProgram("book advise '" + file() + "' --as-of 2026-09-14 --combs-stay --json").out)) {
+    for (const auto& line :
+         linesOf(runProgram("book advise '" + file() + "' --as-of 2026-09-14 --combs-stay --json").out)) {
         const auto answer = jsonOf(line);
         verdicts[at(answer, "colony").text] = at(answer, "verdict").text;
     }
@@ -51,7 +53,8 @@ TEST_F(DemoBook, ShowsEveryVerdictThisAutumn) {
 TEST_F(DemoBook, AnswersForThePastTwoAutumnsToo) {
     ASSERT_EQ(made_, 0) << said();
     for (const char* day : {"2024-09-20", "2025-09-20"})
-        for (const auto& line : linesOf(runProgram("book advise '" + file() + "' --as-of " + day + " --json --winters 200").out))
+        for (const auto& line :
+             linesOf(runProgram("book advise '" + file() + "' --as-of " + day + " --json --winters 200").out))
             EXPECT_NE(at(jsonOf(line), "verdict").text, "cannot_say") << line;
 }
 

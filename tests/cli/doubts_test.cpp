@@ -22,7 +22,8 @@ protected:
     void SetUp() override {
         done("new", "--yard Orchard --station ca-halifax");
         done("add-colony", "--name Russet --format langstroth-deep --boxes 2");
-        done("add-look", "--colony Russet --date 2026-09-10 --covered-combs 8 --combs -", R"({"full_of_stores": 8, "half": 2, "capped_share": 0.9})");
+        done("add-look", "--colony Russet --date 2026-09-10 --covered-combs 8 --combs -",
+             R"({"full_of_stores": 8, "half": 2, "capped_share": 0.9})");
     }
     Ran book(const std::string& command, const std::string& arguments = "", const std::string& input = "") {
         return runProgram("book " + command + " '" + file() + "' " + arguments, input, "USER=ada LOGNAME=ada " + today);
@@ -41,15 +42,23 @@ protected:
 TEST_F(DoubtedEntries, AnEntryStillToComeIsAskedAboutWhateverItsKind) {
     today = "WINTERLARDER_TODAY=2026-09-20 ";
     done("add-weighing", "--colony Russet --date 2026-09-21 --gross 54");
-    for (const std::string& add : {std::string("add-weighing --gross 53"), std::string("add-look --covered-combs 8"), std::string("add-feed --sugar 2"),
-                                   std::string("add-harvest --kg 2"), std::string("add-treatment --what acid"), std::string("add-sighting --saw flying"),
+    for (const std::string& add : {std::string("add-weighing --gross 53"), std::string("add-look --covered-combs 8"),
+                                   std::string("add-feed --sugar 2"), std::string("add-harvest --kg 2"),
+                                   std::string("add-treatment --what acid"), std::string("add-sighting --saw flying"),
                                    std::string("outcome --alive"), std::string("add-fate --fate sold")}) {
         const auto space = add.find(' ');
         const std::string rest = "--colony Russet --date 2026-09-22" + add.substr(space);
         const auto asked = book(add.substr(0, space), rest);
         EXPECT_EQ(asked.status, 0) << add;
-        EXPECT_EQ(asked.out, add.starts_with("add-weighing") ? "2\n" : add.starts_with("add-look") ? "2\n" : "1\n") << "taken as typed";
-        EXPECT_THAT(asked.err, AllOf(HasSubstr("22 September 2026 is still to come: today is 20 September 2026; is the day right?"), HasSubstr("entered as typed"))) << add;
+        EXPECT_EQ(asked.out, add.starts_with("add-weighing") ? "2\n"
+                             : add.starts_with("add-look")   ? "2\n"
+                                                             : "1\n")
+            << "taken as typed";
+        EXPECT_THAT(
+            asked.err,
+            AllOf(HasSubstr("22 September 2026 is still to come: today is 20 September 2026; is the day right?"),
+                  HasSubstr("entered as typed")))
+            << add;
         done("undo");
         const auto certain = book(add.substr(0, space), rest + " --sure");
         EXPECT_EQ(certain.status, 0) << add;
@@ -72,9 +81,12 @@ TEST_F(DoubtedEntries, AnEntryStillToComeIsAskedAboutWhateverItsKind) {
 }
 
 TEST_F(DoubtedEntries, ACaseMayLieAhead) {
-    const auto file = folder.file("case.json", R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
+    const auto file = folder.file(
+        "case.json",
+        R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
  "bees": {"covered_combs": 8}, "weighings": [{"date": "2026-09-08", "gross_kg": 50}]})");
-    const auto advised = runProgram("advise --winters 100 '" + file.string() + "'", "", "WINTERLARDER_TODAY=2025-09-12");
+    const auto advised =
+        runProgram("advise --winters 100 '" + file.string() + "'", "", "WINTERLARDER_TODAY=2025-09-12");
     EXPECT_EQ(advised.status, 0) << advised.err;
 }
 
@@ -83,7 +95,8 @@ TEST_F(DoubtedEntries, AnEmptyWeightIsHeldAgainstTheHive) {
     EXPECT_EQ(asked.status, 2);
     EXPECT_THAT(asked.err, AllOf(HasSubstr("An empty weight of 45.0 kg is much"), HasSubstr("--sure")));
     EXPECT_EQ(done("add-colony", "--name Pippin --format langstroth-deep --boxes 2 --tare 45 --sure"), "2\n");
-    EXPECT_EQ(book("add-colony", "--name Pear --format langstroth-deep --boxes 2 --tare 3 --sure").status, 2) << "it cannot be";
+    EXPECT_EQ(book("add-colony", "--name Pear --format langstroth-deep --boxes 2 --tare 3 --sure").status, 2)
+        << "it cannot be";
     const auto table = book("import", "--table housings -", "colony,date,tare_kg\nPippin,2026-09-15,3\n");
     EXPECT_EQ(table.status, 2) << table.out;
 }
@@ -92,14 +105,16 @@ TEST_F(DoubtedEntries, TheLogOfAScaleIsAskedAboutOnceAndTogether) {
     const auto logFrom = [&](const char* name, double kg) {
         std::string log = "time,weight_kg\n";
         for (int hour = 0; hour < 45 * 24; ++hour)
-            log += fmt::format("{} {:02}:00,{:.3f}\n", Date::of(2026, 9, 1)->plusDays(hour / 24).iso(), hour % 24, kg - 0.03 * hour / 24);
+            log += fmt::format("{} {:02}:00,{:.3f}\n", Date::of(2026, 9, 1)->plusDays(hour / 24).iso(), hour % 24,
+                               kg - 0.03 * hour / 24);
         return "'" + folder.file(name, log).string() + "' --colony Russet ";
     };
     const auto file = logFrom("scale.csv", 95);
     const auto before = done("export", "--json");
     const auto asked = book("add-scale-log", file);
     EXPECT_EQ(asked.status, 2);
-    EXPECT_THAT(asked.err, AllOf(HasSubstr("the weighing of 2026-09-01: 95.0 kg cannot well be"), HasSubstr("the weighing of 2026-10-01:"), HasSubstr("--sure")));
+    EXPECT_THAT(asked.err, AllOf(HasSubstr("the weighing of 2026-09-01: 95.0 kg cannot well be"),
+                                 HasSubstr("the weighing of 2026-10-01:"), HasSubstr("--sure")));
     EXPECT_EQ(done("export", "--json"), before);
     const auto preview = jsonOf(done("add-scale-log", file + "--preview --json"));
     EXPECT_EQ(at(preview, "asked").items.size(), linesOf(asked.err).size());
@@ -107,14 +122,17 @@ TEST_F(DoubtedEntries, TheLogOfAScaleIsAskedAboutOnceAndTogether) {
     EXPECT_THAT(done("export", "--table weighings"), HasSubstr("false,true,"));
     done("undo");
     today = "WINTERLARDER_TODAY=2026-09-20 ";
-    EXPECT_THAT(book("add-scale-log", logFrom("later.csv", 54)).err, AllOf(HasSubstr("the weighing of 2026-10-01: 1 October 2026 is still to come"), Not(HasSubstr("2026-09-01"))));
+    EXPECT_THAT(
+        book("add-scale-log", logFrom("later.csv", 54)).err,
+        AllOf(HasSubstr("the weighing of 2026-10-01: 1 October 2026 is still to come"), Not(HasSubstr("2026-09-01"))));
     EXPECT_EQ(book("add-scale-log", logFrom("pounds.csv", 250) + "--sure").status, 2) << "it cannot be, however sure";
 }
 
 TEST_F(DoubtedEntries, AnUnlikelyEntryIsAskedAboutAndKeptWhereTheKeeperIsSure) {
     const auto asked = book("add-weighing", "--colony Russet --date 2026-09-12 --gross 95");
     EXPECT_EQ(asked.status, 2);
-    EXPECT_THAT(asked.err, AllOf(HasSubstr("95.0 kg cannot well be: 2 boxes of this size weigh 84.0 kg"), HasSubstr("--sure")));
+    EXPECT_THAT(asked.err,
+                AllOf(HasSubstr("95.0 kg cannot well be: 2 boxes of this size weigh 84.0 kg"), HasSubstr("--sure")));
     EXPECT_EQ(asked.out, "");
     EXPECT_EQ(done("add-weighing", "--colony Russet --date 2026-09-12 --gross 95 --sure"), "1\n");
     EXPECT_THAT(done("export", "--json"), HasSubstr("\"sure\":true"));
@@ -137,10 +155,12 @@ TEST_F(DoubtedEntries, AnImpossibleEntryIsRefusedHoweverSure) {
 }
 
 TEST_F(DoubtedEntries, ATableIsAskedAboutLineByLine) {
-    const std::string table = "colony,date,gross_kg\nRusset,2026-09-12,54\nRusset,2026-09-20,95\nRusset,2026-11-01,60\nRusset,2026-11-15,6.1\n";
+    const std::string table =
+        "colony,date,gross_kg\nRusset,2026-09-12,54\nRusset,2026-09-20,95\nRusset,2026-11-01,60\nRusset,2026-11-15,6.1\n";
     const auto asked = book("import", "--table weighings -", table);
     EXPECT_EQ(asked.status, 2);
-    EXPECT_THAT(asked.err, AllOf(HasSubstr("<stdin>:3:1: 95.0 kg"), HasSubstr("<stdin>:5:1: 6.1 kg"), Not(HasSubstr("<stdin>:2:"))));
+    EXPECT_THAT(asked.err, AllOf(HasSubstr("<stdin>:3:1: 95.0 kg"), HasSubstr("<stdin>:5:1: 6.1 kg"),
+                                 Not(HasSubstr("<stdin>:2:"))));
     const auto preview = book("import", "--preview --json --table weighings -", table);
     EXPECT_EQ(preview.status, 0);
     EXPECT_EQ(at(jsonOf(preview.out), "asked").items.size(), 2u);
@@ -148,20 +168,23 @@ TEST_F(DoubtedEntries, ATableIsAskedAboutLineByLine) {
     EXPECT_EQ(book("import", "--table weighings -", likely).status, 2);
     done("import", "--sure --table weighings -", likely);
     EXPECT_THAT(done("export", "--table weighings"), AllOf(HasSubstr("95,,,,false,true,"), HasSubstr("54,,,,false,,")));
-    EXPECT_THAT(done("import", "--preview --table weighings -", likely), HasSubstr("left out: 2")) << "sure or not, it is the same entry";
+    EXPECT_THAT(done("import", "--preview --table weighings -", likely), HasSubstr("left out: 2"))
+        << "sure or not, it is the same entry";
 }
 
 TEST_F(DoubtedEntries, ABookOfBeforeIsTakenAsItStandsAndNoAnswerBelievesIt) {
     auto document = done("export", "--json");
     const std::string none = "\"weighings\": [";
-    document.insert(document.find(none) + none.size(), R"({"id": 1, "colony": 1, "date": "2026-09-12", "gross_kg": 120, "by": "ada"})");
+    document.insert(document.find(none) + none.size(),
+                    R"({"id": 1, "colony": 1, "date": "2026-09-12", "gross_kg": 120, "by": "ada"})");
     const auto asked = book("import", "-", document);
     EXPECT_EQ(asked.status, 2);
     EXPECT_THAT(asked.err, AllOf(HasSubstr("<stdin>:"), HasSubstr("120.0 kg cannot well be"), HasSubstr("--sure")));
     done("import", "--sure -", document);
     const auto advised = jsonOf(done("advise", "--json --as-of 2026-09-14 --winters 100"));
     EXPECT_EQ(at(advised, "reasons.0.id").text, "doubt-heavy");
-    EXPECT_THAT(at(advised, "reasons.0.text").text, StartsWith("The weighing of 12 September 2026 is not counted. 120.0 kg cannot well be"));
+    EXPECT_THAT(at(advised, "reasons.0.text").text,
+                StartsWith("The weighing of 12 September 2026 is not counted. 120.0 kg cannot well be"));
     EXPECT_TRUE(at(advised, "another_look.worth_it").flag);
     EXPECT_LT(at(advised, "stores_kg.typical").number, 40);
     EXPECT_THAT(done("advise", "--as-of 2026-09-14 --winters 100"), HasSubstr("Something written down is in doubt"));
@@ -175,7 +198,10 @@ TEST_F(DoubtedEntries, MeasuredDaysStillToComeAreAskedAboutBeforeTheyAreTaken) {
     const auto asked = book("add-weather", "-", days);
     EXPECT_EQ(asked.status, 2);
     EXPECT_EQ(asked.out, "");
-    EXPECT_THAT(asked.err, AllOf(HasSubstr("<stdin>: 22 November 2026 is still to come: today is 20 November 2026; is the day right?"), HasSubstr("--sure")));
+    EXPECT_THAT(
+        asked.err,
+        AllOf(HasSubstr("<stdin>: 22 November 2026 is still to come: today is 20 November 2026; is the day right?"),
+              HasSubstr("--sure")));
     EXPECT_EQ(done("add-weather", "-", "date,mean\n2026-11-19,3\n2026-11-21,2\n"), "1\n") << "clocks of other zones";
     EXPECT_EQ(done("add-weather", "--sure -", days), "2\n");
     EXPECT_EQ(linesOf(done("export", "--table weather_log_days")).size(), 6u) << "the heading and every day of both";
@@ -183,7 +209,8 @@ TEST_F(DoubtedEntries, MeasuredDaysStillToComeAreAskedAboutBeforeTheyAreTaken) {
     EXPECT_THAT(book("import", "-", document).err, HasSubstr("22 November 2026 is still to come"));
     auto table = done("export", "--table weather_log_days");
     table.replace(table.find("2026-11-21"), 10, "2026-11-25");
-    EXPECT_THAT(book("import", "--table weather_log_days -", table).err, AllOf(HasSubstr("<stdin>:2:1: 25 November 2026"), HasSubstr("--sure")));
+    EXPECT_THAT(book("import", "--table weather_log_days -", table).err,
+                AllOf(HasSubstr("<stdin>:2:1: 25 November 2026"), HasSubstr("--sure")));
     done("import", "--sure --table weather_log_days -", table);
     done("undo");
     today = "WINTERLARDER_TODAY=2026-11-21 ";
@@ -192,7 +219,8 @@ TEST_F(DoubtedEntries, MeasuredDaysStillToComeAreAskedAboutBeforeTheyAreTaken) {
 
 TEST(DoubtedCase, AClimateOfDaysStillToComeIsAskedAbout) {
     std::string days = "date,mean\n";
-    for (int day = 0; day < 400; ++day) days += fmt::format("{},{}\n", Date::of(2025, 10, 1)->plusDays(day).iso(), 8 - 10 * (day % 365 < 180));
+    for (int day = 0; day < 400; ++day)
+        days += fmt::format("{},{}\n", Date::of(2025, 10, 1)->plusDays(day).iso(), 8 - 10 * (day % 365 < 180));
     const auto asked = runProgram("climate - --latitude 45", days, "WINTERLARDER_TODAY=2026-10-01");
     EXPECT_EQ(asked.status, 2);
     EXPECT_EQ(asked.out, "");
@@ -204,7 +232,8 @@ TEST(DoubtedCase, AClimateOfDaysStillToComeIsAskedAbout) {
 
 TEST(DoubtedCase, AnEmptyWeightThatIsNotLikelyIsAskedAboutOnStandardError) {
     TemporaryFolder folder;
-    const std::string text = R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2, "tare_kg": 45},
+    const std::string text =
+        R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2, "tare_kg": 45},
  "bees": {"covered_combs": 8}, "weighings": [{"date": "2026-09-08", "gross_kg": 60}]})";
     const auto file = folder.file("case.json", text);
     const auto asked = HasSubstr("case.json:1:132: An empty weight of 45.0 kg is much");
@@ -223,22 +252,28 @@ TEST(DoubtedCase, AnEmptyWeightThatIsNotLikelyIsAskedAboutOnStandardError) {
 
 TEST(DoubtedCase, UseSaysWhatItDoesWithout) {
     TemporaryFolder folder;
-    const auto file = folder.file("case.json", R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
+    const auto file = folder.file(
+        "case.json",
+        R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
  "bees": {"covered_combs": 8, "brood_cells": 120000}, "feeds": [{"date": "2026-09-11", "kind": "fondant", "fondant_kg": 20}]})");
     const std::string use = "use --winters 100 --from 2026-10-01 --to 2026-11-01 '" + file.string() + "'";
     const auto json = jsonOf(runProgram("--json " + use).out);
     EXPECT_EQ(at(json, "set_aside").items.size(), 2u);
-    EXPECT_THAT(runProgram(use).out, AllOf(HasSubstr("The brood seen on 12 September 2026 is not counted."), HasSubstr("The feed of 11 September 2026 is not counted.")));
+    EXPECT_THAT(runProgram(use).out, AllOf(HasSubstr("The brood seen on 12 September 2026 is not counted."),
+                                           HasSubstr("The feed of 11 September 2026 is not counted.")));
 }
 
 TEST(DoubtedCase, StoresSayWhatTheyDoWithout) {
     TemporaryFolder folder;
-    const auto file = folder.file("case.json", R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
+    const auto file = folder.file(
+        "case.json",
+        R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"format": "langstroth-deep", "boxes": 2},
  "bees": {"covered_combs": 8}, "weighings": [{"date": "2026-09-08", "gross_kg": 50}, {"date": "2026-09-10", "gross_kg": 95}]})");
     const auto stores = jsonOf(runProgram("stores --json --winters 100 '" + file.string() + "'").out);
     EXPECT_EQ(at(stores, "evidence").items.size(), 1u);
     EXPECT_EQ(at(stores, "set_aside.0.id").text, "doubt-heavy");
-    EXPECT_THAT(runProgram("stores --winters 100 '" + file.string() + "'").out, HasSubstr("The weighing of 10 September 2026 is not counted."));
+    EXPECT_THAT(runProgram("stores --winters 100 '" + file.string() + "'").out,
+                HasSubstr("The weighing of 10 September 2026 is not counted."));
 }
 
 } // namespace

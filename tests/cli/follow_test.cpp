@@ -17,7 +17,8 @@ using namespace winterlarder::testing;
 class FollowCommands : public ::testing::Test {
 protected:
     Ran book(const std::string& command, const std::string& arguments = "") {
-        return runProgram("book " + command + " '" + (folder.path() / "windfall.larder").string() + "' " + arguments, "", "USER=ada LOGNAME=ada");
+        return runProgram("book " + command + " '" + (folder.path() / "windfall.larder").string() + "' " + arguments,
+                          "", "USER=ada LOGNAME=ada");
     }
     std::string done(const std::string& command, const std::string& arguments = "") {
         const auto ran = book(command, arguments);
@@ -28,7 +29,8 @@ protected:
         done("new", "--yard Orchard --station ca-halifax");
         done("add-colony", "--name Pear --format langstroth-deep --boxes 2 --tare 24");
         std::string list = "[";
-        for (int i = 0; i < 20; ++i) list += std::string(i ? ", " : "") + "{\"capped\": " + (i < 12 ? capped : "0") + "}";
+        for (int i = 0; i < 20; ++i)
+            list += std::string(i ? ", " : "") + "{\"capped\": " + (i < 12 ? capped : "0") + "}";
         combs = folder.file("combs.json", list + "]").string();
         look("2026-09-20");
     }
@@ -38,7 +40,9 @@ protected:
     exchange::JsonValue follow(const std::string& asOf, const std::string& more = "") {
         return jsonOf(done("follow", "--colony Pear --json --winters 500 --as-of " + asOf + " " + more));
     }
-    void weigh(const std::string& date, double gross) { done("add-weighing", "--colony Pear --date " + date + " --gross " + std::to_string(gross)); }
+    void weigh(const std::string& date, double gross) {
+        done("add-weighing", "--colony Pear --date " + date + " --gross " + std::to_string(gross));
+    }
     //! What the scale is expected to show that day, from the document itself.
     double expected(const std::string& date) {
         weigh(date, 45);
@@ -114,7 +118,8 @@ TEST_F(FollowCommands, ADeathIsAskedAboutAndPointsSomewhere) {
     EXPECT_EQ(at(answer, "points_to.0.id").text, "mites_on_floor");
     EXPECT_EQ(at(answer, "points_to.1.reason").text, "dead-queen-missing");
     const auto said = done("follow", "--colony Pear --winters 500 --as-of 2027-02-05");
-    EXPECT_THAT(said, AllOf(HasSubstr("What was found points to"), HasSubstr("Was food left"), Not(HasSubstr("Was the queen found?"))));
+    EXPECT_THAT(said, AllOf(HasSubstr("What was found points to"), HasSubstr("Was food left"),
+                            Not(HasSubstr("Was the queen found?"))));
     EXPECT_EQ(memberOf(follow("2027-02-02"), "questions"), nullptr) << "while it lives nothing is asked";
 }
 
@@ -124,13 +129,15 @@ TEST_F(FollowCommands, FoodOutOfReachIsSaidOfAFullHive) {
     const auto answer = follow("2027-01-15");
     EXPECT_EQ(at(answer, "state").text, "food_out_of_reach");
     EXPECT_EQ(at(answer, "feed.lots.0.date").text, "2027-01-15");
-    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-01-15"), HasSubstr("out of the cluster's reach. Today lay 2.5 kg of fondant"));
+    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-01-15"),
+                HasSubstr("out of the cluster's reach. Today lay 2.5 kg of fondant"));
 }
 
 TEST_F(FollowCommands, TheYardsWeatherCounts) {
     furnish();
     std::string table = "date,mean\n";
-    for (int day = 1; day <= 30; ++day) table += "2026-11-" + std::string(day < 10 ? "0" : "") + std::to_string(day) + ",-6\n";
+    for (int day = 1; day <= 30; ++day)
+        table += "2026-11-" + std::string(day < 10 ? "0" : "") + std::to_string(day) + ",-6\n";
     const auto file = folder.file("weather.csv", table);
     done("add-weather", "'" + file.string() + "'");
     const auto answer = follow("2026-12-01");
@@ -183,7 +190,8 @@ TEST_F(FollowCommands, AdviceUsesWhatWasLearnedAndSaysSo) {
     done("outcome", "--colony Pear --date 2027-04-10 --alive --covered-combs 8 --stores 16");
     look("2027-09-20");
     const std::string asked = "--colony Pear --winters 500 --as-of 2027-09-25 ";
-    const auto taught = jsonOf(done("advise", asked + "--json")), plain = jsonOf(done("advise", asked + "--json --without-learning"));
+    const auto taught = jsonOf(done("advise", asked + "--json")),
+               plain = jsonOf(done("advise", asked + "--json --without-learning"));
     EXPECT_EQ(memberOf(plain, "learned"), nullptr);
     EXPECT_EQ(at(taught, "learned.winters").number, 1);
     EXPECT_LT(at(taught, "learned.use.typical").number, 1);

@@ -28,7 +28,9 @@ std::filesystem::path goldenFile(const std::string& name) {
 }
 
 // What is said in sentences, beside the ids and numbers that mean it.
-bool holdsSentences(const std::string& member) { return member == "text" || member == "why" || member == "note" || member == "headline" || member == "how"; }
+bool holdsSentences(const std::string& member) {
+    return member == "text" || member == "why" || member == "note" || member == "headline" || member == "how";
+}
 
 // Numbers may differ by rounding between compilers, and sentences may be said better; everything else is the same.
 void expectSame(const JsonValue& expected, const JsonValue& actual, const std::string& path, bool sentence = false) {
@@ -84,15 +86,17 @@ TEST_P(GoldenJson, IsPrinted) {
     expectSame(jsonOf(textOfFile(goldenFile(GetParam().name))), jsonOf(ran.out), "");
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    CommandLine, GoldenText,
-    ::testing::Values(
-        Golden{"weak.txt", "advise weak.json --winters 400"}, Golden{"south.txt", "advise south.json --winters 400"},
-        Golden{"use.txt", "use light.json --from 2026-09-05 --to 2026-09-30 --central --daily"},
-        Golden{"stores.txt", "stores south.json --winters 400"},
-        Golden{"heat.txt", "heat --bees 9000 --temperature 3 --brood 2000"},
-        Golden{"syrup.txt", "syrup --sugar 10 --ratio 3:2"}, Golden{"stations.txt", "stations --find canada"},
-        Golden{"season.txt", "season au-melbourne --winter 2027"}, Golden{"source.txt", "sources southwick-1985"}));
+INSTANTIATE_TEST_SUITE_P(CommandLine, GoldenText,
+                         ::testing::Values(Golden{"weak.txt", "advise weak.json --winters 400"},
+                                           Golden{"south.txt", "advise south.json --winters 400"},
+                                           Golden{"use.txt",
+                                                  "use light.json --from 2026-09-05 --to 2026-09-30 --central --daily"},
+                                           Golden{"stores.txt", "stores south.json --winters 400"},
+                                           Golden{"heat.txt", "heat --bees 9000 --temperature 3 --brood 2000"},
+                                           Golden{"syrup.txt", "syrup --sugar 10 --ratio 3:2"},
+                                           Golden{"stations.txt", "stations --find canada"},
+                                           Golden{"season.txt", "season au-melbourne --winter 2027"},
+                                           Golden{"source.txt", "sources southwick-1985"}));
 
 INSTANTIATE_TEST_SUITE_P(
     CommandLine, GoldenJson,

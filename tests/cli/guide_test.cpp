@@ -36,7 +36,8 @@ TEST(GuideCommand, ListsItsPagesAndPrintsEach) {
 TEST(GuideCommand, SpeaksOfOneHiveAndInItsUnits) {
     const Ran one = runProgram("guide full-comb --hive zander --units us");
     EXPECT_EQ(one.status, 0);
-    EXPECT_THAT(one.out, AllOf(HasSubstr("Zander"), HasSubstr(" lb"), Not(HasSubstr(" kg")), Not(HasSubstr("Langstroth"))));
+    EXPECT_THAT(one.out,
+                AllOf(HasSubstr("Zander"), HasSubstr(" lb"), Not(HasSubstr(" kg")), Not(HasSubstr("Langstroth"))));
     EXPECT_THAT(runProgram("guide full-comb").out, AllOf(HasSubstr("Zander"), HasSubstr("Langstroth")));
 }
 

@@ -29,8 +29,9 @@ TEST(Places, TheirSiteIsTakenByACaseAsItStands) {
     const auto list = jsonOf(runProgram("places new glasgow canada --json").out);
     const auto& site = at(first(list), "site");
     const auto number = [&](const char* key) { return std::to_string(at(site, key).number); };
-    const std::string record = "{\"case\":1,\"as_of\":\"2026-09-12\",\"site\":{\"latitude\":" + number("latitude") + ",\"longitude\":" + number("longitude") + ",\"elevation_m\":" +
-                               number("elevation_m") + "},\"hive\":{\"format\":\"langstroth-deep\",\"boxes\":2}}";
+    const std::string record = "{\"case\":1,\"as_of\":\"2026-09-12\",\"site\":{\"latitude\":" + number("latitude") +
+                               ",\"longitude\":" + number("longitude") + ",\"elevation_m\":" + number("elevation_m") +
+                               "},\"hive\":{\"format\":\"langstroth-deep\",\"boxes\":2}}";
     const Ran season = runProgram("season --case - --json", record);
     ASSERT_EQ(season.status, 0) << season.err;
     EXPECT_EQ(at(jsonOf(season.out), "station").text, at(first(list), "station").text);
@@ -83,7 +84,8 @@ TEST(Places, AYardStandsInOne) {
     EXPECT_THAT(yards, HasSubstr("-62.6"));
     const std::string other = (folder.path() / "other.larder").string();
     EXPECT_THAT(runProgram("book new '" + other + "' --yard Orchard --place Halifaks").err, HasSubstr("did you mean"));
-    EXPECT_THAT(runProgram("book new '" + other + "' --yard Orchard --place Denver --station ca-halifax").err, HasSubstr("said twice"));
+    EXPECT_THAT(runProgram("book new '" + other + "' --yard Orchard --place Denver --station ca-halifax").err,
+                HasSubstr("said twice"));
     EXPECT_FALSE(std::filesystem::exists(other));
     EXPECT_EQ(runProgram("book add-yard '" + file + "' --yard Hill --place Denver --elevation 1700").status, 0);
     EXPECT_THAT(runProgram("book export '" + file + "' --table yards").out, HasSubstr("1700"));

@@ -61,9 +61,10 @@ inline Ran runProgram(const std::string& arguments, const std::string& input = "
                       const std::string& environment = "") {
     const TemporaryFolder folder;
     const auto in = folder.file("in", input), out = folder.path() / "out", err = folder.path() / "err";
-    const std::string command = "cd '" SOURCE_FOLDER "/tests/cli/cases' && env -u WINTERLARDER_DATA WINTERLARDER_TODAY=" + testDay + " " + environment +
-                                " '" BUILD_FOLDER "/winterlarder-cli' " + arguments + " <'" + in.string() + "' >'" +
-                                out.string() + "' 2>'" + err.string() + "'";
+    const std::string command =
+        "cd '" SOURCE_FOLDER "/tests/cli/cases' && env -u WINTERLARDER_DATA WINTERLARDER_TODAY=" + testDay + " " +
+        environment + " '" BUILD_FOLDER "/winterlarder-cli' " + arguments + " <'" + in.string() + "' >'" +
+        out.string() + "' 2>'" + err.string() + "'";
     const int ended = std::system(command.c_str());
     return {WIFEXITED(ended) ? WEXITSTATUS(ended) : -1, textOfFile(out), textOfFile(err)};
 }
@@ -89,8 +90,7 @@ inline const exchange::JsonValue& at(const exchange::JsonValue& whole, const std
     for (std::string part; std::getline(parts, part, '.');) {
         if (value->kind == exchange::JsonValue::Kind::List)
             value = std::stoul(part) < value->items.size() ? &value->items[std::stoul(part)] : nullptr;
-        else
-            value = memberOf(*value, part);
+        else value = memberOf(*value, part);
         if (!value) throw std::runtime_error("no " + path);
     }
     return *value;
@@ -99,8 +99,7 @@ inline const exchange::JsonValue& at(const exchange::JsonValue& whole, const std
 inline std::vector<std::string> linesOf(const std::string& text) {
     std::vector<std::string> lines;
     std::istringstream stream(text);
-    for (std::string line; std::getline(stream, line);)
-        lines.push_back(line);
+    for (std::string line; std::getline(stream, line);) lines.push_back(line);
     return lines;
 }
 

@@ -29,7 +29,8 @@ public:
             days = std::move(made.days);
         }
         book::support::Dice dice(seed ^ 0x5eedULL);
-        for (int asked = 0; asked < 2 && !days.empty(); ++asked) ask(dice.of(days).plusDays(static_cast<int>(dice.below(200)) * (asked % 2)), dice);
+        for (int asked = 0; asked < 2 && !days.empty(); ++asked)
+            ask(dice.of(days).plusDays(static_cast<int>(dice.below(200)) * (asked % 2)), dice);
         if (dice.once(4)) ask(oddDay(dice), dice);
         run("story", dice.once(2), [&](cli::Session& session) { return cli::bookStory(session, {{file_, {}}, 100}); });
         run("export", true, [&](cli::Session& session) { return cli::exportBook(session, {{file_, {}}, {}}); });
@@ -40,7 +41,8 @@ public:
 
 private:
     static Date oddDay(book::support::Dice& dice) {
-        static const std::vector<Date> odd{*Date::of(1800, 1, 1), *Date::of(2200, 12, 31), *Date::of(2024, 2, 29), *Date::of(2028, 2, 29), *Date::of(2025, 1, 29)};
+        static const std::vector<Date> odd{*Date::of(1800, 1, 1), *Date::of(2200, 12, 31), *Date::of(2024, 2, 29),
+                                           *Date::of(2028, 2, 29), *Date::of(2025, 1, 29)};
         return dice.of(odd);
     }
 
@@ -58,9 +60,12 @@ private:
         if (record.empty()) return;
         cli::UseOptions use;
         use.caseFile = "-", use.from = day.iso(), use.to = day.plusDays(static_cast<int>(dice.below(60))).iso();
-        run("use", json, [&](cli::Session& session) { return cli::use(session, use); }, record);
-        run("stores", json, [&](cli::Session& session) { return cli::stores(session, "-"); }, record);
-        run("advise -", true, [&](cli::Session& session) { return cli::advise(session, {"-"}); }, oneLine(record));
+        run(
+            "use", json, [&](cli::Session& session) { return cli::use(session, use); }, record);
+        run(
+            "stores", json, [&](cli::Session& session) { return cli::stores(session, "-"); }, record);
+        run(
+            "advise -", true, [&](cli::Session& session) { return cli::advise(session, {"-"}); }, oneLine(record));
     }
 
     static std::string oneLine(std::string text) {
@@ -73,7 +78,15 @@ private:
         SCOPED_TRACE(name);
         std::istringstream in(input);
         std::ostringstream out, err;
-        cli::Session session{book::support::shipped(), in, out, err, json, false, {1, 50}, 1, {},
+        cli::Session session{book::support::shipped(),
+                             in,
+                             out,
+                             err,
+                             json,
+                             false,
+                             {1, 50},
+                             1,
+                             {},
                              {book::support::morning, *Date::of(2026, 9, 12), "ada", "test machine"}};
         cli::Status status = cli::Status::Done;
         try {
@@ -94,7 +107,9 @@ private:
         EXPECT_TRUE(status == cli::Status::Done || !err.empty()) << "refused without a word";
         std::istringstream lines(err);
         for (std::string line; std::getline(lines, line);)
-            EXPECT_TRUE(line.rfind(file_, 0) == 0 || line.rfind("<stdin>", 0) == 0 || line.rfind("winterlarder-cli: ", 0) == 0) << "no place: " << line;
+            EXPECT_TRUE(line.rfind(file_, 0) == 0 || line.rfind("<stdin>", 0) == 0 ||
+                        line.rfind("winterlarder-cli: ", 0) == 0)
+                << "no place: " << line;
     }
 
     void checkNumbers(const std::string& out) {
@@ -119,11 +134,13 @@ private:
         using Kind = exchange::JsonValue::Kind;
         EXPECT_TRUE(value.kind != Kind::Number || std::isfinite(value.number)) << path;
         const auto *low = member(value, "low"), *typical = member(value, "typical"), *high = member(value, "high");
-        if (low && typical && high && low->kind == Kind::Number && typical->kind == Kind::Number && high->kind == Kind::Number) {
+        if (low && typical && high && low->kind == Kind::Number && typical->kind == Kind::Number &&
+            high->kind == Kind::Number) {
             EXPECT_LE(low->number, typical->number + 1e-9) << path;
             EXPECT_LE(typical->number, high->number + 1e-9) << path;
         }
-        if (low && typical && high && low->kind == Kind::Text && typical->kind == Kind::Text && high->kind == Kind::Text) {
+        if (low && typical && high && low->kind == Kind::Text && typical->kind == Kind::Text &&
+            high->kind == Kind::Text) {
             EXPECT_LE(low->text, typical->text) << path;
             EXPECT_LE(typical->text, high->text) << path;
         }
@@ -132,7 +149,8 @@ private:
             EXPECT_TRUE(!isShare || (one.value.number >= 0 && one.value.number <= 1)) << path;
             checkValue(one.value, path + "." + one.name);
         }
-        for (std::size_t i = 0; i < value.items.size(); ++i) checkValue(value.items[i], path + "[" + std::to_string(i) + "]");
+        for (std::size_t i = 0; i < value.items.size(); ++i)
+            checkValue(value.items[i], path + "[" + std::to_string(i) + "]");
     }
 
     std::string file_;

@@ -29,13 +29,15 @@ HiveLog autumn() {
 std::string shown(std::int64_t local, const char* form) {
     const Date date = scale::dateOfDay(scale::dayNumber(local));
     const int second = scale::secondOfDay(local);
-    return fmt::format(fmt::runtime(form), fmt::arg("y", date.year()), fmt::arg("m", date.month()), fmt::arg("d", date.day()),
-                       fmt::arg("H", second / 3600), fmt::arg("M", second / 60 % 60), fmt::arg("S", second % 60));
+    return fmt::format(fmt::runtime(form), fmt::arg("y", date.year()), fmt::arg("m", date.month()),
+                       fmt::arg("d", date.day()), fmt::arg("H", second / 3600), fmt::arg("M", second / 60 % 60),
+                       fmt::arg("S", second % 60));
 }
 
 constexpr const char* iso = "{y:04}-{m:02}-{d:02} {H:02}:{M:02}:{S:02}";
 
-std::string text(const std::vector<scale::Reading>& readings, const std::string& header, const char* form = iso, double perKg = 1) {
+std::string text(const std::vector<scale::Reading>& readings, const std::string& header, const char* form = iso,
+                 double perKg = 1) {
     std::string lines = header;
     for (const scale::Reading& reading : readings)
         lines += shown(reading.local(), form) + fmt::format(",{:.5f}\n", reading.weight.value() * perKg);
@@ -64,7 +66,8 @@ TEST(ScaleCommand, GivesTheFixedKeys) {
     EXPECT_EQ(at(answer, "days").items.size(), 100u);
     EXPECT_EQ(at(answer, "days.0.date").text, "2018-09-25");
     EXPECT_NEAR(at(answer, "days.0.weight_kg").number, log.colonyKg(secondsOf(2018, 9, 25, 2)), 0.03);
-    EXPECT_THAT(texts(at(answer, "months"), "month"), ElementsAre("2018-09", "2018-10", "2018-11", "2018-12", "2019-01"));
+    EXPECT_THAT(texts(at(answer, "months"), "month"),
+                ElementsAre("2018-09", "2018-10", "2018-11", "2018-12", "2019-01"));
     EXPECT_THAT(texts(at(answer, "steps"), "date"), ElementsAre("2018-10-05", "2018-10-20"));
     EXPECT_THAT(texts(at(answer, "steps"), "kind"), ElementsAre("feed", "equipment"));
     EXPECT_TRUE(at(answer, "faults").items.empty());
@@ -74,7 +77,10 @@ TEST(ScaleCommand, GivesTheFixedKeys) {
 TEST(ScaleCommand, MonthsAreTheTruthFirstToFirst) {
     auto log = autumn();
     const auto answer = answered(text(log.readings(), "time,weight_kg\n"));
-    const auto truth = [&](int month) { return log.changeBetween(*Date::of(2018, month, 1), month == 12 ? *Date::of(2019, 1, 1) : *Date::of(2018, month + 1, 1)); };
+    const auto truth = [&](int month) {
+        return log.changeBetween(*Date::of(2018, month, 1),
+                                 month == 12 ? *Date::of(2019, 1, 1) : *Date::of(2018, month + 1, 1));
+    };
     EXPECT_EQ(at(answer, "months.0.change_kg").kind, JsonValue::Kind::Null);
     EXPECT_THAT(at(answer, "months.0.why").text, HasSubstr("first of the month"));
     EXPECT_NEAR(at(answer, "months.1.change_kg").number, truth(10), 2 * 0.18);
@@ -89,7 +95,8 @@ TEST(ScaleCommand, MuchWaterInTheWoodIsSaid) {
     HiveLog log(7);
     log.interval = 3600;
     const std::string words = "Water in the wood and on the hive moves this log by about 0.2";
-    EXPECT_THAT(runProgram("scale -", text(log.draw().readings(), "time,weight_kg\n")).out, ::testing::Not(HasSubstr("Water in the wood")));
+    EXPECT_THAT(runProgram("scale -", text(log.draw().readings(), "time,weight_kg\n")).out,
+                ::testing::Not(HasSubstr("Water in the wood")));
     log = HiveLog(7);
     log.interval = 3600;
     log.dampKg = 0.3;
@@ -105,7 +112,8 @@ TEST(ScaleCommand, HowALogIsWrittenChangesNothing) {
     const std::string grams = text(readings, "at,value\n", iso, 1000);
     const std::string american = text(readings, "time,weight\n", "{m}/{d}/{y} {H:02}:{M:02}");
     std::string unix = "t,weight\n";
-    for (const scale::Reading& reading : readings) unix += fmt::format("{},{:.5f}\n", reading.moment, reading.weight.value());
+    for (const scale::Reading& reading : readings)
+        unix += fmt::format("{},{:.5f}\n", reading.moment, reading.weight.value());
     std::reverse(readings.begin(), readings.end());
     const std::string newest = text(readings, "time,weight_kg\n");
     for (const std::string& other : {pounds, grams, american, unix, newest}) {
@@ -113,7 +121,8 @@ TEST(ScaleCommand, HowALogIsWrittenChangesNothing) {
         ASSERT_EQ(at(answer, "months").items.size(), 5u) << other.substr(0, 80);
         for (const char* month : {"1", "2", "3"})
             EXPECT_NEAR(at(answer, std::string("months.") + month + ".change_kg").number,
-                        at(plain, std::string("months.") + month + ".change_kg").number, 0.001 + 1e-9) << other.substr(0, 80);
+                        at(plain, std::string("months.") + month + ".change_kg").number, 0.001 + 1e-9)
+                << other.substr(0, 80);
         EXPECT_EQ(at(answer, "days").items.size(), 100u);
     }
 }
@@ -132,7 +141,8 @@ TEST(ScaleCommand, DaysAreThoseOfThePlace) {
     EXPECT_FALSE(at(there, "columns.days_of_utc").flag);
     ASSERT_EQ(at(there, "days").items.size(), at(plain, "days").items.size());
     for (const char* day : {"3", "30", "70"})
-        EXPECT_NEAR(at(there, std::string("days.") + day + ".weight_kg").number, at(plain, std::string("days.") + day + ".weight_kg").number, 0.002);
+        EXPECT_NEAR(at(there, std::string("days.") + day + ".weight_kg").number,
+                    at(plain, std::string("days.") + day + ".weight_kg").number, 0.002);
     std::string plainUtc = utc;
     plainUtc.erase(std::remove(plainUtc.begin(), plainUtc.end(), 'Z'), plainUtc.end());
     const auto clock = answered(plainUtc, "--clock UTC --time-zone America/Halifax");
@@ -143,15 +153,19 @@ TEST(ScaleCommand, DaysAreThoseOfThePlace) {
 TEST(ScaleCommand, RowsLeftOutAreListedWithLineAndReason) {
     auto log = autumn();
     std::string lines = text(log.readings(), "time,weight_kg\n");
-    lines += "yesterday,50\n2019-01-04 00:00:00,\n2019-01-04 00:15:00,-9999\n2018-12-24 00:00:00,50\n2019-01-04 00:30:00,48\n2019-01-04 00:30:00,49\n";
+    lines +=
+        "yesterday,50\n2019-01-04 00:00:00,\n2019-01-04 00:15:00,-9999\n2018-12-24 00:00:00,50\n2019-01-04 00:30:00,48\n2019-01-04 00:30:00,49\n";
     const auto answer = answered(lines);
     std::vector<std::pair<int, std::string>> faults;
     for (const JsonValue& fault : at(answer, "faults").items)
         faults.emplace_back(static_cast<int>(at(fault, "line").number), at(fault, "why").text);
-    EXPECT_THAT(faults, ElementsAre(std::pair(9602, std::string("the time cannot be read")), std::pair(9603, std::string("there is no weight")),
-                                    std::pair(9604, std::string("no hive weighs that")),
-                                    std::pair(9605, std::string("the clock was put back: its time contradicts the order of the rows")),
-                                    std::pair(9607, std::string("line 9606 has the same time"))));
+    EXPECT_THAT(
+        faults,
+        ElementsAre(std::pair(9602, std::string("the time cannot be read")),
+                    std::pair(9603, std::string("there is no weight")),
+                    std::pair(9604, std::string("no hive weighs that")),
+                    std::pair(9605, std::string("the clock was put back: its time contradicts the order of the rows")),
+                    std::pair(9607, std::string("line 9606 has the same time"))));
 }
 
 TEST(ScaleCommand, TextStaysShortHoweverManyFaultsThereAre) {
@@ -196,15 +210,19 @@ TEST_P(WrongScale, LeavesStandardOutputEmptyAndSaysWhatWouldBeRight) {
 constexpr const char* good = "time,weight\n2018-10-13 14:05,50\n";
 INSTANTIATE_TEST_SUITE_P(
     CommandLine, WrongScale,
-    ::testing::Values(WrongLog{"nothing.csv", "", 3, "nothing.csv: cannot be opened"}, WrongLog{".", "", 3, "folder"}, WrongLog{"", "", 2, "FILE"},
-                      WrongLog{"-", "", 2, "<stdin>: the file is empty"}, WrongLog{"-", "a,b\n1,2\n", 2, "no column holds times"},
+    ::testing::Values(WrongLog{"nothing.csv", "", 3, "nothing.csv: cannot be opened"}, WrongLog{".", "", 3, "folder"},
+                      WrongLog{"", "", 2, "FILE"}, WrongLog{"-", "", 2, "<stdin>: the file is empty"},
+                      WrongLog{"-", "a,b\n1,2\n", 2, "no column holds times"},
                       WrongLog{"-", "time,weight\n01/02/2018 01:00,50\n", 2, "--date-order dmy, mdy or ymd"},
                       WrongLog{"-", "time,a,b\n2018-10-13 14:05,50,51\n", 2, "--weight with one of them"},
                       WrongLog{"- --weight nothing", good, 2, "there is no column \"nothing\""},
-                      WrongLog{"- --unit stone", good, 2, "--unit is \"stone\"; kg, g or lb"}, WrongLog{"- --date-order dym", good, 2, "--date-order"},
-                      WrongLog{"- --delimiter x", good, 2, "--delimiter"}, WrongLog{"- --decimal x", good, 2, "--decimal"},
+                      WrongLog{"- --unit stone", good, 2, "--unit is \"stone\"; kg, g or lb"},
+                      WrongLog{"- --date-order dym", good, 2, "--date-order"},
+                      WrongLog{"- --delimiter x", good, 2, "--delimiter"},
+                      WrongLog{"- --decimal x", good, 2, "--decimal"},
                       WrongLog{"- --time-zone Atlantis", good, 2, "--time-zone: \"Atlantis\" is no time zone"},
-                      WrongLog{"- --time-zone +99:00", good, 2, "--time-zone"}, WrongLog{"- --clock Atlantis", good, 2, "--clock"},
+                      WrongLog{"- --time-zone +99:00", good, 2, "--time-zone"},
+                      WrongLog{"- --clock Atlantis", good, 2, "--clock"},
                       WrongLog{"- --clock UTC", "time,weight\n2018-10-13T14:05:00Z,50\n", 2, "--clock"}));
 
 } // namespace

@@ -21,28 +21,33 @@ std::string combs(int count, double capped) {
 class YardFaults : public ::testing::Test {
 protected:
     Ran book(const std::string& command, const std::string& arguments = "", const std::string& input = "") {
-        return runProgram("book " + command + " '" + (folder.path() / "orchard.larder").string() + "' " + arguments, input, "USER=ada LOGNAME=ada");
+        return runProgram("book " + command + " '" + (folder.path() / "orchard.larder").string() + "' " + arguments,
+                          input, "USER=ada LOGNAME=ada");
     }
     void import(const std::string& colonies, const std::string& records, const std::string& station = "ca-halifax") {
         book("new", "--yard Orchard --station " + station);
-        const auto file = folder.file("yard.json", R"({"larder": 1, "yards": [{"id": 1, "name": "Orchard", "site_station": ")" + station + "\"}], \"colonies\": [" +
-                                                       colonies + "], " + records + "}");
+        const auto file =
+            folder.file("yard.json", R"({"larder": 1, "yards": [{"id": 1, "name": "Orchard", "site_station": ")" +
+                                         station + "\"}], \"colonies\": [" + colonies + "], " + records + "}");
         const auto ran = book("import", "'" + file.string() + "' --sure");
         ASSERT_EQ(ran.status, 0) << ran.err;
     }
     static std::string colony(int id, const std::string& name) {
-        return R"({"id": )" + std::to_string(id) + R"(, "yard": 1, "name": ")" + name + R"(", "boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep"}]})";
+        return R"({"id": )" + std::to_string(id) + R"(, "yard": 1, "name": ")" + name +
+               R"(", "boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep"}]})";
     }
     static inline int nextId = 1; // of a record; any number will do, each once
     static std::string look(int colony, const std::string& date, double capped = 0.6) {
-        return R"({"id": )" + std::to_string(nextId++) + R"(, "colony": )" + std::to_string(colony) + R"(, "date": ")" + date + R"(", "bees_covered_combs": 9, "combs_form": "listed", "combs": )" +
-               combs(20, capped) + "}";
+        return R"({"id": )" + std::to_string(nextId++) + R"(, "colony": )" + std::to_string(colony) + R"(, "date": ")" +
+               date + R"(", "bees_covered_combs": 9, "combs_form": "listed", "combs": )" + combs(20, capped) + "}";
     }
     // Russet: more was taken than was there, and stores were weighed later. Pippin: an ordinary winter.
     void russetFitsNoWinter() {
         import(colony(1, "Russet") + "," + colony(2, "Pippin"),
-               R"("looks": [)" + look(1, "2026-09-17", 0.12) + "," + look(2, "2026-09-17") + R"(, {"id": 900, "colony": 1, "date": "2027-01-03", "combs_form": "listed", "combs": )" +
-                   combs(20, 0.12) + R"(}], "harvests": [{"id": 900, "colony": 1, "date": "2026-10-20", "kg": 60, "sure": true}])");
+               R"("looks": [)" + look(1, "2026-09-17", 0.12) + "," + look(2, "2026-09-17") +
+                   R"(, {"id": 900, "colony": 1, "date": "2027-01-03", "combs_form": "listed", "combs": )" +
+                   combs(20, 0.12) +
+                   R"(}], "harvests": [{"id": 900, "colony": 1, "date": "2026-10-20", "kg": 60, "sure": true}])");
     }
     TemporaryFolder folder;
 };
@@ -84,9 +89,10 @@ TEST_F(YardFaults, NothingIsLearnedFromWhatFitsNoWinterAndItIsSaid) {
 TEST_F(YardFaults, AColonyThatCannotBeReadHasItsLineAndTheOthersTheirs) {
     std::string six = R"({"format": "langstroth-deep"})";
     for (int box = 1; box < 6; ++box) six += R"(, {"format": "langstroth-deep"})";
-    import(R"({"id": 1, "yard": 1, "name": "Russet", "boxes": [)" + six + "]}," + colony(2, "Pippin"),
-           R"("looks": [{"id": 900, "colony": 1, "date": "2026-09-17", "bees_covered_combs": 60, "combs_form": "quick", "combs_full_of_stores": 9, "combs_half": 2, "combs_capped_share": 1},)" +
-               look(2, "2026-09-17") + "]");
+    import(
+        R"({"id": 1, "yard": 1, "name": "Russet", "boxes": [)" + six + "]}," + colony(2, "Pippin"),
+        R"("looks": [{"id": 900, "colony": 1, "date": "2026-09-17", "bees_covered_combs": 60, "combs_form": "quick", "combs_full_of_stores": 9, "combs_half": 2, "combs_capped_share": 1},)" +
+            look(2, "2026-09-17") + "]");
     for (const std::string command : {"advise", "follow"}) {
         const auto ran = book(command, "--json --winters 100 --as-of 2026-09-20");
         EXPECT_EQ(ran.status, 2) << command;
@@ -115,7 +121,8 @@ TEST_F(YardFaults, MoreCoveredCombsThanPlacesAreRefusedWhereTheyAreWritten) {
 // A weighing of the last day before the season's first, within the sixty days, counts as of that day.
 TEST_F(YardFaults, AWeighingOfTheSummerCountsAsOfTheSeasonsFirstDay) {
     import(colony(1, "Russet") + "," + colony(2, "Pippin"),
-           R"("looks": [{"id": 900, "colony": 1, "date": "2026-07-20", "bees_covered_combs": 9},)" + look(2, "2026-08-17") +
+           R"("looks": [{"id": 900, "colony": 1, "date": "2026-07-20", "bees_covered_combs": 9},)" +
+               look(2, "2026-08-17") +
                R"(], "weighings": [{"id": 900, "colony": 1, "date": "2026-07-31", "gross_kg": 54}])");
     for (const std::string command : {"advise", "follow"}) {
         const auto ran = book(command, "--json --winters 100 --as-of 2026-09-01");
@@ -126,12 +133,16 @@ TEST_F(YardFaults, AWeighingOfTheSummerCountsAsOfTheSeasonsFirstDay) {
 }
 
 TEST_F(YardFaults, ASummersWeighingIsTakenByTheCommandsOfACase) {
-    const std::string before = R"({"case":1,"as_of":"2026-09-01","site":{"station":"ca-halifax"},"hive":{"format":"langstroth-deep","boxes":2},"bees":{"covered_combs":8},"weighings":[{"date":")";
+    const std::string before =
+        R"({"case":1,"as_of":"2026-09-01","site":{"station":"ca-halifax"},"hive":{"format":"langstroth-deep","boxes":2},"bees":{"covered_combs":8},"weighings":[{"date":")";
     const auto asked = [&](const std::string& command, const std::string& day) {
-        return runProgram(command + " - --json --winters 100" + (command == "use" ? " --from 2026-09-01 --to 2026-10-01" : ""), before + day + "\",\"gross_kg\":54}]}\n");
+        return runProgram(command + " - --json --winters 100" +
+                              (command == "use" ? " --from 2026-09-01 --to 2026-10-01" : ""),
+                          before + day + "\",\"gross_kg\":54}]}\n");
     };
     for (const std::string command : {"advise", "stores", "use"}) {
-        const auto july = asked(command, "2026-07-31"), june = asked(command, "2026-07-04"), august = asked(command, "2026-08-01");
+        const auto july = asked(command, "2026-07-31"), june = asked(command, "2026-07-04"),
+                   august = asked(command, "2026-08-01");
         EXPECT_EQ(july.status, 0) << command << july.err;
         EXPECT_EQ(june.status, 0) << command << june.err;
         if (command == "use") continue;
@@ -142,8 +153,11 @@ TEST_F(YardFaults, ASummersWeighingIsTakenByTheCommandsOfACase) {
 
 // A weighing and a feed of the same day, weeks after the simulated winter's end.
 TEST_F(YardFaults, AWeighingAfterTheRunsEndIsNoForecastsMeasure) {
-    import(colony(1, "Russet"), R"("looks": [)" + look(1, "2025-09-12") + R"(], "weighings": [{"id": 900, "colony": 1, "date": "2026-05-25", "gross_kg": 38}], "feeds": [{"id": 900, "colony": 1, "date": "2026-05-25", "kind": "syrup", "sugar_kg": 2, "ratio": "1:1"}])",
-           "fr-lyon");
+    import(
+        colony(1, "Russet"),
+        R"("looks": [)" + look(1, "2025-09-12") +
+            R"(], "weighings": [{"id": 900, "colony": 1, "date": "2026-05-25", "gross_kg": 38}], "feeds": [{"id": 900, "colony": 1, "date": "2026-05-25", "kind": "syrup", "sugar_kg": 2, "ratio": "1:1"}])",
+        "fr-lyon");
     const auto ran = book("learned", "--json --winters 100 --as-of 2026-09-20");
     EXPECT_EQ(ran.status, 0) << ran.err;
     EXPECT_EQ(at(jsonOf(ran.out), "forecasts.count").number, 0) << "the model has no forecast for that day";
@@ -161,21 +175,25 @@ TEST_F(YardFaults, DaysOfAnyYearsAreRefusedAlike) {
         EXPECT_THAT(book("add-weighing", "--colony Pear --gross 30 --date " + day).err, HasSubstr("from 1800 to 2200"));
     }
     for (const std::string command : {"advise", "follow", "learned", "calendar"})
-        for (const std::string day : {"1800-01-01", "2200-12-31"}) EXPECT_EQ(book(command, "--as-of " + day).status, 0) << command << day;
+        for (const std::string day : {"1800-01-01", "2200-12-31"})
+            EXPECT_EQ(book(command, "--as-of " + day).status, 0) << command << day;
 }
 
 TEST(CommandLine, NumbersThatAreNoneAreToldAsTheyAre) {
     EXPECT_THAT(runProgram("heat --bees nan --temperature 5").err, HasSubstr("--bees is nan, which is no number"));
-    EXPECT_THAT(runProgram("heat --bees 9000 --temperature inf").err, HasSubstr("--temperature is inf, which is no number"));
+    EXPECT_THAT(runProgram("heat --bees 9000 --temperature inf").err,
+                HasSubstr("--temperature is inf, which is no number"));
 }
 
 // The plan of a leap day begins on that day.
 TEST(CommandLine, NothingIsPlannedBeforeTheDayOfTheQuestion) {
     std::string months;
-    for (const double mean : {-12, -10, -4, 3, 9, 15, 18, 17, 12, 6, -1, -8}) months += (months.empty() ? "" : ",") + std::to_string(mean);
-    const auto ran = runProgram("advise - --json --winters 100",
-                                R"({"case":1,"as_of":"2028-02-29","site":{"latitude":46,"monthly_mean_c":[)" + months +
-                                    R"(]},"hive":{"format":"langstroth-deep","boxes":2},"bees":{"count":12000},"combs":[{}]})" + "\n");
+    for (const double mean : {-12, -10, -4, 3, 9, 15, 18, 17, 12, 6, -1, -8})
+        months += (months.empty() ? "" : ",") + std::to_string(mean);
+    const auto ran = runProgram(
+        "advise - --json --winters 100",
+        R"({"case":1,"as_of":"2028-02-29","site":{"latitude":46,"monthly_mean_c":[)" + months +
+            R"(]},"hive":{"format":"langstroth-deep","boxes":2},"bees":{"count":12000},"combs":[{}]})" + "\n");
     ASSERT_EQ(ran.status, 0) << ran.err;
     const auto visits = at(jsonOf(ran.out), "feed.visits");
     ASSERT_FALSE(visits.items.empty());
@@ -183,12 +201,15 @@ TEST(CommandLine, NothingIsPlannedBeforeTheDayOfTheQuestion) {
 }
 
 TEST(CommandLine, EndlessInputIsRefused) {
-    for (const std::string command : {"advise /dev/zero", "stores /dev/zero", "use /dev/zero --from 2026-09-01 --to 2026-10-01", "advise light.json /dev/zero"}) {
+    for (const std::string command :
+         {"advise /dev/zero", "stores /dev/zero", "use /dev/zero --from 2026-09-01 --to 2026-10-01",
+          "advise light.json /dev/zero"}) {
         const auto ran = runProgram(command);
         EXPECT_EQ(ran.status, 2) << command;
         EXPECT_THAT(ran.err, HasSubstr("/dev/zero: this is larger than a case may be; at most 4 MiB")) << command;
     }
-    EXPECT_THAT(runProgram("climate /dev/zero --latitude 45").err, HasSubstr("larger than a table may be; at most 256 MiB"));
+    EXPECT_THAT(runProgram("climate /dev/zero --latitude 45").err,
+                HasSubstr("larger than a table may be; at most 256 MiB"));
     EXPECT_THAT(runProgram("scale /dev/zero").err, HasSubstr("this is no text"));
     const auto line = runProgram("advise -", std::string(5 << 20, ' ') + "{}");
     EXPECT_EQ(line.status, 2);

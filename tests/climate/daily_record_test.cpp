@@ -31,8 +31,8 @@ constexpr double winters = lastYear - firstYear;
 constexpr double daysOfAWinter = 90.25;
 
 //! The curve plus an AR(1) process plus an offset of each whole season, the process the model draws its weather from.
-std::vector<DailyMean> synthetic(const Truth& truth, const ClimateCurve& curve, std::uint64_t seed, int from = firstYear,
-                                 int to = lastYear) {
+std::vector<DailyMean> synthetic(const Truth& truth, const ClimateCurve& curve, std::uint64_t seed,
+                                 int from = firstYear, int to = lastYear) {
     std::mt19937_64 generator(seed);
     std::normal_distribution<double> normal;
     double daily = normal(generator);
@@ -110,8 +110,9 @@ TEST(DailyRecord, OffsetIsNotTakenForPersistence) {
 TEST(DailyRecord, GivesBackThePersistenceWithinASeason) {
     const Truth truth = truths[0];
     const auto found = accepted(synthetic(truth, curveOf(oxfordMeanC, oxfordLatitude), 11), oxfordLatitude).climate;
-    const ClimateCurve curve = curveOf(oxfordMeanC, oxfordLatitude,
-                                       {*found.dailySdWinterK, *found.dailySdSummerK, *found.lag1, *found.seasonOffsetSdK});
+    const ClimateCurve curve =
+        curveOf(oxfordMeanC, oxfordLatitude,
+                {*found.dailySdWinterK, *found.dailySdSummerK, *found.lag1, *found.seasonOffsetSdK});
     EXPECT_NEAR(curve.dailyPersistence(), truth.persistence, 0.02);
     EXPECT_NEAR(curve.dailySd({14}).value(), truth.dailySd, 0.05);
 }
@@ -134,7 +135,9 @@ TEST(DailyRecord, SouthSwapsWinterAndSummer) {
     EXPECT_NEAR(*north.lag1, 0, standardErrors / std::sqrt(31 * daysOfAWinter));
 }
 
-double jagged(Date date) { return 10 + 5 * std::cos(2 * 3.14159265 * date.daysSince(day(2000, 1, 15)) / 365.25) + date.day() % 3; }
+double jagged(Date date) {
+    return 10 + 5 * std::cos(2 * 3.14159265 * date.daysSince(day(2000, 1, 15)) / 365.25) + date.day() % 3;
+}
 
 TEST(DailyRecord, MonthlyMeansAreThoseOfTheDays) {
     const auto record = recordOf(2001, 2003, jagged);

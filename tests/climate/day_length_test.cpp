@@ -43,24 +43,22 @@ struct PublishedLength {
 // Finnish Meteorological Institute, lengths of the day at cities, 22 December 2015 and (north of 54) 21 December 2022, as
 // tabulated in public tables of the December solstice. Printed to the minute. Latitudes of the cities from memory.
 constexpr PublishedLength solstice[] = {
-    {"Oslo", 59.91, 12, 21, 5, 54},       {"Helsinki", 60.17, 12, 21, 5, 49}, {"Tallinn", 59.44, 12, 21, 6, 3},
-    {"Stockholm", 59.33, 12, 21, 6, 4},   {"Riga", 56.95, 12, 21, 6, 44},     {"Copenhagen", 55.68, 12, 21, 7, 2},
-    {"Vilnius", 54.69, 12, 21, 7, 14},    {"Edinburgh", 55.95, 12, 22, 6, 57}, {"Moscow", 55.75, 12, 22, 7, 0},
-    {"Berlin", 52.52, 12, 22, 7, 39},     {"Warsaw", 52.23, 12, 22, 7, 42},   {"London", 51.51, 12, 22, 7, 49},
-    {"Kyiv", 50.45, 12, 22, 8, 0},        {"Paris", 48.86, 12, 22, 8, 14},    {"Vienna", 48.21, 12, 22, 8, 20},
-    {"Budapest", 47.50, 12, 22, 8, 26},   {"Rome", 41.90, 12, 22, 9, 7},      {"Madrid", 40.42, 12, 22, 9, 17},
-    {"Lisbon", 38.72, 12, 22, 9, 27},     {"Athens", 37.98, 12, 22, 9, 31},   {"Cairo", 30.04, 12, 22, 10, 12},
-    {"Tenerife", 28.47, 12, 22, 10, 19},  {"Dakar", 14.69, 12, 22, 11, 15},   {"Addis Ababa", 9.03, 12, 22, 11, 36}};
+    {"Oslo", 59.91, 12, 21, 5, 54},      {"Helsinki", 60.17, 12, 21, 5, 49},  {"Tallinn", 59.44, 12, 21, 6, 3},
+    {"Stockholm", 59.33, 12, 21, 6, 4},  {"Riga", 56.95, 12, 21, 6, 44},      {"Copenhagen", 55.68, 12, 21, 7, 2},
+    {"Vilnius", 54.69, 12, 21, 7, 14},   {"Edinburgh", 55.95, 12, 22, 6, 57}, {"Moscow", 55.75, 12, 22, 7, 0},
+    {"Berlin", 52.52, 12, 22, 7, 39},    {"Warsaw", 52.23, 12, 22, 7, 42},    {"London", 51.51, 12, 22, 7, 49},
+    {"Kyiv", 50.45, 12, 22, 8, 0},       {"Paris", 48.86, 12, 22, 8, 14},     {"Vienna", 48.21, 12, 22, 8, 20},
+    {"Budapest", 47.50, 12, 22, 8, 26},  {"Rome", 41.90, 12, 22, 9, 7},       {"Madrid", 40.42, 12, 22, 9, 17},
+    {"Lisbon", 38.72, 12, 22, 9, 27},    {"Athens", 37.98, 12, 22, 9, 31},    {"Cairo", 30.04, 12, 22, 10, 12},
+    {"Tenerife", 28.47, 12, 22, 10, 19}, {"Dakar", 14.69, 12, 22, 11, 15},    {"Addis Ababa", 9.03, 12, 22, 11, 36}};
 
 // United States Naval Observatory, Duration of Daylight, San Francisco 2007: longest and shortest day. The rest from memory of
 // published sunrise and sunset tables: New York, Sydney, Reykjavik.
-constexpr PublishedLength solsticeElsewhere[] = {{"San Francisco", 37.77, 6, 21, 14, 47},
-                                                 {"San Francisco", 37.77, 12, 21, 9, 33},
-                                                 {"New York", 40.71, 6, 21, 15, 5},
-                                                 {"New York", 40.71, 12, 21, 9, 15},
-                                                 {"Sydney", -33.87, 6, 21, 9, 54},
-                                                 {"Sydney", -33.87, 12, 21, 14, 25},
-                                                 {"Reykjavik", 64.15, 12, 21, 4, 8}};
+constexpr PublishedLength solsticeElsewhere[] = {
+    {"San Francisco", 37.77, 6, 21, 14, 47}, {"San Francisco", 37.77, 12, 21, 9, 33},
+    {"New York", 40.71, 6, 21, 15, 5},       {"New York", 40.71, 12, 21, 9, 15},
+    {"Sydney", -33.87, 6, 21, 9, 54},        {"Sydney", -33.87, 12, 21, 14, 25},
+    {"Reykjavik", 64.15, 12, 21, 4, 8}};
 
 // Half a minute printed, and a city that is a tenth of a degree wide.
 double solsticeTolerance(const PublishedLength& row) {
@@ -81,10 +79,10 @@ TEST(DayLength, PublishedShortestAndLongestDays) {
 
 // Luther College, Decorah, Iowa: sunrise, sunset and length of day, September. Finnish Meteorological Institute, 20 July 2009
 // (Oulu, Helsinki); National Astronomical Observatory of Japan, 20 July 2009 (Tokyo). Printed to the minute.
-constexpr PublishedLength betweenSolstices[] = {
-    {"Decorah", 43.30, 9, 1, 13, 9},   {"Decorah", 43.30, 9, 10, 12, 43}, {"Decorah", 43.30, 9, 20, 12, 14},
-    {"Decorah", 43.30, 9, 30, 11, 45}, {"Oulu", 65.02, 7, 20, 19, 40},    {"Helsinki", 60.17, 7, 20, 17, 47},
-    {"Tokyo", 35.67, 7, 20, 14, 15}};
+constexpr PublishedLength betweenSolstices[] = {{"Decorah", 43.30, 9, 1, 13, 9},   {"Decorah", 43.30, 9, 10, 12, 43},
+                                                {"Decorah", 43.30, 9, 20, 12, 14}, {"Decorah", 43.30, 9, 30, 11, 45},
+                                                {"Oulu", 65.02, 7, 20, 19, 40},    {"Helsinki", 60.17, 7, 20, 17, 47},
+                                                {"Tokyo", 35.67, 7, 20, 14, 15}};
 
 // The formula knows no years and runs about a day behind the sun; the leap cycle is worth three quarters of a day more. So
 // half a minute printed and what the day changes by in two days.

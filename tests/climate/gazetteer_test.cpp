@@ -47,8 +47,9 @@ TEST(Gazetteer, KnowsWherePlacesAre) {
         const char* typed;
         double latitude, longitude, heightM;
     };
-    for (const Known& known : {Known{"halifax canada", 44.65, -63.58, 30}, Known{"munich", 48.14, 11.58, 520}, Known{"wellington, nz", -41.29, 174.78, 20},
-                               Known{"sao paulo", -23.55, -46.63, 760}, Known{"denver", 39.74, -104.98, 1600}}) {
+    for (const Known& known : {Known{"halifax canada", 44.65, -63.58, 30}, Known{"munich", 48.14, 11.58, 520},
+                               Known{"wellington, nz", -41.29, 174.78, 20}, Known{"sao paulo", -23.55, -46.63, 760},
+                               Known{"denver", 39.74, -104.98, 1600}}) {
         const GazetteerPlace& place = firstOf(known.typed);
         EXPECT_NEAR(place.latitude, known.latitude, 0.1) << known.typed;
         EXPECT_NEAR(place.longitude, known.longitude, 0.1) << known.typed;
@@ -63,15 +64,21 @@ TEST(Gazetteer, DistancesBetweenItsPlacesAreThoseOfTheMap) {
 }
 
 TEST(Gazetteer, FindsWithAndWithoutAccentsAndByOtherNames) {
-    for (const char* typed : {"München", "Munchen", "Muenchen", "MUNICH", "münch"}) EXPECT_EQ(firstOf(typed).name, "Munich") << typed;
+    for (const char* typed : {"München", "Munchen", "Muenchen", "MUNICH", "münch"})
+        EXPECT_EQ(firstOf(typed).name, "Munich") << typed;
     for (const char* typed : {"Köln", "Koln", "Koeln", "Cologne"}) EXPECT_EQ(firstOf(typed).name, "Köln") << typed;
-    for (const char* typed : {"Düsseldorf", "Dusseldorf", "duesseldorf"}) EXPECT_EQ(firstOf(typed).name, "Düsseldorf") << typed;
-    for (const char* typed : {"Genève", "Geneve", "Geneva, Switzerland", "Genf"}) EXPECT_EQ(firstOf(typed).name, "Genève") << typed;
-    for (const char* typed : {"Göteborg", "Goteborg", "Goeteborg", "Gothenburg"}) EXPECT_EQ(firstOf(typed).name, "Göteborg") << typed;
+    for (const char* typed : {"Düsseldorf", "Dusseldorf", "duesseldorf"})
+        EXPECT_EQ(firstOf(typed).name, "Düsseldorf") << typed;
+    for (const char* typed : {"Genève", "Geneve", "Geneva, Switzerland", "Genf"})
+        EXPECT_EQ(firstOf(typed).name, "Genève") << typed;
+    for (const char* typed : {"Göteborg", "Goteborg", "Goeteborg", "Gothenburg"})
+        EXPECT_EQ(firstOf(typed).name, "Göteborg") << typed;
     for (const char* typed : {"Århus", "Arhus", "Aarhus"}) EXPECT_EQ(firstOf(typed).name, "Århus") << typed;
     for (const char* typed : {"Łódź", "Lodz"}) EXPECT_EQ(firstOf(typed).name, "Łódź") << typed;
-    for (const char* typed : {"São Paulo", "Sao Paulo", "sao pau"}) EXPECT_EQ(firstOf(typed).name, "São Paulo") << typed;
-    for (const char* typed : {"St. John's", "St Johns", "Saint John's", "st john s"}) EXPECT_EQ(firstOf(typed).name, "St. John's") << typed;
+    for (const char* typed : {"São Paulo", "Sao Paulo", "sao pau"})
+        EXPECT_EQ(firstOf(typed).name, "São Paulo") << typed;
+    for (const char* typed : {"St. John's", "St Johns", "Saint John's", "st john s"})
+        EXPECT_EQ(firstOf(typed).name, "St. John's") << typed;
     EXPECT_EQ(firstOf("Praha").name, "Prague");
     EXPECT_EQ(firstOf("Lisboa").name, "Lisbon");
     EXPECT_EQ(firstOf("Wien").name, "Vienna");
@@ -90,10 +97,13 @@ TEST(Gazetteer, TellsByWhichNameAPlaceWasFound) {
 TEST(Gazetteer, WholeNamesComeFirstThenBeginningsThenLaterWordsTheLargerFirst) {
     const auto york = gazetteer().find("york", 200);
     ASSERT_GT(york.size(), 5U);
-    EXPECT_EQ(gazetteer().fullName(*york[0].place), "York, England, United Kingdom") << "not New York, though that is larger";
+    EXPECT_EQ(gazetteer().fullName(*york[0].place), "York, England, United Kingdom")
+        << "not New York, though that is larger";
     EXPECT_EQ(gazetteer().fullName(*york[1].place), "York, Pennsylvania, United States");
     const auto place = [&](const char* name) {
-        return std::find_if(york.begin(), york.end(), [&](const FoundPlace& found) { return found.place->name == name; }) - york.begin();
+        return std::find_if(york.begin(), york.end(),
+                            [&](const FoundPlace& found) { return found.place->name == name; }) -
+               york.begin();
     };
     EXPECT_LT(place("Yorkville"), place("New York City"));
     EXPECT_LT(place("New York City"), static_cast<std::ptrdiff_t>(york.size()));
@@ -105,7 +115,8 @@ TEST(Gazetteer, StateAndCountryNarrowTheSearch) {
     EXPECT_THAT(named("halifax, uk"), ElementsAre("Halifax, England, United Kingdom"));
     EXPECT_THAT(named("Halifax England"), ElementsAre("Halifax, England, United Kingdom"));
     EXPECT_THAT(named("Springfield IL"), ElementsAre("Springfield, Illinois, United States"));
-    EXPECT_EQ(named("springfield, ma").front(), "Springfield, Massachusetts, United States") << "a short form before Maine and Maryland";
+    EXPECT_EQ(named("springfield, ma").front(), "Springfield, Massachusetts, United States")
+        << "a short form before Maine and Maryland";
     EXPECT_THAT(named("Springfield, Ohio"), ElementsAre("Springfield, Ohio, United States"));
     EXPECT_THAT(named("Sydney nova sco"), ElementsAre("Sydney, Nova Scotia, Canada"));
     EXPECT_THAT(named("Munich, Deutschland"), ElementsAre("Munich, Bavaria, Germany"));
@@ -124,7 +135,9 @@ TEST(Gazetteer, FindsNothingWhereThereIsNothing) {
 }
 
 TEST(Gazetteer, NearSpellingsAreOffered) {
-    const auto first = [](std::string_view text) { return gazetteer().fullName(*gazetteer().spelledLike(text, 1).at(0)); };
+    const auto first = [](std::string_view text) {
+        return gazetteer().fullName(*gazetteer().spelledLike(text, 1).at(0));
+    };
     EXPECT_EQ(first("Halifaks"), "Halifax, Nova Scotia, Canada");
     EXPECT_EQ(first("Edmonten, Canada"), "Edmonton, Alberta, Canada");
     EXPECT_THAT(gazetteer().spelledLike("xyzzyplugh", 5), IsEmpty());
@@ -135,7 +148,8 @@ TEST(Gazetteer, EveryPlaceIsFoundByItsOwnName) {
     const std::vector<GazetteerPlace>& places = gazetteer().places();
     for (std::size_t i = 0; i < places.size(); i += 97) {
         bool met = false;
-        for (const FoundPlace& found : gazetteer().find(gazetteer().fullName(places[i]), 20)) met = met || found.place == &places[i];
+        for (const FoundPlace& found : gazetteer().find(gazetteer().fullName(places[i]), 20))
+            met = met || found.place == &places[i];
         EXPECT_TRUE(met) << gazetteer().fullName(places[i]);
     }
 }
@@ -154,7 +168,9 @@ TEST(Gazetteer, ItsPlacesHaveAStationAndAHeightShift) {
     ASSERT_TRUE(site.ok());
     const Station& station = shippedStation(site->stationId);
     for (const Station& other : shipped().stations)
-        EXPECT_LE(*site->distanceKm, distanceKm(glasgow.latitude, glasgow.longitude, other.latitude, other.longitude) + 1e-9) << other.id;
+        EXPECT_LE(*site->distanceKm,
+                  distanceKm(glasgow.latitude, glasgow.longitude, other.latitude, other.longitude) + 1e-9)
+            << other.id;
     EXPECT_NEAR(site->heightShiftK, -0.0065 * (glasgow.heightM - station.elevationM), 1e-12);
 }
 
@@ -163,7 +179,8 @@ TEST(Gazetteer, ItsPlacesHaveAStationAndAHeightShift) {
 class BrokenGazetteer : public testing::Test {
 protected:
     void SetUp() override {
-        folder_ = fs::path(BUILD_FOLDER) / "broken_gazetteer" / testing::UnitTest::GetInstance()->current_test_info()->name();
+        folder_ =
+            fs::path(BUILD_FOLDER) / "broken_gazetteer" / testing::UnitTest::GetInstance()->current_test_info()->name();
         fs::create_directories(folder_ / "climate");
         write("places.csv", "country,name,state,latitude,longitude,height_m,population\n"
                             "CA,New Glasgow,Nova Scotia,45.583,-62.649,11,18665\n"
@@ -172,8 +189,12 @@ protected:
         write("place_names.csv", "country,state,name,also\nCA,Nova Scotia,Sydney,Cape Breton\n");
     }
     void TearDown() override { fs::remove_all(folder_); }
-    void write(const std::string& file, const std::string& content) const { std::ofstream(folder_ / "climate" / file, std::ios::binary) << content; }
-    void add(const std::string& file, const std::string& row) const { std::ofstream(folder_ / "climate" / file, std::ios::binary | std::ios::app) << row << '\n'; }
+    void write(const std::string& file, const std::string& content) const {
+        std::ofstream(folder_ / "climate" / file, std::ios::binary) << content;
+    }
+    void add(const std::string& file, const std::string& row) const {
+        std::ofstream(folder_ / "climate" / file, std::ios::binary | std::ios::app) << row << '\n';
+    }
     void expectFault(const std::string& file, const std::string& expected) const {
         const auto loaded = Gazetteer::load(folder_, shipped());
         ASSERT_FALSE(loaded.ok());
@@ -227,7 +248,8 @@ TEST_F(BrokenGazetteer, RegionTwice) {
 
 TEST_F(BrokenGazetteer, NameOfNoPlace) {
     add("place_names.csv", "CA,Nova Scotia,Sidney,Cape Breton");
-    expectFault("place_names.csv", ":3:16: Sidney is no place of climate/places.csv; country, state and name of one place");
+    expectFault("place_names.csv",
+                ":3:16: Sidney is no place of climate/places.csv; country, state and name of one place");
 }
 
 TEST_F(BrokenGazetteer, FileMissing) {

@@ -47,15 +47,14 @@ struct Field {
     double ModelConstants::*sd;
 };
 
-constexpr Field fields[] = {
-    {&SeasonDates::lastIncome, &GivenDates::lastIncome, &ModelConstants::incomeEndSd},
-    {&SeasonDates::broodStop, &GivenDates::broodStop, &ModelConstants::broodStopSd},
-    {&SeasonDates::broodRestart, &GivenDates::broodRestart, &ModelConstants::broodRestartSd},
-    {&SeasonDates::buildup, &GivenDates::buildup, &ModelConstants::buildupSd},
-    {&SeasonDates::forage, &GivenDates::forage, &ModelConstants::forageSd},
-    {&SeasonDates::feedAdvisedBy, &GivenDates::feedAdvisedBy, &ModelConstants::feedBySd},
-    {&SeasonDates::syrupDeadline, &GivenDates::syrupDeadline, &ModelConstants::syrupSd},
-    {&SeasonDates::syrupRefused, &GivenDates::syrupRefused, &ModelConstants::syrupRefusedSd}};
+constexpr Field fields[] = {{&SeasonDates::lastIncome, &GivenDates::lastIncome, &ModelConstants::incomeEndSd},
+                            {&SeasonDates::broodStop, &GivenDates::broodStop, &ModelConstants::broodStopSd},
+                            {&SeasonDates::broodRestart, &GivenDates::broodRestart, &ModelConstants::broodRestartSd},
+                            {&SeasonDates::buildup, &GivenDates::buildup, &ModelConstants::buildupSd},
+                            {&SeasonDates::forage, &GivenDates::forage, &ModelConstants::forageSd},
+                            {&SeasonDates::feedAdvisedBy, &GivenDates::feedAdvisedBy, &ModelConstants::feedBySd},
+                            {&SeasonDates::syrupDeadline, &GivenDates::syrupDeadline, &ModelConstants::syrupSd},
+                            {&SeasonDates::syrupRefused, &GivenDates::syrupRefused, &ModelConstants::syrupRefusedSd}};
 
 TEST(GivenDates, NothingGivenChangesNothing) {
     for (const SeasonDates& derived : {oxford(), lisbon(), tropics()}) {
@@ -296,8 +295,9 @@ TEST(GivenDates, BothBroodDatesMakeLayingStop) {
 TEST(GivenDates, OneBroodDateAloneWhereLayingNeverStopsIsAFault) {
     GivenDates given;
     given.broodStop = SeasonDay{-40};
-    EXPECT_EQ(refusal(lisbon(), given), "brood_stop season day -40 is given alone where laying never stops by the climate; "
-                                        "give brood_restart as well, or neither");
+    EXPECT_EQ(refusal(lisbon(), given),
+              "brood_stop season day -40 is given alone where laying never stops by the climate; "
+              "give brood_restart as well, or neither");
     given = {};
     given.broodRestart = SeasonDay{0};
     EXPECT_THAT(refusal(lisbon(), given), StartsWith("brood_restart season day 0 is given alone"));
@@ -369,7 +369,8 @@ RC_GTEST_PROP(GivenDatesProperty, OrderHoldsAndGivenDatesStand, ()) {
     const SeasonDates& dates = *result;
     for (const Field& field : fields) {
         if (given.*field.given) RC_ASSERT((dates.*field.date)->day == *(given.*field.given));
-        if (dates.*field.date) RC_ASSERT((dates.*field.date)->day >= early && (dates.*field.date)->day <= lastSimulatedDay);
+        if (dates.*field.date)
+            RC_ASSERT((dates.*field.date)->day >= early && (dates.*field.date)->day <= lastSimulatedDay);
         if (dates.*field.date && (dates.*field.date)->origin == DateOrigin::Climate)
             RC_ASSERT((dates.*field.date)->day == (derived.*field.date)->day);
     }

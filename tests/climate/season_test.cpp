@@ -28,10 +28,10 @@ struct Column {
     std::optional<SeasonDate> SeasonDates::*date;
 };
 
-constexpr Column columns[] = {{"end", &SeasonDates::lastIncome},     {"feed_by", &SeasonDates::feedAdvisedBy},
+constexpr Column columns[] = {{"end", &SeasonDates::lastIncome},      {"feed_by", &SeasonDates::feedAdvisedBy},
                               {"syrup", &SeasonDates::syrupDeadline}, {"syrup_hard", &SeasonDates::syrupRefused},
-                              {"off", &SeasonDates::broodStop},      {"on", &SeasonDates::broodRestart},
-                              {"spring", &SeasonDates::buildup},     {"forage", &SeasonDates::forage}};
+                              {"off", &SeasonDates::broodStop},       {"on", &SeasonDates::broodRestart},
+                              {"spring", &SeasonDates::buildup},      {"forage", &SeasonDates::forage}};
 
 // shared/reference/season_dates.csv: what the rules of the model's description give for each shipped station.
 TEST(Season, EveryShippedStationHasItsDates) {
@@ -48,9 +48,11 @@ TEST(Season, EveryShippedStationHasItsDates) {
         EXPECT_NEAR(curve.coldestNormal().value(), *numberFrom(expected("coldest_normal_C")), 0.0500001) << id;
         for (const auto& [name, date] : columns) {
             EXPECT_EQ(dayText(dates.*date), expected(name + std::string("_w"))) << id << " " << name;
-            EXPECT_EQ(monthDay(dates.*date, curve.hemisphere()), expected(name + std::string("_mmdd"))) << id << " " << name;
+            EXPECT_EQ(monthDay(dates.*date, curve.hemisphere()), expected(name + std::string("_mmdd")))
+                << id << " " << name;
             if (!(dates.*date)) continue;
-            EXPECT_DOUBLE_EQ((dates.*date)->sdDays, *numberFrom(expected(std::string("sd_") + name))) << id << " " << name;
+            EXPECT_DOUBLE_EQ((dates.*date)->sdDays, *numberFrom(expected(std::string("sd_") + name)))
+                << id << " " << name;
         }
     }
 }
@@ -137,9 +139,9 @@ ClimateCurve anyCurve() {
     const bool north = latitude >= 0;
     std::array<double, 12> means;
     for (std::size_t month = 0; month < 12; ++month)
-        means[month] =
-            std::clamp(mean + swing * std::cos(2 * 3.14159265358979 * (static_cast<double>(month) - (north ? 6.5 : 0.5)) / 12),
-                       -60.0, 45.0);
+        means[month] = std::clamp(
+            mean + swing * std::cos(2 * 3.14159265358979 * (static_cast<double>(month) - (north ? 6.5 : 0.5)) / 12),
+            -60.0, 45.0);
     return curveOf(means, latitude);
 }
 

@@ -49,8 +49,7 @@ inline ClimateCurve curveOf(const std::array<double, 12>& meanC, double latitude
 inline ClimateCurve curveOf(const Station& station) { return curveOf(station.monthlyMeanC, station.latitude); }
 
 //! Oxford, the worked example of the model's description in DEVELOPERS.md.
-inline constexpr std::array<double, 12> oxfordMeanC{5.2,  5.5,  7.5,  9.8,  12.9, 15.9,
-                                                    18.1, 17.8, 15.0, 11.5, 7.9,  5.4};
+inline constexpr std::array<double, 12> oxfordMeanC{5.2, 5.5, 7.5, 9.8, 12.9, 15.9, 18.1, 17.8, 15.0, 11.5, 7.9, 5.4};
 inline constexpr double oxfordLatitude = 51.76;
 
 inline constexpr std::array<int, 13> monthStarts{0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365};

@@ -17,8 +17,7 @@ template <class T, class Make> std::optional<T> maybe(Make make) {
 }
 template <class T> std::vector<T> some(int most, T (*make)()) {
     std::vector<T> list;
-    for (int n = *rc::gen::inRange(0, most + 1); n > 0; --n)
-        list.push_back(make());
+    for (int n = *rc::gen::inRange(0, most + 1); n > 0; --n) list.push_back(make());
     return list;
 }
 
@@ -33,8 +32,7 @@ inline book::SiteRecord anySite() {
     if (sort == 2) {
         book::OwnClimateRecord own;
         own.latitude = within(1, 90);
-        for (double& mean : own.monthlyMeanC)
-            mean = within(-60, 45);
+        for (double& mean : own.monthlyMeanC) mean = within(-60, 45);
         own.longitude = maybe<double>([] { return within(-180, 180); });
         own.dailySdWinter = maybe<double>([] { return within(0, 15); });
         own.lag1 = maybe<double>([] { return within(0, 0) + 0.7; });
@@ -43,8 +41,9 @@ inline book::SiteRecord anySite() {
     } else {
         site.elevationM = maybe<double>([] { return within(0, 3000); });
     }
-    site.autumnFlow = *rc::gen::element<std::optional<book::FlowStrength>>(std::nullopt, book::FlowStrength::None, book::FlowStrength::Trickle,
-                                                                          book::FlowStrength::Fair, book::FlowStrength::Strong);
+    site.autumnFlow = *rc::gen::element<std::optional<book::FlowStrength>>(
+        std::nullopt, book::FlowStrength::None, book::FlowStrength::Trickle, book::FlowStrength::Fair,
+        book::FlowStrength::Strong);
     return site;
 }
 
@@ -73,7 +72,8 @@ inline book::HiveRecord anyHive() {
     hive.treated = coin();
     hive.nucleus = coin();
     hive.tare = maybe<Mass>([] { return kilograms(within(0, 150)); });
-    hive.supersFor = maybe<book::SupersFor>([] { return *rc::gen::element(book::SupersFor::People, book::SupersFor::Bees); });
+    hive.supersFor =
+        maybe<book::SupersFor>([] { return *rc::gen::element(book::SupersFor::People, book::SupersFor::Bees); });
     return hive;
 }
 
@@ -143,7 +143,8 @@ inline book::FeedRecord anyFeed() {
 inline book::HarvestRecord anyHarvest() { return {before(), kilograms(within(0, 300)), coin(), maybe<bool>(coin)}; }
 
 inline book::TreatmentRecord anyTreatment() {
-    return {before(), maybe<Date>([] { return asOf().plusDays(*rc::gen::inRange(0, 90)); }), coin() ? "formic acid" : ""};
+    return {before(), maybe<Date>([] { return asOf().plusDays(*rc::gen::inRange(0, 90)); }),
+            coin() ? "formic acid" : ""};
 }
 
 inline std::optional<Date> anyWinterDay() {
@@ -198,10 +199,15 @@ inline book::ColonyCase anyCase() {
             coin(),
             {},
             some<book::TreatmentRecord>(3, anyTreatment),
-            maybe<book::HoneyKind>([] { return *rc::gen::element(book::HoneyKind::Blossom, book::HoneyKind::Honeydew, book::HoneyKind::Heather); }),
+            maybe<book::HoneyKind>([] {
+                return *rc::gen::element(book::HoneyKind::Blossom, book::HoneyKind::Honeydew, book::HoneyKind::Heather);
+            }),
             maybe<bool>(coin),
             maybe<double>([] { return within(0, 100); }),
-            maybe<book::UnitSystem>([] { return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::UnitedStates, book::UnitSystem::Imperial); })};
+            maybe<book::UnitSystem>([] {
+                return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::UnitedStates,
+                                         book::UnitSystem::Imperial);
+            })};
 }
 
 } // namespace winterlarder::testing

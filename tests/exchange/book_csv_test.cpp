@@ -16,7 +16,9 @@ using namespace winterlarder::book;
 using namespace winterlarder::book::support;
 using namespace winterlarder::exchange;
 
-CsvPreview preview(Book& book, const std::string& table, const std::string& text) { return must(previewCsv(book, table, text, "t.csv", "Bo")); }
+CsvPreview preview(Book& book, const std::string& table, const std::string& text) {
+    return must(previewCsv(book, table, text, "t.csv", "Bo"));
+}
 
 std::vector<std::string> faultsOf(Book& book, const std::string& table, const std::string& text) {
     const auto read = previewCsv(book, table, text, "t.csv", "Bo");
@@ -37,9 +39,10 @@ TEST(BookCsv, HeadersAreTheNamesOfTheDataDictionary) {
     BookFolder folder;
     auto book = bookOfOneColony(folder);
     edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
-    EXPECT_EQ(must(writeCsv(book, "weighings")),
-              "id,colony,records.date,weighings.gross_kg,weighings.lift_kg.1,weighings.lift_kg.2,weighings.heft,weighings.wet,records.sure,records.note,records.by\n"
-              "1,One,2026-09-10,54.5,,,,false,,,Ada\n");
+    EXPECT_EQ(
+        must(writeCsv(book, "weighings")),
+        "id,colony,records.date,weighings.gross_kg,weighings.lift_kg.1,weighings.lift_kg.2,weighings.heft,weighings.wet,records.sure,records.note,records.by\n"
+        "1,One,2026-09-10,54.5,,,,false,,,Ada\n");
     for (const auto& table : csvTables()) EXPECT_TRUE(writeCsv(book, table)) << table;
     EXPECT_FALSE(writeCsv(book, "weights"));
 }
@@ -72,9 +75,9 @@ TEST(BookCsv, APreviewSaysWhatTheImportThenDoes) {
     edit(book, AddWeighing{weighingOf({1}, day("2026-09-10"), 54.5)});
     const auto read = preview(book, "weighings",
                               "id,colony,date,gross_kg,note\n"
-                              "1,One,2026-09-10,55,\n"          // changes number 1
-                              ",One,2026-09-11,56,new\n"        // new
-                              ",One,2026-09-11,56,new\n"        // the same again
+                              "1,One,2026-09-10,55,\n"   // changes number 1
+                              ",One,2026-09-11,56,new\n" // new
+                              ",One,2026-09-11,56,new\n" // the same again
                               ",#1,2026-09-12,57.25,\"a, \"\"b\"\"\"\n");
     EXPECT_THAT(read.changed, testing::ElementsAre(2));
     EXPECT_THAT(read.added, testing::ElementsAre(3, 5));
@@ -103,13 +106,17 @@ TEST(BookCsv, EveryBadCellIsNamedWithRowAndColumn) {
                                  "Two,2026-09-10,54.5,\n"
                                  "One,10.9.2026,\"54,5\",\n"
                                  "One,2026-09-10,900,light-ish\n");
-    EXPECT_THAT(faults, testing::ElementsAre(testing::StartsWith("t.csv:2:1: there is no colony \"Two\""),
-                                             testing::StartsWith("t.csv:3:5: records.date is \"10.9.2026\"; a day of the calendar as YYYY-MM-DD"),
-                                             testing::StartsWith("t.csv:3:15: weighings.gross_kg is \"54,5\"; a number with a decimal point"),
-                                             testing::StartsWith("t.csv:4:16: weighings.gross_kg is 900"),
-                                             testing::StartsWith("t.csv:4:20: weighings.heft is \"light-ish\"")));
+    EXPECT_THAT(
+        faults,
+        testing::ElementsAre(
+            testing::StartsWith("t.csv:2:1: there is no colony \"Two\""),
+            testing::StartsWith("t.csv:3:5: records.date is \"10.9.2026\"; a day of the calendar as YYYY-MM-DD"),
+            testing::StartsWith("t.csv:3:15: weighings.gross_kg is \"54,5\"; a number with a decimal point"),
+            testing::StartsWith("t.csv:4:16: weighings.gross_kg is 900"),
+            testing::StartsWith("t.csv:4:20: weighings.heft is \"light-ish\"")));
     EXPECT_THAT(faultsOf(book, "weighings", "colony,gross_kg,wieght\nOne,5,6\n"),
-                testing::ElementsAre(testing::HasSubstr("unknown column \"wieght\""), testing::HasSubstr("records.date is missing")));
+                testing::ElementsAre(testing::HasSubstr("unknown column \"wieght\""),
+                                     testing::HasSubstr("records.date is missing")));
     EXPECT_TRUE(must(book.all<Weighing>()).empty());
 }
 
@@ -133,7 +140,8 @@ TEST(BookCsv, CombsReplaceTheListOfTheirLook) {
     ASSERT_EQ(combs.size(), 2u);
     EXPECT_EQ(combs[0], comb(0.25, 0.5));
     EXPECT_EQ(combs[1], comb(0.5));
-    EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n9,0,0.5\n"), testing::ElementsAre(testing::HasSubstr("there is no look")));
+    EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n9,0,0.5\n"),
+                testing::ElementsAre(testing::HasSubstr("there is no look")));
 }
 
 TEST(BookCsv, BoxesMayNameTheirColony) {
@@ -141,13 +149,17 @@ TEST(BookCsv, BoxesMayNameTheirColony) {
     auto book = newBook(folder / "a.larder");
     edit(book, AddYard{orchard()});
     edit(book, AddColony{colonyIn({1}, "One")});
-    const auto preview = must(previewCsv(book, "colony_boxes", "owner,hive.boxes.format\nOne,langstroth-deep\n#1,langstroth-medium\n", "b.csv", "Ada"));
+    const auto preview = must(previewCsv(
+        book, "colony_boxes", "owner,hive.boxes.format\nOne,langstroth-deep\n#1,langstroth-medium\n", "b.csv", "Ada"));
     must(importCsv(book, preview, later(1), "Ada"));
     const auto boxes = must(book.find(ColonyId{1})).value().hive.boxes;
     ASSERT_EQ(boxes.size(), 2u);
     EXPECT_EQ(boxes[1].format, FormatChoice(std::string("langstroth-medium")));
-    EXPECT_THAT(describe(previewCsv(book, "colony_boxes", "owner,hive.boxes.format\nTwo,langstroth-deep\n", "b.csv", "Ada").problems().front()),
-                testing::HasSubstr("b.csv:2:1: there is no colony \"Two\""));
+    EXPECT_THAT(
+        describe(previewCsv(book, "colony_boxes", "owner,hive.boxes.format\nTwo,langstroth-deep\n", "b.csv", "Ada")
+                     .problems()
+                     .front()),
+        testing::HasSubstr("b.csv:2:1: there is no colony \"Two\""));
 }
 
 TEST(BookCsv, TheLocaleChangesNothing) {
@@ -178,12 +190,14 @@ TEST(BookCsv, TextASpreadsheetWouldTakeForAFormulaIsWrittenSafely) {
     edit(book, ChangeYard{yard});
     const auto csv = must(writeCsv(book, "weighings"));
     EXPECT_THAT(csv, testing::HasSubstr("\n1,'=cmd|'/C calc'!A0,2026-09-10,54.5,"));
-    for (const char* note : {",'+1,", ",'-5 kg,", ",'@SUM(A1),", ",'\tx,", ",\"'\rx\",", ",\"'\nx\",", ",''=1,", ",'''@,", ",'tis,", ",5-3,"})
+    for (const char* note : {",'+1,", ",'-5 kg,", ",'@SUM(A1),", ",'\tx,", ",\"'\rx\",", ",\"'\nx\",", ",''=1,",
+                             ",'''@,", ",'tis,", ",5-3,"})
         EXPECT_THAT(csv, testing::HasSubstr(note));
     EXPECT_THAT(must(writeCsv(book, "colonies")), testing::HasSubstr("\n2,Orchard,'=cmd|'/C calc'!A0,"));
     EXPECT_THAT(must(writeCsv(book, "yards")), testing::HasSubstr(",-5,")) << "numbers stay numbers";
     const auto before = must(book.dump());
-    for (const char* table : {"yards", "colonies", "weighings"}) EXPECT_TRUE(preview(book, table, must(writeCsv(book, table))).edit.targets.empty()) << table;
+    for (const char* table : {"yards", "colonies", "weighings"})
+        EXPECT_TRUE(preview(book, table, must(writeCsv(book, table))).edit.targets.empty()) << table;
     must(importCsv(book, preview(book, "weighings", "id,note\n1,=2\n2,\n"), later(1), "Bo"));
     EXPECT_EQ(must(book.find(WeighingId{1}))->note, "=2") << "what was typed bare is taken as it is";
     must(book.undo(later(2), "Bo"));
@@ -196,11 +210,14 @@ std::string textOf(const std::vector<std::uint8_t>& choices, const std::vector<s
     return text;
 }
 
-bool isFormula(const std::string& cell) { return !cell.empty() && std::string("=+-@\t\r\n").find(cell.front()) != std::string::npos; }
+bool isFormula(const std::string& cell) {
+    return !cell.empty() && std::string("=+-@\t\r\n").find(cell.front()) != std::string::npos;
+}
 
 //! Any text out of signs that matter comes back byte for byte, and no cell of text begins as a formula does.
 RC_GTEST_PROP(BookCsv, AnyTextComesBackByteForByte, (const std::vector<std::vector<std::uint8_t>>& texts)) {
-    const std::vector<std::string> signs{"=", "+", "-", "@", "'", "\t", "\r", "\n", "\"", ",", "a", " ", "#", "\xC3\xA9"};
+    const std::vector<std::string> signs{"=",  "+",  "-", "@", "'", "\t", "\r",
+                                         "\n", "\"", ",", "a", " ", "#",  "\xC3\xA9"};
     const std::vector<std::string> nameSigns{"=", "+", "-", "@", "'", "\"", ",", "a", " ", "#", "\xC3\xA9"};
     BookFolder folder;
     auto book = newBook(folder / "a.larder");
@@ -234,21 +251,27 @@ TEST(BookCsv, NumbersNoEntryCanHaveAreRefusedWithTheirPlace) {
     BookFolder folder;
     auto book = bookOfOneColony(folder);
     edit(book, AddLook{lookAt({1}, day("2026-09-10"))});
-    for (const std::string number : {"9223372036854775807", "9223372036854775808", "9007199254740992", "0", "-1", "#9007199254740992"}) {
+    for (const std::string number :
+         {"9223372036854775807", "9223372036854775808", "9007199254740992", "0", "-1", "#9007199254740992"}) {
         SCOPED_TRACE(number);
         EXPECT_THAT(faultsOf(book, "weighings", "id,colony,date,gross_kg\n" + number + ",One,2026-09-12,34\n"),
-                    testing::ElementsAre("t.csv:2:1: \"" + number + "\" is not a number of an entry; a whole number from 1 to 9007199254740991"));
-        EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n" + number + ",0,0.5\n"), testing::ElementsAre(testing::StartsWith("t.csv:2:1: ")));
+                    testing::ElementsAre("t.csv:2:1: \"" + number +
+                                         "\" is not a number of an entry; a whole number from 1 to 9007199254740991"));
+        EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n" + number + ",0,0.5\n"),
+                    testing::ElementsAre(testing::StartsWith("t.csv:2:1: ")));
     }
-    EXPECT_THAT(faultsOf(book, "weighings", "colony,date,gross_kg\n#9007199254740992,2026-09-12,34\n"), testing::ElementsAre(testing::StartsWith("t.csv:2:1: ")));
-    EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n1,9223372036854775808,0.5\n"), testing::ElementsAre(testing::StartsWith("t.csv:2:3: ")));
+    EXPECT_THAT(faultsOf(book, "weighings", "colony,date,gross_kg\n#9007199254740992,2026-09-12,34\n"),
+                testing::ElementsAre(testing::StartsWith("t.csv:2:1: ")));
+    EXPECT_THAT(faultsOf(book, "look_combs", "owner,place,capped\n1,9223372036854775808,0.5\n"),
+                testing::ElementsAre(testing::StartsWith("t.csv:2:3: ")));
 }
 
 TEST(BookCsv, TheLargestNumberLeavesRoomForMore) {
     BookFolder folder;
     auto book = bookOfOneColony(folder);
-    const auto read = preview(book, "weighings",
-                              "id,colony,date,gross_kg\n9007199254740991,One,2026-09-12,34\n,One,2026-09-13,35\n7,One,2026-09-14,36\n,One,2026-09-15,37\n");
+    const auto read = preview(
+        book, "weighings",
+        "id,colony,date,gross_kg\n9007199254740991,One,2026-09-12,34\n,One,2026-09-13,35\n7,One,2026-09-14,36\n,One,2026-09-15,37\n");
     must(importCsv(book, read, later(1), "Bo"));
     edit(book, AddWeighing{weighingOf({1}, day("2026-09-16"), 38)});
     std::vector<std::int64_t> ids;
@@ -262,8 +285,9 @@ TEST(BookCsv, NamesThatCannotBeShownAreRefusedWithTheirPlaceAndOldOnesStay) {
     runSql(folder / "a.larder", "UPDATE colonies SET name = 'Row' || char(10) || '2'");
     auto book = openBook(folder / "a.larder");
     EXPECT_THAT(faultsOf(book, "colonies", "yard,name\nOrchard,\"a\tb\"\nOrchard,\" \"\nOrchard,fine\n"),
-                testing::ElementsAre(testing::StartsWith("t.csv:2:9: colonies.name holds a control character (\\u{9}); one line of"),
-                                     testing::StartsWith("t.csv:3:9: colonies.name is only blanks")));
+                testing::ElementsAre(
+                    testing::StartsWith("t.csv:2:9: colonies.name holds a control character (\\u{9}); one line of"),
+                    testing::StartsWith("t.csv:3:9: colonies.name is only blanks")));
     EXPECT_TRUE(preview(book, "colonies", must(writeCsv(book, "colonies"))).edit.targets.empty());
     must(importCsv(book, preview(book, "colonies", "id,name,note\n1,\"Row\n2\",by the brook\n"), later(1), "Bo"));
     EXPECT_EQ(must(book.find(ColonyId{1}))->note, "by the brook");

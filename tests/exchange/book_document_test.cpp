@@ -69,7 +69,11 @@ TEST(BookDocument, LargeSeedsAndStrangeTextsKeepEveryDigitAndSign) {
     auto noted = weighingOf({1}, day("2026-09-12"), 54.5);
     noted.note = "\xF0\x9F\x90\x9D \"Row\"\n\\2\t";
     edit(book, AddWeighing{noted});
-    edit(book, AddActedAdvice{{.colony = {1}, .date = day("2026-09-12"), .inputs = "{\"case\": 1}\n", .seed = ~std::uint64_t{0}, .winters = 2500}});
+    edit(book, AddActedAdvice{{.colony = {1},
+                               .date = day("2026-09-12"),
+                               .inputs = "{\"case\": 1}\n",
+                               .seed = ~std::uint64_t{0},
+                               .winters = 2500}});
     auto other = newBook(folder / "b.larder");
     must(importBook(other, must(writeBook(book)), "b.json", later(1), "Bo"));
     EXPECT_EQ(must(other.dump()), must(book.dump()));
@@ -79,34 +83,44 @@ TEST(BookDocument, LargeSeedsAndStrangeTextsKeepEveryDigitAndSign) {
 TEST(BookDocument, EveryFaultIsNamedWithItsPlace) {
     EXPECT_THAT(faultsOf("[]"), testing::ElementsAre("b.json:1:1: the document is not an object; begin it with {"));
     EXPECT_THAT(faultsOf("{}"), testing::ElementsAre("b.json:1:1: the key \"larder\" is missing; \"larder\": 1"));
-    EXPECT_THAT(faultsOf("{\"larder\": 2}"), testing::ElementsAre("b.json:1:12: this form of document is not known; 1"));
+    EXPECT_THAT(faultsOf("{\"larder\": 2}"),
+                testing::ElementsAre("b.json:1:12: this form of document is not known; 1"));
     const auto faults = faultsOf(R"({"larder": 1,
 "yards": [{"id": 1, "name": "Orchard", "site_station": "ca-halifax"}, {"id": 1, "name": ""}],
 "colonies": [{"id": 1, "yard": 3, "name": "One", "boxes": [{"format": "x", "combs": 99}], "tempr": 1}],
 "weighings": [{"id": 1, "colony": 1, "date": "2026-02-30", "gross_kg": "54"}],
 "lokks": []})");
-    EXPECT_THAT(faults, testing::UnorderedElementsAre(
-                            testing::AllOf(testing::StartsWith("b.json:2:"), testing::HasSubstr("yards.name is empty")),
-                            testing::AllOf(testing::StartsWith("b.json:2:"), testing::HasSubstr("yard 1 is there twice")),
-                            testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("hive.boxes.combs is 99")),
-                            testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("unknown key \"tempr\"")),
-                            testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"2026-02-30\"")),
-                            testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"gross_kg\" is a text")),
-                            testing::AllOf(testing::StartsWith("b.json:5:"), testing::HasSubstr("did you mean \"looks\"?")),
-                            testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("there is no yard 3"))));
+    EXPECT_THAT(faults,
+                testing::UnorderedElementsAre(
+                    testing::AllOf(testing::StartsWith("b.json:2:"), testing::HasSubstr("yards.name is empty")),
+                    testing::AllOf(testing::StartsWith("b.json:2:"), testing::HasSubstr("yard 1 is there twice")),
+                    testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("hive.boxes.combs is 99")),
+                    testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("unknown key \"tempr\"")),
+                    testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"2026-02-30\"")),
+                    testing::AllOf(testing::StartsWith("b.json:4:"), testing::HasSubstr("\"gross_kg\" is a text")),
+                    testing::AllOf(testing::StartsWith("b.json:5:"), testing::HasSubstr("did you mean \"looks\"?")),
+                    testing::AllOf(testing::StartsWith("b.json:3:"), testing::HasSubstr("there is no yard 3"))));
 }
 
 TEST(BookDocument, NumbersNoEntryCanHaveAreRefusedWithTheirPlace) {
-    for (const std::string number : {"9007199254740992", "9007199254740993", "9223372036854775807", "1e300", "0", "-1"}) {
-        const auto faults = faultsOf("{\"larder\": 1,\n\"yards\": [{\"id\": " + number + ", \"name\": \"Orchard\", \"site_station\": \"ca-halifax\"}]}");
+    for (const std::string number :
+         {"9007199254740992", "9007199254740993", "9223372036854775807", "1e300", "0", "-1"}) {
+        const auto faults = faultsOf("{\"larder\": 1,\n\"yards\": [{\"id\": " + number +
+                                     ", \"name\": \"Orchard\", \"site_station\": \"ca-halifax\"}]}");
         EXPECT_THAT(faults, testing::ElementsAre(testing::StartsWith("b.json:2:18: "))) << number;
     }
-    EXPECT_THAT(faultsOf("{\"larder\": 1,\n\"yards\": [{\"id\": 9007199254740991, \"name\": \"Orchard\", \"site_station\": \"ca-halifax\"}]}"), testing::IsEmpty());
+    EXPECT_THAT(
+        faultsOf(
+            "{\"larder\": 1,\n\"yards\": [{\"id\": 9007199254740991, \"name\": \"Orchard\", \"site_station\": \"ca-halifax\"}]}"),
+        testing::IsEmpty());
 }
 
 TEST(BookDocument, NamesThatCannotBeShownAreRefusedWithTheirPlace) {
-    EXPECT_THAT(faultsOf("{\"larder\": 1,\n\"yards\": [{\"id\": 1, \"name\": \"Orch\\u001bard\", \"site_station\": \"ca-halifax\"}]}"),
-                testing::ElementsAre("b.json:2:29: yards.name holds a control character (\\u{1b}); one line of letters, digits, blanks and signs"));
+    EXPECT_THAT(
+        faultsOf(
+            "{\"larder\": 1,\n\"yards\": [{\"id\": 1, \"name\": \"Orch\\u001bard\", \"site_station\": \"ca-halifax\"}]}"),
+        testing::ElementsAre(
+            "b.json:2:29: yards.name holds a control character (\\u{1b}); one line of letters, digits, blanks and signs"));
 }
 
 //! A book of somebody else may hold such numbers: what is written is then exactly what it holds, and is not read again.
@@ -129,7 +143,8 @@ TEST(BookDocument, AFaultyDocumentChangesNothing) {
     furnish(book, 1);
     const auto before = must(book.dump());
     EXPECT_FALSE(importBook(book, R"({"larder": 1, "yards": [{"id": 1}]})", "b.json", later(1), "Bo"));
-    EXPECT_FALSE(importBook(book, R"({"larder": 1, "yards": [{"id": 1, "name": "no place"}]})", "b.json", later(1), "Bo"));
+    EXPECT_FALSE(
+        importBook(book, R"({"larder": 1, "yards": [{"id": 1, "name": "no place"}]})", "b.json", later(1), "Bo"));
     EXPECT_EQ(must(book.dump()), before);
 }
 
@@ -139,7 +154,8 @@ TEST(BookSchema, TheShippedFileIsThatOfTheEntries) {
     const auto ofTheEntries = bookSchema(shipped().fields);
     if (const char* update = std::getenv("WINTERLARDER_UPDATE_GOLDEN"); update && *update == '1')
         writeBytes(SOURCE_FOLDER "/shared/reference/book.schema.json", ofTheEntries);
-    EXPECT_TRUE(shippedSchema() == ofTheEntries) << "run this test with WINTERLARDER_UPDATE_GOLDEN=1 and look at what changes";
+    EXPECT_TRUE(shippedSchema() == ofTheEntries)
+        << "run this test with WINTERLARDER_UPDATE_GOLDEN=1 and look at what changes";
 }
 
 JsonValue parsed(const std::string& text) {
@@ -158,10 +174,12 @@ RC_GTEST_PROP(BookSchema, EveryBookWrittenMeetsIt, (std::uint64_t seed)) {
 
 TEST(BookSchema, WhatIsNoBookDoesNotMeetIt) {
     const auto schema = parsed(shippedSchema());
-    for (const char* wrong : {"{}", "{\"larder\": 2}", "{\"larder\": 1, \"lokks\": []}", "{\"larder\": 1, \"looks\": {}}",
-                              "{\"larder\": 1, \"yards\": [{\"id\": 0, \"name\": \"a\"}]}", "{\"larder\": 1, \"yards\": [{\"id\": 1}]}",
-                              "{\"larder\": 1, \"moves\": [{\"id\": 1, \"colony\": 1, \"yard\": 1, \"date\": \"tomorrow\"}]}",
-                              "{\"larder\": 1, \"looks\": [{\"id\": 1, \"colony\": 1, \"date\": \"2026-09-12\", \"combs\": [{\"capped\": 2}]}]}"})
+    for (
+        const char* wrong :
+        {"{}", "{\"larder\": 2}", "{\"larder\": 1, \"lokks\": []}", "{\"larder\": 1, \"looks\": {}}",
+         "{\"larder\": 1, \"yards\": [{\"id\": 0, \"name\": \"a\"}]}", "{\"larder\": 1, \"yards\": [{\"id\": 1}]}",
+         "{\"larder\": 1, \"moves\": [{\"id\": 1, \"colony\": 1, \"yard\": 1, \"date\": \"tomorrow\"}]}",
+         "{\"larder\": 1, \"looks\": [{\"id\": 1, \"colony\": 1, \"date\": \"2026-09-12\", \"combs\": [{\"capped\": 2}]}]}"})
         EXPECT_FALSE(schemaFaults(parsed(wrong), schema).empty()) << wrong;
 }
 

@@ -25,7 +25,8 @@ TEST(CalendarFile, AnotherReaderFindsWhatWasWritten) {
 
 TEST(CalendarFile, SeparatorsBackslashesAndForeignLettersSurvive) {
     const std::string name = "B\xc3\xa4r, \"Wei\xc3\x9f\"; a\\b \xe6\xa2\xa8";
-    const auto [status, said] = readByAnother(calendarFile("x;y,z", {due(name, "first line\nsecond, with; signs")}, written));
+    const auto [status, said] =
+        readByAnother(calendarFile("x;y,z", {due(name, "first line\nsecond, with; signs")}, written));
     EXPECT_EQ(status, 0) << said;
     EXPECT_THAT(said, ::testing::HasSubstr("|" + name + "|first line / second, with; signs|"));
 }

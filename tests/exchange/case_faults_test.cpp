@@ -41,15 +41,17 @@ TEST_P(CaseFault, IsOneLineAtItsPlace) { expectOneFault(caseWith(GetParam().with
 
 INSTANTIATE_TEST_SUITE_P(
     Keys, CaseFault,
-    ::testing::Values(Fault{R"(@"colny": "A")", "did you mean \"colony\"?"},
-                      Fault{R"(@"harvest": [])", "did you mean \"harvests\"?"},
-                      Fault{R"("colony": "A", @"colony": "B")", "given twice"}, Fault{R"("colony": @"")", "empty"},
-                      Fault{R"("colony": @7)", "a text in double quotes"}, Fault{R"("colony": @null)", "null"},
-                      Fault{R"("yard": @["Orchard"])", "a list"}, Fault{R"("bees": @[])", "an object"},
-                      Fault{R"("bees": {"covered_combs": 5, @"brood": 3})", "unknown key \"brood\" in \"bees\""},
-                      Fault{R"(@"zzz": 1)", "known: case, colony, yard, as_of, looked_on, sure, units, site, hive, bees, combs, weighings, moisture_percent, "
-                                            "honey_kind, fed_or_treated, feeds, harvests, treatments, full_combs, season, feeder, wish, learned, "
-                                            "fed_after_look, supers_for, visits_in_winter"}));
+    ::testing::Values(
+        Fault{R"(@"colny": "A")", "did you mean \"colony\"?"}, Fault{R"(@"harvest": [])", "did you mean \"harvests\"?"},
+        Fault{R"("colony": "A", @"colony": "B")", "given twice"}, Fault{R"("colony": @"")", "empty"},
+        Fault{R"("colony": @7)", "a text in double quotes"}, Fault{R"("colony": @null)", "null"},
+        Fault{R"("yard": @["Orchard"])", "a list"}, Fault{R"("bees": @[])", "an object"},
+        Fault{R"("bees": {"covered_combs": 5, @"brood": 3})", "unknown key \"brood\" in \"bees\""},
+        Fault{
+            R"(@"zzz": 1)",
+            "known: case, colony, yard, as_of, looked_on, sure, units, site, hive, bees, combs, weighings, moisture_percent, "
+            "honey_kind, fed_or_treated, feeds, harvests, treatments, full_combs, season, feeder, wish, learned, "
+            "fed_after_look, supers_for, visits_in_winter"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Dates, CaseFault,
@@ -154,10 +156,13 @@ INSTANTIATE_TEST_SUITE_P(
         Fault{whole("{CASE, HIVE,\n \"site\": {\"station\": @\"ca-halifx\"}}"), "did you mean \"ca-halifax\""},
         Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"latitude\": 44}}"),
               "beside \"station\" at 1:"},
-        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"lag1\": \"high\"}}"), "beside \"station\" at 1:"},
-        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"monthly_mean_c\": 5}}"), "beside \"station\" at 1:"},
-        Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": 4, @\"zone\": 4, \"longitude\": 5}}"),
-              "known: station, latitude, longitude, monthly_mean_c, daily_sd_winter_c, daily_sd_summer_c, lag1, season_offset_sd_c, elevation_m, autumn_flow"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"lag1\": \"high\"}}"),
+              "beside \"station\" at 1:"},
+        Fault{whole("{CASE, HIVE, \"site\": {\"station\": \"ca-halifax\", @\"monthly_mean_c\": 5}}"),
+              "beside \"station\" at 1:"},
+        Fault{
+            whole("{CASE, HIVE, \"site\": {\"latitude\": 4, @\"zone\": 4, \"longitude\": 5}}"),
+            "known: station, latitude, longitude, monthly_mean_c, daily_sd_winter_c, daily_sd_summer_c, lag1, season_offset_sd_c, elevation_m, autumn_flow"},
         Fault{whole("{CASE, HIVE, \"site\": {@\"latitude\": 44}}"), "without \"longitude\""},
         Fault{whole("{CASE, HIVE, \"site\": {@\"longitude\": 44}}"), "without \"latitude\""},
         Fault{whole("{CASE, HIVE, \"site\": {\"latitude\": @91, \"longitude\": 4}}"), "-90 to 90"},
@@ -209,15 +214,15 @@ TEST(CaseFaults, AllOfAFileAreListedInOrder) {
 })",
                                             "f.json", shippedData());
     std::vector<int> lines;
-    for (const Problem& problem : reading.problems)
-        lines.push_back(problem.place.line);
+    for (const Problem& problem : reading.problems) lines.push_back(problem.place.line);
     EXPECT_THAT(lines, ::testing::ElementsAre(2, 3, 4, 5, 6, 6, 7));
     EXPECT_FALSE(reading.datesSound);
 }
 
 TEST(CaseFaults, AnAnswerGivenTwiceIsNamedWhateverElseIsWrong) {
     const auto reading = readCaseWithPlaces(whole(R"({CASE, SITE, "supers_for": "people",
-      "hive": {"format": "langstroth-deep", "boxes": 99, "supers_for": "bees"}})"), "f.json", shippedData());
+      "hive": {"format": "langstroth-deep", "boxes": 99, "supers_for": "bees"}})"),
+                                            "f.json", shippedData());
     ASSERT_EQ(reading.problems.size(), 2u);
     EXPECT_THAT(describe(reading.problems[0]), HasSubstr("\"supers_for\" is given here and in \"hive\""));
     EXPECT_THAT(describe(reading.problems[1]), HasSubstr("from 1 to 12"));
@@ -225,8 +230,11 @@ TEST(CaseFaults, AnAnswerGivenTwiceIsNamedWhateverElseIsWrong) {
 
 TEST(CaseFaults, MoreCoveredCombsThanPlacesWithoutAListOfCombs) {
     expectOneFault(caseWith(R"("bees": {"covered_combs": @11})"), "\"covered_combs\" is 11, but the hive at 1:");
-    expectOneFault(caseWith(R"("bees": {"covered_combs": @10.5}, "combs": {"full_of_stores": 5, "half": 1, "capped_share": 1})"), "has 10 places");
-    EXPECT_TRUE(readCaseWithPlaces(caseWith(R"("bees": {"covered_combs": 10})"), "f.json", shippedData()).problems.empty());
+    expectOneFault(
+        caseWith(R"("bees": {"covered_combs": @10.5}, "combs": {"full_of_stores": 5, "half": 1, "capped_share": 1})"),
+        "has 10 places");
+    EXPECT_TRUE(
+        readCaseWithPlaces(caseWith(R"("bees": {"covered_combs": 10})"), "f.json", shippedData()).problems.empty());
 }
 
 // Each is named with its place; only the first ones are worth a search for near words.
@@ -243,11 +251,14 @@ TEST(CaseFaults, NothingIsLargerThanTheTableOfLimitsSays) {
     std::string weighings = R"({"date": "2026-09-01", "heft": "fair"})";
     for (std::size_t i = 0; i < limits::listMembers; ++i) weighings += R"(, {"date": "2026-09-01", "heft": "fair"})";
     expectOneFault(caseWith(R"("weighings": @[)" + weighings + "]"), "\"weighings\" has 10001 members; at most 10000");
-    expectOneFault(caseWith("\"colony\": @\"" + std::string(201, 'a') + "\""), "\"colony\" has 201 characters; at most 200");
+    expectOneFault(caseWith("\"colony\": @\"" + std::string(201, 'a') + "\""),
+                   "\"colony\" has 201 characters; at most 200");
     std::string twoBytes;
     for (int i = 0; i < 200; ++i) twoBytes += "\xC3\xA9";
-    EXPECT_TRUE(readCaseWithPlaces(caseWith("\"yard\": \"" + twoBytes + "\""), "f.json", shippedData()).problems.empty());
-    const auto large = readCaseWithPlaces(caseWith(std::string(limits::caseText.bytes, ' ') + "\"colny\": 1"), "f.json", shippedData(), 7);
+    EXPECT_TRUE(
+        readCaseWithPlaces(caseWith("\"yard\": \"" + twoBytes + "\""), "f.json", shippedData()).problems.empty());
+    const auto large = readCaseWithPlaces(caseWith(std::string(limits::caseText.bytes, ' ') + "\"colny\": 1"), "f.json",
+                                          shippedData(), 7);
     ASSERT_EQ(large.problems.size(), 1u);
     EXPECT_EQ(describe(large.problems.front()), "f.json:7:1: this is larger than a case may be; at most 4 MiB");
 }

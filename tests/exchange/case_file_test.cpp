@@ -35,7 +35,8 @@ TEST(CaseFile, OnlyFourKeysAreNeededAndTheRestHasItsDefaults) {
     EXPECT_FALSE(record.bees.known());
     EXPECT_TRUE(std::holds_alternative<std::monostate>(record.combs));
     EXPECT_EQ(record.wish, book::WishRecord{});
-    EXPECT_FALSE(record.wish.shortRisk || record.wish.reserve || record.wish.visitsInWinter) << "what is usual, not what was wished";
+    EXPECT_FALSE(record.wish.shortRisk || record.wish.reserve || record.wish.visitsInWinter)
+        << "what is usual, not what was wished";
     EXPECT_EQ(record.wish.visitEveryDays, 3);
 }
 
@@ -103,8 +104,10 @@ TEST(CaseFile, AnOwnClimateMayLackItsSeasonOffset) {
 TEST(CaseFile, WhatTheKeeperIsAskedIsNotKnownUntilItIsAnswered) {
     const auto silent = read(with(""));
     EXPECT_FALSE(silent.honeyKind || silent.fedOrTreated || silent.fullCombs || silent.units || silent.hive.supersFor);
-    EXPECT_FALSE(silent.bees.mitesCounted || silent.bees.mitesTreated || silent.bees.mitesPer100 || silent.bees.foodBeside);
-    const auto said = read(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax", "autumn_flow": "none"}, "units": "us",
+    EXPECT_FALSE(silent.bees.mitesCounted || silent.bees.mitesTreated || silent.bees.mitesPer100 ||
+                 silent.bees.foodBeside);
+    const auto said = read(
+        R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax", "autumn_flow": "none"}, "units": "us",
       "hive": {"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-deep", "super": true, "put_on": "2026-08-20"}], "supers_for": "people"},
       "bees": {"seams": 6, "mites_counted": true, "mites_per_100_bees": 1.5, "mites_treated": false, "food_beside": false},
       "honey_kind": "heather", "fed_or_treated": false, "full_combs": 0, "wish": {"visits_in_winter": false},

@@ -13,7 +13,9 @@ using book::support::must;
 using book::support::shipped;
 using book::support::twoDeeps;
 
-Outcome<book::CombsRecord> read(const std::string& text) { return readCombsFile(text, "combs.json", twoDeeps(), shipped()); }
+Outcome<book::CombsRecord> read(const std::string& text) {
+    return readCombsFile(text, "combs.json", twoDeeps(), shipped());
+}
 
 std::string faultOf(const std::string& text) {
     const auto outcome = read(text);

@@ -41,7 +41,8 @@ std::string utf8(std::uint32_t code) {
 
 // From every range a text can draw on: controls, what JSON escapes, letters, other scripts, pictures; halves of pairs are no characters.
 std::uint32_t anyCharacter() {
-    return *rc::gen::oneOf(rc::gen::inRange<std::uint32_t>(0, 0x20), rc::gen::element<std::uint32_t>('"', '\\', '/', 0x7F, 0x2028, 0xFEFF, 0xFFFF),
+    return *rc::gen::oneOf(rc::gen::inRange<std::uint32_t>(0, 0x20),
+                           rc::gen::element<std::uint32_t>('"', '\\', '/', 0x7F, 0x2028, 0xFEFF, 0xFFFF),
                            rc::gen::inRange<std::uint32_t>(0x20, 0x7F), rc::gen::inRange<std::uint32_t>(0x80, 0xD800),
                            rc::gen::inRange<std::uint32_t>(0xE000, 0x110000));
 }

@@ -55,23 +55,34 @@ INSTANTIATE_TEST_SUITE_P(
     ::testing::Values(
         Form{"iso", "time,weight\n2018-10-13 14:05:00,52.731\n2018-10-14 14:05:00,52.74\n2018-10-15 14:05:00,53\n"},
         Form{"isoNoHeader", "2018-10-13T14:05,52.731\n2018-10-14T14:05,52.74\n2018-10-15T14:05,53"},
-        Form{"german", "Datum;Gewicht [kg]\r\n13.10.2018 14:05;52,731\r\n14.10.2018 14:05;52,74\r\n15.10.2018 14:05;53,0\r\n"},
-        Form{"dateApart", "Datum;Uhrzeit;Gewicht\n13.10.2018;14:05;52,731\n14.10.2018;14:05;52,74\n15.10.2018;14:05;53,00\n"},
-        Form{"american", "Time,Weight (kg)\n10/13/2018 2:05 PM,52.731\n10/14/2018 2:05 PM,52.74\n10/15/2018 2:05 PM,53\n"},
-        Form{"dayFirst", "\"when\",\"kg\"\n\"13/10/2018 14:05\",\"52,731\"\n\"14/10/2018 14:05\",\"52,74\"\n\"15/10/2018 14:05\",\"53\"\n"},
+        Form{"german",
+             "Datum;Gewicht [kg]\r\n13.10.2018 14:05;52,731\r\n14.10.2018 14:05;52,74\r\n15.10.2018 14:05;53,0\r\n"},
+        Form{"dateApart",
+             "Datum;Uhrzeit;Gewicht\n13.10.2018;14:05;52,731\n14.10.2018;14:05;52,74\n15.10.2018;14:05;53,00\n"},
+        Form{"american",
+             "Time,Weight (kg)\n10/13/2018 2:05 PM,52.731\n10/14/2018 2:05 PM,52.74\n10/15/2018 2:05 PM,53\n"},
+        Form{
+            "dayFirst",
+            "\"when\",\"kg\"\n\"13/10/2018 14:05\",\"52,731\"\n\"14/10/2018 14:05\",\"52,74\"\n\"15/10/2018 14:05\",\"53\"\n"},
         Form{"tabs", "time\tweight_g\n2018-10-13 14:05\t52731\n2018-10-14 14:05\t52740\n2018-10-15 14:05\t53000\n"},
         Form{"gramsUnsaid", "2018-10-13 14:05;52731\n2018-10-14 14:05;52740\n2018-10-15 14:05;53000\n"},
-        Form{"gramsInThousands", "time;weight g\n2018-10-13 14:05;52,731\n2018-10-14 14:05;52,740\n2018-10-15 14:05;53,000\n"},
-        Form{"unitInCells", "at,value\n2018-10-13 14:05,52.731 kg\n2018-10-14 14:05,52.74 kg\n2018-10-15 14:05,53 kg\n"},
+        Form{"gramsInThousands",
+             "time;weight g\n2018-10-13 14:05;52,731\n2018-10-14 14:05;52,740\n2018-10-15 14:05;53,000\n"},
+        Form{"unitInCells",
+             "at,value\n2018-10-13 14:05,52.731 kg\n2018-10-14 14:05,52.74 kg\n2018-10-15 14:05,53 kg\n"},
         Form{"otherColumns", "id,time,temperature,humidity,weight,battery\n1,2018-10-13 14:05,12.1,81,52.731,3.7\n"
                              "2,2018-10-14 14:05,13.1,82,52.74,3.7\n3,2018-10-15 14:05,9.8,83,53,3.6\n"},
-        Form{"preamble", "\xEF\xBB\xBFScale 7 of the orchard\n# made by hand\n\ntime,weight\n2018-10-13 14:05,52.731\n\n2018-10-14 14:05,52.74\n"
-                         "2018-10-15 14:05,53\n"},
+        Form{
+            "preamble",
+            "\xEF\xBB\xBFScale 7 of the orchard\n# made by hand\n\ntime,weight\n2018-10-13 14:05,52.731\n\n2018-10-14 14:05,52.74\n"
+            "2018-10-15 14:05,53\n"},
         Form{"bars", "2018-10-13 14:05|52.731\n2018-10-14 14:05|52.74\n2018-10-15 14:05|53\n"},
         Form{"carriageReturns", "time,weight\r2018-10-13 14:05,52.731\r2018-10-14 14:05,52.74\r2018-10-15 14:05,53\r"},
         Form{"named", "13-Oct-2018 14:05:00,52.731\n14-Oct-2018 14:05:00,52.74\n15-Oct-2018 14:05:00,53\n"},
         Form{"twoDigits", "time;kg\n13.10.18 14:05;52,731\n14.10.18 14:05;52,74\n15.10.18 14:05;53\n"},
-        Form{"utc", "time,weight\n2018-10-13T16:05:00+02:00,52.731\n2018-10-14T14:05:00Z,52.74\n2018-10-15T10:35:00-0330,53\n"},
+        Form{
+            "utc",
+            "time,weight\n2018-10-13T16:05:00+02:00,52.731\n2018-10-14T14:05:00Z,52.74\n2018-10-15T10:35:00-0330,53\n"},
         Form{"unix", "time,weight\n1539439500,52.731\n1539525900,52.74\n1539612300,53\n"},
         Form{"unixThousandths", "1539439500000,52.731\n1539525900000,52.74\n1539612300000,53\n"}),
     [](const auto& instance) { return std::string(instance.param.name); });
@@ -81,21 +92,24 @@ TEST(ScaleLogs, PoundsComeFromHeaderOrOption) {
     EXPECT_EQ(header.columns.unit, MassUnit::Pound);
     EXPECT_EQ(header.columns.unitTold, ToldBy::Header);
     EXPECT_NEAR(header.rows[0].kg, 45.359237, 1e-9) << "the pound of 1959, exact";
-    const ScaleLog option = must("time,weight\n2018-10-13 14:05,100\n2018-10-14 14:05,101\n", {.unit = MassUnit::Pound});
+    const ScaleLog option =
+        must("time,weight\n2018-10-13 14:05,100\n2018-10-14 14:05,101\n", {.unit = MassUnit::Pound});
     EXPECT_EQ(option.columns.unitTold, ToldBy::Option);
     EXPECT_NEAR(option.rows[0].kg, 45.359237, 1e-9);
     EXPECT_EQ(must("time,weight\n2018-10-13 14:05,100\n2018-10-14 14:05,101\n").columns.unitTold, ToldBy::Size);
 }
 
 TEST(ScaleLogs, AUnitThatCannotBeToldIsAsked) {
-    EXPECT_THAT(problemOf("time,weight\n2018-10-13 14:05,800\n2018-10-14 14:05,801\n"), HasSubstr("--unit kg, g or lb"));
+    EXPECT_THAT(problemOf("time,weight\n2018-10-13 14:05,800\n2018-10-14 14:05,801\n"),
+                HasSubstr("--unit kg, g or lb"));
 }
 
 // 200 to 2000 may be pounds of a heavy hive, tenths of a kilogram or grams of a light one.
 TEST(ScaleLogs, AUnitIsToldBySizeOutsideTwoHundredToTwoThousandOnly) {
     const auto log = [](const char* weight) { return "time,weight\n2018-10-13 14:05," + std::string(weight) + "\n"; };
     EXPECT_EQ(must(log("199.9")).columns.unit, MassUnit::Kilogram);
-    for (const char* either : {"200", "210", "249.9", "1000", "1999"}) EXPECT_THAT(problemOf(log(either)), HasSubstr("--unit kg, g or lb")) << either;
+    for (const char* either : {"200", "210", "249.9", "1000", "1999"})
+        EXPECT_THAT(problemOf(log(either)), HasSubstr("--unit kg, g or lb")) << either;
     EXPECT_EQ(must(log("2000")).columns.unit, MassUnit::Gram);
 }
 
@@ -106,7 +120,8 @@ TEST(ScaleLogs, OptionsOverrideWhatIsFound) {
     EXPECT_DOUBLE_EQ(must(text, {.weight = "B"}).rows[0].kg, 50);
     EXPECT_DOUBLE_EQ(must(text, {.weight = "2"}).rows[0].kg, 10);
     EXPECT_THAT(problemOf(text, {.weight = "c"}), HasSubstr("there is no column \"c\""));
-    const std::string times = "made,seen,weight\n2018-10-13 14:05,2018-10-14 14:05,50\n2018-10-15 14:05,2018-10-16 14:05,51\n";
+    const std::string times =
+        "made,seen,weight\n2018-10-13 14:05,2018-10-14 14:05,50\n2018-10-15 14:05,2018-10-16 14:05,51\n";
     EXPECT_THAT(problemOf(times), HasSubstr("--time with one of them"));
     EXPECT_EQ(must(times, {.time = "seen"}).rows[0].seconds, secondsOf(2018, 10, 14, 50700));
 }
@@ -120,11 +135,13 @@ TEST(ScaleLogs, DateOrderIsToldFromTheWholeFileAndAskedWhereItCannotBe) {
     EXPECT_EQ(must(text, {.dateOrder = DateOrder::DayMonthYear}).rows[1].seconds, secondsOf(2018, 10, 2, 7200));
     EXPECT_EQ(must(text, {.dateOrder = DateOrder::MonthDayYear}).rows[1].seconds, secondsOf(2018, 2, 10, 7200));
     for (int row = 0; row < 3000; ++row) text += "12/10/2018 03:00,48.8\n";
-    EXPECT_EQ(must(text + "13/10/2018 02:00,48.7\n").columns.dateOrder, DateOrder::DayMonthYear) << "a row far below the first lines decides";
+    EXPECT_EQ(must(text + "13/10/2018 02:00,48.7\n").columns.dateOrder, DateOrder::DayMonthYear)
+        << "a row far below the first lines decides";
     EXPECT_EQ(must(text + "10/13/2018 02:00,48.7\n").columns.dateOrder, DateOrder::MonthDayYear);
     const std::string mixed = problemOf(text + "10/13/2018 02:00,48.7\n13/10/2018 02:00,48.7\n");
     EXPECT_THAT(mixed, HasSubstr("two orders: the day first in line 3015, the month first in line 3014"));
-    EXPECT_EQ(must("time;kg\n01.10.2018 02:00;50,1\n02.10.2018 02:00;50,0\n").columns.dateOrder, DateOrder::DayMonthYear)
+    EXPECT_EQ(must("time;kg\n01.10.2018 02:00;50,1\n02.10.2018 02:00;50,0\n").columns.dateOrder,
+              DateOrder::DayMonthYear)
         << "points between the parts";
 }
 
@@ -135,18 +152,21 @@ TEST(ScaleLogs, TwoDigitYearsStandAtTheEndThatVariesLess) {
 }
 
 TEST(ScaleLogs, RowsThatCannotBeReadAreLeftOutWithLineAndReason) {
-    const ScaleLog log = must("time,weight_kg\n2018-10-13 14:05,52.7\nyesterday,52.7\n2018-10-14 14:05,\n2018-10-14 14:10,NaN\n2018-10-14 14:15,inf\n"
-                              "2018-10-14 14:20,abc\n2018-02-30 14:05,52.7\n2018-10-15 14:05,99999\n,52.7\n2018-10-15 14:10\n"
-                              "2018-10-15T14:15:00Z,52.7\n\"2018-10-15 14:20,52.7\n2018-10-15 14:25,1e308\n2018-10-15 14:30,-9999\n2018-10-16 14:05,52.6\n");
+    const ScaleLog log = must(
+        "time,weight_kg\n2018-10-13 14:05,52.7\nyesterday,52.7\n2018-10-14 14:05,\n2018-10-14 14:10,NaN\n2018-10-14 14:15,inf\n"
+        "2018-10-14 14:20,abc\n2018-02-30 14:05,52.7\n2018-10-15 14:05,99999\n,52.7\n2018-10-15 14:10\n"
+        "2018-10-15T14:15:00Z,52.7\n\"2018-10-15 14:20,52.7\n2018-10-15 14:25,1e308\n2018-10-15 14:30,-9999\n2018-10-16 14:05,52.6\n");
     ASSERT_EQ(log.rows.size(), 2u);
     std::vector<std::pair<int, RowFault>> faults;
     for (const ScaleLogFault& fault : log.faults) faults.emplace_back(fault.line, fault.why);
-    EXPECT_THAT(faults, ::testing::ElementsAre(
-                            std::pair(3, RowFault::BadTime), std::pair(4, RowFault::NoWeight), std::pair(5, RowFault::NoWeight),
-                            std::pair(6, RowFault::BadWeight), std::pair(7, RowFault::BadWeight), std::pair(8, RowFault::NoSuchDay),
-                            std::pair(9, RowFault::WeightOutside), std::pair(10, RowFault::NoTime), std::pair(11, RowFault::NoWeight),
-                            std::pair(12, RowFault::OtherTimeForm), std::pair(13, RowFault::Quotes), std::pair(14, RowFault::WeightOutside),
-                            std::pair(15, RowFault::WeightOutside)));
+    EXPECT_THAT(faults,
+                ::testing::ElementsAre(std::pair(3, RowFault::BadTime), std::pair(4, RowFault::NoWeight),
+                                       std::pair(5, RowFault::NoWeight), std::pair(6, RowFault::BadWeight),
+                                       std::pair(7, RowFault::BadWeight), std::pair(8, RowFault::NoSuchDay),
+                                       std::pair(9, RowFault::WeightOutside), std::pair(10, RowFault::NoTime),
+                                       std::pair(11, RowFault::NoWeight), std::pair(12, RowFault::OtherTimeForm),
+                                       std::pair(13, RowFault::Quotes), std::pair(14, RowFault::WeightOutside),
+                                       std::pair(15, RowFault::WeightOutside)));
 }
 
 TEST(ScaleLogs, DatesAloneAreNoon) {
@@ -174,7 +194,8 @@ TEST(ScaleLogs, WithNothingToReadSayWhy) {
 }
 
 TEST(ScaleLogs, ALineOfAMegabyteIsPassedOver) {
-    const std::string text = "time,weight\n2018-10-13 14:05,52.7\n" + std::string(1 << 20, '7') + "\n2018-10-14 14:05,52.6\n";
+    const std::string text =
+        "time,weight\n2018-10-13 14:05,52.7\n" + std::string(1 << 20, '7') + "\n2018-10-14 14:05,52.6\n";
     const ScaleLog log = must(text);
     EXPECT_EQ(log.rows.size(), 2u);
     ASSERT_EQ(log.faults.size(), 1u);
@@ -184,8 +205,9 @@ TEST(ScaleLogs, ALineOfAMegabyteIsPassedOver) {
 // Pieces of logs in any order: read or refused, never broken, and what is read lies within the limits.
 RC_GTEST_PROP(ScaleLogs, OfAnyTextAreReadOrRefused, ()) {
     const auto pieces = *rc::gen::container<std::vector<std::string>>(rc::gen::element<std::string>(
-        "2018-10-13 14:05", "13.10.2018 14:05", "10/13/18", "14:05", "1539439500", "T", "Z", "+02:00", ",", ";", "\t", "|", "\n", "\r\n", "\"", "52.7",
-        "52,7", "-1", "kg", "time", "weight", "NaN", "1e999", "99999999999999999999", "#", " ", "\xff", "0000-00-00 99:99", "2018-02-30 01:00"));
+        "2018-10-13 14:05", "13.10.2018 14:05", "10/13/18", "14:05", "1539439500", "T", "Z", "+02:00", ",", ";", "\t",
+        "|", "\n", "\r\n", "\"", "52.7", "52,7", "-1", "kg", "time", "weight", "NaN", "1e999", "99999999999999999999",
+        "#", " ", "\xff", "0000-00-00 99:99", "2018-02-30 01:00"));
     std::string text;
     for (const std::string& piece : pieces) text += piece;
     const auto log = read(text);

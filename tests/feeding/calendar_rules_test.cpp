@@ -155,10 +155,8 @@ TEST(LastSyrupDates, AreNotShiftedAsAWhole) {
 
 TEST(LastSyrupDates, EveryPublishedRuleIsComparedOrSaysNoDate) {
     std::set<std::string> known;
-    for (const PublishedDate& published : publishedDates)
-        known.insert(published.rule);
-    for (const auto& [rule, why] : withoutEndDate)
-        known.insert(rule);
+    for (const PublishedDate& published : publishedDates) known.insert(published.rule);
+    for (const auto& [rule, why] : withoutEndDate) known.insert(rule);
     std::set<std::string> shipped;
     for (const PublishedRule& rule : reference().rules)
         if (rule.topic == "last syrup date") shipped.insert(rule.id);
@@ -174,8 +172,7 @@ TEST(LastSyrupDates, LieBeforeTheTemperaturesPublishedInsteadOfDates) {
     EXPECT_GT(toronto.normal(last).value() + halfRange, 13);
     const auto dallas = climate::siteAtStation(*reference().station("us-tx-dallas"), std::nullopt).value().curve;
     const auto lastInTexas = seasonAt("us-tx-dallas").syrupDeadline.value().day;
-    for (int days = 0; days <= 21; ++days)
-        EXPECT_GT(dallas.normal(lastInTexas + days).value() + halfRange, 10) << days;
+    for (int days = 0; days <= 21; ++days) EXPECT_GT(dallas.normal(lastInTexas + days).value() + halfRange, 10) << days;
 }
 
 } // namespace

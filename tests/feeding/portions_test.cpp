@@ -25,7 +25,8 @@ TEST(Portions, AVisitIsCutInWholeStepsWithinItsLimits) {
 }
 
 TEST(Portions, ANucleusGetsAPoundOrHalfAKilogramAtLeast) {
-    const auto metric = fondantVisits(rules(), true, kilograms(0.5)), pounds = fondantVisits(rules(), true, poundSteps.fondant);
+    const auto metric = fondantVisits(rules(), true, kilograms(0.5)),
+               pounds = fondantVisits(rules(), true, poundSteps.fondant);
     EXPECT_NEAR(kg(fondantFor(kilograms(0.1), metric)), 0.5, 1e-9);
     EXPECT_NEAR(kg(fondantFor(kilograms(9), metric)), 1, 1e-9);
     EXPECT_NEAR(kg(fondantFor(kilograms(0.1), pounds)), pound, 1e-9);

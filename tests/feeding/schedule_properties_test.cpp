@@ -71,8 +71,7 @@ SeasonDay endOfSyrup(const FeedingQuestion& question) {
 RC_GTEST_PROP(AnyFeedingPlan, NothingLiquidIsGivenAfterTheLastDayOrLeftUntaken, ()) {
     const AnyCase any = anyCase();
     const FeedingPlan plan = planFeeding(any.question);
-    for (const Visit& visit : visitsOf(plan, VisitKind::Syrup))
-        RC_ASSERT(visit.day <= endOfSyrup(any.question));
+    for (const Visit& visit : visitsOf(plan, VisitKind::Syrup)) RC_ASSERT(visit.day <= endOfSyrup(any.question));
     RC_ASSERT(leftInTheFeeder(any.question, plan, endOfSyrup(any.question)) < 1e-6);
 }
 
@@ -154,10 +153,8 @@ RC_GTEST_PROP(AnyFeedingPlan, AllThatIsWantedIsPlanned, ()) {
 RC_GTEST_PROP(AnyFeedingPlan, WhateverBecomesFondantHasAReason, ()) {
     const AnyCase any = anyCase();
     const FeedingPlan plan = planFeeding(any.question);
-    if (plan.fondant > Mass(0))
-        RC_ASSERT(plan.limits.roomFull || plan.limits.tooSlow || plan.limits.deadlinePassed);
-    else
-        RC_ASSERT(!plan.limits.roomFull && !plan.limits.tooSlow);
+    if (plan.fondant > Mass(0)) RC_ASSERT(plan.limits.roomFull || plan.limits.tooSlow || plan.limits.deadlinePassed);
+    else RC_ASSERT(!plan.limits.roomFull && !plan.limits.tooSlow);
 }
 
 RC_GTEST_PROP(AnyFeedingPlan, MoreWantedIsNeverLessSugar, ()) {

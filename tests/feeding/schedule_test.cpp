@@ -15,8 +15,7 @@ const climate::ClimateCurve warm = everyDay(16);
 
 std::vector<int> daysOf(const std::vector<Visit>& visits) {
     std::vector<int> days;
-    for (const Visit& visit : visits)
-        days.push_back(visit.day.w);
+    for (const Visit& visit : visits) days.push_back(visit.day.w);
     return days;
 }
 

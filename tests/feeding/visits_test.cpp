@@ -4,8 +4,8 @@
 #include "climate/site.h"
 #include "support/shipped.h"
 
-#include <gtest/gtest.h>
 #include <cmath>
+#include <gtest/gtest.h>
 #include <set>
 
 namespace winterlarder::feeding::visits_test {
@@ -89,7 +89,8 @@ TEST(PlanSyrup, NothingAfterTheLastDay) {
 
 TEST(SmallPortions, AtMostALitreEachWhileTheyAreTaken) {
     const SeasonDay refused = asked(0).season.syrupRefused->day;
-    const auto plan = planSmallPortions(asked(last.w + 1), kilograms(20), kilograms(1), refused, litres(1), litres(0.2));
+    const auto plan =
+        planSmallPortions(asked(last.w + 1), kilograms(20), kilograms(1), refused, litres(1), litres(0.2));
     ASSERT_FALSE(plan.visits.empty());
     for (const auto& visit : plan.visits) {
         EXPECT_LE(visit.syrup.value(), 1 + 1e-9);

@@ -46,7 +46,9 @@ int inked(const QImage& image, const QRect& within) {
 }
 
 QRect pixelsOf(const QRectF& units) {
-    return QRectF((units.left() + around) * scale, (units.top() + around) * scale, units.width() * scale, units.height() * scale).toAlignedRect();
+    return QRectF((units.left() + around) * scale, (units.top() + around) * scale, units.width() * scale,
+                  units.height() * scale)
+        .toAlignedRect();
 }
 
 QByteArray withoutWords(QByteArray svg) {
@@ -63,7 +65,9 @@ struct Shown {
 class EveryDrawing : public testing::TestWithParam<Shown> {
 protected:
     static QFont font() { return QFont(QStringLiteral("DejaVu Sans")); }
-    DrawnGuide drawn(text::GuideDrawing which) const { return drawGuide(which, keeperOf(GetParam().format, GetParam().system), *GetParam().colours, font()); }
+    DrawnGuide drawn(text::GuideDrawing which) const {
+        return drawGuide(which, keeperOf(GetParam().format, GetParam().system), *GetParam().colours, font());
+    }
 };
 
 } // namespace
@@ -86,16 +90,20 @@ TEST_P(EveryDrawing, WordsStandOnTheGroundAndApart) {
         for (std::size_t at = 0; at < drawing.labels.size(); ++at) {
             const QRectF label = drawing.labels[at].adjusted(1, 2, -1, -2);
             EXPECT_TRUE(QRectF(QPointF(), drawing.size).contains(label)) << static_cast<int>(which) << ", label " << at;
-            EXPECT_LE(inked(shapes, pixelsOf(label)), 0) << static_cast<int>(which) << ", label " << at << " stands on something drawn";
+            EXPECT_LE(inked(shapes, pixelsOf(label)), 0)
+                << static_cast<int>(which) << ", label " << at << " stands on something drawn";
             for (std::size_t other = 0; other < at; ++other)
-                EXPECT_FALSE(label.intersects(drawing.labels[other].adjusted(1, 2, -1, -2))) << static_cast<int>(which) << ", labels " << at << " and " << other;
+                EXPECT_FALSE(label.intersects(drawing.labels[other].adjusted(1, 2, -1, -2)))
+                    << static_cast<int>(which) << ", labels " << at << " and " << other;
         }
     }
 }
 
 INSTANTIATE_TEST_SUITE_P(Guide, EveryDrawing,
-                         testing::Values(Shown{"langstroth-deep", &lightColours(), UnitSystem::Metric}, Shown{"langstroth-deep", &darkColours(), UnitSystem::UnitedStates},
-                                         Shown{"topbar-sloping-440", &lightColours(), UnitSystem::Metric}, Shown{"warszawski", &lightColours(), UnitSystem::Imperial},
+                         testing::Values(Shown{"langstroth-deep", &lightColours(), UnitSystem::Metric},
+                                         Shown{"langstroth-deep", &darkColours(), UnitSystem::UnitedStates},
+                                         Shown{"topbar-sloping-440", &lightColours(), UnitSystem::Metric},
+                                         Shown{"warszawski", &lightColours(), UnitSystem::Imperial},
                                          Shown{"national-shallow", &darkColours(), UnitSystem::Metric}));
 
 TEST(GuideDrawings, WordsAreReadableOnTheCard) {
@@ -104,18 +112,22 @@ TEST(GuideDrawings, WordsAreReadableOnTheCard) {
             const QString svg = QString::fromUtf8(drawGuide(which, keeperOf("langstroth-deep"), *colours, QFont()).svg);
             auto found = QRegularExpression(QStringLiteral("<text[^>]* fill='(#[0-9a-f]{6})'")).globalMatch(svg);
             EXPECT_TRUE(found.hasNext());
-            while (found.hasNext()) EXPECT_GE(contrast(QColor(found.next().captured(1)), colours->card), 4.5) << static_cast<int>(which);
+            while (found.hasNext())
+                EXPECT_GE(contrast(QColor(found.next().captured(1)), colours->card), 4.5) << static_cast<int>(which);
         }
 }
 
 TEST(GuideDrawings, HalfAndThreeQuartersLookDifferent) {
-    const auto quarterAt = [](text::GuideDrawing which) { return painted(drawGuide(which, keeperOf("langstroth-deep"), lightColours(), QFont()).svg, {guideWidth, 135}); };
+    const auto quarterAt = [](text::GuideDrawing which) {
+        return painted(drawGuide(which, keeperOf("langstroth-deep"), lightColours(), QFont()).svg, {guideWidth, 135});
+    };
     const QImage combs = quarterAt(text::GuideDrawing::PartFull);
     const auto capped = [&](double x) {
         int count = 0;
         const QRect comb = pixelsOf({x, 14, 134, 82});
         for (int y = comb.top(); y < comb.bottom(); ++y)
-            for (int px = comb.left(); px < comb.right(); ++px) count += combs.pixelColor(px, y) == lightColours().capped;
+            for (int px = comb.left(); px < comb.right(); ++px)
+                count += combs.pixelColor(px, y) == lightColours().capped;
         return count;
     };
     const double quarter = capped(34), half = capped(218), most = capped(402);
@@ -129,13 +141,17 @@ TEST(GuideDrawings, DISABLED_WriteThem) {
     ASSERT_TRUE(folder.mkpath(QStringLiteral(".")));
     for (const auto* colours : {&lightColours(), &darkColours()})
         for (const auto which : text::allGuideDrawings) {
-            const auto drawing = drawGuide(which, keeperOf("langstroth-deep"), *colours, QFont(QStringLiteral("DejaVu Sans")));
+            const auto drawing =
+                drawGuide(which, keeperOf("langstroth-deep"), *colours, QFont(QStringLiteral("DejaVu Sans")));
             QImage image((drawing.size * scale).toSize(), QImage::Format_RGB32);
             image.fill(colours->card);
             QPainter painter(&image);
             QSvgRenderer(drawing.svg).render(&painter);
             painter.end();
-            EXPECT_TRUE(image.save(folder.filePath(QStringLiteral("%1-%2.png").arg(static_cast<int>(which), 2, 10, QLatin1Char('0')).arg(colours->dark ? QStringLiteral("dark") : QStringLiteral("light")))));
+            EXPECT_TRUE(image.save(
+                folder.filePath(QStringLiteral("%1-%2.png")
+                                    .arg(static_cast<int>(which), 2, 10, QLatin1Char('0'))
+                                    .arg(colours->dark ? QStringLiteral("dark") : QStringLiteral("light")))));
         }
 }
 

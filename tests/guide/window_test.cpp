@@ -45,8 +45,7 @@ protected:
         guide->close();
         return guide->page();
     }
-    template <class Part>
-    Part* part() { return window.colonyView()->findChild<Part*>(); }
+    template <class Part> Part* part() { return window.colonyView()->findChild<Part*>(); }
 };
 
 TEST_F(GuideInTheWindow, F1OpensThePageOfTheFieldAtHand) {
@@ -65,7 +64,10 @@ TEST_F(GuideInTheWindow, F1OpensThePageOfTheFieldAtHand) {
 
 TEST_F(GuideInTheWindow, EveryPageOnWhichSomethingIsJudgedLeadsToItsPage) {
     auto* pages = window.colonyView()->pages();
-    const std::vector<std::vector<GuidePage>> wanted{{GuidePage::FullComb, GuidePage::Bees, GuidePage::Weight}, {GuidePage::Cells}, {GuidePage::Feeding}, {GuidePage::Weight, GuidePage::Winter}};
+    const std::vector<std::vector<GuidePage>> wanted{{GuidePage::FullComb, GuidePage::Bees, GuidePage::Weight},
+                                                     {GuidePage::Cells},
+                                                     {GuidePage::Feeding},
+                                                     {GuidePage::Weight, GuidePage::Winter}};
     for (std::size_t page = 0; page < wanted.size(); ++page) {
         pages->setCurrentIndex(static_cast<int>(page));
         QTest::qWait(1);
@@ -79,13 +81,18 @@ TEST_F(GuideInTheWindow, EveryPageOnWhichSomethingIsJudgedLeadsToItsPage) {
             guide->close();
             led.push_back(link->page());
         }
-        for (const auto each : wanted[page]) EXPECT_NE(std::find(led.begin(), led.end(), each), led.end()) << text::guideId(each) << " from " << pages->tabText(static_cast<int>(page)).toStdString();
+        for (const auto each : wanted[page])
+            EXPECT_NE(std::find(led.begin(), led.end(), each), led.end())
+                << text::guideId(each) << " from " << pages->tabText(static_cast<int>(page)).toStdString();
     }
 }
 
 TEST_F(GuideInTheWindow, EveryFieldOfEveryFormThatIsJudgedHasAPage) {
-    const std::map<std::string, GuidePage> judged{{"look", GuidePage::Bees},      {"weighing", GuidePage::Weight}, {"feed", GuidePage::Feeding},  {"harvest", GuidePage::Cells},    {"treatment", GuidePage::Winter},
-                                                  {"outcome", GuidePage::Winter}, {"sighting", GuidePage::Winter}, {"hive", GuidePage::FullComb}, {"colony", GuidePage::FullComb}, {"new colony", GuidePage::FullComb}};
+    const std::map<std::string, GuidePage> judged{
+        {"look", GuidePage::Bees},          {"weighing", GuidePage::Weight},  {"feed", GuidePage::Feeding},
+        {"harvest", GuidePage::Cells},      {"treatment", GuidePage::Winter}, {"outcome", GuidePage::Winter},
+        {"sighting", GuidePage::Winter},    {"hive", GuidePage::FullComb},    {"colony", GuidePage::FullComb},
+        {"new colony", GuidePage::FullComb}};
     std::size_t seen = 0;
     for (const auto& [what, ask] : invented::everyForm(window, entry().id)) {
         auto* form = ask();
@@ -93,7 +100,8 @@ TEST_F(GuideInTheWindow, EveryFieldOfEveryFormThatIsJudgedHasAPage) {
         const auto page = judged.find(what);
         const auto expected = page == judged.end() ? GuidePage::When : page->second;
         for (auto* field : form->findChildren<QWidget*>())
-            if (field->focusPolicy() & Qt::TabFocus) EXPECT_EQ(guidePageOf(field), expected) << field->accessibleName().toStdString() << " of " << what;
+            if (field->focusPolicy() & Qt::TabFocus)
+                EXPECT_EQ(guidePageOf(field), expected) << field->accessibleName().toStdString() << " of " << what;
         EXPECT_EQ(form->findChildren<GuideLink*>().size(), page == judged.end() ? 0 : 1) << what;
         EXPECT_EQ(pageByF1(form), expected) << what;
         seen += page != judged.end();
@@ -107,7 +115,8 @@ TEST_F(GuideInTheWindow, AllItsPagesAreInReachByKeys) {
     auto* guide = openGuide(&window, window.yard(), GuidePage::When);
     for (const auto page : text::allGuidePages) {
         EXPECT_EQ(guide->page(), page);
-        EXPECT_TRUE(guide->browser()->toPlainText().startsWith(text::guideTitle(page))) << guide->browser()->toPlainText().left(60).toStdString();
+        EXPECT_TRUE(guide->browser()->toPlainText().startsWith(text::guideTitle(page)))
+            << guide->browser()->toPlainText().left(60).toStdString();
         QTest::keyClick(guide->pages(), Qt::Key_Down);
     }
     QTest::keyClick(guide, Qt::Key_Escape);
@@ -120,12 +129,14 @@ TEST_F(GuideInTheWindow, LinksAndDrawingsAreFound) {
     int drawings = 0;
     for (const auto page : text::allGuidePages) {
         guide->show(page);
-        auto found = QRegularExpression(QStringLiteral("(?:src|href)=\"([^\"]+)\"")).globalMatch(guide->browser()->toHtml());
+        auto found =
+            QRegularExpression(QStringLiteral("(?:src|href)=\"([^\"]+)\"")).globalMatch(guide->browser()->toHtml());
         while (found.hasNext()) {
             const QString name = found.next().captured(1);
             if (name == QLatin1String(allHivesLink)) continue;
             ASSERT_TRUE(drawingCalled(name)) << name.toStdString();
-            const auto image = guide->browser()->document()->resource(QTextDocument::ImageResource, QUrl(name)).value<QImage>();
+            const auto image =
+                guide->browser()->document()->resource(QTextDocument::ImageResource, QUrl(name)).value<QImage>();
             EXPECT_GT(image.width(), 200) << name.toStdString();
             ++drawings;
         }
@@ -135,7 +146,9 @@ TEST_F(GuideInTheWindow, LinksAndDrawingsAreFound) {
 
 TEST_F(GuideInTheWindow, SpeaksOfTheHivesOfTheYardAndOfAllWhereAsked) {
     auto* guide = openGuide(&window, window.yard(), GuidePage::FullComb);
-    const auto shows = [&](const char* words) { return guide->browser()->toPlainText().contains(QString::fromUtf8(words)); };
+    const auto shows = [&](const char* words) {
+        return guide->browser()->toPlainText().contains(QString::fromUtf8(words));
+    };
     EXPECT_TRUE(shows("Langstroth deep"));
     EXPECT_FALSE(shows("Zander"));
     emit guide->browser()->anchorClicked(QUrl(QLatin1String(allHivesLink)));
@@ -161,7 +174,8 @@ TEST_F(GuideInTheWindow, NothingIsCutOffWhateverTheSizeOfLetters) {
                 EXPECT_LE(guide->browser()->document()->size().width(), guide->browser()->viewport()->width() + 1);
                 const auto* list = guide->pages();
                 for (int row = 0; row < list->count(); ++row)
-                    EXPECT_LE(list->fontMetrics().horizontalAdvance(list->item(row)->text()), list->viewport()->width()) << list->item(row)->text().toStdString() << " at " << larger;
+                    EXPECT_LE(list->fontMetrics().horizontalAdvance(list->item(row)->text()), list->viewport()->width())
+                        << list->item(row)->text().toStdString() << " at " << larger;
             }
         }
         delete guide;
@@ -170,7 +184,12 @@ TEST_F(GuideInTheWindow, NothingIsCutOffWhateverTheSizeOfLetters) {
 
 TEST_F(GuideInTheWindow, FollowsTheColours) {
     auto* guide = openGuide(&window, window.yard(), GuidePage::Cells);
-    const auto ground = [&] { return guide->browser()->document()->resource(QTextDocument::ImageResource, QUrl(drawingName(text::GuideDrawing::CellKinds))).value<QImage>(); };
+    const auto ground = [&] {
+        return guide->browser()
+            ->document()
+            ->resource(QTextDocument::ImageResource, QUrl(drawingName(text::GuideDrawing::CellKinds)))
+            .value<QImage>();
+    };
     window.wishColours(ColourWish::Light);
     QTest::qWait(2);
     const QImage light = ground();

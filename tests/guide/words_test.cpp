@@ -34,7 +34,8 @@ QString readOf(const GuideText& page) {
     QString all;
     for (const auto& part : page.parts) {
         if (const auto* paragraph = std::get_if<GuideParagraph>(&part)) all += paragraph->words + QLatin1Char('\n');
-        if (const auto* point = std::get_if<GuidePoint>(&part)) all += point->name + QLatin1Char(' ') + point->words + QLatin1Char('\n');
+        if (const auto* point = std::get_if<GuidePoint>(&part))
+            all += point->name + QLatin1Char(' ') + point->words + QLatin1Char('\n');
     }
     return all;
 }
@@ -45,7 +46,9 @@ GuideTable tableOf(const GuideText& page) {
     throw std::runtime_error("no table");
 }
 
-qsizetype wordsIn(const QString& text) { return text.split(QRegularExpression(QStringLiteral("\\s+")), Qt::SkipEmptyParts).size(); }
+qsizetype wordsIn(const QString& text) {
+    return text.split(QRegularExpression(QStringLiteral("\\s+")), Qt::SkipEmptyParts).size();
+}
 
 } // namespace
 
@@ -73,8 +76,11 @@ TEST(Guide, EveryPlaceholderIsFilledInAllUnits) {
     for (const UnitSystem system : {UnitSystem::Metric, UnitSystem::UnitedStates, UnitSystem::Imperial})
         for (const GuidePage id : allGuidePages) {
             const auto page = guideText(id, keeperOf("national-deep", system));
-            EXPECT_FALSE(readOf(page).contains(QRegularExpression(QStringLiteral("%[1-9]")))) << readOf(page).toStdString();
-            if (system == UnitSystem::UnitedStates) EXPECT_FALSE(readOf(page).contains(QRegularExpression(QStringLiteral("[0-9] (kg|mm|\u00b0C|L)\\b")))) << readOf(page).toStdString();
+            EXPECT_FALSE(readOf(page).contains(QRegularExpression(QStringLiteral("%[1-9]"))))
+                << readOf(page).toStdString();
+            if (system == UnitSystem::UnitedStates)
+                EXPECT_FALSE(readOf(page).contains(QRegularExpression(QStringLiteral("[0-9] (kg|mm|\u00b0C|L)\\b"))))
+                    << readOf(page).toStdString();
         }
 }
 
@@ -103,10 +109,13 @@ TEST(Guide, NumbersOfRulesStandInTheirRows) {
     int seen = 0;
     for (const GuidePage id : allGuidePages)
         for (const auto& ruled : guideText(id, {reference(), {}}).rules) {
-            const auto rule = std::find_if(reference().rules.begin(), reference().rules.end(), [&](const PublishedRule& each) { return each.id == ruled.rule; });
+            const auto rule = std::find_if(reference().rules.begin(), reference().rules.end(),
+                                           [&](const PublishedRule& each) { return each.id == ruled.rule; });
             ASSERT_NE(rule, reference().rules.end()) << ruled.rule;
-            const QRegularExpression whole(QStringLiteral("(?<![0-9.])%1(?![0-9])").arg(QRegularExpression::escape(ruled.number)));
-            EXPECT_TRUE(whole.match(QString::fromStdString(rule->value)).hasMatch()) << ruled.rule << " says " << rule->value << ", not " << ruled.number.toStdString();
+            const QRegularExpression whole(
+                QStringLiteral("(?<![0-9.])%1(?![0-9])").arg(QRegularExpression::escape(ruled.number)));
+            EXPECT_TRUE(whole.match(QString::fromStdString(rule->value)).hasMatch())
+                << ruled.rule << " says " << rule->value << ", not " << ruled.number.toStdString();
             ++seen;
         }
     EXPECT_GT(seen, 10);
@@ -121,7 +130,8 @@ TEST(Guide, WhatACombHoldsIsTheCoresForEveryHive) {
         EXPECT_EQ(table.rows[at][0].toStdString(), reference().formats[at].name);
         EXPECT_EQ(table.rows[at][1].toStdString(), fmt::format("{:.1f} kg", full.value()));
         EXPECT_EQ(table.rows[at][2].toStdString(), fmt::format("{:.1f} kg", full.value() / 2));
-        EXPECT_EQ(table.rows[at][3].toStdString(), fmt::format("{:.2f} kg", full.value() / 16)) << "one field of eight, one face of two";
+        EXPECT_EQ(table.rows[at][3].toStdString(), fmt::format("{:.2f} kg", full.value() / 16))
+            << "one field of eight, one face of two";
     }
 }
 
@@ -155,7 +165,8 @@ TEST(Guide, BothSidesMakeTheWeightTheCoreReads) {
     EXPECT_TRUE(words.contains(QStringLiteral("23.5 kg and 26.5 kg make 51.0 kg"))) << words.toStdString();
     EXPECT_NEAR((23.5 + 26.5) / stores::twoSidesRead, 51.0, 0.05);
     stores::HiveLoad load{stores::Tare{kilograms(10)}, {0}, Mass(0), {0}, Mass(0), Mass(0)};
-    const auto read = stores::evidenceOfWeighing(stores::WeighingKind::TwoSidedLift, kilograms(50), load, false, reference().constants, *Date::of(2026, 9, 1));
+    const auto read = stores::evidenceOfWeighing(stores::WeighingKind::TwoSidedLift, kilograms(50), load, false,
+                                                 reference().constants, *Date::of(2026, 9, 1));
     EXPECT_NEAR(read.typical.value() + 10, 51.0, 0.05);
 }
 
@@ -169,14 +180,19 @@ TEST(Guide, RecipesAreThoseOfTheCore) {
         EXPECT_EQ(row[3].toStdString(), fmt::format("{:.1f} L", mixed.volume.value()));
         EXPECT_EQ(row[4].toStdString(), fmt::format("{:.1f} kg", mixed.stores.value()));
     }
-    EXPECT_EQ(tableOf(guideText(GuidePage::Feeding, {reference(), styleIn(UnitSystem::UnitedStates)})).rows[0][1].toStdString(), "10.0 lb");
+    EXPECT_EQ(tableOf(guideText(GuidePage::Feeding, {reference(), styleIn(UnitSystem::UnitedStates)}))
+                  .rows[0][1]
+                  .toStdString(),
+              "10.0 lb");
 }
 
 TEST(Guide, SaysWhatMustNotBeMissing) {
     const auto said = [](GuidePage page, const char* words) {
-        EXPECT_TRUE(readOf(guideText(page, {reference(), {}})).contains(QString::fromUtf8(words))) << guideId(page) << ": " << words;
+        EXPECT_TRUE(readOf(guideText(page, {reference(), {}})).contains(QString::fromUtf8(words)))
+            << guideId(page) << ": " << words;
     };
-    for (const char* words : {"bee inspector", "vet", "Local codes", "under twelve months"}) said(GuidePage::Winter, words);
+    for (const char* words : {"bee inspector", "vet", "Local codes", "under twelve months"})
+        said(GuidePage::Winter, words);
     said(GuidePage::Weight, "the whole hive, never half of it");
     said(GuidePage::Cells, "bee inspector");
     said(GuidePage::Feeding, "the same evening");

@@ -41,9 +41,7 @@ View anyView() {
     return view;
 }
 
-PlanePoint anyPlace() {
-    return {*rc::gen::inRange(-200, 201) * 1.0, *rc::gen::inRange(0, 201) * 1.0};
-}
+PlanePoint anyPlace() { return {*rc::gen::inRange(-200, 201) * 1.0, *rc::gen::inRange(0, 201) * 1.0}; }
 
 double apart(PlanePoint a, PlanePoint b) { return std::hypot(a.x - b.x, a.y - b.y); }
 

@@ -48,8 +48,7 @@ TEST_F(ShippedFormats, SlopingTopBarHivesSlopeThirtyDegrees) {
         if (format.bottomWidth == format.combWidth) continue;
         ++sloping;
         const Length bottom = std::max(millimetres(0), format.combWidth - 2 * format.combHeight / std::numbers::sqrt3);
-        EXPECT_NEAR(bottom.value(), format.bottomWidth.value(), 0.5)
-            << format.id;
+        EXPECT_NEAR(bottom.value(), format.bottomWidth.value(), 0.5) << format.id;
     }
     EXPECT_EQ(sloping, 3);
 }

@@ -38,7 +38,8 @@ std::vector<PlanePoint> box(double left, double top, double right, double bottom
 // points, 0.9980 with twelve. Lines 0.5 mm apart add at most 0.1 % of the face, 0.4 % of this circle.
 TEST(Tracing, FewPointsMakeACircle) {
     const double circle = std::numbers::pi * 80 * 80;
-    EXPECT_NEAR(sharesOf(frame, {{TracedKind::Brood, round({0, 100}, 80, 80, 12)}}).brood * faceArea_ / circle, 0.9980, 0.004);
+    EXPECT_NEAR(sharesOf(frame, {{TracedKind::Brood, round({0, 100}, 80, 80, 12)}}).brood * faceArea_ / circle, 0.9980,
+                0.004);
     const auto shares = sharesOf(frame, {{TracedKind::Brood, round({0, 100}, 80, 80, 8)}});
     EXPECT_NEAR(shares.brood * faceArea_ / circle, 0.9904, 0.004);
     EXPECT_EQ(shares.built, 1);
@@ -63,14 +64,17 @@ TEST(Tracing, BroodGoesBeforeBeeBreadBeforeCappedBeforeOpen) {
 }
 
 TEST(Tracing, SharesAreOfTheTracedComb) {
-    const auto shares = sharesOf(frame, {{TracedKind::Comb, box(-200, -10, 200, 100)}, {TracedKind::Capped, box(-200, -10, 200, 50)}});
+    const auto shares =
+        sharesOf(frame, {{TracedKind::Comb, box(-200, -10, 200, 100)}, {TracedKind::Capped, box(-200, -10, 200, 50)}});
     EXPECT_NEAR(shares.built, 0.5, 0.001);
     EXPECT_NEAR(shares.capped, 0.5, 0.001);
 }
 
 TEST(Tracing, TwoPatchesOfOneZoneAddUpAndOverlapOnce) {
-    const auto apart = sharesOf(frame, {{TracedKind::Brood, round({-90, 100}, 40, 40, 24)}, {TracedKind::Brood, round({90, 100}, 40, 40, 24)}});
-    const auto same = sharesOf(frame, {{TracedKind::Brood, round({0, 100}, 40, 40, 24)}, {TracedKind::Brood, round({0, 100}, 40, 40, 24)}});
+    const auto apart = sharesOf(
+        frame, {{TracedKind::Brood, round({-90, 100}, 40, 40, 24)}, {TracedKind::Brood, round({90, 100}, 40, 40, 24)}});
+    const auto same = sharesOf(
+        frame, {{TracedKind::Brood, round({0, 100}, 40, 40, 24)}, {TracedKind::Brood, round({0, 100}, 40, 40, 24)}});
     EXPECT_NEAR(apart.brood, 2 * same.brood, 0.001);
 }
 
@@ -82,7 +86,8 @@ TEST(Tracing, TwoPointsAreNoZone) {
 RC_GTEST_PROP(Tracing, ACurveGoesThroughItsPointsAndSharesStayShares, ()) {
     const auto any = [] { return PlanePoint{*rc::gen::inRange(-250, 251) * 1.0, *rc::gen::inRange(-20, 221) * 1.0}; };
     std::vector<Tracing> tracings;
-    for (const auto kind : {TracedKind::Comb, TracedKind::Capped, TracedKind::Open, TracedKind::Brood, TracedKind::BeeBread}) {
+    for (const auto kind :
+         {TracedKind::Comb, TracedKind::Capped, TracedKind::Open, TracedKind::Brood, TracedKind::BeeBread}) {
         Tracing tracing{kind, {}};
         const int count = *rc::gen::inRange(3, 12);
         for (int i = 0; i < count; ++i) tracing.points.push_back(any());
@@ -90,7 +95,9 @@ RC_GTEST_PROP(Tracing, ACurveGoesThroughItsPointsAndSharesStayShares, ()) {
         for (const auto& point : curve) RC_ASSERT(std::isfinite(point.x) && std::isfinite(point.y));
         if (curve.size() >= 3)
             for (const auto& point : tracing.points)
-                RC_ASSERT(std::any_of(curve.begin(), curve.end(), [&](const PlanePoint& each) { return std::hypot(each.x - point.x, each.y - point.y) < 1e-6; }));
+                RC_ASSERT(std::any_of(curve.begin(), curve.end(), [&](const PlanePoint& each) {
+                    return std::hypot(each.x - point.x, each.y - point.y) < 1e-6;
+                }));
         tracings.push_back(std::move(tracing));
     }
     const auto shares = sharesOf(frame, tracings);

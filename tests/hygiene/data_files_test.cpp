@@ -45,7 +45,11 @@ std::map<std::string, int> describedColumns(const winterlarder::CsvTable& data) 
 bool isUtf8(const std::string& text) {
     for (std::size_t i = 0; i < text.size();) {
         const auto byte = static_cast<unsigned char>(text[i]);
-        const std::size_t length = byte < 0x80 ? 1 : byte >> 5 == 0x6 ? 2 : byte >> 4 == 0xE ? 3 : byte >> 3 == 0x1E ? 4 : 0;
+        const std::size_t length = byte < 0x80         ? 1
+                                   : byte >> 5 == 0x6  ? 2
+                                   : byte >> 4 == 0xE  ? 3
+                                   : byte >> 3 == 0x1E ? 4
+                                                       : 0;
         if (length == 0 || i + length > text.size()) return false;
         for (std::size_t k = 1; k < length; ++k)
             if ((static_cast<unsigned char>(text[i + k]) & 0xC0) != 0x80) return false;
@@ -107,7 +111,8 @@ TEST(DataFiles, DatesOfTheSeasonAgreeWithTheirSeasonDays) {
             ASSERT_EQ(day.empty(), date.empty()) << dates.cell(row, "id").text << " " << name;
             if (day.empty()) continue;
             int dayOfYear = std::stoi(date.substr(3)) - 1;
-            for (int month = 1; month < std::stoi(date.substr(0, 2)); ++month) dayOfYear += lengths[static_cast<std::size_t>(month) - 1];
+            for (int month = 1; month < std::stoi(date.substr(0, 2)); ++month)
+                dayOfYear += lengths[static_cast<std::size_t>(month) - 1];
             const int first = dates.cell(row, "hemisphere").text == "N" ? 0 : 181;
             int seasonDay = ((dayOfYear - first) % 365 + 365) % 365;
             if (seasonDay >= 212) seasonDay -= 365;

@@ -43,7 +43,8 @@ TEST(Developers, EveryListedFolderIsThere) {
     const std::regex name("(^|\\s)([a-z_]+)/");
     const auto there = folderNames();
     int seen = 0;
-    for (auto found = std::sregex_iterator(list.begin(), list.end(), name); found != std::sregex_iterator(); ++found, ++seen)
+    for (auto found = std::sregex_iterator(list.begin(), list.end(), name); found != std::sregex_iterator();
+         ++found, ++seen)
         EXPECT_TRUE(there.contains((*found)[2])) << (*found)[2];
     EXPECT_GT(seen, 30);
 }
@@ -53,7 +54,8 @@ TEST(Developers, FilesItNamesAreThere) {
     const std::string whole = text(page);
     const std::regex named("`((?:tests|core|app|shared|resources|demo)/[a-z0-9_./-]+)`");
     int seen = 0;
-    for (auto found = std::sregex_iterator(whole.begin(), whole.end(), named); found != std::sregex_iterator(); ++found, ++seen) {
+    for (auto found = std::sregex_iterator(whole.begin(), whole.end(), named); found != std::sregex_iterator();
+         ++found, ++seen) {
         const auto path = projectFolder() / (*found)[1].str();
         const bool there = std::filesystem::exists(path) || std::filesystem::exists(path.string() + ".h") ||
                            std::filesystem::exists(path.string() + ".cpp");

@@ -29,7 +29,9 @@ TEST(Files, EverySourceFileNamesItsLicence) {
         const std::string content = hygiene::text(path);
         const auto at = content.find("SPDX-License-Identifier: GPL-3.0-or-later");
         EXPECT_NE(at, std::string::npos) << path;
-        EXPECT_LT(std::count(content.begin(), content.begin() + static_cast<std::ptrdiff_t>(std::min(at, content.size())), '\n'), 2)
+        EXPECT_LT(std::count(content.begin(),
+                             content.begin() + static_cast<std::ptrdiff_t>(std::min(at, content.size())), '\n'),
+                  2)
             << path << " names it too late";
     }
     EXPECT_GT(sources, 20);
@@ -43,17 +45,19 @@ TEST(Files, NamesSayWhatIsInThem) {
 // Words that speak of anything but the project; written in two halves so that this file passes its own test.
 std::vector<std::string> foreignWords() {
     const std::vector<std::pair<std::string, std::string>> halves = {
-        {"trans", "cript"},      {"seed ", "document"}, {"steering ", "repo"}, {"this ", "session"},     {"before", "-stop"},
-        {"/work/", "main"},      {"/work/", "shared"},  {"/work/", "h/"},      {"../", "shared"},        {"deb.deb", "ian.org"},
-        {"registry", ".npmjs"},  {"SPEC", ".md"},       {"checks-", "visible"}, {"language ", "model"},  {"chat", "bot"},
-        {"co-authored", "-by"},  {"pypi", ".org"}};
+        {"trans", "cript"},     {"seed ", "document"},  {"steering ", "repo"},  {"this ", "session"},
+        {"before", "-stop"},    {"/work/", "main"},     {"/work/", "shared"},   {"/work/", "h/"},
+        {"../", "shared"},      {"deb.deb", "ian.org"}, {"registry", ".npmjs"}, {"SPEC", ".md"},
+        {"checks-", "visible"}, {"language ", "model"}, {"chat", "bot"},        {"co-authored", "-by"},
+        {"pypi", ".org"}};
     std::vector<std::string> words;
     for (const auto& [first, second] : halves) words.push_back(first + second);
     return words;
 }
 
 std::string lower(std::string text) {
-    std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) { return static_cast<char>(c < 128 ? std::tolower(c) : c); });
+    std::transform(text.begin(), text.end(), text.begin(),
+                   [](unsigned char c) { return static_cast<char>(c < 128 ? std::tolower(c) : c); });
     return text;
 }
 
@@ -64,8 +68,10 @@ TEST(Files, SpeakOfTheProjectAlone) {
         const std::string content = lower(path + "\n" + hygiene::text(path));
         for (const std::string& word : words) {
             const auto at = content.find(lower(word));
-            EXPECT_EQ(at, std::string::npos) << path << ": " << word << ", line "
-                                             << std::count(content.begin(), content.begin() + static_cast<std::ptrdiff_t>(std::min(at, content.size())), '\n');
+            EXPECT_EQ(at, std::string::npos)
+                << path << ": " << word << ", line "
+                << std::count(content.begin(),
+                              content.begin() + static_cast<std::ptrdiff_t>(std::min(at, content.size())), '\n');
         }
     }
 }
@@ -83,14 +89,17 @@ TEST(Packages, AreListedOnce) {
     for (const std::string& list : hygiene::files("resources/packages"))
         for (const std::string& package : packagesOf(list)) {
             EXPECT_TRUE(std::regex_match(package, std::regex("[a-z0-9][a-z0-9.+-]+"))) << list << ": " << package;
-            EXPECT_TRUE(where.emplace(package, list).second) << package << " is in " << where[package] << " and in " << list;
+            EXPECT_TRUE(where.emplace(package, list).second)
+                << package << " is in " << where[package] << " and in " << list;
         }
     EXPECT_GT(where.size(), 20U);
     for (const std::string& path : hygiene::files()) {
-        if (!isScript(path) && !hygiene::endsWithAny(path, {".sh", ".yml", ".yaml", ".cmake", "CMakeLists.txt"})) continue;
+        if (!isScript(path) && !hygiene::endsWithAny(path, {".sh", ".yml", ".yaml", ".cmake", "CMakeLists.txt"}))
+            continue;
         const std::string content = hygiene::text(path);
         for (const auto& [package, list] : where)
-            EXPECT_FALSE(package.ends_with("-dev") && content.find(package) != std::string::npos) << path << " repeats " << package << " of " << list;
+            EXPECT_FALSE(package.ends_with("-dev") && content.find(package) != std::string::npos)
+                << path << " repeats " << package << " of " << list;
     }
 }
 
@@ -128,8 +137,10 @@ TEST(Files, TestsThatCommentsNameAreThere) {
     for (const char* below : {"core", "app"})
         for (const std::string& path : hygiene::cppFiles(below)) {
             const std::string text = hygiene::text(path);
-            for (auto name = std::sregex_iterator(text.begin(), text.end(), named); name != std::sregex_iterator(); ++name, ++seen)
-                EXPECT_TRUE(std::filesystem::exists(hygiene::projectFolder() / name->str())) << path << " names " << name->str();
+            for (auto name = std::sregex_iterator(text.begin(), text.end(), named); name != std::sregex_iterator();
+                 ++name, ++seen)
+                EXPECT_TRUE(std::filesystem::exists(hygiene::projectFolder() / name->str()))
+                    << path << " names " << name->str();
         }
     EXPECT_GT(seen, 50);
 }

@@ -21,11 +21,13 @@ inline std::map<std::string, std::string> commandsByTarget() {
     document.Parse(json.c_str());
     std::map<std::string, std::string> commands;
     if (!document.IsArray()) return commands;
-    const std::regex ofOneFile(R"(\s-o\s+\S+|\s-c\s+\S+|\s-M[DFT]\s+\S*|^.*ccache\s+|\s-MD\b)"), target(R"(CMakeFiles/([^/]+)\.dir/)");
+    const std::regex ofOneFile(R"(\s-o\s+\S+|\s-c\s+\S+|\s-M[DFT]\s+\S*|^.*ccache\s+|\s-MD\b)"),
+        target(R"(CMakeFiles/([^/]+)\.dir/)");
     for (const auto& entry : document.GetArray()) {
         const std::string command = entry["command"].GetString();
         std::smatch found;
-        if (std::regex_search(command, found, target)) commands.emplace(found[1], std::regex_replace(command, ofOneFile, ""));
+        if (std::regex_search(command, found, target))
+            commands.emplace(found[1], std::regex_replace(command, ofOneFile, ""));
     }
     return commands;
 }
@@ -34,14 +36,16 @@ inline std::string targetOf(const std::string& header) {
     if (header.starts_with("core/book/")) return "winterlarder_book";
     if (header.starts_with("core/")) return "winterlarder_core";
     if (header.starts_with("app/cli/")) return "winterlarder-cli";
-    return header.starts_with("app/answer/") || header.starts_with("app/text/") ? "winterlarder_answer" : "winterlarder_desk";
+    return header.starts_with("app/answer/") || header.starts_with("app/text/") ? "winterlarder_answer"
+                                                                                : "winterlarder_desk";
 }
 
 //! What the compiler says of the header alone; empty where it compiles.
 inline std::string complaint(const std::string& header, const std::string& command) {
-    const std::string log = fmt::format("{}/header_alone_{}.log", BUILD_FOLDER, std::regex_replace(header, std::regex("/"), "_"));
-    const std::string line = fmt::format("cd '{}' && {} -fsyntax-only -include '{}' -x c++ /dev/null > '{}' 2>&1", BUILD_FOLDER,
-                                         command, (projectFolder() / header).string(), log);
+    const std::string log =
+        fmt::format("{}/header_alone_{}.log", BUILD_FOLDER, std::regex_replace(header, std::regex("/"), "_"));
+    const std::string line = fmt::format("cd '{}' && {} -fsyntax-only -include '{}' -x c++ /dev/null > '{}' 2>&1",
+                                         BUILD_FOLDER, command, (projectFolder() / header).string(), log);
     const int status = std::system(line.c_str());
     std::ifstream stream(log);
     const std::string said((std::istreambuf_iterator<char>(stream)), std::istreambuf_iterator<char>());
@@ -58,7 +62,8 @@ inline std::vector<std::string> complaintsBelow(const std::string& root) {
     const auto half = [&](std::size_t first) {
         std::vector<std::string> complaints;
         for (std::size_t i = first; i < headers.size(); i += 2)
-            if (std::string said = complaint(headers[i], commands.at(targetOf(headers[i]))); !said.empty()) complaints.push_back(std::move(said));
+            if (std::string said = complaint(headers[i], commands.at(targetOf(headers[i]))); !said.empty())
+                complaints.push_back(std::move(said));
         return complaints;
     };
     auto other = std::async(std::launch::async, half, std::size_t{1});

@@ -33,10 +33,11 @@ const std::map<std::string, Folders>& mayInclude() {
         answer = advice;
         answer.insert({"advice", "book", "exchange", "scale"});
         return std::map<std::string, Folders>{
-            {"numerics", {"support"}}, {"quantity", ground}, {"calendar", ground}, {"support", ground}, {"reference", ground},
-            {"climate", climate}, {"hive", climate},    {"scale", climate},  {"stores", models},
-            {"winter", models},   {"feeding", models},  {"tracking", tracking}, {"learning", learning},
-            {"advice", advice},   {"report", report},   {"book", book},      {"exchange", exchange}, {"answer", answer}};
+            {"numerics", {"support"}}, {"quantity", ground}, {"calendar", ground}, {"support", ground},
+            {"reference", ground},     {"climate", climate}, {"hive", climate},    {"scale", climate},
+            {"stores", models},        {"winter", models},   {"feeding", models},  {"tracking", tracking},
+            {"learning", learning},    {"advice", advice},   {"report", report},   {"book", book},
+            {"exchange", exchange},    {"answer", answer}};
     }();
     return table;
 }
@@ -79,10 +80,10 @@ const std::map<std::string, Folders>& roomsOfApp() {
         desk = pages;
         desk.insert({"pages", "print"});
         return std::map<std::string, Folders>{
-            {"theme", {}},     {"text", {}},       {"answer", words},   {"work", {}},      {"series", series},
-            {"models", models}, {"fields", shown}, {"plots", shown},    {"combs", combs},  {"guide", guide},   {"photograph", forms},
-            {"forms", forms},  {"dialogs", forms}, {"pages", pages},    {"print", print},  {"desk", desk},
-            {"cli", answer}};
+            {"theme", {}},         {"text", {}},      {"answer", words},  {"work", {}},     {"series", series},
+            {"models", models},    {"fields", shown}, {"plots", shown},   {"combs", combs}, {"guide", guide},
+            {"photograph", forms}, {"forms", forms},  {"dialogs", forms}, {"pages", pages}, {"print", print},
+            {"desk", desk},        {"cli", answer}};
     }();
     return table;
 }
@@ -94,7 +95,8 @@ bool isOfCore(const std::string& header) { return std::filesystem::exists(hygien
 
 TEST(Layering, EveryFolderOfCoreHasItsPlace) {
     for (const std::string& path : hygiene::cppFiles("core"))
-        EXPECT_TRUE(mayInclude().contains(hygiene::folderBelow("core", path))) << path << " lies in a folder the table does not know";
+        EXPECT_TRUE(mayInclude().contains(hygiene::folderBelow("core", path)))
+            << path << " lies in a folder the table does not know";
 }
 
 TEST(Layering, IncludesOfCorePointDownOnly) {
@@ -122,7 +124,8 @@ TEST(Layering, IncludesBetweenRoomsOfCorePointDownOnly) {
         ASSERT_NE(allowed, roomsOfCore().end()) << path << " lies in a room the table does not know";
         for (const std::string& include : hygiene::includes(path)) {
             const std::string room = folderOf("core/" + include.substr(1));
-            if (room == own || hygiene::folderBelow("core", path) != hygiene::folderBelow("core", room + "/x")) continue;
+            if (room == own || hygiene::folderBelow("core", path) != hygiene::folderBelow("core", room + "/x"))
+                continue;
             ++seen;
             EXPECT_TRUE(allowed->second.contains(room)) << path << " includes " << include;
         }
@@ -151,7 +154,8 @@ TEST(Layering, CoreNamesItsHeadersByFolder) {
         for (const std::string& include : hygiene::includes(path))
             if (include.starts_with('"')) {
                 const std::string named = "core/" + include.substr(1, include.size() - 2);
-                EXPECT_TRUE(std::filesystem::exists(hygiene::projectFolder() / named)) << path << " includes " << include;
+                EXPECT_TRUE(std::filesystem::exists(hygiene::projectFolder() / named))
+                    << path << " includes " << include;
             }
 }
 
@@ -166,7 +170,9 @@ const std::vector<LibraryPlace> libraryPlaces = {
     {"boost/date_time.*", {"core/calendar/"}, {".cpp"}},
     {"csv\\.h", {"core/exchange/", "core/reference/"}, {".cpp"}},
     // Reading JSON; writing it is open to the command line.
-    {"nlohmann/.*|rapidjson/(document|reader|schema|pointer|error).*", {"core/exchange/", "core/reference/"}, {".cpp", ".h"}},
+    {"nlohmann/.*|rapidjson/(document|reader|schema|pointer|error).*",
+     {"core/exchange/", "core/reference/"},
+     {".cpp", ".h"}},
     {"libical.*", {"core/exchange/"}, {".cpp"}},
     {"Random123/.*", {"core/winter/"}, {".cpp", ".h"}},
     {"qcustomplot\\.h", {"app/plots/"}, {".cpp", ".h"}},
@@ -199,7 +205,8 @@ TEST(Layering, EveryLibraryStaysInItsPlace) {
 
 // The words and the answers serve both programs; only the window may draw, and what it draws are numbers made without drawing.
 TEST(Layering, AnswersAndWordsAndTheCommandLineAndSeriesNeedNoWindow) {
-    const std::regex qt("<Q.*>"), withoutWindow("<Q(CoreApplication|Date|DateTime|Locale|RegularExpression|String|StringList|TimeZone)>");
+    const std::regex qt("<Q.*>"),
+        withoutWindow("<Q(CoreApplication|Date|DateTime|Locale|RegularExpression|String|StringList|TimeZone)>");
     int seen = 0;
     for (const std::string folder : {"app/answer", "app/text", "app/cli", "app/series"})
         for (const std::string& path : hygiene::cppFiles(folder))

@@ -25,16 +25,19 @@ inline std::vector<std::string> files(const std::string& below = "") {
     std::vector<std::string> found;
     const auto root = projectFolder() / below;
     if (!std::filesystem::exists(root)) return found;
-    for (auto entry = std::filesystem::recursive_directory_iterator(root); entry != std::filesystem::end(entry); ++entry) {
+    for (auto entry = std::filesystem::recursive_directory_iterator(root); entry != std::filesystem::end(entry);
+         ++entry) {
         if (isSetAside(entry->path())) entry.disable_recursion_pending();
-        else if (entry->is_regular_file()) found.push_back(entry->path().lexically_relative(projectFolder()).generic_string());
+        else if (entry->is_regular_file())
+            found.push_back(entry->path().lexically_relative(projectFolder()).generic_string());
     }
     std::sort(found.begin(), found.end());
     return found;
 }
 
 inline bool endsWithAny(const std::string& path, const std::vector<std::string>& endings) {
-    return std::any_of(endings.begin(), endings.end(), [&](const std::string& ending) { return path.ends_with(ending); });
+    return std::any_of(endings.begin(), endings.end(),
+                       [&](const std::string& ending) { return path.ends_with(ending); });
 }
 
 //! C++ files below a folder.
@@ -59,7 +62,8 @@ inline std::string codeOnly(const std::string& code) {
         } else if (code.compare(i, 2, "/*") == 0) {
             const auto end = std::min(code.find("*/", i + 2), code.size());
             out.append(static_cast<std::size_t>(std::count(code.begin() + static_cast<std::ptrdiff_t>(i),
-                                                           code.begin() + static_cast<std::ptrdiff_t>(end), '\n')), '\n');
+                                                           code.begin() + static_cast<std::ptrdiff_t>(end), '\n')),
+                       '\n');
             i = end + 1;
         } else if (code[i] == '"') {
             out += "\"\"";

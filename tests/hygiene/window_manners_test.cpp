@@ -32,19 +32,25 @@ const std::map<std::string, std::string>& codeOfWindow() {
 std::vector<std::string> placesOf(const std::vector<std::string>& wanted) {
     std::vector<std::string> found;
     for (const auto& [path, code] : codeOfWindow())
-        if (std::any_of(wanted.begin(), wanted.end(), [&code = code](const std::string& name) { return names(code, name); })) found.push_back(path);
+        if (std::any_of(wanted.begin(), wanted.end(),
+                        [&code = code](const std::string& name) { return names(code, name); }))
+            found.push_back(path);
     return found;
 }
 
 TEST(WindowManners, ThreadsAreInOneFolder) {
-    EXPECT_EQ(placesOf({"std::jthread", "std::thread", "std::async", "QThread", "QThreadPool", "QtConcurrent"}),
-              (std::vector<std::string>{"app/work/interface_thread.h", "app/work/newest_work.cpp", "app/work/newest_work.h", "app/work/work_in_order.cpp", "app/work/work_in_order.h"}));
+    EXPECT_EQ(
+        placesOf({"std::jthread", "std::thread", "std::async", "QThread", "QThreadPool", "QtConcurrent"}),
+        (std::vector<std::string>{"app/work/interface_thread.h", "app/work/newest_work.cpp", "app/work/newest_work.h",
+                                  "app/work/work_in_order.cpp", "app/work/work_in_order.h"}));
 }
 
 // A label or a box that guesses whether its words are markup would read those of a book or a file as such.
 TEST(WindowManners, LabelsAreMadeWhereTheyAreMadePlain) {
     EXPECT_EQ(placesOf({"new QLabel"}), std::vector<std::string>{"app/theme/card.h"});
-    EXPECT_EQ(placesOf({"QMessageBox::warning", "QMessageBox::information", "QMessageBox::critical", "QMessageBox::question"}), std::vector<std::string>());
+    EXPECT_EQ(placesOf({"QMessageBox::warning", "QMessageBox::information", "QMessageBox::critical",
+                        "QMessageBox::question"}),
+              std::vector<std::string>());
 }
 
 } // namespace

@@ -20,7 +20,8 @@ TEST(CoverageLong, ForecastsAfterThreeWintersAreWithinFivePercentOfTheExactPoste
     const auto scores = scoresAfterThree({500, 4, 1500, 22});
     EXPECT_LE(scores.learned, 1.05 * scores.exact);
     EXPECT_LT(scores.learned, scores.unlearned);
-    std::printf("mean ranked score: learned %.4f, exact %.4f, nothing learned %.4f kg\n", scores.learned, scores.exact, scores.unlearned);
+    std::printf("mean ranked score: learned %.4f, exact %.4f, nothing learned %.4f kg\n", scores.learned, scores.exact,
+                scores.unlearned);
 }
 
 } // namespace

@@ -84,7 +84,9 @@ TEST(RankHistogram, IsFlatBeforeAndAfterWeighings) {
         const auto place = [&](const tracking::FollowQuestion& asking) {
             const auto belief = tracking::reweigh(asking, paths, {}, 1, constants());
             return tracking::believed(belief, [&](std::size_t p) {
-                return static_cast<double>(paths.lossUntil({scoredDay}, belief.winterOf(p))) < keeper.winters[0].loss ? 1.0 : 0.0;
+                return static_cast<double>(paths.lossUntil({scoredDay}, belief.winterOf(p))) < keeper.winters[0].loss
+                           ? 1.0
+                           : 0.0;
             });
         };
         after.push_back(place(seen));

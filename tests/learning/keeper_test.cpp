@@ -31,12 +31,16 @@ TEST(SymmetricSystem, SolvesByHand) {
 TEST(Cholesky, RootByHandAndAColumnThatIsLeftOut) {
     const auto rootOf = [](double last, auto keep) {
         std::vector<std::vector<double>> lower{{4, 0}, {2, last}};
-        numerics::cholesky(2, [&](std::size_t row, std::size_t column) -> double& { return lower[row][column]; }, keep);
+        numerics::cholesky(
+            2, [&](std::size_t row, std::size_t column) -> double& { return lower[row][column]; }, keep);
         return lower;
     };
-    EXPECT_EQ(rootOf(5, [](double pivot, std::size_t) { return pivot; }), (std::vector<std::vector<double>>{{2, 0}, {1, 2}}));
-    EXPECT_EQ(rootOf(1, [](double pivot, std::size_t) { return std::max(pivot, 9.0); })[1][1], 3) << "a pivot of 0 is made larger";
-    EXPECT_EQ(rootOf(5, [](double pivot, std::size_t j) { return j == 0 ? 0 : pivot; }), (std::vector<std::vector<double>>{{0, 0}, {0, std::sqrt(5.0)}}));
+    EXPECT_EQ(rootOf(5, [](double pivot, std::size_t) { return pivot; }),
+              (std::vector<std::vector<double>>{{2, 0}, {1, 2}}));
+    EXPECT_EQ(rootOf(1, [](double pivot, std::size_t) { return std::max(pivot, 9.0); })[1][1], 3)
+        << "a pivot of 0 is made larger";
+    EXPECT_EQ(rootOf(5, [](double pivot, std::size_t j) { return j == 0 ? 0 : pivot; }),
+              (std::vector<std::vector<double>>{{0, 0}, {0, std::sqrt(5.0)}}));
 }
 
 TEST(Keeper, NothingSeenIsNothingLearned) {
@@ -116,7 +120,11 @@ TEST(Forage, NeverWithinAWeekOfBuildUp) {
 }
 
 TEST(Forage, TheWeightTurnsWhereItIsLowest) {
-    const std::vector<DayWeight> weights{{{-40}, kilograms(40)}, {{30}, kilograms(32)}, {{95}, kilograms(25)}, {{107}, kilograms(24)}, {{119}, kilograms(27)}};
+    const std::vector<DayWeight> weights{{{-40}, kilograms(40)},
+                                         {{30}, kilograms(32)},
+                                         {{95}, kilograms(25)},
+                                         {{107}, kilograms(24)},
+                                         {{119}, kilograms(27)}};
     const auto turn = forageTurn(weights, constants());
     ASSERT_TRUE(turn);
     EXPECT_EQ(turn->day, (SeasonDay{107}));

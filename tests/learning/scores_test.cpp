@@ -28,7 +28,8 @@ TEST(RankedScore, OfANormalIsItsClosedForm) {
     for (double observed : {7.0, 10.0, 13.5}) {
         const double z = (observed - 10) / 2;
         const double density = std::exp(-0.5 * z * z) / std::sqrt(2 * std::numbers::pi);
-        const double exact = 2 * (z * (2 * numerics::normalBelow(z) - 1) + 2 * density - 1 / std::sqrt(std::numbers::pi));
+        const double exact =
+            2 * (z * (2 * numerics::normalBelow(z) - 1) + 2 * density - 1 / std::sqrt(std::numbers::pi));
         EXPECT_NEAR(rankedScore(values, weights, observed), exact, 1e-3); // strata of the tails
     }
 }
@@ -46,7 +47,8 @@ RC_GTEST_PROP(RankedScoreProperty, IsNeverNegativeAndMovesWithItsUnit, ()) {
 
 PastWinter lastWinter(double offBy) {
     PastWinter past{tracking::oxfordColony(22, 1, 90), std::nullopt};
-    past.question.observations = {tracking::weighed(past.question, 60, tracking::expectedGross(past.question, 60) + offBy)};
+    past.question.observations = {
+        tracking::weighed(past.question, 60, tracking::expectedGross(past.question, 60) + offBy)};
     return past;
 }
 

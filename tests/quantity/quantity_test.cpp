@@ -14,7 +14,9 @@ namespace {
 template <class A, class B>
 concept SameDimension = units::traits::is_convertible_unit_t<A, B>::value;
 template <class A, class B>
-concept SumExists = requires(A a, B b) { a + b; };
+concept SumExists = requires(A a, B b) {
+    a + b;
+};
 
 // Sums, comparisons and assignments of the units library exist between quantities of one dimension only.
 static_assert(SameDimension<Mass, units::mass::pound_t>);
@@ -72,8 +74,7 @@ TEST(Quantity, MeaninglessArithmeticDoesNotCompile) {
     ASSERT_EQ(compile("(void)(kilograms(1) + grams(1)); Mass m = units::mass::pound_t(1); (void)m;"), 0)
         << "the statement that should compile does not";
     for (const char* statement : {"(void)(kilograms(1) + litres(1));", "(void)(kilograms(1) < millimetres(1));",
-                                  "Mass m = litres(1); (void)m;",
-                                  "(void)(BeeCount{1} + kilograms(1));"})
+                                  "Mass m = litres(1); (void)m;", "(void)(BeeCount{1} + kilograms(1));"})
         EXPECT_NE(compile(statement), 0) << statement;
 }
 

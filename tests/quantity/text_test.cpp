@@ -196,10 +196,8 @@ TEST(Format, NeverMinusNought) {
 }
 
 TEST(Format, Spreads) {
-    EXPECT_EQ(format(Spread<Mass>{kilograms(9.84), kilograms(12.3), kilograms(15.1)}, point, 1),
-              "12.3 kg (9.8–15.1)");
-    EXPECT_EQ(format(Spread<Mass>{kilograms(9.84), kilograms(12.3), kilograms(15.1)}, comma, 1),
-              "12,3 kg (9,8–15,1)");
+    EXPECT_EQ(format(Spread<Mass>{kilograms(9.84), kilograms(12.3), kilograms(15.1)}, point, 1), "12.3 kg (9.8–15.1)");
+    EXPECT_EQ(format(Spread<Mass>{kilograms(9.84), kilograms(12.3), kilograms(15.1)}, comma, 1), "12,3 kg (9,8–15,1)");
     EXPECT_EQ(format(Spread<Volume>{litres(3.785411784), litres(7.570823568), litres(11.356235352)}, unitedStates, 1),
               "2.0 US gal (1.0–3.0)");
     EXPECT_EQ(format(Spread<Temperature>{celsius(-10), celsius(0), celsius(10)}, unitedStates, 0), "32 °F (14–50)");
@@ -273,7 +271,8 @@ RC_GTEST_PROP(AnyText, IsReadOrRefused, (const std::string& text)) {
 }
 
 RC_GTEST_PROP(AnyText, OfTheRightLettersIsReadOrRefused, ()) {
-    const auto text = *rc::gen::container<std::string>(rc::gen::elementOf(std::string("0123456789.,/-+ kglbozinftUSC")));
+    const auto text =
+        *rc::gen::container<std::string>(rc::gen::elementOf(std::string("0123456789.,/-+ kglbozinftUSC")));
     const auto parsed = parseLength(text, LengthUnit::Inch, anyStyle());
     if (parsed) RC_ASSERT(std::isfinite(parsed->value()) && parsed->value() >= 0);
     else RC_ASSERT(!parsed.problems().front().detail.empty());
@@ -282,9 +281,9 @@ RC_GTEST_PROP(AnyText, OfTheRightLettersIsReadOrRefused, ()) {
 TEST(Symbols, AreReadBack) {
     for (const MassUnit unit : {MassUnit::Kilogram, MassUnit::Gram, MassUnit::Pound, MassUnit::Ounce})
         EXPECT_DOUBLE_EQ(mass("7 " + std::string(symbol(unit))), massOf(7, unit).value()) << symbol(unit);
-    for (const VolumeUnit unit : {VolumeUnit::Litre, VolumeUnit::Millilitre, VolumeUnit::UsGallon, VolumeUnit::UsQuart,
-                                  VolumeUnit::UsPint, VolumeUnit::ImperialGallon, VolumeUnit::ImperialQuart,
-                                  VolumeUnit::ImperialPint})
+    for (const VolumeUnit unit :
+         {VolumeUnit::Litre, VolumeUnit::Millilitre, VolumeUnit::UsGallon, VolumeUnit::UsQuart, VolumeUnit::UsPint,
+          VolumeUnit::ImperialGallon, VolumeUnit::ImperialQuart, VolumeUnit::ImperialPint})
         EXPECT_DOUBLE_EQ(volume("7 " + std::string(symbol(unit))), volumeOf(7, unit).value()) << symbol(unit);
     for (const LengthUnit unit :
          {LengthUnit::Millimetre, LengthUnit::Centimetre, LengthUnit::Metre, LengthUnit::Inch, LengthUnit::Foot})

@@ -67,33 +67,39 @@ const std::string cautions = "rules/cautions.csv";
 TEST_F(BrokenFile, AnUntouchedCopyLoads) { EXPECT_THAT(faults(), testing::IsEmpty()); }
 
 TEST_F(BrokenFile, ANumberThatIsNone) {
-    replace(formats, "warre,\"Warre box, fixed comb on bars\",FR/world,300,", "warre,\"Warre box, fixed comb on bars\",FR/world,3oo,");
+    replace(formats, "warre,\"Warre box, fixed comb on bars\",FR/world,300,",
+            "warre,\"Warre box, fixed comb on bars\",FR/world,3oo,");
     EXPECT_THAT(faults(), testing::ElementsAre(at(formats, lineOf(formats, "warre,"), 48) +
                                                "comb_width_mm \"3oo\" is not a number; a number from 50 to 1000"));
 }
 
 TEST_F(BrokenFile, ANumberOutOfRange) {
-    replace(stations, "gb-oxford,", "gb-oxford,\"x\",y,151.76,-1.26,63,5.2,5.5,7.5,9.8,12.9,15.9,18.1,17.8,15.0,11.5,7.9,-5.4e3,"
-                                    "3.33,2.58,0.79,0.51,b,p,m,gsod-dayton,c,measured\ngb-oxford-2,");
-    EXPECT_THAT(faults(), testing::ElementsAre(
-                              at(stations, lineOf(stations, "gb-oxford,"), 17) + "latitude 151.76 is out of range; a number from -90 to 90",
-                              at(stations, lineOf(stations, "gb-oxford,"), 83) + "dec -5.4e3 is out of range; a number from -60 to 45"));
+    replace(stations, "gb-oxford,",
+            "gb-oxford,\"x\",y,151.76,-1.26,63,5.2,5.5,7.5,9.8,12.9,15.9,18.1,17.8,15.0,11.5,7.9,-5.4e3,"
+            "3.33,2.58,0.79,0.51,b,p,m,gsod-dayton,c,measured\ngb-oxford-2,");
+    EXPECT_THAT(faults(), testing::ElementsAre(at(stations, lineOf(stations, "gb-oxford,"), 17) +
+                                                   "latitude 151.76 is out of range; a number from -90 to 90",
+                                               at(stations, lineOf(stations, "gb-oxford,"), 83) +
+                                                   "dec -5.4e3 is out of range; a number from -60 to 45"));
 }
 
 TEST_F(BrokenFile, AnEmptyCellThatMustNotBe) {
     replace(formats, ",1716,", ",,");
-    EXPECT_THAT(faults(), testing::ElementsAre(testing::AllOf(
-                              testing::StartsWith((folder_ / formats).string() + ":" + std::to_string(lineOf(formats, "nagy-boczonadi,"))),
-                              testing::EndsWith("bees_per_side is empty; a number from 50 to 10000"))));
+    EXPECT_THAT(faults(), testing::ElementsAre(
+                              testing::AllOf(testing::StartsWith((folder_ / formats).string() + ":" +
+                                                                 std::to_string(lineOf(formats, "nagy-boczonadi,"))),
+                                             testing::EndsWith("bees_per_side is empty; a number from 50 to 10000"))));
 }
 
 TEST_F(BrokenFile, AFeederThatIsMissingOrOneNobodyKnows) {
     const std::string feeders = "hives/feeders.csv";
     replace(feeders, "box,4,no,no,no,", "bucket,4,no,no,perhaps,");
     const int line = lineOf(feeders, "bucket,");
-    EXPECT_THAT(faults(), testing::ElementsAre(testing::StartsWith(at(feeders, line, 16) + "slow \"perhaps\" is not known"),
-                                               testing::StartsWith(at(feeders, line, 1) + "feeder bucket is not known; one of round, top, box,"),
-                                               testing::HasSubstr("no row for feeder box; ")));
+    EXPECT_THAT(faults(),
+                testing::ElementsAre(
+                    testing::StartsWith(at(feeders, line, 16) + "slow \"perhaps\" is not known"),
+                    testing::StartsWith(at(feeders, line, 1) + "feeder bucket is not known; one of round, top, box,"),
+                    testing::HasSubstr("no row for feeder box; ")));
 }
 
 TEST_F(BrokenFile, AMissingColumnAndAnUnknownOne) {
@@ -115,8 +121,10 @@ TEST_F(BrokenFile, AMissingColumnOfCheckValuesIsNoFaultButAnUnknownSourceIs) {
 
 TEST_F(BrokenFile, FiguresOfWhatIsUsualThatCannotBe) {
     const std::string usual = "rules/usual_stores.csv";
-    replace(usual, "US010,DE,,51,10,confined,two boxes,15,20,kg,15,20,", "US010,Germany,,51,10,cold,three boxes,15,20,kg,15,14,");
-    replace(usual, "US012,DE,Lower Bavaria (Passau),48.6,13.4,confined,one box,15,15,kg,15,15,", "US012,DE,Lower Bavaria (Passau),48.6,13.4,confined,one box,15,15,kg,,,");
+    replace(usual, "US010,DE,,51,10,confined,two boxes,15,20,kg,15,20,",
+            "US010,Germany,,51,10,cold,three boxes,15,20,kg,15,14,");
+    replace(usual, "US012,DE,Lower Bavaria (Passau),48.6,13.4,confined,one box,15,15,kg,15,15,",
+            "US012,DE,Lower Bavaria (Passau),48.6,13.4,confined,one box,15,15,kg,,,");
     const auto said = faults();
     using testing::HasSubstr;
     ASSERT_EQ(said.size(), 5U);
@@ -154,36 +162,46 @@ TEST_F(BrokenFile, AnIdThatIsThereTwice) {
 TEST_F(BrokenFile, AConstantThatIsMissingUnknownOrOfAnotherUnit) {
     replace(constants, "beeMass,m_b,0.000115,kg,", "beeMess,m_b,0.000115,kg,");
     replace(constants, "honeyEnergy,e_h,12700,J/g,", "honeyEnergy,e_h,12700,J/kg,");
-    EXPECT_THAT(faults(), testing::ElementsAre(
-                              at(constants, lineOf(constants, "honeyEnergy,"), 23) + "honeyEnergy has the unit J/kg; give it in J/g",
-                              at(constants, lineOf(constants, "beeMess,"), 1) + "constant beeMess is not known; the name of a constant of the model",
-                              at(constants, lineOf(constants, "name,symbol,"), 1) + "constant beeMass is missing; a row for every constant of the model"));
+    EXPECT_THAT(faults(),
+                testing::ElementsAre(at(constants, lineOf(constants, "honeyEnergy,"), 23) +
+                                         "honeyEnergy has the unit J/kg; give it in J/g",
+                                     at(constants, lineOf(constants, "beeMess,"), 1) +
+                                         "constant beeMess is not known; the name of a constant of the model",
+                                     at(constants, lineOf(constants, "name,symbol,"), 1) +
+                                         "constant beeMass is missing; a row for every constant of the model"));
 }
 
 TEST_F(BrokenFile, AConstantOutsideItsOwnRange) {
     replace(constants, "restingFloor,q0,3.1,", "restingFloor,q0,5.4,");
-    EXPECT_THAT(faults(), testing::ElementsAre(at(constants, lineOf(constants, "restingFloor,"), 17) +
-                                               "restingFloor 5.4 lies outside its own range; a number from 2.8 to 4.4"));
+    EXPECT_THAT(faults(),
+                testing::ElementsAre(at(constants, lineOf(constants, "restingFloor,"), 17) +
+                                     "restingFloor 5.4 lies outside its own range; a number from 2.8 to 4.4"));
 }
 
 TEST_F(BrokenFile, AWordThatIsNotAMark) {
-    replace(constants, ",judgement,judgement;norrstrom-2021,spread of the heat", ",guessed,judgement;norrstrom-2021,spread of the heat");
-    EXPECT_THAT(faults(), testing::ElementsAre(testing::HasSubstr(
-                              "mark \"guessed\" is not known; one of: measured, handbook, published, derived, fitted, common practice, memory, judgement")));
+    replace(constants, ",judgement,judgement;norrstrom-2021,spread of the heat",
+            ",guessed,judgement;norrstrom-2021,spread of the heat");
+    EXPECT_THAT(
+        faults(),
+        testing::ElementsAre(testing::HasSubstr(
+            "mark \"guessed\" is not known; one of: measured, handbook, published, derived, fitted, common practice, memory, judgement")));
 }
 
 TEST_F(BrokenFile, ADictionaryAtOddsWithItself) {
     replace("fields.csv", "bees.count,number,bees,0,100000,", "bees.count,number,bees,200000,100000,");
     replace("fields.csv", ",round,round;top;", ",square,round;top;");
     const int count = lineOf("fields.csv", "bees.count,"), feeder = lineOf("fields.csv", "feeder.kind,");
-    EXPECT_THAT(faults(), testing::ElementsAre(
-                              at("fields.csv", count, 24) + "min 200000 is above max 100000; min not above max",
-                              at("fields.csv", feeder, 24) + "default square is not one of the choices; one of the choices"));
+    EXPECT_THAT(faults(),
+                testing::ElementsAre(at("fields.csv", count, 24) + "min 200000 is above max 100000; min not above max",
+                                     at("fields.csv", feeder, 24) +
+                                         "default square is not one of the choices; one of the choices"));
 }
 
 TEST_F(BrokenFile, AWholeNumberThatIsNot) {
-    replace(formats, "langstroth-deep,Langstroth deep 10-frame,world,428,205,428,10,", "langstroth-deep,Langstroth deep 10-frame,world,428,205,428,9.5,");
-    EXPECT_THAT(faults(), testing::ElementsAre(testing::HasSubstr("combs_per_box 9.5 is out of range or not whole; a whole number from 1 to 60")));
+    replace(formats, "langstroth-deep,Langstroth deep 10-frame,world,428,205,428,10,",
+            "langstroth-deep,Langstroth deep 10-frame,world,428,205,428,9.5,");
+    EXPECT_THAT(faults(), testing::ElementsAre(testing::HasSubstr(
+                              "combs_per_box 9.5 is out of range or not whole; a whole number from 1 to 60")));
 }
 
 TEST_F(BrokenFile, AFileThatIsGoneDoesNotHideTheOthers) {

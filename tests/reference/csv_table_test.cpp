@@ -86,8 +86,9 @@ TEST(CsvTable, ListsEveryRowOfAWrongLength) {
 }
 
 TEST(CsvTable, ListsColumnsNamedTwiceOrNotAtAll) {
-    EXPECT_THAT(faults("id,kg,id,\n"), testing::ElementsAre("t.csv:1:7: column id is there twice; name every column once",
-                                                            "t.csv:1:10: a column has no name; name every column"));
+    EXPECT_THAT(faults("id,kg,id,\n"),
+                testing::ElementsAre("t.csv:1:7: column id is there twice; name every column once",
+                                     "t.csv:1:10: a column has no name; name every column"));
 }
 
 TEST(CsvTable, RefusesMoreColumnsThanAnyTableHas) {

@@ -59,21 +59,24 @@ TEST(Reference, OxfordIsAsPublished) {
     ASSERT_NE(oxford, nullptr);
     EXPECT_EQ(oxford->source, "met-office-historic");
     EXPECT_EQ(oxford->mark, Mark::Measured);
-    EXPECT_THAT(oxford->monthlyMeanC, testing::ElementsAre(5.2, 5.5, 7.5, 9.8, 12.9, 15.9, 18.1, 17.8, 15.0, 11.5, 7.9, 5.4));
+    EXPECT_THAT(oxford->monthlyMeanC,
+                testing::ElementsAre(5.2, 5.5, 7.5, 9.8, 12.9, 15.9, 18.1, 17.8, 15.0, 11.5, 7.9, 5.4));
 }
 
 TEST(Reference, EverySourceIsUsedAndEveryUseIsAFileThatExists) {
     for (const Source& source : shipped().sources) {
         EXPECT_FALSE(source.usedBy.empty()) << source.id << " is named by no file";
         for (const std::string& file : source.usedBy)
-            EXPECT_TRUE(std::filesystem::exists(std::filesystem::path(SHARED_FOLDER) / file)) << source.id << ": " << file;
+            EXPECT_TRUE(std::filesystem::exists(std::filesystem::path(SHARED_FOLDER) / file))
+                << source.id << ": " << file;
     }
 }
 
 TEST(Reference, UsesNameEveryFileOnce) {
     const Source* judgement = shipped().source("judgement");
     ASSERT_NE(judgement, nullptr);
-    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/decisions.csv", "hives/feeders.csv", "rules/cautions.csv"}));
+    EXPECT_EQ(judgement->usedBy, (std::vector<std::string>{"fields.csv", "model/constants.csv", "rules/decisions.csv",
+                                                           "hives/feeders.csv", "rules/cautions.csv"}));
 }
 
 TEST(Reference, EverySourceInMemoryResolves) {
@@ -141,7 +144,8 @@ TEST(Reference, ConstantsLieWithinTheirRanges) {
     int ranged = 0;
     for (std::size_t row = 0; row < constants.rows(); ++row) {
         const double value = numberFrom(constants.cell(row, "value").text).value();
-        const auto low = numberFrom(constants.cell(row, "low").text), high = numberFrom(constants.cell(row, "high").text);
+        const auto low = numberFrom(constants.cell(row, "low").text),
+                   high = numberFrom(constants.cell(row, "high").text);
         EXPECT_EQ(low.has_value(), high.has_value()) << constants.cell(row, "name").text;
         if (!low) continue;
         ++ranged;
@@ -161,7 +165,8 @@ TEST(Reference, EveryKindOfFeederHasItsRow) {
 TEST(Reference, FormatsAreSane) {
     for (const HiveFormat& format : shipped().formats) {
         EXPECT_LE(format.bottomWidth, format.combWidth) << format.id;
-        const double area = (format.combWidth.value() + format.bottomWidth.value()) / 2 * format.combHeight.value() / 1e4;
+        const double area =
+            (format.combWidth.value() + format.bottomWidth.value()) / 2 * format.combHeight.value() / 1e4;
         // 130 bees per dm2 of one covered face; formats with a figure of their own lie within a third of it.
         EXPECT_NEAR(format.beesPerSide.count / (130 * area), 1.0, 0.34) << format.id;
     }

@@ -82,8 +82,13 @@ double columnOf(const Section* section, std::string_view column) {
 void optionsAgree(const Named& colony) {
     const auto& a = colony.advice();
     const Mass now = std::max(kilograms(0), a.estimate->mean + (a.plan ? a.plan->brought() : kilograms(0)));
-    if (a.feed) EXPECT_NEAR(option(a, OptionKind::Feed)->storesAfter.value(), (now + a.feed->stores).value(), tiny) << colony.where;
-    if (a.harvest) EXPECT_NEAR(option(a, OptionKind::TakeNow)->storesAfter.value(), std::max(0.0, (now - a.harvest->upTo).value()), tiny) << colony.where;
+    if (a.feed)
+        EXPECT_NEAR(option(a, OptionKind::Feed)->storesAfter.value(), (now + a.feed->stores).value(), tiny)
+            << colony.where;
+    if (a.harvest)
+        EXPECT_NEAR(option(a, OptionKind::TakeNow)->storesAfter.value(), std::max(0.0, (now - a.harvest->upTo).value()),
+                    tiny)
+            << colony.where;
     const auto* moved = option(a, OptionKind::MoveCombs);
     EXPECT_EQ(moved != nullptr, a.plan && a.plan->brought() != kilograms(0)) << colony.where;
     if (moved) EXPECT_NEAR(moved->amount.value(), std::abs(a.plan->brought().value()), tiny) << colony.where;
@@ -100,7 +105,8 @@ void sheetAgrees(const Named& colony, const std::vector<Task>& tasks) {
     EXPECT_NEAR(columnOf(sheet.section("feeding"), "sugar"), wanted.sugar.value(), tiny) << colony.where;
     EXPECT_NEAR(columnOf(sheet.section("feeding"), "fondant"), wanted.fondant.value(), tiny) << colony.where;
     EXPECT_NEAR(massOf(sheet.section("feeding"), "sugar"), wanted.sugar.value(), tiny) << colony.where;
-    if (a.harvest && !a.harvest->combs.empty()) EXPECT_NEAR(massOf(sheet.section("take"), "combs-hold"), wanted.honey.value(), tiny) << colony.where;
+    if (a.harvest && !a.harvest->combs.empty())
+        EXPECT_NEAR(massOf(sheet.section("take"), "combs-hold"), wanted.honey.value(), tiny) << colony.where;
 }
 
 // Combs that are given do not come off as honey; who goes onto whom is said by both, with one last day.
@@ -109,7 +115,8 @@ void partsAgree(const Named& colony) {
     if (!a.plan) return;
     for (const auto& gift : a.plan->given)
         for (const int comb : gift.combs)
-            if (a.harvest) EXPECT_EQ(std::count(a.harvest->combs.begin(), a.harvest->combs.end(), comb), 0) << colony.where;
+            if (a.harvest)
+                EXPECT_EQ(std::count(a.harvest->combs.begin(), a.harvest->combs.end(), comb), 0) << colony.where;
     if (a.unite) EXPECT_EQ(a.unite->partner, a.plan->uniteWith) << colony.where;
     if (!a.plan->uniteBy) return;
     for (std::size_t other = 0; other < colony.yard.size(); ++other) {
@@ -148,8 +155,9 @@ void yardAgrees(const TestYard& yard, const std::string& where) {
     expectSame({totals.sugar, totals.fondant, totals.honey, givenIn(yard)}, all, where + ", totals");
     const auto sheet = yardPlan("Yard", *yard.planned(0).asOf, colonies, {}, shipped());
     const auto* buy = sheet.section("to-buy");
-    expectSame({kilograms(massOf(buy, "sugar")), kilograms(massOf(buy, "fondant")), kilograms(massOf(buy, "honey-to-take")), kilograms(columnOf(sheet.section("gifts"), "honey"))}, all,
-               where + ", paper");
+    expectSame({kilograms(massOf(buy, "sugar")), kilograms(massOf(buy, "fondant")),
+                kilograms(massOf(buy, "honey-to-take")), kilograms(columnOf(sheet.section("gifts"), "honey"))},
+               all, where + ", paper");
     EXPECT_NEAR(columnOf(sheet.section("visits"), "sugar"), all.sugar.value(), tiny) << where;
     EXPECT_NEAR(columnOf(sheet.section("to-mix"), "sugar"), all.sugar.value(), tiny) << where;
 }
@@ -219,7 +227,9 @@ TEST(PlanAgrees, InEveryNumberOfRandomYards) {
         yardAgrees(yard, where + " without combs moved");
         count(yard, stayed);
     }
-    for (const int seen : {moved.gifts, moved.unions, moved.harvests, moved.feeds, moved.fedOtherwise}) EXPECT_GE(seen, 3) << "not tried: " << moved.gifts << ' ' << moved.unions << ' ' << moved.harvests << ' ' << moved.feeds << ' ' << moved.fedOtherwise;
+    for (const int seen : {moved.gifts, moved.unions, moved.harvests, moved.feeds, moved.fedOtherwise})
+        EXPECT_GE(seen, 3) << "not tried: " << moved.gifts << ' ' << moved.unions << ' ' << moved.harvests << ' '
+                           << moved.feeds << ' ' << moved.fedOtherwise;
     EXPECT_EQ(stayed.gifts, 0);
 }
 

@@ -58,7 +58,9 @@ template <class Value> Value value(const Cell* cell) {
 }
 
 Sheet plan(const SugarPrice& price = {}) {
-    const std::vector<PlannedColony> colonies{{&rich().question, &rich().advice}, {&poor().question, &poor().advice}, {&unknown().question, &unknown().advice}};
+    const std::vector<PlannedColony> colonies{{&rich().question, &rich().advice},
+                                              {&poor().question, &poor().advice},
+                                              {&unknown().question, &unknown().advice}};
     return yardPlan("Orchard", *Date::parse("2026-09-14"), colonies, price, shipped());
 }
 
@@ -107,7 +109,8 @@ TEST(ColonySheet, EveryReasonAndCautionIsThereWithItsSource) {
         ASSERT_EQ(cautions ? cautions->remarks.size() : 0, colony->advice.cautions.size());
         for (const auto* section : {reasons, cautions})
             for (const auto& remark : section ? section->remarks : std::vector<SourcedRemark>{}) {
-                EXPECT_NE(shipped().source(remark.source), nullptr) << remark.remark.id << " rests on " << remark.source;
+                EXPECT_NE(shipped().source(remark.source), nullptr)
+                    << remark.remark.id << " rests on " << remark.source;
                 EXPECT_NE(std::find(sheet.sources.begin(), sheet.sources.end(), remark.source), sheet.sources.end());
             }
         auto unique = sheet.sources;
@@ -161,7 +164,8 @@ TEST(YardPlan, CombsThatComeAreNotTakenOffTheSugarAgain) {
     helped.advice.gifts.push_back({"Gravenstein", "Russet", {0, 1}, helped.advice.feed->stores / 2});
     const std::vector<PlannedColony> one{{&helped.question, &helped.advice}};
     const auto sheet = yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped());
-    EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "sugar")), helped.advice.feed->syrup.sugar) << "what it is fed is what is missing once they hang in";
+    EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "sugar")), helped.advice.feed->syrup.sugar)
+        << "what it is fed is what is missing once they hang in";
 }
 
 TEST(YardPlan, CombsMayBeAllThatIsDone) {
@@ -169,7 +173,8 @@ TEST(YardPlan, CombsMayBeAllThatIsDone) {
     helped.advice.gifts.push_back({"Gravenstein", "Russet", {0, 1}, kilograms(5)});
     helped.advice.verdict = advice::Verdict::Leave;
     helped.advice.feed.reset();
-    helped.advice.nextLook = advice::NextLook{helped.question.winter.date(helped.question.asOf).plusDays(20), advice::NextLookAt::Weigh};
+    helped.advice.nextLook =
+        advice::NextLook{helped.question.winter.date(helped.question.asOf).plusDays(20), advice::NextLookAt::Weigh};
     const auto tasks = tasksOf(helped.question, helped.advice);
     ASSERT_EQ(tasks.size(), 2U);
     EXPECT_EQ(tasks[0].kind, TaskKind::MoveCombs);
@@ -218,7 +223,12 @@ TEST(YardPlan, AFollowedWinterAsksForItsOwnVisits) {
     fondant.kind = TaskKind::Fondant;
     fondant.date = Date::parse("2027-01-20");
     fondant.fondant = kilograms(2.5);
-    PlannedColony followed{&poor().question, &poor().advice, FollowedPlan{tracking::FollowState::ActNow, {kilograms(2), kilograms(3), kilograms(4)}, {0.8, 0.01}, {0.5, 0.01}, {fondant}}};
+    PlannedColony followed{&poor().question, &poor().advice,
+                           FollowedPlan{tracking::FollowState::ActNow,
+                                        {kilograms(2), kilograms(3), kilograms(4)},
+                                        {0.8, 0.01},
+                                        {0.5, 0.01},
+                                        {fondant}}};
     const auto sheet = yardPlan("", *Date::parse("2027-01-15"), {followed}, {}, shipped());
     EXPECT_EQ(fact(sheet.section("to-buy"), "sugar"), nullptr) << "the autumn's syrup is past";
     EXPECT_EQ(value<Mass>(fact(sheet.section("to-buy"), "fondant")), kilograms(2.5));

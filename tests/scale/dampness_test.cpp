@@ -28,7 +28,8 @@ TEST(Dampness, IsNoNectarInWinter) {
             EXPECT_GT(heavier, 60) << "the log is damp, or this test says nothing";
             for (const auto& month : summary.months) {
                 if (month.change && month.unknownDays == 0)
-                    EXPECT_NEAR((month.nectar - month.eaten).value(), month.change->value(), 1e-9) << month.year << '-' << month.month;
+                    EXPECT_NEAR((month.nectar - month.eaten).value(), month.change->value(), 1e-9)
+                        << month.year << '-' << month.month;
                 if (!isWinter(month)) continue;
                 EXPECT_EQ(month.nectarDays, 0) << damp << ' ' << seed << ' ' << month.year << '-' << month.month;
                 if (month.change) EXPECT_NEAR(month.eaten.value(), -month.change->value(), 1e-9);
@@ -40,9 +41,13 @@ TEST(Dampness, IsNoNectarInWinter) {
 TEST(Dampness, LeavesTheFlowsAsTheyAre) {
     HiveLog dry(7), damp(7);
     damp.dampKg = 0.15;
-    const auto whole = [](const Summary& summary, int month) { return summary.months[static_cast<std::size_t>(month) - 1].nectar.value(); };
-    const Summary without = summarise(dry.draw().readings(), Times::WallClock), with = summarise(damp.draw().readings(), Times::WallClock);
-    for (const int month : {5, 7}) EXPECT_NEAR(whole(with, month), whole(without, month), 0.1 * whole(without, month)) << month;
+    const auto whole = [](const Summary& summary, int month) {
+        return summary.months[static_cast<std::size_t>(month) - 1].nectar.value();
+    };
+    const Summary without = summarise(dry.draw().readings(), Times::WallClock),
+                  with = summarise(damp.draw().readings(), Times::WallClock);
+    for (const int month : {5, 7})
+        EXPECT_NEAR(whole(with, month), whole(without, month), 0.1 * whole(without, month)) << month;
 }
 
 TEST(Dampness, IsMeasuredWhereNothingFlies) {

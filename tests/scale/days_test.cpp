@@ -28,7 +28,8 @@ TEST(NightWeight, HasNoBias) {
     ASSERT_EQ(summary.days.size(), 365u);
     double sum = 0, most = 0;
     for (const DayWeight& one : summary.days) {
-        const double error = one.weight.value() - log.colonyKg(static_cast<std::int64_t>(dayOf(one.date)) * secondsADay + 2 * 3600);
+        const double error =
+            one.weight.value() - log.colonyKg(static_cast<std::int64_t>(dayOf(one.date)) * secondsADay + 2 * 3600);
         sum += error;
         most = std::max(most, std::abs(error));
         EXPECT_EQ(one.basis, Basis::Night);
@@ -58,7 +59,9 @@ TEST(NightWeight, FallsBackAsStated) {
 TEST(NightWeight, IsNeverMadeUp) {
     HiveLog log(22);
     auto readings = log.draw().readings();
-    std::erase_if(readings, [](const Reading& one) { return one.moment >= secondsOf(2018, 9, 28) && one.moment < secondsOf(2018, 10, 3); });
+    std::erase_if(readings, [](const Reading& one) {
+        return one.moment >= secondsOf(2018, 9, 28) && one.moment < secondsOf(2018, 10, 3);
+    });
     const Summary summary = summarise(readings, Times::WallClock);
     EXPECT_EQ(summary.days.size(), 360u);
     EXPECT_EQ(dayIn(summary, day(2018, 9, 30)), nullptr);
@@ -77,7 +80,9 @@ TEST(Months, ReturnTheTruthWithStepsTakenOut) {
     for (std::uint32_t seed = 31; seed < 36; ++seed) {
         HiveLog log(seed);
         log.end = secondsOf(2019, 1, 2);
-        log.steps = {{secondsOf(2018, 4, 28, 15.4), 6.3}, {secondsOf(2018, 7, 24, 10.0), -19.5}, {secondsOf(2018, 8, 20, 18.6), 7.4}};
+        log.steps = {{secondsOf(2018, 4, 28, 15.4), 6.3},
+                     {secondsOf(2018, 7, 24, 10.0), -19.5},
+                     {secondsOf(2018, 8, 20, 18.6), 7.4}};
         const Summary summary = summarise(log.draw().readings(), Times::WallClock);
         ASSERT_EQ(summary.months.size(), 13u);
         for (int month = 1; month <= 12; ++month) {
@@ -85,10 +90,12 @@ TEST(Months, ReturnTheTruthWithStepsTakenOut) {
             const Date first = day(2018, month, 1), next = month == 12 ? day(2019, 1, 1) : day(2018, month + 1, 1);
             const bool step = month == 4 || month == 7 || month == 8;
             ASSERT_TRUE(found.change) << month;
-            EXPECT_NEAR(found.change->value(), log.changeBetween(first, next), step ? 0.18 : 5 * 0.0036 * std::sqrt(2)) << month;
+            EXPECT_NEAR(found.change->value(), log.changeBetween(first, next), step ? 0.18 : 5 * 0.0036 * std::sqrt(2))
+                << month;
             EXPECT_EQ(found.unknownDays, 0);
             EXPECT_EQ(found.nectarDays + found.eatingDays + found.wetDays, next.daysSince(first));
-            EXPECT_NEAR((found.nectar - found.eaten).value(), found.change->value(), 1e-9) << "no wet days: the days add up";
+            EXPECT_NEAR((found.nectar - found.eaten).value(), found.change->value(), 1e-9)
+                << "no wet days: the days add up";
         }
     }
 }
@@ -126,7 +133,8 @@ TEST(Days, ANightIsWetFromFifteenHundredthsOn) {
     const auto wetWith = [](double heavierKg) {
         std::vector<Reading> readings;
         const std::int64_t midnight = secondsOf(2018, 10, 5);
-        for (int hour = -4; hour <= 6; ++hour) readings.push_back(at(midnight + hour * 3600, 40 + (hour < 1 ? 0 : heavierKg)));
+        for (int hour = -4; hour <= 6; ++hour)
+            readings.push_back(at(midnight + hour * 3600, 40 + (hour < 1 ? 0 : heavierKg)));
         const auto days = dayWeights(readings, {});
         return days.back().wet;
     };

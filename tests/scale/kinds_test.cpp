@@ -26,11 +26,11 @@ void expectKinds(const Summary& summary, const std::vector<std::pair<StepKind, S
 }
 
 TEST(Kinds, OfAYearsWork) {
-    expectKinds(yearWith({{secondsOf(2018, 5, 2, 15), 7.1},      // a super in the spring flow
-                          {secondsOf(2018, 7, 24, 10), -22},     // full ones off
-                          {secondsOf(2018, 8, 20, 18), 7.4},     // syrup
-                          {secondsOf(2018, 9, 5, 12), -1.5},     // the feeder
-                          {secondsOf(2018, 12, 20, 14), 2.5}}),  // fondant
+    expectKinds(yearWith({{secondsOf(2018, 5, 2, 15), 7.1},     // a super in the spring flow
+                          {secondsOf(2018, 7, 24, 10), -22},    // full ones off
+                          {secondsOf(2018, 8, 20, 18), 7.4},    // syrup
+                          {secondsOf(2018, 9, 5, 12), -1.5},    // the feeder
+                          {secondsOf(2018, 12, 20, 14), 2.5}}), // fondant
                 {{StepKind::Equipment, StepRule::RoomInAFlow},
                  {StepKind::Harvest, StepRule::TookWhatCameIn},
                  {StepKind::Feed, StepRule::NothingComesIn},
@@ -84,7 +84,8 @@ TEST(Proposals, KeepFirstsAndTheDaysRoundASteps) {
     for (const ProposedWeighing& one : proposals.weighings) dates.push_back(one.date);
     std::vector<Date> expected;
     for (int month = 1; month <= 12; ++month) expected.push_back(day(2018, month, 1));
-    for (const Date date : {day(2018, 7, 24), day(2018, 7, 25), day(2018, 8, 20), day(2018, 8, 21), day(2018, 12, 31)}) expected.push_back(date);
+    for (const Date date : {day(2018, 7, 24), day(2018, 7, 25), day(2018, 8, 20), day(2018, 8, 21), day(2018, 12, 31)})
+        expected.push_back(date);
     std::sort(expected.begin(), expected.end());
     EXPECT_EQ(dates, expected);
     EXPECT_EQ(proposals.weighings.front().why, KeepWhy::First);
@@ -98,7 +99,8 @@ TEST(Proposals, KeepFirstsAndTheDaysRoundASteps) {
             if (one.date == date) return one.gross.value();
         return 0.0;
     };
-    EXPECT_NEAR(weightOn(day(2018, 7, 25)) - weightOn(day(2018, 7, 24)), -22, 0.5) << "the step stands between them, and a day's eating";
+    EXPECT_NEAR(weightOn(day(2018, 7, 25)) - weightOn(day(2018, 7, 24)), -22, 0.5)
+        << "the step stands between them, and a day's eating";
 }
 
 TEST(Proposals, LeaveOutWhatStoodOnTheHiveForADayAndWeighingsByDay) {
@@ -107,9 +109,14 @@ TEST(Proposals, LeaveOutWhatStoodOnTheHiveForADayAndWeighingsByDay) {
     EXPECT_TRUE(propose(Summary{}).weighings.empty());
     HiveLog log(63);
     auto readings = log.draw().readings();
-    std::erase_if(readings, [](const Reading& one) { return dayNumber(one.local()) == dayOf(day(2018, 3, 1)) && secondOfDay(one.local()) < 8 * 3600; });
-    std::erase_if(readings, [](const Reading& one) { return dayNumber(one.local()) == dayOf(day(2018, 2, 28)) && secondOfDay(one.local()) > 20 * 3600; });
-    for (const ProposedWeighing& one : propose(summarise(readings, Times::WallClock)).weighings) EXPECT_NE(one.date, day(2018, 3, 1)) << "foragers were out";
+    std::erase_if(readings, [](const Reading& one) {
+        return dayNumber(one.local()) == dayOf(day(2018, 3, 1)) && secondOfDay(one.local()) < 8 * 3600;
+    });
+    std::erase_if(readings, [](const Reading& one) {
+        return dayNumber(one.local()) == dayOf(day(2018, 2, 28)) && secondOfDay(one.local()) > 20 * 3600;
+    });
+    for (const ProposedWeighing& one : propose(summarise(readings, Times::WallClock)).weighings)
+        EXPECT_NE(one.date, day(2018, 3, 1)) << "foragers were out";
 }
 
 } // namespace

@@ -13,7 +13,8 @@ using namespace winterlarder::testing;
 
 TEST(Levels, AreMediansOfAQuarterOfAnHour) {
     std::vector<Reading> readings;
-    for (int minute = 0; minute < 30; ++minute) readings.push_back({minute * 60, kilograms(minute == 4 ? 99 : 40 + minute / 15), 0, 0});
+    for (int minute = 0; minute < 30; ++minute)
+        readings.push_back({minute * 60, kilograms(minute == 4 ? 99 : 40 + minute / 15), 0, 0});
     const auto levels = levelsOf(readings);
     ASSERT_EQ(levels.size(), 2u);
     EXPECT_DOUBLE_EQ(levels[0].kg, 40) << "a minute of 99 kg is gone";

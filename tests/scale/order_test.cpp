@@ -14,11 +14,12 @@ using ::testing::ElementsAre;
 
 std::vector<Reading> everyTenMinutes(std::int64_t from, int count, std::int32_t firstLine = 2) {
     std::vector<Reading> readings;
-    for (int i = 0; i < count; ++i)
-        readings.push_back({from + i * 600, kilograms(50 + 0.01 * i), 0, firstLine + i});
+    for (int i = 0; i < count; ++i) readings.push_back({from + i * 600, kilograms(50 + 0.01 * i), 0, firstLine + i});
     return readings;
 }
-void append(std::vector<Reading>& to, const std::vector<Reading>& more) { to.insert(to.end(), more.begin(), more.end()); }
+void append(std::vector<Reading>& to, const std::vector<Reading>& more) {
+    to.insert(to.end(), more.begin(), more.end());
+}
 
 bool rises(const std::vector<Reading>& readings) {
     for (std::size_t i = 1; i < readings.size(); ++i)
@@ -108,7 +109,8 @@ TEST(Order, CoarseTimesAreTakenTogether) {
     std::vector<Reading> readings;
     for (int minute = 0; minute < 60; ++minute)
         for (int third = 0; third < 3; ++third)
-            readings.push_back({secondsOf(2018, 5, 8) + minute * 60, kilograms(50 + third * third), 0, 2 + minute * 3 + third});
+            readings.push_back(
+                {secondsOf(2018, 5, 8) + minute * 60, kilograms(50 + third * third), 0, 2 + minute * 3 + third});
     const auto ordered = inOrder(readings, Times::WallClock);
     EXPECT_EQ(ordered.readings.size(), 60u);
     EXPECT_DOUBLE_EQ(ordered.readings[7].weight.value(), 51) << "the median of 50, 51, 54";
@@ -160,7 +162,8 @@ TEST(Order, DaylightSavingChangesNoMonth) {
     ASSERT_EQ(plain.months.size(), shifted.months.size());
     // The night's median lies an hour earlier in summer: what is eaten in an hour, 0.3 kg a day at most.
     for (std::size_t i = 0; i < plain.months.size(); ++i)
-        if (plain.months[i].change) EXPECT_NEAR(plain.months[i].change->value(), shifted.months[i].change->value(), 0.3 / 24 + 0.01) << i;
+        if (plain.months[i].change)
+            EXPECT_NEAR(plain.months[i].change->value(), shifted.months[i].change->value(), 0.3 / 24 + 0.01) << i;
     EXPECT_TRUE(shifted.steps.empty());
     EXPECT_TRUE(shifted.leftOut.empty());
 }

@@ -20,7 +20,9 @@ HiveLog someLog() {
     const int steps = *rc::gen::inRange(0, 4);
     for (int i = 0; i < steps; ++i) {
         const int kg = *rc::gen::suchThat(rc::gen::inRange(-20, 21), [](int size) { return std::abs(size) >= 3; });
-        log.steps.push_back({secondsOf(2018, 7, 15) + (i * 20 + *rc::gen::inRange(0, 15)) * secondsADay + *rc::gen::inRange(9 * 60, 19 * 60) * 60, 1.0 * kg});
+        log.steps.push_back({secondsOf(2018, 7, 15) + (i * 20 + *rc::gen::inRange(0, 15)) * secondsADay +
+                                 *rc::gen::inRange(9 * 60, 19 * 60) * 60,
+                             1.0 * kg});
     }
     log.draw();
     return log;
@@ -93,7 +95,8 @@ RC_GTEST_PROP(ScaleProperties, AStepInTwoPartsChangesNoMonth, ()) {
     const auto parts = summarise(log.readings(), Times::WallClock);
     RC_ASSERT(whole.months[1].change && parts.months[1].change);
     // Each jump is known to 0.18 kg at the worst (tests/scale/steps_test.cpp), half-hour readings to 0.3.
-    RC_ASSERT(std::abs((*whole.months[1].change - *parts.months[1].change).value()) <= 3 * (log.interval > 900 ? 0.3 : 0.18));
+    RC_ASSERT(std::abs((*whole.months[1].change - *parts.months[1].change).value()) <=
+              3 * (log.interval > 900 ? 0.3 : 0.18));
     Mass sum{0};
     for (const Step& step : parts.steps) sum += step.jump.change;
     RC_ASSERT(std::abs(sum.value() - 9) <= 2 * (log.interval > 900 ? 0.3 : 0.18));
@@ -104,7 +107,8 @@ RC_GTEST_PROP(ScaleProperties, AnyReadingsAtAllAreSummedUp, ()) {
     const auto moments = *rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 40'000'000));
     std::vector<Reading> readings;
     for (const int moment : moments)
-        readings.push_back({secondsOf(2018, 1, 1) + moment, kilograms(*rc::gen::inRange(-50, 1000)), 0, static_cast<std::int32_t>(readings.size()) + 1});
+        readings.push_back({secondsOf(2018, 1, 1) + moment, kilograms(*rc::gen::inRange(-50, 1000)), 0,
+                            static_cast<std::int32_t>(readings.size()) + 1});
     const auto summary = summarise(readings, *rc::gen::element(Times::WallClock, Times::Moments));
     RC_ASSERT(summary.readings + summary.leftOut.size() + summary.merged >= readings.size());
     for (const DayWeight& day : summary.days) RC_ASSERT(day.readings > 0);

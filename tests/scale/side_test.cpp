@@ -10,7 +10,8 @@ namespace {
 
 using namespace winterlarder::testing;
 
-std::vector<Reading> readingsOf(const std::function<double(double)>& kgAtHour, double noise, std::uint32_t seed, std::int64_t interval = 300) {
+std::vector<Reading> readingsOf(const std::function<double(double)>& kgAtHour, double noise, std::uint32_t seed,
+                                std::int64_t interval = 300) {
     std::mt19937 random(seed);
     std::normal_distribution<double> normal; // of deviation 1: one of 0 is not allowed
     std::vector<Reading> readings;
@@ -38,13 +39,15 @@ TEST(Side, OfAQuietNightIsAveragedOverHours) {
 TEST(Side, OfForagersComingHomeFollowsThem) {
     const auto homing = [](double hour) { return 40 + 0.4 * std::max(0.0, hour - 23); };
     for (std::uint32_t seed = 1; seed <= 20; ++seed)
-        EXPECT_NEAR(told(readingsOf(homing, 0.01, seed), 24 * 3600), 40.4, 0.04) << "four standard errors of the end of an hour's line";
+        EXPECT_NEAR(told(readingsOf(homing, 0.01, seed), 24 * 3600), 40.4, 0.04)
+            << "four standard errors of the end of an hour's line";
 }
 
 TEST(Side, IsExactWithoutScatter) {
     const auto rising = readingsOf([](double hour) { return 40 + 0.1 * hour; }, 0, 1);
     EXPECT_NEAR(told(rising, 24 * 3600 + 600), 40 + 0.1 * (24 + 1.0 / 6), 1e-9);
-    EXPECT_NEAR(weightToldBy(rising, {0, 100}, -600, 300, Carry::On).weight.value(), 40 - 0.1 / 6, 1e-9) << "the side after it";
+    EXPECT_NEAR(weightToldBy(rising, {0, 100}, -600, 300, Carry::On).weight.value(), 40 - 0.1 / 6, 1e-9)
+        << "the side after it";
     EXPECT_NEAR(weightToldBy(rising, {0, 100}, -600, 300, Carry::Not).weight.value(), 40, 1e-9) << "not carried on";
 }
 
@@ -84,7 +87,8 @@ TEST(Sharpening, LeavesADayAloneThatIsLikeNoOther) {
 
 TEST(Sharpening, NeedsDaysToCompareWith) {
     Quiet quiet;
-    std::erase_if(quiet.readings, [](const Reading& one) { return one.moment < 4 * secondsADay || one.moment > 7 * secondsADay; });
+    std::erase_if(quiet.readings,
+                  [](const Reading& one) { return one.moment < 4 * secondsADay || one.moment > 7 * secondsADay; });
     sharpen(quiet.found, dayWeights(quiet.readings, quiet.found), quiet.readings);
     EXPECT_DOUBLE_EQ(quiet.found.jumps[0].change.value(), 5.05);
 }

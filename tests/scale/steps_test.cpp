@@ -42,10 +42,10 @@ TEST(Steps, AYearWithoutAnyHasNone) {
     }
 }
 
-const std::vector<TrueStep> aYearOfWork = {
-    {secondsOf(2018, 4, 3, 13.2), 1.2},  {secondsOf(2018, 4, 28, 15.4), 6.3},  {secondsOf(2018, 6, 18, 11.1), 5.9},
-    {secondsOf(2018, 7, 24, 10.0), -19.5}, {secondsOf(2018, 7, 24, 17.5), 4.8}, {secondsOf(2018, 8, 20, 18.6), 7.4},
-    {secondsOf(2018, 9, 2, 12.7), -1.5}, {secondsOf(2018, 12, 30, 14.0), 2.5}};
+const std::vector<TrueStep> aYearOfWork = {{secondsOf(2018, 4, 3, 13.2), 1.2},  {secondsOf(2018, 4, 28, 15.4), 6.3},
+                                           {secondsOf(2018, 6, 18, 11.1), 5.9}, {secondsOf(2018, 7, 24, 10.0), -19.5},
+                                           {secondsOf(2018, 7, 24, 17.5), 4.8}, {secondsOf(2018, 8, 20, 18.6), 7.4},
+                                           {secondsOf(2018, 9, 2, 12.7), -1.5}, {secondsOf(2018, 12, 30, 14.0), 2.5}};
 
 TEST(Steps, OfAYearAreFoundWithDateAndSize) {
     for (const std::int64_t interval : {60, 300, 600, 900}) {
@@ -104,7 +104,9 @@ TEST(Steps, BetweenTheLogsCoarseValuesAreFound) {
 
 TEST(Steps, BoxesOffForAnInspectionLeaveTheirNetChangeOnly) {
     HiveLog log(15);
-    log.leans = {{secondsOf(2018, 5, 30, 11), 1800, -22}, {secondsOf(2018, 5, 30, 11.3), 300, 9}, {secondsOf(2018, 9, 12, 15), 1500, -17}};
+    log.leans = {{secondsOf(2018, 5, 30, 11), 1800, -22},
+                 {secondsOf(2018, 5, 30, 11.3), 300, 9},
+                 {secondsOf(2018, 9, 12, 15), 1500, -17}};
     log.steps = {{secondsOf(2018, 5, 30, 11.25), 3.1}};
     const Summary summary = summaryOf(log.draw());
     expectSteps(summary, log.steps, sizeTolerance);
@@ -120,7 +122,8 @@ TEST(Steps, SomebodyLeaningOnTheHiveIsNone) {
         log.begin = secondsOf(2018, 8, 1);
         log.end = secondsOf(2018, 11, 1);
         for (int week = 0; week < 12; ++week)
-            log.leans.push_back({secondsOf(2018, 8, 2, 9) + week * 7 * secondsADay, std::max<std::int64_t>(120, interval), 12.5 - 2 * week});
+            log.leans.push_back({secondsOf(2018, 8, 2, 9) + week * 7 * secondsADay,
+                                 std::max<std::int64_t>(120, interval), 12.5 - 2 * week});
         const Summary summary = summaryOf(log.draw());
         EXPECT_TRUE(summary.steps.empty()) << interval << " s\n" << told(summary);
     }
@@ -138,13 +141,15 @@ TEST(Steps, ASingleWildReadingOfAnHourlyLogIsNone) {
 
 TEST(Steps, RainThatDriesOffIsNone) {
     HiveLog log(18);
-    log.showers = {{secondsOf(2018, 3, 3, 2.5), 0.9}, {secondsOf(2018, 5, 30, 14), 1.4}, {secondsOf(2018, 11, 8, 21.5), 1.8}};
+    log.showers = {
+        {secondsOf(2018, 3, 3, 2.5), 0.9}, {secondsOf(2018, 5, 30, 14), 1.4}, {secondsOf(2018, 11, 8, 21.5), 1.8}};
     const Summary summary = summaryOf(log.draw());
     EXPECT_TRUE(summary.steps.empty()) << told(summary);
     ASSERT_EQ(summary.disturbed.size(), 3u);
     for (const Stretch& stretch : summary.disturbed) EXPECT_EQ(stretch.kind, Stretch::Kind::Wet);
     for (const DayWeight& one : summary.days) {
-        const bool rained = one.date == day(2018, 3, 3) || one.date == day(2018, 3, 4) || one.date == day(2018, 11, 9) || one.date == day(2018, 5, 31);
+        const bool rained = one.date == day(2018, 3, 3) || one.date == day(2018, 3, 4) ||
+                            one.date == day(2018, 11, 9) || one.date == day(2018, 5, 31);
         if (one.wet) EXPECT_TRUE(rained) << one.date.iso();
     }
 }
@@ -153,7 +158,9 @@ TEST(Steps, HiddenInAGapAreOneOfUnknownKind) {
     HiveLog log(19);
     log.steps = {{secondsOf(2018, 10, 25, 12), -6}};
     auto readings = log.draw().readings();
-    std::erase_if(readings, [](const Reading& one) { return one.moment > secondsOf(2018, 10, 24) && one.moment < secondsOf(2018, 10, 27); });
+    std::erase_if(readings, [](const Reading& one) {
+        return one.moment > secondsOf(2018, 10, 24) && one.moment < secondsOf(2018, 10, 27);
+    });
     const Summary summary = summarise(readings, Times::WallClock);
     ASSERT_EQ(summary.steps.size(), 1u) << told(summary);
     EXPECT_EQ(summary.steps[0].kind, StepKind::Unknown);
@@ -167,7 +174,8 @@ TEST(Steps, OfADailyLogNeedToBeMoreThanADayBrings) {
     HiveLog log(20);
     log.interval = secondsADay;
     log.begin = secondsOf(2018, 1, 1, 20.5);
-    log.steps = {{secondsOf(2018, 4, 22, 12), 11}, {secondsOf(2018, 7, 24, 12), -19.5}, {secondsOf(2018, 8, 28, 12), 8}};
+    log.steps = {
+        {secondsOf(2018, 4, 22, 12), 11}, {secondsOf(2018, 7, 24, 12), -19.5}, {secondsOf(2018, 8, 28, 12), 8}};
     // One reading a day: the day's own income, up to 3 kg, is told only by its neighbours.
     const Summary summary = summaryOf(log.draw());
     ASSERT_EQ(summary.steps.size(), 3u) << told(summary);

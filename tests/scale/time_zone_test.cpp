@@ -11,9 +11,7 @@ namespace {
 using namespace winterlarder::testing;
 
 // Central Europe in 2018: an hour ahead of UTC, two from 25 March 1 h UTC to 28 October 1 h UTC.
-TimeZone europe() {
-    return TimeZone(3600, {{secondsOf(2018, 3, 25, 1), 7200}, {secondsOf(2018, 10, 28, 1), 3600}});
-}
+TimeZone europe() { return TimeZone(3600, {{secondsOf(2018, 3, 25, 1), 7200}, {secondsOf(2018, 10, 28, 1), 3600}}); }
 
 TEST(TimeZones, TellTheOffsetOfAMoment) {
     EXPECT_EQ(europe().offsetAt(secondsOf(2018, 3, 25, 1) - 1), 3600);
@@ -38,9 +36,7 @@ TEST(TimeZones, ComeBackFromEveryMoment) {
     }
 }
 
-TEST(TimeZones, WantTheirChangesInOrder) {
-    EXPECT_THROW(TimeZone(0, {{10, 3600}, {10, 0}}), ContractViolation);
-}
+TEST(TimeZones, WantTheirChangesInOrder) { EXPECT_THROW(TimeZone(0, {{10, 3600}, {10, 0}}), ContractViolation); }
 
 TEST(DayNumbers, CountFrom1970BothWays) {
     EXPECT_EQ(dayNumber(0), 0);

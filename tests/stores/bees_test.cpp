@@ -34,15 +34,13 @@ TEST(Bees, ASeamIsOneFaceOfEachNeighbour) {
 
 TEST(Bees, MixedBroodBoxesCountWithTheirMean) {
     auto combs = boxOf(deep(), 10);
-    for (const Comb& above : boxOf(medium(), 10))
-        combs.push_back(above);
+    for (const Comb& above : boxOf(medium(), 10)) combs.push_back(above);
     EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * (1100 + 754), 1e-9);
 }
 
 TEST(Bees, FillTheBroodBoxBeforeTheSuper) {
     auto combs = boxOf(deep(), 10);
-    for (const Comb& above : boxOf(medium(), 10, true))
-        combs.push_back(above);
+    for (const Comb& above : boxOf(medium(), 10, true)) combs.push_back(above);
     EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9);
     EXPECT_NEAR(beesOnCombs(12, combs, deep()).count, 10 * 2 * 1100 + 2 * 2 * 754, 1e-9);
     EXPECT_NEAR(coveredCombsOf({10 * 2 * 1100 + 2 * 2 * 754}, combs, deep()), 12, 1e-9);
@@ -57,11 +55,13 @@ TEST(Bees, HalfBuiltCombsCarryHalf) {
 TEST(Bees, BareBarsTakeNoneOfThem) {
     auto combs = boxOf(deep(), 24);
     for (std::size_t bar = 12; bar < 24; ++bar) combs[bar].built = 0;
-    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9) << "eight combs are covered, whatever else is not built";
+    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9)
+        << "eight combs are covered, whatever else is not built";
     for (std::size_t bar = 12; bar < 24; ++bar) combs[bar].built = 0.01;
     EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 0.011 * 8 * 2 * 1100);
     for (auto& comb : combs) comb.built = 0;
-    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9) << "nothing is built as listed; the bees were seen all the same";
+    EXPECT_NEAR(beesOnCombs(8, combs, deep()).count, 8 * 2 * 1100, 1e-9)
+        << "nothing is built as listed; the bees were seen all the same";
 }
 
 TEST(Bees, SpreadDependsOnHowTheyWereCounted) {

@@ -46,13 +46,11 @@ TEST(Cluster, WithoutBroodFromTheEntranceEndOfALongHive) {
 
 TEST(Cluster, SpreadsOverItsBoxes) {
     auto combs = combsOf(deep(), std::vector<double>(10, 0.5));
-    for (const Comb& above : combsOf(deep(), std::vector<double>(10, 0.8), 1))
-        combs.push_back(above);
+    for (const Comb& above : combsOf(deep(), std::vector<double>(10, 0.8), 1)) combs.push_back(above);
     EXPECT_EQ(findCluster(combs, {deep(), deep()}, 8).width, 4);
     combs[4].brood = 0.2;
     EXPECT_EQ(findCluster(combs, {deep(), deep()}, 8).width, 8) << "brood in one box only";
-    for (auto i = 10U; i < 20; ++i)
-        combs[i].inSuper = true;
+    for (auto i = 10U; i < 20; ++i) combs[i].inSuper = true;
     combs[4].brood = 0;
     EXPECT_EQ(findCluster(combs, {deep(), deep()}, 8).width, 8) << "a super is not its home";
 }
@@ -82,15 +80,13 @@ TEST(Reach, IsTheClustersCombsAndTwoBeyondOnTheRicherSide) {
 
 TEST(Reach, GoesUpButNotDown) {
     auto combs = combsOf(deep(), std::vector<double>(10, 1.0));
-    for (const Comb& above : combsOf(deep(), std::vector<double>(10, 0.0), 1))
-        combs.push_back(above);
+    for (const Comb& above : combsOf(deep(), std::vector<double>(10, 0.0), 1)) combs.push_back(above);
     combs[14].brood = combs[15].brood = 0.5;
     EXPECT_EQ(clusterReach(combs, {deep(), deep()}, 4, 0.65)->within, kilograms(0)) << "stores below";
     combs[14].brood = combs[15].brood = 0;
     combs[4].capped = combs[5].capped = 0;
     combs[4].brood = combs[5].brood = 0.5;
-    for (auto i = 10U; i < 20; ++i)
-        combs[i].capped = 1;
+    for (auto i = 10U; i < 20; ++i) combs[i].capped = 1;
     // Places 3..6 of both boxes and two more on one side: 2 + 2 combs below, 4 + 2 above.
     EXPECT_NEAR(clusterReach(combs, {deep(), deep()}, 4, 0.65)->within.value(), fullDeep * 10, 1e-4);
 }
@@ -125,8 +121,7 @@ RC_GTEST_PROP(ReachProperty, WithinAndBeyondAreAll, ()) {
     const double covered = *rc::gen::inRange(1, 120) / 10.0;
     Mass all{0};
     const auto stores = storesOfCombs(combs, 0.65);
-    for (const CombStores& each : *stores)
-        all += each.total();
+    for (const CombStores& each : *stores) all += each.total();
     const auto reach = clusterReach(combs, {deep()}, covered, 0.65);
     RC_ASSERT(std::abs((reach->within + reach->beyond - all).value()) < 1e-9);
     RC_ASSERT(reach->within >= kilograms(0));

@@ -30,8 +30,7 @@ protected:
     void SetUp() override {
         const auto table = CsvTable::read(SHARED_FOLDER "/reference/comb_checks.csv");
         ASSERT_TRUE(table.ok()) << describe(table.problems().front());
-        for (std::size_t row = 0; row < table->rows(); ++row)
-            read(*table, row);
+        for (std::size_t row = 0; row < table->rows(); ++row) read(*table, row);
         auto read = loadReference(SHARED_FOLDER);
         ASSERT_TRUE(read.ok()) << describe(read.problems().front());
         reference = std::move(read.value());

@@ -46,8 +46,7 @@ double partOfComb(const CombCheck& row) {
 
 TEST_F(CombChecks, EveryRowBelongsToATestHere) {
     std::set<std::string> tests;
-    for (const auto& [id, row] : rows)
-        tests.insert(row.test);
+    for (const auto& [id, row] : rows) tests.insert(row.test);
     EXPECT_THAT(tests, ElementsAreArray({"gross", "mass", "nest", "none", "tare"}));
     EXPECT_EQ(rows.size(), 65U);
     EXPECT_EQ(rowsOf("mass").size(), 35U);
@@ -61,10 +60,8 @@ TEST_F(CombChecks, FullCombsWeighWhatIsPublished) {
     for (const CombCheck& row : rowsOf("mass")) {
         const double ratio = computedKg(row) / row.published.value();
         const auto known = knownDisagreements.find(row.id);
-        if (known == knownDisagreements.end())
-            EXPECT_NEAR(ratio, 1, fillSd) << says(row);
-        else
-            EXPECT_NEAR(ratio, known->second, 0.01) << "known disagreement, " << says(row);
+        if (known == knownDisagreements.end()) EXPECT_NEAR(ratio, 1, fillSd) << says(row);
+        else EXPECT_NEAR(ratio, known->second, 0.01) << "known disagreement, " << says(row);
     }
 }
 

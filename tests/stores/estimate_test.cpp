@@ -62,12 +62,17 @@ TEST(Combine, SpreadIsCutAtZeroButNotTheMean) {
 
 TEST(Contradiction, BeginsBeyondThreeJointStandardDeviations) {
     const double joint = std::sqrt(2.0); // of two pieces with 1 kg each
-    EXPECT_FALSE(combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 12 + 3 * joint - 0.001, 0, 1)})->contradictory);
-    EXPECT_TRUE(combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 12 + 3 * joint + 0.001, 0, 1)})->contradictory);
+    EXPECT_FALSE(
+        combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 12 + 3 * joint - 0.001, 0, 1)})
+            ->contradictory);
+    EXPECT_TRUE(
+        combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 12 + 3 * joint + 0.001, 0, 1)})
+            ->contradictory);
 }
 
 TEST(Contradiction, AnswersTheWidestSpreadAndNamesBoth) {
-    const auto estimate = combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 20, 0.1, 0), piece(EvidenceKind::Heft, 16, 0.1, 0)});
+    const auto estimate = combine({piece(EvidenceKind::Scale, 12, 0, 1), piece(EvidenceKind::Combs, 20, 0.1, 0),
+                                   piece(EvidenceKind::Heft, 16, 0.1, 0)});
     ASSERT_TRUE(estimate->contradictory);
     EXPECT_EQ(estimate->firstContradicting, EvidenceKind::Combs);
     EXPECT_EQ(estimate->secondContradicting, EvidenceKind::Scale);
@@ -75,8 +80,7 @@ TEST(Contradiction, AnswersTheWidestSpreadAndNamesBoth) {
     EXPECT_NEAR(estimate->spread.high.value(), 20 + 1.2816 * 2, 1e-9);
     EXPECT_NEAR(estimate->spread.typical.value(), (estimate->spread.low + estimate->spread.high).value() / 2, 1e-9);
     EXPECT_NEAR((estimate->mean + 1.2816 * estimate->sd).value(), estimate->spread.high.value(), 1e-9);
-    for (const EvidenceShare& share : estimate->shares)
-        EXPECT_EQ(share.weight, 0);
+    for (const EvidenceShare& share : estimate->shares) EXPECT_EQ(share.weight, 0);
 }
 
 // Looked at pair by pair, so many weighings would take minutes; kinds and errors repeat, and only their outermost can differ most.
@@ -132,7 +136,8 @@ TEST(SharedTare, OneWeighingIsCombinedAsIfItsErrorWereAllItsOwn) {
 
 // The same weights, tried out: the combined value errs by as much as it says.
 TEST(SharedTare, TheCombinedErrorIsThatOfManyTrials) {
-    const std::vector<Evidence> pieces{weighing(20, 1.8, 0.6), weighing(20, 1.8, 1.5, EvidenceKind::OneSidedLift), piece(EvidenceKind::Combs, 20, 0, 2.5), weighing(20, 1.8, 0.3)};
+    const std::vector<Evidence> pieces{weighing(20, 1.8, 0.6), weighing(20, 1.8, 1.5, EvidenceKind::OneSidedLift),
+                                       piece(EvidenceKind::Combs, 20, 0, 2.5), weighing(20, 1.8, 0.3)};
     const auto estimate = combine(pieces);
     std::mt19937_64 draws(7);
     std::normal_distribution<double> normal;
@@ -141,7 +146,8 @@ TEST(SharedTare, TheCombinedErrorIsThatOfManyTrials) {
     for (int trial = 0; trial < trials; ++trial) {
         const double tare = 1.8 * normal(draws);
         double error = 0;
-        for (const auto& [own, tares, at] : {std::tuple(0.6, 1, 0), std::tuple(1.5, 1, 1), std::tuple(2.5, 0, 2), std::tuple(0.3, 1, 3)})
+        for (const auto& [own, tares, at] :
+             {std::tuple(0.6, 1, 0), std::tuple(1.5, 1, 1), std::tuple(2.5, 0, 2), std::tuple(0.3, 1, 3)})
             error += estimate->shares[static_cast<std::size_t>(at)].weight * (tares * tare + own * normal(draws));
         squares += error * error;
     }
@@ -150,7 +156,9 @@ TEST(SharedTare, TheCombinedErrorIsThatOfManyTrials) {
 
 TEST(SharedTare, TwoFiguresTogetherAreWhatTheyAreCombined) {
     EXPECT_NEAR(sdTogether(std::sqrt(5.0), std::sqrt(8.0), 4), std::sqrt(4.8), 1e-12);
-    EXPECT_NEAR(sdTogether(3, 2, 0), combine({piece(EvidenceKind::Combs, 20, 0, 3), piece(EvidenceKind::Scale, 20, 0, 2)})->sd.value(), 1e-12);
+    EXPECT_NEAR(sdTogether(3, 2, 0),
+                combine({piece(EvidenceKind::Combs, 20, 0, 3), piece(EvidenceKind::Scale, 20, 0, 2)})->sd.value(),
+                1e-12);
     EXPECT_EQ(sdTogether(2, 2, 4), 2) << "the same error twice";
 }
 
@@ -174,25 +182,28 @@ RC_GTEST_PROP(SharedTareProperty, WeightsAreThoseOfLeastSquares, ()) {
     const int count = *rc::gen::inRange(2, 8);
     for (int i = 0; i < count; ++i) {
         const double own = *rc::gen::inRange(1, 40) / 10.0;
-        pieces.push_back(i < 2 || *rc::gen::arbitrary<bool>() ? weighing(20, tareSd, own) : piece(EvidenceKind::Combs, 20, 0, own));
+        pieces.push_back(i < 2 || *rc::gen::arbitrary<bool>() ? weighing(20, tareSd, own)
+                                                              : piece(EvidenceKind::Combs, 20, 0, own));
     }
     numerics::SymmetricSystem system(pieces.size());
     for (std::size_t i = 0; i < pieces.size(); ++i)
         for (std::size_t j = 0; j < pieces.size(); ++j)
-            system.add(i, j, i == j ? std::pow(pieces[i].absoluteSd.value(), 2) : pieces[i].tareSd.value() * pieces[j].tareSd.value());
+            system.add(i, j,
+                       i == j ? std::pow(pieces[i].absoluteSd.value(), 2)
+                              : pieces[i].tareSd.value() * pieces[j].tareSd.value());
     system.decompose();
     const auto weights = system.solve(std::vector<double>(pieces.size(), 1.0));
     const double precision = std::accumulate(weights.begin(), weights.end(), 0.0);
     const auto estimate = combine(pieces);
     RC_ASSERT(std::abs(estimate->sd.value() - 1 / std::sqrt(precision)) < 1e-6);
-    for (std::size_t i = 0; i < pieces.size(); ++i) RC_ASSERT(std::abs(estimate->shares[i].weight - weights[i] / precision) < 1e-6);
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        RC_ASSERT(std::abs(estimate->shares[i].weight - weights[i] / precision) < 1e-6);
 }
 
 RC_GTEST_PROP(CombineProperty, WeightsSumToOneUnlessContradictory, ()) {
     const auto estimate = combine(anyPieces(true));
     double sum = 0;
-    for (const EvidenceShare& share : estimate->shares)
-        sum += share.weight;
+    for (const EvidenceShare& share : estimate->shares) sum += share.weight;
     RC_ASSERT(std::abs(sum - (estimate->contradictory ? 0 : 1)) < tolerance());
 }
 
@@ -200,8 +211,7 @@ RC_GTEST_PROP(CombineProperty, MoreEvidenceIsNeverWorseThanTheBestPiece, ()) {
     const auto pieces = anyPieces(false);
     const auto estimate = combine(pieces);
     RC_PRE(!estimate->contradictory);
-    for (const Evidence& each : pieces)
-        RC_ASSERT(estimate->sd <= each.sd(each.typical) + kilograms(tolerance()));
+    for (const Evidence& each : pieces) RC_ASSERT(estimate->sd <= each.sd(each.typical) + kilograms(tolerance()));
 }
 
 RC_GTEST_PROP(CombineProperty, MeanLiesAmongThePieces, ()) {

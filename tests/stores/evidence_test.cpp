@@ -58,7 +58,9 @@ TEST(CombSpread, AreasFromAPhotographAreSurer) {
         return relativeSdOf(one, spreads());
     };
     for (const std::size_t seen : {0u, 1u}) EXPECT_LT(sd(combs[seen], true), sd(combs[seen], false)) << seen;
-    const auto ofTheOtherFace = [&](bool traced) { return sd(combs[1], traced) * sd(combs[1], traced) - sd(combs[0], traced) * sd(combs[0], traced); };
+    const auto ofTheOtherFace = [&](bool traced) {
+        return sd(combs[1], traced) * sd(combs[1], traced) - sd(combs[0], traced) * sd(combs[0], traced);
+    };
     EXPECT_GT(ofTheOtherFace(true), 0.01) << "a tenth of the stores at least";
     EXPECT_NEAR(ofTheOtherFace(true), ofTheOtherFace(false), 2 * 0.2 * 0.005);
     EXPECT_EQ(sd(combs[2], true), sd(combs[2], false)) << "what was not seen was not measured";
@@ -81,7 +83,8 @@ TEST(CombSpread, IsAreaAndFillInQuadrature) {
     EXPECT_NEAR(relativeSdOf(judged, spreads()), std::hypot(constants.combAreaSd, constants.combFillSd), 0.0025);
     EXPECT_NEAR(relativeSdOf(traced, spreads()), std::hypot(constants.photographAreaSd, constants.combFillSd), 0.0025);
     judged.facesSeen = 1;
-    EXPECT_NEAR(relativeSdOf(judged, spreads()), std::hypot(constants.combAreaSd, constants.combFillSd, constants.unseenFaceSd), 0.0025);
+    EXPECT_NEAR(relativeSdOf(judged, spreads()),
+                std::hypot(constants.combAreaSd, constants.combFillSd, constants.unseenFaceSd), 0.0025);
     auto surer = constants;
     surer.combFillSd = 0.05;
     EXPECT_NEAR(relativeSdOf(traced, combSpreads(surer)), 0.06, 1e-12); // hypot(0.03, 0.05) = 0.058
@@ -93,7 +96,8 @@ TEST(CombSpread, BandOfOneCombIsItsShareAndTheRounding) {
     EXPECT_EQ(band.typical, kilograms(2));
     EXPECT_NEAR(band.high.value() - 2, 1.2816 * std::sqrt(0.1), 1e-12);
     EXPECT_NEAR(2 - band.low.value(), 1.2816 * std::sqrt(0.1), 1e-12);
-    EXPECT_EQ(spreadOf({kilograms(0), kilograms(0.05)}, comb(deep(), 0, 0.5), spreads()).low, kilograms(0)) << "no comb holds less than nothing";
+    EXPECT_EQ(spreadOf({kilograms(0), kilograms(0.05)}, comb(deep(), 0, 0.5), spreads()).low, kilograms(0))
+        << "no comb holds less than nothing";
 }
 
 TEST(StoresOfCombs, UnseenCombsTakeTheMeanOfTheirBox) {
@@ -121,8 +125,7 @@ TEST(OpenFactor, IsLowWhileFreshlyFilled) {
 
 TEST(Visit, ErrsTheSameWayOnAllCombsAndRoundsOnEach) {
     std::vector<Comb> combs;
-    for (int place = 0; place < 9; ++place)
-        combs.push_back(comb(deep(), place, 0.5));
+    for (int place = 0; place < 9; ++place) combs.push_back(comb(deep(), place, 0.5));
     const auto visit = evidenceOfVisit(combs, 0.65, spreads(), day(9, 10));
     ASSERT_TRUE(visit);
     EXPECT_EQ(visit->kind, EvidenceKind::Combs);

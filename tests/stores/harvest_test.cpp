@@ -24,8 +24,7 @@ Comb broodless(const hive::CombFormat& format, int place, double capped, double 
 
 std::vector<int> positions(const std::vector<HarvestComb>& combs) {
     std::vector<int> found;
-    for (const HarvestComb& each : combs)
-        found.push_back(each.position);
+    for (const HarvestComb& each : combs) found.push_back(each.position);
     return found;
 }
 
@@ -69,16 +68,14 @@ TEST(Harvest, BroodNotSpokenOfMustBeLookedForOutsideSupers) {
 
 TEST(Harvest, FarthestFromTheBroodFirst) {
     std::vector<Comb> combs;
-    for (int place = 0; place < 10; ++place)
-        combs.push_back(broodless(deep(), place, 0.8));
+    for (int place = 0; place < 10; ++place) combs.push_back(broodless(deep(), place, 0.8));
     combs[2].brood = combs[3].brood = 0.1; // middle 2.5
     EXPECT_THAT(positions(harvestOrder(combs, {deep()}, 6, 0.65)), ElementsAre(9, 8, 7, 6, 5, 0, 4, 1));
 }
 
 TEST(Harvest, LongHivesFromTheFarEnd) {
     std::vector<Comb> combs;
-    for (int place = 0; place < 5; ++place)
-        combs.push_back(broodless(longHive(), place, 0.8));
+    for (int place = 0; place < 5; ++place) combs.push_back(broodless(longHive(), place, 0.8));
     EXPECT_THAT(positions(harvestOrder(combs, {longHive()}, 1, 0.65)), ElementsAre(4, 3, 2, 1, 0));
 }
 
@@ -117,8 +114,7 @@ RC_GTEST_PROP(HarvestProperty, OrderHoldsOnlyCombsThatMayBeTaken, ()) {
 RC_GTEST_PROP(HarvestProperty, NeverTakesMoreThanAllowed, ()) {
     const Mass limit = kilograms(*rc::gen::inRange(0, 200) / 10.0);
     Mass sum{0};
-    for (const HarvestComb& each : takeUpTo(harvestOrder(anyCombs(), {deep()}, 6, 0.65), limit))
-        sum += each.honey;
+    for (const HarvestComb& each : takeUpTo(harvestOrder(anyCombs(), {deep()}, 6, 0.65), limit)) sum += each.honey;
     RC_ASSERT(sum <= limit + kilograms(1e-6));
 }
 

@@ -18,9 +18,15 @@ HiveBounds twoDeeps(std::optional<Mass> tare = {}) { return boundsOf({{deep(), d
 const Date september = *Date::of(2026, 9, 10);
 
 enum class Judged { Likely, Asked, Impossible };
-Judged judged(const std::optional<Doubt>& doubt) { return !doubt ? Judged::Likely : doubt->impossible ? Judged::Impossible : Judged::Asked; }
-std::string textIn(const std::optional<Doubt>& doubt, const char* detail) { return std::get<std::string>(doubt.value().says.details.at(detail)); }
-double massIn(const std::optional<Doubt>& doubt, const char* detail) { return std::get<Mass>(doubt.value().says.details.at(detail)).value(); }
+Judged judged(const std::optional<Doubt>& doubt) {
+    return !doubt ? Judged::Likely : doubt->impossible ? Judged::Impossible : Judged::Asked;
+}
+std::string textIn(const std::optional<Doubt>& doubt, const char* detail) {
+    return std::get<std::string>(doubt.value().says.details.at(detail));
+}
+double massIn(const std::optional<Doubt>& doubt, const char* detail) {
+    return std::get<Mass>(doubt.value().says.details.at(detail)).value();
+}
 
 Judged weight(double kg, const HiveBounds& hive) { return judged(doubtOfWeight(kilograms(kg), hive, constants())); }
 
@@ -38,7 +44,8 @@ TEST(HiveBounds, AreThoseOfTheFullestAndTheEmptiestHive) {
 
 TEST(HiveBounds, AWeighedEmptyHiveWidensThem) {
     EXPECT_NEAR(twoDeeps(kilograms(40)).likelyEmpty.value(), 39, 1e-9);
-    EXPECT_NEAR((twoDeeps(kilograms(40)).heaviest - twoDeeps().heaviest).value(), 40 - (tareFromParts({{deep(), deep()}, {}}).mass.value() + 2), 1e-9);
+    EXPECT_NEAR((twoDeeps(kilograms(40)).heaviest - twoDeeps().heaviest).value(),
+                40 - (tareFromParts({{deep(), deep()}, {}}).mass.value() + 2), 1e-9);
     EXPECT_EQ(twoDeeps(kilograms(40)).lightest, twoDeeps().lightest) << "a wrong tare makes no weight impossible";
     EXPECT_EQ(twoDeeps(kilograms(9)).lightest, kilograms(9));
 }
@@ -51,9 +58,11 @@ TEST(HiveBounds, CombsWiderThanTheirPlaceHoldMore) {
 
 TEST(Weights, AreHeldAgainstTheHive) {
     const auto hive = twoDeeps();
-    for (const double likely : {22.0, 30.0, 54.5, 77.0, 84.0}) EXPECT_EQ(weight(likely, hive), Judged::Likely) << likely;
+    for (const double likely : {22.0, 30.0, 54.5, 77.0, 84.0})
+        EXPECT_EQ(weight(likely, hive), Judged::Likely) << likely;
     for (const double asked : {18.0, 20.0, 86.0, 100.0}) EXPECT_EQ(weight(asked, hive), Judged::Asked) << asked;
-    for (const double impossible : {0.0, 5.0, 13.0, 120.0, 500.0}) EXPECT_EQ(weight(impossible, hive), Judged::Impossible) << impossible;
+    for (const double impossible : {0.0, 5.0, 13.0, 120.0, 500.0})
+        EXPECT_EQ(weight(impossible, hive), Judged::Impossible) << impossible;
 }
 
 TEST(Weights, NameTheWeightThatMayBeMeant) {
@@ -85,7 +94,8 @@ TEST(TwoWeights, OfOneScaleDoNotDifferTenfold) {
 
 TEST(TwoWeights, WhatWasFedTakenOrFoundExplainsTwiceTheWeight) {
     const auto pair = [](int flowDays, double fed, double taken) {
-        return judged(doubtOfTwoWeights({kilograms(66), kilograms(30), september, 20, flowDays, kilograms(fed), kilograms(taken)}, constants()));
+        return judged(doubtOfTwoWeights(
+            {kilograms(66), kilograms(30), september, 20, flowDays, kilograms(fed), kilograms(taken)}, constants()));
     };
     EXPECT_EQ(pair(0, 0, 0), Judged::Asked);
     EXPECT_EQ(pair(20, 0, 0), Judged::Likely) << "a flow";
@@ -100,13 +110,15 @@ TEST(Harvests, AreHeldAgainstTheHiveAndWhatWasThere) {
     EXPECT_EQ(taken(30), Judged::Asked);
     EXPECT_EQ(taken(60), Judged::Impossible);
     const auto there = [&](double kg, int days, int flowDays) {
-        return judged(doubtOfHarvestOf(kilograms(kg), {september, kilograms(28), kilograms(16), flowDays, days}, constants()));
+        return judged(
+            doubtOfHarvestOf(kilograms(kg), {september, kilograms(28), kilograms(16), flowDays, days}, constants()));
     };
     EXPECT_EQ(there(15, 5, 0), Judged::Likely);
     EXPECT_EQ(there(20, 5, 0), Judged::Asked);
     EXPECT_EQ(there(20, 5, 5), Judged::Likely) << "ten kilograms may have come in";
     EXPECT_EQ(there(60, 5, 0), Judged::Impossible) << "more than the whole hive weighed";
-    EXPECT_EQ(judged(doubtOfHarvestOf(kilograms(60), {september, kilograms(0), kilograms(16)}, constants())), Judged::Asked)
+    EXPECT_EQ(judged(doubtOfHarvestOf(kilograms(60), {september, kilograms(0), kilograms(16)}, constants())),
+              Judged::Asked)
         << "combs were only looked at";
 }
 
@@ -143,7 +155,8 @@ TEST(Counts, AreHeldAgainstTheHive) {
 
 TEST(Moisture, OfHoneyIsThirteenToTwentyFive) {
     for (const double likely : {13.0, 17.5, 25.0}) EXPECT_FALSE(doubtOfMoisture(likely, constants())) << likely;
-    for (const double asked : {12.0, 26.0}) EXPECT_EQ(judged(doubtOfMoisture(asked, constants())), Judged::Asked) << asked;
+    for (const double asked : {12.0, 26.0})
+        EXPECT_EQ(judged(doubtOfMoisture(asked, constants())), Judged::Asked) << asked;
 }
 
 TEST(Tares, AreHeldAgainstTheParts) {
@@ -151,7 +164,8 @@ TEST(Tares, AreHeldAgainstTheParts) {
     const auto given = [&](double kg) { return judged(doubtOfTare(kilograms(kg), parts, constants())); };
     for (const double likely : {15.5, 18.0, 24.0, 28.0}) EXPECT_EQ(given(likely), Judged::Likely) << likely;
     for (const double asked : {13.0, 32.0, 60.0}) EXPECT_EQ(given(asked), Judged::Asked) << asked;
-    for (const double impossible : {0.0, 5.0, 90.0, 150.0}) EXPECT_EQ(given(impossible), Judged::Impossible) << impossible;
+    for (const double impossible : {0.0, 5.0, 90.0, 150.0})
+        EXPECT_EQ(given(impossible), Judged::Impossible) << impossible;
     EXPECT_EQ(doubtOfTare(kilograms(32), parts, constants()).value().says.id, "doubt-tare-heavy");
     EXPECT_EQ(doubtOfTare(kilograms(13), parts, constants()).value().says.id, "doubt-tare-light");
 }
@@ -173,7 +187,9 @@ TEST(RecordDays, LieNotAheadAndNotBeforeTheColony) {
 }
 
 TEST(Flow, IsPossibleWhileFlowersAreOut) {
-    const auto days = [](const char* from, const char* to, double latitude) { return flowDaysBetween(*Date::parse(from), *Date::parse(to), latitude); };
+    const auto days = [](const char* from, const char* to, double latitude) {
+        return flowDaysBetween(*Date::parse(from), *Date::parse(to), latitude);
+    };
     EXPECT_EQ(days("2026-09-21", "2026-10-11", 45), 10);
     EXPECT_EQ(days("2026-09-21", "2026-10-11", -38), 10);
     EXPECT_EQ(days("2026-09-21", "2026-10-11", 10), 20);
@@ -183,7 +199,8 @@ TEST(Flow, IsPossibleWhileFlowersAreOut) {
 //! A colony with what fits into its hive is never asked about, in any hive.
 RC_GTEST_PROP(LikelyEntries, AreNeverAskedAbout, ()) {
     const auto boxCount = *rc::gen::inRange(1, 5);
-    const std::vector<hive::CombFormat> boxes(static_cast<std::size_t>(boxCount), *rc::gen::element(deep(), medium(), longHive()));
+    const std::vector<hive::CombFormat> boxes(static_cast<std::size_t>(boxCount),
+                                              *rc::gen::element(deep(), medium(), longHive()));
     const auto hive = boundsOf({boxes, {}}, {}, constants());
     const auto share = [] { return *rc::gen::inRange(0, 101) / 100.0; };
     const auto tare = tareFromParts({boxes, {}});
@@ -193,7 +210,8 @@ RC_GTEST_PROP(LikelyEntries, AreNeverAskedAbout, ()) {
     RC_ASSERT(!doubtOfHarvest(share() * hive.holds, hive, constants()));
     RC_ASSERT(!doubtOfCoveredCombs(share() * hive.places, hive, constants()));
     RC_ASSERT(!doubtOfBrood(0.75 * share() * hive.cells, hive, constants()));
-    RC_ASSERT(!doubtOfTwoWeights({gross, gross + share() * kilograms(6) - kilograms(3), september, 10, 0}, constants()));
+    RC_ASSERT(
+        !doubtOfTwoWeights({gross, gross + share() * kilograms(6) - kilograms(3), september, 10, 0}, constants()));
 }
 
 } // namespace

@@ -70,8 +70,7 @@ RC_GTEST_PROP(FreeRoomProperty, RoomAndStoresFillTheCombs, ()) {
         pollen += capacityOf(comb) * comb.pollen;
     }
     const auto held = storesOfCombs(combs, 0.65);
-    for (const CombStores& comb : *held)
-        stores += comb.total();
+    for (const CombStores& comb : *held) stores += comb.total();
     const Mass room = *freeRoom({combs, 0, 0.65, std::nullopt});
     RC_ASSERT(std::abs((room + stores + pollen - capacity).value()) < 1e-9);
 }

@@ -47,8 +47,7 @@ inline Date day(int month, int dayOfMonth) { return *Date::of(2026, month, dayOf
 inline Comb anyComb(int place) {
     int zones[5];
     int sum = 0;
-    for (int& zone : zones)
-        sum += zone = *rc::gen::inRange(0, 101);
+    for (int& zone : zones) sum += zone = *rc::gen::inRange(0, 101);
     const double whole = sum > 0 ? sum : 1;
     Comb made = comb(deep(), place, zones[0] / whole, zones[1] / whole);
     made.brood = zones[2] / whole;
@@ -64,8 +63,7 @@ inline Comb anyComb(int place) {
 inline std::vector<Comb> anyCombs() {
     const int count = *rc::gen::inRange(1, 11);
     std::vector<Comb> combs;
-    for (int place = 0; place < count; ++place)
-        combs.push_back(anyComb(place));
+    for (int place = 0; place < count; ++place) combs.push_back(anyComb(place));
     if (combs.front().facesSeen == 0) combs.front().facesSeen = 2;
     return combs;
 }

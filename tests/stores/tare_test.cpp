@@ -32,8 +32,7 @@ TEST(TareFromParts, LangstrothDeepsAddFramesWaxFloorAndCovers) {
 
 TEST(TareFromParts, OnlyBuiltCombsCarryWax) {
     std::vector<Comb> combs;
-    for (int place = 0; place < 6; ++place)
-        combs.push_back(comb(deep(), place, 0.5));
+    for (int place = 0; place < 6; ++place) combs.push_back(comb(deep(), place, 0.5));
     combs[0].oldNest = true;
     combs[1].inSuper = true;
     EXPECT_NEAR(tareKg({{deep()}, combs}), 6.5 + 6.2 + (4 * unsaidWaxKg + 0.031 + 0.012) * deepArea, 1e-9);
@@ -74,15 +73,15 @@ TEST(TareFromParts, ANucleusInAFullBoxWeighsItsBox) {
 
 // Twelve kilograms as published, up to six places; a box of seven goes by the rule.
 TEST(TareFromParts, ANucleusHiveHasAtMostSixPlaces) {
-    for (const int places : {1, 3, 5, 6}) EXPECT_NEAR(tareKg({{deep(places)}, {}, Walls::Timber, true}), 12, 1e-9) << places;
+    for (const int places : {1, 3, 5, 6})
+        EXPECT_NEAR(tareKg({{deep(places)}, {}, Walls::Timber, true}), 12, 1e-9) << places;
     EXPECT_NEAR(tareKg({{deep(7)}, {}, Walls::Timber, true}), 6.5 + 0.09 * 7 * deepArea, 1e-9);
     EXPECT_NE(tareKg({{deep(6)}, {}, Walls::Timber, false}), 12) << "nobody said it is kept small";
 }
 
 TEST(TareFromParts, HalfEmptyLongHivesKeepTheirWood) {
     std::vector<Comb> combs;
-    for (int place = 0; place < 12; ++place)
-        combs.push_back(comb(longHive(), place, 0.5));
+    for (int place = 0; place < 12; ++place) combs.push_back(comb(longHive(), place, 0.5));
     EXPECT_NEAR(tareKg({{longHive()}, combs}), 6.5 + (0.09 + 0.07) * 12 * deepArea, 1e-9);
     EXPECT_NEAR(tareKg({{longHive()}, {}}), 6.5 + 0.09 * 24 * deepArea, 1e-9);
 }
@@ -94,8 +93,7 @@ TEST(TareFromParts, PartsAndRuleAgreeWithinTheirSpreads) {
                                                               {germanNormal()}};
     for (auto boxes : hives) {
         const double parts = tareKg({boxes, {}});
-        for (auto& each : boxes)
-            each.id.clear();
+        for (auto& each : boxes) each.id.clear();
         EXPECT_NEAR(parts, tareKg({boxes, {}}), std::hypot(2, 3)) << boxes.size() << " boxes, " << parts << " kg";
     }
 }

@@ -62,8 +62,7 @@ inline Timestamp later(std::int64_t seconds) { return {morning.seconds + seconds
 inline Opening opening(OpenFor purpose = OpenFor::Writing) { return {{"Ada", "test machine", morning}, purpose}; }
 
 //! The value, or a thrown failure that names the problem.
-template <class T>
-T must(Outcome<T> outcome) {
+template <class T> T must(Outcome<T> outcome) {
     if (outcome) return std::move(outcome).value();
     std::string all;
     for (const auto& problem : outcome.problems()) all += describe(problem) + "\n";
@@ -86,7 +85,8 @@ inline Yard orchard() {
 }
 inline HiveRecord twoDeeps() {
     HiveRecord hive;
-    hive.boxes = {BoxRecord{std::string("langstroth-deep"), {}, false}, BoxRecord{std::string("langstroth-deep"), {}, false}};
+    hive.boxes = {BoxRecord{std::string("langstroth-deep"), {}, false},
+                  BoxRecord{std::string("langstroth-deep"), {}, false}};
     return hive;
 }
 inline Colony colonyIn(YardId yard, std::string name) {

@@ -35,7 +35,9 @@ bool failsNow() {
 }
 
 int close(sqlite3_file* file) { return real(file)->pMethods->xClose(real(file)); }
-int read(sqlite3_file* file, void* to, int count, sqlite3_int64 at) { return real(file)->pMethods->xRead(real(file), to, count, at); }
+int read(sqlite3_file* file, void* to, int count, sqlite3_int64 at) {
+    return real(file)->pMethods->xRead(real(file), to, count, at);
+}
 int write(sqlite3_file* file, const void* from, int count, sqlite3_int64 at) {
     if (state.failure != DiskFailure::Sync && failsNow()) {
         if (state.failure == DiskFailure::Full) return SQLITE_FULL;
@@ -52,8 +54,12 @@ int sync(sqlite3_file* file, int flags) {
 int fileSize(sqlite3_file* file, sqlite3_int64* size) { return real(file)->pMethods->xFileSize(real(file), size); }
 int lock(sqlite3_file* file, int level) { return real(file)->pMethods->xLock(real(file), level); }
 int unlock(sqlite3_file* file, int level) { return real(file)->pMethods->xUnlock(real(file), level); }
-int checkReserved(sqlite3_file* file, int* result) { return real(file)->pMethods->xCheckReservedLock(real(file), result); }
-int control(sqlite3_file* file, int what, void* argument) { return real(file)->pMethods->xFileControl(real(file), what, argument); }
+int checkReserved(sqlite3_file* file, int* result) {
+    return real(file)->pMethods->xCheckReservedLock(real(file), result);
+}
+int control(sqlite3_file* file, int what, void* argument) {
+    return real(file)->pMethods->xFileControl(real(file), what, argument);
+}
 int sectorSize(sqlite3_file* file) { return real(file)->pMethods->xSectorSize(real(file)); }
 int characteristics(sqlite3_file* file) { return real(file)->pMethods->xDeviceCharacteristics(real(file)); }
 

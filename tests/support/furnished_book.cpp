@@ -20,10 +20,11 @@ Known knownIn(Book& book) {
     return known;
 }
 
-template <class Entry>
-Entry someEntry(Dice& dice, const Limits& limits, const Known& known) {
+template <class Entry> Entry someEntry(Dice& dice, const Limits& limits, const Known& known) {
     auto entry = entryOf<Entry>(0, someRow(dice, kindOf<Entry>, limits, known));
-    if (!entry) throw std::runtime_error("a random " + tableOf(kindOf<Entry>).singular + " is not one: " + entry.problems().front().detail);
+    if (!entry)
+        throw std::runtime_error("a random " + tableOf(kindOf<Entry>).singular +
+                                 " is not one: " + entry.problems().front().detail);
     return std::move(entry).value();
 }
 
@@ -46,21 +47,18 @@ template WeatherLog someEntry(Dice&, const Limits&, const Known&);
 
 namespace {
 
-template <class Entry>
-void addSome(Book& book, Dice& dice, int count) {
+template <class Entry> void addSome(Book& book, Dice& dice, int count) {
     for (int made = 0; made < count; ++made) {
         const auto known = knownIn(book);
         edit(book, Add<Entry>{someEntry<Entry>(dice, limits(), known)});
     }
 }
 
-template <class... Entries>
-void addSomeOfAll(Book& book, Dice& dice, int count, std::tuple<Entries...>*) {
+template <class... Entries> void addSomeOfAll(Book& book, Dice& dice, int count, std::tuple<Entries...>*) {
     (addSome<Entries>(book, dice, count), ...);
 }
 
-template <class Entry>
-std::optional<Id<Entry>> someId(Dice& dice, const Known& known) {
+template <class Entry> std::optional<Id<Entry>> someId(Dice& dice, const Known& known) {
     const auto& ids = known.of(kindOf<Entry>);
     if (ids.empty()) return std::nullopt;
     return Id<Entry>{dice.of(ids)};
@@ -75,8 +73,7 @@ bool possible(Kind kind, const Known& known) {
 }
 
 //! A random edit of the kind of entry: mostly changes, of one field or all.
-template <class Entry>
-std::optional<SingleEdit> someEditOf(Book& book, Dice& dice, const Known& known) {
+template <class Entry> std::optional<SingleEdit> someEditOf(Book& book, Dice& dice, const Known& known) {
     if (!possible(kindOf<Entry>, known)) return std::nullopt;
     const auto what = dice.below(6);
     if (what == 0) return Add<Entry>{someEntry<Entry>(dice, limits(), known)};
@@ -89,8 +86,7 @@ std::optional<SingleEdit> someEditOf(Book& book, Dice& dice, const Known& known)
     return Change<Entry>{std::move(entry)};
 }
 
-template <class... Entries>
-std::optional<SingleEdit> someEditAmong(Book& book, Dice& dice, std::tuple<Entries...>*) {
+template <class... Entries> std::optional<SingleEdit> someEditAmong(Book& book, Dice& dice, std::tuple<Entries...>*) {
     const auto known = knownIn(book);
     std::optional<SingleEdit> made;
     auto chosen = dice.below(sizeof...(Entries));
@@ -106,7 +102,9 @@ void furnish(Book& book, std::uint64_t seed, int count) {
     edit(book, AddLook{lookAt({1}, day("2026-09-10"))});
 }
 
-std::optional<SingleEdit> someEdit(Book& book, Dice& dice) { return someEditAmong(book, dice, static_cast<EntryTypes*>(nullptr)); }
+std::optional<SingleEdit> someEdit(Book& book, Dice& dice) {
+    return someEditAmong(book, dice, static_cast<EntryTypes*>(nullptr));
+}
 
 std::optional<Applied> applySome(Book& book, Dice& dice, Timestamp now) {
     const auto made = someEdit(book, dice);

@@ -13,8 +13,7 @@ const Limits& limits();
 Known knownIn(Book& book);
 
 //! A random entry (made for every type of entry).
-template <class Entry>
-Entry someEntry(Dice& dice, const Limits& limits, const Known& known);
+template <class Entry> Entry someEntry(Dice& dice, const Limits& limits, const Known& known);
 
 //! `count` random entries of every kind, and a listed look with three combs at the end.
 void furnish(Book& book, std::uint64_t seed, int count = 2);

@@ -45,7 +45,8 @@ public:
     std::int64_t interval = 300;
     double startKg = 42, noiseKg = 0.02, resolutionKg = 0.01;
     double strength = 1; //!< of the flows
-    double dampKg = 0;   //!< what the wood's water does to a day's change in weeks without flight, give or take (standard deviation)
+    double dampKg =
+        0; //!< what the wood's water does to a day's change in weeks without flight, give or take (standard deviation)
     std::vector<TrueStep> steps;
     std::vector<Shower> showers;
     std::vector<Lean> leans;
@@ -63,7 +64,8 @@ public:
             const bool cold = number < 315 || number > 1015;
             const double good = std::max(0.0, 1.4 + 0.9 * normal(random_));
             income_.push_back(flow ? strength * good : 0);
-            eaten_.push_back(cold ? 0.035 + 0.004 * std::abs(normal(random_)) : 0.18 + 0.03 * std::abs(normal(random_)));
+            eaten_.push_back(cold ? 0.035 + 0.004 * std::abs(normal(random_))
+                                  : 0.18 + 0.03 * std::abs(normal(random_)));
             midnight_.push_back(midnight_.back() + income_.back() - eaten_.back());
         }
         drawDampness(static_cast<std::size_t>(days));
@@ -85,7 +87,9 @@ public:
     }
     //! True change from the night of one day to that of another, steps taken out, at 2 h, the middle of the night's readings.
     double changeBetween(Date from, Date to) const {
-        const auto at = [](Date date) { return static_cast<std::int64_t>(scale::dayOf(date)) * scale::secondsADay + 2 * 3600; };
+        const auto at = [](Date date) {
+            return static_cast<std::int64_t>(scale::dayOf(date)) * scale::secondsADay + 2 * 3600;
+        };
         return colonyKg(at(to)) - colonyKg(at(from));
     }
 
@@ -94,7 +98,8 @@ public:
         std::normal_distribution<double> normal; // of deviation 1: one of 0 is not allowed
         std::int32_t line = 1;
         for (std::int64_t at = begin; at < end; at += interval) {
-            const double kg = colonyKg(at) + stepsBy(at) + water(at) + dampness(at) + leaning(at) + noiseKg * normal(random_);
+            const double kg =
+                colonyKg(at) + stepsBy(at) + water(at) + dampness(at) + leaning(at) + noiseKg * normal(random_);
             all.push_back({at, kilograms(std::round(kg / resolutionKg) * resolutionKg), 0, ++line});
         }
         return all;
@@ -128,7 +133,8 @@ private:
         damp_.assign(days + 1, 0);
         if (dampKg <= 0) return;
         std::normal_distribution<double> normal;
-        for (std::size_t day = 1; day <= days; ++day) damp_[day] = 0.8 * damp_[day - 1] + 0.95 * dampKg * normal(random_);
+        for (std::size_t day = 1; day <= days; ++day)
+            damp_[day] = 0.8 * damp_[day - 1] + 0.95 * dampKg * normal(random_);
     }
     double dampness(std::int64_t at) const {
         const auto day = static_cast<std::size_t>(scale::dayNumber(at) - firstDay_);

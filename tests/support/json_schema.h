@@ -44,17 +44,22 @@ private:
         throw std::runtime_error("unknown type " + type);
     }
 
-    void apply(const std::string& name, const Value& rule, const Value& value, const Value& schema, const std::string& path) {
-        if (name == "$schema" || name == "title" || name == "description" || name == "$defs" || name == "default") return;
+    void apply(const std::string& name, const Value& rule, const Value& value, const Value& schema,
+               const std::string& path) {
+        if (name == "$schema" || name == "title" || name == "description" || name == "$defs" || name == "default")
+            return;
         if (name == "$ref") return check(value, resolve(rule.text), path);
         if (name == "type") return isOf(value, rule.text) ? void() : fault(path, "is not of type " + rule.text);
-        if (name == "const") return value.kind == rule.kind && value.number == rule.number ? void() : fault(path, "is another constant");
+        if (name == "const")
+            return value.kind == rule.kind && value.number == rule.number ? void() : fault(path, "is another constant");
         if (name == "enum") return contains(rule, value.text) ? void() : fault(path, value.text + " is no choice");
         if (name == "minimum") return value.number < rule.number ? fault(path, "is too small") : void();
         if (name == "maximum") return value.number > rule.number ? fault(path, "is too large") : void();
         if (name == "minLength") return length(value) < rule.number ? fault(path, "is too short") : void();
         if (name == "maxLength") return length(value) > rule.number ? fault(path, "is too long") : void();
-        if (name == "pattern") return std::regex_search(value.text, std::regex(rule.text)) ? void() : fault(path, "does not match " + rule.text);
+        if (name == "pattern")
+            return std::regex_search(value.text, std::regex(rule.text)) ? void()
+                                                                        : fault(path, "does not match " + rule.text);
         if (name == "items") return items(rule, value, path);
         if (name == "required") return required(rule, value, path);
         if (name == "properties") return properties(rule, value, path);
@@ -77,10 +82,12 @@ private:
         return std::any_of(list.items.begin(), list.items.end(), [&](const Value& item) { return item.text == text; });
     }
     static double length(const Value& value) {
-        return static_cast<double>(std::count_if(value.text.begin(), value.text.end(), [](char byte) { return (byte & 0xC0) != 0x80; }));
+        return static_cast<double>(
+            std::count_if(value.text.begin(), value.text.end(), [](char byte) { return (byte & 0xC0) != 0x80; }));
     }
     void items(const Value& rule, const Value& list, const std::string& path) {
-        for (std::size_t at = 0; at < list.items.size(); ++at) check(list.items[at], rule, path + "[" + std::to_string(at) + "]");
+        for (std::size_t at = 0; at < list.items.size(); ++at)
+            check(list.items[at], rule, path + "[" + std::to_string(at) + "]");
     }
     void required(const Value& names, const Value& object, const std::string& path) {
         for (const auto& name : names.items)

@@ -56,7 +56,8 @@ inline std::vector<std::string> killAfter(const Writer& writer, int enough, std:
     ::waitpid(writer.process, &status, 0);
     EXPECT_TRUE(WIFSIGNALED(status) || WEXITSTATUS(status) == 0) << "the writer failed by itself";
     std::vector<std::string> acknowledged;
-    for (std::size_t at = 0, end; (end = text.find('\n', at)) != text.npos; at = end + 1) acknowledged.push_back(text.substr(at, end - at));
+    for (std::size_t at = 0, end; (end = text.find('\n', at)) != text.npos; at = end + 1)
+        acknowledged.push_back(text.substr(at, end - at));
     return acknowledged;
 }
 
@@ -80,13 +81,19 @@ inline void killAndLook(const BookFolder& folder, int kills, int edits, std::uin
         const auto file = folder / fmt::format("{}.larder", round / 4);
         if (round % 4 == 0) makeBook(file);
         std::set<std::string> before;
-        { auto book = openBook(file, OpenFor::Reading); before = notesIn(book); }
-        const auto acknowledged = killAfter(start(file, edits), static_cast<int>(random() % static_cast<unsigned>(edits)), std::chrono::microseconds(random() % 3000));
+        {
+            auto book = openBook(file, OpenFor::Reading);
+            before = notesIn(book);
+        }
+        const auto acknowledged =
+            killAfter(start(file, edits), static_cast<int>(random() % static_cast<unsigned>(edits)),
+                      std::chrono::microseconds(random() % 3000));
         auto book = openBook(file);
         ASSERT_TRUE(book.writable()) << "the sign of a killed writer keeps nobody out";
         ASSERT_THAT(must(book.check()), testing::IsEmpty()) << "round " << round;
         const auto after = notesIn(book);
-        for (const auto& note : acknowledged) ASSERT_TRUE(after.contains(note)) << "acknowledged edit " << note << " is lost, round " << round;
+        for (const auto& note : acknowledged)
+            ASSERT_TRUE(after.contains(note)) << "acknowledged edit " << note << " is lost, round " << round;
         ASSERT_LE(after.size(), before.size() + acknowledged.size() + 1) << "round " << round;
         unacknowledged += static_cast<int>(after.size() - before.size() - acknowledged.size());
         killed += static_cast<int>(acknowledged.size()) < edits;

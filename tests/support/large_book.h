@@ -28,11 +28,14 @@ inline Look someLook(Dice& dice, ColonyId colony, Date date) {
 //! The records of one colony in one year.
 inline void addYear(Dice& dice, Together& step, ColonyId colony, int year) {
     const auto first = *Date::of(year, 3, 20);
-    for (int look = 0; look < 10; ++look) step.edits.emplace_back(AddLook{someLook(dice, colony, first.plusDays(look * 20))});
+    for (int look = 0; look < 10; ++look)
+        step.edits.emplace_back(AddLook{someLook(dice, colony, first.plusDays(look * 20))});
     for (int weighing = 0; weighing < 4; ++weighing)
-        step.edits.emplace_back(AddWeighing{weighingOf(colony, first.plusDays(150 + weighing * 14), 40 + static_cast<double>(dice.below(200)) / 10)});
+        step.edits.emplace_back(AddWeighing{
+            weighingOf(colony, first.plusDays(150 + weighing * 14), 40 + static_cast<double>(dice.below(200)) / 10)});
     for (int feed = 0; feed < 3; ++feed)
-        step.edits.emplace_back(AddFeed{{.colony = colony, .feed = {first.plusDays(160 + feed * 3), FeedKind::Syrup, kilograms(4), {}, {}, {}}}});
+        step.edits.emplace_back(AddFeed{
+            {.colony = colony, .feed = {first.plusDays(160 + feed * 3), FeedKind::Syrup, kilograms(4), {}, {}, {}}}});
     step.edits.emplace_back(AddHarvest{{.colony = colony, .harvest = {first.plusDays(120), kilograms(15)}}});
     step.edits.emplace_back(AddWinterOutcome{{.colony = colony, .date = first.plusDays(10)}});
 }
@@ -46,7 +49,9 @@ inline void fillLarge(Book& book, int colonies, int years, std::uint64_t seed) {
             yard.name = "Yard " + std::to_string(number / 25 + 1);
             edit(book, AddYard{yard});
         }
-        const auto colony = edit(book, AddColony{colonyIn({(number - 1) / 25 + 1}, "Colony " + std::to_string(number))}).added<Colony>().value();
+        const auto colony = edit(book, AddColony{colonyIn({(number - 1) / 25 + 1}, "Colony " + std::to_string(number))})
+                                .added<Colony>()
+                                .value();
         Together step{"write down the years", {}};
         for (int year = 2026 - years; year < 2026; ++year) addYear(dice, step, colony, year);
         must(book.apply(step, morning, "Ada"));

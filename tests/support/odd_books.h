@@ -37,7 +37,8 @@ inline void interruptWithin(const std::filesystem::path& file, const std::string
 inline std::string pageAbove(std::uint32_t below) {
     std::string page(4096, '\0');
     const auto put = [&](std::size_t at, std::uint32_t number, std::size_t bytes) {
-        for (std::size_t byte = 0; byte < bytes; ++byte) page[at + byte] = static_cast<char>(number >> (8 * (bytes - 1 - byte)));
+        for (std::size_t byte = 0; byte < bytes; ++byte)
+            page[at + byte] = static_cast<char>(number >> (8 * (bytes - 1 - byte)));
     };
     constexpr std::uint32_t cells = 400, cell = 6, first = 4096 - cells * cell;
     page[0] = 5;
@@ -54,7 +55,9 @@ inline std::string pageAbove(std::uint32_t below) {
 
 //! Makes a table of a few pages one that is read for ages: each of 401 entries of a page leads to the same page below, three times over.
 inline void makeReadingLong(const std::filesystem::path& file, const std::string& table) {
-    const int root = SQLite::Database(file.string(), SQLite::OPEN_READONLY).execAndGet("SELECT rootpage FROM sqlite_schema WHERE name = '" + table + "'").getInt();
+    const int root = SQLite::Database(file.string(), SQLite::OPEN_READONLY)
+                         .execAndGet("SELECT rootpage FROM sqlite_schema WHERE name = '" + table + "'")
+                         .getInt();
     auto bytes = bytesOf(file);
     const auto at = static_cast<std::size_t>(root - 1) * 4096, pages = bytes.size() / 4096;
     const auto leaf = bytes.substr(at, 4096);

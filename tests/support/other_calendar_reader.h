@@ -14,7 +14,8 @@ namespace winterlarder::testing {
 //! What another reader of iCalendar (python3-icalendar, no code of libical's) makes of a file: one line an event, "day|uid|summary|
 //! details|minutes of the reminder|stamp". Status of the reader, and what it said.
 inline std::pair<int, std::string> readByAnother(const std::string& calendar) {
-    const auto path = std::filesystem::temp_directory_path() / ("winterlarder-calendar-" + std::to_string(getpid()) + ".ics");
+    const auto path =
+        std::filesystem::temp_directory_path() / ("winterlarder-calendar-" + std::to_string(getpid()) + ".ics");
     std::ofstream(path, std::ios::binary) << calendar;
     const std::string script =
         "import sys, datetime\n"
@@ -31,7 +32,9 @@ inline std::pair<int, std::string> readByAnother(const std::string& calendar) {
         "          event['DTSTAMP'].dt.strftime('%Y%m%dT%H%M%SZ'), sep='|')\n";
     const auto program = std::filesystem::path(path).replace_extension(".py");
     std::ofstream(program) << script;
-    FILE* pipe = popen(("PYTHONIOENCODING=utf-8 /usr/bin/python3 '" + program.string() + "' '" + path.string() + "' 2>&1").c_str(), "r");
+    FILE* pipe = popen(
+        ("PYTHONIOENCODING=utf-8 /usr/bin/python3 '" + program.string() + "' '" + path.string() + "' 2>&1").c_str(),
+        "r");
     std::string said;
     for (int c = 0; pipe && (c = std::fgetc(pipe)) != EOF;) said += static_cast<char>(c);
     const int ended = pipe ? pclose(pipe) : -1;

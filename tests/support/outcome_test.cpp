@@ -70,15 +70,17 @@ TEST(Caught, ASurpriseIsAProblemOfOurs) {
     });
     ASSERT_EQ(broken.problems().size(), 1u);
     EXPECT_EQ(broken.problems().front().kind, ProblemKind::Internal);
-    EXPECT_EQ(describe(broken.problems().front()), "yard:4: the winter of Pear could not be computed: 3 is odd; this is an error of the program, "
-                                                   "not of the records; please report it with them");
+    EXPECT_EQ(describe(broken.problems().front()),
+              "yard:4: the winter of Pear could not be computed: 3 is odd; this is an error of the program, "
+              "not of the records; please report it with them");
 }
 
 TEST(InputLimits, SayWhatAndHowMuch) {
     EXPECT_EQ(limits::bytesInWords(4 * limits::mebi), "4 MiB");
     EXPECT_EQ(limits::bytesInWords(64 * limits::kibi), "64 KiB");
     EXPECT_EQ(limits::bytesInWords(100), "100 bytes");
-    EXPECT_EQ(describe(limits::tooLarge({"a.json"}, limits::caseText)), "a.json: this is larger than a case may be; at most 4 MiB");
+    EXPECT_EQ(describe(limits::tooLarge({"a.json"}, limits::caseText)),
+              "a.json: this is larger than a case may be; at most 4 MiB");
 }
 
 TEST(Require, SaysWhatWasBroken) {

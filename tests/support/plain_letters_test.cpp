@@ -20,7 +20,9 @@ TEST(PlainLetters, AreSmallAndWithoutAccents) {
     EXPECT_EQ(plainLetters("Đà Nẵng"), "da nang");
 }
 
-TEST(PlainLetters, AccentsOfTheirOwnAreLeftOut) { EXPECT_EQ(plainLetters("Mu\xCC\x88nchen"), "munchen") << "u and a combining diaeresis"; }
+TEST(PlainLetters, AccentsOfTheirOwnAreLeftOut) {
+    EXPECT_EQ(plainLetters("Mu\xCC\x88nchen"), "munchen") << "u and a combining diaeresis";
+}
 
 TEST(PlainLetters, ApostrophesGoAndOtherSignsPartWords) {
     EXPECT_EQ(plainLetters("St. John's"), "st johns");

@@ -15,14 +15,16 @@ Value someValue(Dice& dice, const Column& column, const Limits& limits, const Kn
     const auto& field = limits.of(column);
     switch (column.type) {
     case ColumnType::Text: return column.name == "name" ? "n" + visible(someText(dice)) : someText(dice);
-    case ColumnType::Number: return Codec<double>::encode(*field.minimum + dice.share() * (*field.maximum - *field.minimum));
+    case ColumnType::Number:
+        return Codec<double>::encode(*field.minimum + dice.share() * (*field.maximum - *field.minimum));
     case ColumnType::Integer:
         return static_cast<std::int64_t>(*field.minimum) +
                static_cast<std::int64_t>(dice.below(static_cast<std::uint64_t>(*field.maximum - *field.minimum) + 1));
     case ColumnType::Flag: return static_cast<std::int64_t>(dice.below(2));
     case ColumnType::Choice: return dice.of(column.choices);
     case ColumnType::Date: return someDay(dice).iso();
-    case ColumnType::DayOfYear: return DayOfYear{static_cast<int>(dice.below(12)) + 1, static_cast<int>(dice.below(28)) + 1}.text();
+    case ColumnType::DayOfYear:
+        return DayOfYear{static_cast<int>(dice.below(12)) + 1, static_cast<int>(dice.below(28)) + 1}.text();
     case ColumnType::Digits: return std::to_string(dice.below(3) == 0 ? ~std::uint64_t{0} : dice.below(1000));
     case ColumnType::Weekdays: return std::string(dice.once(2) ? "" : "1,4,6");
     case ColumnType::Reference: return dice.of(known.of(*column.refersTo));
@@ -56,14 +58,17 @@ void reconcile(Dice& dice, const std::vector<Column>& columns, Values& values) {
         const auto form = dice.below(3);
         if (form != 0) *station = {};
         else *station = std::string("ca-halifax");
-        for (int month = 1; month <= 12; ++month) *at("site_monthly_mean_c_" + std::to_string(month)) = form == 2 ? Value{month - 6.5} : Value{};
+        for (int month = 1; month <= 12; ++month)
+            *at("site_monthly_mean_c_" + std::to_string(month)) = form == 2 ? Value{month - 6.5} : Value{};
         if (form == 0) clear({"site_latitude", "site_longitude"});
         else *at("site_latitude") = 44.9;
         if (form == 1) *at("site_longitude") = -64.5;
-        if (form != 2) clear({"site_daily_sd_winter_c", "site_daily_sd_summer_c", "site_lag1", "site_season_offset_sd_c"});
+        if (form != 2)
+            clear({"site_daily_sd_winter_c", "site_daily_sd_summer_c", "site_lag1", "site_season_offset_sd_c"});
     }
     if (auto* format = at("format"); format && at("format_pitch_mm")) {
-        clear({"format_comb_width_mm", "format_comb_height_mm", "format_bottom_width_mm", "format_combs_per_box", "format_pitch_mm"});
+        clear({"format_comb_width_mm", "format_comb_height_mm", "format_bottom_width_mm", "format_combs_per_box",
+               "format_pitch_mm"});
         if (dice.once(2)) *format = std::string("langstroth-deep");
         else {
             *format = {};
@@ -98,16 +103,28 @@ void reconcile(Dice& dice, const std::vector<Column>& columns, Values& values) {
     if (auto* sure = at("sure"); sure && *sure == Value{std::int64_t{0}}) *sure = {}; // not said, as it is written
     if (at("ratio") && at("sugar_kg")) *at("sugar_kg") = 3.5;
     if (auto* saw = at("saw"); saw && *saw != Value{std::string("cluster")}) clear({"bees_seams"});
-    if (auto* until = at("until"); until && !isNothing(*until)) *until = std::max(std::get<std::string>(*until), std::get<std::string>(*at("date")));
+    if (auto* until = at("until"); until && !isNothing(*until))
+        *until = std::max(std::get<std::string>(*until), std::get<std::string>(*at("date")));
     if (auto* fate = at("fate"); fate && *fate != Value{std::string("united")}) clear({"into"});
 }
 
 } // namespace
 
 std::string someText(Dice& dice) {
-    static const std::vector<std::string> words{"Row 2 east", "",          "O'Neill; DROP TABLE looks;--", "\xF0\x9F\x90\x9D bees",
-                                                "\xD7\x93\xD7\x91\xD7\xA9", "a\nb\r\nc", "\"quoted\" \\ back", "-",   " ",
-                                                "name value\n# yard 1\n",   "\t",        "\xE2\x80\xAEreversed", "null", "0"};
+    static const std::vector<std::string> words{"Row 2 east",
+                                                "",
+                                                "O'Neill; DROP TABLE looks;--",
+                                                "\xF0\x9F\x90\x9D bees",
+                                                "\xD7\x93\xD7\x91\xD7\xA9",
+                                                "a\nb\r\nc",
+                                                "\"quoted\" \\ back",
+                                                "-",
+                                                " ",
+                                                "name value\n# yard 1\n",
+                                                "\t",
+                                                "\xE2\x80\xAEreversed",
+                                                "null",
+                                                "0"};
     return dice.of(words);
 }
 

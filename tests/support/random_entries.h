@@ -23,10 +23,7 @@ public:
     }
     bool once(std::uint64_t in) { return below(in) == 0; }
     double share() { return static_cast<double>(below(1000001)) / 1000000; }
-    template <class T>
-    const T& of(const std::vector<T>& choices) {
-        return choices[below(choices.size())];
-    }
+    template <class T> const T& of(const std::vector<T>& choices) { return choices[below(choices.size())]; }
 
 private:
     std::mt19937_64 bits_;

@@ -27,7 +27,9 @@ public:
 private:
     // ---- numbers ---------------------------------------------------------------------------------------------------------------
     double between(double low, double high) { return low + dice_.share() * (high - low); }
-    bool in(int times, int of) { return dice_.below(static_cast<std::uint64_t>(of)) < static_cast<std::uint64_t>(times); }
+    bool in(int times, int of) {
+        return dice_.below(static_cast<std::uint64_t>(of)) < static_cast<std::uint64_t>(times);
+    }
     //! Mostly sensible, now and then at an end of what the book takes, or as if typed in another unit.
     double amount(double low, double high, const char* field) {
         const auto* limits = shipped().field(field);
@@ -36,11 +38,11 @@ private:
         const double sensible = std::round(between(low, high) * 100) / 100;
         return std::clamp(dice_.once(15) ? sensible * 10 : sensible, least, most);
     }
-    template <class T>
-    T of(std::initializer_list<T> choices) { return *(choices.begin() + dice_.below(choices.size())); }
+    template <class T> T of(std::initializer_list<T> choices) {
+        return *(choices.begin() + dice_.below(choices.size()));
+    }
 
-    template <class Entry>
-    Id<Entry> add(Entry entry) {
+    template <class Entry> Id<Entry> add(Entry entry) {
         const auto id = static_cast<std::int64_t>(++next_[static_cast<std::size_t>(kindOf<Entry>)]);
         if (entry.by.empty()) entry.by = "Ada";
         targets.push_back({kindOf<Entry>, id, rowOf<Entry>(std::move(entry))});
@@ -55,16 +57,19 @@ private:
             site.where = stations[dice_.below(stations.size())].id;
         } else if (dice_.once(2)) {
             const auto& near = stations[dice_.below(stations.size())];
-            site.where = Coordinates{std::clamp(near.latitude + between(-4, 4), -89.0, 89.0), std::clamp(near.longitude + between(-4, 4), -179.0, 179.0)};
+            site.where = Coordinates{std::clamp(near.latitude + between(-4, 4), -89.0, 89.0),
+                                     std::clamp(near.longitude + between(-4, 4), -179.0, 179.0)};
         } else {
             OwnClimateRecord own;
             own.latitude = std::round(between(-66, 66));
             const double mean = between(-5, 24), swing = between(0, 16);
             for (int month = 0; month < 12; ++month)
-                own.monthlyMeanC[static_cast<std::size_t>(month)] = mean - (own.latitude < 0 ? -1 : 1) * swing * std::cos(6.2832 * month / 12);
+                own.monthlyMeanC[static_cast<std::size_t>(month)] =
+                    mean - (own.latitude < 0 ? -1 : 1) * swing * std::cos(6.2832 * month / 12);
             site.where = own;
         }
-        site.autumnFlow = of({FlowStrength::None, FlowStrength::None, FlowStrength::Trickle, FlowStrength::Fair, FlowStrength::Strong});
+        site.autumnFlow = of(
+            {FlowStrength::None, FlowStrength::None, FlowStrength::Trickle, FlowStrength::Fair, FlowStrength::Strong});
         if (dice_.once(4)) site.elevationM = std::round(between(0, 900));
         return site;
     }
@@ -81,8 +86,10 @@ private:
         Yard yard;
         yard.name = "Yard " + std::to_string(yards_.size() + 1);
         yard.site = somewhere();
-        yard.season.lastIncome = someDayOfYear(), yard.season.broodStop = someDayOfYear(), yard.season.broodRestart = someDayOfYear();
-        yard.season.buildup = someDayOfYear(), yard.season.forage = someDayOfYear(), yard.season.syrupDeadline = someDayOfYear();
+        yard.season.lastIncome = someDayOfYear(), yard.season.broodStop = someDayOfYear(),
+        yard.season.broodRestart = someDayOfYear();
+        yard.season.buildup = someDayOfYear(), yard.season.forage = someDayOfYear(),
+        yard.season.syrupDeadline = someDayOfYear();
         yard.wish.shortRisk = amount(0.05, 0.4, "wish.short_risk");
         yard.wish.reserve = kilograms(amount(1, 8, "wish.reserve_kg"));
         if (dice_.once(4)) yard.wish.visitWeekdays = {6, 7};
@@ -109,7 +116,8 @@ private:
         HiveRecord record;
         const BoxRecord first = box();
         for (auto count = 1 + dice_.below(3); count > 0; --count) record.boxes.push_back(dice_.once(6) ? box() : first);
-        record.shell = of({Shell::Timber, Shell::Timber, Shell::ThickTimber, Shell::Wrapped, Shell::Polystyrene, Shell::Straw});
+        record.shell =
+            of({Shell::Timber, Shell::Timber, Shell::ThickTimber, Shell::Wrapped, Shell::Polystyrene, Shell::Straw});
         record.topInsulation = dice_.once(4);
         record.nucleus = dice_.once(15);
         if (dice_.once(3)) record.tare = kilograms(amount(12, 30, "hive.tare_kg"));
@@ -129,8 +137,11 @@ private:
         colony.yard = yard.id;
         colony.name = "Colony " + std::to_string(colonies_.size() + 1);
         colony.hive = hive();
-        if (dice_.once(3)) colony.feeder = FeederRecord{of({FeederKind::Round, FeederKind::Top, FeederKind::Contact, FeederKind::Frame}), {}};
-        if (dice_.once(4)) colony.beeKind = of({BeeKind::Dark, BeeKind::Carniolan, BeeKind::Buckfast, BeeKind::Italian});
+        if (dice_.once(3))
+            colony.feeder =
+                FeederRecord{of({FeederKind::Round, FeederKind::Top, FeederKind::Contact, FeederKind::Frame}), {}};
+        if (dice_.once(4))
+            colony.beeKind = of({BeeKind::Dark, BeeKind::Carniolan, BeeKind::Buckfast, BeeKind::Italian});
         hive_ = colony.hive;
         hives_.push_back(colony.hive);
         hemispheres_.push_back(yard.hemisphere);
@@ -162,11 +173,13 @@ private:
         if (dice_.once(3)) addFeed(colony, on(-20, 170));
         if (dice_.once(8)) addHarvest(colony, on(-60, 180));
         if (in(5, 10)) addOutcome(colony, on(20, 150));
-        if (dice_.once(12)) add(Move{.colony = colony, .date = on(-150, 150), .yard = yards_[dice_.below(yards_.size())].id});
+        if (dice_.once(12))
+            add(Move{.colony = colony, .date = on(-150, 150), .yard = yards_[dice_.below(yards_.size())].id});
         if (dice_.once(8)) add(Housing{.colony = colony, .date = on(-150, 150), .hive = hive()});
         if (dice_.once(6)) add(Treatment{.colony = colony, .date = on(-180, 0), .what = "formic acid"});
         if (dice_.once(6)) addManipulation(colony, on(-100, 120));
-        if (dice_.once(25)) add(Fate{.colony = colony, .date = on(-60, 160), .fate = of({FateKind::Dead, FateKind::Sold})});
+        if (dice_.once(25))
+            add(Fate{.colony = colony, .date = on(-60, 160), .fate = of({FateKind::Dead, FateKind::Sold})});
         if (dice_.once(5)) addAdvice(colony, on(-120, -40));
         if (dice_.once(6)) addWeather(on(-150, 60));
     }
@@ -230,7 +243,10 @@ private:
         switch (dice_.below(4)) {
         case 0: record.kind = FeedKind::Fondant, record.fondant = kilograms(amount(1, 15, "feeds.fondant_kg")); break;
         case 1: record.kind = FeedKind::DrySugar, record.sugar = kilograms(amount(1, 5, "feeds.sugar_kg")); break;
-        case 2: record.syrup = litres(amount(1, 10, "feeds.syrup_l")), record.ratio = of({"3:2", "1:1", "2:1", "5:3", "1:9", "9:1"}); break;
+        case 2:
+            record.syrup = litres(amount(1, 10, "feeds.syrup_l")),
+            record.ratio = of({"3:2", "1:1", "2:1", "5:3", "1:9", "9:1"});
+            break;
         default: record.sugar = kilograms(amount(1, 8, "feeds.sugar_kg"));
         }
         if (record.sugar && dice_.once(3)) record.ratio = of({"3:2", "1:1"});
@@ -243,7 +259,8 @@ private:
     }
     void addSighting(ColonyId colony, Date date) {
         Sighting seen{.colony = colony, .date = date};
-        seen.saw = of({SightingKind::Flying, SightingKind::Cluster, SightingKind::Cluster, SightingKind::Stores, SightingKind::Stores, SightingKind::Dead});
+        seen.saw = of({SightingKind::Flying, SightingKind::Cluster, SightingKind::Cluster, SightingKind::Stores,
+                       SightingKind::Stores, SightingKind::Dead});
         if (seen.saw == SightingKind::Dead && !dice_.once(3)) seen.saw = SightingKind::Flying;
         if (seen.saw == SightingKind::Cluster && dice_.once(2)) seen.seams = amount(1, 10, "bees.seams");
         if (seen.saw == SightingKind::Stores || dice_.once(4)) seen.stores = !dice_.once(4);
@@ -262,11 +279,19 @@ private:
         add(done);
     }
     void addAdvice(ColonyId colony, Date date) {
-        const auto advice = add(ActedAdvice{.colony = colony, .date = date, .verdict = "feed", .inputs = "{}", .answer = "{}", .seed = 1, .winters = 50, .programVersion = "1"});
+        const auto advice = add(ActedAdvice{.colony = colony,
+                                            .date = date,
+                                            .verdict = "feed",
+                                            .inputs = "{}",
+                                            .answer = "{}",
+                                            .seed = 1,
+                                            .winters = 50,
+                                            .programVersion = "1"});
         for (auto count = dice_.below(4); count > 0; --count) {
             PlannedVisit visit{.colony = colony, .date = date.plusDays(static_cast<int>(dice_.below(40)))};
             visit.what = of({VisitKind::Syrup, VisitKind::Fondant, VisitKind::Check});
-            if (visit.what == VisitKind::Syrup) visit.sugar = kilograms(amount(1, 5, "feeds.sugar_kg")), visit.syrup = litres(5);
+            if (visit.what == VisitKind::Syrup)
+                visit.sugar = kilograms(amount(1, 5, "feeds.sugar_kg")), visit.syrup = litres(5);
             if (visit.what == VisitKind::Fondant) visit.fondant = kilograms(amount(1, 5, "feeds.fondant_kg"));
             visit.state = of({VisitState::Planned, VisitState::Done, VisitState::Skipped});
             if (visit.state == VisitState::Done) visit.doneOn = visit.date.plusDays(static_cast<int>(dice_.below(5)));
@@ -278,7 +303,9 @@ private:
         WeatherLog log{.yard = yards_[dice_.below(yards_.size())].id};
         const double mean = between(-10, 15);
         for (auto day = 0; day < 60; ++day)
-            if (!dice_.once(10)) log.days.push_back({from.plusDays(day), std::round(10 * amount(mean - 6, mean + 6, "weather_logs.mean_c")) / 10});
+            if (!dice_.once(10))
+                log.days.push_back(
+                    {from.plusDays(day), std::round(10 * amount(mean - 6, mean + 6, "weather_logs.mean_c")) / 10});
         add(log);
     }
 
@@ -287,7 +314,8 @@ private:
         Known known;
         for (const auto& yard : yards_) known.of(Kind::Yard).push_back(yard.id.number);
         for (const auto& colony : colonies_) known.of(Kind::Colony).push_back(colony.number);
-        for (const Kind kind : {Kind::Look, Kind::Weighing, Kind::Feed, Kind::Harvest, Kind::Sighting, Kind::WinterOutcome, Kind::Housing})
+        for (const Kind kind : {Kind::Look, Kind::Weighing, Kind::Feed, Kind::Harvest, Kind::Sighting,
+                                Kind::WinterOutcome, Kind::Housing})
             if (dice_.once(3)) {
                 auto row = someRow(dice_, kind, limits(), known);
                 const auto column = tableOf(kind).column("date");
@@ -317,7 +345,8 @@ private:
 RandomYards randomYards(const std::filesystem::path& file, std::uint64_t seed) {
     Yards yards(seed);
     yards.furnish();
-    std::stable_sort(yards.targets.begin(), yards.targets.end(), [](const Target& a, const Target& b) { return a.kind < b.kind; });
+    std::stable_sort(yards.targets.begin(), yards.targets.end(),
+                     [](const Target& a, const Target& b) { return a.kind < b.kind; });
     RandomYards made{newBook(file), std::move(yards.days)};
     must(made.book.apply(PutEntries{"import document", std::move(yards.targets)}, morning, "Ada"));
     return made;

@@ -16,7 +16,7 @@ namespace winterlarder::learning {
 struct SyntheticKeepers {
     int keepers = 50;
     int years = 5;
-    int winters = 1000;  //!< of the ensembles that learn and of each that stands for the exact posterior
+    int winters = 1000; //!< of the ensembles that learn and of each that stands for the exact posterior
     std::uint64_t seed = 11;
 };
 
@@ -52,12 +52,14 @@ inline std::vector<SyntheticKeeper> inventKeepers(const SyntheticKeepers& what) 
         keeper.logUse = constants().lastingUseSd * use;
         keeper.logDeath = constants().lastingDeathSd * death;
         for (int year = 0; year < what.years; ++year) {
-            luck.push_back(winter::drawnLuck(what.seed, q.winter.colonyStream, static_cast<std::uint32_t>(luck.size())));
+            luck.push_back(
+                winter::drawnLuck(what.seed, q.winter.colonyStream, static_cast<std::uint32_t>(luck.size())));
             luck.back().z[winter::WinterLuck::LastingUse] = use;
             luck.back().z[winter::WinterLuck::LastingDeath] = death;
         }
     }
-    const auto truth = *winter::simulateWith(q.winter, constants(), {what.seed, static_cast<int>(luck.size())}, luck, 2);
+    const auto truth =
+        *winter::simulateWith(q.winter, constants(), {what.seed, static_cast<int>(luck.size())}, luck, 2);
     const tracking::HivePaths paths(truth, {}, q.decided, constants());
     std::size_t i = 0;
     for (auto& keeper : keepers)
@@ -66,8 +68,8 @@ inline std::vector<SyntheticKeeper> inventKeepers(const SyntheticKeepers& what) 
             SyntheticWinter w;
             for (std::size_t k = 0; k < 3; ++k) {
                 const SeasonDay day{weighingDays[k]};
-                w.gross[k] = 15 + 0.7 + stores + tare + paths.lifeKg(day, i) - static_cast<double>(paths.lossUntil(day - 1, i)) +
-                             0.3 * normal(generator);
+                w.gross[k] = 15 + 0.7 + stores + tare + paths.lifeKg(day, i) -
+                             static_cast<double>(paths.lossUntil(day - 1, i)) + 0.3 * normal(generator);
             }
             w.covered = paths.bees({weighingDays[2]}, i) * std::exp(0.15 * normal(generator));
             w.loss = static_cast<double>(paths.lossUntil({scoredDay}, i));
@@ -78,7 +80,8 @@ inline std::vector<SyntheticKeeper> inventKeepers(const SyntheticKeepers& what) 
 
 inline tracking::FollowQuestion asked(const SyntheticWinter& winter) {
     auto q = keepersQuestion();
-    for (std::size_t k = 0; k < 3; ++k) q.observations.push_back(tracking::weighed(q, weighingDays[k], winter.gross[k]));
+    for (std::size_t k = 0; k < 3; ++k)
+        q.observations.push_back(tracking::weighed(q, weighingDays[k], winter.gross[k]));
     q.observations.push_back(tracking::on(q, weighingDays[2], tracking::BeesSeen{{winter.covered}, 0.15}));
     return q;
 }
@@ -87,7 +90,8 @@ inline tracking::FollowQuestion asked(const SyntheticWinter& winter) {
 class Learner {
 public:
     explicit Learner(const SyntheticKeepers& what)
-        : sampling_{what.seed + 1, what.winters}, ensemble_(*winter::simulate(withBrood(), constants(), {what.seed + 1, what.winters}, 2)),
+        : sampling_{what.seed + 1, what.winters},
+          ensemble_(*winter::simulate(withBrood(), constants(), {what.seed + 1, what.winters}, 2)),
           paths_(ensemble_, {}, keepersQuestion().decided, constants()) {}
 
     WinterEvidence evidence(const SyntheticWinter& winter) const {
@@ -99,7 +103,8 @@ public:
     }
     LastingPair learned(const SyntheticKeeper& keeper, int years) const {
         std::vector<ColonyWinter> winters;
-        for (int year = 0; year < years; ++year) winters.push_back({1, 1, evidence(keeper.winters[static_cast<std::size_t>(year)])});
+        for (int year = 0; year < years; ++year)
+            winters.push_back({1, 1, evidence(keeper.winters[static_cast<std::size_t>(year)])});
         return learn(winters, constants()).colonies.at(1);
     }
 
@@ -219,7 +224,8 @@ private:
         for (std::size_t i = 0; i < n_; ++i) {
             for (std::size_t k = 0; k < 3; ++k) {
                 const int day = weighingDays[k];
-                const double life = 0.000115 * static_cast<double>(e.bees({day})[i]) + 0.00015 * static_cast<double>(e.brood({day})[i]);
+                const double life =
+                    0.000115 * static_cast<double>(e.bees({day})[i]) + 0.00015 * static_cast<double>(e.brood({day})[i]);
                 table[i].rest[k] = life + income(e, day - 1, i);
                 table[i].eaten[k] = static_cast<double>(e.used({day - 1})[i]);
             }
@@ -229,14 +235,15 @@ private:
         for (int use = 0; use < useCells; ++use) {
             forecast_.resize(std::max(forecast_.size(), at(use, death) + 1), std::vector<double>(bins, 0.0));
             for (std::size_t i = 0; i < n_; ++i) {
-                const double kg = std::exp(useOf(use)) * static_cast<double>(e.used({scoredDay})[i]) - income(e, scoredDay, i);
+                const double kg =
+                    std::exp(useOf(use)) * static_cast<double>(e.used({scoredDay})[i]) - income(e, scoredDay, i);
                 const auto b = static_cast<std::size_t>(std::clamp((kg + 10) / binKg, 0.0, bins - 1.0));
                 forecast_[at(use, death)][b] += 1.0 / static_cast<double>(n_);
             }
         }
     }
     std::size_t n_;
-    std::vector<std::vector<Row>> tables_; //!< [death][winter]
+    std::vector<std::vector<Row>> tables_;      //!< [death][winter]
     std::vector<std::vector<double>> forecast_; //!< [cell][bin]
 };
 

@@ -13,7 +13,8 @@ TEST(Belief, WithoutObservationsEveryWinterCountsTheSame) {
     const auto q = oxfordColony(15, 2, 0);
     const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
     EXPECT_NEAR(belief.effectiveWinters, quick.winters, 1e-6);
-    EXPECT_NEAR(believed(belief, [&](std::size_t p) { return belief.stores()[p]; }), 15, 4 * 2 / std::sqrt(8.0 * quick.winters));
+    EXPECT_NEAR(believed(belief, [&](std::size_t p) { return belief.stores()[p]; }), 15,
+                4 * 2 / std::sqrt(8.0 * quick.winters));
 }
 
 TEST(Belief, TheSameQuestionGivesTheSameDigits) {
@@ -40,11 +41,13 @@ Kept reject(const FollowQuestion& q, int draws, int day) {
     Kept kept;
     for (int draw = 0; draw < draws; ++draw) {
         const std::size_t i = winter(generator);
-        const double s = q.stores.mean.value() + q.stores.sd.value() * normal(generator), t = tareSd * normal(generator);
+        const double s = q.stores.mean.value() + q.stores.sd.value() * normal(generator),
+                     t = tareSd * normal(generator);
         double chance = 1;
         for (const auto& seen : q.observations) {
             bool starved = s <= 0;
-            for (SeasonDay d{-92}; d < seen.day; d = d + 1) starved = starved || s - static_cast<double>(oxfordPaths().lossUntil(d, i)) <= 0;
+            for (SeasonDay d{-92}; d < seen.day; d = d + 1)
+                starved = starved || s - static_cast<double>(oxfordPaths().lossUntil(d, i)) <= 0;
             const double left = starved ? 0 : s - static_cast<double>(oxfordPaths().lossUntil(seen.day - 1, i));
             if (const auto* weight = std::get_if<WeightSeen>(&seen.what)) {
                 const double gross = 15 + 0.7 + t + left + oxfordPaths().lifeKg(seen.day, i);
@@ -57,7 +60,11 @@ Kept reject(const FollowQuestion& q, int draws, int day) {
                 chance *= comb->stores ? shown : std::max(0.1, 1 - shown); // in a tenth the food is elsewhere
             }
             if (const auto* bees = std::get_if<BeesSeen>(&seen.what))
-                chance *= starved ? 0 : std::exp(-0.5 * std::pow(std::log(bees->bees.count / oxfordPaths().bees(seen.day, i)) / bees->logSd, 2));
+                chance *= starved
+                              ? 0
+                              : std::exp(-0.5 * std::pow(std::log(bees->bees.count / oxfordPaths().bees(seen.day, i)) /
+                                                             bees->logSd,
+                                                         2));
         }
         if (uniform(generator) >= chance) continue;
         kept.stores.push_back(s);
@@ -85,13 +92,16 @@ void expectSame(const FollowQuestion& q, int draws, std::size_t least) {
     const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
     const auto check = [&](const char* what, const std::vector<double>& values, auto of) {
         const auto m = momentsOf(values);
-        const double error = m.sd * std::sqrt(1 / static_cast<double>(values.size()) + 1 / (belief.effectiveWinters * belief.nodes));
+        const double error =
+            m.sd * std::sqrt(1 / static_cast<double>(values.size()) + 1 / (belief.effectiveWinters * belief.nodes));
         EXPECT_NEAR(believed(belief, of), m.mean, 4 * error) << what;
         const double spread = believed(belief, [&](std::size_t p) { return std::pow(of(p) - m.mean, 2); });
-        EXPECT_NEAR(std::sqrt(spread), m.sd, 4 * error) << what; // of a spread it is smaller, by 1/sqrt(2), where tails are normal
+        EXPECT_NEAR(std::sqrt(spread), m.sd, 4 * error)
+            << what; // of a spread it is smaller, by 1/sqrt(2), where tails are normal
     };
     check("stores", kept.stores, [&](std::size_t p) { return belief.stores()[p]; });
-    check("loss", kept.loss, [&](std::size_t p) { return static_cast<double>(oxfordPaths().lossUntil({day}, belief.winterOf(p))); });
+    check("loss", kept.loss,
+          [&](std::size_t p) { return static_cast<double>(oxfordPaths().lossUntil({day}, belief.winterOf(p))); });
     check("bees and brood", kept.life, [&](std::size_t p) { return oxfordPaths().lifeKg({day}, belief.winterOf(p)); });
 }
 
@@ -132,7 +142,8 @@ TEST(Belief, ADifferenceOfWeighingsIsSharperThanAWeighing) {
     };
     const auto stores = [](const Belief& b, std::size_t p) { return b.stores()[p]; };
     const auto between = [](const Belief& b, std::size_t p) {
-        return static_cast<double>(oxfordPaths().lossUntil({19}, b.winterOf(p)) - oxfordPaths().lossUntil({-61}, b.winterOf(p))) -
+        return static_cast<double>(oxfordPaths().lossUntil({19}, b.winterOf(p)) -
+                                   oxfordPaths().lossUntil({-61}, b.winterOf(p))) -
                oxfordPaths().lifeKg({20}, b.winterOf(p)) + oxfordPaths().lifeKg({-60}, b.winterOf(p));
     };
     q.observations = {weighed(q, -60, expectedGross(q, -60)), weighed(q, 20, expectedGross(q, 20))};
@@ -198,7 +209,8 @@ TEST(Belief, RecordsThatFitNoWinterAreSaid) {
 // The roster the particles were drawn by is the one they are read by.
 TEST(Belief, KeepsItsRoster) {
     auto q = oxfordColony(15, 1, 30);
-    q.steps = {{{-60}, KnownStep::Kind::Feed, kilograms(5), std::nullopt}, {{20}, KnownStep::Kind::Feed, kilograms(1), std::nullopt},
+    q.steps = {{{-60}, KnownStep::Kind::Feed, kilograms(5), std::nullopt},
+               {{20}, KnownStep::Kind::Feed, kilograms(1), std::nullopt},
                {{40}, KnownStep::Kind::Feed, kilograms(1), std::nullopt}};
     const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
     ASSERT_TRUE(belief.roster);
@@ -220,7 +232,8 @@ TEST(Belief, BetterEvidenceCountsForMore) {
     EXPECT_GT(wet, dry);
     EXPECT_LT(wet, 15);
     EXPECT_LT(likely(on(q, -10, HeftSeen{kilograms(5)})), 15);
-    EXPECT_LT(likely(on(q, -10, StoresSeen{kilograms(7), kilograms(0.5)})), likely(on(q, -10, StoresSeen{kilograms(7), kilograms(3)})));
+    EXPECT_LT(likely(on(q, -10, StoresSeen{kilograms(7), kilograms(0.5)})),
+              likely(on(q, -10, StoresSeen{kilograms(7), kilograms(3)})));
     EXPECT_LT(likely(on(q, 0, CombGlimpsed{false})), likely(on(q, 0, CombGlimpsed{true})));
 }
 

@@ -31,7 +31,8 @@ TEST(ErrorModel, ShippedSpreadsAreThoseOfTheEvidence) {
     EXPECT_NEAR(two.sd(two.typical).value(), std::hypot(2, constants().liftTwoSidesSd), 1e-9);
     for (bool longHive : {false, true}) {
         const auto one = evidence(stores::WeighingKind::OneSidedLift, longHive);
-        EXPECT_NEAR(one.sd(one.typical).value(), std::hypot(2, whole(oneSideError(kilograms(40), longHive, constants()))), 1e-9);
+        EXPECT_NEAR(one.sd(one.typical).value(),
+                    std::hypot(2, whole(oneSideError(kilograms(40), longHive, constants()))), 1e-9);
     }
     const auto heft = stores::evidenceOfHeft(0.9, kilograms(20), shipped().constants, someDay());
     EXPECT_NEAR(heft.sd(heft.typical).value(), whole(heftError(kilograms(18), constants())), 1e-9);
@@ -72,19 +73,23 @@ TEST(ErrorModel, AWetHiveIsTakenLighterAndLessSurely) {
 TEST(ErrorModel, TwoSidesReadTwoPercentLow) {
     const auto q = oxfordColony(15, 2, 0);
     const Unknowns unknowns(q, 10, constants());
-    const auto reading = unknowns.reading(on(q, -30, WeightSeen{stores::WeighingKind::TwoSidedLift, kilograms(29.4)}), q, constants());
+    const auto reading =
+        unknowns.reading(on(q, -30, WeightSeen{stores::WeighingKind::TwoSidedLift, kilograms(29.4)}), q, constants());
     EXPECT_NEAR(reading.value, 30, 1e-9);
 }
 
 TEST(ErrorModel, StepsCountFromTheirDayOn) {
     auto q = oxfordColony(15, 2, 0);
-    q.steps = {{{-50}, KnownStep::Kind::Feed, kilograms(4), kilograms(0)}, {{-40}, KnownStep::Kind::Equipment, kilograms(-5), kilograms(0)}};
+    q.steps = {{{-50}, KnownStep::Kind::Feed, kilograms(4), kilograms(0)},
+               {{-40}, KnownStep::Kind::Equipment, kilograms(-5), kilograms(0)}};
     const Unknowns unknowns(q, 10, constants());
     const double bare = q.tare.mass.value() + q.beeBread.value();
     EXPECT_EQ(unknowns.reading(weighed(q, -51, 30), q, constants()).known, bare);
-    EXPECT_EQ(unknowns.reading(weighed(q, -50, 30), q, constants()).known, bare + 4); // a feed of the same day is in the reading
+    EXPECT_EQ(unknowns.reading(weighed(q, -50, 30), q, constants()).known,
+              bare + 4); // a feed of the same day is in the reading
     EXPECT_EQ(unknowns.reading(weighed(q, -30, 30), q, constants()).known, bare + 4 - 5);
-    EXPECT_EQ(unknowns.reading(on(q, -30, StoresSeen{kilograms(12), kilograms(2)}), q, constants()).known, 4); // no equipment in stores
+    EXPECT_EQ(unknowns.reading(on(q, -30, StoresSeen{kilograms(12), kilograms(2)}), q, constants()).known,
+              4); // no equipment in stores
 }
 
 // A scale took part in the belief about the stores with weight 0.8: one kilogram of error in the tare is 0.8 kg too little stores.

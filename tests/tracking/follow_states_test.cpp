@@ -155,7 +155,8 @@ TEST(FollowStates, AFeedBetweenTheWeighingsIsTakenOff) {
 
 TEST(FollowStates, ALiftAndAScaleAreNotCompared) {
     auto q = weighedTwice(2.5);
-    q.observations.front().what = WeightSeen{stores::WeighingKind::TwoSidedLift, kilograms(expectedGross(q, -55) * stores::twoSidesRead)};
+    q.observations.front().what =
+        WeightSeen{stores::WeighingKind::TwoSidedLift, kilograms(expectedGross(q, -55) * stores::twoSidesRead)};
     EXPECT_FALSE(followed(q).faster);
 }
 
@@ -215,7 +216,8 @@ TEST(FollowStates, TheMostPressingIsSaidFirst) {
     q.unticked = {{{-80}, q.year.date({-80}), kilograms(4)}};
     auto f = followed(q);
     EXPECT_EQ(f.state, FollowState::FoodOutOfReach);
-    EXPECT_TRUE(says(f.reasons, "follow-dwindling") && says(f.reasons, "feed-not-recorded")) << "the rest is said beside it";
+    EXPECT_TRUE(says(f.reasons, "follow-dwindling") && says(f.reasons, "feed-not-recorded"))
+        << "the rest is said beside it";
     q.observations.pop_back();
     EXPECT_EQ(stateOf(q), FollowState::Dwindling);
     q.observations.push_back(on(q, -5, DeadOut{}));

@@ -78,9 +78,7 @@ TEST(Follow, AfterTheRunsEndItIsAsOnItsLastDay) {
     EXPECT_EQ(followed(q).state, FollowState::Dead);
 }
 
-TEST(Follow, AskedBeforeItWasDecidedIsAnError) {
-    EXPECT_THROW(followed(oxfordColony(18, 1, -93)), ContractViolation);
-}
+TEST(Follow, AskedBeforeItWasDecidedIsAnError) { EXPECT_THROW(followed(oxfordColony(18, 1, -93)), ContractViolation); }
 
 TEST(Follow, FeedsPlannedInAutumnBelongToThePlan) {
     auto q = oxfordColony(12, 1, 0);
@@ -150,7 +148,8 @@ TEST(Follow, TheWeatherSoFarCounts) {
     q.winter = winter::questionAt("ca-winnipeg", 13000, -92);
     const auto loss = [&](double kelvin) {
         q.winter.weatherSoFar.clear();
-        for (int day = -92; day < 0; ++day) q.winter.weatherSoFar.push_back({{day}, q.winter.curve.normal({day}).value() + kelvin});
+        for (int day = -92; day < 0; ++day)
+            q.winter.weatherSoFar.push_back({{day}, q.winter.curve.normal({day}).value() + kelvin});
         return followed(q).now.lost.typical.value();
     };
     EXPECT_GT(loss(-6), loss(0) + 0.1);
@@ -167,7 +166,8 @@ TEST(Follow, WeighingsAreShownAsStores) {
     EXPECT_EQ(first[0].day, SeasonDay{10});
     EXPECT_GT(first[0].sd.value(), 0.1);
     q.observations = {weighed(q, 10, gross + 1)};
-    EXPECT_NEAR(followed(q).seen[0].stores.value() - first[0].stores.value(), 1, 0.35) << "part of it is laid to tare and bees";
+    EXPECT_NEAR(followed(q).seen[0].stores.value() - first[0].stores.value(), 1, 0.35)
+        << "part of it is laid to tare and bees";
     q.observations = {on(q, 10, StoresSeen{kilograms(12), kilograms(0.5)})};
     EXPECT_NEAR(followed(q).seen[0].stores.value(), 12, 1e-9);
 }

@@ -31,7 +31,9 @@ TEST(Forecast, StepsLieInTheBandsFromTheirDayOn) {
     const auto bare = forecastOf(q, asExpected(q), q.today);
     q.steps = {{{-40}, KnownStep::Kind::Feed, kilograms(5), kilograms(0)}};
     const auto fed = forecastOf(q, asExpected(q), q.today);
-    const auto band = [](const Forecast& f, int day) { return f.bands[static_cast<std::size_t>(day + 92)].stores.typical.value(); };
+    const auto band = [](const Forecast& f, int day) {
+        return f.bands[static_cast<std::size_t>(day + 92)].stores.typical.value();
+    };
     EXPECT_EQ(fed.bands[0].day, (SeasonDay{-92}));
     EXPECT_NEAR(band(fed, -41), band(bare, -41), 0.011);
     EXPECT_NEAR(band(fed, -40), band(bare, -40) + 5, 0.011);
@@ -42,7 +44,8 @@ TEST(Forecast, BooksBalance) {
     const auto q = oxfordColony(15, 0, 20);
     const auto now = forecastOf(q, asExpected(q), q.today);
     EXPECT_NEAR(now.today.typical.value() + now.lost.typical.value(), 15, 0.03); // two medians on a grid of 10 g
-    EXPECT_NEAR(now.bands[111].stores.typical.value(), now.today.typical.value(), 0.011); // end of day 19 is the start of day 20
+    EXPECT_NEAR(now.bands[111].stores.typical.value(), now.today.typical.value(),
+                0.011); // end of day 19 is the start of day 20
 }
 
 TEST(Forecast, DaysComeInOrder) {
@@ -88,7 +91,8 @@ TEST(Forecast, OutlooksAgreeWithTheForecast) {
     const auto ahead = outlooks(q, tracked, {q.today, {20}});
     ASSERT_EQ(ahead.size(), 2u);
     const double touching = believed(tracked.belief, [&](std::size_t p) {
-        return ahead[0].least[p] < 4 || ahead[0].stores[p] < 4 || tracked.belief.outDay[p] != Belief::neverOut ? 1.0 : 0.0;
+        return ahead[0].least[p] < 4 || ahead[0].stores[p] < 4 || tracked.belief.outDay[p] != Belief::neverOut ? 1.0
+                                                                                                               : 0.0;
     });
     EXPECT_NEAR(touching, now.touchReserve.share, 1e-6);
     for (std::size_t p = 0; p < 100; ++p) EXPECT_LE(ahead[0].least[p], ahead[1].least[p]);

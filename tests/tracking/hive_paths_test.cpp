@@ -13,8 +13,10 @@ TEST(HivePaths, LossesAreThoseOfTheLarder) {
 // 8,000 to 10,000 bees lost by March are 1 kg (4,000 bees to the pound; design figure of the model's description).
 TEST(HivePaths, BeesLostAreKilogramsLost) {
     const double lost = oxfordPaths().bees({-92}, 0) - oxfordPaths().bees({60}, 0);
-    const double brood = static_cast<double>(oxfordWinters().brood({60})[0]) - static_cast<double>(oxfordWinters().brood({-92})[0]);
-    EXPECT_NEAR(oxfordPaths().lifeKg({-92}, 0) - oxfordPaths().lifeKg({60}, 0), 0.000115 * lost - 0.00015 * brood, 1e-9);
+    const double brood =
+        static_cast<double>(oxfordWinters().brood({60})[0]) - static_cast<double>(oxfordWinters().brood({-92})[0]);
+    EXPECT_NEAR(oxfordPaths().lifeKg({-92}, 0) - oxfordPaths().lifeKg({60}, 0), 0.000115 * lost - 0.00015 * brood,
+                1e-9);
 }
 
 TEST(HivePaths, TheMeanBroodIsThatOfTheEnsemble) {

@@ -36,9 +36,7 @@ TEST(Weights, TemperingKeepsTheSizeAskedFor) {
     EXPECT_NEAR(effectiveSize(normalised(logs)), 250, 0.5);
 }
 
-TEST(Weights, TemperingLeavesALikelihoodThatHarmsNothing) {
-    EXPECT_EQ(temperingPower({0, 0.1, 0.2}, {0, 0, 0}, 2), 1);
-}
+TEST(Weights, TemperingLeavesALikelihoodThatHarmsNothing) { EXPECT_EQ(temperingPower({0, 0.1, 0.2}, {0, 0, 0}, 2), 1); }
 
 TEST(WeightedKilograms, QuantilesAreThoseOfTheValues) {
     WeightedKilograms kilograms;

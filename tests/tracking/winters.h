@@ -40,7 +40,8 @@ inline Observation weighed(const FollowQuestion& q, int day, double grossKg, boo
 
 //! The winters of a question, simulated once for each test program.
 inline const winter::DemandEnsemble& oxfordWinters() {
-    static const winter::DemandEnsemble ensemble = *winter::simulate(oxfordColony(15, 2, 0).winter, constants(), quick, 2);
+    static const winter::DemandEnsemble ensemble =
+        *winter::simulate(oxfordColony(15, 2, 0).winter, constants(), quick, 2);
     return ensemble;
 }
 inline const HivePaths& oxfordPaths() {
@@ -52,8 +53,8 @@ inline const HivePaths& oxfordPaths() {
 inline double expectedGross(const FollowQuestion& q, int day) {
     std::vector<double> gross;
     for (std::size_t i = 0; i < oxfordPaths().winters(); ++i)
-        gross.push_back(q.tare.mass.value() + q.beeBread.value() + q.stores.mean.value() + oxfordPaths().lifeKg({day}, i) -
-                        static_cast<double>(oxfordPaths().lossUntil({day - 1}, i)));
+        gross.push_back(q.tare.mass.value() + q.beeBread.value() + q.stores.mean.value() +
+                        oxfordPaths().lifeKg({day}, i) - static_cast<double>(oxfordPaths().lossUntil({day - 1}, i)));
     return winter::quantile(gross, 0.5);
 }
 
@@ -64,8 +65,7 @@ inline bool says(const std::vector<Remark>& remarks, std::string_view id) {
 }
 
 //! Mean of something over what is believed.
-template <class Value>
-double believed(const Belief& belief, Value value) {
+template <class Value> double believed(const Belief& belief, Value value) {
     double sum = 0;
     for (std::size_t p = 0; p < belief.particles(); ++p) sum += belief.weight[p] * value(p);
     return sum;

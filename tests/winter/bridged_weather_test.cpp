@@ -13,7 +13,8 @@ constexpr int winters = 3000;
 
 WinterQuestion flatPlace() {
     auto question = questionAt("ca-halifax", 15000, -92);
-    question.curve = climate::ClimateCurve::constant(celsius(5), 44.9, {sdK, sdK, persistence, 0}); // no offset: scatter of days alone
+    question.curve = climate::ClimateCurve::constant(celsius(5), 44.9,
+                                                     {sdK, sdK, persistence, 0}); // no offset: scatter of days alone
     return question;
 }
 
@@ -52,7 +53,8 @@ TEST(BridgedWeather, ScattersAsAChainHeldAtBothEnds) {
     const auto found = scatterOf(question, days);
     for (int i = 1; i < gap; ++i) {
         const double expected = between(i, gap - i);
-        EXPECT_NEAR(found[static_cast<std::size_t>(i - 1)].variance, expected, tolerance(expected)) << i << " days into the gap";
+        EXPECT_NEAR(found[static_cast<std::size_t>(i - 1)].variance, expected, tolerance(expected))
+            << i << " days into the gap";
     }
 }
 

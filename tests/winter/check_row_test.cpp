@@ -18,7 +18,8 @@ std::string trimmed(const std::string& text) {
 climate::ClimateCurve curveFor(const CheckRow& row) {
     const auto curve = curveOf(row.after("station=").value());
     const auto constant = row.number("constant normal ");
-    return constant ? climate::ClimateCurve::constant(celsius(*constant), curve.latitude(), curve.variability()) : curve;
+    return constant ? climate::ClimateCurve::constant(celsius(*constant), curve.latitude(), curve.variability())
+                    : curve;
 }
 
 // bees=13000 on 10-01, or bees=13000 with start w=-92.
@@ -91,9 +92,10 @@ std::optional<double> countsIn(const CheckRow& row) {
 std::optional<double> dateIn(const CheckRow& row) {
     const std::regex described(R"(season rule (\w+): .*)"), asked(R"(rule (\w+)(?: - 5 d/K x ([\d.]+) K)?)");
     const std::map<std::string, std::optional<climate::SeasonDate> climate::SeasonDates::*> rules{
-        {"forage", &climate::SeasonDates::forage}, {"spring", &climate::SeasonDates::buildup},
-        {"off", &climate::SeasonDates::broodStop}, {"on", &climate::SeasonDates::broodRestart}, {"end", &climate::SeasonDates::lastIncome},
-        {"feed_by", &climate::SeasonDates::feedAdvisedBy}, {"syrup", &climate::SeasonDates::syrupDeadline}};
+        {"forage", &climate::SeasonDates::forage},      {"spring", &climate::SeasonDates::buildup},
+        {"off", &climate::SeasonDates::broodStop},      {"on", &climate::SeasonDates::broodRestart},
+        {"end", &climate::SeasonDates::lastIncome},     {"feed_by", &climate::SeasonDates::feedAdvisedBy},
+        {"syrup", &climate::SeasonDates::syrupDeadline}};
     const auto season = climate::deriveSeason(curveOf(row.after("station=").value()), constants());
     std::smatch found;
     if (std::regex_match(row.description, found, described)) return (season.*rules.at(found[1]))->day.w;

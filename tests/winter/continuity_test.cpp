@@ -5,7 +5,8 @@ namespace winterlarder::winter::continuity_test {
 
 // The places where the model is at its edges; all 173 stations with a winter in test_winter_long.
 TEST(Continuity, HoldsAtTheEdgesOfTheModel) {
-    for (const char* station : {"za-bloemfontein", "gb-stornoway", "no-tromso", "gb-oxford", "us-ga-atlanta", "ca-halifax"})
+    for (const char* station :
+         {"za-bloemfontein", "gb-stornoway", "no-tromso", "gb-oxford", "us-ga-atlanta", "ca-halifax"})
         continuity::expectAll(station, 400);
 }
 

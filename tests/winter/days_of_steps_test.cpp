@@ -24,7 +24,8 @@ double lossAtEndOf(SeasonDay day, std::size_t winter) { return static_cast<doubl
 TEST(DaysOfSteps, AFeedCountsOnItsDay) {
     constexpr double feedKg = 500;
     for (const SeasonDay day : {SeasonDay{start}, SeasonDay{-40}, SeasonDay{30}}) {
-        const auto onTheDay = largestFrom(day, {{day, kilograms(feedKg)}}), dayAfter = largestFrom(day, {{day + 1, kilograms(feedKg)}});
+        const auto onTheDay = largestFrom(day, {{day, kilograms(feedKg)}}),
+                   dayAfter = largestFrom(day, {{day + 1, kilograms(feedKg)}});
         const auto unfed = largestFrom(day, {});
         for (std::size_t i = 0; i < unfed.size(); ++i) {
             EXPECT_NEAR(onTheDay[i], unfed[i] - feedKg, 1e-9) << day.w;
@@ -34,7 +35,8 @@ TEST(DaysOfSteps, AFeedCountsOnItsDay) {
 }
 
 double flowOn(SeasonDay day, const AutumnFlow& flow) {
-    const auto with = netLossBetween(winters(), flow, day, day + 1), without = netLossBetween(winters(), {}, day, day + 1);
+    const auto with = netLossBetween(winters(), flow, day, day + 1),
+               without = netLossBetween(winters(), {}, day, day + 1);
     double most = 0;
     for (std::size_t i = 0; i < with.size(); ++i) most = std::max(most, without[i] - with[i]);
     return most;

@@ -35,7 +35,8 @@ TEST(Draws, PublishedVectorOfOnes) {
 
 TEST(Draws, PublishedVectorOfPi) {
     // The counter's second word is the index halved, with the colony's bit: 0x85a308d3 = colony bit + 0x05a308d3.
-    const auto pair = uniformPair(0x299f31d0a4093822ull, Luck::Colony, 0x0370734413198a2eull, 0x243f6a88u, 0x05a308d3u << 1);
+    const auto pair =
+        uniformPair(0x299f31d0a4093822ull, Luck::Colony, 0x0370734413198a2eull, 0x243f6a88u, 0x05a308d3u << 1);
     EXPECT_EQ(pair[0], fromWords(0xd16cfe09u, 0x94fdccebu));
     EXPECT_EQ(pair[1], fromWords(0x5001e420u, 0x24126ea1u));
 }

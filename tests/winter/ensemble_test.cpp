@@ -37,7 +37,9 @@ std::vector<double> lockedIn(const DemandEnsemble& ensemble) {
     return days;
 }
 
-bool same(std::span<const float> a, std::span<const float> b) { return std::equal(a.begin(), a.end(), b.begin(), b.end()); }
+bool same(std::span<const float> a, std::span<const float> b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end());
+}
 
 } // namespace
 
@@ -47,7 +49,9 @@ TEST(Ensemble, EightStations) {
         SCOPED_TRACE(row.station);
         const auto ensemble = simulate(questionAt(row.station, row.bees, row.start), constants(), {1, 2500}, 2);
         const auto losses = lossesFrom(*ensemble, {row.start}, {});
-        const auto near = [](double value, double expected, double share) { EXPECT_NEAR(value, expected, share * expected); };
+        const auto near = [](double value, double expected, double share) {
+            EXPECT_NEAR(value, expected, share * expected);
+        };
         near(quantile(losses.used, 0.5), row.use50, 0.04);
         near(quantile(losses.used, 0.9), row.use90, 0.05);
         near(quantile(losses.largest, 0.5), row.loss50, 0.04);
@@ -119,10 +123,11 @@ TEST(Ensemble, StopsWhenAsked) {
 
 TEST(Ensemble, TellsItsProgress) {
     double last = 0;
-    const auto ensemble = simulate(questionAt("ca-halifax", 14000, -92), constants(), {1, 100}, 1, {}, [&](double share) {
-        EXPECT_GT(share, last);
-        last = share;
-    });
+    const auto ensemble =
+        simulate(questionAt("ca-halifax", 14000, -92), constants(), {1, 100}, 1, {}, [&](double share) {
+            EXPECT_GT(share, last);
+            last = share;
+        });
     ASSERT_TRUE(ensemble);
     EXPECT_EQ(last, 1);
 }
@@ -130,7 +135,8 @@ TEST(Ensemble, TellsItsProgress) {
 // Whichever thread breaks, the caller hears of it, and once.
 TEST(Ensemble, WhatBreaksOnAnyThreadIsThrownToTheCaller) {
     for (const int threads : {1, 4})
-        EXPECT_THROW(simulate(questionAt("ca-halifax", 14000, -92), constants(), {1, 400}, threads, {}, [](double) { throw std::runtime_error("broken"); }),
+        EXPECT_THROW(simulate(questionAt("ca-halifax", 14000, -92), constants(), {1, 400}, threads, {},
+                              [](double) { throw std::runtime_error("broken"); }),
                      std::runtime_error)
             << threads;
 }

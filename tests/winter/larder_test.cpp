@@ -24,7 +24,9 @@ const WinterLosses& oxfordLosses() {
 }
 
 double shortShare(double stores, double sd, double margin) {
-    return shareShort(oxfordLosses().largest, kilograms(stores), kilograms(sd), kilograms(margin), margin > 0 ? Short::Undercut : Short::Reached).share;
+    return shareShort(oxfordLosses().largest, kilograms(stores), kilograms(sd), kilograms(margin),
+                      margin > 0 ? Short::Undercut : Short::Reached)
+        .share;
 }
 
 } // namespace

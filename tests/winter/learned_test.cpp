@@ -16,7 +16,8 @@ TEST(Learned, NothingLearnedChangesNoDigit) {
     q.keepBrood = true;
     const auto kept = *simulate(q, constants(), {1, 64});
     for (int day : {-92, -30, 60, 140}) {
-        EXPECT_TRUE(std::equal(plain.netLoss({day}).begin(), plain.netLoss({day}).end(), kept.netLoss({day}).begin())) << day;
+        EXPECT_TRUE(std::equal(plain.netLoss({day}).begin(), plain.netLoss({day}).end(), kept.netLoss({day}).begin()))
+            << day;
         EXPECT_TRUE(std::equal(plain.bees({day}).begin(), plain.bees({day}).end(), kept.bees({day}).begin())) << day;
     }
     EXPECT_EQ(plain.draws()[3].lastingUse, 1);
@@ -32,7 +33,8 @@ TEST(Learned, UseIsMultipliedAsAWhole) {
     for (std::size_t i = 0; i < 64; i += 7) {
         EXPECT_NEAR(less.used({100})[i], 0.8F * usual.used({100})[i], 1e-4F);
         EXPECT_EQ(less.bees({100})[i], usual.bees({100})[i]);
-        EXPECT_NEAR(less.used({140})[i] - less.netLoss({140})[i], usual.used({140})[i] - usual.netLoss({140})[i], 1e-3F);
+        EXPECT_NEAR(less.used({140})[i] - less.netLoss({140})[i], usual.used({140})[i] - usual.netLoss({140})[i],
+                    1e-3F);
     }
     EXPECT_NEAR(less.means({0}).adultPowerW, 0.8 * usual.means({0}).adultPowerW, 1e-9);
 }
@@ -96,7 +98,9 @@ TEST(Learned, IsSaidInRemarks) {
     EXPECT_EQ(std::get<double>(said[0].details.at("winters")), 3);
     EXPECT_EQ(said[1].id, "learned-forage");
     EXPECT_EQ(std::get<std::string>(said[1].details.at("class")), "earlier");
-    EXPECT_EQ(std::get<std::string>(learnedRemarks(LearnedMultipliers{1.01, 0.1, 1.3, 0.1}, {1, 0, 0})[0].details.at("class")), "same");
+    EXPECT_EQ(std::get<std::string>(
+                  learnedRemarks(LearnedMultipliers{1.01, 0.1, 1.3, 0.1}, {1, 0, 0})[0].details.at("class")),
+              "same");
 }
 
 } // namespace

@@ -12,7 +12,8 @@ namespace {
 
 double lockedAt(const char* station, int winters = 200) {
     const auto site = climate::siteAtStation(*shipped().station(station), std::nullopt).value();
-    return longestLockedIn(site.curve, climate::deriveSeason(site.curve, shipped().constants), shipped().constants, {1, winters});
+    return longestLockedIn(site.curve, climate::deriveSeason(site.curve, shipped().constants), shipped().constants,
+                           {1, winters});
 }
 
 } // namespace
@@ -31,7 +32,8 @@ TEST(LockedIn, AFewWintersDoNotEndInTheMiddleOfABlock) { EXPECT_GT(lockedAt("ca-
 TEST(LockedIn, ConstantColdLocksInUntilForage) {
     const auto& k = shipped().constants;
     const auto curve = climate::ClimateCurve::constant(celsius(k.lockedInBelow - k.diurnalHalfRange - 5), 45, {});
-    auto season = climate::deriveSeason(climate::siteAtStation(*shipped().station("ca-halifax"), std::nullopt).value().curve, k);
+    auto season =
+        climate::deriveSeason(climate::siteAtStation(*shipped().station("ca-halifax"), std::nullopt).value().curve, k);
     season.forage->exact = true;
     EXPECT_NEAR(longestLockedIn(curve, season, k, {1, 32}), season.forage->day - firstSeasonDay, 1e-9);
 }

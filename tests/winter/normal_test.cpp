@@ -31,7 +31,8 @@ TEST(InverseNormal, ManyAtOnceGiveTheSameDigits) {
 }
 
 TEST(NormalBelow, UndoesTheInverse) {
-    for (double p : {1e-12, 1e-4, 0.025, 0.5, 0.8, 0.999}) EXPECT_NEAR(numerics::normalBelow(numerics::inverseNormal(p)), p, 1e-12);
+    for (double p : {1e-12, 1e-4, 0.025, 0.5, 0.8, 0.999})
+        EXPECT_NEAR(numerics::normalBelow(numerics::inverseNormal(p)), p, 1e-12);
 }
 
 } // namespace winterlarder::winter::normal_test

@@ -37,7 +37,9 @@ DemandEnsemble central(const char* station, double bees, const char* start, doub
 }
 
 int day(const char* monthDay) { return seasonDayOf(monthDay, Hemisphere::North); }
-double used(const DemandEnsemble& run, const char* from, const char* to) { return usedBetween(run, day(from), day(to)); }
+double used(const DemandEnsemble& run, const char* from, const char* to) {
+    return usedBetween(run, day(from), day(to));
+}
 double usedADay(const DemandEnsemble& run, const char* from, const char* to) {
     return 1000 * used(run, from, to) / (day(to) - day(from) + 1);
 }
@@ -103,7 +105,8 @@ double warmerWinter() {
 double outdoorLessIndoor() {
     auto question = questionAt("ca-winnipeg", 20000, day("11-15"));
     const auto outdoor = central(question);
-    question.curve = climate::ClimateCurve::constant(celsius(5), question.curve.latitude(), question.curve.variability());
+    question.curve =
+        climate::ClimateCurve::constant(celsius(5), question.curve.latitude(), question.curve.variability());
     return used(outdoor, "11-15", "03-31") - used(central(question), "11-15", "03-31");
 }
 
@@ -129,7 +132,8 @@ double pathDifference() {
         starved += dead;
     }
     const auto losses = lossesFrom(ensemble, {-92}, {});
-    return shareShort(losses.largest, kilograms(14), kilograms(0), kilograms(0), Short::Reached).share - starved / 500.0;
+    return shareShort(losses.largest, kilograms(14), kilograms(0), kilograms(0), Short::Reached).share -
+           starved / 500.0;
 }
 
 double worstMonthlyMean() {
@@ -189,10 +193,7 @@ std::map<std::string, Check> useChecks() {
         {"V09-sum", [] { return used(forezWinter(), "10-01", "04-30"); }},
         {"V14", [] { return monthlyPower(central("cz-prague", 12000, "10-01"), "12-01", "12-31"); }},
         {"V15", [] { return 1 - central("de-frankfurt", 12000, "10-15").means({day("03-15")}).bees / 12000; }},
-        {"V18",
-         [] {
-             return central("de-jena", 10000, "10-01").means(season("de-jena").buildup->day - 1).broodCells;
-         }},
+        {"V18", [] { return central("de-jena", 10000, "10-01").means(season("de-jena").buildup->day - 1).broodCells; }},
         {"V25", warmerWinter},
         {"V26", [] { return used(central("us-nc-asheville", 10000, "11-10"), "11-10", "01-14"); }},
         {"V27", [] { return used(central("us-mn-minneapolis", 30000, "10-01"), "01-01", "01-31"); }},
@@ -221,7 +222,10 @@ std::map<std::string, Check> otherChecks() {
 
 std::map<std::string, Check> propertyChecks() {
     return {
-        {"P01", mirroredOxford}, {"P02", emptyHive}, {"P03", pathDifference}, {"P04", worstMonthlyMean},
+        {"P01", mirroredOxford},
+        {"P02", emptyHive},
+        {"P03", pathDifference},
+        {"P04", worstMonthlyMean},
         {"P05", [] { return climate::dayLength(51.5, 171).value(); }},
     };
 }
@@ -269,7 +273,9 @@ TEST(PublishedChecks, EveryRow) {
         const std::string id = text("id");
         SCOPED_TRACE(id + ": " + text("description") + " [" + text("source") + ", " + text("mark") + "]");
         const auto apart = checks.find(id);
-        const auto usual = apart == checks.end() ? valueOf(checkRow(id, text("description"), text("inputs"), text("quantity"))) : std::nullopt;
+        const auto usual = apart == checks.end()
+                               ? valueOf(checkRow(id, text("description"), text("inputs"), text("quantity")))
+                               : std::nullopt;
         if (apart == checks.end() && !usual) {
             ADD_FAILURE() << "no computation for this row";
             continue;

@@ -41,7 +41,8 @@ TEST(SeenBrood, CountsLessWhereTheColonysWaysAreKnown) {
     auto question = september(16000);
     question.learned = LearnedMultipliers{1, 0.1, 1, 0.1};
     const double variance = 0.25 * 0.25 - 0.2 * 0.2;
-    EXPECT_NEAR(seenBrood(question, constants()).logShift, variance / (variance + 0.1225) * std::log(16000 / 12862.5), 1e-12);
+    EXPECT_NEAR(seenBrood(question, constants()).logShift, variance / (variance + 0.1225) * std::log(16000 / 12862.5),
+                1e-12);
 }
 
 TEST(SeenBrood, HardlyAnyMeansThatLayingHasStopped) {
@@ -119,7 +120,8 @@ TEST(LaterLook, TheRunBeginsWithTheBeesItNeeds) {
     const auto bees = ensemble.bees({-118});
     EXPECT_NEAR(quantile({bees.begin(), bees.end()}, 0.5), 17500, 900) << "the noiseless run lies beside the median";
     const auto unseen = *simulate(plain, constants(), {1, 1000}, 2);
-    EXPECT_TRUE(std::equal(unseen.netLoss({-119}).begin(), unseen.netLoss({-119}).end(), ensemble.netLoss({-119}).begin()))
+    EXPECT_TRUE(
+        std::equal(unseen.netLoss({-119}).begin(), unseen.netLoss({-119}).end(), ensemble.netLoss({-119}).begin()))
         << "before the look nothing of it counts";
 }
 
@@ -150,9 +152,11 @@ TEST(UnseenBrood, AfterTheRestartFollowsTheRule) {
     const auto run = simulateCentral(question, constants());
     const auto& k = constants();
     const double ramp = (41.0 - 10) / (62 - 10);
-    const double eggs = k.winterLaying * 9000 / k.winterLayingBees * (k.winterLayingStart + (1 - k.winterLayingStart) * ramp);
+    const double eggs =
+        k.winterLaying * 9000 / k.winterLayingBees * (k.winterLayingStart + (1 - k.winterLayingStart) * ramp);
     EXPECT_NEAR(run.means({41}).broodCells, 21 * eggs, 1e-6);
-    EXPECT_EQ(simulateCentral(questionAt("gb-oxford", 9000, 0), constants()).means({0}).broodCells, 0) << "none between stop and restart";
+    EXPECT_EQ(simulateCentral(questionAt("gb-oxford", 9000, 0), constants()).means({0}).broodCells, 0)
+        << "none between stop and restart";
 }
 
 } // namespace

@@ -36,7 +36,8 @@ TEST(WeatherSoFar, NothingMeasuredIsThePlainChain) {
 TEST(WeatherSoFar, OffsetAsByQuadrature) {
     auto q = halifax();
     const double r = q.curve.dailyPersistence(), so = q.curve.variability().seasonOffsetSd;
-    for (int day : {-60, -59, -58, -55, -54, -40}) q.weatherSoFar.push_back({{day}, normalOn(q, day) + 2.5 + 0.3 * (day % 5)});
+    for (int day : {-60, -59, -58, -55, -54, -40})
+        q.weatherSoFar.push_back({{day}, normalOn(q, day) + 2.5 + 0.3 * (day % 5)});
     double mass = 0, mean = 0, squares = 0;
     for (double offset = -6; offset <= 6; offset += 0.002) {
         double log = -0.5 * offset * offset / (so * so), lastZ = 0;
@@ -87,7 +88,8 @@ TEST(WeatherSoFar, DaysBeforeTheStartMatterOnlyThroughTheChain) {
     const auto ensemble = *simulate(q, constants(), {3, 4000}, 2);
     const auto offset = seasonOffset(q);
     const double expected = q.curve.dailyPersistence() * (-9 - offset.meanK) / q.curve.dailySd({-61}).value();
-    const double z = (ensemble.means({-60}).temperatureC - normalOn(q, -60) - offset.meanK) / q.curve.dailySd({-60}).value();
+    const double z =
+        (ensemble.means({-60}).temperatureC - normalOn(q, -60) - offset.meanK) / q.curve.dailySd({-60}).value();
     EXPECT_NEAR(z, expected, 4 / std::sqrt(4000.0));
 }
 

@@ -17,7 +17,8 @@ namespace winterlarder::text {
 
 struct GroundsLine {
     QString said;
-    std::vector<std::string> sources; //!< ids of shared/sources.csv, the first is the one shown; none: it speaks of the keeper's own entries
+    //! ids of shared/sources.csv, the first is the one shown; none: it speaks of the keeper's own entries
+    std::vector<std::string> sources;
 };
 struct Grounds {
     QString title; //!< the number with its name, its spread and its day
@@ -36,14 +37,16 @@ struct AutumnGrounds {
     std::optional<UseParts> use;
 };
 //! Nothing where the number is not of such an answer, or the answer does not have it.
-std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style);
+std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference,
+                                 const WordStyle& style);
 
 //! How the stores of one comb were got. `holds`: its kilograms as shown; `name`: "Comb 4 of box 2".
 Grounds groundsOfComb(const QString& name, const QString& holds, const stores::Comb& comb, double openFactor,
                       const stores::CombSpreads& spreads, const WordStyle& style);
 
 //! The same for a winter that is followed.
-std::optional<Grounds> groundsOf(AskedNumber number, const tracking::FollowQuestion& question, const tracking::Following& following,
-                                 const ReferenceData& reference, const WordStyle& style);
+std::optional<Grounds> groundsOf(AskedNumber number, const tracking::FollowQuestion& question,
+                                 const tracking::Following& following, const ReferenceData& reference,
+                                 const WordStyle& style);
 
 } // namespace winterlarder::text

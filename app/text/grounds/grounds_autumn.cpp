@@ -23,7 +23,9 @@ public:
     std::optional<Grounds> of(AskedNumber number);
 
 private:
-    QString day(SeasonDay day) const { return date(q_.winter.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_); }
+    QString day(SeasonDay day) const {
+        return date(q_.winter.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_);
+    }
     QString today() const { return date(q_.winter.date(q_.asOf), style_); }
     void reasons(std::initializer_list<const char*> ids) { remarks(a_.reasons, ids); }
 
@@ -53,20 +55,32 @@ private:
 };
 
 void AutumnWriter::piece(const stores::EvidenceShare& share) {
-    const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind)), says = amount(share.says, style_);
+    const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind)),
+                  says = amount(share.says, style_);
     const auto sources = sourcesOfEvidence(share.evidence.kind);
     if (a_.estimate->contradictory) return line(say::Grounds::tr("%2, %1: %3.").arg(kind, seen, says), sources);
-    if (a_.estimate->shares.size() == 1) return line(say::Grounds::tr("%2, %1: %3; nothing else is known.").arg(kind, seen, says), sources);
-    line(say::Grounds::tr("%2, %1: %3; counts for %4 of 100 parts.").arg(kind, seen, says, count(std::round(100 * share.weight), style_)), sources);
+    if (a_.estimate->shares.size() == 1)
+        return line(say::Grounds::tr("%2, %1: %3; nothing else is known.").arg(kind, seen, says), sources);
+    line(say::Grounds::tr("%2, %1: %3; counts for %4 of 100 parts.")
+             .arg(kind, seen, says, count(std::round(100 * share.weight), style_)),
+         sources);
 }
 
 void AutumnWriter::rulesOfEvidence() {
     const auto& shares = a_.estimate->shares;
-    if (std::any_of(shares.begin(), shares.end(), [](const auto& share) { return share.evidence.kind == stores::EvidenceKind::Combs; }))
-        line(say::Grounds::tr("Of a comb: the area of its capped and open cells times what a square decimetre of sealed comb holds; open nectar counts as %1 of that. Each comb's share stands "
-                              "on the page In the hive.").arg(number(stores::openFactor(q_.freshlyFilled), 2, style_)), {"baudoux", "demuth-503", "phillips-bees"});
-    if (std::any_of(shares.begin(), shares.end(), [](const auto& share) { return stores::isWeighed(share.evidence.kind); }))
-        line(say::Grounds::tr("Of a weighing: the reading less the empty hive, taken as %1, and less its bees and bee bread.").arg(mass(q_.tare, style_)));
+    if (std::any_of(shares.begin(), shares.end(),
+                    [](const auto& share) { return share.evidence.kind == stores::EvidenceKind::Combs; }))
+        line(
+            say::Grounds::tr(
+                "Of a comb: the area of its capped and open cells times what a square decimetre of sealed comb holds; open nectar counts as %1 of that. Each comb's share stands "
+                "on the page In the hive.")
+                .arg(number(stores::openFactor(q_.freshlyFilled), 2, style_)),
+            {"baudoux", "demuth-503", "phillips-bees"});
+    if (std::any_of(shares.begin(), shares.end(),
+                    [](const auto& share) { return stores::isWeighed(share.evidence.kind); }))
+        line(say::Grounds::tr(
+                 "Of a weighing: the reading less the empty hive, taken as %1, and less its bees and bee bread.")
+                 .arg(mass(q_.tare, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::stores() {
@@ -76,8 +90,10 @@ std::optional<Grounds> AutumnWriter::stores() {
     if (a_.estimate->shares.size() > 1 && !a_.estimate->contradictory)
         line(say::Grounds::tr("Each counts the more the more exact it is: by one over its variance."));
     const auto byTare = [](const stores::EvidenceShare& share) { return share.evidence.tareSd > kilograms(0); };
-    if (std::count_if(a_.estimate->shares.begin(), a_.estimate->shares.end(), byTare) > 1 && !a_.estimate->contradictory)
-        line(say::Grounds::tr("Weighings share the error of the empty weight: all of them together are no surer than that."));
+    if (std::count_if(a_.estimate->shares.begin(), a_.estimate->shares.end(), byTare) > 1 &&
+        !a_.estimate->contradictory)
+        line(say::Grounds::tr(
+            "Weighings share the error of the empty weight: all of them together are no surer than that."));
     reasons({"contradiction", "stores-carried-forward", "open-stores-late"});
     bracketsLine();
     return under(say::Grounds::tr("Stores on %1: %2").arg(today(), amount(a_.estimate->spread, style_)));
@@ -86,90 +102,137 @@ std::optional<Grounds> AutumnWriter::stores() {
 void AutumnWriter::eaten() {
     if (!a_.use) return;
     const QString winters = count(a_.winters, style_), use = mass(*a_.use, style_);
-    if (!use_) return line(say::Grounds::tr("From %1 until spring forage starts the bees eat %2 in %3 simulated winters.").arg(today(), use, winters));
-    line(say::Grounds::tr("From %1 until spring forage starts the bees eat %2 in %3 simulated winters: on average %4 the adult bees, %5 to warm brood, %6 to feed it.")
-             .arg(today(), use, winters, mass(use_->adults, style_), mass(use_->broodWarmth, style_), mass(use_->broodFood, style_)));
-    if (use_->income > Mass(0.05)) line(say::Grounds::tr("Before spring forage starts, mostly in early spring, they bring in %1 on average.").arg(mass(use_->income, style_)));
+    if (!use_)
+        return line(say::Grounds::tr("From %1 until spring forage starts the bees eat %2 in %3 simulated winters.")
+                        .arg(today(), use, winters));
+    line(
+        say::Grounds::tr(
+            "From %1 until spring forage starts the bees eat %2 in %3 simulated winters: on average %4 the adult bees, %5 to warm brood, %6 to feed it.")
+            .arg(today(), use, winters, mass(use_->adults, style_), mass(use_->broodWarmth, style_),
+                 mass(use_->broodFood, style_)));
+    if (use_->income > Mass(0.05))
+        line(say::Grounds::tr("Before spring forage starts, mostly in early spring, they bring in %1 on average.")
+                 .arg(mass(use_->income, style_)));
 }
 
 void AutumnWriter::demandRules() {
     const auto& c = reference_.constants;
     const auto at = [&](double degrees) { return temperatureAt(degrees, style_); };
-    line(say::Grounds::tr("Adult bees eat for the heat their cluster loses: the colder the more, and the less for each bee the larger the cluster, up to %1 of bees.")
-             .arg(mass(Mass(c.sizeLawMass), style_)), {"southwick-1985", "free-racey-1968"});
-    line(say::Grounds::tr("A gram of honey holds %1 kilojoules.").arg(text::number(c.honeyEnergy / 1000, 1, style_)), {"usda-food-energy"});
-    line(say::Grounds::tr("Brood is kept at %1, and each worker reared takes %2 of honey.").arg(at(c.broodTemperature), smallMass(c.honeyPerWorker, style_)),
+    line(
+        say::Grounds::tr(
+            "Adult bees eat for the heat their cluster loses: the colder the more, and the less for each bee the larger the cluster, up to %1 of bees.")
+            .arg(mass(Mass(c.sizeLawMass), style_)),
+        {"southwick-1985", "free-racey-1968"});
+    line(say::Grounds::tr("A gram of honey holds %1 kilojoules.").arg(text::number(c.honeyEnergy / 1000, 1, style_)),
+         {"usda-food-energy"});
+    line(say::Grounds::tr("Brood is kept at %1, and each worker reared takes %2 of honey.")
+             .arg(at(c.broodTemperature), smallMass(c.honeyPerWorker, style_)),
          {"hrassnigg-crailsheim-2005", "stabentheiner-2010"});
-    line(say::Grounds::tr("Bees that emerge beside little brood live through the winter, those that emerge beside much of it die within weeks: colonies shrink "
-                          "from August to November."), {"schmolke-2020", "mattila-otis-2007"});
-    line(say::Grounds::tr("Weather, heat, brood and deaths of bees differ from winter to winter as they do in nature."), {"norrstrom-2021"});
+    line(
+        say::Grounds::tr(
+            "Bees that emerge beside little brood live through the winter, those that emerge beside much of it die within weeks: colonies shrink "
+            "from August to November."),
+        {"schmolke-2020", "mattila-otis-2007"});
+    line(say::Grounds::tr("Weather, heat, brood and deaths of bees differ from winter to winter as they do in nature."),
+         {"norrstrom-2021"});
 }
 
 std::optional<Grounds> AutumnWriter::need() {
     if (!a_.need) return std::nullopt;
-    line(say::Grounds::tr("With so much in the hive on %1 the stores fall below the reserve of %2 before spring forage starts in no more than %3 of 100 simulated winters. "
-                 "Reserve and risk are yours to set, in the yard's Place.").arg(today(), amount(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
+    line(
+        say::Grounds::tr(
+            "With so much in the hive on %1 the stores fall below the reserve of %2 before spring forage starts in no more than %3 of 100 simulated winters. "
+            "Reserve and risk are yours to set, in the yard's Place.")
+            .arg(today(), amount(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
     eaten();
     if (a_.bees) line(say::Grounds::tr("They are about %1 bees.").arg(text::bees(*a_.bees, style_)));
-    reasons({"station-used", "height-shift", "flow-assumed", "learned-use", "learned-death", "learned-forage", "locked-in-long", "season-overrides", "date-moved"});
+    reasons({"station-used", "height-shift", "flow-assumed", "learned-use", "learned-death", "learned-forage",
+             "locked-in-long", "season-overrides", "date-moved"});
     demandRules();
-    return under(say::Grounds::tr("Needed on %1 to last until spring forage starts: %2").arg(today(), amount(*a_.need, style_)));
+    return under(
+        say::Grounds::tr("Needed on %1 to last until spring forage starts: %2").arg(today(), amount(*a_.need, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::target() {
     if (!a_.target) return std::nullopt;
     const auto& target = *a_.target;
-    line(say::Grounds::tr("With so much in the hive on %1, the day winter begins for it, the stores fall below %2 before spring forage starts in no more than %3 of 100 simulated "
-                          "winters.").arg(date(target.date, style_), amount(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
+    line(
+        say::Grounds::tr(
+            "With so much in the hive on %1, the day winter begins for it, the stores fall below %2 before spring forage starts in no more than %3 of 100 simulated "
+            "winters.")
+            .arg(date(target.date, style_), amount(a_.reserve, style_), count(std::round(100 * a_.shortRisk), style_)));
     if (a_.untilTarget)
-        line(say::Grounds::tr("Until then about %1 are eaten and %2 of nectar found, as stores.").arg(amount(a_.untilTarget->eaten, style_), amount(a_.untilTarget->found, style_)));
-    line(say::Grounds::tr("With the empty hive, taken as %1, its bees, brood and bee bread it then weighs %2.").arg(mass(q_.tare, style_), amount(target.gross, style_)));
-    reasons({"usual-here", "station-used", "height-shift", "learned-use", "learned-death", "learned-forage", "locked-in-long", "season-overrides", "date-moved"});
+        line(say::Grounds::tr("Until then about %1 are eaten and %2 of nectar found, as stores.")
+                 .arg(amount(a_.untilTarget->eaten, style_), amount(a_.untilTarget->found, style_)));
+    line(say::Grounds::tr("With the empty hive, taken as %1, its bees, brood and bee bread it then weighs %2.")
+             .arg(mass(q_.tare, style_), amount(target.gross, style_)));
+    reasons({"usual-here", "station-used", "height-shift", "learned-use", "learned-death", "learned-forage",
+             "locked-in-long", "season-overrides", "date-moved"});
     demandRules();
-    return under(say::Grounds::tr("Wanted on %1: %2 of stores").arg(date(target.date, style_), amount(target.stores, style_)));
+    return under(
+        say::Grounds::tr("Wanted on %1: %2 of stores").arg(date(target.date, style_), amount(target.stores, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::forage() {
     const auto& forage = a_.season.forage;
     if (!forage) return std::nullopt;
     switch (forage->origin) {
-    case climate::DateOrigin::Case: line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate.")); break;
-    case climate::DateOrigin::ClimateMoved: line(say::Grounds::tr("The day the climate gives was moved just far enough to follow a date given in the yard's Place.")); break;
+    case climate::DateOrigin::Case:
+        line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate."));
+        break;
+    case climate::DateOrigin::ClimateMoved:
+        line(say::Grounds::tr(
+            "The day the climate gives was moved just far enough to follow a date given in the yard's Place."));
+        break;
     case climate::DateOrigin::Climate: forageRuleLine();
     }
     reasons({"station-used", "height-shift", "learned-forage", "date-moved"});
-    if (forage->exact || forage->sdDays <= 0) return under(say::Grounds::tr("Spring forage starts: %1").arg(day(forage->day)));
+    if (forage->exact || forage->sdDays <= 0)
+        return under(say::Grounds::tr("Spring forage starts: %1").arg(day(forage->day)));
     const int reach = static_cast<int>(std::lround(tenthPercentile * forage->sdDays));
-    line(say::Grounds::tr("A warm or a cold spring moves it: in every simulated winter spring forage starts on a day of its own."), {"regional-calendars"});
-    return under(say::Grounds::tr("Spring forage starts: around %1 (%2 to %3 in 80 of 100 winters)").arg(day(forage->day), day(forage->day - reach), day(forage->day + reach)));
+    line(say::Grounds::tr(
+             "A warm or a cold spring moves it: in every simulated winter spring forage starts on a day of its own."),
+         {"regional-calendars"});
+    return under(say::Grounds::tr("Spring forage starts: around %1 (%2 to %3 in 80 of 100 winters)")
+                     .arg(day(forage->day), day(forage->day - reach), day(forage->day + reach)));
 }
 
 std::optional<Grounds> AutumnWriter::spare() {
     const auto* take = option(advice::OptionKind::TakeNow);
     if (!a_.harvest && !take) return std::nullopt;
     const Mass most = a_.harvest ? a_.harvest->upTo : take->amount;
-    line(say::Grounds::tr("What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer combs."));
-    if (a_.estimate && a_.need) line(say::Grounds::tr("About %1 are in the hive, %2 are needed.").arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
+    line(say::Grounds::tr(
+        "What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer combs."));
+    if (a_.estimate && a_.need)
+        line(say::Grounds::tr("About %1 are in the hive, %2 are needed.")
+                 .arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
     reasons({"surplus", "autumn-flow-not-harvested", "no-comb-to-take", "quick-form-no-combs", "take-in-spring"});
     return under(say::Grounds::tr("To spare on %1: %2").arg(today(), amount(most, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::combsOff() {
     if (!a_.harvest || a_.harvest->combs.empty()) return std::nullopt;
-    line(say::Grounds::tr("%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.", nullptr,
-                 static_cast<int>(a_.harvest->combs.size())), {"honey-course", "judgement"});
+    line(
+        say::Grounds::tr(
+            "%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.",
+            nullptr, static_cast<int>(a_.harvest->combs.size())),
+        {"honey-course", "judgement"});
     line(say::Grounds::tr("To spare are %1.").arg(amount(a_.harvest->upTo, style_)));
-    line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."), {"baudoux", "demuth-503"});
+    line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."),
+         {"baudoux", "demuth-503"});
     reasons({"fed-combs", "old-nest-combs", "treated-honey", "moist-honey"});
-    return under(say::Grounds::tr("Honey in the combs that may come off: %1").arg(amount(a_.harvest->combsHold, style_)));
+    return under(
+        say::Grounds::tr("Honey in the combs that may come off: %1").arg(amount(a_.harvest->combsHold, style_)));
 }
 
 // What is missing is not just the need less the stores.
 void AutumnWriter::missing() {
     reasons({"short-of-stores"});
     if (a_.estimate && a_.need)
-        line(say::Grounds::tr("That is the target less what will be there when winter begins: about %1 now, %2 wanted from today on.")
-                 .arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
+        line(
+            say::Grounds::tr(
+                "That is the target less what will be there when winter begins: about %1 now, %2 wanted from today on.")
+                .arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
     reasons({"move-combs-first"});
 }
 
@@ -177,10 +240,16 @@ std::optional<Grounds> AutumnWriter::sugar() {
     if (!a_.feed || a_.feed->syrup.sugar <= Mass(0)) return std::nullopt;
     const auto& syrup = a_.feed->syrup;
     missing();
-    line(say::Grounds::tr("A kilogram of white sugar fed as %1 becomes %2 kg of ripe stores: the water goes down to 18 parts of 100, and driving it off costs the bees food.")
-             .arg(QString::fromStdString(a_.feed->ratio.printed), number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)), {"curth-1981"});
+    line(
+        say::Grounds::tr(
+            "A kilogram of white sugar fed as %1 becomes %2 kg of ripe stores: the water goes down to 18 parts of 100, and driving it off costs the bees food.")
+            .arg(QString::fromStdString(a_.feed->ratio.printed),
+                 number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)),
+        {"curth-1981"});
     line(say::Grounds::tr("%1 of sugar in %2 of water make %3 of syrup, which become %4 of stores.")
-             .arg(amount(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_), amount(syrup.stores, style_)), {"crc-sucrose"});
+             .arg(amount(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_),
+                  amount(syrup.stores, style_)),
+         {"crc-sucrose"});
     reasons({"ratio-thin", "ratio-thick", "room-full", "too-slow", "after-advised", "small-portions"});
     return under(say::Grounds::tr("White sugar to feed: %1").arg(amount(syrup.sugar, style_)));
 }
@@ -197,19 +266,27 @@ std::optional<Grounds> AutumnWriter::fondant() {
 std::optional<Grounds> AutumnWriter::lastDay() {
     if (!a_.feed || !a_.feed->lastDay) return std::nullopt;
     const auto& deadline = a_.season.syrupDeadline;
-    if (deadline && deadline->origin == climate::DateOrigin::Case) line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate."));
+    if (deadline && deadline->origin == climate::DateOrigin::Case)
+        line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate."));
     else
-        line(say::Grounds::tr("The rule: the first day on which the air's daily mean of usual years is below %1. Later syrup is no longer taken and ripened for certain.")
-                 .arg(temperatureAt(reference_.constants.syrupTemperature, style_)), {"moeller-1977", "common-practice"});
+        line(
+            say::Grounds::tr(
+                "The rule: the first day on which the air's daily mean of usual years is below %1. Later syrup is no longer taken and ripened for certain.")
+                .arg(temperatureAt(reference_.constants.syrupTemperature, style_)),
+            {"moeller-1977", "common-practice"});
     reasons({"station-used", "own-climate", "height-shift", "after-advised"});
     if (deadline && deadline->sdDays > 0 && !deadline->exact)
-        line(say::Grounds::tr("A warm or a cold autumn moves it by some %1 days.").arg(count(std::round(tenthPercentile * deadline->sdDays), style_)), {"winter-model"});
+        line(say::Grounds::tr("A warm or a cold autumn moves it by some %1 days.")
+                 .arg(count(std::round(tenthPercentile * deadline->sdDays), style_)),
+             {"winter-model"});
     return under(say::Grounds::tr("Last day for syrup: %1").arg(day(*a_.feed->lastDay)));
 }
 
 std::optional<Grounds> AutumnWriter::bees() {
     if (!a_.bees) return std::nullopt;
-    line(say::Grounds::tr("From the combs or seams the bees cover, or the number given, carried to %1 by the model.").arg(today()), {"imdorf-liebefeld"});
+    line(say::Grounds::tr("From the combs or seams the bees cover, or the number given, carried to %1 by the model.")
+             .arg(today()),
+         {"imdorf-liebefeld"});
     bracketsLine();
     reasons({"weak-colony", "small-colony"});
     return under(say::Grounds::tr("Bees on %1: %2").arg(today(), text::bees(*a_.bees, style_)));
@@ -220,19 +297,26 @@ std::optional<Grounds> AutumnWriter::given() {
     for (const auto& gift : a_.gifts) {
         if (gift.from != q_.colony) continue;
         all = all + gift.honey;
-        line(say::Grounds::tr("%1 to %2, which lacks stores.").arg(amount(gift.honey, style_), QString::fromStdString(gift.to)));
+        line(say::Grounds::tr("%1 to %2, which lacks stores.")
+                 .arg(amount(gift.honey, style_), QString::fromStdString(gift.to)));
     }
     if (all <= Mass(0)) return std::nullopt;
-    line(say::Grounds::tr("Combs within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."), {"common-practice"});
+    line(
+        say::Grounds::tr(
+            "Combs within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."),
+        {"common-practice"});
     return under(say::Grounds::tr("Honey in combs to give: %1").arg(amount(all, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::known(double kg, bool then) {
     if (!a_.anotherLook.which) return std::nullopt;
     line(say::Grounds::tr("So wide is the range in which 80 of 100 likely values of what is missing or spare lie."));
-    if (!then) return under(say::Grounds::tr("What is missing or spare, known now within %1").arg(mass(Mass(kg), style_)));
-    line(say::Grounds::tr("It is what would be left of it after that look, given how exact such a look is."), {"judgement"});
-    return under(say::Grounds::tr("What is missing or spare, known after another look within %1").arg(mass(Mass(kg), style_)));
+    if (!then)
+        return under(say::Grounds::tr("What is missing or spare, known now within %1").arg(mass(Mass(kg), style_)));
+    line(say::Grounds::tr("It is what would be left of it after that look, given how exact such a look is."),
+         {"judgement"});
+    return under(
+        say::Grounds::tr("What is missing or spare, known after another look within %1").arg(mass(Mass(kg), style_)));
 }
 
 const advice::Option* AutumnWriter::option(advice::OptionKind kind) const {
@@ -243,11 +327,20 @@ const advice::Option* AutumnWriter::option(advice::OptionKind kind) const {
 
 std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, bool touches, bool asAdvised) {
     if (!share) return std::nullopt;
-    line(touches ? say::Grounds::tr("Counted over %1 simulated winters: those in which less than the reserve of %2 is left on some day before spring forage starts.")
-                       .arg(count(a_.winters, style_), amount(a_.reserve, style_))
-                 : say::Grounds::tr("Counted over %1 simulated winters: those in which nothing is left on some day before spring forage starts.").arg(count(a_.winters, style_)));
-    if (a_.estimate) line(say::Grounds::tr("Each begins with other stores, as widely spread as they are known: %1.").arg(amount(a_.estimate->spread, style_)));
-    if (asAdvised) line(say::Grounds::tr("They are the same winters for everything that can be done, so the figures can be compared."));
+    line(
+        touches
+            ? say::Grounds::tr(
+                  "Counted over %1 simulated winters: those in which less than the reserve of %2 is left on some day before spring forage starts.")
+                  .arg(count(a_.winters, style_), amount(a_.reserve, style_))
+            : say::Grounds::tr(
+                  "Counted over %1 simulated winters: those in which nothing is left on some day before spring forage starts.")
+                  .arg(count(a_.winters, style_)));
+    if (a_.estimate)
+        line(say::Grounds::tr("Each begins with other stores, as widely spread as they are known: %1.")
+                 .arg(amount(a_.estimate->spread, style_)));
+    if (asAdvised)
+        line(say::Grounds::tr(
+            "They are the same winters for everything that can be done, so the figures can be compared."));
     otherWintersLine(*share);
     eaten();
     demandRules();
@@ -255,15 +348,20 @@ std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, 
     if (touches) {
         const QString kept = ofHundred(share->others(), style_), reserve = amount(a_.reserve, style_);
         line(say::Grounds::tr("That is %1; in the others so much or more is left.").arg(of));
-        return under(asAdvised ? say::Grounds::tr("%2 or more left, if you do as advised: %1 simulated winters").arg(kept, reserve)
-                               : say::Grounds::tr("%2 or more left, left alone: %1 simulated winters").arg(kept, reserve));
+        return under(
+            asAdvised
+                ? say::Grounds::tr("%2 or more left, if you do as advised: %1 simulated winters").arg(kept, reserve)
+                : say::Grounds::tr("%2 or more left, left alone: %1 simulated winters").arg(kept, reserve));
     }
-    return under(asAdvised ? say::Grounds::tr("Runs out, if you do as advised: %1 simulated winters").arg(of) : say::Grounds::tr("Runs out, left alone: %1 simulated winters").arg(of));
+    return under(asAdvised ? say::Grounds::tr("Runs out, if you do as advised: %1 simulated winters").arg(of)
+                           : say::Grounds::tr("Runs out, left alone: %1 simulated winters").arg(of));
 }
 
 std::optional<Grounds> AutumnWriter::of(AskedNumber number) {
-    const auto* advised = option(a_.verdict == advice::Verdict::Harvest ? advice::OptionKind::TakeNow : advice::OptionKind::Feed);
-    const auto touches = advised ? std::optional(advised->touchReserve) : std::nullopt, runsOut = advised ? std::optional(advised->runOut) : std::nullopt;
+    const auto* advised =
+        option(a_.verdict == advice::Verdict::Harvest ? advice::OptionKind::TakeNow : advice::OptionKind::Feed);
+    const auto touches = advised ? std::optional(advised->touchReserve) : std::nullopt,
+               runsOut = advised ? std::optional(advised->runOut) : std::nullopt;
     switch (number) {
     case AskedNumber::Stores: return stores();
     case AskedNumber::Need: return need();
@@ -289,7 +387,8 @@ std::optional<Grounds> AutumnWriter::of(AskedNumber number) {
 
 } // namespace
 
-std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style) {
+std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference,
+                                 const WordStyle& style) {
     return AutumnWriter(of, reference, style).of(number);
 }
 

@@ -17,26 +17,35 @@ void GroundsWriter::remarks(const std::vector<Remark>& reasons, std::initializer
 }
 
 void GroundsWriter::bracketsLine() {
-    line(say::Grounds::tr("In 80 of 100 cases the truth lies between the two figures in brackets, in 10 below, in 10 above."));
+    line(say::Grounds::tr(
+        "In 80 of 100 cases the truth lies between the two figures in brackets, in 10 below, in 10 above."));
 }
 
 void GroundsWriter::otherWintersLine(Share share) {
-    line(say::Grounds::tr("Were other winters drawn, it would differ by some %1 of 100.").arg(number(std::max(0.1, 100 * share.standardError), 1, style_)));
+    line(say::Grounds::tr("Were other winters drawn, it would differ by some %1 of 100.")
+             .arg(number(std::max(0.1, 100 * share.standardError), 1, style_)));
 }
 
 void GroundsWriter::forageRuleLine() {
     const auto& c = reference_.constants;
-    line(say::Grounds::tr("The rule: the first day from which the air's daily mean of usual years stays above %1 and the day is longer than %2 hours.")
-             .arg(temperatureAt(c.forageTemperature, style_), number(c.forageDayLength, 1, style_)), {"regional-calendars", "forsythe-1995"});
+    line(
+        say::Grounds::tr(
+            "The rule: the first day from which the air's daily mean of usual years stays above %1 and the day is longer than %2 hours.")
+            .arg(temperatureAt(c.forageTemperature, style_), number(c.forageDayLength, 1, style_)),
+        {"regional-calendars", "forsythe-1995"});
 }
 
 void GroundsWriter::fondantLine() {
-    line(say::Grounds::tr("A kilogram of fondant becomes %1 kg of stores; kept low on purpose.").arg(number(feeding::storesPerKgFondant, 2, style_)), {"judgement"});
+    line(say::Grounds::tr("A kilogram of fondant becomes %1 kg of stores; kept low on purpose.")
+             .arg(number(feeding::storesPerKgFondant, 2, style_)),
+         {"judgement"});
 }
 
 std::optional<Grounds> GroundsWriter::ofReserve(Mass reserve, double shortRisk) {
-    line(say::Grounds::tr("The reserve is yours to set, in the yard's Place: what you wish to be left at the worst moment before spring forage starts."));
-    line(say::Grounds::tr("You accept that less is left in %1 of 100 winters.").arg(count(std::round(100 * shortRisk), style_)));
+    line(say::Grounds::tr(
+        "The reserve is yours to set, in the yard's Place: what you wish to be left at the worst moment before spring forage starts."));
+    line(say::Grounds::tr("You accept that less is left in %1 of 100 winters.")
+             .arg(count(std::round(100 * shortRisk), style_)));
     return under(say::Grounds::tr("Reserve: %1").arg(amount(reserve, style_)));
 }
 
@@ -52,8 +61,6 @@ QString temperatureAt(double degreesC, const WordStyle& style) {
     return QString::fromStdString(format(celsius(degreesC), style.numbers, 1));
 }
 
-QString smallMass(double gram, const WordStyle& style) {
-    return say::Grounds::tr("%1 g").arg(number(gram, 2, style));
-}
+QString smallMass(double gram, const WordStyle& style) { return say::Grounds::tr("%1 g").arg(number(gram, 2, style)); }
 
 } // namespace winterlarder::text

@@ -15,13 +15,15 @@ class GroundsWriter {
 protected:
     GroundsWriter(const ReferenceData& reference, const WordStyle& style) : reference_(reference), style_(style) {}
 
-    void line(const QString& said, std::vector<std::string> sources = {}) { lines_.push_back({said, std::move(sources)}); }
+    void line(const QString& said, std::vector<std::string> sources = {}) {
+        lines_.push_back({said, std::move(sources)});
+    }
     //! Of an answer's own reasons those that say how the number came about, each with its sources.
     void remarks(const std::vector<Remark>& reasons, std::initializer_list<const char*> ids);
-    void bracketsLine();                  //!< what the two figures in brackets are
-    void otherWintersLine(Share share);   //!< how far the share is off by chance
-    void forageRuleLine();                //!< how first forage is told from a climate
-    void fondantLine();                   //!< what fondant becomes
+    void bracketsLine();                //!< what the two figures in brackets are
+    void otherWintersLine(Share share); //!< how far the share is off by chance
+    void forageRuleLine();              //!< how first forage is told from a climate
+    void fondantLine();                 //!< what fondant becomes
     std::optional<Grounds> under(const QString& title) { return Grounds{title, std::move(lines_)}; }
     std::optional<Grounds> ofReserve(Mass reserve, double shortRisk);
 

@@ -44,13 +44,12 @@ QString guideTitle(GuidePage page) {
 }
 
 GuideText guideText(GuidePage page, const GuideReader& reader) {
-    static constexpr std::array write{guideWhen, guideWeight, guideFullComb, guideCells, guideBees, guideOpening, guideFeeding, guideWinter};
+    static constexpr std::array write{guideWhen, guideWeight,  guideFullComb, guideCells,
+                                      guideBees, guideOpening, guideFeeding,  guideWinter};
     return write.at(static_cast<std::size_t>(page))(reader);
 }
 
-QString guideHiveHeading() {
-    return say::Guide::tr("Hive");
-}
+QString guideHiveHeading() { return say::Guide::tr("Hive"); }
 
 GuideHive exampleHive(const GuideReader& reader) {
     if (!reader.hives.empty()) return reader.hives.front();

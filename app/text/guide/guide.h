@@ -23,10 +23,28 @@ inline constexpr std::array allGuidePages{GuidePage::When, GuidePage::Weight,  G
                                           GuidePage::Bees, GuidePage::Opening, GuidePage::Feeding,  GuidePage::Winter};
 
 //! What a page shows beside its words.
-enum class GuideDrawing { Year, Heft, BothSides, Eighths, PartFull, CellKinds, Zones, Seams, Brood, Thermometer, Order, Syrup, Feeder, Reach, Snow };
-inline constexpr std::array allGuideDrawings{GuideDrawing::Year,  GuideDrawing::Heft,  GuideDrawing::BothSides,   GuideDrawing::Eighths, GuideDrawing::PartFull,
-                                             GuideDrawing::CellKinds, GuideDrawing::Zones, GuideDrawing::Seams,   GuideDrawing::Brood, GuideDrawing::Thermometer,
-                                             GuideDrawing::Order, GuideDrawing::Syrup, GuideDrawing::Feeder, GuideDrawing::Reach, GuideDrawing::Snow};
+enum class GuideDrawing {
+    Year,
+    Heft,
+    BothSides,
+    Eighths,
+    PartFull,
+    CellKinds,
+    Zones,
+    Seams,
+    Brood,
+    Thermometer,
+    Order,
+    Syrup,
+    Feeder,
+    Reach,
+    Snow
+};
+inline constexpr std::array allGuideDrawings{GuideDrawing::Year,        GuideDrawing::Heft,     GuideDrawing::BothSides,
+                                             GuideDrawing::Eighths,     GuideDrawing::PartFull, GuideDrawing::CellKinds,
+                                             GuideDrawing::Zones,       GuideDrawing::Seams,    GuideDrawing::Brood,
+                                             GuideDrawing::Thermometer, GuideDrawing::Order,    GuideDrawing::Syrup,
+                                             GuideDrawing::Feeder,      GuideDrawing::Reach,    GuideDrawing::Snow};
 
 //! A kind of comb the reader has, by the name of its hive.
 struct GuideHive {
@@ -38,13 +56,18 @@ struct GuideHive {
 struct GuideReader {
     const ReferenceData& reference;
     WordStyle style;
-    std::vector<GuideHive> hives{}; //!< those the reader keeps; none: examples speak of the shipped Langstroth deep, tables of every hive
-    bool everyHive = false;         //!< tables list every shipped hive, whichever the reader keeps
+    //! those the reader keeps; none: examples speak of the shipped Langstroth deep, tables of every hive
+    std::vector<GuideHive> hives{};
+    bool everyHive = false; //!< tables list every shipped hive, whichever the reader keeps
 };
 
 // The parts of a page, in the order they are read.
-struct GuideParagraph { QString words; };
-struct GuidePoint { QString name, words; }; //!< of a list; the name stands out
+struct GuideParagraph {
+    QString words;
+};
+struct GuidePoint {
+    QString name, words;
+}; //!< of a list; the name stands out
 struct GuideTable {
     QStringList headings; //!< columns after the first hold numbers
     std::vector<QStringList> rows;
@@ -65,8 +88,8 @@ struct GuideText {
     GuidePage page;
     QString title;
     std::vector<GuidePart> parts;
-    std::vector<std::string> sources;    //!< ids of shared/sources.csv, named at the foot; those of its rules among them
-    std::vector<RuledNumber> rules; //!< each is held against its row by a test
+    std::vector<std::string> sources; //!< ids of shared/sources.csv, named at the foot; those of its rules among them
+    std::vector<RuledNumber> rules;   //!< each is held against its row by a test
 };
 
 //! "weight": the page's name on the command line and in links.

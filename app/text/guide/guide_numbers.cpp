@@ -10,17 +10,13 @@ Mass capped(const GuideHive& hive, double share) {
     return hive::fullComb(hive.format, hive::phiFor(hive.format.pitch, false)) * share;
 }
 
-Mass oneField(const GuideHive& hive) {
-    return capped(hive, 1.0 / guideEighths) / stores::facesPerComb;
-}
+Mass oneField(const GuideHive& hive) { return capped(hive, 1.0 / guideEighths) / stores::facesPerComb; }
 
 Mass cappedPalm(const GuideHive& hive) {
     return hive::honeyPerSquareDecimetre(hive.format.pitch, hive::phiFor(hive.format.pitch, false));
 }
 
-BeeCount beesOfASeam(const GuideHive& hive) {
-    return stores::beesFrom(stores::BeesSeen::Seams, 1, {}, hive.format);
-}
+BeeCount beesOfASeam(const GuideHive& hive) { return stores::beesFrom(stores::BeesSeen::Seams, 1, {}, hive.format); }
 
 double combSd(int facesSeen, const ModelConstants& constants) {
     stores::Comb comb;
@@ -33,13 +29,9 @@ BothSides exampleLift() {
     return {left, right, (left + right) / stores::twoSidesRead};
 }
 
-Mass offByOneSide(Mass gross, const ModelConstants& constants) {
-    return gross * constants.liftOneSideSd;
-}
+Mass offByOneSide(Mass gross, const ModelConstants& constants) { return gross * constants.liftOneSideSd; }
 
-stores::Tare emptyHive(const GuideHive& hive) {
-    return stores::tareFromParts({.boxes = {hive.format}, .combs = {}});
-}
+stores::Tare emptyHive(const GuideHive& hive) { return stores::tareFromParts({.boxes = {hive.format}, .combs = {}}); }
 
 std::vector<Recipe> recipes(UnitSystem system) {
     const Mass sugar = system == UnitSystem::Metric ? kilograms(5) : massOf(10, MassUnit::Pound);
@@ -51,8 +43,6 @@ std::vector<Recipe> recipes(UnitSystem system) {
     return all;
 }
 
-double twoCupsToOne() {
-    return feeding::parseRatio("2:1", feeding::RatioBasis::ByVolume)->sugarPerWater;
-}
+double twoCupsToOne() { return feeding::parseRatio("2:1", feeding::RatioBasis::ByVolume)->sugarPerWater; }
 
 } // namespace winterlarder::text

@@ -13,9 +13,9 @@ inline constexpr const char *fullLookFrom = "15", *briefLookFrom = "10", *lidFro
 
 inline constexpr int guideEighths = 8; //!< fields a comb's face is cut into to judge it
 
-Mass capped(const GuideHive& hive, double share);   //!< honey of a comb, both faces capped to this share
-Mass oneField(const GuideHive& hive);               //!< of one eighth of one face
-Mass cappedPalm(const GuideHive& hive);             //!< of a square decimetre capped on both faces
+Mass capped(const GuideHive& hive, double share); //!< honey of a comb, both faces capped to this share
+Mass oneField(const GuideHive& hive);             //!< of one eighth of one face
+Mass cappedPalm(const GuideHive& hive);           //!< of a square decimetre capped on both faces
 BeeCount beesOfASeam(const GuideHive& hive);
 double combSd(int facesSeen, const ModelConstants& constants); //!< relative, of a comb judged by eye
 

@@ -10,7 +10,8 @@ namespace winterlarder::text {
 //! Writes a page part by part.
 class GuideWriter {
 public:
-    GuideWriter(GuidePage page, const GuideReader& forWhom) : reader(forWhom), text_{page, guideTitle(page), {}, {}, {}} {}
+    GuideWriter(GuidePage page, const GuideReader& forWhom)
+        : reader(forWhom), text_{page, guideTitle(page), {}, {}, {}} {}
     void say(const QString& words) { text_.parts.push_back(GuideParagraph{words}); }
     void point(const QString& name, const QString& words) { text_.parts.push_back(GuidePoint{name, words}); }
     void show(GuideDrawing drawing, const QString& says) { text_.parts.push_back(GuidePicture{drawing, says}); }
@@ -25,7 +26,9 @@ public:
     QString ruled(const char* rule, const char* number, const char* unit);
     //! A plain number of such a rule, as it is written there.
     QString ruled(const char* rule, const char* number);
-    QString warmth(double degreesC) const { return text::quantity(QStringLiteral("%1 \u00b0C").arg(degreesC), reader.style); }
+    QString warmth(double degreesC) const {
+        return text::quantity(QStringLiteral("%1 \u00b0C").arg(degreesC), reader.style);
+    }
     QString length(Length length) const;
     QString percent(double share) const; //!< "35 %"
     QString whole(double number) const { return text::count(number, reader.style); }

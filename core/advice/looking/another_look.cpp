@@ -29,7 +29,8 @@ std::optional<double> ownSd(const Reckoning& r, Look look) {
     constexpr double liftSdKg = 0.7, countShare = 0.2, countLeastKg = 0.5;
     if (look == Look::Weigh && !hasEvidence(r, {stores::EvidenceKind::Scale, stores::EvidenceKind::TwoSidedLift}))
         return std::hypot(stores::scaleSd(tareOf(r)).value(), liftSdKg);
-    if (look == Look::CountCombs && !hasEvidence(r, {stores::EvidenceKind::Combs, stores::EvidenceKind::QuickCount})) return std::max(countLeastKg, countShare * r.estimate.mean.value());
+    if (look == Look::CountCombs && !hasEvidence(r, {stores::EvidenceKind::Combs, stores::EvidenceKind::QuickCount}))
+        return std::max(countLeastKg, countShare * r.estimate.mean.value());
     return std::nullopt;
 }
 
@@ -50,7 +51,8 @@ std::optional<AnotherLook> lookForStores(const Reckoning& r) {
         const auto own = ownSd(r, look);
         if (!own || (look == Look::CountCombs && !mayOpen(r))) continue;
         const double after = sdAfter(r, look, *own);
-        if (bandOf(now) - bandOf(after) >= r.rules().worthLookingGain) return AnotherLook{true, look, "stores", bandOf(now), bandOf(after)};
+        if (bandOf(now) - bandOf(after) >= r.rules().worthLookingGain)
+            return AnotherLook{true, look, "stores", bandOf(now), bandOf(after)};
     }
     return std::nullopt;
 }
@@ -59,7 +61,8 @@ std::optional<AnotherLook> lookForBees(const Reckoning& r) {
     constexpr double countedLogSd = 0.15;
     const double perLog = r.target.perLogBees, now = perLog * r.question.beesLogSd;
     const double gain = bandOf(now) - bandOf(perLog * countedLogSd);
-    if (bandOf(now) <= r.rules().worthLookingBand || gain < r.rules().worthLookingGain || !mayOpen(r)) return std::nullopt;
+    if (bandOf(now) <= r.rules().worthLookingBand || gain < r.rules().worthLookingGain || !mayOpen(r))
+        return std::nullopt;
     return AnotherLook{true, Look::CountSeams, "bees", bandOf(now), bandOf(now) - gain};
 }
 
@@ -75,7 +78,8 @@ bool mustWeigh(const Reckoning& r, const Decided& decided) {
 
 bool onlySetAside(const Reckoning& r, const char* id) {
     const auto& aside = r.question.setAside;
-    return !aside.empty() && std::all_of(aside.begin(), aside.end(), [id](const Remark& each) { return each.id == id; });
+    return !aside.empty() &&
+           std::all_of(aside.begin(), aside.end(), [id](const Remark& each) { return each.id == id; });
 }
 
 } // namespace
@@ -87,12 +91,15 @@ AnotherLook anotherLook(const Reckoning& r, const Decided& decided) {
     if (onlySetAside(r, "doubt-other-hive")) return {true, Look::Open, "stores", 0, 0};
     if (mustWeigh(r, decided)) {
         auto weigh = lookForStores(r);
-        return weigh && weigh->which == Look::Weigh ? *weigh : AnotherLook{true, Look::Weigh, "stores", bandOf(r.estimate.sd.value()), 0};
+        return weigh && weigh->which == Look::Weigh
+                   ? *weigh
+                   : AnotherLook{true, Look::Weigh, "stores", bandOf(r.estimate.sd.value()), 0};
     }
     if (nothingHangsOnIt(r, decided)) return {};
     const double band = (r.target.missing.high - r.target.missing.low).value();
     if (band <= r.rules().worthLookingBand) return {};
-    if (const auto stores = lookForStores(r); stores && bandOf(r.estimate.sd.value()) > r.rules().worthLookingBand) return *stores;
+    if (const auto stores = lookForStores(r); stores && bandOf(r.estimate.sd.value()) > r.rules().worthLookingBand)
+        return *stores;
     return lookForBees(r).value_or(AnotherLook{});
 }
 

@@ -46,21 +46,25 @@ double tareMoves(const Reckoning& r, const Decided&) {
 
 double flowMoves(const Reckoning& r, const Decided&) {
     const auto& q = r.question;
-    if (q.answers.autumnFlow || q.flowStrength > 0 || !q.lateFlowNear || !q.season.lastIncome || q.asOf >= q.season.lastIncome->day) return 0;
+    if (q.answers.autumnFlow || q.flowStrength > 0 || !q.lateFlowNear || !q.season.lastIncome ||
+        q.asOf >= q.season.lastIncome->day)
+        return 0;
     const auto without = winter::netLossBetween(r.ensemble, {}, q.asOf, r.target.day);
     const auto with = winter::netLossBetween(r.ensemble, {q.decisions.flowFair, {}, r.freeRoom}, q.asOf, r.target.day);
     return winter::quantile(without, 0.5) - winter::quantile(with, 0.5);
 }
 
 double fullCombsMove(const Reckoning& r, const Decided& decided) {
-    if (r.question.answers.fullCombs || !decided.feed || decided.by == DecidedBy::Disease || r.phase > Phase::Late) return 0;
+    if (r.question.answers.fullCombs || !decided.feed || decided.by == DecidedBy::Disease || r.phase > Phase::Late)
+        return 0;
     return std::min(decided.feed->stores.value(), usualFullCombs);
 }
 
 double visitsMove(const Reckoning& r, const Decided&) {
     const auto& a = r.question.answers;
     if (a.visitsInWinter || a.shortRisk || r.phase > Phase::Late) return 0;
-    return winter::quantile(r.target.largest, 1 - r.rules().riskUnvisited) - winter::quantile(r.target.largest, 1 - r.wish.shortRisk);
+    return winter::quantile(r.target.largest, 1 - r.rules().riskUnvisited) -
+           winter::quantile(r.target.largest, 1 - r.wish.shortRisk);
 }
 
 double besideMoves(const Reckoning& r, const Decided&) {
@@ -87,9 +91,12 @@ constexpr std::array<Question, 9> questions{{{AskKind::Queen, queenMoves},
 std::optional<Ask> nextQuestion(const Reckoning& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return std::nullopt;
     if (layingInDoubt(r.question, r.constants)) return Ask{AskKind::Queen, queenMoves(r, decided)};
-    const bool united = decided.by == DecidedBy::NoQueen || decided.by == DecidedBy::Weak; // neither honey nor a winter of their own
-    if (united) return mitesMove(r, decided) > 0 ? std::optional(Ask{AskKind::Mites, mitesMove(r, decided)}) : std::nullopt;
-    if (const double moves = superMoves(r, decided); moves > r.rules().worthLookingBand) return Ask{AskKind::SuperFor, moves};
+    const bool united =
+        decided.by == DecidedBy::NoQueen || decided.by == DecidedBy::Weak; // neither honey nor a winter of their own
+    if (united)
+        return mitesMove(r, decided) > 0 ? std::optional(Ask{AskKind::Mites, mitesMove(r, decided)}) : std::nullopt;
+    if (const double moves = superMoves(r, decided); moves > r.rules().worthLookingBand)
+        return Ask{AskKind::SuperFor, moves};
     std::optional<Ask> best;
     for (const Question& question : questions) {
         const double moves = question.moves(r, decided);

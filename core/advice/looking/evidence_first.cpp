@@ -17,8 +17,10 @@ bool allShort(const Reckoning& r) {
 
 feeding::FeedingPlan portionForLight(const Reckoning& r) {
     const auto& rules = r.rules();
-    if (r.phase == Phase::Summer) return syrupInVisits(r, feeding::stepsDown(kilograms(rules.heftSugarInSummer), r.question.steps.sugar));
-    if (r.phase == Phase::Closing) return syrupInVisits(r, feeding::stepsUp(kilograms(rules.heftSugar), r.question.steps.sugar));
+    if (r.phase == Phase::Summer)
+        return syrupInVisits(r, feeding::stepsDown(kilograms(rules.heftSugarInSummer), r.question.steps.sugar));
+    if (r.phase == Phase::Closing)
+        return syrupInVisits(r, feeding::stepsUp(kilograms(rules.heftSugar), r.question.steps.sugar));
     const Mass missing = std::max(kilograms(0), r.target.missing.typical);
     return takesPortions(r) ? smallPortions(r, missing) : fondantVisit(r, missing);
 }
@@ -48,7 +50,8 @@ std::optional<Decided> heftRule(const Reckoning& r) {
 }
 
 std::optional<stores::HeftWord> heftAlone(const ColonyQuestion& q) {
-    const bool looked = q.quick || std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& comb) { return comb.lookedAt(); });
+    const bool looked = q.quick || std::any_of(q.combs.begin(), q.combs.end(),
+                                               [](const stores::Comb& comb) { return comb.lookedAt(); });
     const WeighedHive* latest = nullptr;
     for (const auto& weighing : q.weighings) {
         if (weighing.kind != WeighedHive::Kind::Heft) return std::nullopt;

@@ -53,9 +53,10 @@ Mass mostOf(const ColonyQuestion& question) {
 
 //! What a lift's word stands for on its day: a share of what is wanted from then on, the median loss to first forage and 4 kg, never more than the
 //! hive holds. Where no winter can be simulated, of the usual winter stores. Judgement.
-stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question, const ModelConstants& constants,
-                                const winter::DemandEnsemble* ensemble) {
-    if (!ensemble || !ensemble->covers(weighing.day)) return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, constants, weighing.date);
+stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question,
+                                const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
+    if (!ensemble || !ensemble->covers(weighing.day))
+        return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, constants, weighing.date);
     const auto& rules = question.decisions;
     const double median = winter::quantile(winter::lossesFrom(*ensemble, weighing.day, {}).largest, 0.5);
     const double share = shareOf(weighing.heftWord, rules);
@@ -63,8 +64,8 @@ stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestio
     return stores::evidenceOfHeft(share, std::min(wanted, mostOf(question) / share), constants, weighing.date);
 }
 
-stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question, const ModelConstants& constants,
-                            const winter::DemandEnsemble* ensemble) {
+stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question,
+                            const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
     if (weighing.kind == WeighedHive::Kind::Heft) return evidenceOfHeft(weighing, question, constants, ensemble);
     const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
     stores::HiveLoad load;
@@ -73,7 +74,8 @@ stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& q
     load.beeMass = kilograms(constants.beeMass);
     load.broodCells = living.brood;
     if (question.beeBread) load.beeBread = *question.beeBread;
-    if (question.answers.supersFor == SupersFor::People) load.waxNotInTare = honeyInSupers(question); // on the scale, and not the bees' to eat
+    if (question.answers.supersFor == SupersFor::People)
+        load.waxNotInTare = honeyInSupers(question); // on the scale, and not the bees' to eat
     return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, constants,
                                       weighing.date);
 }
@@ -99,7 +101,8 @@ Mass honeyInSupers(const ColonyQuestion& question) {
 
 std::vector<stores::Comb> combsForBees(const ColonyQuestion& question) {
     auto combs = question.combs;
-    if (question.answers.supersFor == SupersFor::People) std::erase_if(combs, [](const stores::Comb& comb) { return comb.inSuper; });
+    if (question.answers.supersFor == SupersFor::People)
+        std::erase_if(combs, [](const stores::Comb& comb) { return comb.inSuper; });
     return combs;
 }
 
@@ -109,7 +112,8 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
     const Date looked = question.winter.date(question.lookedOn);
     const double factor = stores::openFactor(question.freshlyFilled);
     const auto spreads = stores::combSpreads(constants);
-    if (const auto visit = stores::evidenceOfVisit(combsForBees(question), factor, spreads, looked)) seen.push_back(*visit);
+    if (const auto visit = stores::evidenceOfVisit(combsForBees(question), factor, spreads, looked))
+        seen.push_back(*visit);
     if (question.quick && question.quickFullComb)
         seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, spreads, looked));
     for (const auto& weighing : question.weighings)
@@ -118,7 +122,8 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
     return seen;
 }
 
-LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay from, SeasonDay to) {
+LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay from,
+                        SeasonDay to) {
     if (to <= from) return {kilograms(0), kilograms(0)};
     std::vector<double> losses = winter::netLossBetween(ensemble, flow, from, to);
     std::sort(losses.begin(), losses.end());

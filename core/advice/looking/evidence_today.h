@@ -26,7 +26,8 @@ struct LossBetween {
     Mass median;
     Mass sd;
 };
-LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay from, SeasonDay to);
+LossBetween lossBetween(const winter::DemandEnsemble& ensemble, const winter::AutumnFlow& flow, SeasonDay from,
+                        SeasonDay to);
 
 //! Free room of the combs on the day of the look; nothing where no comb is listed.
 std::optional<Mass> freeRoomAtLook(const ColonyQuestion& question);

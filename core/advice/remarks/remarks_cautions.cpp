@@ -14,11 +14,11 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double fullLookFromC = 15;   // daily maximum
+constexpr double fullLookFromC = 15; // daily maximum
 constexpr double lowBeeBreadKg = 0.5;
 constexpr double longColdDays = 30;
-constexpr double narrowMarginKg = 4;   // stores within this of the need are to be watched
-constexpr double waspsFromC = 13;      // daily maximum at which robbers still fly
+constexpr double narrowMarginKg = 4; // stores within this of the need are to be watched
+constexpr double waspsFromC = 13;    // daily maximum at which robbers still fly
 constexpr int coldestDays = 30;
 constexpr SeasonDay usualSpringFrom{90}, usualSpringTo{150}; // April and May
 
@@ -61,7 +61,9 @@ public:
     }
 
 private:
-    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
+    void say(std::string id, std::map<std::string, Detail> details = {}) {
+        said.push_back({std::move(id), std::move(details)});
+    }
     double maximumToday() const { return q.site->curve.normal(q.asOf).value() + r.constants.diurnalHalfRange; }
     bool syrup() const { return a.feed && a.feed->syrup.sugar.value() > 0; }
     bool disease() const { return a.decidedBy == DecidedBy::Disease; }
@@ -76,41 +78,43 @@ private:
         if (disease()) say("disease");
         if (a.decidedBy == DecidedBy::NoQueen) say("queen-in-doubt");
         if (a.decidedBy == DecidedBy::Weak) say("weak-unite", {{"day", a.unite->by}});
-        const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach || a.decidedBy == DecidedBy::WinterVisit;
+        const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach ||
+                            a.decidedBy == DecidedBy::WinterVisit;
         if (urgent) say("emergency");
         if (urgent && q.asOf > r.days.quietFrom) say("no-super-yet");
         reach();
         if (a.needIfStopped) layingStopped();
         const bool weak = r.phase >= Phase::Late && !disease() && a.decidedBy != DecidedBy::Weak && tooWeak(r);
         if (weak) say("weak-too-late");
-        if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late && r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
+        if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late &&
+            r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
             say("spring-starvation", {{"class", springComesAsUsual() ? half() : std::string("any")}});
     }
 
     //! Brood grows in March and April, in the south in August and September, where spring forage starts after them, and they are still to come.
     bool springComesAsUsual() const {
-        return q.season.forage && q.season.forage->day >= usualSpringFrom && q.season.forage->day <= usualSpringTo && q.asOf < usualSpringFrom;
+        return q.season.forage && q.season.forage->day >= usualSpringFrom && q.season.forage->day <= usualSpringTo &&
+               q.asOf < usualSpringFrom;
     }
 
     // Where laying goes on through winter, or should have stopped since the look, there is no day to name.
     void layingStopped() {
         say("laying-stopped", {{"need", *a.needIfStopped}});
-        if (const auto& stop = q.season.broodStop; stop && stop->day >= q.asOf) said.back().details.insert({"day", r.on(stop->day)});
+        if (const auto& stop = q.season.broodStop; stop && stop->day >= q.asOf)
+            said.back().details.insert({"day", r.on(stop->day)});
     }
 
     void mites() {
         if (disease() || r.phase > Phase::Closing) return;
-        if (q.answers.mitesTreated == true)
-            say("varroa-first", {{"class", std::string("treated")}});
-        else if (r.phase == Phase::Summer)
-            say("varroa-first", {{"class", std::string("summer")}});
-        else if (r.phase == Phase::Closing)
-            say("varroa-first", {{"class", half()}});
+        if (q.answers.mitesTreated == true) say("varroa-first", {{"class", std::string("treated")}});
+        else if (r.phase == Phase::Summer) say("varroa-first", {{"class", std::string("summer")}});
+        else if (r.phase == Phase::Closing) say("varroa-first", {{"class", half()}});
     }
 
     void opening() {
         if (disease()) return;
-        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != Look::Weigh) || (a.feed && !coldSeason());
+        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != Look::Weigh) ||
+                           (a.feed && !coldSeason());
         if (a.decidedBy == DecidedBy::Contradiction) say("check-scale");
         if (!opens) return;
         if (maximumToday() < fullLookFromC) say("opening-cold");
@@ -129,7 +133,8 @@ private:
         say("hmf-and-acid");
         say("hot-syrup");
         say("drowning");
-        if (a.feed->crystallisingGPerKg >= 1 && q.season.winterClass != climate::WinterClass::Dearth) say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
+        if (a.feed->crystallisingGPerKg >= 1 && q.season.winterClass != climate::WinterClass::Dearth)
+            say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
     }
 
     void harvest() {
@@ -143,10 +148,8 @@ private:
         }
         if (check) say("check-comb");
         if (low) say("capped-share");
-        if (q.moisturePercent)
-            say("moisture", {{"water", *q.moisturePercent}});
-        else
-            say("moisture");
+        if (q.moisturePercent) say("moisture", {{"water", *q.moisturePercent}});
+        else say("moisture");
         say("infants");
     }
 
@@ -158,8 +161,10 @@ private:
     void colony() {
         if (!a.gifts.empty()) say("move-combs");
         if (q.queenSeen == false && q.eggsSeen != true && r.phase <= Phase::Closing) say("queen-in-doubt");
-        if (!q.brood && q.season.broodRestart && q.lookedOn >= q.season.broodRestart->day && r.phase == Phase::Spring) say("brood-not-said");
-        if (q.beeBread && q.beeBread->value() < lowBeeBreadKg && beforeLayingStops()) say("pollen-short", {{"pollen", *q.beeBread}});
+        if (!q.brood && q.season.broodRestart && q.lookedOn >= q.season.broodRestart->day && r.phase == Phase::Spring)
+            say("brood-not-said");
+        if (q.beeBread && q.beeBread->value() < lowBeeBreadKg && beforeLayingStops())
+            say("pollen-short", {{"pollen", *q.beeBread}});
         if (q.flowStrength > 0 && r.phase <= Phase::Closing) {
             say("flow-not-sure");
             say("setting-stores");
@@ -189,8 +194,10 @@ private:
         const bool ahead = r.phase == Phase::Closing || r.phase == Phase::Late || r.phase == Phase::Winter;
         if (!within || !ahead || q.season.winterClass == climate::WinterClass::Dearth || disease()) return;
         const Mass needed = r.lockedInDays * coldestUsePerDay(r);
-        const Mass fed = a.feed && r.phase == Phase::Closing ? a.feed->stores : kilograms(0); // bees store syrup round the nest
-        const bool split = q.longHive && (within->gap || within->bothSides) && r.lockedInDays >= longColdDays && r.phase != Phase::Winter;
+        const Mass fed =
+            a.feed && r.phase == Phase::Closing ? a.feed->stores : kilograms(0); // bees store syrup round the nest
+        const bool split = q.longHive && (within->gap || within->bothSides) && r.lockedInDays >= longColdDays &&
+                           r.phase != Phase::Winter;
         const bool isShort = within->within + fed < needed;
         if (!isShort && !split) return;
         const char* how = split ? "split" : r.phase == Phase::Winter ? "winter" : "autumn";
@@ -199,7 +206,10 @@ private:
 
     void next() {
         if (!a.nextLook || a.nextLook->what == NextLookAt::Inspector) return;
-        const char* what = a.nextLook->what == NextLookAt::CountMites ? "mites" : a.nextLook->what == NextLookAt::CheckFeed ? "feed" : a.nextLook->what == NextLookAt::QueenCells ? "queen" : "weigh";
+        const char* what = a.nextLook->what == NextLookAt::CountMites   ? "mites"
+                           : a.nextLook->what == NextLookAt::CheckFeed  ? "feed"
+                           : a.nextLook->what == NextLookAt::QueenCells ? "queen"
+                                                                        : "weigh";
         say("next-look", {{"day", a.nextLook->date}, {"class", std::string(what)}});
     }
 
@@ -211,6 +221,8 @@ private:
 
 } // namespace
 
-std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice) { return Cautions(reckoning, advice).all(); }
+std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice) {
+    return Cautions(reckoning, advice).all();
+}
 
 } // namespace winterlarder::advice

@@ -39,13 +39,16 @@ public:
     }
 
 private:
-    void say(std::string id, std::map<std::string, Detail> details = {}) { said.push_back({std::move(id), std::move(details)}); }
+    void say(std::string id, std::map<std::string, Detail> details = {}) {
+        said.push_back({std::move(id), std::move(details)});
+    }
 
     //! What the plan of the yard does first.
     void yard() {
         if (!q.plan) return;
         if (q.joined) say("united-here", {{"from", q.joined->name}, {"day", *q.plan->uniteBy}});
-        for (const CombGift& gift : q.plan->received) say("move-combs-first", {{"from", gift.from}, {"kg", gift.honey}, {"combs", double(gift.combs.size())}});
+        for (const CombGift& gift : q.plan->received)
+            say("move-combs-first", {{"from", gift.from}, {"kg", gift.honey}, {"combs", double(gift.combs.size())}});
         for (const CombGift& gift : q.plan->given) say("combs-given", {{"receiver", gift.to}, {"kg", gift.honey}});
     }
 
@@ -53,22 +56,34 @@ private:
         switch (a.decidedBy) {
         case DecidedBy::CannotSay: break;
         case DecidedBy::Disease: say("disease-first"); break;
-        case DecidedBy::NoFoodInReach: say("no-food-in-reach", {{"within", foodInReach(r).value_or(kilograms(0))}, {"stores", r.stores()}}); break;
+        case DecidedBy::NoFoodInReach:
+            say("no-food-in-reach", {{"within", foodInReach(r).value_or(kilograms(0))}, {"stores", r.stores()}});
+            break;
         case DecidedBy::ActNow: say("act-now", {{"stores", r.stores()}, {"days", r.rules().actNowDays}}); break;
         case DecidedBy::NoQueen: say("no-queen"); break;
         case DecidedBy::Contradiction: contradiction(); break;
-        case DecidedBy::Heft: say("heft-alone", {{"class", std::string(wordOf(heftAlone(q).value_or(stores::HeftWord::Fair)))}, {"stores", r.stores()}}); break;
+        case DecidedBy::Heft:
+            say("heft-alone", {{"class", std::string(wordOf(heftAlone(q).value_or(stores::HeftWord::Fair)))},
+                               {"stores", r.stores()}});
+            break;
         case DecidedBy::Weak: say("weak-colony", {{"bees", beesThatDecide(r)}}); break;
-        case DecidedBy::SummerPortion: say("summer-portion", {{"safety", safetyAmount(r)}, {"stores", r.stores()}}); break;
+        case DecidedBy::SummerPortion:
+            say("summer-portion", {{"safety", safetyAmount(r)}, {"stores", r.stores()}});
+            break;
         case DecidedBy::SummerHarvest: say("summer-harvest", {{"safety", safetyAmount(r)}}); break;
         case DecidedBy::SummerSafe: say("summer-safe", {{"safety", safetyAmount(r)}, {"stores", r.stores()}}); break;
         case DecidedBy::Full: say("hive-full", {{"room", r.capacity}}); break;
         case DecidedBy::Feed: missing(); break;
-        case DecidedBy::SmallPortions: missing(), say("small-portions", {{"class", std::string(syrupIsPast() ? "late" : "dearth")}}); break;
+        case DecidedBy::SmallPortions:
+            missing(), say("small-portions", {{"class", std::string(syrupIsPast() ? "late" : "dearth")}});
+            break;
         case DecidedBy::Board: missing(), say("winter-board", {{"days", r.lockedInDays}}); break;
         case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.wish.reserve}}); break;
         case DecidedBy::ShortLater: missing(), say("short-later"); break;
-        case DecidedBy::Harvest: say("surplus", {{"spare", r.target.toSpare}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}}); break;
+        case DecidedBy::Harvest:
+            say("surplus",
+                {{"spare", r.target.toSpare}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}});
+            break;
         case DecidedBy::Enough: enough(); break;
         }
         if (a.bees->typical.count < 4000) say("small-colony", {{"bees", a.bees->typical.count}});
@@ -76,12 +91,17 @@ private:
 
     bool syrupIsPast() const { return q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day; }
 
-    void missing() { say("short-of-stores", {{"missing", std::max(kilograms(0), r.target.missing.typical)}, {"day", r.on(r.target.day)}}); }
+    void missing() {
+        say("short-of-stores",
+            {{"missing", std::max(kilograms(0), r.target.missing.typical)}, {"day", r.on(r.target.day)}});
+    }
 
     //! Where more is to spare than is left out of account, the season or the combs keep it in the hive: other reasons say which.
     void enough() {
         const bool more = -r.target.missing.typical > r.target.deadBand;
-        say("enough", {{"stores", std::max(kilograms(0), r.stores() - r.target.netLoss)}, {"need", r.target.stores}, {"dead", r.target.deadBand},
+        say("enough", {{"stores", std::max(kilograms(0), r.stores() - r.target.netLoss)},
+                       {"need", r.target.stores},
+                       {"dead", r.target.deadBand},
                        {"class", std::string(more ? "more" : "same")}});
     }
 
@@ -104,7 +124,10 @@ private:
         const auto& deadline = q.season.syrupDeadline;
         const bool time = deadline && deadline->day - q.asOf >= static_cast<int>(r.rules().combsNeedDays);
         const bool weighFirst = a.anotherLook.worthIt && a.anotherLook.which == Look::Weigh;
-        say("more-than-it-holds", {{"need", r.target.stores}, {"room", r.capacity}, {"class", std::string(time ? "comb" : "full-combs") + (weighFirst ? "" : "-weighed")}});
+        say("more-than-it-holds",
+            {{"need", r.target.stores},
+             {"room", r.capacity},
+             {"class", std::string(time ? "comb" : "full-combs") + (weighFirst ? "" : "-weighed")}});
     }
 
     const Reckoning& r;
@@ -115,6 +138,8 @@ private:
 
 } // namespace
 
-std::vector<Remark> decisionRemarks(const Reckoning& reckoning, const Advice& advice) { return DecisionWords(reckoning, advice).all(); }
+std::vector<Remark> decisionRemarks(const Reckoning& reckoning, const Advice& advice) {
+    return DecisionWords(reckoning, advice).all();
+}
 
 } // namespace winterlarder::advice

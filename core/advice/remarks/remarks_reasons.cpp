@@ -59,12 +59,19 @@ private:
     Date on(SeasonDay day) const { return q.winter.date(day); }
 
     void numbers() {
-        say("target", {{"day", on(a.target->day)}, {"need", a.target->stores}, {"combs", a.target->combs}, {"gross", a.target->gross}});
+        say("target", {{"day", on(a.target->day)},
+                       {"need", a.target->stores},
+                       {"combs", a.target->combs},
+                       {"gross", a.target->gross}});
         usual();
-        say("need", {{"need", *a.need}, {"reserve", r.wish.reserve}, {"in", 100 - 100 * r.wish.shortRisk}, {"forage", on(q.season.forage->day)}});
+        say("need", {{"need", *a.need},
+                     {"reserve", r.wish.reserve},
+                     {"in", 100 - 100 * r.wish.shortRisk},
+                     {"forage", on(q.season.forage->day)}});
         const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
         if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
-        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board) say("locked-in-long", {{"days", r.lockedInDays}});
+        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board)
+            say("locked-in-long", {{"days", r.lockedInDays}});
     }
 
     //! What keepers here are told, and whether this answer differs from it by more than a quarter.
@@ -73,9 +80,16 @@ private:
         if (!usual || r.phase > Phase::Closing) return;
         const double sum = r.target.stores.value();
         const bool differs = sum < 0.75 * usual->low.value() || sum > 1.25 * usual->high.value();
-        const std::string how = !differs ? "agrees" : usual->quality == 'C' ? "differs-by-hearsay" : "differs"; // quality C holds back no harvest
+        const std::string how = !differs                ? "agrees"
+                                : usual->quality == 'C' ? "differs-by-hearsay"
+                                                        : "differs"; // quality C holds back no harvest
         const bool one = usual->high - usual->low < kilograms(0.5);
-        say("usual-here", {{"low", usual->low}, {"high", usual->high}, {"place", usual->place}, {"need", r.target.stores}, {"class", how + (one ? "-one" : "")}, {"source", usual->source}});
+        say("usual-here", {{"low", usual->low},
+                           {"high", usual->high},
+                           {"place", usual->place},
+                           {"need", r.target.stores},
+                           {"class", how + (one ? "-one" : "")},
+                           {"source", usual->source}});
     }
 
     void feeding() {
@@ -86,7 +100,8 @@ private:
         const bool roomLimits = r.target.missing.typical > r.room() && r.room() - plan.stores < kilograms(1.5);
         if (a.decidedBy == DecidedBy::Feed && roomLimits) say("room-full", {{"room", r.room()}});
         if (plan.limits.tooSlow && a.decidedBy == DecidedBy::Feed) say("too-slow");
-        if (plan.limits.afterAdvised && q.season.feedAdvisedBy && q.season.feedAdvisedBy->day >= q.asOf) say("after-advised", {{"day", on(q.season.feedAdvisedBy->day)}});
+        if (plan.limits.afterAdvised && q.season.feedAdvisedBy && q.season.feedAdvisedBy->day >= q.asOf)
+            say("after-advised", {{"day", on(q.season.feedAdvisedBy->day)}});
     }
 
     void harvest() {
@@ -95,7 +110,8 @@ private:
         if (fed) say("fed-combs");
         if (q.treated) say("treated-honey");
         if (moist) say("moist-honey", {{"water", *q.moisturePercent}, {"most", mostWater(q)}});
-        if (!moist && q.moisturePercent && *q.moisturePercent >= r.rules().wettishFrom) say("wettish-honey", {{"water", *q.moisturePercent}});
+        if (!moist && q.moisturePercent && *q.moisturePercent >= r.rules().wettishFrom)
+            say("wettish-honey", {{"water", *q.moisturePercent}});
         if ((fed || q.treated) && r.phase <= Phase::Closing) say("surplus-for-bees", {{"spare", r.target.toSpare}});
         if (says(OptionKind::TakeInSpring)) say("take-in-spring", {{"spare", a.options.front().springSurplus.typical}});
         if (r.phase != Phase::Closing || fed || q.treated || moist) return;
@@ -106,11 +122,11 @@ private:
     }
 
     bool says(OptionKind kind) const {
-        return std::any_of(a.options.begin(), a.options.end(), [&](const Option& option) { return option.kind == kind; });
+        return std::any_of(a.options.begin(), a.options.end(),
+                           [&](const Option& option) { return option.kind == kind; });
     }
 
-    template <class Predicate>
-    bool any(Predicate holds) const {
+    template <class Predicate> bool any(Predicate holds) const {
         return std::any_of(q.combs.begin(), q.combs.end(), holds);
     }
 
@@ -118,11 +134,14 @@ private:
         if (a.decidedBy == DecidedBy::Disease) return; // nothing of it is moved
         const bool autumn = r.phase == Phase::Closing || r.phase == Phase::Late;
         if (autumn && !a.feed && stores::nestTooWide(q.combs, q.coveredCombs)) // syrup wants the empty combs
-            say("narrow-nest", {{"built", double(q.combs.size())}, {"covered", q.coveredCombs}, {"empty", double(stores::emptyCombs(q.combs))}});
+            say("narrow-nest", {{"built", double(q.combs.size())},
+                                {"covered", q.coveredCombs},
+                                {"empty", double(stores::emptyCombs(q.combs))}});
         Mass open{0};
         if (r.combs)
             for (const auto& comb : *r.combs) open += comb.open;
-        const bool lateToSeal = q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day - 21 && r.phase <= Phase::Late;
+        const bool lateToSeal =
+            q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day - 21 && r.phase <= Phase::Late;
         if (open.value() >= 1 && lateToSeal) say("open-stores-late", {{"open", open}});
     }
 
@@ -139,7 +158,8 @@ private:
         moved("syrup_deadline", s.syrupDeadline);
         moved("syrup_refused", s.syrupRefused);
         if (given) say("season-overrides");
-        if (q.flowStrength > 0 && r.phase <= Phase::Closing) say("flow-assumed", {{"strength", std::string(flowWord())}});
+        if (q.flowStrength > 0 && r.phase <= Phase::Closing)
+            say("flow-assumed", {{"strength", std::string(flowWord())}});
         if (q.site->own) {
             say("own-climate");
         } else if (!q.site->stationId.empty()) {

@@ -43,7 +43,8 @@ bool warmEnough(const ColonyQuestion& q) { return q.site->curve.normal(q.asOf).v
 
 // Nothing but what it has beyond its own needs was decided of it.
 bool hasPlenty(DecidedBy by) {
-    return by == DecidedBy::Harvest || by == DecidedBy::SummerHarvest || by == DecidedBy::SummerSafe || by == DecidedBy::Enough || by == DecidedBy::Full;
+    return by == DecidedBy::Harvest || by == DecidedBy::SummerHarvest || by == DecidedBy::SummerSafe ||
+           by == DecidedBy::Enough || by == DecidedBy::Full;
 }
 
 // Short of stores, for which it is fed or would be if it still took syrup.
@@ -107,13 +108,17 @@ bool besideNest(const ColonyQuestion& q, const stores::Comb& comb) {
 }
 
 // A comb of another outline than its box's is not exchanged.
-bool ofItsBox(const ColonyQuestion& q, const stores::Comb& comb) { return q.boxes[static_cast<std::size_t>(comb.box)].outline == comb.format.outline; }
+bool ofItsBox(const ColonyQuestion& q, const stores::Comb& comb) {
+    return q.boxes[static_cast<std::size_t>(comb.box)].outline == comb.format.outline;
+}
 
 void addFreePlaces(const ColonyQuestion& q, std::vector<CombOf>& slots) {
     for (std::size_t box = 0; box < q.boxes.size(); ++box) {
         if (isSuper(q, static_cast<int>(box))) continue;
-        const auto built = std::count_if(q.combs.begin(), q.combs.end(), [&](const stores::Comb& comb) { return comb.box == static_cast<int>(box); });
-        for (auto place = built; place < q.boxes[box].combsPerBox; ++place) slots.push_back({{}, kilograms(0), 0, false, q.boxes[box].outline});
+        const auto built = std::count_if(q.combs.begin(), q.combs.end(),
+                                         [&](const stores::Comb& comb) { return comb.box == static_cast<int>(box); });
+        for (auto place = built; place < q.boxes[box].combsPerBox; ++place)
+            slots.push_back({{}, kilograms(0), 0, false, q.boxes[box].outline});
     }
 }
 
@@ -121,7 +126,8 @@ void addFreePlaces(const ColonyQuestion& q, std::vector<CombOf>& slots) {
 void addUnlistedPlaces(const YardColony& colony, std::vector<CombOf>& slots) {
     const auto& q = *colony.question;
     const double empty = (colony.advice->room.value_or(kilograms(0)) / stores::quickFullComb(q.boxes.front())).value();
-    for (int i = 0; i < static_cast<int>(empty); ++i) slots.push_back({{}, kilograms(0), 0, false, q.boxes.front().outline});
+    for (int i = 0; i < static_cast<int>(empty); ++i)
+        slots.push_back({{}, kilograms(0), 0, false, q.boxes.front().outline});
 }
 
 std::vector<CombOf> slotsOf(const YardColony& colony) {
@@ -134,7 +140,8 @@ std::vector<CombOf> slotsOf(const YardColony& colony) {
     addFreePlaces(q, slots);
     if (const auto honey = stores::storesOfCombs(q.combs, stores::openFactor(q.freshlyFilled)))
         for (std::size_t i = 0; i < q.combs.size(); ++i)
-            if (besideNest(q, q.combs[i]) && ofItsBox(q, q.combs[i])) slots.push_back(combOf(q, i, (*honey)[i].total()));
+            if (besideNest(q, q.combs[i]) && ofItsBox(q, q.combs[i]))
+                slots.push_back(combOf(q, i, (*honey)[i].total()));
     std::stable_sort(slots.begin(), slots.end(), [](const CombOf& a, const CombOf& b) { return a.honey < b.honey; });
     return slots;
 }
@@ -142,8 +149,9 @@ std::vector<CombOf> slotsOf(const YardColony& colony) {
 // The first place for a comb that is worth filling with it.
 std::vector<CombOf>::iterator slotFor(Receiver& receiver, const CombOf& comb) {
     const Mass least = kilograms(receiver.question->decisions.giftCombLeast);
-    return std::find_if(receiver.slots.begin(), receiver.slots.end(),
-                        [&](const CombOf& slot) { return slot.outline == comb.outline && comb.honey - slot.honey >= least; });
+    return std::find_if(receiver.slots.begin(), receiver.slots.end(), [&](const CombOf& slot) {
+        return slot.outline == comb.outline && comb.honey - slot.honey >= least;
+    });
 }
 
 void add(CombGift& gift, const ColonyQuestion& from, const CombOf& comb, const CombOf& slot) {
@@ -179,7 +187,9 @@ std::vector<Donor> donorsOf(const std::vector<YardColony>& yard, const std::set<
     std::vector<Donor> donors;
     for (std::size_t i = 0; i < yard.size(); ++i) {
         const auto& [question, advice] = yard[i];
-        if (apart.contains(i) || !wellKnown(yard[i]) || !hasPlenty(advice->decidedBy) || *advice->phase > Phase::Late || !warmEnough(*question)) continue;
+        if (apart.contains(i) || !wellKnown(yard[i]) || !hasPlenty(advice->decidedBy) || *advice->phase > Phase::Late ||
+            !warmEnough(*question))
+            continue;
         const Mass spare = advice->toSpare.value_or(kilograms(0));
         if (spare >= advice->deadBand) donors.push_back({i, question, combsToGive(*question), spare});
     }
@@ -195,7 +205,8 @@ std::vector<Receiver> receiversOf(const std::vector<YardColony>& yard, const std
         const Mass enough = advice->decidedBy == DecidedBy::SummerPortion ? kilograms(0) : advice->deadBand;
         receivers.push_back({i, question, slotsOf(yard[i]), missingOf(*advice), enough});
     }
-    std::stable_sort(receivers.begin(), receivers.end(), [](const Receiver& a, const Receiver& b) { return a.missing > b.missing; });
+    std::stable_sort(receivers.begin(), receivers.end(),
+                     [](const Receiver& a, const Receiver& b) { return a.missing > b.missing; });
     return receivers;
 }
 

@@ -25,17 +25,22 @@ public:
             const auto& [question, advice] = yard[i];
             if (!advice->strength) continue;
             if (advice->verdict == Verdict::Unite) toUnite_.push_back(i);
-            else if (advice->strength->enough && knownQueenright(*question) && !setsAside(*advice)) strong_.push_back(i);
+            else if (advice->strength->enough && knownQueenright(*question) && !setsAside(*advice))
+                strong_.push_back(i);
         }
-        std::stable_sort(strong_.begin(), strong_.end(), [&](auto a, auto b) { return winterBees(yard_[a]) < winterBees(yard_[b]); });
-        std::stable_sort(toUnite_.begin(), toUnite_.end(), [&](auto a, auto b) { return winterBees(yard_[a]) > winterBees(yard_[b]); });
+        std::stable_sort(strong_.begin(), strong_.end(),
+                         [&](auto a, auto b) { return winterBees(yard_[a]) < winterBees(yard_[b]); });
+        std::stable_sort(toUnite_.begin(), toUnite_.end(),
+                         [&](auto a, auto b) { return winterBees(yard_[a]) > winterBees(yard_[b]); });
     }
 
     std::vector<UnitedPair> pairs() {
-        while (toUnite_.size() > strong_.size() && twoTogether()) {}
+        while (toUnite_.size() > strong_.size() && twoTogether()) {
+        }
         const Places waiting = toUnite_;
         for (const std::size_t from : waiting) ontoStrong(from);
-        while (twoTogether()) {}
+        while (twoTogether()) {
+        }
         return std::move(pairs_);
     }
 
@@ -53,7 +58,8 @@ private:
 
     bool mayJoin(std::size_t from, std::size_t onto) const {
         const double together = winterBees(yard_[from]) + winterBees(yard_[onto]);
-        return knownQueenright(*yard_[onto].question) && together > yard_[onto].question->decisions.unitedBees && onSameCombs(yard_[from], yard_[onto]);
+        return knownQueenright(*yard_[onto].question) && together > yard_[onto].question->decisions.unitedBees &&
+               onSameCombs(yard_[from], yard_[onto]);
     }
 
     // The two with the most bees that make a colony; the one with more bees stays where it is, if it has a queen.
@@ -94,7 +100,8 @@ std::optional<BeeCount> broodOfBoth(const ColonyQuestion& a, const ColonyQuestio
 } // namespace
 
 bool combsFit(const hive::CombFormat& comb, const ColonyQuestion& into) {
-    return std::any_of(into.boxes.begin(), into.boxes.end(), [&](const hive::CombFormat& box) { return box.outline == comb.outline; });
+    return std::any_of(into.boxes.begin(), into.boxes.end(),
+                       [&](const hive::CombFormat& box) { return box.outline == comb.outline; });
 }
 
 bool knownQueenright(const ColonyQuestion& q) {
@@ -113,7 +120,8 @@ ColonyQuestion unitedQuestion(const YardColony& onto, const YardColony& from) {
     both.tare += std::max(kilograms(0), other.tare - stores::floorAndLids);
     both.tareSd = kilograms(std::hypot(both.tareSd.value(), other.tareSd.value()));
     both.stream = winter::colonyStream(both.colony + " + " + other.colony);
-    both.joined = JoinedColony{other.colony, together(*onto.advice->estimate, *from.advice->estimate), from.advice->capacity.value_or(kilograms(0))};
+    both.joined = JoinedColony{other.colony, together(*onto.advice->estimate, *from.advice->estimate),
+                               from.advice->capacity.value_or(kilograms(0))};
     return both;
 }
 

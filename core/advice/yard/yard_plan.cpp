@@ -23,12 +23,14 @@ void unite(const std::vector<YardColony>& yard, YardPlan& plan, const UnitedPair
 }
 
 const UnitedPair* pairOnto(const YardPlan& plan, std::size_t place) {
-    const auto found = std::find_if(plan.pairs.begin(), plan.pairs.end(), [&](const UnitedPair& pair) { return pair.onto == place; });
+    const auto found =
+        std::find_if(plan.pairs.begin(), plan.pairs.end(), [&](const UnitedPair& pair) { return pair.onto == place; });
     return found == plan.pairs.end() ? nullptr : &*found;
 }
 
 bool goesOntoAnother(const YardPlan& plan, std::size_t place) {
-    return std::any_of(plan.pairs.begin(), plan.pairs.end(), [&](const UnitedPair& pair) { return pair.from == place; });
+    return std::any_of(plan.pairs.begin(), plan.pairs.end(),
+                       [&](const UnitedPair& pair) { return pair.from == place; });
 }
 
 // Its winter is its partner's to plan.
@@ -69,8 +71,9 @@ bool weighedAgain(const YardPlan& plan, std::size_t place) {
     return !part.given.empty() || !part.received.empty() || pairOnto(plan, place);
 }
 
-std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const YardPlan& plan, std::size_t place, const ModelConstants& constants,
-                                   winter::Sampling sampling, int threads, std::stop_token stop) {
+std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const YardPlan& plan, std::size_t place,
+                                   const ModelConstants& constants, winter::Sampling sampling, int threads,
+                                   std::stop_token stop) {
     const YardColony& colony = yard[place];
     const UnitedPair* pair = pairOnto(plan, place);
     ColonyInPlan planned{pair ? unitedQuestion(colony, yard[pair->from]) : *colony.question, {}};

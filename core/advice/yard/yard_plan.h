@@ -31,8 +31,9 @@ struct ColonyInPlan {
 
 //! The answer of one colony in its yard's plan. One that gives or takes combs, or that another is united onto, is weighed again with that done on the asking day;
 //! one to be united keeps its three weeks of food and has no winter of its own. Nothing comes back when stopped.
-std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const YardPlan& plan, std::size_t place, const ModelConstants& constants,
-                                   winter::Sampling sampling, int threads = 1, std::stop_token stop = {});
+std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const YardPlan& plan, std::size_t place,
+                                   const ModelConstants& constants, winter::Sampling sampling, int threads = 1,
+                                   std::stop_token stop = {});
 
 //! Whether inPlan would weigh a colony again.
 bool weighedAgain(const YardPlan& plan, std::size_t place);

@@ -26,7 +26,8 @@ struct DayOfYear {
 
 //! What the keeper knows better than the climate does; each holds for every year.
 struct YardSeason {
-    std::optional<DayOfYear> lastIncome, broodStop, broodRestart, buildup, forage, feedAdvisedBy, syrupDeadline, syrupRefused;
+    std::optional<DayOfYear> lastIncome, broodStop, broodRestart, buildup, forage, feedAdvisedBy, syrupDeadline,
+        syrupRefused;
     bool operator==(const YardSeason&) const = default;
 };
 
@@ -37,13 +38,13 @@ struct Yard {
     YardSeason season{};
     WishRecord wish{};
     std::string forageNotes{};
-    std::optional<std::string> currency{};     //!< ISO 4217, "CAD"
-    std::optional<double> sugarPricePerKg{};   //!< in that currency
-    std::optional<Mass> bag{};                 //!< what one bag of sugar holds
-    bool learn = true;                         //!< past winters of these bees correct the forecast
-    std::optional<Date> learnSince{};          //!< only winters from this day on are learned from
-    std::optional<double> fullCombs{};         //!< combs full of honey in store
-    std::optional<UnitSystem> units{};         //!< nothing: those of the country
+    std::optional<std::string> currency{};   //!< ISO 4217, "CAD"
+    std::optional<double> sugarPricePerKg{}; //!< in that currency
+    std::optional<Mass> bag{};               //!< what one bag of sugar holds
+    bool learn = true;                       //!< past winters of these bees correct the forecast
+    std::optional<Date> learnSince{};        //!< only winters from this day on are learned from
+    std::optional<double> fullCombs{};       //!< combs full of honey in store
+    std::optional<UnitSystem> units{};       //!< nothing: those of the country
     std::string note{};
     std::string by{}; //!< who wrote it down; filled in by the book when empty. The same in every entry below
     bool operator==(const Yard&) const = default;
@@ -265,7 +266,7 @@ template <> inline constexpr Kind kindOf<WeatherLog> = Kind::WeatherLog;
 } // namespace winterlarder::book
 
 //! For lists of explicit instantiations: apply(Entry) for every record of a colony, and for every entry.
-#define WINTERLARDER_FOR_RECORDS(apply)                                                                                        \
-    apply(Move) apply(Fate) apply(Housing) apply(Look) apply(Weighing) apply(Feed) apply(Harvest) apply(Treatment)             \
-    apply(Manipulation) apply(ActedAdvice) apply(PlannedVisit) apply(WinterOutcome) apply(Sighting)
+#define WINTERLARDER_FOR_RECORDS(apply)                                                                                \
+    apply(Move) apply(Fate) apply(Housing) apply(Look) apply(Weighing) apply(Feed) apply(Harvest) apply(Treatment)     \
+        apply(Manipulation) apply(ActedAdvice) apply(PlannedVisit) apply(WinterOutcome) apply(Sighting)
 #define WINTERLARDER_FOR_ENTRIES(apply) apply(Yard) apply(Colony) WINTERLARDER_FOR_RECORDS(apply) apply(WeatherLog)

@@ -8,8 +8,7 @@ namespace winterlarder::book {
 
 //! Names one entry of the book for good: numbers are never given twice within a kind, not even after an undo, so an id that is
 //! kept (by a window, by a script) either finds its entry or finds nothing. Number 0 = the book has not given one yet.
-template <class Entry>
-struct Id {
+template <class Entry> struct Id {
     std::int64_t number = 0;
     auto operator<=>(const Id&) const = default;
 };
@@ -55,8 +54,22 @@ inline constexpr std::int64_t largestId = 9007199254740991;
 
 //! Every kind of entry; what an entry refers to stands before it.
 enum class Kind {
-    Yard, Colony, Move, Fate, Housing, Look, Weighing, Feed, Harvest, Treatment, Manipulation, ActedAdvice, PlannedVisit,
-    WinterOutcome, Sighting, WeatherLog,
+    Yard,
+    Colony,
+    Move,
+    Fate,
+    Housing,
+    Look,
+    Weighing,
+    Feed,
+    Harvest,
+    Treatment,
+    Manipulation,
+    ActedAdvice,
+    PlannedVisit,
+    WinterOutcome,
+    Sighting,
+    WeatherLog,
 };
 inline constexpr int kindCount = 16;
 

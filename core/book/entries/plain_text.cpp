@@ -15,12 +15,20 @@ constexpr std::array<Range, 4> lineBreaks{{{0x0A, 0x0A}, {0x0D, 0x0D}, {0x85, 0x
 constexpr std::array<Range, 3> controls{{{0x00, 0x1F}, {0x7F, 0x9F}, {0xFFF9, 0xFFFB}}};
 constexpr std::array<Range, 2> turningMarks{{{0x202A, 0x202E}, {0x2066, 0x2069}}};
 //! Blanks of any width, and signs nobody sees.
-constexpr std::array<Range, 10> blanks{{{0x20, 0x20}, {0xA0, 0xA0}, {0xAD, 0xAD}, {0x1680, 0x1680}, {0x2000, 0x200F}, {0x202F, 0x202F},
-                                        {0x205F, 0x2060}, {0x2800, 0x2800}, {0x3000, 0x3000}, {0xFEFF, 0xFEFF}}};
+constexpr std::array<Range, 10> blanks{{{0x20, 0x20},
+                                        {0xA0, 0xA0},
+                                        {0xAD, 0xAD},
+                                        {0x1680, 0x1680},
+                                        {0x2000, 0x200F},
+                                        {0x202F, 0x202F},
+                                        {0x205F, 0x2060},
+                                        {0x2800, 0x2800},
+                                        {0x3000, 0x3000},
+                                        {0xFEFF, 0xFEFF}}};
 
-template <std::size_t count>
-bool isIn(const std::array<Range, count>& ranges, char32_t sign) {
-    return std::any_of(ranges.begin(), ranges.end(), [&](const Range& range) { return range.first <= sign && sign <= range.second; });
+template <std::size_t count> bool isIn(const std::array<Range, count>& ranges, char32_t sign) {
+    return std::any_of(ranges.begin(), ranges.end(),
+                       [&](const Range& range) { return range.first <= sign && sign <= range.second; });
 }
 
 bool continues(unsigned char byte) { return (byte & 0xC0) == 0x80; }
@@ -63,8 +71,8 @@ bool isText(std::string_view text) {
 }
 
 std::size_t characters(std::string_view text) {
-    return static_cast<std::size_t>(
-        std::count_if(text.begin(), text.end(), [](char byte) { return !continues(static_cast<unsigned char>(byte)); }));
+    return static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char byte) { return !continues(static_cast<unsigned char>(byte)); }));
 }
 
 std::optional<std::string> faultOfName(std::string_view text) {
@@ -74,7 +82,8 @@ std::optional<std::string> faultOfName(std::string_view text) {
         const auto sign = signOf(text.substr(0, length));
         if (isIn(lineBreaks, sign)) return "holds a line break";
         if (isIn(controls, sign)) return fmt::format("holds a control character ({})", writtenOut(sign));
-        if (isIn(turningMarks, sign)) return fmt::format("holds a mark that turns the direction of reading ({})", writtenOut(sign));
+        if (isIn(turningMarks, sign))
+            return fmt::format("holds a mark that turns the direction of reading ({})", writtenOut(sign));
         onlyBlanks = onlyBlanks && isIn(blanks, sign);
     }
     return onlyBlanks ? std::optional<std::string>("is only blanks") : std::nullopt;

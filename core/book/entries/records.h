@@ -86,8 +86,8 @@ struct BeesRecord {
     std::optional<bool> mitesCounted, mitesTreated; //!< counted at this look or shortly before; treated this season
     std::optional<double> mitesPer100;              //!< mites on 100 bees, as counted
     std::optional<bool> foodBeside;                 //!< food is beside, or right above, the bees
-    bool trouble = false; //!< signs of disease
-    bool sure = false;    //!< the keeper was asked, and said that what was seen at this look is right
+    bool trouble = false;                           //!< signs of disease
+    bool sure = false; //!< the keeper was asked, and said that what was seen at this look is right
     bool operator==(const BeesRecord&) const = default;
     bool known() const { return count || coveredCombs || seams; }
 };
@@ -99,9 +99,9 @@ struct CombRecord {
     std::optional<std::string> format; //!< another outline than the box's
     std::optional<Length> width;       //!< bar pitch
     double built = 1;
-    int facesSeen = 2; //!< 0 = present but not looked at
+    int facesSeen = 2;          //!< 0 = present but not looked at
     bool throughWindow = false; //!< seen only through a window in the hive
-    bool measured = false; //!< shares traced on a photograph, not judged by eye
+    bool measured = false;      //!< shares traced on a photograph, not judged by eye
     bool inSuper = false;
     bool fed = false;
     bool oldNest = false;
@@ -155,7 +155,8 @@ struct TreatmentRecord {
 };
 
 struct SeasonRecord {
-    std::optional<Date> lastIncome, broodStop, broodRestart, buildup, forage, feedAdvisedBy, syrupDeadline, syrupRefused;
+    std::optional<Date> lastIncome, broodStop, broodRestart, buildup, forage, feedAdvisedBy, syrupDeadline,
+        syrupRefused;
     bool operator==(const SeasonRecord&) const = default;
 };
 struct FeederRecord {
@@ -167,7 +168,7 @@ struct WishRecord {
     std::optional<double> shortRisk; //!< nothing: what is usual; so with the reserve
     std::optional<Mass> reserve;
     int visitEveryDays = 3;
-    std::vector<int> visitWeekdays{};      //!< ISO 8601, 1 = Monday .. 7 = Sunday; empty = any day
+    std::vector<int> visitWeekdays{};     //!< ISO 8601, 1 = Monday .. 7 = Sunday; empty = any day
     std::optional<bool> visitsInWinter{}; //!< the keeper can get there from January to March
     bool operator==(const WishRecord&) const = default;
 };
@@ -200,7 +201,7 @@ struct ColonyCase {
     std::optional<FeederRecord> feeder;
     WishRecord wish;
     std::optional<LearnedRecord> learned{}; //!< out of a book whose yard learns; nothing: the model as it stands
-    bool sure = false; //!< all of this case: see BeesRecord::sure
+    bool sure = false;                      //!< all of this case: see BeesRecord::sure
     //! Days after the look on which it was weighed with other boxes than `hive`: those weights are not among `weighings`. Not in a file.
     std::vector<Date> weighedInOtherHive{};
     std::vector<TreatmentRecord> treatments{};

@@ -21,11 +21,11 @@ struct WinterOutcome {
     std::optional<double> coveredCombs{};
     std::optional<Mass> storesLeft{};
     //! What was found in a dead hive; nothing = not answered.
-    std::optional<bool> foodLeft{};      //!< within reach of the bees
-    std::optional<bool> headsInCells{};  //!< dead bees head down in the cells
-    std::optional<bool> mitesOnFloor{};  //!< many mites on the floor
+    std::optional<bool> foodLeft{};     //!< within reach of the bees
+    std::optional<bool> headsInCells{}; //!< dead bees head down in the cells
+    std::optional<bool> mitesOnFloor{}; //!< many mites on the floor
     std::optional<BroodPattern> broodPattern{};
-    std::optional<bool> queen{};         //!< found among the dead
+    std::optional<bool> queen{}; //!< found among the dead
     bool sure = false;
     std::string note{};
     std::string by{};
@@ -40,8 +40,8 @@ struct Sighting {
     ColonyId colony{};
     Date date;
     SightingKind saw = SightingKind::Flying;
-    std::optional<double> seams{};  //!< the cluster filled; with Cluster
-    std::optional<bool> stores{};   //!< sealed stores were in sight beside the bees
+    std::optional<double> seams{};    //!< the cluster filled; with Cluster
+    std::optional<bool> stores{};     //!< sealed stores were in sight beside the bees
     std::optional<int> clusterFrom{}; //!< the first comb with bees of the cluster, counted from 1 as a look lists them
     bool sure = false;
     std::string note{};

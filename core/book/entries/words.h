@@ -16,8 +16,10 @@ namespace winterlarder::book {
 template <class Choice> inline constexpr std::array<std::string_view, 0> wordsOf{};
 template <> inline constexpr std::array<std::string_view, 4> wordsOf<FlowStrength>{"none", "trickle", "fair", "strong"};
 template <>
-inline constexpr std::array<std::string_view, 5> wordsOf<Shell>{"timber", "thick-timber", "wrapped", "polystyrene", "straw"};
-template <> inline constexpr std::array<std::string_view, 4> wordsOf<BeeKind>{"dark", "carniolan", "buckfast", "italian"};
+inline constexpr std::array<std::string_view, 5> wordsOf<Shell>{"timber", "thick-timber", "wrapped", "polystyrene",
+                                                                "straw"};
+template <>
+inline constexpr std::array<std::string_view, 4> wordsOf<BeeKind>{"dark", "carniolan", "buckfast", "italian"};
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<HeftWord>{"light", "fair", "heavy"};
 template <>
 inline constexpr std::array<std::string_view, 6> wordsOf<FeederKind>{"round", "top", "box", "contact", "frame", "end"};
@@ -31,27 +33,23 @@ inline constexpr std::array<std::string_view, 5> wordsOf<QueenColour>{"white", "
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<FateKind>{"united", "sold", "dead"};
 template <> inline constexpr std::array<std::string_view, 4> wordsOf<Temper>{"gentle", "calm", "nervous", "fierce"};
 template <>
-inline constexpr std::array<std::string_view, 6> wordsOf<ManipulationKind>{"combs-added",  "combs-removed", "combs-moved",
-                                                                           "boxes-added", "boxes-removed", "boxes-moved"};
-template <> inline constexpr std::array<std::string_view, 4> wordsOf<SightingKind>{"flying", "cluster", "stores", "dead"};
+inline constexpr std::array<std::string_view, 6> wordsOf<ManipulationKind>{
+    "combs-added", "combs-removed", "combs-moved", "boxes-added", "boxes-removed", "boxes-moved"};
+template <>
+inline constexpr std::array<std::string_view, 4> wordsOf<SightingKind>{"flying", "cluster", "stores", "dead"};
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<VisitKind>{"syrup", "fondant", "check"};
 template <> inline constexpr std::array<std::string_view, 3> wordsOf<VisitState>{"planned", "done", "skipped"};
 
-template <class Choice>
-std::string wordOf(Choice choice) {
+template <class Choice> std::string wordOf(Choice choice) {
     return std::string(wordsOf<Choice>.at(static_cast<std::size_t>(choice)));
 }
 
-template <class Choice>
-std::optional<Choice> choiceOf(std::string_view word) {
+template <class Choice> std::optional<Choice> choiceOf(std::string_view word) {
     for (std::size_t at = 0; at < wordsOf<Choice>.size(); ++at)
         if (wordsOf<Choice>[at] == word) return static_cast<Choice>(at);
     return std::nullopt;
 }
 
-template <class Choice>
-std::vector<std::string> allWords() {
-    return {wordsOf<Choice>.begin(), wordsOf<Choice>.end()};
-}
+template <class Choice> std::vector<std::string> allWords() { return {wordsOf<Choice>.begin(), wordsOf<Choice>.end()}; }
 
 } // namespace winterlarder::book

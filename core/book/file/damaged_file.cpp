@@ -149,8 +149,10 @@ void DamagedFile::readOneByOne(const Table& table, ReadRows& read) {
     std::vector<std::int64_t> unreadable;
     try {
         const auto largest = largestId(table, last);
-        SQLite::Statement one(*database_, fmt::format("SELECT * FROM {} NOT INDEXED WHERE id = ?", quotedName(table.name)));
-        if (one.getColumnCount() != static_cast<int>(table.columns.size()) + 1) throw std::runtime_error("another table");
+        SQLite::Statement one(*database_,
+                              fmt::format("SELECT * FROM {} NOT INDEXED WHERE id = ?", quotedName(table.name)));
+        if (one.getColumnCount() != static_cast<int>(table.columns.size()) + 1)
+            throw std::runtime_error("another table");
         for (std::int64_t id = 1; id <= largest; ++id) {
             if (read.rows.contains(id)) continue;
             try {
@@ -162,7 +164,8 @@ void DamagedFile::readOneByOne(const Table& table, ReadRows& read) {
             }
         }
     } catch (const std::exception&) {
-        read.lost.push_back(fmt::format("{}: the table cannot be read{}", table.name, last ? fmt::format(" beyond number {}", last) : ""));
+        read.lost.push_back(fmt::format("{}: the table cannot be read{}", table.name,
+                                        last ? fmt::format(" beyond number {}", last) : ""));
         return;
     }
     if (!unreadable.empty())
@@ -177,8 +180,10 @@ void DamagedFile::readLists(const Table& table, ReadRows& read) {
         const auto& items = table.lists[list];
         std::vector<std::int64_t> unreadable;
         try {
-            SQLite::Statement some(*database_, fmt::format("SELECT * FROM {} WHERE owner = ? ORDER BY place", quotedName(items.table)));
-            if (some.getColumnCount() != static_cast<int>(items.columns.size()) + 2) throw std::runtime_error("another table");
+            SQLite::Statement some(
+                *database_, fmt::format("SELECT * FROM {} WHERE owner = ? ORDER BY place", quotedName(items.table)));
+            if (some.getColumnCount() != static_cast<int>(items.columns.size()) + 2)
+                throw std::runtime_error("another table");
             for (auto& [id, row] : read.rows) {
                 try {
                     some.tryReset();
@@ -197,7 +202,8 @@ void DamagedFile::readLists(const Table& table, ReadRows& read) {
             read.lost.push_back(fmt::format("{}: the {} of every {} are lost", table.name, items.name, table.singular));
         }
         if (!unreadable.empty())
-            read.lost.push_back(fmt::format("{}: {} of numbers {} are lost, in part or whole", table.name, items.name, runs(unreadable)));
+            read.lost.push_back(fmt::format("{}: {} of numbers {} are lost, in part or whole", table.name, items.name,
+                                            runs(unreadable)));
     }
 }
 

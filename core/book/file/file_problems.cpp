@@ -32,13 +32,16 @@ Problem constraintProblem(const std::string& message, const files::path& file) {
 Problem readOnlyProblem(int extendedCode, const files::path& file) {
     switch (extendedCode) {
     case SQLITE_READONLY_ROLLBACK:
-        return fileProblem(file, "the last change was interrupted and has to be taken back before the book can be read",
-                           fmt::format("open the book again where it can be written; keep {}-journal beside it, a copy without it is damaged",
-                                       file.filename().string()));
+        return fileProblem(
+            file, "the last change was interrupted and has to be taken back before the book can be read",
+            fmt::format(
+                "open the book again where it can be written; keep {}-journal beside it, a copy without it is damaged",
+                file.filename().string()));
     case SQLITE_READONLY_DBMOVED:
         return fileProblem(file, "the file was moved, removed or replaced by another while the book was open",
                            "nothing was changed; open the book again and see what it holds");
-    default: return fileProblem(file, "the book cannot be written here", "nothing was changed; copy it to where it can");
+    default:
+        return fileProblem(file, "the book cannot be written here", "nothing was changed; copy it to where it can");
     }
 }
 
@@ -70,16 +73,25 @@ Problem problemOf(const std::exception& error, const files::path& file, int syst
         return fileProblem(file, "the disk is full", makeRoom);
     switch (code) {
     case SQLITE_CONSTRAINT: return constraintProblem(failure->what(), file);
-    case SQLITE_IOERR: return fileProblem(file, "the disk does not read or write as it should", unchanged + "check the disk and do it again");
+    case SQLITE_IOERR:
+        return fileProblem(file, "the disk does not read or write as it should",
+                           unchanged + "check the disk and do it again");
     case SQLITE_BUSY:
-    case SQLITE_LOCKED: return fileProblem(file, "another program is using the book", unchanged + "do it again in a moment");
-    case SQLITE_CORRUPT: return fileProblem(file, "the book is damaged", "salvage what is readable into a new book, or restore a backup");
+    case SQLITE_LOCKED:
+        return fileProblem(file, "another program is using the book", unchanged + "do it again in a moment");
+    case SQLITE_CORRUPT:
+        return fileProblem(file, "the book is damaged",
+                           "salvage what is readable into a new book, or restore a backup");
     case SQLITE_NOTADB: return fileProblem(file, "this is not a book", "choose a .larder file");
     case SQLITE_READONLY: return readOnlyProblem(failure->getExtendedErrorCode(), file);
-    case SQLITE_CANTOPEN: return fileProblem(file, "the book or its journal cannot be opened", "check the folder and its permissions");
-    case SQLITE_INTERRUPT: return fileProblem(file, "the book is damaged: reading it does not end", "salvage what is readable into a new book");
+    case SQLITE_CANTOPEN:
+        return fileProblem(file, "the book or its journal cannot be opened", "check the folder and its permissions");
+    case SQLITE_INTERRUPT:
+        return fileProblem(file, "the book is damaged: reading it does not end",
+                           "salvage what is readable into a new book");
     case SQLITE_TOOBIG: return {ProblemKind::Input, {}, "a text is too long", "shorten it"};
-    default: return fileProblem(file, fmt::format("the book cannot be used: {}", failure->what()), "nothing was changed");
+    default:
+        return fileProblem(file, fmt::format("the book cannot be used: {}", failure->what()), "nothing was changed");
     }
 }
 

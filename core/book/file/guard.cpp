@@ -40,9 +40,11 @@ int rowsOnlyAuthorizer(void*, int action, const char* first, const char* second,
     case SQLITE_UPDATE:
     case SQLITE_DELETE: return isOneOf(first, {"sqlite_schema", "sqlite_master"}) ? SQLITE_DENY : SQLITE_OK;
     case SQLITE_FUNCTION:
-        return isOneOf(second, {"count", "max", "min", "coalesce", "length", "glob", "typeof"}) ? SQLITE_OK : SQLITE_DENY;
+        return isOneOf(second, {"count", "max", "min", "coalesce", "length", "glob", "typeof"}) ? SQLITE_OK
+                                                                                                : SQLITE_DENY;
     case SQLITE_PRAGMA:
-        return isOneOf(first, {"integrity_check", "foreign_key_check", "defer_foreign_keys", "data_version", "page_count"})
+        return isOneOf(first,
+                       {"integrity_check", "foreign_key_check", "defer_foreign_keys", "data_version", "page_count"})
                    ? SQLITE_OK
                    : SQLITE_DENY;
     default: return SQLITE_DENY;
@@ -67,7 +69,8 @@ void guard(SQLite::Database& database, bool writing) {
     configure(handle, SQLITE_DBCONFIG_DQS_DML, 0);
     for (const auto& [limit, value] : sqliteLimits) sqlite3_limit(handle, limit, value);
     sqlite3_limit(handle, SQLITE_LIMIT_WORKER_THREADS, 0);
-    database.exec("PRAGMA mmap_size = 0; PRAGMA cell_size_check = ON; PRAGMA temp_store = MEMORY; PRAGMA cache_size = -8000");
+    database.exec(
+        "PRAGMA mmap_size = 0; PRAGMA cell_size_check = ON; PRAGMA temp_store = MEMORY; PRAGMA cache_size = -8000");
     if (writing) database.exec("PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA; PRAGMA foreign_keys = ON");
 }
 

@@ -22,8 +22,9 @@ std::optional<Problem> problemAtReading(const files::path& book, OpenMode mode) 
 }
 
 Problem cannotTakeBack(const files::path& book, const std::string& why, const std::string& remedy) {
-    return fileProblem(book, "the last change was interrupted and has to be taken back before the book can be read, but " + why,
-                       fmt::format("{}; a copy without {}-journal beside it is damaged", remedy, book.filename().string()));
+    return fileProblem(
+        book, "the last change was interrupted and has to be taken back before the book can be read, but " + why,
+        fmt::format("{}; a copy without {}-journal beside it is damaged", remedy, book.filename().string()));
 }
 
 Problem reasonOf(const files::path& book, const BookLock::Attempt& attempt) {
@@ -40,7 +41,8 @@ Problem reasonOf(const files::path& book, const BookLock::Attempt& attempt) {
 
 std::optional<Problem> takeBackInterrupted(const files::path& book, const Opener& opener) {
     std::error_code unknown;
-    if (!files::exists(book.string() + "-journal", unknown) || !problemAtReading(book, OpenMode::Read)) return std::nullopt;
+    if (!files::exists(book.string() + "-journal", unknown) || !problemAtReading(book, OpenMode::Read))
+        return std::nullopt;
     const auto attempt = BookLock::take(book, opener, false);
     if (!attempt.lock) return reasonOf(book, attempt);
     if (!problemAtReading(book, OpenMode::Write)) return std::nullopt;

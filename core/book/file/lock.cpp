@@ -44,7 +44,8 @@ LockHolder holderOf(const std::string& text) {
 
 //! Between opening and locking somebody may have removed the file; a lock on that is none.
 bool isStillThere(const std::filesystem::path& file, int descriptor) {
-    struct stat opened {}, named {};
+    struct stat opened {
+    }, named{};
     return ::fstat(descriptor, &opened) == 0 && ::stat(file.c_str(), &named) == 0 && opened.st_ino == named.st_ino &&
            opened.st_dev == named.st_dev;
 }
@@ -62,7 +63,8 @@ BookLock::Failure failureOf(int systemError) {
 } // namespace
 
 std::string saidOf(const LockHolder& holder) {
-    return fmt::format("by {}{}{}", holder.who.empty() ? "somebody" : holder.who, holder.machine.empty() ? "" : " on " + holder.machine,
+    return fmt::format("by {}{}{}", holder.who.empty() ? "somebody" : holder.who,
+                       holder.machine.empty() ? "" : " on " + holder.machine,
                        holder.since ? " since " + holder.since->iso() : "");
 }
 

@@ -23,7 +23,8 @@ constexpr std::size_t pieceSize = 1 << 20;
 constexpr std::uint32_t smallestPage = 512, largestPage = 65536, usualPage = 4096;
 
 std::uint32_t numberAt(std::string_view bytes, std::size_t at) {
-    return static_cast<std::uint32_t>(static_cast<unsigned char>(bytes[at]) << 8 | static_cast<unsigned char>(bytes[at + 1]));
+    return static_cast<std::uint32_t>(static_cast<unsigned char>(bytes[at]) << 8 |
+                                      static_cast<unsigned char>(bytes[at + 1]));
 }
 
 bool definesTable(std::string_view text) {
@@ -31,7 +32,9 @@ bool definesTable(std::string_view text) {
     for (auto at = text.find(definition); at != text.npos; at = text.find(definition, at + 1)) {
         const auto rest = text.substr(at + definition.size());
         const auto& all = tables();
-        if (std::any_of(all.begin(), all.end(), [&](const Table& table) { return rest.starts_with(table.name + "\""); })) return true;
+        if (std::any_of(all.begin(), all.end(),
+                        [&](const Table& table) { return rest.starts_with(table.name + "\""); }))
+            return true;
     }
     return false;
 }
@@ -64,7 +67,8 @@ std::uint32_t guessedPageSize(const RawFile& file) {
         best = std::max(best, shares.back().second);
     }
     if (best == 0) return usualPage;
-    const double nearly = 0.75 * best; // at half the true size about half of the starts look like ones, at twice as many as at it
+    const double nearly =
+        0.75 * best; // at half the true size about half of the starts look like ones, at twice as many as at it
     return std::find_if(shares.begin(), shares.end(), [&](const auto& share) { return share.second >= nearly; })->first;
 }
 
@@ -72,7 +76,8 @@ std::uint32_t guessedPageSize(const RawFile& file) {
 
 RawFile::RawFile(const files::path& file) : descriptor_(::open(file.c_str(), O_RDONLY | O_CLOEXEC)) {
     struct stat found {};
-    if (descriptor_ < 0 || ::fstat(descriptor_, &found) != 0) throw std::system_error(errno, std::generic_category(), file.string());
+    if (descriptor_ < 0 || ::fstat(descriptor_, &found) != 0)
+        throw std::system_error(errno, std::generic_category(), file.string());
     size_ = static_cast<std::uint64_t>(found.st_size);
 }
 
@@ -112,7 +117,8 @@ bool holdsTables(const RawFile& file) {
     constexpr std::size_t longestDefinition = 100;
     bool found = false;
     file.eachStretch([&](std::uint64_t begin, std::uint64_t end) {
-        for (auto at = begin; at < end && !found; at += pieceSize) found = definesTable(file.bytes(at, pieceSize + longestDefinition));
+        for (auto at = begin; at < end && !found; at += pieceSize)
+            found = definesTable(file.bytes(at, pieceSize + longestDefinition));
         return !found;
     });
     return found;

@@ -32,7 +32,8 @@ std::string condition(const Column& column, const FieldLimits& limits) {
     switch (column.type) {
     case ColumnType::Number:
     case ColumnType::Integer: return between(name, limits);
-    case ColumnType::Text: return fmt::format("length({}) BETWEEN {} AND {}", name, textLength(column).least, textLength(column).most);
+    case ColumnType::Text:
+        return fmt::format("length({}) BETWEEN {} AND {}", name, textLength(column).least, textLength(column).most);
     case ColumnType::Flag: return name + " IN (0, 1)";
     case ColumnType::Choice: return fmt::format("{} IN ('{}')", name, fmt::join(column.choices, "', '"));
     case ColumnType::Date: return name + " GLOB '[0-9][0-9][0-9][0-9]-[0-1][0-9]-[0-3][0-9]'";
@@ -57,14 +58,16 @@ std::string tableSql(const std::string& name, std::vector<std::string> lines, co
                      const Limits& limits, const char* end) {
     for (const auto& column : columns) lines.push_back(columnSql(column, limits));
     for (const auto& rule : combinationRules())
-        if (rule.table == name) lines.push_back(fmt::format("CONSTRAINT {} CHECK ({})", quotedName(rule.name), rule.sql));
+        if (rule.table == name)
+            lines.push_back(fmt::format("CONSTRAINT {} CHECK ({})", quotedName(rule.name), rule.sql));
     return fmt::format("CREATE TABLE {} (\n  {}\n) {}", quotedName(name), fmt::join(lines, ",\n  "), end);
 }
 
 SchemaPart table(const std::string& name, std::string sql) { return {"table", name, name, std::move(sql)}; }
 
 SchemaPart entryTable(const Table& entry, const Limits& limits) {
-    return table(entry.name, tableSql(entry.name, {"id INTEGER PRIMARY KEY AUTOINCREMENT"}, entry.columns, limits, "STRICT"));
+    return table(entry.name,
+                 tableSql(entry.name, {"id INTEGER PRIMARY KEY AUTOINCREMENT"}, entry.columns, limits, "STRICT"));
 }
 
 SchemaPart listTable(const Table& owner, const ListTable& list, const Limits& limits) {
@@ -108,7 +111,9 @@ void historyTables(std::vector<SchemaPart>& parts) {
 ) STRICT)"));
 }
 
-bool isWordSign(char sign) { return std::isalnum(static_cast<unsigned char>(sign)) || sign == '_' || sign == '-' || sign == '"'; }
+bool isWordSign(char sign) {
+    return std::isalnum(static_cast<unsigned char>(sign)) || sign == '_' || sign == '-' || sign == '"';
+}
 
 } // namespace
 
@@ -130,15 +135,16 @@ std::vector<SchemaPart> schemaOf(const Limits& limits) {
 std::string withoutNumbers(const std::string& sql) {
     std::string result;
     for (std::size_t at = 0; at < sql.size();) {
-        const bool starts = std::isdigit(static_cast<unsigned char>(sql[at])) && (at == 0 || !isWordSign(sql[at - 1]) ||
-                                                                                  (sql[at - 1] == '-' && at > 1 && sql[at - 2] == ' '));
+        const bool starts =
+            std::isdigit(static_cast<unsigned char>(sql[at])) &&
+            (at == 0 || !isWordSign(sql[at - 1]) || (sql[at - 1] == '-' && at > 1 && sql[at - 2] == ' '));
         if (!starts) {
             result += sql[at++];
             continue;
         }
         if (!result.empty() && result.back() == '-') result.pop_back();
-        while (at < sql.size() && (std::isdigit(static_cast<unsigned char>(sql[at])) || sql[at] == '.' || sql[at] == 'e' ||
-                                   (sql[at] == '+' && sql[at - 1] == 'e')))
+        while (at < sql.size() && (std::isdigit(static_cast<unsigned char>(sql[at])) || sql[at] == '.' ||
+                                   sql[at] == 'e' || (sql[at] == '+' && sql[at - 1] == 'e')))
             ++at;
         result += '#';
     }

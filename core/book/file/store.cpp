@@ -42,7 +42,8 @@ std::string placeholders(std::size_t count) {
 Values valuesOf(SQLite::Statement& statement, int first, const std::vector<Column>& columns) {
     Values values;
     values.reserve(columns.size());
-    for (std::size_t at = 0; at < columns.size(); ++at) values.push_back(valueAt(statement, first + static_cast<int>(at)));
+    for (std::size_t at = 0; at < columns.size(); ++at)
+        values.push_back(valueAt(statement, first + static_cast<int>(at)));
     return values;
 }
 
@@ -56,12 +57,14 @@ std::vector<std::int64_t> numbers(SQLite::Statement& statement) {
 } // namespace
 
 Store::Store(const std::filesystem::path& file, OpenMode mode)
-    : database_(std::make_unique<SQLite::Database>(std::filesystem::absolute(file).string(), flagsOf(mode), busyMilliseconds)) {
+    : database_(std::make_unique<SQLite::Database>(std::filesystem::absolute(file).string(), flagsOf(mode),
+                                                   busyMilliseconds)) {
     guard(*database_, mode != OpenMode::Read);
     watchWork();
 }
 
-Store::Store() : database_(std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE)) {}
+Store::Store()
+    : database_(std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE)) {}
 
 std::unique_ptr<Store> Store::memoryCopyOf(Store& other) {
     std::unique_ptr<Store> copy(new Store());
@@ -141,8 +144,8 @@ std::vector<SchemaPart> Store::schema() {
 std::vector<std::vector<Values>> Store::lists(const Table& table, std::int64_t id) {
     std::vector<std::vector<Values>> result;
     for (const auto& list : table.lists) {
-        auto& items = statement(fmt::format("SELECT {} FROM {} WHERE owner = ? ORDER BY place", columnNames(list.columns),
-                                            quotedName(list.table)));
+        auto& items = statement(fmt::format("SELECT {} FROM {} WHERE owner = ? ORDER BY place",
+                                            columnNames(list.columns), quotedName(list.table)));
         items.bind(1, id);
         result.emplace_back();
         while (items.executeStep()) result.back().push_back(valuesOf(items, 0, list.columns));
@@ -153,7 +156,8 @@ std::vector<std::vector<Values>> Store::lists(const Table& table, std::int64_t i
 
 std::optional<Row> Store::row(Kind kind, std::int64_t id) {
     const auto& table = tableOf(kind);
-    auto& one = statement(fmt::format("SELECT {} FROM {} WHERE id = ?", columnNames(table.columns), quotedName(table.name)));
+    auto& one =
+        statement(fmt::format("SELECT {} FROM {} WHERE id = ?", columnNames(table.columns), quotedName(table.name)));
     one.bind(1, id);
     if (!one.executeStep()) return std::nullopt;
     Row row{valuesOf(one, 0, table.columns), {}};
@@ -196,7 +200,8 @@ std::int64_t Store::lastNumber(const std::string& table, const std::string& allG
     const auto present = largest(fmt::format("SELECT max(id) FROM {}", quotedName(table)));
     if (std::max(given, present) <= largestId - room) return std::max({std::int64_t{0}, given, present});
     auto above = largestId;
-    for (const auto one : numbers(statement(fmt::format("SELECT id FROM ({}) WHERE id BETWEEN 1 AND {} ORDER BY id DESC", allGiven, largestId)))) {
+    for (const auto one : numbers(statement(
+             fmt::format("SELECT id FROM ({}) WHERE id BETWEEN 1 AND {} ORDER BY id DESC", allGiven, largestId)))) {
         if (above - one > room) return one;
         above = one;
     }
@@ -205,11 +210,14 @@ std::int64_t Store::lastNumber(const std::string& table, const std::string& allG
 
 std::int64_t Store::lastId(Kind kind) {
     const auto& table = tableOf(kind);
-    return lastNumber(table.name, fmt::format("SELECT id FROM {} UNION SELECT entry FROM step_changes WHERE kind = '{}'", quotedName(table.name),
-                                              table.singular));
+    return lastNumber(table.name,
+                      fmt::format("SELECT id FROM {} UNION SELECT entry FROM step_changes WHERE kind = '{}'",
+                                  quotedName(table.name), table.singular));
 }
 
-std::int64_t Store::lastStep() { return lastNumber("steps", "SELECT id FROM steps UNION SELECT step FROM step_changes"); }
+std::int64_t Store::lastStep() {
+    return lastNumber("steps", "SELECT id FROM steps UNION SELECT step FROM step_changes");
+}
 
 void Store::each(Kind kind, const std::function<void(std::int64_t, Row)>& visit) {
     const auto& table = tableOf(kind);
@@ -235,8 +243,8 @@ void Store::insertItems(const ListTable& list, std::int64_t owner, const std::ve
 
 void Store::insert(Kind kind, std::int64_t id, const Row& row) {
     const auto& table = tableOf(kind);
-    auto& add = statement(fmt::format("INSERT INTO {} (id, {}) VALUES ({})", quotedName(table.name), columnNames(table.columns),
-                                      placeholders(table.columns.size() + 1)));
+    auto& add = statement(fmt::format("INSERT INTO {} (id, {}) VALUES ({})", quotedName(table.name),
+                                      columnNames(table.columns), placeholders(table.columns.size() + 1)));
     add.bind(1, id);
     bindValues(add, 2, row.values);
     add.exec();
@@ -249,7 +257,8 @@ void Store::update(Kind kind, std::int64_t id, const Row& before, const Row& aft
         if (before.values[at] == after.values[at]) continue;
         std::vector<std::string> settings;
         for (const auto& column : table.columns) settings.push_back(quotedName(column.name) + " = ?");
-        auto& change = statement(fmt::format("UPDATE {} SET {} WHERE id = ?", quotedName(table.name), fmt::join(settings, ", ")));
+        auto& change =
+            statement(fmt::format("UPDATE {} SET {} WHERE id = ?", quotedName(table.name), fmt::join(settings, ", ")));
         bindValues(change, 1, after.values);
         change.bind(static_cast<int>(after.values.size()) + 1, id);
         change.exec();

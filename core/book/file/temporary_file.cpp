@@ -35,13 +35,15 @@ bool renamedTo(const files::path& from, const files::path& to) {
 
 TemporaryFile::TemporaryFile(const files::path& wanted) : path_(wanted) {
     for (int number = 2;; ++number) {
-        const int descriptor = isThere(journalOf(path_)) ? -1 : ::open(path_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0644);
+        const int descriptor =
+            isThere(journalOf(path_)) ? -1 : ::open(path_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0644);
         if (descriptor >= 0) {
             ::close(descriptor);
             return;
         }
         const int error = errno;
-        if (!isThere(path_) && !isThere(journalOf(path_))) throw std::system_error(error, std::generic_category(), path_.string());
+        if (!isThere(path_) && !isThere(journalOf(path_)))
+            throw std::system_error(error, std::generic_category(), path_.string());
         path_ = fmt::format("{}-{}", wanted.string(), number);
     }
 }

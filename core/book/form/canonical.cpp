@@ -43,8 +43,7 @@ std::string textOfValue(const Value& value) {
     return escaped(std::get<std::string>(value));
 }
 
-template <class Number>
-std::optional<Value> numberOf(std::string_view text) {
+template <class Number> std::optional<Value> numberOf(std::string_view text) {
     Number number{};
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
@@ -111,7 +110,8 @@ Lines linesOf(const Table& table, const Row& row) {
         const auto& items = row.lists[list];
         if (!items.empty()) lines.emplace(table.lists[list].name + ".size", std::to_string(items.size()));
         for (std::size_t item = 0; item < items.size(); ++item)
-            addLines(lines, fmt::format("{}.{}.", table.lists[list].name, item), table.lists[list].columns, items[item]);
+            addLines(lines, fmt::format("{}.{}.", table.lists[list].name, item), table.lists[list].columns,
+                     items[item]);
     }
     return lines;
 }

@@ -38,8 +38,7 @@ template <> struct Codec<double> {
 
 //! Quantities, in the unit of their type.
 template <class T>
-    requires units::traits::is_unit_t<T>::value
-struct Codec<T> {
+requires units::traits::is_unit_t<T>::value struct Codec<T> {
     static constexpr ColumnType type = ColumnType::Number;
     static Value encode(const T& quantity) { return Codec<double>::encode(quantity.value()); }
     static std::optional<T> decode(const Value& value) {
@@ -102,7 +101,7 @@ template <> struct Codec<DayOfYear> {
 };
 
 template <class Choice>
-    requires std::is_enum_v<Choice>
+requires std::is_enum_v<Choice>
 struct Codec<Choice> {
     static constexpr ColumnType type = ColumnType::Choice;
     static Value encode(Choice choice) { return wordOf(choice); }

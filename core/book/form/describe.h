@@ -14,13 +14,9 @@ namespace winterlarder::book {
 struct Photograph {
     std::string file;
 };
-template <class V>
-void describe(V& v, Photograph& photograph) {
-    v.field("photographs.file", photograph.file);
-}
+template <class V> void describe(V& v, Photograph& photograph) { v.field("photographs.file", photograph.file); }
 
-template <class V>
-void describe(V& v, Yard& yard) {
+template <class V> void describe(V& v, Yard& yard) {
     v.field("yards.name", yard.name);
     describe(v, yard.site);
     describeSeason(v, "yards.", yard.season);
@@ -35,8 +31,7 @@ void describe(V& v, Yard& yard) {
     v.field("units", yard.units);
 }
 
-template <class V>
-void describe(V& v, Colony& colony) {
+template <class V> void describe(V& v, Colony& colony) {
     FeederColumns feeder = columnsOf(colony.feeder);
     v.reference("yard", colony.yard);
     v.field("colonies.name", colony.name);
@@ -50,25 +45,17 @@ void describe(V& v, Colony& colony) {
     if constexpr (V::reads) colony.feeder = feederOf(feeder);
 }
 
-template <class V>
-void describe(V& v, Move& move) {
-    v.reference("yard", move.yard);
-}
+template <class V> void describe(V& v, Move& move) { v.reference("yard", move.yard); }
 
-template <class V>
-void describe(V& v, Fate& fate) {
+template <class V> void describe(V& v, Fate& fate) {
     v.field("fates.fate", fate.fate);
     v.reference("into", fate.into);
     v.field("fates.cause", fate.cause);
 }
 
-template <class V>
-void describe(V& v, Housing& housing) {
-    describe(v, housing.hive);
-}
+template <class V> void describe(V& v, Housing& housing) { describe(v, housing.hive); }
 
-template <class V>
-void describe(V& v, Look& look) {
+template <class V> void describe(V& v, Look& look) {
     describe(v, look.bees);
     describe(v, look.combs);
     v.field("looks.sealed_brood", look.sealedBrood);
@@ -88,22 +75,19 @@ void describe(V& v, Look& look) {
     }
 }
 
-template <class V>
-void describe(V& v, Weighing& entry) {
+template <class V> void describe(V& v, Weighing& entry) {
     describe(v, entry.weighing.reading);
     v.field("weighings.wet", entry.wet);
     describeSure(v, entry.weighing.sure);
 }
 
-template <class V>
-void describe(V& v, Feed& entry) {
+template <class V> void describe(V& v, Feed& entry) {
     describeAmounts(v, entry.feed);
     v.field("feeds.after_look", entry.feed.afterLook);
     describeSure(v, entry.feed.sure);
 }
 
-template <class V>
-void describe(V& v, Harvest& entry) {
+template <class V> void describe(V& v, Harvest& entry) {
     v.field("harvests.kg", entry.harvest.honey);
     v.field("harvests.combs", entry.combs);
     v.field("moisture_percent", entry.moisturePercent);
@@ -111,21 +95,16 @@ void describe(V& v, Harvest& entry) {
     describeSure(v, entry.harvest.sure);
 }
 
-template <class V>
-void describe(V& v, Treatment& treatment) {
-    describeTreatment(v, treatment);
-}
+template <class V> void describe(V& v, Treatment& treatment) { describeTreatment(v, treatment); }
 
-template <class V>
-void describe(V& v, Manipulation& manipulation) {
+template <class V> void describe(V& v, Manipulation& manipulation) {
     v.field("manipulations.what", manipulation.what);
     v.field("manipulations.count", manipulation.count);
     v.reference("to_colony", manipulation.toColony);
     v.field("manipulations.weight_change_kg", manipulation.weightChange);
 }
 
-template <class V>
-void describe(V& v, ActedAdvice& advice) {
+template <class V> void describe(V& v, ActedAdvice& advice) {
     v.field("acted_advice.verdict", advice.verdict);
     v.field("acted_advice.inputs", advice.inputs);
     v.field("acted_advice.answer", advice.answer);
@@ -134,8 +113,7 @@ void describe(V& v, ActedAdvice& advice) {
     v.field("acted_advice.program_version", advice.programVersion);
 }
 
-template <class V>
-void describe(V& v, PlannedVisit& visit) {
+template <class V> void describe(V& v, PlannedVisit& visit) {
     v.field("planned_visits.what", visit.what);
     v.field("feeds.sugar_kg", visit.sugar);
     v.field("feeds.syrup_l", visit.syrup);
@@ -145,8 +123,7 @@ void describe(V& v, PlannedVisit& visit) {
     v.reference("advice", visit.advice);
 }
 
-template <class V>
-void describe(V& v, WinterOutcome& outcome) {
+template <class V> void describe(V& v, WinterOutcome& outcome) {
     v.field("winter_outcomes.alive", outcome.alive);
     v.field("bees.covered_combs", outcome.coveredCombs);
     v.field("winter_outcomes.stores_left_kg", outcome.storesLeft);
@@ -158,8 +135,7 @@ void describe(V& v, WinterOutcome& outcome) {
     describeSure(v, outcome.sure);
 }
 
-template <class V>
-void describe(V& v, Sighting& sighting) {
+template <class V> void describe(V& v, Sighting& sighting) {
     v.field("sightings.saw", sighting.saw);
     v.field("bees.seams", sighting.seams);
     v.field("sightings.stores", sighting.stores);
@@ -167,25 +143,21 @@ void describe(V& v, Sighting& sighting) {
     describeSure(v, sighting.sure);
 }
 
-template <class V>
-void describe(V& v, DayTemperature& day) {
+template <class V> void describe(V& v, DayTemperature& day) {
     v.field("records.date", day.date);
     v.field("weather_logs.mean_c", day.meanC);
 }
 
-template <class V>
-void describe(V& v, WeatherLog& log) {
+template <class V> void describe(V& v, WeatherLog& log) {
     v.reference("yard", log.yard);
     v.field("weather_logs.origin", log.origin);
     v.list("days", log.days);
 }
 
-template <class Entry>
-inline constexpr bool isRecord = requires(Entry entry) { entry.colony; };
+template <class Entry> inline constexpr bool isRecord = requires(Entry entry) { entry.colony; };
 
 //! The whole entry: of which colony and day where it is a record, what it says, note and writer.
-template <class V, class Entry>
-void describeWhole(V& v, Entry& entry) {
+template <class V, class Entry> void describeWhole(V& v, Entry& entry) {
     if constexpr (isRecord<Entry>) {
         v.reference("colony", entry.colony);
         v.field("records.date", dateOf(entry));

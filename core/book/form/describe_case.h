@@ -9,50 +9,41 @@
 //! in shared/fields.csv. Tested: tests/exchange/case_description_test.cpp.
 namespace winterlarder::book {
 
-template <class V>
-void describe(V& v, WeighingRecord& weighing) {
+template <class V> void describe(V& v, WeighingRecord& weighing) {
     v.field("weighings.date", weighing.date);
     describe(v, weighing.reading);
     v.field("weighings.sure", weighing.sure);
 }
 
-template <class V>
-void describe(V& v, FeedRecord& feed) {
+template <class V> void describe(V& v, FeedRecord& feed) {
     v.field("feeds.date", feed.date);
     describeAmounts(v, feed);
     v.field("feeds.sure", feed.sure);
     v.field("feeds.after_look", feed.afterLook);
 }
 
-template <class V>
-void describe(V& v, HarvestRecord& harvest) {
+template <class V> void describe(V& v, HarvestRecord& harvest) {
     v.field("harvests.date", harvest.date);
     v.field("harvests.kg", harvest.honey);
     v.field("harvests.sure", harvest.sure);
     v.field("harvests.after_look", harvest.afterLook);
 }
 
-template <class V>
-void describe(V& v, TreatmentRecord& treatment) {
+template <class V> void describe(V& v, TreatmentRecord& treatment) {
     v.field("treatments.date", treatment.date);
     describeTreatment(v, treatment);
 }
 
-template <class V>
-void describe(V& v, SeasonRecord& season) {
-    describeSeason(v, "season.", season);
-}
+template <class V> void describe(V& v, SeasonRecord& season) { describeSeason(v, "season.", season); }
 
-template <class V>
-void describe(V& v, FeederRecord& feeder) {
+template <class V> void describe(V& v, FeederRecord& feeder) {
     FeederColumns columns = columnsOf(feeder);
     describe(v, columns);
     if constexpr (V::reads) feeder = {columns.kind.value_or(FeederKind::Round), columns.capacity};
 }
 
 //! What was learned from no winter, or no spring, is not said.
-template <class V>
-void describe(V& v, LearnedRecord& learned) {
+template <class V> void describe(V& v, LearnedRecord& learned) {
     if (V::reads || learned.winters > 0) {
         v.field("learned.winters", learned.winters);
         v.field("learned.use", learned.use);
@@ -67,8 +58,7 @@ void describe(V& v, LearnedRecord& learned) {
     }
 }
 
-template <class V>
-void describe(V& v, ColonyCase& asked) {
+template <class V> void describe(V& v, ColonyCase& asked) {
     v.field("colony", asked.colony);
     v.field("yard", asked.yard);
     v.field("as_of", asked.asOf);

@@ -30,7 +30,8 @@ decltype(SiteRecord::where) whereOf(const WhereColumns& columns) {
     OwnClimateRecord climate;
     climate.latitude = columns.latitude.value_or(0);
     climate.longitude = columns.longitude;
-    for (std::size_t month = 0; month < 12; ++month) climate.monthlyMeanC[month] = columns.monthlyMean[month].value_or(0);
+    for (std::size_t month = 0; month < 12; ++month)
+        climate.monthlyMeanC[month] = columns.monthlyMean[month].value_or(0);
     climate.dailySdWinter = columns.dailySdWinter;
     climate.dailySdSummer = columns.dailySdSummer;
     climate.lag1 = columns.lag1;

@@ -83,8 +83,7 @@ void describeSeries(V& v, std::string_view field, std::array<std::optional<T>, N
 
 //! Said by the keeper of an entry that was asked about; nothing else is written, so entries of old books stay as they
 //! are.
-template <class V>
-void describeSure(V& v, bool& sure) {
+template <class V> void describeSure(V& v, bool& sure) {
     std::optional<bool> said = sure ? std::optional(true) : std::nullopt;
     v.field("records.sure", said);
     if constexpr (V::reads) sure = said.value_or(false);
@@ -92,8 +91,7 @@ void describeSure(V& v, bool& sure) {
 
 // ---- parts that several entries share -----------------------------------------------------------------------------
 
-template <class V>
-void describe(V& v, SiteRecord& site) {
+template <class V> void describe(V& v, SiteRecord& site) {
     WhereColumns where = columnsOf(site.where);
     v.field("site.station", where.station);
     v.field("site.latitude", where.latitude);
@@ -109,8 +107,7 @@ void describe(V& v, SiteRecord& site) {
 }
 
 //! Days of every year (`prefix` "yards.") or of one winter ("season.").
-template <class V, class Season>
-void describeSeason(V& v, const std::string& prefix, Season& season) {
+template <class V, class Season> void describeSeason(V& v, const std::string& prefix, Season& season) {
     v.field(prefix + "last_income", season.lastIncome);
     v.field(prefix + "brood_stop", season.broodStop);
     v.field(prefix + "brood_restart", season.broodRestart);
@@ -121,8 +118,7 @@ void describeSeason(V& v, const std::string& prefix, Season& season) {
     v.field(prefix + "syrup_refused", season.syrupRefused);
 }
 
-template <class V>
-void describe(V& v, WishRecord& wish) {
+template <class V> void describe(V& v, WishRecord& wish) {
     v.field("wish.short_risk", wish.shortRisk);
     v.field("wish.reserve_kg", wish.reserve);
     v.field("wish.visit_every_days", wish.visitEveryDays);
@@ -130,8 +126,7 @@ void describe(V& v, WishRecord& wish) {
     v.field("wish.visits_in_winter", wish.visitsInWinter);
 }
 
-template <class V>
-void describe(V& v, OwnFormatColumns& own) {
+template <class V> void describe(V& v, OwnFormatColumns& own) {
     v.field("hive.format.comb_width_mm", own.combWidth);
     v.field("hive.format.comb_height_mm", own.combHeight);
     v.field("hive.format.bottom_width_mm", own.bottomWidth);
@@ -140,8 +135,7 @@ void describe(V& v, OwnFormatColumns& own) {
 }
 
 //! A tree has own measures in the place of the id.
-template <class V>
-void describeFormat(V& v, std::string_view field, FormatChoice& choice) {
+template <class V> void describeFormat(V& v, std::string_view field, FormatChoice& choice) {
     FormatColumns format = columnsOf(choice);
     if constexpr (V::nested) {
         v.textOrPart(field, format.format, format.own);
@@ -152,16 +146,14 @@ void describeFormat(V& v, std::string_view field, FormatChoice& choice) {
     if constexpr (V::reads) choice = formatOf(format);
 }
 
-template <class V>
-void describe(V& v, BoxRecord& box) {
+template <class V> void describe(V& v, BoxRecord& box) {
     describeFormat(v, "hive.boxes.format", box.format);
     v.field("hive.boxes.combs", box.combs);
     v.field("hive.boxes.super", box.super);
     v.field("hive.boxes.put_on", box.putOn);
 }
 
-template <class V>
-void describe(V& v, HiveRecord& hive) {
+template <class V> void describe(V& v, HiveRecord& hive) {
     v.list("boxes", hive.boxes);
     v.field("hive.shell", hive.shell);
     v.field("hive.top_insulation", hive.topInsulation);
@@ -171,8 +163,7 @@ void describe(V& v, HiveRecord& hive) {
     v.field("hive.supers_for", hive.supersFor);
 }
 
-template <class V>
-void describe(V& v, BeesRecord& bees) {
+template <class V> void describe(V& v, BeesRecord& bees) {
     v.field("bees.count", bees.count);
     v.field("bees.covered_combs", bees.coveredCombs);
     v.field("bees.seams", bees.seams);
@@ -189,8 +180,7 @@ void describe(V& v, BeesRecord& bees) {
     if constexpr (V::nested) v.field("bees.sure", bees.sure); // a row says it of the whole look
 }
 
-template <class V>
-void describe(V& v, CombRecord& comb) {
+template <class V> void describe(V& v, CombRecord& comb) {
     v.field("combs.capped", comb.capped);
     v.field("combs.open", comb.open);
     v.field("combs.brood", comb.brood);
@@ -206,15 +196,13 @@ void describe(V& v, CombRecord& comb) {
     v.field("combs.old_nest", comb.oldNest);
 }
 
-template <class V>
-void describe(V& v, QuickCountColumns& quick) {
+template <class V> void describe(V& v, QuickCountColumns& quick) {
     v.field("combs.full_of_stores", quick.fullOfStores);
     v.field("combs.half", quick.half);
     v.field("combs.capped_share", quick.cappedShare);
 }
 
-template <class V>
-void describe(V& v, CombsRecord& combs) {
+template <class V> void describe(V& v, CombsRecord& combs) {
     CombsColumns columns = columnsOf(combs);
     v.field("looks.combs_form", columns.form);
     describe(v, columns.quick);
@@ -222,8 +210,7 @@ void describe(V& v, CombsRecord& combs) {
     if constexpr (V::reads) combs = combsOf(std::move(columns));
 }
 
-template <class V>
-void describe(V& v, WeighingReading& said) {
+template <class V> void describe(V& v, WeighingReading& said) {
     ReadingColumns reading = columnsOf(said);
     v.field("weighings.gross_kg", reading.gross);
     describeSeries(v, "weighings.lift_kg", reading.lift, {1, "one value, or [left, right]"});
@@ -232,8 +219,7 @@ void describe(V& v, WeighingReading& said) {
 }
 
 //! What was given, without its day.
-template <class V>
-void describeAmounts(V& v, FeedRecord& feed) {
+template <class V> void describeAmounts(V& v, FeedRecord& feed) {
     v.field("feeds.kind", feed.kind);
     v.field("feeds.sugar_kg", feed.sugar);
     v.field("feeds.syrup_l", feed.syrup);
@@ -241,15 +227,13 @@ void describeAmounts(V& v, FeedRecord& feed) {
     v.field("feeds.fondant_kg", feed.fondant);
 }
 
-template <class V>
-void describe(V& v, FeederColumns& feeder) {
+template <class V> void describe(V& v, FeederColumns& feeder) {
     v.field("feeder.kind", feeder.kind);
     v.field("feeder.capacity_l", feeder.capacity);
 }
 
 //! A treatment of a book or of a case.
-template <class V, class Treated>
-void describeTreatment(V& v, Treated& treatment) {
+template <class V, class Treated> void describeTreatment(V& v, Treated& treatment) {
     v.field("treatments.until", treatment.until);
     v.field("treatments.what", treatment.what);
 }

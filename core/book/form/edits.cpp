@@ -20,16 +20,9 @@ class Expansion {
 public:
     Expansion(std::string who, EditReader& reader) : who_(std::move(who)), reader_(reader) {}
 
-    template <class Entry>
-    void operator()(const Add<Entry>& edit) {
-        add(edit.entry);
-    }
-    template <class Entry>
-    void operator()(const Change<Entry>& edit) {
-        change(edit.entry);
-    }
-    template <class Entry>
-    void operator()(const Remove<Entry>& edit) {
+    template <class Entry> void operator()(const Add<Entry>& edit) { add(edit.entry); }
+    template <class Entry> void operator()(const Change<Entry>& edit) { change(edit.entry); }
+    template <class Entry> void operator()(const Remove<Entry>& edit) {
         if (!current(kindOf<Entry>, edit.id.number)) return fail<Entry>(edit.id);
         if (std::is_same_v<Entry, Yard> && yardInUse(edit.id.number)) return;
         remove(kindOf<Entry>, edit.id.number);
@@ -39,7 +32,9 @@ public:
         if (!look) return;
         auto* combs = std::get_if<std::vector<CombRecord>>(&look->combs);
         if (!combs || edit.place >= combs->size()) {
-            problems.push_back({ProblemKind::Input, {}, fmt::format("look {} has no comb {}", edit.look.number, edit.place + 1),
+            problems.push_back({ProblemKind::Input,
+                                {},
+                                fmt::format("look {} has no comb {}", edit.look.number, edit.place + 1),
                                 "count the combs it lists"});
             return;
         }
@@ -55,7 +50,8 @@ public:
         const bool fed = visit->sugar || visit->syrup || visit->fondant;
         if (visit->what == VisitKind::Check || !fed) return;
         const auto kind = visit->what == VisitKind::Fondant ? FeedKind::Fondant : FeedKind::Syrup;
-        add(Feed{.colony = visit->colony, .feed = {edit.on, kind, visit->sugar, visit->syrup, edit.ratio, visit->fondant}});
+        add(Feed{.colony = visit->colony,
+                 .feed = {edit.on, kind, visit->sugar, visit->syrup, edit.ratio, visit->fondant}});
     }
     void operator()(const SkipVisit& edit) {
         auto visit = find(edit.visit);
@@ -88,8 +84,7 @@ public:
     Problems problems;
 
 private:
-    template <class Entry>
-    void fail(Id<Entry> id) {
+    template <class Entry> void fail(Id<Entry> id) {
         problems.push_back(gone(tableOf(kindOf<Entry>).singular, id.number));
     }
 
@@ -99,8 +94,7 @@ private:
         return reader_.row(kind, id);
     }
 
-    template <class Entry>
-    std::optional<Entry> find(Id<Entry> id) {
+    template <class Entry> std::optional<Entry> find(Id<Entry> id) {
         const auto row = current(kindOf<Entry>, id.number);
         if (!row) return fail(id), std::nullopt;
         auto entry = entryOf<Entry>(id.number, *row);
@@ -109,8 +103,7 @@ private:
         return std::nullopt;
     }
 
-    template <class Entry>
-    Id<Entry> add(Entry entry) {
+    template <class Entry> Id<Entry> add(Entry entry) {
         const Id<Entry> id{reader_.newId(kindOf<Entry>)};
         if (entry.by.empty()) entry.by = who_;
         if constexpr (std::is_same_v<Entry, Feed>) tellOrder(entry, entry.feed.afterLook);
@@ -120,8 +113,7 @@ private:
     }
 
     //! Whoever writes down a feed or harvest when the look of its day is already there made it after that look, unless it is said.
-    template <class Entry>
-    void tellOrder(Entry& entry, std::optional<bool>& afterLook) {
+    template <class Entry> void tellOrder(Entry& entry, std::optional<bool>& afterLook) {
         if (!afterLook) afterLook = lookedAtOn(entry.colony, dateOf(entry));
     }
     bool lookedAtOn(ColonyId colony, Date day) {
@@ -138,8 +130,7 @@ private:
         return false;
     }
 
-    template <class Entry>
-    void change(const Entry& entry) {
+    template <class Entry> void change(const Entry& entry) {
         if (!current(kindOf<Entry>, entry.id.number)) return fail(entry.id);
         targets.push_back({kindOf<Entry>, entry.id.number, rowOf(entry)});
     }
@@ -148,7 +139,8 @@ private:
         const auto colonies = reader_.referring(Kind::Colony, "yard", id).size();
         const auto moves = reader_.referring(Kind::Move, "yard", id).size();
         if (colonies + moves == 0) return false;
-        problems.push_back({ProblemKind::Input, {},
+        problems.push_back({ProblemKind::Input,
+                            {},
                             fmt::format("yard {} is in use by {} colonies and {} moves", id, colonies, moves),
                             "move or remove its colonies first"});
         return true;
@@ -159,7 +151,8 @@ private:
         for (const auto& table : tables())
             for (const auto& column : table.columns)
                 if (column.refersTo == kind)
-                    for (const auto referring : reader_.referring(table.kind, column.name, id)) forget(table, column, referring);
+                    for (const auto referring : reader_.referring(table.kind, column.name, id))
+                        forget(table, column, referring);
         targets.push_back({kind, id, std::nullopt});
     }
     void forget(const Table& table, const Column& column, std::int64_t id) {
@@ -175,12 +168,15 @@ private:
 };
 
 struct VerbName {
-    template <class Entry>
-    std::string operator()(const Add<Entry>&) const { return "add " + tableOf(kindOf<Entry>).singular; }
-    template <class Entry>
-    std::string operator()(const Change<Entry>&) const { return "change " + tableOf(kindOf<Entry>).singular; }
-    template <class Entry>
-    std::string operator()(const Remove<Entry>&) const { return "remove " + tableOf(kindOf<Entry>).singular; }
+    template <class Entry> std::string operator()(const Add<Entry>&) const {
+        return "add " + tableOf(kindOf<Entry>).singular;
+    }
+    template <class Entry> std::string operator()(const Change<Entry>&) const {
+        return "change " + tableOf(kindOf<Entry>).singular;
+    }
+    template <class Entry> std::string operator()(const Remove<Entry>&) const {
+        return "remove " + tableOf(kindOf<Entry>).singular;
+    }
     std::string operator()(const ChangeComb&) const { return "change comb"; }
     std::string operator()(const MarkVisitDone&) const { return "mark visit done"; }
     std::string operator()(const SkipVisit&) const { return "skip visit"; }
@@ -193,11 +189,11 @@ struct VerbName {
 } // namespace
 
 template <class Verb>
-    requires isAmong<Verb, AnyVerb>
-SingleEdit::SingleEdit(Verb verb) : AnyVerb(std::in_place_type<Verb>, std::move(verb)) {}
-#define WINTERLARDER_VERBS_OF(Entry)                                                                                           \
-    template SingleEdit::SingleEdit(Add<Entry>);                                                                               \
-    template SingleEdit::SingleEdit(Change<Entry>);                                                                            \
+requires isAmong<Verb, AnyVerb> SingleEdit::SingleEdit(Verb verb)
+    : AnyVerb(std::in_place_type<Verb>, std::move(verb)) {}
+#define WINTERLARDER_VERBS_OF(Entry)                                                                                   \
+    template SingleEdit::SingleEdit(Add<Entry>);                                                                       \
+    template SingleEdit::SingleEdit(Change<Entry>);                                                                    \
     template SingleEdit::SingleEdit(Remove<Entry>);
 WINTERLARDER_FOR_ENTRIES(WINTERLARDER_VERBS_OF)
 #undef WINTERLARDER_VERBS_OF
@@ -225,8 +221,7 @@ Outcome<std::vector<Target>> targetsOf(const Edit& edit, const std::string& who,
     Expansion expansion(who, reader);
     if (const auto* together = std::get_if<Together>(&edit))
         for (const auto& single : together->edits) std::visit(expansion, static_cast<const AnyVerb&>(single));
-    else
-        std::visit(expansion, static_cast<const AnyVerb&>(std::get<SingleEdit>(edit)));
+    else std::visit(expansion, static_cast<const AnyVerb&>(std::get<SingleEdit>(edit)));
     if (!expansion.problems.empty()) return expansion.problems;
     return std::move(expansion.targets);
 }

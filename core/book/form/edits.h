@@ -28,56 +28,113 @@ template <class Entry> struct Change { Entry entry; };
 //! it or came from it.
 template <class Entry> struct Remove { Id<Entry> id; };
 
-using AddYard = Add<Yard>;                           using ChangeYard = Change<Yard>;                           using RemoveYard = Remove<Yard>;
-using AddColony = Add<Colony>;                       using ChangeColony = Change<Colony>;                       using RemoveColony = Remove<Colony>;
-using AddMove = Add<Move>;                           using ChangeMove = Change<Move>;                           using RemoveMove = Remove<Move>;
-using AddFate = Add<Fate>;                           using ChangeFate = Change<Fate>;                           using RemoveFate = Remove<Fate>;
-using AddHousing = Add<Housing>;                     using ChangeHousing = Change<Housing>;                     using RemoveHousing = Remove<Housing>;
-using AddLook = Add<Look>;                           using ChangeLook = Change<Look>;                           using RemoveLook = Remove<Look>;
-using AddWeighing = Add<Weighing>;                   using ChangeWeighing = Change<Weighing>;                   using RemoveWeighing = Remove<Weighing>;
-using AddFeed = Add<Feed>;                           using ChangeFeed = Change<Feed>;                           using RemoveFeed = Remove<Feed>;
-using AddHarvest = Add<Harvest>;                     using ChangeHarvest = Change<Harvest>;                     using RemoveHarvest = Remove<Harvest>;
-using AddTreatment = Add<Treatment>;                 using ChangeTreatment = Change<Treatment>;                 using RemoveTreatment = Remove<Treatment>;
-using AddManipulation = Add<Manipulation>;           using ChangeManipulation = Change<Manipulation>;           using RemoveManipulation = Remove<Manipulation>;
-using AddActedAdvice = Add<ActedAdvice>;             using ChangeActedAdvice = Change<ActedAdvice>;             using RemoveActedAdvice = Remove<ActedAdvice>;
-using AddPlannedVisit = Add<PlannedVisit>;           using ChangePlannedVisit = Change<PlannedVisit>;           using RemovePlannedVisit = Remove<PlannedVisit>;
-using AddWinterOutcome = Add<WinterOutcome>;         using ChangeWinterOutcome = Change<WinterOutcome>;         using RemoveWinterOutcome = Remove<WinterOutcome>;
-using AddSighting = Add<Sighting>;                   using ChangeSighting = Change<Sighting>;                   using RemoveSighting = Remove<Sighting>;
-using AddWeatherLog = Add<WeatherLog>;               using ChangeWeatherLog = Change<WeatherLog>;               using RemoveWeatherLog = Remove<WeatherLog>;
+using AddYard = Add<Yard>;
+using ChangeYard = Change<Yard>;
+using RemoveYard = Remove<Yard>;
+using AddColony = Add<Colony>;
+using ChangeColony = Change<Colony>;
+using RemoveColony = Remove<Colony>;
+using AddMove = Add<Move>;
+using ChangeMove = Change<Move>;
+using RemoveMove = Remove<Move>;
+using AddFate = Add<Fate>;
+using ChangeFate = Change<Fate>;
+using RemoveFate = Remove<Fate>;
+using AddHousing = Add<Housing>;
+using ChangeHousing = Change<Housing>;
+using RemoveHousing = Remove<Housing>;
+using AddLook = Add<Look>;
+using ChangeLook = Change<Look>;
+using RemoveLook = Remove<Look>;
+using AddWeighing = Add<Weighing>;
+using ChangeWeighing = Change<Weighing>;
+using RemoveWeighing = Remove<Weighing>;
+using AddFeed = Add<Feed>;
+using ChangeFeed = Change<Feed>;
+using RemoveFeed = Remove<Feed>;
+using AddHarvest = Add<Harvest>;
+using ChangeHarvest = Change<Harvest>;
+using RemoveHarvest = Remove<Harvest>;
+using AddTreatment = Add<Treatment>;
+using ChangeTreatment = Change<Treatment>;
+using RemoveTreatment = Remove<Treatment>;
+using AddManipulation = Add<Manipulation>;
+using ChangeManipulation = Change<Manipulation>;
+using RemoveManipulation = Remove<Manipulation>;
+using AddActedAdvice = Add<ActedAdvice>;
+using ChangeActedAdvice = Change<ActedAdvice>;
+using RemoveActedAdvice = Remove<ActedAdvice>;
+using AddPlannedVisit = Add<PlannedVisit>;
+using ChangePlannedVisit = Change<PlannedVisit>;
+using RemovePlannedVisit = Remove<PlannedVisit>;
+using AddWinterOutcome = Add<WinterOutcome>;
+using ChangeWinterOutcome = Change<WinterOutcome>;
+using RemoveWinterOutcome = Remove<WinterOutcome>;
+using AddSighting = Add<Sighting>;
+using ChangeSighting = Change<Sighting>;
+using RemoveSighting = Remove<Sighting>;
+using AddWeatherLog = Add<WeatherLog>;
+using ChangeWeatherLog = Change<WeatherLog>;
+using RemoveWeatherLog = Remove<WeatherLog>;
 
 // ---- verbs of their own ---------------------------------------------------------------------------------------------------
 
 //! One comb of a look, counted from 0 as the look lists them. Dragging a boundary on the comb drawing is many of these; they merge.
-struct ChangeComb { LookId look; std::size_t place = 0; CombRecord comb; };
+struct ChangeComb {
+    LookId look;
+    std::size_t place = 0;
+    CombRecord comb;
+};
 //! A planned visit was made on that day; a feeding visit is written down as the feed it was (kg of sugar, L of syrup, fondant).
-struct MarkVisitDone { PlannedVisitId visit; Date on; std::optional<std::string> ratio{}; };
-struct SkipVisit { PlannedVisitId visit; };
+struct MarkVisitDone {
+    PlannedVisitId visit;
+    Date on;
+    std::optional<std::string> ratio{};
+};
+struct SkipVisit {
+    PlannedVisitId visit;
+};
 //! The advice is acted on: frozen in the book, its visits planned. Their `advice` is filled in.
-struct AcceptAdvice { ActedAdvice advice; std::vector<PlannedVisit> visits; };
+struct AcceptAdvice {
+    ActedAdvice advice;
+    std::vector<PlannedVisit> visits;
+};
 //! Boxes or combs change: what was done, and the hive as it is from that day on.
-struct ChangeHive { Manipulation done; Housing hive; };
+struct ChangeHive {
+    Manipulation done;
+    Housing hive;
+};
 //! Combs or boxes go from one colony to another; both hives as they are afterwards where the keeper says so.
-struct MoveCombs { Manipulation done; std::optional<Housing> from{}, to{}; };
+struct MoveCombs {
+    Manipulation done;
+    std::optional<Housing> from{}, to{};
+};
 //! The first colony is united into the second on that day.
-struct UniteColonies { ColonyId from, into; Date on; std::string note{}; };
+struct UniteColonies {
+    ColonyId from, into;
+    Date on;
+    std::string note{};
+};
 
-using AnyVerb = std::variant<
-    AddYard, ChangeYard, RemoveYard, AddColony, ChangeColony, RemoveColony, AddMove, ChangeMove, RemoveMove, AddFate, ChangeFate,
-    RemoveFate, AddHousing, ChangeHousing, RemoveHousing, AddLook, ChangeLook, RemoveLook, AddWeighing, ChangeWeighing,
-    RemoveWeighing, AddFeed, ChangeFeed, RemoveFeed, AddHarvest, ChangeHarvest, RemoveHarvest, AddTreatment, ChangeTreatment,
-    RemoveTreatment, AddManipulation, ChangeManipulation, RemoveManipulation, AddActedAdvice, ChangeActedAdvice, RemoveActedAdvice,
-    AddPlannedVisit, ChangePlannedVisit, RemovePlannedVisit, AddWinterOutcome, ChangeWinterOutcome, RemoveWinterOutcome,
-    AddSighting, ChangeSighting, RemoveSighting, AddWeatherLog, ChangeWeatherLog, RemoveWeatherLog,
-    ChangeComb, MarkVisitDone, SkipVisit, AcceptAdvice, ChangeHive, MoveCombs, UniteColonies>;
+using AnyVerb =
+    std::variant<AddYard, ChangeYard, RemoveYard, AddColony, ChangeColony, RemoveColony, AddMove, ChangeMove,
+                 RemoveMove, AddFate, ChangeFate, RemoveFate, AddHousing, ChangeHousing, RemoveHousing, AddLook,
+                 ChangeLook, RemoveLook, AddWeighing, ChangeWeighing, RemoveWeighing, AddFeed, ChangeFeed, RemoveFeed,
+                 AddHarvest, ChangeHarvest, RemoveHarvest, AddTreatment, ChangeTreatment, RemoveTreatment,
+                 AddManipulation, ChangeManipulation, RemoveManipulation, AddActedAdvice, ChangeActedAdvice,
+                 RemoveActedAdvice, AddPlannedVisit, ChangePlannedVisit, RemovePlannedVisit, AddWinterOutcome,
+                 ChangeWinterOutcome, RemoveWinterOutcome, AddSighting, ChangeSighting, RemoveSighting, AddWeatherLog,
+                 ChangeWeatherLog, RemoveWeatherLog, ChangeComb, MarkVisitDone, SkipVisit, AcceptAdvice, ChangeHive,
+                 MoveCombs, UniteColonies>;
 
 template <class Verb, class Verbs> inline constexpr bool isAmong = false;
-template <class Verb, class... Verbs> inline constexpr bool isAmong<Verb, std::variant<Verbs...>> = (std::is_same_v<Verb, Verbs> || ...);
+template <class Verb, class... Verbs>
+inline constexpr bool isAmong<Verb, std::variant<Verbs...>> = (std::is_same_v<Verb, Verbs> || ...);
 
 //! A single verb. Made, copied and dropped in edits.cpp only: so many alternatives take a compiler seconds wherever they are.
 struct SingleEdit : AnyVerb {
     template <class Verb>
-        requires isAmong<Verb, AnyVerb>
-    SingleEdit(Verb verb);
+    requires isAmong<Verb, AnyVerb> SingleEdit(Verb verb);
     SingleEdit(const SingleEdit& other);
     SingleEdit(SingleEdit&& other) noexcept;
     SingleEdit& operator=(const SingleEdit& other);
@@ -86,9 +143,15 @@ struct SingleEdit : AnyVerb {
 };
 
 //! Several verbs as one step of the history ("remove the five marked looks").
-struct Together { std::string verb; std::vector<SingleEdit> edits; };
+struct Together {
+    std::string verb;
+    std::vector<SingleEdit> edits;
+};
 //! Entries become, one by one, what is written here: imports, restored backups, and the inverse of every edit.
-struct PutEntries { std::string verb; std::vector<Target> targets; };
+struct PutEntries {
+    std::string verb;
+    std::vector<Target> targets;
+};
 
 using Edit = std::variant<SingleEdit, Together, PutEntries>;
 

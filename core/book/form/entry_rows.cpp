@@ -7,15 +7,13 @@
 
 namespace winterlarder::book {
 
-template <class Entry>
-Row rowOf(Entry entry) {
+template <class Entry> Row rowOf(Entry entry) {
     RowWriter writer;
     describeWhole(writer, entry);
     return std::move(writer.row);
 }
 
-template <class Entry>
-Outcome<Entry> entryOf(std::int64_t id, const Row& row) {
+template <class Entry> Outcome<Entry> entryOf(std::int64_t id, const Row& row) {
     Entry entry = blank<Entry>();
     entry.id = {id};
     RowReader reader(row.values, &row.lists);
@@ -23,13 +21,15 @@ Outcome<Entry> entryOf(std::int64_t id, const Row& row) {
     if (reader.faults.empty()) return entry;
     Problems problems;
     for (const auto& field : reader.faults)
-        problems.push_back({ProblemKind::File, {}, fmt::format("{} {}: {} is damaged", tableOf(kindOf<Entry>).singular, id, field),
+        problems.push_back({ProblemKind::File,
+                            {},
+                            fmt::format("{} {}: {} is damaged", tableOf(kindOf<Entry>).singular, id, field),
                             "salvage the book"});
     return problems;
 }
 
-#define WINTERLARDER_ROWS_OF(Entry)                                                                                            \
-    template Row rowOf(Entry);                                                                                                 \
+#define WINTERLARDER_ROWS_OF(Entry)                                                                                    \
+    template Row rowOf(Entry);                                                                                         \
     template Outcome<Entry> entryOf(std::int64_t, const Row&);
 WINTERLARDER_FOR_ENTRIES(WINTERLARDER_ROWS_OF)
 #undef WINTERLARDER_ROWS_OF

@@ -10,11 +10,9 @@
 namespace winterlarder::book {
 
 //! The entry as a row; its id is not part of it.
-template <class Entry>
-Row rowOf(Entry entry);
+template <class Entry> Row rowOf(Entry entry);
 
 //! The entry of a row; where a value is not one of its column's, all such columns (a damaged or foreign file).
-template <class Entry>
-Outcome<Entry> entryOf(std::int64_t id, const Row& row);
+template <class Entry> Outcome<Entry> entryOf(std::int64_t id, const Row& row);
 
 } // namespace winterlarder::book

@@ -40,11 +40,11 @@ std::optional<Problem> textFault(const Column& column, const std::string& text) 
     return std::nullopt;
 }
 
-template <class T>
-std::optional<Problem> formFault(const Column& column, const Value& value, const char* form) {
+template <class T> std::optional<Problem> formFault(const Column& column, const Value& value, const char* form) {
     if (Codec<T>::decode(value)) return std::nullopt;
     const auto* text = std::get_if<std::string>(&value);
-    const auto shown = text && isText(*text) ? fmt::format("is \"{}\"", text->substr(0, 40)) : std::string("is of another type");
+    const auto shown =
+        text && isText(*text) ? fmt::format("is \"{}\"", text->substr(0, 40)) : std::string("is of another type");
     return wrong(column, shown, form);
 }
 
@@ -63,7 +63,8 @@ TextLength textLength(const Column& column) {
 std::optional<Problem> faultOfNewName(const Column& column, const Value& value) {
     const auto* text = std::get_if<std::string>(&value);
     if (column.name != "name" || !text) return std::nullopt;
-    if (const auto fault = faultOfName(*text)) return wrong(column, *fault, "one line of letters, digits, blanks and signs");
+    if (const auto fault = faultOfName(*text))
+        return wrong(column, *fault, "one line of letters, digits, blanks and signs");
     return std::nullopt;
 }
 
@@ -97,8 +98,7 @@ std::optional<Problem> Limits::fault(const Column& column, const Value& value) c
     const auto& limits = of(column);
     const auto* text = std::get_if<std::string>(&value);
     switch (column.type) {
-    case ColumnType::Text:
-        return text ? textFault(column, *text) : wrong(column, "is of another type", "text");
+    case ColumnType::Text: return text ? textFault(column, *text) : wrong(column, "is of another type", "text");
     case ColumnType::Number:
         if (const auto* number = std::get_if<double>(&value)) return numberFault(column, *number, limits);
         return wrong(column, "is of another type", range(limits));
@@ -110,20 +110,22 @@ std::optional<Problem> Limits::fault(const Column& column, const Value& value) c
     case ColumnType::Flag: return formFault<bool>(column, value, "true or false");
     case ColumnType::Date: return formFault<Date>(column, value, dateForm);
     case ColumnType::DayOfYear: return formFault<DayOfYear>(column, value, "month and day such as 05-19, not 02-29");
-    case ColumnType::Digits: return formFault<std::uint64_t>(column, value, "a whole number, 0 to 18446744073709551615");
+    case ColumnType::Digits:
+        return formFault<std::uint64_t>(column, value, "a whole number, 0 to 18446744073709551615");
     case ColumnType::Weekdays: return formFault<std::vector<int>>(column, value, "weekdays such as 1,4,6");
     case ColumnType::Choice:
         if (text && std::find(column.choices.begin(), column.choices.end(), *text) != column.choices.end())
             return std::nullopt;
-        return wrong(column, text && isText(*text) ? fmt::format("is \"{}\"", text->substr(0, 40)) : "is of another type",
+        return wrong(column,
+                     text && isText(*text) ? fmt::format("is \"{}\"", text->substr(0, 40)) : "is of another type",
                      fmt::format("one of {}", fmt::join(column.choices, ", ")));
     }
     return wrong(column, "is of a type this program does not know", "");
 }
 
 Problems Limits::faults(const Table& table, const Row& row) const {
-    require(row.values.size() == table.columns.size() && row.lists.size() == table.lists.size(), "a row of another table than {}",
-            table.name);
+    require(row.values.size() == table.columns.size() && row.lists.size() == table.lists.size(),
+            "a row of another table than {}", table.name);
     Problems problems;
     for (std::size_t at = 0; at < table.columns.size(); ++at)
         if (auto problem = fault(table.columns[at], row.values[at])) problems.push_back(std::move(*problem));
@@ -139,9 +141,10 @@ Problems Limits::faults(const Table& table, const Row& row) const {
 }
 
 const std::vector<CombinationRule>& combinationRules() {
-    const std::string ownOrShipped = R"(("format" IS NOT NULL) = ("format_comb_width_mm" IS NULL) AND ("format" IS NULL) =)"
-                                     R"( ("format_comb_height_mm" IS NOT NULL AND "format_combs_per_box" IS NOT NULL)"
-                                     R"( AND "format_pitch_mm" IS NOT NULL))";
+    const std::string ownOrShipped =
+        R"(("format" IS NOT NULL) = ("format_comb_width_mm" IS NULL) AND ("format" IS NULL) =)"
+        R"( ("format_comb_height_mm" IS NOT NULL AND "format_combs_per_box" IS NOT NULL)"
+        R"( AND "format_pitch_mm" IS NOT NULL))";
     std::string months, noMonths;
     for (int month = 1; month <= 12; ++month) {
         months += fmt::format("{}\"site_monthly_mean_c_{}\" IS NOT NULL", month == 1 ? "" : " AND ", month);
@@ -150,8 +153,7 @@ const std::vector<CombinationRule>& combinationRules() {
     static const std::vector<CombinationRule> rules{
         {"yards_place", "yards", R"(("site_station" IS NULL) = ("site_latitude" IS NOT NULL))",
          "a yard stands at a station or at a latitude, not both", "give one of the two"},
-        {"yards_climate", "yards",
-         fmt::format(R"(({}) OR ("site_latitude" IS NOT NULL AND {}))", noMonths, months),
+        {"yards_climate", "yards", fmt::format(R"(({}) OR ("site_latitude" IS NOT NULL AND {}))", noMonths, months),
          "an own climate has a latitude and twelve monthly means", "give all of them or none"},
         {"yards_longitude", "yards",
          R"("site_station" IS NOT NULL OR "site_longitude" IS NOT NULL OR "site_monthly_mean_c_1" IS NOT NULL)",
@@ -178,10 +180,10 @@ const std::vector<CombinationRule>& combinationRules() {
          "a weighing is a scale's reading, one or two lifts, or a word", "give one of the three"},
         {"feeds_amount", "feeds", R"("sugar_kg" IS NOT NULL OR "syrup_l" IS NOT NULL OR "fondant_kg" IS NOT NULL)",
          "a feed without an amount", "give kg of sugar, L of syrup or kg of fondant"},
-        {"treatments_order", "treatments", R"("until" IS NULL OR "until" >= "date")", "a treatment ends before it begins",
-         "give a last day on or after the first"},
-        {"sightings_seams", "sightings", R"("saw" = 'cluster' OR "bees_seams" IS NULL)", "seams are counted of a cluster that was seen",
-         "leave the seams out, or say cluster"},
+        {"treatments_order", "treatments", R"("until" IS NULL OR "until" >= "date")",
+         "a treatment ends before it begins", "give a last day on or after the first"},
+        {"sightings_seams", "sightings", R"("saw" = 'cluster' OR "bees_seams" IS NULL)",
+         "seams are counted of a cluster that was seen", "leave the seams out, or say cluster"},
         {"fates_into", "fates", R"("fate" = 'united' OR "into" IS NULL)", "only a united colony goes into another",
          "leave the other colony out"},
     };

@@ -32,8 +32,8 @@ private:
 
 //! Something several columns of one row must satisfy together.
 struct CombinationRule {
-    std::string name;     //!< of the CHECK constraint, unique in the book
-    std::string table;    //!< of the file
+    std::string name;  //!< of the CHECK constraint, unique in the book
+    std::string table; //!< of the file
     std::string sql;
     std::string sentence; //!< what is wrong when it does not hold
     std::string remedy;

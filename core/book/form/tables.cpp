@@ -29,8 +29,7 @@ constexpr std::array<Names, kindCount> names{{{"yards", "yard"},
                                               {"sightings", "sighting"},
                                               {"weather_logs", "weather_log"}}};
 
-template <class Entry>
-Table tableFor() {
+template <class Entry> Table tableFor() {
     const auto& named = names[static_cast<std::size_t>(kindOf<Entry>)];
     ColumnList visitor({std::string(named.plural) + ".", "records."});
     Entry entry = blank<Entry>();
@@ -39,10 +38,7 @@ Table tableFor() {
     return {kindOf<Entry>, named.plural, named.singular, std::move(visitor.columns), std::move(visitor.lists)};
 }
 
-template <class... Entries>
-std::vector<Table> allTables(std::tuple<Entries...>*) {
-    return {tableFor<Entries>()...};
-}
+template <class... Entries> std::vector<Table> allTables(std::tuple<Entries...>*) { return {tableFor<Entries>()...}; }
 
 } // namespace
 

@@ -47,12 +47,15 @@ Problem noSuchTable(const std::string& name) {
 
 // ---- writing --------------------------------------------------------------------------------------------------------------
 
-std::vector<std::string> cellsOf(const std::vector<Column>& columns, const Values& values, const CsvReferences& references) {
+std::vector<std::string> cellsOf(const std::vector<Column>& columns, const Values& values,
+                                 const CsvReferences& references) {
     std::vector<std::string> cells;
     for (std::size_t at = 0; at < columns.size(); ++at) {
         const auto* to = std::get_if<std::int64_t>(&values[at]);
         if (columns[at].refersTo && to) cells.push_back(guarded(references.textOf(*columns[at].refersTo, *to)));
-        else cells.push_back(columns[at].type == ColumnType::Text ? guarded(textOfValue(columns[at], values[at])) : textOfValue(columns[at], values[at]));
+        else
+            cells.push_back(columns[at].type == ColumnType::Text ? guarded(textOfValue(columns[at], values[at]))
+                                                                 : textOfValue(columns[at], values[at]));
     }
     return cells;
 }
@@ -70,7 +73,8 @@ std::string headerOf(const Named& named) {
 class CsvImport {
 public:
     CsvImport(book::Book& into, const Named& named, const CsvTable& csv, CsvReferences references, std::string who)
-        : into_(into), named_(named), csv_(csv), references_(std::move(references)), limits_(into.reference().fields), who_(std::move(who)) {}
+        : into_(into), named_(named), csv_(csv), references_(std::move(references)), limits_(into.reference().fields),
+          who_(std::move(who)) {}
 
     Outcome<CsvPreview> preview() {
         findColumns();
@@ -78,7 +82,8 @@ public:
         if (named_.list) readItems();
         else readEntries();
         if (!problems_.empty()) return std::move(problems_);
-        preview_.edit.verb = fmt::format("import {}", named_.list ? named_.table->lists[*named_.list].table : named_.table->name);
+        preview_.edit.verb =
+            fmt::format("import {}", named_.list ? named_.table->lists[*named_.list].table : named_.table->name);
         return std::move(preview_);
     }
 
@@ -109,11 +114,14 @@ private:
             if (!used.contains(at))
                 fault(csv_.header()[at], fmt::format("unknown column {}", inQuotes(csv_.header()[at].text)),
                       unknown++ < limits::suggestedKeys ? suggestion(csv_.header()[at].text, known) : std::string());
-        if (named_.list && !key_ && !csv_.header().empty()) fault(csv_.header()[0], "the column owner is missing", "the entry each row belongs to, by its number, or a colony by its name");
+        if (named_.list && !key_ && !csv_.header().empty())
+            fault(csv_.header()[0], "the column owner is missing",
+                  "the entry each row belongs to, by its number, or a colony by its name");
     }
 
     bool readBook() {
-        const auto rows = into_.eachRow(named_.table->kind, [&](std::int64_t id, const Row& row) { there_.emplace(id, row); });
+        const auto rows =
+            into_.eachRow(named_.table->kind, [&](std::int64_t id, const Row& row) { there_.emplace(id, row); });
         if (!rows) problems_ = rows.problems();
         return rows.ok();
     }
@@ -124,7 +132,8 @@ private:
         const auto& at = csv_.cell(row, *key_);
         if (at.text.empty()) return 0;
         if (const auto id = CsvReferences::idOf(at.text)) return *id;
-        fault(at, fmt::format("{} is not a number of an entry", inQuotes(at.text)), fmt::format("a whole number from 1 to {}", book::largestId));
+        fault(at, fmt::format("{} is not a number of an entry", inQuotes(at.text)),
+              fmt::format("a whole number from 1 to {}", book::largestId));
         return 0;
     }
 
@@ -148,7 +157,8 @@ private:
             fault(at, fmt::format("{} is {}", column.header, inQuotes(at.text)), formOf(column));
             return {};
         }
-        if (std::holds_alternative<std::monostate>(*value) && !mustBeGiven(column, limits_)) *value = defaultOf(column, limits_);
+        if (std::holds_alternative<std::monostate>(*value) && !mustBeGiven(column, limits_))
+            *value = defaultOf(column, limits_);
         if (auto problem = limits_.fault(column, *value)) fault(at, problem->detail, problem->remedy);
         return std::move(*value);
     }
@@ -166,7 +176,9 @@ private:
         const auto& columns = named_.columns();
         for (std::size_t at = 0; at < columns.size(); ++at) {
             if (at_[at]) put(columns[at], csv_.cell(row, *at_[at]), values[at]);
-            else if (isNew && mustBeGiven(columns[at], limits_)) fault(csv_.cell(row, std::size_t{0}), fmt::format("{} is missing", columns[at].header), formOf(columns[at]));
+            else if (isNew && mustBeGiven(columns[at], limits_))
+                fault(csv_.cell(row, std::size_t{0}), fmt::format("{} is missing", columns[at].header),
+                      formOf(columns[at]));
         }
     }
 
@@ -181,7 +193,8 @@ private:
         std::string text;
         for (std::size_t at = 0; at + 1 < named_.table->columns.size(); ++at)
             if (named_.table->columns[at].name != "sure")
-            text += textOfValue(named_.table->columns[at], row.values[at]) + '\0' + (std::holds_alternative<std::monostate>(row.values[at]) ? '-' : '+');
+                text += textOfValue(named_.table->columns[at], row.values[at]) + '\0' +
+                        (std::holds_alternative<std::monostate>(row.values[at]) ? '-' : '+');
         return text;
     }
 
@@ -191,7 +204,8 @@ private:
         std::set<std::int64_t> ids;
         for (std::size_t row = 0; row < csv_.rows(); ++row) {
             const auto id = keyOf(row);
-            if (id != 0 && !ids.insert(id).second) fault(csv_.cell(row, *key_), fmt::format("{} is there twice", id), "give each number once");
+            if (id != 0 && !ids.insert(id).second)
+                fault(csv_.cell(row, *key_), fmt::format("{} is there twice", id), "give each number once");
             readEntry(row, id, same);
         }
         numberNewOnes(ids);
@@ -201,7 +215,8 @@ private:
         const int lineNumber = csv_.cell(row, std::size_t{0}).line;
         const auto existing = there_.find(id);
         const bool isNew = existing == there_.end();
-        Row entry = isNew ? Row{defaults(), std::vector<std::vector<Values>>(named_.table->lists.size())} : existing->second;
+        Row entry =
+            isNew ? Row{defaults(), std::vector<std::vector<Values>>(named_.table->lists.size())} : existing->second;
         read(row, entry.values, isNew);
         if (auto* by = std::get_if<std::string>(&entry.values.back()); isNew && by && by->empty()) *by = who_;
         if (!problems_.empty()) return;
@@ -219,7 +234,8 @@ private:
             return;
         }
         auto number = *next;
-        for (const auto id : ids) // ascending; what lies far above the others is passed over, so that numbers do not end
+        for (const auto id :
+             ids) // ascending; what lies far above the others is passed over, so that numbers do not end
             if (id >= number && id - number < farAbove) number = id + 1;
         for (auto& target : preview_.edit.targets)
             if (target.id == 0) target.id = number++;
@@ -231,7 +247,9 @@ private:
         for (std::size_t row = 0; row < csv_.rows() && key_; ++row) {
             const auto& keyCell = csv_.cell(row, *key_);
             const auto owner = ownerAt(keyCell);
-            if (!there_.contains(owner)) fault(keyCell, fmt::format("there is no {} {}", named_.table->singular, inQuotes(keyCell.text)), "name one that is in the book");
+            if (!there_.contains(owner))
+                fault(keyCell, fmt::format("there is no {} {}", named_.table->singular, inQuotes(keyCell.text)),
+                      "name one that is in the book");
             const auto place = place_ ? CsvReferences::numberOf(csv_.cell(row, *place_).text) : std::int64_t{0};
             if (!place) fault(csv_.cell(row, *place_), "the place is not a number", "a whole number from 0");
             auto values = defaults();
@@ -243,12 +261,14 @@ private:
         for (auto& [owner, all] : items) putItems(owner, all, lines[owner]);
     }
 
-    void putItems(std::int64_t owner, std::map<std::pair<std::int64_t, std::size_t>, Values>& items, const std::vector<int>& lines) {
+    void putItems(std::int64_t owner, std::map<std::pair<std::int64_t, std::size_t>, Values>& items,
+                  const std::vector<int>& lines) {
         Row row = there_.at(owner);
         auto& list = row.lists[*named_.list];
         list.clear();
         for (auto& item : items) list.push_back(std::move(item.second));
-        if (const auto form = named_.table->column("combs_form"); form && named_.table->lists[*named_.list].name == "combs")
+        if (const auto form = named_.table->column("combs_form");
+            form && named_.table->lists[*named_.list].name == "combs")
             row.values[*form] = std::string("listed");
         auto& where = row == there_.at(owner) ? preview_.duplicates : preview_.changed;
         where.insert(where.end(), lines.begin(), lines.end());
@@ -305,7 +325,8 @@ Outcome<std::string> writeCsv(book::Book& from, const std::string& name) {
     return text;
 }
 
-Outcome<CsvPreview> previewCsv(book::Book& into, const std::string& name, std::string_view text, const std::string& file, const std::string& who) {
+Outcome<CsvPreview> previewCsv(book::Book& into, const std::string& name, std::string_view text,
+                               const std::string& file, const std::string& who) {
     const auto named = tableNamed(name);
     if (!named) return noSuchTable(name);
     const auto csv = CsvTable::parse(text, file);
@@ -315,7 +336,8 @@ Outcome<CsvPreview> previewCsv(book::Book& into, const std::string& name, std::s
     return CsvImport(into, *named, *csv, std::move(references).value(), who).preview();
 }
 
-Outcome<book::Applied> importCsv(book::Book& into, const CsvPreview& preview, book::Timestamp now, const std::string& who) {
+Outcome<book::Applied> importCsv(book::Book& into, const CsvPreview& preview, book::Timestamp now,
+                                 const std::string& who) {
     if (!preview.edit.targets.empty())
         if (auto backup = into.backUp(now); !backup) return backup.problems();
     return into.apply(preview.edit, now, who);

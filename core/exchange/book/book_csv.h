@@ -24,19 +24,21 @@ Outcome<std::string> writeCsv(book::Book& from, const std::string& table);
 //! What an import would do; importing it does exactly this.
 struct CsvPreview {
     book::PutEntries edit;
-    std::vector<int> added;      //!< lines of the file that become new entries
-    std::vector<int> changed;    //!< lines that change the entry of their id
-    std::vector<int> lines;      //!< of each entry of the edit, where the file says it
-    std::vector<int> duplicates; //!< lines that say what an entry of the book, or an earlier line, says already: left out
+    std::vector<int> added;   //!< lines of the file that become new entries
+    std::vector<int> changed; //!< lines that change the entry of their id
+    std::vector<int> lines;   //!< of each entry of the edit, where the file says it
+    //! lines that say what an entry of the book, or an earlier line, says already: left out
+    std::vector<int> duplicates;
 };
 
 //! Reads the file against the book: all or nothing, every bad cell with line and column. A row with an id changes that entry (columns the
 //! file lacks stay as they are); without one it is new. Rows of an entry's list ("look_combs") replace the
 //! list of each owner they name. Tested: tests/exchange/book_csv_test.cpp.
-Outcome<CsvPreview> previewCsv(book::Book& into, const std::string& table, std::string_view text, const std::string& file,
-                               const std::string& who);
+Outcome<CsvPreview> previewCsv(book::Book& into, const std::string& table, std::string_view text,
+                               const std::string& file, const std::string& who);
 
 //! Carries the preview out as one step; a backup is made first.
-Outcome<book::Applied> importCsv(book::Book& into, const CsvPreview& preview, book::Timestamp now, const std::string& who);
+Outcome<book::Applied> importCsv(book::Book& into, const CsvPreview& preview, book::Timestamp now,
+                                 const std::string& who);
 
 } // namespace winterlarder::exchange

@@ -43,8 +43,15 @@ Outcome<std::int64_t> CsvReferences::find(book::Kind kind, const std::string& te
     }
     const auto count = names->ids.count(text);
     if (count == 1) return names->ids.find(text)->second;
-    if (count == 0) return Problem{ProblemKind::Input, {}, fmt::format("there is no {} \"{}\"", what, text), "name one that is in the book, or enter it first"};
-    return Problem{ProblemKind::Input, {}, fmt::format("{} of them are called \"{}\"", count, text), fmt::format("say which, such as #{}", names->ids.find(text)->second)};
+    if (count == 0)
+        return Problem{ProblemKind::Input,
+                       {},
+                       fmt::format("there is no {} \"{}\"", what, text),
+                       "name one that is in the book, or enter it first"};
+    return Problem{ProblemKind::Input,
+                   {},
+                   fmt::format("{} of them are called \"{}\"", count, text),
+                   fmt::format("say which, such as #{}", names->ids.find(text)->second)};
 }
 
 std::optional<std::int64_t> CsvReferences::numberOf(std::string_view text) {

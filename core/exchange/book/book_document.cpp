@@ -24,7 +24,8 @@ using book::Values;
 
 void addValues(Json& object, const std::vector<Column>& columns, const Values& values) {
     for (std::size_t at = 0; at < columns.size(); ++at)
-        if (!std::holds_alternative<std::monostate>(values[at])) object.add(columns[at].name, jsonOfValue(columns[at], values[at]));
+        if (!std::holds_alternative<std::monostate>(values[at]))
+            object.add(columns[at].name, jsonOfValue(columns[at], values[at]));
 }
 
 Json jsonOfEntry(const Table& table, std::int64_t id, const Row& row) {
@@ -48,10 +49,12 @@ Json jsonOfEntry(const Table& table, std::int64_t id, const Row& row) {
 
 class DocumentReader {
 public:
-    DocumentReader(std::string file, const ReferenceData& reference) : file_(std::move(file)), limits_(reference.fields) {}
+    DocumentReader(std::string file, const ReferenceData& reference)
+        : file_(std::move(file)), limits_(reference.fields) {}
 
     void read(const JsonValue& document) {
-        if (document.kind != JsonValue::Kind::Object) return fault(document.position, "the document is not an object", "begin it with {");
+        if (document.kind != JsonValue::Kind::Object)
+            return fault(document.position, "the document is not an object", "begin it with {");
         bool form = false;
         std::size_t unknown = 0;
         std::vector<std::string> known{"larder"};
@@ -59,7 +62,9 @@ public:
         for (const auto& member : document.members) {
             if (member.name == "larder") form = isOurForm(member);
             else if (const auto kind = book::kindNamed(member.name)) readEntries(book::tableOf(*kind), member.value);
-            else fault(member.position, fmt::format("unknown key {}", inQuotes(member.name)), unknown++ < limits::suggestedKeys ? suggestion(member.name, known) : std::string());
+            else
+                fault(member.position, fmt::format("unknown key {}", inQuotes(member.name)),
+                      unknown++ < limits::suggestedKeys ? suggestion(member.name, known) : std::string());
         }
         if (!form && problems.empty())
             fault(document.position, "the key \"larder\" is missing", fmt::format("\"larder\": {}", bookDocumentForm));
@@ -87,17 +92,20 @@ private:
     };
 
     void fault(Position position, std::string detail, std::string remedy) {
-        problems.push_back({ProblemKind::Input, {file_, position.line, position.column}, std::move(detail), std::move(remedy)});
+        problems.push_back(
+            {ProblemKind::Input, {file_, position.line, position.column}, std::move(detail), std::move(remedy)});
     }
 
     bool isOurForm(const JsonMember& member) {
         const bool ours = member.value.kind == JsonValue::Kind::Number && member.value.number == bookDocumentForm;
-        if (!ours) fault(member.value.position, "this form of document is not known", fmt::format("{}", bookDocumentForm));
+        if (!ours)
+            fault(member.value.position, "this form of document is not known", fmt::format("{}", bookDocumentForm));
         return ours;
     }
 
     void readEntries(const Table& table, const JsonValue& list) {
-        if (list.kind != JsonValue::Kind::List) return fault(list.position, table.name + " is not a list", "a list of entries");
+        if (list.kind != JsonValue::Kind::List)
+            return fault(list.position, table.name + " is not a list", "a list of entries");
         std::set<std::int64_t> ids;
         for (const auto& item : list.items) {
             if (item.kind != JsonValue::Kind::Object) {
@@ -122,7 +130,8 @@ private:
         const auto id = valueOf(object, idColumn, known);
         if (const auto* number = std::get_if<std::int64_t>(&id)) read.target.id = *number;
         if (read.target.id > 0 && !ids.insert(read.target.id).second)
-            fault(object.position, fmt::format("{} {} is there twice", table.singular, read.target.id), "number each once");
+            fault(object.position, fmt::format("{} {} is there twice", table.singular, read.target.id),
+                  "number each once");
         read.target.row->values = valuesOf(object, table.columns, known, &read.places);
         for (const auto& list : table.lists) read.target.row->lists.push_back(itemsOf(object, list, known));
         refuseUnknown(object, known);
@@ -145,7 +154,8 @@ private:
         }
         auto value = valueOfJson(column, found->value);
         if (!value) {
-            fault(found->value.position, fmt::format("\"{}\" is {}", column.name, name(found->value.kind)), formOf(column));
+            fault(found->value.position, fmt::format("\"{}\" is {}", column.name, name(found->value.kind)),
+                  formOf(column));
             return {};
         }
         auto problem = limits_.fault(column, *value);
@@ -190,7 +200,8 @@ private:
         std::size_t unknown = 0;
         for (const auto& one : object.members)
             if (std::find(known.begin(), known.end(), one.name) == known.end())
-                fault(one.position, fmt::format("unknown key {}", inQuotes(one.name)), unknown++ < limits::suggestedKeys ? suggestion(one.name, known) : std::string());
+                fault(one.position, fmt::format("unknown key {}", inQuotes(one.name)),
+                      unknown++ < limits::suggestedKeys ? suggestion(one.name, known) : std::string());
     }
 
     void checkReferences() {
@@ -202,7 +213,8 @@ private:
                 const auto& column = table.columns[at];
                 const auto* to = std::get_if<std::int64_t>(&read.target.row->values[at]);
                 if (!column.refersTo || !to || there[*column.refersTo].contains(*to)) continue;
-                fault(read.places.at(column.name), fmt::format("there is no {} {}", book::tableOf(*column.refersTo).singular, *to),
+                fault(read.places.at(column.name),
+                      fmt::format("there is no {} {}", book::tableOf(*column.refersTo).singular, *to),
                       "name one that is in the document");
             }
         }
@@ -265,7 +277,8 @@ Outcome<book::Applied> importBook(book::Book& into, std::string_view text, const
     return importBook(into, std::move(entries).value(), now, who);
 }
 
-Outcome<book::Applied> importBook(book::Book& into, std::vector<book::Target> entries, book::Timestamp now, const std::string& who) {
+Outcome<book::Applied> importBook(book::Book& into, std::vector<book::Target> entries, book::Timestamp now,
+                                  const std::string& who) {
     std::set<std::pair<Kind, std::int64_t>> wanted;
     for (const auto& target : entries) wanted.emplace(target.kind, target.id);
     bool empty = true;

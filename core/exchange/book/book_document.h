@@ -25,15 +25,16 @@ Outcome<std::string> writeBook(book::Book& from);
 //! references to entries that are not in it - every fault with file, line and column.
 //! Tested: tests/exchange/book_document_test.cpp.
 //! `places`, where wanted: of each entry.
-Outcome<std::vector<book::Target>> readBook(std::string_view text, const std::string& file, const ReferenceData& reference,
-                                            std::vector<Place>* places = nullptr);
+Outcome<std::vector<book::Target>> readBook(std::string_view text, const std::string& file,
+                                            const ReferenceData& reference, std::vector<Place>* places = nullptr);
 
 //! Makes the book hold what the document says, no more and no less: one step of the history, undoable; where the book held anything a
 //! backup is made first.
 Outcome<book::Applied> importBook(book::Book& into, std::string_view text, const std::string& file, book::Timestamp now,
                                   const std::string& who);
 //! The same of a document that was read before.
-Outcome<book::Applied> importBook(book::Book& into, std::vector<book::Target> entries, book::Timestamp now, const std::string& who);
+Outcome<book::Applied> importBook(book::Book& into, std::vector<book::Target> entries, book::Timestamp now,
+                                  const std::string& who);
 
 //! The JSON Schema (draft 2020-12) of the document, from the description of the entries and their limits.
 std::string bookSchema(const std::vector<FieldLimits>& fields);

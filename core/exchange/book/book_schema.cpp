@@ -26,7 +26,9 @@ Json schemaOf(const Column& column, const FieldLimits& limits) {
     switch (column.type) {
     case ColumnType::Text: {
         const auto length = book::textLength(column);
-        return typed("string").add("minLength", static_cast<double>(length.least)).add("maxLength", static_cast<double>(length.most));
+        return typed("string")
+            .add("minLength", static_cast<double>(length.least))
+            .add("maxLength", static_cast<double>(length.most));
     }
     case ColumnType::Number: return ranged(typed("number"), limits);
     case ColumnType::Integer:

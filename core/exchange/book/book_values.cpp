@@ -15,8 +15,7 @@ using book::Value;
 
 constexpr double largestWhole = 9007199254740992; // 2^53: beyond it a double skips whole numbers
 
-template <class Number>
-std::optional<Value> numberOf(std::string_view text) {
+template <class Number> std::optional<Value> numberOf(std::string_view text) {
     Number number{};
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
@@ -33,12 +32,13 @@ std::optional<Value> wholeOf(double number) {
 }
 
 bool isTextual(ColumnType type) {
-    return type == ColumnType::Text || type == ColumnType::Choice || type == ColumnType::Date || type == ColumnType::DayOfYear ||
-           type == ColumnType::Digits || type == ColumnType::Weekdays;
+    return type == ColumnType::Text || type == ColumnType::Choice || type == ColumnType::Date ||
+           type == ColumnType::DayOfYear || type == ColumnType::Digits || type == ColumnType::Weekdays;
 }
 
 bool mayBeEmpty(const book::Column& column) {
-    return (column.type == ColumnType::Text && book::textLength(column).least == 0) || column.type == ColumnType::Weekdays;
+    return (column.type == ColumnType::Text && book::textLength(column).least == 0) ||
+           column.type == ColumnType::Weekdays;
 }
 
 } // namespace

@@ -5,7 +5,8 @@ namespace winterlarder::exchange {
 namespace {
 
 std::string csvCell(const std::string& text) {
-    const bool plain = text.find_first_of(",\"\r\n") == text.npos && (text.empty() || (text.front() > ' ' && text.back() > ' '));
+    const bool plain =
+        text.find_first_of(",\"\r\n") == text.npos && (text.empty() || (text.front() > ' ' && text.back() > ' '));
     if (plain) return text;
     std::string quoted = "\"";
     for (const char sign : text) {
@@ -33,6 +34,8 @@ std::string csvLine(const std::vector<std::string>& cells) {
 
 std::string guarded(const std::string& text) { return needsGuard(text) ? "'" + text : text; }
 
-std::string withoutGuard(const std::string& text) { return text.starts_with('\'') && needsGuard(text) ? text.substr(1) : text; }
+std::string withoutGuard(const std::string& text) {
+    return text.starts_with('\'') && needsGuard(text) ? text.substr(1) : text;
+}
 
 } // namespace winterlarder::exchange

@@ -42,7 +42,8 @@ public:
     template <class T> void field(std::string_view field, const T& member) {
         if constexpr (std::is_same_v<T, bool> || std::is_same_v<T, std::string> || std::is_same_v<T, std::vector<int>>)
             if (member == T()) return;
-        if (Json value = jsonOf(member); !usual_ || !usual_->has(keyOf(field), value)) object.add(keyOf(field), std::move(value));
+        if (Json value = jsonOf(member); !usual_ || !usual_->has(keyOf(field), value))
+            object.add(keyOf(field), std::move(value));
     }
     template <class T, std::size_t N>
     void series(std::string_view field, const std::array<std::optional<T>, N>& members, book::SeriesForm form) {

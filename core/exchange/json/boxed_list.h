@@ -10,8 +10,7 @@ namespace winterlarder::exchange {
 
 //! A list that takes one pointer while it is empty. Most values of a JSON text hold neither items nor members, and there are millions.
 //! Reads as a std::vector does; the element may still be incomplete where it is declared.
-template <class T>
-class BoxedList {
+template <class T> class BoxedList {
 public:
     BoxedList() = default;
     BoxedList(BoxedList&&) noexcept = default;

@@ -37,7 +37,8 @@ bool Json::empty() const {
 
 bool Json::has(std::string_view name, const Json& value) const {
     const auto& members = std::get<Object>(value_);
-    return std::any_of(members.begin(), members.end(), [&](const auto& member) { return member.first == name && member.second == value; });
+    return std::any_of(members.begin(), members.end(),
+                       [&](const auto& member) { return member.first == name && member.second == value; });
 }
 
 bool Json::plain() const { return !std::holds_alternative<List>(value_) && !std::holds_alternative<Object>(value_); }
@@ -46,15 +47,13 @@ template <class Writer> void Json::writeList(Writer& writer, const List& items) 
     constexpr bool indented = !std::is_same_v<Writer, rapidjson::Writer<rapidjson::StringBuffer>>;
     if (indented && std::all_of(items.begin(), items.end(), [](const Json& item) { return item.plain(); })) {
         std::string line = "[";
-        for (const Json& item : items)
-            line += (line.size() > 1 ? ", " : "") + item.compact();
+        for (const Json& item : items) line += (line.size() > 1 ? ", " : "") + item.compact();
         line += "]";
         writer.RawValue(line.data(), line.size(), rapidjson::kArrayType);
         return;
     }
     writer.StartArray();
-    for (const Json& item : items)
-        item.write(writer);
+    for (const Json& item : items) item.write(writer);
     writer.EndArray();
 }
 

@@ -40,7 +40,7 @@ public:
     Json& add(std::string_view name, Json value);
     //! Adds an item to a list.
     void push(Json value);
-    bool empty() const; //!< a list or object with nothing in it
+    bool empty() const;                                       //!< a list or object with nothing in it
     bool has(std::string_view name, const Json& value) const; //!< an object with that member, of that value
     bool operator==(const Json&) const = default;
 

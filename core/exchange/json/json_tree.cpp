@@ -151,12 +151,9 @@ private:
         return true;
     }
     void place(JsonValue value) {
-        if (open_.empty())
-            root = std::move(value);
-        else if (open_.back().kind == JsonValue::Kind::List)
-            open_.back().items.push_back(std::move(value));
-        else
-            addMember(open_.back(), std::move(value));
+        if (open_.empty()) root = std::move(value);
+        else if (open_.back().kind == JsonValue::Kind::List) open_.back().items.push_back(std::move(value));
+        else addMember(open_.back(), std::move(value));
     }
     void addMember(JsonValue& object, JsonValue value) {
         JsonMember member = std::move(keys_.back());
@@ -164,7 +161,8 @@ private:
         if (const auto earlier = whereSeen(object, member); earlier) {
             problems.push_back({ProblemKind::Input,
                                 {file_, member.position.line, member.position.column},
-                                fmt::format("the key {} is given twice, first at {}:{}", inQuotes(member.name), earlier->line, earlier->column),
+                                fmt::format("the key {} is given twice, first at {}:{}", inQuotes(member.name),
+                                            earlier->line, earlier->column),
                                 "each key once"});
             return;
         }
@@ -195,31 +193,24 @@ private:
     std::size_t values_ = 0;
     std::vector<JsonValue> open_;
     std::vector<std::unordered_map<std::string, Position>> keysSeen_; // of each that is open
-    std::vector<JsonMember> keys_; // of objects still open
+    std::vector<JsonMember> keys_;                                    // of objects still open
 };
 
 std::string remedy(rapidjson::ParseErrorCode code) {
     using namespace rapidjson;
     switch (code) {
-    case kParseErrorDocumentEmpty:
-        return "one JSON object that holds the case";
-    case kParseErrorDocumentRootNotSingular:
-        return "one JSON object and nothing after it";
-    case kParseErrorStringInvalidEncoding:
-        return "text in UTF-8";
-    case kParseErrorValueInvalid:
-        return "a number, a text in double quotes, true, false, a list or an object";
-    case kParseErrorObjectMissName:
-        return "a key in double quotes (no comma after the last member)";
-    default:
-        return "well-formed JSON (RFC 8259)";
+    case kParseErrorDocumentEmpty: return "one JSON object that holds the case";
+    case kParseErrorDocumentRootNotSingular: return "one JSON object and nothing after it";
+    case kParseErrorStringInvalidEncoding: return "text in UTF-8";
+    case kParseErrorValueInvalid: return "a number, a text in double quotes, true, false, a list or an object";
+    case kParseErrorObjectMissName: return "a key in double quotes (no comma after the last member)";
+    default: return "well-formed JSON (RFC 8259)";
     }
 }
 
 std::string sentence(const char* message) {
     std::string text = message;
-    while (!text.empty() && text.back() == '.')
-        text.pop_back();
+    while (!text.empty() && text.back() == '.') text.pop_back();
     return "this is not JSON: " + text;
 }
 
@@ -241,30 +232,22 @@ constexpr int mostHugeNumbers = 50;
 
 std::string_view name(JsonValue::Kind kind) {
     switch (kind) {
-    case JsonValue::Kind::Null:
-        return "null";
-    case JsonValue::Kind::Flag:
-        return "true or false";
-    case JsonValue::Kind::Number:
-        return "a number";
-    case JsonValue::Kind::Text:
-        return "a text";
-    case JsonValue::Kind::List:
-        return "a list";
-    case JsonValue::Kind::Object:
-        return "an object";
+    case JsonValue::Kind::Null: return "null";
+    case JsonValue::Kind::Flag: return "true or false";
+    case JsonValue::Kind::Number: return "a number";
+    case JsonValue::Kind::Text: return "a text";
+    case JsonValue::Kind::List: return "a list";
+    case JsonValue::Kind::Object: return "an object";
     }
     return "";
 }
 
 std::string inQuotes(std::string_view text) {
     std::string result = "\"";
-    for (char c : text.substr(0, 60))
-        result += (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) ? '?' : c;
+    for (char c : text.substr(0, 60)) result += (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) ? '?' : c;
     // A cut in the middle of a character leaves no half of it behind.
     if (text.size() > 60) {
-        while (result.size() > 1 && (static_cast<unsigned char>(result.back()) & 0xC0) == 0x80)
-            result.pop_back();
+        while (result.size() > 1 && (static_cast<unsigned char>(result.back()) & 0xC0) == 0x80) result.pop_back();
         if (result.size() > 1 && static_cast<unsigned char>(result.back()) >= 0xC0) result.pop_back();
         result += "...";
     }
@@ -303,10 +286,8 @@ JsonReading readJson(std::string_view given, const std::string& file, int firstL
         else if (result.IsError())
             fault(result.Code() == rapidjson::kParseErrorValueInvalid ? builder.tokenStart() : result.Offset(),
                   sentence(rapidjson::GetParseError_En(result.Code())), remedy(result.Code()));
-        else if (stream.Tell() < text.size())
-            fault(stream.Tell(), "a zero byte in the text", "text in UTF-8");
-        else
-            reading.value = std::move(builder.root);
+        else if (stream.Tell() < text.size()) fault(stream.Tell(), "a zero byte in the text", "text in UTF-8");
+        else reading.value = std::move(builder.root);
         return reading;
     }
 }

@@ -21,7 +21,9 @@ struct TextLine {
 //! their numbers counted. Tested: tests/exchange/line_reader_test.cpp.
 class LineReader {
 public:
-    explicit LineReader(std::istream& stream, std::size_t longest = limits::caseText.bytes, std::size_t passedOver = limits::passedOver) : stream_(stream), longest_(longest), passedOver_(passedOver) {}
+    explicit LineReader(std::istream& stream, std::size_t longest = limits::caseText.bytes,
+                        std::size_t passedOver = limits::passedOver)
+        : stream_(stream), longest_(longest), passedOver_(passedOver) {}
     //! The next line that holds anything; nothing at the end.
     std::optional<TextLine> next();
 

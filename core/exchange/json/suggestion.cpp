@@ -35,8 +35,7 @@ std::vector<std::string> nearWords(std::string_view written, const std::vector<s
     }
     std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<std::string> words;
-    for (std::size_t i = 0; i < std::min(most, ranked.size()); ++i)
-        words.push_back(ranked[i].second);
+    for (std::size_t i = 0; i < std::min(most, ranked.size()); ++i) words.push_back(ranked[i].second);
     return words;
 }
 

@@ -50,8 +50,7 @@ struct Positions {
 Outcome<Positions> positionsIn(const CsvTable& table, const TemperatureColumns& columns) {
     Problems problems;
     std::vector<std::string> known;
-    for (const CsvCell& cell : table.header())
-        known.push_back(withoutBlanksAround(cell.text));
+    for (const CsvCell& cell : table.header()) known.push_back(withoutBlanksAround(cell.text));
     const auto missing = [&](const std::string& name) {
         problems.push_back(
             {ProblemKind::Input,
@@ -71,10 +70,8 @@ Outcome<Positions> positionsIn(const CsvTable& table, const TemperatureColumns& 
     }
     positions.minimum = columnNamed(table, columns.minimum);
     positions.maximum = columnNamed(table, columns.maximum);
-    if (!positions.minimum && !columns.mean.empty())
-        missing(columns.mean);
-    else if (!positions.minimum)
-        missing(columns.minimum);
+    if (!positions.minimum && !columns.mean.empty()) missing(columns.mean);
+    else if (!positions.minimum) missing(columns.minimum);
     if (positions.minimum && !positions.maximum) missing(columns.maximum);
     if (!problems.empty()) return problems;
     return positions;
@@ -87,8 +84,7 @@ public:
         : table_(table), positions_(positions), scale_(scale) {}
 
     Outcome<std::vector<DailyTemperature>> all() {
-        for (std::size_t row = 0; row < table_.rows(); ++row)
-            read(row);
+        for (std::size_t row = 0; row < table_.rows(); ++row) read(row);
         if (!problems_.empty()) return std::move(problems_);
         return std::move(days_);
     }
@@ -158,7 +154,8 @@ constexpr const char* columnsRemedy = "date=NAME,mean=NAME or date=NAME,min=NAME
 void setColumn(std::string_view part, std::map<std::string, std::string>& named, Problems& problems) {
     const auto equals = part.find('=');
     const std::string key(part.substr(0, equals));
-    const std::string name = equals == std::string_view::npos ? "" : withoutBlanksAround(std::string(part.substr(equals + 1)));
+    const std::string name =
+        equals == std::string_view::npos ? "" : withoutBlanksAround(std::string(part.substr(equals + 1)));
     const bool known = key == "date" || key == "mean" || key == "min" || key == "max";
     if (!known || name.empty())
         problems.push_back({ProblemKind::Input, {}, fmt::format("\"{}\" names no column", part), columnsRemedy});

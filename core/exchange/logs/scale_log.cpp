@@ -78,18 +78,24 @@ public:
         if (named_ == others_) return DateOrder::DayMonthYear;
         if (twoDigits_) {
             const int first = range_[0].second - range_[0].first, last = range_[1].second - range_[1].first;
-            if (first == last && points_ == 0) return question(file, "which part of the dates is the year cannot be told");
+            if (first == last && points_ == 0)
+                return question(file, "which part of the dates is the year cannot be told");
             if (first < last && range_[1].second <= 31 && points_ == 0) return DateOrder::YearMonthDay;
         }
         if (dayFirst_ > 0 && monthFirst_ > 0)
-            return question(file, fmt::format("dates are written in two orders: the day first in line {}, the month first in line {}",
-                                              dayFirstLine_, monthFirstLine_));
+            return question(
+                file,
+                fmt::format("dates are written in two orders: the day first in line {}, the month first in line {}",
+                            dayFirstLine_, monthFirstLine_));
         if (dayFirst_ > 0) return DateOrder::DayMonthYear;
         if (monthFirst_ > 0) return DateOrder::MonthDayYear;
         if (points_ == others_ - named_) return DateOrder::DayMonthYear;
-        return question(file, fmt::format("whether day or month comes first in the dates cannot be told: {}/{}/{:02} in line {} may be either, "
-                                          "and no number above 12 decides",
-                                          exampleParts_[0], exampleParts_[1], exampleParts_[2], example_));
+        return question(
+            file,
+            fmt::format(
+                "whether day or month comes first in the dates cannot be told: {}/{}/{:02} in line {} may be either, "
+                "and no number above 12 decides",
+                exampleParts_[0], exampleParts_[1], exampleParts_[2], example_));
     }
 
 private:
@@ -117,10 +123,12 @@ public:
         found_ = std::move(columns).value();
         log_.columns = found_.columns;
         takeAll();
-        if (stream_.bad()) return Problem{ProblemKind::File, {file_, 0, 0}, "cannot be read to its end", "a file that can be read"};
+        if (stream_.bad())
+            return Problem{ProblemKind::File, {file_, 0, 0}, "cannot be read to its end", "a file that can be read"};
         if (log_.rows.empty()) return noReadings();
         if (log_.rows.size() > limits::logRows)
-            return problem(fmt::format("the log has more than {} readings", limits::logRows), fmt::format("at most {}: a part of it", limits::logRows));
+            return problem(fmt::format("the log has more than {} readings", limits::logRows),
+                           fmt::format("at most {}: a part of it", limits::logRows));
         if (auto settled = settleDates(); !settled) return settled.problems();
         if (auto settled = settleUnit(); !settled) return settled.problems();
         if (log_.rows.empty()) return noReadings();
@@ -134,7 +142,8 @@ private:
         return {ProblemKind::Input, {file_, 0, 0}, std::move(detail), std::move(remedy)};
     }
     Problem noReadings() const {
-        Problem none = problem("no row has both a time and a weight", "--time and --weight with the columns that hold them");
+        Problem none =
+            problem("no row has both a time and a weight", "--time and --weight with the columns that hold them");
         if (!log_.faults.empty()) {
             none.place.line = log_.faults.front().line;
             none.detail += fmt::format("; the first row left out has {}", inQuotes(log_.faults.front().cell));
@@ -158,8 +167,7 @@ private:
     }
     void takeAll() {
         CellSplitter splitter(found_.columns.delimiter);
-        for (std::size_t i = found_.dataFrom; i < first_.size(); ++i)
-            take(first_[i], numbers_[i], splitter);
+        for (std::size_t i = found_.dataFrom; i < first_.size(); ++i) take(first_[i], numbers_[i], splitter);
         LogLine line;
         while (log_.rows.size() <= limits::logRows && lines_.next(line)) {
             if (line.tooLong) fault(line.number, RowFault::TooLong, {});
@@ -170,7 +178,9 @@ private:
     }
 
     void fault(int line, RowFault why, std::string_view cell) { log_.faults.push_back({line, why, shortened(cell)}); }
-    std::string_view cellAt(std::size_t column) const { return column < cells_.size() ? cells_[column] : std::string_view(); }
+    std::string_view cellAt(std::size_t column) const {
+        return column < cells_.size() ? cells_[column] : std::string_view();
+    }
 
     // The time of the row, faults told; nothing where there is none.
     std::optional<TimeParts> timeOfRow(int line) {
@@ -182,7 +192,8 @@ private:
             auto date = timeParts(dateCell);
             if (!date || date->form == TimeParts::Form::TimeOnly || date->form == TimeParts::Form::UnixTime)
                 return fault(line, isMissing(dateCell) ? RowFault::NoTime : RowFault::BadTime, dateCell), std::nullopt;
-            if (!time || time->form != TimeParts::Form::TimeOnly) return fault(line, RowFault::BadTime, cell), std::nullopt;
+            if (!time || time->form != TimeParts::Form::TimeOnly)
+                return fault(line, RowFault::BadTime, cell), std::nullopt;
             date->second = time->second;
             date->offset = time->offset;
             date->form = TimeParts::Form::DateAndTime;
@@ -245,7 +256,8 @@ private:
             }
             if (!day) {
                 const TimeParts time = Written::unpack(lastPacked);
-                fault(row.line, RowFault::NoSuchDay, fmt::format("{}-{}-{}", time.parts[0], time.parts[1], time.parts[2]));
+                fault(row.line, RowFault::NoSuchDay,
+                      fmt::format("{}-{}-{}", time.parts[0], time.parts[1], time.parts[2]));
                 continue;
             }
             row.seconds = *day * secondsADay + seconds_[i];
@@ -260,10 +272,8 @@ private:
         constexpr std::int64_t first = 631152000, last = 4133980800; // 1990 to 2100, as for dates
         std::size_t kept = 0;
         for (const ScaleLogRow& row : log_.rows) {
-            if (row.seconds >= first && row.seconds < last)
-                log_.rows[kept++] = row;
-            else
-                fault(row.line, RowFault::NoSuchDay, fmt::format("{}", row.seconds));
+            if (row.seconds >= first && row.seconds < last) log_.rows[kept++] = row;
+            else fault(row.line, RowFault::NoSuchDay, fmt::format("{}", row.seconds));
         }
         log_.rows.resize(kept);
         return Done{};
@@ -272,8 +282,7 @@ private:
     double usualSize() const {
         std::vector<double> sizes;
         const std::size_t stride = log_.rows.size() / 100'000 + 1;
-        for (std::size_t i = 0; i < log_.rows.size(); i += stride)
-            sizes.push_back(std::abs(log_.rows[i].kg));
+        for (std::size_t i = 0; i < log_.rows.size(); i += stride) sizes.push_back(std::abs(log_.rows[i].kg));
         const auto middle = sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2);
         std::nth_element(sizes.begin(), middle, sizes.end());
         return *middle;
@@ -288,18 +297,17 @@ private:
         } else {
             const double size = usualSize();
             if (size >= 200 && size < 2000)
-                return problem(fmt::format("the unit of the weights cannot be told: half of them are above {:.0f}", size),
-                               "--unit kg, g or lb");
+                return problem(
+                    fmt::format("the unit of the weights cannot be told: half of them are above {:.0f}", size),
+                    "--unit kg, g or lb");
             log_.columns.unit = size < 200 ? MassUnit::Kilogram : MassUnit::Gram;
         }
         std::size_t kept = 0;
         for (ScaleLogRow row : log_.rows) {
             const double written = row.kg;
             row.kg = massOf(written, log_.columns.unit).value();
-            if (row.kg >= lightestKg && row.kg <= heaviestKg)
-                log_.rows[kept++] = row;
-            else
-                fault(row.line, RowFault::WeightOutside, fmt::format("{:.10g}", written));
+            if (row.kg >= lightestKg && row.kg <= heaviestKg) log_.rows[kept++] = row;
+            else fault(row.line, RowFault::WeightOutside, fmt::format("{:.10g}", written));
         }
         log_.rows.resize(kept);
         return Done{};

@@ -32,7 +32,7 @@ enum class ToldBy {
 };
 
 struct LogColumn {
-    int number = 0; //!< from 1
+    int number = 0;   //!< from 1
     std::string name; //!< in the header, empty where there is none
     ToldBy told = ToldBy::Content;
 };
@@ -46,8 +46,8 @@ struct ScaleLogColumns {
     std::optional<LogColumn> date;
     LogColumn time, weight;
     TimeForm timeForm = TimeForm::WallClock;
-    bool daysOnly = false;               //!< dates without a time of day, taken as noon
-    std::optional<DateOrder> dateOrder;  //!< nothing where times are Unix times
+    bool daysOnly = false;              //!< dates without a time of day, taken as noon
+    std::optional<DateOrder> dateOrder; //!< nothing where times are Unix times
     ToldBy dateOrderTold = ToldBy::Content;
     MassUnit unit = MassUnit::Kilogram;
     ToldBy unitTold = ToldBy::Size;
@@ -63,15 +63,15 @@ struct ScaleLogRow {
 };
 
 enum class RowFault {
-    NoTime,         //!< the cell of the time is empty, or not there
-    BadTime,        //!< it is no time
-    NoSuchDay,      //!< 30 February, year 20180
-    OtherTimeForm,  //!< with an offset among times without, or the other way round
-    NoWeight,       //!< empty, or a word for missing: NA, NaN, null
-    BadWeight,      //!< no number
-    WeightOutside,  //!< below -50 kg or above 1000 kg
-    Quotes,         //!< quotation marks do not balance
-    TooLong,        //!< the line is longer than limits::logLine
+    NoTime,        //!< the cell of the time is empty, or not there
+    BadTime,       //!< it is no time
+    NoSuchDay,     //!< 30 February, year 20180
+    OtherTimeForm, //!< with an offset among times without, or the other way round
+    NoWeight,      //!< empty, or a word for missing: NA, NaN, null
+    BadWeight,     //!< no number
+    WeightOutside, //!< below -50 kg or above 1000 kg
+    Quotes,        //!< quotation marks do not balance
+    TooLong,       //!< the line is longer than limits::logLine
 };
 struct ScaleLogFault {
     std::int32_t line = 0;
@@ -87,7 +87,8 @@ struct ScaleLog {
     std::int64_t lines = 0;            //!< with anything in them, header included
 };
 
-inline constexpr double lightestKg = -50, heaviestKg = 1000; //!< a tared scale may stand below nothing; no hive is heavier
+inline constexpr double lightestKg = -50,
+                        heaviestKg = 1000; //!< a tared scale may stand below nothing; no hive is heavier
 
 //! Reads a table of times and weights in whatever form a logger or spreadsheet wrote it, line by line; memory holds the readings only.
 //! - Delimiter comma, semicolon, tab or bar: the one under which a time and a weight are found. Lines above the header, blank lines and

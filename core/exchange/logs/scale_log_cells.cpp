@@ -3,8 +3,8 @@
 
 #include "support/require.h"
 
-#include <csv.h>
 #include <cstring>
+#include <csv.h>
 
 namespace winterlarder::exchange {
 
@@ -114,8 +114,7 @@ bool CellSplitter::split(std::string_view line, std::vector<std::string_view>& c
     cells.clear();
     if (std::memchr(line.data(), '"', line.size())) {
         if (!quoted_->read(line)) return false;
-        for (std::size_t i = 0; i < quoted_->count; ++i)
-            cells.push_back(trimmed(quoted_->cells[i]));
+        for (std::size_t i = 0; i < quoted_->count; ++i) cells.push_back(trimmed(quoted_->cells[i]));
         return true;
     }
     for (;;) {

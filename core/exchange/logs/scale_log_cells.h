@@ -37,7 +37,7 @@ private:
     std::string buffer_, line_;
     std::size_t at_ = 0;
     int number_ = 0;
-    char end_ = 0; //!< of lines, 0 = not known yet
+    char end_ = 0;           //!< of lines, 0 = not known yet
     std::size_t length_ = 0; //!< of the line so far, kept or not
     bool tooLong_ = false, pending_ = false, sawZero_ = false;
 };

@@ -23,15 +23,18 @@ constexpr double mostly = 0.5; // of a column's cells show what it holds
 
 template <std::size_t N> bool holdsAny(std::string_view text, const std::array<const char*, N>& words) {
     const std::string small = lowered(text);
-    return std::any_of(words.begin(), words.end(), [&](const char* word) { return small.find(word) != std::string::npos; });
+    return std::any_of(words.begin(), words.end(),
+                       [&](const char* word) { return small.find(word) != std::string::npos; });
 }
 
 // Words of headers in the languages of the trade.
-constexpr std::array<const char*, 15> weightWords = {"weight", "gewicht", "poids", "peso", "mass", "masse", "waga", "hmotnost",
-                                                     "vikt",   "v\xC3\xA6gt", "vekt", "paino", "scale", "waage", "gross"};
-constexpr std::array<const char*, 14> otherWords = {"temp", "hum", "feucht", "batt", "volt", "rain", "press", "lati", "long",
-                                                    "signal", "rssi", "wind", "error", "status"};
-constexpr std::array<const char*, 12> timeWords = {"time", "date", "datum", "zeit", "fecha", "hora", "heure", "data", "tid", "klok", "moment", "stamp"};
+constexpr std::array<const char*, 15> weightWords = {"weight", "gewicht", "poids",    "peso",  "mass",
+                                                     "masse",  "waga",    "hmotnost", "vikt",  "v\xC3\xA6gt",
+                                                     "vekt",   "paino",   "scale",    "waage", "gross"};
+constexpr std::array<const char*, 14> otherWords = {"temp", "hum",  "feucht", "batt", "volt", "rain",  "press",
+                                                    "lati", "long", "signal", "rssi", "wind", "error", "status"};
+constexpr std::array<const char*, 12> timeWords = {"time",  "date", "datum", "zeit", "fecha",  "hora",
+                                                   "heure", "data", "tid",   "klok", "moment", "stamp"};
 
 // What the cells of one column look like.
 struct ColumnLook {
@@ -40,7 +43,9 @@ struct ColumnLook {
     std::optional<double> first, last;
     std::optional<MassUnit> unit;
 
-    bool most(std::size_t of) const { return cells > 0 && static_cast<double>(of) >= mostly * static_cast<double>(cells); }
+    bool most(std::size_t of) const {
+        return cells > 0 && static_cast<double>(of) >= mostly * static_cast<double>(cells);
+    }
     bool isTime() const { return most(times + unixTimes); }
     bool isDate() const { return most(dates) && !isTime(); }
     bool isClock() const { return most(clocks); }
@@ -70,8 +75,8 @@ struct ColumnLook {
 
 class LogTable {
 public:
-    LogTable(const std::vector<std::string>& lines, const std::vector<int>& numbers, const std::string& file, char delimiter,
-          const ScaleLogOptions& options)
+    LogTable(const std::vector<std::string>& lines, const std::vector<int>& numbers, const std::string& file,
+             char delimiter, const ScaleLogOptions& options)
         : numbers_(numbers), file_(file), options_(options) {
         found_.columns.delimiter = delimiter;
         CellSplitter splitter(delimiter);
@@ -110,7 +115,8 @@ private:
         if (found_.dataFrom == 0) return;
         const Cells& above = rows_[found_.dataFrom - 1];
         const bool words = std::any_of(above.begin(), above.end(), [](const std::string& cell) {
-            return std::any_of(cell.begin(), cell.end(), [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); });
+            return std::any_of(cell.begin(), cell.end(),
+                               [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); });
         });
         if (above.size() < 2 || !words) return;
         header_ = above;
@@ -119,8 +125,7 @@ private:
     void lookAtColumns() {
         for (std::size_t row = found_.dataFrom; row < rows_.size(); ++row) {
             if (rows_[row].size() > columns_.size()) columns_.resize(std::min<std::size_t>(rows_[row].size(), 1000));
-            for (std::size_t i = 0; i < rows_[row].size() && i < columns_.size(); ++i)
-                columns_[i].look(rows_[row][i]);
+            for (std::size_t i = 0; i < rows_[row].size() && i < columns_.size(); ++i) columns_[i].look(rows_[row][i]);
         }
     }
 
@@ -130,8 +135,7 @@ private:
     }
     std::string shownColumns(const std::vector<std::size_t>& some) const {
         std::vector<std::string> names;
-        for (std::size_t i = 0; i < some.size() && i < 12; ++i)
-            names.push_back(shownColumn(some[i]));
+        for (std::size_t i = 0; i < some.size() && i < 12; ++i) names.push_back(shownColumn(some[i]));
         return fmt::format("{}{}", fmt::join(names, ", "), some.size() > names.size() ? ", ..." : "");
     }
     LogColumn column(std::size_t at, ToldBy told) const { return {static_cast<int>(at) + 1, nameOf(at), told}; }
@@ -152,10 +156,12 @@ private:
             if (lowered(header_[i]) == lowered(wanted)) return i;
         std::size_t number = 0;
         const auto [end, error] = std::from_chars(wanted.data(), wanted.data() + wanted.size(), number);
-        if (error == std::errc() && end == wanted.data() + wanted.size() && number >= 1 && number <= columns_.size()) return number - 1;
+        if (error == std::errc() && end == wanted.data() + wanted.size() && number >= 1 && number <= columns_.size())
+            return number - 1;
         problem(fmt::format("there is no column {}", inQuotes(wanted)),
                 fmt::format("{} with a name of the header{} or a number from 1 to {}", option,
-                            header_.empty() ? "" : " (" + fmt::format("{}", fmt::join(header_, ", ")) + ")", columns_.size()));
+                            header_.empty() ? "" : " (" + fmt::format("{}", fmt::join(header_, ", ")) + ")",
+                            columns_.size()));
         return std::nullopt;
     }
 
@@ -167,7 +173,8 @@ private:
     }
     // One of several by the words of its header; nothing where none or more than one has them.
     template <std::size_t N>
-    std::optional<std::size_t> byWords(const std::vector<std::size_t>& some, const std::array<const char*, N>& words) const {
+    std::optional<std::size_t> byWords(const std::vector<std::size_t>& some,
+                                       const std::array<const char*, N>& words) const {
         std::optional<std::size_t> one;
         for (const std::size_t i : some) {
             if (!holdsAny(nameOf(i), words)) continue;
@@ -211,7 +218,8 @@ private:
     bool findDateBeside() {
         const auto dates = all([&](std::size_t i) { return columns_[i].isDate(); });
         if (dates.empty()) {
-            problem("no column holds times", "a table of times and weights; --delimiter, --time or --date where it is one");
+            problem("no column holds times",
+                    "a table of times and weights; --delimiter, --time or --date where it is one");
             return false;
         }
         const auto one = dates.size() == 1 ? std::optional<std::size_t>(dates[0]) : byWords(dates, timeWords);
@@ -223,7 +231,8 @@ private:
     }
     bool findClockBeside(ToldBy told) {
         const auto clocks = all([&](std::size_t i) { return columns_[i].isClock(); });
-        if (clocks.size() > 1) return several(fmt::format("more than one column holds times of day: {}", shownColumns(clocks)), "--time");
+        if (clocks.size() > 1)
+            return several(fmt::format("more than one column holds times of day: {}", shownColumns(clocks)), "--time");
 
         if (clocks.size() == 1) return setTime(clocks[0], ToldBy::Content), true;
         setTime(*found_.date, told);
@@ -260,7 +269,8 @@ private:
             if (unitInHeader(nameOf(i)) || columns_[i].unit) united.push_back(i);
             if (columns_[i].says() && !holdsAny(nameOf(i), otherWords)) telling.push_back(i);
         }
-        if (united.size() == 1) return setWeight(united[0], columns_[united[0]].unit ? ToldBy::Content : ToldBy::Header), true;
+        if (united.size() == 1)
+            return setWeight(united[0], columns_[united[0]].unit ? ToldBy::Content : ToldBy::Header), true;
         if (telling.size() == 1) return setWeight(telling[0], ToldBy::Content), true;
         if (numbers.size() == 1) return setWeight(numbers[0], ToldBy::Content), true;
         return askForWeight(telling.empty() ? numbers : telling);
@@ -268,7 +278,8 @@ private:
     bool askForWeight(const std::vector<std::size_t>& some) {
         if (!some.empty())
             return several(fmt::format("more than one column may hold the weight: {}", shownColumns(some)), "--weight");
-        problem("no column holds weights", "a column of numbers, one a row; --delimiter or --weight where there is one");
+        problem("no column holds weights",
+                "a column of numbers, one a row; --delimiter or --weight where there is one");
         return false;
     }
 

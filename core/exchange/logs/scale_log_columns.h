@@ -22,8 +22,8 @@ bool isMissing(std::string_view cell);
 
 //! Where time and weight stand, from the first lines of a file.
 struct FoundColumns {
-    ScaleLogColumns columns;     //!< unit and date order still open
-    std::size_t dataFrom = 0;    //!< index of the first line with readings
+    ScaleLogColumns columns;  //!< unit and date order still open
+    std::size_t dataFrom = 0; //!< index of the first line with readings
     std::optional<std::size_t> date;
     std::size_t time = 0, weight = 0; //!< positions from 0
     std::optional<MassUnit> unit;     //!< from header or cells

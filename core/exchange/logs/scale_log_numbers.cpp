@@ -11,7 +11,6 @@ namespace winterlarder::exchange {
 
 namespace {
 
-
 std::optional<MassUnit> unitOfWord(std::string_view word) {
     for (const char* name : {"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm"})
         if (word == name) return MassUnit::Kilogram;

@@ -28,8 +28,7 @@ public:
     std::int64_t number(int most, int* digits = nullptr) {
         std::int64_t value = 0;
         int count = 0;
-        for (; isDigit(peek()) && count <= most; ++count)
-            value = value * 10 + (text_[at_++] - '0');
+        for (; isDigit(peek()) && count <= most; ++count) value = value * 10 + (text_[at_++] - '0');
         if (digits) *digits = count;
         return count == 0 || count > most ? -1 : value;
     }
@@ -54,8 +53,9 @@ bool sameWord(std::string_view text, std::string_view small) {
 }
 
 int monthNamed(std::string_view word) {
-    static constexpr std::array<std::string_view, 12> names = {"january", "february", "march",     "april",   "may",      "june",
-                                                               "july",    "august",   "september", "october", "november", "december"};
+    static constexpr std::array<std::string_view, 12> names = {"january",   "february", "march",    "april",
+                                                               "may",       "june",     "july",     "august",
+                                                               "september", "october",  "november", "december"};
     for (std::size_t i = 0; i < names.size(); ++i)
         if (word.size() >= 3 && word.size() <= names[i].size() && sameWord(word, names[i].substr(0, word.size())))
             return static_cast<int>(i) + 1;
@@ -85,7 +85,8 @@ bool date(Cursor& cursor, TimeParts& time) {
         if (index == 2) return true;
         const char separator = cursor.peek();
         const bool named = time.namedMonth >= 0 || separator == ' ';
-        if (separator != '-' && separator != '/' && separator != '.' && !(named && (separator == ' ' || separator == ',')))
+        if (separator != '-' && separator != '/' && separator != '.' &&
+            !(named && (separator == ' ' || separator == ',')))
             return false;
         cursor.take(separator);
         if (named) cursor.take(' ');
@@ -120,7 +121,8 @@ bool clock(Cursor& cursor, TimeParts& time) {
     if (cursor.take(':')) {
         second = cursor.number(2);
         if (second < 0 || second > 60) return false;
-        if ((cursor.peek() == '.' || cursor.peek() == ',') && cursor.take(cursor.peek()) && cursor.number(9) < 0) return false;
+        if ((cursor.peek() == '.' || cursor.peek() == ',') && cursor.take(cursor.peek()) && cursor.number(9) < 0)
+            return false;
     }
     if (!halfOfDay(cursor, hour)) return false;
     if (hour > 24 || (hour == 24 && (minute > 0 || second > 0))) return false;
@@ -183,12 +185,15 @@ std::optional<TimeParts> bareNumber(std::string_view text) {
     time.digits[0] = 4;
     time.digits[1] = time.digits[2] = 2;
     time.second = static_cast<std::int32_t>(hour * 3600 + minute * 60 + second);
-    if (time.parts[0] < 1990 || time.parts[0] > 2100 || time.parts[1] < 1 || time.parts[1] > 12 || time.parts[2] < 1 || time.parts[2] > 31)
+    if (time.parts[0] < 1990 || time.parts[0] > 2100 || time.parts[1] < 1 || time.parts[1] > 12 || time.parts[2] < 1 ||
+        time.parts[2] > 31)
         return std::nullopt;
     return time;
 }
 
-bool looksLikeClock(std::string_view text) { return (text.size() > 1 && text[1] == ':') || (text.size() > 2 && text[2] == ':'); }
+bool looksLikeClock(std::string_view text) {
+    return (text.size() > 1 && text[1] == ':') || (text.size() > 2 && text[2] == ':');
+}
 
 } // namespace
 

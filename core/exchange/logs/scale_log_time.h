@@ -19,11 +19,11 @@ struct TimeParts {
         UnixTime, //!< seconds since 1970 in `unixSeconds`; written in seconds or thousandths
     };
     Form form = Form::DateAndTime;
-    std::int16_t parts[3] = {};       //!< of the date, in the order written
-    std::int8_t digits[3] = {};       //!< they were written with
-    std::int8_t namedMonth = -1;      //!< the part that was a name ("Oct"); -1 none
-    char separator = 0;               //!< between the parts
-    std::int32_t second = 0;          //!< of the day; 86400 for 24:00
+    std::int16_t parts[3] = {};         //!< of the date, in the order written
+    std::int8_t digits[3] = {};         //!< they were written with
+    std::int8_t namedMonth = -1;        //!< the part that was a name ("Oct"); -1 none
+    char separator = 0;                 //!< between the parts
+    std::int32_t second = 0;            //!< of the day; 86400 for 24:00
     std::optional<std::int32_t> offset; //!< seconds ahead of UTC where it is written: Z, UTC, +02:00, +0200, +02
     std::int64_t unixSeconds = 0;
 };

@@ -41,7 +41,9 @@ void Keeper::clickAt(QWidget* on, QPoint at) {
     pause(afterAClick);
 }
 
-void Keeper::clickTab(QTabWidget* pages, int page) { clickAt(pages->tabBar(), pages->tabBar()->tabRect(page).center()); }
+void Keeper::clickTab(QTabWidget* pages, int page) {
+    clickAt(pages->tabBar(), pages->tabBar()->tabRect(page).center());
+}
 
 void Keeper::focus(QWidget* on) {
     application_.act([on] { on->setFocus(); });
@@ -64,7 +66,8 @@ void Keeper::turnWheel(QAbstractScrollArea* over, int notches) {
     const QPointF at = on->rect().center();
     for (int notch = 0; notch < std::abs(notches); ++notch) {
         application_.act([&] {
-            QWheelEvent event(at, on->mapToGlobal(at), {}, {0, notches > 0 ? -120 : 120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+            QWheelEvent event(at, on->mapToGlobal(at), {}, {0, notches > 0 ? -120 : 120}, Qt::NoButton, Qt::NoModifier,
+                              Qt::NoScrollPhase, false);
             QCoreApplication::sendEvent(on, &event);
         });
         pause(60);

@@ -14,8 +14,7 @@ constexpr int combsOfAHive = 20;
 constexpr double fullCombKg = 2.6, emptyHiveKg = 24; // of one comb; of two boxes with combs, floor and roof
 const book::Timestamp written{1789000000};
 
-template <class T>
-T must(Outcome<T> outcome) {
+template <class T> T must(Outcome<T> outcome) {
     if (!outcome.ok()) throw std::runtime_error(describe(outcome.problems().front()));
     return std::move(outcome).value();
 }
@@ -60,7 +59,8 @@ void writeSeason(book::Together& step, book::ColonyId id, int colony) {
     step.edits.push_back(book::AddLook{lookAt(id, colony, day(8, 10), 0.8)});
     step.edits.push_back(book::AddHarvest{{.colony = id, .harvest = {day(8, 10), kilograms(8)}}});
     step.edits.push_back(book::AddWeighing{weighingOf(id, colony, day(8, 24), 0.8)});
-    step.edits.push_back(book::AddFeed{{.colony = id, .feed = {day(9, 2), book::FeedKind::Syrup, kilograms(2), {}, "3:2", {}}}});
+    step.edits.push_back(
+        book::AddFeed{{.colony = id, .feed = {day(9, 2), book::FeedKind::Syrup, kilograms(2), {}, "3:2", {}}}});
     step.edits.push_back(book::AddWeighing{weighingOf(id, colony, day(9, 10), 1)});
     step.edits.push_back(book::AddLook{lookAt(id, colony, day(9, 8 + pick(colony, 3, 6)), 1)});
 }
@@ -69,7 +69,8 @@ void writeLastWinter(book::Together& step, book::ColonyId id, int colony) {
     step.edits.push_back(book::AddLook{lookAt(id, colony, *Date::of(2025, 9, 14), 1)});
     step.edits.push_back(book::AddWeighing{weighingOf(id, colony, *Date::of(2025, 9, 14), 1)});
     step.edits.push_back(book::AddWeighing{weighingOf(id, colony, *Date::of(2026, 2, 20), 0.6)});
-    step.edits.push_back(book::AddWinterOutcome{{.colony = id, .date = *Date::of(2026, 4, 20), .alive = true, .storesLeft = kilograms(6)}});
+    step.edits.push_back(book::AddWinterOutcome{
+        {.colony = id, .date = *Date::of(2026, 4, 20), .alive = true, .storesLeft = kilograms(6)}});
 }
 
 book::Colony colonyCalled(std::string name, book::YardId yard) {
@@ -86,9 +87,12 @@ void writeLargeYard(const std::filesystem::path& file, int colonies, const Refer
     auto book = must(book::Book::create(file, reference, {{"keeper", "bench", written}}));
     book::YardId yard{must(book.nextId(book::Kind::Yard))};
     book::ColonyId id{must(book.nextId(book::Kind::Colony))};
-    book::Together step{"write down the yard", {book::AddYard{{.name = "Long meadow", .site = {std::string("ca-halifax"), 60.0, book::FlowStrength::Trickle}}}}};
+    book::Together step{"write down the yard",
+                        {book::AddYard{{.name = "Long meadow",
+                                        .site = {std::string("ca-halifax"), 60.0, book::FlowStrength::Trickle}}}}};
     for (int colony = 0; colony < colonies; ++colony, ++id.number) {
-        step.edits.push_back(book::AddColony{colonyCalled(fmt::format("Row {} hive {}", colony / 20 + 1, colony % 20 + 1), yard)});
+        step.edits.push_back(
+            book::AddColony{colonyCalled(fmt::format("Row {} hive {}", colony / 20 + 1, colony % 20 + 1), yard)});
         if (colony % 6 == 0) writeLastWinter(step, id, colony);
         writeSeason(step, id, colony);
     }

@@ -70,7 +70,9 @@ void sortTheList(Keeper& keeper) {
 void turnThePages(Keeper& keeper) {
     keeper.begin("turning the colony's pages");
     auto* pages = keeper.window().colonyView()->pages();
-    for (const int page : {CombByComb, Feeding, OnTheScale, Story, WhatIf, InTheHive, OnTheScale, Story, Feeding, InTheHive}) keeper.clickTab(pages, page);
+    for (const int page :
+         {CombByComb, Feeding, OnTheScale, Story, WhatIf, InTheHive, OnTheScale, Story, Feeding, InTheHive})
+        keeper.clickTab(pages, page);
     keeper.begin("walking the list with the page 'On the scale' open");
     keeper.clickTab(pages, OnTheScale);
     keeper.focus(keeper.window().yardPane());
@@ -99,7 +101,8 @@ void enterCombs(Keeper& keeper) {
     keeper.begin("entering combs with the keys");
     keeper.focus(look->drawing());
     for (const char* comb : {"9", "7o2", "c4b3p1", "c2b5p1", "c2b6p1", "", "c2b5p1", "c4b3p1", "c7p1", "c9"}) {
-        for (const char* key = comb; *key; ++key) keeper.key(static_cast<Qt::Key>(QChar::fromLatin1(*key).toUpper().unicode()));
+        for (const char* key = comb; *key; ++key)
+            keeper.key(static_cast<Qt::Key>(QChar::fromLatin1(*key).toUpper().unicode()));
         keeper.key(*comb ? Qt::Key_Right : Qt::Key_Space);
     }
     keeper.begin("dragging edges of combs");
@@ -209,7 +212,8 @@ void resizeTheWindow(Keeper& keeper) {
 }
 
 // A time of every turn, shortest first or not.
-std::vector<double> timesOf(const std::vector<WatchedApplication::Turn>& turns, double WatchedApplication::Turn::*time, const QString& step = {}) {
+std::vector<double> timesOf(const std::vector<WatchedApplication::Turn>& turns, double WatchedApplication::Turn::*time,
+                            const QString& step = {}) {
     std::vector<double> times;
     for (const auto& turn : turns)
         if (step.isEmpty() || turn.step == step) times.push_back(turn.*time);
@@ -226,12 +230,13 @@ void showSteps(const std::vector<WatchedApplication::Turn>& turns) {
     std::vector<QString> steps;
     for (const auto& turn : turns)
         if (std::find(steps.begin(), steps.end(), turn.step) == steps.end()) steps.push_back(turn.step);
-    std::printf("\n%-50s %6s %7s %7s %8s %10s   %s\n", "step", "turns", "median", "99 %", "longest", "(computed)", "its longest event");
+    std::printf("\n%-50s %6s %7s %7s %8s %10s   %s\n", "step", "turns", "median", "99 %", "longest", "(computed)",
+                "its longest event");
     for (const auto& step : steps) {
         const auto times = timesOf(turns, &WatchedApplication::Turn::milliseconds, step);
         const auto& longest = longestOf(turns, step);
-        std::printf("%-50s %6zu %7.1f %7.1f %8.1f %10.1f   %s\n", qPrintable(step), times.size(), median(times), quantile(times, 0.99), longest.milliseconds,
-                    longest.computed, qPrintable(longest.longest));
+        std::printf("%-50s %6zu %7.1f %7.1f %8.1f %10.1f   %s\n", qPrintable(step), times.size(), median(times),
+                    quantile(times, 0.99), longest.milliseconds, longest.computed, qPrintable(longest.longest));
     }
     std::printf("\n");
 }

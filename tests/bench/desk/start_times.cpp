@@ -62,7 +62,8 @@ Start startOnce(const Program& program) {
     if (status != 0) throw std::runtime_error(program.file + " ended with status " + std::to_string(status));
     Start times;
     std::string what;
-    for (long long at = 0; told >> what >> at;) (what == "listed" ? times.listed : times.painted) = millisecondsFrom(start, at);
+    for (long long at = 0; told >> what >> at;)
+        (what == "listed" ? times.listed : times.painted) = millisecondsFrom(start, at);
     times.ended = millisecondsFrom(start, end.tv_sec * 1000000000LL + end.tv_nsec);
     return times;
 }

@@ -119,7 +119,9 @@ void showAmounts(Keeper& keeper) {
             keeper.pause(30);
         }
         button(page, "Back to what is")->click();
-        showTimes(field == page->take() ? "slider 'take off now', to the picture painted" : "slider 'feed sugar', to the picture painted", times, 16);
+        showTimes(field == page->take() ? "slider 'take off now', to the picture painted"
+                                        : "slider 'feed sugar', to the picture painted",
+                  times, 16);
     }
 }
 

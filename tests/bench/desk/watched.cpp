@@ -28,7 +28,9 @@ bool WatchedApplication::notify(QObject* receiver, QEvent* event) {
     --depth_;
     if (took > longest_) {
         longest_ = took;
-        longestEvent_ = QStringLiteral("%1 of %2, %3 ms").arg(eventName(type), QString::fromLatin1(whose->className())).arg(took, 0, 'f', 1);
+        longestEvent_ = QStringLiteral("%1 of %2, %3 ms")
+                            .arg(eventName(type), QString::fromLatin1(whose->className()))
+                            .arg(took, 0, 'f', 1);
     }
     return taken;
 }

@@ -14,16 +14,15 @@ public:
     struct Turn {
         double milliseconds = 0;
         double computed = 0; //!< milliseconds of them that the thread had a core
-        QString step;    //!< what the script was doing
-        QString longest; //!< the event in it that took longest: whose, which, how long
+        QString step;        //!< what the script was doing
+        QString longest;     //!< the event in it that took longest: whose, which, how long
     };
     using QApplication::QApplication;
 
     //! What comes now is counted to this step.
     void begin(const QString& step) { step_ = step; }
     //! One act of the keeper.
-    template <class Act>
-    void act(const Act& act) {
+    template <class Act> void act(const Act& act) {
         startTurn();
         events_ = 1;
         act();
@@ -32,8 +31,7 @@ public:
     //! Turns until the time is over.
     void pause(int milliseconds);
     //! Turns until it is done; false where it is not within the time.
-    template <class Done>
-    bool waitFor(const Done& done, int milliseconds = 300000) {
+    template <class Done> bool waitFor(const Done& done, int milliseconds = 300000) {
         const auto start = Clock::now();
         while (!done() && millisecondsSince(start) < milliseconds) turn();
         return done();

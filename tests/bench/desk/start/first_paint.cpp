@@ -20,7 +20,8 @@ long long nanosecondsNow() {
 
 class FirstPaint : public QObject {
 public:
-    FirstPaint() : pipe_(qEnvironmentVariableIntValue("BENCH_PIPE")), rows_(qEnvironmentVariableIntValue("BENCH_ROWS")) {}
+    FirstPaint()
+        : pipe_(qEnvironmentVariableIntValue("BENCH_PIPE")), rows_(qEnvironmentVariableIntValue("BENCH_ROWS")) {}
 
 protected:
     // The window is painted with all that is in it before the next event comes; this one comes before all others.
@@ -39,7 +40,9 @@ protected:
     }
 
 private:
-    bool shows(const QAbstractItemView* list) const { return list && list->model() && rows_ > 0 && list->model()->rowCount() >= rows_; }
+    bool shows(const QAbstractItemView* list) const {
+        return list && list->model() && rows_ > 0 && list->model()->rowCount() >= rows_;
+    }
     void tell(const char* what, bool happened, bool& told) const {
         if (!happened || told) return;
         told = true;
