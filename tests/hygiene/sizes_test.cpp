@@ -18,7 +18,6 @@ using Reasons = std::map<std::string, std::string>;
 const Reasons& longFiles() {
     static const Reasons reasons = {
         {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
-        {"app/cli/book_follow.cpp", "a short function a command, for all commands on a winter followed"},
         {"app/cli/book_line.cpp", "a short function a command on a book: its words and options"},
         {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
         {"app/cli/command_line.cpp", "a short function a command: its words and options"},
