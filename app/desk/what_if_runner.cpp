@@ -29,24 +29,10 @@ private:
 
 WhatIfRunner::WhatIfRunner(std::shared_ptr<const Adviser> adviser, QObject* parent)
     : QObject(parent), preview_(std::make_unique<Reckoning>(std::make_shared<Previewing>(adviser), Pace::Prompt)),
-      full_(std::make_unique<Reckoning>(adviser, Pace::Prompt)), asked_{.colony = {},
-                                                                        .yard = {},
-                                                                        .asOf = *Date::of(2000, 1, 1),
-                                                                        .lookedOn = {},
-                                                                        .site = {},
-                                                                        .hive = {},
-                                                                        .bees = {},
-                                                                        .combs = {},
-                                                                        .weighings = {},
-                                                                        .moisturePercent = {},
-                                                                        .feeds = {},
-                                                                        .harvests = {},
-                                                                        .season = {},
-                                                                        .feeder = {},
-                                                                        .wish = {}} {
+      full_(std::make_unique<Reckoning>(adviser, Pace::Prompt)) {
     connect(preview_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answer) {
         emit previewed(answer);
-        full_->ask(id, position_, asked_, NewestWork::Turn::First);
+        full_->ask(id, position_, *asked_, NewestWork::Turn::First);
     });
     connect(full_.get(), &Reckoning::answered, this,
             [this](ColonyId, const AnsweredPointer& answer) { emit answered(answer); });

@@ -6,6 +6,7 @@
 #include <QObject>
 
 #include <memory>
+#include <optional>
 
 namespace winterlarder::desk {
 
@@ -32,7 +33,7 @@ signals:
 
 private:
     std::unique_ptr<Reckoning> preview_, full_;
-    book::ColonyCase asked_;
+    std::optional<book::ColonyCase> asked_; //!< the newest; nothing until one was
     int position_ = 0;
 };
 

@@ -35,6 +35,11 @@ QString roundBees(BeeCount bees) {
     return QLocale().toString(static_cast<qlonglong>(std::round(bees.count / 100) * 100));
 }
 
+QString feedInShort(Mass sugar, Mass fondant) {
+    return sugar > Mass(0.05) ? say::WindowWords::tr("feed %1 sugar").arg(amount(sugar))
+                              : say::WindowWords::tr("feed %1 fondant").arg(amount(fondant));
+}
+
 } // namespace
 
 const text::WordStyle& style() {
@@ -154,27 +159,22 @@ QString verdict(const advice::Advice& advice) {
         return say::WindowWords::tr("give combs");
     if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->received.empty())
         return say::WindowWords::tr("hang in combs");
-    if (advice.verdict != advice::Verdict::Unite && advice.feed) {
-        if (advice.feed->syrup.sugar > Mass(0.05))
-            return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
-        return say::WindowWords::tr("feed %1 fondant").arg(amount(advice.feed->fondant));
-    }
+    if (advice.verdict != advice::Verdict::Unite && advice.feed)
+        return feedInShort(advice.feed->syrup.sugar, advice.feed->fondant);
     return verdictName(advice.verdict);
 }
 
 QString followedInShort(const tracking::Following& following, SeasonDay today) {
     const auto& feed = following.feed;
-    if (following.state != tracking::FollowState::OnCourse || !feed || feed->begins() > today)
+    if (following.state != tracking::FollowState::OnCourse || !isFedToday(following, today))
         return text::followState(following.state);
-    if (feed->plan && feed->plan->syrup.sugar > Mass(0.05))
-        return say::WindowWords::tr("feed %1 sugar").arg(amount(feed->plan->syrup.sugar));
-    return say::WindowWords::tr("feed %1 fondant").arg(amount(feed->fondant));
+    return feedInShort(feed->plan ? feed->plan->syrup.sugar : Mass(0), feed->fondant);
 }
 
 advice::Verdict likeness(const tracking::Following& following, SeasonDay today) {
-    const bool fedToday = following.feed && following.feed->begins() <= today;
-    return following.state == tracking::FollowState::OnCourse && fedToday ? advice::Verdict::Feed
-                                                                          : likeness(following.state);
+    return following.state == tracking::FollowState::OnCourse && isFedToday(following, today)
+               ? advice::Verdict::Feed
+               : likeness(following.state);
 }
 
 advice::Verdict likeness(tracking::FollowState state) {
