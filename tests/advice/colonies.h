@@ -50,6 +50,22 @@ inline ColonyQuestion colony(const Made& made) {
     return q;
 }
 
+//! Nothing is known of its stores but one weighing of that day.
+inline ColonyQuestion weighedAt(const char* asOf, double grossKg, const char* station = "ca-halifax") {
+    auto q = colony({.station = station, .asOf = asOf});
+    q.combs.clear();
+    q.brood.reset();
+    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(grossKg)});
+    return q;
+}
+
+inline ColonyQuestion hefted(const char* asOf, stores::HeftWord word) {
+    auto q = weighedAt(asOf, 0);
+    q.weighings.front().kind = WeighedHive::Kind::Heft;
+    q.weighings.front().heftWord = word;
+    return q;
+}
+
 inline const winter::Sampling quick{1, 600};
 
 inline Advice adviceFor(const ColonyQuestion& question) { return weigh(question, constants(), quick, 2)->advice; }
