@@ -120,7 +120,7 @@ TEST(Decide, InDearthClimatesNobodyIsUnited) {
 
 TEST(Decide, ContradictingEvidenceGivesNoAmount) {
     auto q = colony({.capped = 0.9, .combs = 20, .covered = 9});
-    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(32)});
+    q.weighings.push_back(onScale(q, kilograms(32)));
     const auto advice = adviceFor(q);
     ASSERT_TRUE(advice.estimate->contradictory);
     EXPECT_EQ(advice.decidedBy, DecidedBy::Contradiction);
@@ -133,7 +133,7 @@ TEST(Decide, ContradictingEvidenceGivesNoAmount) {
 
 TEST(Decide, WhereAllEvidenceSaysShortAFirstVisitDoesNoHarm) {
     auto q = colony({.capped = 0.35});
-    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(23)});
+    q.weighings.push_back(onScale(q, kilograms(23)));
     const auto advice = adviceFor(q);
     ASSERT_TRUE(advice.estimate->contradictory);
     EXPECT_EQ(advice.verdict, Verdict::Leave);

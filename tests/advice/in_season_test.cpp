@@ -43,8 +43,7 @@ TEST(InSeason, WhereStoresAreKnownToAWideBandALookComesBeforeTheHarvest) {
     EXPECT_TRUE(rough.lookFirst);
     auto weighed = wide;
     weighed.tareSd = kilograms(0);
-    weighed.weighings.push_back(
-        {WeighedHive::Kind::Scale, wide.asOf, wide.winter.date(wide.asOf), rough.estimate->mean + kilograms(24)});
+    weighed.weighings.push_back(onScale(wide, rough.estimate->mean + kilograms(24)));
     const auto sure = adviceFor(weighed);
     ASSERT_EQ(sure.decidedBy, DecidedBy::Harvest);
     EXPECT_FALSE(sure.lookFirst) << "both were done";

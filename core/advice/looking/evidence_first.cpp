@@ -54,10 +54,10 @@ std::optional<stores::HeftWord> heftAlone(const ColonyQuestion& q) {
                                                [](const stores::Comb& comb) { return comb.lookedAt(); });
     const WeighedHive* latest = nullptr;
     for (const auto& weighing : q.weighings) {
-        if (weighing.kind != WeighedHive::Kind::Heft) return std::nullopt;
+        if (!weighing.heft) return std::nullopt;
         if (!latest || weighing.day >= latest->day) latest = &weighing;
     }
-    return looked || !latest ? std::nullopt : std::optional(latest->heftWord);
+    return looked || !latest ? std::nullopt : latest->heft;
 }
 
 } // namespace winterlarder::advice
