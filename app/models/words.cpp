@@ -5,6 +5,7 @@
 #include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/style.h"
+#include "text/words.h"
 #include "work/interface_thread.h"
 
 #include <QLocale>
@@ -140,16 +141,7 @@ QString dateWithYear(Date date) { return QLocale().toString(toQDate(date), say::
 
 QString longDate(Date date) { return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMMM yyyy")); }
 
-QString verdictName(advice::Verdict verdict) {
-    switch (verdict) {
-    case advice::Verdict::Harvest: return say::WindowWords::tr("take");
-    case advice::Verdict::Leave: return say::WindowWords::tr("leave");
-    case advice::Verdict::Feed: return say::WindowWords::tr("feed");
-    case advice::Verdict::Unite: return say::WindowWords::tr("unite");
-    case advice::Verdict::CannotSay: return say::WindowWords::tr("cannot say");
-    }
-    return {};
-}
+QString verdictName(advice::Verdict verdict) { return text::verdict(verdict, text::Wording::Brief); }
 
 QString verdict(const advice::Advice& advice) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
@@ -247,17 +239,7 @@ QString due(const Due& due, Date today) {
     return {};
 }
 
-QString option(advice::OptionKind kind) {
-    switch (kind) {
-    case advice::OptionKind::Leave: return say::WindowWords::tr("leave");
-    case advice::OptionKind::TakeNow: return say::WindowWords::tr("take now");
-    case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take in spring");
-    case advice::OptionKind::Feed: return say::WindowWords::tr("feed");
-    case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give combs");
-    case advice::OptionKind::Unite: return say::WindowWords::tr("unite");
-    }
-    return {};
-}
+QString option(advice::OptionKind kind) { return text::option(kind, text::Wording::Brief); }
 
 QString optionWithAmount(const advice::Option& option) {
     const QString amount = kilograms(option.amount);
@@ -284,24 +266,8 @@ QString seasonMark(SeasonMarkKind kind) {
     return {};
 }
 
-QString evidence(const std::string& kind) {
-    if (kind == "combs") return say::WindowWords::tr("combs looked at");
-    if (kind == "quick count") return say::WindowWords::tr("combs counted");
-    if (kind == "scale") return say::WindowWords::tr("scale");
-    if (kind == "two-sided lift") return say::WindowWords::tr("both sides lifted");
-    if (kind == "one-sided lift") return say::WindowWords::tr("one side lifted");
-    if (kind == "heft") return say::WindowWords::tr("hefted");
-    return QString::fromStdString(kind);
-}
+QString evidence(const std::string& kind) { return text::evidence(kind, text::Wording::Brief); }
 
-QString visitKind(feeding::VisitKind kind) {
-    switch (kind) {
-    case feeding::VisitKind::Syrup: return say::WindowWords::tr("syrup");
-    case feeding::VisitKind::Fondant: return say::WindowWords::tr("fondant");
-    case feeding::VisitKind::Check:
-        return say::WindowWords::tr("check: combs sealed? weigh, feeder off, mouse guard on");
-    }
-    return {};
-}
+QString visitKind(feeding::VisitKind kind) { return text::visit(kind, text::Wording::Whole); }
 
 } // namespace winterlarder::desk::words

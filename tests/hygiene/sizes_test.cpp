@@ -25,7 +25,6 @@ const Reasons& longFiles() {
         {"app/desk/main_window.cpp", "one class: the main window, which holds all the others"},
         {"app/forms/entry_forms.cpp", "a short function a form; most lines are the words of fields"},
         {"app/models/open_book.cpp", "one class: the book that is open, and what is asked of it"},
-        {"app/models/words.cpp", "a list of words for every choice a keeper has"},
         {"app/pages/look_page.cpp", "one page: what was seen on the day of a look"},
         {"app/pages/place_page.cpp", "one page of five small forms"},
         {"app/pages/what_if_page.cpp", "one page: what is tried out, and what would come of it"},
