@@ -22,7 +22,6 @@ const Reasons& longFiles() {
         {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
         {"app/cli/command_line.cpp", "a short function a command: its words and options"},
         {"app/desk/book_actions.cpp", "one class: what the menus do with the book"},
-        {"app/desk/main_window.cpp", "one class: the main window, which holds all the others"},
         {"app/forms/entry_forms.cpp", "a short function a form; most lines are the words of fields"},
         {"app/models/open_book.cpp", "one class: the book that is open, and what is asked of it"},
         {"app/pages/look_page.cpp", "one page: what was seen on the day of a look"},
