@@ -183,7 +183,7 @@ private:
                          say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
         const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, inTables_) : QString(); };
         for (const feeding::Visit& visit : plan.visits)
-            table.add({text::date(visit.date, style_), text::visit(visit.kind), kg(visit.sugar),
+            table.add({text::date(visit.date, style_), text::visit(visit.kind, text::Wording::Brief), kg(visit.sugar),
                        visit.syrup.value() > 0 ? text::amount(visit.syrup, style_) : QString(), kg(visit.fondant)});
         text_ += table.text();
     }

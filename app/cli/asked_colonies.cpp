@@ -16,20 +16,16 @@ using namespace winterlarder::answer;
 
 namespace {
 
-//! All that live; the one named, where it lives among the others if they count.
-Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const BookAnswers& options, Date asOf,
-                                                 Neighbours neighbours) {
-    if (!options.colony) return book::livingOn(from, asOf);
-    auto colony = colonyOf(from, *options.colony);
-    if (!colony) return colony.problems();
-    if (neighbours == Neighbours::Counted) {
-        auto living = book::livingOn(from, asOf);
-        if (!living) return living.problems();
-        if (std::any_of(living->begin(), living->end(),
-                        [&](const book::Colony& each) { return each.id == colony->id; }))
-            return living;
-    }
-    return std::vector<book::Colony>{std::move(colony).value()};
+//! As coloniesAsked; the one named among all that live, where it lives and they count.
+Outcome<std::vector<book::Colony>> withNeighbours(book::Book& from, const std::optional<std::string>& name, Date asOf,
+                                                  Neighbours neighbours) {
+    auto asked = coloniesAsked(from, name, asOf);
+    if (!asked || !name || neighbours == Neighbours::LeftOut) return asked;
+    auto living = book::livingOn(from, asOf);
+    if (!living) return living.problems();
+    const bool lives = std::any_of(living->begin(), living->end(),
+                                   [&](const book::Colony& each) { return each.id == asked->front().id; });
+    return lives ? living : asked;
 }
 
 //! Of the colonies read only the one named is shown, and of the others only those of its yard take part.
@@ -62,9 +58,16 @@ BatchItem itemOf(const Session& session, const BookAnswers& options, const Asked
 
 } // namespace
 
+Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const std::optional<std::string>& name, Date asOf) {
+    if (!name) return book::livingOn(from, asOf);
+    auto colony = colonyOf(from, *name);
+    if (!colony) return colony.problems();
+    return std::vector<book::Colony>{std::move(colony).value()};
+}
+
 Outcome<std::vector<AskedColony>> coloniesWithCases(book::Book& from, const BookAnswers& options, Date asOf,
                                                     Neighbours neighbours, const BookLearned* learned) {
-    auto colonies = coloniesAsked(from, options, asOf, neighbours);
+    auto colonies = withNeighbours(from, options.colony, asOf, neighbours);
     if (!colonies) return colonies.problems();
     std::vector<AskedColony> asked;
     for (auto& colony : *colonies) {

@@ -6,10 +6,15 @@
 #include "cli/book_options.h"
 
 #include <functional>
+#include <optional>
+#include <string>
 #include <vector>
 
 //! Colonies of a book and their answers in the plans of their yards: what advise, accept and calendar of `book` share. Tested: tests/cli/book_together_test.cpp.
 namespace winterlarder::cli {
+
+//! The colonies asked for: one by name, living or not; else all that live. Problem: no colony of that name.
+Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const std::optional<std::string>& name, Date asOf);
 
 //! A colony and its case, or why there is none. One that is not shown only takes part in the plan of its yard.
 struct AskedColony {

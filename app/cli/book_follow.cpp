@@ -42,14 +42,6 @@ struct Asked {
     Status status = Status::Done;
 };
 
-// The colonies asked for: one by name, living or not; else all that live.
-Outcome<std::vector<book::Colony>> coloniesAsked(book::Book& from, const std::optional<std::string>& name, Date asOf) {
-    if (!name) return book::livingOn(from, asOf);
-    auto colony = colonyOf(from, *name);
-    if (!colony) return colony.problems();
-    return std::vector<book::Colony>{std::move(colony).value()};
-}
-
 Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional<std::string>& asOfText,
                      const std::optional<std::string>& colony, bool learn) {
     const auto asOf = dayOrToday(session, "--as-of", asOfText);

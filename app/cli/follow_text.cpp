@@ -89,7 +89,7 @@ private:
                 {text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::amount(lot.fondant, style_)});
         if (f.feed->plan)
             for (const auto& visit : f.feed->plan->visits)
-                table.add({text::date(visit.date, style_), text::visit(visit.kind),
+                table.add({text::date(visit.date, style_), text::visit(visit.kind, text::Wording::Brief),
                            visit.syrup.value() > 0
                                ? text::amount(visit.syrup, style_)
                                : (visit.fondant.value() > 0 ? text::amount(visit.fondant, style_) : QString())});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/named_place.h"
 
+#include "climate/site.h"
 #include "exchange/json/json_tree.h"
 #include "text/place_words.h"
 
@@ -32,6 +33,10 @@ Problem severalPlaces(const climate::Gazetteer& places, const std::string& text,
 }
 
 } // namespace
+
+std::string noStationNear(const std::string& place) {
+    return fmt::format("no climate station lies within {} km of {}", climate::farthestStationKm, place);
+}
 
 Outcome<climate::Gazetteer> placesOf(const Session& session) {
     return climate::Gazetteer::load(session.dataFolder, session.reference);

@@ -15,6 +15,9 @@ Outcome<climate::Gazetteer> placesOf(const Session& session);
 //! large as the next. Problem: none, or several, with the names nearest to it. Tested: tests/cli/places_test.cpp.
 Outcome<climate::GazetteerPlace> placeNamed(const climate::Gazetteer& places, const std::string& text);
 
+//! "no climate station lies within 600 km of the place": the detail of a problem.
+std::string noStationNear(const std::string& place = "the place");
+
 //! Where a command worked for a place, said on standard error: its full name and whose weather it has.
 Status tellPlace(Session& session, const climate::Gazetteer& places, const climate::GazetteerPlace& place);
 

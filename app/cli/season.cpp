@@ -50,8 +50,7 @@ Outcome<Shown> ofPlace(Session& session, const std::string& name, int autumn) {
     const auto site = climate::siteNear(session.reference, place->latitude, place->longitude, place->heightM);
     if (!site) return site.problems();
     if (*site->distanceKm > climate::farthestStationKm)
-        return argumentProblem(fmt::format("no climate station lies within 600 km of {}", places->fullName(*place)),
-                               "a climate of your own");
+        return argumentProblem(noStationNear(places->fullName(*place)), "a climate of your own");
     tellPlace(session, *places, *place);
     return Shown{site->curve, climate::deriveSeason(site->curve, session.reference.constants),
                  Winter(site->curve.hemisphere(), autumn), site->stationId, places->fullName(*place)};
@@ -73,10 +72,7 @@ Outcome<Shown> ofCase(const Session& session, const std::string& file, const std
     if (!read) return read.problems();
     const advice::ColonyQuestion& question = read->question;
     if (!question.site)
-        return Problem{ProblemKind::Input,
-                       {shownName(file), 0, 0},
-                       "no climate station lies within 600 km of the place",
-                       "a climate of your own"};
+        return Problem{ProblemKind::Input, {shownName(file), 0, 0}, noStationNear(), "a climate of your own"};
     const Winter winter = autumn ? Winter(question.winter.hemisphere(), *autumn) : question.winter;
     return Shown{question.site->curve, question.season, winter, question.site->stationId};
 }

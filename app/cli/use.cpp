@@ -4,6 +4,7 @@
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
 #include "cli/commands.h"
+#include "cli/named_place.h"
 #include "cli/table.h"
 #include "text/contexts.h"
 #include "text/remarks.h"
@@ -114,7 +115,7 @@ Problems refusals(const advice::ColonyQuestion& question, const std::string& fil
     if (!question.bees && question.setAside.empty())
         refuse("nothing tells how many bees there are", "bees with count, covered_combs or seams");
     if (question.bees && question.bees->count <= 0) refuse("there are no bees", "a colony with bees");
-    if (!question.site) refuse("no climate station lies within 600 km of the place", "a climate of your own");
+    if (!question.site) refuse(noStationNear(), "a climate of your own");
     if (question.site && !question.season.derivable())
         refuse("no season can be derived for the place", "the dates buildup and forage in the part season");
     if (question.asOf > lastSimulatedDay) refuse("as_of lies outside the model's season", "a day of the season");

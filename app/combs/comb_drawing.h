@@ -13,7 +13,7 @@
 namespace winterlarder::desk {
 
 //! All combs face on, box above box as they stand, seen from behind; boxes of more than twelve run over several rows from the
-//! entrance end. What is dragged or typed is asked for with combWished and shown at once; the owner shows the combs anew
+//! entrance end. What is dragged or typed is asked for with combEdited and shown at once; the owner shows the combs anew
 //! when the records have changed, or as they were where it refuses.
 //!
 //! Mouse: a click chooses; an edge of a zone is dragged (Escape lets go of it as it was); a drag elsewhere in a comb brings the
@@ -37,7 +37,7 @@ public:
     CombField picked() const { return typing_.picked(); }
     void pick(CombField field);
     //! Asks for a share as if it were typed (for screen readers).
-    void wishShare(int comb, CombField field, double share);
+    void setShare(int comb, CombField field, double share);
     //! Fills the chosen comb like the last one entered and goes on.
     void repeatLast();
 
@@ -50,7 +50,7 @@ public:
 
 signals:
     void combChosen(int comb);
-    void combWished(const winterlarder::desk::CombWish& wish);
+    void combEdited(const winterlarder::desk::CombEdit& edit);
     void fieldPicked(winterlarder::desk::CombField field);
     //! The chosen comb as the hand has dragged it so far; nothing is asked for yet.
     void combDragged(const winterlarder::desk::DrawnComb& comb);
@@ -88,8 +88,8 @@ private:
     void hover(QPointF point);
     void drag(QPointF point);
     void letGo();
-    void wish(const CombWish& wish);
-    void take(const CombTyping::Answer& answer);
+    void apply(const CombEdit& edit);
+    void take(const CombTyping::Typed& typed);
     bool moveByKey(int key);
     void announce();
 

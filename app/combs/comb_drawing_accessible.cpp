@@ -74,7 +74,7 @@ public:
         return isValid() ? QVariant(std::round(100 * shareOf(comb().record, zone_))) : QVariant();
     }
     void setCurrentValue(const QVariant& value) override {
-        if (isValid()) drawing_->wishShare(comb_, fieldOf(zone_), value.toDouble() / 100);
+        if (isValid()) drawing_->setShare(comb_, fieldOf(zone_), value.toDouble() / 100);
     }
     QVariant maximumValue() const override { return 100; }
     QVariant minimumValue() const override { return 0; }

@@ -32,29 +32,29 @@ double rounded(double share) { return std::round(share * 100) / 100; }
 
 // ---- asking for changes ---------------------------------------------------------------------------------------------------
 
-void CombDrawing::wish(const CombWish& wish) {
-    const auto index = static_cast<std::size_t>(wish.comb);
-    if (!editable_ || wish.record == combs_[index].record) return;
-    combs_[index] = redrawn(combs_[index], wish.record);
+void CombDrawing::apply(const CombEdit& edit) {
+    const auto index = static_cast<std::size_t>(edit.comb);
+    if (!editable_ || edit.record == combs_[index].record) return;
+    combs_[index] = redrawn(combs_[index], edit.record);
     measureWords();
     announce();
     update();
-    emit combWished(wish);
-    QAccessibleValueChangeEvent changed(this, shareOf(wish.record, typing_.picked()));
-    changed.setChild(wish.comb);
+    emit combEdited(edit);
+    QAccessibleValueChangeEvent changed(this, shareOf(edit.record, typing_.picked()));
+    changed.setChild(edit.comb);
     QAccessible::updateAccessibility(&changed);
 }
 
-void CombDrawing::wishShare(int comb, CombField field, double share) {
+void CombDrawing::setShare(int comb, CombField field, double share) {
     if (comb < 0 || comb >= static_cast<int>(combs_.size())) return;
     const double kept = std::clamp(share, 0.0, 1.0);
     const auto record = withShare(at(comb).record, field, kept);
     typing_.entered(record);
-    wish({comb, record});
+    apply({comb, record});
 }
 
-void CombDrawing::take(const CombTyping::Answer& answer) {
-    if (answer.wish) wish(*answer.wish);
+void CombDrawing::take(const CombTyping::Typed& typed) {
+    if (typed.edit) apply(*typed.edit);
 }
 
 void CombDrawing::repeatLast() {
@@ -178,7 +178,7 @@ void CombDrawing::letGo() {
     update();
     if (!drag.record) return;
     typing_.entered(*drag.record);
-    wish({drag.comb, *drag.record});
+    apply({drag.comb, *drag.record});
 }
 
 void CombDrawing::mousePressEvent(QMouseEvent* event) {

@@ -31,7 +31,7 @@ void paintTopBar(QPainter& painter, const QRectF& into, const Colours& colours) 
 }
 
 // Drawn in the lower right corner of the face, where nothing else tells how sure the comb is.
-void paintSeen(QPainter& painter, const CombLook& look, const QRectF& face, const Colours& colours) {
+void paintSeen(QPainter& painter, const CombAppearance& look, const QRectF& face, const Colours& colours) {
     if (look.seen == Seen::BothFaces && !look.measured) return;
     const double size = std::clamp(face.height() * 0.11, 5.0, 9.0);
     double x = face.right() - size - 2;
@@ -63,7 +63,7 @@ void paintSeen(QPainter& painter, const CombLook& look, const QRectF& face, cons
     }
 }
 
-void paintNotLookedAt(QPainter& painter, const CombLook& look, const CombShape& shape, const QRectF& face,
+void paintNotLookedAt(QPainter& painter, const CombAppearance& look, const CombShape& shape, const QRectF& face,
                       const Colours& colours) {
     if (look.seen != Seen::NotAtAll) return;
     painter.setPen(colours.text);
@@ -80,7 +80,7 @@ QRectF faceIn(const QRectF& into) {
     return into.adjusted(into.width() * 0.03, barThickness(into), -into.width() * 0.03, 0);
 }
 
-void paintComb(QPainter& painter, const CombLook& look, const QRectF& into, const Colours& colours, double cell) {
+void paintComb(QPainter& painter, const CombAppearance& look, const QRectF& into, const Colours& colours, double cell) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF face = faceIn(into);

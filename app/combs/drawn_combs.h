@@ -23,7 +23,7 @@ struct DrawnComb {
     bool longHive = false;
     double openFactor = 0.65;      //!< what open stores count for on that day
     stores::CombSpreads spreads{}; //!< how far its honey may be off
-    CombLook look;
+    CombAppearance look;
     QString kilograms; //!< "2.6 kg (2.1-3.1)", written below it
     QString name;      //!< "Comb 4 of box 2"
     QString spoken;    //!< what a screen reader says: name, every share, kilograms

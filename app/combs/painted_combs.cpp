@@ -18,8 +18,8 @@ QPixmap pixmapOf(const QRect& place, double pixelRatio) {
 
 } // namespace
 
-void PaintedCombs::paint(QPainter& painter, int comb, const CombLook& look, const QRectF& into, const Colours& colours,
-                         double cell) {
+void PaintedCombs::paint(QPainter& painter, int comb, const CombAppearance& look, const QRectF& into,
+                         const Colours& colours, double cell) {
     const Key key{look, into, colours.dark, cell, painter.device()->devicePixelRatioF()};
     const QRect place = into.toAlignedRect().adjusted(-beyond, -beyond, beyond, beyond);
     auto& [known, pixmap] = painted_[comb];

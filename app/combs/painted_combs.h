@@ -13,12 +13,12 @@ namespace winterlarder::desk {
 class PaintedCombs {
 public:
     //! What paintComb would paint, of the comb of that number.
-    void paint(QPainter& painter, int comb, const CombLook& look, const QRectF& into, const Colours& colours,
+    void paint(QPainter& painter, int comb, const CombAppearance& look, const QRectF& into, const Colours& colours,
                double cell);
 
 private:
     struct Key {
-        CombLook look;
+        CombAppearance look;
         QRectF into;
         bool dark = false;
         double cell = 0;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/answering.h"
 
+#include "desk/answer_queue.h"
 #include "desk/ensemble_cache.h"
-#include "desk/reckoning.h"
 
 namespace winterlarder::desk {
 
@@ -13,7 +13,7 @@ Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard)
     });
     yard_->onChange(this, {YardChange::History}, &Answering::prefer);
     yard_->onChange(this, {YardChange::Moving}, [this] {
-        if (reckoning_ && reckoning_->idle()) shareOut();
+        if (queue_ && queue_->idle()) shareOut();
     });
     connect(&recalling_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
     connect(&sharing_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
@@ -23,40 +23,40 @@ Answering::~Answering() = default;
 
 void Answering::useAdviser(std::shared_ptr<const Adviser> adviser) {
     adviser_ = std::make_shared<EnsembleCache>(std::move(adviser));
-    reckoning_ = std::make_unique<Reckoning>(adviser_);
-    connect(reckoning_.get(), &Reckoning::answered, this,
+    queue_ = std::make_unique<AnswerQueue>(adviser_);
+    connect(queue_.get(), &AnswerQueue::answered, this,
             [this](ColonyId id, const AnsweredPointer& answered) { yard_->takeAnswer(id, answered); });
-    connect(reckoning_.get(), &Reckoning::contradicted, this,
+    connect(queue_.get(), &AnswerQueue::contradicted, this,
             [this](ColonyId id, const book::ColonyCase& record, const Problems& problems) {
                 yard_->takeProblems(id, record, problems);
             });
-    connect(reckoning_.get(), &Reckoning::idleAgain, this, &Answering::shareOut);
+    connect(queue_.get(), &AnswerQueue::idleAgain, this, &Answering::shareOut);
     askAll();
 }
 
-bool Answering::idle() const { return sharing_.idle() && recalling_.idle() && (!reckoning_ || reckoning_->idle()); }
+bool Answering::idle() const { return sharing_.idle() && recalling_.idle() && (!queue_ || queue_->idle()); }
 
 void Answering::tellIfIdle() {
     if (idle()) emit idleAgain();
 }
 
 void Answering::askAll() {
-    if (!reckoning_) return;
+    if (!queue_) return;
     std::set<ColonyId> there;
     for (const auto& colony : yard_->colonies()) there.insert(colony.id);
-    reckoning_->keepOnly(there);
+    queue_->keepOnly(there);
     for (const auto id : there) ask(id, NewestWork::Turn::Last);
 }
 
 void Answering::ask(ColonyId id, NewestWork::Turn turn) {
     const auto* colony = yard_->find(id);
-    if (reckoning_ && colony && colony->pending && colony->problems.empty())
-        reckoning_->ask(id, yard_->position(id), colony->record, turn);
+    if (queue_ && colony && colony->pending && colony->problems.empty())
+        queue_->ask(id, yard_->position(id), colony->record, turn);
 }
 
 // The colony looked at is answered before others; the picture of what its neighbours give may still be to be made.
 void Answering::prefer(ColonyId id) {
-    if (reckoning_) reckoning_->hurry(id);
+    if (queue_) queue_->hurry(id);
     const auto* colony = yard_->find(id);
     if (colony && colony->answered &&
         colony->answered->picture.options.size() < colony->answered->answer.advice.options.size())

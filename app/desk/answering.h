@@ -9,7 +9,7 @@
 
 namespace winterlarder::desk {
 
-class Reckoning;
+class AnswerQueue;
 
 //! Keeps the yard's answers up to date: asks for each colony whose records changed, and once all are answered looks the yard over as
 //! a whole. Nothing is asked before an adviser is there.
@@ -42,7 +42,7 @@ private:
 
     Yard* yard_;
     std::shared_ptr<const Adviser> adviser_;
-    std::unique_ptr<Reckoning> reckoning_;
+    std::unique_ptr<AnswerQueue> queue_;
     NewestWork sharing_{nullptr, Pace::Slow};
     NewestWork recalling_{nullptr, Pace::Steady};
 };

@@ -34,10 +34,10 @@ QString namedBy(const book::LockHolder& holder, const QString& since) {
     return BookActions::tr("%1 on %2, since %3").arg(who, machine, since);
 }
 
-book::Together firstEntriesOf(const Beginning& beginning, book::YardId yard) {
-    book::Together step{"begin the yard",
-                        {book::AddYard{{.name = beginning.yard.toStdString(),
-                                        .site = {beginning.place, beginning.heightM, std::nullopt}}}}};
+book::EditGroup firstEntriesOf(const Beginning& beginning, book::YardId yard) {
+    book::EditGroup step{"begin the yard",
+                         {book::AddYard{{.name = beginning.yard.toStdString(),
+                                         .site = {beginning.place, beginning.heightM, std::nullopt}}}}};
     for (const auto& colony : beginning.colonies) {
         book::HiveRecord hive;
         hive.boxes.assign(static_cast<std::size_t>(colony.boxes),
@@ -208,7 +208,7 @@ void BookActions::beginBook(const Beginning& beginning) {
         [this, file](const Problems& problems) {
             if (!problems.empty()) return;
             mentionWhereKept(file);
-            emit begun();
+            emit newBookOpened();
         });
 }
 
@@ -324,7 +324,7 @@ void BookActions::openKept(const QString& copy) {
     open(copy, book::OpenFor::Writing, [this, copy](const Problems& problems) {
         if (!problems.empty()) return;
         mentionWhereKept(copy);
-        emit kept();
+        emit savedAsOwnBook();
     });
 }
 

@@ -67,10 +67,10 @@ signals:
     //! The shipped data were read for the first time; who hears it gives them to the book.
     void dataRead(const std::shared_ptr<const winterlarder::ReferenceData>& reference);
     void placesRead(const std::shared_ptr<const winterlarder::climate::Gazetteer>& places);
-    void begun();                                        //!< a new book is open
+    void newBookOpened();                                //!< a new book is open
     void failed(const winterlarder::Problems& problems); //!< what has no place of its own in the banner
     void recentChanged();
-    void kept(); //!< a book that would have gone with the window is open as a book of its own
+    void savedAsOwnBook(); //!< a book that would have gone with the window is open as a book of its own
     void idleAgain();
 
 private:

@@ -28,13 +28,13 @@ void MainWindow::connectBook() {
     connect(&book_, &OpenBook::worksAgain, this, &MainWindow::tellIfSettled);
     connect(books_, &BookActions::dataRead, this, &MainWindow::beginToAnswer);
     connect(books_, &BookActions::placesRead, this, &MainWindow::usePlaces);
-    connect(books_, &BookActions::begun, this, &MainWindow::lookAtFirstColony);
+    connect(books_, &BookActions::newBookOpened, this, &MainWindow::lookAtFirstColony);
     connect(&book_, &OpenBook::opened, this, [this] {
         if (beginning_) leaveFirstPage();
     });
     connect(books_, &BookActions::failed, this, &MainWindow::tell);
     connect(books_, &BookActions::recentChanged, this, &MainWindow::listRecentBooks);
-    connect(books_, &BookActions::kept, list_, qOverload<>(&QWidget::setFocus));
+    connect(books_, &BookActions::savedAsOwnBook, list_, qOverload<>(&QWidget::setFocus));
     connect(books_, &BookActions::idleAgain, this, &MainWindow::tellIfSettled);
     showState();
 }

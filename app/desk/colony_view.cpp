@@ -227,7 +227,7 @@ void ColonyView::connectNext() {
     connect(next_->bees(), &BeesField::valueEntered, look_->bees(), &BeesField::valueEntered);
     connect(next_->weighing(), &WeighingField::weighed, look_->weighing(), &WeighingField::weighed);
     connect(next_->combsButton(), &QPushButton::clicked, this, [this] {
-        pages_->setCurrentIndex(0);
+        showPage(ColonyPage::Hive);
         look_->newLookButton()->click();
     });
     connect(next_, &NextEntry::askAnswered, this,
@@ -235,7 +235,7 @@ void ColonyView::connectNext() {
 }
 
 void ColonyView::beginFirstLook() {
-    pages_->setCurrentIndex(0);
+    showPage(ColonyPage::Hive);
     if (next_->isVisible()) next_->focusFirst();
     else look_->newLookButton()->setFocus();
 }

@@ -7,16 +7,16 @@
 
 namespace winterlarder::desk {
 
-Following::Following(Yard* yard, winter::Sampling sampling, int threads, QObject* parent)
+WinterFollower::WinterFollower(Yard* yard, winter::Sampling sampling, int threads, QObject* parent)
     : QObject(parent), yard_(yard), sampling_(sampling), threads_(threads) {
-    yard_->onChange(this, {YardChange::Colonies}, &Following::keepOnlyThere);
-    yard_->onChange(this, {YardChange::Read}, &Following::want);
-    connect(yard_->book(), &OpenBook::opened, this, &Following::forget);
-    connect(yard_->book(), &OpenBook::closed, this, &Following::forget);
+    yard_->onChange(this, {YardChange::Colonies}, &WinterFollower::keepOnlyThere);
+    yard_->onChange(this, {YardChange::Read}, &WinterFollower::want);
+    connect(yard_->book(), &OpenBook::opened, this, &WinterFollower::forget);
+    connect(yard_->book(), &OpenBook::closed, this, &WinterFollower::forget);
 }
 
 // What was asked of the book before comes back no more.
-void Following::forget() {
+void WinterFollower::forget() {
     const bool waited = !idle();
     queue_.clear();
     current_ = {};
@@ -26,12 +26,12 @@ void Following::forget() {
     if (waited) emit idleAgain();
 }
 
-void Following::keepOnlyThere() {
+void WinterFollower::keepOnlyThere() {
     std::erase_if(queue_, [this](ColonyId id) { return !yard_->find(id); });
 }
 
 // The colony being looked at goes before all others, also one under way.
-void Following::want(ColonyId id) {
+void WinterFollower::want(ColonyId id) {
     yard_->awaitFollowed(id);
     std::erase(queue_, id);
     const bool first = id == yard_->openColony();
@@ -46,7 +46,7 @@ void Following::want(ColonyId id) {
     next();
 }
 
-void Following::next() {
+void WinterFollower::next() {
     const auto day = yard_->asOf();
     if (current_ != ColonyId{}) return;
     if (queue_.empty() || !day || !yard_->book()) {
@@ -68,7 +68,7 @@ void Following::next() {
         });
 }
 
-void Following::take(quint64 number, ColonyId id, const Outcome<answer::FollowReading>& read) {
+void WinterFollower::take(quint64 number, ColonyId id, const Outcome<answer::FollowReading>& read) {
     if (number != asked_) return next();
     const auto known = yard_->followed(id);
     if (known && read.ok() && known->reading == *read) return finished(number, id, nullptr);
@@ -94,7 +94,7 @@ FollowedPointer followedWinter(const answer::FollowReading& reading, const Refer
 
 } // namespace
 
-void Following::compute(const answer::FollowReading& reading, ColonyId id, quint64 number) {
+void WinterFollower::compute(const answer::FollowReading& reading, ColonyId id, quint64 number) {
     work_.ask(
         this,
         [reading, reference = yard_->book()->reference(), sampling = sampling_, threads = threads_](
@@ -105,7 +105,7 @@ void Following::compute(const answer::FollowReading& reading, ColonyId id, quint
         });
 }
 
-void Following::finished(quint64 number, ColonyId id, const FollowedPointer& followed) {
+void WinterFollower::finished(quint64 number, ColonyId id, const FollowedPointer& followed) {
     if (number != asked_) return;
     current_ = {};
     if (followed) yard_->takeFollowed(id, followed);

@@ -14,11 +14,11 @@ namespace winterlarder::desk {
 //! Follows the winters of the yard's colonies, the one being looked at first: read on the book's thread, computed on one of its own. In
 //! autumn, while the winter is still decided, only that one. What the records, the day or what was learned have overtaken is never
 //! shown. Tested: tests/app/following_test.cpp.
-class Following : public QObject {
+class WinterFollower : public QObject {
     Q_OBJECT
 
 public:
-    Following(Yard* yard, winter::Sampling sampling, int threads, QObject* parent = nullptr);
+    WinterFollower(Yard* yard, winter::Sampling sampling, int threads, QObject* parent = nullptr);
     bool idle() const { return reading_ == 0 && current_ == ColonyId{} && queue_.empty(); }
 
 signals:

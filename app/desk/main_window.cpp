@@ -187,11 +187,11 @@ void MainWindow::useAdviser(std::shared_ptr<const Adviser> adviser) {
 }
 
 void MainWindow::followWinters(winter::Sampling sampling, int threads) {
-    following_ = new Following(&yard_, sampling, threads, this);
+    following_ = new WinterFollower(&yard_, sampling, threads, this);
     learning_ = new Learning(&yard_, sampling, threads, this);
-    connect(following_, &Following::idleAgain, this, &MainWindow::tellIfSettled);
+    connect(following_, &WinterFollower::idleAgain, this, &MainWindow::tellIfSettled);
     connect(learning_, &Learning::idleAgain, this, &MainWindow::tellIfSettled);
-    connect(following_, &Following::failed, this, &MainWindow::tell);
+    connect(following_, &WinterFollower::failed, this, &MainWindow::tell);
     connect(learning_, &Learning::failed, this, &MainWindow::tell);
 }
 
@@ -279,31 +279,6 @@ void MainWindow::tell(const Problems& problems) {
     const QString lines = problemWords(problems);
     banner_->showMessage(QStringLiteral("problems"),
                          isOurs(problems) ? lines : tr("Not everything could be opened.\n%1").arg(lines));
-}
-
-void MainWindow::wishColours(ColourWish wish) {
-    colourWish_ = wish;
-    applyColours();
-}
-
-void MainWindow::applyColours() {
-    applyingColours_ = true;
-    QApplication::setPalette(QPalette()); // what the system has
-    const bool dark =
-        colourWish_ == ColourWish::Dark || (colourWish_ == ColourWish::AsSystem && isDark(QApplication::palette()));
-    const auto& colours = dark ? darkColours() : lightColours();
-    wearColours(*this, colours);
-    setStyleSheet(styleSheetIn(colours));
-    // Under a style sheet a palette does not reach the children by itself.
-    const QPalette worn = paletteIn(colours);
-    QApplication::setPalette(worn); // for what is made later
-    for (auto* child : findChildren<QWidget*>()) child->setPalette(worn);
-    applyingColours_ = false;
-}
-
-void MainWindow::changeEvent(QEvent* event) {
-    QMainWindow::changeEvent(event);
-    if (event->type() == QEvent::ApplicationPaletteChange && !applyingColours_) applyColours();
 }
 
 } // namespace winterlarder::desk

@@ -30,7 +30,7 @@ class Answering;
 class Banner;
 class ColonyView;
 class DayField;
-class Following;
+class WinterFollower;
 class HelpWindow;
 class Learning;
 class NewestWork;
@@ -80,7 +80,7 @@ public:
     const Problems& openingProblems() const { return openingProblems_; }
 
     void choose(ColonyId id); //!< id 0: the yard
-    void wishColours(ColourWish wish);
+    void useColours(ColourScheme scheme);
 
 public slots:
     void newColony();
@@ -161,11 +161,11 @@ private:
     std::vector<QAction*> ofABook_;     //!< offered where one is open
     std::vector<QAction*> ofOneColony_; //!< of the book's menu
     Answering* answering_ = nullptr;
-    Following* following_ = nullptr; //!< nothing until followWinters()
+    WinterFollower* following_ = nullptr; //!< nothing until followWinters()
     Learning* learning_ = nullptr;
     NewestWork* calendar_ = nullptr; //!< nothing until one is asked for
     std::shared_ptr<const ReferenceData> reference_;
-    ColourWish colourWish_ = settings::colours();
+    ColourScheme colourScheme_ = settings::colours();
     bool applyingColours_ = false;
     bool beginning_ = false; //!< the first page is shown over the book at hand
     Problems openingProblems_;

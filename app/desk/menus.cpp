@@ -80,18 +80,18 @@ void MainWindow::buildViewMenu() {
     addOrder(tr("By &name"), YardOrder::Name);
     menu->addSeparator();
     auto* colours = new QActionGroup(this);
-    const auto addColours = [&](const QString& text, ColourWish wanted) {
+    const auto addColours = [&](const QString& text, ColourScheme wanted) {
         auto* action = menu->addAction(text, this, [this, wanted] {
             settings::chooseColours(wanted);
-            wishColours(wanted);
+            useColours(wanted);
         });
         action->setCheckable(true);
-        action->setChecked(wanted == colourWish_);
+        action->setChecked(wanted == colourScheme_);
         colours->addAction(action);
     };
-    addColours(tr("Colours as the &system's"), ColourWish::AsSystem);
-    addColours(tr("&Light"), ColourWish::Light);
-    addColours(tr("&Dark"), ColourWish::Dark);
+    addColours(tr("Colours as the &system's"), ColourScheme::AsSystem);
+    addColours(tr("&Light"), ColourScheme::Light);
+    addColours(tr("&Dark"), ColourScheme::Dark);
     menu->addSeparator();
     auto* units = new QActionGroup(this);
     const auto addUnits = [&](const QString& text, UnitSystem wanted) {

@@ -55,8 +55,8 @@ private:
     Problems problems_;
 };
 
-void writeWindow(MainWindow& window, Writer& writer, ColourWish colours, const QString& suffix) {
-    window.wishColours(colours);
+void writeWindow(MainWindow& window, Writer& writer, ColourScheme colours, const QString& suffix) {
+    window.useColours(colours);
     window.choose(worthShowing(*window.yard()));
     QApplication::processEvents();
     writer.note(window.grab().save(writer.path(QStringLiteral("window-%1.png").arg(suffix))),
@@ -97,8 +97,8 @@ Outcome<QStringList> writePictures(MainWindow& window, const QString& folder) {
     if (!QDir().mkpath(folder))
         return Problem{ProblemKind::File, {folder.toStdString(), 0, 0}, "the folder cannot be made", "name another"};
     Writer writer(folder);
-    writeWindow(window, writer, ColourWish::Light, QStringLiteral("light"));
-    writeWindow(window, writer, ColourWish::Dark, QStringLiteral("dark"));
+    writeWindow(window, writer, ColourScheme::Light, QStringLiteral("light"));
+    writeWindow(window, writer, ColourScheme::Dark, QStringLiteral("dark"));
     int position = 0;
     for (const auto& colony : window.yard()->colonies()) writeColony(colony, position++, writer);
     writeSheets(window, writer);

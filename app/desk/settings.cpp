@@ -13,20 +13,20 @@ namespace {
 
 constexpr int mostRecent = 8;
 
-QSettings kept() {
+QSettings stored() {
     return QSettings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("winterlarder"),
                      QStringLiteral("winterlarder"));
 }
 
 template <class Choice> Choice chosen(const char* key, Choice otherwise, int most) {
     bool isNumber = false;
-    auto settings = kept();
+    auto settings = stored();
     const int value = settings.value(QLatin1String(key)).toInt(&isNumber);
     return isNumber && value >= 0 && value <= most ? static_cast<Choice>(value) : otherwise;
 }
 
 void write(const char* key, const QVariant& value) {
-    auto settings = kept();
+    auto settings = stored();
     settings.setValue(QLatin1String(key), value);
 }
 
@@ -39,7 +39,7 @@ UnitSystem systemUnits() {
 
 } // namespace
 
-QStringList recentBooks() { return kept().value(QStringLiteral("books/recent")).toStringList(); }
+QStringList recentBooks() { return stored().value(QStringLiteral("books/recent")).toStringList(); }
 
 void noteRecentBook(const QString& file) {
     auto books = recentBooks();
@@ -58,7 +58,7 @@ void forgetRecentBook(const QString& file) {
 UnitSystem units() { return chosen("units", systemUnits(), 2); }
 void chooseUnits(UnitSystem system) { write("units", static_cast<int>(system)); }
 book::HiveRecord usualHive(const ReferenceData& reference) {
-    const auto settings = kept();
+    const auto settings = stored();
     const std::string chosen = settings.value(QStringLiteral("hive/format")).toString().toStdString();
     const std::string format = reference.format(chosen) ? chosen : reference.formats.front().id;
     const int boxes = std::clamp(settings.value(QStringLiteral("hive/boxes"), 1).toInt(), 1, 6);
@@ -72,10 +72,10 @@ void chooseUsualHive(const QString& format, int boxes) {
     write("hive/boxes", boxes);
 }
 
-ColourWish colours() { return chosen("colours", ColourWish::AsSystem, 2); }
-void chooseColours(ColourWish wish) { write("colours", static_cast<int>(wish)); }
-QString keeper() { return kept().value(QStringLiteral("keeper")).toString(); }
-QByteArray windowPlace() { return kept().value(QStringLiteral("window")).toByteArray(); }
+ColourScheme colours() { return chosen("colours", ColourScheme::AsSystem, 2); }
+void chooseColours(ColourScheme scheme) { write("colours", static_cast<int>(scheme)); }
+QString keeper() { return stored().value(QStringLiteral("keeper")).toString(); }
+QByteArray windowPlace() { return stored().value(QStringLiteral("window")).toByteArray(); }
 void keepWindowPlace(const QByteArray& place) { write("window", place); }
 
 } // namespace winterlarder::desk::settings

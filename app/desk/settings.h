@@ -11,7 +11,7 @@
 
 namespace winterlarder::desk {
 
-enum class ColourWish { AsSystem, Light, Dark };
+enum class ColourScheme { AsSystem, Light, Dark };
 
 //! What this keeper chose on this computer; nothing of it is in the book. Kept in the user's own settings file.
 //! Tested: tests/app/pages_test.cpp.
@@ -25,8 +25,8 @@ UnitSystem units(); //!< not chosen yet: as the system's language and country
 void chooseUnits(UnitSystem system);
 book::HiveRecord usualHive(const ReferenceData& reference); //!< what a new colony is proposed to live in
 void chooseUsualHive(const QString& format, int boxes);
-ColourWish colours();
-void chooseColours(ColourWish wish);
+ColourScheme colours();
+void chooseColours(ColourScheme scheme);
 QString keeper();         //!< who signs edits; empty: the system's user
 QByteArray windowPlace(); //!< as QWidget::saveGeometry wrote it; empty: not kept yet
 void keepWindowPlace(const QByteArray& place);

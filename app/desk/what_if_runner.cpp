@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/what_if_runner.h"
 
-#include "desk/reckoning.h"
+#include "desk/answer_queue.h"
 
 namespace winterlarder::desk {
 
@@ -28,30 +28,16 @@ private:
 } // namespace
 
 WhatIfRunner::WhatIfRunner(std::shared_ptr<const Adviser> adviser, QObject* parent)
-    : QObject(parent), preview_(std::make_unique<Reckoning>(std::make_shared<Previewing>(adviser), Pace::Prompt)),
-      full_(std::make_unique<Reckoning>(adviser, Pace::Prompt)), asked_{.colony = {},
-                                                                        .yard = {},
-                                                                        .asOf = *Date::of(2000, 1, 1),
-                                                                        .lookedOn = {},
-                                                                        .site = {},
-                                                                        .hive = {},
-                                                                        .bees = {},
-                                                                        .combs = {},
-                                                                        .weighings = {},
-                                                                        .moisturePercent = {},
-                                                                        .feeds = {},
-                                                                        .harvests = {},
-                                                                        .season = {},
-                                                                        .feeder = {},
-                                                                        .wish = {}} {
-    connect(preview_.get(), &Reckoning::answered, this, [this](ColonyId id, const AnsweredPointer& answer) {
+    : QObject(parent), preview_(std::make_unique<AnswerQueue>(std::make_shared<Previewing>(adviser), Pace::Prompt)),
+      full_(std::make_unique<AnswerQueue>(adviser, Pace::Prompt)) {
+    connect(preview_.get(), &AnswerQueue::answered, this, [this](ColonyId id, const AnsweredPointer& answer) {
         emit previewed(answer);
-        full_->ask(id, position_, asked_, NewestWork::Turn::First);
+        full_->ask(id, position_, *asked_, NewestWork::Turn::First);
     });
-    connect(full_.get(), &Reckoning::answered, this,
+    connect(full_.get(), &AnswerQueue::answered, this,
             [this](ColonyId, const AnsweredPointer& answer) { emit answered(answer); });
     for (auto* each : {preview_.get(), full_.get()})
-        connect(each, &Reckoning::contradicted, this,
+        connect(each, &AnswerQueue::contradicted, this,
                 [this](ColonyId, const book::ColonyCase&, const Problems& problems) { emit contradicted(problems); });
 }
 

@@ -6,12 +6,13 @@
 #include <QObject>
 
 #include <memory>
+#include <optional>
 
 namespace winterlarder::desk {
 
-class Reckoning;
+class AnswerQueue;
 
-//! Answers what is tried out with another demand: a preview over few winters first, then the full answer. Only the newest wish is
+//! Answers what is tried out with another demand: a preview over few winters first, then the full answer. Only the newest question is
 //! answered; older ones are stopped, and what they bring late is thrown away. Tested: tests/app/what_if_test.cpp.
 class WhatIfRunner : public QObject {
     Q_OBJECT
@@ -31,8 +32,8 @@ signals:
     void cancelled();
 
 private:
-    std::unique_ptr<Reckoning> preview_, full_;
-    book::ColonyCase asked_;
+    std::unique_ptr<AnswerQueue> preview_, full_;
+    std::optional<book::ColonyCase> asked_; //!< the newest; nothing until one was
     int position_ = 0;
 };
 

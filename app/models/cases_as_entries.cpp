@@ -74,7 +74,7 @@ public:
                 {.colony = id, .date = treatment.date, .until = treatment.until, .what = treatment.what}});
     }
 
-    book::Together step{"open case files", {}};
+    book::EditGroup step{"open case files", {}};
 
 private:
     // Colonies of one name of yard and one place, season and wish stand together.
@@ -100,8 +100,8 @@ private:
 
 } // namespace
 
-book::Together entriesOfCases(const std::vector<book::ColonyCase>& cases, book::YardId nextYard,
-                              book::ColonyId nextColony) {
+book::EditGroup entriesOfCases(const std::vector<book::ColonyCase>& cases, book::YardId nextYard,
+                               book::ColonyId nextColony) {
     Writer writer(nextYard, nextColony);
     for (const auto& record : cases) writer.write(record);
     return std::move(writer.step);

@@ -12,7 +12,7 @@ namespace winterlarder::desk {
 //! harvests the case tells of. One step. `nextYard` and `nextColony` are the numbers the book gives next (Book::nextId).
 //! book::caseOf of a book so made gives the case back, but for weighings older than its look and dates outside their winter.
 //! Tested: tests/app/yard_test.cpp.
-book::Together entriesOfCases(const std::vector<book::ColonyCase>& cases, book::YardId nextYard,
-                              book::ColonyId nextColony);
+book::EditGroup entriesOfCases(const std::vector<book::ColonyCase>& cases, book::YardId nextYard,
+                               book::ColonyId nextColony);
 
 } // namespace winterlarder::desk

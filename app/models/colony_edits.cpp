@@ -61,7 +61,7 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing) {
 }
 
 book::Edit planInstead(const book::AcceptAdvice& accepted, const book::ColonyHistory& records, Date asOf) {
-    book::Together step{"accept advice", {}};
+    book::EditGroup step{"accept advice", {}};
     for (const auto& visit : records.visits)
         if (visit.state == book::VisitState::Planned && visit.date >= asOf)
             step.edits.emplace_back(book::RemovePlannedVisit{visit.id});
@@ -76,8 +76,8 @@ book::Edit feedGiven(const book::Feed& feed, const std::vector<book::PlannedVisi
     auto made = *visit;
     made.state = book::VisitState::Done;
     made.doneOn = feed.feed.date;
-    return book::Together{book::verbOf(book::SingleEdit(book::AddFeed{feed})),
-                          {book::AddFeed{feed}, book::ChangePlannedVisit{made}}};
+    return book::EditGroup{book::verbOf(book::SingleEdit(book::AddFeed{feed})),
+                           {book::AddFeed{feed}, book::ChangePlannedVisit{made}}};
 }
 
 book::MarkVisitDone madeOnItsDay(book::PlannedVisitId visit, Date planned, std::optional<Date> asOf) {

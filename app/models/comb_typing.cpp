@@ -91,16 +91,16 @@ void CombTyping::forget() {
     tenths_.reset();
 }
 
-CombWish CombTyping::done(CombWish wish) {
-    last_ = wish.record;
-    return wish;
+CombEdit CombTyping::done(CombEdit edit) {
+    last_ = edit.record;
+    return edit;
 }
 
-CombWish CombTyping::share(double value, int comb, const book::CombRecord& from) {
+CombEdit CombTyping::share(double value, int comb, const book::CombRecord& from) {
     return done({comb, withShare(from, picked_, value)});
 }
 
-CombWish CombTyping::digit(int value, int comb, const book::CombRecord& record) {
+CombEdit CombTyping::digit(int value, int comb, const book::CombRecord& record) {
     const bool goesOn = before_ && typedInto_ == comb && after_ == record;
     if (!goesOn) {
         before_ = record;
@@ -110,12 +110,12 @@ CombWish CombTyping::digit(int value, int comb, const book::CombRecord& record) 
     const double said = tenths_ ? *tenths_ / 10.0 + value / 100.0 : value / 10.0;
     if (tenths_) tenths_.reset();
     else tenths_ = value;
-    auto wish = share(said, comb, *before_);
-    after_ = wish.record;
-    return wish;
+    auto edit = share(said, comb, *before_);
+    after_ = edit.record;
+    return edit;
 }
 
-CombTyping::Answer CombTyping::type(const QString& text, bool shift, int comb, const book::CombRecord& record) {
+CombTyping::Typed CombTyping::type(const QString& text, bool shift, int comb, const book::CombRecord& record) {
     if (text.size() != 1) return {};
     const QChar key = text.front();
     if (key.isDigit()) return {true, digit(key.digitValue(), comb, record)};
@@ -158,11 +158,11 @@ std::vector<std::pair<QStringList, QString>> typingKeys() {
     return keys;
 }
 
-CombTyping::Answer CombTyping::emptyComb(int comb, const book::CombRecord& record) {
+CombTyping::Typed CombTyping::emptyComb(int comb, const book::CombRecord& record) {
     return {true, done({comb, emptied(record)})};
 }
 
-CombTyping::Answer CombTyping::repeat(int comb, const book::CombRecord& record, const book::CombRecord* before) {
+CombTyping::Typed CombTyping::repeat(int comb, const book::CombRecord& record, const book::CombRecord* before) {
     if (!last_ && !before) return {true, std::nullopt};
     const auto& other = last_ ? *last_ : *before;
     return {true, done({comb, withContentsOf(record, other)})};

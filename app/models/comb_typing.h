@@ -23,7 +23,7 @@ QString nameOf(CombField field);
 QString letterOf(CombField field);
 
 //! A comb to be changed, as the drawing asks for it.
-struct CombWish {
+struct CombEdit {
     int comb = -1;
     book::CombRecord record;
 };
@@ -39,23 +39,23 @@ public:
     void pick(CombField field);
 
     //! What a key does to the comb as it is now; nothing where it changes none (it may still pick).
-    struct Answer {
+    struct Typed {
         bool taken = false;
-        std::optional<CombWish> wish;
+        std::optional<CombEdit> edit;
     };
-    Answer type(const QString& text, bool shift, int comb, const book::CombRecord& record);
-    Answer emptyComb(int comb, const book::CombRecord& record);
+    Typed type(const QString& text, bool shift, int comb, const book::CombRecord& record);
+    Typed emptyComb(int comb, const book::CombRecord& record);
     //! The comb holds what the comb entered last holds (else `before`).
-    Answer repeat(int comb, const book::CombRecord& record, const book::CombRecord* before);
+    Typed repeat(int comb, const book::CombRecord& record, const book::CombRecord* before);
     //! A comb was entered by other means; repeating repeats it.
     void entered(const book::CombRecord& record);
     //! Another colony, another look: nothing to repeat.
     void forget();
 
 private:
-    CombWish digit(int value, int comb, const book::CombRecord& record);
-    CombWish share(double value, int comb, const book::CombRecord& from);
-    CombWish done(CombWish wish);
+    CombEdit digit(int value, int comb, const book::CombRecord& record);
+    CombEdit share(double value, int comb, const book::CombRecord& from);
+    CombEdit done(CombEdit edit);
 
     CombField picked_ = CombField::Capped;
     std::optional<book::CombRecord> last_; //!< what repeating repeats

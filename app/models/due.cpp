@@ -22,6 +22,10 @@ int rank(advice::Verdict verdict) {
 
 } // namespace
 
+bool isFedToday(const tracking::Following& following, SeasonDay today) {
+    return following.feed && following.feed->begins() <= today;
+}
+
 Due dueOf(const AnsweredColony& colony) {
     for (const auto& task : report::tasksOf(colony.question, colony.answer.advice))
         if (task.kind != DueKind::Check) return {task.kind, task.date};

@@ -32,6 +32,9 @@ report::FollowedPlan plannedOf(const FollowedWinter& followed);
 //! The first of them.
 Due dueOf(const FollowedWinter& followed);
 
+//! Whether what a followed winter wants fed is to be given today, or was to be given before.
+bool isFedToday(const tracking::Following& following, SeasonDay today);
+
 //! Order of urgency, smaller first: earliest due day, then feed, unite, cannot say, harvest, leave.
 struct UrgencyKey {
     bool noDay = true;

@@ -23,7 +23,7 @@ template <class Visit> void eachEntry(book::SingleEdit& edit, Visit visit) {
 
 template <class Visit> void eachEntry(book::Edit& edit, Visit visit) {
     if (auto* single = std::get_if<book::SingleEdit>(&edit)) eachEntry(*single, visit);
-    if (auto* several = std::get_if<book::Together>(&edit))
+    if (auto* several = std::get_if<book::EditGroup>(&edit))
         for (auto& each : several->edits) eachEntry(each, visit);
 }
 

@@ -73,7 +73,7 @@ public:
     //! Opens a book in place of the one at hand; that stays open where the other cannot be.
     void open(const QString& file, book::OpenFor purpose = book::OpenFor::Writing, Done done = {});
     //! Makes a new book with what `first` makes (given the numbers of its first yard and colony) and opens it.
-    using FirstEntries = std::function<book::Together(book::YardId, book::ColonyId)>;
+    using FirstEntries = std::function<book::EditGroup(book::YardId, book::ColonyId)>;
     void create(const QString& file, const FirstEntries& first, Done done = {});
     void close();
 

@@ -29,7 +29,7 @@ void ShownNumbers::turnIn(book::SingleEdit& edit) const {
 
 book::Edit ShownNumbers::asInBook(book::Edit edit) const {
     if (auto* single = std::get_if<book::SingleEdit>(&edit)) turnIn(*single);
-    if (auto* several = std::get_if<book::Together>(&edit))
+    if (auto* several = std::get_if<book::EditGroup>(&edit))
         for (auto& each : several->edits) turnIn(each);
     return edit;
 }

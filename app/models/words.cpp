@@ -5,6 +5,7 @@
 #include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/style.h"
+#include "text/words.h"
 #include "work/interface_thread.h"
 
 #include <QLocale>
@@ -33,6 +34,11 @@ QString massIn(Mass mass, int decimals) { return number(valueIn(mass, shownMass(
 
 QString roundBees(BeeCount bees) {
     return QLocale().toString(static_cast<qlonglong>(std::round(bees.count / 100) * 100));
+}
+
+QString feedInShort(Mass sugar, Mass fondant) {
+    return sugar > Mass(0.05) ? say::WindowWords::tr("feed %1 sugar").arg(amount(sugar))
+                              : say::WindowWords::tr("feed %1 fondant").arg(amount(fondant));
 }
 
 } // namespace
@@ -135,16 +141,7 @@ QString dateWithYear(Date date) { return QLocale().toString(toQDate(date), say::
 
 QString longDate(Date date) { return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMMM yyyy")); }
 
-QString verdictName(advice::Verdict verdict) {
-    switch (verdict) {
-    case advice::Verdict::Harvest: return say::WindowWords::tr("take");
-    case advice::Verdict::Leave: return say::WindowWords::tr("leave");
-    case advice::Verdict::Feed: return say::WindowWords::tr("feed");
-    case advice::Verdict::Unite: return say::WindowWords::tr("unite");
-    case advice::Verdict::CannotSay: return say::WindowWords::tr("cannot say");
-    }
-    return {};
-}
+QString verdictName(advice::Verdict verdict) { return text::verdict(verdict, text::Wording::Brief); }
 
 QString verdict(const advice::Advice& advice) {
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
@@ -154,27 +151,22 @@ QString verdict(const advice::Advice& advice) {
         return say::WindowWords::tr("give combs");
     if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->received.empty())
         return say::WindowWords::tr("hang in combs");
-    if (advice.verdict != advice::Verdict::Unite && advice.feed) {
-        if (advice.feed->syrup.sugar > Mass(0.05))
-            return say::WindowWords::tr("feed %1 sugar").arg(amount(advice.feed->syrup.sugar));
-        return say::WindowWords::tr("feed %1 fondant").arg(amount(advice.feed->fondant));
-    }
+    if (advice.verdict != advice::Verdict::Unite && advice.feed)
+        return feedInShort(advice.feed->syrup.sugar, advice.feed->fondant);
     return verdictName(advice.verdict);
 }
 
 QString followedInShort(const tracking::Following& following, SeasonDay today) {
     const auto& feed = following.feed;
-    if (following.state != tracking::FollowState::OnCourse || !feed || feed->begins() > today)
+    if (following.state != tracking::FollowState::OnCourse || !isFedToday(following, today))
         return text::followState(following.state);
-    if (feed->plan && feed->plan->syrup.sugar > Mass(0.05))
-        return say::WindowWords::tr("feed %1 sugar").arg(amount(feed->plan->syrup.sugar));
-    return say::WindowWords::tr("feed %1 fondant").arg(amount(feed->fondant));
+    return feedInShort(feed->plan ? feed->plan->syrup.sugar : Mass(0), feed->fondant);
 }
 
 advice::Verdict likeness(const tracking::Following& following, SeasonDay today) {
-    const bool fedToday = following.feed && following.feed->begins() <= today;
-    return following.state == tracking::FollowState::OnCourse && fedToday ? advice::Verdict::Feed
-                                                                          : likeness(following.state);
+    return following.state == tracking::FollowState::OnCourse && isFedToday(following, today)
+               ? advice::Verdict::Feed
+               : likeness(following.state);
 }
 
 advice::Verdict likeness(tracking::FollowState state) {
@@ -247,17 +239,7 @@ QString due(const Due& due, Date today) {
     return {};
 }
 
-QString option(advice::OptionKind kind) {
-    switch (kind) {
-    case advice::OptionKind::Leave: return say::WindowWords::tr("leave");
-    case advice::OptionKind::TakeNow: return say::WindowWords::tr("take now");
-    case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take in spring");
-    case advice::OptionKind::Feed: return say::WindowWords::tr("feed");
-    case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give combs");
-    case advice::OptionKind::Unite: return say::WindowWords::tr("unite");
-    }
-    return {};
-}
+QString option(advice::OptionKind kind) { return text::option(kind, text::Wording::Brief); }
 
 QString optionWithAmount(const advice::Option& option) {
     const QString amount = kilograms(option.amount);
@@ -284,24 +266,8 @@ QString seasonMark(SeasonMarkKind kind) {
     return {};
 }
 
-QString evidence(const std::string& kind) {
-    if (kind == "combs") return say::WindowWords::tr("combs looked at");
-    if (kind == "quick count") return say::WindowWords::tr("combs counted");
-    if (kind == "scale") return say::WindowWords::tr("scale");
-    if (kind == "two-sided lift") return say::WindowWords::tr("both sides lifted");
-    if (kind == "one-sided lift") return say::WindowWords::tr("one side lifted");
-    if (kind == "heft") return say::WindowWords::tr("hefted");
-    return QString::fromStdString(kind);
-}
+QString evidence(const std::string& kind) { return text::evidence(kind, text::Wording::Brief); }
 
-QString visitKind(feeding::VisitKind kind) {
-    switch (kind) {
-    case feeding::VisitKind::Syrup: return say::WindowWords::tr("syrup");
-    case feeding::VisitKind::Fondant: return say::WindowWords::tr("fondant");
-    case feeding::VisitKind::Check:
-        return say::WindowWords::tr("check: combs sealed? weigh, feeder off, mouse guard on");
-    }
-    return {};
-}
+QString visitKind(feeding::VisitKind kind) { return text::visit(kind, text::Wording::Whole); }
 
 } // namespace winterlarder::desk::words

@@ -12,7 +12,7 @@ Yard::Yard(OpenBook* book, QObject* parent) : QObject(parent), book_(book) {
     if (!book_) return;
     connect(book_, &OpenBook::opened, this, [this] {
         clear();
-        readAgain({true, {}, {}});
+        readAgain({.everything = true});
     });
     connect(book_, &OpenBook::closed, this, [this] {
         clear();
@@ -47,13 +47,13 @@ std::optional<Date> Yard::asOf() const { return colonies().empty() && yards().em
 void Yard::showDay(Date day) {
     if (state_.day == day) return;
     tell(state_.showDay(day));
-    readAgain({true, {}, {}});
+    readAgain({.everything = true});
 }
 
 void Yard::showYard(book::YardId id) {
     if (state_.shown == id) return;
     state_.shown = id;
-    readAgain({true, {}, {}});
+    readAgain({.everything = true});
 }
 
 void Yard::look(ColonyId id) {
@@ -143,7 +143,7 @@ void Yard::writeYard(const book::Yard& yard) {
     if (!writable()) return;
     for (auto& each : state_.yards)
         if (each.id == yard.id) each = yard;
-    applyShown(book::SingleEdit(book::ChangeYard{yard}), {true, {}, {}});
+    applyShown(book::SingleEdit(book::ChangeYard{yard}), {.everything = true});
 }
 
 // ---- what comes from outside -----------------------------------------------------------------------------------------
@@ -201,7 +201,7 @@ void Yard::takePastFailure() { tell(state_.takePastFailure()); }
 
 void Yard::takePast(const PastPointer& past) {
     tell(state_.takePast(past));
-    readAgain({true, {}, {}});
+    readAgain({.everything = true});
 }
 
 } // namespace winterlarder::desk

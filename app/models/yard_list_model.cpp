@@ -201,7 +201,7 @@ QVariant YardListModel::followedData(const FollowedWinter& followed, int role) c
     case VerdictRole: return words::followedInShort(f, q.today);
     case IconRole: return words::iconName(words::likeness(f, q.today));
     case DueRole:
-        if (living && f.feed && f.feed->begins() <= q.today) return tr("feed today");
+        if (living && isFedToday(f, q.today)) return tr("feed today");
         if (living && f.feed) return tr("feed by %1").arg(words::date(q.year.date(f.feed->by)));
         if (living && f.nextWeighing) return tr("weigh by %1").arg(words::date(f.nextWeighing->date));
         return QString();

@@ -58,10 +58,10 @@ void CombEntry::connectParts() {
         showChosen();
         emit combChosen(comb);
     });
-    connect(drawing_, &CombDrawing::combWished, this, [this](const CombWish& wish) {
+    connect(drawing_, &CombDrawing::combEdited, this, [this](const CombEdit& edit) {
         strip_->show(drawing_->combs(), drawing_->chosen());
         showChosen();
-        emit combChanged(wish.comb, wish.record);
+        emit combChanged(edit.comb, edit.record);
     });
     connect(drawing_, &CombDrawing::combDragged, this, &CombEntry::showInNumbers);
     connect(drawing_, &CombDrawing::fieldPicked, legend_, &ZoneLegend::pick);

@@ -18,7 +18,7 @@ CombPortrait::CombPortrait(QWidget* parent) : QWidget(parent) {
     setMinimumWidth(150);
 }
 
-void CombPortrait::show(const std::optional<CombLook>& look) {
+void CombPortrait::show(const std::optional<CombAppearance>& look) {
     look_ = look;
     update();
 }

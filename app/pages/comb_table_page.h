@@ -16,14 +16,14 @@ class CombPortrait : public QWidget {
 
 public:
     explicit CombPortrait(QWidget* parent = nullptr);
-    void show(const std::optional<CombLook>& look);
+    void show(const std::optional<CombAppearance>& look);
     QSize sizeHint() const override { return {170, 150}; }
 
 protected:
     void paintEvent(QPaintEvent*) override;
 
 private:
-    std::optional<CombLook> look_;
+    std::optional<CombAppearance> look_;
 };
 
 //! Comb by comb: the look as a table to type into, the row's comb drawn beside it.

@@ -78,7 +78,7 @@ std::optional<QImage> readUpright(const QString& path, QString& fault, const std
 
 PhotographedFace facePictured(const QString& path, const QImage& picture, const hive::Outline& outline,
                               MarkedBy markedBy) {
-    PhotographedFace face{path, picture, markedBy, {}, {}};
+    PhotographedFace face{.path = path, .picture = picture, .markedBy = markedBy};
     const double wide = std::max(outline.top.value(), outline.bottom.value());
     const double scale = 0.8 * std::min(picture.width() / wide, picture.height() / outline.height.value());
     const QPointF bar(picture.width() / 2.0, (picture.height() - outline.height.value() * scale) / 2);

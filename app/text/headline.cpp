@@ -273,10 +273,6 @@ const advice::Option* advisedOption(const Advice& advice) {
     return found == advice.options.end() || (kind == advice::OptionKind::Feed && !advice.feed) ? nullptr : &*found;
 }
 
-} // namespace
-
-namespace {
-
 // %1 the sentence before, %2 kept, %3 runs out.
 QString thenSentence(const Advice& advice) {
     switch (advice.decidedBy) {

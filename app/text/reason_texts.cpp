@@ -10,11 +10,12 @@ const std::vector<RemarkText>& reasonTexts() {
         // why no answer is given
         {"far-from-stations",
          QT_TRANSLATE_NOOP("Remark", "The nearest climate station is %{km:distance} away, and beyond "
-                                     "%{=600 km} none speaks for a place: give a climate of your "
+                                     "%{farthest:distance} none speaks for a place: give a climate of your "
                                      "own.")},
         {"far-from-stations/unmeasured",
-         QT_TRANSLATE_NOOP("Remark",
-                           "No climate station lies within %{=600 km} of the place: give a climate of your own.")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "No climate station lies within %{farthest:distance} of the place: give a climate of your own.")},
         {"no-colony", QT_TRANSLATE_NOOP("Remark", "There are no bees in the hive.")},
         {"bees-unknown",
          QT_TRANSLATE_NOOP("Remark",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/remarks.h"
 
+#include "climate/site.h"
 #include "text/remark_texts.h"
 #include "text/words.h"
 
@@ -144,6 +145,7 @@ QString sentence(const Remark& remark, const WordStyle& style) {
     if (!text) text = textWithKey(remark.id);
     if (!text) return QString::fromStdString(remark.id);
     Remark shown = remark;
+    shown.details["farthest"] = climate::farthestStationKm;
     if (const auto used = massOf(remark, "used"); used && used->value() < 0) shown.details["gained"] = -*used;
     const int n = countOf(remark, *text);
     const char* source = n == 1 && text->forOne ? text->forOne : text->text;

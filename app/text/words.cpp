@@ -29,23 +29,33 @@ constexpr std::array<Row, 8> seasonDates{
      {"syrup_deadline", QT_TRANSLATE_NOOP("Words", "the last day for syrup")},
      {"syrup_refused", QT_TRANSLATE_NOOP("Words", "the day syrup is no longer taken")}}};
 
-constexpr std::array<Row, 6> evidences{{{"combs", QT_TRANSLATE_NOOP("Words", "the comb record")},
-                                        {"quick count", QT_TRANSLATE_NOOP("Words", "the count of full combs")},
-                                        {"scale", QT_TRANSLATE_NOOP("Words", "the weight on the scale")},
-                                        {"two-sided lift", QT_TRANSLATE_NOOP("Words", "the two sides lifted")},
-                                        {"one-sided lift", QT_TRANSLATE_NOOP("Words", "one side lifted")},
-                                        {"heft", QT_TRANSLATE_NOOP("Words", "the heft")}}};
+struct TwoWordings {
+    const char *id, *whole, *brief;
+};
+constexpr std::array<TwoWordings, 6> evidences{{
+    {"combs", QT_TRANSLATE_NOOP("Words", "the comb record"), QT_TRANSLATE_NOOP("Words", "combs looked at")},
+    {"quick count", QT_TRANSLATE_NOOP("Words", "the count of full combs"), QT_TRANSLATE_NOOP("Words", "combs counted")},
+    {"scale", QT_TRANSLATE_NOOP("Words", "the weight on the scale"), QT_TRANSLATE_NOOP("Words", "scale")},
+    {"two-sided lift", QT_TRANSLATE_NOOP("Words", "the two sides lifted"),
+     QT_TRANSLATE_NOOP("Words", "both sides lifted")},
+    {"one-sided lift", QT_TRANSLATE_NOOP("Words", "one side lifted"), QT_TRANSLATE_NOOP("Words", "one side lifted")},
+    {"heft", QT_TRANSLATE_NOOP("Words", "the heft"), QT_TRANSLATE_NOOP("Words", "hefted")},
+}};
 
 constexpr std::array<Row, 4> flows{{{"none", QT_TRANSLATE_NOOP("Words", "none")},
                                     {"trickle", QT_TRANSLATE_NOOP("Words", "a trickle")},
                                     {"fair", QT_TRANSLATE_NOOP("Words", "a fair flow")},
                                     {"strong", QT_TRANSLATE_NOOP("Words", "a strong flow")}}};
 
+QString either(Wording wording, const QString& whole, const QString& brief) {
+    return wording == Wording::Whole ? whole : brief;
+}
+
 } // namespace
 
-QString verdict(advice::Verdict verdict) {
+QString verdict(advice::Verdict verdict, Wording wording) {
     switch (verdict) {
-    case advice::Verdict::Harvest: return say::Words::tr("harvest");
+    case advice::Verdict::Harvest: return either(wording, say::Words::tr("harvest"), say::Words::tr("take"));
     case advice::Verdict::Leave: return say::Words::tr("leave");
     case advice::Verdict::Feed: return say::Words::tr("feed");
     case advice::Verdict::Unite: return say::Words::tr("unite");
@@ -54,14 +64,17 @@ QString verdict(advice::Verdict verdict) {
     return {};
 }
 
-QString option(advice::OptionKind kind) {
+QString option(advice::OptionKind kind, Wording wording) {
     switch (kind) {
-    case advice::OptionKind::Leave: return say::Words::tr("leave it as it is");
+    case advice::OptionKind::Leave:
+        return either(wording, say::Words::tr("leave it as it is"), say::Words::tr("leave"));
     case advice::OptionKind::TakeNow: return say::Words::tr("take now");
     case advice::OptionKind::TakeInSpring: return say::Words::tr("take in spring");
     case advice::OptionKind::Feed: return say::Words::tr("feed");
-    case advice::OptionKind::MoveCombs: return say::Words::tr("give combs of stores");
-    case advice::OptionKind::Unite: return say::Words::tr("unite it with another colony");
+    case advice::OptionKind::MoveCombs:
+        return either(wording, say::Words::tr("give combs of stores"), say::Words::tr("give combs"));
+    case advice::OptionKind::Unite:
+        return either(wording, say::Words::tr("unite it with another colony"), say::Words::tr("unite"));
     }
     return {};
 }
@@ -79,11 +92,13 @@ QString look(advice::Look look) {
     return {};
 }
 
-QString visit(feeding::VisitKind kind) {
+QString visit(feeding::VisitKind kind, Wording wording) {
     switch (kind) {
     case feeding::VisitKind::Syrup: return say::Words::tr("syrup");
     case feeding::VisitKind::Fondant: return say::Words::tr("fondant");
-    case feeding::VisitKind::Check: return say::Words::tr("check");
+    case feeding::VisitKind::Check:
+        return either(wording, say::Words::tr("check: combs sealed? weigh, feeder off, mouse guard on"),
+                      say::Words::tr("check"));
     }
     return {};
 }
@@ -100,7 +115,11 @@ QString winterClass(climate::WinterClass kind) {
 }
 
 QString seasonDate(const std::string& key) { return named(seasonDates, key); }
-QString evidence(const std::string& kind) { return named(evidences, kind); }
+QString evidence(const std::string& kind, Wording wording) {
+    for (const auto& [id, whole, brief] : evidences)
+        if (kind == id) return say::Words::tr(wording == Wording::Whole ? whole : brief);
+    return QString::fromStdString(kind);
+}
 QString flow(const std::string& word) { return named(flows, word); }
 
 QString origin(climate::DateOrigin origin) {

@@ -14,15 +14,19 @@
 //! from pieces. Tested: tests/app/words_test.cpp.
 namespace winterlarder::text {
 
-QString verdict(advice::Verdict verdict);       //!< "harvest", "leave", "feed", "unite", "cannot say"
-QString option(advice::OptionKind kind);        //!< "leave it as it is"
-QString look(advice::Look look);                //!< "heft the hive"
-QString visit(feeding::VisitKind kind);         //!< "syrup"
+//! As a sentence or a table with room says it; as the window's lists, buttons and drawings do.
+enum class Wording { Whole, Brief };
+
+QString verdict(advice::Verdict verdict, Wording wording = Wording::Whole); //!< "harvest", or "take"
+QString option(advice::OptionKind kind, Wording wording = Wording::Whole);  //!< "leave it as it is", or "leave"
+QString look(advice::Look look);                                            //!< "heft the hive"
+QString visit(feeding::VisitKind kind,
+              Wording wording); //!< "check: combs sealed? weigh, feeder off, mouse guard on", or "check"
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"
 //! Name of a date of the season by its key in the case file: "forage" -> "the start of spring forage".
 QString seasonDate(const std::string& key);
-//! Name of a kind of evidence: "scale" -> "the weight on the scale".
-QString evidence(const std::string& kind);
+//! Name of a kind of evidence: "scale" -> "the weight on the scale", or "scale".
+QString evidence(const std::string& kind, Wording wording = Wording::Whole);
 //! Name of an autumn flow by its word in the case file.
 QString flow(const std::string& word);
 //! The town a station stands in, by the station's id: "ca-halifax" -> "Halifax".

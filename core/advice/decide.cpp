@@ -19,15 +19,15 @@ namespace {
 std::optional<Decided> fullRule(const Reckoning& r) {
     if (!isFull(r)) return std::nullopt;
     if (auto harvest = harvestRule(r)) return harvest;
-    return Decided{Verdict::Leave, DecidedBy::Full, {}, {}, {}};
+    return Decided{.verdict = Verdict::Leave, .by = DecidedBy::Full};
 }
 
 // In closing: fed up to the target, as far as it is taken by its last day and the combs have room.
 std::optional<Decided> closingFeedRule(const Reckoning& r) {
     if (r.phase != Phase::Closing || r.target.missing.typical <= r.target.deadBand) return std::nullopt;
     auto plan = syrupInVisits(r, sugarFor(r, r.target.missing.typical));
-    if (feedsAnything(plan)) return Decided{Verdict::Feed, DecidedBy::Feed, std::move(plan), {}, {}};
-    return Decided{Verdict::Leave, DecidedBy::ShortLater, {}, {}, {}};
+    if (feedsAnything(plan)) return Decided{.verdict = Verdict::Feed, .by = DecidedBy::Feed, .feed = std::move(plan)};
+    return Decided{.verdict = Verdict::Leave, .by = DecidedBy::ShortLater};
 }
 
 using Rule = std::optional<Decided> (*)(const Reckoning&);

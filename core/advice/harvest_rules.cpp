@@ -181,7 +181,7 @@ std::optional<Decided> harvestRule(const Reckoning& r) {
         harvest = worthIt(r, std::move(named));
     }
     if (!harvest) return std::nullopt;
-    return Decided{Verdict::Harvest, DecidedBy::Harvest, std::nullopt, std::move(harvest), std::nullopt};
+    return Decided{.verdict = Verdict::Harvest, .by = DecidedBy::Harvest, .harvest = std::move(harvest)};
 }
 
 } // namespace winterlarder::advice

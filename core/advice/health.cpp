@@ -30,7 +30,7 @@ Decided unitedFor(const Reckoning& r, DecidedBy by, SeasonDay last) {
 
 std::optional<Decided> diseaseRule(const Reckoning& r) {
     if (!r.question.trouble) return std::nullopt;
-    return Decided{Verdict::Leave, DecidedBy::Disease, keptAlive(r), std::nullopt, std::nullopt};
+    return Decided{.verdict = Verdict::Leave, .by = DecidedBy::Disease, .feed = keptAlive(r)};
 }
 
 std::optional<Decided> noQueenRule(const Reckoning& r) {

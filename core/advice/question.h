@@ -40,13 +40,13 @@ enum class RefusalKind {
 
 //! One weighing as it was made; becomes evidence once the model tells how many bees there were that day.
 struct WeighedHive {
-    enum class Kind { Scale, TwoSidedLift, OneSidedLift, Heft } kind = Kind::Scale;
+    stores::WeighingKind kind = stores::WeighingKind::Scale;
     SeasonDay day;
     Date date;
     Mass reading{0};       //!< gross; sum of both sides; one side doubled
-    double heftFactor = 0; //!< 0.5 light, 0.9 fair, 1.3 heavy of the usual stores, where no winter can be simulated
-    stores::HeftWord heftWord = stores::HeftWord::Fair; //!< what it stands for on its day follows from the winters
-    bool longHive = false;                              //!< one-sided lift errs less
+    bool longHive = false; //!< one-sided lift errs less
+    //! Lifted and judged by hand alone, with no reading: what it stands for on its day follows from the winters.
+    std::optional<stores::HeftWord> heft{};
 };
 
 struct GivenFeed {

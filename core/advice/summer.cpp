@@ -33,8 +33,8 @@ feeding::FeedingPlan inOneVisit(const Reckoning& r, Mass missing) {
 
 Decided portion(const Reckoning& r, Mass missing) {
     auto plan = inOneVisit(r, missing);
-    if (!feedsAnything(plan)) return {Verdict::Leave, DecidedBy::SummerSafe, {}, {}, {}};
-    return {Verdict::Feed, DecidedBy::SummerPortion, std::move(plan), {}, {}};
+    if (!feedsAnything(plan)) return {.verdict = Verdict::Leave, .by = DecidedBy::SummerSafe};
+    return {.verdict = Verdict::Feed, .by = DecidedBy::SummerPortion, .feed = std::move(plan)};
 }
 
 } // namespace
@@ -52,8 +52,8 @@ std::optional<Decided> summerRule(const Reckoning& r) {
     const Mass safety = safetyAmount(r);
     if (r.stores() < safety) return portion(r, safety - r.stores());
     if (auto supers = wholeSupers(r, r.stores() - safety))
-        return Decided{Verdict::Harvest, DecidedBy::SummerHarvest, {}, std::move(supers), {}};
-    return Decided{Verdict::Leave, DecidedBy::SummerSafe, {}, {}, {}};
+        return Decided{.verdict = Verdict::Harvest, .by = DecidedBy::SummerHarvest, .harvest = std::move(supers)};
+    return Decided{.verdict = Verdict::Leave, .by = DecidedBy::SummerSafe};
 }
 
 SeasonDay summerLook(const Reckoning& r, Mass stores) {

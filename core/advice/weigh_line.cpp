@@ -14,7 +14,7 @@ namespace {
 
 bool weighed(const Reckoning& r) {
     return std::any_of(r.question.weighings.begin(), r.question.weighings.end(),
-                       [](const WeighedHive& weighing) { return weighing.kind != WeighedHive::Kind::Heft; });
+                       [](const WeighedHive& weighing) { return !weighing.heft; });
 }
 
 Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& steps,

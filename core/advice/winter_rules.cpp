@@ -18,7 +18,7 @@ bool inCold(const Reckoning& r) {
 }
 
 Decided oneVisit(DecidedBy by, feeding::FeedingPlan plan) {
-    return {Verdict::Feed, by, std::move(plan), std::nullopt, std::nullopt};
+    return {.verdict = Verdict::Feed, .by = by, .feed = std::move(plan)};
 }
 
 // What is fed where it cannot wait: on a warm day of a dearth syrup, else fondant.
@@ -82,7 +82,7 @@ std::optional<Decided> lateFeedRule(const Reckoning& r) {
         if (feedsAnything(plan)) return oneVisit(DecidedBy::SmallPortions, std::move(plan));
     }
     if (auto board = boardRule(r)) return board;
-    return Decided{Verdict::Leave, DecidedBy::ShortLater, {}, {}, {}};
+    return Decided{.verdict = Verdict::Leave, .by = DecidedBy::ShortLater};
 }
 
 } // namespace winterlarder::advice

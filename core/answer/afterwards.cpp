@@ -103,17 +103,11 @@ private:
 
     void fillWeighings(tracking::FollowQuestion& question, const advice::ColonyQuestion& plain,
                        const std::vector<bool>& wet) const {
-        using Kind = advice::WeighedHive::Kind;
         for (std::size_t i = 0; i < plain.weighings.size(); ++i) {
             const auto& seen = plain.weighings[i];
-            tracking::Observation observation{seen.day, seen.date,
-                                              tracking::HeftSeen{seen.heftFactor * plain.usualStores}, wet[i]};
-            if (seen.kind != Kind::Heft) {
-                const auto kind = seen.kind == Kind::Scale          ? stores::WeighingKind::Scale
-                                  : seen.kind == Kind::TwoSidedLift ? stores::WeighingKind::TwoSidedLift
-                                                                    : stores::WeighingKind::OneSidedLift;
-                observation.what = tracking::WeightSeen{kind, seen.reading};
-            }
+            tracking::Observation observation{seen.day, seen.date, tracking::WeightSeen{seen.kind, seen.reading},
+                                              wet[i]};
+            if (seen.heft) observation.what = tracking::HeftSeen{stores::heftFactor(*seen.heft) * plain.usualStores};
             question.observations.push_back(observation);
         }
     }

@@ -18,18 +18,16 @@ SeasonDay dayOfChange(Date date, Date lookedOn, const Winter& winter) {
 }
 
 advice::WeighedHive weighed(const book::WeighingRecord& record, const advice::ColonyQuestion& question) {
-    using Kind = advice::WeighedHive::Kind;
-    advice::WeighedHive hive{Kind::Scale, question.winter.nearestSeasonDay(record.date), record.date};
-    hive.longHive = question.longHive;
+    using Kind = stores::WeighingKind;
+    advice::WeighedHive hive{
+        .day = question.winter.nearestSeasonDay(record.date), .date = record.date, .longHive = question.longHive};
     if (const auto* scale = std::get_if<book::ScaleReading>(&record.reading)) {
         hive.reading = scale->gross;
     } else if (const auto* lift = std::get_if<book::LiftReading>(&record.reading)) {
         hive.kind = lift->sides.size() == 2 ? Kind::TwoSidedLift : Kind::OneSidedLift;
         hive.reading = lift->sides.size() == 2 ? lift->sides[0] + lift->sides[1] : 2 * lift->sides[0];
     } else {
-        hive.kind = Kind::Heft;
-        hive.heftWord = std::get<book::HeftWord>(record.reading);
-        hive.heftFactor = stores::heftFactor(hive.heftWord);
+        hive.heft = std::get<book::HeftWord>(record.reading);
     }
     return hive;
 }

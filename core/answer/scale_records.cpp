@@ -95,8 +95,8 @@ Outcome<ScaleRecords> scaleRecordsOf(book::Book& from, book::ColonyId colony, co
     return std::move(records.made);
 }
 
-book::Together ScaleRecords::asOneStep() const {
-    book::Together step{"add scale log", {}};
+book::EditGroup ScaleRecords::asOneStep() const {
+    book::EditGroup step{"add scale log", {}};
     const auto add = [&step](const auto& entries) {
         for (const auto& entry : entries)
             step.edits.emplace_back(book::Add<std::remove_cvref_t<decltype(entry)>>{entry});

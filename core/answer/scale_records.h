@@ -19,7 +19,7 @@ struct ScaleRecords {
     std::vector<book::Manipulation> works{};
     int left = 0; //!< on days of which the book has such a record already: not added twice
     bool empty() const { return weighings.empty() && feeds.empty() && harvests.empty() && works.empty(); }
-    book::Together asOneStep() const;
+    book::EditGroup asOneStep() const;
 };
 
 //! A feed is syrup of the ratio; where none is said only its weight is known, and it stays a change of weight. Problems: those of the book.

@@ -82,7 +82,7 @@ struct FeedingPlan {
     std::vector<Visit> visits; //!< by day; a check 10 days after the last syrup dose, not later than syrupRefused
     FeedingLimits limits;
     double crystallisingGPerKg =
-        0; //!< up to, at the lowest likely daily minimum (normal - 4 - 1.28 SD of a day's mean over all years) from the
+        0; //!< up to, at the lowest likely daily minimum (normal - 4 - 1.2816 SD of a day's mean over all years) from the
            //!< first visit to the last day
     Mass stores{0}; //!< planned in all
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "feeding/schedule_parts.h"
 
+#include "numerics/normal_law.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -72,7 +73,6 @@ Visit syrupVisit(const FeedingQuestion& question, SeasonDay day, Mass sugar, Per
 }
 
 double mostCrystals(const FeedingQuestion& question, double massPercent, SeasonDay first, SeasonDay last) {
-    constexpr double tenthPercentile = 1.28;
     const double seasonSd = question.curve->variability().seasonOffsetSd;
     double most = 0;
     for (SeasonDay day = first; day <= last; day = day + 1) {

@@ -58,7 +58,7 @@ TEST(AnotherLook, ANarrowBandWantsNone) {
     auto q = colony({.asOf = "2026-10-05", .covered = 6});
     q.combs.clear();
     q.tareSd = kilograms(0);
-    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(32)});
+    q.weighings.push_back(onScale(q, kilograms(32)));
     const auto advice = adviceFor(q);
     EXPECT_FALSE(advice.anotherLook.worthIt) << (advice.missing->high - advice.missing->low).value();
 }
@@ -67,9 +67,10 @@ TEST(AnotherLook, AfterAWeighingCombsAreCounted) {
     auto q = colony({.asOf = "2026-09-20", .covered = 8});
     q.combs.clear();
     q.tareSd = kilograms(3);
-    q.weighings.push_back({WeighedHive::Kind::OneSidedLift, q.asOf, q.winter.date(q.asOf), kilograms(32)});
+    q.weighings.push_back(onScale(q, kilograms(32)));
+    q.weighings.front().kind = stores::WeighingKind::OneSidedLift;
     EXPECT_EQ(adviceFor(q).anotherLook.which, Look::Weigh);
-    q.weighings.front().kind = WeighedHive::Kind::Scale;
+    q.weighings.front().kind = stores::WeighingKind::Scale;
     const auto look = adviceFor(q).anotherLook;
     EXPECT_EQ(look.which, Look::CountCombs);
 }

@@ -50,6 +50,25 @@ inline ColonyQuestion colony(const Made& made) {
     return q;
 }
 
+//! A hive on a scale on the day asked about.
+inline WeighedHive onScale(const ColonyQuestion& q, Mass gross) {
+    return {.day = q.asOf, .date = q.winter.date(q.asOf), .reading = gross};
+}
+//! Nothing is known of its stores but one weighing of that day.
+inline ColonyQuestion weighedAt(const char* asOf, double grossKg, const char* station = "ca-halifax") {
+    auto q = colony({.station = station, .asOf = asOf});
+    q.combs.clear();
+    q.brood.reset();
+    q.weighings.push_back(onScale(q, kilograms(grossKg)));
+    return q;
+}
+
+inline ColonyQuestion hefted(const char* asOf, stores::HeftWord word) {
+    auto q = weighedAt(asOf, 0);
+    q.weighings.front().heft = word;
+    return q;
+}
+
 inline const winter::Sampling quick{1, 600};
 
 inline Advice adviceFor(const ColonyQuestion& question) { return weigh(question, constants(), quick, 2)->advice; }

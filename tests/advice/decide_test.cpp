@@ -9,21 +9,6 @@ namespace winterlarder::advice::decide_test {
 
 namespace {
 
-ColonyQuestion weighedAt(const char* asOf, double grossKg, const char* station = "ca-halifax") {
-    auto q = colony({.station = station, .asOf = asOf});
-    q.combs.clear();
-    q.brood.reset();
-    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(grossKg)});
-    return q;
-}
-
-ColonyQuestion hefted(const char* asOf, stores::HeftWord word) {
-    auto q = weighedAt(asOf, 0);
-    q.weighings.front().kind = WeighedHive::Kind::Heft;
-    q.weighings.front().heftWord = word;
-    return q;
-}
-
 bool offers(const Advice& advice, OptionKind kind) { return option(advice, kind) != nullptr; }
 
 } // namespace
@@ -135,7 +120,7 @@ TEST(Decide, InDearthClimatesNobodyIsUnited) {
 
 TEST(Decide, ContradictingEvidenceGivesNoAmount) {
     auto q = colony({.capped = 0.9, .combs = 20, .covered = 9});
-    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(32)});
+    q.weighings.push_back(onScale(q, kilograms(32)));
     const auto advice = adviceFor(q);
     ASSERT_TRUE(advice.estimate->contradictory);
     EXPECT_EQ(advice.decidedBy, DecidedBy::Contradiction);
@@ -148,7 +133,7 @@ TEST(Decide, ContradictingEvidenceGivesNoAmount) {
 
 TEST(Decide, WhereAllEvidenceSaysShortAFirstVisitDoesNoHarm) {
     auto q = colony({.capped = 0.35});
-    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(23)});
+    q.weighings.push_back(onScale(q, kilograms(23)));
     const auto advice = adviceFor(q);
     ASSERT_TRUE(advice.estimate->contradictory);
     EXPECT_EQ(advice.verdict, Verdict::Leave);

@@ -68,16 +68,16 @@ private:
             q.feeds.push_back({q.lookedOn - 10, kilograms(2), true, q.winter.date(q.lookedOn).plusDays(-10)});
         if (q.boxes.size() > 1 && chance(0.3)) q.boxUses[1].putOn = q.winter.date(q.lookedOn).plusDays(whole(-30, -1));
         if (chance(0.1)) q.treatments.push_back({q.winter.date(q.lookedOn).plusDays(whole(-40, -1)), std::nullopt});
-        if (chance(0.2)) weighed(q, WeighedHive::Kind::Heft);
-        else if (chance(0.2)) weighed(q, WeighedHive::Kind::Scale);
+        if (chance(0.2)) hefted(q);
+        else if (chance(0.2)) weighed(q);
         if (chance(0.1)) q.moisturePercent = between(15, 24);
     }
     // A heft stands alone; a weight on a scale beside the combs, now and then contradicting them.
-    void weighed(ColonyQuestion& q, WeighedHive::Kind kind) {
-        q.weighings.push_back({kind, q.asOf, q.winter.date(q.asOf), kilograms(between(25, 60))});
-        if (kind != WeighedHive::Kind::Heft) return;
+    void weighed(ColonyQuestion& q) { q.weighings.push_back(onScale(q, kilograms(between(25, 60)))); }
+    void hefted(ColonyQuestion& q) {
+        weighed(q);
         q.combs.clear();
-        q.weighings.back().heftWord = static_cast<stores::HeftWord>(whole(0, 2));
+        q.weighings.back().heft = static_cast<stores::HeftWord>(whole(0, 2));
     }
     void bees(ColonyQuestion& q, const Made& made) {
         if (chance(0.2)) q.nucleus = made.covered < 5;

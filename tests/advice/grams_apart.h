@@ -38,8 +38,7 @@ public:
         if (!question_.weighings.empty()) return;
         question_.combs.clear();
         question_.quick.reset();
-        question_.weighings = {
-            {WeighedHive::Kind::Scale, question_.asOf, question_.winter.date(question_.asOf), kilograms(0)}};
+        question_.weighings = {onScale(question_, kilograms(0))};
     }
     const ColonyQuestion& at(double grossKg) {
         for (auto& weighing : question_.weighings) weighing.reading = kilograms(grossKg);

@@ -8,21 +8,6 @@ namespace winterlarder::advice::in_season_test {
 
 namespace {
 
-ColonyQuestion weighedAt(const char* asOf, double grossKg, const char* station = "ca-halifax") {
-    auto q = colony({.station = station, .asOf = asOf});
-    q.combs.clear();
-    q.brood.reset();
-    q.weighings.push_back({WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), kilograms(grossKg)});
-    return q;
-}
-
-ColonyQuestion hefted(const char* asOf, stores::HeftWord word) {
-    auto q = weighedAt(asOf, 0);
-    q.weighings.front().kind = WeighedHive::Kind::Heft;
-    q.weighings.front().heftWord = word;
-    return q;
-}
-
 //! Two boxes, the upper one full, the lower one as given.
 ColonyQuestion twoBoxes(const char* asOf, double below, double above) {
     auto q = colony({.asOf = asOf, .capped = below, .combs = 20});
@@ -58,8 +43,7 @@ TEST(InSeason, WhereStoresAreKnownToAWideBandALookComesBeforeTheHarvest) {
     EXPECT_TRUE(rough.lookFirst);
     auto weighed = wide;
     weighed.tareSd = kilograms(0);
-    weighed.weighings.push_back(
-        {WeighedHive::Kind::Scale, wide.asOf, wide.winter.date(wide.asOf), rough.estimate->mean + kilograms(24)});
+    weighed.weighings.push_back(onScale(wide, rough.estimate->mean + kilograms(24)));
     const auto sure = adviceFor(weighed);
     ASSERT_EQ(sure.decidedBy, DecidedBy::Harvest);
     EXPECT_FALSE(sure.lookFirst) << "both were done";

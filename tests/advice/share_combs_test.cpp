@@ -137,8 +137,7 @@ TEST(ShareCombs, NeitherSideIsInDoubt) {
     doubtful.setAside = {{"doubt-weight", {{"record", std::string("weighing")}}}};
     EXPECT_FALSE(RichAndPoor(doubtful).moved());
     auto contradicted = light();
-    contradicted.weighings.push_back(
-        {WeighedHive::Kind::Scale, contradicted.asOf, *Date::parse("2026-09-14"), kilograms(75)});
+    contradicted.weighings.push_back(onScale(contradicted, kilograms(75)));
     const RichAndPoor yard(heavy(), contradicted);
     ASSERT_TRUE(yard.alone(1).estimate->contradictory);
     EXPECT_FALSE(yard.moved());

@@ -8,11 +8,12 @@ namespace winterlarder::advice::shared_tare_test {
 
 namespace {
 
-ColonyQuestion weighed(int times, double tareSd, WeighedHive::Kind kind = WeighedHive::Kind::Scale) {
+ColonyQuestion weighed(int times, double tareSd, stores::WeighingKind kind = stores::WeighingKind::Scale) {
     auto q = colony({.asOf = "2026-09-20", .covered = 8});
     q.combs.clear();
     q.tareSd = kilograms(tareSd);
-    for (int i = 0; i < times; ++i) q.weighings.push_back({kind, q.asOf, q.winter.date(q.asOf), kilograms(36)});
+    q.weighings.assign(static_cast<std::size_t>(times), onScale(q, kilograms(36)));
+    for (auto& weighing : q.weighings) weighing.kind = kind;
     return q;
 }
 
@@ -37,7 +38,7 @@ TEST(SharedTare, AWeighedTareIsSharedToo) {
 }
 
 TEST(SharedTare, WeighingAfterALiftGainsOnlyWhatTheTareLeaves) {
-    const auto q = weighed(1, 3, WeighedHive::Kind::OneSidedLift);
+    const auto q = weighed(1, 3, stores::WeighingKind::OneSidedLift);
     const auto look = adviceFor(q).anotherLook;
     ASSERT_EQ(look.which, Look::Weigh);
     EXPECT_GE(look.narrowsToKg, 2 * 1.2815 * lasting(q));

@@ -34,7 +34,7 @@ TEST(Weigh, AnEarlyLookIsRougher) {
 TEST(Weigh, AWeighingBeforeTheSeasonBeginsCountsOnItsFirstDay) {
     auto q = colony({.asOf = "2026-09-05", .brood = 0.15});
     const double usual = adviceFor(q).bees->typical.count;
-    q.weighings.push_back({WeighedHive::Kind::Scale, firstSeasonDay, *Date::parse("2026-07-20"), kilograms(52)});
+    q.weighings.push_back({.day = firstSeasonDay, .date = *Date::parse("2026-07-20"), .reading = kilograms(52)});
     const auto advice = adviceFor(q);
     EXPECT_NEAR(advice.bees->typical.count, usual, 0.1 * usual);
     EXPECT_EQ(advice.estimate->shares.size(), 2U);

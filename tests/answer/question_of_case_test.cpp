@@ -199,12 +199,13 @@ TEST(QuestionOfCase, WeighingsFeedsAndHarvests) {
         {"date": "2026-09-12", "heft": "heavy"}], "harvests": [{"date": "2026-08-20", "kg": 7}],
         "feeds": [{"date": "2026-09-01", "kind": "syrup", "sugar_kg": 2, "ratio": "2:1"}, {"date": "2026-09-02", "kind": "fondant", "fondant_kg": 2},
                   {"date": "2026-09-03", "kind": "dry-sugar", "sugar_kg": 2}])"));
-    using Kind = advice::WeighedHive::Kind;
+    using Kind = stores::WeighingKind;
     EXPECT_EQ(q.weighings[0].kind, Kind::OneSidedLift);
     EXPECT_EQ(q.weighings[0].reading.value(), 40) << "one side doubled";
     EXPECT_EQ(q.weighings[1].kind, Kind::TwoSidedLift);
     EXPECT_EQ(q.weighings[1].reading.value(), 41);
-    EXPECT_EQ(q.weighings[2].heftFactor, 1.3);
+    EXPECT_EQ(q.weighings[2].heft, stores::HeftWord::Heavy);
+    EXPECT_FALSE(q.weighings[1].heft);
     EXPECT_EQ(q.harvests[0].honey.value(), 7);
     // Curth, Hohenheim 1981: 1.110 kg of stores from a kilogram of sugar at 2:1 (fit, three printed digits).
     EXPECT_NEAR(q.feeds[0].stores.value(), 2 * 1.110, 0.002);

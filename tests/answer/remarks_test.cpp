@@ -124,6 +124,11 @@ TEST(Remarks, EverySentenceIsWhole) {
     }
 }
 
+TEST(Remarks, BeesTooFewAreFewerThanTheRuleSays) {
+    const QString least = count(shippedData().decisions.weakBees, {});
+    EXPECT_THAT(said(withEverything("weak-colony")), ::testing::HasSubstr(least.toStdString() + " are the least"));
+}
+
 TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
     EXPECT_EQ(said(withEverything("need")),
               "Counted from today 20 kg are wanted: then 4 kg or more are left in 20 of 100 "

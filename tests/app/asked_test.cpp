@@ -73,10 +73,7 @@ TEST(UseParts, AreSummedToFirstForage) {
 TEST_F(WindowDesk, AClickOnANumberTellsHowItWasGot) {
     answerReally();
     open({colony("A")});
-    auto* answer = window.colonyView()->answer();
-    AskableLabel* sentence = nullptr;
-    for (auto* label : answer->findChildren<AskableLabel*>())
-        if (label->accessibleDescription() == QStringLiteral("Answer")) sentence = label;
+    auto* sentence = answerLabel();
     ASSERT_NE(sentence, nullptr);
     QSignalSpy asked(sentence, &AskableLabel::numberClicked);
     // Across the sentence, as a pointer would find the first number.
@@ -94,9 +91,7 @@ TEST_F(WindowDesk, AClickOnANumberTellsHowItWasGot) {
 TEST_F(WindowDesk, NumbersAreReachedByKeyboard) {
     answerReally();
     open({colony("A")});
-    AskableLabel* sentence = nullptr;
-    for (auto* label : window.colonyView()->answer()->findChildren<AskableLabel*>())
-        if (label->accessibleDescription() == QStringLiteral("Answer")) sentence = label;
+    auto* sentence = answerLabel();
     ASSERT_NE(sentence, nullptr);
     EXPECT_TRUE(sentence->focusPolicy() & Qt::TabFocus);
     sentence->setFocus(Qt::TabFocusReason);

@@ -47,8 +47,8 @@ TEST(ColonyEdits, AFeedTicksOffTheVisitPlannedForIt) {
         return book::Feed{.colony = colony, .feed = {day(iso), book::FeedKind::Syrup, kilograms(2), {}, {}, {}}};
     };
     const auto edit = feedGiven(fed("2026-09-17"), visits);
-    ASSERT_TRUE(std::holds_alternative<book::Together>(edit));
-    const auto& step = std::get<book::Together>(edit);
+    ASSERT_TRUE(std::holds_alternative<book::EditGroup>(edit));
+    const auto& step = std::get<book::EditGroup>(edit);
     EXPECT_EQ(book::verbOf(edit), book::verbOf(book::SingleEdit(book::AddFeed{fed("2026-09-17")})))
         << "the history says that it was fed";
     ASSERT_EQ(step.edits.size(), 2U);

@@ -25,8 +25,8 @@ TEST(CombDrawing, AnEdgeFollowsTheHandAndTheWholeDragIsOneWish) {
     Desk desk(four(), {hanging::frame()});
     const double edge = desk.levels(2).archAt(CombEdge::Capped, 0);
     desk.drag(desk.place(2, 0, edge), desk.place(2, 0, edge + 0.2));
-    ASSERT_EQ(desk.wishes.size(), 1U);
-    EXPECT_EQ(desk.wishes[0].comb, 2);
+    ASSERT_EQ(desk.edits.size(), 1U);
+    EXPECT_EQ(desk.edits[0].comb, 2);
     // 0.2 of the depth further down everywhere; the hand is on whole pixels of about 90.
     EXPECT_NEAR(shareOf(desk.record(2), Zone::Capped), 0.7, 0.02);
     EXPECT_EQ(desk.drawing.chosen(), 2);
@@ -38,7 +38,7 @@ TEST(CombDrawing, TheBroodsRimIsDraggedOutAndTheOthersKeepTheirs) {
     const double low = levels.nestMiddle().y + levels.nestReach(CombEdge::Brood);
     desk.drawing.pick(CombField::Brood);
     desk.drag(desk.place(1, 0, low), desk.place(1, 0, low - 0.12));
-    ASSERT_EQ(desk.wishes.size(), 1U);
+    ASSERT_EQ(desk.edits.size(), 1U);
     EXPECT_LT(shareOf(desk.record(1), Zone::Brood), 0.25);
     EXPECT_GT(shareOf(desk.record(1), Zone::Brood), 0.05);
     EXPECT_NEAR(shareOf(desk.record(1), Zone::Capped), 0.3, 1e-9);
@@ -67,7 +67,7 @@ TEST(CombDrawing, AClickChangesNothing) {
     Desk desk(four(), {hanging::frame()});
     QTest::mouseClick(static_cast<QWidget*>(&desk.drawing), Qt::LeftButton, {}, desk.place(1, 0.2, 0.5));
     EXPECT_EQ(desk.drawing.chosen(), 1);
-    EXPECT_TRUE(desk.wishes.empty());
+    EXPECT_TRUE(desk.edits.empty());
 }
 
 TEST(CombDrawing, EscapeLetsGoOfADrag) {
@@ -78,7 +78,7 @@ TEST(CombDrawing, EscapeLetsGoOfADrag) {
     QTest::mouseMove(widget, from + QPoint(0, 30));
     QTest::keyClick(widget, Qt::Key_Escape);
     QTest::mouseRelease(widget, Qt::LeftButton, {}, from + QPoint(0, 30));
-    EXPECT_TRUE(desk.wishes.empty());
+    EXPECT_TRUE(desk.edits.empty());
     EXPECT_NEAR(shareOf(desk.record(2), Zone::Capped), 0.5, 1e-9);
 }
 
@@ -130,7 +130,7 @@ TEST(CombDrawing, WhereItMayNotBeEditedNothingIsWished) {
     desk.drawing.setEditable(false);
     QTest::keyClicks(static_cast<QWidget*>(&desk.drawing), QStringLiteral("c3 "));
     desk.drag(desk.place(2, 0, desk.levels(2).archAt(CombEdge::Capped, 0)), desk.place(2, 0, 0.9));
-    EXPECT_TRUE(desk.wishes.empty());
+    EXPECT_TRUE(desk.edits.empty());
     EXPECT_NEAR(shareOf(desk.record(0), Zone::Capped), 0.8, 1e-9);
 }
 
@@ -138,7 +138,7 @@ TEST(CombDrawing, AWishThatIsRefusedIsNotShown) {
     Desk desk(four(), {hanging::frame()});
     desk.grants = false;
     QTest::keyClicks(static_cast<QWidget*>(&desk.drawing), QStringLiteral("c3"));
-    EXPECT_EQ(desk.wishes.size(), 1U);
+    EXPECT_EQ(desk.edits.size(), 1U);
     EXPECT_NEAR(shareOf(desk.drawing.combs()[0].record, Zone::Capped), 0.8, 1e-9);
 }
 

@@ -15,9 +15,9 @@ public:
     explicit Typist(book::CombRecord begun) : comb(std::move(begun)) {}
     Typist& type(const char* keys, bool shift = false) {
         for (const QChar key : QString::fromLatin1(keys)) {
-            const auto answer = typing.type(QString(key), shift, 0, comb);
-            taken = answer.taken;
-            if (answer.wish) comb = answer.wish->record;
+            const auto typed = typing.type(QString(key), shift, 0, comb);
+            taken = typed.taken;
+            if (typed.edit) comb = typed.edit->record;
         }
         return *this;
     }
@@ -122,19 +122,19 @@ TEST(CombTyping, RepeatingKeepsWhatIsTheCombsOwn) {
     next.width = millimetres(38);
     next.oldNest = true;
     next.facesSeen = 0;
-    const auto answer = typist.typing.repeat(1, next, nullptr);
-    ASSERT_TRUE(answer.wish);
-    EXPECT_NEAR(shareOf(answer.wish->record, Zone::Capped), 0.8, 1e-9);
-    EXPECT_EQ(answer.wish->record.facesSeen, 2);
-    EXPECT_EQ(answer.wish->record.width, millimetres(38));
-    EXPECT_TRUE(answer.wish->record.oldNest);
+    const auto typed = typist.typing.repeat(1, next, nullptr);
+    ASSERT_TRUE(typed.edit);
+    EXPECT_NEAR(shareOf(typed.edit->record, Zone::Capped), 0.8, 1e-9);
+    EXPECT_EQ(typed.edit->record.facesSeen, 2);
+    EXPECT_EQ(typed.edit->record.width, millimetres(38));
+    EXPECT_TRUE(typed.edit->record.oldNest);
 }
 
 TEST(CombTyping, WithNothingEnteredTheCombBeforeIsRepeatedAndNothingOnTheFirst) {
     CombTyping typing;
     const auto before = invented::comb(0.4, 0, 0, 0);
-    EXPECT_FALSE(typing.repeat(0, {}, nullptr).wish);
-    EXPECT_NEAR(shareOf(typing.repeat(1, {}, &before).wish->record, Zone::Capped), 0.4, 1e-9);
+    EXPECT_FALSE(typing.repeat(0, {}, nullptr).edit);
+    EXPECT_NEAR(shareOf(typing.repeat(1, {}, &before).edit->record, Zone::Capped), 0.4, 1e-9);
 }
 
 TEST(CombTyping, OtherKeysAreLeftToOthers) {

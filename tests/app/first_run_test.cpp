@@ -267,9 +267,7 @@ TEST_F(FirstRun, WhatIsEnteredNextHasTheLimitsOfTheDictionary) {
 TEST_F(FirstRun, TheFirstNoteHasTheSizeOfTheSecond) {
     answerReally();
     open({colony("A")});
-    AskableLabel* sentence = nullptr;
-    for (auto* label : window.colonyView()->answer()->findChildren<AskableLabel*>())
-        if (label->accessibleDescription() == QStringLiteral("Answer")) sentence = label;
+    auto* sentence = answerLabel();
     ASSERT_NE(sentence, nullptr);
     emit sentence->numberClicked(text::AskedNumber::Stores, QPoint(300, 300));
     auto* grounds = window.colonyView()->grounds();

@@ -67,9 +67,15 @@ protected:
     FollowedPointer followed() { return window.yard()->followed(entry().id); }
     FollowPanel* panel() { return window.colonyView()->scale()->followed(); }
     QString sentence() {
-        for (auto* label : window.colonyView()->answer()->findChildren<QLabel*>())
-            if (label->accessibleDescription() == QStringLiteral("Answer")) return label->text();
-        return {};
+        const auto* label = answerLabel();
+        return label ? label->text() : QString();
+    }
+    //! The measured days of the yard, on the page of its place.
+    WeatherPart* openWeather() {
+        window.choose({});
+        window.yardView()->pages()->setCurrentIndex(1);
+        settle();
+        return window.yardView()->place()->weather();
     }
     QString inList(int role) {
         auto* list = window.yardList();
@@ -299,10 +305,7 @@ TEST_F(FollowDesk, PastWintersAreComparedLearnedFromAndSwitchedOff) {
 
 TEST_F(FollowDesk, DailyTemperaturesComeInFromATableAndGoAgain) {
     openFollowing("2026-12-10");
-    window.choose({});
-    window.yardView()->pages()->setCurrentIndex(1);
-    settle();
-    auto* weather = window.yardView()->place()->weather();
+    auto* weather = openWeather();
     ASSERT_TRUE(weather);
     QString days = QStringLiteral("date,mean\n");
     for (int day = 1; day <= 30; ++day) days += QStringLiteral("2026-11-%1,-6\n").arg(day, 2, 10, QLatin1Char('0'));
@@ -327,10 +330,7 @@ TEST_F(FollowDesk, DailyTemperaturesComeInFromATableAndGoAgain) {
 
 TEST_F(FollowDesk, DailyTemperaturesStillToComeAreAskedAboutFirst) {
     openFollowing("2026-12-10");
-    window.choose({});
-    window.yardView()->pages()->setCurrentIndex(1);
-    settle();
-    auto* weather = window.yardView()->place()->weather();
+    auto* weather = openWeather();
     ASSERT_TRUE(weather);
     weather->importFile(
         table("weather.csv", QStringLiteral("date,mean\n2028-05-31,12\n2028-06-03,14\n"))); // today is 1 June 2028

@@ -6,7 +6,7 @@
 
 #include <QTest>
 
-//! Combs hung in a drawing of its own, and what an owner would do with its wishes.
+//! Combs hung in a drawing of its own, and what an owner would do with its edits.
 namespace winterlarder::desk::hanging {
 
 //! As shipped.
@@ -24,16 +24,16 @@ inline book::CombRecord unseen() {
     return record;
 }
 
-//! A drawing whose wishes are granted: the records change and are shown anew, as by the book.
+//! A drawing whose edits are made: the records change and are shown anew, as by the book.
 class Desk {
 public:
     Desk(std::vector<book::CombRecord> hung, std::vector<hive::CombFormat> boxes, QSize size = {1040, 240})
         : records(std::move(hung)), boxes_(std::move(boxes)) {
         drawing.resize(size);
-        QObject::connect(&drawing, &CombDrawing::combWished, &drawing, [this](const CombWish& wish) {
-            wishes.push_back(wish);
+        QObject::connect(&drawing, &CombDrawing::combEdited, &drawing, [this](const CombEdit& edit) {
+            edits.push_back(edit);
             if (!grants) return show();
-            records[static_cast<std::size_t>(wish.comb)] = wish.record;
+            records[static_cast<std::size_t>(edit.comb)] = edit.record;
             show();
         });
         show();
@@ -61,7 +61,7 @@ public:
 
     CombDrawing drawing;
     std::vector<book::CombRecord> records;
-    std::vector<CombWish> wishes;
+    std::vector<CombEdit> edits;
     bool grants = true;
 
 private:

@@ -42,7 +42,7 @@ TEST(PaintedCombs, ArePaintedAnewWhenAnythingOfThemChanges) {
     const auto look =
         drawnCombs({invented::comb(0.5, 0.1, 0, 0)}, {hanging::frame()}, 0.65, hanging::spreads())[0].look;
     PaintedCombs combs;
-    const auto paint = [&](const CombLook& each, const QRectF& into) {
+    const auto paint = [&](const CombAppearance& each, const QRectF& into) {
         return painted(lightColours(),
                        [&](QPainter& painter) { combs.paint(painter, 0, each, into, lightColours(), 5); });
     };

@@ -7,6 +7,7 @@
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
 #include "forms/entry_form.h"
+#include "pages/answer_panel.h"
 
 #include <QAccessible>
 #include <QAction>
@@ -77,6 +78,13 @@ protected:
     void undo() {
         window.undoAction()->trigger();
         settle();
+    }
+
+    //! What to do next, whose numbers can be asked about.
+    AskableLabel* answerLabel() {
+        for (auto* label : window.colonyView()->answer()->findChildren<AskableLabel*>())
+            if (label->accessibleDescription() == QStringLiteral("Answer")) return label;
+        return nullptr;
     }
 
     //! Whether some label of the colony says so.

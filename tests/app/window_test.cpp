@@ -146,10 +146,10 @@ TEST_F(Window, EverythingThatTakesTheFocusHasAName) {
 }
 
 TEST_F(Window, DarkAndLightByWish) {
-    window.wishColours(ColourWish::Dark);
+    window.useColours(ColourScheme::Dark);
     EXPECT_TRUE(isDark(window.palette()));
     EXPECT_LT(window.grab().toImage().pixelColor(window.width() / 2, window.height() - 4).lightness(), 80);
-    window.wishColours(ColourWish::Light);
+    window.useColours(ColourScheme::Light);
     EXPECT_FALSE(isDark(window.palette()));
 }
 

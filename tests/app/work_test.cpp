@@ -275,7 +275,7 @@ TEST_F(BookDesk, AnErrorWhileABookIsOpenedIsToldAndLeavesNone) {
     QSignalSpy failed(&book, &OpenBook::openFailed);
     int told = 0;
     book.create(
-        file("new.larder"), [](book::YardId, book::ColonyId) -> book::Together { throw std::logic_error("broken"); },
+        file("new.larder"), [](book::YardId, book::ColonyId) -> book::EditGroup { throw std::logic_error("broken"); },
         [&](const Problems& problems) {
             told += problems.empty() ? 100 : 1;
             EXPECT_TRUE(isOurs(problems));

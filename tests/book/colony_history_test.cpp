@@ -73,8 +73,8 @@ TEST_F(ColonyHistoryTest, IsReadInOneTransaction) {
     });
     for (int number = 1; number <= 150; ++number)
         must(book.apply(
-            Together{"both",
-                     {AddLook{lookAt({1}, day("2026-09-10"))}, AddWeighing{weighingOf({1}, day("2026-09-10"), 40)}}},
+            EditGroup{"both",
+                      {AddLook{lookAt({1}, day("2026-09-10"))}, AddWeighing{weighingOf({1}, day("2026-09-10"), 40)}}},
             later(number), "Ada"));
     done = true;
     reader.join();
@@ -175,7 +175,7 @@ TEST_F(ColonyHistoryTest, SeveralEditsTogetherSeeOneAnother) {
     const PlannedVisit planned{
         .colony = {1}, .date = day("2026-09-20"), .what = VisitKind::Syrup, .sugar = kilograms(3)};
     const auto number = must(book.nextId(Kind::PlannedVisit));
-    const Together both{"fed", {AddPlannedVisit{planned}, MarkVisitDone{{number}, day("2026-09-21"), "3:2"}}};
+    const EditGroup both{"fed", {AddPlannedVisit{planned}, MarkVisitDone{{number}, day("2026-09-21"), "3:2"}}};
     const auto after = must(afterEdit(both, before, "Ada", numbersOf(book)));
     must(book.apply(both, later(60), "Ada"));
     EXPECT_EQ(after, must(findHistory(book, {1})));

@@ -19,7 +19,7 @@ int main(int argc, char** argv) {
         weighing.note = note;
         auto look = lookAt({1}, day("2026-09-11"));
         look.note = note;
-        Together both{"both", {AddWeighing{weighing}, AddLook{look}}};
+        EditGroup both{"both", {AddWeighing{weighing}, AddLook{look}}};
         if (number % 5 == 4) both.edits.emplace_back(RemoveLook{must(book.of<Look>({1})).front().id});
         must(book.apply(both, later(number), "Ada"));
         std::printf("%s\n", note.c_str());

@@ -59,12 +59,12 @@ TEST(Edits, SeveralTogetherAreOneStepAndAllOrNothing) {
     auto book = newBook(folder / "a.larder");
     furnish(book, 3);
     const auto before = must(book.dump());
-    const Together removal{"remove looks", {RemoveLook{{1}}, RemoveLook{{2}}}};
+    const EditGroup removal{"remove looks", {RemoveLook{{1}}, RemoveLook{{2}}}};
     must(book.apply(removal, later(60), "Ada"));
     EXPECT_EQ(must(book.story(1)).front().changes.size(), 2u);
     must(book.undo(later(61), "Ada"));
     EXPECT_EQ(must(book.dump()), before);
-    const Together halfWrong{"remove looks", {RemoveLook{{1}}, RemoveLook{{999}}}};
+    const EditGroup halfWrong{"remove looks", {RemoveLook{{1}}, RemoveLook{{999}}}};
     const auto refused = book.apply(halfWrong, later(62), "Ada");
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.problems().at(0).detail, "there is no look 999");

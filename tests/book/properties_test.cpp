@@ -78,7 +78,7 @@ TEST(BookProperties, TwoReadersAndAWriterNeverSeeHalfAnEdit) {
         auto weighing = must(book.find(WeighingId{1})).value();
         look.note = weighing.note = std::to_string(number);
         look.combs = std::vector<CombRecord>(static_cast<std::size_t>(number % 10), comb(0.5));
-        must(book.apply(Together{"both", {ChangeLook{look}, ChangeWeighing{weighing}}}, later(number), "Ada"));
+        must(book.apply(EditGroup{"both", {ChangeLook{look}, ChangeWeighing{weighing}}}, later(number), "Ada"));
     };
     write(0);
     std::atomic<bool> done{false};

@@ -18,7 +18,7 @@ namespace files = std::filesystem;
 std::string fill(const std::filesystem::path& file) {
     auto book = newBook(file);
     furnish(book, 4);
-    Together many{"many", {}};
+    EditGroup many{"many", {}};
     for (int made = 0; made < 400; ++made) {
         auto look = lookAt({1}, day("2026-05-01").plusDays(made % 100));
         look.note = std::string(120, 'n');

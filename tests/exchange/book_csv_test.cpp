@@ -222,7 +222,7 @@ RC_GTEST_PROP(BookCsv, AnyTextComesBackByteForByte, (const std::vector<std::vect
     BookFolder folder;
     auto book = newBook(folder / "a.larder");
     edit(book, AddYard{orchard()});
-    Together all{"all", {}};
+    EditGroup all{"all", {}};
     for (std::size_t at = 0; at < texts.size() && at < 8; ++at) {
         auto colony = colonyIn({1}, textOf(texts[at], nameSigns) + "z");
         colony.origin = colony.note = textOf(texts[at], signs);

@@ -190,13 +190,13 @@ TEST_F(GuideInTheWindow, FollowsTheColours) {
             ->resource(QTextDocument::ImageResource, QUrl(drawingName(text::GuideDrawing::CellKinds)))
             .value<QImage>();
     };
-    window.wishColours(ColourWish::Light);
+    window.useColours(ColourScheme::Light);
     QTest::qWait(2);
     const QImage light = ground();
-    window.wishColours(ColourWish::Dark);
+    window.useColours(ColourScheme::Dark);
     QTest::qWait(2);
     EXPECT_NE(light, ground());
-    window.wishColours(ColourWish::Light);
+    window.useColours(ColourScheme::Light);
 }
 
 } // namespace winterlarder::desk

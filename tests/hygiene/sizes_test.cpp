@@ -18,15 +18,12 @@ using Reasons = std::map<std::string, std::string>;
 const Reasons& longFiles() {
     static const Reasons reasons = {
         {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
-        {"app/cli/book_follow.cpp", "a short function a command, for all commands on a winter followed"},
         {"app/cli/book_line.cpp", "a short function a command on a book: its words and options"},
         {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
         {"app/cli/command_line.cpp", "a short function a command: its words and options"},
         {"app/desk/book_actions.cpp", "one class: what the menus do with the book"},
-        {"app/desk/main_window.cpp", "one class: the main window, which holds all the others"},
         {"app/forms/entry_forms.cpp", "a short function a form; most lines are the words of fields"},
         {"app/models/open_book.cpp", "one class: the book that is open, and what is asked of it"},
-        {"app/models/words.cpp", "a list of words for every choice a keeper has"},
         {"app/pages/look_page.cpp", "one page: what was seen on the day of a look"},
         {"app/pages/place_page.cpp", "one page of five small forms"},
         {"app/pages/what_if_page.cpp", "one page: what is tried out, and what would come of it"},

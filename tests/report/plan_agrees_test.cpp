@@ -191,7 +191,7 @@ void makeUnlike(advice::ColonyDraw& draw, advice::ColonyQuestion& q) {
 void contradict(advice::ColonyQuestion& q) {
     if (q.combs.empty()) return;
     for (auto& comb : q.combs) comb.capped = 0.03;
-    q.weighings = {{advice::WeighedHive::Kind::Scale, q.asOf, q.winter.date(q.asOf), q.tare + kilograms(14)}};
+    q.weighings = {{.day = q.asOf, .date = q.winter.date(q.asOf), .reading = q.tare + kilograms(14)}};
 }
 
 // Colonies of one place and day, from the last weeks of summer to those of late autumn.

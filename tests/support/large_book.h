@@ -26,7 +26,7 @@ inline Look someLook(Dice& dice, ColonyId colony, Date date) {
 }
 
 //! The records of one colony in one year.
-inline void addYear(Dice& dice, Together& step, ColonyId colony, int year) {
+inline void addYear(Dice& dice, EditGroup& step, ColonyId colony, int year) {
     const auto first = *Date::of(year, 3, 20);
     for (int look = 0; look < 10; ++look)
         step.edits.emplace_back(AddLook{someLook(dice, colony, first.plusDays(look * 20))});
@@ -52,7 +52,7 @@ inline void fillLarge(Book& book, int colonies, int years, std::uint64_t seed) {
         const auto colony = edit(book, AddColony{colonyIn({(number - 1) / 25 + 1}, "Colony " + std::to_string(number))})
                                 .added<Colony>()
                                 .value();
-        Together step{"write down the years", {}};
+        EditGroup step{"write down the years", {}};
         for (int year = 2026 - years; year < 2026; ++year) addYear(dice, step, colony, year);
         must(book.apply(step, morning, "Ada"));
     }

@@ -29,7 +29,7 @@ feeding::FeedingPlan portionForLight(const Reckoning& r) {
 
 std::optional<Decided> contradictionRule(const Reckoning& r) {
     if (!r.estimate.contradictory) return std::nullopt;
-    Decided decided{Verdict::Leave, DecidedBy::Contradiction, std::nullopt, std::nullopt, std::nullopt};
+    Decided decided{.verdict = Verdict::Leave, .by = DecidedBy::Contradiction};
     if (r.phase != Phase::Closing || !allShort(r)) return decided;
     auto first = syrupInVisits(r, feeding::stepsDown(kilograms(r.rules().contradictionSugar), r.question.steps.sugar));
     if (feedsAnything(first)) decided.feed = std::move(first);
@@ -39,7 +39,7 @@ std::optional<Decided> contradictionRule(const Reckoning& r) {
 std::optional<Decided> heftRule(const Reckoning& r) {
     const auto word = heftAlone(r.question);
     if (!word) return std::nullopt;
-    Decided decided{Verdict::Leave, DecidedBy::Heft, std::nullopt, std::nullopt, std::nullopt};
+    Decided decided{.verdict = Verdict::Leave, .by = DecidedBy::Heft};
     const bool quiet = r.phase == Phase::Spring && r.question.asOf > r.days.quietFrom;
     if (*word != stores::HeftWord::Light || quiet) return decided;
     auto portion = portionForLight(r);
@@ -54,10 +54,10 @@ std::optional<stores::HeftWord> heftAlone(const ColonyQuestion& q) {
                                                [](const stores::Comb& comb) { return comb.lookedAt(); });
     const WeighedHive* latest = nullptr;
     for (const auto& weighing : q.weighings) {
-        if (weighing.kind != WeighedHive::Kind::Heft) return std::nullopt;
+        if (!weighing.heft) return std::nullopt;
         if (!latest || weighing.day >= latest->day) latest = &weighing;
     }
-    return looked || !latest ? std::nullopt : std::optional(latest->heftWord);
+    return looked || !latest ? std::nullopt : latest->heft;
 }
 
 } // namespace winterlarder::advice

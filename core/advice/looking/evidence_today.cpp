@@ -27,14 +27,6 @@ Inhabitants inhabitantsOn(SeasonDay day, const ColonyQuestion& question, const w
     return {question.bees.value_or(BeeCount{0}), question.brood.value_or(BeeCount{0})};
 }
 
-stores::WeighingKind kindOf(WeighedHive::Kind kind) {
-    switch (kind) {
-    case WeighedHive::Kind::TwoSidedLift: return stores::WeighingKind::TwoSidedLift;
-    case WeighedHive::Kind::OneSidedLift: return stores::WeighingKind::OneSidedLift;
-    default: return stores::WeighingKind::Scale;
-    }
-}
-
 double shareOf(stores::HeftWord word, const DecisionConstants& rules) {
     switch (word) {
     case stores::HeftWord::Light: return rules.heftLight;
@@ -56,17 +48,18 @@ Mass mostOf(const ColonyQuestion& question) {
 stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question,
                                 const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
     if (!ensemble || !ensemble->covers(weighing.day))
-        return stores::evidenceOfHeft(weighing.heftFactor, question.usualStores, constants, weighing.date);
+        return stores::evidenceOfHeft(stores::heftFactor(*weighing.heft), question.usualStores, constants,
+                                      weighing.date);
     const auto& rules = question.decisions;
     const double median = winter::quantile(winter::lossesFrom(*ensemble, weighing.day, {}).largest, 0.5);
-    const double share = shareOf(weighing.heftWord, rules);
+    const double share = shareOf(*weighing.heft, rules);
     const Mass wanted = kilograms(median + rules.heftBeyond);
     return stores::evidenceOfHeft(share, std::min(wanted, mostOf(question) / share), constants, weighing.date);
 }
 
 stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question,
                             const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
-    if (weighing.kind == WeighedHive::Kind::Heft) return evidenceOfHeft(weighing, question, constants, ensemble);
+    if (weighing.heft) return evidenceOfHeft(weighing, question, constants, ensemble);
     const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
     stores::HiveLoad load;
     load.tare = {question.tare, question.tareSd};
@@ -76,7 +69,7 @@ stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& q
     if (question.beeBread) load.beeBread = *question.beeBread;
     if (question.answers.supersFor == SupersFor::People)
         load.waxNotInTare = honeyInSupers(question); // on the scale, and not the bees' to eat
-    return stores::evidenceOfWeighing(kindOf(weighing.kind), weighing.reading, load, weighing.longHive, constants,
+    return stores::evidenceOfWeighing(weighing.kind, weighing.reading, load, weighing.longHive, constants,
                                       weighing.date);
 }
 
@@ -117,7 +110,7 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
     if (question.quick && question.quickFullComb)
         seen.push_back(stores::evidenceOfCount(*question.quick, *question.quickFullComb, factor, spreads, looked));
     for (const auto& weighing : question.weighings)
-        if (question.bees || weighing.kind == WeighedHive::Kind::Heft) // bees weigh a kilogram or two
+        if (question.bees || weighing.heft) // bees weigh a kilogram or two
             seen.push_back(evidenceOf(weighing, question, constants, ensemble));
     return seen;
 }

@@ -211,7 +211,7 @@ SingleEdit& SingleEdit::operator=(SingleEdit&&) noexcept = default;
 SingleEdit::~SingleEdit() = default;
 
 std::string verbOf(const Edit& edit) {
-    if (const auto* together = std::get_if<Together>(&edit)) return together->verb;
+    if (const auto* together = std::get_if<EditGroup>(&edit)) return together->verb;
     if (const auto* put = std::get_if<PutEntries>(&edit)) return put->verb;
     return std::visit(VerbName{}, static_cast<const AnyVerb&>(std::get<SingleEdit>(edit)));
 }
@@ -219,7 +219,7 @@ std::string verbOf(const Edit& edit) {
 Outcome<std::vector<Target>> targetsOf(const Edit& edit, const std::string& who, EditReader& reader) {
     if (const auto* put = std::get_if<PutEntries>(&edit)) return put->targets;
     Expansion expansion(who, reader);
-    if (const auto* together = std::get_if<Together>(&edit))
+    if (const auto* together = std::get_if<EditGroup>(&edit))
         for (const auto& single : together->edits) std::visit(expansion, static_cast<const AnyVerb&>(single));
     else std::visit(expansion, static_cast<const AnyVerb&>(std::get<SingleEdit>(edit)));
     if (!expansion.problems.empty()) return expansion.problems;

@@ -143,7 +143,7 @@ struct SingleEdit : AnyVerb {
 };
 
 //! Several verbs as one step of the history ("remove the five marked looks").
-struct Together {
+struct EditGroup {
     std::string verb;
     std::vector<SingleEdit> edits;
 };
@@ -153,7 +153,7 @@ struct PutEntries {
     std::vector<Target> targets;
 };
 
-using Edit = std::variant<SingleEdit, Together, PutEntries>;
+using Edit = std::variant<SingleEdit, EditGroup, PutEntries>;
 
 //! The verb as the history keeps it: "add look", "change comb", "unite colonies". Words for people are in app/text.
 std::string verbOf(const Edit& edit);

@@ -52,7 +52,7 @@ book::Weighing weighingOf(book::ColonyId id, int colony, Date date, double ripe)
     return {.colony = id, .weighing = {date, book::ScaleReading{kilograms(emptyHiveKg + honey)}}};
 }
 
-void writeSeason(book::Together& step, book::ColonyId id, int colony) {
+void writeSeason(book::EditGroup& step, book::ColonyId id, int colony) {
     const auto day = [](int month, int dayOfMonth) { return *Date::of(2026, month, dayOfMonth); };
     step.edits.push_back(book::AddLook{lookAt(id, colony, day(5, 12), 0.2)});
     step.edits.push_back(book::AddLook{lookAt(id, colony, day(6, 20), 0.6)});
@@ -65,7 +65,7 @@ void writeSeason(book::Together& step, book::ColonyId id, int colony) {
     step.edits.push_back(book::AddLook{lookAt(id, colony, day(9, 8 + pick(colony, 3, 6)), 1)});
 }
 
-void writeLastWinter(book::Together& step, book::ColonyId id, int colony) {
+void writeLastWinter(book::EditGroup& step, book::ColonyId id, int colony) {
     step.edits.push_back(book::AddLook{lookAt(id, colony, *Date::of(2025, 9, 14), 1)});
     step.edits.push_back(book::AddWeighing{weighingOf(id, colony, *Date::of(2025, 9, 14), 1)});
     step.edits.push_back(book::AddWeighing{weighingOf(id, colony, *Date::of(2026, 2, 20), 0.6)});
@@ -87,9 +87,9 @@ void writeLargeYard(const std::filesystem::path& file, int colonies, const Refer
     auto book = must(book::Book::create(file, reference, {{"keeper", "bench", written}}));
     book::YardId yard{must(book.nextId(book::Kind::Yard))};
     book::ColonyId id{must(book.nextId(book::Kind::Colony))};
-    book::Together step{"write down the yard",
-                        {book::AddYard{{.name = "Long meadow",
-                                        .site = {std::string("ca-halifax"), 60.0, book::FlowStrength::Trickle}}}}};
+    book::EditGroup step{"write down the yard",
+                         {book::AddYard{{.name = "Long meadow",
+                                         .site = {std::string("ca-halifax"), 60.0, book::FlowStrength::Trickle}}}}};
     for (int colony = 0; colony < colonies; ++colony, ++id.number) {
         step.edits.push_back(
             book::AddColony{colonyCalled(fmt::format("Row {} hive {}", colony / 20 + 1, colony % 20 + 1), yard)});

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "desk/reckoning.h"
+#include "desk/answer_queue.h"
 
 namespace winterlarder::desk {
 
-Reckoning::Reckoning(std::shared_ptr<const Adviser> adviser, Pace pace, QObject* parent)
+AnswerQueue::AnswerQueue(std::shared_ptr<const Adviser> adviser, Pace pace, QObject* parent)
     : QObject(parent), adviser_(std::move(adviser)), work_(nullptr, pace) {
-    connect(&work_, &NewestWork::idleAgain, this, &Reckoning::idleAgain);
+    connect(&work_, &NewestWork::idleAgain, this, &AnswerQueue::idleAgain);
 }
 
-void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, NewestWork::Turn turn) {
+void AnswerQueue::ask(ColonyId id, int position, const book::ColonyCase& record, NewestWork::Turn turn) {
     work_.ask(
         id.number, turn, this,
         [adviser = adviser_, record, position](const std::stop_token& stop) {
@@ -20,7 +20,7 @@ void Reckoning::ask(ColonyId id, int position, const book::ColonyCase& record, N
         });
 }
 
-void Reckoning::keepOnly(const std::set<ColonyId>& wanted) {
+void AnswerQueue::keepOnly(const std::set<ColonyId>& wanted) {
     std::set<NewestWork::Key> keys;
     for (const auto id : wanted) keys.insert(id.number);
     work_.keepOnly(keys);

@@ -13,12 +13,12 @@ namespace winterlarder::desk {
 //! Computes answers on a thread of its own. For each colony the newest request wins: an older one still waiting is dropped,
 //! one under way is stopped, and whatever comes back late is thrown away. One that goes first is begun at once; what it interrupts
 //! waits right behind it. Lives and signals on the thread that made it.
-//! Tested: tests/app/reckoning_test.cpp.
-class Reckoning : public QObject {
+//! Tested: tests/app/answer_queue_test.cpp.
+class AnswerQueue : public QObject {
     Q_OBJECT
 
 public:
-    explicit Reckoning(std::shared_ptr<const Adviser> adviser, Pace pace = Pace::Steady, QObject* parent = nullptr);
+    explicit AnswerQueue(std::shared_ptr<const Adviser> adviser, Pace pace = Pace::Steady, QObject* parent = nullptr);
 
     //! Asks for an answer; the turn First puts it before those that wait (the colony being looked at).
     void ask(ColonyId id, int position, const book::ColonyCase& record, NewestWork::Turn turn);
