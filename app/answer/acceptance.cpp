@@ -2,6 +2,7 @@
 #include "answer/acceptance.h"
 
 #include "answer/advice_json.h"
+#include "answer/doubts.h"
 #include "answer/json_values.h"
 #include "exchange/case/case_file.h"
 
@@ -34,7 +35,7 @@ book::AcceptAdvice acceptanceOf(book::ColonyId colony, const book::ColonyCase& r
                                 const ReferenceData& reference, const text::WordStyle& style) {
     book::AcceptAdvice accepted{{.colony = colony, .date = record.asOf}, {}};
     accepted.advice.verdict = word(advice.verdict);
-    accepted.advice.inputs = exchange::writeCaseLine(record);
+    accepted.advice.inputs = exchange::writeCaseLine(caseToWrite(record, reference));
     accepted.advice.answer = adviceJson(record, question, advice, reference, style).compact();
     accepted.advice.seed = advice.seed;
     accepted.advice.winters = advice.winters;

@@ -112,13 +112,7 @@ std::vector<report::Task> followedTasks(const tracking::Following& winter) {
             task.fondant = lot.fondant;
         }
     if (winter.feed && winter.feed->plan)
-        for (const auto& visit : winter.feed->plan->visits) {
-            report::Task& task = tasks.emplace_back();
-            task.kind = report::TaskKind::Syrup;
-            task.date = visit.date;
-            task.sugar = visit.sugar;
-            task.syrup = visit.syrup;
-        }
+        for (const auto& visit : winter.feed->plan->visits) tasks.push_back(report::taskOf(visit));
     if (winter.nextWeighing) {
         report::Task& task = tasks.emplace_back();
         task.kind = report::TaskKind::WeighAgain;

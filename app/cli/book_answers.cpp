@@ -147,7 +147,7 @@ Status adviseBook(Session& session, const BookAnswers& options) {
 Status bookCase(Session& session, const BookAnswers& options) {
     return withOneCase(session, options, For::Reading, Neighbours::LeftOut,
                        [&](book::Book&, const AskedColony& asked, const std::vector<AskedColony>&) {
-                           session.out << exchange::writeCase(*asked.record);
+                           session.out << exchange::writeCase(caseToWrite(*asked.record, session.reference));
                            return Status::Done;
                        });
 }

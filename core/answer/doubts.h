@@ -61,6 +61,10 @@ Problems impossibleRecords(const book::ColonyCase& record, const exchange::CaseP
 Problems askedOfCase(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
                      const DoubtInWords& inWords);
 
+//! A book's case as it is written to a file. That an empty weight is right, though not likely, a file can say of the whole case only: `sure` is set
+//! where the book took such a one, unless another record of the case is in doubt and nobody said that it is right.
+book::ColonyCase caseToWrite(book::ColonyCase record, const ReferenceData& reference);
+
 //! What is in doubt of an entry of a kind that is judged (judged_entries.h), the gravest first; nothing where it is likely. An entry of
 //! the same id among the surroundings does not count. The entry's own `sure` is not asked. `today`: the keeper's, from the clock.
 std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& around, Date today,

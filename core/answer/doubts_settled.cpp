@@ -53,6 +53,18 @@ std::optional<Mass> possibleTare(const stores::TareQuestion& parts, std::optiona
 
 } // namespace
 
+namespace {
+
+//! An empty weight that is possible and not likely.
+std::optional<stores::Doubt> unlikelyTare(const book::ColonyCase& record, const ReferenceData& reference) {
+    const auto& hive = record.hive;
+    if (!hive.tare || hive.boxes.empty() || !unknownFormats(record, {}, reference).empty()) return std::nullopt;
+    auto doubt = stores::doubtOfTare(*hive.tare, partsOf(record, reference), reference.constants);
+    return doubt && doubt->impossible ? std::nullopt : doubt;
+}
+
+} // namespace
+
 stores::HiveBounds boundsOfCase(const book::ColonyCase& record, const ReferenceData& reference) {
     const auto parts = partsOf(record, reference);
     return stores::boundsOf(parts, possibleTare(parts, record.hive.tare, reference.constants), reference.constants);
@@ -91,11 +103,16 @@ Problems impossibleRecords(const book::ColonyCase& record, const exchange::CaseP
 
 Problems askedOfCase(const book::ColonyCase& record, const exchange::CasePlaces& places, const ReferenceData& reference,
                      const DoubtInWords& inWords) {
-    const auto& hive = record.hive;
-    if (record.sure || !hive.tare || hive.boxes.empty() || !unknownFormats(record, {}, reference).empty()) return {};
-    const auto doubt = stores::doubtOfTare(*hive.tare, partsOf(record, reference), reference.constants);
-    if (!doubt || doubt->impossible) return {};
+    const auto doubt = record.sure ? std::nullopt : unlikelyTare(record, reference);
+    if (!doubt) return {};
     return {inWords(*doubt, places.of("hive.tare_kg"))};
+}
+
+book::ColonyCase caseToWrite(book::ColonyCase record, const ReferenceData& reference) {
+    const auto doubts = doubtsOf(record, reference);
+    const bool allSaid = std::all_of(doubts.begin(), doubts.end(), [](const DoubtedRecord& each) { return each.sure; });
+    if (allSaid && unlikelyTare(record, reference)) record.sure = true;
+    return record;
 }
 
 } // namespace winterlarder::answer

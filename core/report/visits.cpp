@@ -44,15 +44,7 @@ std::vector<Task> combTasks(const ColonyQuestion& question, const Advice& advice
 std::vector<Task> feedingTasks(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks = combTasks(question, advice);
     if (!advice.feed) return tasks;
-    for (const auto& visit : advice.feed->visits) {
-        Task task;
-        task.date = visit.date;
-        task.kind = kindOf(visit.kind);
-        task.sugar = visit.sugar;
-        task.syrup = visit.syrup;
-        task.fondant = visit.fondant;
-        tasks.push_back(task);
-    }
+    for (const auto& visit : advice.feed->visits) tasks.push_back(taskOf(visit));
     return tasks;
 }
 
@@ -116,6 +108,16 @@ std::string idOf(TaskKind kind) {
     case TaskKind::MoveCombs: return "move-combs";
     }
     return {};
+}
+
+Task taskOf(const feeding::Visit& visit) {
+    Task task;
+    task.date = visit.date;
+    task.kind = kindOf(visit.kind);
+    task.sugar = visit.sugar;
+    task.syrup = visit.syrup;
+    task.fondant = visit.fondant;
+    return task;
 }
 
 std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) {

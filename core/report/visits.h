@@ -38,6 +38,9 @@ struct Task {
     bool operator==(const Task&) const = default;
 };
 
+//! A visit of a feeding plan, whoever made it: syrup, fondant, or the check after them.
+Task taskOf(const feeding::Visit& visit);
+
 //! All an answer asks to be done, by day: combs that come from a neighbour, then every feeding visit and the check after it; honey to take by the advised end of
 //! feeding; uniting by its last day; then the next look the answer names. Where nothing can be said, what must be found out first.
 //! Tested: tests/report/sheets_test.cpp.

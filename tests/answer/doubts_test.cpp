@@ -149,6 +149,29 @@ TEST(CaseInDoubt, ATareThatIsNotLikelyIsAskedAboutAndCountsAsItStands) {
     EXPECT_THAT(read(22, "").asked, IsEmpty());
 }
 
+// The empty weight was asked about where it was entered; another record nobody is sure of must not be believed with it.
+TEST(CaseInDoubt, WrittenOutOfABookItSaysThatItsEmptyWeightIsRight) {
+    const auto written = [](const std::string& tare, const std::string& weighing) {
+        auto record =
+            must(readQuestion("{\"case\": 1, \"as_of\": \"2026-09-12\", \"site\": {\"station\": \"ca-halifax\"},\n"
+                              "\"hive\": {\"format\": \"langstroth-deep\", \"boxes\": 2, \"tare_kg\": " +
+                                  tare + "}, " + bees + ", \"weighings\": [{\"date\": \"2026-09-10\", " + weighing +
+                                  "}]}",
+                              "case.json", shippedData(), 0))
+                .record;
+        return exchange::writeCaseLine(caseToWrite(record, shippedData()));
+    };
+    const auto read = [](const std::string& text) { return must(readQuestion(text, "case.json", shippedData(), 0)); };
+    const auto heavy = written("45", "\"gross_kg\": 60");
+    EXPECT_THAT(heavy, HasSubstr("\"as_of\":\"2026-09-12\",\"sure\":true,"));
+    EXPECT_THAT(read(heavy).asked, IsEmpty());
+    EXPECT_THAT(written("22", "\"gross_kg\": 54"), ::testing::Not(HasSubstr("sure"))) << "nothing is unlikely";
+    const auto both = written("13", "\"gross_kg\": 95");
+    EXPECT_THAT(read(both).asked, SizeIs(1)) << "rather ask again";
+    EXPECT_THAT(ids(read(both).question.setAside), SizeIs(1)) << "nobody said that the weight is right";
+    EXPECT_THAT(read(written("13", "\"gross_kg\": 95, \"sure\": true")).asked, IsEmpty());
+}
+
 TEST(CaseInDoubt, StonesOnTheRoofStayAContradiction) {
     const auto advice =
         answered(caseWith(bees + ", " + combs + ", \"weighings\": [{\"date\": \"2026-09-11\", \"gross_kg\": 75}]"));

@@ -113,7 +113,30 @@ RC_GTEST_PROP(WinterProperty, EveryDateLiesInExactlyOneWinter, ()) {
     RC_ASSERT(!Winter(hemisphere, winter.autumn() - 1).contains(date));
     const SeasonDay w = winter.seasonDay(date);
     RC_ASSERT(w >= firstSeasonDay && w <= lastSeasonDay);
-    RC_ASSERT(winter.date(w) == (date.isLeapDay() ? date.plusDays(-1) : date));
+    RC_ASSERT(winter.date(w) == date);
+    RC_ASSERT(Winter(hemisphere, winter.autumn()).date(w) == (date.isLeapDay() ? date.plusDays(-1) : date));
+}
+
+TEST(Winters, HoldEveryLeapDayAsTheDayBefore) {
+    int leapDays = 0;
+    for (int year = 1900; year <= 2200; ++year) {
+        const auto leapDay = Date::of(year, 2, 29);
+        if (!leapDay) continue;
+        ++leapDays;
+        const Date before = leapDay->plusDays(-1);
+        for (const Hemisphere hemisphere : hemispheres) {
+            const Winter found = Winter::containing(*leapDay, hemisphere);
+            EXPECT_EQ(found.autumn(), hemisphere == Hemisphere::North ? year - 1 : year) << year;
+            EXPECT_EQ(found, Winter::containing(before, hemisphere)) << year;
+            EXPECT_EQ(found.seasonDay(*leapDay), found.seasonDay(before)) << year;
+            EXPECT_EQ(found.date(found.seasonDay(*leapDay)), *leapDay) << year;
+            EXPECT_EQ(Winter(hemisphere, found.autumn()).date(found.seasonDay(*leapDay)), before) << year;
+            EXPECT_FALSE(Winter(hemisphere, found.autumn() + 1).contains(*leapDay)) << year;
+            EXPECT_FALSE(Winter(hemisphere, found.autumn() - 1).contains(*leapDay)) << year;
+        }
+    }
+    EXPECT_EQ(leapDays, 73) << "1900, 2100 and 2200 have none";
+    EXPECT_EQ(day("1900-01-01").plusDays(62881), day("2072-02-29"));
 }
 
 RC_GTEST_PROP(WinterProperty, SeasonDaysFollowTheCalendar, ()) {

@@ -101,6 +101,26 @@ TEST_F(DoubtedEntries, AnEmptyWeightIsHeldAgainstTheHive) {
     EXPECT_EQ(table.status, 2) << table.out;
 }
 
+// What was said to be right in a book is not asked about again in its case, which is answered as the book is.
+TEST_F(DoubtedEntries, TheCaseOfABookIsNotAskedAboutAgain) {
+    done("add-colony", "--name Pippin --format langstroth-deep --boxes 2 --tare 45 --sure");
+    done("add-look", "--colony Pippin --date 2026-09-12 --covered-combs 6");
+    done("add-weighing", "--colony Pippin --date 2026-09-12 --gross 60");
+    const auto tare = folder.file("tare.json", done("case", "--colony Pippin --as-of 2026-09-14"));
+    const auto ran = runProgram("advise --winters 100 '" + tare.string() + "'");
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_EQ(ran.err, "") << "the book asked before it took the empty weight";
+
+    const std::string look = "--colony Russet --date 2026-09-12 --covered-combs 6 --brood-cells 120000 --combs -",
+                      combs = R"({"full_of_stores": 8, "half": 2, "capped_share": 0.9})";
+    ASSERT_EQ(book("add-look", look, combs).status, 2);
+    done("add-look", look + " --sure", combs);
+    const auto seen = folder.file("seen.json", done("case", "--colony Russet --as-of 2026-09-14"));
+    const auto answer = runProgram("advise --winters 100 '" + seen.string() + "'");
+    EXPECT_THAT(answer.out, Not(HasSubstr("is not counted")));
+    EXPECT_THAT(done("advise", "--colony Russet --as-of 2026-09-14 --winters 100"), Not(HasSubstr("is not counted")));
+}
+
 TEST_F(DoubtedEntries, TheLogOfAScaleIsAskedAboutOnceAndTogether) {
     const auto logFrom = [&](const char* name, double kg) {
         std::string log = "time,weight_kg\n";

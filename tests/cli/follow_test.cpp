@@ -25,8 +25,8 @@ protected:
         EXPECT_EQ(ran.status, 0) << command << ' ' << arguments << '\n' << ran.err;
         return ran.out;
     }
-    void furnish(const std::string& capped = "0.8") {
-        done("new", "--yard Orchard --station ca-halifax");
+    void furnish(const std::string& capped = "0.8", const std::string& station = "ca-halifax") {
+        done("new", "--yard Orchard --station " + station);
         done("add-colony", "--name Pear --format langstroth-deep --boxes 2 --tare 24");
         std::string list = "[";
         for (int i = 0; i < 20; ++i)
@@ -181,6 +181,25 @@ TEST_F(FollowCommands, WhatIsDueIsACalendar) {
     const auto [status, said] = readByAnother(calendar);
     EXPECT_EQ(status, 0) << said << calendar;
     EXPECT_THAT(said, AnyOf(HasSubstr("Pear: Syrup"), HasSubstr("Pear: Check"), HasSubstr("Pear: weigh again")));
+}
+
+// In a warm place syrup is fed while the winter is followed already; the look after it is no syrup.
+TEST_F(FollowCommands, TheCheckOfAFollowedPlanIsACheckInTheCalendar) {
+    furnish("0.3", "us-ga-atlanta");
+    look("2026-10-10");
+    weigh("2026-10-25", 36);
+    const auto followed = follow("2026-11-02");
+    const auto& visits = at(followed, "feed.plan.visits").items;
+    ASSERT_GE(visits.size(), 2u);
+    ASSERT_EQ(at(visits.back(), "kind").text, "check");
+    const auto [status, said] = readByAnother(done("calendar", "--winters 500 --as-of 2026-11-02"));
+    ASSERT_EQ(status, 0) << said;
+    for (const auto& line : linesOf(said)) {
+        const bool check = line.rfind(at(visits.back(), "date").text, 0) == 0;
+        EXPECT_THAT(line, HasSubstr(check ? "Pear: Check the feeding" : "Pear: Syrup"));
+    }
+    EXPECT_THAT(said, Not(HasSubstr("Syrup, 0 L")));
+    EXPECT_EQ(linesOf(said).size(), visits.size());
 }
 
 // The answer of autumn uses what past winters taught, says so, and can do without.

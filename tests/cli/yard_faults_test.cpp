@@ -74,6 +74,7 @@ TEST_F(YardFaults, ACalendarLeavesOutWhatFitsNoWinterAndSaysSo) {
     const auto ran = book("calendar", "--winters 100 --as-of 2027-01-30");
     EXPECT_EQ(ran.status, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("END:VCALENDAR"));
+    EXPECT_THAT(ran.out, Not(HasSubstr("Russet")));
     EXPECT_THAT(ran.err, HasSubstr("Russet: the records of its winter fit none"));
 }
 

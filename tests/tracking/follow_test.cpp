@@ -73,7 +73,13 @@ TEST(Follow, WhatLiesAheadOfTodayIsNotKnown) {
 
 TEST(Follow, AfterTheRunsEndItIsAsOnItsLastDay) {
     auto q = oxfordColony(24, 1, 205);
-    EXPECT_NE(followed(q).state, FollowState::Dead);
+    auto last = q;
+    last.today = winter::runEnd(q.winter, constants());
+    ASSERT_LT(last.today, q.today);
+    const auto after = followed(q), then = followed(last);
+    EXPECT_EQ(after.state, then.state);
+    EXPECT_EQ(after.now.today, then.now.today);
+    EXPECT_EQ(after.now.out.share, then.now.out.share);
     q.observations = {on(q, 200, DeadOut{})};
     EXPECT_EQ(followed(q).state, FollowState::Dead);
 }
