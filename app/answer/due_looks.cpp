@@ -39,8 +39,8 @@ public:
     void visits(const std::string& headline, bool feedNothing) {
         for (const auto& visit : reading_.records.visits) {
             if (visit.state != book::VisitState::Planned || visit.date < reading_.asOf) continue;
-            planned_.insert(kindOf(visit.what));
             if (feedNothing) continue;
+            planned_.insert(kindOf(visit.what));
             const std::string details =
                 visit.note.empty() || headline.empty() ? visit.note + headline : visit.note + "\n" + headline;
             add(fmt::format("visit-{}", visit.id.number), visit.date, text::dueVisit(visit, style_), details);
@@ -88,6 +88,7 @@ Problems namedAfter(const std::string& colony, Problems problems) {
 } // namespace
 
 std::string calendarMark(const book::BookInfo& info) {
+    if (!info.mark.empty()) return info.mark;
     return fmt::format("{:016x}",
                        winter::colonyStream((info.madeAt ? info.madeAt->iso() : std::string()) + " " + info.madeBy));
 }
@@ -95,9 +96,7 @@ std::string calendarMark(const book::BookInfo& info) {
 AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
                       const text::WordStyle& style) {
     AdvisedDue due{report::tasksOf(question, advice), text::headline(advice, style).toStdString()};
-    using By = advice::DecidedBy;
-    due.feedNothing = !advice.feed && (advice.decidedBy == By::Full || advice.decidedBy == By::Disease ||
-                                       advice.verdict == advice::Verdict::Harvest);
+    due.feedNothing = report::feedForbidden(advice).has_value();
     return due;
 }
 

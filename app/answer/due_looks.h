@@ -9,16 +9,15 @@
 
 namespace winterlarder::answer {
 
-//! The book in ids of calendar events: from when and by whom it was made, so a copy is the same book and another of the same name is not. Two books made
-//! by one keeper within one second are told apart by nothing.
+//! The book in ids of calendar events: its mark, so a copy is the same book and any other is not; of one made before books had marks, when and by whom it
+//! was made, as ever.
 std::string calendarMark(const book::BookInfo& info);
 
 //! What the answer of a colony, in the plan of its yard, asks to be done; while its winter is not yet followed.
 struct AdvisedDue {
     std::vector<report::Task> tasks;
     std::string headline;
-    bool feedNothing =
-        false; //!< what was planned to be fed is not: the hive is full, honey comes off, or the inspector is waited for
+    bool feedNothing = false; //!< what was planned to be fed is not, see report::feedForbidden
 };
 AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
                       const text::WordStyle& style);

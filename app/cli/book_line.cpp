@@ -72,15 +72,19 @@ void addPlace(CLI::App* command, NewBook& options) {
     optional(command, "--units", options.units, "metric, us, imperial (default: those of the country)", "WORD");
 }
 
-void addAnswerOptions(CLI::App* command, BookAnswers& options, For purpose) {
+enum class ColoniesAsked { All, One };
+
+void addAnswerOptions(CLI::App* command, BookAnswers& options, For purpose, ColoniesAsked asked = ColoniesAsked::All) {
     addBookFile(command, options, purpose);
     optional(command, "--as-of", options.asOf, "the day asked for (default: today); later records do not count",
              "DATE");
-    optional(command, "--colony", options.colony, "only this one", "NAME");
+    optional(command, "--colony", options.colony,
+             asked == ColoniesAsked::All ? "only this one" : "the colony; it must be named", "NAME");
 }
 
-void addLearnedAnswerOptions(CLI::App* command, BookAnswers& options, For purpose) {
-    addAnswerOptions(command, options, purpose);
+void addLearnedAnswerOptions(CLI::App* command, BookAnswers& options, For purpose,
+                             ColoniesAsked asked = ColoniesAsked::All) {
+    addAnswerOptions(command, options, purpose, asked);
     command->add_flag("--without-learning", options.withoutLearning, "leave out what past winters taught");
 }
 
@@ -264,10 +268,10 @@ void BookLine::addAnswers(CLI::App& book, const AddCommand& add) {
     advised->add_flag("--combs-stay", advise_.combsStay, "plan yards without moving combs between hives");
     auto* asCase = add(book, "case", "a colony as a case file for advise",
                        [this](Session& session) { return bookCase(session, case_); });
-    addLearnedAnswerOptions(asCase, case_, For::Reading);
+    addLearnedAnswerOptions(asCase, case_, For::Reading, ColoniesAsked::One);
     auto* accepted = add(book, "accept", "act on the advice of a colony: freeze it in the book, plan its visits",
                          [this](Session& session) { return acceptAdvice(session, accept_); });
-    addLearnedAnswerOptions(accepted, accept_, For::Writing);
+    addLearnedAnswerOptions(accepted, accept_, For::Writing, ColoniesAsked::One);
     accepted->add_flag("--combs-stay", accept_.combsStay, "as its yard is planned without moving combs between hives");
 }
 

@@ -25,9 +25,20 @@ struct Common {
     std::optional<std::string> data;
 };
 
+// Names as they are typed: no sign of what a flag is inside.
+struct PlainNames : CLI::Formatter {
+    std::string make_option_name(const CLI::Option* option, bool positional) const override {
+        std::string name = CLI::Formatter::make_option_name(option, positional);
+        for (const std::string_view inside : {"{false}", "{true}"})
+            if (const auto at = name.find(inside); at != std::string::npos) name.erase(at, inside.size());
+        return name;
+    }
+};
+
 class CommandLine {
 public:
     CommandLine() : app_("Winter stores of honey bee colonies: take honey, leave it, or feed.", "winterlarder-cli") {
+        app_.formatter(std::make_shared<PlainNames>());
         app_.set_version_flag("--version", "winterlarder-cli " WINTERLARDER_VERSION);
         app_.require_subcommand(1);
         app_.failure_message(CLI::FailureMessage::simple);
@@ -108,7 +119,7 @@ private:
             {"metric", UnitSystem::Metric}, {"us", UnitSystem::UnitedStates}, {"imperial", UnitSystem::Imperial}};
         command->add_option("--units", units_, "metric, us or imperial (default: " + otherwise + ")")
             ->transform(CLI::CheckedTransformer(names))
-            ->type_name("UNITS");
+            ->option_text("UNITS");
     }
     void addAdvise() {
         auto* added = command("advise", "stores, need, verdict, feeding, harvest, cautions of one or several colonies",

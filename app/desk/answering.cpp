@@ -10,11 +10,10 @@ Answering::Answering(Yard* yard, QObject* parent) : QObject(parent), yard_(yard)
     yard_->onChange(this, {YardChange::Colonies}, &Answering::askAll);
     yard_->onChange(this, {YardChange::Record}, [this](ColonyId id) {
         ask(id, id == yard_->openColony() ? NewestWork::Turn::First : NewestWork::Turn::Last);
+        planAnew();
     });
     yard_->onChange(this, {YardChange::History}, &Answering::prefer);
-    yard_->onChange(this, {YardChange::Moving}, [this] {
-        if (queue_ && queue_->idle()) shareOut();
-    });
+    yard_->onChange(this, {YardChange::Moving}, &Answering::planAnew);
     connect(&recalling_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
     connect(&sharing_, &NewestWork::idleAgain, this, &Answering::tellIfIdle);
 }
@@ -46,6 +45,14 @@ void Answering::askAll() {
     for (const auto& colony : yard_->colonies()) there.insert(colony.id);
     queue_->keepOnly(there);
     for (const auto id : there) ask(id, NewestWork::Turn::Last);
+    planAnew();
+}
+
+// The plan shown is of other records or another wish; it is made anew once all are answered.
+void Answering::planAnew() {
+    if (!queue_) return;
+    yard_->awaitPlan();
+    if (queue_->idle()) shareOut();
 }
 
 void Answering::ask(ColonyId id, NewestWork::Turn turn) {
@@ -95,8 +102,9 @@ void Answering::shareOut() {
             return adviser->shareOut(answers, combs);
         },
         [this, ids, answers](const Outcome<std::vector<AnsweredPointer>>& shared) {
-            if (!shared.ok()) return emit failed(shared.problems());
-            takeShared(ids, answers, *shared);
+            if (shared.ok()) takeShared(ids, answers, *shared);
+            else emit failed(shared.problems()); // the answers stand as they are shown
+            if (queue_->idle()) yard_->planTold();
         });
 }
 

@@ -36,6 +36,7 @@ private:
     void prefer(ColonyId id);
     void tellIfIdle();
     void ask(ColonyId id, NewestWork::Turn turn);
+    void planAnew();
     void shareOut();
     void takeShared(const std::vector<ColonyId>& ids, const std::vector<AnsweredPointer>& asked,
                     const std::vector<AnsweredPointer>& shared);

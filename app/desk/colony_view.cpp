@@ -8,6 +8,7 @@
 #include "fields/fields.h"
 #include "models/ask_answers.h"
 #include "models/colony_edits.h"
+#include "models/job_table_model.h"
 #include "models/words.h"
 #include "pages/answer_panel.h"
 #include "pages/comb_table_page.h"
@@ -103,7 +104,7 @@ void ColonyView::connectPages() {
     });
     connect(whatIf_, &WhatIfPage::wintersWanted, this, [this] { emit wintersWanted(colony_); });
     yard_->onColony(this, colony_, {YardChange::Record, YardChange::Answer}, &ColonyView::refresh);
-    yard_->onChange(this, {YardChange::Visits}, &ColonyView::showAnswer);
+    yard_->onChange(this, {YardChange::Visits, YardChange::Plan}, &ColonyView::showAnswer);
     yard_->onColony(this, colony_, {YardChange::Followed}, &ColonyView::showFollowed);
 }
 
@@ -118,10 +119,10 @@ void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {
 
 bool ColonyView::idle() const { return !runner_ || runner_->idle(); }
 
-// The advice as it stands is kept in the book with all it was computed from, its visits planned.
+// The advice as it stands in the plan of the yard is kept in the book with all it was computed from, its visits planned.
 void ColonyView::acceptAdvice() {
     const auto* colony = yard_->find(colony_);
-    if (!colony || !colony->answered || colony->pending || !yard_->writable()) return;
+    if (!colony || !colony->answered || colony->pending || yard_->awaitsPlan() || !yard_->writable()) return;
     const auto& answered = *colony->answered;
     const auto* records = yard_->records(colony_);
     if (!records) return;
@@ -189,19 +190,23 @@ int ColonyView::visitsOpen() const {
         }));
 }
 
-int ColonyView::visitsComing() const {
-    const auto* colony = yard_->find(colony_);
-    if (!colony) return 0;
-    return static_cast<int>(
-        std::count_if(colony->visits.begin(), colony->visits.end(),
-                      [&](const book::PlannedVisit& visit) { return visit.date >= colony->record.asOf; }));
+// Visits still to come, or why they are not to be made.
+QString ColonyView::comingWords(const ColonyEntry& colony, const FollowedWinter* leading) const {
+    const auto coming = static_cast<int>(
+        std::count_if(colony.visits.begin(), colony.visits.end(),
+                      [&](const book::PlannedVisit& visit) { return visit.date >= colony.record.asOf; }));
+    if (coming == 0 || (!leading && colony.pending)) return {};
+    if (const auto forbidden = forbiddenOf(colony, leading))
+        return tr("The visits of your plan are not to be made now: %1.").arg(noFeedWords(*forbidden));
+    return tr("%n visits of your plan are still to come (page Feeding).", nullptr, coming);
 }
 
 // A winter that is followed gives its own answer.
 void ColonyView::showAnswer() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
-    answer_->offerPlan(yard_->writable(), yard_->writable() ? &*yard_->book()->reference() : nullptr);
+    answer_->offerPlan(yard_->writable(), !yard_->awaitsPlan(),
+                       yard_->writable() ? &*yard_->book()->reference() : nullptr);
     const auto leading = yard_->leading(colony_);
     if (leading) answer_->show(*leading);
     else if (yard_->awaitsFollowing(colony_)) answer_->showFollowing();
@@ -210,8 +215,7 @@ void ColonyView::showAnswer() {
         answer_->remind(tr(
             "%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.",
             nullptr, open));
-    if (const int coming = visitsComing(); coming > 0)
-        answer_->remind(tr("%n visits of your plan are still to come (page Feeding).", nullptr, coming));
+    answer_->remind(comingWords(*colony, leading.get()));
     next_->show(*colony, yard_->writable() && !leading, yard_->book() ? yard_->book()->reference().get() : nullptr);
     picture_->setVisible(pictureWanted_ && !pictureIsEmpty(*colony, leading != nullptr));
 }

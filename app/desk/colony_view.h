@@ -75,7 +75,7 @@ private:
     std::optional<text::Grounds> groundsOfChosenComb() const;
     std::optional<text::Grounds> groundsShown(text::AskedNumber number) const;
     int visitsOpen() const; //!< planned for a day that is past
-    int visitsComing() const;
+    QString comingWords(const ColonyEntry& colony, const FollowedWinter* leading) const;
 
     Yard* yard_;
     ColonyId colony_;

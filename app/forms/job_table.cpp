@@ -93,7 +93,7 @@ void JobTable::fitWidths() {
         return std::tuple(job.kind, job.sugar, job.syrup, job.fondant, job.honey, job.combs, job.from);
     });
     fitWidth(JobTableModel::WhoseColumn,
-             [](const PlannedJob& job) { return std::pair(job.visit.has_value(), job.past); });
+             [](const PlannedJob& job) { return std::tuple(job.visit.has_value(), job.past, job.forbidden); });
 }
 
 // All rows are as tall as the tallest words need, so that none need be measured to know where another is.

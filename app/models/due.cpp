@@ -32,7 +32,8 @@ Due dueOf(const AnsweredColony& colony) {
     return {};
 }
 
-std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits) {
+std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits, const AnsweredColony* answered) {
+    if (answered && report::feedForbidden(answered->answer.advice)) return std::nullopt;
     for (const auto& visit : visits)
         if (visit.what != book::VisitKind::Check)
             return Due{visit.what == book::VisitKind::Syrup ? DueKind::Syrup : DueKind::Fondant, visit.date};
@@ -40,6 +41,11 @@ std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits) {
 }
 
 std::vector<report::Task> tasksOf(const FollowedWinter& followed) { return answer::followedTasks(*followed.following); }
+
+std::optional<report::NoFeed> feedForbidden(const FollowedWinter& followed) {
+    return followed.following->state == tracking::FollowState::Dead ? std::optional(report::NoFeed::NoBees)
+                                                                    : std::nullopt;
+}
 
 report::FollowedPlan plannedOf(const FollowedWinter& followed) {
     const auto& winter = *followed.following;

@@ -22,11 +22,14 @@ struct Due {
 //! The first of the tasks of report::tasksOf that is more than a check. Tested: tests/app/models_test.cpp.
 Due dueOf(const AnsweredColony& colony);
 
-//! The first of the visits planned that is more than a check; nothing where none is. Tested: tests/app/models_test.cpp.
-std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits);
+//! The first of the visits planned that is more than a check; nothing where none is, or the answer (may be nothing) forbids them. Tested:
+//! tests/app/models_test.cpp, forbidden_feed_test.cpp.
+std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits, const AnsweredColony* answered);
 
 //! What a followed winter asks for, by day: the lots to lay on, and the next weighing that is worth it. Tested: tests/app/following_test.cpp.
 std::vector<report::Task> tasksOf(const FollowedWinter& followed);
+//! See report::feedForbidden.
+std::optional<report::NoFeed> feedForbidden(const FollowedWinter& followed);
 //! The followed winter as the printed plan shows it.
 report::FollowedPlan plannedOf(const FollowedWinter& followed);
 //! The first of them.

@@ -4,6 +4,10 @@
 #include "models/words.h"
 #include "text/words.h"
 
+#include <QFont>
+#include <QGuiApplication>
+#include <QPalette>
+
 namespace winterlarder::desk {
 
 QString jobWords(JobKind kind) {
@@ -62,10 +66,31 @@ QString jobAmount(const PlannedJob& job) {
     return {};
 }
 
+QString noFeedWords(report::NoFeed reason) {
+    switch (reason) {
+    case report::NoFeed::HiveFull: return JobTableModel::tr("the hive is full");
+    case report::NoFeed::HoneyComesOff: return JobTableModel::tr("honey is to come off");
+    case report::NoFeed::Disease: return JobTableModel::tr("signs of disease");
+    case report::NoFeed::NoBees: return JobTableModel::tr("no bees are left");
+    }
+    return {};
+}
+
 QString jobWhose(const PlannedJob& job) {
     if (!job.visit) return JobTableModel::tr("advised");
+    if (job.forbidden) return JobTableModel::tr("your plan, not now: %1").arg(noFeedWords(*job.forbidden));
     return job.past ? JobTableModel::tr("your plan, past") : JobTableModel::tr("your plan");
 }
+
+namespace {
+
+QFont struckOut() {
+    QFont font;
+    font.setStrikeOut(true);
+    return font;
+}
+
+} // namespace
 
 JobTableModel::JobTableModel(QObject* parent) : QAbstractTableModel(parent) {}
 
@@ -89,6 +114,9 @@ QVariant JobTableModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const auto& job = jobs_[static_cast<std::size_t>(index.row())];
     if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignLeft | Qt::AlignVCenter);
+    if (job.forbidden && index.column() != WhoseColumn && role == Qt::FontRole) return struckOut();
+    if (job.forbidden && role == Qt::ForegroundRole)
+        return QGuiApplication::palette().brush(QPalette::Disabled, QPalette::Text);
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
     case DateColumn: return job.date ? words::dateWithWeekday(*job.date) : tr("any day");

@@ -7,7 +7,7 @@
 
 namespace winterlarder::desk {
 
-//! Jobs by day as a table; with or without the colony's name and whose they are. Tested with QAbstractItemModelTester: tests/app/models_test.cpp.
+//! Jobs by day as a table; with or without the colony's name and whose they are; what the answer forbids is struck out and grey. Tested with QAbstractItemModelTester: tests/app/models_test.cpp.
 class JobTableModel : public QAbstractTableModel {
     Q_OBJECT
 
@@ -30,6 +30,7 @@ private:
 QString jobWords(JobKind kind);          //!< whatever colony it is for
 QString jobWords(const PlannedJob& job); //!< with the combs that move, and the colony it is united with
 QString jobAmount(const PlannedJob& job);
-QString jobWhose(const PlannedJob& job); //!< "your plan", or as advised
+QString jobWhose(const PlannedJob& job); //!< "your plan", or as advised; and why it is not to be done
+QString noFeedWords(report::NoFeed reason);
 
 } // namespace winterlarder::desk

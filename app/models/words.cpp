@@ -144,6 +144,8 @@ QString longDate(Date date) { return QLocale().toString(toQDate(date), say::Wind
 QString verdictName(advice::Verdict verdict) { return text::verdict(verdict, text::Wording::Brief); }
 
 QString verdict(const advice::Advice& advice) {
+    if (advice.decidedBy == advice::DecidedBy::Disease) return say::WindowWords::tr("call the inspector");
+    if (advice.decidedBy == advice::DecidedBy::Contradiction) return say::WindowWords::tr("weigh again");
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
         return (advice.lookFirst ? say::WindowWords::tr("look again, then take %1") : say::WindowWords::tr("take %1"))
             .arg(amount(advice.harvest->upTo));

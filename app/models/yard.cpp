@@ -197,6 +197,10 @@ void Yard::awaitFollowed(ColonyId id) { state_.awaited.insert(id); }
 
 void Yard::followedTold(ColonyId id) { tell(state_.followedTold(id)); }
 
+void Yard::awaitPlan() { tell(state_.awaitPlan(true)); }
+
+void Yard::planTold() { tell(state_.awaitPlan(false)); }
+
 void Yard::takePastFailure() { tell(state_.takePastFailure()); }
 
 void Yard::takePast(const PastPointer& past) {

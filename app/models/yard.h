@@ -49,6 +49,8 @@ public:
     }
     //! Whether it is still to be told if a winter leads: until then autumn's question is no answer.
     bool awaitsFollowing(ColonyId id) const { return state_.awaitsFollowing(id); }
+    //! Whether the plan of the yard is still being made: an answer is not to be acted on before it stands in that.
+    bool awaitsPlan() const { return state_.planAwaited; }
     const PastPointer& past() const {
         return state_.past;
     } //!< what past winters taught; nothing until that is worked out
@@ -91,6 +93,8 @@ public:
     void forgetFollowed(ColonyId id); //!< it was overtaken
     void awaitFollowed(ColonyId id);  //!< it will be told by followedTold()
     void followedTold(ColonyId id);
+    void awaitPlan(); //!< it will be told by planTold()
+    void planTold();
     //! What was learned goes into every colony's records; they are read anew.
     void takePast(const PastPointer& past);
     void takePastFailure();

@@ -85,13 +85,13 @@ YardListModel::Place YardListModel::placeOf(const ColonyEntry& colony) const {
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     if (const auto followed = yard_->leading(colony.id)) return {urgencyOf(*followed), name};
     auto urgency = colony.answered ? urgencyOf(*colony.answered) : UrgencyKey::last();
-    if (const auto planned = dueOf(colony.visits))
+    if (const auto planned = dueOf(colony.visits, colony.answered.get()))
         std::tie(urgency.noDay, urgency.day) = std::pair(false, planned->date);
     return {urgency, name};
 }
 
 Due YardListModel::dueShown(const ColonyEntry& colony) const {
-    if (const auto planned = dueOf(colony.visits)) return *planned;
+    if (const auto planned = dueOf(colony.visits, colony.answered.get())) return *planned;
     return colony.answered ? dueOf(*colony.answered) : Due{};
 }
 

@@ -57,13 +57,16 @@ PlannedJob advisedJob(const report::Task& task, const ColonyEntry& colony, const
     return job;
 }
 
-// What is planned, then what is advised beyond it.
-void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report::Task>& advised) {
+// What is planned, struck out where nothing is to be fed, then what is advised beyond it.
+void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report::Task>& advised,
+             const FollowedWinter* leading) {
+    const auto forbidden = forbiddenOf(colony, leading);
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     std::set<JobKind> planned;
     for (const auto& visit : colony.visits) {
         plan.jobs.push_back(jobOf(visit, name, colony.record.asOf));
-        planned.insert(plan.jobs.back().kind);
+        plan.jobs.back().forbidden = forbidden;
+        if (!forbidden) planned.insert(plan.jobs.back().kind);
     }
     for (const auto& task : advised)
         if (!planned.contains(task.kind)) plan.jobs.push_back(advisedJob(task, colony, name));
@@ -72,7 +75,7 @@ void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report
 std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony) {
     std::vector<report::Task> tasks;
     for (const auto& job : jobs)
-        if (job.id == colony) tasks.push_back(job);
+        if (job.id == colony && !job.forbidden) tasks.push_back(job);
     return tasks;
 }
 
@@ -84,17 +87,19 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
     const auto& advice = colony.answered->answer.advice;
     plan.disease = plan.disease || colony.answered->question.trouble;
     count(plan, advice.verdict);
-    addJobs(plan, colony, report::tasksOf(colony.answered->question, advice));
-    report::add(plan.totals, plannedColony(colony, plan.jobs));
+    addJobs(plan, colony, report::tasksOf(colony.answered->question, advice), nullptr);
+    report::add(plan.totals, plannedColony(colony, plan.jobs, nullptr));
     for (const auto& gift : advice.gifts)
         if (gift.to == colony.record.colony.value_or("")) plan.gifts.push_back(gift);
 }
 
 void addFollowed(YardPlan& plan, const ColonyEntry& colony, const FollowedWinter& followed) {
     ++plan.followed[followed.following->state];
-    const report::PlannedColony planned{nullptr, nullptr, plannedOf(followed)};
+    addJobs(plan, colony, tasksOf(followed), &followed);
+    report::PlannedColony planned;
+    planned.followed = plannedOf(followed);
+    planned.followed->tasks = tasksAmong(plan.jobs, colony.id);
     report::add(plan.totals, planned);
-    addJobs(plan, colony, planned.followed->tasks);
 }
 
 void sortByDay(std::vector<PlannedJob>& jobs) {
@@ -104,10 +109,18 @@ void sortByDay(std::vector<PlannedJob>& jobs) {
 
 } // namespace
 
-report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs) {
+report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs,
+                                    const FollowedWinter* leading) {
     report::PlannedColony planned{&colony.answered->question, &colony.answered->answer.advice};
-    if (!colony.visits.empty()) planned.tasks = tasksAmong(jobs, colony.id);
+    if (leading) planned.followed = plannedOf(*leading);
+    if (leading) planned.followed->tasks = tasksAmong(jobs, colony.id);
+    else if (!colony.visits.empty()) planned.tasks = tasksAmong(jobs, colony.id);
     return planned;
+}
+
+std::optional<report::NoFeed> forbiddenOf(const ColonyEntry& colony, const FollowedWinter* leading) {
+    if (leading) return feedForbidden(*leading);
+    return colony.answered ? report::feedForbidden(colony.answered->answer.advice) : std::nullopt;
 }
 
 YardPlan planOf(const Yard& yard) {
@@ -125,7 +138,7 @@ YardPlan planOf(const Yard& yard) {
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony) {
     YardPlan plan;
     if (colony.answered)
-        addJobs(plan, colony, report::tasksOf(colony.answered->question, colony.answered->answer.advice));
+        addJobs(plan, colony, report::tasksOf(colony.answered->question, colony.answered->answer.advice), nullptr);
     sortByDay(plan.jobs);
     return std::move(plan.jobs);
 }

@@ -26,14 +26,15 @@ struct PlannedJob : report::Task {
     QString colony;
     std::optional<book::PlannedVisitId> visit{}; //!< nothing: advised
     bool past = false; //!< planned for a day before the one asked about, and neither made nor skipped
-    std::optional<CombExchange> exchange{}; //!< of combs to hang in
-    QString partner{};                      //!< the colony it is united with; empty: none is known
+    std::optional<report::NoFeed> forbidden{}; //!< planned, but the answer wants nothing fed: it is in no sum
+    std::optional<CombExchange> exchange{};    //!< of combs to hang in
+    QString partner{};                         //!< the colony it is united with; empty: none is known
     bool operator==(const PlannedJob&) const = default;
 };
 
 //! Everything the yard asks for, added up as on the printed plan.
 struct YardPlan {
-    //! by day, then by colony; what is planned stands in place of what is advised of its kind
+    //! by day, then by colony; what is planned stands in place of what is advised of its kind, unless the answer forbids it
     std::vector<PlannedJob> jobs;
     report::YardTotals totals;
     int feed = 0, harvest = 0, leave = 0, unite = 0, cannotSay = 0, waiting = 0;
@@ -46,8 +47,12 @@ struct YardPlan {
 
 //! Tested: tests/app/models_test.cpp.
 YardPlan planOf(const Yard& yard);
-//! A colony as the printed plan sees it; where the keeper has a plan, the jobs say what is to be done. The entry outlives what is made.
-report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs);
+//! A colony as the printed plan sees it; where the keeper has a plan, the jobs say what is to be done, less what is forbidden. The entry outlives what is made.
+//! `leading`: its winter, where that is the answer to give.
+report::PlannedColony plannedColony(const ColonyEntry& colony, const std::vector<PlannedJob>& jobs,
+                                    const FollowedWinter* leading);
+//! Why nothing planned to be fed is to be given, by its answer or (where that leads) by how its winter goes.
+std::optional<report::NoFeed> forbiddenOf(const ColonyEntry& colony, const FollowedWinter* leading);
 //! The jobs of one colony, by day: what is planned, and what its answer asks for beyond that.
 std::vector<PlannedJob> jobsOf(const ColonyEntry& colony);
 //! Those a followed winter asks for.

@@ -182,6 +182,11 @@ YardChanges YardState::moveCombs(advice::MovingCombs combs) {
     return {{YardChange::Moving, ColonyId{}}};
 }
 
+YardChanges YardState::awaitPlan(bool wanted) {
+    if (std::exchange(planAwaited, wanted) == wanted) return {};
+    return {{YardChange::Plan, ColonyId{}}};
+}
+
 YardChanges YardState::takePastFailure() {
     pastFailed = true;
     return {{YardChange::Past, ColonyId{}}};

@@ -33,6 +33,7 @@ enum class YardChange {
     Followed, //!< how its winter goes is known anew, or no longer
     Visits,   //!< planned visits; of all
     Moving,   //!< whether combs may be moved between hives; of all
+    Plan,     //!< whether the answers stand in the plan of the yard; of all
     Past,     //!< what past winters taught; of all
     Read,     //!< read anew, whether it changed or not: how its winter goes is to be worked out again
 };
@@ -56,6 +57,7 @@ struct YardState {
     bool pastFailed = false; //!< it was to be worked out anew and could not be
     advice::MovingCombs moving =
         advice::MovingCombs::Allowed; //!< whether the plan of the yard may move combs between hives
+    bool planAwaited = false;         //!< it is being made of the answers: till then each may still change by it
 
     const ColonyEntry* find(ColonyId id) const; //!< nothing where the colony is gone
     int position(ColonyId id) const;            //!< -1 where the colony is gone
@@ -79,6 +81,7 @@ struct YardState {
     YardChanges takePast(const PastPointer& learned);
     YardChanges takePastFailure();
     YardChanges moveCombs(advice::MovingCombs combs);
+    YardChanges awaitPlan(bool wanted); //!< whether it is being made
 
 private:
     ColonyEntry* entry(ColonyId id);

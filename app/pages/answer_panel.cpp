@@ -40,7 +40,6 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
     plan_ = new QPushButton(tr("Make it the &plan"), this);
-    plan_->setToolTip(tr("Keeps this advice in the book with all it was computed from, and plans its visits"));
     plan_->setProperty("accent", true);
     for (QWidget* each : std::initializer_list<QWidget*>{icon_, target_, look_, why_, plan_})
         each->hide(); // until there is an answer
@@ -81,8 +80,9 @@ void AnswerPanel::changeEvent(QEvent* event) {
         icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, iconSize, devicePixelRatioF()));
 }
 
-void AnswerPanel::offerPlan(bool offered, const ReferenceData* reference) {
+void AnswerPanel::offerPlan(bool offered, bool inPlan, const ReferenceData* reference) {
     planOffered_ = offered;
+    inPlan_ = inPlan;
     reference_ = reference;
 }
 
@@ -109,7 +109,9 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     why_->setEnabled(true);
     showIcon(words::iconName(answered.answer.advice.verdict), words::verdictName(answered.answer.advice.verdict));
     why_->show();
-    plan_->setEnabled(true);
+    plan_->setEnabled(inPlan_);
+    plan_->setToolTip(inPlan_ ? tr("Keeps this advice in the book with all it was computed from, and plans its visits")
+                              : tr("The plan of the yard is still being worked out; it may change this advice"));
     plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
     sentence_->say(words::answerSentence(answered, text::askably));
     sayOfTarget(words::targetLine(answered, text::askably));

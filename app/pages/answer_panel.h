@@ -26,9 +26,9 @@ public:
     void say(const QString& sentence, const QString& small);
 
     QPushButton* planButton() const { return plan_; }
-    //! Whether the advice can be made the plan: the book can be written.
     void showFollowing(); //!< how the winter goes is being worked out
-    void offerPlan(bool offered, const ReferenceData* reference);
+    //! Whether the advice can be made the plan: the book can be written; and whether it stands in the plan of the yard already.
+    void offerPlan(bool offered, bool inPlan, const ReferenceData* reference);
     void remind(const QString& text); //!< below the rest, until something else is shown
 
 signals:
@@ -56,7 +56,7 @@ private:
     AskRow* ask_;
     QPushButton* why_;
     QPushButton* plan_;
-    bool planOffered_ = false;
+    bool planOffered_ = false, inPlan_ = true;
     const ReferenceData* reference_ = nullptr;
     QString iconName_;
     QString lookSaid_; //!< with its marks, and what is reminded of

@@ -107,8 +107,7 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
     std::vector<report::PlannedColony> colonies;
     for (const auto* colony : inOrder(yard, order)) {
         if (!colony->answered) continue;
-        auto& planned = colonies.emplace_back(plannedColony(*colony, plan.jobs));
-        if (const auto leading = yard.leading(colony->id)) planned.followed = plannedOf(*leading);
+        colonies.push_back(plannedColony(*colony, plan.jobs, yard.leading(colony->id).get()));
     }
     const auto date = yard.asOf();
     if (!date) return {};
@@ -122,7 +121,7 @@ std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData&
     if (!colony.answered || colony.pending) return std::nullopt;
     const auto answered = colony.answered;
     auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference,
-                                     plannedColony(colony, jobsOf(colony)).tasks);
+                                     plannedColony(colony, jobsOf(colony), nullptr).tasks);
     const QString name = QString::fromStdString(sheet.title);
     Paper paper{print::htmlOf(
                     sheet, {words::answerSentence(*answered), {words::riskLine(*answered), words::lookLine(*answered)}},

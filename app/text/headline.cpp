@@ -49,6 +49,8 @@ private:
         case DecidedBy::Feed: return feed() + QLatin1Char('.');
         case DecidedBy::SmallPortions: return portions();
         case DecidedBy::Board: return say::Words::tr("Too late for syrup: %1, and wrap the hive.").arg(feed());
+        case DecidedBy::LateBoard:
+            return say::Words::tr("Late, but better than nothing: %1, and wrap the hive.").arg(feed());
         case DecidedBy::WinterVisit: return say::Words::tr("Stores run low: %1.").arg(feed()) + again();
         case DecidedBy::ShortLater: return say::Words::tr("Nothing is fed today.") + later() + again();
         case DecidedBy::Harvest: return harvest();

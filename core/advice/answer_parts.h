@@ -28,6 +28,7 @@ enum class DecidedBy {
     Feed,          //!< in closing: up to the target
     SmallPortions, //!< in late, and on warm days of a dearth
     Board,         //!< fondant laid on when the hive is wrapped
+    LateBoard,     //!< the same after its last day, since most winters starve the colony
     WinterVisit,   //!< one portion of fondant that is due
     ShortLater,    //!< missing, but nothing is to be fed today
     Harvest,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/winter_rules.h"
 
+#include "advice/options.h"
 #include "advice/portions.h"
 #include "feeding/portions.h"
 #include "stores/cluster.h"
@@ -28,13 +29,18 @@ feeding::FeedingPlan atOnce(const Reckoning& r, Mass stores) {
 
 Mass missingNow(const Reckoning& r) { return std::max(kilograms(0), r.target.missing.typical); }
 
+bool mostlyStarves(const Reckoning& r) { return leaveOption(r).runOut.share > r.rules().lateBoardStarve; }
+
+// Locked in for long, it gets a board by its last day; for some weeks more where it would starve else, for a late board is better than none.
 std::optional<Decided> boardRule(const Reckoning& r) {
     const auto& rules = r.rules();
     const auto& deadline = r.question.season.syrupDeadline;
     const SeasonDay last = (deadline ? deadline->day : r.days.closing) + static_cast<int>(rules.lateDays);
-    if (r.lockedInDays <= rules.lockedInBoard || r.question.asOf > last || r.question.nucleus) return std::nullopt;
+    const bool inTime = r.question.asOf <= last;
+    const bool stillHelps = r.question.asOf <= last + static_cast<int>(rules.lateBoardDays) && mostlyStarves(r);
+    if (r.lockedInDays <= rules.lockedInBoard || r.question.nucleus || !(inTime || stillHelps)) return std::nullopt;
     return oneVisit(
-        DecidedBy::Board,
+        inTime ? DecidedBy::Board : DecidedBy::LateBoard,
         feeding::planFondant(feedingQuestion(r), feeding::boardFor(missingNow(r), rules, r.question.steps.fondant)));
 }
 

@@ -16,7 +16,8 @@ std::optional<Decided> actNowRule(const Reckoning& reckoning);
 //! warm days; no feed within a fortnight of first forage (nbu-bpg7; apisavoir; judgement).
 std::optional<Decided> winterFeedRule(const Reckoning& reckoning);
 
-//! In late autumn: small warm portions while they are taken; where bees are locked in for long a board of fondant when the hive is wrapped.
+//! In late autumn: small warm portions while they are taken; where bees are locked in for long a board of fondant when the hive is wrapped, for
+//! lateBoardDays after its last day (in winter too) where more than lateBoardStarve of the winters starve the colony (judgement).
 std::optional<Decided> lateFeedRule(const Reckoning& reckoning);
 
 //! Stores the cluster can get at without moving across combs; nothing where its place was not seen or combs are not listed.

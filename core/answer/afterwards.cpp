@@ -9,6 +9,7 @@
 #include "stores/evidence.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace winterlarder::answer {
 
@@ -35,7 +36,7 @@ public:
         later = believedLater(std::move(later), question);
         const auto plain = questionOf(later, {}, reference, 0, hives_);
         if (!plain) return plain.problems();
-        fillSteps(question, *plain);
+        fillSteps(question, *plain, asked.plan ? asked.plan->brought() : kilograms(0));
         fillWeighings(question, *plain, wetOf(later.weighings, weighings));
         fillSightings(question, asked);
         fillDeath(question);
@@ -89,7 +90,7 @@ private:
         return result;
     }
 
-    void fillSteps(tracking::FollowQuestion& question, const advice::ColonyQuestion& plain) const {
+    void fillSteps(tracking::FollowQuestion& question, const advice::ColonyQuestion& plain, Mass moved) const {
         using Kind = tracking::KnownStep::Kind;
         for (const auto& feed : plain.feeds)
             question.steps.push_back({feed.day, Kind::Feed, feed.stores, std::nullopt});
@@ -97,8 +98,14 @@ private:
             question.steps.push_back({harvest.day, Kind::Harvest, -harvest.honey, std::nullopt});
         for (const auto& change : records.manipulations)
             if (change.weightChange && counts(change.date))
-                question.steps.push_back(
-                    {winter.seasonDay(change.date), Kind::Equipment, *change.weightChange, std::nullopt});
+                question.steps.push_back({winter.seasonDay(change.date), Kind::Equipment,
+                                          *change.weightChange - takeOfPlan(change, moved), std::nullopt});
+    }
+    //! Of the honey in combs the plan moved, which is in the stores already: what the first entry of combs moved the same way tells of.
+    static Mass takeOfPlan(const book::Manipulation& change, Mass& moved) {
+        const bool told =
+            change.what == book::ManipulationKind::CombsMoved && change.weightChange->value() * moved.value() > 0;
+        return told ? std::exchange(moved, kilograms(0)) : kilograms(0);
     }
 
     void fillWeighings(tracking::FollowQuestion& question, const advice::ColonyQuestion& plain,

@@ -18,7 +18,7 @@ struct WinterSpan {
 };
 
 //! Lays what was written down after the decision into the question: steps (feeds, harvests, weights changed) and observations (weighings, sightings,
-//! later looks, a death). `asked`: the autumn's question. Problems: those of the records. Tested: tests/answer/followed_colony_test.cpp.
+//! later looks, a death). `asked`: the autumn's question; combs its plan moved are in the stores, so an entry of those is no more than their weight beyond it. Problems: those of the records. Tested: tests/answer/followed_colony_test.cpp.
 Problems fillAfterwards(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked,
                         const WinterSpan& span);
 

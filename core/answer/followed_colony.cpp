@@ -4,6 +4,7 @@
 #include "advice/capacity.h"
 #include "advice/reckoning.h"
 #include "advice/reserve.h"
+#include "answer/accepted_plan.h"
 #include "answer/afterwards.h"
 #include "answer/doubts.h"
 #include "answer/evening_feeds.h"
@@ -39,8 +40,10 @@ Date decidedOn(const book::ColonyHistory& records, const Winter& winter, Date as
 
 // ---- the question -----------------------------------------------------------------------------------------------------------
 
+//! Combs the yard's plan moved that day are in them.
 tracking::StoresAtDecision storesOf(const advice::Advice& advice) {
-    tracking::StoresAtDecision stores{std::max(kilograms(0), advice.estimate->mean), advice.storesSd};
+    const Mass brought = advice.plan ? advice.plan->brought() : kilograms(0);
+    tracking::StoresAtDecision stores{std::max(kilograms(0), advice.estimate->mean + brought), advice.storesSd};
     stores.weighedShare = stores::shareOfTare(*advice.estimate);
     for (const auto& share : advice.estimate->shares) {
         const auto kind = share.evidence.kind;
@@ -97,6 +100,7 @@ tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const
     fillRules(q, asked, advice);
     q.feeder = asked.feeder;
     q.freeRoom = advice.freeRoom;
+    if (q.freeRoom && advice.plan) q.freeRoom = std::max(kilograms(0), *q.freeRoom - advice.plan->brought());
     q.visitEveryDays = asked.visitEveryDays;
     q.visitWeekdays = asked.visitWeekdays;
     q.boxes = asked.boxes;
@@ -248,8 +252,15 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     if (!question) return question.problems();
     FollowedColony result{records.colony, std::move(*question), {},
                           std::nullopt,   std::nullopt,         deadHiveOf(records, winter)};
+    const auto plan = acceptedPlan(records, autumn, reading.decided, reference);
+    if (plan) result.autumn = withCombsMoved(std::move(result.autumn), *plan);
     auto weighed = advice::weigh(result.autumn, reference.constants, sampling, threads, stop);
     if (!weighed) return result;
+    if (auto both = plan ? withColonyJoined(result.autumn, *plan, weighed->advice) : std::nullopt) {
+        result.autumn = *std::move(both);
+        weighed = advice::weigh(result.autumn, reference.constants, sampling, threads, stop);
+        if (!weighed) return result;
+    }
     result.advice = std::move(weighed->advice);
     if (!result.advice.refusals.empty() || !result.advice.estimate) return result;
     std::vector<Remark> ofEnd;

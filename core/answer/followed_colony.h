@@ -66,7 +66,8 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
 enum class EndOfWinter { Counts, LeftOut };
 //! What was written down after the decision, up to the day, becomes steps (feeds, harvests, weights changed) and
 //! observations: weighings (where there are more than one in ten days, the last of them), sightings, later looks, a death. The
-//! plan is the visits of that advice; without one, what was fed and taken before the solstice. A feed of the day of the advice that the advice did not know
+//! plan is the visits of that advice; without one, what was fed and taken before the solstice. Combs that advice moved within its yard's plan, and a colony it
+//! united onto this one, are in the stores and bees it is followed from (accepted_plan.h). A feed of the day of the advice that the advice did not know
 //! of came after it: it is a step, and not in the stores of that day. Planned feeds whose day is past are asked about (UntickedVisit) where they were
 //! neither ticked off nor struck out and what is written down as fed since falls a kilogram or more short of all that was planned by then. The winter's end is an observation too unless
 //! it is left out. Measured days of the yard's weather count from the season's first day on.

@@ -21,7 +21,8 @@ void makeTables(Store& store, const Limits& limits, const Opener& opener) {
     SQLite::Transaction all(store.database(), SQLite::TransactionBehavior::IMMEDIATE);
     store.run(fmt::format("PRAGMA application_id = {}; PRAGMA user_version = {}", applicationId, schemaVersion));
     for (const auto& part : schemaOf(limits)) store.run(part.sql);
-    SQLite::Statement made(store.database(), "INSERT INTO book_made (one, at, who) VALUES (1, ?, ?)");
+    SQLite::Statement made(store.database(),
+                           "INSERT INTO book_made (one, at, who, mark) VALUES (1, ?, ?, lower(hex(randomblob(16))))");
     made.bind(1, opener.now.iso());
     made.bind(2, opener.who);
     made.exec();

@@ -72,6 +72,7 @@ struct BookInfo {
     int schemaVersion = 0;
     std::optional<Timestamp> madeAt;
     std::string madeBy;
+    std::string mark; //!< 32 hexadecimal digits drawn when it was made, a copy's too; empty: older than marks are
     std::vector<std::pair<Kind, std::int64_t>> entries; //!< how many of each kind
     std::int64_t steps = 0;
 };

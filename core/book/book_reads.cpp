@@ -164,10 +164,11 @@ Outcome<BookInfo> Book::info() {
         auto& store = *inside_->store;
         BookInfo info{
             .file = inside_->file, .bytes = std::filesystem::file_size(inside_->file), .schemaVersion = schemaVersion};
-        auto& made = store.statement("SELECT at, who FROM book_made");
+        auto& made = store.statement("SELECT at, who, coalesce(mark, '') FROM book_made");
         if (made.executeStep()) {
             info.madeAt = Timestamp::parse(made.getColumn(0).getString());
             info.madeBy = made.getColumn(1).getString();
+            info.mark = made.getColumn(2).getString();
         }
         made.reset();
         for (const auto& table : tables())

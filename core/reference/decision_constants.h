@@ -64,6 +64,8 @@ struct DecisionConstants {
     double lookSoonDays;        //!< 3 d
     double lateLookDays;        //!< 21 d
     double winterLookDays;      //!< 42 d
+    double lateBoardDays;       //!< 21 d
+    double lateBoardStarve;     //!< 0.5
     double fondantBoard;        //!< 5 kg
     double actNowDays;          //!< 21 d
     double dueDays;             //!< 7 d

@@ -75,6 +75,8 @@ constexpr std::array decisionNumbers = std::to_array<DecisionNumber>({
     {"lookSoonDays", "d", &DecisionConstants::lookSoonDays},
     {"lateLookDays", "d", &DecisionConstants::lateLookDays},
     {"winterLookDays", "d", &DecisionConstants::winterLookDays},
+    {"lateBoardDays", "d", &DecisionConstants::lateBoardDays},
+    {"lateBoardStarve", "1", &DecisionConstants::lateBoardStarve},
     {"fondantBoard", "kg", &DecisionConstants::fondantBoard},
     {"actNowDays", "d", &DecisionConstants::actNowDays},
     {"dueDays", "d", &DecisionConstants::dueDays},

@@ -130,4 +130,13 @@ std::vector<Task> tasksOf(const ColonyQuestion& question, const Advice& advice) 
     return tasks;
 }
 
+std::optional<NoFeed> feedForbidden(const Advice& advice) {
+    using By = advice::DecidedBy;
+    if (advice.feed) return std::nullopt;
+    if (advice.decidedBy == By::Disease) return NoFeed::Disease;
+    if (advice.verdict == advice::Verdict::Harvest) return NoFeed::HoneyComesOff;
+    if (advice.decidedBy == By::Full) return NoFeed::HiveFull;
+    return std::nullopt;
+}
+
 } // namespace winterlarder::report

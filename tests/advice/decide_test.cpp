@@ -209,18 +209,6 @@ TEST(Decide, LateAutumnAllowsSmallPortionsOnly) {
     EXPECT_EQ(advice.feed->fondant, kilograms(0));
 }
 
-TEST(Decide, WhereBeesAreLockedInABoardGoesOnWhenTheHiveIsWrapped) {
-    auto q = colony({.station = "ca-winnipeg", .asOf = "2026-10-05", .capped = 0.5});
-    const auto days = phaseDays(q.season, q.decisions);
-    q.asOf = q.lookedOn = days.late + 3;
-    const auto advice = adviceFor(q);
-    ASSERT_TRUE(advice.feed);
-    EXPECT_EQ(advice.decidedBy, DecidedBy::Board);
-    EXPECT_LE(advice.feed->fondant.value(), 5);
-    q.asOf = q.lookedOn = days.late + 40;
-    EXPECT_NE(adviceFor(q).decidedBy, DecidedBy::Board) << "a winter hive is not opened";
-}
-
 TEST(Decide, InWinterOneVisitAtATime) {
     const auto low = adviceFor(weighedAt("2027-01-20", 20 + 1.4 + 0.7 + 4));
     EXPECT_EQ(low.verdict, Verdict::Feed);

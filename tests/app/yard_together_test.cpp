@@ -5,6 +5,7 @@
 #include "models/job_table_model.h"
 #include "models/words.h"
 #include "models/yard_plan_words.h"
+#include "pages/answer_panel.h"
 #include "pages/yard_view.h"
 #include "print/sheet_words.h"
 #include "print/yard_sheet.h"
@@ -205,6 +206,84 @@ TEST_F(TogetherDesk, AnotherBookIsShownAsTheKeeperChose) {
     settle();
     EXPECT_EQ(window.yard()->state().moving, MovingCombs::Not);
     EXPECT_FALSE(button(window.yardView(), "Move combs between hives")->isChecked());
+}
+
+namespace {
+
+//! Makes a plan once it may: with it every colony has honey to spare.
+struct WaitingPlanner : invented::SlowAdviser {
+    WaitingPlanner() : SlowAdviser(std::chrono::milliseconds(1)) {}
+    std::vector<AnsweredPointer> shareOut(const std::vector<AnsweredPointer>& yard, MovingCombs) const override {
+        while (!may) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        std::vector<AnsweredPointer> planned;
+        for (const auto& alone : yard) {
+            auto made = std::make_shared<AnsweredColony>(*alone);
+            made->answer.advice = invented::advice(alone->record, {Verdict::Harvest});
+            planned.push_back(made);
+        }
+        return planned;
+    }
+    using Verdict = advice::Verdict;
+    mutable std::atomic<bool> may{true};
+};
+
+} // namespace
+
+// The answer kept in the book is the one on the screen, and both are the one in the plan of the yard.
+TEST_F(TogetherDesk, AnAdviceIsActedOnOnlyOnceItStandsInThePlanOfTheYard) {
+    const auto planner = std::make_shared<WaitingPlanner>();
+    window.useAdviser(planner);
+    open({invented::colony("A"), invented::colony("B")});
+    auto* plan = window.colonyView()->answer()->planButton();
+    EXPECT_TRUE(plan->isEnabled());
+    planner->may = false;
+    window.yard()->showDay(invented::day("2026-09-15"));
+    ASSERT_TRUE(invented::waitFor([&] {
+        return window.yard()->records(entry().id) && !entry().pending &&
+               entry().record.asOf == invented::day("2026-09-15") && !window.yard()->busy();
+    }));
+    QTest::qWait(30);
+    EXPECT_EQ(entry().answered->answer.advice.verdict, advice::Verdict::Feed) << "weighed alone";
+    EXPECT_FALSE(plan->isEnabled());
+    emit window.colonyView()->answer()->planAsked();
+    QTest::qWait(30);
+    planner->may = true;
+    settle();
+    EXPECT_TRUE(records().advices.empty()) << "it was not the answer of the plan";
+    EXPECT_TRUE(plan->isEnabled());
+    QTest::mouseClick(plan, Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().advices.size(), 1U);
+    EXPECT_EQ(records().advices[0].verdict, "harvest");
+    EXPECT_EQ(entry().answered->answer.advice.verdict, advice::Verdict::Harvest);
+}
+
+// A neighbour that changes may change what moves between them: till that is known nothing is acted on.
+TEST_F(TogetherDesk, ThePlanIsMadeAnewWhenANeighbourOrTheSwitchChanges) {
+    const auto planner = std::make_shared<WaitingPlanner>();
+    window.useAdviser(planner);
+    open({invented::colony("A"), invented::colony("B")});
+    auto* plan = window.colonyView()->answer()->planButton();
+    for (const auto combs : {MovingCombs::Not, MovingCombs::Allowed}) {
+        planner->may = false;
+        window.yard()->moveCombs(combs);
+        EXPECT_FALSE(plan->isEnabled());
+        planner->may = true;
+        settle();
+        EXPECT_TRUE(plan->isEnabled());
+    }
+    const auto a = entry().id;
+    look(1);
+    planner->may = false;
+    auto other = window.yard()->lookToEdit(entry().id);
+    other.bees.coveredCombs = 3;
+    window.yard()->writeLook(other);
+    window.choose(a);
+    ASSERT_TRUE(invented::waitFor([&] { return entry().id == a && !entry().pending; }));
+    EXPECT_FALSE(plan->isEnabled()) << "of a colony whose own records are as they were";
+    planner->may = true;
+    settle();
+    EXPECT_TRUE(plan->isEnabled());
 }
 
 } // namespace winterlarder::desk

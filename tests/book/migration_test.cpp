@@ -48,6 +48,33 @@ TEST(Versions, DISABLED_WriteTheSampleOfThisVersion) {
     writeBytes(sampleName(schemaVersion, ".txt"), must(book.dump()));
 }
 
+// Ids of a calendar are made of it: it stays what it is, and no two books share it.
+TEST(BookMark, IsDrawnOnceAndKeptByCopies) {
+    BookFolder folder;
+    std::string mark;
+    {
+        auto book = newBook(folder / "a.larder");
+        mark = must(book.info()).mark;
+        EXPECT_EQ(mark.size(), 32u);
+        EXPECT_NE(must(newBook(folder / "b.larder").info()).mark, mark) << "the same maker at the same moment";
+        edit(book, AddYard{orchard()});
+        must(book.copyTo(folder / "copy.larder"));
+    }
+    EXPECT_EQ(must(openBook(folder / "a.larder", OpenFor::Reading).info()).mark, mark);
+    EXPECT_EQ(must(openBook(folder / "copy.larder").info()).mark, mark);
+}
+
+TEST(BookMark, ABookOfBeforeHasNoneWhetherReadOrBroughtUpToDate) {
+    BookFolder folder;
+    files::copy_file(sampleName(3, ".larder"), folder / "a.larder");
+    const auto before = must(openBook(folder / "a.larder", OpenFor::Reading).info());
+    EXPECT_EQ(before.mark, "");
+    EXPECT_TRUE(before.madeAt);
+    auto book = openBook(folder / "a.larder");
+    EXPECT_EQ(must(book.info()).mark, "");
+    EXPECT_EQ(must(book.info()).madeAt, before.madeAt) << "what its calendar's ids were made of";
+}
+
 const std::vector<SchemaPart>& ours() {
     static const auto parts = schemaOf(limits());
     return parts;

@@ -55,6 +55,25 @@ TEST_F(BookTogether, WhatIsActedOnIsThatAnswer) {
         }
 }
 
+// Combs the accepted plan moved are in the stores a winter is followed from, at both ends.
+TEST_F(BookTogether, AWinterIsFollowedFromWhatThePlanMoved) {
+    const auto followed = [&](const std::string& colony, const char* moving) {
+        EXPECT_EQ(book("accept", moving + std::string("--colony ") + colony).status, 0);
+        const auto ran =
+            runProgram("book follow '" + file() + "' --json --as-of 2026-09-25 --winters 300 --colony " + colony);
+        EXPECT_EQ(ran.status, 0) << ran.err;
+        return at(jsonOf(ran.out), "stores_kg.typical").number;
+    };
+    const auto answers = all("");
+    const auto russet = jsonOf(answers.at("Russet")), gravenstein = jsonOf(answers.at("Gravenstein"));
+    const double received = at(memberOf(*memberOf(russet, "plan"), "combs_from")->items.front(), "kg").number;
+    ASSERT_GT(received, 1);
+    EXPECT_NEAR(followed("Russet", "") - followed("Russet", "--combs-stay "), received, 0.05);
+    double given = 0;
+    for (const auto& gift : memberOf(*memberOf(gravenstein, "plan"), "combs_to")->items) given += at(gift, "kg").number;
+    EXPECT_NEAR(followed("Gravenstein", "--combs-stay ") - followed("Gravenstein", ""), given, 0.05);
+}
+
 TEST_F(BookTogether, ANeighbourThatCannotBeAnsweredIsToldAndTheOtherAnswered) {
     runProgram("book add-colony '" + file() + "' --name Blank --format langstroth-deep --boxes 1 --since 2026-05-01");
     const auto alone = book("advise", "--json --colony Russet");

@@ -131,6 +131,25 @@ TEST_F(BookCalendar, ACopyIsTheSameBookAndAnotherOfTheSameNameIsNot) {
     for (const auto& id : idsOf(other)) EXPECT_FALSE(mine.contains(id)) << id;
 }
 
+// Made by one keeper, as fast as can be: nothing but their marks tells them apart.
+TEST_F(BookCalendar, BooksMadeInTheSameSecondHaveIdsOfTheirOwn) {
+    const auto document = folder_.file("all.json", runProgram("book export '" + file() + "' --json").out);
+    std::set<std::string> ids;
+    std::size_t events = 0;
+    for (const char* name : {"one", "two", "three"})
+        ASSERT_EQ(runProgram("book import '" + file(name) + "' '" + document.string() + "'", "", "USER=ada LOGNAME=ada")
+                      .status,
+                  0);
+    for (const char* name : {"one", "two", "three"}) {
+        const auto due =
+            eventsOf(runProgram("book calendar '" + file(name) + "' --winters 300 --as-of 2026-09-14").out);
+        events += due.size();
+        ids.merge(idsOf(due));
+    }
+    EXPECT_GT(events, 3U);
+    EXPECT_EQ(ids.size(), events);
+}
+
 TEST_F(BookCalendar, CombsThatStayAreNotInIt) {
     for (const auto& event : events("--combs-stay")) EXPECT_THAT(event.summary, Not(HasSubstr("hang in"))) << event.day;
 }

@@ -78,6 +78,7 @@ private:
             missing(), say("small-portions", {{"class", std::string(syrupIsPast() ? "late" : "dearth")}});
             break;
         case DecidedBy::Board: missing(), say("winter-board", {{"days", r.lockedInDays}}); break;
+        case DecidedBy::LateBoard: missing(), say("late-board", {{"days", r.lockedInDays}}); break;
         case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.wish.reserve}}); break;
         case DecidedBy::ShortLater: missing(), say("short-later"); break;
         case DecidedBy::Harvest:

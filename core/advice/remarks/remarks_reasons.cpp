@@ -70,7 +70,8 @@ private:
                      {"forage", on(q.season.forage->day)}});
         const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
         if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
-        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board)
+        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board &&
+            a.decidedBy != DecidedBy::LateBoard)
             say("locked-in-long", {{"days", r.lockedInDays}});
     }
 

@@ -53,7 +53,8 @@ bool isShort(const Advice& advice) {
     case DecidedBy::SummerPortion:
     case DecidedBy::Feed:
     case DecidedBy::SmallPortions:
-    case DecidedBy::Board: return true;
+    case DecidedBy::Board:
+    case DecidedBy::LateBoard: return true;
     case DecidedBy::ActNow:
     case DecidedBy::ShortLater: return advice.phase && *advice.phase <= Phase::Late;
     default: return false;

@@ -107,7 +107,8 @@ void historyTables(std::vector<SchemaPart>& parts) {
     parts.push_back(table("book_made", R"(CREATE TABLE "book_made" (
   one INTEGER PRIMARY KEY CHECK (one = 1),
   at TEXT NOT NULL,
-  who TEXT NOT NULL
+  who TEXT NOT NULL,
+  mark TEXT CHECK (length(mark) = 32 AND mark NOT GLOB '*[^0-9a-f]*')
 ) STRICT)"));
 }
 

@@ -14,7 +14,7 @@ namespace winterlarder::book {
 //! "WLrd" in the header of the file (offset 68): what tells a book from other SQLite files.
 inline constexpr std::int32_t applicationId = 0x574C7264;
 //! The schema this program writes (user_version). Older ones are migrated (book/migrations.h), newer ones only read.
-inline constexpr int schemaVersion = 3;
+inline constexpr int schemaVersion = 4;
 
 //! One table or index of the file.
 struct SchemaPart {
