@@ -2,10 +2,13 @@
 #include "stores/estimate.h"
 
 #include "numerics/normal_law.h"
+#include "stores/shared_errors.h"
+#include "stores/weighing.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 #include <tuple>
 
 namespace winterlarder::stores {
@@ -26,46 +29,48 @@ Spread<Mass> cutSpread(Mass mean, Mass sd) {
     return {cut(mean - tenthPercentile * sd), cut(mean), cut(mean + tenthPercentile * sd)};
 }
 
-std::vector<double> sdAtOwnValue(const std::vector<Evidence>& pieces) {
-    std::vector<double> sds;
-    for (const Evidence& piece : pieces) sds.push_back(piece.sd(piece.typical).value());
-    return sds;
+//! The pieces with their errors at some stores of each: in all, and what they share of them.
+struct Errors {
+    std::vector<double> sds; //!< [kg]
+    SharedErrors shared;
+};
+
+//! The part of a shared tare's variance that does not cancel between two days: pollen, wax, wood and bees change as much as makes the error of
+//! a weighed tare.
+double changedBetween(const Evidence& one, const Evidence& other) {
+    if (one.date == other.date) return 0;
+    const double kept = std::min({one.tareSd, other.tareSd, weighedTareSd}).value();
+    return kept * kept;
 }
 
-std::vector<double> sdAt(const std::vector<Evidence>& pieces, double combined) {
-    std::vector<double> sds;
-    for (const Evidence& piece : pieces) sds.push_back(piece.sd(kilograms(std::max(0.0, combined))).value());
-    return sds;
+//! One standard deviation of the difference of two pieces [kg]: what they share of their errors cancels.
+double apart(const std::vector<Evidence>& pieces, const Errors& errors, std::size_t i, std::size_t j) {
+    const double common = std::max(0.0, errors.shared.covariance(i, j) - changedBetween(pieces[i], pieces[j]));
+    const double variance = errors.sds[i] * errors.sds[i] + errors.sds[j] * errors.sds[j] - 2 * common;
+    return std::max(std::sqrt(std::max(0.0, variance)), exactKg);
 }
 
-//! The tare's error in each piece; an error one piece has alone is its own.
-std::vector<double> sharedSds(const std::vector<Evidence>& pieces) {
+Errors errorsAt(const std::vector<Evidence>& pieces, const std::vector<double>& at) {
     std::vector<double> sds;
-    for (const Evidence& piece : pieces) sds.push_back(piece.tareSd.value());
-    if (std::count_if(sds.begin(), sds.end(), [](double sd) { return sd > 0; }) < 2)
-        std::fill(sds.begin(), sds.end(), 0.0);
-    return sds;
+    for (std::size_t i = 0; i < pieces.size(); ++i) sds.push_back(pieces[i].sd(kilograms(at[i])).value());
+    return {std::move(sds), SharedErrors(pieces, at)};
 }
 
-double ownSd(double sd, double shared) { return shared > 0 ? std::sqrt(std::max(0.0, sd * sd - shared * shared)) : sd; }
+std::vector<double> ownValues(const std::vector<Evidence>& pieces) {
+    std::vector<double> values;
+    for (const Evidence& piece : pieces) values.push_back(piece.typical.value());
+    return values;
+}
 
-//! Generalised least squares with variances D + t t', where t is the error that is shared and D what is each piece's own. By Sherman and
-//! Morrison the weights are p (1 - t u) with p = 1 / D and u = sum(p t) / (1 + sum(p t^2)), before they are made to sum to 1.
-Weighted leastSquares(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
-    const auto shared = sharedSds(pieces);
+Weighted leastSquares(const std::vector<Evidence>& pieces, const Errors& errors) {
+    std::vector<double> own;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const double variance = errors.sds[i] * errors.sds[i] - errors.shared.covariance(i, i);
+        own.push_back(std::max(std::sqrt(std::max(0.0, variance)), exactKg));
+    }
     Weighted result;
-    double lean = 0, stiff = 1;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const double counted = std::max(ownSd(sds[i], shared[i]), exactKg);
-        result.weights.push_back(1 / (counted * counted));
-        lean += result.weights[i] * shared[i];
-        stiff += result.weights[i] * shared[i] * shared[i];
-    }
-    double precision = 0;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        result.weights[i] *= 1 - shared[i] * (lean / stiff);
-        precision += result.weights[i];
-    }
+    result.weights = leastSquaresWeights(own, errors.shared);
+    const double precision = std::accumulate(result.weights.begin(), result.weights.end(), 0.0);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         result.weights[i] /= precision;
         result.mean += result.weights[i] * pieces[i].typical.value();
@@ -80,11 +85,13 @@ struct Contradiction {
     EvidenceKind first{}, second{};
 };
 
-// Of pieces of one kind and error only the lowest and the highest can differ most from anything.
-std::vector<std::size_t> outermost(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
-    std::map<std::pair<EvidenceKind, double>, std::pair<std::size_t, std::size_t>> ends;
+// Of pieces of one kind, day and error, shared alike, only the lowest and the highest can differ most from anything.
+std::vector<std::size_t> outermost(const std::vector<Evidence>& pieces, const Errors& errors) {
+    using Alike = std::tuple<EvidenceKind, Date, double, std::vector<double>>;
+    std::map<Alike, std::pair<std::size_t, std::size_t>> ends;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-        auto& [low, high] = ends.try_emplace({pieces[i].kind, sds[i]}, i, i).first->second;
+        Alike alike(pieces[i].kind, pieces[i].date, errors.sds[i], errors.shared.loadingsOf(i));
+        auto& [low, high] = ends.try_emplace(std::move(alike), i, i).first->second;
         if (pieces[i].typical < pieces[low].typical) low = i;
         if (pieces[i].typical > pieces[high].typical) high = i;
     }
@@ -96,14 +103,14 @@ std::vector<std::size_t> outermost(const std::vector<Evidence>& pieces, const st
     return places;
 }
 
-std::optional<Contradiction> worstContradiction(const std::vector<Evidence>& pieces, const std::vector<double>& sds) {
+std::optional<Contradiction> worstContradiction(const std::vector<Evidence>& pieces, const Errors& errors) {
     std::optional<Contradiction> worst;
-    const auto places = outermost(pieces, sds);
+    const auto places = outermost(pieces, errors);
     for (const std::size_t i : places) {
         for (const std::size_t j : places) {
             if (j <= i) continue;
-            const double joint = std::max(std::hypot(sds[i], sds[j]), exactKg);
-            const double times = std::abs((pieces[i].typical - pieces[j].typical).value()) / joint;
+            const double times =
+                std::abs((pieces[i].typical - pieces[j].typical).value()) / apart(pieces, errors, i, j);
             if (times <= contradictionDistance) continue;
             const auto names = std::minmax(pieces[i].kind, pieces[j].kind);
             const Contradiction found{times, names.first, names.second};
@@ -136,10 +143,11 @@ StoresEstimate widest(const std::vector<Evidence>& pieces, const Contradiction& 
 
 std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces) {
     if (pieces.empty()) return std::nullopt;
-    const Weighted firstPass = leastSquares(pieces, sdAtOwnValue(pieces));
-    const std::vector<double> sds = pieces.size() == 1 ? sdAtOwnValue(pieces) : sdAt(pieces, firstPass.mean);
-    const Weighted secondPass = leastSquares(pieces, sds);
-    const auto contradiction = worstContradiction(pieces, sds);
+    const Errors atOwn = errorsAt(pieces, ownValues(pieces));
+    const double combined = std::max(0.0, leastSquares(pieces, atOwn).mean);
+    const Errors errors = pieces.size() == 1 ? atOwn : errorsAt(pieces, std::vector<double>(pieces.size(), combined));
+    const Weighted secondPass = leastSquares(pieces, errors);
+    const auto contradiction = worstContradiction(pieces, errors);
 
     StoresEstimate estimate;
     if (contradiction) estimate = widest(pieces, *contradiction);

@@ -16,14 +16,15 @@ struct StoresEstimate {
     Mass sd;
     Spread<Mass> spread; //!< mean -/+ 1.2816 SD, cut at 0
     std::vector<EvidenceShare> shares;
-    bool contradictory = false;                               //!< two pieces differ by more than 3 sqrt(sa^2 + sb^2)
+    bool contradictory = false; //!< two pieces differ by more than 3 SD of their difference
     EvidenceKind firstContradicting{}, secondContradicting{}; //!< of the two that differ most, where contradictory
 };
 
 //! Combines pieces that all speak of the same day by generalised least squares, relative errors taken at the combined value (two
-//! passes): by inverse variance where their errors are their own; weighings by one tare share its error, so that no number of them is
-//! surer than the tare. Contradiction, whatever they share: the answer is the pieces' wider spread (lowest low to highest high), its
-//! middle and the SD that fits it. Nothing for an empty list. Tested: tests/stores/estimate_test.cpp.
+//! passes): by inverse variance where their errors are their own; what they share (SharedErrors) no number of them makes smaller.
+//! Contradiction, where two differ by more than 3 sqrt(sa^2 + sb^2 - 2 cov), a kilogram of a tare's error being new on another day: the
+//! answer is the pieces' wider spread (lowest low to highest high), its middle and the SD that fits it. Nothing for an empty list. Tested:
+//! tests/stores/estimate_test.cpp.
 std::optional<StoresEstimate> combine(const std::vector<Evidence>& pieces);
 
 //! The weight of all weighings by a tare in a combined value: a kilogram the tare is wrong by moves it by so many.

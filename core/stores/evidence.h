@@ -92,7 +92,11 @@ struct Evidence {
     Mass typical;          //!< a weighing may fall below 0: the spread is cut there, not the mean
     double relativeSd = 0; //!< of the stores
     Mass absoluteSd{0};    //!< in quadrature
-    Mass tareSd{0};        //!< the part of it that is the tare's error: one and the same in all weighings by that tare
+    // What of the error other pieces have too, see SharedErrors; all in absoluteSd, that of a heft in relativeSd.
+    Mass tareSd{0};    //!< of the tare: one and the same in all weighings by it
+    Mass oneSideSd{0}; //!< of lifting one side: the same side, the same arms
+    double heftSd = 0; //!< of a heft, relative to the stores: the same arms
+    Mass lossSd{0};    //!< of what was lost since its day, up to the day asked about
     Mass sd(Mass at) const;
 };
 

@@ -29,23 +29,35 @@ Mass grossOf(WeighingKind kind, Mass reading) {
 }
 
 //! Error of the lifting alone, on top of the scale's and the tare's.
-Mass liftSd(WeighingKind kind, Mass gross, bool longHive, const ModelConstants& constants) {
+SplitSd liftSd(WeighingKind kind, Mass gross, bool longHive, const ModelConstants& constants) {
     switch (kind) {
-    case WeighingKind::Scale: return kilograms(0);
-    case WeighingKind::TwoSidedLift: return kilograms(constants.liftTwoSidesSd);
+    case WeighingKind::Scale: return {};
+    case WeighingKind::TwoSidedLift: return {kilograms(0), kilograms(constants.liftTwoSidesSd)};
     case WeighingKind::OneSidedLift: break;
     }
-    return gross * (longHive ? constants.liftOneSideLongHiveSd : constants.liftOneSideSd);
+    return splitOneSideSd(gross, longHive, constants);
+}
+
+SplitSd splitByShare(Mass sd, const ModelConstants& constants) {
+    return {sd * std::sqrt(constants.lastingErrorShare), sd * std::sqrt(1 - constants.lastingErrorShare)};
 }
 
 } // namespace
 
 Mass scaleSd(const Tare& tare) { return std::max(tare.sd, weighedTareSd); }
 
-TareSd splitTareSd(const Tare& tare, const ModelConstants& constants) {
+SplitSd splitTareSd(const Tare& tare, const ModelConstants& constants) {
     const double whole = (tare.sd > kilograms(0) ? tare.sd : weighedTareSd).value(),
                  fresh = std::min(whole, constants.scaleReadingSd);
     return {kilograms(std::sqrt(whole * whole - fresh * fresh)), kilograms(fresh)};
+}
+
+SplitSd splitOneSideSd(Mass gross, bool longHive, const ModelConstants& constants) {
+    return splitByShare(gross * (longHive ? constants.liftOneSideLongHiveSd : constants.liftOneSideSd), constants);
+}
+
+SplitSd splitHeftSd(Mass standsFor, const ModelConstants& constants) {
+    return splitByShare(standsFor * constants.heftSd, constants);
 }
 
 Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& load, bool longHive,
@@ -53,8 +65,12 @@ Evidence evidenceOfWeighing(WeighingKind kind, Mass reading, const HiveLoad& loa
     const Mass gross = grossOf(kind, reading);
     const Mass notStores = load.tare.mass + load.beeMass * load.bees.count + broodMass(load.broodCells) +
                            load.beeBread + load.waxNotInTare;
-    const double sd = std::hypot(scaleSd(load.tare).value(), liftSd(kind, gross, longHive, constants).value());
-    return {evidenceOf(kind), date, gross - notStores, 0, kilograms(sd), splitTareSd(load.tare, constants).lasting};
+    const SplitSd lift = liftSd(kind, gross, longHive, constants);
+    const double sd = std::hypot(scaleSd(load.tare).value(), lift.lasting.value(), lift.fresh.value());
+    Evidence evidence{evidenceOf(kind), date, gross - notStores, 0, kilograms(sd)};
+    evidence.tareSd = splitTareSd(load.tare, constants).lasting;
+    evidence.oneSideSd = lift.lasting;
+    return evidence;
 }
 
 Mass broodMass(BeeCount cells) { return broodPerArea * (cells.count / (facesPerComb * cellsPerSquareDecimetre)); }
@@ -86,7 +102,9 @@ Mass usualWinterStores(const std::vector<hive::CombFormat>& boxes) {
 }
 
 Evidence evidenceOfHeft(double heftFactor, Mass usualStores, const ModelConstants& constants, Date date) {
-    return {EvidenceKind::Heft, date, usualStores * heftFactor, constants.heftSd, kilograms(0)};
+    Evidence evidence{EvidenceKind::Heft, date, usualStores * heftFactor, constants.heftSd, kilograms(0)};
+    evidence.heftSd = splitHeftSd(kilograms(1), constants).lasting.value();
+    return evidence;
 }
 
 } // namespace winterlarder::stores

@@ -26,12 +26,16 @@ struct HiveLoad {
 
 //! The error of a scale's weight [kg]: the tare's SD, weighedTareSd at the least.
 Mass scaleSd(const Tare& tare);
-//! The tare's error [kg] in two parts whose squares add up to that of its SD (weighedTareSd where the keeper weighed it): what is the same at
-//! every weighing by it, and what is new at each, scaleReadingSd at the most.
-struct TareSd {
+//! An error [kg] in two parts whose squares add up to that of its SD: what is the same each time, and what is new each time.
+struct SplitSd {
     Mass lasting{0}, fresh{0};
 };
-TareSd splitTareSd(const Tare& tare, const ModelConstants& constants);
+//! Of the tare (weighedTareSd where the keeper weighed it) scaleReadingSd at the most is new at each weighing by it.
+SplitSd splitTareSd(const Tare& tare, const ModelConstants& constants);
+//! What lifting one side adds to a scale's error, a share of the gross weight, and a heft's error, a share of what the word stands for: of
+//! their variance lastingErrorShare lasts.
+SplitSd splitOneSideSd(Mass gross, bool longHive, const ModelConstants& constants);
+SplitSd splitHeftSd(Mass standsFor, const ModelConstants& constants);
 
 //! Stores from a weighing: gross - tare - bees - brood - bee bread - wax outside the tare; may come out below 0.
 //! SD: 1.0 kg with a weighed tare, the tare's own else. Two sides lifted read 2 % low (corrected) and add 0.7 kg; one

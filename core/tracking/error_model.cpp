@@ -26,25 +26,22 @@ Mass stepSd(const KnownStep& step, const ModelConstants& constants) {
     return kilograms(constants.feedStepSd * std::abs(step.change.value()));
 }
 
-ErrorParts tareError(const stores::Tare& tare, const ModelConstants& constants) {
-    const auto sd = stores::splitTareSd(tare, constants);
-    return {sd.lasting.value(), sd.fresh.value()};
-}
-
 namespace {
 
-ErrorParts split(double whole, const ModelConstants& constants) {
-    return {whole * std::sqrt(constants.lastingErrorShare), whole * std::sqrt(1 - constants.lastingErrorShare)};
-}
+ErrorParts inKilograms(const stores::SplitSd& sd) { return {sd.lasting.value(), sd.fresh.value()}; }
 
 } // namespace
 
+ErrorParts tareError(const stores::Tare& tare, const ModelConstants& constants) {
+    return inKilograms(stores::splitTareSd(tare, constants));
+}
+
 ErrorParts oneSideError(Mass gross, bool longHive, const ModelConstants& constants) {
-    return split((longHive ? constants.liftOneSideLongHiveSd : constants.liftOneSideSd) * gross.value(), constants);
+    return inKilograms(stores::splitOneSideSd(gross, longHive, constants));
 }
 
 ErrorParts heftError(Mass standsFor, const ModelConstants& constants) {
-    return split(constants.heftSd * standsFor.value(), constants);
+    return inKilograms(stores::splitHeftSd(standsFor, constants));
 }
 
 // Lasting errors of lifts and hefts are relative: kg a kg of weight, kg a kg of what the word stands for.
@@ -60,9 +57,8 @@ Unknowns::Unknowns(const FollowQuestion& q, std::size_t winters, const ModelCons
     addChanges(q, constants);
 }
 
-// The stores know that weighings by one tare share its error, but not that lifts of one side, or hefts, lean the same way each time, so they
-// may be surer than those are; they can share no more of an error than they have. The lasting errors are independent of each other, so the
-// covariances are possible while sum(covariance^2 / variance) <= variance of S.
+// The stores can share no more of an error than they have, which where lifts and hefts are told by their shares alone they might seem to. The
+// lasting errors are independent of each other, so the covariances are possible while sum(covariance^2 / variance) <= variance of S.
 void Unknowns::shareErrors(const FollowQuestion& q, double tareVariance, double sideVariance, double heftVariance) {
     const double ofTare = q.stores.weighedShare;
     const double ofSide = q.stores.oneSideShare * grossAtDecision(q);

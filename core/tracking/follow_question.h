@@ -18,7 +18,7 @@ namespace winterlarder::tracking {
 //! What was believed of the stores on the day of the decision. Where weighings took part in that belief, later ones share part of
 //! their error: the same tare, the same side lifted, the same arms; the shares are the weights those pieces had (0..1, see
 //! stores::EvidenceShare). With them S and each lasting error are negatively correlated: cov = -share x variance of that error,
-//! all of them made smaller in one measure where S, of weighings that were taken for independent, is surer than that allows.
+//! all of them made smaller in one measure where S is surer than that allows.
 struct StoresAtDecision {
     Mass mean{0};
     Mass sd{0};

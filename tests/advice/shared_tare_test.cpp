@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Weighings by one empty weight: however many there are, an answer is no surer than that weight.
+// Weighings by one empty weight, lifts of one side, hefts: however many there are, an answer is no surer than what their errors share.
 #include "advice/colonies.h"
 #include "advice/looking/another_look.h"
 #include "stores/weighing.h"
@@ -43,6 +43,27 @@ TEST(SharedTare, WeighingAfterALiftGainsOnlyWhatTheTareLeaves) {
     ASSERT_EQ(look.which, Look::Weigh);
     EXPECT_GE(look.narrowsToKg, 2 * 1.2815 * lasting(q));
     EXPECT_LT(look.narrowsToKg, look.narrowsFromKg);
+}
+
+TEST(SharedLean, LiftsOfOneSideAreNoSurerThanWhatLastsOfThem) {
+    const auto one = adviceFor(weighed(1, 0, WeighedHive::Kind::OneSidedLift)),
+               four = adviceFor(weighed(4, 0, WeighedHive::Kind::OneSidedLift));
+    const auto side = stores::splitOneSideSd(kilograms(36), false, constants());
+    const auto tare = stores::splitTareSd({kilograms(0), kilograms(0)}, constants());
+    EXPECT_GE(four.estimate->sd.value(), std::hypot(side.lasting.value(), tare.lasting.value()));
+    EXPECT_LT(four.estimate->sd, one.estimate->sd);
+    EXPECT_EQ(four.anotherLook.which, Look::Weigh) << "both sides tell more than the same one once more";
+}
+
+TEST(SharedLean, HeftsAreNoSurerThanWhatLastsOfThem) {
+    const auto hefted = [](int times) {
+        auto q = weighed(times, 0, WeighedHive::Kind::Heft);
+        for (auto& each : q.weighings) each.heftWord = stores::HeftWord::Fair;
+        return adviceFor(q).estimate;
+    };
+    const auto one = hefted(1), four = hefted(4);
+    EXPECT_GE(four->sd.value(), four->mean.value() * stores::splitHeftSd(kilograms(1), constants()).lasting.value());
+    EXPECT_LT(four->sd, one->sd);
 }
 
 } // namespace winterlarder::advice::shared_tare_test

@@ -95,6 +95,28 @@ TEST(Contradiction, IsFoundAmongHundredsOfThousands) {
     EXPECT_EQ(estimate->secondContradicting, EvidenceKind::Scale);
 }
 
+// By hand: the tare errs by 2 kg and each reading by 0.5 kg, so the two readings differ by 0.5 sqrt(2) kg, whatever the tare is.
+TEST(Contradiction, WhatTwoShareDoesNotSetThemApart) {
+    const double joint = 0.5 * std::sqrt(2.0);
+    const auto reading = [](double kg) {
+        auto made = piece(EvidenceKind::Scale, kg, 0, std::hypot(2, 0.5));
+        made.tareSd = kilograms(2);
+        return made;
+    };
+    EXPECT_FALSE(combine({reading(12), reading(12 + 3 * joint - 0.001)})->contradictory);
+    EXPECT_TRUE(combine({reading(12), reading(12 + 3 * joint + 0.001)})->contradictory);
+    EXPECT_FALSE(combine({reading(12), piece(EvidenceKind::Combs, 12 + 3 * joint + 0.001, 0, 0.5)})->contradictory)
+        << "combs know nothing of the tare";
+    const auto later = [&](double kg) {
+        auto made = reading(kg);
+        made.date = day(9, 12);
+        return made;
+    };
+    const double between = std::sqrt(2 * (0.25 + 1)); // a kilogram of it is another on another day
+    EXPECT_FALSE(combine({reading(12), later(12 + 3 * between - 0.001)})->contradictory);
+    EXPECT_TRUE(combine({reading(12), later(12 + 3 * between + 0.001)})->contradictory);
+}
+
 // ---- weighings by one tare ------------------------------------------------------------------------------------------------
 
 //! A weighing whose error is the tare's and one of its own.

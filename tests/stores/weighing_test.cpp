@@ -56,6 +56,16 @@ TEST(Weighing, AllButTheReadingLastsOfATaresError) {
     EXPECT_EQ(evidenceOfHeft(0.9, kilograms(20), shipped().constants, day(9, 8)).tareSd, kilograms(0));
 }
 
+// Seven tenths of the variance of a lift of one side, and of a heft, are the same each time.
+TEST(Weighing, LiftsSayWhatOfTheirErrorLasts) {
+    const double lasts = std::sqrt(0.7);
+    EXPECT_NEAR(weigh(WeighingKind::OneSidedLift, 50, load(2)).oneSideSd.value(), lasts * 0.11 * 50, 1e-12);
+    EXPECT_NEAR(weigh(WeighingKind::OneSidedLift, 50, load(2), true).oneSideSd.value(), lasts * 0.05 * 50, 1e-12);
+    for (const auto kind : {WeighingKind::Scale, WeighingKind::TwoSidedLift})
+        EXPECT_EQ(weigh(kind, 50, load(2)).oneSideSd, kilograms(0)) << "a side for a side";
+    EXPECT_NEAR(evidenceOfHeft(0.9, kilograms(20), shipped().constants, day(9, 8)).heftSd, lasts * 0.35, 1e-12);
+}
+
 TEST(Weighing, TwoSidesLiftedReadTwoPercentLow) {
     const Evidence lifted = weigh(WeighingKind::TwoSidedLift, 49, load());
     EXPECT_EQ(lifted.kind, EvidenceKind::TwoSidedLift);

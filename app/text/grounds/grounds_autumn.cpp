@@ -94,6 +94,14 @@ std::optional<Grounds> AutumnWriter::stores() {
         !a_.estimate->contradictory)
         line(say::Grounds::tr(
             "Weighings share the error of the empty weight: all of them together are no surer than that."));
+    const auto several = [&](stores::EvidenceKind kind) {
+        return std::count_if(a_.estimate->shares.begin(), a_.estimate->shares.end(),
+                             [kind](const auto& share) { return share.evidence.kind == kind; }) > 1;
+    };
+    if (!a_.estimate->contradictory &&
+        (several(stores::EvidenceKind::OneSidedLift) || several(stores::EvidenceKind::Heft)))
+        line(say::Grounds::tr(
+            "Lifts of one side lean the same way each time, and so do lifts by hand: many are hardly surer than one."));
     reasons({"contradiction", "stores-carried-forward", "open-stores-late"});
     bracketsLine();
     return under(say::Grounds::tr("Stores on %1: %2").arg(today(), amount(a_.estimate->spread, style_)));

@@ -131,6 +131,7 @@ std::vector<stores::Evidence> carriedToAsking(const ColonyQuestion& question, st
         const LossBetween loss = lossBetween(ensemble, flow, day, question.asOf);
         piece.typical = piece.typical - loss.median + kilograms(givenAfter(question, day));
         piece.absoluteSd = kilograms(std::hypot(piece.absoluteSd.value(), loss.sd.value()));
+        piece.lossSd = loss.sd;
     }
     return seen;
 }
