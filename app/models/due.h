@@ -23,7 +23,7 @@ struct Due {
 Due dueOf(const AnsweredColony& colony);
 
 //! The first of the visits planned that is more than a check; nothing where none is, or the answer (may be nothing) forbids them. Tested:
-//! tests/app/models_test.cpp, forbidden_feed_test.cpp.
+//! tests/app/models_test.cpp, plan/forbidden_feed_test.cpp.
 std::optional<Due> dueOf(const std::vector<book::PlannedVisit>& visits, const AnsweredColony* answered);
 
 //! What a followed winter asks for, by day: the lots to lay on, and the next weighing that is worth it. Tested: tests/app/following_test.cpp.

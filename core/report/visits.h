@@ -50,7 +50,7 @@ std::vector<Task> tasksOf(const advice::ColonyQuestion& question, const advice::
 //! or no bees are left.
 enum class NoFeed { HiveFull, HoneyComesOff, Disease, NoBees };
 //! Nothing where what was planned stands. What it forbids is in no sum and no calendar; the window shows it struck out with the reason.
-//! Tested: tests/report/sheets_test.cpp, tests/app/forbidden_feed_test.cpp, tests/cli/calendar_test.cpp.
+//! Tested: tests/report/sheets_test.cpp, tests/app/plan/forbidden_feed_test.cpp, tests/cli/calendar_test.cpp.
 std::optional<NoFeed> feedForbidden(const advice::Advice& advice);
 
 } // namespace winterlarder::report
