@@ -46,8 +46,8 @@ TEST(SharedTare, WeighingAfterALiftGainsOnlyWhatTheTareLeaves) {
 }
 
 TEST(SharedLean, LiftsOfOneSideAreNoSurerThanWhatLastsOfThem) {
-    const auto one = adviceFor(weighed(1, 0, WeighedHive::Kind::OneSidedLift)),
-               four = adviceFor(weighed(4, 0, WeighedHive::Kind::OneSidedLift));
+    const auto one = adviceFor(weighed(1, 0, stores::WeighingKind::OneSidedLift)),
+               four = adviceFor(weighed(4, 0, stores::WeighingKind::OneSidedLift));
     const auto side = stores::splitOneSideSd(kilograms(36), false, constants());
     const auto tare = stores::splitTareSd({kilograms(0), kilograms(0)}, constants());
     EXPECT_GE(four.estimate->sd.value(), std::hypot(side.lasting.value(), tare.lasting.value()));
@@ -57,8 +57,8 @@ TEST(SharedLean, LiftsOfOneSideAreNoSurerThanWhatLastsOfThem) {
 
 TEST(SharedLean, HeftsAreNoSurerThanWhatLastsOfThem) {
     const auto hefted = [](int times) {
-        auto q = weighed(times, 0, WeighedHive::Kind::Heft);
-        for (auto& each : q.weighings) each.heftWord = stores::HeftWord::Fair;
+        auto q = weighed(times, 0);
+        for (auto& each : q.weighings) each.heft = stores::HeftWord::Fair;
         return adviceFor(q).estimate;
     };
     const auto one = hefted(1), four = hefted(4);
