@@ -14,8 +14,10 @@
 //! from pieces. Tested: tests/app/words_test.cpp.
 namespace winterlarder::text {
 
-QString verdict(advice::Verdict verdict);       //!< "harvest", "leave", "feed", "unite", "cannot say"
-QString option(advice::OptionKind kind);        //!< "leave it as it is"
+QString verdict(advice::Verdict verdict); //!< "harvest", "leave", "feed", "unite", "cannot say"
+QString option(advice::OptionKind kind);  //!< "leave it as it is"
+//! "feed 9 kg of sugar": what is bought, where the option's own amount is the stores it becomes.
+QString option(const advice::Option& option, const advice::Advice& advice, const WordStyle& style);
 QString look(advice::Look look);                //!< "heft the hive"
 QString visit(feeding::VisitKind kind);         //!< "syrup"
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"
@@ -39,6 +41,8 @@ QString targetSentence(const advice::Advice& advice, const WordStyle& style, Num
 QString thereSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
 //! How winters end if left alone and as advised, out of 100 simulated ones; empty where it cannot be said.
 QString riskSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
+//! Where today's stores and the feed are more than the combs hold: that part of them is eaten before winter; empty else.
+QString fitsSentence(const advice::Advice& advice, const WordStyle& style);
 //! What is likely to be wanted later.
 QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style);
 //! How to unite, with the partner where one is known.
