@@ -106,9 +106,14 @@ private:
                          : text::amount(spare, style_));
     }
 
+    //! Days that say what to do, which is nothing once they are past.
+    static bool isForSyrup(std::string_view key) {
+        return key == "feed_advised_by" || key == "syrup_deadline" || key == "syrup_refused";
+    }
+
     void date(FactList& facts, const NamedDate& named) const {
         const auto& date = a_.season.*(named.date);
-        if (!date) return;
+        if (!date || (isForSyrup(named.key) && date->day < q_.asOf)) return;
         QString name = text::seasonDate(named.key);
         name[0] = name[0].toUpper();
         const QString origin = text::origin(date->origin);
@@ -139,19 +144,21 @@ private:
         if (a_.options.empty()) return;
         heading(
             say::CommandLine::tr("Options, over the same %1 simulated winters").arg(text::count(a_.winters, style_)));
-        TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Amount"),
+        TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Of stores"),
                          say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"),
                          say::CommandLine::tr(">Falls below %1").arg(text::amount(a_.reserve, style_)),
                          say::CommandLine::tr(">Left in spring")});
         for (const advice::Option& option : a_.options) {
             if (option.kind == advice::OptionKind::Unite)
                 continue; // told below: what becomes of two together is for their yard's plan
-            table.add({text::option(option.kind),
+            table.add({text::option(option, a_, style_),
                        option.amount.value() > 0 ? text::amount(option.amount, inTables_) : QStringLiteral("-"),
                        text::amount(option.storesAfter, inTables_), text::ofHundred(option.runOut, style_),
                        text::ofHundred(option.touchReserve, style_), text::amount(option.springReserve, style_)});
         }
         text_ += table.text();
+        const QString fits = text::fitsSentence(a_, style_);
+        if (!fits.isEmpty()) text_ += wrapped(fits, QStringLiteral("  "));
         if (a_.unite)
             text_ += wrapped(say::CommandLine::tr("Unite it by %1. %2")
                                  .arg(text::date(a_.unite->by, style_), text::howToUnite(*a_.unite)),

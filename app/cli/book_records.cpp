@@ -8,8 +8,8 @@
 
 #include "book/case_of.h"
 #include "book/entries/words.h"
-#include "exchange/case/case_file.h"
 #include "exchange/case/combs_file.h"
+#include "exchange/case/hive_room.h"
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
 
@@ -153,11 +153,12 @@ Problems coveredFault(book::Book& from, const About& about, const NewLook& optio
     const auto hive = hiveOnDay(from, about);
     if (!hive) return hive.problems();
     const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record);
-    const double most = combs ? static_cast<double>(combs->size()) : exchange::placesOf(*hive, from.reference());
+    const double most = exchange::combsThere(record, *hive, from.reference());
     if (!options.coveredCombs || *options.coveredCombs <= most) return {};
     return {argumentProblem(
-        combs ? fmt::format("--covered-combs is {}, but {} combs are listed", *options.coveredCombs, most)
-              : fmt::format("--covered-combs is {}, but the hive has {} places", *options.coveredCombs, most),
+        combs && static_cast<double>(combs->size()) == most
+            ? fmt::format("--covered-combs is {}, but {} combs are listed", *options.coveredCombs, most)
+            : fmt::format("--covered-combs is {}, but the hive has {} places", *options.coveredCombs, most),
         "combs fully covered on both sides: not more than there are")};
 }
 

@@ -119,7 +119,7 @@ advice::Advice adviceOf(const Trials::Trial& trial, const AnsweredColony& base, 
     auto advice = base.answer.advice;
     advice.feed = trial.plan;
     advice.harvest.reset();
-    if (wish.take > Mass(0)) advice.harvest = advice::HarvestAdvice{wish.take, {}, Mass(0)};
+    if (wish.take > Mass(0)) advice.harvest = advice::HarvestAdvice{wish.take, {}, Mass(0), 0, wish.take};
     advice.verdict = trial.plan            ? advice::Verdict::Feed
                      : wish.take > Mass(0) ? advice::Verdict::Harvest
                                            : advice::Verdict::Leave;

@@ -249,7 +249,7 @@ QString optionWithAmount(const advice::Option& option) {
     case advice::OptionKind::Leave: return say::WindowWords::tr("leave as it is");
     case advice::OptionKind::TakeNow: return say::WindowWords::tr("take %1 now").arg(amount);
     case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take what is over in spring");
-    case advice::OptionKind::Feed: return say::WindowWords::tr("feed up by %1").arg(amount);
+    case advice::OptionKind::Feed: return say::WindowWords::tr("feed up by %1 of stores").arg(amount);
     case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give it combs, %1").arg(amount);
     case advice::OptionKind::Unite: return say::WindowWords::tr("unite it with another colony");
     }

@@ -49,10 +49,9 @@ double storesLeft(const PairedWinter& pair, double changed, const LossTo& before
     return std::max(0.0, pair.startKg + changed - (now[winter] - before[winter]));
 }
 
-// What an option changes and when; honey taken, or combs given, today are a step of today.
+// What an option changes and when; combs given today are a step of today.
 std::vector<winter::StoresStep> stepsOf(const advice::Option& option, SeasonDay today) {
     if (!option.steps.empty()) return option.steps;
-    if (option.kind == advice::OptionKind::TakeNow) return {{today, -option.amount}};
     if (option.kind == advice::OptionKind::MoveCombs) return {{today, option.amount}};
     return {};
 }

@@ -44,8 +44,8 @@ const std::vector<RemarkText>& cautionTexts() {
         {"crystallising",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "In the cold to be expected before the last day, up to %{g:0} g of sugar per kilogram may drop out of "
-             "this syrup. Give it lukewarm and in portions that are soon taken.")},
+             "Thick syrup is right now, but left standing in the cold to be expected before the last day it lets up to %{g:0} g of sugar per "
+             "kilogram settle: give it lukewarm and in portions that are soon taken.")},
         {"weak-unite",
          QT_TRANSLATE_NOOP(
              "Remark",

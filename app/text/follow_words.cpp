@@ -91,7 +91,8 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
     case State::EatingFaster: return fasterSentence(q, f, style, form) + feedSentence(q, f, style, form);
     case State::MoreThanNeeded: return say::Following::tr("More is there than is needed: nothing to do before spring.");
     case State::OnCourse:
-        return f.feed ? say::Following::tr("On course, but short.") + feedSentence(q, f, style, form)
+        return f.feed ? say::Following::tr("Eaten as expected, but what is there will not last.") +
+                            feedSentence(q, f, style, form)
                       : say::Following::tr("On course.");
     }
     return {};

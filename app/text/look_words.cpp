@@ -40,14 +40,20 @@ QString theLook(const advice::Advice& advice) {
                : say::Words::tr("This feed need not wait. What more is wanted hangs on %1: %2.");
 }
 
+// Where another look is due already, it is one before that day which would change nothing.
+QString noLookNow(const advice::Advice& advice, const WordStyle& style) {
+    if (advice.nextLook && advice.nextLook->date > advice.asOf)
+        return say::Words::tr("A better look before %1 would not change what is to be done now.", "a day")
+            .arg(date(advice.nextLook->date, style));
+    return say::Words::tr("Another look would not change what is to be done: the bees need not be disturbed for it.");
+}
+
 } // namespace
 
 QString lookSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form) {
     const auto& another = advice.anotherLook;
     if (otherThingsFirst(advice)) return say::Words::tr("A better look at the stores would change nothing now.");
-    if (!another.worthIt || !another.which)
-        return say::Words::tr(
-            "Another look would not change what is to be done: the bees need not be disturbed for it.");
+    if (!another.worthIt || !another.which) return noLookNow(advice, style);
     const QString look = theLook(advice).arg(whatHangs(another.about), text::look(*another.which));
     if (another.narrowsToKg <= 0 || another.narrowsFromKg <= another.narrowsToKg)
         return look; // how much better is not known

@@ -108,6 +108,10 @@ const std::vector<RemarkText>& reasonTexts() {
         {"short-later",
          QT_TRANSLATE_NOOP("Remark",
                            "Nothing can or need be fed today; whether it will be wanted a later weighing tells.")},
+        {"super-apart",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "The honey of the super is for people and was not counted: the bees keep their %{stores:amount} when it comes off.")},
         {"surplus/usual",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -140,14 +144,15 @@ const std::vector<RemarkText>& reasonTexts() {
              "Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: give drawn comb or a box of "
                        "it (no foundation now), or full combs from store or a healthy neighbour.")},
         {"more-than-it-holds/full-combs-weighed",
-         QT_TRANSLATE_NOOP("Remark",
-                           "%{need:amount} are wanted and the combs hold about %{room:amount}: change empty combs for "
-                           "full ones from store or a healthy neighbour; the rest is for a winter visit.")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{need:amount} are wanted and the combs hold about %{room:amount}: change empty combs for "
+             "full ones from store or a healthy neighbour; weigh in winter, and lay on fondant where it is still short then.")},
         {"more-than-it-holds/full-combs",
          QT_TRANSLATE_NOOP(
              "Remark",
              "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then change empty "
-             "combs for full ones from store or a healthy neighbour; the rest is for a winter visit.")},
+             "combs for full ones from store or a healthy neighbour; weigh in winter, and lay on fondant where it is still short then.")},
         // the numbers
         {"target",
          QT_TRANSLATE_NOOP(
@@ -179,18 +184,27 @@ const std::vector<RemarkText>& reasonTexts() {
              "Remark",
              "Counted from today %{need:amount} are wanted: then %{reserve:amount} or more are left in %{in:0} of 100 winters when "
              "spring forage starts, around %{forage}.")},
-        {"locked-in-long",
+        {"locked-in-long/before",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it."),
+             "Cold may lock the bees in for %n days on end, when nothing can be fed: so enough is to be left in %{in:0} of 100 winters, not in 80."),
          "days"},
+        {"locked-in-long/winter",
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "Cold may lock the bees in for %n days on end, when they reach only food that touches them: so enough is to be left in %{in:0} of 100 winters, not in 80."),
+         "days"},
+        {"reserve-of-boxes",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{reserve:amount} are to be left because the hive has more than one brood box; of one box it would be %{one:amount}.")},
         {"room-full",
          QT_TRANSLATE_NOOP("Remark",
                            "There is empty comb for only about %{room:amount}: no more is fed than finds a place.")},
         {"too-slow",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Not all of it can be taken by the last day for syrup; the rest is for full combs or a winter visit.")},
+             "Not all of it can be taken by the last day for syrup; full combs may make up the rest; else weigh in winter, and lay on fondant where it is still short then.")},
         {"after-advised",
          QT_TRANSLATE_NOOP("Remark", "Feeding is best finished by %{day}; this plan goes on after it.")},
         {"moist-honey",
@@ -239,11 +253,13 @@ const std::vector<RemarkText>& reasonTexts() {
         {"ratio-thin", QT_TRANSLATE_N_NOOP("Remark", "Syrup 3:2 by mass: %n warm days are left to ripen it."), "days",
          QT_TRANSLATE_NOOP("Remark", "Syrup 3:2 by mass: one warm day is left to ripen it.")},
         {"ratio-thick",
-         QT_TRANSLATE_N_NOOP("Remark",
-                             "Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off."),
+         QT_TRANSLATE_N_NOOP(
+             "Remark",
+             "Syrup 2:1 by mass: %n warm days are left, less than the five weeks that 3:2 wants, so the bees should have less water to drive off."),
          "days",
-         QT_TRANSLATE_NOOP("Remark",
-                           "Syrup 2:1 by mass: with one warm day left the bees should have less water to drive off.")},
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Syrup 2:1 by mass: one warm day is left, less than the five weeks that 3:2 wants, so the bees should have less water to drive off.")},
         // harvest
         {"no-comb-to-take",
          QT_TRANSLATE_NOOP("Remark", "No single comb may be taken: each holds brood, is not capped enough, took syrup, "

@@ -37,8 +37,9 @@ std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
 
 // Remarks with a text for each class.
 bool isClassed(const std::string& id) {
-    static constexpr std::array ids{"cluster-gap", "enough",     "heft-alone",   "more-than-it-holds", "small-portions",
-                                    "surplus",     "usual-here", "varroa-first", "spring-starvation",  "next-look"};
+    static constexpr std::array ids{"cluster-gap",       "enough",    "heft-alone",    "more-than-it-holds",
+                                    "small-portions",    "surplus",   "usual-here",    "varroa-first",
+                                    "spring-starvation", "next-look", "locked-in-long"};
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 

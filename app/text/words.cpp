@@ -79,6 +79,13 @@ QString option(advice::OptionKind kind, Wording wording) {
     return {};
 }
 
+QString option(const advice::Option& option, const advice::Advice& advice, const WordStyle& style) {
+    if (option.kind != advice::OptionKind::Feed || !advice.feed) return text::option(option.kind);
+    const auto& plan = *advice.feed;
+    return plan.fondant > Mass(0) ? say::Words::tr("lay on %1 of fondant").arg(amount(plan.fondant, style))
+                                  : say::Words::tr("feed %1 of sugar").arg(amount(plan.syrup.sugar, style));
+}
+
 QString look(advice::Look look) {
     switch (look) {
     case advice::Look::Heft: return say::Words::tr("heft the hive");

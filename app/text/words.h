@@ -19,7 +19,9 @@ enum class Wording { Whole, Brief };
 
 QString verdict(advice::Verdict verdict, Wording wording = Wording::Whole); //!< "harvest", or "take"
 QString option(advice::OptionKind kind, Wording wording = Wording::Whole);  //!< "leave it as it is", or "leave"
-QString look(advice::Look look);                                            //!< "heft the hive"
+//! "feed 9 kg of sugar": what is bought, where the option's own amount is the stores it becomes.
+QString option(const advice::Option& option, const advice::Advice& advice, const WordStyle& style);
+QString look(advice::Look look); //!< "heft the hive"
 QString visit(feeding::VisitKind kind,
               Wording wording); //!< "check: combs sealed? weigh, feeder off, mouse guard on", or "check"
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"
@@ -43,6 +45,8 @@ QString targetSentence(const advice::Advice& advice, const WordStyle& style, Num
 QString thereSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
 //! How winters end if left alone and as advised, out of 100 simulated ones; empty where it cannot be said.
 QString riskSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
+//! Where today's stores and the feed are more than the combs hold: that part of them is eaten before winter; empty else.
+QString fitsSentence(const advice::Advice& advice, const WordStyle& style);
 //! What is likely to be wanted later.
 QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style);
 //! How to unite, with the partner where one is known.

@@ -42,6 +42,7 @@ struct HarvestAdvice {
     std::vector<int> combs; //!< positions in ColonyQuestion::combs
     Mass combsHold{0};
     int wholeSupers = 0; //!< where they are all combs of so many supers and no others
+    Mass fromStores{0};  //!< what of upTo was counted as stores: nothing of supers kept for people
 };
 
 enum class Look { Heft, Weigh, LookThroughWindow, CountCombs, CountSeams, Open };

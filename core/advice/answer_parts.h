@@ -47,7 +47,8 @@ struct UsualHere {
     Mass low{0}, high{0};
     std::string source; //!< id of a source, or of the row's
     std::string place;
-    char quality = 'C'; //!< C: shown, and holds back no harvest
+    char quality = 'C';       //!< C: shown, and holds back no harvest
+    bool ofElsewhere = false; //!< of the nearest place with such winters, not of this one
     bool operator==(const UsualHere&) const = default;
 };
 

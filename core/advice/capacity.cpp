@@ -31,7 +31,7 @@ CombSum everyPlace(const ColonyQuestion& q, bool supersStay) {
 }
 
 CombSum combsThatStay(const ColonyQuestion& q) {
-    const bool supersStay = q.answers.supersFor != SupersFor::People;
+    const bool supersStay = supersCount(q);
     if (q.combs.empty()) return everyPlace(q, supersStay);
     CombSum sum;
     for (const auto& comb : q.combs)

@@ -50,9 +50,10 @@ Mass honeyIn(const Reckoning& r, int box) {
     return sum;
 }
 
-void take(HarvestAdvice& harvest, const stores::HarvestComb& comb) {
+void take(const Reckoning& r, HarvestAdvice& harvest, const stores::HarvestComb& comb) {
     harvest.combs.push_back(comb.position);
     harvest.combsHold += comb.honey;
+    if (!comb.inSuper || supersCount(r.question)) harvest.fromStores += comb.honey;
 }
 
 // The supers' combs by box, top first.
@@ -67,13 +68,12 @@ std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const Re
 
 void takeWholeSupers(const Reckoning& r, const std::vector<stores::HarvestComb>& free, Mass toSpare,
                      HarvestAdvice& harvest) {
-    const bool apart = r.question.answers.supersFor == SupersFor::People; // not counted with the stores
     for (const auto& super : bySuper(r, free)) {
         Mass honey{0};
         for (const auto& comb : super.second) honey += comb.honey;
         const bool whole = honey >= honeyIn(r, super.first) * wholeSuperShare;
-        if (!whole || (!apart && harvest.combsHold + honey > toSpare)) continue;
-        for (const auto& comb : super.second) take(harvest, comb);
+        if (!whole || (supersCount(r.question) && harvest.combsHold + honey > toSpare)) continue;
+        for (const auto& comb : super.second) take(r, harvest, comb);
     }
 }
 
@@ -91,7 +91,7 @@ void takeCombs(const Reckoning& r, std::vector<stores::HarvestComb> free, Mass t
     std::stable_sort(free.begin(), free.end(), [](const stores::HarvestComb& a, const stores::HarvestComb& b) {
         return a.inSuper != b.inSuper ? a.inSuper : a.inSuper && a.honey > b.honey;
     });
-    for (const auto& comb : stores::takeUpTo(free, toSpare - harvest.combsHold)) take(harvest, comb);
+    for (const auto& comb : stores::takeUpTo(free, toSpare - harvest.combsHold)) take(r, harvest, comb);
 }
 
 // How many supers these are all combs of; 0 where other combs are among them.
@@ -122,7 +122,7 @@ std::optional<HarvestAdvice> unnamed(const Reckoning& r, Mass toSpare) {
     for (std::size_t box = 0; box < q.boxes.size(); ++box) free = free && boxIsFree(q, r.days, static_cast<int>(box));
     const Mass amount = kilograms(std::floor(2 * toSpare.value()) / 2);
     if (!mayBeHoney(r) || !free || amount.value() < r.rules().harvestLeast) return std::nullopt;
-    return HarvestAdvice{amount, {}, kilograms(0)};
+    return HarvestAdvice{amount, {}, kilograms(0), 0, amount};
 }
 
 } // namespace
@@ -168,7 +168,7 @@ std::optional<HarvestAdvice> wholeSupers(const Reckoning& r, Mass toSpare) {
 
 std::optional<Decided> harvestRule(const Reckoning& r) {
     const Mass toSpare = r.target.toSpare;
-    const bool apart = r.question.answers.supersFor == SupersFor::People;
+    const bool apart = !supersCount(r.question);
     if (r.phase != Phase::Closing || (toSpare < r.target.deadBand && !apart)) return std::nullopt;
     std::optional<HarvestAdvice> harvest;
     if (r.question.combs.empty()) {

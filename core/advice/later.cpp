@@ -27,13 +27,15 @@ Spread<Mass> notBelowZero(const Spread<Mass>& stores, double divisor) {
     return {cut(stores.low), cut(stores.typical), cut(stores.high)};
 }
 
-std::optional<ExpectedLater> sugarForWinter(const Reckoning& r, Mass planned) {
+// Not before the next look, which says how much.
+std::optional<ExpectedLater> sugarForWinter(const Reckoning& r, const Decided& decided, Mass planned) {
     const auto& missing = r.target.missing;
     const auto left = [&](Mass amount) { return std::min(amount, r.room()) - planned; }; // no more than finds a place
     const auto sugar =
         notBelowZero({left(missing.low), left(missing.typical), left(missing.high)}, storesPerKgSugar(r));
     if (sugar.high < kilograms(r.rules().laterLeast)) return std::nullopt;
-    return ExpectedLater{sugar, {}, r.on(std::max(r.question.asOf, r.days.summer + 1)), r.on(r.target.day)};
+    const Date from = std::max(r.on(std::max(r.question.asOf, r.days.summer + 1)), nextLook(r, decided).date);
+    return ExpectedLater{sugar, {}, std::min(from, r.on(r.target.day)), r.on(r.target.day)};
 }
 
 // From the next visit after a feed, else from the next weighing; nothing where no day is left before the quiet time.
@@ -108,8 +110,8 @@ bool weighedSoon(const Reckoning& r, const Decided& decided) {
 
 std::vector<winter::StoresStep> stepsOf(const Reckoning& r, const Decided& decided) {
     std::vector<winter::StoresStep> steps;
-    const bool apart = r.question.answers.supersFor == SupersFor::People; // what comes off is not among the stores
-    if (decided.harvest && !apart) steps.push_back({r.question.asOf, -decided.harvest->upTo});
+    if (decided.harvest && decided.harvest->fromStores > kilograms(0))
+        steps.push_back({r.question.asOf, -decided.harvest->fromStores});
     if (decided.feed)
         for (const auto& step : stepsOf(*decided.feed)) steps.push_back(step);
     return steps;
@@ -118,7 +120,7 @@ std::vector<winter::StoresStep> stepsOf(const Reckoning& r, const Decided& decid
 std::optional<ExpectedLater> expectedLater(const Reckoning& r, const Decided& decided) {
     if (noneIsExpected(r, decided)) return std::nullopt;
     const Mass planned = plannedStores(r, decided);
-    return r.phase == Phase::Summer ? sugarForWinter(r, planned) : fondantInWinter(r, decided, planned);
+    return r.phase == Phase::Summer ? sugarForWinter(r, decided, planned) : fondantInWinter(r, decided, planned);
 }
 
 NextLook nextLook(const Reckoning& r, const Decided& decided) {

@@ -31,8 +31,11 @@ Option leaveOption(const Reckoning& r) {
     return optionOn(r.withFlow, r.wish, OptionKind::Leave, kilograms(0), std::max(kilograms(0), r.estimate.mean));
 }
 
-Option takeOption(const Reckoning& r, Mass amount) {
-    return optionOn(r.withFlow, r.wish, OptionKind::TakeNow, amount, std::max(kilograms(0), r.wish.mean - amount));
+Option takeOption(const Reckoning& r, const HarvestAdvice& harvest) {
+    const Mass left = std::max(kilograms(0), r.wish.mean - harvest.fromStores);
+    Option option = optionOn(r.withFlow, r.wish, OptionKind::TakeNow, harvest.upTo, left);
+    option.steps.push_back({r.question.asOf, -harvest.fromStores});
+    return option;
 }
 
 Option springOption(const Reckoning&, const Option& leave) {

@@ -7,8 +7,8 @@ namespace winterlarder::advice {
 
 //! Leave everything as it is, the combs of the yard's plan too. All other options count these.
 Option leaveOption(const Reckoning& reckoning);
-//! Take an amount off today.
-Option takeOption(const Reckoning& reckoning, Mass amount);
+//! Take honey off today: all of it is the amount, what counted of it leaves the stores.
+Option takeOption(const Reckoning& reckoning, const HarvestAdvice& harvest);
 //! Leave it for winter and take the surplus at first forage: the same winters as leaving.
 Option springOption(const Reckoning& reckoning, const Option& leave);
 //! Feed by the dated visits of a plan.

@@ -131,7 +131,8 @@ struct ColonyQuestion {
     bool treated = false, nucleus = false; //!< treated: said of the hive (without a day), or by a treatment
     bool longHive = false;                 //!< a box of 16 combs or more
     Mass tare{0};
-    Mass tareSd{0}; //!< 0 when weighed by the keeper
+    Mass tareSd{0};     //!< 0 when weighed by the keeper
+    Mass supersTare{0}; //!< what of the tare are supers, from handbook figures
 
     // bees
     std::optional<BeeCount> bees;
@@ -178,5 +179,8 @@ struct ColonyQuestion {
     std::optional<winter::LearnedMultipliers> learned; //!< from past winters of these bees; nothing: as the model says
     winter::LearnedFrom learnedFrom;                   //!< what to say of that
 };
+
+//! Whether honey in supers counts as stores: not where it is for people.
+inline bool supersCount(const ColonyQuestion& question) { return question.answers.supersFor != SupersFor::People; }
 
 } // namespace winterlarder::advice

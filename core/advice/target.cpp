@@ -55,6 +55,11 @@ Mass toSpareOf(const Reckoning& r, const TargetReckoning& t) {
     return std::max(kilograms(0), r.stores() - until - stays);
 }
 
+// Supers for people are off by then.
+Mass emptyInWinter(const ColonyQuestion& q) {
+    return supersCount(q) ? q.tare : std::max(kilograms(0), q.tare - q.supersTare);
+}
+
 } // namespace
 
 TargetReckoning reckonTarget(const Reckoning& r) {
@@ -92,11 +97,11 @@ Target targetOf(const Reckoning& r) {
     Target target{r.on(r.target.day), r.target.day};
     target.stores = r.target.stores;
     target.combs = std::round(2 * (target.stores / oneFullComb(q)).value()) / 2;
-    target.tare = q.tare;
+    target.tare = emptyInWinter(q);
     target.tareGiven = q.tareSd.value() <= 0;
     const auto bees = r.ensemble.bees(target.day);
     const double count = winter::quantile({bees.begin(), bees.end()}, 0.5);
-    target.gross = target.stores + q.tare + kilograms(r.constants.beeMass) * count +
+    target.gross = target.stores + target.tare + kilograms(r.constants.beeMass) * count +
                    q.beeBread.value_or(stores::HiveLoad{}.beeBread) +
                    stores::broodMass({r.ensemble.means(target.day).broodCells});
     target.usual = q.usual;

@@ -165,7 +165,7 @@ void fillOptions(const Reckoning& r, const Decided& decided, Advice& advice) {
     advice.runOut = leave.runOut;
     advice.touchReserve = leave.touchReserve;
     if (r.brought() != kilograms(0)) advice.options.push_back(moveOption(r));
-    if (advice.harvest) advice.options.push_back(takeOption(r, advice.harvest->upTo));
+    if (advice.harvest) advice.options.push_back(takeOption(r, *advice.harvest));
     if (mayTakeInSpring(r, decided, leave)) advice.options.push_back(springOption(r, leave));
     if (advice.feed) advice.options.push_back(feedOption(r, *advice.feed));
     if (advice.unite) advice.options.push_back(uniteOption(leave));
@@ -204,8 +204,8 @@ void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
 
 // In summer a super comes off for its own sake where even at the low end of what is known the safety amount stays.
 bool harvestHangsOnStores(const Reckoning& r, const Decided& decided) {
-    if (!decided.harvest || r.question.answers.supersFor == SupersFor::People) return false;
-    return decided.by == DecidedBy::Harvest || r.estimate.spread.low - decided.harvest->upTo < safetyAmount(r);
+    if (!decided.harvest || decided.harvest->fromStores <= kilograms(0)) return false;
+    return decided.by == DecidedBy::Harvest || r.estimate.spread.low - decided.harvest->fromStores < safetyAmount(r);
 }
 
 Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
@@ -220,13 +220,23 @@ Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
     fillDecision(r, decided, advice);
     advice.anotherLook = anotherLook(r, decided);
     advice.lookFirst = advice.anotherLook.worthIt && harvestHangsOnStores(r, decided);
-    advice.superOffFirst = r.question.answers.supersFor == SupersFor::People && decided.feed &&
-                           decided.feed->syrup.sugar.value() > 0 && honeyInSupers(r.question).value() > 0;
+    advice.superOffFirst = !supersCount(r.question) && decided.feed && decided.feed->syrup.sugar.value() > 0 &&
+                           honeyInSupers(r.question).value() > 0;
     advice.reasons = reasonsOf(r, advice);
     auto said = fiveCautions(cautionsOf(r, advice), advice);
     advice.cautions = std::move(said.cautions);
     advice.goodPractice = std::move(said.goodPractice);
     return advice;
+}
+
+// Of a nest that nobody looked at no comb tells anything, and those stand last.
+std::optional<std::vector<stores::CombStores>> storesListed(const ColonyQuestion& question) {
+    auto combs = stores::storesOfCombs(question.combs, stores::openFactor(question.freshlyFilled));
+    if (!combs || !stores::superAlone(question.combs)) return combs;
+    const auto seen = std::find_if(question.combs.rbegin(), question.combs.rend(),
+                                   [](const stores::Comb& comb) { return comb.lookedAt(); });
+    combs->resize(static_cast<std::size_t>(question.combs.rend() - seen));
+    return combs;
 }
 
 } // namespace
@@ -238,7 +248,7 @@ bool setsAside(const Advice& advice) {
 StoresToday storesToday(const ColonyQuestion& question, const ModelConstants& constants, winter::Sampling sampling,
                         int threads) {
     StoresToday today;
-    today.combs = stores::storesOfCombs(question.combs, stores::openFactor(question.freshlyFilled));
+    today.combs = storesListed(question);
     today.freeRoom = freeRoomAtLook(question);
     const bool carried = question.site && question.season.derivable() && question.bees && question.bees->count > 0 &&
                          question.asOf <= lastSimulatedDay && question.asOf < question.season.forage->day;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/later.h"
 
+#include "advice/looking/evidence_today.h"
 #include "advice/options.h"
 #include "numerics/normal_law.h"
 #include "stores/weighing.h"
@@ -18,14 +19,14 @@ bool weighed(const Reckoning& r) {
 }
 
 Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& steps,
-                     const std::vector<double>& stores, SeasonDay day) {
+                     const std::vector<double>& stores, Mass notOfTheBees, SeasonDay day) {
     const ColonyQuestion& q = r.question;
     const auto loss = winter::netLossBetween(r.ensemble, r.flow, q.asOf, day);
     const auto bees = r.ensemble.bees(day);
     double laidIn = 0;
     for (const auto& step : steps)
         if (step.day < day) laidIn += step.change.value();
-    const double rest = q.tare.value() + q.beeBread.value_or(stores::HiveLoad{}.beeBread).value() +
+    const double rest = notOfTheBees.value() + q.beeBread.value_or(stores::HiveLoad{}.beeBread).value() +
                         stores::broodMass({r.ensemble.means(day).broodCells}).value();
     std::vector<double> gross(loss.size());
     for (std::size_t i = 0; i < gross.size(); ++i)
@@ -38,14 +39,25 @@ Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& 
             kilograms(middle + std::hypot(at(0.9) - middle, tareBand))};
 }
 
+// The empty hive: without supers that are taken off whole, or, as long as one for people stays on, with the honey in it.
+Mass emptyHive(const Reckoning& r, const Decided& decided) {
+    const ColonyQuestion& q = r.question;
+    const auto supers = std::count_if(q.boxUses.begin(), q.boxUses.end(), [](const BoxUse& use) { return use.super; });
+    const bool off = supers > 0 && decided.harvest && decided.harvest->wholeSupers == supers;
+    if (off) return std::max(kilograms(0), q.tare - q.supersTare);
+    if (supersCount(q)) return q.tare;
+    return q.tare + honeyInSupers(q) - (decided.harvest ? decided.harvest->upTo : kilograms(0));
+}
+
 } // namespace
 
 std::vector<WeighPoint> weighLine(const Reckoning& r, const Decided& decided) {
     const auto steps = stepsOf(r, decided);
     const auto stores = winter::storesDrawn(static_cast<std::size_t>(r.ensemble.winters()), r.stores(), r.estimate.sd);
+    const Mass empty = emptyHive(r, decided);
     std::vector<WeighPoint> line;
     for (SeasonDay day = r.question.asOf + 1; day <= std::min(r.days.forage, r.ensemble.lastDay()); day = day + 1)
-        if (r.on(day).day() == 1) line.push_back({r.on(day), grossOn(r, steps, stores, day)});
+        if (r.on(day).day() == 1) line.push_back({r.on(day), grossOn(r, steps, stores, empty, day)});
     return line;
 }
 

@@ -5,7 +5,7 @@
 #include "answer/question_of_case.h"
 #include "book/case_of.h"
 #include "book/entries/date_of.h"
-#include "exchange/case/case_file.h"
+#include "exchange/case/hive_room.h"
 
 #include <algorithm>
 #include <cstdlib>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/hive_of_case.h"
 
+#include "exchange/case/hive_room.h"
 #include "stores/bees.h"
 #include "support/require.h"
 
@@ -41,23 +42,60 @@ stores::Walls walls(book::Shell shell) {
 
 // ---- combs --------------------------------------------------------------------------------------------------------
 
-// Box by box from the floor; what is not listed is not built.
+stores::Comb combAt(exchange::CombAt at, const hive::CombFormat& format) {
+    stores::Comb comb;
+    comb.format = format;
+    comb.box = at.box;
+    comb.place = at.place;
+    return comb;
+}
+
+// Combs listed of supers alone leave the boxes of the nest as they were: full of combs nobody looked at.
+void addUnseenNest(std::vector<stores::Comb>& combs, const std::vector<hive::CombFormat>& boxes,
+                   const std::vector<book::BoxRecord>& uses) {
+    if (combs.empty() || !std::all_of(combs.begin(), combs.end(), [](const auto& comb) { return comb.inSuper; }))
+        return;
+    for (std::size_t box = 0; box < boxes.size(); ++box)
+        for (int place = 0; !uses[box].super && place < boxes[box].combsPerBox; ++place) {
+            combs.push_back(combAt({static_cast<int>(box), place}, boxes[box]));
+            combs.back().facesSeen = 0;
+        }
+}
+
+// In the list's order; beside what is listed no comb is built.
 std::vector<stores::Comb> listedCombs(const book::ColonyCase& record, const std::vector<hive::CombFormat>& boxes,
                                       const ReferenceData& reference) {
     std::vector<stores::Comb> combs;
     const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
     if (!list) return combs;
-    std::size_t next = 0;
-    for (std::size_t box = 0; box < boxes.size(); ++box)
-        for (int place = 0; place < boxes[box].combsPerBox && next < list->size(); ++place, ++next) {
-            const auto& own = (*list)[next].format;
-            stores::Comb comb = combOf((*list)[next], own ? shippedFormat(*own, reference) : boxes[box]);
-            comb.box = static_cast<int>(box);
-            comb.place = place;
-            comb.inSuper = (*list)[next].inSuper || record.hive.boxes[box].super;
-            combs.push_back(std::move(comb));
-        }
+    const auto hang = exchange::whereCombsHang(*list, record.hive, reference);
+    for (std::size_t i = 0; i < hang.size(); ++i) {
+        const auto& own = (*list)[i].format;
+        const auto box = static_cast<std::size_t>(hang[i].box);
+        stores::Comb comb = combOf((*list)[i], own ? shippedFormat(*own, reference) : boxes[box]);
+        comb.box = hang[i].box;
+        comb.place = hang[i].place;
+        comb.inSuper = (*list)[i].inSuper || record.hive.boxes[box].super;
+        combs.push_back(std::move(comb));
+    }
+    if (std::any_of(record.hive.boxes.begin(), record.hive.boxes.end(), [](const auto& box) { return box.super; }))
+        addUnseenNest(combs, boxes, record.hive.boxes);
     return combs;
+}
+
+Mass supersTare(const advice::ColonyQuestion& question, stores::Walls walls) {
+    stores::TareQuestion all{question.boxes, question.combs, walls, question.nucleus}, nest = all;
+    nest.boxes.clear();
+    std::vector<int> place(all.boxes.size(), -1);
+    for (std::size_t box = 0; box < all.boxes.size(); ++box) {
+        if (question.boxUses[box].super) continue;
+        place[box] = static_cast<int>(nest.boxes.size());
+        nest.boxes.push_back(all.boxes[box]);
+    }
+    if (nest.boxes.empty() || nest.boxes.size() == all.boxes.size()) return kilograms(0);
+    std::erase_if(nest.combs, [&](const stores::Comb& comb) { return place[static_cast<std::size_t>(comb.box)] < 0; });
+    for (auto& comb : nest.combs) comb.box = place[static_cast<std::size_t>(comb.box)];
+    return std::max(kilograms(0), stores::tareFromParts(all).mass - stores::tareFromParts(nest).mass);
 }
 
 } // namespace
@@ -125,6 +163,7 @@ void fillCombs(advice::ColonyQuestion& question, const book::ColonyCase& record,
 }
 
 void fillTare(advice::ColonyQuestion& question, const book::HiveRecord& record) {
+    question.supersTare = supersTare(question, walls(record.shell));
     if (record.tare) {
         question.tare = *record.tare;
         return;

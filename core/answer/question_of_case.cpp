@@ -8,6 +8,7 @@
 #include "answer/units_of_place.h"
 #include "answer/usual_of_place.h"
 #include "answer/ways_of_case.h"
+#include "exchange/case/hive_room.h"
 #include "exchange/json/json_tree.h"
 
 #include <fmt/format.h>

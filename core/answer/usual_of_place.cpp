@@ -23,6 +23,7 @@ Mass withoutStores(const ColonyQuestion& question, const ModelConstants& constan
 advice::UsualHere told(const advice::UsualFigure& figure, const ReferenceData& reference) {
     advice::UsualHere usual{figure.low, figure.high, figure.row ? figure.row->source : "common-practice",
                             advice::placeOf(figure, reference.stations), 'C'};
+    usual.ofElsewhere = figure.from == advice::UsualFigure::From::Neighbour;
     if (usual.place.empty()) usual.place = "places with such winters";
     if (figure.holdsBackHarvest && figure.row) usual.quality = figure.row->quality;
     return usual;

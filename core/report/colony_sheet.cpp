@@ -59,13 +59,20 @@ Section answerSection(const ColonyQuestion& question, const Advice& advice, cons
     return answer;
 }
 
+// Honey that was not counted with the stores takes nothing off them.
+Mass storesChanged(const Advice& advice, const advice::Option& option) {
+    return option.kind == advice::OptionKind::TakeNow && advice.harvest ? advice.harvest->fromStores : option.amount;
+}
+
 Section optionsSection(const Advice& advice) {
     Section options{"options"};
     options.table.columns = {"option", "stores-changed", "touches-reserve", "runs-out", "at-first-forage"};
-    for (const auto& option : advice.options)
+    for (const auto& option : advice.options) {
+        const Mass changed = storesChanged(advice, option);
         options.table.rows.push_back({Cell(Word{optionId(option.kind)}),
-                                      option.amount > nothingWorthSaying ? Cell(option.amount) : Cell(),
-                                      Cell(option.touchReserve), Cell(option.runOut), Cell(option.springReserve)});
+                                      changed > nothingWorthSaying ? Cell(changed) : Cell(), Cell(option.touchReserve),
+                                      Cell(option.runOut), Cell(option.springReserve)});
+    }
     return options;
 }
 

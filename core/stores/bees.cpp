@@ -85,7 +85,7 @@ Spread<BeeCount> spreadOf(BeeCount bees, double logSd) {
 std::optional<BeeCount> broodOnCombs(const std::vector<Comb>& combs) {
     const bool said = std::any_of(combs.begin(), combs.end(), [](const Comb& comb) { return comb.broodSaid; });
     const auto filled = withUnseenFilled(combs);
-    if (!said || !filled) return std::nullopt;
+    if (!said || !filled || superAlone(combs)) return std::nullopt;
     double cells = 0;
     for (const Comb& comb : *filled)
         cells += comb.brood * areaOf(comb).value() * facesPerComb * cellsPerSquareDecimetre;

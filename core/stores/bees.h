@@ -32,7 +32,7 @@ BeeCount beesFrom(BeesSeen how, double amount, const std::vector<Comb>& combs, c
 Spread<BeeCount> spreadOf(BeeCount bees, double logSd);
 
 //! Brood at the start [cells of all ages]: share x built area x 2 faces x 400 cells/dm2, if any comb speaks of brood;
-//! combs not looked at get mean shares. Nothing where no record speaks of brood: not said is never zero. Tested:
+//! combs not looked at get mean shares. Nothing where no record speaks of brood, or supers alone were looked at: not said is never zero. Tested:
 //! tests/stores/bees_test.cpp.
 std::optional<BeeCount> broodOnCombs(const std::vector<Comb>& combs);
 inline constexpr double cellsPerSquareDecimetre = 400; //!< one face

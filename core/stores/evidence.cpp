@@ -78,6 +78,15 @@ std::optional<std::vector<Comb>> withUnseenFilled(const std::vector<Comb>& combs
     return filled;
 }
 
+bool superAlone(const std::vector<Comb>& combs) {
+    bool nest = false, nestSeen = false, superSeen = false;
+    for (const Comb& comb : combs) {
+        nest = nest || !comb.inSuper;
+        (comb.inSuper ? superSeen : nestSeen) |= comb.lookedAt();
+    }
+    return nest && !nestSeen && superSeen;
+}
+
 double openFactor(bool freshlyFilled) { return freshlyFilled ? 0.25 : 0.65; }
 
 std::optional<std::vector<CombStores>> storesOfCombs(const std::vector<Comb>& combs, double openFactor) {

@@ -39,6 +39,9 @@ Mass capacityOf(const Comb& comb);
 //! combs); all else stays, facesSeen too. Nothing where no comb was looked at. Tested: tests/stores/evidence_test.cpp.
 std::optional<std::vector<Comb>> withUnseenFilled(const std::vector<Comb>& combs);
 
+//! There are combs outside supers, none of them looked at, while some of a super were: what the nest holds is not known.
+bool superAlone(const std::vector<Comb>& combs);
+
 //! "About so many combs full, so many half, so much of it capped."
 struct QuickCount {
     double full = 0;

@@ -77,7 +77,7 @@ Mass broodMass(BeeCount cells) { return broodPerArea * (cells.count / (facesPerC
 
 std::optional<Mass> beeBreadOnCombs(const std::vector<Comb>& combs) {
     const auto filled = withUnseenFilled(combs);
-    if (!filled) return std::nullopt;
+    if (!filled || superAlone(combs)) return std::nullopt;
     Mass beeBread{0};
     for (const Comb& comb : *filled) beeBread += beeBreadPerFace * (comb.pollen * areaOf(comb).value() * facesPerComb);
     return beeBread > kilograms(0) ? std::optional(beeBread) : std::nullopt;

@@ -166,10 +166,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off.</source>
+        <source>Syrup 2:1 by mass: %n warm days are left, less than the five weeks that 3:2 wants, so the bees should have less water to drive off.</source>
         <translation>
-            <numerusform>Syrup 2:1 by mass: with one warm day left the bees should have less water to drive off.</numerusform>
-            <numerusform>Syrup 2:1 by mass: with %n warm days left the bees should have less water to drive off.</numerusform>
+            <numerusform>Syrup 2:1 by mass: one warm day is left, less than the five weeks that 3:2 wants, so the bees should have less water to drive off.</numerusform>
+            <numerusform>Syrup 2:1 by mass: %n warm days are left, less than the five weeks that 3:2 wants, so the bees should have less water to drive off.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -257,10 +257,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it.</source>
+        <source>Cold may lock the bees in for %n days on end, when nothing can be fed: so enough is to be left in %{in:0} of 100 winters, not in 80.</source>
         <translation>
-            <numerusform>Cold may lock the bees in for a day, when nothing can be fed: the amounts are planned more cautiously for it.</numerusform>
-            <numerusform>Cold may lock the bees in for %n days on end, when nothing can be fed: the amounts are planned more cautiously for it.</numerusform>
+            <numerusform>Cold may lock the bees in for a day, when nothing can be fed: so enough is to be left in %{in:0} of 100 winters, not in 80.</numerusform>
+            <numerusform>Cold may lock the bees in for %n days on end, when nothing can be fed: so enough is to be left in %{in:0} of 100 winters, not in 80.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cold may lock the bees in for %n days on end, when they reach only food that touches them: so enough is to be left in %{in:0} of 100 winters, not in 80.</source>
+        <translation>
+            <numerusform>Cold may lock the bees in for a day, when they reach only food that touches them: so enough is to be left in %{in:0} of 100 winters, not in 80.</numerusform>
+            <numerusform>Cold may lock the bees in for %n days on end, when they reach only food that touches them: so enough is to be left in %{in:0} of 100 winters, not in 80.</numerusform>
         </translation>
     </message>
 </context>

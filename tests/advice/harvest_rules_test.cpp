@@ -96,6 +96,46 @@ TEST(HarvestRules, ASuperForPeopleIsNotCountedWithTheStores) {
     EXPECT_LT(*apart.capacity, *counted.capacity);
 }
 
+TEST(HarvestRules, HoneyThatWasNotCountedLeavesTheStoresAsTheyAre) {
+    auto q = withSuper();
+    q.answers.supersFor = SupersFor::People;
+    for (const char* day : {"2026-08-20", "2026-09-26"}) {
+        q.asOf = q.lookedOn = q.winter.seasonDay(*Date::parse(day));
+        const auto advice = adviceFor(q);
+        ASSERT_TRUE(advice.harvest) << day;
+        EXPECT_EQ(advice.harvest->wholeSupers, 1);
+        EXPECT_GT(advice.harvest->upTo.value(), 15);
+        EXPECT_EQ(advice.harvest->fromStores, kilograms(0));
+        const auto *leave = option(advice, OptionKind::Leave), *take = option(advice, OptionKind::TakeNow);
+        EXPECT_EQ(take->amount, advice.harvest->upTo) << "all of it is taken";
+        EXPECT_EQ(take->storesAfter, leave->storesAfter);
+        EXPECT_EQ(take->runOut, leave->runOut);
+        EXPECT_EQ(take->touchReserve, leave->touchReserve);
+        EXPECT_TRUE(says(advice.reasons, "super-apart"));
+        EXPECT_FALSE(says(advice.reasons, "surplus")) << "what the brood box has to spare is not what is taken";
+        EXPECT_FALSE(says(advice.reasons, "summer-harvest"));
+    }
+}
+
+TEST(HarvestRules, HoneyThatWasCountedLeavesTheStores) {
+    const auto advice = adviceFor(withSuper());
+    ASSERT_TRUE(advice.harvest);
+    EXPECT_EQ(advice.harvest->fromStores, advice.harvest->upTo);
+    EXPECT_LT(option(advice, OptionKind::TakeNow)->storesAfter, option(advice, OptionKind::Leave)->storesAfter);
+}
+
+TEST(HarvestRules, TheWeighLineIsWithoutASuperThatComesOff) {
+    auto q = withSuper();
+    q.answers.supersFor = SupersFor::People;
+    const auto on = adviceFor(q);
+    q.supersTare = kilograms(7);
+    const auto off = adviceFor(q);
+    ASSERT_EQ(on.harvest->wholeSupers, 1);
+    ASSERT_FALSE(on.weighLine.empty());
+    EXPECT_NEAR((on.weighLine.front().gross.typical - off.weighLine.front().gross.typical).value(), 7, 1e-9);
+    EXPECT_NEAR((on.target->gross - off.target->gross).value(), 7, 1e-9);
+}
+
 TEST(HarvestRules, SugarSinceSpringMakesAllOfItTheBees) {
     auto q = rich();
     q.feeds.push_back({q.lookedOn - 20, kilograms(3), true, q.winter.date(q.lookedOn - 20)});

@@ -55,6 +55,14 @@ TEST(Refusals, OnlyCombsInASuperForPeopleWereSeen) {
     EXPECT_EQ(refusals(q), Kinds{RefusalKind::StoresUnknown}) << "nothing tells what the bees have";
 }
 
+TEST(Refusals, CombsOfASuperTellNothingOfANestNobodyLookedAt) {
+    auto q = colony({.combs = 20});
+    for (auto& comb : q.combs) comb.inSuper = comb.box == 1, comb.facesSeen = comb.inSuper ? 2 : 0;
+    EXPECT_EQ(refusals(q), Kinds{RefusalKind::StoresUnknown});
+    q.combs.front().facesSeen = 1;
+    EXPECT_EQ(refusals(q), Kinds{}) << "one comb of the nest stands for the rest of it";
+}
+
 TEST(Refusals, AfterForage) { EXPECT_EQ(refusals(colony({.asOf = "2027-06-10"})), Kinds{RefusalKind::AfterForage}); }
 
 TEST(Refusals, OutOfSeason) {

@@ -193,6 +193,31 @@ TEST(QuestionOfCase, CombsFillTheBoxesFromTheFloor) {
     EXPECT_EQ(q.combs[3].format.id, "dadant-blatt-10");
 }
 
+const char* const superAboveDeep =
+    R"({"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-medium", "combs": 9, "super": true}]})";
+
+TEST(QuestionOfCase, CombsOfASuperHangInIt) {
+    const auto q = question(with(R"("combs": [{"capped": 0.1}, {"capped": 0.9, "in_super": true}, {"capped": 0.2}])",
+                                 R"({"station": "ca-halifax"})", superAboveDeep));
+    ASSERT_EQ(q.combs.size(), 3u);
+    EXPECT_EQ(q.combs[1].box, 1);
+    EXPECT_EQ(q.combs[1].place, 0);
+    EXPECT_EQ(q.combs[1].format.id, "langstroth-medium");
+    EXPECT_EQ(q.combs[2].box, 0);
+    EXPECT_EQ(q.combs[2].place, 1);
+}
+
+TEST(QuestionOfCase, CombsOfASuperAloneLeaveTheNestUnseen) {
+    const auto q = question(with(R"("combs": [{"capped": 0.9, "brood": 0, "in_super": true}, {"in_super": true}])",
+                                 R"({"station": "ca-halifax"})", superAboveDeep));
+    ASSERT_EQ(q.combs.size(), 12u) << "two as listed, and the ten of the deep";
+    EXPECT_TRUE(q.combs[0].inSuper && q.combs[0].box == 1 && q.combs[0].lookedAt());
+    for (std::size_t i = 2; i < 12; ++i) EXPECT_TRUE(!q.combs[i].inSuper && !q.combs[i].lookedAt()) << i;
+    EXPECT_FALSE(q.brood) << "what the nest holds is not known";
+    EXPECT_GT(q.supersTare.value(), 3);
+    EXPECT_LT(q.supersTare.value(), 6);
+}
+
 TEST(QuestionOfCase, WeighingsFeedsAndHarvests) {
     const auto q = question(
         with(R"("weighings": [{"date": "2026-09-12", "lift_kg": 20}, {"date": "2026-09-12", "lift_kg": [20, 21]},

@@ -157,8 +157,10 @@ TEST_F(FollowDesk, InWinterTheAnswerAndThePageSayHowItGoes) {
     auto lacking = *followed()->following;
     const SeasonDay later{followed()->colony.question->today.w + 20};
     lacking.feed = tracking::WinterFeed{.stores = kilograms(2), .fondant = kilograms(2.5), .by = later};
-    EXPECT_EQ(text::followHeadline(*followed()->colony.question, lacking, {}),
-              QStringLiteral("On course, but short. On 9 February 2027 lay 2.5 kg of fondant on the bees."));
+    EXPECT_EQ(
+        text::followHeadline(*followed()->colony.question, lacking, {}),
+        QStringLiteral(
+            "Eaten as expected, but what is there will not last. On 9 February 2027 lay 2.5 kg of fondant on the bees."));
     lacking.state = tracking::FollowState::LessThanThought;
     EXPECT_TRUE(text::followHeadline(*followed()->colony.question, lacking, {})
                     .startsWith(QStringLiteral("Less was in the hive than was thought. On ")));

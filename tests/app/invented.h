@@ -108,7 +108,7 @@ inline advice::Advice advice(const book::ColonyCase& record, const Wanted& wante
     made.season.syrupDeadline = on("2026-10-07");
     made.season.forage = on("2027-05-19");
     if (wanted.verdict == advice::Verdict::Harvest)
-        made.harvest = advice::HarvestAdvice{kilograms(3.1), {0}, kilograms(2.6)};
+        made.harvest = advice::HarvestAdvice{kilograms(3.1), {0}, kilograms(2.6), 0, kilograms(3.1)};
     if (wanted.verdict == advice::Verdict::Feed) {
         feeding::FeedingPlan plan;
         plan.ratio = feeding::parseRatio("2:1").value();

@@ -88,7 +88,7 @@ TEST(Words, AHarvestThatHangsOnALookBeginsWithIt) {
 
 TEST(Words, AWholeSuperIsCalledSo) {
     auto taken = *invented::answered(invented::colony("A"), {Verdict::Harvest, 20, 10});
-    taken.answer.advice.harvest = advice::HarvestAdvice{kilograms(15), {10, 11, 12}, kilograms(15), 1};
+    taken.answer.advice.harvest = advice::HarvestAdvice{kilograms(15), {10, 11, 12}, kilograms(15), 1, kilograms(15)};
     EXPECT_EQ(words::answerSentence(taken).toStdString(), "Take the super off: 15 kg of honey in 3 combs.");
 }
 

@@ -177,37 +177,45 @@ inline book::LearnedRecord anyLearned() {
     return learned;
 }
 
+// Combs of a super need one to hang in.
+inline book::ColonyCase withRoomInSupers(book::ColonyCase record) {
+    const auto* list = std::get_if<std::vector<book::CombRecord>>(&record.combs);
+    for (int supers = 0; list && supers < 2; ++supers) record.hive.boxes.push_back({"langstroth-medium", 5, true});
+    return record;
+}
+
 inline book::ColonyCase anyCase() {
-    return {maybe<std::string>([] { return std::string("Row 2 \"east\" \xC3\xA9\n"); }),
-            maybe<std::string>([] { return std::string("Orchard"); }),
-            asOf(),
-            maybe<Date>(before),
-            anySite(),
-            anyHive(),
-            anyBees(),
-            anyCombs(),
-            some<book::WeighingRecord>(3, anyWeighing),
-            maybe<double>([] { return within(10, 40); }),
-            some<book::FeedRecord>(3, anyFeed),
-            some<book::HarvestRecord>(3, anyHarvest),
-            anySeason(),
-            maybe<book::FeederRecord>([] {
-                return book::FeederRecord{book::FeederKind::Frame, maybe<Volume>([] { return litres(within(1, 50)); })};
-            }),
-            anyWish(),
-            maybe<book::LearnedRecord>(anyLearned),
-            coin(),
-            {},
-            some<book::TreatmentRecord>(3, anyTreatment),
-            maybe<book::HoneyKind>([] {
-                return *rc::gen::element(book::HoneyKind::Blossom, book::HoneyKind::Honeydew, book::HoneyKind::Heather);
-            }),
-            maybe<bool>(coin),
-            maybe<double>([] { return within(0, 100); }),
-            maybe<book::UnitSystem>([] {
-                return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::UnitedStates,
-                                         book::UnitSystem::Imperial);
-            })};
+    return withRoomInSupers(
+        {maybe<std::string>([] { return std::string("Row 2 \"east\" \xC3\xA9\n"); }),
+         maybe<std::string>([] { return std::string("Orchard"); }),
+         asOf(),
+         maybe<Date>(before),
+         anySite(),
+         anyHive(),
+         anyBees(),
+         anyCombs(),
+         some<book::WeighingRecord>(3, anyWeighing),
+         maybe<double>([] { return within(10, 40); }),
+         some<book::FeedRecord>(3, anyFeed),
+         some<book::HarvestRecord>(3, anyHarvest),
+         anySeason(),
+         maybe<book::FeederRecord>([] {
+             return book::FeederRecord{book::FeederKind::Frame, maybe<Volume>([] { return litres(within(1, 50)); })};
+         }),
+         anyWish(),
+         maybe<book::LearnedRecord>(anyLearned),
+         coin(),
+         {},
+         some<book::TreatmentRecord>(3, anyTreatment),
+         maybe<book::HoneyKind>([] {
+             return *rc::gen::element(book::HoneyKind::Blossom, book::HoneyKind::Honeydew, book::HoneyKind::Heather);
+         }),
+         maybe<bool>(coin),
+         maybe<double>([] { return within(0, 100); }),
+         maybe<book::UnitSystem>([] {
+             return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::UnitedStates,
+                                      book::UnitSystem::Imperial);
+         })});
 }
 
 } // namespace winterlarder::testing

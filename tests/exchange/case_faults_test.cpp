@@ -228,6 +228,40 @@ TEST(CaseFaults, AnAnswerGivenTwiceIsNamedWhateverElseIsWrong) {
     EXPECT_THAT(describe(reading.problems[1]), HasSubstr("from 1 to 12"));
 }
 
+// A case whose hive has a super of three places.
+std::string superCase(const std::string& combs) {
+    return R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, "hive": {"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-medium", "combs": 3, "super": true}]}, "combs": [)" +
+           combs + "]}";
+}
+
+TEST(CaseFaults, CombsOfASuperNeedItsPlaces) {
+    const std::string comb = R"({"in_super": true}, )";
+    expectOneFault(caseWith(R"("combs": [{}, {"in_super": @true}])"), "the hive at 1:");
+    expectOneFault(caseWith(R"("combs": [{}, {"in_super": @true}])"), "has no super");
+    expectOneFault(caseWith(R"("combs": [{"in_super": @true}, {"in_super": true}])"), "has no super");
+    expectOneFault(superCase("{}, " + comb + comb + comb + R"({"in_super": @true})"), "have 3 places");
+    const auto none = readCaseWithPlaces(superCase(comb + comb + R"({"in_super": true})"), "f.json", shippedData());
+    EXPECT_TRUE(none.problems.empty());
+}
+
+TEST(CaseFaults, ABoxOfNothingButSuperCombsIsASuper) {
+    const std::string boxes =
+        R"("hive": {"boxes": [{"format": "langstroth-deep", "combs": 2}, {"format": "langstroth-deep"}]})";
+    const auto read = [&](const std::string& combs) {
+        return readCaseWithPlaces(R"({"case": 1, "as_of": "2026-09-12", "site": {"station": "ca-halifax"}, )" + boxes +
+                                      R"(, "combs": [)" + combs + "]}",
+                                  "f.json", shippedData());
+    };
+    EXPECT_TRUE(read(R"({}, {}, {"in_super": true})").problems.empty());
+    EXPECT_EQ(read(R"({}, {"in_super": true}, {"in_super": true})").problems.size(), 1u);
+}
+
+TEST(CaseFaults, BeesMayCoverCombsOfANestNobodyLookedAt) {
+    auto text = superCase(R"({"in_super": true})");
+    text.insert(text.size() - 1, R"(, "bees": {"covered_combs": 8})");
+    EXPECT_TRUE(readCaseWithPlaces(text, "f.json", shippedData()).problems.empty());
+}
+
 TEST(CaseFaults, MoreCoveredCombsThanPlacesWithoutAListOfCombs) {
     expectOneFault(caseWith(R"("bees": {"covered_combs": @11})"), "\"covered_combs\" is 11, but the hive at 1:");
     expectOneFault(

@@ -34,6 +34,7 @@ private:
     std::optional<Grounds> target();
     std::optional<Grounds> forage();
     std::optional<Grounds> spare();
+    std::optional<Grounds> apart();
     std::optional<Grounds> combsOff();
     std::optional<Grounds> sugar();
     std::optional<Grounds> fondant();
@@ -209,6 +210,7 @@ std::optional<Grounds> AutumnWriter::spare() {
     const auto* take = option(advice::OptionKind::TakeNow);
     if (!a_.harvest && !take) return std::nullopt;
     const Mass most = a_.harvest ? a_.harvest->upTo : take->amount;
+    if (a_.harvest && a_.harvest->fromStores <= Mass(0)) return apart();
     line(say::Grounds::tr(
         "What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer combs."));
     if (a_.estimate && a_.need)
@@ -218,8 +220,19 @@ std::optional<Grounds> AutumnWriter::spare() {
     return under(say::Grounds::tr("To spare on %1: %2").arg(today(), amount(most, style_)));
 }
 
+// Honey that was never among the stores is not weighed against what the bees need.
+std::optional<Grounds> AutumnWriter::apart() {
+    line(say::Grounds::tr(
+        "The super is for people: its honey was not counted with what the bees have, and its combs hold no brood."));
+    line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."),
+         {"baudoux", "demuth-503"});
+    reasons({"super-apart", "fed-combs", "treated-honey", "moist-honey"});
+    return under(say::Grounds::tr("Honey in the super: %1").arg(amount(a_.harvest->upTo, style_)));
+}
+
 std::optional<Grounds> AutumnWriter::combsOff() {
     if (!a_.harvest || a_.harvest->combs.empty()) return std::nullopt;
+    if (a_.harvest->fromStores <= Mass(0)) return apart();
     line(
         say::Grounds::tr(
             "%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.",

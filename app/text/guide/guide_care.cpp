@@ -38,7 +38,7 @@ GuideText guideFeeding(const GuideReader& reader) {
     page.point(
         say::Guide::tr("Which"),
         say::Guide::tr(
-            "For winter stores 3:2 while warm weeks remain, then 2:1: less water to drive off. 1:1 only helps a small colony along."));
+            "For winter stores 3:2 while five weeks of warm days remain before the last day for syrup, then 2:1: less water to drive off. 1:1 only helps a small colony along."));
     page.show(
         GuideDrawing::Feeder,
         say::Guide::tr(

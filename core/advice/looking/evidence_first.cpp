@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/looking/evidence_first.h"
 
+#include "advice/looking/evidence_today.h"
 #include "advice/portions.h"
 
 #include <algorithm>
@@ -50,8 +51,9 @@ std::optional<Decided> heftRule(const Reckoning& r) {
 }
 
 std::optional<stores::HeftWord> heftAlone(const ColonyQuestion& q) {
-    const bool looked = q.quick || std::any_of(q.combs.begin(), q.combs.end(),
-                                               [](const stores::Comb& comb) { return comb.lookedAt(); });
+    const auto combs = combsForBees(q);
+    const bool looked =
+        q.quick || std::any_of(combs.begin(), combs.end(), [](const stores::Comb& comb) { return comb.lookedAt(); });
     const WeighedHive* latest = nullptr;
     for (const auto& weighing : q.weighings) {
         if (!weighing.heft) return std::nullopt;

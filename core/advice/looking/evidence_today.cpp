@@ -45,7 +45,7 @@ Mass mostOf(const ColonyQuestion& question) {
 
 //! What a lift's word stands for on its day: a share of what is wanted from then on, the median loss to first forage and 4 kg, never more than the
 //! hive holds. Where no winter can be simulated, of the usual winter stores. Judgement.
-stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question,
+stores::Evidence heftOfAllBoxes(const WeighedHive& weighing, const ColonyQuestion& question,
                                 const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
     if (!ensemble || !ensemble->covers(weighing.day))
         return stores::evidenceOfHeft(stores::heftFactor(*weighing.heft), question.usualStores, constants,
@@ -55,6 +55,33 @@ stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestio
     const double share = shareOf(*weighing.heft, rules);
     const Mass wanted = kilograms(median + rules.heftBeyond);
     return stores::evidenceOfHeft(share, std::min(wanted, mostOf(question) / share), constants, weighing.date);
+}
+
+Mass takenAfter(const ColonyQuestion& question, SeasonDay day) {
+    Mass total{0};
+    for (const auto& harvest : question.harvests)
+        if (harvest.day > day) total += harvest.honey;
+    return total;
+}
+
+// Honey on the hive that day which does not count as stores: what the look found in supers for people, with what came off between that day and
+// the look, or less what came off since.
+Mass honeyApart(const ColonyQuestion& question, SeasonDay day) {
+    if (supersCount(question)) return kilograms(0);
+    const Mass since = takenAfter(question, day) - takenAfter(question, question.lookedOn);
+    return std::max(kilograms(0), honeyInSupers(question) + since);
+}
+
+// A lift feels supers for people too: their honey is taken off it, and the error stays that of all that was lifted.
+stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question,
+                                const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
+    auto heft = heftOfAllBoxes(weighing, question, constants, ensemble);
+    const Mass apart = honeyApart(question, weighing.day);
+    if (apart <= kilograms(0)) return heft;
+    heft.absoluteSd = heft.sd(heft.typical);
+    heft.relativeSd = 0;
+    heft.typical -= apart;
+    return heft;
 }
 
 stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question,
@@ -67,19 +94,17 @@ stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& q
     load.beeMass = kilograms(constants.beeMass);
     load.broodCells = living.brood;
     if (question.beeBread) load.beeBread = *question.beeBread;
-    if (question.answers.supersFor == SupersFor::People)
-        load.waxNotInTare = honeyInSupers(question); // on the scale, and not the bees' to eat
+    load.waxNotInTare = honeyApart(question, weighing.day); // on the scale, and not the bees' to eat
     return stores::evidenceOfWeighing(weighing.kind, weighing.reading, load, weighing.longHive, constants,
                                       weighing.date);
 }
 
+// What is taken off first is the honey of supers that was never counted.
 double givenAfter(const ColonyQuestion& question, SeasonDay day) {
     double total = 0;
     for (const auto& feed : question.feeds)
         if (feed.day > day) total += feed.stores.value();
-    for (const auto& harvest : question.harvests)
-        if (harvest.day > day) total -= harvest.honey.value();
-    return total;
+    return total - std::max(0.0, (takenAfter(question, day) - honeyApart(question, day)).value());
 }
 
 } // namespace
@@ -93,9 +118,9 @@ Mass honeyInSupers(const ColonyQuestion& question) {
 }
 
 std::vector<stores::Comb> combsForBees(const ColonyQuestion& question) {
+    if (stores::superAlone(question.combs)) return {};
     auto combs = question.combs;
-    if (question.answers.supersFor == SupersFor::People)
-        std::erase_if(combs, [](const stores::Comb& comb) { return comb.inSuper; });
+    if (!supersCount(question)) std::erase_if(combs, [](const stores::Comb& comb) { return comb.inSuper; });
     return combs;
 }
 
@@ -139,7 +164,8 @@ std::vector<stores::Evidence> carriedToAsking(const ColonyQuestion& question, st
 std::optional<Mass> freeRoomAtLook(const ColonyQuestion& question) {
     std::optional<int> days;
     if (question.season.syrupDeadline) days = std::max(0, question.season.syrupDeadline->day - question.lookedOn);
-    return stores::freeRoom({question.combs, question.coveredCombs, stores::openFactor(question.freshlyFilled), days});
+    return stores::freeRoom(
+        {combsForBees(question), question.coveredCombs, stores::openFactor(question.freshlyFilled), days});
 }
 
 } // namespace winterlarder::advice

@@ -13,7 +13,7 @@ std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const
 //! Stores in supers [kg]; 0 where no comb was looked at.
 Mass honeyInSupers(const ColonyQuestion& question);
 
-//! The combs whose stores the bees keep: not those of supers that are for people.
+//! The combs whose stores the bees keep: not those of supers that are for people; none where supers alone were looked at.
 std::vector<stores::Comb> combsForBees(const ColonyQuestion& question);
 
 //! The pieces carried to the asking day: less the median of the model's net loss since, its spread in quadrature, plus feeds, less harvests

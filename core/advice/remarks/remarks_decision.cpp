@@ -70,7 +70,7 @@ private:
         case DecidedBy::SummerPortion:
             say("summer-portion", {{"safety", safetyAmount(r)}, {"stores", r.stores()}});
             break;
-        case DecidedBy::SummerHarvest: say("summer-harvest", {{"safety", safetyAmount(r)}}); break;
+        case DecidedBy::SummerHarvest: summerHarvest(); break;
         case DecidedBy::SummerSafe: say("summer-safe", {{"safety", safetyAmount(r)}, {"stores", r.stores()}}); break;
         case DecidedBy::Full: say("hive-full", {{"room", r.capacity}}); break;
         case DecidedBy::Feed: missing(); break;
@@ -81,16 +81,26 @@ private:
         case DecidedBy::LateBoard: missing(), say("late-board", {{"days", r.lockedInDays}}); break;
         case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.wish.reserve}}); break;
         case DecidedBy::ShortLater: missing(), say("short-later"); break;
-        case DecidedBy::Harvest:
-            say("surplus",
-                {{"spare", r.target.toSpare}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}});
-            break;
+        case DecidedBy::Harvest: surplus(); break;
         case DecidedBy::Enough: enough(); break;
         }
         if (a.bees->typical.count < 4000) say("small-colony", {{"bees", a.bees->typical.count}});
     }
 
     bool syrupIsPast() const { return q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day; }
+
+    //! Honey of a super that was never among the stores leaves them as they are.
+    bool apart() const { return a.harvest && a.harvest->fromStores <= kilograms(0); }
+
+    void summerHarvest() {
+        if (apart()) return say("super-apart", {{"stores", r.stores()}});
+        say("summer-harvest", {{"safety", safetyAmount(r)}});
+    }
+
+    void surplus() {
+        if (apart()) return say("super-apart", {{"stores", r.stores()}});
+        say("surplus", {{"spare", r.target.toSpare}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}});
+    }
 
     void missing() {
         say("short-of-stores",

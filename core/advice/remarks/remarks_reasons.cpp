@@ -2,10 +2,12 @@
 #include "advice/remarks/remarks.h"
 
 #include "advice/harvest_rules.h"
+#include "advice/reserve.h"
 #include "stores/bees.h"
 #include "stores/harvest.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace winterlarder::advice {
 
@@ -34,6 +36,8 @@ std::vector<Remark> refusalRemarks(const ColonyQuestion& question, const std::ve
 }
 
 namespace {
+
+constexpr double heightWorthSayingK = 0.5;
 
 // Collects reasons in the order they are said.
 class Reasons {
@@ -70,9 +74,17 @@ private:
                      {"forage", on(q.season.forage->day)}});
         const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
         if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
-        if (r.lockedInDays > r.rules().lockedInBoard && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board &&
+        const auto& rules = r.rules();
+        if (!q.answers.reserve && broodBoxes(q) > 1 && !q.nucleus &&
+            r.wish.reserve == kilograms(rules.reserveMoreBoxes))
+            say("reserve-of-boxes", {{"reserve", r.wish.reserve}, {"one", kilograms(rules.reserveOneBox)}});
+        const bool cautious = r.lockedInDays > rules.lockedInBoard && !q.answers.shortRisk &&
+                              q.answers.visitsInWinter != false && r.wish.shortRisk < rules.riskVisited;
+        if (cautious && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board &&
             a.decidedBy != DecidedBy::LateBoard)
-            say("locked-in-long", {{"days", r.lockedInDays}});
+            say("locked-in-long", {{"days", r.lockedInDays},
+                                   {"in", 100 - 100 * r.wish.shortRisk},
+                                   {"class", std::string(r.phase == Phase::Winter ? "winter" : "before")}});
     }
 
     //! What keepers here are told, and whether this answer differs from it by more than a quarter.
@@ -87,7 +99,7 @@ private:
         const bool one = usual->high - usual->low < kilograms(0.5);
         say("usual-here", {{"low", usual->low},
                            {"high", usual->high},
-                           {"place", usual->place},
+                           {"place", usual->place + (usual->ofElsewhere ? ", the nearest with such winters" : "")},
                            {"need", r.target.stores},
                            {"class", how + (one ? "-one" : "")},
                            {"source", usual->source}});
@@ -168,7 +180,8 @@ private:
             if (q.site->distanceKm) details["km"] = *q.site->distanceKm;
             say("station-used", std::move(details));
         }
-        if (q.site->heightShiftK != 0) say("height-shift", {{"kelvin", q.site->heightShiftK}});
+        if (std::abs(q.site->heightShiftK) >= heightWorthSayingK)
+            say("height-shift", {{"kelvin", q.site->heightShiftK}});
     }
 
     const char* flowWord() const { return q.flowStrength >= 1 ? "strong" : q.flowStrength >= 0.3 ? "fair" : "trickle"; }

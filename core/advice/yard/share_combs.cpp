@@ -75,7 +75,7 @@ CombOf combOf(const ColonyQuestion& q, std::size_t position, Mass honey) {
 bool mayGive(const ColonyQuestion& q, const stores::Comb& comb) {
     if (!comb.lookedAt() || comb.built < 1 || comb.brood > 0) return false;
     if (!comb.inSuper) return mayGoToBees(q, comb);
-    return q.answers.supersFor != SupersFor::People && comb.capped + comb.open >= q.decisions.harvestCombFull;
+    return supersCount(q) && comb.capped + comb.open >= q.decisions.harvestCombFull;
 }
 
 std::vector<CombOf> combsToGive(const ColonyQuestion& q) {

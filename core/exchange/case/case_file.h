@@ -45,16 +45,6 @@ std::optional<double> latitudeOf(const book::SiteRecord& site, const ReferenceDa
 //! "3:2": two numbers above 0, at most 1000, with a colon between.
 bool isRatio(std::string_view text);
 
-//! Places for combs, all boxes together; an unknown format counts none.
-int placesOf(const book::HiveRecord& hive, const ReferenceData& reference);
-//! The combs said to be there, listed or counted.
-double combsSaid(const book::CombsRecord& combs);
-//! What a hive has no room for: more combs, or more of them covered with bees, than there are places. Places that are not known are left
-//! out of the words. `reference` may be nothing where the hive could not be read.
-Problems roomFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);
-//! The same of a case that lists every comb: no more can be covered than are listed. (In a book they may still be being written down.)
-Problems hiveFaults(const book::ColonyCase& record, const CasePlaces& places, const ReferenceData* reference);
-
 //! Reads a case file strictly: unknown and doubled keys, wrong types, numbers outside the limits of shared/fields.csv,
 //! alternatives both given or none, shares summing to more than 1, more combs than places, dates that cannot be - all
 //! faults are listed, each with file, line and column. `firstLine` numbers the lines (JSON Lines).

@@ -2,6 +2,7 @@
 #include "exchange/case/case_rules.h"
 
 #include "book/entries/plain_text.h"
+#include "exchange/case/hive_room.h"
 #include "exchange/json/json_output.h"
 #include "exchange/json/suggestion.h"
 

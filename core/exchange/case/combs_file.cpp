@@ -2,6 +2,7 @@
 #include "exchange/case/combs_file.h"
 
 #include "exchange/case/case_reader.h"
+#include "exchange/case/hive_room.h"
 #include "exchange/json/json_output.h"
 
 #include <fmt/format.h>
@@ -28,6 +29,8 @@ Outcome<book::CombsRecord> readCombsFile(std::string_view text, const std::strin
         context.fault(combs.position,
                       fmt::format("{} combs are listed, but the hive has {} places", shortestNumber(listed), places),
                       "at most one comb a place");
+    if (auto fault = superFault(record, hive, context.places(), reference))
+        context.problems().push_back(*std::move(fault));
     if (context.faults() > 0) return context.problems();
     return record;
 }
