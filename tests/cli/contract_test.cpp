@@ -234,8 +234,8 @@ TEST(Contract, TheDataFolderMayBeNamedInTheEnvironment) {
 }
 
 std::vector<std::string> commands() {
-    return {"advise",   "use",    "heat",    "stores",       "syrup",   "places",
-            "stations", "season", "climate", "hive-formats", "sources", "guide"};
+    return {"advise", "use",     "heat",         "stores", "syrup",   "places", "stations",
+            "season", "climate", "hive-formats", "keys",   "sources", "guide"};
 }
 
 TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {
@@ -254,6 +254,18 @@ TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {
              found != std::sregex_iterator(); ++found)
             EXPECT_THAT(page, HasSubstr(found->str())) << "of " << command;
     }
+}
+
+TEST(Contract, KeysOfACaseAreListedWithUnitAndLimits) {
+    const Ran hive = runProgram("keys hive");
+    EXPECT_EQ(hive.status, 0);
+    EXPECT_THAT(hive.out, AllOf(HasSubstr("hive.tare_kg (0 to 150 kg)"), HasSubstr("timber, thick-timber"),
+                                Not(HasSubstr("bees.count"))));
+    EXPECT_THAT(runProgram("keys weighings.gross_kg").out, HasSubstr("whole hive on a scale"));
+    EXPECT_EQ(at(jsonOf(runProgram("keys hive.tare_kg --json").out), "0.max").number, 150);
+    const Ran wrong = runProgram("keys wieghings");
+    EXPECT_EQ(wrong.status, 2);
+    EXPECT_THAT(wrong.err, HasSubstr("weighings"));
 }
 
 TEST(Contract, VersionIsPrinted) {
