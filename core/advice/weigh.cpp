@@ -11,6 +11,7 @@
 #include "advice/looking/evidence_first.h"
 #include "advice/looking/evidence_today.h"
 #include "advice/options.h"
+#include "advice/refused.h"
 #include "advice/remarks/five_cautions.h"
 #include "advice/remarks/remarks.h"
 #include "advice/reserve.h"
@@ -229,43 +230,6 @@ Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
     return advice;
 }
 
-// What keeps an answer back, and what is known all the same.
-Advice refusedAdvice(const ColonyQuestion& q, const std::vector<RefusalKind>& refusals, const ModelConstants& constants,
-                     winter::Sampling sampling, int threads) {
-    Advice advice;
-    advice.refusals = refusals;
-    advice.asOf = q.winter.date(q.asOf);
-    advice.season = q.season;
-    advice.reasons = refusalRemarks(q, refusals);
-    advice.winters = sampling.winters;
-    advice.seed = sampling.seed;
-    if (q.bees) advice.bees = stores::spreadOf(*q.bees, q.beesLogSd);
-    if (!heftAlone(q)) advice.estimate = storesToday(q, constants, sampling, threads).estimate;
-    return advice;
-}
-
-Date lastLifted(const ColonyQuestion& q) {
-    return std::max_element(q.weighings.begin(), q.weighings.end(),
-                            [](const auto& a, const auto& b) { return a.date < b.date; })
-        ->date;
-}
-
-// Light in winter: fed all the same, and weighed.
-void feedLight(const ColonyQuestion& q, feeding::FeedingPlan portion, Advice& advice) {
-    advice.verdict = Verdict::Feed;
-    advice.decidedBy = DecidedBy::Heft;
-    advice.heft = stores::HeftWord::Light;
-    advice.phase = phaseOn(phaseDays(q.season, q.decisions), q.asOf);
-    advice.feed = std::move(portion);
-    advice.nextLook = NextLook{q.winter.date(q.asOf + static_cast<int>(q.decisions.lookSoonDays)), NextLookAt::Weigh};
-    std::erase_if(advice.reasons, [](const Remark& each) { return each.id == idOf(RefusalKind::BeesUnknown); });
-    advice.reasons.push_back({"light-bees-unknown", {{"day", lastLifted(q)}}});
-    advice.anotherLook.worthIt = true;
-    advice.anotherLook.which = Look::Weigh;
-    advice.anotherLook.about = "stores";
-    advice.cautions.push_back({q.longHive ? "fondant-long-hive" : "fondant-on-cluster", {}});
-}
-
 } // namespace
 
 bool setsAside(const Advice& advice) {
@@ -299,8 +263,6 @@ std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants
     const auto refusals = refusalsOf(question);
     if (!refusals.empty()) {
         answer.advice = refusedAdvice(question, refusals, constants, sampling, threads);
-        if (auto portion = portionWithoutBees(question, refusals, constants))
-            feedLight(question, *std::move(portion), answer.advice);
         return answer;
     }
     auto simulated =

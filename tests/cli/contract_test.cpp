@@ -256,18 +256,6 @@ TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {
     }
 }
 
-TEST(Contract, KeysOfACaseAreListedWithUnitAndLimits) {
-    const Ran hive = runProgram("keys hive");
-    EXPECT_EQ(hive.status, 0);
-    EXPECT_THAT(hive.out, AllOf(HasSubstr("hive.tare_kg (0 to 150 kg)"), HasSubstr("timber, thick-timber"),
-                                Not(HasSubstr("bees.count"))));
-    EXPECT_THAT(runProgram("keys weighings.gross_kg").out, HasSubstr("whole hive on a scale"));
-    EXPECT_EQ(at(jsonOf(runProgram("keys hive.tare_kg --json").out), "0.max").number, 150);
-    const Ran wrong = runProgram("keys wieghings");
-    EXPECT_EQ(wrong.status, 2);
-    EXPECT_THAT(wrong.err, HasSubstr("weighings"));
-}
-
 TEST(Contract, VersionIsPrinted) {
     const Ran ran = runProgram("--version");
     EXPECT_EQ(ran.status, 0);

@@ -18,7 +18,6 @@ using Reasons = std::map<std::string, std::string>;
 const Reasons& longFiles() {
     static const Reasons reasons = {
         {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
-        {"app/cli/book_follow.cpp", "a short function a command, for all commands on a winter followed"},
         {"app/cli/book_line.cpp", "a short function a command on a book: its words and options"},
         {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
         {"app/cli/command_line.cpp", "a short function a command: its words and options"},
@@ -61,6 +60,7 @@ const Reasons& fullFolders() {
         {"app/cli", "a command a file, beside what they share"},
         {"app/desk", "the main window and the services that live as long as it does"},
         {"app/models", "the lists and edits of the window, a pair of small files each"},
+        {"core/answer", "a pair of files for each part of a case and of what came after it"},
         {"tests/app", "a file a part of the window; rooms would part them from their fixtures"},
     };
     return reasons;
