@@ -213,11 +213,10 @@ Json askJson(const std::optional<advice::Ask>& ask) {
 }
 
 void addTarget(Json& answer, const advice::Advice& advice) {
-    const bool said = advice.verdict != advice::Verdict::CannotSay;
     answer.add("target", targetJson(advice.target))
         .add("until_target", untilJson(advice.untilTarget))
         .add("missing_kg", jsonOrNull(advice.missing))
-        .add("dead_band_kg", said ? json(advice.deadBand) : Json())
+        .add("dead_band_kg", advice.missing ? json(advice.deadBand) : Json())
         .add("capacity_kg", jsonOrNull(advice.capacity))
         .add("weigh_line", weighLineJson(advice.weighLine))
         .add("expected_later", laterJson(advice.expectedLater))

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/due_looks.h"
 
+#include "answer/afterwards.h"
 #include "support/caught.h"
 #include "text/follow_words.h"
-#include "text/words.h"
 #include "winter/question.h"
 
 #include <algorithm>
@@ -24,6 +24,16 @@ report::TaskKind kindOf(book::VisitKind what) {
     return report::TaskKind::Check;
 }
 
+report::Task taskOf(const book::PlannedVisit& visit) {
+    report::Task task;
+    task.kind = kindOf(visit.what);
+    task.date = visit.date;
+    task.sugar = visit.sugar.value_or(Mass(0));
+    task.syrup = visit.syrup.value_or(Volume(0));
+    task.fondant = visit.fondant.value_or(Mass(0));
+    return task;
+}
+
 // Events of one colony.
 class Due {
 public:
@@ -36,33 +46,50 @@ public:
         return std::any_of(fates.begin(), fates.end(),
                            [&](const book::Fate& fate) { return fate.date <= reading_.asOf; });
     }
-    void visits(const std::string& headline, bool feedNothing) {
-        for (const auto& visit : reading_.records.visits) {
-            if (visit.state != book::VisitState::Planned || visit.date < reading_.asOf) continue;
+    // A feed whose day has passed is due today, a second one when the keeper comes next.
+    void visits(const std::vector<book::PlannedVisit>& open, bool feedNothing) {
+        Date missed = reading_.asOf;
+        for (const auto& visit : open) {
             if (feedNothing) continue;
             planned_.insert(kindOf(visit.what));
-            const std::string details =
-                visit.note.empty() || headline.empty() ? visit.note + headline : visit.note + "\n" + headline;
-            add(fmt::format("visit-{}", visit.id.number), visit.date, text::dueVisit(visit, style_), details);
+            if (visit.date >= reading_.asOf) {
+                addVisit(visit, visit.date, {});
+                continue;
+            }
+            addVisit(visit, missed, text::dueSince(visit.date, style_));
+            missed = missed.plusDays(std::max(1, reading_.now.wish.visitEveryDays));
         }
+    }
+    std::vector<book::PlannedVisit> ahead() const {
+        auto visits = reading_.records.visits;
+        std::erase_if(visits, [&](const book::PlannedVisit& visit) {
+            return visit.state != book::VisitState::Planned || visit.date < reading_.asOf;
+        });
+        return visits;
     }
     // Combs hang in before anything is fed.
     void combs(const AdvisedDue& advised) {
         for (const auto& task : advised.tasks)
-            if (task.kind == report::TaskKind::MoveCombs) addTask(task, advised.headline);
+            if (task.kind == report::TaskKind::MoveCombs) addTask(task);
     }
     // What is planned of a kind stands in place of what is advised of it.
-    void tasks(const std::vector<report::Task>& tasks, const std::string& headline) {
+    void tasks(const std::vector<report::Task>& tasks) {
         for (const auto& task : tasks)
-            if (task.kind != report::TaskKind::MoveCombs && !planned_.contains(task.kind)) addTask(task, headline);
+            if (task.kind != report::TaskKind::MoveCombs && !planned_.contains(task.kind)) addTask(task);
     }
 
 private:
-    void addTask(const report::Task& task, const std::string& headline) {
+    void addVisit(const book::PlannedVisit& visit, Date day, const QString& since) {
+        QStringList details{QString::fromStdString(visit.note), since, text::dueDetails(taskOf(visit), style_)};
+        details.removeAll(QString());
+        add(fmt::format("visit-{}", visit.id.number), day, text::dueVisit(visit, style_),
+            details.join(QLatin1Char('\n')).toStdString());
+    }
+    void addTask(const report::Task& task) {
         if (task.date && *task.date >= reading_.asOf)
             add(fmt::format("{}-{}-{}", report::idOf(task.kind), ++counted_[task.kind],
                             reading_.records.colony.id.number),
-                *task.date, text::dueTask(task, style_), headline);
+                *task.date, text::dueTask(task, style_), text::dueDetails(task, style_).toStdString());
     }
     void add(const std::string& id, Date day, const QString& what, const std::string& details) {
         due_.push_back({fmt::format("{}@{}.winterlarder", id, mark_), day,
@@ -76,6 +103,10 @@ private:
     std::set<report::TaskKind> planned_;
     std::map<report::TaskKind, int> counted_;
 };
+
+WinterSpan spanOf(const FollowReading& reading, const ReferenceData& reference) {
+    return {reading.records, reading.autumn, reading.winter, reading.decided, reading.asOf, reference};
+}
 
 std::string whatIsDue(const std::string& colony) { return fmt::format("what is due for {}", colony); }
 
@@ -93,11 +124,23 @@ std::string calendarMark(const book::BookInfo& info) {
                        winter::colonyStream((info.madeAt ? info.madeAt->iso() : std::string()) + " " + info.madeBy));
 }
 
-AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
-                      const text::WordStyle& style) {
-    AdvisedDue due{report::tasksOf(question, advice), text::headline(advice, style).toStdString()};
+AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice) {
+    AdvisedDue due{report::tasksOf(question, advice)};
     due.feedNothing = report::feedForbidden(advice).has_value();
     return due;
+}
+
+std::vector<report::Task> plannedFirst(const std::vector<book::PlannedVisit>& visits,
+                                       const std::vector<report::Task>& advised) {
+    std::vector<report::Task> tasks;
+    std::set<report::TaskKind> planned;
+    for (const auto& visit : visits) {
+        tasks.push_back(taskOf(visit));
+        planned.insert(tasks.back().kind);
+    }
+    for (const auto& task : advised)
+        if (!planned.contains(task.kind)) tasks.push_back(task);
+    return tasks;
 }
 
 std::vector<report::Task> followedTasks(const tracking::Following& winter) {
@@ -138,8 +181,9 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
         const std::string& name = reading.records.colony.name;
         if (!followLeads(reading)) {
             if (advised) one.combs(*advised);
-            one.visits(advised ? advised->headline : std::string(), advised && advised->feedNothing);
-            if (advised) one.tasks(advised->tasks, advised->headline);
+            const bool feedNothing = advised && advised->feedNothing;
+            one.visits(openVisits(spanOf(reading, reference)), feedNothing);
+            if (advised) one.tasks(advised->tasks);
             continue;
         }
         const auto done = caught({}, whatIsDue(name), [&]() -> Outcome<bool> {
@@ -149,14 +193,12 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
                 colony->question ? tracking::follow(*colony->question, reference.constants, sampling, threads, stop)
                                  : std::nullopt;
             if (following && following->state == tracking::FollowState::Dead) return true;
-            const std::string headline =
-                following ? text::followHeadline(*colony->question, *following, style).toStdString() : std::string();
-            one.visits(headline, false);
-            if (following) one.tasks(followedTasks(*following), headline);
+            one.visits(one.ahead(), false);
+            if (following) one.tasks(followedTasks(*following));
             return !following || !following->fitsNoWinter;
         });
         if (!done) {
-            one.visits({}, false);
+            one.visits(one.ahead(), false);
             for (auto& problem : namedAfter(name, done.problems())) result.problems.push_back(std::move(problem));
         } else if (!*done) result.notes.push_back(text::nothingDue(name).toStdString());
     }

@@ -51,8 +51,8 @@ private:
         text_ +=
             QLatin1Char('\n') + session_.strong(wrapped(text::headline(a_, style_), {}).trimmed()) + QLatin1Char('\n');
         if (a_.verdict == advice::Verdict::CannotSay) return;
-        text_ += wrapped(text::targetSentence(a_, style_), {});
-        text_ += wrapped(text::thereSentence(a_, style_), {});
+        sentence(text::targetSentence(a_, style_));
+        sentence(text::thereSentence(a_, style_));
         sentence(text::lookSentence(a_, style_));
         if (a_.ask) text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(a_.ask->kind)), {});
         sentence(text::riskSentence(a_, style_));
@@ -65,8 +65,16 @@ private:
 
     void figures() {
         FactList facts;
-        if (a_.estimate) facts.add(say::CommandLine::tr("Stores"), text::amount(a_.estimate->spread, style_));
-        if (a_.bees) facts.add(say::CommandLine::tr("Bees"), text::bees(*a_.bees, style_));
+        if (a_.alone) {
+            facts.add(say::CommandLine::tr("Its own stores"), text::amount(a_.alone->stores, style_));
+            facts.add(say::CommandLine::tr("Its own bees"), text::bees(a_.alone->bees, style_));
+        }
+        if (a_.estimate)
+            facts.add(a_.alone ? say::CommandLine::tr("Stores of both") : say::CommandLine::tr("Stores"),
+                      text::amount(a_.estimate->spread, style_));
+        if (a_.bees)
+            facts.add(a_.alone ? say::CommandLine::tr("Bees of both") : say::CommandLine::tr("Bees"),
+                      text::bees(*a_.bees, style_));
         if (a_.use) facts.add(say::CommandLine::tr("Eaten until spring forage"), text::amount(*a_.use, style_));
         if (a_.need)
             facts.add(say::CommandLine::tr("Need"),
@@ -142,8 +150,10 @@ private:
 
     void options() {
         if (a_.options.empty()) return;
-        heading(
-            say::CommandLine::tr("Options, over the same %1 simulated winters").arg(text::count(a_.winters, style_)));
+        const QString winters = text::count(a_.winters, style_);
+        heading(a_.alone ? say::CommandLine::tr("Options once %1 is united onto it, over the same %2 simulated winters")
+                               .arg(shown(a_.plan->uniteWith), winters)
+                         : say::CommandLine::tr("Options, over the same %1 simulated winters").arg(winters));
         TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Of stores"),
                          say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"),
                          say::CommandLine::tr(">Falls below %1").arg(text::amount(a_.reserve, style_)),
@@ -160,7 +170,7 @@ private:
         const QString fits = text::fitsSentence(a_, style_);
         if (!fits.isEmpty()) text_ += wrapped(fits, QStringLiteral("  "));
         if (a_.unite)
-            text_ += wrapped(say::CommandLine::tr("Unite it by %1. %2")
+            text_ += wrapped(say::CommandLine::tr("Unite it soon, at the latest on %1. %2")
                                  .arg(text::date(a_.unite->by, style_), text::howToUnite(*a_.unite)),
                              QStringLiteral("  "));
     }

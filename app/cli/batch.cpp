@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/batch.h"
 
+#include "answer/united_case.h"
 #include "answer/units_of_place.h"
 #include "support/caught.h"
 
@@ -23,6 +24,7 @@ Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& ref
     auto read = answer::readQuestion(item.text, item.file, reference, item.position, item.line > 0 ? item.line : 1);
     if (!read) return read.problems();
     read->question.setAside.insert(read->question.setAside.end(), item.setAside.begin(), item.setAside.end());
+    if (item.record) read->question.united = answer::unitedRemarks(*item.record);
     if (item.units) {
         read->question.answers.units = item.units;
         read->question.steps = answer::stepsFor(*item.units);

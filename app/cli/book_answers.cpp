@@ -2,12 +2,15 @@
 // Answers computed from a book: advice for every living colony, the case of one, advice acted on.
 #include "answer/acceptance.h"
 #include "answer/advice_json.h"
+#include "answer/afterwards.h"
 #include "answer/doubts.h"
 #include "answer/learned_book.h"
 #include "cli/advice_text.h"
 #include "cli/asked_colonies.h"
 #include "cli/book_commands.h"
+#include "cli/followed.h"
 #include "cli/open_book.h"
+#include "cli/yard_text.h"
 
 #include "book/case_of.h"
 #include "exchange/case/case_file.h"
@@ -16,6 +19,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <functional>
+#include <map>
 #include <ostream>
 
 namespace winterlarder::cli {
@@ -28,20 +32,22 @@ using exchange::Json;
 //! The colonies asked about, and how learning from their past went.
 struct AskedCases {
     std::vector<AskedColony> colonies;
+    std::optional<BookLearned> learned{};
     Status status = Status::Done;
+
+    const BookLearned* taught() const { return learned ? &*learned : nullptr; }
 };
 
 Outcome<AskedCases> casesAsked(Session& session, book::Book& from, const BookAnswers& options, Date asOf,
                                Neighbours neighbours) {
     AskedCases asked;
-    std::optional<LearnedBook> past;
     if (!options.withoutLearning) {
         auto learned = learnOf(from, asOf, session.sampling, session.threads);
         if (!learned) return learned.problems();
-        past = std::move(learned).value();
-        if (!past->problems.empty()) asked.status = session.fail(past->problems);
+        asked.learned = std::move(learned->learned);
+        if (!learned->problems.empty()) asked.status = session.fail(learned->problems);
     }
-    auto colonies = coloniesWithCases(from, options, asOf, neighbours, past ? &past->learned : nullptr);
+    auto colonies = coloniesWithCases(from, options, asOf, neighbours, asked.taught());
     if (!colonies) return colonies.problems();
     asked.colonies = std::move(colonies).value();
     return asked;
@@ -54,10 +60,15 @@ public:
 
     void show(const std::string& name, const BatchAnswer& answer) {
         const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
-        if (!said) showFaults(answer.at, said.problems(), name);
-        else if (session_.json) session_.out << *said << '\n';
-        else showText(*said);
+        if (!said) return showFaults(answer.at, said.problems(), name);
+        if (session_.json) session_.out << *said << '\n';
+        else return showText(*said);
         ++shown_;
+        session_.out.flush();
+    }
+    void showText(const std::string& text) {
+        if (shown_++ > 0) session_.out << '\n';
+        session_.out << text;
         session_.out.flush();
     }
     Status status() const { return status_; }
@@ -80,10 +91,6 @@ private:
                 << '\n';
         else showText(fmt::format("{}: not answered\n", name));
     }
-    void showText(const std::string& text) {
-        if (shown_ > 0) session_.out << '\n';
-        session_.out << text;
-    }
 
     Session& session_;
     int shown_ = 0;
@@ -99,19 +106,18 @@ Status withCases(Session& session, const BookAnswers& options, For purpose, Neig
     if (!opened) return session.fail(opened.problems());
     const auto asked = casesAsked(session, *opened, options, *asOf, neighbours);
     if (!asked) return session.fail(asked.problems());
-    return worse(asked->status, answer(*opened, asked->colonies, *asOf));
+    return worse(asked->status, answer(*opened, *asked, *asOf));
 }
 
 //! The same for a single colony, which must be named: `answer` gets it with all that take part in its yard's plan.
 template <class Answer>
 Status withOneCase(Session& session, const BookAnswers& options, For purpose, Neighbours neighbours, Answer answer) {
     if (!options.colony) return session.fail({argumentProblem("which colony was not said", "--colony NAME")});
-    return withCases(
-        session, options, purpose, neighbours, [&](book::Book& from, const std::vector<AskedColony>& asked, Date) {
-            const auto one =
-                std::find_if(asked.begin(), asked.end(), [](const AskedColony& each) { return each.shown; });
-            return one->record ? answer(from, *one, asked) : session.fail(one->record.problems());
-        });
+    return withCases(session, options, purpose, neighbours, [&](book::Book& from, const AskedCases& asked, Date) {
+        const auto one = std::find_if(asked.colonies.begin(), asked.colonies.end(),
+                                      [](const AskedColony& each) { return each.shown; });
+        return one->record ? answer(from, *one, asked.colonies) : session.fail(one->record.problems());
+    });
 }
 
 Status acceptAnswer(Session& session, book::Book& to, const BookAnswers& options, const AskedColony& asked,
@@ -131,16 +137,67 @@ Status acceptAnswer(Session& session, book::Book& to, const BookAnswers& options
 
 } // namespace
 
+namespace {
+
+//! Answers of a book: where nothing can be said of a colony whose winter is followed, how that goes; after the colonies of a yard what they add up to.
+class BookAdvice {
+public:
+    BookAdvice(Session& session, book::Book& from, const BookAnswers& options, const AskedCases& asked, Date asOf)
+        : session_(session), from_(from), options_(options), asked_(asked), asOf_(asOf), output_(session) {}
+
+    Status say() {
+        answerAll(session_, options_, asked_.colonies, [&](const AskedColony& colony, const BatchAnswer& answer) {
+            const auto followed = instead(colony, answer);
+            if (followed && !session_.json) return output_.showText(*followed);
+            output_.show(colony.colony.name, answer);
+            keep(colony, answer);
+        });
+        if (!session_.json && !options_.colony)
+            for (const auto& [yard, colonies] : yards_)
+                if (const QString text = yardText(yard, colonies, session_); !text.isEmpty())
+                    output_.showText(text.toStdString());
+        return output_.status();
+    }
+
+private:
+    //! How its winter goes, where that is what can be said.
+    std::optional<std::string> instead(const AskedColony& colony, const BatchAnswer& answer) {
+        if (!answer.member || answer.member->advice.refusals.empty()) return std::nullopt;
+        const auto reading = readToFollow(from_, colony.colony.id, asOf_, asked_.taught());
+        if (!reading || !followLeads(*reading)) return std::nullopt;
+        session_.tell(fmt::format("{}: its winter is followed: book follow tells how it goes", colony.colony.name));
+        if (session_.json) return std::nullopt;
+        const auto followed = caught({answer.at, 0, 0}, "its winter", [&] { return followOne(session_, *reading); });
+        if (!followed || !followed->following) return std::nullopt;
+        return spoken(session_, *followed, asOf_, false);
+    }
+
+    void keep(const AskedColony& colony, const BatchAnswer& answer) {
+        if (!answer.member || answer.member->question.yard.empty()) return;
+        ColonyOfYard kept{*answer.member, {}};
+        if (const auto reading = readToFollow(from_, colony.colony.id, asOf_, asked_.taught()))
+            kept.visits = openVisits(
+                {reading->records, reading->autumn, reading->winter, reading->decided, asOf_, session_.reference});
+        yards_[answer.member->question.yard].push_back(std::move(kept));
+    }
+
+    Session& session_;
+    book::Book& from_;
+    const BookAnswers& options_;
+    const AskedCases& asked_;
+    Date asOf_;
+    BookOutput output_;
+    std::map<std::string, std::vector<ColonyOfYard>> yards_;
+};
+
+} // namespace
+
 Status adviseBook(Session& session, const BookAnswers& options) {
     return withCases(session, options, For::Reading, Neighbours::Counted,
-                     [&](book::Book&, const std::vector<AskedColony>& asked, Date asOf) {
-                         if (asked.empty())
+                     [&](book::Book& from, const AskedCases& asked, Date asOf) {
+                         if (asked.colonies.empty())
                              session.tell(fmt::format("{}: no colony is living on {}", options.file, asOf.iso()));
-                         BookOutput output(session);
-                         answerAll(session, options, asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
-                             output.show(colony.colony.name, answer);
-                         });
-                         return output.status();
+                         return BookAdvice(session, from, options, asked, asOf).say();
                      });
 }
 

@@ -6,7 +6,7 @@
 #include "cli/asked_colonies.h"
 #include "cli/book_commands.h"
 #include "cli/choice_option.h"
-#include "cli/follow_text.h"
+#include "cli/followed.h"
 #include "cli/open_book.h"
 #include "cli/table.h"
 
@@ -64,38 +64,10 @@ Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional
     return result;
 }
 
-struct Followed {
-    FollowedColony colony;
-    std::optional<tracking::Following> following;
-};
-
-Outcome<Followed> followOne(Session& session, Asked& from, const book::Colony& colony) {
-    auto followed = followedColony(from.book, colony.id, from.asOf, from.learned ? &*from.learned : nullptr,
-                                   session.sampling, session.threads);
-    if (!followed) return followed.problems();
-    Followed result{std::move(followed).value(), std::nullopt};
-    if (result.colony.question)
-        result.following =
-            tracking::follow(*result.colony.question, session.reference.constants, session.sampling, session.threads);
-    return result;
-}
-
 std::string spokenFaults(const Session& session, const book::Colony& colony, const Problems& problems) {
     if (session.json)
         return Json::object().add("colony", colony.name).add("faults", problemsJson(problems)).compact() + "\n";
     return fmt::format("{}: not followed\n", colony.name);
-}
-
-std::string spoken(const Session& session, const Followed& followed, Date asOf, bool daily) {
-    if (session.json)
-        return (followed.following
-                    ? followJson(followed.colony, *followed.following, asOf, daily, session.reference, session.style)
-                    : notFollowedJson(followed.colony, asOf, session.reference, session.style))
-                   .compact() +
-               "\n";
-    return (followed.following ? followText(followed.colony, *followed.following, asOf, session)
-                               : notFollowedText(followed.colony, asOf, session))
-        .toStdString();
 }
 
 } // namespace
@@ -110,7 +82,8 @@ Status followBook(Session& session, const BookFollow& options) {
     for (const auto& colony : from->colonies) {
         const std::string place = fmt::format("{}: {}", options.file, colony.name);
         const auto said = caught({place, 0, 0}, "its winter", [&]() -> Outcome<std::string> {
-            const auto followed = followOne(session, *from, colony);
+            const auto followed =
+                followOne(session, from->book, from->learned ? &*from->learned : nullptr, colony, from->asOf);
             if (!followed) return placedAt(followed.problems(), place);
             return spoken(session, *followed, from->asOf, options.daily);
         });
@@ -218,6 +191,7 @@ QString learnedText(const Asked& from, const learning::ScoreSummary& summary, co
             own != from.learned->bees.colonies.end())
             table.add({shown(colony.name), text::number(own->second.use.median(), 2, style),
                        text::number(own->second.death.median(), 2, style)});
+    if (!from.learned->bees.colonies.empty()) text += wrapped(text::learnedOfColonies(), {});
     text += table.text();
     if (summary.forecasts == 0) return text;
     return text + wrapped(text::scoreSentence(summary, style), {});
@@ -254,8 +228,7 @@ Outcome<std::map<std::int64_t, AdvisedDue>> advisedIn(Session& session, Asked& f
     answerAll(session, options, *asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
         problems.insert(problems.end(), answer.problems.begin(), answer.problems.end());
         if (answer.member)
-            advised.emplace(colony.colony.id.number,
-                            advisedDue(answer.member->question, answer.member->advice, session.style));
+            advised.emplace(colony.colony.id.number, advisedDue(answer.member->question, answer.member->advice));
     });
     return advised;
 }

@@ -218,6 +218,9 @@ private:
     void addShipped() {
         command("hive-formats", "the shipped hive formats with comb area and honey of a full comb",
                 [](Session& session) { return hiveFormats(session); });
+        auto* listed = command("keys", "keys of a case file and columns of a book's tables, and what they may be",
+                               [this](Session& session) { return keys(session, keys_); });
+        optional(listed, "KEY", keys_, "only this key, or all of a group: hive, bees, combs, weighings, ...");
         auto* added = command("sources", "where the shipped numbers come from",
                               [this](Session& session) { return sources(session, source_); });
         optional(added, "ID", source_, "only this source");
@@ -254,7 +257,7 @@ private:
     SeasonOptions season_;
     ClimateOptions climate_;
     ScaleOptions scale_;
-    std::optional<std::string> source_;
+    std::optional<std::string> source_, keys_;
     GuideOptions guide_;
     BookLine book_;
 };

@@ -73,6 +73,8 @@ Status scale(Session& session, const ScaleOptions& options);
 Outcome<answer::ScaleAnswer> readScale(Session& session, const ScaleOptions& options);
 
 Status hiveFormats(Session& session);
+//! Keys of a case file and columns of a book's tables with what they may be: all, one, or those of a group ("hive").
+Status keys(Session& session, const std::optional<std::string>& group);
 Status sources(Session& session, const std::optional<std::string>& id);
 
 struct GuideOptions {

@@ -3,6 +3,8 @@
 
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
+#include "text/contexts.h"
+#include "text/story.h"
 
 #include <algorithm>
 #include <charconv>
@@ -94,7 +96,10 @@ Status printId(Session& session, const Outcome<book::Applied>& applied, book::Ki
         });
     if (added == applied->touched.end()) throw std::logic_error("an added entry is not among what the edit touched");
     if (session.json) session.print(exchange::Json::object().add("id", static_cast<double>(added->id)));
-    else session.out << added->id << '\n';
+    else
+        session.print(say::CommandLine::tr("Written down: %1 %2", "kind of entry, its number")
+                          .arg(text::kindName(kind), QString::number(added->id)) +
+                      QLatin1Char('\n'));
     return Status::Done;
 }
 

@@ -44,7 +44,7 @@ QString givenLine(const AnsweredColony& colony, text::NumberForm form) {
 }
 
 bool said(const advice::Advice& advice) {
-    return advice.verdict != advice::Verdict::CannotSay && advice.estimate && advice.need;
+    return advice.verdict != advice::Verdict::CannotSay && ((advice.estimate && advice.need) || advice.heft);
 }
 
 } // namespace

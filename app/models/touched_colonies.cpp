@@ -43,6 +43,10 @@ std::optional<std::set<book::ColonyId>> coloniesOf(book::Book& book, const std::
         const auto owner = ownerOf(book, one);
         if (!owner) return std::nullopt;
         colonies.insert(*owner);
+        const auto fates = book.of<book::Fate>(*owner);
+        if (!fates) return std::nullopt;
+        for (const auto& fate : *fates)
+            if (fate.into) colonies.insert(*fate.into); // which counts what it was
     }
     return colonies;
 }

@@ -52,6 +52,20 @@ const std::vector<RemarkText>& followTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "About %{stores:amount} are left: less than these bees may eat in %{days:0} days. That cannot wait for better weather.")},
+        {"follow-light",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "It was light when it was lifted on %{day}, and no weighing of the fortnight before says otherwise: one portion does no harm, and a "
+             "weighing tells what more it needs.")},
+        {"follow-light-weighed",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "It was light when it was lifted on %{day}, though the weighing of %{weighed} does not say so: weigh it again before anything is fed.")},
+        {"follow-heavier",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "On %{day} it weighed %{seen}, where %{low} to %{high} were expected: more than any winter explains. Was a feed, a box, a stone or "
+             "another colony added that is not written down? Else check the scale and the empty weight.")},
         {"follow-out-of-reach",
          QT_TRANSLATE_NOOP(
              "Remark",

@@ -55,6 +55,10 @@ QString fasterSentence(const tracking::FollowQuestion& q, const tracking::Follow
 QString actSentence(const tracking::Following& f, const WordStyle& style, NumberForm form) {
     if (!f.feed) return say::Following::tr("Act now: food for less than three weeks is left.");
     const QString what = fed(*f.feed, style, form);
+    if (f.light && !f.light->weighed)
+        return say::Following::tr("It was light when it was lifted on %1: %2 today, then weigh both sides.",
+                                  "day, feed")
+            .arg(date(f.light->day, style), what);
     if (f.now.out.share > 0.5)
         return say::Following::
             tr("Act now: the stores have most likely run out. See today from outside whether it lives; if so %1 at once.")
@@ -75,6 +79,10 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
     switch (f.state) {
     case State::Dead: return say::Following::tr("The colony is dead.");
     case State::CannotSay:
+        if (f.heavier)
+            return say::Following::tr(
+                       "It is heavier than can be explained: check the scale, and what was added, then weigh it again.") +
+                   feedSentence(q, f, style, form);
         return say::Following::tr("It cannot be said: what was seen contradicts every winter.") +
                feedSentence(q, f, style, form);
     case State::FoodOutOfReach: return reachSentence(f, style, form);
@@ -91,6 +99,9 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
     case State::EatingFaster: return fasterSentence(q, f, style, form) + feedSentence(q, f, style, form);
     case State::MoreThanNeeded: return say::Following::tr("More is there than is needed: nothing to do before spring.");
     case State::OnCourse:
+        if (f.light)
+            return say::Following::tr("It was light when it was lifted on %1: weigh it again before anything is fed.")
+                .arg(date(f.light->day, style));
         return f.feed ? say::Following::tr("Eaten as expected, but what is there will not last.") +
                             feedSentence(q, f, style, form)
                       : say::Following::tr("On course.");
@@ -229,6 +240,44 @@ QString dueTask(const report::Task& task, const WordStyle& style) {
     case TaskKind::MoveCombs: return dueCombs(task, style);
     }
     return {};
+}
+
+QString taskOfDay(const report::Task& task, const WordStyle& style) {
+    if (task.kind == report::TaskKind::TakeHoney)
+        return say::Following::tr("take %1 of honey off, at the latest").arg(amount(task.honey, style));
+    if (task.kind == report::TaskKind::Syrup && task.sugar > Mass(0))
+        return say::Following::tr("%1 (%2 of sugar)", "syrup").arg(dueTask(task, style), amount(task.sugar, style));
+    if (task.kind != report::TaskKind::Unite) return dueTask(task, style);
+    if (task.from.empty()) return say::Following::tr("unite it with a healthy colony, at the latest, in the evening");
+    return say::Following::tr("unite it with %1, at the latest, in the evening").arg(QString::fromStdString(task.from));
+}
+
+QString dueDetails(const report::Task& task, const WordStyle& style) {
+    using report::TaskKind;
+    switch (task.kind) {
+    case TaskKind::Syrup:
+        return task.sugar > Mass(0)
+                   ? say::Following::tr("%1 of sugar. Inside the hive, all colonies of the yard the same evening.")
+                         .arg(amount(task.sugar, style))
+                   : say::Following::tr("Inside the hive, all colonies of the yard the same evening.");
+    case TaskKind::Fondant: return say::Following::tr("So that it touches the bees. Weigh both sides first.");
+    case TaskKind::Check: return say::Following::tr("Taken and sealed? Weigh; feeder off, mouse guard on.");
+    case TaskKind::TakeHoney: return say::Following::tr("Before feeding and treating.");
+    case TaskKind::Unite:
+        return say::Following::tr("Newspaper between, the better queen stays. Earlier is better, on a warm evening.");
+    case TaskKind::WeighAgain: return say::Following::tr("Both sides, without opening. Write it down and ask again.");
+    case TaskKind::CountMites: return {};
+    case TaskKind::CallInspector: return say::Following::tr("There are signs of disease.");
+    case TaskKind::CountBees:
+    case TaskKind::RecordStores: return say::Following::tr("Until then nothing can be said of this colony's winter.");
+    case TaskKind::MoveCombs: return say::Following::tr("Before anything is fed.");
+    }
+    return {};
+}
+
+QString dueSince(Date planned, const WordStyle& style) {
+    return say::Following::tr("It was planned for %1 and is not ticked off. If it was given, write it down.")
+        .arg(date(planned, style));
 }
 
 QString nothingDue(const std::string& colony) {

@@ -38,6 +38,12 @@ QString seenKind(std::string_view kind);
 //! Titles of what is due, for a calendar.
 QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style);
 QString dueTask(const report::Task& task, const WordStyle& style);
+//! The same in a list with days, where the day is not today.
+QString taskOfDay(const report::Task& task, const WordStyle& style);
+//! What to mind on its day, as words below a title; nothing where the title says all. The answer of the day it was written is not that of its own.
+QString dueDetails(const report::Task& task, const WordStyle& style);
+//! Of a visit that was not made: the day it was planned for.
+QString dueSince(Date planned, const WordStyle& style);
 //! Why nothing but visits is due for a colony: its records fit no winter.
 QString nothingDue(const std::string& colony);
 std::string calendarName();

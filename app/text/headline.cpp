@@ -101,7 +101,9 @@ private:
         return day == a_.asOf ? say::Words::tr("today") : say::Words::tr("on %1", "a day").arg(date(day, style_));
     }
     QString by(Date last) const {
-        return last == a_.asOf ? say::Words::tr("today") : say::Words::tr("by %1", "a day").arg(date(last, style_));
+        return last == a_.asOf
+                   ? say::Words::tr("today")
+                   : say::Words::tr("soon, on a warm evening, at the latest on %1", "a day").arg(date(last, style_));
     }
     QString kg(Mass mass) const { return amount(mass, style_); }
 
@@ -270,6 +272,13 @@ QString thereSentence(const Advice& advice, const WordStyle& style, NumberForm f
                    "There now: %1 bees; what stores there are nobody can say before one of the two is found wrong.")
             .arg(form(AskedNumber::Bees, bees(*advice.bees, style)));
     const QString there = form(AskedNumber::Stores, amount(advice.estimate->spread, style));
+    if (advice.alone && advice.bees && advice.plan)
+        return say::Words::tr("There now: %1 of stores, %2 bees. With %3 united onto it: %4 and %5 bees.",
+                              "stores, bees, colony, stores, bees")
+            .arg(amount(advice.alone->stores, style), bees(advice.alone->bees, style),
+                 advice.plan->uniteWith.empty() ? say::Words::tr("the other")
+                                                : QString::fromStdString(advice.plan->uniteWith),
+                 there, form(AskedNumber::Bees, bees(*advice.bees, style)));
     if (!advice.bees) return say::Words::tr("There now: %1 of stores.").arg(there);
     return say::Words::tr("There now: %1 of stores, %2 bees.")
         .arg(there, form(AskedNumber::Bees, bees(*advice.bees, style)));

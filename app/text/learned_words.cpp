@@ -39,6 +39,12 @@ QStringList learnedLines(const learning::LastingPair& keeper, const WordStyle& s
             keeper.death, style)};
 }
 
+QString learnedOfColonies() {
+    return say::Learned::tr(
+        "So much holds of all the bees of this keeper. Each colony differs from them by what its own winters and its yard's told; all of it together, times what "
+        "the model says, is what its next answer counts with:");
+}
+
 QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& style) {
     const QString days = number(std::abs(shift.meanDays), 1, style), sd = number(shift.sdDays, 1, style);
     const char* later = QT_TRANSLATE_N_NOOP(

@@ -17,6 +17,8 @@ QString nothingLearned();
 QString learnedHeading(int winters); //!< "Learned from 12 winters of colonies"
 QStringList learnedLines(const learning::LastingPair& keeper,
                          const WordStyle& style); //!< what the bees eat, what they lose
+//! Above the table of colonies, whose factors are not the keeper's alone.
+QString learnedOfColonies();
 QString forageShiftLine(const learning::ForageShift& shift, const WordStyle& style); //!< of one yard
 //! Why a winter is left out: its records fit none that was simulated.
 QString learnedNothingFrom(const std::string& colony, int autumn);

@@ -20,6 +20,11 @@ const std::vector<RemarkText>& reasonTexts() {
         {"bees-unknown",
          QT_TRANSLATE_NOOP("Remark",
                            "Nothing tells how many bees there are: count the combs or the seams they cover.")},
+        {"light-bees-unknown",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "It was light when it was lifted on %{day}. How many bees there are nobody counts in the cold, and without that no amount can be said: one "
+             "portion does no harm, and a weighing tells whether more is wanted.")},
         {"stores-unknown",
          QT_TRANSLATE_NOOP("Remark",
                            "Nothing tells what stores there are: look at the combs, weigh the hive, or heft it.")},
@@ -291,15 +296,6 @@ const std::vector<RemarkText>& reasonTexts() {
              "Remark",
              "Combs with about %{kg:amount} more than those that come back go to another colony of the yard, which is short: this hive keeps "
              "what it should winter on.")},
-        {"united-here",
-         QT_TRANSLATE_NOOP(
-             "Remark",
-             "%{from} is united onto this colony by %{day}: its bees, brood and stores are counted with these, and neither moves combs.")},
-        {"united-here/unnamed",
-         QT_TRANSLATE_NOOP(
-             "Remark",
-             "Another colony of the yard is united onto this one by %{day}: its bees, brood and stores are counted with these, and neither "
-             "moves combs.")},
         // the colony
         {"narrow-nest",
          QT_TRANSLATE_NOOP(

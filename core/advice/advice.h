@@ -100,7 +100,8 @@ struct Advice {
     bool superOffFirst = false; //!< a super with honey for people is on, and syrup is to be fed
     std::vector<Remark> cautions, goodPractice, reasons; //!< at most five cautions; the rest is good practice
     std::optional<PartInYard> plan;                      //!< in the plan of its yard; nothing: weighed alone
-    std::vector<CombGift> gifts;                         //!< given or received by that plan
+    std::optional<AloneToday> alone; //!< where the plan unites another onto it, which is in the figures
+    std::vector<CombGift> gifts;     //!< given or received by that plan
     std::optional<Strength> strength;
     std::optional<Mass> freeRoom;
     climate::SeasonDates season;

@@ -128,6 +128,12 @@ struct PartInYard {
     bool operator==(const PartInYard&) const = default;
 };
 
+//! What is in a hive today, before another colony is united onto it.
+struct AloneToday {
+    Spread<Mass> stores;
+    Spread<BeeCount> bees;
+};
+
 //! Whether a colony has the bees for a winter alone, and how many it typically has on the day that tells.
 struct Strength {
     BeeCount bees;

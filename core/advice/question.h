@@ -156,6 +156,7 @@ struct ColonyQuestion {
     std::optional<double> moisturePercent;
     bool freshlyFilled = false;   //!< open stores under 7 days old
     std::vector<Remark> setAside; //!< records that are in doubt: not counted here, and said in the reasons
+    std::vector<Remark> united;   //!< what to say of colonies that were united onto it and are counted here
     std::optional<Mass> beeBread; //!< from pollen shares; nothing = not recorded
     Mass usualStores{0};          //!< for the heft word
 

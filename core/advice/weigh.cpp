@@ -11,6 +11,7 @@
 #include "advice/looking/evidence_first.h"
 #include "advice/looking/evidence_today.h"
 #include "advice/options.h"
+#include "advice/refused.h"
 #include "advice/remarks/five_cautions.h"
 #include "advice/remarks/remarks.h"
 #include "advice/reserve.h"
@@ -271,14 +272,7 @@ std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants
     Answer answer;
     const auto refusals = refusalsOf(question);
     if (!refusals.empty()) {
-        answer.advice.refusals = refusals;
-        answer.advice.asOf = question.winter.date(question.asOf);
-        answer.advice.season = question.season;
-        answer.advice.reasons = refusalRemarks(question, refusals);
-        answer.advice.winters = sampling.winters;
-        answer.advice.seed = sampling.seed;
-        if (question.bees) answer.advice.bees = stores::spreadOf(*question.bees, question.beesLogSd);
-        answer.advice.estimate = storesToday(question, constants, sampling, threads).estimate;
+        answer.advice = refusedAdvice(question, refusals, constants, sampling, threads);
         return answer;
     }
     auto simulated =

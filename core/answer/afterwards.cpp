@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/afterwards.h"
 
+#include "advice/looking/evidence_today.h"
 #include "answer/doubts.h"
 #include "answer/evening_feeds.h"
 #include "answer/question_of_case.h"
@@ -21,8 +22,8 @@ class RecordsAfterDecision {
 public:
     explicit RecordsAfterDecision(const WinterSpan& span)
         : records(span.records), base(span.autumn), winter(span.winter), decided_(span.decided), asOf_(span.asOf),
-          reference(span.reference), evening_(fedThatEvening(records, decided_, reference)),
-          hives_(hivesOf(records.colony, records.housings)) {}
+          reference(span.reference), evening_(fedThatEvening(records, decided_, reference)), hives_(hivesSince(span)),
+          demand_(span.demand) {}
 
     Problems fill(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked) {
         book::ColonyCase later = bare();
@@ -44,6 +45,15 @@ public:
     }
 
 private:
+    //! As they were written down, and with the boxes of a colony that was united into it.
+    static std::vector<HiveChange> hivesSince(const WinterSpan& span) {
+        auto hives = hivesOf(span.records.colony, span.records.housings);
+        if (span.autumn.united.empty()) return hives;
+        const Date day = span.autumn.united.back().date;
+        const auto later = [day](const HiveChange& change) { return change.day > day; };
+        hives.insert(std::find_if(hives.begin(), hives.end(), later), {day, span.autumn.hive});
+        return hives;
+    }
     //! Without weights, feeds and harvests that are in doubt; what was seen at the autumn's look is its answer's to say.
     book::ColonyCase believedLater(book::ColonyCase later, tracking::FollowQuestion& question) const {
         auto sound = believed(std::move(later), reference, hives_);
@@ -114,7 +124,9 @@ private:
             const auto& seen = plain.weighings[i];
             tracking::Observation observation{seen.day, seen.date, tracking::WeightSeen{seen.kind, seen.reading},
                                               wet[i]};
-            if (seen.heft) observation.what = tracking::HeftSeen{stores::heftFactor(*seen.heft) * plain.usualStores};
+            if (seen.heft)
+                observation.what =
+                    tracking::HeftSeen{advice::heftStandsFor(seen, plain, reference.constants, demand_), *seen.heft};
             question.observations.push_back(observation);
         }
     }
@@ -212,6 +224,7 @@ private:
     const ReferenceData& reference;
     const std::vector<book::FeedRecord> evening_;
     const std::vector<HiveChange> hives_;
+    const winter::DemandEnsemble* demand_;
 };
 
 } // namespace

@@ -15,6 +15,7 @@ struct WinterSpan {
     const Winter& winter;
     Date decided, asOf;
     const ReferenceData& reference;
+    const winter::DemandEnsemble* demand = nullptr; //!< the winters of the decision, by which a lift's word is read
 };
 
 //! Lays what was written down after the decision into the question: steps (feeds, harvests, weights changed) and observations (weighings, sightings,
@@ -25,5 +26,9 @@ Problems fillAfterwards(tracking::FollowQuestion& question, const advice::Colony
 //! Lays the plan into it, once the steps are in: visits of the advice acted on, else what was fed and taken before the solstice; and planned feeds that
 //! are past and not written down as given. Tested: tests/answer/acted_on_test.cpp.
 Problems fillPlan(tracking::FollowQuestion& question, const WinterSpan& span);
+
+//! Planned visits that are still to be made, by day: those from today on, and feeds of the plan acted on (or of the keeper's own visits) whose day is past; but no
+//! feed up to today that is made up for by what is written down as fed since the decision. Tested: tests/cli/calendar_test.cpp.
+std::vector<book::PlannedVisit> openVisits(const WinterSpan& span);
 
 } // namespace winterlarder::answer

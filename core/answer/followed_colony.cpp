@@ -6,10 +6,12 @@
 #include "advice/reserve.h"
 #include "answer/accepted_plan.h"
 #include "answer/afterwards.h"
+#include "answer/decided_on.h"
 #include "answer/doubts.h"
 #include "answer/evening_feeds.h"
 #include "answer/question_of_case.h"
 #include "answer/site_of_case.h"
+#include "answer/united_case.h"
 #include "book/case_of.h"
 #include "stores/bees.h"
 #include "stores/evidence.h"
@@ -21,22 +23,6 @@
 namespace winterlarder::answer {
 
 namespace {
-
-// ---- the day the winter is followed from -------------------------------------------------------------------------------------
-
-bool sawAll(const book::Look& look) { return look.bees.known() && !std::holds_alternative<std::monostate>(look.combs); }
-
-Date decidedOn(const book::ColonyHistory& records, const Winter& winter, Date asOf) {
-    std::optional<Date> acted, autumn, later;
-    for (const auto& advice : records.advices)
-        if (winter.contains(advice.date)) acted = advice.date;
-    for (const auto& look : records.looks) {
-        if (!winter.contains(look.date) || !sawAll(look)) continue;
-        if (winter.seasonDay(look.date) <= climate::solstice) autumn = look.date;
-        else if (!later) later = look.date;
-    }
-    return acted ? *acted : autumn ? *autumn : later.value_or(asOf);
-}
 
 // ---- the question -----------------------------------------------------------------------------------------------------------
 
@@ -109,6 +95,7 @@ tracking::FollowQuestion questionFrom(const advice::ColonyQuestion& asked, const
     q.treated = asked.treated;
     q.learnedFrom = asked.learnedFrom;
     q.setAside = asked.setAside;
+    q.united = asked.united;
     return q;
 }
 
@@ -197,7 +184,7 @@ std::optional<book::LearnedRecord> learnedOf(const BookLearned& learned, book::Y
 
 book::ColonyCase learnedCase(const book::ColonyHistory& history, const std::vector<book::Yard>& yards,
                              const ReferenceData& reference, Date asOf, const BookLearned* learned) {
-    auto record = book::caseOf(history, yards, reference, asOf);
+    auto record = caseWithUnited(history, yards, reference, asOf);
     if (learned)
         record.learned = learnedOf(*learned, book::yardOn(history.colony, history.moves, asOf), history.colony.id);
     return record;
@@ -215,7 +202,7 @@ Outcome<book::ColonyCase> learnedCase(book::Book& from, book::ColonyId colony, D
 
 Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards,
                                      const ReferenceData& reference, Date asOf, const BookLearned* learned) {
-    auto now = book::caseOf(history, yards.yards, reference, asOf);
+    auto now = caseWithUnited(history, yards.yards, reference, asOf);
     const auto where = siteAndSeasonOf(now, {}, reference);
     if (!where) return where.problems();
     auto records = book::historyUntil(history, asOf);
@@ -273,7 +260,8 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     follow.setAside.insert(follow.setAside.end(), ofEnd.begin(), ofEnd.end());
     follow.treated = follow.treated || reading.now.hive.treated || !reading.now.treatments.empty();
     follow.winter.weatherSoFar = measuredDays(reading.weather, winter);
-    const WinterSpan span{records, autumn, winter, reading.decided, reading.asOf, reference};
+    const WinterSpan span{
+        records, autumn, winter, reading.decided, reading.asOf, reference, weighed->workings.ensemble.get()};
     for (const auto& problems : {fillAfterwards(follow, result.autumn, span), fillPlan(follow, span)})
         if (!problems.empty()) return problems;
     if (end == EndOfWinter::Counts) tellEnd(follow, result.end);

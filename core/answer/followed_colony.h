@@ -56,7 +56,7 @@ struct FollowedColony {
     std::optional<book::WinterOutcome> deadHive;      //!< what was found in it, where it died
 };
 
-//! Followed from the day of the last advice acted on in that winter, else from the last look before the solstice that saw bees and
+//! Followed from the day another colony was united into it, where that was later, else from the day of the last advice acted on in that winter, else from the last look before the solstice that saw bees and
 //! combs, else from the first after it. `learned` (of the book, may be nothing) goes into the autumn's case. Problems: those of the case.
 Outcome<FollowReading> followReading(const book::ColonyHistory& history, const book::YardsOfBook& yards,
                                      const ReferenceData& reference, Date asOf, const BookLearned* learned);

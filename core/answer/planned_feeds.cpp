@@ -4,6 +4,7 @@
 #include "answer/evening_feeds.h"
 #include "answer/events_of_case.h"
 #include "answer/question_of_case.h"
+#include "book/case_of.h"
 
 #include <algorithm>
 
@@ -27,15 +28,21 @@ bool withinSpan(const book::PlannedVisit& visit, const WinterSpan& span) {
     return span.winter.contains(visit.date) && visit.date >= span.decided;
 }
 
-// Visits of the plan acted on, and those of the keeper's own, whose day is past.
+// Visits of the plan acted on, and those of the keeper's own.
+bool ofThePlan(const book::PlannedVisit& visit, const WinterSpan& span) {
+    return withinSpan(visit, span) && (!visit.advice || ofTheAdvice(visit, span));
+}
+
+bool isPast(const book::PlannedVisit& visit, const WinterSpan& span) {
+    return ofThePlan(visit, span) && visit.date < span.asOf && visit.state != book::VisitState::Skipped;
+}
+
 void fillUnticked(tracking::FollowQuestion& question, const WinterSpan& span) {
     Mass planned{0}, given{0};
     std::vector<tracking::UntickedVisit> open;
     for (const auto& visit : span.records.visits) {
-        const bool counts =
-            withinSpan(visit, span) && visit.date < span.asOf && (!visit.advice || ofTheAdvice(visit, span));
         const auto feed = feedOf(visit);
-        if (!counts || !feed || visit.state == book::VisitState::Skipped) continue;
+        if (!feed || !isPast(visit, span)) continue;
         planned += storesOfFeed(*feed);
         if (visit.state == book::VisitState::Planned)
             open.push_back({span.winter.seasonDay(visit.date), visit.date, storesOfFeed(*feed)});
@@ -55,6 +62,24 @@ void planWhatWasDone(tracking::FollowQuestion& question) {
 }
 
 } // namespace
+
+std::vector<book::PlannedVisit> openVisits(const WinterSpan& span) {
+    Mass planned{0}, given{0};
+    for (const auto& entry : span.records.feeds)
+        if (entry.feed.date >= span.decided && entry.feed.date <= span.asOf)
+            given += storesOfFeed(book::oneAmount(entry.feed));
+    std::vector<book::PlannedVisit> open;
+    for (const auto& visit : span.records.visits) {
+        bool due = visit.date >= span.asOf;
+        const auto feed = feedOf(visit);
+        if (feed && visit.date <= span.asOf && ofThePlan(visit, span) && visit.state != book::VisitState::Skipped) {
+            planned += storesOfFeed(*feed);
+            due = planned - given >= kilograms(span.reference.decisions.deadLeast);
+        }
+        if (due && visit.state == book::VisitState::Planned) open.push_back(visit);
+    }
+    return open;
+}
 
 Problems fillPlan(tracking::FollowQuestion& question, const WinterSpan& span) {
     book::ColonyCase planned = span.autumn;

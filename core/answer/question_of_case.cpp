@@ -5,6 +5,7 @@
 #include "answer/doubts.h"
 #include "answer/events_of_case.h"
 #include "answer/site_of_case.h"
+#include "answer/united_case.h"
 #include "answer/units_of_place.h"
 #include "answer/usual_of_place.h"
 #include "answer/ways_of_case.h"
@@ -60,6 +61,7 @@ Outcome<ColonyQuestion> questionOf(const book::ColonyCase& said, const exchange:
     if (!where) problems = where.problems();
     ColonyQuestion question;
     question.setAside = std::move(setAside);
+    question.united = unitedRemarks(said);
     fillHive(question, record.hive, reference);
     fillCombs(question, record, reference);
     fillTare(question, record.hive);

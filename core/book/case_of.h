@@ -24,7 +24,7 @@ SeasonRecord seasonIn(const YardSeason& season, Hemisphere hemisphere, Date asOf
 //! What the book knows of a colony on a day, as the case `advise` answers: the latest look on or before it that saw both bees and combs
 //! (else the latest that saw either), signs of disease seen at any look since then, weighings since in the hive as it was then, feeds since
 //! honeySince, harvests since the look, the season and wish of the yard it stands in, that hive, the treatments that had not ended by honeySince.
-//! Records after the day do not exist yet. `yards`: of the book, by which hers is found. Tested: tests/book/case_of_test.cpp.
+//! Records after the day do not exist yet; colonies united into it are not counted here (answer/united_case.h). `yards`: of the book, by which hers is found. Tested: tests/book/case_of_test.cpp.
 ColonyCase caseOf(const ColonyHistory& history, const std::vector<Yard>& yards, const ReferenceData& reference,
                   Date asOf);
 //! The same, read in one transaction. Problem: no such colony.

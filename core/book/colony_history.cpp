@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <map>
+#include <set>
 
 namespace winterlarder::book {
 namespace {
@@ -62,6 +63,35 @@ bool diedInWinter(Reading& reading, ColonyId colony, Date day) {
                         [&](const Look& look) { return look.date > *died && look.date <= day; });
 }
 
+std::optional<Date> unitedOn(const std::vector<Fate>& fates, ColonyId into) {
+    for (const auto& fate : fates)
+        if (fate.fate == FateKind::United && fate.into == into) return fate.date;
+    return std::nullopt;
+}
+
+std::vector<ColonyId> unitedInto(Reading& reading, ColonyId id) {
+    std::vector<ColonyId> found;
+    for (const auto& fate : reading.all<Fate>())
+        if (fate.fate == FateKind::United && fate.into == id) found.push_back(fate.colony);
+    return found;
+}
+
+// A book may say that two colonies were united into each other: none is read twice.
+std::optional<ColonyHistory> readHistory(Reading& reading, ColonyId id, std::set<ColonyId> above) {
+    auto colony = reading.find(id);
+    if (!colony || !above.insert(id).second) return std::nullopt;
+    ColonyHistory history{.colony = std::move(*colony)};
+    eachList(history, [&](auto& list) { readInto(list, reading, id); });
+    for (const ColonyId joined : unitedInto(reading, id))
+        if (auto other = readHistory(reading, joined, above); other && above.insert(joined).second) {
+            const Date day = *unitedOn(other->fates, id);
+            history.united.push_back(historyUntil(std::move(*other), day));
+        }
+    std::stable_sort(history.united.begin(), history.united.end(),
+                     [&](const auto& a, const auto& b) { return unitedOn(a, id) < unitedOn(b, id); });
+    return history;
+}
+
 bool livesOn(Reading& reading, const Colony& colony, Date day) {
     return colony.since.value_or(day) <= day && !fateOn(reading.of<Fate>(colony.id), day) &&
            !diedInWinter(reading, colony.id, day);
@@ -71,13 +101,7 @@ bool livesOn(Reading& reading, const Colony& colony, Date day) {
 
 Outcome<std::optional<ColonyHistory>> findHistory(Book& book, ColonyId id) {
     Reading reading(book);
-    return reading.together([&]() -> std::optional<ColonyHistory> {
-        auto colony = reading.find(id);
-        if (!colony) return std::nullopt;
-        ColonyHistory history{.colony = std::move(*colony)};
-        eachList(history, [&](auto& list) { readInto(list, reading, id); });
-        return history;
-    });
+    return reading.together([&] { return readHistory(reading, id, {}); });
 }
 
 Outcome<ColonyHistory> historyOf(Book& book, ColonyId id) {
@@ -88,8 +112,12 @@ Outcome<ColonyHistory> historyOf(Book& book, ColonyId id) {
     return **std::move(found);
 }
 
+std::optional<Date> unitedOn(const ColonyHistory& history, ColonyId into) { return unitedOn(history.fates, into); }
+
 ColonyHistory historyUntil(ColonyHistory history, Date day) {
     eachList(history, [day](auto& list) { cutAfter(list, day); });
+    std::erase_if(history.united,
+                  [&](const ColonyHistory& joined) { return *unitedOn(joined, history.colony.id) > day; });
     return history;
 }
 

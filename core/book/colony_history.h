@@ -29,10 +29,12 @@ struct ColonyHistory {
     std::vector<PlannedVisit> visits{};
     std::vector<WinterOutcome> outcomes{};
     std::vector<Sighting> sightings{};
+    std::vector<ColonyHistory>
+        united{}; //!< the colonies that were united into it, each up to the day it was, by that day
     bool operator==(const ColonyHistory&) const = default;
 };
 
-//! Calls visit(list) with every list of a history, in the order of Kind.
+//! Calls visit(list) with every list of a colony's own entries, in the order of Kind.
 template <class History, class Visit> void eachList(History& history, Visit visit) {
     visit(history.moves), visit(history.fates), visit(history.housings), visit(history.looks), visit(history.weighings);
     visit(history.feeds), visit(history.harvests), visit(history.treatments), visit(history.manipulations);
@@ -42,6 +44,9 @@ template <class History, class Visit> void eachList(History& history, Visit visi
 //! A colony's history, read in one transaction. findHistory: nothing where the colony is gone; historyOf: that is a problem.
 Outcome<std::optional<ColonyHistory>> findHistory(Book& book, ColonyId colony);
 Outcome<ColonyHistory> historyOf(Book& book, ColonyId colony);
+
+//! The day a colony was united into another; nothing where it never was.
+std::optional<Date> unitedOn(const ColonyHistory& history, ColonyId into);
 
 //! What there was of it on a day: records dated later are left out. Visits stay, they lie ahead of the day they were planned on.
 ColonyHistory historyUntil(ColonyHistory history, Date day);

@@ -14,11 +14,14 @@ struct Reckoned {
     const Following& following; //!< as far as it is filled
 };
 
+//! Light when lifted, and no weighing says otherwise.
+inline bool lightAlone(const Following& following) { return following.light && !following.light->weighed; }
+
 //! Smallest amount of stores, in 0.1 kg steps, that keeps the share of what still lives that comes below the reserve at or under the
 //! wished risk, if it lay in the hive today.
 Mass missingNow(const Reckoned& r);
 
-//! What is fed next, by state and time of year: see WinterFeed. Out of reach and act now: one visit today. Cannot say: the same where food runs short,
+//! What is fed next, by state and time of year: see WinterFeed. Out of reach and act now: one visit today (light when lifted: the most of a visit). Cannot say: the same where food runs short,
 //! else nothing. More than needed, and in summer: nothing. In closing up to what is missing; in late small portions, or a board where bees are locked in for
 //! long; else one visit, dated so that it is needed within a week at the use of hard winters (`dueDays`), and none within a fortnight of
 //! first forage. Less missing than `deadLeast` is enough as it is. Tested: tests/tracking/winter_feed_test.cpp.
@@ -29,7 +32,7 @@ std::optional<LaterFeed> expectedLater(const Reckoned& r);
 
 //! The first day, weekly from a week on until a week before forage, at which one more weighing would change whether to feed in at
 //! least a tenth of what is believed: particles are sorted by what they would weigh (reading error counted) into tenths, in each the
-//! decision is found again. Where fondant is planned, laid on or expected, no later than its visit, two weeks after it, or its first day. Nothing where no weighing changes anything. Tested: tests/tracking/follow_test.cpp.
+//! decision is found again. Where fondant is planned, laid on or expected, no later than its visit, two weeks after it, or its first day. Lifted light: within three days, or today where a weighing says otherwise. Nothing where no weighing changes anything. Tested: tests/tracking/follow_test.cpp.
 std::optional<NextWeighing> nextWeighing(const Reckoned& r);
 inline constexpr double worthWeighing = 0.1;
 
@@ -49,6 +52,8 @@ std::vector<SeenStores> seenStores(const Reckoned& r);
 //!   follow-more              stores (Mass: nine winters of ten have so much at first forage)
 //!   follow-reserve-by        day (Date: half of what is believed), in (double: of 100 that fall below it), reserve (Mass)
 //!   follow-act-now           stores (Mass, likely now), days (double: that must be lasted)
+//!   follow-light, follow-light-weighed   day (Date), weighed (Date)
+//!   follow-heavier           day (Date), seen, low, high (Mass)
 //!   follow-dead              day (Date)
 //!   weighing-contradicts     day (Date), seen, low, high (Mass)
 //!   unexplained-change       day (Date), change (Mass)

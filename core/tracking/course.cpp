@@ -11,6 +11,8 @@ namespace winterlarder::tracking {
 
 namespace {
 
+constexpr double farAbove = 2; // distances from the middle to the 90th percentile
+
 struct Counted {
     const Observation* when = nullptr;
     BeeCount bees{0};
@@ -140,6 +142,16 @@ std::optional<EatenFaster> eatenFaster(const Reckoned& r) {
     for (std::size_t first : weighings->with)
         if (auto faster = fasterBetween(r, first, weighings->last)) return faster;
     return std::nullopt;
+}
+
+std::optional<Heavier> heavierThanExpected(const Reckoned& r) {
+    const auto weighings = weighingsByDay(r.question);
+    const Judged* last = weighings.empty() ? nullptr : judgementOf(r, weighings.back());
+    if (!last || last->contradicts) return std::nullopt;
+    const auto& expected = last->expected;
+    if (last->seen <= expected.typical + farAbove * (expected.high - expected.typical)) return std::nullopt;
+    return Heavier{r.question.observations[weighings.back()].date, kilograms(last->seen),
+                   kilograms(std::max(0.0, expected.low)), kilograms(std::max(0.0, expected.high))};
 }
 
 bool lessThanThought(const Reckoned& r) {

@@ -13,6 +13,10 @@ std::optional<Dwindled> dwindled(const Reckoned& r);
 //! recorded that a later one confirmed. One weighing alone never says it (judgement).
 std::optional<EatenFaster> eatenFaster(const Reckoned& r);
 
+//! The last weighing on a scale lies twice as far above the middle of what was expected as its 90th percentile: a feed, a box or bees that are not written
+//! down, or the scale. Not asked of one that contradicts every winter, which is said as such (judgement).
+std::optional<Heavier> heavierThanExpected(const Reckoned& r);
+
 //! The middle of what is now believed of the stores at the start lies below the 10th percentile of what was believed then (judgement). Asked where
 //! the bees do not eat faster.
 bool lessThanThought(const Reckoned& r);

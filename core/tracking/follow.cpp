@@ -19,23 +19,26 @@ const Observation* deadOut(const FollowQuestion& q) {
     return nullptr;
 }
 
-// A weighing that contradicts is in doubt, unless another on its scale shows that it was eaten.
-bool inDoubt(const Following& f) {
-    return std::any_of(f.judged.begin(), f.judged.end(), [&](const Judged& each) {
-        return each.contradicts && !each.confirmed && !(f.faster && f.faster->second == each.observation);
-    });
+// A weighing that contradicts is in doubt, unless another on its scale shows that it was eaten. A lift that was light is answered as such.
+bool inDoubt(const Reckoned& r) {
+    const Following& f = r.following;
+    return f.heavier || std::any_of(f.judged.begin(), f.judged.end(), [&](const Judged& each) {
+               if (f.light && std::holds_alternative<HeftSeen>(r.question.observations[each.observation].what))
+                   return false;
+               return each.contradicts && !each.confirmed && !(f.faster && f.faster->second == each.observation);
+           });
 }
 
 FollowState stateOf(const Reckoned& r) {
     const Following& f = r.following;
-    if (f.fitsNoWinter || inDoubt(f)) return FollowState::CannotSay;
+    if (f.fitsNoWinter || inDoubt(r)) return FollowState::CannotSay;
     if (f.outOfReach) return FollowState::FoodOutOfReach;
-    if (foodRunsShort(r)) return FollowState::ActNow;
+    if (foodRunsShort(r) || lightAlone(f)) return FollowState::ActNow;
     if (f.dwindled) return FollowState::Dwindling;
     if (!f.faster && lessThanThought(r)) return FollowState::LessThanThought;
     if (!r.question.unticked.empty()) return FollowState::FeedNotRecorded;
     if (f.faster) return FollowState::EatingFaster;
-    return moreThanNeeded(r) ? FollowState::MoreThanNeeded : FollowState::OnCourse;
+    return !f.light && moreThanNeeded(r) ? FollowState::MoreThanNeeded : FollowState::OnCourse;
 }
 
 // Where today's likely stores lie in what the autumn expected for today.
@@ -63,6 +66,8 @@ void seeHow(const Reckoned& r, Following& f) {
     f.outOfReach = foodOutOfReach(r.question, f.now.lost.typical);
     f.dwindled = dwindled(r);
     f.faster = eatenFaster(r);
+    f.light = liftedLight(r.question);
+    f.heavier = heavierThanExpected(r);
 }
 
 void sayWhatNext(const Reckoned& r, Following& f) {

@@ -4,6 +4,7 @@
 #include "reference/remark.h"
 #include "tracking/food_reach.h"
 #include "tracking/forecast.h"
+#include "tracking/lifted_light.h"
 
 #include <optional>
 #include <stop_token>
@@ -97,6 +98,13 @@ struct EatenFaster {
     Mass lost{0}, expected{0};
     bool checkScale = false; //!< no simulated winter comes near the later one
 };
+
+//! The last weighing, where it lies as far above what was expected again as the 90th percentile does.
+struct Heavier {
+    Date day;
+    Mass seen{0}, low{0}, high{0}; //!< the reading; 10th and 90th percentile of what was expected
+};
+
 //! How a colony's winter goes.
 struct Following {
     FollowState state = FollowState::CannotSay;
@@ -109,6 +117,8 @@ struct Following {
     std::optional<OutOfReach> outOfReach;
     std::optional<Dwindled> dwindled;
     std::optional<EatenFaster> faster;
+    std::optional<LiftedLight> light;
+    std::optional<Heavier> heavier;
     std::optional<NextWeighing> nextWeighing;
     std::optional<SpringAdvice> spring;
     std::vector<Judged> judged;
@@ -122,8 +132,8 @@ struct Following {
 };
 
 //! Follows a colony. The state is the first that applies: dead; cannot say (a weighing contradicts every winter, none has confirmed it and no other on
-//! its scale shows it eaten; or a sign of life does; or all records together fit none); food out of reach (foodOutOfReach); act now (less than
-//! 21 days of food at the 80th percentile of use); dwindling; less than thought; feed not recorded (asked about: no feed is taken for given);
+//! its scale shows it eaten; or it is far heavier than can be explained (heavier); or a sign of life does; or all records together fit none); food out of reach
+//! (foodOutOfReach); act now (less than 21 days of food at the 80th percentile of use, or light when lifted and not weighed lately: LiftedLight); dwindling; less than thought; feed not recorded (asked about: no feed is taken for given);
 //! eating faster; more than needed (see course.h); on course. Nothing where stopped. Tested: tests/tracking/follow_states_test.cpp,
 //! follow_test.cpp.
 std::optional<Following> follow(const FollowQuestion& question, const ModelConstants& constants,

@@ -79,6 +79,7 @@ struct FollowQuestion {
 
     winter::LearnedFrom learnedFrom; //!< what to say of winter.learned
     std::vector<Remark> setAside;    //!< records in doubt that are not counted here: said first
+    std::vector<Remark> united;      //!< what to say of colonies that were united onto it
 
     // what may be taken in spring
     std::vector<hive::CombFormat> boxes; //!< from the floor up

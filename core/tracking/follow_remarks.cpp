@@ -26,6 +26,7 @@ public:
     std::vector<Remark> all() {
         said = q.setAside;
         state();
+        said.insert(said.end(), q.united.begin(), q.united.end());
         if (f.state != FollowState::Dead && !f.fitsNoWinter) ahead();
         evidence();
         model();
@@ -43,8 +44,9 @@ private:
     void state() {
         switch (f.state) {
         case FollowState::Dead: return sayDead();
-        case FollowState::CannotSay: return notRecorded();
+        case FollowState::CannotSay: heavier(); return notRecorded();
         case FollowState::ActNow:
+            if (lightAlone(f)) break;
             say("follow-act-now", {{"stores", f.now.today.typical}, {"days", q.decisions.actNowDays}});
             break;
         case FollowState::LessThanThought: lessThanThought(); break;
@@ -54,6 +56,7 @@ private:
             break;
         default: break;
         }
+        light();
         if (f.outOfReach) say(f.outOfReach->gap ? "follow-gap" : "follow-out-of-reach", {{"day", f.outOfReach->day}});
         if (f.dwindled)
             say("follow-dwindling", {{"day", f.dwindled->day},
@@ -61,6 +64,18 @@ private:
                                      {"least", toHundreds(f.dwindled->least)}});
         notRecorded();
         faster();
+    }
+
+    void light() {
+        if (!f.light) return;
+        if (f.light->weighed) say("follow-light-weighed", {{"day", f.light->day}, {"weighed", *f.light->weighed}});
+        else say("follow-light", {{"day", f.light->day}});
+    }
+
+    void heavier() {
+        if (!f.heavier) return;
+        const auto& seen = *f.heavier;
+        say("follow-heavier", {{"day", seen.day}, {"seen", seen.seen}, {"low", seen.low}, {"high", seen.high}});
     }
 
     static double toHundreds(BeeCount bees) { return 100 * std::round(bees.count / 100); }
@@ -132,6 +147,7 @@ private:
         for (const Judged& each : f.judged) {
             if (!each.contradicts || (f.faster && f.faster->second == each.observation)) continue;
             const Observation& seen = q.observations[each.observation];
+            if (f.light && std::holds_alternative<HeftSeen>(seen.what)) continue;
             if (!isWeighed(seen)) {
                 say("sign-contradicts", {{"day", seen.date}});
             } else if (each.confirmed) {

@@ -99,6 +99,11 @@ std::optional<SeasonDay> weighForVisit(const Reckoned& r) {
 } // namespace
 
 std::optional<NextWeighing> nextWeighing(const Reckoned& r) {
+    if (r.following.light) {
+        const int days = lightAlone(r.following) ? static_cast<int>(r.question.decisions.lookSoonDays) : 0;
+        const SeasonDay day = r.question.today + days;
+        return NextWeighing{day, r.question.year.date(std::min(day, lastSeasonDay)), 1, true};
+    }
     const auto worth = worthIt(r);
     const auto visit = weighForVisit(r);
     if (!visit || (worth && worth->day <= *visit)) return worth;

@@ -21,6 +21,7 @@ struct WeightSeen {
 //! A hive lifted and judged: what the word stands for [kg of stores], see stores::heftFactor.
 struct HeftSeen {
     Mass standsFor{0};
+    std::optional<stores::HeftWord> word{};
 };
 //! Stores estimated by looking at combs, with one standard deviation.
 struct StoresSeen {

@@ -155,6 +155,14 @@ std::optional<WinterFeed> atOnce(const Reckoned& r) {
     return syrup ? syrup : std::optional(fondant());
 }
 
+// How much is missing a lift does not tell: what may lie on a cluster at a time.
+std::optional<WinterFeed> forLight(const Reckoned& r) {
+    const Mass most = visitsOf(r.question).most;
+    if (r.question.days.portionsInWinter && portionsAreTaken(r))
+        if (auto portions = smallPortions(r, most * feeding::storesPerKgFondant)) return portions;
+    return visitToday(r, most);
+}
+
 std::optional<WinterFeed> inGoodTime(const Reckoned& r) {
     const FollowQuestion& q = r.question;
     if (q.today <= q.days.summer || r.following.missing < kilograms(q.decisions.deadLeast)) return std::nullopt;
@@ -194,9 +202,11 @@ std::optional<WinterFeed> feedNow(const Reckoned& r) {
     switch (r.following.state) {
     case FollowState::Dead:
     case FollowState::MoreThanNeeded: return std::nullopt;
-    case FollowState::CannotSay: return foodRunsShort(r) ? atOnce(r) : std::nullopt;
+    case FollowState::CannotSay:
+        if (foodRunsShort(r)) return atOnce(r);
+        return lightAlone(r.following) ? forLight(r) : std::nullopt;
     case FollowState::FoodOutOfReach: return visitToday(r, visitsOf(r.question).most);
-    case FollowState::ActNow: return atOnce(r);
+    case FollowState::ActNow: return lightAlone(r.following) ? forLight(r) : atOnce(r);
     default: return inGoodTime(r);
     }
 }

@@ -89,4 +89,54 @@ TEST(Refusals, AllAreNamed) {
     EXPECT_EQ(refusals(q), (Kinds{RefusalKind::BeesUnknown, RefusalKind::StoresUnknown}));
 }
 
+// Light in winter, and nobody counts bees in the cold ---------------------------------------------------------------------------
+
+namespace {
+
+ColonyQuestion liftedUnseen(const char* asOf, stores::HeftWord word, int daysAgo = 7) {
+    auto q = colony({.asOf = asOf});
+    q.bees.reset();
+    q.combs.clear();
+    WeighedHive lift{.day = q.asOf - daysAgo, .date = q.winter.date(q.asOf - daysAgo)};
+    lift.heft = word;
+    q.weighings.push_back(lift);
+    return q;
+}
+
+} // namespace
+
+TEST(LightWithoutBees, InWinterAndSpringOnePortionAndAWeighing) {
+    for (const char* day : {"2027-01-20", "2027-04-25"}) {
+        const auto advice = adviceFor(liftedUnseen(day, stores::HeftWord::Light));
+        EXPECT_EQ(advice.verdict, Verdict::Feed) << day;
+        ASSERT_TRUE(advice.feed) << day;
+        EXPECT_NEAR(advice.feed->fondant.value(), 2.5, 1e-9);
+        ASSERT_EQ(advice.feed->visits.size(), 1U);
+        EXPECT_EQ(advice.feed->visits.front().date, *Date::parse(day));
+        ASSERT_TRUE(advice.nextLook);
+        EXPECT_EQ(advice.nextLook->what, NextLookAt::Weigh);
+        EXPECT_FALSE(advice.estimate || advice.need || advice.missing || advice.target || advice.bees)
+            << "no number where nothing is known";
+        EXPECT_TRUE(says(advice.reasons, "light-bees-unknown"));
+        EXPECT_FALSE(says(advice.reasons, "bees-unknown")) << "nobody counts them in the cold";
+    }
+    auto small = liftedUnseen("2027-01-20", stores::HeftWord::Light);
+    small.nucleus = true;
+    EXPECT_NEAR(adviceFor(small).feed->fondant.value(), 1, 1e-9);
+}
+
+TEST(LightWithoutBees, NothingElseIsAnsweredSo) {
+    const auto refused = [](const ColonyQuestion& q) { return adviceFor(q).verdict == Verdict::CannotSay; };
+    EXPECT_TRUE(refused(liftedUnseen("2027-01-20", stores::HeftWord::Fair)));
+    EXPECT_TRUE(refused(liftedUnseen("2026-09-20", stores::HeftWord::Light))) << "syrup wants an amount";
+    EXPECT_TRUE(refused(liftedUnseen("2027-01-20", stores::HeftWord::Light, 20))) << "too long ago";
+    auto q = liftedUnseen("2027-01-20", stores::HeftWord::Light);
+    q.trouble = true;
+    EXPECT_TRUE(refused(q));
+    q = liftedUnseen("2027-01-20", stores::HeftWord::Light);
+    q.feeds.push_back({q.asOf - 2, kilograms(2), false, q.winter.date(q.asOf - 2)});
+    EXPECT_TRUE(refused(q)) << "it had its portion";
+    EXPECT_FALSE(adviceFor(q).estimate) << "a lift alone stands for no number";
+}
+
 } // namespace winterlarder::advice::refusals_test

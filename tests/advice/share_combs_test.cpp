@@ -167,4 +167,29 @@ TEST(ShareCombs, AMemberWithoutAnAnswerIsPassedOver) {
     EXPECT_FALSE(yard.part(2).received.empty());
 }
 
+TEST(ShareCombs, WhyNothingIsGivenIsSaid) {
+    auto counted = heavy();
+    counted.quick = stores::QuickCount{24, 2, 1};
+    counted.quickFullComb = stores::quickFullComb(counted.boxes.front());
+    counted.combs.clear();
+    const RichAndPoor unlisted(counted);
+    ASSERT_FALSE(unlisted.moved());
+    EXPECT_TRUE(says(unlisted.planned(0).reasons, "gives-none-unlisted"));
+    EXPECT_FALSE(says(unlisted.planned(1).reasons, "gives-none-unlisted"));
+    auto nested = heavy();
+    for (auto& comb : nested.combs) comb.brood = 0.02, comb.broodSaid = true;
+    const RichAndPoor brood(nested);
+    ASSERT_FALSE(brood.moved());
+    EXPECT_TRUE(says(brood.planned(0).reasons, "gives-none-combs"));
+    auto usual = heavy();
+    usual.usual = UsualHere{kilograms(70), kilograms(80), "judgement", "Here", 'B'};
+    const RichAndPoor held(usual);
+    ASSERT_FALSE(held.moved());
+    EXPECT_TRUE(says(held.planned(0).reasons, "gives-none-usual"));
+    EXPECT_FALSE(says(RichAndPoor().planned(0).reasons, "gives-none-unlisted")) << "it gives";
+    auto ample = heavy();
+    const RichAndPoor both(counted, ample);
+    EXPECT_FALSE(says(both.planned(0).reasons, "gives-none-unlisted")) << "nobody is short";
+}
+
 } // namespace winterlarder::advice::share_combs_test

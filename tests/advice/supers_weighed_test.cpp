@@ -21,12 +21,12 @@ ColonyQuestion underSuper() {
 }
 
 void hefted(ColonyQuestion& q, stores::HeftWord word) {
-    q.weighings.push_back({WeighedHive::Kind::Heft, q.asOf, q.winter.date(q.asOf), Mass(0), 1.3, word});
+    q.weighings.push_back({.day = q.asOf, .date = q.winter.date(q.asOf), .heft = word});
 }
 
 void onScale(ColonyQuestion& q, Mass reading, int daysBefore) {
     const SeasonDay day = q.asOf - daysBefore;
-    q.weighings.push_back({WeighedHive::Kind::Scale, day, q.winter.date(day), reading});
+    q.weighings.push_back({.day = day, .date = q.winter.date(day), .reading = reading});
 }
 
 Mass said(const Advice& advice, stores::EvidenceKind kind) {

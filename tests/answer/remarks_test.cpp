@@ -77,6 +77,7 @@ Remark withEverything(const std::string& id) {
              {"stopped", kilograms(11)},
              {"gross", kilograms(40)},
              {"dead", kilograms(2)},
+             {"weighed", day},
              {"place", std::string("Canada, Nova Scotia")},
              {"springs", 3.0},
              {"g", 47.0},

@@ -24,8 +24,9 @@ TEST(Words, AnswersAreWholeSentences) {
     EXPECT_EQ(sentence(Verdict::Leave), "Leave it as it is. Weigh it on 28 September 2026.");
     EXPECT_EQ(sentence(Verdict::Harvest), "Take one comb with 3 kg of honey.");
     EXPECT_EQ(sentence(Verdict::Feed), "Feed 6 kg of sugar as syrup 2:1, the first of 2 visits today.");
-    EXPECT_EQ(sentence(Verdict::Unite),
-              "Too few bees to winter alone: unite it with a healthy colony by 7 October 2026.");
+    EXPECT_EQ(
+        sentence(Verdict::Unite),
+        "Too few bees to winter alone: unite it with a healthy colony soon, on a warm evening, at the latest on 7 October 2026.");
     EXPECT_EQ(sentence(Verdict::CannotSay),
               "It cannot be said until the bees are counted: how many combs do they cover?");
 }

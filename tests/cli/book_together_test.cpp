@@ -81,5 +81,25 @@ TEST_F(BookTogether, ANeighbourThatCannotBeAnsweredIsToldAndTheOtherAnswered) {
     EXPECT_EQ(alone.out, all("").at("Russet") + "\n");
 }
 
+TEST_F(BookTogether, TheYardIsAddedUpAfterItsColonies) {
+    const std::string text = book("advise", "").out;
+    const auto at = text.find("The yard Windfall orchard as a whole");
+    ASSERT_NE(at, std::string::npos);
+    const std::string yard = text.substr(at);
+    double sugar = 0;
+    for (const auto& [colony, answer] : all("")) {
+        const auto document = jsonOf(answer);
+        if (memberOf(document, "feed")->kind == exchange::JsonValue::Kind::Null) continue;
+        sugar += winterlarder::testing::at(document, "feed.sugar_kg").number;
+    }
+    EXPECT_GT(sugar, 0);
+    EXPECT_THAT(yard, ::testing::HasSubstr("Sugar               " + std::to_string(static_cast<int>(sugar)) + " kg"));
+    EXPECT_THAT(yard, ::testing::HasSubstr("Combs to move first"));
+    EXPECT_THAT(yard, ::testing::HasSubstr("From Gravenstein to Russet"));
+    EXPECT_THAT(yard, ::testing::HasSubstr("What to do, by day"));
+    EXPECT_THAT(book("advise", "--colony Russet").out, ::testing::Not(::testing::HasSubstr("as a whole")));
+    EXPECT_THAT(book("advise", "--combs-stay").out, ::testing::Not(::testing::HasSubstr("Combs to move first")));
+}
+
 } // namespace
 } // namespace winterlarder

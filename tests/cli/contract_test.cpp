@@ -234,8 +234,8 @@ TEST(Contract, TheDataFolderMayBeNamedInTheEnvironment) {
 }
 
 std::vector<std::string> commands() {
-    return {"advise",   "use",    "heat",    "stores",       "syrup",   "places",
-            "stations", "season", "climate", "hive-formats", "sources", "guide"};
+    return {"advise", "use",     "heat",         "stores", "syrup",   "places", "stations",
+            "season", "climate", "hive-formats", "keys",   "sources", "guide"};
 }
 
 TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {

@@ -87,6 +87,27 @@ TEST_F(FollowCommands, ALightHiveMustBeFed) {
     EXPECT_NEAR(at(follow("2027-02-14"), "stores_kg.typical").number, before + 0.85 * 5, 0.4) << "what was fed counts";
 }
 
+TEST_F(FollowCommands, AdviceInWinterTellsHowTheWinterThatIsFollowedGoes) {
+    furnish();
+    weigh("2026-12-05", expected("2026-12-05"));
+    const auto advice = book("advise", "--as-of 2027-01-18 --winters 300");
+    EXPECT_EQ(advice.status, 0);
+    EXPECT_EQ(advice.out, done("follow", "--as-of 2027-01-18 --winters 300"));
+    EXPECT_THAT(advice.out, Not(HasSubstr("cannot be said")));
+    EXPECT_THAT(advice.err, HasSubstr("book follow"));
+    EXPECT_THAT(done("advise", "--as-of 2026-10-20 --winters 300"), HasSubstr("Options")) << "it is still decided";
+}
+
+TEST_F(FollowCommands, LiftedLightIsFedAndWeighed) {
+    furnish();
+    weigh("2026-12-05", expected("2026-12-05"));
+    done("add-weighing", "--colony Pear --date 2027-01-17 --heft light");
+    const auto answer = follow("2027-01-18");
+    EXPECT_EQ(at(answer, "state").text, "act_now");
+    EXPECT_EQ(at(answer, "feed.lots.0.fondant_kg").number, 2.5);
+    EXPECT_LT(at(answer, "observations.1.seen_kg").number, 12) << "light is short of what is wanted in January";
+}
+
 TEST_F(FollowCommands, EveryKindOfSightingCounts) {
     furnish();
     done("add-sighting", "--colony Pear --date 2027-01-05 --saw flying");

@@ -58,6 +58,7 @@ const Reasons& fullFolders() {
         {"app/cli", "a command a file, beside what they share"},
         {"app/desk", "the main window and the services that live as long as it does"},
         {"app/models", "the lists and edits of the window, a pair of small files each"},
+        {"core/answer", "a pair of files for each part of a case and of what came after it"},
         {"tests/app", "a file a part of the window; rooms would part them from their fixtures"},
     };
     return reasons;

@@ -3,6 +3,7 @@
 
 #include "advice/looking/evidence_today.h"
 #include "advice/portions.h"
+#include "feeding/portions.h"
 
 #include <algorithm>
 
@@ -24,6 +25,17 @@ feeding::FeedingPlan portionForLight(const Reckoning& r) {
         return syrupInVisits(r, feeding::stepsUp(kilograms(rules.heftSugar), r.question.steps.sugar));
     const Mass missing = std::max(kilograms(0), r.target.missing.typical);
     return takesPortions(r) ? smallPortions(r, missing) : fondantVisit(r, missing);
+}
+
+const WeighedHive* lastWeighing(const ColonyQuestion& q) {
+    const WeighedHive* latest = nullptr;
+    for (const auto& weighing : q.weighings)
+        if (!latest || weighing.day >= latest->day) latest = &weighing;
+    return latest;
+}
+
+bool fedFrom(const ColonyQuestion& q, SeasonDay day) {
+    return std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return feed.day >= day; });
 }
 
 } // namespace
@@ -50,15 +62,28 @@ std::optional<Decided> heftRule(const Reckoning& r) {
     return decided;
 }
 
+std::optional<feeding::FeedingPlan>
+portionWithoutBees(const ColonyQuestion& q, const std::vector<RefusalKind>& refusals, const ModelConstants& constants) {
+    const bool beesAlone = refusals == std::vector{RefusalKind::BeesUnknown};
+    if (!beesAlone || q.trouble || heftAlone(q) != stores::HeftWord::Light) return std::nullopt;
+    const auto days = phaseDays(q.season, q.decisions);
+    const SeasonDay lifted = lastWeighing(q)->day;
+    if (phaseOn(days, q.asOf) < Phase::Winter || q.asOf > days.quietFrom) return std::nullopt;
+    if (q.asOf - lifted > static_cast<int>(q.decisions.fondantLastsDays) || fedFrom(q, lifted)) return std::nullopt;
+    feeding::FeedingQuestion asked{kilograms(1), q.winter, q.asOf};
+    asked.curve = &q.site->curve;
+    asked.season = q.season;
+    asked.diurnalHalfRange = kelvins(constants.diurnalHalfRange);
+    return feeding::planFondant(asked, feeding::fondantVisits(q.decisions, q.nucleus, q.steps.fondant).most);
+}
+
 std::optional<stores::HeftWord> heftAlone(const ColonyQuestion& q) {
     const auto combs = combsForBees(q);
     const bool looked =
         q.quick || std::any_of(combs.begin(), combs.end(), [](const stores::Comb& comb) { return comb.lookedAt(); });
-    const WeighedHive* latest = nullptr;
-    for (const auto& weighing : q.weighings) {
+    for (const auto& weighing : q.weighings)
         if (!weighing.heft) return std::nullopt;
-        if (!latest || weighing.day >= latest->day) latest = &weighing;
-    }
+    const WeighedHive* latest = lastWeighing(q);
     return looked || !latest ? std::nullopt : latest->heft;
 }
 

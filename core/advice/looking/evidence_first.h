@@ -12,6 +12,13 @@ std::optional<Decided> contradictionRule(const Reckoning& reckoning);
 //! A lift alone: heavy and fair are left, light gets a portion at once, and each is weighed; no amount and no harvest comes of a word (judgement).
 std::optional<Decided> heftRule(const Reckoning& reckoning);
 
+//! Light when lifted in winter or spring, and nobody knows how many bees there are: one portion today, at most what lies on a cluster at a time, as nobody
+//! counts bees in the cold and it does no harm; all else is not known before it is weighed. Only where nothing but the bees' number keeps the answer back, of a lift
+//! not older than such a portion lasts, after which nothing was fed. Signs of disease: nothing (judgement).
+std::optional<feeding::FeedingPlan> portionWithoutBees(const ColonyQuestion& question,
+                                                       const std::vector<RefusalKind>& refusals,
+                                                       const ModelConstants& constants);
+
 //! The latest word, where nothing but lifts tells of the stores.
 std::optional<stores::HeftWord> heftAlone(const ColonyQuestion& question);
 

@@ -109,6 +109,11 @@ double givenAfter(const ColonyQuestion& question, SeasonDay day) {
 
 } // namespace
 
+Mass heftStandsFor(const WeighedHive& lift, const ColonyQuestion& question, const ModelConstants& constants,
+                   const winter::DemandEnsemble* ensemble) {
+    return evidenceOfHeft(lift, question, constants, ensemble).typical;
+}
+
 Mass honeyInSupers(const ColonyQuestion& question) {
     Mass honey{0};
     const auto combs = stores::storesOfCombs(question.combs, stores::openFactor(question.freshlyFilled));

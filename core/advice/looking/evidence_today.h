@@ -10,6 +10,10 @@ namespace winterlarder::advice {
 std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const ModelConstants& constants,
                                            const winter::DemandEnsemble* ensemble);
 
+//! Stores a lift's word stands for on its day: see evidenceSeen.
+Mass heftStandsFor(const WeighedHive& lift, const ColonyQuestion& question, const ModelConstants& constants,
+                   const winter::DemandEnsemble* ensemble);
+
 //! Stores in supers [kg]; 0 where no comb was looked at.
 Mass honeyInSupers(const ColonyQuestion& question);
 

@@ -26,6 +26,7 @@ std::string_view idOf(RefusalKind kind) {
 
 std::vector<Remark> refusalRemarks(const ColonyQuestion& question, const std::vector<RefusalKind>& refusals) {
     std::vector<Remark> remarks = question.setAside;
+    remarks.insert(remarks.end(), question.united.begin(), question.united.end());
     for (RefusalKind kind : refusals) {
         Remark remark{std::string(idOf(kind)), {}};
         if (kind == RefusalKind::FarFromStations && question.site && question.site->distanceKm)
@@ -47,6 +48,7 @@ public:
     std::vector<Remark> all() {
         said = q.setAside;
         for (auto& remark : decisionRemarks(r, a)) said.push_back(std::move(remark));
+        said.insert(said.end(), q.united.begin(), q.united.end());
         numbers();
         feeding();
         harvest();

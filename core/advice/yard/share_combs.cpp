@@ -184,13 +184,16 @@ CombGift giftFrom(Donor& donor, Receiver& receiver) {
     return gift;
 }
 
+bool mayDonate(const YardColony& colony) {
+    const auto& [question, advice] = colony;
+    return wellKnown(colony) && hasPlenty(advice->decidedBy) && *advice->phase <= Phase::Late && warmEnough(*question);
+}
+
 std::vector<Donor> donorsOf(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart) {
     std::vector<Donor> donors;
     for (std::size_t i = 0; i < yard.size(); ++i) {
         const auto& [question, advice] = yard[i];
-        if (apart.contains(i) || !wellKnown(yard[i]) || !hasPlenty(advice->decidedBy) || *advice->phase > Phase::Late ||
-            !warmEnough(*question))
-            continue;
+        if (apart.contains(i) || !mayDonate(yard[i])) continue;
         const Mass spare = advice->toSpare.value_or(kilograms(0));
         if (spare >= advice->deadBand) donors.push_back({i, question, combsToGive(*question), spare});
     }
@@ -211,7 +214,36 @@ std::vector<Receiver> receiversOf(const std::vector<YardColony>& yard, const std
     return receivers;
 }
 
+// Who is still short most once combs were shared.
+const Receiver* stillShort(std::vector<Receiver>& receivers, const std::vector<SharedCombs>& shared) {
+    const Receiver* most = nullptr;
+    for (auto& receiver : receivers) {
+        for (const auto& each : shared)
+            if (each.to == receiver.place) receiver.missing -= each.gift.honey;
+        if (receiver.missing > receiver.enough && (!most || receiver.missing > most->missing)) most = &receiver;
+    }
+    return most;
+}
+
 } // namespace
+
+std::optional<Remark> whyNoneGiven(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart,
+                                   const std::vector<SharedCombs>& shared, std::size_t place) {
+    const auto& [question, advice] = yard[place];
+    const bool gives =
+        std::any_of(shared.begin(), shared.end(), [&](const SharedCombs& each) { return each.from == place; });
+    if (gives || apart.contains(place) || !mayDonate(yard[place]) || !advice->missing ||
+        -advice->missing->typical < advice->deadBand)
+        return std::nullopt;
+    auto receivers = receiversOf(yard, apart);
+    const Receiver* receiver = stillShort(receivers, shared);
+    if (!receiver) return std::nullopt;
+    const bool usual = advice->toSpare.value_or(kilograms(0)) < advice->deadBand;
+    const char* const id = usual                     ? "gives-none-usual"
+                           : question->combs.empty() ? "gives-none-unlisted"
+                                                     : "gives-none-combs";
+    return Remark{id, {{"receiver", receiver->question->colony}, {"kg", -advice->missing->typical}}};
+}
 
 std::vector<SharedCombs> combsToShare(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart) {
     std::vector<SharedCombs> shared;

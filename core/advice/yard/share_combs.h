@@ -3,6 +3,7 @@
 
 #include "advice/yard/yard_colony.h"
 
+#include <optional>
 #include <set>
 #include <vector>
 
@@ -19,5 +20,11 @@ struct SharedCombs {
 //! late autumn and while it is warm enough to open a hive, never to or from a colony of `apart` (common practice; judgement). Tested:
 //! tests/advice/share_combs_test.cpp.
 std::vector<SharedCombs> combsToShare(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart);
+
+//! Why a colony that has more than it needs gives no combs though another of the yard stays short: gives-none-usual (what is more does not go beyond what is
+//! usual here), gives-none-unlisted (nobody said which of its combs are full), gives-none-combs (none without brood and of the right size that can go).
+//! `receiver`: who is short most. Nothing where it gives, has no more than the dead band beyond its target, or nobody is short after `shared`.
+std::optional<Remark> whyNoneGiven(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart,
+                                   const std::vector<SharedCombs>& shared, std::size_t place);
 
 } // namespace winterlarder::advice

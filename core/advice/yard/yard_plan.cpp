@@ -59,10 +59,13 @@ YardPlan planFor(const std::vector<YardColony>& yard, MovingCombs combs) {
         apart.insert({pair.from, pair.onto});
     }
     if (combs == MovingCombs::Not) return plan;
-    for (const SharedCombs& shared : combsToShare(yard, apart)) {
+    const auto moved = combsToShare(yard, apart);
+    for (const SharedCombs& shared : moved) {
         plan.parts[shared.from].given.push_back(shared.gift);
         plan.parts[shared.to].received.push_back(shared.gift);
     }
+    for (std::size_t place = 0; place < yard.size(); ++place)
+        if (auto why = whyNoneGiven(yard, apart, moved, place)) plan.noneGiven.emplace(place, *std::move(why));
     return plan;
 }
 
@@ -82,10 +85,14 @@ std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const Ya
         auto answer = weigh(planned.question, constants, sampling, threads, std::move(stop));
         if (!answer) return std::nullopt;
         planned.answer = *std::move(answer);
+        if (pair && colony.advice->estimate && colony.advice->bees)
+            planned.answer.advice.alone = AloneToday{colony.advice->estimate->spread, *colony.advice->bees};
         return planned;
     }
     planned.answer.advice = *colony.advice;
     planned.answer.advice.plan = plan.parts[place];
+    if (const auto why = plan.noneGiven.find(place); why != plan.noneGiven.end())
+        planned.answer.advice.reasons.push_back(why->second);
     if (goesOntoAnother(plan, place)) leaveWinterToPartner(planned.answer.advice, plan.parts[place].uniteWith);
     return planned;
 }

@@ -184,6 +184,16 @@ struct LearnedRecord {
     bool operator==(const LearnedRecord&) const = default;
 };
 
+//! A colony that was united onto that of a case, and what of it the case counts.
+struct UnitedRecord {
+    std::string colony;
+    Date date;
+    std::optional<Date> lookedOn{};    //!< the look it is counted by
+    bool bees = false, stores = false; //!< whether that look told them, so that they are counted
+    bool boxesOnTop = false;           //!< nobody wrote down the hive since: its boxes are taken to stand on top
+    bool operator==(const UnitedRecord&) const = default;
+};
+
 //! One colony, one question: what a case file holds.
 struct ColonyCase {
     std::optional<std::string> colony, yard;
@@ -204,6 +214,8 @@ struct ColonyCase {
     bool sure = false;                      //!< all of this case: see BeesRecord::sure
     //! Days after the look on which it was weighed with other boxes than `hive`: those weights are not among `weighings`. Not in a file.
     std::vector<Date> weighedInOtherHive{};
+    std::vector<UnitedRecord>
+        united{}; //!< counted with it since the look, by date. Not in a file, where they are in the numbers
     std::vector<TreatmentRecord> treatments{};
     std::optional<HoneyKind> honeyKind{};
     std::optional<bool> fedOrTreated{}; //!< sugar or medicine was in the hive while this honey was made

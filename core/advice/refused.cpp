@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/refused.h"
+
+#include "advice/looking/evidence_first.h"
+#include "advice/phases.h"
+#include "advice/remarks/remarks.h"
+#include "stores/bees.h"
+
+#include <algorithm>
+
+namespace winterlarder::advice {
+
+namespace {
+
+Date lastLifted(const ColonyQuestion& q) {
+    return std::max_element(q.weighings.begin(), q.weighings.end(),
+                            [](const auto& a, const auto& b) { return a.date < b.date; })
+        ->date;
+}
+
+// Light in winter: fed all the same, and weighed.
+void feedLight(const ColonyQuestion& q, feeding::FeedingPlan portion, Advice& advice) {
+    advice.verdict = Verdict::Feed;
+    advice.decidedBy = DecidedBy::Heft;
+    advice.heft = stores::HeftWord::Light;
+    advice.phase = phaseOn(phaseDays(q.season, q.decisions), q.asOf);
+    advice.feed = std::move(portion);
+    advice.nextLook = NextLook{q.winter.date(q.asOf + static_cast<int>(q.decisions.lookSoonDays)), NextLookAt::Weigh};
+    std::erase_if(advice.reasons, [](const Remark& each) { return each.id == idOf(RefusalKind::BeesUnknown); });
+    advice.reasons.push_back({"light-bees-unknown", {{"day", lastLifted(q)}}});
+    advice.anotherLook.worthIt = true;
+    advice.anotherLook.which = Look::Weigh;
+    advice.anotherLook.about = "stores";
+    advice.cautions.push_back({q.longHive ? "fondant-long-hive" : "fondant-on-cluster", {}});
+}
+
+} // namespace
+
+Advice refusedAdvice(const ColonyQuestion& q, const std::vector<RefusalKind>& refusals, const ModelConstants& constants,
+                     winter::Sampling sampling, int threads) {
+    Advice advice;
+    advice.refusals = refusals;
+    advice.asOf = q.winter.date(q.asOf);
+    advice.season = q.season;
+    advice.reasons = refusalRemarks(q, refusals);
+    advice.winters = sampling.winters;
+    advice.seed = sampling.seed;
+    if (q.bees) advice.bees = stores::spreadOf(*q.bees, q.beesLogSd);
+    if (!heftAlone(q)) advice.estimate = storesToday(q, constants, sampling, threads).estimate;
+    if (auto portion = portionWithoutBees(q, refusals, constants)) feedLight(q, *std::move(portion), advice);
+    return advice;
+}
+
+} // namespace winterlarder::advice
