@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/due_looks.h"
 
+#include "answer/style_of_place.h"
 #include "support/caught.h"
 #include "text/follow_words.h"
 #include "text/words.h"
@@ -30,6 +31,8 @@ public:
     Due(const std::string& mark, const FollowReading& asked, const text::WordStyle& style,
         std::vector<exchange::DueOn>& due)
         : mark_(mark), reading_(asked), style_(style), due_(due) {}
+
+    void speak(const text::WordStyle& style) { style_ = style; }
 
     bool gone() const {
         const auto& fates = reading_.records.fates;
@@ -71,7 +74,7 @@ private:
 
     const std::string& mark_;
     const FollowReading& reading_;
-    const text::WordStyle& style_;
+    text::WordStyle style_;
     std::vector<exchange::DueOn>& due_;
     std::set<report::TaskKind> planned_;
     std::map<report::TaskKind, int> counted_;
@@ -94,7 +97,8 @@ std::string calendarMark(const book::BookInfo& info) {
 
 AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
                       const text::WordStyle& style) {
-    AdvisedDue due{report::tasksOf(question, advice), text::headline(advice, style).toStdString()};
+    const auto told = styleFor(style, question);
+    AdvisedDue due{report::tasksOf(question, advice), text::headline(advice, told).toStdString(), told};
     using By = advice::DecidedBy;
     due.feedNothing = !advice.feed && (advice.decidedBy == By::Full || advice.decidedBy == By::Disease ||
                                        advice.verdict == advice::Verdict::Harvest);
@@ -140,7 +144,7 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
     for (const auto& due : colonies) {
         const FollowReading& reading = due.reading;
         const auto& advised = due.advised;
-        Due one(mark, reading, style, result.due);
+        Due one(mark, reading, advised ? advised->style : style, result.due);
         if (one.gone()) continue;
         const std::string& name = reading.records.colony.name;
         if (!followLeads(reading)) {
@@ -152,12 +156,14 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
         const auto done = caught({}, whatIsDue(name), [&]() -> Outcome<bool> {
             const auto colony = followedColony(reading, reference, sampling, threads, EndOfWinter::Counts, stop);
             if (!colony) return colony.problems();
+            const auto told = styleFor(style, colony->autumn);
+            one.speak(told);
             const auto following =
                 colony->question ? tracking::follow(*colony->question, reference.constants, sampling, threads, stop)
                                  : std::nullopt;
             if (following && following->state == tracking::FollowState::Dead) return true;
             const std::string headline =
-                following ? text::followHeadline(*colony->question, *following, style).toStdString() : std::string();
+                following ? text::followHeadline(*colony->question, *following, told).toStdString() : std::string();
             one.visits(headline, false);
             if (following) one.tasks(followedTasks(*following), headline);
             return !following || !following->fitsNoWinter;

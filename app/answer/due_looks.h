@@ -17,6 +17,7 @@ std::string calendarMark(const book::BookInfo& info);
 struct AdvisedDue {
     std::vector<report::Task> tasks;
     std::string headline;
+    text::WordStyle style; //!< of its place
     bool feedNothing =
         false; //!< what was planned to be fed is not: the hive is full, honey comes off, or the inspector is waited for
 };
@@ -37,7 +38,7 @@ Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const st
                                const BookLearned* learned);
 
 //! What is due for colonies, by day, as the page Plan lists it: planned visits from the day on, then what is advised beyond them (feed, combs to hang in,
-//! uniting, honey, the next weighing), or once the winter is followed what that asks for; each with the sentence of the answer. What the answer forbids
+//! uniting, honey, the next weighing), or once the winter is followed what that asks for; each with the sentence of the answer, told as at its place. What the answer forbids
 //! is left out, and so is a colony that is gone. Ids are the same whenever the same thing is written, and no other book's. A colony that cannot be
 //! computed is told in `problems`, one whose records fit no winter in `notes`, and the others go on. Nothing more where stopped. Tested:
 //! tests/cli/calendar_test.cpp, tests/cli/follow_test.cpp.

@@ -48,7 +48,7 @@ QString lookSentence(const advice::Advice& advice, const WordStyle& style, Numbe
     if (!another.worthIt || !another.which)
         return say::Words::tr(
             "Another look would not change what is to be done: the bees need not be disturbed for it.");
-    const QString look = theLook(advice).arg(whatHangs(another.about), text::look(*another.which));
+    const QString look = theLook(advice).arg(whatHangs(another.about), text::look(*another.which, style));
     if (another.narrowsToKg <= 0 || another.narrowsFromKg <= another.narrowsToKg)
         return look; // how much better is not known
     return say::Words::tr("%1 What is known to within %2 now would be known to within %3.",

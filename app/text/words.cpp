@@ -29,8 +29,8 @@ constexpr std::array<Row, 8> seasonDates{
      {"syrup_deadline", QT_TRANSLATE_NOOP("Words", "the last day for syrup")},
      {"syrup_refused", QT_TRANSLATE_NOOP("Words", "the day syrup is no longer taken")}}};
 
-constexpr std::array<Row, 6> evidences{{{"combs", QT_TRANSLATE_NOOP("Words", "the comb record")},
-                                        {"quick count", QT_TRANSLATE_NOOP("Words", "the count of full combs")},
+constexpr std::array<Row, 6> evidences{{{"combs", QT_TRANSLATE_NOOP("Words", "the %{comb} record")},
+                                        {"quick count", QT_TRANSLATE_NOOP("Words", "the count of full %{combs}")},
                                         {"scale", QT_TRANSLATE_NOOP("Words", "the weight on the scale")},
                                         {"two-sided lift", QT_TRANSLATE_NOOP("Words", "the two sides lifted")},
                                         {"one-sided lift", QT_TRANSLATE_NOOP("Words", "one side lifted")},
@@ -54,27 +54,28 @@ QString verdict(advice::Verdict verdict) {
     return {};
 }
 
-QString option(advice::OptionKind kind) {
+QString option(advice::OptionKind kind, const WordStyle& style) {
     switch (kind) {
     case advice::OptionKind::Leave: return say::Words::tr("leave it as it is");
     case advice::OptionKind::TakeNow: return say::Words::tr("take now");
     case advice::OptionKind::TakeInSpring: return say::Words::tr("take in spring");
     case advice::OptionKind::Feed: return say::Words::tr("feed");
-    case advice::OptionKind::MoveCombs: return say::Words::tr("give combs of stores");
+    case advice::OptionKind::MoveCombs: return worded(say::Words::tr("give %{combs} of stores"), style);
     case advice::OptionKind::Unite: return say::Words::tr("unite it with another colony");
     }
     return {};
 }
 
-QString look(advice::Look look) {
+QString look(advice::Look look, const WordStyle& style) {
     switch (look) {
     case advice::Look::Heft: return say::Words::tr("heft the hive");
     case advice::Look::Weigh:
         return say::Words::tr("weigh both sides of the closed hive, which takes two minutes and disturbs no bee");
     case advice::Look::LookThroughWindow: return say::Words::tr("look through the window or from above");
-    case advice::Look::CountCombs: return say::Words::tr("count the full combs and the combs the bees cover");
+    case advice::Look::CountCombs:
+        return worded(say::Words::tr("count the full %{combs} and the %{combs} the bees cover"), style);
     case advice::Look::CountSeams: return say::Words::tr("count the seams filled with bees, from above");
-    case advice::Look::Open: return say::Words::tr("open the hive and look at every comb");
+    case advice::Look::Open: return worded(say::Words::tr("open the hive and look at every %{comb}"), style);
     }
     return {};
 }
@@ -100,7 +101,7 @@ QString winterClass(climate::WinterClass kind) {
 }
 
 QString seasonDate(const std::string& key) { return named(seasonDates, key); }
-QString evidence(const std::string& kind) { return named(evidences, kind); }
+QString evidence(const std::string& kind, const WordStyle& style) { return worded(named(evidences, kind), style); }
 QString flow(const std::string& word) { return named(flows, word); }
 
 QString origin(climate::DateOrigin origin) {

@@ -14,15 +14,15 @@
 //! from pieces. Tested: tests/app/words_test.cpp.
 namespace winterlarder::text {
 
-QString verdict(advice::Verdict verdict);       //!< "harvest", "leave", "feed", "unite", "cannot say"
-QString option(advice::OptionKind kind);        //!< "leave it as it is"
-QString look(advice::Look look);                //!< "heft the hive"
-QString visit(feeding::VisitKind kind);         //!< "syrup"
-QString winterClass(climate::WinterClass kind); //!< "a confined winter"
+QString verdict(advice::Verdict verdict);                        //!< "harvest", "leave", "feed", "unite", "cannot say"
+QString option(advice::OptionKind kind, const WordStyle& style); //!< "leave it as it is"
+QString look(advice::Look look, const WordStyle& style);         //!< "heft the hive"
+QString visit(feeding::VisitKind kind);                          //!< "syrup"
+QString winterClass(climate::WinterClass kind);                  //!< "a confined winter"
 //! Name of a date of the season by its key in the case file: "forage" -> "the start of spring forage".
 QString seasonDate(const std::string& key);
 //! Name of a kind of evidence: "scale" -> "the weight on the scale".
-QString evidence(const std::string& kind);
+QString evidence(const std::string& kind, const WordStyle& style);
 //! Name of an autumn flow by its word in the case file.
 QString flow(const std::string& word);
 //! The town a station stands in, by the station's id: "ca-halifax" -> "Halifax".
@@ -44,8 +44,9 @@ QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style
 //! How to unite, with the partner where one is known.
 QString howToUnite(const advice::UniteAdvice& unite);
 //! Combs named as people find them: "top box, combs 1, 2 and 10 from the left". `boxes` of the hive.
-QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes);
-QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes);
+QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes, const WordStyle& style);
+QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes,
+                   const WordStyle& style);
 //! Whether another look is worth it, which, and what need not wait for it.
 QString lookSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
 
