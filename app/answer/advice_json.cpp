@@ -3,6 +3,7 @@
 
 #include "answer/follow_json.h"
 #include "answer/json_values.h"
+#include "answer/style_of_place.h"
 #include "text/ask_words.h"
 #include "text/remarks.h"
 #include "text/words.h"
@@ -204,15 +205,15 @@ Json laterJson(const std::optional<advice::ExpectedLater>& later) {
         .add("until", later->until.iso());
 }
 
-Json askJson(const std::optional<advice::Ask>& ask) {
+Json askJson(const std::optional<advice::Ask>& ask, const text::WordStyle& style) {
     if (!ask) return {};
     return Json::object()
         .add("id", text::idOf(ask->kind))
-        .add("text", text::question(ask->kind).toStdString())
+        .add("text", text::question(ask->kind, style).toStdString())
         .add("key", text::keyOf(ask->kind));
 }
 
-void addTarget(Json& answer, const advice::Advice& advice) {
+void addTarget(Json& answer, const advice::Advice& advice, const text::WordStyle& style) {
     answer.add("target", targetJson(advice.target))
         .add("until_target", untilJson(advice.untilTarget))
         .add("missing_kg", jsonOrNull(advice.missing))
@@ -222,7 +223,7 @@ void addTarget(Json& answer, const advice::Advice& advice) {
         .add("expected_later", laterJson(advice.expectedLater))
         .add("next_look", advice.nextLook ? Json(advice.nextLook->date.iso()) : Json())
         .add("next_look_what", advice.nextLook ? Json(word(advice.nextLook->what)) : Json())
-        .add("ask", askJson(advice.ask));
+        .add("ask", askJson(advice.ask, style));
 }
 
 void addNumbers(Json& answer, const advice::Advice& advice) {
@@ -267,20 +268,21 @@ void addLearned(Json& answer, const advice::ColonyQuestion& question) {
 
 Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question, const advice::Advice& advice,
                 const ReferenceData& reference, const text::WordStyle& style) {
+    const text::WordStyle told = styleFor(style, question);
     Json answer = Json::object();
     answer.add("colony", record.colony).add("yard", record.yard).add("as_of", record.asOf.iso());
     answer.add("phase", advice.phase ? Json(word(*advice.phase)) : Json())
         .add("verdict", word(advice.verdict))
-        .add("headline", text::headline(advice, style).toStdString());
+        .add("headline", text::headline(advice, told).toStdString());
     addNumbers(answer, advice);
-    addTarget(answer, advice);
+    addTarget(answer, advice, told);
     answer.add("harvest", harvestJson(advice.harvest))
         .add("feed", feedJson(advice.feed, question.winter))
         .add("options", optionsJson(advice))
-        .add("another_look", lookJson(advice, style))
-        .add("cautions", remarksJson(advice.cautions, reference, style))
-        .add("good_practice", remarksJson(advice.goodPractice, reference, style))
-        .add("reasons", remarksJson(advice.reasons, reference, style))
+        .add("another_look", lookJson(advice, told))
+        .add("cautions", remarksJson(advice.cautions, reference, told))
+        .add("good_practice", remarksJson(advice.goodPractice, reference, told))
+        .add("reasons", remarksJson(advice.reasons, reference, told))
         .add("combs_moved", giftsJson(advice.gifts))
         .add("free_room_kg", jsonOrNull(advice.freeRoom))
         .add("locked_in_days", advice.lockedInDays)

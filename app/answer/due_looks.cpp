@@ -2,6 +2,7 @@
 #include "answer/due_looks.h"
 
 #include "answer/afterwards.h"
+#include "answer/style_of_place.h"
 #include "support/caught.h"
 #include "text/follow_words.h"
 #include "winter/question.h"
@@ -40,6 +41,8 @@ public:
     Due(const std::string& mark, const FollowReading& asked, const text::WordStyle& style,
         std::vector<exchange::DueOn>& due)
         : mark_(mark), reading_(asked), style_(style), due_(due) {}
+
+    void speak(const text::WordStyle& style) { style_ = style; }
 
     bool gone() const {
         const auto& fates = reading_.records.fates;
@@ -98,7 +101,7 @@ private:
 
     const std::string& mark_;
     const FollowReading& reading_;
-    const text::WordStyle& style_;
+    text::WordStyle style_;
     std::vector<exchange::DueOn>& due_;
     std::set<report::TaskKind> planned_;
     std::map<report::TaskKind, int> counted_;
@@ -124,8 +127,9 @@ std::string calendarMark(const book::BookInfo& info) {
                        winter::colonyStream((info.madeAt ? info.madeAt->iso() : std::string()) + " " + info.madeBy));
 }
 
-AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice) {
-    AdvisedDue due{report::tasksOf(question, advice)};
+AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
+                      const text::WordStyle& style) {
+    AdvisedDue due{report::tasksOf(question, advice), styleFor(style, question)};
     due.feedNothing = report::feedForbidden(advice).has_value();
     return due;
 }
@@ -176,7 +180,7 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
     for (const auto& due : colonies) {
         const FollowReading& reading = due.reading;
         const auto& advised = due.advised;
-        Due one(mark, reading, style, result.due);
+        Due one(mark, reading, advised ? advised->style : style, result.due);
         if (one.gone()) continue;
         const std::string& name = reading.records.colony.name;
         if (!followLeads(reading)) {
@@ -189,6 +193,8 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
         const auto done = caught({}, whatIsDue(name), [&]() -> Outcome<bool> {
             const auto colony = followedColony(reading, reference, sampling, threads, EndOfWinter::Counts, stop);
             if (!colony) return colony.problems();
+            const auto told = styleFor(style, colony->autumn);
+            one.speak(told);
             const auto following =
                 colony->question ? tracking::follow(*colony->question, reference.constants, sampling, threads, stop)
                                  : std::nullopt;

@@ -16,9 +16,11 @@ std::string calendarMark(const book::BookInfo& info);
 //! What the answer of a colony, in the plan of its yard, asks to be done; while its winter is not yet followed.
 struct AdvisedDue {
     std::vector<report::Task> tasks;
+    text::WordStyle style;    //!< of its place
     bool feedNothing = false; //!< what was planned to be fed is not, see report::feedForbidden
 };
-AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice);
+AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
+                      const text::WordStyle& style);
 
 //! What is planned, then what is advised beyond it: nothing of a kind that is planned.
 std::vector<report::Task> plannedFirst(const std::vector<book::PlannedVisit>& visits,
@@ -38,7 +40,7 @@ Outcome<FollowReading> readDue(book::Book& from, book::ColonyId colony, const st
                                const BookLearned* learned);
 
 //! What is due for colonies, by day, as the page Plan lists it: planned visits, then what is advised beyond them (feed, combs to hang in,
-//! uniting, honey, the next weighing), or once the winter is followed what that asks for; each with words of its own. A planned feed whose day has passed is due today. What the answer forbids
+//! uniting, honey, the next weighing), or once the winter is followed what that asks for; each with words of its own, told as at its place. A planned feed whose day has passed is due today. What the answer forbids
 //! is left out, and so is a colony that is gone. Ids are the same whenever the same thing is written, and no other book's. A colony that cannot be
 //! computed is told in `problems`, one whose records fit no winter in `notes`, and the others go on. Nothing more where stopped. Tested:
 //! tests/cli/calendar_test.cpp, tests/cli/follow_test.cpp.

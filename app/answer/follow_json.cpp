@@ -4,6 +4,7 @@
 #include "answer/advice_json.h"
 #include "answer/dead_hive.h"
 #include "answer/json_values.h"
+#include "answer/style_of_place.h"
 
 #include "numerics/normal_law.h"
 #include "text/follow_words.h"
@@ -37,7 +38,7 @@ class FollowDocument {
 public:
     FollowDocument(const FollowedColony& colony, const tracking::Following& following, const ReferenceData& data,
                    const text::WordStyle& style)
-        : colony_(colony), q(*colony.question), f(following), reference(data), style_(style) {}
+        : colony_(colony), q(*colony.question), f(following), reference(data), style_(styleFor(style, colony.autumn)) {}
 
     void fill(Json& answer, bool daily) const {
         answer.add("decided", iso(q.decided))
@@ -198,7 +199,7 @@ private:
     const tracking::FollowQuestion& q;
     const tracking::Following& f;
     const ReferenceData& reference;
-    const text::WordStyle& style_;
+    const text::WordStyle style_;
 };
 
 Json begun(const FollowedColony& colony, Date asOf) {
@@ -229,7 +230,7 @@ Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceDat
     Json answer = begun(colony, asOf);
     answer.add("decided", nullptr)
         .add("state", tracking::word(tracking::FollowState::CannotSay))
-        .add("reasons", remarksJson(colony.advice.reasons, reference, style))
+        .add("reasons", remarksJson(colony.advice.reasons, reference, styleFor(style, colony.autumn)))
         .add("cautions", Json::list());
     return answer;
 }

@@ -6,8 +6,12 @@
 
 namespace winterlarder::answer {
 
-//! How numbers look in an answer on that colony: in the units of its place; in Canada and Britain stores have pounds beside them.
-//! Tested: tests/answer/usual_of_place_test.cpp.
+bool hangsInFrames(const advice::ColonyQuestion& question); //!< its combs, in every box
+//! What that colony's combs and feed are called at its place.
+text::Wording wordingOf(const advice::ColonyQuestion& question);
+
+//! How an answer on that colony is told: in the words of its place, and in its units unless others were chosen by hand; in Canada and Britain
+//! stores have pounds beside them. Tested: tests/answer/usual_of_place_test.cpp, wording_test.cpp.
 text::WordStyle styleFor(text::WordStyle style, const advice::ColonyQuestion& question);
 
 } // namespace winterlarder::answer

@@ -54,7 +54,8 @@ private:
         sentence(text::targetSentence(a_, style_));
         sentence(text::thereSentence(a_, style_));
         sentence(text::lookSentence(a_, style_));
-        if (a_.ask) text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(a_.ask->kind)), {});
+        if (a_.ask)
+            text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(a_.ask->kind, style_)), {});
         sentence(text::riskSentence(a_, style_));
         if (a_.expectedLater) text_ += wrapped(text::laterSentence(*a_.expectedLater, style_), {});
     }
@@ -88,7 +89,8 @@ private:
                 say::CommandLine::tr("Until %1").arg(text::date(a_.target->date, style_)),
                 say::CommandLine::tr("eaten %1, found %2")
                     .arg(text::amount(a_.untilTarget->eaten, style_), text::amount(a_.untilTarget->found, style_)));
-        if (a_.capacity) facts.add(say::CommandLine::tr("The combs hold"), text::amount(*a_.capacity, style_));
+        if (a_.capacity)
+            facts.add(worded(say::CommandLine::tr("The %{combs} hold"), style_), text::amount(*a_.capacity, style_));
         if (a_.springReserve)
             facts.add(say::CommandLine::tr("Left when spring forage starts"), text::amount(*a_.springReserve, style_));
         if (a_.freeRoom) facts.add(say::CommandLine::tr("Empty comb at the look"), text::amount(*a_.freeRoom, style_));
@@ -200,27 +202,30 @@ private:
                          say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
         const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, inTables_) : QString(); };
         for (const feeding::Visit& visit : plan.visits)
-            table.add({text::date(visit.date, style_), text::visit(visit.kind, text::Wording::Brief), kg(visit.sugar),
-                       visit.syrup.value() > 0 ? text::amount(visit.syrup, style_) : QString(), kg(visit.fondant)});
+            table.add({text::date(visit.date, style_), text::visit(visit.kind, style_, text::Register::Brief),
+                       kg(visit.sugar), visit.syrup.value() > 0 ? text::amount(visit.syrup, style_) : QString(),
+                       kg(visit.fondant)});
         text_ += table.text();
     }
 
     QString given(const advice::CombGift& gift) const {
         const QString said = say::CommandLine::tr("From %1 to %2: %3 (%4).")
                                  .arg(shown(gift.from), shown(gift.to),
-                                      text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)),
+                                      text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes), style_),
                                       text::amount(gift.honey, style_));
-        return gift.back.empty() ? said
-                                 : say::CommandLine::tr(
-                                       "%1 As many of the emptiest outer combs go back, and are taken off that weight.")
-                                       .arg(said);
+        return gift.back.empty()
+                   ? said
+                   : worded(say::CommandLine::tr(
+                                "%1 As many of the emptiest outer %{combs} go back, and are taken off that weight."),
+                            style_)
+                         .arg(said);
     }
     // The receiver's own combs can be named in its own answer.
     QString received(const advice::CombGift& gift) const {
         const QString said = given(gift);
         return gift.back.empty() ? said
                                  : say::CommandLine::tr("%1 Back go: %2.")
-                                       .arg(said, text::combPlaces(gift.back, q_.combs, q_.boxes.size()));
+                                       .arg(said, text::combPlaces(gift.back, q_.combs, q_.boxes.size(), style_));
     }
 
     void combs() {
@@ -228,11 +233,11 @@ private:
             heading(say::CommandLine::tr("Harvest"));
             text_ += wrapped(say::CommandLine::tr("%1 in all: %2.")
                                  .arg(text::amount(a_.harvest->combsHold, style_),
-                                      text::combPlaces(a_.harvest->combs, q_.combs, q_.boxes.size())),
+                                      text::combPlaces(a_.harvest->combs, q_.combs, q_.boxes.size(), style_)),
                              QStringLiteral("  "));
         }
         if (!a_.plan || a_.gifts.empty()) return;
-        heading(say::CommandLine::tr("Combs to move within the yard"));
+        heading(worded(say::CommandLine::tr("%{Combs} to move within the yard"), style_));
         for (const advice::CombGift& gift : a_.plan->given) text_ += wrapped(given(gift), QStringLiteral("  "));
         for (const advice::CombGift& gift : a_.plan->received) text_ += wrapped(received(gift), QStringLiteral("  "));
     }

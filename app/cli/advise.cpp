@@ -25,8 +25,7 @@ Json faultyCaseJson(const std::string& at, const Problems& problems) {
 }
 
 Json answerJson(const BatchAnswer& answer, const Session& session) {
-    return adviceJson(*answer.record, answer.member->question, answer.member->advice, session.reference,
-                      styleFor(session.style, answer.member->question));
+    return adviceJson(*answer.record, answer.member->question, answer.member->advice, session.reference, session.style);
 }
 
 QString answerText(const BatchAnswer& answer, const Session& session) {

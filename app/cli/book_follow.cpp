@@ -228,7 +228,8 @@ Outcome<std::map<std::int64_t, AdvisedDue>> advisedIn(Session& session, Asked& f
     answerAll(session, options, *asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
         problems.insert(problems.end(), answer.problems.begin(), answer.problems.end());
         if (answer.member)
-            advised.emplace(colony.colony.id.number, advisedDue(answer.member->question, answer.member->advice));
+            advised.emplace(colony.colony.id.number,
+                            advisedDue(answer.member->question, answer.member->advice, session.style));
     });
     return advised;
 }

@@ -3,6 +3,7 @@
 
 #include "answer/dead_hive.h"
 #include "answer/follow_json.h"
+#include "answer/style_of_place.h"
 #include "cli/table.h"
 #include "text/contexts.h"
 #include "text/follow_words.h"
@@ -18,7 +19,10 @@ namespace {
 class FollowText {
 public:
     FollowText(const answer::FollowedColony& colony, const tracking::Following& following, const Session& session)
-        : q(*colony.question), f(following), style_(session.style), session_(session) {}
+        : q(*colony.question), f(following), style_(answer::styleFor(session.style, colony.autumn)), inTables_(style_),
+          session_(session) {
+        inTables_.poundsBeside = false; // a table has one unit
+    }
 
     QString all() {
         if (!f.fitsNoWinter) figures();
@@ -86,13 +90,13 @@ private:
         TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("What"), say::CommandLine::tr(">Amount")});
         for (const auto& lot : f.feed->lots)
             table.add(
-                {text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::amount(lot.fondant, style_)});
+                {text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::amount(lot.fondant, inTables_)});
         if (f.feed->plan)
             for (const auto& visit : f.feed->plan->visits)
-                table.add({text::date(visit.date, style_), text::visit(visit.kind, text::Wording::Brief),
+                table.add({text::date(visit.date, style_), text::visit(visit.kind, style_, text::Register::Brief),
                            visit.syrup.value() > 0
                                ? text::amount(visit.syrup, style_)
-                               : (visit.fondant.value() > 0 ? text::amount(visit.fondant, style_) : QString())});
+                               : (visit.fondant.value() > 0 ? text::amount(visit.fondant, inTables_) : QString())});
         text_ += table.text();
     }
 
@@ -109,9 +113,7 @@ private:
             const QString expected =
                 weighed ? say::CommandLine::tr("%1 to %2").arg(kg(judged->expected.low), kg(judged->expected.high))
                         : QString();
-            const std::string_view kind = answer::kindOf(observation);
-            table.add({text::date(observation.date, style_),
-                       QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())),
+            table.add({text::date(observation.date, style_), text::seenKind(answer::kindOf(observation), style_),
                        weighed ? kg(judged->seen) : QString(), expected});
         }
         text_ += table.text();
@@ -119,19 +121,21 @@ private:
 
     const tracking::FollowQuestion& q;
     const tracking::Following& f;
-    const text::WordStyle& style_;
+    const text::WordStyle style_;
+    text::WordStyle inTables_;
     const Session& session_;
     QString text_;
 };
 
-QString remarks(const QString& words, const std::vector<Remark>& remarks, const Session& session) {
+QString remarks(const QString& words, const std::vector<Remark>& remarks, const text::WordStyle& style,
+                const Session& session) {
     if (remarks.empty()) return {};
     QString text = QLatin1Char('\n') + session.strong(words) + QLatin1Char('\n');
     for (const Remark& remark : remarks) {
         const auto sources = session.reference.sourcesOf(remark);
         const QString source =
             sources.empty() ? QString() : QStringLiteral(" [%1]").arg(QString::fromStdString(sources.front()));
-        text += wrapped(shown(text::sentence(remark, session.style).toStdString()) + source, QStringLiteral("  - "));
+        text += wrapped(shown(text::sentence(remark, style).toStdString()) + source, QStringLiteral("  - "));
     }
     return text;
 }
@@ -147,7 +151,8 @@ QString deadHive(const answer::FollowedColony& colony, const Session& session) {
         if (!answered(id)) asked += wrapped(text::deathQuestion(id), QStringLiteral("  - "));
     std::vector<Remark> says;
     for (const auto& each : found) says.push_back(each.says);
-    QString text = remarks(say::CommandLine::tr("What was found points to"), says, session);
+    QString text = remarks(say::CommandLine::tr("What was found points to"), says,
+                           answer::styleFor(session.style, colony.autumn), session);
     if (!asked.isEmpty())
         text += QLatin1Char('\n') + session.strong(say::CommandLine::tr("Look, and write it down with the outcome")) +
                 QLatin1Char('\n') + asked;
@@ -165,18 +170,21 @@ QString title(const answer::FollowedColony& colony, Date asOf, const Session& se
 
 QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf,
                    const Session& session) {
+    const auto style = answer::styleFor(session.style, colony.autumn);
     QString text = title(colony, asOf, session);
-    text += session.strong(text::followHeadline(*colony.question, following, session.style)) + QLatin1Char('\n');
+    text += session.strong(text::followHeadline(*colony.question, following, style)) + QLatin1Char('\n');
     if (following.state == tracking::FollowState::Dead) text += deadHive(colony, session);
     else text += FollowText(colony, following, session).all();
-    text += remarks(say::CommandLine::tr("Reasons"), following.reasons, session);
-    text += remarks(say::CommandLine::tr("Cautions"), following.cautions, session);
-    return text + remarks(say::CommandLine::tr("Good practice"), following.goodPractice, session);
+    text += remarks(say::CommandLine::tr("Reasons"), following.reasons, style, session);
+    text += remarks(say::CommandLine::tr("Cautions"), following.cautions, style, session);
+    return text + remarks(say::CommandLine::tr("Good practice"), following.goodPractice, style, session);
 }
 
 QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session) {
     return title(colony, asOf, session) + session.strong(say::CommandLine::tr("It cannot be followed.")) +
-           QLatin1Char('\n') + remarks(say::CommandLine::tr("Reasons"), colony.advice.reasons, session);
+           QLatin1Char('\n') +
+           remarks(say::CommandLine::tr("Reasons"), colony.advice.reasons,
+                   answer::styleFor(session.style, colony.autumn), session);
 }
 
 } // namespace winterlarder::cli

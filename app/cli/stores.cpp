@@ -62,7 +62,7 @@ QString evidenceText(const stores::StoresEstimate& estimate, const text::WordSty
     TextTable table({say::CommandLine::tr("What says so"), say::CommandLine::tr("Seen on"),
                      say::CommandLine::tr(">Stores"), say::CommandLine::tr(">Weight")});
     for (const stores::EvidenceShare& share : estimate.shares)
-        table.add({text::evidence(stores::idOf(share.evidence.kind)), text::date(share.evidence.date, style),
+        table.add({text::evidence(stores::idOf(share.evidence.kind), style), text::date(share.evidence.date, style),
                    text::amount(share.says, style), text::number(share.weight, 2, style)});
     return table.text();
 }

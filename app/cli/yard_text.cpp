@@ -71,11 +71,12 @@ private:
         for (const auto& each : colonies_)
             for (const auto& gift : each.weighed.advice.gifts)
                 if (gift.to == each.weighed.question.colony)
-                    said += wrapped(say::CommandLine::tr("From %1 to %2: %3 (%4).")
-                                        .arg(shown(gift.from), shown(gift.to),
-                                             text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)),
-                                             text::amount(gift.honey, style_)),
-                                    QStringLiteral("  "));
+                    said +=
+                        wrapped(say::CommandLine::tr("From %1 to %2: %3 (%4).")
+                                    .arg(shown(gift.from), shown(gift.to),
+                                         text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes), style_),
+                                         text::amount(gift.honey, style_)),
+                                QStringLiteral("  "));
         if (!said.isEmpty())
             text_ += session_.strong(say::CommandLine::tr("Combs to move first")) + QLatin1Char('\n') + said;
     }

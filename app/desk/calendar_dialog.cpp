@@ -54,7 +54,9 @@ void MainWindow::writeCalendar(const QString& file) {
             notes.push_back(tr("%1: its answer is not worked out, so of it only what is planned is in the calendar")
                                 .arg(QString::fromStdString(colonies.back().name))
                                 .toStdString());
-        else colonies.back().advised = answer::advisedDue(colony.answered->question, colony.answered->answer.advice);
+        else
+            colonies.back().advised =
+                answer::advisedDue(colony.answered->question, colony.answered->answer.advice, words::style());
     }
     book_.ask(
         this,

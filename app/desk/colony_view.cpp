@@ -143,15 +143,15 @@ std::optional<text::Grounds> ColonyView::groundsShown(text::AskedNumber number) 
     if (number == text::AskedNumber::Comb) return groundsOfChosenComb();
     const auto followed = yard_->followed(colony_);
     if (followed && followed->following)
-        if (auto grounds =
-                text::groundsOf(number, *followed->colony.question, *followed->following, *reference, words::style()))
+        if (auto grounds = text::groundsOf(number, *followed->colony.question, *followed->following, *reference,
+                                           words::styleOf(followed->colony.autumn)))
             return grounds;
     if (!colony->answered) return std::nullopt;
     const auto& answered = *colony->answered;
     return text::groundsOf(
         number,
         {answered.question, answered.answer.advice, usePartsOf(answered.picture, answered.answer.advice.season)},
-        *reference, words::style());
+        *reference, words::styleOf(answered.question));
 }
 
 std::optional<text::Grounds> ColonyView::groundsOfChosenComb() const {

@@ -260,17 +260,20 @@ void MainWindow::explain(ColonyId id) {
     const auto* colony = yard_.find(id);
     if (const auto followed = yard_.leading(id); colony && followed && reference_) {
         const auto& f = *followed->following;
+        const auto style = words::styleOf(followed->colony.autumn);
         return whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")),
-                                 text::followHeadline(*followed->colony.question, f, words::style()),
-                                 {saidRemarks(followReasons(*followed), *reference_),
-                                  saidRemarks(f.cautions, *reference_), saidRemarks(f.goodPractice, *reference_)});
+                                 text::followHeadline(*followed->colony.question, f, style),
+                                 {saidRemarks(followReasons(*followed), *reference_, style),
+                                  saidRemarks(f.cautions, *reference_, style),
+                                  saidRemarks(f.goodPractice, *reference_, style)});
     }
     if (!colony || !colony->answered || colony->pending || !reference_) return;
     const auto& advice = colony->answered->answer.advice;
-    whyWindow()->show(QString::fromStdString(colony->record.colony.value_or("")),
-                      words::answerSentence(*colony->answered),
-                      {saidRemarks(advice.reasons, *reference_), saidRemarks(advice.cautions, *reference_),
-                       saidRemarks(advice.goodPractice, *reference_)});
+    const auto style = words::styleOf(colony->answered->question);
+    whyWindow()->show(
+        QString::fromStdString(colony->record.colony.value_or("")), words::answerSentence(*colony->answered),
+        {saidRemarks(advice.reasons, *reference_, style), saidRemarks(advice.cautions, *reference_, style),
+         saidRemarks(advice.goodPractice, *reference_, style)});
 }
 
 void MainWindow::tell(const Problems& problems) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/said_remarks.h"
 
-#include "models/words.h"
 #include "text/remarks.h"
 
 namespace winterlarder::desk {
@@ -17,10 +16,10 @@ QString sourceOf(const Remark& remark, const ReferenceData& reference) {
 
 } // namespace
 
-std::vector<SaidRemark> saidRemarks(const std::vector<advice::Remark>& remarks, const ReferenceData& reference) {
+std::vector<SaidRemark> saidRemarks(const std::vector<advice::Remark>& remarks, const ReferenceData& reference,
+                                    const text::WordStyle& style) {
     std::vector<SaidRemark> said;
-    for (const auto& remark : remarks)
-        said.push_back({text::sentence(remark, words::style()), sourceOf(remark, reference)});
+    for (const auto& remark : remarks) said.push_back({text::sentence(remark, style), sourceOf(remark, reference)});
     return said;
 }
 

@@ -23,7 +23,8 @@ std::vector<answer::PointsTo> foundAfterDeath(const FollowedWinter& followed) {
 class Sections {
 public:
     explicit Sections(const FollowedWinter& followed)
-        : q(*followed.colony.question), f(*followed.following), found_(foundAfterDeath(followed)) {}
+        : q(*followed.colony.question), f(*followed.following), style_(words::styleOf(followed.colony.autumn)),
+          found_(foundAfterDeath(followed)) {}
 
     std::vector<FollowSection> all() {
         if (f.state != tracking::FollowState::Dead) {
@@ -70,7 +71,7 @@ private:
     QStringList feeding() const {
         QStringList lines;
         if (f.feed) lines << visits(*f.feed);
-        const QString later = text::expectedLaterSentence(q, f, words::style());
+        const QString later = text::expectedLaterSentence(q, f, style_);
         if (!later.isEmpty()) lines << later;
         return lines;
     }
@@ -97,7 +98,7 @@ private:
 
     QStringList found() const {
         QStringList lines;
-        for (const auto& each : found_) lines << text::sentence(each.says, words::style());
+        for (const auto& each : found_) lines << text::sentence(each.says, style_);
         return lines;
     }
 
@@ -109,9 +110,9 @@ private:
         return lines;
     }
 
-    static QStringList remarks(const std::vector<Remark>& remarks) {
+    QStringList remarks(const std::vector<Remark>& remarks) const {
         QStringList lines;
-        for (const auto& remark : remarks) lines << text::sentence(remark, words::style());
+        for (const auto& remark : remarks) lines << text::sentence(remark, style_);
         return lines;
     }
 
@@ -127,17 +128,21 @@ private:
                             .arg(words::spread(s.surplus))
                       : say::FollowSections::tr("There will be nothing to spare."));
         if (s.queenRoom)
-            lines << say::FollowSections::tr(
-                         "Take out about %1 of full combs, so that the queen finds cells to lay in.")
+            lines << worded(say::FollowSections::tr(
+                                "Take out about %1 of full %{combs}, so that the queen finds cells to lay in."),
+                            style_)
                          .arg(words::amount(*s.queenRoom));
         if (!s.mayTake) lines << say::FollowSections::tr("None of it is honey to eat: the hive was treated meanwhile.");
         else if (!s.combs.empty())
-            lines << say::FollowSections::tr(
-                         "Combs that may be taken: %1 (they took no syrup and were not in a treated hive).")
+            lines << worded(say::FollowSections::tr(
+                                "%{Combs} that may be taken: %1 (they took no syrup and were not in a treated hive)."),
+                            style_)
                          .arg(places(s.combs));
         else
-            lines << say::FollowSections::tr(
-                "No comb is known to be honey that may be taken: combs that took syrup are for the bees.");
+            lines << worded(
+                say::FollowSections::tr(
+                    "No %{comb} is known to be honey that may be taken: %{combs} that took syrup are for the bees."),
+                style_);
         return lines;
     }
     static QString places(const std::vector<int>& combs) {
@@ -152,7 +157,8 @@ private:
             const auto& observation = q.observations[i];
             const auto judged =
                 std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
-            const QString day = words::date(observation.date), kind = text::seenKind(answer::kindOf(observation));
+            const QString day = words::date(observation.date),
+                          kind = text::seenKind(answer::kindOf(observation), style_);
             if (judged == f.judged.end() || !tracking::isWeighed(observation)) {
                 lines << say::FollowSections::tr("%1: %2").arg(day, kind);
                 continue;
@@ -169,6 +175,7 @@ private:
 
     const tracking::FollowQuestion& q;
     const tracking::Following& f;
+    const text::WordStyle style_;
     const std::vector<answer::PointsTo> found_;
     std::vector<FollowSection> sections;
 };

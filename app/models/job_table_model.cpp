@@ -10,7 +10,7 @@
 
 namespace winterlarder::desk {
 
-QString jobWords(JobKind kind) {
+QString jobWords(JobKind kind, const text::WordStyle& style) {
     switch (kind) {
     case JobKind::Syrup: return JobTableModel::tr("feed syrup, in the evening");
     case JobKind::Fondant: return JobTableModel::tr("lay on fondant, touching the cluster");
@@ -20,8 +20,8 @@ QString jobWords(JobKind kind) {
     case JobKind::WeighAgain: return JobTableModel::tr("weigh again, both sides, without opening");
     case JobKind::CountMites: return JobTableModel::tr("count the mites, and look at the stores again");
     case JobKind::CallInspector: return JobTableModel::tr("signs of disease: call the bee inspector, move nothing");
-    case JobKind::CountBees: return JobTableModel::tr("count the combs the bees cover");
-    case JobKind::MoveCombs: return JobTableModel::tr("hang in combs from a neighbour");
+    case JobKind::CountBees: return worded(JobTableModel::tr("count the %{combs} the bees cover"), style);
+    case JobKind::MoveCombs: return worded(JobTableModel::tr("hang in %{combs} from a neighbour"), style);
     case JobKind::RecordStores: return JobTableModel::tr("look at the stores, or weigh");
     }
     return {};
@@ -29,31 +29,31 @@ QString jobWords(JobKind kind) {
 
 namespace {
 
-QString placesOf(const advice::CombGift& gift) {
-    return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes));
-}
-
 // "hang in 2 full combs from Pear (its middle box, combs 1 and 2 from the left); to give back: combs 1 and 10 from the left"
-QString exchangeWords(const CombExchange& exchange) {
+QString exchangeWords(const CombExchange& exchange, const text::WordStyle& style) {
     const auto& gift = exchange.gift;
     const auto combs = static_cast<int>(gift.combs.size());
-    const QString in = (combs == 1 ? JobTableModel::tr("hang in one full comb from %1 (its %2)")
-                                   : JobTableModel::tr("hang in %n full combs from %1 (its %2)", nullptr, combs))
-                           .arg(QString::fromStdString(gift.from), placesOf(gift));
+    const QString in =
+        worded(combs == 1 ? JobTableModel::tr("hang in one full %{comb} from %1 (its %2)")
+                          : JobTableModel::tr("hang in %n full %{combs} from %1 (its %2)", nullptr, combs),
+               style)
+            .arg(QString::fromStdString(gift.from),
+                 text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes), style));
     if (exchange.back.empty()) return in;
     return JobTableModel::tr("%1; to give back: %2")
-        .arg(in, text::combPlaces(exchange.back, static_cast<std::size_t>(exchange.boxes)));
+        .arg(in, text::combPlaces(exchange.back, static_cast<std::size_t>(exchange.boxes), style));
 }
 
 } // namespace
 
 QString jobWords(const PlannedJob& job) {
-    if (job.exchange) return exchangeWords(*job.exchange);
+    const auto style = words::styleOf(job.framed);
+    if (job.exchange) return exchangeWords(*job.exchange, style);
     if (!job.partner.isEmpty())
         return JobTableModel::tr(
                    "unite it with %1, at the latest on this day: set it above, newspaper between, in the evening")
             .arg(job.partner);
-    return jobWords(job.kind);
+    return jobWords(job.kind, style);
 }
 
 QString jobAmount(const PlannedJob& job) {

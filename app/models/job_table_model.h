@@ -2,6 +2,7 @@
 #pragma once
 
 #include "models/yard_plan.h"
+#include "text/style.h"
 
 #include <QAbstractTableModel>
 
@@ -27,7 +28,7 @@ private:
     std::vector<PlannedJob> jobs_;
 };
 
-QString jobWords(JobKind kind);          //!< whatever colony it is for
+QString jobWords(JobKind kind, const text::WordStyle& style); //!< whatever colony it is for
 QString jobWords(const PlannedJob& job); //!< with the combs that move, and the colony it is united with
 QString jobAmount(const PlannedJob& job);
 QString jobWhose(const PlannedJob& job); //!< "your plan", or as advised; and why it is not to be done

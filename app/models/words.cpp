@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/words.h"
 
+#include "answer/style_of_place.h"
 #include "support/require.h"
 #include "text/contexts.h"
 #include "text/follow_words.h"
@@ -24,7 +25,7 @@ QString number(double value, int decimals) {
 // Without a lock: threads of work are given a copy of it.
 text::WordStyle& chosenStyle() {
     require(onInterfaceThread(), "the style of the window's words was asked for on a thread of work");
-    static text::WordStyle style{.locale = QLocale()};
+    static text::WordStyle style{.unitsChosen = true, .locale = QLocale()};
     return style;
 }
 
@@ -51,6 +52,14 @@ const text::WordStyle& style() {
 }
 
 void useUnits(UnitSystem system) { chosenStyle().numbers.system = system; }
+void useWording(const text::Wording& wording) { chosenStyle().wording = wording; }
+text::WordStyle styleOf(const advice::ColonyQuestion& question) { return answer::styleFor(style(), question); }
+text::WordStyle styleOf(bool framed) {
+    text::WordStyle own = style();
+    own.wording.frames = own.wording.frames && framed;
+    return own;
+}
+QString worded(const QString& sentence) { return text::worded(sentence, style()); }
 
 MassUnit shownMass() { return massUnit(chosenStyle().numbers.system); }
 
@@ -98,11 +107,9 @@ QString temperature(Temperature reading, int decimals) { return utf8(format(read
 
 QString temperatureShift(TemperatureDifference shift) { return text::kelvins(shift.value(), style()); }
 
-QString length(Length length) {
-    return utf8(format(length, style().numbers, shownLength() == LengthUnit::Inch ? 2 : 0));
-}
+QString length(Length length) { return text::length(length, style()); }
 
-QString litres(Volume volume) { return text::volume(volume, style()); }
+QString litres(Volume volume) { return utf8(format(volume, style().numbers, 1)); }
 
 QString area(Area area) {
     return utf8(format(area, style().numbers, areaUnit(style().numbers.system) == AreaUnit::SquareInch ? 0 : 1));
@@ -141,18 +148,18 @@ QString dateWithYear(Date date) { return QLocale().toString(toQDate(date), say::
 
 QString longDate(Date date) { return QLocale().toString(toQDate(date), say::WindowWords::tr("d MMMM yyyy")); }
 
-QString verdictName(advice::Verdict verdict) { return text::verdict(verdict, text::Wording::Brief); }
+QString verdictName(advice::Verdict verdict) { return text::verdict(verdict, text::Register::Brief); }
 
-QString verdict(const advice::Advice& advice) {
+QString verdict(const advice::Advice& advice, const text::WordStyle& told) {
     if (advice.decidedBy == advice::DecidedBy::Disease) return say::WindowWords::tr("call the inspector");
     if (advice.decidedBy == advice::DecidedBy::Contradiction) return say::WindowWords::tr("weigh again");
     if (advice.verdict == advice::Verdict::Harvest && advice.harvest)
         return (advice.lookFirst ? say::WindowWords::tr("look again, then take %1") : say::WindowWords::tr("take %1"))
             .arg(amount(advice.harvest->upTo));
     if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->given.empty())
-        return say::WindowWords::tr("give combs");
+        return text::worded(say::WindowWords::tr("give %{combs}"), told);
     if (advice.verdict == advice::Verdict::Leave && advice.plan && !advice.plan->received.empty())
-        return say::WindowWords::tr("hang in combs");
+        return text::worded(say::WindowWords::tr("hang in %{combs}"), told);
     if (advice.verdict != advice::Verdict::Unite && advice.feed)
         return feedInShort(advice.feed->syrup.sugar, advice.feed->fondant);
     return verdictName(advice.verdict);
@@ -209,7 +216,7 @@ QString zone(Zone zone) {
     return {};
 }
 
-QString due(const Due& due, Date today) {
+QString due(const Due& due, Date today, const text::WordStyle& told) {
     const bool now = due.date && *due.date <= today;
     const QString day = due.date ? date(*due.date) : QString();
     if (!due.kind) return say::WindowWords::tr("nothing due");
@@ -234,23 +241,27 @@ QString due(const Due& due, Date today) {
                         : say::WindowWords::tr("heft every two weeks");
     case DueKind::CountBees: return say::WindowWords::tr("count the bees");
     case DueKind::MoveCombs:
-        return now ? say::WindowWords::tr("combs to it today") : say::WindowWords::tr("combs to it %1").arg(day);
+        return now ? text::worded(say::WindowWords::tr("%{combs} to it today"), told)
+                   : text::worded(say::WindowWords::tr("%{combs} to it %1"), told).arg(day);
     case DueKind::RecordStores: return say::WindowWords::tr("look at the stores");
     case DueKind::Check: return now ? say::WindowWords::tr("check today") : say::WindowWords::tr("check %1").arg(day);
     }
     return {};
 }
 
-QString option(advice::OptionKind kind) { return text::option(kind, text::Wording::Brief); }
+QString option(advice::OptionKind kind, const text::WordStyle& told) {
+    return text::option(kind, told, text::Register::Brief);
+}
 
-QString optionWithAmount(const advice::Option& option) {
+QString optionWithAmount(const advice::Option& option, const text::WordStyle& told) {
     const QString amount = kilograms(option.amount);
     switch (option.kind) {
     case advice::OptionKind::Leave: return say::WindowWords::tr("leave as it is");
     case advice::OptionKind::TakeNow: return say::WindowWords::tr("take %1 now").arg(amount);
     case advice::OptionKind::TakeInSpring: return say::WindowWords::tr("take what is over in spring");
     case advice::OptionKind::Feed: return say::WindowWords::tr("feed up by %1 of stores").arg(amount);
-    case advice::OptionKind::MoveCombs: return say::WindowWords::tr("give it combs, %1").arg(amount);
+    case advice::OptionKind::MoveCombs:
+        return text::worded(say::WindowWords::tr("give it %{combs}, %1"), told).arg(amount);
     case advice::OptionKind::Unite: return say::WindowWords::tr("unite it with another colony");
     }
     return {};
@@ -268,8 +279,10 @@ QString seasonMark(SeasonMarkKind kind) {
     return {};
 }
 
-QString evidence(const std::string& kind) { return text::evidence(kind, text::Wording::Brief); }
+QString evidence(const std::string& kind, const text::WordStyle& told) {
+    return text::evidence(kind, told, text::Register::Brief);
+}
 
-QString visitKind(feeding::VisitKind kind) { return text::visit(kind, text::Wording::Whole); }
+QString visitKind(feeding::VisitKind kind) { return text::visit(kind, style(), text::Register::Whole); }
 
 } // namespace winterlarder::desk::words

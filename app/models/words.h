@@ -18,6 +18,12 @@ namespace winterlarder::desk::words {
 //! the interface thread only, as all words here are: work for another thread holds a copy.
 const text::WordStyle& style();
 void useUnits(UnitSystem system);
+//! What combs and feed are called in what is said of the whole yard: as at its place.
+void useWording(const text::Wording& wording);
+//! The same style with the words of one colony's place and hive: for what is said of that colony alone.
+text::WordStyle styleOf(const advice::ColonyQuestion& question);
+text::WordStyle styleOf(bool framed);    //!< of a hive of the yard whose combs hang in frames, or do not
+QString worded(const QString& sentence); //!< with the nouns of the yard's place
 
 //! The units quantities are shown in, and their names: food of a day is small, so it is in g or oz.
 MassUnit shownMass();
@@ -38,8 +44,8 @@ QString fineSpread(const Spread<Mass>& mass); //!< "2.6 kg (2.1 to 3.1)"
 QString smallMass(Mass mass);                 //!< "12 g", or "0.4 oz"
 QString temperature(Temperature reading, int decimals); //!< "-6 \u00b0C", or "21 \u00b0F"
 QString temperatureShift(TemperatureDifference shift);  //!< "-0.7 \u00b0C", or "-1.3 \u00b0F"
-QString litres(Volume volume);                          //!< "7.8 L"
-QString length(Length length);                          //!< "35 mm", or "1.38 in"
+QString litres(Volume volume);                          //!< as written down: "7.8 L", "2.1 US gal"
+QString length(Length length);                          //!< "35 mm", or "1 3/8 in"
 QString area(Area area);                                //!< "8.8 dm\u00b2", or "136 sq in"
 QString height(double metres);                          //!< above the sea: "120 m", "12.5 m", or "394 ft"
 QString distance(double kilometres);                    //!< "92 km", or "57 miles"
@@ -53,8 +59,9 @@ QString longDate(Date date);                            //!< "12 September 2026"
 QDate toQDate(Date date);
 Date fromQDate(QDate date);
 
-QString verdict(const advice::Advice& advice); //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
-QString verdictName(advice::Verdict verdict);  //!< one word
+QString verdict(const advice::Advice& advice,
+                const text::WordStyle& told = style()); //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
+QString verdictName(advice::Verdict verdict);           //!< one word
 //! A followed winter in the list of its yard: what is to be fed today where it is on course else, or how it goes.
 QString followedInShort(const tracking::Following& following, SeasonDay today);
 //! The verdict whose drawing stands for it: leave it, feed it, it cannot be said.
@@ -62,11 +69,11 @@ advice::Verdict likeness(const tracking::Following& following, SeasonDay today);
 advice::Verdict likeness(tracking::FollowState state);
 QString iconName(advice::Verdict verdict); //!< of the verdict's drawing; each has a silhouette of its own
 QString zone(Zone zone);
-QString due(const Due& due, Date today);
-QString option(advice::OptionKind kind);
-QString optionWithAmount(const advice::Option& option);
+QString due(const Due& due, Date today, const text::WordStyle& told = style());
+QString option(advice::OptionKind kind, const text::WordStyle& told = style());
+QString optionWithAmount(const advice::Option& option, const text::WordStyle& told = style());
 QString seasonMark(SeasonMarkKind kind);
-QString evidence(const std::string& kind);
+QString evidence(const std::string& kind, const text::WordStyle& told = style());
 QString visitKind(feeding::VisitKind kind);
 
 //! What to do next, as a person would say it.

@@ -2,6 +2,7 @@
 #include "models/yard.h"
 
 #include "book/case_of.h"
+#include "models/words.h"
 #include "support/require.h"
 
 #include <utility>
@@ -22,7 +23,10 @@ Yard::Yard(OpenBook* book, QObject* parent) : QObject(parent), book_(book) {
     connect(book_, &OpenBook::changed, this, &Yard::readAgain);
 }
 
+Yard::~Yard() { words::useWording({}); }
+
 void Yard::tell(const YardChanges& changes) {
+    words::useWording(state_.wording()); // before anybody says the change
     for (const auto& [what, id] : changes) emit changed(what, id);
 }
 

@@ -26,6 +26,7 @@ class Yard : public QObject {
 public:
     //! Without a book it shows what it is given and edits nothing.
     explicit Yard(OpenBook* book = nullptr, QObject* parent = nullptr);
+    ~Yard() override; //!< its words go with it
 
     // ---- what is shown -----------------------------------------------------------------------------------------------
     const YardState& state() const { return state_; }

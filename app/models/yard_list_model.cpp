@@ -233,9 +233,9 @@ QVariant YardListModel::colonyData(const ColonyEntry& colony, int role) const {
     case LowRole: return advice.estimate ? QVariant(advice.estimate->spread.low.value()) : QVariant();
     case HighRole: return advice.estimate ? QVariant(advice.estimate->spread.high.value()) : QVariant();
     case NeedRole: return advice.need ? QVariant(advice.need->value()) : QVariant();
-    case VerdictRole: return words::verdict(advice);
+    case VerdictRole: return words::verdict(advice, words::styleOf(colony.answered->question));
     case IconRole: return words::iconName(advice.verdict);
-    case DueRole: return words::due(dueShown(colony), colony.record.asOf);
+    case DueRole: return words::due(dueShown(colony), colony.record.asOf, words::styleOf(colony.answered->question));
     default: return {};
     }
 }

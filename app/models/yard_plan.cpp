@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_plan.h"
 
+#include "answer/style_of_place.h"
 #include "models/due.h"
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 
 namespace winterlarder::desk {
@@ -51,6 +51,7 @@ std::optional<CombExchange> exchangeOf(const report::Task& task, const AnsweredC
 PlannedJob advisedJob(const report::Task& task, const ColonyEntry& colony, const QString& name) {
     PlannedJob job{task, colony.id, name};
     if (!colony.answered) return job;
+    job.framed = answer::hangsInFrames(colony.answered->question);
     const auto& advice = colony.answered->answer.advice;
     if (task.kind == JobKind::MoveCombs) job.exchange = exchangeOf(task, *colony.answered);
     if (task.kind == JobKind::Unite && advice.unite) job.partner = QString::fromStdString(advice.unite->partner);
@@ -85,6 +86,7 @@ void addColony(YardPlan& plan, const ColonyEntry& colony) {
         return;
     }
     const auto& advice = colony.answered->answer.advice;
+    if (!answer::hangsInFrames(colony.answered->question)) plan.bareBars.insert(colony.record.colony.value_or(""));
     plan.disease = plan.disease || colony.answered->question.trouble;
     count(plan, advice.verdict);
     addJobs(plan, colony, report::tasksOf(colony.answered->question, advice), nullptr);

@@ -6,6 +6,8 @@
 #include "report/yard_plan.h"
 
 #include <map>
+#include <set>
+#include <string>
 #include <vector>
 
 namespace winterlarder::desk {
@@ -28,6 +30,7 @@ struct PlannedJob : report::Task {
     bool past = false; //!< planned for a day before the one asked about, and neither made nor skipped
     std::optional<report::NoFeed> forbidden{}; //!< planned, but the answer wants nothing fed: it is in no sum
     std::optional<CombExchange> exchange{};    //!< of combs to hang in
+    bool framed = true;                        //!< the colony's combs hang in frames
     QString partner{};                         //!< the colony it is united with; empty: none is known
     bool operator==(const PlannedJob&) const = default;
 };
@@ -41,6 +44,7 @@ struct YardPlan {
     //! colonies whose winter is followed, by how it goes; they count nowhere else
     std::map<tracking::FollowState, int> followed;
     std::vector<advice::CombGift> gifts;
+    std::set<std::string> bareBars{}; //!< colonies whose combs hang in no frames, and are combs everywhere
     advice::MovingCombs moving = advice::MovingCombs::Allowed; //!< as the keeper chose
     bool disease = false;                                      //!< signs of it in a colony: nothing moves between hives
 };

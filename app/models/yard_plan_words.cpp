@@ -51,8 +51,8 @@ QString toBuyLine(const YardPlan& plan) {
         plan.gifts.empty()
             ? say::YardPlan::tr(
                   "Buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.")
-            : say::YardPlan::tr(
-                  "Move the combs first, then buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening.");
+            : words::worded(say::YardPlan::tr(
+                  "Move the %{combs} first, then buy %1 of white sugar; the last syrup must be taken by %2. Feed in the evening, all that are due on a day the same evening."));
     return said.arg(words::amount(plan.totals.sugar), words::date(*plan.totals.lastSyrupDay));
 }
 
@@ -61,26 +61,39 @@ QString toBuyLine(const YardPlan& plan) {
 QString yardSmallLine(const YardPlan& plan) {
     QStringList lines{toBuyLine(plan)};
     if (plan.moving == advice::MovingCombs::Not)
-        lines << say::YardPlan::tr("Planned without moving combs between hives.");
+        lines << words::worded(say::YardPlan::tr("Planned without moving %{combs} between hives."));
     lines.removeAll(QString());
     return lines.join(QLatin1Char(' '));
 }
 
-QString giftWords(const advice::CombGift& gift) {
+namespace {
+
+text::WordStyle styleOf(const advice::CombGift& gift, const YardPlan& plan) {
+    return words::styleOf(!plan.bareBars.contains(gift.to));
+}
+
+} // namespace
+
+QString giftPlaces(const advice::CombGift& gift, const YardPlan& plan) {
+    return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes), styleOf(gift, plan));
+}
+
+QString giftWords(const advice::CombGift& gift, const YardPlan& plan) {
     const auto combs = static_cast<int>(gift.combs.size());
-    const QString said = combs == 1 ? say::YardPlan::tr("one comb (%1) from %2 to %3: %4")
-                                    : say::YardPlan::tr("%n combs (%1) from %2 to %3: %4", nullptr, combs);
+    const QString said = worded(combs == 1 ? say::YardPlan::tr("one %{comb} (%1) from %2 to %3: %4")
+                                           : say::YardPlan::tr("%n %{combs} (%1) from %2 to %3: %4", nullptr, combs),
+                                styleOf(gift, plan));
     return said.arg(words::amount(gift.honey), QString::fromStdString(gift.from), QString::fromStdString(gift.to),
-                    text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)));
+                    giftPlaces(gift, plan));
 }
 
 QString movedCombsWords(const YardPlan& plan) {
     const bool stay = plan.moving == advice::MovingCombs::Not;
     if (plan.waiting > 0 || (stay && !plan.gifts.empty())) return QStringLiteral("\u2026");
     if (plan.disease) return say::YardPlan::tr("none: with signs of disease in the yard nothing moves between hives");
-    if (stay) return say::YardPlan::tr("none: combs stay in their hives");
+    if (stay) return words::worded(say::YardPlan::tr("none: %{combs} stay in their hives"));
     QStringList gifts;
-    for (const auto& gift : plan.gifts) gifts << giftWords(gift);
+    for (const auto& gift : plan.gifts) gifts << giftWords(gift, plan);
     return gifts.isEmpty() ? say::YardPlan::tr("none") : gifts.join(QLatin1Char('\n'));
 }
 

@@ -15,7 +15,8 @@ QString yardSmallLine(const YardPlan& plan);
 //! In how many bags it comes and what it costs, as far as the yard says so.
 QString costWords(const book::Yard& yard, Mass sugar);
 //! Combs that go from one colony to another, named as people find them.
-QString giftWords(const advice::CombGift& gift);
+QString giftWords(const advice::CombGift& gift, const YardPlan& plan);
+QString giftPlaces(const advice::CombGift& gift, const YardPlan& plan); //!< of the combs alone
 //! All of them, or why none moves.
 QString movedCombsWords(const YardPlan& plan);
 

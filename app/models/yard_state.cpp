@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_state.h"
 
+#include "answer/style_of_place.h"
+
 #include <algorithm>
 
 namespace winterlarder::desk {
@@ -55,6 +57,17 @@ int YardState::position(ColonyId id) const {
 const book::Yard* YardState::shownYard() const {
     const auto found = std::find_if(yards.begin(), yards.end(), [this](const auto& yard) { return yard.id == shown; });
     return found == yards.end() ? nullptr : &*found;
+}
+
+text::Wording YardState::wording() const {
+    std::optional<text::Wording> all;
+    for (const auto& colony : colonies) {
+        if (!colony.answered) continue;
+        const auto own = answer::wordingOf(colony.answered->question);
+        if (!all) all = own;
+        all->frames = all->frames || own.frames;
+    }
+    return all.value_or(text::Wording{});
 }
 
 const book::ColonyHistory* YardState::historyOf(ColonyId id) const {

@@ -5,6 +5,7 @@
 #include "models/colony.h"
 #include "models/followed_winter.h"
 #include "models/yard_reading.h"
+#include "text/wording.h"
 
 #include <map>
 #include <optional>
@@ -65,6 +66,8 @@ struct YardState {
     const book::ColonyHistory* historyOf(ColonyId id) const;
     FollowedPointer followedOf(ColonyId id) const;
     bool awaitsFollowing(ColonyId id) const;
+    //! What combs and feed are called at the place of the answered colonies: frames where any of their hives has them.
+    text::Wording wording() const;
 
     void forgetBook(); //!< another book, or none: all but the day and what the plan may do
     YardChanges showDay(Date day);

@@ -136,6 +136,7 @@ void AnswerPanel::showIcon(const QString& name, const QString& meaning) {
 void AnswerPanel::show(const FollowedWinter& followed) {
     const auto& q = *followed.colony.question;
     const auto& f = *followed.following;
+    const auto style = words::styleOf(followed.colony.autumn);
     setMinimumHeight(0);
     plan_->hide();
     why_->setEnabled(true);
@@ -143,9 +144,9 @@ void AnswerPanel::show(const FollowedWinter& followed) {
     showIcon(words::iconName(words::likeness(f.state)), text::followState(f.state));
     sayOfTarget({});
     ask_->show({}, nullptr);
-    sentence_->say(text::followHeadline(q, f, words::style(), text::askably));
-    saySmall(text::followRisk(q, f, words::style(), text::askably), tr("Chances"));
-    sayOfLook(text::followNext(q, f, words::style(), text::askably));
+    sentence_->say(text::followHeadline(q, f, style, text::askably));
+    saySmall(text::followRisk(q, f, style, text::askably), tr("Chances"));
+    sayOfLook(text::followNext(q, f, style, text::askably));
     updateGeometry();
 }
 

@@ -37,7 +37,7 @@ void AskRow::show(const std::optional<advice::Ask>& ask, const ReferenceData* re
 }
 
 void AskRow::offer(advice::AskKind kind, const ReferenceData* reference) {
-    const QString question = text::question(kind);
+    const QString question = text::question(kind, words::style());
     question_->setText(question);
     question_->setMinimumWidth(
         std::min(fontMetrics().horizontalAdvance(question) + 4, 48 * fontMetrics().averageCharWidth()));

@@ -47,15 +47,17 @@ QString ratioWords(const feeding::FeedingPlan& plan) {
             .arg(days, warm);
 }
 
-QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter) {
+QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter, const text::WordStyle& told) {
     QStringList said;
     if (plan.lastDay && plan.syrup.sugar > Mass(0.05))
         said << FeedingPage::tr("Nothing liquid after %1: what is taken later no longer ripens.")
                     .arg(words::date(winter.date(*plan.lastDay)));
     const auto& limits = plan.limits;
     if (limits.roomFull)
-        said << FeedingPage::tr(
-            "There is no empty comb for more: take a full comb out, or add drawn comb, before feeding on.");
+        said << worded(
+            FeedingPage::tr(
+                "There is no empty comb for more: take a full %{comb} out, or add drawn comb, before feeding on."),
+            told);
     if (limits.deadlinePassed) said << FeedingPage::tr("It is too late for syrup; fondant instead.");
     if (limits.tooSlow)
         said << FeedingPage::tr("So many bees cannot take all of it as syrup in time; the rest is given as fondant.");
@@ -201,9 +203,10 @@ void FeedingPage::showNothing(const QString& why) {
 // A winter that is followed says itself what it wants.
 void FeedingPage::showFollowed(const FollowedWinter& followed) {
     const auto& winter = *followed.following;
+    const auto style = words::styleOf(followed.colony.autumn);
     recipe_->setVisible(true);
-    recipe_->say(text::followHeadline(*followed.colony.question, winter, words::style(), text::askably));
-    why_->say(text::followRisk(*followed.colony.question, winter, words::style(), text::askably));
+    recipe_->say(text::followHeadline(*followed.colony.question, winter, style, text::askably));
+    why_->say(text::followRisk(*followed.colony.question, winter, style, text::askably));
     why_->setVisible(true);
     limits_->setVisible(false);
     model_->show(jobsOf(followed, colony_));
@@ -219,7 +222,9 @@ void FeedingPage::showPlan(const ColonyEntry& colony) {
                               : ratioWords(*advice.feed);
     why_->say(why);
     why_->setVisible(!why.isEmpty());
-    limits_->setText(limitWords(*advice.feed, colony.answered->question.winter).join(QStringLiteral("\n\n")));
+    limits_->setText(
+        limitWords(*advice.feed, colony.answered->question.winter, words::styleOf(colony.answered->question))
+            .join(QStringLiteral("\n\n")));
     limits_->setVisible(!limits_->text().isEmpty());
     model_->show(jobsOf(colony));
     visits_->setVisible(!model_->jobs().empty());

@@ -56,6 +56,6 @@ QString recipeWords(const feeding::FeedingPlan& plan, text::NumberForm form = te
 //! Why this ratio.
 QString ratioWords(const feeding::FeedingPlan& plan);
 //! What limits the plan and what to mind, a sentence each.
-QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter);
+QStringList limitWords(const feeding::FeedingPlan& plan, const Winter& winter, const text::WordStyle& told);
 
 } // namespace winterlarder::desk

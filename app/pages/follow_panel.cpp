@@ -77,9 +77,10 @@ void FollowPanel::refresh() {
     if (!followed)
         return say(tr("Following the winter\u2026"),
                    tr("What was seen since autumn is being held against the simulated winters."));
+    const auto style = words::styleOf(followed->colony.autumn);
     if (!followed->following) {
         QStringList why;
-        for (const auto& remark : followed->colony.advice.reasons) why << text::sentence(remark, words::style());
+        for (const auto& remark : followed->colony.advice.reasons) why << text::sentence(remark, style);
         return say(tr("This winter cannot be followed yet."), why.join(QLatin1Char(' ')));
     }
     if (!followed->begun())
@@ -99,9 +100,8 @@ void FollowPanel::refresh() {
         return;
     }
     const bool living = f.state != tracking::FollowState::Dead;
-    say(text::followHeadline(q, f, words::style(), text::askably),
-        text::followRisk(q, f, words::style(), text::askably), text::followNext(q, f, words::style(), text::askably),
-        living);
+    say(text::followHeadline(q, f, style, text::askably), text::followRisk(q, f, style, text::askably),
+        text::followNext(q, f, style, text::askably), living);
     if (living) plot_->show(followSeries(*followed), q.year);
     showSections(*followed);
 }

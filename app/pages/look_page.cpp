@@ -301,10 +301,11 @@ QDoubleSpinBox* LookPage::share(Zone zone) const { return combs_->fields()->shar
 void LookPage::showEvidence(const ColonyEntry& colony) {
     if (!colony.answered || colony.pending || !colony.answered->answer.advice.estimate) return evidence_->say({});
     const auto& advice = colony.answered->answer.advice;
+    const auto told = words::styleOf(colony.answered->question);
     QStringList pieces;
     for (const auto& share : advice.estimate->shares)
         pieces << tr("%1 %2 (%3)")
-                      .arg(words::evidence(stores::idOf(share.evidence.kind)), words::amount(share.says.typical),
+                      .arg(words::evidence(stores::idOf(share.evidence.kind), told), words::amount(share.says.typical),
                            words::date(share.evidence.date));
     const QString stores = tr("Stores %1: %2.")
                                .arg(text::askably(text::AskedNumber::Stores, words::spread(advice.estimate->spread)),

@@ -155,6 +155,7 @@ void PicturePanel::offer(const advice::Advice& advice) {
     };
     for (auto& [kind, button] : chips_)
         if (!offers(kind)) button->hide();
+    const auto told = words::styleOf(shown_->question);
     for (const auto& option : advice.options) {
         auto*& button = chips_[option.kind];
         if (!button) {
@@ -164,9 +165,9 @@ void PicturePanel::offer(const advice::Advice& advice) {
             connect(button, &QPushButton::clicked, this, &PicturePanel::layOver);
             chipRow_->addWidget(button);
         }
-        button->setText(words::option(option.kind));
-        button->setToolTip(plainTip(words::optionWithAmount(option)));
-        button->setAccessibleName(tr("Show: %1").arg(words::optionWithAmount(option)));
+        button->setText(words::option(option.kind, told));
+        button->setToolTip(plainTip(words::optionWithAmount(option, told)));
+        button->setAccessibleName(tr("Show: %1").arg(words::optionWithAmount(option, told)));
         button->setChecked(wanted_.contains(option.kind));
         button->show();
     }

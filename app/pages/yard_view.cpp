@@ -167,12 +167,12 @@ QWidget* YardView::buildTotals() {
         inside->addWidget(more);
         inside->addStretch(1);
         across->addWidget(card, 1);
-        return std::pair(figure, more);
+        return std::tuple(figure, more, head);
     };
-    std::tie(sugar_, sugarElse_) = add(tr("White sugar to buy"));
-    fondant_ = add(tr("Fondant to buy")).first;
-    honey_ = add(tr("Honey that may come off")).first;
-    gifts_ = add(tr("Combs to move first")).first;
+    std::tie(sugar_, sugarElse_, std::ignore) = add(tr("White sugar to buy"));
+    fondant_ = std::get<0>(add(tr("Fondant to buy")));
+    honey_ = std::get<0>(add(tr("Honey that may come off")));
+    std::tie(gifts_, std::ignore, giftsHead_) = add({});
     QFont plain = font();
     gifts_->setFont(plain);
     buildMovingSwitch();
@@ -182,11 +182,21 @@ QWidget* YardView::buildTotals() {
 // Nothing of the book changes by it: it shows the plan and every answer the other way.
 void YardView::buildMovingSwitch() {
     auto* card = gifts_->parentWidget();
-    moving_ = new QCheckBox(tr("Move combs between hives"), card);
-    moving_->setToolTip(tr("Off: the plan and all answers as they are if every comb stays in its hive"));
+    moving_ = new QCheckBox(card);
+    nameMoving();
     static_cast<QVBoxLayout*>(card->layout())->insertWidget(1, moving_);
     connect(moving_, &QCheckBox::clicked, this,
             [this](bool on) { yard_->moveCombs(on ? advice::MovingCombs::Allowed : advice::MovingCombs::Not); });
+}
+
+// As combs are called at the yard's place.
+void YardView::nameMoving() {
+    const QString title = words::worded(tr("%{Combs} to move first"));
+    giftsHead_->setText(title);
+    gifts_->setAccessibleDescription(title);
+    moving_->setText(words::worded(tr("Move %{combs} between hives")));
+    moving_->setToolTip(
+        words::worded(tr("Off: the plan and all answers as they are if every %{comb} stays in its hive")));
 }
 
 void YardView::showTotals(const YardPlan& plan) {
@@ -200,6 +210,7 @@ void YardView::showTotals(const YardPlan& plan) {
     fondant_->setText(plan.totals.fondant > Mass(0.05) ? words::amount(plan.totals.fondant) : tr("none"));
     honey_->setText(plan.totals.honey > Mass(0.05) ? tr("up to %1").arg(words::amount(plan.totals.honey)) : tr("none"));
     gifts_->setText(movedCombsWords(plan));
+    nameMoving();
     moving_->setChecked(plan.moving == advice::MovingCombs::Allowed);
 }
 

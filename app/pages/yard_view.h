@@ -47,6 +47,7 @@ private:
     void refreshSoon();
     QWidget* buildTotals();
     void buildMovingSwitch();
+    void nameMoving();
     QWidget* buildEmpty();
     QWidget* buildPlan();
     QWidget* buildVisitButtons();
@@ -61,6 +62,7 @@ private:
     QLabel* fondant_;
     QLabel* honey_;
     QLabel* gifts_;
+    QLabel* giftsHead_;
     QCheckBox* moving_; //!< whether combs may move between hives
     JobTableModel* model_;
     QTableView* table_;

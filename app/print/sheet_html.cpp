@@ -23,14 +23,17 @@ QString element(const char* tag, const QString& text, const char* kind = "") {
     return QStringLiteral("<%1%2>%3</%1>").arg(name, attribute, text.toHtmlEscaped());
 }
 
-QString heading(const std::string& section) { return element("h2", headingOf(section)); }
+QString heading(const std::string& section, const text::WordStyle& style) {
+    return element("h2", headingOf(section, style));
+}
 
-QString factsOf(const report::Section& section, const std::vector<std::string>& without = {}) {
+QString factsOf(const report::Section& section, const text::WordStyle& style,
+                const std::vector<std::string>& without = {}) {
     QStringList said;
     for (const auto& fact : section.facts)
         if (std::find(without.begin(), without.end(), fact.id) == without.end())
             said << QStringLiteral("%1&nbsp;<b>%2</b>")
-                        .arg(nameOf(fact.id).toHtmlEscaped(), textOf(fact.value).toHtmlEscaped());
+                        .arg(nameOf(fact.id, style).toHtmlEscaped(), textOf(fact.value, style).toHtmlEscaped());
     return said.isEmpty() ? QString()
                           : QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
 }
@@ -45,10 +48,10 @@ QString unbroken(QString text) {
     return text;
 }
 
-QString cellOf(const report::Cell& cell) {
+QString cellOf(const report::Cell& cell, const text::WordStyle& style) {
     return QStringLiteral("<td align='%1'>%2</td>")
         .arg(standsRight(cell) ? QStringLiteral("right") : QStringLiteral("left"),
-             unbroken(textOf(cell)).toHtmlEscaped());
+             unbroken(textOf(cell, style)).toHtmlEscaped());
 }
 
 // A column nothing stands in is left out, but for the one to be ticked by hand.
@@ -77,12 +80,13 @@ struct Letters {
 };
 
 // Hundredths of the width a column: room for its longest piece first, what is left to those that have to break their lines.
-std::vector<double> widthsOf(const report::Table& table, const std::vector<std::size_t>& shown) {
+std::vector<double> widthsOf(const report::Table& table, const std::vector<std::size_t>& shown,
+                             const text::WordStyle& style) {
     std::vector<Letters> letters;
     for (const auto column : shown) {
         Letters all{table.columns[column] == "done" ? doneLetters : 0.0, 0};
-        all.add(nameOf(table.columns[column]));
-        for (const auto& row : table.rows) all.add(unbroken(textOf(row[column])));
+        all.add(nameOf(table.columns[column], style));
+        for (const auto& row : table.rows) all.add(unbroken(textOf(row[column], style)));
         letters.push_back({all.piece + paddingLetters, std::max(all.piece, all.whole) + paddingLetters});
     }
     const auto sum = [&](double Letters::*member) {
@@ -98,21 +102,21 @@ std::vector<double> widthsOf(const report::Table& table, const std::vector<std::
     return widths;
 }
 
-QString tableOf(const report::Table& table) {
+QString tableOf(const report::Table& table, const text::WordStyle& style) {
     if (table.rows.empty()) return {};
     const auto shown = columnsShown(table);
-    const auto widths = widthsOf(table, shown);
+    const auto widths = widthsOf(table, shown, style);
     QString html = QStringLiteral(
         "<table width='100%' cellpadding='6' cellspacing='0' border='2' style='border-collapse:collapse'><thead><tr>");
     for (std::size_t at = 0; at < shown.size(); ++at)
         html += QStringLiteral("<th align='%1' width='%2%'>%3</th>")
                     .arg(columnStandsRight(table, shown[at]) ? QStringLiteral("right") : QStringLiteral("left"))
                     .arg(widths[at], 0, 'f', 1)
-                    .arg(nameOf(table.columns[shown[at]]).toHtmlEscaped());
+                    .arg(nameOf(table.columns[shown[at]], style).toHtmlEscaped());
     html += QStringLiteral("</tr></thead>");
     for (const auto& row : table.rows) {
         html += QStringLiteral("<tr>");
-        for (const auto i : shown) html += cellOf(row[i]);
+        for (const auto i : shown) html += cellOf(row[i], style);
         html += QStringLiteral("</tr>");
     }
     return html + QStringLiteral("</table>");
@@ -124,14 +128,15 @@ struct Paragraph {
     double lines = 0;
 };
 
-void addRemarks(std::vector<Paragraph>& paragraphs, const report::Section* section, const report::Sheet& sheet) {
+void addRemarks(std::vector<Paragraph>& paragraphs, const report::Section* section, const report::Sheet& sheet,
+                const text::WordStyle& style) {
     if (!section) return;
-    paragraphs.push_back({heading(section->id), 2});
+    paragraphs.push_back({heading(section->id, style), 2});
     for (const auto& remark : section->remarks) {
         const auto number =
             std::find(sheet.sources.begin(), sheet.sources.end(), remark.source) - sheet.sources.begin() + 1;
         const QString source = remark.source.empty() ? QString() : QStringLiteral(" <small>[%1]</small>").arg(number);
-        const QString said = text::sentence(remark.remark, words::style());
+        const QString said = text::sentence(remark.remark, style);
         paragraphs.push_back({QStringLiteral("<p>%1%2</p>").arg(said.toHtmlEscaped(), source),
                               std::ceil(static_cast<double>(said.size() + 5) / lettersInHalf) + 0.2});
     }
@@ -155,14 +160,14 @@ QString inTwoColumns(const std::vector<Paragraph>& paragraphs) {
         .arg(columns[0], columns[1]);
 }
 
-QString remarksOf(const report::Sheet& sheet) {
+QString remarksOf(const report::Sheet& sheet, const text::WordStyle& style) {
     std::vector<Paragraph> paragraphs;
-    addRemarks(paragraphs, sheet.section("reasons"), sheet);
-    addRemarks(paragraphs, sheet.section("cautions"), sheet);
+    addRemarks(paragraphs, sheet.section("reasons"), sheet, style);
+    addRemarks(paragraphs, sheet.section("cautions"), sheet, style);
     return inTwoColumns(paragraphs);
 }
 
-QString sourcesOf(const report::Sheet& sheet, const ReferenceData& reference) {
+QString sourcesOf(const report::Sheet& sheet, const ReferenceData& reference, const text::WordStyle& style) {
     if (sheet.sources.empty()) return {};
     QStringList said;
     for (std::size_t i = 0; i < sheet.sources.size(); ++i) {
@@ -171,22 +176,25 @@ QString sourcesOf(const report::Sheet& sheet, const ReferenceData& reference) {
                     .arg(i + 1)
                     .arg(QString::fromStdString(source ? source->citation : sheet.sources[i]).toHtmlEscaped());
     }
-    return heading("sources") + QStringLiteral("<p class='small'>%1</p>").arg(said.join(QStringLiteral(" &#160; ")));
+    return heading("sources", style) +
+           QStringLiteral("<p class='small'>%1</p>").arg(said.join(QStringLiteral(" &#160; ")));
 }
 
-QString listed(const report::Section* section) {
-    return section ? heading(section->id) + factsOf(*section) + tableOf(section->table) : QString();
+QString listed(const report::Section* section, const text::WordStyle& style) {
+    return section ? heading(section->id, style) + factsOf(*section, style) + tableOf(section->table, style)
+                   : QString();
 }
 
 // In one line: "combs looked at 9 kg (7 to 11), Sun 13 Sep".
-QString inOneLine(const report::Section* section) {
+QString inOneLine(const report::Section* section, const text::WordStyle& style) {
     if (!section) return {};
     QStringList said;
     for (const auto& row : section->table.rows)
         said << QStringLiteral("%1&nbsp;<b>%2</b>, %3")
-                    .arg(textOf(row[0]).toHtmlEscaped(), textOf(row[2]).toHtmlEscaped(),
-                         textOf(row[1]).toHtmlEscaped());
-    return heading(section->id) + QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
+                    .arg(textOf(row[0], style).toHtmlEscaped(), textOf(row[2], style).toHtmlEscaped(),
+                         textOf(row[1], style).toHtmlEscaped());
+    return heading(section->id, style) +
+           QStringLiteral("<p>%1</p>").arg(said.join(QStringLiteral(" &#160;\u00b7&#160; ")));
 }
 
 QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
@@ -204,15 +212,16 @@ QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
 } // namespace
 
 QString htmlOf(const report::Sheet& sheet, const SheetSentences& sentences, const ReferenceData& reference) {
+    const auto& style = sentences.style;
     QString html = QStringLiteral("<html><body>") + top(sheet, sentences);
     if (const auto* answer = sheet.section("answer"))
-        html += factsOf(*answer, {"verdict"}); // the sentence above said it
+        html += factsOf(*answer, style, {"verdict"}); // the sentence above said it
     if (const auto* picture = sheet.section("picture"); picture && picture->winterPicture)
         html += QStringLiteral("<p><img src='picture'></p>");
     for (const auto* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "feeding", "take", "options"})
-        html += listed(sheet.section(id));
-    html += inOneLine(sheet.section("evidence")) + listed(sheet.section("season"));
-    return html + remarksOf(sheet) + sourcesOf(sheet, reference) + QStringLiteral("</body></html>");
+        html += listed(sheet.section(id), style);
+    html += inOneLine(sheet.section("evidence"), style) + listed(sheet.section("season"), style);
+    return html + remarksOf(sheet, style) + sourcesOf(sheet, reference, style) + QStringLiteral("</body></html>");
 }
 
 } // namespace winterlarder::desk::print

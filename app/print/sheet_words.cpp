@@ -15,9 +15,9 @@ namespace {
 
 using Words = std::map<std::string, const char*>;
 
-QString found(const Words& words, const std::string& id) {
+QString found(const Words& words, const std::string& id, const text::WordStyle& style) {
     const auto at = words.find(id);
-    return at == words.end() ? QString::fromStdString(id) : say::Sheet::tr(at->second);
+    return at == words.end() ? QString::fromStdString(id) : text::worded(say::Sheet::tr(at->second), style);
 }
 
 QString roughDate(const report::RoughDate& date) {
@@ -34,13 +34,13 @@ QString money(const report::Money& money) {
 
 } // namespace
 
-QString headingOf(const std::string& section) {
+QString headingOf(const std::string& section, const text::WordStyle& style) {
     static const Words words{
         {"answer", QT_TRANSLATE_NOOP("Sheet", "The answer")},
         {"picture", QT_TRANSLATE_NOOP("Sheet", "The winter")},
         {"options", QT_TRANSLATE_NOOP("Sheet", "What can be done, on the same winters")},
         {"evidence", QT_TRANSLATE_NOOP("Sheet", "What the stores rest on")},
-        {"take", QT_TRANSLATE_NOOP("Sheet", "Combs that may come off")},
+        {"take", QT_TRANSLATE_NOOP("Sheet", "%{Combs} that may come off")},
         {"feeding", QT_TRANSLATE_NOOP("Sheet", "Feeding")},
         {"season", QT_TRANSLATE_NOOP("Sheet", "The season here")},
         {"reasons", QT_TRANSLATE_NOOP("Sheet", "Why")},
@@ -48,14 +48,14 @@ QString headingOf(const std::string& section) {
         {"to-buy", QT_TRANSLATE_NOOP("Sheet", "To buy and to bring")},
         {"visits", QT_TRANSLATE_NOOP("Sheet", "Everything to do, by day")},
         {"colonies", QT_TRANSLATE_NOOP("Sheet", "The colonies")},
-        {"gifts", QT_TRANSLATE_NOOP("Sheet", "Combs to give to a neighbour")},
+        {"gifts", QT_TRANSLATE_NOOP("Sheet", "%{Combs} to give to a neighbour")},
         {"to-mix", QT_TRANSLATE_NOOP("Sheet", "To mix")},
         {"sources", QT_TRANSLATE_NOOP("Sheet", "Sources")},
     };
-    return found(words, section);
+    return found(words, section, style);
 }
 
-QString nameOf(const std::string& fact) {
+QString nameOf(const std::string& fact, const text::WordStyle& style) {
     static const Words words{
         {"verdict", QT_TRANSLATE_NOOP("Sheet", "verdict")},
         {"take", QT_TRANSLATE_NOOP("Sheet", "honey that may come off")},
@@ -95,19 +95,19 @@ QString nameOf(const std::string& fact) {
         {"day", QT_TRANSLATE_NOOP("Sheet", "day")},
         {"says", QT_TRANSLATE_NOOP("Sheet", "says")},
         {"box", QT_TRANSLATE_NOOP("Sheet", "box")},
-        {"comb", QT_TRANSLATE_NOOP("Sheet", "comb")},
+        {"comb", QT_TRANSLATE_NOOP("Sheet", "%{comb}")},
         {"what", QT_TRANSLATE_NOOP("Sheet", "what")},
         {"done", QT_TRANSLATE_NOOP("Sheet", "done")},
         {"colony", QT_TRANSLATE_NOOP("Sheet", "colony")},
         {"from", QT_TRANSLATE_NOOP("Sheet", "from")},
         {"to", QT_TRANSLATE_NOOP("Sheet", "to")},
-        {"combs", QT_TRANSLATE_NOOP("Sheet", "combs")},
+        {"combs", QT_TRANSLATE_NOOP("Sheet", "%{combs}")},
         {"honey", QT_TRANSLATE_NOOP("Sheet", "honey")},
     };
-    return found(words, fact);
+    return found(words, fact, style);
 }
 
-QString wordOf(const std::string& id) {
+QString wordOf(const std::string& id, const text::WordStyle& style) {
     static const Words words{
         {"harvest", QT_TRANSLATE_NOOP("Sheet", "take honey")},
         {"leave", QT_TRANSLATE_NOOP("Sheet", "leave as it is")},
@@ -125,7 +125,7 @@ QString wordOf(const std::string& id) {
         {"dead", QT_TRANSLATE_NOOP("Sheet", "dead")},
         {"take-now", QT_TRANSLATE_NOOP("Sheet", "take now")},
         {"take-in-spring", QT_TRANSLATE_NOOP("Sheet", "take in spring")},
-        {"move-combs", QT_TRANSLATE_NOOP("Sheet", "combs from a neighbour")},
+        {"move-combs", QT_TRANSLATE_NOOP("Sheet", "%{combs} from a neighbour")},
         {"syrup", QT_TRANSLATE_NOOP("Sheet", "syrup, in the evening")},
         {"fondant", QT_TRANSLATE_NOOP("Sheet", "fondant, touching the cluster")},
         {"check", QT_TRANSLATE_NOOP("Sheet", "check: sealed? weigh, feeder off, mouse guard on")},
@@ -134,22 +134,22 @@ QString wordOf(const std::string& id) {
         {"weigh-again", QT_TRANSLATE_NOOP("Sheet", "weigh again")},
         {"count-mites", QT_TRANSLATE_NOOP("Sheet", "count the mites, and look at the stores again")},
         {"call-inspector", QT_TRANSLATE_NOOP("Sheet", "signs of disease: call the bee inspector, move nothing")},
-        {"count-bees", QT_TRANSLATE_NOOP("Sheet", "count the combs the bees cover")},
+        {"count-bees", QT_TRANSLATE_NOOP("Sheet", "count the %{combs} the bees cover")},
         {"record-stores", QT_TRANSLATE_NOOP("Sheet", "look at the stores, or weigh")},
         {"any-day", QT_TRANSLATE_NOOP("Sheet", "any day")},
         {"not-known", QT_TRANSLATE_NOOP("Sheet", "not known")},
     };
-    return words.contains(id) ? found(words, id) : words::evidence(id);
+    return words.contains(id) ? found(words, id, style) : words::evidence(id, style);
 }
 
-QString textOf(const report::Cell& cell) {
+QString textOf(const report::Cell& cell, const text::WordStyle& style) {
     using namespace report;
     if (const auto* own = std::get_if<std::string>(&cell)) return QString::fromStdString(*own);
-    if (const auto* word = std::get_if<Word>(&cell)) return wordOf(word->id);
+    if (const auto* word = std::get_if<Word>(&cell)) return wordOf(word->id, style);
     if (const auto* count = std::get_if<Count>(&cell)) return QLocale().toString(count->number, 'f', count->decimals);
     if (const auto* amount = std::get_if<Money>(&cell)) return money(*amount);
     if (const auto* mass = std::get_if<Mass>(&cell)) return words::amount(*mass);
-    if (const auto* volume = std::get_if<Volume>(&cell)) return text::amount(*volume, words::style());
+    if (const auto* volume = std::get_if<Volume>(&cell)) return text::amount(*volume, style);
     if (const auto* date = std::get_if<Date>(&cell))
         return words::dateWithWeekday(*date).replace(QLatin1Char(' '), QChar::Nbsp);
     if (const auto* rough = std::get_if<RoughDate>(&cell)) return roughDate(*rough);

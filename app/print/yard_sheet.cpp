@@ -82,7 +82,7 @@ std::string placesOf(const std::vector<report::Cell>& row, const YardPlan& plan)
     for (const auto& gift : plan.gifts)
         if (std::get<std::string>(row[0]) == gift.from && std::get<std::string>(row[1]) == gift.to &&
             std::get<Mass>(row[3]) == gift.honey)
-            return text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes)).toStdString();
+            return giftPlaces(gift, plan).toStdString();
     return {};
 }
 
@@ -93,7 +93,8 @@ void nameCombsAndPairs(report::Sheet& sheet, const YardPlan& plan) {
             if (section.id == "gifts") row[2] = report::Cell(placesOf(row, plan));
             if (section.id != "visits") continue;
             const auto* job = jobOf(row, plan);
-            if (job && (job->exchange || !job->partner.isEmpty())) row[2] = report::Cell(jobWords(*job).toStdString());
+            const bool own = job && (job->exchange || !job->partner.isEmpty() || job->kind == JobKind::CountBees);
+            if (own) row[2] = report::Cell(jobWords(*job).toStdString());
         }
 }
 
@@ -113,8 +114,10 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
     if (!date) return {};
     auto sheet = report::yardPlan(yard.title().toStdString(), *date, colonies, priceOf(yard.shownYard()), known);
     nameCombsAndPairs(sheet, plan);
-    return {
-        print::htmlOf(sheet, {yardSentence(plan), {yardSmallLine(plan)}}, known), footerOf(yard.title(), *date), 2, {}};
+    return {print::htmlOf(sheet, {yardSentence(plan), {yardSmallLine(plan)}, words::style()}, known),
+            footerOf(yard.title(), *date),
+            2,
+            {}};
 }
 
 std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData& reference) {
@@ -123,9 +126,11 @@ std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData&
     auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference,
                                      plannedColony(colony, jobsOf(colony), nullptr).tasks);
     const QString name = QString::fromStdString(sheet.title);
-    Paper paper{print::htmlOf(
-                    sheet, {words::answerSentence(*answered), {words::riskLine(*answered), words::lookLine(*answered)}},
-                    reference),
+    Paper paper{print::htmlOf(sheet,
+                              {words::answerSentence(*answered),
+                               {words::riskLine(*answered), words::lookLine(*answered)},
+                               words::styleOf(answered->question)},
+                              reference),
                 footerOf(name, sheet.date),
                 1,
                 {}};

@@ -26,22 +26,22 @@ constexpr std::array<AskWords, 9> asks{{
     {advice::AskKind::SuperFor, "super_for", "hive.supers_for",
      QT_TRANSLATE_NOOP("Words", "Is the super for you, or for the bees?")},
     {advice::AskKind::Tare, "tare", "hive.tare_kg",
-     QT_TRANSLATE_NOOP("Words", "What does the empty hive weigh, with its drawn combs?")},
+     QT_TRANSLATE_NOOP("Words", "What does the empty hive weigh, with its drawn %{combs}?")},
     {advice::AskKind::FlowToCome, "flow_to_come", "site.autumn_flow",
      QT_TRANSLATE_NOOP("Words", "Is a flow still to come near you, such as ivy, heather, goldenrod or eucalyptus?")},
     {advice::AskKind::FullCombs, "full_combs", "full_combs",
-     QT_TRANSLATE_NOOP("Words", "How many full combs have you in store?")},
+     QT_TRANSLATE_NOOP("Words", "How many full %{combs} have you in store?")},
     {advice::AskKind::WinterVisits, "winter_visits", "wish.visits_in_winter",
      QT_TRANSLATE_NOOP("Words", "Can you get to the hive in the second half of winter, to lift and feed it?")},
     {advice::AskKind::FoodBesideBees, "food_beside_bees", "bees.food_beside",
-     QT_TRANSLATE_NOOP("Words", "Is there food beside the bees, without an empty comb between?")},
+     QT_TRANSLATE_NOOP("Words", "Is there food beside the bees, without an empty %{comb} between?")},
 }};
 
 const AskWords& of(advice::AskKind kind) { return asks[static_cast<std::size_t>(kind)]; }
 
 } // namespace
 
-QString question(advice::AskKind kind) { return say::Words::tr(of(kind).text); }
+QString question(advice::AskKind kind, const WordStyle& style) { return worded(say::Words::tr(of(kind).text), style); }
 std::string_view idOf(advice::AskKind kind) { return of(kind).id; }
 std::string_view keyOf(advice::AskKind kind) { return of(kind).key; }
 

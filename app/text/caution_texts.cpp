@@ -22,7 +22,7 @@ const std::vector<RemarkText>& cautionTexts() {
         {"emergency",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Fondant has to touch the bees, under a cover that keeps them warm; the lid is off for half a minute, no comb is drawn.")},
+             "Fondant has to touch the bees, under a cover that keeps them warm; the lid is off for half a minute, no %{comb} is drawn.")},
         {"no-super-yet",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -30,11 +30,11 @@ const std::vector<RemarkText>& cautionTexts() {
         {"moisture",
          QT_TRANSLATE_NOOP(
              "Remark", "The refractometer shows %{water:1} % water. Honey keeps with at most 18 %, measured on several "
-                       "combs; food law allows 20 %, heather 23 %.")},
+                       "%{combs}; food law allows 20 %, heather 23 %.")},
         {"moisture/unmeasured",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Measure the water with a refractometer on several combs before taking any: honey keeps with at most "
+             "Measure the water with a refractometer on several %{combs} before taking any: honey keeps with at most "
              "18 %, food law allows 20 %, heather 23 %.")},
         {"check-scale",
          QT_TRANSLATE_NOOP(
@@ -54,7 +54,7 @@ const std::vector<RemarkText>& cautionTexts() {
         {"weak-too-late",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "A small colony, and too late to unite: narrow it into a nucleus box with full combs on both sides, and insulate it.")},
+             "A small colony, and too late to unite: narrow it into a nucleus box with full %{combs} on both sides, and insulate it.")},
         {"varroa-first/summer",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -110,7 +110,8 @@ const std::vector<RemarkText>& cautionTexts() {
                            "This is an early look, and rougher for it. Weigh again when no more nectar comes in.")},
         {"next-look/weigh", QT_TRANSLATE_NOOP("Remark", "Next: weigh it on %{day}, both sides, without opening.")},
         {"next-look/mites", QT_TRANSLATE_NOOP("Remark", "Next: on %{day} look at the stores, and count the mites.")},
-        {"next-look/queen", QT_TRANSLATE_NOOP("Remark", "Next: on %{day} look for queen cells on the comb with eggs.")},
+        {"next-look/queen",
+         QT_TRANSLATE_NOOP("Remark", "Next: on %{day} look for queen cells on the %{comb} with eggs.")},
         {"next-look/feed",
          QT_TRANSLATE_NOOP("Remark", "Next: on %{day} see whether the feed is taken and being capped.")},
         {"no-supers-while-feeding",
@@ -123,8 +124,9 @@ const std::vector<RemarkText>& cautionTexts() {
                            "medicines the label, the vet and the law decide.")},
         {"capped-share",
          QT_TRANSLATE_NOOP(
-             "Remark", "Take a comb only if at least two thirds of its stores are capped; under four fifths the honey "
-                       "may be too wet to keep.")},
+             "Remark",
+             "Take a %{comb} only if at least two thirds of its stores are capped; under four fifths the honey "
+             "may be too wet to keep.")},
         {"infants", QT_TRANSLATE_NOOP("Remark", "No honey for children under twelve months.")},
         {"unknown-honey",
          QT_TRANSLATE_NOOP("Remark", "Never feed honey whose origin you do not know: it can carry foulbrood.")},
@@ -141,7 +143,7 @@ const std::vector<RemarkText>& cautionTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "Stores from ivy or rape set hard; heather honey and honeydew can scour bees that cannot fly. Where such "
-             "stores come in, give some syrup on top; where the cold is long, replace those combs.")},
+             "stores come in, give some syrup on top; where the cold is long, replace those %{combs}.")},
         {"opening-cold",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -150,20 +152,20 @@ const std::vector<RemarkText>& cautionTexts() {
         {"cluster-gap/autumn",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "About %{within:amount} lie within reach of the cluster, and a long cold spell may take %{needed:amount}. Hang full combs "
-             "beside the bees and above them, without an empty comb between.")},
+             "About %{within:amount} lie within reach of the cluster, and a long cold spell may take %{needed:amount}. Hang full %{combs} "
+             "beside the bees and above them, without an empty %{comb} between.")},
         {"cluster-gap/split",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "In this long hive stores lie on both sides of the bees, or beyond an empty comb: bees that have eaten to one end do not come back in "
+             "In this long hive stores lie on both sides of the bees, or beyond an empty %{comb}: bees that have eaten to one end do not come back in "
              "the cold. Put the bees at one end and all the stores on one side of them.")},
         {"cluster-gap/winter",
          QT_TRANSLATE_NOOP(
              "Remark",
              "About %{within:amount} lie within reach of the cluster, and a long cold spell may take %{needed:amount}. On a day of %{=10 °C} hang a "
-             "full comb against the bees; should they run short before, lay fondant on them.")},
+             "full %{comb} against the bees; should they run short before, lay fondant on them.")},
         {"top-insulation",
-         QT_TRANSLATE_NOOP("Remark", "Where the cold is long, insulation above the combs saves food.")},
+         QT_TRANSLATE_NOOP("Remark", "Where the cold is long, insulation above the %{combs} saves food.")},
         {"condensation",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -177,7 +179,7 @@ const std::vector<RemarkText>& cautionTexts() {
                                                  "until disease is ruled out; a notifiable disease "
                                                  "has to be reported.")},
         {"lifting",
-         QT_TRANSLATE_NOOP("Remark", "A full deep box weighs up to %{=40 kg}: lift combs rather than boxes.")},
+         QT_TRANSLATE_NOOP("Remark", "A full deep box weighs up to %{=40 kg}: lift %{combs} rather than boxes.")},
         {"stings",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -194,13 +196,13 @@ const std::vector<RemarkText>& cautionTexts() {
                                                           "bars.")},
         {"pollen-short", QT_TRANSLATE_NOOP("Remark", "Only about %{pollen} of bee bread was seen. With under half a "
                                                      "kilogram when laying stops, brood has little to start on: "
-                                                     "keep combs with pollen beside the nest.")},
+                                                     "keep %{combs} with pollen beside the nest.")},
         {"brood-not-said",
          QT_TRANSLATE_NOOP(
              "Remark",
              "Laying has begun again by now, and nothing was said of brood: how much of it there is would tell more than "
              "anything else.")},
-        {"move-combs", QT_TRANSLATE_NOOP("Remark", "Combs move between healthy colonies only, in a yard without "
+        {"move-combs", QT_TRANSLATE_NOOP("Remark", "%{Combs} move between healthy colonies only, in a yard without "
                                                    "foulbrood: brush the bees off, work at dusk, and leave the "
                                                    "giver its own need.")},
         {"honey-bound", QT_TRANSLATE_NOOP("Remark", "More is left than spring needs: make room for the queen in time. "
@@ -208,7 +210,7 @@ const std::vector<RemarkText>& cautionTexts() {
         {"check-comb",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Whether a comb named here holds brood was not said: look before taking it, and leave it if it does.")},
+             "Whether a %{comb} named here holds brood was not said: look before taking it, and leave it if it does.")},
         {"local-rules", QT_TRANSLATE_NOOP("Remark", "Where disease, medicines or local law are concerned, the bee "
                                                     "inspector, the vet and the law come first.")},
     };

@@ -28,7 +28,8 @@ QString listed(const std::vector<int>& places) {
 
 } // namespace
 
-QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes) {
+QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes,
+                   const WordStyle& style) {
     std::map<int, int> all;
     for (const auto& comb : combs) ++all[comb.box];
     std::map<int, std::vector<advice::CombPlace>, std::greater<>> byBox;
@@ -40,13 +41,15 @@ QString combPlaces(const std::vector<int>& positions, const std::vector<stores::
     for (const auto& entry : byBox) {
         const bool whole =
             boxes > 1 && static_cast<int>(entry.second.size()) == all[entry.first] && entry.second.size() > 1;
-        parts << (whole ? say::Words::tr("%1, all %2 combs").arg(boxName(entry.first, boxes)).arg(entry.second.size())
-                        : combPlaces(entry.second, boxes));
+        parts << (whole ? worded(say::Words::tr("%1, all %2 %{combs}"), style)
+                              .arg(boxName(entry.first, boxes))
+                              .arg(entry.second.size())
+                        : combPlaces(entry.second, boxes, style));
     }
     return parts.join(QLatin1String("; "));
 }
 
-QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes) {
+QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes, const WordStyle& style) {
     std::map<int, std::vector<int>, std::greater<>> byBox;
     for (const auto& at : places) byBox[at.box].push_back(at.place + 1);
     QStringList parts;
@@ -54,11 +57,16 @@ QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t box
         std::sort(entry.second.begin(), entry.second.end());
         const QString box = boxName(entry.first, boxes);
         if (entry.second.size() == 1)
-            parts << (box.isEmpty() ? say::Words::tr("comb %1 from the left").arg(entry.second.front())
-                                    : say::Words::tr("%1, comb %2 from the left").arg(box).arg(entry.second.front()));
+            parts << (box.isEmpty()
+                          ? worded(say::Words::tr("%{comb} %1 from the left"), style).arg(entry.second.front())
+                          : worded(say::Words::tr("%1, %{comb} %2 from the left"), style)
+                                .arg(box)
+                                .arg(entry.second.front()));
         else
-            parts << (box.isEmpty() ? say::Words::tr("combs %1 from the left").arg(listed(entry.second))
-                                    : say::Words::tr("%1, combs %2 from the left").arg(box, listed(entry.second)));
+            parts << (box.isEmpty()
+                          ? worded(say::Words::tr("%{combs} %1 from the left"), style).arg(listed(entry.second))
+                          : worded(say::Words::tr("%1, %{combs} %2 from the left"), style)
+                                .arg(box, listed(entry.second)));
     }
     return parts.join(QLatin1String("; "));
 }

@@ -215,7 +215,7 @@ QString fieldValue(const std::string& column, const std::string& text, const Wor
     switch (field->form) {
     case Form::Share: return say::Fields::tr("%1 %").arg(count(100 * value, style));
     case Form::Mass: return mass(Mass(value), style);
-    case Form::Volume: return volume(Volume(value), style);
+    case Form::Volume: return QString::fromStdString(format(Volume(value), style.numbers, 1));
     case Form::Flag: return value != 0 ? say::Fields::tr("yes") : say::Fields::tr("no");
     case Form::Day:
         if (const auto day = Date::parse(plain.toStdString())) return date(*day, style);

@@ -22,7 +22,7 @@ const std::vector<RemarkText>& followTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "In a long hive stand the fondant as a slab beside the cluster, on the side where its stores are, "
-             "touching the outermost comb with bees, with no empty comb between.")},
+             "touching the outermost %{comb} with bees, with no empty %{comb} between.")},
         {"dry-sugar",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -35,16 +35,16 @@ const std::vector<RemarkText>& followTexts() {
         {"spring-not-this-honey",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Take only combs that never took syrup and were not in the hive while it was treated; everything else is "
+             "Take only %{combs} that never took syrup and were not in the hive while it was treated; everything else is "
              "for the bees.")},
         {"old-feed-stays-down",
          QT_TRANSLATE_NOOP(
              "Remark", "Old winter feed never goes up into a super: what is in the way is taken out, kept for light "
                        "colonies, or left below.")},
         {"cold-spell",
-         QT_TRANSLATE_NOOP("Remark",
-                           "Most colonies starve in spring, not in midwinter. With brood in every comb a week of cold "
-                           "rain can empty a hive: leave %{leave:amount} until forage is steady.")},
+         QT_TRANSLATE_NOOP(
+             "Remark", "Most colonies starve in spring, not in midwinter. With brood in every %{comb} a week of cold "
+                       "rain can empty a hive: leave %{leave:amount} until forage is steady.")},
         {"follow-course",
          QT_TRANSLATE_NOOP(
              "Remark", "On course: about %{stores:amount} are left; the autumn expected %{planned:amount} for today.")},
@@ -70,11 +70,11 @@ const std::vector<RemarkText>& followTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "On %{day} no stores were in sight beside the cluster. However heavy the hive is, food the cluster does not "
-             "touch is not found in the cold: it starves beside full combs.")},
+             "touch is not found in the cold: it starves beside full %{combs}.")},
         {"follow-gap",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Where the cluster sat on %{day} empty combs lie between it and the stores. In the cold it does not cross them.")},
+             "Where the cluster sat on %{day} empty %{combs} lie between it and the stores. In the cold it does not cross them.")},
         {"follow-dwindling",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -103,12 +103,12 @@ const std::vector<RemarkText>& followTexts() {
         {"comb-against-cluster",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "On a day of %{=10 °C} or more hang a full comb right against the cluster, no empty one between, and weigh the hive.")},
+             "On a day of %{=10 °C} or more hang a full %{comb} right against the cluster, no empty one between, and weigh the hive.")},
         {"when-dwindling",
          QT_TRANSLATE_NOOP(
              "Remark",
              "Narrow the entrance and keep it warm from above. On a day of %{=10 °C} or more put the bees together in a small space, a full "
-             "comb on either side, and see whether there is a queen. Unite it with no other while there may be disease.")},
+             "%{comb} on either side, and see whether there is a queen. Unite it with no other while there may be disease.")},
         {"dead-no-food",
          QT_TRANSLATE_NOOP("Remark", "No food within reach: it starved, or could not get at what was left elsewhere.")},
         {"dead-with-food",
@@ -136,7 +136,7 @@ const std::vector<RemarkText>& followTexts() {
         {"dead-patchy-brood",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Patchy brood, dead in its cells: varroa or a brood disease. Close the hive against robbers, and show the comb to the bee "
+             "Patchy brood, dead in its cells: varroa or a brood disease. Close the hive against robbers, and show the %{comb} to the bee "
              "inspector before any of it is used again.")},
         {"dead-queen-there", QT_TRANSLATE_NOOP("Remark", "The queen was there to the end: it was not queenless.")},
         {"dead-queen-missing",
@@ -243,7 +243,7 @@ const std::vector<RemarkText>& followTexts() {
         {"queen-room",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Take out about %{room:amount} of full combs when forage has begun, so that the queen has room to lay.")},
+             "Take out about %{room:amount} of full %{combs} when forage has begun, so that the queen has room to lay.")},
     };
     return texts;
 }

@@ -88,8 +88,10 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
     case State::FoodOutOfReach: return reachSentence(f, style, form);
     case State::ActNow: return actSentence(f, style, form);
     case State::Dwindling:
-        return say::Following::tr(
-                   "Dwindling: far fewer bees than a winter leaves. On a day of %1 put them together in a small space between two full combs.")
+        return worded(
+                   say::Following::tr(
+                       "Dwindling: far fewer bees than a winter leaves. On a day of %1 put them together in a small space between two full %{combs}."),
+                   style)
                    .arg(quantity(QStringLiteral("10 °C"), style)) +
                feedSentence(q, f, style, form);
     case State::LessThanThought:
@@ -176,16 +178,16 @@ QString deathQuestion(std::string_view id) {
     return say::Following::tr("Was the queen found?");
 }
 
-QString seenKind(std::string_view kind) {
+QString seenKind(std::string_view kind, const WordStyle& style) {
     if (kind == "scale") return say::Following::tr("scale");
     if (kind == "two-sided lift") return say::Following::tr("lifted on two sides");
     if (kind == "one-sided lift") return say::Following::tr("lifted on one side");
     if (kind == "heft") return say::Following::tr("hefted");
-    if (kind == "combs") return say::Following::tr("combs looked at");
+    if (kind == "combs") return worded(say::Following::tr("%{combs} looked at"), style);
     if (kind == "bees") return say::Following::tr("bees counted");
     if (kind == "cluster") return say::Following::tr("cluster seen");
     if (kind == "flying") return say::Following::tr("bees flying");
-    if (kind == "glimpse") return say::Following::tr("comb glimpsed");
+    if (kind == "glimpse") return worded(say::Following::tr("%{comb} glimpsed"), style);
     return say::Following::tr("dead");
 }
 
@@ -208,8 +210,9 @@ QString dueCombs(const report::Task& task, const WordStyle& style) {
     const QString from =
         task.from.empty() ? say::Following::tr("another colony of the yard") : QString::fromStdString(task.from);
     if (task.combs == 1)
-        return say::Following::tr("hang in one full comb from %1 (%2)").arg(from, amount(task.honey, style));
-    return say::Following::tr("hang in %1 full combs from %2 (%3)")
+        return worded(say::Following::tr("hang in one full %{comb} from %1 (%2)"), style)
+            .arg(from, amount(task.honey, style));
+    return worded(say::Following::tr("hang in %1 full %{combs} from %2 (%3)"), style)
         .arg(QString::number(task.combs), from, amount(task.honey, style));
 }
 
@@ -235,7 +238,7 @@ QString dueTask(const report::Task& task, const WordStyle& style) {
     case TaskKind::WeighAgain: return say::Following::tr("weigh again");
     case TaskKind::CountMites: return say::Following::tr("count the mites, and look at the stores again");
     case TaskKind::CallInspector: return say::Following::tr("call the bee inspector, move nothing");
-    case TaskKind::CountBees: return say::Following::tr("count the combs the bees cover");
+    case TaskKind::CountBees: return worded(say::Following::tr("count the %{combs} the bees cover"), style);
     case TaskKind::RecordStores: return say::Following::tr("look at the stores, or weigh");
     case TaskKind::MoveCombs: return dueCombs(task, style);
     }

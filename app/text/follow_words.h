@@ -33,7 +33,7 @@ QString followNext(const tracking::FollowQuestion& question, const tracking::Fol
 //! One of the five questions after a death, by its id (answer::deathQuestions).
 QString deathQuestion(std::string_view id);
 //! What was seen: "scale", "two-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead" as words.
-QString seenKind(std::string_view kind);
+QString seenKind(std::string_view kind, const WordStyle& style);
 
 //! Titles of what is due, for a calendar.
 QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style);

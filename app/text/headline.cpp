@@ -4,6 +4,7 @@
 #include "text/contexts.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace winterlarder::text {
 
@@ -11,6 +12,13 @@ namespace {
 
 using advice::Advice;
 using advice::DecidedBy;
+
+//! "one full comb", "2.5 full combs"
+QString fullCombs(double count, const WordStyle& style) {
+    if (count == 1) return worded(say::Words::tr("one full %{comb}"), style);
+    return worded(say::Words::tr("%1 full %{combs}"), style)
+        .arg(number(count, count == std::floor(count) ? 0 : 1, style));
+}
 
 // The sentence of what to do next, by the rule that gave the verdict.
 class Headline {
@@ -75,11 +83,9 @@ private:
     static QString named(const std::string& colony) {
         return colony.empty() ? say::Words::tr("another colony of the yard") : QString::fromStdString(colony);
     }
-    static QString fullCombs(std::size_t count) {
-        return count == 1 ? say::Words::tr("one full comb") : say::Words::tr("%1 full combs").arg(count);
-    }
-    static QString places(const advice::CombGift& gift) {
-        return combPlaces(gift.places, static_cast<std::size_t>(gift.boxes));
+    QString fullCombs(std::size_t count) const { return text::fullCombs(static_cast<double>(count), style_); }
+    QString places(const advice::CombGift& gift) const {
+        return combPlaces(gift.places, static_cast<std::size_t>(gift.boxes), style_);
     }
 
     QString weak() const {
@@ -118,9 +124,7 @@ private:
         int visits = 0;
         for (const auto& visit : plan.visits) visits += visit.kind != feeding::VisitKind::Check;
         const QString first = plan.visits.empty() ? on(*a_.asOf) : on(plan.visits.front().date);
-        if (plan.fondant > Mass(0))
-            return say::Words::tr("lay %1 of fondant on the bees %2")
-                .arg(form_(AskedNumber::Fondant, kg(plan.fondant)), first);
+        if (plan.fondant > Mass(0)) return laidOn().arg(form_(AskedNumber::Fondant, kg(plan.fondant)), first);
         const QString ratio = QString::fromStdString(plan.ratio.printed),
                       sugar = form_(AskedNumber::Sugar, kg(plan.syrup.sugar));
         if (visits == 1)
@@ -129,6 +133,13 @@ private:
             .arg(sugar, ratio)
             .arg(visits)
             .arg(first);
+    }
+
+    //! %1 the amount, %2 the day.
+    QString laidOn() const {
+        if (a_.decidedBy == DecidedBy::Board && style_.wording.candyBoard)
+            return say::Words::tr("lay a candy board of %1 on the bees %2");
+        return say::Words::tr("lay %1 of fondant on the bees %2");
     }
 
     QString portions() const {
@@ -182,8 +193,8 @@ private:
         for (const auto& share : a_.estimate->shares)
             if (share.evidence.kind == kind)
                 return say::Words::tr("%1 (%2)", "evidence and what it says")
-                    .arg(evidence(stores::idOf(kind)), kg(std::max(Mass(0), share.evidence.typical)));
-        return evidence(stores::idOf(kind));
+                    .arg(evidence(stores::idOf(kind), style_), kg(std::max(Mass(0), share.evidence.typical)));
+        return evidence(stores::idOf(kind), style_);
     }
 
     QString heft() const {
@@ -196,7 +207,7 @@ private:
         if (!a_.lookFirst) return taken() + QLatin1Char('.');
         const QString first = a_.anotherLook.which == advice::Look::Weigh ? say::Words::tr("Weigh both sides first")
                               : a_.anotherLook.which == advice::Look::CountCombs
-                                  ? say::Words::tr("Count the full combs first")
+                                  ? worded(say::Words::tr("Count the full %{combs} first"), style_)
                                   : say::Words::tr("Count the bees first");
         if (a_.anotherLook.about == "bees")
             return say::Words::tr("%1. If there are about as many as is thought, %2.", "look, take")
@@ -210,18 +221,21 @@ private:
         const auto& harvest = *a_.harvest;
         const QString honey = kg(harvest.upTo);
         if (harvest.combs.empty())
-            return say::Words::tr("take about %1 of honey, in whole capped combs")
+            return worded(say::Words::tr("take about %1 of honey, in whole capped %{combs}"), style_)
                 .arg(form_(AskedNumber::Spare, honey));
         const QString combs = form_(AskedNumber::CombsOff, honey);
-        if (harvest.combs.size() == 1) return say::Words::tr("take one comb with %1 of honey").arg(combs);
+        if (harvest.combs.size() == 1)
+            return worded(say::Words::tr("take one %{comb} with %1 of honey"), style_).arg(combs);
         if (harvest.wholeSupers == 1)
-            return say::Words::tr("take the super off: %1 of honey in %2 combs").arg(combs).arg(harvest.combs.size());
+            return worded(say::Words::tr("take the super off: %1 of honey in %2 %{combs}"), style_)
+                .arg(combs)
+                .arg(harvest.combs.size());
         if (harvest.wholeSupers > 1)
-            return say::Words::tr("take %1 supers off: %2 of honey in %3 combs")
+            return worded(say::Words::tr("take %1 supers off: %2 of honey in %3 %{combs}"), style_)
                 .arg(harvest.wholeSupers)
                 .arg(combs)
                 .arg(harvest.combs.size());
-        return say::Words::tr("take %1 of honey in %2 combs").arg(combs).arg(harvest.combs.size());
+        return worded(say::Words::tr("take %1 of honey in %2 %{combs}"), style_).arg(combs).arg(harvest.combs.size());
     }
 
     const Advice& a_;
@@ -253,10 +267,7 @@ QString grossOf(const advice::Target& target, const WordStyle& style) {
 QString targetSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.target) return {};
     const auto& target = *advice.target;
-    const QString combs = target.combs == 1
-                              ? say::Words::tr("one full comb")
-                              : say::Words::tr("%1 full combs")
-                                    .arg(number(target.combs, target.combs == int(target.combs) ? 0 : 1, style));
+    const QString combs = fullCombs(target.combs, style);
     const QString gross = grossOf(target, style);
     if (target.date == advice.asOf)
         return say::Words::tr("Today it should hold about %1 of stores: %2, %3.", "stores, full combs, weight")
@@ -339,7 +350,7 @@ QString whyNotAsAimed(const Advice& advice, const advice::Option& advised, const
     const QString aimed = ofHundred({1 - advice.shortRisk, 0}, style);
     if (advice.shortAsPlanned->share > most && !full) return {};
     if (full && advice.shortAsPlanned->share > most)
-        return say::Words::tr("%1 are aimed at; the combs have no room for more.").arg(aimed);
+        return worded(say::Words::tr("%1 are aimed at; the %{combs} have no room for more."), style).arg(aimed);
     if (advised.touchReserve.share <= most) return {};
     return say::Words::
         tr("%1 are aimed at; it is fewer because what is there now is not known well. If it is as thought, it is %2.")
@@ -371,11 +382,13 @@ QString fitsSentence(const Advice& advice, const WordStyle& style) {
     const auto* fed = advisedOption(advice);
     const Mass used = advice.untilTarget->eaten.typical - advice.untilTarget->found.typical;
     if (!fed || fed->storesAfter <= *advice.capacity || used <= Mass(0)) return {};
-    return say::Words::
-        tr("The combs hold %1 when winter begins: of the %2, which are today's stores and all the feed, about %3 are eaten by %4.",
-           "capacity, stores after, eaten, day")
-            .arg(amount(*advice.capacity, style), amount(fed->storesAfter, style), amount(used, style),
-                 date(advice.target->date, style));
+    return worded(
+               say::Words::tr(
+                   "The %{combs} hold %1 when winter begins: of the %2, which are today's stores and all the feed, about %3 are eaten by %4.",
+                   "capacity, stores after, eaten, day"),
+               style)
+        .arg(amount(*advice.capacity, style), amount(fed->storesAfter, style), amount(used, style),
+             date(advice.target->date, style));
 }
 
 QString howToUnite(const advice::UniteAdvice& unite) {

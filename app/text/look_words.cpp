@@ -54,7 +54,7 @@ QString lookSentence(const advice::Advice& advice, const WordStyle& style, Numbe
     const auto& another = advice.anotherLook;
     if (otherThingsFirst(advice)) return say::Words::tr("A better look at the stores would change nothing now.");
     if (!another.worthIt || !another.which) return noLookNow(advice, style);
-    const QString look = theLook(advice).arg(whatHangs(another.about), text::look(*another.which));
+    const QString look = theLook(advice).arg(whatHangs(another.about), text::look(*another.which, style));
     if (another.narrowsToKg <= 0 || another.narrowsFromKg <= another.narrowsToKg)
         return look; // how much better is not known
     return say::Words::tr("%1 What is known to within %2 now would be known to within %3.",

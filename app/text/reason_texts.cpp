@@ -19,7 +19,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"no-colony", QT_TRANSLATE_NOOP("Remark", "There are no bees in the hive.")},
         {"bees-unknown",
          QT_TRANSLATE_NOOP("Remark",
-                           "Nothing tells how many bees there are: count the combs or the seams they cover.")},
+                           "Nothing tells how many bees there are: count the %{combs} or the seams they cover.")},
         {"light-bees-unknown",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -27,7 +27,7 @@ const std::vector<RemarkText>& reasonTexts() {
              "portion does no harm, and a weighing tells whether more is wanted.")},
         {"stores-unknown",
          QT_TRANSLATE_NOOP("Remark",
-                           "Nothing tells what stores there are: look at the combs, weigh the hive, or heft it.")},
+                           "Nothing tells what stores there are: look at the %{combs}, weigh the hive, or heft it.")},
         {"out-of-season", QT_TRANSLATE_NOOP("Remark", "The day asked about lies in the month before the season begins: "
                                                       "ask from 1 August on, in the south from the end of "
                                                       "January.")},
@@ -39,7 +39,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"disease-first",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "With signs of disease nothing else counts: no honey, no combs and no bees leave this hive before the inspector has "
+             "With signs of disease nothing else counts: no honey, no %{combs} and no bees leave this hive before the inspector has "
              "seen it. It is fed only to live until then.")},
         {"no-food-in-reach",
          QT_TRANSLATE_NOOP(
@@ -50,7 +50,7 @@ const std::vector<RemarkText>& reasonTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "Neither queen nor eggs nor brood were seen, and it is not yet too late in the year for eggs: such a colony does not live "
-             "through winter alone. Give it a comb with eggs of another colony, and look after four days: queen cells on it mean she is gone.")},
+             "through winter alone. Give it a %{comb} with eggs of another colony, and look after four days: queen cells on it mean she is gone.")},
         {"contradiction",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -86,7 +86,7 @@ const std::vector<RemarkText>& reasonTexts() {
              "Remark",
              "About %{stores:amount} are in the hive, and %{safety:amount} are enough until the next look: nothing is decided "
              "for winter yet.")},
-        {"hive-full", QT_TRANSLATE_NOOP("Remark", "The combs hold about %{room:amount}, and they are full.")},
+        {"hive-full", QT_TRANSLATE_NOOP("Remark", "The %{combs} hold about %{room:amount}, and they are full.")},
         {"short-of-stores", QT_TRANSLATE_NOOP("Remark", "About %{missing:amount} of stores are missing on %{day}.")},
         {"small-portions/dearth",
          QT_TRANSLATE_NOOP(
@@ -99,7 +99,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"winter-board",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped."),
+             "Cold may lock the bees in for %n days on end: what is missing goes on as %{board} before the hive is wrapped."),
          "days"},
         {"late-board",
          QT_TRANSLATE_N_NOOP(
@@ -142,27 +142,28 @@ const std::vector<RemarkText>& reasonTexts() {
         {"more-than-it-holds/comb",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then give drawn comb or a box of "
-             "it (no foundation now), or full combs from store or a healthy neighbour.")},
+             "%{need:amount} are wanted and the %{combs} hold about %{room:amount}: weigh it first, then give drawn comb or a box of "
+             "it (no foundation now), or full %{combs} from store or a healthy neighbour.")},
         {"more-than-it-holds/comb-weighed",
          QT_TRANSLATE_NOOP(
-             "Remark", "%{need:amount} are wanted and the combs hold about %{room:amount}: give drawn comb or a box of "
-                       "it (no foundation now), or full combs from store or a healthy neighbour.")},
+             "Remark",
+             "%{need:amount} are wanted and the %{combs} hold about %{room:amount}: give drawn comb or a box of "
+             "it (no foundation now), or full %{combs} from store or a healthy neighbour.")},
         {"more-than-it-holds/full-combs-weighed",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{need:amount} are wanted and the combs hold about %{room:amount}: change empty combs for "
+             "%{need:amount} are wanted and the %{combs} hold about %{room:amount}: change empty %{combs} for "
              "full ones from store or a healthy neighbour; weigh in winter, and lay on fondant where it is still short then.")},
         {"more-than-it-holds/full-combs",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{need:amount} are wanted and the combs hold about %{room:amount}: weigh it first, then change empty "
-             "combs for full ones from store or a healthy neighbour; weigh in winter, and lay on fondant where it is still short then.")},
+             "%{need:amount} are wanted and the %{combs} hold about %{room:amount}: weigh it first, then change empty "
+             "%{combs} for full ones from store or a healthy neighbour; weigh in winter, and lay on fondant where it is still short then.")},
         // the numbers
         {"target",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "On %{day} it should hold about %{need:amount}: %{combs:halves} full combs, %{gross:amount} with hive and bees.")},
+             "On %{day} it should hold about %{need:amount}: %{combs:halves} full %{combs}, %{gross:amount} with hive and bees.")},
         {"usual-here/agrees", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount} to %{high:amount}.")},
         {"usual-here/agrees-one", QT_TRANSLATE_NOOP("Remark", "Usual here (%{place}): %{low:amount}.")},
         {"usual-here/differs-one",
@@ -209,7 +210,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"too-slow",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Not all of it can be taken by the last day for syrup; full combs may make up the rest; else weigh in winter, and lay on fondant where it is still short then.")},
+             "Not all of it can be taken by the last day for syrup; full %{combs} may make up the rest; else weigh in winter, and lay on fondant where it is still short then.")},
         {"after-advised",
          QT_TRANSLATE_NOOP("Remark", "Feeding is best finished by %{day}; this plan goes on after it.")},
         {"moist-honey",
@@ -222,11 +223,11 @@ const std::vector<RemarkText>& reasonTexts() {
         {"fed-combs",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Sugar was fed since last spring: no comb that was on the hive then is honey for people, now or in spring.")},
+             "Sugar was fed since last spring: no %{comb} that was on the hive then is honey for people, now or in spring.")},
         {"surplus-for-bees",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "About %{spare:amount} to spare may go as combs to bees: to your own nuclei or to a healthy colony of this yard.")},
+             "About %{spare:amount} to spare may go as %{combs} to bees: to your own nuclei or to a healthy colony of this yard.")},
         {"take-in-spring",
          QT_TRANSLATE_NOOP("Remark", "What is to spare may also stay and be taken in spring: "
                                      "typically %{spare:amount} more than is wanted when spring forage starts.")},
@@ -243,18 +244,20 @@ const std::vector<RemarkText>& reasonTexts() {
                                                      "colonies have been measured: the figures are less sure.")},
         {"stores-carried-forward",
          QT_TRANSLATE_N_NOOP(
-             "Remark", "The combs were seen %n days before the day asked about; the model counts %{used} used since."),
+             "Remark",
+             "The %{combs} were seen %n days before the day asked about; the model counts %{used} used since."),
          "days",
          QT_TRANSLATE_NOOP(
-             "Remark", "The combs were seen the day before the day asked about; the model counts %{used} used since.")},
+             "Remark",
+             "The %{combs} were seen the day before the day asked about; the model counts %{used} used since.")},
         {"stores-carried-forward/gained",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "The combs were seen %n days before the day asked about; the model counts %{gained} brought in since."),
+             "The %{combs} were seen %n days before the day asked about; the model counts %{gained} brought in since."),
          "days",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "The combs were seen the day before the day asked about; the model counts %{gained} brought in since.")},
+             "The %{combs} were seen the day before the day asked about; the model counts %{gained} brought in since.")},
         {"ratio-thin", QT_TRANSLATE_N_NOOP("Remark", "Syrup 3:2 by mass: %n warm days are left to ripen it."), "days",
          QT_TRANSLATE_NOOP("Remark", "Syrup 3:2 by mass: one warm day is left to ripen it.")},
         {"ratio-thick",
@@ -267,40 +270,44 @@ const std::vector<RemarkText>& reasonTexts() {
              "Syrup 2:1 by mass: one warm day is left, less than the five weeks that 3:2 wants, so the bees should have less water to drive off.")},
         // harvest
         {"no-comb-to-take",
-         QT_TRANSLATE_NOOP("Remark", "No single comb may be taken: each holds brood, is not capped enough, took syrup, "
-                                     "is old, or weighs more than can be spared.")},
-        {"quick-form-no-combs", QT_TRANSLATE_NOOP("Remark", "Combs were only counted, so none can be named.")},
+         QT_TRANSLATE_NOOP("Remark",
+                           "No single %{comb} may be taken: each holds brood, is not capped enough, took syrup, "
+                           "is old, or weighs more than can be spared.")},
+        {"quick-form-no-combs", QT_TRANSLATE_NOOP("Remark", "%{Combs} were only counted, so none can be named.")},
         {"treated-honey",
          QT_TRANSLATE_NOOP("Remark", "The hive was treated while this honey was in it, so none of it is taken.")},
-        {"old-nest-combs", QT_TRANSLATE_NOOP("Remark", "Combs that stood for years in the brood nest are not taken.")},
+        {"old-nest-combs",
+         QT_TRANSLATE_NOOP("Remark", "%{Combs} that stood for years in the brood nest are not taken.")},
         {"autumn-flow-not-harvested",
          QT_TRANSLATE_NOOP("Remark", "Honey the autumn flow has yet to bring is never counted for harvest.")},
         {"move-combs-first",
-         QT_TRANSLATE_N_NOOP("Remark", "Before buying sugar: %n combs with about %{kg:amount} can come from %{from}."),
+         QT_TRANSLATE_N_NOOP("Remark",
+                             "Before buying sugar: %n %{combs} with about %{kg:amount} can come from %{from}."),
          "combs",
-         QT_TRANSLATE_NOOP("Remark", "Before buying sugar: one comb with about %{kg:amount} can come from %{from}.")},
+         QT_TRANSLATE_NOOP("Remark",
+                           "Before buying sugar: one %{comb} with about %{kg:amount} can come from %{from}.")},
         {"move-combs-first/unnamed",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard."),
+             "Before buying sugar: %n %{combs} with about %{kg:amount} can come from another colony of the yard."),
          "combs",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Before buying sugar: one comb with about %{kg:amount} can come from another colony of the yard.")},
+             "Before buying sugar: one %{comb} with about %{kg:amount} can come from another colony of the yard.")},
         {"combs-given",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Combs with about %{kg:amount} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
+             "%{Combs} with about %{kg:amount} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
         {"combs-given/unnamed",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Combs with about %{kg:amount} more than those that come back go to another colony of the yard, which is short: this hive keeps "
+             "%{Combs} with about %{kg:amount} more than those that come back go to another colony of the yard, which is short: this hive keeps "
              "what it should winter on.")},
         // the colony
         {"narrow-nest",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{built:0} combs are built, the bees cover %{covered:halves}, and %{empty:0} are empty: take empty combs out before winter, "
+             "%{built:0} %{combs} are built, the bees cover %{covered:halves}, and %{empty:0} are empty: take empty %{combs} out before winter, "
              "or put a follower beside the nest.")},
         {"open-stores-late",
          QT_TRANSLATE_NOOP("Remark", "About %{open:amount} are open stores that may not be capped before the cold.")},
@@ -315,27 +322,27 @@ const std::vector<RemarkText>& reasonTexts() {
         {"doubt-heavy/pounds",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?"),
+             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is it %{number:1} lb, which is %{meant}?"),
          "boxes",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?")},
+             "%{weight} cannot well be: one box of this size weighs %{most} when every %{comb} is full of honey. Is it %{number:1} lb, which is %{meant}?")},
         {"doubt-heavy/comma",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{meant}?"),
+             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is it %{meant}?"),
          "boxes",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is it %{meant}?")},
+             "%{weight} cannot well be: one box of this size weighs %{most} when every %{comb} is full of honey. Is it %{meant}?")},
         {"doubt-heavy/plain",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is a box not written down?"),
+             "%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is a box not written down?"),
          "boxes",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{weight} cannot well be: one box of this size weighs %{most} when every comb is full of honey. Is a box not written down?")},
+             "%{weight} cannot well be: one box of this size weighs %{most} when every %{comb} is full of honey. Is a box not written down?")},
         {"doubt-light/comma",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -367,7 +374,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"doubt-harvest-there/seen",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{taken} of honey is more than can have been there: at most %{most}, going by the combs of %{day}. Is it right?")},
+             "%{taken} of honey is more than can have been there: at most %{most}, going by the %{combs} of %{day}. Is it right?")},
         {"doubt-feed",
          QT_TRANSLATE_N_NOOP(
              "Remark",
@@ -388,7 +395,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"doubt-covered",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{covered:1} covered combs are more than the %{most:0} places of this hive. How many were covered on both sides?")},
+             "%{covered:1} covered %{combs} are more than the %{most:0} places of this hive. How many were covered on both sides?")},
         {"doubt-seams",
          QT_TRANSLATE_NOOP(
              "Remark", "%{seams:1} seams are more than the %{most:0} this hive has. How many were filled with bees?")},
@@ -399,11 +406,11 @@ const std::vector<RemarkText>& reasonTexts() {
         {"doubt-brood",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{cells:hundreds} cells of brood leave no room for food: all combs of this hive have %{most:hundreds} cells. Is it right?")},
+             "%{cells:hundreds} cells of brood leave no room for food: all %{combs} of this hive have %{most:hundreds} cells. Is it right?")},
         {"doubt-full-combs",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "%{combs:1} combs with stores are more than the %{most:0} places of this hive. How many were there?")},
+             "%{combs:1} %{combs} with stores are more than the %{most:0} places of this hive. How many were there?")},
         {"doubt-stores-left",
          QT_TRANSLATE_N_NOOP(
              "Remark",
@@ -424,15 +431,15 @@ const std::vector<RemarkText>& reasonTexts() {
         {"doubt-tare-heavy",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?"),
+             "An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all %{combs} drawn and no honey in them. Is it right?"),
          "boxes",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "An empty weight of %{weight} is much: one box of this size weighs up to %{most} with all combs drawn and no honey in it. Is it right?")},
+             "An empty weight of %{weight} is much: one box of this size weighs up to %{most} with all %{combs} drawn and no honey in it. Is it right?")},
         {"doubt-tare-light",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "An empty weight of %{weight} is little: this hive weighs %{least} or more without a single comb. Was all of it on the scale?")},
+             "An empty weight of %{weight} is little: this hive weighs %{least} or more without a single %{comb}. Was all of it on the scale?")},
         {"doubt-before",
          QT_TRANSLATE_NOOP("Remark", "%{day} is before the colony was there, from %{since} on. Is the day right?")},
     };

@@ -69,9 +69,9 @@ const RemarkText* textWithKey(const std::string& key) {
     return nullptr;
 }
 
-QString inWords(const std::string& word, const QString& how) {
+QString inWords(const std::string& word, const QString& how, const WordStyle& style) {
     if (how == QLatin1String("season")) return seasonDate(word);
-    if (how == QLatin1String("evidence")) return evidence(word);
+    if (how == QLatin1String("evidence")) return evidence(word, style);
     if (how == QLatin1String("flow")) return flow(word);
     return QString::fromStdString(word);
 }
@@ -83,7 +83,7 @@ QString inWords(const Detail& detail, const QString& how, const WordStyle& style
     if (const auto* value = std::get_if<Date>(&detail)) return date(*value, style);
     if (const auto* value = std::get_if<Temperature>(&detail))
         return QString::fromStdString(format(*value, style.numbers, 1));
-    if (const auto* value = std::get_if<std::string>(&detail)) return inWords(*value, how);
+    if (const auto* value = std::get_if<std::string>(&detail)) return inWords(*value, how, style);
     const double value = std::get<double>(detail);
     constexpr double hundred = 100;
     if (how == QLatin1String("kelvins")) return kelvins(value, style);
@@ -127,14 +127,14 @@ QString recordSetAside(const Remark& remark, const WordStyle& style) {
         {"harvest", QT_TRANSLATE_NOOP("Remark", "The harvest of %1 is not counted.")},
         {"bees", QT_TRANSLATE_NOOP("Remark", "The bees seen on %1 are not counted.")},
         {"brood", QT_TRANSLATE_NOOP("Remark", "The brood seen on %1 is not counted.")},
-        {"combs", QT_TRANSLATE_NOOP("Remark", "The combs of %1 are not counted.")},
+        {"combs", QT_TRANSLATE_NOOP("Remark", "The %{combs} of %1 are not counted.")},
         {"moisture", QT_TRANSLATE_NOOP("Remark", "The water measured on %1 is not counted.")},
         {"tare", QT_TRANSLATE_NOOP("Remark", "The empty weight that is given is not counted.")},
         {"glance", QT_TRANSLATE_NOOP("Remark", "The seams seen on %1 are not counted.")},
         {"outcome", QT_TRANSLATE_NOOP("Remark", "What was found on %1 is not counted.")}};
     const auto found = words.find(*record);
     if (found == words.end()) return {};
-    QString said = QCoreApplication::translate("Remark", found->second);
+    QString said = worded(QCoreApplication::translate("Remark", found->second), style);
     said.replace(QLatin1String("%1"), inWords(*day, {}, style)); // not every record has its day in its name
     return said + QLatin1Char(' ');
 }
@@ -150,8 +150,8 @@ QString sentence(const Remark& remark, const WordStyle& style) {
     if (const auto used = massOf(remark, "used"); used && used->value() < 0) shown.details["gained"] = -*used;
     const int n = countOf(remark, *text);
     const char* source = n == 1 && text->forOne ? text->forOne : text->text;
-    QString words =
-        recordSetAside(remark, style) + filled(QCoreApplication::translate("Remark", source, nullptr, n), shown, style);
+    const QString said = worded(QCoreApplication::translate("Remark", source, nullptr, n), style);
+    QString words = recordSetAside(remark, style) + filled(said, shown, style);
     if (!words.isEmpty()) words.front() = words.front().toUpper(); // a sentence may begin with what fills it in
     return words;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/style.h"
 
+#include "quantity/fractions.h"
 #include "text/contexts.h"
 
 #include <QDate>
@@ -21,9 +22,19 @@ int stepDecimals(Mass steps, const WordStyle& style) {
     return style.numbers.system == UnitSystem::Metric && steps.value() != std::floor(steps.value()) ? 1 : 0;
 }
 
+// As a jug shows them. Which gallon it is goes without saying where units were chosen.
+QString inQuarts(Volume volume, UnitSystem system) {
+    constexpr int quartsInGallon = 4;
+    const double gallons = valueIn(volume, volumeUnit(system)), halfQuarts = std::round(2 * quartsInGallon * gallons);
+    if (halfQuarts < 2 * quartsInGallon) return say::Words::tr("%1 qt").arg(of(formatFraction(halfQuarts / 2, 2)));
+    return say::Words::tr("%1 gal").arg(of(formatFraction(gallons, 4)));
+}
+
 double toHundreds(double bees) { return std::round(bees / 100) * 100; }
 
 } // namespace
+
+QString worded(const QString& sentence, const WordStyle& style) { return worded(sentence, style.wording); }
 
 QString mass(Mass mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
 QString amount(Mass mass, const WordStyle& style) {
@@ -45,11 +56,21 @@ QString amount(const Spread<Mass>& mass, const WordStyle& style) {
 }
 
 QString mass(const Spread<Mass>& mass, const WordStyle& style) { return of(format(mass, style.numbers, 1)); }
-QString volume(Volume volume, const WordStyle& style) { return of(format(volume, style.numbers, 1)); }
+QString volume(Volume volume, const WordStyle& style) {
+    if (style.numbers.system != UnitSystem::Metric) return inQuarts(volume, style.numbers.system);
+    return of(format(volume, style.numbers, 1));
+}
 QString amount(Volume volume, const WordStyle& style) {
-    if (style.numbers.system != UnitSystem::Metric) return text::volume(volume, style);
+    if (style.numbers.system != UnitSystem::Metric) return inQuarts(volume, style.numbers.system);
     const double litres = std::round(2 * volume.value()) / 2;
     return of(format(Volume(litres), style.numbers, litres == std::floor(litres) ? 0 : 1));
+}
+QString length(Length length, const WordStyle& style) {
+    constexpr int sixteenths = 16;
+    const auto unit = lengthUnit(style.numbers.system);
+    if (unit != LengthUnit::Inch) return of(format(length, style.numbers, 0));
+    return QStringLiteral("%1 %2").arg(of(formatFraction(valueIn(length, unit), sixteenths)),
+                                       of(std::string(symbol(unit))));
 }
 QString count(double number, const WordStyle& style) { return style.locale.toString(number, 'f', 0); }
 
@@ -71,8 +92,8 @@ QString quantity(const QString& metric, const WordStyle& style) {
     if (metric.endsWith(QLatin1String(" km"))) return distance(metric.chopped(3).toDouble(), style);
     if (const auto mass = parseMass(written, MassUnit::Kilogram))
         return of(format(*mass, style.numbers, asWritten ? said : *mass < kilograms(5) ? 1 : 0));
-    if (const auto length = parseLength(written, LengthUnit::Millimetre))
-        return of(format(*length, style.numbers, asWritten ? said : *length < millimetres(50) ? 2 : 1));
+    if (const auto found = parseLength(written, LengthUnit::Millimetre))
+        return asWritten ? of(format(*found, style.numbers, said)) : length(*found, style);
     if (const auto reading = parseTemperature(written, TemperatureUnit::Celsius))
         return of(format(*reading, style.numbers, said));
     return metric;

@@ -3,18 +3,23 @@
 
 #include "calendar/date.h"
 #include "quantity/text.h"
+#include "text/wording.h"
 
 #include <QLocale>
 #include <QString>
 
 namespace winterlarder::text {
 
-//! How numbers and dates look in sentences: one style is handed to every function here.
+//! How numbers and dates look in sentences, and what things are called: one style is handed to every function here.
 struct WordStyle {
     NumberStyle numbers;
+    bool unitsChosen = false;  //!< by hand: a place does not change them
     bool poundsBeside = false; //!< stores in kilograms have pounds beside them
+    Wording wording{};
     QLocale locale{QLocale::English, QLocale::UnitedKingdom};
 };
+
+QString worded(const QString& sentence, const WordStyle& style); //!< with the nouns of the place
 
 QString mass(Mass mass, const WordStyle& style); //!< "12.3 kg"
 QString amount(Mass mass,
@@ -23,9 +28,12 @@ QString mass(const Spread<Mass>& mass, const WordStyle& style); //!< "12.3 kg (9
 QString amount(
     const Spread<Mass>& mass,
     const WordStyle& style); //!< to half a kilogram or a pound, the band beside it: "12.5 kg (10–15)", "28 lb (22–33)"
-QString volume(Volume volume, const WordStyle& style); //!< "7.8 L"
-QString amount(Volume volume,
-               const WordStyle& style); //!< to half a litre: "8 L", "7.5 L"; gallons and the like to a tenth
+QString volume(Volume volume, const WordStyle& style); //!< "7.8 L"; in quarts and gallons as amount()
+QString amount(
+    Volume volume,
+    const WordStyle&
+        style); //!< to half a litre: "7.5 L"; to half a quart, from a gallon on to a quarter of it: "2 1/2 qt", "1 1/4 gal"
+QString length(Length length, const WordStyle& style); //!< "35 mm", or as on a rule, to a sixteenth: "1 3/8 in"
 QString bees(const Spread<BeeCount>& bees, const WordStyle& style); //!< "12,300 (9,900–15,200)", to the nearest hundred
 QString count(double number, const WordStyle& style);               //!< "12,300", grouped
 QString number(double number, int decimals, const WordStyle& style);

@@ -29,12 +29,13 @@ constexpr std::array<Row, 8> seasonDates{
      {"syrup_deadline", QT_TRANSLATE_NOOP("Words", "the last day for syrup")},
      {"syrup_refused", QT_TRANSLATE_NOOP("Words", "the day syrup is no longer taken")}}};
 
-struct TwoWordings {
+struct TwoRegisters {
     const char *id, *whole, *brief;
 };
-constexpr std::array<TwoWordings, 6> evidences{{
-    {"combs", QT_TRANSLATE_NOOP("Words", "the comb record"), QT_TRANSLATE_NOOP("Words", "combs looked at")},
-    {"quick count", QT_TRANSLATE_NOOP("Words", "the count of full combs"), QT_TRANSLATE_NOOP("Words", "combs counted")},
+constexpr std::array<TwoRegisters, 6> evidences{{
+    {"combs", QT_TRANSLATE_NOOP("Words", "the %{comb} record"), QT_TRANSLATE_NOOP("Words", "%{combs} looked at")},
+    {"quick count", QT_TRANSLATE_NOOP("Words", "the count of full %{combs}"),
+     QT_TRANSLATE_NOOP("Words", "%{combs} counted")},
     {"scale", QT_TRANSLATE_NOOP("Words", "the weight on the scale"), QT_TRANSLATE_NOOP("Words", "scale")},
     {"two-sided lift", QT_TRANSLATE_NOOP("Words", "the two sides lifted"),
      QT_TRANSLATE_NOOP("Words", "both sides lifted")},
@@ -47,15 +48,15 @@ constexpr std::array<Row, 4> flows{{{"none", QT_TRANSLATE_NOOP("Words", "none")}
                                     {"fair", QT_TRANSLATE_NOOP("Words", "a fair flow")},
                                     {"strong", QT_TRANSLATE_NOOP("Words", "a strong flow")}}};
 
-QString either(Wording wording, const QString& whole, const QString& brief) {
-    return wording == Wording::Whole ? whole : brief;
+QString either(Register how, const QString& whole, const QString& brief) {
+    return how == Register::Whole ? whole : brief;
 }
 
 } // namespace
 
-QString verdict(advice::Verdict verdict, Wording wording) {
+QString verdict(advice::Verdict verdict, Register how) {
     switch (verdict) {
-    case advice::Verdict::Harvest: return either(wording, say::Words::tr("harvest"), say::Words::tr("take"));
+    case advice::Verdict::Harvest: return either(how, say::Words::tr("harvest"), say::Words::tr("take"));
     case advice::Verdict::Leave: return say::Words::tr("leave");
     case advice::Verdict::Feed: return say::Words::tr("feed");
     case advice::Verdict::Unite: return say::Words::tr("unite");
@@ -64,48 +65,49 @@ QString verdict(advice::Verdict verdict, Wording wording) {
     return {};
 }
 
-QString option(advice::OptionKind kind, Wording wording) {
+QString option(advice::OptionKind kind, const WordStyle& style, Register how) {
     switch (kind) {
-    case advice::OptionKind::Leave:
-        return either(wording, say::Words::tr("leave it as it is"), say::Words::tr("leave"));
+    case advice::OptionKind::Leave: return either(how, say::Words::tr("leave it as it is"), say::Words::tr("leave"));
     case advice::OptionKind::TakeNow: return say::Words::tr("take now");
     case advice::OptionKind::TakeInSpring: return say::Words::tr("take in spring");
     case advice::OptionKind::Feed: return say::Words::tr("feed");
     case advice::OptionKind::MoveCombs:
-        return either(wording, say::Words::tr("give combs of stores"), say::Words::tr("give combs"));
+        return worded(either(how, say::Words::tr("give %{combs} of stores"), say::Words::tr("give %{combs}")), style);
     case advice::OptionKind::Unite:
-        return either(wording, say::Words::tr("unite it with another colony"), say::Words::tr("unite"));
+        return either(how, say::Words::tr("unite it with another colony"), say::Words::tr("unite"));
     }
     return {};
 }
 
 QString option(const advice::Option& option, const advice::Advice& advice, const WordStyle& style) {
-    if (option.kind != advice::OptionKind::Feed || !advice.feed) return text::option(option.kind);
+    if (option.kind != advice::OptionKind::Feed || !advice.feed) return text::option(option.kind, style);
     const auto& plan = *advice.feed;
     return plan.fondant > Mass(0) ? say::Words::tr("lay on %1 of fondant").arg(amount(plan.fondant, style))
                                   : say::Words::tr("feed %1 of sugar").arg(amount(plan.syrup.sugar, style));
 }
 
-QString look(advice::Look look) {
+QString look(advice::Look look, const WordStyle& style) {
     switch (look) {
     case advice::Look::Heft: return say::Words::tr("heft the hive");
     case advice::Look::Weigh:
         return say::Words::tr("weigh both sides of the closed hive, which takes two minutes and disturbs no bee");
     case advice::Look::LookThroughWindow: return say::Words::tr("look through the window or from above");
-    case advice::Look::CountCombs: return say::Words::tr("count the full combs and the combs the bees cover");
+    case advice::Look::CountCombs:
+        return worded(say::Words::tr("count the full %{combs} and the %{combs} the bees cover"), style);
     case advice::Look::CountSeams: return say::Words::tr("count the seams filled with bees, from above");
-    case advice::Look::Open: return say::Words::tr("open the hive and look at every comb");
+    case advice::Look::Open: return worded(say::Words::tr("open the hive and look at every %{comb}"), style);
     }
     return {};
 }
 
-QString visit(feeding::VisitKind kind, Wording wording) {
+QString visit(feeding::VisitKind kind, const WordStyle& style, Register how) {
     switch (kind) {
     case feeding::VisitKind::Syrup: return say::Words::tr("syrup");
     case feeding::VisitKind::Fondant: return say::Words::tr("fondant");
     case feeding::VisitKind::Check:
-        return either(wording, say::Words::tr("check: combs sealed? weigh, feeder off, mouse guard on"),
-                      say::Words::tr("check"));
+        return worded(either(how, say::Words::tr("check: %{combs} sealed? weigh, feeder off, mouse guard on"),
+                             say::Words::tr("check")),
+                      style);
     }
     return {};
 }
@@ -122,9 +124,9 @@ QString winterClass(climate::WinterClass kind) {
 }
 
 QString seasonDate(const std::string& key) { return named(seasonDates, key); }
-QString evidence(const std::string& kind, Wording wording) {
+QString evidence(const std::string& kind, const WordStyle& style, Register how) {
     for (const auto& [id, whole, brief] : evidences)
-        if (kind == id) return say::Words::tr(wording == Wording::Whole ? whole : brief);
+        if (kind == id) return worded(say::Words::tr(how == Register::Whole ? whole : brief), style);
     return QString::fromStdString(kind);
 }
 QString flow(const std::string& word) { return named(flows, word); }

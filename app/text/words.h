@@ -15,20 +15,21 @@
 namespace winterlarder::text {
 
 //! As a sentence or a table with room says it; as the window's lists, buttons and drawings do.
-enum class Wording { Whole, Brief };
+enum class Register { Whole, Brief };
 
-QString verdict(advice::Verdict verdict, Wording wording = Wording::Whole); //!< "harvest", or "take"
-QString option(advice::OptionKind kind, Wording wording = Wording::Whole);  //!< "leave it as it is", or "leave"
+QString verdict(advice::Verdict verdict, Register how = Register::Whole); //!< "harvest", or "take"
+//! "leave it as it is", or "leave".
+QString option(advice::OptionKind kind, const WordStyle& style, Register how = Register::Whole);
 //! "feed 9 kg of sugar": what is bought, where the option's own amount is the stores it becomes.
 QString option(const advice::Option& option, const advice::Advice& advice, const WordStyle& style);
-QString look(advice::Look look); //!< "heft the hive"
-QString visit(feeding::VisitKind kind,
-              Wording wording); //!< "check: combs sealed? weigh, feeder off, mouse guard on", or "check"
+QString look(advice::Look look, const WordStyle& style); //!< "heft the hive"
+//! "check: combs sealed? weigh, feeder off, mouse guard on", or "check".
+QString visit(feeding::VisitKind kind, const WordStyle& style, Register how);
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"
 //! Name of a date of the season by its key in the case file: "forage" -> "the start of spring forage".
 QString seasonDate(const std::string& key);
 //! Name of a kind of evidence: "scale" -> "the weight on the scale", or "scale".
-QString evidence(const std::string& kind, Wording wording = Wording::Whole);
+QString evidence(const std::string& kind, const WordStyle& style, Register how = Register::Whole);
 //! Name of an autumn flow by its word in the case file.
 QString flow(const std::string& word);
 //! The town a station stands in, by the station's id: "ca-halifax" -> "Halifax".
@@ -52,8 +53,9 @@ QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style
 //! How to unite, with the partner where one is known.
 QString howToUnite(const advice::UniteAdvice& unite);
 //! Combs named as people find them: "top box, combs 1, 2 and 10 from the left". `boxes` of the hive.
-QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes);
-QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes);
+QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes, const WordStyle& style);
+QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes,
+                   const WordStyle& style);
 //! Whether another look is worth it, which, and what need not wait for it.
 QString lookSentence(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);
 

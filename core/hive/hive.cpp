@@ -4,7 +4,9 @@
 #include "support/require.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <string_view>
 
 namespace winterlarder::hive {
 
@@ -39,6 +41,12 @@ Area faceArea(const Outline& outline, double built) {
 CombFormat combFormat(const HiveFormat& format) {
     return {format.id, Outline{format.combWidth, format.bottomWidth, format.combHeight}, format.pitch,
             format.beesPerSide, format.combsPerBox};
+}
+
+bool hasFrames(const CombFormat& format) {
+    if (format.id.empty()) return format.outline.bottom >= format.outline.top;
+    constexpr std::array bare{std::string_view("topbar"), std::string_view("warre"), std::string_view("alpine-bar")};
+    return std::none_of(bare.begin(), bare.end(), [&](auto start) { return format.id.starts_with(start); });
 }
 
 BeeCount beesPerFace(const Outline& outline) { return {beesPerSquareDecimetre * faceArea(outline).value()}; }

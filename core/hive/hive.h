@@ -32,6 +32,10 @@ struct CombFormat {
 //! A shipped format as the arithmetic takes it; nothing is lost but names and notes.
 CombFormat combFormat(const HiveFormat& format);
 
+//! Whether its combs hang in frames: not those of top-bar hives and of boxes with bare bars, nor combs of the keeper's own measures whose sides
+//! slope. Tested: tests/hive/hive_test.cpp.
+bool hasFrames(const CombFormat& format);
+
 //! Bees on one fully covered face of an outline the keeper measured: 130 bees per dm2 (handbook figure; the shipped
 //! formats carry their own). Tested: tests/hive/hive_test.cpp, against every shipped format.
 BeeCount beesPerFace(const Outline& outline);

@@ -17,10 +17,10 @@
 <context>
     <name>Grounds</name>
     <message numerus="yes">
-        <source>%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.</source>
+        <source>%n %{combs} that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.</source>
         <translation>
-            <numerusform>One comb that holds no brood, is capped enough, took no syrup and is not of the old brood nest weighs no more than what is to spare.</numerusform>
-            <numerusform>%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.</numerusform>
+            <numerusform>One %{comb} that holds no brood, is capped enough, took no syrup and is not of the old brood nest weighs no more than what is to spare.</numerusform>
+            <numerusform>%n %{combs} that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.</numerusform>
         </translation>
     </message>
 </context>
@@ -145,17 +145,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>The combs were seen %n days before the day asked about; the model counts %{used} used since.</source>
+        <source>The %{combs} were seen %n days before the day asked about; the model counts %{used} used since.</source>
         <translation>
-            <numerusform>The combs were seen one day before the day asked about; the model counts %{used} used since.</numerusform>
-            <numerusform>The combs were seen %n days before the day asked about; the model counts %{used} used since.</numerusform>
+            <numerusform>The %{combs} were seen one day before the day asked about; the model counts %{used} used since.</numerusform>
+            <numerusform>The %{combs} were seen %n days before the day asked about; the model counts %{used} used since.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>The combs were seen %n days before the day asked about; the model counts %{gained} brought in since.</source>
+        <source>The %{combs} were seen %n days before the day asked about; the model counts %{gained} brought in since.</source>
         <translation>
-            <numerusform>The combs were seen one day before the day asked about; the model counts %{gained} brought in since.</numerusform>
-            <numerusform>The combs were seen %n days before the day asked about; the model counts %{gained} brought in since.</numerusform>
+            <numerusform>The %{combs} were seen one day before the day asked about; the model counts %{gained} brought in since.</numerusform>
+            <numerusform>The %{combs} were seen %n days before the day asked about; the model counts %{gained} brought in since.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -173,38 +173,38 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Before buying sugar: %n combs with about %{kg:amount} can come from %{from}.</source>
+        <source>Before buying sugar: %n %{combs} with about %{kg:amount} can come from %{from}.</source>
         <translation>
-            <numerusform>Before buying sugar: one comb with about %{kg:amount} can come from %{from}.</numerusform>
-            <numerusform>Before buying sugar: %n combs with about %{kg:amount} can come from %{from}.</numerusform>
+            <numerusform>Before buying sugar: one %{comb} with about %{kg:amount} can come from %{from}.</numerusform>
+            <numerusform>Before buying sugar: %n %{combs} with about %{kg:amount} can come from %{from}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard.</source>
+        <source>Before buying sugar: %n %{combs} with about %{kg:amount} can come from another colony of the yard.</source>
         <translation>
-            <numerusform>Before buying sugar: one comb with about %{kg:amount} can come from another colony of the yard.</numerusform>
-            <numerusform>Before buying sugar: %n combs with about %{kg:amount} can come from another colony of the yard.</numerusform>
+            <numerusform>Before buying sugar: one %{comb} with about %{kg:amount} can come from another colony of the yard.</numerusform>
+            <numerusform>Before buying sugar: %n %{combs} with about %{kg:amount} can come from another colony of the yard.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?</source>
+        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is it %{number:1} lb, which is %{meant}?</source>
         <translation>
-            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?</numerusform>
-            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{number:1} lb, which is %{meant}?</numerusform>
+            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every %{comb} is full of honey. Is it %{number:1} lb, which is %{meant}?</numerusform>
+            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is it %{number:1} lb, which is %{meant}?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{meant}?</source>
+        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is it %{meant}?</source>
         <translation>
-            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every comb is full of honey. Is it %{meant}?</numerusform>
-            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is it %{meant}?</numerusform>
+            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every %{comb} is full of honey. Is it %{meant}?</numerusform>
+            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is it %{meant}?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is a box not written down?</source>
+        <source>%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is a box not written down?</source>
         <translation>
-            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every comb is full of honey. Is a box not written down?</numerusform>
-            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every comb is full of honey. Is a box not written down?</numerusform>
+            <numerusform>%{weight} cannot well be: %n box of this size weighs %{most} when every %{comb} is full of honey. Is a box not written down?</numerusform>
+            <numerusform>%{weight} cannot well be: %n boxes of this size weigh %{most} when every %{comb} is full of honey. Is a box not written down?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -236,10 +236,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?</source>
+        <source>An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all %{combs} drawn and no honey in them. Is it right?</source>
         <translation>
-            <numerusform>An empty weight of %{weight} is much: %n box of this size weighs up to %{most} with all combs drawn and no honey in it. Is it right?</numerusform>
-            <numerusform>An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all combs drawn and no honey in them. Is it right?</numerusform>
+            <numerusform>An empty weight of %{weight} is much: %n box of this size weighs up to %{most} with all %{combs} drawn and no honey in it. Is it right?</numerusform>
+            <numerusform>An empty weight of %{weight} is much: %n boxes of this size weigh up to %{most} with all %{combs} drawn and no honey in them. Is it right?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -413,10 +413,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n combs (%1) from %2 to %3: %4</source>
+        <source>%n %{combs} (%1) from %2 to %3: %4</source>
         <translation>
-            <numerusform>one comb (%1) from %2 to %3: %4</numerusform>
-            <numerusform>%n combs (%1) from %2 to %3: %4</numerusform>
+            <numerusform>one %{comb} (%1) from %2 to %3: %4</numerusform>
+            <numerusform>%n %{combs} (%1) from %2 to %3: %4</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -495,10 +495,10 @@
 <context>
     <name>winterlarder::desk::JobTableModel</name>
     <message numerus="yes">
-        <source>hang in %n full combs from %1 (its %2)</source>
+        <source>hang in %n full %{combs} from %1 (its %2)</source>
         <translation>
-            <numerusform>hang in one full comb from %1 (its %2)</numerusform>
-            <numerusform>hang in %n full combs from %1 (its %2)</numerusform>
+            <numerusform>hang in one full %{comb} from %1 (its %2)</numerusform>
+            <numerusform>hang in %n full %{combs} from %1 (its %2)</numerusform>
         </translation>
     </message>
 </context>

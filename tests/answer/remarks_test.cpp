@@ -171,11 +171,11 @@ TEST(Remarks, AnUnknownIdIsShownAsItStands) { EXPECT_EQ(said({"no-such-id", {}})
 TEST(Words, EveryChoiceHasAName) {
     for (int i = 0; i < 6; ++i) { // an option or a look more than verdicts
         if (i < 5) EXPECT_FALSE(verdict(static_cast<advice::Verdict>(i)).isEmpty());
-        EXPECT_FALSE(option(static_cast<advice::OptionKind>(i)).isEmpty());
-        EXPECT_FALSE(look(static_cast<advice::Look>(i)).isEmpty());
+        EXPECT_FALSE(option(static_cast<advice::OptionKind>(i), {}).isEmpty());
+        EXPECT_FALSE(look(static_cast<advice::Look>(i), {}).isEmpty());
     }
     EXPECT_EQ(seasonDate("syrup_deadline"), "the last day for syrup");
-    EXPECT_EQ(evidence("two-sided lift"), "the two sides lifted");
+    EXPECT_EQ(evidence("two-sided lift", {}), "the two sides lifted");
     EXPECT_EQ(flow("fair"), "a fair flow");
 }
 

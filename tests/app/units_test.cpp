@@ -155,7 +155,7 @@ TEST(UnitWords, QuantitiesWithinSentencesFollow) {
     style.numbers.system = UnitSystem::UnitedStates;
     EXPECT_EQ(text::quantity(QStringLiteral("2.5 kg"), style).toStdString(), "5.5 lb");
     EXPECT_EQ(text::quantity(QStringLiteral("40 kg"), style).toStdString(), "88 lb");
-    EXPECT_EQ(text::quantity(QStringLiteral("6 mm"), style).toStdString(), "0.24 in");
+    EXPECT_EQ(text::quantity(QStringLiteral("6 mm"), style).toStdString(), "1/4 in");
     EXPECT_EQ(text::quantity(QString::fromUtf8("15 °C"), style).toStdString(), "59 °F");
     EXPECT_EQ(text::quantity(QStringLiteral("600 km"), style).toStdString(), "373 miles");
     EXPECT_EQ(text::quantity(QStringLiteral("three combs"), style).toStdString(), "three combs");

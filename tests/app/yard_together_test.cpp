@@ -173,7 +173,7 @@ TEST_F(TogetherDesk, TheSwitchShowsThePlanAndEveryAnswerWithoutMovingCombs) {
     open(invented::demoYard());
     window.choose({});
     settle();
-    auto* combs = button(window.yardView(), "Move combs between hives");
+    auto* combs = button(window.yardView(), "Move frames between hives");
     EXPECT_TRUE(combs->isChecked()) << "at first they may move";
     ASSERT_TRUE(combsMoved());
     const QString before = paper();
@@ -184,7 +184,7 @@ TEST_F(TogetherDesk, TheSwitchShowsThePlanAndEveryAnswerWithoutMovingCombs) {
     EXPECT_FALSE(combsMoved());
     EXPECT_TRUE(ofKind(planOf(*window.yard()), JobKind::MoveCombs).empty());
     EXPECT_FALSE(paper().contains(print::headingOf("gifts")));
-    EXPECT_TRUE(paper().contains(QStringLiteral("Planned without moving combs")));
+    EXPECT_TRUE(paper().contains(QStringLiteral("Planned without moving frames")));
     window.yard()->showDay(invented::day("2026-09-15"));
     settle();
     EXPECT_FALSE(combsMoved()) << "it stays so as long as the window is open";

@@ -75,7 +75,7 @@ TEST_F(BookCalendar, HoldsEveryVisitOfTheYardsPlanWithItsNumbers) {
     EXPECT_THAT(summariesOf(all, "Duchess"),
                 Contains("Duchess: unite it with " + at(answers.at("Duchess"), "plan.unite_with").text +
                          ", today at the latest, in the evening"));
-    EXPECT_THAT(summariesOf(all, "Russet"), Contains(HasSubstr("full combs from Gravenstein")));
+    EXPECT_THAT(summariesOf(all, "Russet"), Contains(HasSubstr("full frames from Gravenstein")));
     EXPECT_THAT(summariesOf(all, "Gravenstein"), Contains("Gravenstein: weigh again"));
     for (const auto& [colony, answer] : answers) {
         std::multiset<std::string> wanted, there;

@@ -36,6 +36,16 @@ TEST(Outline, ImpossibleMeasuresAreRefused) {
     EXPECT_THROW(faceArea(rectangle(400, 200), 1.01), ContractViolation);
 }
 
+TEST(Frames, HangInEveryHiveButThoseWithBareBars) {
+    const auto ofId = [](const char* id) { return hasFrames({id, rectangle(428, 205)}); };
+    for (const char* id : {"langstroth-deep", "national-deep", "langstroth-long", "znidersic"})
+        EXPECT_TRUE(ofId(id)) << id;
+    for (const char* id : {"topbar-sloping-440", "topbar-straight-440", "warre", "alpine-bar"})
+        EXPECT_FALSE(ofId(id)) << id;
+    EXPECT_TRUE(hasFrames({"", rectangle(300, 200)})) << "the keeper's own measures";
+    EXPECT_FALSE(hasFrames({"", trapezoid(380, 57, 280)})) << "no frame has sloping sides";
+}
+
 // Honey per dm2 of comb face, both faces, at the spacings in use; figures rounded to the gram.
 TEST(HoneyPerArea, GivesTheKnownFiguresAtCommonSpacings) {
     const struct {

@@ -56,7 +56,7 @@ private:
 };
 
 void AutumnWriter::piece(const stores::EvidenceShare& share) {
-    const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind)),
+    const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind), style_),
                   says = amount(share.says, style_);
     const auto sources = sourcesOfEvidence(share.evidence.kind);
     if (a_.estimate->contradictory) return line(say::Grounds::tr("%2, %1: %3.").arg(kind, seen, says), sources);
@@ -211,8 +211,10 @@ std::optional<Grounds> AutumnWriter::spare() {
     if (!a_.harvest && !take) return std::nullopt;
     const Mass most = a_.harvest ? a_.harvest->upTo : take->amount;
     if (a_.harvest && a_.harvest->fromStores <= Mass(0)) return apart();
-    line(say::Grounds::tr(
-        "What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer combs."));
+    line(worded(
+        say::Grounds::tr(
+            "What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer %{combs}."),
+        style_));
     if (a_.estimate && a_.need)
         line(say::Grounds::tr("About %1 are in the hive, %2 are needed.")
                  .arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
@@ -222,8 +224,10 @@ std::optional<Grounds> AutumnWriter::spare() {
 
 // Honey that was never among the stores is not weighed against what the bees need.
 std::optional<Grounds> AutumnWriter::apart() {
-    line(say::Grounds::tr(
-        "The super is for people: its honey was not counted with what the bees have, and its combs hold no brood."));
+    line(worded(
+        say::Grounds::tr(
+            "The super is for people: its honey was not counted with what the bees have, and its %{combs} hold no brood."),
+        style_));
     line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."),
          {"baudoux", "demuth-503"});
     reasons({"super-apart", "fed-combs", "treated-honey", "moist-honey"});
@@ -234,16 +238,18 @@ std::optional<Grounds> AutumnWriter::combsOff() {
     if (!a_.harvest || a_.harvest->combs.empty()) return std::nullopt;
     if (a_.harvest->fromStores <= Mass(0)) return apart();
     line(
-        say::Grounds::tr(
-            "%n combs that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.",
-            nullptr, static_cast<int>(a_.harvest->combs.size())),
+        worded(
+            say::Grounds::tr(
+                "%n %{combs} that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.",
+                nullptr, static_cast<int>(a_.harvest->combs.size())),
+            style_),
         {"honey-course", "judgement"});
     line(say::Grounds::tr("To spare are %1.").arg(amount(a_.harvest->upTo, style_)));
     line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."),
          {"baudoux", "demuth-503"});
     reasons({"fed-combs", "old-nest-combs", "treated-honey", "moist-honey"});
-    return under(
-        say::Grounds::tr("Honey in the combs that may come off: %1").arg(amount(a_.harvest->combsHold, style_)));
+    return under(worded(say::Grounds::tr("Honey in the %{combs} that may come off: %1"), style_)
+                     .arg(amount(a_.harvest->combsHold, style_)));
 }
 
 // What is missing is not just the need less the stores.
@@ -305,7 +311,9 @@ std::optional<Grounds> AutumnWriter::lastDay() {
 
 std::optional<Grounds> AutumnWriter::bees() {
     if (!a_.bees) return std::nullopt;
-    line(say::Grounds::tr("From the combs or seams the bees cover, or the number given, carried to %1 by the model.")
+    line(worded(say::Grounds::tr(
+                    "From the %{combs} or seams the bees cover, or the number given, carried to %1 by the model."),
+                style_)
              .arg(today()),
          {"imdorf-liebefeld"});
     bracketsLine();
@@ -323,10 +331,12 @@ std::optional<Grounds> AutumnWriter::given() {
     }
     if (all <= Mass(0)) return std::nullopt;
     line(
-        say::Grounds::tr(
-            "Combs within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."),
+        worded(
+            say::Grounds::tr(
+                "%{Combs} within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."),
+            style_),
         {"common-practice"});
-    return under(say::Grounds::tr("Honey in combs to give: %1").arg(amount(all, style_)));
+    return under(worded(say::Grounds::tr("Honey in %{combs} to give: %1"), style_).arg(amount(all, style_)));
 }
 
 std::optional<Grounds> AutumnWriter::known(double kg, bool then) {

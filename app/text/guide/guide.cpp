@@ -65,10 +65,7 @@ std::vector<GuideHive> hivesOf(const GuideReader& reader) {
     return all;
 }
 
-QString GuideWriter::length(Length length) const {
-    const bool metric = reader.style.numbers.system == UnitSystem::Metric;
-    return QString::fromStdString(format(length, reader.style.numbers, metric ? 0 : length < millimetres(50) ? 2 : 1));
-}
+QString GuideWriter::length(Length length) const { return text::length(length, reader.style); }
 
 QString GuideWriter::ruled(const char* rule, const char* number, const char* unit) {
     return text::quantity(QStringLiteral("%1 %2").arg(ruled(rule, number), QString::fromUtf8(unit)), reader.style);

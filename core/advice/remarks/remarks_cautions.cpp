@@ -71,7 +71,7 @@ private:
     bool anySuper() const {
         return std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& comb) { return comb.inSuper; });
     }
-    bool frameless() const { return !q.boxes.empty() && q.longHive && q.boxes.front().id.rfind("topbar", 0) == 0; }
+    bool frameless() const { return !q.boxes.empty() && q.longHive && !hive::hasFrames(q.boxes.front()); }
     std::string half() const { return q.winter.hemisphere() == Hemisphere::South ? "south" : "north"; }
 
     void danger() {

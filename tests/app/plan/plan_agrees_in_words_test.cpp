@@ -122,7 +122,7 @@ std::vector<exchange::DueOn> calendarOf(const advice::ColonyInPlan& colony) {
     const auto& a = colony.answer.advice;
     answer::ReadDue due{
         {.records = {}, .asOf = *a.asOf, .decided = *a.asOf, .now = {.asOf = *a.asOf}, .autumn = {.asOf = *a.asOf}},
-        answer::advisedDue(colony.question, a)};
+        answer::advisedDue(colony.question, a, words::style())};
     due.reading.records.colony.name = colony.question.colony;
     due.reading.winter = colony.question.winter;
     return answer::dueLooks("mark", {due}, *invented::shipped(), {1, 10}, 1, words::style()).due;
