@@ -29,10 +29,10 @@ bool doubtCounts(const std::string& id) {
 // One of the classes a remark has a text for.
 std::string classOf(const std::string& id) {
     static const std::map<std::string, std::string> classes{
-        {"doubt-harvest-there", "seen"}, {"learned-forage", "later"},   {"heft-alone", "light"},
-        {"more-than-it-holds", "comb"},  {"usual-here", "agrees"},      {"varroa-first", "summer"},
-        {"next-look", "weigh"},          {"cluster-gap", "autumn"},     {"surplus", "alone"},
-        {"small-portions", "late"},      {"spring-starvation", "north"}};
+        {"doubt-harvest-there", "seen"}, {"learned-forage", "later"},    {"heft-alone", "light"},
+        {"more-than-it-holds", "comb"},  {"usual-here", "agrees"},       {"varroa-first", "summer"},
+        {"next-look", "weigh"},          {"cluster-gap", "autumn"},      {"surplus", "alone"},
+        {"small-portions", "late"},      {"spring-starvation", "north"}, {"locked-in-long", "before"}};
     if (const auto found = classes.find(id); found != classes.end()) return found->second;
     return id.rfind("doubt-", 0) == 0 ? "comma" : "more";
 }
@@ -43,6 +43,7 @@ Remark withEverything(const std::string& id) {
     return {id,
             {{"need", kilograms(20)},
              {"reserve", kilograms(4)},
+             {"one", kilograms(3)},
              {"in", 20.0},
              {"forage", day},
              {"spare", kilograms(3)},
