@@ -6,6 +6,7 @@
 #include "exchange/json/suggestion.h"
 #include "text/contexts.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
@@ -61,7 +62,8 @@ Status keys(Session& session, const std::optional<std::string>& group) {
     std::vector<std::string> groups;
     for (const auto& field : session.reference.fields) {
         if (!group || isBelow(field.name, *group)) listed.push_back(&field);
-        groups.push_back(field.name.substr(0, field.name.find('.')));
+        const std::string first = field.name.substr(0, field.name.find('.'));
+        if (std::find(groups.begin(), groups.end(), first) == groups.end()) groups.push_back(first);
     }
     if (listed.empty())
         return session.fail({argumentProblem(fmt::format("there is no key {}", exchange::inQuotes(*group)),
