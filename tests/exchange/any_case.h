@@ -186,33 +186,32 @@ inline book::ColonyCase withRoomInSupers(book::ColonyCase record) {
 
 inline book::ColonyCase anyCase() {
     return withRoomInSupers(
-        {maybe<std::string>([] { return std::string("Row 2 \"east\" \xC3\xA9\n"); }),
-         maybe<std::string>([] { return std::string("Orchard"); }),
-         asOf(),
-         maybe<Date>(before),
-         anySite(),
-         anyHive(),
-         anyBees(),
-         anyCombs(),
-         some<book::WeighingRecord>(3, anyWeighing),
-         maybe<double>([] { return within(10, 40); }),
-         some<book::FeedRecord>(3, anyFeed),
-         some<book::HarvestRecord>(3, anyHarvest),
-         anySeason(),
-         maybe<book::FeederRecord>([] {
+        {.colony = maybe<std::string>([] { return std::string("Row 2 \"east\" \xC3\xA9\n"); }),
+         .yard = maybe<std::string>([] { return std::string("Orchard"); }),
+         .asOf = asOf(),
+         .lookedOn = maybe<Date>(before),
+         .site = anySite(),
+         .hive = anyHive(),
+         .bees = anyBees(),
+         .combs = anyCombs(),
+         .weighings = some<book::WeighingRecord>(3, anyWeighing),
+         .moisturePercent = maybe<double>([] { return within(10, 40); }),
+         .feeds = some<book::FeedRecord>(3, anyFeed),
+         .harvests = some<book::HarvestRecord>(3, anyHarvest),
+         .season = anySeason(),
+         .feeder = maybe<book::FeederRecord>([] {
              return book::FeederRecord{book::FeederKind::Frame, maybe<Volume>([] { return litres(within(1, 50)); })};
          }),
-         anyWish(),
-         maybe<book::LearnedRecord>(anyLearned),
-         coin(),
-         {},
-         some<book::TreatmentRecord>(3, anyTreatment),
-         maybe<book::HoneyKind>([] {
+         .wish = anyWish(),
+         .learned = maybe<book::LearnedRecord>(anyLearned),
+         .sure = coin(),
+         .treatments = some<book::TreatmentRecord>(3, anyTreatment),
+         .honeyKind = maybe<book::HoneyKind>([] {
              return *rc::gen::element(book::HoneyKind::Blossom, book::HoneyKind::Honeydew, book::HoneyKind::Heather);
          }),
-         maybe<bool>(coin),
-         maybe<double>([] { return within(0, 100); }),
-         maybe<book::UnitSystem>([] {
+         .fedOrTreated = maybe<bool>(coin),
+         .fullCombs = maybe<double>([] { return within(0, 100); }),
+         .units = maybe<book::UnitSystem>([] {
              return *rc::gen::element(book::UnitSystem::Metric, book::UnitSystem::UnitedStates,
                                       book::UnitSystem::Imperial);
          })});
