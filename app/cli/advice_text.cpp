@@ -134,7 +134,8 @@ private:
 
     void weighLine() {
         if (a_.weighLine.empty()) return;
-        heading(say::CommandLine::tr("Weight to expect, hive and all"));
+        heading(a_.expectedLater ? say::CommandLine::tr("Weight to expect, hive and all, without what is fed later")
+                                 : say::CommandLine::tr("Weight to expect, hive and all"));
         TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">Weight")});
         for (const advice::WeighPoint& point : a_.weighLine)
             table.add({text::date(point.date, style_), text::amount(point.gross, style_)});

@@ -112,6 +112,8 @@ void ScalePage::refresh() {
         known
             ? tr("Points: stores as weighed and seen, with eighty in a hundred odds. Band: what eighty of a hundred simulated winters leave.")
             : tr("Here what was measured stands against what the model expects, once both are known."));
+    if (known && colony->answered->answer.advice.expectedLater)
+        caption_->setText(caption_->text() + QLatin1Char(' ') + tr("Weights to expect are without what is fed later."));
     line_->show(known && !yard_->leading(colony_) ? colony->answered->answer.advice.weighLine
                                                   : std::vector<advice::WeighPoint>{});
     if (!known) return plot_->clear();

@@ -50,9 +50,10 @@ private:
         case DecidedBy::Heft: return heft();
         case DecidedBy::Weak: return withFeed(weak());
         case DecidedBy::SummerPortion:
-            return say::Words::tr("Too little to be safe until the next look: %1.").arg(feed()) + again();
+            return say::Words::tr("Too little to be safe until the next look: %1.").arg(feed()) + later() + again();
         case DecidedBy::SummerHarvest: return harvest() + again();
-        case DecidedBy::SummerSafe: return say::Words::tr("Leave it: there is enough until the next look.") + again();
+        case DecidedBy::SummerSafe:
+            return say::Words::tr("Leave it: there is enough until the next look.") + later() + again();
         case DecidedBy::Full: return say::Words::tr("The hive is full: leave it and feed nothing.");
         case DecidedBy::Feed: return feed() + QLatin1Char('.');
         case DecidedBy::SmallPortions: return portions();
@@ -62,7 +63,10 @@ private:
         case DecidedBy::WinterVisit: return say::Words::tr("Stores run low: %1.").arg(feed()) + again();
         case DecidedBy::ShortLater: return say::Words::tr("Nothing is fed today.") + later() + again();
         case DecidedBy::Harvest: return harvest();
-        case DecidedBy::Enough: return say::Words::tr("Leave it as it is.") + again();
+        case DecidedBy::Enough:
+            return (moreIsThere() ? say::Words::tr("Leave it as it is: no honey is taken now.")
+                                  : say::Words::tr("Leave it as it is.")) +
+                   again();
         }
         return {};
     }
@@ -166,12 +170,31 @@ private:
     }
 
     QString later() const {
-        if (!a_.expectedLater || a_.expectedLater->fondant.high <= Mass(0)) return {};
-        const auto& fondant = a_.expectedLater->fondant;
+        if (!a_.expectedLater) return {};
+        const auto& [sugar, fondant, from, until] = *a_.expectedLater;
+        if (sugar.high > Mass(0)) return QLatin1Char(' ') + sugarLater(sugar, from);
+        if (fondant.high <= Mass(0)) return {};
         if (kg(fondant.low) == kg(Mass(0)))
             return QLatin1Char(' ') + say::Words::tr("Later up to %1 of fondant may be wanted.").arg(kg(fondant.high));
         return QLatin1Char(' ') + say::Words::tr("Later %1 to %2 of fondant are likely to be wanted.")
                                       .arg(kg(fondant.low), kg(fondant.high));
+    }
+    QString sugarLater(const Spread<Mass>& sugar, Date from) const {
+        const QString day = date(from, style_);
+        if (kg(sugar.low) == kg(Mass(0)))
+            return say::Words::tr("For winter up to %1 of sugar may be wanted, from %2.").arg(kg(sugar.high), day);
+        if (kg(sugar.low) == kg(sugar.high))
+            return say::Words::tr("For winter about %1 of sugar will be wanted, from %2.").arg(kg(sugar.high), day);
+        return say::Words::tr("For winter %1 to %2 of sugar are likely to be wanted, from %3.")
+            .arg(kg(sugar.low), kg(sugar.high), day);
+    }
+
+    //! More than winter wants, while honey might still be taken: the reasons say why none is.
+    bool moreIsThere() const {
+        return a_.phase <= advice::Phase::Closing &&
+               std::any_of(a_.reasons.begin(), a_.reasons.end(), [](const Remark& reason) {
+                   return reason.id == "enough" && std::get<std::string>(reason.details.at("class")) != "same";
+               });
     }
 
     QString disease() const {

@@ -18,6 +18,7 @@ struct RemarkText {
 
 const std::vector<RemarkText>& cautionTexts();
 const std::vector<RemarkText>& reasonTexts();
+const std::vector<RemarkText>& doubtTexts();  //!< what is asked about an unlikely entry
 const std::vector<RemarkText>& yardTexts();   //!< of colonies united, and of combs that are not given
 const std::vector<RemarkText>& followTexts(); //!< of a winter that is followed
 

@@ -63,7 +63,7 @@ std::string variantOf(const Remark& remark) {
 }
 
 const RemarkText* textWithKey(const std::string& key) {
-    for (const auto* texts : {&cautionTexts(), &reasonTexts(), &yardTexts(), &followTexts()})
+    for (const auto* texts : {&cautionTexts(), &reasonTexts(), &doubtTexts(), &yardTexts(), &followTexts()})
         for (const RemarkText& candidate : *texts)
             if (candidate.id == key) return &candidate;
     return nullptr;
@@ -158,7 +158,7 @@ QString sentence(const Remark& remark, const WordStyle& style) {
 
 std::vector<std::string> idsWithWords() {
     std::vector<std::string> ids;
-    for (const auto* texts : {&cautionTexts(), &reasonTexts(), &yardTexts(), &followTexts()})
+    for (const auto* texts : {&cautionTexts(), &reasonTexts(), &doubtTexts(), &yardTexts(), &followTexts()})
         for (const RemarkText& text : *texts) {
             const std::string id = std::string(text.id).substr(0, std::string(text.id).find('/'));
             if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);

@@ -60,7 +60,9 @@ SeasonDay summerLook(const Reckoning& r, Mass stores) {
     const auto lasts = [&](SeasonDay look) {
         return stores - hardLossUntil(r, look) >= kilograms(r.rules().safetyBeyond);
     };
-    SeasonDay low = soonest(r), high = std::max(low, r.days.summer); // lasts(low) is taken for granted
+    const SeasonDay winterIsDecided =
+        r.days.summer + 1; // a look on the last day of summer would only order another one
+    SeasonDay low = soonest(r), high = std::max(low, winterIsDecided); // lasts(low) is taken for granted
     while (high - low > 0) {
         const SeasonDay middle = low + (high - low + 1) / 2;
         if (lasts(middle)) low = middle;

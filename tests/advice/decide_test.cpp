@@ -177,6 +177,9 @@ TEST(Decide, InSummerNothingIsOrderedForWinter) {
     EXPECT_GT(advice.missing->typical, kilograms(3)) << "though much will be missing";
     ASSERT_TRUE(advice.nextLook);
     EXPECT_GE(advice.nextLook->date, *Date::parse("2026-08-10"));
+    const std::string day = advice.nextLook->date.iso();
+    const auto then = colony({.asOf = day.c_str(), .capped = 0.5, .brood = 0.3});
+    EXPECT_EQ(adviceFor(then).phase, Phase::Closing) << "who comes on the day named is told what winter wants";
     EXPECT_EQ(advice.cautions.front().id, "varroa-first");
 }
 

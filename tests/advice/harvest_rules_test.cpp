@@ -61,6 +61,19 @@ TEST(HarvestRules, WhatStaysIsNotBelowTheTargetNorTheUsual) {
     EXPECT_EQ(adviceFor(q).toSpare, advice.toSpare) << "common practice is shown, and holds nothing back";
 }
 
+TEST(HarvestRules, WhereOnlyTheUsualHoldsHoneyBackTheReasonSaysSo) {
+    auto q = colony({.capped = 0.8, .combs = 20, .covered = 7});
+    const auto taken = adviceFor(q);
+    ASSERT_TRUE(taken.harvest);
+    q.usual = UsualHere{taken.estimate->mean, taken.estimate->mean + kilograms(2), "here", "Here", 'B'};
+    const auto left = adviceFor(q);
+    ASSERT_FALSE(left.harvest);
+    const auto said = std::find_if(left.reasons.begin(), left.reasons.end(),
+                                   [](const Remark& reason) { return reason.id == "enough"; });
+    ASSERT_NE(said, left.reasons.end());
+    EXPECT_EQ(std::get<std::string>(said->details.at("class")), "usual");
+}
+
 TEST(HarvestRules, OnlyOuterCombsOfTheTopBoxBesideNoBees) {
     auto q = rich();
     for (std::size_t i = 3; i < 7; ++i) q.combs[i].brood = 0.05, q.combs[i].capped = 0.8;

@@ -49,6 +49,24 @@ TEST(LinesAgree, ASummerThatIsSafeSaysWhatItsSharesLeaveOut) {
     EXPECT_THAT(said, Not(HasSubstr("Left as it is, in")));
 }
 
+TEST(LinesAgree, ASafeSummerSaysInItsHeadWhatWinterWillWant) {
+    const auto said = wholeAnswer("2026-08-08", oneDeepBox, combsOf(10, 0.35));
+    EXPECT_THAT(said,
+                ::testing::ContainsRegex("until the next look\\. For winter .* of sugar are likely to be wanted"));
+    EXPECT_THAT(said, HasSubstr("Weight to expect, hive and all, without what is fed later"));
+}
+
+TEST(LinesAgree, OpenCellsCountLessWhileAFlowIsOnAndItIsSaid) {
+    const auto withFlow = [](const std::string& flow) {
+        return wholeAnswer(
+            "2026-09-05", oneDeepBox,
+            R"("bees": {"covered_combs": 7}, "combs": {"full_of_stores": 4, "half": 4, "capped_share": 0.5})",
+            R"({"station": "ca-halifax", "autumn_flow": ")" + flow + "\"}");
+    };
+    EXPECT_THAT(withFlow("fair"), HasSubstr("they count as 25 % of what they would weigh capped"));
+    EXPECT_THAT(withFlow("none"), Not(HasSubstr("of what they would weigh capped")));
+}
+
 TEST(LinesAgree, TheLookThatIsDueIsNotSaidToBeNeedless) {
     const auto said = wholeAnswer("2026-08-08", oneDeepBox, combsOf(10, 0.35));
     std::smatch look, later;

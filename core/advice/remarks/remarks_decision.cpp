@@ -107,13 +107,19 @@ private:
             {{"missing", std::max(kilograms(0), r.target.missing.typical)}, {"day", r.on(r.target.day)}});
     }
 
-    //! Where more is to spare than is left out of account, the season or the combs keep it in the hive: other reasons say which.
+    //! Where more is to spare than is left out of account, what is usual here, the season or the combs keep it in the hive: other
+    //! reasons say of the last two which.
     void enough() {
         const bool more = -r.target.missing.typical > r.target.deadBand;
-        say("enough", {{"stores", std::max(kilograms(0), r.stores() - r.target.netLoss)},
-                       {"need", r.target.stores},
-                       {"dead", r.target.deadBand},
-                       {"class", std::string(more ? "more" : "same")}});
+        const bool usual = r.phase == Phase::Closing && usualHoldsBack(q) && r.target.toSpare < r.target.deadBand;
+        std::map<std::string, Detail> details{{"stores", std::max(kilograms(0), r.stores() - r.target.netLoss)},
+                                              {"need", r.target.stores},
+                                              {"dead", r.target.deadBand},
+                                              {"class", std::string(!more   ? "same"
+                                                                    : usual ? "usual"
+                                                                            : "more")}};
+        if (more && usual) details["usual"] = q.usual->low;
+        say("enough", std::move(details));
     }
 
     void contradiction() {

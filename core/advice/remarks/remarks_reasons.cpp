@@ -4,6 +4,7 @@
 #include "advice/harvest_rules.h"
 #include "advice/reserve.h"
 #include "stores/bees.h"
+#include "stores/evidence.h"
 #include "stores/harvest.h"
 
 #include <algorithm>
@@ -75,6 +76,9 @@ private:
                      {"in", 100 - 100 * r.wish.shortRisk},
                      {"forage", on(q.season.forage->day)}});
         const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
+        const bool open = std::any_of(q.combs.begin(), q.combs.end(), [](const auto& comb) { return comb.open > 0; });
+        if (q.freshlyFilled && (open || (q.quick && q.quick->cappedShare < 1)))
+            say("fresh-nectar", {{"share", 100 * stores::openFactor(true)}});
         if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
         const auto& rules = r.rules();
         if (!q.answers.reserve && broodBoxes(q) > 1 && !q.nucleus &&
