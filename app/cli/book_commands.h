@@ -13,6 +13,8 @@ namespace winterlarder::cli {
 Status newBook(Session& session, const NewBook& options);
 Status addYard(Session& session, const NewYard& options);
 Status addColony(Session& session, const NewColony& options);
+Status addBoxes(Session& session, const NewBoxes& options);
+Status renameColony(Session& session, const RenamedColony& options);
 Status addLook(Session& session, const NewLook& options);
 Status addWeighing(Session& session, const NewWeighing& options);
 Status addFeed(Session& session, const NewFeed& options);

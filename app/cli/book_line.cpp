@@ -131,15 +131,26 @@ void BookLine::addYards(CLI::App& book, const AddCommand& add) {
     addPlace(yard, yard_);
 }
 
+namespace {
+
+void addBoxOptions(CLI::App* command, BoxOptions& boxes) {
+    command->add_option("--format", boxes.format, "hive format, see winterlarder-cli hive-formats")
+        ->required()
+        ->type_name("ID");
+    optional(command, "--boxes", boxes.boxes, "boxes of that format (default 1)", "K");
+    command->add_option("--super", boxes.supers, "a super of this format on them; once for each")
+        ->type_name("ID")
+        ->allow_extra_args(false);
+}
+
+} // namespace
+
 void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
     auto* colony = add(book, "add-colony", "a colony and its hive",
                        [this](Session& session) { return addColony(session, colony_); });
     addBookFile(colony, colony_, For::Writing);
     colony->add_option("--name", colony_.name, "name of the colony")->required()->type_name("NAME");
-    colony->add_option("--format", colony_.format, "hive format, see winterlarder-cli hive-formats")
-        ->required()
-        ->type_name("ID");
-    optional(colony, "--boxes", colony_.boxes, "boxes of that format (default 1)", "K");
+    addBoxOptions(colony, colony_.boxes);
     optional(colony, "--yard", colony_.yard, "where it stands, if the book has several yards", "NAME");
     optional(colony, "--shell", colony_.shell, "timber (default), thick-timber, wrapped, polystyrene, straw", "SHELL");
     colony->add_flag("--top-insulation", colony_.topInsulation, "insulation above the combs");
@@ -151,6 +162,16 @@ void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
     optional(colony, "--origin", colony_.origin, "where the colony came from", "TEXT");
     optional(colony, "--since", colony_.since, "day the colony began", "DATE");
     addSure(colony, colony_.sure);
+    auto* boxes = add(book, "add-boxes", "the boxes a hive has from a day on; the rest of the hive stays as it was",
+                      [this](Session& session) { return addBoxes(session, boxes_); });
+    addRecordOf(boxes, boxes_);
+    addBoxOptions(boxes, boxes_.boxes);
+    optional(boxes, "--tare", boxes_.tare, "weight of the hive with these boxes and their empty combs", "KG");
+    auto* rename = add(book, "rename-colony", "another name for a colony",
+                       [this](Session& session) { return renameColony(session, rename_); });
+    addBookFile(rename, rename_, For::Writing);
+    rename->add_option("--colony", rename_.colony, "its name, or #ID")->required()->type_name("NAME");
+    rename->add_option("--name", rename_.name, "the new name")->required()->type_name("NAME");
 }
 
 void BookLine::addLooks(CLI::App& book, const AddCommand& add) {

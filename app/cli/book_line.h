@@ -42,6 +42,8 @@ private:
 
     NewBook new_, yard_;
     NewColony colony_;
+    NewBoxes boxes_;
+    RenamedColony rename_;
     NewLook look_;
     NewWeighing weighing_;
     NewFeed feed_;

@@ -25,9 +25,16 @@ struct NewBook : BookFile {
 //! A yard more in a book that is there.
 using NewYard = NewBook;
 
+//! The boxes of a hive, from the floor up.
+struct BoxOptions {
+    std::string format;
+    std::optional<int> boxes;        //!< of that format (1 where not said)
+    std::vector<std::string> supers; //!< formats of the supers on them
+};
+
 struct NewColony : BookFile {
-    std::string name, format;
-    std::optional<int> boxes;
+    std::string name;
+    BoxOptions boxes;
     std::optional<std::string> yard, shell, kind, origin, since, feeder, supersFor;
     std::optional<int> queenYear;
     std::optional<double> tare;
@@ -39,6 +46,16 @@ struct NewColony : BookFile {
 struct RecordOf : BookFile {
     std::string colony, date, note;
     bool sure = false; //!< an unlikely entry is right
+};
+
+//! The boxes a hive has from a day on.
+struct NewBoxes : RecordOf {
+    BoxOptions boxes;
+    std::optional<double> tare;
+};
+
+struct RenamedColony : BookFile {
+    std::string colony, name;
 };
 
 struct NewLook : RecordOf {

@@ -4,7 +4,7 @@
 #include "cli/choice_option.h"
 #include "cli/measured_days.h"
 #include "cli/named_place.h"
-#include "cli/open_book.h"
+#include "cli/record_of_colony.h"
 
 #include "book/case_of.h"
 #include "book/entries/words.h"
@@ -17,18 +17,6 @@
 
 namespace winterlarder::cli {
 namespace {
-
-template <class T> std::optional<T> orTell(Outcome<T> outcome, Problems& problems) {
-    if (outcome) return std::move(outcome).value();
-    problems.insert(problems.end(), outcome.problems().begin(), outcome.problems().end());
-    return std::nullopt;
-}
-
-std::vector<std::string> idsOf(const auto& shipped) {
-    std::vector<std::string> ids;
-    for (const auto& each : shipped) ids.push_back(each.id);
-    return ids;
-}
 
 //! A town's coordinates and height; a height given beside it is the yard's own.
 Outcome<book::SiteRecord> siteOfPlace(Session& session, const NewBook& options) {
@@ -80,64 +68,6 @@ Outcome<book::Yard> yardOf(Session& session, const NewBook& options) {
     yard.units = choiceOption<book::UnitSystem>("--units", options.units, problems);
     if (!problems.empty()) return problems;
     return yard;
-}
-
-Outcome<book::YardId> yardFor(book::Book& from, const std::optional<std::string>& name) {
-    if (name) {
-        const auto named = from.yardNamed(*name);
-        if (!named) return named.problems();
-        return named->id;
-    }
-    const auto all = from.all<book::Yard>();
-    if (!all) return all.problems();
-    if (all->size() == 1) return all->front().id;
-    return argumentProblem(fmt::format("the book has {} yards", all->size()),
-                           all->empty() ? "book add-yard" : "--yard NAME");
-}
-
-book::HiveRecord hiveOf(const NewColony& options, std::optional<book::Shell> shell) {
-    book::HiveRecord hive;
-    hive.boxes.assign(static_cast<std::size_t>(options.boxes.value_or(1)), book::BoxRecord{options.format, {}, false});
-    hive.shell = shell.value_or(book::Shell::Timber);
-    hive.topInsulation = options.topInsulation;
-    if (options.tare) hive.tare = kilograms(*options.tare);
-    return hive;
-}
-
-constexpr int mostBoxes = 12; // as in a case file
-
-void checkHive(const Session& session, const NewColony& options, Problems& problems) {
-    if (!session.reference.format(options.format))
-        problems.push_back(
-            argumentProblem(fmt::format("there is no hive format {}", exchange::inQuotes(options.format)),
-                            exchange::suggestion(options.format, idsOf(session.reference.formats))));
-    if (const int boxes = options.boxes.value_or(1); boxes < 1 || boxes > mostBoxes)
-        problems.push_back(argumentProblem(fmt::format("--boxes is {}", boxes), fmt::format("1 to {}", mostBoxes)));
-}
-
-//! The colony and day a record is about.
-struct About {
-    book::ColonyId colony;
-    Date date;
-};
-
-//! Opens the book, finds colony and day, and lets `write` add the record.
-template <class Write> Status withColony(Session& session, const RecordOf& options, Write write) {
-    const auto date = dayOf("--date", options.date);
-    if (!date) return session.fail(date.problems());
-    auto opened = openBook(session, options, For::Writing);
-    if (!opened) return session.fail(opened.problems());
-    const auto colony = colonyOf(*opened, options.colony);
-    if (!colony) return session.fail(colony.problems());
-    return write(*opened, About{colony->id, *date});
-}
-
-Outcome<book::HiveRecord> hiveOnDay(book::Book& from, const About& about) {
-    const auto colony = from.find(about.colony);
-    if (!colony) return colony.problems();
-    const auto housings = from.of<book::Housing>(about.colony);
-    if (!housings) return housings.problems();
-    return book::hiveOn(**colony, *housings, about.date);
 }
 
 Outcome<book::CombsRecord> combsOfLook(Session& session, book::Book& from, const About& about, const NewLook& options) {
@@ -218,28 +148,6 @@ Status addYard(Session& session, const NewYard& options) {
     auto opened = openBook(session, options, For::Writing);
     if (!opened) return session.fail(opened.problems());
     return addAndPrint(session, *opened, options, *yard);
-}
-
-Status addColony(Session& session, const NewColony& options) {
-    Problems problems;
-    book::Colony colony;
-    colony.name = options.name;
-    colony.hive = hiveOf(options, choiceOption<book::Shell>("--shell", options.shell, problems));
-    colony.hive.supersFor = choiceOption<book::SupersFor>("--supers-for", options.supersFor, problems);
-    colony.beeKind = choiceOption<book::BeeKind>("--kind", options.kind, problems);
-    if (const auto feeder = choiceOption<book::FeederKind>("--feeder", options.feeder, problems))
-        colony.feeder = book::FeederRecord{*feeder, {}};
-    if (options.since) colony.since = orTell(dayOf("--since", *options.since), problems);
-    colony.queenYear = options.queenYear;
-    colony.origin = options.origin.value_or("");
-    checkHive(session, options, problems);
-    if (!problems.empty()) return session.fail(problems);
-    auto opened = openBook(session, options, For::Writing);
-    if (!opened) return session.fail(opened.problems());
-    const auto yard = yardFor(*opened, options.yard);
-    if (!yard) return session.fail(yard.problems());
-    colony.yard = *yard;
-    return judgeAndAdd(session, *opened, options, std::move(colony));
 }
 
 Status addLook(Session& session, const NewLook& options) {

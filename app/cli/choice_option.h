@@ -22,4 +22,18 @@ std::optional<Choice> choiceOption(const char* option, const std::optional<std::
     return choice;
 }
 
+//! The value; where there is none its problems are added.
+template <class T> std::optional<T> orTell(Outcome<T> outcome, Problems& problems) {
+    if (outcome) return std::move(outcome).value();
+    problems.insert(problems.end(), outcome.problems().begin(), outcome.problems().end());
+    return std::nullopt;
+}
+
+//! The ids of shipped things, to suggest from.
+std::vector<std::string> idsOf(const auto& shipped) {
+    std::vector<std::string> ids;
+    for (const auto& each : shipped) ids.push_back(each.id);
+    return ids;
+}
+
 } // namespace winterlarder::cli

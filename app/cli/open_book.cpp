@@ -75,6 +75,19 @@ Outcome<book::Colony> colonyOf(book::Book& from, const std::string& nameOrNumber
     return problem;
 }
 
+Outcome<book::YardId> yardFor(book::Book& from, const std::optional<std::string>& name) {
+    if (name) {
+        const auto named = from.yardNamed(*name);
+        if (!named) return named.problems();
+        return named->id;
+    }
+    const auto all = from.all<book::Yard>();
+    if (!all) return all.problems();
+    if (all->size() == 1) return all->front().id;
+    return argumentProblem(fmt::format("the book has {} yards", all->size()),
+                           all->empty() ? "book add-yard" : "--yard NAME");
+}
+
 Outcome<Date> dayOf(const char* option, const std::string& text) {
     if (const auto date = Date::parse(text)) return *date;
     return argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(text)), dateForm);

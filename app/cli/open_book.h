@@ -25,6 +25,9 @@ Outcome<book::Book> openBook(Session& session, const BookFile& options, For purp
 //! The colony of that name, or of that number ("7", "#7") where none has the name.
 Outcome<book::Colony> colonyOf(book::Book& from, const std::string& nameOrNumber);
 
+//! The yard of that name; where none is named the only one of the book.
+Outcome<book::YardId> yardFor(book::Book& from, const std::optional<std::string>& name);
+
 //! The day an option names. Problem: not a day.
 Outcome<Date> dayOf(const char* option, const std::string& text);
 Outcome<Date> dayOrToday(const Session& session, const char* option, const std::optional<std::string>& text);

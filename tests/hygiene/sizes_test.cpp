@@ -19,7 +19,6 @@ const Reasons& longFiles() {
     static const Reasons reasons = {
         {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
         {"app/cli/book_line.cpp", "a short function a command on a book: its words and options"},
-        {"app/cli/book_records.cpp", "a short function a command, for all commands that write an entry"},
         {"app/cli/command_line.cpp", "a short function a command: its words and options"},
         {"app/desk/book_actions.cpp", "one class: what the menus do with the book"},
         {"app/forms/entry_forms.cpp", "a short function a form; most lines are the words of fields"},
