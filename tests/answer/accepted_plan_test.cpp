@@ -104,6 +104,8 @@ TEST_F(AcceptedPlanTest, AColonyUnitedOntoItIsInItsBeesAndStores) {
     EXPECT_NEAR(together.question->stores.mean.value(), stores + 6, 1e-6);
     EXPECT_NEAR(together.question->stores.sd.value(), std::hypot(3 / 1.2816, 2), 0.01) << "as of any early look";
     EXPECT_EQ(together.question->tare.mass, kilograms(31));
+    for (const auto& reason : together.advice.reasons)
+        EXPECT_NE(reason.id, "united-here") << "the advice acted on says no day for it";
     accept(answer("unite"), "unite");
     EXPECT_EQ(on("2026-12-01").question->stores.mean, alone.question->stores.mean) << "the one that goes onto another";
 }

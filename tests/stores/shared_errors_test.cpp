@@ -55,7 +55,8 @@ TEST(SharedLean, HeftsShareTheirsAtTheCombinedValue) {
 TEST(SharedLean, LiftsOfDifferentWeightsShareTheSmallerOneAndNoneCountsAgainstItself) {
     const SharedErrors shared({lift(10, 3, 1), lift(22, 4.5, 1.5)}, {10, 22});
     EXPECT_NEAR(shared.covariance(0, 1), 9, 1e-12);
-    for (const auto& share : combine({lift(10, 3, 1), lift(10, 4.5, 0.2)})->shares) EXPECT_GT(share.weight, 0);
+    const auto combined = combine({lift(10, 3, 1), lift(10, 4.5, 0.2)});
+    for (const auto& share : combined->shares) EXPECT_GT(share.weight, 0);
 }
 
 TEST(SharedLean, KindsLeanEachByItself) {
