@@ -20,6 +20,10 @@ const std::vector<RemarkText>& reasonTexts() {
         {"bees-unknown",
          QT_TRANSLATE_NOOP("Remark",
                            "Nothing tells how many bees there are: count the %{combs} or the seams they cover.")},
+        {"weight-uncounted",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "By its weight on %{day} there are %{low:amount} to %{high:amount} of stores, with %{tare:amount} for the empty hive and what few or many bees weigh.")},
         {"light-bees-unknown",
          QT_TRANSLATE_NOOP(
              "Remark",

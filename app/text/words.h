@@ -37,6 +37,9 @@ QString town(const std::string& stationId);
 //! Where a date comes from: "climate", "climate, moved", "case".
 QString origin(climate::DateOrigin origin);
 
+//! "one full comb", "2.5 full combs"
+QString fullCombs(double count, const WordStyle& style);
+
 // The sentences of an answer, in the order they are said. `form`: of the numbers in them that can be asked about.
 //! What to do next, in one sentence a person would say, with its day.
 QString headline(const advice::Advice& advice, const WordStyle& style, NumberForm form = plainly);

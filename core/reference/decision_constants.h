@@ -62,6 +62,9 @@ struct DecisionConstants {
     double laterLeast;          //!< 0.5 kg
     double portionsLookDays;    //!< 10 d
     double lookSoonDays;        //!< 3 d
+    double uncountedBeesLeast;  //!< 6000 bees
+    double uncountedBeesMost;   //!< 25000 bees
+    double uncountedBroodMost;  //!< 15000 cells
     double lateLookDays;        //!< 21 d
     double winterLookDays;      //!< 42 d
     double lateBoardDays;       //!< 21 d

@@ -31,6 +31,26 @@ TEST(Refusals, NoBeesKnown) {
     EXPECT_TRUE(adviceFor(q).estimate); // what the combs say stands
 }
 
+TEST(Refusals, AWeightWithoutBeesTellsARangeAndNoAmount) {
+    auto q = weighedAt("2026-09-20", 50);
+    q.bees.reset();
+    q.tare = kilograms(22), q.tareSd = kilograms(1);
+    q.usual = UsualHere{kilograms(20), kilograms(24), "here", "Here", 'B'};
+    EXPECT_EQ(refusals(q), Kinds{RefusalKind::BeesUnknown});
+    const auto advice = adviceFor(q);
+    EXPECT_FALSE(advice.estimate);
+    const auto said = std::find_if(advice.reasons.begin(), advice.reasons.end(),
+                                   [](const Remark& reason) { return reason.id == "weight-uncounted"; });
+    ASSERT_NE(said, advice.reasons.end());
+    // 50 - 22 - 0.7 of bee bread; 6,000 bees, or 25,000 with 15,000 cells of brood (0.15 g each); 1 kg of the empty hive's doubt
+    const double bee = constants().beeMass;
+    EXPECT_NEAR(std::get<Mass>(said->details.at("high")).value(), 27.3 - 6000 * bee + 1, 1e-9);
+    EXPECT_NEAR(std::get<Mass>(said->details.at("low")).value(), 27.3 - 25000 * bee - 2.25 - 1, 1e-9);
+    EXPECT_TRUE(says(advice.reasons, "usual-here"));
+    q.weighings.front().heft = stores::HeftWord::Fair;
+    EXPECT_FALSE(says(adviceFor(q).reasons, "weight-uncounted")) << "a word is no weight";
+}
+
 TEST(Refusals, NoColony) {
     auto q = colony({});
     q.bees = BeeCount{0};

@@ -30,7 +30,6 @@ const Reasons& longFiles() {
         {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
         {"app/plots/winter_layers.cpp", "one layer of the winter picture after the other"},
         {"app/text/grounds/grounds_autumn.cpp", "a list: a short function a number that is explained"},
-        {"app/text/headline.cpp", "a list: a sentence a decision"},
         {"app/text/reason_texts.cpp", "a list: a sentence a reason"},
         {"core/exchange/book/book_csv.cpp", "both ways of one form of table, whose rules belong together"},
         {"core/exchange/logs/scale_log.cpp", "one reader, from bytes to readings"},

@@ -20,6 +20,9 @@ std::vector<Remark> decisionRemarks(const Reckoning& reckoning, const Advice& ad
 std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice);
 
 //! The refusals as reasons, for an answer that cannot be given.
+//! The place a usual figure is of, as it is said.
+std::string placeOf(const UsualHere& usual);
+
 std::vector<Remark> refusalRemarks(const ColonyQuestion& question, const std::vector<RefusalKind>& refusals);
 
 //! Id of a refusal in shared/rules/cautions.csv.

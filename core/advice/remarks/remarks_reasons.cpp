@@ -25,6 +25,10 @@ std::string_view idOf(RefusalKind kind) {
     return "";
 }
 
+std::string placeOf(const UsualHere& usual) {
+    return usual.place + (usual.ofElsewhere ? ", the nearest with such winters" : "");
+}
+
 std::vector<Remark> refusalRemarks(const ColonyQuestion& question, const std::vector<RefusalKind>& refusals) {
     std::vector<Remark> remarks = question.setAside;
     remarks.insert(remarks.end(), question.united.begin(), question.united.end());
@@ -105,7 +109,7 @@ private:
         const bool one = usual->high - usual->low < kilograms(0.5);
         say("usual-here", {{"low", usual->low},
                            {"high", usual->high},
-                           {"place", usual->place + (usual->ofElsewhere ? ", the nearest with such winters" : "")},
+                           {"place", placeOf(*usual)},
                            {"need", r.target.stores},
                            {"class", how + (one ? "-one" : "")},
                            {"source", usual->source}});

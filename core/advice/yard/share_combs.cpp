@@ -39,7 +39,9 @@ bool wellKnown(const YardColony& colony) {
     return colony.advice->estimate && !colony.advice->estimate->contradictory && !setsAside(*colony.advice);
 }
 
-bool warmEnough(const ColonyQuestion& q) { return q.site->curve.normal(q.asOf).value() >= q.decisions.uniteColdest; }
+bool warmEnough(const ColonyQuestion& q) {
+    return q.site && q.site->curve.normal(q.asOf).value() >= q.decisions.uniteColdest;
+}
 
 // Nothing but what it has beyond its own needs was decided of it.
 bool hasPlenty(DecidedBy by) {
