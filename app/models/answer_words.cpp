@@ -18,10 +18,9 @@ QString cannotSay(const advice::Advice& advice) {
         return say::WindowWords::tr("It cannot be said: no weather station is near enough to speak for this place.");
     case advice::RefusalKind::NoColony: return say::WindowWords::tr("There are no bees to winter.");
     case advice::RefusalKind::BeesUnknown:
-        return say::WindowWords::tr("It cannot be said until the bees are counted: how many combs do they cover?");
+        return say::WindowWords::tr("To answer, first: how many combs do the bees cover?");
     case advice::RefusalKind::StoresUnknown:
-        return say::WindowWords::tr(
-            "It cannot be said until the stores are known: look at the combs, or heft or weigh the hive.");
+        return say::WindowWords::tr("To answer, first: look at the combs, or heft or weigh the hive.");
     case advice::RefusalKind::OutOfSeason:
         return say::WindowWords::tr("It is too early: winter stores are judged from August on.");
     case advice::RefusalKind::SeasonNotDerivable:

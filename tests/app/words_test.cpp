@@ -26,8 +26,7 @@ TEST(Words, AnswersAreWholeSentences) {
     EXPECT_EQ(sentence(Verdict::Feed), "Feed 6 kg of sugar as syrup 2:1, the first of 2 visits today.");
     EXPECT_EQ(sentence(Verdict::Unite),
               "Too few bees to winter alone: unite it with a healthy colony by 7 October 2026.");
-    EXPECT_EQ(sentence(Verdict::CannotSay),
-              "It cannot be said until the bees are counted: how many combs do they cover?");
+    EXPECT_EQ(sentence(Verdict::CannotSay), "To answer, first: how many combs do the bees cover?");
 }
 
 TEST(Words, AreOfTheInterfaceThreadAlone) {
