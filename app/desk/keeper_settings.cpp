@@ -58,7 +58,7 @@ void MainWindow::useLetters(int percent) {
 void MainWindow::showSettings() {
     auto* dialog = new SettingsDialog(&yard_, this);
     connect(dialog, &SettingsDialog::unitsChosen, this, &MainWindow::followUnits);
-    connect(dialog, &SettingsDialog::coloursChosen, this, &MainWindow::wishColours);
+    connect(dialog, &SettingsDialog::coloursChosen, this, &MainWindow::useColours);
     connect(dialog, &SettingsDialog::textSizeChosen, this, &MainWindow::useLetters);
     connect(dialog, &SettingsDialog::noticesChosen, banner_, &Banner::wishNotices);
     connect(dialog, &SettingsDialog::backupsAsked, books_, &BookActions::showBackups);

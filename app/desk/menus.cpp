@@ -101,7 +101,7 @@ void MainWindow::addQuickSwitches(QMenu* menu) {
             colours, text,
             [this, wanted] {
                 settings::chooseColours(wanted);
-                wishColours(wanted);
+                useColours(wanted);
             },
             [this, wanted] { return wanted == colourScheme_; });
     };
