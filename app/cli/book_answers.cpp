@@ -165,7 +165,8 @@ private:
         if (!answer.member || answer.member->advice.refusals.empty()) return std::nullopt;
         const auto reading = readToFollow(from_, colony.colony.id, asOf_, asked_.taught());
         if (!reading || !followLeads(*reading)) return std::nullopt;
-        session_.tell(fmt::format("{}: its winter is followed: book follow tells how it goes", colony.colony.name));
+        session_.tell(fmt::format("{}: {}: its winter is followed: book follow tells how it goes", options_.file,
+                                  colony.colony.name));
         if (session_.json) return std::nullopt;
         const auto followed = caught({answer.at, 0, 0}, "its winter", [&] { return followOne(session_, *reading); });
         if (!followed || !followed->following) return std::nullopt;

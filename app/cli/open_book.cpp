@@ -3,8 +3,6 @@
 
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
-#include "text/contexts.h"
-#include "text/story.h"
 
 #include <algorithm>
 #include <charconv>
@@ -96,10 +94,7 @@ Status printId(Session& session, const Outcome<book::Applied>& applied, book::Ki
         });
     if (added == applied->touched.end()) throw std::logic_error("an added entry is not among what the edit touched");
     if (session.json) session.print(exchange::Json::object().add("id", static_cast<double>(added->id)));
-    else
-        session.print(say::CommandLine::tr("Written down: %1 %2", "kind of entry, its number")
-                          .arg(text::kindName(kind), QString::number(added->id)) +
-                      QLatin1Char('\n'));
+    else session.out << added->id << '\n';
     return Status::Done;
 }
 

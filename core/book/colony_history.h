@@ -53,7 +53,7 @@ ColonyHistory historyUntil(ColonyHistory history, Date day);
 
 //! The history as the book would hold it after the edit, worked out by the book's own expansion of edits (targetsOf); nothing where the
 //! colony is gone then. `newNumber` numbers new entries. Problems: the edit cannot be made, or changes entries of others, which
-//! the history does not know. Limits of values are left to the book.
+//! the history does not know. Limits of values are left to the book; colonies united into it stay as they were read.
 using NewNumber = std::function<std::int64_t(Kind)>;
 Outcome<std::optional<ColonyHistory>> afterEdit(const Edit& edit, const ColonyHistory& history, const std::string& who,
                                                 const NewNumber& newNumber);

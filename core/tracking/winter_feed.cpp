@@ -207,7 +207,7 @@ std::optional<WinterFeed> feedNow(const Reckoned& r) {
         return lightAlone(r.following) ? forLight(r) : std::nullopt;
     case FollowState::FoodOutOfReach: return visitToday(r, visitsOf(r.question).most);
     case FollowState::ActNow: return lightAlone(r.following) ? forLight(r) : atOnce(r);
-    default: return inGoodTime(r);
+    default: return r.following.light ? std::nullopt : inGoodTime(r); // weighed again first
     }
 }
 

@@ -250,10 +250,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped.</source>
+        <source>Cold may lock the bees in for %n days on end: what is missing goes on as %{board} before the hive is wrapped.</source>
         <translation>
-            <numerusform>Cold may lock the bees in for a day: what is missing goes on as a board before the hive is wrapped.</numerusform>
-            <numerusform>Cold may lock the bees in for %n days on end: what is missing goes on as a board before the hive is wrapped.</numerusform>
+            <numerusform>Cold may lock the bees in for a day: what is missing goes on as %{board} before the hive is wrapped.</numerusform>
+            <numerusform>Cold may lock the bees in for %n days on end: what is missing goes on as %{board} before the hive is wrapped.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

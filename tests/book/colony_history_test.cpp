@@ -112,6 +112,12 @@ struct Compared {
     int wrong = 0; //!< otherwise than the book, or told nothing of an edit of their own
 };
 
+//! Without the colonies united into it, which are read anew.
+std::optional<ColonyHistory> ownPart(std::optional<ColonyHistory> history) {
+    if (history) history->united.clear();
+    return history;
+}
+
 //! Edits every colony's history and the book, and holds one against the other. Nothing where the book refuses the edit.
 Compared compare(Book& book, const SingleEdit& single) {
     std::vector<ColonyHistory> before;
@@ -129,7 +135,7 @@ Compared compare(Book& book, const SingleEdit& single) {
             continue;
         }
         ++compared.told;
-        if (*edited[i] != must(findHistory(book, before[i].colony.id))) ++compared.wrong;
+        if (ownPart(*edited[i]) != ownPart(must(findHistory(book, before[i].colony.id)))) ++compared.wrong;
     }
     return compared;
 }

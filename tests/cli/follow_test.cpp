@@ -151,7 +151,7 @@ TEST_F(FollowCommands, FoodOutOfReachIsSaidOfAFullHive) {
     EXPECT_EQ(at(answer, "state").text, "food_out_of_reach");
     EXPECT_EQ(at(answer, "feed.lots.0.date").text, "2027-01-15");
     EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-01-15"),
-                HasSubstr("out of the cluster's reach. Today lay 2.5 kg of fondant"));
+                HasSubstr("out of the cluster's reach. Today lay 2.5 kg (6 lb) of fondant"));
 }
 
 TEST_F(FollowCommands, TheYardsWeatherCounts) {

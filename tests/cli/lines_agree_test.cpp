@@ -109,7 +109,7 @@ TEST(LinesAgree, WhatTheCombsHoldIsNotLessThanWhatIsFedToThem) {
         "2026-09-01", R"({"format": "langstroth-deep", "boxes": [{"format": "langstroth-deep", "combs": 8}]})",
         combsOf(8, 0.3));
     std::smatch holds, after;
-    ASSERT_TRUE(std::regex_search(said, holds, std::regex("The combs hold ([0-9.]+) kg \\(")));
+    ASSERT_TRUE(std::regex_search(said, holds, std::regex("The frames hold ([0-9.]+) kg \\(")));
     ASSERT_TRUE(std::regex_search(said, after, std::regex("of sugar +[0-9.]+ kg +([0-9.]+) kg")));
     if (std::stod(after[1]) > std::stod(holds[1]))
         EXPECT_THAT(said, HasSubstr("which are today's stores and all the feed"));

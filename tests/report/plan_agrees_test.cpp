@@ -85,8 +85,8 @@ void optionsAgree(const Named& colony) {
         EXPECT_NEAR(option(a, OptionKind::Feed)->storesAfter.value(), (now + a.feed->stores).value(), tiny)
             << colony.where;
     if (a.harvest)
-        EXPECT_NEAR(option(a, OptionKind::TakeNow)->storesAfter.value(), std::max(0.0, (now - a.harvest->upTo).value()),
-                    tiny)
+        EXPECT_NEAR(option(a, OptionKind::TakeNow)->storesAfter.value(),
+                    std::max(0.0, (now - a.harvest->fromStores).value()), tiny)
             << colony.where;
     const auto* moved = option(a, OptionKind::MoveCombs);
     EXPECT_EQ(moved != nullptr, a.plan && a.plan->brought() != kilograms(0)) << colony.where;
