@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/due_looks.h"
 
-#include "answer/afterwards.h"
 #include "answer/style_of_place.h"
 #include "support/caught.h"
 #include "text/follow_words.h"
@@ -23,16 +22,6 @@ report::TaskKind kindOf(book::VisitKind what) {
     case book::VisitKind::Check: break;
     }
     return report::TaskKind::Check;
-}
-
-report::Task taskOf(const book::PlannedVisit& visit) {
-    report::Task task;
-    task.kind = kindOf(visit.what);
-    task.date = visit.date;
-    task.sugar = visit.sugar.value_or(Mass(0));
-    task.syrup = visit.syrup.value_or(Volume(0));
-    task.fondant = visit.fondant.value_or(Mass(0));
-    return task;
 }
 
 // Events of one colony.
@@ -107,10 +96,6 @@ private:
     std::map<report::TaskKind, int> counted_;
 };
 
-WinterSpan spanOf(const FollowReading& reading, const ReferenceData& reference) {
-    return {reading.records, reading.autumn, reading.winter, reading.decided, reading.asOf, reference};
-}
-
 std::string whatIsDue(const std::string& colony) { return fmt::format("what is due for {}", colony); }
 
 Problems namedAfter(const std::string& colony, Problems problems) {
@@ -132,6 +117,16 @@ AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advi
     AdvisedDue due{report::tasksOf(question, advice), styleFor(style, question)};
     due.feedNothing = report::feedForbidden(advice).has_value();
     return due;
+}
+
+report::Task taskOf(const book::PlannedVisit& visit) {
+    report::Task task;
+    task.kind = kindOf(visit.what);
+    task.date = visit.date;
+    task.sugar = visit.sugar.value_or(Mass(0));
+    task.syrup = visit.syrup.value_or(Volume(0));
+    task.fondant = visit.fondant.value_or(Mass(0));
+    return task;
 }
 
 std::vector<report::Task> plannedFirst(const std::vector<book::PlannedVisit>& visits,
@@ -186,7 +181,7 @@ DueLooks dueLooks(const std::string& mark, const std::vector<ReadDue>& colonies,
         if (!followLeads(reading)) {
             if (advised) one.combs(*advised);
             const bool feedNothing = advised && advised->feedNothing;
-            one.visits(openVisits(spanOf(reading, reference)), feedNothing);
+            one.visits(openVisits(reading, reference), feedNothing);
             if (advised) one.tasks(advised->tasks);
             continue;
         }

@@ -22,6 +22,8 @@ struct AdvisedDue {
 AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advice& advice,
                       const text::WordStyle& style);
 
+report::Task taskOf(const book::PlannedVisit& visit); //!< as it was planned
+
 //! What is planned, then what is advised beyond it: nothing of a kind that is planned.
 std::vector<report::Task> plannedFirst(const std::vector<book::PlannedVisit>& visits,
                                        const std::vector<report::Task>& advised);

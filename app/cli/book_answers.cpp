@@ -2,7 +2,6 @@
 // Answers computed from a book: advice for every living colony, the case of one, advice acted on.
 #include "answer/acceptance.h"
 #include "answer/advice_json.h"
-#include "answer/afterwards.h"
 #include "answer/doubts.h"
 #include "answer/learned_book.h"
 #include "cli/advice_text.h"
@@ -152,10 +151,9 @@ public:
             output_.show(colony.colony.name, answer);
             keep(colony, answer);
         });
-        if (!session_.json && !options_.colony)
-            for (const auto& [yard, colonies] : yards_)
-                if (const QString text = yardText(yard, colonies, session_); !text.isEmpty())
-                    output_.showText(text.toStdString());
+        for (const auto& [yard, colonies] : yards_)
+            if (const QString text = yardText(yard, colonies, session_); !text.isEmpty())
+                output_.showText(text.toStdString());
         return output_.status();
     }
 
@@ -173,12 +171,12 @@ private:
         return spoken(session_, *followed, asOf_, false);
     }
 
+    //! For what its yard adds up to, which is told in words and of whole yards.
     void keep(const AskedColony& colony, const BatchAnswer& answer) {
-        if (!answer.member || answer.member->question.yard.empty()) return;
+        if (session_.json || options_.colony || !answer.member || answer.member->question.yard.empty()) return;
         ColonyOfYard kept{*answer.member, {}};
         if (const auto reading = readToFollow(from_, colony.colony.id, asOf_, asked_.taught()))
-            kept.visits = openVisits(
-                {reading->records, reading->autumn, reading->winter, reading->decided, asOf_, session_.reference});
+            kept.visits = openVisits(*reading, session_.reference);
         yards_[answer.member->question.yard].push_back(std::move(kept));
     }
 

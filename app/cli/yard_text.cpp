@@ -78,7 +78,8 @@ private:
                                          text::amount(gift.honey, style_)),
                                 QStringLiteral("  "));
         if (!said.isEmpty())
-            text_ += session_.strong(say::CommandLine::tr("Combs to move first")) + QLatin1Char('\n') + said;
+            text_ += session_.strong(worded(say::CommandLine::tr("%{Combs} to move first"), style_)) +
+                     QLatin1Char('\n') + said;
     }
 
     void inOrder() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/yard_plan.h"
 
+#include "answer/due_looks.h"
 #include "answer/style_of_place.h"
 #include "models/due.h"
 
@@ -22,17 +23,7 @@ void count(YardPlan& plan, advice::Verdict verdict) {
 }
 
 PlannedJob jobOf(const book::PlannedVisit& visit, const QString& colony, Date today) {
-    PlannedJob job{{}, visit.colony, colony, visit.id, visit.date < today};
-    job.date = visit.date;
-    switch (visit.what) {
-    case book::VisitKind::Syrup: job.kind = JobKind::Syrup; break;
-    case book::VisitKind::Fondant: job.kind = JobKind::Fondant; break;
-    case book::VisitKind::Check: job.kind = JobKind::Check; break;
-    }
-    job.sugar = visit.sugar.value_or(Mass(0));
-    job.syrup = visit.syrup.value_or(Volume(0));
-    job.fondant = visit.fondant.value_or(Mass(0));
-    return job;
+    return {answer::taskOf(visit), visit.colony, colony, visit.id, visit.date < today};
 }
 
 std::optional<CombExchange> exchangeOf(const report::Task& task, const AnsweredColony& colony) {

@@ -31,27 +31,10 @@ double mostAmount() { return valueIn(kilograms(25), words::shownMass()); }
 
 Mass massIn(const QDoubleSpinBox* field) { return massOf(field->value(), words::shownMass()); }
 
-book::ColonyCase noCase() {
-    return {.colony = {},
-            .yard = {},
-            .asOf = *Date::of(2000, 1, 1),
-            .lookedOn = {},
-            .site = {},
-            .hive = {},
-            .bees = {},
-            .combs = {},
-            .weighings = {},
-            .moisturePercent = {},
-            .feeds = {},
-            .harvests = {},
-            .season = {},
-            .feeder = {},
-            .wish = {}};
-}
-
 } // namespace
 
-WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), wished_(noCase()) {
+WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent)
+    : QWidget(parent), yard_(yard), wished_{.asOf = *Date::of(2000, 1, 1)} {
     auto* lead = quietLabel(this);
     lead->setText(tr(
         "Move a slider: the picture above and the chances here follow. Nothing is written down until you make it the plan."));

@@ -12,12 +12,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-Date lastLifted(const ColonyQuestion& q) {
-    return std::max_element(q.weighings.begin(), q.weighings.end(),
-                            [](const auto& a, const auto& b) { return a.date < b.date; })
-        ->date;
-}
-
 // Light in winter: fed all the same, and weighed.
 void feedLight(const ColonyQuestion& q, feeding::FeedingPlan portion, Advice& advice) {
     advice.verdict = Verdict::Feed;
@@ -27,7 +21,7 @@ void feedLight(const ColonyQuestion& q, feeding::FeedingPlan portion, Advice& ad
     advice.feed = std::move(portion);
     advice.nextLook = NextLook{q.winter.date(q.asOf + static_cast<int>(q.decisions.lookSoonDays)), NextLookAt::Weigh};
     std::erase_if(advice.reasons, [](const Remark& each) { return each.id == idOf(RefusalKind::BeesUnknown); });
-    advice.reasons.push_back({"light-bees-unknown", {{"day", lastLifted(q)}}});
+    advice.reasons.push_back({"light-bees-unknown", {{"day", lastWeighing(q)->date}}});
     advice.anotherLook.worthIt = true;
     advice.anotherLook.which = Look::Weigh;
     advice.anotherLook.about = "stores";

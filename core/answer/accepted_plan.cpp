@@ -95,11 +95,6 @@ std::optional<AcceptedPlan> acceptedPlan(const book::ColonyHistory& records, con
     return plan;
 }
 
-advice::ColonyQuestion withCombsMoved(advice::ColonyQuestion autumn, const AcceptedPlan& plan) {
-    autumn.plan = plan.part;
-    return autumn;
-}
-
 std::optional<advice::ColonyQuestion> withColonyJoined(const advice::ColonyQuestion& autumn, const AcceptedPlan& plan,
                                                        const advice::Advice& alone) {
     if (!plan.beesTogether || !plan.storesTogether || !autumn.bees || !alone.bees || !alone.estimate)

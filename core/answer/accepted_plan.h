@@ -20,9 +20,6 @@ struct AcceptedPlan {
 std::optional<AcceptedPlan> acceptedPlan(const book::ColonyHistory& records, const book::ColonyCase& autumn,
                                          Date decided, const ReferenceData& reference);
 
-//! The autumn's question with the combs of that plan moved.
-advice::ColonyQuestion withCombsMoved(advice::ColonyQuestion autumn, const AcceptedPlan& plan);
-
 //! The question of a colony with another united onto it; nothing where the plan unites none onto it. `alone`: the answer to the question without. The
 //! other's brood is taken in the proportion of its bees.
 std::optional<advice::ColonyQuestion> withColonyJoined(const advice::ColonyQuestion& autumn, const AcceptedPlan& plan,

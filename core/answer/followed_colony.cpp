@@ -230,6 +230,11 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
     });
 }
 
+std::vector<book::PlannedVisit> openVisits(const FollowReading& reading, const ReferenceData& reference) {
+    return openVisits(
+        WinterSpan{reading.records, reading.autumn, reading.winter, reading.decided, reading.asOf, reference});
+}
+
 Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference,
                                        winter::Sampling sampling, int threads, EndOfWinter end, std::stop_token stop) {
     const auto& records = reading.records;
@@ -240,7 +245,7 @@ Outcome<FollowedColony> followedColony(const FollowReading& reading, const Refer
     FollowedColony result{records.colony, std::move(*question), {},
                           std::nullopt,   std::nullopt,         deadHiveOf(records, winter)};
     const auto plan = acceptedPlan(records, autumn, reading.decided, reference);
-    if (plan) result.autumn = withCombsMoved(std::move(result.autumn), *plan);
+    if (plan) result.autumn.plan = plan->part;
     auto weighed = advice::weigh(result.autumn, reference.constants, sampling, threads, stop);
     if (!weighed) return result;
     if (auto both = plan ? withColonyJoined(result.autumn, *plan, weighed->advice) : std::nullopt) {

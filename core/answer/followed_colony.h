@@ -63,6 +63,9 @@ Outcome<FollowReading> followReading(const book::ColonyHistory& history, const b
 //! The same, read in one transaction. Problems: those of the book, no such colony.
 Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Date asOf, const BookLearned* learned);
 
+//! Its planned visits that are still to be made: see openVisits in answer/afterwards.h.
+std::vector<book::PlannedVisit> openVisits(const FollowReading& reading, const ReferenceData& reference);
+
 enum class EndOfWinter { Counts, LeftOut };
 //! What was written down after the decision, up to the day, becomes steps (feeds, harvests, weights changed) and
 //! observations: weighings (where there are more than one in ten days, the last of them), sightings, later looks, a death. The

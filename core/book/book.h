@@ -122,6 +122,8 @@ public:
     template <class Entry> Outcome<std::vector<Entry>> all();
     //! A colony's entries of a type, by date, then id. Not for Yard and Colony.
     template <class Entry> Outcome<std::vector<Entry>> of(ColonyId colony);
+    //! The ends of colonies that were united into this one, by id.
+    Outcome<std::vector<Fate>> unitedInto(ColonyId colony);
     //! The one of that name; a problem where there is none or more than one.
     Outcome<Yard> yardNamed(const std::string& name);
     Outcome<Colony> colonyNamed(const std::string& name);

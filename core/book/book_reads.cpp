@@ -126,6 +126,12 @@ WINTERLARDER_FOR_RECORDS(WINTERLARDER_READS_BY_COLONY)
 #undef WINTERLARDER_READS_OF
 #undef WINTERLARDER_READS_BY_COLONY
 
+Outcome<std::vector<Fate>> Book::unitedInto(ColonyId colony) {
+    return ofOneMoment<std::vector<Fate>>(*inside_, [&] {
+        return entriesOf<Fate>(*inside_->store, inside_->store->referring(Kind::Fate, "into", colony.number));
+    });
+}
+
 Outcome<Yard> Book::yardNamed(const std::string& name) { return named<Yard>(all<Yard>(), name); }
 Outcome<Colony> Book::colonyNamed(const std::string& name) { return named<Colony>(all<Colony>(), name); }
 

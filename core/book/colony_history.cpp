@@ -17,6 +17,7 @@ class Reading {
 public:
     explicit Reading(Book& book) : book_(book) {}
     template <class Entry> std::vector<Entry> all() { return keep(book_.all<Entry>(), std::vector<Entry>{}); }
+    std::vector<Fate> unitedInto(ColonyId colony) { return keep(book_.unitedInto(colony), std::vector<Fate>{}); }
     template <class Entry> std::vector<Entry> of(ColonyId colony) {
         return keep(book_.of<Entry>(colony), std::vector<Entry>{});
     }
@@ -69,24 +70,19 @@ std::optional<Date> unitedOn(const std::vector<Fate>& fates, ColonyId into) {
     return std::nullopt;
 }
 
-std::vector<ColonyId> unitedInto(Reading& reading, ColonyId id) {
-    std::vector<ColonyId> found;
-    for (const auto& fate : reading.all<Fate>())
-        if (fate.fate == FateKind::United && fate.into == id) found.push_back(fate.colony);
-    return found;
-}
-
 // A book may say that two colonies were united into each other: none is read twice.
 std::optional<ColonyHistory> readHistory(Reading& reading, ColonyId id, std::set<ColonyId> above) {
     auto colony = reading.find(id);
     if (!colony || !above.insert(id).second) return std::nullopt;
     ColonyHistory history{.colony = std::move(*colony)};
     eachList(history, [&](auto& list) { readInto(list, reading, id); });
-    for (const ColonyId joined : unitedInto(reading, id))
-        if (auto other = readHistory(reading, joined, above); other && above.insert(joined).second) {
+    for (const Fate& fate : reading.unitedInto(id)) {
+        if (fate.fate != FateKind::United) continue;
+        if (auto other = readHistory(reading, fate.colony, above); other && above.insert(fate.colony).second) {
             const Date day = *unitedOn(other->fates, id);
             history.united.push_back(historyUntil(std::move(*other), day));
         }
+    }
     std::stable_sort(history.united.begin(), history.united.end(),
                      [&](const auto& a, const auto& b) { return unitedOn(a, id) < unitedOn(b, id); });
     return history;

@@ -29,8 +29,8 @@ struct ColonyHistory {
     std::vector<PlannedVisit> visits{};
     std::vector<WinterOutcome> outcomes{};
     std::vector<Sighting> sightings{};
-    std::vector<ColonyHistory>
-        united{}; //!< the colonies that were united into it, each up to the day it was, by that day
+    //! The colonies that were united into it, each up to the day it was, by that day.
+    std::vector<ColonyHistory> united{};
     bool operator==(const ColonyHistory&) const = default;
 };
 

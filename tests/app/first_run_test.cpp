@@ -154,6 +154,16 @@ protected:
         QTest::keyClicks(start()->place()->search(), QString::fromUtf8(text));
         QTest::keyClick(start()->place()->search(), Qt::Key_Return);
     }
+    //! Begins a book in New Glasgow and looks at it in mid September, with answers.
+    NextEntry* nextOfANewBook() {
+        answerReally();
+        chooseTown("New Glasgow");
+        QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
+        settle();
+        window.yard()->showDay(day("2026-09-14"));
+        settle();
+        return window.colonyView()->next();
+    }
 };
 
 TEST_F(FirstRun, ThePlaceProposesHiveBoxesAndUnits) {
@@ -201,13 +211,7 @@ TEST_F(FirstRun, SeveralColoniesAreBegunAtOnceAndTheFirstIsLookedAt) {
 }
 
 TEST_F(FirstRun, BeforeThereIsAnAnswerTheFieldsStandWhereThePictureWillBe) {
-    answerReally();
-    chooseTown("New Glasgow");
-    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
-    settle();
-    window.yard()->showDay(day("2026-09-14"));
-    settle();
-    auto* next = window.colonyView()->next();
+    auto* next = nextOfANewBook();
     ASSERT_TRUE(next->isVisible());
     EXPECT_FALSE(window.colonyView()->picture()->isVisible()) << "no empty frame";
     next->bees()->number()->setValue(8);
@@ -246,13 +250,7 @@ TEST_F(FirstRun, AnOpenBookStaysOpenUntilAnotherIsBegun) {
 }
 
 TEST_F(FirstRun, WhatIsEnteredNextHasTheLimitsOfTheDictionary) {
-    answerReally();
-    chooseTown("New Glasgow");
-    QTest::mouseClick(button(start(), "Begin the book"), Qt::LeftButton);
-    settle();
-    window.yard()->showDay(day("2026-09-14"));
-    settle();
-    auto* next = window.colonyView()->next();
+    auto* next = nextOfANewBook();
     ASSERT_TRUE(next->isVisible());
     EXPECT_EQ(next->bees()->number()->maximum(), invented::shipped()->range("bees.covered_combs").most);
     auto* weighing = next->weighing();

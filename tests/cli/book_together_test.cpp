@@ -94,11 +94,11 @@ TEST_F(BookTogether, TheYardIsAddedUpAfterItsColonies) {
     }
     EXPECT_GT(sugar, 0);
     EXPECT_THAT(yard, ::testing::HasSubstr("Sugar               " + std::to_string(static_cast<int>(sugar)) + " kg"));
-    EXPECT_THAT(yard, ::testing::HasSubstr("Combs to move first"));
+    EXPECT_THAT(yard, ::testing::HasSubstr("Frames to move first"));
     EXPECT_THAT(yard, ::testing::HasSubstr("From Gravenstein to Russet"));
     EXPECT_THAT(yard, ::testing::HasSubstr("What to do, by day"));
     EXPECT_THAT(book("advise", "--colony Russet").out, ::testing::Not(::testing::HasSubstr("as a whole")));
-    EXPECT_THAT(book("advise", "--combs-stay").out, ::testing::Not(::testing::HasSubstr("Combs to move first")));
+    EXPECT_THAT(book("advise", "--combs-stay").out, ::testing::Not(::testing::HasSubstr("Frames to move first")));
 }
 
 } // namespace

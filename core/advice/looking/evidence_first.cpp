@@ -27,18 +27,18 @@ feeding::FeedingPlan portionForLight(const Reckoning& r) {
     return takesPortions(r) ? smallPortions(r, missing) : fondantVisit(r, missing);
 }
 
+bool fedFrom(const ColonyQuestion& q, SeasonDay day) {
+    return std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return feed.day >= day; });
+}
+
+} // namespace
+
 const WeighedHive* lastWeighing(const ColonyQuestion& q) {
     const WeighedHive* latest = nullptr;
     for (const auto& weighing : q.weighings)
         if (!latest || weighing.day >= latest->day) latest = &weighing;
     return latest;
 }
-
-bool fedFrom(const ColonyQuestion& q, SeasonDay day) {
-    return std::any_of(q.feeds.begin(), q.feeds.end(), [&](const GivenFeed& feed) { return feed.day >= day; });
-}
-
-} // namespace
 
 std::optional<Decided> contradictionRule(const Reckoning& r) {
     if (!r.estimate.contradictory) return std::nullopt;

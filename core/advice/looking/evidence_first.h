@@ -19,6 +19,9 @@ std::optional<feeding::FeedingPlan> portionWithoutBees(const ColonyQuestion& que
                                                        const std::vector<RefusalKind>& refusals,
                                                        const ModelConstants& constants);
 
+//! The weighing or lift of the latest day; of one day the last; nothing where there is none.
+const WeighedHive* lastWeighing(const ColonyQuestion& question);
+
 //! The latest word, where nothing but lifts tells of the stores.
 std::optional<stores::HeftWord> heftAlone(const ColonyQuestion& question);
 

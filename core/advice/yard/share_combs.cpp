@@ -215,34 +215,39 @@ std::vector<Receiver> receiversOf(const std::vector<YardColony>& yard, const std
 }
 
 // Who is still short most once combs were shared.
-const Receiver* stillShort(std::vector<Receiver>& receivers, const std::vector<SharedCombs>& shared) {
+std::optional<std::string> stillShort(std::vector<Receiver> receivers, const std::vector<SharedCombs>& shared) {
     const Receiver* most = nullptr;
     for (auto& receiver : receivers) {
         for (const auto& each : shared)
             if (each.to == receiver.place) receiver.missing -= each.gift.honey;
         if (receiver.missing > receiver.enough && (!most || receiver.missing > most->missing)) most = &receiver;
     }
-    return most;
+    return most ? std::optional(most->question->colony) : std::nullopt;
 }
 
-} // namespace
-
-std::optional<Remark> whyNoneGiven(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart,
-                                   const std::vector<SharedCombs>& shared, std::size_t place) {
-    const auto& [question, advice] = yard[place];
-    const bool gives =
-        std::any_of(shared.begin(), shared.end(), [&](const SharedCombs& each) { return each.from == place; });
-    if (gives || apart.contains(place) || !mayDonate(yard[place]) || !advice->missing ||
-        -advice->missing->typical < advice->deadBand)
-        return std::nullopt;
-    auto receivers = receiversOf(yard, apart);
-    const Receiver* receiver = stillShort(receivers, shared);
-    if (!receiver) return std::nullopt;
+std::optional<Remark> whyNoneGiven(const YardColony& colony, const std::string& receiver) {
+    const auto& [question, advice] = colony;
+    if (!mayDonate(colony) || !advice->missing || -advice->missing->typical < advice->deadBand) return std::nullopt;
     const bool usual = advice->toSpare.value_or(kilograms(0)) < advice->deadBand;
     const char* const id = usual                     ? "gives-none-usual"
                            : question->combs.empty() ? "gives-none-unlisted"
                                                      : "gives-none-combs";
-    return Remark{id, {{"receiver", receiver->question->colony}, {"kg", -advice->missing->typical}}};
+    return Remark{id, {{"receiver", receiver}, {"kg", -advice->missing->typical}}};
+}
+
+} // namespace
+
+std::map<std::size_t, Remark> whyNoneGiven(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart,
+                                           const std::vector<SharedCombs>& shared) {
+    std::map<std::size_t, Remark> reasons;
+    const auto receiver = stillShort(receiversOf(yard, apart), shared);
+    if (!receiver) return reasons;
+    std::set<std::size_t> others = apart;
+    for (const SharedCombs& each : shared) others.insert(each.from);
+    for (std::size_t place = 0; place < yard.size(); ++place)
+        if (!others.contains(place))
+            if (auto why = whyNoneGiven(yard[place], *receiver)) reasons.emplace(place, *std::move(why));
+    return reasons;
 }
 
 std::vector<SharedCombs> combsToShare(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart) {

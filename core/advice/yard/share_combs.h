@@ -3,7 +3,7 @@
 
 #include "advice/yard/yard_colony.h"
 
-#include <optional>
+#include <map>
 #include <set>
 #include <vector>
 
@@ -23,8 +23,9 @@ std::vector<SharedCombs> combsToShare(const std::vector<YardColony>& yard, const
 
 //! Why a colony that has more than it needs gives no combs though another of the yard stays short: gives-none-usual (what is more does not go beyond what is
 //! usual here), gives-none-unlisted (nobody said which of its combs are full), gives-none-combs (none without brood and of the right size that can go).
-//! `receiver`: who is short most. Nothing where it gives, has no more than the dead band beyond its target, or nobody is short after `shared`.
-std::optional<Remark> whyNoneGiven(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart,
-                                   const std::vector<SharedCombs>& shared, std::size_t place);
+//! `receiver`: who is short most. By places in the yard; not there who gives, has no more than the dead band beyond its target, or where nobody is short after
+//! `shared`.
+std::map<std::size_t, Remark> whyNoneGiven(const std::vector<YardColony>& yard, const std::set<std::size_t>& apart,
+                                           const std::vector<SharedCombs>& shared);
 
 } // namespace winterlarder::advice

@@ -64,8 +64,7 @@ YardPlan planFor(const std::vector<YardColony>& yard, MovingCombs combs) {
         plan.parts[shared.from].given.push_back(shared.gift);
         plan.parts[shared.to].received.push_back(shared.gift);
     }
-    for (std::size_t place = 0; place < yard.size(); ++place)
-        if (auto why = whyNoneGiven(yard, apart, moved, place)) plan.noneGiven.emplace(place, *std::move(why));
+    plan.noneGiven = whyNoneGiven(yard, apart, moved);
     return plan;
 }
 

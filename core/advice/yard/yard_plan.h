@@ -17,8 +17,8 @@ enum class MovingCombs { Allowed, Not };
 struct YardPlan {
     std::vector<PartInYard> parts;
     std::vector<UnitedPair> pairs;
-    std::map<std::size_t, Remark>
-        noneGiven{}; //!< why a colony gives no combs, though it has more than it needs and another is short (whyNoneGiven)
+    //! Why a colony gives no combs, though it has more than it needs and another is short (whyNoneGiven).
+    std::map<std::size_t, Remark> noneGiven{};
 };
 
 //! The plan for a yard out of its colonies' answers alone. With signs of disease in any colony nothing moves between hives. Weak and queenless colonies are

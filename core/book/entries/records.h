@@ -214,8 +214,8 @@ struct ColonyCase {
     bool sure = false;                      //!< all of this case: see BeesRecord::sure
     //! Days after the look on which it was weighed with other boxes than `hive`: those weights are not among `weighings`. Not in a file.
     std::vector<Date> weighedInOtherHive{};
-    std::vector<UnitedRecord>
-        united{}; //!< counted with it since the look, by date. Not in a file, where they are in the numbers
+    //! Counted with it since the look, by date. Not in a file, where they are in the numbers.
+    std::vector<UnitedRecord> united{};
     std::vector<TreatmentRecord> treatments{};
     std::optional<HoneyKind> honeyKind{};
     std::optional<bool> fedOrTreated{}; //!< sugar or medicine was in the hive while this honey was made
