@@ -136,7 +136,7 @@ private:
     void connectBook();
     void beginToAnswer(const std::shared_ptr<const ReferenceData>& reference);
     void listRecentBooks();
-    void noteYards() const;
+    void noteYards();
     void takeUpSession();
     void showState();
     void offerColonyMenu();

@@ -24,7 +24,6 @@ void MainWindow::buildBookMenu() {
     menu->addAction(tr("&Open\u2026"), QKeySequence::Open, books_, &BookActions::openByHand);
     recent_ = menu->addMenu(tr("Open &recent"));
     listRecentBooks();
-    connect(recent_, &QMenu::aboutToShow, this, &MainWindow::listRecentBooks); // their yards may be known by now
     menu->addAction(tr("&New book\u2026"), QKeySequence::New, this, &MainWindow::askForNewBook);
     ofABook_ = {menu->addAction(tr("New &yard in this book\u2026"), this, &MainWindow::newYard),
                 menu->addAction(tr("&Import\u2026"), books_, &BookActions::importByHand),

@@ -62,12 +62,14 @@ void MainWindow::takeUpSession() {
 }
 
 // The list of recent books names them.
-void MainWindow::noteYards() const {
+void MainWindow::noteYards() {
     if (!book_.isOpen() || books_->isTemporary() || yard_.yards().empty()) return;
     QStringList names;
     for (const auto& yard : yard_.yards()) names << QString::fromStdString(yard.name);
     const QString joined = names.join(tr(", "));
-    if (joined != settings::yardsOf(book_.state()->file)) settings::noteYards(book_.state()->file, joined);
+    if (joined == settings::yardsOf(book_.state()->file)) return;
+    settings::noteYards(book_.state()->file, joined);
+    listRecentBooks();
 }
 
 } // namespace winterlarder::desk
