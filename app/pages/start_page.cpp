@@ -116,7 +116,7 @@ QLayout* StartPage::buildWhere(QWidget* inside) {
     down->addWidget(heading(inside, tr("2. What hive do they live in?"), 1.1));
     format_ = new FormatField(inside);
     down->addWidget(format_, 1);
-    ownCombs_ = new QCheckBox(tr("its combs ha&ve measures of their own"), inside);
+    ownCombs_ = new QCheckBox(tr("its combs have measures of their o&wn"), inside);
     down->addWidget(ownCombs_);
     connect(ownCombs_, &QCheckBox::toggled, this, &StartPage::showMeasures);
     where_ = down;
