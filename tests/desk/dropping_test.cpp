@@ -55,10 +55,19 @@ TEST_F(Dropping, ABookIsOpened) {
 }
 
 TEST_F(Dropping, CaseFilesAreOpenedTogether) {
+    const QByteArray quince =
+        R"({"case": 1, "colony": "Quince", "as_of": "2026-09-14", "site": {"station": "ca-halifax"},
+            "hive": {"format": "langstroth-deep", "boxes": 1}})";
+    drop({written("quince.json", quince), written("pear.json", QByteArray(quince).replace("Quince", "Pear"))});
+    EXPECT_TRUE(window.books()->isTemporary());
+    EXPECT_EQ(window.yard()->colonies().size(), 2U);
+}
+
+TEST_F(Dropping, CaseFilesOfOtherWishesAreOpenedInYardsOfTheirOwn) {
     const QString cases = QStringLiteral(SOURCE_FOLDER "/tests/cli/cases/");
     drop({cases + QStringLiteral("light.json"), cases + QStringLiteral("spare.json")});
     EXPECT_TRUE(window.books()->isTemporary());
-    EXPECT_EQ(window.yard()->colonies().size(), 2U);
+    EXPECT_EQ(window.yard()->yards().size(), 2U);
 }
 
 TEST_F(Dropping, ATableIsImportedAsFromTheMenu) {
