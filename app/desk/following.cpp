@@ -210,7 +210,7 @@ std::optional<Learning::Lesson> Learning::learn(const answer::BookPast& past, Da
     auto made = std::make_shared<PastLearned>();
     made->asOf = day;
     std::vector<learning::ForecastScore> scores;
-    Problems problems;
+    Problems problems = past.problems;
     for (const auto& reading : past.winters) {
         std::shared_ptr<const Known> one;
         for (const auto& each : known)

@@ -67,9 +67,11 @@ Outcome<BookPast> readPastOf(book::Book& from, Date asOf) {
         if (yard.learn) past.yards.insert(yard.id.number);
     const auto around = book::yardsOf(from);
     if (!around) return past; // who asks about a winter is told why it cannot be followed
-    for (const auto& colony : *colonies)
-        if (const auto history = book::historyOf(from, colony.id))
-            addPast(past, *history, *around, from.reference(), asOf);
+    for (const auto& colony : *colonies) {
+        const auto history = book::historyOf(from, colony.id);
+        if (history) addPast(past, *history, *around, from.reference(), asOf);
+        else past.problems.push_back(history.problems().front());
+    }
     std::stable_sort(past.winters.begin(), past.winters.end(),
                      [](const PastReading& a, const PastReading& b) { return a.autumn < b.autumn; });
     return past;
@@ -160,6 +162,7 @@ Outcome<LearnedBook> learnOf(book::Book& from, Date asOf, winter::Sampling sampl
     const auto past = readPast(from, asOf);
     if (!past) return past.problems();
     LearnedBook result;
+    result.problems = past->problems;
     std::vector<WinterTold> told;
     for (const auto& reading : past->winters) {
         auto one = toldWinter(reading, from.reference(), sampling, threads, Score::LeftOut, from.file().string());

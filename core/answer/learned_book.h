@@ -26,6 +26,7 @@ struct PastReading {
 struct BookPast {
     std::vector<PastReading> winters; //!< by autumn
     std::set<std::int64_t> yards;
+    Problems problems; //!< colonies whose records cannot be read; they are left out
 };
 
 //! The winters before the one that contains a day, of all colonies, in yards that learn and not before their learnSince. Reads only:

@@ -34,10 +34,18 @@ TEST(Weigh, AnEarlyLookIsRougher) {
 TEST(Weigh, AWeighingBeforeTheSeasonBeginsCountsOnItsFirstDay) {
     auto q = colony({.asOf = "2026-09-05", .brood = 0.15});
     const double usual = adviceFor(q).bees->typical.count;
-    q.weighings.push_back({.day = firstSeasonDay, .date = *Date::parse("2026-07-20"), .reading = kilograms(52)});
-    const auto advice = adviceFor(q);
-    EXPECT_NEAR(advice.bees->typical.count, usual, 0.1 * usual);
-    EXPECT_EQ(advice.estimate->shares.size(), 2U);
+    const auto weighedOn = [&q](const char* date, SeasonDay day) {
+        auto weighed = q;
+        weighed.weighings.push_back({.day = day, .date = *Date::parse(date), .reading = kilograms(52)});
+        return adviceFor(weighed);
+    };
+    const auto july = weighedOn("2026-07-20", firstSeasonDay), first = weighedOn("2026-08-01", firstSeasonDay),
+               later = weighedOn("2026-08-20", firstSeasonDay + 19);
+    EXPECT_NEAR(july.bees->typical.count, usual, 0.1 * usual);
+    EXPECT_EQ(july.estimate->shares.size(), 2U);
+    EXPECT_EQ(july.estimate->mean, first.estimate->mean);
+    EXPECT_EQ(july.estimate->sd, first.estimate->sd);
+    EXPECT_NE(july.estimate->mean, later.estimate->mean);
 }
 
 TEST(Weigh, StoresSeenEarlierAreCarriedToTheAskingDay) {

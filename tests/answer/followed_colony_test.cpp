@@ -5,6 +5,8 @@
 #include "answer/question_of_case.h"
 #include "book/case_of.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 namespace winterlarder::answer {
 namespace {
 
@@ -230,6 +232,16 @@ TEST_F(LearnedBookTest, MuchLeftMeansLittleEaten) {
     const auto followed = must(followedColony(book, colony, day("2027-12-01"), &learned, few, 2));
     ASSERT_TRUE(followed.question->winter.learned);
     EXPECT_LT(followed.question->winter.learned->use, 1);
+}
+
+// Another program takes a table of the open book away.
+TEST_F(LearnedBookTest, AColonyWhoseRecordsCannotBeReadIsToldAndLeftOut) {
+    SQLite::Database(book.file().string(), SQLite::OPEN_READWRITE).exec("DROP TABLE winter_outcomes");
+    const auto learned = learnOf(book, day("2027-10-01"), few, 1);
+    ASSERT_TRUE(learned);
+    EXPECT_TRUE(learned->winters.empty());
+    ASSERT_EQ(learned->problems.size(), 1U);
+    EXPECT_NE(learned->problems[0].detail.find("winter_outcomes"), std::string::npos) << learned->problems[0].detail;
 }
 
 TEST_F(LearnedBookTest, AYardCanBeSwitchedOffAndBegunAnew) {

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <limits>
 
 namespace winterlarder::desk {
@@ -53,9 +54,14 @@ TEST_F(WindowDesk, AnErrorInOnePastWinterIsToldAsOursAndLeavesItOut) {
     EXPECT_TRUE(tellsOurs(said, "the winter of 2026 of A")) << said.toStdString();
 }
 
+// Another program takes a table of the open book away before its past winters are read.
 TEST_F(WindowDesk, PastWintersThatCannotBeLookedAtAreSaid) {
     open({colony("A")});
-    window.yard()->takePastFailure();
+    SQLite::Database(file().toStdString(), SQLite::OPEN_READWRITE).exec("DROP TABLE colonies");
+    window.followWinters({1, 100}, 1);
+    window.yard()->showDay(invented::day("2027-09-14"));
+    settle();
+    EXPECT_FALSE(window.banner()->said(QStringLiteral("problems")).isEmpty());
     EXPECT_TRUE(
         window.colonyView()->story()->past()->said().startsWith(QStringLiteral("Past winters could not be looked at")))
         << window.colonyView()->story()->past()->said().toStdString();

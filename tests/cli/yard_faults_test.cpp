@@ -2,6 +2,7 @@
 // One colony that cannot be computed never ends or empties the answer for a yard.
 #include "cli/program.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <gmock/gmock.h>
 
 namespace winterlarder {
@@ -131,6 +132,16 @@ TEST_F(YardFaults, AWeighingOfTheSummerCountsAsOfTheSeasonsFirstDay) {
         EXPECT_THAT(linesOf(ran.out), SizeIs(2)) << command;
     }
     EXPECT_EQ(book("calendar", "--winters 100 --as-of 2026-09-01").status, 0);
+    const auto storesWeighedOn = [&](const std::string& date) {
+        SQLite::Database((folder.path() / "orchard.larder").string(), SQLite::OPEN_READWRITE)
+            .exec("UPDATE weighings SET date = '" + date + "'");
+        const auto ran = book("advise", "--json --winters 100 --as-of 2026-09-01 --colony Russet");
+        EXPECT_EQ(ran.status, 0) << ran.err;
+        return at(jsonOf(ran.out), "stores_kg.typical").number;
+    };
+    const double july = storesWeighedOn("2026-07-31");
+    EXPECT_EQ(july, storesWeighedOn("2026-08-01"));
+    EXPECT_NE(july, storesWeighedOn("2026-08-12"));
 }
 
 TEST_F(YardFaults, ASummersWeighingIsTakenByTheCommandsOfACase) {
