@@ -18,9 +18,12 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr int noticeMargin = 14; // px kept free around notices
-constexpr std::chrono::seconds mentionedFor{30};
+constexpr int noticeMargin = 14;  // px kept free around notices
 constexpr int noticeLetters = 90; // in a line of theirs
+
+std::chrono::seconds mentionedFor(NoticeWish wish) {
+    return std::chrono::seconds(wish == NoticeWish::TwoMinutes ? 120 : 30);
+}
 
 QVBoxLayout* noticeLines(QFrame* frame, const char* name) {
     frame->setObjectName(QLatin1String(name));
@@ -39,7 +42,7 @@ Banner::Banner(QWidget* desk, const QWidget* beside) : QFrame(desk), beside_(bes
     desk->installEventFilter(this);
     passing_ = new QTimer(this);
     passing_->setSingleShot(true);
-    passing_->setInterval(mentionedFor);
+    wishNotices(wish_);
     connect(passing_, &QTimer::timeout, this, [this] { dismiss(QStringLiteral("notices")); });
 }
 
@@ -69,8 +72,8 @@ void Banner::showMessage(const QString& matter, const QString& words, const std:
     if (matter == QLatin1String("notices")) passing_->stop(); // of what was mentioned before
     auto* line = this->line(words, actions);
     if (mayGo) {
-        auto* away = new QPushButton(tr("Put away"), line);
-        away->setAccessibleName(tr("Put this notice away: %1").arg(words));
+        auto* away = new QPushButton(tr("Close"), line);
+        away->setAccessibleName(tr("Close this notice: %1").arg(words));
         connect(
             away, &QPushButton::clicked, this, [this, matter] { dismiss(matter); }, Qt::QueuedConnection);
         line->layout()->addWidget(away);
@@ -89,7 +92,12 @@ void Banner::showMessage(const QString& matter, const QString& words, const std:
 
 void Banner::showBriefly(const QString& words) {
     showMessage(QStringLiteral("notices"), words);
-    passing_->start();
+    if (wish_ != NoticeWish::UntilPutAway) passing_->start();
+}
+
+void Banner::wishNotices(NoticeWish wish) {
+    wish_ = wish;
+    passing_->setInterval(mentionedFor(wish));
 }
 
 void Banner::dismiss(const QString& matter) {

@@ -40,8 +40,9 @@ book::EditGroup firstEntriesOf(const Beginning& beginning, book::YardId yard) {
                                          .site = {beginning.place, beginning.heightM, std::nullopt}}}}};
     for (const auto& colony : beginning.colonies) {
         book::HiveRecord hive;
-        hive.boxes.assign(static_cast<std::size_t>(colony.boxes),
-                          book::BoxRecord{beginning.format.toStdString(), std::nullopt, false});
+        const auto format =
+            beginning.own ? book::FormatChoice(*beginning.own) : book::FormatChoice(beginning.format.toStdString());
+        hive.boxes.assign(static_cast<std::size_t>(colony.boxes), book::BoxRecord{format, std::nullopt, false});
         step.edits.emplace_back(
             book::AddColony{{.yard = yard, .name = colony.name.toStdString(), .hive = std::move(hive)}});
     }
@@ -224,6 +225,10 @@ bool BookActions::isTemporary() const { return book_->isOpen() && temporary_->ho
 void BookActions::openByHand() {
     const QStringList files = QFileDialog::getOpenFileNames(
         window_, tr("Open"), {}, tr("Books and case files (*.larder *.json);;All files (*)"));
+    openFilesNamed(files);
+}
+
+void BookActions::openFilesNamed(const QStringList& files) {
     if (files.isEmpty() || !book_->reference()) return;
     openBeside([files, reference = book_->reference()] { return openFiles(files, reference); });
 }

@@ -46,6 +46,7 @@ public:
     void open(const QString& file, book::OpenFor purpose = book::OpenFor::Writing, OpenBook::Done done = {});
     //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
     void openCases(std::vector<book::ColonyCase> records, OpenBook::Done done = {});
+    void openFilesNamed(const QStringList& files); //!< books and case files, once the shipped data are read
     void openDemo();
     //! A new book in the folder where books are kept, with one yard and its colonies.
     void beginBook(const Beginning& beginning);
@@ -54,6 +55,10 @@ public:
     void salvage(const QString& damaged, const QString& into);
     //! Into a new file, never over one that is there; a book that would go with the window lives on in its copy.
     void copyTo(const QString& file);
+    //! Everything written down, as one document.
+    void writeDocument(const QString& file);
+    //! Every table as a file of its own in the folder; none where one of these files is there already.
+    void writeTables(const QString& folder);
     bool isTemporary() const;                    //!< the book at hand goes with the window
     bool idle() const { return beside_.idle(); } //!< nothing is read or salvaged beside the window
 
@@ -62,6 +67,9 @@ public slots:
     void copyByHand();
     void importByHand();
     void showBackups();
+    void showHistory();
+    void saveDocumentByHand();
+    void saveTablesByHand();
 
 signals:
     //! The shipped data were read for the first time; who hears it gives them to the book.

@@ -31,7 +31,9 @@ void MainWindow::connectBook() {
     connect(books_, &BookActions::newBookOpened, this, &MainWindow::lookAtFirstColony);
     connect(&book_, &OpenBook::opened, this, [this] {
         if (beginning_) leaveFirstPage();
+        takeUpSession();
     });
+    yard_.onChange(this, {YardChange::Colonies}, &MainWindow::noteYards);
     connect(books_, &BookActions::failed, this, &MainWindow::tell);
     connect(books_, &BookActions::recentChanged, this, &MainWindow::listRecentBooks);
     connect(books_, &BookActions::savedAsOwnBook, list_, qOverload<>(&QWidget::setFocus));
@@ -86,8 +88,13 @@ void MainWindow::listRecentBooks() {
     recent_->clear();
     for (const QString& file : settings::recentBooks()) {
         const QFileInfo info(file);
-        const QString name = tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path());
-        recent_->addAction(name, this, [this, file] { books_->open(file); })->setToolTip(plainTip(name));
+        const QString yards = settings::yardsOf(file);
+        const QString name = yards.isEmpty() ? tr("%1 \u2013 %2").arg(info.completeBaseName(), info.dir().path())
+                                             : tr("%1 \u2013 %2 in %3").arg(yards, info.fileName(), info.dir().path());
+        recent_
+            ->addAction(QString(name).replace(QLatin1Char('&'), QLatin1String("&&")), this,
+                        [this, file] { books_->open(file); })
+            ->setToolTip(plainTip(name));
     }
     recent_->setEnabled(!recent_->isEmpty());
 }

@@ -9,17 +9,9 @@
 #include "text/follow_words.h"
 #include "work/newest_work.h"
 
-#include <QSaveFile>
-
 namespace winterlarder::desk {
 
 namespace {
-
-bool save(const QString& file, const std::string& text) {
-    QSaveFile to(file);
-    return to.open(QIODevice::WriteOnly) &&
-           to.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && to.commit();
-}
 
 struct WrittenCalendar {
     bool written = false;
@@ -90,7 +82,7 @@ void MainWindow::takeDue(const QString& file, const ReadToFollow& read) {
          now = book_.scribe().now()](const std::stop_token& stop) -> Outcome<WrittenCalendar> {
             auto due = answer::dueLooks(read.mark, read.colonies, *reference, deskSampling, 1, style, stop);
             const bool written =
-                !stop.stop_requested() && save(file, exchange::calendarFile(text::calendarName(), due.due, now));
+                !stop.stop_requested() && saveText(file, exchange::calendarFile(text::calendarName(), due.due, now));
             WrittenCalendar calendar{written, read.problems, read.notes};
             calendar.notes.insert(calendar.notes.end(), due.notes.begin(), due.notes.end());
             calendar.leftOut.insert(calendar.leftOut.end(), due.problems.begin(), due.problems.end());

@@ -8,6 +8,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTabWidget>
 
 //! Everything that can be written down of a colony, from the menu.
@@ -18,22 +19,37 @@ void MainWindow::buildColonyMenu() {
     auto* menu = colonyMenu_;
     const auto today = [this] { return yard_.asOf().value_or(*Date::of(2000, 1, 1)); };
     const auto of = [this] { return colonyView_->colony(); };
-    const auto add = [&](const QString& words, auto act) { menu->addAction(words, this, act)->setData(true); };
+    const auto add = [&](const QString& words, auto act, const QKeySequence& keys = {}) {
+        menu->addAction(words, keys, this,
+                        [this, act] {
+                            if (mayWriteOfColony()) act();
+                        })
+            ->setData(true);
+    };
     menu->addAction(tr("&New colony\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this,
                     &MainWindow::newColony);
     menu->addSeparator();
-    add(tr("New &look"), [this] {
-        colonyView_->showPage(ColonyPage::Hive);
-        colonyView_->look()->newLookButton()->click();
-    });
-    add(tr("&Weigh\u2026"), [this, today, of] {
-        askForWeighing(this, &yard_, {.colony = of(), .weighing = {today(), book::ScaleReading{}}});
-    });
-    add(tr("&Fed\u2026"), [this, today, of] {
-        askForFeed(this, &yard_,
-                   {.colony = of(),
-                    .feed = {today(), book::FeedKind::Syrup, {}, {}, colonyView_->feeding()->ratioAdvised(), {}}});
-    });
+    add(
+        tr("New &look"),
+        [this] {
+            colonyView_->showPage(ColonyPage::Hive);
+            colonyView_->look()->newLookButton()->click();
+        },
+        QKeySequence(Qt::Key_L));
+    add(
+        tr("&Weighed\u2026"),
+        [this, today, of] {
+            askForWeighing(this, &yard_, {.colony = of(), .weighing = {today(), book::ScaleReading{}}});
+        },
+        QKeySequence(Qt::Key_W));
+    add(
+        tr("&Fed\u2026"),
+        [this, today, of] {
+            askForFeed(this, &yard_,
+                       {.colony = of(),
+                        .feed = {today(), book::FeedKind::Syrup, {}, {}, colonyView_->feeding()->ratioAdvised(), {}}});
+        },
+        QKeySequence(Qt::Key_F));
     add(tr("&Harvest\u2026"), [this, today, of] {
         askForHarvest(this, &yard_, {.colony = of(), .harvest = {today(), Mass(0)}});
     });
@@ -68,10 +84,20 @@ void MainWindow::buildColonyMenu() {
         Qt::QueuedConnection);
 }
 
+bool MainWindow::mayWriteOfColony() const {
+    return yard_.writable() && yard_.find(colonyView_->colony()) && right_->currentWidget() == colonyView_;
+}
+
 void MainWindow::offerColonyMenu() {
-    const bool chosen = yard_.find(colonyView_->colony()) && list_->currentIndex().row() > 0;
+    const bool chosen = mayWriteOfColony();
     for (auto* action : colonyMenu_->actions())
         action->setEnabled(yard_.writable() && (chosen || !action->data().toBool()));
+}
+
+// In the order of the list; at its ends nothing happens.
+void MainWindow::chooseBeside(int rows) {
+    const auto id = model_->colonyAt(list_->currentIndex().row() + rows);
+    if (yard_.find(id)) choose(id);
 }
 
 void MainWindow::newColony() {

@@ -56,20 +56,20 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     addPage(ColonyPage::Story, story_, tr("S&tory"));
     addPage(ColonyPage::WhatIf, withRoom(whatIf_, pages_), tr("Wh&at if"));
 
-    auto* halves = new QSplitter(Qt::Vertical, this);
-    halves->setChildrenCollapsible(false);
-    halves->setHandleWidth(12);
-    halves->addWidget(picture_);
-    halves->addWidget(pages_);
-    halves->setStretchFactor(0, 1);
-    halves->setStretchFactor(1, 1);
-    halves->setSizes({380, 360});
+    halves_ = new QSplitter(Qt::Vertical, this);
+    halves_->setChildrenCollapsible(false);
+    halves_->setHandleWidth(12);
+    halves_->addWidget(picture_);
+    halves_->addWidget(pages_);
+    halves_->setStretchFactor(0, 1);
+    halves_->setStretchFactor(1, 1);
+    halves_->setSizes({380, 360});
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(10);
     layout->addWidget(answer_);
     layout->addWidget(next_);
-    layout->addWidget(halves, 1);
+    layout->addWidget(halves_, 1);
 
     connectPages();
     connectNext();

@@ -8,6 +8,7 @@
 
 #include <memory>
 
+class QSplitter;
 class QTabWidget;
 
 namespace winterlarder::desk {
@@ -54,7 +55,9 @@ public:
     GroundsPopup* grounds() const { return grounds_; } //!< how a number was got; nothing until one was asked about
     NextEntry* next() const { return next_; }          //!< what to enter before there is an answer
     void beginFirstLook();                             //!< the keeper's hand is put where the first entry is made
-    void wantPicture(bool wanted);                     //!< without the winter picture the pages have all the room
+    QSplitter* halves() const { return halves_; }      //!< the picture, and the pages below it
+    bool pictureWanted() const { return pictureWanted_; }
+    void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
     //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.
     bool hasHeightForWidth() const override { return false; }
 
@@ -82,6 +85,7 @@ private:
     AnswerPanel* answer_;
     NextEntry* next_;
     PicturePanel* picture_;
+    QSplitter* halves_;
     QTabWidget* pages_;
     LookPage* look_;
     CombTablePage* combTable_;

@@ -6,6 +6,7 @@
 #include "print/yard_sheet.h"
 
 #include <QPrintDialog>
+#include <QPrintPreviewDialog>
 #include <QPrinter>
 
 namespace winterlarder::desk {
@@ -16,6 +17,17 @@ void printByHand(QWidget* parent, const Paper& paper) {
     QPrinter printer(QPrinter::HighResolution);
     QPrintDialog dialog(&printer, parent);
     if (dialog.exec() == QDialog::Accepted) printSheet(paper, printer);
+}
+
+// Beside the window, which waits for it as for any dialog.
+void preview(QWidget* parent, const QString& title, const Paper& paper) {
+    auto* dialog = new QPrintPreviewDialog(parent);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(title);
+    QObject::connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
+                     [paper](QPrinter* printer) { printSheet(paper, *printer); });
+    dialog->resize(parent->size() * 0.9);
+    dialog->open();
 }
 
 } // namespace
@@ -37,6 +49,14 @@ std::optional<Paper> MainWindow::shownColonySheet() const {
 void MainWindow::saveYardSheet() { savePaper(yardSheet(yard_, model_->inOrder()), yard_.title()); }
 
 void MainWindow::printYardSheet() { printByHand(this, yardSheet(yard_, model_->inOrder())); }
+
+void MainWindow::previewYardSheet() {
+    preview(this, tr("The yard plan on paper"), yardSheet(yard_, model_->inOrder()));
+}
+
+void MainWindow::previewColonySheet() {
+    if (const auto paper = shownColonySheet()) preview(this, tr("The colony sheet on paper"), *paper);
+}
 
 void MainWindow::saveColonySheet() {
     const auto paper = shownColonySheet();

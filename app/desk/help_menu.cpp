@@ -45,6 +45,7 @@ void MainWindow::buildHelpMenu() {
                     [this] { openGuide(this, &yard_, guidePageOf(QApplication::focusWidget())); });
     menu->addAction(tr("Words &used here"), QKeySequence(Qt::CTRL | Qt::Key_F1), this, &MainWindow::showWords);
     menu->addAction(tr("&Keys"), QKeySequence(Qt::SHIFT | Qt::Key_F1), this, &MainWindow::showKeys);
+    menu->addAction(tr("&Sources"), this, [this] { showSources({}); });
     menu->addAction(tr("&Why this answer?"), QKeySequence(Qt::Key_F2), this,
                     [this] { explain(model_->colonyAt(list_->currentIndex().row())); });
     menu->addSeparator();

@@ -6,6 +6,7 @@
 #include "desk/pictures.h"
 #include "desk/qt_types.h"
 #include "desk/settings.h"
+#include "desk/text_size.h"
 #include "theme/icons.h"
 
 #include <QApplication>
@@ -71,14 +72,17 @@ int main(int count, char** given) {
     QApplication::setApplicationVersion(QStringLiteral(WINTERLARDER_VERSION));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     openResources();
-    speakLanguageOf(QLocale(), application);
+    speakLanguageOf(settings::language().isEmpty() ? QLocale() : QLocale(settings::language()), application);
     registerQtTypes();
+    if (!arguments.pictures) useTextSize(settings::textSize());
 
     MainWindow window(arguments);
     if (!arguments.pictures) {
         window.restoreGeometry(settings::windowPlace()); // as it was left; an empty one changes nothing
-        QObject::connect(&application, &QApplication::aboutToQuit, &window,
-                         [&window] { settings::keepWindowPlace(window.saveGeometry()); });
+        QObject::connect(&application, &QApplication::aboutToQuit, &window, [&window] {
+            settings::keepWindowPlace(window.saveGeometry());
+            window.keepSession();
+        });
     }
     window.show();
     if (arguments.pictures) return writeAndEnd(application, window, *arguments.pictures);

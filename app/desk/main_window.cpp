@@ -5,6 +5,7 @@
 #include "desk/banner.h"
 #include "desk/colony_view.h"
 #include "desk/following.h"
+#include "desk/letter_keys.h"
 #include "desk/said_remarks.h"
 #include "desk/undo_keys.h"
 #include "desk/wheel_guard.h"
@@ -44,7 +45,7 @@ constexpr QSize roomForFrame{16, 48}; // what the desktop draws around a window
 
 MainWindow::MainWindow(Arguments arguments, Scribe scribe)
     : arguments_(std::move(arguments)), book_(std::move(scribe)), yard_(&book_) {
-    words::useUnits(settings::units());
+    words::useUnits(settings::chosenUnits().value_or(settings::systemUnits()));
     setWindowTitle(tr("Winterlarder"));
     setWindowIcon(applicationIcon());
     answering_ = new Answering(&yard_, this);
@@ -53,6 +54,8 @@ MainWindow::MainWindow(Arguments arguments, Scribe scribe)
     buildMenus();
     qApp->installEventFilter(new UndoKeys(this));
     qApp->installEventFilter(new WheelGuard(this));
+    qApp->installEventFilter(new LetterKeys(this));
+    setAcceptDrops(true);
     connectYard();
     connectBook();
     applyColours();
@@ -151,9 +154,11 @@ QWidget* MainWindow::buildYardPane() {
     layout->addWidget(list_, 1);
     layout->addWidget(key);
     yardPane_ = pane;
-    pane->setFixedWidth(std::max(290, fontMetrics().averageCharWidth() * 42));
+    fitYardPane();
     return pane;
 }
+
+void MainWindow::fitYardPane() { yardPane_->setFixedWidth(std::max(290, fontMetrics().averageCharWidth() * 42)); }
 
 void MainWindow::connectYard() {
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MainWindow::showChosen);
@@ -169,6 +174,7 @@ void MainWindow::connectYard() {
     connect(colonyView_, &ColonyView::whyAsked, this, &MainWindow::explain);
     connect(colonyView_, &ColonyView::wintersWanted, answering_, &Answering::recall);
     yard_.onChange(this, {YardChange::Colonies}, &MainWindow::showHead);
+    yard_.onChange(this, {YardChange::Colonies}, &MainWindow::followUnits);
     connect(&yard_, &Yard::unreadable, this, &MainWindow::tell);
     connect(&yard_, &Yard::settledDown, this, &MainWindow::tellIfSettled);
     connect(answering_, &Answering::idleAgain, this, &MainWindow::tellIfSettled);
@@ -199,20 +205,6 @@ bool MainWindow::settled() const {
     const bool followed = !following_ || (following_->idle() && learning_->idle());
     return books_->idle() && book_.idle() && !yard_.busy() && answering_->idle() && followed &&
            (!calendar_ || calendar_->idle());
-}
-
-// Every word and number is made anew in the other units.
-void MainWindow::useUnits(UnitSystem system) {
-    settings::chooseUnits(system);
-    words::useUnits(system);
-    model_->setOrder(model_->order());
-    list_->viewport()->update();
-    yardView_->refresh();
-    if (yard_.find(colonyView_->colony())) colonyView_->show(colonyView_->colony());
-    for (auto* each : findChildren<QWidget*>()) {
-        QEvent change(QEvent::LocaleChange);
-        QApplication::sendEvent(each, &change);
-    }
 }
 
 void MainWindow::tellIfSettled() {

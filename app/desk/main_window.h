@@ -5,6 +5,7 @@
 #include "desk/book_actions.h"
 #include "desk/settings.h"
 #include "models/open_book.h"
+#include "models/record_rows.h"
 #include "models/yard.h"
 #include "models/yard_list_model.h"
 #include "pages/start_page.h"
@@ -32,6 +33,7 @@ class ColonyView;
 class DayField;
 class WinterFollower;
 class HelpWindow;
+struct Findable;
 class Learning;
 class NewestWork;
 class WhyWindow;
@@ -46,8 +48,10 @@ public:
     explicit MainWindow(Arguments arguments, Scribe scribe = Scribe::ofThisComputer());
     ~MainWindow() override;
 
-    //! Begins to read what was named; call once after the window is shown.
-    void begin() { books_->begin(); }
+    //! Begins to read what was named, and takes up the session kept of that book; call once after the window is shown.
+    void begin();
+    //! Keeps yard, colony, pages and how the room is shared, for the next start on the same book.
+    void keepSession() const;
     void useReference(std::shared_ptr<const ReferenceData> reference);
     void usePlaces(std::shared_ptr<const climate::Gazetteer> places);
     //! Takes an adviser (tests bring their own) and asks it about every colony.
@@ -88,10 +92,20 @@ public slots:
     void askForNewBook(); //!< the first page, over a book that stays open until another is begun
     void leaveFirstPage();
     void removeColony();
-    void useUnits(winterlarder::UnitSystem system);
+    void useUnits(winterlarder::UnitSystem system); //!< from now on, whatever the place
+    void followUnits();                             //!< as chosen, else those of the yard's place
+    void showSettings();
+    void find();
+    void nextColony() { chooseBeside(1); }
+    void previousColony() { chooseBeside(-1); }
+    //! Does with files what the menu would: opens books and case files, imports tables, reads a scale's log, measures a comb on a picture.
+    //! What cannot be done is said in words, and nothing of it is.
+    void takeDropped(const QStringList& files);
     void saveYardSheet();
     void saveCalendar();
     void printYardSheet();
+    void previewYardSheet();
+    void previewColonySheet();
     void saveColonySheet();
     void printColonySheet();
     void showWords();
@@ -103,6 +117,8 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
     void buildPanes();
@@ -110,17 +126,42 @@ private:
     QWidget* buildYardHead();
     void buildMenus();
     void buildBookMenu();
+    void buildExportMenu(QMenu* menu);
     void buildEditMenu();
     void buildColonyMenu();
     void buildViewMenu();
+    void addQuickSwitches(QMenu* menu);
     void buildHelpMenu();
     void connectYard();
     void connectBook();
     void beginToAnswer(const std::shared_ptr<const ReferenceData>& reference);
     void listRecentBooks();
+    void noteYards();
+    void takeUpSession();
     void showState();
     void offerColonyMenu();
     void showHead();
+    void showUnits(UnitSystem system);
+    UnitSystem unitsHere() const;
+    void chooseBeside(int rows);
+    bool mayWriteOfColony() const; //!< one is looked at, and the book can be written
+    struct FoundEntry {
+        book::Kind kind;
+        std::int64_t id;
+    };
+    std::vector<Findable> findableReference();
+    std::vector<Findable> findablePlaces(const QString& typed);
+    void addFindable(std::vector<Findable>& all, const book::Yard& yard);
+    void addFindable(std::vector<Findable>& all, const book::ColonyHistory& colony, const QString& yard);
+    void showFound(book::YardId yard, ColonyId colony, const QString& name, std::optional<FoundEntry> entry);
+    void onceSettled(const std::function<void()>& act); //!< at once where nothing is under way
+    void showPlace(const QString& name);
+    void showSources(const QString& lookFor);
+    QString takeOne(const QString& file); //!< why it cannot be taken; empty where it is
+    QString measureOn(const QString& picture);
+    void askWhatTableItIs(const QString& file);
+    void useLetters(int percent);
+    void fitYardPane();
     struct ReadToFollow {
         std::vector<answer::ReadDue> colonies;
         std::string mark;               //!< of the book
@@ -154,6 +195,7 @@ private:
     WhyWindow* why_ = nullptr;
     HelpWindow* words_ = nullptr; //!< nothing until one is asked for
     HelpWindow* keys_ = nullptr;
+    HelpWindow* sources_ = nullptr;
     QAction* undo_ = nullptr;
     QAction* redo_ = nullptr;
     QMenu* recent_ = nullptr;
@@ -167,6 +209,9 @@ private:
     std::shared_ptr<const ReferenceData> reference_;
     ColourScheme colourScheme_ = settings::colours();
     bool applyingColours_ = false;
+    bool sessionWanted_ = false; //!< of the first book that is opened
+    QAction* pictureShown_ = nullptr;
+    QAction* byName_ = nullptr;
     bool beginning_ = false; //!< the first page is shown over the book at hand
     Problems openingProblems_;
 };

@@ -33,10 +33,11 @@ void MainWindow::buildBookMenu() {
     menu->addSeparator();
     ofABook_.push_back(
         menu->addAction(tr("&Print yard plan\u2026"), QKeySequence::Print, this, &MainWindow::printYardSheet));
-    ofABook_.push_back(menu->addAction(tr("Save yard plan as P&DF\u2026"), this, &MainWindow::saveYardSheet));
+    ofABook_.push_back(menu->addAction(tr("Previe&w of the yard plan\u2026"), this, &MainWindow::previewYardSheet));
     ofOneColony_ = {menu->addAction(tr("Print colony &sheet\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
                                     this, &MainWindow::printColonySheet),
-                    menu->addAction(tr("Save colony sheet as PD&F\u2026"), this, &MainWindow::saveColonySheet)};
+                    menu->addAction(tr("Preview of the colony s&heet\u2026"), this, &MainWindow::previewColonySheet)};
+    buildExportMenu(menu->addMenu(tr("&Export")));
     connect(menu, &QMenu::aboutToShow, this, [this] {
         for (auto* action : ofOneColony_) action->setEnabled(shownColonySheet().has_value());
     });
@@ -47,12 +48,22 @@ void MainWindow::buildBookMenu() {
             for (auto* action : ofOneColony_) action->setEnabled(true);
         },
         Qt::QueuedConnection);
-    ofABook_.push_back(menu->addAction(tr("Save what is due as a c&alendar\u2026"), this, &MainWindow::saveCalendar));
+    menu->addSeparator();
+    menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
+}
+
+void MainWindow::buildExportMenu(QMenu* menu) {
+    const auto ofBook = [&](const QString& words, auto* owner, auto act) {
+        ofABook_.push_back(menu->addAction(words, owner, act));
+    };
+    ofBook(tr("Save the book as one &JSON document\u2026"), books_, &BookActions::saveDocumentByHand);
+    ofBook(tr("Save every table as CS&V\u2026"), books_, &BookActions::saveTablesByHand);
+    ofBook(tr("Save yard plan as P&DF\u2026"), this, &MainWindow::saveYardSheet);
+    ofOneColony_.push_back(menu->addAction(tr("Save colony sheet as PD&F\u2026"), this, &MainWindow::saveColonySheet));
     ofOneColony_.push_back(menu->addAction(tr("Save winter pict&ure\u2026"), this, [this] {
         if (shownColonySheet()) colonyView_->picture()->saveAs();
     }));
-    menu->addSeparator();
-    menu->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
+    ofBook(tr("Save what is due as a c&alendar\u2026"), this, &MainWindow::saveCalendar);
 }
 
 void MainWindow::buildEditMenu() {
@@ -62,9 +73,55 @@ void MainWindow::buildEditMenu() {
     auto keys = QKeySequence::keyBindings(QKeySequence::Redo);
     if (const QKeySequence often(Qt::CTRL | Qt::Key_Y); !keys.contains(often)) keys << often;
     redo_->setShortcuts(keys);
+    ofABook_.push_back(
+        menu->addAction(tr("&History\u2026"), QKeySequence(Qt::CTRL | Qt::Key_H), books_, &BookActions::showHistory));
     menu->addSeparator();
     menu->addAction(tr("&Copy the picture's numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
                     [this] { colonyView_->picture()->copyNumbers(); });
+    menu->addSeparator();
+    menu->addAction(tr("&Find\u2026"), QKeySequence::Find, this, &MainWindow::find);
+    menu->addSeparator();
+    menu->addAction(tr("&Settings\u2026"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this, &MainWindow::showSettings)
+        ->setMenuRole(QAction::PreferencesRole);
+}
+
+// What is set in the settings too; there or here, both say what holds.
+void MainWindow::addQuickSwitches(QMenu* menu) {
+    const auto add = [&](QActionGroup* group, const QString& text, auto choose, auto holds) {
+        auto* action = menu->addAction(text, this, choose);
+        action->setCheckable(true);
+        action->setChecked(holds());
+        connect(menu, &QMenu::aboutToShow, action, [action, holds] { action->setChecked(holds()); });
+        group->addAction(action);
+    };
+    auto* colours = new QActionGroup(this);
+    const auto addColours = [&](const QString& text, ColourScheme wanted) {
+        add(
+            colours, text,
+            [this, wanted] {
+                settings::chooseColours(wanted);
+                useColours(wanted);
+            },
+            [this, wanted] { return wanted == colourScheme_; });
+    };
+    addColours(tr("Colours as the &system's"), ColourScheme::AsSystem);
+    addColours(tr("&Light"), ColourScheme::Light);
+    addColours(tr("&Dark"), ColourScheme::Dark);
+    menu->addSeparator();
+    auto* units = new QActionGroup(this);
+    const auto addUnits = [&](const QString& text, std::optional<UnitSystem> wanted) {
+        add(
+            units, text,
+            [this, wanted] {
+                settings::chooseUnits(wanted);
+                followUnits();
+            },
+            [wanted] { return wanted == settings::chosenUnits(); });
+    };
+    addUnits(tr("Units of the &place"), std::nullopt);
+    addUnits(tr("&Kilograms and litres"), UnitSystem::Metric);
+    addUnits(tr("Pounds and US &gallons"), UnitSystem::UnitedStates);
+    addUnits(tr("Pounds and i&mperial gallons"), UnitSystem::Imperial);
 }
 
 void MainWindow::buildViewMenu() {
@@ -75,41 +132,17 @@ void MainWindow::buildViewMenu() {
         action->setCheckable(true);
         action->setChecked(wanted == model_->order());
         order->addAction(action);
+        return action;
     };
     addOrder(tr("Most &urgent first"), YardOrder::Urgency);
-    addOrder(tr("By &name"), YardOrder::Name);
+    byName_ = addOrder(tr("By &name"), YardOrder::Name);
     menu->addSeparator();
-    auto* colours = new QActionGroup(this);
-    const auto addColours = [&](const QString& text, ColourScheme wanted) {
-        auto* action = menu->addAction(text, this, [this, wanted] {
-            settings::chooseColours(wanted);
-            useColours(wanted);
-        });
-        action->setCheckable(true);
-        action->setChecked(wanted == colourScheme_);
-        colours->addAction(action);
-    };
-    addColours(tr("Colours as the &system's"), ColourScheme::AsSystem);
-    addColours(tr("&Light"), ColourScheme::Light);
-    addColours(tr("&Dark"), ColourScheme::Dark);
+    addQuickSwitches(menu);
     menu->addSeparator();
-    auto* units = new QActionGroup(this);
-    const auto addUnits = [&](const QString& text, UnitSystem wanted) {
-        auto* action = menu->addAction(text, this, [this, wanted] { useUnits(wanted); });
-        action->setCheckable(true);
-        action->setChecked(wanted == settings::units());
-        connect(menu, &QMenu::aboutToShow, action,
-                [action, wanted] { action->setChecked(wanted == settings::units()); }); // the first start asks too
-        units->addAction(action);
-    };
-    addUnits(tr("&Kilograms and litres"), UnitSystem::Metric);
-    addUnits(tr("Pounds and US &gallons"), UnitSystem::UnitedStates);
-    addUnits(tr("Pounds and i&mperial gallons"), UnitSystem::Imperial);
-    menu->addSeparator();
-    auto* picture = menu->addAction(tr("&Winter picture"), QKeySequence(Qt::Key_F8));
-    picture->setCheckable(true);
-    picture->setChecked(true);
-    connect(picture, &QAction::toggled, colonyView_, &ColonyView::wantPicture);
+    pictureShown_ = menu->addAction(tr("&Winter picture"), QKeySequence(Qt::Key_F8));
+    pictureShown_->setCheckable(true);
+    pictureShown_->setChecked(true);
+    connect(pictureShown_, &QAction::toggled, colonyView_, &ColonyView::wantPicture);
     const auto addDays = [&](const QString& text, const QKeySequence& keys, void (WinterPlot::*see)()) {
         menu->addAction(text, keys, this, [this, see] { (colonyView_->picture()->plot()->*see)(); });
     };
@@ -127,6 +160,8 @@ void MainWindow::buildViewMenu() {
     addPage(tr("S&tory"), ColonyPage::Story, Qt::Key_5);
     addPage(tr("W&hat if"), ColonyPage::WhatIf, Qt::Key_6);
     menu->addAction(tr("The &yard"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { choose({}); });
+    menu->addAction(tr("Ne&xt colony"), QKeySequence(Qt::CTRL | Qt::Key_PageDown), this, &MainWindow::nextColony);
+    menu->addAction(tr("Pre&vious colony"), QKeySequence(Qt::CTRL | Qt::Key_PageUp), this, &MainWindow::previousColony);
 }
 
 } // namespace winterlarder::desk

@@ -5,7 +5,10 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QSaveFile>
 #include <QStandardPaths>
+
+#include <string>
 
 namespace winterlarder::desk {
 
@@ -24,6 +27,13 @@ inline QString askForNewFile(QWidget* parent, const QString& title, const QStrin
     dialog.setDefaultSuffix(suffix);
     dialog.selectFile(QFileInfo(proposal).fileName());
     return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
+}
+
+//! Writes a whole file or nothing; false where it cannot be written, or where that fails half-way.
+inline bool saveText(const QString& file, const std::string& text) {
+    QSaveFile to(file);
+    const auto bytes = static_cast<qint64>(text.size());
+    return to.open(QIODevice::WriteOnly) && to.write(text.data(), bytes) == bytes && to.commit();
 }
 
 //! A warning whose words are shown as they are: a file may be called anything.

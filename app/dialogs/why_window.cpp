@@ -51,7 +51,7 @@ void WhyWindow::show(const QString& colony, const QString& answer, Said said) {
 void WhyWindow::write() {
     const QString quiet = coloursOf(*this).quietText.name();
     QString page = QStringLiteral("<h2>%1</h2>").arg(answer_.toHtmlEscaped()) +
-                   listed(tr("Reasons"), said_.reasons, quiet) + listed(tr("Mind"), said_.cautions, quiet);
+                   listed(tr("Reasons"), said_.reasons, quiet) + listed(tr("Cautions"), said_.cautions, quiet);
     if (practice_->isChecked())
         page += QStringLiteral("<a name=\"practice\"></a>") + listed(tr("Good practice"), said_.goodPractice, quiet);
     browser_->setHtml(page);

@@ -149,6 +149,13 @@ void PlaceField::look(const QString& text) {
     say();
 }
 
+void PlaceField::lookFor(const QString& name) {
+    search_->setText(name);
+    search_->setModified(true);
+    search_->setFocus();
+    look(name);
+}
+
 void PlaceField::offer(const QString& text) {
     if (places_) return offerPlaces(text);
     for (const auto* station : stationsNamed(*reference_, text, mostFound))

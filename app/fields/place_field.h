@@ -42,6 +42,8 @@ public:
         return heightM_;
     }                            //!< of a place that was chosen; coordinates and stations have none
     std::string country() const; //!< ISO 3166: of the place, else of its station; empty where nothing is chosen
+    //! As if the name were typed: what is called so is offered, nothing is chosen.
+    void lookFor(const QString& name);
     QString said() const;
     QLineEdit* search() const { return search_; }
     QListWidget* found() const { return found_; }

@@ -142,6 +142,12 @@ const RecordRow* RecordList::chosenRow() const {
     return row >= 0 && row < model_->rowCount() ? &model_->rows()[static_cast<std::size_t>(row)] : nullptr;
 }
 
+void RecordList::choose(book::Kind kind, std::int64_t id) {
+    for (int row = 0; row < model_->rowCount(); ++row)
+        if (const auto& each = model_->rows()[static_cast<std::size_t>(row)]; each.kind == kind && each.id == id)
+            table_->setCurrentIndex(model_->index(row, 0));
+}
+
 // The entry chosen stays chosen where it is still there.
 void RecordList::refresh() {
     std::optional<RecordRow> held;
@@ -150,10 +156,7 @@ void RecordList::refresh() {
     model_->show(!records         ? std::vector<RecordRow>()
                  : kinds_.empty() ? recordRows(*records)
                                   : recordRows(*records, kinds_));
-    for (int row = 0; held && row < model_->rowCount(); ++row)
-        if (const auto& each = model_->rows()[static_cast<std::size_t>(row)];
-            each.kind == held->kind && each.id == held->id)
-            table_->setCurrentIndex(model_->index(row, 0));
+    if (held) choose(held->kind, held->id);
     const bool any = model_->rowCount() > 0;
     table_->setVisible(any);
     empty_->setVisible(!any);

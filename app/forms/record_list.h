@@ -29,6 +29,7 @@ public:
     QPushButton* addButton(const QString& words, std::function<void()> act);
     QTableView* table() const { return table_; }
     const RecordListModel* model() const { return model_; }
+    void choose(book::Kind kind, std::int64_t id); //!< nothing happens where it is not in the list
     void changeChosen();
     void removeChosen();
     bool eventFilter(QObject* watched, QEvent* event) override;

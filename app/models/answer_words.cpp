@@ -18,14 +18,10 @@ QString cannotSay(const advice::Advice& advice, const text::WordStyle& style) {
         return say::WindowWords::tr("It cannot be said: no weather station is near enough to speak for this place.");
     case advice::RefusalKind::NoColony: return say::WindowWords::tr("There are no bees to winter.");
     case advice::RefusalKind::BeesUnknown:
-        return worded(
-            say::WindowWords::tr("It cannot be said until the bees are counted: how many %{combs} do they cover?"),
-            style);
+        return worded(say::WindowWords::tr("To answer, first: how many %{combs} do the bees cover?"), style);
     case advice::RefusalKind::StoresUnknown:
-        return worded(
-            say::WindowWords::tr(
-                "It cannot be said until the stores are known: look at the %{combs}, or heft or weigh the hive."),
-            style);
+        return worded(say::WindowWords::tr("To answer, first: look at the %{combs}, or heft or weigh the hive."),
+                      style);
     case advice::RefusalKind::OutOfSeason:
         return say::WindowWords::tr("It is too early: winter stores are judged from August on.");
     case advice::RefusalKind::SeasonNotDerivable:

@@ -73,7 +73,7 @@ void CombEntry::connectParts() {
     connect(fields_, &CombFields::combEdited, this,
             [this](const book::CombRecord& comb) { emit combChanged(drawing_->chosen(), comb); });
     connect(fields_, &CombFields::numberAsked, this, &CombEntry::numberAsked);
-    connect(fields_, &CombFields::photographAsked, this, &CombEntry::measure);
+    connect(fields_, &CombFields::photographAsked, this, [this] { measureOn({}); });
     connect(quick_, &CombQuickForm::counted, this, &CombEntry::counted);
 }
 
@@ -105,7 +105,7 @@ void CombEntry::showInNumbers(const std::optional<DrawnComb>& comb) {
     if (!editable_) fields_->setEnabled(false);
 }
 
-void CombEntry::measure() {
+void CombEntry::measureOn(const QString& picture) {
     const int chosen = drawing_->chosen();
     if (chosen < 0 || !editable_) return;
     // Other combs may be shown by the time it is measured: the comb is known by its look and its place there.
@@ -116,6 +116,7 @@ void CombEntry::measure() {
         emit combMeasured(chosen, window->measured(), window->pictures(), look);
     });
     window->open();
+    if (!picture.isEmpty()) window->openPicture(picture);
 }
 
 } // namespace winterlarder::desk

@@ -33,6 +33,8 @@ public:
         look_ = look;
         pictures_ = pictures;
     }
+    //! Measures the chosen comb on photographs, the one named first; nothing happens where none is chosen or nothing may be changed.
+    void measureOn(const QString& picture);
     CombDrawing* drawing() const { return drawing_; }
     CombStrip* strip() const { return strip_; }
     CombFields* fields() const { return fields_; }
@@ -55,7 +57,6 @@ private:
     void connectParts();
     void showChosen();
     void showInNumbers(const std::optional<DrawnComb>& comb);
-    void measure();
 
     ZoneLegend* legend_;
     CombStrip* strip_;

@@ -28,8 +28,8 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     offerLabel_ = quietLabel(this, Lines::One);
     offerLabel_->setText(tr("Show:"));
     keep_ = new QToolButton(this);
-    keep_->setText(tr("Keep"));
-    keep_->setAccessibleName(tr("Keep the picture or its numbers"));
+    keep_->setText(tr("Save picture"));
+    keep_->setAccessibleName(tr("Save the picture or its numbers"));
     keep_->setProperty("chip", true);
     keep_->setPopupMode(QToolButton::InstantPopup);
     auto* menu = new QMenu(keep_);

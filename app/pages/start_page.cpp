@@ -2,9 +2,11 @@
 #include "pages/start_page.h"
 
 #include "forms/format_field.h"
+#include "forms/own_measures.h"
 #include "models/words.h"
 #include "theme/card.h"
 
+#include <QCheckBox>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
@@ -114,6 +116,10 @@ QLayout* StartPage::buildWhere(QWidget* inside) {
     down->addWidget(heading(inside, tr("2. What hive do they live in?"), 1.1));
     format_ = new FormatField(inside);
     down->addWidget(format_, 1);
+    ownCombs_ = new QCheckBox(tr("its combs have measures of their o&wn"), inside);
+    down->addWidget(ownCombs_);
+    connect(ownCombs_, &QCheckBox::toggled, this, &StartPage::showMeasures);
+    where_ = down;
     return down;
 }
 
@@ -151,6 +157,16 @@ QRadioButton* StartPage::unitsButton(UnitSystem system) const {
 
 void StartPage::useReference(std::shared_ptr<const ReferenceData> reference) {
     place_->useReference(reference);
+    if (!measures_) {
+        measures_ = new OwnMeasures(ownCombs_->parentWidget(), *reference);
+        measures_->hide();
+        where_->addWidget(measures_);
+        QWidget* before = ownCombs_;
+        for (auto* field : measures_->fields()) {
+            setTabOrder(before, field);
+            before = field;
+        }
+    }
     format_->useReference(std::move(reference));
     proposeBoxes();
 }
@@ -181,6 +197,18 @@ void StartPage::proposeBoxes() {
     colonies_->proposeBoxes(format->family == "Langstroth" && america ? 2 : 1, format->isOneRoom());
 }
 
+// They begin as those of the format that is chosen.
+void StartPage::showMeasures() {
+    if (!measures_) return;
+    if (const auto* format = format_->format(); format && measures_->format() == book::OwnFormat{})
+        measures_->show(measuresOf(*format));
+    measures_->setVisible(ownCombs_->isChecked());
+}
+
+QString StartPage::measuresFault() const {
+    return ownCombs_->isChecked() && measures_ ? measures_->fault() : QString();
+}
+
 QString StartPage::fault() const { return fault_->isHidden() ? QString() : fault_->text(); }
 
 void StartPage::begin() {
@@ -188,17 +216,20 @@ void StartPage::begin() {
     if (!place_->place())
         wrong = tr("Say where the bees are: choose a place from the list, or type latitude and longitude.");
     else if (yard_->text().trimmed().isEmpty()) wrong = tr("The yard needs a name.");
+    else if (!measuresFault().isEmpty()) wrong = measuresFault();
     else wrong = colonies_->fault();
     fault_->setText(wrong);
     fault_->setVisible(!wrong.isEmpty());
     if (!place_->place()) return place_->search()->setFocus();
     if (yard_->text().trimmed().isEmpty()) return yard_->setFocus();
+    if (!measuresFault().isEmpty()) return measures_->faultyField()->setFocus();
     if (!wrong.isEmpty()) return colonies_->goToFault();
     const auto units = metric_->isChecked()   ? UnitSystem::Metric
                        : states_->isChecked() ? UnitSystem::UnitedStates
                                               : UnitSystem::Imperial;
     emit finished({yard_->text().trimmed(), *place_->place(), place_->heightM(),
-                   QString::fromStdString(format_->format()->id), colonies_->colonies(), units});
+                   QString::fromStdString(format_->format()->id), colonies_->colonies(), units,
+                   ownCombs_->isChecked() ? std::optional(measures_->format()) : std::nullopt});
 }
 
 // The hand is where the first answer goes.

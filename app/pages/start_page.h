@@ -8,6 +8,7 @@
 #include <QWidget>
 
 class QBoxLayout;
+class QCheckBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -16,6 +17,7 @@ class QRadioButton;
 namespace winterlarder::desk {
 
 class FormatField;
+class OwnMeasures;
 
 //! What a keeper answers to begin a book.
 struct Beginning {
@@ -25,6 +27,7 @@ struct Beginning {
     QString format;                //!< id of a hive format; how new colonies are housed
     std::vector<ColoniesField::Entered> colonies;
     UnitSystem units = UnitSystem::Metric;
+    std::optional<book::OwnFormat> own{}; //!< the measures of their combs, where they are none of a format's
 };
 
 //! The first page: where, which hive, which colonies, and a new book; or one that is there already, or the demo. The place proposes the
@@ -42,6 +45,8 @@ public:
     PlaceField* place() const { return place_; }
     QLineEdit* yard() const { return yard_; }
     FormatField* format() const { return format_; }
+    QCheckBox* ownCombs() const { return ownCombs_; }
+    OwnMeasures* measures() const { return measures_; } //!< nothing before the shipped data are there
     ColoniesField* colonies() const { return colonies_; }
     QRadioButton* unitsButton(UnitSystem system) const;
     QString fault() const;
@@ -66,11 +71,16 @@ private:
     QWidget* buildUnits();
     void propose(); //!< what is usual where the place is
     void proposeBoxes();
+    void showMeasures();
+    QString measuresFault() const; //!< empty where none are wanted
     void begin();
 
     QLineEdit* yard_;
     PlaceField* place_;
     FormatField* format_;
+    QBoxLayout* where_ = nullptr;
+    QCheckBox* ownCombs_;
+    OwnMeasures* measures_ = nullptr;
     ColoniesField* colonies_;
     std::shared_ptr<const climate::Gazetteer> places_;
     QBoxLayout* columns_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/story_page.h"
 
+#include "dialogs/history_dialog.h"
 #include "fields/fields.h"
 #include "forms/entry_forms.h"
 #include "forms/record_list.h"
@@ -8,7 +9,6 @@
 #include "theme/card.h"
 
 #include <QComboBox>
-#include <QHeaderView>
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -51,18 +51,7 @@ StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
 
 void StoryPage::buildSteps() {
     stepModel_ = new StepListModel(yard_->book(), this);
-    steps_ = new QTableView(this);
-    steps_->setModel(stepModel_);
-    steps_->setAccessibleName(tr("Every step of the book, newest first"));
-    steps_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    steps_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    steps_->setAlternatingRowColors(true);
-    steps_->setShowGrid(false);
-    steps_->setTabKeyNavigation(false);
-    steps_->verticalHeader()->hide();
-    steps_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
-    steps_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    steps_->horizontalHeader()->setSectionResizeMode(StepListModel::WhatColumn, QHeaderView::Stretch);
+    steps_ = stepTable(this, stepModel_);
 }
 
 // The history is read only while it is looked at.

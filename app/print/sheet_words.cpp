@@ -44,7 +44,7 @@ QString headingOf(const std::string& section, const text::WordStyle& style) {
         {"feeding", QT_TRANSLATE_NOOP("Sheet", "Feeding")},
         {"season", QT_TRANSLATE_NOOP("Sheet", "The season here")},
         {"reasons", QT_TRANSLATE_NOOP("Sheet", "Why")},
-        {"cautions", QT_TRANSLATE_NOOP("Sheet", "Mind")},
+        {"cautions", QT_TRANSLATE_NOOP("Sheet", "Cautions")},
         {"to-buy", QT_TRANSLATE_NOOP("Sheet", "To buy and to bring")},
         {"visits", QT_TRANSLATE_NOOP("Sheet", "Everything to do, by day")},
         {"colonies", QT_TRANSLATE_NOOP("Sheet", "The colonies")},

@@ -428,6 +428,16 @@
     </message>
 </context>
 <context>
+    <name>winterlarder::desk::BookActions</name>
+    <message numerus="yes">
+        <source>%n tables were written into %1.</source>
+        <translation>
+            <numerusform>One table was written into %1.</numerusform>
+            <numerusform>%n tables were written into %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>winterlarder::desk::ColonyView</name>
     <message numerus="yes">
         <source>%n planned visits are past and neither ticked off nor skipped (page Feeding); until then they count as not made.</source>
@@ -451,6 +461,40 @@
         <translation>
             <numerusform>one comb, the lowest box %1 from side to side</numerusform>
             <numerusform>%n combs, the lowest box %1 from side to side</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::FindDialog</name>
+    <message numerus="yes">
+        <source>%n found. Enter shows what is chosen.</source>
+        <translation>
+            <numerusform>One found. Enter shows it.</numerusform>
+            <numerusform>%n found. Enter shows what is chosen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>More than %n; type more letters.</source>
+        <translation>
+            <numerusform>More than one; type more letters.</numerusform>
+            <numerusform>More than %n; type more letters.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::HistoryDialog</name>
+    <message numerus="yes">
+        <source>%n steps would be taken back.</source>
+        <translation>
+            <numerusform>One step would be taken back.</numerusform>
+            <numerusform>%n steps would be taken back.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n steps would be done again.</source>
+        <translation>
+            <numerusform>One step would be done again.</numerusform>
+            <numerusform>%n steps would be done again.</numerusform>
         </translation>
     </message>
 </context>
@@ -499,6 +543,16 @@
         <translation>
             <numerusform>hang in one full %{comb} from %1 (its %2)</numerusform>
             <numerusform>hang in %n full %{combs} from %1 (its %2)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>winterlarder::desk::MainWindow</name>
+    <message numerus="yes">
+        <source>One file at a time, please: only case files can be opened together. Nothing was done with these %n.</source>
+        <translation>
+            <numerusform>One file at a time, please: only case files can be opened together. Nothing was done with this one.</numerusform>
+            <numerusform>One file at a time, please: only case files can be opened together. Nothing was done with these %n.</numerusform>
         </translation>
     </message>
 </context>

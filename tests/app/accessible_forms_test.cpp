@@ -196,7 +196,7 @@ TEST_F(Forms, TheTabKeyGoesAsThePageIsRead) {
     qsizetype last = -1;
     for (const char* next :
          {"The yard and its colonies", "Why? Reasons and cautions with their sources",
-          "Winter picture: stores through the winter", "Show: leave as it is", "Keep the picture or its numbers",
+          "Winter picture: stores through the winter", "Show: leave as it is", "Save the picture or its numbers",
           "The combs of the hive", "Share of the comb: capped", "How the bees were counted", "Day asked about"}) {
         const auto at = names.indexOf(QLatin1String(next));
         EXPECT_GT(at, last) << next << " in " << names.join(QStringLiteral(", ")).toStdString();

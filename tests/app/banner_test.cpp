@@ -24,7 +24,7 @@ protected:
     }
     QPushButton* putAway() {
         for (auto* each : window.banner()->notices()->findChildren<QPushButton*>())
-            if (each->isVisible() && each->text() == QStringLiteral("Put away")) return each;
+            if (each->isVisible() && each->text() == QStringLiteral("Close")) return each;
         return nullptr;
     }
 };

@@ -66,8 +66,10 @@ protected:
         ADD_FAILURE() << "there is no field called " << name;
         return nullptr;
     }
+    //! In the place of what is there; no text empties it.
     void type(QLineEdit* into, const char* text) {
         into->selectAll();
+        if (!*text) QTest::keyClick(into, Qt::Key_Delete);
         QTest::keyClicks(into, QString::fromUtf8(text));
     }
     //! Presses "Write down" and waits until the book has it.

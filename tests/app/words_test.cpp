@@ -27,8 +27,7 @@ TEST(Words, AnswersAreWholeSentences) {
     EXPECT_EQ(
         sentence(Verdict::Unite),
         "Too few bees to winter alone: unite it with a healthy colony soon, on a warm evening, at the latest on 7 October 2026.");
-    EXPECT_EQ(sentence(Verdict::CannotSay),
-              "It cannot be said until the bees are counted: how many combs do they cover?");
+    EXPECT_EQ(sentence(Verdict::CannotSay), "To answer, first: how many combs do the bees cover?");
 }
 
 TEST(Words, AreOfTheInterfaceThreadAlone) {
