@@ -148,10 +148,10 @@ void MainWindow::showFound(book::YardId yard, ColonyId colony, const QString& na
     });
 }
 
+// At once and not as an event of its own: the window would seem settled before it.
 void MainWindow::onceSettled(const std::function<void()>& act) {
     if (!yard_.busy()) return act();
-    connect(&yard_, &Yard::settledDown, this, act,
-            static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+    connect(&yard_, &Yard::settledDown, this, act, Qt::SingleShotConnection);
 }
 
 // It is looked for in the yard's own field: only the keeper says that the yard lies there.
