@@ -72,7 +72,7 @@ def first_evening(keeper):
     keeper.sit_down()
     file = answer_three_questions(keeper)
     keeper.program.find("list item", f"{COLONY}: cannot say")
-    keeper.await_answer("To answer, first: how many combs do the bees cover")
+    keeper.await_answer("To answer, first: how many frames do the bees cover")
     look_at_combs(keeper)
     count_bees(keeper)
     without_last = keeper.await_answer("Feed")
