@@ -15,15 +15,6 @@ namespace winterlarder::answer {
 
 namespace {
 
-report::TaskKind kindOf(book::VisitKind what) {
-    switch (what) {
-    case book::VisitKind::Syrup: return report::TaskKind::Syrup;
-    case book::VisitKind::Fondant: return report::TaskKind::Fondant;
-    case book::VisitKind::Check: break;
-    }
-    return report::TaskKind::Check;
-}
-
 // Events of one colony.
 class Due {
 public:
@@ -43,7 +34,7 @@ public:
         Date missed = reading_.asOf;
         for (const auto& visit : open) {
             if (feedNothing) continue;
-            planned_.insert(kindOf(visit.what));
+            planned_.insert(report::taskKindOf(visit.what));
             if (visit.date >= reading_.asOf) {
                 addVisit(visit, visit.date, {});
                 continue;
@@ -121,7 +112,7 @@ AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advi
 
 report::Task taskOf(const book::PlannedVisit& visit) {
     report::Task task;
-    task.kind = kindOf(visit.what);
+    task.kind = report::taskKindOf(visit.what);
     task.date = visit.date;
     task.sugar = visit.sugar.value_or(Mass(0));
     task.syrup = visit.syrup.value_or(Volume(0));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/basis.h"
 #include "advice/looking/evidence_today.h"
-#include "advice/reckoning.h"
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
 #include "cli/commands.h"

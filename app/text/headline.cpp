@@ -205,8 +205,8 @@ private:
 
     QString harvest() const {
         if (!a_.lookFirst) return taken() + QLatin1Char('.');
-        const QString first = a_.anotherLook.which == advice::Look::Weigh ? say::Words::tr("Weigh both sides first")
-                              : a_.anotherLook.which == advice::Look::CountCombs
+        const QString first = a_.anotherLook.which == advice::LookKind::Weigh ? say::Words::tr("Weigh both sides first")
+                              : a_.anotherLook.which == advice::LookKind::CountCombs
                                   ? worded(say::Words::tr("Count the full %{combs} first"), style_)
                                   : say::Words::tr("Count the bees first");
         if (a_.anotherLook.about == "bees")

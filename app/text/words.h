@@ -22,7 +22,7 @@ QString verdict(advice::Verdict verdict, Register how = Register::Whole); //!< "
 QString option(advice::OptionKind kind, const WordStyle& style, Register how = Register::Whole);
 //! "feed 9 kg of sugar": what is bought, where the option's own amount is the stores it becomes.
 QString option(const advice::Option& option, const advice::Advice& advice, const WordStyle& style);
-QString look(advice::Look look, const WordStyle& style); //!< "heft the hive"
+QString look(advice::LookKind look, const WordStyle& style); //!< "heft the hive"
 //! "check: combs sealed? weigh, feeder off, mouse guard on", or "check".
 QString visit(feeding::VisitKind kind, const WordStyle& style, Register how);
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"

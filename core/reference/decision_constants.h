@@ -48,6 +48,7 @@ struct DecisionConstants {
     double summerPortionLeast;  //!< 2 kg
     double weakBees;            //!< 7000 bees
     double strongEnoughBees;    //!< 10000 bees
+    double fewestMeasuredBees;  //!< 4000 bees
     double strongUntilDay;      //!< -108 d
     double uniteColdest;        //!< 8 degC
     double keepAliveDays;       //!< 21 d

@@ -59,6 +59,7 @@ constexpr std::array decisionNumbers = std::to_array<DecisionNumber>({
     {"summerPortionLeast", "kg", &DecisionConstants::summerPortionLeast},
     {"weakBees", "bees", &DecisionConstants::weakBees},
     {"strongEnoughBees", "bees", &DecisionConstants::strongEnoughBees},
+    {"fewestMeasuredBees", "bees", &DecisionConstants::fewestMeasuredBees},
     {"strongUntilDay", "d", &DecisionConstants::strongUntilDay},
     {"uniteColdest", "degC", &DecisionConstants::uniteColdest},
     {"keepAliveDays", "d", &DecisionConstants::keepAliveDays},

@@ -16,15 +16,6 @@ std::optional<Date> comingDate(const ColonyQuestion& question, const std::option
     return question.winter.date(date->day);
 }
 
-TaskKind kindOf(feeding::VisitKind kind) {
-    switch (kind) {
-    case feeding::VisitKind::Syrup: return TaskKind::Syrup;
-    case feeding::VisitKind::Fondant: return TaskKind::Fondant;
-    case feeding::VisitKind::Check: return TaskKind::Check;
-    }
-    return TaskKind::Check;
-}
-
 // Combs from a neighbour hang in before the first feed; where nothing is fed, today.
 std::vector<Task> combTasks(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks;
@@ -93,6 +84,15 @@ std::vector<Task> actsOf(const ColonyQuestion& question, const Advice& advice) {
 
 } // namespace
 
+TaskKind taskKindOf(VisitKind kind) {
+    switch (kind) {
+    case VisitKind::Syrup: return TaskKind::Syrup;
+    case VisitKind::Fondant: return TaskKind::Fondant;
+    case VisitKind::Check: return TaskKind::Check;
+    }
+    return TaskKind::Check;
+}
+
 std::string idOf(TaskKind kind) {
     switch (kind) {
     case TaskKind::Syrup: return "syrup";
@@ -113,7 +113,7 @@ std::string idOf(TaskKind kind) {
 Task taskOf(const feeding::Visit& visit) {
     Task task;
     task.date = visit.date;
-    task.kind = kindOf(visit.kind);
+    task.kind = taskKindOf(visit.kind);
     task.sugar = visit.sugar;
     task.syrup = visit.syrup;
     task.fondant = visit.fondant;

@@ -24,6 +24,7 @@ enum class TaskKind {
     MoveCombs
 };
 std::string idOf(TaskKind kind); //!< "syrup", "take-honey"
+TaskKind taskKindOf(VisitKind kind);
 
 //! One thing to do at one colony; nothing for a date = no day is pressing.
 struct Task {

@@ -20,8 +20,7 @@ const Observation* lastFlight(const FollowQuestion& q) {
 
 class Reasons {
 public:
-    explicit Reasons(const Reckoned& reckoned)
-        : q(reckoned.question), f(reckoned.following), tracked(reckoned.tracked) {}
+    explicit Reasons(const FollowBasis& basis) : q(basis.question), f(basis.following), tracked(basis.tracked) {}
 
     std::vector<Remark> all() {
         said = q.setAside;
@@ -188,7 +187,7 @@ private:
 
 class Cautions {
 public:
-    explicit Cautions(const Reckoned& reckoned) : r(reckoned), q(reckoned.question), f(reckoned.following) {}
+    explicit Cautions(const FollowBasis& basis) : r(basis), q(basis.question), f(basis.following) {}
 
     std::vector<Remark> all() {
         if (f.state == FollowState::Dead) return {{"dead-out", {}}, {"local-rules", {}}};
@@ -230,7 +229,7 @@ private:
         say("cold-spell", {{"leave", f.spring->leave}});
     }
 
-    const Reckoned& r;
+    const FollowBasis& r;
     const FollowQuestion& q;
     const Following& f;
     std::vector<Remark> said;
@@ -238,7 +237,7 @@ private:
 
 } // namespace
 
-std::vector<Remark> followReasons(const Reckoned& r) { return Reasons(r).all(); }
-std::vector<Remark> followCautions(const Reckoned& r) { return Cautions(r).all(); }
+std::vector<Remark> followReasons(const FollowBasis& r) { return Reasons(r).all(); }
+std::vector<Remark> followCautions(const FollowBasis& r) { return Cautions(r).all(); }
 
 } // namespace winterlarder::tracking

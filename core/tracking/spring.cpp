@@ -16,13 +16,13 @@ constexpr int broodGrowsDays = 30;
 constexpr double clusterRoomShare = 0.2; // of the comb stays free to move and ripen, as in autumn (judgement)
 
 // Food a day around first forage, mean over all winters [kg].
-double useAtForage(const Reckoned& r) {
+double useAtForage(const FollowBasis& r) {
     const auto& ensemble = *r.tracked.ensemble;
     const SeasonDay day = std::clamp(ensemble.medianForage(), ensemble.firstDay(), ensemble.lastDay());
     return ensemble.means(day).useG / 1000;
 }
 
-std::optional<Mass> queenRoom(const Reckoned& r) {
+std::optional<Mass> queenRoom(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     double area = 0, capacity = 0;
     for (const auto& comb : q.combs) {
@@ -42,7 +42,7 @@ std::optional<Mass> queenRoom(const Reckoned& r) {
 
 } // namespace
 
-std::optional<SpringAdvice> springAdvice(const Reckoned& r) {
+std::optional<SpringAdvice> springAdvice(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     const auto& forage = r.following.now.forage;
     if (q.today < forage.typical - springIsNearDays) return std::nullopt;

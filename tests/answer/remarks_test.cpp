@@ -131,6 +131,12 @@ TEST(Remarks, BeesTooFewAreFewerThanTheRuleSays) {
     EXPECT_THAT(said(withEverything("weak-colony")), ::testing::HasSubstr(least.toStdString() + " are the least"));
 }
 
+TEST(Remarks, ColoniesThatWereMeasuredHadAsManyBeesAsTheRuleSays) {
+    const QString least = count(shippedData().decisions.fewestMeasuredBees, {});
+    EXPECT_THAT(said(withEverything("small-colony")),
+                ::testing::HasSubstr("the " + least.toStdString() + " from which"));
+}
+
 TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
     EXPECT_EQ(said(withEverything("need")),
               "Counted from today 20 kg are wanted: then 4 kg or more are left in 20 of 100 "
@@ -173,7 +179,7 @@ TEST(Words, EveryChoiceHasAName) {
     for (int i = 0; i < 6; ++i) { // an option or a look more than verdicts
         if (i < 5) EXPECT_FALSE(verdict(static_cast<advice::Verdict>(i)).isEmpty());
         EXPECT_FALSE(option(static_cast<advice::OptionKind>(i), {}).isEmpty());
-        EXPECT_FALSE(look(static_cast<advice::Look>(i), {}).isEmpty());
+        EXPECT_FALSE(look(static_cast<advice::LookKind>(i), {}).isEmpty());
     }
     EXPECT_EQ(seasonDate("syrup_deadline"), "the last day for syrup");
     EXPECT_EQ(evidence("two-sided lift", {}), "the two sides lifted");

@@ -24,7 +24,7 @@ constexpr SeasonDay usualSpringFrom{90}, usualSpringTo{150}; // April and May
 
 //! Mean use a day in the coldest 30 days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
 //! it is locked in.
-Mass coldestUsePerDay(const Reckoning& r) {
+Mass coldestUsePerDay(const AdviceBasis& r) {
     const auto& ensemble = r.ensemble;
     const int length = std::min(coldestDays, ensemble.days());
     double coldest = 1e9, useG = 0;
@@ -44,7 +44,7 @@ Mass coldestUsePerDay(const Reckoning& r) {
 // Collects cautions, the most telling first.
 class Cautions {
 public:
-    Cautions(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
+    Cautions(const AdviceBasis& basis, const Advice& advice) : r(basis), q(basis.question), a(advice) {}
 
     std::vector<Remark> all() {
         danger();
@@ -113,7 +113,7 @@ private:
 
     void opening() {
         if (disease()) return;
-        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != Look::Weigh) ||
+        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != LookKind::Weigh) ||
                            (a.feed && !coldSeason());
         if (a.decidedBy == DecidedBy::Contradiction) say("check-scale");
         if (!opens) return;
@@ -213,7 +213,7 @@ private:
         say("next-look", {{"day", a.nextLook->date}, {"class", std::string(what)}});
     }
 
-    const Reckoning& r;
+    const AdviceBasis& r;
     const ColonyQuestion& q;
     const Advice& a;
     std::vector<Remark> said;
@@ -221,8 +221,6 @@ private:
 
 } // namespace
 
-std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice) {
-    return Cautions(reckoning, advice).all();
-}
+std::vector<Remark> cautionsOf(const AdviceBasis& basis, const Advice& advice) { return Cautions(basis, advice).all(); }
 
 } // namespace winterlarder::advice

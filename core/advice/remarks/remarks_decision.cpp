@@ -27,7 +27,7 @@ const char* wordOf(stores::HeftWord word) {
 // Says which rule gave the verdict, and what follows.
 class DecisionWords {
 public:
-    DecisionWords(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
+    DecisionWords(const AdviceBasis& basis, const Advice& advice) : r(basis), q(basis.question), a(advice) {}
 
     std::vector<Remark> all() {
         yard();
@@ -79,12 +79,13 @@ private:
             break;
         case DecidedBy::Board: missing(), say("winter-board", {{"days", r.lockedInDays}}); break;
         case DecidedBy::LateBoard: missing(), say("late-board", {{"days", r.lockedInDays}}); break;
-        case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.wish.reserve}}); break;
+        case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.today.reserve}}); break;
         case DecidedBy::ShortLater: missing(), say("short-later"); break;
         case DecidedBy::Harvest: surplus(); break;
         case DecidedBy::Enough: enough(); break;
         }
-        if (a.bees->typical.count < 4000) say("small-colony", {{"bees", a.bees->typical.count}});
+        if (a.bees->typical.count < r.rules().fewestMeasuredBees)
+            say("small-colony", {{"bees", a.bees->typical.count}});
     }
 
     bool syrupIsPast() const { return q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day; }
@@ -134,14 +135,14 @@ private:
         if (r.phase > Phase::Closing || r.capacity.value() <= 0 || r.target.stores <= r.capacity) return;
         const auto& deadline = q.season.syrupDeadline;
         const bool time = deadline && deadline->day - q.asOf >= static_cast<int>(r.rules().combsNeedDays);
-        const bool weighFirst = a.anotherLook.worthIt && a.anotherLook.which == Look::Weigh;
+        const bool weighFirst = a.anotherLook.worthIt && a.anotherLook.which == LookKind::Weigh;
         say("more-than-it-holds",
             {{"need", r.target.stores},
              {"room", r.capacity},
              {"class", std::string(time ? "comb" : "full-combs") + (weighFirst ? "" : "-weighed")}});
     }
 
-    const Reckoning& r;
+    const AdviceBasis& r;
     const ColonyQuestion& q;
     const Advice& a;
     std::vector<Remark> said;
@@ -149,8 +150,8 @@ private:
 
 } // namespace
 
-std::vector<Remark> decisionRemarks(const Reckoning& reckoning, const Advice& advice) {
-    return DecisionWords(reckoning, advice).all();
+std::vector<Remark> decisionRemarks(const AdviceBasis& basis, const Advice& advice) {
+    return DecisionWords(basis, advice).all();
 }
 
 } // namespace winterlarder::advice

@@ -43,7 +43,7 @@ constexpr double heightWorthSayingK = 0.5;
 // Collects reasons in the order they are said.
 class Reasons {
 public:
-    Reasons(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
+    Reasons(const AdviceBasis& basis, const Advice& advice) : r(basis), q(basis.question), a(advice) {}
 
     std::vector<Remark> all() {
         said = q.setAside;
@@ -71,21 +71,21 @@ private:
                        {"gross", a.target->gross}});
         usual();
         say("need", {{"need", *a.need},
-                     {"reserve", r.wish.reserve},
-                     {"in", 100 - 100 * r.wish.shortRisk},
+                     {"reserve", r.today.reserve},
+                     {"in", 100 - 100 * r.today.shortRisk},
                      {"forage", on(q.season.forage->day)}});
         const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
         if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
         const auto& rules = r.rules();
         if (!q.answers.reserve && broodBoxes(q) > 1 && !q.nucleus &&
-            r.wish.reserve == kilograms(rules.reserveMoreBoxes))
-            say("reserve-of-boxes", {{"reserve", r.wish.reserve}, {"one", kilograms(rules.reserveOneBox)}});
+            r.today.reserve == kilograms(rules.reserveMoreBoxes))
+            say("reserve-of-boxes", {{"reserve", r.today.reserve}, {"one", kilograms(rules.reserveOneBox)}});
         const bool cautious = r.lockedInDays > rules.lockedInBoard && !q.answers.shortRisk &&
-                              q.answers.visitsInWinter != false && r.wish.shortRisk < rules.riskVisited;
+                              q.answers.visitsInWinter != false && r.today.shortRisk < rules.riskVisited;
         if (cautious && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board &&
             a.decidedBy != DecidedBy::LateBoard)
             say("locked-in-long", {{"days", r.lockedInDays},
-                                   {"in", 100 - 100 * r.wish.shortRisk},
+                                   {"in", 100 - 100 * r.today.shortRisk},
                                    {"class", std::string(r.phase == Phase::Winter ? "winter" : "before")}});
     }
 
@@ -195,7 +195,7 @@ private:
             say("date-moved", {{"which", std::string(which)}, {"to", on(date->day)}});
     }
 
-    const Reckoning& r;
+    const AdviceBasis& r;
     const ColonyQuestion& q;
     const Advice& a;
     std::vector<Remark> said;
@@ -204,8 +204,6 @@ private:
 
 } // namespace
 
-std::vector<Remark> reasonsOf(const Reckoning& reckoning, const Advice& advice) {
-    return Reasons(reckoning, advice).all();
-}
+std::vector<Remark> reasonsOf(const AdviceBasis& basis, const Advice& advice) { return Reasons(basis, advice).all(); }
 
 } // namespace winterlarder::advice
