@@ -143,7 +143,7 @@ QVariant CombTableModel::data(const QModelIndex& index, int role) const {
 }
 
 bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, int role) {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !wish_) return false;
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !edited_) return false;
     const auto row = static_cast<std::size_t>(index.row());
     auto changed = combs_[row];
     if (role == Qt::CheckStateRole && isFlag(index.column())) {
@@ -155,7 +155,7 @@ bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, in
     } else {
         return false;
     }
-    wish_(row, changed);
+    edited_(row, changed);
     return true;
 }
 
