@@ -10,7 +10,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::accepted_plan_test {
 namespace {
 
 class AcceptedPlanTest : public FollowedColonyTest {
@@ -120,4 +120,4 @@ TEST_F(AcceptedPlanTest, LearningStartsFromTheSameStores) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::accepted_plan_test

@@ -4,7 +4,7 @@
 #include "book/case_of.h"
 #include "exchange/case/case_file.h"
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::acted_on_test {
 namespace {
 
 // The keeper acts on an advice, and feeds.
@@ -109,4 +109,4 @@ TEST_F(ActedOnTest, AClustersPlaceAndFoodSeenBesideItAreObservations) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::acted_on_test

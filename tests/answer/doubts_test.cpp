@@ -11,7 +11,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::doubts_test {
 namespace {
 
 using namespace book;
@@ -350,4 +350,4 @@ TEST_F(BookInDoubt, AWinterFollowedDoesWithoutItAndSaysSo) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::doubts_test

@@ -5,7 +5,7 @@
 #include "answer/question_of_case.h"
 #include "book/case_of.h"
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::followed_colony_test {
 namespace {
 
 TEST_F(FollowedColonyTest, FollowsFromTheAutumnsLookAndItsEstimate) {
@@ -311,4 +311,4 @@ TEST_F(LearnedBookTest, AShiftOfForageMovesTheSeason) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::followed_colony_test

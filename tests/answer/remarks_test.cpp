@@ -7,7 +7,7 @@
 #include <gmock/gmock.h>
 #include <map>
 
-namespace winterlarder::text {
+namespace winterlarder::text::remarks_test {
 namespace {
 
 using advice::Remark;
@@ -199,4 +199,4 @@ TEST(Words, DatesAndNumbers) {
 }
 
 } // namespace
-} // namespace winterlarder::text
+} // namespace winterlarder::text::remarks_test

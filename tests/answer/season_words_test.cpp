@@ -8,7 +8,7 @@
 #include <regex>
 #include <set>
 
-namespace winterlarder::text {
+namespace winterlarder::text::season_words_test {
 namespace {
 
 using advice::Phase;
@@ -96,4 +96,4 @@ TEST(SeasonWords, AreThoseOfTheTimeOfYearAndTheHalfOfTheEarth) {
 }
 
 } // namespace
-} // namespace winterlarder::text
+} // namespace winterlarder::text::season_words_test

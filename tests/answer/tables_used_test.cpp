@@ -7,7 +7,7 @@
 #include "exchange/case/case_file.h"
 #include "exchange/shipped_data.h"
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::tables_used_test {
 namespace {
 
 struct Moved {
@@ -121,4 +121,4 @@ TEST(TablesUsed, AHandbooksReserveIsTheTables) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::tables_used_test

@@ -8,7 +8,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::wording_test {
 namespace {
 
 using text::Wording;
@@ -88,4 +88,4 @@ TEST(UnitsInSentences, InchesAreThoseOfARule) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::wording_test

@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::book_test {
 namespace {
 
 using ::testing::ElementsAre;
@@ -364,4 +364,4 @@ TEST_F(BookCommands, ADamagedBookIsSalvaged) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::book_test

@@ -5,7 +5,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::follow_test {
 namespace {
 
 using ::testing::AllOf;
@@ -250,4 +250,4 @@ TEST_F(FollowCommands, AdviceUsesWhatWasLearnedAndSaysSo) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::follow_test

@@ -6,7 +6,7 @@
 #include <gmock/gmock.h>
 #include <regex>
 
-namespace winterlarder {
+namespace winterlarder::lines_agree_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -116,4 +116,4 @@ TEST(LinesAgree, WhatTheCombsHoldIsNotLessThanWhatIsFedToThem) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::lines_agree_test

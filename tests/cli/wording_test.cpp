@@ -6,7 +6,7 @@
 #include <gmock/gmock.h>
 #include <regex>
 
-namespace winterlarder {
+namespace winterlarder::wording_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -104,4 +104,4 @@ TEST(Wording, CombsOnBareBarsAreCombsEverywhere) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::wording_test

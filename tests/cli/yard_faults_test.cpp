@@ -4,7 +4,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::yard_faults_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -218,4 +218,4 @@ TEST(CommandLine, EndlessInputIsRefused) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::yard_faults_test

@@ -9,7 +9,7 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::json_output_test {
 namespace {
 
 TEST(JsonOutput, NumbersInTheirShortestForm) {
@@ -76,4 +76,4 @@ TEST(JsonOutput, ThereIsNoNotANumber) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::json_output_test
