@@ -137,8 +137,8 @@ private:
 
     //! %1 the amount, %2 the day.
     QString laidOn() const {
-        if (a_.decidedBy == DecidedBy::Board && style_.wording.candyBoard)
-            return say::Words::tr("lay a candy board of %1 on the bees %2");
+        const bool board = a_.decidedBy == DecidedBy::Board || a_.decidedBy == DecidedBy::LateBoard;
+        if (board && style_.wording.candyBoard) return say::Words::tr("lay a candy board of %1 on the bees %2");
         return say::Words::tr("lay %1 of fondant on the bees %2");
     }
 
