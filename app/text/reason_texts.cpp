@@ -104,7 +104,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"late-board",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "%{board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it."),
+             "%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it."),
          "days"},
         {"visit-due",
          QT_TRANSLATE_NOOP(

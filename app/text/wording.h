@@ -8,7 +8,7 @@
 namespace winterlarder::text {
 
 //! What beekeepers of a place call things. It goes with the units in a WordStyle to everything that is said; sentences hold the nouns as
-//! %{comb}, %{combs}, %{Comb}, %{Combs} and %{board}, which a translation may use or say in its own words.
+//! %{comb}, %{combs}, %{Comb}, %{Combs}, %{board} and %{Board}, which a translation may use or say in its own words.
 struct Wording {
     bool frames = false;     //!< the combs of a framed hive are called frames
     bool candyBoard = false; //!< fondant laid on when a hive is wrapped is a candy board

@@ -243,10 +243,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%{board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</source>
+        <source>%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</source>
         <translation>
-            <numerusform>%{board} should have been on before the hive was wrapped. Cold may lock the bees in for a day, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
-            <numerusform>%{board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
+            <numerusform>%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for a day, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
+            <numerusform>%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -115,6 +115,17 @@ Remark withEverything(const std::string& id) {
              {"since", day}}};
 }
 
+void expectBegun(const std::string& id, const WordStyle& style) {
+    const QString text = sentence(withEverything(id), style);
+    ASSERT_FALSE(text.isEmpty()) << id;
+    EXPECT_TRUE(text.front().isUpper() || text.front().isDigit()) << text.toStdString();
+}
+
+TEST(Remarks, EverySentenceBeginsAsOneInTheWordsOfEveryPlace) {
+    for (const std::string& id : idsWithWords())
+        for (const bool there : {false, true}) expectBegun(id, {.wording = {.frames = there, .candyBoard = there}});
+}
+
 TEST(Remarks, EverySentenceIsWhole) {
     for (const std::string& id : idsWithWords()) {
         const std::string text = said(withEverything(id));
