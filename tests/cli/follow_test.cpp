@@ -98,6 +98,36 @@ TEST_F(FollowCommands, AdviceInWinterTellsHowTheWinterThatIsFollowedGoes) {
     EXPECT_THAT(done("advise", "--as-of 2026-10-20 --winters 300"), HasSubstr("Options")) << "it is still decided";
 }
 
+TEST_F(FollowCommands, AdviceInWinterSaysTheSameInJson) {
+    furnish();
+    weigh("2026-12-05", expected("2026-12-05"));
+    const std::string asked = " --as-of 2027-01-18 --winters 300 --json";
+    const auto advice = jsonOf(done("advise", asked)), followed = jsonOf(done("follow", "--colony Pear" + asked));
+    EXPECT_EQ(at(advice, "verdict").text, "leave");
+    EXPECT_EQ(at(advice, "phase").text, "winter");
+    EXPECT_EQ(at(advice, "headline").text, at(followed, "headline").text);
+    EXPECT_EQ(at(advice, "stores_kg.typical").number, at(followed, "stores_kg.typical").number);
+    EXPECT_EQ(at(advice, "follow.state").text, "on_course");
+    EXPECT_EQ(at(advice, "follow.days.1.now_kg.typical").number, at(followed, "days.1.now_kg.typical").number);
+    EXPECT_EQ(at(advice, "reasons.0.id").text, at(followed, "reasons.0.id").text);
+    EXPECT_EQ(at(advice, "feed").kind, exchange::JsonValue::Kind::Null);
+}
+
+TEST_F(FollowCommands, AdviceInWinterFeedsInJsonWhereAVisitIsDue) {
+    furnish("0.45");
+    weigh("2027-02-10", expected("2027-02-10") - 3.5);
+    const auto advice = jsonOf(done("advise", "--as-of 2027-02-12 --winters 300 --json"));
+    EXPECT_EQ(at(advice, "follow.state").text, "act_now");
+    EXPECT_EQ(at(advice, "verdict").text, "feed");
+    EXPECT_EQ(at(advice, "feed.kind").text, "fondant");
+    EXPECT_EQ(at(advice, "feed.visits.0.date").text, "2027-02-12");
+    EXPECT_EQ(at(advice, "feed.visits.0.fondant_kg").number, at(advice, "follow.feed.fondant_kg").number);
+    EXPECT_EQ(at(advice, "expected_later.fondant_kg.high").number,
+              at(advice, "follow.expected_later.fondant_kg.high").number);
+    EXPECT_EQ(at(advice, "next_look").text, at(advice, "follow.next_weighing.date").text);
+    EXPECT_EQ(at(advice, "next_look_what").text, "weigh");
+}
+
 TEST_F(FollowCommands, LiftedLightIsFedAndWeighed) {
     furnish();
     weigh("2026-12-05", expected("2026-12-05"));

@@ -21,6 +21,12 @@ TEST(JsonOutput, NumbersInTheirShortestForm) {
     EXPECT_EQ(shortestNumber(1e-7), "1e-07");
 }
 
+TEST(JsonOutput, AMemberThatIsThereGetsAnotherValueInItsPlace) {
+    auto json = Json::object().add("one", 1).add("two", 2);
+    EXPECT_EQ(json.replace("one", "first").compact(), R"({"one":"first","two":2})");
+    EXPECT_THROW(json.replace("three", 3), ContractViolation);
+}
+
 RC_GTEST_PROP(JsonOutput, EveryDoubleReadsBackTheSame, (std::uint64_t bits)) {
     double number = 0;
     std::memcpy(&number, &bits, sizeof number);
