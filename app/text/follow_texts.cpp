@@ -48,6 +48,10 @@ const std::vector<RemarkText>& followTexts() {
         {"follow-course",
          QT_TRANSLATE_NOOP(
              "Remark", "On course: about %{stores:amount} are left; the autumn expected %{planned:amount} for today.")},
+        {"follow-as-found",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "No advice was acted on: it is followed as it was found on %{day}, with nothing but what is written down as fed and taken since.")},
         {"follow-act-now",
          QT_TRANSLATE_NOOP(
              "Remark",

@@ -36,6 +36,8 @@ constexpr std::array decisionNumbers = std::to_array<DecisionNumber>({
     {"heftLight", "1", &DecisionConstants::heftLight},
     {"heftFair", "1", &DecisionConstants::heftFair},
     {"heftHeavy", "1", &DecisionConstants::heftHeavy},
+    {"heftFairFollowed", "1", &DecisionConstants::heftFairFollowed},
+    {"heftFairFollowedSd", "1", &DecisionConstants::heftFairFollowedSd},
     {"heftBeyond", "kg", &DecisionConstants::heftBeyond},
     {"heftSugarInSummer", "kg", &DecisionConstants::heftSugarInSummer},
     {"heftSugar", "kg", &DecisionConstants::heftSugar},

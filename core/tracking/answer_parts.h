@@ -43,6 +43,7 @@ std::optional<SpringAdvice> springAdvice(const Reckoned& r);
 std::vector<SeenStores> seenStores(const Reckoned& r);
 
 //! Why it is said, and what to mind. Details by name:
+//!   follow-as-found          day (Date, it is followed from)
 //!   follow-course            stores (Mass, likely now), planned (Mass)
 //!   follow-out-of-reach, follow-gap   day (Date)
 //!   follow-dwindling         day (Date), seen, least (double: bees, to the hundred)

@@ -19,12 +19,10 @@ const Observation* deadOut(const FollowQuestion& q) {
     return nullptr;
 }
 
-// A weighing that contradicts is in doubt, unless another on its scale shows that it was eaten. A lift that was light is answered as such.
+// A weighing that contradicts is in doubt, unless another on its scale shows that it was eaten. A lift's word never does.
 bool inDoubt(const Reckoned& r) {
     const Following& f = r.following;
     return f.heavier || std::any_of(f.judged.begin(), f.judged.end(), [&](const Judged& each) {
-               if (f.light && std::holds_alternative<HeftSeen>(r.question.observations[each.observation].what))
-                   return false;
                return each.contradicts && !each.confirmed && !(f.faster && f.faster->second == each.observation);
            });
 }

@@ -27,6 +27,7 @@ public:
         said = q.setAside;
         state();
         said.insert(said.end(), q.united.begin(), q.united.end());
+        if (q.asFound && f.state != FollowState::Dead) say("follow-as-found", {{"day", date(q.decided)}});
         if (f.state != FollowState::Dead && !f.fitsNoWinter) ahead();
         evidence();
         model();
@@ -147,7 +148,6 @@ private:
         for (const Judged& each : f.judged) {
             if (!each.contradicts || (f.faster && f.faster->second == each.observation)) continue;
             const Observation& seen = q.observations[each.observation];
-            if (f.light && std::holds_alternative<HeftSeen>(seen.what)) continue;
             if (!isWeighed(seen)) {
                 say("sign-contradicts", {{"day", seen.date}});
             } else if (each.confirmed) {

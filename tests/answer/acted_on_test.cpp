@@ -45,6 +45,19 @@ TEST_F(ActedOnTest, AFeedOfTheEveningThePlanWasMadeCountsOnce) {
     EXPECT_TRUE(q.unticked.empty());
 }
 
+TEST_F(ActedOnTest, APlanNobodyActedOnIsNoFactAndThatIsSaid) {
+    const auto asFound = [](const FollowedColony& followed) {
+        const auto reasons = tracking::follow(*followed.question, shipped().constants, few, 2)->reasons;
+        return std::any_of(reasons.begin(), reasons.end(), [](const Remark& each) {
+            return each.id == "follow-as-found" && std::get<Date>(each.details.at("day")) == day("2026-09-20");
+        });
+    };
+    EXPECT_TRUE(on("2026-12-01").question->planned.empty());
+    EXPECT_TRUE(asFound(on("2026-12-01")));
+    acceptAsKnown("2026-09-20");
+    EXPECT_FALSE(asFound(on("2026-12-01")));
+}
+
 TEST_F(ActedOnTest, AFeedTheAdviceKnewOfIsInItsStores) {
     const auto without = questionOn("2026-12-01").stores.mean;
     feed("2026-09-20", 3);
