@@ -169,8 +169,10 @@ private:
             say("flow-not-sure");
             say("setting-stores");
         }
-        if (r.phase == Phase::Closing && q.asOf < SeasonDay{-92}) say("early-look");
+        if (r.phase == Phase::Closing && q.asOf < SeasonDay{-92} && nectarComesIn()) say("early-look");
     }
+
+    bool nectarComesIn() const { return q.season.lastIncome && q.asOf <= q.season.lastIncome->day; }
 
     bool beforeLayingStops() const {
         return q.season.broodStop && q.asOf < q.season.broodStop->day && q.asOf > q.season.broodStop->day - 45;
@@ -193,7 +195,9 @@ private:
         const auto within = stores::clusterReach(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
         const bool ahead = r.phase == Phase::Closing || r.phase == Phase::Late || r.phase == Phase::Winter;
         if (!within || !ahead || q.season.winterClass == climate::WinterClass::Dearth || disease()) return;
-        const Mass needed = r.lockedInDays * coldestUsePerDay(r);
+        const double coldDays =
+            std::min<double>(r.lockedInDays, std::max(0, r.days.winter - q.asOf)); // none after build-up
+        const Mass needed = coldDays * coldestUsePerDay(r);
         const Mass fed =
             a.feed && r.phase == Phase::Closing ? a.feed->stores : kilograms(0); // bees store syrup round the nest
         const bool split = q.longHive && (within->gap || within->bothSides) && r.lockedInDays >= longColdDays &&
