@@ -121,7 +121,7 @@ std::optional<HarvestAdvice> unnamed(const Reckoning& r, Mass toSpare) {
     bool free = true;
     for (std::size_t box = 0; box < q.boxes.size(); ++box) free = free && boxIsFree(q, r.days, static_cast<int>(box));
     const Mass amount = kilograms(std::floor(2 * toSpare.value()) / 2);
-    if (!mayBeHoney(r) || !free || amount.value() < r.rules().harvestLeast) return std::nullopt;
+    if (!mayBeHoney(r) || !free || tooLittleCapped(q) || amount.value() < r.rules().harvestLeast) return std::nullopt;
     return HarvestAdvice{amount, {}, kilograms(0), 0, amount};
 }
 
@@ -166,10 +166,29 @@ std::optional<HarvestAdvice> wholeSupers(const Reckoning& r, Mass toSpare) {
     return worthIt(r, std::move(harvest));
 }
 
+Mass honeyToSpare(const Reckoning& r) {
+    const auto shortWithout = [&](double taken) {
+        const Mass left = std::max(kilograms(0), r.wish.mean - kilograms(taken));
+        return winter::shareShort(r.withoutFlow.largest, left, r.wish.sd, r.wish.reserve, winter::Short::Undercut)
+            .share;
+    };
+    double most = r.target.toSpare.value(), least = 0;
+    if (most <= 0 || shortWithout(most) <= r.wish.shortRisk) return r.target.toSpare;
+    constexpr int halvings = 16; // to a gram
+    for (int i = 0; i < halvings; ++i) {
+        const double middle = (least + most) / 2;
+        (shortWithout(middle) <= r.wish.shortRisk ? least : most) = middle;
+    }
+    return kilograms(least);
+}
+
+bool tooLittleCapped(const ColonyQuestion& q) { return q.quick && q.quick->cappedShare < stores::leastCapped; }
+
 std::optional<Decided> harvestRule(const Reckoning& r) {
-    const Mass toSpare = r.target.toSpare;
+    const Mass toSpare = honeyToSpare(r);
     const bool apart = !supersCount(r.question);
-    if (r.phase != Phase::Closing || (toSpare < r.target.deadBand && !apart)) return std::nullopt;
+    const bool spares = r.target.toSpare >= r.target.deadBand && !apart;
+    if (r.phase != Phase::Closing || (!spares && !apart)) return std::nullopt;
     std::optional<HarvestAdvice> harvest;
     if (r.question.combs.empty()) {
         harvest = unnamed(r, toSpare);
@@ -177,7 +196,7 @@ std::optional<Decided> harvestRule(const Reckoning& r) {
         HarvestAdvice named;
         const auto free = freeCombs(r);
         takeWholeSupers(r, free, toSpare, named);
-        if (toSpare >= r.target.deadBand && !apart) takeCombs(r, free, toSpare, named);
+        if (spares) takeCombs(r, free, toSpare, named);
         harvest = worthIt(r, std::move(named));
     }
     if (!harvest) return std::nullopt;

@@ -7,8 +7,16 @@
 namespace winterlarder::advice {
 
 //! In closing: what is to spare, in whole supers and then whole outer combs, if it is worth it: at least 3 kg, in combs at least two thirds capped, and more
-//! than the dead band; what stays is not below the target nor below what is usual here (eu-2001-110 for what is honey; common practice; judgement).
+//! than the dead band; what stays is not below the target nor below what is usual here, and falls below the reserve in no more winters than may
+//! (honeyToSpare) (eu-2001-110 for what is honey; common practice; judgement).
 std::optional<Decided> harvestRule(const Reckoning& reckoning);
+
+//! What is to spare of honey [kg]: no more than leaves the share of winters that fall below the reserve, as the option tells it with all doubt of
+//! the look, at or under the risk; of a flow still to come nothing counts.
+Mass honeyToSpare(const Reckoning& reckoning);
+
+//! Combs were only counted, and too little of them is capped for any to be honey for people.
+bool tooLittleCapped(const ColonyQuestion& question);
 
 //! Whole supers that weigh at most so much together; nothing where none may go or they hold under 3 kg. Supers kept for people are not in the stores:
 //! they may always go, where their honey may.

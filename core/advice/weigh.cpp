@@ -156,7 +156,7 @@ bool mayTakeInSpring(const Reckoning& r, const Decided& decided, const Option& l
                       decided.by == DecidedBy::SummerSafe;
     const bool free =
         !r.question.combs.empty() ? !combsToTake(r).empty() : mayBeHoney(r) && boxIsFree(r.question, r.days, 0);
-    return well && free && r.target.toSpare >= r.target.deadBand &&
+    return well && free && r.target.toSpare >= r.target.deadBand && leave.touchReserve.share <= r.wish.shortRisk &&
            leave.springSurplus.typical.value() >= r.rules().harvestLeast;
 }
 

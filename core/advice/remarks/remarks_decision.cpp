@@ -99,7 +99,7 @@ private:
 
     void surplus() {
         if (apart()) return say("super-apart", {{"stores", r.stores()}});
-        say("surplus", {{"spare", r.target.toSpare}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}});
+        say("surplus", {{"spare", honeyToSpare(r)}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}});
     }
 
     void missing() {
