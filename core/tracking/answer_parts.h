@@ -43,7 +43,7 @@ std::optional<SpringAdvice> springAdvice(const Reckoned& r);
 std::vector<SeenStores> seenStores(const Reckoned& r);
 
 //! Why it is said, and what to mind. Details by name:
-//!   follow-course            stores (Mass, likely now), planned (Mass)
+//!   follow-course            stores (Mass, likely now), planned (Mass), class ("well", "short": as expected but not enough, "less": not even as expected)
 //!   follow-out-of-reach, follow-gap   day (Date)
 //!   follow-dwindling         day (Date), seen, least (double: bees, to the hundred)
 //!   follow-less-than-thought thought, now (Mass, at the start), day (Date)
@@ -66,9 +66,9 @@ std::vector<SeenStores> seenStores(const Reckoned& r);
 //!   next-weighing, next-weighing-visit   day (Date)       no-more-weighing: none
 //!   spring-carries           day (Date)
 //!   spring-leave             leave (Mass)
-//!   spring-surplus           surplus (Mass)
+//!   spring-surplus           surplus (Mass: nine springs of ten have so much)
 //!   queen-room               room (Mass)
-//! and cautions look-from-outside temperature (Temperature), fondant-on-cluster, fondant-long-hive, feed-inside, robbing-and-wasps, dry-sugar sugar (Mass),
+//! and cautions look-from-outside temperature (Temperature), class ("closed", "lid", "moment" by it; "fed" where food is laid on today), fondant-on-cluster, fondant-long-hive, feed-inside, robbing-and-wasps, dry-sugar sugar (Mass),
 //! comb-against-cluster, when-dwindling, flight-may-be-robbers, spring-not-this-honey, treated-honey, old-feed-stays-down, cold-spell, dead-out, heft, unknown-honey,
 //! local-rules as they are shipped.
 std::vector<Remark> followReasons(const Reckoned& r);

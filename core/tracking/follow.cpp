@@ -63,6 +63,7 @@ void requireInOrder(const FollowQuestion& q) {
 
 void seeHow(const Reckoned& r, Following& f) {
     f.missing = missingNow(r);
+    f.fallsShort = f.now.touchReserve.share > r.question.shortRisk;
     f.outOfReach = foodOutOfReach(r.question, f.now.lost.typical);
     f.dwindled = dwindled(r);
     f.faster = eatenFaster(r);

@@ -8,7 +8,8 @@ namespace winterlarder::tracking {
 
 namespace {
 
-constexpr double fullLookFromC = 15;
+constexpr double fullLookFromC = 15, halfMinuteFromC = 10, lidFromC = 7; // daily maximum
+constexpr Mass leastSurplus = kilograms(0.5);
 constexpr double fewWinters = 100;
 
 const Observation* lastFlight(const FollowQuestion& q) {
@@ -51,9 +52,7 @@ private:
             break;
         case FollowState::LessThanThought: lessThanThought(); break;
         case FollowState::MoreThanNeeded: say("follow-more", {{"stores", f.now.atForage.low}}); break;
-        case FollowState::OnCourse:
-            say("follow-course", {{"stores", f.now.today.typical}, {"planned", f.autumn.today.typical}});
-            break;
+        case FollowState::OnCourse: course(); break;
         default: break;
         }
         light();
@@ -64,6 +63,17 @@ private:
                                      {"least", toHundreds(f.dwindled->least)}});
         notRecorded();
         faster();
+    }
+
+    // What counts comes first: whether it will do.
+    void course() {
+        if (f.fallsShort) reserveBy();
+        const bool less = f.now.today.typical < f.autumn.today.low;
+        say("follow-course", {{"stores", f.now.today.typical},
+                              {"planned", f.autumn.today.typical},
+                              {"class", std::string(!f.fallsShort ? "well"
+                                                    : less        ? "less"
+                                                                  : "short")}});
     }
 
     void light() {
@@ -114,15 +124,17 @@ private:
     }
 
     void ahead() {
-        if (f.now.reserveBy.typical || f.now.touchReserve.share > q.shortRisk) {
-            const auto& by = f.now.reserveBy;
-            const SeasonDay day = by.typical.value_or(by.low.value_or(q.today));
-            say("follow-reserve-by",
-                {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}, {"reserve", q.reserve}});
-        }
+        const bool told = f.state == FollowState::OnCourse && f.fallsShort;
+        if (!told && (f.now.reserveBy.typical || f.fallsShort)) reserveBy();
         if (f.nextWeighing)
             say(f.nextWeighing->forAVisit ? "next-weighing-visit" : "next-weighing", {{"day", f.nextWeighing->date}});
         else say("no-more-weighing");
+    }
+
+    void reserveBy() {
+        const auto& by = f.now.reserveBy;
+        const SeasonDay day = by.typical.value_or(by.low.value_or(q.today));
+        say("follow-reserve-by", {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}, {"reserve", q.reserve}});
     }
 
     // The steps by which everything was gone, and the weighing that showed stores afterwards.
@@ -176,7 +188,7 @@ private:
     void spring() {
         say("spring-carries", {{"day", date(f.spring->carries.typical)}});
         say("spring-leave", {{"leave", f.spring->leave}});
-        if (f.spring->surplus.typical.value() >= 0.5) say("spring-surplus", {{"surplus", f.spring->surplus.typical}});
+        if (f.spring->surplus.low >= leastSurplus) say("spring-surplus", {{"surplus", f.spring->surplus.low}});
         if (f.spring->queenRoom) say("queen-room", {{"room", *f.spring->queenRoom}});
     }
 
@@ -197,7 +209,9 @@ public:
         if (soonFed()) feeding();
         if (lastFlight(q)) say("flight-may-be-robbers");
         if (f.spring) spring();
-        if (maximumToday() < fullLookFromC) say("look-from-outside", {{"temperature", celsius(maximumToday())}});
+        if (maximumToday() < fullLookFromC)
+            say("look-from-outside",
+                {{"temperature", celsius(maximumToday())}, {"class", std::string(howFarToOpen())}});
         say("heft");
         if (soonFed()) say("unknown-honey");
         say("local-rules");
@@ -209,6 +223,13 @@ private:
         said.push_back({std::move(id), std::move(details)});
     }
     double maximumToday() const { return q.winter.curve.normal(q.today).value() + r.constants.diurnalHalfRange; }
+
+    // The lid comes off for food that cannot wait, whatever the weather.
+    const char* howFarToOpen() const {
+        if (f.feed && !f.feed->plan && f.feed->begins() <= q.today) return "fed";
+        const double warmest = maximumToday();
+        return warmest < lidFromC ? "closed" : warmest < halfMinuteFromC ? "lid" : "moment";
+    }
 
     // How to feed is told when it is to be done, not months ahead.
     bool soonFed() const { return f.feed && f.feed->begins() <= q.today + static_cast<int>(q.decisions.dueDays); }
@@ -224,9 +245,10 @@ private:
     }
 
     void spring() {
-        if (q.treated) say("treated-honey");
-        else say("spring-not-this-honey");
-        say("old-feed-stays-down");
+        if (f.spring->surplus.low >= leastSurplus || f.spring->queenRoom) {
+            say(q.treated ? "treated-honey" : "spring-not-this-honey");
+            say("old-feed-stays-down");
+        }
         say("cold-spell", {{"leave", f.spring->leave}});
     }
 

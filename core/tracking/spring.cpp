@@ -49,15 +49,15 @@ std::optional<SpringAdvice> springAdvice(const Reckoned& r) {
     SpringAdvice advice;
     advice.carries = forage;
     advice.leave = kilograms(std::max(q.reserve.value(), coldSpellDays * useAtForage(r)));
+    advice.mayTake = !q.treated;
+    if (r.following.state != FollowState::MoreThanNeeded || r.following.fallsShort) return advice;
     const auto above = [&](Mass stores) { return std::max(kilograms(0), stores - advice.leave); };
     const auto& left = r.following.now.atForage;
     advice.surplus = {above(left.low), above(left.typical), above(left.high)};
     advice.queenRoom = queenRoom(r);
-    advice.mayTake = !q.treated;
     if (advice.mayTake && !q.combs.empty())
-        for (const auto& comb :
-             stores::takeUpTo(stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(false)),
-                              advice.surplus.typical))
+        for (const auto& comb : stores::takeUpTo(
+                 stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(false)), advice.surplus.low))
             advice.combs.push_back(comb.position);
     return advice;
 }
