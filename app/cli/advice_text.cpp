@@ -7,6 +7,7 @@
 #include "text/ask_words.h"
 #include "text/contexts.h"
 #include "text/remarks.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 namespace winterlarder::cli {
@@ -54,8 +55,7 @@ private:
         sentence(text::targetSentence(a_, style_));
         sentence(text::thereSentence(a_, style_));
         sentence(text::lookSentence(a_, style_));
-        if (a_.ask)
-            text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(a_.ask->kind, style_)), {});
+        if (a_.ask) text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(*a_.ask, style_)), {});
         sentence(text::riskSentence(a_, style_));
         if (a_.expectedLater) text_ += wrapped(text::laterSentence(*a_.expectedLater, style_), {});
     }
@@ -201,10 +201,14 @@ private:
         TextTable table({say::CommandLine::tr("Visit"), say::CommandLine::tr("What"), say::CommandLine::tr(">Sugar"),
                          say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
         const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, inTables_) : QString(); };
-        for (const feeding::Visit& visit : plan.visits)
-            table.add({text::date(visit.date, style_), text::visit(visit.kind, style_, text::Register::Brief),
-                       kg(visit.sugar), visit.syrup.value() > 0 ? text::amount(visit.syrup, style_) : QString(),
-                       kg(visit.fondant)});
+        std::vector<report::Task> tasks;
+        for (const feeding::Visit& visit : plan.visits) tasks.push_back(report::taskOf(visit));
+        tasks = text::asShown(std::move(tasks), style_);
+        for (std::size_t i = 0; i < tasks.size(); ++i)
+            table.add({text::date(plan.visits[i].date, style_),
+                       text::visit(plan.visits[i].kind, style_, text::Register::Brief), kg(tasks[i].sugar),
+                       tasks[i].syrup.value() > 0 ? text::amount(tasks[i].syrup, style_) : QString(),
+                       kg(tasks[i].fondant)});
         text_ += table.text();
     }
 

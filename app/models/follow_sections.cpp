@@ -6,6 +6,7 @@
 #include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/remarks.h"
+#include "text/seen_words.h"
 
 #include <algorithm>
 
@@ -42,7 +43,6 @@ public:
 
 private:
     QString on(SeasonDay day) const { return words::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay))); }
-    static QString kg(double value) { return words::amount(Mass(value)); }
     void add(const QString& heading, const QStringList& lines) {
         if (!lines.isEmpty()) sections.push_back({heading, lines});
     }
@@ -123,10 +123,9 @@ private:
                      .arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
         lines
             << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::amount(s.leave));
-        lines << (s.surplus.typical.value() >= 0.5
-                      ? say::FollowSections::tr("Above that about %1 should be left and may come out.")
-                            .arg(words::spread(s.surplus))
-                      : say::FollowSections::tr("There will be nothing to spare."));
+        if (s.surplus.low < kilograms(0.5)) return lines << say::FollowSections::tr("Nothing is to come out.");
+        lines << say::FollowSections::tr("Above that %1 or more are left in 9 winters of 10, and may come out.")
+                     .arg(words::amount(s.surplus.low));
         if (s.queenRoom)
             lines << worded(say::FollowSections::tr(
                                 "Take out about %1 of full %{combs}, so that the queen finds cells to lay in."),
@@ -165,10 +164,10 @@ private:
             }
             const QString line =
                 judged->contradicts
-                    ? say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected: it contradicts every winter.")
-                    : say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected.");
-            lines << line.arg(day, kind, kg(judged->seen), kg(std::max(0.0, judged->expected.low)),
-                              kg(std::max(0.0, judged->expected.high)));
+                    ? say::FollowSections::tr("%1: %2, %3, where %4 was expected: it contradicts every winter.")
+                    : say::FollowSections::tr("%1: %2, %3, where %4 was expected.");
+            lines << line.arg(day, kind, text::seenRead(observation, style_),
+                              text::seenExpected(q, observation, *judged, style_));
         }
         return lines;
     }

@@ -50,8 +50,6 @@ QString riskSentence(const advice::Advice& advice, const WordStyle& style, Numbe
 QString fitsSentence(const advice::Advice& advice, const WordStyle& style);
 //! What is likely to be wanted later.
 QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style);
-//! How to unite, with the partner where one is known.
-QString howToUnite(const advice::UniteAdvice& unite);
 //! Combs named as people find them: "top box, combs 1, 2 and 10 from the left". `boxes` of the hive.
 QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes, const WordStyle& style);
 QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes,

@@ -2,6 +2,7 @@
 #include "advice/health.h"
 
 #include "advice/portions.h"
+#include "hive/hive.h"
 
 #include <algorithm>
 
@@ -23,10 +24,13 @@ std::optional<feeding::FeedingPlan> keptAlive(const Reckoning& r) {
 }
 
 Decided unitedFor(const Reckoning& r, DecidedBy by, SeasonDay last) {
-    return {Verdict::Unite, by, keptAlive(r), std::nullopt, UniteAdvice{{}, r.on(last)}};
+    return {Verdict::Unite, by, keptAlive(r), std::nullopt,
+            UniteAdvice{{}, r.on(last), nothingGoesOnTop(r.question), by == DecidedBy::NoQueen}};
 }
 
 } // namespace
+
+bool nothingGoesOnTop(const ColonyQuestion& q) { return !q.boxes.empty() && hive::isHorizontal(q.boxes.front()); }
 
 std::optional<Decided> diseaseRule(const Reckoning& r) {
     if (!r.question.trouble) return std::nullopt;

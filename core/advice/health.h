@@ -15,6 +15,9 @@ std::optional<Decided> noQueenRule(const Reckoning& reckoning);
 //! Too few bees to winter alone: unite, in closing and late while it is warm enough (rotherham-bka; judgement). Fed for three weeks at most.
 std::optional<Decided> weakRule(const Reckoning& reckoning);
 
+//! A hive of one long body: combs are brought side by side, no box goes upon another.
+bool nothingGoesOnTop(const ColonyQuestion& question);
+
 //! Typical bees on the day that decides: the earlier of the last day for syrup and the end of laying; once past, today.
 double beesThatDecide(const Reckoning& reckoning);
 //! Fewer than 7,000 then, no nucleus, a winter ahead, and not strong before mid September.

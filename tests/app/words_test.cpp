@@ -107,6 +107,9 @@ TEST(Words, AGiverOfCombsIsNotLeft) {
 TEST(Words, AFollowedColonyThatIsFedTodayIsNotJustOnCourse) {
     tracking::Following f;
     f.state = tracking::FollowState::OnCourse;
+    f.fallsShort = true;
+    EXPECT_EQ(words::followedInShort(f, {40}).toStdString(), "feed later");
+    f.fallsShort = false;
     EXPECT_EQ(words::followedInShort(f, {40}).toStdString(), "on course");
     tracking::WinterFeed feed;
     feed.fondant = kilograms(2.5);

@@ -56,7 +56,7 @@ protected:
 };
 
 TEST_F(FollowCommands, AWinterAsForecastIsOnCourse) {
-    furnish();
+    furnish("1");
     weigh("2027-01-10", expected("2027-01-10"));
     const auto answer = follow("2027-01-15");
     EXPECT_EQ(at(answer, "state").text, "on_course");
@@ -68,6 +68,47 @@ TEST_F(FollowCommands, AWinterAsForecastIsOnCourse) {
     EXPECT_EQ(at(follow("2027-01-15", "--daily"), "days.1.date").text, "2026-09-21");
     EXPECT_EQ(at(answer, "forage.typical").text.substr(0, 4), "2027");
     EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-01-15"), HasSubstr("On course"));
+}
+
+TEST_F(FollowCommands, WhatWillNotDoIsSaidFirst) {
+    furnish("0.5");
+    weigh("2026-12-10", expected("2026-12-10"));
+    const auto answer = follow("2026-12-15");
+    ASSERT_EQ(at(answer, "state").text, "on_course");
+    ASSERT_GT(at(answer, "touch_reserve.share").number, 0.2);
+    const auto said = done("follow", "--colony Pear --winters 500 --as-of 2026-12-15");
+    EXPECT_THAT(said, HasSubstr("Not enough to reach spring forage without feeding: "));
+    EXPECT_THAT(said, Not(HasSubstr("On course")));
+    EXPECT_EQ(at(answer, "reasons.0.id").text, "follow-reserve-by");
+}
+
+TEST_F(FollowCommands, WhatWasSeenIsShownAsItWasRead) {
+    furnish();
+    done("add-weighing", "--colony Pear --date 2026-12-01 --lift 22.5 --lift 23.5");
+    done("add-weighing", "--colony Pear --date 2027-01-10 --heft heavy");
+    const auto said = done("follow", "--colony Pear --winters 500 --as-of 2027-01-15");
+    EXPECT_THAT(said, HasSubstr("46.0 kg")) << "the sum of the lifts, as in the book";
+    EXPECT_THAT(said, ::testing::ContainsRegex("hefted +heavy +(light|fair|heavy)"));
+}
+
+TEST_F(FollowCommands, NoStoresBelowNothingAreExpected) {
+    furnish("0.25");
+    done("add-weighing", "--colony Pear --date 2027-03-20 --heft light");
+    const auto answer = follow("2027-03-21");
+    ASSERT_LT(at(answer, "observations.0.expected_kg.low").number, 0.5);
+    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-03-21"),
+                ::testing::ContainsRegex("hefted +light +light|hefted +light +fair"));
+}
+
+TEST_F(FollowCommands, FoodThatCannotWaitGoesOnBeforeItIsWeighed) {
+    furnish("0.45");
+    weigh("2027-02-10", expected("2027-02-10") - 3.5);
+    ASSERT_EQ(at(follow("2027-02-12"), "state").text, "act_now");
+    const auto said = done("follow", "--colony Pear --winters 500 --as-of 2027-02-12");
+    EXPECT_THAT(said, HasSubstr("today, then weigh again"));
+    EXPECT_THAT(said, ::testing::ContainsRegex("the food goes on in the mildest[ \n]+hour"));
+    EXPECT_THAT(said, Not(HasSubstr("do not open")));
+    EXPECT_THAT(done("calendar", "--winters 500 --as-of 2027-02-12"), HasSubstr("at once. Weigh both sides"));
 }
 
 TEST_F(FollowCommands, ALightHiveMustBeFed) {

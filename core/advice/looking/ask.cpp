@@ -102,6 +102,7 @@ std::optional<Ask> nextQuestion(const Reckoning& r, const Decided& decided) {
         const double moves = question.moves(r, decided);
         if (moves >= worthAskingKg && (!best || moves > best->movesKg)) best = Ask{question.kind, moves};
     }
+    if (best && best->kind == AskKind::FlowToCome) best->flows = r.question.lateFlows;
     return best;
 }
 

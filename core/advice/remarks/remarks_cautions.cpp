@@ -71,13 +71,15 @@ private:
     bool anySuper() const {
         return std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& comb) { return comb.inSuper; });
     }
+    bool superOfTheBees() const { return anySuper() && q.answers.supersFor == SupersFor::Bees; }
     bool frameless() const { return !q.boxes.empty() && q.longHive && !hive::hasFrames(q.boxes.front()); }
     std::string half() const { return q.winter.hemisphere() == Hemisphere::South ? "south" : "north"; }
 
     void danger() {
         if (disease()) say("disease");
         if (a.decidedBy == DecidedBy::NoQueen) say("queen-in-doubt");
-        if (a.decidedBy == DecidedBy::Weak) say("weak-unite", {{"day", a.unite->by}});
+        if (a.decidedBy == DecidedBy::Weak)
+            say("weak-unite", {{"day", a.unite->by}, {"class", std::string(nothingGoesOnTop(q) ? "long" : "boxes")}});
         const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach ||
                             a.decidedBy == DecidedBy::WinterVisit;
         if (urgent) say("emergency");
@@ -107,7 +109,8 @@ private:
     void mites() {
         if (disease() || r.phase > Phase::Closing) return;
         if (q.answers.mitesTreated == true) say("varroa-first", {{"class", std::string("treated")}});
-        else if (r.phase == Phase::Summer) say("varroa-first", {{"class", std::string("summer")}});
+        else if (r.phase == Phase::Summer)
+            say("varroa-first", {{"class", std::string(superOfTheBees() ? "summer-bees" : "summer")}});
         else if (r.phase == Phase::Closing) say("varroa-first", {{"class", half()}});
     }
 
@@ -120,7 +123,7 @@ private:
         if (maximumToday() < fullLookFromC) say("opening-cold");
         if (!a.feed && maximumToday() >= waspsFromC && !coldSeason()) say("robbing-and-wasps");
         say("stings");
-        if (q.boxes.size() > 1 || a.harvest) say("lifting");
+        if (!nothingGoesOnTop(q) && (q.boxes.size() > 1 || a.harvest)) say("lifting");
         if (frameless()) say("soft-comb");
     }
 
@@ -154,7 +157,7 @@ private:
     }
 
     void honeySafety() {
-        if (syrup() && anySuper()) say("no-supers-while-feeding");
+        if (syrup() && anySuper() && !superOfTheBees()) say("no-supers-while-feeding");
         if (a.feed || q.treated || wasFed(q, r.days)) say("not-for-people");
     }
 

@@ -46,7 +46,10 @@ private:
     //! What the plan of the yard does first.
     void yard() {
         if (!q.plan) return;
-        if (q.joined) say("united-here", {{"from", q.joined->name}, {"day", *q.plan->uniteBy}});
+        if (q.joined) {
+            say("united-here", {{"from", q.joined->name}, {"day", *q.plan->uniteBy}});
+            if (!nothingGoesOnTop(q)) say("united-sort");
+        }
         for (const CombGift& gift : q.plan->received)
             say("move-combs-first", {{"from", gift.from}, {"kg", gift.honey}, {"combs", double(gift.combs.size())}});
         for (const CombGift& gift : q.plan->given) say("combs-given", {{"receiver", gift.to}, {"kg", gift.honey}});
