@@ -9,19 +9,10 @@
 namespace winterlarder::answer {
 namespace {
 
-book::VisitKind kindOf(feeding::VisitKind kind) {
-    switch (kind) {
-    case feeding::VisitKind::Syrup: return book::VisitKind::Syrup;
-    case feeding::VisitKind::Fondant: return book::VisitKind::Fondant;
-    case feeding::VisitKind::Check: break;
-    }
-    return book::VisitKind::Check;
-}
-
 std::optional<Mass> ifAny(Mass mass) { return mass > Mass(0) ? std::optional(mass) : std::nullopt; }
 
 book::PlannedVisit plannedOf(book::ColonyId colony, const feeding::Visit& visit) {
-    book::PlannedVisit planned{.colony = colony, .date = visit.date, .what = kindOf(visit.kind)};
+    book::PlannedVisit planned{.colony = colony, .date = visit.date, .what = visit.kind};
     planned.sugar = ifAny(visit.sugar);
     if (visit.syrup > Volume(0)) planned.syrup = visit.syrup;
     planned.fondant = ifAny(visit.fondant);

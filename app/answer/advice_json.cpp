@@ -6,6 +6,7 @@
 #include "answer/style_of_place.h"
 #include "text/ask_words.h"
 #include "text/remarks.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 #include <cmath>
@@ -209,7 +210,7 @@ Json askJson(const std::optional<advice::Ask>& ask, const text::WordStyle& style
     if (!ask) return {};
     return Json::object()
         .add("id", text::idOf(ask->kind))
-        .add("text", text::question(ask->kind, style).toStdString())
+        .add("text", text::question(*ask, style).toStdString())
         .add("key", text::keyOf(ask->kind));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/doubt_words.h"
 
+#include "answer/style_of_place.h"
 #include "text/remarks.h"
 
 namespace winterlarder::answer {
@@ -16,11 +17,18 @@ Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& wh
             std::move(remedy)};
 }
 
+Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure, const book::SiteRecord& site,
+                  const book::HiveRecord& hive, const ReferenceData& reference, text::WordStyle style) {
+    style.wording = wordingOf(site, hive, reference);
+    return problemOf(doubt, std::move(place), whereSure, style);
+}
+
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine) {
-    const auto inWords = [](const stores::Doubt& doubt, Place place) {
+    const auto inWords = [&](const stores::Doubt& doubt, Place place, const book::ColonyCase& record) {
         return problemOf(doubt, std::move(place),
-                         "It is counted as it stands; \"sure\": true says that all of the case is right");
+                         "It is counted as it stands; \"sure\": true says that all of the case is right", record.site,
+                         record.hive, reference);
     };
     return readQuestion(text, std::move(file), reference, positionInBatch, inWords, firstLine);
 }

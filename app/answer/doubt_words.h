@@ -12,7 +12,11 @@ namespace winterlarder::answer {
 Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure,
                   const text::WordStyle& style = {});
 
-//! As readQuestion of the core, with impossible records, and what is asked, said in English.
+//! The same of something written down of a hive at a place: in the words of the place.
+Problem problemOf(const stores::Doubt& doubt, Place place, const std::string& whereSure, const book::SiteRecord& site,
+                  const book::HiveRecord& hive, const ReferenceData& reference, text::WordStyle style = {});
+
+//! As readQuestion of the core, with impossible records, and what is asked, said in English and in the words of the place.
 Outcome<ReadQuestion> readQuestion(std::string_view text, std::string file, const ReferenceData& reference,
                                    std::uint64_t positionInBatch, int firstLine = 1);
 

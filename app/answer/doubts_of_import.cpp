@@ -107,8 +107,11 @@ Problems doubtsOfRows(book::Book& into, exchange::CsvPreview& preview, const std
         eachJudged(preview.edit.targets[i], [&](auto entry) {
             const auto doubt = doubtIn(entry, known, today, into.reference());
             if (!doubt) return;
-            if (!sure || doubt->impossible)
-                return problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure));
+            if (!sure || doubt->impossible) {
+                const auto* around = known.of(colonyOf(entry));
+                return problems.push_back(problemOf(*doubt, {file, preview.lines[i], 1}, whereSure, around->site,
+                                                    around->colony.hive, into.reference()));
+            }
             if (bool* is = sureIn(entry)) {
                 *is = true;
                 preview.edit.targets[i].row = book::rowOf(entry);
@@ -132,14 +135,17 @@ Problems doubtsOfDocument(const std::vector<book::Target>& document, const std::
     for (const auto& target : document) known.take(target);
     known.inOrder();
     Problems problems;
-    const auto ask = [&](const std::optional<stores::Doubt>& doubt, const Place& place) {
-        if (!doubt) return;
-        problems.push_back(problemOf(*doubt, place, {}));
+    const auto ask = [&](Problem asked) {
+        problems.push_back(std::move(asked));
         if (!whereSure.empty()) problems.back().remedy += ' ' + whereSure;
     };
     for (std::size_t i = 0; i < document.size(); ++i) {
-        ask(doubtOfMeasured(document[i], today), places[i]);
-        eachJudged(document[i], [&](auto entry) { ask(doubtIn(entry, known, today, reference), places[i]); });
+        if (const auto doubt = doubtOfMeasured(document[i], today)) ask(problemOf(*doubt, places[i], {}));
+        eachJudged(document[i], [&](auto entry) {
+            const auto* around = known.of(colonyOf(entry));
+            if (const auto doubt = doubtIn(entry, known, today, reference))
+                ask(problemOf(*doubt, places[i], {}, around->site, around->colony.hive, reference));
+        });
     }
     return problems;
 }

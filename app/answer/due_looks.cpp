@@ -3,7 +3,7 @@
 
 #include "answer/style_of_place.h"
 #include "support/caught.h"
-#include "text/follow_words.h"
+#include "text/task_words.h"
 #include "winter/question.h"
 
 #include <algorithm>
@@ -14,15 +14,6 @@
 namespace winterlarder::answer {
 
 namespace {
-
-report::TaskKind kindOf(book::VisitKind what) {
-    switch (what) {
-    case book::VisitKind::Syrup: return report::TaskKind::Syrup;
-    case book::VisitKind::Fondant: return report::TaskKind::Fondant;
-    case book::VisitKind::Check: break;
-    }
-    return report::TaskKind::Check;
-}
 
 // Events of one colony.
 class Due {
@@ -41,9 +32,9 @@ public:
     // A feed whose day has passed is due today, a second one when the keeper comes next.
     void visits(const std::vector<book::PlannedVisit>& open, bool feedNothing) {
         Date missed = reading_.asOf;
-        for (const auto& visit : open) {
+        for (const auto& visit : inShownAmounts(open)) {
             if (feedNothing) continue;
-            planned_.insert(kindOf(visit.what));
+            planned_.insert(report::taskKindOf(visit.what));
             if (visit.date >= reading_.asOf) {
                 addVisit(visit, visit.date, {});
                 continue;
@@ -66,11 +57,21 @@ public:
     }
     // What is planned of a kind stands in place of what is advised of it.
     void tasks(const std::vector<report::Task>& tasks) {
-        for (const auto& task : tasks)
+        for (const auto& task : text::asShown(tasks, style_))
             if (task.kind != report::TaskKind::MoveCombs && !planned_.contains(task.kind)) addTask(task);
     }
 
 private:
+    std::vector<book::PlannedVisit> inShownAmounts(std::vector<book::PlannedVisit> visits) const {
+        std::vector<report::Task> tasks;
+        for (const auto& visit : visits) tasks.push_back(taskOf(visit));
+        tasks = text::asShown(std::move(tasks), style_);
+        for (std::size_t i = 0; i < visits.size(); ++i) {
+            if (visits[i].sugar) visits[i].sugar = tasks[i].sugar;
+            if (visits[i].syrup) visits[i].syrup = tasks[i].syrup;
+        }
+        return visits;
+    }
     void addVisit(const book::PlannedVisit& visit, Date day, const QString& since) {
         QStringList details{QString::fromStdString(visit.note), since, text::dueDetails(taskOf(visit), style_)};
         details.removeAll(QString());
@@ -121,7 +122,7 @@ AdvisedDue advisedDue(const advice::ColonyQuestion& question, const advice::Advi
 
 report::Task taskOf(const book::PlannedVisit& visit) {
     report::Task task;
-    task.kind = kindOf(visit.what);
+    task.kind = report::taskKindOf(visit.what);
     task.date = visit.date;
     task.sugar = visit.sugar.value_or(Mass(0));
     task.syrup = visit.syrup.value_or(Volume(0));
@@ -143,14 +144,17 @@ std::vector<report::Task> plannedFirst(const std::vector<book::PlannedVisit>& vi
 }
 
 std::vector<report::Task> followedTasks(const tracking::Following& winter) {
+    using State = tracking::FollowState;
     std::vector<report::Task> tasks;
-    if (winter.state == tracking::FollowState::Dead) return tasks;
+    if (winter.state == State::Dead) return tasks;
     if (winter.feed)
         for (const auto& lot : winter.feed->lots) {
             report::Task& task = tasks.emplace_back();
             task.kind = report::TaskKind::Fondant;
             task.date = lot.date;
             task.fondant = lot.fondant;
+            task.cannotWait = winter.state == State::ActNow || winter.state == State::FoodOutOfReach ||
+                              winter.state == State::CannotSay;
         }
     if (winter.feed && winter.feed->plan)
         for (const auto& visit : winter.feed->plan->visits) tasks.push_back(report::taskOf(visit));

@@ -3,6 +3,7 @@
 
 #include "answer/advice_json.h"
 #include "answer/dead_hive.h"
+#include "answer/followed_advice.h"
 #include "answer/json_values.h"
 #include "answer/style_of_place.h"
 
@@ -233,6 +234,23 @@ Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceDat
         .add("reasons", remarksJson(colony.advice.reasons, reference, styleFor(style, colony.autumn)))
         .add("cautions", Json::list());
     return answer;
+}
+
+Json followedAdviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question,
+                        const advice::Advice& alone, const FollowedColony& colony, const tracking::Following& following,
+                        const ReferenceData& reference, const text::WordStyle& style) {
+    const text::WordStyle told = styleFor(style, colony.autumn);
+    const auto& q = *colony.question;
+    const auto advice = followedAdvice(alone, colony, following);
+    const auto& look = advice.anotherLook;
+    const QString why = text::followNext(q, following, told);
+    return adviceJson(record, question, advice, reference, style)
+        .replace("headline", text::followHeadline(q, following, told).toStdString())
+        .replace("another_look", Json::object()
+                                     .add("worth_it", look.worthIt)
+                                     .add("which", look.which ? Json(word(*look.which)) : Json())
+                                     .add("why", why.isEmpty() ? Json() : Json(why.toStdString())))
+        .add("follow", followJson(colony, following, record.asOf, false, reference, style));
 }
 
 } // namespace winterlarder::answer

@@ -18,6 +18,13 @@ exchange::Json followJson(const FollowedColony& colony, const tracking::Followin
 exchange::Json notFollowedJson(const FollowedColony& colony, Date asOf, const ReferenceData& reference,
                                const text::WordStyle& style);
 
+//! The answer of a day in a followed winter (answer::followedAdvice) in the keys of an advice: headline and why to look are those of the followed winter, which
+//! stands whole under `follow`. `question`: of that day; `alone`: what can be said of it by itself.
+exchange::Json followedAdviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& question,
+                                  const advice::Advice& alone, const FollowedColony& colony,
+                                  const tracking::Following& following, const ReferenceData& reference,
+                                  const text::WordStyle& style);
+
 //! A lasting multiplier: 10th, 50th and 90th percentile.
 exchange::Json multiplierJson(const learning::Lasting& lasting);
 

@@ -119,14 +119,14 @@ std::string_view word(advice::OptionKind kind) {
     return "";
 }
 
-std::string_view word(advice::Look look) {
+std::string_view word(advice::LookKind look) {
     switch (look) {
-    case advice::Look::Heft: return "heft";
-    case advice::Look::Weigh: return "weigh";
-    case advice::Look::LookThroughWindow: return "look_through_window";
-    case advice::Look::CountCombs: return "count_combs";
-    case advice::Look::CountSeams: return "count_seams";
-    case advice::Look::Open: return "open";
+    case advice::LookKind::Heft: return "heft";
+    case advice::LookKind::Weigh: return "weigh";
+    case advice::LookKind::LookThroughWindow: return "look_through_window";
+    case advice::LookKind::CountCombs: return "count_combs";
+    case advice::LookKind::CountSeams: return "count_seams";
+    case advice::LookKind::Open: return "open";
     }
     return "";
 }

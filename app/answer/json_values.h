@@ -30,7 +30,7 @@ std::string_view word(advice::Phase phase);
 std::string_view word(advice::NextLookAt what);
 std::string_view word(advice::Verdict verdict);
 std::string_view word(advice::OptionKind kind);
-std::string_view word(advice::Look look);
+std::string_view word(advice::LookKind look);
 std::string_view word(feeding::VisitKind kind);
 
 //! The dates a season may have, with their keys in the order of the manual.

@@ -7,6 +7,7 @@
 #include "text/ask_words.h"
 #include "text/contexts.h"
 #include "text/remarks.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 namespace winterlarder::cli {
@@ -54,11 +55,13 @@ private:
         sentence(text::targetSentence(a_, style_));
         sentence(text::thereSentence(a_, style_));
         sentence(text::lookSentence(a_, style_));
-        if (a_.ask)
-            text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(a_.ask->kind, style_)), {});
+        if (a_.ask) text_ += wrapped(say::CommandLine::tr("One question: %1").arg(text::question(*a_.ask, style_)), {});
         sentence(text::riskSentence(a_, style_));
         if (a_.expectedLater) text_ += wrapped(text::laterSentence(*a_.expectedLater, style_), {});
     }
+
+    //! No amount is told before one of two that contradict each other is found wrong.
+    bool untold() const { return a_.decidedBy == advice::DecidedBy::Contradiction; }
 
     void sentence(const QString& words) {
         if (!words.isEmpty()) text_ += wrapped(words, {});
@@ -70,7 +73,11 @@ private:
             facts.add(say::CommandLine::tr("Its own stores"), text::amount(a_.alone->stores, style_));
             facts.add(say::CommandLine::tr("Its own bees"), text::bees(a_.alone->bees, style_));
         }
-        if (a_.estimate)
+        if (a_.estimate && untold()) // what contradicts itself has no middle
+            facts.add(say::CommandLine::tr("Stores"), say::CommandLine::tr("%1 to %2")
+                                                          .arg(text::amount(a_.estimate->spread.low, style_),
+                                                               text::amount(a_.estimate->spread.high, style_)));
+        else if (a_.estimate)
             facts.add(a_.alone ? say::CommandLine::tr("Stores of both") : say::CommandLine::tr("Stores"),
                       text::amount(a_.estimate->spread, style_));
         if (a_.bees)
@@ -83,7 +90,7 @@ private:
                           .arg(text::amount(*a_.need, style_), text::amount(a_.needParts->typicalUse, style_),
                                text::amount(a_.needParts->harderWinter, style_),
                                text::amount(a_.needParts->reserve, style_)));
-        if (a_.missing) missing(facts, *a_.missing);
+        if (a_.missing && !untold()) missing(facts, *a_.missing);
         if (a_.untilTarget && a_.target->date > record_.asOf)
             facts.add(
                 say::CommandLine::tr("Until %1").arg(text::date(a_.target->date, style_)),
@@ -91,7 +98,7 @@ private:
                     .arg(text::amount(a_.untilTarget->eaten, style_), text::amount(a_.untilTarget->found, style_)));
         if (a_.capacity)
             facts.add(worded(say::CommandLine::tr("The %{combs} hold"), style_), text::amount(*a_.capacity, style_));
-        if (a_.springReserve)
+        if (a_.springReserve && !untold())
             facts.add(say::CommandLine::tr("Left when spring forage starts"), text::amount(*a_.springReserve, style_));
         if (a_.freeRoom) facts.add(say::CommandLine::tr("Empty comb at the look"), text::amount(*a_.freeRoom, style_));
         for (const NamedDate& named : seasonDateKeys) date(facts, named);
@@ -152,7 +159,7 @@ private:
     }
 
     void options() {
-        if (a_.options.empty()) return;
+        if (a_.options.empty() || untold()) return;
         const QString winters = text::count(a_.winters, style_);
         heading(a_.alone ? say::CommandLine::tr("Options once %1 is united onto it, over the same %2 simulated winters")
                                .arg(shown(a_.plan->uniteWith), winters)
@@ -202,10 +209,14 @@ private:
         TextTable table({say::CommandLine::tr("Visit"), say::CommandLine::tr("What"), say::CommandLine::tr(">Sugar"),
                          say::CommandLine::tr(">Syrup"), say::CommandLine::tr(">Fondant")});
         const auto kg = [&](Mass mass) { return mass.value() > 0 ? text::amount(mass, inTables_) : QString(); };
-        for (const feeding::Visit& visit : plan.visits)
-            table.add({text::date(visit.date, style_), text::visit(visit.kind, style_, text::Register::Brief),
-                       kg(visit.sugar), visit.syrup.value() > 0 ? text::amount(visit.syrup, style_) : QString(),
-                       kg(visit.fondant)});
+        std::vector<report::Task> tasks;
+        for (const feeding::Visit& visit : plan.visits) tasks.push_back(report::taskOf(visit));
+        tasks = text::asShown(std::move(tasks), style_);
+        for (std::size_t i = 0; i < tasks.size(); ++i)
+            table.add({text::date(plan.visits[i].date, style_),
+                       text::visit(plan.visits[i].kind, style_, text::Register::Brief), kg(tasks[i].sugar),
+                       tasks[i].syrup.value() > 0 ? text::amount(tasks[i].syrup, style_) : QString(),
+                       kg(tasks[i].fondant)});
         text_ += table.text();
     }
 

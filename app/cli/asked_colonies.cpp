@@ -29,7 +29,7 @@ Outcome<std::vector<book::Colony>> withNeighbours(book::Book& from, const std::o
 }
 
 //! Of the colonies read only the one named is shown, and of the others only those of its yard take part.
-Outcome<bool> keepYardOf(book::Book& from, const std::string& name, std::vector<AskedColony>& colonies) {
+Outcome<Done> keepYardOf(book::Book& from, const std::string& name, std::vector<AskedColony>& colonies) {
     const auto named = colonyOf(from, name);
     if (!named) return named.problems();
     for (auto& each : colonies) each.shown = each.colony.id == named->id;
@@ -38,7 +38,7 @@ Outcome<bool> keepYardOf(book::Book& from, const std::string& name, std::vector<
     std::erase_if(colonies, [&](const AskedColony& each) {
         return !each.shown && (!yard || !each.record || each.record->yard != yard);
     });
-    return true;
+    return Done{};
 }
 
 //! A colony of the book as a case to be answered. What a book holds is never a fault: records in doubt are set aside first.

@@ -3,6 +3,7 @@
 #include "answer/acceptance.h"
 #include "answer/advice_json.h"
 #include "answer/doubts.h"
+#include "answer/follow_json.h"
 #include "answer/learned_book.h"
 #include "cli/advice_text.h"
 #include "cli/asked_colonies.h"
@@ -60,8 +61,12 @@ public:
     void show(const std::string& name, const BatchAnswer& answer) {
         const auto said = answer.problems.empty() ? spoken(answer) : Outcome<std::string>(answer.problems);
         if (!said) return showFaults(answer.at, said.problems(), name);
-        if (session_.json) session_.out << *said << '\n';
-        else return showText(*said);
+        showSaid(*said);
+    }
+    //! A line of JSON, or text.
+    void showSaid(const std::string& said) {
+        if (!session_.json) return showText(said);
+        session_.out << said << '\n';
         ++shown_;
         session_.out.flush();
     }
@@ -147,7 +152,7 @@ public:
     Status say() {
         answerAll(session_, options_, asked_.colonies, [&](const AskedColony& colony, const BatchAnswer& answer) {
             const auto followed = instead(colony, answer);
-            if (followed && !session_.json) return output_.showText(*followed);
+            if (followed) return output_.showSaid(*followed);
             output_.show(colony.colony.name, answer);
             keep(colony, answer);
         });
@@ -165,10 +170,12 @@ private:
         if (!reading || !followLeads(*reading)) return std::nullopt;
         session_.tell(fmt::format("{}: {}: its winter is followed: book follow tells how it goes", options_.file,
                                   colony.colony.name));
-        if (session_.json) return std::nullopt;
         const auto followed = caught({answer.at, 0, 0}, "its winter", [&] { return followOne(session_, *reading); });
         if (!followed || !followed->following) return std::nullopt;
-        return spoken(session_, *followed, asOf_, false);
+        if (!session_.json) return spoken(session_, *followed, asOf_, false);
+        return followedAdviceJson(*answer.record, answer.member->question, answer.member->advice, followed->colony,
+                                  *followed->following, session_.reference, session_.style)
+            .compact();
     }
 
     //! For what its yard adds up to, which is told in words and of whole yards.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whole books: what they hold, their story, copies, backups, documents.
 #include "answer/doubts_of_import.h"
+#include "answer/style_of_place.h"
 #include "book/salvage.h"
 #include "cli/book_commands.h"
 #include "cli/open_book.h"
@@ -184,13 +185,32 @@ files::path backupNamed(const BookAndFile& options) {
 
 } // namespace
 
+namespace {
+
+//! With the nouns of the place of its hives: frames where any hive there has them.
+text::WordStyle wordedFor(text::WordStyle style, book::Book& from) {
+    const auto yards = from.all<book::Yard>();
+    const auto colonies = from.all<book::Colony>();
+    if (!yards || !colonies) return style;
+    for (const auto& colony : *colonies)
+        for (const auto& yard : *yards) {
+            if (yard.id != colony.yard) continue;
+            const auto own = answer::wordingOf(yard.site, colony.hive, from.reference());
+            style.wording.frames = style.wording.frames || own.frames;
+            style.wording.candyBoard = style.wording.candyBoard || own.candyBoard;
+        }
+    return style;
+}
+
+} // namespace
+
 Status bookStory(Session& session, const BookStory& options) {
     if (options.count < 1) return session.fail({argumentProblem("--count is below 1", "how many steps to show")});
     auto opened = openBook(session, options, For::Reading);
     if (!opened) return session.fail(opened.problems());
     const auto steps = opened->story(options.count);
     if (!steps) return session.fail(steps.problems());
-    if (!session.json) return session.print(storyText(*steps, session.style)), Status::Done;
+    if (!session.json) return session.print(storyText(*steps, wordedFor(session.style, *opened))), Status::Done;
     Json list = Json::list();
     for (const auto& step : *steps) list.push(stepJson(step));
     session.print(list);

@@ -14,8 +14,8 @@
 #include "exchange/calendar_file.h"
 #include "support/caught.h"
 #include "text/contexts.h"
-#include "text/follow_words.h"
 #include "text/learned_words.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 #include <algorithm>

@@ -8,6 +8,7 @@
 #include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/remarks.h"
+#include "text/seen_words.h"
 #include "text/words.h"
 
 #include <algorithm>
@@ -36,7 +37,6 @@ private:
     QString on(SeasonDay day) const {
         return text::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_);
     }
-    QString kg(double value) const { return text::mass(kilograms(value), style_); }
 
     void figures() {
         TextTable table(
@@ -109,12 +109,10 @@ private:
             const auto& observation = q.observations[i];
             const auto judged =
                 std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
-            const bool weighed = judged != f.judged.end() && tracking::isWeighed(observation);
-            const QString expected =
-                weighed ? say::CommandLine::tr("%1 to %2").arg(kg(judged->expected.low), kg(judged->expected.high))
-                        : QString();
+            const bool known = judged != f.judged.end();
             table.add({text::date(observation.date, style_), text::seenKind(answer::kindOf(observation), style_),
-                       weighed ? kg(judged->seen) : QString(), expected});
+                       text::seenRead(observation, style_),
+                       known ? text::seenExpected(q, observation, *judged, style_) : QString()});
         }
         text_ += table.text();
     }

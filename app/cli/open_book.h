@@ -57,8 +57,9 @@ template <class Entry> Asked askedAbout(const Session& session, book::Book& to, 
     const auto doubt = answer::doubtOf(entry, *known, session.moment.today, session.reference);
     if (!doubt || (sure && !doubt->impossible)) return {};
     const Place place{"winterlarder-cli", 0, 0};
-    if (doubt->takenMeanwhile) return {{}, {answer::problemOf(*doubt, place, takenAsTyped, session.style)}};
-    return {{answer::problemOf(*doubt, place, ifSure, session.style)}, {}};
+    const auto said = answer::problemOf(*doubt, place, doubt->takenMeanwhile ? takenAsTyped : ifSure, known->site,
+                                        known->colony.hive, session.reference, session.style);
+    return doubt->takenMeanwhile ? Asked{{}, {said}} : Asked{{said}, {}};
 }
 
 Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind);

@@ -2,6 +2,7 @@
 #include "advice/advice.h"
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
+#include "answer/style_of_place.h"
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "text/contexts.h"
@@ -51,8 +52,8 @@ Json storesJson(const book::ColonyCase& record, const advice::StoresToday& today
 }
 
 QString combsText(const std::vector<stores::CombStores>& combs, const text::WordStyle& style) {
-    TextTable table(
-        {say::CommandLine::tr(">Comb"), say::CommandLine::tr(">Capped"), say::CommandLine::tr(">Open, as ripe honey")});
+    TextTable table({text::worded(say::CommandLine::tr(">%{Comb}"), style), say::CommandLine::tr(">Capped"),
+                     say::CommandLine::tr(">Open, as ripe honey")});
     for (std::size_t i = 0; i < combs.size(); ++i)
         table.add({QString::number(i + 1), text::mass(combs[i].capped, style), text::mass(combs[i].open, style)});
     return table.text();
@@ -68,24 +69,25 @@ QString evidenceText(const stores::StoresEstimate& estimate, const text::WordSty
 }
 
 QString storesText(const book::ColonyCase& record, const advice::StoresToday& today,
-                   const std::vector<Remark>& setAside, const Session& session) {
+                   const std::vector<Remark>& setAside, const text::WordStyle& style, const Session& session) {
     const QString name = record.colony ? shown(*record.colony) : say::CommandLine::tr("Colony without a name");
-    QString text = session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, session.style))) +
-                   QLatin1Char('\n');
+    QString text =
+        session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, style))) + QLatin1Char('\n');
     FactList facts;
     facts.add(say::CommandLine::tr("Stores"),
-              today.estimate ? text::amount(today.estimate->spread, session.style) : say::CommandLine::tr("not known"));
+              today.estimate ? text::amount(today.estimate->spread, style) : say::CommandLine::tr("not known"));
     facts.add(say::CommandLine::tr("Bees"),
-              today.bees ? text::bees(*today.bees, session.style) : say::CommandLine::tr("not known"));
+              today.bees ? text::bees(*today.bees, style) : say::CommandLine::tr("not known"));
     if (today.freeRoom)
-        facts.add(say::CommandLine::tr("Room in the combs"), text::amount(*today.freeRoom, session.style));
+        facts.add(text::worded(say::CommandLine::tr("Room in the %{combs}"), style),
+                  text::amount(*today.freeRoom, style));
     text += facts.text();
-    if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, session.style);
+    if (today.estimate) text += QLatin1Char('\n') + evidenceText(*today.estimate, style);
     if (today.estimate && today.estimate->contradictory)
         text +=
             wrapped(say::CommandLine::tr("These contradict each other; the answer spans both."), QStringLiteral("  "));
-    text += setAsideText(setAside, session.style);
-    if (today.combs && !today.combs->empty()) text += QLatin1Char('\n') + combsText(*today.combs, session.style);
+    text += setAsideText(setAside, style);
+    if (today.combs && !today.combs->empty()) text += QLatin1Char('\n') + combsText(*today.combs, style);
     return text;
 }
 
@@ -99,8 +101,9 @@ Status stores(Session& session, const std::string& caseFile) {
     session.ask(read->asked);
     const auto today =
         advice::storesToday(read->question, session.reference.constants, session.sampling, session.threads);
-    if (session.json) session.print(storesJson(read->record, today, read->question.setAside, session.style));
-    else session.print(storesText(read->record, today, read->question.setAside, session));
+    const auto style = styleFor(session.style, read->question);
+    if (session.json) session.print(storesJson(read->record, today, read->question.setAside, style));
+    else session.print(storesText(read->record, today, read->question.setAside, style, session));
     return Status::Done;
 }
 

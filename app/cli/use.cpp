@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "advice/basis.h"
 #include "advice/looking/evidence_today.h"
-#include "advice/reckoning.h"
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
+#include "answer/style_of_place.h"
 #include "cli/commands.h"
 #include "cli/named_place.h"
 #include "cli/table.h"
@@ -227,9 +228,8 @@ QString daysText(const Use& use, const text::WordStyle& style) {
     return table.text();
 }
 
-QString useText(const Use& use, bool daily, const Session& session) {
+QString useText(const Use& use, bool daily, const text::WordStyle& style, const Session& session) {
     const auto [from, to] = use.period();
-    const text::WordStyle& style = session.style;
     const auto kg = [&](double value) { return text::mass(kilograms(value), style); };
     QString text = session.strong(say::CommandLine::tr("Use from %1 to %2")
                                       .arg(text::date(use.date(from), style), text::date(use.date(to), style))) +
@@ -266,8 +266,9 @@ Status use(Session& session, const UseOptions& options) {
     const auto period = periodOf(options, question, asked.start);
     if (!period) return session.fail(period.problems());
     const Use used(question, session.reference.constants, run(session, asked, options.central), *period);
-    if (session.json) session.print(useJson(used, options.daily, session.style));
-    else session.print(useText(used, options.daily, session));
+    const auto style = styleFor(session.style, question);
+    if (session.json) session.print(useJson(used, options.daily, style));
+    else session.print(useText(used, options.daily, style, session));
     return Status::Done;
 }
 

@@ -6,7 +6,7 @@
 #include "cli/table.h"
 #include "report/yard_plan.h"
 #include "text/contexts.h"
-#include "text/follow_words.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 #include <algorithm>
@@ -44,7 +44,8 @@ private:
                 answer::plannedFirst(each.visits, report::tasksOf(each.weighed.question, each.weighed.advice));
             if (!each.visits.empty()) planned.tasks = tasks;
             report::add(totals_, planned);
-            for (const auto& task : tasks) lines_.push_back({task, each.weighed.question.colony});
+            for (const auto& task : text::asShown(tasks, style_))
+                lines_.push_back({task, each.weighed.question.colony});
         }
         std::stable_sort(lines_.begin(), lines_.end(), [](const Line& a, const Line& b) {
             return a.task.date && (!b.task.date || *a.task.date < *b.task.date);

@@ -67,11 +67,11 @@ void CombDrawing::repeatLast() {
 
 std::vector<NamedKeys> CombDrawing::namedKeys() {
     std::vector<NamedKeys> keys{
-        {{Qt::Key_Left}, tr("the comb before")},
-        {{Qt::Key_Right, Qt::Key_Return, Qt::Key_Enter}, tr("the next comb")},
-        {{Qt::Key_Up, Qt::Key_Down}, tr("the comb above or below")},
-        {{Qt::Key_Home, Qt::Key_End}, tr("the first or the last comb")},
-        {{Qt::Key_Space}, tr("holds what the comb entered last holds, and goes on to the next")}};
+        {{Qt::Key_Left}, tr("the %{comb} before")},
+        {{Qt::Key_Right, Qt::Key_Return, Qt::Key_Enter}, tr("the next %{comb}")},
+        {{Qt::Key_Up, Qt::Key_Down}, tr("the %{comb} above or below")},
+        {{Qt::Key_Home, Qt::Key_End}, tr("the first or the last %{comb}")},
+        {{Qt::Key_Space}, tr("holds what the %{comb} entered last holds, and goes on to the next")}};
     for (const auto& [typed, what] : typingKeys()) {
         keys.push_back({{}, what});
         for (const auto& key : typed) keys.back().keys.push_back(QKeySequence::fromString(key));

@@ -97,10 +97,12 @@ void CombFields::show(const std::optional<DrawnComb>& comb, bool severalBoxes) {
     setEnabled(comb.has_value());
     if (!comb) return;
     const auto& record = comb->record;
-    if (comb->inSuper) name_->setText(tr("Super, comb %1:").arg(comb->place + 1));
+    const auto told = words::styleOf(hive::hasFrames(comb->format));
+    if (comb->inSuper) name_->setText(text::worded(tr("Super, %{comb} %1:"), told).arg(comb->place + 1));
     else
-        name_->setText(severalBoxes ? tr("Box %1, comb %2:").arg(comb->box + 1).arg(comb->place + 1)
-                                    : tr("Comb %1:").arg(comb->place + 1));
+        name_->setText(severalBoxes
+                           ? text::worded(tr("Box %1, %{comb} %2:"), told).arg(comb->box + 1).arg(comb->place + 1)
+                           : text::worded(tr("%{Comb} %1:"), told).arg(comb->place + 1));
     for (const auto& [zone, field] : shares_) setQuietly(field, 100 * shareOf(record, zone));
     empty_->setText(record.measured ? tr("empty %1, measured").arg(words::percent(emptyShare(record)))
                                     : tr("empty %1").arg(words::percent(emptyShare(record))));

@@ -2,6 +2,7 @@
 #include "combs/comb_quick_form.h"
 
 #include "fields/fields.h"
+#include "models/words.h"
 #include "theme/card.h"
 #include "theme/flow_layout.h"
 
@@ -22,8 +23,8 @@ void limit(QDoubleSpinBox* field, NumberRange allowed) {
 } // namespace
 
 CombQuickForm::CombQuickForm(QWidget* parent) : QWidget(parent) {
-    full_ = numberField(this, tr("Combs full of stores"), 0, 500, 1, 1, {});
-    half_ = numberField(this, tr("Combs half full of stores"), 0, 500, 1, 1, {});
+    full_ = numberField(this, {}, 0, 500, 1, 1, {});
+    half_ = numberField(this, {}, 0, 500, 1, 1, {});
     capped_ = numberField(this, tr("Share of those stores that is capped"), 0, 100, 10, 0, tr("%"));
     auto* fields = new QWidget(this);
     auto* row = new FlowLayout(fields, 18);
@@ -37,18 +38,32 @@ CombQuickForm::CombQuickForm(QWidget* parent) : QWidget(parent) {
         layout->addWidget(label);
         row->addWidget(both);
         connect(field, &QDoubleSpinBox::valueChanged, this, &CombQuickForm::tell);
+        return label;
     };
-    add(full_, tr("combs f&ull"));
-    add(half_, tr("combs half fu&ll"));
+    fullLabel_ = add(full_, {});
+    halfLabel_ = add(half_, {});
     add(capped_, tr("of it cappe&d"));
-    auto* sureness = quietLabel(this);
-    sureness->setText(tr(
-        "A count is good to about 20 %, a look at both faces of each comb to 15 %. Empty comb for feed, and combs to take, are only known from a look."));
+    sureness_ = quietLabel(this);
+    name();
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(fields);
-    layout->addWidget(sureness);
+    layout->addWidget(sureness_);
     layout->addStretch(1);
+}
+
+void CombQuickForm::name() {
+    full_->setAccessibleName(words::worded(tr("%{Combs} full of stores")));
+    half_->setAccessibleName(words::worded(tr("%{Combs} half full of stores")));
+    fullLabel_->setText(words::worded(tr("%{combs} f&ull")));
+    halfLabel_->setText(words::worded(tr("%{combs} half fu&ll")));
+    sureness_->setText(words::worded(tr(
+        "A count is good to about 20 %, a look at both faces of each %{comb} to 15 %. Empty comb for feed, and %{combs} to take, are only known from a look.")));
+}
+
+void CombQuickForm::showEvent(QShowEvent* event) {
+    name();
+    QWidget::showEvent(event);
 }
 
 void CombQuickForm::show(const book::QuickCountRecord& count) {

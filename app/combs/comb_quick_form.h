@@ -26,11 +26,16 @@ public:
 signals:
     void counted(const winterlarder::book::QuickCountRecord& count);
 
+protected:
+    void showEvent(QShowEvent* event) override; //!< in the words of the place, which may be another by now
+
 private:
+    void name();
     void tell();
     QDoubleSpinBox* full_;
     QDoubleSpinBox* half_;
     QDoubleSpinBox* capped_;
+    QLabel *fullLabel_, *halfLabel_, *sureness_;
 };
 
 } // namespace winterlarder::desk

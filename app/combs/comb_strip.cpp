@@ -43,7 +43,8 @@ void CombStrip::show(const std::vector<DrawnComb>& combs, int chosen) {
     for (const auto& comb : combs_)
         if (comb.box == 0) wide += comb.format.pitch.value();
     setAccessibleDescription(
-        tr("%n combs, the lowest box %1 from side to side", nullptr, static_cast<int>(combs_.size()))
+        text::worded(tr("%n %{combs}, the lowest box %1 from side to side", nullptr, static_cast<int>(combs_.size())),
+                     words::styleOf(combs_.empty() || hive::hasFrames(combs_.front().format)))
             .arg(words::length(Length(wide))));
     updateGeometry();
     update();

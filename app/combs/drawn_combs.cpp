@@ -10,8 +10,9 @@ namespace winterlarder::desk {
 namespace {
 
 QString nameOf(const DrawnComb& drawn) {
-    if (drawn.inSuper) return say::DrawnCombs::tr("Comb %1 of the super").arg(drawn.place + 1);
-    return say::DrawnCombs::tr("Comb %1 of box %2").arg(drawn.place + 1).arg(drawn.box + 1);
+    const auto told = words::styleOf(hive::hasFrames(drawn.format));
+    if (drawn.inSuper) return text::worded(say::DrawnCombs::tr("%{Comb} %1 of the super"), told).arg(drawn.place + 1);
+    return text::worded(say::DrawnCombs::tr("%{Comb} %1 of box %2"), told).arg(drawn.place + 1).arg(drawn.box + 1);
 }
 
 QString sureness(const DrawnComb& drawn) {

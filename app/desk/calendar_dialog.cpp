@@ -6,7 +6,7 @@
 #include "dialogs/documents.h"
 #include "models/problem_words.h"
 #include "models/words.h"
-#include "text/follow_words.h"
+#include "text/task_words.h"
 #include "work/newest_work.h"
 
 namespace winterlarder::desk {

@@ -17,7 +17,7 @@ namespace winterlarder::desk {
 void MainWindow::buildColonyMenu() {
     colonyMenu_ = menuBar()->addMenu(tr("&Colony"));
     auto* menu = colonyMenu_;
-    const auto today = [this] { return yard_.asOf().value_or(*Date::of(2000, 1, 1)); };
+    const auto today = [this] { return yard_.entryDay(); };
     const auto of = [this] { return colonyView_->colony(); };
     const auto add = [&](const QString& words, auto act, const QKeySequence& keys = {}) {
         menu->addAction(words, keys, this,

@@ -50,11 +50,13 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
         pages_->insertTab(static_cast<int>(page), widget, words);
     };
     addPage(ColonyPage::Hive, withRoom(look_, pages_), tr("&In the hive"));
-    addPage(ColonyPage::Combs, combTable_, tr("C&omb by comb"));
+    addPage(ColonyPage::Combs, combTable_, {});
     addPage(ColonyPage::Feeding, withRoom(feeding_, pages_), tr("&Feeding"));
     addPage(ColonyPage::Scale, withRoom(scale_, pages_), tr("On the &scale"));
     addPage(ColonyPage::Story, story_, tr("S&tory"));
     addPage(ColonyPage::WhatIf, withRoom(whatIf_, pages_), tr("Wh&at if"));
+
+    nameCombs(nullptr);
 
     halves_ = new QSplitter(Qt::Vertical, this);
     halves_->setChildrenCollapsible(false);
@@ -249,9 +251,14 @@ void ColonyView::wantPicture(bool wanted) {
     showAnswer();
 }
 
+void ColonyView::nameCombs(const AnsweredColony* colony) {
+    pages_->setTabText(static_cast<int>(ColonyPage::Combs), words::worded(tr("%{Comb} by %{comb}"), colony));
+}
+
 void ColonyView::refresh() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
+    nameCombs(colony->answered.get());
     showAnswer();
     picture_->show(*colony);
     whatIf_->show(colony_); // what is tried goes on over the new answer

@@ -68,6 +68,7 @@ signals:
 
 private:
     void refresh();
+    void nameCombs(const AnsweredColony* colony); //!< in the words of its place
     void showAnswer();
     void showFollowed();
     void connectPages();

@@ -5,6 +5,7 @@
 #include "fields/day_field.h"
 #include "forms/record_list.h"
 #include "guide/guide_link.h"
+#include "models/words.h"
 #include "photograph/photograph_view.h"
 #include "plots/winter_plot.h"
 
@@ -33,7 +34,7 @@ void addKeysOf(const QMenu& menu, text::ExplainedSection& section) {
 
 text::ExplainedSection sectionOf(const QString& title, const std::vector<NamedKeys>& keys) {
     text::ExplainedSection section{title, {}};
-    for (const auto& each : keys) section.rows.push_back({keyNames(each), each.what});
+    for (const auto& each : keys) section.rows.push_back({keyNames(each), words::worded(each.what)});
     return section;
 }
 
@@ -62,7 +63,7 @@ void MainWindow::buildHelpMenu() {
 
 void MainWindow::showWords() {
     if (!words_) words_ = new HelpWindow(this, tr("Words used here"));
-    words_->show(text::glossary());
+    words_->show(text::glossary(words::style()));
 }
 
 void MainWindow::showKeys() {
@@ -72,7 +73,7 @@ void MainWindow::showKeys() {
         sections.push_back({tr("Menu \u201c%1\u201d").arg(plainWords(top->text())), {}});
         addKeysOf(*top->menu(), sections.back());
     }
-    sections.push_back(sectionOf(tr("On the combs of the hive"), CombDrawing::namedKeys()));
+    sections.push_back(sectionOf(words::worded(tr("On the %{combs} of the hive")), CombDrawing::namedKeys()));
     sections.push_back(sectionOf(tr("On the winter picture"), WinterPlot::namedKeys()));
     sections.push_back(sectionOf(tr("In a field for a day"), DayField::namedKeys()));
     sections.push_back(sectionOf(tr("In a list of what was written down"), RecordList::namedKeys()));

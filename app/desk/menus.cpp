@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/colony_view.h"
 #include "desk/main_window.h"
+#include "models/words.h"
 #include "pages/look_page.h"
 #include "pages/picture_panel.h"
 
@@ -151,10 +152,13 @@ void MainWindow::buildViewMenu() {
     addDays(tr("The whole winte&r"), QKeySequence(Qt::CTRL | Qt::Key_9), &WinterPlot::seeWholeWinter);
     menu->addSeparator();
     const auto addPage = [&](const QString& text, ColonyPage page, Qt::Key key) {
-        menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->showPage(page); });
+        return menu->addAction(text, QKeySequence(Qt::CTRL | key), this, [this, page] { colonyView_->showPage(page); });
     };
     addPage(tr("&In the hive"), ColonyPage::Hive, Qt::Key_1);
-    addPage(tr("&Comb by comb"), ColonyPage::Combs, Qt::Key_2);
+    auto* combs = addPage({}, ColonyPage::Combs, Qt::Key_2);
+    const auto nameCombs = [combs] { combs->setText(words::worded(tr("%{Comb} &by %{comb}"))); };
+    nameCombs();
+    connect(&yard_, &Yard::changed, combs, nameCombs); // in the words of its place
     addPage(tr("&Feeding"), ColonyPage::Feeding, Qt::Key_3);
     addPage(tr("On the sc&ale"), ColonyPage::Scale, Qt::Key_4);
     addPage(tr("S&tory"), ColonyPage::Story, Qt::Key_5);

@@ -29,8 +29,8 @@ void readInto(Opened& opened, const QString& path) {
     if (!text.ok()) return add(opened.problems, text.problems());
     auto read = exchange::readCaseWithPlaces(*text, path.toStdString(), *opened.reference);
     if (!read.problems.empty()) return add(opened.problems, read.problems);
-    const auto inWords = [](const stores::Doubt& doubt, Place place) {
-        return answer::problemOf(doubt, std::move(place), {});
+    const auto inWords = [&](const stores::Doubt& doubt, Place place, const book::ColonyCase& record) {
+        return answer::problemOf(doubt, std::move(place), {}, record.site, record.hive, *opened.reference);
     };
     add(opened.asked, answer::askedOfCase(*read.record, read.places, *opened.reference, inWords));
     opened.records.push_back(std::move(*read.record));

@@ -48,7 +48,7 @@ HistoryDialog::HistoryDialog(OpenBook* book, QWidget* parent) : QDialog(parent),
     resize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 30);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(go_, &QPushButton::clicked, this, &HistoryDialog::go);
-    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &HistoryDialog::offer);
+    connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &HistoryDialog::offer);
     connect(model_, &QAbstractItemModel::modelReset, this, &HistoryDialog::offer);
     connect(book, &OpenBook::stateChanged, model_, &StepListModel::refresh);
     connect(book, &OpenBook::leaving, this, &QDialog::reject); // another book has another history
@@ -58,7 +58,8 @@ HistoryDialog::HistoryDialog(OpenBook* book, QWidget* parent) : QDialog(parent),
 
 // What was taken back stands above what is done; undo turns the newest that is done, redo the lowest that was taken back.
 HistoryDialog::Way HistoryDialog::way() const {
-    const int row = table_->currentIndex().row();
+    const auto chosen = table_->selectionModel()->selectedRows(); // the current row is one nobody chose, on entering
+    const int row = chosen.isEmpty() ? -1 : chosen.front().row();
     const auto& steps = model_->steps();
     if (row < 0 || row >= static_cast<int>(steps.size()) || !book_->writable()) return {};
     Way way;

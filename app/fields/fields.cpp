@@ -56,16 +56,17 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     kind_ = new QComboBox(this);
     nameChoice(kind_, tr("How the bees were counted"));
     kind_->addItem(tr("not counted"), static_cast<int>(BeesToldBy::NotTold));
-    kind_->addItem(tr("combs covered"), static_cast<int>(BeesToldBy::CoveredCombs));
+    kind_->addItem({}, static_cast<int>(BeesToldBy::CoveredCombs));
     kind_->addItem(tr("seams of bees"), static_cast<int>(BeesToldBy::Seams));
     kind_->addItem(tr("bees"), static_cast<int>(BeesToldBy::Count));
-    number_ = numberField(this, tr("Number of combs, seams or bees"), 0, 100000, 0.5, 1, {});
+    number_ = numberField(this, {}, 0, 100000, 0.5, 1, {});
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(number_);
     layout->addWidget(kind_);
     setTabOrder(number_, kind_);
+    name();
     connect(kind_, &QComboBox::activated, this, [this] {
         const auto kind = static_cast<BeesToldBy>(kind_->currentData().toInt());
         fit(kind);
@@ -75,6 +76,17 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
         number_->selectAll();
     });
     connect(number_, &QDoubleSpinBox::valueChanged, this, &BeesField::tell);
+}
+
+void BeesField::name() {
+    number_->setAccessibleName(words::worded(tr("Number of %{combs}, seams or bees")));
+    kind_->setItemText(kind_->findData(static_cast<int>(BeesToldBy::CoveredCombs)),
+                       words::worded(tr("%{combs} covered")));
+}
+
+void BeesField::showEvent(QShowEvent* event) {
+    name();
+    QWidget::showEvent(event);
 }
 
 BeesField::~BeesField() { stopListeningToChildren(this); }

@@ -43,7 +43,11 @@ public:
 signals:
     void valueEntered(winterlarder::desk::BeesToldBy kind, double value);
 
+protected:
+    void showEvent(QShowEvent* event) override; //!< in the words of the place, which may be another by now
+
 private:
+    void name();
     void fit(BeesToldBy kind);
     void tell();
     QComboBox* kind_;

@@ -4,6 +4,7 @@
 #include "fields/fields.h"
 #include "forms/own_measures.h"
 #include "models/plain_tip.h"
+#include "models/words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -72,7 +73,7 @@ void BoxesField::addLine(const book::BoxRecord& box) {
     line.format->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     line.combs->setRange(0, static_cast<int>(reference_.range("hive.boxes.combs").most));
     line.combs->setSpecialValueText(tr("as usual"));
-    line.combs->setPrefix(tr("combs: "));
+    line.combs->setPrefix(words::worded(tr("%{combs}: ")));
     line.combs->setValue(box.combs.value_or(0));
     line.super->setChecked(box.super);
     line.own->showAsSuper(box.super);
@@ -140,7 +141,7 @@ void BoxesField::name() {
     for (const auto& line : lines_) {
         ++number;
         nameChoice(line.format, tr("Format of box %1 from the floor").arg(number));
-        line.combs->setAccessibleName(tr("Combs in box %1").arg(number));
+        line.combs->setAccessibleName(words::worded(tr("%{Combs} in box %1")).arg(number));
         line.super->setAccessibleName(tr("Box %1 is a super").arg(number));
         line.own->name(number);
         line.away->setAccessibleName(tr("Take box %1 off").arg(number));

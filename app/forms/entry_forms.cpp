@@ -4,6 +4,7 @@
 #include "book/case_of.h"
 #include "fields/day_field.h"
 #include "models/colony_edits.h"
+#include "models/words.h"
 #include "text/choice_words.h"
 #include "text/contexts.h"
 #include "text/follow_words.h"
@@ -51,12 +52,13 @@ EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
         parent, look.id.number ? say::EntryForms::tr("Change the look") : say::EntryForms::tr("A new look"), yard);
     form->judgedBy(text::GuidePage::Bees);
     auto* day = form->day(say::EntryForms::tr("&Day"), look.date);
-    auto* toldBy = form->choice<BeesToldBy>(say::EntryForms::tr("&Bees"),
-                                            {{say::EntryForms::tr("not counted"), BeesToldBy::NotTold},
-                                             {say::EntryForms::tr("combs covered"), BeesToldBy::CoveredCombs},
-                                             {say::EntryForms::tr("seams of bees"), BeesToldBy::Seams},
-                                             {say::EntryForms::tr("bees, counted"), BeesToldBy::Count}},
-                                            beesToldBy(look.bees));
+    auto* toldBy =
+        form->choice<BeesToldBy>(say::EntryForms::tr("&Bees"),
+                                 {{say::EntryForms::tr("not counted"), BeesToldBy::NotTold},
+                                  {words::worded(say::EntryForms::tr("%{combs} covered")), BeesToldBy::CoveredCombs},
+                                  {say::EntryForms::tr("seams of bees"), BeesToldBy::Seams},
+                                  {say::EntryForms::tr("bees, counted"), BeesToldBy::Count}},
+                                 beesToldBy(look.bees));
     auto* told = form->quantity(say::EntryForms::tr("&How many"), Quantity::Number, "bees.count",
                                 beesToldBy(look.bees) == BeesToldBy::NotTold ? std::nullopt
                                                                              : std::optional(beesTold(look.bees)));
@@ -77,7 +79,7 @@ EntryForm* askForLook(QWidget* parent, Yard* yard, const book::Look& look) {
         auto now = look;
         const auto how = chosen<BeesToldBy>(toldBy);
         if (how != BeesToldBy::NotTold && !told->value())
-            return say::EntryForms::tr("How many bees, combs or seams were there?");
+            return words::worded(say::EntryForms::tr("How many bees, %{combs} or seams were there?"));
         now.date = day->day();
         now.bees = withBees(now.bees, how, told->value().value_or(0));
         now.bees.queenSeen = said(queen);
@@ -229,7 +231,7 @@ EntryForm* askForHarvest(QWidget* parent, Yard* yard, const book::Harvest& harve
     auto* day = form->day(say::EntryForms::tr("&Day"), harvest.harvest.date);
     auto* honey = form->quantity(say::EntryForms::tr("&Honey"), Quantity::Mass, "harvests.kg",
                                  unsaid ? std::nullopt : std::optional(harvest.harvest.honey.value()));
-    auto* combs = form->quantity(say::EntryForms::tr("&Combs"), Quantity::Whole, "harvests.combs",
+    auto* combs = form->quantity(words::worded(say::EntryForms::tr("&%{Combs}")), Quantity::Whole, "harvests.combs",
                                  harvest.combs ? std::optional<double>(*harvest.combs) : std::nullopt);
     auto* water = form->quantity(say::EntryForms::tr("&Water in it, %"), Quantity::Number, "moisture_percent",
                                  harvest.moisturePercent);
@@ -321,7 +323,7 @@ EntryForm* askForOutcome(QWidget* parent, Yard* yard, const book::WinterOutcome&
     form->judgedBy(text::GuidePage::Winter);
     auto* day = form->day(say::EntryForms::tr("&Found out on"), outcome.date);
     auto* alive = form->flag(say::EntryForms::tr("It is &alive"), outcome.alive);
-    auto* covered = form->quantity(say::EntryForms::tr("&Combs covered with bees"), Quantity::Number,
+    auto* covered = form->quantity(words::worded(say::EntryForms::tr("%{Combs} &covered with bees")), Quantity::Number,
                                    "bees.covered_combs", outcome.coveredCombs);
     auto* left = form->quantity(say::EntryForms::tr("&Stores left"), Quantity::Mass, "winter_outcomes.stores_left_kg",
                                 number(outcome.storesLeft));

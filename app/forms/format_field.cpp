@@ -45,8 +45,9 @@ QPixmap outlineOf(const HiveFormat& format, QSize size, const Colours& colours, 
 QString measuresInWords(const HiveFormat& format) {
     const QString size =
         FormatField::tr("comb %1 by %2").arg(words::length(format.combWidth), words::length(format.combHeight));
-    return format.isOneRoom() ? FormatField::tr("%1, one room of %2 combs").arg(size).arg(format.combsPerBox)
-                              : FormatField::tr("%1, %2 in a box").arg(size).arg(format.combsPerBox);
+    return format.isOneRoom()
+               ? words::worded(FormatField::tr("%1, one room of %2 %{combs}")).arg(size).arg(format.combsPerBox)
+               : FormatField::tr("%1, %2 in a box").arg(size).arg(format.combsPerBox);
 }
 
 bool beginsAWord(const std::vector<std::string>& words, const std::string& typed) {

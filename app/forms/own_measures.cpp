@@ -41,7 +41,7 @@ OwnMeasures::OwnMeasures(QWidget* parent, const ReferenceData& reference) : QWid
     depth_ = measure(tr("comb depth"), MeasureKind::Length, "hive.format.comb_height_mm");
     bottom_ = measure(tr("width at the bottom"), MeasureKind::Length, "hive.format.bottom_width_mm");
     spacing_ = measure(tr("spacing, or bar width"), MeasureKind::Length, "hive.format.pitch_mm");
-    combs_ = measure(tr("combs the box holds"), MeasureKind::Whole, "hive.format.combs_per_box");
+    combs_ = measure(words::worded(tr("%{combs} the box holds")), MeasureKind::Whole, "hive.format.combs_per_box");
     for (auto* field : {top_, depth_, spacing_, combs_}) field->require(true);
     bottom_->setPlaceholderText(tr("as at the top"));
     drawing_ = new OutlineDrawing(this);

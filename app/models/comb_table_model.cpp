@@ -77,9 +77,10 @@ int CombTableModel::columnCount(const QModelIndex& parent) const { return parent
 QString CombTableModel::place(std::size_t row) const {
     if (!answered_ || row >= answered_->question.combs.size()) return QLocale().toString(static_cast<int>(row) + 1);
     const auto& comb = answered_->question.combs[row];
-    if (comb.inSuper) return tr("super, comb %1").arg(comb.place + 1);
-    return answered_->question.boxes.size() > 1 ? tr("box %1, comb %2").arg(comb.box + 1).arg(comb.place + 1)
-                                                : tr("comb %1").arg(comb.place + 1);
+    if (comb.inSuper) return words::worded(tr("super, %{comb} %1"), answered_.get()).arg(comb.place + 1);
+    return answered_->question.boxes.size() > 1
+               ? words::worded(tr("box %1, %{comb} %2"), answered_.get()).arg(comb.box + 1).arg(comb.place + 1)
+               : words::worded(tr("%{comb} %1"), answered_.get()).arg(comb.place + 1);
 }
 
 QString CombTableModel::honey(std::size_t row) const {
@@ -143,7 +144,7 @@ QVariant CombTableModel::data(const QModelIndex& index, int role) const {
 }
 
 bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, int role) {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !wish_) return false;
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !edited_) return false;
     const auto row = static_cast<std::size_t>(index.row());
     auto changed = combs_[row];
     if (role == Qt::CheckStateRole && isFlag(index.column())) {
@@ -155,7 +156,7 @@ bool CombTableModel::setData(const QModelIndex& index, const QVariant& value, in
     } else {
         return false;
     }
-    wish_(row, changed);
+    edited_(row, changed);
     return true;
 }
 
@@ -185,14 +186,20 @@ QString CombTableModel::explained(int section) const {
         return tr("Share of the built comb that is %1, both faces together").arg(words::zone(*zone));
     switch (section) {
     case PlaceColumn:
-        return tr("Where the comb hangs: counted from the left, seen from behind, or from the entrance of a long hive");
+        return words::worded(
+            tr("Where the %{comb} hangs: counted from the left, seen from behind, or from the entrance of a long hive"),
+            answered_.get());
     case EmptyColumn: return tr("What is left of the built comb when all else is taken off");
     case BuiltColumn: return tr("How much of the frame, or below the bar, is comb");
     case FacesColumn: return tr("Faces that were looked at; the fewer, the wider the spread");
-    case WidthColumn: return tr("From the middle of this comb to the middle of the next; thicker combs hold more");
-    case FedColumn: return tr("This comb took syrup: what is in it is for the bees alone");
+    case WidthColumn:
+        return words::worded(tr("From the middle of this %{comb} to the middle of the next; thicker combs hold more"),
+                             answered_.get());
+    case FedColumn:
+        return words::worded(tr("This %{comb} took syrup: what is in it is for the bees alone"), answered_.get());
     case OldNestColumn: return tr("Brood was reared in it for years, so its cells hold less");
-    case HoneyColumn: return tr("Honey and nectar in the comb; in brackets eight in ten");
+    case HoneyColumn:
+        return words::worded(tr("Honey and nectar in the %{comb}; in brackets eight in ten"), answered_.get());
     default: return {};
     }
 }
@@ -204,7 +211,7 @@ QVariant CombTableModel::headerData(int section, Qt::Orientation orientation, in
     if (role != Qt::AccessibleTextRole) return {};
     if (const auto zone = zoneOf(section)) return words::zone(*zone);
     switch (section) {
-    case PlaceColumn: return tr("comb");
+    case PlaceColumn: return words::worded(tr("%{comb}"), answered_.get());
     case EmptyColumn: return tr("empty");
     case BuiltColumn: return tr("built");
     case FacesColumn: return tr("faces seen");

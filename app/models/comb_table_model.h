@@ -31,7 +31,7 @@ public:
         ColumnCount
     };
     //! Asks for the comb at a place to become another.
-    using Wish = std::function<void(std::size_t place, const book::CombRecord& comb)>;
+    using Edited = std::function<void(std::size_t place, const book::CombRecord& comb)>;
 
     explicit CombTableModel(QObject* parent = nullptr);
 
@@ -40,7 +40,7 @@ public:
     //! Shows a colony; `answered` may be of other records (`current` false): then only its outlines are used.
     void show(const book::ColonyCase& record, AnsweredPointer answered, bool current);
     void clear();
-    void setWish(Wish wish) { wish_ = std::move(wish); }
+    void onEdited(Edited edited) { edited_ = std::move(edited); }
     const std::vector<book::CombRecord>& combs() const { return combs_; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -63,7 +63,7 @@ private:
     AnsweredPointer answered_;
     NumberRange width_; //!< of a bar [mm]
     bool current_ = false;
-    Wish wish_;
+    Edited edited_;
 };
 
 } // namespace winterlarder::desk

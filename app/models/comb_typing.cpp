@@ -12,7 +12,7 @@ namespace {
 
 constexpr CombField allFields[] = {CombField::Capped, CombField::Open, CombField::Brood, CombField::BeeBread,
                                    CombField::Built};
-constexpr double step = 0.05;
+constexpr double shareStep = 0.05;
 
 bool isKey(const QString& typed, const QString& key) { return QString::compare(typed, key, Qt::CaseInsensitive) == 0; }
 
@@ -126,7 +126,7 @@ CombTyping::Typed CombTyping::type(const QString& text, bool shift, int comb, co
         return {true, share(std::min(1.0, shareOf(record, field) + emptyShare(record)), comb, record)};
     }
     if (key == QLatin1Char('+') || key == QLatin1Char('-')) {
-        const double by = key == QLatin1Char('+') ? step : -step;
+        const double by = key == QLatin1Char('+') ? shareStep : -shareStep;
         return {true, share(std::clamp(shareOf(record, picked_) + by, 0.0, 1.0), comb, record)};
     }
     if (isKey(text, emptyLetter())) return emptyComb(comb, record);

@@ -6,6 +6,7 @@
 #include "text/contexts.h"
 #include "text/follow_words.h"
 #include "text/remarks.h"
+#include "text/seen_words.h"
 
 #include <algorithm>
 
@@ -42,7 +43,6 @@ public:
 
 private:
     QString on(SeasonDay day) const { return words::date(q.year.date(std::clamp(day, firstSeasonDay, lastSeasonDay))); }
-    static QString kg(double value) { return words::amount(Mass(value)); }
     void add(const QString& heading, const QStringList& lines) {
         if (!lines.isEmpty()) sections.push_back({heading, lines});
     }
@@ -50,7 +50,7 @@ private:
     QStringList dates() const {
         QStringList lines;
         const auto& now = f.now;
-        const QString reserve = words::amount(q.reserve);
+        const QString reserve = text::amount(q.reserve, style_);
         if (now.reserveBy.low)
             lines << (now.reserveBy.typical
                           ? say::FollowSections::tr(
@@ -80,7 +80,7 @@ private:
         QStringList lines;
         for (const auto& visit : feed.lots)
             lines << say::FollowSections::tr("%1: %2 of fondant touching the cluster")
-                         .arg(words::dateWithWeekday(visit.date), words::amount(visit.fondant));
+                         .arg(words::dateWithWeekday(visit.date), text::amount(visit.fondant, style_));
         if (feed.plan)
             for (const auto& visit : feed.plan->visits) lines << visitLine(visit);
         if (feed.by > feed.begins()) lines << say::FollowSections::tr("It is wanted by %1.").arg(on(feed.by));
@@ -121,12 +121,11 @@ private:
         QStringList lines;
         lines << say::FollowSections::tr("Spring forage should carry it from about %1 (%2 to %3).")
                      .arg(on(s.carries.typical), on(s.carries.low), on(s.carries.high));
-        lines
-            << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.").arg(words::amount(s.leave));
-        lines << (s.surplus.typical.value() >= 0.5
-                      ? say::FollowSections::tr("Above that about %1 should be left and may come out.")
-                            .arg(words::spread(s.surplus))
-                      : say::FollowSections::tr("There will be nothing to spare."));
+        lines << say::FollowSections::tr("Leave %1 for a cold spell until forage is steady.")
+                     .arg(text::amount(s.leave, style_));
+        if (s.surplus.low < kilograms(0.5)) return lines << say::FollowSections::tr("Nothing is to come out.");
+        lines << say::FollowSections::tr("Above that %1 or more are left in 9 winters of 10, and may come out.")
+                     .arg(text::amount(s.surplus.low, style_));
         if (s.queenRoom)
             lines << worded(say::FollowSections::tr(
                                 "Take out about %1 of full %{combs}, so that the queen finds cells to lay in."),
@@ -165,10 +164,10 @@ private:
             }
             const QString line =
                 judged->contradicts
-                    ? say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected: it contradicts every winter.")
-                    : say::FollowSections::tr("%1: %2, %3, where %4 to %5 was expected.");
-            lines << line.arg(day, kind, kg(judged->seen), kg(std::max(0.0, judged->expected.low)),
-                              kg(std::max(0.0, judged->expected.high)));
+                    ? say::FollowSections::tr("%1: %2, %3, where %4 was expected: it contradicts every winter.")
+                    : say::FollowSections::tr("%1: %2, %3, where %4 was expected.");
+            lines << line.arg(day, kind, text::seenRead(observation, style_),
+                              text::seenExpected(q, observation, *judged, style_));
         }
         return lines;
     }

@@ -23,6 +23,10 @@ QString jobWords(JobKind kind, const text::WordStyle& style) {
     case JobKind::CountBees: return worded(JobTableModel::tr("count the %{combs} the bees cover"), style);
     case JobKind::MoveCombs: return worded(JobTableModel::tr("hang in %{combs} from a neighbour"), style);
     case JobKind::RecordStores: return JobTableModel::tr("look at the stores, or weigh");
+    case JobKind::HangInEggs:
+        return worded(JobTableModel::tr("hang in a %{comb} with eggs from another colony"), style);
+    case JobKind::SeeQueenCells:
+        return worded(JobTableModel::tr("look for queen cells on the %{comb} with eggs"), style);
     }
     return {};
 }
@@ -50,8 +54,7 @@ QString jobWords(const PlannedJob& job) {
     const auto style = words::styleOf(job.framed);
     if (job.exchange) return exchangeWords(*job.exchange, style);
     if (!job.partner.isEmpty())
-        return JobTableModel::tr(
-                   "unite it with %1, at the latest on this day: set it above, newspaper between, in the evening")
+        return JobTableModel::tr("unite it with %1, at the latest on this day, in the evening, newspaper between")
             .arg(job.partner);
     return jobWords(job.kind, style);
 }

@@ -23,7 +23,8 @@ QString plain(double number) { return QLocale().toString(number, 'g', 6); }
 
 QString beesWords(const book::BeesRecord& bees) {
     switch (beesToldBy(bees)) {
-    case BeesToldBy::CoveredCombs: return say::RecordRows::tr("bees on %1 combs").arg(plain(beesTold(bees)));
+    case BeesToldBy::CoveredCombs:
+        return words::worded(say::RecordRows::tr("bees on %1 %{combs}")).arg(plain(beesTold(bees)));
     case BeesToldBy::Seams: return say::RecordRows::tr("%1 seams of bees").arg(plain(beesTold(bees)));
     case BeesToldBy::Count: return say::RecordRows::tr("%1 bees").arg(QLocale().toString(beesTold(bees), 'f', 0));
     case BeesToldBy::NotTold: break;
@@ -34,11 +35,11 @@ QString beesWords(const book::BeesRecord& bees) {
 QString combsWords(const book::CombsRecord& combs) {
     if (const auto* list = std::get_if<std::vector<book::CombRecord>>(&combs)) {
         const auto count = static_cast<int>(list->size());
-        return count == 1 ? say::RecordRows::tr("one comb looked at")
-                          : say::RecordRows::tr("%n combs looked at", nullptr, count);
+        return count == 1 ? words::worded(say::RecordRows::tr("one %{comb} looked at"))
+                          : words::worded(say::RecordRows::tr("%n %{combs} looked at", nullptr, count));
     }
     if (const auto* quick = std::get_if<book::QuickCountRecord>(&combs))
-        return say::RecordRows::tr("%1 combs full, %2 half full, by count")
+        return words::worded(say::RecordRows::tr("%1 %{combs} full, %2 half full, by count"))
             .arg(plain(quick->fullOfStores), plain(quick->half));
     return {};
 }
@@ -95,8 +96,9 @@ QString details(const book::Feed& feed) {
 QString details(const book::Harvest& harvest) {
     QString said = words::kilograms(harvest.harvest.honey);
     if (harvest.combs)
-        said = *harvest.combs == 1 ? say::RecordRows::tr("%1 on one comb").arg(said)
-                                   : say::RecordRows::tr("%1 on %n combs", nullptr, *harvest.combs).arg(said);
+        said = *harvest.combs == 1
+                   ? words::worded(say::RecordRows::tr("%1 on one %{comb}")).arg(said)
+                   : words::worded(say::RecordRows::tr("%1 on %n %{combs}", nullptr, *harvest.combs)).arg(said);
     return withNote(said, harvest.note);
 }
 
@@ -108,9 +110,9 @@ QString details(const book::Treatment& treatment) {
 }
 
 QString details(const book::Manipulation& work) {
-    const QString said =
-        work.count ? say::RecordRows::tr("%1: %2").arg(text::choice(work.what), QLocale().toString(*work.count))
-                   : text::choice(work.what);
+    const QString said = work.count ? say::RecordRows::tr("%1: %2").arg(text::choice(work.what, words::style()),
+                                                                        QLocale().toString(*work.count))
+                                    : text::choice(work.what, words::style());
     return withNote(said, work.note);
 }
 
@@ -150,7 +152,8 @@ QString details(const book::PlannedVisit& visit) {
 
 QString details(const book::WinterOutcome& outcome) {
     QStringList said{outcome.alive ? say::RecordRows::tr("alive") : say::RecordRows::tr("dead")};
-    if (outcome.coveredCombs) said << say::RecordRows::tr("bees on %1 combs").arg(plain(*outcome.coveredCombs));
+    if (outcome.coveredCombs)
+        said << words::worded(say::RecordRows::tr("bees on %1 %{combs}")).arg(plain(*outcome.coveredCombs));
     if (outcome.storesLeft) said << say::RecordRows::tr("%1 of stores left").arg(words::kilograms(*outcome.storesLeft));
     saidIf(said, outcome.foodLeft, say::RecordRows::tr("food within reach"),
            say::RecordRows::tr("no food within reach"));

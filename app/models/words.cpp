@@ -53,13 +53,20 @@ const text::WordStyle& style() {
 
 void useUnits(UnitSystem system) { chosenStyle().numbers.system = system; }
 void useWording(const text::Wording& wording) { chosenStyle().wording = wording; }
-text::WordStyle styleOf(const advice::ColonyQuestion& question) { return answer::styleFor(style(), question); }
+text::WordStyle styleOf(const advice::ColonyQuestion& question) {
+    auto own = answer::styleFor(style(), question);
+    own.poundsBeside = answer::wantsPoundsBeside(question); // beside the kilograms the window was told to show
+    return own;
+}
 text::WordStyle styleOf(bool framed) {
     text::WordStyle own = style();
     own.wording.frames = own.wording.frames && framed;
     return own;
 }
 QString worded(const QString& sentence) { return text::worded(sentence, style()); }
+QString worded(const QString& sentence, const AnsweredColony* colony) {
+    return text::worded(sentence, colony ? styleOf(colony->question) : style());
+}
 
 MassUnit shownMass() { return massUnit(chosenStyle().numbers.system); }
 
@@ -167,6 +174,8 @@ QString verdict(const advice::Advice& advice, const text::WordStyle& told) {
 
 QString followedInShort(const tracking::Following& following, SeasonDay today) {
     const auto& feed = following.feed;
+    if (following.state == tracking::FollowState::OnCourse && following.fallsShort && !isFedToday(following, today))
+        return say::WindowWords::tr("feed later");
     if (following.state != tracking::FollowState::OnCourse || !isFedToday(following, today))
         return text::followState(following.state);
     return feedInShort(feed->plan ? feed->plan->syrup.sugar : Mass(0), feed->fondant);
@@ -243,6 +252,8 @@ QString due(const Due& due, Date today, const text::WordStyle& told) {
     case DueKind::MoveCombs:
         return now ? text::worded(say::WindowWords::tr("%{combs} to it today"), told)
                    : text::worded(say::WindowWords::tr("%{combs} to it %1"), told).arg(day);
+    case DueKind::HangInEggs: return text::worded(say::WindowWords::tr("a %{comb} with eggs to it today"), told);
+    case DueKind::SeeQueenCells: return say::WindowWords::tr("queen cells? look %1").arg(day);
     case DueKind::RecordStores: return say::WindowWords::tr("look at the stores");
     case DueKind::Check: return now ? say::WindowWords::tr("check today") : say::WindowWords::tr("check %1").arg(day);
     }

@@ -24,6 +24,8 @@ void useWording(const text::Wording& wording);
 text::WordStyle styleOf(const advice::ColonyQuestion& question);
 text::WordStyle styleOf(bool framed);    //!< of a hive of the yard whose combs hang in frames, or do not
 QString worded(const QString& sentence); //!< with the nouns of the yard's place
+//! With those of one colony, where it is answered; else of the yard.
+QString worded(const QString& sentence, const AnsweredColony* colony);
 
 //! The units quantities are shown in, and their names: food of a day is small, so it is in g or oz.
 MassUnit shownMass();

@@ -46,6 +46,12 @@ QString Yard::title() const {
 
 std::optional<Date> Yard::asOf() const { return colonies().empty() && yards().empty() ? std::nullopt : state_.day; }
 
+Date Yard::entryDay() const {
+    if (const auto shown = asOf()) return *shown;
+    require(book_ != nullptr, "a yard without a book has no day to begin an entry with");
+    return book_->today();
+}
+
 // ---- what is chosen --------------------------------------------------------------------------------------------------
 
 void Yard::showDay(Date day) {

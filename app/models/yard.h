@@ -36,6 +36,7 @@ public:
     int position(ColonyId id) const { return state_.position(id); } //!< -1 where the colony is gone
     QString title() const;                                          //!< the yard's name, or what stands for one
     std::optional<Date> asOf() const; //!< the day asked for; nothing while nothing is open
+    Date entryDay() const;            //!< the day new entries begin with: that one, today while nothing is open
     const std::vector<book::Yard>& yards() const { return state_.yards; }
     const book::Yard* shownYard() const { return state_.shownYard(); } //!< nothing where the book has none
     //! Everything of the colony being looked at, edits that are shown at once among it; nothing until it is read.

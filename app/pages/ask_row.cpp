@@ -33,11 +33,12 @@ void AskRow::show(const std::optional<advice::Ask>& ask, const ReferenceData* re
     if (choices_) choices_->deleteLater();
     choices_ = nullptr;
     answers_.clear();
-    if (kind) offer(*kind, reference);
+    if (ask) offer(*ask, reference);
 }
 
-void AskRow::offer(advice::AskKind kind, const ReferenceData* reference) {
-    const QString question = text::question(kind, words::style());
+void AskRow::offer(const advice::Ask& ask, const ReferenceData* reference) {
+    const advice::AskKind kind = ask.kind;
+    const QString question = text::question(ask, words::style());
     question_->setText(question);
     question_->setMinimumWidth(
         std::min(fontMetrics().horizontalAdvance(question) + 4, 48 * fontMetrics().averageCharWidth()));

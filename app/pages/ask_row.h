@@ -29,7 +29,7 @@ signals:
     void answered(winterlarder::advice::AskKind kind, double value);
 
 private:
-    void offer(advice::AskKind kind, const ReferenceData* reference);
+    void offer(const advice::Ask& ask, const ReferenceData* reference);
 
     QLabel* question_;
     QWidget* choices_ = nullptr;

@@ -40,7 +40,7 @@ constexpr int spareWidth = 60; // px around the table
 
 CombTablePage::CombTablePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     model_ = new CombTableModel(this);
-    model_->setWish(
+    model_->onEdited(
         [this](std::size_t place, const book::CombRecord& comb) { yard_->changeComb(colony_, place, comb); });
     table_ = new QTableView(this);
     table_->setModel(model_);

@@ -82,8 +82,6 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
 
 QLayout* LookPage::buildHead() {
     newLook_ = new QPushButton(tr("&New look"), this);
-    newLook_->setToolTip(tr(
-        "A new look of the day asked about; its combs begin as they were seen within the last sixty days, else empty"));
     lookDetails_ = new QPushButton(tr("&Queen, temper, note\u2026"), this);
     hive_ = new QPushButton(tr("Hive\u2026"), this);
     connect(newLook_, &QPushButton::clicked, this, &LookPage::beginLook);
@@ -274,13 +272,17 @@ void LookPage::refresh() {
     const bool quick = std::holds_alternative<book::QuickCountRecord>(colony->record.combs);
     nothing_->setVisible(!std::holds_alternative<std::vector<book::CombRecord>>(colony->record.combs));
     const bool winter = yard_->leading(colony_) != nullptr;
-    nothing_->setText(
+    newLook_->setToolTip(words::worded(
+        tr("A new look of the day asked about; its %{combs} begin as they were seen within the last sixty days, else empty"),
+        colony->answered.get()));
+    const QString how =
         winter
             ? tr("In the cold leave the hive closed: what can be told from outside (its weight, its heft, bees flying, a glance under the lid) is written down on the page On the scale. "
-                 "Once it is warm enough to open, \u201cNew look\u201d hangs the hive's combs here. Or only count them:")
+                 "Once it is warm enough to open, \u201cNew look\u201d hangs the hive's %{combs} here. Or only count them:")
         : quick
-            ? tr("The combs were counted, not looked at one by one; so no comb can be drawn.")
-            : tr("No comb was looked at within sixty days before this day. \u201cNew look\u201d hangs the hive's empty combs here; write on each what it holds, and count the combs the bees cover. Or only count them:"));
+            ? tr("The %{combs} were counted, not looked at one by one; so no %{comb} can be drawn.")
+            : tr("No %{comb} was looked at within sixty days before this day. \u201cNew look\u201d hangs the hive's empty %{combs} here; write on each what it holds, and count the %{combs} the bees cover. Or only count them:");
+    nothing_->setText(words::worded(how, colony->answered.get()));
     if (const auto* reference = referenceOf(yard_->book()))
         bees_->useLimits(*reference), weighing_->useLimits(*reference);
     bees_->show(colony->record.bees);

@@ -3,11 +3,13 @@
 
 #include "fields/day_field.h"
 #include "fields/fields.h"
+#include "models/words.h"
 #include "pages/ask_row.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -39,10 +41,10 @@ NextEntry::NextEntry(QWidget* parent) : Card(parent) {
     title->setFont(bold);
     down->addWidget(title);
     bees_ = new BeesField(this);
-    combs_ = new QPushButton(tr("Enter the &combs"), this);
+    combs_ = new QPushButton(this);
     weighing_ = new WeighingField(this);
-    beesRow_ = row(tr("How many bees: combs they cover, on both sides"), bees_);
-    combsRow_ = row(tr("What the combs hold, comb by comb or counted quickly"), combs_);
+    beesRow_ = row({}, bees_);
+    combsRow_ = row({}, combs_);
     weighingRow_ = row(tr("or what the hive weighs, or how heavy it feels"), weighing_);
     flow_ = new AskRow(this);
     supers_ = new AskRow(this);
@@ -65,6 +67,14 @@ QWidget* NextEntry::row(const QString& words, QWidget* field) {
     return whole;
 }
 
+// In the words of the place, which may be another by now.
+void NextEntry::name() {
+    combs_->setText(words::worded(tr("Enter the &%{combs}")));
+    beesRow_->findChild<QLabel*>()->setText(words::worded(tr("How many bees: %{combs} they cover, on both sides")));
+    combsRow_->findChild<QLabel*>()->setText(
+        words::worded(tr("What the %{combs} hold, %{comb} by %{comb} or counted quickly")));
+}
+
 bool NextEntry::lacks(const ColonyEntry& colony) {
     return colony.problems.empty() && (lacksBees(colony) || lacksStores(colony));
 }
@@ -73,6 +83,7 @@ void NextEntry::show(const ColonyEntry& colony, bool writable, const ReferenceDa
     const bool wanted = writable && lacks(colony);
     setVisible(wanted);
     if (!wanted) return;
+    name();
     if (reference) bees_->useLimits(*reference), weighing_->useLimits(*reference);
     beesRow_->setVisible(lacksBees(colony));
     if (lacksBees(colony) && !bees_->number()->hasFocus()) bees_->suggest(BeesToldBy::CoveredCombs);

@@ -35,6 +35,7 @@ signals:
 
 private:
     QWidget* row(const QString& words, QWidget* field);
+    void name();
 
     BeesField* bees_;
     WeighingField* weighing_;

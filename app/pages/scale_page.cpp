@@ -26,21 +26,17 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
         {book::Kind::Weighing, book::Kind::Sighting, book::Kind::WinterOutcome},
         tr("The hive was not weighed yet. A hand scale under one side, or a heft, already narrows what is in it."));
     weighings_->addButton(tr("Wei&gh\u2026"), [this] {
-        askForWeighing(
-            this, yard_,
-            {.colony = colony_, .weighing = {yard_->asOf().value_or(*Date::of(2000, 1, 1)), book::ScaleReading{}}});
+        askForWeighing(this, yard_, {.colony = colony_, .weighing = {yard_->entryDay(), book::ScaleReading{}}});
     });
     weighings_->addButton(tr("A scale's &log\u2026"), [this] {
         const QString file = QFileDialog::getOpenFileName(this, tr("The log of a scale"), {},
                                                           tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
         if (!file.isEmpty()) (new ScaleLogDialog(yard_, colony_, file, this))->open();
     });
-    weighings_->addButton(tr("A gla&nce\u2026"), [this] {
-        askForSighting(this, yard_, {.colony = colony_, .date = yard_->asOf().value_or(*Date::of(2000, 1, 1))});
-    });
-    weighings_->addButton(tr("How the winter &went\u2026"), [this] {
-        askForOutcome(this, yard_, {.colony = colony_, .date = yard_->asOf().value_or(*Date::of(2000, 1, 1))});
-    });
+    weighings_->addButton(tr("A gla&nce\u2026"),
+                          [this] { askForSighting(this, yard_, {.colony = colony_, .date = yard_->entryDay()}); });
+    weighings_->addButton(tr("How the winter &went\u2026"),
+                          [this] { askForOutcome(this, yard_, {.colony = colony_, .date = yard_->entryDay()}); });
     auto* guide = new QHBoxLayout;
     guide->addStretch(1);
     for (const auto page : {text::GuidePage::Weight, text::GuidePage::Winter})

@@ -23,7 +23,7 @@ StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     records_ = new RecordList(
         this, yard_, tr("Everything written down of this colony, newest first"), {},
         tr("Nothing is written down yet. Looks, weighings, feeds, harvests, treatments and notes will stand here."));
-    const auto today = [this] { return yard_->asOf().value_or(*Date::of(2000, 1, 1)); };
+    const auto today = [this] { return yard_->entryDay(); };
     records_->addButton(tr("&Note\u2026"),
                         [this, today] { askForNote(this, yard_, {.colony = colony_, .date = today()}); });
     records_->addButton(tr("Ha&rvest\u2026"), [this, today] {

@@ -166,9 +166,9 @@ QString WhatIfPage::said() const { return chances_->text(); }
 
 void WhatIfPage::reset() {
     own_.reset();
-    if (wish_ == WhatIf{}) return refresh();
-    const bool demand = wish_.changesDemand();
-    wish_ = {};
+    if (whatIf_ == WhatIf{}) return refresh();
+    const bool demand = whatIf_.changesDemand();
+    whatIf_ = {};
     for (QObject* field : std::initializer_list<QObject*>{take_, sugar_, bees_, forage_, wrapped_})
         field->blockSignals(true);
     for (auto* field : {take_, sugar_}) field->setValue(0);
@@ -195,7 +195,7 @@ bool WhatIfPage::isUnderWay() const {
 
 // The records or their answer changed: what is tried stands on the new ones. Where nothing is tried and nobody looks it waits.
 void WhatIfPage::refresh() {
-    stale_ = !isVisible() && wish_ == WhatIf{};
+    stale_ = !isVisible() && whatIf_ == WhatIf{};
     if (stale_) return;
     const auto* colony = yard_->find(colony_);
     const bool known = colony && colony->answered && !colony->pending && yard_->book() && yard_->book()->reference();
@@ -205,38 +205,38 @@ void WhatIfPage::refresh() {
     ownTrials_ = Trials::of(own_, yard_->book()->reference()->constants);
     trials_ = ownTrials_;
     if (!ownTrials_ && !own_->picture.empty()) emit wintersWanted();
-    if (wish_.changesDemand()) readDemand();
+    if (whatIf_.changesDemand()) readDemand();
     else tryOut();
 }
 
 void WhatIfPage::readAmounts() {
-    wish_.take = massIn(take_);
-    wish_.sugar = massIn(sugar_);
+    whatIf_.take = massIn(take_);
+    whatIf_.sugar = massIn(sugar_);
     if (stale_) refresh();
     else tryOut();
 }
 
 void WhatIfPage::readDemand() {
-    wish_.wrapped = wrapped_->isChecked();
-    wish_.beesPercent = bees_->value();
-    wish_.forageDaysLater = forage_->value();
+    whatIf_.wrapped = wrapped_->isChecked();
+    whatIf_.beesPercent = bees_->value();
+    whatIf_.forageDaysLater = forage_->value();
     if (stale_) return refresh();
     const auto* colony = yard_->find(colony_);
     if (!own_ || !colony) return;
-    if (!wish_.changesDemand()) {
+    if (!whatIf_.changesDemand()) {
         emit demandDropped();
         preview_ = false;
         trials_ = ownTrials_;
         return tryOut();
     }
-    wished_ = caseWith(own_->record, own_->question, wish_);
+    wished_ = caseWith(own_->record, own_->question, whatIf_);
     state_->setText(tr("Simulating these winters\u2026"));
     plan_->setEnabled(false);
     emit demandWished(yard_->position(colony_), wished_);
 }
 
 void WhatIfPage::takeAnswer(const AnsweredPointer& answered, bool preview) {
-    if (!answered || !wish_.changesDemand() || !(answered->record == wished_)) return;
+    if (!answered || !whatIf_.changesDemand() || !(answered->record == wished_)) return;
     preview_ = preview;
     trials_ = Trials::of(answered, yard_->book()->reference()->constants);
     tryOut();
@@ -248,7 +248,7 @@ void WhatIfPage::takeProblems(const Problems& problems) {
 
 void WhatIfPage::tryOut() {
     trial_.reset();
-    const bool any = wish_.changesAmounts() || wish_.changesDemand();
+    const bool any = whatIf_.changesAmounts() || whatIf_.changesDemand();
     back_->setEnabled(any);
     plan_->setEnabled(false);
     if (!trials_ || !isEnabled()) {
@@ -262,13 +262,13 @@ void WhatIfPage::tryOut() {
         state_->clear();
         return;
     }
-    trial_ = trials_->tryOut(wish_);
+    trial_ = trials_->tryOut(whatIf_);
     say(*trial_);
     if (any)
         emit tried(trial_->picture, tr("Tried out over %1 winters; nothing of it is written down.")
                                         .arg(QLocale().toString(trial_->picture->winters)));
     else emit tried(nullptr, {});
-    plan_->setEnabled(wish_.changesAmounts() && !preview_ && yard_->writable());
+    plan_->setEnabled(whatIf_.changesAmounts() && !preview_ && yard_->writable());
 }
 
 void WhatIfPage::say(const Trials::Trial& trial) {
@@ -291,7 +291,7 @@ void WhatIfPage::say(const Trials::Trial& trial) {
 void WhatIfPage::makePlan() {
     if (!trial_ || !own_ || !yard_->book()) return;
     const auto& base = trials_->base();
-    const auto advice = adviceOf(*trial_, base, wish_);
+    const auto advice = adviceOf(*trial_, base, whatIf_);
     const auto accepted =
         answer::acceptanceOf(colony_, base.record, base.question, advice, *yard_->book()->reference(), words::style());
     if (const auto* records = yard_->records(colony_)) yard_->apply(planInstead(accepted, *records, base.record.asOf));

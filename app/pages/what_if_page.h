@@ -27,7 +27,7 @@ public:
     explicit WhatIfPage(Yard* yard, QWidget* parent = nullptr);
 
     void show(ColonyId id);
-    const WhatIf& wish() const { return wish_; }
+    const WhatIf& whatIf() const { return whatIf_; }
     //! An answer to the demand wished; `preview`: over few winters, the full one follows. One of another wish is not shown.
     void takeAnswer(const AnsweredPointer& answered, bool preview);
     void takeProblems(const Problems& problems);
@@ -68,7 +68,7 @@ private:
 
     Yard* yard_;
     ColonyId colony_;
-    WhatIf wish_;
+    WhatIf whatIf_;
     AnsweredPointer own_;             //!< the colony's answer the page stands on
     std::optional<Trials> ownTrials_; //!< of that answer; nothing while its winters are not there
     std::optional<Trials> trials_;    //!< of the answer with the demand wished

@@ -132,6 +132,8 @@ QString wordOf(const std::string& id, const text::WordStyle& style) {
         {"take-honey", QT_TRANSLATE_NOOP("Sheet", "take honey off, before feeding or treating")},
         {"weigh", QT_TRANSLATE_NOOP("Sheet", "weigh when the last forage is over")},
         {"weigh-again", QT_TRANSLATE_NOOP("Sheet", "weigh again")},
+        {"hang-in-eggs", QT_TRANSLATE_NOOP("Sheet", "hang in a %{comb} with eggs from another colony")},
+        {"see-queen-cells", QT_TRANSLATE_NOOP("Sheet", "see whether queen cells are on the %{comb} with eggs")},
         {"count-mites", QT_TRANSLATE_NOOP("Sheet", "count the mites, and look at the stores again")},
         {"call-inspector", QT_TRANSLATE_NOOP("Sheet", "signs of disease: call the bee inspector, move nothing")},
         {"count-bees", QT_TRANSLATE_NOOP("Sheet", "count the %{combs} the bees cover")},

@@ -28,7 +28,7 @@ constexpr std::array<AskWords, 9> asks{{
     {advice::AskKind::Tare, "tare", "hive.tare_kg",
      QT_TRANSLATE_NOOP("Words", "What does the empty hive weigh, with its drawn %{combs}?")},
     {advice::AskKind::FlowToCome, "flow_to_come", "site.autumn_flow",
-     QT_TRANSLATE_NOOP("Words", "Is a flow still to come near you, such as ivy, heather, goldenrod or eucalyptus?")},
+     QT_TRANSLATE_NOOP("Words", "Is a flow still to come near you?")},
     {advice::AskKind::FullCombs, "full_combs", "full_combs",
      QT_TRANSLATE_NOOP("Words", "How many full %{combs} have you in store?")},
     {advice::AskKind::WinterVisits, "winter_visits", "wish.visits_in_winter",
@@ -41,7 +41,13 @@ const AskWords& of(advice::AskKind kind) { return asks[static_cast<std::size_t>(
 
 } // namespace
 
-QString question(advice::AskKind kind, const WordStyle& style) { return worded(say::Words::tr(of(kind).text), style); }
+QString question(const advice::Ask& ask, const WordStyle& style) {
+    const auto name = [&](std::size_t at) { return QString::fromStdString(ask.flows[at]); };
+    if (ask.flows.size() == 1) return say::Words::tr("Is a flow still to come near you, such as %1?").arg(name(0));
+    if (ask.flows.size() > 1)
+        return say::Words::tr("Is a flow still to come near you, such as %1 or %2?").arg(name(0), name(1));
+    return worded(say::Words::tr(of(ask.kind).text), style);
+}
 std::string_view idOf(advice::AskKind kind) { return of(kind).id; }
 std::string_view keyOf(advice::AskKind kind) { return of(kind).key; }
 

@@ -10,7 +10,7 @@
 namespace winterlarder::text {
 
 //! The question as a sentence. Tested: tests/app/words_test.cpp.
-QString question(advice::AskKind kind, const WordStyle& style);
+QString question(const advice::Ask& ask, const WordStyle& style);
 //! Its name in the answers, and the key of the case file that answers it.
 std::string_view idOf(advice::AskKind kind);
 std::string_view keyOf(advice::AskKind kind);

@@ -10,8 +10,8 @@ const std::vector<RemarkText>& cautionTexts() {
         {"robbing-and-wasps",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Robbers and wasps: work in the evening, feed inside the hive only, spill nothing, and narrow the entrance to "
-             "%{=6 mm} by %{=70 mm} to %{=120 mm}, for a weak colony to one bee's width.")},
+             "Robbers and %{wasps}: work in the evening, feed inside the hive only, spill nothing, and narrow the entrance: "
+             "%{=6 mm} high and about %{=7 cm} to %{=12 cm} wide, for a weak colony one bee's width.")},
         {"feed-inside",
          QT_TRANSLATE_NOOP("Remark",
                            "Feed inside the hive only: feed in the open brings robbers and carries disease.")},
@@ -46,7 +46,12 @@ const std::vector<RemarkText>& cautionTexts() {
              "Remark",
              "Thick syrup is right now, but left standing in the cold to be expected before the last day it lets up to %{g:0} g of sugar per "
              "kilogram settle: give it lukewarm and in portions that are soon taken.")},
-        {"weak-unite",
+        {"weak-unite/long",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Unite healthy colonies only, by %{day}: in the evening, the %{combs} of the weak one hung beside those of the strong one behind a sheet of "
+             "newspaper, the bees misted with water, the better queen kept. Later it is too cold for the bees to come together.")},
+        {"weak-unite/boxes",
          QT_TRANSLATE_NOOP(
              "Remark",
              "Unite healthy colonies only, by %{day}: in the evening, the weak one above the strong one with a sheet of newspaper between, "
@@ -60,6 +65,11 @@ const std::vector<RemarkText>& cautionTexts() {
              "Remark",
              "Mites first: good stores do not save a colony treated too late. Count them now and treat once the honey is off; the label, "
              "your vet and the bee inspector decide on the means.")},
+        {"varroa-first/summer-bees",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Mites first: good stores do not save a colony treated too late. Count them now, and treat without delay, for what is in the super "
+             "stays with the bees; the label, your vet and the bee inspector decide on the means.")},
         {"varroa-first/treated",
          QT_TRANSLATE_NOOP(
              "Remark",

@@ -96,11 +96,11 @@ QString choice(book::Temper temper) {
     return {};
 }
 
-QString choice(book::ManipulationKind what) {
+QString choice(book::ManipulationKind what, const WordStyle& style) {
     switch (what) {
-    case book::ManipulationKind::CombsAdded: return say::Choices::tr("combs put in");
-    case book::ManipulationKind::CombsRemoved: return say::Choices::tr("combs taken out");
-    case book::ManipulationKind::CombsMoved: return say::Choices::tr("combs given to another colony");
+    case book::ManipulationKind::CombsAdded: return worded(say::Choices::tr("%{combs} put in"), style);
+    case book::ManipulationKind::CombsRemoved: return worded(say::Choices::tr("%{combs} taken out"), style);
+    case book::ManipulationKind::CombsMoved: return worded(say::Choices::tr("%{combs} given to another colony"), style);
     case book::ManipulationKind::BoxesAdded: return say::Choices::tr("boxes put on");
     case book::ManipulationKind::BoxesRemoved: return say::Choices::tr("boxes taken off");
     case book::ManipulationKind::BoxesMoved: return say::Choices::tr("boxes given to another colony");

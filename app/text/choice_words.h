@@ -3,6 +3,7 @@
 
 #include "book/entries/entries.h"
 #include "book/entries/words.h"
+#include "text/style.h"
 
 #include <QString>
 
@@ -21,7 +22,7 @@ QString choice(book::FeedKind kind);
 QString choice(book::QueenColour colour);
 QString choice(book::FateKind fate);
 QString choice(book::Temper temper);
-QString choice(book::ManipulationKind what);
+QString choice(book::ManipulationKind what, const WordStyle& style = {});
 QString choice(book::VisitKind what);
 QString choice(book::VisitState state);
 QString choice(book::SightingKind saw);

@@ -54,7 +54,7 @@ constexpr FieldWords fields[] = {
     {"currency", QT_TRANSLATE_NOOP("Fields", "currency")},
     {"sugar_price_per_kg", QT_TRANSLATE_NOOP("Fields", "price of a kilogram of sugar")},
     {"bag_kg", QT_TRANSLATE_NOOP("Fields", "a bag of sugar"), Form::Mass},
-    {"full_combs", QT_TRANSLATE_NOOP("Fields", "full combs in store")},
+    {"full_combs", QT_TRANSLATE_NOOP("Fields", "full %{combs} in store")},
     {"units", QT_TRANSLATE_NOOP("Fields", "units")},
     {"hive_shell", QT_TRANSLATE_NOOP("Fields", "walls of the hive")},
     {"hive_top_insulation", QT_TRANSLATE_NOOP("Fields", "insulation on top"), Form::Flag},
@@ -73,7 +73,7 @@ constexpr FieldWords fields[] = {
     {"into", QT_TRANSLATE_NOOP("Fields", "united into")},
     {"cause", QT_TRANSLATE_NOOP("Fields", "cause")},
     {"bees_count", QT_TRANSLATE_NOOP("Fields", "number of bees")},
-    {"bees_covered_combs", QT_TRANSLATE_NOOP("Fields", "combs covered with bees")},
+    {"bees_covered_combs", QT_TRANSLATE_NOOP("Fields", "%{combs} covered with bees")},
     {"bees_seams", QT_TRANSLATE_NOOP("Fields", "seams of bees")},
     {"bees_spread", QT_TRANSLATE_NOOP("Fields", "how unsure the count is")},
     {"bees_brood_cells", QT_TRANSLATE_NOOP("Fields", "brood cells")},
@@ -86,9 +86,9 @@ constexpr FieldWords fields[] = {
     {"bees_food_beside", QT_TRANSLATE_NOOP("Fields", "food beside the bees"), Form::Flag},
     {"honey_kind", QT_TRANSLATE_NOOP("Fields", "kind of honey")},
     {"fed_or_treated", QT_TRANSLATE_NOOP("Fields", "fed or treated while this honey was made"), Form::Flag},
-    {"combs_form", QT_TRANSLATE_NOOP("Fields", "how the combs were looked at")},
-    {"combs_full_of_stores", QT_TRANSLATE_NOOP("Fields", "combs full of stores")},
-    {"combs_half", QT_TRANSLATE_NOOP("Fields", "combs half full")},
+    {"combs_form", QT_TRANSLATE_NOOP("Fields", "how the %{combs} were looked at")},
+    {"combs_full_of_stores", QT_TRANSLATE_NOOP("Fields", "%{combs} full of stores")},
+    {"combs_half", QT_TRANSLATE_NOOP("Fields", "%{combs} half full")},
     {"combs_capped_share", QT_TRANSLATE_NOOP("Fields", "share of it capped"), Form::Share},
     {"sealed_brood", QT_TRANSLATE_NOOP("Fields", "sealed brood seen"), Form::Flag},
     {"pollen_coming_in", QT_TRANSLATE_NOOP("Fields", "pollen coming in"), Form::Flag},
@@ -107,7 +107,7 @@ constexpr FieldWords fields[] = {
     {"fondant_kg", QT_TRANSLATE_NOOP("Fields", "fondant"), Form::Mass},
     {"after_look", QT_TRANSLATE_NOOP("Fields", "after the look of that day"), Form::Flag},
     {"kg", QT_TRANSLATE_NOOP("Fields", "honey"), Form::Mass},
-    {"combs", QT_TRANSLATE_NOOP("Fields", "combs")},
+    {"combs", QT_TRANSLATE_NOOP("Fields", "%{combs}")},
     {"until", QT_TRANSLATE_NOOP("Fields", "until"), Form::Day},
     {"what", QT_TRANSLATE_NOOP("Fields", "what")},
     {"count", QT_TRANSLATE_NOOP("Fields", "how many")},
@@ -122,7 +122,7 @@ constexpr FieldWords fields[] = {
     {"weight_change_kg", QT_TRANSLATE_NOOP("Fields", "change of weight"), Form::Mass},
     {"saw", QT_TRANSLATE_NOOP("Fields", "seen")},
     {"stores", QT_TRANSLATE_NOOP("Fields", "stores in sight"), Form::Flag},
-    {"cluster_from", QT_TRANSLATE_NOOP("Fields", "first comb of the cluster")},
+    {"cluster_from", QT_TRANSLATE_NOOP("Fields", "first %{comb} of the cluster")},
     {"mean_c", QT_TRANSLATE_NOOP("Fields", "mean temperature")},
     {"run_winters", QT_TRANSLATE_NOOP("Fields", "simulated winters")},
     {"program_version", QT_TRANSLATE_NOOP("Fields", "version of the program")},
@@ -156,7 +156,7 @@ constexpr FieldWords fields[] = {
     {"format_comb_width_mm", QT_TRANSLATE_NOOP("Fields", "comb width, mm")},
     {"format_comb_height_mm", QT_TRANSLATE_NOOP("Fields", "comb height, mm")},
     {"format_bottom_width_mm", QT_TRANSLATE_NOOP("Fields", "comb width at the bottom, mm")},
-    {"format_combs_per_box", QT_TRANSLATE_NOOP("Fields", "combs in a box")},
+    {"format_combs_per_box", QT_TRANSLATE_NOOP("Fields", "%{combs} in a box")},
     {"format_pitch_mm", QT_TRANSLATE_NOOP("Fields", "bar width, mm")},
     {"super", QT_TRANSLATE_NOOP("Fields", "a super"), Form::Flag},
     {"put_on", QT_TRANSLATE_NOOP("Fields", "put on"), Form::Day},
@@ -190,18 +190,18 @@ bool hasFieldName(const std::string& column) {
     return all.size() == 2 ? all[1] == QLatin1String("size") : plainField(all.last()) != nullptr;
 }
 
-QString fieldName(const std::string& column) {
+QString fieldName(const std::string& column, const WordStyle& style) {
     const auto all = parts(column);
     if (all.size() == 2 && all[1] == QLatin1String("size"))
         return all[0] == QLatin1String("boxes")   ? say::Fields::tr("number of boxes")
-               : all[0] == QLatin1String("combs") ? say::Fields::tr("number of combs")
+               : all[0] == QLatin1String("combs") ? worded(say::Fields::tr("number of %{combs}"), style)
                : all[0] == QLatin1String("days")  ? say::Fields::tr("number of days")
                                                   : say::Fields::tr("number of photographs");
     const auto* field = plainField(all.last());
-    const QString name = field ? say::Fields::tr(field->words) : QString::fromStdString(column);
+    const QString name = field ? worded(say::Fields::tr(field->words), style) : QString::fromStdString(column);
     if (all.size() < 3) return name;
     const QString place = QString::number(all[1].toInt() + 1);
-    if (all[0] == QLatin1String("combs")) return say::Fields::tr("comb %1: %2").arg(place, name);
+    if (all[0] == QLatin1String("combs")) return worded(say::Fields::tr("%{comb} %1: %2"), style).arg(place, name);
     if (all[0] == QLatin1String("boxes")) return say::Fields::tr("box %1: %2").arg(place, name);
     if (all[0] == QLatin1String("days")) return say::Fields::tr("day %1: %2").arg(place, name);
     return say::Fields::tr("%2 %1").arg(place, name);

@@ -7,12 +7,26 @@ namespace winterlarder::text {
 
 const std::vector<RemarkText>& followTexts() {
     static const std::vector<RemarkText> texts{
-        {"look-from-outside",
+        {"look-from-outside/closed",
          QT_TRANSLATE_NOOP(
              "Remark",
              "At a daily maximum of about %{temperature} weigh or heft from outside and do not open: a dry, still "
-             "day, no knocking, the hive set down gently. From %{=7 °C} the lid alone may be lifted, from %{=10 °C} for half a "
-             "minute with the cluster left as it is.")},
+             "day, no knocking, the hive set down gently.")},
+        {"look-from-outside/lid",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "At a daily maximum of about %{temperature} weigh or heft from outside; the lid alone may be lifted, no %{comb} is drawn: a "
+             "dry, still day, no knocking.")},
+        {"look-from-outside/moment",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "At a daily maximum of about %{temperature} weigh or heft from outside; the hive may be open for half a minute in the mildest hour, with "
+             "the cluster left as it is. A full look waits for %{=15 °C}.")},
+        {"look-from-outside/fed",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "At a daily maximum of about %{temperature} the food goes on in the mildest hour, dry and still: the lid is off for half a "
+             "minute only, no %{comb} is lifted, no knocking. All other looks and weighings are from outside.")},
         {"fondant-on-cluster",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -45,9 +59,21 @@ const std::vector<RemarkText>& followTexts() {
          QT_TRANSLATE_NOOP(
              "Remark", "Most colonies starve in spring, not in midwinter. With brood in every %{comb} a week of cold "
                        "rain can empty a hive: leave %{leave:amount} until forage is steady.")},
-        {"follow-course",
+        {"follow-course/short",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "It was eaten as expected: about %{stores:amount} are left; the autumn expected %{planned:amount} for today.")},
+        {"follow-course/less",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{stores:amount} are left, less than the %{planned:amount} the autumn expected for today.")},
+        {"follow-course/well",
          QT_TRANSLATE_NOOP(
              "Remark", "On course: about %{stores:amount} are left; the autumn expected %{planned:amount} for today.")},
+        {"follow-as-found",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "No advice was acted on: it is followed as it was found on %{day}, with nothing but what is written down as fed and taken since.")},
         {"follow-act-now",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -239,7 +265,7 @@ const std::vector<RemarkText>& followTexts() {
         {"spring-surplus",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "About %{surplus:amount} more than that should be left when spring forage starts and may come out.")},
+             "More is there than that: in 9 winters of 10 %{surplus:amount} or more beyond it are left when spring forage starts, and may come out.")},
         {"queen-room",
          QT_TRANSLATE_NOOP(
              "Remark",

@@ -71,6 +71,22 @@ QString reachSentence(const tracking::Following& f, const WordStyle& style, Numb
     return f.feed ? start + say::Following::tr(" Today %1.").arg(fed(*f.feed, style, form)) : start;
 }
 
+// Eaten as expected, but not enough.
+QString shortSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
+                      NumberForm form) {
+    const QString start =
+        (f.now.touchReserve.share > 0.5
+             ? say::Following::tr("Not enough to reach spring forage without feeding: %1 winters fall below %2.")
+             : say::Following::tr(
+                   "It may not be enough to reach spring forage without feeding: %1 winters fall below %2."))
+            .arg(form(AskedNumber::TouchesNow, ofHundred(f.now.touchReserve, style)),
+                 form(AskedNumber::Reserve, amount(q.reserve, style)));
+    if (f.feed) return start + feedSentence(q, f, style, form);
+    if (!f.nextWeighing) return start + say::Following::tr(" Nothing is fed today.");
+    return start + say::Following::tr(" Nothing is fed today; weigh it by %1.")
+                       .arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)));
+}
+
 } // namespace
 
 QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
@@ -104,9 +120,7 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
         if (f.light)
             return say::Following::tr("It was light when it was lifted on %1: weigh it again before anything is fed.")
                 .arg(date(f.light->day, style));
-        return f.feed ? say::Following::tr("Eaten as expected, but what is there will not last.") +
-                            feedSentence(q, f, style, form)
-                      : say::Following::tr("On course.");
+        return f.fallsShort ? shortSentence(q, f, style, form) : say::Following::tr("On course.");
     }
     return {};
 }
@@ -177,116 +191,5 @@ QString deathQuestion(std::string_view id) {
     if (id == "brood_pattern") return say::Following::tr("Was there brood, and was it solid or patchy?");
     return say::Following::tr("Was the queen found?");
 }
-
-QString seenKind(std::string_view kind, const WordStyle& style) {
-    if (kind == "scale") return say::Following::tr("scale");
-    if (kind == "two-sided lift") return say::Following::tr("lifted on two sides");
-    if (kind == "one-sided lift") return say::Following::tr("lifted on one side");
-    if (kind == "heft") return say::Following::tr("hefted");
-    if (kind == "combs") return worded(say::Following::tr("%{combs} looked at"), style);
-    if (kind == "bees") return say::Following::tr("bees counted");
-    if (kind == "cluster") return say::Following::tr("cluster seen");
-    if (kind == "flying") return say::Following::tr("bees flying");
-    if (kind == "glimpse") return worded(say::Following::tr("%{comb} glimpsed"), style);
-    return say::Following::tr("dead");
-}
-
-namespace {
-
-QString dueSyrup(const std::optional<Volume>& syrup, const WordStyle& style) {
-    return syrup ? say::Following::tr("Syrup, %1, in the evening").arg(amount(*syrup, style))
-                 : say::Following::tr("Syrup, in the evening");
-}
-QString dueFondant(const std::optional<Mass>& fondant, const WordStyle& style) {
-    return fondant ? say::Following::tr("Fondant, %1").arg(amount(*fondant, style)) : say::Following::tr("Fondant");
-}
-QString dueUniting(const std::string& partner) {
-    if (partner.empty())
-        return say::Following::tr("unite it with a healthy colony, today at the latest, in the evening");
-    return say::Following::tr("unite it with %1, today at the latest, in the evening")
-        .arg(QString::fromStdString(partner));
-}
-QString dueCombs(const report::Task& task, const WordStyle& style) {
-    const QString from =
-        task.from.empty() ? say::Following::tr("another colony of the yard") : QString::fromStdString(task.from);
-    if (task.combs == 1)
-        return worded(say::Following::tr("hang in one full %{comb} from %1 (%2)"), style)
-            .arg(from, amount(task.honey, style));
-    return worded(say::Following::tr("hang in %1 full %{combs} from %2 (%3)"), style)
-        .arg(QString::number(task.combs), from, amount(task.honey, style));
-}
-
-} // namespace
-
-QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style) {
-    switch (visit.what) {
-    case book::VisitKind::Syrup: return dueSyrup(visit.syrup, style);
-    case book::VisitKind::Fondant: return dueFondant(visit.fondant, style);
-    case book::VisitKind::Check: break;
-    }
-    return say::Following::tr("Check the feeding");
-}
-
-QString dueTask(const report::Task& task, const WordStyle& style) {
-    using report::TaskKind;
-    switch (task.kind) {
-    case TaskKind::Syrup: return dueSyrup(task.syrup, style);
-    case TaskKind::Fondant: return dueFondant(task.fondant, style);
-    case TaskKind::Check: return say::Following::tr("Check the feeding");
-    case TaskKind::TakeHoney: return say::Following::tr("take %1 of honey off by today").arg(amount(task.honey, style));
-    case TaskKind::Unite: return dueUniting(task.from);
-    case TaskKind::WeighAgain: return say::Following::tr("weigh again");
-    case TaskKind::CountMites: return say::Following::tr("count the mites, and look at the stores again");
-    case TaskKind::CallInspector: return say::Following::tr("call the bee inspector, move nothing");
-    case TaskKind::CountBees: return worded(say::Following::tr("count the %{combs} the bees cover"), style);
-    case TaskKind::RecordStores: return say::Following::tr("look at the stores, or weigh");
-    case TaskKind::MoveCombs: return dueCombs(task, style);
-    }
-    return {};
-}
-
-QString taskOfDay(const report::Task& task, const WordStyle& style) {
-    if (task.kind == report::TaskKind::TakeHoney)
-        return say::Following::tr("take %1 of honey off, at the latest").arg(amount(task.honey, style));
-    if (task.kind == report::TaskKind::Syrup && task.sugar > Mass(0))
-        return say::Following::tr("%1 (%2 of sugar)", "syrup").arg(dueTask(task, style), amount(task.sugar, style));
-    if (task.kind != report::TaskKind::Unite) return dueTask(task, style);
-    if (task.from.empty()) return say::Following::tr("unite it with a healthy colony, at the latest, in the evening");
-    return say::Following::tr("unite it with %1, at the latest, in the evening").arg(QString::fromStdString(task.from));
-}
-
-QString dueDetails(const report::Task& task, const WordStyle& style) {
-    using report::TaskKind;
-    switch (task.kind) {
-    case TaskKind::Syrup:
-        return task.sugar > Mass(0)
-                   ? say::Following::tr("%1 of sugar. Inside the hive, all colonies of the yard the same evening.")
-                         .arg(amount(task.sugar, style))
-                   : say::Following::tr("Inside the hive, all colonies of the yard the same evening.");
-    case TaskKind::Fondant: return say::Following::tr("So that it touches the bees. Weigh both sides first.");
-    case TaskKind::Check: return say::Following::tr("Taken and sealed? Weigh; feeder off, mouse guard on.");
-    case TaskKind::TakeHoney: return say::Following::tr("Before feeding and treating.");
-    case TaskKind::Unite:
-        return say::Following::tr("Newspaper between, the better queen stays. Earlier is better, on a warm evening.");
-    case TaskKind::WeighAgain: return say::Following::tr("Both sides, without opening. Write it down and ask again.");
-    case TaskKind::CountMites: return {};
-    case TaskKind::CallInspector: return say::Following::tr("There are signs of disease.");
-    case TaskKind::CountBees:
-    case TaskKind::RecordStores: return say::Following::tr("Until then nothing can be said of this colony's winter.");
-    case TaskKind::MoveCombs: return say::Following::tr("Before anything is fed.");
-    }
-    return {};
-}
-
-QString dueSince(Date planned, const WordStyle& style) {
-    return say::Following::tr("It was planned for %1 and is not ticked off. If it was given, write it down.")
-        .arg(date(planned, style));
-}
-
-QString nothingDue(const std::string& colony) {
-    return say::Following::tr("%1: the records of its winter fit none, so it is not known when to weigh or feed")
-        .arg(QString::fromStdString(colony));
-}
-std::string calendarName() { return say::Following::tr("Bees").toStdString(); }
 
 } // namespace winterlarder::text

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "book/entries/entries.h"
-#include "report/visits.h"
 #include "text/asked.h"
 #include "text/style.h"
 #include "tracking/follow.h"
@@ -32,20 +30,5 @@ QString followNext(const tracking::FollowQuestion& question, const tracking::Fol
                    const WordStyle& style, NumberForm form = plainly);
 //! One of the five questions after a death, by its id (answer::deathQuestions).
 QString deathQuestion(std::string_view id);
-//! What was seen: "scale", "two-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead" as words.
-QString seenKind(std::string_view kind, const WordStyle& style);
-
-//! Titles of what is due, for a calendar.
-QString dueVisit(const book::PlannedVisit& visit, const WordStyle& style);
-QString dueTask(const report::Task& task, const WordStyle& style);
-//! The same in a list with days, where the day is not today.
-QString taskOfDay(const report::Task& task, const WordStyle& style);
-//! What to mind on its day, as words below a title; nothing where the title says all. The answer of the day it was written is not that of its own.
-QString dueDetails(const report::Task& task, const WordStyle& style);
-//! Of a visit that was not made: the day it was planned for.
-QString dueSince(Date planned, const WordStyle& style);
-//! Why nothing but visits is due for a colony: its records fit no winter.
-QString nothingDue(const std::string& colony);
-std::string calendarName();
 
 } // namespace winterlarder::text

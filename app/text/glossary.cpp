@@ -41,10 +41,10 @@ ExplainedSection aboutStores() {
 
 ExplainedSection aboutCombs() {
     return {
-        say::Glossary::tr("Combs and bees"),
+        say::Glossary::tr("%{Combs} and bees"),
         {{say::Glossary::tr("capped"),
           say::Glossary::tr(
-              "Sealed with wax: ripe honey that keeps. The share of it capped says how much of the stores on a comb is sealed.")},
+              "Sealed with wax: ripe honey that keeps. The share of it capped says how much of the stores on a %{comb} is sealed.")},
          {say::Glossary::tr("open nectar"),
           say::Glossary::tr(
               "Cells with nectar or syrup not sealed yet. Much of it is water, so it counts for less, and late in the year it may never be capped.")},
@@ -52,18 +52,18 @@ ExplainedSection aboutCombs() {
           say::Glossary::tr("Pollen the bees have stored in cells. It feeds the brood and does not count as stores.")},
          {say::Glossary::tr("built"),
           say::Glossary::tr("How much of the space in the frame, or under the bar, the bees have filled with comb.")},
-         {say::Glossary::tr("face"), say::Glossary::tr("One side of a comb.")},
+         {say::Glossary::tr("face"), say::Glossary::tr("One side of a %{comb}.")},
          {say::Glossary::tr("old nest"),
           say::Glossary::tr("Dark comb in which brood was raised for years. Honey in it is left to the bees.")},
          {say::Glossary::tr("spacing, or bar width"),
           say::Glossary::tr(
-              "From the middle of one comb to the middle of the next. The wider it is, the thicker the comb and the more honey it holds.")},
+              "From the middle of one %{comb} to the middle of the next. The wider it is, the thicker the comb and the more honey it holds.")},
          {say::Glossary::tr("super"), say::Glossary::tr("A box above the brood for honey.")},
          {say::Glossary::tr("seams of bees"),
           say::Glossary::tr(
-              "Gaps between combs that are filled with bees, counted from above. Half a gap counts as a half.")},
-         {say::Glossary::tr("combs covered"),
-          say::Glossary::tr("Combs covered by bees on both sides. One side covered counts as a half.")},
+              "Gaps between %{combs} that are filled with bees, counted from above. Half a gap counts as a half.")},
+         {say::Glossary::tr("%{combs} covered"),
+          say::Glossary::tr("%{Combs} covered by bees on both sides. One side covered counts as a half.")},
          {say::Glossary::tr("cluster"),
           say::Glossary::tr(
               "The ball in which bees keep each other warm in the cold. It can only eat what it touches.")},
@@ -71,7 +71,7 @@ ExplainedSection aboutCombs() {
           say::Glossary::tr(
               "A small colony that is meant to be small, such as one with a spare queen. It is not judged weak for it.")},
          {say::Glossary::tr("follower"),
-          say::Glossary::tr("A board that hangs like a comb and closes off the empty part of a hive.")},
+          say::Glossary::tr("A board that hangs like a %{comb} and closes off the empty part of a hive.")},
          {say::Glossary::tr("robbers"),
           say::Glossary::tr(
               "Bees of other colonies, or wasps, that carry stores away from a hive too weak to defend itself.")},
@@ -124,7 +124,7 @@ ExplainedSection aboutChance() {
               "29.5 kg (24\u201334) means most probably near 29.5 kg; what is there, wanted, fed or taken is told to half a kilogram, or a pound. The figures in brackets are the spread: unless it is said otherwise, the truth lies between them in eight cases of ten.")},
          {say::Glossary::tr("spread"),
           say::Glossary::tr(
-              "How far the truth may lie from a figure. A look at every comb narrows it; a glance through a window leaves it wide.")},
+              "How far the truth may lie from a figure. A look at every %{comb} narrows it; a glance through a window leaves it wide.")},
          {say::Glossary::tr("SD"),
           say::Glossary::tr(
               "Standard deviation, a measure of spread. About two cases of three lie within one SD of the figure, nineteen of twenty within two.")},
@@ -164,8 +164,13 @@ ExplainedSection aboutFollowing() {
 
 } // namespace
 
-std::vector<ExplainedSection> glossary() {
-    return {aboutStores(), aboutCombs(), aboutSeason(), aboutChance(), aboutFollowing()};
+std::vector<ExplainedSection> glossary(const WordStyle& style) {
+    std::vector<ExplainedSection> all{aboutStores(), aboutCombs(), aboutSeason(), aboutChance(), aboutFollowing()};
+    for (auto& section : all) {
+        section.title = worded(section.title, style);
+        for (auto& row : section.rows) row = {worded(row.term, style), worded(row.words, style)};
+    }
+    return all;
 }
 
 } // namespace winterlarder::text

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "text/style.h"
+
 #include <QString>
 
 #include <vector>
@@ -18,7 +20,7 @@ struct ExplainedSection {
 };
 
 //! Every word of the window that a keeper of a few colonies may not know, in our own words, by subject. A term is written as the window
-//! writes it. Tested: tests/app/help_test.cpp.
-std::vector<ExplainedSection> glossary();
+//! writes it, in the words of the place. Tested: tests/app/help_test.cpp.
+std::vector<ExplainedSection> glossary(const WordStyle& style = {});
 
 } // namespace winterlarder::text

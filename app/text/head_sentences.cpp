@@ -25,7 +25,7 @@ QString grossOf(const advice::Target& target, const WordStyle& style) {
 } // namespace
 
 QString targetSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
-    if (!advice.target) return {};
+    if (!advice.target || advice.decidedBy == DecidedBy::NoQueen) return {}; // it has no winter of its own
     const auto& target = *advice.target;
     const QString combs = fullCombs(target.combs, style);
     const QString gross = grossOf(target, style);
@@ -102,12 +102,24 @@ namespace {
 
 constexpr double worthExplaining = 0.03; // a share below what is aimed at
 
+// "80 of 100", with why where it lies between what is aimed at with and without long cold.
+QString aimedAt(const Advice& advice, const WordStyle& style) {
+    const QString aimed = ofHundred({1 - advice.shortRisk, 0}, style);
+    const bool between = aimed != ofHundred({0.8, 0}, style) && aimed != ofHundred({0.9, 0}, style);
+    const bool lockedIn = std::any_of(advice.reasons.begin(), advice.reasons.end(),
+                                      [](const advice::Remark& reason) { return reason.id == "locked-in-long"; });
+    return between && lockedIn && advice.lockedInDays
+               ? say::Words::tr("%1 (between 80 and 90, for cold may lock the bees in for %2 days)")
+                     .arg(aimed, count(*advice.lockedInDays, style))
+               : aimed;
+}
+
 // Why fewer winters end well than are aimed at: the combs hold no more, or the stores are not known that well.
 QString whyNotAsAimed(const Advice& advice, const advice::Option& advised, const WordStyle& style) {
     if (advice.decidedBy != DecidedBy::Feed || !advice.feed || !advice.shortAsPlanned) return {};
     const double most = advice.shortRisk + worthExplaining;
     const bool full = advice.room && *advice.room - advice.feed->stores < kilograms(1.5);
-    const QString aimed = ofHundred({1 - advice.shortRisk, 0}, style);
+    const QString aimed = aimedAt(advice, style);
     if (advice.shortAsPlanned->share > most && !full) return {};
     if (full && advice.shortAsPlanned->share > most)
         return worded(say::Words::tr("%1 are aimed at; the %{combs} have no room for more."), style).arg(aimed);
@@ -121,6 +133,9 @@ QString whyNotAsAimed(const Advice& advice, const advice::Option& advised, const
 
 QString riskSentence(const Advice& advice, const WordStyle& style, NumberForm form) {
     if (!advice.runOut || !advice.touchReserve || advice.decidedBy == DecidedBy::Contradiction) return {};
+    if (advice.decidedBy == DecidedBy::NoQueen)
+        return say::Words::tr(
+            "What is told of winters here counts stores only: without a queen it does not live through winter, however much there is.");
     const QString reserve = form(AskedNumber::Reserve, amount(advice.reserve, style));
     const QString alone = aloneSentence(advice).arg(
         reserve, form(AskedNumber::KeptAlone, ofHundred(advice.touchReserve->others(), style)),
@@ -149,13 +164,6 @@ QString fitsSentence(const Advice& advice, const WordStyle& style) {
                style)
         .arg(amount(*advice.capacity, style), amount(fed->storesAfter, style), amount(used, style),
              date(advice.target->date, style));
-}
-
-QString howToUnite(const advice::UniteAdvice& unite) {
-    const QString partner = QString::fromStdString(unite.partner);
-    const QString onto = partner.isEmpty() ? say::Words::tr("above a healthy queenright colony that is strong enough")
-                                           : say::Words::tr("above %1").arg(partner);
-    return say::Words::tr("In the evening, with a sheet of newspaper between, %1; the better queen is kept.").arg(onto);
 }
 
 QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style) {

@@ -54,8 +54,8 @@ private:
         case DecidedBy::SummerSafe:
             return say::Words::tr("Leave it: there is enough until the next look.") + later() + again();
         case DecidedBy::Full: return say::Words::tr("The hive is full: leave it and feed nothing.");
-        case DecidedBy::Feed: return feed() + QLatin1Char('.');
-        case DecidedBy::SmallPortions: return portions();
+        case DecidedBy::Feed: return feed() + QLatin1Char('.') + notEnough();
+        case DecidedBy::SmallPortions: return portions() + notEnough();
         case DecidedBy::Board: return say::Words::tr("Too late for syrup: %1, and wrap the hive.").arg(feed());
         case DecidedBy::LateBoard:
             return say::Words::tr("Late, but better than nothing: %1, and wrap the hive.").arg(feed());
@@ -150,8 +150,8 @@ private:
 
     //! %1 the amount, %2 the day.
     QString laidOn() const {
-        if (a_.decidedBy == DecidedBy::Board && style_.wording.candyBoard)
-            return say::Words::tr("lay a candy board of %1 on the bees %2");
+        const bool board = a_.decidedBy == DecidedBy::Board || a_.decidedBy == DecidedBy::LateBoard;
+        if (board && style_.wording.candyBoard) return say::Words::tr("lay a candy board of %1 on the bees %2");
         return say::Words::tr("lay %1 of fondant on the bees %2");
     }
 
@@ -163,6 +163,19 @@ private:
                          .arg(feed())
                    : say::Words::tr("%1, in small portions over the cluster, on days that are warm enough.")
                          .arg(feed());
+    }
+
+    //! Where most winters starve it even when it is so fed.
+    QString notEnough() const {
+        const bool starves = std::any_of(a_.options.begin(), a_.options.end(), [](const advice::Option& option) {
+            return option.kind == advice::OptionKind::Feed && option.runOut.share > 0.5;
+        });
+        if (!starves) return {};
+        return QLatin1Char(' ') +
+               worded(
+                   say::Words::tr(
+                       "That alone will not carry it: give it full %{combs} too, from store or a healthy neighbour, or unite it while days are warm."),
+                   style_);
     }
 
     QString withFeed(const QString& words) const {
@@ -237,8 +250,8 @@ private:
 
     QString harvest() const {
         if (!a_.lookFirst) return taken() + QLatin1Char('.');
-        const QString first = a_.anotherLook.which == advice::Look::Weigh ? say::Words::tr("Weigh both sides first")
-                              : a_.anotherLook.which == advice::Look::CountCombs
+        const QString first = a_.anotherLook.which == advice::LookKind::Weigh ? say::Words::tr("Weigh both sides first")
+                              : a_.anotherLook.which == advice::LookKind::CountCombs
                                   ? worded(say::Words::tr("Count the full %{combs} first"), style_)
                                   : say::Words::tr("Count the bees first");
         if (a_.anotherLook.about == "bees")

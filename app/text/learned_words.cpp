@@ -10,10 +10,15 @@ namespace winterlarder::text {
 
 namespace {
 
-QString factorLine(const char* more, const char* less, const learning::Lasting& lasting, const WordStyle& style) {
-    const double percent = 100 * (lasting.median() - 1);
-    return say::Learned::tr(percent >= 0 ? more : less)
-        .arg(number(std::abs(percent), 0, style), number(100 * lasting.logSd, 0, style));
+struct FactorWords {
+    const char *more, *less, *same;
+};
+
+QString factorLine(const FactorWords& words, const learning::Lasting& lasting, const WordStyle& style) {
+    const double percent = std::round(100 * (lasting.median() - 1));
+    const QString doubt = number(100 * lasting.logSd, 0, style);
+    if (percent == 0) return say::Learned::tr(words.same).arg(doubt);
+    return say::Learned::tr(percent > 0 ? words.more : words.less).arg(number(std::abs(percent), 0, style), doubt);
 }
 
 } // namespace
@@ -30,12 +35,14 @@ QString learnedHeading(int winters) {
 
 QStringList learnedLines(const learning::LastingPair& keeper, const WordStyle& style) {
     return {
-        factorLine(QT_TRANSLATE_NOOP("Learned", "They eat %1 % more than the model says (give or take %2 %)."),
-                   QT_TRANSLATE_NOOP("Learned", "They eat %1 % less than the model says (give or take %2 %)."),
+        factorLine({QT_TRANSLATE_NOOP("Learned", "They eat %1 % more than the model says (give or take %2 %)."),
+                    QT_TRANSLATE_NOOP("Learned", "They eat %1 % less than the model says (give or take %2 %)."),
+                    QT_TRANSLATE_NOOP("Learned", "They eat as the model says (give or take %1 %).")},
                    keeper.use, style),
         factorLine(
-            QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % faster than the model says (give or take %2 %)."),
-            QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % more slowly than the model says (give or take %2 %)."),
+            {QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % faster than the model says (give or take %2 %)."),
+             QT_TRANSLATE_NOOP("Learned", "They lose bees %1 % more slowly than the model says (give or take %2 %)."),
+             QT_TRANSLATE_NOOP("Learned", "They lose bees as the model says (give or take %1 %).")},
             keeper.death, style)};
 }
 
@@ -66,6 +73,8 @@ QString learnedNothingFrom(const std::string& colony, int autumn) {
         .arg(QString::number(autumn), QString::fromStdString(colony));
 }
 
+constexpr int enoughToJudge = 5; // judgement
+
 QString scoreSentence(const learning::ScoreSummary& summary, const WordStyle& style) {
     const QString inside = count(summary.inside * summary.forecasts, style);
     const QString own = mass(kilograms(summary.score), style), handbook = mass(kilograms(summary.handbookScore), style);
@@ -78,7 +87,10 @@ QString scoreSentence(const learning::ScoreSummary& summary, const WordStyle& st
                   "%n forecasts can be compared with what happened: %1 lay within their bands of nine in ten. Their mean score is %2, that of the "
                   "region's handbook figure %3 (how far off, smaller is better).",
                   nullptr, summary.forecasts);
-    return said.arg(inside, own, handbook);
+    const QString told = said.arg(inside, own, handbook);
+    return summary.forecasts >= enoughToJudge
+               ? told
+               : told + QLatin1Char(' ') + say::Learned::tr("That is too few to judge by: it takes five or more.");
 }
 
 } // namespace winterlarder::text

@@ -36,7 +36,7 @@ QString theLook(const advice::Advice& advice) {
                                       [](const auto& visit) { return visit.kind != feeding::VisitKind::Check; });
     return visits > 1
                ? say::Words::tr(
-                     "The first visit need not wait. Before the next look again, for the amount hangs on %1: %2.")
+                     "The first visit need not wait. Look again before the second, for the amount hangs on %1: %2.")
                : say::Words::tr("This feed need not wait. What more is wanted hangs on %1: %2.");
 }
 

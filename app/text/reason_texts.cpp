@@ -78,9 +78,8 @@ const std::vector<RemarkText>& reasonTexts() {
              "About %{bees:hundreds} bees going into winter are too few to winter well alone; 7,000 are the least.")},
         {"summer-portion",
          QT_TRANSLATE_NOOP(
-             "Remark",
-             "In summer %{safety:amount} are to be in the hive so that it is safe until the next look; there are about "
-             "%{stores:amount}. What it needs for winter is fed later.")},
+             "Remark", "%{safety:amount} are to be in the hive so that it is safe until the next look; there are about "
+                       "%{stores:amount}. What it needs for winter is fed later.")},
         {"summer-harvest",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -112,7 +111,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"late-board",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "A board should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it."),
+             "%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it."),
          "days"},
         {"visit-due",
          QT_TRANSLATE_NOOP(
@@ -285,6 +284,15 @@ const std::vector<RemarkText>& reasonTexts() {
          QT_TRANSLATE_NOOP("Remark",
                            "No single %{comb} may be taken: each holds brood, hangs over or beside the bees, is not "
                            "capped enough, took syrup, is old, or weighs more than can be spared.")},
+        {"spare-not-sure",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "About %{spare:amount} would be to spare if it is as thought; but with the doubt of what is there more than %{in:0} of 100 winters would fall "
+             "below %{reserve:amount} without it, so it stays with the bees.")},
+        {"too-little-capped",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Only %{percent:0} % of the stores are capped: honey is ripe from two thirds on, so none is taken before more is.")},
         {"quick-form-no-combs", QT_TRANSLATE_NOOP("Remark", "%{Combs} were only counted, so none can be named.")},
         {"treated-honey",
          QT_TRANSLATE_NOOP("Remark", "The hive was treated while this honey was in it, so none of it is taken.")},
@@ -292,29 +300,6 @@ const std::vector<RemarkText>& reasonTexts() {
          QT_TRANSLATE_NOOP("Remark", "%{Combs} that stood for years in the brood nest are not taken.")},
         {"autumn-flow-not-harvested",
          QT_TRANSLATE_NOOP("Remark", "Honey the autumn flow has yet to bring is never counted for harvest.")},
-        {"move-combs-first",
-         QT_TRANSLATE_N_NOOP("Remark",
-                             "Before buying sugar: %n %{combs} with about %{kg:amount} can come from %{from}."),
-         "combs",
-         QT_TRANSLATE_NOOP("Remark",
-                           "Before buying sugar: one %{comb} with about %{kg:amount} can come from %{from}.")},
-        {"move-combs-first/unnamed",
-         QT_TRANSLATE_N_NOOP(
-             "Remark",
-             "Before buying sugar: %n %{combs} with about %{kg:amount} can come from another colony of the yard."),
-         "combs",
-         QT_TRANSLATE_NOOP(
-             "Remark",
-             "Before buying sugar: one %{comb} with about %{kg:amount} can come from another colony of the yard.")},
-        {"combs-given",
-         QT_TRANSLATE_NOOP(
-             "Remark",
-             "%{Combs} with about %{kg:amount} more than those that come back go to %{receiver}, which is short: this hive keeps what it should winter on.")},
-        {"combs-given/unnamed",
-         QT_TRANSLATE_NOOP(
-             "Remark",
-             "%{Combs} with about %{kg:amount} more than those that come back go to another colony of the yard, which is short: this hive keeps "
-             "what it should winter on.")},
         // the colony
         {"narrow-nest",
          QT_TRANSLATE_NOOP(

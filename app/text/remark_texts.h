@@ -7,7 +7,7 @@ namespace winterlarder::text {
 
 //! Words of one remark. %{name} is a detail, %{name:2} one with so many decimals, %{name:hundreds} one rounded to
 //! hundreds, %{name:kelvins} a difference of temperatures, %{name:amount} a mass to half a kilogram or a pound, %{name:halves} a number to
-//! halves, %{name:season}, %{name:evidence}, %{name:flow} the name of a key; %{=15 °C} a quantity in the units shown; %{comb}, %{combs}, %{Comb}, %{Combs}, %{board} a noun of the
+//! halves, %{name:season}, %{name:evidence}, %{name:flow} the name of a key; %{=15 °C} a quantity in the units shown; %{comb}, %{combs}, %{Comb}, %{Combs}, %{board}, %{Board} a noun of the
 //! place (wording.h); %n the whole number named by `countOf`.
 struct RemarkText {
     const char* id; //!< of the remark; after a slash a variant of it

@@ -37,9 +37,10 @@ std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
 
 // Remarks with a text for each class.
 bool isClassed(const std::string& id) {
-    static constexpr std::array ids{"cluster-gap",       "enough",    "heft-alone",    "more-than-it-holds",
-                                    "small-portions",    "surplus",   "usual-here",    "varroa-first",
-                                    "spring-starvation", "next-look", "locked-in-long"};
+    static constexpr std::array ids{"cluster-gap",       "enough",    "heft-alone",     "more-than-it-holds",
+                                    "small-portions",    "surplus",   "usual-here",     "varroa-first",
+                                    "spring-starvation", "next-look", "locked-in-long", "follow-course",
+                                    "look-from-outside", "weak-unite"};
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 
@@ -51,8 +52,8 @@ std::string variantOf(const Remark& remark) {
         return "/unmeasured";
     if (remark.id == "stores-carried-forward" && massOf(remark, "used").value_or(kilograms(0)).value() < 0)
         return "/gained";
-    const bool ofNeighbour =
-        remark.id == "move-combs-first" || remark.id == "combs-given" || remark.id == "united-here";
+    const bool ofNeighbour = remark.id == "move-combs-first" || remark.id == "combs-given" ||
+                             remark.id == "united-here" || remark.id == "may-be-united";
     if (const std::string* name = textOf(remark, remark.id == "combs-given" ? "receiver" : "from");
         ofNeighbour && (!name || name->empty()))
         return "/unnamed";

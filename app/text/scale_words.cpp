@@ -5,8 +5,6 @@
 
 namespace winterlarder::text {
 
-namespace {} // namespace
-
 QString rowFault(exchange::RowFault why) {
     using exchange::RowFault;
     switch (why) {

@@ -32,8 +32,8 @@ const VerbWords* wordsOfVerb(const std::string& verb) {
 constexpr std::size_t fewValues = 3;
 
 QString changedTo(const std::string& name, const std::optional<std::string>& value, const WordStyle& style) {
-    return value ? say::Steps::tr("%1 %2").arg(fieldName(name), fieldValue(name, *value, style))
-                 : say::Steps::tr("%1 taken out").arg(fieldName(name));
+    return value ? say::Steps::tr("%1 %2").arg(fieldName(name, style), fieldValue(name, *value, style))
+                 : say::Steps::tr("%1 taken out").arg(fieldName(name, style));
 }
 
 QString lineOf(const std::string& name, const book::StepChange& change, const WordStyle& style) {
@@ -41,7 +41,7 @@ QString lineOf(const std::string& name, const book::StepChange& change, const Wo
     const auto after = change.after.find(name);
     const bool was = before != change.before.end() && before->second;
     const bool is = after != change.after.end() && after->second;
-    const QString field = fieldName(name);
+    const QString field = fieldName(name, style);
     if (was && is)
         return say::Steps::tr("%1: from %2 to %3")
             .arg(field, fieldValue(name, *before->second, style), fieldValue(name, *after->second, style));
@@ -52,14 +52,15 @@ QString lineOf(const std::string& name, const book::StepChange& change, const Wo
 
 } // namespace
 
-QString verbName(const std::string& verb) {
+QString verbName(const std::string& verb, const WordStyle& style) {
     const auto* words = wordsOfVerb(verb);
-    return words ? say::Steps::tr(words->words) : verbTitle(verb);
+    return words ? say::Steps::tr(words->words) : verbTitle(verb, style);
 }
 
 QString stepName(const book::Step& step, const WordStyle& style) {
     const bool one = step.changes.size() == 1 && step.changes[0].how == book::ChangeHow::Change;
-    if (!one || step.changes[0].after.empty() || step.changes[0].after.size() > fewValues) return verbName(step.verb);
+    if (!one || step.changes[0].after.empty() || step.changes[0].after.size() > fewValues)
+        return verbName(step.verb, style);
     QStringList said;
     for (const auto& [name, value] : step.changes[0].after) said << changedTo(name, value, style);
     return said.join(say::Steps::tr(", "));

@@ -11,7 +11,7 @@
 namespace winterlarder::text {
 
 //! What a step did, by its verb: "look added", also for what only the window does. Tested: tests/app/step_words_test.cpp.
-QString verbName(const std::string& verb);
+QString verbName(const std::string& verb, const WordStyle& style = {});
 
 //! The step for a menu: what it did, and where at most three values changed, which: "comb 4: capped 80 %".
 QString stepName(const book::Step& step, const WordStyle& style);

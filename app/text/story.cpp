@@ -66,12 +66,12 @@ const KindWords& wordsFor(book::Kind kind) { return kindWords[static_cast<std::s
 
 std::map<std::string, const char*> allVerbs() {
     std::map<std::string, const char*> verbs{
-        {"change comb", QT_TRANSLATE_NOOP("Story", "comb changed")},
+        {"change comb", QT_TRANSLATE_NOOP("Story", "%{comb} changed")},
         {"mark visit done", QT_TRANSLATE_NOOP("Story", "visit made")},
         {"skip visit", QT_TRANSLATE_NOOP("Story", "visit skipped")},
         {"accept advice", QT_TRANSLATE_NOOP("Story", "advice made the plan")},
         {"change hive", QT_TRANSLATE_NOOP("Story", "hive changed")},
-        {"move combs", QT_TRANSLATE_NOOP("Story", "combs moved")},
+        {"move combs", QT_TRANSLATE_NOOP("Story", "%{combs} moved")},
         {"unite colonies", QT_TRANSLATE_NOOP("Story", "colonies united")},
         {"import document", QT_TRANSLATE_NOOP("Story", "whole book imported")},
         {"restore backup", QT_TRANSLATE_NOOP("Story", "backup restored")},
@@ -100,10 +100,10 @@ std::optional<book::Kind> importedKind(const std::string& verb) {
 
 } // namespace
 
-QString verbTitle(const std::string& verb) {
+QString verbTitle(const std::string& verb, const WordStyle& style) {
     static const auto verbs = allVerbs();
     const auto known = verbs.find(verb);
-    if (known != verbs.end()) return say::Story::tr(known->second);
+    if (known != verbs.end()) return worded(say::Story::tr(known->second), style);
     if (const auto kind = importedKind(verb)) return say::Story::tr("imported: %1").arg(kindPlural(*kind));
     return QString::fromStdString(verb);
 }

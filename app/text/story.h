@@ -2,6 +2,7 @@
 #pragma once
 
 #include "book/history.h"
+#include "text/style.h"
 
 #include <QString>
 #include <string_view>
@@ -10,7 +11,7 @@
 namespace winterlarder::text {
 
 //! What a verb did: "look added". A verb this program does not know is shown as it is.
-QString verbTitle(const std::string& verb);
+QString verbTitle(const std::string& verb, const WordStyle& style = {});
 QString stepState(book::StepState state);
 QString kindName(book::Kind kind);   //!< "look"
 QString kindPlural(book::Kind kind); //!< "looks"

@@ -22,6 +22,28 @@ int stepDecimals(Mass steps, const WordStyle& style) {
     return style.numbers.system == UnitSystem::Metric && steps.value() != std::floor(steps.value()) ? 1 : 0;
 }
 
+// Half litres; half quarts, and whole ones from a gallon on.
+Volume toSteps(Volume volume, const WordStyle& style) {
+    if (style.numbers.system == UnitSystem::Metric) return Volume(std::round(2 * volume.value()) / 2);
+    constexpr double halfQuartsInGallon = 8;
+    const auto unit = volumeUnit(style.numbers.system);
+    const double halfQuarts = std::round(halfQuartsInGallon * valueIn(volume, unit));
+    const double steps =
+        halfQuarts < halfQuartsInGallon ? halfQuarts : 2 * std::round(halfQuartsInGallon * valueIn(volume, unit) / 2);
+    return volumeOf(steps / halfQuartsInGallon, unit);
+}
+
+template <class Quantity> std::vector<Quantity> inSteps(std::vector<Quantity> parts, const WordStyle& style) {
+    Quantity sum{0}, shown{0};
+    for (Quantity& part : parts) {
+        sum += part;
+        const Quantity next = toSteps(sum, style);
+        part = next - shown;
+        shown = next;
+    }
+    return parts;
+}
+
 // As a jug shows them. Which gallon it is goes without saying where units were chosen.
 QString inQuarts(Volume volume, UnitSystem system) {
     constexpr int quartsInGallon = 4;
@@ -29,6 +51,8 @@ QString inQuarts(Volume volume, UnitSystem system) {
     if (halfQuarts < 2 * quartsInGallon) return say::Words::tr("%1 qt").arg(of(formatFraction(halfQuarts / 2, 2)));
     return say::Words::tr("%1 gal").arg(of(formatFraction(gallons, 4)));
 }
+
+constexpr double centimetresInAnInch = 2.54;
 
 double toHundreds(double bees) { return std::round(bees / 100) * 100; }
 
@@ -65,6 +89,11 @@ QString amount(Volume volume, const WordStyle& style) {
     const double litres = std::round(2 * volume.value()) / 2;
     return of(format(Volume(litres), style.numbers, litres == std::floor(litres) ? 0 : 1));
 }
+std::vector<Mass> shownParts(const std::vector<Mass>& parts, const WordStyle& style) { return inSteps(parts, style); }
+std::vector<Volume> shownParts(const std::vector<Volume>& parts, const WordStyle& style) {
+    return inSteps(parts, style);
+}
+
 QString length(Length length, const WordStyle& style) {
     constexpr int sixteenths = 16;
     const auto unit = lengthUnit(style.numbers.system);
@@ -90,6 +119,9 @@ QString quantity(const QString& metric, const WordStyle& style) {
     const int said = point < 0 ? 0 : static_cast<int>(metric.indexOf(QLatin1Char(' ')) - point - 1);
     const bool asWritten = style.numbers.system == UnitSystem::Metric;
     if (metric.endsWith(QLatin1String(" km"))) return distance(metric.chopped(3).toDouble(), style);
+    if (metric.endsWith(QLatin1String(" cm")) && !asWritten)
+        return say::Words::tr("%1 in").arg(count(metric.chopped(3).toDouble() / centimetresInAnInch, style));
+    if (metric.endsWith(QLatin1String(" cm"))) return metric;
     if (const auto mass = parseMass(written, MassUnit::Kilogram))
         return of(format(*mass, style.numbers, asWritten ? said : *mass < kilograms(5) ? 1 : 0));
     if (const auto found = parseLength(written, LengthUnit::Millimetre))

@@ -17,13 +17,15 @@ struct Noun {
     QString said;
 };
 
-std::array<Noun, 5> nounsOf(const Wording& wording) {
+std::array<Noun, 7> nounsOf(const Wording& wording) {
     const bool frames = wording.frames;
     return {{{"%{comb}", frames ? say::Words::tr("frame") : say::Words::tr("comb")},
              {"%{combs}", frames ? say::Words::tr("frames") : say::Words::tr("combs")},
              {"%{Comb}", frames ? say::Words::tr("Frame") : say::Words::tr("Comb")},
              {"%{Combs}", frames ? say::Words::tr("Frames") : say::Words::tr("Combs")},
-             {"%{board}", wording.candyBoard ? say::Words::tr("a candy board") : say::Words::tr("fondant")}}};
+             {"%{board}", wording.candyBoard ? say::Words::tr("a candy board") : say::Words::tr("fondant")},
+             {"%{Board}", wording.candyBoard ? say::Words::tr("A candy board") : say::Words::tr("Fondant")},
+             {"%{wasps}", wording.candyBoard ? say::Words::tr("yellowjackets") : say::Words::tr("wasps")}}};
 }
 
 } // namespace

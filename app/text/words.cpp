@@ -86,16 +86,16 @@ QString option(const advice::Option& option, const advice::Advice& advice, const
                                   : say::Words::tr("feed %1 of sugar").arg(amount(plan.syrup.sugar, style));
 }
 
-QString look(advice::Look look, const WordStyle& style) {
+QString look(advice::LookKind look, const WordStyle& style) {
     switch (look) {
-    case advice::Look::Heft: return say::Words::tr("heft the hive");
-    case advice::Look::Weigh:
+    case advice::LookKind::Heft: return say::Words::tr("heft the hive");
+    case advice::LookKind::Weigh:
         return say::Words::tr("weigh both sides of the closed hive, which takes two minutes and disturbs no bee");
-    case advice::Look::LookThroughWindow: return say::Words::tr("look through the window or from above");
-    case advice::Look::CountCombs:
+    case advice::LookKind::LookThroughWindow: return say::Words::tr("look through the window or from above");
+    case advice::LookKind::CountCombs:
         return worded(say::Words::tr("count the full %{combs} and the %{combs} the bees cover"), style);
-    case advice::Look::CountSeams: return say::Words::tr("count the seams filled with bees, from above");
-    case advice::Look::Open: return worded(say::Words::tr("open the hive and look at every %{comb}"), style);
+    case advice::LookKind::CountSeams: return say::Words::tr("count the seams filled with bees, from above");
+    case advice::LookKind::Open: return worded(say::Words::tr("open the hive and look at every %{comb}"), style);
     }
     return {};
 }

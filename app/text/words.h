@@ -22,7 +22,7 @@ QString verdict(advice::Verdict verdict, Register how = Register::Whole); //!< "
 QString option(advice::OptionKind kind, const WordStyle& style, Register how = Register::Whole);
 //! "feed 9 kg of sugar": what is bought, where the option's own amount is the stores it becomes.
 QString option(const advice::Option& option, const advice::Advice& advice, const WordStyle& style);
-QString look(advice::Look look, const WordStyle& style); //!< "heft the hive"
+QString look(advice::LookKind look, const WordStyle& style); //!< "heft the hive"
 //! "check: combs sealed? weigh, feeder off, mouse guard on", or "check".
 QString visit(feeding::VisitKind kind, const WordStyle& style, Register how);
 QString winterClass(climate::WinterClass kind); //!< "a confined winter"
@@ -53,8 +53,6 @@ QString riskSentence(const advice::Advice& advice, const WordStyle& style, Numbe
 QString fitsSentence(const advice::Advice& advice, const WordStyle& style);
 //! What is likely to be wanted later.
 QString laterSentence(const advice::ExpectedLater& later, const WordStyle& style);
-//! How to unite, with the partner where one is known.
-QString howToUnite(const advice::UniteAdvice& unite);
 //! Combs named as people find them: "top box, combs 1, 2 and 10 from the left". `boxes` of the hive.
 QString combPlaces(const std::vector<advice::CombPlace>& places, std::size_t boxes, const WordStyle& style);
 QString combPlaces(const std::vector<int>& positions, const std::vector<stores::Comb>& combs, std::size_t boxes,

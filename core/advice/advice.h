@@ -45,10 +45,10 @@ struct HarvestAdvice {
     Mass fromStores{0};  //!< what of upTo was counted as stores: nothing of supers kept for people
 };
 
-enum class Look { Heft, Weigh, LookThroughWindow, CountCombs, CountSeams, Open };
+enum class LookKind { Heft, Weigh, LookThroughWindow, CountCombs, CountSeams, Open };
 struct AnotherLook {
     bool worthIt = false;
-    std::optional<Look> which;
+    std::optional<LookKind> which;
     std::string about;        //!< "stores" or "bees": what the amount hangs on; empty: none
     double narrowsFromKg = 0; //!< width of the 10-90 % band of the amount now ...
     double narrowsToKg = 0;   //!< ... and after that observation

@@ -91,12 +91,15 @@ enum class AskKind { Queen, Mites, FedOrTreated, SuperFor, Tare, FlowToCome, Ful
 struct Ask {
     AskKind kind = AskKind::Mites;
     double movesKg = 0;
+    std::vector<std::string> flows{}; //!< of FlowToCome: what is usual near the place, the nearest first
 };
 
 //! Uniting: onto which colony (empty: none is known), and the last day of it.
 struct UniteAdvice {
     std::string partner;
     Date by;
+    bool longHive = false;  //!< combs are brought side by side, nothing goes on top
+    bool queenless = false; //!< there is one queen at the most: the partner's
 };
 
 //! Where a comb hangs: its box from the floor and its place from the left, from 0.

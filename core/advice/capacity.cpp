@@ -41,7 +41,7 @@ CombSum combsThatStay(const ColonyQuestion& q) {
 
 } // namespace
 
-Mass capacityOf(const Reckoning& r) {
+Mass capacityOf(const AdviceBasis& r) {
     const CombSum all = combsThatStay(r.question);
     const Mass joined = r.question.joined ? r.question.joined->capacity : kilograms(0);
     if (all.faceDm2 <= 0) return joined;
@@ -51,9 +51,9 @@ Mass capacityOf(const Reckoning& r) {
     return joined + kilograms(std::max(0.0, r.rules().capacityShare * all.honeyKg - underBrood));
 }
 
-Mass levelFor(const Reckoning& r) { return std::max(kilograms(0), r.stores() - r.target.netLoss); }
+Mass levelFor(const AdviceBasis& r) { return std::max(kilograms(0), r.stores() - r.target.netLoss); }
 
-bool isFull(const Reckoning& r) { return r.level >= r.capacity * r.rules().fullShare; }
+bool isFull(const AdviceBasis& r) { return r.level >= r.capacity * r.rules().fullShare; }
 
 Mass oneFullComb(const ColonyQuestion& question) { return stores::quickFullComb(question.boxes.front()); }
 

@@ -16,21 +16,21 @@ namespace winterlarder::advice {
 namespace {
 
 // A hive that is full is fed nothing, whatever the target; honey may come off it all the same.
-std::optional<Decided> fullRule(const Reckoning& r) {
+std::optional<Decided> fullRule(const AdviceBasis& r) {
     if (!isFull(r)) return std::nullopt;
     if (auto harvest = harvestRule(r)) return harvest;
     return Decided{.verdict = Verdict::Leave, .by = DecidedBy::Full};
 }
 
 // In closing: fed up to the target, as far as it is taken by its last day and the combs have room.
-std::optional<Decided> closingFeedRule(const Reckoning& r) {
+std::optional<Decided> closingFeedRule(const AdviceBasis& r) {
     if (r.phase != Phase::Closing || r.target.missing.typical <= r.target.deadBand) return std::nullopt;
     auto plan = syrupInVisits(r, sugarFor(r, r.target.missing.typical));
     if (feedsAnything(plan)) return Decided{.verdict = Verdict::Feed, .by = DecidedBy::Feed, .feed = std::move(plan)};
     return Decided{.verdict = Verdict::Leave, .by = DecidedBy::ShortLater};
 }
 
-using Rule = std::optional<Decided> (*)(const Reckoning&);
+using Rule = std::optional<Decided> (*)(const AdviceBasis&);
 constexpr std::array<Rule, 13> rulesInOrder{diseaseRule,  noFoodInReachRule, actNowRule, noQueenRule, contradictionRule,
                                             heftRule,     weakRule,          summerRule, fullRule,    closingFeedRule,
                                             lateFeedRule, winterFeedRule,    harvestRule};
@@ -41,9 +41,9 @@ bool feedsAnything(const feeding::FeedingPlan& plan) {
     return plan.syrup.sugar.value() > 0 || plan.fondant.value() > 0;
 }
 
-Decided decide(const Reckoning& reckoning) {
+Decided decide(const AdviceBasis& basis) {
     for (const Rule rule : rulesInOrder)
-        if (auto decided = rule(reckoning)) return *std::move(decided);
+        if (auto decided = rule(basis)) return *std::move(decided);
     return {};
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "advice/reckoning.h"
+#include "advice/basis.h"
 
 namespace winterlarder::advice {
 
@@ -16,7 +16,7 @@ struct Decided {
 
 //! The rules in their order of precedence; what stands earlier also empties feed, harvest and the options that disagree. The order is judgement, each
 //! rule's source stands with it. Tested: tests/advice/decide_test.cpp.
-Decided decide(const Reckoning& reckoning);
+Decided decide(const AdviceBasis& basis);
 
 //! Whether a plan feeds anything.
 bool feedsAnything(const feeding::FeedingPlan& plan);

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double wholeSuperShare = 0.8; // of a super's honey that may be taken, for the super to go as a whole
 
-const stores::Comb& combAt(const Reckoning& r, int position) {
+const stores::Comb& combAt(const AdviceBasis& r, int position) {
     return r.question.combs[static_cast<std::size_t>(position)];
 }
 
@@ -28,7 +28,7 @@ bool isGiven(const ColonyQuestion& q, int position) {
 }
 
 //! Honey for people needs its box free of sugar and medicine; its combs are told by stores::harvestOrder.
-std::vector<stores::HarvestComb> freeCombs(const Reckoning& r) {
+std::vector<stores::HarvestComb> freeCombs(const AdviceBasis& r) {
     const ColonyQuestion& q = r.question;
     if (!mayBeHoney(r) || q.combs.empty()) return {};
     auto order = stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
@@ -43,21 +43,21 @@ Date lastSpringForage(const ColonyQuestion& q, const PhaseDays& days) {
     return q.winter.date(days.forage).plusDays(-daysInYear);
 }
 
-Mass honeyIn(const Reckoning& r, int box) {
+Mass honeyIn(const AdviceBasis& r, int box) {
     Mass sum{0};
     for (std::size_t i = 0; i < r.question.combs.size(); ++i)
         if (r.question.combs[i].box == box) sum += (*r.combs)[i].total();
     return sum;
 }
 
-void take(const Reckoning& r, HarvestAdvice& harvest, const stores::HarvestComb& comb) {
+void take(const AdviceBasis& r, HarvestAdvice& harvest, const stores::HarvestComb& comb) {
     harvest.combs.push_back(comb.position);
     harvest.combsHold += comb.honey;
     if (!comb.inSuper || supersCount(r.question)) harvest.fromStores += comb.honey;
 }
 
 // The supers' combs by box, top first.
-std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const Reckoning& r,
+std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const AdviceBasis& r,
                                                                         const std::vector<stores::HarvestComb>& free) {
     std::map<int, std::vector<stores::HarvestComb>, std::greater<>> supers;
     if (!superMayGo(r.question)) return supers;
@@ -66,7 +66,7 @@ std::map<int, std::vector<stores::HarvestComb>, std::greater<>> bySuper(const Re
     return supers;
 }
 
-void takeWholeSupers(const Reckoning& r, const std::vector<stores::HarvestComb>& free, Mass toSpare,
+void takeWholeSupers(const AdviceBasis& r, const std::vector<stores::HarvestComb>& free, Mass toSpare,
                      HarvestAdvice& harvest) {
     for (const auto& super : bySuper(r, free)) {
         Mass honey{0};
@@ -82,7 +82,7 @@ bool taken(const HarvestAdvice& harvest, int position) {
 }
 
 // Where a whole super is too much, its fullest combs; then full outer combs of the top box.
-void takeCombs(const Reckoning& r, std::vector<stores::HarvestComb> free, Mass toSpare, HarvestAdvice& harvest) {
+void takeCombs(const AdviceBasis& r, std::vector<stores::HarvestComb> free, Mass toSpare, HarvestAdvice& harvest) {
     std::erase_if(free, [&](const stores::HarvestComb& comb) {
         const bool mayGo =
             comb.inSuper ? superMayGo(r.question) : isFullOuterComb(r.question, combAt(r, comb.position));
@@ -107,7 +107,7 @@ int onlySupers(const ColonyQuestion& q, const std::vector<int>& taken) {
     return whole ? static_cast<int>(left.size()) : 0;
 }
 
-std::optional<HarvestAdvice> worthIt(const Reckoning& r, HarvestAdvice harvest) {
+std::optional<HarvestAdvice> worthIt(const AdviceBasis& r, HarvestAdvice harvest) {
     if (harvest.combs.empty() || harvest.combsHold.value() < r.rules().harvestLeast) return std::nullopt;
     harvest.upTo = harvest.combsHold;
     harvest.wholeSupers = onlySupers(r.question, harvest.combs);
@@ -116,12 +116,12 @@ std::optional<HarvestAdvice> worthIt(const Reckoning& r, HarvestAdvice harvest) 
 }
 
 // Combs not listed cannot be named; the amount is told to the half kilogram below.
-std::optional<HarvestAdvice> unnamed(const Reckoning& r, Mass toSpare) {
+std::optional<HarvestAdvice> unnamed(const AdviceBasis& r, Mass toSpare) {
     const ColonyQuestion& q = r.question;
     bool free = true;
     for (std::size_t box = 0; box < q.boxes.size(); ++box) free = free && boxIsFree(q, r.days, static_cast<int>(box));
     const Mass amount = kilograms(std::floor(2 * toSpare.value()) / 2);
-    if (!mayBeHoney(r) || !free || amount.value() < r.rules().harvestLeast) return std::nullopt;
+    if (!mayBeHoney(r) || !free || tooLittleCapped(q) || amount.value() < r.rules().harvestLeast) return std::nullopt;
     return HarvestAdvice{amount, {}, kilograms(0), 0, amount};
 }
 
@@ -131,7 +131,7 @@ double mostWater(const ColonyQuestion& q) {
     return q.answers.honeyKind == HoneyKind::Heather ? q.decisions.mostWaterHeather : q.decisions.mostWater;
 }
 
-bool mayBeHoney(const Reckoning& r) {
+bool mayBeHoney(const AdviceBasis& r) {
     const ColonyQuestion& q = r.question;
     return !q.trouble && !q.joined && !r.estimate.contradictory && q.setAside.empty() &&
            q.moisturePercent.value_or(0) <= mostWater(q);
@@ -158,18 +158,37 @@ bool boxIsFree(const ColonyQuestion& q, const PhaseDays& days, int box) {
     return !q.treatedWithoutDay && q.answers.fedOrTreated != true;
 }
 
-std::vector<stores::HarvestComb> combsToTake(const Reckoning& r) { return freeCombs(r); }
+std::vector<stores::HarvestComb> combsToTake(const AdviceBasis& r) { return freeCombs(r); }
 
-std::optional<HarvestAdvice> wholeSupers(const Reckoning& r, Mass toSpare) {
+std::optional<HarvestAdvice> wholeSupers(const AdviceBasis& r, Mass toSpare) {
     HarvestAdvice harvest;
     takeWholeSupers(r, freeCombs(r), toSpare, harvest);
     return worthIt(r, std::move(harvest));
 }
 
-std::optional<Decided> harvestRule(const Reckoning& r) {
-    const Mass toSpare = r.target.toSpare;
+Mass honeyToSpare(const AdviceBasis& r) {
+    const auto shortWithout = [&](double taken) {
+        const Mass left = std::max(kilograms(0), r.today.mean - kilograms(taken));
+        return winter::shareShort(r.withoutFlow.largest, left, r.today.sd, r.today.reserve, winter::Short::Undercut)
+            .share;
+    };
+    double most = r.target.toSpare.value(), least = 0;
+    if (most <= 0 || shortWithout(most) <= r.today.shortRisk) return r.target.toSpare;
+    constexpr int halvings = 16; // to a gram
+    for (int i = 0; i < halvings; ++i) {
+        const double middle = (least + most) / 2;
+        (shortWithout(middle) <= r.today.shortRisk ? least : most) = middle;
+    }
+    return kilograms(least);
+}
+
+bool tooLittleCapped(const ColonyQuestion& q) { return q.quick && q.quick->cappedShare < stores::leastCapped; }
+
+std::optional<Decided> harvestRule(const AdviceBasis& r) {
+    const Mass toSpare = honeyToSpare(r);
     const bool apart = !supersCount(r.question);
-    if (r.phase != Phase::Closing || (toSpare < r.target.deadBand && !apart)) return std::nullopt;
+    const bool spares = r.target.toSpare >= r.target.deadBand && !apart;
+    if (r.phase != Phase::Closing || (!spares && !apart)) return std::nullopt;
     std::optional<HarvestAdvice> harvest;
     if (r.question.combs.empty()) {
         harvest = unnamed(r, toSpare);
@@ -177,7 +196,7 @@ std::optional<Decided> harvestRule(const Reckoning& r) {
         HarvestAdvice named;
         const auto free = freeCombs(r);
         takeWholeSupers(r, free, toSpare, named);
-        if (toSpare >= r.target.deadBand && !apart) takeCombs(r, free, toSpare, named);
+        if (spares) takeCombs(r, free, toSpare, named);
         harvest = worthIt(r, std::move(named));
     }
     if (!harvest) return std::nullopt;

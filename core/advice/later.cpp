@@ -16,7 +16,7 @@ namespace {
 
 int inDays(double days) { return static_cast<int>(days); }
 
-Mass plannedStores(const Reckoning& r, const Decided& decided) {
+Mass plannedStores(const AdviceBasis& r, const Decided& decided) {
     Mass sum{0};
     for (const auto& step : stepsOf(r, decided)) sum += step.change;
     return sum;
@@ -28,7 +28,7 @@ Spread<Mass> notBelowZero(const Spread<Mass>& stores, double divisor) {
 }
 
 // Not before the next look, which says how much.
-std::optional<ExpectedLater> sugarForWinter(const Reckoning& r, const Decided& decided, Mass planned) {
+std::optional<ExpectedLater> sugarForWinter(const AdviceBasis& r, const Decided& decided, Mass planned) {
     const auto& missing = r.target.missing;
     const auto left = [&](Mass amount) { return std::min(amount, r.room()) - planned; }; // no more than finds a place
     const auto sugar =
@@ -39,7 +39,7 @@ std::optional<ExpectedLater> sugarForWinter(const Reckoning& r, const Decided& d
 }
 
 // From the next visit after a feed, else from the next weighing; nothing where no day is left before the quiet time.
-std::optional<SeasonDay> fondantFrom(const Reckoning& r, const Decided& decided) {
+std::optional<SeasonDay> fondantFrom(const AdviceBasis& r, const Decided& decided) {
     const SeasonDay until = r.days.quietFrom, today = r.question.asOf;
     if (until <= today) return std::nullopt;
     const bool upToLate = r.phase <= Phase::Late;
@@ -50,37 +50,37 @@ std::optional<SeasonDay> fondantFrom(const Reckoning& r, const Decided& decided)
     return std::min(from, until);
 }
 
-std::optional<ExpectedLater> fondantInWinter(const Reckoning& r, const Decided& decided, Mass planned) {
+std::optional<ExpectedLater> fondantInWinter(const AdviceBasis& r, const Decided& decided, Mass planned) {
     const auto from = fondantFrom(r, decided);
     if (!from) return std::nullopt;
     const SeasonDay until = r.days.quietFrom;
     auto loss = winter::largestLossUntil(r.ensemble, r.flow, r.question.asOf, until);
     const auto stores = winter::storesDrawn(loss.size(), r.stores(), r.estimate.sd);
     for (std::size_t i = 0; i < loss.size(); ++i)
-        loss[i] =
-            std::max(0.0, loss[i] + r.wish.reserve.value() - stores[i] - planned.value()) / feeding::storesPerKgFondant;
+        loss[i] = std::max(0.0, loss[i] + r.today.reserve.value() - stores[i] - planned.value()) /
+                  feeding::storesPerKgFondant;
     const auto fondant = winter::massSpread(std::move(loss));
     if (fondant.high < kilograms(r.rules().laterLeast)) return std::nullopt;
     return ExpectedLater{{}, fondant, r.on(*from), r.on(until)};
 }
 
-SeasonDay lastVisit(const Reckoning& r, const feeding::FeedingPlan& plan) {
+SeasonDay lastVisit(const AdviceBasis& r, const feeding::FeedingPlan& plan) {
     return plan.visits.empty() ? r.question.asOf : plan.visits.back().day;
 }
 
 // The last day on which hard use leaves the reserve, less a week.
-SeasonDay winterLook(const Reckoning& r) {
+SeasonDay winterLook(const AdviceBasis& r) {
     const SeasonDay soonest = r.question.asOf + static_cast<int>(r.rules().leastLookDays);
     SeasonDay look = soonest;
     for (int days = static_cast<int>(r.rules().leastLookDays); days <= inDays(r.rules().winterLookDays);
          days += static_cast<int>(r.rules().leastLookDays)) {
-        if (r.stores() - hardUseOf(r, days + r.rules().dueDays) <= r.wish.reserve) break;
+        if (r.stores() - hardUseOf(r, days + r.rules().dueDays) <= r.today.reserve) break;
         look = r.question.asOf + days;
     }
     return std::max(soonest, std::min(look, r.days.forage));
 }
 
-NextLook afterFeeding(const Reckoning& r, const feeding::FeedingPlan& plan) {
+NextLook afterFeeding(const AdviceBasis& r, const feeding::FeedingPlan& plan) {
     const SeasonDay last = lastVisit(r, plan);
     if (!plan.visits.empty() && plan.visits.back().kind == feeding::VisitKind::Check)
         return {r.on(last), NextLookAt::CheckFeed};
@@ -90,7 +90,7 @@ NextLook afterFeeding(const Reckoning& r, const feeding::FeedingPlan& plan) {
 
 // A contradiction tells no amount, and after a heft in closing the rest is syrup, once it was weighed; bees that are to be united, or that the
 // inspector is to see, have no winter plan of their own.
-bool noneIsExpected(const Reckoning& r, const Decided& decided) {
+bool noneIsExpected(const AdviceBasis& r, const Decided& decided) {
     switch (decided.by) {
     case DecidedBy::Disease:
     case DecidedBy::NoQueen:
@@ -101,14 +101,14 @@ bool noneIsExpected(const Reckoning& r, const Decided& decided) {
     }
 }
 
-bool weighedSoon(const Reckoning& r, const Decided& decided) {
+bool weighedSoon(const AdviceBasis& r, const Decided& decided) {
     if (decided.by == DecidedBy::Heft) return heftAlone(r.question) != stores::HeftWord::Heavy;
     return decided.by == DecidedBy::Contradiction;
 }
 
 } // namespace
 
-std::vector<winter::StoresStep> stepsOf(const Reckoning& r, const Decided& decided) {
+std::vector<winter::StoresStep> stepsOf(const AdviceBasis& r, const Decided& decided) {
     std::vector<winter::StoresStep> steps;
     if (decided.harvest && decided.harvest->fromStores > kilograms(0))
         steps.push_back({r.question.asOf, -decided.harvest->fromStores});
@@ -117,13 +117,13 @@ std::vector<winter::StoresStep> stepsOf(const Reckoning& r, const Decided& decid
     return steps;
 }
 
-std::optional<ExpectedLater> expectedLater(const Reckoning& r, const Decided& decided) {
+std::optional<ExpectedLater> expectedLater(const AdviceBasis& r, const Decided& decided) {
     if (noneIsExpected(r, decided)) return std::nullopt;
     const Mass planned = plannedStores(r, decided);
     return r.phase == Phase::Summer ? sugarForWinter(r, decided, planned) : fondantInWinter(r, decided, planned);
 }
 
-NextLook nextLook(const Reckoning& r, const Decided& decided) {
+NextLook nextLook(const AdviceBasis& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return {r.on(r.question.asOf), NextLookAt::Inspector};
     if (decided.by == DecidedBy::NoQueen)
         return {r.on(r.question.asOf + inDays(r.rules().queenTestDays)), NextLookAt::QueenCells};

@@ -1,20 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "advice/reckoning.h"
+#include "advice/basis.h"
 
 namespace winterlarder::advice {
 
 //! Leave everything as it is, the combs of the yard's plan too. All other options count these.
-Option leaveOption(const Reckoning& reckoning);
+Option leaveOption(const AdviceBasis& basis);
 //! Take honey off today: all of it is the amount, what counted of it leaves the stores.
-Option takeOption(const Reckoning& reckoning, const HarvestAdvice& harvest);
+Option takeOption(const AdviceBasis& basis, const HarvestAdvice& harvest);
 //! Leave it for winter and take the surplus at first forage: the same winters as leaving.
-Option springOption(const Reckoning& reckoning, const Option& leave);
+Option springOption(const AdviceBasis& basis, const Option& leave);
 //! Feed by the dated visits of a plan.
-Option feedOption(const Reckoning& reckoning, const feeding::FeedingPlan& plan);
+Option feedOption(const AdviceBasis& basis, const feeding::FeedingPlan& plan);
 //! Give or take only the combs of the yard's plan.
-Option moveOption(const Reckoning& reckoning);
+Option moveOption(const AdviceBasis& basis);
 
 //! What is above the reserve, never below 0.
 Spread<Mass> aboveReserve(const Spread<Mass>& stores, Mass reserve);

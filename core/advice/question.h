@@ -168,9 +168,10 @@ struct ColonyQuestion {
     std::vector<int> visitWeekdays;
 
     // what is shipped of this place, and the numbers advice is decided by
-    std::optional<UsualHere> usual; //!< what keepers here are told to winter on
-    bool lateFlowNear = false;      //!< a flow after the asking day is usual near the place
-    DecisionConstants decisions{};  //!< from the shipped table: without them no question can be weighed
+    std::optional<UsualHere> usual;     //!< what keepers here are told to winter on
+    bool lateFlowNear = false;          //!< a flow after the asking day is usual near the place
+    std::vector<std::string> lateFlows; //!< what flows then, as keepers call it, the nearest first; at most two
+    DecisionConstants decisions{};      //!< from the shipped table: without them no question can be weighed
 
     // what the plan of its yard does first; nothing: weighed alone
     std::optional<PartInYard> plan;

@@ -24,7 +24,7 @@ void feedLight(const ColonyQuestion& q, feeding::FeedingPlan portion, Advice& ad
     std::erase_if(advice.reasons, [](const Remark& each) { return each.id == idOf(RefusalKind::BeesUnknown); });
     advice.reasons.push_back({"light-bees-unknown", {{"day", lastWeighing(q)->date}}});
     advice.anotherLook.worthIt = true;
-    advice.anotherLook.which = Look::Weigh;
+    advice.anotherLook.which = LookKind::Weigh;
     advice.anotherLook.about = "stores";
     advice.cautions.push_back({q.longHive ? "fondant-long-hive" : "fondant-on-cluster", {}});
 }

@@ -10,14 +10,14 @@ namespace winterlarder::advice {
 
 namespace {
 
-Mass hardLossUntil(const Reckoning& r, SeasonDay look) {
+Mass hardLossUntil(const AdviceBasis& r, SeasonDay look) {
     return kilograms(winter::quantile(winter::largestLossUntil(r.ensemble, r.flow, r.question.asOf, look - 1), 0.9));
 }
 
-SeasonDay soonest(const Reckoning& r) { return r.question.asOf + static_cast<int>(r.rules().leastLookDays); }
+SeasonDay soonest(const AdviceBasis& r) { return r.question.asOf + static_cast<int>(r.rules().leastLookDays); }
 
 //! One visit: as much of what is missing as is given at a time, and left a week to be taken.
-feeding::FeedingPlan inOneVisit(const Reckoning& r, Mass missing) {
+feeding::FeedingPlan inOneVisit(const AdviceBasis& r, Mass missing) {
     const Mass step = r.question.steps.sugar, least = feeding::stepsUp(kilograms(r.rules().summerPortionLeast), step);
     auto asked = feedingQuestion(r);
     asked.visitEveryDays = std::max(asked.visitEveryDays, static_cast<int>(r.rules().leastLookDays));
@@ -31,7 +31,7 @@ feeding::FeedingPlan inOneVisit(const Reckoning& r, Mass missing) {
     return plan;
 }
 
-Decided portion(const Reckoning& r, Mass missing) {
+Decided portion(const AdviceBasis& r, Mass missing) {
     auto plan = inOneVisit(r, missing);
     if (!feedsAnything(plan)) return {.verdict = Verdict::Leave, .by = DecidedBy::SummerSafe};
     return {.verdict = Verdict::Feed, .by = DecidedBy::SummerPortion, .feed = std::move(plan)};
@@ -39,7 +39,7 @@ Decided portion(const Reckoning& r, Mass missing) {
 
 } // namespace
 
-Mass safetyAmount(const Reckoning& r) {
+Mass safetyAmount(const AdviceBasis& r) {
     const auto& rules = r.rules();
     const SeasonDay look =
         std::max(soonest(r), std::min(r.days.summer, r.question.asOf + static_cast<int>(rules.summerLookDays)));
@@ -47,7 +47,7 @@ Mass safetyAmount(const Reckoning& r) {
                     hardLossUntil(r, look) + kilograms(rules.safetyBeyond));
 }
 
-std::optional<Decided> summerRule(const Reckoning& r) {
+std::optional<Decided> summerRule(const AdviceBasis& r) {
     if (r.phase != Phase::Summer) return std::nullopt;
     const Mass safety = safetyAmount(r);
     if (r.stores() < safety) return portion(r, safety - r.stores());
@@ -56,7 +56,7 @@ std::optional<Decided> summerRule(const Reckoning& r) {
     return Decided{.verdict = Verdict::Leave, .by = DecidedBy::SummerSafe};
 }
 
-SeasonDay summerLook(const Reckoning& r, Mass stores) {
+SeasonDay summerLook(const AdviceBasis& r, Mass stores) {
     const auto lasts = [&](SeasonDay look) {
         return stores - hardLossUntil(r, look) >= kilograms(r.rules().safetyBeyond);
     };

@@ -14,7 +14,7 @@ namespace winterlarder::advice {
 namespace {
 
 // Food eaten and found by every winter from the start of one day to the start of a later one.
-void eatenAndFound(const Reckoning& r, TargetReckoning& t) {
+void eatenAndFound(const AdviceBasis& r, TargetBasis& t) {
     const SeasonDay from = r.question.asOf;
     if (t.day <= from) return;
     const auto net = winter::netLossBetween(r.ensemble, r.flow, from, t.day);
@@ -30,7 +30,7 @@ void eatenAndFound(const Reckoning& r, TargetReckoning& t) {
 }
 
 // Slope of the losses on the logarithm of the bees; where bees were not drawn the share of use that goes with their number.
-double slopeOnBees(const Reckoning& r, const std::vector<double>& largest) {
+double slopeOnBees(const AdviceBasis& r, const std::vector<double>& largest) {
     constexpr double usualElasticity = 0.6;
     const auto draws = r.ensemble.draws();
     double n = 0, x = 0, y = 0, xx = 0, xy = 0;
@@ -42,11 +42,11 @@ double slopeOnBees(const Reckoning& r, const std::vector<double>& largest) {
     return variance > 1e-6 * n ? std::max(0.0, (xy - x * y / n) / variance) : usualElasticity * y / n;
 }
 
-Mass wantedFrom(const Reckoning& r, const std::vector<double>& largest) {
-    return kilograms(winter::quantile(largest, 1 - r.wish.shortRisk)) + r.wish.reserve;
+Mass wantedFrom(const AdviceBasis& r, const std::vector<double>& largest) {
+    return kilograms(winter::quantile(largest, 1 - r.today.shortRisk)) + r.today.reserve;
 }
 
-Mass toSpareOf(const Reckoning& r, const TargetReckoning& t) {
+Mass toSpareOf(const AdviceBasis& r, const TargetBasis& t) {
     const bool flows = r.question.flowStrength > 0;
     const auto without = flows ? winter::lossesFrom(r.ensemble, t.day, {}).largest : t.largest;
     Mass stays = wantedFrom(r, without);
@@ -62,8 +62,8 @@ Mass emptyInWinter(const ColonyQuestion& q) {
 
 } // namespace
 
-TargetReckoning reckonTarget(const Reckoning& r) {
-    TargetReckoning t;
+TargetBasis reckonTarget(const AdviceBasis& r) {
+    TargetBasis t;
     t.day = std::min(winterFrom(r.days, r.question.asOf), r.ensemble.lastDay());
     t.largest = winter::lossesFrom(r.ensemble, t.day, r.flow).largest;
     t.stores = wantedFrom(r, t.largest);
@@ -87,12 +87,12 @@ Mass deadBand(Mass target, const Spread<Mass>& missing, const DecisionConstants&
 
 bool usualHoldsBack(const ColonyQuestion& question) { return question.usual && question.usual->quality != 'C'; }
 
-NeedParts needParts(const Reckoning& r) {
+NeedParts needParts(const AdviceBasis& r) {
     const Mass typical = kilograms(winter::quantile(r.withFlow.largest, 0.5));
-    return {typical, kilograms(winter::quantile(r.withFlow.largest, 1 - r.wish.shortRisk)) - typical, r.wish.reserve};
+    return {typical, kilograms(winter::quantile(r.withFlow.largest, 1 - r.today.shortRisk)) - typical, r.today.reserve};
 }
 
-Target targetOf(const Reckoning& r) {
+Target targetOf(const AdviceBasis& r) {
     const ColonyQuestion& q = r.question;
     Target target{r.on(r.target.day), r.target.day};
     target.stores = r.target.stores;

@@ -85,20 +85,20 @@ Spread<BeeCount> beesTold(const winter::DemandEnsemble& ensemble, const ColonyQu
 
 // What the need would be if the queen has stopped, out of few winters: only to say what the answer would change.
 std::optional<Mass> needIfStopped(const ColonyQuestion& q, const ModelConstants& constants, winter::Sampling sampling,
-                                  const Wish& wish, const winter::AutumnFlow& flow) {
+                                  const StoresAndReserve& today, const winter::AutumnFlow& flow) {
     if (!layingInDoubt(q, constants)) return std::nullopt;
     auto asked = winterQuestion(q, constants);
     asked.brood = q.brood;
     const auto preview = winter::simulate(
         asked, constants, {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
-    return kilograms(winter::quantile(winter::lossesFrom(*preview, q.asOf, flow).largest, 1 - wish.shortRisk)) +
-           wish.reserve;
+    return kilograms(winter::quantile(winter::lossesFrom(*preview, q.asOf, flow).largest, 1 - today.shortRisk)) +
+           today.reserve;
 }
 
-Reckoning reckon(const ColonyQuestion& q, const ModelConstants& constants, const winter::DemandEnsemble& ensemble,
-                 winter::Sampling sampling) {
+AdviceBasis basisOf(const ColonyQuestion& q, const ModelConstants& constants, const winter::DemandEnsemble& ensemble,
+                    winter::Sampling sampling) {
     const auto room = freeRoomAtLook(q);
-    Reckoning r{
+    AdviceBasis r{
         .question = q, .constants = constants, .ensemble = ensemble, .flow = autumnFlow(q, room), .freeRoom = room};
     r.combs = stores::storesOfCombs(q.combs, stores::openFactor(q.freshlyFilled));
     r.estimate = q.joined
@@ -112,19 +112,19 @@ Reckoning reckon(const ColonyQuestion& q, const ModelConstants& constants, const
     r.lockedInDays = winter::longestLockedIn(
         q.site->curve, q.season, constants,
         {sampling.seed, std::min(sampling.winters, static_cast<int>(q.decisions.previewWinters))});
-    r.wish = {std::max(kilograms(0), r.estimate.mean + r.brought()), sdForShares(q, r.estimate.sd),
-              shortRiskOf(q, r.lockedInDays), reserveOn(q, r.days, q.asOf)};
+    r.today = {std::max(kilograms(0), r.estimate.mean + r.brought()), sdForShares(q, r.estimate.sd),
+               shortRiskOf(q, r.lockedInDays), reserveOn(q, r.days, q.asOf)};
     r.target = reckonTarget(r);
     r.capacity = capacityOf(r);
     r.level = levelFor(r);
-    r.needIfStopped = needIfStopped(q, constants, sampling, r.wish, r.flow);
+    r.needIfStopped = needIfStopped(q, constants, sampling, r.today, r.flow);
     return r;
 }
 
-void fillFigures(const Reckoning& r, Advice& advice) {
+void fillFigures(const AdviceBasis& r, Advice& advice) {
     const ColonyQuestion& q = r.question;
     advice.estimate = r.estimate;
-    advice.storesSd = r.wish.sd;
+    advice.storesSd = r.today.sd;
     advice.bees = beesTold(r.ensemble, q);
     advice.use = winter::massSpread(r.withFlow.used);
     advice.useByMonth = useByMonth(r.ensemble, q);
@@ -136,10 +136,10 @@ void fillFigures(const Reckoning& r, Advice& advice) {
     advice.lockedInDays = r.lockedInDays;
 }
 
-void fillTarget(const Reckoning& r, Advice& advice) {
+void fillTarget(const AdviceBasis& r, Advice& advice) {
     advice.phase = r.phase;
-    advice.shortRisk = r.wish.shortRisk;
-    advice.reserve = r.wish.reserve;
+    advice.shortRisk = r.today.shortRisk;
+    advice.reserve = r.today.reserve;
     advice.target = targetOf(r);
     advice.untilTarget = UntilTarget{r.target.eaten, r.target.found};
     advice.missing = r.target.missing;
@@ -150,17 +150,17 @@ void fillTarget(const Reckoning& r, Advice& advice) {
 }
 
 // Honey that stays until spring may be taken then only where it is honey for people, there is enough of it, and nothing else is to be done first.
-bool mayTakeInSpring(const Reckoning& r, const Decided& decided, const Option& leave) {
+bool mayTakeInSpring(const AdviceBasis& r, const Decided& decided, const Option& leave) {
     const bool well = decided.by == DecidedBy::Harvest || decided.by == DecidedBy::SummerHarvest ||
                       decided.by == DecidedBy::Enough || decided.by == DecidedBy::Full ||
                       decided.by == DecidedBy::SummerSafe;
     const bool free =
         !r.question.combs.empty() ? !combsToTake(r).empty() : mayBeHoney(r) && boxIsFree(r.question, r.days, 0);
-    return well && free && r.target.toSpare >= r.target.deadBand &&
+    return well && free && r.target.toSpare >= r.target.deadBand && leave.touchReserve.share <= r.today.shortRisk &&
            leave.springSurplus.typical.value() >= r.rules().harvestLeast;
 }
 
-void fillOptions(const Reckoning& r, const Decided& decided, Advice& advice) {
+void fillOptions(const AdviceBasis& r, const Decided& decided, Advice& advice) {
     const Option leave = leaveOption(r);
     advice.options.push_back(leave);
     advice.runOut = leave.runOut;
@@ -178,7 +178,7 @@ OptionKind recommended(Verdict verdict, const Advice& advice) {
     return advice.gifts.empty() ? OptionKind::Leave : OptionKind::MoveCombs;
 }
 
-void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
+void fillDecision(const AdviceBasis& r, const Decided& decided, Advice& advice) {
     advice.verdict = decided.verdict;
     advice.decidedBy = decided.by;
     advice.harvest = decided.harvest;
@@ -196,7 +196,7 @@ void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
     advice.ask = nextQuestion(r, decided);
     const auto planned = winter::lossesFrom(r.ensemble, r.question.asOf, r.flow, stepsOf(r, decided), r.target.day);
     advice.shortAsPlanned =
-        winter::shareShort(planned.largest, r.stores(), kilograms(0), r.wish.reserve, winter::Short::Undercut);
+        winter::shareShort(planned.largest, r.stores(), kilograms(0), r.today.reserve, winter::Short::Undercut);
     fillOptions(r, decided, advice);
     const OptionKind kind = recommended(advice.verdict, advice);
     for (const auto& option : advice.options)
@@ -204,12 +204,12 @@ void fillDecision(const Reckoning& r, const Decided& decided, Advice& advice) {
 }
 
 // In summer a super comes off for its own sake where even at the low end of what is known the safety amount stays.
-bool harvestHangsOnStores(const Reckoning& r, const Decided& decided) {
+bool harvestHangsOnStores(const AdviceBasis& r, const Decided& decided) {
     if (!decided.harvest || decided.harvest->fromStores <= kilograms(0)) return false;
     return decided.by == DecidedBy::Harvest || r.estimate.spread.low - decided.harvest->fromStores < safetyAmount(r);
 }
 
-Advice adviceFrom(const Reckoning& r, winter::Sampling sampling) {
+Advice adviceFrom(const AdviceBasis& r, winter::Sampling sampling) {
     Advice advice;
     advice.asOf = r.on(r.question.asOf);
     advice.season = r.question.season;
@@ -279,9 +279,9 @@ std::optional<Answer> weigh(const ColonyQuestion& question, const ModelConstants
         winter::simulate(winterQuestion(question, constants), constants, sampling, threads, stop, progress);
     if (!simulated) return std::nullopt;
     const auto ensemble = std::make_shared<const winter::DemandEnsemble>(std::move(*simulated));
-    const Reckoning reckoning = reckon(question, constants, *ensemble, sampling);
-    answer.advice = adviceFrom(reckoning, sampling);
-    answer.workings = {ensemble, reckoning.flow};
+    const AdviceBasis basis = basisOf(question, constants, *ensemble, sampling);
+    answer.advice = adviceFrom(basis, sampling);
+    answer.workings = {ensemble, basis.flow};
     return answer;
 }
 

@@ -13,12 +13,12 @@ namespace winterlarder::advice {
 
 namespace {
 
-bool weighed(const Reckoning& r) {
+bool weighed(const AdviceBasis& r) {
     return std::any_of(r.question.weighings.begin(), r.question.weighings.end(),
                        [](const WeighedHive& weighing) { return !weighing.heft; });
 }
 
-Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& steps,
+Spread<Mass> grossOn(const AdviceBasis& r, const std::vector<winter::StoresStep>& steps,
                      const std::vector<double>& stores, Mass notOfTheBees, SeasonDay day) {
     const ColonyQuestion& q = r.question;
     const auto loss = winter::netLossBetween(r.ensemble, r.flow, q.asOf, day);
@@ -40,7 +40,7 @@ Spread<Mass> grossOn(const Reckoning& r, const std::vector<winter::StoresStep>& 
 }
 
 // The empty hive: without supers that are taken off whole, or, as long as one for people stays on, with the honey in it.
-Mass emptyHive(const Reckoning& r, const Decided& decided) {
+Mass emptyHive(const AdviceBasis& r, const Decided& decided) {
     const ColonyQuestion& q = r.question;
     const auto supers = std::count_if(q.boxUses.begin(), q.boxUses.end(), [](const BoxUse& use) { return use.super; });
     const bool off = supers > 0 && decided.harvest && decided.harvest->wholeSupers == supers;
@@ -51,7 +51,7 @@ Mass emptyHive(const Reckoning& r, const Decided& decided) {
 
 } // namespace
 
-std::vector<WeighPoint> weighLine(const Reckoning& r, const Decided& decided) {
+std::vector<WeighPoint> weighLine(const AdviceBasis& r, const Decided& decided) {
     const auto steps = stepsOf(r, decided);
     const auto stores = winter::storesDrawn(static_cast<std::size_t>(r.ensemble.winters()), r.stores(), r.estimate.sd);
     const Mass empty = emptyHive(r, decided);

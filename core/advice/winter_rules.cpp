@@ -14,7 +14,7 @@ namespace {
 
 constexpr double clusteredBelowC = 10; // of a usual day's maximum: bees do not move across empty combs
 
-bool inCold(const Reckoning& r) {
+bool inCold(const AdviceBasis& r) {
     return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange < clusteredBelowC;
 }
 
@@ -23,16 +23,16 @@ Decided oneVisit(DecidedBy by, feeding::FeedingPlan plan) {
 }
 
 // What is fed where it cannot wait: on a warm day of a dearth syrup, else fondant.
-feeding::FeedingPlan atOnce(const Reckoning& r, Mass stores) {
+feeding::FeedingPlan atOnce(const AdviceBasis& r, Mass stores) {
     return r.days.portionsInWinter && takesPortions(r) ? smallPortions(r, stores) : fondantVisit(r, stores);
 }
 
-Mass missingNow(const Reckoning& r) { return std::max(kilograms(0), r.target.missing.typical); }
+Mass missingNow(const AdviceBasis& r) { return std::max(kilograms(0), r.target.missing.typical); }
 
-bool mostlyStarves(const Reckoning& r) { return leaveOption(r).runOut.share > r.rules().lateBoardStarve; }
+bool mostlyStarves(const AdviceBasis& r) { return leaveOption(r).runOut.share > r.rules().lateBoardStarve; }
 
 // Locked in for long, it gets a board by its last day; for some weeks more where it would starve else, for a late board is better than none.
-std::optional<Decided> boardRule(const Reckoning& r) {
+std::optional<Decided> boardRule(const AdviceBasis& r) {
     const auto& rules = r.rules();
     const auto& deadline = r.question.season.syrupDeadline;
     const SeasonDay last = (deadline ? deadline->day : r.days.closing) + static_cast<int>(rules.lateDays);
@@ -44,11 +44,11 @@ std::optional<Decided> boardRule(const Reckoning& r) {
         feeding::planFondant(feedingQuestion(r), feeding::boardFor(missingNow(r), rules, r.question.steps.fondant)));
 }
 
-bool visitIsDue(const Reckoning& r) { return r.stores() - hardUseOf(r, r.rules().dueDays) <= r.wish.reserve; }
+bool visitIsDue(const AdviceBasis& r) { return r.stores() - hardUseOf(r, r.rules().dueDays) <= r.today.reserve; }
 
 } // namespace
 
-std::optional<Mass> foodInReach(const Reckoning& r) {
+std::optional<Mass> foodInReach(const AdviceBasis& r) {
     const ColonyQuestion& q = r.question;
     if (q.combs.empty()) return std::nullopt;
     const bool seen = stores::findCluster(q.combs, q.boxes, q.coveredCombs).seen;
@@ -56,7 +56,7 @@ std::optional<Mass> foodInReach(const Reckoning& r) {
     return seen && reach ? std::optional(reach->within) : std::nullopt;
 }
 
-std::optional<Decided> noFoodInReachRule(const Reckoning& r) {
+std::optional<Decided> noFoodInReachRule(const AdviceBasis& r) {
     if (r.phase < Phase::Late || !inCold(r)) return std::nullopt;
     const auto within = foodInReach(r);
     const bool seenShort = within && *within < hardUseOf(r, r.rules().actNowDays) &&
@@ -65,12 +65,12 @@ std::optional<Decided> noFoodInReachRule(const Reckoning& r) {
     return oneVisit(DecidedBy::NoFoodInReach, fondantVisit(r, kilograms(r.rules().fondantVisit)));
 }
 
-std::optional<Decided> actNowRule(const Reckoning& r) {
+std::optional<Decided> actNowRule(const AdviceBasis& r) {
     if (r.phase < Phase::Late || missingFor(r, r.rules().actNowDays).value() <= 0) return std::nullopt;
     return oneVisit(DecidedBy::ActNow, atOnce(r, missingNow(r)));
 }
 
-std::optional<Decided> winterFeedRule(const Reckoning& r) {
+std::optional<Decided> winterFeedRule(const AdviceBasis& r) {
     if (r.phase != Phase::Winter && r.phase != Phase::Spring) return std::nullopt;
     const bool missing = r.target.missing.typical > r.target.deadBand;
     const Decided later{Verdict::Leave, missing ? DecidedBy::ShortLater : DecidedBy::Enough, {}, {}, {}};
@@ -81,7 +81,7 @@ std::optional<Decided> winterFeedRule(const Reckoning& r) {
     return oneVisit(DecidedBy::WinterVisit, fondantVisit(r, missingNow(r)));
 }
 
-std::optional<Decided> lateFeedRule(const Reckoning& r) {
+std::optional<Decided> lateFeedRule(const AdviceBasis& r) {
     if (r.phase != Phase::Late || r.target.missing.typical <= r.target.deadBand) return std::nullopt;
     if (takesPortions(r)) {
         auto plan = smallPortions(r, missingNow(r));

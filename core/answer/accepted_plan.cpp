@@ -2,6 +2,7 @@
 #include "answer/accepted_plan.h"
 
 #include "answer/evening_feeds.h"
+#include "book/case_of.h"
 #include "exchange/case/case_file.h"
 #include "exchange/json/json_tree.h"
 #include "numerics/normal_law.h"
@@ -76,10 +77,20 @@ AcceptedPlan planIn(const JsonValue& answer, const std::string& own) {
     return plan;
 }
 
-// Whether the combs on record for the day are those the advice knew.
-bool combsAsThen(const book::ActedAdvice& advice, const book::ColonyCase& autumn, const ReferenceData& reference) {
+const book::UnitedRecord* unitedWith(const book::ColonyCase& autumn, const std::string& colony) {
+    const auto found = std::find_if(autumn.united.begin(), autumn.united.end(),
+                                    [&](const book::UnitedRecord& each) { return each.colony == colony; });
+    return found == autumn.united.end() ? nullptr : &*found;
+}
+
+// Whether the combs on record for the day are those the advice knew; where another colony came to it that day, its own are.
+bool combsAsThen(const book::ActedAdvice& advice, const book::ColonyHistory& records, const book::ColonyCase& autumn,
+                 const book::UnitedRecord* united, const ReferenceData& reference) {
     const auto then = exchange::readCaseWithPlaces(advice.inputs, {}, reference, 1);
-    return then.record && then.problems.empty() && then.record->combs == autumn.combs;
+    if (!then.record || !then.problems.empty()) return false;
+    if (then.record->combs == autumn.combs) return true;
+    const auto* look = united ? book::lookOfCase(records, autumn.asOf) : nullptr;
+    return look && then.record->combs == look->combs;
 }
 
 } // namespace
@@ -87,11 +98,14 @@ bool combsAsThen(const book::ActedAdvice& advice, const book::ColonyCase& autumn
 std::optional<AcceptedPlan> acceptedPlan(const book::ColonyHistory& records, const book::ColonyCase& autumn,
                                          Date decided, const ReferenceData& reference) {
     const auto* acted = actedOn(records, decided);
-    if (!acted || !combsAsThen(*acted, autumn, reference)) return std::nullopt;
+    if (!acted) return std::nullopt;
     const auto answer = exchange::readJson(acted->answer, {});
     if (!answer.value || !answer.problems.empty()) return std::nullopt;
     auto plan = planIn(*answer.value, records.colony.name);
-    if (plan.part == advice::PartInYard{}) return std::nullopt;
+    const auto* united = unitedWith(autumn, plan.part.uniteWith);
+    if (plan.part == advice::PartInYard{} || !combsAsThen(*acted, records, autumn, united, reference))
+        return std::nullopt;
+    if (united) plan.beesTogether.reset(), plan.storesTogether.reset(), plan.tareTogether.reset();
     return plan;
 }
 

@@ -16,7 +16,7 @@ struct AcceptedPlan {
 };
 
 //! Nothing where no advice was acted on that day, the advice moved nothing, it cannot be read, or the combs were looked at again that day after it: then
-//! what moved is in that look. Tested: tests/answer/accepted_plan_test.cpp.
+//! what moved is in that look. A colony that was united onto it by what is written down, and counted there (united_case.h), is not in it again. Tested: tests/answer/accepted_plan_test.cpp.
 std::optional<AcceptedPlan> acceptedPlan(const book::ColonyHistory& records, const book::ColonyCase& autumn,
                                          Date decided, const ReferenceData& reference);
 

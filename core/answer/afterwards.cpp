@@ -5,6 +5,7 @@
 #include "answer/doubts.h"
 #include "answer/evening_feeds.h"
 #include "answer/question_of_case.h"
+#include "answer/supers_followed.h"
 #include "book/case_of.h"
 #include "stores/bees.h"
 #include "stores/evidence.h"
@@ -15,6 +16,10 @@
 namespace winterlarder::answer {
 
 namespace {
+
+bool hasSuper(const book::HiveRecord& hive) {
+    return std::any_of(hive.boxes.begin(), hive.boxes.end(), [](const auto& box) { return box.super; });
+}
 
 // A case is made that holds the records after the decision and nothing else, and questionOf() makes plain values of them, as it does of
 // any case; what it makes becomes steps and observations.
@@ -41,7 +46,13 @@ public:
         fillWeighings(question, *plain, wetOf(later.weighings, weighings));
         fillSightings(question, asked);
         fillDeath(question);
-        return fillLooks(question);
+        SupersFollowed supers(asked);
+        if (auto problems = fillLooks(question, supers); !problems.empty()) return problems;
+        for (const auto& harvest : plain->harvests) supers.harvested(harvest.day, harvest.honey);
+        for (const auto& housing : records.housings)
+            if (counts(housing.date) && !hasSuper(housing.hive)) supers.off(winter.seasonDay(housing.date));
+        for (auto& step : supers.steps()) question.steps.push_back(std::move(step));
+        return {};
     }
 
 private:
@@ -104,8 +115,6 @@ private:
         using Kind = tracking::KnownStep::Kind;
         for (const auto& feed : plain.feeds)
             question.steps.push_back({feed.day, Kind::Feed, feed.stores, std::nullopt});
-        for (const auto& harvest : plain.harvests)
-            question.steps.push_back({harvest.day, Kind::Harvest, -harvest.honey, std::nullopt});
         for (const auto& change : records.manipulations)
             if (change.weightChange && counts(change.date))
                 question.steps.push_back({winter.seasonDay(change.date), Kind::Equipment,
@@ -124,11 +133,15 @@ private:
             const auto& seen = plain.weighings[i];
             tracking::Observation observation{seen.day, seen.date, tracking::WeightSeen{seen.kind, seen.reading},
                                               wet[i]};
-            if (seen.heft)
-                observation.what =
-                    tracking::HeftSeen{advice::heftStandsFor(seen, plain, reference.constants, demand_), *seen.heft};
+            if (seen.heft) observation.what = liftedSaid(seen, plain);
             question.observations.push_back(observation);
         }
+    }
+
+    tracking::HeftSeen liftedSaid(const advice::WeighedHive& lift, const advice::ColonyQuestion& plain) const {
+        tracking::HeftSeen said{advice::heftFollowed(lift, plain, reference.constants, demand_), *lift.heft};
+        if (lift.heft == book::HeftWord::Fair) said.relativeSd = reference.decisions.heftFairFollowedSd;
+        return said;
     }
 
     void fillSightings(tracking::FollowQuestion& question, const advice::ColonyQuestion& asked) const {
@@ -178,7 +191,7 @@ private:
     }
 
     // A later look is evidence of its own day: its combs, its bees.
-    Problems fillLooks(tracking::FollowQuestion& question) const {
+    Problems fillLooks(tracking::FollowQuestion& question, SupersFollowed& supers) const {
         for (const auto& look : records.looks) {
             if (!counts(look.date)) continue;
             book::ColonyCase seen = bare();
@@ -197,10 +210,11 @@ private:
                 question.observations.push_back({day, look.date, tracking::ClusterSeen{}});
                 question.observations.push_back({day, look.date, tracking::CombGlimpsed{*look.bees.foodBeside}});
             }
+            if (!plain->combs.empty()) supers.seen(day, advice::honeyApart(*plain, plain->lookedOn));
             const double factor = stores::openFactor(false);
             const auto spreads = stores::combSpreads(reference.constants);
             std::optional<stores::Evidence> evidence =
-                stores::evidenceOfVisit(plain->combs, factor, spreads, look.date);
+                stores::evidenceOfVisit(advice::combsForBees(*plain), factor, spreads, look.date);
             if (plain->quick && plain->quickFullComb)
                 evidence = stores::evidenceOfCount(*plain->quick, *plain->quickFullComb, factor, spreads, look.date);
             if (evidence) {

@@ -97,7 +97,7 @@ Problems impossibleRecords(const book::ColonyCase& record, const exchange::CaseP
                            const ReferenceData& reference, const DoubtInWords& inWords) {
     Problems problems;
     for (const auto& each : doubtsOf(record, reference))
-        if (each.doubt.impossible) problems.push_back(inWords(each.doubt, places.of(each.path)));
+        if (each.doubt.impossible) problems.push_back(inWords(each.doubt, places.of(each.path), record));
     return problems;
 }
 
@@ -105,7 +105,7 @@ Problems askedOfCase(const book::ColonyCase& record, const exchange::CasePlaces&
                      const DoubtInWords& inWords) {
     const auto doubt = record.sure ? std::nullopt : unlikelyTare(record, reference);
     if (!doubt) return {};
-    return {inWords(*doubt, places.of("hive.tare_kg"))};
+    return {inWords(*doubt, places.of("hive.tare_kg"), record)};
 }
 
 book::ColonyCase caseToWrite(book::ColonyCase record, const ReferenceData& reference) {

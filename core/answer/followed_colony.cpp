@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/followed_colony.h"
 
+#include "advice/basis.h"
 #include "advice/capacity.h"
-#include "advice/reckoning.h"
 #include "advice/reserve.h"
 #include "answer/accepted_plan.h"
 #include "answer/afterwards.h"

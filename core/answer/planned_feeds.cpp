@@ -95,6 +95,10 @@ Problems fillPlan(tracking::FollowQuestion& question, const WinterSpan& span) {
     for (const auto& feed : plain->feeds) question.planned.push_back({feed.day, feed.stores});
     fillUnticked(question, span);
     if (!actedOn(span.records, span.decided)) planWhatWasDone(question);
+    const auto& advices = span.records.advices;
+    question.asFound = std::none_of(advices.begin(), advices.end(), [&](const book::ActedAdvice& each) {
+        return span.winter.contains(each.date) && each.date <= span.asOf;
+    });
     return {};
 }
 

@@ -46,8 +46,8 @@ struct ReadQuestion {
     Problems asked{}; //!< askedOfCase (answer/doubts.h)
 };
 
-//! A doubt in words, at the place of its record: the core knows what is wrong, not how it is said.
-using DoubtInWords = std::function<Problem(const stores::Doubt&, Place)>;
+//! A doubt of a record of a case in words, at its place: the core knows what is wrong, not how it is said.
+using DoubtInWords = std::function<Problem(const stores::Doubt&, Place, const book::ColonyCase&)>;
 
 //! Reads a case and makes its question: every fault of both steps in one list, by place; impossible records are faults, said
 //! by `inWords`. Tested: tests/answer/core_alone.cpp.

@@ -31,9 +31,7 @@ advice::ColonyQuestion measured(const ColonyCase& record, const ReferenceData& r
 // ---- combs ------------------------------------------------------------------------------------------------------------------
 
 //! Combs full of stores, in combs of the other's first box, as a quick count tells them; what was listed but not looked at is like the rest.
-book::QuickCountRecord counted(const ColonyCase& record, const hive::CombFormat& first,
-                               const ReferenceData& reference) {
-    const auto question = measured(record, reference);
+book::QuickCountRecord counted(const advice::ColonyQuestion& question, const hive::CombFormat& first) {
     if (question.quick) {
         const double area = (hive::faceArea(question.boxes.front().outline) / hive::faceArea(first.outline)).value();
         return {question.quick->full * area, question.quick->half * area, question.quick->cappedShare};
@@ -88,8 +86,8 @@ std::optional<double> sum(const std::optional<double>& a, const std::optional<do
 }
 
 //! Counts of one kind add up; of two kinds the bees they stand for.
-void addBees(ColonyCase& onto, const ColonyCase& from, const ReferenceData& reference) {
-    const auto own = measured(onto, reference), other = measured(from, reference);
+void addBees(ColonyCase& onto, const ColonyCase& from, const advice::ColonyQuestion& own,
+             const advice::ColonyQuestion& other) {
     auto& bees = onto.bees;
     const bool listed = std::holds_alternative<CombList>(onto.combs) && std::holds_alternative<CombList>(from.combs);
     if (own.brood && other.brood && (bees.broodCells || from.bees.broodCells || !listed))
@@ -139,9 +137,10 @@ public:
         united.bees = onto_.bees.known() && from.bees.known();
         united.boxesOnTop = !housedSince(day);
         keepWeightsSince(day);
-        if (united.bees) addBees(onto_, from, reference_);
+        const auto own = measured(onto_, reference_), other = measured(from, reference_);
+        if (united.bees) addBees(onto_, from, own, other);
         addQueen(onto_.bees, from.bees);
-        united.stores = addCombsOf(from, day);
+        united.stores = addCombsOf(from, day, own, other);
         addChanges(onto_.feeds, from.feeds, onto_, from);
         addChanges(onto_.harvests, from.harvests, onto_, from);
         onto_.treatments.insert(onto_.treatments.end(), from.treatments.begin(), from.treatments.end());
@@ -174,30 +173,31 @@ private:
                 onto_.weighings.push_back(entry.weighing);
     }
 
-    void standTogether(const ColonyCase& from, Date day) {
+    void standTogether(const ColonyCase& from, Date day, Mass tareOfOther) {
         auto& hive = onto_.hive;
         if (housedSince(day)) {
             hive = hiveOn(asOf_);
             return;
         }
         if (hive.tare) {
-            const Mass more = measured(from, reference_).tare - stores::floorAndLids;
+            const Mass more = tareOfOther - stores::floorAndLids;
             hive.tare = *hive.tare + std::max(kilograms(0), more);
         }
         hive.boxes.insert(hive.boxes.end(), from.hive.boxes.begin(), from.hive.boxes.end());
     }
 
     // Whether its combs are counted with the others. Where one of them has only a count no comb can be named, so both have.
-    bool addCombsOf(const ColonyCase& from, Date day) {
+    bool addCombsOf(const ColonyCase& from, Date day, const advice::ColonyQuestion& asOwn,
+                    const advice::ColonyQuestion& asOther) {
         const auto* own = std::get_if<CombList>(&onto_.combs);
         const auto* other = std::get_if<CombList>(&from.combs);
         const std::size_t ownPlaces = placesIn(onto_.hive, reference_);
         const auto first = boxesOf(onto_.hive, reference_).front();
         std::optional<book::QuickCountRecord> count;
         if (countedCombs(onto_) && countedCombs(from) && !(own && other))
-            count = together(counted(onto_, first, reference_), counted(from, first, reference_));
+            count = together(counted(asOwn, first), counted(asOther, first));
         CombList combs = own ? *own : CombList{};
-        standTogether(from, day);
+        standTogether(from, day, asOther.tare);
         if (!countedCombs(onto_)) return weighedSince(onto_, day);
         if (!countedCombs(from)) {
             if (!weighedSince(onto_, day)) return false;

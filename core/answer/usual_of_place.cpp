@@ -29,13 +29,34 @@ advice::UsualHere told(const advice::UsualFigure& figure, const ReferenceData& r
     return usual;
 }
 
-bool flowStillUsual(const ColonyQuestion& question, const ReferenceData& reference) {
+std::vector<advice::NearFlow> flowsStillUsual(const ColonyQuestion& question, const ReferenceData& reference) {
     const SeasonDay last = advice::phaseDays(question.season, reference.decisions).closing;
-    if (question.asOf >= last) return false;
-    const auto flows = advice::lateFlowsNear(question.place, question.winter.date(question.asOf + 1),
-                                             question.winter.date(last), reference.lateFlows, reference.constants);
-    return std::any_of(flows.begin(), flows.end(),
-                       [](const advice::NearFlow& near) { return near.flow->typical != LateFlow::Typical::None; });
+    if (question.asOf >= last) return {};
+    auto flows = advice::lateFlowsNear(question.place, question.winter.date(question.asOf + 1),
+                                       question.winter.date(last), reference.lateFlows, reference.constants);
+    std::erase_if(flows, [](const advice::NearFlow& near) { return near.flow->typical == LateFlow::Typical::None; });
+    return flows;
+}
+
+// "Calluna vulgaris (heather, ling)": heather. Empty where the row names no plant that way.
+std::string commonName(const std::string& plant) {
+    const auto open = plant.find('(');
+    if (open == std::string::npos) return {};
+    const std::string name = plant.substr(open + 1, plant.find_first_of(",)", open) - open - 1);
+    for (const char* noPlant : {"late ", "cover crops", "plants "})
+        if (name.rfind(noPlant, 0) == 0) return {};
+    return name;
+}
+
+std::vector<std::string> namesOf(const std::vector<advice::NearFlow>& flows) {
+    constexpr std::size_t most = 2;
+    std::vector<std::string> names;
+    for (const auto& near : flows) {
+        const std::string name = commonName(near.flow->plant);
+        const bool told = std::find(names.begin(), names.end(), name) != names.end();
+        if (!name.empty() && !told && names.size() < most) names.push_back(name);
+    }
+    return names;
 }
 
 } // namespace
@@ -47,7 +68,9 @@ void fillUsual(ColonyQuestion& question, const ReferenceData& reference) {
                                    withoutStores(question, reference.constants)};
     if (const auto figure = advice::usualHere(asked, reference.usualStores, reference.constants))
         question.usual = told(*figure, reference);
-    question.lateFlowNear = flowStillUsual(question, reference);
+    const auto flows = flowsStillUsual(question, reference);
+    question.lateFlowNear = !flows.empty();
+    question.lateFlows = namesOf(flows);
 }
 
 } // namespace winterlarder::answer

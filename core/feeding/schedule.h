@@ -7,6 +7,7 @@
 #include "climate/season.h"
 #include "feeding/syrup.h"
 #include "quantity/quantity.h"
+#include "support/choices.h"
 
 #include <optional>
 #include <vector>
@@ -36,7 +37,7 @@ struct RatioAdvice {
 RatioAdvice adviseRatio(const climate::ClimateCurve& curve, SeasonDay today, std::optional<SeasonDay> lastDay,
                         TemperatureDifference diurnalHalfRange);
 
-enum class VisitKind { Syrup, Fondant, Check };
+using winterlarder::VisitKind;
 struct Visit {
     SeasonDay day{};
     Date date;

@@ -49,6 +49,10 @@ bool hasFrames(const CombFormat& format) {
     return std::none_of(bare.begin(), bare.end(), [&](auto start) { return format.id.starts_with(start); });
 }
 
+bool isHorizontal(const CombFormat& format) {
+    return format.combsPerBox >= longHiveCombs || format.id.starts_with("topbar") || format.id.starts_with("layens");
+}
+
 BeeCount beesPerFace(const Outline& outline) { return {beesPerSquareDecimetre * faceArea(outline).value()}; }
 
 Mass honeyPerSquareDecimetre(Length pitch, double phi) {

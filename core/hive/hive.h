@@ -35,6 +35,8 @@ CombFormat combFormat(const HiveFormat& format);
 //! Whether its combs hang in frames: not those of top-bar hives and of boxes with bare bars, nor combs of the keeper's own measures whose sides
 //! slope. Tested: tests/hive/hive_test.cpp.
 bool hasFrames(const CombFormat& format);
+//! Whether it is one long body that no other is set upon: 16 combs or more, or by the start of its id. Tested: tests/hive/hive_test.cpp.
+bool isHorizontal(const CombFormat& format);
 
 //! Bees on one fully covered face of an outline the keeper measured: 130 bees per dm2 (handbook figure; the shipped
 //! formats carry their own). Tested: tests/hive/hive_test.cpp, against every shipped format.

@@ -25,6 +25,8 @@ struct DecisionConstants {
     double heftLight;           //!< 0.45
     double heftFair;            //!< 0.8
     double heftHeavy;           //!< 1.25
+    double heftFairFollowed;    //!< 1
+    double heftFairFollowedSd;  //!< 0.6
     double heftBeyond;          //!< 4 kg
     double heftSugarInSummer;   //!< 3 kg
     double heftSugar;           //!< 5 kg
@@ -48,6 +50,7 @@ struct DecisionConstants {
     double summerPortionLeast;  //!< 2 kg
     double weakBees;            //!< 7000 bees
     double strongEnoughBees;    //!< 10000 bees
+    double fewestMeasuredBees;  //!< 4000 bees
     double strongUntilDay;      //!< -108 d
     double uniteColdest;        //!< 8 degC
     double keepAliveDays;       //!< 21 d

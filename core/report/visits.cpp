@@ -16,15 +16,6 @@ std::optional<Date> comingDate(const ColonyQuestion& question, const std::option
     return question.winter.date(date->day);
 }
 
-TaskKind kindOf(feeding::VisitKind kind) {
-    switch (kind) {
-    case feeding::VisitKind::Syrup: return TaskKind::Syrup;
-    case feeding::VisitKind::Fondant: return TaskKind::Fondant;
-    case feeding::VisitKind::Check: return TaskKind::Check;
-    }
-    return TaskKind::Check;
-}
-
 // Combs from a neighbour hang in before the first feed; where nothing is fed, today.
 std::vector<Task> combTasks(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks;
@@ -44,7 +35,12 @@ std::vector<Task> combTasks(const ColonyQuestion& question, const Advice& advice
 std::vector<Task> feedingTasks(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks = combTasks(question, advice);
     if (!advice.feed) return tasks;
-    for (const auto& visit : advice.feed->visits) tasks.push_back(taskOf(visit));
+    using By = advice::DecidedBy;
+    for (const auto& visit : advice.feed->visits) {
+        tasks.push_back(taskOf(visit));
+        tasks.back().cannotWait =
+            advice.decidedBy == By::ActNow || advice.decidedBy == By::NoFoodInReach || advice.decidedBy == By::Heft;
+    }
     return tasks;
 }
 
@@ -73,17 +69,29 @@ std::optional<Task> lookTask(const Advice& advice) {
     case advice::NextLookAt::CountMites: return task(TaskKind::CountMites, advice.nextLook->date);
     case advice::NextLookAt::Inspector: return task(TaskKind::CallInspector, advice.nextLook->date);
     case advice::NextLookAt::CheckFeed:
-    case advice::NextLookAt::QueenCells: break; // of bees to be united, whose day is told
+    case advice::NextLookAt::QueenCells: break; // a task beside the comb with eggs
     }
     return std::nullopt;
 }
 
+// Whether there is a queen is seen on a comb with eggs of another colony.
+std::vector<Task> queenTest(const ColonyQuestion& question, const Advice& advice) {
+    if (advice.decidedBy != advice::DecidedBy::NoQueen || !advice.nextLook) return {};
+    return {task(TaskKind::HangInEggs, question.winter.date(question.asOf)),
+            task(TaskKind::SeeQueenCells, advice.nextLook->date)};
+}
+
 std::vector<Task> actsOf(const ColonyQuestion& question, const Advice& advice) {
     std::vector<Task> tasks = feedingTasks(question, advice);
+    for (Task& test : queenTest(question, advice)) tasks.push_back(std::move(test));
     if (advice.verdict == advice::Verdict::Unite) {
         tasks.push_back(task(TaskKind::Unite, advice.unite ? std::optional(advice.unite->by)
                                                            : comingDate(question, advice.season.broodStop)));
-        if (advice.unite) tasks.back().from = advice.unite->partner;
+        if (advice.unite) {
+            tasks.back().from = advice.unite->partner;
+            tasks.back().longHive = advice.unite->longHive;
+            tasks.back().queenless = advice.unite->queenless;
+        }
     }
     if (advice.verdict == advice::Verdict::Harvest)
         tasks.push_back(task(TaskKind::TakeHoney, comingDate(question, advice.season.feedAdvisedBy),
@@ -92,6 +100,15 @@ std::vector<Task> actsOf(const ColonyQuestion& question, const Advice& advice) {
 }
 
 } // namespace
+
+TaskKind taskKindOf(VisitKind kind) {
+    switch (kind) {
+    case VisitKind::Syrup: return TaskKind::Syrup;
+    case VisitKind::Fondant: return TaskKind::Fondant;
+    case VisitKind::Check: return TaskKind::Check;
+    }
+    return TaskKind::Check;
+}
 
 std::string idOf(TaskKind kind) {
     switch (kind) {
@@ -106,6 +123,8 @@ std::string idOf(TaskKind kind) {
     case TaskKind::CountBees: return "count-bees";
     case TaskKind::RecordStores: return "record-stores";
     case TaskKind::MoveCombs: return "move-combs";
+    case TaskKind::HangInEggs: return "hang-in-eggs";
+    case TaskKind::SeeQueenCells: return "see-queen-cells";
     }
     return {};
 }
@@ -113,7 +132,7 @@ std::string idOf(TaskKind kind) {
 Task taskOf(const feeding::Visit& visit) {
     Task task;
     task.date = visit.date;
-    task.kind = kindOf(visit.kind);
+    task.kind = taskKindOf(visit.kind);
     task.sugar = visit.sugar;
     task.syrup = visit.syrup;
     task.fondant = visit.fondant;

@@ -21,9 +21,12 @@ enum class TaskKind {
     CallInspector,
     CountBees,
     RecordStores,
-    MoveCombs
+    MoveCombs,
+    HangInEggs,    //!< a comb with eggs, to see whether there is a queen ...
+    SeeQueenCells, //!< ... and the look at it
 };
 std::string idOf(TaskKind kind); //!< "syrup", "take-honey"
+TaskKind taskKindOf(VisitKind kind);
 
 //! One thing to do at one colony; nothing for a date = no day is pressing.
 struct Task {
@@ -33,8 +36,10 @@ struct Task {
     Volume syrup{0};
     Mass fondant{0};
     Mass honey{0};
-    int combs = 0;    //!< to hang in ...
-    std::string from; //!< ... from this colony; of uniting: the other colony, empty where none is known
+    int combs = 0;           //!< to hang in ...
+    std::string from;        //!< ... from this colony; of uniting: the other colony, empty where none is known
+    bool cannotWait = false; //!< food that goes on before anything is weighed
+    bool longHive = false, queenless = false; //!< of uniting: see advice::UniteAdvice
     bool operator==(const Task&) const = default;
 };
 
@@ -42,7 +47,7 @@ struct Task {
 Task taskOf(const feeding::Visit& visit);
 
 //! All an answer asks to be done, by day: combs that come from a neighbour, then every feeding visit and the check after it; honey to take by the advised end of
-//! feeding; uniting by its last day; then the next look the answer names. Where nothing can be said, what must be found out first.
+//! feeding; a comb with eggs for a colony without a queen and the look at it, then uniting by its last day; then the next look the answer names. Where nothing can be said, what must be found out first.
 //! Tested: tests/report/sheets_test.cpp.
 std::vector<Task> tasksOf(const advice::ColonyQuestion& question, const advice::Advice& advice);
 

@@ -11,7 +11,6 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double leastCapped = 2.0 / 3;
 constexpr double wellCapped = 0.80;
 constexpr double readingError = 1e-9;
 

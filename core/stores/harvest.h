@@ -16,8 +16,11 @@ struct HarvestComb {
     bool inSuper = false;
 };
 
+//! A comb is ripe for people where at least so much of its stores is sealed.
+inline constexpr double leastCapped = 2.0 / 3;
+
 //! Combs that may be taken, in the order to take them. Taken may be: built, looked at, with stores of which at least
-//! 2/3 are sealed, without brood (not said is let through with checkComb, in a super without), not fed into, not years
+//! leastCapped is sealed, without brood (not said is let through with checkComb, in a super without), not fed into, not years
 //! in the nest. Order: supers first, then farthest from the cluster, upper boxes before lower ones at equal distance,
 //! then the later in the list. `boxes` from the floor up with combsPerBox = places. Sources: capped share EU 2001/110
 //! and harvest rules of associations, see shared/rules/feeding.csv. Whether anything may be taken at all (need,

@@ -8,5 +8,6 @@ namespace winterlarder {
 enum class HeftWord { Light, Fair, Heavy }; //!< a hive lifted by hand
 enum class SupersFor { People, Bees };      //!< whom the honey of the supers is for
 enum class HoneyKind { Blossom, Honeydew, Heather };
+enum class VisitKind { Syrup, Fondant, Check }; //!< what a visit of a feeding plan is for
 
 } // namespace winterlarder

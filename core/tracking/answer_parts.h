@@ -5,8 +5,8 @@
 
 namespace winterlarder::tracking {
 
-//! Everything worked out on the way to what is said of a winter.
-struct Reckoned {
+//! What rules and remarks of a followed winter go by: everything worked out for it.
+struct FollowBasis {
     const FollowQuestion& question;
     const ModelConstants& constants;
     const Tracked& planned;
@@ -19,31 +19,32 @@ inline bool lightAlone(const Following& following) { return following.light && !
 
 //! Smallest amount of stores, in 0.1 kg steps, that keeps the share of what still lives that comes below the reserve at or under the
 //! wished risk, if it lay in the hive today.
-Mass missingNow(const Reckoned& r);
+Mass missingNow(const FollowBasis& r);
 
 //! What is fed next, by state and time of year: see WinterFeed. Out of reach and act now: one visit today (light when lifted: the most of a visit). Cannot say: the same where food runs short,
 //! else nothing. More than needed, and in summer: nothing. In closing up to what is missing; in late small portions, or a board where bees are locked in for
 //! long; else one visit, dated so that it is needed within a week at the use of hard winters (`dueDays`), and none within a fortnight of
 //! first forage. Less missing than `deadLeast` is enough as it is. Tested: tests/tracking/winter_feed_test.cpp.
-std::optional<WinterFeed> feedNow(const Reckoned& r);
+std::optional<WinterFeed> feedNow(const FollowBasis& r);
 
 //! What may be wanted after that feed, over what is believed: sugar in summer, else fondant until a fortnight before first forage.
-std::optional<LaterFeed> expectedLater(const Reckoned& r);
+std::optional<LaterFeed> expectedLater(const FollowBasis& r);
 
 //! The first day, weekly from a week on until a week before forage, at which one more weighing would change whether to feed in at
 //! least a tenth of what is believed: particles are sorted by what they would weigh (reading error counted) into tenths, in each the
 //! decision is found again. Where fondant is planned, laid on or expected, no later than its visit, two weeks after it, or its first day. Lifted light: within three days, or today where a weighing says otherwise. Nothing where no weighing changes anything. Tested: tests/tracking/follow_test.cpp.
-std::optional<NextWeighing> nextWeighing(const Reckoned& r);
+std::optional<NextWeighing> nextWeighing(const FollowBasis& r);
 inline constexpr double worthWeighing = 0.1;
 
 //! From 45 days before first forage on.
-std::optional<SpringAdvice> springAdvice(const Reckoned& r);
+std::optional<SpringAdvice> springAdvice(const FollowBasis& r);
 
 //! Every weighing, heft and estimate so far as stores. Tested: tests/tracking/follow_test.cpp.
-std::vector<SeenStores> seenStores(const Reckoned& r);
+std::vector<SeenStores> seenStores(const FollowBasis& r);
 
 //! Why it is said, and what to mind. Details by name:
-//!   follow-course            stores (Mass, likely now), planned (Mass)
+//!   follow-as-found          day (Date, it is followed from)
+//!   follow-course            stores (Mass, likely now), planned (Mass), class ("well", "short": as expected but not enough, "less": not even as expected)
 //!   follow-out-of-reach, follow-gap   day (Date)
 //!   follow-dwindling         day (Date), seen, least (double: bees, to the hundred)
 //!   follow-less-than-thought thought, now (Mass, at the start), day (Date)
@@ -66,13 +67,13 @@ std::vector<SeenStores> seenStores(const Reckoned& r);
 //!   next-weighing, next-weighing-visit   day (Date)       no-more-weighing: none
 //!   spring-carries           day (Date)
 //!   spring-leave             leave (Mass)
-//!   spring-surplus           surplus (Mass)
+//!   spring-surplus           surplus (Mass: nine springs of ten have so much)
 //!   queen-room               room (Mass)
-//! and cautions look-from-outside temperature (Temperature), fondant-on-cluster, fondant-long-hive, feed-inside, robbing-and-wasps, dry-sugar sugar (Mass),
+//! and cautions look-from-outside temperature (Temperature), class ("closed", "lid", "moment" by it; "fed" where food is laid on today), fondant-on-cluster, fondant-long-hive, feed-inside, robbing-and-wasps, dry-sugar sugar (Mass),
 //! comb-against-cluster, when-dwindling, flight-may-be-robbers, spring-not-this-honey, treated-honey, old-feed-stays-down, cold-spell, dead-out, heft, unknown-honey,
 //! local-rules as they are shipped.
-std::vector<Remark> followReasons(const Reckoned& r);
+std::vector<Remark> followReasons(const FollowBasis& r);
 //! This winter's danger first.
-std::vector<Remark> followCautions(const Reckoned& r);
+std::vector<Remark> followCautions(const FollowBasis& r);
 
 } // namespace winterlarder::tracking

@@ -24,13 +24,22 @@ std::vector<std::size_t> byDate(const FollowQuestion& q) {
     return order;
 }
 
-// Takes the observations in, one after the other.
+// Light says that no more is there and heavy that no less is: what is expected anyway stands.
+double asFarAsItSays(const Observation& seen, double reading, double expected) {
+    const auto* lifted = std::get_if<HeftSeen>(&seen.what);
+    if (!lifted) return reading;
+    if (lifted->word == stores::HeftWord::Light) return std::min(reading, expected);
+    return lifted->word == stores::HeftWord::Heavy ? std::max(reading, expected) : reading;
+}
+
+// Takes the observations in, one after the other. A hive that starved is a case of its own; words of lifts are taken as in the case of one that
+// lives (`living`), so that the likelihoods of all cases are of the same readings.
 class Reweighing {
 public:
     Reweighing(const FollowQuestion& question, const HivePaths& paths, const std::vector<double>& proposal,
-               const ModelConstants& constants, std::optional<SeasonDay> starved = std::nullopt)
+               const ModelConstants& constants, std::optional<SeasonDay> starved, const std::vector<Judged>& living)
         : q(question), p(paths), k(constants), unknowns(question, paths.winters(), constants),
-          logLikelihood(paths.winters(), 0.0), fixed(proposal), starvedBy(starved) {}
+          logLikelihood(paths.winters(), 0.0), fixed(proposal), starvedBy(starved), asLiving(living) {}
 
     void takeAll() {
         for (std::size_t at : byDate(q)) {
@@ -49,12 +58,15 @@ public:
     std::vector<double> logLikelihood;
     const std::vector<double>& fixed;
     std::optional<SeasonDay> starvedBy;
+    const std::vector<Judged>& asLiving;
     std::vector<Judged> judged;
 
 private:
     void weigh(std::size_t at, const Observation& seen) {
         Unknowns::Reading reading = unknowns.reading(seen, q, k, starvedBy && seen.day >= *starvedBy);
         if (!starvedBy) judgeAndAllow(at, seen, reading);
+        for (const Judged& each : starvedBy ? asLiving : judged)
+            if (each.observation == at) reading.value = each.taken, reading.freshVariance += each.widened;
         std::vector<double> observed(p.winters());
         for (std::size_t i = 0; i < observed.size(); ++i)
             observed[i] = reading.value - Unknowns::winterPart(reading, p, seen.day, i);
@@ -64,12 +76,22 @@ private:
     void judgeAndAllow(std::size_t at, const Observation& seen, Unknowns::Reading& reading) {
         Judged verdict = judge(at, seen, reading);
         confirmEarlier(verdict);
-        if (std::abs(verdict.deviations) > k.contradictionLimit) {
+        if (std::abs(verdict.deviations) > k.contradictionLimit && std::holds_alternative<HeftSeen>(seen.what)) {
+            verdict.widened = widenedToLimit(verdict);
+        } else if (std::abs(verdict.deviations) > k.contradictionLimit) {
             verdict.contradicts = true;
             unknowns.allowUnexplained(seen.day, k);
             reading = unknowns.reading(seen, q, k);
         }
         judged.push_back(verdict);
+    }
+
+    // So much more variance that it lies no farther off than what just does not contradict.
+    double widenedToLimit(Judged& verdict) const {
+        const double off = verdict.taken - verdict.expected.typical, sd = off / verdict.deviations,
+                     wide = off / k.contradictionLimit;
+        verdict.deviations = std::copysign(k.contradictionLimit, off);
+        return wide * wide - sd * sd;
     }
 
     // A weighing that agrees with what follows from one that contradicted makes that one believable.
@@ -90,14 +112,14 @@ private:
             mean += weights[i] * expected;
             squares += weights[i] * expected * expected;
         }
+        const double taken = asFarAsItSays(seen, reading.value, mean);
         const double between = std::max(0.0, squares - mean * mean);
         const double sd = std::sqrt(between + unknowns.belief().spread(reading.sum) + reading.freshVariance);
-        return {at,
-                {mean - tenthPercentile * sd, mean, mean + tenthPercentile * sd},
-                reading.value,
-                (reading.value - mean) / sd,
-                false,
-                false};
+        return {.observation = at,
+                .expected = {mean - tenthPercentile * sd, mean, mean + tenthPercentile * sd},
+                .seen = reading.value,
+                .taken = taken,
+                .deviations = (taken - mean) / sd};
     }
 
     void count(SeasonDay day, BeeCount bees, double logSd) {
@@ -190,7 +212,7 @@ Belief reweigh(const FollowQuestion& question, const HivePaths& paths, const std
     std::vector<std::vector<double>> caseLikelihood;
     std::vector<Unknowns> cases;
     const auto take = [&](std::optional<SeasonDay> starvedBy, int nodes) {
-        Reweighing reweighing(question, paths, fixed, constants, starvedBy);
+        Reweighing reweighing(question, paths, fixed, constants, starvedBy, belief.judged);
         reweighing.takeAll();
         if (starvedBy && !thinkable(reweighing.logLikelihood, caseLikelihood.front())) return;
         if (!starvedBy) belief.judged = reweighing.judged;

@@ -16,9 +16,11 @@ struct Judged {
     std::size_t observation = 0; //!< place in the question's list
     Spread<double> expected;     //!< weighed ones: of the reading [kg]
     double seen = 0;             //!< the reading [kg]
-    double deviations = 0;       //!< standard deviations from the expected middle; 0 where it is no weight
-    bool contradicts = false;    //!< outside everything expected
-    bool confirmed = false;      //!< a later weighing lies within two standard deviations of what follows from it
+    double taken = 0;            //!< as it is taken in: the reading, or of a lift's word no more than it says
+    double widened = 0;       //!< variance added to a lift's word beyond all that was expected: no word outdoes a scale
+    double deviations = 0;    //!< standard deviations from the expected middle; 0 where it is no weight
+    bool contradicts = false; //!< outside everything expected
+    bool confirmed = false;   //!< a later weighing lies within two standard deviations of what follows from it
 };
 
 //! What is believed of one colony: winters with weights, and within each the stores and errors that are normal given it, drawn as a
@@ -31,7 +33,7 @@ struct Judged {
 //! weighings may be the first such one, so every winter has nodes for each of these cases, weighted by what the case makes of the
 //! readings and kept only where their stores run out in that time.
 //! Observations are taken in by date. One that lies contradictionLimit standard deviations from all that was expected contradicts
-//! every winter: a change nobody recorded is then allowed for just before it, and it is said. Where nothing at all fits (more was
+//! every winter: a change nobody recorded is then allowed for just before it, and it is said. A lift's word never does: it then errs so much more. Where nothing at all fits (more was
 //! taken than was there, and stores were weighed later) it says so, and the particles count as if no weighing had shown stores.
 //! Nodes are stratified over the stores (Cochran 1977, systematic sampling), so a few of them leave the averages over winters
 //! unbiased. Tested: tests/tracking/belief_test.cpp (rejection sampling).

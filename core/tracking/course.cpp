@@ -45,14 +45,14 @@ std::vector<std::size_t> weighingsByDay(const FollowQuestion& q) {
     return found;
 }
 
-const Judged* judgementOf(const Reckoned& r, std::size_t observation) {
+const Judged* judgementOf(const FollowBasis& r, std::size_t observation) {
     const auto& all = r.following.judged;
     const auto found =
         std::find_if(all.begin(), all.end(), [&](const Judged& each) { return each.observation == observation; });
     return found == all.end() ? nullptr : &*found;
 }
 
-bool contradicts(const Reckoned& r, std::size_t observation) {
+bool contradicts(const FollowBasis& r, std::size_t observation) {
     const Judged* judged = judgementOf(r, observation);
     return judged && judged->contradicts;
 }
@@ -67,7 +67,7 @@ struct Compared {
     std::vector<std::size_t> with; //!< the first and the one before
 };
 
-std::optional<Compared> compared(const Reckoned& r) {
+std::optional<Compared> compared(const FollowBasis& r) {
     const auto all = weighingsByDay(r.question);
     if (all.size() < 2) return std::nullopt;
     Compared result{all.back(), {}};
@@ -101,7 +101,7 @@ double shareBelow(const std::vector<double>& losses, double lost, double sd) {
     return share / static_cast<double>(losses.size());
 }
 
-std::optional<EatenFaster> fasterBetween(const Reckoned& r, std::size_t first, std::size_t second) {
+std::optional<EatenFaster> fasterBetween(const FollowBasis& r, std::size_t first, std::size_t second) {
     const FollowQuestion& q = r.question;
     const auto &earlier = q.observations[first], &later = q.observations[second];
     const auto& roster = *r.tracked.belief.roster;
@@ -125,7 +125,7 @@ std::optional<EatenFaster> fasterBetween(const Reckoned& r, std::size_t first, s
 
 } // namespace
 
-std::optional<Dwindled> dwindled(const Reckoned& r) {
+std::optional<Dwindled> dwindled(const FollowBasis& r) {
     const Counted last = lastCount(r.question);
     if (!last.when || last.when->day < r.question.decided) return std::nullopt;
     const HivePaths& paths = *r.planned.paths;
@@ -136,7 +136,7 @@ std::optional<Dwindled> dwindled(const Reckoned& r) {
     return Dwindled{last.when->date, last.bees, {least}};
 }
 
-std::optional<EatenFaster> eatenFaster(const Reckoned& r) {
+std::optional<EatenFaster> eatenFaster(const FollowBasis& r) {
     const auto weighings = compared(r);
     if (!weighings) return std::nullopt;
     for (std::size_t first : weighings->with)
@@ -144,7 +144,7 @@ std::optional<EatenFaster> eatenFaster(const Reckoned& r) {
     return std::nullopt;
 }
 
-std::optional<Heavier> heavierThanExpected(const Reckoned& r) {
+std::optional<Heavier> heavierThanExpected(const FollowBasis& r) {
     const auto weighings = weighingsByDay(r.question);
     const Judged* last = weighings.empty() ? nullptr : judgementOf(r, weighings.back());
     if (!last || last->contradicts) return std::nullopt;
@@ -154,7 +154,7 @@ std::optional<Heavier> heavierThanExpected(const Reckoned& r) {
                    kilograms(std::max(0.0, expected.low)), kilograms(std::max(0.0, expected.high))};
 }
 
-bool lessThanThought(const Reckoned& r) {
+bool lessThanThought(const FollowBasis& r) {
     const auto& at = r.question.stores;
     const auto& belief = r.tracked.belief;
     const double atTenth = at.mean.value() - tenthPercentile * at.sd.value();
@@ -164,7 +164,7 @@ bool lessThanThought(const Reckoned& r) {
     return below > 0.5;
 }
 
-bool moreThanNeeded(const Reckoned& r) {
+bool moreThanNeeded(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     if (weighingsByDay(q).empty() || q.fullComb.value() <= 0) return false;
     const auto& rules = q.decisions;

@@ -40,8 +40,11 @@ ErrorParts oneSideError(Mass gross, bool longHive, const ModelConstants& constan
     return inKilograms(stores::splitOneSideSd(gross, longHive, constants));
 }
 
-ErrorParts heftError(Mass standsFor, const ModelConstants& constants) {
-    return inKilograms(stores::splitHeftSd(standsFor, constants));
+ErrorParts heftError(Mass standsFor, const ModelConstants& constants, std::optional<double> relativeSd) {
+    ErrorParts parts = inKilograms(stores::splitHeftSd(standsFor, constants));
+    if (relativeSd)
+        parts.freshSd = std::sqrt(std::max(0.0, squared(*relativeSd * standsFor.value()) - squared(parts.lastingSd)));
+    return parts;
 }
 
 // Lasting errors of lifts and hefts are relative: kg a kg of weight, kg a kg of what the word stands for.
@@ -113,7 +116,7 @@ Unknowns::Reading Unknowns::reading(const Observation& observation, const Follow
     } else if (const auto* lifted = std::get_if<HeftSeen>(&observation.what)) {
         result.value = lifted->standsFor.value();
         result.sum.push_back({heft, result.value});
-        result.freshVariance = squared(heftError(lifted->standsFor, constants).freshSd);
+        result.freshVariance = squared(heftError(lifted->standsFor, constants, lifted->relativeSd).freshSd);
     } else {
         const auto& seen = std::get<StoresSeen>(observation.what);
         result.value = seen.typical.value();

@@ -20,10 +20,11 @@ struct ErrorParts {
 //! Scale: the tare's SD (1 kg where the keeper weighed it) is the whole; scaleReadingSd of it is new, the rest lasts. Two sides: the
 //! same and liftTwoSidesSd new. One side: besides the scale's, liftOneSideSd (long hive: liftOneSideLongHiveSd) of the weight, of
 //! whose variance lastingErrorShare lasts. Heft: heftSd of what the word stands for, split in the same way. Rain or snow adds
-//! wetHiveSd to the new part. Only the part beyond the tare is told here for one-sided lifts and hefts.
+//! wetHiveSd to the new part. What a
+//! heft of its own error has beyond heftSd is new each time. Only the part beyond the tare is told here for one-sided lifts and hefts.
 ErrorParts tareError(const stores::Tare& tare, const ModelConstants& constants);
 ErrorParts oneSideError(Mass gross, bool longHive, const ModelConstants& constants);
-ErrorParts heftError(Mass standsFor, const ModelConstants& constants);
+ErrorParts heftError(Mass standsFor, const ModelConstants& constants, std::optional<double> relativeSd = {});
 
 //! Which unknown of the belief is what. Stores at the start of the decision's day come first.
 //! Tested: tests/tracking/error_model_test.cpp.

@@ -19,17 +19,15 @@ const Observation* deadOut(const FollowQuestion& q) {
     return nullptr;
 }
 
-// A weighing that contradicts is in doubt, unless another on its scale shows that it was eaten. A lift that was light is answered as such.
-bool inDoubt(const Reckoned& r) {
+// A weighing that contradicts is in doubt, unless another on its scale shows that it was eaten. A lift's word never does.
+bool inDoubt(const FollowBasis& r) {
     const Following& f = r.following;
     return f.heavier || std::any_of(f.judged.begin(), f.judged.end(), [&](const Judged& each) {
-               if (f.light && std::holds_alternative<HeftSeen>(r.question.observations[each.observation].what))
-                   return false;
                return each.contradicts && !each.confirmed && !(f.faster && f.faster->second == each.observation);
            });
 }
 
-FollowState stateOf(const Reckoned& r) {
+FollowState stateOf(const FollowBasis& r) {
     const Following& f = r.following;
     if (f.fitsNoWinter || inDoubt(r)) return FollowState::CannotSay;
     if (f.outOfReach) return FollowState::FoodOutOfReach;
@@ -61,8 +59,9 @@ void requireInOrder(const FollowQuestion& q) {
             "decided on day {}, asked on day {}, simulated from day {}", q.decided.w, q.today.w, q.winter.start.w);
 }
 
-void seeHow(const Reckoned& r, Following& f) {
+void seeHow(const FollowBasis& r, Following& f) {
     f.missing = missingNow(r);
+    f.fallsShort = f.now.touchReserve.share > r.question.shortRisk;
     f.outOfReach = foodOutOfReach(r.question, f.now.lost.typical);
     f.dwindled = dwindled(r);
     f.faster = eatenFaster(r);
@@ -70,7 +69,7 @@ void seeHow(const Reckoned& r, Following& f) {
     f.heavier = heavierThanExpected(r);
 }
 
-void sayWhatNext(const Reckoned& r, Following& f) {
+void sayWhatNext(const FollowBasis& r, Following& f) {
     f.feed = feedNow(r);
     f.expectedLater = expectedLater(r);
     f.nextWeighing = nextWeighing(r);
@@ -96,14 +95,14 @@ std::optional<Following> follow(const FollowQuestion& given, const ModelConstant
     f.autumn = forecastOf(question, *planned, question.today);
     f.now = f.fitsNoWinter ? f.autumn : forecastOf(question, *tracked, question.today);
     f.position = positionOf(question, *planned, f.now.today.typical);
-    const Reckoned reckoned{question, constants, *planned, *tracked, f};
+    const FollowBasis basis{question, constants, *planned, *tracked, f};
     const bool living = !deadOut(given) && !f.fitsNoWinter;
-    f.seen = seenStores(reckoned);
-    if (living) seeHow(reckoned, f);
-    f.state = deadOut(given) ? FollowState::Dead : stateOf(reckoned);
-    if (living) sayWhatNext(reckoned, f);
-    f.reasons = followReasons(reckoned);
-    f.cautions = followCautions(reckoned);
+    f.seen = seenStores(basis);
+    if (living) seeHow(basis, f);
+    f.state = deadOut(given) ? FollowState::Dead : stateOf(basis);
+    if (living) sayWhatNext(basis, f);
+    f.reasons = followReasons(basis);
+    f.cautions = followCautions(basis);
     if (f.cautions.size() > mostCautions) {
         f.goodPractice.assign(f.cautions.begin() + mostCautions, f.cautions.end());
         f.cautions.resize(mostCautions);

@@ -70,12 +70,14 @@ struct NextWeighing {
 
 //! What to do when forage carries the colony. Missing where spring is far.
 struct SpringAdvice {
-    Spread<SeasonDay> carries;     //!< first forage
-    Mass leave{0};                 //!< for a cold spell: the larger of the reserve and 14 days' food at that time
-    Spread<Mass> surplus;          //!< stores at forage above that
-    std::optional<Mass> queenRoom; //!< to take out so that the brood of a month later finds comb
-    std::vector<int> combs;        //!< that may be taken, positions in the question's combs
-    bool mayTake = true;           //!< false: the hive was treated meanwhile
+    Spread<SeasonDay> carries; //!< first forage
+    Mass leave{0};             //!< for a cold spell: the larger of the reserve and 14 days' food at that time
+    //! Stores at forage above that, where they may come out: more is there than needed, and no more winters fall short than may. Else 0.
+    Spread<Mass> surplus;
+    std::optional<Mass>
+        queenRoom;          //!< to take out so that the brood of a month later finds comb; under the same condition
+    std::vector<int> combs; //!< that may be taken up to the surplus's low end, positions in the question's combs
+    bool mayTake = true;    //!< false: the hive was treated meanwhile
 };
 
 //! A weighing or an estimate as stores: the reading less what else is believed to hang on it, with one standard deviation.
@@ -112,6 +114,8 @@ struct Following {
     Forecast now;
     double position = 0.5; //!< share of the autumn's forecast for today that lies below what is likely now
     Mass missing{0};       //!< see missingNow; 0 where it is dead or fits no winter
+    //! more of what is believed falls below the reserve than may (FollowQuestion::shortRisk): it will not do without feeding
+    bool fallsShort = false;
     std::optional<WinterFeed> feed;
     std::optional<LaterFeed> expectedLater; //!< nothing where it is under half a kilogram even at its high end
     std::optional<OutOfReach> outOfReach;

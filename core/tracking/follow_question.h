@@ -53,6 +53,7 @@ struct FollowQuestion {
     SeasonDay today;                      //!< on or after it; no observation or step later than this counts
     StoresAtDecision stores;
     winter::AutumnFlow flow;
+    bool asFound = false; //!< no advice of that winter was acted on: it is followed as it was found that day
     std::vector<winter::StoresStep> planned; //!< feeds and harvests the autumn's answer counted on
     std::vector<KnownStep> steps;            //!< what was done since
     std::vector<Observation> observations;   //!< any order

@@ -8,7 +8,8 @@ namespace winterlarder::tracking {
 
 namespace {
 
-constexpr double fullLookFromC = 15;
+constexpr double fullLookFromC = 15, halfMinuteFromC = 10, lidFromC = 7; // daily maximum
+constexpr Mass leastSurplus = kilograms(0.5);
 constexpr double fewWinters = 100;
 
 const Observation* lastFlight(const FollowQuestion& q) {
@@ -20,13 +21,13 @@ const Observation* lastFlight(const FollowQuestion& q) {
 
 class Reasons {
 public:
-    explicit Reasons(const Reckoned& reckoned)
-        : q(reckoned.question), f(reckoned.following), tracked(reckoned.tracked) {}
+    explicit Reasons(const FollowBasis& basis) : q(basis.question), f(basis.following), tracked(basis.tracked) {}
 
     std::vector<Remark> all() {
         said = q.setAside;
         state();
         said.insert(said.end(), q.united.begin(), q.united.end());
+        if (q.asFound && f.state != FollowState::Dead) say("follow-as-found", {{"day", date(q.decided)}});
         if (f.state != FollowState::Dead && !f.fitsNoWinter) ahead();
         evidence();
         model();
@@ -51,9 +52,7 @@ private:
             break;
         case FollowState::LessThanThought: lessThanThought(); break;
         case FollowState::MoreThanNeeded: say("follow-more", {{"stores", f.now.atForage.low}}); break;
-        case FollowState::OnCourse:
-            say("follow-course", {{"stores", f.now.today.typical}, {"planned", f.autumn.today.typical}});
-            break;
+        case FollowState::OnCourse: course(); break;
         default: break;
         }
         light();
@@ -64,6 +63,17 @@ private:
                                      {"least", toHundreds(f.dwindled->least)}});
         notRecorded();
         faster();
+    }
+
+    // What counts comes first: whether it will do.
+    void course() {
+        if (f.fallsShort) reserveBy();
+        const bool less = f.now.today.typical < f.autumn.today.low;
+        say("follow-course", {{"stores", f.now.today.typical},
+                              {"planned", f.autumn.today.typical},
+                              {"class", std::string(!f.fallsShort ? "well"
+                                                    : less        ? "less"
+                                                                  : "short")}});
     }
 
     void light() {
@@ -114,15 +124,17 @@ private:
     }
 
     void ahead() {
-        if (f.now.reserveBy.typical || f.now.touchReserve.share > q.shortRisk) {
-            const auto& by = f.now.reserveBy;
-            const SeasonDay day = by.typical.value_or(by.low.value_or(q.today));
-            say("follow-reserve-by",
-                {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}, {"reserve", q.reserve}});
-        }
+        const bool told = f.state == FollowState::OnCourse && f.fallsShort;
+        if (!told && (f.now.reserveBy.typical || f.fallsShort)) reserveBy();
         if (f.nextWeighing)
             say(f.nextWeighing->forAVisit ? "next-weighing-visit" : "next-weighing", {{"day", f.nextWeighing->date}});
         else say("no-more-weighing");
+    }
+
+    void reserveBy() {
+        const auto& by = f.now.reserveBy;
+        const SeasonDay day = by.typical.value_or(by.low.value_or(q.today));
+        say("follow-reserve-by", {{"day", date(day)}, {"in", 100 * f.now.touchReserve.share}, {"reserve", q.reserve}});
     }
 
     // The steps by which everything was gone, and the weighing that showed stores afterwards.
@@ -147,7 +159,6 @@ private:
         for (const Judged& each : f.judged) {
             if (!each.contradicts || (f.faster && f.faster->second == each.observation)) continue;
             const Observation& seen = q.observations[each.observation];
-            if (f.light && std::holds_alternative<HeftSeen>(seen.what)) continue;
             if (!isWeighed(seen)) {
                 say("sign-contradicts", {{"day", seen.date}});
             } else if (each.confirmed) {
@@ -176,7 +187,7 @@ private:
     void spring() {
         say("spring-carries", {{"day", date(f.spring->carries.typical)}});
         say("spring-leave", {{"leave", f.spring->leave}});
-        if (f.spring->surplus.typical.value() >= 0.5) say("spring-surplus", {{"surplus", f.spring->surplus.typical}});
+        if (f.spring->surplus.low >= leastSurplus) say("spring-surplus", {{"surplus", f.spring->surplus.low}});
         if (f.spring->queenRoom) say("queen-room", {{"room", *f.spring->queenRoom}});
     }
 
@@ -188,7 +199,7 @@ private:
 
 class Cautions {
 public:
-    explicit Cautions(const Reckoned& reckoned) : r(reckoned), q(reckoned.question), f(reckoned.following) {}
+    explicit Cautions(const FollowBasis& basis) : r(basis), q(basis.question), f(basis.following) {}
 
     std::vector<Remark> all() {
         if (f.state == FollowState::Dead) return {{"dead-out", {}}, {"local-rules", {}}};
@@ -197,7 +208,9 @@ public:
         if (soonFed()) feeding();
         if (lastFlight(q)) say("flight-may-be-robbers");
         if (f.spring) spring();
-        if (maximumToday() < fullLookFromC) say("look-from-outside", {{"temperature", celsius(maximumToday())}});
+        if (maximumToday() < fullLookFromC)
+            say("look-from-outside",
+                {{"temperature", celsius(maximumToday())}, {"class", std::string(howFarToOpen())}});
         say("heft");
         if (soonFed()) say("unknown-honey");
         say("local-rules");
@@ -209,6 +222,13 @@ private:
         said.push_back({std::move(id), std::move(details)});
     }
     double maximumToday() const { return q.winter.curve.normal(q.today).value() + r.constants.diurnalHalfRange; }
+
+    // The lid comes off for food that cannot wait, whatever the weather.
+    const char* howFarToOpen() const {
+        if (f.feed && !f.feed->plan && f.feed->begins() <= q.today) return "fed";
+        const double warmest = maximumToday();
+        return warmest < lidFromC ? "closed" : warmest < halfMinuteFromC ? "lid" : "moment";
+    }
 
     // How to feed is told when it is to be done, not months ahead.
     bool soonFed() const { return f.feed && f.feed->begins() <= q.today + static_cast<int>(q.decisions.dueDays); }
@@ -224,13 +244,14 @@ private:
     }
 
     void spring() {
-        if (q.treated) say("treated-honey");
-        else say("spring-not-this-honey");
-        say("old-feed-stays-down");
+        if (f.spring->surplus.low >= leastSurplus || f.spring->queenRoom) {
+            say(q.treated ? "treated-honey" : "spring-not-this-honey");
+            say("old-feed-stays-down");
+        }
         say("cold-spell", {{"leave", f.spring->leave}});
     }
 
-    const Reckoned& r;
+    const FollowBasis& r;
     const FollowQuestion& q;
     const Following& f;
     std::vector<Remark> said;
@@ -238,7 +259,7 @@ private:
 
 } // namespace
 
-std::vector<Remark> followReasons(const Reckoned& r) { return Reasons(r).all(); }
-std::vector<Remark> followCautions(const Reckoned& r) { return Cautions(r).all(); }
+std::vector<Remark> followReasons(const FollowBasis& r) { return Reasons(r).all(); }
+std::vector<Remark> followCautions(const FollowBasis& r) { return Cautions(r).all(); }
 
 } // namespace winterlarder::tracking

@@ -10,7 +10,7 @@ namespace {
 // Every winter's largest net loss from today on, one day after the other.
 class LargestLoss {
 public:
-    explicit LargestLoss(const Reckoned& r)
+    explicit LargestLoss(const FollowBasis& r)
         : paths_(*r.tracked.paths), yesterday_(r.tracked.paths->within(r.question.today) - 1),
           largest_(paths_.winters(), 0.0) {}
 
@@ -43,14 +43,14 @@ double changedBefore(const Belief& belief, SeasonDay day, std::size_t particle) 
 
 } // namespace
 
-Mass storesNow(const Reckoned& r) {
+Mass storesNow(const FollowBasis& r) {
     Mass stores = r.following.now.today.typical;
     for (const auto& step : r.question.steps)
         if (step.day == r.question.today && step.kind != KnownStep::Kind::Equipment) stores += step.change;
     return std::max(kilograms(0), stores);
 }
 
-std::vector<double> hardUse(const Reckoned& r, SeasonDay last) {
+std::vector<double> hardUse(const FollowBasis& r, SeasonDay last) {
     LargestLoss losses(r);
     const auto weights = winterWeights(r.tracked.belief, r.tracked.paths->winters());
     WeightedKilograms kilos;
@@ -65,12 +65,12 @@ std::vector<double> hardUse(const Reckoned& r, SeasonDay last) {
     return used;
 }
 
-bool foodRunsShort(const Reckoned& r) {
+bool foodRunsShort(const FollowBasis& r) {
     const auto used = hardUse(r, r.question.today + (static_cast<int>(r.question.decisions.actNowDays) - 1));
     return !used.empty() && used.back() > storesNow(r).value();
 }
 
-std::optional<SeasonDay> neededBy(const Reckoned& r, SeasonDay last) {
+std::optional<SeasonDay> neededBy(const FollowBasis& r, SeasonDay last) {
     const double spare = (storesNow(r) - r.question.reserve).value();
     const auto used = hardUse(r, last);
     const auto found = std::find_if(used.begin(), used.end(), [&](double kg) { return kg >= spare; });
@@ -78,7 +78,7 @@ std::optional<SeasonDay> neededBy(const Reckoned& r, SeasonDay last) {
     return r.question.today + static_cast<int>(found - used.begin());
 }
 
-Spread<Mass> wantedBy(const Reckoned& r, SeasonDay last, Mass given) {
+Spread<Mass> wantedBy(const FollowBasis& r, SeasonDay last, Mass given) {
     const auto& belief = r.tracked.belief;
     LargestLoss losses(r);
     std::vector<double> largest(r.tracked.paths->winters(), 0.0);

@@ -15,7 +15,7 @@ constexpr int everyDays = 7;
 constexpr std::size_t groups = 10;
 constexpr std::uint32_t noiseIndex = 1u << 17;
 
-std::vector<SeasonDay> candidates(const Reckoned& r) {
+std::vector<SeasonDay> candidates(const FollowBasis& r) {
     std::vector<SeasonDay> days;
     const SeasonDay last = std::min(r.following.now.forage.typical - everyDays, r.tracked.paths->last());
     for (SeasonDay day = r.question.today + everyDays; day <= last; day = day + everyDays) days.push_back(day);
@@ -32,7 +32,7 @@ struct Decision {
 };
 
 // What a scale would show of each particle: its stores, the tare's lasting error, the reading's own.
-std::vector<float> shown(const Reckoned& r, const Outlook& outlook) {
+std::vector<float> shown(const FollowBasis& r, const Outlook& outlook) {
     const auto& belief = r.tracked.belief;
     const double fresh = tareError(r.question.tare, r.constants).freshSd;
     std::vector<float> result(outlook.stores.size());
@@ -47,7 +47,7 @@ std::vector<float> shown(const Reckoned& r, const Outlook& outlook) {
 }
 
 // Share of what lives on that day whose group would decide otherwise than all together.
-double changedShare(const Reckoned& r, const Outlook& outlook) {
+double changedShare(const FollowBasis& r, const Outlook& outlook) {
     const auto& belief = r.tracked.belief;
     const auto reading = shown(r, outlook);
     std::vector<std::size_t> order;
@@ -75,7 +75,7 @@ double changedShare(const Reckoned& r, const Outlook& outlook) {
     return changed / all.living;
 }
 
-std::optional<NextWeighing> worthIt(const Reckoned& r) {
+std::optional<NextWeighing> worthIt(const FollowBasis& r) {
     const auto days = candidates(r);
     for (const Outlook& outlook : outlooks(r.question, r.tracked, days)) {
         const double changed = changedShare(r, outlook);
@@ -85,7 +85,7 @@ std::optional<NextWeighing> worthIt(const Reckoned& r) {
 }
 
 // Fondant is laid on one visit at a time, the next after a weighing; where some is likely to be wanted later, it begins with one.
-std::optional<SeasonDay> weighForVisit(const Reckoned& r) {
+std::optional<SeasonDay> weighForVisit(const FollowBasis& r) {
     const auto& feed = r.following.feed;
     const auto& later = r.following.expectedLater;
     const SeasonDay today = r.question.today;
@@ -98,7 +98,7 @@ std::optional<SeasonDay> weighForVisit(const Reckoned& r) {
 
 } // namespace
 
-std::optional<NextWeighing> nextWeighing(const Reckoned& r) {
+std::optional<NextWeighing> nextWeighing(const FollowBasis& r) {
     if (r.following.light) {
         const int days = lightAlone(r.following) ? static_cast<int>(r.question.decisions.lookSoonDays) : 0;
         const SeasonDay day = r.question.today + days;

@@ -169,7 +169,7 @@ std::vector<double> nodeFactors(const FollowQuestion& question, const HivePaths&
             after += winters[belief.winterOf(p)] * factor[p] * each[p];
         }
         if (after < explainable * before) {
-            belief.judged.push_back({at, {}, 0, 0, true, false});
+            belief.judged.push_back({.observation = at, .contradicts = true});
             continue;
         }
         for (std::size_t p = 0; p < each.size(); ++p) factor[p] *= each[p];

@@ -18,10 +18,12 @@ struct WeightSeen {
     stores::WeighingKind kind = stores::WeighingKind::Scale;
     Mass reading{0};
 };
-//! A hive lifted and judged: what the word stands for [kg of stores], see stores::heftFactor.
+//! A hive lifted and judged: what the word stands for [kg of stores], see advice::heftFollowed. Light says that no more is there, heavy that no less is:
+//! neither pulls what is believed the other way.
 struct HeftSeen {
     Mass standsFor{0};
     std::optional<stores::HeftWord> word{};
+    std::optional<double> relativeSd{}; //!< of the whole error, as a share of standsFor; nothing: heftSd
 };
 //! Stores estimated by looking at combs, with one standard deviation.
 struct StoresSeen {

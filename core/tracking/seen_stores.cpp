@@ -11,8 +11,8 @@ namespace {
 // What hangs on a reading beside stores: hive, bee bread, equipment, bees and brood, and the lasting errors.
 class Beside {
 public:
-    Beside(const Reckoned& reckoned, const Observation& observation)
-        : r(reckoned), seen(observation), reading_(r.tracked.belief.roster->reading(seen, r.question, r.constants)),
+    Beside(const FollowBasis& basis, const Observation& observation)
+        : r(basis), seen(observation), reading_(r.tracked.belief.roster->reading(seen, r.question, r.constants)),
           known_(reading_.known) {
         for (const auto& change : r.tracked.belief.roster->changes()) {
             if (!change.ofStores || change.day > seen.day) continue;
@@ -45,7 +45,7 @@ private:
         return kg;
     }
 
-    const Reckoned& r;
+    const FollowBasis& r;
     const Observation& seen;
     Unknowns::Reading reading_;
     double known_;
@@ -54,7 +54,7 @@ private:
 
 } // namespace
 
-std::vector<SeenStores> seenStores(const Reckoned& r) {
+std::vector<SeenStores> seenStores(const FollowBasis& r) {
     std::vector<SeenStores> all;
     const auto& observations = r.question.observations;
     for (std::size_t i = 0; i < observations.size(); ++i)

@@ -16,13 +16,13 @@ constexpr int broodGrowsDays = 30;
 constexpr double clusterRoomShare = 0.2; // of the comb stays free to move and ripen, as in autumn (judgement)
 
 // Food a day around first forage, mean over all winters [kg].
-double useAtForage(const Reckoned& r) {
+double useAtForage(const FollowBasis& r) {
     const auto& ensemble = *r.tracked.ensemble;
     const SeasonDay day = std::clamp(ensemble.medianForage(), ensemble.firstDay(), ensemble.lastDay());
     return ensemble.means(day).useG / 1000;
 }
 
-std::optional<Mass> queenRoom(const Reckoned& r) {
+std::optional<Mass> queenRoom(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     double area = 0, capacity = 0;
     for (const auto& comb : q.combs) {
@@ -42,22 +42,22 @@ std::optional<Mass> queenRoom(const Reckoned& r) {
 
 } // namespace
 
-std::optional<SpringAdvice> springAdvice(const Reckoned& r) {
+std::optional<SpringAdvice> springAdvice(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     const auto& forage = r.following.now.forage;
     if (q.today < forage.typical - springIsNearDays) return std::nullopt;
     SpringAdvice advice;
     advice.carries = forage;
     advice.leave = kilograms(std::max(q.reserve.value(), coldSpellDays * useAtForage(r)));
+    advice.mayTake = !q.treated;
+    if (r.following.state != FollowState::MoreThanNeeded || r.following.fallsShort) return advice;
     const auto above = [&](Mass stores) { return std::max(kilograms(0), stores - advice.leave); };
     const auto& left = r.following.now.atForage;
     advice.surplus = {above(left.low), above(left.typical), above(left.high)};
     advice.queenRoom = queenRoom(r);
-    advice.mayTake = !q.treated;
     if (advice.mayTake && !q.combs.empty())
-        for (const auto& comb :
-             stores::takeUpTo(stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(false)),
-                              advice.surplus.typical))
+        for (const auto& comb : stores::takeUpTo(
+                 stores::harvestOrder(q.combs, q.boxes, q.coveredCombs, stores::openFactor(false)), advice.surplus.low))
             advice.combs.push_back(comb.position);
     return advice;
 }

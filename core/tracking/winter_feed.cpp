@@ -13,7 +13,7 @@ namespace {
 
 constexpr double stepKg = 0.1;
 
-double medianBees(const Reckoned& r, SeasonDay day) {
+double medianBees(const FollowBasis& r, SeasonDay day) {
     const auto& belief = r.tracked.belief;
     std::vector<std::pair<double, double>> bees;
     for (std::size_t p = 0; p < belief.particles(); p += static_cast<std::size_t>(belief.nodes)) {
@@ -42,7 +42,7 @@ feeding::PortionDays portionDays(const FollowQuestion& q) {
     return {q.days.late, q.days.quietFrom, q.days.portionsInWinter};
 }
 
-feeding::FeedingQuestion feedingQuestion(const Reckoned& r) {
+feeding::FeedingQuestion feedingQuestion(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     feeding::FeedingQuestion asked{
         kilograms(1), q.year, std::min(feeding::firstVisit(q.today, fedToday(q), q.visitEveryDays), lastSimulatedDay)};
@@ -56,7 +56,7 @@ feeding::FeedingQuestion feedingQuestion(const Reckoned& r) {
     return asked;
 }
 
-std::optional<Mass> roomNow(const Reckoned& r) {
+std::optional<Mass> roomNow(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     if (!q.freeRoom) return std::nullopt;
     double room = q.freeRoom->value() + r.following.now.lost.typical.value();
@@ -65,17 +65,17 @@ std::optional<Mass> roomNow(const Reckoned& r) {
     return kilograms(std::max(0.0, room));
 }
 
-Mass sugarFor(const Reckoned& r, Mass stores) {
+Mass sugarFor(const FollowBasis& r, Mass stores) {
     return feeding::sugarFor(stores, feeding::storesPerKgSugarToday(feedingQuestion(r), r.question.days.closing),
                              roomNow(r), r.question.bought.sugar);
 }
 
-bool portionsAreTaken(const Reckoned& r) {
+bool portionsAreTaken(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     return q.today > q.days.closing && feeding::portionTaken(feedingQuestion(r), q.today, portionDays(q), q.decisions);
 }
 
-std::optional<WinterFeed> planned(const Reckoned& r, feeding::FeedingPlan plan) {
+std::optional<WinterFeed> planned(const FollowBasis& r, feeding::FeedingPlan plan) {
     if (plan.visits.empty() || plan.stores.value() <= 0) return std::nullopt;
     WinterFeed feed;
     feed.stores = plan.stores;
@@ -85,13 +85,13 @@ std::optional<WinterFeed> planned(const Reckoned& r, feeding::FeedingPlan plan) 
     return feed;
 }
 
-std::optional<WinterFeed> usualSyrup(const Reckoned& r, Mass stores) {
+std::optional<WinterFeed> usualSyrup(const FollowBasis& r, Mass stores) {
     const FollowQuestion& q = r.question;
     return planned(r,
                    feeding::planSyrup(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, q.days.closing, true));
 }
 
-std::optional<WinterFeed> smallPortions(const Reckoned& r, Mass stores) {
+std::optional<WinterFeed> smallPortions(const FollowBasis& r, Mass stores) {
     const FollowQuestion& q = r.question;
     return planned(r, feeding::smallPortions(feedingQuestion(r), sugarFor(r, stores), q.bought.sugar, portionDays(q),
                                              q.decisions));
@@ -105,7 +105,7 @@ feeding::FondantVisits visitsOf(const FollowQuestion& q) {
 
 Mass fondantOf(const FollowQuestion& q, Mass stores) { return feeding::fondantFor(stores, visitsOf(q)); }
 
-WinterFeed oneVisit(const Reckoned& r, SeasonDay day, SeasonDay by, Mass fondant) {
+WinterFeed oneVisit(const FollowBasis& r, SeasonDay day, SeasonDay by, Mass fondant) {
     WinterFeed feed;
     feed.fondant = fondant;
     feed.stores = fondant * feeding::storesPerKgFondant;
@@ -117,7 +117,7 @@ WinterFeed oneVisit(const Reckoned& r, SeasonDay day, SeasonDay by, Mass fondant
     return feed;
 }
 
-WinterFeed visitToday(const Reckoned& r, Mass fondant) {
+WinterFeed visitToday(const FollowBasis& r, Mass fondant) {
     return oneVisit(r, r.question.today, r.question.today, fondant);
 }
 
@@ -128,7 +128,7 @@ SeasonDay visitBefore(const FollowQuestion& q, SeasonDay needed) {
     return day && *day <= needed ? *day : earliest;
 }
 
-std::optional<WinterFeed> visitInTime(const Reckoned& r) {
+std::optional<WinterFeed> visitInTime(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     if (q.today > q.days.quietFrom) return std::nullopt;
     const auto needed = neededBy(r, q.days.quietFrom);
@@ -136,7 +136,7 @@ std::optional<WinterFeed> visitInTime(const Reckoned& r) {
     return oneVisit(r, visitBefore(q, *needed), *needed, fondantOf(q, r.following.missing));
 }
 
-std::optional<WinterFeed> board(const Reckoned& r) {
+std::optional<WinterFeed> board(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     if (!q.days.boardUntil || q.today > *q.days.boardUntil || q.nucleus) return std::nullopt;
     return visitToday(r, feeding::boardFor(r.following.missing, q.decisions, q.bought.fondant));
@@ -144,7 +144,7 @@ std::optional<WinterFeed> board(const Reckoned& r) {
 
 // ---- by state and time of year -------------------------------------------------------------------------------------------------
 
-std::optional<WinterFeed> atOnce(const Reckoned& r) {
+std::optional<WinterFeed> atOnce(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     const auto fondant = [&] { return visitToday(r, fondantOf(q, r.following.missing)); };
     const Mass wanted = std::max(kilograms(q.decisions.summerPortionLeast), r.following.missing);
@@ -156,14 +156,14 @@ std::optional<WinterFeed> atOnce(const Reckoned& r) {
 }
 
 // How much is missing a lift does not tell: what may lie on a cluster at a time.
-std::optional<WinterFeed> forLight(const Reckoned& r) {
+std::optional<WinterFeed> forLight(const FollowBasis& r) {
     const Mass most = visitsOf(r.question).most;
     if (r.question.days.portionsInWinter && portionsAreTaken(r))
         if (auto portions = smallPortions(r, most * feeding::storesPerKgFondant)) return portions;
     return visitToday(r, most);
 }
 
-std::optional<WinterFeed> inGoodTime(const Reckoned& r) {
+std::optional<WinterFeed> inGoodTime(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     if (q.today <= q.days.summer || r.following.missing < kilograms(q.decisions.deadLeast)) return std::nullopt;
     if (q.today <= q.days.closing) return usualSyrup(r, r.following.missing);
@@ -175,7 +175,7 @@ std::optional<WinterFeed> inGoodTime(const Reckoned& r) {
 
 } // namespace
 
-Mass missingNow(const Reckoned& r) {
+Mass missingNow(const FollowBasis& r) {
     const auto ahead = outlooks(r.question, r.tracked, {r.question.today});
     if (ahead.empty()) return kilograms(0);
     const auto& belief = r.tracked.belief;
@@ -198,7 +198,7 @@ Mass missingNow(const Reckoned& r) {
     return kilograms(0);
 }
 
-std::optional<WinterFeed> feedNow(const Reckoned& r) {
+std::optional<WinterFeed> feedNow(const FollowBasis& r) {
     switch (r.following.state) {
     case FollowState::Dead:
     case FollowState::MoreThanNeeded: return std::nullopt;
@@ -211,7 +211,7 @@ std::optional<WinterFeed> feedNow(const Reckoned& r) {
     }
 }
 
-std::optional<LaterFeed> expectedLater(const Reckoned& r) {
+std::optional<LaterFeed> expectedLater(const FollowBasis& r) {
     const FollowQuestion& q = r.question;
     if (r.following.state == FollowState::CannotSay || r.following.state == FollowState::MoreThanNeeded)
         return std::nullopt;

@@ -58,17 +58,17 @@
 <context>
     <name>RecordRows</name>
     <message numerus="yes">
-        <source>%n combs looked at</source>
+        <source>%n %{combs} looked at</source>
         <translation>
             <numerusform>one comb looked at</numerusform>
-            <numerusform>%n combs looked at</numerusform>
+            <numerusform>%n %{combs} looked at</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1 on %n combs</source>
+        <source>%1 on %n %{combs}</source>
         <translation>
             <numerusform>%1 on one comb</numerusform>
-            <numerusform>%1 on %n combs</numerusform>
+            <numerusform>%1 on %n %{combs}</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -243,10 +243,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>A board should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</source>
+        <source>%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</source>
         <translation>
-            <numerusform>A board should have been on before the hive was wrapped. Cold may lock the bees in for a day, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
-            <numerusform>A board should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
+            <numerusform>%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for a day, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
+            <numerusform>%{Board} should have been on before the hive was wrapped. Cold may lock the bees in for %n days on end, and most winters would starve them as they are: laid on now it still helps, if the bees can get at it.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -457,10 +457,10 @@
 <context>
     <name>winterlarder::desk::CombStrip</name>
     <message numerus="yes">
-        <source>%n combs, the lowest box %1 from side to side</source>
+        <source>%n %{combs}, the lowest box %1 from side to side</source>
         <translation>
-            <numerusform>one comb, the lowest box %1 from side to side</numerusform>
-            <numerusform>%n combs, the lowest box %1 from side to side</numerusform>
+            <numerusform>one %{comb}, the lowest box %1 from side to side</numerusform>
+            <numerusform>%n %{combs}, the lowest box %1 from side to side</numerusform>
         </translation>
     </message>
 </context>

@@ -77,6 +77,10 @@ inline void partsAgree(const ColonyQuestion& q, const Advice& a, const std::stri
     if (a.feed) EXPECT_NEAR(option(a, OptionKind::Feed)->amount.value(), a.feed->stores.value(), 1e-9) << what;
     if (a.harvest) EXPECT_EQ(option(a, OptionKind::TakeNow)->amount, a.harvest->upTo) << what;
     if (a.harvest && !a.harvest->combs.empty()) EXPECT_EQ(a.harvest->upTo, a.harvest->combsHold) << what;
+    if (a.decidedBy == DecidedBy::Harvest && a.harvest->fromStores > kilograms(0))
+        EXPECT_LE(option(a, OptionKind::TakeNow)->touchReserve.share, a.shortRisk + 1e-9) << what;
+    if (const auto* spring = option(a, OptionKind::TakeInSpring))
+        EXPECT_LE(spring->touchReserve.share, a.shortRisk + 1e-9) << what;
     EXPECT_NEAR((a.needParts->typicalUse + a.needParts->harderWinter + a.needParts->reserve).value(), a.need->value(),
                 1e-9)
         << what;

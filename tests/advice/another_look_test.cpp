@@ -20,7 +20,7 @@ ColonyQuestion roughlySeen() {
 TEST(AnotherLook, AWideBandWantsAWeighing) {
     const auto look = adviceFor(roughlySeen()).anotherLook;
     EXPECT_TRUE(look.worthIt);
-    EXPECT_EQ(look.which, Look::Weigh);
+    EXPECT_EQ(look.which, LookKind::Weigh);
     EXPECT_LT(look.narrowsToKg, look.narrowsFromKg);
     EXPECT_EQ(look.about, "stores");
 }
@@ -28,7 +28,7 @@ TEST(AnotherLook, AWideBandWantsAWeighing) {
 TEST(AnotherLook, IsWorthItFromTheShippedBandAndGainOnAndNotBelow) {
     auto q = roughlySeen();
     const auto wide = adviceFor(q);
-    ASSERT_EQ(wide.anotherLook.which, Look::Weigh);
+    ASSERT_EQ(wide.anotherLook.which, LookKind::Weigh);
     const double gain = wide.anotherLook.narrowsFromKg - wide.anotherLook.narrowsToKg;
     const double band = std::min((wide.missing->high - wide.missing->low).value(), wide.anotherLook.narrowsFromKg);
     const auto worth = [&](double worthBand, double worthGain) {
@@ -48,7 +48,7 @@ TEST(AnotherLook, ALiftIsNeverTheNextStep) {
     for (double capped = 0.1; capped < 1; capped += 0.1) {
         auto q = colony({.asOf = "2026-10-01", .capped = capped, .combs = 20, .covered = 9});
         const auto look = adviceFor(q).anotherLook;
-        EXPECT_NE(look.which, Look::Heft) << capped;
+        EXPECT_NE(look.which, LookKind::Heft) << capped;
         EXPECT_TRUE(!look.worthIt || look.narrowsFromKg - look.narrowsToKg >= 1)
             << "nobody looks again for half a kilogram: " << capped;
     }
@@ -69,10 +69,10 @@ TEST(AnotherLook, AfterAWeighingCombsAreCounted) {
     q.tareSd = kilograms(3);
     q.weighings.push_back(onScale(q, kilograms(32)));
     q.weighings.front().kind = stores::WeighingKind::OneSidedLift;
-    EXPECT_EQ(adviceFor(q).anotherLook.which, Look::Weigh);
+    EXPECT_EQ(adviceFor(q).anotherLook.which, LookKind::Weigh);
     q.weighings.front().kind = stores::WeighingKind::Scale;
     const auto look = adviceFor(q).anotherLook;
-    EXPECT_EQ(look.which, Look::CountCombs);
+    EXPECT_EQ(look.which, LookKind::CountCombs);
 }
 
 TEST(AnotherLook, NoneWhereNothingHangsOnIt) {
@@ -86,9 +86,9 @@ TEST(AnotherLook, NoneWhereNothingHangsOnIt) {
 TEST(AnotherLook, WhatWasSetAsideIsSettledFirst) {
     auto q = colony({.capped = 0.6});
     q.setAside.push_back({"doubt-brood", {}});
-    EXPECT_EQ(adviceFor(q).anotherLook.which, Look::Open);
+    EXPECT_EQ(adviceFor(q).anotherLook.which, LookKind::Open);
     q.setAside.front().id = "doubt-heavy";
-    EXPECT_EQ(adviceFor(q).anotherLook.which, Look::Weigh);
+    EXPECT_EQ(adviceFor(q).anotherLook.which, LookKind::Weigh);
 }
 
 } // namespace winterlarder::advice::another_look_test

@@ -83,6 +83,14 @@ TEST(Decide, AWeakColonyIsUnitedWhileItIsWarmEnough) {
     EXPECT_TRUE(says(late.cautions, "weak-too-late") || says(late.goodPractice, "weak-too-late"));
 }
 
+TEST(Decide, FewerBeesThanHaveEverBeenMeasuredAreSaidToBeLessSure) {
+    auto q = colony({.capped = 0.5, .covered = 8});
+    q.queenSeen = true;
+    EXPECT_FALSE(says(adviceFor(q).reasons, "small-colony"));
+    q.decisions.fewestMeasuredBees = 60000;
+    EXPECT_TRUE(says(adviceFor(q).reasons, "small-colony"));
+}
+
 // Too few in winter, enough today: until mid September the bees of winter may still come, from that day on they do not.
 TEST(Decide, EnoughBeesAreNotCalledWeakBeforeMidSeptember) {
     auto q = colony({.capped = 0.5, .covered = 8});
@@ -127,7 +135,7 @@ TEST(Decide, ContradictingEvidenceGivesNoAmount) {
     EXPECT_EQ(advice.verdict, Verdict::Leave);
     EXPECT_FALSE(advice.harvest);
     EXPECT_FALSE(advice.feed) << "the combs say that there is plenty";
-    EXPECT_EQ(advice.anotherLook.which, Look::Weigh);
+    EXPECT_EQ(advice.anotherLook.which, LookKind::Weigh);
     EXPECT_TRUE(says(advice.reasons, "contradiction"));
 }
 
@@ -148,7 +156,7 @@ TEST(Decide, AHeftAloneDecidesNoAmount) {
         EXPECT_EQ(heavy.verdict, Verdict::Leave);
         EXPECT_EQ(fair.verdict, Verdict::Leave);
         EXPECT_FALSE(heavy.harvest || heavy.feed || fair.feed);
-        EXPECT_EQ(fair.anotherLook.which, Look::Weigh);
+        EXPECT_EQ(fair.anotherLook.which, LookKind::Weigh);
         EXPECT_GT(heavy.estimate->mean, fair.estimate->mean);
     }
     const auto light = adviceFor(hefted("2026-09-20", stores::HeftWord::Light));

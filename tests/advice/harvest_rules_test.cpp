@@ -240,4 +240,34 @@ TEST(HarvestRules, EvidenceInDoubtBarsHoney) {
     EXPECT_FALSE(adviceFor(q).harvest);
 }
 
+// What the table of options shows, with all doubt of the look, is what honey is decided by.
+TEST(HarvestRules, NoHoneyThatTheTableShowsBeyondTheRisk) {
+    bool taken = false, left = false;
+    for (double capped = 0.5; capped <= 0.95; capped += 0.05) {
+        auto q = colony({.station = "us-or-eugene", .asOf = "2026-10-01", .capped = capped, .combs = 20, .covered = 7});
+        const auto a = adviceFor(q);
+        if (const auto* take = option(a, OptionKind::TakeNow)) {
+            EXPECT_LE(take->touchReserve.share, a.shortRisk + 1e-9) << capped;
+            taken = true;
+        } else if (a.toSpare && a.toSpare->value() >= 3) {
+            EXPECT_TRUE(says(a.reasons, "spare-not-sure") || says(a.reasons, "no-comb-to-take")) << capped;
+            left = true;
+        }
+    }
+    EXPECT_TRUE(taken && left);
+}
+
+TEST(HarvestRules, CountedCombsAreRipeFromTwoThirdsOn) {
+    auto q = rich();
+    q.combs.clear();
+    q.quickFullComb = kilograms(2.3);
+    q.quick = stores::QuickCount{18, 0, 0.9};
+    ASSERT_TRUE(adviceFor(q).harvest);
+    q.quick->cappedShare = 0.6;
+    const auto unripe = adviceFor(q);
+    EXPECT_FALSE(unripe.harvest);
+    EXPECT_TRUE(says(unripe.reasons, "too-little-capped"));
+    EXPECT_FALSE(says(unripe.reasons, "quick-form-no-combs"));
+}
+
 } // namespace winterlarder::advice::harvest_rules_test

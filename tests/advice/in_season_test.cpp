@@ -222,6 +222,14 @@ TEST(InSeason, WhatIsFedInClosingComesWithinReach) {
     EXPECT_EQ(cautionClass(winter, "cluster-gap"), "winter");
 }
 
+TEST(InSeason, NoLongColdSpellIsSpokenOfWhenTheColdIsNearlyOver) {
+    const auto december = colony({.asOf = "2026-12-20", .capped = 0.2});
+    const auto nearlyOver = december.winter.date(december.season.buildup->day - 3).iso();
+    const auto april = adviceFor(colony({.asOf = nearlyOver.c_str(), .capped = 0.2}));
+    ASSERT_EQ(april.phase, Phase::Winter);
+    EXPECT_EQ(cautionClass(april, "cluster-gap"), "");
+}
+
 TEST(InSeason, SmallPortionsOfADearthAreNotTooLate) {
     auto dearth = colony({.station = "us-fl-tallahassee", .asOf = "2026-11-15", .capped = 0.25, .covered = 6});
     const auto warm = adviceFor(dearth);

@@ -40,7 +40,7 @@ TEST(SharedTare, AWeighedTareIsSharedToo) {
 TEST(SharedTare, WeighingAfterALiftGainsOnlyWhatTheTareLeaves) {
     const auto q = weighed(1, 3, stores::WeighingKind::OneSidedLift);
     const auto look = adviceFor(q).anotherLook;
-    ASSERT_EQ(look.which, Look::Weigh);
+    ASSERT_EQ(look.which, LookKind::Weigh);
     EXPECT_GE(look.narrowsToKg, 2 * 1.2815 * lasting(q));
     EXPECT_LT(look.narrowsToKg, look.narrowsFromKg);
 }
@@ -52,7 +52,7 @@ TEST(SharedLean, LiftsOfOneSideAreNoSurerThanWhatLastsOfThem) {
     const auto tare = stores::splitTareSd({kilograms(0), kilograms(0)}, constants());
     EXPECT_GE(four.estimate->sd.value(), std::hypot(side.lasting.value(), tare.lasting.value()));
     EXPECT_LT(four.estimate->sd, one.estimate->sd);
-    EXPECT_EQ(four.anotherLook.which, Look::Weigh) << "both sides tell more than the same one once more";
+    EXPECT_EQ(four.anotherLook.which, LookKind::Weigh) << "both sides tell more than the same one once more";
 }
 
 TEST(SharedLean, HeftsAreNoSurerThanWhatLastsOfThem) {

@@ -139,8 +139,40 @@ TEST(Ask, WhatFlowsUntilTheLastIncomeAndNoLonger) {
     q.season.lastIncome->day = q.asOf + 30;
     ASSERT_TRUE(adviceFor(q).ask);
     EXPECT_EQ(adviceFor(q).ask->kind, AskKind::FlowToCome);
+    q.lateFlows = {"ivy"};
+    EXPECT_EQ(adviceFor(q).ask->flows, q.lateFlows);
     q.season.lastIncome->day = q.asOf;
     EXPECT_FALSE(adviceFor(q).ask);
+}
+
+TEST(Told, OfASuperThatStaysWithTheBeesNothingIsTakenOff) {
+    auto q = colony({.asOf = "2026-09-05", .capped = 0.3, .brood = 0.1, .combs = 20});
+    q.queenSeen = true;
+    q.boxUses = {{false, {}}, {true, {}}};
+    for (std::size_t i = 10; i < 20; ++i) q.combs[i].inSuper = true, q.combs[i].brood = 0;
+    const auto everything = [](const Advice& a) {
+        auto said = a.cautions;
+        said.insert(said.end(), a.goodPractice.begin(), a.goodPractice.end());
+        return said;
+    };
+    q.answers.supersFor = SupersFor::People;
+    ASSERT_TRUE(adviceFor(q).feed);
+    EXPECT_TRUE(says(everything(adviceFor(q)), "no-supers-while-feeding"));
+    q.answers.supersFor = SupersFor::Bees;
+    ASSERT_TRUE(adviceFor(q).feed);
+    EXPECT_FALSE(says(everything(adviceFor(q)), "no-supers-while-feeding"));
+    q.asOf = {-150};
+    q.lookedOn = q.asOf;
+    for (const auto& each : everything(adviceFor(q)))
+        if (each.id == "varroa-first") EXPECT_EQ(std::get<std::string>(each.details.at("class")), "summer-bees");
+}
+
+TEST(Told, NoBoxIsLiftedWhereThereAreNone) {
+    auto q = colony({.asOf = "2026-09-26", .capped = 0.9, .combs = 20, .covered = 7});
+    ASSERT_TRUE(adviceFor(q).harvest);
+    EXPECT_TRUE(says(adviceFor(q).cautions, "lifting") || says(adviceFor(q).goodPractice, "lifting"));
+    for (auto& box : q.boxes) box.id = "topbar-straight-440";
+    EXPECT_FALSE(says(adviceFor(q).cautions, "lifting") || says(adviceFor(q).goodPractice, "lifting"));
 }
 
 TEST(Ask, NothingThatWasAnswered) {

@@ -120,6 +120,26 @@ TEST(Uniting, AQueenlessColonyGoesOntoAQueenrightOne) {
     EXPECT_EQ(partnerOf(yard, 0), "Birch");
 }
 
+TEST(Uniting, UntilItIsSeenThatThereIsNoQueenThePartnerIsFedAlone) {
+    TestYard yard;
+    yard.add("Larch", queenless());
+    yard.add("Birch", strong());
+    yard.plan();
+    EXPECT_TRUE(yard.planned(0).unite->queenless);
+    EXPECT_EQ(yard.planned(1).estimate->mean, yard.alone(1).estimate->mean);
+    EXPECT_FALSE(yard.planned(1).alone);
+    EXPECT_TRUE(says(yard.planned(1).reasons, "may-be-united"));
+    EXPECT_FALSE(says(yard.planned(1).reasons, "united-here"));
+}
+
+TEST(Uniting, TheBoxesOfTwoAreTakenDownAgain) {
+    TestYard yard;
+    yard.add("Larch", weak());
+    yard.add("Birch", strong());
+    yard.plan();
+    EXPECT_TRUE(says(yard.planned(1).reasons, "united-sort"));
+}
+
 TEST(Uniting, AQueenlessAndAWeakColonyMakeOneWithTheQueenOfTheWeak) {
     TestYard yard;
     yard.add("Larch", queenless());

@@ -28,6 +28,9 @@ TEST(Weigh, AnEarlyLookIsRougher) {
     EXPECT_EQ(late.storesSd, late.estimate->sd);
     EXPECT_TRUE(says(early.goodPractice, "early-look"));
     EXPECT_FALSE(says(late.goodPractice, "early-look"));
+    auto noNectar = colony({.asOf = "2026-09-20"});
+    noNectar.season.lastIncome->day = noNectar.asOf - 5;
+    EXPECT_FALSE(says(adviceFor(noNectar).goodPractice, "early-look")) << "what it bids to wait for is past";
 }
 
 // A weighing of July lies before the season's first day: it counts on that day, and the look's bees are those of its own day.

@@ -9,7 +9,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::acceptance_test {
 namespace {
 
 using winterlarder::testing::shippedData;
@@ -78,4 +78,4 @@ TEST(Acceptance, WhatNeedsNoFeedingPlansNoVisit) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::acceptance_test

@@ -10,7 +10,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::accepted_plan_test {
 namespace {
 
 class AcceptedPlanTest : public FollowedColonyTest {
@@ -110,6 +110,28 @@ TEST_F(AcceptedPlanTest, AColonyUnitedOntoItIsInItsBeesAndStores) {
     EXPECT_EQ(on("2026-12-01").question->stores.mean, alone.question->stores.mean) << "the one that goes onto another";
 }
 
+// Once the union is written down it is counted from there alone, whatever combs the other had; combs the plan moved besides still are.
+TEST_F(AcceptedPlanTest, AUnionWrittenDownThatDayIsCountedOnce) {
+    const auto alone = on("2026-12-01");
+    auto kept = colonyIn({1}, "Quince");
+    const auto quince = *edit(book, book::AddColony{kept}).added<book::Colony>();
+    auto seen = lookAt(quince, day("2026-09-20"));
+    seen.combs = std::vector<book::CombRecord>(4, comb(0.5));
+    edit(book, book::AddLook{seen});
+    accept(fmt::format(
+        R"({{"verdict": "leave", "bees": {{"low": 1, "typical": {}, "high": 99999}}, "stores_kg": {{"low": 1, "typical": 99, "high": 100}},)"
+        R"( "plan": {{"combs_from": [{}], "combs_to": [], "unite_with": "Quince"}}}})",
+        alone.advice.bees->typical.count * 5, fromApple));
+    edit(book,
+         book::AddFate{{.colony = quince, .date = day("2026-09-20"), .fate = book::FateKind::United, .into = colony}});
+    const auto together = on("2026-12-01");
+    EXPECT_EQ(together.question->united.size(), 2u) << "counted, and its box on top";
+    EXPECT_LT(together.advice.bees->typical.count, alone.advice.bees->typical.count * 2.5);
+    EXPECT_LT(together.question->stores.mean.value(), 60);
+    EXPECT_NEAR((together.question->stores.mean - together.advice.estimate->mean).value(), 4.4, 1e-9)
+        << "combs of Apple";
+}
+
 // A past winter is learned from as it was decided.
 TEST_F(AcceptedPlanTest, LearningStartsFromTheSameStores) {
     accept(moved(fromApple, ""));
@@ -122,4 +144,4 @@ TEST_F(AcceptedPlanTest, LearningStartsFromTheSameStores) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::accepted_plan_test

@@ -4,7 +4,7 @@
 #include "book/case_of.h"
 #include "exchange/case/case_file.h"
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::acted_on_test {
 namespace {
 
 // The keeper acts on an advice, and feeds.
@@ -43,6 +43,19 @@ TEST_F(ActedOnTest, AFeedOfTheEveningThePlanWasMadeCountsOnce) {
     ASSERT_EQ(q.planned.size(), 1u) << "and it was planned";
     EXPECT_NEAR(q.steps[0].change.value(), q.planned[0].change.value(), 1e-9);
     EXPECT_TRUE(q.unticked.empty());
+}
+
+TEST_F(ActedOnTest, APlanNobodyActedOnIsNoFactAndThatIsSaid) {
+    const auto asFound = [](const FollowedColony& followed) {
+        const auto reasons = tracking::follow(*followed.question, shipped().constants, few, 2)->reasons;
+        return std::any_of(reasons.begin(), reasons.end(), [](const Remark& each) {
+            return each.id == "follow-as-found" && std::get<Date>(each.details.at("day")) == day("2026-09-20");
+        });
+    };
+    EXPECT_TRUE(on("2026-12-01").question->planned.empty());
+    EXPECT_TRUE(asFound(on("2026-12-01")));
+    acceptAsKnown("2026-09-20");
+    EXPECT_FALSE(asFound(on("2026-12-01")));
 }
 
 TEST_F(ActedOnTest, AFeedTheAdviceKnewOfIsInItsStores) {
@@ -109,4 +122,4 @@ TEST_F(ActedOnTest, AClustersPlaceAndFoodSeenBesideItAreObservations) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::acted_on_test

@@ -16,7 +16,7 @@ namespace {
 
 constexpr winter::Sampling sampling{1, 300};
 
-Problem inPlainWords(const stores::Doubt& doubt, Place place) {
+Problem inPlainWords(const stores::Doubt& doubt, Place place, const book::ColonyCase&) {
     return {ProblemKind::Input, std::move(place), "this cannot be: " + doubt.says.id, "what it really was"};
 }
 

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <unistd.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::data_folder_test {
 namespace {
 
 TEST(DataFolder, OptionBeforeEnvironmentBeforeTheProgramsOwn) {
@@ -30,4 +30,4 @@ TEST(DataFolder, AFolderThatIsNotThereIsFileTrouble) {
 TEST(DataFolder, TheProgramKnowsItsOwnFile) { EXPECT_EQ(executableFile().filename(), "test_answer"); }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::data_folder_test

@@ -4,7 +4,7 @@
 #include <cstdlib>
 #include <gtest/gtest.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::day_said_test {
 namespace {
 
 class DaySaid : public ::testing::Test {
@@ -30,4 +30,4 @@ TEST_F(DaySaid, IsAProblemWhereItIsNone) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::day_said_test

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 #include <set>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::dead_hive_test {
 namespace {
 
 book::WinterOutcome dead() { return {.date = *Date::parse("2027-02-10"), .alive = false}; }
@@ -44,4 +44,4 @@ TEST(DeadHive, EveryAnswerHasItsOwnWordsAndAShippedRule) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::dead_hive_test

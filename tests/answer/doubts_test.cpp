@@ -11,7 +11,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::doubts_test {
 namespace {
 
 using namespace book;
@@ -58,7 +58,7 @@ TEST(CaseInDoubt, AnImpossibleRecordIsAFaultAtItsPlaceWithWhatWouldBePossible) {
     EXPECT_THAT(
         faults(caseWith("\"weighings\": [{\"date\": \"2026-09-10\", \"gross_kg\": 120}]")),
         ElementsAre(
-            "case.json:3:50: 120.0 kg cannot well be: 2 boxes of this size weigh 84.0 kg when every comb is full of honey; "
+            "case.json:3:50: 120.0 kg cannot well be: 2 boxes of this size weigh 84.0 kg when every frame is full of honey; "
             "is it 120.0 lb, which is 54.4 kg?"));
     EXPECT_THAT(
         faults(caseWith(
@@ -90,7 +90,7 @@ TEST(CaseInDoubt, OtherEvidenceAnswersAndTheRecordIsNamedFirst) {
     EXPECT_EQ(advice.reasons.front().id, "doubt-heavy");
     EXPECT_EQ(advice.estimate->mean, without.estimate->mean);
     EXPECT_TRUE(advice.anotherLook.worthIt);
-    EXPECT_EQ(advice.anotherLook.which, advice::Look::Weigh);
+    EXPECT_EQ(advice.anotherLook.which, advice::LookKind::Weigh);
     EXPECT_TRUE(advice::setsAside(advice));
     EXPECT_FALSE(advice::setsAside(without));
     EXPECT_NE(advice.verdict, advice::Verdict::Harvest);
@@ -326,7 +326,7 @@ TEST_F(BookInDoubt, AWeightOfOtherBoxesThanWereLookedAtIsNotTakenForTheirs) {
     ASSERT_THAT(ids(question.setAside), ElementsAre("doubt-other-hive"));
     EXPECT_EQ(std::get<Date>(question.setAside.front().details.at("recorded")), day("2026-09-14"));
     const auto advice = advice::weigh(question, shippedData().constants, {1, 200})->advice;
-    EXPECT_EQ(advice.anotherLook.which, advice::Look::Open) << "weighed again it would tell no more";
+    EXPECT_EQ(advice.anotherLook.which, advice::LookKind::Open) << "weighed again it would tell no more";
 }
 
 TEST_F(BookInDoubt, AnEntryChangedIsNotHeldAgainstItself) {
@@ -350,4 +350,4 @@ TEST_F(BookInDoubt, AWinterFollowedDoesWithoutItAndSaysSo) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::doubts_test

@@ -7,7 +7,7 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::followed_colony_test {
 namespace {
 
 TEST_F(FollowedColonyTest, FollowsFromTheAutumnsLookAndItsEstimate) {
@@ -116,9 +116,10 @@ TEST_F(FollowedColonyTest, FeedsHarvestsAndEquipmentAreSteps) {
     const auto steps = questionOn("2026-12-01").steps;
     ASSERT_EQ(steps.size(), 3u);
     EXPECT_NEAR(steps[0].change.value(), 0.85 * 2, 1e-9);
-    EXPECT_EQ(steps[1].change.value(), -1.5);
-    EXPECT_EQ(steps[2].kind, tracking::KnownStep::Kind::Equipment);
-    EXPECT_EQ(steps[2].change.value(), -7);
+    EXPECT_EQ(steps[1].kind, tracking::KnownStep::Kind::Equipment);
+    EXPECT_EQ(steps[1].change.value(), -7);
+    EXPECT_EQ(steps[2].kind, tracking::KnownStep::Kind::Harvest);
+    EXPECT_EQ(steps[2].change.value(), -1.5);
     EXPECT_TRUE(questionOn("2026-09-21").steps.empty()) << "later records do not exist yet";
 }
 
@@ -154,6 +155,26 @@ TEST_F(FollowedColonyTest, WeighingsKeepTheirKindAndTheWet) {
     EXPECT_EQ(weight.reading.value(), 40);
     EXPECT_TRUE(seen[0].wet);
     EXPECT_GT(std::get<tracking::HeftSeen>(seen[1].what).standsFor.value(), 5);
+}
+
+TEST_F(FollowedColonyTest, AFairHeftHardlyMovesWhatAScaleToldAWeekBefore) {
+    const auto storesNow = [&] {
+        return tracking::follow(questionOn("2027-01-18"), shipped().constants, few, 2)->now.today.typical.value();
+    };
+    edit(book, book::AddWeighing{weighingOf(colony, day("2027-01-10"), 49)});
+    const double weighed = storesNow();
+    const auto lifted = [&](book::HeftWord word) {
+        const auto added = edit(book, book::AddWeighing{{.colony = colony, .weighing = {day("2027-01-17"), word}}});
+        const double kg = storesNow();
+        edit(book, book::RemoveWeighing{*added.added<book::Weighing>()});
+        return kg;
+    };
+    EXPECT_GT(weighed, 20) << "more than is wanted";
+    EXPECT_NEAR(lifted(book::HeftWord::Fair), weighed, 1);
+    EXPECT_NEAR(lifted(book::HeftWord::Heavy), weighed, 1);
+    const double light = lifted(book::HeftWord::Light);
+    EXPECT_LT(light, weighed - 0.5);
+    EXPECT_GT(light, weighed - 4) << "no word outdoes a scale";
 }
 
 TEST_F(FollowedColonyTest, StoresWeighedInAutumnShareTheirTare) {
@@ -323,4 +344,4 @@ TEST_F(LearnedBookTest, AShiftOfForageMovesTheSeason) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::followed_colony_test

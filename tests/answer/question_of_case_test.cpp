@@ -8,7 +8,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::question_of_case_test {
 namespace {
 
 using advice::ColonyQuestion;
@@ -317,4 +317,4 @@ TEST(QuestionOfCase, AnImpossibleSyrupIsAFaultOfItsRatio) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::question_of_case_test

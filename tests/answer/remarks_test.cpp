@@ -7,7 +7,7 @@
 #include <gmock/gmock.h>
 #include <map>
 
-namespace winterlarder::text {
+namespace winterlarder::text::remarks_test {
 namespace {
 
 using advice::Remark;
@@ -32,7 +32,8 @@ std::string classOf(const std::string& id) {
         {"doubt-harvest-there", "seen"}, {"learned-forage", "later"},    {"heft-alone", "light"},
         {"more-than-it-holds", "comb"},  {"usual-here", "agrees"},       {"varroa-first", "summer"},
         {"next-look", "weigh"},          {"cluster-gap", "autumn"},      {"surplus", "alone"},
-        {"small-portions", "late"},      {"spring-starvation", "north"}, {"locked-in-long", "before"}};
+        {"small-portions", "late"},      {"spring-starvation", "north"}, {"locked-in-long", "before"},
+        {"follow-course", "well"},       {"look-from-outside", "lid"},   {"weak-unite", "boxes"}};
     if (const auto found = classes.find(id); found != classes.end()) return found->second;
     return id.rfind("doubt-", 0) == 0 ? "comma" : "more";
 }
@@ -115,6 +116,17 @@ Remark withEverything(const std::string& id) {
              {"since", day}}};
 }
 
+void expectBegun(const std::string& id, const WordStyle& style) {
+    const QString text = sentence(withEverything(id), style);
+    ASSERT_FALSE(text.isEmpty()) << id;
+    EXPECT_TRUE(text.front().isUpper() || text.front().isDigit()) << text.toStdString();
+}
+
+TEST(Remarks, EverySentenceBeginsAsOneInTheWordsOfEveryPlace) {
+    for (const std::string& id : idsWithWords())
+        for (const bool there : {false, true}) expectBegun(id, {.wording = {.frames = there, .candyBoard = there}});
+}
+
 TEST(Remarks, EverySentenceIsWhole) {
     for (const std::string& id : idsWithWords()) {
         const std::string text = said(withEverything(id));
@@ -129,6 +141,12 @@ TEST(Remarks, EverySentenceIsWhole) {
 TEST(Remarks, BeesTooFewAreFewerThanTheRuleSays) {
     const QString least = count(shippedData().decisions.weakBees, {});
     EXPECT_THAT(said(withEverything("weak-colony")), ::testing::HasSubstr(least.toStdString() + " are the least"));
+}
+
+TEST(Remarks, ColoniesThatWereMeasuredHadAsManyBeesAsTheRuleSays) {
+    const QString least = count(shippedData().decisions.fewestMeasuredBees, {});
+    EXPECT_THAT(said(withEverything("small-colony")),
+                ::testing::HasSubstr("the " + least.toStdString() + " from which"));
 }
 
 TEST(Remarks, DetailsAreFilledInWithTheirUnits) {
@@ -173,7 +191,7 @@ TEST(Words, EveryChoiceHasAName) {
     for (int i = 0; i < 6; ++i) { // an option or a look more than verdicts
         if (i < 5) EXPECT_FALSE(verdict(static_cast<advice::Verdict>(i)).isEmpty());
         EXPECT_FALSE(option(static_cast<advice::OptionKind>(i), {}).isEmpty());
-        EXPECT_FALSE(look(static_cast<advice::Look>(i), {}).isEmpty());
+        EXPECT_FALSE(look(static_cast<advice::LookKind>(i), {}).isEmpty());
     }
     EXPECT_EQ(seasonDate("syrup_deadline"), "the last day for syrup");
     EXPECT_EQ(evidence("two-sided lift", {}), "the two sides lifted");
@@ -193,4 +211,4 @@ TEST(Words, DatesAndNumbers) {
 }
 
 } // namespace
-} // namespace winterlarder::text
+} // namespace winterlarder::text::remarks_test

@@ -6,7 +6,7 @@
 #include <gmock/gmock.h>
 #include <sstream>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::scale_answer_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -63,4 +63,4 @@ TEST(ScaleClocks, KeepTheHourThatComesTwice) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::scale_answer_test

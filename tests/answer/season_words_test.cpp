@@ -8,7 +8,7 @@
 #include <regex>
 #include <set>
 
-namespace winterlarder::text {
+namespace winterlarder::text::season_words_test {
 namespace {
 
 using advice::Phase;
@@ -95,5 +95,21 @@ TEST(SeasonWords, AreThoseOfTheTimeOfYearAndTheHalfOfTheEarth) {
     }
 }
 
+TEST(Headlines, AFeedThatCannotCarryItSaysSo) {
+    advice::Advice a;
+    a.verdict = advice::Verdict::Feed;
+    a.decidedBy = advice::DecidedBy::Feed;
+    a.asOf = *Date::of(2026, 10, 1);
+    a.feed.emplace();
+    a.feed->syrup.sugar = kilograms(2);
+    a.options = {{.kind = advice::OptionKind::Leave, .runOut = {1, 0}},
+                 {.kind = advice::OptionKind::Feed, .runOut = {0.94, 0}}};
+    const WordStyle there{.wording = {.frames = true}};
+    EXPECT_THAT(headline(a, there).toStdString(),
+                ::testing::HasSubstr("That alone will not carry it: give it full frames too"));
+    a.options[1].runOut.share = 0.1;
+    EXPECT_THAT(headline(a, there).toStdString(), ::testing::Not(::testing::HasSubstr("alone")));
+}
+
 } // namespace
-} // namespace winterlarder::text
+} // namespace winterlarder::text::season_words_test

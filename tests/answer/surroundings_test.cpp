@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::surroundings_test {
 namespace {
 
 using namespace book::support;
@@ -55,4 +55,4 @@ TEST_F(SurroundingsOfABook, TakeAnEntryInPlaceOfTheOneOfItsNumber) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::surroundings_test

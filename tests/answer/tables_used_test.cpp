@@ -7,7 +7,7 @@
 #include "exchange/case/case_file.h"
 #include "exchange/shipped_data.h"
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::tables_used_test {
 namespace {
 
 struct Moved {
@@ -22,7 +22,7 @@ ReferenceData with(const Moved& moved) {
 }
 
 advice::ColonyQuestion question(const char* members, const char* flow, const ReferenceData& data) {
-    const auto inWords = [](const stores::Doubt&, Place place) {
+    const auto inWords = [](const stores::Doubt&, Place place, const book::ColonyCase&) {
         return Problem{ProblemKind::Input, std::move(place), "in doubt", {}};
     };
     auto read = readQuestion(
@@ -121,4 +121,4 @@ TEST(TablesUsed, AHandbooksReserveIsTheTables) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::tables_used_test

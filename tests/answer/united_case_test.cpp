@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::united_case_test {
 namespace {
 
 //! Pear of two deeps, and Quince of one, which is united into it on 5 October.
@@ -183,4 +183,4 @@ TEST_F(UnitedCaseTest, AWinterIsFollowedFromTheDayItWasUnited) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::united_case_test

@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::usual_of_place_test {
 namespace {
 
 using winterlarder::testing::shippedData;
@@ -46,4 +46,4 @@ TEST(UnitsOfPlace, PoundsInTheUnitedStatesKilogramsElsewhere) {
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::usual_of_place_test

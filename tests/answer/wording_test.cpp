@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/doubt_words.h"
 #include "answer/style_of_place.h"
+#include "text/learned_words.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 #include "exchange/shipped_data.h"
 
+#include <cmath>
 #include <fmt/format.h>
-#include <gtest/gtest.h>
+#include <gmock/gmock.h>
 
-namespace winterlarder::answer {
+namespace winterlarder::answer::wording_test {
 namespace {
 
 using text::Wording;
@@ -54,6 +57,7 @@ TEST(WordingOfPlace, UnitsChosenByHandStay) {
 }
 
 TEST(WordingOfPlace, NounsTakeTheirPlaces) {
+    EXPECT_EQ(saidWith("%{wasps}", {}) + saidWith(" %{wasps}", northAmerican), "wasps yellowjackets");
     const char* sentence = "%{Combs}: a %{comb} of %1 %{combs}; %{Comb}, %{board}, %{day}";
     EXPECT_EQ(saidWith(sentence, {}), "Combs: a comb of %1 combs; Comb, fondant, %{day}") << "details are filled later";
     EXPECT_EQ(saidWith(sentence, northAmerican), "Frames: a frame of %1 frames; Frame, a candy board, %{day}");
@@ -85,7 +89,61 @@ TEST(UnitsInSentences, InchesAreThoseOfARule) {
     EXPECT_EQ(text::length(millimetres(428), style).toStdString(), "16 7/8 in");
     EXPECT_EQ(text::length(millimetres(35), {}).toStdString(), "35 mm");
     EXPECT_EQ(text::quantity(QStringLiteral("70 mm"), style).toStdString(), "2 3/4 in");
+    EXPECT_EQ(text::quantity(QStringLiteral("7 cm"), style).toStdString(), "3 in") << "about a hand's breadth";
+    EXPECT_EQ(text::quantity(QStringLiteral("12 cm"), style).toStdString(), "5 in");
+    EXPECT_EQ(text::quantity(QStringLiteral("7 cm"), {}).toStdString(), "7 cm");
+}
+
+TEST(PartsAsShown, AddUpToTheWholeAsShown) {
+    const Mass third = kilograms(10.0 / 3);
+    const auto parts = text::shownParts(std::vector{third, third, third}, {});
+    ASSERT_EQ(parts.size(), 3u);
+    EXPECT_NEAR((parts[0] + parts[1] + parts[2]).value(), 10, 1e-9);
+    for (const Mass part : parts) EXPECT_NEAR(std::remainder(part.value(), 0.5), 0, 1e-9);
+    EXPECT_NEAR(parts[1].value(), 3, 1e-9);
+    text::WordStyle pounds;
+    pounds.numbers.system = UnitSystem::UnitedStates;
+    const auto inPounds = text::shownParts(std::vector{third, third, third}, pounds);
+    EXPECT_NEAR(valueIn(inPounds[0] + inPounds[1] + inPounds[2], MassUnit::Pound), 22, 1e-9);
+    const auto jugs = text::shownParts(std::vector{litres(4.3), litres(4.3)}, {});
+    EXPECT_NEAR((jugs[0] + jugs[1]).value(), 8.5, 1e-9);
+}
+
+TEST(WordsOfTasks, UnitingGoesByTheHiveAndByWhoHasAQueen) {
+    const Date day = *Date::parse("2026-10-01");
+    const auto how = [&](bool longHive, bool queenless) {
+        return text::howToUnite({"Birch", day, longHive, queenless}).toStdString();
+    };
+    EXPECT_THAT(how(false, false), ::testing::HasSubstr("above Birch; the better queen is kept"));
+    EXPECT_THAT(how(true, false), ::testing::HasSubstr("beside those of Birch"));
+    EXPECT_THAT(how(true, false), ::testing::Not(::testing::HasSubstr("above")));
+    for (const bool longHive : {false, true}) {
+        EXPECT_THAT(how(longHive, true), ::testing::Not(::testing::HasSubstr("better queen")));
+        EXPECT_THAT(how(longHive, true), ::testing::HasSubstr("certain that it has no queen"));
+    }
+    report::Task fondant;
+    fondant.kind = report::TaskKind::Fondant;
+    EXPECT_THAT(text::dueDetails(fondant, {}).toStdString(),
+                ::testing::StartsWith("Weigh both sides from outside first"));
+    fondant.cannotWait = true;
+    EXPECT_THAT(text::dueDetails(fondant, {}).toStdString(), ::testing::EndsWith("Weigh both sides afterwards."));
+}
+
+TEST(LearnedWords, NothingIsZeroPercentMoreOrLess) {
+    const auto eaten = [](double factor) {
+        return text::learnedLines({{std::log(factor), 0.1}, {0, 0.1}}, {}).front().toStdString();
+    };
+    EXPECT_EQ(eaten(1.004), "They eat as the model says (give or take 10 %).");
+    EXPECT_EQ(eaten(0.996), "They eat as the model says (give or take 10 %).");
+    EXPECT_EQ(eaten(0.95), "They eat 5 % less than the model says (give or take 10 %).");
+    EXPECT_EQ(eaten(1.05), "They eat 5 % more than the model says (give or take 10 %).");
+}
+
+TEST(LearnedWords, FewForecastsAreTooFewToJudgeBy) {
+    const auto said = [](int forecasts) { return text::scoreSentence({forecasts, 1, 3.6, 0.5}, {}).toStdString(); };
+    for (const int few : {1, 2, 4}) EXPECT_THAT(said(few), ::testing::HasSubstr("too few to judge by")) << few;
+    EXPECT_THAT(said(5), ::testing::Not(::testing::HasSubstr("too few")));
 }
 
 } // namespace
-} // namespace winterlarder::answer
+} // namespace winterlarder::answer::wording_test

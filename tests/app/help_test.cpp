@@ -70,12 +70,19 @@ protected:
     }
 };
 
+//! The style of words where the books of these tests stand: frames.
+text::WordStyle ofThePlace() {
+    auto style = words::style();
+    style.wording = text::wordingOf("CA", true);
+    return style;
+}
+
 TEST_F(Help, CtrlF1OpensTheWordsAndTypingFindsOne) {
     QTest::keyClick(&window, Qt::Key_F1, Qt::ControlModifier);
     auto* help = shown();
     ASSERT_NE(help, nullptr);
     EXPECT_EQ(help->windowTitle().toStdString(), "Words used here");
-    for (const auto& section : text::glossary())
+    for (const auto& section : text::glossary(ofThePlace()))
         for (const auto& row : section.rows)
             EXPECT_TRUE(help->text().contains(row.term) && help->text().contains(row.words)) << row.term.toStdString();
     EXPECT_EQ(help->focusWidget(), help->searchLine());
@@ -96,7 +103,8 @@ bool isShown(const QString& word) {
     const auto& messages = gathered().file.messages;
     return std::any_of(messages.begin(), messages.end(), [&](const Message& said) {
         return said.first != "Glossary" &&
-               whole.match(QString::fromStdString(said.second).remove(QLatin1Char('&'))).hasMatch();
+               whole.match(text::worded(QString::fromStdString(said.second), text::Wording{}).remove(QLatin1Char('&')))
+                   .hasMatch();
     });
 }
 
@@ -133,7 +141,8 @@ TEST_F(Help, KeysAreThoseOfTheMenusAndOfEveryPart) {
     for (const auto& keys : {CombDrawing::namedKeys(), WinterPlot::namedKeys(), DayField::namedKeys(),
                              RecordList::namedKeys(), PhotographView::namedKeys()})
         for (const auto& each : keys)
-            EXPECT_TRUE(help->text().contains(keyNames(each)) && help->text().contains(each.what))
+            EXPECT_TRUE(help->text().contains(keyNames(each)) &&
+                        help->text().contains(text::worded(each.what, ofThePlace())))
                 << each.what.toStdString();
 }
 

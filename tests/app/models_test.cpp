@@ -132,7 +132,7 @@ TEST(CombTableModel, TypedSharesGoOutAsAWishAndComeBackWithTheRecords) {
     auto record = colony("A");
     model.show(record, answered(record), true);
     auto wished = std::get<std::vector<book::CombRecord>>(record.combs);
-    model.setWish([&](std::size_t place, const book::CombRecord& comb) { wished.at(place) = comb; });
+    model.onEdited([&](std::size_t place, const book::CombRecord& comb) { wished.at(place) = comb; });
     const auto cell = model.index(1, CombTableModel::CappedColumn);
     EXPECT_EQ(cell.data().toString(), QStringLiteral("50 %"));
     ASSERT_TRUE(model.setData(cell, 60.0, Qt::EditRole));
@@ -151,7 +151,7 @@ TEST(CombTableModel, RefusesWhatCannotBe) {
     const auto record = colony("A");
     model.show(record, answered(record), true);
     bool asked = false;
-    model.setWish([&](std::size_t, const book::CombRecord&) { asked = true; });
+    model.onEdited([&](std::size_t, const book::CombRecord&) { asked = true; });
     EXPECT_FALSE(model.setData(model.index(0, CombTableModel::CappedColumn), 101.0, Qt::EditRole));
     EXPECT_FALSE(model.setData(model.index(0, CombTableModel::CappedColumn), QStringLiteral("much"), Qt::EditRole));
     EXPECT_FALSE(model.setData(model.index(0, CombTableModel::FacesColumn), 1.5, Qt::EditRole));

@@ -209,7 +209,7 @@ TEST_F(WindowDesk, WhatIsTriedOutFollowsTheHandAndStaysUnwritten) {
     const QString alone = page->said();
     page->take()->setValue(8);
     EXPECT_NE(page->said(), alone);
-    EXPECT_EQ(page->wish().take, kilograms(8));
+    EXPECT_EQ(page->whatIf().take, kilograms(8));
     EXPECT_TRUE(page->planButton()->isEnabled());
     const QString taken = page->said();
     page->bees()->setValue(10);

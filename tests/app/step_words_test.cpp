@@ -31,6 +31,7 @@ TEST(StepWords, OneChangedValueIsNamed) {
     step.changes = {
         {book::Kind::Look, 1, book::ChangeHow::Change, {{"combs.3.capped", "0.6"}}, {{"combs.3.capped", "0.8"}}}};
     EXPECT_EQ(stepName(step, {}).toStdString(), "comb 4: capped 80 %");
+    EXPECT_EQ(stepName(step, {.wording = {.frames = true}}).toStdString(), "frame 4: capped 80 %");
     EXPECT_EQ(stepLines(step, {}).join(QStringLiteral("|")).toStdString(), "comb 4: capped: from 60 % to 80 %");
     step.changes[0].after["combs.3.capped"] = std::nullopt;
     EXPECT_EQ(stepName(step, {}).toStdString(), "comb 4: capped taken out");

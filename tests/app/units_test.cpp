@@ -33,11 +33,13 @@ protected:
     // Everything that can be read on the page shown now.
     QStringList read() {
         QStringList all;
-        for (auto* label : window.findChildren<QLabel*>()) all << label->text() << label->accessibleDescription();
-        for (auto* field : window.findChildren<QuantityField*>()) all << field->text() << field->accessibleName();
+        for (auto* label : window.findChildren<QLabel*>())
+            if (label->isVisible()) all << label->text() << label->accessibleDescription();
+        for (auto* field : window.findChildren<QuantityField*>())
+            if (field->isVisible()) all << field->text() << field->accessibleName();
         for (auto* spin : window.findChildren<QAbstractSpinBox*>()) all << spin->text();
         for (auto* view : window.findChildren<QAbstractItemView*>()) {
-            if (!view->model()) continue;
+            if (!view->model() || !view->isVisible()) continue;
             for (int row = 0; row < view->model()->rowCount(); ++row)
                 for (int column = 0; column < view->model()->columnCount(); ++column)
                     all << view->model()->index(row, column).data().toString();
@@ -76,6 +78,24 @@ TEST_F(Units, NoPageIsLeftInKilogramsOrCelsius) {
     window.choose({});
     settle();
     for (const auto& text : read()) EXPECT_FALSE(metric.match(text).hasMatch()) << "yard: " << text.toStdString();
+}
+
+TEST_F(Units, PagesAndFormsSpeakOfFramesInNovaScotia) {
+    const QRegularExpression anyComb(QStringLiteral("\\b[Cc]ombs?\\b")), anyFrame(QStringLiteral("\\b[Ff]rames?\\b")),
+        ofTheWax(QStringLiteral("(share of the|[Ee]mpty|drawn) comb"));
+    answerReally();
+    open({invented::colony("Apple")});
+    settle();
+    auto* pages = window.colonyView()->pages();
+    EXPECT_EQ(pages->tabText(1).remove(QLatin1Char('&')), QStringLiteral("Frame by frame"));
+    for (int page : {0, 1}) {
+        pages->setCurrentIndex(page);
+        settle();
+        QStringList said = read();
+        for (QString& each : said) each.remove(ofTheWax);
+        EXPECT_EQ(said.filter(anyComb).join(QLatin1Char('|')).toStdString(), "");
+        EXPECT_FALSE(said.filter(anyFrame).isEmpty());
+    }
 }
 
 TEST_F(Units, WhatIsTypedIsInTheUnitsShown) {

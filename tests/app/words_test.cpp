@@ -76,7 +76,7 @@ TEST(Words, WhatHappensAsAdvisedIsSaidInFull) {
 TEST(Words, AHarvestThatHangsOnALookBeginsWithIt) {
     auto taken = *invented::answered(invented::colony("A"), {Verdict::Harvest, 20, 10});
     auto& a = taken.answer.advice;
-    a.anotherLook = {true, advice::Look::Weigh, "stores", 9, 5};
+    a.anotherLook = {true, advice::LookKind::Weigh, "stores", 9, 5};
     EXPECT_TRUE(words::answerSentence(taken).startsWith(QStringLiteral("Take one comb")));
     a.lookFirst = true;
     EXPECT_EQ(words::answerSentence(taken).toStdString(),
@@ -106,6 +106,9 @@ TEST(Words, AGiverOfCombsIsNotLeft) {
 TEST(Words, AFollowedColonyThatIsFedTodayIsNotJustOnCourse) {
     tracking::Following f;
     f.state = tracking::FollowState::OnCourse;
+    f.fallsShort = true;
+    EXPECT_EQ(words::followedInShort(f, {40}).toStdString(), "feed later");
+    f.fallsShort = false;
     EXPECT_EQ(words::followedInShort(f, {40}).toStdString(), "on course");
     tracking::WinterFeed feed;
     feed.fondant = kilograms(2.5);
@@ -133,7 +136,7 @@ TEST(Words, NumbersHaveUnitAndSpread) {
 TEST(Words, AnotherLookPromisesOnlyWhatIsKnownOfIt) {
     const auto said = [](double from, double to) {
         advice::Advice advice;
-        advice.anotherLook = {true, advice::Look::Weigh, "stores", from, to};
+        advice.anotherLook = {true, advice::LookKind::Weigh, "stores", from, to};
         return text::lookSentence(advice, words::style()).toStdString();
     };
     EXPECT_NE(said(9, 6).find("known to within 9 kg now would be known to within 6 kg"), std::string::npos)

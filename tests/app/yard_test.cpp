@@ -30,6 +30,13 @@ TEST_F(BookDesk, AnEditIsShownAtOnceAndIsOnDiskSoonAfter) {
     EXPECT_EQ(text::stepName(*book.state()->undo, {}).toStdString(), "comb 2: capped 55 %");
 }
 
+TEST_F(BookDesk, NewEntriesBeginWithTheDayAskedForAndTodayBeforeAnythingIsOpen) {
+    EXPECT_EQ(yard.entryDay(), book.today());
+    open({colony("A")});
+    yard.showDay(invented::day("2026-09-01"));
+    EXPECT_EQ(yard.entryDay(), invented::day("2026-09-01"));
+}
+
 TEST_F(BookDesk, UndoAndRedoGoThroughTheBook) {
     open({colony("A")});
     const auto before = first().record;

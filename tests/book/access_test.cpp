@@ -9,11 +9,10 @@
 #include <unistd.h>
 
 //! Who may write: one program at a time, and only where and what this release can.
+namespace winterlarder::book::access_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 namespace files = std::filesystem;
 
 Opening by(const char* who, const char* machine, OpenFor purpose = OpenFor::Writing) {
@@ -282,3 +281,4 @@ TEST(Access, ALockOnASignThatWasRemovedIsTakenAnew) {
 }
 
 } // namespace
+} // namespace winterlarder::book::access_test

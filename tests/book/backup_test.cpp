@@ -4,11 +4,10 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::book::backup_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 namespace files = std::filesystem;
 constexpr std::int64_t aDay = 86400;
 
@@ -205,3 +204,4 @@ TEST(Backup, AFullDiskIsSaidToBeFull) {
 }
 
 } // namespace
+} // namespace winterlarder::book::backup_test

@@ -8,11 +8,10 @@
 #include <gmock/gmock.h>
 #include <map>
 
+namespace winterlarder::book::book_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 TEST(Book, KeepsWhatWasEnteredAcrossRestarts) {
     BookFolder folder;
@@ -294,3 +293,4 @@ TEST(Book, ItsMimeTypeNamesTheSameApplication) {
 }
 
 } // namespace
+} // namespace winterlarder::book::book_test

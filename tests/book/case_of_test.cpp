@@ -6,11 +6,10 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::book::case_of_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 class CaseOf : public testing::Test {
 protected:
@@ -238,3 +237,4 @@ TEST(SeasonIn, TheSouthTurnsItsYearInJanuary) {
 }
 
 } // namespace
+} // namespace winterlarder::book::case_of_test

@@ -7,11 +7,10 @@
 #include <rapidcheck/gtest.h>
 #include <thread>
 
+namespace winterlarder::book::colony_history_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 class ColonyHistoryTest : public testing::Test {
 protected:
@@ -199,3 +198,4 @@ TEST_F(ColonyHistoryTest, ACaseIsMadeOfTheValueAlone) {
 }
 
 } // namespace
+} // namespace winterlarder::book::colony_history_test

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/kill_writer.h"
 
+namespace winterlarder::book::crash_test {
 namespace {
 
-using namespace winterlarder::book::support;
+using namespace support;
 
 //! Two hundred kills, fifty a test.
 class Crash : public testing::TestWithParam<int> {};
@@ -16,3 +17,4 @@ TEST_P(Crash, EveryAcknowledgedEditSurvivesAKill) {
 INSTANTIATE_TEST_SUITE_P(FiftyKills, Crash, testing::Values(1, 2, 3, 4));
 
 } // namespace
+} // namespace winterlarder::book::crash_test

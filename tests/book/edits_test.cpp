@@ -4,11 +4,10 @@
 #include <gmock/gmock.h>
 
 //! A walk over the whole list of edits: no verb without an inverse, no verb that undo and redo do not carry.
+namespace winterlarder::book::edits_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 //! The example of verb number `Verb` is carried out, taken back by its inverse, by undo, and done again by redo.
 template <class Verb> void walk() {
@@ -102,3 +101,4 @@ TEST(Edits, DraggingACombMerges) {
 }
 
 } // namespace
+} // namespace winterlarder::book::edits_test

@@ -6,11 +6,10 @@
 
 //! Each of the first 300 writes of a session of edits fails in each way: the edit says so, the book is as it was before it, and the
 //! same edit works once the disk does.
+namespace winterlarder::book::failing_disk_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 SingleEdit editNumber(int number) {
     auto look = lookAt({1}, day("2026-09-11"));
@@ -82,3 +81,4 @@ TEST(FailingDisk, ADiskFullWhileABookIsMadeLeavesNoBook) {
 }
 
 } // namespace
+} // namespace winterlarder::book::failing_disk_test

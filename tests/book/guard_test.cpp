@@ -11,11 +11,10 @@
 #include <sqlite3.h>
 
 //! What a stranger's file cannot make a connection do.
+namespace winterlarder::book::guard_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 void seven(sqlite3_context* context, int, sqlite3_value**) { sqlite3_result_int(context, 7); }
 
@@ -77,3 +76,4 @@ TEST(Guard, ABookThatIsReadForAgesIsStoppedWhateverIsAskedOfIt) {
 }
 
 } // namespace
+} // namespace winterlarder::book::guard_test

@@ -7,11 +7,10 @@
 #include <gmock/gmock.h>
 
 //! Files somebody broke, by accident or on purpose: no crash, no hang, a sentence that says what is wrong.
+namespace winterlarder::book::hostile_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 class Hostile : public testing::Test {
 protected:
@@ -115,3 +114,4 @@ TEST_F(Hostile, ManySmallDamagesSalvageToASoundBook) {
 }
 
 } // namespace
+} // namespace winterlarder::book::hostile_test

@@ -8,11 +8,10 @@
 #include <set>
 
 //! Numbers of entries: from 1 to 2^53 - 1, each given once, whatever a file says.
+namespace winterlarder::book::ids_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 using testing::Contains;
 using testing::HasSubstr;
 
@@ -132,3 +131,4 @@ TEST(Ids, AnEntryOfNoBooksNumberCanBeRemoved) {
 }
 
 } // namespace
+} // namespace winterlarder::book::ids_test

@@ -5,11 +5,10 @@
 #include <gmock/gmock.h>
 
 //! A program was killed within a change: who comes next, even to read only, finds the book as it was before that change.
+namespace winterlarder::book::interrupted_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 namespace files = std::filesystem;
 using testing::AllOf;
 using testing::HasSubstr;
@@ -137,3 +136,4 @@ TEST(Replaced, AFileReplacedWhileTheBookIsOpenIsSaidToBe) {
 }
 
 } // namespace
+} // namespace winterlarder::book::interrupted_test

@@ -8,11 +8,10 @@
 #include <gmock/gmock.h>
 
 //! Books of other releases: older schemas, other limits, and the sample every released version keeps in tests/book/versions.
+namespace winterlarder::book::migration_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 namespace files = std::filesystem;
 
 const std::string versionFolder = SOURCE_FOLDER "/tests/book/versions/";
@@ -173,3 +172,4 @@ TEST(Migration, WhatDoesNotMeetTheLimitsOfTodayKeepsItsOwn) {
 }
 
 } // namespace
+} // namespace winterlarder::book::migration_test

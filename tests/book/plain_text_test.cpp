@@ -3,9 +3,8 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::book::plain_text_test {
 namespace {
-
-using namespace winterlarder::book;
 
 TEST(PlainText, NamesOfAnyScriptAreNames) {
     for (const char* name : {"Row 2 east", "O'Neill; --", "\xD7\x9B\xD7\x95\xD7\xA8\xD7\xAA", "\xF0\x9F\x90\x9D", " a ",
@@ -40,3 +39,4 @@ TEST(PlainText, ShownItIsOnOneLineAndSteersNothing) {
 }
 
 } // namespace
+} // namespace winterlarder::book::plain_text_test

@@ -9,11 +9,10 @@
 #include <rapidcheck/gtest.h>
 #include <thread>
 
+namespace winterlarder::book::properties_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 RC_GTEST_PROP(BookProperties, RandomEditsFollowedByTheirInversesGiveTheIdenticalBook, (std::uint64_t seed)) {
     BookFolder folder;
@@ -107,3 +106,4 @@ TEST(BookProperties, TwoReadersAndAWriterNeverSeeHalfAnEdit) {
 }
 
 } // namespace
+} // namespace winterlarder::book::properties_test

@@ -7,11 +7,10 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
+namespace winterlarder::book::salvage_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 namespace files = std::filesystem;
 
 //! A book with 400 looks, and its dump.
@@ -171,3 +170,4 @@ TEST(Salvage, NamesNoEntryMayHaveAreKeptAsTheyAreShown) {
 }
 
 } // namespace
+} // namespace winterlarder::book::salvage_test

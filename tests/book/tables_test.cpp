@@ -9,11 +9,10 @@
 #include <set>
 
 //! Tables, limits, schema and canonical text: what follows from the one description of every entry.
+namespace winterlarder::book::tables_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 
 std::vector<std::pair<std::string, const std::vector<Column>*>> everyTable() {
     std::vector<std::pair<std::string, const std::vector<Column>*>> all;
@@ -139,3 +138,4 @@ TEST(TimestampText, ReadsWhatItWrites) {
 }
 
 } // namespace
+} // namespace winterlarder::book::tables_test

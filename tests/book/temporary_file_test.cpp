@@ -8,11 +8,10 @@
 #include <map>
 
 //! What was there before stays, whatever its name.
+namespace winterlarder::book::temporary_file_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
+using namespace support;
 namespace files = std::filesystem;
 
 TEST(TemporaryFile, TakesANameNobodyHadAndGoesWithItsOwner) {
@@ -62,3 +61,4 @@ TEST(TemporaryFile, MakingCopyingAndSalvagingLeaveOtherFilesAlone) {
 }
 
 } // namespace
+} // namespace winterlarder::book::temporary_file_test

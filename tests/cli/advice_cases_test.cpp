@@ -8,7 +8,7 @@
 
 #include <set>
 
-namespace winterlarder {
+namespace winterlarder::advice_cases_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -184,4 +184,4 @@ TEST(Conditions, ARefusedCaseMeetsNone) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::advice_cases_test

@@ -4,7 +4,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::asked_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -103,4 +103,4 @@ TEST_F(AskedInABook, WhatADeadHiveTellsIsKept) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::asked_test

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::batch_test {
 namespace {
 
 using ::testing::ElementsAre;
@@ -165,4 +165,4 @@ TEST(Batch, CombsStayWhereThatIsAsked) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::batch_test

@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::book_test {
 namespace {
 
 using ::testing::ElementsAre;
@@ -369,4 +369,4 @@ TEST_F(BookCommands, ADamagedBookIsSalvaged) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::book_test

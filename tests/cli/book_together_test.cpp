@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <map>
 
-namespace winterlarder {
+namespace winterlarder::book_together_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -102,4 +102,4 @@ TEST_F(BookTogether, TheYardIsAddedUpAfterItsColonies) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::book_together_test

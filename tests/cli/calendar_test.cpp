@@ -8,7 +8,7 @@
 #include <set>
 #include <thread>
 
-namespace winterlarder {
+namespace winterlarder::calendar_test {
 namespace {
 
 using ::testing::Contains;
@@ -194,4 +194,4 @@ TEST_F(BookCalendar, NoEventContradictsTheAnswer) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::calendar_test

@@ -7,7 +7,7 @@
 #include <gmock/gmock.h>
 #include <regex>
 
-namespace winterlarder {
+namespace winterlarder::contract_test {
 namespace {
 
 using exchange::JsonValue;
@@ -286,4 +286,4 @@ TEST(Contract, AnOwnClimateIsASiteThatACaseAccepts) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::contract_test

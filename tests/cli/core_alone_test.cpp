@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace winterlarder {
+namespace winterlarder::core_alone_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -47,4 +47,4 @@ TEST(CoreAlone, LinksNoQt) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::core_alone_test

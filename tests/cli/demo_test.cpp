@@ -6,7 +6,7 @@
 #include <map>
 #include <set>
 
-namespace winterlarder {
+namespace winterlarder::demo_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -59,4 +59,4 @@ TEST_F(DemoBook, AnswersForThePastTwoAutumnsToo) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::demo_test

@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::doubts_test {
 namespace {
 
 using ::testing::AllOf;
@@ -297,4 +297,4 @@ TEST(DoubtedCase, StoresSayWhatTheyDoWithout) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::doubts_test

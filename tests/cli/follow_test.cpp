@@ -5,7 +5,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::follow_test {
 namespace {
 
 using ::testing::AllOf;
@@ -56,7 +56,7 @@ protected:
 };
 
 TEST_F(FollowCommands, AWinterAsForecastIsOnCourse) {
-    furnish();
+    furnish("1");
     weigh("2027-01-10", expected("2027-01-10"));
     const auto answer = follow("2027-01-15");
     EXPECT_EQ(at(answer, "state").text, "on_course");
@@ -68,6 +68,47 @@ TEST_F(FollowCommands, AWinterAsForecastIsOnCourse) {
     EXPECT_EQ(at(follow("2027-01-15", "--daily"), "days.1.date").text, "2026-09-21");
     EXPECT_EQ(at(answer, "forage.typical").text.substr(0, 4), "2027");
     EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-01-15"), HasSubstr("On course"));
+}
+
+TEST_F(FollowCommands, WhatWillNotDoIsSaidFirst) {
+    furnish("0.5");
+    weigh("2026-12-10", expected("2026-12-10"));
+    const auto answer = follow("2026-12-15");
+    ASSERT_EQ(at(answer, "state").text, "on_course");
+    ASSERT_GT(at(answer, "touch_reserve.share").number, 0.2);
+    const auto said = done("follow", "--colony Pear --winters 500 --as-of 2026-12-15");
+    EXPECT_THAT(said, HasSubstr("Not enough to reach spring forage without feeding: "));
+    EXPECT_THAT(said, Not(HasSubstr("On course")));
+    EXPECT_EQ(at(answer, "reasons.0.id").text, "follow-reserve-by");
+}
+
+TEST_F(FollowCommands, WhatWasSeenIsShownAsItWasRead) {
+    furnish();
+    done("add-weighing", "--colony Pear --date 2026-12-01 --lift 22.5 --lift 23.5");
+    done("add-weighing", "--colony Pear --date 2027-01-10 --heft heavy");
+    const auto said = done("follow", "--colony Pear --winters 500 --as-of 2027-01-15");
+    EXPECT_THAT(said, HasSubstr("46.0 kg")) << "the sum of the lifts, as in the book";
+    EXPECT_THAT(said, ::testing::ContainsRegex("hefted +heavy +(light|fair|heavy)"));
+}
+
+TEST_F(FollowCommands, NoStoresBelowNothingAreExpected) {
+    furnish("0.25");
+    done("add-weighing", "--colony Pear --date 2027-03-20 --heft light");
+    const auto answer = follow("2027-03-21");
+    ASSERT_LT(at(answer, "observations.0.expected_kg.low").number, 0.5);
+    EXPECT_THAT(done("follow", "--colony Pear --winters 500 --as-of 2027-03-21"),
+                ::testing::ContainsRegex("hefted +light +light|hefted +light +fair"));
+}
+
+TEST_F(FollowCommands, FoodThatCannotWaitGoesOnBeforeItIsWeighed) {
+    furnish("0.45");
+    weigh("2027-02-10", expected("2027-02-10") - 3.5);
+    ASSERT_EQ(at(follow("2027-02-12"), "state").text, "act_now");
+    const auto said = done("follow", "--colony Pear --winters 500 --as-of 2027-02-12");
+    EXPECT_THAT(said, HasSubstr("today, then weigh again"));
+    EXPECT_THAT(said, ::testing::ContainsRegex("the food goes on in the mildest[ \n]+hour"));
+    EXPECT_THAT(said, Not(HasSubstr("do not open")));
+    EXPECT_THAT(done("calendar", "--winters 500 --as-of 2027-02-12"), HasSubstr("at once. Weigh both sides"));
 }
 
 TEST_F(FollowCommands, ALightHiveMustBeFed) {
@@ -96,6 +137,36 @@ TEST_F(FollowCommands, AdviceInWinterTellsHowTheWinterThatIsFollowedGoes) {
     EXPECT_THAT(advice.out, Not(HasSubstr("cannot be said")));
     EXPECT_THAT(advice.err, HasSubstr("book follow"));
     EXPECT_THAT(done("advise", "--as-of 2026-10-20 --winters 300"), HasSubstr("Options")) << "it is still decided";
+}
+
+TEST_F(FollowCommands, AdviceInWinterSaysTheSameInJson) {
+    furnish();
+    weigh("2026-12-05", expected("2026-12-05"));
+    const std::string asked = " --as-of 2027-01-18 --winters 300 --json";
+    const auto advice = jsonOf(done("advise", asked)), followed = jsonOf(done("follow", "--colony Pear" + asked));
+    EXPECT_EQ(at(advice, "verdict").text, "leave");
+    EXPECT_EQ(at(advice, "phase").text, "winter");
+    EXPECT_EQ(at(advice, "headline").text, at(followed, "headline").text);
+    EXPECT_EQ(at(advice, "stores_kg.typical").number, at(followed, "stores_kg.typical").number);
+    EXPECT_EQ(at(advice, "follow.state").text, "on_course");
+    EXPECT_EQ(at(advice, "follow.days.1.now_kg.typical").number, at(followed, "days.1.now_kg.typical").number);
+    EXPECT_EQ(at(advice, "reasons.0.id").text, at(followed, "reasons.0.id").text);
+    EXPECT_EQ(at(advice, "feed").kind, exchange::JsonValue::Kind::Null);
+}
+
+TEST_F(FollowCommands, AdviceInWinterFeedsInJsonWhereAVisitIsDue) {
+    furnish("0.45");
+    weigh("2027-02-10", expected("2027-02-10") - 3.5);
+    const auto advice = jsonOf(done("advise", "--as-of 2027-02-12 --winters 300 --json"));
+    EXPECT_EQ(at(advice, "follow.state").text, "act_now");
+    EXPECT_EQ(at(advice, "verdict").text, "feed");
+    EXPECT_EQ(at(advice, "feed.kind").text, "fondant");
+    EXPECT_EQ(at(advice, "feed.visits.0.date").text, "2027-02-12");
+    EXPECT_EQ(at(advice, "feed.visits.0.fondant_kg").number, at(advice, "follow.feed.fondant_kg").number);
+    EXPECT_EQ(at(advice, "expected_later.fondant_kg.high").number,
+              at(advice, "follow.expected_later.fondant_kg.high").number);
+    EXPECT_EQ(at(advice, "next_look").text, at(advice, "follow.next_weighing.date").text);
+    EXPECT_EQ(at(advice, "next_look_what").text, "weigh");
 }
 
 TEST_F(FollowCommands, LiftedLightIsFedAndWeighed) {
@@ -250,4 +321,4 @@ TEST_F(FollowCommands, AdviceUsesWhatWasLearnedAndSaysSo) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::follow_test

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::golden_test {
 namespace {
 
 using exchange::JsonValue;
@@ -133,4 +133,4 @@ TEST(GoldenFiles, AreAllHeldAgainstAnAnswer) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::golden_test

@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace winterlarder {
+namespace winterlarder::guide_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -51,4 +51,4 @@ TEST(GuideCommand, SaysWhatItDoesNotKnow) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::guide_test

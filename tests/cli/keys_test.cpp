@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace winterlarder {
+namespace winterlarder::keys_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -26,4 +26,4 @@ TEST(KeysCommand, KeysOfACaseAreListedWithUnitAndLimits) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::keys_test

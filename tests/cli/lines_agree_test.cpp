@@ -6,7 +6,7 @@
 #include <gmock/gmock.h>
 #include <regex>
 
-namespace winterlarder {
+namespace winterlarder::lines_agree_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -76,6 +76,53 @@ TEST(LinesAgree, TheLookThatIsDueIsNotSaidToBeNeedless) {
     EXPECT_LE(std::stoi(look[1]), std::stoi(later[1])) << "both in August: the look says how much";
 }
 
+// What is printed of a whole's parts adds up as printed.
+TEST(LinesAgree, TheVisitsAddUpToTheSugar) {
+    int severalVisits = 0;
+    for (const double capped : {0.1, 0.2, 0.3, 0.35}) {
+        const auto said = wholeAnswer("2026-09-05", oneDeepBox, combsOf(10, capped));
+        std::smatch whole;
+        ASSERT_TRUE(std::regex_search(said, whole, std::regex("Feeding Sugar ([0-9.]+) kg")));
+        const std::regex visit("2026 syrup ([0-9.]+) kg ([0-9.]+) L");
+        double sum = 0;
+        int visits = 0;
+        for (std::sregex_iterator at(said.begin(), said.end(), visit), none; at != none; ++at, ++visits)
+            sum += std::stod((*at)[1]);
+        ASSERT_GT(visits, 0) << said;
+        severalVisits += visits > 1;
+        EXPECT_NEAR(sum, std::stod(whole[1]), 1e-9) << capped;
+    }
+    EXPECT_GT(severalVisits, 1);
+}
+
+const std::string tenCombs =
+    fmt::format("{}", fmt::join(std::vector<std::string>(10, R"({"capped": 0.6, "brood": 0})"), ", "));
+
+TEST(LinesAgree, AColonyWithoutAQueenHasNoWinterOfItsOwn) {
+    const auto said = wholeAnswer(
+        "2026-09-05", oneDeepBox,
+        R"("bees": {"covered_combs": 7, "queen_seen": false, "eggs_seen": false}, "combs": [)" + tenCombs + "]");
+    ASSERT_THAT(said, HasSubstr("No sign of a queen"));
+    EXPECT_THAT(said, HasSubstr("counts stores only: without a queen it does not live through winter"));
+    EXPECT_THAT(said, Not(HasSubstr("For winter, on")));
+    EXPECT_THAT(said, Not(HasSubstr("Left as it is, in")));
+    EXPECT_THAT(said, Not(HasSubstr("better queen")));
+}
+
+TEST(LinesAgree, TheQuestionOfAFlowNamesThoseOfThePlace) {
+    const auto asked = [](const char* site) {
+        return wholeAnswer("2026-09-03", R"({"format": "national-deep"})",
+                           R"("wish": {"visits_in_winter": true}, "full_combs": 0, "fed_or_treated": false, )"
+                           R"("bees": {"covered_combs": 7, "queen_seen": true, "mites_counted": true}, )"
+                           R"("combs": [)" +
+                               tenCombs + "]",
+                           site);
+    };
+    EXPECT_THAT(asked(R"({"latitude": 51.2, "longitude": 0.7})"),
+                HasSubstr("a flow still to come near you, such as ivy"));
+    EXPECT_THAT(asked(R"({"latitude": 51.2, "longitude": 0.7})"), Not(HasSubstr("goldenrod")));
+}
+
 TEST(LinesAgree, SugarIsNotTakenForStores) {
     const auto said = wholeAnswer("2026-09-05", oneDeepBox, combsOf(10, 0.35));
     EXPECT_THAT(said, ::testing::ContainsRegex("Feed [0-9.]+ kg \\([0-9]+ lb\\) of sugar"));
@@ -134,4 +181,4 @@ TEST(LinesAgree, WhatTheCombsHoldIsNotLessThanWhatIsFedToThem) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::lines_agree_test

@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace winterlarder::testing {
+namespace winterlarder::testing::places_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -92,4 +92,4 @@ TEST(Places, AYardStandsInOne) {
 }
 
 } // namespace
-} // namespace winterlarder::testing
+} // namespace winterlarder::testing::places_test

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/random_books.h"
 
-namespace winterlarder {
+namespace winterlarder::random_books_test {
 namespace {
 
 // In ten parts, so that they run beside each other and none is long.
@@ -17,4 +17,4 @@ TEST_P(RandomBooksTest, EndInAnAnswerOrARefusalWithAPlace) {
 INSTANTIATE_TEST_SUITE_P(Seeds, RandomBooksTest, ::testing::Range(0, 10));
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::random_books_test

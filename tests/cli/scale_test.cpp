@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::scale_test {
 namespace {
 
 using namespace winterlarder::testing;
@@ -226,4 +226,4 @@ INSTANTIATE_TEST_SUITE_P(
                       WrongLog{"- --clock UTC", "time,weight\n2018-10-13T14:05:00Z,50\n", 2, "--clock"}));
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::scale_test

@@ -6,10 +6,11 @@
 #include <gmock/gmock.h>
 #include <regex>
 
-namespace winterlarder {
+namespace winterlarder::wording_test {
 namespace {
 
 using namespace winterlarder::testing;
+using ::testing::AllOf;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
@@ -67,7 +68,7 @@ TEST(Wording, FramesPoundsQuartsAndInchesInTheUnitedStates) {
     EXPECT_THAT(text, HasSubstr("full frames"));
     EXPECT_THAT(found(text, R"(\d (kg|L|mm|km)\b|°C)"), ::testing::IsEmpty());
     EXPECT_THAT(found(text, R"(\d\.\d+ (in|gal|qt)\b|US gal|\d L\b)"), ::testing::IsEmpty());
-    EXPECT_THAT(text, HasSubstr("1/4 in by 2 3/4 in to 4 3/4 in")) << "the entrance, as on a rule";
+    EXPECT_THAT(text, HasSubstr("1/4 in high and about 3 in to 5 in wide")) << "the entrance, as on a rule";
     EXPECT_FALSE(found(text, R"(\d( 1/2)? qt\b)").empty()) << "small visits";
     EXPECT_FALSE(found(text, R"(\d( [13]/[24])? gal\b)").empty()) << "from four quarts on";
 }
@@ -103,5 +104,37 @@ TEST(Wording, CombsOnBareBarsAreCombsEverywhere) {
     EXPECT_THAT(text, HasSubstr(" lb ")) << "units are of the place all the same";
 }
 
+std::string lookedAt(const std::string& station, const std::string& more = "") {
+    return R"({"case": 1, "as_of": "2026-09-12", "site": {"station": ")" + station +
+           R"("}, "hive": {"format": "langstroth-deep"}, "bees": {"covered_combs": 7},)"
+           R"( "combs": {"full_of_stores": 4, "half": 2, "capped_share": 0.8})" +
+           more + "}\n";
+}
+
+TEST(Wording, StoresAndUseAreToldInTheWordsAndUnitsOfThePlace) {
+    const TemporaryFolder folder;
+    const auto told = [&](const std::string& command, const char* station) {
+        const auto file = folder.file("case.json", lookedAt(station));
+        return runProgram(command.substr(0, command.find(' ')) + " '" + file.string() + "' --winters 100" +
+                          command.substr(std::min(command.size(), command.find(' '))))
+            .out;
+    };
+    EXPECT_THAT(found(told("stores ", "us-ma-boston"), R"(\d kg\b|\b[Cc]ombs?\b)"), ::testing::IsEmpty());
+    EXPECT_THAT(told("stores ", "us-ma-boston"), AllOf(HasSubstr("frames"), HasSubstr(" lb")));
+    EXPECT_THAT(told("stores ", "de-munich"), AllOf(HasSubstr("combs"), HasSubstr(" kg"), Not(HasSubstr("frames"))));
+    const std::string days = "use  --from 2026-09-20 --to 2026-10-20";
+    EXPECT_THAT(told(days, "us-ma-boston"), AllOf(HasSubstr(" lb"), Not(HasSubstr(" kg"))));
+    EXPECT_THAT(told(days, "de-munich"), HasSubstr(" kg"));
+}
+
+TEST(Wording, ADoubtOfACaseIsToldInTheWordsOfThePlace) {
+    const auto asked = [](const char* station) {
+        return runProgram("advise -", lookedAt(station, R"(, "weighings": [{"date": "2026-09-10", "gross_kg": 120}])"))
+            .err;
+    };
+    EXPECT_THAT(asked("us-ma-boston"), HasSubstr("when every frame is full of honey"));
+    EXPECT_THAT(asked("de-munich"), HasSubstr("when every comb is full of honey"));
+}
+
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::wording_test

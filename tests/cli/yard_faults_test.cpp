@@ -5,7 +5,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <gmock/gmock.h>
 
-namespace winterlarder {
+namespace winterlarder::yard_faults_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -229,4 +229,4 @@ TEST(CommandLine, EndlessInputIsRefused) {
 }
 
 } // namespace
-} // namespace winterlarder
+} // namespace winterlarder::yard_faults_test

@@ -54,6 +54,18 @@ TEST_F(History, AllDownToTheChosenStepIsTakenBackAndDoneAgain) {
     EXPECT_EQ(notes(), 2U);
 }
 
+TEST_F(History, TheListIsEnteredWithoutAStepChosen) {
+    auto* dialog = opened();
+    ASSERT_EQ(dialog->steps()->rowCount(), 4);
+    EXPECT_TRUE(QTest::qWaitForWindowActive(dialog));
+    dialog->table()->clearFocus();
+    dialog->table()->setFocus();
+    ASSERT_TRUE(dialog->table()->hasFocus());
+    EXPECT_FALSE(dialog->goButton()->isEnabled()) << "a step that nobody chose and that does not look chosen";
+    QTest::keyClick(dialog->table(), Qt::Key_Down);
+    EXPECT_TRUE(dialog->goButton()->isEnabled()) << "chosen with the keyboard";
+}
+
 TEST_F(History, WhatIsTakenBackForGoodIsNotTurned) {
     undo();
     window.yard()->apply(

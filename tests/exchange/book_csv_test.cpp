@@ -9,12 +9,11 @@
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
+namespace winterlarder::exchange::book_csv_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
-using namespace winterlarder::exchange;
+using namespace book;
+using namespace book::support;
 
 CsvPreview preview(Book& book, const std::string& table, const std::string& text) {
     return must(previewCsv(book, table, text, "t.csv", "Bo"));
@@ -302,3 +301,4 @@ TEST(BookCsv, AfterAClockThatWasAheadAnImportWorks) {
 }
 
 } // namespace
+} // namespace winterlarder::exchange::book_csv_test

@@ -10,12 +10,11 @@
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
+namespace winterlarder::exchange::book_document_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::book;
-using namespace winterlarder::book::support;
-using namespace winterlarder::exchange;
+using namespace book;
+using namespace book::support;
 
 std::vector<std::string> faultsOf(std::string_view text) {
     const auto read = readBook(text, "b.json", shipped());
@@ -184,3 +183,4 @@ TEST(BookSchema, WhatIsNoBookDoesNotMeetIt) {
 }
 
 } // namespace
+} // namespace winterlarder::exchange::book_document_test

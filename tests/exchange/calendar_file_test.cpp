@@ -6,7 +6,7 @@
 #include <gmock/gmock.h>
 #include <sstream>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::calendar_file_test {
 namespace {
 
 using winterlarder::testing::readByAnother;
@@ -62,4 +62,4 @@ TEST(CalendarFile, NothingDueIsACalendarAllTheSame) {
 TEST(CalendarFile, TheOtherReaderRefusesWhatIsNone) { EXPECT_NE(readByAnother("BEGIN:VCALENDAR\r\nVERSION").first, 0); }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::calendar_file_test

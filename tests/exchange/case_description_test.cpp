@@ -8,7 +8,7 @@
 #include <map>
 #include <set>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::case_description_test {
 namespace {
 
 using winterlarder::testing::shippedData;
@@ -121,4 +121,4 @@ TEST(CaseDescription, WhatIsUsualIsTheDefaultOfTheDataDictionary) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::case_description_test

@@ -4,7 +4,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::case_faults_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -314,4 +314,4 @@ TEST(CaseFaults, PlacesFallBackToWhatHoldsThem) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::case_faults_test

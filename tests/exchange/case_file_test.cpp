@@ -7,7 +7,7 @@
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::case_file_test {
 namespace {
 
 using ::testing::ElementsAre;
@@ -191,4 +191,4 @@ TEST(CaseFile, WrittenInTheManualsOrderAndOnlyWhatWasSaid) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::case_file_test

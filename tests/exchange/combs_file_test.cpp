@@ -5,10 +5,9 @@
 
 #include <gmock/gmock.h>
 
+namespace winterlarder::exchange::combs_file_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::exchange;
 using book::support::must;
 using book::support::shipped;
 using book::support::twoDeeps;
@@ -35,19 +34,20 @@ TEST(CombsFile, AListAnObjectWithTheListOrTheQuickForm) {
 }
 
 TEST(CombsFile, FaultsHaveTheirPlace) {
-    EXPECT_THAT(faultOf(R"([{"caped": 0.5}])"), testing::StartsWith("combs.json:1:3: "));
-    EXPECT_THAT(faultOf(R"([{"capped": 0.5, "open": 0.6}])"), testing::HasSubstr("add up to 1.1"));
-    EXPECT_THAT(faultOf("[{\"capped\": 0.5},\n {\"capped\": 2}]"), testing::StartsWith("combs.json:2:13: "));
-    EXPECT_THAT(faultOf("[{}, "), testing::StartsWith("combs.json:1:"));
-    EXPECT_THAT(faultOf("7"), testing::HasSubstr("a list of combs"));
+    EXPECT_THAT(faultOf(R"([{"caped": 0.5}])"), ::testing::StartsWith("combs.json:1:3: "));
+    EXPECT_THAT(faultOf(R"([{"capped": 0.5, "open": 0.6}])"), ::testing::HasSubstr("add up to 1.1"));
+    EXPECT_THAT(faultOf("[{\"capped\": 0.5},\n {\"capped\": 2}]"), ::testing::StartsWith("combs.json:2:13: "));
+    EXPECT_THAT(faultOf("[{}, "), ::testing::StartsWith("combs.json:1:"));
+    EXPECT_THAT(faultOf("7"), ::testing::HasSubstr("a list of combs"));
 }
 
 TEST(CombsFile, NoMoreCombsThanPlaces) {
     std::string combs = "[{}";
     for (int comb = 1; comb < 20; ++comb) combs += ", {}";
     EXPECT_EQ(faultOf(combs + "]"), "none") << "two deep boxes of ten";
-    EXPECT_THAT(faultOf(combs + ", {}]"), testing::HasSubstr("21 combs are listed, but the hive has 20 places"));
-    EXPECT_THAT(faultOf(R"({"full_of_stores": 19, "half": 2})"), testing::HasSubstr("21 combs"));
+    EXPECT_THAT(faultOf(combs + ", {}]"), ::testing::HasSubstr("21 combs are listed, but the hive has 20 places"));
+    EXPECT_THAT(faultOf(R"({"full_of_stores": 19, "half": 2})"), ::testing::HasSubstr("21 combs"));
 }
 
 } // namespace
+} // namespace winterlarder::exchange::combs_file_test

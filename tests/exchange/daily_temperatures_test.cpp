@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::daily_temperatures_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -71,4 +71,4 @@ TEST(DailyTemperatures, ColumnsMustNameOneWayOfReading) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::daily_temperatures_test

@@ -9,7 +9,7 @@
 #include <limits>
 #include <rapidcheck/gtest.h>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::json_output_test {
 namespace {
 
 TEST(JsonOutput, NumbersInTheirShortestForm) {
@@ -19,6 +19,12 @@ TEST(JsonOutput, NumbersInTheirShortestForm) {
     EXPECT_EQ(shortestNumber(-0.0), "0");
     EXPECT_EQ(shortestNumber(1e22), "1e+22");
     EXPECT_EQ(shortestNumber(1e-7), "1e-07");
+}
+
+TEST(JsonOutput, AMemberThatIsThereGetsAnotherValueInItsPlace) {
+    auto json = Json::object().add("one", 1).add("two", 2);
+    EXPECT_EQ(json.replace("one", "first").compact(), R"({"one":"first","two":2})");
+    EXPECT_THROW(json.replace("three", 3), ContractViolation);
 }
 
 RC_GTEST_PROP(JsonOutput, EveryDoubleReadsBackTheSame, (std::uint64_t bits)) {
@@ -76,4 +82,4 @@ TEST(JsonOutput, ThereIsNoNotANumber) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::json_output_test

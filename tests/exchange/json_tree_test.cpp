@@ -5,7 +5,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::json_tree_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -142,4 +142,4 @@ TEST(JsonTree, RepeatedTextIsSafeToShow) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::json_tree_test

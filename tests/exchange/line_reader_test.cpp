@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <sstream>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::line_reader_test {
 namespace {
 
 TEST(LineReader, NumbersLinesAndPassesOverBlankOnes) {
@@ -48,4 +48,4 @@ TEST(LineReader, NothingInAnEmptyStream) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::line_reader_test

@@ -8,10 +8,9 @@
 #include <rapidcheck/gtest.h>
 #include <sstream>
 
+namespace winterlarder::exchange::scale_log_test {
 namespace {
 
-using namespace winterlarder;
-using namespace winterlarder::exchange;
 using ::testing::HasSubstr;
 
 Outcome<ScaleLog> read(const std::string& text, const ScaleLogOptions& options = {}) {
@@ -239,3 +238,4 @@ RC_GTEST_PROP(ScaleLogs, InPoundsAndKilogramsAreTheSameHive, ()) {
 }
 
 } // namespace
+} // namespace winterlarder::exchange::scale_log_test

@@ -6,10 +6,8 @@
 #include <gtest/gtest.h>
 #include <string>
 
+namespace winterlarder::exchange::scale_log_time_test {
 namespace {
-
-using namespace winterlarder;
-using namespace winterlarder::exchange;
 
 struct Written {
     const char* text;
@@ -112,3 +110,4 @@ TEST(TimeTexts, OfDaysThatAreNotAreNoDay) {
 }
 
 } // namespace
+} // namespace winterlarder::exchange::scale_log_time_test

@@ -3,7 +3,7 @@
 
 #include <gmock/gmock.h>
 
-namespace winterlarder::exchange {
+namespace winterlarder::exchange::suggestion_test {
 namespace {
 
 using ::testing::ElementsAre;
@@ -20,4 +20,4 @@ TEST(Suggestion, NearestFirstAndNothingFarOff) {
 }
 
 } // namespace
-} // namespace winterlarder::exchange
+} // namespace winterlarder::exchange::suggestion_test

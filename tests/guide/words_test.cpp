@@ -10,6 +10,7 @@
 #include <QRegularExpression>
 #include <gtest/gtest.h>
 
+#include <fmt/format.h>
 #include <set>
 
 namespace winterlarder::text {

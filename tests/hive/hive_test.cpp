@@ -42,6 +42,10 @@ TEST(Frames, HangInEveryHiveButThoseWithBareBars) {
         EXPECT_TRUE(ofId(id)) << id;
     for (const char* id : {"topbar-sloping-440", "topbar-straight-440", "warre", "alpine-bar"})
         EXPECT_FALSE(ofId(id)) << id;
+    EXPECT_TRUE(isHorizontal({"topbar-straight-440", rectangle(440, 250)}));
+    EXPECT_TRUE(isHorizontal({"layens", rectangle(310, 350)}));
+    EXPECT_FALSE(isHorizontal({"warre", rectangle(300, 195)})) << "its boxes stand on each other";
+    EXPECT_FALSE(isHorizontal({"langstroth-deep", rectangle(428, 205)}));
     EXPECT_TRUE(hasFrames({"", rectangle(300, 200)})) << "the keeper's own measures";
     EXPECT_FALSE(hasFrames({"", trapezoid(380, 57, 280)})) << "no frame has sloping sides";
 }

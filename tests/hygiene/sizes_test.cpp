@@ -30,6 +30,7 @@ const Reasons& longFiles() {
         {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
         {"app/plots/winter_layers.cpp", "one layer of the winter picture after the other"},
         {"app/text/grounds/grounds_autumn.cpp", "a list: a short function a number that is explained"},
+        {"tests/cli/follow_test.cpp", "what a followed winter says, an answer a test"},
         {"app/text/reason_texts.cpp", "a list: a sentence a reason"},
         {"core/exchange/book/book_csv.cpp", "both ways of one form of table, whose rules belong together"},
         {"core/exchange/logs/scale_log.cpp", "one reader, from bytes to readings"},

@@ -251,4 +251,22 @@ TEST(Tasks, AColonyThatIsUnitedIsFedOnlyUntilThen) {
     EXPECT_EQ(fact(yardPlan("", *Date::parse("2026-09-14"), one, {}, shipped()).section("to-buy"), "sugar"), nullptr);
 }
 
+TEST(Tasks, AColonyWithoutAQueenIsTestedBeforeItIsUnited) {
+    auto queenless = poor();
+    queenless.advice.verdict = Verdict::Unite;
+    queenless.advice.decidedBy = advice::DecidedBy::NoQueen;
+    queenless.advice.feed.reset();
+    const Date today = queenless.question.winter.date(queenless.question.asOf);
+    queenless.advice.unite = advice::UniteAdvice{"Birch", today.plusDays(20), false, true};
+    queenless.advice.nextLook = advice::NextLook{today.plusDays(4), advice::NextLookAt::QueenCells};
+    const auto tasks = tasksOf(queenless.question, queenless.advice);
+    ASSERT_EQ(tasks.size(), 3U);
+    EXPECT_EQ(tasks[0].kind, TaskKind::HangInEggs);
+    EXPECT_EQ(tasks[0].date, today);
+    EXPECT_EQ(tasks[1].kind, TaskKind::SeeQueenCells);
+    EXPECT_EQ(tasks[1].date, today.plusDays(4));
+    EXPECT_EQ(tasks[2].kind, TaskKind::Unite);
+    EXPECT_TRUE(tasks[2].queenless);
+}
+
 } // namespace winterlarder::report::sheets_test

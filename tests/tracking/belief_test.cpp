@@ -237,5 +237,37 @@ TEST(Belief, BetterEvidenceCountsForMore) {
     EXPECT_LT(likely(on(q, 0, CombGlimpsed{false})), likely(on(q, 0, CombGlimpsed{true})));
 }
 
+// Light says that no more is there, heavy that no less is; fair as much, and with an error of its own hardly anything.
+TEST(Belief, AWordPullsNoFurtherThanItSays) {
+    auto q = oxfordColony(15, 3, 0);
+    const auto likely = [&](double standsFor, std::optional<stores::HeftWord> word, std::optional<double> sd = {}) {
+        q.observations = {on(q, -10, HeftSeen{kilograms(standsFor), word, sd})};
+        const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
+        return believed(belief, [&](std::size_t p) { return belief.stores()[p]; });
+    };
+    using enum stores::HeftWord;
+    EXPECT_NEAR(likely(40, Light), 15, 0.2);
+    EXPECT_LT(likely(5, Light), 13.5);
+    EXPECT_NEAR(likely(5, Heavy), 15, 0.2);
+    EXPECT_GT(likely(20, Heavy), 15.3);
+    EXPECT_GT(likely(7, Fair, 0.9), likely(7, Fair));
+    EXPECT_LT(likely(7, Fair, 0.9), 15);
+}
+
+// Light, a week after a scale said otherwise: it moves what is believed a little, contradicts nothing and allows for no change.
+TEST(Belief, AWordBeyondAllThatWasExpectedErrsSoMuchMore) {
+    auto q = oxfordColony(20, 2, 10);
+    q.tare.sd = kilograms(0.5);
+    q.observations = {weighed(q, 0, expectedGross(q, 0)), on(q, 7, HeftSeen{kilograms(3), stores::HeftWord::Light})};
+    const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
+    ASSERT_EQ(belief.judged.size(), 2U);
+    EXPECT_FALSE(belief.judged[1].contradicts);
+    EXPECT_GT(belief.judged[1].widened, 0);
+    EXPECT_EQ(belief.judged[1].deviations, -constants().contradictionLimit);
+    const double likely = believed(belief, [&](std::size_t p) { return belief.stores()[p]; });
+    EXPECT_LT(likely, 19.9);
+    EXPECT_GT(likely, 17);
+}
+
 } // namespace
 } // namespace winterlarder::tracking::belief_test

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "advice/amounts.h"
 #include "numerics/normal_law.h"
 #include "text/contexts.h"
 #include "text/grounds/grounds.h"

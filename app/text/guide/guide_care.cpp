@@ -42,7 +42,7 @@ GuideText guideFeeding(const GuideReader& reader) {
     page.show(
         GuideDrawing::Feeder,
         say::Guide::tr(
-            "A feeder over the combs and under the lid: bees come up inside, nothing gets in from outside, the entrance is narrow."));
+            "A feeder over the %{combs} and under the lid: bees come up inside, nothing gets in from outside, the entrance is narrow."));
     page.point(
         say::Guide::tr("Feeder"),
         say::Guide::tr(
@@ -86,11 +86,11 @@ GuideText guideWinter(const GuideReader& reader) {
     page.show(
         GuideDrawing::Reach,
         say::Guide::tr(
-            "Left: stores touch the cluster. Right: empty combs lie between, and in the cold the bees do not cross them."));
+            "Left: stores touch the cluster. Right: empty %{combs} lie between, and in the cold the bees do not cross them."));
     page.point(
         say::Guide::tr("In reach"),
         say::Guide::tr(
-            "The cluster eats only what it touches. %1 empty combs between it and the stores are a wall in the cold: on a day of %2 hang a full comb against the bees.")
+            "The cluster eats only what it touches. %1 empty %{combs} between it and the stores are a wall in the cold: on a day of %2 hang a full %{comb} against the bees.")
             .arg(page.whole(d.gapCombs), page.ruled("rule-151", briefLookFrom, "\u00b0C")));
     page.point(
         say::Guide::tr("Act now"),

@@ -23,7 +23,7 @@ GuideTable combsOfHives(const GuideWriter& page) {
 
 GuideTable beesOfHives(const GuideWriter& page) {
     constexpr double hundred = 100;
-    GuideTable table{{guideHiveHeading(), say::Guide::tr("Bees of a seam, or of a covered comb")}, {}};
+    GuideTable table{{guideHiveHeading(), say::Guide::tr("Bees of a seam, or of a covered %{comb}")}, {}};
     for (const GuideHive& hive : hivesOf(page.reader))
         table.rows.push_back({hive.name, page.whole(hundred * std::round(beesOfASeam(hive).count / hundred))});
     return table;
@@ -37,7 +37,7 @@ GuideText guideFullComb(const GuideReader& reader) {
     GuideHive wider = hive;
     wider.format.pitch += millimetres(3);
     page.say(say::Guide::tr(
-        "Hold the comb over the hive and ask one thing of each face: what share of the comb is capped? Leave the wood out."));
+        "Hold the %{comb} over the hive and ask one thing of each face: what share of the comb is capped? Leave the wood out."));
     page.show(GuideDrawing::Eighths,
               say::Guide::tr("One face of a comb of %1 cut into eight fields. Here %2 of the face is capped.")
                   .arg(hive.name, page.percent(0.5)));
@@ -72,7 +72,7 @@ GuideText guideFullComb(const GuideReader& reader) {
                say::Guide::tr(
                    "A comb called full has rims. Where combs were only counted, a full one is therefore taken for %1.")
                    .arg(page.kg(stores::quickFullComb(hive.format))));
-    page.say(say::Guide::tr("Capped honey of one comb:"));
+    page.say(say::Guide::tr("Capped honey of one %{comb}:"));
     page.table(combsOfHives(page));
     return page.from({"hive-tables", "demuth-503", "phillips-bees", "imdorf-liebefeld"});
 }
@@ -92,12 +92,12 @@ GuideText guideCells(const GuideReader& reader) {
     page.point(
         say::Guide::tr("Open nectar or syrup"),
         say::Guide::tr(
-            "Glistens. Hold the comb flat and jerk it once: what spatters is raw. Its area counts for %1 of capped honey within a week of a feed or a flow, later for %2.")
+            "Glistens. Hold the %{comb} flat and jerk it once: what spatters is raw. Its area counts for %1 of capped honey within a week of a feed or a flow, later for %2.")
             .arg(page.percent(stores::openFactor(true)), page.percent(stores::openFactor(false))));
     page.point(
         say::Guide::tr("Bee bread"),
         say::Guide::tr(
-            "Matt and packed, in many colours. It feeds brood, is no winter food, and makes a comb feel heavy."));
+            "Matt and packed, in many colours. It feeds brood, is no winter food, and makes a %{comb} feel heavy."));
     page.point(
         say::Guide::tr("Sealed brood"),
         say::Guide::tr(
@@ -109,10 +109,10 @@ GuideText guideCells(const GuideReader& reader) {
     page.show(
         GuideDrawing::Zones,
         say::Guide::tr(
-            "Where they lie on a comb: capped honey in an arch on top, open nectar under it, brood in the lower middle with bee bread around."));
+            "Where they lie on a %{comb}: capped honey in an arch on top, open nectar under it, brood in the lower middle with bee bread around."));
     page.say(
         say::Guide::tr(
-            "Write down the share of each; what is left is empty. From syrup to sealed takes %1 weeks, so what is open when the cold begins often stays so. Honey for people: only combs with at least %2 of their stores capped.")
+            "Write down the share of each; what is left is empty. From syrup to sealed takes %1 weeks, so what is open when the cold begins often stays so. Honey for people: only %{combs} with at least %2 of their stores capped.")
             .arg(page.ruled("rule-075", "4-6"), page.ruled("rule-117", "2/3")));
     return page.from({"honey-course", "bee-safe", "nbu-bpg7", "common-practice"});
 }
@@ -125,7 +125,7 @@ GuideText guideBees(const GuideReader& reader) {
     page.show(
         GuideDrawing::Seams,
         say::Guide::tr(
-            "A box from above: bees fill four gaps between the combs from end to end and two by half, which makes five seams."));
+            "A box from above: bees fill four gaps between the %{combs} from end to end and two by half, which makes five seams."));
     page.point(
         say::Guide::tr("Seams"),
         say::Guide::tr(
@@ -133,9 +133,9 @@ GuideText guideBees(const GuideReader& reader) {
             "Seams are good to %1.")
             .arg(page.percent(k.beesSeamsSd)));
     page.point(
-        say::Guide::tr("Covered combs"),
+        say::Guide::tr("Covered %{combs}"),
         say::Guide::tr(
-            "A comb so full of bees on both sides that hardly any cell shows is one; one side is a half. A loose cover shows comb between the bees and counts for half to two thirds. "
+            "A %{comb} so full of bees on both sides that hardly any cell shows is one; one side is a half. A loose cover shows comb between the bees and counts for half to two thirds. "
             "This is good to %1.")
             .arg(page.percent(k.beesSd)));
     page.point(
@@ -147,12 +147,13 @@ GuideText guideBees(const GuideReader& reader) {
         say::Guide::tr(
             "Lay your palm on it: %1 by %1 of one face are %2 cells. Judge it as a share of the comb, like honey. It tells whether the queen lays, and what food and warmth it will take.")
             .arg(page.length(millimetres(100)), page.whole(stores::cellsPerSquareDecimetre)));
-    page.show(GuideDrawing::Brood,
-              say::Guide::tr("The last brood of the year: a patch of the size of a palm near the middle of a comb."));
+    page.show(
+        GuideDrawing::Brood,
+        say::Guide::tr("The last brood of the year: a patch of the size of a palm near the middle of a %{comb}."));
     page.point(
         say::Guide::tr("Too few"),
         say::Guide::tr(
-            "Under %1 well covered combs, or %2 bees, before winter: unite with a healthy neighbour, unless it is a nucleus kept small on purpose.")
+            "Under %1 well covered %{combs}, or %2 bees, before winter: unite with a healthy neighbour, unless it is a nucleus kept small on purpose.")
             .arg(page.ruled("rule-155", "4"), page.whole(reader.reference.decisions.weakBees)));
     page.table(beesOfHives(page));
     return page.from({"hive-tables", "simpson-1969", "imdorf-liebefeld", "judgement"});

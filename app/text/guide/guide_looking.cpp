@@ -13,9 +13,9 @@ GuideTable howSure(const GuideWriter& page) {
     const ModelConstants& k = page.reader.reference.constants;
     return {
         {say::Guide::tr("Way of judging"), say::Guide::tr("Give or take", "heading: two of three cases lie within")},
-        {{say::Guide::tr("every comb, both faces"), page.percent(combSd(2, k))},
-         {say::Guide::tr("every comb, one face"), page.percent(combSd(1, k))},
-         {say::Guide::tr("full and half combs only counted"), page.percent(k.quickCountSd)},
+        {{say::Guide::tr("every %{comb}, both faces"), page.percent(combSd(2, k))},
+         {say::Guide::tr("every %{comb}, one face"), page.percent(combSd(1, k))},
+         {say::Guide::tr("full and half %{combs} only counted"), page.percent(k.quickCountSd)},
          {say::Guide::tr("on a scale, empty hive weighed too"), page.kg(stores::weighedTareSd)},
          {say::Guide::tr("on a scale, empty weight assumed"), page.kg(emptyHive(exampleHive(page.reader)).sd)},
          {say::Guide::tr("hefted by hand"), page.percent(k.heftSd)}}};
@@ -27,7 +27,7 @@ GuideText guideWhen(const GuideReader& reader) {
     GuideWriter page(GuidePage::When, reader);
     page.say(say::Guide::tr(
         "In autumn you decide what a colony can no longer put right by itself: whether honey comes off, whether it is left alone, how much it is fed. "
-        "A few combs too little and it starves in spring; far too much and the queen has no room. So look before you take."));
+        "A few %{combs} too little and it starves in spring; far too much and the queen has no room. So look before you take."));
     page.show(
         GuideDrawing::Year,
         say::Guide::tr(
@@ -35,20 +35,20 @@ GuideText guideWhen(const GuideReader& reader) {
     page.point(
         say::Guide::tr("When the honey is off"),
         say::Guide::tr(
-            "Look at every comb, some %1 days before feeding is best finished. One look tells stores, brood, bees and empty comb, and there is still time to feed.")
+            "Look at every %{comb}, some %1 days before feeding is best finished. One look tells stores, brood, bees and empty comb, and there is still time to feed.")
             .arg(page.whole(reader.reference.decisions.closingBeforeFeedBy)));
     page.point(say::Guide::tr("When the last feed is down"),
                say::Guide::tr("Weigh, and write it down. Every later weight is read against this one."));
     page.point(
         say::Guide::tr("In the cold"),
         say::Guide::tr(
-            "Leave the combs alone. Heft every two weeks; once there is brood again, weigh every two to three."));
+            "Leave the %{combs} alone. Heft every two weeks; once there is brood again, weigh every two to three."));
     page.point(
         say::Guide::tr("In spring"),
         say::Guide::tr(
             "These weeks take most. Colonies that starve mostly do so now, with brood to keep warm, not in midwinter: go on hefting until nectar comes in every day."));
     page.say(say::Guide::tr(
-        "No way of judging is exact, and each is wrong in its own way. The eye errs alike on every comb of a visit; a scale does not know what the empty hive weighs. "
+        "No way of judging is exact, and each is wrong in its own way. The eye errs alike on every %{comb} of a visit; a scale does not know what the empty hive weighs. "
         "Two ways together tell more than one way twice. In two of three cases the truth lies within this:"));
     page.table(howSure(page));
     return page.from({"b-thenet", "liebig-hohenheim", "swiss-bee-health", "imdorf-liebefeld", "judgement"});
@@ -115,11 +115,11 @@ GuideText guideOpening(const GuideReader& reader) {
     page.point(
         say::Guide::tr("Order"),
         say::Guide::tr(
-            "Begin with an outer comb and stand it beside, in the shade: now there is room. Go on comb by comb, lifting slowly so that no bee is rolled, and hang each back in its place, the same way round. "
+            "Begin with an outer %{comb} and stand it beside, in the shade: now there is room. Go on %{comb} by %{comb}, lifting slowly so that no bee is rolled, and hang each back in its place, the same way round. "
             "Look for eggs, not for the queen. Cover what you are not looking at."));
     page.show(GuideDrawing::Order,
               say::Guide::tr(
-                  "Seen from above: first the outer comb comes out, then one after the other moves into the gap."));
+                  "Seen from above: first the outer %{comb} comes out, then one after the other moves into the gap."));
     page.point(
         say::Guide::tr("Comb without a frame"),
         say::Guide::tr("Free its sides first, keep it upright, begin at the empty end, and leave it alone in heat."));

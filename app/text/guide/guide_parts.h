@@ -7,15 +7,21 @@
 //! What the pages of the guide are made with.
 namespace winterlarder::text {
 
-//! Writes a page part by part.
+//! Writes a page part by part, in the words of the reader's place.
 class GuideWriter {
 public:
     GuideWriter(GuidePage page, const GuideReader& forWhom)
         : reader(forWhom), text_{page, guideTitle(page), {}, {}, {}} {}
-    void say(const QString& words) { text_.parts.push_back(GuideParagraph{words}); }
-    void point(const QString& name, const QString& words) { text_.parts.push_back(GuidePoint{name, words}); }
-    void show(GuideDrawing drawing, const QString& says) { text_.parts.push_back(GuidePicture{drawing, says}); }
-    void table(GuideTable table) { text_.parts.push_back(std::move(table)); }
+    void say(const QString& words) { text_.parts.push_back(GuideParagraph{there(words)}); }
+    void point(const QString& name, const QString& words) {
+        text_.parts.push_back(GuidePoint{there(name), there(words)});
+    }
+    void show(GuideDrawing drawing, const QString& says) { text_.parts.push_back(GuidePicture{drawing, there(says)}); }
+    void table(GuideTable table) {
+        for (QString& heading : table.headings) heading = there(heading);
+        for (QStringList& row : table.rows) row.front() = there(row.front());
+        text_.parts.push_back(std::move(table));
+    }
     //! The page, with these sources and those of its rules at its foot.
     GuideText from(const std::vector<std::string>& sources);
     const GuideReader& reader;
@@ -34,6 +40,7 @@ public:
     QString whole(double number) const { return text::count(number, reader.style); }
 
 private:
+    QString there(const QString& words) const { return worded(words, reader.style); }
     GuideText text_;
 };
 

@@ -16,40 +16,41 @@ constexpr double openableFromC = 10; // of a usual day's maximum
 
 double bandOf(double sd) { return 2 * tenthPercentile * sd; }
 
-bool hasEvidence(const Reckoning& r, std::initializer_list<stores::EvidenceKind> kinds) {
+bool hasEvidence(const AdviceBasis& r, std::initializer_list<stores::EvidenceKind> kinds) {
     return std::any_of(r.estimate.shares.begin(), r.estimate.shares.end(), [&](const stores::EvidenceShare& share) {
         return std::find(kinds.begin(), kinds.end(), share.evidence.kind) != kinds.end();
     });
 }
 
-stores::Tare tareOf(const Reckoning& r) { return {r.question.tare, r.question.tareSd}; }
+stores::Tare tareOf(const AdviceBasis& r) { return {r.question.tare, r.question.tareSd}; }
 
 // Error of stores told by lifting both sides, or by counting combs, where that was not done already.
-std::optional<double> ownSd(const Reckoning& r, Look look) {
+std::optional<double> ownSd(const AdviceBasis& r, LookKind look) {
     constexpr double liftSdKg = 0.7, countShare = 0.2, countLeastKg = 0.5;
-    if (look == Look::Weigh && !hasEvidence(r, {stores::EvidenceKind::Scale, stores::EvidenceKind::TwoSidedLift}))
+    if (look == LookKind::Weigh && !hasEvidence(r, {stores::EvidenceKind::Scale, stores::EvidenceKind::TwoSidedLift}))
         return std::hypot(stores::scaleSd(tareOf(r)).value(), liftSdKg);
-    if (look == Look::CountCombs && !hasEvidence(r, {stores::EvidenceKind::Combs, stores::EvidenceKind::QuickCount}))
+    if (look == LookKind::CountCombs &&
+        !hasEvidence(r, {stores::EvidenceKind::Combs, stores::EvidenceKind::QuickCount}))
         return std::max(countLeastKg, countShare * r.estimate.mean.value());
     return std::nullopt;
 }
 
-bool mayOpen(const Reckoning& r) {
+bool mayOpen(const AdviceBasis& r) {
     return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange >= openableFromC;
 }
 
 // A hive weighed once more errs by the tare it was lifted with before.
-double sdAfter(const Reckoning& r, Look look, double own) {
-    const double now = r.estimate.sd.value(), ofTare = look == Look::Weigh ? stores::shareOfTare(r.estimate) : 0;
+double sdAfter(const AdviceBasis& r, LookKind look, double own) {
+    const double now = r.estimate.sd.value(), ofTare = look == LookKind::Weigh ? stores::shareOfTare(r.estimate) : 0;
     const double lasting = stores::splitTareSd(tareOf(r), r.constants).lasting.value();
     return now > 0 ? stores::sdTogether(now, own, ofTare * lasting * lasting) : 0;
 }
 
-std::optional<AnotherLook> lookForStores(const Reckoning& r) {
+std::optional<AnotherLook> lookForStores(const AdviceBasis& r) {
     const double now = r.estimate.sd.value();
-    for (const Look look : {Look::Weigh, Look::CountCombs}) {
+    for (const LookKind look : {LookKind::Weigh, LookKind::CountCombs}) {
         const auto own = ownSd(r, look);
-        if (!own || (look == Look::CountCombs && !mayOpen(r))) continue;
+        if (!own || (look == LookKind::CountCombs && !mayOpen(r))) continue;
         const double after = sdAfter(r, look, *own);
         if (bandOf(now) - bandOf(after) >= r.rules().worthLookingGain)
             return AnotherLook{true, look, "stores", bandOf(now), bandOf(after)};
@@ -57,26 +58,26 @@ std::optional<AnotherLook> lookForStores(const Reckoning& r) {
     return std::nullopt;
 }
 
-std::optional<AnotherLook> lookForBees(const Reckoning& r) {
+std::optional<AnotherLook> lookForBees(const AdviceBasis& r) {
     constexpr double countedLogSd = 0.15;
     const double perLog = r.target.perLogBees, now = perLog * r.question.beesLogSd;
     const double gain = bandOf(now) - bandOf(perLog * countedLogSd);
     if (bandOf(now) <= r.rules().worthLookingBand || gain < r.rules().worthLookingGain || !mayOpen(r))
         return std::nullopt;
-    return AnotherLook{true, Look::CountSeams, "bees", bandOf(now), bandOf(now) - gain};
+    return AnotherLook{true, LookKind::CountSeams, "bees", bandOf(now), bandOf(now) - gain};
 }
 
 // Whichever end of the band is true, nothing is fed or taken at this time of the year; bees to be united are not fed for winter.
-bool nothingHangsOnIt(const Reckoning& r, const Decided& decided) {
+bool nothingHangsOnIt(const AdviceBasis& r, const Decided& decided) {
     if (decided.by == DecidedBy::Weak || decided.by == DecidedBy::NoQueen) return true;
     return r.phase >= Phase::Late && r.target.missing.high <= r.target.deadBand;
 }
 
-bool mustWeigh(const Reckoning& r, const Decided& decided) {
+bool mustWeigh(const AdviceBasis& r, const Decided& decided) {
     return decided.by == DecidedBy::Contradiction || decided.by == DecidedBy::Heft || !r.question.setAside.empty();
 }
 
-bool onlySetAside(const Reckoning& r, const char* id) {
+bool onlySetAside(const AdviceBasis& r, const char* id) {
     const auto& aside = r.question.setAside;
     return !aside.empty() &&
            std::all_of(aside.begin(), aside.end(), [id](const Remark& each) { return each.id == id; });
@@ -84,16 +85,16 @@ bool onlySetAside(const Reckoning& r, const char* id) {
 
 } // namespace
 
-AnotherLook anotherLook(const Reckoning& r, const Decided& decided) {
+AnotherLook anotherLook(const AdviceBasis& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return {};
     // Brood is counted again, and a hive that is another one is looked at; for anything else that was set aside the scale tells what is there.
-    if (onlySetAside(r, "doubt-brood")) return {true, Look::Open, "bees", 0, 0};
-    if (onlySetAside(r, "doubt-other-hive")) return {true, Look::Open, "stores", 0, 0};
+    if (onlySetAside(r, "doubt-brood")) return {true, LookKind::Open, "bees", 0, 0};
+    if (onlySetAside(r, "doubt-other-hive")) return {true, LookKind::Open, "stores", 0, 0};
     if (mustWeigh(r, decided)) {
         auto weigh = lookForStores(r);
-        return weigh && weigh->which == Look::Weigh
+        return weigh && weigh->which == LookKind::Weigh
                    ? *weigh
-                   : AnotherLook{true, Look::Weigh, "stores", bandOf(r.estimate.sd.value()), 0};
+                   : AnotherLook{true, LookKind::Weigh, "stores", bandOf(r.estimate.sd.value()), 0};
     }
     if (nothingHangsOnIt(r, decided)) return {};
     const double band = (r.target.missing.high - r.target.missing.low).value();

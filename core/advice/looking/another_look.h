@@ -9,6 +9,6 @@ namespace winterlarder::advice {
 //! better measure is at hand. In this order: weigh both sides (a closed hive, no bee disturbed), count combs, count seams. A lift is never the next step.
 //! Not where nothing can come of it: signs of disease, or a time of year in which nothing is fed or taken whichever end of the band is true. Judgement.
 //! Tested: tests/advice/another_look_test.cpp.
-AnotherLook anotherLook(const Reckoning& reckoning, const Decided& decided);
+AnotherLook anotherLook(const AdviceBasis& basis, const Decided& decided);
 
 } // namespace winterlarder::advice

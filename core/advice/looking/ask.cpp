@@ -16,35 +16,35 @@ constexpr double worthAskingKg = 0.5;
 // What an answer moves where no sum tells it: a colony lost to mites, a queen that is not there, bees beside empty combs. Judgement.
 constexpr double mitesKg = 2.5, queenKg = 1, besideKg = 2, usualFullCombs = 2;
 
-bool workSeason(const Reckoning& r) { return r.phase <= Phase::Closing; }
+bool workSeason(const AdviceBasis& r) { return r.phase <= Phase::Closing; }
 
-double queenMoves(const Reckoning& r, const Decided&) {
+double queenMoves(const AdviceBasis& r, const Decided&) {
     const auto& q = r.question;
     if (q.queenSeen || q.eggsSeen || !workSeason(r) || (q.brood && q.brood->count > 0)) return 0;
     return r.needIfStopped ? std::max(queenKg, (r.target.stores - *r.needIfStopped).value()) : queenKg;
 }
 
-double mitesMove(const Reckoning& r, const Decided&) {
+double mitesMove(const AdviceBasis& r, const Decided&) {
     const auto& a = r.question.answers;
     return workSeason(r) && !a.mitesCounted && !a.mitesTreated ? mitesKg : 0;
 }
 
-double fedMoves(const Reckoning& r, const Decided& decided) {
+double fedMoves(const AdviceBasis& r, const Decided& decided) {
     const auto& q = r.question;
     if (!decided.harvest || q.answers.fedOrTreated || q.treated || wasFed(q, r.days)) return 0;
     return decided.harvest->upTo.value();
 }
 
-double superMoves(const Reckoning& r, const Decided&) {
+double superMoves(const AdviceBasis& r, const Decided&) {
     if (r.question.answers.supersFor || !workSeason(r)) return 0;
     return honeyInSupers(r.question).value();
 }
 
-double tareMoves(const Reckoning& r, const Decided&) {
+double tareMoves(const AdviceBasis& r, const Decided&) {
     return stores::shareOfTare(r.estimate) * r.question.tareSd.value();
 }
 
-double flowMoves(const Reckoning& r, const Decided&) {
+double flowMoves(const AdviceBasis& r, const Decided&) {
     const auto& q = r.question;
     if (q.answers.autumnFlow || q.flowStrength > 0 || !q.lateFlowNear || !q.season.lastIncome ||
         q.asOf >= q.season.lastIncome->day)
@@ -54,27 +54,27 @@ double flowMoves(const Reckoning& r, const Decided&) {
     return winter::quantile(without, 0.5) - winter::quantile(with, 0.5);
 }
 
-double fullCombsMove(const Reckoning& r, const Decided& decided) {
+double fullCombsMove(const AdviceBasis& r, const Decided& decided) {
     if (r.question.answers.fullCombs || !decided.feed || decided.by == DecidedBy::Disease || r.phase > Phase::Late)
         return 0;
     return std::min(decided.feed->stores.value(), usualFullCombs);
 }
 
-double visitsMove(const Reckoning& r, const Decided&) {
+double visitsMove(const AdviceBasis& r, const Decided&) {
     const auto& a = r.question.answers;
     if (a.visitsInWinter || a.shortRisk || r.phase > Phase::Late) return 0;
     return winter::quantile(r.target.largest, 1 - r.rules().riskUnvisited) -
-           winter::quantile(r.target.largest, 1 - r.wish.shortRisk);
+           winter::quantile(r.target.largest, 1 - r.today.shortRisk);
 }
 
-double besideMoves(const Reckoning& r, const Decided&) {
+double besideMoves(const AdviceBasis& r, const Decided&) {
     const bool clustered = r.phase == Phase::Late || r.phase == Phase::Winter;
     return clustered && !r.question.answers.foodBeside && !foodInReach(r) ? besideKg : 0;
 }
 
 struct Question {
     AskKind kind;
-    double (*moves)(const Reckoning&, const Decided&);
+    double (*moves)(const AdviceBasis&, const Decided&);
 };
 constexpr std::array<Question, 9> questions{{{AskKind::Queen, queenMoves},
                                              {AskKind::Mites, mitesMove},
@@ -88,7 +88,7 @@ constexpr std::array<Question, 9> questions{{{AskKind::Queen, queenMoves},
 
 } // namespace
 
-std::optional<Ask> nextQuestion(const Reckoning& r, const Decided& decided) {
+std::optional<Ask> nextQuestion(const AdviceBasis& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return std::nullopt;
     if (layingInDoubt(r.question, r.constants)) return Ask{AskKind::Queen, queenMoves(r, decided)};
     const bool united =
@@ -102,6 +102,7 @@ std::optional<Ask> nextQuestion(const Reckoning& r, const Decided& decided) {
         const double moves = question.moves(r, decided);
         if (moves >= worthAskingKg && (!best || moves > best->movesKg)) best = Ask{question.kind, moves};
     }
+    if (best && best->kind == AskKind::FlowToCome) best->flows = r.question.lateFlows;
     return best;
 }
 

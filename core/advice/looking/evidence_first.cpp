@@ -11,13 +11,13 @@ namespace winterlarder::advice {
 
 namespace {
 
-bool allShort(const Reckoning& r) {
+bool allShort(const AdviceBasis& r) {
     return std::all_of(r.estimate.shares.begin(), r.estimate.shares.end(), [&](const stores::EvidenceShare& share) {
         return share.evidence.typical - r.target.netLoss < r.target.stores;
     });
 }
 
-feeding::FeedingPlan portionForLight(const Reckoning& r) {
+feeding::FeedingPlan portionForLight(const AdviceBasis& r) {
     const auto& rules = r.rules();
     if (r.phase == Phase::Summer)
         return syrupInVisits(r, feeding::stepsDown(kilograms(rules.heftSugarInSummer), r.question.steps.sugar));
@@ -40,7 +40,7 @@ const WeighedHive* lastWeighing(const ColonyQuestion& q) {
     return latest;
 }
 
-std::optional<Decided> contradictionRule(const Reckoning& r) {
+std::optional<Decided> contradictionRule(const AdviceBasis& r) {
     if (!r.estimate.contradictory) return std::nullopt;
     Decided decided{.verdict = Verdict::Leave, .by = DecidedBy::Contradiction};
     if (r.phase != Phase::Closing || !allShort(r)) return decided;
@@ -49,7 +49,7 @@ std::optional<Decided> contradictionRule(const Reckoning& r) {
     return decided;
 }
 
-std::optional<Decided> heftRule(const Reckoning& r) {
+std::optional<Decided> heftRule(const AdviceBasis& r) {
     const auto word = heftAlone(r.question);
     if (!word) return std::nullopt;
     Decided decided{.verdict = Verdict::Leave, .by = DecidedBy::Heft};

@@ -7,10 +7,10 @@ namespace winterlarder::advice {
 
 //! Two kinds of evidence that contradict: no amount, weigh again. In closing, where both say that it is short, a first visit of 4 kg of sugar does no
 //! harm (judgement).
-std::optional<Decided> contradictionRule(const Reckoning& reckoning);
+std::optional<Decided> contradictionRule(const AdviceBasis& basis);
 
 //! A lift alone: heavy and fair are left, light gets a portion at once, and each is weighed; no amount and no harvest comes of a word (judgement).
-std::optional<Decided> heftRule(const Reckoning& reckoning);
+std::optional<Decided> heftRule(const AdviceBasis& basis);
 
 //! Light when lifted in winter or spring, and nobody knows how many bees there are: one portion today, at most what lies on a cluster at a time, as nobody
 //! counts bees in the cold and it does no harm; all else is not known before it is weighed. Only where nothing but the bees' number keeps the answer back, of a lift

@@ -43,17 +43,15 @@ Mass mostOf(const ColonyQuestion& question) {
     return all;
 }
 
-//! What a lift's word stands for on its day: a share of what is wanted from then on, the median loss to first forage and 4 kg, never more than the
+//! What a lift's word stands for on its day: its share of what is wanted from then on, the median loss to first forage and 4 kg, never more than the
 //! hive holds. Where no winter can be simulated, of the usual winter stores. Judgement.
-stores::Evidence heftOfAllBoxes(const WeighedHive& weighing, const ColonyQuestion& question,
+stores::Evidence heftOfAllBoxes(const WeighedHive& weighing, const ColonyQuestion& question, double share,
                                 const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
     if (!ensemble || !ensemble->covers(weighing.day))
         return stores::evidenceOfHeft(stores::heftFactor(*weighing.heft), question.usualStores, constants,
                                       weighing.date);
-    const auto& rules = question.decisions;
     const double median = winter::quantile(winter::lossesFrom(*ensemble, weighing.day, {}).largest, 0.5);
-    const double share = shareOf(*weighing.heft, rules);
-    const Mass wanted = kilograms(median + rules.heftBeyond);
+    const Mass wanted = kilograms(median + question.decisions.heftBeyond);
     return stores::evidenceOfHeft(share, std::min(wanted, mostOf(question) / share), constants, weighing.date);
 }
 
@@ -64,18 +62,10 @@ Mass takenAfter(const ColonyQuestion& question, SeasonDay day) {
     return total;
 }
 
-// Honey on the hive that day which does not count as stores: what the look found in supers for people, with what came off between that day and
-// the look, or less what came off since.
-Mass honeyApart(const ColonyQuestion& question, SeasonDay day) {
-    if (supersCount(question)) return kilograms(0);
-    const Mass since = takenAfter(question, day) - takenAfter(question, question.lookedOn);
-    return std::max(kilograms(0), honeyInSupers(question) + since);
-}
-
 // A lift feels supers for people too: their honey is taken off it, and the error stays that of all that was lifted.
-stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question,
+stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestion& question, double share,
                                 const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
-    auto heft = heftOfAllBoxes(weighing, question, constants, ensemble);
+    auto heft = heftOfAllBoxes(weighing, question, share, constants, ensemble);
     const Mass apart = honeyApart(question, weighing.day);
     if (apart <= kilograms(0)) return heft;
     heft.absoluteSd = heft.sd(heft.typical);
@@ -86,7 +76,8 @@ stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestio
 
 stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question,
                             const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
-    if (weighing.heft) return evidenceOfHeft(weighing, question, constants, ensemble);
+    if (weighing.heft)
+        return evidenceOfHeft(weighing, question, shareOf(*weighing.heft, question.decisions), constants, ensemble);
     const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
     stores::HiveLoad load;
     load.tare = {question.tare, question.tareSd};
@@ -109,9 +100,17 @@ double givenAfter(const ColonyQuestion& question, SeasonDay day) {
 
 } // namespace
 
-Mass heftStandsFor(const WeighedHive& lift, const ColonyQuestion& question, const ModelConstants& constants,
-                   const winter::DemandEnsemble* ensemble) {
-    return evidenceOfHeft(lift, question, constants, ensemble).typical;
+Mass heftFollowed(const WeighedHive& lift, const ColonyQuestion& question, const ModelConstants& constants,
+                  const winter::DemandEnsemble* ensemble) {
+    const auto& rules = question.decisions;
+    const double share = lift.heft == stores::HeftWord::Fair ? rules.heftFairFollowed : shareOf(*lift.heft, rules);
+    return evidenceOfHeft(lift, question, share, constants, ensemble).typical;
+}
+
+Mass honeyApart(const ColonyQuestion& question, SeasonDay day) {
+    if (supersCount(question)) return kilograms(0);
+    const Mass since = takenAfter(question, day) - takenAfter(question, question.lookedOn);
+    return std::max(kilograms(0), honeyInSupers(question) + since);
 }
 
 Mass honeyInSupers(const ColonyQuestion& question) {

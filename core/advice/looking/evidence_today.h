@@ -10,9 +10,14 @@ namespace winterlarder::advice {
 std::vector<stores::Evidence> evidenceSeen(const ColonyQuestion& question, const ModelConstants& constants,
                                            const winter::DemandEnsemble* ensemble);
 
-//! Stores a lift's word stands for on its day: see evidenceSeen.
-Mass heftStandsFor(const WeighedHive& lift, const ColonyQuestion& question, const ModelConstants& constants,
-                   const winter::DemandEnsemble* ensemble);
+//! Stores a lift's word stands for on its day in a winter that is followed. Light and heavy stand for what they do in an answer; fair for as much as is
+//! usual for the month (heftFairFollowed): a hive lifted in winter and called fair is as it should be. Judgement.
+Mass heftFollowed(const WeighedHive& lift, const ColonyQuestion& question, const ModelConstants& constants,
+                  const winter::DemandEnsemble* ensemble);
+
+//! Honey on the hive that day which does not count as stores: what the look found in supers for people, with what came off between that day and
+//! the look, or less what came off since [kg].
+Mass honeyApart(const ColonyQuestion& question, SeasonDay day);
 
 //! Stores in supers [kg]; 0 where no comb was looked at.
 Mass honeyInSupers(const ColonyQuestion& question);

@@ -24,7 +24,7 @@ constexpr SeasonDay usualSpringFrom{90}, usualSpringTo{150}; // April and May
 
 //! Mean use a day in the coldest 30 days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
 //! it is locked in.
-Mass coldestUsePerDay(const Reckoning& r) {
+Mass coldestUsePerDay(const AdviceBasis& r) {
     const auto& ensemble = r.ensemble;
     const int length = std::min(coldestDays, ensemble.days());
     double coldest = 1e9, useG = 0;
@@ -44,7 +44,7 @@ Mass coldestUsePerDay(const Reckoning& r) {
 // Collects cautions, the most telling first.
 class Cautions {
 public:
-    Cautions(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
+    Cautions(const AdviceBasis& basis, const Advice& advice) : r(basis), q(basis.question), a(advice) {}
 
     std::vector<Remark> all() {
         danger();
@@ -71,13 +71,15 @@ private:
     bool anySuper() const {
         return std::any_of(q.combs.begin(), q.combs.end(), [](const stores::Comb& comb) { return comb.inSuper; });
     }
+    bool superOfTheBees() const { return anySuper() && q.answers.supersFor == SupersFor::Bees; }
     bool frameless() const { return !q.boxes.empty() && q.longHive && !hive::hasFrames(q.boxes.front()); }
     std::string half() const { return q.winter.hemisphere() == Hemisphere::South ? "south" : "north"; }
 
     void danger() {
         if (disease()) say("disease");
         if (a.decidedBy == DecidedBy::NoQueen) say("queen-in-doubt");
-        if (a.decidedBy == DecidedBy::Weak) say("weak-unite", {{"day", a.unite->by}});
+        if (a.decidedBy == DecidedBy::Weak)
+            say("weak-unite", {{"day", a.unite->by}, {"class", std::string(nothingGoesOnTop(q) ? "long" : "boxes")}});
         const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach ||
                             a.decidedBy == DecidedBy::WinterVisit;
         if (urgent) say("emergency");
@@ -107,20 +109,21 @@ private:
     void mites() {
         if (disease() || r.phase > Phase::Closing) return;
         if (q.answers.mitesTreated == true) say("varroa-first", {{"class", std::string("treated")}});
-        else if (r.phase == Phase::Summer) say("varroa-first", {{"class", std::string("summer")}});
+        else if (r.phase == Phase::Summer)
+            say("varroa-first", {{"class", std::string(superOfTheBees() ? "summer-bees" : "summer")}});
         else if (r.phase == Phase::Closing) say("varroa-first", {{"class", half()}});
     }
 
     void opening() {
         if (disease()) return;
-        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != Look::Weigh) ||
+        const bool opens = a.harvest || a.unite || (a.anotherLook.worthIt && a.anotherLook.which != LookKind::Weigh) ||
                            (a.feed && !coldSeason());
         if (a.decidedBy == DecidedBy::Contradiction) say("check-scale");
         if (!opens) return;
         if (maximumToday() < fullLookFromC) say("opening-cold");
         if (!a.feed && maximumToday() >= waspsFromC && !coldSeason()) say("robbing-and-wasps");
         say("stings");
-        if (q.boxes.size() > 1 || a.harvest) say("lifting");
+        if (!nothingGoesOnTop(q) && (q.boxes.size() > 1 || a.harvest)) say("lifting");
         if (frameless()) say("soft-comb");
     }
 
@@ -154,7 +157,7 @@ private:
     }
 
     void honeySafety() {
-        if (syrup() && anySuper()) say("no-supers-while-feeding");
+        if (syrup() && anySuper() && !superOfTheBees()) say("no-supers-while-feeding");
         if (a.feed || q.treated || wasFed(q, r.days)) say("not-for-people");
     }
 
@@ -169,8 +172,10 @@ private:
             say("flow-not-sure");
             say("setting-stores");
         }
-        if (r.phase == Phase::Closing && q.asOf < SeasonDay{-92}) say("early-look");
+        if (r.phase == Phase::Closing && q.asOf < SeasonDay{-92} && nectarComesIn()) say("early-look");
     }
+
+    bool nectarComesIn() const { return q.season.lastIncome && q.asOf <= q.season.lastIncome->day; }
 
     bool beforeLayingStops() const {
         return q.season.broodStop && q.asOf < q.season.broodStop->day && q.asOf > q.season.broodStop->day - 45;
@@ -193,7 +198,9 @@ private:
         const auto within = stores::clusterReach(q.combs, q.boxes, q.coveredCombs, stores::openFactor(q.freshlyFilled));
         const bool ahead = r.phase == Phase::Closing || r.phase == Phase::Late || r.phase == Phase::Winter;
         if (!within || !ahead || q.season.winterClass == climate::WinterClass::Dearth || disease()) return;
-        const Mass needed = r.lockedInDays * coldestUsePerDay(r);
+        const double coldDays =
+            std::min<double>(r.lockedInDays, std::max(0, r.days.winter - q.asOf)); // none after build-up
+        const Mass needed = coldDays * coldestUsePerDay(r);
         const Mass fed =
             a.feed && r.phase == Phase::Closing ? a.feed->stores : kilograms(0); // bees store syrup round the nest
         const bool split = q.longHive && (within->gap || within->bothSides) && r.lockedInDays >= longColdDays &&
@@ -213,7 +220,7 @@ private:
         say("next-look", {{"day", a.nextLook->date}, {"class", std::string(what)}});
     }
 
-    const Reckoning& r;
+    const AdviceBasis& r;
     const ColonyQuestion& q;
     const Advice& a;
     std::vector<Remark> said;
@@ -221,8 +228,6 @@ private:
 
 } // namespace
 
-std::vector<Remark> cautionsOf(const Reckoning& reckoning, const Advice& advice) {
-    return Cautions(reckoning, advice).all();
-}
+std::vector<Remark> cautionsOf(const AdviceBasis& basis, const Advice& advice) { return Cautions(basis, advice).all(); }
 
 } // namespace winterlarder::advice

@@ -27,7 +27,7 @@ const char* wordOf(stores::HeftWord word) {
 // Says which rule gave the verdict, and what follows.
 class DecisionWords {
 public:
-    DecisionWords(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
+    DecisionWords(const AdviceBasis& basis, const Advice& advice) : r(basis), q(basis.question), a(advice) {}
 
     std::vector<Remark> all() {
         yard();
@@ -46,8 +46,10 @@ private:
     //! What the plan of the yard does first.
     void yard() {
         if (!q.plan) return;
-        if (q.joined && q.plan->uniteBy) // an advice acted on says no day
+        if (q.joined && q.plan->uniteBy) { // an advice acted on says no day
             say("united-here", {{"from", q.joined->name}, {"day", *q.plan->uniteBy}});
+            if (!nothingGoesOnTop(q)) say("united-sort");
+        }
         for (const CombGift& gift : q.plan->received)
             say("move-combs-first", {{"from", gift.from}, {"kg", gift.honey}, {"combs", double(gift.combs.size())}});
         for (const CombGift& gift : q.plan->given) say("combs-given", {{"receiver", gift.to}, {"kg", gift.honey}});
@@ -80,12 +82,13 @@ private:
             break;
         case DecidedBy::Board: missing(), say("winter-board", {{"days", r.lockedInDays}}); break;
         case DecidedBy::LateBoard: missing(), say("late-board", {{"days", r.lockedInDays}}); break;
-        case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.wish.reserve}}); break;
+        case DecidedBy::WinterVisit: say("visit-due", {{"stores", r.stores()}, {"reserve", r.today.reserve}}); break;
         case DecidedBy::ShortLater: missing(), say("short-later"); break;
         case DecidedBy::Harvest: surplus(); break;
         case DecidedBy::Enough: enough(); break;
         }
-        if (a.bees->typical.count < 4000) say("small-colony", {{"bees", a.bees->typical.count}});
+        if (a.bees->typical.count < r.rules().fewestMeasuredBees)
+            say("small-colony", {{"bees", a.bees->typical.count}});
     }
 
     bool syrupIsPast() const { return q.season.syrupDeadline && q.asOf > q.season.syrupDeadline->day; }
@@ -100,7 +103,7 @@ private:
 
     void surplus() {
         if (apart()) return say("super-apart", {{"stores", r.stores()}});
-        say("surplus", {{"spare", r.target.toSpare}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}});
+        say("surplus", {{"spare", honeyToSpare(r)}, {"class", std::string(usualHoldsBack(q) ? "usual" : "alone")}});
     }
 
     void missing() {
@@ -141,14 +144,14 @@ private:
         if (r.phase > Phase::Closing || r.capacity.value() <= 0 || r.target.stores <= r.capacity) return;
         const auto& deadline = q.season.syrupDeadline;
         const bool time = deadline && deadline->day - q.asOf >= static_cast<int>(r.rules().combsNeedDays);
-        const bool weighFirst = a.anotherLook.worthIt && a.anotherLook.which == Look::Weigh;
+        const bool weighFirst = a.anotherLook.worthIt && a.anotherLook.which == LookKind::Weigh;
         say("more-than-it-holds",
             {{"need", r.target.stores},
              {"room", r.capacity},
              {"class", std::string(time ? "comb" : "full-combs") + (weighFirst ? "" : "-weighed")}});
     }
 
-    const Reckoning& r;
+    const AdviceBasis& r;
     const ColonyQuestion& q;
     const Advice& a;
     std::vector<Remark> said;
@@ -156,8 +159,8 @@ private:
 
 } // namespace
 
-std::vector<Remark> decisionRemarks(const Reckoning& reckoning, const Advice& advice) {
-    return DecisionWords(reckoning, advice).all();
+std::vector<Remark> decisionRemarks(const AdviceBasis& basis, const Advice& advice) {
+    return DecisionWords(basis, advice).all();
 }
 
 } // namespace winterlarder::advice

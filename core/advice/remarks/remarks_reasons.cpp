@@ -48,7 +48,7 @@ constexpr double heightWorthSayingK = 0.5;
 // Collects reasons in the order they are said.
 class Reasons {
 public:
-    Reasons(const Reckoning& reckoning, const Advice& advice) : r(reckoning), q(reckoning.question), a(advice) {}
+    Reasons(const AdviceBasis& basis, const Advice& advice) : r(basis), q(basis.question), a(advice) {}
 
     std::vector<Remark> all() {
         said = q.setAside;
@@ -70,30 +70,40 @@ private:
     Date on(SeasonDay day) const { return q.winter.date(day); }
 
     void numbers() {
+        if (a.decidedBy != DecidedBy::NoQueen) winter();
+        const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
+        const bool open = std::any_of(q.combs.begin(), q.combs.end(), [](const auto& comb) { return comb.open > 0; });
+        if (q.freshlyFilled && (open || (q.quick && q.quick->cappedShare < 1)))
+            say("fresh-nectar", {{"share", 100 * stores::openFactor(true)}});
+        if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
+        if (a.decidedBy != DecidedBy::NoQueen) wishes();
+    }
+
+    //! What it should winter on.
+    void winter() {
         say("target", {{"day", on(a.target->day)},
                        {"need", a.target->stores},
                        {"combs", a.target->combs},
                        {"gross", a.target->gross}});
         usual();
         say("need", {{"need", *a.need},
-                     {"reserve", r.wish.reserve},
-                     {"in", 100 - 100 * r.wish.shortRisk},
+                     {"reserve", r.today.reserve},
+                     {"in", 100 - 100 * r.today.shortRisk},
                      {"forage", on(q.season.forage->day)}});
-        const int since = q.asOf - std::max(q.lookedOn, r.ensemble.firstDay());
-        const bool open = std::any_of(q.combs.begin(), q.combs.end(), [](const auto& comb) { return comb.open > 0; });
-        if (q.freshlyFilled && (open || (q.quick && q.quick->cappedShare < 1)))
-            say("fresh-nectar", {{"share", 100 * stores::openFactor(true)}});
-        if (since > 0) say("stores-carried-forward", {{"days", double(since)}, {"used", r.carried}});
+    }
+
+    //! Why so much is to be left, and in so many winters.
+    void wishes() {
         const auto& rules = r.rules();
         if (!q.answers.reserve && broodBoxes(q) > 1 && !q.nucleus &&
-            r.wish.reserve == kilograms(rules.reserveMoreBoxes))
-            say("reserve-of-boxes", {{"reserve", r.wish.reserve}, {"one", kilograms(rules.reserveOneBox)}});
-        const bool cautious = r.lockedInDays > rules.lockedInBoard && !q.answers.shortRisk &&
-                              q.answers.visitsInWinter != false && r.wish.shortRisk < rules.riskVisited;
+            r.today.reserve == kilograms(rules.reserveMoreBoxes))
+            say("reserve-of-boxes", {{"reserve", r.today.reserve}, {"one", kilograms(rules.reserveOneBox)}});
+        const bool cautious =
+            !q.answers.shortRisk && q.answers.visitsInWinter != false && r.today.shortRisk < rules.riskVisited - 0.005;
         if (cautious && r.phase <= Phase::Winter && a.decidedBy != DecidedBy::Board &&
             a.decidedBy != DecidedBy::LateBoard)
             say("locked-in-long", {{"days", r.lockedInDays},
-                                   {"in", 100 - 100 * r.wish.shortRisk},
+                                   {"in", 100 - 100 * r.today.shortRisk},
                                    {"class", std::string(r.phase == Phase::Winter ? "winter" : "before")}});
     }
 
@@ -135,13 +145,25 @@ private:
         if (moist) say("moist-honey", {{"water", *q.moisturePercent}, {"most", mostWater(q)}});
         if (!moist && q.moisturePercent && *q.moisturePercent >= r.rules().wettishFrom)
             say("wettish-honey", {{"water", *q.moisturePercent}});
+        const bool beyondRisk = r.phase == Phase::Closing && !fed && !q.treated && !moist && notSurelyToSpare();
+        if (beyondRisk)
+            say("spare-not-sure",
+                {{"spare", r.target.toSpare}, {"reserve", r.today.reserve}, {"in", 100 * r.today.shortRisk}});
         if ((fed || q.treated) && r.phase <= Phase::Closing) say("surplus-for-bees", {{"spare", r.target.toSpare}});
         if (says(OptionKind::TakeInSpring)) say("take-in-spring", {{"spare", a.options.front().springSurplus.typical}});
         if (r.phase != Phase::Closing || fed || q.treated || moist) return;
         if (any([](const stores::Comb& comb) { return comb.oldNest; })) say("old-nest-combs");
-        if (q.quick) say("quick-form-no-combs");
-        if (!q.combs.empty() && !a.harvest && a.verdict == Verdict::Leave) say("no-comb-to-take");
+        if (tooLittleCapped(q)) say("too-little-capped", {{"percent", 100 * q.quick->cappedShare}});
+        else if (q.quick) say("quick-form-no-combs");
+        if (!q.combs.empty() && !a.harvest && !beyondRisk && a.verdict == Verdict::Leave) say("no-comb-to-take");
         if (q.flowStrength > 0) say("autumn-flow-not-harvested");
+    }
+
+    //! Worth taking at the middle of what is known, and not with its doubt.
+    bool notSurelyToSpare() const {
+        const Mass least = kilograms(r.rules().harvestLeast);
+        return (a.decidedBy == DecidedBy::Enough || a.decidedBy == DecidedBy::Full) && r.target.toSpare >= least &&
+               honeyToSpare(r) < least;
     }
 
     bool says(OptionKind kind) const {
@@ -203,7 +225,7 @@ private:
             say("date-moved", {{"which", std::string(which)}, {"to", on(date->day)}});
     }
 
-    const Reckoning& r;
+    const AdviceBasis& r;
     const ColonyQuestion& q;
     const Advice& a;
     std::vector<Remark> said;
@@ -212,8 +234,6 @@ private:
 
 } // namespace
 
-std::vector<Remark> reasonsOf(const Reckoning& reckoning, const Advice& advice) {
-    return Reasons(reckoning, advice).all();
-}
+std::vector<Remark> reasonsOf(const AdviceBasis& basis, const Advice& advice) { return Reasons(basis, advice).all(); }
 
 } // namespace winterlarder::advice

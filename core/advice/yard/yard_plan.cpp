@@ -13,11 +13,18 @@ bool healthy(const std::vector<YardColony>& yard) {
     return std::none_of(yard.begin(), yard.end(), [](const YardColony& colony) { return colony.question->trouble; });
 }
 
+// Whether it has a queen is still to be seen: until then a partner that can winter alone is weighed and fed alone.
+bool isUndecided(const std::vector<YardColony>& yard, const UnitedPair& pair) {
+    return yard[pair.from].advice->decidedBy == DecidedBy::NoQueen && yard[pair.onto].advice->verdict != Verdict::Unite;
+}
+
 void unite(const std::vector<YardColony>& yard, YardPlan& plan, const UnitedPair& pair) {
     PartInYard &from = plan.parts[pair.from], &onto = plan.parts[pair.onto];
     from.uniteWith = yard[pair.onto].question->colony;
+    from.uniteBy = yard[pair.from].advice->unite->by;
+    if (isUndecided(yard, pair)) return;
     onto.uniteWith = yard[pair.from].question->colony;
-    from.uniteBy = onto.uniteBy = yard[pair.from].advice->unite->by;
+    onto.uniteBy = from.uniteBy;
     onto.joinedBees = yard[pair.from].advice->bees->typical;
     onto.joinedStores = std::max(kilograms(0), yard[pair.from].advice->estimate->mean);
 }
@@ -70,7 +77,7 @@ YardPlan planFor(const std::vector<YardColony>& yard, MovingCombs combs) {
 
 bool weighedAgain(const YardPlan& plan, std::size_t place) {
     const PartInYard& part = plan.parts[place];
-    return !part.given.empty() || !part.received.empty() || pairOnto(plan, place);
+    return !part.given.empty() || !part.received.empty() || (part.uniteBy && pairOnto(plan, place));
 }
 
 std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const YardPlan& plan, std::size_t place,
@@ -78,18 +85,22 @@ std::optional<ColonyInPlan> inPlan(const std::vector<YardColony>& yard, const Ya
                                    std::stop_token stop) {
     const YardColony& colony = yard[place];
     const UnitedPair* pair = pairOnto(plan, place);
-    ColonyInPlan planned{pair ? unitedQuestion(colony, yard[pair->from]) : *colony.question, {}};
+    const bool united = pair && !isUndecided(yard, *pair);
+    ColonyInPlan planned{united ? unitedQuestion(colony, yard[pair->from]) : *colony.question, {}};
     planned.question.plan = plan.parts[place];
     if (weighedAgain(plan, place)) {
         auto answer = weigh(planned.question, constants, sampling, threads, std::move(stop));
         if (!answer) return std::nullopt;
         planned.answer = *std::move(answer);
-        if (pair && colony.advice->estimate && colony.advice->bees)
+        if (united && colony.advice->estimate && colony.advice->bees)
             planned.answer.advice.alone = AloneToday{colony.advice->estimate->spread, *colony.advice->bees};
         return planned;
     }
     planned.answer.advice = *colony.advice;
     planned.answer.advice.plan = plan.parts[place];
+    if (pair)
+        planned.answer.advice.reasons.push_back(
+            {"may-be-united", {{"from", yard[pair->from].question->colony}, {"day", *plan.parts[pair->from].uniteBy}}});
     if (const auto why = plan.noneGiven.find(place); why != plan.noneGiven.end())
         planned.answer.advice.reasons.push_back(why->second);
     if (goesOntoAnother(plan, place)) leaveWinterToPartner(planned.answer.advice, plan.parts[place].uniteWith);

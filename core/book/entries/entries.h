@@ -204,7 +204,6 @@ struct ActedAdvice {
     bool operator==(const ActedAdvice&) const = default;
 };
 
-enum class VisitKind { Syrup, Fondant, Check };
 enum class VisitState { Planned, Done, Skipped };
 
 struct PlannedVisit {

@@ -29,6 +29,7 @@ using winterlarder::HeftWord;
 using winterlarder::HoneyKind;
 using winterlarder::SupersFor;
 using winterlarder::UnitSystem;
+using winterlarder::VisitKind;
 
 //! Where the bees stand: exactly one of a station, coordinates, or an own climate.
 struct OwnClimateRecord {

@@ -28,6 +28,15 @@ Json& Json::add(std::string_view name, Json value) {
     return *this;
 }
 
+Json& Json::replace(std::string_view name, Json value) {
+    auto& members = std::get<Object>(value_);
+    const auto found =
+        std::find_if(members.begin(), members.end(), [&](const auto& member) { return member.first == name; });
+    require(found != members.end(), "there is no member {} to replace", name);
+    found->second = std::move(value);
+    return *this;
+}
+
 void Json::push(Json value) { std::get<List>(value_).push_back(std::move(value)); }
 
 bool Json::empty() const {

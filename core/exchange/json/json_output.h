@@ -38,6 +38,8 @@ public:
     static Json list() { return Json(List{}); }
     //! Adds a member to an object, gives the object back.
     Json& add(std::string_view name, Json value);
+    //! Gives a member that is there another value (ContractViolation where it is not); the object back.
+    Json& replace(std::string_view name, Json value);
     //! Adds an item to a list.
     void push(Json value);
     bool empty() const;                                       //!< a list or object with nothing in it

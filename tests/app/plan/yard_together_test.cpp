@@ -79,10 +79,9 @@ TEST(YardTogether, ARowOfUnitingNamesThePartnerWhereOneIsKnown) {
         yard.takeAnswer(id, made);
         const auto rows = ofKind(planOf(yard), JobKind::Unite);
         ASSERT_EQ(rows.size(), 1U);
-        EXPECT_EQ(
-            said(rows[0]),
-            known ? "unite it with Quince, at the latest on this day: set it above, newspaper between, in the evening"
-                  : "unite with a healthy neighbour");
+        EXPECT_EQ(said(rows[0]),
+                  known ? "unite it with Quince, at the latest on this day, in the evening, newspaper between"
+                        : "unite with a healthy neighbour");
         const QString paper = yardSheet(yard, {}, invented::shipped().get()).html;
         EXPECT_EQ(paper.contains(QStringLiteral("unite it with Quince")), known) << "the paper says the same";
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the window and its papers call combs and feed: as at the place of the yard, and of a colony as its hive is.
+// What combs and feed are called, and in which units: as at the place of the yard, and of a colony as its hive is.
 #include "answer/style_of_place.h"
 #include "app/book_desk.h"
 #include "desk/said_remarks.h"
@@ -10,16 +10,16 @@
 
 #include <QRegularExpression>
 #include <QTextDocument>
-#include <gtest/gtest.h>
 
+#include <gtest/gtest.h>
 #include <set>
 
 namespace winterlarder::desk {
 
 namespace {
 
-const QRegularExpression combs(QStringLiteral("\\bcombs?\\b"), QRegularExpression::CaseInsensitiveOption),
-    frames(QStringLiteral("\\bframes?\\b"), QRegularExpression::CaseInsensitiveOption);
+const QRegularExpression anyComb(QStringLiteral("\\bcombs?\\b"), QRegularExpression::CaseInsensitiveOption),
+    anyFrame(QStringLiteral("\\bframes?\\b"), QRegularExpression::CaseInsensitiveOption);
 
 // The demo yard's answers, as its plan has them, but for what is changed of a colony's question.
 template <class Change> struct YardWith : Yard {
@@ -55,7 +55,7 @@ QStringList saidOfColony(const ColonyEntry& colony) {
     const auto& answered = *colony.answered;
     const auto& advice = answered.answer.advice;
     QStringList said{words::answerSentence(answered), words::targetLine(answered), words::riskLine(answered),
-                     words::lookLine(answered), words::verdict(advice)};
+                     words::lookLine(answered), words::verdict(advice, words::styleOf(answered.question))};
     for (const auto* remarks : {&advice.reasons, &advice.cautions, &advice.goodPractice})
         for (const auto& each : saidRemarks(*remarks, *invented::shipped(), words::styleOf(answered.question)))
             said << each.text;
@@ -78,32 +78,32 @@ std::string naming(const QStringList& said, const QRegularExpression& noun) {
 TEST(WordingOfYards, FramesInNovaScotiaButForCombsOnBareBars) {
     const YardWith yard([](advice::ColonyQuestion&, std::size_t) {});
     const auto said = saidOfYard(yard);
-    EXPECT_EQ(naming(said, combs), "");
-    EXPECT_NE(naming(said, frames), "");
+    EXPECT_EQ(naming(said, anyComb), "");
+    EXPECT_NE(naming(said, anyFrame), "");
     std::set<bool> seen;
     for (const auto& colony : yard.colonies()) {
         const bool framed = *seen.insert(answer::hangsInFrames(colony.answered->question)).first;
         const auto own = without(saidOfColony(colony) << onPaper(colonySheet(colony, *invented::shipped())),
                                  {"drawn comb", "empty comb for", "Comb without a frame"});
-        EXPECT_EQ(naming(own, framed ? combs : frames), "");
-        EXPECT_NE(naming(own, framed ? frames : combs), "");
+        EXPECT_EQ(naming(own, framed ? anyComb : anyFrame), "");
+        EXPECT_NE(naming(own, framed ? anyFrame : anyComb), "");
     }
     EXPECT_EQ(seen.size(), 2U) << "the demo has a top-bar hive among framed ones";
 }
 
 TEST(WordingOfYards, CombsInBritain) {
     const YardWith yard([](advice::ColonyQuestion& question, std::size_t) { question.place.country = "GB"; });
-    EXPECT_EQ(naming(saidOfYard(yard), frames), "");
-    EXPECT_NE(naming(saidOfYard(yard), combs), "");
+    EXPECT_EQ(naming(saidOfYard(yard), anyFrame), "");
+    EXPECT_NE(naming(saidOfYard(yard), anyComb), "");
     for (const auto& colony : yard.colonies())
-        EXPECT_EQ(naming(without(saidOfColony(colony), {"Comb without a frame"}), frames), "");
+        EXPECT_EQ(naming(without(saidOfColony(colony), {"Comb without a frame"}), anyFrame), "");
 }
 
 TEST(WordingOfYards, AYardOfBareBarsAloneSpeaksOfCombs) {
     const YardWith yard([](advice::ColonyQuestion& question, std::size_t) {
         for (auto& box : question.boxes) box.id = "topbar-sloping-440";
     });
-    EXPECT_EQ(naming(saidOfYard(yard), frames), "");
+    EXPECT_EQ(naming(saidOfYard(yard), anyFrame), "");
 }
 
 TEST(WordingOfYards, WhatMovesIsCalledAsItsHiveHangsIt) {
@@ -119,6 +119,22 @@ TEST(WordingOfYards, WhatMovesIsCalledAsItsHiveHangsIt) {
     EXPECT_EQ(jobWords(job), QStringLiteral("count the frames the bees cover"));
     job.framed = false;
     EXPECT_EQ(jobWords(job), QStringLiteral("count the combs the bees cover"));
+}
+
+// Amounts in sentences; lists and tables keep to one unit.
+TEST(WordingOfYards, PoundsStandBesideKilogramsInCanadaAndBritain) {
+    const QRegularExpression both(QStringLiteral("\\d kg \\(\\d+ lb\\)"));
+    for (const char* country : {"CA", "GB", "DE"}) {
+        const YardWith yard([&](advice::ColonyQuestion& question, std::size_t) { question.place.country = country; });
+        QStringList said;
+        for (const auto& colony : yard.colonies()) said << saidOfColony(colony);
+        EXPECT_EQ(!said.filter(both).isEmpty(), country != std::string("DE")) << country;
+    }
+    const YardWith yard([](advice::ColonyQuestion&, std::size_t) {});
+    words::useUnits(UnitSystem::UnitedStates);
+    for (const auto& colony : yard.colonies())
+        EXPECT_EQ(naming(saidOfColony(colony), QRegularExpression(QStringLiteral("\\d kg\\b"))), "");
+    words::useUnits(UnitSystem::Metric);
 }
 
 TEST(WordingOfYards, GoesWithTheYard) {

@@ -2,15 +2,22 @@
 #pragma once
 
 #include "advice/advice.h"
-#include "advice/amounts.h"
 #include "advice/phases.h"
 
 #include <optional>
 
 namespace winterlarder::advice {
 
+//! Stores of the asking day, and what is to be left of them: the reserve, and how often winters may fall below it.
+struct StoresAndReserve {
+    Mass mean; //!< with what the yard's plan brings or takes away
+    Mass sd;
+    double shortRisk = 0.2;
+    Mass reserve;
+};
+
 //! What is missing or to spare on the day winter begins for the colony, at the evidence's middle.
-struct TargetReckoning {
+struct TargetBasis {
     SeasonDay day{};
     Mass stores{0};              //!< quantile 1 - short risk of the largest net loss from that day on, and the reserve
     std::vector<double> largest; //!< that loss of every winter, with the case's flow [kg]
@@ -22,8 +29,8 @@ struct TargetReckoning {
     double perLogBees = 0; //!< by how much the target rises with the logarithm of the bees [kg]
 };
 
-//! Everything worked out on the way to an answer, in the order it is worked out.
-struct Reckoning {
+//! What rules, options and remarks of one answer go by: everything worked out for it, in the order it is worked out.
+struct AdviceBasis {
     const ColonyQuestion& question;
     const ModelConstants& constants;
     const winter::DemandEnsemble& ensemble;
@@ -33,17 +40,17 @@ struct Reckoning {
     stores::StoresEstimate estimate;                      //!< on the asking day
     Mass carried{0};                                      //!< median net loss from the look to the asking day
     winter::WinterLosses withFlow, withoutFlow;           //!< from the asking day
-    Wish wish;                                            //!< risk and reserve of the asking day
+    StoresAndReserve today;
     PhaseDays days;
     Phase phase = Phase::Closing;
     double lockedInDays = 0;
-    TargetReckoning target;
+    TargetBasis target;
     Mass capacity{0}; //!< of the built combs that stay
     Mass level{0};    //!< stores that count for it: at the target's day, or today once that is past
     std::optional<Mass> needIfStopped;
 
     const DecisionConstants& rules() const { return question.decisions; }
-    Mass stores() const { return wish.mean; } //!< with what the yard's plan brings or takes away
+    Mass stores() const { return today.mean; }
     Mass brought() const { return question.plan ? question.plan->brought() : kilograms(0); }
     Mass room() const { return std::max(kilograms(0), capacity - level); }
     Date on(SeasonDay day) const { return question.winter.date(day); }

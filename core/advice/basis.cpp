@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "advice/reckoning.h"
+#include "advice/basis.h"
 
 #include "advice/looking/evidence_today.h"
 #include "winter/seen_brood.h"
