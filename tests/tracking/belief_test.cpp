@@ -258,15 +258,17 @@ TEST(Belief, AWordPullsNoFurtherThanItSays) {
 TEST(Belief, AWordBeyondAllThatWasExpectedErrsSoMuchMore) {
     auto q = oxfordColony(20, 2, 10);
     q.tare.sd = kilograms(0.5);
-    q.observations = {weighed(q, 0, expectedGross(q, 0)), on(q, 7, HeftSeen{kilograms(3), stores::HeftWord::Light})};
+    const auto likely = [](const Belief& of) { return believed(of, [&](std::size_t p) { return of.stores()[p]; }); };
+    q.observations = {weighed(q, 0, expectedGross(q, 0))};
+    const double weighedAlone = likely(reweigh(q, oxfordPaths(), {}, 1, constants()));
+    q.observations.push_back(on(q, 7, HeftSeen{kilograms(3), stores::HeftWord::Light}));
     const auto belief = reweigh(q, oxfordPaths(), {}, 1, constants());
     ASSERT_EQ(belief.judged.size(), 2U);
     EXPECT_FALSE(belief.judged[1].contradicts);
     EXPECT_GT(belief.judged[1].widened, 0);
     EXPECT_EQ(belief.judged[1].deviations, -constants().contradictionLimit);
-    const double likely = believed(belief, [&](std::size_t p) { return belief.stores()[p]; });
-    EXPECT_LT(likely, 19.9);
-    EXPECT_GT(likely, 17);
+    EXPECT_LT(likely(belief), weighedAlone - 0.1);
+    EXPECT_GT(likely(belief), weighedAlone - 2);
 }
 
 } // namespace
