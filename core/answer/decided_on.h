@@ -2,6 +2,7 @@
 #pragma once
 
 #include "book/colony_history.h"
+#include "calendar/season_day.h"
 
 namespace winterlarder::answer {
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/form/edits.h"
 
+#include "book/entries/date_of.h"
 #include "book/form/entry_rows.h"
 
 #include <algorithm>
