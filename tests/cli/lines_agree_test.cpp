@@ -17,12 +17,16 @@ const char* const oneDeepBox = R"({"format": "langstroth-deep"})";
 const char* const hiveUnderSuper =
     R"({"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-medium", "super": true}], "supers_for": "people"})";
 
-std::string combsOf(int nest, double capped, int supers = 0) {
+std::string listOf(int nest, double capped, int supers = 0) {
     std::string list;
     for (int i = 0; i < nest + supers; ++i)
         list += fmt::format(R"({}{{"capped": {}, "brood": 0{}}})", i ? ", " : "", i < nest ? capped : 0.9,
                             i < nest ? "" : R"(, "in_super": true)");
-    return R"("bees": {"covered_combs": 7}, "combs": [)" + list + "]";
+    return R"("combs": [)" + list + "]";
+}
+
+std::string combsOf(int nest, double capped, int supers = 0) {
+    return R"("bees": {"covered_combs": 7}, )" + listOf(nest, capped, supers);
 }
 
 std::string wholeAnswer(const std::string& day, const std::string& hive, const std::string& rest,
@@ -78,9 +82,9 @@ TEST(LinesAgree, TheVisitsAddUpToTheSugar) {
 }
 
 TEST(LinesAgree, AColonyWithoutAQueenHasNoWinterOfItsOwn) {
-    const auto said = wholeAnswer(
-        "2026-09-05", oneDeepBox,
-        R"("bees": {"covered_combs": 7, "queen_seen": false, "eggs_seen": false}, "combs": [{"capped": 0.6, "brood": 0}])");
+    const auto said =
+        wholeAnswer("2026-09-05", oneDeepBox,
+                    R"("bees": {"covered_combs": 7, "queen_seen": false, "eggs_seen": false}, )" + listOf(10, 0.6));
     ASSERT_THAT(said, HasSubstr("No sign of a queen"));
     EXPECT_THAT(said, HasSubstr("counts stores only: without a queen it does not live through winter"));
     EXPECT_THAT(said, Not(HasSubstr("For winter, on")));
@@ -90,12 +94,11 @@ TEST(LinesAgree, AColonyWithoutAQueenHasNoWinterOfItsOwn) {
 
 TEST(LinesAgree, TheQuestionOfAFlowNamesThoseOfThePlace) {
     const auto asked = [](const char* site) {
-        return wholeAnswer(
-            "2026-09-03", R"({"format": "national-deep"})",
-            R"("wish": {"visits_in_winter": true}, "full_combs": 0, "fed_or_treated": false, )"
-            R"("bees": {"covered_combs": 7, "queen_seen": true, "mites_counted": true}, )"
-            R"("combs": [{"capped": 0.6}, {"capped": 0.6}, {"capped": 0.6}, {"capped": 0.6}, {"capped": 0.6}])",
-            site);
+        return wholeAnswer("2026-09-03", R"({"format": "national-deep"})",
+                           R"("wish": {"visits_in_winter": true}, "full_combs": 0, "fed_or_treated": false, )"
+                           R"("bees": {"covered_combs": 7, "queen_seen": true, "mites_counted": true}, )" +
+                               listOf(10, 0.6),
+                           site);
     };
     EXPECT_THAT(asked(R"({"latitude": 51.2, "longitude": 0.7})"),
                 HasSubstr("a flow still to come near you, such as ivy"));

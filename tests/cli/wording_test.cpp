@@ -67,7 +67,7 @@ TEST(Wording, FramesPoundsQuartsAndInchesInTheUnitedStates) {
     EXPECT_THAT(text, HasSubstr("full frames"));
     EXPECT_THAT(found(text, R"(\d (kg|L|mm|km)\b|°C)"), ::testing::IsEmpty());
     EXPECT_THAT(found(text, R"(\d\.\d+ (in|gal|qt)\b|US gal|\d L\b)"), ::testing::IsEmpty());
-    EXPECT_THAT(text, HasSubstr("1/4 in by 2 3/4 in to 4 3/4 in")) << "the entrance, as on a rule";
+    EXPECT_THAT(text, HasSubstr("1/4 in high and about 3 in to 5 in wide")) << "the entrance, as on a rule";
     EXPECT_FALSE(found(text, R"(\d( 1/2)? qt\b)").empty()) << "small visits";
     EXPECT_FALSE(found(text, R"(\d( [13]/[24])? gal\b)").empty()) << "from four quarts on";
 }
