@@ -7,6 +7,7 @@
 #include "text/follow_words.h"
 #include "text/remarks.h"
 #include "text/seen_words.h"
+#include "text/task_words.h"
 
 #include <algorithm>
 
@@ -81,18 +82,26 @@ private:
         for (const auto& visit : feed.lots)
             lines << say::FollowSections::tr("%1: %2 of fondant touching the cluster")
                          .arg(words::dateWithWeekday(visit.date), text::amount(visit.fondant, style_));
-        if (feed.plan)
-            for (const auto& visit : feed.plan->visits) lines << visitLine(visit);
+        if (feed.plan) lines << visitLines(feed.plan->visits);
         if (feed.by > feed.begins()) lines << say::FollowSections::tr("It is wanted by %1.").arg(on(feed.by));
         return lines;
     }
 
-    static QString visitLine(const feeding::Visit& visit) {
-        const QString amount = visit.syrup.value() > 0     ? text::amount(visit.syrup, words::style())
-                               : visit.fondant.value() > 0 ? words::amount(visit.fondant)
-                                                           : QString();
+    static QStringList visitLines(const std::vector<feeding::Visit>& visits) {
+        std::vector<report::Task> tasks;
+        for (const auto& visit : visits) tasks.push_back(report::taskOf(visit));
+        tasks = text::asShown(std::move(tasks), words::style());
+        QStringList lines;
+        for (std::size_t i = 0; i < visits.size(); ++i)
+            lines << visitLine(visits[i].date, visits[i].kind, tasks[i].syrup, tasks[i].fondant);
+        return lines;
+    }
+    static QString visitLine(Date day, feeding::VisitKind kind, Volume syrup, Mass fondant) {
+        const QString amount = syrup > Volume(0)   ? text::amount(syrup, words::style())
+                               : fondant > Mass(0) ? words::amount(fondant)
+                                                   : QString();
         return say::FollowSections::tr("%1: %2 %3")
-            .arg(words::dateWithWeekday(visit.date), words::visitKind(visit.kind), amount)
+            .arg(words::dateWithWeekday(day), words::visitKind(kind), amount)
             .trimmed();
     }
 

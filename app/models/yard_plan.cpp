@@ -4,6 +4,8 @@
 #include "answer/due_looks.h"
 #include "answer/style_of_place.h"
 #include "models/due.h"
+#include "models/words.h"
+#include "text/task_words.h"
 
 #include <algorithm>
 #include <tuple>
@@ -49,19 +51,34 @@ PlannedJob advisedJob(const report::Task& task, const ColonyEntry& colony, const
     return job;
 }
 
+// In the amounts that are printed, which add up to what is bought.
+void showAmounts(std::vector<PlannedJob>& jobs) {
+    std::vector<report::Task> tasks(jobs.begin(), jobs.end());
+    tasks = text::asShown(std::move(tasks), words::style());
+    for (std::size_t i = 0; i < jobs.size(); ++i) {
+        jobs[i].sugar = tasks[i].sugar;
+        jobs[i].syrup = tasks[i].syrup;
+    }
+}
+
 // What is planned, struck out where nothing is to be fed, then what is advised beyond it.
 void addJobs(YardPlan& plan, const ColonyEntry& colony, const std::vector<report::Task>& advised,
              const FollowedWinter* leading) {
     const auto forbidden = forbiddenOf(colony, leading);
     const QString name = QString::fromStdString(colony.record.colony.value_or(""));
     std::set<JobKind> planned;
+    std::vector<PlannedJob> plans, jobs;
     for (const auto& visit : colony.visits) {
-        plan.jobs.push_back(jobOf(visit, name, colony.record.asOf));
-        plan.jobs.back().forbidden = forbidden;
-        if (!forbidden) planned.insert(plan.jobs.back().kind);
+        plans.push_back(jobOf(visit, name, colony.record.asOf));
+        plans.back().forbidden = forbidden;
+        if (!forbidden) planned.insert(plans.back().kind);
     }
     for (const auto& task : advised)
-        if (!planned.contains(task.kind)) plan.jobs.push_back(advisedJob(task, colony, name));
+        if (!planned.contains(task.kind)) jobs.push_back(advisedJob(task, colony, name));
+    for (auto* part : {&plans, &jobs}) {
+        showAmounts(*part);
+        plan.jobs.insert(plan.jobs.end(), part->begin(), part->end());
+    }
 }
 
 std::vector<report::Task> tasksAmong(const std::vector<PlannedJob>& jobs, ColonyId colony) {

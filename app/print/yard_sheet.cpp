@@ -123,8 +123,10 @@ Paper yardSheet(const Yard& yard, const std::vector<ColonyId>& order, const Refe
 std::optional<Paper> colonySheet(const ColonyEntry& colony, const ReferenceData& reference) {
     if (!colony.answered || colony.pending) return std::nullopt;
     const auto answered = colony.answered;
-    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference,
-                                     plannedColony(colony, jobsOf(colony), nullptr).tasks);
+    std::vector<report::Task> tasks; // in the amounts that are printed
+    for (const auto& job : jobsOf(colony))
+        if (!job.forbidden) tasks.push_back(job);
+    auto sheet = report::colonySheet(answered->question, answered->answer.advice, reference, tasks);
     const QString name = QString::fromStdString(sheet.title);
     Paper paper{print::htmlOf(sheet,
                               {words::answerSentence(*answered),

@@ -17,12 +17,16 @@ const char* const oneDeepBox = R"({"format": "langstroth-deep"})";
 const char* const hiveUnderSuper =
     R"({"boxes": [{"format": "langstroth-deep"}, {"format": "langstroth-medium", "super": true}], "supers_for": "people"})";
 
-std::string combsOf(int nest, double capped, int supers = 0) {
+std::string listOf(int nest, double capped, int supers = 0) {
     std::string list;
     for (int i = 0; i < nest + supers; ++i)
         list += fmt::format(R"({}{{"capped": {}, "brood": 0{}}})", i ? ", " : "", i < nest ? capped : 0.9,
                             i < nest ? "" : R"(, "in_super": true)");
-    return R"("bees": {"covered_combs": 7}, "combs": [)" + list + "]";
+    return R"("combs": [)" + list + "]";
+}
+
+std::string combsOf(int nest, double capped, int supers = 0) {
+    return R"("bees": {"covered_combs": 7}, )" + listOf(nest, capped, supers);
 }
 
 std::string wholeAnswer(const std::string& day, const std::string& hive, const std::string& rest,
@@ -95,13 +99,10 @@ TEST(LinesAgree, TheVisitsAddUpToTheSugar) {
     EXPECT_GT(severalVisits, 1);
 }
 
-const std::string tenCombs =
-    fmt::format("{}", fmt::join(std::vector<std::string>(10, R"({"capped": 0.6, "brood": 0})"), ", "));
-
 TEST(LinesAgree, AColonyWithoutAQueenHasNoWinterOfItsOwn) {
-    const auto said = wholeAnswer(
-        "2026-09-05", oneDeepBox,
-        R"("bees": {"covered_combs": 7, "queen_seen": false, "eggs_seen": false}, "combs": [)" + tenCombs + "]");
+    const auto said =
+        wholeAnswer("2026-09-05", oneDeepBox,
+                    R"("bees": {"covered_combs": 7, "queen_seen": false, "eggs_seen": false}, )" + listOf(10, 0.6));
     ASSERT_THAT(said, HasSubstr("No sign of a queen"));
     EXPECT_THAT(said, HasSubstr("counts stores only: without a queen it does not live through winter"));
     EXPECT_THAT(said, Not(HasSubstr("For winter, on")));
@@ -113,9 +114,8 @@ TEST(LinesAgree, TheQuestionOfAFlowNamesThoseOfThePlace) {
     const auto asked = [](const char* site) {
         return wholeAnswer("2026-09-03", R"({"format": "national-deep"})",
                            R"("wish": {"visits_in_winter": true}, "full_combs": 0, "fed_or_treated": false, )"
-                           R"("bees": {"covered_combs": 7, "queen_seen": true, "mites_counted": true}, )"
-                           R"("combs": [)" +
-                               tenCombs + "]",
+                           R"("bees": {"covered_combs": 7, "queen_seen": true, "mites_counted": true}, )" +
+                               listOf(10, 0.6),
                            site);
     };
     EXPECT_THAT(asked(R"({"latitude": 51.2, "longitude": 0.7})"),

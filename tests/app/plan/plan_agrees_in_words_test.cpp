@@ -7,6 +7,7 @@
 #include "models/words.h"
 #include "models/yard_list_model.h"
 #include "models/yard_plan.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 #include <map>
@@ -128,6 +129,13 @@ std::vector<exchange::DueOn> calendarOf(const advice::ColonyInPlan& colony) {
     return answer::dueLooks("mark", {due}, *invented::shipped(), {1, 10}, 1, words::style()).due;
 }
 
+std::vector<report::Task> visitsOf(const advice::Advice& a) {
+    std::vector<report::Task> tasks;
+    if (a.feed)
+        for (const auto& visit : a.feed->visits) tasks.push_back(report::taskOf(visit));
+    return tasks;
+}
+
 // Every visit, comb, union and harvest of the answer has its event on its day with its amount, and there is no other.
 void calendarAgrees(const advice::ColonyInPlan& colony) {
     const auto& a = colony.answer.advice;
@@ -141,17 +149,10 @@ void calendarAgrees(const advice::ColonyInPlan& colony) {
             if (QString::fromStdString(at->second).contains(part)) return events.erase(at), true;
         return false;
     };
-    std::vector<Volume> syrup;
-    if (a.feed)
-        for (const auto& visit : a.feed->visits)
-            if (visit.kind == feeding::VisitKind::Syrup) syrup.push_back(visit.syrup);
-    syrup = text::shownParts(syrup, words::style());
-    auto part = syrup.begin();
-    if (a.feed)
-        for (const auto& visit : a.feed->visits)
-            EXPECT_TRUE(take(visit.date, visit.kind == feeding::VisitKind::Syrup ? text::amount(*part++, words::style())
-                                         : visit.kind == feeding::VisitKind::Fondant ? words::amount(visit.fondant)
-                                                                                     : QStringLiteral("Check")));
+    for (const auto& visit : text::asShown(visitsOf(a), words::style()))
+        EXPECT_TRUE(take(*visit.date, visit.kind == report::TaskKind::Syrup ? text::amount(visit.syrup, words::style())
+                                      : visit.kind == report::TaskKind::Fondant ? words::amount(visit.fondant)
+                                                                                : QStringLiteral("Check")));
     if (a.plan)
         for (std::size_t i = 0; i < a.plan->received.size(); ++i) {
             const bool fed = a.feed && !a.feed->visits.empty();
@@ -159,6 +160,10 @@ void calendarAgrees(const advice::ColonyInPlan& colony) {
                 take(fed ? a.feed->visits.front().date : *a.asOf, QString::fromStdString(a.plan->received[i].from)));
         }
     if (a.unite) EXPECT_TRUE(take(a.unite->by, QStringLiteral("unite")));
+    if (a.decidedBy == advice::DecidedBy::NoQueen) {
+        EXPECT_TRUE(take(*a.asOf, QStringLiteral("with eggs")));
+        EXPECT_TRUE(take(a.nextLook->date, QStringLiteral("queen cells")));
+    }
     for (auto at = events.begin(); at != events.end();) { // the next look, and honey by the day it must be off
         const auto said = QString::fromStdString(at->second);
         const bool honey = a.harvest && said.contains(words::amount(a.harvest->upTo));
