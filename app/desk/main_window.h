@@ -35,6 +35,7 @@ class HelpWindow;
 class Learning;
 class NewestWork;
 class WhyWindow;
+class YardPane;
 class YardView;
 
 //! The window: the yard at the left, the answer with its picture and pages at the right. Reading, writing and computing happen on
@@ -106,7 +107,7 @@ protected:
 
 private:
     void buildPanes();
-    QWidget* buildYardPane();
+    YardPane* buildYardPane(QWidget* desk);
     QWidget* buildYardHead();
     void buildMenus();
     void buildBookMenu();

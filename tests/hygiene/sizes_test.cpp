@@ -29,7 +29,6 @@ const Reasons& longFiles() {
         {"app/pages/what_if_page.cpp", "one page: what is tried out, and what would come of it"},
         {"app/photograph/photograph_view.cpp", "one class: a picture with what mouse and keys do to it"},
         {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
-        {"app/plots/winter_layers.cpp", "one layer of the winter picture after the other"},
         {"app/text/grounds/grounds_autumn.cpp", "a list: a short function a number that is explained"},
         {"app/text/headline.cpp", "a list: a sentence a decision"},
         {"app/text/reason_texts.cpp", "a list: a sentence a reason"},
