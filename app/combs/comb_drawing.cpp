@@ -105,22 +105,26 @@ void CombDrawing::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) measureWords();
 }
 
-CombWords CombDrawing::wordsAround(int width) const {
-    CombWords words;
-    words.rowLabel = fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0;
+CombWords CombDrawing::wordsOver(int lines) const {
+    return {fontMetrics().horizontalAdvance(tr("box %1").arg(2)) + 12.0, fontMetrics().height() * double(lines) + 6,
+            widestBroken_};
+}
+
+// In one line where the rows leave room for it, else in two.
+CombWords CombDrawing::wordsIn(QSizeF size) const {
+    auto words = wordsOver(1);
     std::size_t most = 1;
-    for (const auto& row : rowsOf(placesOf(combs_))) most = std::max(most, row.combs.size());
-    const double room = (width - words.rowLabel) / static_cast<double>(most) - 2;
-    const bool broken = widestWhole_ > room;
-    words.widest = broken ? widestBroken_ : widestWhole_;
-    words.below = fontMetrics().height() * (broken ? 2.0 : 1.0) + 6;
+    for (const auto& row : rowsIn(placesOf(combs_), size, words)) most = std::max(most, row.combs.size());
+    const double room = (size.width() - words.rowLabel) / static_cast<double>(most) - 2;
+    if (widestWhole_ > room) return wordsOver(2);
+    words.widest = widestWhole_;
     return words;
 }
 
-std::vector<CombSlot> CombDrawing::slots_() const { return layOut(placesOf(combs_), size(), wordsAround(width())); }
+std::vector<CombSlot> CombDrawing::slots_() const { return layOut(placesOf(combs_), size(), wordsIn(size())); }
 
 int CombDrawing::combAt(QPointF point) const {
-    const auto words = wordsAround(width());
+    const auto words = wordsIn(size());
     for (const auto& slot : slots_())
         if (slot.drawn.adjusted(-around, -2, around, words.below).contains(point)) return slot.comb;
     return -1;
@@ -133,8 +137,11 @@ QRectF CombDrawing::faceOf(int comb) const {
 }
 
 int CombDrawing::heightForWidth(int width) const {
-    return std::max(minimumSizeHint().height(),
-                    static_cast<int>(std::ceil(heightFor(placesOf(combs_), width, wordsAround(width)))));
+    const auto places = placesOf(combs_);
+    const double inOneLine = heightFor(places, width, wordsOver(1));
+    const bool one = wordsIn(QSizeF(width, inOneLine)).below < wordsOver(2).below;
+    const double height = one ? inOneLine : heightFor(places, width, wordsOver(2));
+    return std::max(minimumSizeHint().height(), static_cast<int>(std::ceil(height)));
 }
 
 QSize CombDrawing::sizeHint() const { return {760, heightForWidth(760)}; }
@@ -154,7 +161,7 @@ void CombDrawing::paintRowLabels(QPainter& painter, const std::vector<CombSlot>&
         const auto& comb = at(slot.comb);
         if (labelled == comb.box) continue;
         labelled = comb.box;
-        painter.drawText(QRectF(0, slot.drawn.top(), wordsAround(width()).rowLabel, slot.drawn.height()),
+        painter.drawText(QRectF(0, slot.drawn.top(), wordsOver(1).rowLabel, slot.drawn.height()),
                          Qt::AlignLeft | Qt::AlignVCenter, comb.inSuper ? tr("super") : tr("box %1").arg(comb.box + 1));
     }
 }

@@ -78,7 +78,8 @@ private:
 
     void measureWords();
     std::vector<CombSlot> slots_() const;
-    CombWords wordsAround(int width) const;
+    CombWords wordsOver(int lines) const;
+    CombWords wordsIn(QSizeF size) const;
     const DrawnComb& at(int comb) const { return combs_[static_cast<std::size_t>(comb)]; }
     DrawnComb shown(int comb) const; //!< as dragged, where it is being dragged
     void paintSlot(QPainter& painter, const CombSlot& slot) const;

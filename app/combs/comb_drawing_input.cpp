@@ -82,7 +82,7 @@ std::vector<NamedKeys> CombDrawing::namedKeys() {
 bool CombDrawing::moveByKey(int key) {
     const int last = static_cast<int>(combs_.size()) - 1;
     const auto rows = [this](int down) {
-        return combBeside(rowsIn(placesOf(combs_), size(), wordsAround(width())), chosen_, down);
+        return combBeside(rowsIn(placesOf(combs_), size(), wordsIn(size())), chosen_, down);
     };
     switch (key) {
     case Qt::Key_Left: choose(std::max(0, chosen_ - 1)); return true;

@@ -15,6 +15,7 @@ constexpr double apartWords = 2;      // px between the words below two combs
 constexpr double largestScale = 0.62; // px per mm
 constexpr double smallestScale = 0.02;
 constexpr double comfortableScale = 0.36;
+constexpr QSizeF leastComb{97, 66};    // px with its bar, its face 90 x 60, where breaking rows makes it so
 constexpr double above = 5, below = 1; // px free at the edges
 constexpr double ring = 4;             // px a mark around a comb takes
 
@@ -92,12 +93,48 @@ std::vector<CombRow> rowsWithRoom(const std::vector<CombPlace>& combs, double wi
 
 } // namespace
 
+namespace {
+
+double scaleAcross(const Extent& extent, double width, const CombWords& words) {
+    return std::max(smallestScale, acrossEach(extent, width, words) / extent.widest);
+}
+
+// At which the deepest comb is as large as the least comb.
+double leastScale(const Extent& extent) {
+    const double deepest = *std::max_element(extent.deep.begin(), extent.deep.end());
+    return std::min(largestScale, std::max(leastComb.width() / extent.widest, leastComb.height() / deepest));
+}
+
+struct Broken {
+    Extent extent;
+    double leastScale = 0; //!< at which rowsIn breaks the rows too
+};
+
+// Rows broken until the combs are large enough; as they are where that makes none clearly larger.
+Broken largeEnough(Extent whole, const std::vector<CombPlace>& combs, double width, const CombWords& words) {
+    Broken best{std::move(whole)};
+    for (std::size_t most = best.extent.most; most > shortestRow;) {
+        const double scale = scaleAcross(best.extent, width, words);
+        if (scale >= leastScale(best.extent)) break;
+        auto shorter = extentOf(rowsOf(combs, --most), combs);
+        if (scaleAcross(shorter, width, words) < clearly * scale) continue;
+        best = {std::move(shorter), clearly * scale};
+    }
+    return best;
+}
+
+} // namespace
+
 double heightFor(const std::vector<CombPlace>& combs, double width, const CombWords& words) {
     const auto rows = rowsWithRoom(combs, width, words);
     if (rows.empty()) return 0;
-    const auto extent = extentOf(rows, combs);
-    const double scale = std::clamp(acrossEach(extent, width, words) / extent.widest, smallestScale, comfortableScale);
-    return extent.tallest * scale + static_cast<double>(rows.size()) * (words.below + gap) + above + below;
+    const auto [extent, broken] = largeEnough(extentOf(rows, combs), combs, width, words);
+    const double least = std::max(leastScale(extent), broken);
+    const double most = broken > 0 ? least : std::max(comfortableScale, least);
+    const double scale = std::min(scaleAcross(extent, width, words), most);
+    // A hair more, so that rounding does not undo what was broken.
+    return extent.tallest * scale * 1.0001 + static_cast<double>(extent.deep.size()) * (words.below + gap) + above +
+           below;
 }
 
 std::vector<CombRow> rowsIn(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words) {

@@ -42,7 +42,8 @@ std::vector<CombRow> rowsIn(const std::vector<CombPlace>& combs, QSizeF size, co
 //! All combs to one scale, filling the size; in the order of rowsIn. Tested: tests/app/comb_layout_test.cpp.
 std::vector<CombSlot> layOut(const std::vector<CombPlace>& combs, QSizeF size, const CombWords& words);
 
-//! The height at which combs are as large as a width lets them be (rows broken until the words below have room), or comfortably large where it lets them be larger.
+//! The height at which combs are as large as a width lets them be (rows broken until the words below have room and the deepest combs are
+//! 90 x 60 px or as near to it as rows of four come), or comfortably large where it lets them be larger.
 double heightFor(const std::vector<CombPlace>& combs, double width, const CombWords& words);
 
 //! The comb beside, above or below another; the same one at the edge.

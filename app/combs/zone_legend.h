@@ -16,7 +16,8 @@ public:
     void pick(CombField field); //!< marks it
     QRectF placeOf(CombField field) const;
     QSize sizeHint() const override;
-    QSize minimumSizeHint() const override { return sizeHint(); }
+    QSize minimumSizeHint() const override; //!< one entry on each line
+    int heightForWidth(int width) const override;
 
 signals:
     void picked(winterlarder::desk::CombField field);

@@ -3,6 +3,7 @@
 #include "desk/colony_view.h"
 #include "desk/core_adviser.h"
 #include "desk/main_window.h"
+#include "desk/yard_pane.h"
 #include "models/plain_tip.h"
 #include "models/words.h"
 #include "text/step_words.h"

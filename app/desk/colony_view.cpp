@@ -21,7 +21,7 @@
 #include "pages/story_page.h"
 #include "pages/what_if_page.h"
 #include "series/use_parts.h"
-#include "theme/card.h"
+#include "theme/least_height.h"
 
 #include <QPushButton>
 #include <QSplitter>
@@ -32,6 +32,12 @@
 #include <algorithm>
 
 namespace winterlarder::desk {
+
+namespace {
+
+constexpr int leastPageLines = 16; // a lower page shows too little; the whole is scrolled instead
+
+} // namespace
 
 ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     answer_ = new AnswerPanel(this);
@@ -63,15 +69,20 @@ ColonyView::ColonyView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     halves_->setHandleWidth(12);
     halves_->addWidget(picture_);
     halves_->addWidget(pages_);
-    halves_->setStretchFactor(0, 1);
-    halves_->setStretchFactor(1, 1);
-    halves_->setSizes({380, 360});
+    halves_->setStretchFactor(0, 2);
+    halves_->setStretchFactor(1, 3);
+    halves_->setSizes({250, 400});
+    pages_->setMinimumHeight(leastPageLines * fontMetrics().height());
+    auto* all = new LeastHeight(this);
+    auto* down = new QVBoxLayout(all);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(10);
+    down->addWidget(answer_);
+    down->addWidget(next_);
+    down->addWidget(halves_, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(10);
-    layout->addWidget(answer_);
-    layout->addWidget(next_);
-    layout->addWidget(halves_, 1);
+    layout->addWidget(withRoom(all, this));
 
     connectPages();
     connectNext();

@@ -51,11 +51,11 @@ public:
     void useAdviser(std::shared_ptr<const Adviser> adviser);
     bool idle() const; //!< nothing tried out is being answered
     QTabWidget* pages() const { return pages_; }
+    QSplitter* halves() const { return halves_; } //!< the picture, and the pages below it
     void showPage(ColonyPage page);
     GroundsPopup* grounds() const { return grounds_; } //!< how a number was got; nothing until one was asked about
     NextEntry* next() const { return next_; }          //!< what to enter before there is an answer
     void beginFirstLook();                             //!< the keeper's hand is put where the first entry is made
-    QSplitter* halves() const { return halves_; }      //!< the picture, and the pages below it
     bool pictureWanted() const { return pictureWanted_; }
     void wantPicture(bool wanted); //!< without the winter picture the pages have all the room
     //! Lays itself out; the window need not ask every page how tall it would be at each width whenever a word changes.

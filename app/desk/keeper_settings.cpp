@@ -6,6 +6,7 @@
 #include "desk/main_window.h"
 #include "desk/settings_dialog.h"
 #include "desk/text_size.h"
+#include "desk/yard_pane.h"
 #include "models/words.h"
 #include "pages/yard_view.h"
 
@@ -52,7 +53,7 @@ void MainWindow::showUnits(UnitSystem system) {
 
 void MainWindow::useLetters(int percent) {
     useTextSize(percent);
-    fitYardPane();
+    yardPane_->fit();
 }
 
 void MainWindow::showSettings() {

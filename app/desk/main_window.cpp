@@ -9,6 +9,7 @@
 #include "desk/said_remarks.h"
 #include "desk/undo_keys.h"
 #include "desk/wheel_guard.h"
+#include "desk/yard_pane.h"
 #include "dialogs/why_window.h"
 #include "fields/day_field.h"
 #include "fields/fields.h"
@@ -79,7 +80,7 @@ MainWindow::~MainWindow() {
 void MainWindow::buildPanes() {
     auto* desk = new QWidget(this);
     desk->setObjectName(QStringLiteral("desk"));
-    auto* yardPane = buildYardPane(); // made in the order it is read, which is the order of the Tab key
+    auto* yardPane = buildYardPane(desk); // made in the order it is read, which is the order of the Tab key
     banner_ = new Banner(desk, yardPane);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
@@ -93,6 +94,7 @@ void MainWindow::buildPanes() {
     auto* framed = new QVBoxLayout;
     framed->setContentsMargins(18, 14, 18, 14);
     framed->addWidget(right_);
+    yardPane->standBeside(right_);
     auto* across = new QHBoxLayout;
     across->setContentsMargins(0, 0, 0, 0);
     across->setSpacing(0);
@@ -132,9 +134,8 @@ QWidget* MainWindow::buildYardHead() {
     return head;
 }
 
-QWidget* MainWindow::buildYardPane() {
-    auto* pane = new QFrame(this);
-    pane->setObjectName(QStringLiteral("yardPane"));
+YardPane* MainWindow::buildYardPane(QWidget* desk) {
+    auto* pane = new YardPane(desk);
     auto* head = buildYardHead();
     model_ = new YardListModel(&yard_, this);
     list_ = new QListView(pane);
@@ -148,17 +149,10 @@ QWidget* MainWindow::buildYardPane() {
     auto* key = quietLabel(pane);
     key->setText(tr("bar: stores today, fading where unsure\ntick: needed until spring forage starts"));
     key->setContentsMargins(18, 4, 12, 10);
-    auto* layout = new QVBoxLayout(pane);
-    layout->setContentsMargins(0, 8, 0, 0);
-    layout->addWidget(head);
-    layout->addWidget(list_, 1);
-    layout->addWidget(key);
+    pane->hold(head, list_, key);
     yardPane_ = pane;
-    fitYardPane();
     return pane;
 }
-
-void MainWindow::fitYardPane() { yardPane_->setFixedWidth(std::max(290, fontMetrics().averageCharWidth() * 42)); }
 
 void MainWindow::connectYard() {
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &MainWindow::showChosen);
@@ -239,8 +233,10 @@ void MainWindow::showChosen() {
         right_->setCurrentWidget(book_.isOpen() ? static_cast<QWidget*>(yardView_) : start_);
         return;
     }
+    const bool other = colonyView_->colony() != id;
     colonyView_->show(id);
     right_->setCurrentWidget(colonyView_);
+    if (other && !list_->hasFocus()) yardPane_->open(false); // found by another way than the list
 }
 
 WhyWindow* MainWindow::whyWindow() {

@@ -37,6 +37,7 @@ struct Findable;
 class Learning;
 class NewestWork;
 class WhyWindow;
+class YardPane;
 class YardView;
 
 //! The window: the yard at the left, the answer with its picture and pages at the right. Reading, writing and computing happen on
@@ -122,7 +123,7 @@ protected:
 
 private:
     void buildPanes();
-    QWidget* buildYardPane();
+    YardPane* buildYardPane(QWidget* desk);
     QWidget* buildYardHead();
     void buildMenus();
     void buildBookMenu();
@@ -161,7 +162,6 @@ private:
     QString measureOn(const QString& picture);
     void askWhatTableItIs(const QString& file);
     void useLetters(int percent);
-    void fitYardPane();
     struct ReadToFollow {
         std::vector<answer::ReadDue> colonies;
         std::string mark;               //!< of the book
@@ -184,7 +184,7 @@ private:
     Banner* banner_ = nullptr;
     BookActions* books_ = nullptr;
     YardListModel* model_ = nullptr;
-    QWidget* yardPane_ = nullptr;
+    YardPane* yardPane_ = nullptr;
     QListView* list_ = nullptr;
     QComboBox* yards_ = nullptr;
     DayField* day_ = nullptr;

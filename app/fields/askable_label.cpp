@@ -5,6 +5,7 @@
 
 #include <QCursor>
 #include <QEvent>
+#include <QPainter>
 
 #include <algorithm>
 
@@ -65,6 +66,16 @@ void AskableLabel::changeEvent(QEvent* event) {
     if ((event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) &&
         textFormat() == Qt::RichText)
         render(sentence_);
+}
+
+// A label whose numbers the keys reach stands on a ground of its own.
+void AskableLabel::paintEvent(QPaintEvent* event) {
+    if (hasFocus()) {
+        QPainter painter(this);
+        painter.fillRect(rect(), coloursOf(*this).chosen);
+        painter.fillRect(QRect(0, height() - 2, width(), 2), coloursOf(*this).accent);
+    }
+    QLabel::paintEvent(event);
 }
 
 AskableLabel* quietAskable(QWidget* parent) {

@@ -6,6 +6,7 @@
 #include "models/plain_tip.h"
 #include "models/words.h"
 #include "theme/card.h"
+#include "theme/flow_layout.h"
 #include "theme/stop_listening.h"
 
 #include <QComboBox>
@@ -150,11 +151,11 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));
     on_ = plainLabel(this, tr("on"));
     date_ = new DayField(this, tr("Day of weighing"));
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
-    for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_})
-        layout->addWidget(part, 0, Qt::AlignTop); // what is said below the day moves nothing
+    auto* layout = new FlowLayout(this, 4, 4);
+    for (QWidget* part : std::initializer_list<QWidget*>{kind_, first_, second_, heft_, on_, date_}) {
+        layout->addWidget(part);
+        layout->setAlignment(part, Qt::AlignTop); // what is said below the day moves nothing
+    }
     on_->setFixedHeight(first_->sizeHint().height());
     connect(kind_, &QComboBox::activated, this, [this] {
         fit(static_cast<WeighedBy>(kind_->currentData().toInt()));

@@ -10,6 +10,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace winterlarder::desk {
 
 namespace {
@@ -65,7 +67,7 @@ void DoubtBar::resizeEvent(QResizeEvent* event) {
 }
 
 // A form asks labels that break their lines how tall they are before it knows how wide: the last lines would be cut.
-void DoubtBar::makeRoom() { question_->setMinimumHeight(question_->heightForWidth(std::max(width(), 1))); }
+void DoubtBar::makeRoom() { question_->setMinimumHeight(std::max(0, question_->heightForWidth(std::max(width(), 1)))); }
 
 void DoubtBar::clear() {
     doubt_.reset();

@@ -5,11 +5,14 @@
 
 #include <QTableView>
 
+#include <array>
+#include <vector>
+
 namespace winterlarder::desk {
 
-//! A table of jobs in the window's style; read only, choosable row by row. Nothing is cut: columns are as wide as the widest words in
-//! them, and what does not fit into its line goes on in the next. A yard has a thousand jobs but few different words, so only one row of
-//! each is measured. Tested: tests/app/job_table_test.cpp.
+//! A table of jobs in the window's style; read only, choosable row by row. Nothing is cut: what does not fit into its line goes on in the
+//! next, no column is under its longest word, and each row is as tall as its words need. A yard has a thousand jobs but few different words,
+//! so each is measured once. Tested: tests/app/job_table_test.cpp.
 class JobTable : public QTableView {
     Q_OBJECT
 
@@ -21,14 +24,22 @@ protected:
     void updateGeometries() override;
 
 private:
+    //! Of a column: no word broken into lines, and no wider than its longest word.
+    struct Widths {
+        int whole = 0, least = 0;
+    };
     void fit();
-    void fitWidths();
-    template <class Said> void fitWidth(JobTableModel::Column column, Said said);
+    void measureWords();
+    Widths widthsOf(int column) const;
+    void fitToWidth();
     void fitHeights();
-    QSize sizeIn(const QModelIndex& index, int width) const;
+    QSize sizeIn(const QString& words, int width) const;
 
     JobTableModel* jobs_;
-    int fitted_ = 0; //!< width of the words that row heights were made for
+    std::array<std::vector<QString>, JobTableModel::ColumnCount> words_;    //!< of each column, each once
+    std::vector<std::array<std::size_t, JobTableModel::ColumnCount>> rows_; //!< which of them stand in a row
+    std::array<Widths, JobTableModel::ColumnCount> widths_;
+    int fitted_ = 0; //!< width the columns were made for
 };
 
 } // namespace winterlarder::desk

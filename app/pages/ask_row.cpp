@@ -5,8 +5,9 @@
 #include "models/ask_answers.h"
 #include "text/ask_words.h"
 #include "theme/card.h"
+#include "theme/flow_layout.h"
 
-#include <QHBoxLayout>
+#include <QBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -17,7 +18,7 @@ namespace winterlarder::desk {
 AskRow::AskRow(QWidget* parent) : QWidget(parent) {
     question_ = plainLabel(this);
     question_->setWordWrap(true);
-    across_ = new QHBoxLayout(this);
+    across_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
     across_->setContentsMargins(0, 2, 0, 0);
     across_->setSpacing(8);
     across_->addWidget(question_, 0);
@@ -43,9 +44,7 @@ void AskRow::offer(const advice::Ask& ask, const ReferenceData* reference) {
     question_->setMinimumWidth(
         std::min(fontMetrics().horizontalAdvance(question) + 4, 48 * fontMetrics().averageCharWidth()));
     choices_ = new QWidget(this);
-    auto* row = new QHBoxLayout(choices_);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(6);
+    auto* row = new FlowLayout(choices_, 6, 4);
     for (const auto& choice : choicesOf(kind)) {
         auto* button = new QPushButton(choice.words, choices_);
         button->setAccessibleName(tr("%1 %2", "question, answer").arg(question, choice.words));
@@ -67,6 +66,19 @@ void AskRow::offer(const advice::Ask& ask, const ReferenceData* reference) {
     }
     across_->insertWidget(1, choices_);
     choices_->show();
+    arrange();
+}
+
+// The answers below the question where they have no room beside it.
+void AskRow::arrange() {
+    if (!choices_) return;
+    const bool beside = width() >= question_->minimumWidth() + across_->spacing() + choices_->sizeHint().width();
+    across_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void AskRow::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
 }
 
 } // namespace winterlarder::desk

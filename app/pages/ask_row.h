@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-class QHBoxLayout;
+class QBoxLayout;
 class QLabel;
 
 namespace winterlarder::desk {
@@ -28,12 +28,16 @@ public:
 signals:
     void answered(winterlarder::advice::AskKind kind, double value);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void arrange();
     void offer(const advice::Ask& ask, const ReferenceData* reference);
 
     QLabel* question_;
     QWidget* choices_ = nullptr;
-    QHBoxLayout* across_;
+    QBoxLayout* across_;
     std::vector<QWidget*> answers_;
     std::optional<advice::AskKind> shown_;
 };

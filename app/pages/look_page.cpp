@@ -62,7 +62,7 @@ LookPage::LookPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     nothing_->setAlignment(Qt::AlignCenter);
 
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(14, 10, 14, 8);
+    layout->setContentsMargins(10, 10, 8, 8);
     layout->setSpacing(6);
     layout->addLayout(head);
     layout->addWidget(nothing_);
@@ -93,14 +93,24 @@ QLayout* LookPage::buildHead() {
         const auto* records = yard_->records(colony_);
         if (colony && records) askForHive(this, yard_, housingOn(*records, colony->record.asOf));
     });
-    auto* head = new QHBoxLayout;
-    head->addWidget(heading_, 1);
+    auto* buttons = new QWidget(this);
+    auto* row = new FlowLayout(buttons, 6, 4);
     for (auto* button : {newLook_, lookDetails_, hive_}) {
         button->setProperty("chip", true);
-        head->addWidget(button);
+        row->addWidget(button);
     }
-    head->addWidget(new GuideLink(this, yard_, text::GuidePage::FullComb));
-    return head;
+    row->addWidget(new GuideLink(this, yard_, text::GuidePage::FullComb));
+    head_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    head_->addWidget(heading_, 1);
+    head_->addWidget(buttons);
+    return head_;
+}
+
+// The heading has a third of the width, or a line of its own.
+void LookPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool beside = head_->itemAt(1)->sizeHint().width() < width() * 2 / 3;
+    head_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 // As last seen where that is not long ago, else the empty combs of the hive.

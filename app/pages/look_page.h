@@ -10,6 +10,7 @@
 #include <functional>
 #include <optional>
 
+class QBoxLayout;
 class QDoubleSpinBox;
 class QLabel;
 class QPushButton;
@@ -42,6 +43,9 @@ signals:
     void combChosen(int comb);
     void numberAsked(winterlarder::text::AskedNumber number, QPoint under);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     QWidget* buildRecordFields();
     QLayout* buildHead();
@@ -63,6 +67,7 @@ private:
     Yard* yard_;
     ColonyId colony_;
     QLabel* heading_;
+    QBoxLayout* head_ = nullptr; //!< heading and buttons, beside each other or not
     QPushButton* newLook_;
     QPushButton* lookDetails_;
     QPushButton* hive_;

@@ -4,11 +4,12 @@
 #include "dialogs/documents.h"
 #include "models/plain_tip.h"
 #include "models/words.h"
+#include "theme/flow_layout.h"
 
 #include <QApplication>
+#include <QBoxLayout>
 #include <QClipboard>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLocale>
 #include <QMenu>
 #include <QPushButton>
@@ -23,8 +24,7 @@ namespace winterlarder::desk {
 PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     plot_ = new WinterPlot(this);
     caption_ = quietLabel(this);
-    caption_->setMinimumHeight(2 * caption_->fontMetrics().height() + 2);
-    caption_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    caption_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     offerLabel_ = quietLabel(this, Lines::One);
     offerLabel_->setText(tr("Show:"));
     keep_ = new QToolButton(this);
@@ -45,23 +45,20 @@ PicturePanel::PicturePanel(QWidget* parent) : Card(parent) {
     more_ = addDaysButton(QStringLiteral("\u2212"), tr("Show more days (-)"), &WinterPlot::seeMoreDays);
     fewer_ = addDaysButton(QStringLiteral("+"), tr("Show fewer days (+)"), &WinterPlot::seeFewerDays);
 
-    auto* below = new QHBoxLayout;
-    below->setContentsMargins(10, 0, 8, 6);
-    below->setSpacing(6);
-    below->addWidget(caption_, 1);
-    below->addWidget(whole_);
-    below->addWidget(more_);
-    below->addWidget(fewer_);
-    below->addWidget(offerLabel_);
-    chipRow_ = new QHBoxLayout;
-    chipRow_->setSpacing(6);
-    below->addLayout(chipRow_);
-    below->addWidget(keep_);
+    auto* controls = new QWidget(this);
+    chipRow_ = new FlowLayout(controls, 6, 4);
+    for (QWidget* each : std::initializer_list<QWidget*>{whole_, more_, fewer_, offerLabel_, keep_})
+        chipRow_->addWidget(each);
+    below_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    below_->setContentsMargins(10, 0, 8, 6);
+    below_->setSpacing(6);
+    below_->addWidget(caption_, 1);
+    below_->addWidget(controls);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(6, 6, 6, 0);
     layout->setSpacing(0);
     layout->addWidget(plot_, 1);
-    layout->addLayout(below);
+    layout->addLayout(below_);
     connect(plot_, &WinterPlot::dayRead, this,
             [this](const QString& text) { caption_->setText(text.isEmpty() ? caption() : text); });
     connect(plot_, &WinterPlot::seenChanged, this, &PicturePanel::showSeen);
@@ -131,6 +128,7 @@ void PicturePanel::showOwn() {
     plot_->showOptions(wanted_);
     plot_->show(std::shared_ptr<const WinterPicture>(shown_, &shown_->picture));
     caption_->setText(caption());
+    makeRoomForWords();
 }
 
 void PicturePanel::tryOut(const std::shared_ptr<const WinterPicture>& picture, const QString& caption) {
@@ -163,7 +161,7 @@ void PicturePanel::offer(const advice::Advice& advice) {
             button->setProperty("chip", true);
             button->setCheckable(true);
             connect(button, &QPushButton::clicked, this, &PicturePanel::layOver);
-            chipRow_->addWidget(button);
+            chipRow_->insert(chipRow_->count() - 1, button); // before the button that keeps the picture
         }
         button->setText(words::option(option.kind, told));
         button->setToolTip(plainTip(words::optionWithAmount(option, told)));
@@ -179,15 +177,39 @@ void PicturePanel::offer(const advice::Advice& advice) {
 
 // Made last, the options would be reached last.
 void PicturePanel::orderTabs() {
-    setTabOrder(plot_, whole_);
-    setTabOrder(whole_, more_);
-    setTabOrder(more_, fewer_);
-    QWidget* before = fewer_;
+    QWidget* before = plot_;
     for (int place = 0; place < chipRow_->count(); ++place) {
-        setTabOrder(before, chipRow_->itemAt(place)->widget());
-        before = chipRow_->itemAt(place)->widget();
+        auto* next = chipRow_->itemAt(place)->widget();
+        if (next == offerLabel_) continue;
+        setTabOrder(before, next);
+        before = next;
     }
-    setTabOrder(before, keep_);
+}
+
+// The longest words that are read out have room, so that nothing moves while the hand goes over the days.
+void PicturePanel::makeRoomForWords() {
+    const int wide = below_->direction() == QBoxLayout::LeftToRight ? width() / 2 : width();
+    const QString longest = shown_ && !shown_->picture.empty() ? plot_->readout(shown_->picture.first) : QString();
+    const auto metrics = caption_->fontMetrics();
+    const int tall =
+        metrics.boundingRect(QRect(0, 0, std::max(100, wide - 40), 10000), Qt::TextWordWrap, longest).height();
+    caption_->setMinimumHeight(std::max(2 * metrics.height(), tall) + 2);
+    updateGeometry();
+}
+
+void PicturePanel::resizeEvent(QResizeEvent* event) {
+    Card::resizeEvent(event);
+    const bool beside = width() >= 2 * chipRow_->sizeHint().width() + 40;
+    below_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    makeRoomForWords();
+}
+
+// What goes over several lines has them.
+QSize PicturePanel::minimumSizeHint() const {
+    const QMargins edge = contentsMargins();
+    const int least = layout()->totalMinimumSize().width();
+    const int inside = std::max(width(), least) - edge.left() - edge.right();
+    return {least, layout()->minimumHeightForWidth(inside) + edge.top() + edge.bottom()};
 }
 
 void PicturePanel::layOver() {
@@ -200,6 +222,7 @@ void PicturePanel::layOver() {
     }
     wanted_ = chosen;
     plot_->showOptions(wanted_);
+    makeRoomForWords();
 }
 
 void PicturePanel::saveAs() {

@@ -7,11 +7,13 @@
 
 #include <map>
 
-class QHBoxLayout;
+class QBoxLayout;
 class QPushButton;
 class QToolButton;
 
 namespace winterlarder::desk {
+
+class FlowLayout;
 
 //! The winter picture with its caption (or what is read out of it), the options to lay over it, and ways to keep it.
 class PicturePanel : public Card {
@@ -27,9 +29,14 @@ public:
     //! Options at hand, by kind; each button shows and hides its winters.
     QPushButton* chip(advice::OptionKind kind) const;
 
+    QSize minimumSizeHint() const override;
+
 public slots:
     void saveAs();
     void copyNumbers();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void offer(const advice::Advice& advice);
@@ -37,13 +44,15 @@ private:
     void showSeen();
     void orderTabs();
     void layOver();
+    void makeRoomForWords();
     QString caption() const;
     void showOwn();
 
     WinterPlot* plot_;
     QLabel* caption_;
     QLabel* offerLabel_;
-    QHBoxLayout* chipRow_;
+    QBoxLayout* below_; //!< words and buttons, beside each other or not
+    FlowLayout* chipRow_;
     QPushButton* more_;
     QPushButton* fewer_;
     QPushButton* whole_; //!< there while only some days are seen

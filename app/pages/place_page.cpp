@@ -8,6 +8,7 @@
 #include "plots/curve_plot.h"
 #include "text/choice_words.h"
 #include "theme/card.h"
+#include "theme/columns.h"
 #include "theme/flow_layout.h"
 
 #include <QCheckBox>
@@ -92,29 +93,12 @@ void PlacePage::build() {
     columns_->addLayout(right, 1);
 }
 
-void PlacePage::arrange() {
-    if (!columns_) return;
-    const int both =
-        columns_->itemAt(0)->minimumSize().width() + columns_->itemAt(1)->minimumSize().width() + columnGap;
-    const bool beside = width() >= both + columns_->contentsMargins().left() + columns_->contentsMargins().right();
-    const auto wanted = beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
-    if (columns_->direction() == wanted) return;
-    columns_->setDirection(wanted);
-    updateGeometry();
-}
-
 void PlacePage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    arrange();
+    if (columns_ && besideWhereRoom(*columns_, width())) updateGeometry();
 }
 
-// As narrow as one column: the other goes below it.
-QSize PlacePage::minimumSizeHint() const {
-    if (!columns_) return QWidget::minimumSizeHint();
-    const QMargins margins = columns_->contentsMargins();
-    const int widest = std::max(columns_->itemAt(0)->minimumSize().width(), columns_->itemAt(1)->minimumSize().width());
-    return {widest + margins.left() + margins.right(), columns_->minimumSize().height()};
-}
+QSize PlacePage::minimumSizeHint() const { return columns_ ? leastOfColumns(*columns_) : QWidget::minimumSizeHint(); }
 
 QuantityField* PlacePage::quantity(const QString& name, QuantityField::Kind kind, const char* field) {
     return new QuantityField(this, name, kind, yard_->book()->reference()->field(field));
@@ -280,7 +264,8 @@ QLayout* PlacePage::buildWishes() {
     form->addRow(tr("winters of 100 that may fall below the reserve"), risk_);
     form->addRow(tr("reserve"), reserve_);
     form->addRow(tr("days between visits"), visits_);
-    form->addRow(tr("visits only on (none: any day)"), weekdayRow);
+    form->addRow(plainLabel(this, tr("visits only on (none: any day)")));
+    form->addRow(weekdayRow);
     priceOf_ = plainLabel(this);
     form->addRow(priceOf_, price_);
     form->addRow(tr("currency"), currency_);

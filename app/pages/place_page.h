@@ -67,7 +67,6 @@ private:
     static constexpr int everyYear = 2001; //!< any year without a leap day
 
     void build();
-    void arrange(); //!< beside or below each other, as there is room
     void refreshSoon();
     QLayout* buildWhere();
     QLayout* buildSeason();

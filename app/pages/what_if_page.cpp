@@ -8,6 +8,7 @@
 #include "models/words.h"
 #include "pages/feeding_page.h"
 #include "theme/card.h"
+#include "theme/columns.h"
 
 #include <QCheckBox>
 #include <QDoubleSpinBox>
@@ -62,13 +63,20 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent)
     for (QWidget* each : std::initializer_list<QWidget*>{chances_, recipe_, state_}) right->addWidget(each);
     right->addStretch(1);
     right->addLayout(buttons);
-    auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(16, 12, 16, 10);
-    across->setSpacing(24);
-    across->addLayout(left, 1);
-    across->addLayout(right, 1);
+    columns_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
+    columns_->setContentsMargins(16, 12, 16, 10);
+    columns_->setSpacing(24);
+    columns_->addLayout(left, 1);
+    columns_->addLayout(right, 1);
     connectFields();
 }
+
+void WhatIfPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (besideWhereRoom(*columns_, width())) updateGeometry();
+}
+
+QSize WhatIfPage::minimumSizeHint() const { return leastOfColumns(*columns_); }
 
 QWidget* WhatIfPage::sliderWith(QDoubleSpinBox* number, const QString& name) {
     auto* slider = new QSlider(Qt::Horizontal, this);

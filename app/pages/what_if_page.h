@@ -8,6 +8,7 @@
 
 #include <map>
 
+class QBoxLayout;
 class QCheckBox;
 class QDoubleSpinBox;
 class QLabel;
@@ -39,6 +40,7 @@ public:
     QSpinBox* forage() const { return forage_; }
     QPushButton* planButton() const { return plan_; }
     QString said() const;
+    QSize minimumSizeHint() const override;
 
 signals:
     void demandWished(int position, const winterlarder::book::ColonyCase& record);
@@ -48,6 +50,7 @@ signals:
     void tried(const std::shared_ptr<const winterlarder::desk::WinterPicture>& picture, const QString& caption);
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
@@ -67,6 +70,7 @@ private:
     void makePlan();
 
     Yard* yard_;
+    QBoxLayout* columns_ = nullptr;
     ColonyId colony_;
     WhatIf whatIf_;
     AnsweredPointer own_;             //!< the colony's answer the page stands on

@@ -17,6 +17,7 @@ namespace {
 
 constexpr int margin = 10;
 constexpr int iconSize = 16;
+constexpr int stripMargin = 8;
 
 QFont sized(QFont font, double factor, bool bold) {
     font.setPointSizeF(font.pointSizeF() * factor);
@@ -86,8 +87,36 @@ void paintYard(QPainter& painter, const QRect& inside, const QModelIndex& index,
 
 } // namespace
 
+namespace {
+
+bool inStrip(const QStyleOptionViewItem& option) {
+    return option.widget && option.widget->width() <= YardDelegate::stripWidth(option.widget->font());
+}
+
+// Its drawing, and its name as far as there is room: the whole is said where the pointer rests.
+void paintInStrip(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index,
+                  const Colours& colours) {
+    const QRect inside = option.rect.adjusted(stripMargin, stripMargin, -stripMargin, -stripMargin);
+    const QString icon = index.data(YardListModel::IconRole).toString();
+    if (index.row() > 0 && !icon.isEmpty() && !index.data(YardListModel::PendingRole).toBool())
+        painter.drawPixmap(QPointF(inside.center().x() - iconSize / 2.0, inside.top()),
+                           drawnIcon(icon, colours.text, iconSize, painter.device()->devicePixelRatioF()));
+    const QFont font = sized(option.font, 0.94, index.row() == 0);
+    painter.setFont(font);
+    painter.setPen(colours.text);
+    const QString name = index.row() == 0 ? YardDelegate::tr("Yard") : index.data().toString();
+    painter.drawText(inside, Qt::AlignHCenter | Qt::AlignBottom,
+                     QFontMetrics(font).elidedText(name, Qt::ElideRight, inside.width()));
+}
+
+} // namespace
+
+int YardDelegate::stripWidth(const QFont& font) { return QFontMetrics(font).averageCharWidth() * 12 + 2 * stripMargin; }
+
 QSize YardDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const int line = QFontMetrics(option.font).height();
+    if (inStrip(option))
+        return {stripWidth(option.font), (index.row() == 0 ? 0 : iconSize + 2) + line + 2 * stripMargin};
     const int first = QFontMetrics(sized(option.font, 1.3, true)).height();
     if (index.row() == 0) return {220, first + line + 2 * margin + 2};
     return {220, QFontMetrics(sized(option.font, 1.08, true)).height() + 2 * std::max(line, iconSize) + 2 * margin + 4};
@@ -98,6 +127,11 @@ void YardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     paintGround(*painter, option, colours);
+    if (inStrip(option)) {
+        paintInStrip(*painter, option, index, colours);
+        painter->restore();
+        return;
+    }
     const QRect inside = option.rect.adjusted(margin + 8, margin, -margin - 6, -margin);
     if (index.row() == 0) {
         paintYard(*painter, inside, index, option.font, colours);

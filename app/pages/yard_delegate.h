@@ -11,6 +11,9 @@ class YardDelegate : public QStyledItemDelegate {
     Q_OBJECT
 
 public:
+    //! A list no wider shows each colony by its drawing and its name alone.
+    static int stripWidth(const QFont& font);
+
     using QStyledItemDelegate::QStyledItemDelegate;
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;

@@ -7,7 +7,8 @@
 #include "models/yard_plan_words.h"
 #include "pages/answer_panel.h"
 #include "pages/place_page.h"
-#include "theme/card.h"
+#include "theme/even_columns.h"
+#include "theme/least_height.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -25,6 +26,7 @@ namespace winterlarder::desk {
 namespace {
 
 constexpr int restMilliseconds = 200; // between two refreshes while answers come
+constexpr int leastPageLines = 16;
 
 } // namespace
 
@@ -33,13 +35,18 @@ YardView::YardView(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     place_ = new PlacePage(yard_, this);
     pages_ = new QTabWidget(this);
     pages_->setAccessibleName(tr("Pages of the yard"));
-    pages_->addTab(buildPlan(), tr("&Plan"));
+    pages_->addTab(withRoom(buildPlan(), pages_), tr("&Plan"));
     pages_->addTab(withRoom(place_, pages_), tr("P&lace"));
+    pages_->setMinimumHeight(leastPageLines * fontMetrics().height());
+    auto* all = new LeastHeight(this);
+    auto* down = new QVBoxLayout(all);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(12);
+    down->addWidget(answer_);
+    down->addWidget(pages_, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(12);
-    layout->addWidget(answer_);
-    layout->addWidget(pages_, 1);
+    layout->addWidget(withRoom(all, this));
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
         emit colonyChosen(model_->jobs()[static_cast<std::size_t>(index.row())].id);
     });
@@ -69,7 +76,7 @@ void YardView::showEvent(QShowEvent* event) {
 }
 
 QWidget* YardView::buildPlan() {
-    auto* plan = new QWidget(this);
+    auto* plan = new LeastHeight(this);
     table_ = new JobTable(plan, model_, true, tr("Everything to do, by day"));
     full_ = new QWidget(plan);
     auto* full = new QVBoxLayout(full_);
@@ -78,6 +85,7 @@ QWidget* YardView::buildPlan() {
     full->addWidget(buildTotals());
     setTabOrder(moving_, table_);
     full->addWidget(table_, 1);
+    table_->setMinimumHeight(8 * fontMetrics().height());
     full->addWidget(buildVisitButtons());
     auto* down = new QVBoxLayout(plan);
     down->setContentsMargins(12, 10, 12, 10);
@@ -142,10 +150,7 @@ QWidget* YardView::buildEmpty() {
 }
 
 QWidget* YardView::buildTotals() {
-    auto* all = new QWidget(this);
-    auto* across = new QHBoxLayout(all);
-    across->setContentsMargins(0, 0, 0, 0);
-    across->setSpacing(12);
+    auto* all = new EvenColumns(this, 30 * fontMetrics().averageCharWidth(), 12);
     const auto add = [&](const QString& title) {
         auto* card = new Card(all);
         auto* inside = new QVBoxLayout(card);
@@ -166,7 +171,7 @@ QWidget* YardView::buildTotals() {
         more->hide();
         inside->addWidget(more);
         inside->addStretch(1);
-        across->addWidget(card, 1);
+        all->add(card);
         return std::tuple(figure, more, head);
     };
     std::tie(sugar_, sugarElse_, std::ignore) = add(tr("White sugar to buy"));

@@ -33,8 +33,6 @@ public:
 
     QTabWidget* pages() const { return pages_; }
     PlacePage* place() const { return place_; }
-    //! As with ColonyView.
-    bool hasHeightForWidth() const override { return false; }
 
 signals:
     void colonyWanted(); //!< a new one

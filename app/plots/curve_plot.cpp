@@ -2,6 +2,7 @@
 #include "plots/curve_plot.h"
 
 #include "models/words.h"
+#include "plots/figures.h"
 #include "plots/month_ticks.h"
 #include "plots/unit_ticks.h"
 #include "theme/colours.h"
@@ -47,7 +48,7 @@ void CurvePlot::draw() {
     top->setChannelFillGraph(bottom);
     for (auto* edge : {bottom, top}) edge->setPen(Qt::NoPen);
     middle->setPen(QPen(colours.winter, 2));
-    plot_->xAxis->setTicker(monthTicks(winter_, firstSeasonDay.w, lastSeasonDay.w, true));
+    showDays(*plot_->xAxis, monthTicks(winter_, firstSeasonDay.w, lastSeasonDay.w, true));
     plot_->xAxis->setRange(firstSeasonDay.w, lastSeasonDay.w);
     plot_->yAxis->rescale();
     showAir(*plot_->yAxis);

@@ -2,6 +2,7 @@
 #include "plots/follow_plot.h"
 
 #include "numerics/normal_law.h"
+#include "plots/figures.h"
 #include "plots/month_ticks.h"
 #include "plots/unit_ticks.h"
 #include "theme/colours.h"
@@ -106,7 +107,7 @@ void FollowPlot::draw() {
     drawNow();
     drawMarks();
     drawSeen();
-    plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 4, series_.last + 4, true));
+    showDays(*plot_->xAxis, monthTicks(winter_, series_.first - 4, series_.last + 4, true));
     plot_->xAxis->setRange(series_.first - 4, series_.last + 4);
     plot_->yAxis->setRange(0, series_.mostKg * 1.08);
     showStores(*plot_->yAxis);

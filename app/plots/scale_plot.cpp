@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/scale_plot.h"
 
+#include "plots/figures.h"
 #include "plots/month_ticks.h"
 #include "plots/unit_ticks.h"
 
@@ -66,7 +67,7 @@ void ScalePlot::drawMeasured() {
 void ScalePlot::draw() {
     drawBand();
     drawMeasured();
-    plot_->xAxis->setTicker(monthTicks(winter_, series_.first - 5, series_.last + 5, true));
+    showDays(*plot_->xAxis, monthTicks(winter_, series_.first - 5, series_.last + 5, true));
     plot_->xAxis->setRange(series_.first - 5, series_.last + 5);
     plot_->yAxis->setRange(0, series_.mostKg * 1.08);
     showStores(*plot_->yAxis);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/small_plot.h"
 
+#include "plots/figures.h"
 #include "plots/late_plot.h"
 #include "plots/spoken_plot.h"
 #include "theme/colours.h"
@@ -34,6 +35,9 @@ SmallPlot::SmallPlot(const QString& accessibleName, QWidget* parent) : QWidget(p
     speakAsChart(*this);
     setAccessibleName(accessibleName);
     plot_->setFocusPolicy(Qt::NoFocus);
+    plot_->setAttribute(
+        Qt::WA_TransparentForMouseEvents); // there is nothing to do with it, and the page is scrolled under it
+    keepFiguresApart(*plot_);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);

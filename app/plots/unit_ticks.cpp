@@ -2,32 +2,40 @@
 #include "plots/unit_ticks.h"
 
 #include "models/words.h"
+#include "plots/figures.h"
 
 namespace winterlarder::desk {
 
 namespace {
 
-// What is shown = factor * coordinate + shift.
+// What is shown = factor * coordinate + shift; fewer figures where they have no room above each other.
 class UnitTicker : public QCPAxisTicker {
 public:
-    UnitTicker(double factor, double shift) : factor_(factor), shift_(shift) {}
+    UnitTicker(const QCPAxis& axis, double factor, double shift) : axis_(axis), factor_(factor), shift_(shift) {}
 
     void generate(const QCPRange& range, const QLocale& locale, QChar form, int precision, QVector<double>& ticks,
                   QVector<double>* between, QVector<QString>* labels) override {
-        QCPAxisTicker::generate({range.lower * factor_ + shift_, range.upper * factor_ + shift_}, locale, form,
-                                precision, ticks, between, labels);
+        const QCPRange shown(range.lower * factor_ + shift_, range.upper * factor_ + shift_);
+        const int most = tickCount();
+        for (int count = most; count > 0; --count) {
+            setTickCount(count);
+            QCPAxisTicker::generate(shown, locale, form, precision, ticks, between, labels);
+            if (ticks.size() < 2 || roomForLines(axis_, ticks[1] - ticks[0], shown.size())) break;
+        }
+        setTickCount(most);
         for (auto* each : {&ticks, between})
             if (each)
                 for (double& tick : *each) tick = (tick - shift_) / factor_;
     }
 
 private:
+    const QCPAxis& axis_;
     double factor_, shift_;
 };
 
 void showIn(QCPAxis& axis, double zero, double one, const QString& label) {
     const int ticks = axis.ticker()->tickCount();
-    QSharedPointer<QCPAxisTicker> ticker(new UnitTicker(one - zero, zero));
+    QSharedPointer<QCPAxisTicker> ticker(new UnitTicker(axis, one - zero, zero));
     ticker->setTickCount(ticks);
     axis.setTicker(ticker);
     axis.setLabel(label);

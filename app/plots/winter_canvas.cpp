@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plots/winter_canvas.h"
 
+#include "plots/figures.h"
 #include "plots/month_ticks.h"
 #include "plots/unit_ticks.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace winterlarder::desk {
@@ -14,6 +16,14 @@ namespace {
 constexpr auto overlayLayer = "reading";
 
 } // namespace
+
+void anchorAt(QCPItemPosition* position, QCPAxisRect* rect, QPointF at, InHeight height) {
+    position->setAxisRect(rect);
+    position->setAxes(rect->axis(QCPAxis::atBottom), rect->axis(QCPAxis::atLeft));
+    position->setTypeX(QCPItemPosition::ptPlotCoords);
+    position->setTypeY(height == InHeight::Share ? QCPItemPosition::ptAxisRectRatio : QCPItemPosition::ptPlotCoords);
+    position->setCoords(at);
+}
 
 QString dotsHeading() { return QObject::tr("as forage starts,\n1 dot = 2 in 100"); }
 
@@ -116,14 +126,9 @@ void WinterCanvas::colourAll(const Colours& colours) {
     ground.setAlphaF(0.86F);
     useLegend_->setBrush(ground);
     useLegend_->setFont(plot_->font());
+    dots_->setMinimumSize(QFontMetrics(plot_->font()).size(0, dotsHeading()).width() + 8, 50);
+    useLegend_->setWrap(legendWrap());
     useLegend_->setMinimumSize(legendSize());
-    dots_->setMinimumSize(
-        QFontMetrics(plot_->font()).horizontalAdvance(dotsHeading().section(QLatin1Char('\n'), 1)) + 6, 50);
-}
-
-QSize WinterCanvas::legendSize() const {
-    constexpr int margins = 8;
-    return {0, useShown_ ? QFontMetrics(plot_->font()).height() + 6 + margins : 0};
 }
 
 bool WinterCanvas::showUse(bool shown) {
@@ -145,7 +150,10 @@ bool WinterCanvas::showUse(bool shown) {
 void WinterCanvas::removeDrawn() {
     dayInStores_ = nullptr;
     dayInUse_ = nullptr;
+    reserve_ = nullptr;
+    heading_ = nullptr;
     markLabels_.clear();
+    lines_.clear();
     dotColumns_.clear();
     useLegend_->clearItems();
     plot_->clearItems();
@@ -185,13 +193,35 @@ void WinterCanvas::scaleAxes(const WinterPicture& picture, const std::set<advice
                                 static_cast<int>(std::floor(seen.last)), plot_->width() / std::max(1, wide));
     for (auto* rect : {stores_, use_}) {
         rect->axis(QCPAxis::atBottom)->setRange(seen.first, seen.last);
-        rect->axis(QCPAxis::atBottom)->setTicker(ticks);
+        showDays(*rect->axis(QCPAxis::atBottom), ticks);
     }
-    showStores(*stores_->axis(QCPAxis::atLeft));
-    showFoodOfADay(*use_->axis(QCPAxis::atLeft));
-    showAir(*use_->axis(QCPAxis::atRight));
+    const QFontMetricsF metrics(plot_->font());
+    const int halfLine = static_cast<int>(std::ceil(metrics.height() / 2)) + 1; // a figure at the very top is whole
+    use_->setMinimumMargins({6, halfLine, 4, 2});
+    stores_->setMinimumMargins({6, halfLine, static_cast<int>(metrics.size(0, reserveWords(picture)).width()) + 9, 4});
+    nameScales();
     stores_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
     dots_->axis(QCPAxis::atLeft)->setRange(0, highestKg_ * 1.2);
+}
+
+// A name longer than its axis would be cut.
+bool WinterCanvas::nameScales() {
+    const std::array axes{stores_->axis(QCPAxis::atLeft), use_->axis(QCPAxis::atLeft), use_->axis(QCPAxis::atRight)};
+    const auto names = [&axes] { return std::array{axes[0]->label(), axes[1]->label(), axes[2]->label()}; };
+    const auto before = names();
+    showStores(*axes[0]);
+    showFoodOfADay(*axes[1]);
+    showAir(*axes[2]);
+    for (auto* axis : axes) {
+        const int room = axis->axisRect()->height();
+        if (room > 0 && QFontMetrics(axis->labelFont()).horizontalAdvance(axis->label()) > room) axis->setLabel({});
+    }
+    return names() != before;
+}
+
+void WinterCanvas::layOutAgain() {
+    for (const auto phase : {QCPLayoutElement::upPreparation, QCPLayoutElement::upMargins, QCPLayoutElement::upLayout})
+        plot_->plotLayout()->update(phase);
 }
 
 void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen,
@@ -212,7 +242,11 @@ void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::Opt
 }
 
 void WinterCanvas::fitToSize() {
+    if (plot_->plottableCount() == 0) return;
+    if (nameScales()) layOutAgain();
     placeMarkLabels();
+    layOutAgain(); // figures and margins for the scales as they are now
+    placeReserve();
     placeDots();
 }
 

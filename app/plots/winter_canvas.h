@@ -6,6 +6,7 @@
 
 #include <qcustomplot.h>
 
+#include <array>
 #include <set>
 #include <vector>
 
@@ -25,6 +26,7 @@ public:
     std::optional<SeasonDay> dayAt(QPointF point) const;
     double placeAt(double x) const; //!< on the time axis
     double daysIn(double pixels) const;
+    bool legendFits() const { return useLegend_->wrap() == legendWrap(); }
     bool showUse(bool shown); //!< what is eaten and how cold it is, below the stores; whether that is new
 
 private:
@@ -33,6 +35,9 @@ private:
         QCPItemLine* reach; //!< ten to ninety of a hundred winters, under the label; none where the date is known
         double day;
         double reachDays;
+        int importance; //!< 0: the last to be left out
+        std::optional<std::size_t> line;
+        bool leftwards = false; //!< of its day, where there is no room to the right
     };
     struct DotColumn {
         QCPGraph* open;
@@ -40,6 +45,11 @@ private:
         QCPItemText* title;
         std::vector<double> values;
         double reserve;
+    };
+    //! A winter with all of its days, of which those are drawn that stay below the names of the dates.
+    struct Line {
+        QCPGraph* graph;
+        QVector<double> days, kilograms;
     };
     void setUpAxes();
     void colourAxis(QCPAxis* axis, const Colours& colours, bool grid);
@@ -57,9 +67,20 @@ private:
                       const QString& name, QCPGraph* below);
     void fitToSize();
     QSize legendSize() const;
+    int legendWrap() const;  //!< names in a row; 0: all
+    double bandLine() const; //!< height of a line of the band [px]
+    std::size_t lineUp(int leastImportance);
+    void place(const MarkLabel& mark, double height) const;
     void placeMarkLabels();
+    void keepLinesBelow(double kilograms);
+    static QString reserveWords(const WinterPicture& picture);
+    void placeReserve();
+    static double underNothing(); //!< px of the scale below an empty hive
+    bool nameScales();            //!< whether other names are shown than before
+    void layOutAgain();
     void placeDots();
     double topForDots() const;
+    double linesOfHeading() const;
 
     QCustomPlot* plot_;
     QCPAxisRect* stores_ = nullptr;
@@ -69,7 +90,11 @@ private:
     QCPTextElement* title_ = nullptr;
     QCPItemStraightLine* dayInStores_ = nullptr;
     QCPItemStraightLine* dayInUse_ = nullptr;
+    QCPItemText* reserve_ = nullptr;
+    QCPItemText* heading_ = nullptr; //!< of the dots
+    double reserveKg_ = 0;
     std::vector<MarkLabel> markLabels_;
+    std::vector<Line> lines_;
     std::vector<DotColumn> dotColumns_;
     double highestKg_ = 10;
     bool useShown_ = true;
@@ -77,6 +102,10 @@ private:
 };
 
 QString dotsHeading();
+std::array<QString, 4> useNames(); //!< of what is drawn below the stores, in their order
+enum class InHeight { Kilograms, Share };
+//! Ties an item to a day and to a height in a panel.
+void anchorAt(QCPItemPosition* position, QCPAxisRect* rect, QPointF at, InHeight height);
 //! Line colour of an option over the same winters.
 QColor optionColour(advice::OptionKind kind, const Colours& colours);
 

@@ -19,14 +19,6 @@ constexpr double dotPitch = 8.5;           // pixels from dot to dot
 constexpr double dotDiameter = 6.6;
 constexpr double headingLines = 2.2; // of text over the names of the options
 
-void anchor(QCPItemPosition* position, QCPAxisRect* rect, double day, double y, bool yAsShareOfRect) {
-    position->setAxisRect(rect);
-    position->setAxes(rect->axis(QCPAxis::atBottom), rect->axis(QCPAxis::atLeft));
-    position->setTypeX(QCPItemPosition::ptPlotCoords);
-    position->setTypeY(yAsShareOfRect ? QCPItemPosition::ptAxisRectRatio : QCPItemPosition::ptPlotCoords);
-    position->setCoords(day, y);
-}
-
 // A see-through colour takes several times as long to draw.
 QColor mixed(const QColor& colour, float share, const QColor& ground) {
     const auto mix = [share](float one, float other) { return share * one + (1 - share) * other; };
@@ -46,8 +38,8 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
     auto* under = new QCPItemRect(plot_);
     under->setLayer("background");
     under->setClipAxisRect(stores_);
-    anchor(under->topLeft, stores_, days_.first, picture.reserveKg, false);
-    anchor(under->bottomRight, stores_, days_.last, 0, false);
+    anchorAt(under->topLeft, stores_, {days_.first, picture.reserveKg}, InHeight::Kilograms);
+    anchorAt(under->bottomRight, stores_, {days_.last, 0}, InHeight::Kilograms);
     under->setPen(Qt::NoPen);
     under->setBrush(colours.reserveFill);
 
@@ -55,22 +47,20 @@ void WinterCanvas::drawReserve(const WinterPicture& picture, const Colours& colo
         auto* line = new QCPItemLine(plot_);
         line->setClipAxisRect(stores_);
         line->setLayer("grid");
-        anchor(line->start, stores_, days_.first, kg, false);
-        anchor(line->end, stores_, days_.last, kg, false);
+        anchorAt(line->start, stores_, {days_.first, kg}, InHeight::Kilograms);
+        anchorAt(line->end, stores_, {days_.last, kg}, InHeight::Kilograms);
         line->setPen(QPen(colours.reserve, kg > 0 ? 1.2 : 1.8));
     }
-    auto* label = new QCPItemText(plot_);
-    label->setLayer("axes"); // above the winters
-    label->setClipToAxisRect(false);
-    anchor(label->position, stores_, days_.first, picture.reserveKg, false);
-    label->setPositionAlignment(Qt::AlignLeft | Qt::AlignBottom);
-    label->setPadding({5, 0, 0, 1});
-    label->setText(QObject::tr("reserve %1").arg(words::wholeKilograms(Mass(picture.reserveKg))));
-    label->setColor(colours.reserve);
-    QColor ground = colours.card;
-    ground.setAlphaF(0.8F);
-    label->setBrush(ground);
-    label->setFont(plot_->font());
+    reserve_ = new QCPItemText(plot_);
+    reserve_->setLayer("axes");
+    reserve_->setClipToAxisRect(false);
+    reserve_->position->setType(QCPItemPosition::ptAbsolute);
+    reserve_->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
+    reserve_->setTextAlignment(Qt::AlignLeft);
+    reserve_->setText(reserveWords(picture));
+    reserve_->setColor(colours.reserve);
+    reserve_->setFont(plot_->font());
+    reserveKg_ = picture.reserveKg;
 }
 
 void WinterCanvas::drawOption(const OptionPicture& option, const WinterPicture& picture, const Colours& colours) {
@@ -81,7 +71,7 @@ void WinterCanvas::drawOption(const OptionPicture& option, const WinterPicture& 
             days.append(picture.first.w + static_cast<double>(at));
             kilograms.append(line.kilograms[at]);
         }
-        graph->setData(days, kilograms, true);
+        lines_.push_back({graph, days, kilograms});
         const QColor colour =
             line.touchesReserve ? colours.shortWinter : mixed(optionColour(option.kind, colours), 0.78F, colours.card);
         QPen pen(colour, 1); // one pixel is drawn five times as fast as a little more
@@ -115,72 +105,31 @@ void WinterCanvas::drawEvidence(const WinterPicture& picture, const Colours& col
     bars->setSymbolGap(4);
 }
 
-void WinterCanvas::drawMarks(const WinterPicture& picture, const Colours& colours) {
-    for (const auto& mark : picture.marks) {
-        auto* line = new QCPItemLine(plot_);
-        line->setClipAxisRect(stores_);
-        line->setLayer("grid");
-        anchor(line->start, stores_, mark.day.w, 0, true);
-        anchor(line->end, stores_, mark.day.w, 1, true);
-        line->setPen(QPen(colours.mark, 1, Qt::DotLine));
-        QCPItemLine* reach = nullptr;
-        if (mark.sdDays > 0) {
-            reach = new QCPItemLine(plot_);
-            reach->setClipAxisRect(stores_);
-            reach->setLayer("grid");
-            anchor(reach->start, stores_, mark.day.w - tenthPercentile * mark.sdDays, 0, true);
-            anchor(reach->end, stores_, mark.day.w + tenthPercentile * mark.sdDays, 0, true);
-            reach->setPen(QPen(colours.band, 3, Qt::SolidLine, Qt::FlatCap));
-        }
-        auto* label = new QCPItemText(plot_);
-        label->setLayer("axes");
-        label->setClipToAxisRect(false);
-        anchor(label->position, stores_, mark.day.w, 0, true);
-        label->setText(
-            QObject::tr("%1 %2").arg(words::seasonMark(mark.kind), words::date(picture.winter.date(mark.day))));
-        label->setFont(plot_->font());
-        label->setColor(colours.quietText);
-        label->setBrush(colours.card);
-        label->setPadding({3, 0, 3, 0});
-        markLabels_.push_back({label, reach, static_cast<double>(mark.day.w), tenthPercentile * mark.sdDays});
-    }
+std::array<QString, 4> useNames() {
+    return {QObject::tr("adult bees"), QObject::tr("warmth for brood"), QObject::tr("food for brood"),
+            QObject::tr("air, mean of the day")};
 }
 
-// Each label takes the first line on which it meets no other; the scale then leaves room for all lines above the stores.
-void WinterCanvas::placeMarkLabels() {
-    const QFontMetricsF metrics(plot_->font());
-    const double tall = metrics.height() + 5;
-    std::vector<std::vector<std::pair<double, double>>> taken;
-    for (const auto& mark : markLabels_) {
-        const bool seen = days_.first <= mark.day && mark.day <= days_.last;
-        mark.text->setVisible(seen);
-        if (mark.reach) mark.reach->setVisible(seen);
-        if (!seen) continue;
-        const double at = stores_->axis(QCPAxis::atBottom)->coordToPixel(mark.day);
-        const double wide = metrics.horizontalAdvance(mark.text->text()) + 10;
-        const bool leftwards = at + wide > stores_->right();
-        const std::pair span = leftwards ? std::pair(at - wide, at + 2) : std::pair(at - 2, at + wide);
-        std::size_t row = 0;
-        while (row < taken.size() && std::any_of(taken[row].begin(), taken[row].end(), [&](const auto& other) {
-                   return span.first < other.second && other.first < span.second;
-               }))
-            ++row;
-        if (row == taken.size()) taken.emplace_back();
-        taken[row].push_back(span);
-        mark.text->setPositionAlignment((leftwards ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
-        const double top = 2 + static_cast<double>(row) * tall;
-        const double height = std::max(1, stores_->height());
-        mark.text->position->setCoords(mark.day, top / height);
-        if (!mark.reach) continue;
-        mark.reach->start->setCoords(mark.day - mark.reachDays, (top + tall - 3) / height);
-        mark.reach->end->setCoords(mark.day + mark.reachDays, (top + tall - 3) / height);
-    }
-    const double head = (static_cast<double>(taken.size()) * tall + 10) / std::max(1, stores_->height());
-    const double top = std::max(highestKg_ / std::max(0.3, 1 - head), topForDots());
-    // A little below nothing, so that dots of empty hives are whole.
-    const double bottom = -top * (dotDiameter / 2 + 1) / std::max(1, stores_->height());
-    stores_->axis(QCPAxis::atLeft)->setRange(bottom, top);
-    dots_->axis(QCPAxis::atLeft)->setRange(bottom, top);
+// The legend in one row, or in two where the plot is narrow; hidden it takes no width either.
+QSize WinterCanvas::legendSize() const {
+    constexpr int margins = 8;
+    if (!useShown_) return {1, 0};
+    return {1, (QFontMetrics(plot_->font()).height() + 6) * (legendWrap() > 0 ? 2 : 1) + margins};
+}
+
+int WinterCanvas::legendWrap() const {
+    constexpr int aroundName = 14 + 5 + 12; // px: icon, and what lies between
+    int wide = 0;
+    for (const auto& name : useNames()) wide += QFontMetrics(plot_->font()).horizontalAdvance(name) + aroundName;
+    return wide > plot_->width() - dots_->minimumSize().width() - 60 ? 2 : 0;
+}
+
+double WinterCanvas::underNothing() { return dotDiameter / 2 + 1; }
+
+// Lines above the names of the options; what a dot stands for is left out where the words would take half of the height.
+double WinterCanvas::linesOfHeading() const {
+    const double all = (headingLines + static_cast<double>(dotColumns_.size())) * QFontMetricsF(plot_->font()).height();
+    return all <= 0.5 * dots_->height() ? headingLines : 0;
 }
 
 // The scale on which no dot reaches into the words above the dots.
@@ -189,12 +138,13 @@ double WinterCanvas::topForDots() const {
     for (const auto& column : dotColumns_)
         if (!column.values.empty()) highest = std::max(highest, column.values.back());
     const double words =
-        (headingLines + static_cast<double>(dotColumns_.size())) * QFontMetricsF(plot_->font()).height() + dotDiameter;
+        (linesOfHeading() + static_cast<double>(dotColumns_.size())) * QFontMetricsF(plot_->font()).height() +
+        dotDiameter;
     return highest / std::max(0.3, 1 - words / std::max(1, dots_->height()));
 }
 
 void WinterCanvas::drawDotsHeading(const Colours& colours) {
-    auto* heading = new QCPItemText(plot_);
+    auto* heading = heading_ = new QCPItemText(plot_);
     heading->setClipToAxisRect(false);
     heading->position->setAxisRect(dots_);
     heading->position->setType(QCPItemPosition::ptAxisRectRatio);
@@ -236,6 +186,7 @@ void WinterCanvas::placeDots() {
     auto* scale = dots_->axis(QCPAxis::atLeft);
     const double perPixel = scale->range().size() / std::max(1, dots_->height());
     const double share = width / static_cast<double>(dotColumns_.size());
+    heading_->setVisible(linesOfHeading() > 0);
     for (std::size_t i = 0; i < dotColumns_.size(); ++i) {
         auto& column = dotColumns_[i];
         const auto stacked = stackDots(column.values, dotPitch * perPixel);
@@ -259,7 +210,7 @@ void WinterCanvas::placeDots() {
         // A line to each name, so that none meets another.
         const double wide = metrics.horizontalAdvance(column.title->text()) + 2;
         const double x = std::clamp(static_cast<double>(i) * share, 0.0, std::max(0.0, width - wide));
-        column.title->position->setCoords(x, (headingLines + static_cast<double>(i)) * metrics.height() /
+        column.title->position->setCoords(x, (linesOfHeading() + static_cast<double>(i)) * metrics.height() /
                                                  std::max(1, dots_->height()));
     }
 }
@@ -314,15 +265,14 @@ void WinterCanvas::drawUse(const WinterPicture& picture, const Colours& colours)
         air.append(day.temperatureC);
     }
     const auto days = daysFrom(picture.first, picture.daily.size());
-    auto* base =
-        useArea(days, adults, patterned(colours.adults, UsePattern::Plain), QObject::tr("adult bees"), nullptr);
-    auto* middle = useArea(days, warmth, patterned(colours.broodWarmth, UsePattern::Dotted),
-                           QObject::tr("warmth for brood"), base);
-    useArea(days, food, patterned(colours.broodFood, UsePattern::Striped), QObject::tr("food for brood"), middle);
+    const auto names = useNames();
+    auto* base = useArea(days, adults, patterned(colours.adults, UsePattern::Plain), names[0], nullptr);
+    auto* middle = useArea(days, warmth, patterned(colours.broodWarmth, UsePattern::Dotted), names[1], base);
+    useArea(days, food, patterned(colours.broodFood, UsePattern::Striped), names[2], middle);
     auto* temperature = plot_->addGraph(use_->axis(QCPAxis::atBottom), use_->axis(QCPAxis::atRight));
     temperature->setData(days, air, true);
     temperature->setPen(QPen(colours.temperature, 1.6, Qt::DashDotLine));
-    temperature->setName(QObject::tr("air, mean of the day"));
+    temperature->setName(names[3]);
     temperature->addToLegend(useLegend_);
     const double most = food.isEmpty() ? 1 : *std::max_element(food.begin(), food.end());
     use_->axis(QCPAxis::atLeft)->setRange(0, std::max(1.0, most * 1.35));

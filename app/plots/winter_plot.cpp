@@ -6,10 +6,13 @@
 #include "plots/spoken_plot.h"
 #include "plots/winter_canvas.h"
 
+#include <QAbstractScrollArea>
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QLocale>
 #include <QMouseEvent>
+#include <QPainter>
+#include <QScrollBar>
 #include <QSvgGenerator>
 #include <QVBoxLayout>
 #include <QWheelEvent>
@@ -21,13 +24,8 @@ namespace winterlarder::desk {
 
 namespace {
 
+constexpr int ring = 2;         // px free around the picture, for the mark of the focus
 constexpr double oneStep = 1.5; // so many times the days, a key or a notch of the wheel
-
-QString oneDecimal(double value) { return QLocale().toString(value, 'f', 1); }
-
-QString shownKg(double kilograms) { return oneDecimal(valueIn(Mass(kilograms), words::shownMass())); }
-
-QString shownGrams(double value) { return oneDecimal(valueIn(grams(value), words::shownSmallMass())); }
 
 bool saveSvg(QCustomPlot& plot, const QString& path, QSize size) {
     QSvgGenerator generator;
@@ -51,12 +49,13 @@ WinterPlot::WinterPlot(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot
     setAccessibleName(tr("Winter picture: stores through the winter"));
     plot_->setFocusPolicy(Qt::NoFocus);
     plot_->setMouseTracking(true);
+    plot_->setAttribute(Qt::WA_NoMousePropagation, false); // a wheel it does not use goes on to the page
     plot_->installEventFilter(this);
     plot_->setAccessibleName(tr("Drawing of the winters"));
     canvas_ = std::make_unique<WinterCanvas>(plot_);
     late_ = new LatePlot(plot_, this, [this] { fillCanvas(); });
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setContentsMargins(ring, ring, ring, ring);
     layout->addWidget(plot_);
 }
 
@@ -84,6 +83,7 @@ void WinterPlot::redraw() { late_->change(); }
 void WinterPlot::fillCanvas() {
     const auto& colours = coloursOf(*this);
     plot_->setFont(font());
+    if (!day_) setAccessibleDescription(summary());
     if (!picture_ || picture_->empty()) canvas_->clear(colours);
     else canvas_->draw(*picture_, options_, shownDays(), colours);
 }
@@ -97,60 +97,8 @@ void WinterPlot::changeEvent(QEvent* event) {
 
 void WinterPlot::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (canvas_->showUse(height() >= 20 * fontMetrics().height()) || seen_)
+    if (canvas_->showUse(height() >= 20 * fontMetrics().height()) || !canvas_->legendFits() || seen_)
         redraw(); // dates stand closer where there is room
-}
-
-QString WinterPlot::readout(SeasonDay day) const {
-    if (!picture_ || picture_->empty() || day < picture_->first || day > picture_->last) return {};
-    const auto at = static_cast<std::size_t>(day - picture_->first);
-    const auto& use = picture_->daily[at];
-    const QString eaten =
-        tr("a living colony eats %1 a day (adults %2, warmth for brood %3, food for brood %4) at %5")
-            .arg(words::smallMass(grams(use.adults + use.broodWarmth + use.broodFood)),
-                 words::smallMass(grams(use.adults)), words::smallMass(grams(use.broodWarmth)),
-                 words::smallMass(grams(use.broodFood)), words::temperature(celsius(use.temperatureC), 0));
-    QStringList said{words::date(picture_->winter.date(day))};
-    for (const auto& option : picture_->options) {
-        if (!options_.contains(option.kind) || at >= option.readings.size()) continue;
-        const auto& reading = option.readings[at];
-        said << tr("%1 %2, under the reserve in %3 of 100 winters")
-                    .arg(words::option(option.kind),
-                         words::fineSpread({Mass(reading.low), Mass(reading.middle), Mass(reading.high)}),
-                         words::ofHundred({reading.shareBelowReserve, 0}));
-    }
-    said << eaten;
-    return said.join(tr("; "));
-}
-
-QString WinterPlot::numbers() const {
-    if (!picture_ || picture_->empty()) return {};
-    QStringList lines;
-    QStringList head{tr("date")};
-    const QString mass = words::name(words::shownMass()), food = words::name(words::shownSmallMass());
-    for (const auto& option : picture_->options) {
-        if (!options_.contains(option.kind)) continue;
-        const QString name = words::option(option.kind);
-        head << tr("%1: low, %2").arg(name, mass) << tr("%1: middle, %2").arg(name, mass)
-             << tr("%1: high, %2").arg(name, mass) << tr("%1: under reserve, of 100").arg(name);
-    }
-    head << tr("adults, %1").arg(food) << tr("warmth for brood, %1").arg(food) << tr("food for brood, %1").arg(food)
-         << tr("air, %1").arg(words::name(words::shownTemperature()));
-    lines << head.join(QLatin1Char('\t'));
-    for (std::size_t at = 0; at < picture_->daily.size(); ++at) {
-        QStringList row{QString::fromStdString(picture_->winter.date(picture_->first + static_cast<int>(at)).iso())};
-        for (const auto& option : picture_->options) {
-            if (!options_.contains(option.kind)) continue;
-            const auto reading = at < option.readings.size() ? option.readings[at] : DayReading();
-            row << shownKg(reading.low) << shownKg(reading.middle) << shownKg(reading.high)
-                << oneDecimal(100 * reading.shareBelowReserve);
-        }
-        const auto& use = picture_->daily[at];
-        row << shownGrams(use.adults) << shownGrams(use.broodWarmth) << shownGrams(use.broodFood)
-            << oneDecimal(valueIn(celsius(use.temperatureC), words::shownTemperature()));
-        lines << row.join(QLatin1Char('\t'));
-    }
-    return lines.join(QLatin1Char('\n'));
 }
 
 bool WinterPlot::save(const QString& path, QSize size) {
@@ -169,7 +117,7 @@ void WinterPlot::readDay(std::optional<SeasonDay> day) {
     if (day_ && seen_) see(reaching(shownDays(), wholeWinter(*picture_), day_->w));
     canvas_->markDay(day_);
     const QString text = day_ ? readout(*day_) : QString();
-    setAccessibleDescription(text);
+    setAccessibleDescription(day_ ? text : summary());
     emit dayRead(text);
 }
 
@@ -208,7 +156,21 @@ bool WinterPlot::seeByKey(int key) {
     }
 }
 
+void WinterPlot::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void WinterPlot::paintEvent(QPaintEvent*) {
+    if (!hasFocus()) return;
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(coloursOf(*this).accent, 2));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
+}
+
 void WinterPlot::focusOutEvent(QFocusEvent* event) {
+    update();
     readDay(std::nullopt);
     QWidget::focusOutEvent(event);
 }
@@ -248,6 +210,18 @@ void WinterPlot::moveDays(double days) {
     see(fitted({shown.first + days, shown.last + days}, wholeWinter(*picture_)));
 }
 
+namespace {
+
+// Whether the page the picture stands on can be scrolled up or down.
+bool standsOnScrolledPage(const QWidget& widget) {
+    for (const auto* each = widget.parentWidget(); each; each = each->parentWidget())
+        if (const auto* area = qobject_cast<const QAbstractScrollArea*>(each))
+            if (area->verticalScrollBar()->maximum() > 0) return true;
+    return false;
+}
+
+} // namespace
+
 void WinterPlot::wheelOnPlot(const QWheelEvent& event) {
     const QPoint turned = event.angleDelta();
     if (turned.y() != 0)
@@ -274,7 +248,15 @@ bool WinterPlot::mouseOnPlot(QEvent* event) {
         return false;
     case QEvent::MouseButtonRelease: dragFrom_.reset(); return false;
     case QEvent::MouseButtonDblClick: seeWholeWinter(); return true;
-    case QEvent::Wheel: wheelOnPlot(*static_cast<QWheelEvent*>(event)); return true;
+    case QEvent::Wheel: {
+        auto* wheel = static_cast<QWheelEvent*>(event);
+        // A page that is scrolled does not stop at the picture, unless the picture was clicked or Ctrl is held.
+        const bool scrolling =
+            standsOnScrolledPage(*this) && !hasFocus() && !(wheel->modifiers() & Qt::ControlModifier);
+        wheel->setAccepted(!scrolling);
+        if (!scrolling) wheelOnPlot(*wheel);
+        return true;
+    }
     default: return false;
     }
 }

@@ -18,7 +18,8 @@ class LatePlot;
 class WinterCanvas;
 
 //! The winter picture: stores of twenty winters from today to first forage, fifty dots at the right, the season's dates, and below
-//! them what is eaten and how cold it is. Left and right arrow read out a day, as does the pointer; the wheel, plus and minus show fewer or
+//! them what is eaten and how cold it is. Left and right arrow read out a day, as does the pointer; the wheel (on a page that is scrolled
+//! once the picture was clicked, or with Ctrl), plus and minus show fewer or
 //! more days, dragging moves along them, a double click or 0 shows the whole winter again.
 //! Tested: tests/app/winter_plot_test.cpp.
 class WinterPlot : public QWidget {
@@ -44,13 +45,15 @@ public:
 
     //! What the picture says of a day, as one line.
     QString readout(SeasonDay day) const;
+    //! The whole of it in a few clauses, for who does not see it; the accessible description while no day is read out.
+    QString summary() const;
     //! Days, stores of the options shown, use and temperature as tab-separated text.
     QString numbers() const;
     //! Writes the picture; the form follows the name's ending: png, svg or pdf.
     bool save(const QString& path, QSize size);
 
     QSize sizeHint() const override { return {980, 420}; }
-    QSize minimumSizeHint() const override { return {460, 150}; }
+    QSize minimumSizeHint() const override { return {380, 11 * fontMetrics().height()}; } //!< less says nothing
 
     static std::vector<NamedKeys> namedKeys();
 
@@ -62,7 +65,9 @@ protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override; //!< where there is little height the stores get all of it
     void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    void paintEvent(QPaintEvent*) override; //!< a ring around the picture while the keys go to it
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:

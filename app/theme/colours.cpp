@@ -124,25 +124,30 @@ QPushButton:disabled, QToolButton:disabled { color: %quiet; background: transpar
 QPushButton[accent="true"] { background: %accent; color: %inkOnAccent; border-color: %accent; }
 QPushButton[accent="true"]:focus { border: 2px solid %text; }
 QPushButton[accent="true"]:disabled { background: transparent; color: %quiet; }
-QPushButton[chip="true"], QToolButton[chip="true"] { border-radius: 9px; padding: 1px 11px; }
+QPushButton[chip="true"], QToolButton[chip="true"] { border-radius: 9px; padding: 1px 11px; min-height: 20px; }
 QPushButton[chip="true"]:focus, QToolButton[chip="true"]:focus { padding: 0px 10px; }
-QToolButton[calendar="true"] { padding: 1px 3px; border-radius: 4px; }
+QToolButton[calendar="true"] { padding: 1px 3px; border-radius: 4px; min-height: 20px; }
 QToolButton[calendar="true"]:focus { padding: 0px 2px; }
 QToolButton[chip="true"] { padding-right: 20px; }
 QToolButton[chip="true"]:focus { padding-right: 19px; }
 QFileDialog QToolButton, QTabBar QToolButton, QPageSetupDialog QToolButton { padding: 2px; border-radius: 4px; }
 QFileDialog QToolButton:focus, QTabBar QToolButton:focus { padding: 1px; }
+QCheckBox, QRadioButton, QLineEdit, QComboBox, QAbstractSpinBox, QSlider { min-height: 24px; }
+QPlainTextEdit { border: 1px solid %edge; border-radius: 4px; }
+QPlainTextEdit:focus { border: 2px solid %accent; }
 QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QToolButton::menu-indicator { subcontrol-position: right center; right: 7px; }
 QTabWidget::pane { background: %card; border: 1px solid %edge; border-radius: 7px; border-top-left-radius: 0px; top: -1px; }
+QTabBar::scroller { width: 26px; }
 QTabBar { background: transparent; qproperty-drawBase: 0; }
 QTabBar::tab { background: transparent; color: %quiet; padding: 5px 16px; border: 1px solid transparent; }
 QTabBar::tab:selected { background: %card; color: %text; font-weight: bold; border: 1px solid %edge; border-bottom-color: %card;
   border-top-left-radius: 7px; border-top-right-radius: 7px; }
 QTabBar::tab:hover:!selected { color: %text; }
 QTabBar::tab:selected:focus { color: %accent; }
-QTableView { background: %card; alternate-background-color: %hover; border: none; gridline-color: %grid; selection-background-color: %chosen;
+QTableView { background: %card; alternate-background-color: %hover; border: 1px solid transparent; gridline-color: %grid; selection-background-color: %chosen;
   selection-color: %text; }
+QTableView:focus { border: 1px solid %accent; }
 QHeaderView { background: %card; }
 QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 6px; text-align: left; }
 QTableView::item { padding: 0 6px; border: none; }

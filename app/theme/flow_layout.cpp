@@ -17,6 +17,12 @@ FlowLayout::~FlowLayout() {
 
 void FlowLayout::addItem(QLayoutItem* item) { items_.push_back(item); }
 
+void FlowLayout::insert(int index, QWidget* widget) {
+    addWidget(widget);
+    std::rotate(items_.begin() + std::clamp(index, 0, count() - 1), items_.end() - 1, items_.end());
+    invalidate();
+}
+
 int FlowLayout::count() const { return static_cast<int>(items_.size()); }
 
 QLayoutItem* FlowLayout::itemAt(int index) const {
@@ -53,20 +59,48 @@ void FlowLayout::setGeometry(const QRect& rect) {
     place(rect, true);
 }
 
+namespace {
+
+struct Placed {
+    QLayoutItem* item;
+    int x, width;
+};
+
+// What is wider than the whole line goes over several lines itself, where it can.
+int heightOf(const Placed& placed) {
+    const QSize wanted = placed.item->sizeHint();
+    return placed.width < wanted.width() && placed.item->hasHeightForWidth() ? placed.item->heightForWidth(placed.width)
+                                                                             : wanted.height();
+}
+
+} // namespace
+
 int FlowLayout::place(const QRect& rect, bool really) const {
-    int x = rect.x(), y = rect.y();
-    const int tall = sizeHint().height();
+    int y = rect.y();
+    const int least = sizeHint().height();
+    std::vector<Placed> line;
+    const auto finish = [&] {
+        int tall = least;
+        for (const auto& placed : line) tall = std::max(tall, heightOf(placed));
+        for (const auto& placed : line)
+            if (really) placed.item->setGeometry(QRect(placed.x, y, placed.width, tall));
+        line.clear();
+        y += tall;
+    };
+    int x = rect.x();
     for (auto* item : items_) {
         if (item->isEmpty()) continue;
-        const QSize size = item->sizeHint();
-        if (x > rect.x() && x + size.width() > rect.right() + 1) {
+        const int width = std::min(item->sizeHint().width(), std::max(rect.width(), item->minimumSize().width()));
+        if (!line.empty() && x + width > rect.right() + 1) {
+            finish();
             x = rect.x();
-            y += tall + down_;
+            y += down_;
         }
-        if (really) item->setGeometry(QRect(x, y, size.width(), tall));
-        x += size.width() + across_;
+        line.push_back({item, x, width});
+        x += width + across_;
     }
-    return y + tall - rect.y();
+    finish();
+    return y - rect.y();
 }
 
 } // namespace winterlarder::desk

@@ -7,13 +7,15 @@
 
 namespace winterlarder::desk {
 
-//! Lays widgets in a line and goes on in the next when it is full, as words do. All lines are as tall as the tallest widget.
+//! Lays widgets in a line and goes on in the next when it is full, as words do. All lines are as tall as the tallest widget; one
+//! that is wider than a line is laid out in the line's width.
 class FlowLayout : public QLayout {
 public:
     explicit FlowLayout(QWidget* parent, int across = 14, int down = 6);
     ~FlowLayout() override;
 
     void addItem(QLayoutItem* item) override;
+    void insert(int index, QWidget* widget); //!< before the item that stands there
     int count() const override;
     QLayoutItem* itemAt(int index) const override;
     QLayoutItem* takeAt(int index) override;

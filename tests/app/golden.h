@@ -2,7 +2,7 @@
 #pragma once
 
 #include <QDir>
-#include <QFile>
+#include <QFileInfo>
 #include <QImage>
 #include <QPainter>
 #include <gtest/gtest.h>
@@ -52,7 +52,7 @@ inline void expectPicture(const QImage& made, const QString& name) {
     const QString kept = QStringLiteral(SOURCE_FOLDER "/tests/app/golden/%1.png").arg(name);
     const QString shown = QStringLiteral(BUILD_FOLDER "/golden/%1.png").arg(name);
     const QImage old(kept);
-    QDir().mkpath(QStringLiteral(BUILD_FOLDER "/golden"));
+    for (const QString& file : {kept, shown}) QDir().mkpath(QFileInfo(file).path());
     if (remaking()) {
         if (!old.isNull() && old.convertToFormat(QImage::Format_RGB32) != made.convertToFormat(QImage::Format_RGB32))
             beside(old, made).save(shown);

@@ -186,6 +186,13 @@ TEST(Colours, TextKeepsItsContrast) {
             EXPECT_GE(contrast(colours->quietText, ground), 4.5) << ground.name().toStdString();
         }
         EXPECT_GE(contrast(colours->reserve, colours->reserveFill), 4.5);
+        for (const auto& ground : {colours->card, colours->desk}) {
+            EXPECT_GE(contrast(colours->reserve, ground), 4.5) << "what is wrong, and the reserve beside the winters";
+            EXPECT_GE(contrast(colours->accent, ground), 4.5) << "links, and the tab that has the focus";
+        }
+        EXPECT_GE(contrast(colours->accentText, colours->accent), 4.5);
+        for (const auto& edge : {colours->accent, colours->text})
+            EXPECT_GE(contrast(edge, colours->card), 3) << "focus";
         EXPECT_GE(contrast(colours->winter, colours->card), 3);
         EXPECT_GE(contrast(colours->shortWinter, colours->card), 3);
     }

@@ -4,8 +4,11 @@
 #include "app/invented.h"
 
 #include <QAccessible>
+#include <QApplication>
 #include <QFile>
 #include <QImage>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -116,6 +119,40 @@ TEST(WinterPlot, TheWheelShowsFewerDaysDraggingMovesThemADoubleClickShowsAll) {
     EXPECT_NEAR(plot.seen()->days(), before.days(), 1e-9);
     QTest::mouseDClick(drawn, Qt::LeftButton, {}, middle);
     EXPECT_FALSE(plot.seen());
+}
+
+TEST(WinterPlot, TheWheelScrollsAScrolledPageUntilThePictureIsClicked) {
+    QScrollArea page;
+    auto* plot = new WinterPlot;
+    plot->setMinimumSize(700, 900);
+    page.setWidget(plot);
+    page.setWidgetResizable(true);
+    page.resize(720, 400);
+    plot->show(picture());
+    page.show();
+    page.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    page.setFocus();
+    auto* drawn = plot->findChild<QCustomPlot*>();
+    const auto turn = [&](Qt::KeyboardModifiers with) {
+        const QPoint at(300, 100);
+        QWheelEvent wheel(at, drawn->mapToGlobal(at), {}, {0, -120}, Qt::NoButton, with, Qt::NoScrollPhase, false);
+        QSpontaneKeyEvent::setSpontaneous(&wheel); // as from the system: only such goes on to the widgets around
+        qApp->notify(drawn, &wheel);
+        QCoreApplication::processEvents();
+    };
+    plot->seeFewerDays();
+    const auto seen = plot->seen();
+    turn({});
+    EXPECT_EQ(plot->seen(), seen);
+    EXPECT_GT(page.verticalScrollBar()->value(), 0) << "the page goes on under the pointer";
+    turn(Qt::ControlModifier);
+    EXPECT_NE(plot->seen(), seen);
+    plot->seeFewerDays();
+    plot->setFocus();
+    const auto before = plot->seen();
+    turn({});
+    EXPECT_NE(plot->seen(), before);
 }
 
 TEST(WinterPlot, TheDaysSeenAreKeptFromOnePictureToTheNext) {

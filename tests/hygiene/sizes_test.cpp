@@ -28,7 +28,6 @@ const Reasons& longFiles() {
         {"app/pages/what_if_page.cpp", "one page: what is tried out, and what would come of it"},
         {"app/photograph/photograph_view.cpp", "one class: a picture with what mouse and keys do to it"},
         {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
-        {"app/plots/winter_layers.cpp", "one layer of the winter picture after the other"},
         {"app/text/grounds/grounds_autumn.cpp", "a list: a short function a number that is explained"},
         {"tests/cli/follow_test.cpp", "what a followed winter says, an answer a test"},
         {"app/text/reason_texts.cpp", "a list: a sentence a reason"},
