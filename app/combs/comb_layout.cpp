@@ -91,10 +91,6 @@ std::vector<CombRow> rowsWithRoom(const std::vector<CombPlace>& combs, double wi
     return rows;
 }
 
-} // namespace
-
-namespace {
-
 double scaleAcross(const Extent& extent, double width, const CombWords& words) {
     return std::max(smallestScale, acrossEach(extent, width, words) / extent.widest);
 }
