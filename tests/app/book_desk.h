@@ -21,7 +21,7 @@ inline Scribe scribe(const char* who = "keeper", Date today = day("2028-06-01"))
 }
 
 template <class Done> bool waitFor(Done done) {
-    for (int i = 0; i < 8000 && !done(); ++i) QTest::qWait(5);
+    for (int i = 0; i < 40000 && !done(); ++i) QTest::qWait(5); // minutes: sanitizers are slow
     return done();
 }
 
