@@ -13,7 +13,7 @@ namespace {
 constexpr double aGram = 0.001;
 constexpr Volume leastDose{
     0.5}; // where bees take less between two visits the visits are made rarer, not the doses smaller
-const Ratio thick{2.0, "2:1"};
+Ratio thick() { return {2.0, "2:1"}; }
 
 struct Doses {
     std::vector<Visit> visits;
@@ -112,7 +112,7 @@ bool portionTaken(const FeedingQuestion& question, SeasonDay day, Volume leastUp
 FeedingPlan planSmallPortions(const FeedingQuestion& question, Mass sugar, Mass step, SeasonDay last, Volume most,
                               Volume leastUptake) {
     FeedingPlan plan = emptyPlan(question, last);
-    plan.ratio = question.ratio.value_or(thick);
+    plan.ratio = question.ratio.value_or(thick());
     plan.limits.smallLotsOnly = true;
     const KeepersDays keeper(question.winter, question.visitWeekdays);
     const PerKgSugar gives = perKgSugar(plan.ratio);

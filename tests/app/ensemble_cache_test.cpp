@@ -53,9 +53,9 @@ TEST(EnsembleCache, OnlyTheLastWintersAreKeptAndOthersCanBeRecalled) {
 }
 
 TEST(EnsembleCache, CombsAreSharedOutAlsoAmongAnswersWhoseWintersAreGone) {
-    const auto whole = adviser();
-    const EnsembleCache cache(whole, 1);
-    const auto wanted = whole->shareOut(answersOf(*whole), advice::MovingCombs::Allowed);
+    const auto everything = adviser();
+    const EnsembleCache cache(everything, 1);
+    const auto wanted = everything->shareOut(answersOf(*everything), advice::MovingCombs::Allowed);
     const auto asked = answersOf(cache);
     auto shared = cache.shareOut(asked, advice::MovingCombs::Allowed);
     std::size_t gifts = 0;
