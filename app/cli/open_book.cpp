@@ -3,6 +3,7 @@
 
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
+#include "text/contexts.h"
 
 #include <algorithm>
 #include <charconv>
@@ -96,6 +97,17 @@ Outcome<Date> dayOf(const char* option, const std::string& text) {
 Outcome<Date> dayOrToday(const Session& session, const char* option, const std::optional<std::string>& text) {
     if (text) return dayOf(option, *text);
     return session.moment.today;
+}
+
+Status printTouched(Session& session, const Outcome<book::Applied>& applied) {
+    if (!applied) return session.fail(applied.problems());
+    for (const auto& notice : applied->notices) session.tell(notice);
+    const auto count = static_cast<int>(applied->touched.size());
+    if (session.json) session.print(exchange::Json::object().add("touched", count));
+    else
+        session.print(count == 1 ? say::CommandLine::tr("One entry changed\n")
+                                 : say::CommandLine::tr("%n entries changed\n", nullptr, count));
+    return Status::Done;
 }
 
 Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind) {

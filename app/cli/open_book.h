@@ -62,6 +62,8 @@ template <class Entry> Asked askedAbout(const Session& session, book::Book& to, 
     return doubt->takenMeanwhile ? Asked{{}, {said}} : Asked{{said}, {}};
 }
 
+//! Says what an edit without a new id did: how many entries it touched.
+Status printTouched(Session& session, const Outcome<book::Applied>& applied);
 Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind);
 
 //! As addAndPrint, of an entry that is held against its hive first.

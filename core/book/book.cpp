@@ -57,7 +57,9 @@ void takeLock(BookInside& inside, const Opening& opening) {
         inside.access = Access::ManyNames;
         return;
     }
-    auto attempt = BookLock::take(inside.file, opening.opener, opening.purpose == OpenFor::TakingOver);
+    auto attempt = BookLock::take(inside.file, opening.opener,
+                                  opening.purpose == OpenFor::TakingOver ? BookLock::OtherSign::Stale
+                                                                         : BookLock::OtherSign::Holds);
     if (attempt.lock) inside.lock = std::move(attempt.lock);
     else inside.access = accessAfter(*attempt.failure);
     inside.holder = attempt.holder;

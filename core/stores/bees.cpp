@@ -2,6 +2,7 @@
 #include "stores/bees.h"
 
 #include "numerics/normal_law.h"
+#include "stores/cluster.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -93,9 +94,8 @@ std::optional<BeeCount> broodOnCombs(const std::vector<Comb>& combs) {
 }
 
 int emptyCombs(const std::vector<Comb>& combs) {
-    constexpr double filledShare = 0.1;
     return static_cast<int>(std::count_if(combs.begin(), combs.end(), [](const Comb& comb) {
-        return comb.built > 0 && comb.lookedAt() && 1 - comb.empty() < filledShare * comb.built;
+        return comb.built > 0 && comb.lookedAt() && holdsNothing(comb);
     }));
 }
 

@@ -69,11 +69,6 @@ struct Beyond {
     bool isNear(double place) const { return distance(place) <= start + combsBeyond + touching; }
 };
 
-bool holdsStores(const Comb& comb) { return comb.built * (comb.capped + comb.open) >= filledShare; }
-bool isEmpty(const Comb& comb) {
-    return comb.built * (comb.capped + comb.open + comb.brood + comb.pollen) < filledShare;
-}
-
 //! Looks outward from the cluster along the long box, `step` -1 or +1: an empty comb or place, then stores.
 struct Walk {
     bool gapBeforeStores = false, anyStores = false;
@@ -86,7 +81,7 @@ Walk walkOutward(const std::vector<const Comb*>& places, const hive::CombFormat&
         const double position = place - halfOf(box);
         if (beyond.covers(position) || (position - beyond.cluster.middle) * step < 0) continue;
         const Comb* comb = places[static_cast<std::size_t>(place)];
-        if (comb == nullptr || isEmpty(*comb)) gap = true;
+        if (comb == nullptr || holdsNothing(*comb)) gap = true;
         if (comb == nullptr || !holdsStores(*comb)) continue;
         walk.anyStores = true;
         walk.gapBeforeStores = walk.gapBeforeStores || gap;
@@ -106,6 +101,10 @@ void lookAlongLongBox(ClusterReach& reach, const std::vector<Comb>& combs, const
 }
 
 } // namespace
+
+bool holdsNothing(const Comb& comb) { return comb.built * (1 - comb.empty()) < filledShare; }
+
+bool holdsStores(const Comb& comb) { return comb.built * (comb.capped + comb.open) >= filledShare; }
 
 double fromMiddle(const Comb& comb, const std::vector<hive::CombFormat>& boxes) {
     require(comb.box >= 0 && comb.box < static_cast<int>(boxes.size()), "a comb in box {} of {}", comb.box,

@@ -27,6 +27,11 @@ double fromMiddle(const Comb& comb, const std::vector<hive::CombFormat>& boxes);
 //! tests/stores/cluster_test.cpp.
 Cluster findCluster(const std::vector<Comb>& combs, const std::vector<hive::CombFormat>& boxes, double coveredCombs);
 
+//! Under a tenth of a comb's face, wax or none, is filled with anything: for bees that cannot move it is an empty comb. A tenth of it or more
+//! is honey or nectar: it has stores. Judgement. Tested: tests/stores/cluster_test.cpp, bees_test.cpp.
+bool holdsNothing(const Comb& comb);
+bool holdsStores(const Comb& comb);
+
 //! What the cluster can get at when it is too cold to move across combs.
 struct ClusterReach {
     Mass within{0};         //!< on the combs it sits on and two beyond, on the side with the larger store
@@ -36,8 +41,7 @@ struct ClusterReach {
 };
 
 //! Honey within reach, for the locked-in rule: boxes from the cluster's lowest one up count, bees follow stores upwards
-//! but not down. A comb is empty with under a tenth of it filled with anything, has stores with a tenth of it or more.
-//! Nothing where no comb was looked at. Model's description in DEVELOPERS.md. Tested: tests/stores/cluster_test.cpp.
+//! but not down. What an empty comb is, and one with stores: holdsNothing, holdsStores. Nothing where no comb was looked at. Model's description in DEVELOPERS.md. Tested: tests/stores/cluster_test.cpp.
 std::optional<ClusterReach> clusterReach(const std::vector<Comb>& combs, const std::vector<hive::CombFormat>& boxes,
                                          double coveredCombs, double openFactor);
 

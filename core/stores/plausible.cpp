@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/plausible.h"
 
+#include "quantity/text.h"
+#include "stores/bees.h"
 #include "support/require.h"
 
 #include <algorithm>
@@ -11,8 +13,7 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double cellsOfOneFace = 400; // per dm2
-constexpr double kilogramsPerPound = 0.45359237;
+const double kilogramsPerPound = massOf(1, MassUnit::Pound).value();
 
 Doubt doubt(bool impossible, std::string id, std::map<std::string, Detail> details) {
     return {impossible, {std::move(id), std::move(details)}};
@@ -64,7 +65,7 @@ HiveBounds boundsOf(const TareQuestion& parts, std::optional<Mass> weighedTare, 
         hive.places += box.combsPerBox;
         hive.seams += box.combsPerBox + 1;
         hive.bees += 2 * box.beesPerSide.count * box.combsPerBox;
-        hive.cells += 2 * cellsOfOneFace * hive::faceArea(box.outline).value() * box.combsPerBox;
+        hive.cells += facesPerComb * cellsPerSquareDecimetre * hive::faceArea(box.outline).value() * box.combsPerBox;
         hive.holds += placeHolds(box) * box.combsPerBox;
     }
     hive.holds += holdMore(parts);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/follow.h"
 
+#include "reference/most_cautions.h"
 #include "support/require.h"
 #include "tracking/course.h"
 #include "tracking/food_ahead.h"
@@ -10,8 +11,6 @@
 namespace winterlarder::tracking {
 
 namespace {
-
-constexpr int mostCautions = 5;
 
 const Observation* deadOut(const FollowQuestion& q) {
     for (const auto& seen : q.observations)
@@ -104,7 +103,7 @@ std::optional<Following> follow(const FollowQuestion& given, const ModelConstant
     f.reasons = followReasons(basis);
     f.cautions = followCautions(basis);
     if (f.cautions.size() > mostCautions) {
-        f.goodPractice.assign(f.cautions.begin() + mostCautions, f.cautions.end());
+        f.goodPractice.assign(f.cautions.begin() + static_cast<std::ptrdiff_t>(mostCautions), f.cautions.end());
         f.cautions.resize(mostCautions);
     }
     return f;

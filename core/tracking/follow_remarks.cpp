@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "hive/opening.h"
 #include "tracking/answer_parts.h"
 
 #include <algorithm>
@@ -8,7 +9,6 @@ namespace winterlarder::tracking {
 
 namespace {
 
-constexpr double fullLookFromC = 15, halfMinuteFromC = 10, lidFromC = 7; // daily maximum
 constexpr Mass leastSurplus = kilograms(0.5);
 constexpr double fewWinters = 100;
 
@@ -208,7 +208,7 @@ public:
         if (soonFed()) feeding();
         if (lastFlight(q)) say("flight-may-be-robbers");
         if (f.spring) spring();
-        if (maximumToday() < fullLookFromC)
+        if (maximumToday() < hive::fullLookFromC)
             say("look-from-outside",
                 {{"temperature", celsius(maximumToday())}, {"class", std::string(howFarToOpen())}});
         say("heft");
@@ -227,7 +227,7 @@ private:
     const char* howFarToOpen() const {
         if (f.feed && !f.feed->plan && f.feed->begins() <= q.today) return "fed";
         const double warmest = maximumToday();
-        return warmest < lidFromC ? "closed" : warmest < halfMinuteFromC ? "lid" : "moment";
+        return warmest < hive::lidFromC ? "closed" : warmest < hive::momentFromC ? "lid" : "moment";
     }
 
     // How to feed is told when it is to be done, not months ahead.

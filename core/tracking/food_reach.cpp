@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/food_reach.h"
 
+#include "stores/cluster.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -8,8 +10,6 @@
 namespace winterlarder::tracking {
 
 namespace {
-
-constexpr double withStores = 0.1; // of a comb: less counts as empty, as for the reach of a cluster in autumn
 
 const Observation* lastCluster(const FollowQuestion& q) {
     const Observation* last = nullptr;
@@ -37,8 +37,6 @@ bool fedSince(const FollowQuestion& q, SeasonDay day) {
     });
 }
 
-bool hasStores(const stores::Comb& comb) { return comb.capped + comb.open >= withStores; }
-
 struct Places {
     int first, last;
 };
@@ -46,8 +44,9 @@ struct Places {
 // Places of a box that can be reached: outwards from the cluster's until so many empty combs lie in a row.
 Places reachedIn(const std::vector<const stores::Comb*>& box, Places cluster, int gapCombs) {
     const auto storesAt = [&](int place) {
-        return std::any_of(box.begin(), box.end(),
-                           [&](const stores::Comb* comb) { return comb->place == place && hasStores(*comb); });
+        return std::any_of(box.begin(), box.end(), [&](const stores::Comb* comb) {
+            return comb->place == place && stores::holdsStores(*comb);
+        });
     };
     int most = cluster.last;
     for (const auto* comb : box) most = std::max(most, comb->place);

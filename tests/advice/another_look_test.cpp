@@ -63,6 +63,19 @@ TEST(AnotherLook, ANarrowBandWantsNone) {
     EXPECT_FALSE(advice.anotherLook.worthIt) << (advice.missing->high - advice.missing->low).value();
 }
 
+TEST(AnotherLook, BeesCountedBySeamsAreKnownAsWellAsSeamsTellThem) {
+    auto q = colony({.asOf = "2026-10-05", .covered = 6});
+    q.combs.clear();
+    q.tareSd = kilograms(0);
+    q.weighings.push_back(onScale(q, kilograms(32)));
+    q.beesLogSd = 0.8;
+    const auto look = adviceFor(q).anotherLook;
+    ASSERT_EQ(look.which, LookKind::CountSeams);
+    EXPECT_NEAR(look.narrowsToKg / look.narrowsFromKg, constants().beesSeamsSd / 0.8, 1e-9);
+    q.beesLogSd = constants().beesSeamsSd;
+    EXPECT_NE(adviceFor(q).anotherLook.which, LookKind::CountSeams) << "counted so already";
+}
+
 TEST(AnotherLook, AfterAWeighingCombsAreCounted) {
     auto q = colony({.asOf = "2026-09-20", .covered = 8});
     q.combs.clear();

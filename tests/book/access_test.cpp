@@ -258,9 +258,10 @@ TEST(Access, ALockOnASignThatWasReplacedIsNone) {
     std::optional<BookLock> other;
     const BeforeNextLock replaced([&] {
         files::remove(sign);
-        other = BookLock::take(folder / "a.larder", {"Bo", "test machine", morning}, false).lock;
+        other = BookLock::take(folder / "a.larder", {"Bo", "test machine", morning}, BookLock::OtherSign::Holds).lock;
     });
-    const auto attempt = BookLock::take(folder / "a.larder", {"Ada", "test machine", morning}, false);
+    const auto attempt =
+        BookLock::take(folder / "a.larder", {"Ada", "test machine", morning}, BookLock::OtherSign::Holds);
     ASSERT_TRUE(other) << "the test needs another holder";
     EXPECT_FALSE(attempt.lock);
     EXPECT_EQ(attempt.failure, BookLock::Failure::Held);
@@ -274,7 +275,8 @@ TEST(Access, ALockOnASignThatWasRemovedIsTakenAnew) {
     { newBook(folder / "a.larder"); }
     const auto sign = lockFileOf(folder / "a.larder");
     const BeforeNextLock removed([&] { files::remove(sign); });
-    const auto attempt = BookLock::take(folder / "a.larder", {"Ada", "test machine", morning}, false);
+    const auto attempt =
+        BookLock::take(folder / "a.larder", {"Ada", "test machine", morning}, BookLock::OtherSign::Holds);
     ASSERT_TRUE(attempt.lock);
     EXPECT_TRUE(files::exists(sign)) << "others must see it";
     EXPECT_EQ(openBook(folder / "a.larder").access(), Access::OpenElsewhere);

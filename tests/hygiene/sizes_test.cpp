@@ -17,7 +17,6 @@ using Reasons = std::map<std::string, std::string>;
 
 const Reasons& longFiles() {
     static const Reasons reasons = {
-        {"app/cli/book_files.cpp", "a short function a command, for all commands on whole books"},
         {"app/cli/book_line.cpp", "a short function a command on a book: its words and options"},
         {"app/cli/command_line.cpp", "a short function a command: its words and options"},
         {"app/desk/book_actions.cpp", "one class: what the menus do with the book"},
@@ -28,7 +27,6 @@ const Reasons& longFiles() {
         {"app/pages/what_if_page.cpp", "one page: what is tried out, and what would come of it"},
         {"app/photograph/photograph_view.cpp", "one class: a picture with what mouse and keys do to it"},
         {"app/photograph/photograph_window.cpp", "one class: the steps from a picture to shares of a comb"},
-        {"app/text/grounds/grounds_autumn.cpp", "a list: a short function a number that is explained"},
         {"tests/cli/follow_test.cpp", "what a followed winter says, an answer a test"},
         {"app/text/reason_texts.cpp", "a list: a sentence a reason"},
         {"core/exchange/book/book_csv.cpp", "both ways of one form of table, whose rules belong together"},

@@ -123,6 +123,15 @@ TEST(NestWidth, CombsOfHoneyAreNotToSpare) {
     EXPECT_EQ(emptyCombs(combs), 3) << "not looked at is not empty";
 }
 
+TEST(NestWidth, AHalfBuiltCombIsEmptyByWhatLiesOnItsWholeFace) {
+    auto combs = emptyBox();
+    combs[0].built = 0.5;
+    combs[0].capped = 0.18;
+    EXPECT_EQ(emptyCombs(combs), 10) << "nine parts of a hundred of the face";
+    combs[0].capped = 0.22;
+    EXPECT_EQ(emptyCombs(combs), 9);
+}
+
 RC_GTEST_PROP(BeesProperty, CoveredCombsAndBeesAreInverse, ()) {
     const auto combs = anyCombs();
     const double covered = *rc::gen::inRange(0, 200) / 10.0;

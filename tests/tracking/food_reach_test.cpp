@@ -31,6 +31,13 @@ TEST(Reach, EndsAtTwoEmptyCombsInARow) {
     EXPECT_TRUE(beyond(combsOf({{0, 0, 0, 0, 0, 0.05, 0, 0.8}}), 1, 3)) << "a smear is no store";
 }
 
+TEST(Reach, AHalfBuiltCombHasStoresByWhatLiesOnItsWholeFace) {
+    auto combs = combsOf({{0, 0, 0, 0, 0.18, 0, 0, 0.8}});
+    EXPECT_FALSE(beyond(combs, 1, 3));
+    combs[4].built = 0.5;
+    EXPECT_TRUE(beyond(combs, 1, 3)) << "nine parts of a hundred of the face are no store";
+}
+
 TEST(Reach, GoesUpAndNotDown) {
     const std::vector<double> empty(8, 0.0), full(8, 0.9);
     EXPECT_FALSE(beyond(combsOf({empty, full}), 2, 3));

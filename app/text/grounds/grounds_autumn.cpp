@@ -1,58 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/grounds/autumn_writer.h"
+
 #include "numerics/normal_law.h"
 #include "text/contexts.h"
-#include "text/grounds/grounds.h"
-#include "text/grounds/grounds_parts.h"
-#include "text/remarks.h"
 #include "text/words.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace winterlarder::text {
-
-namespace {
-
-// Puts together the grounds of one number.
-class AutumnWriter : GroundsWriter {
-public:
-    AutumnWriter(const AutumnGrounds& of, const ReferenceData& reference, const WordStyle& style)
-        : GroundsWriter(reference, style), q_(of.question), a_(of.advice), use_(of.use) {}
-
-    std::optional<Grounds> of(AskedNumber number);
-
-private:
-    QString day(SeasonDay day) const {
-        return date(q_.winter.date(std::clamp(day, firstSeasonDay, lastSeasonDay)), style_);
-    }
-    QString today() const { return date(q_.winter.date(q_.asOf), style_); }
-    void reasons(std::initializer_list<const char*> ids) { remarks(a_.reasons, ids); }
-
-    std::optional<Grounds> stores();
-    std::optional<Grounds> need();
-    std::optional<Grounds> target();
-    std::optional<Grounds> forage();
-    std::optional<Grounds> spare();
-    std::optional<Grounds> apart();
-    std::optional<Grounds> combsOff();
-    std::optional<Grounds> sugar();
-    std::optional<Grounds> fondant();
-    std::optional<Grounds> lastDay();
-    std::optional<Grounds> bees();
-    std::optional<Grounds> given();
-    std::optional<Grounds> known(double kg, bool then);
-    std::optional<Grounds> shareOf(const std::optional<Share>& share, bool touches, bool asAdvised);
-    void eaten();
-    void demandRules();
-    void missing();
-    void piece(const stores::EvidenceShare& share);
-    void rulesOfEvidence();
-    const advice::Option* option(advice::OptionKind kind) const;
-
-    const advice::ColonyQuestion& q_;
-    const advice::Advice& a_;
-    const std::optional<UseParts>& use_;
-};
 
 void AutumnWriter::piece(const stores::EvidenceShare& share) {
     const QString seen = date(share.evidence.date, style_), kind = evidence(stores::idOf(share.evidence.kind), style_),
@@ -205,109 +161,6 @@ std::optional<Grounds> AutumnWriter::forage() {
                      .arg(day(forage->day), day(forage->day - reach), day(forage->day + reach)));
 }
 
-std::optional<Grounds> AutumnWriter::spare() {
-    const auto* take = option(advice::OptionKind::TakeNow);
-    if (!a_.harvest && !take) return std::nullopt;
-    const Mass most = a_.harvest ? a_.harvest->upTo : take->amount;
-    if (a_.harvest && a_.harvest->fromStores <= Mass(0)) return apart();
-    line(worded(
-        say::Grounds::tr(
-            "What stays is never below what the colony should winter on, nor below what is usual here; what comes off are whole supers and whole outer %{combs}."),
-        style_));
-    if (a_.estimate && a_.need)
-        line(say::Grounds::tr("About %1 are in the hive, %2 are needed.")
-                 .arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
-    reasons({"surplus", "autumn-flow-not-harvested", "no-comb-to-take", "quick-form-no-combs", "take-in-spring"});
-    return under(say::Grounds::tr("To spare on %1: %2").arg(today(), amount(most, style_)));
-}
-
-// Honey that was never among the stores is not weighed against what the bees need.
-std::optional<Grounds> AutumnWriter::apart() {
-    line(worded(
-        say::Grounds::tr(
-            "The super is for people: its honey was not counted with what the bees have, and its %{combs} hold no brood."),
-        style_));
-    line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."),
-         {"baudoux", "demuth-503"});
-    reasons({"super-apart", "fed-combs", "treated-honey", "moist-honey"});
-    return under(say::Grounds::tr("Honey in the super: %1").arg(amount(a_.harvest->upTo, style_)));
-}
-
-std::optional<Grounds> AutumnWriter::combsOff() {
-    if (!a_.harvest || a_.harvest->combs.empty()) return std::nullopt;
-    if (a_.harvest->fromStores <= Mass(0)) return apart();
-    line(
-        worded(
-            say::Grounds::tr(
-                "%n %{combs} that hold no brood, are capped enough, took no syrup and are not of the old brood nest weigh together no more than what is to spare.",
-                nullptr, static_cast<int>(a_.harvest->combs.size())),
-            style_),
-        {"honey-course", "judgement"});
-    line(say::Grounds::tr("To spare are %1.").arg(amount(a_.harvest->upTo, style_)));
-    line(say::Grounds::tr("A comb's honey is its area times what a square decimetre of sealed comb holds."),
-         {"baudoux", "demuth-503"});
-    reasons({"fed-combs", "old-nest-combs", "treated-honey", "moist-honey"});
-    return under(worded(say::Grounds::tr("Honey in the %{combs} that may come off: %1"), style_)
-                     .arg(amount(a_.harvest->combsHold, style_)));
-}
-
-// What is missing is not just the need less the stores.
-void AutumnWriter::missing() {
-    reasons({"short-of-stores"});
-    if (a_.estimate && a_.need)
-        line(
-            say::Grounds::tr(
-                "That is the target less what will be there when winter begins: about %1 now, %2 wanted from today on.")
-                .arg(amount(a_.estimate->spread, style_), amount(*a_.need, style_)));
-    reasons({"move-combs-first"});
-}
-
-std::optional<Grounds> AutumnWriter::sugar() {
-    if (!a_.feed || a_.feed->syrup.sugar <= Mass(0)) return std::nullopt;
-    const auto& syrup = a_.feed->syrup;
-    missing();
-    line(
-        say::Grounds::tr(
-            "A kilogram of white sugar fed as %1 becomes %2 kg of ripe stores: the water goes down to 18 parts of 100, and driving it off costs the bees food.")
-            .arg(QString::fromStdString(a_.feed->ratio.printed),
-                 number(feeding::storesPerKgSugar(syrup.massPercent / 100), 2, style_)),
-        {"curth-1981"});
-    line(say::Grounds::tr("%1 of sugar in %2 of water make %3 of syrup, which become %4 of stores.")
-             .arg(amount(syrup.sugar, style_), volume(syrup.water, style_), volume(syrup.volume, style_),
-                  amount(syrup.stores, style_)),
-         {"crc-sucrose"});
-    reasons({"ratio-thin", "ratio-thick", "room-full", "too-slow", "after-advised", "small-portions"});
-    return under(say::Grounds::tr("White sugar to feed: %1").arg(amount(syrup.sugar, style_)));
-}
-
-std::optional<Grounds> AutumnWriter::fondant() {
-    if (!a_.feed || a_.feed->fondant <= Mass(0)) return std::nullopt;
-    missing();
-    reasons({"act-now", "visit-due", "too-slow"});
-    line(say::Grounds::tr("Fondant is for what can no longer be had as syrup."));
-    fondantLine();
-    return under(say::Grounds::tr("Fondant to feed: %1").arg(amount(a_.feed->fondant, style_)));
-}
-
-std::optional<Grounds> AutumnWriter::lastDay() {
-    if (!a_.feed || !a_.feed->lastDay) return std::nullopt;
-    const auto& deadline = a_.season.syrupDeadline;
-    if (deadline && deadline->origin == climate::DateOrigin::Case)
-        line(say::Grounds::tr("The day was given in the yard's Place and not derived from the climate."));
-    else
-        line(
-            say::Grounds::tr(
-                "The rule: the first day on which the air's daily mean of usual years is below %1. Later syrup is no longer taken and ripened for certain.")
-                .arg(temperatureAt(reference_.constants.syrupTemperature, style_)),
-            {"moeller-1977", "common-practice"});
-    reasons({"station-used", "own-climate", "height-shift", "after-advised"});
-    if (deadline && deadline->sdDays > 0 && !deadline->exact)
-        line(say::Grounds::tr("A warm or a cold autumn moves it by some %1 days.")
-                 .arg(count(std::round(tenthPercentile * deadline->sdDays), style_)),
-             {"winter-model"});
-    return under(say::Grounds::tr("Last day for syrup: %1").arg(day(*a_.feed->lastDay)));
-}
-
 std::optional<Grounds> AutumnWriter::bees() {
     if (!a_.bees) return std::nullopt;
     line(worded(say::Grounds::tr(
@@ -320,28 +173,10 @@ std::optional<Grounds> AutumnWriter::bees() {
     return under(say::Grounds::tr("Bees on %1: %2").arg(today(), text::bees(*a_.bees, style_)));
 }
 
-std::optional<Grounds> AutumnWriter::given() {
-    Mass all{0};
-    for (const auto& gift : a_.gifts) {
-        if (gift.from != q_.colony) continue;
-        all = all + gift.honey;
-        line(say::Grounds::tr("%1 to %2, which lacks stores.")
-                 .arg(amount(gift.honey, style_), QString::fromStdString(gift.to)));
-    }
-    if (all <= Mass(0)) return std::nullopt;
-    line(
-        worded(
-            say::Grounds::tr(
-                "%{Combs} within the yard come before sugar; a colony gives no more than it can spare at the risk you accept."),
-            style_),
-        {"common-practice"});
-    return under(worded(say::Grounds::tr("Honey in %{combs} to give: %1"), style_).arg(amount(all, style_)));
-}
-
-std::optional<Grounds> AutumnWriter::known(double kg, bool then) {
+std::optional<Grounds> AutumnWriter::known(double kg, Look look) {
     if (!a_.anotherLook.which) return std::nullopt;
     line(say::Grounds::tr("So wide is the range in which 80 of 100 likely values of what is missing or spare lie."));
-    if (!then)
+    if (look == Look::Now)
         return under(say::Grounds::tr("What is missing or spare, known now within %1").arg(mass(Mass(kg), style_)));
     line(say::Grounds::tr("It is what would be left of it after that look, given how exact such a look is."),
          {"judgement"});
@@ -355,10 +190,10 @@ const advice::Option* AutumnWriter::option(advice::OptionKind kind) const {
     return nullptr;
 }
 
-std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, bool touches, bool asAdvised) {
+std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, Below below, Way way) {
     if (!share) return std::nullopt;
     line(
-        touches
+        below == Below::Reserve
             ? say::Grounds::tr(
                   "Counted over %1 simulated winters: those in which less than the reserve of %2 is left on some day before spring forage starts.")
                   .arg(count(a_.winters, style_), amount(a_.reserve, style_))
@@ -368,23 +203,24 @@ std::optional<Grounds> AutumnWriter::shareOf(const std::optional<Share>& share, 
     if (a_.estimate)
         line(say::Grounds::tr("Each begins with other stores, as widely spread as they are known: %1.")
                  .arg(amount(a_.estimate->spread, style_)));
-    if (asAdvised)
+    if (way == Way::AsAdvised)
         line(say::Grounds::tr(
             "They are the same winters for everything that can be done, so the figures can be compared."));
     otherWintersLine(*share);
     eaten();
     demandRules();
     const QString of = ofHundred(*share, style_);
-    if (touches) {
+    if (below == Below::Reserve) {
         const QString kept = ofHundred(share->others(), style_), reserve = amount(a_.reserve, style_);
         line(say::Grounds::tr("That is %1; in the others so much or more is left.").arg(of));
         return under(
-            asAdvised
+            way == Way::AsAdvised
                 ? say::Grounds::tr("%2 or more left, if you do as advised: %1 simulated winters").arg(kept, reserve)
                 : say::Grounds::tr("%2 or more left, left alone: %1 simulated winters").arg(kept, reserve));
     }
-    return under(asAdvised ? say::Grounds::tr("Runs out, if you do as advised: %1 simulated winters").arg(of)
-                           : say::Grounds::tr("Runs out, left alone: %1 simulated winters").arg(of));
+    return under(way == Way::AsAdvised
+                     ? say::Grounds::tr("Runs out, if you do as advised: %1 simulated winters").arg(of)
+                     : say::Grounds::tr("Runs out, left alone: %1 simulated winters").arg(of));
 }
 
 std::optional<Grounds> AutumnWriter::of(AskedNumber number) {
@@ -405,17 +241,15 @@ std::optional<Grounds> AutumnWriter::of(AskedNumber number) {
     case AskedNumber::Reserve: return ofReserve(a_.reserve, a_.shortRisk);
     case AskedNumber::Bees: return bees();
     case AskedNumber::Given: return given();
-    case AskedNumber::KnownNow: return known(a_.anotherLook.narrowsFromKg, false);
-    case AskedNumber::KnownThen: return known(a_.anotherLook.narrowsToKg, true);
-    case AskedNumber::KeptAlone: return shareOf(a_.touchReserve, true, false);
-    case AskedNumber::RunsOutAlone: return shareOf(a_.runOut, false, false);
-    case AskedNumber::KeptAsAdvised: return shareOf(touches, true, true);
-    case AskedNumber::RunsOutAsAdvised: return shareOf(runsOut, false, true);
+    case AskedNumber::KnownNow: return known(a_.anotherLook.narrowsFromKg, Look::Now);
+    case AskedNumber::KnownThen: return known(a_.anotherLook.narrowsToKg, Look::Taken);
+    case AskedNumber::KeptAlone: return shareOf(a_.touchReserve, Below::Reserve, Way::LeftAlone);
+    case AskedNumber::RunsOutAlone: return shareOf(a_.runOut, Below::Food, Way::LeftAlone);
+    case AskedNumber::KeptAsAdvised: return shareOf(touches, Below::Reserve, Way::AsAdvised);
+    case AskedNumber::RunsOutAsAdvised: return shareOf(runsOut, Below::Food, Way::AsAdvised);
     default: return std::nullopt;
     }
 }
-
-} // namespace
 
 std::optional<Grounds> groundsOf(AskedNumber number, const AutumnGrounds& of, const ReferenceData& reference,
                                  const WordStyle& style) {

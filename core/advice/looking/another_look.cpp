@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/looking/another_look.h"
 
+#include "hive/opening.h"
 #include "numerics/normal_law.h"
+#include "stores/bees.h"
 #include "stores/weighing.h"
 
 #include <algorithm>
@@ -11,8 +13,6 @@
 namespace winterlarder::advice {
 
 namespace {
-
-constexpr double openableFromC = 10; // of a usual day's maximum
 
 double bandOf(double sd) { return 2 * tenthPercentile * sd; }
 
@@ -26,17 +26,17 @@ stores::Tare tareOf(const AdviceBasis& r) { return {r.question.tare, r.question.
 
 // Error of stores told by lifting both sides, or by counting combs, where that was not done already.
 std::optional<double> ownSd(const AdviceBasis& r, LookKind look) {
-    constexpr double liftSdKg = 0.7, countShare = 0.2, countLeastKg = 0.5;
+    constexpr double countLeastKg = 0.5;
     if (look == LookKind::Weigh && !hasEvidence(r, {stores::EvidenceKind::Scale, stores::EvidenceKind::TwoSidedLift}))
-        return std::hypot(stores::scaleSd(tareOf(r)).value(), liftSdKg);
+        return std::hypot(stores::scaleSd(tareOf(r)).value(), r.constants.liftTwoSidesSd);
     if (look == LookKind::CountCombs &&
         !hasEvidence(r, {stores::EvidenceKind::Combs, stores::EvidenceKind::QuickCount}))
-        return std::max(countLeastKg, countShare * r.estimate.mean.value());
+        return std::max(countLeastKg, r.constants.quickCountSd * r.estimate.mean.value());
     return std::nullopt;
 }
 
 bool mayOpen(const AdviceBasis& r) {
-    return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange >= openableFromC;
+    return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange >= hive::momentFromC;
 }
 
 // A hive weighed once more errs by the tare it was lifted with before.
@@ -59,7 +59,7 @@ std::optional<AnotherLook> lookForStores(const AdviceBasis& r) {
 }
 
 std::optional<AnotherLook> lookForBees(const AdviceBasis& r) {
-    constexpr double countedLogSd = 0.15;
+    const double countedLogSd = stores::defaultLogSd(stores::BeesSeen::Seams, r.constants);
     const double perLog = r.target.perLogBees, now = perLog * r.question.beesLogSd;
     const double gain = bandOf(now) - bandOf(perLog * countedLogSd);
     if (bandOf(now) <= r.rules().worthLookingBand || gain < r.rules().worthLookingGain || !mayOpen(r))

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "advice/remarks/five_cautions.h"
 
+#include "reference/most_cautions.h"
+
 #include <algorithm>
 #include <array>
 #include <string_view>

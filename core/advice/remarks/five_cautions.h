@@ -13,6 +13,4 @@ struct SaidCautions {
 };
 SaidCautions fiveCautions(std::vector<Remark> all, const Advice& advice);
 
-inline constexpr std::size_t mostCautions = 5;
-
 } // namespace winterlarder::advice

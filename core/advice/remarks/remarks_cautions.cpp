@@ -3,6 +3,7 @@
 
 #include "advice/harvest_rules.h"
 #include "advice/health.h"
+#include "hive/opening.h"
 #include "stores/bees.h"
 #include "stores/cluster.h"
 #include "stores/harvest.h"
@@ -14,7 +15,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double fullLookFromC = 15; // daily maximum
 constexpr double lowBeeBreadKg = 0.5;
 constexpr double longColdDays = 30;
 constexpr double narrowMarginKg = 4; // stores within this of the need are to be watched
@@ -120,7 +120,7 @@ private:
                            (a.feed && !coldSeason());
         if (a.decidedBy == DecidedBy::Contradiction) say("check-scale");
         if (!opens) return;
-        if (maximumToday() < fullLookFromC) say("opening-cold");
+        if (maximumToday() < hive::fullLookFromC) say("opening-cold");
         if (!a.feed && maximumToday() >= waspsFromC && !coldSeason()) say("robbing-and-wasps");
         say("stings");
         if (!nothingGoesOnTop(q) && (q.boxes.size() > 1 || a.harvest)) say("lifting");

@@ -43,7 +43,7 @@ std::optional<Problem> takeBackInterrupted(const files::path& book, const Opener
     std::error_code unknown;
     if (!files::exists(book.string() + "-journal", unknown) || !problemAtReading(book, OpenMode::Read))
         return std::nullopt;
-    const auto attempt = BookLock::take(book, opener, false);
+    const auto attempt = BookLock::take(book, opener, BookLock::OtherSign::Holds);
     if (!attempt.lock) return reasonOf(book, attempt);
     if (!problemAtReading(book, OpenMode::Write)) return std::nullopt;
     return cannotTakeBack(book, "its file cannot be written here", "open it where its file and folder can be written");

@@ -82,7 +82,7 @@ bool hasManyNames(const std::filesystem::path& book) {
 
 std::filesystem::path lockFileOf(const std::filesystem::path& book) { return fileBehind(book).string() + ".lock"; }
 
-BookLock::Attempt BookLock::take(const std::filesystem::path& book, const Opener& opener, bool takeOver) {
+BookLock::Attempt BookLock::take(const std::filesystem::path& book, const Opener& opener, OtherSign other) {
     const auto file = lockFileOf(book);
     for (int attempt = 0; attempt < 100; ++attempt) {
         const int descriptor = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0644);
@@ -98,7 +98,7 @@ BookLock::Attempt BookLock::take(const std::filesystem::path& book, const Opener
             continue;
         }
         const auto left = holderOf(textOf(descriptor));
-        if (!left.machine.empty() && left.machine != oneLine(opener.machine) && !takeOver) {
+        if (!left.machine.empty() && left.machine != oneLine(opener.machine) && other == OtherSign::Holds) {
             ::close(std::exchange(lock.descriptor_, -1)); // the other machine's sign stays
             return {std::nullopt, Failure::Held, left};
         }

@@ -36,8 +36,10 @@ public:
     enum class Failure { Held, CannotWrite, DiskFull };
     struct Attempt;
 
-    //! Tries to take the lock of the book. `takeOver`: a sign of another machine is known to be stale.
-    static Attempt take(const std::filesystem::path& book, const Opener& opener, bool takeOver);
+    //! A sign of another machine that the book is open there: it holds, or is known to be stale.
+    enum class OtherSign { Holds, Stale };
+    //! Tries to take the lock of the book.
+    static Attempt take(const std::filesystem::path& book, const Opener& opener, OtherSign other);
 
     BookLock(BookLock&& other) noexcept;
     BookLock& operator=(BookLock&& other) noexcept;

@@ -4,6 +4,7 @@
 #include "exchange/json/json_tree.h"
 #include "exchange/logs/scale_log_cells.h"
 #include "exchange/logs/scale_log_columns.h"
+#include "numerics/median.h"
 
 #include <algorithm>
 #include <array>
@@ -283,9 +284,7 @@ private:
         std::vector<double> sizes;
         const std::size_t stride = log_.rows.size() / 100'000 + 1;
         for (std::size_t i = 0; i < log_.rows.size(); i += stride) sizes.push_back(std::abs(log_.rows[i].kg));
-        const auto middle = sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2);
-        std::nth_element(sizes.begin(), middle, sizes.end());
-        return *middle;
+        return numerics::median(sizes);
     }
     Outcome<Done> settleUnit() {
         if (log_.rows.empty()) return Done{};
