@@ -86,7 +86,7 @@ void MainWindow::addFindable(std::vector<Findable>& all, const book::Yard& yard)
     const auto show = [this, id = yard.id] {
         yard_.showYard(id);
         choose({});
-        yardView_->pages()->setCurrentIndex(1);
+        yardView_->showPage(YardPage::Place);
     };
     all.push_back({tr("yard"), asText(yard.name), {}, show});
     for (const auto& note : {yard.forageNotes, yard.note})
@@ -162,7 +162,7 @@ void MainWindow::showPlace(const QString& name) {
         return;
     }
     choose({});
-    yardView_->pages()->setCurrentIndex(1);
+    yardView_->showPage(YardPage::Place);
     yardView_->place()->refresh();
     yardView_->place()->place()->lookFor(name);
 }

@@ -72,9 +72,10 @@ void writeColony(const ColonyEntry& colony, int position, Writer& writer) {
     const auto picture = std::shared_ptr<const WinterPicture>(colony.answered, &colony.answered->picture);
     const QString title = QStringLiteral("%1. %2").arg(QString::fromStdString(colony.record.colony.value_or("")),
                                                        words::answerSentence(*colony.answered));
+    const auto wording = words::styleOf(colony.answered->question).wording;
     for (const QString& form : {QStringLiteral("png"), QStringLiteral("svg")}) {
         const QString name = fileName(QStringLiteral("winter"), colony, position) + QLatin1Char('.') + form;
-        writer.note(savePaperPicture(picture, {advice::OptionKind::Leave}, title, writer.path(name)), name);
+        writer.note(savePaperPicture(picture, {advice::OptionKind::Leave}, wording, title, writer.path(name)), name);
     }
 }
 

@@ -62,8 +62,8 @@ QDate toQDate(Date date);
 Date fromQDate(QDate date);
 
 QString verdict(const advice::Advice& advice,
-                const text::WordStyle& told = style()); //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
-QString verdictName(advice::Verdict verdict);           //!< one word
+                const text::WordStyle& told); //!< in two or three words: "take 2.6 kg", "feed 12 kg sugar"
+QString verdictName(advice::Verdict verdict); //!< one word
 //! A followed winter in the list of its yard: what is to be fed today where it is on course else, or how it goes.
 QString followedInShort(const tracking::Following& following, SeasonDay today);
 //! The verdict whose drawing stands for it: leave it, feed it, it cannot be said.
@@ -71,11 +71,11 @@ advice::Verdict likeness(const tracking::Following& following, SeasonDay today);
 advice::Verdict likeness(tracking::FollowState state);
 QString iconName(advice::Verdict verdict); //!< of the verdict's drawing; each has a silhouette of its own
 QString zone(Zone zone);
-QString due(const Due& due, Date today, const text::WordStyle& told = style());
-QString option(advice::OptionKind kind, const text::WordStyle& told = style());
-QString optionWithAmount(const advice::Option& option, const text::WordStyle& told = style());
+QString due(const Due& due, Date today, const text::WordStyle& told);
+QString option(advice::OptionKind kind, const text::WordStyle& told);
+QString optionWithAmount(const advice::Option& option, const text::WordStyle& told);
 QString seasonMark(SeasonMarkKind kind);
-QString evidence(const std::string& kind, const text::WordStyle& told = style());
+QString evidence(const std::string& kind, const text::WordStyle& told);
 QString visitKind(feeding::VisitKind kind);
 
 //! What to do next, as a person would say it.

@@ -20,13 +20,6 @@ QFont bold(QFont font) {
     return font;
 }
 
-QLabel* boldLabel(QWidget* parent) {
-    auto* label = plainLabel(parent);
-    label->setFont(bold(label->font()));
-    label->setWordWrap(true);
-    return label;
-}
-
 } // namespace
 
 FollowPanel::FollowPanel(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {

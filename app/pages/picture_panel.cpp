@@ -125,6 +125,7 @@ void PicturePanel::show(const ColonyEntry& colony) {
 
 void PicturePanel::showOwn() {
     plot_->setVisible(!shown_->picture.empty()); // axes without a winter would say nothing
+    plot_->useWording(words::styleOf(shown_->question).wording);
     plot_->showOptions(wanted_);
     plot_->show(std::shared_ptr<const WinterPicture>(shown_, &shown_->picture));
     caption_->setText(caption());
@@ -140,6 +141,7 @@ void PicturePanel::tryOut(const std::shared_ptr<const WinterPicture>& picture, c
     std::set<advice::OptionKind> all;
     for (const auto& option : picture->options) all.insert(option.kind);
     plot_->setVisible(true);
+    plot_->useWording(words::styleOf(shown_->question).wording);
     plot_->showOptions(all);
     plot_->show(picture);
     caption_->setText(trial_);
@@ -232,8 +234,8 @@ void PicturePanel::saveAs() {
         this, tr("Save picture"), inDocuments(name + QStringLiteral(".png")), tr("Pictures (*.png *.svg *.pdf)"));
     if (path.isEmpty()) return;
     const auto picture = std::shared_ptr<const WinterPicture>(shown_, &shown_->picture);
-    if (!savePaperPicture(picture, wanted_, tr("%1. %2").arg(name, words::answerSentence(*shown_)), path,
-                          plot_->seen()))
+    if (!savePaperPicture(picture, wanted_, words::styleOf(shown_->question).wording,
+                          tr("%1. %2").arg(name, words::answerSentence(*shown_)), path, plot_->seen()))
         warnPlainly(this, tr("Not saved"),
                     tr("The picture could not be written to %1. Choose another folder.").arg(path));
 }

@@ -9,7 +9,6 @@
 #include "text/choice_words.h"
 #include "theme/card.h"
 #include "theme/columns.h"
-#include "theme/flow_layout.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -30,15 +29,6 @@ namespace {
 using Quantity = QuantityField::Kind;
 constexpr int columnGap = 26;   // px
 constexpr int notesRest = 1000; // ms until a hand that types rests
-
-QLabel* heading(QWidget* parent, const QString& words) {
-    auto* label = plainLabel(parent, words);
-    QFont font = label->font();
-    font.setBold(true);
-    label->setFont(font);
-    label->setWordWrap(true);
-    return label;
-}
 
 } // namespace
 
@@ -124,7 +114,7 @@ QLayout* PlacePage::buildWhere() {
     notes_->setTabChangesFocus(true);
     notes_->setFixedHeight(fontMetrics().height() * 4);
     auto* form = new QFormLayout;
-    form->addRow(heading(this, tr("Where it is")));
+    form->addRow(boldLabel(this, tr("Where it is")));
     form->addRow(tr("name"), name_);
     form->addRow(tr("place"), place_);
     form->addRow(tr("height"), elevation_);
@@ -185,121 +175,9 @@ QLayout* PlacePage::buildOwnClimate() {
     return grid;
 }
 
-void PlacePage::addSeason(QGridLayout* grid, const QString& words,
-                          std::optional<book::DayOfYear> book::YardSeason::*date,
-                          std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
-    const int row = grid->rowCount();
-    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)),
-                      quietLabel(this, Lines::One)};
-    field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
-    field.day->leaveOutTheYear();
-    field.day->setRange(Date::of(everyYear, 1, 1), Date::of(everyYear, 12, 31));
-    grid->addWidget(field.own, row, 0);
-    grid->addWidget(field.day, row, 1);
-    grid->addWidget(field.said, row, 2);
-    const auto write = [this, field] {
-        if (showing_) return;
-        field.day->setEnabled(field.own->isChecked());
-        const Date day = field.day->day();
-        const auto own = field.own->isChecked() ? book::DayOfYear::of(day.month(), day.day()) : std::nullopt;
-        change([&](book::Yard& yard) { yard.season.*field.date = own; });
-    };
-    connect(field.own, &QCheckBox::toggled, this, write);
-    connect(field.day, &DayField::valueEntered, this, write);
-    season_.push_back(field);
-}
-
-QLayout* PlacePage::buildSeason() {
-    using Own = book::YardSeason;
-    using Derived = climate::SeasonDates;
-    auto* grid = new QGridLayout;
-    grid->addWidget(heading(this, tr("The dates this winter turns on; tick those you know better")), 0, 0, 1, 3);
-    addSeason(grid, tr("last nectar coming in"), &Own::lastIncome, &Derived::lastIncome);
-    addSeason(grid, tr("advised end of feeding"), &Own::feedAdvisedBy, &Derived::feedAdvisedBy);
-    addSeason(grid, tr("last day for syrup"), &Own::syrupDeadline, &Derived::syrupDeadline);
-    addSeason(grid, tr("syrup no longer taken"), &Own::syrupRefused, &Derived::syrupRefused);
-    addSeason(grid, tr("laying stops"), &Own::broodStop, &Derived::broodStop);
-    addSeason(grid, tr("laying restarts"), &Own::broodRestart, &Derived::broodRestart);
-    addSeason(grid, tr("build-up"), &Own::buildup, &Derived::buildup);
-    addSeason(grid, tr("spring forage starts"), &Own::forage, &Derived::forage);
-    grid->setColumnStretch(2, 1);
-    return grid;
-}
-
 std::optional<book::FlowStrength> PlacePage::chosenFlow() const {
     const int chosen = flow_->currentData().toInt();
     return chosen < 0 ? std::nullopt : std::optional(static_cast<book::FlowStrength>(chosen));
-}
-
-QLayout* PlacePage::buildWishes() {
-    risk_ =
-        new QuantityField(this, tr("Winters of a hundred that may fall below the reserve"), Quantity::Number, nullptr);
-    reserve_ = quantity(tr("Reserve that should be left in spring"), Quantity::Mass, "wish.reserve_kg");
-    visits_ = quantity(tr("Days between visits"), Quantity::Whole, "wish.visit_every_days");
-    auto* weekdayRow = new QWidget(this);
-    auto* weekdays = new FlowLayout(weekdayRow, 8);
-    for (int day = 1; day <= 7; ++day) {
-        auto* box = new QCheckBox(QLocale().dayName(day, QLocale::ShortFormat), weekdayRow);
-        box->setAccessibleName(tr("Visits on %1").arg(QLocale().dayName(day)));
-        connect(box, &QCheckBox::toggled, this, [this] {
-            change([this](book::Yard& yard) {
-                yard.wish.visitWeekdays.clear();
-                for (int at = 0; at < 7; ++at)
-                    if (weekdays_[static_cast<std::size_t>(at)]->isChecked()) yard.wish.visitWeekdays.push_back(at + 1);
-            });
-        });
-        weekdays_.push_back(box);
-        weekdays->addWidget(box);
-    }
-    price_ = quantity(tr("Price of sugar"), Quantity::PricePerMass, "yards.sugar_price_per_kg");
-    currency_ = new QLineEdit(this);
-    currency_->setAccessibleName(tr("Currency, three letters"));
-    currency_->setMaxLength(3);
-    currency_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
-    bag_ = quantity(tr("Sugar in a bag"), Quantity::Mass, "yards.bag_kg");
-    learn_ = new QCheckBox(tr("past winters of these bees correct the forecast"), this);
-    auto* form = new QFormLayout;
-    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    form->addRow(heading(this, tr("What you wish")));
-    form->addRow(tr("winters of 100 that may fall below the reserve"), risk_);
-    form->addRow(tr("reserve"), reserve_);
-    form->addRow(tr("days between visits"), visits_);
-    form->addRow(plainLabel(this, tr("visits only on (none: any day)")));
-    form->addRow(weekdayRow);
-    priceOf_ = plainLabel(this);
-    form->addRow(priceOf_, price_);
-    form->addRow(tr("currency"), currency_);
-    form->addRow(tr("a bag holds"), bag_);
-    form->addRow(QString(), learn_);
-    connect(risk_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
-        change([value](book::Yard& yard) { yard.wish.shortRisk = value ? std::optional(*value / 100) : std::nullopt; });
-    });
-    connect(reserve_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
-        change([value](book::Yard& yard) { yard.wish.reserve = value ? std::optional(Mass(*value)) : std::nullopt; });
-    });
-    connect(visits_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
-        if (value) change([value](book::Yard& yard) { yard.wish.visitEveryDays = static_cast<int>(*value); });
-    });
-    connect(price_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
-        change([value](book::Yard& yard) { yard.sugarPricePerKg = value; });
-    });
-    connect(bag_, &QuantityField::valueEntered, this, [this](std::optional<double> value) {
-        change([value](book::Yard& yard) { yard.bag = value ? std::optional(Mass(*value)) : std::nullopt; });
-    });
-    connect(currency_, &QLineEdit::editingFinished, this, [this] {
-        const std::string letters = currency_->text().trimmed().toUpper().toStdString();
-        change([&](book::Yard& yard) { yard.currency = letters.empty() ? std::nullopt : std::optional(letters); });
-    });
-    connect(learn_, &QCheckBox::toggled, this,
-            [this](bool on) { change([on](book::Yard& yard) { yard.learn = on; }); });
-    return form;
-}
-
-// A price is that of the unit sugar is weighed in.
-void PlacePage::namePrice() {
-    const bool pounds = words::shownMass() == MassUnit::Pound;
-    priceOf_->setText(pounds ? tr("sugar, a pound costs") : tr("sugar, a kilogram costs"));
-    price_->setAccessibleName(pounds ? tr("Price of a pound of sugar") : tr("Price of a kilogram of sugar"));
 }
 
 void PlacePage::noteTyped() {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The climate part of the page of a place: own temperatures, the dates they give and the curve.
+// The climate part of the page of a place: own temperatures, the dates they give or the keeper knows, and the curve.
 #include "answer/site_of_case.h"
 #include "fields/day_field.h"
 #include "fields/place_field.h"
@@ -7,12 +7,55 @@
 #include "models/words.h"
 #include "pages/place_page.h"
 #include "plots/curve_plot.h"
+#include "theme/card.h"
 
 #include <QCheckBox>
+#include <QGridLayout>
 
 #include <algorithm>
 
 namespace winterlarder::desk {
+
+void PlacePage::addSeason(QGridLayout* grid, const QString& words,
+                          std::optional<book::DayOfYear> book::YardSeason::*date,
+                          std::optional<climate::SeasonDate> climate::SeasonDates::*derived) {
+    const int row = grid->rowCount();
+    SeasonField field{date, derived, new QCheckBox(words, this), new DayField(this, tr("Day: %1").arg(words)),
+                      quietLabel(this, Lines::One)};
+    field.own->setToolTip(tr("Ticked: the day you know, every year; else as the climate says"));
+    field.day->leaveOutTheYear();
+    field.day->setRange(Date::of(everyYear, 1, 1), Date::of(everyYear, 12, 31));
+    grid->addWidget(field.own, row, 0);
+    grid->addWidget(field.day, row, 1);
+    grid->addWidget(field.said, row, 2);
+    const auto write = [this, field] {
+        if (showing_) return;
+        field.day->setEnabled(field.own->isChecked());
+        const Date day = field.day->day();
+        const auto own = field.own->isChecked() ? book::DayOfYear::of(day.month(), day.day()) : std::nullopt;
+        change([&](book::Yard& yard) { yard.season.*field.date = own; });
+    };
+    connect(field.own, &QCheckBox::toggled, this, write);
+    connect(field.day, &DayField::valueEntered, this, write);
+    season_.push_back(field);
+}
+
+QLayout* PlacePage::buildSeason() {
+    using Own = book::YardSeason;
+    using Derived = climate::SeasonDates;
+    auto* grid = new QGridLayout;
+    grid->addWidget(boldLabel(this, tr("The dates this winter turns on; tick those you know better")), 0, 0, 1, 3);
+    addSeason(grid, tr("last nectar coming in"), &Own::lastIncome, &Derived::lastIncome);
+    addSeason(grid, tr("advised end of feeding"), &Own::feedAdvisedBy, &Derived::feedAdvisedBy);
+    addSeason(grid, tr("last day for syrup"), &Own::syrupDeadline, &Derived::syrupDeadline);
+    addSeason(grid, tr("syrup no longer taken"), &Own::syrupRefused, &Derived::syrupRefused);
+    addSeason(grid, tr("laying stops"), &Own::broodStop, &Derived::broodStop);
+    addSeason(grid, tr("laying restarts"), &Own::broodRestart, &Derived::broodRestart);
+    addSeason(grid, tr("build-up"), &Own::buildup, &Derived::buildup);
+    addSeason(grid, tr("spring forage starts"), &Own::forage, &Derived::forage);
+    grid->setColumnStretch(2, 1);
+    return grid;
+}
 
 void PlacePage::writeOwnClimate() {
     if (showing_ || !own_->isChecked() || !latitude_->value()) return;

@@ -34,8 +34,7 @@ Mass massIn(const QDoubleSpinBox* field) { return massOf(field->value(), words::
 
 } // namespace
 
-WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent)
-    : QWidget(parent), yard_(yard), wished_{.asOf = *Date::of(2000, 1, 1)} {
+WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard) {
     auto* lead = quietLabel(this);
     lead->setText(tr(
         "Move a slider: the picture above and the chances here follow. Nothing is written down until you make it the plan."));
@@ -240,7 +239,7 @@ void WhatIfPage::readDemand() {
     wished_ = caseWith(own_->record, own_->question, whatIf_);
     state_->setText(tr("Simulating these winters\u2026"));
     plan_->setEnabled(false);
-    emit demandWished(yard_->position(colony_), wished_);
+    emit demandWished(yard_->position(colony_), *wished_);
 }
 
 void WhatIfPage::takeAnswer(const AnsweredPointer& answered, bool preview) {

@@ -7,6 +7,7 @@
 #include <QWidget>
 
 #include <map>
+#include <optional>
 
 class QBoxLayout;
 class QCheckBox;
@@ -77,7 +78,7 @@ private:
     std::optional<Trials> ownTrials_; //!< of that answer; nothing while its winters are not there
     std::optional<Trials> trials_;    //!< of the answer with the demand wished
     std::optional<Trials::Trial> trial_;
-    book::ColonyCase wished_; //!< the case the demand wished was asked with
+    std::optional<book::ColonyCase> wished_; //!< what the demand was last asked with; nothing before that
     bool preview_ = false;
     bool stale_ = true; //!< something changed since the last refresh
     QDoubleSpinBox *take_, *sugar_;

@@ -70,6 +70,8 @@ void YardView::refreshSoon() {
     soon_->start(lately ? restMilliseconds : 0);
 }
 
+void YardView::showPage(YardPage page) { pages_->setCurrentIndex(static_cast<int>(page)); }
+
 void YardView::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (stale_) refresh();

@@ -20,6 +20,9 @@ namespace winterlarder::desk {
 class AnswerPanel;
 class PlacePage;
 
+//! The pages of a yard, in their order.
+enum class YardPage { Plan, Place };
+
 //! The yard as a whole: what it asks for, what to buy, what can come off, and every visit by day.
 class YardView : public QWidget {
     Q_OBJECT
@@ -32,6 +35,7 @@ public:
     const JobTableModel* model() const { return model_; }
 
     QTabWidget* pages() const { return pages_; }
+    void showPage(YardPage page);
     PlacePage* place() const { return place_; }
 
 signals:

@@ -2,17 +2,14 @@
 #include "photograph/photograph_window.h"
 
 #include "combs/comb_pattern.h"
-#include "models/comb_typing.h"
 #include "models/problem_words.h"
 #include "models/words.h"
 #include "photograph/photograph_view.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QLayout>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QStyle>
@@ -28,17 +25,6 @@ constexpr double pixelsPerMm = 2.5;
 constexpr NewestWork::Key straightening = 2;
 
 constexpr double edgeWidth = 3; // px of a line's light edge, both sides together
-
-std::optional<Zone> zoneOf(hive::TracedKind kind) {
-    switch (kind) {
-    case hive::TracedKind::Capped: return Zone::Capped;
-    case hive::TracedKind::Open: return Zone::Open;
-    case hive::TracedKind::Brood: return Zone::Brood;
-    case hive::TracedKind::BeeBread: return Zone::BeeBread;
-    case hive::TracedKind::Comb: break;
-    }
-    return std::nullopt;
-}
 
 QPainterPath pathOf(const std::vector<hive::PlanePoint>& curve, const Rectified& rectified) {
     QPainterPath path;
@@ -61,13 +47,26 @@ QPointF picturePoint(hive::PlanePoint point) { return {point.x, point.y}; }
 
 } // namespace
 
+std::optional<Zone> zoneOf(hive::TracedKind kind) {
+    switch (kind) {
+    case hive::TracedKind::Capped: return Zone::Capped;
+    case hive::TracedKind::Open: return Zone::Open;
+    case hive::TracedKind::Brood: return Zone::Brood;
+    case hive::TracedKind::BeeBread: return Zone::BeeBread;
+    case hive::TracedKind::Comb: break;
+    }
+    return std::nullopt;
+}
+
 // ---- what is measured -----------------------------------------------------------------------------------------------------
 
-book::CombRecord PhotographWindow::measured() const { return measuredComb(comb_.record, comb_.format.outline, faces_); }
+book::CombRecord PhotographWindow::measured() const {
+    return measuredComb(comb_.record, comb_.format.outline, history_.faces);
+}
 
 QStringList PhotographWindow::pictures() const {
     QStringList paths;
-    for (const auto& each : faces_)
+    for (const auto& each : history_.faces)
         if (each.traced()) paths << each.path;
     return paths;
 }
@@ -95,32 +94,28 @@ void PhotographWindow::showReadout() {
 // ---- undo -----------------------------------------------------------------------------------------------------------------
 
 void PhotographWindow::keep() {
-    before_.push_back(faces_);
-    after_.clear();
-    nudged_.reset();
+    history_.keep();
     showUndo();
 }
 
 void PhotographWindow::showUndo() {
-    undoButton_->setEnabled(!before_.empty());
-    redoButton_->setEnabled(!after_.empty());
+    undoButton_->setEnabled(history_.canUndo());
+    redoButton_->setEnabled(history_.canRedo());
 }
 
-void PhotographWindow::restore(std::vector<std::vector<PhotographedFace>>& from,
-                               std::vector<std::vector<PhotographedFace>>& to) {
-    if (from.empty()) return;
-    to.push_back(faces_);
-    faces_ = from.back();
-    from.pop_back();
-    nudged_.reset();
+void PhotographWindow::showRestored() {
     showUndo();
     if (curve_ && *curve_ >= face().tracings.size()) curve_.reset();
     showPicture();
 }
 
-void PhotographWindow::undo() { restore(before_, after_); }
+void PhotographWindow::undo() {
+    if (history_.undo()) showRestored();
+}
 
-void PhotographWindow::redo() { restore(after_, before_); }
+void PhotographWindow::redo() {
+    if (history_.redo()) showRestored();
+}
 
 // ---- what is shown --------------------------------------------------------------------------------------------------------
 
@@ -282,104 +277,6 @@ void PhotographWindow::showCurves() {
         addLine(curves, outline, 1.5, Qt::SolidLine, Qt::NoBrush);
     }
     view_->showCurves(std::move(curves));
-}
-
-// ---- the hand -------------------------------------------------------------------------------------------------------------
-
-bool PhotographWindow::setPoint(int point, QPointF at) {
-    const auto index = static_cast<std::size_t>(point);
-    auto* traced = step_ == Step::Trace ? curve() : nullptr;
-    if (traced && rectified_ && index < traced->points.size()) traced->points[index] = rectified_->millimetres(at);
-    else if (step_ == Step::Mark && index < face().marks.size()) face().marks[index] = at;
-    else return false;
-    steps_->setTabEnabled(1, traceable());
-    showCurves();
-    showReadout();
-    return true;
-}
-
-void PhotographWindow::movePoint(int point, QPointF at, bool finished) {
-    if (!moving_) moving_ = faces_;
-    setPoint(point, at);
-    if (!finished) return;
-    before_.push_back(*moving_);
-    after_.clear();
-    moving_.reset();
-    nudged_.reset();
-    showUndo();
-}
-
-void PhotographWindow::nudgePoint(int point, QPointF at) {
-    const Nudged nudged{shownFace_, step_, curve_, point};
-    if (nudged_ != nudged) keep();
-    if (setPoint(point, at)) nudged_ = nudged;
-}
-
-hive::Tracing& PhotographWindow::curveToGrow() {
-    if (!curve()) {
-        face().tracings.push_back({kind_, {}});
-        curve_ = face().tracings.size() - 1;
-    }
-    return *curve();
-}
-
-void PhotographWindow::addPoint(QPointF at) {
-    if (step_ != Step::Trace || !rectified_) return;
-    keep();
-    const auto point = rectified_->millimetres(at);
-    auto& points = curveToGrow().points;
-    insertPoint(points, point);
-    const auto place = std::find(points.begin(), points.end(), point) - points.begin();
-    showPicture();
-    view_->choosePoint(static_cast<int>(place));
-}
-
-void PhotographWindow::addPointAfter(int point, QPointF at) {
-    if (step_ != Step::Trace || !rectified_) return;
-    keep();
-    auto& points = curveToGrow().points;
-    const auto place = std::clamp(point + 1, 0, static_cast<int>(points.size()));
-    points.insert(points.begin() + place, rectified_->millimetres(at));
-    showPicture();
-    view_->choosePoint(place);
-}
-
-void PhotographWindow::removePoint(int point) {
-    auto* traced = step_ == Step::Trace ? curve() : nullptr;
-    if (!traced || point >= static_cast<int>(traced->points.size())) return;
-    keep();
-    traced = curve();
-    traced->points.erase(traced->points.begin() + point);
-    showPicture();
-}
-
-void PhotographWindow::keyPressEvent(QKeyEvent* event) {
-    if (event->matches(QKeySequence::Undo)) return undo();
-    if (event->matches(QKeySequence::Redo)) return redo();
-    if (step_ == Step::Trace && event->modifiers() == Qt::NoModifier) {
-        for (const auto kind :
-             {hive::TracedKind::Capped, hive::TracedKind::Open, hive::TracedKind::Brood, hive::TracedKind::BeeBread})
-            if (QString::compare(event->text(), letterOf(fieldOf(*zoneOf(kind))), Qt::CaseInsensitive) == 0)
-                return pickByHand(kind);
-        if (QString::compare(event->text(), letterOf(CombField::Built), Qt::CaseInsensitive) == 0)
-            return pickByHand(hive::TracedKind::Comb);
-    }
-    // Return is a key of the picture, not the end of the work.
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return;
-    QDialog::keyPressEvent(event);
-}
-
-void PhotographWindow::reject() {
-    if (!pictures().isEmpty() && !before_.empty()) {
-        QMessageBox asked(QMessageBox::Question, tr("Leave the photograph?"),
-                          tr("What was traced is not taken into the comb yet, and would be lost."),
-                          QMessageBox::NoButton, this);
-        auto* leave = asked.addButton(tr("&Throw it away"), QMessageBox::DestructiveRole);
-        asked.setDefaultButton(asked.addButton(tr("&Go on tracing"), QMessageBox::RejectRole));
-        asked.exec();
-        if (asked.clickedButton() != leave) return;
-    }
-    QDialog::reject();
 }
 
 QString nameOf(hive::TracedKind kind) {

@@ -2,13 +2,12 @@
 #pragma once
 
 #include "combs/drawn_combs.h"
-#include "photograph/photograph.h"
+#include "photograph/faces_history.h"
 #include "work/newest_work.h"
 
 #include <QDialog>
 
 #include <optional>
-#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -47,7 +46,7 @@ public:
     void beginCurve(); //!< another patch of the picked kind
 
     PhotographView* view() const { return view_; }
-    const std::vector<PhotographedFace>& faces() const { return faces_; }
+    const std::vector<PhotographedFace>& faces() const { return history_.faces; }
     //! The comb with what was measured so far, and the pictures it was measured on.
     book::CombRecord measured() const;
     QStringList pictures() const;
@@ -72,11 +71,11 @@ private:
     QLayout* buildButtons();
     void connectView();
     void askForPicture();
-    PhotographedFace& face() { return faces_[static_cast<std::size_t>(shownFace_)]; }
-    const PhotographedFace& face() const { return faces_[static_cast<std::size_t>(shownFace_)]; }
+    PhotographedFace& face() { return history_.faces[static_cast<std::size_t>(shownFace_)]; }
+    const PhotographedFace& face() const { return history_.faces[static_cast<std::size_t>(shownFace_)]; }
     hive::Tracing* curve(); //!< the one points go into; nothing where none of the kind is begun
     void keep();            //!< for undo
-    void restore(std::vector<std::vector<PhotographedFace>>& from, std::vector<std::vector<PhotographedFace>>& to);
+    void showRestored();
     bool traceable() const; //!< there is a picture, and its marks tell where the comb is
     void rectifyAnew();     //!< where picture or marks changed since; the picture comes a little later than its plane
     void takePicture(int face, const QString& path, const QImage& picture);
@@ -97,11 +96,7 @@ private:
     void removePoint(int point);
 
     DrawnComb comb_;
-    std::vector<PhotographedFace> faces_{2};
-    std::vector<std::vector<PhotographedFace>> before_, after_;
-    std::optional<std::vector<PhotographedFace>> moving_;                  //!< as it was before the point began to move
-    using Nudged = std::tuple<int, Step, std::optional<std::size_t>, int>; //!< face, step, curve, point
-    std::optional<Nudged> nudged_; //!< what keys moved last: a row of such steps is undone as one
+    FacesHistory history_;
     int shownFace_ = 0;
     Step step_ = Step::Mark;
     hive::TracedKind kind_ = hive::TracedKind::Capped;
@@ -124,6 +119,8 @@ private:
     QPushButton* redoButton_;
 };
 
+//! Nothing: the comb itself.
+std::optional<Zone> zoneOf(hive::TracedKind kind);
 //! "capped", "the comb itself".
 QString nameOf(hive::TracedKind kind);
 

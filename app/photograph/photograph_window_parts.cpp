@@ -83,7 +83,7 @@ QTabBar* tabs(QWidget* parent, const QString& name, const QStringList& labels) {
 
 PhotographWindow::PhotographWindow(const DrawnComb& comb, QWidget* parent) : QDialog(parent), comb_(comb) {
     setWindowTitle(tr("Measure on a photograph: %1").arg(comb.name));
-    for (auto& each : faces_) each.markedBy = usualMarks(comb.format.outline);
+    for (auto& each : history_.faces) each.markedBy = usualMarks(comb.format.outline);
     view_ = new PhotographView(this);
     hint_ = quietLabel(this);
     hint_->setAccessibleDescription(tr("What to do"));
@@ -275,7 +275,7 @@ void PhotographWindow::openPicture(const QString& path) {
 
 void PhotographWindow::takePicture(int face, const QString& path, const QImage& picture) {
     keep();
-    auto& into = faces_[static_cast<std::size_t>(face)];
+    auto& into = history_.faces[static_cast<std::size_t>(face)];
     into = facePictured(path, picture, comb_.format.outline, into.markedBy);
     if (face != shownFace_) return;
     curve_.reset();

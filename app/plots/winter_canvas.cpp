@@ -225,7 +225,7 @@ void WinterCanvas::layOutAgain() {
 }
 
 void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen,
-                        const Colours& colours) {
+                        const Colours& colours, const text::WordStyle& told) {
     removeDrawn();
     colourAll(colours);
     scaleAxes(picture, options, seen);
@@ -234,7 +234,7 @@ void WinterCanvas::draw(const WinterPicture& picture, const std::set<advice::Opt
     for (const auto& option : picture.options) {
         if (!options.contains(option.kind)) continue;
         drawOption(option, picture, colours);
-        drawDots(option, picture, colours);
+        drawDots(option, picture, colours, told);
     }
     drawEvidence(picture, colours);
     drawUse(picture, colours);

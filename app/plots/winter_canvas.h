@@ -2,6 +2,7 @@
 #pragma once
 
 #include "series/day_window.h"
+#include "text/style.h"
 #include "theme/colours.h"
 
 #include <qcustomplot.h>
@@ -18,7 +19,7 @@ public:
     explicit WinterCanvas(QCustomPlot* plot);
 
     void draw(const WinterPicture& picture, const std::set<advice::OptionKind>& options, DayWindow seen,
-              const Colours& colours);
+              const Colours& colours, const text::WordStyle& told);
     void clear(const Colours& colours);
     void setTitle(const QString& title, const Colours& colours);
     //! A line through both panels at a day; nothing takes it away.
@@ -60,7 +61,8 @@ private:
     void drawOption(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
     void drawEvidence(const WinterPicture& picture, const Colours& colours);
     void drawMarks(const WinterPicture& picture, const Colours& colours);
-    void drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours);
+    void drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours,
+                  const text::WordStyle& told);
     void drawDotsHeading(const Colours& colours);
     void drawUse(const WinterPicture& picture, const Colours& colours);
     QCPGraph* useArea(const QVector<double>& days, const QVector<double>& grams, const QBrush& fill,

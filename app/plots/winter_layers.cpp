@@ -156,7 +156,8 @@ void WinterCanvas::drawDotsHeading(const Colours& colours) {
     heading->setText(dotsHeading());
 }
 
-void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours) {
+void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& picture, const Colours& colours,
+                            const text::WordStyle& told) {
     const auto add = [&](const QColor& pen, const QBrush& fill) {
         auto* graph = plot_->addGraph(dots_->axis(QCPAxis::atBottom), dots_->axis(QCPAxis::atLeft));
         graph->setLineStyle(QCPGraph::lsNone);
@@ -172,7 +173,7 @@ void WinterCanvas::drawDots(const OptionPicture& option, const WinterPicture& pi
     title->setTextAlignment(Qt::AlignLeft);
     title->setFont(plot_->font());
     title->setColor(colours.quietText);
-    title->setText(words::option(option.kind));
+    title->setText(words::option(option.kind, told));
     if (dotColumns_.empty()) drawDotsHeading(colours);
     dotColumns_.push_back({add(optionColour(option.kind, colours), Qt::NoBrush),
                            add(colours.shortWinter, colours.shortWinter), title, option.dots, picture.reserveKg});

@@ -74,6 +74,18 @@ void WinterPlot::showOptions(const std::set<advice::OptionKind>& options) {
     redraw();
 }
 
+void WinterPlot::useWording(const text::Wording& wording) {
+    if (wording == wording_) return;
+    wording_ = wording;
+    redraw();
+}
+
+text::WordStyle WinterPlot::told() const {
+    auto own = words::style();
+    own.wording = wording_;
+    return own;
+}
+
 void WinterPlot::setTitle(const QString& title) { canvas_->setTitle(title, coloursOf(*this)); }
 
 void WinterPlot::setColours(const Colours& colours) { wearColours(*this, colours); }
@@ -85,7 +97,7 @@ void WinterPlot::fillCanvas() {
     plot_->setFont(font());
     if (!day_) setAccessibleDescription(summary());
     if (!picture_ || picture_->empty()) canvas_->clear(colours);
-    else canvas_->draw(*picture_, options_, shownDays(), colours);
+    else canvas_->draw(*picture_, options_, shownDays(), colours, told());
 }
 
 void WinterPlot::changeEvent(QEvent* event) {
@@ -268,11 +280,13 @@ bool WinterPlot::eventFilter(QObject* watched, QEvent* event) {
 }
 
 bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options,
-                      const QString& title, const QString& path, std::optional<DayWindow> seen, QSize size) {
+                      const text::Wording& wording, const QString& title, const QString& path,
+                      std::optional<DayWindow> seen, QSize size) {
     WinterPlot plot;
     plot.setColours(lightColours());
     plot.resize(size);
     if (!title.isEmpty()) plot.setTitle(title); // an empty one would take its room
+    plot.useWording(wording);
     plot.showOptions(options);
     plot.show(std::move(picture));
     plot.see(seen);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "series/day_window.h"
+#include "text/style.h"
 #include "theme/colours.h"
 #include "theme/named_keys.h"
 
@@ -33,7 +34,8 @@ public:
     void showOptions(const std::set<advice::OptionKind>& options);
     const std::set<advice::OptionKind>& options() const { return options_; }
     void setColours(const Colours& colours);
-    void setTitle(const QString& title); //!< above the picture; used on paper
+    void useWording(const text::Wording& wording); //!< what combs are called in what is drawn of this colony
+    void setTitle(const QString& title);           //!< above the picture; used on paper
     const WinterPicture* picture() const { return picture_.get(); }
 
     //! The days that are seen; nothing: the whole winter. Kept from one picture to the next.
@@ -71,6 +73,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    text::WordStyle told() const;
     void redraw();
     void fillCanvas();
     void readDay(std::optional<SeasonDay> day);
@@ -85,6 +88,7 @@ private:
 
     std::shared_ptr<const WinterPicture> picture_;
     std::set<advice::OptionKind> options_{advice::OptionKind::Leave};
+    text::Wording wording_;
     QCustomPlot* plot_;
     LatePlot* late_;
     std::unique_ptr<WinterCanvas> canvas_;
@@ -95,7 +99,7 @@ private:
 
 //! Writes a picture in the light colours of paper, whatever the screen is; all its days where none are named.
 bool savePaperPicture(std::shared_ptr<const WinterPicture> picture, const std::set<advice::OptionKind>& options,
-                      const QString& title, const QString& path, std::optional<DayWindow> seen = {},
-                      QSize size = {1200, 680});
+                      const text::Wording& wording, const QString& title, const QString& path,
+                      std::optional<DayWindow> seen = {}, QSize size = {1200, 680});
 
 } // namespace winterlarder::desk

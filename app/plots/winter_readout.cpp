@@ -48,7 +48,8 @@ QString WinterPlot::readout(SeasonDay day) const {
         if (!options_.contains(option.kind) || at >= option.readings.size()) continue;
         const auto& reading = option.readings[at];
         said << tr("%1 %2, under the reserve in %3 of 100 winters")
-                    .arg(words::option(option.kind), stores(reading), words::ofHundred({reading.shareBelowReserve, 0}));
+                    .arg(words::option(option.kind, told()), stores(reading),
+                         words::ofHundred({reading.shareBelowReserve, 0}));
     }
     said << eaten;
     return said.join(tr("; "));
@@ -61,7 +62,7 @@ QString WinterPlot::numbers() const {
     const QString mass = words::name(words::shownMass()), food = words::name(words::shownSmallMass());
     for (const auto& option : picture_->options) {
         if (!options_.contains(option.kind)) continue;
-        const QString name = words::option(option.kind);
+        const QString name = words::option(option.kind, told());
         head << tr("%1: low, %2").arg(name, mass) << tr("%1: middle, %2").arg(name, mass)
              << tr("%1: high, %2").arg(name, mass) << tr("%1: under reserve, of 100").arg(name);
     }
@@ -94,7 +95,7 @@ QString WinterPlot::summary() const {
         if (!options_.contains(option.kind) || forage >= option.readings.size()) continue;
         const auto& reading = option.readings[forage];
         said << tr("%1: %2 today, %3 as forage starts, then under the reserve in %4 of 100 winters")
-                    .arg(words::option(option.kind), stores(option.readings.front()), stores(reading),
+                    .arg(words::option(option.kind, told()), stores(option.readings.front()), stores(reading),
                          words::ofHundred({reading.shareBelowReserve, 0}));
     }
     for (const auto& mark : picture_->marks)

@@ -44,7 +44,7 @@ QImage drawn(const AnsweredPointer& answered, QSize size) {
     std::set<advice::OptionKind> options{advice::OptionKind::Leave};
     if (answered->answer.advice.feed) options.insert(advice::OptionKind::Feed);
     if (answered->answer.advice.verdict == advice::Verdict::Harvest) options.insert(advice::OptionKind::TakeNow);
-    if (!savePaperPicture(picture, options, {}, path, {}, size)) return {};
+    if (!savePaperPicture(picture, options, words::styleOf(answered->question).wording, {}, path, {}, size)) return {};
     return onWhite(QImage(path));
 }
 

@@ -24,6 +24,16 @@ inline QLabel* plainLabel(QWidget* parent, const QString& words = {}) {
     return label;
 }
 
+//! A label in bold type that breaks its lines, over what it is the name of.
+inline QLabel* boldLabel(QWidget* parent, const QString& words = {}) {
+    auto* label = plainLabel(parent, words);
+    QFont font = label->font();
+    font.setBold(true);
+    label->setFont(font);
+    label->setWordWrap(true);
+    return label;
+}
+
 enum class Lines { Broken, One };
 //! A label in the quiet colour.
 inline QLabel* quietLabel(QWidget* parent, Lines lines = Lines::Broken) {

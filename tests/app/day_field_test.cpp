@@ -173,7 +173,7 @@ TEST_F(Days, AFormIsNotWrittenWithADayThatIsNone) {
 TEST_F(Days, OfTheSeasonHaveNoYear) {
     window.choose({});
     auto* page = window.yardView()->place();
-    window.yardView()->pages()->setCurrentIndex(1);
+    window.yardView()->showPage(YardPage::Place);
     settle();
     auto* field = this->field<DayField>(page, "Day: spring forage starts");
     ASSERT_NE(field, nullptr);

@@ -73,7 +73,7 @@ protected:
     //! The measured days of the yard, on the page of its place.
     WeatherPart* openWeather() {
         window.choose({});
-        window.yardView()->pages()->setCurrentIndex(1);
+        window.yardView()->showPage(YardPage::Place);
         settle();
         return window.yardView()->place()->weather();
     }

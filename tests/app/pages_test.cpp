@@ -263,7 +263,7 @@ TEST_F(WindowDesk, ThePlaceIsChangedFieldByField) {
     answerSlowly();
     open({colony("A")});
     window.choose({});
-    window.yardView()->pages()->setCurrentIndex(1);
+    window.yardView()->showPage(YardPage::Place);
     settle();
     auto* place = window.yardView()->place();
     type(place->reserve(), "12 ounces of gold");
@@ -332,7 +332,7 @@ TEST_F(WindowDesk, ThePlaceFitsANarrowWindow) {
     answerSlowly();
     open({colony("Apple")});
     window.choose({});
-    window.yardView()->pages()->setCurrentIndex(1);
+    window.yardView()->showPage(YardPage::Place);
     settle();
     auto* place = window.yardView()->place();
     const auto seen = [place] { return place->parentWidget()->width(); };

@@ -112,7 +112,7 @@ TEST(ColonyPaper, ThePictureGivesWayBeforeASecondPageIsBegun) {
 TEST(YardPaper, NumbersStayWithTheirUnitsAndBrackets) {
     AnsweredDemoYard yard;
     const QString html = yardSheet(yard, {}, invented::shipped().get()).html;
-    const auto table = html.indexOf(print::headingOf("colonies"));
+    const auto table = html.indexOf(print::headingOf("colonies", words::style()));
     ASSERT_GE(table, 0);
     const QString colonies = html.mid(table, html.indexOf(QStringLiteral("</table>"), table) - table);
     EXPECT_TRUE(colonies.contains(QStringLiteral("\u00a0kg"))) << colonies.left(800).toStdString();
@@ -159,7 +159,7 @@ TEST(YardPaper, ColoniesStandInTheOrderOfTheWindowsList) {
     const std::vector<ColonyId> order{colonies[4].id, colonies[2].id, colonies[0].id};
     const auto name = [&](std::size_t at) { return QString::fromStdString(*colonies[at].record.colony); };
     const QString html = yardSheet(yard, order, invented::shipped().get()).html;
-    const auto table = html.indexOf(print::headingOf("colonies"));
+    const auto table = html.indexOf(print::headingOf("colonies", words::style()));
     ASSERT_GE(table, 0);
     const auto row = [&](std::size_t at) { return html.indexOf(name(at), table); };
     EXPECT_LT(row(4), row(2));
@@ -236,7 +236,7 @@ TEST(Paper, ALongYardRunsOverPagesAndRepeatsItsHeadings) {
 TEST(Paper, NoHeadingIsLeftAloneAtTheFootOfAPage) {
     QStringList headings;
     for (const char* id : {"to-buy", "visits", "colonies", "gifts", "to-mix", "reasons", "cautions", "sources"})
-        headings << print::headingOf(id);
+        headings << print::headingOf(id, words::style());
     Yard yard;
     for (int i = 0; i < 60; ++i) {
         const auto id = invented::add(yard, invented::colony(("Colony " + std::to_string(i)).c_str()));
@@ -268,14 +268,14 @@ TEST(SheetWords, EveryIdOfASheetHasWords) {
     std::set<std::string> seen;
     const auto check = [&](const report::Sheet& sheet) {
         for (const auto& section : sheet.sections) {
-            EXPECT_NE(print::headingOf(section.id).toStdString(), section.id);
+            EXPECT_NE(print::headingOf(section.id, words::style()).toStdString(), section.id);
             for (const auto& fact : section.facts) seen.insert(fact.id);
             for (const auto& column : section.table.columns) seen.insert(column);
             for (const auto& row : section.table.rows)
                 for (const auto& cell : row)
                     if (const auto* word = std::get_if<report::Word>(&cell))
                         EXPECT_TRUE(word->id.find('-') == std::string::npos ||
-                                    print::wordOf(word->id).toStdString() != word->id)
+                                    print::wordOf(word->id, words::style()).toStdString() != word->id)
                             << word->id;
         }
     };
@@ -287,7 +287,7 @@ TEST(SheetWords, EveryIdOfASheetHasWords) {
     check(report::yardPlan("Orchard", demoColonies().front().record.asOf, all, {1.0, "CAD", kilograms(5)},
                            *invented::shipped()));
     for (const auto& id : seen)
-        EXPECT_TRUE(id.find('-') == std::string::npos || print::nameOf(id).toStdString() != id) << id;
+        EXPECT_TRUE(id.find('-') == std::string::npos || print::nameOf(id, words::style()).toStdString() != id) << id;
     EXPECT_GT(seen.size(), 20U);
 }
 

@@ -208,7 +208,7 @@ TEST_F(WindowDesk, TheNotesOfAYardAreOneEditAndGoToTheirYard) {
     elsewhere.yard = "Far away";
     open({colony("A"), elsewhere});
     window.choose({});
-    window.yardView()->pages()->setCurrentIndex(1);
+    window.yardView()->showPage(YardPage::Place);
     settle();
     auto* notes = window.yardView()->place()->notes();
     QSignalSpy changed(window.book(), &OpenBook::changed);

@@ -114,7 +114,7 @@ TEST_F(Units, HeightsAreInFeetAndPricesForAPoundWherePoundsAreShown) {
     answerSlowly();
     open({invented::colony("Apple")});
     window.choose({});
-    window.yardView()->pages()->setCurrentIndex(1);
+    window.yardView()->showPage(YardPage::Place);
     settle();
     auto* place = window.yardView()->place();
     const auto enter = [this](QLineEdit* field, const char* text) {

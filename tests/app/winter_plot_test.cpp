@@ -220,11 +220,13 @@ TEST(WinterPlot, SavesEachFormAndIsLightOnPaper) {
     const QTemporaryDir folder;
     for (const char* form : {"png", "svg", "pdf"}) {
         const QString path = folder.filePath(QStringLiteral("picture.%1").arg(QLatin1String(form)));
-        ASSERT_TRUE(savePaperPicture(picture(), {advice::OptionKind::Leave}, QStringLiteral("Title"), path)) << form;
+        ASSERT_TRUE(savePaperPicture(picture(), {advice::OptionKind::Leave}, {}, QStringLiteral("Title"), path))
+            << form;
         EXPECT_GT(QFile(path).size(), 5000) << form;
     }
     EXPECT_GT(QImage(folder.filePath(QStringLiteral("picture.png"))).pixelColor(3, 3).lightness(), 240);
-    EXPECT_FALSE(savePaperPicture(picture(), {advice::OptionKind::Leave}, {}, QStringLiteral("/nowhere/at/all.svg")));
+    EXPECT_FALSE(
+        savePaperPicture(picture(), {advice::OptionKind::Leave}, {}, {}, QStringLiteral("/nowhere/at/all.svg")));
 }
 
 } // namespace winterlarder::desk

@@ -81,7 +81,7 @@ TEST(Words, AHarvestThatHangsOnALookBeginsWithIt) {
     a.lookFirst = true;
     EXPECT_EQ(words::answerSentence(taken).toStdString(),
               "Weigh both sides first. If that bears out about 20 kg of stores, take one comb with 3 kg of honey.");
-    EXPECT_EQ(words::verdict(a).toStdString(), "look again, then take 3 kg");
+    EXPECT_EQ(words::verdict(a, words::style()).toStdString(), "look again, then take 3 kg");
     EXPECT_EQ(words::lookLine(taken).indexOf(QStringLiteral("Look again first")), -1)
         << words::lookLine(taken).toStdString();
 }
@@ -94,13 +94,14 @@ TEST(Words, AWholeSuperIsCalledSo) {
 
 TEST(Words, AGiverOfCombsIsNotLeft) {
     auto giver = *invented::answered(invented::colony("A"), {Verdict::Leave, 30, 18});
-    EXPECT_EQ(words::verdict(giver.answer.advice).toStdString(), "leave");
+    EXPECT_EQ(words::verdict(giver.answer.advice, words::style()).toStdString(), "leave");
     advice::CombGift gift;
     gift.from = "A", gift.to = "B";
     giver.answer.advice.plan = advice::PartInYard{};
-    EXPECT_EQ(words::verdict(giver.answer.advice).toStdString(), "leave") << "the yard's plan does nothing with it";
+    EXPECT_EQ(words::verdict(giver.answer.advice, words::style()).toStdString(), "leave")
+        << "the yard's plan does nothing with it";
     giver.answer.advice.plan->given.push_back(gift);
-    EXPECT_EQ(words::verdict(giver.answer.advice).toStdString(), "give combs");
+    EXPECT_EQ(words::verdict(giver.answer.advice, words::style()).toStdString(), "give combs");
 }
 
 TEST(Words, AFollowedColonyThatIsFedTodayIsNotJustOnCourse) {
@@ -122,8 +123,9 @@ TEST(Words, AFollowedColonyThatIsFedTodayIsNotJustOnCourse) {
 
 TEST(Words, TheDayOfUnitingSaysWhatForIt) {
     const auto today = invented::day("2026-09-14");
-    EXPECT_EQ(words::due({DueKind::Unite, invented::day("2026-10-20")}, today).toStdString(), "unite by 20 Oct");
-    EXPECT_EQ(words::due({DueKind::TakeHoney, invented::day("2026-09-25")}, today).toStdString(),
+    EXPECT_EQ(words::due({DueKind::Unite, invented::day("2026-10-20")}, today, words::style()).toStdString(),
+              "unite by 20 Oct");
+    EXPECT_EQ(words::due({DueKind::TakeHoney, invented::day("2026-09-25")}, today, words::style()).toStdString(),
               "take honey by 25 Sept");
 }
 
@@ -146,10 +148,12 @@ TEST(Words, AnotherLookPromisesOnlyWhatIsKnownOfIt) {
 
 TEST(Words, DueTodayIsSaidSo) {
     const auto today = invented::day("2026-09-14");
-    EXPECT_EQ(words::due({DueKind::Syrup, today}, today).toStdString(), "syrup today");
-    EXPECT_EQ(words::due({DueKind::Syrup, today.plusDays(3)}, today).toStdString(), "next syrup 17 Sept");
-    EXPECT_EQ(words::due({DueKind::Syrup, today.plusDays(-2)}, today).toStdString(), "syrup was due 12 Sept");
-    EXPECT_EQ(words::due({DueKind::MoveCombs, today}, today).toStdString(), "combs to it today");
+    EXPECT_EQ(words::due({DueKind::Syrup, today}, today, words::style()).toStdString(), "syrup today");
+    EXPECT_EQ(words::due({DueKind::Syrup, today.plusDays(3)}, today, words::style()).toStdString(),
+              "next syrup 17 Sept");
+    EXPECT_EQ(words::due({DueKind::Syrup, today.plusDays(-2)}, today, words::style()).toStdString(),
+              "syrup was due 12 Sept");
+    EXPECT_EQ(words::due({DueKind::MoveCombs, today}, today, words::style()).toStdString(), "combs to it today");
 }
 
 TEST(Arguments, FilesFoldersAndFaults) {

@@ -54,7 +54,7 @@ TEST_F(LetterKeysOfTheWindow, WriteDownALookAWeightAndAFeed) {
 
 TEST_F(LetterKeysOfTheWindow, AreLettersWhereOneTypes) {
     window.choose({});
-    window.yardView()->pages()->setCurrentIndex(1);
+    window.yardView()->showPage(YardPage::Place);
     settle();
     look(0);
     window.choose({});

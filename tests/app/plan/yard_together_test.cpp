@@ -149,7 +149,8 @@ TEST(YardPaperTogether, SaysWhichCombsMoveWhereAsThePlansPageDoes) {
             EXPECT_TRUE(paper.contains(words::dateWithWeekday(*job.date).replace(QLatin1Char(' '), QChar::Nbsp)))
                 << "a long row beside it breaks no day";
     }
-    EXPECT_FALSE(paper.contains(QStringLiteral("<td align='left'>%1</td>").arg(print::wordOf("move-combs"))))
+    EXPECT_FALSE(
+        paper.contains(QStringLiteral("<td align='left'>%1</td>").arg(print::wordOf("move-combs", words::style()))))
         << "no row without its combs";
     yard.moveCombs(MovingCombs::Not);
     const SharedYard alone(invented::demoAnswers());
@@ -176,13 +177,13 @@ TEST_F(TogetherDesk, TheSwitchShowsThePlanAndEveryAnswerWithoutMovingCombs) {
     EXPECT_TRUE(combs->isChecked()) << "at first they may move";
     ASSERT_TRUE(combsMoved());
     const QString before = paper();
-    EXPECT_TRUE(before.contains(print::headingOf("gifts")));
+    EXPECT_TRUE(before.contains(print::headingOf("gifts", words::style())));
     combs->click();
     settle();
     EXPECT_FALSE(combs->isChecked());
     EXPECT_FALSE(combsMoved());
     EXPECT_TRUE(ofKind(planOf(*window.yard()), JobKind::MoveCombs).empty());
-    EXPECT_FALSE(paper().contains(print::headingOf("gifts")));
+    EXPECT_FALSE(paper().contains(print::headingOf("gifts", words::style())));
     EXPECT_TRUE(paper().contains(QStringLiteral("Planned without moving frames")));
     window.yard()->showDay(invented::day("2026-09-15"));
     settle();

@@ -6,6 +6,8 @@
 #include "models/job_table_model.h"
 #include "models/words.h"
 #include "models/yard_plan_words.h"
+#include "pages/picture_panel.h"
+#include "plots/winter_plot.h"
 #include "print/yard_sheet.h"
 
 #include <QRegularExpression>
@@ -89,6 +91,25 @@ TEST(WordingOfYards, FramesInNovaScotiaButForCombsOnBareBars) {
         EXPECT_NE(naming(own, framed ? anyFrame : anyComb), "");
     }
     EXPECT_EQ(seen.size(), 2U) << "the demo has a top-bar hive among framed ones";
+}
+
+TEST(WordingOfYards, ThePictureOfAColonySpeaksOfItsOwnHive) {
+    const YardWith yard([](advice::ColonyQuestion&, std::size_t) {});
+    for (const auto& colony : yard.colonies()) {
+        auto gives = std::make_shared<AnsweredColony>(*colony.answered);
+        gives->picture.options.front().kind = advice::OptionKind::MoveCombs;
+        auto entry = colony;
+        entry.answered = gives;
+        PicturePanel panel;
+        panel.show(entry);
+        panel.plot()->showOptions({advice::OptionKind::MoveCombs});
+        const bool framed = answer::hangsInFrames(gives->question);
+        for (const QString& said :
+             {panel.plot()->summary(), panel.plot()->numbers(), panel.plot()->readout(gives->picture.first)}) {
+            EXPECT_TRUE(said.contains(framed ? anyFrame : anyComb)) << said.toStdString();
+            EXPECT_FALSE(said.contains(framed ? anyComb : anyFrame)) << said.toStdString();
+        }
+    }
 }
 
 TEST(WordingOfYards, CombsInBritain) {
