@@ -98,19 +98,19 @@ Json harvestJson(const std::optional<advice::HarvestAdvice>& harvest) {
 }
 
 // What becomes of two colonies together is said by the plan of their yard.
-Json uniteJson(const advice::UniteAdvice& unite) {
+Json uniteJson(const advice::UniteAdvice& unite, const text::WordStyle& style) {
     return Json::object()
         .add("name", "unite")
         .add("partner", unite.partner.empty() ? Json() : Json(unite.partner))
         .add("by", unite.by.iso())
-        .add("how", text::howToUnite(unite).toStdString());
+        .add("how", text::howToUnite(unite, style).toStdString());
 }
 
-Json optionsJson(const advice::Advice& advice) {
+Json optionsJson(const advice::Advice& advice, const text::WordStyle& style) {
     Json list = Json::list();
     for (const advice::Option& option : advice.options)
         list.push(option.kind == advice::OptionKind::Unite && advice.unite
-                      ? uniteJson(*advice.unite)
+                      ? uniteJson(*advice.unite, style)
                       : Json::object()
                             .add("name", word(option.kind))
                             .add("amount_kg", json(option.amount))
@@ -279,7 +279,7 @@ Json adviceJson(const book::ColonyCase& record, const advice::ColonyQuestion& qu
     addTarget(answer, advice, told);
     answer.add("harvest", harvestJson(advice.harvest))
         .add("feed", feedJson(advice.feed, question.winter))
-        .add("options", optionsJson(advice))
+        .add("options", optionsJson(advice, told))
         .add("another_look", lookJson(advice, told))
         .add("cautions", remarksJson(advice.cautions, reference, told))
         .add("good_practice", remarksJson(advice.goodPractice, reference, told))

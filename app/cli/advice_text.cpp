@@ -181,7 +181,7 @@ private:
         if (!fits.isEmpty()) text_ += wrapped(fits, QStringLiteral("  "));
         if (a_.unite)
             text_ += wrapped(say::CommandLine::tr("Unite it soon, at the latest on %1. %2")
-                                 .arg(text::date(a_.unite->by, style_), text::howToUnite(*a_.unite)),
+                                 .arg(text::date(a_.unite->by, style_), text::howToUnite(*a_.unite, style_)),
                              QStringLiteral("  "));
     }
 

@@ -91,7 +91,7 @@ Status addBoxes(Session& session, const NewBoxes& options) {
         if (!hive) return session.fail(hive.problems());
         hive->boxes = boxesOf(options.boxes);
         hive->tare = options.tare ? std::optional(kilograms(*options.tare)) : std::nullopt;
-        return addAndPrint(
+        return judgeAndAdd(
             session, to, options,
             book::Housing{
                 .colony = about.colony, .date = about.date, .hive = std::move(hive).value(), .note = options.note});

@@ -68,7 +68,7 @@ void addPlace(CLI::App* command, NewBook& options) {
     optional(command, "--autumn-flow", options.autumnFlow,
              "nectar still to come in autumn: none, trickle, fair, strong", "WORD");
     yesOrNo(command, "visits-in-winter", options.visitsInWinter, "the hives can be reached in the middle of winter");
-    optional(command, "--full-combs", options.fullCombs, "combs full of honey in store", "N");
+    optional(command, "--full-combs", options.fullCombs, "full combs (frames) of honey in store", "N");
     optional(command, "--units", options.units, "metric, us, imperial (default: those of the country)", "WORD");
 }
 
@@ -167,6 +167,7 @@ void BookLine::addColonies(CLI::App& book, const AddCommand& add) {
     addRecordOf(boxes, boxes_);
     addBoxOptions(boxes, boxes_.boxes);
     optional(boxes, "--tare", boxes_.tare, "weight of the hive with these boxes and their empty combs", "KG");
+    addSure(boxes, boxes_.sure);
     auto* rename = add(book, "rename-colony", "another name for a colony",
                        [this](Session& session) { return renameColony(session, rename_); });
     addBookFile(rename, rename_, For::Writing);
@@ -180,8 +181,9 @@ void BookLine::addLooks(CLI::App& book, const AddCommand& add) {
     addRecordOf(look, look_);
     addSure(look, look_.sure);
     optional(look, "--combs", look_.combs, "the combs of a case file as a JSON file, or - for standard input", "FILE");
-    auto* covered = optional(look, "--covered-combs", look_.coveredCombs, "combs covered with bees on both sides", "X");
-    auto* seams = optional(look, "--seams", look_.seams, "gaps between combs filled with bees", "X");
+    auto* covered =
+        optional(look, "--covered-combs", look_.coveredCombs, "combs (frames) covered with bees on both sides", "X");
+    auto* seams = optional(look, "--seams", look_.seams, "gaps between combs (frames) filled with bees", "X");
     auto* count = optional(look, "--bees", look_.count, "bees, counted or weighed", "N");
     covered->excludes(seams)->excludes(count);
     seams->excludes(count);
@@ -225,7 +227,7 @@ void BookLine::addStores(CLI::App& book, const AddCommand& add) {
     addRecordOf(harvest, harvest_);
     addSure(harvest, harvest_.sure);
     harvest->add_option("--kg", harvest_.kg, "honey")->required()->type_name("KG");
-    optional(harvest, "--combs", harvest_.combs, "combs taken", "N");
+    optional(harvest, "--combs", harvest_.combs, "combs (frames) taken", "N");
     optional(harvest, "--moisture", harvest_.moisture, "water in the honey, percent", "PERCENT");
     yesOrNo(harvest, "after-look", harvest_.afterLook,
             "it came after the look of that day (default: where that look is written down already)");

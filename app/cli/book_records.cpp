@@ -19,27 +19,28 @@ namespace winterlarder::cli {
 namespace {
 
 //! A town's coordinates and height; a height given beside it is the yard's own.
-Outcome<book::SiteRecord> siteOfPlace(Session& session, const NewBook& options) {
+Outcome<book::SiteRecord> siteOfPlace(Session& session, const NewBook& options, std::optional<exchange::Json>& taken) {
     const auto places = placesOf(session);
     if (!places) return places.problems();
     auto place = placeNamed(*places, *options.place);
     if (!place) return place.problems();
-    place->heightM = options.elevation.value_or(place->heightM);
+    place->place.heightM = options.elevation.value_or(place->place.heightM);
     tellPlace(session, *places, *place);
     book::SiteRecord site;
-    site.where = book::Coordinates{place->latitude, place->longitude};
-    site.elevationM = place->heightM;
+    site.where = book::Coordinates{place->place.latitude, place->place.longitude};
+    site.elevationM = place->place.heightM;
+    taken = placeTaken(session, *places, *place);
     return site;
 }
 
-Outcome<book::SiteRecord> siteOf(Session& session, const NewBook& options) {
+Outcome<book::SiteRecord> siteOf(Session& session, const NewBook& options, std::optional<exchange::Json>& taken) {
     book::SiteRecord site;
     site.elevationM = options.elevation;
     const bool coordinates = options.latitude || options.longitude;
     if (int{options.station.has_value()} + int{options.place.has_value()} + int{coordinates} > 1)
         return argumentProblem("where the yard is was said twice",
                                "one of --station ID, --place NAME, or --latitude D and --longitude D");
-    if (options.place) return siteOfPlace(session, options);
+    if (options.place) return siteOfPlace(session, options, taken);
     if (options.station) {
         if (!session.reference.station(*options.station))
             return argumentProblem(fmt::format("there is no station {}", exchange::inQuotes(*options.station)),
@@ -55,11 +56,18 @@ Outcome<book::SiteRecord> siteOf(Session& session, const NewBook& options) {
     return site;
 }
 
-Outcome<book::Yard> yardOf(Session& session, const NewBook& options) {
-    auto site = siteOf(session, options);
+// A yard as its options say it, with what was taken for its place where that was named.
+struct SaidYard {
+    book::Yard yard;
+    std::optional<exchange::Json> taken;
+};
+
+Outcome<SaidYard> yardOf(Session& session, const NewBook& options) {
+    SaidYard said;
+    auto site = siteOf(session, options, said.taken);
     if (!site) return site.problems();
     Problems problems;
-    book::Yard yard;
+    book::Yard& yard = said.yard;
     yard.name = options.yard;
     yard.site = std::move(site).value();
     yard.site.autumnFlow = choiceOption<book::FlowStrength>("--autumn-flow", options.autumnFlow, problems);
@@ -67,7 +75,13 @@ Outcome<book::Yard> yardOf(Session& session, const NewBook& options) {
     yard.fullCombs = options.fullCombs;
     yard.units = choiceOption<book::UnitSystem>("--units", options.units, problems);
     if (!problems.empty()) return problems;
-    return yard;
+    return said;
+}
+
+Status addAndPrintYard(Session& session, book::Book& to, const BookFile& options, SaidYard said) {
+    const auto applied = to.apply(book::SingleEdit(book::Add<book::Yard>{std::move(said.yard)}), session.moment.now,
+                                  writerOf(session, options));
+    return printId(session, applied, book::Kind::Yard, std::move(said.taken));
 }
 
 Outcome<book::CombsRecord> combsOfLook(Session& session, book::Book& from, const About& about, const NewLook& options) {
@@ -133,21 +147,21 @@ Outcome<book::FeedKind> kindOfFeed(const NewFeed& options) {
 } // namespace
 
 Status newBook(Session& session, const NewBook& options) {
-    const auto yard = yardOf(session, options);
+    auto yard = yardOf(session, options);
     if (!yard) return session.fail(yard.problems());
     auto made = book::Book::create(options.file, session.reference, openingOf(session, options, For::Writing));
     if (!made) return session.fail(made.problems());
-    const Status status = addAndPrint(session, *made, options, *yard);
+    const Status status = addAndPrintYard(session, *made, options, std::move(yard).value());
     if (status != Status::Done) std::filesystem::remove(options.file);
     return status;
 }
 
 Status addYard(Session& session, const NewYard& options) {
-    const auto yard = yardOf(session, options);
+    auto yard = yardOf(session, options);
     if (!yard) return session.fail(yard.problems());
     auto opened = openBook(session, options, For::Writing);
     if (!opened) return session.fail(opened.problems());
-    return addAndPrint(session, *opened, options, *yard);
+    return addAndPrintYard(session, *opened, options, std::move(yard).value());
 }
 
 Status addLook(Session& session, const NewLook& options) {

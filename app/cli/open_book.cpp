@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/open_book.h"
 
+#include "calendar/other_date_forms.h"
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
 #include "text/contexts.h"
@@ -91,7 +92,7 @@ Outcome<book::YardId> yardFor(book::Book& from, const std::optional<std::string>
 
 Outcome<Date> dayOf(const char* option, const std::string& text) {
     if (const auto date = Date::parse(text)) return *date;
-    return argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(text)), dateForm);
+    return argumentProblem(fmt::format("{} is {}", option, exchange::inQuotes(text)), dateMeant(text));
 }
 
 Outcome<Date> dayOrToday(const Session& session, const char* option, const std::optional<std::string>& text) {
@@ -110,7 +111,8 @@ Status printTouched(Session& session, const Outcome<book::Applied>& applied) {
     return Status::Done;
 }
 
-Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind) {
+Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind,
+               std::optional<exchange::Json> place) {
     if (!applied) return session.fail(applied.problems());
     for (const auto& notice : applied->notices) session.tell(notice);
     const auto added =
@@ -118,7 +120,10 @@ Status printId(Session& session, const Outcome<book::Applied>& applied, book::Ki
             return touched.kind == kind && touched.how == book::ChangeHow::Add;
         });
     if (added == applied->touched.end()) throw std::logic_error("an added entry is not among what the edit touched");
-    if (session.json) session.print(exchange::Json::object().add("id", static_cast<double>(added->id)));
+    exchange::Json answer = exchange::Json::object();
+    answer.add("id", static_cast<double>(added->id));
+    if (place) answer.add("place_taken", *std::move(place));
+    if (session.json) session.print(answer);
     else session.out << added->id << '\n';
     return Status::Done;
 }

@@ -64,7 +64,9 @@ template <class Entry> Asked askedAbout(const Session& session, book::Book& to, 
 
 //! Says what an edit without a new id did: how many entries it touched.
 Status printTouched(Session& session, const Outcome<book::Applied>& applied);
-Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind);
+//! `place`: what was taken for a place that was named, in the JSON beside the number.
+Status printId(Session& session, const Outcome<book::Applied>& applied, book::Kind kind,
+               std::optional<exchange::Json> place = {});
 
 //! As addAndPrint, of an entry that is held against its hive first.
 template <class Entry, class Options>

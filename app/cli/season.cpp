@@ -8,6 +8,7 @@
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
 #include "text/contexts.h"
+#include "text/place_words.h"
 #include "text/words.h"
 
 #include <cmath>
@@ -30,6 +31,8 @@ struct Shown {
     Winter winter;
     std::string station;
     std::string place{}; //!< its full name, where one was named
+    Json taken{};        //!< which place that is
+    QString weather{};   //!< whose weather it has
 };
 
 Problems neitherStationNorPlace(const Session& session, const std::string& id, Problems ofPlace) {
@@ -47,13 +50,19 @@ Outcome<Shown> ofPlace(Session& session, const std::string& name, int autumn) {
     if (!places) return places.problems();
     const auto place = placeNamed(*places, name);
     if (!place) return neitherStationNorPlace(session, name, place.problems());
-    const auto site = climate::siteNear(session.reference, place->latitude, place->longitude, place->heightM);
+    const auto& town = place->place;
+    const auto site = climate::siteNear(session.reference, town.latitude, town.longitude, town.heightM);
     if (!site) return site.problems();
     if (*site->distanceKm > climate::farthestStationKm)
-        return argumentProblem(noStationNear(places->fullName(*place)), "a climate of your own");
+        return argumentProblem(noStationNear(places->fullName(town)), "a climate of your own");
     tellPlace(session, *places, *place);
-    return Shown{site->curve, climate::deriveSeason(site->curve, session.reference.constants),
-                 Winter(site->curve.hemisphere(), autumn), site->stationId, places->fullName(*place)};
+    return Shown{site->curve,
+                 climate::deriveSeason(site->curve, session.reference.constants),
+                 Winter(site->curve.hemisphere(), autumn),
+                 site->stationId,
+                 places->fullName(town),
+                 placeTaken(session, *places, *place),
+                 text::weatherOf(*site, session.reference, town.heightM, session.style)};
 }
 
 Outcome<Shown> ofStation(Session& session, const std::string& id, int autumn) {
@@ -113,7 +122,7 @@ QString note(const climate::SeasonDates& dates) {
 Json seasonJson(const Shown& shown, bool daily) {
     Json answer = Json::object();
     answer.add("station", shown.station.empty() ? Json() : Json(shown.station));
-    if (!shown.place.empty()) answer.add("place", shown.place);
+    if (!shown.place.empty()) answer.add("place", shown.place).add("place_taken", shown.taken);
     answer.add("winter", shown.winter.autumn());
     answer.add("winter_class", word(shown.dates.winterClass));
     addSeasonDates(answer, shown.dates, shown.winter, true);
@@ -143,6 +152,8 @@ QString seasonText(const Shown& shown, bool daily, const Session& session) {
                                     QString::fromStdString(shown.place.empty() ? shown.station : shown.place),
                                     text::winterClass(shown.dates.winterClass)));
     text += QLatin1Char('\n');
+    if (!shown.weather.isEmpty())
+        text += say::CommandLine::tr("  The %1", "weather of a station").arg(shown.weather) + QLatin1Char('\n');
     FactList facts;
     for (const NamedDate& named : seasonDateKeys) {
         const auto& date = shown.dates.*(named.date);

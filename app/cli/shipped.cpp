@@ -50,8 +50,8 @@ Outcome<Coordinates> coordinatesOfPlace(Session& session, const std::string& tex
         for (Problem& problem : problems) problem.remedy += ", as --near LAT,LON";
         return problems;
     }
-    session.tell(places->fullName(*place));
-    return Coordinates{place->latitude, place->longitude};
+    tellPlace(session, *places, *place);
+    return Coordinates{place->place.latitude, place->place.longitude};
 }
 
 bool hasLetters(const std::string& text) { return of(text).contains(QRegularExpression(QStringLiteral("\\p{L}"))); }

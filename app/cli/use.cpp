@@ -4,6 +4,7 @@
 #include "answer/doubt_words.h"
 #include "answer/json_values.h"
 #include "answer/style_of_place.h"
+#include "calendar/other_date_forms.h"
 #include "cli/commands.h"
 #include "cli/named_place.h"
 #include "cli/table.h"
@@ -127,7 +128,8 @@ std::optional<SeasonDay> dayOf(const std::string& option, const std::string& tex
                                Problems& problems) {
     const auto date = Date::parse(text);
     if (!date) {
-        problems.push_back(argumentProblem(fmt::format("{} is {}, which is not a date", option, text), dateForm));
+        problems.push_back(
+            argumentProblem(fmt::format("{} is {}, which is not a date", option, text), dateMeant(text)));
         return std::nullopt;
     }
     if (winter.contains(*date)) return winter.seasonDay(*date);

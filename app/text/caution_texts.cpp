@@ -44,8 +44,8 @@ const std::vector<RemarkText>& cautionTexts() {
         {"crystallising",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Thick syrup is right now, but left standing in the cold to be expected before the last day it lets up to %{g:0} g of sugar per "
-             "kilogram settle: give it lukewarm and in portions that are soon taken.")},
+             "Thick syrup is right now, but left standing in the cold to be expected before the last day it lets up to %{percent:0} % of its "
+             "weight settle as sugar: give it lukewarm and in portions that are soon taken.")},
         {"weak-unite/long",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -75,6 +75,12 @@ const std::vector<RemarkText>& cautionTexts() {
              "Remark",
              "You have treated against mites: count them again two to three weeks after it, for a treatment may fail and robbers bring "
              "mites home.")},
+        {"varroa-first/counted",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "You have counted the mites: where the count calls for it treat as soon as no honey for people is on, and count again two to "
+             "three weeks after it. Good stores do not save a colony treated too late; the label, your vet and the bee inspector decide "
+             "on the means.")},
         {"varroa-first/north",
          QT_TRANSLATE_NOOP("Remark", "Good stores do not save a colony treated too late: in a trial, "
                                      "colonies treated against varroa in July or August "

@@ -2,6 +2,7 @@
 #include "text/words.h"
 
 #include "text/contexts.h"
+#include "text/remarks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -167,15 +168,13 @@ private:
 
     //! Where most winters starve it even when it is so fed.
     QString notEnough() const {
-        const bool starves = std::any_of(a_.options.begin(), a_.options.end(), [](const advice::Option& option) {
-            return option.kind == advice::OptionKind::Feed && option.runOut.share > 0.5;
-        });
-        if (!starves) return {};
-        return QLatin1Char(' ') +
-               worded(
-                   say::Words::tr(
-                       "That alone will not carry it: give it full %{combs} too, from store or a healthy neighbour, or unite it while days are warm."),
-                   style_);
+        if (std::none_of(a_.options.begin(), a_.options.end(), [](const advice::Option& option) {
+                return option.kind == advice::OptionKind::Feed && option.runOut.share > 0.5;
+            }))
+            return {};
+        const QString said = say::Words::tr(
+            "That alone will not carry it: give it full %{combs} too, from store or a healthy neighbour, or unite it while days are warm.");
+        return QLatin1Char(' ') + worded(said, style_);
     }
 
     QString withFeed(const QString& words) const {
@@ -183,12 +182,13 @@ private:
     }
 
     QString again() const {
-        if (!a_.nextLook) return {};
-        const QString day = on(a_.nextLook->date);
-        if (a_.nextLook->what == advice::NextLookAt::QueenCells) return {};
-        if (a_.nextLook->what == advice::NextLookAt::CountMites)
-            return QLatin1Char(' ') + say::Words::tr("Count the mites, and look again %1.").arg(day);
-        return QLatin1Char(' ') + say::Words::tr("Weigh it %1.").arg(day);
+        if (!a_.nextLook || a_.nextLook->what == advice::NextLookAt::QueenCells) return {};
+        const bool mites = a_.nextLook->what == advice::NextLookAt::CountMites;
+        const QString said = !mites ? say::Words::tr("Weigh it %1.")
+                             : isSaid(a_.cautions, "varroa-first", "counted")
+                                 ? say::Words::tr("Treat where the count of mites calls for it, and look again %1.")
+                                 : say::Words::tr("Count the mites, and look again %1.");
+        return QLatin1Char(' ') + said.arg(on(a_.nextLook->date));
     }
 
     QString later() const {

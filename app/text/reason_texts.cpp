@@ -49,7 +49,12 @@ const std::vector<RemarkText>& reasonTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "Of about %{stores:amount} in the hive only %{within:amount} lie where the bees can reach them in the cold.")},
+        {"no-food-in-reach/none",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Nothing of the about %{stores:amount} in the hive lies where the bees can reach it in the cold.")},
         {"act-now", QT_TRANSLATE_NOOP("Remark", "About %{stores:amount} of stores may last less than %{days:0} days.")},
+        {"act-now/none", QT_TRANSLATE_NOOP("Remark", "Next to nothing is left in the hive.")},
         {"no-queen",
          QT_TRANSLATE_NOOP(
              "Remark",
@@ -71,7 +76,7 @@ const std::vector<RemarkText>& reasonTexts() {
         {"heft-alone/heavy",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "Heavy at this time of year stands for about %{stores:amount}, more than is wanted; no honey is taken on a heft.")},
+             "Heavy at this time of year stands for about %{stores:amount}, give or take a third; no honey is taken on a heft.")},
         {"weak-colony",
          QT_TRANSLATE_NOOP(
              "Remark",

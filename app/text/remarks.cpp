@@ -37,10 +37,10 @@ std::optional<Mass> massOf(const Remark& remark, const std::string& name) {
 
 // Remarks with a text for each class.
 bool isClassed(const std::string& id) {
-    static constexpr std::array ids{"cluster-gap",       "enough",    "heft-alone",     "more-than-it-holds",
-                                    "small-portions",    "surplus",   "usual-here",     "varroa-first",
-                                    "spring-starvation", "next-look", "locked-in-long", "follow-course",
-                                    "look-from-outside", "weak-unite"};
+    static constexpr std::array ids{"cluster-gap",       "enough",     "heft-alone",     "more-than-it-holds",
+                                    "small-portions",    "surplus",    "usual-here",     "varroa-first",
+                                    "spring-starvation", "next-look",  "locked-in-long", "follow-course",
+                                    "look-from-outside", "weak-unite", "act-now",        "no-food-in-reach"};
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 
@@ -155,6 +155,13 @@ QString sentence(const Remark& remark, const WordStyle& style) {
     QString words = recordSetAside(remark, style) + filled(said, shown, style);
     if (!words.isEmpty()) words.front() = words.front().toUpper(); // a sentence may begin with what fills it in
     return words;
+}
+
+bool isSaid(const std::vector<advice::Remark>& remarks, const std::string& id, const std::string& word) {
+    return std::any_of(remarks.begin(), remarks.end(), [&](const advice::Remark& remark) {
+        const std::string* said = textOf(remark, "class");
+        return remark.id == id && said && *said == word;
+    });
 }
 
 std::vector<std::string> idsWithWords() {

@@ -15,6 +15,9 @@ namespace winterlarder::text {
 //! tests/answer/remarks_test.cpp.
 QString sentence(const advice::Remark& remark, const WordStyle& style);
 
+//! Whether one of them is this remark, said with this class.
+bool isSaid(const std::vector<advice::Remark>& remarks, const std::string& id, const std::string& word);
+
 //! Every id that has words, each once.
 std::vector<std::string> idsWithWords();
 

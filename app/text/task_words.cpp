@@ -76,11 +76,12 @@ QString taskOfDay(const report::Task& task, const WordStyle& style) {
 
 namespace {
 
-QString unitingDetails(const report::Task& task) {
+QString unitingDetails(const report::Task& task, const WordStyle& style) {
     const QString how =
-        task.longHive
-            ? say::Following::tr("Combs side by side behind a sheet of newspaper, the bees misted with water.")
-            : say::Following::tr("Newspaper between.");
+        task.longHive ? worded(say::Following::tr(
+                                   "%{Combs} side by side behind a sheet of newspaper, the bees misted with water."),
+                               style)
+                      : say::Following::tr("Newspaper between.");
     return (task.queenless ? say::Following::tr("%1 Only once it is certain that it has no queen, on a warm evening.",
                                                 "how to unite")
                            : say::Following::tr("%1 The better queen stays. Earlier is better, on a warm evening.",
@@ -104,7 +105,7 @@ QString dueDetails(const report::Task& task, const WordStyle& style) {
                    : say::Following::tr("Weigh both sides from outside first. Lay it so that it touches the bees.");
     case TaskKind::Check: return say::Following::tr("Taken and sealed? Weigh; feeder off, mouse guard on.");
     case TaskKind::TakeHoney: return say::Following::tr("Before feeding and treating.");
-    case TaskKind::Unite: return unitingDetails(task);
+    case TaskKind::Unite: return unitingDetails(task, style);
     case TaskKind::WeighAgain: return say::Following::tr("Both sides, without opening. Write it down and ask again.");
     case TaskKind::CountMites: return {};
     case TaskKind::CallInspector: return say::Following::tr("There are signs of disease.");
@@ -130,16 +131,18 @@ QString nothingDue(const std::string& colony) {
 }
 std::string calendarName() { return say::Following::tr("Bees").toStdString(); }
 
-QString howToUnite(const advice::UniteAdvice& unite) {
+QString howToUnite(const advice::UniteAdvice& unite, const WordStyle& style) {
     const QString partner = QString::fromStdString(unite.partner);
     const QString other =
         partner.isEmpty() ? say::Words::tr("a healthy queenright colony that is strong enough") : partner;
     if (unite.longHive)
-        return (unite.queenless
-                    ? say::Words::tr(
-                          "Once it is certain that it has no queen: in the evening, its combs hung beside those of %1 behind a sheet of newspaper, the bees misted with water.")
-                    : say::Words::tr(
-                          "In the evening, its combs hung beside those of %1 behind a sheet of newspaper, the bees misted with water; the better queen is kept."))
+        return worded(
+                   unite.queenless
+                       ? say::Words::tr(
+                             "Once it is certain that it has no queen: in the evening, its %{combs} hung beside those of %1 behind a sheet of newspaper, the bees misted with water.")
+                       : say::Words::tr(
+                             "In the evening, its %{combs} hung beside those of %1 behind a sheet of newspaper, the bees misted with water; the better queen is kept."),
+                   style)
             .arg(other);
     return (unite.queenless
                 ? say::Words::tr(
@@ -149,15 +152,29 @@ QString howToUnite(const advice::UniteAdvice& unite) {
         .arg(other);
 }
 
+namespace {
+
+// Syrup goes with the sugar that is shown of it, so that no visit seems thicker than it is; together they stay the whole.
+std::vector<Volume> syrupOf(const std::vector<report::Task>& tasks, const std::vector<Mass>& sugar) {
+    Volume syrup{0};
+    Mass whole{0};
+    for (const auto& task : tasks) syrup += task.syrup;
+    for (std::size_t i = 0; i < tasks.size(); ++i)
+        if (tasks[i].syrup > Volume(0)) whole += sugar[i];
+    std::vector<Volume> parts;
+    for (std::size_t i = 0; i < tasks.size(); ++i)
+        parts.push_back(tasks[i].syrup > Volume(0) && whole > Mass(0) ? syrup * (sugar[i].value() / whole.value())
+                                                                      : tasks[i].syrup);
+    return parts;
+}
+
+} // namespace
+
 std::vector<report::Task> asShown(std::vector<report::Task> tasks, const WordStyle& style) {
     std::vector<Mass> sugar;
-    std::vector<Volume> syrup;
-    for (const auto& task : tasks) {
-        sugar.push_back(task.sugar);
-        syrup.push_back(task.syrup);
-    }
+    for (const auto& task : tasks) sugar.push_back(task.sugar);
     sugar = shownParts(sugar, style);
-    syrup = shownParts(syrup, style);
+    const std::vector<Volume> syrup = shownParts(syrupOf(tasks, sugar), style);
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         tasks[i].sugar = sugar[i];
         tasks[i].syrup = syrup[i];

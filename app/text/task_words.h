@@ -26,7 +26,7 @@ QString dueSince(Date planned, const WordStyle& style);
 QString nothingDue(const std::string& colony);
 std::string calendarName();
 //! How to unite, with the partner where one is known.
-QString howToUnite(const advice::UniteAdvice& unite);
+QString howToUnite(const advice::UniteAdvice& unite, const WordStyle& style);
 //! The tasks of one colony with sugar and syrup in the amounts that are printed, which then add up to the whole that is printed: see shownParts.
 std::vector<report::Task> asShown(std::vector<report::Task> tasks, const WordStyle& style);
 

@@ -131,7 +131,10 @@ NextLook nextLook(const AdviceBasis& r, const Decided& decided) {
     if (r.phase == Phase::Summer)
         return {r.on(summerLook(r, r.stores() + plannedStores(r, decided))), NextLookAt::CountMites};
     if (decided.feed) return afterFeeding(r, *decided.feed);
-    if (r.phase == Phase::Closing) return {r.on(std::max(r.target.day, r.question.asOf + 1)), NextLookAt::Weigh};
+    if (r.phase == Phase::Closing) {
+        const int soonest = decided.by == DecidedBy::Weak ? inDays(r.rules().leastLookDays) : 1; // united first
+        return {r.on(std::max(r.target.day, r.question.asOf + soonest)), NextLookAt::Weigh};
+    }
     if (r.phase == Phase::Late) return {r.on(r.question.asOf + inDays(r.rules().lateLookDays)), NextLookAt::Weigh};
     return {r.on(winterLook(r)), NextLookAt::Weigh};
 }

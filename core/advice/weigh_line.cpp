@@ -39,13 +39,14 @@ Spread<Mass> grossOn(const AdviceBasis& r, const std::vector<winter::StoresStep>
             kilograms(middle + std::hypot(at(0.9) - middle, tareBand))};
 }
 
-// The empty hive: without supers that are taken off whole, or, as long as one for people stays on, with the honey in it.
+// The empty hive: without supers that are taken off whole or, for people, before syrup goes on; or, as long as one for people stays on, with the honey in it.
 Mass emptyHive(const AdviceBasis& r, const Decided& decided) {
     const ColonyQuestion& q = r.question;
     const auto supers = std::count_if(q.boxUses.begin(), q.boxUses.end(), [](const BoxUse& use) { return use.super; });
     const bool off = supers > 0 && decided.harvest && decided.harvest->wholeSupers == supers;
-    if (off) return std::max(kilograms(0), q.tare - q.supersTare);
-    if (supersCount(q)) return q.tare;
+    if (supersCount(q) && !off) return q.tare;
+    if (off || (decided.feed && decided.feed->syrup.sugar > Mass(0)))
+        return std::max(kilograms(0), q.tare - q.supersTare);
     return q.tare + honeyInSupers(q) - (decided.harvest ? decided.harvest->upTo : kilograms(0));
 }
 

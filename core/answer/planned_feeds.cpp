@@ -37,21 +37,25 @@ bool isPast(const book::PlannedVisit& visit, const WinterSpan& span) {
     return ofThePlan(visit, span) && visit.date < span.asOf && visit.state != book::VisitState::Skipped;
 }
 
+// What was given beyond the visits ticked off counts for the earliest of the others.
 void fillUnticked(tracking::FollowQuestion& question, const WinterSpan& span) {
     Mass planned{0}, given{0};
+    for (const auto& step : question.steps)
+        if (step.kind == tracking::KnownStep::Kind::Feed) given += step.change;
     std::vector<tracking::UntickedVisit> open;
     for (const auto& visit : span.records.visits) {
         const auto feed = feedOf(visit);
         if (!feed || !isPast(visit, span)) continue;
-        planned += storesOfFeed(*feed);
-        if (visit.state == book::VisitState::Planned)
-            open.push_back({span.winter.seasonDay(visit.date), visit.date, storesOfFeed(*feed)});
+        if (visit.state != book::VisitState::Planned) given -= storesOfFeed(*feed);
+        else open.push_back({span.winter.seasonDay(visit.date), visit.date, storesOfFeed(*feed)});
     }
-    for (const auto& step : question.steps)
-        if (step.kind == tracking::KnownStep::Kind::Feed) given += step.change;
-    if (planned - given < kilograms(question.decisions.deadLeast)) return;
+    given = std::max(given, kilograms(0));
     std::stable_sort(open.begin(), open.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
-    question.unticked = std::move(open);
+    for (auto& visit : open) {
+        planned += visit.stores;
+        visit.stores = std::min(visit.stores, planned - given);
+        if (visit.stores >= kilograms(question.decisions.deadLeast)) question.unticked.push_back(visit);
+    }
 }
 
 // Nothing was planned in the book: what was fed and taken before the solstice is what the keeper had in mind.

@@ -90,7 +90,8 @@ TEST_F(ActedOnTest, APlannedFeedThatIsPastAndNotWrittenDownIsAskedAbout) {
 TEST_F(ActedOnTest, WhatIsWrittenDownAsFedAnswersThePlan) {
     acceptAsKnown("2026-09-20");
     feed("2026-09-22", 3);
-    EXPECT_EQ(questionOn("2026-12-01").unticked.size(), 1u) << "half of it";
+    ASSERT_EQ(questionOn("2026-12-01").unticked.size(), 1u) << "half of it";
+    EXPECT_NEAR(questionOn("2026-12-01").unticked[0].stores.value(), 3 * 1.045, 0.05) << "no more is asked about";
     feed("2026-09-25", 3);
     EXPECT_TRUE(questionOn("2026-12-01").unticked.empty());
 }

@@ -111,8 +111,9 @@ TEST(PartsAsShown, AddUpToTheWholeAsShown) {
 
 TEST(WordsOfTasks, UnitingGoesByTheHiveAndByWhoHasAQueen) {
     const Date day = *Date::parse("2026-10-01");
+    text::WordStyle style;
     const auto how = [&](bool longHive, bool queenless) {
-        return text::howToUnite({"Birch", day, longHive, queenless}).toStdString();
+        return text::howToUnite({"Birch", day, longHive, queenless}, style).toStdString();
     };
     EXPECT_THAT(how(false, false), ::testing::HasSubstr("above Birch; the better queen is kept"));
     EXPECT_THAT(how(true, false), ::testing::HasSubstr("beside those of Birch"));
@@ -121,6 +122,14 @@ TEST(WordsOfTasks, UnitingGoesByTheHiveAndByWhoHasAQueen) {
         EXPECT_THAT(how(longHive, true), ::testing::Not(::testing::HasSubstr("better queen")));
         EXPECT_THAT(how(longHive, true), ::testing::HasSubstr("certain that it has no queen"));
     }
+    EXPECT_THAT(how(true, false), ::testing::HasSubstr("its combs hung"));
+    style.wording = text::wordingOf("CA", true);
+    EXPECT_THAT(how(true, false), ::testing::HasSubstr("its frames hung"));
+    EXPECT_THAT(how(true, true), ::testing::HasSubstr("its frames hung"));
+    report::Task beside;
+    beside.kind = report::TaskKind::Unite;
+    beside.longHive = true;
+    EXPECT_THAT(text::dueDetails(beside, style).toStdString(), ::testing::StartsWith("Frames side by side"));
     report::Task fondant;
     fondant.kind = report::TaskKind::Fondant;
     EXPECT_THAT(text::dueDetails(fondant, {}).toStdString(),

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "calendar/date.h"
+#include "calendar/other_date_forms.h"
 #include "support/require.h"
 
 #include <chrono>
@@ -46,6 +47,28 @@ TEST(Date, KnowsLeapYears) {
     EXPECT_TRUE(day("2024-02-29").isLeapDay());
     EXPECT_FALSE(day("2024-02-28").isLeapDay());
     EXPECT_FALSE(day("2023-03-29").isLeapDay());
+}
+
+TEST(Date, WrittenInAnotherWayIsToldAsItIsToBeWritten) {
+    for (const char* text :
+         {"3 September 2026", "Sept 3 2026", "sep 3, 2026", "September 3rd, 2026", "3rd of September 2026", "3.9.2026",
+          "03.09.2026", "3. 9. 2026", "2026/09/03", "2026-9-3", "20260903", "3-Sep-2026"})
+        EXPECT_EQ(dateMeant(text), "write 2026-09-03") << text;
+    EXPECT_EQ(dateMeant("9/13/2026"), "write 2026-09-13") << "no thirteenth month";
+    EXPECT_EQ(dateMeant("13/9/2026"), "write 2026-09-13");
+    EXPECT_EQ(dateMeant("9/9/2026"), "write 2026-09-09") << "either way the same day";
+}
+
+TEST(Date, WhereDayAndMonthCannotBeToldApartBothAreNamed) {
+    for (const char* text : {"9/3/2026", "09-03-2026", "9 3 2026"})
+        EXPECT_EQ(dateMeant(text), "write 2026-03-09 for 9 March, or 2026-09-03 for 3 September") << text;
+}
+
+TEST(Date, WhatIsNoDayInAnyWayIsToldTheForm) {
+    for (const char* text :
+         {"", "soon", "3 September", "9/3/26", "31 June 2026", "2026-02-30", "3 Sextember 2026", "3.9.1026",
+          "1/2/3/2026", "3 9 2026 2027", "202609031", "ma 3 2026", "99999999999999999999/1/2026"})
+        EXPECT_EQ(dateMeant(text), dateForm) << text;
 }
 
 TEST(Date, ParsesNothingButIso) {

@@ -42,10 +42,10 @@ protected:
 TEST_F(DoubtedEntries, AnEntryStillToComeIsAskedAboutWhateverItsKind) {
     today = "WINTERLARDER_TODAY=2026-09-20 ";
     done("add-weighing", "--colony Russet --date 2026-09-21 --gross 54");
-    for (const std::string& add : {std::string("add-weighing --gross 53"), std::string("add-look --covered-combs 8"),
-                                   std::string("add-feed --sugar 2"), std::string("add-harvest --kg 2"),
-                                   std::string("add-treatment --what acid"), std::string("add-sighting --saw flying"),
-                                   std::string("outcome --alive"), std::string("add-fate --fate sold")}) {
+    for (const std::string& add : std::vector<std::string>{
+             "add-weighing --gross 53", "add-look --covered-combs 8", "add-feed --sugar 2", "add-harvest --kg 2",
+             "add-treatment --what acid", "add-sighting --saw flying", "outcome --alive", "add-fate --fate sold",
+             "add-boxes --format langstroth-deep --boxes 2"}) {
         const auto space = add.find(' ');
         const std::string rest = "--colony Russet --date 2026-09-22" + add.substr(space);
         const auto asked = book(add.substr(0, space), rest);

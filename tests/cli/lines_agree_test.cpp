@@ -180,5 +180,79 @@ TEST(LinesAgree, WhatTheCombsHoldIsNotLessThanWhatIsFedToThem) {
         EXPECT_THAT(said, HasSubstr("which are today's stores and all the feed"));
 }
 
+TEST(LinesAgree, AHeavyHiveIsNotSaidToHoldMoreThanIsWanted) {
+    const auto said = wholeAnswer("2026-12-20", R"({"format": "national-deep", "boxes": 2})",
+                                  R"("bees": {"seams": 7}, "weighings": [{"date": "2026-12-20", "heft": "heavy"}])",
+                                  R"({"latitude": 51.27, "longitude": 1.08, "elevation_m": 20})");
+    EXPECT_THAT(said, HasSubstr("Heavy at this time of year stands for about"));
+    EXPECT_THAT(said, Not(HasSubstr("more than is wanted")));
+}
+
+TEST(LinesAgree, NoFoodIsSaidInWords) {
+    const auto apart = wholeAnswer(
+        "2027-03-10", R"({"format": "national-deep"})",
+        R"("bees": {"seams": 5, "food_beside": false}, "weighings": [{"date": "2027-03-10", "gross_kg": 24}])",
+        R"({"station": "gb-braemar"})");
+    EXPECT_THAT(apart, HasSubstr("lies where the bees can reach it in the cold"));
+    EXPECT_THAT(apart, Not(HasSubstr("only 0 kg")));
+    const auto empty =
+        wholeAnswer("2027-01-15", R"({"format": "layens"})",
+                    R"("bees": {"covered_combs": 6}, "weighings": [{"date": "2027-01-15", "lift_kg": [8]}])",
+                    R"({"latitude": 37.39, "longitude": -5.98, "elevation_m": 10})");
+    EXPECT_THAT(empty, HasSubstr("Next to nothing is left in the hive."));
+    EXPECT_THAT(empty, Not(HasSubstr("Fondant has to touch"))) << "syrup is fed";
+}
+
+TEST(LinesAgree, CountedMitesAreNotToBeCountedFirst) {
+    const auto said = wholeAnswer("2026-08-08", oneDeepBox,
+                                  R"("bees": {"covered_combs": 7, "mites_per_100_bees": 4}, )" + listOf(10, 0.35));
+    EXPECT_THAT(said, HasSubstr("Treat where the count of mites calls for it, and look again on"));
+    EXPECT_THAT(said, HasSubstr("You have counted the mites"));
+    EXPECT_THAT(said, Not(HasSubstr("Count them now")));
+    EXPECT_THAT(wholeAnswer("2026-08-08", oneDeepBox, combsOf(10, 0.35)), HasSubstr("Count the mites, and look again"));
+}
+
+//! The weight told for a day: "1 November 2026 53.5 kg".
+double weightOn(const std::string& said, const std::string& day) {
+    std::smatch found;
+    const auto from = said.find("Weight to expect");
+    const std::string line = said.substr(std::min(from, said.size()));
+    return std::regex_search(line, found, std::regex(day + R"( ([\d.]+) kg)")) ? std::stod(found[1]) : -1;
+}
+
+TEST(LinesAgree, TheWeightToExpectIsWithoutTheSuperThatComesOffBeforeTheFeed) {
+    const auto said = wholeAnswer("2026-09-08", hiveUnderSuper, combsOf(10, 0.3, 10));
+    ASSERT_THAT(said, HasSubstr("Take your super off, then feed"));
+    const double one = weightOn(wholeAnswer("2026-09-08", oneDeepBox, combsOf(10, 0.3)), "1 November 2026");
+    ASSERT_GT(one, 20);
+    EXPECT_NEAR(weightOn(said, "1 November 2026"), one, 1.5);
+}
+
+TEST(LinesAgree, SmallPortionsHoldSugarAndSyrupInOneProportion) {
+    const auto said =
+        wholeAnswer("2027-01-15", R"({"format": "layens"})",
+                    R"("bees": {"covered_combs": 6}, "weighings": [{"date": "2027-01-15", "lift_kg": [8]}])",
+                    R"({"latitude": 37.39, "longitude": -5.98, "elevation_m": 10})");
+    ASSERT_THAT(said, HasSubstr("first of 10 visits"));
+    EXPECT_FALSE(std::regex_search(said, std::regex(R"(syrup 1 kg 0\.5 L)"))) << "that is no syrup";
+}
+
+TEST(LinesAgree, WhatIsWeighedNextComesAfterUniting) {
+    const auto said = wholeAnswer("2026-10-12", R"({"format": "zander"})",
+                                  R"("bees": {"covered_combs": 3, "queen_seen": true}, )" + listOf(9, 0.3),
+                                  R"({"station": "at-vienna"})");
+    ASSERT_THAT(said, HasSubstr("unite it with a healthy colony"));
+    EXPECT_THAT(said, HasSubstr("Next: weigh it on 19 October 2026"));
+}
+
+TEST(LinesAgree, SugarThatSettlesIsToldInPercent) {
+    const auto said =
+        wholeAnswer("2026-10-05", R"({"format": "langstroth-deep", "boxes": 2})",
+                    R"("bees": {"covered_combs": 8}, "weighings": [{"date": "2026-10-04", "gross_kg": 41}])",
+                    R"({"station": "us-or-eugene"})");
+    EXPECT_THAT(said, HasSubstr(" % of its weight settle as sugar"));
+    EXPECT_THAT(said, Not(HasSubstr(" g of sugar")));
+}
+
 } // namespace
 } // namespace winterlarder::lines_agree_test

@@ -8,7 +8,9 @@
 namespace winterlarder::testing::places_test {
 namespace {
 
+using ::testing::AllOf;
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 const exchange::JsonValue& first(const exchange::JsonValue& list) { return at(list, "0"); }
 
@@ -64,6 +66,33 @@ TEST(Places, OfOneNameAreToldApart) {
     EXPECT_EQ(runProgram("season 'halifax, england'").status, 0);
     EXPECT_THAT(runProgram("season london --json").out, HasSubstr("London, England")) << "far larger than any other";
     EXPECT_EQ(runProgram("season 'springfi'").status, 2) << "the beginning of a name names no place";
+}
+
+TEST(Places, TheOneTakenIsInTheAnswerWithTheOthersOfItsName) {
+    const Ran london = runProgram("season london --json");
+    const auto taken = at(jsonOf(london.out), "place_taken");
+    EXPECT_EQ(at(taken, "full_name").text, "London, England, United Kingdom");
+    EXPECT_EQ(at(taken, "country").text, "GB");
+    EXPECT_LT(at(taken, "distance_km").number, 100);
+    EXPECT_EQ(at(taken, "other_places.0").text, "London, Ontario, Canada");
+    EXPECT_THAT(london.err, HasSubstr("of that name too: \"London, Ontario, Canada\""));
+    EXPECT_THAT(runProgram("season london").out, HasSubstr("The weather of")) << "in the text as well";
+    EXPECT_THAT(runProgram("season 'london, england'").err, Not(HasSubstr("of that name")));
+    EXPECT_THAT(runProgram("stations --near london").err, HasSubstr("London, Ontario, Canada"));
+}
+
+TEST(Places, TheOnlyOneKnownMayNotBeTheOneMeant) {
+    const TemporaryFolder folder;
+    const std::string file = (folder.path() / "yard.larder").string();
+    const Ran made = runProgram("book new '" + file + "' --yard Orchard --place truro --json");
+    ASSERT_EQ(made.status, 0) << made.err;
+    EXPECT_EQ(at(jsonOf(made.out), "id").number, 1);
+    EXPECT_EQ(at(jsonOf(made.out), "place_taken.full_name").text, "Truro, England, United Kingdom");
+    EXPECT_TRUE(at(jsonOf(made.out), "place_taken.other_places").items.empty());
+    EXPECT_THAT(made.err, HasSubstr("no other \"Truro\" is known here"));
+    const Ran told = runProgram("book add-yard '" + file + "' --yard Hill --place 'truro, england'");
+    EXPECT_THAT(told.err, AllOf(HasSubstr("Truro, England"), Not(HasSubstr("no other"))));
+    EXPECT_EQ(told.out, "2\n");
 }
 
 TEST(Places, AreWhereStationsAreNear) {

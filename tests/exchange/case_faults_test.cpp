@@ -55,19 +55,23 @@ INSTANTIATE_TEST_SUITE_P(
 
 INSTANTIATE_TEST_SUITE_P(
     Dates, CaseFault,
-    ::testing::Values(Fault{R"("looked_on": @"2026-09-13")", "later than \"as_of\" 2026-09-12 at 1:"},
-                      Fault{R"("looked_on": @"2026-07-13")", "61 days before"},
-                      Fault{R"("looked_on": @"2026-02-30")", "not a date"},
-                      Fault{R"("looked_on": @"12.09.2026")", "YYYY-MM-DD"},
-                      Fault{R"("looked_on": @20260912)", "YYYY-MM-DD"},
-                      Fault{R"("looked_on": @"1026-09-12")", "from 1800"},
-                      Fault{R"("weighings": [{"date": @"2026-09-20", "gross_kg": 40}])", "later than"},
-                      Fault{R"("weighings": [{"date": @"2026-07-01", "gross_kg": 40}])", "at most 60 days"},
-                      Fault{R"("feeds": [{"date": @"2026-09-20", "kind": "syrup", "sugar_kg": 2}])", "later than"},
-                      Fault{R"("harvests": [{"date": @"2026-09-20", "kg": 2}])", "later than"},
-                      Fault{R"("season": {"forage": @"2026-05-19"})", "from 2026-08-01 to 2027-06-30"},
-                      Fault{R"("season": {"forage": @"2027-07-19"})", "not a day of the winter asked about"},
-                      Fault{R"("season": {@"first_forage": "2027-05-19"})", "did you mean \"forage\"?"}));
+    ::testing::Values(
+        Fault{R"("looked_on": @"2026-09-13")", "later than \"as_of\" 2026-09-12 at 1:"},
+        Fault{R"("looked_on": @"2026-07-13")", "61 days before"}, Fault{R"("looked_on": @"2026-02-30")", "not a date"},
+        Fault{R"("looked_on": @"12.09.2026")", "not a date; write 2026-09-12"},
+        Fault{R"("looked_on": @"3 September 2026")", "not a date; write 2026-09-03"},
+        Fault{R"("looked_on": @"9/3/2026")", "write 2026-03-09 for 9 March, or 2026-09-03 for 3 September"},
+        Fault{R"("looked_on": @"last week")", "YYYY-MM-DD"},
+        Fault{R"("treatments": [{"date": @"2026-09-20", "what": "acid"}])", "later than"},
+        Fault{R"("season": {"forage": @"May 3, 2027"})", "write 2027-05-03"},
+        Fault{R"("looked_on": @20260912)", "YYYY-MM-DD"}, Fault{R"("looked_on": @"1026-09-12")", "from 1800"},
+        Fault{R"("weighings": [{"date": @"2026-09-20", "gross_kg": 40}])", "later than"},
+        Fault{R"("weighings": [{"date": @"2026-07-01", "gross_kg": 40}])", "at most 60 days"},
+        Fault{R"("feeds": [{"date": @"2026-09-20", "kind": "syrup", "sugar_kg": 2}])", "later than"},
+        Fault{R"("harvests": [{"date": @"2026-09-20", "kg": 2}])", "later than"},
+        Fault{R"("season": {"forage": @"2026-05-19"})", "from 2026-08-01 to 2027-06-30"},
+        Fault{R"("season": {"forage": @"2027-07-19"})", "not a day of the winter asked about"},
+        Fault{R"("season": {@"first_forage": "2027-05-19"})", "did you mean \"forage\"?"}));
 
 INSTANTIATE_TEST_SUITE_P(Bees, CaseFault,
                          ::testing::Values(Fault{R"("bees": {"count": 9000, @"seams": 5})", "beside \"count\" at 1:"},

@@ -20,6 +20,7 @@ constexpr double longColdDays = 30;
 constexpr double narrowMarginKg = 4; // stores within this of the need are to be watched
 constexpr double waspsFromC = 13;    // daily maximum at which robbers still fly
 constexpr int coldestDays = 30;
+constexpr double gramsInAPercent = 10;                       // of a kilogram
 constexpr SeasonDay usualSpringFrom{90}, usualSpringTo{150}; // April and May
 
 //! Mean use a day in the coldest 30 days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
@@ -82,7 +83,7 @@ private:
             say("weak-unite", {{"day", a.unite->by}, {"class", std::string(nothingGoesOnTop(q) ? "long" : "boxes")}});
         const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach ||
                             a.decidedBy == DecidedBy::WinterVisit;
-        if (urgent) say("emergency");
+        if (urgent && a.feed && a.feed->fondant > Mass(0)) say("emergency");
         if (urgent && q.asOf > r.days.quietFrom) say("no-super-yet");
         reach();
         if (a.needIfStopped) layingStopped();
@@ -109,6 +110,7 @@ private:
     void mites() {
         if (disease() || r.phase > Phase::Closing) return;
         if (q.answers.mitesTreated == true) say("varroa-first", {{"class", std::string("treated")}});
+        else if (q.answers.mitesCounted == true) say("varroa-first", {{"class", std::string("counted")}});
         else if (r.phase == Phase::Summer)
             say("varroa-first", {{"class", std::string(superOfTheBees() ? "summer-bees" : "summer")}});
         else if (r.phase == Phase::Closing) say("varroa-first", {{"class", half()}});
@@ -136,8 +138,8 @@ private:
         say("hmf-and-acid");
         say("hot-syrup");
         say("drowning");
-        if (a.feed->crystallisingGPerKg >= 1 && q.season.winterClass != climate::WinterClass::Dearth)
-            say("crystallising", {{"g", a.feed->crystallisingGPerKg}});
+        if (a.feed->crystallisingGPerKg >= gramsInAPercent && q.season.winterClass != climate::WinterClass::Dearth)
+            say("crystallising", {{"percent", a.feed->crystallisingGPerKg / gramsInAPercent}});
     }
 
     void harvest() {

@@ -15,6 +15,8 @@ namespace winterlarder::advice {
 
 namespace {
 
+constexpr double shownStepKg = 0.5; // what people weigh and buy
+
 const char* wordOf(stores::HeftWord word) {
     switch (word) {
     case stores::HeftWord::Light: return "light";
@@ -60,9 +62,13 @@ private:
         case DecidedBy::CannotSay: break;
         case DecidedBy::Disease: say("disease-first"); break;
         case DecidedBy::NoFoodInReach:
-            say("no-food-in-reach", {{"within", foodInReach(r).value_or(kilograms(0))}, {"stores", r.stores()}});
+            noneOrLittle("no-food-in-reach",
+                         {{"within", foodInReach(r).value_or(kilograms(0))}, {"stores", r.stores()}},
+                         foodInReach(r).value_or(kilograms(0)));
             break;
-        case DecidedBy::ActNow: say("act-now", {{"stores", r.stores()}, {"days", r.rules().actNowDays}}); break;
+        case DecidedBy::ActNow:
+            noneOrLittle("act-now", {{"stores", r.stores()}, {"days", r.rules().actNowDays}}, r.stores());
+            break;
         case DecidedBy::NoQueen: say("no-queen"); break;
         case DecidedBy::Contradiction: contradiction(); break;
         case DecidedBy::Heft:
@@ -126,6 +132,12 @@ private:
         say("enough", std::move(details));
     }
 
+    //! What is shown as no food at all is said in words.
+    void noneOrLittle(const char* id, std::map<std::string, Detail> details, Mass food) {
+        if (food < kilograms(shownStepKg / 2)) details["class"] = std::string("none");
+        say(id, std::move(details));
+    }
+
     void contradiction() {
         say("contradiction", {{"first", stores::idOf(r.estimate.firstContradicting)},
                               {"second", stores::idOf(r.estimate.secondContradicting)},
@@ -141,7 +153,9 @@ private:
 
     //! Where the hive cannot hold the target: what to do about it, in order.
     void holds() {
-        if (r.phase > Phase::Closing || r.capacity.value() <= 0 || r.target.stores <= r.capacity) return;
+        if (r.phase > Phase::Closing || r.capacity.value() <= 0 ||
+            r.target.stores < r.capacity + kilograms(shownStepKg))
+            return;
         const auto& deadline = q.season.syrupDeadline;
         const bool time = deadline && deadline->day - q.asOf >= static_cast<int>(r.rules().combsNeedDays);
         const bool weighFirst = a.anotherLook.worthIt && a.anotherLook.which == LookKind::Weigh;

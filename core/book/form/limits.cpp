@@ -2,6 +2,7 @@
 #include "book/form/limits.h"
 
 #include "book/form/codec.h"
+#include "calendar/other_date_forms.h"
 #include "support/input_limits.h"
 #include "support/require.h"
 
@@ -40,7 +41,7 @@ std::optional<Problem> textFault(const Column& column, const std::string& text) 
     return std::nullopt;
 }
 
-template <class T> std::optional<Problem> formFault(const Column& column, const Value& value, const char* form) {
+template <class T> std::optional<Problem> formFault(const Column& column, const Value& value, const std::string& form) {
     if (Codec<T>::decode(value)) return std::nullopt;
     const auto* text = std::get_if<std::string>(&value);
     const auto shown =
@@ -108,7 +109,7 @@ std::optional<Problem> Limits::fault(const Column& column, const Value& value) c
             return numberFault(column, static_cast<double>(*number), limits);
         return wrong(column, "is of another type", range(limits));
     case ColumnType::Flag: return formFault<bool>(column, value, "true or false");
-    case ColumnType::Date: return formFault<Date>(column, value, dateForm);
+    case ColumnType::Date: return formFault<Date>(column, value, text ? dateMeant(*text) : dateForm);
     case ColumnType::DayOfYear: return formFault<DayOfYear>(column, value, "month and day such as 05-19, not 02-29");
     case ColumnType::Digits:
         return formFault<std::uint64_t>(column, value, "a whole number, 0 to 18446744073709551615");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/book/book_csv.h"
 
+#include "calendar/other_date_forms.h"
 #include "exchange/book/book_csv_references.h"
 #include "exchange/book/book_values.h"
 #include "exchange/book/csv_cells.h"
@@ -154,7 +155,8 @@ private:
         }
         auto value = valueOfText(column, column.type == ColumnType::Text ? withoutGuard(at.text) : at.text);
         if (!value) {
-            fault(at, fmt::format("{} is {}", column.header, inQuotes(at.text)), formOf(column));
+            fault(at, fmt::format("{} is {}", column.header, inQuotes(at.text)),
+                  column.type == book::ColumnType::Date ? dateMeant(at.text) : formOf(column));
             return {};
         }
         if (std::holds_alternative<std::monostate>(*value) && !mustBeGiven(column, limits_))

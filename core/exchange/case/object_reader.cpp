@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/case/object_reader.h"
 
+#include "calendar/other_date_forms.h"
 #include "exchange/json/json_output.h"
 #include "exchange/json/suggestion.h"
 #include "support/letters.h"
@@ -80,7 +81,7 @@ std::optional<Date> CaseContext::checkedDate(const JsonValue& value, std::string
     const auto date = Date::parse(value.text);
     if (date) return date;
     fault(value.position, fmt::format("{} is {}, which is not a date", inQuotes(keyOf(field)), inQuotes(value.text)),
-          dateForm);
+          dateMeant(value.text));
     return std::nullopt;
 }
 
