@@ -31,6 +31,9 @@ protected:
         for (auto* each : buttons) EXPECT_FALSE(each->isEnabled()) << each->text().toStdString();
         QTest::keyClick(table, Qt::Key_Down);
         EXPECT_EQ(table->currentIndex().row(), 0);
+        // The first of a plan may be what is only advised, which nobody ticks off.
+        for (int row = 1; row < table->model()->rowCount() && !buttons.front()->isEnabled(); ++row)
+            QTest::keyClick(table, Qt::Key_Down);
         for (auto* each : buttons) EXPECT_TRUE(each->isEnabled()) << each->text().toStdString();
     }
 };
