@@ -158,7 +158,8 @@ bool BookActions::openFirst(Opened opened, OpenBook::Done done) {
         QFileInfo::exists(recent.front()))
         book = recent.front();
     if (!opened.demo.isEmpty()) openCopyOfDemo(opened.demo, std::move(done));
-    else if (!opened.records.empty()) openCases(std::move(opened.records), std::move(done));
+    else if (!opened.records.empty())
+        openCases(std::move(opened.records), std::move(opened.recordFiles), std::move(done));
     else if (!book.isEmpty()) open(book, book::OpenFor::Writing, std::move(done));
     else return false;
     return true;
@@ -173,7 +174,8 @@ void BookActions::mentionWhereKept(const QString& file) {
         tr("Your book is kept in %1. Everything you enter is in it at once; there is nothing to save.").arg(file));
 }
 
-void BookActions::openCases(std::vector<book::ColonyCase> records, OpenBook::Done done) {
+void BookActions::openCases(std::vector<book::ColonyCase> records, std::vector<std::string> files,
+                            OpenBook::Done done) {
     if (records.empty()) return;
     Date day = records.front().asOf;
     for (const auto& record : records) day = std::max(day, record.asOf);
@@ -181,8 +183,8 @@ void BookActions::openCases(std::vector<book::ColonyCase> records, OpenBook::Don
     book_->playOn(day);
     book_->create(
         temporary_->newFile(QStringLiteral("cases")),
-        [records = std::move(records)](book::YardId yard, book::ColonyId colony) {
-            return entriesOfCases(records, yard, colony);
+        [records = std::move(records), files = std::move(files)](book::YardId yard, book::ColonyId colony) {
+            return entriesOfCases(records, yard, colony, files);
         },
         std::move(done));
 }

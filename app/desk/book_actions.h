@@ -45,7 +45,9 @@ public:
     void begin();
     void open(const QString& file, book::OpenFor purpose = book::OpenFor::Writing, OpenBook::Done done = {});
     //! Case files become a book of their own, which lasts as long as the window; "copy the book" keeps it.
-    void openCases(std::vector<book::ColonyCase> records, OpenBook::Done done = {});
+    //! `files`: the name of each case's file.
+    void openCases(std::vector<book::ColonyCase> records, std::vector<std::string> files = {},
+                   OpenBook::Done done = {});
     void openFilesNamed(const QStringList& files); //!< books and case files, once the shipped data are read
     void openDemo();
     //! A new book in the folder where books are kept, with one yard and its colonies.

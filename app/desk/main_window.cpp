@@ -161,6 +161,9 @@ void MainWindow::connectYard() {
     yard_.onChange(this, {YardChange::Colonies}, [this] { yard_.look(model_->colonyAt(list_->currentIndex().row())); });
     connect(yardView_, &YardView::colonyWanted, this, &MainWindow::newColony);
     connect(start_, &StartPage::finished, this, &MainWindow::beginBook);
+    connect(start_, &StartPage::unitsProposed, this, [this](UnitSystem system) {
+        if (!book_.isOpen()) showUnits(system); // else the book that stays open is shown as it was
+    });
     connect(start_, &StartPage::openAsked, books_, &BookActions::openByHand);
     connect(start_, &StartPage::backAsked, this, &MainWindow::leaveFirstPage);
     connect(start_, &StartPage::demoAsked, books_, &BookActions::openDemo);

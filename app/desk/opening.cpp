@@ -8,6 +8,7 @@
 #include "work/read_file.h"
 
 #include <QFile>
+#include <QFileInfo>
 
 namespace winterlarder::desk {
 
@@ -34,6 +35,7 @@ void readInto(Opened& opened, const QString& path) {
     };
     add(opened.asked, answer::askedOfCase(*read.record, read.places, *opened.reference, inWords));
     opened.records.push_back(std::move(*read.record));
+    opened.recordFiles.push_back(QFileInfo(path).fileName().toStdString());
 }
 
 // Beside the shipped data where installed, else beside the program, where the build makes it.

@@ -16,8 +16,9 @@ namespace winterlarder::desk {
 //! What was read when the window opened: shipped data and colonies, or everything that was wrong.
 struct Opened {
     std::shared_ptr<const ReferenceData> reference;
-    std::vector<book::ColonyCase> records; //!< of the files without fault, in their order
-    QStringList books;                     //!< book files, not opened yet
+    std::vector<book::ColonyCase> records;  //!< of the files without fault, in their order
+    std::vector<std::string> recordFiles{}; //!< the name of each one's file
+    QStringList books;                      //!< book files, not opened yet
     QString demo; //!< the demo book, where the demo is asked for: as it was built, then its copy that is opened
     Problems problems;
     Problems asked{}; //!< of the records, which are taken all the same

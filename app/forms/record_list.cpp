@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/record_list.h"
 
+#include "forms/chosen_row.h"
 #include "forms/entry_forms.h"
 #include "theme/card.h"
 #include "theme/flow_layout.h"
@@ -114,10 +115,7 @@ RecordList::RecordList(QWidget* parent, Yard* yard, const QString& name, std::ve
     down->addWidget(table_, 1);
     down->addWidget(empty_, 1);
     down->addLayout(buttons);
-    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
-        change_->setEnabled(chosenRow() && yard_->writable());
-        remove_->setEnabled(chosenRow() && yard_->writable());
-    });
+    onChosenRow(table_, this, [this] { fitButtons(); });
     yard_->onColony(this, colony_, {YardChange::History}, &RecordList::refresh);
     refresh();
 }
@@ -137,8 +135,8 @@ void RecordList::show(ColonyId id) {
     refresh();
 }
 
-const RecordRow* RecordList::chosenRow() const {
-    const int row = table_->currentIndex().row();
+const RecordRow* RecordList::chosen() const {
+    const int row = chosenRow(*table_);
     return row >= 0 && row < model_->rowCount() ? &model_->rows()[static_cast<std::size_t>(row)] : nullptr;
 }
 
@@ -151,7 +149,7 @@ void RecordList::choose(book::Kind kind, std::int64_t id) {
 // The entry chosen stays chosen where it is still there.
 void RecordList::refresh() {
     std::optional<RecordRow> held;
-    if (const auto* row = chosenRow()) held = *row;
+    if (const auto* row = chosen()) held = *row;
     const auto* records = yard_->records(colony_);
     model_->show(!records         ? std::vector<RecordRow>()
                  : kinds_.empty() ? recordRows(*records)
@@ -162,17 +160,20 @@ void RecordList::refresh() {
     empty_->setVisible(!any);
     change_->setVisible(any);
     remove_->setVisible(any);
-    change_->setEnabled(chosenRow() && yard_->writable());
-    remove_->setEnabled(chosenRow() && yard_->writable());
+    fitButtons();
     for (auto* button : adding_) button->setEnabled(records && yard_->writable());
 }
 
+void RecordList::fitButtons() {
+    for (auto* button : {change_, remove_}) button->setEnabled(chosen() && yard_->writable());
+}
+
 void RecordList::changeChosen() {
-    if (const auto* row = chosenRow()) openRecord(this, yard_, colony_, row->kind, row->id);
+    if (const auto* row = chosen()) openRecord(this, yard_, colony_, row->kind, row->id);
 }
 
 void RecordList::removeChosen() {
-    const auto* row = chosenRow();
+    const auto* row = chosen();
     if (!row || !yard_->writable()) return;
     if (const auto edit = removalOf(row->kind, row->id)) yard_->apply(*edit);
 }

@@ -29,6 +29,7 @@ public:
     QPushButton* addButton(const QString& words, std::function<void()> act);
     QTableView* table() const { return table_; }
     const RecordListModel* model() const { return model_; }
+    const RecordRow* chosen() const;               //!< null: none is, though the focus may stand on one
     void choose(book::Kind kind, std::int64_t id); //!< nothing happens where it is not in the list
     void changeChosen();
     void removeChosen();
@@ -37,7 +38,7 @@ public:
 
 private:
     void refresh();
-    const RecordRow* chosenRow() const;
+    void fitButtons();
 
     Yard* yard_;
     ColonyId colony_;

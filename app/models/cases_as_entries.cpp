@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/cases_as_entries.h"
 
+#include "support/input_limits.h"
+#include "support/require.h"
+
 #include <fmt/format.h>
-#include <utility>
 
 #include <algorithm>
+#include <set>
+#include <utility>
 
 namespace winterlarder::desk {
 
@@ -45,11 +49,12 @@ class Writer {
 public:
     Writer(book::YardId nextYard, book::ColonyId nextColony) : nextYard_(nextYard), nextColony_(nextColony) {}
 
-    void write(const book::ColonyCase& record) {
-        const auto yard = standsIn(record);
+    //! `file`: where the case stands; empty where that is not known.
+    void write(const book::ColonyCase& record, const std::string& file) {
         const auto id = nextColony_;
         ++nextColony_.number;
         const auto name = record.colony.value_or(fmt::format("Colony {}", ++nameless_));
+        const auto yard = standsIn(record, file.empty() ? name : file);
         step.edits.push_back(
             book::AddColony{{.yard = yard, .name = name, .hive = record.hive, .feeder = record.feeder}});
         if (anythingSeen(record)) {
@@ -74,36 +79,68 @@ public:
                 {.colony = id, .date = treatment.date, .until = treatment.until, .what = treatment.what}});
     }
 
+    void nameYardsApart() {
+        std::set<std::string> taken;
+        for (const auto& yard : yards_) taken.insert(yard.written.name);
+        for (const auto& yard : yards_)
+            if (namesakes(yard) > 1) std::get<book::AddYard>(step.edits[yard.edit]).entry.name = freeName(yard, taken);
+    }
+
     book::EditGroup step{"open case files", {}};
 
 private:
+    struct MadeYard {
+        book::YardId id;
+        book::Yard written;            //!< without its number
+        std::size_t edit = 0;          //!< the one of the step that adds it
+        std::vector<std::string> from; //!< files or colonies
+    };
+
+    std::ptrdiff_t namesakes(const MadeYard& yard) const {
+        return std::count_if(yards_.begin(), yards_.end(),
+                             [&](const MadeYard& other) { return other.written.name == yard.written.name; });
+    }
+
+    // Files of one name may lie in two folders, and a long one may leave no room.
+    static std::string freeName(const MadeYard& yard, std::set<std::string>& taken) {
+        const auto& from = yard.from;
+        std::string name = from.size() == 1
+                               ? fmt::format("{} ({})", yard.written.name, from.front())
+                               : fmt::format("{} ({} and {} more)", yard.written.name, from.front(), from.size() - 1);
+        if (name.size() > limits::nameCharacters) name = yard.written.name;
+        std::string free = name;
+        for (int number = 2; !taken.insert(free).second; ++number) free = fmt::format("{} {}", name, number);
+        return free;
+    }
+
     // Colonies of one name of yard and one place, season and wish stand together.
-    book::YardId standsIn(const book::ColonyCase& record) {
+    book::YardId standsIn(const book::ColonyCase& record, const std::string& from) {
         const auto wanted = yardOf(record);
-        for (const auto& made : yards_) {
-            auto same = made;
-            same.id = {};
-            if (same == wanted) return made.id;
+        auto made =
+            std::find_if(yards_.begin(), yards_.end(), [&](const MadeYard& yard) { return yard.written == wanted; });
+        if (made == yards_.end()) {
+            made = yards_.insert(made, MadeYard{nextYard_, wanted, step.edits.size(), {}});
+            ++nextYard_.number;
+            step.edits.push_back(book::AddYard{wanted});
         }
-        yards_.push_back(wanted);
-        yards_.back().id = nextYard_;
-        ++nextYard_.number;
-        step.edits.push_back(book::AddYard{wanted});
-        return yards_.back().id;
+        made->from.push_back(from);
+        return made->id;
     }
 
     book::YardId nextYard_;
     book::ColonyId nextColony_;
-    std::vector<book::Yard> yards_;
+    std::vector<MadeYard> yards_;
     int nameless_ = 0;
 };
 
 } // namespace
 
 book::EditGroup entriesOfCases(const std::vector<book::ColonyCase>& cases, book::YardId nextYard,
-                               book::ColonyId nextColony) {
+                               book::ColonyId nextColony, const std::vector<std::string>& files) {
+    require(files.empty() || files.size() == cases.size(), "{} cases come from {} files", cases.size(), files.size());
     Writer writer(nextYard, nextColony);
-    for (const auto& record : cases) writer.write(record);
+    for (std::size_t i = 0; i < cases.size(); ++i) writer.write(cases[i], files.empty() ? std::string() : files[i]);
+    writer.nameYardsApart();
     return std::move(writer.step);
 }
 

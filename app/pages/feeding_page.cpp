@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/feeding_page.h"
 
+#include "forms/chosen_row.h"
 #include "forms/entry_forms.h"
 #include "forms/job_table.h"
 #include "forms/record_list.h"
@@ -126,14 +127,12 @@ void FeedingPage::buildGiven() {
     done_ = given_->addButton(FeedingPage::tr("Visit &made"), [this] { markDone(); });
     skip_ = given_->addButton(FeedingPage::tr("S&kip the visit"), [this] { skip(); });
     given_->setMinimumHeight(fontMetrics().height() * 9);
-    const auto fit = [this] {
+    onChosenRow(given_->table(), this, [this] {
         const auto visit = chosenVisit();
         const bool planned = visit && visit->state == book::VisitState::Planned && yard_->writable();
         done_->setEnabled(planned);
         skip_->setEnabled(planned);
-    };
-    connect(given_->table()->selectionModel(), &QItemSelectionModel::currentRowChanged, this, fit);
-    connect(given_->model(), &QAbstractItemModel::modelReset, this, fit, Qt::QueuedConnection);
+    });
 }
 
 std::optional<std::string> FeedingPage::ratioAdvised() const {
@@ -144,13 +143,10 @@ std::optional<std::string> FeedingPage::ratioAdvised() const {
 
 std::optional<book::PlannedVisit> FeedingPage::chosenVisit() const {
     const auto* records = yard_->records(colony_);
-    const auto& rows = given_->model()->rows();
-    const int at = given_->table()->currentIndex().row();
-    if (!records || at < 0 || at >= static_cast<int>(rows.size()) ||
-        rows[static_cast<std::size_t>(at)].kind != book::Kind::PlannedVisit)
-        return std::nullopt;
+    const auto* row = given_->chosen();
+    if (!records || !row || row->kind != book::Kind::PlannedVisit) return std::nullopt;
     for (const auto& visit : records->visits)
-        if (visit.id.number == rows[static_cast<std::size_t>(at)].id) return visit;
+        if (visit.id.number == row->id) return visit;
     return std::nullopt;
 }
 

@@ -146,6 +146,9 @@ QWidget* StartPage::buildUnits() {
     for (auto* button : {metric_, states_, imperial_}) {
         down->addWidget(button);
         connect(button, &QRadioButton::clicked, this, [this] { unitsByHand_ = true; });
+        connect(button, &QRadioButton::toggled, this, [this](bool on) {
+            if (on) emit unitsProposed(units());
+        });
     }
     unitsButton(words::style().numbers.system)->setChecked(true);
     return row;
@@ -153,6 +156,12 @@ QWidget* StartPage::buildUnits() {
 
 QRadioButton* StartPage::unitsButton(UnitSystem system) const {
     return system == UnitSystem::Metric ? metric_ : system == UnitSystem::UnitedStates ? states_ : imperial_;
+}
+
+UnitSystem StartPage::units() const {
+    return metric_->isChecked()   ? UnitSystem::Metric
+           : states_->isChecked() ? UnitSystem::UnitedStates
+                                  : UnitSystem::Imperial;
 }
 
 void StartPage::useReference(std::shared_ptr<const ReferenceData> reference) {
@@ -224,11 +233,8 @@ void StartPage::begin() {
     if (yard_->text().trimmed().isEmpty()) return yard_->setFocus();
     if (!measuresFault().isEmpty()) return measures_->faultyField()->setFocus();
     if (!wrong.isEmpty()) return colonies_->goToFault();
-    const auto units = metric_->isChecked()   ? UnitSystem::Metric
-                       : states_->isChecked() ? UnitSystem::UnitedStates
-                                              : UnitSystem::Imperial;
     emit finished({yard_->text().trimmed(), *place_->place(), place_->heightM(),
-                   QString::fromStdString(format_->format()->id), colonies_->colonies(), units,
+                   QString::fromStdString(format_->format()->id), colonies_->colonies(), units(),
                    ownCombs_->isChecked() ? std::optional(measures_->format()) : std::nullopt});
 }
 

@@ -49,6 +49,7 @@ public:
     OwnMeasures* measures() const { return measures_; } //!< nothing before the shipped data are there
     ColoniesField* colonies() const { return colonies_; }
     QRadioButton* unitsButton(UnitSystem system) const;
+    UnitSystem units() const;
     QString fault() const;
     //! As with ColonyView.
     bool hasHeightForWidth() const override { return false; }
@@ -57,7 +58,8 @@ signals:
     void finished(const winterlarder::desk::Beginning& beginning);
     void openAsked();
     void demoAsked();
-    void backAsked(); //!< to the book that is open
+    void backAsked();                                    //!< to the book that is open
+    void unitsProposed(winterlarder::UnitSystem system); //!< by the place, or chosen by hand
 
 protected:
     void keyPressEvent(QKeyEvent* event) override; //!< Escape

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/yard_view.h"
 
+#include "forms/chosen_row.h"
 #include "forms/job_table.h"
 #include "models/colony_edits.h"
 #include "models/words.h"
@@ -115,14 +116,12 @@ QWidget* YardView::buildVisitButtons() {
     connect(skip_, &QPushButton::clicked, this, [this] {
         if (const auto* job = chosenVisit()) yard_->apply(book::SingleEdit(book::SkipVisit{*job->visit}));
     });
-    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &YardView::fitVisitButtons);
-    connect(model_, &QAbstractItemModel::modelReset, this, &YardView::fitVisitButtons, Qt::QueuedConnection);
-    fitVisitButtons();
+    onChosenRow(table_, this, [this] { fitVisitButtons(); });
     return row;
 }
 
 const PlannedJob* YardView::chosenVisit() const {
-    const int row = table_->currentIndex().row();
+    const int row = chosenRow(*table_);
     if (row < 0 || row >= model_->rowCount()) return nullptr;
     const auto& job = model_->jobs()[static_cast<std::size_t>(row)];
     return job.visit ? &job : nullptr;

@@ -10,7 +10,7 @@
 
 namespace winterlarder::climate {
 
-//! A place where people live (shared/climate/places.csv).
+//! A place where people live (shared/climate/places.csv, more_places.csv).
 struct GazetteerPlace {
     std::string name;     //!< in its own letters where known: "Köln"
     std::string state;    //!< as it is shown, may be empty
@@ -33,7 +33,7 @@ struct FoundPlace {
 //! of siteNear (site.h) at its coordinates and height. Tested: tests/climate/gazetteer_test.cpp; speed: bench_gazetteer.
 class Gazetteer {
 public:
-    //! Reads the three tables of the data folder; every fault of every row with its line. Not part of loadReference: most runs of the
+    //! Reads the four tables of the data folder; every fault of every row with its line. Not part of loadReference: most runs of the
     //! program ask for no place.
     static Outcome<Gazetteer> load(const std::filesystem::path& folder, const ReferenceData& reference);
 

@@ -31,7 +31,8 @@ public:
 
     Outcome<Gazetteer> read() {
         readRegions();
-        readPlaces();
+        readPlaces(placesFile);
+        readPlaces(morePlacesFile);
         readNames();
         if (!folder_.problems.empty()) return std::move(folder_.problems);
         showStates();
@@ -62,16 +63,15 @@ private:
         std::sort(gazetteer_.countries_.begin(), gazetteer_.countries_.end());
     }
 
-    void readPlaces() {
-        auto table = folder_.table(placesFile);
+    void readPlaces(const char* file) {
+        auto table = folder_.table(file);
         if (!table) return;
         CheckedTable checked(std::move(*table),
                              {"country", "name", "state", "latitude", "longitude", "height_m", "population"},
                              folder_.problems);
-        gazetteer_.places_.reserve(checked.rows());
-        gazetteer_.searched_.reserve(checked.rows());
+        gazetteer_.places_.reserve(gazetteer_.places_.size() + checked.rows());
+        gazetteer_.searched_.reserve(gazetteer_.places_.size() + checked.rows());
         for (std::size_t row = 0; row < checked.rows(); ++row) addPlace(checked, row);
-        checkDoubles(checked);
     }
 
     void addPlace(CheckedTable& checked, std::size_t row) {
@@ -83,7 +83,9 @@ private:
         place.longitude = checked.number(row, "longitude", longitude_);
         place.heightM = checked.number(row, "height_m", height_);
         place.population = checked.integer(row, "population", {0, largestPopulation});
-        places_[{place.country, place.state, place.name}].push_back(row);
+        auto& namesakes = places_[{place.country, place.state, place.name}];
+        checkTwice(checked, row, place, namesakes);
+        namesakes.push_back(gazetteer_.places_.size());
         gazetteer_.searched_.push_back({{}, regionOf(checked, row, place)});
         forms_.emplace_back().add(place.name);
         gazetteer_.places_.push_back(std::move(place));
@@ -115,14 +117,14 @@ private:
     }
 
     // Two rows may share a name in one state where they lie apart.
-    void checkDoubles(CheckedTable& checked) {
-        for (const auto& [key, rows] : places_)
-            for (std::size_t i = 1; i < rows.size(); ++i) {
-                const GazetteerPlace &first = gazetteer_.places_[rows[0]], &second = gazetteer_.places_[rows[i]];
-                if (first.latitude == second.latitude && first.longitude == second.longitude)
-                    checked.fault(checked.cell(rows[i], "name"), fmt::format("{} is there twice", second.name),
-                                  "each place once");
-            }
+    void checkTwice(CheckedTable& checked, std::size_t row, const GazetteerPlace& place,
+                    const std::vector<std::size_t>& namesakes) {
+        for (const std::size_t other : namesakes) {
+            const GazetteerPlace& known = gazetteer_.places_[other];
+            if (known.latitude == place.latitude && known.longitude == place.longitude)
+                checked.fault(checked.cell(row, "name"), fmt::format("{} is there twice", place.name),
+                              "each place once");
+        }
     }
 
     void readNames() {
@@ -181,7 +183,7 @@ private:
     Gazetteer gazetteer_;
     std::map<StateKey, NamedRegion> named_;
     std::map<StateKey, std::size_t> regions_;
-    std::map<PlaceKey, std::vector<std::size_t>> places_; // by row
+    std::map<PlaceKey, std::vector<std::size_t>> places_; // in the order they were read
     std::vector<NameForms> forms_;
 };
 

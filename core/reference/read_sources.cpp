@@ -30,7 +30,7 @@ std::pair<std::string, int> describedSource(std::istream& file) {
 } // namespace
 
 void readSourcesOfPlaces(ShippedFolder& folder, SourceUses& uses) {
-    for (const std::string shown : {placesFile, placeNamesFile, regionNamesFile}) {
+    for (const std::string shown : {placesFile, morePlacesFile, placeNamesFile, regionNamesFile}) {
         std::ifstream file(folder.path / shown, std::ios::binary);
         const Place place{(folder.path / shown).string(), 0, 0};
         if (!file) {

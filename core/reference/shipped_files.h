@@ -16,6 +16,7 @@ struct ShippedFolder {
 
 //! The tables of places: read by climate::Gazetteer where one is asked for.
 inline constexpr auto placesFile = "climate/places.csv";
+inline constexpr auto morePlacesFile = "climate/more_places.csv"; // of the same columns
 inline constexpr auto placeNamesFile = "climate/place_names.csv";
 inline constexpr auto regionNamesFile = "climate/region_names.csv";
 

@@ -171,7 +171,11 @@ TEST_F(FirstRun, ThePlaceProposesHiveBoxesAndUnits) {
     EXPECT_EQ(start()->format()->format()->id, "langstroth-deep");
     EXPECT_EQ(start()->colonies()->boxes(0)->value(), 2);
     EXPECT_TRUE(start()->unitsButton(UnitSystem::UnitedStates)->isChecked());
+    EXPECT_TRUE(start()->place()->said().contains(QStringLiteral(" mi"))) << start()->place()->said().toStdString();
+    EXPECT_TRUE(start()->format()->list()->currentItem()->text().contains(QStringLiteral(" in by ")))
+        << start()->format()->list()->currentItem()->text().toStdString();
     chooseTown("York, England");
+    EXPECT_TRUE(start()->place()->said().contains(QStringLiteral(" km"))) << start()->place()->said().toStdString();
     EXPECT_EQ(start()->format()->format()->id, "national-deep");
     EXPECT_EQ(start()->colonies()->boxes(0)->value(), 1);
     EXPECT_TRUE(start()->unitsButton(UnitSystem::Metric)->isChecked());

@@ -39,7 +39,15 @@ const GazetteerPlace& firstOf(std::string_view text) {
     return *found.front().place;
 }
 
-TEST(Gazetteer, HoldsThePlacesOfItsTable) { EXPECT_EQ(gazetteer().places().size(), 21520U); }
+TEST(Gazetteer, HoldsThePlacesOfItsTables) { EXPECT_EQ(gazetteer().places().size(), 21523U); }
+
+TEST(Gazetteer, KnowsTheSmallTownsOfTheOrchardCountry) {
+    EXPECT_THAT(named("kentville"), ElementsAre("Kentville, Nova Scotia, Canada"));
+    EXPECT_THAT(named("wolfville"), ElementsAre("Wolfville, Nova Scotia, Canada"));
+    EXPECT_THAT(named("truro"), ElementsAre("Truro, England, United Kingdom", "Truro, Nova Scotia, Canada"));
+    EXPECT_THAT(named("truro canada"), ElementsAre("Truro, Nova Scotia, Canada"));
+    EXPECT_NEAR(firstOf("kentville").latitude, 45.08, 0.01);
+}
 
 // Coordinates as atlases give them, to a tenth of a degree; heights to 50 m.
 TEST(Gazetteer, KnowsWherePlacesAre) {
@@ -185,6 +193,8 @@ protected:
         write("places.csv", "country,name,state,latitude,longitude,height_m,population\n"
                             "CA,New Glasgow,Nova Scotia,45.583,-62.649,11,18665\n"
                             "CA,Sydney,Nova Scotia,46.135,-60.183,6,105968\n");
+        write("more_places.csv", "country,name,state,latitude,longitude,height_m,population\n"
+                                 "CA,Kentville,Nova Scotia,45.077,-64.496,20,6600\n");
         write("region_names.csv", "country,state,name,also\nCA,,Canada,Kanada\n");
         write("place_names.csv", "country,state,name,also\nCA,Nova Scotia,Sydney,Cape Breton\n");
     }
@@ -208,6 +218,7 @@ TEST_F(BrokenGazetteer, TheTablesAsWrittenHereAreRight) {
     const auto loaded = Gazetteer::load(folder_, shipped());
     ASSERT_TRUE(loaded.ok()) << describe(loaded.problems().front());
     EXPECT_EQ(loaded->find("cape breton", 5).size(), 1U);
+    EXPECT_EQ(loaded->find("kentville", 5).size(), 1U);
 }
 
 TEST_F(BrokenGazetteer, LatitudeOutOfRange) {
@@ -229,6 +240,11 @@ TEST_F(BrokenGazetteer, PlaceTwice) {
     add("places.csv", "CA,Sydney,Nova Scotia,46.135,-60.183,6,105968");
     write("place_names.csv", "country,state,name,also\n");
     expectFault("places.csv", ":4:4: Sydney is there twice; each place once");
+}
+
+TEST_F(BrokenGazetteer, PlaceInBothTables) {
+    add("more_places.csv", "CA,New Glasgow,Nova Scotia,45.583,-62.649,11,18665");
+    expectFault("more_places.csv", ":3:4: New Glasgow is there twice; each place once");
 }
 
 TEST_F(BrokenGazetteer, CountryWithoutName) {

@@ -13,6 +13,10 @@ def write(text):
     _xdotool("type", "--delay", "8", text)
 
 
+def click(place, times=1):
+    _xdotool("mousemove", *_numbers(place), *["click", "1"] * times)
+
+
 def drag(start, end):
     """Presses the button at one place and lets it go at the other, by way of the middle."""
     middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)

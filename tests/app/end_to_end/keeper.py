@@ -7,6 +7,7 @@ import hands
 from spoken import CHECKED, FOCUSED, NotThere, Program, box_of, children, is_
 
 MOST_TABS = 80
+ARROW = 8  # pixels from the right edge of a field of numbers to the middle of its arrows
 
 
 class Keeper:
@@ -70,6 +71,28 @@ class Keeper:
         self.tab_to("push button", name)
         hands.keys("space")
 
+    # ---- with the mouse
+
+    def click(self, role, name):
+        hands.click(_middle(self.program.find(role, name)))
+
+    def type_with_mouse(self, role, name, text):
+        """Clicks into the field thrice, which marks all of it, and writes instead."""
+        hands.click(_middle(self.program.find(role, name)), 3)
+        hands.write(text)
+
+    def pick(self, choice, wanted):
+        """Opens the choice and clicks what is wanted of it."""
+        self.click("combo box", choice)
+        self.click("list item", wanted)
+        self.program.wait_for(f"{wanted!r} to be chosen of {choice!r}", lambda: self.program.look_for("combo box", choice).get_name() == wanted)
+
+    def count_up(self, name, times):
+        """Clicks the upper arrow of a field of numbers."""
+        left, top, width, height = box_of(self.program.find("spin button", name))
+        for _ in range(times):
+            hands.click((left + width - ARROW, top + height / 4))
+
     # ---- combs
 
     def combs(self):
@@ -105,3 +128,8 @@ class Keeper:
             return self.program.wait_for(what, worked_out)
         except NotThere as fault:
             raise NotThere(f"{fault}; it is answered {self.answer()!r}") from None
+
+
+def _middle(node):
+    left, top, width, height = box_of(node)
+    return left + width / 2, top + height / 2

@@ -64,8 +64,10 @@ class Program:
 
     def words(self, description):
         """What the label says whose description that is; nothing where none is shown."""
-        label = self.look_for("label", description)
-        return label.get_name() if label else ""
+        for node, _ in self._shown():
+            if node.get_role_name() == "label" and node.get_description().startswith(description):
+                return node.get_name()
+        return ""
 
     def dump(self):
         """The tree in words, for a person to read."""

@@ -3,21 +3,14 @@
 """From the first start to an answer, and again from the written book: the real program on a screen of its own, used with keys and
 mouse, heard as a screen reader hears it, and checked against the command line."""
 
-import argparse
-import os
-import shutil
-import signal
 import sys
-import traceback
 
 from needed import end_where_something_is_missing
 
 end_where_something_is_missing()
 
 import hands  # noqa: E402  all that follows needs what was looked for
-from keeper import Keeper  # noqa: E402
-from own_desk import OwnDesk  # noqa: E402
-from picture import save_screen  # noqa: E402
+from stage import options_of, run  # noqa: E402
 from written_book import WrittenBook, difference  # noqa: E402
 
 DAY = "2026-09-14"
@@ -125,48 +118,6 @@ def two_evenings(keeper, cli):
     print(f"read, written, found again and undone: {answer}")
 
 
-def leave_traces(desk, keeper, folder):
-    """For whoever looks for the fault: the screen, the accessibility tree and the book."""
-    save_screen(os.path.join(desk.framebuffer, "Xvfb_screen0"), os.path.join(folder, "screen.png"))
-    if keeper.program and keeper.process.poll() is None:
-        with open(os.path.join(folder, "tree.txt"), "w", encoding="utf-8") as file:
-            file.write(keeper.program.dump())
-    documents = os.path.join(desk.folder, "Documents")
-    if os.path.isdir(documents):
-        shutil.copytree(documents, os.path.join(folder, "Documents"))
-
-
-def out_of_time(*_):
-    raise TimeoutError(f"it was not done within {LIMIT} s")
-
-
-def run(options):
-    shutil.rmtree(options.traces, ignore_errors=True)
-    os.makedirs(options.traces)
-    signal.signal(signal.SIGTERM, lambda *_: sys.exit("ended from outside"))
-    signal.signal(signal.SIGALRM, out_of_time)
-    signal.alarm(LIMIT)
-    with OwnDesk() as desk:
-        os.environ["WINTERLARDER_TODAY"] = DAY  # whatever the clock says
-        keeper = Keeper(desk, [options.program, "--day", DAY], os.path.join(options.traces, "program.log"))
-        try:
-            two_evenings(keeper, options.cli)
-            return 0
-        except Exception as fault:
-            signal.alarm(0)
-            traceback.print_exc()
-            print(f"\nFAILED: {fault}\nThe screen, the accessibility tree and the book of that moment: {options.traces}", file=sys.stderr)
-            leave_traces(desk, keeper, options.traces)
-            return 1
-
-
-def read_options():
-    parser = argparse.ArgumentParser(description=__doc__)
-    parser.add_argument("--program", required=True, help="the window's executable")
-    parser.add_argument("--cli", required=True, help="winterlarder-cli")
-    parser.add_argument("--traces", required=True, help="folder for what a failure leaves; it is emptied")
-    return parser.parse_args()
-
-
 if __name__ == "__main__":
-    sys.exit(run(read_options()))
+    given = options_of(__doc__).parse_args()
+    sys.exit(run(given, DAY, LIMIT, lambda keeper: two_evenings(keeper, given.cli)))
