@@ -10,7 +10,7 @@
 namespace winterlarder::desk {
 
 //! The two photographed faces of a comb, with what they were before: every change of a hand can be taken back, and made again. Tested:
-//! tests/app/faces_history_test.cpp.
+//! tests/desk/faces_history_test.cpp.
 class FacesHistory {
 public:
     //! Face, whether its curves are moved (else its marks), which curve, which point.

@@ -226,7 +226,7 @@ TEST_F(BrokenFile, AnEmptyFolderListsEveryFile) {
     fs::remove_all(folder_);
     const auto loaded = loadReference(folder_);
     ASSERT_FALSE(loaded.ok());
-    EXPECT_EQ(loaded.problems().size(), 18U);
+    EXPECT_EQ(loaded.problems().size(), 19U);
     for (const Problem& problem : loaded.problems()) EXPECT_EQ(problem.kind, ProblemKind::File);
 }
 
