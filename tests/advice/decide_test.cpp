@@ -83,6 +83,22 @@ TEST(Decide, AWeakColonyIsUnitedWhileItIsWarmEnough) {
     EXPECT_TRUE(says(late.cautions, "weak-too-late") || says(late.goodPractice, "weak-too-late"));
 }
 
+TEST(Decide, AWeakColonyIsUnitedUntilTheLastDayThatIsWarmEnough) {
+    auto q = colony({.asOf = "2026-09-14", .capped = 0.2, .covered = 2.5});
+    q.queenSeen = true;
+    const double coldest = q.decisions.uniteColdest = 12; // reached before late autumn ends there
+    const auto advice = adviceFor(q);
+    ASSERT_TRUE(advice.unite);
+    ASSERT_TRUE(q.site);
+    const auto warmth = [&](int days) { return q.site->curve.normal(q.winter.seasonDay(advice.unite->by) + days).value(); };
+    EXPECT_GE(warmth(0), coldest);
+    EXPECT_LT(warmth(1), coldest);
+    q.asOf = q.winter.seasonDay(advice.unite->by);
+    EXPECT_EQ(adviceFor(q).verdict, Verdict::Unite) << "on that day still";
+    q.asOf = q.asOf + 1;
+    EXPECT_NE(adviceFor(q).verdict, Verdict::Unite) << "on the next no longer";
+}
+
 TEST(Decide, FewerBeesThanHaveEverBeenMeasuredAreSaidToBeLessSure) {
     auto q = colony({.capped = 0.5, .covered = 8});
     q.queenSeen = true;

@@ -141,6 +141,7 @@ TEST(Ask, WhatFlowsUntilTheLastIncomeAndNoLonger) {
     EXPECT_EQ(adviceFor(q).ask->kind, AskKind::FlowToCome);
     q.lateFlows = {"ivy"};
     EXPECT_EQ(adviceFor(q).ask->flows, q.lateFlows);
+    q.decisions.flowFair = 5; // so strong that what some winters have of it after that day would be worth asking
     q.season.lastIncome->day = q.asOf;
     EXPECT_FALSE(adviceFor(q).ask);
 }

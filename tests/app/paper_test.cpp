@@ -264,6 +264,12 @@ TEST(Paper, WhereItCannotBeWrittenItSaysSo) {
     EXPECT_FALSE(saveSheet(yardSheet(yard, {}), QStringLiteral("/no/such/folder/sheet.pdf")));
 }
 
+TEST(SheetWords, MarksOfDirectionInForeignWordsTurnNothingRound) {
+    const auto words = print::textOf(std::string("live \u202eevil\u202c\nsecond"), {});
+    for (const char16_t mark : {u'\u202e', u'\u202c', u'\n'}) EXPECT_FALSE(words.contains(QChar(mark))) << int(mark);
+    EXPECT_TRUE(words.contains(QStringLiteral("evil")));
+}
+
 TEST(SheetWords, EveryIdOfASheetHasWords) {
     std::set<std::string> seen;
     const auto check = [&](const report::Sheet& sheet) {
