@@ -2,6 +2,7 @@
 #include "combs/comb_layout.h"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 namespace winterlarder::desk {
@@ -59,21 +60,19 @@ double scaleIn(const Extent& extent, QSizeF size, const CombWords& words) {
 } // namespace
 
 std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs, std::size_t most) {
-    std::vector<CombRow> boxes;
-    for (std::size_t i = 0; i < combs.size(); ++i) {
-        if (boxes.empty() || boxes.back().box != combs[i].box) boxes.push_back({combs[i].box, {}});
-        boxes.back().combs.push_back(static_cast<int>(i));
-    }
+    std::map<int, std::vector<int>> boxes;
+    for (std::size_t i = 0; i < combs.size(); ++i) boxes[combs[i].box].push_back(static_cast<int>(i));
     std::vector<CombRow> rows;
     for (auto box = boxes.rbegin(); box != boxes.rend(); ++box) {
-        const auto count = box->combs.size();
+        const auto& [number, hung] = *box;
+        const auto count = hung.size();
         const auto parts = (count + most - 1) / most;
         const auto each = (count + parts - 1) / parts;
         for (std::size_t from = 0; from < count; from += each) {
             const auto to = std::min(count, from + each);
-            rows.push_back({box->box,
-                            {box->combs.begin() + static_cast<std::ptrdiff_t>(from),
-                             box->combs.begin() + static_cast<std::ptrdiff_t>(to)}});
+            rows.push_back(
+                {number,
+                 {hung.begin() + static_cast<std::ptrdiff_t>(from), hung.begin() + static_cast<std::ptrdiff_t>(to)}});
         }
     }
     return rows;

@@ -21,7 +21,7 @@ struct CombRow {
     int box = 0;
     std::vector<int> combs;
 };
-//! Highest box first; boxes of more combs than `most` run over several rows from the entrance end, of as equal length as can be.
+//! Highest box first, whatever the order of the combs; boxes of more combs than `most` run over several rows from the entrance end, of as equal length as can be.
 std::vector<CombRow> rowsOf(const std::vector<CombPlace>& combs, std::size_t most = 12);
 
 //! Where one comb and the words below it are drawn.

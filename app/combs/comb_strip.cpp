@@ -11,6 +11,7 @@
 #include <QToolTip>
 
 #include <algorithm>
+#include <set>
 
 namespace winterlarder::desk {
 
@@ -55,7 +56,11 @@ void CombStrip::choose(int comb) {
     update();
 }
 
-int CombStrip::boxes() const { return combs_.empty() ? 0 : combs_.back().box + 1; }
+int CombStrip::boxes() const {
+    int boxes = 0;
+    for (const auto& comb : combs_) boxes = std::max(boxes, comb.box + 1);
+    return boxes;
+}
 
 QString CombStrip::rowName(const DrawnComb& comb) {
     return comb.inSuper ? tr("super") : comb.longHive ? tr("entrance") : tr("box %1").arg(comb.box + 1);
@@ -95,7 +100,7 @@ int CombStrip::combAt(QPointF point) const {
 void CombStrip::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const auto& colours = coloursOf(*this);
-    int labelled = -1;
+    std::set<int> labelled;
     for (int i = 0; i < static_cast<int>(combs_.size()); ++i) {
         const auto& comb = combs_[static_cast<std::size_t>(i)];
         const QRectF place = slab(i).adjusted(1, 0, -1, 0);
@@ -110,8 +115,7 @@ void CombStrip::paintEvent(QPaintEvent*) {
         painter.setPen(QPen(i == chosen_ ? colours.text : colours.combEdge, i == chosen_ ? 2 : 1,
                             comb.record.facesSeen ? Qt::SolidLine : Qt::DashLine));
         painter.drawRect(place);
-        if (labelled == comb.box) continue;
-        labelled = comb.box;
+        if (!labelled.insert(comb.box).second) continue;
         painter.setPen(colours.quietText);
         painter.drawText(QRectF(0, place.top(), rowLabel(), place.height()),
                          Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, rowName(comb));

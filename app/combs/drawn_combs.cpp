@@ -2,6 +2,7 @@
 #include "combs/drawn_combs.h"
 
 #include "answer/hive_of_case.h"
+#include "exchange/case/hive_room.h"
 #include "models/words.h"
 #include "text/contexts.h"
 
@@ -59,23 +60,23 @@ void hangIn(DrawnComb& drawn, const hive::CombFormat& format) {
     drawn.format.pitch = drawn.record.width.value_or(drawn.usualSpacing);
 }
 
-std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<hive::CombFormat>& boxes,
-                            double openFactor, const stores::CombSpreads& spreads) {
+std::vector<DrawnComb> hung(const std::vector<book::CombRecord>& combs, const std::vector<exchange::CombAt>& places,
+                            const std::vector<hive::CombFormat>& boxes, double openFactor,
+                            const stores::CombSpreads& spreads) {
     std::vector<DrawnComb> drawn;
-    std::size_t next = 0;
-    for (std::size_t box = 0; box < boxes.size(); ++box)
-        for (int place = 0; place < boxes[box].combsPerBox && next < combs.size(); ++place, ++next) {
-            DrawnComb each;
-            each.record = combs[next];
-            hangIn(each, boxes[box]);
-            each.box = static_cast<int>(box);
-            each.place = place;
-            each.inSuper = each.record.inSuper;
-            each.longHive = boxes[box].combsPerBox >= hive::longHiveCombs;
-            each.openFactor = openFactor;
-            each.spreads = spreads;
-            drawn.push_back(std::move(each));
-        }
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const auto& box = boxes[static_cast<std::size_t>(places[i].box)];
+        DrawnComb each;
+        each.record = combs[i];
+        hangIn(each, box);
+        each.box = places[i].box;
+        each.place = places[i].place;
+        each.inSuper = each.record.inSuper;
+        each.longHive = box.combsPerBox >= hive::longHiveCombs;
+        each.openFactor = openFactor;
+        each.spreads = spreads;
+        drawn.push_back(std::move(each));
+    }
     return drawn;
 }
 
@@ -92,7 +93,9 @@ stores::Comb storesComb(const DrawnComb& drawn) {
 std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs,
                                   const std::vector<hive::CombFormat>& boxes, double openFactor,
                                   const stores::CombSpreads& spreads) {
-    auto drawn = hung(combs, boxes, openFactor, spreads);
+    std::vector<exchange::BoxRoom> room;
+    for (const auto& box : boxes) room.push_back({.places = box.combsPerBox});
+    auto drawn = hung(combs, exchange::whereCombsHang(combs, room), boxes, openFactor, spreads);
     completeAll(drawn, openFactor);
     return drawn;
 }
@@ -102,8 +105,8 @@ std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const Answered
     const auto* combs = std::get_if<std::vector<book::CombRecord>>(&record.combs);
     if (!combs || record.hive.boxes.empty()) return {};
     const double openFactor = stores::openFactor(answered && answered->question.freshlyFilled);
-    auto drawn =
-        hung(*combs, answer::boxesOf(record.hive, reference), openFactor, stores::combSpreads(reference.constants));
+    auto drawn = hung(*combs, exchange::whereCombsHang(*combs, record.hive, reference),
+                      answer::boxesOf(record.hive, reference), openFactor, stores::combSpreads(reference.constants));
     for (auto& each : drawn) {
         each.inSuper = each.inSuper || record.hive.boxes[static_cast<std::size_t>(each.box)].super;
         // A comb of another format than its box's: another outline, and another spacing.

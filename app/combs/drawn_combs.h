@@ -20,7 +20,7 @@ struct DrawnComb {
     int box = 0;
     int place = 0;
     bool inSuper = false;
-    bool longHive = false;
+    bool longHive = false;         //!< its box is one
     double openFactor = 0.65;      //!< what open stores count for on that day
     stores::CombSpreads spreads{}; //!< how far its honey may be off
     CombAppearance look;
@@ -29,11 +29,11 @@ struct DrawnComb {
     QString spoken;    //!< what a screen reader says: name, every share, kilograms
 };
 
-//! The combs of a colony in their order, with kilograms, from its records alone, so that nobody waits for an answer to see them; the
-//! answer, where there is one, says what open stores count for. Tested: tests/app/comb_entry_test.cpp.
+//! The combs of a colony in the order of their list, hung as the answer hangs them (exchange::whereCombsHang), with kilograms, from its
+//! records alone, so that nobody waits for an answer to see them; the answer, where there is one, says what open stores count for. Tested: tests/app/comb_entry_test.cpp.
 std::vector<DrawnComb> drawnCombs(const book::ColonyCase& record, const AnsweredColony* answered,
                                   const ReferenceData& reference);
-//! The same from a hive's boxes, from the floor up.
+//! The same from a hive's boxes, from the floor up, none of them a super.
 std::vector<DrawnComb> drawnCombs(const std::vector<book::CombRecord>& combs,
                                   const std::vector<hive::CombFormat>& boxes, double openFactor,
                                   const stores::CombSpreads& spreads);

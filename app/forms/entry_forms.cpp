@@ -2,6 +2,7 @@
 #include "forms/entry_forms.h"
 
 #include "book/case_of.h"
+#include "exchange/case/hive_room.h"
 #include "fields/day_field.h"
 #include "forms/form_values.h"
 #include "models/colony_edits.h"
@@ -272,17 +273,12 @@ book::Housing housingOn(const book::ColonyHistory& records, Date day) {
 
 std::vector<book::CombRecord> emptyCombs(const book::HiveRecord& hive, const ReferenceData& reference) {
     std::vector<book::CombRecord> combs;
-    for (const auto& box : hive.boxes) {
-        const auto* id = std::get_if<std::string>(&box.format);
-        const auto* format = id ? reference.format(*id) : nullptr;
-        const int own = id ? 0 : std::get<book::OwnFormat>(box.format).combsPerBox;
-        const int places = box.combs.value_or(format ? format->combsPerBox : own);
-        for (int place = 0; place < places; ++place) {
+    for (const auto& box : exchange::roomOfBoxes(hive, reference))
+        for (int place = 0; place < box.places; ++place) {
             book::CombRecord comb;
             comb.inSuper = box.super;
             combs.push_back(comb);
         }
-    }
     return combs;
 }
 

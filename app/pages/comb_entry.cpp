@@ -13,6 +13,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace winterlarder::desk {
 
 namespace {
@@ -101,7 +103,7 @@ void CombEntry::showChosen() {
 
 void CombEntry::showInNumbers(const std::optional<DrawnComb>& comb) {
     const auto& combs = drawing_->combs();
-    fields_->show(comb, !combs.empty() && combs.back().box > 0);
+    fields_->show(comb, std::any_of(combs.begin(), combs.end(), [](const DrawnComb& each) { return each.box > 0; }));
     if (!editable_) fields_->setEnabled(false);
 }
 

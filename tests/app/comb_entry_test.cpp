@@ -161,4 +161,33 @@ TEST(DrawnCombs, KilogramsAreThoseOfTheAnswer) {
     EXPECT_EQ(redrawn(drawn[1], narrow).kilograms, drawn[0].kilograms) << "its format's own spacing again";
 }
 
+// Box, place, outline and kilograms of every comb are those of the answer, whichever combs of a hive with a super are listed.
+TEST(DrawnCombs, ACombOfASuperHangsInTheSuperAsInTheAnswer) {
+    auto record = invented::colony("A");
+    record.hive.boxes.push_back({.format = "langstroth-medium", .super = true});
+    auto inSuper = invented::comb(0.9, 0, 0, 0);
+    inSuper.inSuper = true;
+    const auto nest = invented::comb(0.5, 0.1, 0.2, 0.1);
+    const auto& medium = hive::combFormat(*invented::shipped()->format("langstroth-medium"));
+    const CoreAdviser adviser(invented::shipped(), {1, 20}, 1);
+    for (const auto& listed : {std::vector{inSuper, inSuper}, std::vector{inSuper, nest, inSuper, nest}}) {
+        record.combs = listed;
+        const auto answered = adviser.answer(record, 0, {}).value();
+        CombTableModel table;
+        table.show(record, answered, true);
+        const auto drawn = drawnCombs(record, answered.get(), *invented::shipped());
+        ASSERT_EQ(drawn.size(), listed.size());
+        EXPECT_EQ(drawn[0].box, 1);
+        EXPECT_EQ(drawn[0].format.outline.height.value(), medium.outline.height.value());
+        for (std::size_t i = 0; i < drawn.size(); ++i) {
+            const auto& asked = answered->question.combs[i];
+            EXPECT_EQ(std::tuple(drawn[i].box, drawn[i].place, drawn[i].inSuper),
+                      std::tuple(asked.box, asked.place, asked.inSuper))
+                << "comb " << i + 1 << " of " << listed.size();
+            auto inTable = table.index(static_cast<int>(i), CombTableModel::HoneyColumn).data().toString();
+            EXPECT_EQ(drawn[i].kilograms, inTable.replace(QStringLiteral(" to "), QStringLiteral("\u2013")));
+        }
+    }
+}
+
 } // namespace winterlarder::desk

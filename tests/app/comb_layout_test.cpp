@@ -30,6 +30,13 @@ TEST(CombLayout, TheUpperBoxIsAboveAndALongHiveRunsOverRows) {
     EXPECT_EQ(longHive[0].combs.size(), 9U);
 }
 
+TEST(CombLayout, ASuperListedFirstIsStillAboveAndInOneRow) {
+    const auto rows = rowsOf({{deep, 1}, {deep, 0}, {deep, 1}, {deep, 0}});
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].combs, (std::vector{0, 2}));
+    EXPECT_EQ(rows[1].combs, (std::vector{1, 3}));
+}
+
 RC_GTEST_PROP(CombLayout, NoCombLiesOutsideOrOnAnotherAndAllAreToOneScale, ()) {
     const int combs = *rc::gen::inRange(1, 40);
     const QSizeF size(*rc::gen::inRange(400, 1600), *rc::gen::inRange(200, 700));

@@ -28,12 +28,12 @@ Problem coveredFault(const book::ColonyCase& record, const CasePlaces& places, c
             "combs fully covered on both sides: not more than there are"};
 }
 
-// The first free place, among supers alone or among all boxes.
-std::optional<CombAt> nextFree(const book::HiveRecord& hive, const ReferenceData& reference, std::vector<int>& hung,
-                               bool supersAlone) {
-    for (std::size_t box = 0; box < hive.boxes.size(); ++box) {
-        if (supersAlone && !hive.boxes[box].super) continue;
-        if (hung[box] < placesOfBox(hive.boxes[box], reference)) return CombAt{static_cast<int>(box), hung[box]++};
+// The first free place.
+enum class Among { Supers, AllBoxes };
+std::optional<CombAt> nextFree(const std::vector<BoxRoom>& boxes, std::vector<int>& hung, Among among) {
+    for (std::size_t box = 0; box < boxes.size(); ++box) {
+        if (among == Among::Supers && !boxes[box].super) continue;
+        if (hung[box] < boxes[box].places) return CombAt{static_cast<int>(box), hung[box]++};
     }
     return std::nullopt;
 }
@@ -99,17 +99,27 @@ double combsThere(const book::CombsRecord& combs, const book::HiveRecord& hive, 
     return list && !supers ? static_cast<double>(list->size()) : placesOf(hive, reference);
 }
 
-std::vector<CombAt> whereCombsHang(const std::vector<book::CombRecord>& combs, const book::HiveRecord& hive,
-                                   const ReferenceData& reference) {
-    std::vector<int> hung(hive.boxes.size(), 0);
+std::vector<BoxRoom> roomOfBoxes(const book::HiveRecord& hive, const ReferenceData& reference) {
+    std::vector<BoxRoom> boxes;
+    for (const auto& box : hive.boxes) boxes.push_back({placesOfBox(box, reference), box.super});
+    return boxes;
+}
+
+std::vector<CombAt> whereCombsHang(const std::vector<book::CombRecord>& combs, const std::vector<BoxRoom>& boxes) {
+    std::vector<int> hung(boxes.size(), 0);
     std::vector<CombAt> places;
     for (const auto& comb : combs) {
-        auto at = comb.inSuper ? nextFree(hive, reference, hung, true) : std::nullopt;
-        if (!at) at = nextFree(hive, reference, hung, false);
+        auto at = comb.inSuper ? nextFree(boxes, hung, Among::Supers) : std::nullopt;
+        if (!at) at = nextFree(boxes, hung, Among::AllBoxes);
         if (!at) break;
         places.push_back(*at);
     }
     return places;
+}
+
+std::vector<CombAt> whereCombsHang(const std::vector<book::CombRecord>& combs, const book::HiveRecord& hive,
+                                   const ReferenceData& reference) {
+    return whereCombsHang(combs, roomOfBoxes(hive, reference));
 }
 
 int placesOf(const book::HiveRecord& hive, const ReferenceData& reference) {

@@ -9,6 +9,13 @@
 //! tests/answer/question_of_case_test.cpp.
 namespace winterlarder::exchange {
 
+//! A box as room for combs.
+struct BoxRoom {
+    int places = 0; //!< of an unknown format none
+    bool super = false;
+};
+//! Of every box, from the floor up.
+std::vector<BoxRoom> roomOfBoxes(const book::HiveRecord& hive, const ReferenceData& reference);
 //! Places for combs, all boxes together; an unknown format counts none.
 int placesOf(const book::HiveRecord& hive, const ReferenceData& reference);
 //! The combs said to be there, listed or counted.
@@ -21,6 +28,7 @@ struct CombAt {
 };
 //! Of listed combs, in the list's order: those said to be in a super hang in the boxes that are supers, all others fill the boxes from the floor up.
 //! What finds no super hangs in the next free place; the list is cut where the hive is full.
+std::vector<CombAt> whereCombsHang(const std::vector<book::CombRecord>& combs, const std::vector<BoxRoom>& boxes);
 std::vector<CombAt> whereCombsHang(const std::vector<book::CombRecord>& combs, const book::HiveRecord& hive,
                                    const ReferenceData& reference);
 
