@@ -43,7 +43,7 @@ Outcome<Done> keepYardOf(book::Book& from, const std::string& name, std::vector<
 
 //! A colony of the book as a case to be answered. What a book holds is never a fault: records in doubt are set aside first.
 BatchItem itemOf(const Session& session, const BookAnswers& options, const AskedColony& asked, std::uint64_t position) {
-    BatchItem item{position, fmt::format("{}: {}", options.file, asked.colony.name), 0, {}, {}};
+    BatchItem item{.position = position, .file = fmt::format("{}: {}", options.file, asked.colony.name)};
     if (!asked.record) {
         item.problems = placedAt(asked.record.problems(), item.file);
         return item;

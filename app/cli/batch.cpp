@@ -40,7 +40,7 @@ Outcome<WeighedCase> weighedCase(const BatchItem& item, const ReferenceData& ref
 std::string BatchItem::at() const { return line > 0 ? fmt::format("{}:{}", file, line) : file; }
 
 BatchAnswer answerOf(const BatchItem& item, const ReferenceData& reference, winter::Sampling sampling, int threads) {
-    BatchAnswer answer{item.at(), item.problems, {}, {}};
+    BatchAnswer answer{.at = item.at(), .problems = item.problems};
     if (!answer.problems.empty()) return answer;
     auto weighed =
         caught({item.file, item.line, 0}, "this case", [&] { return weighedCase(item, reference, sampling, threads); });

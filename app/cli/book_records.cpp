@@ -210,7 +210,11 @@ Status addFeed(Session& session, const NewFeed& options) {
     const auto kind = kindOfFeed(options);
     if (!kind) return session.fail(kind.problems());
     return withColony(session, options, [&](book::Book& to, const About& about) {
-        book::FeedRecord feed{about.date, *kind, {}, {}, options.ratio, {}, options.sure, options.afterLook};
+        book::FeedRecord feed{.date = about.date,
+                              .kind = *kind,
+                              .ratio = options.ratio,
+                              .sure = options.sure,
+                              .afterLook = options.afterLook};
         if (options.sugar) feed.sugar = kilograms(*options.sugar);
         if (options.syrup) feed.syrup = Volume(*options.syrup);
         if (options.fondant) feed.fondant = kilograms(*options.fondant);

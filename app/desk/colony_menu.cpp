@@ -46,8 +46,7 @@ void MainWindow::buildColonyMenu() {
         tr("&Fed\u2026"),
         [this, today, of] {
             askForFeed(this, &yard_,
-                       {.colony = of(),
-                        .feed = {today(), book::FeedKind::Syrup, {}, {}, colonyView_->feeding()->ratioAdvised(), {}}});
+                       {.colony = of(), .feed = {.date = today(), .ratio = colonyView_->feeding()->ratioAdvised()}});
         },
         QKeySequence(Qt::Key_F));
     add(tr("&Harvest\u2026"), [this, today, of] {

@@ -27,7 +27,7 @@ Outcome<AnsweredPointer> CoreAdviser::answerOver(winter::Sampling sampling, cons
     auto weighed = advice::weigh(*question, reference_->constants, sampling, threads_, stop);
     if (!weighed) return AnsweredPointer();
     auto made = std::make_shared<AnsweredColony>(
-        AnsweredColony{record, std::move(*question), std::move(*weighed), {}, {}, nullptr});
+        AnsweredColony{.record = record, .question = std::move(*question), .answer = std::move(*weighed)});
     made->spreads = stores::combSpreads(reference_->constants);
     if (!made->question.combs.empty())
         made->combs = stores::storesOfCombs(made->question.combs, stores::openFactor(made->question.freshlyFilled));

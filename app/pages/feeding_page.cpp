@@ -121,8 +121,7 @@ void FeedingPage::buildGiven() {
         this, yard_, FeedingPage::tr("What was fed, and visits planned"), {book::Kind::Feed, book::Kind::PlannedVisit},
         FeedingPage::tr("Nothing was fed yet. What you give, and the visits of a plan you made yours, stand here."));
     given_->addButton(FeedingPage::tr("Fe&d\u2026"), [this] {
-        askForFeed(this, yard_,
-                   {.colony = colony_, .feed = {yard_->entryDay(), book::FeedKind::Syrup, {}, {}, ratioAdvised(), {}}});
+        askForFeed(this, yard_, {.colony = colony_, .feed = {.date = yard_->entryDay(), .ratio = ratioAdvised()}});
     });
     done_ = given_->addButton(FeedingPage::tr("Visit &made"), [this] { markDone(); });
     skip_ = given_->addButton(FeedingPage::tr("S&kip the visit"), [this] { skip(); });

@@ -73,7 +73,7 @@ std::optional<Decided> actNowRule(const AdviceBasis& r) {
 std::optional<Decided> winterFeedRule(const AdviceBasis& r) {
     if (r.phase != Phase::Winter && r.phase != Phase::Spring) return std::nullopt;
     const bool missing = r.target.missing.typical > r.target.deadBand;
-    const Decided later{Verdict::Leave, missing ? DecidedBy::ShortLater : DecidedBy::Enough, {}, {}, {}};
+    const Decided later{.verdict = Verdict::Leave, .by = missing ? DecidedBy::ShortLater : DecidedBy::Enough};
     if (r.question.asOf > r.days.quietFrom) return later;
     if (missing && takesPortions(r)) return oneVisit(DecidedBy::SmallPortions, smallPortions(r, missingNow(r)));
     if (auto board = missing ? boardRule(r) : std::nullopt) return board;

@@ -57,15 +57,22 @@ book::ColonyCase caseOfHive(const Surroundings& known, Date day, const Reference
     return emptyCase(known.site, largestHiveOn(known, day, reference), day);
 }
 
+//! The entry that is judged, and so is none of what is known around it.
+struct Judged {
+    book::WeighingId weighing{};
+    book::FeedId feed{};
+    book::HarvestId harvest{};
+};
+
 //! What is known around a day, the entry's own kind without itself.
-book::ColonyCase caseAround(const Surroundings& known, Date day, const ReferenceData& reference,
-                            book::WeighingId weighing, book::FeedId feed, book::HarvestId harvest) {
+book::ColonyCase caseAround(const Surroundings& known, Date day, const ReferenceData& reference, const Judged& judged) {
     const auto& rules = reference.decisions;
     auto record = caseOfHive(known, day, reference);
-    for (const auto& other : othersNear(known.weighings, day, weighing, rules))
+    for (const auto& other : othersNear(known.weighings, day, judged.weighing, rules))
         record.weighings.push_back(other.weighing);
-    for (const auto& other : othersNear(known.feeds, day, feed, rules)) record.feeds.push_back(other.feed);
-    for (const auto& other : othersNear(known.harvests, day, harvest, rules)) record.harvests.push_back(other.harvest);
+    for (const auto& other : othersNear(known.feeds, day, judged.feed, rules)) record.feeds.push_back(other.feed);
+    for (const auto& other : othersNear(known.harvests, day, judged.harvest, rules))
+        record.harvests.push_back(other.harvest);
     if (const auto* look = lookBefore(known, day, rules);
         look && book::hiveOn(known.colony, known.housings, look->date) == record.hive) {
         record.lookedOn = look->date;
@@ -103,7 +110,7 @@ std::vector<HiveChange> hivesOf(const book::Colony& colony, const std::vector<bo
 
 std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surroundings& known, Date today,
                                      const ReferenceData& reference) {
-    auto record = caseAround(known, entry.weighing.date, reference, entry.id, {}, {});
+    auto record = caseAround(known, entry.weighing.date, reference, {.weighing = entry.id});
     record.weighings.push_back(entry.weighing);
     record.weighings.back().sure = false;
     return doubtOfRecord(record, DoubtedPart::Weighing, record.weighings.size() - 1, entry.weighing.date, known, today,
@@ -112,14 +119,14 @@ std::optional<stores::Doubt> doubtOf(const book::Weighing& entry, const Surround
 
 std::optional<stores::Doubt> doubtOf(const book::Feed& entry, const Surroundings& known, Date today,
                                      const ReferenceData& reference) {
-    auto record = caseAround(known, entry.feed.date, reference, {}, entry.id, {});
+    auto record = caseAround(known, entry.feed.date, reference, {.feed = entry.id});
     record.feeds.push_back(entry.feed);
     return doubtOfRecord(record, DoubtedPart::Feed, record.feeds.size() - 1, entry.feed.date, known, today, reference);
 }
 
 std::optional<stores::Doubt> doubtOf(const book::Harvest& entry, const Surroundings& known, Date today,
                                      const ReferenceData& reference) {
-    auto record = caseAround(known, entry.harvest.date, reference, {}, {}, entry.id);
+    auto record = caseAround(known, entry.harvest.date, reference, {.harvest = entry.id});
     std::erase_if(record.harvests, [&](const book::HarvestRecord& other) { return other.date > entry.harvest.date; });
     record.harvests.push_back(entry.harvest);
     auto doubt = doubtOfRecord(record, DoubtedPart::Harvest, record.harvests.size() - 1, entry.harvest.date, known,

@@ -122,19 +122,18 @@ std::optional<learning::WinterEnd> endOf(const book::ColonyHistory& records, con
     for (const auto& written : records.outcomes) {
         if (!winter.contains(written.date) || written.date <= decided) continue;
         const auto outcome = believedOutcome(written, hive, constants, setAside);
-        end = learning::WinterEnd{winter.seasonDay(outcome.date),
-                                  outcome.date,
-                                  outcome.alive,
-                                  std::nullopt,
-                                  stores::defaultLogSd(stores::BeesSeen::CoveredCombs, constants),
-                                  outcome.storesLeft};
+        end = learning::WinterEnd{.day = winter.seasonDay(outcome.date),
+                                  .date = outcome.date,
+                                  .alive = outcome.alive,
+                                  .beesLogSd = stores::defaultLogSd(stores::BeesSeen::CoveredCombs, constants),
+                                  .storesLeft = outcome.storesLeft};
         if (outcome.coveredCombs && *outcome.coveredCombs > 0 && !asked.boxes.empty())
             end->bees = stores::beesFrom(stores::BeesSeen::CoveredCombs, *outcome.coveredCombs, asked.combs,
                                          asked.boxes.front());
     }
     for (const auto& fate : records.fates)
         if (!end && fate.fate == book::FateKind::Dead && winter.contains(fate.date) && fate.date > decided)
-            end = learning::WinterEnd{winter.seasonDay(fate.date), fate.date, false, std::nullopt, 0.15, std::nullopt};
+            end = learning::WinterEnd{.day = winter.seasonDay(fate.date), .date = fate.date, .alive = false};
     return end;
 }
 

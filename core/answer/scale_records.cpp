@@ -64,8 +64,7 @@ private:
     void addFeed(const scale::ProposedRecord& proposed) {
         if (known_.fed.contains(proposed.date)) return void(++made.left);
         const double sugarShare = ratio_->sugarPerWater / (1 + ratio_->sugarPerWater);
-        book::FeedRecord feed{
-            proposed.date, book::FeedKind::Syrup, proposed.change * sugarShare, {}, ratio_->printed, {}};
+        book::FeedRecord feed{.date = proposed.date, .sugar = proposed.change * sugarShare, .ratio = ratio_->printed};
         made.feeds.push_back({.colony = made.colony, .feed = std::move(feed), .note = origin});
     }
     void addWork(const scale::ProposedRecord& proposed, const char* note) {

@@ -26,8 +26,8 @@ struct WinterEnd {
     SeasonDay day; //!< the day it was found out
     Date date;
     bool alive = true;
-    std::optional<BeeCount> bees; //!< of a living colony, from covered combs
-    double beesLogSd = 0.15;
+    std::optional<BeeCount> bees;   //!< of a living colony, from covered combs
+    double beesLogSd = 0;           //!< SD of their logarithm, said with them
     std::optional<Mass> storesLeft; //!< of a dead one: 0 says that it starved
 };
 

@@ -177,7 +177,7 @@ void gatherSources(Sheet& sheet) {
 Sheet colonySheet(const ColonyQuestion& question, const Advice& advice, const ReferenceData& reference,
                   const std::optional<std::vector<Task>>& planned) {
     const auto tasks = planned ? *planned : tasksOf(question, advice);
-    Sheet sheet{question.colony, question.yard, question.winter.date(question.asOf), {}, {}};
+    Sheet sheet{.title = question.colony, .yard = question.yard, .date = question.winter.date(question.asOf)};
     Section picture{"picture"};
     picture.winterPicture = !advice.options.empty();
     Section reasons{"reasons"}, cautions{"cautions"};

@@ -184,7 +184,7 @@ void add(YardTotals& totals, const PlannedColony& colony) {
 
 Sheet yardPlan(const std::string& yard, Date date, const std::vector<PlannedColony>& colonies, const SugarPrice& price,
                const ReferenceData& reference) {
-    Sheet sheet{yard, {}, date, {}, {}};
+    Sheet sheet{.title = yard, .date = date};
     for (auto& section : {toBuy(totalsOf(colonies), price), visits(colonies), colonyList(colonies), gifts(colonies),
                           toMix(colonies), cautions(colonies, reference)})
         if (!section.facts.empty() || !section.table.rows.empty() || !section.remarks.empty())

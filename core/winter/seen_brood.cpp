@@ -19,12 +19,15 @@ SeenBrood seenBrood(const WinterQuestion& q, const ModelConstants& k) {
     const double seen = q.brood->count;
     const double expected =
         broodAges * k.autumnLaying * q.bees.count * std::clamp((stop - day.w + k.broodAge) / k.autumnDecline, 0.0, 1.0);
-    if (day.w >= stop || expected <= 0) return {day.w, seen / broodAges, false, 0, 1};
-    if (seen < k.stoppedBelow * expected) return {day.w, seen / broodAges, true, 0, 1};
+    if (day.w >= stop || expected <= 0) return {.day = day.w, .perAge = seen / broodAges};
+    if (seen < k.stoppedBelow * expected) return {.day = day.w, .perAge = seen / broodAges, .stopped = true};
     const double variance = yearlyBroodSd(q, k) * yearlyBroodSd(q, k);
     const double weight = variance / (variance + k.broodCountSd * k.broodCountSd);
     const double ratio = std::clamp(std::log(seen / expected), -1.0, 1.0);
-    return {day.w, std::sqrt(expected * seen) / broodAges, false, weight * ratio, std::sqrt(1 - weight)};
+    return {.day = day.w,
+            .perAge = std::sqrt(expected * seen) / broodAges,
+            .logShift = weight * ratio,
+            .zScale = std::sqrt(1 - weight)};
 }
 
 bool seenToHaveStopped(const WinterQuestion& question, const ModelConstants& constants) {

@@ -75,7 +75,8 @@ TEST(ForecastScore, TheHandbookKnowsOneNumber) {
 
 TEST(ForecastScore, ADeadColonyScoresNothing) {
     auto past = lastWinter(0);
-    past.end = WinterEnd{{80}, past.question.year.date({80}), false, std::nullopt, 0.15, kilograms(0)};
+    past.end =
+        WinterEnd{.day = {80}, .date = past.question.year.date({80}), .alive = false, .storesLeft = kilograms(0)};
     EXPECT_FALSE(scoreOf(past, kilograms(13), constants(), tracking::quick, 2));
 }
 

@@ -121,7 +121,7 @@ void addFreePlaces(const ColonyQuestion& q, std::vector<CombOf>& slots) {
         const auto built = std::count_if(q.combs.begin(), q.combs.end(),
                                          [&](const stores::Comb& comb) { return comb.box == static_cast<int>(box); });
         for (auto place = built; place < q.boxes[box].combsPerBox; ++place)
-            slots.push_back({{}, kilograms(0), 0, false, q.boxes[box].outline});
+            slots.push_back({.outline = q.boxes[box].outline});
     }
 }
 
@@ -129,8 +129,7 @@ void addFreePlaces(const ColonyQuestion& q, std::vector<CombOf>& slots) {
 void addUnlistedPlaces(const YardColony& colony, std::vector<CombOf>& slots) {
     const auto& q = *colony.question;
     const double empty = (colony.advice->room.value_or(kilograms(0)) / stores::quickFullComb(q.boxes.front())).value();
-    for (int i = 0; i < static_cast<int>(empty); ++i)
-        slots.push_back({{}, kilograms(0), 0, false, q.boxes.front().outline});
+    for (int i = 0; i < static_cast<int>(empty); ++i) slots.push_back({.outline = q.boxes.front().outline});
 }
 
 std::vector<CombOf> slotsOf(const YardColony& colony) {
