@@ -4,9 +4,6 @@
 #include "text/choice_words.h"
 #include "text/contexts.h"
 
-#include <algorithm>
-#include <cmath>
-
 namespace winterlarder::text {
 
 QString seenKind(std::string_view kind, const WordStyle& style) {
@@ -30,25 +27,11 @@ double readShare(const tracking::Observation& seen) {
     return weight && weight->kind == stores::WeighingKind::TwoSidedLift ? stores::twoSidesRead : 1;
 }
 
-double shareOf(stores::HeftWord word, const DecisionConstants& rules) {
-    switch (word) {
-    case stores::HeftWord::Light: return rules.heftLight;
-    case stores::HeftWord::Fair: return rules.heftFair;
-    case stores::HeftWord::Heavy: break;
-    }
-    return rules.heftHeavy;
-}
-
-// The word whose share of what is wanted is nearest, by ratio.
-QString heftOf(double share, const DecisionConstants& rules) {
-    if (share < std::sqrt(rules.heftLight * rules.heftFair)) return choice(stores::HeftWord::Light);
-    if (share < std::sqrt(rules.heftFair * rules.heftHeavy)) return choice(stores::HeftWord::Fair);
-    return choice(stores::HeftWord::Heavy);
-}
-
 QString heftExpected(const tracking::HeftSeen& heft, const Spread<double>& kg, const DecisionConstants& rules) {
-    const double wanted = heft.standsFor.value() / shareOf(*heft.word, rules);
-    const auto word = [&](double stores) { return heftOf(wanted > 0 ? stores / wanted : 0, rules); };
+    const double wanted = heft.standsFor.value() / stores::heftShare(*heft.word, rules);
+    const auto word = [&](double stores) {
+        return choice(stores::heftNearest(wanted > 0 ? stores / wanted : 0, rules));
+    };
     const QString low = word(kg.low), typical = word(kg.typical), high = word(kg.high);
     if (low == high) return typical;
     return say::Following::tr("%1 (%2 to %3)", "hefts").arg(typical, low, high);

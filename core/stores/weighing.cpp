@@ -92,6 +92,20 @@ double heftFactor(HeftWord word) {
     return 1.3;
 }
 
+double heftShare(HeftWord word, const DecisionConstants& rules) {
+    switch (word) {
+    case HeftWord::Light: return rules.heftLight;
+    case HeftWord::Fair: return rules.heftFair;
+    case HeftWord::Heavy: break;
+    }
+    return rules.heftHeavy;
+}
+
+HeftWord heftNearest(double share, const DecisionConstants& rules) {
+    if (share < std::sqrt(rules.heftLight * rules.heftFair)) return HeftWord::Light;
+    return share < std::sqrt(rules.heftFair * rules.heftHeavy) ? HeftWord::Fair : HeftWord::Heavy;
+}
+
 Mass usualWinterStores(const std::vector<hive::CombFormat>& boxes) {
     Mass usual{0};
     for (const hive::CombFormat& box : boxes) {

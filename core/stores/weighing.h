@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "reference/decision_constants.h"
 #include "stores/evidence.h"
 #include "stores/tare.h"
 #include "support/choices.h"
@@ -62,6 +63,11 @@ std::optional<Mass> beeBreadOnCombs(const std::vector<Comb>& combs);
 using winterlarder::HeftWord;
 //! Share of the usual winter stores the word stands for: 0.5, 0.9, 1.3 (judgement).
 double heftFactor(HeftWord word);
+//! Share of what is wanted from the day of the lift on that the word stands for: heftLight, heftFair, heftHeavy. Tested:
+//! tests/stores/weighing_test.cpp.
+double heftShare(HeftWord word, const DecisionConstants& rules);
+//! The word whose share is nearest, by ratio: between two words the geometric mean of theirs divides; on it the heavier one.
+HeftWord heftNearest(double share, const DecisionConstants& rules);
 
 //! Usual winter stores [kg]: 0.6 x honey per dm2 (phi 0.78) x comb area x combs x boxes; of a box with 16 combs or more
 //! ten count (judgement). Boxes with combsPerBox = places. Tested: tests/stores/weighing_test.cpp.

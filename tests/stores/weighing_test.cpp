@@ -120,6 +120,20 @@ TEST(Heft, AWordIsAShareOfUsualStores) {
     EXPECT_NEAR(heft.sd(heft.typical).value(), 0.35 * 7, 1e-12);
 }
 
+TEST(Heft, OfAShareIsTheNearestWord) {
+    const auto& rules = shipped().decisions;
+    for (const auto word : {HeftWord::Light, HeftWord::Fair, HeftWord::Heavy})
+        EXPECT_EQ(heftNearest(heftShare(word, rules), rules), word);
+    EXPECT_LT(heftShare(HeftWord::Light, rules), heftShare(HeftWord::Fair, rules));
+    EXPECT_LT(heftShare(HeftWord::Fair, rules), heftShare(HeftWord::Heavy, rules));
+    // Halfway by ratio: sqrt(0.45 x 0.8) = 0.6 and sqrt(0.8 x 1.25) = 1.
+    EXPECT_EQ(heftNearest(0.599, rules), HeftWord::Light);
+    EXPECT_EQ(heftNearest(0.601, rules), HeftWord::Fair);
+    EXPECT_EQ(heftNearest(0.999, rules), HeftWord::Fair);
+    EXPECT_EQ(heftNearest(1.001, rules), HeftWord::Heavy);
+    EXPECT_EQ(heftNearest(0, rules), HeftWord::Light);
+}
+
 RC_GTEST_PROP(WeighingProperty, EveryKilogramOnTheScaleIsAKilogramOfStores, ()) {
     const double gross = *rc::gen::inRange(20, 100), more = *rc::gen::inRange(0, 100) / 10.0;
     const Mass difference =

@@ -27,15 +27,6 @@ Inhabitants inhabitantsOn(SeasonDay day, const ColonyQuestion& question, const w
     return {question.bees.value_or(BeeCount{0}), question.brood.value_or(BeeCount{0})};
 }
 
-double shareOf(stores::HeftWord word, const DecisionConstants& rules) {
-    switch (word) {
-    case stores::HeftWord::Light: return rules.heftLight;
-    case stores::HeftWord::Fair: return rules.heftFair;
-    case stores::HeftWord::Heavy: break;
-    }
-    return rules.heftHeavy;
-}
-
 // Full honey of every place of the hive: more than most of it no heft can stand for.
 Mass mostOf(const ColonyQuestion& question) {
     Mass all{0};
@@ -77,7 +68,8 @@ stores::Evidence evidenceOfHeft(const WeighedHive& weighing, const ColonyQuestio
 stores::Evidence evidenceOf(const WeighedHive& weighing, const ColonyQuestion& question,
                             const ModelConstants& constants, const winter::DemandEnsemble* ensemble) {
     if (weighing.heft)
-        return evidenceOfHeft(weighing, question, shareOf(*weighing.heft, question.decisions), constants, ensemble);
+        return evidenceOfHeft(weighing, question, stores::heftShare(*weighing.heft, question.decisions), constants,
+                              ensemble);
     const Inhabitants living = inhabitantsOn(weighing.day, question, ensemble);
     stores::HiveLoad load;
     load.tare = {question.tare, question.tareSd};
@@ -103,7 +95,8 @@ double givenAfter(const ColonyQuestion& question, SeasonDay day) {
 Mass heftFollowed(const WeighedHive& lift, const ColonyQuestion& question, const ModelConstants& constants,
                   const winter::DemandEnsemble* ensemble) {
     const auto& rules = question.decisions;
-    const double share = lift.heft == stores::HeftWord::Fair ? rules.heftFairFollowed : shareOf(*lift.heft, rules);
+    const double share =
+        lift.heft == stores::HeftWord::Fair ? rules.heftFairFollowed : stores::heftShare(*lift.heft, rules);
     return evidenceOfHeft(lift, question, share, constants, ensemble).typical;
 }
 
