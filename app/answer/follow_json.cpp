@@ -20,20 +20,22 @@ using exchange::Json;
 
 namespace {
 
-struct KindWord {
-    std::string_view operator()(const tracking::WeightSeen& seen) const {
-        if (seen.kind == stores::WeighingKind::Scale) return "scale";
-        return seen.kind == stores::WeighingKind::TwoSidedLift ? "two-sided lift" : "one-sided lift";
+std::string_view word(tracking::SeenKind kind) {
+    using tracking::SeenKind;
+    switch (kind) {
+    case SeenKind::Scale: return "scale";
+    case SeenKind::TwoSidedLift: return "two-sided lift";
+    case SeenKind::OneSidedLift: return "one-sided lift";
+    case SeenKind::Heft: return "heft";
+    case SeenKind::Combs: return "combs";
+    case SeenKind::Bees: return "bees";
+    case SeenKind::Cluster: return "cluster";
+    case SeenKind::Flying: return "flying";
+    case SeenKind::Glimpse: return "glimpse";
+    case SeenKind::Dead: break;
     }
-    std::string_view operator()(const tracking::HeftSeen&) const { return "heft"; }
-    std::string_view operator()(const tracking::StoresSeen&) const { return "combs"; }
-    std::string_view operator()(const tracking::BeesSeen&) const { return "bees"; }
-    std::string_view operator()(const tracking::ClusterSeen&) const { return "cluster"; }
-    std::string_view operator()(const tracking::FlyingSeen&) const { return "flying"; }
-    std::string_view operator()(const tracking::CombGlimpsed&) const { return "glimpse"; }
-    std::string_view operator()(const tracking::DeadOut&) const { return "dead"; }
-    std::string_view operator()(const tracking::StarvedOut&) const { return "dead"; }
-};
+    return "dead";
+}
 
 class FollowDocument {
 public:
@@ -159,7 +161,7 @@ private:
         for (std::size_t i = 0; i < q.observations.size(); ++i) {
             const auto& seen = q.observations[i];
             Json entry = Json::object();
-            entry.add("date", seen.date.iso()).add("kind", kindOf(seen));
+            entry.add("date", seen.date.iso()).add("kind", word(tracking::seenKind(seen)));
             if (seen.wet) entry.add("wet", true);
             const auto judged =
                 std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
@@ -208,8 +210,6 @@ Json begun(const FollowedColony& colony, Date asOf) {
 }
 
 } // namespace
-
-std::string_view kindOf(const tracking::Observation& observation) { return std::visit(KindWord{}, observation.what); }
 
 Json multiplierJson(const learning::Lasting& lasting) {
     return Json::object()

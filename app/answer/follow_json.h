@@ -8,9 +8,6 @@
 
 namespace winterlarder::answer {
 
-//! "scale", "two-sided lift", "one-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead".
-std::string_view kindOf(const tracking::Observation& observation);
-
 //! How a colony's winter goes, in the keys of the manual; `days` with every day instead of every seventh.
 exchange::Json followJson(const FollowedColony& colony, const tracking::Following& following, Date asOf, bool daily,
                           const ReferenceData& reference, const text::WordStyle& style);

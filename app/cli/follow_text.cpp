@@ -110,7 +110,7 @@ private:
             const auto judged =
                 std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
             const bool known = judged != f.judged.end();
-            table.add({text::date(observation.date, style_), text::seenKind(answer::kindOf(observation), style_),
+            table.add({text::date(observation.date, style_), text::seenKind(tracking::seenKind(observation), style_),
                        text::seenRead(observation, style_),
                        known ? text::seenExpected(q, observation, *judged, style_) : QString()});
         }

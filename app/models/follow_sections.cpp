@@ -166,7 +166,7 @@ private:
             const auto judged =
                 std::find_if(f.judged.begin(), f.judged.end(), [&](const auto& each) { return each.observation == i; });
             const QString day = words::date(observation.date),
-                          kind = text::seenKind(answer::kindOf(observation), style_);
+                          kind = text::seenKind(tracking::seenKind(observation), style_);
             if (judged == f.judged.end() || !tracking::isWeighed(observation)) {
                 lines << say::FollowSections::tr("%1: %2").arg(day, kind);
                 continue;

@@ -254,7 +254,7 @@ private:
                               : a_.anotherLook.which == advice::LookKind::CountCombs
                                   ? worded(say::Words::tr("Count the full %{combs} first"), style_)
                                   : say::Words::tr("Count the bees first");
-        if (a_.anotherLook.about == "bees")
+        if (a_.anotherLook.about == advice::LookAbout::Bees)
             return say::Words::tr("%1. If there are about as many as is thought, %2.", "look, take")
                 .arg(first, taken());
         return say::Words::tr("%1. If that bears out about %2 of stores, %3.", "look, stores, take")

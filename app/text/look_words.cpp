@@ -11,8 +11,8 @@ namespace {
 
 using advice::DecidedBy;
 
-QString whatHangs(const std::string& input) {
-    if (input == "bees") return say::Words::tr("how many bees there are");
+QString whatHangs(std::optional<advice::LookAbout> about) {
+    if (about == advice::LookAbout::Bees) return say::Words::tr("how many bees there are");
     return say::Words::tr("what stores there are");
 }
 

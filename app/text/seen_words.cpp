@@ -6,16 +6,20 @@
 
 namespace winterlarder::text {
 
-QString seenKind(std::string_view kind, const WordStyle& style) {
-    if (kind == "scale") return say::Following::tr("scale");
-    if (kind == "two-sided lift") return say::Following::tr("lifted on two sides");
-    if (kind == "one-sided lift") return say::Following::tr("lifted on one side");
-    if (kind == "heft") return say::Following::tr("hefted");
-    if (kind == "combs") return worded(say::Following::tr("%{combs} looked at"), style);
-    if (kind == "bees") return say::Following::tr("bees counted");
-    if (kind == "cluster") return say::Following::tr("cluster seen");
-    if (kind == "flying") return say::Following::tr("bees flying");
-    if (kind == "glimpse") return worded(say::Following::tr("%{comb} glimpsed"), style);
+QString seenKind(tracking::SeenKind kind, const WordStyle& style) {
+    using tracking::SeenKind;
+    switch (kind) {
+    case SeenKind::Scale: return say::Following::tr("scale");
+    case SeenKind::TwoSidedLift: return say::Following::tr("lifted on two sides");
+    case SeenKind::OneSidedLift: return say::Following::tr("lifted on one side");
+    case SeenKind::Heft: return say::Following::tr("hefted");
+    case SeenKind::Combs: return worded(say::Following::tr("%{combs} looked at"), style);
+    case SeenKind::Bees: return say::Following::tr("bees counted");
+    case SeenKind::Cluster: return say::Following::tr("cluster seen");
+    case SeenKind::Flying: return say::Following::tr("bees flying");
+    case SeenKind::Glimpse: return worded(say::Following::tr("%{comb} glimpsed"), style);
+    case SeenKind::Dead: break;
+    }
     return say::Following::tr("dead");
 }
 

@@ -6,13 +6,11 @@
 
 #include <QString>
 
-#include <string_view>
-
 //! What was seen of a winter that is followed, as a table shows it. Tested: tests/cli/follow_test.cpp.
 namespace winterlarder::text {
 
-//! What was seen: "scale", "two-sided lift", "heft", "combs", "bees", "cluster", "flying", "glimpse", "dead" as words.
-QString seenKind(std::string_view kind, const WordStyle& style);
+//! What was seen.
+QString seenKind(tracking::SeenKind kind, const WordStyle& style);
 //! What was read: a weight as the scale or the lifts showed it, a heft's word, stores estimated; nothing where nothing is weighed.
 QString seenRead(const tracking::Observation& seen, const WordStyle& style);
 //! What was expected instead, as it would have been read: "23.1 kg to 30.0 kg", "fair (light to heavy)"; less than nothing is nothing.

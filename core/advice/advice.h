@@ -46,12 +46,13 @@ struct HarvestAdvice {
 };
 
 enum class LookKind { Heft, Weigh, LookThroughWindow, CountCombs, CountSeams, Open };
+enum class LookAbout { Stores, Bees };
 struct AnotherLook {
     bool worthIt = false;
     std::optional<LookKind> which;
-    std::string about;        //!< "stores" or "bees": what the amount hangs on; empty: none
-    double narrowsFromKg = 0; //!< width of the 10-90 % band of the amount now ...
-    double narrowsToKg = 0;   //!< ... and after that observation
+    std::optional<LookAbout> about; //!< what the amount hangs on
+    double narrowsFromKg = 0;       //!< width of the 10-90 % band of the amount now ...
+    double narrowsToKg = 0;         //!< ... and after that observation
 };
 
 struct MonthUse {

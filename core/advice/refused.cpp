@@ -25,7 +25,7 @@ void feedLight(const ColonyQuestion& q, feeding::FeedingPlan portion, Advice& ad
     advice.reasons.push_back({"light-bees-unknown", {{"day", lastWeighing(q)->date}}});
     advice.anotherLook.worthIt = true;
     advice.anotherLook.which = LookKind::Weigh;
-    advice.anotherLook.about = "stores";
+    advice.anotherLook.about = LookAbout::Stores;
     advice.cautions.push_back({q.longHive ? "fondant-long-hive" : "fondant-on-cluster", {}});
 }
 

@@ -56,7 +56,7 @@ advice::Advice followedAdvice(advice::Advice alone, const FollowedColony& colony
     told.anotherLook = {};
     if (f.nextWeighing) {
         told.nextLook = advice::NextLook{f.nextWeighing->date, advice::NextLookAt::Weigh};
-        told.anotherLook = {.worthIt = true, .which = advice::LookKind::Weigh, .about = "stores"};
+        told.anotherLook = {.worthIt = true, .which = advice::LookKind::Weigh, .about = advice::LookAbout::Stores};
     }
     told.reasons = f.reasons;
     told.cautions = f.cautions;

@@ -69,6 +69,10 @@ struct KnownStep {
     std::optional<Mass> sd; //!< nothing: as a rule of its kind, see stepSd()
 };
 
+//! What an observation is of, as people tell them apart.
+enum class SeenKind { Scale, TwoSidedLift, OneSidedLift, Heft, Combs, Bees, Cluster, Flying, Glimpse, Dead };
+SeenKind seenKind(const Observation& observation);
+
 //! Whether an observation is of a weight or of stores, so that it has a value on the kilogram scale.
 bool isWeighed(const Observation& observation);
 //! Whether it shows the colony alive for certain (a flight may be robbers').

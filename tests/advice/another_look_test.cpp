@@ -22,7 +22,7 @@ TEST(AnotherLook, AWideBandWantsAWeighing) {
     EXPECT_TRUE(look.worthIt);
     EXPECT_EQ(look.which, LookKind::Weigh);
     EXPECT_LT(look.narrowsToKg, look.narrowsFromKg);
-    EXPECT_EQ(look.about, "stores");
+    EXPECT_EQ(look.about, LookAbout::Stores);
 }
 
 TEST(AnotherLook, IsWorthItFromTheShippedBandAndGainOnAndNotBelow) {
@@ -36,7 +36,7 @@ TEST(AnotherLook, IsWorthItFromTheShippedBandAndGainOnAndNotBelow) {
         asked.decisions.worthLookingBand = worthBand;
         asked.decisions.worthLookingGain = worthGain;
         const auto look = adviceFor(asked).anotherLook;
-        return look.worthIt && look.about == "stores";
+        return look.worthIt && look.about == LookAbout::Stores;
     };
     EXPECT_TRUE(worth(0.999 * band, 1));
     EXPECT_FALSE(worth(1.001 * band, 1));

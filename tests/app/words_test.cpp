@@ -76,7 +76,7 @@ TEST(Words, WhatHappensAsAdvisedIsSaidInFull) {
 TEST(Words, AHarvestThatHangsOnALookBeginsWithIt) {
     auto taken = *invented::answered(invented::colony("A"), {Verdict::Harvest, 20, 10});
     auto& a = taken.answer.advice;
-    a.anotherLook = {true, advice::LookKind::Weigh, "stores", 9, 5};
+    a.anotherLook = {true, advice::LookKind::Weigh, advice::LookAbout::Stores, 9, 5};
     EXPECT_TRUE(words::answerSentence(taken).startsWith(QStringLiteral("Take one comb")));
     a.lookFirst = true;
     EXPECT_EQ(words::answerSentence(taken).toStdString(),
@@ -138,7 +138,7 @@ TEST(Words, NumbersHaveUnitAndSpread) {
 TEST(Words, AnotherLookPromisesOnlyWhatIsKnownOfIt) {
     const auto said = [](double from, double to) {
         advice::Advice advice;
-        advice.anotherLook = {true, advice::LookKind::Weigh, "stores", from, to};
+        advice.anotherLook = {true, advice::LookKind::Weigh, advice::LookAbout::Stores, from, to};
         return text::lookSentence(advice, words::style()).toStdString();
     };
     EXPECT_NE(said(9, 6).find("known to within 9 kg now would be known to within 6 kg"), std::string::npos)

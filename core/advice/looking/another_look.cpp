@@ -53,7 +53,7 @@ std::optional<AnotherLook> lookForStores(const AdviceBasis& r) {
         if (!own || (look == LookKind::CountCombs && !mayOpen(r))) continue;
         const double after = sdAfter(r, look, *own);
         if (bandOf(now) - bandOf(after) >= r.rules().worthLookingGain)
-            return AnotherLook{true, look, "stores", bandOf(now), bandOf(after)};
+            return AnotherLook{true, look, LookAbout::Stores, bandOf(now), bandOf(after)};
     }
     return std::nullopt;
 }
@@ -64,7 +64,7 @@ std::optional<AnotherLook> lookForBees(const AdviceBasis& r) {
     const double gain = bandOf(now) - bandOf(perLog * countedLogSd);
     if (bandOf(now) <= r.rules().worthLookingBand || gain < r.rules().worthLookingGain || !mayOpen(r))
         return std::nullopt;
-    return AnotherLook{true, LookKind::CountSeams, "bees", bandOf(now), bandOf(now) - gain};
+    return AnotherLook{true, LookKind::CountSeams, LookAbout::Bees, bandOf(now), bandOf(now) - gain};
 }
 
 // Whichever end of the band is true, nothing is fed or taken at this time of the year; bees to be united are not fed for winter.
@@ -88,13 +88,13 @@ bool onlySetAside(const AdviceBasis& r, const char* id) {
 AnotherLook anotherLook(const AdviceBasis& r, const Decided& decided) {
     if (decided.by == DecidedBy::Disease) return {};
     // Brood is counted again, and a hive that is another one is looked at; for anything else that was set aside the scale tells what is there.
-    if (onlySetAside(r, "doubt-brood")) return {true, LookKind::Open, "bees", 0, 0};
-    if (onlySetAside(r, "doubt-other-hive")) return {true, LookKind::Open, "stores", 0, 0};
+    if (onlySetAside(r, "doubt-brood")) return {true, LookKind::Open, LookAbout::Bees, 0, 0};
+    if (onlySetAside(r, "doubt-other-hive")) return {true, LookKind::Open, LookAbout::Stores, 0, 0};
     if (mustWeigh(r, decided)) {
         auto weigh = lookForStores(r);
         return weigh && weigh->which == LookKind::Weigh
                    ? *weigh
-                   : AnotherLook{true, LookKind::Weigh, "stores", bandOf(r.estimate.sd.value()), 0};
+                   : AnotherLook{true, LookKind::Weigh, LookAbout::Stores, bandOf(r.estimate.sd.value()), 0};
     }
     if (nothingHangsOnIt(r, decided)) return {};
     const double band = (r.target.missing.high - r.target.missing.low).value();
