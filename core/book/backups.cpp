@@ -62,7 +62,7 @@ void copyInto(SQLite::Database& book, const files::path& file) {
 
 std::vector<std::string> faultsOfFile(const files::path& file) {
     SQLite::Database copy(file.string(), SQLite::OPEN_READONLY);
-    guard(copy, false);
+    guard(copy, Connection::Reads);
     return integrityFaults(copy);
 }
 

@@ -15,12 +15,16 @@ namespace {
 
 const double kilogramsPerPound = massOf(1, MassUnit::Pound).value();
 
-Doubt doubt(bool impossible, std::string id, std::map<std::string, Detail> details) {
-    return {impossible, {std::move(id), std::move(details)}};
+enum class How { Unlikely, Impossible };
+How impossibleIf(bool impossible) { return impossible ? How::Impossible : How::Unlikely; }
+
+Doubt doubt(How how, std::string id, std::map<std::string, Detail> details) {
+    return {how == How::Impossible, {std::move(id), std::move(details)}};
 }
 
-bool beyond(double value, double most, const ModelConstants& constants) {
-    return value > constants.entryImpossibleAbove * most;
+// What is more than most is not likely; far more is impossible.
+How beyond(double value, double most, const ModelConstants& constants) {
+    return impossibleIf(value > constants.entryImpossibleAbove * most);
 }
 
 Mass placeHolds(const hive::CombFormat& format) { return hive::fullComb(format, hive::phiFor(format.pitch, true)); }
@@ -90,7 +94,8 @@ std::optional<Doubt> doubtOfWeight(Mass gross, const HiveBounds& hive, const Mod
         return doubt(beyond(gross.value(), hive.heaviest.value(), constants), "doubt-heavy", std::move(details));
     }
     details["least"] = hive.likelyEmpty;
-    return doubt(gross < hive.lightest * constants.entryImpossibleBelow, "doubt-light", std::move(details));
+    return doubt(impossibleIf(gross < hive.lightest * constants.entryImpossibleBelow), "doubt-light",
+                 std::move(details));
 }
 
 std::optional<Doubt> doubtOfTwoWeights(const TwoWeights& weights, const ModelConstants& constants) {
@@ -104,7 +109,7 @@ std::optional<Doubt> doubtOfTwoWeights(const TwoWeights& weights, const ModelCon
     const Mass change = std::max(weights.judged - weights.other, weights.other - weights.judged);
     const Mass explained = weights.fed + weights.taken + mostFlow(weights.daysApart, weights.flowDays, constants);
     if (!comma && !(pounds && change > explained)) return std::nullopt;
-    return doubt(false, "doubt-two-weights",
+    return doubt(How::Unlikely, "doubt-two-weights",
                  {{"weight", weights.judged},
                   {"other", weights.other},
                   {"day", weights.otherDay},
@@ -124,21 +129,22 @@ std::optional<Doubt> doubtOfHarvestOf(Mass honey, const ThereBefore& before, con
     const bool weighed = before.gross.value() > 0;
     const bool impossible = weighed && honey > before.gross + before.fed + 2 * flow;
     return doubt(
-        impossible, "doubt-harvest-there",
+        impossibleIf(impossible), "doubt-harvest-there",
         {{"taken", honey}, {"most", there}, {"day", before.day}, {"class", std::string(weighed ? "weighed" : "seen")}});
 }
 
 std::optional<Doubt> doubtOfFeed(const GivenAtOnce& feed, const HiveBounds& hive, const ModelConstants& constants) {
-    if (beyond(feed.stores.value(), hive.holds.value(), constants))
-        return doubt(true, "doubt-feed", {{"stores", feed.stores}, {"most", hive.holds}, {"boxes", hive.boxes}});
+    if (beyond(feed.stores.value(), hive.holds.value(), constants) == How::Impossible)
+        return doubt(How::Impossible, "doubt-feed",
+                     {{"stores", feed.stores}, {"most", hive.holds}, {"boxes", hive.boxes}});
     if (feed.syrup && feed.syrup->value() > constants.entrySyrupAtOnce)
-        return doubt(false, "doubt-feed-at-once",
+        return doubt(How::Unlikely, "doubt-feed-at-once",
                      {{"given", *feed.syrup}, {"most", litres(constants.entrySyrupAtOnce)}});
     if (feed.solid && feed.solid->value() > constants.entrySolidFeedAtOnce)
-        return doubt(false, "doubt-feed-at-once",
+        return doubt(How::Unlikely, "doubt-feed-at-once",
                      {{"given", *feed.solid}, {"most", kilograms(constants.entrySolidFeedAtOnce)}});
     if (feed.recently <= hive.holds) return std::nullopt;
-    return doubt(false, "doubt-feed-recently",
+    return doubt(How::Unlikely, "doubt-feed-recently",
                  {{"stores", feed.recently}, {"most", hive.holds}, {"days", constants.entryFeedDays}});
 }
 
@@ -173,7 +179,7 @@ std::optional<Doubt> doubtOfStoresLeft(Mass stores, const HiveBounds& hive, cons
 
 std::optional<Doubt> doubtOfMoisture(double percent, const ModelConstants& constants) {
     if (percent >= constants.entryDriestHoney && percent <= constants.entryWettestHoney) return std::nullopt;
-    return doubt(false, "doubt-moisture",
+    return doubt(How::Unlikely, "doubt-moisture",
                  {{"water", percent}, {"low", constants.entryDriestHoney}, {"high", constants.entryWettestHoney}});
 }
 
@@ -186,10 +192,10 @@ std::optional<Doubt> doubtOfTare(Mass tare, const TareQuestion& parts, const Mod
     const Mass most = full.mass + 3 * full.sd, least = std::max(kilograms(1), shell.mass - 2 * shell.sd);
     const double boxes = static_cast<double>(parts.boxes.size());
     if (tare > most)
-        return doubt(tare > boundsOf(parts, {}, constants).heaviest, "doubt-tare-heavy",
+        return doubt(impossibleIf(tare > boundsOf(parts, {}, constants).heaviest), "doubt-tare-heavy",
                      {{"weight", tare}, {"most", most}, {"boxes", boxes}});
     if (tare >= least) return std::nullopt;
-    return doubt(tare < constants.entryImpossibleBelow * least, "doubt-tare-light",
+    return doubt(impossibleIf(tare < constants.entryImpossibleBelow * least), "doubt-tare-light",
                  {{"weight", tare}, {"least", least}});
 }
 
@@ -197,11 +203,12 @@ std::optional<Doubt> doubtOfDay(Date day, Date today, std::optional<Date> colony
     constexpr int otherClocks = 1; // where the hive stands it may be tomorrow already
     constexpr int aYear = 366;     // further off it is rather the year that is mistyped
     if (const int ahead = day.daysSince(today); ahead > otherClocks) {
-        auto later = doubt(false, "doubt-later", {{"day", day}, {"today", today}});
+        auto later = doubt(How::Unlikely, "doubt-later", {{"day", day}, {"today", today}});
         later.takenMeanwhile = ahead <= aYear;
         return later;
     }
-    if (colonySince && day < *colonySince) return doubt(false, "doubt-before", {{"day", day}, {"since", *colonySince}});
+    if (colonySince && day < *colonySince)
+        return doubt(How::Unlikely, "doubt-before", {{"day", day}, {"since", *colonySince}});
     return std::nullopt;
 }
 

@@ -32,11 +32,11 @@ TEST(Guard, AFilesOwnDefinitionsCallNoFunctionsOfTheProgram) {
         addFunction(strange);
         strange.exec("CREATE TABLE bees (one INTEGER, two INTEGER AS (seven())); INSERT INTO bees (one) VALUES (1)");
     }
-    for (const bool writing : {false, true}) {
+    for (const auto connection : {Connection::Reads, Connection::Writes}) {
         SQLite::Database opened(file, SQLite::OPEN_READWRITE);
         addFunction(opened);
         EXPECT_EQ(opened.execAndGet("SELECT two FROM bees").getInt(), 7) << "unguarded";
-        guard(opened, writing);
+        guard(opened, connection);
         EXPECT_EQ(opened.execAndGet("SELECT seven()").getInt(), 7) << "the program itself may";
         EXPECT_THROW(opened.execAndGet("SELECT two FROM bees").getInt(), SQLite::Exception);
     }

@@ -29,11 +29,14 @@ private:
     void seen();
     std::optional<Grounds> leftToday();
     std::optional<Grounds> expectedToday();
-    std::optional<Grounds> shareOf(const Share& share, bool touches, bool inAutumn);
+    enum class Of { TouchingReserve, RunningOut };
+    enum class Forecast { Now, InAutumn };
+    std::optional<Grounds> shareOf(const Share& share, Of of, Forecast forecast);
     std::optional<Grounds> feedNow();
     std::optional<Grounds> feedBy();
     std::optional<Grounds> reserveGone();
-    std::optional<Grounds> weighBy(bool changes);
+    enum class Weighing { Day, ChanceOfChange };
+    std::optional<Grounds> weighBy(Weighing told);
     std::optional<Grounds> forage();
 
     const tracking::FollowQuestion& q_;
@@ -83,7 +86,8 @@ std::optional<Grounds> FollowedWriter::expectedToday() {
     return under(say::Grounds::tr("Expected in autumn for %1: %2").arg(day(q_.today), amount(f_.autumn.today, style_)));
 }
 
-std::optional<Grounds> FollowedWriter::shareOf(const Share& share, bool touches, bool inAutumn) {
+std::optional<Grounds> FollowedWriter::shareOf(const Share& share, Of of, Forecast forecast) {
+    const bool touches = of == Of::TouchingReserve, inAutumn = forecast == Forecast::InAutumn;
     line(
         touches
             ? say::Grounds::tr(
@@ -96,12 +100,13 @@ std::optional<Grounds> FollowedWriter::shareOf(const Share& share, bool touches,
              {"winter-model"});
     else winters();
     otherWintersLine(share);
-    const QString of = ofHundred(share, style_);
+    const QString ofWinters = ofHundred(share, style_);
     if (touches)
-        return under(inAutumn ? say::Grounds::tr("Falls below the reserve, as forecast in autumn: %1 winters").arg(of)
-                              : say::Grounds::tr("Falls below the reserve, if nothing is done: %1 winters").arg(of));
-    return under(inAutumn ? say::Grounds::tr("Runs out, as forecast in autumn: %1 winters").arg(of)
-                          : say::Grounds::tr("Runs out, if nothing is done: %1 winters").arg(of));
+        return under(inAutumn
+                         ? say::Grounds::tr("Falls below the reserve, as forecast in autumn: %1 winters").arg(ofWinters)
+                         : say::Grounds::tr("Falls below the reserve, if nothing is done: %1 winters").arg(ofWinters));
+    return under(inAutumn ? say::Grounds::tr("Runs out, as forecast in autumn: %1 winters").arg(ofWinters)
+                          : say::Grounds::tr("Runs out, if nothing is done: %1 winters").arg(ofWinters));
 }
 
 std::optional<Grounds> FollowedWriter::feedNow() {
@@ -147,7 +152,7 @@ std::optional<Grounds> FollowedWriter::reserveGone() {
     return under(say::Grounds::tr("Below the reserve: %1").arg(day(by.typical ? *by.typical : *by.low)));
 }
 
-std::optional<Grounds> FollowedWriter::weighBy(bool changes) {
+std::optional<Grounds> FollowedWriter::weighBy(Weighing told) {
     if (!f_.nextWeighing) return std::nullopt;
     if (f_.nextWeighing->forAVisit) {
         line(
@@ -163,10 +168,11 @@ std::optional<Grounds> FollowedWriter::weighBy(bool changes) {
         {"winter-model"});
     line(say::Grounds::tr(
         "It is the first day on which a weighing is worth it; before, it would change too seldom what to do."));
-    return under(changes ? say::Grounds::tr("A weighing on %1 changes what to do in %2 of 100 cases")
-                               .arg(date(f_.nextWeighing->date, style_),
-                                    count(std::round(100 * f_.nextWeighing->changes), style_))
-                         : say::Grounds::tr("Weigh again by %1").arg(date(f_.nextWeighing->date, style_)));
+    return under(
+        told == Weighing::ChanceOfChange
+            ? say::Grounds::tr("A weighing on %1 changes what to do in %2 of 100 cases")
+                  .arg(date(f_.nextWeighing->date, style_), count(std::round(100 * f_.nextWeighing->changes), style_))
+            : say::Grounds::tr("Weigh again by %1").arg(date(f_.nextWeighing->date, style_)));
 }
 
 std::optional<Grounds> FollowedWriter::forage() {
@@ -185,15 +191,15 @@ std::optional<Grounds> FollowedWriter::of(AskedNumber number) {
     switch (number) {
     case AskedNumber::LeftToday: return leftToday();
     case AskedNumber::ExpectedToday: return expectedToday();
-    case AskedNumber::TouchesNow: return shareOf(f_.now.touchReserve, true, false);
-    case AskedNumber::RunsOutNow: return shareOf(f_.now.runOut, false, false);
-    case AskedNumber::TouchedInAutumn: return shareOf(f_.autumn.touchReserve, true, true);
-    case AskedNumber::RanOutInAutumn: return shareOf(f_.autumn.runOut, false, true);
+    case AskedNumber::TouchesNow: return shareOf(f_.now.touchReserve, Of::TouchingReserve, Forecast::Now);
+    case AskedNumber::RunsOutNow: return shareOf(f_.now.runOut, Of::RunningOut, Forecast::Now);
+    case AskedNumber::TouchedInAutumn: return shareOf(f_.autumn.touchReserve, Of::TouchingReserve, Forecast::InAutumn);
+    case AskedNumber::RanOutInAutumn: return shareOf(f_.autumn.runOut, Of::RunningOut, Forecast::InAutumn);
     case AskedNumber::FeedNow: return feedNow();
     case AskedNumber::FeedBy: return feedBy();
     case AskedNumber::ReserveGone: return reserveGone();
-    case AskedNumber::WeighBy: return weighBy(false);
-    case AskedNumber::WeighingChanges: return weighBy(true);
+    case AskedNumber::WeighBy: return weighBy(Weighing::Day);
+    case AskedNumber::WeighingChanges: return weighBy(Weighing::ChanceOfChange);
     case AskedNumber::ForageNow: return forage();
     case AskedNumber::Reserve: return ofReserve(q_.reserve, q_.shortRisk);
     default: return std::nullopt;

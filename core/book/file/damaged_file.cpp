@@ -55,7 +55,7 @@ void writeHeader(const files::path& copy, std::uint32_t pageSize) {
 std::unique_ptr<SQLite::Database> openBroken(const files::path& copy) {
     auto database = std::make_unique<SQLite::Database>(files::absolute(copy).string(), SQLite::OPEN_READWRITE);
     allowBrokenSchema(*database); // before anything asks for the schema
-    guard(*database, false);
+    guard(*database, Connection::Reads);
     allowBrokenSchema(*database);
     return database;
 }

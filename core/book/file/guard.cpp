@@ -58,7 +58,7 @@ void configure(sqlite3* handle, int option, int on) {
 
 } // namespace
 
-void guard(SQLite::Database& database, bool writing) {
+void guard(SQLite::Database& database, Connection connection) {
     auto* handle = database.getHandle();
     configure(handle, SQLITE_DBCONFIG_DEFENSIVE, 1);
     configure(handle, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0);
@@ -71,12 +71,15 @@ void guard(SQLite::Database& database, bool writing) {
     sqlite3_limit(handle, SQLITE_LIMIT_WORKER_THREADS, 0);
     database.exec(
         "PRAGMA mmap_size = 0; PRAGMA cell_size_check = ON; PRAGMA temp_store = MEMORY; PRAGMA cache_size = -8000");
-    if (writing) database.exec("PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA; PRAGMA foreign_keys = ON");
+    if (connection == Connection::Writes)
+        database.exec("PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA; PRAGMA foreign_keys = ON");
 }
 
-void allowRowsOnly(SQLite::Database& database, bool rowsOnly) {
-    sqlite3_set_authorizer(database.getHandle(), rowsOnly ? &rowsOnlyAuthorizer : nullptr, nullptr);
+void allowRowsOnly(SQLite::Database& database) {
+    sqlite3_set_authorizer(database.getHandle(), &rowsOnlyAuthorizer, nullptr);
 }
+
+void allowTablesToo(SQLite::Database& database) { sqlite3_set_authorizer(database.getHandle(), nullptr, nullptr); }
 
 void allowBrokenSchema(SQLite::Database& database) {
     configure(database.getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 0);

@@ -7,12 +7,14 @@ class Database;
 
 namespace winterlarder::book {
 
-//! Settings every connection of a book has: against strangers' files, and (writing) for edits that are on disk when the call returns:
+//! Settings every connection of a book has: against strangers' files, and (one that writes) for edits that are on disk when the call returns:
 //! rollback journal, synchronous=EXTRA, foreign keys.
-void guard(SQLite::Database& database, bool writing);
+enum class Connection { Reads, Writes };
+void guard(SQLite::Database& database, Connection connection);
 
-//! Whether statements may do anything but read, add, change and delete rows of existing tables.
-void allowRowsOnly(SQLite::Database& database, bool rowsOnly);
+//! Statements may read, add, change and delete rows of existing tables and nothing else, or may change tables too.
+void allowRowsOnly(SQLite::Database& database);
+void allowTablesToo(SQLite::Database& database);
 
 //! Turns the guard against broken schemas off: for salvage, on a copy of a damaged file.
 void allowBrokenSchema(SQLite::Database& database);

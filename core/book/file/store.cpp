@@ -59,7 +59,7 @@ std::vector<std::int64_t> numbers(SQLite::Statement& statement) {
 Store::Store(const std::filesystem::path& file, OpenMode mode)
     : database_(std::make_unique<SQLite::Database>(std::filesystem::absolute(file).string(), flagsOf(mode),
                                                    busyMilliseconds)) {
-    guard(*database_, mode != OpenMode::Read);
+    guard(*database_, mode == OpenMode::Read ? Connection::Reads : Connection::Writes);
     watchWork();
 }
 
@@ -69,7 +69,7 @@ Store::Store()
 std::unique_ptr<Store> Store::memoryCopyOf(Store& other) {
     std::unique_ptr<Store> copy(new Store());
     SQLite::Backup(*copy->database_, *other.database_).executeStep(-1);
-    guard(*copy->database_, true);
+    guard(*copy->database_, Connection::Writes);
     copy->watchWork();
     return copy;
 }
@@ -118,18 +118,18 @@ bool Store::readOnly() const { return sqlite3_db_readonly(database_->getHandle()
 
 int Store::systemError() const { return sqlite3_system_errno(database_->getHandle()); }
 
-void Store::closeSchema() { allowRowsOnly(*database_, true); }
+void Store::closeSchema() { allowRowsOnly(*database_); }
 
 void Store::withSchemaOpen(const std::function<void()>& work) {
     statements_.clear();
-    allowRowsOnly(*database_, false);
+    allowTablesToo(*database_);
     try {
         work();
     } catch (...) {
-        allowRowsOnly(*database_, true);
+        allowRowsOnly(*database_);
         throw;
     }
-    allowRowsOnly(*database_, true);
+    allowRowsOnly(*database_);
 }
 
 std::vector<SchemaPart> Store::schema() {

@@ -29,8 +29,9 @@ void checkForm(ObjectReader& whole) {
 
 void demandDate(ObjectReader& object) { object.demand("date", "the day as YYYY-MM-DD"); }
 
-// A fault where a record is later than as_of; `observation`: or older than the oldest that still speaks.
-void checkRecorded(ObjectReader& object, std::string_view key, Date date, bool observation) {
+enum class Recorded { Event, Observation };
+// A fault where a record is later than as_of, or an observation older than the oldest that still speaks.
+void checkRecorded(ObjectReader& object, std::string_view key, Date date, Recorded what) {
     CaseContext& context = object.context();
     const auto asOf = context.asOf();
     if (!asOf || !object.sound(key)) return;
@@ -41,7 +42,7 @@ void checkRecorded(ObjectReader& object, std::string_view key, Date date, bool o
     if (age < 0)
         context.fault(position, fmt::format("{} {} is later than {}", inQuotes(key), date.iso(), day),
                       "a day not later than as_of");
-    else if (observation && age > oldestObservationDays)
+    else if (what == Recorded::Observation && age > oldestObservationDays)
         context.fault(
             position, fmt::format("{} {} is {} days before {}", inQuotes(key), date.iso(), age, day),
             fmt::format("at most {} days before as_of: look again, or ask for an earlier day", oldestObservationDays));
@@ -50,7 +51,8 @@ void checkRecorded(ObjectReader& object, std::string_view key, Date date, bool o
 // What each kind of feed is measured by; every other measure is a fault.
 void checkFeedMeasures(ObjectReader& feed, book::FeedKind kind) {
     if (kind == book::FeedKind::Syrup) {
-        feed.oneOf({"sugar_kg", "syrup_l"}, true, "syrup is given as sugar_kg, or as syrup_l with its ratio");
+        feed.oneOf({"sugar_kg", "syrup_l"}, ObjectReader::Need::One,
+                   "syrup is given as sugar_kg, or as syrup_l with its ratio");
         feed.forbid("fondant_kg", "does not go with syrup", "sugar_kg, or syrup_l with its ratio");
         if (feed.has("syrup_l")) feed.demand("ratio", "sugar to water by mass, such as \"3:2\"");
         return;
@@ -107,7 +109,7 @@ void checkKeys(ObjectReader& object, const book::ColonyCase&) {
 void checkValues(ObjectReader& object, book::ColonyCase& record) {
     checkName(object, "colony", record.colony);
     checkName(object, "yard", record.yard);
-    if (record.lookedOn) checkRecorded(object, "looked_on", *record.lookedOn, true);
+    if (record.lookedOn) checkRecorded(object, "looked_on", *record.lookedOn, Recorded::Observation);
     if (!record.moisturePercent) record.moisturePercent = object.context().moistureOfWeighings;
     if (object.value<bool>("fed_after_look").value_or(false)) feedsCameAfterTheLook(record);
     answerAtTop(object, "hive.supers_for", "hive", record.hive.supersFor);
@@ -136,11 +138,12 @@ void checkKeys(ObjectReader& object, const book::BoxRecord& usual) {
 }
 
 void checkValues(ObjectReader& object, book::BoxRecord& box) {
-    if (box.putOn) checkRecorded(object, "put_on", *box.putOn, false);
+    if (box.putOn) checkRecorded(object, "put_on", *box.putOn, Recorded::Event);
 }
 
 void checkKeys(ObjectReader& object, const book::BeesRecord&) {
-    object.oneOf({"count", "covered_combs", "seams"}, false, "one of count, covered_combs and seams");
+    object.oneOf({"count", "covered_combs", "seams"}, ObjectReader::Need::OneOrNone,
+                 "one of count, covered_combs and seams");
 }
 
 void checkKeys(ObjectReader& object, const book::QuickCountColumns&) {
@@ -158,11 +161,11 @@ void checkValues(ObjectReader& object, book::CombRecord& comb) {
 
 void checkKeys(ObjectReader& object, const book::WeighingRecord&) {
     demandDate(object);
-    object.oneOf({"gross_kg", "lift_kg", "heft"}, true, "one of gross_kg, lift_kg and heft");
+    object.oneOf({"gross_kg", "lift_kg", "heft"}, ObjectReader::Need::One, "one of gross_kg, lift_kg and heft");
 }
 
 void checkValues(ObjectReader& object, book::WeighingRecord& weighing) {
-    checkRecorded(object, "date", weighing.date, true);
+    checkRecorded(object, "date", weighing.date, Recorded::Observation);
     if (const auto moisture = object.value<double>("moisture_percent")) object.context().moistureOfWeighings = moisture;
 }
 
@@ -174,7 +177,7 @@ void checkKeys(ObjectReader& object, const book::FeedRecord&) {
 }
 
 void checkValues(ObjectReader& object, book::FeedRecord& feed) {
-    checkRecorded(object, "date", feed.date, false);
+    checkRecorded(object, "date", feed.date, Recorded::Event);
     if (feed.ratio && !isRatio(*feed.ratio))
         object.context().fault(object.find("ratio")->position, fmt::format("\"ratio\" is {}", inQuotes(*feed.ratio)),
                                "kg of sugar to kg of water, both above 0, such as \"3:2\"");
@@ -191,13 +194,13 @@ void checkKeys(ObjectReader& object, const book::HarvestRecord&) {
 }
 
 void checkValues(ObjectReader& object, book::HarvestRecord& harvest) {
-    checkRecorded(object, "date", harvest.date, false);
+    checkRecorded(object, "date", harvest.date, Recorded::Event);
 }
 
 void checkKeys(ObjectReader& object, const book::TreatmentRecord&) { demandDate(object); }
 
 void checkValues(ObjectReader& object, book::TreatmentRecord& treatment) {
-    checkRecorded(object, "date", treatment.date, false);
+    checkRecorded(object, "date", treatment.date, Recorded::Event);
     if (object.sound("date") && treatment.until && *treatment.until < treatment.date)
         object.context().fault(object.find("until")->position,
                                fmt::format("\"until\" {} is before {}", treatment.until->iso(), treatment.date.iso()),

@@ -217,7 +217,7 @@ bool ObjectReader::listed(const std::vector<std::string>& keys, std::string_view
     return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 
-bool ObjectReader::oneOf(const std::vector<std::string_view>& keys, bool needed, std::string_view remedy) {
+bool ObjectReader::oneOf(const std::vector<std::string_view>& keys, Need need, std::string_view remedy) {
     std::vector<const JsonMember*> written;
     for (std::string_view key : keys) {
         find(key);
@@ -228,7 +228,7 @@ bool ObjectReader::oneOf(const std::vector<std::string_view>& keys, bool needed,
                        fmt::format("{} is given beside {} at {}:{}", inQuotes(written[i]->name),
                                    inQuotes(written[0]->name), written[0]->position.line, written[0]->position.column),
                        std::string(remedy));
-    if (written.empty() && needed) {
+    if (written.empty() && need == Need::One) {
         std::string list;
         for (std::string_view key : keys) list += (list.empty() ? "" : ", ") + inQuotes(key);
         context_.fault(object_.position, fmt::format("none of {} is given", list), std::string(remedy));

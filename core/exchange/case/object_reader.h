@@ -127,9 +127,10 @@ public:
     //! What stands under the key is at fault, or nothing, whatever it is: it is not read.
     void passOver(std::string_view key) { passedOver_.emplace_back(key); }
 
-    //! A fault where more than one of the keys is written (both places), or, if `needed`, none. True where exactly one
-    //! is.
-    bool oneOf(const std::vector<std::string_view>& keys, bool needed, std::string_view remedy);
+    enum class Need { One, OneOrNone };
+    //! A fault where more than one of the keys is written (both places), or none where one is needed. True where exactly
+    //! one is.
+    bool oneOf(const std::vector<std::string_view>& keys, Need need, std::string_view remedy);
     //! A fault for the key if it is written.
     void forbid(std::string_view key, std::string_view because, std::string_view remedy);
     //! Names every key nobody asked for. To be called last.

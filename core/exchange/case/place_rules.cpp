@@ -16,7 +16,7 @@ constexpr std::array<std::string_view, 4> scatterKeys{"daily_sd_winter_c", "dail
 
 void checkStationAlone(ObjectReader& site) {
     const auto alone = [&](std::string_view key) {
-        site.oneOf({"station", key}, true, siteRemedy);
+        site.oneOf({"station", key}, ObjectReader::Need::One, siteRemedy);
         site.passOver(key);
     };
     for (std::string_view key : {"latitude", "longitude", "monthly_mean_c"}) alone(key);
