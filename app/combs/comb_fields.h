@@ -31,8 +31,6 @@ public:
     //! Nothing: no comb is chosen.
     void show(const std::optional<DrawnComb>& comb, bool severalBoxes);
     QDoubleSpinBox* share(Zone zone) const { return shares_.at(zone); }
-    QDoubleSpinBox* built() const { return built_; }
-    QuantityField* barWidth() const { return width_; }
     QComboBox* seen() const { return seen_; }
 
 signals:

@@ -21,7 +21,6 @@ public:
     void show(const book::QuickCountRecord& count);
     QDoubleSpinBox* full() const { return full_; }
     QDoubleSpinBox* half() const { return half_; }
-    QDoubleSpinBox* capped() const { return capped_; }
 
 signals:
     void counted(const winterlarder::book::QuickCountRecord& count);

@@ -6,7 +6,6 @@
 #include "desk/colony_view.h"
 #include "desk/following.h"
 #include "desk/letter_keys.h"
-#include "desk/said_remarks.h"
 #include "desk/undo_keys.h"
 #include "desk/wheel_guard.h"
 #include "desk/yard_pane.h"

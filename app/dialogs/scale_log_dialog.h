@@ -35,10 +35,6 @@ public:
     ScaleLogDialog(Yard* yard, ColonyId colony, const QString& file, QWidget* parent = nullptr, Read read = readLog);
     ~ScaleLogDialog() override; //!< waits for no reading
     QPushButton* importButton() const { return import_; }
-    QComboBox* unit() const { return unit_; }
-    QComboBox* order() const { return order_; }
-    QLineEdit* zone() const { return zone_; }
-    QLineEdit* ratio() const { return ratio_; }
     QCheckBox* sure() const { return sure_; } //!< shown where records that are not likely are asked about
     QString said() const;
     bool idle() const { return !reading_; }

@@ -24,7 +24,6 @@ book::CombRecord withContentsOf(const book::CombRecord& comb, const book::CombRe
 
 //! How a comb was seen, from best to least.
 enum class Seen { BothFaces, OneFace, ThroughWindow, NotAtAll };
-inline constexpr Seen allWaysSeen[] = {Seen::BothFaces, Seen::OneFace, Seen::ThroughWindow, Seen::NotAtAll};
 Seen seenOf(const book::CombRecord& comb);
 book::CombRecord withSeen(const book::CombRecord& comb, Seen seen);
 

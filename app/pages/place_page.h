@@ -43,7 +43,6 @@ public:
     QuantityField* reserve() const { return reserve_; }
     QuantityField* risk() const { return risk_; }
     WeatherPart* weather() const { return weather_; }
-    QCheckBox* ownClimate() const { return own_; }
     QSize minimumSizeHint() const override;
     QPlainTextEdit* notes() const { return notes_; }
 

@@ -47,7 +47,6 @@ public:
     WeatherDialog(Yard* yard, const QString& file, QWidget* parent = nullptr);
     ~WeatherDialog() override;
     QLineEdit* columns() const { return columns_; }
-    QComboBox* unit() const { return unit_; }
     QPushButton* importButton() const { return import_; }
     QCheckBox* sure() const { return sure_; } //!< shown where days are still to come
     QString said() const;

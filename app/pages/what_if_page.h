@@ -36,9 +36,7 @@ public:
 
     QDoubleSpinBox* take() const { return take_; }
     QDoubleSpinBox* sugar() const { return sugar_; }
-    QCheckBox* wrapped() const { return wrapped_; }
     QSpinBox* bees() const { return bees_; }
-    QSpinBox* forage() const { return forage_; }
     QPushButton* planButton() const { return plan_; }
     QString said() const;
     QSize minimumSizeHint() const override;

@@ -4,7 +4,6 @@
 #include <QVariant>
 #include <QWidget>
 
-#include <algorithm>
 #include <cmath>
 
 namespace winterlarder::desk {
@@ -231,12 +230,6 @@ QString styleSheetIn(const Colours& c) {
     put("%grid", c.grid);
     put("%fault", c.reserve);
     return text;
-}
-
-double contrast(const QColor& one, const QColor& other) {
-    const double a = luminance(one) + 0.05;
-    const double b = luminance(other) + 0.05;
-    return std::max(a, b) / std::min(a, b);
 }
 
 } // namespace winterlarder::desk

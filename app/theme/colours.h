@@ -36,7 +36,4 @@ QPalette paletteIn(const Colours& colours);
 //! Style sheet of the window: cards, chips, tabs, buttons, tables.
 QString styleSheetIn(const Colours& colours);
 
-//! Contrast of two colours, 1..21 (WCAG 2.1 relative luminance).
-double contrast(const QColor& one, const QColor& other);
-
 } // namespace winterlarder::desk

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/book_desk.h"
+#include "app/layout/contrast.h"
 #include "combs/comb_drawing.h"
 #include "desk/colony_view.h"
 #include "desk/main_window.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The drawings of the guide: there, within their sheet, words on nothing but the ground, readable in both colours.
 #include "app/invented.h"
+#include "app/layout/contrast.h"
 #include "guide/guide_drawings.h"
 
 #include <QDir>

@@ -2,7 +2,7 @@
 // What combs and feed are called, and in which units: as at the place of the yard, and of a colony as its hive is.
 #include "answer/style_of_place.h"
 #include "app/book_desk.h"
-#include "desk/said_remarks.h"
+#include "dialogs/said_remark.h"
 #include "models/job_table_model.h"
 #include "models/words.h"
 #include "models/yard_plan_words.h"
