@@ -2,11 +2,11 @@
 #include "answer/scale_answer.h"
 
 #include "exchange/json/json_tree.h"
+#include "support/as_number.h"
 
 #include <QDateTime>
 #include <QTimeZone>
 #include <algorithm>
-#include <charconv>
 #include <fmt/format.h>
 
 namespace winterlarder::answer {
@@ -32,9 +32,7 @@ std::optional<std::int32_t> fixedOffset(const std::string& name) {
                                    : fourDigits               ? name.substr(3)
                                                               : "0";
     const auto number = [](const std::string& text) {
-        int value = -1;
-        const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-        return error == std::errc() && end == text.data() + text.size() && text.size() <= 2 ? value : -1;
+        return text.size() <= 2 ? asNumber<int>(text).value_or(-1) : -1;
     };
     const int hours = number(hourText), minutes = number(minuteText);
     if (hours < 0 || hours > 15 || minutes < 0 || minutes > 59) return std::nullopt;

@@ -268,11 +268,9 @@ Status addWeather(Session& session, const NewWeather& options) {
     if (!columns)
         return session.fail(
             {argumentProblem("--columns: " + columns.problems().front().detail, columns.problems().front().remedy)});
-    if (options.unit != "c" && options.unit != "f")
-        return session.fail({argumentProblem(fmt::format("--unit is {}", exchange::inQuotes(options.unit)), "c or f")});
-    const auto scale =
-        options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
-    const auto days = measuredDays(session, options.source, *columns, scale, options.sure);
+    const auto scale = temperatureScale(options.unit);
+    if (!scale) return session.fail(scale.problems());
+    const auto days = measuredDays(session, options.source, *columns, *scale, options.sure);
     if (!days) return session.fail(days.problems());
     auto opened = openBook(session, options, For::Writing);
     if (!opened) return session.fail(opened.problems());

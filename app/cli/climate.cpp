@@ -60,8 +60,6 @@ Problems argumentProblems(const ClimateOptions& options) {
         problems.push_back(argumentProblem("--latitude is outside -90 to 90", "degrees, north positive"));
     if (options.longitude && !(*options.longitude >= -180 && *options.longitude <= 180))
         problems.push_back(argumentProblem("--longitude is outside -180 to 180", "degrees, east positive"));
-    if (options.unit != "c" && options.unit != "f")
-        problems.push_back(argumentProblem(fmt::format("--unit is {}", options.unit), "c or f"));
     return problems;
 }
 
@@ -69,14 +67,14 @@ Problems argumentProblems(const ClimateOptions& options) {
 
 Status climate(Session& session, const ClimateOptions& options) {
     Problems problems = argumentProblems(options);
+    const auto unit = temperatureScale(options.unit);
+    if (!unit) problems.insert(problems.end(), unit.problems().begin(), unit.problems().end());
     const auto columns = exchange::temperatureColumns(options.columns);
     if (!columns)
         for (const Problem& problem : columns.problems())
             problems.push_back(argumentProblem("--columns: " + problem.detail, problem.remedy));
     if (!problems.empty()) return session.fail(problems);
-    const auto unit =
-        options.unit == "f" ? exchange::TemperatureScale::Fahrenheit : exchange::TemperatureScale::Celsius;
-    const auto read = measuredDays(session, options.file, *columns, unit, options.sure);
+    const auto read = measuredDays(session, options.file, *columns, *unit, options.sure);
     if (!read) return session.fail(read.problems());
     std::vector<climate::DailyMean> record;
     for (const exchange::DailyTemperature& day : *read) record.push_back({day.date, day.meanC});

@@ -3,8 +3,17 @@
 
 #include "answer/doubt_words.h"
 #include "cli/open_book.h"
+#include "exchange/json/json_tree.h"
+
+#include <fmt/format.h>
 
 namespace winterlarder::cli {
+
+Outcome<exchange::TemperatureScale> temperatureScale(const std::string& unit) {
+    if (unit == "c") return exchange::TemperatureScale::Celsius;
+    if (unit == "f") return exchange::TemperatureScale::Fahrenheit;
+    return argumentProblem(fmt::format("--unit is {}", exchange::inQuotes(unit)), "c or f");
+}
 
 Outcome<std::vector<exchange::DailyTemperature>> measuredDays(const Session& session, const std::string& source,
                                                               const exchange::TemperatureColumns& columns,

@@ -9,6 +9,9 @@
 
 namespace winterlarder::cli {
 
+//! The scale --unit names; a problem where it is neither c nor f.
+Outcome<exchange::TemperatureScale> temperatureScale(const std::string& unit);
+
 //! The daily temperatures of a table; problems of the file too. Where the last day is still to come that is asked about first, unless the
 //! keeper is `sure`. Tested: tests/cli/doubts_test.cpp.
 Outcome<std::vector<exchange::DailyTemperature>> measuredDays(const Session& session, const std::string& source,

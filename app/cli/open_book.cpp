@@ -4,10 +4,10 @@
 #include "calendar/other_date_forms.h"
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
+#include "support/as_number.h"
 #include "text/contexts.h"
 
 #include <algorithm>
-#include <charconv>
 #include <fmt/format.h>
 #include <ostream>
 
@@ -16,10 +16,8 @@ namespace {
 
 std::optional<std::int64_t> numberIn(std::string_view text) {
     if (text.starts_with('#')) text.remove_prefix(1);
-    std::int64_t number = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    return error == std::errc() && end == text.data() + text.size() && number > 0 ? std::optional(number)
-                                                                                  : std::nullopt;
+    const auto number = asNumber<std::int64_t>(text);
+    return number && *number > 0 ? number : std::nullopt;
 }
 
 std::string suggestedColonies(book::Book& from, const std::string& written) {

@@ -8,11 +8,11 @@
 #include "exchange/json/json_tree.h"
 #include "exchange/json/suggestion.h"
 #include "hive/hive.h"
+#include "support/as_number.h"
 #include "text/contexts.h"
 
 #include <QRegularExpression>
 #include <algorithm>
-#include <charconv>
 #include <fmt/format.h>
 
 namespace winterlarder::cli {
@@ -33,11 +33,9 @@ struct Coordinates {
 };
 
 std::optional<double> degrees(std::string_view text, double most) {
-    double value = 0;
     while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool whole = error == std::errc() && end == text.data() + text.size();
-    return whole && value >= -most && value <= most ? std::optional(value) : std::nullopt;
+    const auto value = asNumber<double>(text);
+    return value && *value >= -most && *value <= most ? value : std::nullopt;
 }
 
 // The place of that name, told.

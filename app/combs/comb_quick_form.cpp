@@ -57,8 +57,11 @@ void CombQuickForm::name() {
     half_->setAccessibleName(words::worded(tr("%{Combs} half full of stores")));
     fullLabel_->setText(words::worded(tr("%{combs} f&ull")));
     halfLabel_->setText(words::worded(tr("%{combs} half fu&ll")));
-    sureness_->setText(words::worded(tr(
-        "A count is good to about 20 %, a look at both faces of each %{comb} to 15 %. Empty comb for feed, and %{combs} to take, are only known from a look.")));
+    if (spreads_)
+        sureness_->setText(
+            words::worded(
+                tr("A count is good to about %1, a look at both faces of each %{comb} to %2. Empty comb for feed, and %{combs} to take, are only known from a look."))
+                .arg(words::percent(spreads_->counted), words::percent(stores::relativeSdOf({}, *spreads_))));
 }
 
 void CombQuickForm::showEvent(QShowEvent* event) {
@@ -77,6 +80,8 @@ void CombQuickForm::tell() { emit counted({full_->value(), half_->value(), cappe
 void CombQuickForm::useLimits(const ReferenceData& reference) {
     limit(full_, reference.range("combs.full_of_stores"));
     limit(half_, reference.range("combs.half"));
+    spreads_ = stores::combSpreads(reference.constants);
+    name();
 }
 
 } // namespace winterlarder::desk

@@ -2,8 +2,11 @@
 #pragma once
 
 #include "book/entries/records.h"
+#include "stores/evidence.h"
 
 #include <QWidget>
+
+#include <optional>
 
 class QDoubleSpinBox;
 class QLabel;
@@ -35,6 +38,7 @@ private:
     QDoubleSpinBox* half_;
     QDoubleSpinBox* capped_;
     QLabel *fullLabel_, *halfLabel_, *sureness_;
+    std::optional<stores::CombSpreads> spreads_; //!< how sure a count and a look are; said once they are known
 };
 
 } // namespace winterlarder::desk

@@ -4,10 +4,10 @@
 #include "models/plain_tip.h"
 #include "support/plain_letters.h"
 #include "theme/card.h"
+#include "theme/list_keys.h"
 
 #include <QApplication>
 #include <QDialogButtonBox>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -113,12 +113,9 @@ void FindDialog::show(int row) {
 }
 
 bool FindDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (isForTheList(*event)) return QApplication::sendEvent(found_, event);
     if (event->type() != QEvent::KeyPress) return QDialog::eventFilter(watched, event);
     switch (static_cast<QKeyEvent*>(event)->key()) {
-    case Qt::Key_Up:
-    case Qt::Key_Down:
-    case Qt::Key_PageUp:
-    case Qt::Key_PageDown: return QApplication::sendEvent(found_, event);
     case Qt::Key_Return:
     case Qt::Key_Enter: show(found_->currentRow()); return true;
     default: return QDialog::eventFilter(watched, event);

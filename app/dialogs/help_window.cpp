@@ -2,10 +2,10 @@
 #include "dialogs/help_window.h"
 
 #include "theme/colours.h"
+#include "theme/list_keys.h"
 
 #include <QApplication>
 #include <QDialogButtonBox>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTextBrowser>
@@ -74,14 +74,7 @@ void HelpWindow::changeEvent(QEvent* event) {
 }
 
 bool HelpWindow::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() != QEvent::KeyPress) return QDialog::eventFilter(watched, event);
-    switch (static_cast<QKeyEvent*>(event)->key()) {
-    case Qt::Key_Up:
-    case Qt::Key_Down:
-    case Qt::Key_PageUp:
-    case Qt::Key_PageDown: return QApplication::sendEvent(browser_, event);
-    default: return QDialog::eventFilter(watched, event);
-    }
+    return isForTheList(*event) ? QApplication::sendEvent(browser_, event) : QDialog::eventFilter(watched, event);
 }
 
 } // namespace winterlarder::desk

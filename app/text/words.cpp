@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/words.h"
 
+#include "book/entries/words.h"
+#include "text/choice_words.h"
 #include "text/contexts.h"
 
 #include <QStringList>
@@ -42,11 +44,6 @@ constexpr std::array<TwoRegisters, 6> evidences{{
     {"one-sided lift", QT_TRANSLATE_NOOP("Words", "one side lifted"), QT_TRANSLATE_NOOP("Words", "one side lifted")},
     {"heft", QT_TRANSLATE_NOOP("Words", "the heft"), QT_TRANSLATE_NOOP("Words", "hefted")},
 }};
-
-constexpr std::array<Row, 4> flows{{{"none", QT_TRANSLATE_NOOP("Words", "none")},
-                                    {"trickle", QT_TRANSLATE_NOOP("Words", "a trickle")},
-                                    {"fair", QT_TRANSLATE_NOOP("Words", "a fair flow")},
-                                    {"strong", QT_TRANSLATE_NOOP("Words", "a strong flow")}}};
 
 QString either(Register how, const QString& whole, const QString& brief) {
     return how == Register::Whole ? whole : brief;
@@ -129,7 +126,11 @@ QString evidence(const std::string& kind, const WordStyle& style, Register how) 
         if (kind == id) return worded(say::Words::tr(how == Register::Whole ? whole : brief), style);
     return QString::fromStdString(kind);
 }
-QString flow(const std::string& word) { return named(flows, word); }
+QString flow(const std::string& word) {
+    const auto strength = book::choiceOf<book::FlowStrength>(word);
+    if (!strength) return QString::fromStdString(word);
+    return strength == book::FlowStrength::None ? say::Words::tr("none") : choice(*strength);
+}
 
 QString origin(climate::DateOrigin origin) {
     switch (origin) {

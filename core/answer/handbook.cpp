@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/handbook.h"
 
+#include "support/as_number.h"
 #include "support/require.h"
 
 #include <algorithm>
-#include <charconv>
 #include <optional>
 #include <vector>
 
@@ -13,10 +13,9 @@ namespace winterlarder::answer {
 namespace {
 
 double numberOf(std::string_view text) {
-    double value = 0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
-    require(read.ec == std::errc() && read.ptr == text.data() + text.size(), "{} is no number of kilograms", text);
-    return value;
+    const auto value = asNumber<double>(text);
+    require(value.has_value(), "{} is no number of kilograms", text);
+    return *value;
 }
 
 struct Rule {

@@ -43,6 +43,9 @@ bool isHorizontal(const CombFormat& format);
 BeeCount beesPerFace(const Outline& outline);
 inline constexpr double beesPerSquareDecimetre = 130;
 
+//! Days from the egg to the adult worker.
+inline constexpr int broodDays = 21;
+
 //! Boxes this long are long hives: combs count from the entrance end, ten of them are usual winter stores.
 inline constexpr int longHiveCombs = 16;
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reference/csv_table.h"
 
+#include "support/as_number.h"
 #include "support/require.h"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <csv.h>
 #include <fmt/format.h>
@@ -213,10 +213,8 @@ const CsvCell& CsvTable::cell(std::size_t row, std::string_view name) const {
 }
 
 std::optional<double> numberFrom(std::string_view text) {
-    double value = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (error != std::errc{} || end != text.data() + text.size() || !std::isfinite(value)) return std::nullopt;
-    return value;
+    const auto value = asNumber<double>(text);
+    return value && std::isfinite(*value) ? value : std::nullopt;
 }
 
 Outcome<std::string> textOfStream(std::istream& stream, const std::string& file, const limits::TextSize& most) {

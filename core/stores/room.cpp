@@ -7,10 +7,7 @@ namespace winterlarder::stores {
 
 namespace {
 
-constexpr double daysOfBrood = 21;
-constexpr double clusterShare = 0.20;
-
-double hatchedByDeadline(std::optional<int> days) { return days ? std::clamp(*days / daysOfBrood, 0.0, 1.0) : 1.0; }
+double hatchedByDeadline(std::optional<int> days) { return days ? std::clamp(static_cast<double>(*days) / hive::broodDays, 0.0, 1.0) : 1.0; }
 
 } // namespace
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tracking/nodes.h"
 
+#include "numerics/golden.h"
 #include "numerics/normal.h"
 #include "winter/draws.h"
 
@@ -23,8 +24,7 @@ double changedBy(const Belief& belief, SeasonDay endOf, std::size_t particle) {
 
 // Places of a winter's nodes: strata of the normal, moved by a different part of a stratum in every winter.
 double stratum(std::size_t winter, std::size_t node, std::size_t nodes) {
-    constexpr double golden = 0.6180339887498949;
-    const double shift = std::fmod(0.5 + golden * static_cast<double>(winter), 1.0);
+    const double shift = std::fmod(0.5 + numerics::goldenPart * static_cast<double>(winter), 1.0);
     const double p = (static_cast<double>(node) + shift) / static_cast<double>(nodes);
     return numerics::inverseNormal(std::clamp(p, 1e-6, 1 - 1e-6));
 }

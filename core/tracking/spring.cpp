@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stores/bees.h"
 #include "stores/harvest.h"
+#include "stores/room.h"
 #include "tracking/answer_parts.h"
 
 #include <algorithm>
@@ -13,7 +14,6 @@ namespace {
 constexpr int springIsNearDays = 45;
 constexpr int coldSpellDays = 14;
 constexpr int broodGrowsDays = 30;
-constexpr double clusterRoomShare = 0.2; // of the comb stays free to move and ripen, as in autumn (judgement)
 
 // Food a day around first forage, mean over all winters [kg].
 double useAtForage(const FollowBasis& r) {
@@ -35,7 +35,7 @@ std::optional<Mass> queenRoom(const FollowBasis& r) {
     const SeasonDay later =
         std::clamp(ensemble.medianForage() + broodGrowsDays, ensemble.firstDay(), ensemble.lastDay());
     const double broodArea = ensemble.means(later).broodCells / (2 * stores::cellsPerSquareDecimetre);
-    const double room = capacity * std::max(0.0, 1 - clusterRoomShare - broodArea / area);
+    const double room = capacity * std::max(0.0, 1 - stores::clusterShare - broodArea / area);
     const double over = r.following.now.atForage.typical.value() - room;
     return over > 0 ? std::optional(kilograms(over)) : std::nullopt;
 }

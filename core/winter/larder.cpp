@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "winter/larder.h"
 
+#include "numerics/golden.h"
 #include "numerics/normal.h"
 #include "support/require.h"
 
@@ -172,11 +173,10 @@ Spread<Mass> storesAtForage(const WinterLosses& losses, Mass mean, Mass sd) {
 }
 
 std::vector<double> storesDrawn(std::size_t winters, Mass mean, Mass sd) {
-    constexpr double goldenRatio = 0.61803398874989485;
     std::vector<double> stores(winters, std::max(0.0, mean.value()));
     if (sd.value() <= 0) return stores;
     for (std::size_t i = 0; i < winters; ++i) {
-        const double turn = (static_cast<double>(i) + 0.5) * goldenRatio, u = turn - std::floor(turn);
+        const double turn = (static_cast<double>(i) + 0.5) * numerics::goldenPart, u = turn - std::floor(turn);
         stores[i] = std::max(0.0, mean.value() + sd.value() * numerics::inverseNormal(std::clamp(u, 1e-9, 1 - 1e-9)));
     }
     return stores;

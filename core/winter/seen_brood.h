@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "hive/hive.h"
 #include "reference/model_constants.h"
 #include "winter/question.h"
 
 namespace winterlarder::winter {
 
-inline constexpr int broodAges = 21; //!< days from egg to adult
+inline constexpr int broodAges = hive::broodDays;
 
 //! Brood the keeper saw, as the winters take it in at the start of its day.
 struct SeenBrood {

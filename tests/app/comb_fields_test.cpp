@@ -5,6 +5,7 @@
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <gtest/gtest.h>
@@ -49,6 +50,24 @@ TEST_F(Fields, ShowingIsNoWish) {
     EXPECT_EQ(fields.share(Zone::Brood)->value(), 40);
     fields.show(std::nullopt, true);
     EXPECT_FALSE(fields.isEnabled());
+}
+
+TEST(CombQuickForm, SaysHowSureACountAndALookAreByTheTables) {
+    const auto said = [](const ReferenceData& reference) {
+        CombQuickForm form;
+        form.useLimits(reference);
+        QString all;
+        for (const auto* label : form.findChildren<QLabel*>()) all += label->text();
+        return all;
+    };
+    EXPECT_TRUE(said(*invented::shipped()).contains(QStringLiteral("about 20 %, a look at both faces of each frame to 15 %")))
+        << said(*invented::shipped()).toStdString();
+    auto other = *invented::shipped();
+    other.constants.quickCountSd = 0.3;
+    other.constants.combAreaSd = 0.4;
+    other.constants.combFillSd = 0.3;
+    EXPECT_TRUE(said(other).contains(QStringLiteral("about 30 %"))) << said(other).toStdString();
+    EXPECT_TRUE(said(other).contains(QStringLiteral("to 50 %"))) << said(other).toStdString();
 }
 
 TEST(CombQuickForm, ACountIsTyped) {

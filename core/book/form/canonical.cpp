@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "book/form/canonical.h"
 
+#include "support/as_number.h"
 #include "support/require.h"
 
-#include <charconv>
 #include <fmt/format.h>
 
 namespace winterlarder::book {
@@ -43,19 +43,12 @@ std::string textOfValue(const Value& value) {
     return escaped(std::get<std::string>(value));
 }
 
-template <class Number> std::optional<Value> numberOf(std::string_view text) {
-    Number number{};
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
-    return Value{number};
-}
-
 std::optional<Value> valueOf(ColumnType type, std::string_view text) {
     switch (type) {
-    case ColumnType::Number: return numberOf<double>(text);
+    case ColumnType::Number: return asNumber<double>(text);
     case ColumnType::Integer:
     case ColumnType::Flag:
-    case ColumnType::Reference: return numberOf<std::int64_t>(text);
+    case ColumnType::Reference: return asNumber<std::int64_t>(text);
     default: break;
     }
     auto plain = unescaped(text);
@@ -89,11 +82,11 @@ std::optional<Values> takeValues(Lines& lines, const std::string& prefix, const 
 std::optional<std::vector<Values>> takeList(Lines& lines, const ListTable& list) {
     const auto line = lines.find(list.name + ".size");
     if (line == lines.end()) return std::vector<Values>{};
-    const auto size = numberOf<std::int64_t>(line->second);
-    if (!size || std::get<std::int64_t>(*size) < 0 || std::get<std::int64_t>(*size) > 1000000) return std::nullopt;
+    const auto size = asNumber<std::int64_t>(line->second);
+    if (!size || *size < 0 || *size > 1000000) return std::nullopt;
     lines.erase(line);
     std::vector<Values> items;
-    for (std::int64_t item = 0; item < std::get<std::int64_t>(*size); ++item) {
+    for (std::int64_t item = 0; item < *size; ++item) {
         auto values = takeValues(lines, fmt::format("{}.{}.", list.name, item), list.columns);
         if (!values) return std::nullopt;
         items.push_back(std::move(*values));

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/book/book_csv_references.h"
 
-#include <charconv>
+#include "support/as_number.h"
+
 #include <fmt/format.h>
 
 namespace winterlarder::exchange {
@@ -56,10 +57,7 @@ Outcome<std::int64_t> CsvReferences::find(book::Kind kind, const std::string& te
 
 std::optional<std::int64_t> CsvReferences::numberOf(std::string_view text) {
     if (text.starts_with('#')) text.remove_prefix(1);
-    std::int64_t number = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (text.empty() || error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
-    return number;
+    return asNumber<std::int64_t>(text);
 }
 
 std::optional<std::int64_t> CsvReferences::idOf(std::string_view text) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/book/book_values.h"
 
-#include <charconv>
+#include "support/as_number.h"
+
 #include <cmath>
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -16,14 +17,13 @@ using book::Value;
 constexpr double largestWhole = 9007199254740992; // 2^53: beyond it a double skips whole numbers
 
 template <class Number> std::optional<Value> numberOf(std::string_view text) {
-    Number number{};
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
+    auto number = asNumber<Number>(text);
+    if (!number) return std::nullopt;
     if constexpr (std::is_same_v<Number, double>) {
-        if (!std::isfinite(number)) return std::nullopt;
-        if (number == 0) number = 0; // no -0
+        if (!std::isfinite(*number)) return std::nullopt;
+        if (*number == 0) number = 0; // no -0
     }
-    return Value{number};
+    return Value{*number};
 }
 
 std::optional<Value> wholeOf(double number) {

@@ -5,8 +5,8 @@
 #include "exchange/case/hive_room.h"
 #include "exchange/json/json_output.h"
 #include "exchange/json/suggestion.h"
+#include "support/as_number.h"
 
-#include <charconv>
 #include <fmt/format.h>
 
 namespace winterlarder::exchange {
@@ -67,11 +67,10 @@ void checkFeedMeasures(ObjectReader& feed, book::FeedKind kind) {
 }
 
 bool readNumber(std::string_view text) {
-    double number = 0;
     for (char c : text)
         if ((c < '0' || c > '9') && c != '.') return false;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    return error == std::errc() && end == text.data() + text.size() && number > 0 && number <= 1000;
+    const auto number = asNumber<double>(text);
+    return number && *number > 0 && *number <= 1000;
 }
 
 void checkName(ObjectReader& whole, std::string_view key, std::optional<std::string>& name) {
