@@ -75,14 +75,11 @@ void MainWindow::leaveFirstPage() {
 }
 
 void MainWindow::lookAtFirstColony() {
-    connect(
-        &yard_, &Yard::settledDown, this,
-        [this] {
-            if (yard_.colonies().empty()) return;
-            choose(yard_.colonies().front().id);
-            colonyView_->beginFirstLook();
-        },
-        Qt::SingleShotConnection);
+    whenNextSettled([this] {
+        if (yard_.colonies().empty()) return;
+        choose(yard_.colonies().front().id);
+        colonyView_->beginFirstLook();
+    });
 }
 
 void MainWindow::listRecentBooks() {

@@ -11,6 +11,8 @@
 #include <QStackedWidget>
 #include <QTabWidget>
 
+#include <algorithm>
+
 //! Everything that can be written down of a colony, from the menu.
 namespace winterlarder::desk {
 
@@ -103,32 +105,23 @@ void MainWindow::newColony() {
     const auto* shown = yard_.shownYard();
     if (!shown || !reference_ || !yard_.writable()) return;
     book::Colony colony{.yard = shown->id, .hive = settings::usualHive(*reference_)};
-    // The form is accepted when the book has it, right before the book tells what was added.
-    connect(askForColony(this, &yard_, colony), &QDialog::accepted, this, [this] {
-        connect(
-            &book_, &OpenBook::changed, this,
-            [this](const BookChange& change) {
-                if (!change.added) return;
-                connect(
-                    &yard_, &Yard::settledDown, this,
-                    [this, id = *change.added] {
-                        if (yard_.find(id)) choose(id);
-                    },
-                    Qt::SingleShotConnection);
-            },
-            Qt::SingleShotConnection);
+    askForColony(this, &yard_, colony)->onceWritten([this](const BookChange& change) {
+        if (!change.added) return;
+        whenNextSettled([this, id = *change.added] {
+            if (yard_.find(id)) choose(id);
+        });
     });
 }
 
 void MainWindow::newYard() {
     if (!yard_.writable() || !reference_) return;
-    connect(askForYard(this, &yard_, {}), &QDialog::accepted, this, [this] {
-        connect(
-            &yard_, &Yard::settledDown, this,
-            [this] {
-                if (!yard_.yards().empty()) yard_.showYard(yard_.yards().back().id);
-            },
-            Qt::SingleShotConnection);
+    askForYard(this, &yard_, {})->onceWritten([this](const BookChange& change) {
+        if (!change.addedYard) return;
+        whenNextSettled([this, id = *change.addedYard] {
+            const auto& yards = yard_.yards();
+            if (std::any_of(yards.begin(), yards.end(), [&](const auto& each) { return each.id == id; }))
+                yard_.showYard(id);
+        });
     });
 }
 

@@ -141,8 +141,8 @@ void ColonyView::acceptAdvice() {
     if (!records) return;
     const auto accepted = answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice,
                                                *yard_->book()->reference(), words::style());
-    yard_->apply(planInstead(accepted, *records, answered.record.asOf), [this](const Problems& problems) {
-        if (problems.empty())
+    yard_->apply(planInstead(accepted, *records, answered.record.asOf), [this](const Outcome<BookChange>& made) {
+        if (made.ok())
             emit noticeGiven(
                 tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped."));
     });

@@ -151,6 +151,10 @@ void MainWindow::showFound(book::YardId yard, ColonyId colony, const QString& na
 // At once and not as an event of its own: the window would seem settled before it.
 void MainWindow::onceSettled(const std::function<void()>& act) {
     if (!yard_.busy()) return act();
+    whenNextSettled(act);
+}
+
+void MainWindow::whenNextSettled(const std::function<void()>& act) {
     connect(&yard_, &Yard::settledDown, this, act, Qt::SingleShotConnection);
 }
 

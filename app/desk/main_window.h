@@ -155,7 +155,8 @@ private:
     void addFindable(std::vector<Findable>& all, const book::Yard& yard);
     void addFindable(std::vector<Findable>& all, const book::ColonyHistory& colony, const QString& yard);
     void showFound(book::YardId yard, ColonyId colony, const QString& name, std::optional<FoundEntry> entry);
-    void onceSettled(const std::function<void()>& act); //!< at once where nothing is under way
+    void onceSettled(const std::function<void()>& act);     //!< at once where nothing is under way
+    void whenNextSettled(const std::function<void()>& act); //!< once what was just written or opened is read
     void showPlace(const QString& name);
     void showSources(const QString& lookFor);
     QString takeOne(const QString& file); //!< why it cannot be taken; empty where it is

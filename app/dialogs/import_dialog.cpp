@@ -254,10 +254,10 @@ void ImportDialog::showFaults(const Problems& problems) {
 
 void ImportDialog::carryOut() {
     import_->setEnabled(false);
-    const auto done = [self = QPointer<ImportDialog>(this)](const Problems& problems) {
+    const auto done = [self = QPointer<ImportDialog>(this)](const Outcome<BookChange>& made) {
         if (!self) return;
-        if (problems.empty()) self->accept();
-        else self->showFaults(problems);
+        if (made.ok()) self->accept();
+        else self->showFaults(made.problems());
     };
     if (entries_) {
         book_->change(

@@ -270,9 +270,9 @@ void ScaleLogDialog::carryOut() {
             if (!made->doubts.problems.empty()) return made->doubts.problems;
             return book.apply(made->records.asOneStep(), now, who);
         },
-        [self = QPointer<ScaleLogDialog>(this)](const Problems& problems) {
-            if (self && problems.empty()) self->accept();
-            else if (self) self->added_->setText(problemWords(problems));
+        [self = QPointer<ScaleLogDialog>(this)](const Outcome<BookChange>& made) {
+            if (self && made.ok()) self->accept();
+            else if (self) self->added_->setText(problemWords(made.problems()));
         });
 }
 

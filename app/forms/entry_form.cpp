@@ -210,11 +210,12 @@ void EntryForm::saveAsMeant(double kilograms) {
 
 void EntryForm::write(book::Edit made) {
     saveButton_->setEnabled(false);
-    yard_->apply(std::move(made), [form = QPointer<EntryForm>(this)](const Problems& problems) {
+    yard_->apply(std::move(made), [form = QPointer<EntryForm>(this)](const Outcome<BookChange>& written) {
         if (!form) return;
         form->saveButton_->setEnabled(true);
-        if (problems.empty()) return form->accept();
-        form->showFault(problemWords(problems.front()));
+        if (!written.ok()) return form->showFault(problemWords(written.problems().front()));
+        form->accept();
+        if (form->then_) form->then_(*written);
     });
 }
 

@@ -61,7 +61,9 @@ public:
     //! What is to be done to the book, or what is wrong with what was typed.
     using Made = std::variant<book::Edit, QString>;
     void setEdit(std::function<Made()> edit); //!< once, after all fields
-    QString fault() const;                    //!< as shown
+    //! Done once the book has it, before what is shown is read again; not where the form is left without writing.
+    void onceWritten(std::function<void(const BookChange&)> then) { then_ = std::move(then); }
+    QString fault() const; //!< as shown
     //! Asks about an entry that is not likely: what was typed stays, nothing is written until it is answered.
     DoubtBar* doubts() const { return doubts_; }
 
@@ -91,6 +93,7 @@ private:
     std::vector<QuantityField*> quantities_;
     std::vector<DayField*> days_;
     std::function<Made()> edit_;
+    std::function<void(const BookChange&)> then_;
 };
 
 template <class Choice> Choice chosen(const QComboBox* box) {

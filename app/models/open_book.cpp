@@ -48,6 +48,7 @@ BookChange changeOf(book::Book& book, const Outcome<book::Applied>& outcome) {
     BookChange change;
     if (!outcome.ok()) return change;
     change.added = outcome->added<book::Colony>();
+    change.addedYard = outcome->added<book::Yard>();
     const auto colonies = coloniesOf(book, outcome->touched);
     change.everything = !colonies.has_value();
     if (colonies) change.colonies = *colonies;
@@ -219,24 +220,24 @@ void OpenBook::close() {
         [this, next](const Outcome<winterlarder::Done>&) { takeClosed(next); });
 }
 
-void OpenBook::change(Change change, Done done) {
-    struct Made {
+void OpenBook::change(Change change, Made then) {
+    struct Changed {
         Outcome<book::Applied> outcome;
         BookChange what{};
         std::optional<BookState> state{};
     };
     worker_->ask(
         this,
-        [held = held_, generation = generation_, change = std::move(change), scribe = scribe_]() -> Made {
+        [held = held_, generation = generation_, change = std::move(change), scribe = scribe_]() -> Changed {
             auto* book = held->of(generation);
             if (!book) return {notOpen()};
             const auto edit = [&] { return change(*book, scribe.now(), scribe.who.toStdString()); };
             const auto outcome = outcomeOf(edit);
             return {outcome, changeOf(*book, outcome), stateOf(*book)};
         },
-        [this, done = std::move(done)](Outcome<Made> made) {
+        [this, then = std::move(then)](Outcome<Changed> made) {
             const auto outcome = made.ok() ? made->outcome : Outcome<book::Applied>(made.problems());
-            if (done) done(outcome.ok() ? Problems() : outcome.problems());
+            if (then) then(outcome.ok() ? Outcome<BookChange>(made->what) : Outcome<BookChange>(outcome.problems()));
             if (made.ok() && made->state) take(*made->state);
             tell(outcome, made.ok() ? made->what : BookChange{});
         });
@@ -257,10 +258,10 @@ void OpenBook::take(BookState state) {
     emit stateChanged();
 }
 
-void OpenBook::apply(book::Edit edit, Done done) {
+void OpenBook::apply(book::Edit edit, Made then) {
     change([edit = std::move(edit)](book::Book& book, book::Timestamp now,
                                     const std::string& who) { return book.apply(edit, now, who); },
-           std::move(done));
+           std::move(then));
 }
 
 void OpenBook::undo() {

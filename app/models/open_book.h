@@ -42,9 +42,10 @@ struct BookState {
 
 //! What changed in the book: by the window's own edit or by another program.
 struct BookChange {
-    bool everything = false;             //!< any yard or colony may be another
-    std::set<book::ColonyId> colonies;   //!< else only records of these
-    std::optional<book::ColonyId> added; //!< a colony added by the edit
+    bool everything = false;                 //!< any yard or colony may be another
+    std::set<book::ColonyId> colonies;       //!< else only records of these
+    std::optional<book::ColonyId> added{};   //!< a colony added by the edit
+    std::optional<book::YardId> addedYard{}; //!< a yard
 };
 
 //! The book the window works on, held on a thread of its own. Edits are on disk when changed() comes; one that cannot be made comes back
@@ -82,16 +83,18 @@ public:
     const std::optional<BookState>& state() const { return state_; }
     bool idle() const { return worker_->idle() && files_->idle(); }
 
-    //! `done` is told once, before any signal: nothing where it was made, else why not. An edit asked of a book that is no longer open is
-    //! not made, and that is told like any other refusal.
-    void apply(book::Edit edit, Done done = {});
+    //! What an edit changed, or why it was not made.
+    using Made = std::function<void(const Outcome<BookChange>& made)>;
+    //! `then` is told once, before any signal. An edit asked of a book that is no longer open is not made, and that is told like any other
+    //! refusal.
+    void apply(book::Edit edit, Made then = {});
     void undo();
     void redo();
     void restore(const QString& backup);
     void copyTo(const QString& copy, Done done = {});
     //! An edit that work of its own makes (an import); its outcome is told like any other edit's.
     using Change = std::function<Outcome<book::Applied>(book::Book&, book::Timestamp, const std::string&)>;
-    void change(Change change, Done done = {});
+    void change(Change change, Made then = {});
     //! Runs work(book) on the book's thread, then then(Outcome) here: exactly once, whatever work() throws; a problem where no book is
     //! open. Not at all once another book is open than when it was asked, or `context` is destroyed.
     template <class Work, class Then> void ask(QObject* context, Work work, Then then);

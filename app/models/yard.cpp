@@ -77,7 +77,7 @@ void Yard::moveCombs(advice::MovingCombs combs) { tell(state_.moveCombs(combs));
 // ---- edits -----------------------------------------------------------------------------------------------------------
 
 // Entries that were shown under numbers of our own are known to the book by those it gave.
-void Yard::send(book::Edit edit, const ShownNumbers::Issued& issued, OpenBook::Done done) {
+void Yard::send(book::Edit edit, const ShownNumbers::Issued& issued, OpenBook::Made then) {
     book_->change(
         [edit = std::move(edit), issued, numbers = numbers_](book::Book& book, book::Timestamp now,
                                                              const std::string& who) {
@@ -85,20 +85,20 @@ void Yard::send(book::Edit edit, const ShownNumbers::Issued& issued, OpenBook::D
             if (applied.ok()) numbers->note(issued, applied->touched);
             return applied;
         },
-        std::move(done));
+        std::move(then));
 }
 
-void Yard::apply(book::Edit edit, OpenBook::Done done) {
-    if (writable()) send(std::move(edit), {}, std::move(done));
+void Yard::apply(book::Edit edit, OpenBook::Made then) {
+    if (writable()) send(std::move(edit), {}, std::move(then));
 }
 
 // What was shown of it is read again where the book refuses it.
 void Yard::applyShown(book::Edit edit, const BookChange& shown, const ShownNumbers::Issued& issued) {
     const auto number = ++lastEdit_;
     underWay_.insert(number);
-    send(std::move(edit), issued, [this, number, shown](const Problems& problems) {
+    send(std::move(edit), issued, [this, number, shown](const Outcome<BookChange>& made) {
         const bool ofThisBook = underWay_.erase(number) > 0;
-        if (ofThisBook && !problems.empty()) readAgain(shown);
+        if (ofThisBook && !made.ok()) readAgain(shown);
     });
 }
 

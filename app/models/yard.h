@@ -77,7 +77,7 @@ public:
 
     // ---- edits -------------------------------------------------------------------------------------------------------
     //! Any edit of the book; what it changes is shown once it is made.
-    void apply(book::Edit edit, OpenBook::Done done = {});
+    void apply(book::Edit edit, OpenBook::Made then = {});
     //! These are shown at once, by what the edit makes of the history of the colony being looked at.
     void changeComb(ColonyId id, std::size_t place, const book::CombRecord& comb);
     void writeLook(const book::Look& look);             //!< id 0: a new one
@@ -111,7 +111,7 @@ private:
     void clear();
     void readAgain(const BookChange& change);
     void read();
-    void send(book::Edit edit, const ShownNumbers::Issued& issued, OpenBook::Done done);
+    void send(book::Edit edit, const ShownNumbers::Issued& issued, OpenBook::Made then);
     void applyShown(book::Edit edit, const BookChange& shown, const ShownNumbers::Issued& issued = {});
     void editShown(ColonyId id, book::Edit edit);
     YardChanges showEdit(ColonyId id, const book::Edit& edit, ShownNumbers::Issued& issued);

@@ -210,8 +210,8 @@ void WeatherDialog::carryOut() {
     book::WeatherLog log{.yard = shown->id, .origin = QFileInfo(file_).fileName().toStdString()};
     log.days = days_;
     yard_->apply(book::SingleEdit(book::AddWeatherLog{log}),
-                 [self = QPointer<WeatherDialog>(this)](const Problems& problems) {
-                     if (self && problems.empty()) self->accept();
+                 [self = QPointer<WeatherDialog>(this)](const Outcome<BookChange>& made) {
+                     if (self && made.ok()) self->accept();
                  });
 }
 

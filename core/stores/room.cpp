@@ -7,7 +7,9 @@ namespace winterlarder::stores {
 
 namespace {
 
-double hatchedByDeadline(std::optional<int> days) { return days ? std::clamp(static_cast<double>(*days) / hive::broodDays, 0.0, 1.0) : 1.0; }
+double hatchedByDeadline(std::optional<int> days) {
+    return days ? std::clamp(static_cast<double>(*days) / hive::broodDays, 0.0, 1.0) : 1.0;
+}
 
 } // namespace
 

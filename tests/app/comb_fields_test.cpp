@@ -60,7 +60,8 @@ TEST(CombQuickForm, SaysHowSureACountAndALookAreByTheTables) {
         for (const auto* label : form.findChildren<QLabel*>()) all += label->text();
         return all;
     };
-    EXPECT_TRUE(said(*invented::shipped()).contains(QStringLiteral("about 20 %, a look at both faces of each frame to 15 %")))
+    EXPECT_TRUE(
+        said(*invented::shipped()).contains(QStringLiteral("about 20 %, a look at both faces of each frame to 15 %")))
         << said(*invented::shipped()).toStdString();
     auto other = *invented::shipped();
     other.constants.quickCountSd = 0.3;

@@ -55,6 +55,7 @@ TEST_F(WindowDesk, FromNothingToAnAnswer) {
     type(field<QLineEdit>(form, "Name"), "Apple");
     write(form);
     ASSERT_EQ(window.yard()->colonies().size(), 2U);
+    EXPECT_EQ(window.colonyView()->colony(), window.yard()->colonies()[1].id) << "the new one is chosen";
     look(1);
     QTest::mouseClick(window.colonyView()->look()->newLookButton(), Qt::LeftButton);
     settle();

@@ -75,7 +75,7 @@ TEST_F(BookDesk, AnErrorInAnEditIsToldOnceAndTheNextGoesOn) {
     int told = 0;
     book.change([](book::Book&, book::Timestamp,
                    const std::string&) -> Outcome<book::Applied> { throw std::logic_error("broken"); },
-                [&](const Problems& problems) { told += problems.empty() ? 100 : 1; });
+                [&](const Outcome<BookChange>& made) { told += made.ok() ? 100 : 1; });
     settle();
     EXPECT_EQ(told, 1);
     ASSERT_EQ(refused.count(), 1);
