@@ -12,8 +12,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double wholeSuperShare = 0.8; // of a super's honey that may be taken, for the super to go as a whole
-
 const stores::Comb& combAt(const AdviceBasis& r, int position) {
     return r.question.combs[static_cast<std::size_t>(position)];
 }
@@ -71,7 +69,7 @@ void takeWholeSupers(const AdviceBasis& r, const std::vector<stores::HarvestComb
     for (const auto& super : bySuper(r, free)) {
         Mass honey{0};
         for (const auto& comb : super.second) honey += comb.honey;
-        const bool whole = honey >= honeyIn(r, super.first) * wholeSuperShare;
+        const bool whole = honey >= honeyIn(r, super.first) * r.rules().wholeSuperShare;
         if (!whole || (supersCount(r.question) && harvest.combsHold + honey > toSpare)) continue;
         for (const auto& comb : super.second) take(r, harvest, comb);
     }

@@ -9,8 +9,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double broodBoxShare = 0.75; // of the largest comb's face
-
 double faceOf(const hive::CombFormat& box) { return hive::faceArea(box.outline).value(); }
 
 } // namespace
@@ -29,7 +27,8 @@ int broodBoxes(const ColonyQuestion& question) {
     for (const auto& box : question.boxes) largest = std::max(largest, faceOf(box));
     int count = 0;
     for (std::size_t i = 0; i < question.boxes.size(); ++i)
-        count += !isSuper(question, static_cast<int>(i)) && faceOf(question.boxes[i]) >= broodBoxShare * largest;
+        count += !isSuper(question, static_cast<int>(i)) &&
+                 faceOf(question.boxes[i]) >= question.decisions.broodBoxShare * largest;
     return std::max(1, count);
 }
 

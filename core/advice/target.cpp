@@ -31,7 +31,6 @@ void eatenAndFound(const AdviceBasis& r, TargetBasis& t) {
 
 // Slope of the losses on the logarithm of the bees; where bees were not drawn the share of use that goes with their number.
 double slopeOnBees(const AdviceBasis& r, const std::vector<double>& largest) {
-    constexpr double usualElasticity = 0.6;
     const auto draws = r.ensemble.draws();
     double n = 0, x = 0, y = 0, xx = 0, xy = 0;
     for (std::size_t i = 0; i < largest.size(); ++i) {
@@ -39,7 +38,7 @@ double slopeOnBees(const AdviceBasis& r, const std::vector<double>& largest) {
         n += 1, x += bees, y += largest[i], xx += bees * bees, xy += bees * largest[i];
     }
     const double variance = xx - x * x / n;
-    return variance > 1e-6 * n ? std::max(0.0, (xy - x * y / n) / variance) : usualElasticity * y / n;
+    return variance > 1e-6 * n ? std::max(0.0, (xy - x * y / n) / variance) : r.rules().useOnBees * y / n;
 }
 
 Mass wantedFrom(const AdviceBasis& r, const std::vector<double>& largest) {

@@ -29,9 +29,6 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr SeasonDay earlyLookBefore{-92};
-constexpr double earlyLookSdKg = 2;
-
 Spread<BeeCount> beesNow(const winter::DemandEnsemble& ensemble, SeasonDay day) {
     const auto bees = ensemble.bees(day);
     std::vector<double> sorted(bees.begin(), bees.end());
@@ -42,7 +39,8 @@ Spread<BeeCount> beesNow(const winter::DemandEnsemble& ensemble, SeasonDay day) 
 }
 
 Mass sdForShares(const ColonyQuestion& question, Mass sd) {
-    return question.asOf < earlyLookBefore ? kilograms(std::hypot(sd.value(), earlyLookSdKg)) : sd;
+    const auto& rules = question.decisions;
+    return question.asOf.w < rules.earlyLookBefore ? kilograms(std::hypot(sd.value(), rules.earlyLookSd)) : sd;
 }
 
 // Food eaten in each calendar month from the asking day to each winter's own forage.

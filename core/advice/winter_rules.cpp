@@ -12,10 +12,10 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double clusteredBelowC = 10; // of a usual day's maximum: bees do not move across empty combs
-
+// Bees do not move across empty combs.
 bool inCold(const AdviceBasis& r) {
-    return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange < clusteredBelowC;
+    return r.question.site->curve.normal(r.question.asOf).value() + r.constants.diurnalHalfRange <
+           r.rules().clusteredBelow;
 }
 
 Decided oneVisit(DecidedBy by, feeding::FeedingPlan plan) {

@@ -102,8 +102,29 @@ struct DecisionConstants {
     double handbookReserve; //!< kg
     double oldestSight;     //!< d
     double sightAtMostTimes;
-    double sightAtMostMore; //!< kg
-    double syrupPerSugar;   //!< L/kg
+    double sightAtMostMore;   //!< kg
+    double syrupPerSugar;     //!< L/kg
+    double worthAskingLeast;  //!< 0.5 kg
+    double askMites;          //!< 2.5 kg
+    double askQueen;          //!< 1 kg
+    double askFoodBeside;     //!< 2 kg
+    double askFullCombs;      //!< 2 kg
+    double beeBreadLow;       //!< 0.5 kg
+    double beeBreadDays;      //!< 45 d
+    double longColdDays;      //!< 30 d
+    double narrowMargin;      //!< 4 kg
+    double waspsFrom;         //!< 13 degC
+    double coldestDays;       //!< 30 d
+    double springUsualFrom;   //!< 90 season day
+    double springUsualTo;     //!< 150 season day
+    double clusteredBelow;    //!< 10 degC
+    double wholeSuperShare;   //!< 0.8
+    double earlyLookBefore;   //!< -92 season day
+    double earlyLookSd;       //!< 2 kg
+    double useOnBees;         //!< 0.6
+    double countSdLeast;      //!< 0.5 kg
+    double broodBoxShare;     //!< 0.75
+    double heightWorthSaying; //!< 0.5 K
 };
 
 } // namespace winterlarder

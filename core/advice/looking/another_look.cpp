@@ -26,12 +26,11 @@ stores::Tare tareOf(const AdviceBasis& r) { return {r.question.tare, r.question.
 
 // Error of stores told by lifting both sides, or by counting combs, where that was not done already.
 std::optional<double> ownSd(const AdviceBasis& r, LookKind look) {
-    constexpr double countLeastKg = 0.5;
     if (look == LookKind::Weigh && !hasEvidence(r, {stores::EvidenceKind::Scale, stores::EvidenceKind::TwoSidedLift}))
         return std::hypot(stores::scaleSd(tareOf(r)).value(), r.constants.liftTwoSidesSd);
     if (look == LookKind::CountCombs &&
         !hasEvidence(r, {stores::EvidenceKind::Combs, stores::EvidenceKind::QuickCount}))
-        return std::max(countLeastKg, r.constants.quickCountSd * r.estimate.mean.value());
+        return std::max(r.rules().countSdLeast, r.constants.quickCountSd * r.estimate.mean.value());
     return std::nullopt;
 }
 

@@ -12,21 +12,18 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double worthAskingKg = 0.5;
-// What an answer moves where no sum tells it: a colony lost to mites, a queen that is not there, bees beside empty combs. Judgement.
-constexpr double mitesKg = 2.5, queenKg = 1, besideKg = 2, usualFullCombs = 2;
-
 bool workSeason(const AdviceBasis& r) { return r.phase <= Phase::Closing; }
 
 double queenMoves(const AdviceBasis& r, const Decided&) {
     const auto& q = r.question;
     if (q.queenSeen || q.eggsSeen || !workSeason(r) || (q.brood && q.brood->count > 0)) return 0;
-    return r.needIfStopped ? std::max(queenKg, (r.target.stores - *r.needIfStopped).value()) : queenKg;
+    const double least = r.rules().askQueen;
+    return r.needIfStopped ? std::max(least, (r.target.stores - *r.needIfStopped).value()) : least;
 }
 
 double mitesMove(const AdviceBasis& r, const Decided&) {
     const auto& a = r.question.answers;
-    return workSeason(r) && !a.mitesCounted && !a.mitesTreated ? mitesKg : 0;
+    return workSeason(r) && !a.mitesCounted && !a.mitesTreated ? r.rules().askMites : 0;
 }
 
 double fedMoves(const AdviceBasis& r, const Decided& decided) {
@@ -57,7 +54,7 @@ double flowMoves(const AdviceBasis& r, const Decided&) {
 double fullCombsMove(const AdviceBasis& r, const Decided& decided) {
     if (r.question.answers.fullCombs || !decided.feed || decided.by == DecidedBy::Disease || r.phase > Phase::Late)
         return 0;
-    return std::min(decided.feed->stores.value(), usualFullCombs);
+    return std::min(decided.feed->stores.value(), r.rules().askFullCombs);
 }
 
 double visitsMove(const AdviceBasis& r, const Decided&) {
@@ -69,7 +66,7 @@ double visitsMove(const AdviceBasis& r, const Decided&) {
 
 double besideMoves(const AdviceBasis& r, const Decided&) {
     const bool clustered = r.phase == Phase::Late || r.phase == Phase::Winter;
-    return clustered && !r.question.answers.foodBeside && !foodInReach(r) ? besideKg : 0;
+    return clustered && !r.question.answers.foodBeside && !foodInReach(r) ? r.rules().askFoodBeside : 0;
 }
 
 struct Question {
@@ -100,7 +97,7 @@ std::optional<Ask> nextQuestion(const AdviceBasis& r, const Decided& decided) {
     std::optional<Ask> best;
     for (const Question& question : questions) {
         const double moves = question.moves(r, decided);
-        if (moves >= worthAskingKg && (!best || moves > best->movesKg)) best = Ask{question.kind, moves};
+        if (moves >= r.rules().worthAskingLeast && (!best || moves > best->movesKg)) best = Ask{question.kind, moves};
     }
     if (best && best->kind == AskKind::FlowToCome) best->flows = r.question.lateFlows;
     return best;

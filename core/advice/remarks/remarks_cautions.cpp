@@ -15,19 +15,13 @@ namespace winterlarder::advice {
 
 namespace {
 
-constexpr double lowBeeBreadKg = 0.5;
-constexpr double longColdDays = 30;
-constexpr double narrowMarginKg = 4; // stores within this of the need are to be watched
-constexpr double waspsFromC = 13;    // daily maximum at which robbers still fly
-constexpr int coldestDays = 30;
-constexpr double gramsInAPercent = 10;                       // of a kilogram
-constexpr SeasonDay usualSpringFrom{90}, usualSpringTo{150}; // April and May
+constexpr double gramsInAPercent = 10; // of a kilogram
 
-//! Mean use a day in the coldest 30 days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
+//! Mean use a day in the coldest days of the normal that are simulated [kg/d]: what a cluster that cannot move needs within reach, times the days
 //! it is locked in.
 Mass coldestUsePerDay(const AdviceBasis& r) {
     const auto& ensemble = r.ensemble;
-    const int length = std::min(coldestDays, ensemble.days());
+    const int length = std::min(static_cast<int>(r.rules().coldestDays), ensemble.days());
     double coldest = 1e9, useG = 0;
     for (int first = 0; first + length <= ensemble.days(); ++first) {
         double warmth = 0, use = 0;
@@ -90,14 +84,15 @@ private:
         const bool weak = r.phase >= Phase::Late && !disease() && a.decidedBy != DecidedBy::Weak && tooWeak(r);
         if (weak) say("weak-too-late");
         if (a.verdict != Verdict::CannotSay && r.phase >= Phase::Late &&
-            r.stores() < *a.need + kilograms(narrowMarginKg) && !disease())
+            r.stores() < *a.need + kilograms(r.rules().narrowMargin) && !disease())
             say("spring-starvation", {{"class", springComesAsUsual() ? half() : std::string("any")}});
     }
 
     //! Brood grows in March and April, in the south in August and September, where spring forage starts after them, and they are still to come.
     bool springComesAsUsual() const {
-        return q.season.forage && q.season.forage->day >= usualSpringFrom && q.season.forage->day <= usualSpringTo &&
-               q.asOf < usualSpringFrom;
+        const double from = r.rules().springUsualFrom;
+        return q.season.forage && q.season.forage->day.w >= from && q.season.forage->day.w <= r.rules().springUsualTo &&
+               q.asOf.w < from;
     }
 
     // Where laying goes on through winter, or should have stopped since the look, there is no day to name.
@@ -123,14 +118,14 @@ private:
         if (a.decidedBy == DecidedBy::Contradiction) say("check-scale");
         if (!opens) return;
         if (maximumToday() < hive::fullLookFromC) say("opening-cold");
-        if (!a.feed && maximumToday() >= waspsFromC && !coldSeason()) say("robbing-and-wasps");
+        if (!a.feed && maximumToday() >= r.rules().waspsFrom && !coldSeason()) say("robbing-and-wasps");
         say("stings");
         if (!nothingGoesOnTop(q) && (q.boxes.size() > 1 || a.harvest)) say("lifting");
         if (frameless()) say("soft-comb");
     }
 
     void feeding() {
-        if (syrup() || (maximumToday() >= waspsFromC && !coldSeason())) say("robbing-and-wasps");
+        if (syrup() || (maximumToday() >= r.rules().waspsFrom && !coldSeason())) say("robbing-and-wasps");
         if (q.longHive) say("long-hive-feeding");
         say("sugar-kind");
         say("unknown-honey");
@@ -168,30 +163,31 @@ private:
         if (q.queenSeen == false && q.eggsSeen != true && r.phase <= Phase::Closing) say("queen-in-doubt");
         if (!q.brood && q.season.broodRestart && q.lookedOn >= q.season.broodRestart->day && r.phase == Phase::Spring)
             say("brood-not-said");
-        if (q.beeBread && q.beeBread->value() < lowBeeBreadKg && beforeLayingStops())
+        if (q.beeBread && q.beeBread->value() < r.rules().beeBreadLow && beforeLayingStops())
             say("pollen-short", {{"pollen", *q.beeBread}});
         if (q.flowStrength > 0 && r.phase <= Phase::Closing) {
             say("flow-not-sure");
             say("setting-stores");
         }
-        if (r.phase == Phase::Closing && q.asOf < SeasonDay{-92} && nectarComesIn()) say("early-look");
+        if (r.phase == Phase::Closing && q.asOf.w < r.rules().earlyLookBefore && nectarComesIn()) say("early-look");
     }
 
     bool nectarComesIn() const { return q.season.lastIncome && q.asOf <= q.season.lastIncome->day; }
 
     bool beforeLayingStops() const {
-        return q.season.broodStop && q.asOf < q.season.broodStop->day && q.asOf > q.season.broodStop->day - 45;
+        return q.season.broodStop && q.asOf < q.season.broodStop->day &&
+               q.season.broodStop->day - q.asOf < r.rules().beeBreadDays;
     }
 
     void winter() {
         const bool autumn = r.phase == Phase::Closing || r.phase == Phase::Late;
         if (anySuper() && autumn && a.verdict != Verdict::Harvest) say("excluder-off");
         if (autumn && q.season.winterClass == climate::WinterClass::Confined) say("mouse-guard");
-        if (autumn && r.lockedInDays >= longColdDays) {
+        if (autumn && r.lockedInDays >= r.rules().longColdDays) {
             say("top-insulation");
             say("condensation");
         }
-        if (r.phase == Phase::Spring && r.target.toSpare.value() > 2 * narrowMarginKg) say("honey-bound");
+        if (r.phase == Phase::Spring && r.target.toSpare.value() > 2 * r.rules().narrowMargin) say("honey-bound");
         if (r.phase >= Phase::Closing) say("heft");
         if (r.phase == Phase::Spring) say("dead-out");
     }
@@ -205,8 +201,8 @@ private:
         const Mass needed = coldDays * coldestUsePerDay(r);
         const Mass fed =
             a.feed && r.phase == Phase::Closing ? a.feed->stores : kilograms(0); // bees store syrup round the nest
-        const bool split = q.longHive && (within->gap || within->bothSides) && r.lockedInDays >= longColdDays &&
-                           r.phase != Phase::Winter;
+        const bool split = q.longHive && (within->gap || within->bothSides) &&
+                           r.lockedInDays >= r.rules().longColdDays && r.phase != Phase::Winter;
         const bool isShort = within->within + fed < needed;
         if (!isShort && !split) return;
         const char* how = split ? "split" : r.phase == Phase::Winter ? "winter" : "autumn";

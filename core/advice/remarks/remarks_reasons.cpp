@@ -43,8 +43,6 @@ std::vector<Remark> refusalRemarks(const ColonyQuestion& question, const std::ve
 
 namespace {
 
-constexpr double heightWorthSayingK = 0.5;
-
 // Collects reasons in the order they are said.
 class Reasons {
 public:
@@ -212,7 +210,7 @@ private:
             if (q.site->distanceKm) details["km"] = *q.site->distanceKm;
             say("station-used", std::move(details));
         }
-        if (std::abs(q.site->heightShiftK) >= heightWorthSayingK)
+        if (std::abs(q.site->heightShiftK) >= r.rules().heightWorthSaying)
             say("height-shift", {{"kelvin", q.site->heightShiftK}});
     }
 
