@@ -106,7 +106,7 @@ TEST_F(WindowDesk, TheStoryIsReadAddedToChangedAndTakenBack) {
     auto* story = window.colonyView()->story();
     window.colonyView()->pages()->setCurrentWidget(story);
     ASSERT_EQ(story->records()->model()->rowCount(), 1);
-    QTest::mouseClick(story->records()->findChildren<QPushButton*>()[2], Qt::LeftButton);
+    QTest::mouseClick(button(story->records(), "Note\u2026"), Qt::LeftButton);
     auto* form = this->form();
     field<QPlainTextEdit>(form, "Note")->setPlainText(QStringLiteral("Wasps at the entrance"));
     write(form);

@@ -323,9 +323,9 @@ TEST_F(Photograph, APictureOfTheLookIsOpenedWithoutASearchForIt) {
         }
     });
     button(&window, "Open picture\u2026")->click();
-    QTest::qWait(500);
-    straightened();
-    EXPECT_FALSE(window.faces()[0].picture.isNull());
+    EXPECT_TRUE(invented::waitFor([this] { return window.idle() && !window.faces()[0].picture.isNull(); }));
+    const auto* lies = QApplication::activeModalWidget();
+    EXPECT_TRUE(!lies || lies == &window) << "nothing is asked for";
     EXPECT_FALSE(searched);
 }
 

@@ -99,16 +99,25 @@ TEST(WhatIfRunner, APreviewComesFirstAndOnlyTheNewestIsAnswered) {
 }
 
 TEST(WhatIfRunner, CancelledBringsNothing) {
-    WhatIfRunner runner(std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(40)));
-    QSignalSpy answered(&runner, &WhatIfRunner::answered), previewed(&runner, &WhatIfRunner::previewed),
-        cancelled(&runner, &WhatIfRunner::cancelled);
-    runner.ask(0, invented::colony("A"));
-    QTest::qWait(10);
+    const auto adviser = std::make_shared<invented::SlowAdviser>(std::chrono::milliseconds(40));
+    WhatIfRunner runner(adviser);
+    QSignalSpy cancelled(&runner, &WhatIfRunner::cancelled);
+    std::vector<double> told;
+    const auto note = [&](const AnsweredPointer& answer) {
+        told.push_back(answer->record.bees.coveredCombs.value_or(0));
+    };
+    QObject::connect(&runner, &WhatIfRunner::previewed, note);
+    QObject::connect(&runner, &WhatIfRunner::answered, note);
+    runner.ask(0, invented::colony("A", 4));
+    ASSERT_TRUE(invented::waitFor([&] { return adviser->asked > 0; }));
     runner.cancel();
     EXPECT_TRUE(runner.idle());
-    QTest::qWait(120);
     EXPECT_EQ(cancelled.count(), 1);
-    EXPECT_EQ(previewed.count() + answered.count(), 0);
+    // What is asked after it comes after it: preview and answer are all that is told.
+    runner.ask(0, invented::colony("A", 5));
+    ASSERT_TRUE(invented::waitFor([&] { return runner.idle(); }));
+    EXPECT_EQ(told, (std::vector<double>{5, 5}));
+    EXPECT_GT(adviser->stopped, 0);
 }
 
 TEST(ScaleSeries, HoldsWhatWasMeasured) {
