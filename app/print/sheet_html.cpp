@@ -201,9 +201,11 @@ QString inOneLine(const report::Section* section, const text::WordStyle& style) 
 QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
     const QString date = words::longDate(sheet.date);
     QString html = element("h1", QString::fromStdString(book::visible(sheet.title)));
-    html +=
-        element("p", sheet.yard.empty() ? date : QStringLiteral("%1, %2").arg(QString::fromStdString(book::visible(sheet.yard)), date),
-                "quiet");
+    html += element("p",
+                    sheet.yard.empty()
+                        ? date
+                        : QStringLiteral("%1, %2").arg(QString::fromStdString(book::visible(sheet.yard)), date),
+                    "quiet");
     html += element("p", sentences.answer, "answer");
     for (const auto& line : sentences.below)
         if (!line.isEmpty()) html += element("p", line);
