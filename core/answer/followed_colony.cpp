@@ -161,6 +161,7 @@ constexpr SeasonDay november{-61};
 } // namespace
 
 bool mayLead(const Winter& winter, Date asOf) { return winter.contains(asOf) && winter.seasonDay(asOf) >= november; }
+Date leadsFrom(const Winter& winter) { return winter.date(november); }
 bool followLeads(const FollowReading& reading) {
     return reading.asOf > reading.decided && mayLead(reading.winter, reading.asOf);
 }
@@ -230,9 +231,20 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
     });
 }
 
+namespace {
+
+WinterSpan spanOf(const FollowReading& reading, const ReferenceData& reference) {
+    return {reading.records, reading.autumn, reading.winter, reading.decided, reading.asOf, reference};
+}
+
+} // namespace
+
 std::vector<book::PlannedVisit> openVisits(const FollowReading& reading, const ReferenceData& reference) {
-    return openVisits(
-        WinterSpan{reading.records, reading.autumn, reading.winter, reading.decided, reading.asOf, reference});
+    return openVisits(spanOf(reading, reference));
+}
+
+std::optional<Remark> feedNotRecorded(const FollowReading& reading, const ReferenceData& reference) {
+    return feedNotRecorded(spanOf(reading, reference));
 }
 
 Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference,
