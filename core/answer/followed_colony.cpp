@@ -207,8 +207,12 @@ Outcome<FollowReading> followReading(const book::ColonyHistory& history, const b
     const auto where = siteAndSeasonOf(now, {}, reference);
     if (!where) return where.problems();
     auto records = book::historyUntil(history, asOf);
-    const Date decided = decidedOn(records, where->winter, asOf);
+    Date decided = decidedOn(records, where->winter, asOf);
     auto autumn = learnedCase(history, yards.yards, reference, decided, learned);
+    if (const auto weighed = weighedOnceUnited(records, autumn); weighed && where->winter.contains(*weighed)) {
+        decided = *weighed;
+        autumn = learnedCase(history, yards.yards, reference, decided, learned);
+    }
     const auto then = siteOf(autumn.site, {}, reference);
     if (then && then->curve.hemisphere() != where->winter.hemisphere())
         return Problem{ProblemKind::Input,
