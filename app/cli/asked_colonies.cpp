@@ -100,4 +100,15 @@ void answerAll(Session& session, const BookAnswers& options, const std::vector<A
     ordered.finish();
 }
 
+Outcome<std::map<std::int64_t, BatchAnswer>>
+answersOfDay(Session& session, book::Book& from, const BookAnswers& options, Date asOf, const BookLearned* learned) {
+    const auto asked = coloniesWithCases(from, options, asOf, Neighbours::Counted, learned);
+    if (!asked) return asked.problems();
+    std::map<std::int64_t, BatchAnswer> answers;
+    answerAll(session, options, *asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
+        answers.emplace(colony.colony.id.number, answer);
+    });
+    return answers;
+}
+
 } // namespace winterlarder::cli

@@ -34,4 +34,9 @@ Outcome<std::vector<AskedColony>> coloniesWithCases(book::Book& from, const Book
 void answerAll(Session& session, const BookAnswers& options, const std::vector<AskedColony>& asked,
                const std::function<void(const AskedColony&, const BatchAnswer&)>& take);
 
+//! The answers of all that are shown, in the plans of their yards, by the colonies' numbers. Problems: of the book.
+Outcome<std::map<std::int64_t, BatchAnswer>> answersOfDay(Session& session, book::Book& from,
+                                                          const BookAnswers& options, Date asOf,
+                                                          const answer::BookLearned* learned);
+
 } // namespace winterlarder::cli

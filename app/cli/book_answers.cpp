@@ -4,6 +4,7 @@
 #include "answer/advice_json.h"
 #include "answer/doubts.h"
 #include "answer/follow_json.h"
+#include "answer/followed_advice.h"
 #include "answer/learned_book.h"
 #include "cli/advice_text.h"
 #include "cli/asked_colonies.h"
@@ -150,11 +151,13 @@ public:
         : session_(session), from_(from), options_(options), asked_(asked), asOf_(asOf), output_(session) {}
 
     Status say() {
-        answerAll(session_, options_, asked_.colonies, [&](const AskedColony& colony, const BatchAnswer& answer) {
-            const auto followed = instead(colony, answer);
+        answerAll(session_, options_, asked_.colonies, [&](const AskedColony& colony, BatchAnswer answer) {
+            const auto reading = readToFollow(from_, colony.colony.id, asOf_, asked_.taught());
+            const auto followed = reading ? instead(colony, answer, *reading) : std::nullopt;
             if (followed) return output_.showSaid(*followed);
+            if (reading && answer.member) askAboutFeeds(answer.member->advice, *reading, session_.reference);
             output_.show(colony.colony.name, answer);
-            keep(colony, answer);
+            keep(answer, reading ? openVisits(*reading, session_.reference) : std::vector<book::PlannedVisit>{});
         });
         for (const auto& [yard, colonies] : yards_)
             if (const QString text = yardText(yard, colonies, session_); !text.isEmpty())
@@ -164,13 +167,12 @@ public:
 
 private:
     //! How its winter goes, where that is what can be said.
-    std::optional<std::string> instead(const AskedColony& colony, const BatchAnswer& answer) {
-        if (!answer.member || answer.member->advice.refusals.empty()) return std::nullopt;
-        const auto reading = readToFollow(from_, colony.colony.id, asOf_, asked_.taught());
-        if (!reading || !followLeads(*reading)) return std::nullopt;
+    std::optional<std::string> instead(const AskedColony& colony, const BatchAnswer& answer,
+                                       const FollowReading& reading) {
+        if (!answer.member || answer.member->advice.refusals.empty() || !followLeads(reading)) return std::nullopt;
         session_.tell(fmt::format("{}: {}: its winter is followed: book follow tells how it goes", options_.file,
                                   colony.colony.name));
-        const auto followed = caught({answer.at, 0, 0}, "its winter", [&] { return followOne(session_, *reading); });
+        const auto followed = caught({answer.at, 0, 0}, "its winter", [&] { return followOne(session_, reading); });
         if (!followed || !followed->following) return std::nullopt;
         if (!session_.json) return spoken(session_, *followed, asOf_, false);
         return followedAdviceJson(*answer.record, answer.member->question, answer.member->advice, followed->colony,
@@ -179,12 +181,9 @@ private:
     }
 
     //! For what its yard adds up to, which is told in words and of whole yards.
-    void keep(const AskedColony& colony, const BatchAnswer& answer) {
+    void keep(const BatchAnswer& answer, std::vector<book::PlannedVisit> visits) {
         if (session_.json || options_.colony || !answer.member || answer.member->question.yard.empty()) return;
-        ColonyOfYard kept{*answer.member, {}};
-        if (const auto reading = readToFollow(from_, colony.colony.id, asOf_, asked_.taught()))
-            kept.visits = openVisits(*reading, session_.reference);
-        yards_[answer.member->question.yard].push_back(std::move(kept));
+        yards_[answer.member->question.yard].push_back({*answer.member, std::move(visits)});
     }
 
     Session& session_;

@@ -40,6 +40,8 @@ struct Asked {
     Problems pastProblems;              //!< of past winters that could not be computed
     std::vector<std::string> pastNotes; //!< of those nothing was learned from
     Status status = Status::Done;
+
+    const BookLearned* taught() const { return learned ? &*learned : nullptr; }
 };
 
 Outcome<Asked> asked(Session& session, const BookFile& file, const std::optional<std::string>& asOfText,
@@ -70,6 +72,46 @@ std::string spokenFaults(const Session& session, const book::Colony& colony, con
     return fmt::format("{}: not followed\n", colony.name);
 }
 
+//! How the winters of the colonies asked about go; of those it is too early for what the answer of the day says.
+class BookWinters {
+public:
+    BookWinters(Session& session, Asked& from, const BookFollow& options)
+        : session_(session), from_(from), options_(options),
+          answers_(session, from.book, options, from.asOf, from.taught()) {}
+
+    Status say() {
+        Status status = from_.status;
+        bool first = true;
+        for (const auto& colony : from_.colonies) {
+            const std::string place = fmt::format("{}: {}", options_.file, colony.name);
+            const auto said = caught({place, 0, 0}, "its winter", [&]() -> Outcome<std::string> {
+                auto winter = winterOf(colony);
+                return winter ? winter : placedAt(winter.problems(), place);
+            });
+            if (!said) status = worse(status, session_.fail(said.problems()));
+            if (!session_.json && !first) session_.out << '\n';
+            session_.out << (said ? *said : spokenFaults(session_, colony, said.problems()));
+            first = false;
+        }
+        return status;
+    }
+
+private:
+    Outcome<std::string> winterOf(const book::Colony& colony) {
+        const auto reading = readToFollow(from_.book, colony.id, from_.asOf, from_.taught());
+        if (!reading) return reading.problems();
+        auto followed = followOne(session_, *reading);
+        if (!followed) return followed.problems();
+        answers_.lead(*followed, *reading);
+        return spoken(session_, *followed, from_.asOf, options_.daily);
+    }
+
+    Session& session_;
+    Asked& from_;
+    const BookFollow& options_;
+    AnswersOfDay answers_;
+};
+
 } // namespace
 
 Status followBook(Session& session, const BookFollow& options) {
@@ -77,22 +119,7 @@ Status followBook(Session& session, const BookFollow& options) {
     if (!from) return session.fail(from.problems());
     if (from->colonies.empty())
         session.tell(fmt::format("{}: no colony is living on {}", options.file, from->asOf.iso()));
-    Status status = from->status;
-    bool first = true;
-    for (const auto& colony : from->colonies) {
-        const std::string place = fmt::format("{}: {}", options.file, colony.name);
-        const auto said = caught({place, 0, 0}, "its winter", [&]() -> Outcome<std::string> {
-            const auto followed =
-                followOne(session, from->book, from->learned ? &*from->learned : nullptr, colony, from->asOf);
-            if (!followed) return placedAt(followed.problems(), place);
-            return spoken(session, *followed, from->asOf, options.daily);
-        });
-        if (!said) status = worse(status, session.fail(said.problems()));
-        if (!session.json && !first) session.out << '\n';
-        session.out << (said ? *said : spokenFaults(session, colony, said.problems()));
-        first = false;
-    }
-    return status;
+    return BookWinters(session, *from, options).say();
 }
 
 Status addOutcome(Session& session, const NewOutcome& options) {
@@ -221,23 +248,21 @@ namespace {
 //! What the answers ask to be done, by the colonies' numbers.
 Outcome<std::map<std::int64_t, AdvisedDue>> advisedIn(Session& session, Asked& from, const BookAnswers& options,
                                                       Problems& problems) {
-    const auto asked =
-        coloniesWithCases(from.book, options, from.asOf, Neighbours::Counted, from.learned ? &*from.learned : nullptr);
-    if (!asked) return asked.problems();
+    const auto answers = answersOfDay(session, from.book, options, from.asOf, from.taught());
+    if (!answers) return answers.problems();
     std::map<std::int64_t, AdvisedDue> advised;
-    answerAll(session, options, *asked, [&](const AskedColony& colony, const BatchAnswer& answer) {
+    for (const auto& [colony, answer] : *answers) {
         problems.insert(problems.end(), answer.problems.begin(), answer.problems.end());
         if (answer.member)
-            advised.emplace(colony.colony.id.number,
-                            advisedDue(answer.member->question, answer.member->advice, session.style));
-    });
+            advised.emplace(colony, advisedDue(answer.member->question, answer.member->advice, session.style));
+    }
     return advised;
 }
 
 std::vector<ReadDue> readAll(Asked& from, const std::map<std::int64_t, AdvisedDue>& advised, Problems& problems) {
     std::vector<ReadDue> colonies;
     for (const auto& colony : from.colonies) {
-        auto reading = readDue(from.book, colony.id, colony.name, from.asOf, from.learned ? &*from.learned : nullptr);
+        auto reading = readDue(from.book, colony.id, colony.name, from.asOf, from.taught());
         if (!reading) {
             problems.insert(problems.end(), reading.problems().begin(), reading.problems().end());
             continue;

@@ -9,6 +9,7 @@
 #include "text/follow_words.h"
 #include "text/remarks.h"
 #include "text/seen_words.h"
+#include "text/task_words.h"
 #include "text/words.h"
 
 #include <algorithm>
@@ -91,13 +92,17 @@ private:
         for (const auto& lot : f.feed->lots)
             table.add(
                 {text::date(lot.date, style_), say::CommandLine::tr("fondant"), text::amount(lot.fondant, inTables_)});
-        if (f.feed->plan)
-            for (const auto& visit : f.feed->plan->visits)
-                table.add({text::date(visit.date, style_), text::visit(visit.kind, style_, text::Register::Brief),
-                           visit.syrup.value() > 0
-                               ? text::amount(visit.syrup, style_)
-                               : (visit.fondant.value() > 0 ? text::amount(visit.fondant, inTables_) : QString())});
+        if (f.feed->plan) visits(table, f.feed->plan->visits);
         text_ += table.text();
+    }
+
+    void visits(TextTable& table, const std::vector<feeding::Visit>& planned) const {
+        std::vector<report::Task> tasks;
+        for (const auto& visit : planned) tasks.push_back(report::taskOf(visit));
+        tasks = text::asShown(std::move(tasks), style_);
+        for (std::size_t i = 0; i < tasks.size(); ++i)
+            table.add({text::date(planned[i].date, style_), text::visit(planned[i].kind, style_, text::Register::Brief),
+                       tasks[i].syrup > Volume(0) ? text::amount(tasks[i].syrup, style_) : QString()});
     }
 
     void seen() {
@@ -166,11 +171,11 @@ QString title(const answer::FollowedColony& colony, Date asOf, const Session& se
 
 } // namespace
 
-QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf,
-                   const Session& session) {
+QString followText(const answer::FollowedColony& colony, const tracking::Following& following, const QString& headline,
+                   Date asOf, const Session& session) {
     const auto style = answer::styleFor(session.style, colony.autumn);
     QString text = title(colony, asOf, session);
-    text += session.strong(text::followHeadline(*colony.question, following, style)) + QLatin1Char('\n');
+    text += session.strong(wrapped(headline, {}).trimmed()) + QLatin1Char('\n');
     if (following.state == tracking::FollowState::Dead) text += deadHive(colony, session);
     else text += FollowText(colony, following, session).all();
     text += remarks(say::CommandLine::tr("Reasons"), following.reasons, style, session);

@@ -6,9 +6,9 @@
 
 namespace winterlarder::cli {
 
-//! How a colony's winter goes, for a person: what to do, forecast then and now, dates, feeding, what was seen, reasons, cautions.
-QString followText(const answer::FollowedColony& colony, const tracking::Following& following, Date asOf,
-                   const Session& session);
+//! How a colony's winter goes, for a person: what to do (`headline`), forecast then and now, dates, feeding, what was seen, reasons, cautions.
+QString followText(const answer::FollowedColony& colony, const tracking::Following& following, const QString& headline,
+                   Date asOf, const Session& session);
 //! A colony that cannot be followed, and why.
 QString notFollowedText(const answer::FollowedColony& colony, Date asOf, const Session& session);
 

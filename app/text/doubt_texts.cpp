@@ -39,6 +39,10 @@ const std::vector<RemarkText>& doubtTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "%{weight} cannot well be: this hive weighs %{least} or more when it is empty. Was all of it on the scale?")},
+        {"doubt-light/one-side",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{side} on one side cannot well be: one side of this hive weighs %{least} or more when it is empty. Was it lifted clear, and is it in the right unit?")},
         {"doubt-two-weights/comma",
          QT_TRANSLATE_NOOP(
              "Remark",

@@ -74,6 +74,10 @@ const std::vector<RemarkText>& followTexts() {
          QT_TRANSLATE_NOOP(
              "Remark",
              "No advice was acted on: it is followed as it was found on %{day}, with nothing but what is written down as fed and taken since.")},
+        {"follow-not-begun",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "Until its winter is followed, from %{day} on, what is to be done is what the answer of the day says, in the plan of its yard.")},
         {"follow-act-now",
          QT_TRANSLATE_NOOP(
              "Remark",

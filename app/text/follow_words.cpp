@@ -87,6 +87,17 @@ QString shortSentence(const tracking::FollowQuestion& q, const tracking::Followi
                        .arg(form(AskedNumber::WeighBy, date(f.nextWeighing->date, style)));
 }
 
+// It is asked about, and the day is told without it.
+QString notRecordedSentence(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
+                            NumberForm form) {
+    const QString asked =
+        say::Following::tr("Was the feed planned from %1 on given? Write it down; until then it is not counted.", "day")
+            .arg(date(q.unticked.front().date, style));
+    const QString then =
+        f.fallsShort ? shortSentence(q, f, style, form) : say::Following::tr("Without it there is enough as well.");
+    return asked + QLatin1Char(' ') + then;
+}
+
 } // namespace
 
 QString followHeadline(const tracking::FollowQuestion& q, const tracking::Following& f, const WordStyle& style,
@@ -112,8 +123,7 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
                feedSentence(q, f, style, form);
     case State::LessThanThought:
         return say::Following::tr("Less was in the hive than was thought.") + feedSentence(q, f, style, form);
-    case State::FeedNotRecorded:
-        return say::Following::tr("Was the feed that was planned given? It is not written down.");
+    case State::FeedNotRecorded: return notRecordedSentence(q, f, style, form);
     case State::EatingFaster: return fasterSentence(q, f, style, form) + feedSentence(q, f, style, form);
     case State::MoreThanNeeded: return say::Following::tr("More is there than is needed: nothing to do before spring.");
     case State::OnCourse:

@@ -290,8 +290,22 @@ private:
 
 } // namespace
 
+namespace {
+
+const Remark* feedNotRecorded(const Advice& advice) {
+    const auto found = std::find_if(advice.reasons.begin(), advice.reasons.end(),
+                                    [](const Remark& reason) { return reason.id == "feed-not-recorded"; });
+    return found == advice.reasons.end() ? nullptr : &*found;
+}
+
+} // namespace
+
 QString headline(const Advice& advice, const WordStyle& style, NumberForm form) {
-    const QString words = Headline(advice, style, form).words();
+    QString words = Headline(advice, style, form).words();
+    if (const auto* feed = feedNotRecorded(advice))
+        words =
+            say::Words::tr("Was the feed planned from %1 on given? Write it down first. If it was not: %2", "day, what")
+                .arg(date(std::get<Date>(feed->details.at("day")), style), words);
     if (advice.verdict == advice::Verdict::CannotSay || !advice::setsAside(advice)) return words;
     return say::Words::tr("Something written down is in doubt: settle that first, see the reasons. Until then: %1")
         .arg(words);

@@ -4,6 +4,8 @@
 #include "text/contexts.h"
 #include "text/words.h"
 
+#include <algorithm>
+
 namespace winterlarder::text {
 
 namespace {
@@ -168,13 +170,28 @@ std::vector<Volume> syrupOf(const std::vector<report::Task>& tasks, const std::v
     return parts;
 }
 
+// Visits with as much sugar get as much syrup: nobody pours two amounts for equal visits, though they may then fall a glass short of the whole.
+void makeEqual(std::vector<Volume>& syrup, const std::vector<report::Task>& tasks, const std::vector<Mass>& sugar,
+               const WordStyle& style) {
+    std::vector<std::size_t> fed;
+    for (std::size_t i = 0; i < tasks.size(); ++i)
+        if (tasks[i].syrup > Volume(0)) fed.push_back(i);
+    const auto differs = [&](std::size_t i) { return sugar[i] != sugar[fed.front()]; };
+    if (fed.empty() || sugar[fed.front()] <= Mass(0) || std::any_of(fed.begin(), fed.end(), differs)) return;
+    Volume whole{0};
+    for (const std::size_t i : fed) whole += tasks[i].syrup;
+    const Volume each = shownParts(std::vector{whole / static_cast<double>(fed.size())}, style).front();
+    for (const std::size_t i : fed) syrup[i] = each;
+}
+
 } // namespace
 
 std::vector<report::Task> asShown(std::vector<report::Task> tasks, const WordStyle& style) {
     std::vector<Mass> sugar;
     for (const auto& task : tasks) sugar.push_back(task.sugar);
     sugar = shownParts(sugar, style);
-    const std::vector<Volume> syrup = shownParts(syrupOf(tasks, sugar), style);
+    std::vector<Volume> syrup = shownParts(syrupOf(tasks, sugar), style);
+    makeEqual(syrup, tasks, sugar, style);
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         tasks[i].sugar = sugar[i];
         tasks[i].syrup = syrup[i];

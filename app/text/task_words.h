@@ -27,7 +27,8 @@ QString nothingDue(const std::string& colony);
 std::string calendarName();
 //! How to unite, with the partner where one is known.
 QString howToUnite(const advice::UniteAdvice& unite, const WordStyle& style);
-//! The tasks of one colony with sugar and syrup in the amounts that are printed, which then add up to the whole that is printed: see shownParts.
+//! The tasks of one colony with sugar and syrup in the amounts that are printed, of which the sugar adds up to the whole that is printed (see shownParts); visits
+//! with as much sugar have as much syrup. Tested: tests/answer/wording_test.cpp.
 std::vector<report::Task> asShown(std::vector<report::Task> tasks, const WordStyle& style);
 
 } // namespace winterlarder::text

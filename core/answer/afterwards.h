@@ -27,8 +27,13 @@ Problems fillAfterwards(tracking::FollowQuestion& question, const advice::Colony
 //! are past and not written down as given. Tested: tests/answer/acted_on_test.cpp.
 Problems fillPlan(tracking::FollowQuestion& question, const WinterSpan& span);
 
-//! Planned visits that are still to be made, by day: those from today on, and feeds of the plan acted on (or of the keeper's own visits) whose day is past; but no
-//! feed up to today that is made up for by what is written down as fed since the decision. Tested: tests/cli/calendar_test.cpp.
+//! Planned visits that are still to be made, by day: those from today on, and while feeds of a plan are still to come also those of the plan acted on (or of
+//! the keeper's own visits) whose day is past; but no feed up to today that is made up for by what is written down as fed since the decision. Once the
+//! last feed of the plan is past none of it is still to be made: feedNotRecorded asks about it. Tested: tests/cli/calendar_test.cpp, tests/answer/acted_on_test.cpp.
 std::vector<book::PlannedVisit> openVisits(const WinterSpan& span);
+
+//! What to ask about feeds of the plan whose day is past and that are not written down, as of follow-remarks (feed-not-recorded: day, stores); nothing where
+//! there are none. Tested: tests/answer/acted_on_test.cpp.
+std::optional<Remark> feedNotRecorded(const WinterSpan& span);
 
 } // namespace winterlarder::answer

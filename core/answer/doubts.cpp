@@ -114,9 +114,7 @@ private:
     // ---- weights ------------------------------------------------------------------------------------------------------
 
     void weights() {
-        for (std::size_t i = 0; i < record_.weighings.size(); ++i)
-            if (const auto gross = grossOf(record_.weighings[i]))
-                addWeight(i, stores::doubtOfWeight(*gross, hiveOn(record_.weighings[i].date), constants_));
+        for (std::size_t i = 0; i < record_.weighings.size(); ++i) addWeight(i, doubtOfWeighing(record_.weighings[i]));
         std::vector<std::size_t> order;
         for (std::size_t i = 0; i < record_.weighings.size(); ++i)
             if (grossOf(record_.weighings[i]) && !doubted(DoubtedPart::Weighing, i)) order.push_back(i);
@@ -132,6 +130,14 @@ private:
             }
             order = std::move(fitting);
         }
+    }
+    std::optional<stores::Doubt> doubtOfWeighing(const book::WeighingRecord& weighing) const {
+        const auto gross = grossOf(weighing);
+        if (!gross) return std::nullopt;
+        const auto& hive = hiveOn(weighing.date);
+        const auto* lift = std::get_if<book::LiftReading>(&weighing.reading);
+        return lift && lift->sides.size() == 1 ? stores::doubtOfOneSide(lift->sides.front(), hive, constants_)
+                                               : stores::doubtOfWeight(*gross, hive, constants_);
     }
     void addWeight(std::size_t i, std::optional<stores::Doubt> doubt) {
         const auto& weighing = record_.weighings[i];

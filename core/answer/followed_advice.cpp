@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/followed_advice.h"
 
+#include "advice/options.h"
 #include "feeding/visits.h"
+
+#include <algorithm>
 
 namespace winterlarder::answer {
 
@@ -62,6 +65,64 @@ advice::Advice followedAdvice(advice::Advice alone, const FollowedColony& colony
     told.cautions = f.cautions;
     told.goodPractice = f.goodPractice;
     return told;
+}
+
+bool adviceLeads(const FollowReading& reading, const tracking::Following& following, const advice::Advice& advice) {
+    switch (following.state) {
+    case FollowState::Dead:
+    case FollowState::FoodOutOfReach:
+    case FollowState::Dwindling: return false;
+    default: return !followLeads(reading) && advice.refusals.empty();
+    }
+}
+
+namespace {
+
+std::optional<tracking::WinterFeed> feedOf(const advice::Advice& advice, const tracking::Following& f,
+                                           const tracking::FollowQuestion& q) {
+    if (!advice.feed) return std::nullopt;
+    tracking::WinterFeed feed;
+    for (const auto& step : advice::stepsOf(*advice.feed)) feed.stores += step.change;
+    feed.fondant = advice.feed->fondant;
+    for (const auto& visit : advice.feed->visits)
+        if (visit.fondant > Mass(0)) feed.lots.push_back({visit.day, visit.date, visit.fondant});
+    if (advice.feed->syrup.sugar > Mass(0)) feed.plan = advice.feed;
+    feed.by = advice.feed->visits.empty() ? q.today : advice.feed->visits.front().day;
+    feed.until = std::max(q.today, f.now.forage.high);
+    return feed;
+}
+
+std::optional<tracking::LaterFeed> laterOf(const advice::Advice& advice, const Winter& year) {
+    if (!advice.expectedLater) return std::nullopt;
+    const auto& later = *advice.expectedLater;
+    return tracking::LaterFeed{later.sugar, later.fondant, year.nearestSeasonDay(later.from),
+                               year.nearestSeasonDay(later.until)};
+}
+
+std::optional<tracking::NextWeighing> weighingOf(const advice::Advice& advice, const Winter& year) {
+    if (!advice.nextLook || advice.nextLook->what != advice::NextLookAt::Weigh) return std::nullopt;
+    return tracking::NextWeighing{year.nearestSeasonDay(advice.nextLook->date), advice.nextLook->date, 0, false};
+}
+
+} // namespace
+
+void askAboutFeeds(advice::Advice& advice, const FollowReading& reading, const ReferenceData& reference) {
+    if (auto asked = feedNotRecorded(reading, reference))
+        advice.reasons.insert(advice.reasons.begin(), *std::move(asked));
+}
+
+tracking::Following asAdvised(tracking::Following f, const FollowReading& reading, const tracking::FollowQuestion& q,
+                              const advice::Advice& advice) {
+    f.feed = feedOf(advice, f, q);
+    f.missing = advice.missing ? std::max(kilograms(0), advice.missing->typical) : kilograms(0);
+    f.expectedLater = laterOf(advice, q.year);
+    f.nextWeighing = weighingOf(advice, q.year);
+    f.reasons = advice.reasons;
+    const Date from = std::max(leadsFrom(reading.winter), reading.decided.plusDays(1));
+    f.reasons.insert(f.reasons.begin(), {"follow-not-begun", {{"day", from}}});
+    f.cautions = advice.cautions;
+    f.goodPractice = advice.goodPractice;
+    return f;
 }
 
 } // namespace winterlarder::answer

@@ -160,6 +160,7 @@ constexpr SeasonDay november{-61};
 } // namespace
 
 bool mayLead(const Winter& winter, Date asOf) { return winter.contains(asOf) && winter.seasonDay(asOf) >= november; }
+Date leadsFrom(const Winter& winter) { return winter.date(november); }
 bool followLeads(const FollowReading& reading) {
     return reading.asOf > reading.decided && mayLead(reading.winter, reading.asOf);
 }
@@ -205,8 +206,12 @@ Outcome<FollowReading> followReading(const book::ColonyHistory& history, const b
     const auto where = siteAndSeasonOf(now, {}, reference);
     if (!where) return where.problems();
     auto records = book::historyUntil(history, asOf);
-    const Date decided = decidedOn(records, where->winter, asOf);
+    Date decided = decidedOn(records, where->winter, asOf);
     auto autumn = learnedCase(history, yards.yards, reference, decided, learned);
+    if (const auto weighed = weighedOnceUnited(records, autumn); weighed && where->winter.contains(*weighed)) {
+        decided = *weighed;
+        autumn = learnedCase(history, yards.yards, reference, decided, learned);
+    }
     const auto then = siteOf(autumn.site, {}, reference);
     if (then && then->curve.hemisphere() != where->winter.hemisphere())
         return Problem{ProblemKind::Input,
@@ -229,9 +234,20 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
     });
 }
 
+namespace {
+
+WinterSpan spanOf(const FollowReading& reading, const ReferenceData& reference) {
+    return {reading.records, reading.autumn, reading.winter, reading.decided, reading.asOf, reference};
+}
+
+} // namespace
+
 std::vector<book::PlannedVisit> openVisits(const FollowReading& reading, const ReferenceData& reference) {
-    return openVisits(
-        WinterSpan{reading.records, reading.autumn, reading.winter, reading.decided, reading.asOf, reference});
+    return openVisits(spanOf(reading, reference));
+}
+
+std::optional<Remark> feedNotRecorded(const FollowReading& reading, const ReferenceData& reference) {
+    return feedNotRecorded(spanOf(reading, reference));
 }
 
 Outcome<FollowedColony> followedColony(const FollowReading& reading, const ReferenceData& reference,

@@ -43,6 +43,7 @@ struct FollowReading {
 
 //! Whether a day is one on which a winter's course is the answer to give: from November (May in the south) on.
 bool mayLead(const Winter& winter, Date asOf);
+Date leadsFrom(const Winter& winter); //!< the first such day
 //! Whether it is: before that, and on the day it is decided, it is still decided.
 bool followLeads(const FollowReading& reading);
 
@@ -65,6 +66,8 @@ Outcome<FollowReading> readToFollow(book::Book& from, book::ColonyId colony, Dat
 
 //! Its planned visits that are still to be made: see openVisits in answer/afterwards.h.
 std::vector<book::PlannedVisit> openVisits(const FollowReading& reading, const ReferenceData& reference);
+//! Whether feeds of its plan are past and not written down: see feedNotRecorded in answer/afterwards.h.
+std::optional<Remark> feedNotRecorded(const FollowReading& reading, const ReferenceData& reference);
 
 enum class EndOfWinter { Counts, LeftOut };
 //! What was written down after the decision, up to the day, becomes steps (feeds, harvests, weights changed) and

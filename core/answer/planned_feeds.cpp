@@ -67,22 +67,57 @@ void planWhatWasDone(tracking::FollowQuestion& question) {
 
 } // namespace
 
-std::vector<book::PlannedVisit> openVisits(const WinterSpan& span) {
+namespace {
+
+// Feeds planned up to the day that what is written down as fed since the decision does not make up for.
+std::vector<book::PlannedVisit> unfed(const WinterSpan& span) {
     Mass planned{0}, given{0};
     for (const auto& entry : span.records.feeds)
         if (entry.feed.date >= span.decided && entry.feed.date <= span.asOf)
             given += storesOfFeed(book::oneAmount(entry.feed));
     std::vector<book::PlannedVisit> open;
     for (const auto& visit : span.records.visits) {
-        bool due = visit.date >= span.asOf;
         const auto feed = feedOf(visit);
-        if (feed && visit.date <= span.asOf && ofThePlan(visit, span) && visit.state != book::VisitState::Skipped) {
-            planned += storesOfFeed(*feed);
-            due = planned - given >= kilograms(span.reference.decisions.deadLeast);
-        }
-        if (due && visit.state == book::VisitState::Planned) open.push_back(visit);
+        if (!feed || visit.date > span.asOf || !ofThePlan(visit, span) || visit.state == book::VisitState::Skipped)
+            continue;
+        planned += storesOfFeed(*feed);
+        const bool missed = planned - given >= kilograms(span.reference.decisions.deadLeast);
+        if (missed && visit.state == book::VisitState::Planned) open.push_back(visit);
     }
     return open;
+}
+
+// After its last day a plan is no plan any more: what it left undone is asked about, and the answer of the day says what is fed.
+bool planIsOver(const WinterSpan& span) {
+    return std::none_of(span.records.visits.begin(), span.records.visits.end(), [&](const book::PlannedVisit& visit) {
+        return feedOf(visit) && visit.date >= span.asOf && visit.state == book::VisitState::Planned &&
+               ofThePlan(visit, span);
+    });
+}
+
+} // namespace
+
+std::vector<book::PlannedVisit> openVisits(const WinterSpan& span) {
+    std::vector<book::PlannedVisit> open = unfed(span);
+    if (planIsOver(span)) open.clear();
+    for (const auto& visit : span.records.visits) {
+        const bool feedOfToday = feedOf(visit) && visit.date == span.asOf && ofThePlan(visit, span);
+        if (visit.date >= span.asOf && !feedOfToday && visit.state == book::VisitState::Planned) open.push_back(visit);
+    }
+    std::stable_sort(open.begin(), open.end(), [](const auto& a, const auto& b) { return a.date < b.date; });
+    return open;
+}
+
+std::optional<Remark> feedNotRecorded(const WinterSpan& span) {
+    Mass stores{0};
+    std::optional<Date> first;
+    for (const auto& visit : unfed(span)) {
+        if (visit.date >= span.asOf) continue;
+        if (!first) first = visit.date;
+        stores += storesOfFeed(*feedOf(visit));
+    }
+    if (!first) return std::nullopt;
+    return Remark{"feed-not-recorded", {{"day", *first}, {"stores", stores}}};
 }
 
 Problems fillPlan(tracking::FollowQuestion& question, const WinterSpan& span) {

@@ -4,6 +4,7 @@
 #include "answer/bees_of_case.h"
 #include "answer/hive_of_case.h"
 #include "stores/tare.h"
+#include "stores/weighing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -79,6 +80,38 @@ bool weighedSince(const ColonyCase& record, Date day) {
                        [&](const book::WeighingRecord& each) { return each.date > day; });
 }
 
+// ---- weights ----------------------------------------------------------------------------------------------------------------
+
+//! Of the whole hive, by a scale or both sides lifted; one side, or a word, is too rough to add up.
+std::optional<Mass> wholeWeight(const book::WeighingRecord& weighing) {
+    if (const auto* scale = std::get_if<book::ScaleReading>(&weighing.reading)) return scale->gross;
+    const auto* lift = std::get_if<book::LiftReading>(&weighing.reading);
+    if (!lift || lift->sides.size() != 2) return std::nullopt;
+    return (lift->sides[0] + lift->sides[1]) / stores::twoSidesRead;
+}
+
+const book::WeighingRecord* lastWhole(const ColonyCase& record) {
+    const book::WeighingRecord* last = nullptr;
+    for (const auto& each : record.weighings)
+        if (wholeWeight(each) && (!last || each.date >= last->date)) last = &each;
+    return last;
+}
+
+struct WeighedTogether {
+    book::WeighingRecord weighing;
+    Date own; //!< the day of the own one
+};
+//! What both weigh when one stands on the other without its floor and lids; nothing where either was not weighed, or more than three weeks before the other.
+//! The earlier day counts.
+std::optional<WeighedTogether> weighedTogether(const ColonyCase& onto, const ColonyCase& from) {
+    const auto* own = lastWhole(onto);
+    const auto* other = lastWhole(from);
+    if (!own || !other || std::abs(own->date.daysSince(other->date)) > 21) return std::nullopt;
+    const Mass both = *wholeWeight(*own) + *wholeWeight(*other) - stores::floorAndLids;
+    return WeighedTogether{{std::min(own->date, other->date), book::ScaleReading{both}, own->sure || other->sure},
+                           own->date};
+}
+
 // ---- bees -------------------------------------------------------------------------------------------------------------------
 
 std::optional<double> sum(const std::optional<double>& a, const std::optional<double>& b) {
@@ -136,11 +169,13 @@ public:
         book::UnitedRecord united{from.colony.value_or(""), day, from.lookedOn};
         united.bees = onto_.bees.known() && from.bees.known();
         united.boxesOnTop = !housedSince(day);
+        const auto weighed = united.boxesOnTop ? weighedTogether(onto_, from) : std::nullopt;
         keepWeightsSince(day);
         const auto own = measured(onto_, reference_), other = measured(from, reference_);
         if (united.bees) addBees(onto_, from, own, other);
         addQueen(onto_.bees, from.bees);
         united.stores = addCombsOf(from, day, own, other);
+        if (!united.stores && weighed) united.stores = countByWeight(*weighed);
         addChanges(onto_.feeds, from.feeds, onto_, from);
         addChanges(onto_.harvests, from.harvests, onto_, from);
         onto_.treatments.insert(onto_.treatments.end(), from.treatments.begin(), from.treatments.end());
@@ -171,6 +206,14 @@ private:
             if (entry.weighing.date > day && entry.weighing.date <= asOf_ &&
                 hiveOn(entry.weighing.date) == hiveOn(asOf_))
                 onto_.weighings.push_back(entry.weighing);
+    }
+
+    // Combs of one of the two alone tell less than the weights of both.
+    bool countByWeight(const WeighedTogether& weighed) {
+        onto_.combs = std::monostate{};
+        onto_.weighings.insert(onto_.weighings.begin(), weighed.weighing);
+        std::erase(onto_.weighedInOtherHive, weighed.own);
+        return true;
     }
 
     void standTogether(const ColonyCase& from, Date day, Mass tareOfOther) {

@@ -79,6 +79,7 @@ HiveBounds boundsOf(const TareQuestion& parts, std::optional<Mass> weighedTare, 
     hive.lightest = std::max(kilograms(1), std::min(weighedTare.value_or(listed.mass), listed.mass - 2 * listed.sd));
     hive.likelyEmpty = weighedTare ? *weighedTare - kilograms(1) : listed.mass - listed.sd;
     hive.likelyEmpty = std::max(hive.likelyEmpty, kilograms(1));
+    hive.empty = weighedTare.value_or(listed.mass);
     hive.heaviest = std::max(weighedTare.value_or(full.mass), full.mass + full.sd) + hive.holds +
                     kilograms(constants.beeMass * hive.bees);
     return hive;
@@ -96,6 +97,14 @@ std::optional<Doubt> doubtOfWeight(Mass gross, const HiveBounds& hive, const Mod
     details["least"] = hive.likelyEmpty;
     return doubt(impossibleIf(gross < hive.lightest * constants.entryImpossibleBelow), "doubt-light",
                  std::move(details));
+}
+
+std::optional<Doubt> doubtOfOneSide(Mass side, const HiveBounds& hive, const ModelConstants& constants) {
+    const Mass gross = 2 * side;
+    if (gross >= hive.empty) return doubtOfWeight(gross, hive, constants);
+    return doubt(
+        gross < hive.lightest * constants.entryImpossibleBelow, "doubt-light",
+        {{"class", std::string("one-side")}, {"side", side}, {"least", hive.empty / 2}, {"boxes", hive.boxes}});
 }
 
 std::optional<Doubt> doubtOfTwoWeights(const TwoWeights& weights, const ModelConstants& constants) {

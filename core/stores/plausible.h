@@ -29,6 +29,7 @@ struct HiveBounds {
     Mass holds{0};       //!< honey with every place built and sealed from edge to edge, as a super's combs are filled
     Mass lightest{0};    //!< empty hive: lighter of the weighed one and the parts less 2 SD, only listed combs built
     Mass likelyEmpty{0}; //!< empty hive: the weighed one less its SD, else the parts less 1 SD
+    Mass empty{0};       //!< empty hive: the weighed one, else the parts as they usually are
     Mass heaviest{0};    //!< all full: heavier of the weighed empty hive and the parts, `holds`, bees on every comb
 };
 //! Bounds of a hive of these parts [kg, combs, bees, cells]. Where combs are listed, their own outlines and spacing count
@@ -38,6 +39,10 @@ HiveBounds boundsOf(const TareQuestion& parts, std::optional<Mass> weighedTare, 
 //! Weight of the whole hive [kg] against the hive: impossible over 1.25 x heaviest or under 0.8 x lightest, asked over
 //! heaviest or under likelyEmpty. Names the weight that may be meant: pounds read as kg, or a slipped decimal point.
 std::optional<Doubt> doubtOfWeight(Mass gross, const HiveBounds& hive, const ModelConstants& constants);
+
+//! One side lifted [kg], as half the weight: as doubtOfWeight of twice as much, and asked also under half the empty hive, for with bees in it none is
+//! lighter. A lift that is too light names what one side weighs at the least (doubt-light/one-side: side, least).
+std::optional<Doubt> doubtOfOneSide(Mass side, const HiveBounds& hive, const ModelConstants& constants);
 
 //! Two weights of one hive on one scale, and what may have changed between them.
 struct TwoWeights {

@@ -43,7 +43,7 @@ std::optional<SpringAdvice> springAdvice(const FollowBasis& r);
 std::vector<SeenStores> seenStores(const FollowBasis& r);
 
 //! Why it is said, and what to mind. Details by name:
-//!   follow-as-found          day (Date, it is followed from)
+//!   follow-as-found          day (Date, it is followed from)        follow-not-begun   day (Date; said by answer::asAdvised)
 //!   follow-course            stores (Mass, likely now), planned (Mass), class ("well", "short": as expected but not enough, "less": not even as expected)
 //!   follow-out-of-reach, follow-gap   day (Date)
 //!   follow-dwindling         day (Date), seen, least (double: bees, to the hundred)

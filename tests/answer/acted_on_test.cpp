@@ -58,6 +58,28 @@ TEST_F(ActedOnTest, APlanNobodyActedOnIsNoFactAndThatIsSaid) {
     EXPECT_FALSE(asFound(on("2026-12-01")));
 }
 
+TEST_F(ActedOnTest, APlanThatIsOverIsAskedAboutAndNotStillToBeMade) {
+    acceptAsKnown("2026-09-20");
+    const book::PlannedVisit second{
+        .colony = colony, .date = day("2026-09-24"), .what = book::VisitKind::Syrup, .sugar = kilograms(2)};
+    edit(book, book::AddPlannedVisit{second});
+    const auto openOn = [&](const char* date) {
+        return openVisits(must(readToFollow(book, colony, day(date), nullptr)), shipped()).size();
+    };
+    const auto askedOn = [&](const char* date) {
+        return feedNotRecorded(must(readToFollow(book, colony, day(date), nullptr)), shipped());
+    };
+    EXPECT_EQ(openOn("2026-09-20"), 2u);
+    EXPECT_FALSE(askedOn("2026-09-20")) << "it is still due";
+    EXPECT_EQ(openOn("2026-09-22"), 2u) << "the plan goes on";
+    ASSERT_TRUE(askedOn("2026-09-22"));
+    EXPECT_EQ(std::get<Date>(askedOn("2026-09-22")->details.at("day")), day("2026-09-20"));
+    EXPECT_EQ(openOn("2026-09-25"), 0u) << "after its last day";
+    ASSERT_TRUE(askedOn("2026-09-25"));
+    feed("2026-09-25", 8);
+    EXPECT_FALSE(askedOn("2026-09-26"));
+}
+
 TEST_F(ActedOnTest, AFeedTheAdviceKnewOfIsInItsStores) {
     const auto without = questionOn("2026-12-01").stores.mean;
     feed("2026-09-20", 3);

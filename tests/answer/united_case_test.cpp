@@ -86,6 +86,67 @@ TEST_F(UnitedCaseTest, AHiveWrittenDownSinceIsTheHive) {
     EXPECT_EQ(on("2026-10-09").weighings.size(), 1U);
 }
 
+//! Two single deeps of which nobody saw the combs, weighed in September, the one united onto the other.
+class WeighedAndUnited : public FollowedColonyTest {
+protected:
+    ColonyId onto, from;
+    const Date came = day("2026-10-05");
+
+    ColonyId weighed(const char* name, double combs, const char* on, double gross) {
+        auto kept = colonyIn({1}, name);
+        kept.hive.boxes.resize(1);
+        const auto id = *edit(book, book::AddColony{kept}).added<book::Colony>();
+        auto seen = lookAt(id, day("2026-09-18"));
+        seen.bees.coveredCombs = combs;
+        seen.combs = std::monostate{};
+        edit(book, book::AddLook{seen});
+        edit(book, book::AddWeighing{weighingOf(id, day(on), gross)});
+        return id;
+    }
+    void SetUp() override {
+        FollowedColonyTest::SetUp();
+        onto = weighed("Plum", 6, "2026-09-19", 34);
+        from = weighed("Sloe", 4, "2026-09-21", 27);
+    }
+    void unite() {
+        edit(book, book::AddFate{{.colony = from, .date = came, .fate = book::FateKind::United, .into = onto}});
+    }
+    FollowedColony followed(const char* date, ColonyId of) {
+        return must(followedColony(book, of, day(date), nullptr, few, 2));
+    }
+};
+
+TEST_F(WeighedAndUnited, AColonyThatWasOnlyWeighedIsFollowedFromItsWeight) {
+    const auto plum = followed("2027-01-15", onto);
+    ASSERT_TRUE(plum.question);
+    EXPECT_EQ(plum.question->year.date(plum.question->decided), day("2026-09-19"));
+}
+
+TEST_F(WeighedAndUnited, BothAreFollowedFromTheSumOfTheirWeights) {
+    const double plum = followed("2026-10-06", onto).question->stores.mean.value(),
+                 sloe = followed("2026-10-06", from).question->stores.mean.value();
+    unite();
+    const auto both = followed("2027-01-15", onto);
+    ASSERT_TRUE(both.question);
+    EXPECT_EQ(both.question->year.date(both.question->decided), came);
+    EXPECT_NEAR(both.question->stores.mean.value(), plum + sloe, 3) << "less what was eaten meanwhile";
+    EXPECT_GT(both.question->stores.mean.value(), std::max(plum, sloe) + 3);
+}
+
+TEST_F(WeighedAndUnited, AWeightOfOneAloneTellsNothingOfBoth) {
+    const auto other = *edit(book, book::AddColony{colonyIn({1}, "Bullace")}).added<book::Colony>();
+    auto seen = lookAt(other, day("2026-09-18"));
+    seen.combs = std::monostate{};
+    edit(book, book::AddLook{seen});
+    edit(book, book::AddFate{{.colony = other, .date = came, .fate = book::FateKind::United, .into = onto}});
+    const auto both = followed("2027-01-15", onto);
+    EXPECT_FALSE(both.question);
+    EXPECT_TRUE(std::any_of(both.advice.reasons.begin(), both.advice.reasons.end(),
+                            [](const Remark& each) { return each.id == "united-stores-unknown"; }));
+    edit(book, book::AddWeighing{weighingOf(onto, day("2026-10-10"), 58)});
+    EXPECT_TRUE(followed("2027-01-15", onto).question) << "the two together were weighed";
+}
+
 TEST_F(UnitedCaseTest, MoreCombsThanPlacesKeepTheFullest) {
     unite();
     auto one = twoDeeps();

@@ -109,6 +109,27 @@ TEST(PartsAsShown, AddUpToTheWholeAsShown) {
     EXPECT_NEAR((jugs[0] + jugs[1]).value(), 8.5, 1e-9);
 }
 
+std::vector<report::Task> syrupVisits(std::vector<double> sugar) {
+    std::vector<report::Task> tasks;
+    for (const double kg : sugar) {
+        report::Task task;
+        task.kind = report::TaskKind::Syrup;
+        task.sugar = kilograms(kg);
+        task.syrup = litres(kg * 1.08);
+        tasks.push_back(task);
+    }
+    return tasks;
+}
+
+TEST(PartsAsShown, VisitsWithAsMuchSugarHaveAsMuchSyrup) {
+    const auto equal = text::asShown(syrupVisits({2, 2}), {});
+    EXPECT_EQ(equal[0].sugar, equal[1].sugar);
+    EXPECT_EQ(equal[0].syrup, equal[1].syrup);
+    EXPECT_NEAR(equal[0].syrup.value(), 2, 1e-9);
+    const auto unequal = text::asShown(syrupVisits({3, 1}), {});
+    EXPECT_GT(unequal[0].syrup, unequal[1].syrup);
+}
+
 TEST(WordsOfTasks, UnitingGoesByTheHiveAndByWhoHasAQueen) {
     const Date day = *Date::parse("2026-10-01");
     text::WordStyle style;

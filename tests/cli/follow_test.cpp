@@ -128,6 +128,61 @@ TEST_F(FollowCommands, ALightHiveMustBeFed) {
     EXPECT_NEAR(at(follow("2027-02-14"), "stores_kg.typical").number, before + 0.85 * 5, 0.4) << "what was fed counts";
 }
 
+TEST_F(FollowCommands, BeforeNovemberTheAnswerOfTheDaySaysWhatIsDone) {
+    furnish("0.5");
+    for (const std::string date : {"2026-09-20", "2026-10-02"}) {
+        const auto advised = jsonOf(done("advise", "--colony Pear --json --winters 500 --as-of " + date));
+        const auto followed = follow(date);
+        EXPECT_EQ(at(followed, "headline").text, at(advised, "headline").text);
+        EXPECT_EQ(at(followed, "leads").text, "answer");
+        EXPECT_EQ(at(followed, "feed.plan.sugar_kg").number, at(advised, "feed.sugar_kg").number);
+        EXPECT_EQ(at(followed, "reasons.0.id").text, "follow-not-begun");
+    }
+    EXPECT_THAT(done("follow", "--winters 500 --as-of 2026-10-02"), HasSubstr("from 1 November 2026 on"));
+    const auto later = follow("2026-11-02");
+    EXPECT_EQ(at(later, "leads").text, "winter");
+    EXPECT_NE(at(later, "reasons.0.id").text, "follow-not-begun");
+}
+
+TEST_F(FollowCommands, BeforeNovemberAColonyIsAnsweredInThePlanOfItsYard) {
+    furnish("0.8");
+    done("add-look",
+         "--colony Pear --date 2026-09-21 --eggs-seen --queen-seen --covered-combs 9 --combs '" + combs + "'");
+    done("add-colony", "--name Plum --format langstroth-deep --boxes 1");
+    done("add-look", "--colony Plum --date 2026-09-20 --covered-combs 3 --combs '" +
+                         folder.file("few.json", R"([{"capped": 0.5}, {"capped": 0.5}, {}, {}])").string() + "'");
+    const auto plum = jsonOf(done("follow", "--colony Plum --json --winters 500 --as-of 2026-09-21"));
+    EXPECT_THAT(at(plum, "headline").text, HasSubstr("unite it with Pear"));
+    EXPECT_TRUE(at(plum, "feed").kind == exchange::JsonValue::Kind::Null) << "what is united has no feed of its own";
+}
+
+TEST_F(FollowCommands, WhatWasSeenInOctoberStillSaysItself) {
+    furnish("1");
+    done("add-fate", "--colony Pear --date 2026-10-10 --fate dead");
+    const auto dead = follow("2026-10-11");
+    EXPECT_EQ(at(dead, "state").text, "dead");
+    EXPECT_EQ(at(dead, "leads").text, "winter");
+}
+
+TEST_F(FollowCommands, AFeedThatWasPlannedAndNotWrittenDownIsAskedAboutAndTheDayAnsweredAnew) {
+    furnish("0.5");
+    done("accept", "--colony Pear --winters 500 --as-of 2026-09-20");
+    for (const std::string date : {"2026-10-02", "2026-10-09"}) {
+        const auto advised = jsonOf(done("advise", "--colony Pear --json --winters 500 --as-of " + date));
+        EXPECT_THAT(at(advised, "headline").text,
+                    HasSubstr("Was the feed planned from 20 September 2026 on given? Write it down"));
+        EXPECT_EQ(at(advised, "reasons.0.id").text, "feed-not-recorded");
+        EXPECT_EQ(at(follow(date), "headline").text, at(advised, "headline").text);
+    }
+    const auto winter = follow("2027-01-10");
+    EXPECT_EQ(at(winter, "state").text, "feed_not_recorded");
+    EXPECT_THAT(at(winter, "headline").text, AllOf(HasSubstr("Was the feed planned from 20 September 2026 on given?"),
+                                                   HasSubstr("without feeding")));
+    done("add-feed", "--colony Pear --date 2026-09-25 --kind syrup --sugar 30 --sure");
+    EXPECT_THAT(at(jsonOf(done("advise", "--colony Pear --json --winters 500 --as-of 2026-10-09")), "headline").text,
+                Not(HasSubstr("Was the feed")));
+}
+
 TEST_F(FollowCommands, AdviceInWinterTellsHowTheWinterThatIsFollowedGoes) {
     furnish();
     weigh("2026-12-05", expected("2026-12-05"));

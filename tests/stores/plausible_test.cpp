@@ -79,6 +79,19 @@ TEST(Weights, NameTheWeightThatMayBeMeant) {
     EXPECT_EQ(textIn(doubtOfWeight(kilograms(19), hive, constants()), "class"), "plain");
 }
 
+TEST(Weights, OneSideIsNoLessThanHalfTheEmptyHive) {
+    const auto hive = twoDeeps();
+    const Mass half = hive.empty / 2;
+    const auto side = [&](Mass kg) { return judged(doubtOfOneSide(kg, hive, constants())); };
+    EXPECT_EQ(side(half + kilograms(0.1)), Judged::Likely);
+    EXPECT_EQ(side(half - kilograms(0.1)), Judged::Asked);
+    EXPECT_EQ(side(hive.lightest * 0.39), Judged::Impossible);
+    EXPECT_EQ(side(hive.heaviest), Judged::Impossible) << "twice as much as it can be";
+    const auto light = doubtOfOneSide(half - kilograms(1), hive, constants());
+    EXPECT_EQ(textIn(light, "class"), "one-side");
+    EXPECT_EQ(massIn(light, "least"), half.value());
+}
+
 TEST(TwoWeights, OfOneScaleDoNotDifferTenfold) {
     const auto pair = [](double a, double b, int days = 10) {
         return judged(doubtOfTwoWeights({kilograms(a), kilograms(b), september, days, 0}, constants()));
