@@ -185,7 +185,9 @@ void Banner::lay() {
     if (lines.empty()) return;
     const auto* desk = notices_->parentWidget();
     const bool hadKeys = more_->hasFocus();
-    more_->setText(unfolded_ ? tr("Show less") : lines.size() > 1 ? tr("Show all %1").arg(lines.size()) : tr("Show all"));
+    more_->setText(unfolded_          ? tr("Show less")
+                   : lines.size() > 1 ? tr("Show all %1").arg(lines.size())
+                                      : tr("Show all"));
     fitWords(lines);
     const auto place = [&](int high) {
         notices_->setGeometry(0, std::max(0, desk->height() - high), desk->width(), std::min(high, desk->height()));

@@ -29,7 +29,7 @@ public:
     };
 
     explicit Banner(QWidget* desk);
-    QWidget* foot() const { return foot_; } //!< the room kept free, to be the lowest of the desk
+    QWidget* foot() const { return foot_; }         //!< the room kept free, to be the lowest of the desk
     enum class Closing { ByKeeper, WhenDismissed }; //!< the first can be closed by hand
     //! Says something about a matter, in place of what was said of it before.
     void showMessage(const QString& matter, const QString& words, const std::vector<Action>& actions = {},

@@ -76,9 +76,8 @@ bool isPlan(const book::AcceptAdvice& accepted, const book::ColonyHistory& recor
         same.note = kept.note;
         same.by = kept.by;
         if (!(same == kept)) return false;
-        const auto visits =
-            std::count_if(records.visits.begin(), records.visits.end(),
-                          [&](const book::PlannedVisit& visit) { return visit.advice == kept.id; });
+        const auto visits = std::count_if(records.visits.begin(), records.visits.end(),
+                                          [&](const book::PlannedVisit& visit) { return visit.advice == kept.id; });
         return visits == static_cast<std::ptrdiff_t>(accepted.visits.size());
     });
 }

@@ -111,7 +111,8 @@ bool NextEntry::lacks(const ColonyEntry& colony) {
 }
 
 void NextEntry::show(const ColonyEntry& colony, bool writable, const ReferenceData* reference) {
-    const bool worked = colony.id == colony_ && holds(this); // what is entered stays under the hand till the keeper goes on
+    const bool worked =
+        colony.id == colony_ && holds(this); // what is entered stays under the hand till the keeper goes on
     colony_ = colony.id;
     lacksStores_ = lacksStores(colony);
     const bool wanted = writable && (lacks(colony) || (worked && colony.problems.empty()));

@@ -72,18 +72,16 @@ std::vector<Shown> inBothColours(const std::vector<std::pair<QSize, int>>& sizes
     return all;
 }
 
-INSTANTIATE_TEST_SUITE_P(Sizes, GoldenPages,
-                         testing::ValuesIn(inBothColours({{{1024, 700}, 100}, {{1360, 900}, 100}, {{1920, 1080}, 100}})),
-                         seenAs);
+INSTANTIATE_TEST_SUITE_P(
+    Sizes, GoldenPages, testing::ValuesIn(inBothColours({{{1024, 700}, 100}, {{1360, 900}, 100}, {{1920, 1080}, 100}})),
+    seenAs);
 
 // In processes of their own, which draw at that scale.
-INSTANTIATE_TEST_SUITE_P(DISABLED_Scaled, GoldenPages,
-                         testing::ValuesIn(inBothColours({{{1024, 700}, 150},
-                                                          {{1360, 900}, 150},
-                                                          {{1920, 1080}, 150},
-                                                          {{1360, 900}, 200},
-                                                          {{1920, 1080}, 200}})),
-                         seenAs);
+INSTANTIATE_TEST_SUITE_P(
+    DISABLED_Scaled, GoldenPages,
+    testing::ValuesIn(inBothColours(
+        {{{1024, 700}, 150}, {{1360, 900}, 150}, {{1920, 1080}, 150}, {{1360, 900}, 200}, {{1920, 1080}, 200}})),
+    seenAs);
 
 class GoldenPagesAtScale : public testing::TestWithParam<const char*> {};
 
