@@ -70,6 +70,7 @@ void CombQuickForm::showEvent(QShowEvent* event) {
 }
 
 void CombQuickForm::show(const book::QuickCountRecord& count) {
+    name();
     setQuietly(full_, count.fullOfStores);
     setQuietly(half_, count.half);
     setQuietly(capped_, 100 * count.cappedShare);

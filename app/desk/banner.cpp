@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/banner.h"
 
+#include "models/plain_tip.h"
 #include "theme/card.h"
 
 #include <QAccessible>
@@ -18,49 +19,84 @@ namespace winterlarder::desk {
 
 namespace {
 
-constexpr int noticeMargin = 14;  // px kept free around notices
-constexpr int noticeLetters = 90; // in a line of theirs
+constexpr int footMargin = 3; // px above and below a line of the foot
 
 std::chrono::seconds mentionedFor(NoticeWish wish) {
     return std::chrono::seconds(wish == NoticeWish::TwoMinutes ? 120 : 30);
 }
 
-QVBoxLayout* noticeLines(QFrame* frame, const char* name) {
-    frame->setObjectName(QLatin1String(name));
-    auto* lines = new QVBoxLayout(frame);
-    lines->setContentsMargins(18, 6, 12, 6);
-    lines->setSpacing(4);
-    frame->hide();
-    return lines;
+bool isFault(const QString& matter) {
+    return matter == QLatin1String("problems") || matter == QLatin1String("refused");
+}
+
+QPushButton* smallButton(QWidget* parent, const QString& words) {
+    auto* button = new QPushButton(words, parent);
+    button->setProperty("chip", true);
+    button->setFocusPolicy(Qt::TabFocus); // pressed by the mouse, the keys stay where they were
+    return button;
+}
+
+// What may be several lines, as one.
+QString inOneLine(QString words) { return words.replace(QLatin1Char('\n'), QStringLiteral("  ")); }
+
+// As much of it as has room.
+QString shortened(const QLabel& label, const QString& words) {
+    return label.fontMetrics().elidedText(inOneLine(words), Qt::ElideRight, label.width());
 }
 
 } // namespace
 
-Banner::Banner(QWidget* desk, const QWidget* beside) : QFrame(desk), beside_(beside), notices_(new QFrame(desk)) {
-    noticeLines(this, "banner");
-    noticeLines(notices_, "notices");
+Banner::Banner(QWidget* desk) : QFrame(desk), foot_(new QWidget(desk)), notices_(new QFrame(desk)) {
+    setObjectName(QStringLiteral("banner"));
+    auto* above = new QVBoxLayout(this);
+    above->setContentsMargins(18, 6, 12, 6);
+    above->setSpacing(4);
+    hide();
+    notices_->setObjectName(QStringLiteral("notices"));
+    lines_ = new QVBoxLayout;
+    lines_->setSpacing(4);
+    more_ = smallButton(notices_, tr("Show all"));
+    connect(more_, &QPushButton::clicked, this, [this] { unfold(!unfolded_); });
+    auto* across = new QHBoxLayout(notices_);
+    across->setContentsMargins(18, footMargin, 12, footMargin);
+    across->addLayout(lines_, 1);
+    across->addWidget(more_, 0, Qt::AlignTop);
+    notices_->hide();
     desk->installEventFilter(this);
     passing_ = new QTimer(this);
     passing_->setSingleShot(true);
     wishNotices(wish_);
     connect(passing_, &QTimer::timeout, this, [this] { dismiss(QStringLiteral("notices")); });
+    fitFoot();
 }
 
-QWidget* Banner::line(const QString& words, const std::vector<Action>& actions) {
-    auto* line = new QWidget(this);
-    auto* across = new QHBoxLayout(line);
+void Banner::fitFoot() {
+    more_->ensurePolished();
+    foot_->setFixedHeight(more_->sizeHint().height() + 2 * footMargin);
+}
+
+Banner::Line Banner::line(const QString& matter, const QString& words, const std::vector<Action>& actions) {
+    Line line{new QWidget(this), nullptr, words};
+    auto* across = new QHBoxLayout(line.whole);
     across->setContentsMargins(0, 0, 0, 0);
-    auto* label = plainLabel(line, words);
-    label->setObjectName(QStringLiteral("bannerWords"));
-    label->setWordWrap(true);
-    label->setAccessibleDescription(tr("Notice"));
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    across->addWidget(label, 1);
+    if (isFault(matter)) {
+        auto* mark = plainLabel(line.whole, QStringLiteral("!"));
+        mark->setProperty("fault", true);
+        mark->setAccessibleName(tr("Something is wrong"));
+        across->addWidget(mark, 0, Qt::AlignTop);
+    }
+    line.label = plainLabel(line.whole, words);
+    line.label->setObjectName(QStringLiteral("bannerWords"));
+    line.label->setWordWrap(true);
+    line.label->setAccessibleName(words);
+    line.label->setAccessibleDescription(tr("Notice"));
+    line.label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    across->addWidget(line.label, 1);
     for (const auto& action : actions) {
-        auto* button = new QPushButton(action.words, line);
+        auto* button = smallButton(line.whole, action.words);
         connect(
             button, &QPushButton::clicked, this, [act = action.act] { act(); }, Qt::QueuedConnection);
-        across->addWidget(button);
+        across->addWidget(button, 0, Qt::AlignTop);
     }
     return line;
 }
@@ -70,23 +106,24 @@ void Banner::showMessage(const QString& matter, const QString& words, const std:
     const bool mayGo = closing == Closing::ByKeeper;
     dismiss(matter);
     if (matter == QLatin1String("notices")) passing_->stop(); // of what was mentioned before
-    auto* line = this->line(words, actions);
+    const auto line = this->line(matter, words, actions);
     if (mayGo) {
-        auto* away = new QPushButton(tr("Close"), line);
+        auto* away = smallButton(line.whole, tr("Close"));
         away->setAccessibleName(tr("Close this notice: %1").arg(words));
         connect(
             away, &QPushButton::clicked, this, [this, matter] { dismiss(matter); }, Qt::QueuedConnection);
-        line->layout()->addWidget(away);
-        for (auto* button : line->findChildren<QPushButton*>())
-            button->setFocusPolicy(Qt::TabFocus); // pressed by the mouse, the keys stay where they were
+        line.whole->layout()->addWidget(away);
+        line.whole->layout()->setAlignment(away, Qt::AlignTop);
     }
     auto* frame = mayGo ? notices_ : this;
-    frame->layout()->addWidget(line);
+    QLayout* lines = mayGo ? lines_ : layout();
+    lines->addWidget(line.whole);
     byMatter_[matter] = line;
-    line->show();
+    newest_ = matter;
+    line.whole->show();
     frame->show();
     lay();
-    QAccessibleEvent heard(line->findChild<QLabel*>(), QAccessible::Alert);
+    QAccessibleEvent heard(line.label, QAccessible::Alert);
     QAccessible::updateAccessibility(&heard);
 }
 
@@ -103,38 +140,91 @@ void Banner::wishNotices(NoticeWish wish) {
 void Banner::dismiss(const QString& matter) {
     const auto found = byMatter_.find(matter);
     if (found == byMatter_.end()) return;
-    auto* line = found->second;
-    auto* frame = line->parentWidget();
+    auto* whole = found->second.whole;
+    auto* frame = whole->parentWidget();
     byMatter_.erase(found);
-    line->hide();
-    line->deleteLater();
+    whole->hide();
+    whole->deleteLater();
     frame->setVisible(std::any_of(byMatter_.begin(), byMatter_.end(),
-                                  [frame](const auto& each) { return each.second->parentWidget() == frame; }));
+                                  [frame](const auto& each) { return each.second.whole->parentWidget() == frame; }));
+    if (closable().empty()) unfolded_ = false;
     lay();
 }
 
-// Over the foot of the page, as wide as its words want and no wider than the page.
+// The newest last.
+std::vector<Banner::Line*> Banner::closable() {
+    std::vector<Line*> lines;
+    for (auto& [matter, line] : byMatter_)
+        if (line.whole->parentWidget() == notices_ && matter != newest_) lines.push_back(&line);
+    if (const auto last = byMatter_.find(newest_);
+        last != byMatter_.end() && last->second.whole->parentWidget() == notices_)
+        lines.push_back(&last->second);
+    return lines;
+}
+
+void Banner::unfold(bool wide) {
+    unfolded_ = wide;
+    lay();
+}
+
+// Folded, the newest alone is seen, in one line.
+void Banner::fitWords(const std::vector<Line*>& lines) {
+    for (auto* line : lines) {
+        line->label->setWordWrap(unfolded_);
+        line->label->setText(unfolded_ ? line->words : QString());
+        line->whole->setVisible(unfolded_ || line == lines.back());
+        line->whole->layout()->invalidate(); // measured at once, not when the event loop comes to it
+        line->whole->updateGeometry();
+    }
+    lines_->invalidate();
+    notices_->layout()->invalidate();
+}
+
 void Banner::lay() {
-    if (notices_->isHidden()) return;
+    const auto lines = closable();
+    if (lines.empty()) return;
     const auto* desk = notices_->parentWidget();
-    const int left = beside_->isVisibleTo(desk) ? beside_->geometry().right() + 1 : 0,
-              room = desk->width() - left - 2 * noticeMargin;
-    const int wide = std::min(room, fontMetrics().averageCharWidth() * noticeLetters);
-    const int high = notices_->layout()->totalHeightForWidth(wide);
-    notices_->setGeometry(left + noticeMargin + (room - wide) / 2, std::max(0, desk->height() - high - noticeMargin),
-                          wide, high);
+    const bool hadKeys = more_->hasFocus();
+    more_->setText(unfolded_          ? tr("Show less")
+                   : lines.size() > 1 ? tr("Show all %1").arg(lines.size())
+                                      : tr("Show all"));
+    fitWords(lines);
+    const auto place = [&](int high) {
+        notices_->setGeometry(0, std::max(0, desk->height() - high), desk->width(), std::min(high, desk->height()));
+        notices_->layout()->activate();
+        for (const auto* line : lines) line->whole->layout()->activate();
+    };
+    if (unfolded_) {
+        more_->show();
+        place(std::max(foot_->height(), notices_->layout()->totalHeightForWidth(desk->width())));
+    } else {
+        auto& newest = *lines.back();
+        more_->setVisible(lines.size() > 1);
+        place(foot_->height());
+        if (shortened(*newest.label, newest.words) != inOneLine(newest.words)) {
+            more_->show();
+            place(foot_->height());
+        }
+        newest.label->setText(shortened(*newest.label, newest.words));
+        newest.label->setToolTip(newest.label->text() == inOneLine(newest.words) ? QString() : plainTip(newest.words));
+    }
+    if (hadKeys && more_->isVisible()) more_->setFocus();
     notices_->raise();
 }
 
+void Banner::changeEvent(QEvent* event) {
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fitFoot();
+}
+
 bool Banner::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) lay();
+    if (event->type() == QEvent::Resize) lay();
     return QFrame::eventFilter(watched, event);
 }
 
 QString Banner::said(const QString& matter) const {
     const auto found = byMatter_.find(matter);
-    if (found == byMatter_.end()) return {};
-    return found->second->findChild<QLabel*>(QStringLiteral("bannerWords"))->text();
+    return found == byMatter_.end() ? QString() : found->second.words;
 }
 
 } // namespace winterlarder::desk

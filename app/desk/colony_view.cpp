@@ -132,16 +132,29 @@ void ColonyView::useAdviser(std::shared_ptr<const Adviser> adviser) {
 
 bool ColonyView::idle() const { return !runner_ || runner_->idle(); }
 
+book::AcceptAdvice ColonyView::acceptance(const ColonyEntry& colony) const {
+    const auto& answered = *colony.answered;
+    return answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice,
+                                *yard_->book()->reference(), words::style());
+}
+
+// Written out, an answer is long: that is done only where something was acted on that day.
+bool ColonyView::isActedOn(const ColonyEntry& colony) const {
+    const auto* records = yard_->records(colony_);
+    if (!records || !colony.answered || colony.pending || yard_->awaitsPlan()) return false;
+    const auto thatDay = [&](const book::ActedAdvice& kept) { return kept.date == colony.answered->record.asOf; };
+    return std::any_of(records->advices.begin(), records->advices.end(), thatDay) &&
+           isPlan(acceptance(colony), *records);
+}
+
 // The advice as it stands in the plan of the yard is kept in the book with all it was computed from, its visits planned.
 void ColonyView::acceptAdvice() {
     const auto* colony = yard_->find(colony_);
     if (!colony || !colony->answered || colony->pending || yard_->awaitsPlan() || !yard_->writable()) return;
-    const auto& answered = *colony->answered;
     const auto* records = yard_->records(colony_);
     if (!records) return;
-    const auto accepted = answer::acceptanceOf(colony_, answered.record, answered.question, answered.answer.advice,
-                                               *yard_->book()->reference(), words::style());
-    yard_->apply(planInstead(accepted, *records, answered.record.asOf), [this](const Outcome<BookChange>& made) {
+    yard_->apply(planInstead(acceptance(*colony), *records, colony->record.asOf),
+                 [this](const Outcome<BookChange>& made) {
         if (made.ok())
             emit noticeGiven(
                 tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped."));
@@ -218,7 +231,9 @@ QString ColonyView::comingWords(const ColonyEntry& colony, const FollowedWinter*
 void ColonyView::showAnswer() {
     const auto* colony = yard_->find(colony_);
     if (!colony) return;
-    answer_->offerPlan(yard_->writable(), !yard_->awaitsPlan(),
+    answer_->offerPlan({.offered = yard_->writable(),
+                        .inPlan = !yard_->awaitsPlan(),
+                        .actedOn = yard_->writable() && isActedOn(*colony)},
                        yard_->writable() ? &*yard_->book()->reference() : nullptr);
     const auto leading = yard_->leading(colony_);
     if (leading) answer_->show(*leading);
@@ -247,6 +262,7 @@ void ColonyView::connectNext() {
         showPage(ColonyPage::Hive);
         look_->newLookButton()->click();
     });
+    connect(next_, &NextEntry::left, this, &ColonyView::showAnswer);
     connect(next_, &NextEntry::askAnswered, this,
             [this](advice::AskKind kind, double value) { answerAsked(*yard_, colony_, kind, value); });
 }
@@ -263,7 +279,7 @@ void ColonyView::wantPicture(bool wanted) {
 }
 
 void ColonyView::nameCombs(const AnsweredColony* colony) {
-    pages_->setTabText(static_cast<int>(ColonyPage::Combs), words::worded(tr("%{Comb} by %{comb}"), colony));
+    pages_->setTabText(static_cast<int>(ColonyPage::Combs), words::worded(tr("%{Comb} b&y %{comb}"), colony));
 }
 
 void ColonyView::refresh() {

@@ -75,6 +75,8 @@ private:
     void connectNext();
     bool pictureIsEmpty(const ColonyEntry& colony, bool followed) const;
     void acceptAdvice();
+    book::AcceptAdvice acceptance(const ColonyEntry& colony) const; //!< of its answer, which is there
+    bool isActedOn(const ColonyEntry& colony) const;                //!< that answer is the plan already
     void explainNumber(text::AskedNumber number, QPoint under);
     std::optional<text::Grounds> groundsOfChosenComb() const;
     std::optional<text::Grounds> groundsShown(text::AskedNumber number) const;

@@ -80,7 +80,7 @@ void MainWindow::buildPanes() {
     auto* desk = new QWidget(this);
     desk->setObjectName(QStringLiteral("desk"));
     auto* yardPane = buildYardPane(desk); // made in the order it is read, which is the order of the Tab key
-    banner_ = new Banner(desk, yardPane);
+    banner_ = new Banner(desk);
     yardView_ = new YardView(&yard_, desk);
     colonyView_ = new ColonyView(&yard_, desk);
     connect(colonyView_, &ColonyView::noticeGiven, this,
@@ -91,7 +91,7 @@ void MainWindow::buildPanes() {
     right_->addWidget(yardView_);
     right_->addWidget(colonyView_);
     auto* framed = new QVBoxLayout;
-    framed->setContentsMargins(18, 14, 18, 14);
+    framed->setContentsMargins(18, 14, 18, 4); // the foot is below
     framed->addWidget(right_);
     yardPane->standBeside(right_);
     auto* across = new QHBoxLayout;
@@ -104,6 +104,7 @@ void MainWindow::buildPanes() {
     down->setSpacing(0);
     down->addWidget(banner_);
     down->addLayout(across, 1);
+    down->addWidget(banner_->foot());
     setCentralWidget(desk);
 }
 

@@ -3,6 +3,7 @@
 
 #include "fields/day_field.h"
 #include "fields/quantity_field.h"
+#include "fields/settled_choice.h"
 #include "models/plain_tip.h"
 #include "models/words.h"
 #include "theme/card.h"
@@ -68,14 +69,16 @@ BeesField::BeesField(QWidget* parent) : QWidget(parent) {
     layout->addWidget(kind_);
     setTabOrder(number_, kind_);
     name();
-    connect(kind_, &QComboBox::activated, this, [this] {
-        const auto kind = static_cast<BeesToldBy>(kind_->currentData().toInt());
-        fit(kind);
-        // No number yet is not "no bees".
-        if (kind == BeesToldBy::NotTold || number_->value() > 0) return tell();
-        number_->setFocus();
-        number_->selectAll();
-    });
+    const auto kind = [this] { return static_cast<BeesToldBy>(kind_->currentData().toInt()); };
+    settled_ = new SettledChoice(
+        kind_, [this, kind] { fit(kind()); },
+        [this, kind](SettledChoice::How how) {
+            // No number yet is not "no bees".
+            if (kind() == BeesToldBy::NotTold || number_->value() > 0) return tell();
+            if (how == SettledChoice::How::Stepped) return;
+            number_->setFocus();
+            number_->selectAll();
+        });
     connect(number_, &QDoubleSpinBox::valueChanged, this, &BeesField::tell);
 }
 
@@ -110,6 +113,8 @@ void BeesField::useLimits(const ReferenceData& reference) {
 }
 
 void BeesField::show(const book::BeesRecord& bees) {
+    name();
+    if (settled_->isOpen()) return; // the hand is on it
     const auto kind = beesToldBy(bees);
     fit(kind);
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
@@ -117,6 +122,8 @@ void BeesField::show(const book::BeesRecord& bees) {
 }
 
 void BeesField::suggest(BeesToldBy kind) {
+    name();
+    if (settled_->isOpen()) return;
     fit(kind);
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
     setQuietly(number_, 0);
@@ -146,6 +153,7 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
     second_ = weightField(this, tr("Weight, right side"));
     heft_ = new QComboBox(this);
     nameChoice(heft_, tr("How heavy it felt"));
+    heft_->setPlaceholderText(tr("light or heavy?"));
     heft_->addItem(tr("light"), static_cast<int>(book::HeftWord::Light));
     heft_->addItem(tr("fair"), static_cast<int>(book::HeftWord::Fair));
     heft_->addItem(tr("heavy"), static_cast<int>(book::HeftWord::Heavy));
@@ -157,12 +165,19 @@ WeighingField::WeighingField(QWidget* parent) : QWidget(parent) {
         layout->setAlignment(part, Qt::AlignTop); // what is said below the day moves nothing
     }
     on_->setFixedHeight(first_->sizeHint().height());
-    connect(kind_, &QComboBox::activated, this, [this] {
-        fit(static_cast<WeighedBy>(kind_->currentData().toInt()));
-        if (!first_->isHidden()) first_->setFocus();
-        tell();
-    });
-    connect(heft_, &QComboBox::activated, this, &WeighingField::tell);
+    settled_ = new SettledChoice(
+        kind_,
+        [this] {
+            fit(static_cast<WeighedBy>(kind_->currentData().toInt()));
+            heft_->setCurrentIndex(-1);
+        },
+        [this](SettledChoice::How how) {
+            if (how == SettledChoice::How::Picked && !first_->isHidden()) first_->setFocus();
+            if (how == SettledChoice::How::Picked && !heft_->isHidden()) heft_->setFocus();
+            tell();
+        });
+    felt_ = new SettledChoice(
+        heft_, [] {}, [this](SettledChoice::How) { tell(); });
     connect(first_, &QuantityField::valueEntered, this, &WeighingField::tell);
     connect(second_, &QuantityField::valueEntered, this, &WeighingField::tell);
     connect(date_, &DayField::valueEntered, this, &WeighingField::tell);
@@ -190,6 +205,7 @@ void WeighingField::useLimits(const ReferenceData& reference) {
 }
 
 void WeighingField::show(const std::optional<book::WeighingRecord>& weighing, Date asOf) {
+    if (settled_->isOpen() || felt_->isOpen()) return; // the hand is on it
     const auto kind = weighedBy(weighing);
     fit(kind);
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
@@ -209,8 +225,8 @@ void WeighingField::tell() {
     const auto kind = static_cast<WeighedBy>(kind_->currentData().toInt());
     const Date date = date_->day();
     const Mass first = kilograms(first_->value().value_or(0)), second = kilograms(second_->value().value_or(0));
-    // A weight of nothing is a weight not read yet.
-    const bool read = kind == WeighedBy::Heft || first.value() > 0;
+    // A weight of nothing is a weight not read yet, as is a heft of which nobody said how it felt.
+    const bool read = kind == WeighedBy::Heft ? heft_->currentIndex() >= 0 : first.value() > 0;
     if (kind == WeighedBy::NotWeighed) return emit weighed(std::nullopt);
     if (!read) return;
     if (kind == WeighedBy::Scale) emit weighed(book::WeighingRecord{date, book::ScaleReading{first}});

@@ -17,6 +17,7 @@ namespace winterlarder::desk {
 
 class DayField;
 class QuantityField;
+class SettledChoice;
 
 //! A field for a number with its unit; hands out a value only when it was changed by hand.
 QDoubleSpinBox* numberField(QWidget* parent, const QString& name, double least, double most, double step, int decimals,
@@ -52,6 +53,7 @@ private:
     void tell();
     QComboBox* kind_;
     QDoubleSpinBox* number_;
+    SettledChoice* settled_;
     std::map<BeesToldBy, NumberRange> limits_;
 };
 
@@ -80,6 +82,7 @@ private:
     QuantityField* second_;
     std::optional<FieldLimits> gross_, lift_;
     QComboBox* heft_;
+    SettledChoice *settled_, *felt_; //!< how it was weighed, how heavy it felt
     QLabel* on_;
     DayField* date_;
 };

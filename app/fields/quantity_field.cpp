@@ -61,7 +61,8 @@ QString QuantityField::written(double value) const {
     case Kind::Mass: return plain(format(Mass(value), style, 1));
     case Kind::Volume: return plain(format(Volume(value), style, 1));
     case Kind::Length:
-        return plain(format(Length(value), style, style.system != UnitSystem::Metric ? 2 : isWhole(value) ? 0 : 1));
+        return style.system == UnitSystem::Metric ? plain(format(Length(value), style, isWhole(value) ? 0 : 1))
+                                                  : words::length(Length(value)); // as a rule has it
     case Kind::Temperature: return plain(format(Temperature(value), style, 1));
     case Kind::Height: return words::height(value);
     case Kind::PricePerMass: return plain(formatNumber(value * kilogramsIn(words::shownMass()), style, 2));

@@ -69,6 +69,19 @@ book::Edit planInstead(const book::AcceptAdvice& accepted, const book::ColonyHis
     return step;
 }
 
+bool isPlan(const book::AcceptAdvice& accepted, const book::ColonyHistory& records) {
+    return std::any_of(records.advices.begin(), records.advices.end(), [&](const book::ActedAdvice& kept) {
+        auto same = accepted.advice;
+        same.id = kept.id;
+        same.note = kept.note;
+        same.by = kept.by;
+        if (!(same == kept)) return false;
+        const auto visits = std::count_if(records.visits.begin(), records.visits.end(),
+                                          [&](const book::PlannedVisit& visit) { return visit.advice == kept.id; });
+        return visits == static_cast<std::ptrdiff_t>(accepted.visits.size());
+    });
+}
+
 book::Edit feedGiven(const book::Feed& feed, const std::vector<book::PlannedVisit>& visits) {
     if (feed.id != book::FeedId{}) return book::SingleEdit(book::ChangeFeed{feed});
     const auto* visit = visitOf(feed, visits);

@@ -22,6 +22,8 @@ WeighedBy weighedBy(const std::optional<book::WeighingRecord>& weighing);
 
 //! The advice made the plan, in place of what an earlier plan still wants from this day on.
 book::Edit planInstead(const book::AcceptAdvice& accepted, const book::ColonyHistory& records, Date asOf);
+//! Whether it is the plan already: kept in the book as it is, with all its visits, whatever became of them.
+bool isPlan(const book::AcceptAdvice& accepted, const book::ColonyHistory& records);
 
 //! A feed written down. A new one ticks off the visit that was planned for its kind within three days of it, in the same step.
 book::Edit feedGiven(const book::Feed& feed, const std::vector<book::PlannedVisit>& visits);

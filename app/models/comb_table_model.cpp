@@ -25,6 +25,12 @@ std::optional<Zone> zoneOf(int column) {
 
 bool isFlag(int column) { return column == CombTableModel::FedColumn || column == CombTableModel::OldNestColumn; }
 
+// Of a heading and of what stands below it.
+QVariant alignment(int column) {
+    return QVariant(Qt::AlignVCenter |
+                    (column == CombTableModel::PlaceColumn || isFlag(column) ? Qt::AlignLeft : Qt::AlignRight));
+}
+
 bool withNumber(book::CombRecord& comb, int column, double value, NumberRange widths) {
     if (const auto zone = zoneOf(column)) {
         if (value < 0 || value > 100) return false;
@@ -133,8 +139,7 @@ QVariant CombTableModel::data(const QModelIndex& index, int role) const {
         return tr("%1, %2: %3")
             .arg(place(row), headerData(index.column(), Qt::Horizontal, Qt::AccessibleTextRole).toString(),
                  shown(row, column).toString());
-    case Qt::TextAlignmentRole:
-        return QVariant(column == PlaceColumn ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
+    case Qt::TextAlignmentRole: return alignment(column);
     case Qt::CheckStateRole:
         if (!isFlag(index.column())) return {};
         return static_cast<int>((column == FedColumn ? combs_[row].fed : combs_[row].oldNest) ? Qt::Checked
@@ -208,6 +213,7 @@ QVariant CombTableModel::headerData(int section, Qt::Orientation orientation, in
     if (orientation == Qt::Vertical) return role == Qt::DisplayRole ? QVariant(section + 1) : QVariant();
     if (role == Qt::DisplayRole) return shortHeader(section);
     if (role == Qt::ToolTipRole) return explained(section);
+    if (role == Qt::TextAlignmentRole) return alignment(section);
     if (role != Qt::AccessibleTextRole) return {};
     if (const auto zone = zoneOf(section)) return words::zone(*zone);
     switch (section) {

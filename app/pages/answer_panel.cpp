@@ -36,7 +36,7 @@ AnswerPanel::AnswerPanel(QWidget* parent) : QWidget(parent) {
     connect(ask_, &AskRow::answered, this, &AnswerPanel::askAnswered);
     for (auto* label : {sentence_, target_, risk_, look_})
         connect(label, &AskableLabel::numberClicked, this, &AnswerPanel::numberAsked);
-    why_ = new QPushButton(tr("Wh&y?"), this);
+    why_ = new QPushButton(tr("&Why?"), this);
     why_->setAccessibleName(tr("Why? Reasons and cautions with their sources"));
     connect(why_, &QPushButton::clicked, this, &AnswerPanel::whyAsked);
     plan_ = new QPushButton(tr("Make it the &plan"), this);
@@ -80,10 +80,20 @@ void AnswerPanel::changeEvent(QEvent* event) {
         icon_->setPixmap(drawnIcon(iconName_, coloursOf(*this).text, iconSize, devicePixelRatioF()));
 }
 
-void AnswerPanel::offerPlan(bool offered, bool inPlan, const ReferenceData* reference) {
-    planOffered_ = offered;
-    inPlan_ = inPlan;
+void AnswerPanel::offerPlan(PlanState state, const ReferenceData* reference) {
+    planState_ = state;
     reference_ = reference;
+}
+
+// Once pressed it says that this is done, till the advice becomes another or the step is undone.
+void AnswerPanel::showPlanButton(const AnsweredColony& answered) {
+    const auto& [offered, inPlan, actedOn] = planState_;
+    plan_->setText(actedOn ? tr("\u2713 It is the plan") : tr("Make it the &plan"));
+    plan_->setEnabled(inPlan && !actedOn);
+    plan_->setToolTip(actedOn  ? tr("Its visits stand on the page Feeding; Undo takes it back")
+                      : inPlan ? tr("Keeps this advice in the book with all it was computed from, and plans its visits")
+                               : tr("The plan of the yard is still being worked out; it may change this advice"));
+    plan_->setVisible(offered && answered.answer.advice.verdict != advice::Verdict::CannotSay);
 }
 
 void AnswerPanel::remind(const QString& text) {
@@ -109,15 +119,12 @@ void AnswerPanel::show(const ColonyEntry& colony) {
     why_->setEnabled(true);
     showIcon(words::iconName(answered.answer.advice.verdict), words::verdictName(answered.answer.advice.verdict));
     why_->show();
-    plan_->setEnabled(inPlan_);
-    plan_->setToolTip(inPlan_ ? tr("Keeps this advice in the book with all it was computed from, and plans its visits")
-                              : tr("The plan of the yard is still being worked out; it may change this advice"));
-    plan_->setVisible(planOffered_ && answered.answer.advice.verdict != advice::Verdict::CannotSay);
+    showPlanButton(answered);
     sentence_->say(words::answerSentence(answered, text::askably));
     sayOfTarget(words::targetLine(answered, text::askably));
     saySmall(words::riskLine(answered, text::askably), tr("Chances"));
     sayOfLook(words::lookLine(answered, text::askably));
-    ask_->show(planOffered_ ? answered.answer.advice.ask : std::nullopt, reference_);
+    ask_->show(planState_.offered ? answered.answer.advice.ask : std::nullopt, reference_);
     orderTabs();
     updateGeometry();
 }

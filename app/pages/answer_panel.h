@@ -27,8 +27,13 @@ public:
 
     QPushButton* planButton() const { return plan_; }
     void showFollowing(); //!< how the winter goes is being worked out
-    //! Whether the advice can be made the plan: the book can be written; and whether it stands in the plan of the yard already.
-    void offerPlan(bool offered, bool inPlan, const ReferenceData* reference);
+    //! Whether the advice can be made the plan.
+    struct PlanState {
+        bool offered = false; //!< the book can be written
+        bool inPlan = true;   //!< it stands in the plan of the yard already
+        bool actedOn = false; //!< it was made the keeper's plan
+    };
+    void offerPlan(PlanState state, const ReferenceData* reference);
     void remind(const QString& text); //!< below the rest, until something else is shown
 
 signals:
@@ -46,6 +51,7 @@ private:
     void saySmall(const QString& words, const QString& what);
     void sayOfLook(const QString& words);
     void sayOfTarget(const QString& words);
+    void showPlanButton(const AnsweredColony& answered);
     void orderTabs();
 
     QLabel* icon_;
@@ -56,7 +62,7 @@ private:
     AskRow* ask_;
     QPushButton* why_;
     QPushButton* plan_;
-    bool planOffered_ = false, inPlan_ = true;
+    PlanState planState_;
     const ReferenceData* reference_ = nullptr;
     QString iconName_;
     QString lookSaid_; //!< with its marks, and what is reminded of

@@ -3,14 +3,18 @@
 
 #include "fields/day_field.h"
 #include "fields/fields.h"
+#include "fields/quantity_field.h"
 #include "models/words.h"
 #include "pages/ask_row.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -18,6 +22,8 @@
 namespace winterlarder::desk {
 
 namespace {
+
+constexpr int mouseDown = 50; // ms after which it is looked at again
 
 bool lacksBees(const ColonyEntry& colony) { return beesToldBy(colony.record.bees) == BeesToldBy::NotTold; }
 bool lacksStores(const ColonyEntry& colony) {
@@ -51,7 +57,32 @@ NextEntry::NextEntry(QWidget* parent) : Card(parent) {
     for (QWidget* each : std::initializer_list<QWidget*>{beesRow_, combsRow_, weighingRow_, flow_, supers_})
         down->addWidget(each);
     for (auto* asked : {flow_, supers_}) connect(asked, &AskRow::answered, this, &NextEntry::askAnswered);
+    connect(bees_->number(), &QAbstractSpinBox::editingFinished, this, [this] {
+        if (bees_->number()->hasFocus()) goOn(); // Return; else it was left in another way, which is told by itself
+    });
+    connect(weighing_->gross(), &QLineEdit::returnPressed, this, &NextEntry::goOn);
+    connect(qApp, &QApplication::focusChanged, this, &NextEntry::tellOnceLeft);
     hide();
+}
+
+bool NextEntry::holds(const QWidget* widget) const {
+    const auto* at = QApplication::focusWidget();
+    return at && widget->isVisible() && (widget == at || widget->isAncestorOf(at));
+}
+
+// Return in a number leads to what is still missing, or the keeper is done here.
+void NextEntry::goOn() {
+    if (!holds(this)) return;
+    if (lacksStores_ && holds(beesRow_)) return combs_->setFocus();
+    QApplication::focusWidget()->clearFocus();
+}
+
+// A row that goes while the mouse is down would draw what is clicked away from under it.
+void NextEntry::tellOnceLeft(const QWidget* from, const QWidget* to) {
+    const bool was = from && isAncestorOf(from), is = to && isAncestorOf(to);
+    if (!isVisible() || !was || is) return;
+    if (QApplication::mouseButtons() == Qt::NoButton) return QTimer::singleShot(0, this, &NextEntry::left);
+    QTimer::singleShot(mouseDown, this, [this, from = QPointer<const QWidget>(from)] { tellOnceLeft(from, nullptr); });
 }
 
 QWidget* NextEntry::row(const QString& words, QWidget* field) {
@@ -69,7 +100,7 @@ QWidget* NextEntry::row(const QString& words, QWidget* field) {
 
 // In the words of the place, which may be another by now.
 void NextEntry::name() {
-    combs_->setText(words::worded(tr("Enter the &%{combs}")));
+    combs_->setText(words::worded(tr("Enter the %{combs}")));
     beesRow_->findChild<QLabel*>()->setText(words::worded(tr("How many bees: %{combs} they cover, on both sides")));
     combsRow_->findChild<QLabel*>()->setText(
         words::worded(tr("What the %{combs} hold, %{comb} by %{comb} or counted quickly")));
@@ -80,15 +111,20 @@ bool NextEntry::lacks(const ColonyEntry& colony) {
 }
 
 void NextEntry::show(const ColonyEntry& colony, bool writable, const ReferenceData* reference) {
-    const bool wanted = writable && lacks(colony);
+    const bool worked =
+        colony.id == colony_ && holds(this); // what is entered stays under the hand till the keeper goes on
+    colony_ = colony.id;
+    lacksStores_ = lacksStores(colony);
+    const bool wanted = writable && (lacks(colony) || (worked && colony.problems.empty()));
     setVisible(wanted);
     if (!wanted) return;
     name();
     if (reference) bees_->useLimits(*reference), weighing_->useLimits(*reference);
-    beesRow_->setVisible(lacksBees(colony));
+    beesRow_->setVisible(lacksBees(colony) || (worked && !beesRow_->isHidden()));
     if (lacksBees(colony) && !bees_->number()->hasFocus()) bees_->suggest(BeesToldBy::CoveredCombs);
-    for (auto* each : {combsRow_, weighingRow_}) each->setVisible(lacksStores(colony));
-    if (lacksStores(colony)) weighing_->show(std::nullopt, colony.record.asOf);
+    for (auto* each : {combsRow_, weighingRow_})
+        each->setVisible(lacksStores_ || (worked && !each->isHidden() && holds(each)));
+    if (lacksStores_ && !holds(weighingRow_)) weighing_->show(std::nullopt, colony.record.asOf);
     const auto ask = [](AskRow* in, advice::AskKind kind, bool open) {
         in->show(open ? std::optional(advice::Ask{kind}) : std::nullopt, nullptr);
     };

@@ -31,11 +31,18 @@ public:
     void focusFirst();
 
 signals:
+    void left(); //!< the keeper went on: what was entered here need not stay any longer
     void askAnswered(winterlarder::advice::AskKind kind, double value);
 
 private:
     QWidget* row(const QString& words, QWidget* field);
     void name();
+    bool holds(const QWidget* widget) const; //!< the focus, seen
+    void goOn();
+    void tellOnceLeft(const QWidget* from, const QWidget* to);
+
+    ColonyId colony_;
+    bool lacksStores_ = false;
 
     BeesField* bees_;
     WeighingField* weighing_;

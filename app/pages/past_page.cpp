@@ -49,7 +49,7 @@ PastPage::PastPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard), 
     said_->setAccessibleDescription(tr("What past winters taught"));
     learn_ = new QCheckBox(tr("Past wi&nters of these bees correct the forecast in this yard"), this);
     since_ = quietLabel(this, Lines::One);
-    forget_ = new QPushButton(tr("Begin ane&w from today"), this);
+    forget_ = new QPushButton(tr("Be&gin anew from today"), this);
     forget_->setToolTip(
         tr("Winters decided before the day asked about are no longer learned from; nothing is deleted"));
     remember_ = new QPushButton(tr("&Learn from all winters again"), this);

@@ -35,7 +35,7 @@ ScalePage::ScalePage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     });
     weighings_->addButton(tr("A gla&nce\u2026"),
                           [this] { askForSighting(this, yard_, {.colony = colony_, .date = yard_->entryDay()}); });
-    weighings_->addButton(tr("How the winter &went\u2026"),
+    weighings_->addButton(tr("H&ow the winter went\u2026"),
                           [this] { askForOutcome(this, yard_, {.colony = colony_, .date = yard_->entryDay()}); });
     auto* guide = new QHBoxLayout;
     guide->addStretch(1);

@@ -82,7 +82,7 @@ QLayout* StartPage::buildHead(QWidget* inside) {
     auto* demo = new QPushButton(tr("&Try the demo"), inside);
     demo->setToolTip(tr("An invented orchard yard to look round in; nothing of yours is changed"));
     auto* open = new QPushButton(tr("&Open a book or case files\u2026"), inside);
-    back_ = new QPushButton(tr("&Back (Esc)"), inside);
+    back_ = new QPushButton(tr("Bac&k (Esc)"), inside);
     auto* ways = new QVBoxLayout;
     ways->setSpacing(6);
     for (auto* button : {demo, open, back_}) ways->addWidget(button);

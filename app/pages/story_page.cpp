@@ -31,7 +31,7 @@ StoryPage::StoryPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yard)
     });
     records_->addButton(tr("Treat&ment\u2026"),
                         [this, today] { askForTreatment(this, yard_, {.colony = colony_, .date = today()}); });
-    records_->addButton(tr("How the &winter went\u2026"),
+    records_->addButton(tr("H&ow the winter went\u2026"),
                         [this, today] { askForOutcome(this, yard_, {.colony = colony_, .date = today()}); });
     records_->addButton(tr("What became of it\u2026"),
                         [this, today] { askForFate(this, yard_, {.colony = colony_, .date = today()}); });

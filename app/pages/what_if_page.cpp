@@ -46,7 +46,7 @@ WhatIfPage::WhatIfPage(Yard* yard, QWidget* parent) : QWidget(parent), yard_(yar
     state_->setAccessibleDescription(tr("State of the reckoning"));
     plan_ = new QPushButton(tr("Ma&ke this the plan"), this);
     plan_->setProperty("accent", true);
-    back_ = new QPushButton(tr("Back to &what is"), this);
+    back_ = new QPushButton(tr("Back t&o what is"), this);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(plan_);
     buttons->addWidget(back_);

@@ -111,7 +111,7 @@ QLabel { background: transparent; color: %text; }
 #yardPane QListView { background: transparent; border: none; outline: none; }
 QFrame[card="true"] { background: %card; border: 1px solid %edge; border-radius: 7px; }
 #banner { background: %chosen; border: none; border-bottom: 1px solid %edge; }
-#notices { background: %chosen; border: 1px solid %accent; border-radius: 7px; }
+#notices { background: %chosen; border: none; border-top: 1px solid %accent; }
 QLabel[quiet="true"] { color: %quiet; }
 QLabel[fault="true"] { color: %fault; font-weight: bold; }
 QLineEdit[faulty="true"] { border: 2px solid %fault; }
@@ -149,7 +149,7 @@ QTableView { background: %card; alternate-background-color: %hover; border: 1px 
 QTableView:focus { border: 1px solid %accent; }
 QHeaderView { background: %card; }
 QHeaderView::section { background: %card; color: %quiet; border: none; border-bottom: 1px solid %edge; padding: 4px 6px; text-align: left; }
-QTableView::item { padding: 0 6px; border: none; }
+QTableView::item { padding: 0 3px; border: none; }
 QScrollArea, #page { background: transparent; border: none; }
 QCalendarWidget { min-width: 320px; }
 QToolTip { background: %card; color: %text; border: 1px solid %edge; padding: 3px; }

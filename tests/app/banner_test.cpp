@@ -22,6 +22,10 @@ protected:
                 places[each] = QRect(each->mapTo(&window, QPoint(0, 0)), each->size());
         return places;
     }
+    QRect there() {
+        const auto* notices = window.banner()->notices();
+        return {notices->mapTo(&window, QPoint(0, 0)), notices->size()};
+    }
     QPushButton* putAway() {
         for (auto* each : window.banner()->notices()->findChildren<QPushButton*>())
             if (each->isVisible() && each->text() == QStringLiteral("Close")) return each;
@@ -38,12 +42,13 @@ TEST_F(Notices, ComeAndGoWithoutAnythingElseMoving) {
         {QStringLiteral("A backup was made."), QStringLiteral("Another program had the book open.")});
     auto* notices = window.banner()->notices();
     ASSERT_TRUE(notices->isVisible());
-    EXPECT_EQ(places(), before) << "it lies over the page";
-    const QRect there(notices->mapTo(&window, QPoint(0, 0)), notices->size());
-    EXPECT_TRUE(window.rect().contains(there));
-    EXPECT_GE(there.left(), window.colonyView()->mapTo(&window, QPoint(0, 0)).x() - 18)
-        << "over the page, not over the yard";
-    EXPECT_GE(notices->findChild<QLabel*>()->height(), 2 * window.fontMetrics().height()) << "both lines can be read";
+    EXPECT_EQ(places(), before) << "nothing is pushed";
+    EXPECT_TRUE(window.rect().contains(there()));
+    for (const auto& [widget, place] : before)
+        if (!widget->isAncestorOf(notices) && widget != window.banner()->foot())
+            EXPECT_FALSE(place.intersects(there())) << widget->metaObject()->className() << " is covered";
+    auto* more = window.banner()->moreButton();
+    EXPECT_FALSE(more->isVisible()) << "two short sentences have room in the line";
     ASSERT_NE(putAway(), nullptr);
     window.yardPane()->setFocus();
     QTest::mouseClick(putAway(), Qt::LeftButton);
@@ -61,11 +66,20 @@ TEST_F(Notices, ArePutAwayByTheKeyboardAndStayInAWindowMadeSmaller) {
     window.resize(1000, 640);
     QTest::qWait(20);
     auto* notices = window.banner()->notices();
-    EXPECT_TRUE(window.rect().contains(QRect(notices->mapTo(&window, QPoint(0, 0)), notices->size())));
-    auto* label = notices->findChild<QLabel*>();
+    auto* more = window.banner()->moreButton();
+    EXPECT_TRUE(window.rect().contains(there()));
+    EXPECT_EQ(there().height(), window.banner()->foot()->height()) << "what has no room in its line is folded";
+    ASSERT_TRUE(more->isVisible());
+    QTest::mouseClick(more, Qt::LeftButton);
+    auto* label = notices->findChild<QLabel*>(QStringLiteral("bannerWords"));
+    EXPECT_EQ(label->text().count(QStringLiteral("Something long")), 12);
     EXPECT_GE(label->height(), label->heightForWidth(label->width()));
+    EXPECT_TRUE(window.rect().contains(there()));
+    QTest::mouseClick(more, Qt::LeftButton);
+    EXPECT_EQ(there().height(), window.banner()->foot()->height());
     window.banner()->showMessage(QStringLiteral("calendar"), QStringLiteral("What is due is in a file."));
     EXPECT_EQ(window.banner()->said(QStringLiteral("calendar")).toStdString(), "What is due is in a file.");
+    EXPECT_EQ(more->text().toStdString(), "Show all 2") << "the older one is not lost";
     for (int left = 2; left > 0; --left) {
         ASSERT_NE(putAway(), nullptr);
         putAway()->setFocus();

@@ -12,9 +12,12 @@
 #include "text/choice_words.h"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTest>
 
 #include <set>
@@ -69,6 +72,68 @@ TEST(QuantityField, ShowsTheUnitsChosen) {
     words::useUnits(UnitSystem::Metric);
     field.show(10);
     EXPECT_EQ(field.text().toStdString(), "10.0 kg");
+}
+
+TEST(QuantityField, InchesStandAsARuleHasThem) {
+    words::useUnits(UnitSystem::UnitedStates);
+    QuantityField field(nullptr, QStringLiteral("bar"), Kind::Length, invented::shipped()->field("combs.width_mm"));
+    field.show(35);
+    EXPECT_EQ(field.text().toStdString(), "1 3/8 in");
+    EXPECT_EQ(field.value(), 35) << "shown to a sixteenth, kept as it was";
+    field.setText(QStringLiteral("1 1/2"));
+    EXPECT_NEAR(field.value().value_or(0), 38.1, 1e-9);
+    words::useUnits(UnitSystem::Metric);
+    field.show(34.5);
+    EXPECT_EQ(field.text().toStdString(), "34.5 mm");
+}
+
+// What the arrow keys only pass by is not written down, and the keys stay where they are.
+TEST(WeighingField, WhatIsSteppedThroughIsMeantOnceItIsLeft) {
+    WeighingField field;
+    field.show(std::nullopt, invented::day("2026-09-14"));
+    field.setVisible(true);
+    field.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&field));
+    QSignalSpy told(&field, &WeighingField::weighed);
+    field.kind()->setFocus();
+    for (int step = 0; step < 4; ++step) QTest::keyClick(field.kind(), Qt::Key_Down);
+    EXPECT_EQ(field.kind()->currentData().toInt(), static_cast<int>(WeighedBy::Heft));
+    EXPECT_TRUE(field.kind()->hasFocus());
+    QTest::keyClick(field.kind(), Qt::Key_Tab);
+    EXPECT_EQ(told.count(), 0) << "nobody said how heavy it felt";
+    auto* felt = qobject_cast<QComboBox*>(QApplication::focusWidget());
+    ASSERT_NE(felt, nullptr);
+    EXPECT_EQ(felt->accessibleName().toStdString(), "How heavy it felt");
+    QTest::keyClick(felt, Qt::Key_Down);
+    QTest::keyClick(felt, Qt::Key_Down);
+    EXPECT_EQ(told.count(), 0);
+    QTest::keyClick(felt, Qt::Key_Return);
+    ASSERT_EQ(told.count(), 1);
+    const auto weighing = told[0][0].value<std::optional<book::WeighingRecord>>();
+    ASSERT_TRUE(weighing);
+    EXPECT_EQ(std::get<book::HeftWord>(weighing->reading), book::HeftWord::Fair);
+}
+
+TEST(BeesField, WhatWasCountedIsMeantOnceItIsLeft) {
+    BeesField field;
+    field.useLimits(*invented::shipped());
+    book::BeesRecord bees;
+    bees.coveredCombs = 6;
+    field.show(bees);
+    field.setVisible(true);
+    field.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&field));
+    QSignalSpy told(&field, &BeesField::valueEntered);
+    field.kind()->setFocus();
+    QTest::keyClick(field.kind(), Qt::Key_Down);
+    EXPECT_TRUE(field.kind()->hasFocus());
+    EXPECT_EQ(told.count(), 0);
+    field.show(bees); // an answer came meanwhile
+    EXPECT_EQ(field.kind()->currentData().toInt(), static_cast<int>(BeesToldBy::Seams)) << "the hand is on it";
+    QTest::keyClick(field.kind(), Qt::Key_Backtab);
+    ASSERT_EQ(told.count(), 1);
+    EXPECT_EQ(told[0][0].value<BeesToldBy>(), BeesToldBy::Seams);
+    EXPECT_EQ(told[0][1].toDouble(), 6);
 }
 
 TEST(PlaceField, ReadsCoordinatesAsPeopleWriteThem) {

@@ -152,10 +152,20 @@ TEST_F(WindowDesk, TheAdviceBecomesThePlanAndItsVisitsAreTickedOff) {
     ASSERT_EQ(records().visits.size(), 2U);
     EXPECT_TRUE(window.banner()->said(QStringLiteral("notices")).contains(QStringLiteral("the plan now")))
         << "it says that it was done";
+    EXPECT_EQ(plan->text().toStdString(), "\u2713 It is the plan");
+    EXPECT_FALSE(plan->isEnabled()) << "what is done is not offered again";
     QTest::mouseClick(plan, Qt::LeftButton);
     settle();
-    ASSERT_EQ(records().visits.size(), 2U) << "pressed again it is planned again, not twice";
+    ASSERT_EQ(records().visits.size(), 2U);
     undo();
+    EXPECT_TRUE(records().visits.empty());
+    EXPECT_TRUE(plan->isEnabled()) << "taken back it may be made the plan once more";
+    EXPECT_EQ(plan->text().toStdString(), "Make it the &plan");
+    QTest::mouseClick(plan, Qt::LeftButton);
+    settle();
+    ASSERT_EQ(records().visits.size(), 2U);
+    look(0);
+    EXPECT_FALSE(plan->isEnabled()) << "looked at again it is still the plan";
     window.choose({});
     settle();
     auto* yardView = window.findChild<YardView*>();

@@ -67,9 +67,25 @@ def row_of(keeper, colony):
 # ---- by keys alone -------------------------------------------------------------------------------------------------------
 
 
+def put_super_on(keeper, letters, name):
+    """A box of that format on top of the hive, which is a super."""
+    keeper.press("Hive")
+    keeper.program.find("push button", "One more box on top")
+    hands.keys("alt+x")
+    keeper.tab_to("combo box", "Format of box 2 from the floor")
+    hands.write(letters)
+    keeper.program.find("combo box", name)
+    keeper.tab_to("check box", "Box 2 is a super")
+    hands.keys("space")
+    keeper.press("Write down")
+
+
 def british(keeper):
-    """One box; combs are counted."""
+    """A single brood box with a super whose honey is for the keeper; combs are counted."""
     begin_by_keys(keeper, "hereford", "Hereford, England, United Kingdom", "british national brood", "Elder")
+    put_super_on(keeper, "BS National shallow", "BS National shallow")
+    keeper.program.find("push button", "For me")
+    keeper.press("For me")
     keeper.write_into("spin button", "Number of combs, seams or bees", "9")
     hands.keys("Return")
     keeper.await_answer("To answer, first: look at the combs")
@@ -99,6 +115,8 @@ def january(keeper):
     hands.keys("ctrl+a", "4", "Return")
     keeper.tab_to("combo box", "How the hive was weighed")
     hands.keys("h")
+    keeper.tab_to("combo box", "How heavy it felt")
+    hands.keys("l", "Return")
     must_say(keeper.await_answer("It is light"), "of fondant on the bees today")
 
 

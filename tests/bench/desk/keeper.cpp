@@ -18,7 +18,7 @@ constexpr int afterAClick = 600;
 } // namespace
 
 void Keeper::key(Qt::Key key, Qt::KeyboardModifiers with, int pauseAfter) {
-    auto* to = window_.focusWidget() ? window_.focusWidget() : &window_;
+    auto* to = QApplication::focusWidget() ? QApplication::focusWidget() : &window_;
     application_.act([&] { QTest::keyClick(to, key, with); });
     pause(pauseAfter);
 }
@@ -29,7 +29,7 @@ void Keeper::keys(Qt::Key key, int times, int pauseAfter) {
 
 void Keeper::type(const QString& text) {
     for (const QChar letter : text) {
-        application_.act([&] { QTest::keyClicks(window_.focusWidget(), QString(letter)); });
+        application_.act([&] { QTest::keyClicks(QApplication::focusWidget(), QString(letter)); });
         pause(betweenLetters);
     }
 }
