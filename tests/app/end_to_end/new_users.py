@@ -87,7 +87,10 @@ def british(keeper):
     """A single brood box with a super whose honey is for the keeper; combs are counted."""
     begin_by_keys(keeper, "hereford", "Hereford, England, United Kingdom", "british national brood", "Elder")
     put_super_on(keeper, "BS National shallow")
-    keeper.press("Is the super for you, or for the bees? For me")
+    for_me = "Is the super for you, or for the bees? For me"
+    keeper.program.find("push button", for_me)
+    keeper.take_hold()
+    keeper.press(for_me)
     keeper.write_into("spin button", "Number of combs, seams or bees", "9")
     hands.keys("Return")
     keeper.await_answer("To answer, first: look at the combs")
