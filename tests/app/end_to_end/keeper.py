@@ -24,7 +24,7 @@ class Keeper:
     def sit_down(self):
         self.process = self._desk.start(self._command, self._log)
         self.program = Program(self.process)
-        self._take_hold()
+        self.take_hold()
 
     def quit(self):
         hands.keys("ctrl+q")
@@ -35,7 +35,7 @@ class Keeper:
         assert status == 0, f"the program ended with status {status}"
         self.program = None
 
-    def _take_hold(self):
+    def take_hold(self):
         """No window manager is there to give the window the keys, neither at first nor when a form over it has closed."""
         windows = self.program.wait_for("the window on the screen", lambda: hands.windows_named("Winterlarder"))
         hands.take_hold(windows[0])

@@ -67,13 +67,16 @@ def row_of(keeper, colony):
 # ---- by keys alone -------------------------------------------------------------------------------------------------------
 
 
-def put_super_on(keeper, letters, name):
+def put_super_on(keeper, name):
     """A box of that format on top of the hive, which is a super."""
     keeper.press("Hive")
     keeper.program.find("push button", "One more box on top")
     hands.keys("alt+x")
     keeper.tab_to("combo box", "Format of box 2 from the floor")
-    hands.write(letters)
+    hands.keys("alt+Down")
+    keeper.program.find("list item", name)
+    hands.write(name)
+    hands.keys("Return")
     keeper.program.find("combo box", name)
     keeper.tab_to("check box", "Box 2 is a super")
     hands.keys("space")
@@ -83,9 +86,11 @@ def put_super_on(keeper, letters, name):
 def british(keeper):
     """A single brood box with a super whose honey is for the keeper; combs are counted."""
     begin_by_keys(keeper, "hereford", "Hereford, England, United Kingdom", "british national brood", "Elder")
-    put_super_on(keeper, "BS National shallow", "BS National shallow")
-    keeper.program.find("push button", "For me")
-    keeper.press("For me")
+    put_super_on(keeper, "BS National shallow")
+    for_me = "Is the super for you, or for the bees? For me"
+    keeper.program.find("push button", for_me)
+    keeper.take_hold()
+    keeper.press(for_me)
     keeper.write_into("spin button", "Number of combs, seams or bees", "9")
     hands.keys("Return")
     keeper.await_answer("To answer, first: look at the combs")

@@ -255,14 +255,15 @@ void showTurns(const std::vector<WatchedApplication::Turn>& turns) {
     show("session: the turn that computed longest", quantile(computed, 1), "ms", 50);
 }
 
-// The longest first, whatever step they belong to.
+// The longest first, whatever step they belong to; by what the thread computed, which other programs change least.
 void showLongest(std::vector<WatchedApplication::Turn> turns) {
     constexpr std::size_t shown = 10;
-    std::sort(turns.begin(), turns.end(), [](const auto& a, const auto& b) { return a.milliseconds > b.milliseconds; });
+    std::sort(turns.begin(), turns.end(), [](const auto& a, const auto& b) { return a.computed > b.computed; });
     turns.resize(std::min(turns.size(), shown));
-    std::printf("\n%8s %10s   %-50s %s\n", "longest", "(computed)", "in which step", "its longest event");
+    std::printf("\nthe ten turns that computed longest\n%8s %10s   %-50s %s\n", "computed", "(took)", "in which step",
+                "its longest event");
     for (const auto& turn : turns)
-        std::printf("%8.1f %10.1f   %-50s %s\n", turn.milliseconds, turn.computed, qPrintable(turn.step),
+        std::printf("%8.1f %10.1f   %-50s %s\n", turn.computed, turn.milliseconds, qPrintable(turn.step),
                     qPrintable(turn.longest));
     std::printf("\n");
 }
