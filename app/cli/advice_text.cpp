@@ -143,6 +143,11 @@ private:
         if (a_.weighLine.empty()) return;
         heading(a_.expectedLater ? say::CommandLine::tr("Weight to expect, hive and all, without what is fed later")
                                  : say::CommandLine::tr("Weight to expect, hive and all"));
+        if (a_.weighedWithSuper)
+            text_ += wrapped(*a_.weighedWithSuper
+                                 ? say::CommandLine::tr("With your super on, and the honey that is in it now.")
+                                 : say::CommandLine::tr("With your super off."),
+                             QStringLiteral("  "));
         TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr(">Weight")});
         for (const advice::WeighPoint& point : a_.weighLine)
             table.add({text::date(point.date, style_), text::amount(point.gross, style_)});

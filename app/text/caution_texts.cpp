@@ -75,6 +75,11 @@ const std::vector<RemarkText>& cautionTexts() {
              "Remark",
              "You have treated against mites: count them again two to three weeks after it, for a treatment may fail and robbers bring "
              "mites home.")},
+        {"varroa-first/many",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "%{mites:0} mites on 100 bees are too many: stores do not save such a colony. Treat as soon as no honey for people is on, before anything else, "
+             "and count again two to three weeks after it; the label, your vet and the bee inspector decide on the means.")},
         {"varroa-first/counted",
          QT_TRANSLATE_NOOP(
              "Remark",

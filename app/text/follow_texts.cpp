@@ -266,7 +266,12 @@ const std::vector<RemarkText>& followTexts() {
              "Going by one spring, spring forage starts %{days:1} days earlier here than the climate says; used from now on.")},
         {"spring-carries", QT_TRANSLATE_NOOP("Remark", "Spring forage should carry the colony from about %{day}.")},
         {"spring-leave", QT_TRANSLATE_NOOP("Remark", "Leave %{leave:amount} for a cold spell until forage is steady.")},
-        {"spring-surplus",
+        {"spring-surplus/bees",
+         QT_TRANSLATE_NOOP(
+             "Remark",
+             "More is there than that: in 9 winters of 10 %{surplus:amount} or more beyond it are left when spring forage starts. It is for bees alone: "
+             "full %{combs} of it may help a light, healthy colony, or be kept for one.")},
+        {"spring-surplus/take",
          QT_TRANSLATE_NOOP(
              "Remark",
              "More is there than that: in 9 winters of 10 %{surplus:amount} or more beyond it are left when spring forage starts, and may come out.")},

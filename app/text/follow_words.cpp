@@ -125,7 +125,14 @@ QString followHeadline(const tracking::FollowQuestion& q, const tracking::Follow
         return say::Following::tr("Less was in the hive than was thought.") + feedSentence(q, f, style, form);
     case State::FeedNotRecorded: return notRecordedSentence(q, f, style, form);
     case State::EatingFaster: return fasterSentence(q, f, style, form) + feedSentence(q, f, style, form);
-    case State::MoreThanNeeded: return say::Following::tr("More is there than is needed: nothing to do before spring.");
+    case State::MoreThanNeeded:
+        if (!f.spring) return say::Following::tr("More is there than is needed: nothing to do before spring.");
+        return f.spring->queenRoom
+                   ? worded(
+                         say::Following::tr(
+                             "More is there than is needed: feed nothing, and once forage has begun make room for the queen to lay."),
+                         style)
+                   : say::Following::tr("More is there than is needed: feed nothing.");
     case State::OnCourse:
         if (f.light)
             return say::Following::tr("It was light when it was lifted on %1: weigh it again before anything is fed.")

@@ -16,7 +16,8 @@ namespace {
 
 //! The gross weight, and of what empty hive where nobody weighed it.
 QString grossOf(const advice::Target& target, const WordStyle& style) {
-    const QString gross = amount(target.gross, style);
+    const QString weight = amount(target.gross, style);
+    const QString gross = target.withoutSuper ? say::Words::tr("without your super %1", "weight").arg(weight) : weight;
     return target.tareGiven ? say::Words::tr("%1 with hive and bees").arg(gross)
                             : say::Words::tr("%1 with hive and bees, the empty hive taken as %2")
                                   .arg(gross, amount(target.tare, style));

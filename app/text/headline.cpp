@@ -56,12 +56,13 @@ private:
             return say::Words::tr("Leave it: there is enough until the next look.") + later() + again();
         case DecidedBy::Full: return say::Words::tr("The hive is full: leave it and feed nothing.");
         case DecidedBy::Feed: return feed() + QLatin1Char('.') + notEnough();
-        case DecidedBy::SmallPortions: return portions() + notEnough();
-        case DecidedBy::Board: return say::Words::tr("Too late for syrup: %1, and wrap the hive.").arg(feed());
+        case DecidedBy::SmallPortions: return portions() + restInCombs();
+        case DecidedBy::Board:
+            return say::Words::tr("Too late for syrup: %1, and wrap the hive.").arg(feed()) + restInCombs();
         case DecidedBy::LateBoard:
             return say::Words::tr("Late, but better than nothing: %1, and wrap the hive.").arg(feed());
         case DecidedBy::WinterVisit: return say::Words::tr("Stores run low: %1.").arg(feed()) + again();
-        case DecidedBy::ShortLater: return say::Words::tr("Nothing is fed today.") + later() + again();
+        case DecidedBy::ShortLater: return shortLater() + later() + again();
         case DecidedBy::Harvest: return harvest();
         case DecidedBy::Enough:
             return (moreIsThere() ? say::Words::tr("Leave it as it is: no honey is taken now.")
@@ -177,6 +178,27 @@ private:
         return QLatin1Char(' ') + worded(said, style_);
     }
 
+    QString shortLater() const {
+        if (!a_.hardlyLives) return say::Words::tr("Nothing is fed today.");
+        return worded(
+            say::Words::tr(
+                "On these stores it will hardly live until spring, and it is too late for syrup: on the next mild day hang full %{combs} on both sides of the bees, from store or a healthy neighbour."),
+            style_);
+    }
+
+    //! In late autumn what a small feed leaves missing is given as combs, if there are any.
+    QString restInCombs() const {
+        const QString alone = notEnough();
+        if (!alone.isEmpty() || a_.phase != advice::Phase::Late || !a_.missing || !a_.feed) return alone;
+        const Mass fed = a_.feed->stores;
+        if (a_.missing->typical - fed <= a_.deadBand) return {};
+        return QLatin1Char(' ') +
+               worded(
+                   say::Words::tr(
+                       "What is missing beyond that is best given as full %{combs}, if you have any in store or a healthy neighbour can spare them."),
+                   style_);
+    }
+
     QString withFeed(const QString& words) const {
         return a_.feed ? say::Words::tr("%1 Until then: %2.").arg(words, feed()) : words;
     }
@@ -185,6 +207,8 @@ private:
         if (!a_.nextLook || a_.nextLook->what == advice::NextLookAt::QueenCells) return {};
         const bool mites = a_.nextLook->what == advice::NextLookAt::CountMites;
         const QString said = !mites ? say::Words::tr("Weigh it %1.")
+                             : isSaid(a_.cautions, "varroa-first", "many")
+                                 ? say::Words::tr("Far too many mites: treat first, and look again %1.")
                              : isSaid(a_.cautions, "varroa-first", "counted")
                                  ? say::Words::tr("Treat where the count of mites calls for it, and look again %1.")
                                  : say::Words::tr("Count the mites, and look again %1.");

@@ -260,20 +260,18 @@ const std::vector<RemarkText>& reasonTexts() {
                                                      "colonies have been measured: the figures are less sure.")},
         {"stores-carried-forward",
          QT_TRANSLATE_N_NOOP(
-             "Remark",
-             "The %{combs} were seen %n days before the day asked about; the model counts %{used} used since."),
+             "Remark", "The last look was %n days before the day asked about; the model counts %{used} used since."),
          "days",
          QT_TRANSLATE_NOOP(
-             "Remark",
-             "The %{combs} were seen the day before the day asked about; the model counts %{used} used since.")},
+             "Remark", "The last look was the day before the day asked about; the model counts %{used} used since.")},
         {"stores-carried-forward/gained",
          QT_TRANSLATE_N_NOOP(
              "Remark",
-             "The %{combs} were seen %n days before the day asked about; the model counts %{gained} brought in since."),
+             "The last look was %n days before the day asked about; the model counts %{gained} brought in since."),
          "days",
          QT_TRANSLATE_NOOP(
              "Remark",
-             "The %{combs} were seen the day before the day asked about; the model counts %{gained} brought in since.")},
+             "The last look was the day before the day asked about; the model counts %{gained} brought in since.")},
         {"ratio-thin", QT_TRANSLATE_N_NOOP("Remark", "Syrup 3:2 by mass: %n warm days are left to ripen it."), "days",
          QT_TRANSLATE_NOOP("Remark", "Syrup 3:2 by mass: one warm day is left to ripen it.")},
         {"ratio-thick",

@@ -84,6 +84,8 @@ struct Advice {
     std::optional<Mass> toSpare;         //!< above the target, the usual and without a flow; not below 0
     std::optional<Mass> capacity, room;  //!< what the built combs hold; what of it will be free at the target's day
     std::vector<WeighPoint> weighLine;
+    std::optional<bool>
+        weighedWithSuper; //!< where a super for people is on: whether it and its honey are in the weights of that line
     std::optional<ExpectedLater> expectedLater;
     std::optional<NextLook> nextLook;
     std::optional<Ask> ask;
@@ -97,6 +99,8 @@ struct Advice {
     std::optional<feeding::FeedingPlan> feed;
     std::vector<Option> options;
     AnotherLook anotherLook;
+    //! nothing is fed today, though most winters starve it and full combs can still be given: see hardlyLives in winter_rules.h
+    bool hardlyLives = false;
     bool lookFirst = false; //!< honey is named, to be taken only where that look bears out what is thought to be there
     bool superOffFirst = false; //!< a super with honey for people is on, and syrup is to be fed
     std::vector<Remark> cautions, goodPractice, reasons; //!< at most five cautions; the rest is good practice

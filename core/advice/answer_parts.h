@@ -61,6 +61,7 @@ struct Target {
     Mass gross{0};    //!< with the empty hive, bees, bee bread and brood
     Mass tare{0};
     bool tareGiven = false;
+    bool withoutSuper = false; //!< a super for people is on now, and neither it nor its honey is in the weights
     std::optional<UsualHere> usual;
 };
 

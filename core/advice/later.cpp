@@ -5,6 +5,7 @@
 #include "advice/options.h"
 #include "advice/portions.h"
 #include "advice/summer.h"
+#include "advice/winter_rules.h"
 #include "feeding/portions.h"
 
 #include <algorithm>
@@ -131,6 +132,7 @@ NextLook nextLook(const AdviceBasis& r, const Decided& decided) {
     if (r.phase == Phase::Summer)
         return {r.on(summerLook(r, r.stores() + plannedStores(r, decided))), NextLookAt::CountMites};
     if (decided.feed) return afterFeeding(r, *decided.feed);
+    if (hardlyLives(r, decided)) return {r.on(r.question.asOf + inDays(r.rules().leastLookDays)), NextLookAt::Weigh};
     if (r.phase == Phase::Closing) {
         const int soonest = decided.by == DecidedBy::Weak ? inDays(r.rules().leastLookDays) : 1; // united first
         return {r.on(std::max(r.target.day, r.question.asOf + soonest)), NextLookAt::Weigh};

@@ -14,6 +14,8 @@ NextLook nextLook(const AdviceBasis& basis, const Decided& decided);
 
 //! Gross weights to expect on the first of each month until first forage under what was decided, feeds on their dates; the band counts the look's doubt and,
 //! where the hive was not weighed, the doubt of its empty weight.
+//! Where a super for people is on: whether the weights to expect are with it and the honey in it, or without.
+std::optional<bool> weighedWithSuper(const AdviceBasis& basis, const Decided& decided);
 std::vector<WeighPoint> weighLine(const AdviceBasis& basis, const Decided& decided);
 
 //! The changes of the stores that a decision makes, by day.

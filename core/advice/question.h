@@ -183,6 +183,9 @@ struct ColonyQuestion {
 };
 
 //! Whether honey in supers counts as stores: not where it is for people.
+inline bool superForPeople(const ColonyQuestion& question) {
+    return question.answers.supersFor == SupersFor::People && question.supersTare > Mass(0);
+}
 inline bool supersCount(const ColonyQuestion& question) { return question.answers.supersFor != SupersFor::People; }
 
 } // namespace winterlarder::advice

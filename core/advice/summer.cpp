@@ -61,7 +61,10 @@ SeasonDay summerLook(const AdviceBasis& r, Mass stores) {
         return stores - hardLossUntil(r, look) >= kilograms(r.rules().safetyBeyond);
     };
     const SeasonDay winterIsDecided =
-        r.days.summer + 1; // a look on the last day of summer would only order another one
+        r.days.portionsInWinter // a dearth in summer may come any month
+            ? std::min(r.days.summer + 1,
+                       r.question.asOf + static_cast<int>(r.rules().summerLookDays + r.rules().leastLookDays))
+            : r.days.summer + 1; // a look on the last day of summer would only order another one
     SeasonDay low = soonest(r), high = std::max(low, winterIsDecided); // lasts(low) is taken for granted
     while (high - low > 0) {
         const SeasonDay middle = low + (high - low + 1) / 2;

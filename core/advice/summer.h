@@ -13,7 +13,7 @@ std::optional<Decided> summerRule(const AdviceBasis& basis);
 Mass safetyAmount(const AdviceBasis& basis);
 
 //! The day of the next look in summer: the last on which the 90th percentile of the loss leaves 2 kg of these stores, at least a week ahead, at most the
-//! summer's last day.
+//! day after summer; in a place without a winter at most four weeks ahead.
 SeasonDay summerLook(const AdviceBasis& basis, Mass stores);
 
 } // namespace winterlarder::advice

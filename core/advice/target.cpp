@@ -97,6 +97,7 @@ Target targetOf(const AdviceBasis& r) {
     target.stores = r.target.stores;
     target.combs = std::round(2 * (target.stores / oneFullComb(q)).value()) / 2;
     target.tare = emptyInWinter(q);
+    target.withoutSuper = superForPeople(q);
     target.tareGiven = q.tareSd.value() <= 0;
     const auto bees = r.ensemble.bees(target.day);
     const double count = winter::quantile({bees.begin(), bees.end()}, 0.5);

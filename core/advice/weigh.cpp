@@ -17,6 +17,7 @@
 #include "advice/reserve.h"
 #include "advice/summer.h"
 #include "advice/target.h"
+#include "advice/winter_rules.h"
 #include "numerics/normal_law.h"
 #include "stores/bees.h"
 #include "support/require.h"
@@ -189,6 +190,8 @@ void fillDecision(const AdviceBasis& r, const Decided& decided, Advice& advice) 
     }
     if (decided.by == DecidedBy::Heft) advice.heft = heftAlone(r.question);
     advice.weighLine = weighLine(r, decided);
+    advice.weighedWithSuper = weighedWithSuper(r, decided);
+    advice.hardlyLives = hardlyLives(r, decided);
     advice.expectedLater = expectedLater(r, decided);
     advice.nextLook = nextLook(r, decided);
     advice.ask = nextQuestion(r, decided);

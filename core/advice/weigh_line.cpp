@@ -39,18 +39,28 @@ Spread<Mass> grossOn(const AdviceBasis& r, const std::vector<winter::StoresStep>
             kilograms(middle + std::hypot(at(0.9) - middle, tareBand))};
 }
 
+bool allSupersOff(const ColonyQuestion& q, const Decided& decided) {
+    const auto supers = std::count_if(q.boxUses.begin(), q.boxUses.end(), [](const BoxUse& use) { return use.super; });
+    return supers > 0 && decided.harvest && decided.harvest->wholeSupers == supers;
+}
+
+bool fedSyrup(const Decided& decided) { return decided.feed && decided.feed->syrup.sugar > Mass(0); }
+
 // The empty hive: without supers that are taken off whole or, for people, before syrup goes on; or, as long as one for people stays on, with the honey in it.
 Mass emptyHive(const AdviceBasis& r, const Decided& decided) {
     const ColonyQuestion& q = r.question;
-    const auto supers = std::count_if(q.boxUses.begin(), q.boxUses.end(), [](const BoxUse& use) { return use.super; });
-    const bool off = supers > 0 && decided.harvest && decided.harvest->wholeSupers == supers;
+    const bool off = allSupersOff(q, decided);
     if (supersCount(q) && !off) return q.tare;
-    if (off || (decided.feed && decided.feed->syrup.sugar > Mass(0)))
-        return std::max(kilograms(0), q.tare - q.supersTare);
+    if (off || fedSyrup(decided)) return std::max(kilograms(0), q.tare - q.supersTare);
     return q.tare + honeyInSupers(q) - (decided.harvest ? decided.harvest->upTo : kilograms(0));
 }
 
 } // namespace
+
+std::optional<bool> weighedWithSuper(const AdviceBasis& r, const Decided& decided) {
+    if (!superForPeople(r.question)) return std::nullopt;
+    return !allSupersOff(r.question, decided) && !fedSyrup(decided);
+}
 
 std::vector<WeighPoint> weighLine(const AdviceBasis& r, const Decided& decided) {
     const auto steps = stepsOf(r, decided);

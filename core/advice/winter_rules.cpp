@@ -91,4 +91,9 @@ std::optional<Decided> lateFeedRule(const AdviceBasis& r) {
     return Decided{.verdict = Verdict::Leave, .by = DecidedBy::ShortLater};
 }
 
+bool hardlyLives(const AdviceBasis& r, const Decided& decided) {
+    return decided.by == DecidedBy::ShortLater && !r.days.portionsInWinter && r.question.asOf <= climate::solstice &&
+           mostlyStarves(r);
+}
+
 } // namespace winterlarder::advice

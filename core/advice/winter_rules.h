@@ -23,4 +23,8 @@ std::optional<Decided> lateFeedRule(const AdviceBasis& basis);
 //! Stores the cluster can get at without moving across combs; nothing where its place was not seen or combs are not listed.
 std::optional<Mass> foodInReach(const AdviceBasis& basis);
 
+//! Whether most winters starve it as it is, no feed is decided for, and until the solstice full combs can still be hung in (common practice). It is
+//! looked at again within a week then.
+bool hardlyLives(const AdviceBasis& basis, const Decided& decided);
+
 } // namespace winterlarder::advice

@@ -48,6 +48,7 @@ struct DecisionConstants {
     double summerLookDays;      //!< 21 d
     double leastLookDays;       //!< 7 d
     double summerPortionLeast;  //!< 2 kg
+    double manyMites;           //!< 5 on 100 bees
     double weakBees;            //!< 7000 bees
     double strongEnoughBees;    //!< 10000 bees
     double fewestMeasuredBees;  //!< 4000 bees

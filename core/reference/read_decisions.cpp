@@ -59,6 +59,7 @@ constexpr std::array decisionNumbers = std::to_array<DecisionNumber>({
     {"summerLookDays", "d", &DecisionConstants::summerLookDays},
     {"leastLookDays", "d", &DecisionConstants::leastLookDays},
     {"summerPortionLeast", "kg", &DecisionConstants::summerPortionLeast},
+    {"manyMites", "mites", &DecisionConstants::manyMites},
     {"weakBees", "bees", &DecisionConstants::weakBees},
     {"strongEnoughBees", "bees", &DecisionConstants::strongEnoughBees},
     {"fewestMeasuredBees", "bees", &DecisionConstants::fewestMeasuredBees},

@@ -67,7 +67,7 @@ std::vector<SeenStores> seenStores(const FollowBasis& r);
 //!   next-weighing, next-weighing-visit   day (Date)       no-more-weighing: none
 //!   spring-carries           day (Date)
 //!   spring-leave             leave (Mass)
-//!   spring-surplus           surplus (Mass: nine springs of ten have so much)
+//!   spring-surplus           surplus (Mass: nine springs of ten have so much), class ("take", "bees": treated, so not for people)
 //!   queen-room               room (Mass)
 //! and cautions look-from-outside temperature (Temperature), class ("closed", "lid", "moment" by it; "fed" where food is laid on today), fondant-on-cluster, fondant-long-hive, feed-inside, robbing-and-wasps, dry-sugar sugar (Mass),
 //! comb-against-cluster, when-dwindling, flight-may-be-robbers, spring-not-this-honey, treated-honey, old-feed-stays-down, cold-spell, dead-out, heft, unknown-honey,

@@ -187,7 +187,9 @@ private:
     void spring() {
         say("spring-carries", {{"day", date(f.spring->carries.typical)}});
         say("spring-leave", {{"leave", f.spring->leave}});
-        if (f.spring->surplus.low >= leastSurplus) say("spring-surplus", {{"surplus", f.spring->surplus.low}});
+        if (f.spring->surplus.low >= leastSurplus)
+            say("spring-surplus",
+                {{"surplus", f.spring->surplus.low}, {"class", std::string(f.spring->mayTake ? "take" : "bees")}});
         if (f.spring->queenRoom) say("queen-room", {{"room", *f.spring->queenRoom}});
     }
 

@@ -126,6 +126,31 @@ TEST(InSeason, AfterALightHeftInClosingTheRestIsSyrupAndNoFondant) {
     EXPECT_TRUE(adviceFor(hefted("2026-12-15", stores::HeftWord::Light)).expectedLater);
 }
 
+TEST(InSeason, FondantLaidOnALightHiveHasToTouchTheBees) {
+    const auto told = [](const Advice& advice) {
+        return std::any_of(advice.cautions.begin(), advice.cautions.end(),
+                           [](const Remark& each) { return each.id == "emergency"; });
+    };
+    EXPECT_TRUE(told(adviceFor(hefted("2027-01-10", stores::HeftWord::Light))));
+    EXPECT_FALSE(told(adviceFor(hefted("2027-01-10", stores::HeftWord::Fair)))) << "nothing is laid on";
+    EXPECT_FALSE(told(adviceFor(hefted("2026-09-15", stores::HeftWord::Light)))) << "it is syrup";
+}
+
+TEST(InSeason, FarTooManyMitesComeBeforeStores) {
+    auto q = colony({.asOf = "2026-09-15", .capped = 0.5});
+    q.answers.mitesCounted = true;
+    q.answers.mitesPer100 = 8;
+    const auto many = adviceFor(q);
+    ASSERT_FALSE(many.cautions.empty());
+    EXPECT_EQ(many.cautions.front().id, "varroa-first");
+    EXPECT_EQ(cautionClass(many, "varroa-first"), "many");
+    q.answers.mitesPer100 = 1;
+    EXPECT_EQ(cautionClass(adviceFor(q), "varroa-first"), "counted");
+    q.answers.mitesPer100 = 8;
+    q.answers.mitesTreated = true;
+    EXPECT_EQ(cautionClass(adviceFor(q), "varroa-first"), "treated");
+}
+
 TEST(InSeason, AHeavyHiveIsNotWeighedWithinDays) {
     const auto heavy = adviceFor(hefted("2027-01-10", stores::HeftWord::Heavy)),
                fair = adviceFor(hefted("2027-01-10", stores::HeftWord::Fair));

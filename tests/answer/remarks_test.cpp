@@ -33,7 +33,8 @@ std::string classOf(const std::string& id) {
         {"more-than-it-holds", "comb"},  {"usual-here", "agrees"},       {"varroa-first", "summer"},
         {"next-look", "weigh"},          {"cluster-gap", "autumn"},      {"surplus", "alone"},
         {"small-portions", "late"},      {"spring-starvation", "north"}, {"locked-in-long", "before"},
-        {"follow-course", "well"},       {"look-from-outside", "lid"},   {"weak-unite", "boxes"}};
+        {"follow-course", "well"},       {"spring-surplus", "take"},     {"look-from-outside", "lid"},
+        {"weak-unite", "boxes"}};
     if (const auto found = classes.find(id); found != classes.end()) return found->second;
     return id.rfind("doubt-", 0) == 0 ? "comma" : "more";
 }

@@ -254,5 +254,40 @@ TEST(LinesAgree, SugarThatSettlesIsToldInPercent) {
     EXPECT_THAT(said, Not(HasSubstr(" g of sugar")));
 }
 
+TEST(LinesAgree, InLateAutumnWhatASmallFeedLeavesMissingIsGivenAsCombs) {
+    const auto board = wholeAnswer("2026-10-20", oneDeepBox, combsOf(10, 0.4));
+    EXPECT_THAT(board, HasSubstr("Too late for syrup: lay a candy board"));
+    EXPECT_THAT(board, HasSubstr("full frames"));
+    EXPECT_THAT(board, HasSubstr("from store or a healthy neighbour"));
+    const auto inTime = wholeAnswer("2026-09-20", oneDeepBox, combsOf(10, 0.4));
+    EXPECT_THAT(inTime, Not(HasSubstr("best given as full")));
+}
+
+TEST(LinesAgree, WhatWillHardlyLiveIsHelpedBeforeWinterAndLookedAtWithinAWeek) {
+    const std::string quebec = R"({"latitude": 46.8, "longitude": -71.2})",
+                      nucleus = R"({"format": "langstroth-deep", "nucleus": true})";
+    const auto light = wholeAnswer("2026-10-28", nucleus, combsOf(10, 0.3), quebec);
+    EXPECT_THAT(light, HasSubstr("it will hardly live until spring"));
+    EXPECT_THAT(light, HasSubstr("Weigh it on 4 November 2026"));
+    const auto filled = wholeAnswer("2026-10-28", nucleus, combsOf(10, 0.8), quebec);
+    EXPECT_THAT(filled, Not(HasSubstr("hardly live")));
+    EXPECT_THAT(filled, Not(HasSubstr("4 November")));
+}
+
+TEST(LinesAgree, WhereThereIsNoWinterASummerIsLookedAtEveryFourWeeks) {
+    const auto said =
+        wholeAnswer("2026-08-15", oneDeepBox, combsOf(10, 0.5), R"({"latitude": 28.5, "longitude": -81.4})");
+    EXPECT_THAT(said, HasSubstr("look again on 12 September 2026"));
+}
+
+TEST(LinesAgree, WeightsSayWhetherASuperForPeopleIsInThem) {
+    const auto on = wholeAnswer("2026-08-05", hiveUnderSuper, combsOf(10, 0.35));
+    EXPECT_THAT(on, HasSubstr("without your super"));
+    EXPECT_THAT(on, HasSubstr("With your super on, and the honey that is in it now."));
+    const auto off = wholeAnswer("2026-08-25", hiveUnderSuper, combsOf(10, 0.6, 10));
+    EXPECT_THAT(off, HasSubstr("With your super off."));
+    EXPECT_THAT(wholeAnswer("2026-08-05", oneDeepBox, combsOf(10, 0.35)), Not(HasSubstr("your super")));
+}
+
 } // namespace
 } // namespace winterlarder::lines_agree_test

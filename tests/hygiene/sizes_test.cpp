@@ -25,6 +25,7 @@ const Reasons& longFiles() {
         {"app/pages/what_if_page.cpp", "one page: what is tried out, and what would come of it"},
         {"app/photograph/photograph_view.cpp", "one class: a picture with what mouse and keys do to it"},
         {"tests/cli/follow_test.cpp", "what a followed winter says, an answer a test"},
+        {"app/text/headline.cpp", "one class: a sentence for every rule"},
         {"app/text/reason_texts.cpp", "a list: a sentence a reason"},
         {"core/exchange/book/book_csv.cpp", "both ways of one form of table, whose rules belong together"},
         {"core/exchange/logs/scale_log.cpp", "one reader, from bytes to readings"},

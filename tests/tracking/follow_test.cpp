@@ -129,9 +129,15 @@ TEST(Spring, SaysWhatToLeaveAndWhatMayBeTaken) {
     EXPECT_FALSE(f.spring->combs.empty());
     for (int comb : f.spring->combs) EXPECT_NE(comb, 19);
     EXPECT_TRUE(says(f.cautions, "old-feed-stays-down") || says(f.goodPractice, "old-feed-stays-down"));
-    EXPECT_TRUE(says(f.reasons, "spring-surplus"));
+    const auto surplusFor = [](const Following& each) {
+        for (const auto& reason : each.reasons)
+            if (reason.id == "spring-surplus") return std::get<std::string>(reason.details.at("class"));
+        return std::string();
+    };
+    EXPECT_EQ(surplusFor(f), "take");
     q.treated = true;
     f = followed(q);
+    EXPECT_EQ(surplusFor(f), "bees") << "what may not be taken is not said to come out";
     EXPECT_FALSE(f.spring->mayTake);
     EXPECT_TRUE(f.spring->combs.empty());
     EXPECT_TRUE(says(f.cautions, "treated-honey"));

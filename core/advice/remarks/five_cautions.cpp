@@ -66,7 +66,10 @@ void inOrder(std::vector<Remark>& cautions) {
 
 SaidCautions fiveCautions(std::vector<Remark> all, const Advice& advice) {
     dropDoubles(all);
-    if (advice.phase == Phase::Summer) putFirst(all, "varroa-first");
+    const bool tooManyMites = std::any_of(all.begin(), all.end(), [](const Remark& each) {
+        return each.id == "varroa-first" && each.details.contains("mites");
+    });
+    if (advice.phase == Phase::Summer || tooManyMites) putFirst(all, "varroa-first");
     SaidCautions said;
     for (const Kind kind : {Kind::Danger, Kind::Check, Kind::Feeding, Kind::Honey, Kind::Next})
         moveFirst(all, kind, said.cautions);

@@ -77,7 +77,7 @@ private:
             say("weak-unite", {{"day", a.unite->by}, {"class", std::string(nothingGoesOnTop(q) ? "long" : "boxes")}});
         const bool urgent = a.decidedBy == DecidedBy::ActNow || a.decidedBy == DecidedBy::NoFoodInReach ||
                             a.decidedBy == DecidedBy::WinterVisit;
-        if (urgent && a.feed && a.feed->fondant > Mass(0)) say("emergency");
+        if ((urgent || a.decidedBy == DecidedBy::Heft) && a.feed && a.feed->fondant > Mass(0)) say("emergency");
         if (urgent && q.asOf > r.days.quietFrom) say("no-super-yet");
         reach();
         if (a.needIfStopped) layingStopped();
@@ -104,7 +104,9 @@ private:
 
     void mites() {
         if (disease() || r.phase > Phase::Closing) return;
+        const bool tooMany = q.answers.mitesPer100.value_or(0) > r.rules().manyMites;
         if (q.answers.mitesTreated == true) say("varroa-first", {{"class", std::string("treated")}});
+        else if (tooMany) say("varroa-first", {{"class", std::string("many")}, {"mites", *q.answers.mitesPer100}});
         else if (q.answers.mitesCounted == true) say("varroa-first", {{"class", std::string("counted")}});
         else if (r.phase == Phase::Summer)
             say("varroa-first", {{"class", std::string(superOfTheBees() ? "summer-bees" : "summer")}});
