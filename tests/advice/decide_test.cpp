@@ -90,7 +90,9 @@ TEST(Decide, AWeakColonyIsUnitedUntilTheLastDayThatIsWarmEnough) {
     const auto advice = adviceFor(q);
     ASSERT_TRUE(advice.unite);
     ASSERT_TRUE(q.site);
-    const auto warmth = [&](int days) { return q.site->curve.normal(q.winter.seasonDay(advice.unite->by) + days).value(); };
+    const auto warmth = [&](int days) {
+        return q.site->curve.normal(q.winter.seasonDay(advice.unite->by) + days).value();
+    };
     EXPECT_GE(warmth(0), coldest);
     EXPECT_LT(warmth(1), coldest);
     q.asOf = q.winter.seasonDay(advice.unite->by);
