@@ -153,12 +153,12 @@ void ColonyView::acceptAdvice() {
     if (!colony || !colony->answered || colony->pending || yard_->awaitsPlan() || !yard_->writable()) return;
     const auto* records = yard_->records(colony_);
     if (!records) return;
-    yard_->apply(planInstead(acceptance(*colony), *records, colony->record.asOf),
-                 [this](const Outcome<BookChange>& made) {
-        if (made.ok())
-            emit noticeGiven(
-                tr("This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped."));
-    });
+    yard_->apply(
+        planInstead(acceptance(*colony), *records, colony->record.asOf), [this](const Outcome<BookChange>& made) {
+            if (made.ok())
+                emit noticeGiven(tr(
+                    "This advice is the plan now: its visits stand on the page Feeding, to be ticked off or skipped."));
+        });
 }
 
 // A winter that is followed has numbers of its own; all others are of autumn's question.

@@ -103,7 +103,7 @@ std::optional<Doubt> doubtOfOneSide(Mass side, const HiveBounds& hive, const Mod
     const Mass gross = 2 * side;
     if (gross >= hive.empty) return doubtOfWeight(gross, hive, constants);
     return doubt(
-        gross < hive.lightest * constants.entryImpossibleBelow, "doubt-light",
+        impossibleIf(gross < hive.lightest * constants.entryImpossibleBelow), "doubt-light",
         {{"class", std::string("one-side")}, {"side", side}, {"least", hive.empty / 2}, {"boxes", hive.boxes}});
 }
 
