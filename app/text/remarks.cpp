@@ -40,7 +40,8 @@ bool isClassed(const std::string& id) {
     static constexpr std::array ids{"cluster-gap",       "enough",     "heft-alone",     "more-than-it-holds",
                                     "small-portions",    "surplus",    "usual-here",     "varroa-first",
                                     "spring-starvation", "next-look",  "locked-in-long", "follow-course",
-                                    "look-from-outside", "weak-unite", "act-now",        "no-food-in-reach"};
+                                    "look-from-outside", "weak-unite", "act-now",        "no-food-in-reach",
+                                    "spring-surplus"};
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 

@@ -170,8 +170,8 @@ TEST(Remarks, OneAndManyAreSaidDifferently) {
     const auto carried = [](double days) {
         return said({"stores-carried-forward", {{"days", days}, {"used", kilograms(0.5)}}});
     };
-    EXPECT_THAT(carried(1), ::testing::HasSubstr("seen the day before"));
-    EXPECT_THAT(carried(9), ::testing::HasSubstr("seen 9 days before"));
+    EXPECT_THAT(carried(1), ::testing::HasSubstr("look was the day before"));
+    EXPECT_THAT(carried(9), ::testing::HasSubstr("look was 9 days before"));
     EXPECT_THAT(said({"stores-carried-forward", {{"days", 9.0}, {"used", kilograms(-0.5)}}}),
                 ::testing::HasSubstr("0.5 kg brought in"));
 }
