@@ -2,10 +2,10 @@
 #include "calendar/other_date_forms.h"
 
 #include "calendar/date.h"
+#include "calendar/months.h"
 #include "support/letters.h"
 
 #include <algorithm>
-#include <array>
 #include <fmt/format.h>
 #include <optional>
 #include <vector>
@@ -14,10 +14,7 @@ namespace winterlarder {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> monthNames{"january",   "february", "march",    "april",
-                                                      "may",       "june",     "july",     "august",
-                                                      "september", "october",  "november", "december"};
-constexpr std::size_t shortestName = 3, yearDigits = 4, wholeDate = 8;
+constexpr std::size_t yearDigits = 4, wholeDate = 8;
 
 // Runs of digits and of letters; nothing where any other sign than those between parts of a date stands there.
 std::optional<std::vector<std::string>> runsOf(const std::string& text) {
@@ -37,13 +34,6 @@ bool saysNothing(const std::string& word) {
     return word == "st" || word == "nd" || word == "rd" || word == "th" || word == "of" || word == "the";
 }
 
-// 1..12; 0 where the word names no month.
-int monthOf(const std::string& word) {
-    for (std::size_t month = 0; word.size() >= shortestName && month < monthNames.size(); ++month)
-        if (monthNames[month].substr(0, word.size()) == word) return static_cast<int>(month) + 1;
-    return 0;
-}
-
 bool isYear(const std::string& run) { return isDigit(run.front()) && run.size() == yearDigits; }
 
 int number(const std::string& run) { return run.size() <= yearDigits && isDigit(run.front()) ? std::stoi(run) : 0; }
@@ -57,7 +47,7 @@ void addDay(Days& days, int year, int month, int day) {
 
 // "3 September 2026", "September 3, 2026", "2026 September 3".
 Days withNamedMonth(std::vector<std::string> runs, std::size_t at) {
-    const int month = monthOf(runs[at]);
+    const int month = monthNamed(runs[at]);
     runs.erase(runs.begin() + static_cast<std::ptrdiff_t>(at));
     Days days;
     if (isYear(runs[1])) addDay(days, number(runs[1]), month, number(runs[0]));
@@ -88,9 +78,7 @@ Days daysIn(const std::string& text) {
 }
 
 std::string inWords(const Date& day) {
-    std::string month(monthNames[static_cast<std::size_t>(day.month() - 1)]);
-    month.front() = static_cast<char>(month.front() - 'a' + 'A');
-    return fmt::format("{} for {} {}", day.iso(), day.day(), month);
+    return fmt::format("{} for {} {}", day.iso(), day.day(), monthNames[static_cast<std::size_t>(day.month() - 1)]);
 }
 
 } // namespace

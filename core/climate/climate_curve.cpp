@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "climate/climate_curve.h"
 
+#include "calendar/months.h"
 #include "climate/angles.h"
-#include "climate/months.h"
 #include "support/require.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "climate/daily_record.h"
 
-#include "climate/months.h"
+#include "calendar/months.h"
 
 #include <algorithm>
 #include <array>

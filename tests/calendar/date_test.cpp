@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "calendar/date.h"
+#include "calendar/months.h"
 #include "calendar/other_date_forms.h"
 #include "support/require.h"
 
@@ -47,6 +48,14 @@ TEST(Date, KnowsLeapYears) {
     EXPECT_TRUE(day("2024-02-29").isLeapDay());
     EXPECT_FALSE(day("2024-02-28").isLeapDay());
     EXPECT_FALSE(day("2023-03-29").isLeapDay());
+}
+
+TEST(Months, AreKnownByTheirNamesAndTheFirstLettersOfThem) {
+    EXPECT_EQ(monthNamed("January"), 1);
+    EXPECT_EQ(monthNamed("DECEMBER"), 12);
+    EXPECT_EQ(monthNamed("mar"), 3);
+    EXPECT_EQ(monthNamed("sept"), 9);
+    for (const char* word : {"", "ma", "Septembers", "sextember", "Mai"}) EXPECT_EQ(monthNamed(word), 0) << word;
 }
 
 TEST(Date, WrittenInAnotherWayIsToldAsItIsToBeWritten) {

@@ -17,20 +17,15 @@ namespace {
 
 // Every fault of a text has its line; one of what is missing may lie at the beginning of what would hold it.
 void holdFaults(const Problems& problems, const std::string& file) {
-    for (const auto& problem : problems) {
-        hold(!problem.detail.empty(), "a fault that says nothing");
-        hold(problem.place.file == file, "a fault without its file: " + problem.detail);
-        hold(problem.place.line >= 1, "a fault without its line: " + problem.detail);
-    }
+    holdRefusal(problems, file);
+    for (const auto& problem : problems) hold(problem.place.line >= 1, "a fault without its line: " + problem.detail);
 }
 
 } // namespace
 
 void caseFile(std::string_view input) {
     const auto reading = exchange::readCaseWithPlaces(input, "case.json", shipped());
-    holdFaults(reading.problems, "case.json");
-    hold(reading.record || !reading.problems.empty(), "neither a case nor a fault");
-    if (!reading.problems.empty()) return;
+    if (!reading.record || !reading.problems.empty()) return holdFaults(reading.problems, "case.json");
     const auto text = exchange::writeCase(*reading.record);
     const auto again = exchange::readCase(text, "again.json", shipped());
     hold(again.ok(), "what is written cannot be read: " + text);

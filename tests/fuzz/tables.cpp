@@ -17,32 +17,21 @@ void temperatures(std::string_view input) {
     const auto table = input.substr(std::min(end + 1, input.size()));
     const auto read = exchange::readDailyTemperatures(
         table, "t.csv", columns ? *columns : exchange::TemperatureColumns{}, exchange::TemperatureScale::Celsius);
-    if (!read) {
-        hold(!read.problems().empty(), "a refusal without a problem");
-        for (const auto& problem : read.problems()) {
-            hold(!problem.detail.empty(), "a problem that says nothing");
-            hold(problem.place.file == "t.csv", "a problem without its file: " + problem.detail);
-        }
-        return;
-    }
+    if (!read) return holdRefusal(read.problems(), "t.csv");
     std::vector<climate::DailyMean> days;
     for (const auto& day : *read) {
         hold(day.meanC >= -90 && day.meanC <= 60, "a temperature outside its limits");
         days.push_back({day.date, day.meanC});
     }
     const auto summary = climate::summarise(days, 45);
-    if (!summary) return hold(!summary.problems().empty(), "a record refused without a problem");
+    if (!summary) return holdRefusal(summary.problems());
     for (const double month : summary->climate.monthlyMeanC) hold(std::isfinite(month), "a month that is no number");
 }
 
 void scaleLog(std::string_view input) {
     std::istringstream stream{std::string(input)};
     const auto log = exchange::readScaleLog(stream, "log.csv");
-    if (!log) {
-        hold(!log.problems().empty(), "a refusal without a problem");
-        for (const auto& problem : log.problems()) hold(!problem.detail.empty(), "a problem that says nothing");
-        return;
-    }
+    if (!log) return holdRefusal(log.problems());
     hold(!log->rows.empty(), "a log without a reading");
     std::vector<scale::Reading> readings;
     for (const auto& row : log->rows) {

@@ -20,8 +20,23 @@ const std::vector<Target>& targets() {
     return all;
 }
 
+const Target& targetNamed(std::string_view name) {
+    for (const Target& target : targets())
+        if (target.name == name) return target;
+    throw std::logic_error("no target " + std::string(name));
+}
+
 void hold(bool holds, const std::string& sentence) {
     if (!holds) throw std::logic_error(sentence);
+}
+
+void holdRefusal(const Problems& problems, const std::string& file) {
+    hold(!problems.empty(), "a refusal without a problem");
+    for (const auto& problem : problems) {
+        hold(!problem.detail.empty(), "a problem that says nothing");
+        hold(problem.kind != ProblemKind::Internal, "an error of the program: " + problem.detail);
+        hold(file.empty() || problem.place.file == file, "a problem without its file: " + problem.detail);
+    }
 }
 
 } // namespace winterlarder::fuzz

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "support/outcome.h"
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,11 +17,15 @@ struct Target {
     void (*run)(std::string_view input); //!< throws std::logic_error where something does not hold
 };
 
-//! All of them, by name.
+//! All of them, by name; the inputs kept of each lie in the folder of corpus that is called so.
 const std::vector<Target>& targets();
+//! std::logic_error where there is none.
+const Target& targetNamed(std::string_view name);
 
 //! Throws std::logic_error with the sentence where it is not true.
 void hold(bool holds, const std::string& sentence);
+//! A refusal says what is wrong, in `file` where that is not empty, and is no error of the program.
+void holdRefusal(const Problems& problems, const std::string& file = {});
 
 void quantities(std::string_view input); //!< first byte: which quantity, unit and style
 void dates(std::string_view input);

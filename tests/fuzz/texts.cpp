@@ -8,15 +8,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <type_traits>
 
 namespace winterlarder::fuzz {
 
 namespace {
-
-void holdProblems(const Problems& problems) {
-    hold(!problems.empty(), "a refusal without a problem");
-    for (const auto& problem : problems) hold(!problem.detail.empty(), "a problem that says nothing");
-}
 
 // What is shown with nine decimals is read back as far as nine decimals tell it.
 std::string shownIn(Temperature value, TemperatureUnit, const NumberStyle& style) { return format(value, style, 9); }
@@ -25,12 +21,13 @@ template <class Amount, class Unit> std::string shownIn(Amount value, Unit unit,
 }
 
 template <class Amount, class Unit>
-void holdQuantity(const Outcome<Amount>& read, Unit unit, const NumberStyle& style, bool negative,
-                  Outcome<Amount> (*parse)(std::string_view, Unit, const NumberStyle&)) {
-    if (!read) return holdProblems(read.problems());
+void tryQuantity(std::string_view text, Unit unit, const NumberStyle& style,
+                 Outcome<Amount> (*parse)(std::string_view, Unit, const NumberStyle&)) {
+    const auto read = parse(text, unit, style);
+    if (!read) return holdRefusal(read.problems());
     const double value = read->value();
     hold(std::isfinite(value), "a quantity that is no number");
-    hold(negative || value >= 0, "a negative amount");
+    hold(value >= 0 || std::is_same_v<Amount, Temperature>, "a negative amount");
     const std::string shown = shownIn(*read, unit, style);
     const auto again = parse(shown, unit, style);
     hold(again.ok(), "what is shown cannot be read: " + shown);
@@ -47,31 +44,16 @@ void quantities(std::string_view input) {
     const NumberStyle style{.decimalPoint = choice & 1 ? ',' : '.',
                             .system = static_cast<UnitSystem>((choice >> 1) % 3)};
     switch ((choice >> 3) % 4) {
-    case 0: {
-        const auto unit = massUnit(style.system);
-        return holdQuantity(parseMass(text, unit, style), unit, style, false, parseMass);
-    }
-    case 1: {
-        const auto unit = volumeUnit(style.system);
-        return holdQuantity(parseVolume(text, unit, style), unit, style, false, parseVolume);
-    }
-    case 2: {
-        const auto unit = lengthUnit(style.system);
-        return holdQuantity(parseLength(text, unit, style), unit, style, false, parseLength);
-    }
-    default: {
-        const auto unit = temperatureUnit(style.system);
-        return holdQuantity(parseTemperature(text, unit, style), unit, style, true, parseTemperature);
-    }
+    case 0: return tryQuantity(text, massUnit(style.system), style, parseMass);
+    case 1: return tryQuantity(text, volumeUnit(style.system), style, parseVolume);
+    case 2: return tryQuantity(text, lengthUnit(style.system), style, parseLength);
+    default: return tryQuantity(text, temperatureUnit(style.system), style, parseTemperature);
     }
 }
 
 void dates(std::string_view input) {
-    if (const auto date = Date::parse(input)) {
-        hold(date->iso() == input, "a date is shown in another form than it was read");
-    } else {
-        hold(dateMeant(input).size() < 500, "a proposal without end");
-    }
+    if (const auto date = Date::parse(input)) hold(date->iso() == input, "a date is shown in another form than it was read");
+    else hold(dateMeant(input).size() < 500, "a proposal without end");
     if (const auto date = Date::parseAnyYear(input)) hold(date->iso() == input, "a date of any year changes its form");
     if (const auto time = book::Timestamp::parse(input)) hold(time->iso() == input, "a time changes its form");
 }

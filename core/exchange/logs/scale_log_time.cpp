@@ -2,9 +2,8 @@
 #include "exchange/logs/scale_log_time.h"
 
 #include "calendar/date.h"
+#include "calendar/months.h"
 #include "support/letters.h"
-
-#include <array>
 
 namespace winterlarder::exchange {
 
@@ -50,16 +49,6 @@ bool sameWord(std::string_view text, std::string_view small) {
     for (std::size_t i = 0; i < text.size(); ++i)
         if (lower(text[i]) != small[i]) return false;
     return true;
-}
-
-int monthNamed(std::string_view word) {
-    static constexpr std::array<std::string_view, 12> names = {"january",   "february", "march",    "april",
-                                                               "may",       "june",     "july",     "august",
-                                                               "september", "october",  "november", "december"};
-    for (std::size_t i = 0; i < names.size(); ++i)
-        if (word.size() >= 3 && word.size() <= names[i].size() && sameWord(word, names[i].substr(0, word.size())))
-            return static_cast<int>(i) + 1;
-    return sameWord(word, "sept") ? 9 : 0;
 }
 
 bool datePart(Cursor& cursor, TimeParts& time, int index) {
