@@ -145,17 +145,17 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>The %{combs} were seen %n days before the day asked about; the model counts %{used} used since.</source>
+        <source>The last look was %n days before the day asked about; the model counts %{used} used since.</source>
         <translation>
-            <numerusform>The %{combs} were seen one day before the day asked about; the model counts %{used} used since.</numerusform>
-            <numerusform>The %{combs} were seen %n days before the day asked about; the model counts %{used} used since.</numerusform>
+            <numerusform>The last look was one day before the day asked about; the model counts %{used} used since.</numerusform>
+            <numerusform>The last look was %n days before the day asked about; the model counts %{used} used since.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>The %{combs} were seen %n days before the day asked about; the model counts %{gained} brought in since.</source>
+        <source>The last look was %n days before the day asked about; the model counts %{gained} brought in since.</source>
         <translation>
-            <numerusform>The %{combs} were seen one day before the day asked about; the model counts %{gained} brought in since.</numerusform>
-            <numerusform>The %{combs} were seen %n days before the day asked about; the model counts %{gained} brought in since.</numerusform>
+            <numerusform>The last look was one day before the day asked about; the model counts %{gained} brought in since.</numerusform>
+            <numerusform>The last look was %n days before the day asked about; the model counts %{gained} brought in since.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -82,21 +82,24 @@ TEST_F(Days, ADayTooLateIsRefusedInWords) {
     auto* kind = weighing->kind();
     kind->setCurrentIndex(kind->findData(static_cast<int>(WeighedBy::Heft)));
     emit kind->activated(kind->currentIndex());
+    auto* felt = this->field<QComboBox>(weighing, "How heavy it felt");
+    felt->setCurrentIndex(0);
+    emit felt->activated(0);
     settle();
     const auto weighed = records().weighings;
     ASSERT_FALSE(weighed.empty());
-    auto* field = weighing->day();
-    ASSERT_TRUE(field->isVisible());
-    typeDay(field, "6 October 2026");
-    QTest::keyClick(field->line(), Qt::Key_Return);
+    auto* on = weighing->day();
+    ASSERT_TRUE(on->isVisible());
+    typeDay(on, "6 October 2026");
+    QTest::keyClick(on->line(), Qt::Key_Return);
     settle();
-    EXPECT_EQ(words(field)->text().toStdString(),
+    EXPECT_EQ(words(on)->text().toStdString(),
               "6 October 2026 is too late here. Type a day from 16 July 2026 to 14 September 2026.");
-    EXPECT_TRUE(words(field)->isVisible());
+    EXPECT_TRUE(words(on)->isVisible());
     EXPECT_EQ(records().weighings, weighed);
-    EXPECT_EQ(field->day(), day("2026-09-14"));
-    typeDay(field, "6 Sep");
-    QTest::keyClick(field->line(), Qt::Key_Return);
+    EXPECT_EQ(on->day(), day("2026-09-14"));
+    typeDay(on, "6 Sep");
+    QTest::keyClick(on->line(), Qt::Key_Return);
     settle();
     EXPECT_EQ(records().weighings.back().weighing.date, day("2026-09-06"));
 }

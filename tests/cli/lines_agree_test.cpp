@@ -197,7 +197,7 @@ TEST(LinesAgree, NoFoodIsSaidInWords) {
     EXPECT_THAT(apart, Not(HasSubstr("only 0 kg")));
     const auto empty =
         wholeAnswer("2027-01-15", R"({"format": "layens"})",
-                    R"("bees": {"covered_combs": 6}, "weighings": [{"date": "2027-01-15", "lift_kg": [8]}])",
+                    R"("bees": {"covered_combs": 6}, "weighings": [{"date": "2027-01-15", "lift_kg": [9.2]}])",
                     R"({"latitude": 37.39, "longitude": -5.98, "elevation_m": 10})");
     EXPECT_THAT(empty, HasSubstr("Next to nothing is left in the hive."));
     EXPECT_THAT(empty, Not(HasSubstr("Fondant has to touch"))) << "syrup is fed";
@@ -231,7 +231,7 @@ TEST(LinesAgree, TheWeightToExpectIsWithoutTheSuperThatComesOffBeforeTheFeed) {
 TEST(LinesAgree, SmallPortionsHoldSugarAndSyrupInOneProportion) {
     const auto said =
         wholeAnswer("2027-01-15", R"({"format": "layens"})",
-                    R"("bees": {"covered_combs": 6}, "weighings": [{"date": "2027-01-15", "lift_kg": [8]}])",
+                    R"("bees": {"covered_combs": 6}, "weighings": [{"date": "2027-01-15", "lift_kg": [9.2]}])",
                     R"({"latitude": 37.39, "longitude": -5.98, "elevation_m": 10})");
     ASSERT_THAT(said, HasSubstr("first of 10 visits"));
     EXPECT_FALSE(std::regex_search(said, std::regex(R"(syrup 1 kg 0\.5 L)"))) << "that is no syrup";
