@@ -94,7 +94,7 @@ TEST_F(Measures, StayTheSameInInches) {
         window.useUnits(system);
         form = hiveForm();
         EXPECT_EQ(boxes->measures(0)->depth()->text().toStdString(),
-                  system == UnitSystem::Metric ? "217.5 mm" : "8.56 in");
+                  system == UnitSystem::Metric ? "217.5 mm" : "8 9/16 in");
         EXPECT_EQ(boxes->boxes(), kept.boxes) << "only shown, nothing drifts";
         EXPECT_TRUE(boxes->measures(0)->said().contains(system == UnitSystem::Metric ? QStringLiteral("7.2 dm\u00b2")
                                                                                      : QStringLiteral("112 sq in")))

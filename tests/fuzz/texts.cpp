@@ -52,7 +52,8 @@ void quantities(std::string_view input) {
 }
 
 void dates(std::string_view input) {
-    if (const auto date = Date::parse(input)) hold(date->iso() == input, "a date is shown in another form than it was read");
+    if (const auto date = Date::parse(input))
+        hold(date->iso() == input, "a date is shown in another form than it was read");
     else hold(dateMeant(input).size() < 500, "a proposal without end");
     if (const auto date = Date::parseAnyYear(input)) hold(date->iso() == input, "a date of any year changes its form");
     if (const auto time = book::Timestamp::parse(input)) hold(time->iso() == input, "a time changes its form");
