@@ -157,7 +157,7 @@ def mentor(keeper):
         keeper.program.find("label", "To answer, first: how many")
         number_with_mouse(keeper, "Number of", "9")
         keeper.program.find("label", "To answer, first: look at")
-        number_with_mouse(keeper, FULL, f"{full}")
+        number_with_mouse(keeper, "Frames full of stores", f"{full}")
         keeper.program.wait_for(f"an answer for {colony}", lambda name=colony: "cannot say" not in row_of(keeper, name))
     keeper.click("list item", "Home yard, the whole yard")
     must_say(keeper.program.wait_for("sugar to buy", lambda: keeper.program.words("White sugar to buy")), "kg")

@@ -51,7 +51,7 @@ def look_at_combs(keeper):
 
 def count_bees(keeper):
     keeper.choose("How the bees were counted", "f", "frames covered")
-    keeper.write_into("spin button", "Number of combs, seams or bees", "7")
+    keeper.write_into("spin button", "Number of frames, seams or bees", "7")
     hands.keys("Return")
 
 
