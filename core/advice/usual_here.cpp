@@ -39,7 +39,8 @@ public:
               Told::ByKeepers}) // what keepers say does not stand before what is published for the country
             for (const From from : {From::Region, From::Country})
                 if (const auto best = nearest(from, told)) return figure(from, *best);
-        if (const auto best = nearest(From::Neighbour, Told::Either)) return figure(From::Neighbour, *best);
+        for (const From from : {From::RegionOfOtherWinter, From::Neighbour})
+            if (const auto best = nearest(from, Told::Either)) return figure(from, *best);
         return median();
     }
 
@@ -56,6 +57,11 @@ private:
     bool sameWinter(const UsualStores& row) const {
         return !row.winterClass.empty() && row.winterClass == wordOf(asked_.winterClass);
     }
+    // Confined and flying winters pass into each other; where there is a dearth instead of a winter, stores are for another time.
+    bool winterWithFrost(const UsualStores& row) const {
+        const auto withFrost = [](std::string_view winter) { return winter == "confined" || winter == "flying"; };
+        return withFrost(row.winterClass) && withFrost(wordOf(asked_.winterClass));
+    }
     bool sameCountry(const UsualStores& row) const {
         return !asked_.place.country.empty() && row.country == asked_.place.country;
     }
@@ -69,6 +75,9 @@ private:
         switch (from) {
         case UsualFigure::From::Region:
             return !row.region.empty() && sameCountry(row) && sameWinter(row) && within(row, constants_.usualRegionKm);
+        case UsualFigure::From::RegionOfOtherWinter:
+            return !row.region.empty() && sameCountry(row) && winterWithFrost(row) &&
+                   within(row, constants_.usualRegionKm);
         case UsualFigure::From::Country: return row.region.empty() && sameCountry(row);
         case UsualFigure::From::Neighbour:
             return sameHemisphere(row) && sameWinter(row) && within(row, constants_.usualNeighbourKm);

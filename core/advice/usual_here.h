@@ -29,7 +29,7 @@ struct SizeOfHive {
 SizeOfHive sizeOfHive(const ColonyQuestion& question);
 
 struct UsualFigure {
-    enum class From { Region, Country, Neighbour, ClassMedian };
+    enum class From { Region, Country, RegionOfOtherWinter, Neighbour, ClassMedian };
     From from = From::ClassMedian;
     const UsualStores* row = nullptr; //!< none behind a median
     std::optional<double> distanceKm; //!< to the row's region; none behind a median or a whole country
@@ -44,8 +44,9 @@ struct UsualFigure {
 
 //! The figure for a place, by the first rule that finds a row fit to be a target, for this size of hive (else, but for a nucleus, for
 //! any): the nearest regional row of the country within usualRegionKm and of the same winter; the whole country's, both first of what is
-//! published and then of what keepers say (quality C); the nearest of the same hemisphere and winter within usualNeighbourKm; the median of
-//! that winter's rows. Of equally near rows stores come before gross weights, then the better quality. Nothing where no rule finds one. Judgement. Tested: tests/advice/usual_here_test.cpp.
+//! published and then of what keepers say (quality C); the country's nearest regional row within usualRegionKm of the other winter, confined
+//! or flying (a place on the border of the two is told its own country's figure before a foreign one); the nearest of the same hemisphere
+//! and winter within usualNeighbourKm; the median of that winter's rows. Of equally near rows stores come before gross weights, then the better quality. Nothing where no rule finds one. Judgement. Tested: tests/advice/usual_here_test.cpp.
 std::optional<UsualFigure> usualHere(const UsualAsked& asked, std::span<const UsualStores> rows,
                                      const ModelConstants& constants);
 

@@ -57,6 +57,26 @@ TEST(UsualHere, BeyondThatOrInAnotherWinterTheCountrysFigureHolds) {
     EXPECT_EQ(among(rows)->row->id, "far") << "289 km away";
 }
 
+TEST(UsualHere, OnTheBorderOfTwoWintersTheCountrysOwnRegionComesBeforeAForeignOne) {
+    std::vector<UsualStores> rows{figure("foreign", "US", "Maine", 45, -65, HiveSize::TwoBoxes, 27, 27),
+                                  figure("own", "CA", "Mild", 46, -64, HiveSize::TwoBoxes, 20, 20)};
+    rows[1].winterClass = "flying";
+    EXPECT_EQ(among(rows)->row->id, "own");
+    EXPECT_EQ(among(rows)->from, From::RegionOfOtherWinter);
+    auto flying = here;
+    flying.winterClass = WinterClass::Flying;
+    rows[1].winterClass = "confined";
+    EXPECT_EQ(among(rows, flying)->row->id, "own");
+    rows[1].winterClass = "dearth";
+    EXPECT_EQ(among(rows)->row->id, "foreign") << "stores for a dearth are none for a winter";
+    rows[1].winterClass = "flying";
+    rows[1].latitude = 47.8;
+    EXPECT_EQ(among(rows)->row->id, "foreign") << "311 km away";
+    rows.push_back(figure("whole", "CA", "", 60, -100, HiveSize::TwoBoxes, 30, 30));
+    rows[1].latitude = 46;
+    EXPECT_EQ(among(rows)->row->id, "whole");
+}
+
 TEST(UsualHere, OfACountryWithoutFiguresTheNearestOfTheSameHemisphereAndWinterSpeaks) {
     std::vector<UsualStores> rows{figure("neighbour", "US", "Maine", 45, -69.5, HiveSize::TwoBoxes, 27, 27),
                                   figure("farther", "US", "", 41, -69.5, HiveSize::TwoBoxes, 20, 20)};
